@@ -1,0 +1,172 @@
+/** The shared vocabulary of the engine. Nothing here knows a page, a browser or a clock. */
+
+/** Half-open range of UTF-16 units, always into the original text. */
+export interface Span {
+  readonly start: number;
+  readonly end: number;
+}
+
+/** Stable id of one catalogue row, for example `ai-long-a` (rain). */
+export type PatternId = string;
+
+/**
+ * What a word is looked up by: straight apostrophes, no soft hyphens, NFC; lower case, except that a
+ * word with a capital in mid sentence keeps it (`Duke`), because there it may be a name.
+ */
+export type WordKey = string;
+
+/** One piece of a text that matters: a word to read, or something that is left out of the count. */
+export interface Token extends Span {
+  readonly kind: 'word' | 'skipped';
+  readonly key: WordKey;
+}
+
+/** Where a reading comes from, surest first. `rule` and `guess` are never shown as facts. */
+export type ReadingSource = 'dictionary' | 'derived' | 'rule' | 'guess' | 'none';
+
+/** Letters that stand for a sound together. `a_e` stands where the vowel stands; its e is not listed again. */
+export interface Unit {
+  readonly letters: string;
+  /** ARPAbet without stress, several joined by a dot, `AX` for schwa, `-` for silent. */
+  readonly sound: string;
+  readonly pattern: PatternId;
+  readonly affix?: 'prefix' | 'suffix';
+}
+
+export type SpellingChange = 'none' | 'double' | 'drop-e' | 'y-to-i';
+
+export interface Affix {
+  readonly text: string;
+  readonly kind: 'suffix' | 'prefix' | 'compound' | 'contraction' | 'possessive';
+  readonly change: SpellingChange;
+}
+
+export type SyllableType = 'closed' | 'open' | 'vce' | 'team' | 'r-controlled' | 'consonant-le' | 'other';
+
+export interface Syllable {
+  readonly text: string;
+  readonly type: SyllableType;
+}
+
+/** One way to say a word, and everything a reader needs to get there from its letters. */
+export interface Reading {
+  /** ARPAbet without stress, sounds joined by spaces. */
+  readonly pronunciation: string;
+  readonly source: ReadingSource;
+  readonly units: readonly Unit[];
+  /** The innermost base, when the word is built from one. */
+  readonly base: string | null;
+  /** From the base outwards. */
+  readonly affixes: readonly Affix[];
+  readonly syllables: readonly Syllable[];
+  /** Sorted, no repeats. */
+  readonly requires: readonly PatternId[];
+}
+
+/** All readings of a word, the usual one first; never empty for a word made of letters. */
+export interface WordAnalysis {
+  readonly word: string;
+  readonly readings: readonly Reading[];
+}
+
+/** One teachable thing. */
+export interface Pattern {
+  readonly id: PatternId;
+  readonly family: string;
+  /** What a teacher would call it: `ai as in rain`. */
+  readonly label: string;
+  readonly letters: string;
+  readonly sounds: readonly string[];
+  readonly where: string;
+  readonly keyWord: string;
+  readonly examples: readonly string[];
+}
+
+export interface SequenceStep {
+  readonly title?: string;
+  readonly teaches: readonly PatternId[];
+  readonly bySight: readonly string[];
+}
+
+/** An ordered scope and sequence. */
+export interface Sequence {
+  readonly id: string;
+  readonly name: string;
+  readonly source: string;
+  readonly licence: string;
+  readonly note?: string;
+  readonly steps: readonly SequenceStep[];
+}
+
+/** `flex`: an unstressed vowel counts when its spelling is taught in any full reading. */
+export type SchwaPolicy = 'taught' | 'flex' | 'strict';
+
+export interface GroupOptions {
+  readonly schwa?: SchwaPolicy;
+  /** Short o and aw count as one sound before f, s, th, ng, g (default true). */
+  readonly shortOMerged?: boolean;
+  /** `counted`: a blend must be taught; `free`: knowing its letters is enough. Default counted. */
+  readonly blends?: 'counted' | 'free';
+  /** Same for the types of the syllables in longer words. Default free. */
+  readonly syllableTypes?: 'counted' | 'free';
+  /** Longest base word, in syllables, whatever the sequence says. */
+  readonly maxSyllables?: number;
+}
+
+/** Some pupils at one step: the taught-pattern profile a text is checked against. */
+export interface Group {
+  readonly name: string;
+  /** A starter's id, a path (command line only), or null when `alsoTaught` is all there is. */
+  readonly sequence: string | null;
+  /** Steps taught so far, 1-based; the step itself is the one being taught now. */
+  readonly step: number;
+  readonly alsoTaught: readonly PatternId[];
+  readonly notYet: readonly PatternId[];
+  readonly bySight: readonly string[];
+  readonly names: readonly string[];
+  readonly options: GroupOptions;
+}
+
+export type Standing = 'reads' | 'fresh' | 'by-sight' | 'name' | 'unsure' | 'beyond' | 'skipped';
+
+/** What a word is to a group, with the patterns that stand in the way. */
+export interface Verdict {
+  readonly standing: Standing;
+  readonly missing: readonly PatternId[];
+}
+
+export interface Tally {
+  /** Words counted towards reach: all but names and skipped. */
+  readonly running: number;
+  readonly reads: number;
+  readonly fresh: number;
+  readonly bySight: number;
+  readonly names: number;
+  readonly unsure: number;
+  readonly beyond: number;
+  readonly skipped: number;
+  /** Percent of `running` that the group can read: reads + fresh + bySight, one decimal. 100 for an empty text. */
+  readonly reach: number;
+}
+
+export interface Gap {
+  readonly pattern: PatternId;
+  /** Running words that become readable if this pattern alone is taught. */
+  readonly opens: number;
+  /** Distinct words of this text that lack the pattern, most frequent first. */
+  readonly words: readonly string[];
+}
+
+export interface WordEntry {
+  readonly word: string;
+  readonly count: number;
+  readonly standing: Standing;
+  readonly missing: readonly PatternId[];
+}
+
+export interface Report {
+  readonly words: readonly WordEntry[];
+  readonly tally: Tally;
+  /** Most opened first. */
+  readonly gaps: readonly Gap[];
+}

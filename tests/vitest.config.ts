@@ -1,0 +1,14 @@
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+  test: {
+    root: new URL('..', import.meta.url).pathname,
+    projects: [
+      { extends: true, test: { name: 'unit', include: ['src/**/*.test.ts', 'src/**/*.test.tsx', 'tests/*.test.ts', 'tests/properties/*.test.ts'] } },
+      {
+        extends: true,
+        test: { name: 'e2e', include: ['tests/e2e/*.spec.ts'], testTimeout: 60_000, hookTimeout: 60_000, fileParallelism: false },
+      },
+    ],
+  },
+});
