@@ -1,0 +1,121 @@
+import { catalogue } from '../catalogue/catalogue.ts';
+import type { Group, GroupOptions, PatternId, Sequence } from '../types.ts';
+import { GroupError } from './group-error.ts';
+import { addBit, bitsOf, hasBit, type PatternBits, removeBit } from './pattern-bits.ts';
+import {
+  isAffix,
+  isBlend,
+  isOpenO,
+  isShortO,
+  isSyllableType,
+  isWeakVowel,
+  syllableCount,
+} from './pattern-roles.ts';
+import { IRREGULAR } from './read-fields.ts';
+
+/** A group made ready for judging: whatever its options say is in the bits, so that a test is a look-up. */
+export interface CompiledGroup {
+  /** Every pattern that counts as known. */
+  readonly taught: PatternBits;
+  /** The known patterns of the step being taught now. */
+  readonly fresh: PatternBits;
+  /** Lower case. */
+  readonly bySight: ReadonlySet<string>;
+  /** Lower case. */
+  readonly names: ReadonlySet<string>;
+  readonly options: ResolvedOptions;
+  /** The first step, 1-based, that teaches a pattern; null when the sequence never does. */
+  stepOf(id: PatternId): number | null;
+  /** The same group with one more pattern taught. */
+  alsoTeaching(id: PatternId): CompiledGroup;
+}
+
+/** A group's options with the defaults filled in; `maxSyllables` 3 or more sets no limit. */
+export type ResolvedOptions = Required<Omit<GroupOptions, 'maxSyllables'>> &
+  Pick<GroupOptions, 'maxSyllables'>;
+
+/**
+ * Works out what a group knows: the steps taught so far, what `maxSyllables` says about long words, then
+ * `alsoTaught` and `notYet`, then what follows from these by the options. `notYet` has the last word.
+ * Throws `GroupError` when the group's step is beyond the sequence.
+ */
+export function compileGroup(group: Group, sequence: Sequence | null): CompiledGroup {
+  const steps = sequence?.steps ?? [];
+  if (sequence !== null && group.step > steps.length) {
+    throw new GroupError('step', `is ${group.step}, but "${sequence.id}" has ${steps.length} steps.`);
+  }
+  const known = steps.slice(0, group.step);
+  const options: ResolvedOptions = { ...defaults, ...group.options };
+  const inSteps = bitsOf(known.flatMap((step) => step.teaches));
+  const inCurrentStep = known.at(-1)?.teaches ?? [];
+  const firstStep = firstSteps(sequence);
+  const lists = {
+    bySight: lowerCased([...known.flatMap((step) => step.bySight), ...group.bySight]),
+    names: lowerCased(group.names),
+    options,
+    stepOf: (id: PatternId) => firstStep.get(id) ?? null,
+  };
+
+  const compile = (alsoTaught: readonly PatternId[], notYet: readonly PatternId[]): CompiledGroup => {
+    const taught = inSteps.slice();
+    limitSyllables(taught, options);
+    for (const id of alsoTaught) addBit(taught, id);
+    for (const id of notYet) removeBit(taught, id);
+    addWhatFollows(taught, options);
+    for (const id of [...notYet, IRREGULAR]) removeBit(taught, id);
+    return {
+      ...lists,
+      taught,
+      fresh: bitsOf(inCurrentStep.filter((id) => hasBit(taught, id))),
+      alsoTeaching: (id) =>
+        compile(
+          [...alsoTaught, id],
+          notYet.filter((other) => other !== id),
+        ),
+    };
+  };
+  return compile(group.alsoTaught, group.notYet);
+}
+
+const defaults = { schwa: 'flex', shortOMerged: true, blends: 'counted', syllableTypes: 'free' } as const;
+
+function limitSyllables(taught: PatternBits, { maxSyllables }: ResolvedOptions): void {
+  if (maxSyllables === undefined) return;
+  for (const pattern of catalogue) {
+    const count = syllableCount(pattern);
+    if (count !== null && count <= maxSyllables) addBit(taught, pattern.id);
+    if (count !== null && count > maxSyllables) removeBit(taught, pattern.id);
+  }
+}
+
+/** Only ever adds, so that a group that knows more never reads less. */
+function addWhatFollows(
+  taught: PatternBits,
+  { schwa, shortOMerged, blends, syllableTypes }: ResolvedOptions,
+): void {
+  const told = catalogue.filter(({ id }) => hasBit(taught, id));
+  const knowsShortO = told.some(isShortO);
+  const fullSpellings = new Set(
+    told.filter((row) => !isWeakVowel(row) && !isAffix(row)).flatMap((row) => row.letters.split(' ')),
+  );
+  for (const row of catalogue) {
+    const follows =
+      (isWeakVowel(row) && (schwa === 'taught' || (schwa === 'flex' && fullSpellings.has(row.letters)))) ||
+      (isOpenO(row) && shortOMerged && knowsShortO) ||
+      (isBlend(row) && blends === 'free') ||
+      (isSyllableType(row) && syllableTypes === 'free');
+    if (follows) addBit(taught, row.id);
+  }
+}
+
+function firstSteps(sequence: Sequence | null): ReadonlyMap<PatternId, number> {
+  const first = new Map<PatternId, number>();
+  sequence?.steps.forEach((step, i) => {
+    for (const id of step.teaches) if (!first.has(id)) first.set(id, i + 1);
+  });
+  return first;
+}
+
+function lowerCased(words: readonly string[]): ReadonlySet<string> {
+  return new Set(words.map((word) => word.toLowerCase()));
+}

@@ -1,0 +1,13 @@
+/**
+ * A group or sequence file that cannot be used. `path` is the place in the file (`options.schwa`,
+ * `steps[3].teaches[0]`, empty for the file as a whole); `message` is one sentence that starts with it.
+ */
+export class GroupError extends Error {
+  override readonly name = 'GroupError';
+  readonly path: string;
+
+  constructor(path: string, problem: string) {
+    super(path === '' ? problem : `${path}: ${problem}`);
+    this.path = path;
+  }
+}

@@ -1,0 +1,96 @@
+import { bitOf, catalogue } from '../catalogue/catalogue.ts';
+import type { PatternId, Reading, Verdict, WordAnalysis, WordKey } from '../types.ts';
+import { isCapitalWord } from './capital-words.ts';
+import type { CompiledGroup } from './compile-group.ts';
+import { hasBit } from './pattern-bits.ts';
+import { isInflection } from './pattern-roles.ts';
+
+/** Gives every reading of a word; the engine is one. `homograph`: the readings are different words (lead, bow). */
+export interface WordAnalyzer {
+  analyze(key: WordKey): WordAnalysis & { readonly homograph?: boolean };
+}
+
+/** Tells what a word is to one group. */
+export interface Judge {
+  (key: WordKey): Verdict;
+  readonly group: CompiledGroup;
+  /** The judge for the same group with one more pattern taught. */
+  ifTaught(pattern: PatternId): Judge;
+}
+
+/**
+ * A judge for one group; it remembers its verdicts, so a running text costs one look-up a word.
+ *
+ * A word on the by-sight list is `by-sight`, and so is its inflected form when the ending is taught (want on
+ * the list, -s taught: wants; not swan). A word the group can decode in any of its readings reads: a class says
+ * a word one way. Only where the analysis marks the readings as different words (homograph: lead, bow) and they
+ * stand differently is the word `unsure`. What cannot be decoded is a `name` if it is listed as one (Bram,
+ * Bram's) or stands with a capital in mid sentence; `unsure` if its reading is a rule's or a guess; else `beyond`.
+ */
+export function createJudge(analyzer: WordAnalyzer, group: CompiledGroup): Judge {
+  const analyze = remember((key: WordKey) => analyzer.analyze(key));
+  const judgeFor = (group: CompiledGroup): Judge =>
+    Object.assign(
+      remember((key: WordKey) => judgeWord(key, analyze, group)),
+      { group, ifTaught: (pattern: PatternId) => judgeFor(group.alsoTeaching(pattern)) },
+    );
+  return judgeFor(group);
+}
+
+function remember<V>(find: (key: WordKey) => V): (key: WordKey) => V {
+  const known = new Map<WordKey, V>();
+  return (key) => {
+    const before = known.get(key);
+    if (before !== undefined) return before;
+    const value = find(key);
+    known.set(key, value);
+    return value;
+  };
+}
+
+function judgeWord(key: WordKey, analyze: WordAnalyzer['analyze'], group: CompiledGroup): Verdict {
+  const word = key.toLowerCase();
+  if (group.bySight.has(word)) return { standing: 'by-sight', missing: [] };
+
+  const analysis = analyze(key);
+  const lacks = analysis.readings.map((reading) =>
+    reading.requires.filter((id) => !hasBit(group.taught, id)),
+  );
+  const best = lacks.reduce((least, missing, i) => (missing.length < lacks[least]!.length ? i : least), 0);
+  const reading = analysis.readings[best];
+  const missing = lacks[best] ?? [];
+
+  if (reading === undefined || reading.source === 'none') {
+    return { standing: isName(key, group) ? 'name' : 'unsure', missing };
+  }
+  if (missing.length > 0 && analysis.readings.some((other) => isKnownByBase(other, group))) {
+    return { standing: 'by-sight', missing: [] };
+  }
+  if (missing.length > 0 || reading.source === 'guess') {
+    const isFact = reading.source === 'dictionary' || reading.source === 'derived';
+    return { standing: isName(key, group) ? 'name' : isFact ? 'beyond' : 'unsure', missing };
+  }
+  const otherLacks = lacks.find((other) => other.length > 0);
+  if (analysis.homograph && otherLacks) return { standing: 'unsure', missing: otherLacks };
+  const isFresh = reading.requires.some((id) => hasBit(group.fresh, id));
+  return { standing: isFresh ? 'fresh' : 'reads', missing };
+}
+
+/** Bram and Bram's when Bram is listed; any word with a capital in mid sentence that is not Monday or I'm. */
+function isName(key: WordKey, { names }: CompiledGroup): boolean {
+  const word = key.toLowerCase();
+  if (names.has(word) || names.has(word.replace(/'s?$/, ''))) return true;
+  return key !== word && !isCapitalWord(word);
+}
+
+/** wants, when want is taught as a whole and the ending is taught; not unwanted, not the compound someone. */
+function isKnownByBase(reading: Reading, { bySight, taught }: CompiledGroup): boolean {
+  if (reading.base === null || !bySight.has(reading.base.toLowerCase())) return false;
+  if (!reading.affixes.every(({ kind }) => kind === 'suffix' || kind === 'possessive')) return false;
+  const added = new Set(reading.units.filter((unit) => unit.affix).map((unit) => unit.pattern));
+  return reading.requires.every((id) => {
+    const pattern = catalogue[bitOf.get(id) ?? -1];
+    const comesWithEnding = added.has(id) || (pattern !== undefined && isInflection(pattern));
+    return !comesWithEnding || hasBit(taught, id);
+  });
+}

@@ -1,0 +1,30 @@
+import { bitOf, catalogue } from '../catalogue/catalogue.ts';
+import type { PatternId } from '../types.ts';
+
+/** A set of patterns, one bit per catalogue row in catalogue order, 32 rows to the element. */
+export type PatternBits = Uint32Array;
+
+/** A set of the given patterns; ids the catalogue does not have are left out. */
+export function bitsOf(ids: Iterable<PatternId>): PatternBits {
+  const bits = new Uint32Array(Math.ceil(catalogue.length / 32));
+  for (const id of ids) addBit(bits, id);
+  return bits;
+}
+
+/** Whether the pattern is in the set. */
+export function hasBit(bits: PatternBits, id: PatternId): boolean {
+  const bit = bitOf.get(id);
+  return bit !== undefined && (bits[bit >>> 5]! & (1 << (bit & 31))) !== 0;
+}
+
+/** Puts a pattern into the set. */
+export function addBit(bits: PatternBits, id: PatternId): void {
+  const bit = bitOf.get(id);
+  if (bit !== undefined) bits[bit >>> 5]! |= 1 << (bit & 31);
+}
+
+/** Takes a pattern out of the set. */
+export function removeBit(bits: PatternBits, id: PatternId): void {
+  const bit = bitOf.get(id);
+  if (bit !== undefined) bits[bit >>> 5]! &= ~(1 << (bit & 31));
+}

@@ -1,0 +1,43 @@
+import type { Pattern } from '../types.ts';
+
+/** What the options of a group and the by-sight list need to know about a row; asked of the row itself. */
+
+/** An unstressed vowel: a in about, or in doctor; not the stressed a of cat or or of fork. */
+export function isWeakVowel({ family, id }: Pattern): boolean {
+  return family === 'schwa' || id.endsWith('-weak');
+}
+
+/** Two or three consonants each heard: st in stop; not sh in ship. */
+export function isBlend({ family }: Pattern): boolean {
+  return family === 'initial blend' || family === 'final blend';
+}
+
+/** How a syllable of a longer word is built: the closed nap of napkin. */
+export function isSyllableType({ family }: Pattern): boolean {
+  return family === 'syllable type';
+}
+
+/** The number in `syllables-2`, `syllables-3` (three or more): how long the base word is; null for other rows. */
+export function syllableCount({ family, id }: Pattern): number | null {
+  return family === 'syllable count' ? Number(id.slice(id.lastIndexOf('-') + 1)) : null;
+}
+
+/** The o of hot; not that of most. */
+export function isShortO({ letters, sounds, family }: Pattern): boolean {
+  return family === 'short vowel' && letters === 'o' && sounds[0] === 'AA';
+}
+
+/** The o of dog and long, by region said like hot or like saw; not the aw of saw. */
+export function isOpenO({ letters, sounds }: Pattern): boolean {
+  return letters === 'o' && sounds.length === 1 && sounds[0] === 'AO';
+}
+
+/** Letters that are known as an ending or a beginning, not by their sounds: -or in sailor; not the or of fork. */
+export function isAffix({ family }: Pattern): boolean {
+  return family === 'suffix' || family === 'prefix';
+}
+
+/** What an inflected form adds to its base: -ing in wanting, the doubled p of hopping; not the a of want. */
+export function isInflection({ family, id }: Pattern): boolean {
+  return family === 'suffix' || family === 'spelling change' || id === 'possessive';
+}

@@ -1,0 +1,126 @@
+import { bitOf } from '../catalogue/catalogue.ts';
+import type { PatternId } from '../types.ts';
+import { GroupError } from './group-error.ts';
+import { nearestName } from './nearest-name.ts';
+
+/** One JSON object of a file being checked: its own keys only, so that `__proto__` is just an unknown key. */
+export type Fields = ReadonlyMap<string, unknown>;
+
+/** Reads an object and refuses keys it should not have. `path` is empty for the file itself. */
+export function readFields(value: unknown, path: string, allowed: readonly string[]): Fields {
+  if (typeof value !== 'object' || value === null || Array.isArray(value)) {
+    throw new GroupError(path, `should be an object { … }, but is ${describe(value)}.`);
+  }
+  const fields = new Map<string, unknown>(Object.entries(value));
+  for (const key of fields.keys()) {
+    if (!allowed.includes(key)) {
+      throw new GroupError(join(path, key), `unknown key.${suggest(nearestName(key, allowed))}`);
+    }
+  }
+  return fields;
+}
+
+/** A string that is not blank. */
+export function readText(fields: Fields, key: string, path = ''): string {
+  const value = fields.get(key);
+  if (typeof value === 'string' && value.trim() !== '') return value;
+  throw new GroupError(join(path, key), `should be a text in quotes, but is ${describe(value)}.`);
+}
+
+/** A list of texts; a missing key is an empty list. */
+export function readTexts(fields: Fields, key: string, path = ''): readonly string[] {
+  const value = fields.get(key);
+  if (value === undefined) return [];
+  if (!Array.isArray(value)) {
+    throw new GroupError(join(path, key), `should be a list [ … ], but is ${describe(value)}.`);
+  }
+  return value.map((item: unknown, i) => {
+    if (typeof item === 'string' && item.trim() !== '') return item.trim();
+    throw new GroupError(`${join(path, key)}[${i}]`, `should be a text in quotes, but is ${describe(item)}.`);
+  });
+}
+
+/** A list of words to look up: straight apostrophes and NFC, as word keys have them; capitals are kept. */
+export function readWords(fields: Fields, key: string, path = ''): readonly string[] {
+  return readTexts(fields, key, path).map((word) =>
+    word.normalize('NFC').replace(/[\u2018\u2019\u02bc]/g, "'"),
+  );
+}
+
+/** A list of pattern ids, each in the catalogue. `irregular` is refused: it names what no pattern covers. */
+export function readPatterns(fields: Fields, key: string, path = ''): readonly PatternId[] {
+  const ids = readTexts(fields, key, path);
+  ids.forEach((id, i) => {
+    const at = `${join(path, key)}[${i}]`;
+    if (id === IRREGULAR) {
+      throw new GroupError(
+        at,
+        'irregular spellings cannot be taught as a pattern; list the words under bySight.',
+      );
+    }
+    if (!bitOf.has(id)) {
+      throw new GroupError(
+        at,
+        `there is no pattern "${shorten(id)}".${suggest(nearestName(id, bitOf.keys()))}`,
+      );
+    }
+  });
+  return ids;
+}
+
+/** One of a few fixed texts, or undefined when the key is missing. */
+export function readChoice<T extends string>(
+  fields: Fields,
+  key: string,
+  choices: readonly T[],
+  path = '',
+): T | undefined {
+  const value = fields.get(key);
+  if (value === undefined) return undefined;
+  const choice = choices.find((name) => name === value);
+  if (choice !== undefined) return choice;
+  throw new GroupError(join(path, key), `should be one of ${choices.join(', ')}, but is ${describe(value)}.`);
+}
+
+/** A whole number within bounds, or undefined when the key is missing. */
+export function readWhole(fields: Fields, key: string, least: number, path = ''): number | undefined {
+  const value = fields.get(key);
+  if (value === undefined) return undefined;
+  if (typeof value === 'number' && Number.isInteger(value) && value >= least) return value;
+  throw new GroupError(
+    join(path, key),
+    `should be a whole number from ${least} up, but is ${describe(value)}.`,
+  );
+}
+
+/** True or false, or undefined when the key is missing. */
+export function readFlag(fields: Fields, key: string, path = ''): boolean | undefined {
+  const value = fields.get(key);
+  if (value === undefined || typeof value === 'boolean') return value;
+  throw new GroupError(join(path, key), `should be true or false, but is ${describe(value)}.`);
+}
+
+/** The catalogue row of spellings no pattern covers (said, of, two): required by such words, never taught. */
+export const IRREGULAR: PatternId = 'irregular';
+
+/** The end of a sentence about a wrong name: which one was probably meant. */
+export function suggest(nearest: string | null): string {
+  return nearest === null ? '' : ` Did you mean "${nearest}"?`;
+}
+
+function join(path: string, key: string): string {
+  return path === '' ? shorten(key) : `${path}.${shorten(key)}`;
+}
+
+function shorten(text: string): string {
+  return text.length > 60 ? `${text.slice(0, 60)}…` : text;
+}
+
+function describe(value: unknown): string {
+  if (value === undefined) return 'missing';
+  if (value === null) return 'null';
+  if (Array.isArray(value)) return 'a list';
+  if (typeof value === 'object') return 'an object';
+  if (typeof value === 'string') return value.trim() === '' ? 'empty' : `"${shorten(value)}"`;
+  return String(value);
+}
