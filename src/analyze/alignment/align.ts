@@ -1,0 +1,142 @@
+import type { UnitForm } from './inventory.ts';
+import { hasVowel, isLong } from './sounds.ts';
+
+/** What the aligner weighs: a cost for every unit, smaller for the commoner. */
+export interface WeighedUnit extends UnitForm {
+  /** Negative natural logarithm of the unit's probability. */
+  readonly cost: number;
+}
+
+/**
+ * Where the path stands between two units. A split vowel (`a_e`) is open until its silent e is met;
+ * after a long single vowel no unit that ends in a silent e may follow, so that `face` is f-a_e-c.
+ */
+const FREE = 0;
+const OPEN = 1;
+const ONE_CONSONANT = 2;
+const TWO_CONSONANTS = 3;
+const AFTER_LONG = 4;
+const STATES = 5;
+
+/** Consonants that may stand together before a silent e and leave the vowel long: taste, change, table-like bathe. */
+const PAIRS_BEFORE_E = new Set(['st', 'ng', 'gu', 'qu', 'th']);
+/** With these the silent e belongs to the consonant unless the vowel is long: have, office, promise. */
+const KEEPS_OWN_E = new Set(['c', 's', 'v', 'g', 'z']);
+const ENDS_IN_SILENT_E = /^[^aeiou]+e$/;
+
+interface Prepared extends WeighedUnit {
+  readonly sounds: readonly string[];
+  readonly opens: boolean;
+  readonly text: string;
+  readonly vowel: boolean;
+  readonly long: boolean;
+  readonly ownE: boolean;
+}
+
+/** An aligner over fixed unit costs. */
+export interface Aligner {
+  /** The cheapest units that rebuild both spelling and sounds, with their cost; null when there are none. */
+  align(spelling: string, sounds: readonly string[]): { units: WeighedUnit[]; cost: number } | null;
+}
+
+/**
+ * Builds an aligner: a dynamic programme over letter, sound and state (engine study, part 1).
+ * A split vowel's e may stand at the end of the word or before a consonant (safety), never before a
+ * vowel letter (ceiling is c-ei, not c-e_i).
+ */
+export function createAligner(units: readonly WeighedUnit[]): Aligner {
+  const byFirst = new Map<string, Prepared[]>();
+  for (const unit of units) {
+    const opens = unit.letters[1] === '_';
+    const text = opens ? unit.letters[0]! : unit.letters;
+    const prepared: Prepared = {
+      ...unit,
+      opens,
+      text,
+      sounds: unit.sound === '-' ? [] : unit.sound.split('.'),
+      vowel: hasVowel(unit.sound),
+      long: text.length === 1 && isLong(unit.sound),
+      ownE: ENDS_IN_SILENT_E.test(unit.letters),
+    };
+    const list = byFirst.get(text[0]!);
+    if (list) list.push(prepared);
+    else byFirst.set(text[0]!, [prepared]);
+  }
+  return { align: (spelling, sounds) => alignWord(byFirst, spelling, sounds) };
+}
+
+function alignWord(
+  byFirst: ReadonlyMap<string, readonly Prepared[]>,
+  spelling: string,
+  sounds: readonly string[],
+): { units: WeighedUnit[]; cost: number } | null {
+  const width = (sounds.length + 1) * STATES;
+  const cost = new Float64Array((spelling.length + 1) * width).fill(Infinity);
+  const from = new Int32Array(cost.length).fill(-1);
+  const via: (Prepared | undefined)[] = new Array(cost.length);
+  const relax = (at: number, next: number, price: number, unit: Prepared | undefined): void => {
+    if (price < cost[next]!) {
+      cost[next] = price;
+      from[next] = at;
+      via[next] = unit;
+    }
+  };
+  cost[0] = 0;
+  for (let i = 0; i < spelling.length; i++) {
+    const candidates = byFirst.get(spelling[i]!) ?? [];
+    for (let j = 0; j <= sounds.length; j++) {
+      for (let state = 0; state < STATES; state++) {
+        const at = i * width + j * STATES + state;
+        const here = cost[at]!;
+        if (here === Infinity) continue;
+        if (
+          (state === ONE_CONSONANT || state === TWO_CONSONANTS) &&
+          spelling[i] === 'e' &&
+          !/[aeiouy]/.test(spelling[i + 1] ?? '')
+        ) {
+          const inside = i + 1 === spelling.length ? 0 : 3;
+          relax(at, (i + 1) * width + j * STATES + FREE, here + inside, undefined);
+        }
+        for (const unit of candidates) {
+          if (!spelling.startsWith(unit.text, i)) continue;
+          if (!soundsMatch(sounds, j, unit.sounds)) continue;
+          const next = follow(state, unit, via[at], spelling, i);
+          if (next === -1) continue;
+          const to = (i + unit.text.length) * width + (j + unit.sounds.length) * STATES + next;
+          relax(at, to, here + unit.cost, unit);
+        }
+      }
+    }
+  }
+  const end = spelling.length * width + sounds.length * STATES;
+  const last = cost[end + AFTER_LONG]! < cost[end]! ? end + AFTER_LONG : end;
+  if (cost[last] === Infinity) return null;
+  const path: WeighedUnit[] = [];
+  for (let at = last; from[at] !== -1; at = from[at]!) {
+    const unit = via[at];
+    if (unit) path.push(unit);
+  }
+  return { units: path.reverse(), cost: cost[last]! };
+}
+
+function soundsMatch(sounds: readonly string[], at: number, wanted: readonly string[]): boolean {
+  if (at + wanted.length > sounds.length) return false;
+  for (let k = 0; k < wanted.length; k++) if (sounds[at + k] !== wanted[k]) return false;
+  return true;
+}
+
+/** The state after a unit, or -1 where it may not stand. */
+function follow(state: number, unit: Prepared, before: Prepared | undefined, spelling: string, i: number): number {
+  if (state === FREE || state === AFTER_LONG) {
+    if (state === AFTER_LONG && unit.ownE && i + unit.text.length === spelling.length) return -1;
+    if (unit.opens) return OPEN;
+    return unit.long ? AFTER_LONG : FREE;
+  }
+  if (unit.vowel || unit.opens || unit.sounds.length === 0 || unit.ownE) return -1;
+  if (state === OPEN) {
+    if (before && !isLong(before.sound) && KEEPS_OWN_E.has(unit.text) && before.sound !== 'UW') return -1;
+    return ONE_CONSONANT;
+  }
+  if (state === ONE_CONSONANT && before && PAIRS_BEFORE_E.has(before.text + unit.text)) return TWO_CONSONANTS;
+  return -1;
+}

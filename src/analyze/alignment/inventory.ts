@@ -1,0 +1,44 @@
+import { catalogue } from '../catalogue/catalogue.ts';
+import { irregularUnits } from './irregular-units.ts';
+
+/** One way letters may stand for sound, before any word is looked at. */
+export interface UnitForm {
+  /** `ai`, or `a_e` for a vowel whose silent e stands after the next consonant. */
+  readonly letters: string;
+  /** Sounds joined by dots; `-` for silent. */
+  readonly sound: string;
+  readonly irregular: boolean;
+}
+
+const NOT_SPELLINGS = new Set(['suffix', 'prefix', 'initial blend', 'final blend']);
+
+/** Every unit the catalogue names, then the irregular ones; each pair of letters and sound once. */
+export const inventory: readonly UnitForm[] = listUnits();
+
+function listUnits(): UnitForm[] {
+  const forms = new Map<string, UnitForm>();
+  const add = (letters: string, sound: string, irregular: boolean): void => {
+    const key = `${letters}:${sound}`;
+    if (!forms.has(key)) forms.set(key, { letters, sound, irregular });
+  };
+  for (const row of catalogue) {
+    if (NOT_SPELLINGS.has(row.family)) continue;
+    for (const [letters, sound] of pairs(row.letters, row.sounds)) add(letters, sound, false);
+  }
+  for (const [letters, sounds] of Object.entries(irregularUnits)) {
+    for (const sound of sounds.split(' ')) add(letters, sound, true);
+  }
+  return [...forms.values()];
+}
+
+/**
+ * Letters and sounds of a catalogue row, paired: one by one when there are as many sounds as
+ * spellings of different consonants (`ne te` with `N T`), else each spelling with each sound.
+ */
+export function pairs(letters: string, sounds: readonly string[]): [string, string][] {
+  const spellings = letters.split(' ').filter((one) => one !== '');
+  if (spellings.length > 2 && spellings.length === sounds.length) {
+    return spellings.map((one, i) => [one, sounds[i]!]);
+  }
+  return spellings.flatMap((one) => sounds.map((sound): [string, string] => [one, sound]));
+}

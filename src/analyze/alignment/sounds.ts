@@ -1,0 +1,30 @@
+/**
+ * Sounds inside the engine are ARPAbet without stress, with two weak vowels set apart: `AX` for schwa
+ * (CMUdict's AH0) and `IX` for a weak /i/ (its IH0). `IX` is shown as IH.
+ */
+const VOWELS = new Set('AA AE AH AO AW AX AY EH ER EY IH IX IY OW OY UH UW'.split(' '));
+
+const LONG = new Set(['EY', 'IY', 'AY', 'OW', 'UW', 'Y.UW']);
+
+/** True for `AE` and `AX.L`, false for `K.S` and `-`. */
+export function hasVowel(sound: string): boolean {
+  return countVowels(sound) > 0;
+}
+
+/** How many syllables a unit makes: 2 for `AX.B.AX.L`. */
+export function countVowels(sound: string): number {
+  if (!sound.includes('.')) return VOWELS.has(sound) ? 1 : 0;
+  let vowels = 0;
+  for (const one of sound.split('.')) if (VOWELS.has(one)) vowels++;
+  return vowels;
+}
+
+/** The long vowel sounds a single letter can stand for (name, he, hi, go, unit). */
+export function isLong(sound: string): boolean {
+  return LONG.has(sound);
+}
+
+/** The sound as it is shown: the weak /i/ is not told apart from the full one. */
+export function shownSound(sound: string): string {
+  return sound.includes('IX') ? sound.replaceAll('IX', 'IH') : sound;
+}
