@@ -53,27 +53,34 @@ function judgeWord(key: WordKey, analyze: WordAnalyzer['analyze'], group: Compil
   if (group.bySight.has(word)) return { standing: 'by-sight', missing: [] };
 
   const analysis = analyze(key);
-  const lacks = analysis.readings.map((reading) =>
-    reading.requires.filter((id) => !hasBit(group.taught, id)),
+  const attempts = analysis.readings
+    .filter(({ source }) => source !== 'none')
+    .map((reading) => ({ reading, missing: reading.requires.filter((id) => !hasBit(group.taught, id)) }));
+  const readable = attempts.find(
+    ({ reading, missing }) => missing.length === 0 && reading.source !== 'guess',
   );
-  const best = lacks.reduce((least, missing, i) => (missing.length < lacks[least]!.length ? i : least), 0);
-  const reading = analysis.readings[best];
-  const missing = lacks[best] ?? [];
+  const failed = attempts.find(({ missing }) => missing.length > 0);
 
-  if (reading === undefined || reading.source === 'none') {
-    return { standing: isName(key, group) ? 'name' : 'unsure', missing };
+  if (readable && !(analysis.homograph && failed)) {
+    const isFresh = readable.reading.requires.some((id) => hasBit(group.fresh, id));
+    return { standing: isFresh ? 'fresh' : 'reads', missing: [] };
   }
-  if (missing.length > 0 && analysis.readings.some((other) => isKnownByBase(other, group))) {
+  if (analysis.readings.some((reading) => isKnownByBase(reading, group))) {
     return { standing: 'by-sight', missing: [] };
   }
-  if (missing.length > 0 || reading.source === 'guess') {
-    const isFact = reading.source === 'dictionary' || reading.source === 'derived';
-    return { standing: isName(key, group) ? 'name' : isFact ? 'beyond' : 'unsure', missing };
-  }
-  const otherLacks = lacks.find((other) => other.length > 0);
-  if (analysis.homograph && otherLacks) return { standing: 'unsure', missing: otherLacks };
-  const isFresh = reading.requires.some((id) => hasBit(group.fresh, id));
-  return { standing: isFresh ? 'fresh' : 'reads', missing };
+  if (readable && failed) return { standing: 'unsure', missing: failed.missing };
+
+  const best = attempts.toSorted((a, b) => a.missing.length - b.missing.length)[0];
+  const isFact = best !== undefined && best.missing.length > 0 && isSure(best.reading);
+  return {
+    standing: isName(key, group) ? 'name' : isFact ? 'beyond' : 'unsure',
+    missing: best?.missing ?? [],
+  };
+}
+
+/** Readings by rule or guess are never shown as facts. */
+function isSure({ source }: Reading): boolean {
+  return source === 'dictionary' || source === 'derived';
 }
 
 /** Bram and Bram's when Bram is listed; any word with a capital in mid sentence that is not Monday or I'm. */

@@ -1,0 +1,123 @@
+import { expect, test } from 'vitest';
+import { groupOf } from '../../../tests/fakes/group.ts';
+import { type FakeReading, fakeAnalyzer } from '../../../tests/fakes/word-analyzer.ts';
+import type { Group, Sequence, WordKey } from '../types.ts';
+import { compileGroup } from './compile-group.ts';
+import { createJudge } from './judge.ts';
+
+const suffixS = { letters: 's', sound: 'S', pattern: 'suffix-s', affix: 'suffix' } as const;
+const want = ['w', 'a-after-w', 'n', 't', 'end-nt'];
+const words: Record<string, readonly FakeReading[]> = {
+  map: [{ requires: ['m', 'short-a', 'p'] }],
+  rain: [{ requires: ['ai', 'n', 'r'] }],
+  bram: [{ requires: ['b', 'm', 'r', 'short-a', 'start-br'] }],
+  quay: [{ requires: ['irregular'] }],
+  monday: [{ requires: ['ay', 'm'] }],
+  said: [{ requires: ['irregular', 's'] }],
+  want: [{ requires: want }],
+  wants: [
+    {
+      requires: [...want, 'suffix-s'],
+      base: 'want',
+      affixes: [{ text: 's', kind: 'suffix', change: 'none' }],
+      units: [{ letters: 'a', sound: 'AA', pattern: 'a-after-w' }, suffixS],
+    },
+  ],
+  unwanted: [
+    {
+      requires: [...want, 'prefix-un', 'suffix-ed-id'],
+      base: 'want',
+      affixes: [
+        { text: 'ed', kind: 'suffix', change: 'none' },
+        { text: 'un', kind: 'prefix', change: 'none' },
+      ],
+    },
+  ],
+  coming: [
+    {
+      requires: ['change-drop-e', 'm', 'o_e-short-u', 'suffix-ing'],
+      base: 'come',
+      affixes: [{ text: 'ing', kind: 'suffix', change: 'drop-e' }],
+    },
+  ],
+  lead: [{ requires: ['d', 'ea-long-e', 'l'] }, { requires: ['d', 'ea-short-e', 'l'] }],
+  route: [{ requires: ['ou-oo', 'r', 't'] }, { requires: ['ou-ow', 'r', 't'] }],
+  vop: [{ requires: ['p', 'short-o', 'v'], source: 'rule' }],
+  zorblatic: [{ requires: ['b', 'z'], source: 'guess' }],
+  ndyx: [{ requires: [], source: 'none' }],
+};
+const analyzer = fakeAnalyzer(words, ['lead']);
+
+const standing = (key: WordKey, group: Partial<Group>, sequence: Sequence | null = null) => {
+  const verdict = createJudge(analyzer, compileGroup(groupOf(group), sequence))(key);
+  return [verdict.standing, ...verdict.missing].join(' ');
+};
+const teach = (...alsoTaught: string[]) => ({ alsoTaught });
+
+test.each<[WordKey, Partial<Group>, string]>([
+  ['map', teach('m', 'short-a', 'p'), 'reads'],
+  ['map', teach('m'), 'beyond short-a p'],
+  ['said', { bySight: ['said'] }, 'by-sight'],
+  ['Said', { bySight: ['said'] }, 'by-sight'],
+  ['said', teach('s', 'irregular'), 'beyond irregular'],
+  // a by-sight word in an inflected form
+  ['wants', { bySight: ['want'], ...teach('suffix-s') }, 'by-sight'],
+  ['wants', { bySight: ['want'] }, `beyond ${[...want, 'suffix-s'].join(' ')}`],
+  ['unwanted', { bySight: ['want'], ...teach('prefix-un', 'suffix-ed-id') }, `beyond ${want.join(' ')}`],
+  ['coming', { bySight: ['come'], ...teach('suffix-ing') }, 'beyond change-drop-e m o_e-short-u'],
+  ['coming', { bySight: ['come'], ...teach('suffix-ing', 'change-drop-e') }, 'by-sight'],
+  // names
+  ['Quay', {}, 'name irregular'],
+  ['quay', {}, 'beyond irregular'],
+  ['quay', { names: ['Quay'] }, 'name irregular'],
+  ["quay's", { names: ['Quay'] }, 'name'],
+  ['Bram', { ...teach('b', 'm', 'r', 'short-a', 'start-br'), names: ['Bram'] }, 'reads'],
+  ['Monday', teach('m'), 'beyond ay'],
+  ['Xyzzy', {}, 'name'],
+  // several readings
+  ['route', teach('ou-ow', 'r', 't'), 'reads'],
+  ['route', teach('r', 't'), 'beyond ou-oo'],
+  ['lead', teach('ea-long-e', 'd', 'l'), 'unsure ea-short-e'],
+  ['lead', teach('ea-long-e', 'ea-short-e', 'd', 'l'), 'reads'],
+  ['lead', teach('d', 'l'), 'beyond ea-long-e'],
+  // readings that are no facts
+  ['vop', teach('v', 'short-o', 'p'), 'reads'],
+  ['vop', teach('v'), 'unsure p short-o'],
+  ['zorblatic', teach('b', 'z'), 'unsure'],
+  ['Zorblatic', teach('b', 'z'), 'name'],
+  ['ndyx', {}, 'unsure'],
+  ['nothing-known', {}, 'unsure'],
+])('%s for %j', (key, group, expected) => {
+  expect(standing(key, group)).toBe(expected);
+});
+
+test('a word that practises the step being taught is fresh', () => {
+  const steps = [
+    { teaches: ['m', 'short-a', 'p', 'r', 'n'], bySight: [] },
+    { teaches: ['ai'], bySight: [] },
+  ];
+  const sequence = { id: 'two', name: 'Two', source: 'test', licence: 'MIT', steps };
+  const group = { sequence: 'two', step: 2 };
+  expect(standing('rain', group, sequence)).toBe('fresh');
+  expect(standing('map', group, sequence)).toBe('reads');
+});
+
+test('a word is analysed once, also for the judges of other groups', () => {
+  const asked: WordKey[] = [];
+  const counting = {
+    analyze(key: WordKey) {
+      asked.push(key);
+      return analyzer.analyze(key);
+    },
+  };
+  const judge = createJudge(counting, compileGroup(groupOf({}), null));
+  expect(judge('map')).toBe(judge('map'));
+  judge.ifTaught('m')('map');
+  expect(asked).toEqual(['map']);
+});
+
+test('any key is judged, whatever it is made of', () => {
+  for (const key of ['', '__proto__', 'constructor', '\u{1F6A2}', '\ud800', 'İ']) {
+    expect(['unsure', 'name']).toContain(standing(key, {}).split(' ')[0]);
+  }
+});

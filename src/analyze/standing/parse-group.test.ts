@@ -1,0 +1,91 @@
+import { expect, test } from 'vitest';
+import { GroupError } from './group-error.ts';
+import { parseGroup } from './parse-group.ts';
+
+const herons = { name: 'Herons', sequence: 'steady-steps', step: 12 };
+
+test('fills in what a file may leave out', () => {
+  expect(parseGroup({ name: 'Herons' })).toEqual({
+    name: 'Herons',
+    sequence: null,
+    step: 0,
+    alsoTaught: [],
+    notYet: [],
+    bySight: [],
+    names: [],
+    options: {},
+  });
+});
+
+test('keeps everything a whole file says', () => {
+  const file = {
+    ...herons,
+    alsoTaught: ['ai'],
+    notYet: ['wh'],
+    bySight: ['boat'],
+    names: ['Bram'],
+    options: {
+      schwa: 'strict',
+      shortOMerged: false,
+      blends: 'free',
+      syllableTypes: 'counted',
+      maxSyllables: 2,
+    },
+  };
+  expect(parseGroup({ $schema: '../group.schema.json', ...file })).toEqual(file);
+});
+
+test('reads curly apostrophes as straight ones, as word keys have them', () => {
+  expect(parseGroup({ name: 'Herons', bySight: ['don’t'] }).bySight).toEqual(["don't"]);
+});
+
+test.each<[unknown, string, string]>([
+  [null, '', 'should be an object'],
+  [[], '', 'should be an object { … }, but is a list.'],
+  ['Herons', '', 'but is "Herons"'],
+  [{}, 'name', 'name: should be a text in quotes, but is missing.'],
+  [{ name: ' ' }, 'name', 'but is empty'],
+  [{ ...herons, bysight: [] }, 'bysight', 'unknown key. Did you mean "bySight"?'],
+  [{ ...herons, xyzzyxyzzy: [] }, 'xyzzyxyzzy', 'unknown key.'],
+  [JSON.parse('{"name":"Herons","__proto__":{"step":3}}'), '__proto__', 'unknown key'],
+  [{ ...herons, constructor: 1 }, 'constructor', 'unknown key'],
+  [{ ...herons, sequence: 3 }, 'sequence', 'but is 3'],
+  [{ name: 'Herons', sequence: 'steady-steps' }, 'step', 'say how many steps of "steady-steps" are taught'],
+  [{ ...herons, step: 1.5 }, 'step', 'should be a whole number from 0 up, but is 1.5.'],
+  [{ ...herons, step: -1 }, 'step', 'but is -1'],
+  [{ ...herons, step: '12' }, 'step', 'but is "12"'],
+  [{ ...herons, alsoTaught: 'ai' }, 'alsoTaught', 'should be a list'],
+  [
+    { ...herons, alsoTaught: ['ai', 'short-q'] },
+    'alsoTaught[1]',
+    'there is no pattern "short-q". Did you mean "short-',
+  ],
+  [{ ...herons, alsoTaught: ['ai', 'constructor'] }, 'alsoTaught[1]', 'there is no pattern'],
+  [{ ...herons, alsoTaught: ['irregular'] }, 'alsoTaught[0]', 'list the words under bySight'],
+  [{ ...herons, notYet: [7] }, 'notYet[0]', 'should be a text in quotes, but is 7.'],
+  [{ ...herons, names: ['Bram', ''] }, 'names[1]', 'but is empty'],
+  [{ ...herons, options: [] }, 'options', 'should be an object'],
+  [
+    { ...herons, options: { schwa: 'loose' } },
+    'options.schwa',
+    'should be one of taught, flex, strict, but is "loose".',
+  ],
+  [{ ...herons, options: { blend: 'free' } }, 'options.blend', 'Did you mean "blends"?'],
+  [{ ...herons, options: { shortOMerged: 'yes' } }, 'options.shortOMerged', 'should be true or false'],
+  [{ ...herons, options: { maxSyllables: 0 } }, 'options.maxSyllables', 'should be a whole number from 1 up'],
+])('refuses %j with the path %s', (file, path, problem) => {
+  const error = errorOf(() => parseGroup(file));
+  expect(error.path).toBe(path);
+  expect(error.message).toContain(problem);
+  expect(error.message.startsWith(path)).toBe(true);
+});
+
+function errorOf(act: () => unknown): GroupError {
+  try {
+    act();
+  } catch (error) {
+    if (error instanceof GroupError) return error;
+    throw error;
+  }
+  throw new Error('nothing was refused');
+}

@@ -1,0 +1,90 @@
+import { expect, test } from 'vitest';
+import { groupOf } from '../../../tests/fakes/group.ts';
+import { fakeAnalyzer } from '../../../tests/fakes/word-analyzer.ts';
+import type { Group } from '../types.ts';
+import { compileGroup } from './compile-group.ts';
+import { createJudge } from './judge.ts';
+import { vet } from './vet.ts';
+
+const analyzer = fakeAnalyzer({
+  map: [{ requires: ['m', 'short-a', 'p'] }],
+  rain: [{ requires: ['ai', 'n', 'r'] }],
+  pain: [{ requires: ['ai', 'n', 'p'] }],
+  about: [{ requires: ['ou-ow', 'schwa-a'] }],
+  said: [{ requires: ['irregular'] }],
+  duke: [{ requires: ['u_e-oo'] }],
+});
+const report = (group: Partial<Group>, words: [string, number][], skipped = 0) =>
+  vet({ words, skipped }, createJudge(analyzer, compileGroup(groupOf(group), null)));
+
+test('counts by standing; names and skipped tokens are apart', () => {
+  const { tally } = report(
+    { alsoTaught: ['m', 'short-a', 'p'], bySight: ['the'] },
+    [
+      ['map', 3],
+      ['the', 4],
+      ['rain', 2],
+      ['Duke', 5],
+      ['vop', 1],
+    ],
+    7,
+  );
+  expect(tally).toEqual({
+    running: 10,
+    reads: 3,
+    fresh: 0,
+    bySight: 4,
+    names: 5,
+    unsure: 1,
+    beyond: 2,
+    skipped: 7,
+    reach: 70,
+  });
+});
+
+test('an empty text is all within reach', () => {
+  expect(report({}, [])).toMatchObject({ words: [], gaps: [], tally: { running: 0, reach: 100 } });
+});
+
+test('words: beyond first, then the frequent, then by letter; case is merged unless standings differ', () => {
+  const { words } = report({ alsoTaught: ['m', 'short-a', 'p'] }, [
+    ['map', 2],
+    ['Map', 1],
+    ['said', 1],
+    ['rain', 1],
+    ['duke', 2],
+    ['Duke', 1],
+  ]);
+  expect(words.map(({ word, count, standing }) => `${standing} ${word} ${count}`)).toEqual([
+    'beyond duke 2',
+    'beyond rain 1',
+    'beyond said 1',
+    'reads map 3',
+    'name duke 1',
+  ]);
+});
+
+test('gaps: what each would open, ties by running words that lack it, irregular left out', () => {
+  const { gaps } = report({ alsoTaught: ['n', 'r'] }, [
+    ['rain', 2],
+    ['pain', 3],
+    ['map', 1],
+    ['said', 9],
+  ]);
+  expect(gaps).toEqual([
+    { pattern: 'ai', opens: 2, words: ['pain', 'rain'] },
+    { pattern: 'p', opens: 0, words: ['pain', 'map'] },
+    { pattern: 'm', opens: 0, words: ['map'] },
+    { pattern: 'short-a', opens: 0, words: ['map'] },
+  ]);
+});
+
+test('a pattern also opens what follows from it', () => {
+  const group = { alsoTaught: ['ou-ow'], options: { schwa: 'flex' } } as const;
+  expect(report(group, [['about', 2]]).gaps).toEqual([{ pattern: 'schwa-a', opens: 2, words: ['about'] }]);
+  const both = report({ options: { schwa: 'flex' } }, [['about', 1]]);
+  expect(both.gaps.map(({ pattern, opens }) => [pattern, opens])).toEqual([
+    ['ou-ow', 0],
+    ['schwa-a', 0],
+  ]);
+});

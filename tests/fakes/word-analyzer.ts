@@ -1,0 +1,30 @@
+import type { WordAnalyzer } from '../../src/analyze/standing/judge.ts';
+import type { Reading, WordAnalysis } from '../../src/analyze/types.ts';
+
+/** What a test says about one reading; everything left out is empty, and the source is the dictionary. */
+export type FakeReading = Partial<Reading> & Pick<Reading, 'requires'>;
+
+/** An analyzer that knows exactly the given words, by lower-case key; others have no reading. */
+export function fakeAnalyzer(
+  words: Readonly<Record<string, readonly FakeReading[]>>,
+  homographs: readonly string[] = [],
+): WordAnalyzer {
+  const known = new Map(Object.entries(words));
+  return {
+    analyze(key): WordAnalysis & { homograph?: boolean } {
+      const word = key.toLowerCase();
+      const readings = (known.get(word) ?? []).map((reading) => ({ ...blank, ...reading }));
+      return { word, readings, ...(homographs.includes(word) ? { homograph: true } : {}) };
+    },
+  };
+}
+
+const blank: Reading = {
+  pronunciation: '',
+  source: 'dictionary',
+  units: [],
+  base: null,
+  affixes: [],
+  syllables: [],
+  requires: [],
+};
