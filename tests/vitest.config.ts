@@ -4,10 +4,22 @@ export default defineConfig({
   test: {
     root: new URL('..', import.meta.url).pathname,
     projects: [
-      { extends: true, test: { name: 'unit', include: ['src/**/*.test.ts', 'src/**/*.test.tsx', 'tests/*.test.ts', 'tests/properties/*.test.ts'] } },
       {
         extends: true,
-        test: { name: 'e2e', include: ['tests/e2e/*.spec.ts'], testTimeout: 60_000, hookTimeout: 60_000, fileParallelism: false },
+        test: {
+          name: 'unit',
+          include: ['src/**/*.test.ts', 'src/**/*.test.tsx', 'tests/*.test.ts', 'tests/properties/*.test.ts'],
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'e2e',
+          include: ['tests/e2e/*.spec.ts'],
+          testTimeout: 60_000,
+          hookTimeout: 60_000,
+          fileParallelism: false,
+        },
       },
     ],
   },

@@ -67,6 +67,8 @@ export interface Reading {
 export interface WordAnalysis {
   readonly word: string;
   readonly readings: readonly Reading[];
+  /** The readings are different words: lead, bow. Not so where one word is said in two ways (either). */
+  readonly homograph: boolean;
 }
 
 /** One teachable thing. */

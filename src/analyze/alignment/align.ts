@@ -126,7 +126,13 @@ function soundsMatch(sounds: readonly string[], at: number, wanted: readonly str
 }
 
 /** The state after a unit, or -1 where it may not stand. */
-function follow(state: number, unit: Prepared, before: Prepared | undefined, spelling: string, i: number): number {
+function follow(
+  state: number,
+  unit: Prepared,
+  before: Prepared | undefined,
+  spelling: string,
+  i: number,
+): number {
   if (state === FREE || state === AFTER_LONG) {
     if (state === AFTER_LONG && unit.ownE && i + unit.text.length === spelling.length) return -1;
     if (unit.opens) return OPEN;

@@ -4,6 +4,7 @@
  * Own list, from what the dictionary leaves over when only catalogue rows may be used.
  */
 export const irregularUnits: Readonly<Record<string, string>> = {
+  "'": '-',
   a: 'EH IH AH AO AX.R',
   ae: 'EY IY EH IH AX',
   ah: 'AA AX AE',

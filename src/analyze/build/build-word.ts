@@ -1,0 +1,151 @@
+import type { AffixForm, MadeBy, ReadingRecord, WordRecord } from '../lexicon/word-record.ts';
+import { restoreStem, type Stem } from '../morphology/restore-stem.ts';
+import type { Affix, SpellingChange } from '../types.ts';
+import { type BuiltWord, spellingsOf, type WordPart, type WordSpelling } from './built-word.ts';
+import { changeEnding } from './change-ending.ts';
+import { placeSpellings } from './place-spellings.ts';
+
+/** Gives the built readings of a word the table holds; empty when it does not. */
+export type FindBuilt = (word: string) => readonly BuiltWord[];
+
+/** Every reading of a record put together from the readings of its parts; a part that is missing loses its reading. */
+export function buildRecord(word: string, record: WordRecord, find: FindBuilt): BuiltWord[] {
+  return record.readings
+    .map((reading) => buildReading(word, reading, find))
+    .filter((built) => built !== null);
+}
+
+function buildReading(word: string, record: ReadingRecord, find: FindBuilt): BuiltWord | null {
+  switch (record.kind) {
+    case 'whole':
+      return record.madeBy
+        ? recordOrigin(word, record.units, record.madeBy, find)
+        : { parts: [{ role: 'base', spellings: record.units }], base: null, affixes: [] };
+    case 'affixed': {
+      const { affix, stem, reading } = record.madeBy;
+      return affix.kind === 'prefix'
+        ? addPrefix(word, affix, find(word.slice(affix.letters.length))[reading])
+        : addSuffixTo(word, affix, stem, find, reading);
+    }
+    case 'compound': {
+      const left = find(word.slice(0, record.cut))[record.left];
+      const right = find(word.slice(record.cut))[record.right];
+      return left && right ? joinWords(word, record.cut, left, right) : null;
+    }
+  }
+}
+
+/** base + suffix; null when the letters do not come out as `word`. */
+export function addSuffixTo(
+  word: string,
+  affix: AffixForm,
+  stem: number,
+  find: FindBuilt,
+  reading: number,
+): BuiltWord | null {
+  const made = restoreStem(word, affix.letters)[stem];
+  const base = made && find(made.stem)[reading];
+  if (!base) return null;
+  const inner = asBase(made.stem, base);
+  const last = inner.parts.at(-1)!;
+  const before = inner.parts.slice(0, -1);
+  for (const changed of changeEnding(last.spellings, made.change, affix.letters)) {
+    const ending = { letters: changed.suffix, sound: affix.sound, spells: affix.letters };
+    const built: BuiltWord = {
+      parts: [...before, { ...last, spellings: changed.base }, { role: 'suffix', spellings: [ending] }],
+      base: inner.base,
+      affixes: [...inner.affixes, { text: affix.letters, kind: 'suffix', change: made.change }],
+    };
+    if (placeSpellings(word, spellingsOf(built))) return built;
+  }
+  return null;
+}
+
+function addPrefix(word: string, affix: AffixForm, base: BuiltWord | undefined): BuiltWord | null {
+  if (!base) return null;
+  const inner = asBase(word.slice(affix.letters.length), base);
+  return {
+    parts: [{ role: 'prefix', spellings: [{ letters: affix.letters, sound: affix.sound }] }, ...inner.parts],
+    base: inner.base,
+    affixes: [...inner.affixes, { text: affix.letters, kind: 'prefix', change: 'none' }],
+  };
+}
+
+/** Two whole words in one: pan + cake. */
+export function joinWords(word: string, cut: number, left: BuiltWord, right: BuiltWord): BuiltWord {
+  const inner = asBase(word.slice(0, cut), left);
+  return {
+    parts: [...inner.parts, ...right.parts],
+    base: inner.base,
+    affixes: [...inner.affixes, { text: word.slice(cut), kind: 'compound', change: 'none' }],
+  };
+}
+
+/** A word told by its own units that still comes from another: confusion from confuse, postman from post. */
+function recordOrigin(
+  word: string,
+  units: readonly WordSpelling[],
+  madeBy: MadeBy,
+  find: FindBuilt,
+): BuiltWord {
+  const { affix, stem, reading } = madeBy;
+  const made = originOf(word, affix, stem);
+  const own: WordPart = { role: 'base', spellings: units };
+  if (!made) return { parts: [own], base: null, affixes: [] };
+  const built = find(made.stem)[reading] ?? find(made.stem)[0];
+  const inner = built ? asBase(made.stem, built) : { base: made.stem, affixes: [] };
+  return {
+    parts: splitOffAffix(word, units, affix, made.change) ?? [own],
+    base: inner.base,
+    affixes: [...inner.affixes, { text: affix.letters, kind: affix.kind, change: made.change }],
+  };
+}
+
+function originOf(word: string, { kind, letters }: AffixForm, stem: number): Stem | undefined {
+  if (kind === 'suffix') return restoreStem(word, letters)[stem];
+  return {
+    stem: kind === 'prefix' ? word.slice(letters.length) : word.slice(0, -letters.length),
+    change: 'none',
+  };
+}
+
+function splitOffAffix(
+  word: string,
+  units: readonly WordSpelling[],
+  affix: AffixForm,
+  change: SpellingChange,
+): WordPart[] | null {
+  if (affix.kind === 'compound') {
+    const cut = placeSpellings(word, units)?.indexOf(word.length - affix.letters.length) ?? -1;
+    if (cut <= 0) return null;
+    return [units.slice(0, cut), units.slice(cut)].map((spellings) => ({ role: 'base', spellings }));
+  }
+  const at = affix.kind === 'prefix' ? 0 : units.length - 1;
+  const unit = units[at]!;
+  if (units.length < 2 || unit.letters !== affix.letters || unit.sound !== affix.sound) return null;
+  const rest: WordPart = { role: 'base', spellings: markChange(units.toSpliced(at, 1), change) };
+  const own: WordPart = { role: affix.kind, spellings: [unit] };
+  return affix.kind === 'prefix' ? [own, rest] : [rest, own];
+}
+
+/** The last spelling before a suffix as what it was in the base: pp spells p after doubling. */
+function markChange(units: readonly WordSpelling[], change: SpellingChange): WordSpelling[] {
+  const last = units.at(-1)!;
+  const { letters } = last;
+  if (change === 'double' && /(.)\1$/.test(letters))
+    return [...units.slice(0, -1), { ...last, spells: letters.slice(0, -1) }];
+  return [...units];
+}
+
+/**
+ * A word as the base of another. What it is made of stays visible (careless in carelessness), but an
+ * adjective in -y counts as one piece: luckiest is lucky + est, not luck + y + est (common practice, no source).
+ */
+function asBase(word: string, built: BuiltWord): BuiltWord & { readonly base: string } {
+  const outer = built.affixes.at(-1);
+  if (built.base === null) return { ...built, base: word };
+  if (outer?.kind === 'suffix' && outer.text === 'y') {
+    return { parts: [{ role: 'base', spellings: spellingsOf(built) }], base: word, affixes: [] };
+  }
+  return { ...built, base: built.base };
+}

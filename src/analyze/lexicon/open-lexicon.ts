@@ -1,0 +1,140 @@
+import {
+  AFFIXED,
+  BLOCK,
+  COMPOUND,
+  DERIVED,
+  HOMOGRAPH,
+  RARE_UNITS,
+  type TableHeader,
+} from './table-format.ts';
+import type { AffixForm, ReadingRecord, Spelling, WordRecord } from './word-record.ts';
+
+/** The table of known words. */
+export interface Lexicon {
+  /** Number of words. */
+  readonly size: number;
+  /** What the table holds of a word in lower case with straight apostrophes, or null. */
+  find(word: string): WordRecord | null;
+}
+
+/**
+ * Opens the table made by `npm run data`; nothing is decoded before it is asked for, so this takes well
+ * under a millisecond. Throws when the bytes are not such a table.
+ */
+export function openLexicon(bytes: Uint8Array): Lexicon {
+  const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
+  if (bytes.length < 8) throw new Error('The word table is empty: build it again with `npm run data`.');
+  const headerLength = view.getUint32(0, true);
+  const size = view.getUint32(4, true);
+  const header = readHeader(bytes.subarray(8, 8 + headerLength));
+  const offsets = 8 + headerLength;
+  const blocks = Math.ceil(size / BLOCK);
+  const start = offsets + 4 * blocks;
+  const units = header.units.map(([letters, sound]): Spelling => ({ letters, sound }));
+  const affixes = header.affixes.map(([letters, sound, kind]): AffixForm => ({ letters, sound, kind }));
+  const blockAt = (block: number): number => start + view.getUint32(offsets + 4 * block, true);
+
+  function find(word: string): WordRecord | null {
+    const wanted = asciiBytes(word);
+    if (wanted === null || size === 0) return null;
+    let low = 0;
+    let high = blocks - 1;
+    while (low < high) {
+      const middle = (low + high + 1) >> 1;
+      const at = blockAt(middle);
+      if (compare(bytes, at + 2, bytes[at + 1]!, wanted, 0) <= 0) low = middle;
+      else high = middle - 1;
+    }
+    const body = findInBlock(blockAt(low), low === blocks - 1 ? size - low * BLOCK : BLOCK, wanted);
+    return body === null ? null : decode(body.at, body.end);
+  }
+
+  /** `same` is how many letters the word before shares with the wanted one; the block is sorted, so no word needs rebuilding. */
+  function findInBlock(from: number, count: number, wanted: Uint8Array): { at: number; end: number } | null {
+    let at = from;
+    let same = 0;
+    for (let i = 0; i < count; i++) {
+      const shared = bytes[at]!;
+      const rest = bytes[at + 1]!;
+      const body = at + 2 + rest;
+      const bodyLength = bytes[body]!;
+      if (shared < same) return null;
+      if (shared === same) {
+        let k = 0;
+        while (k < rest && same + k < wanted.length && bytes[at + 2 + k] === wanted[same + k]) k++;
+        if (k === rest && same + k === wanted.length) return { at: body + 1, end: body + 1 + bodyLength };
+        if (k < rest && (same + k === wanted.length || bytes[at + 2 + k]! > wanted[same + k]!)) return null;
+        same += k;
+      }
+      at = body + 1 + bodyLength;
+    }
+    return null;
+  }
+
+  function decode(from: number, end: number): WordRecord {
+    const readings: ReadingRecord[] = [];
+    let at = from;
+    let homograph = false;
+    while (at < end) {
+      const tag = bytes[at++]!;
+      const kind = tag & 3;
+      const number = tag >> 3;
+      if (tag & HOMOGRAPH) homograph = true;
+      if (kind === AFFIXED) {
+        const madeBy = { affix: affixes[bytes[at++]!]!, stem: number >> 3, reading: number & 7 };
+        readings.push({ kind: 'affixed', madeBy });
+      } else if (kind === COMPOUND) {
+        readings.push({ kind: 'compound', cut: bytes[at++]!, left: number >> 2, right: number & 3 });
+      } else {
+        let madeBy = null;
+        if (kind === DERIVED) {
+          const affix = affixes[bytes[at++]!]!;
+          const base = bytes[at++]!;
+          madeBy = { affix, stem: base >> 4, reading: base & 15 };
+        }
+        const spelt: Spelling[] = [];
+        for (let i = 0; i < number; i++) {
+          let id = bytes[at++]!;
+          if (id >= RARE_UNITS) id = RARE_UNITS + ((id - RARE_UNITS) << 8) + bytes[at++]!;
+          spelt.push(units[id]!);
+        }
+        readings.push({ kind: 'whole', units: spelt, madeBy });
+      }
+    }
+    return { readings, homograph };
+  }
+
+  return { size, find };
+}
+
+function readHeader(bytes: Uint8Array): TableHeader {
+  let text = '';
+  for (const byte of bytes) text += String.fromCharCode(byte);
+  try {
+    return JSON.parse(text) as TableHeader;
+  } catch {
+    throw new Error('The word table cannot be read: build it again with `npm run data`.');
+  }
+}
+
+/** The word's bytes, or null when it is longer than any in the table or not plain letters. */
+function asciiBytes(word: string): Uint8Array | null {
+  if (word.length === 0 || word.length > 60) return null;
+  const bytes = new Uint8Array(word.length);
+  for (let i = 0; i < word.length; i++) {
+    const code = word.charCodeAt(i);
+    if (code > 122) return null;
+    bytes[i] = code;
+  }
+  return bytes;
+}
+
+/** Order of the stored word (`length` bytes at `at`) against the wanted one. */
+function compare(bytes: Uint8Array, at: number, length: number, wanted: Uint8Array, from: number): number {
+  const common = Math.min(length, wanted.length);
+  for (let k = from; k < common; k++) {
+    const difference = bytes[at + k]! - wanted[k]!;
+    if (difference !== 0) return difference;
+  }
+  return length - wanted.length;
+}

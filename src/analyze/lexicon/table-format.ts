@@ -1,0 +1,33 @@
+import type { AffixForm } from './word-record.ts';
+
+/**
+ * The file of all words, written by data/lexicon/write-table.ts and read by open-lexicon.ts.
+ *
+ * - 8 bytes: length of the header, number of words (both Uint32, little endian)
+ * - the header: JSON, see {@link TableHeader}
+ * - one Uint32 for each block of {@link BLOCK} words: where it starts after these offsets
+ * - the blocks. A word: length shared with the word before (0 at a block's start), length of the rest, the
+ *   rest, length of the body, the body.
+ *
+ * A body is one or more readings, each a tag byte and what it calls for. Low two bits of the tag: the kind;
+ * bit 2: homograph; the upper five: a number of the kind.
+ * - {@link WHOLE} (number of units): the units
+ * - {@link DERIVED} (number of units): affix, stem << 4 | reading, the units
+ * - {@link AFFIXED} (stem << 3 | reading): affix
+ * - {@link COMPOUND} (left << 2 | right): cut
+ *
+ * A unit is one byte below {@link RARE_UNITS}, or RARE_UNITS + high byte and low byte.
+ */
+export const BLOCK = 16;
+export const WHOLE = 0;
+export const DERIVED = 1;
+export const AFFIXED = 2;
+export const COMPOUND = 3;
+export const RARE_UNITS = 248;
+export const HOMOGRAPH = 4;
+
+export interface TableHeader {
+  /** Letters and sound of each unit, the commonest first. */
+  readonly units: readonly (readonly [letters: string, sound: string])[];
+  readonly affixes: readonly (readonly [letters: string, sound: string, kind: AffixForm['kind']])[];
+}

@@ -1,0 +1,35 @@
+/** Letters with their sound, before a pattern is named: `{ letters: 'ai', sound: 'EY' }`. */
+export interface Spelling {
+  readonly letters: string;
+  /** ARPAbet as in alignment/sounds.ts (`AX`, `IX`), joined by dots; `-` for silent. */
+  readonly sound: string;
+}
+
+/** One way an ending or beginning is said: -ed as T; or the weak second word of a compound: the man of postman. */
+export interface AffixForm extends Spelling {
+  readonly kind: 'suffix' | 'prefix' | 'compound';
+}
+
+/** The step from a base to the word; which base is found again from the letters. */
+export interface MadeBy {
+  readonly affix: AffixForm;
+  /** Place of the base among the stems the word's letters allow (morphology/restore-stem.ts). */
+  readonly stem: number;
+  /** Place of the base's reading among its readings. */
+  readonly reading: number;
+}
+
+/**
+ * What the table holds of one reading. `whole`: its units, and perhaps what it is made of (confusion, whose
+ * -sion is one unit, of confuse). `affixed` and `compound` are put together from the readings of their parts.
+ */
+export type ReadingRecord =
+  | { readonly kind: 'whole'; readonly units: readonly Spelling[]; readonly madeBy: MadeBy | null }
+  | { readonly kind: 'affixed'; readonly madeBy: MadeBy }
+  | { readonly kind: 'compound'; readonly cut: number; readonly left: number; readonly right: number };
+
+/** All the table holds of a word. `homograph`: its readings are different words (lead, bow). */
+export interface WordRecord {
+  readonly readings: readonly ReadingRecord[];
+  readonly homograph: boolean;
+}

@@ -1,0 +1,37 @@
+import { hasVowel } from '../alignment/sounds.ts';
+import type { WordSpelling } from '../build/built-word.ts';
+import { catalogue } from '../catalogue/catalogue.ts';
+import type { PatternId } from '../types.ts';
+
+const blends = new Set(catalogue.filter((row) => row.family.endsWith(' blend')).map((row) => row.id));
+
+/**
+ * Blends at the start and end of one base: two or three spellings that each keep a sound of their own.
+ *
+ * stamp has start-st and end-mp; not ship (one sound), bank (the n says NG), horse and prince (their last
+ * consonant carries a silent e), stopped's pt (an ending).
+ */
+export function findBlends(base: readonly WordSpelling[]): PatternId[] {
+  const first = base.findIndex(isVowel);
+  if (first === -1) return [];
+  const start = base.slice(0, first).filter(isSounded);
+  const end = base
+    .slice(base.findLastIndex(isVowel) + 1)
+    .filter((one) => isSounded(one) && !/[^e]e$/.test(one.letters) && one.sound !== 'NG');
+  return [...nameBlend('start', start), ...nameBlend('end', end)];
+}
+
+function nameBlend(place: 'start' | 'end', spellings: readonly WordSpelling[]): PatternId[] {
+  if (spellings.length < 2) return [];
+  const id = `${place}-${spellings.map((one) => one.spells ?? one.letters).join('')}`;
+  if (blends.has(id)) return [id];
+  return [place === 'end' && spellings.length > 2 ? 'end-three' : `${place}-other`];
+}
+
+function isVowel({ sound }: WordSpelling): boolean {
+  return hasVowel(sound);
+}
+
+function isSounded({ sound }: WordSpelling): boolean {
+  return sound !== '-';
+}

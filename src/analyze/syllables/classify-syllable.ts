@@ -1,0 +1,67 @@
+import { hasVowel, isLong } from '../alignment/sounds.ts';
+import { isRegular } from '../patterns/name-pattern.ts';
+import type { SyllableType } from '../types.ts';
+import { affixSyllables } from './affix-syllables.ts';
+import type { PlacedSpelling } from './cut-between.ts';
+
+const WEAK = new Set(['AX', 'IX', 'Y.AX']);
+const SHORT: Readonly<Record<string, string>> = { a: 'AE', e: 'EH', i: 'IH', o: 'AA AO', u: 'AH', y: 'IH' };
+
+/**
+ * The type of one syllable from the spellings in it, `start` and `end` offsets into the word.
+ *
+ * `closed`: one vowel letter, short or weak, with a consonant after it (nap, the -kin of napkin). `open`: one
+ * vowel letter at the end, long or weak (spi-, a-). `vce`, `team`, `r-controlled`, `consonant-le` by the
+ * spelling of the vowel; an ending does not close a vowel (cried, po.nies are open). `other`: any value a
+ * reader would not expect from the type (old, mon.ey, have, fa.ther) and final syllables like -tion.
+ */
+export function classifySyllable(
+  inside: readonly PlacedSpelling[],
+  start: number,
+  end: number,
+  word: string,
+): SyllableType {
+  const at = inside.findIndex((one) => hasVowel(one.sound) && /[aeiouy]/.test(one.letters));
+  const vowel = inside[at];
+  if (!vowel) return 'other';
+  const { sound, spells } = vowel;
+  const letters = spells;
+  const text = word.slice(start, end);
+  if (letters === 'le' && sound === 'AX.L') return 'consonant-le';
+  const affix = affixSyllables('suffix', letters, sound);
+  if (affix && letters.length > 1 && affix.types.length === 1 && sound.includes('.') && sound !== 'EH.R')
+    return affix.types[0]!;
+  const after = inside.slice(at + 1).filter((one) => one.start < end && one.sound !== '-');
+  const silentE = inside.some((one, i) => i > at && one.letters === 'e' && one.sound === '-');
+  if (!isRegular(letters, sound) || silentE) return 'other';
+  if (letters[1] === '_')
+    return isLong(sound) && !(letters === 'o_e' && sound !== 'OW') && letters + sound !== 'i_eIY'
+      ? 'vce'
+      : 'other';
+  if (/^s?s?[ts]ure$/.test(letters)) return 'other';
+  if (/r/.test(letters) && (sound.endsWith('R') || sound.endsWith('ER'))) return 'r-controlled';
+  if (/^[a-z]$/.test(letters)) return classifySingle(vowel, after, end, text);
+  if (/^[aeiou][aeiouwy]$|gh$|^uy$|^ye$/.test(letters)) return after[0]?.letters === 'gh' ? 'other' : 'team';
+  return 'other';
+}
+
+function classifySingle(
+  vowel: PlacedSpelling,
+  after: readonly PlacedSpelling[],
+  end: number,
+  text: string,
+): SyllableType {
+  const { spells: letters, sound } = vowel;
+  const closing = after.filter((one) => !one.ending);
+  const cutInside = vowel.end < end && after.length === 0;
+  const closed = closing.length > 0 || cutInside;
+  const weak = WEAK.has(sound);
+  const full = SHORT[letters]?.split(' ').includes(sound) ?? false;
+  const beforeR = closing[0]?.letters[0] === 'r' && /^(EH|IH|UH)$/.test(sound);
+  if (closed) {
+    if (closing.length === 1 && /^(.|th)e$/.test(closing[0]!.letters) && text.endsWith('e')) return 'other';
+    return full || weak || beforeR ? 'closed' : 'other';
+  }
+  const longBeforeR = (letters === 'e' && sound === 'IH') || (letters === 'u' && /UH$/.test(sound));
+  return isLong(sound) || sound === 'Y.UH' || weak || longBeforeR || letters === 'y' ? 'open' : 'other';
+}

@@ -1,0 +1,116 @@
+import { isLong } from '../alignment/sounds.ts';
+
+/** A spelling with its place in the word; `end` takes in a silent e that closes a split vowel. */
+export interface PlacedSpelling {
+  readonly letters: string;
+  readonly sound: string;
+  readonly spells: string;
+  readonly start: number;
+  readonly end: number;
+  /** Belongs to an ending that is no syllable: the s of hats. */
+  readonly ending: boolean;
+}
+
+const SHORT = new Set(['AE', 'EH', 'AH', 'IH', 'UH']);
+const STAYS_LEFT = /^(x|ck|tch|dge|dg|ng)$/;
+const DIGRAPH = /^(th|ch|sh|ph|wh|gh|kn|wr|gn|rh|gu|qu|cqu|tch)$/;
+/** Beginnings a syllable may have with l, r or w second: a.pron, re.ply, be.tween. */
+const LIQUID_ONSET = /^([bcfgkp]l|[bcdfgkpt]r|phr|thr|shr|chr|tw|chl|phl)$/;
+const ONSET = /^(s[ckmnptw]|sph|sch|squ|s[cpt]r|spl|[bcfgkps]l|[bcdfgkpt]r|thr|shr|chr|phr|tw|qu|chl|phl)$/;
+
+/**
+ * Where the syllable of `vowel` ends when `consonants` stand before the vowel `next`, as an offset into the word.
+ *
+ * - no consonant: between the vowels (po.em)
+ * - a double letter is split (muf.fin), and so is st with a silent t (lis.ten)
+ * - consonant-le takes one consonant with it (ta.ble, can.dle; after ck none: tack.le); so does a final -re (a.cre)
+ * - a final syllable like -tion starts with its first letter (lo.tion)
+ * - one consonant goes left after a short vowel (riv.er, mon.ey) and right after any other (spi.der, po.ta.to)
+ * - of two one goes each way (nap.kin), but after a long or weak vowel a pair that can begin a word goes right
+ *   (a.pron, se.cret; not fab.ric)
+ * - of more the longest that can begin a word goes right (mon.ster, pump.kin)
+ *
+ * Common practice, no source; dictionaries differ in details.
+ */
+export function cutBetween(
+  vowel: PlacedSpelling,
+  consonants: readonly PlacedSpelling[],
+  next: PlacedSpelling,
+  firstInWord: boolean,
+): number {
+  const first = consonants[0];
+  const last = consonants.at(-1);
+  if (next.letters === 'le' || (next.letters === 're' && next.sound === 'ER')) {
+    if (!last || STAYS_LEFT.test(last.letters)) return next.start;
+    return isSplittable(last.letters) ? last.start + 1 : last.start;
+  }
+  if (isFinalSyllable(next)) return next.start;
+  if (vowel.letters[1] === '_' && consonants.length > 0) return closingE(vowel, consonants);
+  if (!first || !last) return /rr$/.test(vowel.letters) ? vowel.end - 1 : next.start;
+  if (isDouble(first.letters)) return first.start + 1;
+  const short = keepsConsonant(vowel, first);
+  if (consonants.length === 1) {
+    if (STAYS_LEFT.test(first.letters)) return first.end;
+    if (!short) return first.start;
+    if (/^qu$/.test(first.letters)) return first.start;
+    return isSplittable(first.letters) ? first.start + 1 : first.end;
+  }
+  if (consonants.length === 2) {
+    if (STAYS_LEFT.test(first.letters)) return first.end;
+    const pair = first.letters + last.letters;
+    if (
+      !short &&
+      !isRVowel(vowel) &&
+      (LIQUID_ONSET.test(pair) || (firstInWord && vowel.letters === 'e' && ONSET.test(pair)))
+    ) {
+      return first.start;
+    }
+    return last.start;
+  }
+  for (let i = 1; i < consonants.length; i++) {
+    const onset = consonants
+      .slice(i)
+      .map((one) => one.letters)
+      .join('');
+    if (i === consonants.length - 1 || ONSET.test(onset)) return consonants[i]!.start;
+  }
+  return last.start;
+}
+
+/** Units of a last syllable that begin with a consonant: tion, ture, cian; not ous. */
+function isFinalSyllable({ letters, sound }: PlacedSpelling): boolean {
+  return /^[bcdfgst]+[aeiou]/.test(letters) && /^(SH|CH|ZH|JH|S)\.|^(CH|ZH|SH)\.ER$/.test(sound);
+}
+
+function closingE(vowel: PlacedSpelling, consonants: readonly PlacedSpelling[]): number {
+  const width = (one: PlacedSpelling): number => one.end - one.start - one.letters.length;
+  const closed = consonants.find((one) => width(one) > 0);
+  return (closed ?? consonants[0] ?? vowel).end;
+}
+
+function isDouble(letters: string): boolean {
+  return /^(.)\1e?$/.test(letters);
+}
+
+/** Two letters that are no digraph: the st of castle, the bt of subtle. */
+function isSplittable(letters: string): boolean {
+  return letters.length > 1 && !DIGRAPH.test(letters) && !STAYS_LEFT.test(letters);
+}
+
+function isRVowel({ sound }: PlacedSpelling): boolean {
+  return sound === 'ER' || sound.endsWith('.R') || sound.endsWith('.ER');
+}
+
+/** A short vowel holds the consonant after it; e, u before r are taken as long (he.ro, ju.ry), and so is the a of fa.ther. */
+function keepsConsonant(vowel: PlacedSpelling, next: PlacedSpelling): boolean {
+  const { letters, sound } = vowel;
+  if (next.letters === 'r' && ((letters === 'e' && sound === 'IH') || letters === 'u')) return false;
+  if (SHORT.has(sound)) return true;
+  if (letters === 'o' || letters === 'ho') return sound === 'AA' || sound === 'AO';
+  return false;
+}
+
+/** True for the vowel of a syllable that a word may end on: long, or weak. */
+export function canBeOpen(sound: string): boolean {
+  return isLong(sound) || sound === 'AX' || sound === 'IX' || sound === 'Y.AX';
+}

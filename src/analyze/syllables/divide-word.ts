@@ -1,0 +1,130 @@
+import { countVowels } from '../alignment/sounds.ts';
+import type { BuiltWord } from '../build/built-word.ts';
+import type { Syllable, SyllableType } from '../types.ts';
+import { type AffixSyllables, affixSyllables, joinsDivision } from './affix-syllables.ts';
+import { classifySyllable } from './classify-syllable.ts';
+import { cutBetween, type PlacedSpelling } from './cut-between.ts';
+
+/** Spellings that are divided together, and what comes fixed with an affix. */
+interface Zone {
+  readonly spellings: PlacedSpelling[];
+  readonly fixed: AffixSyllables | null;
+}
+
+export interface DividedWord {
+  readonly syllables: readonly Syllable[];
+  /** Offset in the word where each syllable starts. */
+  readonly starts: readonly number[];
+}
+
+/**
+ * Divides a word into syllables and names their types. Parts stay whole (pan.cake, un.zip, call.ing), but a
+ * doubled letter is split (hop.ping), and Latin endings divide with their base (mas.sive).
+ * `starts` are those of placeSpellings for the same word.
+ */
+export function divideWord(word: string, built: BuiltWord, starts: readonly number[]): DividedWord {
+  const zones = findZones(built, starts);
+  const cuts = new Map<number, SyllableType | null>();
+  const nuclei: PlacedSpelling[] = [];
+  for (const [z, { spellings, fixed }] of zones.entries()) {
+    const first = spellings[0];
+    if (!first) continue;
+    let at = first.start;
+    if (z > 0) at = moveOver(zones[z - 1]!, at, first);
+    if (fixed) {
+      for (const i of fixed.lengths.keys()) {
+        cuts.set(i === 0 ? at : first.start + sum(fixed.lengths.slice(0, i)), fixed.types[i]!);
+      }
+      continue;
+    }
+    cuts.set(at, null);
+    let previous = -1;
+    for (const [i, spelling] of spellings.entries()) {
+      if (!isNucleus(spelling)) continue;
+      nuclei.push(spelling);
+      if (previous >= 0) {
+        const between = spellings.slice(previous + 1, i);
+        cuts.set(cutBetween(spellings[previous]!, between, spelling, nuclei.length === 2), null);
+      }
+      const inner = innerSyllables(spelling);
+      if (inner) {
+        cuts.set(spelling.start, inner.types[0]!);
+        cuts.set(spelling.start + inner.lengths[0]!, inner.types[1]!);
+      }
+      previous = i;
+    }
+  }
+  const spellings = zones.flatMap((zone) => zone.spellings);
+  const order = [...cuts.keys()].sort((a, b) => a - b).filter((at, i) => i === 0 || at < word.length);
+  const syllables = order.map((start, i): Syllable => {
+    const end = order[i + 1] ?? word.length;
+    const inside = spellings.filter((one) => one.start < end && one.end > start);
+    return {
+      text: word.slice(start, end),
+      type: cuts.get(start) ?? classifySyllable(inside, start, end, word),
+    };
+  });
+  return { syllables, starts: order };
+}
+
+/** A doubled letter, or the l of juggle, goes over to an ending that is a syllable: hop.ping, jug.gling. */
+function moveOver(before: Zone, at: number, first: PlacedSpelling): number {
+  const last = before.spellings.at(-1);
+  if (!last || before.fixed || !/^[aeiouy]/.test(first.letters)) return at;
+  if (last.letters !== last.spells && /(.)\1$/.test(last.letters)) return at - 1;
+  if (last.spells === 'le' && last.letters === 'l') {
+    const other = before.spellings.at(-2);
+    return other && !/^(ck|x)$/.test(other.letters) ? other.end - 1 : at - 1;
+  }
+  return at;
+}
+
+function findZones(built: BuiltWord, starts: readonly number[]): Zone[] {
+  const zones: Zone[] = [];
+  let index = 0;
+  for (const { role, spellings } of built.parts) {
+    const placed = spellings.map((one): PlacedSpelling => {
+      const at = index++;
+      const spells = one.spells ?? one.letters;
+      const ending = role === 'suffix' || role === 'clitic';
+      return {
+        letters: one.letters,
+        sound: one.sound,
+        spells,
+        start: starts[at]!,
+        end: starts[at + 1]!,
+        ending,
+      };
+    });
+    const last = zones.at(-1);
+    if (role === 'base') {
+      zones.push({ spellings: placed, fixed: null });
+      continue;
+    }
+    const affix = placed[0]!;
+    const fixed = role === 'clitic' ? null : affixSyllables(role, affix.letters, affix.sound);
+    const joins =
+      role === 'clitic'
+        ? !isNucleus(affix)
+        : role === 'suffix' && (fixed === null || joinsDivision(affix.letters));
+    if (joins && last && !last.fixed) last.spellings.push(...placed);
+    else zones.push({ spellings: placed, fixed });
+  }
+  return zones;
+}
+
+/** Units of two syllables inside a zone: -able as a.ble, -ity as i.ty. */
+function innerSyllables({ letters, sound }: PlacedSpelling): AffixSyllables | null {
+  if (countVowels(sound) < 2) return null;
+  const known = affixSyllables('suffix', letters, sound);
+  return known && known.lengths.length === 2 ? known : null;
+}
+
+/** A spelling that makes a syllable: it has a vowel sound and a vowel letter (not the m of prism). */
+function isNucleus({ letters, sound }: PlacedSpelling): boolean {
+  return countVowels(sound) > 0 && /[aeiouy]/.test(letters);
+}
+
+function sum(numbers: readonly number[]): number {
+  return numbers.reduce((total, one) => total + one, 0);
+}

@@ -1,0 +1,90 @@
+import { hasVowel } from '../alignment/sounds.ts';
+import type { FindBuilt } from '../build/build-word.ts';
+import type { BuiltWord, WordPart } from '../build/built-word.ts';
+import { spellingsOf } from '../build/built-word.ts';
+
+/** What stands for which word: the sound after a vowel, then after a consonant. */
+const SHORT_FORMS: readonly (readonly [
+  ending: string,
+  word: string,
+  afterVowel: string,
+  afterConsonant: string,
+])[] = [
+  ["n't", 'not', 'N.T', 'AX.N.T'],
+  ["'ve", 'have', 'V', 'AX.V'],
+  ["'ll", 'will', 'L', 'AX.L'],
+  ["'re", 'are', 'R', 'ER'],
+  ["'d", 'would', 'D', 'AX.D'],
+  ["'m", 'am', 'M', 'AX.M'],
+  ["'s", 'is', 'Z', 'Z'],
+];
+
+/** Before 's these shorten is; after any other word it shows an owner. */
+const WITH_IS = new Set(
+  'he she it that this what who where when why how there here everything something nothing'.split(' '),
+);
+const VOICELESS = /(^|\.)(P|T|K|F|TH)$/;
+
+/** Where the sounds are not those of base and ending: word, base, units before the ending, ending, what it stands for. */
+const IRREGULAR: Readonly<
+  Record<string, readonly [base: string, units: string, ending: string, word: string]>
+> = {
+  "ain't": ['is', 'ai:EY n:N', "'t:T", 'not'],
+  "can't": ['can', 'c:K a:AE n:N', "'t:T", 'not'],
+  "don't": ['do', 'd:D o:OW n:N', "'t:T", 'not'],
+  "let's": ['let', 'l:L e:EH t:T', "'s:S", 'us'],
+  "shan't": ['shall', 'sh:SH a:AE n:N', "'t:T", 'not'],
+  "they're": ['they', 'th:DH ey:EH', "'re:R", 'are'],
+  "we're": ['we', 'w:W e:IH', "'re:R", 'are'],
+  "won't": ['will', 'w:W o:OW n:N', "'t:T", 'not'],
+  "you're": ['you', 'y:Y ou:UH', "'re:R", 'are'],
+};
+
+/** A word shortened with an apostrophe: he's, isn't, won't; null for others, such as the owner's gull's. */
+export function buildContraction(word: string, find: FindBuilt): BuiltWord | null {
+  const listed = IRREGULAR[word];
+  if (listed) {
+    const [base, units, ending, full] = listed;
+    return contraction(
+      [{ role: 'base', spellings: units.split(' ').map(readUnit) }],
+      base,
+      readUnit(ending),
+      full,
+    );
+  }
+  for (const [ending, full, afterVowel, afterConsonant] of SHORT_FORMS) {
+    if (!word.endsWith(ending)) continue;
+    const base = word.slice(0, -ending.length);
+    if (ending === "'s" && !WITH_IS.has(base)) continue;
+    const built = find(base)[0];
+    if (!built) continue;
+    const last = spellingsOf(built).findLast((one) => one.sound !== '-')?.sound ?? '';
+    const usual = hasVowel(last.split('.').at(-1)!) ? afterVowel : afterConsonant;
+    const sound = ending === "'s" && VOICELESS.test(last) ? 'S' : usual;
+    return contraction(
+      built.parts,
+      base === 'i' ? 'I' : (built.base ?? base),
+      { letters: ending, sound },
+      full,
+    );
+  }
+  return null;
+}
+
+function contraction(
+  parts: readonly WordPart[],
+  base: string,
+  ending: { letters: string; sound: string },
+  full: string,
+): BuiltWord {
+  return {
+    parts: [...parts, { role: 'clitic', spellings: [ending] }],
+    base,
+    affixes: [{ text: full, kind: 'contraction', change: 'none' }],
+  };
+}
+
+function readUnit(text: string): { letters: string; sound: string } {
+  const colon = text.lastIndexOf(':');
+  return { letters: text.slice(0, colon), sound: text.slice(colon + 1) };
+}

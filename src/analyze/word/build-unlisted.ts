@@ -1,0 +1,95 @@
+import { hasVowel } from '../alignment/sounds.ts';
+import { addSuffixTo, type FindBuilt, joinWords } from '../build/build-word.ts';
+import type { BuiltWord } from '../build/built-word.ts';
+import { spellingsOf } from '../build/built-word.ts';
+import { restoreStem } from '../morphology/restore-stem.ts';
+
+const VOICELESS = new Set(['P', 'T', 'K', 'F', 'TH', 'S', 'SH', 'CH']);
+const HISSING = new Set(['S', 'Z', 'SH', 'ZH', 'CH', 'JH']);
+
+/** Endings any word may take; the sound of -s and -ed follows from the base. */
+const ENDINGS: readonly (readonly [letters: string, sound: string])[] = [
+  ['s', ''],
+  ['es', ''],
+  ['ed', ''],
+  ['ing', 'IH.NG'],
+  ['er', 'ER'],
+  ['est', 'AX.S.T'],
+  ['ly', 'L.IY'],
+  ['ness', 'N.AX.S'],
+  ['less', 'L.AX.S'],
+];
+/** Both parts of an unlisted compound have at least this many letters. */
+const SHORTEST_PART = 3;
+
+/**
+ * A word the table lacks, from words it holds: a possessive (gulls', Wick's), an inflected form or one in
+ * -ly, -ness, -less (kayaked), or two words in one (tidepool). Empty when it is none of these.
+ */
+export function buildUnlisted(word: string, find: FindBuilt): BuiltWord[] {
+  const possessive = /^(.*[a-z])('s|')$/.exec(word);
+  if (possessive) return possessives(possessive[1]!, possessive[2]!, find);
+  if (!/^[a-z]{4,}$/.test(word)) return [];
+  for (const [letters, sound] of ENDINGS) {
+    const found = withEnding(word, letters, sound, find);
+    if (found) return [found];
+  }
+  return compound(word, find);
+}
+
+function possessives(owner: string, ending: string, find: FindBuilt): BuiltWord[] {
+  if (ending === "'" && !owner.endsWith('s')) return [];
+  const direct = find(owner);
+  const bases = direct.length > 0 ? direct : buildUnlisted(owner, find);
+  return bases.map((built) => ({
+    parts: [
+      ...built.parts,
+      {
+        role: 'clitic' as const,
+        spellings: [{ letters: ending, sound: ending === "'" ? '-' : soundOfS(built) }],
+      },
+    ],
+    base: built.base ?? owner,
+    affixes: [...built.affixes, { text: ending, kind: 'possessive' as const, change: 'none' as const }],
+  }));
+}
+
+function withEnding(word: string, letters: string, fixed: string, find: FindBuilt): BuiltWord | null {
+  for (const [stem, made] of restoreStem(word, letters).entries()) {
+    const base = find(made.stem)[0];
+    if (!base || made.stem.length < 3) continue;
+    const sound = fixed || (letters === 'ed' ? soundOfEd(base) : soundOfS(base));
+    if (letters === 'es' && sound !== 'IH.Z' && made.change === 'none') continue;
+    const built = addSuffixTo(word, { letters, sound, kind: 'suffix' }, stem, find, 0);
+    if (built) return built;
+  }
+  return null;
+}
+
+function compound(word: string, find: FindBuilt): BuiltWord[] {
+  for (let cut = word.length - SHORTEST_PART; cut >= SHORTEST_PART; cut--) {
+    const left = find(word.slice(0, cut))[0];
+    const right = left && find(word.slice(cut))[0];
+    if (left && right) return [joinWords(word, cut, left, right)];
+  }
+  return [];
+}
+
+function lastSound(built: BuiltWord): string {
+  const sounded = spellingsOf(built).findLast(({ sound }) => sound !== '-');
+  return sounded?.sound.split('.').at(-1) ?? '';
+}
+
+/** cats S, gulls Z, boxes IH Z. */
+function soundOfS(built: BuiltWord): string {
+  const last = lastSound(built);
+  if (HISSING.has(last)) return 'IH.Z';
+  return VOICELESS.has(last) ? 'S' : 'Z';
+}
+
+/** jumped T, sailed D, planted IH D. */
+function soundOfEd(built: BuiltWord): string {
+  const last = lastSound(built);
+  if (last === 'T' || last === 'D') return 'IH.D';
+  return VOICELESS.has(last) && !hasVowel(last) ? 'T' : 'D';
+}

@@ -1,0 +1,67 @@
+import { buildRecord } from '../build/build-word.ts';
+import type { BuiltWord } from '../build/built-word.ts';
+import type { Lexicon } from '../lexicon/open-lexicon.ts';
+import type { Reading, ReadingSource, WordAnalysis, WordKey } from '../types.ts';
+import { buildContraction } from './build-contraction.ts';
+import { buildUnlisted } from './build-unlisted.ts';
+import { finishReading } from './finish-reading.ts';
+import { readByRule } from './read-by-rule.ts';
+
+/** Analyses words against one table. */
+export interface Analyzer {
+  /** Every reading of a word in any case; never throws, and gives at least one reading for any word. */
+  analyze(key: WordKey): WordAnalysis;
+}
+
+/**
+ * Makes an analyser. It looks in the table first; a word that is not there is read as a contraction,
+ * possessive, inflection or compound of words that are (`derived`), then by rule when it is short and regular
+ * (`rule`), else not at all (`none`). It keeps nothing between words but the parts it has put together.
+ */
+export function createAnalyzer(lexicon: Pick<Lexicon, 'find'>): Analyzer {
+  const known = new Map<string, readonly BuiltWord[]>();
+
+  function findBuilt(word: string): readonly BuiltWord[] {
+    const before = known.get(word);
+    if (before) return before;
+    const record = lexicon.find(word);
+    const built = record ? buildRecord(word, record, findBuilt) : [];
+    if (known.size > CACHED_WORDS) known.clear();
+    known.set(word, built);
+    return built;
+  }
+
+  function analyze(key: WordKey): WordAnalysis {
+    const word = key.normalize('NFC').toLowerCase().replaceAll('’', "'");
+    const short = word.includes("'") ? buildContraction(word, findBuilt) : null;
+    const listed = finishAll(word, short ? [short] : findBuilt(word), 'dictionary');
+    if (listed.length > 0)
+      return { word, readings: listed, homograph: lexicon.find(word)?.homograph ?? false };
+    const derived = finishAll(word, buildUnlisted(word, findBuilt), 'derived');
+    if (derived.length > 0) return { word, readings: derived, homograph: false };
+    const ruled = readByRule(word);
+    const readings = ruled ? finishAll(word, [ruled], 'rule') : [];
+    return { word, readings: readings.length > 0 ? readings : [unread(word)], homograph: false };
+  }
+
+  return { analyze };
+}
+
+/** Parts of words kept: about one long page. */
+const CACHED_WORDS = 20_000;
+
+function finishAll(word: string, built: readonly BuiltWord[], source: ReadingSource): Reading[] {
+  return built.map((one) => finishReading(word, one, source)).filter((reading) => reading !== null);
+}
+
+function unread(word: string): Reading {
+  return {
+    pronunciation: '',
+    source: 'none',
+    units: [],
+    base: null,
+    affixes: [],
+    syllables: [{ text: word, type: 'other' }],
+    requires: [],
+  };
+}

@@ -1,0 +1,110 @@
+import type { BuiltWord, WordSpelling } from '../build/built-word.ts';
+
+const CONSONANTS: Readonly<Record<string, string>> = {
+  b: 'B', c: 'K', d: 'D', f: 'F', g: 'G', h: 'HH', j: 'JH', k: 'K', l: 'L', m: 'M', n: 'N', p: 'P', r: 'R', s: 'S', t: 'T', v: 'V',
+  w: 'W', x: 'K.S', y: 'Y', z: 'Z', qu: 'K.W', sh: 'SH', ch: 'CH', th: 'TH', wh: 'W', ph: 'F', kn: 'N', wr: 'R', gn: 'N', ck: 'K',
+  tch: 'CH', dge: 'JH', ng: 'NG', mb: 'M', bb: 'B', dd: 'D', ff: 'F', gg: 'G', ll: 'L', ss: 'S', tt: 'T', zz: 'Z', ce: 'S', se: 'S',
+  ve: 'V', ze: 'Z', ge: 'JH', the: 'DH',
+}; // biome-ignore format: one table
+const SHORT: Readonly<Record<string, string>> = { a: 'AE', e: 'EH', i: 'IH', o: 'AA', u: 'AH', y: 'IH' };
+const LONG: Readonly<Record<string, string>> = { a: 'EY', e: 'IY', i: 'AY', o: 'OW', u: 'Y.UW', y: 'AY' };
+const TEAMS: Readonly<Record<string, string>> = {
+  ai: 'EY',
+  ay: 'EY',
+  ee: 'IY',
+  ea: 'IY',
+  igh: 'AY',
+  oa: 'OW',
+  oi: 'OY',
+  oy: 'OY',
+  ou: 'AW',
+  ow: 'AW',
+  oo: 'UW',
+  aw: 'AO',
+  au: 'AO',
+  ew: 'UW',
+  ue: 'UW',
+  ie: 'AY',
+  oe: 'OW',
+  ar: 'AA.R',
+  or: 'AO.R',
+  er: 'ER',
+  ir: 'ER',
+  ur: 'ER',
+  air: 'EH.R',
+  are: 'EH.R',
+  eer: 'IH.R',
+  ire: 'AY.R',
+  ore: 'AO.R',
+  oar: 'AO.R',
+  ure: 'UH.R',
+};
+
+const ONSET =
+  /^(squ|thr|shr|str|scr|spl|spr|phr|sch|qu|sh|ch|th|wh|ph|kn|wr|gn|[bcfgkps]l|[bcdfgkpt]r|s[ckmnptw]|tw|dw|[bcdfghjklmnprstvwyz])?/;
+const CODA =
+  /^(tch|dge|nch|nth|mpt|nks?|ck|sh|ch|th|ng|nk|ff|ll|ss|zz|gg|dd|bb|tt|mb|nce|nse|lse|lve|[lm]f|lk|lp|lt|ld|mp|nd|nt|ft|pt|ct|xt|sk|sp|st|lch|[bcdfgklmnpstvxz])$/;
+const TEAM_CODA =
+  /^(ch|sh|th|ck|nch|ve|se|ce|ze|the|st|nd|nt|ld|lt|ft|ll|rn|mp|lk|n|m|[bcdfgklmnpstvxz]|rk)?$/;
+const VOWEL = /^(igh|air|are|eer|ire|ore|oar|ure|a[iyuwr]|e[eawr]|o[aioyuwer]|u[er]|i[er])/;
+const CLUSTER_UNITS =
+  /tch|dge|qu|sh|ch|th|wh|ph|kn(?=.)|wr|gn(?=.)|ck|ng|mb|bb|dd|ff|gg|ll|ss|tt|zz|(?<=.)ce$|(?<=.)se$|(?<=.)ve$|(?<=.)ze$|the$|[a-z]/g;
+const U_WITHOUT_Y = /(r|l|j|ch|s|t|d|n|sh)$/;
+
+/**
+ * Reads a short word nobody has listed by the first reading of each spelling: one syllable that is closed (blick),
+ * vowel-consonant-e (trabe), a vowel team (smeech), r-controlled (glarn) or open (fro). Null for any other:
+ * longer words, rare spellings, letters in an order English does not use (tlap).
+ */
+export function readByRule(word: string): BuiltWord | null {
+  if (!/^[a-z]{2,9}$/.test(word)) return null;
+  const onset = ONSET.exec(word)![0];
+  const rime = word.slice(onset.length);
+  const vowel = readRime(rime, onset);
+  if (!vowel) return null;
+  const spellings = [...readCluster(onset, rime), ...vowel];
+  return { parts: [{ role: 'base', spellings }], base: null, affixes: [] };
+}
+
+function readRime(rime: string, onset: string): WordSpelling[] | null {
+  const split = /^([aeiouy])(th|[bcdfgklmnpstvz])e$/.exec(rime);
+  if (split) {
+    const [, vowel, consonant] = split as unknown as [string, string, string];
+    const sound = vowel === 'u' && U_WITHOUT_Y.test(onset) ? 'UW' : LONG[vowel]!;
+    return [
+      { letters: `${vowel}_e`, sound },
+      { letters: consonant, sound: beforeSilentE(vowel, consonant) },
+    ];
+  }
+  const team = VOWEL.exec(rime)?.[0];
+  if (team) {
+    const coda = rime.slice(team.length);
+    if (!TEAM_CODA.test(coda) || (/^(are|ire|ore|ure)$/.test(team) && coda !== '')) return null;
+    return [{ letters: team, sound: TEAMS[team]! }, ...readCluster(coda, '')];
+  }
+  const vowel = rime[0] ?? '';
+  const coda = rime.slice(1);
+  if (!(vowel in SHORT)) return null;
+  if (coda === '')
+    return /[eoiyu]/.test(vowel) && onset !== '' ? [{ letters: vowel, sound: LONG[vowel]! }] : null;
+  return CODA.test(coda) ? [{ letters: vowel, sound: SHORT[vowel]! }, ...readCluster(coda, '')] : null;
+}
+
+function beforeSilentE(vowel: string, consonant: string): string {
+  if (consonant === 'c') return 'S';
+  if (consonant === 'g') return 'JH';
+  if (consonant === 'th') return 'DH';
+  return consonant === 's' && vowel !== 'a' ? 'Z' : CONSONANTS[consonant]!;
+}
+
+/** `next` is what follows: c and g are soft before e, i, y. */
+function readCluster(letters: string, next: string): WordSpelling[] {
+  const units = letters.match(CLUSTER_UNITS) ?? [];
+  return units.map((unit, i): WordSpelling => {
+    const following = units[i + 1] ?? next;
+    if ((unit === 'c' || unit === 'g') && /^[eiy]/.test(following))
+      return { letters: unit, sound: unit === 'c' ? 'S' : 'JH' };
+    if (unit === 'n' && /^[kx]/.test(following)) return { letters: unit, sound: 'NG' };
+    return { letters: unit, sound: CONSONANTS[unit]! };
+  });
+}

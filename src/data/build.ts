@@ -1,0 +1,54 @@
+import { createHash } from 'node:crypto';
+import { existsSync, mkdirSync, readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { buildLexicon } from './lexicon/build-lexicon.ts';
+
+const root = fileURLToPath(new URL('../..', import.meta.url));
+const output = join(root, 'public/data');
+const table = join(output, 'lexicon.bin');
+const manifest = join(output, 'manifest.json');
+
+/** What the table is made from: the packages are pinned in the lockfile. */
+const INPUTS = [
+  'package-lock.json',
+  'src/data',
+  'src/analyze/alignment',
+  'src/analyze/build',
+  'src/analyze/catalogue',
+  'src/analyze/lexicon',
+  'src/analyze/morphology',
+];
+
+const inputs = hashOf(INPUTS.flatMap(filesIn).sort());
+if (
+  existsSync(table) &&
+  existsSync(manifest) &&
+  JSON.parse(readFileSync(manifest, 'utf8')).inputs === inputs
+) {
+  process.exit(0);
+}
+const started = performance.now();
+const { bytes, words, left } = buildLexicon((step) => process.stderr.write(`word table: ${step}\n`));
+mkdirSync(output, { recursive: true });
+writeFileSync(table, bytes);
+writeFileSync(
+  manifest,
+  `${JSON.stringify({ inputs, words, bytes: bytes.length, notAligned: left }, null, 2)}\n`,
+);
+process.stderr.write(
+  `word table: ${words} words, ${(bytes.length / 1e6).toFixed(2)} MB, in ${((performance.now() - started) / 1000).toFixed(1)} s\n`,
+);
+
+function filesIn(path: string): string[] {
+  if (!statSync(join(root, path)).isDirectory()) return [path];
+  return readdirSync(join(root, path), { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile() && !entry.name.endsWith('.test.ts'))
+    .map((entry) => join(entry.parentPath, entry.name).slice(root.length));
+}
+
+function hashOf(files: readonly string[]): string {
+  const hash = createHash('sha256');
+  for (const file of files) hash.update(file).update(readFileSync(join(root, file)));
+  return hash.digest('hex').slice(0, 16);
+}

@@ -1,0 +1,33 @@
+const VOWEL = /^[AEIOU]/;
+
+/**
+ * CMUdict phones with stress to the engine's sounds (see analyze/alignment/sounds.ts).
+ *
+ * Beyond dropping stress: AH0 is schwa and IH0 a weak i; `wh` loses the HH that only some speakers say
+ * (whale); ER before a vowel is taken apart where the spelling shows vowel and r apart (hurry, gorilla;
+ * not operate, whose er stays whole); IY before r is one sound with IH (hear); fire and flour end in a plain R.
+ */
+export function cleanPronunciation(spelling: string, phones: readonly string[]): string[] {
+  const sounds: string[] = [];
+  for (const [i, phone] of phones.entries()) {
+    const next = phones[i + 1] ?? '';
+    const bare = phone.replace(/[012]$/, '');
+    const weak = phone.endsWith('0');
+    if (phone === 'AH0') sounds.push('AX');
+    else if (phone === 'IH0' && next !== 'R') sounds.push('IX');
+    else if (bare === 'HH' && next === 'W' && spelling.includes('wh')) continue;
+    else if (bare === 'IY' && next === 'R' && !/^(re|pre|de|e)r/.test(spelling)) sounds.push('IH');
+    else if (bare === 'ER' && /^(AY|AW)/.test(phones[i - 1] ?? '') && /[iyo]u?re?/.test(spelling))
+      sounds.push('R');
+    else if (bare === 'ER' && VOWEL.test(next) && splitsR(spelling, weak, next)) {
+      sounds.push(weak ? 'AX' : 'AH', 'R');
+    } else sounds.push(bare);
+  }
+  return sounds;
+}
+
+/** hurry: rr; gorilla, around: a or o, r, then the stressed vowel. Not gallery (er) or memory (weak vowel after). */
+function splitsR(spelling: string, weak: boolean, next: string): boolean {
+  if (/[aeiou]rr/.test(spelling)) return true;
+  return weak && /[12]$/.test(next) && /[ao]r[aeiouy]/.test(spelling) && !/[eiu]r[aeiouy]/.test(spelling);
+}

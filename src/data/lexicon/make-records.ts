@@ -1,0 +1,164 @@
+import type { Aligner } from '../../analyze/alignment/align.ts';
+import { buildRecord } from '../../analyze/build/build-word.ts';
+import { type BuiltWord, spellingsOf } from '../../analyze/build/built-word.ts';
+import type { AffixForm, ReadingRecord, Spelling, WordRecord } from '../../analyze/lexicon/word-record.ts';
+import { findSuffix, PREFIXES } from '../../analyze/morphology/affixes.ts';
+import { restoreStem } from '../../analyze/morphology/restore-stem.ts';
+import type { Derivation } from '../morphology/derivation.ts';
+import { type AlignedReading, rankReadings } from './choose-reading.ts';
+import { cleanPronunciation } from './clean-pronunciation.ts';
+import type { HandMade } from './read-hand-made.ts';
+import { sameSounds } from './same-sounds.ts';
+
+export interface RecordSources {
+  /** Word to its pronunciations: CMUdict phones with stress. */
+  readonly pronunciations: ReadonlyMap<string, readonly (readonly string[])[]>;
+  readonly derivations: ReadonlyMap<string, Derivation>;
+  readonly aligner: Aligner;
+  readonly handMade: HandMade;
+}
+
+/**
+ * What the table will hold of each word that can be aligned. Shorter words come first, so that a derived word
+ * finds its base: it is stored as base + affix when that gives back one of its pronunciations (hoping), else
+ * by its own units with a note of where it comes from (confusion).
+ */
+export function makeRecords(sources: RecordSources): Map<string, WordRecord> {
+  const records = new Map<string, WordRecord>();
+  const built = new Map<string, BuiltWord[]>();
+  const find = (word: string): readonly BuiltWord[] => {
+    let known = built.get(word);
+    if (!known) {
+      const record = records.get(word);
+      known = record ? buildRecord(word, record, find) : [];
+      built.set(word, known);
+    }
+    return known;
+  };
+  const words = [...sources.pronunciations.keys()].sort((a, b) => a.length - b.length || (a < b ? -1 : 1));
+  for (const word of words) {
+    const record = makeRecord(word, sources, find);
+    if (record && record.readings.length > 0) records.set(word, record);
+  }
+  return records;
+}
+
+type Find = (word: string) => readonly BuiltWord[];
+
+function makeRecord(word: string, sources: RecordSources, find: Find): WordRecord | null {
+  const { aligner, handMade, pronunciations, derivations } = sources;
+  const derivation = derivations.get(word);
+  const fixed = handMade.units.get(word);
+  if (fixed) {
+    const madeBy = derivation ? originOf(word, derivation, fixed.at(-1)?.sound ?? '') : null;
+    return { readings: [{ kind: 'whole', units: fixed, madeBy }], homograph: false };
+  }
+  const homograph = handMade.homographs.get(word);
+  const variants = homograph ?? handMade.pronunciations.get(word) ?? pronunciations.get(word)!;
+  if (derivation && !homograph) {
+    const sounds = variants.map((phones) => cleanPronunciation(word, phones));
+    const composed = composeReadings(word, derivation, sounds, find);
+    if (composed.length > 0) return { readings: composed, homograph: composed.length > 1 };
+  }
+  const ranked = rankReadings(word, variants, aligner);
+  const chosen = homograph ? [...ranked].sort((a, b) => a.listed - b.listed) : ranked.slice(0, 1);
+  const readings = chosen.map((reading) => tellWhole(word, reading, derivation, aligner));
+  return { readings, homograph: homograph !== undefined && readings.length > 1 };
+}
+
+function composeReadings(
+  word: string,
+  derivation: Derivation,
+  variants: readonly string[][],
+  find: Find,
+): ReadingRecord[] {
+  const matches = (record: ReadingRecord): boolean => {
+    const [built] = buildRecord(word, { readings: [record], homograph: false }, find);
+    if (!built) return false;
+    const sounds = spellingsOf(built).flatMap(({ sound }) => (sound === '-' ? [] : sound.split('.')));
+    return variants.some((variant) => sameSounds(sounds, variant));
+  };
+  const records: ReadingRecord[] = [];
+  const bases = find(derivation.base);
+  if (derivation.kind === 'compound') {
+    for (let left = 0; left < bases.length; left++) {
+      for (let right = 0; right < find(derivation.affix).length; right++) {
+        records.push({ kind: 'compound', cut: derivation.base.length, left, right });
+      }
+    }
+    return records.filter(matches).slice(0, 1);
+  }
+  const forms = formsOf(derivation);
+  const stem = stemOf(word, derivation);
+  if (stem === -1) return [];
+  for (let reading = 0; reading < bases.length; reading++) {
+    const options = forms.map(
+      (affix): ReadingRecord => ({ kind: 'affixed', madeBy: { affix, stem, reading } }),
+    );
+    const fit = options.find(matches);
+    if (fit) records.push(fit);
+  }
+  return records;
+}
+
+/** Soundings of the affix that fit the letters; all are tried. */
+function formsOf({ affix, kind }: Derivation): AffixForm[] {
+  if (kind === 'prefix') {
+    const soundings = PREFIXES.find((one) => one.text === affix)?.soundings ?? [];
+    return soundings.map((sounds) => ({ letters: affix, sound: sounds.join('.'), kind }));
+  }
+  const soundings = findSuffix(affix)?.soundings ?? [];
+  return soundings.map(({ sounds }) => ({ letters: affix, sound: sounds.join('.'), kind: 'suffix' }));
+}
+
+function stemOf(word: string, { base, affix, kind }: Derivation): number {
+  return kind === 'prefix' ? 0 : restoreStem(word, affix).findIndex(({ stem }) => stem === base);
+}
+
+function originOf(
+  word: string,
+  derivation: Derivation,
+  sound: string,
+): { affix: AffixForm; stem: number; reading: number } | null {
+  const { affix: letters, kind } = derivation;
+  const stem = kind === 'suffix' ? stemOf(word, derivation) : 0;
+  return stem === -1
+    ? null
+    : { affix: { letters, sound, kind }, stem, reading: Math.max(0, derivation.baseReading) };
+}
+
+/** A word by its own units; the affix is one of them where it is heard whole (electricity: c, then -ity). */
+function tellWhole(
+  word: string,
+  { units, sounds }: AlignedReading,
+  derivation: Derivation | undefined,
+  aligner: Aligner,
+): ReadingRecord {
+  const plain = units.map(bare);
+  if (!derivation) return { kind: 'whole', units: plain, madeBy: null };
+  if (derivation.kind === 'compound') {
+    return { kind: 'whole', units: plain, madeBy: originOf(word, derivation, 'weak') };
+  }
+  const { affix, kind } = derivation;
+  const swallowed =
+    kind === 'suffix' && plain.at(-1)!.letters.length > affix.length && plain.at(-1)!.letters.endsWith(affix);
+  for (const form of swallowed ? [] : formsOf(derivation)) {
+    const own = form.sound.split('.');
+    const [rest, restSounds] =
+      kind === 'prefix'
+        ? [word.slice(affix.length), sounds.slice(own.length)]
+        : [word.slice(0, -affix.length), sounds.slice(0, -own.length)];
+    const heard = kind === 'prefix' ? sounds.slice(0, own.length) : sounds.slice(-own.length);
+    if (rest === '' || !sameSounds(own, heard)) continue;
+    const aligned = aligner.align(rest, restSounds);
+    if (!aligned) continue;
+    const unit: Spelling = { letters: affix, sound: form.sound };
+    const all = kind === 'prefix' ? [unit, ...aligned.units.map(bare)] : [...aligned.units.map(bare), unit];
+    return { kind: 'whole', units: all, madeBy: originOf(word, derivation, form.sound) };
+  }
+  return { kind: 'whole', units: plain, madeBy: originOf(word, derivation, plain.at(-1)!.sound) };
+}
+
+function bare({ letters, sound }: Spelling): Spelling {
+  return { letters, sound };
+}

@@ -1,0 +1,138 @@
+import {
+  AFFIXED,
+  BLOCK,
+  COMPOUND,
+  DERIVED,
+  HOMOGRAPH,
+  RARE_UNITS,
+  type TableHeader,
+  WHOLE,
+} from '../../analyze/lexicon/table-format.ts';
+import type { AffixForm, ReadingRecord, Spelling, WordRecord } from '../../analyze/lexicon/word-record.ts';
+
+/** The file of all words in the format of analyze/lexicon/table-format.ts; same records, same bytes. */
+export function writeTable(records: ReadonlyMap<string, WordRecord>): Uint8Array {
+  const units = rankByUse(unitsIn(records), keyOf);
+  const affixes = rankByUse(affixesIn(records), keyOfAffix);
+  const header: TableHeader = {
+    units: units.list.map(({ letters, sound }) => [letters, sound]),
+    affixes: affixes.list.map(({ letters, sound, kind }) => [letters, sound, kind]),
+  };
+  if (affixes.list.length > 256)
+    throw new Error(`${affixes.list.length} affix forms do not fit into one byte.`);
+  const words = [...records.keys()].sort((a, b) => (a < b ? -1 : 1));
+  const bytes: number[] = [];
+  const offsets: number[] = [];
+  let previous = '';
+  for (const [i, word] of words.entries()) {
+    if (i % BLOCK === 0) {
+      offsets.push(bytes.length);
+      previous = '';
+    }
+    const shared = sharedLength(previous, word);
+    const body = encode(records.get(word)!, units.place, affixes.place);
+    if (body.length > 255) throw new Error(`The record of ${word} is too long.`);
+    bytes.push(shared, word.length - shared, ...codesOf(word.slice(shared)), body.length, ...body);
+    previous = word;
+  }
+  return assemble(header, words.length, offsets, bytes);
+}
+
+function assemble(
+  header: TableHeader,
+  size: number,
+  offsets: readonly number[],
+  bytes: readonly number[],
+): Uint8Array {
+  const head = new TextEncoder().encode(JSON.stringify(header));
+  const out = new Uint8Array(8 + head.length + 4 * offsets.length + bytes.length);
+  const view = new DataView(out.buffer);
+  view.setUint32(0, head.length, true);
+  view.setUint32(4, size, true);
+  out.set(head, 8);
+  for (const [i, offset] of offsets.entries()) view.setUint32(8 + head.length + 4 * i, offset, true);
+  out.set(bytes, 8 + head.length + 4 * offsets.length);
+  return out;
+}
+
+function encode(
+  record: WordRecord,
+  unitPlace: (unit: Spelling) => number,
+  affixPlace: (affix: AffixForm) => number,
+): number[] {
+  const flag = record.homograph ? HOMOGRAPH : 0;
+  return record.readings.flatMap((reading) => encodeReading(reading, flag, unitPlace, affixPlace));
+}
+
+function encodeReading(
+  reading: ReadingRecord,
+  flag: number,
+  unitPlace: (unit: Spelling) => number,
+  affixPlace: (affix: AffixForm) => number,
+): number[] {
+  const tag = (kind: number, number: number): number => {
+    if (number > 31) throw new Error('A number of a reading does not fit into five bits.');
+    return kind | flag | (number << 3);
+  };
+  switch (reading.kind) {
+    case 'affixed': {
+      const { affix, stem, reading: of } = reading.madeBy;
+      return [tag(AFFIXED, (stem << 3) | of), affixPlace(affix)];
+    }
+    case 'compound':
+      return [tag(COMPOUND, (reading.left << 2) | reading.right), reading.cut];
+    case 'whole': {
+      const units = reading.units.flatMap((unit) => encodeUnit(unitPlace(unit)));
+      const { madeBy } = reading;
+      if (!madeBy) return [tag(WHOLE, reading.units.length), ...units];
+      return [
+        tag(DERIVED, reading.units.length),
+        affixPlace(madeBy.affix),
+        (madeBy.stem << 4) | madeBy.reading,
+        ...units,
+      ];
+    }
+  }
+}
+
+function encodeUnit(id: number): number[] {
+  if (id < RARE_UNITS) return [id];
+  const rest = id - RARE_UNITS;
+  return [RARE_UNITS + (rest >> 8), rest & 255];
+}
+
+function* unitsIn(records: ReadonlyMap<string, WordRecord>): Generator<Spelling> {
+  for (const { readings } of records.values())
+    for (const one of readings) if (one.kind === 'whole') yield* one.units;
+}
+
+function* affixesIn(records: ReadonlyMap<string, WordRecord>): Generator<AffixForm> {
+  for (const { readings } of records.values()) {
+    for (const one of readings) if (one.kind !== 'compound' && one.madeBy) yield one.madeBy.affix;
+  }
+}
+
+const keyOf = ({ letters, sound }: Spelling): string => `${letters}:${sound}`;
+const keyOfAffix = (affix: AffixForm): string => `${keyOf(affix)}:${affix.kind}`;
+
+function rankByUse<T>(uses: Iterable<T>, key: (one: T) => string): { list: T[]; place: (one: T) => number } {
+  const counts = new Map<string, { one: T; count: number }>();
+  for (const one of uses) {
+    const known = counts.get(key(one));
+    if (known) known.count++;
+    else counts.set(key(one), { one, count: 1 });
+  }
+  const sorted = [...counts].sort(([a, x], [b, y]) => y.count - x.count || (a < b ? -1 : 1));
+  const places = new Map(sorted.map(([name], i) => [name, i]));
+  return { list: sorted.map(([, { one }]) => one), place: (one) => places.get(key(one))! };
+}
+
+function sharedLength(one: string, other: string): number {
+  let length = 0;
+  while (length < one.length && length < other.length && one[length] === other[length]) length++;
+  return length;
+}
+
+function codesOf(text: string): number[] {
+  return [...text].map((letter) => letter.charCodeAt(0));
+}

@@ -1,0 +1,83 @@
+import type { Analyzer } from '../../src/analyze/index.ts';
+import type { Reading } from '../../src/analyze/types.ts';
+
+/** One line of a gold file: the columns word, pron, seg, morph, syl, notes. */
+export interface GoldRow {
+  readonly word: string;
+  /** Unit notations that count as right. */
+  readonly units: readonly string[];
+  readonly morph: string;
+  readonly syllables: readonly string[];
+}
+
+export interface GoldScore {
+  readonly rows: number;
+  readonly wrong: {
+    readonly units: string[];
+    readonly morph: string[];
+    readonly division: string[];
+    readonly types: string[];
+  };
+}
+
+const TYPE_LETTERS: Readonly<Record<string, string>> = {
+  closed: 'c',
+  open: 'o',
+  vce: 'e',
+  team: 't',
+  'r-controlled': 'r',
+  'consonant-le': 'l',
+  other: 'x',
+};
+
+/** Reads a gold file: tab-separated with a header line; `alt=… || …` and `syl-alt=…` in the notes are as good. */
+export function readGold(text: string): GoldRow[] {
+  const [, ...lines] = text.trimEnd().split('\n');
+  return lines.map((line) => {
+    const [word = '', , seg = '', morph = '', syl = '', notes = ''] = line.split('\t');
+    const alt = /(?:^|; ?)alt=([^;]*)/.exec(notes)?.[1]?.split(' || ') ?? [];
+    const sylAlt = /syl-alt=([^;]*)/.exec(notes)?.[1]?.split(' || ') ?? [];
+    return {
+      word,
+      units: [seg, ...alt].map((one) => one.trim()),
+      morph,
+      syllables: [syl, ...sylAlt].map((one) => one.trim()),
+    };
+  });
+}
+
+/** How many rows the usual reading of each word gets right, with what was found where it does not. */
+export function scoreGold(rows: readonly GoldRow[], analyzer: Analyzer): GoldScore {
+  const wrong: GoldScore['wrong'] = { units: [], morph: [], division: [], types: [] };
+  for (const { word, units, morph, syllables } of rows) {
+    const reading = analyzer.analyze(word).readings[0]!;
+    const found = notateUnits(reading);
+    if (!units.includes(found)) wrong.units.push(`${word}: ${found}, not ${units[0]}`);
+    if (notateMorph(reading) !== morph) wrong.morph.push(`${word}: ${notateMorph(reading)}, not ${morph}`);
+    const division = reading.syllables.map(({ text }) => text).join('.');
+    const types = reading.syllables.map(({ type }) => TYPE_LETTERS[type]).join('.');
+    const right = syllables.map((one) => one.split('/'));
+    if (!right.some(([text]) => text?.toLowerCase() === division))
+      wrong.division.push(`${word}: ${division}, not ${right[0]![0]}`);
+    if (!right.some(([, type]) => type === types))
+      wrong.types.push(`${word}: ${division}/${types}, not ${syllables[0]}`);
+  }
+  return { rows: rows.length, wrong };
+}
+
+function notateUnits({ units }: Reading): string {
+  return units
+    .map(
+      ({ letters, sound, affix }) =>
+        `${affix === 'suffix' ? '+' : ''}${letters}${affix === 'prefix' ? '+' : ''}:${sound}`,
+    )
+    .join(' ');
+}
+
+function notateMorph({ base, affixes }: Reading): string {
+  if (base === null) return '-';
+  return affixes.reduce((made, { text, kind, change }) => {
+    if (kind === 'prefix') return `${text}+${made}${made.includes(':') ? '' : `:${change}`}`;
+    return `${made.replace(/:none$/, '')}+${text}:${kind === 'suffix' ? change : kind}`;
+  }, base);
+}
