@@ -22,10 +22,10 @@ function buildReading(word: string, record: ReadingRecord, find: FindBuilt): Bui
         ? recordOrigin(word, record.units, record.madeBy, find)
         : { parts: [{ role: 'base', spellings: record.units }], base: null, affixes: [] };
     case 'affixed': {
-      const { affix, stem, reading } = record.madeBy;
+      const { affix, reading } = record.madeBy;
       return affix.kind === 'prefix'
         ? addPrefix(word, affix, find(word.slice(affix.letters.length))[reading])
-        : addSuffixTo(word, affix, stem, find, reading);
+        : addSuffixTo(word, record.madeBy, find);
     }
     case 'compound': {
       const left = find(word.slice(0, record.cut))[record.left];
@@ -36,13 +36,8 @@ function buildReading(word: string, record: ReadingRecord, find: FindBuilt): Bui
 }
 
 /** base + suffix; null when the letters do not come out as `word`. */
-export function addSuffixTo(
-  word: string,
-  affix: AffixForm,
-  stem: number,
-  find: FindBuilt,
-  reading: number,
-): BuiltWord | null {
+export function addSuffixTo(word: string, madeBy: MadeBy, find: FindBuilt): BuiltWord | null {
+  const { affix, stem, reading, lessened } = madeBy;
   const made = restoreStem(word, affix.letters)[stem];
   const base = made && find(made.stem)[reading];
   if (!base) return null;
@@ -50,15 +45,24 @@ export function addSuffixTo(
   const last = inner.parts.at(-1)!;
   const before = inner.parts.slice(0, -1);
   for (const changed of changeEnding(last.spellings, made.change, affix.letters)) {
+    const spellings = lessened ? lessenLast(changed.base) : changed.base;
     const ending = { letters: changed.suffix, sound: affix.sound, spells: affix.letters };
     const built: BuiltWord = {
-      parts: [...before, { ...last, spellings: changed.base }, { role: 'suffix', spellings: [ending] }],
+      parts: [...before, { ...last, spellings }, { role: 'suffix', spellings: [ending] }],
       base: inner.base,
       affixes: [...inner.affixes, { text: affix.letters, kind: 'suffix', change: made.change }],
     };
     if (placeSpellings(word, spellingsOf(built))) return built;
   }
   return null;
+}
+
+/** The y of happy in happily, the l of final in finally. */
+function lessenLast(spellings: readonly WordSpelling[]): WordSpelling[] {
+  const last = spellings.at(-1)!;
+  const spells = last.spells ?? last.letters;
+  const lessened = last.sound === 'IY' ? { ...last, sound: 'AX', spells: 'i' } : { ...last, sound: '-', spells };
+  return [...spellings.slice(0, -1), lessened];
 }
 
 function addPrefix(word: string, affix: AffixForm, base: BuiltWord | undefined): BuiltWord | null {

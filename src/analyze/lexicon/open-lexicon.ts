@@ -7,7 +7,7 @@ import {
   RARE_UNITS,
   type TableHeader,
 } from './table-format.ts';
-import type { AffixForm, ReadingRecord, Spelling, WordRecord } from './word-record.ts';
+import type { AffixForm, MadeBy, ReadingRecord, Spelling, WordRecord } from './word-record.ts';
 
 /** The table of known words. */
 export interface Lexicon {
@@ -81,16 +81,14 @@ export function openLexicon(bytes: Uint8Array): Lexicon {
       const number = tag >> 3;
       if (tag & HOMOGRAPH) homograph = true;
       if (kind === AFFIXED) {
-        const madeBy = { affix: affixes[bytes[at++]!]!, stem: number >> 3, reading: number & 7 };
-        readings.push({ kind: 'affixed', madeBy });
+        readings.push({ kind: 'affixed', madeBy: madeFrom(affixes[bytes[at++]!]!, number) });
       } else if (kind === COMPOUND) {
         readings.push({ kind: 'compound', cut: bytes[at++]!, left: number >> 2, right: number & 3 });
       } else {
         let madeBy = null;
         if (kind === DERIVED) {
           const affix = affixes[bytes[at++]!]!;
-          const base = bytes[at++]!;
-          madeBy = { affix, stem: base >> 4, reading: base & 15 };
+          madeBy = madeFrom(affix, bytes[at++]!);
         }
         const spelt: Spelling[] = [];
         for (let i = 0; i < number; i++) {
@@ -105,6 +103,10 @@ export function openLexicon(bytes: Uint8Array): Lexicon {
   }
 
   return { size, find };
+}
+
+function madeFrom(affix: AffixForm, base: number): MadeBy {
+  return { affix, stem: (base >> 2) & 3, reading: base & 3, lessened: base >= 16 };
 }
 
 function readHeader(bytes: Uint8Array): TableHeader {

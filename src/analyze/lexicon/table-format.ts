@@ -12,11 +12,11 @@ import type { AffixForm } from './word-record.ts';
  * A body is one or more readings, each a tag byte and what it calls for. Low two bits of the tag: the kind;
  * bit 2: homograph; the upper five: a number of the kind.
  * - {@link WHOLE} (number of units): the units
- * - {@link DERIVED} (number of units): affix, stem << 4 | reading, the units
- * - {@link AFFIXED} (stem << 3 | reading): affix
+ * - {@link DERIVED} (number of units): affix, base, the units
+ * - {@link AFFIXED} (base): affix
  * - {@link COMPOUND} (left << 2 | right): cut
  *
- * A unit is one byte below {@link RARE_UNITS}, or RARE_UNITS + high byte and low byte.
+ * A base is lessened << 4 | stem << 2 | reading. A unit is one byte below {@link RARE_UNITS}, or RARE_UNITS + high byte and low byte.
  */
 export const BLOCK = 16;
 export const WHOLE = 0;

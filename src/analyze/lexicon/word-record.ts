@@ -17,6 +17,11 @@ export interface MadeBy {
   readonly stem: number;
   /** Place of the base's reading among its readings. */
   readonly reading: number;
+  /**
+   * The base loses a little of its last sound: the y of happy is weak in happily, the l of final is said once
+   * in finally.
+   */
+  readonly lessened: boolean;
 }
 
 /**

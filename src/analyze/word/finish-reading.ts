@@ -1,5 +1,5 @@
 import { shownSound } from '../alignment/sounds.ts';
-import { type BuiltWord, spellingsOf } from '../build/built-word.ts';
+import { type BuiltWord, spellingsOf, type WordSpelling } from '../build/built-word.ts';
 import { placeSpellings } from '../build/place-spellings.ts';
 import { listRequirements } from '../patterns/list-requirements.ts';
 import { nameAffix, namePattern } from '../patterns/name-pattern.ts';
@@ -46,6 +46,7 @@ function nameUnits(built: BuiltWord, starts: readonly number[], cuts: readonly n
         pattern: lastAffix === 'possessive' ? 'possessive' : 'contraction',
         affix: 'suffix',
       };
+    if (letters === "'") return { ...shown, pattern: 'contraction' };
     const before = all[i - 1];
     const after = all[i + 1];
     const around = {
@@ -54,6 +55,11 @@ function nameUnits(built: BuiltWord, starts: readonly number[], cuts: readonly n
       open: cuts.includes(starts[i + 1]!) || i === all.length - 1 || roles[i + 1] === 'suffix',
       firstSyllable: starts[i]! < (cuts[1] ?? Infinity),
     };
-    return { ...shown, pattern: namePattern(spells ?? letters, sound, around) };
+    return { ...shown, pattern: namePattern(spells ?? letters, spokenSound(sound, letters, after), around) };
   });
+}
+
+/** The l of finally is known by the sound it would have. */
+function spokenSound(sound: string, letters: string, after: WordSpelling | undefined): string {
+  return sound === '-' && after?.letters[0] === letters ? after.sound.split('.')[0]! : sound;
 }

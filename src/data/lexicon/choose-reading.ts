@@ -10,7 +10,7 @@ export interface AlignedReading {
 
 /**
  * All pronunciations that can be aligned, the citation form first: stressed before weak (the DH AH0), then
- * without irregular units, with the fuller vowels (muffin with a weak i before one with schwa; dog with AO
+ * without irregular units or a silent e inside the word (interest), with the fuller vowels (muffin with a weak i before one with schwa; dog with AO
  * before AA), with more sounds kept (every in three syllables), then as listed.
  */
 export function rankReadings(
@@ -37,11 +37,13 @@ function rank(
   const stressed = phones.some((phone) => /[12]$/.test(phone));
   const irregular = units.filter((unit) => unit.irregular).length;
   const schwaForI = units.filter(({ letters, sound }) => /^(i|y)$/.test(letters) && sound === 'AX').length;
+  const early = units.slice(0, -1).filter(({ letters }) => /^[^aeiou]+e$/.test(letters)).length;
   const flatO = units.filter(({ letters, sound }) => /^(o|ou|aw|au)$/.test(letters) && sound === 'AA').length;
   const merged = units.filter(({ letters, sound }) => sound === 'AO' && /^(o|ou)$/.test(letters)).length;
   return (
     (stressed ? 0 : 20) +
     irregular * 4 +
+    early * 3 +
     schwaForI +
     (merged > 0 ? -1 : 0) * (flatO > 0 ? 0 : 1) -
     sounds.length * 0.6 +

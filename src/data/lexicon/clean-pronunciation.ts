@@ -5,7 +5,8 @@ const VOWEL = /^[AEIOU]/;
  *
  * Beyond dropping stress: AH0 is schwa and IH0 a weak i; `wh` loses the HH that only some speakers say
  * (whale); ER before a vowel is taken apart where the spelling shows vowel and r apart (hurry, gorilla;
- * not operate, whose er stays whole); IY before r is one sound with IH (hear); fire and flour end in a plain R.
+ * not operate, whose er stays whole); IY before r is one sound with IH (hear); fire and flour end in a plain R; the u of usual and
+ * genuine is heard as UW, where CMUdict writes AH0 W.
  */
 export function cleanPronunciation(spelling: string, phones: readonly string[]): string[] {
   const sounds: string[] = [];
@@ -13,7 +14,9 @@ export function cleanPronunciation(spelling: string, phones: readonly string[]):
     const next = phones[i + 1] ?? '';
     const bare = phone.replace(/[012]$/, '');
     const weak = phone.endsWith('0');
-    if (phone === 'AH0') sounds.push('AX');
+    if (phone === 'AH0' && next === 'W' && /u[aeio]/.test(spelling) && !/w|qu|gu/.test(spelling)) sounds.push('UW');
+    else if (bare === 'W' && sounds.at(-1) === 'UW' && phones[i - 1] === 'AH0') continue;
+    else if (phone === 'AH0') sounds.push('AX');
     else if (phone === 'IH0' && next !== 'R') sounds.push('IX');
     else if (bare === 'HH' && next === 'W' && spelling.includes('wh')) continue;
     else if (bare === 'IY' && next === 'R' && !/^(re|pre|de|e)r/.test(spelling)) sounds.push('IH');

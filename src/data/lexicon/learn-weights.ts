@@ -3,6 +3,8 @@ import { inventory } from '../../analyze/alignment/inventory.ts';
 
 /** Rounds of learning; the alignments no longer change after the third (engine study, part 1). */
 const ROUNDS = 4;
+/** Rather a split vowel than these: engine is i_e n, not i ne. */
+const AGAINST_SPLIT = /^[bdlmnpt]e$/;
 
 /**
  * Learns how common each unit is from words and their sounds: align with the weights so far, count,
@@ -29,10 +31,9 @@ export function learnWeights(
     units = units.map((unit) => {
       const seen = (counts.get(`${unit.letters}:${unit.sound}`) ?? 0) + 0.2;
       const learnt = -Math.log(seen / total);
-      return {
-        ...unit,
-        cost: unit.irregular ? Math.max(learnt, 6) + 4 + (unit.sound === '-' ? 3 : 0) : learnt,
-      };
+      const rare = Math.max(learnt, 6) + 4 + (unit.sound === '-' ? 3 : 0);
+      const usual = AGAINST_SPLIT.test(unit.letters) ? learnt + 4 : learnt;
+      return { ...unit, cost: unit.irregular ? rare : usual };
     });
   }
   return units;

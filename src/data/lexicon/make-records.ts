@@ -1,7 +1,7 @@
 import type { Aligner } from '../../analyze/alignment/align.ts';
 import { buildRecord } from '../../analyze/build/build-word.ts';
 import { type BuiltWord, spellingsOf } from '../../analyze/build/built-word.ts';
-import type { AffixForm, ReadingRecord, Spelling, WordRecord } from '../../analyze/lexicon/word-record.ts';
+import type { AffixForm, MadeBy, ReadingRecord, Spelling, WordRecord } from '../../analyze/lexicon/word-record.ts';
 import { findSuffix, PREFIXES } from '../../analyze/morphology/affixes.ts';
 import { restoreStem } from '../../analyze/morphology/restore-stem.ts';
 import type { Derivation } from '../morphology/derivation.ts';
@@ -91,9 +91,10 @@ function composeReadings(
   const forms = formsOf(derivation);
   const stem = stemOf(word, derivation);
   if (stem === -1) return [];
+  const mayLessen = derivation.change === 'y-to-i' || derivation.base.at(-1) === derivation.affix[0];
   for (let reading = 0; reading < bases.length; reading++) {
-    const options = forms.map(
-      (affix): ReadingRecord => ({ kind: 'affixed', madeBy: { affix, stem, reading } }),
+    const options = (mayLessen ? [false, true] : [false]).flatMap((lessened) =>
+      forms.map((affix): ReadingRecord => ({ kind: 'affixed', madeBy: { affix, stem, reading, lessened } })),
     );
     const fit = options.find(matches);
     if (fit) records.push(fit);
@@ -119,12 +120,12 @@ function originOf(
   word: string,
   derivation: Derivation,
   sound: string,
-): { affix: AffixForm; stem: number; reading: number } | null {
+): MadeBy | null {
   const { affix: letters, kind } = derivation;
   const stem = kind === 'suffix' ? stemOf(word, derivation) : 0;
   return stem === -1
     ? null
-    : { affix: { letters, sound, kind }, stem, reading: Math.max(0, derivation.baseReading) };
+    : { affix: { letters, sound, kind }, stem, reading: 0, lessened: false };
 }
 
 /** A word by its own units; the affix is one of them where it is heard whole (electricity: c, then -ity). */

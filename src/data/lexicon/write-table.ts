@@ -8,7 +8,7 @@ import {
   type TableHeader,
   WHOLE,
 } from '../../analyze/lexicon/table-format.ts';
-import type { AffixForm, ReadingRecord, Spelling, WordRecord } from '../../analyze/lexicon/word-record.ts';
+import type { AffixForm, MadeBy, ReadingRecord, Spelling, WordRecord } from '../../analyze/lexicon/word-record.ts';
 
 /** The file of all words in the format of analyze/lexicon/table-format.ts; same records, same bytes. */
 export function writeTable(records: ReadonlyMap<string, WordRecord>): Uint8Array {
@@ -75,24 +75,22 @@ function encodeReading(
     return kind | flag | (number << 3);
   };
   switch (reading.kind) {
-    case 'affixed': {
-      const { affix, stem, reading: of } = reading.madeBy;
-      return [tag(AFFIXED, (stem << 3) | of), affixPlace(affix)];
-    }
+    case 'affixed':
+      return [tag(AFFIXED, baseOf(reading.madeBy)), affixPlace(reading.madeBy.affix)];
     case 'compound':
       return [tag(COMPOUND, (reading.left << 2) | reading.right), reading.cut];
     case 'whole': {
       const units = reading.units.flatMap((unit) => encodeUnit(unitPlace(unit)));
       const { madeBy } = reading;
       if (!madeBy) return [tag(WHOLE, reading.units.length), ...units];
-      return [
-        tag(DERIVED, reading.units.length),
-        affixPlace(madeBy.affix),
-        (madeBy.stem << 4) | madeBy.reading,
-        ...units,
-      ];
+      return [tag(DERIVED, reading.units.length), affixPlace(madeBy.affix), baseOf(madeBy), ...units];
     }
   }
+}
+
+function baseOf({ stem, reading, lessened }: MadeBy): number {
+  if (stem > 3 || reading > 3) throw new Error('A base does not fit into five bits.');
+  return (lessened ? 16 : 0) | (stem << 2) | reading;
 }
 
 function encodeUnit(id: number): number[] {
