@@ -61,7 +61,8 @@ export function addSuffixTo(word: string, madeBy: MadeBy, find: FindBuilt): Buil
 function lessenLast(spellings: readonly WordSpelling[]): WordSpelling[] {
   const last = spellings.at(-1)!;
   const spells = last.spells ?? last.letters;
-  const lessened = last.sound === 'IY' ? { ...last, sound: 'AX', spells: 'i' } : { ...last, sound: '-', spells };
+  const lessened =
+    last.sound === 'IY' ? { ...last, sound: 'AX', spells: 'i' } : { ...last, sound: '-', spells };
   return [...spellings.slice(0, -1), lessened];
 }
 

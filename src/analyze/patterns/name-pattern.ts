@@ -62,7 +62,6 @@ export function namePattern(letters: string, sound: string, around: Surroundings
   const rows = rowsOf.get(`${letters}:${sound}`);
   if (!rows) return IRREGULAR;
   if (letters === 'i' && sound === 'IX') return around.open ? 'schwa-i' : 'short-i';
-  if (rows.length === 1) return rows[0]!;
   const pick = (id: PatternId): PatternId => (rows.includes(id) ? id : rows[0]!);
   switch (`${letters}:${sound}`) {
     case 'a:AA':
@@ -76,6 +75,8 @@ export function namePattern(letters: string, sound: string, around: Surroundings
       return pick(around.open ? 'long-i' : 'i-long-closed');
     case 'o:OW':
       return pick(around.open ? 'long-o' : 'o-long-closed');
+    case 'e:IH':
+      return around.after?.letters[0] === 'r' ? pick('long-e') : IRREGULAR;
     case 'e:IX':
     case 'e:AX':
       return pick(around.open && around.firstSyllable ? 'weak-e' : 'schwa-e');

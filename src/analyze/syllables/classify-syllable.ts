@@ -21,7 +21,9 @@ export function classifySyllable(
   end: number,
   word: string,
 ): SyllableType {
-  const at = inside.findIndex((one) => hasVowel(one.sound) && /[aeiouy]/.test(one.letters));
+  const at = inside.findIndex(
+    (one) => one.start >= start && hasVowel(one.sound) && /[aeiouy]/.test(one.letters),
+  );
   const vowel = inside[at];
   if (!vowel) return 'other';
   const { sound, spells } = vowel;
@@ -34,27 +36,23 @@ export function classifySyllable(
   const after = inside.slice(at + 1).filter((one) => one.start < end && one.sound !== '-');
   const silentE = inside.some((one, i) => i > at && one.letters === 'e' && one.sound === '-');
   if (!isRegular(letters, sound) || silentE) return 'other';
+  const opened = vowel.letters.length === 1 && vowel.end === end;
+  if (letters[1] === '_' && opened && isLong(sound)) return 'open';
   if (letters[1] === '_')
     return isLong(sound) && !(letters === 'o_e' && sound !== 'OW') && letters + sound !== 'i_eIY'
       ? 'vce'
       : 'other';
   if (/^s?s?[ts]ure$/.test(letters)) return 'other';
   if (/r/.test(letters) && (sound.endsWith('R') || sound.endsWith('ER'))) return 'r-controlled';
-  if (/^[a-z]$/.test(letters)) return classifySingle(vowel, after, end, text);
+  if (/^[a-z]$/.test(letters)) return classifySingle(vowel, after, text);
   if (/^[aeiou][aeiouwy]$|gh$|^uy$|^ye$/.test(letters)) return after[0]?.letters === 'gh' ? 'other' : 'team';
   return 'other';
 }
 
-function classifySingle(
-  vowel: PlacedSpelling,
-  after: readonly PlacedSpelling[],
-  end: number,
-  text: string,
-): SyllableType {
+function classifySingle(vowel: PlacedSpelling, after: readonly PlacedSpelling[], text: string): SyllableType {
   const { spells: letters, sound } = vowel;
   const closing = after.filter((one) => !one.ending);
-  const cutInside = vowel.end < end && after.length === 0;
-  const closed = closing.length > 0 || cutInside;
+  const closed = closing.length > 0;
   const weak = WEAK.has(sound);
   const full = SHORT[letters]?.split(' ').includes(sound) ?? false;
   const beforeR = closing[0]?.letters[0] === 'r' && /^(EH|IH|UH)$/.test(sound);

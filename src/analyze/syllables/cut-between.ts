@@ -15,7 +15,7 @@ const SHORT = new Set(['AE', 'EH', 'AH', 'IH', 'UH']);
 const STAYS_LEFT = /^(x|ck|tch|dge|dg|ng)$/;
 const DIGRAPH = /^(th|ch|sh|ph|wh|gh|kn|wr|gn|rh|gu|qu|cqu|tch)$/;
 /** Beginnings a syllable may have with l, r or w second: a.pron, re.ply, be.tween. */
-const LIQUID_ONSET = /^([bcfgkp]l|[bcdfgkpt]r|phr|thr|shr|chr|tw|chl|phl)$/;
+const LIQUID_ONSET = /^([bcfgkps]l|[bcdfgkpt]r|phr|thr|shr|chr|tw|chl|phl)$/;
 const ONSET = /^(s[ckmnptw]|sph|sch|squ|s[cpt]r|spl|[bcfgkps]l|[bcdfgkpt]r|thr|shr|chr|phr|tw|qu|chl|phl)$/;
 
 /**
@@ -28,26 +28,28 @@ const ONSET = /^(s[ckmnptw]|sph|sch|squ|s[cpt]r|spl|[bcfgkps]l|[bcdfgkpt]r|thr|s
  * - one consonant goes left after a short vowel (riv.er, mon.ey) and right after any other (spi.der, po.ta.to)
  * - of two one goes each way (nap.kin), but after a long or weak vowel a pair that can begin a word goes right
  *   (a.pron, se.cret; not fab.ric)
- * - of more the longest that can begin a word goes right (mon.ster, pump.kin)
+ * - of more (and after the e of de.stroy) the longest that can begin a word goes right (mon.ster, pump.kin)
  *
  * Common practice, no source; dictionaries differ in details.
  */
 export function cutBetween(
   vowel: PlacedSpelling,
-  consonants: readonly PlacedSpelling[],
+  between: readonly PlacedSpelling[],
   next: PlacedSpelling,
   firstInWord: boolean,
 ): number {
+  const consonants = between.length > 1 && between[0]!.sound === '-' ? between.slice(1) : between;
   const first = consonants[0];
   const last = consonants.at(-1);
   if (next.letters === 'le' || (next.letters === 're' && next.sound === 'ER')) {
     if (!last || STAYS_LEFT.test(last.letters)) return next.start;
     return isSplittable(last.letters) ? last.start + 1 : last.start;
   }
-  if (isFinalSyllable(next)) return next.start;
+  if (isFinalSyllable(next)) return /^ss/.test(next.letters) ? next.start + 1 : next.start;
   if (vowel.letters[1] === '_' && consonants.length > 0) return closingE(vowel, consonants);
-  if (!first || !last) return /rr$/.test(vowel.letters) ? vowel.end - 1 : next.start;
+  if (!first || !last) return sharesR(vowel, next) ? vowel.end - 1 : next.start;
   if (isDouble(first.letters)) return first.start + 1;
+  if (first.letters === 'xc') return first.start + 1;
   const short = keepsConsonant(vowel, first);
   if (consonants.length === 1) {
     if (STAYS_LEFT.test(first.letters)) return first.end;
@@ -58,16 +60,13 @@ export function cutBetween(
   if (consonants.length === 2) {
     if (STAYS_LEFT.test(first.letters)) return first.end;
     const pair = first.letters + last.letters;
-    if (
-      !short &&
-      !isRVowel(vowel) &&
-      (LIQUID_ONSET.test(pair) || (firstInWord && vowel.letters === 'e' && ONSET.test(pair)))
-    ) {
+    if (!short && (LIQUID_ONSET.test(pair) || (firstInWord && vowel.letters === 'e' && ONSET.test(pair)))) {
       return first.start;
     }
     return last.start;
   }
-  for (let i = 1; i < consonants.length; i++) {
+  const mayStart = firstInWord && vowel.letters === 'e' && !short ? 0 : 1;
+  for (let i = mayStart; i < consonants.length; i++) {
     const onset = consonants
       .slice(i)
       .map((one) => one.letters)
@@ -97,8 +96,9 @@ function isSplittable(letters: string): boolean {
   return letters.length > 1 && !DIGRAPH.test(letters) && !STAYS_LEFT.test(letters);
 }
 
-function isRVowel({ sound }: PlacedSpelling): boolean {
-  return sound === 'ER' || sound.endsWith('.R') || sound.endsWith('.ER');
+/** The r goes over to the next vowel: mir.ror, his.to.ry, nat.u.ral; not gen.er.al. */
+function sharesR(vowel: PlacedSpelling, next: PlacedSpelling): boolean {
+  return /rr$|^ur$/.test(vowel.letters) || (vowel.letters === 'or' && next.letters === 'y');
 }
 
 /** A short vowel holds the consonant after it; e, u before r are taken as long (he.ro, ju.ry), and so is the a of fa.ther. */
@@ -106,7 +106,7 @@ function keepsConsonant(vowel: PlacedSpelling, next: PlacedSpelling): boolean {
   const { letters, sound } = vowel;
   if (next.letters === 'r' && ((letters === 'e' && sound === 'IH') || letters === 'u')) return false;
   if (SHORT.has(sound)) return true;
-  if (letters === 'o' || letters === 'ho') return sound === 'AA' || sound === 'AO';
+  if (letters === 'o' || letters === 'ho') return sound === 'AA' || sound === 'AO' || sound === 'UW';
   return false;
 }
 

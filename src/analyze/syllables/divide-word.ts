@@ -37,18 +37,21 @@ export function divideWord(word: string, built: BuiltWord, starts: readonly numb
       }
       continue;
     }
+    if (!spellings.some(isNucleus)) continue;
     cuts.set(at, null);
+    let latest = at;
     let previous = -1;
     for (const [i, spelling] of spellings.entries()) {
       if (!isNucleus(spelling)) continue;
       nuclei.push(spelling);
       if (previous >= 0) {
         const between = spellings.slice(previous + 1, i);
-        cuts.set(cutBetween(spellings[previous]!, between, spelling, nuclei.length === 2), null);
+        latest = cutBetween(spellings[previous]!, between, spelling, nuclei.length === 2);
+        cuts.set(latest, null);
       }
       const inner = innerSyllables(spelling);
       if (inner) {
-        cuts.set(spelling.start, inner.types[0]!);
+        cuts.set(latest, inner.types[0]!);
         cuts.set(spelling.start + inner.lengths[0]!, inner.types[1]!);
       }
       previous = i;

@@ -60,7 +60,11 @@ function withEnding(word: string, letters: string, fixed: string, find: FindBuil
     if (!base || made.stem.length < 3) continue;
     const sound = fixed || (letters === 'ed' ? soundOfEd(base) : soundOfS(base));
     if (letters === 'es' && sound !== 'IH.Z' && made.change === 'none') continue;
-    const built = addSuffixTo(word, { affix: { letters, sound, kind: 'suffix' }, stem, reading: 0, lessened: false }, find);
+    const built = addSuffixTo(
+      word,
+      { affix: { letters, sound, kind: 'suffix' }, stem, reading: 0, lessened: false },
+      find,
+    );
     if (built) return built;
   }
   return null;

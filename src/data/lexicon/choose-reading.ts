@@ -38,15 +38,22 @@ function rank(
   const irregular = units.filter((unit) => unit.irregular).length;
   const schwaForI = units.filter(({ letters, sound }) => /^(i|y)$/.test(letters) && sound === 'AX').length;
   const early = units.slice(0, -1).filter(({ letters }) => /^[^aeiou]+e$/.test(letters)).length;
-  const flatO = units.filter(({ letters, sound }) => /^(o|ou|aw|au)$/.test(letters) && sound === 'AA').length;
-  const merged = units.filter(({ letters, sound }) => sound === 'AO' && /^(o|ou)$/.test(letters)).length;
+  const unlikelyO = units.filter((unit, i) => isUnlikelyO(unit, units[i + 1])).length;
   return (
     (stressed ? 0 : 20) +
     irregular * 4 +
     early * 3 +
     schwaForI +
-    (merged > 0 ? -1 : 0) * (flatO > 0 ? 0 : 1) -
+    unlikelyO * 1.5 -
     sounds.length * 0.6 +
-    listed * 0.25
+    listed * 0.7
   );
+}
+
+/** aw and au say AO; o says it before f, s, th, ng, g (dog, lost) and AA elsewhere (on, lot), where CMUdict has both. */
+function isUnlikelyO({ letters, sound }: WeighedUnit, next: WeighedUnit | undefined): boolean {
+  if (/^(au|aw|augh|ou|al)$/.test(letters)) return sound === 'AA';
+  if (letters !== 'o') return false;
+  const opens = /^(ff?|gh|ss?|st|th|ng|gg?)$/.test(next?.letters ?? '');
+  return sound === (opens ? 'AA' : 'AO');
 }

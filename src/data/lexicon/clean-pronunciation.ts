@@ -14,10 +14,13 @@ export function cleanPronunciation(spelling: string, phones: readonly string[]):
     const next = phones[i + 1] ?? '';
     const bare = phone.replace(/[012]$/, '');
     const weak = phone.endsWith('0');
-    if (phone === 'AH0' && next === 'W' && /u[aeio]/.test(spelling) && !/w|qu|gu/.test(spelling)) sounds.push('UW');
+    if (phone === 'AH0' && next === 'W' && /u[aeio]/.test(spelling) && !/w|qu|gu/.test(spelling))
+      sounds.push('UW');
     else if (bare === 'W' && sounds.at(-1) === 'UW' && phones[i - 1] === 'AH0') continue;
     else if (phone === 'AH0') sounds.push('AX');
     else if (phone === 'IH0' && next !== 'R') sounds.push('IX');
+    else if (phone === 'IH2' && isWeak(phones, i)) sounds.push('IX');
+    else if (bare === 'UW' && next === 'R' && /oor|our/.test(spelling)) sounds.push('UH');
     else if (bare === 'HH' && next === 'W' && spelling.includes('wh')) continue;
     else if (bare === 'IY' && next === 'R' && !/^(re|pre|de|e)r/.test(spelling)) sounds.push('IH');
     else if (bare === 'ER' && /^(AY|AW)/.test(phones[i - 1] ?? '') && /[iyo]u?re?/.test(spelling))
@@ -33,4 +36,10 @@ export function cleanPronunciation(spelling: string, phones: readonly string[]):
 function splitsR(spelling: string, weak: boolean, next: string): boolean {
   if (/[aeiou]rr/.test(spelling)) return true;
   return weak && /[12]$/.test(next) && /[ao]r[aeiouy]/.test(spelling) && !/[eiu]r[aeiouy]/.test(spelling);
+}
+
+/** CMUdict's secondary stress on a short i is none to a reader, save at the end: hospital, decide; not township. */
+function isWeak(phones: readonly string[], i: number): boolean {
+  const after = phones.slice(i + 1);
+  return after.some((phone) => VOWEL.test(phone));
 }

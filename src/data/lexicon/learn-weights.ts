@@ -3,8 +3,8 @@ import { inventory } from '../../analyze/alignment/inventory.ts';
 
 /** Rounds of learning; the alignments no longer change after the third (engine study, part 1). */
 const ROUNDS = 4;
-/** Rather a split vowel than these: engine is i_e n, not i ne. */
-const AGAINST_SPLIT = /^[bdlmnpt]e$/;
+/** Last choices: engine is i_e n rather than i ne, talk al k rather than a lk. */
+const LAST_CHOICE = /^([bdlmnpt]e|l[kfm])$/;
 
 /**
  * Learns how common each unit is from words and their sounds: align with the weights so far, count,
@@ -32,7 +32,7 @@ export function learnWeights(
       const seen = (counts.get(`${unit.letters}:${unit.sound}`) ?? 0) + 0.2;
       const learnt = -Math.log(seen / total);
       const rare = Math.max(learnt, 6) + 4 + (unit.sound === '-' ? 3 : 0);
-      const usual = AGAINST_SPLIT.test(unit.letters) ? learnt + 4 : learnt;
+      const usual = LAST_CHOICE.test(unit.letters) ? learnt + 4 : learnt;
       return { ...unit, cost: unit.irregular ? rare : usual };
     });
   }

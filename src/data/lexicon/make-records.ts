@@ -1,7 +1,13 @@
 import type { Aligner } from '../../analyze/alignment/align.ts';
 import { buildRecord } from '../../analyze/build/build-word.ts';
 import { type BuiltWord, spellingsOf } from '../../analyze/build/built-word.ts';
-import type { AffixForm, MadeBy, ReadingRecord, Spelling, WordRecord } from '../../analyze/lexicon/word-record.ts';
+import type {
+  AffixForm,
+  MadeBy,
+  ReadingRecord,
+  Spelling,
+  WordRecord,
+} from '../../analyze/lexicon/word-record.ts';
 import { findSuffix, PREFIXES } from '../../analyze/morphology/affixes.ts';
 import { restoreStem } from '../../analyze/morphology/restore-stem.ts';
 import type { Derivation } from '../morphology/derivation.ts';
@@ -116,16 +122,10 @@ function stemOf(word: string, { base, affix, kind }: Derivation): number {
   return kind === 'prefix' ? 0 : restoreStem(word, affix).findIndex(({ stem }) => stem === base);
 }
 
-function originOf(
-  word: string,
-  derivation: Derivation,
-  sound: string,
-): MadeBy | null {
+function originOf(word: string, derivation: Derivation, sound: string): MadeBy | null {
   const { affix: letters, kind } = derivation;
   const stem = kind === 'suffix' ? stemOf(word, derivation) : 0;
-  return stem === -1
-    ? null
-    : { affix: { letters, sound, kind }, stem, reading: 0, lessened: false };
+  return stem === -1 ? null : { affix: { letters, sound, kind }, stem, reading: 0, lessened: false };
 }
 
 /** A word by its own units; the affix is one of them where it is heard whole (electricity: c, then -ity). */

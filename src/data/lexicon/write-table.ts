@@ -8,7 +8,13 @@ import {
   type TableHeader,
   WHOLE,
 } from '../../analyze/lexicon/table-format.ts';
-import type { AffixForm, MadeBy, ReadingRecord, Spelling, WordRecord } from '../../analyze/lexicon/word-record.ts';
+import type {
+  AffixForm,
+  MadeBy,
+  ReadingRecord,
+  Spelling,
+  WordRecord,
+} from '../../analyze/lexicon/word-record.ts';
 
 /** The file of all words in the format of analyze/lexicon/table-format.ts; same records, same bytes. */
 export function writeTable(records: ReadonlyMap<string, WordRecord>): Uint8Array {
