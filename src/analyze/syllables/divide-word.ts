@@ -58,6 +58,7 @@ export function divideWord(word: string, built: BuiltWord, starts: readonly numb
     }
   }
   const spellings = zones.flatMap((zone) => zone.spellings);
+  if (cuts.size === 0) cuts.set(0, 'other');
   const order = [...cuts.keys()].sort((a, b) => a - b).filter((at, i) => i === 0 || at < word.length);
   const syllables = order.map((start, i): Syllable => {
     const end = order[i + 1] ?? word.length;

@@ -1,3 +1,4 @@
+import { syllable } from 'syllable';
 import { buildRecord } from '../build/build-word.ts';
 import type { BuiltWord } from '../build/built-word.ts';
 import type { Lexicon } from '../lexicon/open-lexicon.ts';
@@ -62,6 +63,12 @@ function unread(word: string): Reading {
     base: null,
     affixes: [],
     syllables: [{ text: word, type: 'other' }],
-    requires: [],
+    requires: lengthRow(syllable(word)),
   };
+}
+
+/** All that can be said of an unread word, by the count of a general library: how long it is. */
+function lengthRow(syllables: number): string[] {
+  if (syllables < 2) return [];
+  return [syllables === 2 ? 'syllables-2' : 'syllables-3'];
 }

@@ -1,0 +1,77 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { bitOf } from '../../src/analyze/catalogue/catalogue.ts';
+import { placeSpellings } from '../../src/analyze/build/place-spellings.ts';
+import type { Reading } from '../../src/analyze/types.ts';
+import { readFrequency } from '../../src/data/read-frequency.ts';
+import { loadAnalyzer } from '../load-analyzer.ts';
+
+const analyzer = loadAnalyzer();
+const words = [...readFrequency().keys()].slice(0, 40_000);
+const listed = fc.constantFrom(...words);
+const seeded = { seed: 20_261_125, numRuns: 2000 };
+const read = (word: string): Reading[] => analyzer.analyze(word).readings.filter(({ source }) => source !== 'none');
+
+describe('laws of the word analysis', () => {
+  test('units rebuild the spelling and the pronunciation', () => {
+    fc.assert(
+      fc.property(listed, (word) => {
+        for (const { units, pronunciation } of read(word)) {
+          expect(placeSpellings(word, units), word).not.toBeNull();
+          const sounds = units.map(({ sound }) => sound).filter((sound) => sound !== '-');
+          expect(sounds.join(' ').replaceAll('.', ' ')).toBe(pronunciation);
+        }
+      }),
+      seeded,
+    );
+  });
+
+  test('syllables rebuild the spelling', () => {
+    fc.assert(
+      fc.property(listed, (word) => {
+        for (const { syllables } of read(word)) {
+          expect(syllables.map(({ text }) => text).join('')).toBe(word);
+          expect(syllables.every(({ text }) => text.length > 0)).toBe(true);
+        }
+      }),
+      seeded,
+    );
+  });
+
+  test('what a word requires is sorted, in the catalogue, and holds every pattern of its units', () => {
+    fc.assert(
+      fc.property(listed, (word) => {
+        for (const { units, requires } of read(word)) {
+          expect(requires).toEqual([...new Set(requires)].sort());
+          expect(requires.filter((id) => !bitOf.has(id))).toEqual([]);
+          expect(requires).toEqual(expect.arrayContaining(units.map(({ pattern }) => pattern)));
+        }
+      }),
+      seeded,
+    );
+  });
+
+  test('any text is analysed, the same way each time, with at least one reading', () => {
+    fc.assert(
+      fc.property(fc.string({ unit: 'binary', maxLength: 40 }), (text) => {
+        const first = analyzer.analyze(text);
+        expect(first.readings.length).toBeGreaterThan(0);
+        expect(analyzer.analyze(text)).toEqual(first);
+      }),
+      seeded,
+    );
+  });
+
+  test('the order in which words are met changes nothing', () => {
+    fc.assert(
+      fc.property(fc.uniqueArray(listed, { minLength: 2, maxLength: 12 }), (some) => {
+        const forwards = loadAnalyzer();
+        const backwards = loadAnalyzer();
+        const one = some.map((word) => forwards.analyze(word));
+        const other = some.toReversed().map((word) => backwards.analyze(word));
+        expect(other.reverse()).toEqual(one);
+      }),
+      { ...seeded, numRuns: 40 },
+    );
+  });
+});
