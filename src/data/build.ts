@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto';
-import { existsSync, mkdirSync, readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
+import { copyFileSync, existsSync, mkdirSync, readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { buildLexicon } from './lexicon/build-lexicon.ts';
@@ -32,6 +32,7 @@ const started = performance.now();
 const { bytes, words, left } = buildLexicon((step) => process.stderr.write(`word table: ${step}\n`));
 mkdirSync(output, { recursive: true });
 writeFileSync(table, bytes);
+copyFileSync(join(root, 'NOTICE'), join(output, 'NOTICE.txt'));
 writeFileSync(
   manifest,
   `${JSON.stringify({ inputs, words, bytes: bytes.length, notAligned: left }, null, 2)}\n`,
