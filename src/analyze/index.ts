@@ -5,5 +5,6 @@ export { GroupError } from './standing/group-error.ts';
 export { createJudge, type Judge } from './standing/judge.ts';
 export { parseGroup } from './standing/parse-group.ts';
 export { parseSequence } from './standing/parse-sequence.ts';
+export { unknownName } from './standing/unknown-name.ts';
 export { vet } from './standing/vet.ts';
 export { type Analyzer, createAnalyzer } from './word/create-analyzer.ts';

@@ -11,10 +11,10 @@ export function fakeAnalyzer(
 ): WordAnalyzer {
   const known = new Map(Object.entries(words));
   return {
-    analyze(key): WordAnalysis & { homograph?: boolean } {
+    analyze(key): WordAnalysis {
       const word = key.toLowerCase();
       const readings = (known.get(word) ?? []).map((reading) => ({ ...blank, ...reading }));
-      return { word, readings, ...(homographs.includes(word) ? { homograph: true } : {}) };
+      return { word, readings, homograph: homographs.includes(word) };
     },
   };
 }

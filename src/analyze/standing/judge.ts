@@ -5,15 +5,17 @@ import type { CompiledGroup } from './compile-group.ts';
 import { hasBit } from './pattern-bits.ts';
 import { isInflection } from './pattern-roles.ts';
 
-/** Gives every reading of a word; the engine is one. `homograph`: the readings are different words (lead, bow). */
+/** Gives every reading of a word; the engine is one. */
 export interface WordAnalyzer {
-  analyze(key: WordKey): WordAnalysis & { readonly homograph?: boolean };
+  analyze(key: WordKey): WordAnalysis;
 }
 
 /** Tells what a word is to one group. */
 export interface Judge {
   (key: WordKey): Verdict;
   readonly group: CompiledGroup;
+  /** The patterns the group lacks for any reading of the word; `missing` has those of the easiest only. */
+  lacks(key: WordKey): ReadonlySet<PatternId>;
   /** The judge for the same group with one more pattern taught. */
   ifTaught(pattern: PatternId): Judge;
 }
@@ -32,7 +34,12 @@ export function createJudge(analyzer: WordAnalyzer, group: CompiledGroup): Judge
   const judgeFor = (group: CompiledGroup): Judge =>
     Object.assign(
       remember((key: WordKey) => judgeWord(key, analyze, group)),
-      { group, ifTaught: (pattern: PatternId) => judgeFor(group.alsoTeaching(pattern)) },
+      {
+        group,
+        lacks: (key: WordKey) =>
+          new Set(analyze(key).readings.flatMap((reading) => missingFor(reading, group))),
+        ifTaught: (pattern: PatternId) => judgeFor(group.alsoTeaching(pattern)),
+      },
     );
   return judgeFor(group);
 }
@@ -55,7 +62,7 @@ function judgeWord(key: WordKey, analyze: WordAnalyzer['analyze'], group: Compil
   const analysis = analyze(key);
   const attempts = analysis.readings
     .filter(({ source }) => source !== 'none')
-    .map((reading) => ({ reading, missing: reading.requires.filter((id) => !hasBit(group.taught, id)) }));
+    .map((reading) => ({ reading, missing: missingFor(reading, group) }));
   const readable = attempts.find(
     ({ reading, missing }) => missing.length === 0 && reading.source !== 'guess',
   );
@@ -76,6 +83,10 @@ function judgeWord(key: WordKey, analyze: WordAnalyzer['analyze'], group: Compil
     standing: isName(key, group) ? 'name' : isFact ? 'beyond' : 'unsure',
     missing: best?.missing ?? [],
   };
+}
+
+function missingFor({ requires }: Reading, { taught }: CompiledGroup): PatternId[] {
+  return requires.filter((id) => !hasBit(taught, id));
 }
 
 /** Readings by rule or guess are never shown as facts. */

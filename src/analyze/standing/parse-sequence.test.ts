@@ -17,9 +17,12 @@ test.each<[unknown, string]>([
   [{ ...file, id: undefined }, 'id: should be a text in quotes, but is missing.'],
   [{ ...file, steps: [] }, 'steps: should be a list [ … ] with at least one step.'],
   [{ ...file, steps: {} }, 'steps: should be a list'],
-  [{ ...file, license: 'MIT' }, 'license: unknown key. Did you mean "licence"?'],
+  [{ ...file, license: 'MIT' }, 'license: there is no key "license". Did you mean "licence"?'],
   [{ ...file, steps: [['m']] }, 'steps[0]: should be an object'],
-  [{ ...file, steps: [{ teach: ['m'] }] }, 'steps[0].teach: unknown key. Did you mean "teaches"?'],
+  [
+    { ...file, steps: [{ teach: ['m'] }] },
+    'steps[0].teach: there is no key "teach". Did you mean "teaches"?',
+  ],
   [
     { ...file, steps: [{ teaches: ['m', 'shorta'] }] },
     'steps[0].teaches[1]: there is no pattern "shorta". Did you mean "short-a"?',

@@ -1,7 +1,7 @@
 import { bitOf } from '../catalogue/catalogue.ts';
 import type { PatternId } from '../types.ts';
 import { GroupError } from './group-error.ts';
-import { nearestName } from './nearest-name.ts';
+import { shorten, unknownName } from './unknown-name.ts';
 
 /** One JSON object of a file being checked: its own keys only, so that `__proto__` is just an unknown key. */
 export type Fields = ReadonlyMap<string, unknown>;
@@ -14,7 +14,7 @@ export function readFields(value: unknown, path: string, allowed: readonly strin
   const fields = new Map<string, unknown>(Object.entries(value));
   for (const key of fields.keys()) {
     if (!allowed.includes(key)) {
-      throw new GroupError(join(path, key), `unknown key.${suggest(nearestName(key, allowed))}`);
+      throw unknownName(join(path, key), 'key', key, allowed);
     }
   }
   return fields;
@@ -58,12 +58,7 @@ export function readPatterns(fields: Fields, key: string, path = ''): readonly P
         'irregular spellings cannot be taught as a pattern; list the words under bySight.',
       );
     }
-    if (!bitOf.has(id)) {
-      throw new GroupError(
-        at,
-        `there is no pattern "${shorten(id)}".${suggest(nearestName(id, bitOf.keys()))}`,
-      );
-    }
+    if (!bitOf.has(id)) throw unknownName(at, 'pattern', id, bitOf.keys());
   });
   return ids;
 }
@@ -103,17 +98,8 @@ export function readFlag(fields: Fields, key: string, path = ''): boolean | unde
 /** The catalogue row of spellings no pattern covers (said, of, two): required by such words, never taught. */
 export const IRREGULAR: PatternId = 'irregular';
 
-/** The end of a sentence about a wrong name: which one was probably meant. */
-export function suggest(nearest: string | null): string {
-  return nearest === null ? '' : ` Did you mean "${nearest}"?`;
-}
-
 function join(path: string, key: string): string {
   return path === '' ? shorten(key) : `${path}.${shorten(key)}`;
-}
-
-function shorten(text: string): string {
-  return text.length > 60 ? `${text.slice(0, 60)}…` : text;
 }
 
 function describe(value: unknown): string {

@@ -1,6 +1,7 @@
-import { bitOf } from '../catalogue/catalogue.ts';
-import type { Gap, Report, Standing, Tally, Verdict, WordEntry, WordKey } from '../types.ts';
+import { bitOf, catalogue } from '../catalogue/catalogue.ts';
+import type { Gap, PatternId, Report, Standing, Tally, Verdict, WordEntry, WordKey } from '../types.ts';
 import type { Judge } from './judge.ts';
+import { hasBit } from './pattern-bits.ts';
 import { IRREGULAR } from './read-fields.ts';
 
 /** A text as counts: how often each word key occurs, and how many tokens were left out of the count. */
@@ -75,29 +76,48 @@ function tallyUp(entries: readonly WordEntry[], skipped: number): Tally {
  * teaching of a pattern opens them.
  */
 function findGaps(judged: readonly JudgedKey[], entries: readonly WordEntry[], judge: Judge): Gap[] {
-  const stuck = judged.filter(({ verdict: { standing } }) => standing === 'beyond' || standing === 'unsure');
-  const lacking = new Map<string, { words: string[]; running: number }>();
-  for (const { word, count, standing, missing } of entries) {
-    if (standing !== 'beyond' && standing !== 'unsure') continue;
-    for (const pattern of missing) {
-      const gap = lacking.get(pattern) ?? { words: [], running: 0 };
-      gap.words.push(word);
-      gap.running += count;
-      lacking.set(pattern, gap);
-    }
-  }
-  return [...lacking]
-    .filter(([pattern]) => pattern !== IRREGULAR)
-    .map(([pattern, { words, running }]) => {
+  const stuck = judged.filter(({ verdict }) => isStuck(verdict));
+  const stuckBy = groupBy(stuck, ({ key }) => judge.lacks(key));
+  const words = groupBy(
+    entries.filter(isStuck).toSorted((a, b) => b.count - a.count || byText(a.word, b.word)),
+    ({ missing }) => missing,
+  );
+  words.delete(IRREGULAR);
+
+  return [...words]
+    .map(([pattern, lacking]) => {
       const taught = judge.ifTaught(pattern);
-      const opens = stuck.reduce(
-        (sum, { key, count }) => sum + (readable.has(taught(key).standing) ? count : 0),
-        0,
-      );
-      return { pattern, opens, words, running, row: bitOf.get(pattern) ?? bitOf.size };
+      const touched = new Set(gained(judge, taught).flatMap((id) => stuckBy.get(id) ?? []));
+      const opened = [...touched].filter(({ key }) => readable.has(taught(key).standing));
+      return { pattern, opens: total(opened), lacking, running: total(lacking), row: bitOf.get(pattern)! };
     })
     .sort((a, b) => b.opens - a.opens || b.running - a.running || a.row - b.row)
-    .map(({ pattern, opens, words }) => ({ pattern, opens, words }));
+    .map(({ pattern, opens, lacking }) => ({ pattern, opens, words: lacking.map(({ word }) => word) }));
+}
+
+function isStuck({ standing }: Verdict): boolean {
+  return standing === 'beyond' || standing === 'unsure';
+}
+
+/** The patterns a judge knows that another does not. */
+function gained({ group: before }: Judge, { group: after }: Judge): PatternId[] {
+  return catalogue.map(({ id }) => id).filter((id) => hasBit(after.taught, id) && !hasBit(before.taught, id));
+}
+
+function groupBy<T>(items: readonly T[], idsOf: (item: T) => Iterable<PatternId>): Map<PatternId, T[]> {
+  const groups = new Map<PatternId, T[]>();
+  for (const item of items) {
+    for (const id of idsOf(item)) {
+      const group = groups.get(id);
+      if (group) group.push(item);
+      else groups.set(id, [item]);
+    }
+  }
+  return groups;
+}
+
+function total(items: readonly { readonly count: number }[]): number {
+  return items.reduce((sum, { count }) => sum + count, 0);
 }
 
 /** By code unit, so that the order is the same on every machine. */
