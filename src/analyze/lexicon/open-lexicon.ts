@@ -3,7 +3,7 @@ import {
   BLOCK,
   COMPOUND,
   DERIVED,
-  HOMOGRAPH,
+  HOMOGRAPH, LONG,
   RARE_UNITS,
   type TableHeader,
 } from './table-format.ts';
@@ -31,6 +31,7 @@ export function openLexicon(bytes: Uint8Array): Lexicon {
   const blocks = Math.ceil(size / BLOCK);
   const start = offsets + 4 * blocks;
   const units = header.units.map(([letters, sound]): Spelling => ({ letters, sound }));
+  const codes = header.codes.map((places) => places.map((place) => units[place]!));
   const affixes = header.affixes.map(([letters, sound, kind]): AffixForm => ({ letters, sound, kind }));
   const blockAt = (block: number): number => start + view.getUint32(offsets + 4 * block, true);
 
@@ -41,8 +42,7 @@ export function openLexicon(bytes: Uint8Array): Lexicon {
     let high = blocks - 1;
     while (low < high) {
       const middle = (low + high + 1) >> 1;
-      const at = blockAt(middle);
-      if (compare(bytes, at + 2, bytes[at + 1]!, wanted, 0) <= 0) low = middle;
+      if (compareFirst(bytes, blockAt(middle), wanted) <= 0) low = middle;
       else high = middle - 1;
     }
     const body = findInBlock(blockAt(low), low === blocks - 1 ? size - low * BLOCK : BLOCK, wanted);
@@ -54,16 +54,18 @@ export function openLexicon(bytes: Uint8Array): Lexicon {
     let at = from;
     let same = 0;
     for (let i = 0; i < count; i++) {
-      const shared = bytes[at]!;
-      const rest = bytes[at + 1]!;
-      const body = at + 2 + rest;
+      const shared = bytes[at]! >> 4;
+      let rest = bytes[at]! & LONG;
+      at++;
+      if (rest === LONG) rest = bytes[at++]!;
+      const body = at + rest;
       const bodyLength = bytes[body]!;
       if (shared < same) return null;
       if (shared === same) {
         let k = 0;
-        while (k < rest && same + k < wanted.length && bytes[at + 2 + k] === wanted[same + k]) k++;
+        while (k < rest && same + k < wanted.length && bytes[at + k] === wanted[same + k]) k++;
         if (k === rest && same + k === wanted.length) return { at: body + 1, end: body + 1 + bodyLength };
-        if (k < rest && (same + k === wanted.length || bytes[at + 2 + k]! > wanted[same + k]!)) return null;
+        if (k < rest && (same + k === wanted.length || bytes[at + k]! > wanted[same + k]!)) return null;
         same += k;
       }
       at = body + 1 + bodyLength;
@@ -91,10 +93,10 @@ export function openLexicon(bytes: Uint8Array): Lexicon {
           madeBy = madeFrom(affix, bytes[at++]!);
         }
         const spelt: Spelling[] = [];
-        for (let i = 0; i < number; i++) {
-          let id = bytes[at++]!;
-          if (id >= RARE_UNITS) id = RARE_UNITS + ((id - RARE_UNITS) << 8) + bytes[at++]!;
-          spelt.push(units[id]!);
+        while (spelt.length < number) {
+          let code = bytes[at++]!;
+          if (code >= RARE_UNITS) code = RARE_UNITS + ((code - RARE_UNITS) << 8) + bytes[at++]!;
+          spelt.push(...codes[code]!);
         }
         readings.push({ kind: 'whole', units: spelt, madeBy });
       }
@@ -131,11 +133,14 @@ function asciiBytes(word: string): Uint8Array | null {
   return bytes;
 }
 
-/** Order of the stored word (`length` bytes at `at`) against the wanted one. */
-function compare(bytes: Uint8Array, at: number, length: number, wanted: Uint8Array, from: number): number {
+/** Order of a block's first word against the wanted one. */
+function compareFirst(bytes: Uint8Array, at: number, wanted: Uint8Array): number {
+  let start = at + 1;
+  let length = bytes[at]! & LONG;
+  if (length === LONG) length = bytes[start++]!;
   const common = Math.min(length, wanted.length);
-  for (let k = from; k < common; k++) {
-    const difference = bytes[at + k]! - wanted[k]!;
+  for (let k = 0; k < common; k++) {
+    const difference = bytes[start + k]! - wanted[k]!;
     if (difference !== 0) return difference;
   }
   return length - wanted.length;

@@ -6,8 +6,9 @@ import type { AffixForm } from './word-record.ts';
  * - 8 bytes: length of the header, number of words (both Uint32, little endian)
  * - the header: JSON, see {@link TableHeader}
  * - one Uint32 for each block of {@link BLOCK} words: where it starts after these offsets
- * - the blocks. A word: length shared with the word before (0 at a block's start), length of the rest, the
- *   rest, length of the body, the body.
+ * - the blocks. A word: one byte shared << 4 | rest, how many letters it shares with the word before (none at
+ *   a block's start) and how many more it has ({@link LONG}: their number follows); those letters; the length
+ *   of the body; the body.
  *
  * A body is one or more readings, each a tag byte and what it calls for. Low two bits of the tag: the kind;
  * bit 2: homograph; the upper five: a number of the kind.
@@ -16,7 +17,7 @@ import type { AffixForm } from './word-record.ts';
  * - {@link AFFIXED} (base): affix
  * - {@link COMPOUND} (left << 2 | right): cut
  *
- * A base is lessened << 4 | stem << 2 | reading. A unit is one byte below {@link RARE_UNITS}, or RARE_UNITS + high byte and low byte.
+ * A base is lessened << 4 | stem << 2 | reading. A unit, or a pair of units often met together, is one byte below {@link RARE_UNITS}, or RARE_UNITS + high byte and low byte.
  */
 export const BLOCK = 16;
 export const WHOLE = 0;
@@ -24,10 +25,14 @@ export const DERIVED = 1;
 export const AFFIXED = 2;
 export const COMPOUND = 3;
 export const RARE_UNITS = 248;
+/** As many letters as four bits can say, or more. */
+export const LONG = 15;
 export const HOMOGRAPH = 4;
 
 export interface TableHeader {
-  /** Letters and sound of each unit, the commonest first. */
+  /** Letters and sound of each unit. */
   readonly units: readonly (readonly [letters: string, sound: string])[];
+  /** What each code means: one or two places in `units`; the commonest codes first. */
+  readonly codes: readonly (readonly number[])[];
   readonly affixes: readonly (readonly [letters: string, sound: string, kind: AffixForm['kind']])[];
 }

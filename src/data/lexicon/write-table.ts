@@ -4,6 +4,7 @@ import {
   COMPOUND,
   DERIVED,
   HOMOGRAPH,
+  LONG,
   RARE_UNITS,
   type TableHeader,
   WHOLE,
@@ -20,8 +21,10 @@ import type {
 export function writeTable(records: ReadonlyMap<string, WordRecord>): Uint8Array {
   const units = rankByUse(unitsIn(records), keyOf);
   const affixes = rankByUse(affixesIn(records), keyOfAffix);
+  const codes = chooseCodes(records, units.place, units.list.length);
   const header: TableHeader = {
     units: units.list.map(({ letters, sound }) => [letters, sound]),
+    codes: codes.list,
     affixes: affixes.list.map(({ letters, sound, kind }) => [letters, sound, kind]),
   };
   if (affixes.list.length > 256)
@@ -35,10 +38,12 @@ export function writeTable(records: ReadonlyMap<string, WordRecord>): Uint8Array
       offsets.push(bytes.length);
       previous = '';
     }
-    const shared = sharedLength(previous, word);
-    const body = encode(records.get(word)!, units.place, affixes.place);
+    const shared = Math.min(LONG, sharedLength(previous, word));
+    const rest = word.length - shared;
+    const body = encode(records.get(word)!, (some) => codes.encode(some.map(units.place)), affixes.place);
     if (body.length > 255) throw new Error(`The record of ${word} is too long.`);
-    bytes.push(shared, word.length - shared, ...codesOf(word.slice(shared)), body.length, ...body);
+    bytes.push((shared << 4) | Math.min(rest, LONG), ...(rest >= LONG ? [rest] : []));
+    bytes.push(...lettersOf(word.slice(shared)), body.length, ...body);
     previous = word;
   }
   return assemble(header, words.length, offsets, bytes);
@@ -63,17 +68,17 @@ function assemble(
 
 function encode(
   record: WordRecord,
-  unitPlace: (unit: Spelling) => number,
+  encodeUnits: (units: readonly Spelling[]) => number[],
   affixPlace: (affix: AffixForm) => number,
 ): number[] {
   const flag = record.homograph ? HOMOGRAPH : 0;
-  return record.readings.flatMap((reading) => encodeReading(reading, flag, unitPlace, affixPlace));
+  return record.readings.flatMap((reading) => encodeReading(reading, flag, encodeUnits, affixPlace));
 }
 
 function encodeReading(
   reading: ReadingRecord,
   flag: number,
-  unitPlace: (unit: Spelling) => number,
+  encodeUnits: (units: readonly Spelling[]) => number[],
   affixPlace: (affix: AffixForm) => number,
 ): number[] {
   const tag = (kind: number, number: number): number => {
@@ -86,7 +91,7 @@ function encodeReading(
     case 'compound':
       return [tag(COMPOUND, (reading.left << 2) | reading.right), reading.cut];
     case 'whole': {
-      const units = reading.units.flatMap((unit) => encodeUnit(unitPlace(unit)));
+      const units = encodeUnits(reading.units);
       const { madeBy } = reading;
       if (!madeBy) return [tag(WHOLE, reading.units.length), ...units];
       return [tag(DERIVED, reading.units.length), affixPlace(madeBy.affix), baseOf(madeBy), ...units];
@@ -99,9 +104,59 @@ function baseOf({ stem, reading, lessened }: MadeBy): number {
   return (lessened ? 16 : 0) | (stem << 2) | reading;
 }
 
-function encodeUnit(id: number): number[] {
-  if (id < RARE_UNITS) return [id];
-  const rest = id - RARE_UNITS;
+interface Codes {
+  readonly list: readonly (readonly number[])[];
+  encode(places: readonly number[]): number[];
+}
+
+/** How many pairs of units get a code of their own; more would push common units out of the first byte. */
+const PAIRS = 90;
+
+/** One code for each unit and for the commonest pairs, ranked by use. */
+function chooseCodes(
+  records: ReadonlyMap<string, WordRecord>,
+  placeOf: (unit: Spelling) => number,
+  units: number,
+): Codes {
+  const single = new Array<number>(units).fill(0);
+  const pairs = new Map<string, number>();
+  for (const { readings } of records.values()) {
+    for (const reading of readings) {
+      if (reading.kind !== 'whole') continue;
+      const places = reading.units.map(placeOf);
+      for (const [i, place] of places.entries()) {
+        single[place]!++;
+        if (i > 0) {
+          const pair = `${places[i - 1]} ${place}`;
+          pairs.set(pair, (pairs.get(pair) ?? 0) + 1);
+        }
+      }
+    }
+  }
+  const common = [...pairs].sort(([a, x], [b, y]) => y - x || (a < b ? -1 : 1)).slice(0, PAIRS);
+  const ranked = [
+    ...single.map((count, place) => ({ places: [place], count })),
+    ...common.map(([pair, count]) => ({ places: pair.split(' ').map(Number), count })),
+  ].sort((a, b) => b.count - a.count);
+  const list = ranked.map(({ places }) => places);
+  const code = new Map(list.map((places, i) => [places.join(' '), i]));
+  return {
+    list,
+    encode(places) {
+      const bytes: number[] = [];
+      for (let i = 0; i < places.length; i++) {
+        const pair = code.get(`${places[i]} ${places[i + 1]}`);
+        bytes.push(...codeBytes(pair ?? code.get(`${places[i]}`)!));
+        if (pair !== undefined) i++;
+      }
+      return bytes;
+    },
+  };
+}
+
+function codeBytes(code: number): number[] {
+  if (code < RARE_UNITS) return [code];
+  const rest = code - RARE_UNITS;
   return [RARE_UNITS + (rest >> 8), rest & 255];
 }
 
@@ -137,6 +192,6 @@ function sharedLength(one: string, other: string): number {
   return length;
 }
 
-function codesOf(text: string): number[] {
+function lettersOf(text: string): number[] {
   return [...text].map((letter) => letter.charCodeAt(0));
 }
