@@ -107,7 +107,7 @@ export const irregularUnits: Readonly<Record<string, string>> = {
   le: 'AX.L L',
   les: 'L',
   ll: 'Y AX.L',
-  m: 'AX.M N',
+  m: 'AX.M N -',
   mbe: 'M',
   mc: 'M.AX.K M.IX.K',
   mm: 'AX.M',

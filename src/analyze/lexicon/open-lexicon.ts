@@ -3,7 +3,8 @@ import {
   BLOCK,
   COMPOUND,
   DERIVED,
-  HOMOGRAPH, LONG,
+  HOMOGRAPH,
+  LONG,
   RARE_UNITS,
   type TableHeader,
 } from './table-format.ts';

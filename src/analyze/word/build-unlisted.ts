@@ -2,7 +2,7 @@ import { hasVowel } from '../alignment/sounds.ts';
 import { addSuffixTo, type FindBuilt, joinWords } from '../build/build-word.ts';
 import type { BuiltWord } from '../build/built-word.ts';
 import { spellingsOf } from '../build/built-word.ts';
-import { restoreStem } from '../morphology/restore-stem.ts';
+import { restoreStem, type Stem } from '../morphology/restore-stem.ts';
 
 const VOICELESS = new Set(['P', 'T', 'K', 'F', 'TH', 'S', 'SH', 'CH']);
 const HISSING = new Set(['S', 'Z', 'SH', 'ZH', 'CH', 'JH']);
@@ -18,13 +18,17 @@ const ENDINGS: readonly (readonly [letters: string, sound: string])[] = [
   ['ly', 'L.IY'],
   ['ness', 'N.AX.S'],
   ['less', 'L.AX.S'],
+  ['ful', 'F.AX.L'],
+  ['ment', 'M.AX.N.T'],
+  ['able', 'AX.B.AX.L'],
+  ['ish', 'IH.SH'],
 ];
 /** Both parts of an unlisted compound have at least this many letters. */
 const SHORTEST_PART = 3;
 
 /**
  * A word the table lacks, from words it holds: a possessive (gulls', Wick's), an inflected form or one in
- * -ly, -ness, -less (kayaked), or two words in one (tidepool). Empty when it is none of these.
+ * -ly, -ness and the like (kayaked), or two words in one (tidepool). Empty when it is none of these.
  */
 export function buildUnlisted(word: string, find: FindBuilt): BuiltWord[] {
   const possessive = /^(.*[a-z])('s|')$/.exec(word);
@@ -55,7 +59,10 @@ function possessives(owner: string, ending: string, find: FindBuilt): BuiltWord[
 }
 
 function withEnding(word: string, letters: string, fixed: string, find: FindBuilt): BuiltWord | null {
-  for (const [stem, made] of restoreStem(word, letters).entries()) {
+  const stems = [...restoreStem(word, letters).entries()];
+  if (/([^lsfz])\1$/.test(word.slice(0, -letters.length)))
+    stems.sort(([, a], [, b]) => doubling(b) - doubling(a));
+  for (const [stem, made] of stems) {
     const base = find(made.stem)[0];
     if (!base || made.stem.length < 3) continue;
     const sound = fixed || (letters === 'ed' ? soundOfEd(base) : soundOfS(base));
@@ -68,6 +75,11 @@ function withEnding(word: string, letters: string, fixed: string, find: FindBuil
     if (built) return built;
   }
   return null;
+}
+
+/** hummed is hum + ed, though the table may hold a name Humm. */
+function doubling({ change }: Stem): number {
+  return change === 'double' ? 1 : 0;
 }
 
 function compound(word: string, find: FindBuilt): BuiltWord[] {

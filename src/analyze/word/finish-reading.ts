@@ -55,11 +55,23 @@ function nameUnits(built: BuiltWord, starts: readonly number[], cuts: readonly n
       open: cuts.includes(starts[i + 1]!) || i === all.length - 1 || roles[i + 1] === 'suffix',
       firstSyllable: starts[i]! < (cuts[1] ?? Infinity),
     };
-    return { ...shown, pattern: namePattern(spells ?? letters, spokenSound(sound, letters, after), around) };
+    return {
+      ...shown,
+      pattern: namePattern(spells ?? letters, spokenSound(sound, letters, before, after), around),
+    };
   });
 }
 
-/** The l of finally is known by the sound it would have. */
-function spokenSound(sound: string, letters: string, after: WordSpelling | undefined): string {
-  return sound === '-' && after?.letters[0] === letters ? after.sound.split('.')[0]! : sound;
+/** The l of finally and that of illegal, said once with the affix, are known by the sound they would have. */
+function spokenSound(
+  sound: string,
+  letters: string,
+  before: WordSpelling | undefined,
+  after: WordSpelling | undefined,
+): string {
+  if (sound !== '-') return sound;
+  if (after?.letters[0] === letters[0]) return after.sound.split('.')[0]!;
+  return before?.letters.length === 2 && before.letters[1] === letters
+    ? before.sound.split('.').at(-1)!
+    : sound;
 }
