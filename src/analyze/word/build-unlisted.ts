@@ -59,9 +59,9 @@ function possessives(owner: string, ending: string, find: FindBuilt): BuiltWord[
 }
 
 function withEnding(word: string, letters: string, fixed: string, find: FindBuilt): BuiltWord | null {
-  const stems = [...restoreStem(word, letters).entries()];
-  if (/([^lsfz])\1$/.test(word.slice(0, -letters.length)))
-    stems.sort(([, a], [, b]) => doubling(b) - doubling(a));
+  const stems = [...restoreStem(word, letters).entries()].sort(
+    ([, a], [, b]) => likely(b, letters) - likely(a, letters),
+  );
   for (const [stem, made] of stems) {
     const base = find(made.stem)[0];
     if (!base || made.stem.length < 3) continue;
@@ -77,9 +77,14 @@ function withEnding(word: string, letters: string, fixed: string, find: FindBuil
   return null;
 }
 
-/** hummed is hum + ed, though the table may hold a name Humm. */
-function doubling({ change }: Stem): number {
-  return change === 'double' ? 1 : 0;
+/**
+ * Which base is likelier, where the table may hold several: hum rather than the name Humm in hummed, merry
+ * rather than Merrie in merriment; but press in pressed, and hope before hop in hoping.
+ */
+function likely({ stem, change }: Stem, ending: string): number {
+  if (change === 'double') return /[lsfz]$/.test(stem) ? 0 : 3;
+  if (change === 'y-to-i') return 2;
+  return change === 'drop-e' && !/^[aeiouy]/.test(ending) ? -1 : 1;
 }
 
 function compound(word: string, find: FindBuilt): BuiltWord[] {

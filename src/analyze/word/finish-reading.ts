@@ -70,8 +70,7 @@ function spokenSound(
   after: WordSpelling | undefined,
 ): string {
   if (sound !== '-') return sound;
-  if (after?.letters[0] === letters[0]) return after.sound.split('.')[0]!;
-  return before?.letters.length === 2 && before.letters[1] === letters
-    ? before.sound.split('.').at(-1)!
-    : sound;
+  if (after && after.letters[0] === letters[0]) return after.sound.split('.')[0]!;
+  if (before?.sound.includes('.') && before.letters.at(-1) === letters) return before.sound.split('.').at(-1)!;
+  return sound;
 }
