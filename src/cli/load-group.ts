@@ -1,0 +1,57 @@
+import { existsSync, readdirSync } from 'node:fs';
+import { basename, dirname, resolve } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import {
+  type CompiledGroup,
+  compileGroup,
+  GroupError,
+  parseGroup,
+  parseSequence,
+  unknownName,
+} from '../analyze/index.ts';
+import type { Group, Sequence } from '../analyze/types.ts';
+import { resolvePath } from './read-file.ts';
+import { readJson } from './read-json.ts';
+import { InputError } from './run-command.ts';
+
+/** A group file with the sequence it names, ready for judging. */
+export interface LoadedGroup {
+  readonly group: Group;
+  readonly sequence: Sequence | null;
+  readonly compiled: CompiledGroup;
+}
+
+/**
+ * Reads a group file and its sequence: a starter's id, or a path seen from the group file (anything with a
+ * slash or ending in .json). Throws `InputError` naming the file and the place in it that is wrong.
+ */
+export function loadGroup(path: string): LoadedGroup {
+  const group = within(path, () => parseGroup(readJson(path)));
+  const file = within(path, () => findSequence(group.sequence, path));
+  const sequence = file === null ? null : within(file, () => parseSequence(readJson(file)));
+  const compiled = within(path, () => compileGroup(group, sequence));
+  return { group, sequence, compiled };
+}
+
+function findSequence(name: string | null, groupPath: string): string | null {
+  if (name === null) return null;
+  if (/[\\/]|\.json$/.test(name)) {
+    const file = resolve(dirname(resolvePath(groupPath)), name);
+    if (existsSync(file)) return file;
+    throw new GroupError('sequence', `there is no file "${name}", seen from the group file.`);
+  }
+  const starters = fileURLToPath(new URL('../../profiles/sequences/', import.meta.url));
+  const ids = readdirSync(starters).map((file) => basename(file, '.json'));
+  if (!ids.includes(name)) throw unknownName('sequence', 'sequence', name, ids);
+  return resolve(starters, `${name}.json`);
+}
+
+/** Puts the file's name before what is wrong in it. */
+function within<T>(file: string, act: () => T): T {
+  try {
+    return act();
+  } catch (error) {
+    if (error instanceof GroupError) throw new InputError(`${file}: ${error.message}`);
+    throw error;
+  }
+}

@@ -1,0 +1,167 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { dirname, join, relative, resolve } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import ts from 'typescript';
+import { describe, expect, test } from 'vitest';
+
+/**
+ * The walls of the code, read from the import statements of every file. One way only: page text -> tokens ->
+ * word analysis -> standing -> overlay, panel, desk.
+ */
+const mayImport: Readonly<Record<string, readonly string[]>> = {
+  analyze: [],
+  ui: ['analyze'],
+  overlay: ['analyze', 'ui'],
+  host: ['analyze'],
+  panel: ['analyze', 'ui', 'host/client', 'host/messages'],
+  desk: ['analyze', 'ui', 'host/client', 'host/messages'],
+  data: ['analyze'],
+  cli: ['analyze'],
+};
+const LONGEST_FILE = 300;
+
+const root = fileURLToPath(new URL('..', import.meta.url));
+const sources = [...filesIn('src'), ...filesIn('entrypoints')];
+const production = sources.filter((file) => !/\.test\.tsx?$/.test(file));
+const imports = new Map(sources.map((file) => [file, importsOf(file)]));
+
+test('there is something to check', () => {
+  expect(sources).toContain('src/analyze/index.ts');
+  expect(imports.get('src/analyze/index.ts')).toContain('src/analyze/standing/judge.ts');
+});
+
+describe.each(Object.keys(mayImport))('src/%s', (folder) => {
+  test('imports only what stands before it', () => {
+    const strays = strayImports(folder, (to) => to.startsWith('src/') || to.startsWith('entrypoints/'));
+    expect(
+      strays,
+      `src/${folder} may import: ${mayImport[folder]!.join(', ') || 'nothing outside itself'}`,
+    ).toEqual([]);
+  });
+});
+
+test('every folder of src has its place in the order', () => {
+  const folders = new Set(
+    sources.filter((file) => file.startsWith('src/')).map((file) => file.split('/')[1]!),
+  );
+  expect(
+    [...folders].filter((folder) => !(folder in mayImport)),
+    'name it in `mayImport` of this test',
+  ).toEqual([]);
+});
+
+/** Packages the engine may use: pure functions of a word, without data of their own to load. */
+const enginePackages = ['syllable'];
+
+test('the engine needs no Node, no browser and no package but those named here', () => {
+  const strays = strayImports('analyze', (to) => !to.startsWith('src/') && !enginePackages.includes(to));
+  expect(strays).toEqual([]);
+});
+
+test('only host and entrypoints reach the extension’s own interface', () => {
+  const strays = production.filter((file) => {
+    if (/^(entrypoints|src\/host)\//.test(file)) return false;
+    const reaches = imports.get(file)!.some((to) => /^(webextension-polyfill|wxt|#imports)/.test(to));
+    return (
+      reaches || /\b(chrome|browser)\.(runtime|storage|tabs|scripting|action|sidePanel)\b/.test(read(file))
+    );
+  });
+  expect(strays, 'ask through src/host instead').toEqual([]);
+});
+
+test('only data and cli run in Node', () => {
+  const strays = production.filter(
+    (file) =>
+      !/^src\/(data|cli)\//.test(file) && imports.get(file)!.some((to) => /^(node:|happy-dom)/.test(to)),
+  );
+  expect(strays).toEqual([]);
+});
+
+test('others enter the engine by index.ts and types.ts; only the data build, which fills it, goes further in', () => {
+  const doors = new Set(['src/analyze/index.ts', 'src/analyze/types.ts']);
+  const strays = production
+    .filter((file) => !/^src\/(analyze|data)\//.test(file))
+    .flatMap((file) => imports.get(file)!.map((to) => ({ file, to })))
+    .filter(({ to }) => to.startsWith('src/analyze/') && !doors.has(to))
+    .map(({ file, to }) => `${file} -> ${to}`);
+  expect(strays, 'export what is needed from src/analyze/index.ts').toEqual([]);
+});
+
+test('imports never run in a circle', () => {
+  const circle = findCircle(new Map(production.map((file) => [file, imports.get(file)!])));
+  expect(circle.join(' -> '), 'move what both need into a file of its own').toBe('');
+});
+
+test(`no file is longer than ${LONGEST_FILE} lines`, () => {
+  const long = sources.filter((file) => read(file).trimEnd().split('\n').length > LONGEST_FILE);
+  expect(long, 'split it by reason to change').toEqual([]);
+});
+
+test('files are named in kebab-case, components in Pascal case', () => {
+  const odd = sources.filter(
+    (file) => !/\/([a-z0-9]+([.-][a-z0-9]+)*|[A-Z][A-Za-z0-9]*(\.test)?)\.tsx?$/.test(file),
+  );
+  expect(odd).toEqual([]);
+});
+
+test('a circle is found where there is one', () => {
+  const graph = new Map([
+    ['a', ['b', 'c']],
+    ['b', []],
+    ['c', ['d']],
+    ['d', ['a']],
+  ]);
+  expect(findCircle(graph)).toEqual(['a', 'c', 'd', 'a']);
+  expect(findCircle(new Map([['a', ['b']]]))).toEqual([]);
+});
+
+function strayImports(folder: string, concerns: (to: string) => boolean): string[] {
+  const allowed = [folder, ...mayImport[folder]!].map((name) => `src/${name}`);
+  return production
+    .filter((file) => file.startsWith(`src/${folder}/`))
+    .flatMap((file) => imports.get(file)!.map((to) => ({ file, to })))
+    .filter(
+      ({ to }) =>
+        concerns(to) && !allowed.some((name) => to.startsWith(`${name}/`) || to.startsWith(`${name}.`)),
+    )
+    .map(({ file, to }) => `${file} -> ${to}`);
+}
+
+/** What a file imports: paths from the root for files of ours, names for packages; types included. */
+function importsOf(file: string): string[] {
+  const { importedFiles } = ts.preProcessFile(read(file), true, true);
+  return importedFiles.map(({ fileName }) =>
+    fileName.startsWith('.') ? relative(root, resolve(root, dirname(file), fileName)) : fileName,
+  );
+}
+
+/** The files of the first circle found, its first file again at the end; empty when there is none. */
+function findCircle(graph: ReadonlyMap<string, readonly string[]>): string[] {
+  const done = new Set<string>();
+  const visit = (file: string, path: readonly string[]): string[] => {
+    if (path.includes(file)) return [...path.slice(path.indexOf(file)), file];
+    if (done.has(file)) return [];
+    for (const next of graph.get(file) ?? []) {
+      const circle = visit(next, [...path, file]);
+      if (circle.length > 0) return circle;
+    }
+    done.add(file);
+    return [];
+  };
+  for (const file of graph.keys()) {
+    const circle = visit(file, []);
+    if (circle.length > 0) return circle;
+  }
+  return [];
+}
+
+function filesIn(folder: string): string[] {
+  return readdirSync(join(root, folder), { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile() && /\.tsx?$/.test(entry.name))
+    .map((entry) => relative(root, join(entry.parentPath, entry.name)))
+    .sort();
+}
+
+function read(file: string): string {
+  return readFileSync(join(root, file), 'utf8');
+}
