@@ -1,0 +1,20 @@
+import type { RawToken } from './match-tokens.ts';
+
+/** A run of tokens that starts where a capital says nothing: after a full stop, a quotation mark, a blank line. */
+const BREAK = /[.!?…:]["”’')\]]*\s|[“"«‹•*\n]|(?:^|[\s([—–-])['‘]|\r/u;
+
+/** Tokens gathered into sentences (or parts of one that begin a quotation), all of them in order. */
+export function findSentences(text: string, tokens: readonly RawToken[]): RawToken[][] {
+  const sentences: RawToken[][] = [];
+  let end = 0;
+  for (const [i, token] of tokens.entries()) {
+    const between = text.slice(end, token.start);
+    const before = tokens[i - 1];
+    const afterTitle = before?.kind === 'skipped' && /\.$/.test(text.slice(before.start, before.end));
+    const starts = i === 0 || (afterTitle ? /[\n“"«]/.test(between) : BREAK.test(between));
+    if (starts) sentences.push([token]);
+    else sentences.at(-1)!.push(token);
+    end = token.end;
+  }
+  return sentences;
+}

@@ -1,0 +1,82 @@
+import { findAddresses } from './find-addresses.ts';
+
+/** A piece of a text before its place in a sentence is looked at. */
+export interface RawToken {
+  readonly start: number;
+  readonly end: number;
+  readonly kind: 'word' | 'skipped';
+}
+
+/** Letters and digits, joined by apostrophes inside, soft hyphens, and the marks of numbers between digits. */
+const RUN = /[\p{L}\p{N}_](?:[\p{L}\p{M}\p{N}_\u00AD]|['’ʼ＇](?=[\p{L}\p{N}])|(?<=\p{N})[.,:/-](?=\p{N}))*/gu;
+const LATIN = /^(?:\p{Script=Latin}|\p{M}|['’ʼ＇\u00AD])+$/u;
+const PLAIN = /^[A-Za-z]+$/;
+const NOT_LETTERS = /[\p{N}_]/u;
+const TITLES = new Set(
+  'Mr Mrs Ms Dr Prof Rev Capt Sgt Lt Jr Sr St Mt No vs etc approx dept ed eds fig cf Jan Feb Apr Aug Sept Oct Nov Dec'.split(
+    ' ',
+  ),
+);
+const ALWAYS_TITLES = new Set(['Mr', 'Mrs', 'Ms', 'Dr']);
+
+/**
+ * Every piece of a text that is read or left out, in order.
+ *
+ * Words are runs of letters; an apostrophe between letters joins them (don't), a soft hyphen stays inside, a
+ * hyphen parts them (well-kept is well and kept). Left out: addresses, whatever has a digit in it (3rd, 10:45),
+ * abbreviations (Mr., e.g., U.S.), initialisms without a vowel (TV), single letters save a and I, other scripts.
+ */
+export function* matchTokens(text: string): Generator<RawToken> {
+  const addresses = findAddresses(text);
+  let next = 0;
+  let done = 0;
+  for (const match of text.matchAll(RUN)) {
+    const start = match.index;
+    if (start < done) continue;
+    const address = addresses[next];
+    if (address && start >= address.start) {
+      yield { ...address, kind: 'skipped' };
+      done = address.end;
+      while (next < addresses.length && addresses[next]!.start < done) next++;
+      continue;
+    }
+    const run = match[0];
+    const end = start + run.length;
+    const whole = isWord(run) ? endOfAbbreviation(text, run, end) : end;
+    if (whole === 0) yield { start, end: ownsApostrophe(text, start, end) ? end + 1 : end, kind: 'word' };
+    else yield { start, end: whole, kind: 'skipped' };
+    done = Math.max(whole, end);
+  }
+}
+
+function isWord(run: string): boolean {
+  return PLAIN.test(run) || (!NOT_LETTERS.test(run) && LATIN.test(run));
+}
+
+/** Where an abbreviation ends, with its full stop; 0 for a word. */
+function endOfAbbreviation(text: string, run: string, end: number): number {
+  if (run.length === 1) {
+    const dotted = text[end] === '.' ? /^(?:\.\p{L})+\.?/u.exec(text.slice(end, end + 12)) : null;
+    if (dotted) return end + dotted[0].length;
+    return /[aAI]/.test(run) ? 0 : end;
+  }
+  if (text[end] === '.' && TITLES.has(run) && /^\s/.test(text.slice(end + 1, end + 2))) {
+    return run === 'No' && !/^\s\d/.test(text.slice(end + 1, end + 3)) ? 0 : end + 1;
+  }
+  if (ALWAYS_TITLES.has(run)) return end;
+  return /^[B-DF-HJ-NP-TV-XZ]{2,}s?$/.test(run) ? end : 0;
+}
+
+/**
+ * The apostrophe after a plural owner is part of the word (the gulls' nests), a closing quotation mark is not
+ * (‘the gulls’ cried Odd): it is one when a quotation was opened in this paragraph and not closed since.
+ */
+function ownsApostrophe(text: string, start: number, end: number): boolean {
+  const mark = text[end];
+  if ((mark !== "'" && mark !== '’') || !/s/i.test(text[end - 1]!)) return false;
+  if (!/^\s+\p{Ll}/u.test(text.slice(end + 1, end + 12))) return false;
+  const near = text.slice(Math.max(start - 400, 0), start);
+  const before = near.slice(near.lastIndexOf('\n\n') + 1);
+  const opened = before.search(/(?<![\p{L}\p{N}])['‘](?=\p{L})[^'’]*(?:['’](?=\p{L})[^'’]*)*$/u);
+  return opened === -1;
+}

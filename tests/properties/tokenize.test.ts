@@ -1,0 +1,54 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { tokenize } from '../../src/analyze/text/tokenize.ts';
+
+const seeded = { seed: 20_261_125, numRuns: 1500 };
+const anyText = fc.oneof(
+  fc.string({ unit: 'binary', maxLength: 60 }),
+  fc.string({ unit: fc.constantFrom(..."aBs' ’‘“”.,\n-\u00AD1@#/ é"), maxLength: 60 }),
+);
+
+describe('laws of the tokeniser', () => {
+  test('spans are in order, apart, inside the text, and not empty', () => {
+    fc.assert(
+      fc.property(anyText, (text) => {
+        let end = 0;
+        for (const token of tokenize(text)) {
+          expect(token.start).toBeGreaterThanOrEqual(end);
+          expect(token.end).toBeGreaterThan(token.start);
+          end = token.end;
+        }
+        expect(end).toBeLessThanOrEqual(text.length);
+      }),
+      seeded,
+    );
+  });
+
+  test('two paragraphs are cut as each alone', () => {
+    fc.assert(
+      fc.property(anyText, anyText, (one, other) => {
+        const shift = one.length + 2;
+        const moved = tokenize(other).map((token) => ({
+          ...token,
+          start: token.start + shift,
+          end: token.end + shift,
+        }));
+        expect(tokenize(`${one}\n\n${other}`)).toEqual([...tokenize(one), ...moved]);
+      }),
+      seeded,
+    );
+  });
+
+  test('a key has no soft hyphen and no curly apostrophe, and is cut into itself', () => {
+    fc.assert(
+      fc.property(anyText, (text) => {
+        for (const { kind, key } of tokenize(text)) {
+          expect(key).not.toMatch(/[\u00AD’]/);
+          if (kind === 'word' && !key.endsWith("'"))
+            expect(tokenize(key).map((token) => token.key)).toEqual([key.toLowerCase()]);
+        }
+      }),
+      seeded,
+    );
+  });
+});
