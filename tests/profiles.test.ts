@@ -1,0 +1,164 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { basename } from 'node:path';
+import { Ajv2020 } from 'ajv/dist/2020.js';
+import { describe, expect, test } from 'vitest';
+import {
+  catalogue,
+  compileGroup,
+  createJudge,
+  type Judge,
+  parseGroup,
+  parseSequence,
+} from '../src/analyze/index.ts';
+import type { Sequence, WordKey } from '../src/analyze/types.ts';
+import { groupOf } from './fakes/group.ts';
+import { loadAnalyzer } from './load-analyzer.ts';
+
+const sequences = readFolder('sequences').map(({ file, value }) => ({
+  file,
+  value,
+  sequence: parseSequence(value),
+}));
+const groups = readFolder('groups').map(({ file, value }) => ({ file, value, group: parseGroup(value) }));
+const analyzer = loadAnalyzer();
+
+/** Rows of the catalogue no starter teaches, by the reason. */
+const leftOut = {
+  'learnt as whole words': ['irregular'],
+  'spellings of words from Greek': ['eu', 'ps'],
+  'Latin and Greek endings, after grade 3': [
+    ...['suffix-an', 'suffix-ance', 'suffix-ancy', 'suffix-ant', 'suffix-ary', 'suffix-ate', 'suffix-ee'],
+    ...['suffix-eer', 'suffix-ess', 'suffix-ial', 'suffix-ic', 'suffix-ical', 'suffix-ify', 'suffix-ism'],
+    ...['suffix-ize', 'suffix-ure'],
+  ],
+  'Latin and Greek beginnings, after grade 3': [
+    ...[
+      'prefix-anti',
+      'prefix-auto',
+      'prefix-bi',
+      'prefix-co',
+      'prefix-inter',
+      'prefix-multi',
+      'prefix-semi',
+    ],
+    ...['prefix-super', 'prefix-tele', 'prefix-trans', 'prefix-tri'],
+  ],
+};
+
+/** E. W. Dolch, A Basic Sight Vocabulary, The Elementary School Journal 36 (1936): the 220 service words. */
+const dolch = readFileSync(new URL('words/dolch-1936.tsv', import.meta.url), 'utf8')
+  .trimEnd()
+  .split('\n')
+  .slice(1)
+  .map((line) => line.split('\t')[1]!);
+
+/** Words any class meets: those of Dolch and the examples of the catalogue. */
+const commonWords = [...dolch, ...catalogue.flatMap(({ examples }) => examples)].map((word) =>
+  word.toLowerCase(),
+);
+
+describe('schemas', () => {
+  const ajv = new Ajv2020({ allErrors: true });
+  const checkSequence = ajv.compile(readProfile('sequence.schema.json') as object);
+  const checkGroup = ajv.compile(readProfile('group.schema.json') as object);
+
+  test.each([...sequences, ...groups])('$file fits', ({ file, value }) => {
+    const check = file.startsWith('groups/') ? checkGroup : checkSequence;
+    expect(check(value), ajv.errorsText(check.errors)).toBe(true);
+  });
+
+  // What needs the catalogue or another file (pattern ids, the step within the sequence) only the engine sees.
+  test.each<unknown>([
+    {},
+    { name: '' },
+    { name: 'Herons', sequence: 'steady-steps' },
+    { name: 'Herons', step: -1 },
+    { name: 'Herons', step: 1.5 },
+    { name: 'Herons', bySight: 'boat' },
+    { name: 'Herons', names: [7] },
+    { name: 'Herons', alsotaught: [] },
+    { name: 'Herons', options: { schwa: 'loose' } },
+    { name: 'Herons', options: { maxSyllables: 0 } },
+  ])('a group refused by the schema is refused by the engine: %j', (value) => {
+    expect(checkGroup(value)).toBe(false);
+    expect(() => parseGroup(value)).toThrow();
+  });
+
+  test.each<unknown>([
+    { name: 'Herons' },
+    { name: 'Herons', sequence: null },
+    { name: 'Herons', sequence: 'steady-steps', step: 0, options: {} },
+  ])('a group that fits the schema is taken by the engine: %j', (value) => {
+    expect(checkGroup(value)).toBe(true);
+    expect(() => parseGroup(value)).not.toThrow();
+  });
+});
+
+describe.each(sequences)('$file', ({ file, sequence }) => {
+  const { steps } = sequence;
+  const bySight = steps.flatMap((step) => step.bySight);
+
+  test('is named by its id', () => {
+    expect(basename(file, '.json')).toBe(sequence.id);
+  });
+
+  test('teaches every pattern but those left out on purpose', () => {
+    const taught = new Set(steps.flatMap((step) => step.teaches));
+    const untaught = catalogue.map(({ id }) => id).filter((id) => !taught.has(id));
+    expect(untaught.toSorted()).toEqual(Object.values(leftOut).flat().toSorted());
+  });
+
+  test('takes its by-sight words from Dolch, each once', () => {
+    expect(bySight.filter((word) => !dolch.includes(word))).toEqual([]);
+    expect(bySight.filter((word, i) => bySight.indexOf(word) !== i)).toEqual([]);
+  });
+
+  test('gives no word by sight that its letters would give by then', () => {
+    const early = steps.flatMap((step, i) => {
+      const reads = readerAt(withoutBySight(sequence), i + 1);
+      return step.bySight.filter((word) => reads(word.toLowerCase())).map((word) => `${i + 1} ${word}`);
+    });
+    expect(early).toEqual([]);
+  });
+
+  test('makes all service words readable before it ends', () => {
+    const reads = readerAt(sequence, steps.length);
+    expect(dolch.filter((word) => !reads(word.toLowerCase()))).toEqual([]);
+  });
+
+  test('has words to practise at every step', () => {
+    const idle = steps.filter((_, i) => {
+      const judge = judgeAt(sequence, i + 1);
+      return !commonWords.some((word) => judge(word).standing === 'fresh');
+    });
+    expect(idle.map(({ title }) => title)).toEqual([]);
+  });
+});
+
+test.each(groups)('$file names a starter and a step of it', ({ group }) => {
+  const sequence = sequences.find(({ sequence }) => sequence.id === group.sequence)?.sequence;
+  expect(sequence).toBeDefined();
+  expect(() => compileGroup(group, sequence!)).not.toThrow();
+});
+
+function readerAt(sequence: Sequence, step: number): (key: WordKey) => boolean {
+  const judge = judgeAt(sequence, step);
+  return (key) => ['reads', 'fresh', 'by-sight'].includes(judge(key).standing);
+}
+
+function judgeAt(sequence: Sequence, step: number): Judge {
+  return createJudge(analyzer, compileGroup(groupOf({ sequence: sequence.id, step }), sequence));
+}
+
+function withoutBySight(sequence: Sequence): Sequence {
+  return { ...sequence, steps: sequence.steps.map((step) => ({ ...step, bySight: [] })) };
+}
+
+function readFolder(folder: string): { file: string; value: unknown }[] {
+  const files = readdirSync(new URL(`../profiles/${folder}/`, import.meta.url)).sort();
+  return files.map((name) => ({ file: `${folder}/${name}`, value: readProfile(`${folder}/${name}`) }));
+}
+
+function readProfile(file: string): unknown {
+  return JSON.parse(readFileSync(new URL(`../profiles/${file}`, import.meta.url), 'utf8'));
+}
