@@ -1,0 +1,47 @@
+import { tokenize } from '../analyze/index.ts';
+import type { WordKey } from '../analyze/types.ts';
+import type { TextBlock } from './text-blocks.ts';
+
+/** One word where it stands; several ranges when it runs over inline elements. */
+export interface WordPlace {
+  readonly key: WordKey;
+  readonly ranges: readonly StaticRange[];
+}
+
+export interface BlockWords {
+  readonly places: readonly WordPlace[];
+  /** Pieces left out of the count. */
+  readonly skipped: number;
+}
+
+/** The words of a block with their ranges in its text nodes. */
+export function findPlaces({ nodes }: TextBlock): BlockWords {
+  const starts: number[] = [];
+  let text = '';
+  for (const node of nodes) {
+    starts.push(text.length);
+    text += node.data;
+  }
+  const places: WordPlace[] = [];
+  let skipped = 0;
+  let first = 0;
+  for (const { kind, key, start, end } of tokenize(text)) {
+    if (kind === 'skipped') {
+      skipped++;
+      continue;
+    }
+    while (first + 1 < nodes.length && starts[first + 1]! <= start) first++;
+    const ranges: StaticRange[] = [];
+    for (let i = first; i < nodes.length && starts[i]! < end; i++) {
+      const node = nodes[i]!;
+      const from = Math.max(start - starts[i]!, 0);
+      const to = Math.min(end - starts[i]!, node.length);
+      if (from < to)
+        ranges.push(
+          new StaticRange({ startContainer: node, startOffset: from, endContainer: node, endOffset: to }),
+        );
+    }
+    places.push({ key, ranges });
+  }
+  return { places, skipped };
+}

@@ -1,0 +1,78 @@
+import type { Standing, WordKey } from '../analyze/types.ts';
+import { type BlockWords, findPlaces, type WordPlace } from './find-places.ts';
+import type { TextBlock } from './text-blocks.ts';
+
+/** A block with its words, and how each is marked at present. */
+export interface ReadBlock extends BlockWords {
+  readonly nodes: readonly Text[];
+  readonly marked: Map<WordPlace, Standing>;
+}
+
+/** What has been read of a page, kept by text node so that a change replaces only what it touches. */
+export class PageText {
+  readonly #byNode = new Map<Text, ReadBlock>();
+
+  /** Reads a block; the blocks its nodes were in before are given back, to be unmarked. */
+  read(block: TextBlock): { block: ReadBlock; replaced: ReadBlock[] } {
+    const replaced = this.#drop(block.nodes);
+    const read: ReadBlock = { nodes: block.nodes, ...findPlaces(block), marked: new Map() };
+    for (const node of block.nodes) this.#byNode.set(node, read);
+    return { block: read, replaced };
+  }
+
+  /** Forgets all text under the nodes that is not among `kept`, and gives back its blocks. */
+  forget(under: Iterable<Node>, kept: ReadonlySet<ReadBlock> = new Set()): ReadBlock[] {
+    const texts = [...under].flatMap(textsUnder).filter((node) => !kept.has(this.#byNode.get(node)!));
+    return this.#drop(texts);
+  }
+
+  blocks(): Set<ReadBlock> {
+    return new Set(this.#byNode.values());
+  }
+
+  /** Distinct words with their counts, and how many pieces were left out. */
+  count(): { words: [WordKey, number][]; skipped: number } {
+    const words = new Map<WordKey, number>();
+    let skipped = 0;
+    for (const block of this.blocks()) {
+      skipped += block.skipped;
+      for (const { key } of block.places) words.set(key, (words.get(key) ?? 0) + 1);
+    }
+    return { words: [...words], skipped };
+  }
+
+  /** Every place of a word, in any case, in page order. */
+  places(key: WordKey): WordPlace[] {
+    const wanted = key.toLowerCase();
+    const found = [...this.blocks()].flatMap(({ places }) =>
+      places.filter((place) => place.key.toLowerCase() === wanted),
+    );
+    return found.sort((a, b) => inPageOrder(a.ranges[0]!, b.ranges[0]!));
+  }
+
+  #drop(nodes: Iterable<Text>): ReadBlock[] {
+    const dropped = new Set<ReadBlock>();
+    for (const node of nodes) {
+      const block = this.#byNode.get(node);
+      if (block) dropped.add(block);
+    }
+    for (const block of dropped)
+      for (const node of block.nodes) if (this.#byNode.get(node) === block) this.#byNode.delete(node);
+    return [...dropped];
+  }
+}
+
+function textsUnder(root: Node): Text[] {
+  if (root.nodeType === Node.TEXT_NODE) return [root as Text];
+  const walker = document.createTreeWalker(root, NodeFilter.SHOW_TEXT);
+  const texts: Text[] = [];
+  while (walker.nextNode()) texts.push(walker.currentNode as Text);
+  return texts;
+}
+
+function inPageOrder(a: StaticRange, b: StaticRange): number {
+  if (a.startContainer === b.startContainer) return a.startOffset - b.startOffset;
+  const follows =
+    a.startContainer.compareDocumentPosition(b.startContainer) & Node.DOCUMENT_POSITION_FOLLOWING;
+  return follows ? -1 : 1;
+}

@@ -1,0 +1,81 @@
+import type { Standing } from '../analyze/types.ts';
+
+/** Plain numbers, because the page can see the names of highlights. */
+const NAMES: Partial<Record<Standing, string>> = { beyond: 'wr-1', fresh: 'wr-2', unsure: 'wr-3' };
+const HERE = 'wr-4';
+
+/**
+ * Underline style tells the standings apart where colour cannot. Washes are see-through, so that the page's
+ * own text colour stays readable on light and dark pages.
+ */
+const RULES = `
+::highlight(wr-1) { background-color: rgb(193 101 60 / 0.2); text-decoration: underline dotted 2px rgb(181 86 47); text-underline-offset: 0.18em; }
+::highlight(wr-2) { text-decoration: underline solid 2px rgb(36 134 119); text-underline-offset: 0.18em; }
+::highlight(wr-3) { text-decoration: underline dashed 1.5px rgb(120 120 120); text-underline-offset: 0.18em; }
+::highlight(wr-4) { background-color: rgb(36 134 119 / 0.38); text-decoration: underline solid 3px rgb(36 134 119); text-underline-offset: 0.18em; }
+`;
+
+/** Marks ranges of one document without touching its nodes. */
+export interface Painter {
+  add(standing: Standing, ranges: readonly StaticRange[]): void;
+  remove(standing: Standing, ranges: readonly StaticRange[]): void;
+  /** Marks one word as the place looked for; none takes the mark away. */
+  pointTo(ranges: readonly StaticRange[]): void;
+  /** A shadow root does not get the rules of its document in every browser. */
+  adopt(root: ShadowRoot): void;
+  /** Takes every mark and rule away. */
+  clear(): void;
+}
+
+/** A painter over the CSS Custom Highlight API (CSS Custom Highlight API Module Level 1). */
+export function createPainter(doc: Document): Painter {
+  const sheet = new CSSStyleSheet();
+  sheet.replaceSync(RULES);
+  const roots: (Document | ShadowRoot)[] = [];
+  const highlights = new Map<string, Highlight>();
+
+  function adopt(root: Document | ShadowRoot): void {
+    if (roots.includes(root)) return;
+    root.adoptedStyleSheets = [...root.adoptedStyleSheets, sheet];
+    roots.push(root);
+  }
+  function highlight(name: string): Highlight {
+    let found = highlights.get(name);
+    if (!found) {
+      found = new Highlight();
+      highlights.set(name, found);
+    }
+    if (CSS.highlights.get(name) !== found) CSS.highlights.set(name, found);
+    return found;
+  }
+  adopt(doc);
+
+  return {
+    add(standing, ranges) {
+      const name = NAMES[standing];
+      if (!name) return;
+      const marks = highlight(name);
+      for (const range of ranges) marks.add(range);
+    },
+    remove(standing, ranges) {
+      const name = NAMES[standing];
+      const marks = name && highlights.get(name);
+      if (marks) for (const range of ranges) marks.delete(range);
+    },
+    pointTo(ranges) {
+      const marks = highlight(HERE);
+      marks.priority = 1;
+      marks.clear();
+      for (const range of ranges) marks.add(range);
+    },
+    adopt,
+    clear() {
+      for (const [name, marks] of highlights) {
+        marks.clear();
+        if (CSS.highlights.get(name) === marks) CSS.highlights.delete(name);
+      }
+      for (const root of roots)
+        root.adoptedStyleSheets = root.adoptedStyleSheets.filter((one) => one !== sheet);
+    },
+  };
+}

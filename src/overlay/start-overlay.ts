@@ -1,0 +1,173 @@
+import type { Standing, WordKey } from '../analyze/types.ts';
+import { PageText, type ReadBlock } from './page-text.ts';
+import { createPainter } from './paint-standings.ts';
+import { createPointer } from './point-at.ts';
+import { findTextBlocks, type TextBlock } from './text-blocks.ts';
+import { type PageChange, watchPage } from './watch-page.ts';
+import { nextTurn, workInSlices } from './work-in-slices.ts';
+
+export interface OverlayOptions {
+  /** One standing for each key, in order. */
+  readonly judge: (keys: readonly WordKey[]) => Promise<readonly Standing[]>;
+  /** Aborting takes every mark away and leaves the page as it was. */
+  readonly signal: AbortSignal;
+  /** The words of the page have changed since they were last asked for. */
+  readonly onChange?: () => void;
+}
+
+/** Shading of one document. */
+export interface Overlay {
+  /** Distinct words with their counts. */
+  words(): { title: string; url: string; words: [WordKey, number][]; skipped: number };
+  /** Asks for all standings again: the group or what it was taught has changed. */
+  rejudge(): Promise<void>;
+  /** Scrolls to the n-th place of a word, counting on from the first after the last; false when it is nowhere. */
+  goTo(place: { key: WordKey; n: number }): boolean;
+  /** Settles when the page has been shaded once. */
+  readonly ready: Promise<void>;
+}
+
+/**
+ * Reads the visible text of a document, asks what each word is to the group, and marks the words that are not
+ * plainly readable; what is in view comes first, changes of the page are followed, and the page is given its
+ * turn every few milliseconds. The document's nodes are never touched.
+ */
+export function startOverlay(doc: Document, { judge, signal, onChange }: OverlayOptions): Overlay {
+  const painter = createPainter(doc);
+  const pointAt = createPointer(painter, signal);
+  const text = new PageText();
+  const standings = new Map<WordKey, Standing>();
+  let judging = 0;
+  let changed: PageChange[] = [];
+  let busy: Promise<void> = Promise.resolve();
+
+  const watch = watchPage((change) => {
+    changed.push(change);
+    if (changed.length === 1) inTurn(followChanges);
+  }, signal);
+  const enterShadow = (root: ShadowRoot): void => {
+    painter.adopt(root);
+    watch(root);
+  };
+  signal.addEventListener('abort', () => painter.clear(), { once: true });
+
+  function inTurn(work: () => Promise<void>): Promise<void> {
+    busy = busy.then(() => (signal.aborted ? undefined : work()));
+    return busy;
+  }
+
+  async function readAll(root: Node): Promise<void> {
+    const found: TextBlock[] = [];
+    await workInSlices(findTextBlocks(root, enterShadow), (block) => found.push(block), signal);
+    const inView: TextBlock[] = [];
+    const later: TextBlock[] = [];
+    await workInSlices(found, (block) => (isInView(block) ? inView : later).push(block), signal);
+    await readBlocks(inView);
+    await readBlocks(later);
+  }
+
+  async function readBlocks(blocks: readonly TextBlock[]): Promise<Set<ReadBlock>> {
+    const read = new Set<ReadBlock>();
+    await workInSlices(
+      blocks,
+      (found) => {
+        const { block, replaced } = text.read(found);
+        replaced.forEach(unmark);
+        read.add(block);
+      },
+      signal,
+    );
+    await askFor(read);
+    await workInSlices(read, mark, signal);
+    return read;
+  }
+
+  /** Asks once for each word not asked for before. */
+  async function askFor(blocks: Iterable<ReadBlock>): Promise<void> {
+    const round = judging;
+    const keys = new Set<WordKey>();
+    await workInSlices(
+      blocks,
+      ({ places }) => {
+        for (const { key } of places) if (!standings.has(key)) keys.add(key);
+      },
+      signal,
+    );
+    if (keys.size === 0 || signal.aborted) return;
+    const asked = [...keys];
+    const answers = await judge(asked);
+    if (round !== judging) return;
+    for (const [i, key] of asked.entries()) standings.set(key, answers[i] ?? 'skipped');
+  }
+
+  function mark(block: ReadBlock): void {
+    for (const place of block.places) {
+      const standing = standings.get(place.key);
+      const before = block.marked.get(place);
+      if (standing === before) continue;
+      if (standing === undefined) continue;
+      if (before) painter.remove(before, place.ranges);
+      painter.add(standing, place.ranges);
+      block.marked.set(place, standing);
+    }
+  }
+
+  function unmark(block: ReadBlock): void {
+    for (const [place, standing] of block.marked) painter.remove(standing, place.ranges);
+    block.marked.clear();
+  }
+
+  async function followChanges(): Promise<void> {
+    await nextTurn();
+    const changes = changed;
+    changed = [];
+    const parts = outermost(changes.flatMap(({ parts }) => [...parts]).filter((part) => part.isConnected));
+    text.forget(changes.flatMap(({ gone }) => gone).filter((node) => !node.isConnected)).forEach(unmark);
+    const found: TextBlock[] = [];
+    for (const part of parts) {
+      await workInSlices(findTextBlocks(part, enterShadow), (block) => found.push(block), signal);
+    }
+    const read = await readBlocks(found);
+    text.forget(parts, read).forEach(unmark);
+    onChange?.();
+  }
+
+  async function rejudgeAll(): Promise<void> {
+    judging++;
+    standings.clear();
+    const blocks = text.blocks();
+    await askFor(blocks);
+    await workInSlices(blocks, mark, signal);
+  }
+
+  watch(doc);
+  const ready = inTurn(async () => {
+    await readAll(doc.body);
+    onChange?.();
+  });
+  return {
+    words: () => ({ title: doc.title, url: doc.URL, ...text.count() }),
+    rejudge: () => inTurn(rejudgeAll),
+    goTo: ({ key, n }) => {
+      const places = text.places(key);
+      if (places.length === 0) return false;
+      pointAt(places[((n % places.length) + places.length) % places.length]!);
+      return true;
+    },
+    ready,
+  };
+}
+
+function isInView({ nodes }: TextBlock): boolean {
+  const element = nodes[0]?.parentElement;
+  const view = element?.ownerDocument.defaultView;
+  if (!element || !view) return false;
+  const { top, bottom } = element.getBoundingClientRect();
+  return bottom > 0 && top < view.innerHeight;
+}
+
+/** Without the nodes that stand inside another of them. */
+function outermost(nodes: readonly Node[]): Node[] {
+  const distinct = [...new Set(nodes)];
+  return distinct.filter((node) => !distinct.some((other) => other !== node && other.contains(node)));
+}
