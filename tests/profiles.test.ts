@@ -1,4 +1,4 @@
-import { readdirSync, readFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { basename } from 'node:path';
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import { describe, expect, test } from 'vitest';
@@ -135,6 +135,35 @@ describe.each(sequences)('$file', ({ file, sequence }) => {
   });
 });
 
+/**
+ * Outside check: England's national curriculum 2013, English Appendix 1 (Open Government Licence), example
+ * words by year, written down from memory. It is no order to follow, but what comes earlier there should not
+ * come later here, and what the first years hold should be within reach.
+ */
+const curriculum = new URL('../../shared/data/england_nc_appendix1.tsv', import.meta.url);
+
+describe.skipIf(!existsSync(curriculum)).each(sequences)('$file beside a curriculum', ({ sequence }) => {
+  const rows = existsSync(curriculum) ? readTable(curriculum).filter(({ role }) => role === 'example') : [];
+  const readers = sequence.steps.map((_, i) => readerAt(sequence, i + 1));
+  const stepsOf = (section: string) =>
+    rows
+      .filter((row) => row.section === section)
+      .map(({ word }) => readers.findIndex((reads) => reads(word!.toLowerCase())) + 1);
+  const years = ['Year 1', 'Year 2', 'Years 3-4'].map(stepsOf);
+
+  test('reads at its end at least 97 of 100 words of the first two years, 90 of the next two', () => {
+    const shares = years.map((steps) => steps.filter((step) => step > 0).length / steps.length);
+    [0.97, 0.97, 0.9].forEach((least, i) => {
+      expect(shares[i]).toBeGreaterThanOrEqual(least);
+    });
+  });
+
+  test('comes to the words of each year after those of the year before', () => {
+    const middles = years.map((steps) => middle(steps.filter((step) => step > 0)));
+    expect(middles).toEqual([...new Set(middles)].toSorted((a, b) => a - b));
+  });
+});
+
 test.each(groups)('$file names a starter and a step of it', ({ group }) => {
   const sequence = sequences.find(({ sequence }) => sequence.id === group.sequence)?.sequence;
   expect(sequence).toBeDefined();
@@ -148,6 +177,18 @@ function readerAt(sequence: Sequence, step: number): (key: WordKey) => boolean {
 
 function judgeAt(sequence: Sequence, step: number): Judge {
   return createJudge(analyzer, compileGroup(groupOf({ sequence: sequence.id, step }), sequence));
+}
+
+function middle(numbers: readonly number[]): number {
+  return numbers.toSorted((a, b) => a - b)[numbers.length >> 1]!;
+}
+
+function readTable(file: URL): Record<string, string>[] {
+  const [head = [], ...rows] = readFileSync(file, 'utf8')
+    .trimEnd()
+    .split('\n')
+    .map((line) => line.split('\t'));
+  return rows.map((cells) => Object.fromEntries(head.map((name, i) => [name, cells[i] ?? ''])));
 }
 
 function withoutBySight(sequence: Sequence): Sequence {

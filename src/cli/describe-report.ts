@@ -22,7 +22,11 @@ export function describeReport(
   return [
     `${terminal.bold(source)}\nfor ${[group.name, ...place].join(' · ')}`,
     describeReach(tally, terminal),
-    ...section('Gaps, by the words each opens when taught alone', describeGaps(gaps, terminal), terminal),
+    ...section(
+      'Gaps: how many words each opens when it alone is taught, and all that need it',
+      describeGaps(gaps, terminal),
+      terminal,
+    ),
     ...section(
       'Beyond the group',
       of('beyond').map((entry) => describeLack(entry, terminal)),

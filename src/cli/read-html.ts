@@ -2,7 +2,7 @@ import { type Element, type Node, Window } from 'happy-dom';
 
 /** Elements whose text is not read to or by anyone. */
 const UNREAD = new Set(
-  'HEAD SCRIPT STYLE NOSCRIPT TEMPLATE CODE PRE KBD SAMP TEXTAREA INPUT SELECT OPTION DATALIST SVG MATH CANVAS VIDEO AUDIO OBJECT IFRAME'.split(
+  'HEAD TITLE SCRIPT STYLE NOSCRIPT TEMPLATE CODE PRE KBD SAMP TEXTAREA INPUT SELECT OPTION DATALIST SVG MATH CANVAS VIDEO AUDIO OBJECT IFRAME'.split(
     ' ',
   ),
 );
@@ -28,6 +28,7 @@ export function readHtml(html: string): string {
     collect(body, pieces);
     return pieces
       .join('')
+      .replace(/ *([ \n]) */g, '$1')
       .split(/\s*\u2029\s*/)
       .filter((block) => block !== '')
       .join('\n\n');

@@ -14,15 +14,17 @@ export interface Terminal {
  * Plain where stdout is not a terminal, where NO_COLOR is set (no-color.org) or TERM is dumb; at most 80
  * characters wide.
  */
-export function openTerminal(): Terminal {
-  const { NO_COLOR, TERM } = process.env;
-  const styled = process.stdout.isTTY === true && (NO_COLOR ?? '') === '' && TERM !== 'dumb';
+export function openTerminal(
+  stdout: { readonly isTTY?: boolean; readonly columns?: number } = process.stdout,
+  { NO_COLOR = '', TERM }: NodeJS.ProcessEnv = process.env,
+): Terminal {
+  const styled = stdout.isTTY === true && NO_COLOR === '' && TERM !== 'dumb';
   const style =
     (format: 'bold' | 'dim' | 'cyan') =>
     (text: string): string =>
-      styled ? styleText(format, text) : text;
+      styled ? styleText(format, text, { validateStream: false }) : text;
   return {
-    width: Math.min(80, process.stdout.columns || 80),
+    width: Math.min(80, stdout.columns || 80),
     bold: style('bold'),
     dim: style('dim'),
     accent: style('cyan'),

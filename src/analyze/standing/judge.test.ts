@@ -62,9 +62,9 @@ test.each<[WordKey, Partial<Group>, string]>([
   ['said', teach('s', 'irregular'), 'beyond irregular'],
   // a by-sight word in an inflected form
   ['wants', { bySight: ['want'], ...teach('suffix-s') }, 'by-sight'],
-  ['wants', { bySight: ['want'] }, `beyond ${[...want, 'suffix-s'].join(' ')}`],
+  ['wants', { bySight: ['want'] }, 'beyond suffix-s'],
   ['unwanted', { bySight: ['want'], ...teach('prefix-un', 'suffix-ed-id') }, `beyond ${want.join(' ')}`],
-  ['coming', { bySight: ['come'], ...teach('suffix-ing') }, 'beyond change-drop-e m o_e-short-u'],
+  ['coming', { bySight: ['come'], ...teach('suffix-ing') }, 'beyond change-drop-e'],
   ['coming', { bySight: ['come'], ...teach('suffix-ing', 'change-drop-e') }, 'by-sight'],
   // names
   ['Quay', {}, 'name irregular'],

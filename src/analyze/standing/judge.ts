@@ -24,7 +24,7 @@ export interface Judge {
  * A judge for one group; it remembers its verdicts, so a running text costs one look-up a word.
  *
  * A word on the by-sight list is `by-sight`, and so is its inflected form when the ending is taught (want on
- * the list, -s taught: wants; not swan). A word the group can decode in any of its readings reads: a class says
+ * the list, -s taught: wants; not swan); before that, only the ending is missing. A word the group can decode in any of its readings reads: a class says
  * a word one way. Only where the analysis marks the readings as different words (homograph: lead, bow) and they
  * stand differently is the word `unsure`. What cannot be decoded is a `name` if it is listed as one (Bram,
  * Bram's) or stands with a capital in mid sentence; `unsure` if its reading is a rule's or a guess; else `beyond`.
@@ -72,12 +72,14 @@ function judgeWord(key: WordKey, analyze: WordAnalyzer['analyze'], group: Compil
     const isFresh = readable.reading.requires.some((id) => hasBit(group.fresh, id));
     return { standing: isFresh ? 'fresh' : 'reads', missing: [] };
   }
-  if (analysis.readings.some((reading) => isKnownByBase(reading, group))) {
-    return { standing: 'by-sight', missing: [] };
-  }
+  const byBase = analysis.readings.flatMap((reading) => {
+    const missing = missingBesideBase(reading, group);
+    return missing === null ? [] : [{ reading, missing }];
+  });
+  if (byBase.some(({ missing }) => missing.length === 0)) return { standing: 'by-sight', missing: [] };
   if (readable && failed) return { standing: 'unsure', missing: failed.missing };
 
-  const best = attempts.toSorted((a, b) => a.missing.length - b.missing.length)[0];
+  const best = [...byBase, ...attempts].toSorted((a, b) => a.missing.length - b.missing.length)[0];
   const isFact = best !== undefined && best.missing.length > 0 && isSure(best.reading);
   return {
     standing: isName(key, group) ? 'name' : isFact ? 'beyond' : 'unsure',
@@ -101,14 +103,17 @@ function isName(key: WordKey, { names }: CompiledGroup): boolean {
   return key !== word && !isCapitalWord(word);
 }
 
-/** wants, when want is taught as a whole and the ending is taught; not unwanted, not the compound someone. */
-function isKnownByBase(reading: Reading, { bySight, taught }: CompiledGroup): boolean {
-  if (reading.base === null || !bySight.has(reading.base.toLowerCase())) return false;
-  if (!reading.affixes.every(({ kind }) => kind === 'suffix' || kind === 'possessive')) return false;
+/**
+ * What the group lacks for an inflected form of a by-sight word: with want taught as a whole, wants takes only
+ * its ending. Null for other words: unwanted, the compound someone.
+ */
+function missingBesideBase(reading: Reading, { bySight, taught }: CompiledGroup): PatternId[] | null {
+  if (reading.base === null || !bySight.has(reading.base.toLowerCase())) return null;
+  if (!reading.affixes.every(({ kind }) => kind === 'suffix' || kind === 'possessive')) return null;
   const added = new Set(reading.units.filter((unit) => unit.affix).map((unit) => unit.pattern));
-  return reading.requires.every((id) => {
+  return reading.requires.filter((id) => {
     const pattern = catalogue[bitOf.get(id) ?? -1];
     const comesWithEnding = added.has(id) || (pattern !== undefined && isInflection(pattern));
-    return !comesWithEnding || hasBit(taught, id);
+    return comesWithEnding && !hasBit(taught, id);
   });
 }

@@ -1,0 +1,61 @@
+import { expect, test } from 'vitest';
+import { readHtml } from './read-html.ts';
+
+test.each([
+  [
+    'blocks are apart',
+    '<h1>The Ferry</h1><p>Ines waits.<p>Odd rows.',
+    'The Ferry\n\nInes waits.\n\nOdd rows.',
+  ],
+  [
+    'inline elements join',
+    '<p><span>B</span>ram r<b>ow</b>ed to the light<wbr>house',
+    'Bram rowed to the lighthouse',
+  ],
+  ['a link in mid word joins', '<p>the har<a href="/h">bor</a>s', 'the harbors'],
+  [
+    'entities and soft hyphens are letters',
+    '<p>don&rsquo;t caf&eacute; mar&shy;ket',
+    'don’t café mar\u00adket',
+  ],
+  ['space is one space', '<p>to  \n\t the   quay', 'to the quay'],
+  ['a line break parts words', '<p>Tarn<br>Quay', 'Tarn\nQuay'],
+  ['cells are apart', '<table><tr><td>tide<td>rope</table>', 'tide\n\nrope'],
+  ['text beside a block is its own', '<div>one<p>two</p>three</div>', 'one\n\ntwo\n\nthree'],
+  [
+    'scripts, styles and what is in the head are left out',
+    '<title>x</title><style>a{}</style><p>net<script>var gull</script>',
+    'net',
+  ],
+  [
+    'code and fields are left out',
+    '<p>a <code>b</code> c</p><pre>d</pre><textarea>e</textarea><select><option>f</select>',
+    'a c',
+  ],
+  [
+    'hidden text is left out',
+    '<p hidden>a<p style="display: none">b<p style="color:red;visibility:hidden">c<p>d',
+    'd',
+  ],
+  [
+    'text being edited is left out',
+    '<div contenteditable>a</div><div contenteditable="true">b</div><div contenteditable="false">c</div>',
+    'c',
+  ],
+  [
+    'what never renders is left out',
+    '<template><p>a</template><noscript>b</noscript><svg><text>c</text></svg><!-- d --><p>e',
+    'e',
+  ],
+  ['a fragment is a page', 'just words', 'just words'],
+  ['nothing is nothing', '', ''],
+])('%s', (_, html, expected) => {
+  expect(readHtml(html)).toBe(expected);
+});
+
+test('scripts of the page do not run', () => {
+  readHtml(
+    '<script>globalThis.ranFromPage = true</script><img src="x" onerror="globalThis.ranFromPage = true">',
+  );
+  expect('ranFromPage' in globalThis).toBe(false);
+});

@@ -1,0 +1,22 @@
+import { expect, test } from 'vitest';
+import { openTerminal } from './terminal.ts';
+
+test.each([
+  [{ isTTY: true }, {}, true],
+  [{ isTTY: false }, {}, false],
+  [{ isTTY: true }, { NO_COLOR: '1' }, false],
+  [{ isTTY: true }, { NO_COLOR: '' }, true],
+  [{ isTTY: true }, { TERM: 'dumb' }, false],
+])('stdout %j with %j is styled: %s', (stdout, env, styled) => {
+  const { bold, dim, accent } = openTerminal(stdout, env);
+  for (const style of [bold, dim, accent]) expect(style('Reach') !== 'Reach').toBe(styled);
+});
+
+test.each([
+  [undefined, 80],
+  [0, 80],
+  [60, 60],
+  [200, 80],
+])('%s columns give lines of %i', (columns, width) => {
+  expect(openTerminal({ columns }, {}).width).toBe(width);
+});
