@@ -1,0 +1,11 @@
+import browser from 'webextension-polyfill';
+
+/** The browser's extension interface with promises, in Chromium and Firefox; the only place that asks for it. */
+export { browser };
+
+/** Opens the side panel, or Firefox's sidebar; only right at a click, before anything is awaited. */
+export function openPanel(tabId: number | undefined): Promise<void> {
+  const panel = (globalThis as { chrome?: { sidePanel?: typeof chrome.sidePanel } }).chrome?.sidePanel;
+  if (panel && tabId !== undefined) return panel.open({ tabId });
+  return browser.sidebarAction?.open() ?? Promise.resolve();
+}

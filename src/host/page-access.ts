@@ -1,0 +1,62 @@
+import { browser } from './browser.ts';
+import { isPageNews } from './messages.ts';
+
+const SCRIPT = '/content-scripts/page.js';
+
+/** Puts the content script into a tab; a second time it takes the shading away. Rejects where that is not allowed. */
+export async function shadePage(tab: number): Promise<void> {
+  await browser.scripting.executeScript({ target: { tabId: tab }, files: [SCRIPT] });
+}
+
+/** Why a page cannot be shaded, with what to do, by its address; null for an ordinary page. */
+export function explainClosedPage(url: string | undefined): string | null {
+  if (url === undefined) return null;
+  if (/^https:\/\/(chromewebstore\.google\.com|chrome\.google\.com\/webstore|addons\.mozilla\.org)/.test(url)) {
+    return 'Browsers let no extension into their own store. Open the story in another tab.';
+  }
+  if (/\.pdf($|[?#])/i.test(url)) {
+    return 'This is a PDF, which the browser shows with a viewer of its own. Open the text as a web page.';
+  }
+  if (/^file:/.test(url)) {
+    return 'This page is a file on your computer. Allow “access to file URLs” for Wordreach in the browser’s extension settings, then press the button again.';
+  }
+  if (!/^https?:/.test(url)) return 'This is a page of the browser itself. Open a story on the web, then press the button.';
+  return null;
+}
+
+/** The tab in front in this window, or the one a test or the start command names in the panel's address. */
+export async function findTab(): Promise<{ id: number; url: string | undefined } | null> {
+  const named = new URLSearchParams(location.search).get('tab');
+  const tab = named
+    ? await browser.tabs.get(Number(named))
+    : (await browser.tabs.query({ active: true, currentWindow: true }))[0];
+  return tab?.id === undefined ? null : { id: tab.id, url: tab.url };
+}
+
+/** Calls back when another tab comes to the front, one finishes loading, or a page has news; until aborted. */
+export function watchTabs(onChange: () => void, signal: AbortSignal): void {
+  const activated = (): void => onChange();
+  const updated = (_tab: number, { status }: { status?: string }): void => {
+    if (status === 'complete') onChange();
+  };
+  browser.tabs.onActivated.addListener(activated);
+  browser.tabs.onUpdated.addListener(updated);
+  signal.addEventListener(
+    'abort',
+    () => {
+      browser.tabs.onActivated.removeListener(activated);
+      browser.tabs.onUpdated.removeListener(updated);
+    },
+    { once: true },
+  );
+}
+
+/** Calls back when a page says that its words changed or shading stopped, until aborted. */
+export function watchPageNews(onNews: (tab: number) => void, signal: AbortSignal): void {
+  const listen = (message: unknown, sender: { tab?: { id?: number } }): undefined => {
+    if (isPageNews(message) && sender.tab?.id !== undefined) onNews(sender.tab.id);
+    return undefined;
+  };
+  browser.runtime.onMessage.addListener(listen);
+  signal.addEventListener('abort', () => browser.runtime.onMessage.removeListener(listen), { once: true });
+}
