@@ -43,7 +43,7 @@ describe.each(passages)('$title', ({ text, group, beyond, mayDiffer }) => {
   });
 });
 
-// The original of the first passage is kept beside the repository by whoever measures; ours may not drift from it.
+// Outside check: the first passage was annotated outside this repository; our copy may not drift from it.
 const original = new URL('../../shared/gold/passage_example.json', import.meta.url);
 
 test.skipIf(!existsSync(original))('our copy of the example has the text and words of the original', () => {

@@ -19,7 +19,7 @@ test.each([
     'don’t café mar\u00adket',
   ],
   ['space is one space', '<p>to  \n\t the   quay', 'to the quay'],
-  ['a line break parts words', '<p>Tarn<br>Quay', 'Tarn\nQuay'],
+  ['a line break ends a line of thought', '<p>Tarn<br>Quay', 'Tarn\n\nQuay'],
   ['cells are apart', '<table><tr><td>tide<td>rope</table>', 'tide\n\nrope'],
   ['text beside a block is its own', '<div>one<p>two</p>three</div>', 'one\n\ntwo\n\nthree'],
   [
@@ -30,7 +30,7 @@ test.each([
   [
     'code and fields are left out',
     '<p>a <code>b</code> c</p><pre>d</pre><textarea>e</textarea><select><option>f</select>',
-    'a c',
+    'a\n\nc',
   ],
   [
     'hidden text is left out',
@@ -51,6 +51,10 @@ test.each([
   ['nothing is nothing', '', ''],
 ])('%s', (_, html, expected) => {
   expect(readHtml(html)).toBe(expected);
+});
+
+test('a page may nest as deep as it likes', () => {
+  expect(readHtml(`${'<div>'.repeat(20_000)}gull`)).toBe('gull');
 });
 
 test('scripts of the page do not run', () => {

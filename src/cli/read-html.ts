@@ -1,18 +1,22 @@
-import { type Element, type Node, Window } from 'happy-dom';
+import { type Document, type Element, type Node, Window } from 'happy-dom';
 
-/** Elements whose text is not read to or by anyone. */
-const UNREAD = new Set(
-  'HEAD TITLE SCRIPT STYLE NOSCRIPT TEMPLATE CODE PRE KBD SAMP TEXTAREA INPUT SELECT OPTION DATALIST SVG MATH CANVAS VIDEO AUDIO OBJECT IFRAME'.split(
+// Both lists are those of the overlay, so that a saved page counts as the page itself does.
+
+/** Never read to a child, or not text of the page. */
+const LEFT_OUT = new Set(
+  'SCRIPT STYLE NOSCRIPT TEMPLATE CODE PRE KBD SAMP TEXTAREA INPUT SELECT OPTION DATALIST OBJECT EMBED IFRAME FRAME AUDIO VIDEO CANVAS SVG MATH HEAD TITLE RT RP METER PROGRESS'.split(
     ' ',
   ),
 );
 
 /** Elements words run through: a link in mid word, a drop cap. Everything else ends a paragraph. */
 const INLINE = new Set(
-  'A ABBR ACRONYM B BDI BDO BIG CITE DATA DEL DFN EM FONT I INS MARK NOBR Q S SMALL SPAN STRIKE STRONG SUB SUP TIME TT U VAR WBR'.split(
+  'A ABBR ACRONYM B BDI BDO BIG CITE DATA DEL DFN EM FONT I INS LABEL MARK Q S SMALL SPAN STRIKE STRONG TIME TT U VAR WBR'.split(
     ' ',
   ),
 );
+
+const PARAGRAPH_SEPARATOR = '\u2029';
 
 /**
  * The text of an HTML page as a reader sees it, a blank line between blocks; without scripts, styles, code,
@@ -23,12 +27,8 @@ export function readHtml(html: string): string {
     settings: { disableCSSFileLoading: true, disableJavaScriptFileLoading: true },
   });
   try {
-    const { body } = new window.DOMParser().parseFromString(html, 'text/html');
-    const pieces: string[] = [];
-    collect(body, pieces);
-    return pieces
-      .join('')
-      .replace(/ *([ \n]) */g, '$1')
+    return textOf(new window.DOMParser().parseFromString(html, 'text/html'))
+      .replace(/ +/g, ' ')
       .split(/\s*\u2029\s*/)
       .filter((block) => block !== '')
       .join('\n\n');
@@ -37,33 +37,27 @@ export function readHtml(html: string): string {
   }
 }
 
-/** Blocks end with U+2029, the paragraph separator. */
-function collect(node: Node, pieces: string[]): void {
-  for (const child of node.childNodes) {
-    if (child.nodeType === child.TEXT_NODE) {
-      pieces.push((child.textContent ?? '').replace(/\s+/g, ' '));
-    } else if (child.nodeType === child.ELEMENT_NODE) {
-      collectElement(child as Element, pieces);
+/** Kept on a stack of its own, because pages nest deeper than calls may. */
+function textOf({ body }: Document): string {
+  const pieces: string[] = [];
+  const waiting: (Node | string)[] = [body];
+  for (let next = waiting.pop(); next !== undefined; next = waiting.pop()) {
+    if (typeof next === 'string') pieces.push(next);
+    else if (next.nodeType === next.TEXT_NODE) pieces.push((next.textContent ?? '').replace(/\s+/g, ' '));
+    else if (next.nodeType === next.ELEMENT_NODE) {
+      const edge = INLINE.has((next as Element).tagName) ? '' : PARAGRAPH_SEPARATOR;
+      const inside = isRead(next as Element) ? [...next.childNodes].reverse() : [];
+      pieces.push(edge);
+      waiting.push(edge, ...inside);
     }
   }
+  return pieces.join('');
 }
 
-function collectElement(element: Element, pieces: string[]): void {
-  const tag = element.tagName.toUpperCase();
-  if (UNREAD.has(tag) || isHidden(element)) {
-    if (!INLINE.has(tag)) pieces.push(' ');
-    return;
-  }
-  if (tag === 'BR') pieces.push('\n');
-  const edge = INLINE.has(tag) || tag === 'BR' ? '' : '\u2029';
-  pieces.push(edge);
-  collect(element, pieces);
-  pieces.push(edge);
-}
-
-function isHidden(element: Element): boolean {
+function isRead(element: Element): boolean {
   const style = element.getAttribute('style') ?? '';
-  return (
+  return !(
+    LEFT_OUT.has(element.tagName.toUpperCase()) ||
     element.hasAttribute('hidden') ||
     /(^|;)\s*(display\s*:\s*none|visibility\s*:\s*hidden)/i.test(style) ||
     /^(true|)$/.test(element.getAttribute('contenteditable') ?? 'false')
