@@ -1,0 +1,65 @@
+import { useCallback, useEffect, useRef, useState } from 'preact/hooks';
+import type { Report } from '../analyze/types.ts';
+import { askBackground, askPage } from '../host/client.ts';
+import { watchGroups } from '../host/groups-store.ts';
+import type { PageWords } from '../host/messages.ts';
+import { explainClosedPage, findTab, shadePage, watchPageNews, watchTabs } from '../host/page-access.ts';
+
+export type PageState =
+  | { readonly kind: 'loading' }
+  | { readonly kind: 'closed'; readonly why: string }
+  | { readonly kind: 'unshaded'; readonly tab: number }
+  | { readonly kind: 'shaded'; readonly tab: number; readonly page: PageWords; readonly report: Report };
+
+const NO_TAB = 'There is no page in front. Open a story, then press the Wordreach button in the toolbar.';
+const FAILED = 'The word table could not be read. Reload the extension on the browser’s extensions page, then press the button again.';
+
+/** What is known of the page in front; asked again when the page, the tab or the group changes. */
+export function usePage(): { state: PageState; shade: () => void } {
+  const [state, setState] = useState<PageState>({ kind: 'loading' });
+  const busy = useRef<{ again: boolean } | null>(null);
+
+  const refresh = useCallback(async () => {
+    if (busy.current) {
+      busy.current.again = true;
+      return;
+    }
+    const round = { again: true };
+    busy.current = round;
+    while (round.again) {
+      round.again = false;
+      setState(await readPage());
+    }
+    busy.current = null;
+  }, []);
+
+  useEffect(() => {
+    const controller = new AbortController();
+    const ask = (): void => void refresh();
+    watchTabs(ask, controller.signal);
+    watchPageNews(ask, controller.signal);
+    watchGroups(ask, controller.signal);
+    ask();
+    return () => controller.abort();
+  }, [refresh]);
+
+  const shade = useCallback(() => {
+    findTab()
+      .then((tab) => (tab ? shadePage(tab.id) : undefined))
+      .catch(() => setState({ kind: 'closed', why: 'Press the Wordreach button in the toolbar: the browser lets it read this page only then.' }));
+  }, []);
+  return { state, shade };
+}
+
+async function readPage(): Promise<PageState> {
+  try {
+    const tab = await findTab();
+    if (!tab) return { kind: 'closed', why: NO_TAB };
+    const page = await askPage(tab.id, 'words', undefined as never);
+    if (page) return { kind: 'shaded', tab: tab.id, page, report: await askBackground('report', page) };
+    const why = explainClosedPage(tab.url);
+    return why ? { kind: 'closed', why } : { kind: 'unshaded', tab: tab.id };
+  } catch {
+    return { kind: 'closed', why: FAILED };
+  }
+}

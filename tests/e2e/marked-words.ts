@@ -1,0 +1,17 @@
+import type { Page } from 'playwright-core';
+
+/** Text of every word marked on a page by the kind of mark, in page order; pieces of one word in two nodes stay apart. */
+export async function markedWords(page: Page): Promise<Record<'beyond' | 'fresh' | 'unsure', string[]>> {
+  const [beyond = [], fresh = [], unsure = []] = await page.evaluate(() =>
+    ['wr-1', 'wr-2', 'wr-3'].map((name) =>
+      ([...(CSS.highlights.get(name) ?? [])] as StaticRange[])
+        .sort((a, b) => {
+          if (a.startContainer === b.startContainer) return a.startOffset - b.startOffset;
+          const order = a.startContainer.compareDocumentPosition(b.startContainer);
+          return order & Node.DOCUMENT_POSITION_FOLLOWING ? -1 : 1;
+        })
+        .map(({ startContainer, startOffset, endOffset }) => (startContainer as Text).data.slice(startOffset, endOffset)),
+    ),
+  );
+  return { beyond, fresh, unsure };
+}
