@@ -18,7 +18,10 @@ export async function askPage<N extends keyof ToPage>(
 ): Promise<Answer<ToPage, N> | null> {
   const question: Question = { to: 'page', ask, given };
   try {
-    return ((await browser.tabs.sendMessage(tab, question, { frameId: 0 })) ?? null) as Answer<ToPage, N> | null;
+    return ((await browser.tabs.sendMessage(tab, question, { frameId: 0 })) ?? null) as Answer<
+      ToPage,
+      N
+    > | null;
   } catch {
     return null;
   }

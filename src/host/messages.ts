@@ -50,11 +50,19 @@ export interface Question {
 }
 
 /** What answers each question of one side. */
-export type Answers<C> = { readonly [N in keyof C]: (given: Given<C, N>) => Answer<C, N> | Promise<Answer<C, N>> };
+export type Answers<C> = {
+  readonly [N in keyof C]: (given: Given<C, N>) => Answer<C, N> | Promise<Answer<C, N>>;
+};
 
 /** Whether a message is a question for this side. */
 export function isQuestion(message: unknown, to: Question['to']): message is Question {
-  return typeof message === 'object' && message !== null && 'to' in message && message.to === to && 'ask' in message;
+  return (
+    typeof message === 'object' &&
+    message !== null &&
+    'to' in message &&
+    message.to === to &&
+    'ask' in message
+  );
 }
 
 /** Whether a message is news of a page. */
@@ -63,7 +71,10 @@ export function isPageNews(message: unknown): message is PageNews {
 }
 
 /** Answers a question, or undefined when it is not one of these. */
-export function answer<C extends Calls>(answers: Answers<C>, { ask, given }: Question): Promise<unknown> | undefined {
+export function answer<C extends Calls>(
+  answers: Answers<C>,
+  { ask, given }: Question,
+): Promise<unknown> | undefined {
   const found = (answers as Record<string, (given: unknown) => unknown>)[ask];
   return found ? Promise.resolve(given).then(found) : undefined;
 }

@@ -3,15 +3,27 @@ import { isPageNews } from './messages.ts';
 
 const SCRIPT = '/content-scripts/page.js';
 
-/** Puts the content script into a tab; a second time it takes the shading away. Rejects where that is not allowed. */
+/** How long the browser is given to let the click's permission reach the page, in milliseconds. */
+const GRANT = 150;
+
+/**
+ * Puts the content script into a tab; a second time it takes the shading away. Rejects where that is not
+ * allowed. Once in a while Chromium refuses right after the click that allowed it, so it is asked twice.
+ */
 export async function shadePage(tab: number): Promise<void> {
-  await browser.scripting.executeScript({ target: { tabId: tab }, files: [SCRIPT] });
+  const inject = () => browser.scripting.executeScript({ target: { tabId: tab }, files: [SCRIPT] });
+  await inject().catch(async () => {
+    await new Promise((resolve) => setTimeout(resolve, GRANT));
+    await inject();
+  });
 }
 
 /** Why a page cannot be shaded, with what to do, by its address; null for an ordinary page. */
 export function explainClosedPage(url: string | undefined): string | null {
   if (url === undefined) return null;
-  if (/^https:\/\/(chromewebstore\.google\.com|chrome\.google\.com\/webstore|addons\.mozilla\.org)/.test(url)) {
+  if (
+    /^https:\/\/(chromewebstore\.google\.com|chrome\.google\.com\/webstore|addons\.mozilla\.org)/.test(url)
+  ) {
     return 'Browsers let no extension into their own store. Open the story in another tab.';
   }
   if (/\.pdf($|[?#])/i.test(url)) {
@@ -20,7 +32,8 @@ export function explainClosedPage(url: string | undefined): string | null {
   if (/^file:/.test(url)) {
     return 'This page is a file on your computer. Allow “access to file URLs” for Wordreach in the browser’s extension settings, then press the button again.';
   }
-  if (!/^https?:/.test(url)) return 'This is a page of the browser itself. Open a story on the web, then press the button.';
+  if (!/^https?:/.test(url))
+    return 'This is a page of the browser itself. Open a story on the web, then press the button.';
   return null;
 }
 

@@ -45,5 +45,5 @@ export function GapList({ gaps, onWord, onTaught }: GapListProps) {
 function describeOpens({ opens, words }: Gap): string {
   const needed = words.length === 1 ? 'one word needs it' : `${words.length} words need it`;
   if (opens === 0) return `${needed}, along with something else`;
-  return `teaching it opens ${opens === 1 ? 'one word' : `${opens} words`}`;
+  return `${needed}; taught alone it opens ${opens === 1 ? 'one place' : `${opens} places`} in the text`;
 }

@@ -27,14 +27,20 @@ export function GroupPicker({ groups }: { groups: Groups }) {
           ))}
         </select>
       </label>
-      {sequence && <StepSlider key={groups.chosen} step={group.step} steps={sequence.steps} sequence={sequence.name} />}
+      {sequence && (
+        <StepSlider key={groups.chosen} step={group.step} steps={sequence.steps} sequence={sequence.name} />
+      )}
     </section>
   );
 }
 
 interface StepSliderProps {
   readonly step: number;
-  readonly steps: readonly { readonly title?: string; readonly teaches: readonly string[]; readonly bySight: readonly string[] }[];
+  readonly steps: readonly {
+    readonly title?: string;
+    readonly teaches: readonly string[];
+    readonly bySight: readonly string[];
+  }[];
   readonly sequence: string;
 }
 
@@ -43,7 +49,10 @@ function StepSlider({ step, steps, sequence }: StepSliderProps) {
   const [shown, setShown] = useState<number | null>(null);
   const at = Math.min(shown ?? step, steps.length);
   const current = steps[at - 1];
-  const title = current?.title ?? current?.teaches.map((id) => labels.get(id) ?? id).join(', ') ?? 'Before the first step';
+  const title =
+    current?.title ??
+    current?.teaches.map((id) => labels.get(id) ?? id).join(', ') ??
+    'Before the first step';
   return (
     <div class="step">
       <label for="step">
@@ -67,7 +76,9 @@ function StepSlider({ step, steps, sequence }: StepSliderProps) {
       />
       <p class="step-title">
         {title}
-        {current && current.bySight.length > 0 && <span class="quiet"> · by sight: {current.bySight.join(', ')}</span>}
+        {current && current.bySight.length > 0 && (
+          <span class="quiet"> · by sight: {current.bySight.join(', ')}</span>
+        )}
       </p>
     </div>
   );

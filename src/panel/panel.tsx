@@ -24,7 +24,8 @@ export function Panel() {
       {groups && <GroupPicker groups={groups} />}
       <PageView state={state} shade={shade} alsoTaught={groups ? chosenGroup(groups).alsoTaught : []} />
       <footer class="quiet">
-        Wordreach estimates what can be decoded; it does not assess a child. Your programme and your own judgement come first.
+        Wordreach estimates what can be decoded; it does not assess a child. Your programme and your own
+        judgement come first.
       </footer>
     </main>
   );
@@ -56,7 +57,15 @@ function PageView({ state, shade, alsoTaught }: PageViewProps) {
   }
 }
 
-function ShadedPage({ tab, report, alsoTaught }: { tab: number; report: Report; alsoTaught: readonly string[] }) {
+function ShadedPage({
+  tab,
+  report,
+  alsoTaught,
+}: {
+  tab: number;
+  report: Report;
+  alsoTaught: readonly string[];
+}) {
   const [word, setWord] = useState<string | null>(null);
   const places = useRef(new Map<string, number>());
   const { tally, gaps, words } = report;
@@ -69,26 +78,44 @@ function ShadedPage({ tab, report, alsoTaught }: { tab: number; report: Report; 
   }
 
   if (tally.running + tally.names === 0) return <p class="note">There are no words to read on this page.</p>;
-  const others = words.filter(({ standing, missing }) => standing === 'unsure' || (standing === 'beyond' && missing.includes('irregular')));
+  const others = words.filter(
+    ({ standing, missing }) =>
+      standing === 'unsure' || (standing === 'beyond' && missing.includes('irregular')),
+  );
   return (
     <>
       <Reach tally={tally} />
-      {word !== null && <WordCard word={word} version={report} onNext={() => goTo(word)} onClose={() => setWord(null)} />}
+      {word !== null && (
+        <WordCard word={word} version={report} onNext={() => goTo(word)} onClose={() => setWord(null)} />
+      )}
       {gaps.length > 0 ? (
-        <GapList gaps={gaps} onWord={goTo} onTaught={(id) => void changeChosen((group) => ({ ...group, alsoTaught: [...group.alsoTaught, id] }))} />
+        <GapList
+          gaps={gaps}
+          onWord={goTo}
+          onTaught={(id) =>
+            void changeChosen((group) => ({ ...group, alsoTaught: [...group.alsoTaught, id] }))
+          }
+        />
       ) : (
         tally.beyond === 0 && <p class="note">Nothing on this page is beyond the group.</p>
       )}
       {others.length > 0 && (
         <section aria-labelledby="others-title">
           <h2 id="others-title">Irregular or unsure</h2>
-          <p class="quiet">Words no pattern opens: teach them by sight, swap them, or look at them yourself.</p>
+          <p class="quiet">
+            Words no pattern opens: teach them by sight, swap them, or look at them yourself.
+          </p>
           <WordButtons words={others.map((entry) => entry.word)} onWord={goTo} />
         </section>
       )}
       <AlsoTaught
         ids={alsoTaught}
-        onUntick={(id) => void changeChosen((group) => ({ ...group, alsoTaught: group.alsoTaught.filter((other) => other !== id) }))}
+        onUntick={(id) =>
+          void changeChosen((group) => ({
+            ...group,
+            alsoTaught: group.alsoTaught.filter((other) => other !== id),
+          }))
+        }
       />
     </>
   );

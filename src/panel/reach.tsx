@@ -20,7 +20,11 @@ export function Reach({ tally }: { tally: Tally }) {
       </p>
       <div class="bar" aria-hidden="true">
         {rows.map(({ key, count }) => (
-          <span key={key} class={`grows bar-${key}`} style={{ width: `${running === 0 ? 0 : (count / running) * 100}%` }} />
+          <span
+            key={key}
+            class={`grows bar-${key}`}
+            style={{ width: `${running === 0 ? 0 : (count / running) * 100}%` }}
+          />
         ))}
       </div>
       <ul class="legend">
@@ -39,7 +43,8 @@ export function Reach({ tally }: { tally: Tally }) {
           <li class="quiet">
             <span class="swatch" aria-hidden="true" />
             <span>
-              not counted: {tally.names} {tally.names === 1 ? 'name' : 'names'}, {tally.skipped} numbers and the like
+              not counted: {tally.names} {tally.names === 1 ? 'name' : 'names'}, {tally.skipped} numbers and
+              the like
             </span>
           </li>
         )}

@@ -12,7 +12,8 @@ export type PageState =
   | { readonly kind: 'shaded'; readonly tab: number; readonly page: PageWords; readonly report: Report };
 
 const NO_TAB = 'There is no page in front. Open a story, then press the Wordreach button in the toolbar.';
-const FAILED = 'The word table could not be read. Reload the extension on the browser’s extensions page, then press the button again.';
+const FAILED =
+  'The word table could not be read. Reload the extension on the browser’s extensions page, then press the button again.';
 
 /** What is known of the page in front; asked again when the page, the tab or the group changes. */
 export function usePage(): { state: PageState; shade: () => void } {
@@ -46,7 +47,12 @@ export function usePage(): { state: PageState; shade: () => void } {
   const shade = useCallback(() => {
     findTab()
       .then((tab) => (tab ? shadePage(tab.id) : undefined))
-      .catch(() => setState({ kind: 'closed', why: 'Press the Wordreach button in the toolbar: the browser lets it read this page only then.' }));
+      .catch(() =>
+        setState({
+          kind: 'closed',
+          why: 'Press the Wordreach button in the toolbar: the browser lets it read this page only then.',
+        }),
+      );
   }, []);
   return { state, shade };
 }

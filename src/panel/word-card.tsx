@@ -35,7 +35,6 @@ interface WordCardProps {
 /** One word taken apart: its spellings with their sounds, base and endings, syllables, and what is missing. */
 export function WordCard({ word, version, onNext, onClose }: WordCardProps) {
   const [found, setFound] = useState<WordExplanation | null>(null);
-  // biome-ignore lint/correctness/useExhaustiveDependencies: the version stands for the group in the background
   useEffect(() => {
     let current = true;
     void askBackground('explain', word).then((answer) => current && setFound(answer));
@@ -83,7 +82,6 @@ function ReadingView({ reading, missing }: { reading: Reading; missing: readonly
         <ol class="units" aria-label="Spellings and sounds">
           {units.map(({ letters, sound, pattern, affix }, i) => (
             <li
-              // biome-ignore lint/suspicious/noArrayIndexKey: a spelling may occur twice and never moves
               key={i}
               class={`unit${affix ? ` unit-${affix}` : ''}${missing.includes(pattern) ? ' unit-missing' : ''}`}
               title={patterns.get(pattern)?.label}
@@ -96,7 +94,8 @@ function ReadingView({ reading, missing }: { reading: Reading; missing: readonly
       )}
       {syllables.length > 1 && (
         <p>
-          <span class="quiet">syllables</span> <span class="syllables">{syllables.map(({ text }) => text).join('·')}</span>{' '}
+          <span class="quiet">syllables</span>{' '}
+          <span class="syllables">{syllables.map(({ text }) => text).join('·')}</span>{' '}
           <span class="quiet">({syllables.map(({ type }) => type).join(', ')})</span>
         </p>
       )}

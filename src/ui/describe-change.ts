@@ -10,7 +10,8 @@ const CHANGES: Readonly<Record<Affix['change'], string>> = {
 /** What was done to the base: `hope + ing, the e is dropped`; empty for a word that is no more than itself. */
 export function describeMaking(base: string | null, affixes: readonly Affix[]): string {
   if (base === null) return '';
-  const parts = affixes.reduce<string[]>((made, { text, kind }) => (kind === 'prefix' ? [text, ...made] : [...made, text]), [base]);
+  const before = affixes.filter(({ kind }) => kind === 'prefix').map(({ text }) => text);
+  const after = affixes.filter(({ kind }) => kind !== 'prefix').map(({ text }) => text);
   const changes = affixes.map(({ change }) => CHANGES[change]).filter((change) => change !== '');
-  return [parts.join(' + '), ...changes].join(', ');
+  return [[...before.reverse(), base, ...after].join(' + '), ...changes].join(', ');
 }

@@ -10,7 +10,9 @@ export async function markedWords(page: Page): Promise<Record<'beyond' | 'fresh'
           const order = a.startContainer.compareDocumentPosition(b.startContainer);
           return order & Node.DOCUMENT_POSITION_FOLLOWING ? -1 : 1;
         })
-        .map(({ startContainer, startOffset, endOffset }) => (startContainer as Text).data.slice(startOffset, endOffset)),
+        .map(({ startContainer, startOffset, endOffset }) =>
+          (startContainer as Text).data.slice(startOffset, endOffset),
+        ),
     ),
   );
   return { beyond, fresh, unsure };

@@ -9,16 +9,20 @@ const blends = new Set(catalogue.filter((row) => row.family.endsWith(' blend')).
  * Blends at the start and end of one base: two or three spellings that each keep a sound of their own.
  *
  * stamp has start-st and end-mp; not ship (one sound), bank (the n says NG), horse and prince (their last
- * consonant carries a silent e), stopped's pt (an ending).
+ * consonant carries a silent e), change (its g
+ * is soft), its (a last s sounds like an ending).
  */
 export function findBlends(base: readonly WordSpelling[]): PatternId[] {
   const first = base.findIndex(isVowel);
   if (first === -1) return [];
   const start = base.slice(0, first).filter(isSounded);
-  const end = base
-    .slice(base.findLastIndex(isVowel) + 1)
-    .filter((one) => isSounded(one) && !/[^e]e$/.test(one.letters) && one.sound !== 'NG');
+  const end = base.slice(base.findLastIndex(isVowel) + 1).filter((one) => isSounded(one) && !isTail(one));
   return [...nameBlend('start', start), ...nameBlend('end', end)];
+}
+
+/** Consonants at the end that are no part of a blend: se of horse, the soft g of change, the s of its. */
+function isTail({ letters, sound }: WordSpelling): boolean {
+  return /[^e]e$/.test(letters) || letters === 's' || sound === 'NG' || sound === 'JH';
 }
 
 function nameBlend(place: 'start' | 'end', spellings: readonly WordSpelling[]): PatternId[] {

@@ -1,0 +1,62 @@
+import { readFileSync } from 'node:fs';
+import {
+  compileGroup,
+  createAnalyzer,
+  createJudge,
+  openLexicon,
+  parseGroup,
+  tokenize,
+} from '../src/analyze/index.ts';
+import { measureLongPage } from './long-page.ts';
+
+/** Speed as ratios, so that one machine can be compared with another: each to the time of cutting the text into words. */
+const article = readFileSync(new URL('../tests/pages/article.html', import.meta.url), 'utf8');
+const text = article.replace(/<(script|style)[\s\S]*?<\/\1>|<[^>]*>/g, ' ').repeat(150);
+const table = readFileSync(new URL('../public/data/lexicon.bin', import.meta.url));
+
+const keys = tokenize(text).map(({ key }) => key);
+const cutting = time(() => tokenize(text));
+const opening = time(() => openLexicon(table));
+const judging = time(() => {
+  const group = compileGroup(parseGroup({ name: 'none', sequence: null }), null);
+  const judge = createJudge(createAnalyzer(openLexicon(table)), group);
+  for (const key of keys) judge(key);
+});
+const distinct = [...new Set(keys)];
+const analysing = time(() => {
+  const analyzer = createAnalyzer(openLexicon(table));
+  for (const key of distinct) analyzer.analyze(key);
+});
+
+print('words', keys.length, `${distinct.length} distinct`);
+print('cut into words', 1, `${perSecond(keys.length, cutting)} words/s`);
+print('open the word table', opening / cutting, `${opening.toFixed(2)} ms`);
+print('judge with a cold memory', judging / cutting, `${perSecond(keys.length, judging)} words/s`);
+print('analyse the distinct words', analysing / cutting, `${perSecond(distinct.length, analysing)} words/s`);
+
+const page = await measureLongPage();
+print(
+  'longest task on a page of 100,000 words',
+  page.longest / 50,
+  `${page.longest.toFixed(0)} ms of 50 allowed`,
+);
+console.log(
+  `  ${page.marked} words marked in ${(page.total / 1000).toFixed(1)} s; after stop the page is ${page.same ? 'as it was' : 'CHANGED'}`,
+);
+
+function time(work: () => unknown): number {
+  const times = Array.from({ length: 5 }, () => {
+    const start = performance.now();
+    work();
+    return performance.now() - start;
+  });
+  return Math.min(...times);
+}
+
+function perSecond(count: number, milliseconds: number): string {
+  return Math.round((count / milliseconds) * 1000).toLocaleString('en');
+}
+
+function print(what: string, ratio: number, figure: string): void {
+  console.log(`${what.padEnd(42)} ${String(Math.round(ratio * 1000) / 1000).padStart(8)}   ${figure}`);
+}

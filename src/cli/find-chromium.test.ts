@@ -1,0 +1,26 @@
+import { expect, test } from 'vitest';
+import { findChromium } from './find-chromium.ts';
+
+const nothing = { platform: 'linux', env: {}, exists: () => false } as const;
+
+test('the variable comes first', () => {
+  expect(findChromium({ ...nothing, env: { CHROMIUM: '/own/chromium' }, exists: () => true })).toBe(
+    '/own/chromium',
+  );
+});
+
+test('a variable that points nowhere is said to', () => {
+  expect(() => findChromium({ ...nothing, env: { CHROMIUM: '/own/chromium' } })).toThrow(
+    /CHROMIUM is set to \/own\/chromium/,
+  );
+});
+
+test('then the usual places', () => {
+  expect(findChromium({ ...nothing, exists: (path) => path === '/snap/bin/chromium' })).toBe(
+    '/snap/bin/chromium',
+  );
+});
+
+test('else it says how to get one', () => {
+  expect(() => findChromium(nothing)).toThrow(/apt install chromium/);
+});

@@ -1,0 +1,92 @@
+import { mkdtemp, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { type BrowserContext, chromium, type Page } from 'playwright-core';
+
+/** The extension as `npm run build` leaves it for Chromium. */
+export const builtExtension = fileURLToPath(new URL('../../.output/chrome-mv3', import.meta.url));
+
+/** A browser with the built extension in a profile of its own, which is gone when it is closed. */
+export interface ExtensionBrowser {
+  readonly context: BrowserContext;
+  readonly id: string;
+  /** Presses the toolbar button for a page, as a user does: it opens the panel and lets the extension read the page. */
+  press(page: Page): Promise<void>;
+  /** Opens the side panel's page in a tab, bound to the given page. */
+  openPanel(page: Page): Promise<Page>;
+  close(): Promise<void>;
+}
+
+/** Starts a Chromium with the extension; `headless` where there is no display. Offline, save for this machine, when `sealed`. */
+export async function launchExtension(options: {
+  readonly executable: string;
+  readonly headless: boolean;
+  readonly sealed: boolean;
+}): Promise<ExtensionBrowser> {
+  const profile = await mkdtemp(join(tmpdir(), 'wordreach-'));
+  const context = await chromium.launchPersistentContext(profile, {
+    executablePath: options.executable,
+    headless: false,
+    ignoreDefaultArgs: ['--disable-extensions'],
+    viewport: options.headless ? { width: 1200, height: 900 } : null,
+    args: [
+      ...(options.headless ? ['--headless=new'] : []),
+      ...(process.getuid?.() === 0 ? ['--no-sandbox'] : []),
+      `--disable-extensions-except=${builtExtension}`,
+      `--load-extension=${builtExtension}`,
+      '--disable-background-networking',
+      '--disable-component-update',
+      '--disable-sync',
+      '--no-first-run',
+      '--disable-default-apps',
+      ...(options.sealed
+        ? ['--host-resolver-rules=MAP * ~NOTFOUND, EXCLUDE 127.0.0.1, EXCLUDE localhost']
+        : []),
+    ],
+  });
+  const worker = context.serviceWorkers()[0] ?? (await context.waitForEvent('serviceworker'));
+  const id = new URL(worker.url()).host;
+  // Answered only once the background has run: a click before that would reach nobody.
+  if (!(await worker.evaluate(() => chrome.action.onClicked.hasListeners())))
+    throw new Error('The background hears no clicks.');
+  return {
+    context,
+    id,
+    press: (page) => pressButton(context, page, id),
+    openPanel: async (page) => {
+      const tab = await tabNumber(context, page);
+      const panel = await context.newPage();
+      await panel.goto(`chrome-extension://${id}/sidepanel.html?tab=${tab}`);
+      return panel;
+    },
+    close: async () => {
+      await context.close();
+      await rm(profile, { recursive: true, force: true });
+    },
+  };
+}
+
+/** Chromium's own test command for a click on the toolbar button; it works on a tab, not on the page inside it. */
+async function pressButton(context: BrowserContext, page: Page, id: string): Promise<void> {
+  const session = await context.browser()!.newBrowserCDPSession();
+  await page.bringToFront();
+  const { targetInfos } = await session.send('Target.getTargets', {
+    filter: [{ type: 'tab', exclude: false }, { exclude: true }],
+  });
+  const target = targetInfos.find(({ url }) => url === page.url());
+  if (!target) throw new Error(`No tab shows ${page.url()}.`);
+  await session.send('Extensions.triggerAction' as never, { id, targetId: target.targetId } as never);
+  await session.detach();
+}
+
+/** The browser's number of a tab, found by bringing it to the front. */
+async function tabNumber(context: BrowserContext, page: Page): Promise<number> {
+  await page.bringToFront();
+  const worker = context.serviceWorkers()[0] ?? (await context.waitForEvent('serviceworker'));
+  const id = await worker.evaluate(
+    async () => (await chrome.tabs.query({ active: true, lastFocusedWindow: true }))[0]?.id,
+  );
+  if (id === undefined) throw new Error('The browser has no tab in front.');
+  return id;
+}
