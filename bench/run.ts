@@ -40,6 +40,11 @@ print(
   page.longest / 50,
   `${page.longest.toFixed(0)} ms of 50 allowed`,
 );
+print(
+  'longest task while it is stopped',
+  page.stopping / 50,
+  `${page.stopping.toFixed(0)} ms: the browser's own pass over its styles`,
+);
 console.log(
   `  ${page.marked} words marked in ${(page.total / 1000).toFixed(1)} s; after stop the page is ${page.same ? 'as it was' : 'CHANGED'}`,
 );

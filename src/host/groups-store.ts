@@ -3,6 +3,7 @@ import plovers from '../../profiles/groups/plovers.json' with { type: 'json' };
 import { parseGroup } from '../analyze/index.ts';
 import type { Group } from '../analyze/types.ts';
 import { browser } from './browser.ts';
+import { GROUPS_KEY, watchStoredGroups } from './watch-groups.ts';
 
 /** The teacher's groups and which of them is chosen; kept in this browser only. */
 export interface Groups {
@@ -10,7 +11,6 @@ export interface Groups {
   readonly groups: Readonly<Record<string, Group>>;
 }
 
-const KEY = 'groups';
 const VERSION = 1;
 
 const starters: Groups = {
@@ -24,7 +24,7 @@ interface Stored extends Groups {
 
 /** The stored groups, or the starters when nothing was stored yet. */
 export async function loadGroups(): Promise<Groups> {
-  return readStored((await browser.storage.local.get(KEY))[KEY]);
+  return readStored((await browser.storage.local.get(GROUPS_KEY))[GROUPS_KEY]);
 }
 
 /** The group a page is checked against now. */
@@ -38,7 +38,7 @@ export function chosenGroup({ chosen, groups }: Groups): Group {
 export function changeGroups(change: (groups: Groups) => Groups): Promise<void> {
   const done = last.then(async () => {
     const stored: Stored = { version: VERSION, ...change(await loadGroups()) };
-    await browser.storage.local.set({ [KEY]: stored });
+    await browser.storage.local.set({ [GROUPS_KEY]: stored });
   });
   last = done.catch(() => undefined);
   return done;
@@ -55,11 +55,7 @@ export function changeChosen(change: (group: Group) => Group): Promise<void> {
 
 /** Calls back with the groups each time they change, until aborted. */
 export function watchGroups(onChange: (groups: Groups) => void, signal: AbortSignal): void {
-  const listen = (changes: Record<string, { newValue?: unknown }>, area: string): void => {
-    if (area === 'local' && changes[KEY]) onChange(readStored(changes[KEY].newValue));
-  };
-  browser.storage.onChanged.addListener(listen);
-  signal.addEventListener('abort', () => browser.storage.onChanged.removeListener(listen), { once: true });
+  watchStoredGroups((stored) => onChange(readStored(stored)), signal);
 }
 
 /** What cannot be read is set aside by using the starters in its place; it stays stored until something is saved. */

@@ -1,8 +1,8 @@
 import type { Standing, WordKey } from '../analyze/types.ts';
 import { browser } from './browser.ts';
 import { askBackground } from './client.ts';
-import { watchGroups } from './groups-store.ts';
 import { type Answers, answer, isQuestion, type PageNews, type PageWords, type ToPage } from './messages.ts';
+import { watchStoredGroups } from './watch-groups.ts';
 
 /** What the host needs of the shading of one document. */
 export interface HostedOverlay {
@@ -52,7 +52,7 @@ export function hostPage(start: (options: HostedOptions) => HostedOverlay): void
     isQuestion(message, 'page') ? answer(answers, message) : undefined;
   browser.runtime.onMessage.addListener(listen);
   signal.addEventListener('abort', () => browser.runtime?.onMessage?.removeListener(listen), { once: true });
-  watchGroups(() => {
+  watchStoredGroups(() => {
     void overlay.rejudge().then(() => tell({ news: 'page', shaded: true }));
   }, signal);
 }

@@ -1,4 +1,5 @@
 import type { Standing } from '../analyze/types.ts';
+import { nextTurn, workInSlices } from './work-in-slices.ts';
 
 /** Plain numbers, because the page can see the names of highlights. */
 const NAMES: Partial<Record<Standing, string>> = { beyond: 'wr-1', fresh: 'wr-2', unsure: 'wr-3' };
@@ -23,8 +24,8 @@ export interface Painter {
   pointTo(ranges: readonly StaticRange[]): void;
   /** A shadow root does not get the rules of its document in every browser. */
   adopt(root: ShadowRoot): void;
-  /** Takes every mark and rule away. */
-  clear(): void;
+  /** Takes every mark and rule away, in slices. */
+  clear(): Promise<void>;
 }
 
 /** A painter over the CSS Custom Highlight API (CSS Custom Highlight API Module Level 1). */
@@ -69,11 +70,13 @@ export function createPainter(doc: Document): Painter {
       for (const range of ranges) marks.add(range);
     },
     adopt,
-    clear() {
+    async clear() {
+      const unaborted = new AbortController().signal;
       for (const [name, marks] of highlights) {
-        marks.clear();
+        await workInSlices([...marks], (range) => marks.delete(range), unaborted);
         if (CSS.highlights.get(name) === marks) CSS.highlights.delete(name);
       }
+      await nextTurn();
       for (const root of roots)
         root.adoptedStyleSheets = root.adoptedStyleSheets.filter((one) => one !== sheet);
     },

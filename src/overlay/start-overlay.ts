@@ -49,7 +49,7 @@ export function startOverlay(doc: Document, { judge, signal, onChange }: Overlay
     painter.adopt(root);
     watch(root);
   };
-  signal.addEventListener('abort', () => painter.clear(), { once: true });
+  signal.addEventListener('abort', () => void painter.clear(), { once: true });
 
   function inTurn(work: () => Promise<void>): Promise<void> {
     busy = busy.then(() => (signal.aborted ? undefined : work()));
