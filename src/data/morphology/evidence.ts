@@ -1,0 +1,46 @@
+/** Grammar and stock words of definitions: they say nothing about what a word is made of. */
+const STOCK = new Set(
+  `a an the of in on or and to for by with from as at be is are was not no it its that which who whose one any some make made used use
+  use something someone person people act state quality having have has characterized like all other more most very being part do done
+  into out up off over under man way such than resembling relating related especially usually often about between through against out
+  after before without within thing things given causing cause can may form set put new old small large kind`.split(
+    /\s+/,
+  ),
+);
+
+export interface WordFacts {
+  readonly related?: ReadonlyMap<string, ReadonlySet<string>>;
+  readonly glosses?: ReadonlyMap<string, string>;
+}
+
+/**
+ * True when WordNet shows that `word` comes from `base`: a pointer between them or over one shared word
+ * (lucky, luckiness), or the base, also inflected, in the word's definition (pancake: "… cake …").
+ * Not so for corner and corn.
+ */
+export function showsKinship(word: string, base: string, facts: WordFacts): boolean {
+  const kin = facts.related?.get(word);
+  if (kin?.has(base)) return true;
+  const baseKin = facts.related?.get(base);
+  if (kin && baseKin) for (const one of kin) if (baseKin.has(one)) return true;
+  return mentions(word, base, facts);
+}
+
+/** True when a definition of `word` uses `base` or an inflected form of it. */
+export function mentions(word: string, base: string, facts: WordFacts): boolean {
+  const gloss = facts.glosses?.get(word);
+  if (!gloss || STOCK.has(base)) return false;
+  const root = base.length > 4 ? base.replace(/[ey]$/, '') : base;
+  for (const token of gloss.match(/[a-z]+/g) ?? []) {
+    if (token === base) return true;
+    if (token !== word && root.length >= 3 && token.startsWith(root) && token.length <= base.length + 4) {
+      if (
+        /^(s|es|ed|d|ing|er|ers|e|y|ies|ied|ly|ity|ion|ions|al|ic|n|en|.ing|.ed|.er)$/.test(
+          token.slice(root.length),
+        )
+      )
+        return true;
+    }
+  }
+  return false;
+}

@@ -1,0 +1,75 @@
+import type { Derivation } from './derivation.ts';
+import { findCompounds } from './find-compound.ts';
+import { findPrefixes } from './find-prefix.ts';
+import { type Candidate, findSuffixes } from './find-suffix.ts';
+import type { Facts } from './lexical-facts.ts';
+import { type Sounds, soften } from './match-sound.ts';
+
+/** Hand-made corrections: words that only look built, and derivations the rules cannot see. */
+export interface Corrections {
+  readonly deny: ReadonlySet<string>;
+  readonly allow: ReadonlyMap<string, Pick<Derivation, 'base' | 'affix' | 'kind' | 'change'>>;
+}
+
+const NONE: Corrections = { deny: new Set(), allow: new Map() };
+
+/**
+ * The outermost step in the making of each word, for the words that have one. `words` maps a lower-case
+ * spelling to its pronunciations (CMUdict phones with stress). Look the base up again for the next step:
+ * carelessness = careless + ness, careless = care + less.
+ *
+ * Evidence, all of it needed: the spelling follows a rule, the base is heard in the word, the parts of
+ * speech fit, and the meaning or the frequency agrees. Shorter words first, so that what a base is made of
+ * is known (un + expected needs expect + ed). Same input, same output: nothing else is read.
+ */
+export function findDerivations(
+  words: ReadonlyMap<string, readonly (readonly string[])[]>,
+  facts: Facts,
+  corrections: Corrections = NONE,
+): Map<string, Derivation> {
+  const sounds = new Map<string, Sounds[]>();
+  for (const [word, readings] of words) if (/^[a-z]+$/.test(word)) sounds.set(word, readings.map(soften));
+  const found = new Map<string, Derivation>();
+  const stresses = (word: string, reading: number) =>
+    words.get(word)![reading]!.filter((phone) => /[12]/.test(phone)).length;
+  const byLength = [...sounds.keys()].sort((a, b) => a.length - b.length || (a < b ? -1 : 1));
+  for (const word of byLength) {
+    if (corrections.deny.has(word)) continue;
+    const candidates = findAll(word, sounds, stresses, facts, found);
+    const allowed = corrections.allow.get(word);
+    if (allowed) {
+      const same = candidates.find(
+        ({ derivation }) => derivation.base === allowed.base && derivation.affix === allowed.affix,
+      );
+      found.set(word, {
+        ...allowed,
+        wordReading: same?.derivation.wordReading ?? 0,
+        baseReading: same?.derivation.baseReading ?? -1,
+      });
+      continue;
+    }
+    const best = likeliest(candidates);
+    if (best) found.set(word, best);
+  }
+  return found;
+}
+
+function findAll(
+  word: string,
+  sounds: Map<string, Sounds[]>,
+  stresses: (word: string, reading: number) => number,
+  facts: Facts,
+  found: Map<string, Derivation>,
+): Candidate[] {
+  return [
+    ...findSuffixes(word, sounds, facts, found),
+    ...findPrefixes(word, sounds, facts, found),
+    ...findCompounds(word, sounds, stresses, facts, found),
+  ];
+}
+
+function likeliest(candidates: readonly Candidate[]): Derivation | null {
+  let best: Candidate | null = null;
+  for (const candidate of candidates) if (!best || candidate.score > best.score) best = candidate;
+  return best?.derivation ?? null;
+}

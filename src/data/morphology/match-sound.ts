@@ -1,0 +1,157 @@
+import type { Allomorph, Suffix } from '../../analyze/morphology/affixes.ts';
+
+/** Phones without stress; weak AH0 and IH0 are both `W`, AO counts as AA before all sounds (CMUdict wavers). */
+export type Sounds = readonly string[];
+
+const VOICELESS = new Set(['P', 'T', 'K', 'F', 'TH', 'S', 'SH', 'CH']);
+const SIBILANT = new Set(['S', 'Z', 'SH', 'ZH', 'CH', 'JH']);
+/** What a base's last consonant may turn into before a reshaping suffix: act, action; electric, electricity. */
+const SOFTENED: Record<string, string> = {
+  T: 'SH CH',
+  S: 'SH ZH',
+  Z: 'ZH S',
+  D: 'ZH JH S',
+  K: 'S SH',
+  G: 'JH',
+  V: 'F',
+  TH: 'DH',
+  KS: 'SH',
+};
+const VOWEL = /^(W|[AEIOU][A-Z])$/;
+
+/** CMUdict phones to the alphabet this folder compares in. */
+export function soften(phones: readonly string[]): string[] {
+  return phones.map((phone) => {
+    if (phone === 'AH0' || phone === 'IH0' || phone === 'AX') return 'W';
+    const bare = phone.replace(/\d/, '');
+    return bare === 'AO' ? 'AA' : bare;
+  });
+}
+
+function sameSound(one: string | undefined, other: string | undefined): boolean {
+  if (one === other) return true;
+  return one === 'W' ? other === 'IH' || other === 'AH' : other === 'W' && (one === 'IH' || one === 'AH');
+}
+
+/** Equal sound by sound; a weak vowel equals short i and short u. */
+export function sameSounds(one: Sounds, other: Sounds): boolean {
+  return one.length === other.length && one.every((sound, i) => sameSound(sound, other[i]));
+}
+
+/** As {@link sameSounds}, but a full short i or u in a part may not be weak in the whole: car + ton is not carton. */
+export function keepsFullVowels(parts: Sounds, whole: Sounds): boolean {
+  return (
+    parts.length === whole.length &&
+    parts.every((sound, i) => sound === whole[i] || (sound === 'W' && sameSound(sound, whole[i])))
+  );
+}
+
+function endsWith(word: Sounds, tail: Sounds): boolean {
+  return (
+    word.length >= tail.length &&
+    tail.every((sound, i) => sameSound(sound, word[word.length - tail.length + i]))
+  );
+}
+
+/** True when a suffix said this way may follow a base that ends in `last`. */
+export function allomorphFits(after: Allomorph, last: string): boolean {
+  switch (after) {
+    case 'any':
+      return true;
+    case 't-d':
+      return last === 'T' || last === 'D';
+    case 'sibilant':
+      return SIBILANT.has(last);
+    case 'voiceless':
+      return VOICELESS.has(last) && !SIBILANT.has(last);
+    case 'voiced':
+      return !VOICELESS.has(last) && !SIBILANT.has(last);
+  }
+}
+
+function suffixFits(suffix: Suffix, after: Allomorph, last: string): boolean {
+  if (suffix.text !== 'ed') return allomorphFits(after, last);
+  // -ed is T and D after hissing sounds too (missed, buzzed), but ID only after t and d (planted).
+  if (after === 't-d') return last === 'T' || last === 'D';
+  return last !== 'T' && last !== 'D' && (after === 'voiceless') === VOICELESS.has(last);
+}
+
+/**
+ * How well `word` sounds like `base` + `suffix`: `same` when the base is heard unchanged but for what any
+ * ending does (a weak vowel lost before l or n: handling; ER to R; NG to NG G: longer; a doubled sound said
+ * once: fully; t or d lost between consonants: friendly), `reshaped` when only its consonants are
+ * (electricity), `none` otherwise (wick + ed is not wicked).
+ */
+export function matchSuffixSound(
+  base: Sounds,
+  word: Sounds,
+  suffix: Suffix,
+  yChanged: boolean,
+): 'same' | 'reshaped' | 'none' {
+  let reshaped = false;
+  for (const { after, sounds } of suffix.soundings) {
+    const tail = soften(sounds.map((sound) => (sound === 'IH' ? 'AX' : sound)));
+    if (endsWith(word, tail)) {
+      const head = word.slice(0, word.length - tail.length);
+      if (
+        suffixFits(suffix, after, base.at(-1)!) &&
+        baseForms(base, tail, suffix, yChanged).some((form) => sameSounds(form, head))
+      ) {
+        return 'same';
+      }
+      if (suffix.reshapes && sameSkeleton(base, head)) reshaped = true;
+    }
+    if (suffix.reshapes && tail[0] === 'ER' && endsWith(word, ['R', ...tail.slice(1)]))
+      reshaped ||= sameSkeleton(base, word.slice(0, -tail.length));
+  }
+  return reshaped ? 'reshaped' : 'none';
+}
+
+function baseForms(base: Sounds, tail: Sounds, suffix: Suffix, yChanged: boolean): Sounds[] {
+  const forms: Sounds[] = [base];
+  const last = base.at(-1)!;
+  const cut = base.slice(0, -1);
+  const beforeVowel = VOWEL.test(tail[0]!);
+  if (beforeVowel && last === 'ER') forms.push([...cut, 'R'], [...cut, 'W', 'R'], [...cut, 'ER', 'R']);
+  if (beforeVowel && last === 'R') forms.push([...cut, 'ER']);
+  if (beforeVowel && /^[LNM]$/.test(last) && base.at(-2) === 'W') forms.push([...base.slice(0, -2), last]);
+  if (beforeVowel && last === 'NG') forms.push([...base, 'G']);
+  if (last === tail[0]) forms.push(cut);
+  if (suffix.text === 'ly' && last === 'L' && base.at(-2) === 'W') forms.push(base.slice(0, -2));
+  if (!beforeVowel && (last === 'T' || last === 'D') && base.length > 2 && !/^(s|es|ed)$/.test(suffix.text))
+    forms.push(cut);
+  if (yChanged && last === 'IY') forms.push([...cut, 'W']);
+  if (last === 'TH' && /^(s|y|er|en)$/.test(suffix.text)) forms.push([...cut, 'DH']);
+  return forms;
+}
+
+/** Consonants in order with vowels as one mark each, so that loss and shift of vowels do not count. */
+function skeleton(sounds: Sounds): string[] {
+  const marks: string[] = [];
+  for (const sound of sounds) {
+    if (sound === 'Y') continue;
+    if (!VOWEL.test(sound)) marks.push(sound);
+    else if (marks.at(-1) !== 'V') marks.push('V');
+    if (sound === 'ER') marks.push('R');
+  }
+  return marks;
+}
+
+function sameSkeleton(base: Sounds, head: Sounds): boolean {
+  const one = skeleton(base);
+  const other = skeleton(head);
+  const lost =
+    one.length > 2 && one.at(-2) === 'V' && /^[LRN]$/.test(one.at(-1)!)
+      ? [...one.slice(0, -2), one.at(-1)!]
+      : null;
+  return softenedEqual(one, other) || (lost !== null && softenedEqual(lost, other));
+}
+
+function softenedEqual(one: string[], other: string[]): boolean {
+  if (one.at(-1) === 'V' && other.length === one.length - 1) one = one.slice(0, -1);
+  if (one.length !== other.length) return false;
+  return one.every((mark, i) => {
+    if (mark === other[i]) return true;
+    return i === one.length - 1 && (SOFTENED[mark]?.split(' ').includes(other[i]!) ?? false);
+  });
+}
