@@ -44,9 +44,18 @@ export function addSuffixTo(word: string, madeBy: MadeBy, find: FindBuilt): Buil
   const inner = asBase(made.stem, base);
   const last = inner.parts.at(-1)!;
   const before = inner.parts.slice(0, -1);
-  for (const changed of changeEnding(last.spellings, made.change, affix.letters)) {
+  // The s of horses is a syllable, and the e of horse is its vowel.
+  const ways =
+    affix.letters === 's' && affix.sound === 'IH.Z'
+      ? changeEnding(last.spellings, 'drop-e', 'es')
+      : changeEnding(last.spellings, made.change, affix.letters);
+  for (const changed of ways) {
     const spellings = lessened ? lessenLast(changed.base) : changed.base;
-    const ending = { letters: changed.suffix, sound: affix.sound, spells: affix.letters };
+    const ending = {
+      letters: changed.suffix,
+      sound: affix.sound,
+      spells: changed.suffix === 'es' ? 'es' : affix.letters,
+    };
     const built: BuiltWord = {
       parts: [...before, { ...last, spellings }, { role: 'suffix', spellings: [ending] }],
       base: inner.base,

@@ -21,7 +21,19 @@ for (const suffix of SUFFIXES) {
 const TRUSTED = new Set(['ness', 'ly', 'less', 'ful', 'ally', 'hood']);
 
 /** Trusted likewise when the base is also the commoner word. */
-const NATIVE = new Set(['ish', 'some', 'like', 'ward', 'wards', 'wise', 'ship', 'dom', 'teen', 'able']);
+const NATIVE = new Set([
+  'ish',
+  'ment',
+  'some',
+  'like',
+  'ward',
+  'wards',
+  'wise',
+  'ship',
+  'dom',
+  'teen',
+  'able',
+]);
 
 /** Every suffix that may have made `word`. `found` holds the derivations of shorter words. */
 export function findSuffixes(
@@ -91,7 +103,7 @@ function plausible(
   if (suffix.text === 's' || suffix.text === 'es') {
     if (!isLemma(stem, facts) && found.get(stem)?.kind !== 'suffix') return stem.length > 3 && commoner;
     if (facts.capitalised?.has(word) && !commoner) return false;
-    return own === '' || commoner || kin;
+    return own === '' || commoner || kin || (same && stem.length > 2 && parts.includes('n'));
   }
   if (
     looksLikeName(word, facts) &&
@@ -105,7 +117,10 @@ function plausible(
   if (suffix.text === 'ed' || suffix.text === 'ing') {
     if (suffix.text === 'ed' && stem.endsWith('ee') && own.includes('n') && !kin) return false;
     return (
-      own === '' || kin || (commoner && stem.length > 2) || (same && stem.length > 3 && parts.includes('v'))
+      own === '' ||
+      kin ||
+      (commoner && stem.length > 2) ||
+      (same && stem.length > (suffix.text === 'ed' ? 2 : 3) && parts.includes('v'))
     );
   }
   if (suffix.text === 'est') return own === '' || commoner || kin;
@@ -118,7 +133,11 @@ function plausible(
   if (!shareOne(suffix.makes, own)) return false;
   if (kin) return same || stem.length > 3 || commoner;
   if (!same || stem.length < 3) return false;
-  if (suffix.text === 'ly') return parts.includes('a') && (own.includes('r') || commoner);
+  if (suffix.text === 'ly') {
+    return parts.includes('a')
+      ? own.includes('r') || commoner
+      : parts.includes('n') && own === 'a' && commoner;
+  }
   if (suffix.text === 'y') return own === 'a' && commoner;
   return (
     TRUSTED.has(suffix.text) ||
