@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { bitOf } from '../../src/analyze/catalogue/catalogue.ts';
 import { placeSpellings } from '../../src/analyze/build/place-spellings.ts';
+import { bitOf } from '../../src/analyze/catalogue/catalogue.ts';
 import type { Reading } from '../../src/analyze/types.ts';
 import { readFrequency } from '../../src/data/read-frequency.ts';
 import { loadAnalyzer } from '../load-analyzer.ts';
@@ -10,7 +10,8 @@ const analyzer = loadAnalyzer();
 const words = [...readFrequency().keys()].slice(0, 40_000);
 const listed = fc.constantFrom(...words);
 const seeded = { seed: 20_261_125, numRuns: 2000 };
-const read = (word: string): Reading[] => analyzer.analyze(word).readings.filter(({ source }) => source !== 'none');
+const read = (word: string): Reading[] =>
+  analyzer.analyze(word).readings.filter(({ source }) => source !== 'none');
 
 describe('laws of the word analysis', () => {
   test('units rebuild the spelling and the pronunciation', () => {

@@ -1,6 +1,6 @@
 import type { AffixForm, MadeBy, ReadingRecord, WordRecord } from '../lexicon/word-record.ts';
 import { restoreStem, type Stem } from '../morphology/restore-stem.ts';
-import type { Affix, SpellingChange } from '../types.ts';
+import type { SpellingChange } from '../types.ts';
 import { type BuiltWord, spellingsOf, type WordPart, type WordSpelling } from './built-word.ts';
 import { changeEnding } from './change-ending.ts';
 import { placeSpellings } from './place-spellings.ts';

@@ -71,6 +71,7 @@ function spokenSound(
 ): string {
   if (sound !== '-') return sound;
   if (after && after.letters[0] === letters[0]) return after.sound.split('.')[0]!;
-  if (before?.sound.includes('.') && before.letters.at(-1) === letters) return before.sound.split('.').at(-1)!;
+  if (before?.sound.includes('.') && before.letters.at(-1) === letters)
+    return before.sound.split('.').at(-1)!;
   return sound;
 }
