@@ -15,12 +15,13 @@ export interface BlockWords {
 }
 
 /** The words of a block with their ranges in its text nodes. */
-export function findPlaces({ nodes }: TextBlock): BlockWords {
+export function findPlaces({ nodes, parted }: TextBlock): BlockWords {
   const starts: number[] = [];
   let text = '';
   for (const node of nodes) {
+    if (parted.has(node)) text += ' ';
     starts.push(text.length);
-    text += node.data;
+    text += shownText(node);
   }
   const places: WordPlace[] = [];
   let skipped = 0;
@@ -44,4 +45,11 @@ export function findPlaces({ nodes }: TextBlock): BlockWords {
     places.push({ key, ranges });
   }
   return { places, skipped };
+}
+
+/** A line break in the source is a space on the page, unless a style keeps it (verse). Lengths stay the same. */
+function shownText({ data, parentElement }: Text): string {
+  if (!/[\n\r]/.test(data)) return data;
+  const kept = parentElement && /pre|break/.test(getComputedStyle(parentElement).whiteSpace);
+  return kept ? data : data.replace(/[\n\r]/g, ' ');
 }

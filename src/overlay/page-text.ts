@@ -26,6 +26,10 @@ export class PageText {
     return this.#drop(texts);
   }
 
+  has(node: Text): boolean {
+    return this.#byNode.has(node);
+  }
+
   blocks(): Set<ReadBlock> {
     return new Set(this.#byNode.values());
   }
@@ -62,11 +66,16 @@ export class PageText {
   }
 }
 
+/** Text nodes under a node, those of its shadow roots too. */
 function textsUnder(root: Node): Text[] {
-  if (root.nodeType === Node.TEXT_NODE) return [root as Text];
-  const walker = document.createTreeWalker(root, NodeFilter.SHOW_TEXT);
   const texts: Text[] = [];
-  while (walker.nextNode()) texts.push(walker.currentNode as Text);
+  const waiting: Node[] = [root];
+  for (let node = waiting.pop(); node; node = waiting.pop()) {
+    if (node.nodeType === Node.TEXT_NODE) texts.push(node as Text);
+    const shadow = (node as Partial<Element>).shadowRoot;
+    if (shadow) waiting.push(shadow);
+    for (let child = node.firstChild; child; child = child.nextSibling) waiting.push(child);
+  }
   return texts;
 }
 

@@ -1,4 +1,6 @@
 import type { Standing, WordKey } from '../analyze/types.ts';
+import { isRead } from './is-read.ts';
+import { lineAround } from './line-around.ts';
 import { PageText, type ReadBlock } from './page-text.ts';
 import { createPainter } from './paint-standings.ts';
 import { createPointer } from './point-at.ts';
@@ -37,7 +39,6 @@ export function startOverlay(doc: Document, { judge, signal, onChange }: Overlay
   const pointAt = createPointer(painter, signal);
   const text = new PageText();
   const standings = new Map<WordKey, Standing>();
-  let judging = 0;
   let changed: PageChange[] = [];
   let busy: Promise<void> = Promise.resolve();
 
@@ -46,19 +47,28 @@ export function startOverlay(doc: Document, { judge, signal, onChange }: Overlay
     if (changed.length === 1) inTurn(followChanges);
   }, signal);
   const enterShadow = (root: ShadowRoot): void => {
+    if (signal.aborted) return;
     painter.adopt(root);
     watch(root);
   };
   signal.addEventListener('abort', () => void painter.clear(), { once: true });
 
+  /** One work after the other; one that fails does not stop those behind it. */
   function inTurn(work: () => Promise<void>): Promise<void> {
-    busy = busy.then(() => (signal.aborted ? undefined : work()));
-    return busy;
+    const done = busy.then(() => (signal.aborted ? undefined : work()));
+    busy = done.catch(() => undefined);
+    return done;
+  }
+
+  async function find(roots: Iterable<Node>): Promise<TextBlock[]> {
+    const found: TextBlock[] = [];
+    for (const root of roots)
+      await workInSlices(findTextBlocks(root, enterShadow), (block) => found.push(block), signal);
+    return found;
   }
 
   async function readAll(root: Node): Promise<void> {
-    const found: TextBlock[] = [];
-    await workInSlices(findTextBlocks(root, enterShadow), (block) => found.push(block), signal);
+    const found = await find([root]);
     const inView: TextBlock[] = [];
     const later: TextBlock[] = [];
     await workInSlices(found, (block) => (isInView(block) ? inView : later).push(block), signal);
@@ -66,25 +76,29 @@ export function startOverlay(doc: Document, { judge, signal, onChange }: Overlay
     await readBlocks(later);
   }
 
-  async function readBlocks(blocks: readonly TextBlock[]): Promise<Set<ReadBlock>> {
+  /** Reads and marks blocks; what stood in their place before is unmarked and given back with them. */
+  async function readBlocks(
+    blocks: readonly TextBlock[],
+  ): Promise<{ read: Set<ReadBlock>; dropped: ReadBlock[] }> {
     const read = new Set<ReadBlock>();
+    const dropped: ReadBlock[] = [];
     await workInSlices(
       blocks,
       (found) => {
         const { block, replaced } = text.read(found);
         replaced.forEach(unmark);
+        dropped.push(...replaced);
         read.add(block);
       },
       signal,
     );
     await askFor(read);
     await workInSlices(read, mark, signal);
-    return read;
+    return { read, dropped };
   }
 
   /** Asks once for each word not asked for before. */
   async function askFor(blocks: Iterable<ReadBlock>): Promise<void> {
-    const round = judging;
     const keys = new Set<WordKey>();
     await workInSlices(
       blocks,
@@ -96,7 +110,6 @@ export function startOverlay(doc: Document, { judge, signal, onChange }: Overlay
     if (keys.size === 0 || signal.aborted) return;
     const asked = [...keys];
     const answers = await judge(asked);
-    if (round !== judging) return;
     for (const [i, key] of asked.entries()) standings.set(key, answers[i] ?? 'skipped');
   }
 
@@ -119,21 +132,32 @@ export function startOverlay(doc: Document, { judge, signal, onChange }: Overlay
 
   async function followChanges(): Promise<void> {
     await nextTurn();
-    const changes = changed;
-    changed = [];
-    const parts = outermost(changes.flatMap(({ parts }) => [...parts]).filter((part) => part.isConnected));
-    text.forget(changes.flatMap(({ gone }) => gone).filter((node) => !node.isConnected)).forEach(unmark);
-    const found: TextBlock[] = [];
-    for (const part of parts) {
-      await workInSlices(findTextBlocks(part, enterShadow), (block) => found.push(block), signal);
+    const gone = new Set<Node>();
+    const touched = new Set<Node>();
+    for (const change of changed) {
+      for (const node of change.gone) if (!node.isConnected) gone.add(node);
+      for (const part of change.parts) touched.add(part);
     }
-    const read = await readBlocks(found);
-    text.forget(parts, read).forEach(unmark);
+    changed = [];
+    const parts = outermost(touched);
+    const left = text.forget(gone);
+    await workInSlices(left, unmark, signal);
+    const { read, dropped } = await readBlocks(await find(parts));
+    const hidden = text.forget(parts, read);
+    await workInSlices(hidden, unmark, signal);
+    await readBlocks(await find(linesOfOrphans([...left, ...dropped, ...hidden])));
     onChange?.();
   }
 
+  /** A block that lost some of its text leaves the rest behind, to be read again by itself. */
+  function linesOfOrphans(blocks: readonly ReadBlock[]): Node[] {
+    const orphans = blocks
+      .flatMap(({ nodes }) => nodes)
+      .filter((node) => node.isConnected && !text.has(node) && isDrawn(node));
+    return outermost(new Set(orphans.map(lineAround)));
+  }
+
   async function rejudgeAll(): Promise<void> {
-    judging++;
     standings.clear();
     const blocks = text.blocks();
     await askFor(blocks);
@@ -158,6 +182,10 @@ export function startOverlay(doc: Document, { judge, signal, onChange }: Overlay
   };
 }
 
+function isDrawn({ parentElement }: Text): boolean {
+  return parentElement === null || isRead(parentElement) === 'all';
+}
+
 function isInView({ nodes }: TextBlock): boolean {
   const element = nodes[0]?.parentElement;
   const view = element?.ownerDocument.defaultView;
@@ -166,8 +194,15 @@ function isInView({ nodes }: TextBlock): boolean {
   return bottom > 0 && top < view.innerHeight;
 }
 
-/** Without the nodes that stand inside another of them. */
-function outermost(nodes: readonly Node[]): Node[] {
-  const distinct = [...new Set(nodes)];
-  return distinct.filter((node) => !distinct.some((other) => other !== node && other.contains(node)));
+/** Without nodes that have left the page or stand inside another of them. */
+function outermost(nodes: ReadonlySet<Node>): Node[] {
+  return [...nodes].filter((node) => {
+    if (!node.isConnected) return false;
+    for (let at = parentOf(node); at; at = parentOf(at)) if (nodes.has(at)) return false;
+    return true;
+  });
+}
+
+function parentOf(node: Node): Node | undefined {
+  return node.parentNode ?? (node as Partial<ShadowRoot>).host;
 }

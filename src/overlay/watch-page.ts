@@ -1,4 +1,6 @@
-import { blockAround, interrupts } from './text-blocks.ts';
+import { findEdge } from './find-edge.ts';
+import { isRead } from './is-read.ts';
+import { lineAround } from './line-around.ts';
 
 const WATCHED: MutationObserverInit = {
   subtree: true,
@@ -8,19 +10,19 @@ const WATCHED: MutationObserverInit = {
   attributeFilter: ['hidden', 'open', 'class', 'style'],
 };
 
-/** Parts of a page to be read again, and text that has left it. */
+/** Parts of a page to be read again, and nodes that have left their place. */
 export interface PageChange {
   readonly parts: ReadonlySet<Node>;
-  readonly gone: readonly Node[];
+  readonly gone: ReadonlySet<Node>;
 }
 
 /** Watches document and shadow roots until aborted; changes of one turn come together. */
 export function watchPage(onChange: (change: PageChange) => void, signal: AbortSignal): (root: Node) => void {
   const observer = new MutationObserver((records) => {
     const parts = new Set<Node>();
-    const gone: Node[] = [];
+    const gone = new Set<Node>();
     for (const record of records) {
-      gone.push(...record.removedNodes);
+      for (const node of record.removedNodes) gone.add(node);
       for (const part of partsOf(record)) parts.add(part);
     }
     onChange({ parts, gone });
@@ -30,12 +32,22 @@ export function watchPage(onChange: (change: PageChange) => void, signal: AbortS
 }
 
 /** New blocks are read by themselves; any other change touches the line of text it stands in. */
-function partsOf({ type, target, addedNodes, removedNodes }: MutationRecord): Node[] {
-  if (type !== 'childList') return [blockAround(target)];
-  const apart = [...addedNodes, ...removedNodes].every(
-    (node) => isElement(node) && (!node.isConnected || interrupts(node)),
+function partsOf({ type, target, addedNodes }: MutationRecord): Node[] {
+  if (!target.isConnected) return [];
+  const element = isElement(target) ? target : target.parentElement;
+  if (element && isRead(element) === 'none') return type === 'attributes' ? [element] : [];
+  if (type !== 'childList') return [lineAround(target)];
+  const added = [...addedNodes].filter(
+    (node) => node.isConnected && !(isElement(node) && isRead(node) === 'none'),
   );
-  return apart ? [...addedNodes] : [blockAround(target)];
+  const lines = added.filter(isLine);
+  const inLine = added.filter((node) => !isLine(node));
+  const touchesLine = inLine.some(({ textContent }) => /\S/.test(textContent ?? '')) || lines.length === 0;
+  return inLine.length > 0 && touchesLine ? [lineAround(target)] : lines;
+}
+
+function isLine(node: Node): boolean {
+  return isElement(node) && findEdge(node) === 'line';
 }
 
 function isElement(node: Node): node is Element {

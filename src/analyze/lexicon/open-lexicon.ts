@@ -61,6 +61,8 @@ export function openLexicon(bytes: Uint8Array): Lexicon {
       if (rest === LONG) rest = bytes[at++]!;
       const body = at + rest;
       const bodyLength = bytes[body]!;
+      // Four bits say 15 for longer shared beginnings too: then the rest tells.
+      if (shared === LONG && same > LONG) same = LONG;
       if (shared < same) return null;
       if (shared === same) {
         let k = 0;

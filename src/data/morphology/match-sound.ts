@@ -17,6 +17,10 @@ const SOFTENED: Record<string, string> = {
   TH: 'DH',
   KS: 'SH',
 };
+/** Voicing before a plural ending: house, houses; mouth, mouths. */
+const VOICED: Record<string, string> = { S: 'Z', TH: 'DH' };
+/** Sounds CMUdict uses for one another: tension with SH, tensions with CH. */
+const VARYING = new Set(['SHCH', 'CHSH']);
 const VOWEL = /^(W|[AEIOU][A-Z])$/;
 
 /** CMUdict phones to the alphabet this folder compares in. */
@@ -79,32 +83,30 @@ function suffixFits(suffix: Suffix, after: Allomorph, last: string): boolean {
 /**
  * How well `word` sounds like `base` + `suffix`: `same` when the base is heard unchanged but for what any
  * ending does (a weak vowel lost before l or n: handling; ER to R; NG to NG G: longer; a doubled sound said
- * once: fully; t or d lost between consonants: friendly), `reshaped` when only its consonants are
- * (electricity), `none` otherwise (wick + ed is not wicked).
+ * once: fully; t or d lost between consonants: friendly), `near` when only its consonants are (electricity;
+ * documents, whose e CMUdict writes in two ways), `none` otherwise (wick + ed is not wicked).
  */
 export function matchSuffixSound(
   base: Sounds,
   word: Sounds,
   suffix: Suffix,
   yChanged: boolean,
-): 'same' | 'reshaped' | 'none' {
-  let reshaped = false;
+): 'same' | 'near' | 'none' {
+  let near = false;
   for (const { after, sounds } of suffix.soundings) {
     const tail = soften(sounds.map((sound) => (sound === 'IH' ? 'AX' : sound)));
     if (endsWith(word, tail)) {
       const head = word.slice(0, word.length - tail.length);
-      if (
-        suffixFits(suffix, after, base.at(-1)!) &&
-        baseForms(base, tail, suffix, yChanged).some((form) => sameSounds(form, head))
-      ) {
-        return 'same';
-      }
-      if (suffix.reshapes && sameSkeleton(base, head)) reshaped = true;
+      if (!suffixFits(suffix, after, head.at(-1) ?? '')) continue;
+      if (baseForms(base, tail, suffix, yChanged).some((form) => sameSounds(form, head))) return 'same';
+      near ||= suffix.reshapes ? sameSkeleton(base, head) : sameConsonants(base, head);
     }
     if (suffix.reshapes && tail[0] === 'ER' && endsWith(word, ['R', ...tail.slice(1)]))
-      reshaped ||= sameSkeleton(base, word.slice(0, -tail.length));
+      near ||= sameSkeleton(base, word.slice(0, -tail.length));
   }
-  return reshaped ? 'reshaped' : 'none';
+  // CMUdict has the Z of gulls in some words that end in a voiceless sound: tramps.
+  if (suffix.text === 's' && word.at(-1) === 'Z') near ||= sameSounds(base, word.slice(0, -1));
+  return near ? 'near' : 'none';
 }
 
 function baseForms(base: Sounds, tail: Sounds, suffix: Suffix, yChanged: boolean): Sounds[] {
@@ -140,18 +142,39 @@ function skeleton(sounds: Sounds): string[] {
 function sameSkeleton(base: Sounds, head: Sounds): boolean {
   const one = skeleton(base);
   const other = skeleton(head);
-  const lost =
-    one.length > 2 && one.at(-2) === 'V' && /^[LRN]$/.test(one.at(-1)!)
-      ? [...one.slice(0, -2), one.at(-1)!]
-      : null;
-  return softenedEqual(one, other) || (lost !== null && softenedEqual(lost, other));
+  return [one, loseWeakVowel(one)].some(
+    (marks) =>
+      softenedEqual(marks, other) || (marks.at(-1) === 'V' && softenedEqual(marks.slice(0, -1), other)),
+  );
+}
+
+/** The vowel before a last l, r or n goes: tiger, tigress. */
+function loseWeakVowel(marks: string[]): string[] {
+  return marks.length > 2 && marks.at(-2) === 'V' && /^[LRN]$/.test(marks.at(-1)!)
+    ? marks.toSpliced(-2, 1)
+    : marks;
 }
 
 function softenedEqual(one: string[], other: string[]): boolean {
-  if (one.at(-1) === 'V' && other.length === one.length - 1) one = one.slice(0, -1);
   if (one.length !== other.length) return false;
   return one.every((mark, i) => {
     if (mark === other[i]) return true;
     return i === one.length - 1 && (SOFTENED[mark]?.split(' ').includes(other[i]!) ?? false);
   });
+}
+
+/** All consonants alike, the last voiced or not (house, housed), whatever the vowels: an ending leaves them alone. */
+function sameConsonants(base: Sounds, head: Sounds): boolean {
+  const one = skeleton(base);
+  const other = skeleton(head);
+  return [one, loseWeakVowel(one)].some(
+    (marks) =>
+      marks.length === other.length &&
+      marks.every(
+        (mark, i) =>
+          mark === other[i] ||
+          VARYING.has(mark + other[i]) ||
+          (i === marks.length - 1 && VOICED[mark] === other[i]),
+      ),
+  );
 }

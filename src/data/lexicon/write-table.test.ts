@@ -1,0 +1,74 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { openLexicon } from '../../analyze/lexicon/open-lexicon.ts';
+import type { ReadingRecord, WordRecord } from '../../analyze/lexicon/word-record.ts';
+import { writeTable } from './write-table.ts';
+
+const unit = fc.record({
+  letters: fc.constantFrom('a', 'b', 'sh', 'igh', 'o_e', 'tion'),
+  sound: fc.constantFrom('EY', 'B', 'SH', 'AY', 'OW', 'SH.AX.N', '-'),
+});
+const madeBy = fc.record({
+  affix: fc.record({
+    letters: fc.constantFrom('ing', 'un'),
+    sound: fc.constant('IH.NG'),
+    kind: fc.constantFrom('suffix', 'prefix'),
+  }),
+  stem: fc.nat(3),
+  reading: fc.nat(3),
+  lessened: fc.boolean(),
+}) as fc.Arbitrary<NonNullable<Extract<ReadingRecord, { kind: 'whole' }>['madeBy']>>;
+const reading: fc.Arbitrary<ReadingRecord> = fc.oneof(
+  fc.record({
+    kind: fc.constant('whole' as const),
+    units: fc.array(unit, { minLength: 1, maxLength: 31 }),
+    madeBy: fc.option(madeBy),
+  }),
+  fc.record({ kind: fc.constant('affixed' as const), madeBy }),
+  fc.record({ kind: fc.constant('compound' as const), cut: fc.nat(40), left: fc.nat(3), right: fc.nat(3) }),
+);
+const record: fc.Arbitrary<WordRecord> = fc.record({
+  readings: fc.array(reading, { minLength: 1, maxLength: 3 }),
+  homograph: fc.boolean(),
+});
+// Few letters and long shared beginnings, so that every way of storing a length occurs.
+const word = fc.oneof(
+  fc.string({ unit: fc.constantFrom('a', 'b', "'"), minLength: 1, maxLength: 40 }),
+  fc.string({ unit: fc.constantFrom('a', 'b'), maxLength: 4 }).map((end) => `institutionalisa${end}`),
+);
+
+test('every word is found again as it was, and no other word is', () => {
+  fc.assert(
+    fc.property(
+      fc.uniqueArray(fc.tuple(word, record), { minLength: 1, maxLength: 60, selector: ([key]) => key }),
+      word,
+      (entries, other) => {
+        const records = new Map(entries);
+        const lexicon = openLexicon(writeTable(records));
+        expect(lexicon.size).toBe(records.size);
+        for (const [key, value] of records) expect(lexicon.find(key), key).toEqual(value);
+        if (!records.has(other)) expect(lexicon.find(other)).toBeNull();
+      },
+    ),
+    { seed: 20_261_125, numRuns: 150 },
+  );
+});
+
+test('the same records give the same bytes, in any order', () => {
+  fc.assert(
+    fc.property(
+      fc.uniqueArray(fc.tuple(word, record), { minLength: 1, maxLength: 30, selector: ([key]) => key }),
+      (entries) => {
+        expect(writeTable(new Map(entries.toReversed()))).toEqual(writeTable(new Map(entries)));
+      },
+    ),
+    { seed: 20_261_125, numRuns: 60 },
+  );
+});
+
+test('a file that is no table is refused with the next step', () => {
+  expect(() => openLexicon(new Uint8Array(3))).toThrow(/npm run data/);
+  expect(() => openLexicon(new Uint8Array([9, 0, 0, 0, 1, 0, 0, 0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 9]))).toThrow(
+    /npm run data/,
+  );
+});

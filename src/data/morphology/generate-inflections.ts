@@ -1,0 +1,62 @@
+import compromise from 'compromise';
+import { type Facts, isLemma, rankOf } from './lexical-facts.ts';
+
+/** One inflected form with the base form it was made from: `hoped`, of `hope`. */
+export interface Inflected {
+  readonly form: string;
+  readonly base: string;
+}
+
+/** The part of the library's `methods()` used here; its own types say only `object`. */
+interface Transforms {
+  readonly two: {
+    readonly transform: {
+      readonly noun: { toPlural(word: string, model: object): string };
+      readonly verb: { conjugate(word: string, model: object): Readonly<Record<string, string | undefined>> };
+      readonly adjective: {
+        toComparative(word: string, model: object): string;
+        toSuperlative(word: string, model: object): string;
+      };
+    };
+  };
+}
+
+/**
+ * Regular inflected forms as an outside library makes them (npm `compromise`: plural, conjugation,
+ * comparison) of every WordNet base form. Both form and base are in `words` and among the `commonest` words.
+ *
+ * Irregular forms are left out (went, lives of life), and so are those that are base forms themselves with no
+ * pointer to the base: an outside list cannot tell whether `bother` compares `both` or `wicked` is past.
+ */
+export function generateInflections(
+  words: ReadonlyMap<string, unknown>,
+  facts: Facts,
+  commonest: number,
+): Inflected[] {
+  const met = (word: string) => words.has(word) && rankOf(word, facts) <= commonest;
+  const forms: Inflected[] = [];
+  for (const [base, parts] of facts.lemmas) {
+    if (!/^[a-z]{2,}$/.test(base) || !met(base) || !isLemma(base, facts)) continue;
+    const stem = base.replace(/(ie|e|y)$/, '');
+    const regular = inflect(base, parts).filter(
+      (form) => /^[a-z]+(s|ed|ing|er|est)$/.test(form) && form.startsWith(stem) && form !== base,
+    );
+    for (const form of new Set(regular)) {
+      if (met(form)) forms.push({ form, base });
+    }
+  }
+  return forms;
+}
+
+function inflect(base: string, parts: ReadonlySet<string>): string[] {
+  const { noun, verb, adjective } = (compromise.methods() as Transforms).two.transform;
+  const model = compromise.model();
+  const forms: (string | undefined)[] = [];
+  if (parts.has('n')) forms.push(noun.toPlural(base, model));
+  if (parts.has('v')) {
+    const { PastTense, PresentTense, Gerund } = verb.conjugate(base, model);
+    forms.push(PastTense, PresentTense, Gerund);
+  }
+  if (parts.has('a')) forms.push(adjective.toComparative(base, model), adjective.toSuperlative(base, model));
+  return forms.filter((form) => form !== undefined);
+}
