@@ -23,6 +23,8 @@ const PAIRS_BEFORE_E = new Set(['st', 'ng', 'gu', 'qu', 'th']);
 /** With these the silent e belongs to the consonant unless the vowel is long: have, office, promise. */
 const KEEPS_OWN_E = new Set(['c', 's', 'v', 'g', 'z']);
 const ENDS_IN_SILENT_E = /^[^aeiou]+e$/;
+/** Any spelling whose last letter is an e that keeps silent: the se of horse, the ore of shore, the que of unique. */
+const CLOSES_WITH_E = /[^aeiou]e$|[gq]ue$/;
 
 interface Prepared extends WeighedUnit {
   readonly sounds: readonly string[];
@@ -31,6 +33,7 @@ interface Prepared extends WeighedUnit {
   readonly vowel: boolean;
   readonly long: boolean;
   readonly ownE: boolean;
+  readonly closesWithE: boolean;
 }
 
 /** An aligner over fixed unit costs. */
@@ -57,6 +60,7 @@ export function createAligner(units: readonly WeighedUnit[]): Aligner {
       vowel: hasVowel(unit.sound),
       long: text.length === 1 && isLong(unit.sound),
       ownE: ENDS_IN_SILENT_E.test(unit.letters),
+      closesWithE: CLOSES_WITH_E.test(unit.letters),
     };
     const list = byFirst.get(text[0]!);
     if (list) list.push(prepared);
@@ -133,6 +137,7 @@ function follow(
   spelling: string,
   i: number,
 ): number {
+  if (unit.closesWithE && runsIntoVowel(unit.text, spelling[i + unit.text.length])) return -1;
   if (state === FREE || state === AFTER_LONG) {
     if (state === AFTER_LONG && unit.ownE && i + unit.text.length === spelling.length) return -1;
     if (unit.opens) return OPEN;
@@ -145,4 +150,10 @@ function follow(
   }
   if (state === ONE_CONSONANT && before && PAIRS_BEFORE_E.has(before.text + unit.text)) return TWO_CONSONANTS;
   return -1;
+}
+
+/** No silent e stands before a vowel letter (ceiling is c-ei), save one that keeps c or g soft before a, o, u: pigeon. */
+function runsIntoVowel(text: string, next: string | undefined): boolean {
+  if (next === undefined || !/[aeiouy]/.test(next)) return false;
+  return !(/^(ce|ge)$/.test(text) && /[aou]/.test(next));
 }

@@ -1,0 +1,43 @@
+import { createAligner } from '../../analyze/alignment/align.ts';
+import { findDerivations } from '../morphology/find-derivations.ts';
+import { readCorrections } from '../morphology/read-corrections.ts';
+import { readCmudict } from '../read-cmudict.ts';
+import { readCapitalised, readFrequency } from '../read-frequency.ts';
+import { readWordnet } from '../read-wordnet.ts';
+import { cleanPronunciation } from './clean-pronunciation.ts';
+import { learnWeights } from './learn-weights.ts';
+import type { RecordSources } from './make-records.ts';
+import { readHandMade } from './read-hand-made.ts';
+
+/** Words the weights are learnt from: the commonest; names and rare words teach wrong habits. */
+const LEARN_FROM = 30_000;
+
+/** All that the records are made from, read from the packages; takes some seconds. */
+export function gatherSources(onStep: (step: string) => void = () => undefined): RecordSources {
+  onStep('reading dictionaries');
+  const handMade = readHandMade();
+  const pronunciations = new Map<string, readonly (readonly string[])[]>(
+    [...readCmudict()].filter(([word]) => belongs(word)),
+  );
+  for (const corrected of [handMade.pronunciations, handMade.homographs]) {
+    for (const [word, phones] of corrected) pronunciations.set(word, phones);
+  }
+  const rank = readFrequency();
+  onStep('finding bases and affixes');
+  const facts = { ...readWordnet(), rank, capitalised: readCapitalised() };
+  const derivations = findDerivations(pronunciations, facts, readCorrections());
+  onStep('learning spellings');
+  const common = [...pronunciations].filter(
+    ([word]) => (rank.get(word) ?? Infinity) <= LEARN_FROM && !derivations.has(word),
+  );
+  const spoken = common.map(
+    ([word, variants]): [string, string[]] => [word, cleanPronunciation(word, variants[0]!)],
+  );
+  return { pronunciations, derivations, aligner: createAligner(learnWeights(spoken)), handMade };
+}
+
+/** Letters with at most an apostrophe inside; possessives and shortened words are put together when they are met. */
+function belongs(word: string): boolean {
+  if (word.length === 1) return /[ai]/.test(word);
+  return /^[a-z]+('[a-z]+)?$/.test(word) && !/('s|n't|'ve|'ll|'re|'d|'m)$/.test(word);
+}
