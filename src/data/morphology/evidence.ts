@@ -19,11 +19,16 @@ export interface WordFacts {
  * Not so for corner and corn.
  */
 export function showsKinship(word: string, base: string, facts: WordFacts): boolean {
+  if (pointsTo(word, base, facts)) return true;
   const kin = facts.related?.get(word);
-  if (kin?.has(base)) return true;
   const baseKin = facts.related?.get(base);
   if (kin && baseKin) for (const one of kin) if (baseKin.has(one)) return true;
   return mentions(word, base, facts);
+}
+
+/** True when WordNet has a pointer between the two: photographer, photograph; not flower, flow. */
+export function pointsTo(word: string, base: string, facts: WordFacts): boolean {
+  return facts.related?.get(word)?.has(base) ?? false;
 }
 
 /** True when a definition of `word` uses `base` or an inflected form of it. */

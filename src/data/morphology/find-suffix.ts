@@ -1,7 +1,8 @@
 import { SUFFIXES, type Suffix } from '../../analyze/morphology/affixes.ts';
 import { restoreStem } from '../../analyze/morphology/restore-stem.ts';
+import type { SpellingChange } from '../../analyze/types.ts';
 import type { Derivation } from './derivation.ts';
-import { showsKinship } from './evidence.ts';
+import { pointsTo, showsKinship } from './evidence.ts';
 import { type Facts, isLemma, looksLikeName, partsOf, RAREST, rankOf, shareOne } from './lexical-facts.ts';
 import { matchSuffixSound, type Sounds } from './match-sound.ts';
 
@@ -35,6 +36,24 @@ const NATIVE = new Set([
   'able',
 ]);
 
+/** What speaks for or against one base of one word. */
+interface Evidence {
+  readonly word: string;
+  readonly stem: string;
+  readonly suffix: Suffix;
+  readonly change: SpellingChange;
+  /** The base is heard whole in the word. */
+  readonly same: boolean;
+  /** WordNet ties word and base together; where the base is only nearly heard, by a pointer. */
+  readonly kin: boolean;
+  /** The base is the commoner word. */
+  readonly commoner: boolean;
+  /** Parts of speech of the base, as letters. */
+  readonly parts: string;
+  /** Parts of speech WordNet gives the word itself; empty for most inflected forms. */
+  readonly own: string;
+}
+
 /** Every suffix that may have made `word`. `found` holds the derivations of shorter words. */
 export function findSuffixes(
   word: string,
@@ -43,92 +62,136 @@ export function findSuffixes(
   found: ReadonlyMap<string, Derivation>,
 ): Candidate[] {
   const candidates: Candidate[] = [];
+  const own = isLemma(word, facts) ? [...facts.lemmas.get(word)!].join('') : '';
   for (const suffix of BY_ENDING.get(word.at(-1)!) ?? []) {
     for (const { stem, change } of restoreStem(word, suffix.text)) {
       const readings = words.get(stem);
-      if (!readings || stem === word) continue;
+      const parts = readings && stem !== word ? partsOf(stem, facts, found) : '';
+      if (!readings || !shareOne(suffix.joins, parts)) continue;
       const fit = bestReading(words.get(word)!, readings, suffix, change === 'y-to-i');
       if (!fit) continue;
-      const kin = isLemma(word, facts) && showsKinship(word, stem, facts);
-      if (!plausible(word, stem, suffix, fit.same, kin, facts, found)) continue;
-      const derivation: Derivation = {
-        base: stem,
-        affix: suffix.text,
-        kind: 'suffix',
-        change,
-        wordReading: fit.word,
-        baseReading: fit.same ? fit.base : -1,
-      };
-      const rare = rankOf(stem, facts) > 4 * rankOf(word, facts) ? 30 : 0;
-      const score =
-        (suffix.inflection && suffix.text !== 'er' ? 100 : 80) + (kin ? 10 : 0) - rare + stem.length;
-      candidates.push({ derivation, score: score + (fit.same ? 5 : 0) + preference(suffix, stem, found) });
+      const kin =
+        own !== '' &&
+        (fit.same || suffix.reshapes || suffix.text === 'ed' || suffix.text === 'ing'
+          ? showsKinship(word, stem, facts)
+          : pointsTo(word, stem, facts));
+      const commoner = rankOf(stem, facts) < rankOf(word, facts);
+      const evidence = { word, stem, suffix, change, same: fit.same, kin, commoner, parts, own };
+      if (!plausible(evidence, facts, found)) continue;
+      candidates.push({
+        derivation: {
+          base: stem,
+          affix: suffix.text,
+          kind: 'suffix',
+          change,
+          wordReading: fit.word,
+          baseReading: fit.same ? fit.base : -1,
+        },
+        score: weigh(evidence, facts, found),
+      });
     }
   }
   return candidates;
 }
 
-/** creation is create + ion, not cre + ation; robbery is rob + ery like bakery, not robber + y. */
-function preference(suffix: Suffix, stem: string, found: ReadonlyMap<string, Derivation>): number {
-  if (suffix.text === 'ion' && stem.endsWith('ate')) return 15;
-  return suffix.text === 'y' && found.get(stem)?.affix === 'er' ? -15 : 0;
+/**
+ * Commoner bases first (masses of mass, not of masse), unlikely ones after any prefix or compound (unarmed is
+ * un + armed, not unarm + ed).
+ */
+function weigh(
+  { word, stem, suffix, same, kin }: Evidence,
+  facts: Facts,
+  found: ReadonlyMap<string, Derivation>,
+) {
+  const rank = rankOf(stem, facts);
+  const unlikely = !(found.has(stem) && isLemma(stem, facts)) && rank > 4 * rankOf(word, facts);
+  const rare = unlikely ? (rank >= RAREST ? 60 : 30) : 0;
+  const sure = suffix.inflection && suffix.text !== 'er' ? 100 : 80;
+  const score = sure + (kin ? 10 : 0) + (same ? 5 : 0) - rare + stem.length - 4 * Math.log10(rank);
+  // creation is create + ion, not cre + ation; robbery is rob + ery like bakery, not robber + y.
+  if (suffix.text === 'ion' && stem.endsWith('ate')) return score + 15;
+  return suffix.text === 'y' && found.get(stem)?.affix === 'er' ? score - 15 : score;
 }
 
 function bestReading(word: readonly Sounds[], base: readonly Sounds[], suffix: Suffix, yChanged: boolean) {
-  let reshaped: { word: number; base: number; same: boolean } | null = null;
+  let near: { word: number; base: number; same: boolean } | null = null;
   for (const [w, wordSounds] of word.entries()) {
     for (const [b, baseSounds] of base.entries()) {
       const match = matchSuffixSound(baseSounds, wordSounds, suffix, yChanged);
       if (match === 'same') return { word: w, base: b, same: true };
-      if (match === 'reshaped') reshaped ??= { word: w, base: b, same: false };
+      if (match === 'near') near ??= { word: w, base: b, same: false };
     }
   }
-  return reshaped;
+  return near;
 }
 
-function plausible(
-  word: string,
-  stem: string,
-  suffix: Suffix,
-  same: boolean,
-  kin: boolean,
+function plausible(evidence: Evidence, facts: Facts, found: ReadonlyMap<string, Derivation>): boolean {
+  const { word, stem, suffix, same, kin, commoner } = evidence;
+  switch (suffix.text) {
+    case 's':
+    case 'es':
+      return takesS(evidence, facts, found);
+    case 'ed':
+    case 'ing':
+    case 'est':
+    case 'er':
+      if (looksLikeName(word, facts) && (!facts.rank.has(word) || isNamesake(evidence, facts))) break;
+      if (suffix.text === 'er') return takesEr(evidence, facts);
+      if (suffix.text === 'est') return evidence.own === '' || commoner || kin;
+      return takesVerbEnding(evidence);
+    default:
+      if (!looksLikeName(word, facts)) return isDerived(evidence);
+  }
+  // Words no list counts (rare, or surnames): trust only plain endings of known verbs and adjectives.
+  const unseen = !facts.rank.has(word) && !facts.names?.has(word);
+  if (!unseen || !/^(ed|ing|ly|ness)$/.test(suffix.text) || !same) return false;
+  return isLemma(stem, facts) && rankOf(stem, facts) < RAREST;
+}
+
+/** Mostly written with a capital: a name, but for verb forms that often begin a sentence (supposing). */
+function isNamesake({ word, stem, suffix, same, parts }: Evidence, facts: Facts): boolean {
+  if (!facts.capitalised?.has(word)) return false;
+  const verbForm = /^(ed|ing)$/.test(suffix.text) && same && stem.length > 3 && parts.includes('v');
+  return !verbForm || (facts.names?.has(word) ?? false);
+}
+
+function takesS(
+  { word, stem, same, kin, commoner, own }: Evidence,
   facts: Facts,
   found: ReadonlyMap<string, Derivation>,
 ): boolean {
-  const parts = partsOf(stem, facts, found);
-  if (!shareOne(suffix.joins, parts)) return false;
-  const commoner = rankOf(stem, facts) < rankOf(word, facts);
-  const own = isLemma(word, facts) ? [...facts.lemmas.get(word)!].join('') : '';
+  // halves and shelves come from half and shelf, whose f turns into v; leaves and saves may be leave and save.
+  const single = word.replace(/ves$/, 'f');
+  if (single !== word && facts.lemmas.get(single)?.has('n') && rankOf(single, facts) < rankOf(stem, facts))
+    return false;
+  if (!isLemma(stem, facts) && !found.has(stem)) return stem.length > 3 && commoner;
+  if (facts.names?.has(word) && !commoner) return false;
+  if (facts.capitalised?.has(word) && !commoner && !(same && stem.length > 2)) return false;
+  if (!same && !commoner && (stem.length < 4 || own !== '')) return false;
+  return own === '' || commoner || kin || (same && stem.length > 2);
+}
 
-  if (suffix.text === 's' || suffix.text === 'es') {
-    if (!isLemma(stem, facts) && found.get(stem)?.kind !== 'suffix') return stem.length > 3 && commoner;
-    if (facts.capitalised?.has(word) && !commoner) return false;
-    return own === '' || commoner || kin || (same && stem.length > 2 && parts.includes('n'));
-  }
-  if (
-    looksLikeName(word, facts) &&
-    !(suffix.inflection && facts.rank.has(word) && !facts.capitalised?.has(word))
-  ) {
-    // Words no list counts (rare, or surnames): trust only plain inflections of known verbs and adjectives.
-    const unseen = !facts.rank.has(word) && !facts.names?.has(word);
-    if (!unseen || !/^(ed|ing|ly|ness)$/.test(suffix.text) || !same) return false;
-    return isLemma(stem, facts) && rankOf(stem, facts) < RAREST;
-  }
-  if (suffix.text === 'ed' || suffix.text === 'ing') {
-    if (suffix.text === 'ed' && stem.endsWith('ee') && own.includes('n') && !kin) return false;
-    return (
-      own === '' ||
-      kin ||
-      (commoner && stem.length > 2) ||
-      (same && stem.length > (suffix.text === 'ed' ? 2 : 3) && parts.includes('v'))
-    );
-  }
-  if (suffix.text === 'est') return own === '' || commoner || kin;
-  if (suffix.text === 'er') {
-    if (own === '') return shareOne('av', parts) || (commoner && stem.length > 3);
-    if (!/[nv]/.test(own)) return commoner || kin;
-    return kin || (commoner && parts.includes('v') && !own.includes('v') && stem.length > 3);
-  }
+function takesVerbEnding({ stem, suffix, change, same, kin, commoner, parts, own }: Evidence): boolean {
+  if (suffix.text === 'ed' && stem.endsWith('ee') && own.includes('n') && !kin) return false;
+  if (own === '' || kin) return true;
+  const long = stem.length > (suffix.text === 'ed' || change === 'double' ? 2 : 3);
+  return commoner
+    ? stem.length > 2 && (same || parts.includes('v'))
+    : (same ? long : stem.length > 4) && parts.includes('v');
+}
+
+function takesEr({ stem, change, same, kin, commoner, parts, own }: Evidence, facts: Facts): boolean {
+  if (own === '') return shareOne('av', parts) || (commoner && stem.length > 3);
+  if (!same && !kin) return false;
+  if (!/[nv]/.test(own)) return commoner || kin;
+  if (kin) return true;
+  if (!commoner || stem.length < 3) return false;
+  // stranger, loner, madder: also words by themselves, yet plain comparatives; not offer, whose off is too short.
+  if (same && facts.lemmas.get(stem)?.has('a') && (stem.length > 3 || change === 'double')) return true;
+  return parts.includes('v') && !own.includes('v') && stem.length > 3;
+}
+
+function isDerived({ stem, suffix, same, kin, commoner, parts, own }: Evidence): boolean {
   if (own === '') return same && commoner && stem.length > 3 && (TRUSTED.has(suffix.text) || stem.length > 4);
   if (!shareOne(suffix.makes, own)) return false;
   if (kin) return same || stem.length > 3 || commoner;

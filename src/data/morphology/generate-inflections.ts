@@ -36,7 +36,7 @@ export function generateInflections(
   const met = (word: string) => words.has(word) && rankOf(word, facts) <= commonest;
   const forms: Inflected[] = [];
   for (const [base, parts] of facts.lemmas) {
-    if (!/^[a-z]{2,}$/.test(base) || !met(base) || !isLemma(base, facts)) continue;
+    if (!/^[a-z]{2,}$/.test(base) || !words.has(base) || !isLemma(base, facts)) continue;
     const stem = base.replace(/(ie|e|y)$/, '');
     const regular = inflect(base, parts).filter(
       (form) => /^[a-z]+(s|ed|ing|er|est)$/.test(form) && form.startsWith(stem) && form !== base,

@@ -104,8 +104,8 @@ export function matchSuffixSound(
     if (suffix.reshapes && tail[0] === 'ER' && endsWith(word, ['R', ...tail.slice(1)]))
       near ||= sameSkeleton(base, word.slice(0, -tail.length));
   }
-  // CMUdict has the Z of gulls in some words that end in a voiceless sound: tramps.
-  if (suffix.text === 's' && word.at(-1) === 'Z') near ||= sameSounds(base, word.slice(0, -1));
+  // CMUdict has the Z of gulls in some words like tramps, and the S of tramps in some like bras.
+  if (suffix.text === 's' && /^[SZ]$/.test(word.at(-1)!)) near ||= sameSounds(base, word.slice(0, -1));
   return near ? 'near' : 'none';
 }
 
@@ -130,10 +130,11 @@ function baseForms(base: Sounds, tail: Sounds, suffix: Suffix, yChanged: boolean
 /** Consonants in order with vowels as one mark each, so that loss and shift of vowels do not count. */
 function skeleton(sounds: Sounds): string[] {
   const marks: string[] = [];
-  for (const sound of sounds) {
-    if (sound === 'Y') continue;
-    if (!VOWEL.test(sound)) marks.push(sound);
-    else if (marks.at(-1) !== 'V') marks.push('V');
+  for (const [i, sound] of sounds.entries()) {
+    if (sound === 'Y' || (sound === 'R' && sounds[i - 1] === 'ER')) continue;
+    if (!VOWEL.test(sound)) {
+      if (sound !== sounds[i - 1]) marks.push(sound);
+    } else if (marks.at(-1) !== 'V') marks.push('V');
     if (sound === 'ER') marks.push('R');
   }
   return marks;
