@@ -75,7 +75,8 @@ function lessenLast(spellings: readonly WordSpelling[]): WordSpelling[] {
   return [...spellings.slice(0, -1), lessened];
 }
 
-function addPrefix(word: string, affix: AffixForm, base: BuiltWord | undefined): BuiltWord | null {
+/** prefix + base. */
+export function addPrefix(word: string, affix: AffixForm, base: BuiltWord | undefined): BuiltWord | null {
   if (!base) return null;
   const inner = asBase(word.slice(affix.letters.length), base);
   return {

@@ -1,5 +1,5 @@
 import { hasVowel } from '../alignment/sounds.ts';
-import { addSuffixTo, type FindBuilt, joinWords } from '../build/build-word.ts';
+import { addPrefix, addSuffixTo, type FindBuilt, joinWords } from '../build/build-word.ts';
 import type { BuiltWord } from '../build/built-word.ts';
 import { spellingsOf } from '../build/built-word.ts';
 import { restoreStem, type Stem } from '../morphology/restore-stem.ts';
@@ -28,7 +28,7 @@ const SHORTEST_PART = 3;
 
 /**
  * A word the table lacks, from words it holds: a possessive (gulls', Wick's), an inflected form or one in
- * -ly, -ness and the like (kayaked), or two words in one (tidepool). Empty when it is none of these.
+ * -ly, -ness and the like (kayaked), one with a prefix (resalt), or two words in one (tidepool). Empty when it is none of these.
  */
 export function buildUnlisted(word: string, find: FindBuilt): BuiltWord[] {
   const possessive = /^(.*[a-z])('s|')$/.exec(word);
@@ -38,7 +38,33 @@ export function buildUnlisted(word: string, find: FindBuilt): BuiltWord[] {
     const found = withEnding(word, letters, sound, find);
     if (found) return [found];
   }
-  return compound(word, find);
+  const prefixed = withPrefix(word, find);
+  return prefixed ? [prefixed] : compound(word, find);
+}
+
+/** Beginnings any word may take: unmoored, resalt; not those that change with the base (im-, il-). */
+const BEGINNINGS: readonly (readonly [letters: string, sound: string])[] = [
+  ['un', 'AH.N'],
+  ['re', 'R.IY'],
+  ['dis', 'D.IH.S'],
+  ['mis', 'M.IH.S'],
+  ['non', 'N.AA.N'],
+  ['over', 'OW.V.ER'],
+  ['under', 'AH.N.D.ER'],
+  ['sub', 'S.AH.B'],
+  ['super', 'S.UW.P.ER'],
+  ['inter', 'IH.N.T.ER'],
+  ['anti', 'AE.N.T.IY'],
+];
+
+function withPrefix(word: string, find: FindBuilt): BuiltWord | null {
+  for (const [letters, sound] of BEGINNINGS) {
+    const rest = word.slice(letters.length);
+    if (!word.startsWith(letters) || rest.length <= SHORTEST_PART) continue;
+    const base = find(rest)[0];
+    if (base) return addPrefix(word, { letters, sound, kind: 'prefix' }, base);
+  }
+  return null;
 }
 
 function possessives(owner: string, ending: string, find: FindBuilt): BuiltWord[] {
