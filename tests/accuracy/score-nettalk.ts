@@ -17,7 +17,6 @@ export interface NettalkScore {
   readonly wrong: readonly string[];
 }
 
-
 /** Reads the corpus and the key of its symbols (tab separated with a header line). */
 export function readNettalk(corpus: string, key: string): NettalkWord[] {
   const arpabet = new Map(
@@ -66,12 +65,18 @@ export function scoreNettalk(words: readonly NettalkWord[], aligner: Aligner): N
     letters += word.length;
     let right = 0;
     for (const [i, unit] of found.units.entries()) {
-      const theirs = sounds.slice(starts[i], starts[i + 1]).flat().join('.');
+      const theirs = sounds
+        .slice(starts[i], starts[i + 1])
+        .flat()
+        .join('.');
       if (theirs === (unit.sound === '-' ? '' : unit.sound)) right += starts[i + 1]! - starts[i]!;
     }
     lettersRight += right;
     if (right === word.length) wordsRight++;
-    else wrong.push(`${word}: ${found.units.map((unit) => `${unit.letters}:${unit.sound}`).join(' ')} | ${describe(word, sounds)}`);
+    else
+      wrong.push(
+        `${word}: ${found.units.map((unit) => `${unit.letters}:${unit.sound}`).join(' ')} | ${describe(word, sounds)}`,
+      );
   }
   return { words: words.length, aligned, letters, lettersRight, wordsRight, wrong };
 }
