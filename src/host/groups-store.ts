@@ -9,6 +9,8 @@ import { GROUPS_KEY, watchStoredGroups } from './watch-groups.ts';
 export interface Groups {
   readonly chosen: string;
   readonly groups: Readonly<Record<string, Group>>;
+  /** Groups as stored that this version cannot read; they are kept as they are for one that can. */
+  readonly unread: Readonly<Record<string, unknown>>;
 }
 
 const VERSION = 1;
@@ -16,10 +18,14 @@ const VERSION = 1;
 const starters: Groups = {
   chosen: 'herons',
   groups: { herons: parseGroup(herons), plovers: parseGroup(plovers) },
+  unread: {},
 };
 
-interface Stored extends Groups {
+/** How they lie in storage: the groups of both kinds together, and the version that wrote them. */
+interface Stored {
   readonly version: number;
+  readonly chosen: string;
+  readonly groups: Readonly<Record<string, unknown>>;
 }
 
 /** The stored groups, or the starters when nothing was stored yet. */
@@ -37,7 +43,8 @@ export function chosenGroup({ chosen, groups }: Groups): Group {
  */
 export function changeGroups(change: (groups: Groups) => Groups): Promise<void> {
   const done = last.then(async () => {
-    const stored: Stored = { version: VERSION, ...change(await loadGroups()) };
+    const { chosen, groups, unread } = change(await loadGroups());
+    const stored: Stored = { version: VERSION, chosen, groups: { ...unread, ...groups } };
     await browser.storage.local.set({ [GROUPS_KEY]: stored });
   });
   last = done.catch(() => undefined);
@@ -58,18 +65,26 @@ export function watchGroups(onChange: (groups: Groups) => void, signal: AbortSig
   watchStoredGroups((stored) => onChange(readStored(stored)), signal);
 }
 
-/** What cannot be read is set aside by using the starters in its place; it stays stored until something is saved. */
+/** At least one group can be read: the starters stand beside what is stored when nothing of it can. */
 function readStored(value: unknown): Groups {
   if (typeof value !== 'object' || value === null) return starters;
-  const { chosen, groups } = value as Partial<Stored>;
-  const read: Record<string, Group> = {};
-  for (const [id, group] of Object.entries(groups ?? {})) {
+  const stored = value as Partial<Stored>;
+  const groups: Record<string, Group> = {};
+  const unread: Record<string, unknown> = {};
+  for (const [id, group] of Object.entries(stored.groups ?? {})) {
     try {
-      read[id] = parseGroup(group);
+      groups[id] = parseGroup(group);
     } catch {
-      read[id] = { ...starters.groups.herons!, name: `${id} (could not be read)` };
+      unread[id] = group;
     }
   }
-  if (Object.keys(read).length === 0) return starters;
-  return { chosen: chosen && chosen in read ? chosen : Object.keys(read)[0]!, groups: read };
+  if (Object.keys(groups).length === 0) {
+    for (const [id, group] of Object.entries(starters.groups)) groups[freeId(id, unread)] = group;
+  }
+  const { chosen = '' } = stored;
+  return { chosen: chosen in groups ? chosen : Object.keys(groups)[0]!, groups, unread };
+}
+
+function freeId(id: string, taken: object): string {
+  return id in taken ? freeId(`${id}-starter`, taken) : id;
 }

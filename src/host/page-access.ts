@@ -1,4 +1,5 @@
 import { browser } from './browser.ts';
+import { explainClosedPage, explainRefusal } from './explain-closed-page.ts';
 import { isPageNews } from './messages.ts';
 
 const SCRIPT = '/content-scripts/page.js';
@@ -18,23 +19,17 @@ export async function shadePage(tab: number): Promise<void> {
   });
 }
 
-/** Why a page cannot be shaded, with what to do, by its address; null for an ordinary page. */
-export function explainClosedPage(url: string | undefined): string | null {
-  if (url === undefined) return null;
-  if (
-    /^https:\/\/(chromewebstore\.google\.com|chrome\.google\.com\/webstore|addons\.mozilla\.org)/.test(url)
-  ) {
-    return 'Browsers let no extension into their own store. Open the story in another tab.';
+/** Whether a tab may be shaded now; `why` says what stands in the way of it, null for want of a click on the button. */
+export type Access = { readonly allowed: true } | { readonly allowed: false; readonly why: string | null };
+
+/** Finds out by running nothing at all in the tab, since only then does the browser tell. */
+export async function checkAccess(tab: { id: number; url: string | undefined }): Promise<Access> {
+  try {
+    await browser.scripting.executeScript({ target: { tabId: tab.id }, func: () => undefined });
+    return { allowed: true };
+  } catch (error) {
+    return { allowed: false, why: explainClosedPage(tab.url) ?? explainRefusal(error) };
   }
-  if (/\.pdf($|[?#])/i.test(url)) {
-    return 'This is a PDF, which the browser shows with a viewer of its own. Open the text as a web page.';
-  }
-  if (/^file:/.test(url)) {
-    return 'This page is a file on your computer. Allow “access to file URLs” for Wordreach in the browser’s extension settings, then press the button again.';
-  }
-  if (!/^https?:/.test(url))
-    return 'This is a page of the browser itself. Open a story on the web, then press the button.';
-  return null;
 }
 
 /** The tab in front in this window, or the one a test or the start command names in the panel's address. */

@@ -1,18 +1,27 @@
-import { catalogue } from '../analyze/index.ts';
+import { patternLabel } from '../ui/pattern-label.ts';
+import { useKeptFocus } from './use-kept-focus.ts';
 
-const labels = new Map(catalogue.map(({ id, label }) => [id, label]));
-
-/** Patterns taught out of order, which can be taken back. */
+/** Patterns ticked as taught out of order, which can be taken back. */
 export function AlsoTaught({ ids, onUntick }: { ids: readonly string[]; onUntick: (id: string) => void }) {
+  const { list, leave } = useKeptFocus<HTMLUListElement>(ids);
   if (ids.length === 0) return null;
   return (
     <section aria-labelledby="also-title">
       <h2 id="also-title">Also taught</h2>
-      <ul class="also">
-        {ids.map((id) => (
+      <p class="quiet">Ticked as taught before their step; untick to take back.</p>
+      <ul class="also" ref={list}>
+        {ids.map((id, i) => (
           <li key={id}>
-            <label>
-              <input type="checkbox" checked onChange={() => onUntick(id)} /> {labels.get(id) ?? id}
+            <label class="tick">
+              <input
+                type="checkbox"
+                checked
+                onChange={() => {
+                  leave(i);
+                  onUntick(id);
+                }}
+              />{' '}
+              {patternLabel(id)}
             </label>
           </li>
         ))}

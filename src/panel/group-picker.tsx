@@ -1,14 +1,14 @@
 import { useState } from 'preact/hooks';
-import { catalogue } from '../analyze/index.ts';
+import type { SequenceStep } from '../analyze/types.ts';
 import { changeChosen, changeGroups, chosenGroup, type Groups } from '../host/groups-store.ts';
 import { findSequence } from '../host/sequences.ts';
-
-const labels = new Map(catalogue.map(({ id, label }) => [id, label]));
+import { patternLabel } from '../ui/pattern-label.ts';
 
 /** Chooses the group, and the step it has reached in its sequence. */
 export function GroupPicker({ groups }: { groups: Groups }) {
   const group = chosenGroup(groups);
   const sequence = findSequence(group.sequence);
+  const unread = Object.keys(groups.unread);
   return (
     <section class="group" aria-label="Group">
       <label class="group-name">
@@ -27,6 +27,12 @@ export function GroupPicker({ groups }: { groups: Groups }) {
           ))}
         </select>
       </label>
+      {unread.length > 0 && (
+        <p class="quiet">
+          Kept, but not readable by this version of Wordreach: {unread.join(', ')}. Update the extension to
+          use {unread.length === 1 ? 'it' : 'them'}.
+        </p>
+      )}
       {sequence && (
         <StepSlider key={groups.chosen} step={group.step} steps={sequence.steps} sequence={sequence.name} />
       )}
@@ -36,11 +42,7 @@ export function GroupPicker({ groups }: { groups: Groups }) {
 
 interface StepSliderProps {
   readonly step: number;
-  readonly steps: readonly {
-    readonly title?: string;
-    readonly teaches: readonly string[];
-    readonly bySight: readonly string[];
-  }[];
+  readonly steps: readonly SequenceStep[];
   readonly sequence: string;
 }
 
@@ -49,10 +51,7 @@ function StepSlider({ step, steps, sequence }: StepSliderProps) {
   const [shown, setShown] = useState<number | null>(null);
   const at = Math.min(shown ?? step, steps.length);
   const current = steps[at - 1];
-  const title =
-    current?.title ??
-    current?.teaches.map((id) => labels.get(id) ?? id).join(', ') ??
-    'Before the first step';
+  const title = current ? (current.title ?? listPatterns(current)) : 'Before the first step';
   return (
     <div class="step">
       <label for="step">
@@ -74,12 +73,20 @@ function StepSlider({ step, steps, sequence }: StepSliderProps) {
           void changeChosen((group) => ({ ...group, step: chosen })).then(() => setShown(null));
         }}
       />
-      <p class="step-title">
-        {title}
-        {current && current.bySight.length > 0 && (
-          <span class="quiet"> · by sight: {current.bySight.join(', ')}</span>
-        )}
-      </p>
+      <p class="step-title">{title}</p>
+      {current && (
+        <details class="quiet">
+          <summary>What this step teaches</summary>
+          <p>
+            {listPatterns(current)}
+            {current.bySight.length > 0 && `; by sight: ${current.bySight.join(', ')}`}
+          </p>
+        </details>
+      )}
     </div>
   );
+}
+
+function listPatterns({ teaches }: SequenceStep): string {
+  return teaches.map(patternLabel).join('; ');
 }

@@ -3,12 +3,13 @@ import type { Report } from '../analyze/types.ts';
 import { askBackground, askPage } from '../host/client.ts';
 import { watchGroups } from '../host/groups-store.ts';
 import type { PageWords } from '../host/messages.ts';
-import { explainClosedPage, findTab, shadePage, watchPageNews, watchTabs } from '../host/page-access.ts';
+import { checkAccess, findTab, shadePage, watchPageNews, watchTabs } from '../host/page-access.ts';
 
 export type PageState =
   | { readonly kind: 'loading' }
   | { readonly kind: 'closed'; readonly why: string }
-  | { readonly kind: 'unshaded'; readonly tab: number }
+  /** `allowed` when the button was pressed here before, so that the panel may shade it too. */
+  | { readonly kind: 'unshaded'; readonly allowed: boolean }
   | { readonly kind: 'shaded'; readonly tab: number; readonly page: PageWords; readonly report: Report };
 
 const NO_TAB = 'There is no page in front. Open a story, then press the Wordreach button in the toolbar.';
@@ -47,13 +48,8 @@ export function usePage(): { state: PageState; shade: () => void } {
   const shade = useCallback(() => {
     findTab()
       .then((tab) => (tab ? shadePage(tab.id) : undefined))
-      .catch(() =>
-        setState({
-          kind: 'closed',
-          why: 'Press the Wordreach button in the toolbar: the browser lets it read this page only then.',
-        }),
-      );
-  }, []);
+      .catch(refresh);
+  }, [refresh]);
   return { state, shade };
 }
 
@@ -63,8 +59,9 @@ async function readPage(): Promise<PageState> {
     if (!tab) return { kind: 'closed', why: NO_TAB };
     const page = await askPage(tab.id, 'words', undefined as never);
     if (page) return { kind: 'shaded', tab: tab.id, page, report: await askBackground('report', page) };
-    const why = explainClosedPage(tab.url);
-    return why ? { kind: 'closed', why } : { kind: 'unshaded', tab: tab.id };
+    const access = await checkAccess(tab);
+    if (access.allowed || access.why === null) return { kind: 'unshaded', allowed: access.allowed };
+    return { kind: 'closed', why: access.why };
   } catch {
     return { kind: 'closed', why: FAILED };
   }

@@ -1,23 +1,50 @@
+import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
+import type { WordKey } from '../analyze/types.ts';
 
 const SHOWN = 8;
 
-/** Words that lead to their place in the page; pressed again, to the next place. */
-export function WordButtons({ words, onWord }: { words: readonly string[]; onWord: (word: string) => void }) {
+/** What pressing a word does, and which word is open where; the same for every list of words in the panel. */
+export interface WordLinks {
+  /** The word taken apart at the moment, in one of the lists. */
+  readonly opened: { readonly list: string; readonly word: WordKey } | null;
+  readonly card: ComponentChildren;
+  readonly isUnsure: (word: WordKey) => boolean;
+  readonly open: (list: string, word: WordKey) => void;
+}
+
+interface WordButtonsProps {
+  readonly list: string;
+  readonly words: readonly WordKey[];
+  readonly links: WordLinks;
+}
+
+/** Words that lead to their place in the page, pressed again to the next, and are taken apart beneath. */
+export function WordButtons({ list, words, links }: WordButtonsProps) {
   const [all, setAll] = useState(false);
   const shown = all ? words : words.slice(0, SHOWN);
+  const opened = links.opened?.list === list ? links.opened.word : null;
   return (
-    <p class="words">
-      {shown.map((word) => (
-        <button key={word} type="button" class="word" onClick={() => onWord(word)}>
-          {word}
-        </button>
-      ))}
-      {words.length > SHOWN && (
-        <button type="button" class="plain" aria-expanded={all} onClick={() => setAll(!all)}>
-          {all ? 'fewer' : `${words.length - SHOWN} more`}
-        </button>
-      )}
-    </p>
+    <>
+      <p class="words">
+        {shown.map((word) => (
+          <button
+            key={word}
+            type="button"
+            class={`word${links.isUnsure(word) ? ' word-unsure' : ''}`}
+            aria-current={word === opened}
+            onClick={() => links.open(list, word)}
+          >
+            {word}
+          </button>
+        ))}
+        {words.length > SHOWN && (
+          <button type="button" class="plain" aria-expanded={all} onClick={() => setAll(!all)}>
+            {all ? 'fewer' : `${words.length - SHOWN} more`}
+          </button>
+        )}
+      </p>
+      {opened !== null && words.includes(opened) && links.card}
+    </>
   );
 }

@@ -1,53 +1,37 @@
-import { useEffect, useState } from 'preact/hooks';
-import { catalogue } from '../analyze/index.ts';
-import type { Reading, Standing } from '../analyze/types.ts';
-import { askBackground } from '../host/client.ts';
+import type { PatternId, Reading } from '../analyze/types.ts';
 import type { WordExplanation } from '../host/messages.ts';
 import { describeMaking } from '../ui/describe-change.ts';
+import { patternLabel } from '../ui/pattern-label.ts';
 import { soundName } from '../ui/sound-names.ts';
+import { standingSentence } from '../ui/standing-sentence.ts';
+import { syllableName } from '../ui/syllable-name.ts';
+import './word-card.css';
 
-const patterns = new Map(catalogue.map((pattern) => [pattern.id, pattern]));
-
-const STANDINGS: Readonly<Record<Standing, string>> = {
-  reads: 'The group can decode it.',
-  fresh: 'The group can decode it, and it practises this step.',
-  'by-sight': 'Taught as a whole word.',
-  name: 'Taken for a name; names are not counted.',
-  unsure: 'It depends: look at it yourself.',
-  beyond: 'Not yet decodable.',
-  skipped: 'Left out of the count.',
-};
 const GUESSES: Partial<Record<Reading['source'], string>> = {
   derived: 'Not in the dictionary; put together from words that are.',
-  rule: 'Not in the dictionary; read by rule, so this is a guess.',
-  guess: 'Not in the dictionary; this is a guess.',
+  rule: 'A guess: not in the dictionary, read by rule.',
+  guess: 'A guess: not in the dictionary.',
   none: 'Not in the dictionary, and too unusual to read by rule.',
 };
 
 interface WordCardProps {
-  readonly word: string;
-  /** Changes when the group does, so that the card is asked for anew. */
-  readonly version: unknown;
+  readonly explanation: WordExplanation;
   readonly onNext: () => void;
   readonly onClose: () => void;
 }
 
 /** One word taken apart: its spellings with their sounds, base and endings, syllables, and what is missing. */
-export function WordCard({ word, version, onNext, onClose }: WordCardProps) {
-  const [found, setFound] = useState<WordExplanation | null>(null);
-  useEffect(() => {
-    let current = true;
-    void askBackground('explain', word).then((answer) => current && setFound(answer));
-    return () => {
-      current = false;
-    };
-  }, [word, version]);
-  if (!found) return null;
-  const { analysis, verdict } = found;
+export function WordCard({ explanation, onNext, onClose }: WordCardProps) {
+  const { analysis, verdict } = explanation;
+  const { word, readings } = analysis;
   return (
-    <section class="card" aria-label={`The word ${word}`}>
+    <section
+      class="card"
+      aria-label={`The word ${word}`}
+      onKeyDown={(event) => event.key === 'Escape' && onClose()}
+    >
       <div class="card-head">
-        <h2>{word}</h2>
+        <p class="card-word">{word}</p>
         <button type="button" class="plain" onClick={onNext}>
           next place
         </button>
@@ -55,25 +39,23 @@ export function WordCard({ word, version, onNext, onClose }: WordCardProps) {
           close
         </button>
       </div>
-      <p class={`standing standing-${verdict.standing}`}>{STANDINGS[verdict.standing]}</p>
-      {analysis.readings.map((reading) => (
-        <ReadingView key={reading.pronunciation} reading={reading} missing={verdict.missing} />
+      <p class={`standing standing-${verdict.standing}`}>{standingSentence(verdict.standing)}</p>
+      {analysis.homograph && (
+        <p class="quiet">Different words are spelt like this; which one it is, the sentence tells.</p>
+      )}
+      {readings.map((reading, i) => (
+        <ReadingView key={i} reading={reading} missing={verdict.missing} />
       ))}
       {verdict.missing.length > 0 && (
-        <>
-          <h3>Still needed</h3>
-          <ul class="missing">
-            {verdict.missing.map((id) => (
-              <li key={id}>{patterns.get(id)?.label ?? id}</li>
-            ))}
-          </ul>
-        </>
+        <p>
+          <span class="quiet">still needed</span> {verdict.missing.map(patternLabel).join('; ')}
+        </p>
       )}
     </section>
   );
 }
 
-function ReadingView({ reading, missing }: { reading: Reading; missing: readonly string[] }) {
+function ReadingView({ reading, missing }: { reading: Reading; missing: readonly PatternId[] }) {
   const { units, syllables, base, affixes, source } = reading;
   const making = describeMaking(base, affixes);
   return (
@@ -84,7 +66,7 @@ function ReadingView({ reading, missing }: { reading: Reading; missing: readonly
             <li
               key={i}
               class={`unit${affix ? ` unit-${affix}` : ''}${missing.includes(pattern) ? ' unit-missing' : ''}`}
-              title={patterns.get(pattern)?.label}
+              title={patternLabel(pattern)}
             >
               <span class="unit-letters">{letters}</span>
               <span class="unit-sound">{soundName(sound)}</span>
@@ -96,7 +78,7 @@ function ReadingView({ reading, missing }: { reading: Reading; missing: readonly
         <p>
           <span class="quiet">syllables</span>{' '}
           <span class="syllables">{syllables.map(({ text }) => text).join('·')}</span>{' '}
-          <span class="quiet">({syllables.map(({ type }) => type).join(', ')})</span>
+          <span class="quiet">({syllables.map(({ type }) => syllableName(type)).join(', ')})</span>
         </p>
       )}
       {making && (

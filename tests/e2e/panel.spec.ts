@@ -32,6 +32,11 @@ async function faults(view: Page): Promise<string[]> {
   return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`);
 }
 
+/** The words beside the box that has the focus. */
+async function focused(): Promise<string> {
+  return panel.evaluate(() => document.activeElement?.parentElement?.textContent?.trim() ?? '');
+}
+
 async function reach(): Promise<number> {
   return Number.parseFloat((await panel.locator('.reach-figure').textContent()) ?? '');
 }
@@ -58,13 +63,15 @@ describe('the panel for the bundled story', () => {
     await panel.getByRole('heading', { name: 'Also taught' }).waitFor();
     expect(await reach()).toBeGreaterThan(before);
     expect(await faults(panel)).toEqual([]);
+    expect(await focused()).toMatch(/^taught: /);
 
     await panel.getByRole('region', { name: 'Also taught' }).getByRole('checkbox').click();
     await page.waitForFunction((count) => CSS.highlights.get('wr-1')?.size === count, marked.length);
     await panel.waitForFunction(
       (figure) => document.querySelector('.reach-figure')?.textContent === figure,
-      `${before.toFixed(1)} %`,
+      `${before.toFixed(1)}%`,
     );
+    expect(await panel.evaluate(() => document.activeElement?.localName)).toBe('main');
   });
 
   test('a word leads to its place and is taken apart', async () => {
@@ -75,6 +82,32 @@ describe('the panel for the bundled story', () => {
     expect(await card.textContent()).toContain('wind + ing');
     await page.waitForFunction(() => CSS.highlights.get('wr-4')?.size === 1);
     expect(await faults(panel)).toEqual([]);
+
+    await card.getByRole('button', { name: 'close' }).press('Escape');
+    await card.waitFor({ state: 'detached' });
+    expect(await panel.evaluate(() => document.activeElement?.textContent)).toBe('winding');
+  });
+
+  test('a word pressed again is shown at its next place', async () => {
+    const word = panel.getByRole('listitem').getByRole('button', { name: 'light', exact: true });
+    const pointedAt = async (): Promise<number> => {
+      await page.waitForFunction(() => CSS.highlights.get('wr-4')?.size === 1);
+      return page.evaluate(() => {
+        const [range] = CSS.highlights.get('wr-4')!;
+        const words = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+        let before = range!.startOffset;
+        while (words.nextNode() && words.currentNode !== range!.startContainer) {
+          before += words.currentNode.nodeValue!.length;
+        }
+        return before;
+      });
+    };
+    await word.click();
+    const first = await pointedAt();
+    await word.click();
+    await expect.poll(pointedAt).toBeGreaterThan(first);
+    await word.click();
+    await expect.poll(pointedAt).toBe(first);
   });
 
   test('a later step of the sequence reads more', async () => {
@@ -84,7 +117,7 @@ describe('the panel for the bundled story', () => {
     for (let i = 0; i < 12; i++) await slider.press('ArrowRight');
     await panel.waitForFunction(
       (text) => document.querySelector('.reach-figure')?.textContent !== text,
-      `${before.toFixed(1)} %`,
+      `${before.toFixed(1)}%`,
     );
     expect(await panel.locator('.step-count').textContent()).toContain('Step 36');
     expect(await reach()).toBeGreaterThan(before);
@@ -93,7 +126,46 @@ describe('the panel for the bundled story', () => {
   test('a click on the toolbar button again takes the shading away, and the panel says so', async () => {
     await browser.press(page);
     await page.waitForFunction(() => CSS.highlights.size === 0);
-    await panel.getByRole('button', { name: 'Shade this page' }).waitFor();
+    const shade = panel.getByRole('button', { name: 'Shade this page' });
+    await shade.waitFor();
     expect(await faults(panel)).toEqual([]);
+    await shade.click();
+    await page.waitForFunction(() => CSS.highlights.size > 0);
+    await panel.waitForSelector('.reach');
+  });
+});
+
+describe('the panel for other pages', () => {
+  const sentence = async (open: Page): Promise<string> => {
+    const view = await browser.openPanel(open);
+    const note = view.locator('.note').filter({ hasNotText: 'Reading the page' });
+    await note.waitFor();
+    expect(await faults(view)).toEqual([]);
+    return (await note.textContent()) ?? '';
+  };
+
+  test('asks for a press of the button where there was none', async () => {
+    const other = await browser.open(browser.serve('other.html', '<title>Other</title><p>A ship.</p>'));
+    expect(await sentence(other)).toContain('press the Wordreach button');
+  });
+
+  test('says that a page of the browser cannot be read', async () => {
+    const other = await browser.open('chrome://version/');
+    await browser.press(other);
+    expect(await sentence(other)).toContain('a page of the browser itself');
+  });
+
+  test('says that a page is empty', async () => {
+    const other = await browser.open(browser.serve('empty.html', '<title>Empty</title><p>12 + 30</p>'));
+    await browser.press(other);
+    expect(await sentence(other)).toContain('no words to read');
+  });
+
+  test('says that all can be read', async () => {
+    const other = await browser.open(
+      browser.serve('easy.html', '<title>Easy</title><p>Bram sat on a rock.</p>'),
+    );
+    await browser.press(other);
+    expect(await sentence(other)).toContain('can read every word');
   });
 });

@@ -1,0 +1,48 @@
+import { expect, test } from 'vitest';
+import { explainClosedPage, explainEmptyPage, explainRefusal } from './explain-closed-page.ts';
+
+test.each([
+  ['https://chromewebstore.google.com/detail/x', /store/],
+  ['https://addons.mozilla.org/en-US/firefox/', /store/],
+  ['https://harbour.example/news/tides.pdf', /PDF/],
+  ['https://harbour.example/news/TIDES.PDF?page=2#top', /PDF/],
+  ['file:///home/ines/story.html', /file URLs/],
+  ['chrome://settings/', /browser itself/],
+  ['about:addons', /browser itself/],
+  ['view-source:https://harbour.example/', /browser itself/],
+])('%s is closed, and the sentence says why', (url, why) => {
+  expect(explainClosedPage(url)).toMatch(why);
+});
+
+test.each([
+  'https://harbour.example/story',
+  'http://127.0.0.1:8080/',
+  'https://harbour.example/pdf/about',
+  'https://harbour.example/find?file=tides.pdf',
+  'https://chromewebstore.google.com.harbour.example/',
+  '',
+  undefined,
+])('%s is not said to be closed', (url) => {
+  expect(explainClosedPage(url)).toBeNull();
+});
+
+// The messages are those of Chromium 156, got by pressing the button on each kind of page.
+test.each([
+  ['Cannot access a chrome:// URL', /browser itself/],
+  ['The extensions gallery cannot be scripted.', /store/],
+  ['Frame with ID 0 is showing error page', /did not load/],
+])('a refusal “%s” is explained', (message, why) => {
+  expect(explainRefusal(new Error(message))).toMatch(why);
+});
+
+test('a refusal for want of the click is not a closed page', () => {
+  const message =
+    'Cannot access contents of the page. Extension manifest must request permission to access the respective host.';
+  expect(explainRefusal(new Error(message))).toBeNull();
+  expect(explainRefusal(new Error('Missing host permission for the tab'))).toBeNull();
+});
+
+test('a page without words is called so, save a PDF, whose text cannot be seen', () => {
+  expect(explainEmptyPage('https://harbour.example/')).toMatch(/no words/);
+  expect(explainEmptyPage('https://harbour.example/tides.pdf')).toMatch(/PDF/);
+});

@@ -1,0 +1,95 @@
+import { useRef, useState } from 'preact/hooks';
+import type { PatternId, Report, WordKey } from '../analyze/types.ts';
+import { askPage } from '../host/client.ts';
+import { explainEmptyPage } from '../host/explain-closed-page.ts';
+import { changeChosen } from '../host/groups-store.ts';
+import type { WordExplanation } from '../host/messages.ts';
+import { patternLabel } from '../ui/pattern-label.ts';
+import { standingSentence } from '../ui/standing-sentence.ts';
+import { AlsoTaught } from './also-taught.tsx';
+import { GapList } from './gap-list.tsx';
+import { Reach } from './reach.tsx';
+import { useExplanation } from './use-explanation.ts';
+import { WordButtons, type WordLinks } from './word-buttons.tsx';
+import { WordCard } from './word-card.tsx';
+
+interface ShadedPageProps {
+  readonly tab: number;
+  readonly url: string;
+  readonly report: Report;
+  readonly alsoTaught: readonly PatternId[];
+}
+
+/** What a shaded page asks of the group: its reach, the missing patterns, and one word taken apart. */
+export function ShadedPage({ tab, url, report, alsoTaught }: ShadedPageProps) {
+  const [opened, setOpened] = useState<WordLinks['opened']>(null);
+  const explanation = useExplanation(opened?.word ?? null, report);
+  const places = useRef(new Map<WordKey, number>());
+  const opener = useRef<Element | null>(null);
+  const { tally, gaps, words } = report;
+  if (tally.running + tally.names === 0) return <p class="note">{explainEmptyPage(url)}</p>;
+
+  function goTo(word: WordKey): void {
+    const n = places.current.get(word) ?? 0;
+    places.current.set(word, n + 1);
+    void askPage(tab, 'goTo', { key: word, n });
+  }
+  function close(): void {
+    setOpened(null);
+    if (opener.current instanceof HTMLElement) opener.current.focus();
+  }
+  const unsure = new Set(words.filter(({ standing }) => standing === 'unsure').map(({ word }) => word));
+  const irregular = words
+    .filter(({ standing, missing }) => standing === 'beyond' && missing.includes('irregular'))
+    .map(({ word }) => word);
+  const links: WordLinks = {
+    opened,
+    isUnsure: (word) => unsure.has(word),
+    open: (list, word) => {
+      opener.current = document.activeElement;
+      setOpened({ list, word });
+      goTo(word);
+    },
+    card: explanation && (
+      <WordCard explanation={explanation} onNext={() => opened && goTo(opened.word)} onClose={close} />
+    ),
+  };
+  return (
+    <>
+      <Reach tally={tally} />
+      <p class="unseen" role="status">
+        {explanation && describeInShort(explanation)}
+      </p>
+      {tally.beyond + tally.unsure === 0 && <p class="note">The group can read every word of this page.</p>}
+      <GapList
+        gaps={gaps}
+        links={links}
+        onTaught={(id) => void changeChosen((group) => ({ ...group, alsoTaught: [...group.alsoTaught, id] }))}
+      />
+      {irregular.length + unsure.size > 0 && (
+        <section aria-labelledby="others-title">
+          <h2 id="others-title">Irregular or unsure</h2>
+          <p class="quiet">
+            Words no pattern opens: teach them by sight, swap them, or look at them yourself.
+          </p>
+          <WordButtons list="others" words={[...irregular, ...unsure]} links={links} />
+        </section>
+      )}
+      <AlsoTaught
+        ids={alsoTaught}
+        onUntick={(id) =>
+          void changeChosen((group) => ({
+            ...group,
+            alsoTaught: group.alsoTaught.filter((other) => other !== id),
+          }))
+        }
+      />
+    </>
+  );
+}
+
+/** What a screen reader says when a word is opened, before its card is read. */
+function describeInShort({ analysis, verdict }: WordExplanation): string {
+  const needed = verdict.missing.map(patternLabel).join('; ');
+  return `${analysis.word}: ${standingSentence(verdict.standing)}${needed && ` Still needed: ${needed}.`}`;
+}
