@@ -9,6 +9,17 @@ test('the variable comes first', () => {
   );
 });
 
+test('the variable other tools use is known too', () => {
+  const env = { CHROME_PATH: '/own/chrome' };
+  expect(findChromium({ ...nothing, env, exists: () => true })).toBe('/own/chrome');
+});
+
+test('on Windows the places are searched under each root', () => {
+  const env = { PROGRAMFILES: '/programs' };
+  const exists = (path: string) => /programs.Google.Chrome.Application.chrome\.exe$/.test(path);
+  expect(findChromium({ platform: 'win32', env, exists })).toMatch(/chrome\.exe$/);
+});
+
 test('a variable that points nowhere is said to', () => {
   expect(() => findChromium({ ...nothing, env: { CHROMIUM: '/own/chromium' } })).toThrow(
     /CHROMIUM is set to \/own\/chromium/,

@@ -1,7 +1,8 @@
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
+import { InputError } from './run-command.ts';
 
-/** Chromium first: branded Chrome 137 and later ignores --load-extension. */
+/** Chromium first: it is the one the tests know. */
 const PLACES: Readonly<Partial<Record<NodeJS.Platform, readonly string[]>>> = {
   linux: [
     '/usr/bin/chromium',
@@ -33,17 +34,18 @@ export interface Machine {
 }
 
 /**
- * The path of a Chromium, Edge or Chrome: the variable CHROMIUM, else the usual places of this system. Throws
- * an error that says how to get one.
+ * The path of a Chromium, Edge or Chrome: the variable CHROMIUM or CHROME_PATH, else the usual places of this system. Throws
+ * an `InputError` that says how to get one.
  */
 export function findChromium(
   { platform, env, exists }: Machine = { platform: process.platform, env: process.env, exists: existsSync },
 ): string {
-  const named = env.CHROMIUM;
-  if (named) {
+  for (const variable of ['CHROMIUM', 'CHROME_PATH']) {
+    const named = env[variable];
+    if (!named) continue;
     if (exists(named)) return named;
-    throw new Error(
-      `CHROMIUM is set to ${named}, but there is nothing. Correct it, or unset it to search the usual places.`,
+    throw new InputError(
+      `${variable} is set to ${named}, but there is nothing. Correct it, or unset it to search the usual places.`,
     );
   }
   const roots = platform === 'win32' ? [env.LOCALAPPDATA, env.PROGRAMFILES, env['PROGRAMFILES(X86)']] : [''];
@@ -54,5 +56,5 @@ export function findChromium(
       if (exists(path)) return path;
     }
   }
-  throw new Error(NONE);
+  throw new InputError(NONE);
 }

@@ -2,7 +2,8 @@ import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { type BrowserContext, chromium, type Page } from 'playwright-core';
+import { type BrowserContext, type CDPSession, chromium, type Page, type Worker } from 'playwright-core';
+import { InputError } from './run-command.ts';
 
 /** The extension as `npm run build` leaves it for Chromium. */
 export const builtExtension = fileURLToPath(new URL('../../.output/chrome-mv3', import.meta.url));
@@ -33,8 +34,7 @@ export async function launchExtension(options: {
     args: [
       ...(options.headless ? ['--headless=new'] : []),
       ...(process.getuid?.() === 0 ? ['--no-sandbox'] : []),
-      `--disable-extensions-except=${builtExtension}`,
-      `--load-extension=${builtExtension}`,
+      '--enable-unsafe-extension-debugging',
       '--disable-background-networking',
       '--disable-component-update',
       '--disable-sync',
@@ -45,31 +45,50 @@ export async function launchExtension(options: {
         : []),
     ],
   });
-  const worker = context.serviceWorkers()[0] ?? (await context.waitForEvent('serviceworker'));
-  const id = new URL(worker.url()).host;
-  // Answered only once the background has run: a click before that would reach nobody.
-  if (!(await worker.evaluate(() => chrome.action.onClicked.hasListeners())))
-    throw new Error('The background hears no clicks.');
+  const session = await context.browser()!.newBrowserCDPSession();
+  const close = async (): Promise<void> => {
+    await context.close();
+    await rm(profile, { recursive: true, force: true });
+  };
+  const id = await loadExtension(context, session).catch(async (error: unknown) => {
+    await close();
+    throw error;
+  });
   return {
     context,
     id,
-    press: (page) => pressButton(context, page, id),
+    press: (page) => pressButton(session, page, id),
     openPanel: async (page) => {
       const tab = await tabNumber(context, page);
       const panel = await context.newPage();
       await panel.goto(`chrome-extension://${id}/sidepanel.html?tab=${tab}`);
       return panel;
     },
-    close: async () => {
-      await context.close();
-      await rm(profile, { recursive: true, force: true });
-    },
+    close,
   };
 }
 
+/** By the debugging protocol, since Chrome 137 and later (not Chromium) ignores `--load-extension`. Gives its id. */
+async function loadExtension(context: BrowserContext, session: CDPSession): Promise<string> {
+  const { id } = (await session
+    .send('Extensions.loadUnpacked' as never, { path: builtExtension } as never)
+    .catch((error: Error) => {
+      throw new InputError(
+        `This browser does not load the extension from here (${error.message}). Load ${builtExtension} by hand, or set CHROMIUM to another browser.`,
+      );
+    })) as unknown as { id: string };
+  const isOurs = (worker: Worker): boolean => worker.url().includes(id);
+  const worker =
+    context.serviceWorkers().find(isOurs) ??
+    (await context.waitForEvent('serviceworker', { predicate: isOurs }));
+  // Answered only once the background has run: a click before that would reach nobody.
+  if (!(await worker.evaluate(() => chrome.action.onClicked.hasListeners())))
+    throw new Error('The background hears no clicks.');
+  return id;
+}
+
 /** Chromium's own test command for a click on the toolbar button; it works on a tab, not on the page inside it. */
-async function pressButton(context: BrowserContext, page: Page, id: string): Promise<void> {
-  const session = await context.browser()!.newBrowserCDPSession();
+async function pressButton(session: CDPSession, page: Page, id: string): Promise<void> {
   await page.bringToFront();
   const { targetInfos } = await session.send('Target.getTargets', {
     filter: [{ type: 'tab', exclude: false }, { exclude: true }],
@@ -77,7 +96,6 @@ async function pressButton(context: BrowserContext, page: Page, id: string): Pro
   const target = targetInfos.find(({ url }) => url === page.url());
   if (!target) throw new Error(`No tab shows ${page.url()}.`);
   await session.send('Extensions.triggerAction' as never, { id, targetId: target.targetId } as never);
-  await session.detach();
 }
 
 /** The browser's number of a tab, found by bringing it to the front. */

@@ -12,7 +12,7 @@ import { builtExtension, type ExtensionBrowser, launchExtension } from './launch
 import { loadEngine } from './load-engine.ts';
 import { loadGroup } from './load-group.ts';
 import { readHtml } from './read-html.ts';
-import { InputError, runCommand } from './run-command.ts';
+import { runCommand } from './run-command.ts';
 import { openTerminal } from './terminal.ts';
 
 const path = (name: string): string => fileURLToPath(new URL(`../../${name}`, import.meta.url));
@@ -29,7 +29,7 @@ Then open a story and press the Wordreach button in the toolbar.`;
 
 await runCommand('Usage: npm start', async () => {
   const headless = process.platform === 'linux' && !process.env.DISPLAY && !process.env.WAYLAND_DISPLAY;
-  const browser = await launchExtension({ executable: chromium(), headless, sealed: false });
+  const browser = await launchExtension({ executable: findChromium(), headless, sealed: false });
   const { page, stop } = await openStory(browser);
   if (headless) {
     const files = await takePictures(browser, page);
@@ -42,14 +42,6 @@ await runCommand('Usage: npm start', async () => {
   stop();
   return '';
 });
-
-function chromium(): string {
-  try {
-    return findChromium();
-  } catch (error) {
-    throw new InputError((error as Error).message);
-  }
-}
 
 /** The bundled story at an address of this machine, shaded for the group that is chosen at first: Herons. */
 async function openStory(browser: ExtensionBrowser): Promise<{ page: Page; stop: () => void }> {
