@@ -8,14 +8,14 @@ import {
   RARE_UNITS,
   type TableHeader,
 } from './table-format.ts';
-import type { AffixForm, MadeBy, ReadingRecord, Spelling, WordRecord } from './word-record.ts';
+import type { AffixForm, ListedWord, MadeBy, ReadingRecord, Spelling } from './word-record.ts';
 
 /** The table of known words. */
 export interface Lexicon {
   /** Number of words. */
   readonly size: number;
   /** What the table holds of a word in lower case with straight apostrophes, or null. */
-  find(word: string): WordRecord | null;
+  find(word: string): ListedWord | null;
 }
 
 /**
@@ -36,7 +36,7 @@ export function openLexicon(bytes: Uint8Array): Lexicon {
   const affixes = header.affixes.map(([letters, sound, kind]): AffixForm => ({ letters, sound, kind }));
   const blockAt = (block: number): number => start + view.getUint32(offsets + 4 * block, true);
 
-  function find(word: string): WordRecord | null {
+  function find(word: string): ListedWord | null {
     const wanted = asciiBytes(word);
     if (wanted === null || size === 0) return null;
     let low = 0;
@@ -47,11 +47,15 @@ export function openLexicon(bytes: Uint8Array): Lexicon {
       else high = middle - 1;
     }
     const body = findInBlock(blockAt(low), low === blocks - 1 ? size - low * BLOCK : BLOCK, wanted);
-    return body === null ? null : decode(body.at, body.end);
+    return body === null ? null : decode(body.at, body.end, isCommon(low * BLOCK + body.place));
   }
 
   /** `same` is how many letters the word before shares with the wanted one; the block is sorted, so no word needs rebuilding. */
-  function findInBlock(from: number, count: number, wanted: Uint8Array): { at: number; end: number } | null {
+  function findInBlock(
+    from: number,
+    count: number,
+    wanted: Uint8Array,
+  ): { at: number; end: number; place: number } | null {
     let at = from;
     let same = 0;
     for (let i = 0; i < count; i++) {
@@ -67,7 +71,8 @@ export function openLexicon(bytes: Uint8Array): Lexicon {
       if (shared === same) {
         let k = 0;
         while (k < rest && same + k < wanted.length && bytes[at + k] === wanted[same + k]) k++;
-        if (k === rest && same + k === wanted.length) return { at: body + 1, end: body + 1 + bodyLength };
+        if (k === rest && same + k === wanted.length)
+          return { at: body + 1, end: body + 1 + bodyLength, place: i };
         if (k < rest && (same + k === wanted.length || bytes[at + k]! > wanted[same + k]!)) return null;
         same += k;
       }
@@ -76,7 +81,10 @@ export function openLexicon(bytes: Uint8Array): Lexicon {
     return null;
   }
 
-  function decode(from: number, end: number): WordRecord {
+  const marks = bytes.length - Math.ceil(size / 8);
+  const isCommon = (place: number): boolean => (bytes[marks + (place >> 3)]! & (1 << (place & 7))) !== 0;
+
+  function decode(from: number, end: number, common: boolean): ListedWord {
     const readings: ReadingRecord[] = [];
     let at = from;
     let homograph = false;
@@ -104,7 +112,7 @@ export function openLexicon(bytes: Uint8Array): Lexicon {
         readings.push({ kind: 'whole', units: spelt, madeBy });
       }
     }
-    return { readings, homograph };
+    return { readings, homograph, common };
   }
 
   return { size, find };

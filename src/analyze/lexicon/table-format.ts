@@ -10,6 +10,8 @@ import type { AffixForm } from './word-record.ts';
  *   a block's start) and how many more it has ({@link LONG}: their number follows); those letters; the length
  *   of the body; the body.
  *
+ * - one bit for each word, the lowest of a byte first: whether it is common
+ *
  * A body is one or more readings, each a tag byte and what it calls for. Low two bits of the tag: the kind;
  * bit 2: homograph; the upper five: a number of the kind.
  * - {@link WHOLE} (number of units): the units

@@ -38,3 +38,9 @@ export interface WordRecord {
   readonly readings: readonly ReadingRecord[];
   readonly homograph: boolean;
 }
+
+/** A word as the table gives it back. */
+export interface ListedWord extends WordRecord {
+  /** A word of the language, not one met only as a name or a rarity. */
+  readonly common: boolean;
+}

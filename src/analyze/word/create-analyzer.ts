@@ -38,7 +38,11 @@ export function createAnalyzer(lexicon: Pick<Lexicon, 'find'>): Analyzer {
     const listed = finishAll(word, short ? [short] : findBuilt(word), 'dictionary');
     if (listed.length > 0)
       return { word, readings: listed, homograph: lexicon.find(word)?.homograph ?? false };
-    const derived = finishAll(word, buildUnlisted(word, findBuilt), 'derived');
+    const derived = finishAll(
+      word,
+      buildUnlisted(word, findBuilt, (part) => lexicon.find(part)?.common ?? false),
+      'derived',
+    );
     if (derived.length > 0) return { word, readings: derived, homograph: false };
     const ruled = readByRule(word);
     const readings = ruled ? finishAll(word, [ruled], 'rule') : [];

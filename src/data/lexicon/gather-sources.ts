@@ -4,6 +4,7 @@ import { readCorrections } from '../morphology/read-corrections.ts';
 import { readCmudict } from '../read-cmudict.ts';
 import { readCapitalised, readFrequency } from '../read-frequency.ts';
 import { readWordnet } from '../read-wordnet.ts';
+import { addBritish } from './add-british.ts';
 import { cleanPronunciation } from './clean-pronunciation.ts';
 import { learnWeights } from './learn-weights.ts';
 import type { RecordSources } from './make-records.ts';
@@ -11,9 +12,13 @@ import { readHandMade } from './read-hand-made.ts';
 
 /** Words the weights are learnt from: the commonest; names and rare words teach wrong habits. */
 const LEARN_FROM = 30_000;
+/** Rank up to which a word without an entry in WordNet counts as common: inflected forms, not names. */
+const COMMON = 40_000;
 
 /** All that the records are made from, read from the packages; takes some seconds. */
-export function gatherSources(onStep: (step: string) => void = () => undefined): RecordSources {
+export function gatherSources(
+  onStep: (step: string) => void = () => undefined,
+): RecordSources & { isCommon: (word: string) => boolean } {
   onStep('reading dictionaries');
   const handMade = readHandMade();
   const pronunciations = new Map<string, readonly (readonly string[])[]>(
@@ -22,18 +27,26 @@ export function gatherSources(onStep: (step: string) => void = () => undefined):
   for (const corrected of [handMade.pronunciations, handMade.homographs]) {
     for (const [word, phones] of corrected) pronunciations.set(word, phones);
   }
+  addBritish(pronunciations);
   const rank = readFrequency();
   onStep('finding bases and affixes');
-  const facts = { ...readWordnet(), rank, capitalised: readCapitalised() };
+  const wordnet = readWordnet();
+  const capitalised = readCapitalised();
+  const facts = { ...wordnet, rank, capitalised };
   const derivations = findDerivations(pronunciations, facts, readCorrections());
   onStep('learning spellings');
   const common = [...pronunciations].filter(
     ([word]) => (rank.get(word) ?? Infinity) <= LEARN_FROM && !derivations.has(word),
   );
-  const spoken = common.map(
-    ([word, variants]): [string, string[]] => [word, cleanPronunciation(word, variants[0]!)],
-  );
-  return { pronunciations, derivations, aligner: createAligner(learnWeights(spoken)), handMade };
+  const spoken = common.map(([word, variants]): [string, string[]] => [
+    word,
+    cleanPronunciation(word, variants[0]!),
+  ]);
+  const isCommon = (word: string): boolean => {
+    const lemma = wordnet.lemmas.has(word) && !wordnet.names.has(word);
+    return lemma || ((rank.get(word) ?? Infinity) <= COMMON && !capitalised.has(word));
+  };
+  return { isCommon, pronunciations, derivations, aligner: createAligner(learnWeights(spoken)), handMade };
 }
 
 /** Letters with at most an apostrophe inside; possessives and shortened words are put together when they are met. */

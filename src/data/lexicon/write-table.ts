@@ -18,7 +18,10 @@ import type {
 } from '../../analyze/lexicon/word-record.ts';
 
 /** The file of all words in the format of analyze/lexicon/table-format.ts; same records, same bytes. */
-export function writeTable(records: ReadonlyMap<string, WordRecord>): Uint8Array {
+export function writeTable(
+  records: ReadonlyMap<string, WordRecord>,
+  isCommon: (word: string) => boolean,
+): Uint8Array {
   const units = rankByUse(unitsIn(records), keyOf);
   const affixes = rankByUse(affixesIn(records), keyOfAffix);
   const codes = chooseCodes(records, units.place, units.list.length);
@@ -46,6 +49,9 @@ export function writeTable(records: ReadonlyMap<string, WordRecord>): Uint8Array
     bytes.push(...lettersOf(word.slice(shared)), body.length, ...body);
     previous = word;
   }
+  const common = new Uint8Array(Math.ceil(words.length / 8));
+  for (const [i, word] of words.entries()) if (isCommon(word)) common[i >> 3]! |= 1 << (i & 7);
+  bytes.push(...common);
   return assemble(header, words.length, offsets, bytes);
 }
 
