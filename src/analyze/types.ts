@@ -69,6 +69,11 @@ export interface WordAnalysis {
   readonly readings: readonly Reading[];
   /** The readings are different words: lead, bow. Not so where one word is said in two ways (either). */
   readonly homograph: boolean;
+  /**
+   * Whether it is a common word of the language (true), one the table knows only as a name or a rarity (false),
+   * or one the table lacks (null).
+   */
+  readonly common: boolean | null;
 }
 
 /** One teachable thing. */

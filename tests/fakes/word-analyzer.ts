@@ -8,13 +8,19 @@ export type FakeReading = Partial<Reading> & Pick<Reading, 'requires'>;
 export function fakeAnalyzer(
   words: Readonly<Record<string, readonly FakeReading[]>>,
   homographs: readonly string[] = [],
+  common: Readonly<Record<string, boolean>> = {},
 ): WordAnalyzer {
   const known = new Map(Object.entries(words));
   return {
     analyze(key): WordAnalysis {
       const word = key.toLowerCase();
       const readings = (known.get(word) ?? []).map((reading) => ({ ...blank, ...reading }));
-      return { word, readings, homograph: homographs.includes(word) };
+      return {
+        word,
+        readings,
+        homograph: homographs.includes(word),
+        common: common[word] ?? null,
+      };
     },
   };
 }

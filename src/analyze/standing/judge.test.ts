@@ -121,3 +121,17 @@ test('any key is judged, whatever it is made of', () => {
     expect(['unsure', 'name']).toContain(standing(key, {}).split(' ')[0]);
   }
 });
+
+test('a capital in mid sentence makes a name of a word that is not common; a common word stays a word', () => {
+  const words = {
+    harbour: [{ requires: ['ar'] }],
+    falk: [{ requires: ['al-aw'] }],
+    wilma: [{ requires: ['i-long-closed'] }],
+  };
+  const analyzer = fakeAnalyzer(words, [], { harbour: true, falk: false, wilma: false });
+  const judge = createJudge(analyzer, compileGroup(groupOf({}), null));
+  expect(judge('Harbour').standing).toBe('beyond');
+  expect(judge('Falk').standing).toBe('name');
+  // At the start of a sentence its capital says nothing, but it is met only as a name.
+  expect(judge('wilma').standing).toBe('name');
+});

@@ -82,7 +82,7 @@ function judgeWord(key: WordKey, analyze: WordAnalyzer['analyze'], group: Compil
   const best = [...byBase, ...attempts].toSorted((a, b) => a.missing.length - b.missing.length)[0];
   const isFact = best !== undefined && best.missing.length > 0 && isSure(best.reading);
   return {
-    standing: isName(key, group) ? 'name' : isFact ? 'beyond' : 'unsure',
+    standing: isName(key, analysis, group) ? 'name' : isFact ? 'beyond' : 'unsure',
     missing: best?.missing ?? [],
   };
 }
@@ -96,11 +96,15 @@ function isSure({ source }: Reading): boolean {
   return source === 'dictionary' || source === 'derived';
 }
 
-/** Bram and Bram's when Bram is listed; any word with a capital in mid sentence that is not Monday or I'm. */
-function isName(key: WordKey, { names }: CompiledGroup): boolean {
+/**
+ * Bram and Bram's when Bram is listed; a word that is met only as a name (Wilma, also where a sentence starts);
+ * a word with a capital in mid sentence that is not common (Falk), nor Monday or I'm. The Harbour is a word.
+ */
+function isName(key: WordKey, { common }: WordAnalysis, { names }: CompiledGroup): boolean {
   const word = key.toLowerCase();
   if (names.has(word) || names.has(word.replace(/'s?$/, ''))) return true;
-  return key !== word && !isCapitalWord(word);
+  if (common === false) return !isCapitalWord(word);
+  return common === null && key !== word && !isCapitalWord(word);
 }
 
 /**

@@ -32,21 +32,29 @@ export function createAnalyzer(lexicon: Pick<Lexicon, 'find'>): Analyzer {
     return built;
   }
 
+  const isCommon = (word: string): boolean | null => lexicon.find(word)?.common ?? null;
+
   function analyze(key: WordKey): WordAnalysis {
     const word = key.normalize('NFC').toLowerCase().replaceAll('’', "'");
     const short = word.includes("'") ? buildContraction(word, findBuilt) : null;
     const listed = finishAll(word, short ? [short] : findBuilt(word), 'dictionary');
-    if (listed.length > 0)
-      return { word, readings: listed, homograph: lexicon.find(word)?.homograph ?? false };
-    const derived = finishAll(
-      word,
-      buildUnlisted(word, findBuilt, (part) => lexicon.find(part)?.common ?? false),
-      'derived',
-    );
-    if (derived.length > 0) return { word, readings: derived, homograph: false };
+    if (listed.length > 0) {
+      const homograph = lexicon.find(word)?.homograph ?? false;
+      return { word, readings: listed, homograph, common: short ? true : isCommon(word) };
+    }
+    const unlisted = buildUnlisted(word, findBuilt, (part) => isCommon(part) === true);
+    const derived = finishAll(word, unlisted, 'derived');
+    if (derived.length > 0) {
+      return { word, readings: derived, homograph: false, common: isCommon(word.replace(/'s?$/, '')) };
+    }
     const ruled = readByRule(word);
     const readings = ruled ? finishAll(word, [ruled], 'rule') : [];
-    return { word, readings: readings.length > 0 ? readings : [unread(word)], homograph: false };
+    return {
+      word,
+      readings: readings.length > 0 ? readings : [unread(word)],
+      homograph: false,
+      common: null,
+    };
   }
 
   return { analyze };

@@ -116,7 +116,7 @@ interface Codes {
 }
 
 /** How many pairs of units get a code of their own; more would push common units out of the first byte. */
-const PAIRS = 90;
+const PAIRS = 120;
 
 /** One code for each unit and for the commonest pairs, ranked by use. */
 function chooseCodes(
