@@ -5,7 +5,7 @@ import { tokenize } from '../../src/analyze/text/tokenize.ts';
 const seeded = { seed: 20_261_125, numRuns: 1500 };
 const anyText = fc.oneof(
   fc.string({ unit: 'binary', maxLength: 60 }),
-  fc.string({ unit: fc.constantFrom(..."aBs' ’‘“”.,\n-\u00AD1@#/ é"), maxLength: 60 }),
+  fc.string({ unit: fc.constantFrom(..."aBs' ’‘“”.,\n-\u00AD\u200B´1@#/ é"), maxLength: 60 }),
 );
 
 describe('laws of the tokeniser', () => {
@@ -39,11 +39,11 @@ describe('laws of the tokeniser', () => {
     );
   });
 
-  test('a key has no soft hyphen and no curly apostrophe, and is cut into itself', () => {
+  test('a key has no sign without width and only straight apostrophes, and is cut into itself', () => {
     fc.assert(
       fc.property(anyText, (text) => {
         for (const { kind, key } of tokenize(text)) {
-          expect(key).not.toMatch(/[\u00AD’]/);
+          expect(key).not.toMatch(/[\u00AD\u200B’´]/);
           if (kind === 'word' && !key.endsWith("'"))
             expect(tokenize(key).map((token) => token.key)).toEqual([key.toLowerCase()]);
         }

@@ -10,11 +10,17 @@ export function findSentences(text: string, tokens: readonly RawToken[]): RawTok
   for (const [i, token] of tokens.entries()) {
     const between = text.slice(end, token.start);
     const before = tokens[i - 1];
-    const afterTitle = before?.kind === 'skipped' && /\.$/.test(text.slice(before.start, before.end));
+    const afterTitle = before?.kind === 'skipped' && isOpenEnded(text, before);
     const starts = i === 0 || (afterTitle ? /[\n“"«]/.test(between) : BREAK.test(between));
     if (starts) sentences.push([token]);
     else sentences.at(-1)!.push(token);
     end = token.end;
   }
   return sentences;
+}
+
+/** True after Mr. and U.S., which a name follows; false after 5 p.m. and etc., where a sentence may end. */
+function isOpenEnded(text: string, { start, end }: RawToken): boolean {
+  const shown = text.slice(start, end);
+  return shown.endsWith('.') && !/^(?:[ap]\.m|etc|Jr|Sr)\.$/i.test(shown);
 }

@@ -7,10 +7,19 @@ export interface RawToken {
   readonly kind: 'word' | 'skipped';
 }
 
-/** Letters and digits, joined by apostrophes inside, soft hyphens, and the marks of numbers between digits. */
-const RUN = /[\p{L}\p{N}_](?:[\p{L}\p{M}\p{N}_\u00AD]|['’ʼ＇](?=[\p{L}\p{N}])|(?<=\p{N})[.,:/-](?=\p{N}))*/gu;
-const LATIN = /^(?:\p{Script=Latin}|\p{M}|['’ʼ＇\u00AD])+$/u;
+/**
+ * Letters and digits, joined by apostrophes inside (whatever key they were typed with), soft hyphens and other
+ * signs without width, and the marks of numbers between digits.
+ */
+const RUN =
+  /[\p{L}\p{N}_](?:[\p{L}\p{M}\p{N}_\u00AD\u200B-\u200D\u2060\uFEFF]|['’ʼ＇´`‛′](?=[\p{L}\p{N}])|(?<=\p{N})[.,:/-](?=\p{N}))*/gu;
+const LATIN = /^(?:\p{Script=Latin}|\p{M}|['’ʼ＇´`‛′\u00AD\u200B-\u200D\u2060\uFEFF])+$/u;
 const PLAIN = /^[A-Za-z]+$/;
+/** A capital after small letters: camelCase, eBay; not McCoy. */
+const CAMEL = /^\p{Ll}+\p{Lu}/u;
+/** Most words; nothing more is to be known of them. */
+const SMALL = /^[a-z]{2,}$/;
+const MAY_GO_ON: ReadonlySet<string | undefined> = new Set(['.', "'", '’']);
 const NOT_LETTERS = /[\p{N}_]/u;
 const TITLES = new Set(
   'Mr Mrs Ms Dr Prof Rev Capt Sgt Lt Jr Sr St Mt No vs etc approx dept ed eds fig cf Jan Feb Apr Aug Sept Oct Nov Dec'.split(
@@ -42,6 +51,11 @@ export function* matchTokens(text: string): Generator<RawToken> {
     }
     const run = match[0];
     const end = start + run.length;
+    if (SMALL.test(run) && !MAY_GO_ON.has(text[end])) {
+      yield { start, end, kind: 'word' };
+      done = end;
+      continue;
+    }
     const whole = isWord(run) ? endOfAbbreviation(text, run, end) : end;
     if (whole === 0) yield { start, end: ownsApostrophe(text, start, end) ? end + 1 : end, kind: 'word' };
     else yield { start, end: whole, kind: 'skipped' };
@@ -50,7 +64,7 @@ export function* matchTokens(text: string): Generator<RawToken> {
 }
 
 function isWord(run: string): boolean {
-  return PLAIN.test(run) || (!NOT_LETTERS.test(run) && LATIN.test(run));
+  return (PLAIN.test(run) || (!NOT_LETTERS.test(run) && LATIN.test(run))) && !CAMEL.test(run);
 }
 
 /** Where an abbreviation ends, with its full stop; 0 for a word. */

@@ -1,14 +1,8 @@
 import type { Token } from '../types.ts';
 import { findSentences } from './find-sentences.ts';
-import { matchTokens, type RawToken } from './match-tokens.ts';
-
-/**
- * A sentence is a headline when this share of its longer words has a capital and no full stop
- * ends it: Storm Keeps Marigold In Harbour.
- */
-const HEADLINE_SHARE = 0.75;
-const HEADLINE_WORDS = 3;
-const LONGER = 4;
+import { isHeadline } from './is-headline.ts';
+import { matchTokens } from './match-tokens.ts';
+import { mayBeName } from './may-be-name.ts';
 
 /**
  * A text cut into words and pieces that are left out, in order, not overlapping. A word's key is in lower
@@ -20,35 +14,24 @@ export function tokenize(text: string): Token[] {
   const raw = [...matchTokens(text)];
   return findSentences(text, raw).flatMap((sentence) => {
     const capitalsMean = !isHeadline(text, sentence);
-    return sentence.map((token, i): Token => {
-      const key = keyOf(text.slice(token.start, token.end));
-      const keepsCapital = token.kind === 'word' && capitalsMean && i > 0 && mayBeName(key);
-      return { ...token, key: keepsCapital ? capitalised(key) : key.toLowerCase() };
+    const opening = sentence.findIndex(({ start, end }) => !/\d/.test(text.slice(start, end)));
+    return sentence.map(({ start, end, kind }, i): Token => {
+      const shown = keyOf(text.slice(start, end));
+      const small = shown.toLowerCase();
+      const isName = small !== shown && kind === 'word' && capitalsMean && i > opening && mayBeName(shown);
+      return { start, end, kind, key: isName ? capitalised(shown) : small };
     });
   });
 }
 
+/** Letters that look like two (the ligature of fish in a PDF) or are as wide as two are plain letters to a reader. */
 function keyOf(shown: string): string {
-  return shown
-    .replaceAll('\u00AD', '')
-    .replace(/[’ʼ＇]/g, "'")
-    .normalize('NFC');
-}
-
-/** A capital first letter with others small; not I, I'm, or a word in capitals throughout. */
-function mayBeName(key: string): boolean {
-  return /^\p{Lu}/u.test(key) && /\p{Ll}/u.test(key) && !/^I'/.test(key);
+  if (/^[A-Za-z']+$/.test(shown)) return shown;
+  const plain = shown.replace(/[\u00AD\u200B-\u200D\u2060\uFEFF]/g, '').replace(/[’ʼ＇´`‛′]/g, "'");
+  return plain.normalize(/[\uFB00-\uFB06\uFF21-\uFF5A]/.test(plain) ? 'NFKC' : 'NFC');
 }
 
 /** O'Brien and McCoy too keep only their first capital. */
 function capitalised(key: string): string {
   return key[0]! + key.slice(1).toLowerCase();
-}
-
-function isHeadline(text: string, sentence: readonly RawToken[]): boolean {
-  const longer = sentence.slice(1).filter(({ kind, start, end }) => kind === 'word' && end - start >= LONGER);
-  const end = sentence.at(-1)!.end;
-  if (longer.length < HEADLINE_WORDS || /^["”’')]?[.,;]/.test(text.slice(end, end + 2))) return false;
-  const capitals = longer.filter(({ start }) => /\p{Lu}/u.test(text.slice(start, start + 1)));
-  return capitals.length >= longer.length * HEADLINE_SHARE;
 }
