@@ -13,9 +13,10 @@ const ANY_LEFT_OUT = [...LEFT_OUT].join().toLowerCase();
 export function isRead(element: Element): 'all' | 'parts' | 'none' {
   if (LEFT_OUT.has(element.tagName)) return 'none';
   if (element instanceof HTMLElement && element.isContentEditable) return 'none';
+  const style = getComputedStyle(element);
+  if (style.contentVisibility === 'hidden' || style.display === 'none') return 'none';
+  if (element instanceof HTMLDetailsElement && !element.open) return 'parts';
   if (element.checkVisibility({ visibilityProperty: true })) return 'all';
-  const style = element.ownerDocument.defaultView?.getComputedStyle(element);
-  if (!style || style.display === 'none') return 'none';
   if (style.visibility !== 'visible') return 'parts';
   return style.display === 'contents' && isDrawn(element) ? 'all' : 'none';
 }

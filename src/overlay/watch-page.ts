@@ -25,7 +25,7 @@ export function watchPage(onChange: (change: PageChange) => void, signal: AbortS
       for (const node of record.removedNodes) gone.add(node);
       for (const part of partsOf(record)) parts.add(part);
     }
-    onChange({ parts, gone });
+    if (parts.size > 0 || gone.size > 0) onChange({ parts, gone });
   });
   signal.addEventListener('abort', () => observer.disconnect(), { once: true });
   return (root) => observer.observe(root, WATCHED);

@@ -1,0 +1,117 @@
+import { fileURLToPath } from 'node:url';
+import type { Page } from 'playwright-core';
+import { build, type Rollup } from 'vite';
+import type { Overlay } from '../../src/overlay/start-overlay.ts';
+
+/** What the page holds while the overlay runs in it by itself. */
+interface Holder {
+  readonly overlay: Overlay;
+  readonly stop: () => void;
+  /** Settles at the next change of the page's words. */
+  readonly nextChange: () => Promise<void>;
+  /** Keys asked for so far, one list for each question. */
+  readonly asked: string[][];
+  /** While true, no question is answered but with an error. */
+  refuses: boolean;
+}
+
+declare global {
+  var wordreachTest: Holder;
+}
+
+/** A page with the overlay alone in it; every word it finds is marked as beyond. */
+export interface OverlayPage {
+  readonly page: Page;
+  /** The marked pieces in the order the overlay keeps them; a word in two nodes is joined again with `·`. */
+  marked(): Promise<string>;
+  /** Keys with their counts, as `key` or `key×2`. */
+  keys(): Promise<string>;
+  /** Changes the page, and waits until the overlay has followed. */
+  change(how: () => void): Promise<void>;
+  stop(): Promise<void>;
+}
+
+let code: Promise<string> | undefined;
+
+/** Fills a page with `html`, runs `before` in it, and starts the overlay; given back once all is shaded. */
+export async function openOverlayPage(page: Page, html: string, before?: () => void): Promise<OverlayPage> {
+  code ??= bundleOverlay();
+  await page.setContent(html);
+  if (before) await page.evaluate(before);
+  await page.evaluate(await code);
+  await page.evaluate(startInPage);
+  return {
+    page,
+    marked: () => page.evaluate(markedInPage),
+    keys: () =>
+      page.evaluate(() =>
+        wordreachTest.overlay
+          .words()
+          .words.map(([key, count]) => (count === 1 ? key : `${key}×${count}`))
+          .join(' '),
+      ),
+    change: async (how) => {
+      const followed = await page.evaluateHandle(() => ({ done: wordreachTest.nextChange() }));
+      await page.evaluate(how);
+      await followed.evaluate(({ done }) => done);
+    },
+    stop: async () => {
+      await page.evaluate(() => wordreachTest.stop());
+      await page.waitForFunction(() => document.adoptedStyleSheets.length === 0);
+    },
+  };
+}
+
+async function bundleOverlay(): Promise<string> {
+  const entry = fileURLToPath(new URL('../../src/overlay/start-overlay.ts', import.meta.url));
+  const built = (await build({
+    configFile: false,
+    logLevel: 'silent',
+    publicDir: false,
+    build: { write: false, minify: false, lib: { entry, formats: ['iife'], name: 'wordreachOverlay' } },
+  })) as Rollup.RollupOutput[];
+  return built[0]!.output[0].code.replace('var wordreachOverlay', 'globalThis.wordreachOverlay');
+}
+
+function startInPage(): Promise<void> {
+  const { startOverlay } = (
+    globalThis as unknown as { wordreachOverlay: typeof import('../../src/overlay/start-overlay.ts') }
+  ).wordreachOverlay;
+  const controller = new AbortController();
+  const asked: string[][] = [];
+  let waiting: (() => void)[] = [];
+  const overlay = startOverlay(document, {
+    judge: async (keys) => {
+      if (wordreachTest.refuses) throw new Error('refused');
+      asked.push([...keys]);
+      return keys.map(() => 'beyond');
+    },
+    signal: controller.signal,
+    onChange: () => {
+      for (const go of waiting) go();
+      waiting = [];
+    },
+  });
+  globalThis.wordreachTest = {
+    overlay,
+    asked,
+    refuses: false,
+    stop: () => controller.abort(),
+    nextChange: () => new Promise((resolve) => waiting.push(resolve)),
+  };
+  return overlay.ready;
+}
+
+function markedInPage(): string {
+  const ranges = [...(CSS.highlights.get('wr-1') ?? [])] as StaticRange[];
+  const shown = ranges.map(({ startContainer, startOffset, endOffset }) => ({
+    node: startContainer as Text,
+    start: startOffset,
+    piece: (startContainer as Text).data.slice(startOffset, endOffset),
+  }));
+  const inOrder = shown.sort((a, b) => {
+    if (a.node === b.node) return a.start - b.start;
+    return a.node.compareDocumentPosition(b.node) & Node.DOCUMENT_POSITION_FOLLOWING ? -1 : 1;
+  });
+  return inOrder.map(({ piece }) => piece).join(' ');
+}

@@ -1,0 +1,366 @@
+import { readFileSync } from 'node:fs';
+import { type BrowserContext, chromium, type Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
+import { findChromium } from '../../src/cli/find-chromium.ts';
+import { openOverlayPage } from './overlay-page.ts';
+
+let context: BrowserContext;
+/** One page for all tables of short texts; pages that change have their own. */
+let reader: Page;
+beforeAll(async () => {
+  const args = process.getuid?.() === 0 ? ['--no-sandbox'] : [];
+  const browser = await chromium.launch({ executablePath: findChromium(), args });
+  context = await browser.newContext();
+  reader = await context.newPage();
+});
+afterEach(async () => {
+  for (const page of context.pages()) if (page !== reader) await page.close();
+});
+afterAll(() => context?.browser()?.close());
+
+/** Marked pieces and keys of a page made of this body. */
+async function read(body: string, before?: () => void): Promise<{ marked: string; keys: string }> {
+  const at = await openOverlayPage(reader, `<!doctype html><body>${body}`, before);
+  const found = { marked: await at.marked(), keys: await at.keys() };
+  await at.stop();
+  return found;
+}
+
+describe('words that run over elements', () => {
+  test.each([
+    ['link in mid word', '<p>His mo<a href="#">ther</a> waved', 'His mo ther waved', 'his mother waved'],
+    ['drop cap', '<p><span style="float:left">T</span>arn Quay', 'T arn Quay', 'tarn Quay'],
+    [
+      'letters set one by one',
+      '<p><span style="display:inline-block">S</span><span style="display:inline-block">ea</span> air',
+      'S ea air',
+      'sea air',
+    ],
+    ['place to break a line', '<p>A light<wbr>house', 'A light house', 'a lighthouse'],
+    ['soft hyphens', '<p>A har&shy;bour', 'A har\u00ADbour', 'a harbour'],
+    ['comment in mid word', '<p>A ha<!-- -->ven', 'A ha ven', 'a haven'],
+    ['hidden letters', '<p>A ha<span hidden>zzz</span>ven', 'A ha ven', 'a haven'],
+    ['element without a box', '<p>A ha<x-y style="display:contents">ve</x-y>n', 'A ha ve n', 'a haven'],
+    ['unknown element in the line', '<p>A ha<x-y>ven</x-y>', 'A ha ven', 'a haven'],
+  ])('%s joins', async (_what, body, marked, keys) => {
+    expect(await read(body)).toEqual({ marked, keys });
+  });
+
+  test.each([
+    ['line break', '<p>the quay<br>wall', 'the quay wall', 'the quay wall'],
+    ['blocks', '<div>the quay<div>wall</div>top</div>', 'the quay wall top', 'the quay wall top'],
+    ['table cells', '<table><tr><td>nets<td>ropes</table>', 'nets ropes', 'nets ropes'],
+    ['footnote mark', '<p>the sea<sup>ab</sup>bed', 'the sea ab bed', 'the sea ab bed'],
+    ['picture', '<p>net<img alt="of">work', 'net work', 'net work'],
+    ['buttons side by side', '<button>Shut</button><button>Open</button>', 'Shut Open', 'shut open'],
+    [
+      'boxes side by side',
+      '<a style="display:inline-block">Home</a><a style="display:inline-block">News</a>',
+      'Home News',
+      'home news',
+    ],
+    ['floating note', '<p>the<span style="float:right">note</span> pier', 'the note pier', 'the note pier'],
+    ['code in the line', '<p>net<code>x()</code>work', 'net work', 'net work'],
+  ])('%s parts', async (_what, body, marked, keys) => {
+    expect(await read(body)).toEqual({ marked, keys });
+  });
+
+  test('a line break in the source says nothing of a name; one that a style keeps begins a line of verse', async () => {
+    expect(await read('<p>We met\n  Bram')).toEqual({ marked: 'We met Bram', keys: 'we met Bram' });
+    expect(await read('<p style="white-space:pre-line">We met\n  Tides')).toEqual({
+      marked: 'We met Tides',
+      keys: 'we met tides',
+    });
+  });
+
+  test('a footnote mark or a picture does not begin a sentence', async () => {
+    expect((await read('<p>Then <img> Bram met<sup>2</sup> Ines')).keys).toBe('then Bram met Ines');
+    const box = '<a style="display:inline-block">Bram</a>';
+    expect((await read(`<p>Then ${box} met Ines`)).keys).toBe('then Bram met Ines');
+  });
+});
+
+describe('text that is not read', () => {
+  test.each([
+    ['<script>var tides</script>'],
+    ['<style>tides{}</style>'],
+    ['<noscript>tides</noscript>'],
+    ['<template><p>tides</p></template>'],
+    ['<pre>tides</pre>'],
+    ['<kbd>tides</kbd>'],
+    ['<textarea>tides</textarea>'],
+    ['<input value="tides">'],
+    ['<select><option>tides</select>'],
+    ['<div contenteditable>tides <b>turn</b></div>'],
+    ['<svg><text>tides</text></svg>'],
+    ['<div hidden>tides</div>'],
+    ['<div style="display:none">tides</div>'],
+    ['<div style="visibility:hidden">tides <b>turn</b></div>'],
+    ['<div style="display:none"><b style="display:contents">tides</b></div>'],
+    ['<div style="content-visibility:hidden">tides</div>'],
+    ['<details><summary></summary>tides</details>'],
+    ['<audio>tides</audio>'],
+    ['<ruby><rt>tides</rt></ruby>'],
+  ])('%s', async (body) => {
+    expect(await read(`<p>Calm</p>${body}<p>sea</p>`)).toEqual({ marked: 'Calm sea', keys: 'calm sea' });
+  });
+
+  test('what shows again inside a hidden element is read', async () => {
+    const { marked } = await read('<p style="visibility:hidden">Calm <b style="visibility:visible">sea</b>');
+    expect(marked).toBe('sea');
+  });
+});
+
+describe('shadow roots', () => {
+  test('are read where they are drawn, with what is placed in their slots', async () => {
+    const { keys } = await read(
+      '<p>A <x-term>ha</x-term>ven</p><x-card>lost<b slot="b">two</b></x-card>',
+      () => {
+        document.querySelector('x-term')!.attachShadow({ mode: 'open' }).innerHTML = '<i><slot></slot></i>';
+        document.querySelector('x-card')!.attachShadow({ mode: 'open' }).innerHTML =
+          '<p>one</p><p><slot name="b">spare</slot></p><p><slot name="c">three</slot></p>';
+      },
+    );
+    expect(keys).toBe('a haven one two three');
+  });
+
+  test('are forgotten with their host, and given back their style sheets', async () => {
+    const at = await openOverlayPage(await context.newPage(), '<p>Calm<div><x-card></x-card></div>', () => {
+      document.querySelector('x-card')!.attachShadow({ mode: 'open' }).innerHTML = '<p>sea</p>';
+    });
+    expect(await at.keys()).toBe('calm sea');
+    expect(
+      await at.page.evaluate(() => document.querySelector('x-card')!.shadowRoot!.adoptedStyleSheets.length),
+    ).toBe(1);
+    await at.change(() => {
+      document.querySelector('x-card')!.shadowRoot!.querySelector('p')!.textContent = 'swell';
+    });
+    expect(await at.keys()).toBe('calm swell');
+    await at.change(() => document.querySelector('div')!.remove());
+    expect(await at.keys()).toBe('calm');
+  });
+});
+
+describe('a page that changes', () => {
+  const changes: [string, string, () => void, string][] = [
+    [
+      'text edited',
+      '<p>The tide',
+      () => {
+        document.querySelector('p')!.firstChild!.nodeValue = 'A swell';
+      },
+      'A swell',
+    ],
+    [
+      'text replaced',
+      '<p>The tide',
+      () => {
+        document.querySelector('p')!.textContent = 'A swell';
+      },
+      'A swell',
+    ],
+    [
+      'block added',
+      '<p>The tide',
+      () => document.body.append(Object.assign(document.createElement('p'), { textContent: 'turns' })),
+      'The tide turns',
+    ],
+    ['block removed', '<p>The tide<p>turns', () => document.querySelector('p')!.remove(), 'turns'],
+    [
+      'word removed from a line',
+      '<p>The <b>low</b> tide turns',
+      () => document.querySelector('b')!.remove(),
+      'The tide turns',
+    ],
+    [
+      'only word of an inline element removed',
+      '<p><b>low</b> <i>tide</i>',
+      () => document.querySelector('b')!.remove(),
+      'tide',
+    ],
+    [
+      'letters added to a word',
+      '<p>The tide<b></b>',
+      () => document.querySelector('b')!.append('s'),
+      'The tide s',
+    ],
+    [
+      'word hidden in a line',
+      '<p>The <b>low</b> tide',
+      () => {
+        document.querySelector('b')!.hidden = true;
+      },
+      'The tide',
+    ],
+    [
+      'block hidden',
+      '<p>The<p>tide',
+      () => {
+        document.querySelector('p')!.hidden = true;
+      },
+      'tide',
+    ],
+    [
+      'block shown',
+      '<p hidden>The<p>tide',
+      () => {
+        document.querySelector('p')!.hidden = false;
+      },
+      'The tide',
+    ],
+    [
+      'word made a block',
+      '<p>The <b>low</b> tide',
+      () => {
+        document.querySelector('b')!.style.display = 'block';
+      },
+      'The low tide',
+    ],
+    [
+      'part moved',
+      '<p>The</p><p>tide</p>',
+      () => document.body.append(document.querySelector('p')!),
+      'tide The',
+    ],
+    [
+      'details opened',
+      '<details><summary>The</summary>tide</details>',
+      () => {
+        document.querySelector('details')!.open = true;
+      },
+      'The tide',
+    ],
+    [
+      'text split by another script',
+      '<p>The tide turns',
+      () => void (document.querySelector('p')!.firstChild as Text).splitText(6),
+      'The ti de turns',
+    ],
+    [
+      'fields and scripts beside text',
+      '<p>The tide',
+      () => {
+        document.body.append(
+          Object.assign(document.createElement('script'), { textContent: '/* no words */' }),
+          document.createElement('textarea'),
+          Object.assign(document.createElement('p'), { textContent: 'turns' }),
+        );
+      },
+      'The tide turns',
+    ],
+  ];
+  test.each(changes)('%s', async (_what, body, how, marked) => {
+    const at = await openOverlayPage(await context.newPage(), `<!doctype html><body>${body}`);
+    await at.change(how);
+    expect(await at.marked()).toBe(marked);
+    const fresh = await read(await at.page.evaluate(() => document.body.innerHTML));
+    expect((await at.keys()).split(' ').sort()).toEqual(fresh.keys.split(' ').sort());
+  });
+
+  test('only what changed is asked for', async () => {
+    const at = await openOverlayPage(await context.newPage(), '<!doctype html><body><p>The tide<p>turns');
+    await at.change(() => {
+      document.querySelector('p')!.textContent = 'The swell';
+    });
+    expect(await at.page.evaluate(() => wordreachTest.asked)).toEqual([['the', 'tide', 'turns'], ['swell']]);
+  });
+
+  test('style sheets and scripts that come and go are no change', async () => {
+    const at = await openOverlayPage(await context.newPage(), '<!doctype html><body><p>The tide');
+    await at.page.evaluate(async () => {
+      let changes = 0;
+      void wordreachTest.nextChange().then(() => changes++);
+      document.head.append(document.createElement('style'));
+      document.body.append(document.createElement('script'));
+      await null; // what the browser tells of the change comes first
+      await wordreachTest.overlay.rejudge();
+      if (changes > 0) throw new Error('read again');
+    });
+  });
+
+  test('a question without answer does not end the shading', async () => {
+    const at = await openOverlayPage(await context.newPage(), '<!doctype html><body><p>The tide');
+    await at.page.evaluate(async () => {
+      wordreachTest.refuses = true;
+      await wordreachTest.overlay.rejudge().then(
+        () => {
+          throw new Error('no error was told');
+        },
+        () => undefined,
+      );
+      wordreachTest.refuses = false;
+    });
+    await at.change(() => document.body.append(' turns'));
+    expect(await at.marked()).toBe('The tide turns');
+  });
+});
+
+describe('places', () => {
+  test('the n-th place of a word is brought into view and marked; a word that is nowhere is not found', async () => {
+    const far = '<div style="height:3000px"></div>';
+    const at = await openOverlayPage(
+      await context.newPage(),
+      `<!doctype html><body><p>The tide${far}<p>The Tide${far}`,
+    );
+    await at.page.emulateMedia({ reducedMotion: 'reduce' });
+    const goTo = (key: string, n: number) =>
+      at.page.evaluate(
+        ([key, n]) => {
+          const found = wordreachTest.overlay.goTo({ key: key as string, n: n as number });
+          const here = [...(CSS.highlights.get('wr-4') ?? [])] as StaticRange[];
+          return {
+            found,
+            at: here.map(({ startContainer, startOffset, endOffset }) =>
+              (startContainer as Text).data.slice(startOffset, endOffset),
+            ),
+            down: scrollY > 1000,
+          };
+        },
+        [key, n],
+      );
+    expect(await goTo('tide', 1)).toEqual({ found: true, at: ['Tide'], down: true });
+    expect(await goTo('tide', 2)).toEqual({ found: true, at: ['tide'], down: false });
+    expect(await goTo('swell', 0)).toMatchObject({ found: false });
+  });
+});
+
+describe('the long article', () => {
+  const html = readFileSync(new URL('../pages/article.html', import.meta.url), 'utf8');
+
+  // Outside source: what the browser itself says is drawn (innerText, HTML Standard), letter by letter.
+  test('every letter the browser draws is marked, and no other', async () => {
+    const at = await openOverlayPage(await context.newPage(), html);
+    const letters = (text: string) =>
+      text
+        .normalize('NFC')
+        .toLowerCase()
+        .replace(/[^\p{L}]/gu, '');
+    const marked = letters(await at.marked());
+    const drawn = await at.page.evaluate(() => {
+      for (const left of document.querySelectorAll('pre, textarea, input, [contenteditable]')) left.remove();
+      // biome-ignore lint/performance/useDomNodeTextContent: what is drawn is the question
+      return document.body.innerText;
+    });
+    expect(marked).toBe(letters(drawn.replace('quay@tarnquay.example', '').replaceAll('Mr.', '')));
+  });
+
+  test('the page is as it was while it is shaded and after', async () => {
+    const at = await openOverlayPage(await context.newPage(), html);
+    const source = () => at.page.evaluate(() => document.documentElement.outerHTML);
+    const clean = await context.newPage();
+    await clean.setContent(html);
+    const before = await clean.evaluate(() => document.documentElement.outerHTML);
+    expect(await source()).toBe(before);
+    await at.stop();
+    expect(await source()).toBe(before);
+    expect(await at.page.evaluate(() => CSS.highlights.size)).toBe(0);
+    const asked = await at.page.evaluate(async () => {
+      const before = wordreachTest.asked.length;
+      document.body.append(' swell');
+      await wordreachTest.overlay.rejudge();
+      return wordreachTest.asked.length - before;
+    });
+    expect(asked).toBe(0);
+    expect(await at.marked()).toBe('');
+  });
+});
