@@ -63,17 +63,17 @@ export interface Reading {
   readonly requires: readonly PatternId[];
 }
 
+/** `common`: among the commonest words; `name`: met only as a name (Wilma); `rare`: any other (kelp, marigold). */
+export type Usage = 'common' | 'rare' | 'name';
+
 /** All readings of a word, the usual one first; never empty for a word made of letters. */
 export interface WordAnalysis {
   readonly word: string;
   readonly readings: readonly Reading[];
   /** The readings are different words: lead, bow. Not so where one word is said in two ways (either). */
   readonly homograph: boolean;
-  /**
-   * Whether it is a common word of the language (true), one the table knows only as a name or a rarity (false),
-   * or one the table lacks (null).
-   */
-  readonly common: boolean | null;
+  /** How the word is met; null when the table lacks it. */
+  readonly usage: Usage | null;
 }
 
 /** One teachable thing. */

@@ -33,20 +33,21 @@ export function createPainter(doc: Document): Painter {
   const sheet = new CSSStyleSheet();
   sheet.replaceSync(RULES);
   const roots: (Document | ShadowRoot)[] = [];
-  const highlights = new Map<string, Highlight>();
+  // The ranges are kept beside each highlight: Firefox lets no content script walk through a highlight.
+  const highlights = new Map<string, { marks: Highlight; ranges: Set<StaticRange> }>();
 
   function adopt(root: Document | ShadowRoot): void {
     if (roots.includes(root)) return;
     root.adoptedStyleSheets = [...root.adoptedStyleSheets, sheet];
     roots.push(root);
   }
-  function highlight(name: string): Highlight {
+  function highlight(name: string): { marks: Highlight; ranges: Set<StaticRange> } {
     let found = highlights.get(name);
     if (!found) {
-      found = new Highlight();
+      found = { marks: new Highlight(), ranges: new Set() };
       highlights.set(name, found);
     }
-    if (CSS.highlights.get(name) !== found) CSS.highlights.set(name, found);
+    if (CSS.highlights.get(name) !== found.marks) CSS.highlights.set(name, found.marks);
     return found;
   }
   adopt(doc);
@@ -54,31 +55,38 @@ export function createPainter(doc: Document): Painter {
   return {
     add(standing, ranges) {
       const name = NAMES[standing];
-      if (!name) return;
-      const marks = highlight(name);
-      for (const range of ranges) marks.add(range);
+      if (name) for (const range of ranges) mark(highlight(name), range);
     },
     remove(standing, ranges) {
-      const name = NAMES[standing];
-      const marks = name && highlights.get(name);
-      if (marks) for (const range of ranges) marks.delete(range);
+      const found = highlights.get(NAMES[standing] ?? '');
+      if (found) for (const range of ranges) unmark(found, range);
     },
     pointTo(ranges) {
-      const marks = highlight(HERE);
-      marks.priority = 1;
-      marks.clear();
-      for (const range of ranges) marks.add(range);
+      const here = highlight(HERE);
+      here.marks.priority = 1;
+      for (const range of here.ranges) unmark(here, range);
+      for (const range of ranges) mark(here, range);
     },
     adopt,
     async clear() {
       const unaborted = new AbortController().signal;
-      for (const [name, marks] of highlights) {
-        await workInSlices([...marks], (range) => marks.delete(range), unaborted);
-        if (CSS.highlights.get(name) === marks) CSS.highlights.delete(name);
+      for (const [name, found] of highlights) {
+        await workInSlices([...found.ranges], (range) => unmark(found, range), unaborted);
+        if (CSS.highlights.get(name) === found.marks) CSS.highlights.delete(name);
       }
       await nextTurn();
       for (const root of roots)
         root.adoptedStyleSheets = root.adoptedStyleSheets.filter((one) => one !== sheet);
     },
   };
+}
+
+function mark({ marks, ranges }: { marks: Highlight; ranges: Set<StaticRange> }, range: StaticRange): void {
+  marks.add(range);
+  ranges.add(range);
+}
+
+function unmark({ marks, ranges }: { marks: Highlight; ranges: Set<StaticRange> }, range: StaticRange): void {
+  marks.delete(range);
+  ranges.delete(range);
 }

@@ -1,5 +1,5 @@
 import type { WordAnalyzer } from '../../src/analyze/standing/judge.ts';
-import type { Reading, WordAnalysis } from '../../src/analyze/types.ts';
+import type { Reading, Usage, WordAnalysis } from '../../src/analyze/types.ts';
 
 /** What a test says about one reading; everything left out is empty, and the source is the dictionary. */
 export type FakeReading = Partial<Reading> & Pick<Reading, 'requires'>;
@@ -8,7 +8,7 @@ export type FakeReading = Partial<Reading> & Pick<Reading, 'requires'>;
 export function fakeAnalyzer(
   words: Readonly<Record<string, readonly FakeReading[]>>,
   homographs: readonly string[] = [],
-  common: Readonly<Record<string, boolean>> = {},
+  usages: Readonly<Record<string, Usage>> = {},
 ): WordAnalyzer {
   const known = new Map(Object.entries(words));
   return {
@@ -19,7 +19,7 @@ export function fakeAnalyzer(
         word,
         readings,
         homograph: homographs.includes(word),
-        common: common[word] ?? null,
+        usage: usages[word] ?? null,
       };
     },
   };

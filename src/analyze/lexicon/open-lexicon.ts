@@ -1,3 +1,4 @@
+import type { Usage } from '../types.ts';
 import {
   AFFIXED,
   BLOCK,
@@ -5,6 +6,7 @@ import {
   DERIVED,
   HOMOGRAPH,
   LONG,
+  NAME,
   RARE_UNITS,
   type TableHeader,
 } from './table-format.ts';
@@ -88,11 +90,13 @@ export function openLexicon(bytes: Uint8Array): Lexicon {
     const readings: ReadingRecord[] = [];
     let at = from;
     let homograph = false;
+    let usage: Usage = common ? 'common' : 'rare';
     while (at < end) {
       const tag = bytes[at++]!;
       const kind = tag & 3;
-      const number = tag >> 3;
+      const number = tag >> 4;
       if (tag & HOMOGRAPH) homograph = true;
+      if (tag & NAME) usage = 'name';
       if (kind === AFFIXED) {
         readings.push({ kind: 'affixed', madeBy: madeFrom(affixes[bytes[at++]!]!, number) });
       } else if (kind === COMPOUND) {
@@ -104,7 +108,8 @@ export function openLexicon(bytes: Uint8Array): Lexicon {
           madeBy = madeFrom(affix, bytes[at++]!);
         }
         const spelt: Spelling[] = [];
-        while (spelt.length < number) {
+        const length = number === LONG ? bytes[at++]! : number;
+        while (spelt.length < length) {
           let code = bytes[at++]!;
           if (code >= RARE_UNITS) code = RARE_UNITS + ((code - RARE_UNITS) << 8) + bytes[at++]!;
           spelt.push(...codes[code]!);
@@ -112,14 +117,14 @@ export function openLexicon(bytes: Uint8Array): Lexicon {
         readings.push({ kind: 'whole', units: spelt, madeBy });
       }
     }
-    return { readings, homograph, common };
+    return { readings, homograph, usage };
   }
 
   return { size, find };
 }
 
 function madeFrom(affix: AffixForm, base: number): MadeBy {
-  return { affix, stem: (base >> 2) & 3, reading: base & 3, lessened: base >= 16 };
+  return { affix, stem: (base >> 1) & 3, reading: base & 1, lessened: base >= 8 };
 }
 
 function readHeader(bytes: Uint8Array): TableHeader {

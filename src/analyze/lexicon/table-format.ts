@@ -13,13 +13,13 @@ import type { AffixForm } from './word-record.ts';
  * - one bit for each word, the lowest of a byte first: whether it is common
  *
  * A body is one or more readings, each a tag byte and what it calls for. Low two bits of the tag: the kind;
- * bit 2: homograph; the upper five: a number of the kind.
+ * bit 2: homograph; bit 3: name; the upper four: a number of the kind ({@link LONG}: it follows).
  * - {@link WHOLE} (number of units): the units
  * - {@link DERIVED} (number of units): affix, base, the units
  * - {@link AFFIXED} (base): affix
  * - {@link COMPOUND} (left << 2 | right): cut
  *
- * A base is lessened << 4 | stem << 2 | reading. A unit, or a pair of units often met together, is one byte below {@link RARE_UNITS}, or RARE_UNITS + high byte and low byte.
+ * A base is lessened << 3 | stem << 1 | reading. A unit, or a pair of units often met together, is one byte below {@link RARE_UNITS}, or RARE_UNITS + high byte and low byte.
  */
 export const BLOCK = 16;
 export const WHOLE = 0;
@@ -30,6 +30,7 @@ export const RARE_UNITS = 248;
 /** As many letters as four bits can say, or more. */
 export const LONG = 15;
 export const HOMOGRAPH = 4;
+export const NAME = 8;
 
 export interface TableHeader {
   /** Letters and sound of each unit. */

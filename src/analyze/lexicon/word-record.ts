@@ -1,3 +1,5 @@
+import type { Usage } from '../types.ts';
+
 /** Letters with their sound, before a pattern is named: `{ letters: 'ai', sound: 'EY' }`. */
 export interface Spelling {
   readonly letters: string;
@@ -41,6 +43,5 @@ export interface WordRecord {
 
 /** A word as the table gives it back. */
 export interface ListedWord extends WordRecord {
-  /** A word of the language, not one met only as a name or a rarity. */
-  readonly common: boolean;
+  readonly usage: Usage;
 }

@@ -128,7 +128,7 @@ test('a capital in mid sentence makes a name of a word that is not common; a com
     falk: [{ requires: ['al-aw'] }],
     wilma: [{ requires: ['i-long-closed'] }],
   };
-  const analyzer = fakeAnalyzer(words, [], { harbour: true, falk: false, wilma: false });
+  const analyzer = fakeAnalyzer(words, [], { harbour: 'common', falk: 'rare', wilma: 'name' });
   const judge = createJudge(analyzer, compileGroup(groupOf({}), null));
   expect(judge('Harbour').standing).toBe('beyond');
   expect(judge('Falk').standing).toBe('name');

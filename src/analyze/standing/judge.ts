@@ -100,11 +100,11 @@ function isSure({ source }: Reading): boolean {
  * Bram and Bram's when Bram is listed; a word that is met only as a name (Wilma, also where a sentence starts);
  * a word with a capital in mid sentence that is not common (Falk), nor Monday or I'm. The Harbour is a word.
  */
-function isName(key: WordKey, { common }: WordAnalysis, { names }: CompiledGroup): boolean {
+function isName(key: WordKey, { usage }: WordAnalysis, { names }: CompiledGroup): boolean {
   const word = key.toLowerCase();
   if (names.has(word) || names.has(word.replace(/'s?$/, ''))) return true;
-  if (common === false) return !isCapitalWord(word);
-  return common === null && key !== word && !isCapitalWord(word);
+  if (isCapitalWord(word)) return false;
+  return usage === 'name' || (usage !== 'common' && key !== word);
 }
 
 /**

@@ -28,22 +28,18 @@ const SHORTEST_PART = 3;
 
 /**
  * A word the table lacks, from words it holds: a possessive (gulls', Wick's), an inflected form or one in
- * -ly, -ness and the like (kayaked), one with a prefix (resalt), or two common words in one (tidepool; not jew + ellery). Empty when it is none of these.
+ * -ly, -ness and the like (kayaked), one with a prefix (resalt), or two words in one, no names (tidepool; not jew + ellery). Empty when it is none of these.
  */
-export function buildUnlisted(
-  word: string,
-  find: FindBuilt,
-  isCommon: (word: string) => boolean,
-): BuiltWord[] {
+export function buildUnlisted(word: string, find: FindBuilt, isWord: (word: string) => boolean): BuiltWord[] {
   const possessive = /^(.*[a-z])('s|')$/.exec(word);
-  if (possessive) return possessives(possessive[1]!, possessive[2]!, find, isCommon);
+  if (possessive) return possessives(possessive[1]!, possessive[2]!, find, isWord);
   if (!/^[a-z]{4,}$/.test(word)) return [];
   for (const [letters, sound] of ENDINGS) {
     const found = withEnding(word, letters, sound, find);
     if (found) return [found];
   }
   const prefixed = withPrefix(word, find);
-  return prefixed ? [prefixed] : compound(word, find, isCommon);
+  return prefixed ? [prefixed] : compound(word, find, isWord);
 }
 
 /** Beginnings any word may take: unmoored, resalt; not those that change with the base (im-, il-). */
@@ -75,11 +71,11 @@ function possessives(
   owner: string,
   ending: string,
   find: FindBuilt,
-  isCommon: (word: string) => boolean,
+  isWord: (word: string) => boolean,
 ): BuiltWord[] {
   if (ending === "'" && !owner.endsWith('s')) return [];
   const direct = find(owner);
-  const bases = direct.length > 0 ? direct : buildUnlisted(owner, find, isCommon);
+  const bases = direct.length > 0 ? direct : buildUnlisted(owner, find, isWord);
   return bases.map((built) => ({
     parts: [
       ...built.parts,
@@ -122,9 +118,9 @@ function likely({ stem, change }: Stem, ending: string): number {
   return change === 'drop-e' && !/^[aeiouy]/.test(ending) ? -1 : 1;
 }
 
-function compound(word: string, find: FindBuilt, isCommon: (word: string) => boolean): BuiltWord[] {
+function compound(word: string, find: FindBuilt, isWord: (word: string) => boolean): BuiltWord[] {
   for (let cut = word.length - SHORTEST_PART; cut >= SHORTEST_PART; cut--) {
-    if (!isCommon(word.slice(0, cut)) || !isCommon(word.slice(cut))) continue;
+    if (!isWord(word.slice(0, cut)) || !isWord(word.slice(cut))) continue;
     const left = find(word.slice(0, cut))[0];
     const right = left && find(word.slice(cut))[0];
     if (left && right) return [joinWords(word, cut, left, right)];

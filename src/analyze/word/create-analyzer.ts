@@ -2,7 +2,7 @@ import { syllable } from 'syllable';
 import { buildRecord } from '../build/build-word.ts';
 import type { BuiltWord } from '../build/built-word.ts';
 import type { Lexicon } from '../lexicon/open-lexicon.ts';
-import type { Reading, ReadingSource, WordAnalysis, WordKey } from '../types.ts';
+import type { Reading, ReadingSource, Usage, WordAnalysis, WordKey } from '../types.ts';
 import { buildContraction } from './build-contraction.ts';
 import { buildUnlisted } from './build-unlisted.ts';
 import { finishReading } from './finish-reading.ts';
@@ -32,7 +32,8 @@ export function createAnalyzer(lexicon: Pick<Lexicon, 'find'>): Analyzer {
     return built;
   }
 
-  const isCommon = (word: string): boolean | null => lexicon.find(word)?.common ?? null;
+  const usageOf = (word: string): Usage | null => lexicon.find(word)?.usage ?? null;
+  const isWord = (part: string): boolean => /common|rare/.test(usageOf(part) ?? '');
 
   function analyze(key: WordKey): WordAnalysis {
     const word = key.normalize('NFC').toLowerCase().replaceAll('’', "'");
@@ -40,12 +41,12 @@ export function createAnalyzer(lexicon: Pick<Lexicon, 'find'>): Analyzer {
     const listed = finishAll(word, short ? [short] : findBuilt(word), 'dictionary');
     if (listed.length > 0) {
       const homograph = lexicon.find(word)?.homograph ?? false;
-      return { word, readings: listed, homograph, common: short ? true : isCommon(word) };
+      return { word, readings: listed, homograph, usage: short ? 'common' : usageOf(word) };
     }
-    const unlisted = buildUnlisted(word, findBuilt, (part) => isCommon(part) === true);
+    const unlisted = buildUnlisted(word, findBuilt, isWord);
     const derived = finishAll(word, unlisted, 'derived');
     if (derived.length > 0) {
-      return { word, readings: derived, homograph: false, common: isCommon(word.replace(/'s?$/, '')) };
+      return { word, readings: derived, homograph: false, usage: usageOf(word.replace(/'s?$/, '')) };
     }
     const ruled = readByRule(word);
     const readings = ruled ? finishAll(word, [ruled], 'rule') : [];
@@ -53,7 +54,7 @@ export function createAnalyzer(lexicon: Pick<Lexicon, 'find'>): Analyzer {
       word,
       readings: readings.length > 0 ? readings : [unread(word)],
       homograph: false,
-      common: null,
+      usage: null,
     };
   }
 

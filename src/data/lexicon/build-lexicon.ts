@@ -15,7 +15,7 @@ export function buildLexicon(onStep: (step: string) => void): BuiltLexicon {
   onStep('aligning words');
   const records = makeRecords(sources);
   return {
-    bytes: writeTable(records, sources.isCommon),
+    bytes: writeTable(records, sources.usageOf),
     words: records.size,
     left: sources.pronunciations.size - records.size,
   };

@@ -1,4 +1,5 @@
 import { createAligner } from '../../analyze/alignment/align.ts';
+import type { Usage } from '../../analyze/types.ts';
 import { findDerivations } from '../morphology/find-derivations.ts';
 import { readCorrections } from '../morphology/read-corrections.ts';
 import { readCmudict } from '../read-cmudict.ts';
@@ -12,13 +13,13 @@ import { readHandMade } from './read-hand-made.ts';
 
 /** Words the weights are learnt from: the commonest; names and rare words teach wrong habits. */
 const LEARN_FROM = 30_000;
-/** Rank up to which a word without an entry in WordNet counts as common: inflected forms, not names. */
-const COMMON = 40_000;
+/** Rank up to which a word counts as common, unless it is mostly written with a capital. */
+const COMMON = 12_000;
 
 /** All that the records are made from, read from the packages; takes some seconds. */
 export function gatherSources(
   onStep: (step: string) => void = () => undefined,
-): RecordSources & { isCommon: (word: string) => boolean } {
+): RecordSources & { usageOf: (word: string) => Usage } {
   onStep('reading dictionaries');
   const handMade = readHandMade();
   const pronunciations = new Map<string, readonly (readonly string[])[]>(
@@ -42,11 +43,16 @@ export function gatherSources(
     word,
     cleanPronunciation(word, variants[0]!),
   ]);
-  const isCommon = (word: string): boolean => {
-    const lemma = wordnet.lemmas.has(word) && !wordnet.names.has(word);
-    return lemma || ((rank.get(word) ?? Infinity) <= COMMON && !capitalised.has(word));
+  const usageOf = (word: string): Usage => {
+    const ranked = rank.get(word) ?? Infinity;
+    const mostlyCapital = capitalised.has(word);
+    if (ranked <= COMMON && !mostlyCapital) return 'common';
+    const listed = wordnet.lemmas.has(word) && !wordnet.names.has(word);
+    if (listed || (ranked < Infinity && !mostlyCapital)) return 'rare';
+    const base = derivations.get(word)?.base;
+    return base && usageOf(base) !== 'name' ? 'rare' : 'name';
   };
-  return { isCommon, pronunciations, derivations, aligner: createAligner(learnWeights(spoken)), handMade };
+  return { usageOf, pronunciations, derivations, aligner: createAligner(learnWeights(spoken)), handMade };
 }
 
 /** Letters with at most an apostrophe inside; possessives and shortened words are put together when they are met. */

@@ -98,7 +98,7 @@ function composeReadings(
   const stem = stemOf(word, derivation);
   if (stem === -1) return [];
   const mayLessen = derivation.change === 'y-to-i' || derivation.base.at(-1) === derivation.affix[0];
-  for (let reading = 0; reading < bases.length; reading++) {
+  for (let reading = 0; reading < Math.min(bases.length, 2); reading++) {
     const options = (mayLessen ? [false, true] : [false]).flatMap((lessened) =>
       forms.map((affix): ReadingRecord => ({ kind: 'affixed', madeBy: { affix, stem, reading, lessened } })),
     );

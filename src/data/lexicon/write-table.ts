@@ -5,6 +5,7 @@ import {
   DERIVED,
   HOMOGRAPH,
   LONG,
+  NAME,
   RARE_UNITS,
   type TableHeader,
   WHOLE,
@@ -16,11 +17,12 @@ import type {
   Spelling,
   WordRecord,
 } from '../../analyze/lexicon/word-record.ts';
+import type { Usage } from '../../analyze/types.ts';
 
 /** The file of all words in the format of analyze/lexicon/table-format.ts; same records, same bytes. */
 export function writeTable(
   records: ReadonlyMap<string, WordRecord>,
-  isCommon: (word: string) => boolean,
+  usageOf: (word: string) => Usage,
 ): Uint8Array {
   const units = rankByUse(unitsIn(records), keyOf);
   const affixes = rankByUse(affixesIn(records), keyOfAffix);
@@ -43,14 +45,19 @@ export function writeTable(
     }
     const shared = Math.min(LONG, sharedLength(previous, word));
     const rest = word.length - shared;
-    const body = encode(records.get(word)!, (some) => codes.encode(some.map(units.place)), affixes.place);
+    const body = encode(
+      records.get(word)!,
+      (some) => codes.encode(some.map(units.place)),
+      affixes.place,
+      usageOf(word) === 'name',
+    );
     if (body.length > 255) throw new Error(`The record of ${word} is too long.`);
     bytes.push((shared << 4) | Math.min(rest, LONG), ...(rest >= LONG ? [rest] : []));
     bytes.push(...lettersOf(word.slice(shared)), body.length, ...body);
     previous = word;
   }
   const common = new Uint8Array(Math.ceil(words.length / 8));
-  for (const [i, word] of words.entries()) if (isCommon(word)) common[i >> 3]! |= 1 << (i & 7);
+  for (const [i, word] of words.entries()) if (usageOf(word) === 'common') common[i >> 3]! |= 1 << (i & 7);
   bytes.push(...common);
   return assemble(header, words.length, offsets, bytes);
 }
@@ -76,8 +83,9 @@ function encode(
   record: WordRecord,
   encodeUnits: (units: readonly Spelling[]) => number[],
   affixPlace: (affix: AffixForm) => number,
+  isName: boolean,
 ): number[] {
-  const flag = record.homograph ? HOMOGRAPH : 0;
+  const flag = (record.homograph ? HOMOGRAPH : 0) | (isName ? NAME : 0);
   return record.readings.flatMap((reading) => encodeReading(reading, flag, encodeUnits, affixPlace));
 }
 
@@ -88,8 +96,7 @@ function encodeReading(
   affixPlace: (affix: AffixForm) => number,
 ): number[] {
   const tag = (kind: number, number: number): number => {
-    if (number > 31) throw new Error('A number of a reading does not fit into five bits.');
-    return kind | flag | (number << 3);
+    return kind | flag | (Math.min(number, LONG) << 4);
   };
   switch (reading.kind) {
     case 'affixed':
@@ -97,17 +104,18 @@ function encodeReading(
     case 'compound':
       return [tag(COMPOUND, (reading.left << 2) | reading.right), reading.cut];
     case 'whole': {
-      const units = encodeUnits(reading.units);
+      const { length } = reading.units;
+      const units = [...(length >= LONG ? [length] : []), ...encodeUnits(reading.units)];
       const { madeBy } = reading;
-      if (!madeBy) return [tag(WHOLE, reading.units.length), ...units];
-      return [tag(DERIVED, reading.units.length), affixPlace(madeBy.affix), baseOf(madeBy), ...units];
+      if (!madeBy) return [tag(WHOLE, length), ...units];
+      return [tag(DERIVED, length), affixPlace(madeBy.affix), baseOf(madeBy), ...units];
     }
   }
 }
 
 function baseOf({ stem, reading, lessened }: MadeBy): number {
-  if (stem > 3 || reading > 3) throw new Error('A base does not fit into five bits.');
-  return (lessened ? 16 : 0) | (stem << 2) | reading;
+  if (stem > 3 || reading > 1) throw new Error('A base does not fit into four bits.');
+  return (lessened ? 8 : 0) | (stem << 1) | reading;
 }
 
 interface Codes {
