@@ -48,7 +48,7 @@ const TEAM_CODA =
   /^(ch|sh|th|ck|nch|ve|se|ce|ze|the|st|nd|nt|ld|lt|ft|ll|rn|mp|lk|n|m|[bcdfgklmnpstvxz]|rk)?$/;
 const VOWEL = /^(igh|air|are|eer|ire|ore|oar|ure|a[iyuwr]|e[eawr]|o[aioyuwer]|u[er]|i[er])/;
 const CLUSTER_UNITS =
-  /tch|dge|qu|sh|ch|th|wh|ph|kn(?=.)|wr|gn(?=.)|ck|ng|mb|bb|dd|ff|gg|ll|ss|tt|zz|ce$|se$|ve$|ze$|the$|[a-z]/g;
+  /tch|dge|the$|qu|sh|ch|th|wh|ph|kn(?=.)|wr|gn(?=.)|ck|ng|mb|bb|dd|ff|gg|ll|ss|tt|zz|ce$|se$|ve$|ze$|[a-z]/g;
 const U_WITHOUT_Y = /(r|l|j|ch|s|t|d|n|sh)$/;
 
 /**
