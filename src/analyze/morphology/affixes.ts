@@ -42,14 +42,14 @@ type Row = readonly [text: string, joins: string, makes: string, flags: string, 
 const SUFFIX_ROWS: readonly Row[] = [
   ['s', 'nv', '', 'i', 'voiceless:S, voiced:Z, sibilant:IH Z'],
   ['es', 'nv', '', 'i', 'sibilant:IH Z, voiced:Z'],
-  ['ed', 'v', 'a', 'id', 'voiceless:T, voiced:D, t-d:IH D'],
+  ['ed', 'vn', 'a', 'id', 'voiceless:T, voiced:D, t-d:IH D'],
   ['ing', 'v', 'na', 'id', 'IH NG'],
   ['er', 'vanr', 'na', 'id', 'ER'],
   ['est', 'ar', 'a', 'id', 'AX S T'],
   ['y', 'nva', 'an', 'd', 'IY'],
   ['ly', 'an', 'ra', '', 'L IY'],
   ['ally', 'a', 'r', '', 'L IY, AX L IY'],
-  ['ness', 'a', 'n', '', 'N AX S'],
+  ['ness', 'an', 'n', '', 'N AX S'],
   ['ful', 'nv', 'an', '', 'F AX L, F UH L'],
   ['less', 'nv', 'a', '', 'L AX S, L EH S'],
   ['ment', 'va', 'n', '', 'M AX N T'],
@@ -61,13 +61,13 @@ const SUFFIX_ROWS: readonly Row[] = [
   ['ion', 'va', 'n', 'r', 'AX N, Y AX N'],
   ['ation', 'vn', 'n', 'r', 'EY SH AX N'],
   ['ative', 'vn', 'a', 'r', 'AX T IH V, EY T IH V'],
-  ['ive', 'vn', 'an', 'r', 'IH V'],
+  ['ive', 'vna', 'an', 'r', 'IH V'],
   ['al', 'nv', 'an', 'r', 'AX L'],
-  ['ial', 'n', 'a', 'r', 'IY AX L'],
+  ['ial', 'n', 'a', 'r', 'IY AX L, AX L'],
   ['ity', 'a', 'n', 'r', 'AX T IY'],
   ['ty', 'an', 'n', '', 'T IY'],
   ['teen', 'na', 'na', '', 'T IY N'],
-  ['th', 'na', 'na', '', 'TH'],
+  ['th', 'nav', 'na', '', 'TH'],
   ['or', 'v', 'n', 'r', 'ER, AO R'],
   ['ist', 'nav', 'na', 'r', 'IH S T'],
   ['ism', 'na', 'n', 'r', 'IH Z AX M'],
@@ -92,7 +92,7 @@ const SUFFIX_ROWS: readonly Row[] = [
   ['ward', 'nra', 'ra', '', 'W ER D'],
   ['wards', 'nra', 'ra', '', 'W ER D Z'],
   ['wise', 'na', 'ra', '', 'W AY Z'],
-  ['some', 'nva', 'a', '', 'S AX M'],
+  ['some', 'nva', 'an', '', 'S AX M'],
   ['like', 'n', 'a', '', 'L AY K'],
   ['dom', 'na', 'n', '', 'D AX M'],
   ['ess', 'n', 'n', '', 'AX S, EH S'],
@@ -101,7 +101,7 @@ const SUFFIX_ROWS: readonly Row[] = [
   ['ure', 'v', 'n', 'r', 'ER, Y ER'],
   ['ate', 'na', 'va', 'r', 'EY T, AX T'],
   ['an', 'n', 'na', 'r', 'AX N'],
-  ['ian', 'n', 'na', 'r', 'IY AX N'],
+  ['ian', 'na', 'na', 'r', 'IY AX N, AX N'],
   ['let', 'n', 'n', '', 'L AX T'],
   ['ling', 'na', 'n', '', 'L IH NG'],
   ['ster', 'na', 'n', '', 'S T ER'],
@@ -134,7 +134,7 @@ function prefix(text: string, joins: string, sounds: string, means: RegExp): Pre
   return { text, joins, means, soundings: sounds.split(',').map((one) => one.trim().split(' ')) };
 }
 
-const NOT = /\b(not|without|no|un\w+|lack\w*|opposite|oppos\w+|failing|im\w+)\b/;
+const NOT = /\b(not|without|no|un\w+|lack\w*|opposite|oppos\w+|failing)\b/;
 
 /** Every prefix the analysis takes off. `in` is the one that means not; inside is in + side, a compound. */
 export const PREFIXES: readonly Prefix[] = [
@@ -244,4 +244,13 @@ export const PREFIXES: readonly Prefix[] = [
   prefix('co', 'nva', 'K OW', /\b(together|with|joint\w*|fellow|same|share\w*|mutual\w*|another)\b/),
   prefix('bi', 'na', 'B AY', /\b(two|twice|both|second)\b/),
   prefix('tri', 'na', 'T R AY', /\b(three\w*|third|triple)\b/),
+  prefix('micro', 'na', 'M AY K R OW, M AY K R AX', /\b(small|minute|tiny|short|micro\w+|individual)\b/),
+  prefix('ultra', 'na', 'AH L T R AX', /\b(extreme\w*|beyond|high\w*|above|very)\b/),
+  prefix('mini', 'n', 'M IH N IY', /\b(small|short|mini\w+|tiny)\b/),
+  prefix(
+    'para',
+    'na',
+    'P EH R AX, P AE R AX',
+    /\b(beyond|not|beside|assist\w*|similar|auxiliary|alter\w*)\b/,
+  ),
 ];

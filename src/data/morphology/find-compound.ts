@@ -1,16 +1,17 @@
+import { PREFIXES } from '../../analyze/morphology/affixes.ts';
 import type { Derivation } from './derivation.ts';
 import { mentions } from './evidence.ts';
 import type { Candidate } from './find-suffix.ts';
 import { type Facts, isLemma, looksLikeName, rankOf } from './lexical-facts.ts';
-import { keepsFullVowels, type Sounds } from './match-sound.ts';
+import { joinSounds, keepsFullVowels, type Sounds, sameSounds } from './match-sound.ts';
 
 /** Words WordNet has no entry for and that do make compounds (himself, whatever, within). */
 const CLOSED_CLASS = new Set(
-  `after any body down ever every for her him how in it my no off on one our over own out self selves so some
+  `after an any be body can down ever every for her him how in it may my no not off on one other our over own out self selves so some
   there thing through time to under up what when where who with your them thy`.split(/\s+/),
 );
 /** Short first parts; any other has three letters or more. */
-const SHORT_PARTS = new Set(['up', 'in', 'on', 'by', 'no', 'my', 'it', 'go', 'ox', 'be', 'so', 'to']);
+const SHORT_PARTS = new Set(['an', 'up', 'in', 'on', 'by', 'no', 'my', 'it', 'go', 'ox', 'be', 'so', 'to']);
 
 /** Second parts often said weakly: postman, nothing. */
 const WEAK_FORMS: Record<string, Sounds[]> = {
@@ -29,11 +30,14 @@ const WEAK_FORMS: Record<string, Sounds[]> = {
   ],
 };
 
-/** How common both parts must be when the definition names neither: the commonest 12,000 words. */
-const COMMON = 12_000;
+/** How common both parts must be when the definition names neither. */
+const COMMON = 15_000;
+/** How common when the second part carries no stress either. */
+const VERY_COMMON = 4_000;
 
 /**
- * Every pair of words `word` may be made of: pan + cake; not car + pet, whose e is weak in carpet.
+ * Every pair of words `word` may be made of: pan + cake; not car + pet, whose e is weak in carpet. A first half
+ * that is a prefix too counts as one: super + hero.
  * `stresses` counts the stressed vowels of one pronunciation.
  */
 export function findCompounds(
@@ -47,18 +51,34 @@ export function findCompounds(
   if (word.length < 5 || looksLikeName(word, facts)) return candidates;
   for (let cut = 2; cut <= word.length - 2; cut++) {
     const [base, affix] = [word.slice(0, cut), word.slice(cut)];
-    if (!isPart(base, facts, found) || !isPart(affix, facts, found)) continue;
-    const fit = bestReading(word, base, affix, words);
-    if (!fit || !plausible(word, base, affix, stresses(word, fit.wordReading), facts)) continue;
+    if (NO_HALVES.has(base) || !isPart(base, facts, found) || !isPart(affix, facts, found)) continue;
+    const fit = bestReading(word, base, affix, words, facts);
+    if (!fit || !plausible(word, base, affix, stresses(word, fit.wordReading), facts, found)) continue;
     const named = mentions(word, base, facts) || mentions(word, affix, facts);
-    const rarer = Math.max(rankOf(base, facts), rankOf(affix, facts));
+    const rarer = Math.max(rankOfPart(base, facts, found), rankOfPart(affix, facts, found));
     candidates.push({
-      derivation: { base, affix, kind: 'compound', change: 'none', ...fit },
+      derivation: PREFIX_WORDS.has(base)
+        ? {
+            base: affix,
+            affix: base,
+            kind: 'prefix',
+            change: 'none',
+            wordReading: fit.wordReading,
+            baseReading: -1,
+          }
+        : { base, affix, kind: 'compound', change: 'none', ...fit },
       score: 60 + (named ? 10 : 0) - rarer / 10_000,
     });
   }
   return candidates;
 }
+
+/** Words, but in longer words never halves: profile, control, represent. */
+const NO_HALVES = new Set(['pro', 'con', 'rep']);
+/** Beginnings that are words as well; over, under, out and up make compounds (outdoors, uphill). */
+const PREFIX_WORDS = new Set(
+  PREFIXES.map(({ text }) => text).filter((text) => !/^(over|under|out|up|in)$/.test(text)),
+);
 
 function isPart(part: string, facts: Facts, found: ReadonlyMap<string, Derivation>): boolean {
   if (part.length < 3) return SHORT_PARTS.has(part);
@@ -67,11 +87,28 @@ function isPart(part: string, facts: Facts, found: ReadonlyMap<string, Derivatio
   );
 }
 
-function plausible(word: string, base: string, affix: string, stresses: number, facts: Facts): boolean {
-  const rarer = Math.max(rankOf(base, facts), rankOf(affix, facts));
+/** Rank of the part, or of what it is a form of if that is the commoner: spokes of spokesman counts as spoke. */
+function rankOfPart(part: string, facts: Facts, found: ReadonlyMap<string, Derivation>): number {
+  const made = found.get(part);
+  const plural = rankOf(`${part}s`, facts);
+  const own = Math.min(rankOf(part, facts), plural);
+  return made?.kind === 'suffix' ? Math.min(own, rankOf(made.base, facts)) : own;
+}
+
+function plausible(
+  word: string,
+  base: string,
+  affix: string,
+  stresses: number,
+  facts: Facts,
+  found: ReadonlyMap<string, Derivation>,
+): boolean {
+  const rarer = Math.max(rankOfPart(base, facts, found), rankOfPart(affix, facts, found));
   if (CLOSED_CLASS.has(base) && CLOSED_CLASS.has(affix)) return true;
   if (mentions(word, base, facts) || mentions(word, affix, facts)) return rarer < 50_000;
-  // Not named in the definition: both halves must be common and both must carry stress (sunset, not console).
+  // Not named in the definition: both halves must be common, and both must carry stress (sunset, not console) or
+  // be long and very common (cellphone).
+  if (base.length > 3 && affix.length > 3 && rarer < VERY_COMMON) return true;
   const heard = stresses > 1 || affix in WEAK_FORMS;
   return heard && rarer < (base.length < 3 || affix.length < 3 ? 1_500 : COMMON);
 }
@@ -81,12 +118,17 @@ function bestReading(
   base: string,
   affix: string,
   words: ReadonlyMap<string, readonly Sounds[]>,
+  facts: Facts,
 ) {
   const second = WEAK_FORMS[affix] ?? words.get(affix) ?? [];
+  // A vowel may be weak where the definition names the part: babysit, toothbrush.
+  const named = mentions(word, affix, facts) || (mentions(word, base, facts) && affix.length > 3);
   for (const [w, sounds] of words.get(word)!.entries()) {
     for (const [b, first] of (words.get(base) ?? []).entries()) {
       for (const last of second) {
-        if (joins(first, last).some((joined) => keepsFullVowels(joined, sounds)))
+        const ways = joins(first, last);
+        if (ways.some((joined) => keepsFullVowels(joined, sounds))) return { wordReading: w, baseReading: b };
+        if (named && ways.some((joined) => sameSounds(joined, sounds)))
           return { wordReading: w, baseReading: b };
       }
     }
@@ -96,9 +138,9 @@ function bestReading(
 
 /** Said in full, or a repeated sound once (bookcase), or t or d lost between consonants (grandfather, postman). */
 function joins(first: Sounds, last: Sounds): Sounds[] {
-  const forms: Sounds[] = [[...first, ...last]];
+  const forms = [joinSounds(first, last)];
   const end = first.at(-1);
   if (end === last[0] || ((end === 'T' || end === 'D') && first.length > 2))
-    forms.push([...first.slice(0, -1), ...last]);
+    forms.push(joinSounds(first.slice(0, -1), last));
   return forms;
 }

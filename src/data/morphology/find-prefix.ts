@@ -1,9 +1,9 @@
 import { PREFIXES, type Prefix } from '../../analyze/morphology/affixes.ts';
 import type { Derivation } from './derivation.ts';
-import { mentions } from './evidence.ts';
+import { mentions, pointsTo } from './evidence.ts';
 import type { Candidate } from './find-suffix.ts';
 import { type Facts, isLemma, looksLikeName, partsOf, rankOf, shareOne } from './lexical-facts.ts';
-import { type Sounds, sameSounds, soften } from './match-sound.ts';
+import { joinSounds, keepsConsonants, type Sounds, sameSounds, soften, startsWith } from './match-sound.ts';
 
 /** Also a word by itself; before a noun it makes a compound instead (overcoat, upstairs). */
 const ALSO_WORDS = new Set(['over', 'under', 'out', 'up']);
@@ -26,7 +26,9 @@ export function findPrefixes(
     const readings = words.get(base);
     if (!readings || !/[aeiouy]/.test(base) || looksLikeName(word, facts)) continue;
     const fit = bestReading(words.get(word)!, readings, prefix);
-    if (!fit || !plausible(word, base, prefix, facts, found)) continue;
+    if (!fit || !plausible(word, base, prefix, fit.same, facts, found)) continue;
+    // Vowels CMUdict writes in two ways (unrealistic) deceive only in short bases.
+    if (!fit.same && base.length < 5) continue;
     candidates.push({
       derivation: {
         base,
@@ -34,7 +36,7 @@ export function findPrefixes(
         kind: 'prefix',
         change: 'none',
         wordReading: fit.word,
-        baseReading: fit.base,
+        baseReading: fit.same ? fit.base : -1,
       },
       score: 70 + (meant(word, base, prefix, facts) ? 10 : 0),
     });
@@ -42,18 +44,33 @@ export function findPrefixes(
   return candidates;
 }
 
-function bestReading(word: readonly Sounds[], base: readonly Sounds[], prefix: Prefix) {
+interface Fit {
+  readonly word: number;
+  readonly base: number;
+  readonly same: boolean;
+}
+
+function bestReading(word: readonly Sounds[], base: readonly Sounds[], prefix: Prefix): Fit | null {
+  let near: Fit | null = null;
   for (const sounding of prefix.soundings) {
     const head = soften(sounding);
     for (const [w, sounds] of word.entries()) {
       for (const [b, baseSounds] of base.entries()) {
-        if (sameSounds([...head, ...baseSounds], sounds)) return { word: w, base: b };
-        if (head.at(-1) === baseSounds[0] && sameSounds([...head, ...baseSounds.slice(1)], sounds))
-          return { word: w, base: b };
+        // The Y of union is lost in reunion.
+        const joined = joinSounds(
+          head,
+          baseSounds[0] === 'Y' && word.every((one) => one[head.length] !== 'Y')
+            ? baseSounds.slice(1)
+            : baseSounds,
+        );
+        const once = head.at(-1) === baseSounds[0] ? joined.toSpliced(head.length, 1) : joined;
+        if (sameSounds(joined, sounds) || sameSounds(once, sounds)) return { word: w, base: b, same: true };
+        if (startsWith(sounds, head) && keepsConsonants(joined, sounds))
+          near ??= { word: w, base: b, same: false };
       }
     }
   }
-  return null;
+  return near;
 }
 
 function meant(word: string, base: string, prefix: Prefix, facts: Facts): boolean {
@@ -68,6 +85,7 @@ function plausible(
   word: string,
   base: string,
   prefix: Prefix,
+  same: boolean,
   facts: Facts,
   found: ReadonlyMap<string, Derivation>,
 ): boolean {
@@ -75,21 +93,45 @@ function plausible(
   const own = isLemma(word, facts) ? [...facts.lemmas.get(word)!].join('') : '';
   if (!shareOne(prefix.joins, parts)) return false;
   const commoner = rankOf(base, facts) < rankOf(word, facts);
-  const linked = (facts.related?.get(word)?.has(base) ?? false) || mentions(word, base, facts);
+  const linked = pointsTo(word, base, facts) || mentions(word, base, facts);
+  const means = prefix.means.test(facts.glosses?.get(word) ?? '');
   if (ALSO_WORDS.has(prefix.text)) {
     return (
       base.length > 2 && (own === '' || (shareOne('va', own) && !(own.includes('n') && !own.includes('v'))))
     );
   }
+  const made = found.get(base);
+  if (!same && !linked && !/^(un|i[nmlr])$/.test(prefix.text)) return false;
   if (prefix.text === 'un')
-    return base.length > 1 && (own === '' ? commoner || found.has(base) : shareOne(own, parts));
+    return base.length > 1 && (own === '' ? commoner || made !== undefined : shareOne(own, parts));
+  // rebuilt and repaid: past forms WordNet lacks, of built and paid, which it has as adjectives.
   if (own === '') return base.length > 3 && commoner && /^(re|dis|mis|over|under|non|pre)$/.test(prefix.text);
   if (/^i[nmlr]$/.test(prefix.text)) {
     // A noun takes in- only along with its adjective (injustice); inside and income are compounds.
     if (!shareOne(own.replace('v', ''), parts)) return false;
-    if (!/[ar]/.test(parts) && !facts.related?.get(word)?.has(base) && found.get(base)?.kind !== 'suffix')
-      return false;
+    if (!/[ar]/.test(parts) && !pointsTo(word, base, facts) && made?.kind !== 'suffix') return false;
+    // insecure, irresponsible, independence: long adjectives and what is made of them need no definition.
+    if (base.length > 5 && made?.affix !== 'ing' && (parts.includes('a') || made?.kind === 'suffix'))
+      return true;
   }
+  if (
+    /^(dis|mis|en)$/.test(prefix.text) &&
+    parts.includes('v') &&
+    own.includes('v') &&
+    base.length > 3 &&
+    commoner
+  )
+    return true;
+  if (prefix.text === 'dis' && means && commoner && base.length > 3) return true;
   if (/^(re|mis|de|dis)$/.test(prefix.text) && !shareOne(own, parts)) return linked;
-  return linked || (commoner && base.length > 2 && prefix.means.test(facts.glosses?.get(word) ?? ''));
+  if (
+    prefix.text === 're' &&
+    own.includes('v') &&
+    parts.includes('v') &&
+    commoner &&
+    base.length > 3 &&
+    made === undefined
+  )
+    return true;
+  return linked || (commoner && base.length > 2 && means);
 }

@@ -18,8 +18,8 @@ for (const suffix of SUFFIXES) {
   BY_ENDING.set(ending, [...(BY_ENDING.get(ending) ?? []), suffix]);
 }
 
-/** -ness, -ly, -less and -ful on a base that sounds the same hardly ever deceive: the few are in the deny list. */
-const TRUSTED = new Set(['ness', 'ly', 'less', 'ful', 'ally', 'hood']);
+/** -ness, -less, -ful and the like on a base that sounds the same hardly ever deceive: the few are in the deny list. */
+const TRUSTED = new Set(['ness', 'less', 'ful', 'ally', 'hood']);
 
 /** Trusted likewise when the base is also the commoner word. */
 const NATIVE = new Set([
@@ -108,9 +108,9 @@ function weigh(
   const rare = unlikely ? (rank >= RAREST ? 60 : 30) : 0;
   const sure = suffix.inflection && suffix.text !== 'er' ? 100 : 80;
   const score = sure + (kin ? 10 : 0) + (same ? 5 : 0) - rare + stem.length - 4 * Math.log10(rank);
-  // creation is create + ion, not cre + ation; robbery is rob + ery like bakery, not robber + y.
+  // creation is create + ion, not cre + ation; bravery and directory are not braver, director + y.
   if (suffix.text === 'ion' && stem.endsWith('ate')) return score + 15;
-  return suffix.text === 'y' && found.get(stem)?.affix === 'er' ? score - 15 : score;
+  return suffix.text === 'y' && /^[eo]r$/.test(found.get(stem)?.affix ?? '') ? score - 15 : score;
 }
 
 function bestReading(word: readonly Sounds[], base: readonly Sounds[], suffix: Suffix, yChanged: boolean) {
@@ -140,7 +140,7 @@ function plausible(evidence: Evidence, facts: Facts, found: ReadonlyMap<string, 
       if (suffix.text === 'est') return evidence.own === '' || commoner || kin;
       return takesVerbEnding(evidence);
     default:
-      if (!looksLikeName(word, facts)) return isDerived(evidence);
+      if (!looksLikeName(word, facts)) return isDerived(evidence, facts);
   }
   // Words no list counts (rare, or surnames): trust only plain endings of known verbs and adjectives.
   const unseen = !facts.rank.has(word) && !facts.names?.has(word);
@@ -172,38 +172,84 @@ function takesS(
 }
 
 function takesVerbEnding({ stem, suffix, change, same, kin, commoner, parts, own }: Evidence): boolean {
-  if (suffix.text === 'ed' && stem.endsWith('ee') && own.includes('n') && !kin) return false;
+  // committee and feed are no past forms, and only long nouns take -ed: talented, skilled; not seed.
+  if (stem.endsWith('ee') && own.includes('n') && !kin) return false;
+  if (!parts.includes('v')) return suffix.text === 'ed' && same && stem.length > 3 && !/[nv]/.test(own);
   if (own === '' || kin) return true;
   const long = stem.length > (suffix.text === 'ed' || change === 'double' ? 2 : 3);
-  return commoner
-    ? stem.length > 2 && (same || parts.includes('v'))
-    : (same ? long : stem.length > 4) && parts.includes('v');
+  return commoner ? stem.length > 2 : stem.length > (same ? 0 : 4) && long;
 }
 
 function takesEr({ stem, change, same, kin, commoner, parts, own }: Evidence, facts: Facts): boolean {
   if (own === '') return shareOne('av', parts) || (commoner && stem.length > 3);
-  if (!same && !kin) return false;
-  if (!/[nv]/.test(own)) return commoner || kin;
   if (kin) return true;
+  if (!same) return false;
+  // prisoner, undertaker: a long base is no accident; corner and quarter have short ones.
+  if (stem.length > 5) return true;
   if (!commoner || stem.length < 3) return false;
+  if (!/[nv]/.test(own)) return true;
   // stranger, loner, madder: also words by themselves, yet plain comparatives; not offer, whose off is too short.
-  if (same && facts.lemmas.get(stem)?.has('a') && (stem.length > 3 || change === 'double')) return true;
+  if (facts.lemmas.get(stem)?.has('a') && (stem.length > 3 || change === 'double')) return true;
   return parts.includes('v') && !own.includes('v') && stem.length > 3;
 }
 
-function isDerived({ stem, suffix, same, kin, commoner, parts, own }: Evidence): boolean {
+function isDerived(evidence: Evidence, facts: Facts): boolean {
+  const { stem, suffix, change, same, kin, commoner, parts, own } = evidence;
+  if (own === '' && suffix.text === 'en')
+    return same && commoner && parts.includes('v') && change !== 'double';
   if (own === '') return same && commoner && stem.length > 3 && (TRUSTED.has(suffix.text) || stem.length > 4);
   if (!shareOne(suffix.makes, own)) return false;
   if (kin) return same || stem.length > 3 || commoner;
-  if (!same || stem.length < 3) return false;
-  if (suffix.text === 'ly') {
-    return parts.includes('a')
-      ? own.includes('r') || commoner
-      : parts.includes('n') && own === 'a' && commoner;
+  if (stem.length < 3 || rankOf(stem, facts) >= RAREST) return false;
+  return same ? takesPlainly(evidence) : takesReshaping(evidence);
+}
+
+/** The base is heard whole, but no definition says so. */
+function takesPlainly({ stem, suffix, change, commoner, parts, own }: Evidence): boolean {
+  if (stem.length > 5 || TRUSTED.has(suffix.text)) return true;
+  const middling = stem.length > 4 && commoner;
+  switch (suffix.text) {
+    case 'ly':
+      // lonely, partly, lovely; not belly or reply, which are no adjectives.
+      if (parts.includes('a')) return /[ar]/.test(own) || commoner;
+      return parts.includes('n') && /[ar]/.test(own) && !own.includes('v') && commoner && !stem.endsWith('l');
+    case 'y':
+      return own === 'a' && (commoner || stem.length > 4);
+    case 'en':
+      // brighten, taken; not kitten, a noun, nor hidden, whose base is not hid.
+      return commoner && change !== 'double' && !own.includes('n') && shareOne('va', parts);
+    case 'al':
+      return stem.endsWith('ic');
+    case 'ish':
+      return commoner && own === 'a';
+    case 'th':
+      return commoner && stem.length > 3;
+    case 'age':
+    case 'ance':
+    case 'ation':
+    case 'ery':
+    case 'ian':
+      return middling;
+    default:
+      return commoner && NATIVE.has(suffix.text);
   }
-  if (suffix.text === 'y') return own === 'a' && commoner;
-  return (
-    TRUSTED.has(suffix.text) ||
-    (commoner && NATIVE.has(suffix.text) && (suffix.text !== 'ish' || own === 'a'))
-  );
+}
+
+/** The base is heard changed, and no definition names it: only where the kind of base fits as well. */
+function takesReshaping({ stem, suffix, parts }: Evidence): boolean {
+  if (stem.length < 6) return false;
+  switch (suffix.text) {
+    case 'ion':
+      return /(ate|ct)$/.test(stem) && parts.includes('v');
+    case 'ic':
+      return parts === 'n';
+    case 'able':
+    case 'ent':
+    case 'ence':
+      return parts.includes('v');
+    case 'ity':
+      return parts === 'a';
+    default:
+      return false;
+  }
 }

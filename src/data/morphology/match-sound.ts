@@ -7,7 +7,7 @@ const VOICELESS = new Set(['P', 'T', 'K', 'F', 'TH', 'S', 'SH', 'CH']);
 const SIBILANT = new Set(['S', 'Z', 'SH', 'ZH', 'CH', 'JH']);
 /** What a base's last consonant may turn into before a reshaping suffix: act, action; electric, electricity. */
 const SOFTENED: Record<string, string> = {
-  T: 'SH CH',
+  T: 'SH CH ZH',
   S: 'SH ZH',
   Z: 'ZH S',
   D: 'ZH JH S',
@@ -17,17 +17,17 @@ const SOFTENED: Record<string, string> = {
   TH: 'DH',
   KS: 'SH',
 };
-/** Voicing before a plural ending: house, houses; mouth, mouths. */
-const VOICED: Record<string, string> = { S: 'Z', TH: 'DH' };
-/** Sounds CMUdict uses for one another: tension with SH, tensions with CH. */
-const VARYING = new Set(['SHCH', 'CHSH']);
 const VOWEL = /^(W|[AEIOU][A-Z])$/;
+
+/** CMUdict wavers between two vowels before r: ear with IY or IH, scare with EH, scarecrow with AE. */
+const BEFORE_R: Record<string, string> = { IY: 'IH', AE: 'EH' };
 
 /** CMUdict phones to the alphabet this folder compares in. */
 export function soften(phones: readonly string[]): string[] {
-  return phones.map((phone) => {
-    if (phone === 'AH0' || phone === 'IH0' || phone === 'AX') return 'W';
+  return phones.map((phone, i) => {
     const bare = phone.replace(/\d/, '');
+    if (phones[i + 1] === 'R' && bare in BEFORE_R) return BEFORE_R[bare]!;
+    if (phone === 'AH0' || phone === 'IH0' || phone === 'AX') return 'W';
     return bare === 'AO' ? 'AA' : bare;
   });
 }
@@ -35,6 +35,14 @@ export function soften(phones: readonly string[]): string[] {
 function sameSound(one: string | undefined, other: string | undefined): boolean {
   if (one === other) return true;
   return one === 'W' ? other === 'IH' || other === 'AH' : other === 'W' && (one === 'IH' || one === 'AH');
+}
+
+/** Two parts said one after the other: the IY of re is an IH before the r of write, as everywhere. */
+export function joinSounds(one: Sounds, other: Sounds): Sounds {
+  const last = one.at(-1)!;
+  return other[0] === 'R' && last in BEFORE_R
+    ? [...one.slice(0, -1), BEFORE_R[last]!, ...other]
+    : [...one, ...other];
 }
 
 /** Equal sound by sound; a weak vowel equals short i and short u. */
@@ -48,6 +56,11 @@ export function keepsFullVowels(parts: Sounds, whole: Sounds): boolean {
     parts.length === whole.length &&
     parts.every((sound, i) => sound === whole[i] || (sound === 'W' && sameSound(sound, whole[i])))
   );
+}
+
+/** True when `word` begins with the sounds of `head`. */
+export function startsWith(word: Sounds, head: Sounds): boolean {
+  return word.length >= head.length && head.every((sound, i) => sameSound(sound, word[i]));
 }
 
 function endsWith(word: Sounds, tail: Sounds): boolean {
@@ -99,7 +112,7 @@ export function matchSuffixSound(
       const head = word.slice(0, word.length - tail.length);
       if (!suffixFits(suffix, after, head.at(-1) ?? '')) continue;
       if (baseForms(base, tail, suffix, yChanged).some((form) => sameSounds(form, head))) return 'same';
-      near ||= suffix.reshapes ? sameSkeleton(base, head) : sameConsonants(base, head);
+      near ||= suffix.reshapes ? sameSkeleton(base, head) : keepsConsonants([...base, ...tail], word);
     }
     if (suffix.reshapes && tail[0] === 'ER' && endsWith(word, ['R', ...tail.slice(1)]))
       near ||= sameSkeleton(base, word.slice(0, -tail.length));
@@ -123,6 +136,10 @@ function baseForms(base: Sounds, tail: Sounds, suffix: Suffix, yChanged: boolean
   if (!beforeVowel && (last === 'T' || last === 'D') && base.length > 2 && !/^(s|es|ed)$/.test(suffix.text))
     forms.push(cut);
   if (yChanged && last === 'IY') forms.push([...cut, 'W']);
+  // allegedly and supposedly have a beat more than alleged and supposed.
+  if (suffix.text === 'ly' && last === 'D') forms.push([...cut, 'W', 'D']);
+  // The t is lost in soften and fasten.
+  if (suffix.text === 'en' && last === 'T' && /^(S|F)$/.test(base.at(-2)!)) forms.push(cut);
   if (last === 'TH' && /^(s|y|er|en)$/.test(suffix.text)) forms.push([...cut, 'DH']);
   return forms;
 }
@@ -164,18 +181,26 @@ function softenedEqual(one: string[], other: string[]): boolean {
   });
 }
 
-/** All consonants alike, the last voiced or not (house, housed), whatever the vowels: an ending leaves them alone. */
-function sameConsonants(base: Sounds, head: Sounds): boolean {
-  const one = skeleton(base);
-  const other = skeleton(head);
-  return [one, loseWeakVowel(one)].some(
-    (marks) =>
-      marks.length === other.length &&
-      marks.every(
-        (mark, i) =>
-          mark === other[i] ||
-          VARYING.has(mark + other[i]) ||
-          (i === marks.length - 1 && VOICED[mark] === other[i]),
-      ),
-  );
+/**
+ * True when `whole` has the consonants of `parts` in order, whatever the vowels; one vowel may be lost (emotional,
+ * emotionally), none won: crook + ed is not crooked. Z and S count as one (house, housed), and so do SH and CH,
+ * which CMUdict uses for one another (tension, tensions).
+ */
+export function keepsConsonants(parts: Sounds, whole: Sounds): boolean {
+  const lost = beats(parts) - beats(whole);
+  return (lost === 0 || lost === 1) && consonants(parts).join(' ') === consonants(whole).join(' ');
+}
+
+/** Runs of vowels: two in fire as AY ER are one beat. */
+function beats(sounds: Sounds): number {
+  return sounds.filter((sound, i) => VOWEL.test(sound) && !VOWEL.test(sounds[i - 1] ?? '')).length;
+}
+
+const MERGED: Record<string, string> = { Z: 'S', DH: 'TH', CH: 'SH', ER: 'R' };
+
+function consonants(sounds: Sounds): string[] {
+  return sounds
+    .filter((sound) => sound !== 'Y' && (sound === 'ER' || !VOWEL.test(sound)))
+    .map((sound) => MERGED[sound] ?? sound)
+    .filter((sound, i, all) => sound !== all[i - 1]);
 }
