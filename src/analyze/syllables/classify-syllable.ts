@@ -33,7 +33,7 @@ export function classifySyllable(
   const affix = affixSyllables('suffix', letters, sound);
   if (affix && letters.length > 1 && affix.types.length === 1 && sound.includes('.') && sound !== 'EH.R')
     return affix.types[0]!;
-  const after = inside.slice(at + 1).filter((one) => one.start < end && one.sound !== '-');
+  const after = inside.slice(at + 1).filter((one) => one.start < end && closes(one));
   const silentE = inside.some((one, i) => i > at && one.letters === 'e' && one.sound === '-');
   if (!isRegular(letters, sound) || silentE) return 'other';
   const opened = vowel.letters.length === 1 && vowel.end === end;
@@ -62,4 +62,9 @@ function classifySingle(vowel: PlacedSpelling, after: readonly PlacedSpelling[],
   }
   const longBeforeR = (letters === 'e' && sound === 'IH') || (letters === 'u' && /UH$/.test(sound));
   return isLong(sound) || sound === 'Y.UH' || weak || longBeforeR || letters === 'y' ? 'open' : 'other';
+}
+
+/** Silent gh, h and e leave a syllable open (high); a letter said once with the next does not: the l of fully. */
+function closes({ letters, sound }: PlacedSpelling): boolean {
+  return sound !== '-' || !/^(gh|h|w|[aeiou]+|')$/.test(letters);
 }

@@ -61,9 +61,10 @@ export function buildContraction(word: string, find: FindBuilt): BuiltWord | nul
     const last = spellingsOf(built).findLast((one) => one.sound !== '-')?.sound ?? '';
     const usual = hasVowel(last.split('.').at(-1)!) ? afterVowel : afterConsonant;
     const sound = ending === "'s" && VOICELESS.test(last) ? 'S' : usual;
+    // doesn't is does + not: what does is made of does not matter in it.
     return contraction(
-      built.parts,
-      base === 'i' ? 'I' : (built.base ?? base),
+      [{ role: 'base', spellings: spellingsOf(built) }],
+      base === 'i' ? 'I' : base,
       { letters: ending, sound },
       full,
     );
