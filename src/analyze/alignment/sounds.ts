@@ -13,11 +13,15 @@ export function hasVowel(sound: string): boolean {
 
 /** How many syllables a unit makes: 2 for `AX.B.AX.L`. */
 export function countVowels(sound: string): number {
-  if (!sound.includes('.')) return VOWELS.has(sound) ? 1 : 0;
-  let vowels = 0;
-  for (const one of sound.split('.')) if (VOWELS.has(one)) vowels++;
+  let vowels = counted.get(sound);
+  if (vowels === undefined) {
+    vowels = sound.split('.').filter((one) => VOWELS.has(one)).length;
+    counted.set(sound, vowels);
+  }
   return vowels;
 }
+/** The few hundred sounds of units, each counted once. */
+const counted = new Map<string, number>();
 
 /** The long vowel sounds a single letter can stand for (name, he, hi, go, unit). */
 export function isLong(sound: string): boolean {

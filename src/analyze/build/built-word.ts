@@ -26,6 +26,6 @@ export interface BuiltWord {
 }
 
 /** All spellings of a word in order. */
-export function spellingsOf(built: BuiltWord): WordSpelling[] {
-  return built.parts.flatMap((part) => part.spellings);
+export function spellingsOf({ parts }: BuiltWord): readonly WordSpelling[] {
+  return parts.length === 1 ? parts[0]!.spellings : parts.flatMap((part) => part.spellings);
 }

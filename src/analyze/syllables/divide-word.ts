@@ -1,9 +1,11 @@
-import { countVowels } from '../alignment/sounds.ts';
+import { countVowels, hasVowel } from '../alignment/sounds.ts';
 import type { BuiltWord } from '../build/built-word.ts';
 import type { Syllable, SyllableType } from '../types.ts';
 import { type AffixSyllables, affixSyllables, joinsDivision } from './affix-syllables.ts';
 import { classifySyllable } from './classify-syllable.ts';
 import { cutBetween, type PlacedSpelling } from './cut-between.ts';
+
+const VOWEL_LETTER = /[aeiouy]/;
 
 /** Spellings that are divided together, and what comes fixed with an affix. */
 interface Zone {
@@ -126,7 +128,7 @@ function innerSyllables({ letters, sound }: PlacedSpelling): AffixSyllables | nu
 
 /** A spelling that makes a syllable: it has a vowel sound and a vowel letter (not the m of prism). */
 function isNucleus({ letters, sound }: PlacedSpelling): boolean {
-  return countVowels(sound) > 0 && /[aeiouy]/.test(letters);
+  return hasVowel(sound) && VOWEL_LETTER.test(letters);
 }
 
 function sum(numbers: readonly number[]): number {

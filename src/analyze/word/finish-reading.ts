@@ -8,12 +8,13 @@ import type { Reading, ReadingSource, Unit } from '../types.ts';
 
 /** Names the patterns, syllables and requirements of a built word; null when its spellings are not the word. */
 export function finishReading(word: string, built: BuiltWord, source: ReadingSource): Reading | null {
-  const starts = placeSpellings(word, spellingsOf(built));
+  const spellings = spellingsOf(built);
+  const starts = placeSpellings(word, spellings);
   if (!starts) return null;
   const { syllables, starts: cuts } = divideWord(word, built, starts);
-  const units = nameUnits(built, starts, cuts);
+  const units = nameUnits(built, spellings, starts, cuts);
   return {
-    pronunciation: pronounce(built),
+    pronunciation: pronounce(units),
     source,
     units,
     base: built.base,
@@ -23,55 +24,64 @@ export function finishReading(word: string, built: BuiltWord, source: ReadingSou
   };
 }
 
-function pronounce(built: BuiltWord): string {
-  return spellingsOf(built)
-    .filter(({ sound }) => sound !== '-')
-    .map(({ sound }) => shownSound(sound).replaceAll('.', ' '))
-    .join(' ');
+function pronounce(units: readonly Unit[]): string {
+  let spoken = '';
+  for (const { sound } of units) if (sound !== '-') spoken += spoken === '' ? sound : ` ${sound}`;
+  return spoken.includes('.') ? spoken.replaceAll('.', ' ') : spoken;
 }
 
-function nameUnits(built: BuiltWord, starts: readonly number[], cuts: readonly number[]): Unit[] {
-  const all = spellingsOf(built);
-  const lastAffix = built.affixes.at(-1)?.kind;
-  const roles = built.parts.flatMap((part) => part.spellings.map(() => part.role));
-  return all.map(({ letters, sound, spells }, i): Unit => {
-    const role = roles[i]!;
-    const shown = { letters, sound: shownSound(sound) };
-    if (role === 'prefix' || role === 'suffix') {
-      return { ...shown, pattern: nameAffix(role, spells ?? letters, sound), affix: role };
+function nameUnits(
+  built: BuiltWord,
+  spellings: readonly WordSpelling[],
+  starts: readonly number[],
+  cuts: readonly number[],
+): Unit[] {
+  const units: Unit[] = [];
+  for (const [p, { role, spellings: own }] of built.parts.entries()) {
+    for (const { letters, sound, spells } of own) {
+      const i = units.length;
+      const shown = shownSound(sound);
+      if (role === 'prefix' || role === 'suffix') {
+        units.push({
+          letters,
+          sound: shown,
+          pattern: nameAffix(role, spells ?? letters, sound),
+          affix: role,
+        });
+      } else if (role === 'clitic') {
+        units.push({ letters, sound: shown, pattern: cliticPattern(built), affix: 'suffix' });
+      } else if (letters === "'") {
+        units.push({ letters, sound: shown, pattern: 'contraction' });
+      } else {
+        const before = spellings[i - 1];
+        const after = spellings[i + 1];
+        const lastOfPart = own[own.length - 1] === spellings[i] && built.parts[p + 1]?.role === 'suffix';
+        const around = {
+          before,
+          after,
+          open: lastOfPart || i === spellings.length - 1 || cuts.includes(starts[i + 1]!),
+          firstSyllable: starts[i]! < (cuts[1] ?? Infinity),
+        };
+        const spoken = sound === '-' ? spokenSound(letters, before, after) : sound;
+        units.push({ letters, sound: shown, pattern: namePattern(spells ?? letters, spoken, around) });
+      }
     }
-    if (role === 'clitic')
-      return {
-        ...shown,
-        pattern: lastAffix === 'possessive' ? 'possessive' : 'contraction',
-        affix: 'suffix',
-      };
-    if (letters === "'") return { ...shown, pattern: 'contraction' };
-    const before = all[i - 1];
-    const after = all[i + 1];
-    const around = {
-      before,
-      after,
-      open: cuts.includes(starts[i + 1]!) || i === all.length - 1 || roles[i + 1] === 'suffix',
-      firstSyllable: starts[i]! < (cuts[1] ?? Infinity),
-    };
-    return {
-      ...shown,
-      pattern: namePattern(spells ?? letters, spokenSound(sound, letters, before, after), around),
-    };
-  });
+  }
+  return units;
+}
+
+function cliticPattern({ affixes }: BuiltWord): string {
+  return affixes.at(-1)?.kind === 'possessive' ? 'possessive' : 'contraction';
 }
 
 /** The l of finally and that of illegal, said once with the affix, are known by the sound they would have. */
 function spokenSound(
-  sound: string,
   letters: string,
   before: WordSpelling | undefined,
   after: WordSpelling | undefined,
 ): string {
-  if (sound !== '-') return sound;
   if (after && after.letters[0] === letters[0]) return after.sound.split('.')[0]!;
   if (before?.sound.includes('.') && before.letters.at(-1) === letters)
     return before.sound.split('.').at(-1)!;
-  return sound;
+  return '-';
 }
