@@ -14,7 +14,7 @@ import type { Derivation } from '../morphology/derivation.ts';
 import { type AlignedReading, rankReadings } from './choose-reading.ts';
 import { cleanPronunciation } from './clean-pronunciation.ts';
 import type { HandMade } from './read-hand-made.ts';
-import { sameSounds } from './same-sounds.ts';
+import { ONLY_WEAK, sameSounds } from './same-sounds.ts';
 
 export interface RecordSources {
   /** Word to its pronunciations: CMUdict phones with stress. */
@@ -78,11 +78,11 @@ function composeReadings(
   variants: readonly string[][],
   find: Find,
 ): ReadingRecord[] {
-  const matches = (record: ReadingRecord): boolean => {
+  const matches = (record: ReadingRecord, mayBeWeak?: ReadonlySet<string>): boolean => {
     const [built] = buildRecord(word, { readings: [record], homograph: false }, find);
     if (!built) return false;
     const sounds = spellingsOf(built).flatMap(({ sound }) => (sound === '-' ? [] : sound.split('.')));
-    return variants.some((variant) => sameSounds(sounds, variant));
+    return variants.some((variant) => sameSounds(sounds, variant, mayBeWeak));
   };
   const records: ReadingRecord[] = [];
   const bases = find(derivation.base);
@@ -92,7 +92,7 @@ function composeReadings(
         records.push({ kind: 'compound', cut: derivation.base.length, left, right });
       }
     }
-    return records.filter(matches).slice(0, 1);
+    return records.filter((record) => matches(record)).slice(0, 1);
   }
   const forms = formsOf(derivation);
   const stem = stemOf(word, derivation);
@@ -102,10 +102,12 @@ function composeReadings(
     const options = (mayLessen ? [false, true] : [false]).flatMap((lessened) =>
       forms.map((affix): ReadingRecord => ({ kind: 'affixed', madeBy: { affix, stem, reading, lessened } })),
     );
-    const fit = options.find(matches);
+    const fit = options.find((option) => matches(option));
     if (fit) records.push(fit);
   }
-  return records;
+  // Of the readings of a homograph only those are kept that fit best: refused, frequently.
+  const closest = records.length > 1 ? records.filter((record) => matches(record, ONLY_WEAK)) : [];
+  return closest.length > 0 ? closest : records;
 }
 
 /** Soundings of the affix that fit the letters; all are tried. */
