@@ -3,6 +3,7 @@ import type { SequenceStep } from '../analyze/types.ts';
 import { changeChosen, changeGroups, chosenGroup, type Groups } from '../host/groups-store.ts';
 import { findSequence } from '../host/sequences.ts';
 import { patternLabel } from '../ui/pattern-label.ts';
+import { GroupOptionsView } from './group-options.tsx';
 
 /** Chooses the group, and the step it has reached in its sequence. */
 export function GroupPicker({ groups }: { groups: Groups }) {
@@ -36,6 +37,7 @@ export function GroupPicker({ groups }: { groups: Groups }) {
       {sequence && (
         <StepSlider key={groups.chosen} step={group.step} steps={sequence.steps} sequence={sequence.name} />
       )}
+      <GroupOptionsView options={group.options} />
     </section>
   );
 }

@@ -1,6 +1,7 @@
 import type { PatternId, Reading } from '../analyze/types.ts';
 import type { WordExplanation } from '../host/messages.ts';
 import { describeMaking } from '../ui/describe-change.ts';
+import { describeIrregular } from '../ui/describe-irregular.ts';
 import { patternLabel } from '../ui/pattern-label.ts';
 import { soundName } from '../ui/sound-names.ts';
 import { standingSentence } from '../ui/standing-sentence.ts';
@@ -58,6 +59,7 @@ export function WordCard({ explanation, onNext, onClose }: WordCardProps) {
 function ReadingView({ reading, missing }: { reading: Reading; missing: readonly PatternId[] }) {
   const { units, syllables, base, affixes, source } = reading;
   const making = describeMaking(base, affixes);
+  const odd = describeIrregular(units);
   return (
     <div class="reading">
       {units.length > 0 && (
@@ -84,6 +86,11 @@ function ReadingView({ reading, missing }: { reading: Reading; missing: readonly
       {making && (
         <p>
           <span class="quiet">made of</span> {making}
+        </p>
+      )}
+      {odd && (
+        <p>
+          <span class="quiet">by sight:</span> {odd}
         </p>
       )}
       {GUESSES[source] && <p class="quiet">{GUESSES[source]}</p>}

@@ -110,6 +110,27 @@ describe('the panel for the bundled story', () => {
     await expect.poll(pointedAt).toBe(first);
   });
 
+  test('an irregular word says what is odd in it', async () => {
+    await panel.getByRole('button', { name: 'should', exact: true }).first().click();
+    const card = panel.getByRole('region', { name: 'The word should' });
+    await card.waitFor();
+    expect(await card.textContent()).toContain('by sight: the oul says o\u035Do');
+    expect(await faults(panel)).toEqual([]);
+  });
+
+  test('an option of the group is kept', async () => {
+    await panel.getByText('How words are judged').click();
+    expect(await faults(panel)).toEqual([]);
+    const weak = panel.getByLabel('Weak vowels, like the a of about');
+    expect(await weak.inputValue()).toBe('flex');
+    await weak.selectOption('strict');
+    await panel.getByLabel('syllable types of longer words must be taught').check();
+    await panel.reload();
+    await panel.getByText('How words are judged').click();
+    expect(await weak.inputValue()).toBe('strict');
+    expect(await panel.getByLabel('syllable types of longer words must be taught').isChecked()).toBe(true);
+  });
+
   test('a later step of the sequence reads more', async () => {
     const before = await reach();
     const slider = panel.getByRole('slider');

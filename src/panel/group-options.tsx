@@ -1,0 +1,57 @@
+import type { Group, GroupOptions, SchwaPolicy } from '../analyze/types.ts';
+import { changeChosen } from '../host/groups-store.ts';
+import './group-options.css';
+
+const WEAK_VOWELS: readonly (readonly [policy: SchwaPolicy, says: string])[] = [
+  ['flex', 'known when their spelling is taught in a full vowel'],
+  ['taught', 'always known'],
+  ['strict', 'known only when taught as such'],
+];
+
+/** How the words of this group are judged where teachers differ. */
+export function GroupOptionsView({ options }: { options: Group['options'] }) {
+  const { schwa = 'flex', shortOMerged = true, blends = 'counted', syllableTypes = 'free' } = options;
+  const set = (change: GroupOptions): void =>
+    void changeChosen((group) => ({ ...group, options: { ...group.options, ...change } }));
+  return (
+    <details class="options">
+      <summary>How words are judged</summary>
+      <label for="weak">Weak vowels, like the a of about</label>
+      <select
+        id="weak"
+        value={schwa}
+        onChange={(event) => set({ schwa: event.currentTarget.value as SchwaPolicy })}
+      >
+        {WEAK_VOWELS.map(([policy, says]) => (
+          <option key={policy} value={policy}>
+            {says}
+          </option>
+        ))}
+      </select>
+      <p class="quiet">
+        In a longer word a vowel is often said weakly. A reader who knows a spelling in its full sound usually
+        gets there, so that is the usual choice.
+      </p>
+      <label class="tick">
+        <input
+          type="checkbox"
+          checked={blends === 'counted'}
+          onChange={() => set({ blends: blends === 'counted' ? 'free' : 'counted' })}
+        />{' '}
+        blends must be taught (st, mp)
+      </label>
+      <label class="tick">
+        <input
+          type="checkbox"
+          checked={syllableTypes === 'counted'}
+          onChange={() => set({ syllableTypes: syllableTypes === 'counted' ? 'free' : 'counted' })}
+        />{' '}
+        syllable types of longer words must be taught
+      </label>
+      <label class="tick">
+        <input type="checkbox" checked={shortOMerged} onChange={() => set({ shortOMerged: !shortOMerged })} />{' '}
+        the o of dog counts as short o
+      </label>
+    </details>
+  );
+}

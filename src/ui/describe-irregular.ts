@@ -1,0 +1,12 @@
+import type { Unit } from '../analyze/types.ts';
+import { soundName } from './sound-names.ts';
+
+/** What is odd in a word, so that it is learnt by sight: `the ai says ĕ` (said); empty for a regular word. */
+export function describeIrregular(units: readonly Unit[]): string {
+  return units
+    .filter(({ pattern }) => pattern === 'irregular')
+    .map(({ letters, sound }) =>
+      sound === '-' ? `the ${letters} is silent` : `the ${letters} says ${soundName(sound)}`,
+    )
+    .join(', ');
+}
