@@ -70,9 +70,10 @@ export function addSuffixTo(word: string, madeBy: MadeBy, find: FindBuilt): Buil
 function lessenLast(spellings: readonly WordSpelling[]): WordSpelling[] {
   const last = spellings.at(-1)!;
   const spells = last.spells ?? last.letters;
-  const lessened =
-    last.sound === 'IY' ? { ...last, sound: 'AX', spells: 'i' } : { ...last, sound: '-', spells };
-  return [...spellings.slice(0, -1), lessened];
+  const front = spellings.slice(0, -1);
+  if (last.sound === 'IY') return [...front, { ...last, sound: 'AX', spells: 'i' }];
+  const dot = last.sound.lastIndexOf('.');
+  return [...front, { ...last, sound: dot === -1 ? '-' : last.sound.slice(0, dot), spells }];
 }
 
 /** prefix + base. */

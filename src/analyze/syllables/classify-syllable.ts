@@ -22,7 +22,7 @@ export function classifySyllable(
   word: string,
 ): SyllableType {
   const at = inside.findIndex(
-    (one) => one.start >= start && hasVowel(one.sound) && /[aeiouy]/.test(one.letters),
+    (one) => one.start >= start && hasVowel(one.sound) && /[aeiouy]/.test(one.spells),
   );
   const vowel = inside[at];
   if (!vowel) return 'other';
@@ -38,6 +38,8 @@ export function classifySyllable(
   if (!isRegular(letters, sound) || silentE) return 'other';
   const opened = vowel.letters.length === 1 && vowel.end === end;
   if (letters[1] === '_' && opened && isLong(sound)) return 'open';
+  if (letters[1] === '_' && vowel.letters.length === 1 && WEAK.has(sound))
+    return after.length > 0 ? 'closed' : 'open';
   if (letters[1] === '_')
     return isLong(sound) && !(letters === 'o_e' && sound !== 'OW') && letters + sound !== 'i_eIY'
       ? 'vce'

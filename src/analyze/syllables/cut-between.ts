@@ -15,7 +15,7 @@ const SHORT = new Set(['AE', 'EH', 'AH', 'IH', 'UH']);
 const STAYS_LEFT = /^(x|ck|tch|dge|dg|ng)$/;
 const DIGRAPH = /^(th|ch|sh|ph|wh|gh|kn|wr|gn|rh|gu|qu|cqu|tch)$/;
 /** Beginnings a syllable may have with l, r or w second: a.pron, re.ply, be.tween. */
-const LIQUID_ONSET = /^([bcfgkps]l|[bcdfgkpt]r|phr|thr|shr|chr|tw|chl|phl)$/;
+const LIQUID_ONSET = /^([bcfgkp]l|[bcdfgkpt]r|phr|thr|shr|chr|tw|chl|phl)$/;
 const ONSET = /^(s[ckmnptw]|sph|sch|squ|s[cpt]r|spl|[bcfgkps]l|[bcdfgkpt]r|thr|shr|chr|phr|tw|qu|chl|phl)$/;
 
 /**
@@ -41,7 +41,7 @@ export function cutBetween(
   const consonants = between.length > 1 && between[0]!.sound === '-' ? between.slice(1) : between;
   const first = consonants[0];
   const last = consonants.at(-1);
-  if (next.letters === 'le' || (next.letters === 're' && next.sound === 'ER')) {
+  if (next.spells === 'le' || (next.letters === 're' && next.sound === 'ER')) {
     if (!last || STAYS_LEFT.test(last.letters)) return next.start;
     return isSplittable(last.letters) ? last.start + 1 : last.start;
   }
@@ -60,7 +60,12 @@ export function cutBetween(
   if (consonants.length === 2) {
     if (STAYS_LEFT.test(first.letters)) return first.end;
     const pair = first.letters + last.letters;
-    if (!short && (LIQUID_ONSET.test(pair) || (firstInWord && vowel.letters === 'e' && ONSET.test(pair)))) {
+    if (
+      !short &&
+      (LIQUID_ONSET.test(pair) ||
+        (pair === 'sl' && vowel.start === 0) ||
+        (firstInWord && vowel.letters === 'e' && ONSET.test(pair)))
+    ) {
       return first.start;
     }
     return last.start;

@@ -44,7 +44,7 @@ export function divideWord(word: string, built: BuiltWord, starts: readonly numb
     let latest = at;
     let previous = -1;
     for (const [i, spelling] of spellings.entries()) {
-      if (!isNucleus(spelling)) continue;
+      if (!isNucleus(spelling) && !(isBareLe(spelling) && i + 1 < spellings.length)) continue;
       nuclei.push(spelling);
       if (previous >= 0) {
         const between = spellings.slice(previous + 1, i);
@@ -73,14 +73,14 @@ export function divideWord(word: string, built: BuiltWord, starts: readonly numb
   return { syllables, starts: order };
 }
 
-/** A doubled letter, or the l of juggle, goes over to an ending that is a syllable: hop.ping, jug.gling. */
+/** A doubled letter, or the l of juggle with its consonant, goes over to an ending that is a syllable: hop.ping, jug.gling. */
 function moveOver(before: Zone, at: number, first: PlacedSpelling): number {
   const last = before.spellings.at(-1);
   if (!last || before.fixed || !/^[aeiouy]/.test(first.letters)) return at;
   if (last.letters !== last.spells && /(.)\1$/.test(last.letters)) return at - 1;
-  if (last.spells === 'le' && last.letters === 'l') {
-    const other = before.spellings.at(-2);
-    return other && !/^(ck|x)$/.test(other.letters) ? other.end - 1 : at - 1;
+  const other = before.spellings.at(-2);
+  if (last.letters === 'l' && other && !hasVowel(other.sound)) {
+    return /^(ck|x)$/.test(other.letters) ? at - 1 : other.end - 1;
   }
   return at;
 }
@@ -124,6 +124,11 @@ function innerSyllables({ letters, sound }: PlacedSpelling): AffixSyllables | nu
   if (countVowels(sound) < 2) return null;
   const known = affixSyllables('suffix', letters, sound);
   return known && known.lengths.length === 2 ? known : null;
+}
+
+/** The l that is left of consonant-le before -ed: strug.gled. */
+function isBareLe({ letters, spells }: PlacedSpelling): boolean {
+  return letters === 'l' && spells === 'le';
 }
 
 /** A spelling that makes a syllable: it has a vowel sound and a vowel letter (not the m of prism). */

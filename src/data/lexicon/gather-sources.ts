@@ -16,9 +16,13 @@ const LEARN_FROM = 30_000;
 /** Rank up to which a word counts as common, unless it is mostly written with a capital. */
 const COMMON = 12_000;
 
-/** All that the records are made from, read from the packages; takes some seconds. */
+/**
+ * All that the records are made from, read from the packages; takes some seconds. `keep` leaves words out, so that
+ * what is learnt can be measured on them.
+ */
 export function gatherSources(
   onStep: (step: string) => void = () => undefined,
+  keep: (word: string) => boolean = () => true,
 ): RecordSources & { usageOf: (word: string) => Usage } {
   onStep('reading dictionaries');
   const handMade = readHandMade();
@@ -29,6 +33,7 @@ export function gatherSources(
     for (const [word, phones] of corrected) pronunciations.set(word, phones);
   }
   addBritish(pronunciations);
+  for (const word of pronunciations.keys()) if (!keep(word)) pronunciations.delete(word);
   const rank = readFrequency();
   onStep('finding bases and affixes');
   const wordnet = readWordnet();

@@ -145,6 +145,7 @@ function tellWhole(
   const { affix, kind } = derivation;
   const swallowed =
     kind === 'suffix' && plain.at(-1)!.letters.length > affix.length && plain.at(-1)!.letters.endsWith(affix);
+  let best: { units: Spelling[]; cost: number; sound: string } | null = null;
   for (const form of swallowed ? [] : formsOf(derivation)) {
     const own = form.sound.split('.');
     const [rest, restSounds] =
@@ -154,11 +155,16 @@ function tellWhole(
     const heard = kind === 'prefix' ? sounds.slice(0, own.length) : sounds.slice(-own.length);
     if (rest === '' || !sameSounds(own, heard)) continue;
     const aligned = aligner.align(rest, restSounds);
-    if (!aligned) continue;
+    if (!aligned || (best && best.cost <= aligned.cost)) continue;
     const unit: Spelling = { letters: affix, sound: form.sound };
-    const all = kind === 'prefix' ? [unit, ...aligned.units.map(bare)] : [...aligned.units.map(bare), unit];
-    return { kind: 'whole', units: all, madeBy: originOf(word, derivation, form.sound) };
+    const rests = aligned.units.map(bare);
+    best = {
+      units: kind === 'prefix' ? [unit, ...rests] : [...rests, unit],
+      cost: aligned.cost,
+      sound: form.sound,
+    };
   }
+  if (best) return { kind: 'whole', units: best.units, madeBy: originOf(word, derivation, best.sound) };
   return { kind: 'whole', units: plain, madeBy: originOf(word, derivation, plain.at(-1)!.sound) };
 }
 
