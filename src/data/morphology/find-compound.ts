@@ -7,7 +7,7 @@ import { joinSounds, keepsFullVowels, type Sounds, sameSounds } from './match-so
 
 /** Words WordNet has no entry for and that do make compounds (himself, whatever, within). */
 const CLOSED_CLASS = new Set(
-  `after an any be body can down ever every for her him how in it may my no not off on one other our over own out self selves so some
+  `after an any be body can down ever every for her here him how in it may my no not off on one other our over own out self selves so some
   there thing through time to under up what when where who with your them thy`.split(/\s+/),
 );
 /** Short first parts; any other has three letters or more. */
@@ -51,7 +51,13 @@ export function findCompounds(
   if (word.length < 5 || looksLikeName(word, facts)) return candidates;
   for (let cut = 2; cut <= word.length - 2; cut++) {
     const [base, affix] = [word.slice(0, cut), word.slice(cut)];
-    if (NO_HALVES.has(base) || !isPart(base, facts, found) || !isPart(affix, facts, found)) continue;
+    if (
+      NO_HALVES.has(base) ||
+      ENDINGS.has(affix) ||
+      !isPart(base, facts, found) ||
+      !isPart(affix, facts, found)
+    )
+      continue;
     const fit = bestReading(word, base, affix, words, facts);
     if (!fit || !plausible(word, base, affix, stresses(word, fit.wordReading), facts, found)) continue;
     const named = mentions(word, base, facts) || mentions(word, affix, facts);
@@ -75,6 +81,8 @@ export function findCompounds(
 
 /** Words, but in longer words never halves: profile, control, represent. */
 const NO_HALVES = new Set(['pro', 'con', 'rep']);
+/** Second halves that are endings there: awesome, ladylike; not warship, whose ship is one. */
+const ENDINGS = new Set(['some', 'like', 'wise', 'ward', 'wards', 'hood', 'less']);
 /** Beginnings that are words as well; over, under, out and up make compounds (outdoors, uphill). */
 const PREFIX_WORDS = new Set(
   PREFIXES.map(({ text }) => text).filter((text) => !/^(over|under|out|up|in)$/.test(text)),

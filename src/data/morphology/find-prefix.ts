@@ -28,7 +28,7 @@ export function findPrefixes(
     const fit = bestReading(words.get(word)!, readings, prefix);
     if (!fit || !plausible(word, base, prefix, fit.same, facts, found)) continue;
     // Vowels CMUdict writes in two ways (unrealistic) deceive only in short bases.
-    if (!fit.same && base.length < 5) continue;
+    if (!fit.same && base.length < 4) continue;
     candidates.push({
       derivation: {
         base,
@@ -109,16 +109,18 @@ function plausible(
   if (/^i[nmlr]$/.test(prefix.text)) {
     // A noun takes in- only along with its adjective (injustice); inside and income are compounds.
     if (!shareOne(own.replace('v', ''), parts)) return false;
-    if (!/[ar]/.test(parts) && !pointsTo(word, base, facts) && made?.kind !== 'suffix') return false;
+    if (pointsTo(word, base, facts)) return true;
     // insecure, irresponsible, independence: long adjectives and what is made of them need no definition.
-    if (base.length > 5 && made?.affix !== 'ing' && (parts.includes('a') || made?.kind === 'suffix'))
-      return true;
+    const long = base.length > 5 && made?.affix !== 'ing';
+    return long
+      ? parts.includes('a') || made?.kind === 'suffix'
+      : base.length > 4 && parts.includes('a') && means;
   }
   if (
     /^(dis|mis|en)$/.test(prefix.text) &&
     parts.includes('v') &&
     own.includes('v') &&
-    base.length > 3 &&
+    base.length > 2 &&
     commoner
   )
     return true;

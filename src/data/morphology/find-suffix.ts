@@ -2,7 +2,7 @@ import { SUFFIXES, type Suffix } from '../../analyze/morphology/affixes.ts';
 import { restoreStem } from '../../analyze/morphology/restore-stem.ts';
 import type { SpellingChange } from '../../analyze/types.ts';
 import type { Derivation } from './derivation.ts';
-import { pointsTo, showsKinship } from './evidence.ts';
+import { mentions, pointsTo, showsKinship } from './evidence.ts';
 import { type Facts, isLemma, looksLikeName, partsOf, RAREST, rankOf, shareOne } from './lexical-facts.ts';
 import { matchSuffixSound, type Sounds } from './match-sound.ts';
 
@@ -36,6 +36,9 @@ const NATIVE = new Set([
   'able',
 ]);
 
+/** self stands a little behind selfish in a frequency list; that is chance. */
+const NEARLY = 1.2;
+
 /** What speaks for or against one base of one word. */
 interface Evidence {
   readonly word: string;
@@ -46,7 +49,7 @@ interface Evidence {
   readonly same: boolean;
   /** WordNet ties word and base together; where the base is only nearly heard, by a pointer. */
   readonly kin: boolean;
-  /** The base is the commoner word. */
+  /** The base is the commoner word, or nearly. */
   readonly commoner: boolean;
   /** Parts of speech of the base, as letters. */
   readonly parts: string;
@@ -75,7 +78,7 @@ export function findSuffixes(
         (fit.same || suffix.reshapes || suffix.text === 'ed' || suffix.text === 'ing'
           ? showsKinship(word, stem, facts)
           : pointsTo(word, stem, facts));
-      const commoner = rankOf(stem, facts) < rankOf(word, facts);
+      const commoner = rankOf(stem, facts) < NEARLY * rankOf(word, facts);
       const evidence = { word, stem, suffix, change, same: fit.same, kin, commoner, parts, own };
       if (!plausible(evidence, facts, found)) continue;
       candidates.push({
@@ -104,7 +107,10 @@ function weigh(
   found: ReadonlyMap<string, Derivation>,
 ) {
   const rank = rankOf(stem, facts);
-  const unlikely = !(found.has(stem) && isLemma(stem, facts)) && rank > 4 * rankOf(word, facts);
+  const unlikely =
+    !(kin && !suffix.inflection) &&
+    !(found.has(stem) && isLemma(stem, facts)) &&
+    rank > 4 * rankOf(word, facts);
   const rare = unlikely ? (rank >= RAREST ? 60 : 30) : 0;
   const sure = suffix.inflection && suffix.text !== 'er' ? 100 : 80;
   const score = sure + (kin ? 10 : 0) + (same ? 5 : 0) - rare + stem.length - 4 * Math.log10(rank);
@@ -194,11 +200,13 @@ function takesEr({ stem, change, same, kin, commoner, parts, own }: Evidence, fa
 }
 
 function isDerived(evidence: Evidence, facts: Facts): boolean {
-  const { stem, suffix, change, same, kin, commoner, parts, own } = evidence;
+  const { word, stem, suffix, change, same, kin, commoner, parts, own } = evidence;
   if (own === '' && suffix.text === 'en')
     return same && commoner && parts.includes('v') && change !== 'double';
   if (own === '') return same && commoner && stem.length > 3 && (TRUSTED.has(suffix.text) || stem.length > 4);
   if (!shareOne(suffix.makes, own)) return false;
+  // A warship is a ship: war + ship is a compound.
+  if (suffix.text === 'ship' && mentions(word, 'ship', facts)) return false;
   if (kin) return same || stem.length > 3 || commoner;
   if (stem.length < 3 || rankOf(stem, facts) >= RAREST) return false;
   return same ? takesPlainly(evidence) : takesReshaping(evidence);
@@ -222,6 +230,9 @@ function takesPlainly({ stem, suffix, change, commoner, parts, own }: Evidence):
       return stem.endsWith('ic');
     case 'ish':
       return commoner && own === 'a';
+    case 'ify':
+      return commoner && parts.includes('a');
+    case 'ist':
     case 'th':
       return commoner && stem.length > 3;
     case 'age':

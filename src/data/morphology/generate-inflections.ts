@@ -11,11 +11,18 @@ export interface Inflected {
 interface Transforms {
   readonly two: {
     readonly transform: {
-      readonly noun: { toPlural(word: string, model: object): string };
-      readonly verb: { conjugate(word: string, model: object): Readonly<Record<string, string | undefined>> };
+      readonly noun: {
+        toPlural(word: string, model: object): string;
+        toSingular(word: string, model: object): string;
+      };
+      readonly verb: {
+        toInfinitive(word: string, model: object, tense: string): string;
+        conjugate(word: string, model: object): Readonly<Record<string, string | undefined>>;
+      };
       readonly adjective: {
         toComparative(word: string, model: object): string;
         toSuperlative(word: string, model: object): string;
+        fromSuperlative(word: string, model: object): string;
       };
     };
   };
@@ -59,4 +66,15 @@ function inflect(base: string, parts: ReadonlySet<string>): string[] {
   }
   if (parts.has('a')) forms.push(adjective.toComparative(base, model), adjective.toSuperlative(base, model));
   return forms.filter((form) => form !== undefined);
+}
+
+/** What the same library takes for the base of an inflected form, in each part of speech its ending allows. */
+export function undoInflection(form: string): string[] {
+  const { noun, verb, adjective } = (compromise.methods() as Transforms).two.transform;
+  const model = compromise.model();
+  if (form.endsWith('s'))
+    return [noun.toSingular(form, model), verb.toInfinitive(form, model, 'PresentTense')];
+  if (form.endsWith('ed')) return [verb.toInfinitive(form, model, 'PastTense')];
+  if (form.endsWith('ing')) return [verb.toInfinitive(form, model, 'Gerund')];
+  return [adjective.fromSuperlative(form, model)];
 }

@@ -7,7 +7,7 @@ const VOICELESS = new Set(['P', 'T', 'K', 'F', 'TH', 'S', 'SH', 'CH']);
 const SIBILANT = new Set(['S', 'Z', 'SH', 'ZH', 'CH', 'JH']);
 /** What a base's last consonant may turn into before a reshaping suffix: act, action; electric, electricity. */
 const SOFTENED: Record<string, string> = {
-  T: 'SH CH ZH',
+  T: 'SH ZH',
   S: 'SH ZH',
   Z: 'ZH S',
   D: 'ZH JH S',
@@ -150,7 +150,8 @@ function skeleton(sounds: Sounds): string[] {
   for (const [i, sound] of sounds.entries()) {
     if (sound === 'Y' || (sound === 'R' && sounds[i - 1] === 'ER')) continue;
     if (!VOWEL.test(sound)) {
-      if (sound !== sounds[i - 1]) marks.push(sound);
+      // CMUdict has intention with CH, intentional with SH.
+      if (sound !== sounds[i - 1]) marks.push(sound === 'CH' ? 'SH' : sound);
     } else if (marks.at(-1) !== 'V') marks.push('V');
     if (sound === 'ER') marks.push('R');
   }

@@ -1,0 +1,116 @@
+import { readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { readCmudict } from '../read-cmudict.ts';
+import { readCapitalised, readFrequency } from '../read-frequency.ts';
+import { readWordnet } from '../read-wordnet.ts';
+import type { Derivation } from './derivation.ts';
+import { findDerivations } from './find-derivations.ts';
+import { generateInflections, undoInflection } from './generate-inflections.ts';
+import { type Facts, rankOf } from './lexical-facts.ts';
+import { readCorrections } from './read-corrections.ts';
+
+/** How many were right, of how many, and what was not. */
+export interface Share {
+  readonly right: number;
+  readonly of: number;
+  readonly wrong: readonly string[];
+}
+
+export interface MorphologyFigures {
+  /** Of the regular forms npm `compromise` makes from WordNet base forms, those found with one of their bases. */
+  readonly inflectionRecall: Share;
+  /** Of the inflected forms found, those the same library makes from that base or leads back to it. */
+  readonly inflectionPrecision: Share;
+  /** Of the rows of morphology-yes.tsv, those found with base, affix, kind and change. */
+  readonly derivationRecall: Share;
+  /** Of what is found for words of morphology-yes.tsv and morphology-no.tsv, what is right. */
+  readonly derivationPrecision: Share;
+  /** Of the words of morphology-no.tsv, those taken whole. */
+  readonly falseFriends: Share;
+}
+
+/** Forms are judged among the commonest words: rarer ones are mostly surnames. */
+const COMMONEST = 20_000;
+const INFLECTIONS = new Set(['s', 'es', 'ed', 'ing', 'est']);
+
+/** Finds the derivations of the whole dictionary and compares them with outside forms and hand-checked lists. */
+export function measureMorphology(): MorphologyFigures {
+  const words = readCmudict();
+  const facts: Facts = { ...readWordnet(), rank: readFrequency(), capitalised: readCapitalised() };
+  const found = findDerivations(words, facts, readCorrections());
+  return { ...measureInflections(words, facts, found), ...measureByHand(found) };
+}
+
+function measureInflections(
+  words: ReadonlyMap<string, unknown>,
+  facts: Facts,
+  found: ReadonlyMap<string, Derivation>,
+) {
+  const basesOf = new Map<string, Set<string>>();
+  for (const { form, base } of generateInflections(words, facts, COMMONEST))
+    basesOf.set(form, (basesOf.get(form) ?? new Set()).add(base));
+  const inflectionRecall = share(basesOf, ([form, bases]) =>
+    bases.has(found.get(form)?.base ?? '')
+      ? null
+      : `${form}: ${describe(found.get(form))}, not ${[...bases]}`,
+  );
+  const inflected = [...found].filter(
+    ([word, { affix, kind }]) =>
+      kind === 'suffix' && INFLECTIONS.has(affix) && rankOf(word, facts) <= COMMONEST,
+  );
+  const inflectionPrecision = share(inflected, ([word, derivation]) =>
+    basesOf.get(word)?.has(derivation.base) || undoInflection(word).includes(derivation.base)
+      ? null
+      : `${word}: ${describe(derivation)}`,
+  );
+  return { inflectionRecall, inflectionPrecision };
+}
+
+function measureByHand(found: ReadonlyMap<string, Derivation>) {
+  const yes = readRows('morphology-yes.tsv');
+  const no = readRows('morphology-no.tsv');
+  const check = ([word, ...made]: readonly string[]): string | null => {
+    const { base, affix, kind, change } = found.get(word!) ?? {};
+    const right = [base, affix, kind, change].join() === made.join();
+    return right
+      ? null
+      : `${word}: ${describe(found.get(word!))}, not ${made.slice(0, 2).join(' + ') || 'built'}`;
+  };
+  const checkNo = ([word]: readonly string[]): string | null => (found.has(word!) ? check([word!]) : null);
+  return {
+    derivationRecall: share(yes, check),
+    derivationPrecision: share(
+      [...yes, ...no].filter(([word]) => found.has(word!)),
+      (row) => (row.length > 2 ? check(row) : checkNo(row)),
+    ),
+    falseFriends: share(no, checkNo),
+  };
+}
+
+function describe(derivation: Derivation | undefined): string {
+  return derivation ? `${derivation.base} + ${derivation.affix}` : 'whole';
+}
+
+function share<Row>(rows: Iterable<Row>, fault: (row: Row) => string | null): Share {
+  const all = [...rows];
+  const wrong = all.map(fault).filter((one) => one !== null);
+  return { right: all.length - wrong.length, of: all.length, wrong };
+}
+
+function readRows(file: string): string[][] {
+  const text = readFileSync(new URL(`../../../tests/words/${file}`, import.meta.url), 'utf8');
+  return text
+    .trimEnd()
+    .split('\n')
+    .slice(1)
+    .map((line) => line.split('\t'));
+}
+
+// Run by itself it prints every figure; with --wrong also what is behind it.
+if (process.argv[1] === fileURLToPath(import.meta.url)) {
+  for (const [name, { right, of, wrong }] of Object.entries(measureMorphology()) as [string, Share][]) {
+    process.stdout.write(`${name.padEnd(20)} ${((100 * right) / of).toFixed(2)}%  ${right} of ${of}\n`);
+    if (process.argv.includes('--wrong'))
+      process.stdout.write(`${wrong.map((one) => `  ${one}\n`).join('')}`);
+  }
+}
