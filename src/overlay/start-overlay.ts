@@ -1,6 +1,7 @@
 import type { Standing, WordKey } from '../analyze/types.ts';
 import { isRead } from './is-read.ts';
 import { lineAround } from './line-around.ts';
+import { markBlocks } from './mark-blocks.ts';
 import { PageText, type ReadBlock } from './page-text.ts';
 import { createPainter } from './paint-standings.ts';
 import { createPointer } from './point-at.ts';
@@ -39,6 +40,7 @@ export function startOverlay(doc: Document, { judge, signal, onChange }: Overlay
   const pointAt = createPointer(painter, signal);
   const text = new PageText();
   const standings = new Map<WordKey, Standing>();
+  const marks = markBlocks(painter, standings, signal);
   let changed: PageChange[] = [];
   let busy: Promise<void> = Promise.resolve();
 
@@ -86,14 +88,14 @@ export function startOverlay(doc: Document, { judge, signal, onChange }: Overlay
       blocks,
       (found) => {
         const { block, replaced } = text.read(found);
-        replaced.forEach(unmark);
+        replaced.forEach(marks.drop);
         dropped.push(...replaced);
         read.add(block);
       },
       signal,
     );
     await askFor(read);
-    await workInSlices(read, mark, signal);
+    await workInSlices(read, marks.show, signal);
     return { read, dropped };
   }
 
@@ -113,23 +115,6 @@ export function startOverlay(doc: Document, { judge, signal, onChange }: Overlay
     for (const [i, key] of asked.entries()) standings.set(key, answers[i] ?? 'skipped');
   }
 
-  function mark(block: ReadBlock): void {
-    for (const place of block.places) {
-      const standing = standings.get(place.key);
-      const before = block.marked.get(place);
-      if (standing === before) continue;
-      if (standing === undefined) continue;
-      if (before) painter.remove(before, place.ranges);
-      painter.add(standing, place.ranges);
-      block.marked.set(place, standing);
-    }
-  }
-
-  function unmark(block: ReadBlock): void {
-    for (const [place, standing] of block.marked) painter.remove(standing, place.ranges);
-    block.marked.clear();
-  }
-
   async function followChanges(): Promise<void> {
     await nextTurn();
     const gone = new Set<Node>();
@@ -141,10 +126,10 @@ export function startOverlay(doc: Document, { judge, signal, onChange }: Overlay
     changed = [];
     const parts = outermost(touched);
     const left = text.forget(gone);
-    await workInSlices(left, unmark, signal);
+    await workInSlices(left, marks.drop, signal);
     const { read, dropped } = await readBlocks(await find(parts));
     const hidden = text.forget(parts, read);
-    await workInSlices(hidden, unmark, signal);
+    await workInSlices(hidden, marks.drop, signal);
     await readBlocks(await find(linesOfOrphans([...left, ...dropped, ...hidden])));
     onChange?.();
   }
@@ -161,11 +146,12 @@ export function startOverlay(doc: Document, { judge, signal, onChange }: Overlay
     standings.clear();
     const blocks = text.blocks();
     await askFor(blocks);
-    await workInSlices(blocks, mark, signal);
+    await workInSlices(blocks, marks.refresh, signal);
   }
 
   watch(doc);
   const ready = inTurn(async () => {
+    await nextTurn();
     await readAll(doc.body);
     onChange?.();
   });

@@ -324,6 +324,26 @@ describe('places', () => {
   });
 });
 
+describe('a page much longer than the view', () => {
+  test('all its words are counted, those near the view are marked, and marks follow the reader', async () => {
+    const far = '<div style="height:30000px"></div>';
+    const at = await openOverlayPage(
+      await context.newPage(),
+      `<!doctype html><body><p>The tide${far}<p id="end">turns</p><div style="height:200px;overflow:auto"><p>low${far}`,
+    );
+    expect(await at.keys()).toBe('the tide turns low');
+    expect(await at.marked()).toBe('The tide');
+    await at.page.evaluate(() => document.querySelector('#end')!.scrollIntoView());
+    await expect.poll(at.marked).toBe('turns low');
+    await at.change(() => {
+      document.querySelector('#end')!.textContent = 'ebbs';
+    });
+    expect(await at.marked()).toBe('ebbs low');
+    await at.page.evaluate(() => scrollTo(0, 0));
+    await expect.poll(at.marked).toBe('The tide');
+  });
+});
+
 describe('the long article', () => {
   const html = readFileSync(new URL('../pages/article.html', import.meta.url), 'utf8');
 

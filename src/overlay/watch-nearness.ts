@@ -1,0 +1,72 @@
+import { lineAround } from './line-around.ts';
+import type { ReadBlock } from './page-text.ts';
+
+/** How far beyond the view blocks are marked, in CSS pixels: all of most articles, a part of a book. */
+const MARGIN = 10_000;
+
+/** Text that stands in no block of its own counts as near. */
+const ALWAYS = new Set(['HTML', 'BODY']);
+
+/** Knows which blocks stand in or near the view. */
+export interface Nearness {
+  add(block: ReadBlock): void;
+  remove(block: ReadBlock): void;
+  isNear(block: ReadBlock): boolean;
+}
+
+/**
+ * Follows which blocks come near the view and which leave it. A browser goes through all highlights of a page
+ * whenever anything on it changes (measured in Chromium: a millisecond for every thousand), so that marks far
+ * from view would make a long page slow.
+ */
+export function watchNearness(onChange: (block: ReadBlock) => void, signal: AbortSignal): Nearness {
+  const elements = new Map<ReadBlock, Element>();
+  const blocks = new Map<Element, Set<ReadBlock>>();
+  const near = new Set<Element>();
+  // scrollMargin is for boxes that scroll by themselves; browsers that do not know it mark there a moment later.
+  const options = { rootMargin: `${MARGIN}px`, scrollMargin: `${MARGIN}px` };
+  const observer = new IntersectionObserver((entries) => {
+    for (const { target, isIntersecting } of entries) {
+      if (near.has(target) === isIntersecting) continue;
+      if (isIntersecting) near.add(target);
+      else near.delete(target);
+      for (const block of blocks.get(target) ?? []) onChange(block);
+    }
+  }, options);
+  signal.addEventListener('abort', () => observer.disconnect(), { once: true });
+
+  return {
+    add(block) {
+      const line = lineAround(block.nodes[0]!);
+      const element = line instanceof Element ? line : document.documentElement;
+      elements.set(block, element);
+      const others = blocks.get(element);
+      if (others) others.add(block);
+      else {
+        blocks.set(element, new Set([block]));
+        if (ALWAYS.has(element.tagName) || isNearNow(element)) near.add(element);
+        if (!ALWAYS.has(element.tagName)) observer.observe(element);
+      }
+    },
+    remove(block) {
+      const element = elements.get(block);
+      if (!element) return;
+      elements.delete(block);
+      const others = blocks.get(element)!;
+      others.delete(block);
+      if (others.size > 0) return;
+      blocks.delete(element);
+      near.delete(element);
+      observer.unobserve(element);
+    },
+    isNear(block) {
+      const element = elements.get(block);
+      return element !== undefined && near.has(element);
+    },
+  };
+}
+
+function isNearNow(element: Element): boolean {
+  const { top, bottom } = element.getBoundingClientRect();
+  return bottom > -MARGIN && top < innerHeight + MARGIN;
+}
