@@ -81,6 +81,10 @@ describe('capitals', () => {
     ['FERRY LATE AGAIN', 'ferry late again'],
     ['He cried STOP to Odd', 'he cried stop to Odd'],
     ['She waved.\n\nOdd waved back', 'she waved odd waved back'],
+    [
+      'All of the long afternoon the gulls cried over the\n      Marigold',
+      'all of the long afternoon the gulls cried over the Marigold',
+    ],
     ['Mr. Falk and Mrs Falk', '[Mr.] Falk and [Mrs] Falk'],
     ["with O'Brien", "with O'brien"],
     ['with McCoy', 'with Mccoy'],

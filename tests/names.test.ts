@@ -1,0 +1,35 @@
+import { describe, expect, test } from 'vitest';
+import { compileGroup, createJudge, parseGroup, tokenize } from '../src/analyze/index.ts';
+import { loadAnalyzer } from './load-analyzer.ts';
+
+// A group that knows only a few letters, so that hardly a word is decodable and names show as what they are.
+const group = compileGroup(parseGroup({ name: 'Test', sequence: null, alsoTaught: ['m'] }), null);
+const judge = createJudge(loadAnalyzer(), group);
+
+function names(text: string): string[] {
+  const found = tokenize(text).filter(({ kind, key }) => kind === 'word' && judge(key).standing === 'name');
+  return [...new Set(found.map(({ start, end }) => text.slice(start, end)))];
+}
+
+describe('names are told from words', () => {
+  // Odd is a common word too: the teacher lists such names for the group.
+  test('in a story: at the start of a sentence, in speech, with an owner’s s; not Monday, I or The', () => {
+    const story = `Wilma ran along the quay. “Bram!” she cried. “The ferry is late, and I cannot see it.” On Monday
+      Bram's uncle Odd had gone to Tarn Island with Ines. Then Wilma saw a light. Nobody else did, but Ines waved.`;
+    expect(names(story)).toEqual(['Wilma', 'Bram', "Bram's", 'Tarn', 'Ines']);
+  });
+
+  test('in a news text: headline, capitals throughout, a common word with a capital', () => {
+    const news = `FERRY BACK IN HARBOUR\n\nStorm Keeps Small Boats In Port\n\nThe Harbour Office said on Tuesday that the
+      Marigold is safe. Captain Falk thanked Ingrid Falk and the people of Skarvik. Fishing starts again in May.`;
+    expect(names(news)).toEqual(['Marigold', 'Falk', 'Ingrid', 'Skarvik']);
+  });
+
+  test('a decodable name is read like a word', () => {
+    const knows = compileGroup(
+      parseGroup({ name: 'Test', sequence: null, alsoTaught: ['p', 'short-a', 'm', 's', 'short-i'] }),
+      null,
+    );
+    expect(createJudge(loadAnalyzer(), knows)('Pam').standing).toBe('reads');
+  });
+});
