@@ -77,6 +77,10 @@ export function namePattern(letters: string, sound: string, around: Surroundings
       return pick(around.open ? 'long-o' : 'o-long-closed');
     case 'e:IH':
       return around.after?.letters[0] === 'r' ? pick('long-e') : IRREGULAR;
+    case 'a:EH':
+      return around.after?.letters[0] === 'r' ? pick('a-air') : IRREGULAR;
+    case 'u:UH':
+      return pick(around.after?.letters[0] === 'r' ? 'u-oor' : 'u-put');
     case 'e:IX':
     case 'e:AX':
       return pick(around.open && around.firstSyllable ? 'weak-e' : 'schwa-e');
