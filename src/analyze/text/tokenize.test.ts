@@ -103,7 +103,7 @@ describe('capitals', () => {
     ['The Lost Lamp', 'the lost lamp'],
     ['The Night the Lamp Went Out', 'the night the lamp went out'],
     ['Captain Wilma Falk', 'captain Wilma Falk'],
-    ['The Lost Lamp was sold by Odd', 'the Lost Lamp was read#1 by Odd'],
+    ['The Lost Lamp was sold by Odd', 'the Lost Lamp was sold by Odd'],
     ['In Tarn Quay Wilma met Bram', 'in Tarn Quay Wilma met Bram'],
     ['“The tide,” said Ines—“Bram knows.”', 'the tide said Ines bram knows'],
     ['Odd:\nTides turn', 'odd tides turn'],
