@@ -1,0 +1,24 @@
+import { expect, test } from 'vitest';
+import { restoreStem } from './restore-stem.ts';
+
+const stems = (word: string, suffix: string) =>
+  restoreStem(word, suffix).map(({ stem, change }) => `${stem} ${change}`);
+
+test('one consonant before -ing means a dropped e, two mean doubling', () => {
+  expect(stems('hoping', 'ing')).toEqual(['hope drop-e']);
+  expect(stems('hopping', 'ing')).toEqual(['hoppe drop-e', 'hopp none', 'hop double']);
+});
+
+test('spellings in use beside the rules', () => {
+  expect(stems('likeable', 'able')).toContain('like none');
+  expect(stems('argument', 'ment')).toContain('argue drop-e');
+  expect(stems('travelled', 'ed')).toContain('travel double');
+  expect(stems('focused', 'ed')).toContain('focus none');
+  expect(stems('quizzes', 'es')).toContain('quiz double');
+});
+
+test('nothing without a vowel is a base, nor is a word its own', () => {
+  expect(stems('sing', 'ing')).toEqual([]);
+  expect(stems('string', 'ing')).toEqual([]);
+  expect(stems('hoping', 'ed')).toEqual([]);
+});
