@@ -11,7 +11,8 @@ export type PatternId = string;
 
 /**
  * What a word is looked up by: straight apostrophes, no soft hyphens, NFC; lower case, except that a
- * word with a capital in mid sentence keeps it (`Duke`), because there it may be a name.
+ * word with a capital in mid sentence keeps it (`Duke`), because there it may be a name. A homograph whose
+ * reading is plain in its place has the number of that reading behind it: `read#1` (`src/analyze/homographs`).
  */
 export type WordKey = string;
 

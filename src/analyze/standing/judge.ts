@@ -1,4 +1,5 @@
 import { bitOf, catalogue } from '../catalogue/catalogue.ts';
+import { splitKey } from '../homographs/word-key.ts';
 import type { PatternId, Reading, Verdict, WordAnalysis, WordKey } from '../types.ts';
 import { isCapitalWord } from './capital-words.ts';
 import type { CompiledGroup } from './compile-group.ts';
@@ -56,8 +57,8 @@ function remember<V>(find: (key: WordKey) => V): (key: WordKey) => V {
 }
 
 function judgeWord(key: WordKey, analyze: WordAnalyzer['analyze'], group: CompiledGroup): Verdict {
-  const word = key.toLowerCase();
-  if (group.bySight.has(word)) return { standing: 'by-sight', missing: [] };
+  const { word: shown } = splitKey(key);
+  if (group.bySight.has(shown.toLowerCase())) return { standing: 'by-sight', missing: [] };
 
   const analysis = analyze(key);
   const attempts = analysis.readings
@@ -82,7 +83,7 @@ function judgeWord(key: WordKey, analyze: WordAnalyzer['analyze'], group: Compil
   const best = [...byBase, ...attempts].toSorted((a, b) => a.missing.length - b.missing.length)[0];
   const isFact = best !== undefined && best.missing.length > 0 && isSure(best.reading);
   return {
-    standing: isName(key, analysis, group) ? 'name' : isFact ? 'beyond' : 'unsure',
+    standing: isName(shown, analysis, group) ? 'name' : isFact ? 'beyond' : 'unsure',
     missing: best?.missing ?? [],
   };
 }
@@ -100,11 +101,11 @@ function isSure({ source }: Reading): boolean {
  * Bram and Bram's when Bram is listed; a word that is met only as a name (Wilma, also where a sentence starts);
  * a word with a capital in mid sentence that is not common (Falk), nor Monday or I'm. The Harbour is a word.
  */
-function isName(key: WordKey, { usage }: WordAnalysis, { names }: CompiledGroup): boolean {
-  const word = key.toLowerCase();
+function isName(shown: string, { usage }: WordAnalysis, { names }: CompiledGroup): boolean {
+  const word = shown.toLowerCase();
   if (names.has(word) || names.has(word.replace(/'s?$/, ''))) return true;
   if (isCapitalWord(word)) return false;
-  return usage === 'name' || (usage !== 'common' && key !== word);
+  return usage === 'name' || (usage !== 'common' && shown !== word);
 }
 
 /**

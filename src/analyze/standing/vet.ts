@@ -1,4 +1,5 @@
 import { bitOf, catalogue } from '../catalogue/catalogue.ts';
+import { splitKey } from '../homographs/word-key.ts';
 import type { Gap, PatternId, Report, Standing, Tally, Verdict, WordEntry, WordKey } from '../types.ts';
 import type { Judge } from './judge.ts';
 import { hasBit } from './pattern-bits.ts';
@@ -36,13 +37,15 @@ function mergeKeys(words: WordCounts['words']): [WordKey, number][] {
   return [...counts].sort(([a], [b]) => byText(a, b));
 }
 
-/** One entry for Rose and rose when they stand alike, two when one is a name. */
+/** One entry for Rose and rose, read#0 and read#1, when they stand alike; two when one is a name or is not read. */
 function mergeEntries(judged: readonly JudgedKey[]): WordEntry[] {
   const entries = new Map<string, WordEntry>();
   for (const { key, count, verdict } of judged) {
-    const word = key.toLowerCase();
+    const word = splitKey(key).word.toLowerCase();
     const id = `${word} ${verdict.standing}`;
-    entries.set(id, { word, count: count + (entries.get(id)?.count ?? 0), ...verdict });
+    const known = entries.get(id);
+    const missing = [...new Set([...(known?.missing ?? []), ...verdict.missing])];
+    entries.set(id, { word, standing: verdict.standing, count: count + (known?.count ?? 0), missing });
   }
   return [...entries.values()].sort(
     (a, b) =>

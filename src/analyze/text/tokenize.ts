@@ -1,3 +1,4 @@
+import { markReading } from '../homographs/mark-reading.ts';
 import type { Token } from '../types.ts';
 import { findSentences } from './find-sentences.ts';
 import { isHeadline } from './is-headline.ts';
@@ -7,7 +8,7 @@ import { mayBeName } from './may-be-name.ts';
 /**
  * A text cut into words and pieces that are left out, in order, not overlapping. A word's key is in lower
  * case; a capital that no sentence start or headline explains is kept, because the word may be a name
- * (the dog Duke). Spans are in the text as given; keys are without soft hyphens, with straight apostrophes,
+ * (the dog Duke), and a homograph has its reading behind it where the context tells it (read#1). Spans are in the text as given; keys are without soft hyphens, with straight apostrophes,
  * in composed form (NFC). Any string may be given.
  */
 export function tokenize(text: string): Token[] {
@@ -19,7 +20,8 @@ export function tokenize(text: string): Token[] {
       const shown = keyOf(text.slice(start, end));
       const small = shown.toLowerCase();
       const isName = small !== shown && kind === 'word' && capitalsMean && i > opening && mayBeName(shown);
-      return { start, end, kind, key: isName ? capitalised(shown) : small };
+      const key = isName ? capitalised(shown) : small;
+      return { start, end, kind, key: kind === 'word' ? markReading(text, { start, end }, key) : key };
     });
   });
 }

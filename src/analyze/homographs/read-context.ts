@@ -1,0 +1,33 @@
+/** What stands around a word in its sentence, in reading order: words as written, and single marks. */
+export interface Context {
+  readonly before: readonly string[];
+  readonly after: readonly string[];
+}
+
+/** How far a homograph looks: the topic of a sentence shows within a dozen words. */
+const REACH = 110;
+const PIECE = /(?:Mrs?|Ms|Dr|St)\.|[\p{L}\p{M}\p{N}]+(?:['’.-][\p{L}\p{N}]+)*|[.!?;:,()"“”—–]/gu;
+const SENTENCE_END = /^[.!?]$/;
+
+/** The pieces around a span of a text, no further than its sentence; the end mark itself is kept behind. */
+export function readContext(text: string, start: number, end: number): Context {
+  const back = text.slice(Math.max(start - REACH, 0), start);
+  const cut = start > REACH ? back.slice(back.search(/\s|$/)) : back;
+  const before = piecesOf(cut);
+  const from = before.findLastIndex((piece) => SENTENCE_END.test(piece));
+  const after = piecesOf(text.slice(end, end + REACH));
+  const to = after.findIndex((piece) => SENTENCE_END.test(piece));
+  return {
+    before: before.slice(from + 1),
+    after: to === -1 ? after : after.slice(0, to + 1),
+  };
+}
+
+function piecesOf(text: string): string[] {
+  return (
+    text
+      .replace(/\u00AD/g, '')
+      .replace(/[’ʼ＇]/g, "'")
+      .match(PIECE) ?? []
+  );
+}
