@@ -1,8 +1,6 @@
 import { syllable } from 'syllable';
 import { buildRecord } from '../build/build-word.ts';
 import type { BuiltWord } from '../build/built-word.ts';
-import type { Guesser } from '../guess/open-guesser.ts';
-import { readUnlisted } from '../guess/read-unlisted.ts';
 import { splitKey } from '../homographs/word-key.ts';
 import type { Lexicon } from '../lexicon/open-lexicon.ts';
 import type { Reading, ReadingSource, Usage, WordAnalysis, WordKey } from '../types.ts';
@@ -20,11 +18,9 @@ export interface Analyzer {
 /**
  * Makes an analyser. It looks in the table first; a word that is not there is read as a contraction,
  * possessive, inflection or compound of words that are (`derived`), then by rule when it is short and regular
- * (`rule`), else by the guesser if there is one (`guess`), else not at all (`none`). With a guesser, a word is only
- * taken for an inflection or compound where that is likelier than the guess. It keeps nothing between words but
- * the parts it has put together.
+ * (`rule`), else not at all (`none`). It keeps nothing between words but the parts it has put together.
  */
-export function createAnalyzer(lexicon: Pick<Lexicon, 'find'>, guesser?: Guesser): Analyzer {
+export function createAnalyzer(lexicon: Pick<Lexicon, 'find'>): Analyzer {
   const known = new Map<string, readonly BuiltWord[]>();
 
   function findBuilt(word: string): readonly BuiltWord[] {
@@ -55,31 +51,19 @@ export function createAnalyzer(lexicon: Pick<Lexicon, 'find'>, guesser?: Guesser
       const homograph = lexicon.find(word)?.homograph ?? false;
       return { word, readings: listed, homograph, usage: short ? 'common' : usageOf(word) };
     }
-    const weighed = guesser ? readUnlisted(word, findBuilt, usageOf, guesser) : null;
-    const unlisted = weighed ? weighed.derived : buildUnlisted(word, findBuilt, isWord);
+    const unlisted = buildUnlisted(word, findBuilt, isWord);
     const derived = finishAll(word, unlisted, 'derived');
     if (derived.length > 0) {
       return { word, readings: derived, homograph: false, usage: usageOf(word.replace(/'s?$/, '')) };
     }
     const ruled = readByRule(word);
-    const read = ruled
-      ? finishAll(word, [ruled], 'rule')
-      : finishAll(word, weighed?.guessed ?? guessPossessive(word), 'guess');
+    const readings = ruled ? finishAll(word, [ruled], 'rule') : [];
     return {
       word,
-      readings: read.length > 0 ? read : [unread(word)],
+      readings: readings.length > 0 ? readings : [unread(word)],
       homograph: false,
       usage: null,
     };
-  }
-
-  /** What belongs to someone nobody has listed: Mariglow's. */
-  function guessPossessive(word: string): BuiltWord[] {
-    const findOrGuess = (part: string): readonly BuiltWord[] => {
-      const guessed = guesser?.guess(part)?.built;
-      return guessed ? [guessed] : [];
-    };
-    return /[a-z]('s|')$/.test(word) ? buildUnlisted(word, findOrGuess, isWord) : [];
   }
 
   return { analyze };
