@@ -1,4 +1,5 @@
 export { catalogue } from './catalogue/catalogue.ts';
+export { type Guesser, openGuesser } from './guess/open-guesser.ts';
 export { type Lexicon, openLexicon } from './lexicon/open-lexicon.ts';
 export { type CompiledGroup, compileGroup } from './standing/compile-group.ts';
 export { GroupError } from './standing/group-error.ts';

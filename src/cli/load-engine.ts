@@ -1,12 +1,13 @@
 import { existsSync, readFileSync } from 'node:fs';
-import { type Analyzer, createAnalyzer, openLexicon } from '../analyze/index.ts';
+import { type Analyzer, createAnalyzer, openGuesser, openLexicon } from '../analyze/index.ts';
 import { InputError } from './run-command.ts';
 
-/** An analyser over the word table that `npm run data` makes. Throws `InputError` when there is none yet. */
+/** An analyser over the word table and the guessing model that `npm run data` makes. Throws `InputError` when there is none yet. */
 export function loadEngine(): Analyzer {
   const table = new URL('../../public/data/lexicon.bin', import.meta.url);
-  if (!existsSync(table)) {
+  const model = new URL('../../public/data/guess.bin', import.meta.url);
+  if (!existsSync(table) || !existsSync(model)) {
     throw new InputError('There is no word table yet: make it with `npm run data`, then try again.');
   }
-  return createAnalyzer(openLexicon(readFileSync(table)));
+  return createAnalyzer(openLexicon(readFileSync(table)), openGuesser(readFileSync(model)));
 }

@@ -10,11 +10,13 @@ import {
 } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { buildGuesser } from './guess/build-guesser.ts';
 import { buildLexicon } from './lexicon/build-lexicon.ts';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 const output = join(root, 'public/data');
 const table = join(output, 'lexicon.bin');
+const model = join(output, 'guess.bin');
 const manifest = join(output, 'manifest.json');
 
 /** What the table is made from: the packages are pinned in the lockfile. */
@@ -24,6 +26,7 @@ const INPUTS = [
   'src/analyze/alignment',
   'src/analyze/build',
   'src/analyze/catalogue',
+  'src/analyze/guess',
   'src/analyze/lexicon',
   'src/analyze/morphology',
 ];
@@ -31,22 +34,26 @@ const INPUTS = [
 const inputs = hashOf(INPUTS.flatMap(filesIn).sort());
 if (
   existsSync(table) &&
+  existsSync(model) &&
   existsSync(manifest) &&
   JSON.parse(readFileSync(manifest, 'utf8')).inputs === inputs
 ) {
   process.exit(0);
 }
 const started = performance.now();
-const { bytes, words, left } = buildLexicon((step) => process.stderr.write(`word table: ${step}\n`));
+const { bytes, records, words, left } = buildLexicon((step) => process.stderr.write(`word table: ${step}\n`));
+process.stderr.write('word table: learning to guess\n');
+const guesses = buildGuesser(records);
 mkdirSync(output, { recursive: true });
 writeFileSync(table, bytes);
+writeFileSync(model, guesses);
 copyFileSync(join(root, 'NOTICE'), join(output, 'NOTICE.txt'));
 writeFileSync(
   manifest,
-  `${JSON.stringify({ inputs, words, bytes: bytes.length, notAligned: left }, null, 2)}\n`,
+  `${JSON.stringify({ inputs, words, bytes: bytes.length, guessBytes: guesses.length, notAligned: left }, null, 2)}\n`,
 );
 process.stderr.write(
-  `word table: ${words} words, ${(bytes.length / 1e6).toFixed(2)} MB, in ${((performance.now() - started) / 1000).toFixed(1)} s\n`,
+  `word table: ${words} words, ${(bytes.length / 1e6).toFixed(2)} MB, guesses ${(guesses.length / 1e6).toFixed(2)} MB, in ${((performance.now() - started) / 1000).toFixed(1)} s\n`,
 );
 
 function filesIn(path: string): string[] {

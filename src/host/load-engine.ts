@@ -1,18 +1,20 @@
-import { type Analyzer, createAnalyzer, openLexicon } from '../analyze/index.ts';
+import { type Analyzer, createAnalyzer, openGuesser, openLexicon } from '../analyze/index.ts';
 import { browser } from './browser.ts';
 
 let engine: Promise<Analyzer> | undefined;
 
-/** The analyser over the word table in the package; loaded once for as long as the background lives. */
+/** The analyser over the word table and the guessing model in the package; loaded once for as long as the background lives. */
 export function loadEngine(): Promise<Analyzer> {
-  engine ??= fetchTable().then((bytes) => createAnalyzer(openLexicon(bytes)));
+  engine ??= Promise.all([fetchData('lexicon.bin'), fetchData('guess.bin')]).then(([table, model]) =>
+    createAnalyzer(openLexicon(table), openGuesser(model)),
+  );
   engine.catch(() => {
     engine = undefined;
   });
   return engine;
 }
 
-async function fetchTable(): Promise<Uint8Array> {
-  const answer = await fetch(browser.runtime.getURL('data/lexicon.bin'));
+async function fetchData(file: 'lexicon.bin' | 'guess.bin'): Promise<Uint8Array> {
+  const answer = await fetch(browser.runtime.getURL(`data/${file}`));
   return new Uint8Array(await answer.arrayBuffer());
 }

@@ -1,6 +1,8 @@
 import { syllable } from 'syllable';
 import { buildRecord } from '../build/build-word.ts';
 import type { BuiltWord } from '../build/built-word.ts';
+import type { Guesser } from '../guess/open-guesser.ts';
+import { readUnlisted } from '../guess/read-unlisted.ts';
 import { splitKey } from '../homographs/word-key.ts';
 import type { Lexicon } from '../lexicon/open-lexicon.ts';
 import type { Reading, ReadingSource, Usage, WordAnalysis, WordKey } from '../types.ts';
@@ -11,16 +13,21 @@ import { readByRule } from './read-by-rule.ts';
 
 /** Analyses words against one table. */
 export interface Analyzer {
-  /** Every reading of a word in any case, or the one its key names (read#1); never throws, and gives at least one reading for any word. */
+  /**
+   * Every reading of a word in any case, or the one its key names (read#1); never throws, and gives at least one
+   * reading for any word.
+   */
   analyze(key: WordKey): WordAnalysis;
 }
 
 /**
  * Makes an analyser. It looks in the table first; a word that is not there is read as a contraction,
  * possessive, inflection or compound of words that are (`derived`), then by rule when it is short and regular
- * (`rule`), else not at all (`none`). It keeps nothing between words but the parts it has put together.
+ * (`rule`), else by the guesser if there is one (`guess`), else not at all (`none`). With a guesser, a word is only
+ * taken for an inflection or compound where that is likelier than the guess. It keeps nothing between words but
+ * the parts it has put together.
  */
-export function createAnalyzer(lexicon: Pick<Lexicon, 'find'>): Analyzer {
+export function createAnalyzer(lexicon: Pick<Lexicon, 'find'>, guesser?: Guesser): Analyzer {
   const known = new Map<string, readonly BuiltWord[]>();
 
   function findBuilt(word: string): readonly BuiltWord[] {
@@ -51,19 +58,31 @@ export function createAnalyzer(lexicon: Pick<Lexicon, 'find'>): Analyzer {
       const homograph = lexicon.find(word)?.homograph ?? false;
       return { word, readings: listed, homograph, usage: short ? 'common' : usageOf(word) };
     }
-    const unlisted = buildUnlisted(word, findBuilt, isWord);
+    const weighed = guesser ? readUnlisted(word, findBuilt, usageOf, guesser) : null;
+    const unlisted = weighed ? weighed.derived : buildUnlisted(word, findBuilt, isWord);
     const derived = finishAll(word, unlisted, 'derived');
     if (derived.length > 0) {
       return { word, readings: derived, homograph: false, usage: usageOf(word.replace(/'s?$/, '')) };
     }
     const ruled = readByRule(word);
-    const readings = ruled ? finishAll(word, [ruled], 'rule') : [];
+    const read = ruled
+      ? finishAll(word, [ruled], 'rule')
+      : finishAll(word, weighed?.guessed ?? guessPossessive(word), 'guess');
     return {
       word,
-      readings: readings.length > 0 ? readings : [unread(word)],
+      readings: read.length > 0 ? read : [unread(word)],
       homograph: false,
       usage: null,
     };
+  }
+
+  /** What belongs to someone nobody has listed: Mariglow's. */
+  function guessPossessive(word: string): BuiltWord[] {
+    const findOrGuess = (part: string): readonly BuiltWord[] => {
+      const guessed = guesser?.guess(part)?.built;
+      return guessed ? [guessed] : [];
+    };
+    return /[a-z]('s|')$/.test(word) ? buildUnlisted(word, findOrGuess, isWord) : [];
   }
 
   return { analyze };

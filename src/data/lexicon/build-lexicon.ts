@@ -1,21 +1,25 @@
+import type { WordRecord } from '../../analyze/lexicon/word-record.ts';
 import { gatherSources } from './gather-sources.ts';
 import { makeRecords } from './make-records.ts';
 import { writeTable } from './write-table.ts';
 
 export interface BuiltLexicon {
   readonly bytes: Uint8Array;
+  /** What the bytes hold. */
+  readonly records: ReadonlyMap<string, WordRecord>;
   readonly words: number;
   /** Headwords that could not be aligned: mostly abbreviations. */
   readonly left: number;
 }
 
-/** From the packages to the word table: clean, derive, learn, align, compose, write. Takes some seconds. */
-export function buildLexicon(onStep: (step: string) => void): BuiltLexicon {
-  const sources = gatherSources(onStep);
+/** From the packages to the word table: clean, derive, learn, align, compose, write. Takes some seconds; `keep` leaves words out. */
+export function buildLexicon(onStep: (step: string) => void, keep?: (word: string) => boolean): BuiltLexicon {
+  const sources = gatherSources(onStep, keep);
   onStep('aligning words');
   const records = makeRecords(sources);
   return {
     bytes: writeTable(records, sources.usageOf),
+    records,
     words: records.size,
     left: sources.pronunciations.size - records.size,
   };

@@ -1,0 +1,152 @@
+import type { GuessToken } from './guess-token.ts';
+import {
+  backoffSlot,
+  childSlot,
+  DONE,
+  EDGE,
+  LEVEL_STEP,
+  levelSlot,
+  type ModelHeader,
+  parentSlot,
+  ROLES,
+  SLOTS,
+} from './model-format.ts';
+import { createBitReader } from './read-bits.ts';
+
+/** An n-gram model: how likely a token is after those before it, a word running from its last letter to its first. */
+export interface GuessModel {
+  /** Tokens by their number; the first two are edges and stand on no letters. */
+  readonly tokens: readonly GuessToken[];
+  /** The state at a word's last letter. */
+  readonly start: number;
+  /**
+   * Goes on by one token from a state: the cost (negative natural logarithm) is left in `cost`, the new state
+   * given back.
+   */
+  step(state: number, token: number): number;
+  /** Cost of the last step. */
+  readonly cost: number;
+}
+
+const MESSAGE = 'The guessing model cannot be read: build it again with `npm run data`.';
+
+/** Opens the file made by `npm run data`; takes some fifty milliseconds. Throws when the bytes are not such a file. */
+export function openModel(bytes: Uint8Array): GuessModel {
+  if (bytes.length < 8) throw new Error(MESSAGE);
+  const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
+  const headerLength = view.getUint32(0, true);
+  const header = readHeader(bytes.subarray(8, 8 + headerLength));
+  const tokens = [{ role: 'base', text: '', letters: '', sound: '-' } as const, ...[]] as GuessToken[];
+  tokens.push(tokens[0]!);
+  for (const [role, text, letters, sound, spells] of header.tokens) {
+    const own = { role: ROLES[role as keyof typeof ROLES], text, letters, sound };
+    tokens.push(spells === '' ? own : { ...own, spells });
+  }
+  const trie = readTrie(bytes, 8 + headerLength, view.getUint32(4, true), tokens.length, header.order);
+  return Object.assign(createStepper(trie, tokens.length), { tokens });
+}
+
+interface Trie {
+  /** Last token of each node. */
+  readonly token: Uint16Array;
+  readonly suffix: Int32Array;
+  /** First child; the next node's first child is the end. */
+  readonly first: Int32Array;
+  readonly level: Uint8Array;
+  readonly backoff: Uint8Array;
+  readonly order: number;
+  /** Nodes from here on have the full length and no children. */
+  readonly longest: number;
+}
+
+function readTrie(bytes: Uint8Array, start: number, size: number, tokens: number, order: number): Trie {
+  const bits = createBitReader(bytes, start, SLOTS);
+  const token = new Uint16Array(size);
+  const suffix = new Int32Array(size);
+  const first = new Int32Array(size + 1);
+  const level = new Uint8Array(size);
+  const backoff = new Uint8Array(size);
+  first[0] = 1;
+  let made = 1;
+  for (; made <= tokens; made++) {
+    token[made] = made - 1;
+    level[made] = bits.level(levelSlot(0));
+  }
+  let node = 1;
+  for (let depth = 1; depth < order; depth++) {
+    for (const end = made; node < end; node++) {
+      first[node] = made;
+      if (bits.bit(parentSlot(depth, level[node]!)) === 0) continue;
+      backoff[node] = bits.level(backoffSlot(depth));
+      const from = first[suffix[node]!]!;
+      const to = first[suffix[node]! + 1]!;
+      for (let choice = from; choice < to; choice++) {
+        if (bits.bit(childSlot(depth, level[choice]!, to - from)) === 0) continue;
+        if (made === size) throw new Error(MESSAGE);
+        token[made] = token[choice]!;
+        suffix[made] = choice;
+        level[made] = bits.level(levelSlot(level[choice]!));
+        made++;
+      }
+    }
+  }
+  if (made !== size) throw new Error(MESSAGE);
+  first.fill(made, node);
+  return { token, suffix, first, level, backoff, order, longest: node };
+}
+
+function createStepper(
+  { token, suffix, first, level, backoff, longest }: Trie,
+  tokens: number,
+): Omit<GuessModel, 'tokens'> {
+  function child(node: number, wanted: number): number {
+    let low = first[node]!;
+    let high = first[node + 1]! - 1;
+    while (low <= high) {
+      const middle = (low + high) >> 1;
+      const found = token[middle]!;
+      if (found === wanted) return middle;
+      if (found < wanted) low = middle + 1;
+      else high = middle - 1;
+    }
+    return -1;
+  }
+
+  const model = {
+    start: 1 + EDGE,
+    cost: 0,
+    step(state: number, next: number): number {
+      let levels = 0;
+      let node = state;
+      for (;;) {
+        const found = node === 0 ? 1 + next : child(node, next);
+        if (found !== -1) {
+          model.cost = (levels + level[found]!) * LEVEL_STEP;
+          return context(found);
+        }
+        levels += backoff[node]!;
+        node = suffix[node]!;
+      }
+    },
+  };
+
+  /** The longest end of a run that can be gone on from. */
+  function context(node: number): number {
+    let at = node;
+    while (at !== 0 && (at >= longest || first[at] === first[at + 1])) at = suffix[at]!;
+    return at;
+  }
+
+  if (tokens <= DONE) throw new Error(MESSAGE);
+  return model;
+}
+
+function readHeader(bytes: Uint8Array): ModelHeader {
+  let text = '';
+  for (const byte of bytes) text += String.fromCharCode(byte);
+  try {
+    return JSON.parse(text) as ModelHeader;
+  } catch {
+    throw new Error(MESSAGE);
+  }
+}

@@ -1,0 +1,67 @@
+import { buildRecord, type FindBuilt } from '../build/build-word.ts';
+import { type BuiltWord, spellingsOf } from '../build/built-word.ts';
+import { restoreStem } from '../morphology/restore-stem.ts';
+import type { Usage } from '../types.ts';
+import { listOrigins, type Origin } from './list-origins.ts';
+import type { Guesser } from './open-guesser.ts';
+
+/** An unlisted word read one way or the other; the other list is empty. */
+export interface Unlisted {
+  /** It is made of listed words. */
+  readonly derived: readonly BuiltWord[];
+  /** Only the model knows. */
+  readonly guessed: readonly BuiltWord[];
+}
+
+/**
+ * How much likelier a word made of listed words is than its spellings alone let the model think, as natural
+ * logarithms; by the least common of the listed words. Fitted to held-out CMUdict words (tests/accuracy).
+ * tidepool is tide + pool; company is not comp + any.
+ */
+const CREDIT: Readonly<Record<Origin['kind'], Readonly<Record<Usage, number>>>> = {
+  suffix: { name: 2, rare: 7, common: 8 },
+  prefix: { name: 1, rare: 4, common: 6 },
+  compound: { name: -1, rare: 2, common: 6 },
+};
+const USAGES: readonly Usage[] = ['name', 'rare', 'common'];
+
+/**
+ * Reads a word the table lacks: weighs every way it may come from listed words against the model's own reading.
+ * Null for what is not 2 to 25 letters a-z.
+ */
+export function readUnlisted(
+  word: string,
+  find: FindBuilt,
+  usageOf: (word: string) => Usage | null,
+  guesser: Guesser,
+): Unlisted | null {
+  const guess = guesser.guess(word);
+  if (!guess) return null;
+  let least = guess.cost;
+  let best: BuiltWord | null = null;
+  for (const { kind, built, from } of listOrigins(word, find)) {
+    const usage = USAGES[Math.min(...from.map((part) => USAGES.indexOf(usageOf(part) ?? 'name')))]!;
+    const cost = guesser.costOf(word, built) - CREDIT[kind][usage];
+    if (cost >= least) continue;
+    least = cost;
+    best = built;
+  }
+  return best
+    ? { derived: [best], guessed: [] }
+    : { derived: [], guessed: [noteOrigin(word, guess.built, find)] };
+}
+
+/**
+ * Where a noun in -ion comes from, though its letters run together: strangulation from strangulate. Not nation,
+ * whose nate nobody lists.
+ */
+function noteOrigin(word: string, built: BuiltWord, find: FindBuilt): BuiltWord {
+  if (built.base !== null || !word.endsWith('ion')) return built;
+  const stem = restoreStem(word, 'ion').findIndex((one) => one.stem.length > 3 && find(one.stem).length > 0);
+  if (stem === -1) return built;
+  const units = spellingsOf(built);
+  const affix = { letters: 'ion', sound: units.at(-1)!.sound, kind: 'suffix' as const };
+  const madeBy = { affix, stem, reading: 0, lessened: false };
+  const record = { readings: [{ kind: 'whole' as const, units, madeBy }], homograph: false };
+  return buildRecord(word, record, find)[0] ?? built;
+}

@@ -1,0 +1,64 @@
+import {
+  backoffSlot,
+  childSlot,
+  LEVEL_STEP,
+  LEVELS,
+  levelSlot,
+  type ModelHeader,
+  parentSlot,
+  SLOTS,
+} from '../../analyze/guess/model-format.ts';
+import { ORDER, type TrainedModel } from './train-model.ts';
+import { createBitWriter } from './write-bits.ts';
+
+/** The model's file in the format of analyze/guess/model-format.ts; same model, same bytes. */
+export function writeModel(model: TrainedModel, tokens: ModelHeader['tokens']): Uint8Array {
+  const { grams, kept, chance, backoff } = model;
+  const children = new Map<number, number[]>();
+  for (let order = 1; order <= ORDER; order++) {
+    for (const gram of grams.ofOrder(order)) {
+      if (kept[gram] === 0) continue;
+      const siblings = children.get(grams.parent[gram]!);
+      if (siblings) siblings.push(gram);
+      else children.set(grams.parent[gram]!, [gram]);
+    }
+  }
+  for (const siblings of children.values()) siblings.sort((a, b) => grams.token[a]! - grams.token[b]!);
+  const bits = createBitWriter(SLOTS);
+  const levelOf = (gram: number): number => toLevel(grams.token[gram] === 0 ? 1e-9 : chance[gram]!);
+  const queue: { readonly gram: number; readonly order: number }[] = [];
+  for (const gram of children.get(0)!) {
+    bits.level(levelSlot(0), levelOf(gram));
+    queue.push({ gram, order: 1 });
+  }
+  for (const { gram, order } of queue) {
+    if (order === ORDER) continue;
+    const own = children.get(gram);
+    bits.bit(parentSlot(order, levelOf(gram)), own ? 1 : 0);
+    if (!own) continue;
+    bits.level(backoffSlot(order), toLevel(backoff[gram]!));
+    const bySuffix = new Map(own.map((child) => [grams.suffix[child]!, child]));
+    const choices = children.get(grams.suffix[gram]!)!;
+    for (const suffix of choices) {
+      const child = bySuffix.get(suffix);
+      bits.bit(childSlot(order, levelOf(suffix), choices.length), child === undefined ? 0 : 1);
+      if (child === undefined) continue;
+      bits.level(levelSlot(levelOf(suffix)), levelOf(child));
+      queue.push({ gram: child, order: order + 1 });
+    }
+  }
+  const header: ModelHeader = { tokens, order: ORDER };
+  const head = new TextEncoder().encode(JSON.stringify(header));
+  const body = bits.end();
+  const out = new Uint8Array(8 + head.length + body.length);
+  const view = new DataView(out.buffer);
+  view.setUint32(0, head.length, true);
+  view.setUint32(4, queue.length + 1, true);
+  out.set(head, 8);
+  out.set(body, 8 + head.length);
+  return out;
+}
+
+function toLevel(chance: number): number {
+  return Math.max(0, Math.min(LEVELS - 1, Math.round(-Math.log(chance) / LEVEL_STEP)));
+}
