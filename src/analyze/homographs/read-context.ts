@@ -6,10 +6,10 @@ export interface Context {
 
 /** How far a homograph looks: the topic of a sentence shows within a dozen words. */
 const REACH = 110;
-const PIECE = /(?:Mrs?|Ms|Dr|St)\.|[\p{L}\p{M}\p{N}]+(?:['’.-][\p{L}\p{N}]+)*|[.!?;:,()"“”—–]/gu;
-const SENTENCE_END = /^[.!?]$/;
+const PIECE = /(?:Mrs?|Ms|Dr|St)\.|[\p{L}\p{M}\p{N}]+(?:['’.-][\p{L}\p{N}]+)*|[.!?;:,()"“”—–]|\n\s*\n/gu;
+const SENTENCE_END = /^(?:[.!?]|\n\s*\n)$/;
 
-/** The pieces around a span of a text, no further than its sentence; the end mark itself is kept behind. */
+/** The pieces around a span of a text, no further than its sentence or paragraph, whose end is kept behind. */
 export function readContext(text: string, start: number, end: number): Context {
   const back = text.slice(Math.max(start - REACH, 0), start);
   const cut = start > REACH ? back.slice(back.search(/\s|$/)) : back;

@@ -48,7 +48,7 @@ const ENDINGS: readonly (readonly [RegExp, string])[] = [
  */
 export function classOf(piece: string | undefined, first = false): string {
   if (piece === undefined) return 'edge';
-  if (!/[\p{L}\p{N}]/u.test(piece)) return /[.!?;]/.test(piece) ? 'edge' : 'mark';
+  if (!/[\p{L}\p{N}]/u.test(piece)) return /[.!?;\n]/.test(piece) ? 'edge' : 'mark';
   const word = piece.toLowerCase();
   const known = classes.get(word);
   if (known) return known;

@@ -37,7 +37,10 @@ function mergeKeys(words: WordCounts['words']): [WordKey, number][] {
   return [...counts].sort(([a], [b]) => byText(a, b));
 }
 
-/** One entry for Rose and rose, read#0 and read#1, when they stand alike; two when one is a name or is not read. */
+/**
+ * One entry for Rose and rose, for read#0 and read#1, when they stand alike: two when one is a name, or one is not
+ * decodable. Merged readings lack what any of them lacks.
+ */
 function mergeEntries(judged: readonly JudgedKey[]): WordEntry[] {
   const entries = new Map<string, WordEntry>();
   for (const { key, count, verdict } of judged) {

@@ -8,8 +8,9 @@ import { mayBeName } from './may-be-name.ts';
 /**
  * A text cut into words and pieces that are left out, in order, not overlapping. A word's key is in lower
  * case; a capital that no sentence start or headline explains is kept, because the word may be a name
- * (the dog Duke), and a homograph has its reading behind it where the context tells it (read#1). Spans are in the text as given; keys are without soft hyphens, with straight apostrophes,
- * in composed form (NFC). Any string may be given.
+ * (the dog Duke), and a homograph has its reading behind it where the context tells it (read#1). Spans are in
+ * the text as given; keys are without soft hyphens, with straight apostrophes, in composed form (NFC). Any string
+ * may be given.
  */
 export function tokenize(text: string): Token[] {
   const raw = [...matchTokens(text)];

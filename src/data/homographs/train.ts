@@ -2,7 +2,7 @@ import { writeFileSync } from 'node:fs';
 import { fitWeights } from './fit-weights.ts';
 import { readExamples } from './read-examples.ts';
 
-/** Learns how homographs are told apart and writes src/analyze/homographs/weights.json: `npx tsx src/data/homographs/train.ts`. */
+/** Learns how homographs are told apart: `npx tsx src/data/homographs/train.ts` writes weights.json of the engine. */
 const examples = readExamples();
 if (!examples) {
   console.error(
