@@ -2,11 +2,11 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import type { Derivation } from '../src/data/morphology/derivation.ts';
 import { findDerivations } from '../src/data/morphology/find-derivations.ts';
-import { measureMorphology, type Share } from '../src/data/morphology/measure.ts';
 import { readCorrections } from '../src/data/morphology/read-corrections.ts';
 import { readCmudict } from '../src/data/read-cmudict.ts';
 import { readCapitalised, readFrequency } from '../src/data/read-frequency.ts';
 import { readWordnet } from '../src/data/read-wordnet.ts';
+import { measureMorphology, type Share } from './accuracy/measure-morphology.ts';
 
 describe('what words are made of, against outside forms and hand-checked lists', () => {
   const figures = measureMorphology();

@@ -5,6 +5,7 @@ import { readCmudict } from '../../src/data/read-cmudict.ts';
 import { readFrequency } from '../../src/data/read-frequency.ts';
 import { loadAnalyzer, loadLexicon } from '../load-analyzer.ts';
 import { generalisations } from './clymer.ts';
+import { measureMorphology } from './measure-morphology.ts';
 import { readGold, scoreGold } from './score-gold.ts';
 import { readNettalk, scoreNettalk } from './score-nettalk.ts';
 import { unitLists } from './spelling-shares.ts';
@@ -65,6 +66,11 @@ if (existsSync(nettalk)) {
   figure('letters', score.lettersRight / score.letters, `${score.letters} letters`);
   figure('words', score.wordsRight / score.aligned, `${score.aligned} words`);
 }
+
+heading(
+  'Morphology (inflections: forms npm compromise makes from WordNet; derivations: 500 words checked by hand)',
+);
+for (const [what, { right, of }] of Object.entries(measureMorphology())) figure(what, right / of, `${of}`);
 
 heading('Number of syllables (npm syllable)');
 const counted = ranked.slice(0, 10_000).flatMap(([word]) => {

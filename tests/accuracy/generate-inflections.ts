@@ -1,5 +1,5 @@
 import compromise from 'compromise';
-import { type Facts, isLemma, rankOf } from './lexical-facts.ts';
+import { type Facts, isLemma, rankOf } from '../../src/data/morphology/lexical-facts.ts';
 
 /** One inflected form with the base form it was made from: `hoped`, of `hope`. */
 export interface Inflected {

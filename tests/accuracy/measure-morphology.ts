@@ -1,13 +1,13 @@
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import { readCmudict } from '../read-cmudict.ts';
-import { readCapitalised, readFrequency } from '../read-frequency.ts';
-import { readWordnet } from '../read-wordnet.ts';
-import type { Derivation } from './derivation.ts';
-import { findDerivations } from './find-derivations.ts';
+import type { Derivation } from '../../src/data/morphology/derivation.ts';
+import { findDerivations } from '../../src/data/morphology/find-derivations.ts';
+import { type Facts, rankOf } from '../../src/data/morphology/lexical-facts.ts';
+import { readCorrections } from '../../src/data/morphology/read-corrections.ts';
+import { readCmudict } from '../../src/data/read-cmudict.ts';
+import { readCapitalised, readFrequency } from '../../src/data/read-frequency.ts';
+import { readWordnet } from '../../src/data/read-wordnet.ts';
 import { generateInflections, undoInflection } from './generate-inflections.ts';
-import { type Facts, rankOf } from './lexical-facts.ts';
-import { readCorrections } from './read-corrections.ts';
 
 /** How many were right, of how many, and what was not. */
 export interface Share {
@@ -98,7 +98,7 @@ function share<Row>(rows: Iterable<Row>, fault: (row: Row) => string | null): Sh
 }
 
 function readRows(file: string): string[][] {
-  const text = readFileSync(new URL(`../../../tests/words/${file}`, import.meta.url), 'utf8');
+  const text = readFileSync(new URL(`../words/${file}`, import.meta.url), 'utf8');
   return text
     .trimEnd()
     .split('\n')

@@ -1,0 +1,118 @@
+import { type Analyzer, createAnalyzer, openGuesser, openLexicon } from '../../src/analyze/index.ts';
+import { finishReading } from '../../src/analyze/word/finish-reading.ts';
+import { buildGuesser } from '../../src/data/guess/build-guesser.ts';
+import { buildLexicon } from '../../src/data/lexicon/build-lexicon.ts';
+import { cleanPronunciation } from '../../src/data/lexicon/clean-pronunciation.ts';
+import { gatherSources } from '../../src/data/lexicon/gather-sources.ts';
+import { makeRecords } from '../../src/data/lexicon/make-records.ts';
+import { writeTable } from '../../src/data/lexicon/write-table.ts';
+import { readCmudict } from '../../src/data/read-cmudict.ts';
+import { readCapitalised, readFrequency } from '../../src/data/read-frequency.ts';
+
+/** How well words are read that were kept from the table and the model; shares from 0 to 1. */
+export interface GuessScore {
+  /** Held-out headwords; those nobody could align (mr, tv) count as wrong. */
+  readonly words: number;
+  /** Words whose sounds are not those of any pronunciation listed: by the model alone, and by the whole analysis. */
+  readonly modelErrors: number;
+  readonly errors: number;
+  /** Held-out words the frequency list writes in lower case. */
+  readonly common: number;
+  readonly commonErrors: number;
+  /** Common words that require exactly the patterns of the full table's reading of any pronunciation listed. */
+  readonly patternsRight: number;
+  /** The same against the one reading the full table gives. */
+  readonly patternsAsListed: number;
+  /** Common words whose spellings and sounds alone are exactly those of the full table. */
+  readonly spellingsRight: number;
+  readonly bytes: number;
+}
+
+/**
+ * Reads a tenth of CMUdict's headwords (a-z, two letters and more) with a table and a model made from the rest.
+ * Stress is ignored, schwa equals AH and the weak i IH; a word is right when it has any pronunciation listed.
+ */
+export function measureGuess(): GuessScore {
+  const built = buildLexicon(
+    () => undefined,
+    (word) => !isHeldOut(word),
+  );
+  const model = buildGuesser(built.records);
+  const guesser = openGuesser(model);
+  const analyzer = createAnalyzer(openLexicon(built.bytes), guesser);
+  const [listed, ...others] = readFully();
+  const rank = readFrequency();
+  const capitalised = readCapitalised();
+  const count = { words: 0, model: 0, whole: 0, common: 0, commonWhole: 0, any: 0, first: 0, spellings: 0 };
+  for (const [word, variants] of readCmudict()) {
+    if (!isHeldOut(word)) continue;
+    const said = new Set(variants.map((phones) => merge(cleanPronunciation(word, phones).join(' '))));
+    const guess = guesser.guess(word)?.built;
+    const alone = guess ? finishReading(word, guess, 'guess') : null;
+    const reading = analyzer.analyze(word).readings[0]!;
+    const right = said.has(merge(reading.pronunciation));
+    count.words++;
+    if (alone && said.has(merge(alone.pronunciation))) count.model++;
+    if (right) count.whole++;
+    if (!rank.has(word) || capitalised.has(word)) continue;
+    count.common++;
+    if (right) count.commonWhole++;
+    const own = listed!.analyze(word).readings[0]!;
+    const known = [listed!, ...others]
+      .map((full) => full.analyze(word).readings[0]!)
+      .filter(({ source }) => source === 'dictionary');
+    if (known.some(({ requires }) => `${requires}` === `${reading.requires}`)) count.any++;
+    if (own.source !== 'dictionary') continue;
+    if (`${own.requires}` === `${reading.requires}`) count.first++;
+    if (spellingsOf(own) === spellingsOf(reading)) count.spellings++;
+  }
+  const { words, common } = count;
+  return {
+    words,
+    modelErrors: 1 - count.model / words,
+    errors: 1 - count.whole / words,
+    common,
+    commonErrors: 1 - count.commonWhole / common,
+    patternsRight: count.any / common,
+    patternsAsListed: count.first / common,
+    spellingsRight: count.spellings / common,
+    bytes: model.length,
+  };
+}
+
+/** The full table, then one for the second and the third pronunciation of each word that has so many. */
+function readFully(): Analyzer[] {
+  const sources = gatherSources();
+  const listed = readCmudict();
+  return [null, 0, 1, 2].map((place) => {
+    const pronunciations = new Map(sources.pronunciations);
+    for (const [word, variants] of listed) {
+      const variant = place === null ? undefined : variants[place];
+      if (variant && isHeldOut(word) && pronunciations.has(word)) pronunciations.set(word, [variant]);
+    }
+    return createAnalyzer(
+      openLexicon(writeTable(makeRecords({ ...sources, pronunciations }), sources.usageOf)),
+    );
+  });
+}
+
+/** FNV-1a of the word, one in ten. */
+export function isHeldOut(word: string): boolean {
+  let hash = 0x811c9dc5;
+  for (const letter of `seed1:${word}`) {
+    hash = Math.imul(hash ^ letter.charCodeAt(0), 0x01000193) >>> 0;
+  }
+  return /^[a-z]{2,}$/.test(word) && hash % 10 === 0;
+}
+
+function spellingsOf({
+  units,
+}: {
+  readonly units: readonly { readonly letters: string; readonly sound: string }[];
+}): string {
+  return [...new Set(units.map(({ letters, sound }) => `${letters}:${merge(sound)}`))].sort().join(' ');
+}
+
+function merge(sounds: string): string {
+  return sounds.replaceAll('AX', 'AH').replaceAll('IX', 'IH');
+}
