@@ -13,9 +13,12 @@ export function loadLexicon(): Lexicon {
   return openLexicon(readFileSync(new URL('../public/data/lexicon.bin', import.meta.url)));
 }
 
-/** The guessing model that `npm run data` made. */
+let guesser: Guesser | undefined;
+
+/** The guessing model that `npm run data` made; one for all who ask, since decoding it takes a while. */
 export function loadGuesser(): Guesser {
-  return openGuesser(readFileSync(new URL('../public/data/guess.bin', import.meta.url)));
+  guesser ??= openGuesser(readFileSync(new URL('../public/data/guess.bin', import.meta.url)));
+  return guesser;
 }
 
 /** An analyser over the real word table and guessing model. */
