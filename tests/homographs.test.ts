@@ -81,11 +81,7 @@ const places: Readonly<Record<string, readonly string[]>> = {
   ],
   'T IH R': ['A *tear* ran down her cheek.', 'There was a *tear* in his eye.'],
   'T EH R': ['Do not *tear* the sail.', 'The wind will *tear* the flag.', 'There is a *tear* in my coat.'],
-  'B OW': [
-    'She had a red *bow* in her hair.',
-    'Tie the lace in a *bow*.',
-    'He shot an arrow from his *bow*.',
-  ],
+  'B OW': ['She had a red *bow* in her hair.', 'Tie the *bow* again.', 'He shot an arrow from his *bow*.'],
   'B AW': ['The actor took a *bow*.', 'Waves broke over the *bow* of the ship.'],
   'R OW': ['They sat in a *row*.', 'We can *row* to the island.', 'The first *row* of seats is wet.'],
   'W UW N D': ['The *wound* on his leg was small.', 'Wilma put a bandage on the *wound*.'],

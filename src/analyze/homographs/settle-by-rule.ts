@@ -21,6 +21,7 @@ const BOW: readonly Rule[] = [
     near: 'hair arrow arrows ribbon ribbons violin fiddle cello string strings lace laces archer dress',
   },
   { reading: 1, near: 'ship boat ferry deck waves wave stern sail sails anchor hull captain crew' },
+  { reading: 0, near: 'tie ties tying knot' },
 ];
 const VERBAL = 'to modal modal? does does?';
 
