@@ -1,3 +1,4 @@
+import { splitKey } from '../analyze/index.ts';
 import type { Standing, WordKey } from '../analyze/types.ts';
 import { type BlockWords, findPlaces, type WordPlace } from './find-places.ts';
 import type { TextBlock } from './text-blocks.ts';
@@ -47,9 +48,9 @@ export class PageText {
 
   /** Every place of a word, in any case, in page order. */
   places(key: WordKey): WordPlace[] {
-    const wanted = key.toLowerCase();
+    const wanted = shown(key);
     const found = [...this.blocks()].flatMap(({ places }) =>
-      places.filter((place) => place.key.toLowerCase() === wanted),
+      places.filter((place) => shown(place.key) === wanted),
     );
     return found.sort((a, b) => inPageOrder(a.ranges[0]!, b.ranges[0]!));
   }
@@ -77,6 +78,11 @@ function textsUnder(root: Node): Text[] {
     for (let child = node.firstChild; child; child = child.nextSibling) waiting.push(child);
   }
   return texts;
+}
+
+/** The word of a key, however it is written and read. */
+function shown(key: WordKey): string {
+  return splitKey(key).word.toLowerCase();
 }
 
 function inPageOrder(a: StaticRange, b: StaticRange): number {
