@@ -9,6 +9,7 @@ export default defineConfig({
   manifest: ({ browser }) => ({
     name: 'Wordreach',
     permissions: ['activeTab', 'scripting', 'storage'],
+    options_ui: { page: 'groups.html', open_in_tab: true },
     action: { default_title: 'Check this page for your group' },
     commands: { _execute_action: { suggested_key: { default: 'Alt+Shift+R' } } },
     ...(browser === 'firefox'

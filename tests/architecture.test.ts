@@ -15,6 +15,7 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
   host: ['analyze'],
   panel: ['analyze', 'ui', 'host'],
   desk: ['analyze', 'ui', 'host'],
+  groups: ['analyze', 'ui', 'host'],
   data: ['analyze'],
   cli: ['analyze'],
 };

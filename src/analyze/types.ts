@@ -121,6 +121,13 @@ export interface GroupOptions {
   readonly maxSyllables?: number;
 }
 
+/** From this day on (`2026-11-25`) the group was at this step of this sequence. */
+export interface StepMove {
+  readonly date: string;
+  readonly sequence: string | null;
+  readonly step: number;
+}
+
 /** Some pupils at one step: the taught-pattern profile a text is checked against. */
 export interface Group {
   readonly name: string;
@@ -133,6 +140,8 @@ export interface Group {
   readonly bySight: readonly string[];
   readonly names: readonly string[];
   readonly options: GroupOptions;
+  /** When its step changed, the earliest first and one move a day. */
+  readonly history?: readonly StepMove[];
 }
 
 export type Standing = 'reads' | 'fresh' | 'by-sight' | 'name' | 'unsure' | 'beyond' | 'skipped';

@@ -12,6 +12,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { buildGuesser } from './guess/build-guesser.ts';
 import { buildLexicon } from './lexicon/build-lexicon.ts';
+import { listCommonWords } from './list-common-words.ts';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 const output = join(root, 'public/data');
@@ -47,6 +48,7 @@ const guesses = buildGuesser(records);
 mkdirSync(output, { recursive: true });
 writeFileSync(table, bytes);
 writeFileSync(model, guesses);
+writeFileSync(join(output, 'common-words.json'), `${JSON.stringify(listCommonWords())}\n`);
 copyFileSync(join(root, 'NOTICE'), join(output, 'NOTICE.txt'));
 writeFileSync(
   manifest,

@@ -3,7 +3,7 @@ import plovers from '../../profiles/groups/plovers.json' with { type: 'json' };
 import { parseGroup } from '../analyze/index.ts';
 import type { Group } from '../analyze/types.ts';
 import { browser } from './browser.ts';
-import { GROUPS_KEY, watchStoredGroups } from './watch-groups.ts';
+import { GROUPS_KEY, watchStored } from './watch-stored.ts';
 
 /** The teacher's groups and which of them is chosen; kept in this browser only. */
 export interface Groups {
@@ -62,7 +62,7 @@ export function changeChosen(change: (group: Group) => Group): Promise<void> {
 
 /** Calls back with the groups each time they change, until aborted. */
 export function watchGroups(onChange: (groups: Groups) => void, signal: AbortSignal): void {
-  watchStoredGroups((stored) => onChange(readStored(stored)), signal);
+  watchStored(GROUPS_KEY, (stored) => onChange(readStored(stored)), signal);
 }
 
 /** At least one group can be read: the starters stand beside what is stored when nothing of it can. */
@@ -82,9 +82,18 @@ function readStored(value: unknown): Groups {
     for (const [id, group] of Object.entries(starters.groups)) groups[freeId(id, unread)] = group;
   }
   const { chosen = '' } = stored;
-  return { chosen: chosen in groups ? chosen : Object.keys(groups)[0]!, groups, unread };
+  return { chosen: chosen in groups ? chosen : Object.keys(groups)[0]!, groups: byName(groups), unread };
 }
 
 function freeId(id: string, taken: object): string {
   return id in taken ? freeId(`${id}-starter`, taken) : id;
+}
+
+const names = new Intl.Collator('en', { numeric: true });
+
+/** In the order of their names, since browsers keep no order of what is stored by id. */
+export function byName<T extends { readonly name: string }>(
+  items: Readonly<Record<string, T>>,
+): Readonly<Record<string, T>> {
+  return Object.fromEntries(Object.entries(items).sort(([, a], [, b]) => names.compare(a.name, b.name)));
 }

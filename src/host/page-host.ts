@@ -2,7 +2,7 @@ import type { Standing, WordKey } from '../analyze/types.ts';
 import { browser } from './browser.ts';
 import { askBackground } from './client.ts';
 import { type Answers, answer, isQuestion, type PageNews, type PageWords, type ToPage } from './messages.ts';
-import { watchStoredGroups } from './watch-groups.ts';
+import { watchStoredGroups } from './watch-stored.ts';
 
 /** What the host needs of the shading of one document. */
 export interface HostedOverlay {

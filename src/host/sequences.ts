@@ -5,8 +5,3 @@ import type { Sequence } from '../analyze/types.ts';
 
 /** The sequences that ship with the extension. */
 export const sequences: readonly Sequence[] = [steadySteps, freshStart].map(parseSequence);
-
-/** A sequence by its id; null for a group that follows none, or one that is gone. */
-export function findSequence(id: string | null): Sequence | null {
-  return sequences.find((sequence) => sequence.id === id) ?? null;
-}

@@ -1,11 +1,13 @@
 import { compileGroup, createJudge, type Judge, vet } from '../analyze/index.ts';
 import type { Group } from '../analyze/types.ts';
 import { browser, openPanel } from './browser.ts';
-import { chosenGroup, loadGroups, watchGroups } from './groups-store.ts';
+import { chosenGroup, loadGroups } from './groups-store.ts';
 import { loadEngine } from './load-engine.ts';
 import { type Answers, answer, isQuestion, type ToBackground } from './messages.ts';
+import { withinSequence } from './move-group.ts';
 import { shadePage } from './page-access.ts';
-import { findSequence } from './sequences.ts';
+import { findSequence, loadSequences, type Sequences } from './sequences-store.ts';
+import { watchStoredGroups } from './watch-stored.ts';
 
 /**
  * Answers panel and pages, and starts shading at a click on the toolbar button. Whatever it needs is read anew
@@ -13,13 +15,13 @@ import { findSequence } from './sequences.ts';
  */
 export function serveBackground(): void {
   let judge: Promise<Judge> | undefined;
-  watchGroups(() => {
+  watchStoredGroups(() => {
     judge = undefined;
   }, new AbortController().signal);
 
   function loadJudge(): Promise<Judge> {
-    judge ??= Promise.all([loadEngine(), loadGroups()]).then(([engine, groups]) =>
-      createJudge(engine, compile(chosenGroup(groups))),
+    judge ??= Promise.all([loadEngine(), loadGroups(), loadSequences()]).then(([engine, groups, sequences]) =>
+      createJudge(engine, compile(chosenGroup(groups), sequences)),
     );
     judge.catch(() => {
       judge = undefined;
@@ -49,8 +51,7 @@ export function serveBackground(): void {
   });
 }
 
-/** A step beyond the sequence (it was shortened) counts as its last. */
-function compile(group: Group): ReturnType<typeof compileGroup> {
-  const sequence = findSequence(group.sequence);
-  return compileGroup({ ...group, step: Math.min(group.step, sequence?.steps.length ?? 0) }, sequence);
+function compile(group: Group, sequences: Sequences): ReturnType<typeof compileGroup> {
+  const sequence = findSequence(sequences, group.sequence);
+  return compileGroup(withinSequence(group, sequence), sequence);
 }

@@ -1,14 +1,15 @@
 import { useState } from 'preact/hooks';
 import type { SequenceStep } from '../analyze/types.ts';
 import { changeChosen, changeGroups, chosenGroup, type Groups } from '../host/groups-store.ts';
-import { findSequence } from '../host/sequences.ts';
+import { moveGroup, today } from '../host/move-group.ts';
+import { findSequence, type Sequences } from '../host/sequences-store.ts';
+import { GroupOptionsView } from '../ui/group-options.tsx';
 import { patternLabel } from '../ui/pattern-label.ts';
-import { GroupOptionsView } from './group-options.tsx';
 
 /** Chooses the group, and the step it has reached in its sequence. */
-export function GroupPicker({ groups }: { groups: Groups }) {
+export function GroupPicker({ groups, sequences }: { groups: Groups; sequences: Sequences }) {
   const group = chosenGroup(groups);
-  const sequence = findSequence(group.sequence);
+  const sequence = findSequence(sequences, group.sequence);
   const unread = Object.keys(groups.unread);
   return (
     <section class="group" aria-label="Group">
@@ -37,7 +38,15 @@ export function GroupPicker({ groups }: { groups: Groups }) {
       {sequence && (
         <StepSlider key={groups.chosen} step={group.step} steps={sequence.steps} sequence={sequence.name} />
       )}
-      <GroupOptionsView options={group.options} />
+      <GroupOptionsView
+        options={group.options}
+        onChange={(change) =>
+          void changeChosen((group) => ({ ...group, options: { ...group.options, ...change } }))
+        }
+      />
+      <a class="plain" href={`/groups.html#group/${groups.chosen}`} target="_blank" rel="noopener">
+        Edit groups
+      </a>
     </section>
   );
 }
@@ -72,7 +81,9 @@ function StepSlider({ step, steps, sequence }: StepSliderProps) {
         onInput={(event) => setShown(event.currentTarget.valueAsNumber)}
         onChange={(event) => {
           const chosen = event.currentTarget.valueAsNumber;
-          void changeChosen((group) => ({ ...group, step: chosen })).then(() => setShown(null));
+          void changeChosen((group) => moveGroup(group, { step: chosen }, today())).then(() =>
+            setShown(null),
+          );
         }}
       />
       <p class="step-title">{title}</p>

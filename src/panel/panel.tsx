@@ -1,14 +1,17 @@
 import type { PatternId } from '../analyze/types.ts';
 import { chosenGroup } from '../host/groups-store.ts';
 import { GroupPicker } from './group-picker.tsx';
+import '../ui/page.css';
 import './panel.css';
 import { ShadedPage } from './shaded-page.tsx';
 import { useGroups } from './use-groups.ts';
 import { type PageState, usePage } from './use-page.ts';
+import { useSequences } from './use-sequences.ts';
 
 /** The side panel: the group, the reach of the page in front, and what is missing. */
 export function Panel() {
   const groups = useGroups();
+  const sequences = useSequences();
   const { state, shade } = usePage();
   return (
     <main class="panel" tabIndex={-1}>
@@ -16,7 +19,7 @@ export function Panel() {
         <h1>Wordreach</h1>
         {state.kind === 'shaded' && state.page.title !== '' && <p class="page-title">{state.page.title}</p>}
       </header>
-      {groups && <GroupPicker groups={groups} />}
+      {groups && sequences && <GroupPicker groups={groups} sequences={sequences} />}
       <PageView state={state} shade={shade} alsoTaught={groups ? chosenGroup(groups).alsoTaught : []} />
       <footer class="quiet">
         Wordreach estimates what can be decoded; it does not assess a child. Your school’s programme and your

@@ -31,6 +31,10 @@ test('keeps everything a whole file says', () => {
       syllableTypes: 'counted',
       maxSyllables: 2,
     },
+    history: [
+      { date: '2026-09-07', sequence: null, step: 0 },
+      { date: '2026-11-25', sequence: 'steady-steps', step: 12 },
+    ],
   };
   expect(parseGroup({ $schema: '../group.schema.json', ...file })).toEqual(file);
 });
@@ -72,6 +76,9 @@ test.each<[unknown, string, string]>([
   ],
   [{ ...herons, options: { blend: 'free' } }, 'options.blend', 'Did you mean "blends"?'],
   [{ ...herons, options: { shortOMerged: 'yes' } }, 'options.shortOMerged', 'should be true or false'],
+  [{ ...herons, history: {} }, 'history', 'should be a list'],
+  [{ ...herons, history: [{ date: '2026-13-01', step: 1 }] }, 'history[0].date', 'should be a day such as'],
+  [{ ...herons, history: [{ date: '2026-11-25' }] }, 'history[0].step', 'is missing'],
   [{ ...herons, options: { maxSyllables: 0 } }, 'options.maxSyllables', 'should be a whole number from 1 up'],
 ])('refuses %j with the path %s', (file, path, problem) => {
   const error = errorOf(() => parseGroup(file));

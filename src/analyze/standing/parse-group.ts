@@ -1,4 +1,4 @@
-import type { Group, GroupOptions } from '../types.ts';
+import type { Group, GroupOptions, StepMove } from '../types.ts';
 import { GroupError } from './group-error.ts';
 import {
   type Fields,
@@ -11,7 +11,10 @@ import {
   readWords,
 } from './read-fields.ts';
 
-const keys = ['$schema', 'name', 'sequence', 'step', 'alsoTaught', 'notYet', 'bySight', 'names', 'options'];
+const keys = [
+  ...['$schema', 'name', 'sequence', 'step', 'alsoTaught', 'notYet', 'bySight', 'names', 'options'],
+  'history',
+];
 const optionKeys = ['schwa', 'shortOMerged', 'blends', 'syllableTypes', 'maxSyllables'];
 
 /**
@@ -36,7 +39,26 @@ export function parseGroup(value: unknown): Group {
     bySight: readWords(fields, 'bySight'),
     names: readWords(fields, 'names'),
     options: readOptions(fields),
+    ...(fields.has('history') ? { history: readHistory(fields.get('history')) } : {}),
   };
+}
+
+const DAY = /^\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])$/;
+
+function readHistory(value: unknown): readonly StepMove[] {
+  if (!Array.isArray(value)) throw new GroupError('history', 'should be a list [ … ] of dated steps.');
+  const moves = value.map((item: unknown, i) => {
+    const path = `history[${i}]`;
+    const fields = readFields(item, path, ['date', 'sequence', 'step']);
+    const date = readText(fields, 'date', path);
+    if (!DAY.test(date)) throw new GroupError(`${path}.date`, 'should be a day such as "2026-11-25".');
+    const step = readWhole(fields, 'step', 0, path);
+    if (step === undefined)
+      throw new GroupError(`${path}.step`, 'is missing: say how many steps were taught.');
+    const sequence = fields.get('sequence') ?? null;
+    return { date, sequence: sequence === null ? null : readText(fields, 'sequence', path), step };
+  });
+  return moves.toSorted((a, b) => (a.date < b.date ? -1 : a.date > b.date ? 1 : 0));
 }
 
 function readSequence(fields: Fields): string | null {

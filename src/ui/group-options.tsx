@@ -1,5 +1,4 @@
-import type { Group, GroupOptions, SchwaPolicy } from '../analyze/types.ts';
-import { changeChosen } from '../host/groups-store.ts';
+import type { GroupOptions, SchwaPolicy } from '../analyze/types.ts';
 import './group-options.css';
 
 const WEAK_VOWELS: readonly (readonly [policy: SchwaPolicy, says: string])[] = [
@@ -8,11 +7,22 @@ const WEAK_VOWELS: readonly (readonly [policy: SchwaPolicy, says: string])[] = [
   ['strict', 'known only when taught as such'],
 ];
 
-/** How the words of this group are judged where teachers differ. */
-export function GroupOptionsView({ options }: { options: Group['options'] }) {
+const LONGEST: readonly (readonly [count: string, says: string])[] = [
+  ['', 'as the steps say'],
+  ['1', 'one syllable'],
+  ['2', 'two syllables'],
+  ['3', 'any number of syllables'],
+];
+
+interface GroupOptionsProps {
+  readonly options: GroupOptions;
+  /** Called with what is chosen anew; what else the options say stays. */
+  readonly onChange: (change: GroupOptions) => void;
+}
+
+/** How the words of a group are judged where teachers differ. */
+export function GroupOptionsView({ options, onChange: set }: GroupOptionsProps) {
   const { schwa = 'flex', shortOMerged = true, blends = 'counted', syllableTypes = 'free' } = options;
-  const set = (change: GroupOptions): void =>
-    void changeChosen((group) => ({ ...group, options: { ...group.options, ...change } }));
   return (
     <details class="options">
       <summary>How words are judged</summary>
@@ -52,6 +62,20 @@ export function GroupOptionsView({ options }: { options: Group['options'] }) {
         <input type="checkbox" checked={shortOMerged} onChange={() => set({ shortOMerged: !shortOMerged })} />{' '}
         the o of dog counts as short o
       </label>
+      <label for="syllables">Longest base word</label>
+      <select
+        id="syllables"
+        value={String(options.maxSyllables ?? '')}
+        onChange={({ currentTarget }) =>
+          set({ maxSyllables: currentTarget.value === '' ? undefined : Number(currentTarget.value) })
+        }
+      >
+        {LONGEST.map(([count, says]) => (
+          <option key={count} value={count}>
+            {says}
+          </option>
+        ))}
+      </select>
     </details>
   );
 }

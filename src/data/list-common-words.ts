@@ -1,0 +1,18 @@
+import { readFileSync } from 'node:fs';
+import { readFrequency } from './read-frequency.ts';
+
+const COUNT = 1000;
+
+/**
+ * The 1,000 words that are commonest in film subtitles (SUBTLEX) and fit for a primary class, commonest first:
+ * lower case, letters only, without those of `source/not-for-school.txt`. I is written as it is read.
+ */
+export function listCommonWords(): readonly string[] {
+  const file = readFileSync(new URL('source/not-for-school.txt', import.meta.url), 'utf8');
+  const lines = file.split('\n').filter((line) => !line.startsWith('#'));
+  const leftOut = new Set(lines.join(' ').split(/\s+/));
+  return [...readFrequency().keys()]
+    .filter((word) => /^[a-z]+$/.test(word) && !leftOut.has(word))
+    .slice(0, COUNT)
+    .map((word) => (word === 'i' ? 'I' : word));
+}

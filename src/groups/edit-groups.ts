@@ -1,0 +1,67 @@
+import type { Group } from '../analyze/types.ts';
+import { changeGroups, type Groups } from '../host/groups-store.ts';
+import { noteEdit } from './edit-log.ts';
+
+/** Changes one group, in a way that can be undone; nothing happens when it is gone. */
+export async function editGroup(id: string, says: string, change: (group: Group) => Group): Promise<void> {
+  let before: Group | undefined;
+  await changeGroups((all) => {
+    before = all.groups[id];
+    return before ? withGroup(all, id, change(before)) : all;
+  });
+  const was = before;
+  if (was) noteEdit(says, () => changeGroups((all) => withGroup(all, id, was)));
+}
+
+/** Adds a group under an id of its own, and gives the id. */
+export async function addGroup(says: string, group: Group): Promise<string> {
+  let id = '';
+  await changeGroups((all) => {
+    id = freeId(all);
+    return withGroup(all, id, group);
+  });
+  noteEdit(says, () => changeGroups((all) => withoutGroup(all, id)));
+  return id;
+}
+
+/** Deletes a group, in a way that can be undone. */
+export async function deleteGroup(id: string): Promise<void> {
+  let before: Groups | undefined;
+  await changeGroups((all) => {
+    before = all;
+    return withoutGroup(all, id);
+  });
+  const was = before?.groups[id];
+  if (!before || !was) return;
+  const { chosen } = before;
+  noteEdit(`Deleted ${was.name}`, () =>
+    changeGroups((all) => ({
+      ...all,
+      chosen: chosen === id ? id : all.chosen,
+      groups: { ...all.groups, [id]: was },
+    })),
+  );
+}
+
+/** A name no group has: `Herons (copy)`, `Herons (copy 2)`. */
+export function freeName(wanted: string, groups: Groups): string {
+  const taken = new Set(Object.values(groups.groups).map(({ name }) => name));
+  let name = wanted;
+  for (let n = 2; taken.has(name); n++) {
+    name = wanted.endsWith(')') ? `${wanted.slice(0, -1)} ${n})` : `${wanted} ${n}`;
+  }
+  return name;
+}
+
+function freeId({ groups, unread }: Groups): string {
+  for (let n = 1; ; n++) if (!(`group-${n}` in groups) && !(`group-${n}` in unread)) return `group-${n}`;
+}
+
+function withGroup(all: Groups, id: string, group: Group): Groups {
+  return { ...all, groups: { ...all.groups, [id]: group } };
+}
+
+function withoutGroup(all: Groups, id: string): Groups {
+  const { [id]: _, ...groups } = all.groups;
+  return { ...all, groups };
+}

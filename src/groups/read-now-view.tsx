@@ -1,0 +1,103 @@
+import { useMemo, useState } from 'preact/hooks';
+import type { Group } from '../analyze/types.ts';
+import { groupOn, today, withinSequence } from '../host/move-group.ts';
+import { findSequence, type Sequences } from '../host/sequences-store.ts';
+import { patternLabel } from '../ui/pattern-label.ts';
+import './read-now.css';
+import { readNow, taughtBySteps } from './read-now.ts';
+import type { EngineState } from './use-engine.ts';
+
+const SAMPLES = 8;
+const NEXT = 24;
+const STEPS = 2;
+
+interface ReadNowViewProps {
+  readonly group: Group;
+  readonly sequences: Sequences;
+  readonly engine: EngineState;
+}
+
+/** Shows that the profile is right: how many of the commonest words the group reads, and words for what it was taught. */
+export function ReadNowView({ group, sequences, engine }: ReadNowViewProps) {
+  const [day, setDay] = useState<string | null>(null);
+  const [all, setAll] = useState(false);
+  const then = day === null ? group : groupOn(group, day);
+  const sequence = findSequence(sequences, then.sequence);
+  const shownGroup = withinSequence(then, sequence);
+  const result = useMemo(
+    () => (engine.kind === 'ready' ? readNow(engine.words, engine.engine, shownGroup, sequence) : null),
+    [engine, group, day, sequence],
+  );
+  const steps = taughtBySteps(shownGroup, sequence);
+  return (
+    <section class="part" aria-labelledby="now-title">
+      <div class="part-head">
+        <h2 id="now-title">{day === null ? 'What can they read now' : 'What could they read then'}</h2>
+        {(group.history?.length ?? 0) > 0 && (
+          <label class="as-of">
+            as of{' '}
+            <input
+              type="date"
+              class="field"
+              max={today()}
+              value={day ?? today()}
+              onChange={(event) => {
+                const { value } = event.currentTarget;
+                setDay(value === '' || value >= today() ? null : value);
+              }}
+            />
+          </label>
+        )}
+      </div>
+      {engine.kind === 'failed' && (
+        <p class="note">
+          The word table could not be read. Reload the extension on the browser’s extensions page.
+        </p>
+      )}
+      {result && (
+        <>
+          <p role="status">
+            {day !== null && `At step ${shownGroup.step}: `}
+            <strong>{result.decodes + result.bySight}</strong> of the {result.of.toLocaleString('en')}{' '}
+            commonest words
+            {result.bySight > 0 && `, ${result.bySight} of them by sight`}.
+          </p>
+          <div class="bar" aria-hidden="true">
+            <span class="grows bar-reads" style={{ flexGrow: result.decodes }} />
+            <span class="grows bar-by-sight" style={{ flexGrow: result.bySight }} />
+            <span class="grows bar-rest" style={{ flexGrow: result.beyond.length }} />
+          </div>
+          {(all ? steps : steps.slice(0, STEPS)).map(({ title, patterns }) => (
+            <div key={title} class="taught">
+              <h3>{title}</h3>
+              <dl>
+                {patterns.map((id) => (
+                  <div key={id} class="taught-row">
+                    <dt>{patternLabel(id)}</dt>
+                    <dd>{describeWords(result.wordsOf.get(id) ?? [])}</dd>
+                  </div>
+                ))}
+              </dl>
+            </div>
+          ))}
+          {steps.length > STEPS && (
+            <button type="button" class="plain" aria-expanded={all} onClick={() => setAll(!all)}>
+              {all ? 'Show the latest only' : `Show what was taught before (${steps.length - STEPS} more)`}
+            </button>
+          )}
+          {result.beyond.length > 0 && (
+            <details class="unfold">
+              <summary>The commonest words they cannot read yet</summary>
+              <p class="samples">{result.beyond.slice(0, NEXT).join(', ')}</p>
+            </details>
+          )}
+        </>
+      )}
+    </section>
+  );
+}
+
+function describeWords(words: readonly string[]) {
+  if (words.length === 0) return <span class="quiet">no common word with it is within reach yet</span>;
+  return <span class="samples">{words.slice(0, SAMPLES).join(', ')}</span>;
+}

@@ -1,0 +1,49 @@
+import { useId, useState } from 'preact/hooks';
+
+interface WordsFieldProps {
+  readonly label: string;
+  readonly hint?: string;
+  readonly words: readonly string[];
+  readonly onChange: (words: readonly string[]) => void;
+}
+
+/** A list of words as running text, kept when the field is left: anything between the words parts them. */
+export function WordsField({ label, hint, words, onChange }: WordsFieldProps) {
+  const id = useId();
+  const [typed, setTyped] = useState<string | null>(null);
+  return (
+    <div class="picker">
+      <label for={id}>{label}</label>
+      {hint && (
+        <p class="quiet" id={`${id}-hint`}>
+          {hint}
+        </p>
+      )}
+      <textarea
+        id={id}
+        class="field"
+        rows={2}
+        spellcheck={false}
+        aria-describedby={hint && `${id}-hint`}
+        value={typed ?? words.join(', ')}
+        onInput={(event) => setTyped(event.currentTarget.value)}
+        onBlur={() => {
+          if (typed === null) return;
+          const changed = splitWords(typed);
+          setTyped(null);
+          if (changed.join(' ') !== words.join(' ')) onChange(changed);
+        }}
+      />
+    </div>
+  );
+}
+
+/** The words in a text, each once, in order: letters with inner apostrophes and hyphens (`don't`), capitals kept. */
+export function splitWords(typed: string): string[] {
+  const words =
+    typed
+      .normalize('NFC')
+      .replace(/[‘’ʼ]/g, "'")
+      .match(/\p{L}+(?:['-]\p{L}+)*/gu) ?? [];
+  return [...new Set(words)];
+}

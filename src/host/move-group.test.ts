@@ -1,0 +1,29 @@
+import { expect, test } from 'vitest';
+import { parseGroup } from '../analyze/index.ts';
+import { datedMoves, groupOn, moveGroup } from './move-group.ts';
+
+const herons = parseGroup({ name: 'Herons', sequence: 'steady-steps', step: 4 });
+
+test('each move keeps its day, and the group can be seen as of any day', () => {
+  const september = moveGroup(herons, { step: 6 }, '2026-09-07');
+  const november = moveGroup(september, { step: 9, sequence: 'fresh-start' }, '2026-11-02');
+  expect(november).toMatchObject({ step: 9, sequence: 'fresh-start' });
+  expect(datedMoves(november).map(({ date, step }) => `${date} ${step}`)).toEqual([
+    '2026-11-02 9',
+    '2026-09-07 6',
+  ]);
+  expect(groupOn(november, '2026-09-06')).toMatchObject({ step: 4, sequence: 'steady-steps' });
+  expect(groupOn(november, '2026-09-07').step).toBe(6);
+  expect(groupOn(november, '2026-11-01').step).toBe(6);
+  expect(groupOn(november, '2027-01-01')).toMatchObject({ step: 9, sequence: 'fresh-start' });
+  expect(parseGroup(november)).toEqual(november);
+});
+
+test('moves of one day count as one', () => {
+  const moved = [5, 6, 7].reduce((group, step) => moveGroup(group, { step }, '2026-09-07'), herons);
+  expect(datedMoves(moved)).toEqual([{ date: '2026-09-07', sequence: 'steady-steps', step: 7 }]);
+});
+
+test('a group that never moved was always where it is', () => {
+  expect(groupOn(herons, '1999-01-01')).toEqual(herons);
+});

@@ -1,0 +1,89 @@
+import { parseSequence } from '../analyze/index.ts';
+import type { Sequence } from '../analyze/types.ts';
+import { browser } from './browser.ts';
+import { byName } from './groups-store.ts';
+import { sequences as starters } from './sequences.ts';
+import { SEQUENCES_KEY, watchStored } from './watch-stored.ts';
+
+/** The sequences there are: those that ship with the extension, and the teacher's own. */
+export interface Sequences {
+  readonly starters: readonly Sequence[];
+  /** By id; never one of a starter. Kept in this browser. */
+  readonly own: Readonly<Record<string, Sequence>>;
+  /** Sequences as stored that this version cannot read; they are kept as they are for one that can. */
+  readonly unread: Readonly<Record<string, unknown>>;
+}
+
+const VERSION = 1;
+
+/** The starters and what is stored. */
+export async function loadSequences(): Promise<Sequences> {
+  return readStored((await browser.storage.local.get(SEQUENCES_KEY))[SEQUENCES_KEY]);
+}
+
+/** A sequence by its id; null for a group that follows none, or one that is gone. */
+export function findSequence({ own, starters }: Sequences, id: string | null): Sequence | null {
+  if (id === null) return null;
+  if (Object.hasOwn(own, id)) return own[id]!;
+  return starters.find((sequence) => sequence.id === id) ?? null;
+}
+
+/** Every sequence, the teacher's own first. */
+export function listSequences({ own, starters }: Sequences): readonly Sequence[] {
+  return [...Object.values(own), ...starters];
+}
+
+/** Changes the teacher's own sequences by a function of them; one change after another, so that none is lost. */
+export function changeSequences(
+  change: (own: Readonly<Record<string, Sequence>>) => Readonly<Record<string, Sequence>>,
+): Promise<void> {
+  const done = last.then(async () => {
+    const { own, unread } = await loadSequences();
+    const stored = { version: VERSION, sequences: { ...unread, ...change(own) } };
+    await browser.storage.local.set({ [SEQUENCES_KEY]: stored });
+  });
+  last = done.catch(() => undefined);
+  return done;
+}
+let last: Promise<void> = Promise.resolve();
+
+/** Calls back with the sequences each time they change, until aborted. */
+export function watchSequences(onChange: (sequences: Sequences) => void, signal: AbortSignal): void {
+  watchStored(SEQUENCES_KEY, (stored) => onChange(readStored(stored)), signal);
+}
+
+/** An id made of a name's letters that no sequence of these has: `our-order`, `our-order-2`. */
+export function freeSequenceId(name: string, sequences: Sequences): string {
+  const stem = slug(name) || 'sequence';
+  const taken = new Set([...listSequences(sequences).map(({ id }) => id), ...Object.keys(sequences.unread)]);
+  let id = stem;
+  for (let n = 2; taken.has(id); n++) id = `${stem}-${n}`;
+  return id;
+}
+
+/** What an id may be made of; the schema says the same. */
+function slug(name: string): string {
+  return name
+    .normalize('NFD')
+    .toLowerCase()
+    .replace(/[^a-z0-9\s-]/g, '')
+    .trim()
+    .replace(/[\s-]+/g, '-')
+    .replace(/^-|-$/g, '')
+    .slice(0, 40);
+}
+
+function readStored(value: unknown): Sequences {
+  const kept =
+    typeof value === 'object' && value !== null ? (value as { sequences?: unknown }).sequences : undefined;
+  const own: Record<string, Sequence> = {};
+  const unread: Record<string, unknown> = {};
+  for (const [id, stored] of Object.entries(kept ?? {})) {
+    try {
+      own[id] = parseSequence(stored);
+    } catch {
+      unread[id] = stored;
+    }
+  }
+  return { starters, own: byName(own), unread };
+}
