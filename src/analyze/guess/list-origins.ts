@@ -13,6 +13,8 @@ export interface Origin {
 
 /** Bases and halves of compounds have at least so many letters; shorter ones are mostly chance (be + an). */
 const SHORTEST = 3;
+/** Endings on three letters that end in a vowel are chance too (the + en); hoed, goer and the like are listed. */
+const OPEN_STUMP = /^..[aeiou]$/;
 
 /**
  * Every way letters and spelling rules allow, with each sounding of an affix: showing from show + ing, and from
@@ -24,12 +26,15 @@ export function listOrigins(word: string, find: FindBuilt): Origin[] {
 
 function* bySuffix(word: string, find: FindBuilt): Generator<Origin> {
   for (const { text: letters, soundings } of SUFFIXES) {
-    for (const [stem, { stem: base }] of restoreStem(word, letters).entries()) {
-      if (base.length < SHORTEST || find(base).length === 0) continue;
+    for (const [stem, { stem: base, change }] of restoreStem(word, letters).entries()) {
+      if (base.length < SHORTEST || OPEN_STUMP.test(base) || find(base).length === 0) continue;
+      const mayLessen = change === 'y-to-i' || base.at(-1) === letters[0];
       for (const { sounds } of soundings) {
         const affix = { letters, sound: sounds.join('.'), kind: 'suffix' as const };
-        const built = addSuffixTo(word, { affix, stem, reading: 0, lessened: false }, find);
-        if (built) yield { kind: 'suffix', built, from: [base] };
+        for (const lessened of mayLessen ? [false, true] : [false]) {
+          const built = addSuffixTo(word, { affix, stem, reading: 0, lessened }, find);
+          if (built) yield { kind: 'suffix', built, from: [base] };
+        }
       }
     }
   }

@@ -9,7 +9,8 @@
  * tells about the vowel before it. The root's children are all tokens in order; their levels come first. Then,
  * node by node in the order they were made: has it children ({@link parentSlot}); if so its backoff level, and for each child
  * of its suffix (the same tokens without the farthest) whether it has that child too ({@link childSlot}), followed
- * by the child's level. So a child always has a suffix, and a node is told in one to two bytes.
+ * by the child's level. Long lists of choices go in blocks of {@link BLOCK}, and a block without children is one
+ * bit ({@link blockSlot}). So a child always has a suffix, and a node is told in one to two bytes.
  */
 export interface ModelHeader {
   /** Tokens from number 2 on: role letter (see {@link ROLES}), text, letters, sound, spells or ''. */
@@ -35,7 +36,11 @@ export const LEVEL_STEP = 0.125;
 export const LEVELS = 128;
 
 /** Kinds of bits, for {@link createBitReader}: which count a bit belongs to. */
-export const SLOTS = 8 * 16 + 8 * 16 * 16 + 8 * LEVELS + 16 * LEVELS;
+export const SLOTS = 8 * 16 + 8 * 16 * 16 + 8 * LEVELS + 16 * LEVELS + 8 * 16;
+
+/** Choices in a block, and how many a list has at least to be told in blocks. */
+export const BLOCK = 8;
+export const LONG_LIST = 24;
 
 /** Has the node children? By its order and level. */
 export function parentSlot(order: number, level: number): number {
@@ -55,4 +60,9 @@ export function backoffSlot(order: number): number {
 /** The same for the level of a child; by the level of its suffix. */
 export function levelSlot(suffixLevel: number): number {
   return 128 + 2048 + 8 * LEVELS + (suffixLevel >> 3) * LEVELS;
+}
+
+/** Has the node a child in this block? By its order and the level of the block's first choice. */
+export function blockSlot(order: number, level: number): number {
+  return 128 + 2048 + 24 * LEVELS + order * 16 + (level >> 3);
 }

@@ -1,10 +1,13 @@
 import type { GuessToken } from './guess-token.ts';
 import {
+  BLOCK,
   backoffSlot,
+  blockSlot,
   childSlot,
   DONE,
   EDGE,
   LEVEL_STEP,
+  LONG_LIST,
   levelSlot,
   type ModelHeader,
   parentSlot,
@@ -81,6 +84,11 @@ function readTrie(bytes: Uint8Array, start: number, size: number, tokens: number
       const from = first[suffix[node]!]!;
       const to = first[suffix[node]! + 1]!;
       for (let choice = from; choice < to; choice++) {
+        if (to - from >= LONG_LIST && (choice - from) % BLOCK === 0) {
+          const empty = bits.bit(blockSlot(depth, level[choice]!)) === 0;
+          if (empty) choice += BLOCK - 1;
+          if (empty) continue;
+        }
         if (bits.bit(childSlot(depth, level[choice]!, to - from)) === 0) continue;
         if (made === size) throw new Error(MESSAGE);
         token[made] = token[choice]!;

@@ -7,29 +7,33 @@ export interface BitReader {
   level(slot: number): number;
 }
 
+const LOW = 0;
+const HIGH = 1;
+const VALUE = 2;
+
 /**
  * Reads what data/guess/write-bits.ts wrote: a binary arithmetic coder over 32 bits. Beyond the end of the
  * bytes it reads zeros.
  */
 export function createBitReader(bytes: Uint8Array, start: number, slots: number): BitReader {
-  const counts = countBits(slots);
-  let at = start;
-  let low = 0;
-  let high = 0xffffffff;
-  let value = 0;
-  for (let i = 0; i < 4; i++) value = ((value << 8) | (bytes[at++] ?? 0)) >>> 0;
+  const { chances, learn } = countBits(slots);
+  // An array, because a plain variable above 2^31 is a new object at each change.
+  const at = Uint32Array.of(0, 0xffffffff, 0);
+  let next = start;
+  const shift = (): void => {
+    at[LOW] = at[LOW]! << 8;
+    at[HIGH] = (at[HIGH]! << 8) | 255;
+    at[VALUE] = (at[VALUE]! << 8) | (bytes[next++] ?? 0);
+  };
+  for (let i = 0; i < 4; i++) at[VALUE] = (at[VALUE]! << 8) | (bytes[next++] ?? 0);
 
   function bit(slot: number): number {
-    const middle = (low + ((high - low) >>> 16) * counts.chance(slot)) >>> 0;
-    const found = value <= middle ? 1 : 0;
-    if (found === 1) high = middle;
-    else low = (middle + 1) >>> 0;
-    counts.learn(slot, found);
-    while ((low ^ high) >>> 24 === 0) {
-      low = (low << 8) >>> 0;
-      high = ((high << 8) | 255) >>> 0;
-      value = ((value << 8) | (bytes[at++] ?? 0)) >>> 0;
-    }
+    const middle = (at[LOW]! + ((at[HIGH]! - at[LOW]!) >>> 15) * chances[slot]!) >>> 0;
+    const found = at[VALUE]! <= middle ? 1 : 0;
+    if (found === 1) at[HIGH] = middle;
+    else at[LOW] = middle + 1;
+    learn(slot, found);
+    while ((at[LOW]! ^ at[HIGH]!) >>> 24 === 0) shift();
     return found;
   }
 

@@ -9,16 +9,16 @@ export interface BitWriter {
 
 /** A binary arithmetic coder over 32 bits: a bit costs the less the surer its kind is. */
 export function createBitWriter(slots: number): BitWriter {
-  const counts = countBits(slots);
+  const { chances, learn } = countBits(slots);
   const bytes: number[] = [];
   let low = 0;
   let high = 0xffffffff;
 
   function bit(slot: number, set: number): void {
-    const middle = (low + ((high - low) >>> 16) * counts.chance(slot)) >>> 0;
+    const middle = (low + ((high - low) >>> 15) * chances[slot]!) >>> 0;
     if (set === 1) high = middle;
     else low = (middle + 1) >>> 0;
-    counts.learn(slot, set);
+    learn(slot, set);
     while ((low ^ high) >>> 24 === 0) {
       bytes.push(high >>> 24);
       low = (low << 8) >>> 0;

@@ -1,8 +1,11 @@
 import {
+  BLOCK,
   backoffSlot,
+  blockSlot,
   childSlot,
   LEVEL_STEP,
   LEVELS,
+  LONG_LIST,
   levelSlot,
   type ModelHeader,
   parentSlot,
@@ -39,7 +42,14 @@ export function writeModel(model: TrainedModel, tokens: ModelHeader['tokens']): 
     bits.level(backoffSlot(order), toLevel(backoff[gram]!));
     const bySuffix = new Map(own.map((child) => [grams.suffix[child]!, child]));
     const choices = children.get(grams.suffix[gram]!)!;
-    for (const suffix of choices) {
+    for (let i = 0; i < choices.length; i++) {
+      const suffix = choices[i]!;
+      if (choices.length >= LONG_LIST && i % BLOCK === 0) {
+        const some = choices.slice(i, i + BLOCK).some((choice) => bySuffix.has(choice));
+        bits.bit(blockSlot(order, levelOf(suffix)), Number(some));
+        if (!some) i += BLOCK - 1;
+        if (!some) continue;
+      }
       const child = bySuffix.get(suffix);
       bits.bit(childSlot(order, levelOf(suffix), choices.length), child === undefined ? 0 : 1);
       if (child === undefined) continue;

@@ -1,0 +1,200 @@
+import { statSync } from 'node:fs';
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { type BuiltWord, spellingsOf } from '../src/analyze/build/built-word.ts';
+import { placeSpellings } from '../src/analyze/build/place-spellings.ts';
+import { buildFromTokens } from '../src/analyze/guess/build-from-tokens.ts';
+import { tokensOf } from '../src/analyze/guess/guess-token.ts';
+import { openGuesser } from '../src/analyze/guess/open-guesser.ts';
+import { openModel } from '../src/analyze/guess/open-model.ts';
+import { createBitReader } from '../src/analyze/guess/read-bits.ts';
+import type { WordRecord } from '../src/analyze/lexicon/word-record.ts';
+import type { Reading } from '../src/analyze/types.ts';
+import { buildGuesser } from '../src/data/guess/build-guesser.ts';
+import { createBitWriter } from '../src/data/guess/write-bits.ts';
+import { readFrequency } from '../src/data/read-frequency.ts';
+import { loadAnalyzer, loadGuesser, loadLexicon } from './load-analyzer.ts';
+import { nonsenseSyllables } from './words/nonsense-syllables.ts';
+
+const analyzer = loadAnalyzer();
+const guesser = loadGuesser();
+const seeded = { seed: 20_261_125, numRuns: 1000 };
+const letters = fc.string({
+  unit: fc.constantFrom(...'abcdefghijklmnopqrstuvwxyz'),
+  minLength: 2,
+  maxLength: 25,
+});
+const first = (word: string): Reading => analyzer.analyze(word).readings[0]!;
+const show = (built: BuiltWord): string =>
+  built.parts
+    .map(({ spellings }) => spellings.map((one) => `${one.letters}:${one.sound}`).join(' '))
+    .join(' + ');
+
+describe('the coder of bits', () => {
+  test('gives back what was written', () => {
+    const bit = fc.record({ slot: fc.nat(20), bit: fc.constantFrom(0, 0, 0, 1), level: fc.nat(127) });
+    fc.assert(
+      fc.property(fc.array(bit, { maxLength: 400 }), (told) => {
+        const writer = createBitWriter(300);
+        for (const one of told) {
+          writer.bit(one.slot, one.bit);
+          writer.level(100, one.level);
+        }
+        const reader = createBitReader(Uint8Array.from(writer.end()), 0, 300);
+        expect(told.map(({ slot }) => [reader.bit(slot), reader.level(100)])).toEqual(
+          told.map(({ bit, level }) => [bit, level]),
+        );
+      }),
+      seeded,
+    );
+  });
+
+  test('takes less room the surer a bit is', () => {
+    const room = (every: number): number => {
+      const writer = createBitWriter(1);
+      for (let i = 1; i <= 8000; i++) writer.bit(0, i % every === 0 ? 1 : 0);
+      return writer.end().length;
+    };
+    expect(room(100)).toBeLessThan(120);
+    expect(room(2)).toBeGreaterThan(950);
+  });
+});
+
+describe('a small model', () => {
+  const words = 'gull hull pull dull lull bell fell sell tell hill till sill bill fill'.split(' ');
+  const records = new Map(
+    words.map((word): [string, WordRecord] => {
+      const sounds = { g: 'G', h: 'HH', p: 'P', d: 'D', l: 'L', b: 'B', f: 'F', s: 'S', t: 'T' };
+      const vowels = { u: 'AH', e: 'EH', i: 'IH' };
+      const units = [
+        { letters: word[0]!, sound: sounds[word[0] as keyof typeof sounds] },
+        { letters: word[1]!, sound: vowels[word[1] as keyof typeof vowels] },
+        { letters: 'll', sound: 'L' },
+      ];
+      return [word, { readings: [{ kind: 'whole', units, madeBy: null }], homograph: false }];
+    }),
+  );
+  const bytes = buildGuesser(records);
+
+  test('is the same each time, whatever the order of the words', () => {
+    expect(buildGuesser(new Map([...records].reverse()))).toEqual(bytes);
+  });
+
+  test('shares out all that may follow among the tokens', () => {
+    const model = openModel(bytes);
+    const number = (text: string): number => model.tokens.findIndex((token) => token.text === text);
+    const afterLl = model.step(model.start, number('ll'));
+    for (const state of [0, model.start, afterLl, model.step(afterLl, number('u'))]) {
+      let sum = 0;
+      for (let token = 1; token < model.tokens.length; token++) {
+        model.step(state, token);
+        sum += Math.exp(-model.cost);
+      }
+      // Chances and backoffs are told in eighths of a natural logarithm: both together are at most an eighth off.
+      expect(sum).toBeGreaterThan(Math.exp(-1 / 8));
+      expect(sum).toBeLessThan(Math.exp(1 / 8));
+    }
+  });
+
+  test('reads a word it has not met from the parts of those it has', () => {
+    const { guess } = openGuesser(bytes);
+    expect(show(guess('pell')!.built)).toBe('p:P e:EH ll:L');
+    expect(guess('pox')).toBeNull();
+  });
+
+  test('is refused when it is cut short', () => {
+    expect(() => openGuesser(bytes.subarray(0, 6)).guess('gull')).toThrow('npm run data');
+    expect(() => openGuesser(Uint8Array.from({ length: 300 }, (_, i) => i % 7)).guess('gull')).toThrow(
+      'npm run data',
+    );
+  });
+});
+
+describe('guessing', () => {
+  test('the model has its place in the package', () => {
+    expect(statSync(new URL('../public/data/guess.bin', import.meta.url)).size).toBeLessThanOrEqual(500_000);
+  });
+
+  test.each([
+    ['zorvane', 'z:Z or:AO.R v:V a_e:EY n:N'],
+    ['glimpering', 'g:G l:L i:IH m:M p:P er:ER + ing:IH.NG'],
+    ['smeech', 's:S m:M ee:IY ch:CH'],
+    ['sprindle', 's:S p:P r:R i:IH n:N d:D le:AX.L'],
+    ['tarnation', 't:T ar:AA.R n:N a:EY tion:SH.AX.N'],
+  ])('%s', (word, units) => {
+    expect(show(guesser.guess(word)!.built)).toBe(units);
+  });
+
+  test('any letters are read, spelling for spelling; other text is not', () => {
+    fc.assert(
+      fc.property(letters, (word) => {
+        const guess = guesser.guess(word);
+        if (guess) expect(placeSpellings(word, spellingsOf(guess.built)), word).not.toBeNull();
+      }),
+      seeded,
+    );
+    for (const other of ['', 'a', "gull's", 'café', 'Gull', 'no9', 'a'.repeat(26)])
+      expect(guesser.guess(other)).toBeNull();
+  });
+
+  test('the cost of a guess is that of its reading', () => {
+    fc.assert(
+      fc.property(fc.constantFrom(...[...readFrequency().keys()].slice(0, 20_000)), (word) => {
+        const guess = guesser.guess(word);
+        if (guess) expect(guesser.costOf(word, guess.built)).toBeCloseTo(guess.cost, 6);
+      }),
+      seeded,
+    );
+  });
+
+  test('the search hardly ever misses a reading the model likes better', () => {
+    const lexicon = loadLexicon();
+    const words = [...readFrequency().keys()].slice(0, 20_000).filter((_, i) => i % 10 === 0);
+    const missed = words.filter((word) => {
+      const record = lexicon.find(word)?.readings[0];
+      if (record?.kind !== 'whole' || record.madeBy) return false;
+      const listed = { parts: [{ role: 'base' as const, spellings: record.units }], base: null, affixes: [] };
+      const guess = guesser.guess(word);
+      return guess !== null && guesser.costOf(word, listed) < guess.cost - 1e-6;
+    });
+    expect(missed.length, missed.join(' ')).toBeLessThanOrEqual(words.length * 0.005);
+  });
+
+  test('tokens give back the word they were made from', () => {
+    const base = { role: 'base' as const, spellings: [{ letters: 'h', sound: 'HH' }, { letters: 'o', sound: 'OW', spells: 'o_e' }, { letters: 'p', sound: 'P' }] }; // biome-ignore format: one word
+    const ing = { role: 'suffix' as const, spellings: [{ letters: 'ing', sound: 'IH.NG' }] };
+    const hoping: BuiltWord = {
+      parts: [base, ing],
+      base: 'hope',
+      affixes: [{ text: 'ing', kind: 'suffix', change: 'drop-e' }],
+    };
+    expect(buildFromTokens(tokensOf('hoping', hoping)!)).toEqual(hoping);
+    expect(tokensOf('hopping', hoping)).toBeNull();
+  });
+});
+
+describe('words nobody has listed', () => {
+  test.each([
+    ['tidepool', 'derived', 'tide', 'pool:none'],
+    ['kayaked', 'derived', 'kayak', 'ed:none'],
+    ['resalt', 'derived', 'salt', 're:none'],
+    ['plodging', 'guess', 'plodge', 'ing:drop-e'],
+    ['zogging', 'guess', 'zog', 'ing:double'],
+    ['droskiest', 'guess', 'drosky', 'est:y-to-i'],
+    ['zorvane', 'guess', null, ''],
+    ["zorvane's", 'guess', 'zorvane', "'s:none"],
+    ['glonk', 'rule', null, ''],
+  ])('%s is %s', (word, source, base, affixes) => {
+    const reading = first(word);
+    expect(reading.source).toBe(source);
+    expect(reading.base).toBe(base);
+    expect(reading.affixes.map(({ text, change }) => `${text}:${change}`).join('+')).toBe(affixes);
+  });
+
+  test('invented syllables are read by the first sound of each spelling', () => {
+    const unlisted = nonsenseSyllables().filter(({ word }) => first(word).source !== 'dictionary');
+    const odd = unlisted.filter(({ word, sounds }) => !sounds.includes(first(word).pronunciation));
+    expect(unlisted.length).toBeGreaterThanOrEqual(5000);
+    expect(odd.length / unlisted.length, odd.map(({ word }) => word).join(' ')).toBeLessThanOrEqual(0.001);
+  });
+});
