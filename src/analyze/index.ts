@@ -2,6 +2,7 @@ export { catalogue } from './catalogue/catalogue.ts';
 export { type Guesser, openGuesser } from './guess/open-guesser.ts';
 export { splitKey } from './homographs/word-key.ts';
 export { type Lexicon, openLexicon } from './lexicon/open-lexicon.ts';
+export * from './sequence-import/index.ts';
 export { type CompiledGroup, compileGroup } from './standing/compile-group.ts';
 export { GroupError } from './standing/group-error.ts';
 export { createJudge, type Judge } from './standing/judge.ts';

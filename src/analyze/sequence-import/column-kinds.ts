@@ -1,0 +1,30 @@
+/** What a column, or a line that begins with such a name and a colon, holds. */
+export type CellKind = 'step' | 'patterns' | 'by-sight' | 'notes' | 'examples';
+
+const names: Readonly<Record<CellKind, string>> = {
+  step: 'step|week|wk|unit|lesson|stage|level|set|day|term|half term|month|year|grade|no|number|order|when|date|dates|block|module|phase|session|week beginning|time|quarter',
+  patterns:
+    'phonics|phonic|phonics focus|phonics skill|phonics skills|phonics pattern|phonics patterns|pattern|patterns|concept|concepts|phonics concept|skill|skills|grapheme|graphemes|gpc|gpcs|sound|sounds|letter|letters|letters and sounds|letter sounds|spelling|spellings|spelling pattern|spelling patterns|focus|sound focus|new sounds|new sound|new|teach|new teaching|new learning|correspondence|correspondences|sound spelling|phoneme|phonemes|content|what we teach|new patterns|new letters|target|objective|objectives|code|phonics content|morphology|word study|taught|phoneme grapheme',
+  'by-sight':
+    'sight words|sight word|by sight|by sight words|words by sight|high frequency words|high frequency|hfw|hfws|irregular words|tricky words|tricky|common exception words|exception words|cew|cews|irregular high frequency words|high frequency irregular words|new sight words|words to know|words taught by sight|whole words|learn by sight|irregular',
+  notes:
+    'notes|note|comments|comment|remarks|review|reviewed|revision|resources|texts|text|book|books|reading|assessment|assessments|homework|activity|activities|dictation|story|materials|revise|extra|links|link|reminder',
+  examples:
+    'examples|example|example words|example word|key word|key words|keyword|keywords|sample words|words|practice words|word list|decodable words|anchor word|as in|words to read|cue word|spelling words',
+};
+
+const kinds: ReadonlyMap<string, CellKind> = new Map(
+  Object.entries(names).flatMap(([kind, list]) => list.split('|').map((name) => [name, kind as CellKind])),
+);
+
+/** What a column's name says it holds, whatever its case and punctuation; null when it is no such name. */
+export function findColumnKind(name: string): CellKind | null {
+  // Longer than any name there is: spares a look at whole paragraphs.
+  if (name.length > 60) return null;
+  const plain = name
+    .toLowerCase()
+    .replace(/\(.*\)/, ' ')
+    .replace(/[^\p{L}\p{N}]+/gu, ' ')
+    .trim();
+  return kinds.get(plain) ?? (name.trim() === '#' ? 'step' : null);
+}

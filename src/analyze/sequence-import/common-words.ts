@@ -1,0 +1,16 @@
+/**
+ * Words so common, and so often taught by sight, that a list of nothing else is a list of by-sight words.
+ * From E. W. Dolch, A Basic Sight Vocabulary, The Elementary School Journal 36 (1936).
+ */
+export const commonWords: ReadonlySet<string> = new Set(
+  [
+    'a about after again all always am an and any are around as ask at away be because been before best both by',
+    'call came carry come could did do does done down every find for four from full gave get give go goes going',
+    'good had has have he her here him his hold how I i if in into is it its just kind know laugh let light like',
+    'little live look made make many may me much must my myself never new no not now of off old on once one only',
+    'open or our out over own play please pretty pull put ran read round said saw say see shall she show small so',
+    'some soon start take tell thank that the their them then there these they think this those to today together',
+    'too try two under up upon us use very walk want warm was wash we well went were what when where which white',
+    'who why will wish with work would yes you your water people friend where Mr Mrs mr mrs',
+  ].flatMap((row) => row.split(' ')),
+);

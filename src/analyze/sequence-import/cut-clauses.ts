@@ -1,0 +1,61 @@
+import { type CellKind, findColumnKind } from './column-kinds.ts';
+
+export interface Clause {
+  readonly text: string;
+  readonly kind: CellKind;
+}
+
+/**
+ * Cuts the text of a cell or line into clauses: at line ends, semicolons, bars and bullets outside brackets, and
+ * before a name that says what follows: `Phonics: sh, ch. Sight words: the` is two. `kind` is that of the column.
+ */
+export function cutClauses(text: string, kind: CellKind): readonly Clause[] {
+  return cutAt(text, dividers(text)).flatMap((part) => cutAtNames(part, kind));
+}
+
+function dividers(text: string): readonly number[] {
+  const cuts: number[] = [];
+  let depth = 0;
+  for (let i = 0; i < text.length; i++) {
+    const char = text[i]!;
+    if (char === '(') depth += 1;
+    if (char === ')') depth = Math.max(0, depth - 1);
+    if (char === '\n') depth = 0;
+    if (char === '\n' || '•|▪◦'.includes(char) || (char === ';' && depth === 0)) cuts.push(i + 1);
+  }
+  return cuts;
+}
+
+function cutAtNames(part: string, kind: CellKind): readonly Clause[] {
+  const found: { at: number; kind: CellKind }[] = [];
+  for (let colon = part.indexOf(':'); colon >= 0; colon = part.indexOf(':', colon + 1)) {
+    const name = nameBefore(part, colon);
+    if (name !== null) found.push(name);
+  }
+  const texts = cutAt(
+    part,
+    found.map(({ at }) => at),
+  );
+  const first = found[0]?.at === 0 ? 0 : 1;
+  const clauses = texts.map((text, i) => ({
+    text: text.replace(/^[\s;|•▪◦]+|[\s;|•▪◦.]+$/g, ''),
+    kind: found[i - first]?.kind ?? kind,
+  }));
+  return clauses.filter(({ text }) => /[\p{L}\p{N}]/u.test(text));
+}
+
+/** The longest name of a column that ends at a colon, of at most four words. */
+function nameBefore(part: string, colon: number): { at: number; kind: CellKind } | null {
+  const before = part.slice(Math.max(0, colon - 60), colon);
+  const starts = [...before.matchAll(/(?<![\p{L}\p{N}-])[\p{L}]/gu)].map(({ index }) => index).slice(-4);
+  for (const start of starts) {
+    const kind = findColumnKind(before.slice(start));
+    if (kind !== null && kind !== 'step') return { at: colon - before.length + start, kind };
+  }
+  return null;
+}
+
+function cutAt(text: string, cuts: readonly number[]): readonly string[] {
+  const edges = [...new Set([0, ...cuts, text.length])];
+  return edges.slice(0, -1).map((edge, i) => text.slice(edge, edges[i + 1]));
+}

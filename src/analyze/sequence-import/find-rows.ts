@@ -1,0 +1,86 @@
+import { findColumnKind } from './column-kinds.ts';
+import { type Rows, splitCells } from './split-cells.ts';
+
+/** Rows of the table a text is, with the lines before it; null when it is a list or prose. */
+export interface FoundTable {
+  readonly before: readonly string[];
+  readonly rows: Rows;
+}
+
+/**
+ * Finds a table: cells divided by tabs or bars, by commas under a head, by wide gaps under a head, or one cell a
+ * line as some pages copy.
+ */
+export function findRows(text: string): FoundTable | null {
+  const lines = text.split('\n').filter((line) => line.trim() !== '');
+  const tabbed = lines.filter((line) => line.trim().includes('\t')).length;
+  if (tabbed >= 2 || (tabbed === 1 && lines.length === 1)) return tabRows(text);
+  const barred = lines.filter((line) =>
+    line
+      .trim()
+      .replace(/^\||\|$/g, '')
+      .includes('|'),
+  ).length;
+  if (barred >= 2 && barred * 2 >= lines.length) return barRows(lines);
+  const head = lines.findIndex((line) => namesColumns(line.split(',')));
+  if (head >= 0 && head < lines.length - 1)
+    return { before: lines.slice(0, head), rows: splitCells(lines.slice(head).join('\n'), ',') };
+  return gapRows(lines) ?? stackedRows(lines);
+}
+
+/** At least two cells name columns, and not more than one does not. */
+export function namesColumns(cells: readonly string[]): boolean {
+  const filled = cells.filter((cell) => cell.trim() !== '');
+  const named = filled.filter((cell) => findColumnKind(cell) !== null).length;
+  return named >= 2 && named >= filled.length - 1;
+}
+
+function tabRows(text: string): FoundTable {
+  const first = text.split('\n').findIndex((line) => line.trim().includes('\t'));
+  const lines = text.split('\n');
+  return {
+    before: lines.slice(0, first).filter((line) => line.trim() !== ''),
+    rows: splitCells(lines.slice(first).join('\n'), '\t'),
+  };
+}
+
+function barRows(lines: readonly string[]): FoundTable {
+  const first = lines.findIndex((line) => line.includes('|'));
+  const rows = lines
+    .slice(first)
+    // The rule under a Markdown head: |---|:--:|
+    .filter((line) => !/^[\s|:+=-]+$/.test(line))
+    .map((line) =>
+      line
+        .trim()
+        .replace(/^\||\|$/g, '')
+        .split('|')
+        .map((cell) => cell.trim()),
+    );
+  return { before: lines.slice(0, first), rows };
+}
+
+/** Columns set apart by two spaces or more, under a head whose names are so too. */
+function gapRows(lines: readonly string[]): FoundTable | null {
+  const split = (line: string) => line.trim().split(/\s{2,}/);
+  const head = lines.findIndex((line) => namesColumns(split(line)));
+  if (head < 0) return null;
+  const starts = [...lines[head]!.matchAll(/(?<=^|\s{2})\S/g)].map(({ index }) => index);
+  const rows = lines.slice(head).map((line) => {
+    const cells = split(line);
+    if (cells.length === starts.length) return cells;
+    return starts.map((start, i) => line.slice(i === 0 ? 0 : start, starts[i + 1]).trim());
+  });
+  return { before: lines.slice(0, head), rows };
+}
+
+/** One cell a line: the names of the columns first, then as many lines for each row. */
+function stackedRows(lines: readonly string[]): FoundTable | null {
+  const kinds = lines.slice(0, 6).map((line) => findColumnKind(line));
+  const width = kinds.indexOf(null);
+  if (width < 2 || lines.length % width !== 0 || new Set(kinds.slice(0, width)).size < width) return null;
+  const rows = Array.from({ length: lines.length / width }, (_, i) =>
+    lines.slice(i * width, (i + 1) * width),
+  );
+  return { before: [], rows: rows.map((row) => row.map((cell) => cell.trim())) };
+}

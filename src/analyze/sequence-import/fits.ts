@@ -1,0 +1,7 @@
+/** Whether a word shows letters: rain has ai, cake has a_e, feet has neither. */
+export function fits(word: string, letters: string): boolean {
+  const [vowel, e] = letters.split('_');
+  if (e === undefined) return word.length > letters.length && word.includes(letters);
+  const at = word.indexOf(vowel!);
+  return at >= 0 && /^[^aeiou]{1,3}e/.test(word.slice(at + 1));
+}

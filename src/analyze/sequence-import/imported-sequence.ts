@@ -1,0 +1,33 @@
+import type { PatternId } from '../types.ts';
+
+/**
+ * How far an item was understood. `matched`: says itself what it is; `guessed`: the usual meaning of something
+ * with several (ow alone); `unknown`: the teacher has to say; `chosen`: the teacher has said; `ignored`: left
+ * out on purpose (notes, column heads, review weeks, or the teacher's word).
+ */
+export type ItemStatus = 'matched' | 'guessed' | 'unknown' | 'chosen' | 'ignored';
+
+/** One piece of a pasted sequence. */
+export interface ImportedItem {
+  /** As it was pasted, apart from the marks that separate it from its neighbours. */
+  text: string;
+  status: ItemStatus;
+  patterns: PatternId[];
+  bySight: string[];
+}
+
+export interface ImportedStep {
+  /** Empty when the text names none. */
+  title: string;
+  items: ImportedItem[];
+}
+
+/** A pasted scope and sequence, with nothing left out of it. */
+export interface ImportedSequence {
+  /** Empty when the text has no heading of its own. */
+  title: string;
+  steps: ImportedStep[];
+}
+
+/** What a teacher settled about an item: its patterns, its words taught by sight, or nothing to teach. */
+export type ItemChoice = readonly PatternId[] | 'by-sight' | 'ignore';

@@ -1,0 +1,36 @@
+import type { PatternId } from '../types.ts';
+import type { Lexeme } from './split-lexemes.ts';
+
+const meanings: Readonly<Record<string, PatternId>> = {
+  'c before e': 'soft-c',
+  'c before i': 'soft-c',
+  'g before e': 'soft-g',
+  'g before i': 'soft-g',
+  'a before l': 'a-before-l',
+  'al before l': 'a-before-l',
+  'n before k': 'n-ng',
+  'a after w': 'a-after-w',
+  'or after w': 'or-er',
+  'ar after w': 'ar-or',
+};
+
+/**
+ * Reads "before e, i, y" or "after w and qu" that begins at lexeme `i`: where it ends, so that the letters named
+ * are no items of their own, and which pattern `letters` are there: c before e is soft; null when none in particular.
+ */
+export function readCondition(
+  lexemes: readonly Lexeme[],
+  i: number,
+  letters: string,
+): { readonly end: number; readonly meant: PatternId | null } {
+  let end = i + 1;
+  let meant: PatternId | null = null;
+  for (let next = i + 1; next < lexemes.length; next++) {
+    const { kind, text } = lexemes[next]!;
+    if (kind === 'word' && /^(?:[a-z]|ll|qu)$/.test(text)) {
+      meant ??= meanings[`${letters} ${lexemes[i]!.text} ${text[0]}`] ?? null;
+      end = next + 1;
+    } else if (kind !== 'break' && !(kind === 'word' && (text === 'and' || text === 'or'))) break;
+  }
+  return { end, meant };
+}

@@ -1,0 +1,131 @@
+import { type CellKind, findColumnKind } from './column-kinds.ts';
+import { commonWords } from './common-words.ts';
+import { cutClauses } from './cut-clauses.ts';
+import type { ImportedItem } from './imported-sequence.ts';
+import type { Phrase } from './phrases.ts';
+import { type Chunk, readClause } from './read-clause.ts';
+import { readWords } from './read-words.ts';
+import { leanOnNeighbours, type Settled, settleSpelling } from './settle-spelling.ts';
+import { type Lexeme, splitLexemes } from './split-lexemes.ts';
+
+/** An item, and whether it is a heading that a list may follow, without letters of its own: "Digraphs". */
+export interface ReadItem extends ImportedItem {
+  readonly heads: boolean;
+}
+
+/**
+ * The items of one cell or line, in order. `kind` is what its column holds; `hints` are example words given in
+ * another cell of the row: with bread, a bare `ea` is that of bread.
+ */
+export function readItems(text: string, kind: CellKind, hints: readonly string[] = []): readonly ReadItem[] {
+  return cutClauses(text, kind).flatMap((clause) => {
+    if (clause.kind === 'notes' || clause.kind === 'examples') return [item(clause.text, 'ignored')];
+    if (clause.kind === 'by-sight' || listsWords(clause.text)) return [bySightItem(clause.text, 'matched')];
+    return readPatterns(clause.text, hints);
+  });
+}
+
+function readPatterns(text: string, hints: readonly string[]): readonly ReadItem[] {
+  const lexemes = splitLexemes(text);
+  const chunks = readClause(lexemes);
+  if (chunks.length === 0) return [item(text, 'unknown')];
+  const words = lexemes.filter(({ kind }) => kind === 'word');
+  if (
+    chunks.some((chunk) => chunk.known === 0) &&
+    words.length > 1 &&
+    words.every((word) => commonWords.has(word.text))
+  ) {
+    return [bySightItem(text, 'guessed')];
+  }
+  const settled = leanOnNeighbours(
+    chunks.flatMap(({ spelled }) => spelled.map((one) => settleSpelling(one, hints))),
+  );
+  let next = 0;
+  return chunks.map((chunk, i) => {
+    const own = settled.slice(next, next + chunk.spelled.length);
+    next += own.length;
+    const start = i === 0 ? 0 : chunk.start;
+    return chunkItem(chunk, textOf(text, lexemes, start, chunks[i + 1]?.start ?? text.length), own);
+  });
+}
+
+/** The text of a chunk without what divides it from the next. */
+function textOf(text: string, lexemes: readonly Lexeme[], start: number, end: number): string {
+  let to = end;
+  for (let i = findBefore(lexemes, end); i >= 0 && lexemes[i]!.start > start; i--) {
+    const { kind, text: word } = lexemes[i]!;
+    if (kind !== 'break' && !(word === 'and' && end < text.length)) break;
+    to = lexemes[i]!.start;
+  }
+  return text.slice(start, to).trim();
+}
+
+/** The last lexeme that begins before a place; they are in order. */
+function findBefore(lexemes: readonly Lexeme[], place: number): number {
+  let low = 0;
+  let high = lexemes.length;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (lexemes[middle]!.start < place) low = middle + 1;
+    else high = middle;
+  }
+  return low - 1;
+}
+
+function chunkItem(chunk: Chunk, text: string, settled: readonly Settled[]): ReadItem {
+  const { known, unknown } = chunk;
+  if (known === 0 || unknown > known) {
+    if (chunk.rest && unknown === 0) return item(text, 'ignored');
+    if (isCommonWord(text)) return bySightItem(text, 'guessed');
+    return item(text, 'unknown');
+  }
+  const patterns = settled.length > 0 ? settled.flatMap(({ ids }) => ids) : idsOf(chunk.phrases);
+  const sure =
+    settled.length > 0 ? settled.every((one) => one.sure) : chunk.phrases.every((phrase) => phrase.sure);
+  return {
+    ...item(text, sure && unknown === 0 ? 'matched' : 'guessed'),
+    patterns: [...new Set(patterns)],
+    heads: settled.length === 0 && chunk.phrases.every(({ within }) => within !== null),
+  };
+}
+
+/** What headings without letters teach; side by side, what they have in common: "long a silent e" is a_e. */
+function idsOf(phrases: readonly Phrase[]): readonly string[] {
+  return phrases.reduce<readonly string[]>((ids, phrase, i) => {
+    const before = phrases[i - 1];
+    if (before === undefined) return phrase.ids;
+    const kept = ids.filter((id) => phrase.within?.has(id));
+    return kept.length > 0 ? kept : phrase.ids.filter((id) => before.within?.has(id));
+  }, []);
+}
+
+/** `Sight words the, of` without a colon, or `the, of (sight words)`. */
+function listsWords(text: string): boolean {
+  const words = text.split(/[\s,:–—]+/).filter((word) => word !== '');
+  for (let length = 1; length <= Math.min(4, words.length); length++) {
+    const ends = [
+      words.slice(0, length).join(' '),
+      words
+        .slice(-length)
+        .join(' ')
+        .replace(/^\(|\)$/g, ''),
+    ];
+    const name = ends.find((end) => findColumnKind(end) === 'by-sight');
+    // "irregular" or "tricky" alone may begin a sentence.
+    if (name !== undefined && (name.includes(' ') || /^(hfw|cew)s?$/i.test(name))) return true;
+  }
+  return false;
+}
+
+function isCommonWord(text: string): boolean {
+  return commonWords.has(text.toLowerCase().replace(/[^\p{L}']/gu, ''));
+}
+
+function bySightItem(text: string, status: 'matched' | 'guessed'): ReadItem {
+  const bySight = findColumnKind(text) === 'by-sight' ? [] : readWords(text);
+  return { ...item(text, bySight.length === 0 ? 'ignored' : status), bySight };
+}
+
+function item(text: string, status: ImportedItem['status']): ReadItem {
+  return { text, status, patterns: [], bySight: [], heads: false };
+}

@@ -1,0 +1,61 @@
+import { findColumnKind } from './column-kinds.ts';
+import { readStepHeading } from './step-heading.ts';
+
+/** One line of a list or document, without its bullet and emphasis. */
+export interface Line {
+  readonly text: string;
+  readonly bullet: boolean;
+  readonly indent: number;
+  readonly blankBefore: boolean;
+  /**
+   * What a heading counts (`week`), `number` for `4.`, `#2` and `bold` for a document's own headings, `lead` for a
+   * line that ends in a colon or has bullets below it; null for other lines.
+   */
+  readonly heading: string | null;
+}
+
+/** Reads the lines of a text that is no table. Blank ones are left out. */
+export function readLines(text: string): readonly Line[] {
+  const lines: Line[] = [];
+  let blank = false;
+  for (const raw of text.split('\n')) {
+    if (!/[\p{L}\p{N}]/u.test(raw)) {
+      blank ||= raw.trim() === '';
+      continue;
+    }
+    lines.push(readLine(raw, blank));
+    blank = false;
+  }
+  return lines.map((line, i) =>
+    line.heading === null && leads(line, lines[i + 1]) ? { ...line, heading: 'lead' } : line,
+  );
+}
+
+function readLine(raw: string, blankBefore: boolean): Line {
+  const indent = /^\s*/.exec(raw)![0].replaceAll('\t', '  ').length;
+  const marked = /^(#{1,6})\s+/.exec(raw.trim());
+  const unmarked = marked === null ? raw.trim() : raw.trim().slice(marked[0].length);
+  const bulleted = /^(?:[*•◦▪●○‣–—·+]|-(?=\s)|\[[ x]?\])\s+/.exec(unmarked);
+  const body = bulleted === null ? unmarked : unmarked.slice(bulleted[0].length);
+  const bold = /^(\*\*|__)(?<text>(?:(?!\1).)+?)\1:?$/u.exec(body);
+  const text = body.replace(/\*\*|__(?=\p{L}{2}|\W|$)/gu, '').trim();
+  const heading = bulleted === null || bold !== null ? headingOf(text, marked?.[1], bold !== null) : null;
+  return { text, bullet: bulleted !== null, indent, blankBefore, heading };
+}
+
+function headingOf(text: string, marks: string | undefined, bold: boolean): string | null {
+  const step = readStepHeading(text);
+  if (step !== null) return step.kind;
+  if (findColumnKind(text) !== null) return null;
+  return marks !== undefined ? `#${marks.length}` : bold ? 'bold' : null;
+}
+
+/** A line with its list below it: it ends in a colon, or the next line is a bullet or stands further in. */
+function leads(line: Line, next: Line | undefined): boolean {
+  if (next === undefined || line.bullet || findColumnKind(line.text) !== null) return false;
+  return (
+    line.text.endsWith(':') ||
+    (next.bullet && next.heading === null) ||
+    (next.indent > line.indent && next.heading === null)
+  );
+}

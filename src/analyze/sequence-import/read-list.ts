@@ -1,0 +1,167 @@
+import { type CellKind, findColumnKind } from './column-kinds.ts';
+import type { LaidCell, LaidStep, Layout } from './layout.ts';
+import { readItems } from './read-items.ts';
+import { type Line, readLines } from './read-lines.ts';
+import { readStepHeading } from './step-heading.ts';
+
+interface OpenStep {
+  title: string;
+  /** What its heading counts; null where there was none. */
+  readonly kind: string | null;
+  readonly cells: LaidCell[];
+}
+
+/** How far below a heading to look for what it is a heading of. */
+const LOOK_AHEAD = 12;
+
+/**
+ * Reads a list or document into steps: one below each heading; without headings one a paragraph, or one a line
+ * where there are no paragraphs.
+ */
+export function readList(text: string): Layout {
+  const all = readLines(text);
+  const lines = settleHeadings(all);
+  const first = lines.findIndex(({ heading }) => heading !== null);
+  const opening = titleLines(lines, first);
+  const rest = lines.slice(opening);
+  const steps = first < 0 ? stepsByBlock(rest) : stepsByHeading(rest);
+  return {
+    title: lines
+      .slice(0, opening)
+      .map((line) => line.text)
+      .join(' · '),
+    steps,
+  };
+}
+
+/** Drops headings where stronger ones divide the text: leads under weeks, numbers that only count bullets. */
+function settleHeadings(lines: readonly Line[]): readonly Line[] {
+  const strong = lines.some(({ heading }) => heading !== null && heading !== 'lead' && heading !== 'number');
+  const numbers = lines
+    .filter(({ heading }) => heading === 'number')
+    .map(({ text }) => Number.parseInt(text.replace(/^\D+/, ''), 10));
+  const counts =
+    numbers.length > 1 && (!strong || numbers.every((number, i) => i === 0 || number > numbers[i - 1]!));
+  return lines.map((line) => {
+    const kept = line.heading === 'lead' ? !strong && !counts : line.heading === 'number' ? counts : true;
+    return kept ? line : { ...line, heading: null };
+  });
+}
+
+/** How many lines at the top say what the whole is: lines before the first heading in which nothing is understood. */
+function titleLines(lines: readonly Line[], firstHeading: number): number {
+  const isTitle = (line: Line) =>
+    !line.bullet &&
+    findColumnKind(line.text) === null &&
+    readItems(line.text, 'patterns').every(({ status }) => status === 'unknown' || status === 'ignored');
+  if (firstHeading > 0) return lines.slice(0, firstHeading).every(isTitle) ? firstHeading : 0;
+  const [top, next] = lines;
+  if (top === undefined || next === undefined) return 0;
+  if (firstHeading < 0) return isTitle(top) ? 1 : 0;
+  // A document's one heading of the first rank.
+  const rank = top.heading!;
+  const alone = rank.startsWith('#') && !lines.slice(1).some(({ heading }) => heading === rank);
+  return alone && next.heading !== null ? 1 : 0;
+}
+
+function stepsByHeading(lines: readonly Line[]): readonly LaidStep[] {
+  const steps: OpenStep[] = [];
+  const cells = new CellReader();
+  lines.forEach((line, i) => {
+    if (line.heading === null) {
+      if (steps.length === 0) steps.push({ title: '', kind: null, cells: [] });
+      cells.read(line.text, steps.at(-1)!.cells);
+      return;
+    }
+    const read = readStepHeading(line.text) ?? {
+      title: line.text.replace(/:$/, ''),
+      kind: line.heading,
+      rest: '',
+    };
+    const named = read.rest !== '' && isName(read.rest, below(lines, i, line.heading));
+    const title = named ? line.text.replace(/:$/, '') : read.title;
+    const before = steps.at(-1);
+    cells.start(steps.at(-1)?.cells);
+    if (before !== undefined && before.cells.length === 0 && before.kind !== line.heading) {
+      // A unit's heading right above that of its first week.
+      steps[steps.length - 1] = { title: `${before.title} · ${title}`, kind: line.heading, cells: [] };
+    } else {
+      steps.push({ title, kind: line.heading, cells: [] });
+    }
+    if (read.rest !== '' && !named) cells.read(read.rest, steps.at(-1)!.cells);
+  });
+  cells.start(steps.at(-1)?.cells);
+  return steps;
+}
+
+/** The lines that stand under a heading, as far as it matters. */
+function below(lines: readonly Line[], i: number, heading: string): readonly Line[] {
+  const next = lines.slice(i + 1, i + 1 + LOOK_AHEAD);
+  const end = next.findIndex((line) => line.heading === heading);
+  return end < 0 ? next : next.slice(0, end);
+}
+
+/** Whether what follows "Unit 3:" is the unit's name rather than what it teaches: "Digraphs", with sh and ch below. */
+function isName(rest: string, under: readonly Line[]): boolean {
+  const items = readItems(rest, 'patterns');
+  if (!items.every(({ status, heads }) => heads || status === 'unknown' || status === 'ignored'))
+    return false;
+  const taught = under
+    .flatMap((line) => readItems(line.text, 'patterns'))
+    .some(({ patterns }) => patterns.length > 0);
+  return taught || (under.length > 0 && items.every(({ heads }) => !heads));
+}
+
+function stepsByBlock(lines: readonly Line[]): readonly LaidStep[] {
+  const paragraphs =
+    lines.some((line, i) => i > 0 && !line.blankBefore) && lines.some((line, i) => i > 0 && line.blankBefore);
+  const steps: OpenStep[] = [];
+  const cells = new CellReader();
+  for (const line of lines) {
+    const goesOn = paragraphs ? !line.blankBefore : addsWords(line.text);
+    if (steps.length === 0 || !goesOn) {
+      cells.start(steps.at(-1)?.cells);
+      steps.push({ title: '', kind: null, cells: [] });
+    }
+    cells.read(line.text, steps.at(-1)!.cells);
+  }
+  cells.start(steps.at(-1)?.cells);
+  return steps;
+}
+
+/** A line of by-sight words or notes belongs to the step above it. */
+function addsWords(text: string): boolean {
+  if (findColumnKind(text) === 'by-sight' || findColumnKind(text) === 'notes') return true;
+  return readItems(text, 'patterns').every(
+    ({ status, bySight }) => status === 'ignored' || (status === 'matched' && bySight.length > 0),
+  );
+}
+
+/** Turns lines into cells: a line that only names a column says what the lines below it hold. */
+class CellReader {
+  private kind: CellKind = 'patterns';
+  private name = '';
+
+  read(text: string, cells: LaidCell[]): void {
+    const kind = findColumnKind(text);
+    if ((kind !== null && kind !== 'step') || /^[^,(]*:$/.test(text)) {
+      this.flush(cells);
+      this.kind = kind === null || kind === 'step' ? 'patterns' : kind;
+      this.name = text.replace(/\s*:$/, '');
+      return;
+    }
+    cells.push({ text: this.name === '' ? text : `${this.name}: ${text}`, kind: this.kind });
+    this.name = '';
+  }
+
+  /** Begins a new step; a name that nothing followed stays with the step before. */
+  start(before: LaidCell[] | undefined): void {
+    if (before !== undefined) this.flush(before);
+    this.kind = 'patterns';
+  }
+
+  private flush(cells: LaidCell[]): void {
+    if (this.name !== '') cells.push({ text: this.name, kind: this.kind });
+    this.name = '';
+  }
+}

@@ -1,0 +1,26 @@
+import { findColumnKind } from './column-kinds.ts';
+
+/**
+ * The words of a by-sight list, without its name: `Sight words: the, of (review: to)` has the, of, review, to.
+ * Apostrophes straight; a list with a capital on every word is in lower case, except I.
+ */
+export function readWords(text: string): string[] {
+  const words = withoutName(text).match(/\p{L}[\p{L}\p{M}]*(?:['\u2019\u02bc-]\p{L}+)*/gu) ?? [];
+  const straight = words.map((word) => word.replace(/[\u2019\u02bc]/g, "'"));
+  const titled = straight.length > 1 && straight.every((word) => /^\p{Lu}/u.test(word));
+  const shouted = straight.some((word) => word.length > 1 && word === word.toUpperCase());
+  const plain = straight.map((word) => (word !== 'I' && (titled || shouted) ? word.toLowerCase() : word));
+  return [...new Set(plain.map((word) => (word === 'i' ? 'I' : word)))];
+}
+
+function withoutName(text: string): string {
+  const name = /^[^:–—(]*(?:[:–—]|(?<=\s)-(?=\s))/u.exec(text)?.[0];
+  if (name !== undefined && findColumnKind(name) === 'by-sight') return text.slice(name.length);
+  const words = text.split(/\s+/);
+  for (let length = Math.min(4, words.length - 1); length > 0; length--) {
+    if (findColumnKind(words.slice(0, length).join(' ')) === 'by-sight') return words.slice(length).join(' ');
+    if (findColumnKind(words.slice(-length).join(' ').replace(/[()]/g, '')) === 'by-sight')
+      return words.slice(0, -length).join(' ');
+  }
+  return text;
+}

@@ -1,0 +1,22 @@
+import { catalogue } from '../catalogue/catalogue.ts';
+import type { Phrase } from './phrases.ts';
+import { soundsByName } from './sound-names.ts';
+import { findSpelling } from './spellings.ts';
+
+/** A sound as a heading for its spellings. Alone it means its letters (`/sh/`), or its usual pattern. */
+export function soundPhrase(name: string): Phrase {
+  const sounds = soundsByName.get(name) ?? [];
+  const within = catalogue
+    .filter((row) => row.sounds.some((sound) => sounds.includes(sound)))
+    .map(({ id }) => id);
+  const letters = findSpelling(name, 'none');
+  if (letters !== null) return { ids: letters.usual, sure: letters.sure, within: new Set(within) };
+  const [plain = '', sign = ''] = name.normalize('NFD');
+  const vowel = sign === '\u0304' ? `long-${plain}` : sign === '\u0306' ? `short-${plain}` : '';
+  const ids = within.includes(vowel)
+    ? [vowel]
+    : vowel === 'long-u'
+      ? ['long-u-yoo', 'long-u-oo']
+      : within.slice(0, 1);
+  return { ids, sure: vowel.startsWith('short-'), within: new Set(within) };
+}

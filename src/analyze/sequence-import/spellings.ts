@@ -1,0 +1,178 @@
+import { catalogue } from '../catalogue/catalogue.ts';
+import type { PatternId } from '../types.ts';
+
+/** A hyphen says on which side of the letters the word goes on: `-ed`, `un-`. */
+export type Mark = 'suffix' | 'prefix' | 'none';
+
+/** What letters may stand for, and what they stand for when nothing around them says more. */
+export interface Spelling {
+  readonly letters: string;
+  readonly candidates: readonly PatternId[];
+  readonly usual: readonly PatternId[];
+  /** The usual meaning is the only sensible one. */
+  readonly sure: boolean;
+}
+
+/** Letters that are longer or shorter than the pattern they teach: the `ank` of bank is its n, `ble` its -le. */
+const aliases: Readonly<Record<string, readonly PatternId[]>> = {
+  nk: ['n-ng'],
+  ank: ['n-ng'],
+  ink: ['n-ng'],
+  onk: ['n-ng'],
+  unk: ['n-ng'],
+  ang: ['ng'],
+  ing: ['ng'],
+  ong: ['ng'],
+  ung: ['ng'],
+  all: ['a-before-l'],
+  alk: ['al-aw'],
+  wa: ['a-after-w'],
+  qua: ['a-after-w'],
+  war: ['ar-or'],
+  quar: ['ar-or'],
+  wor: ['or-er'],
+  ild: ['i-long-closed'],
+  ind: ['i-long-closed'],
+  old: ['o-long-closed'],
+  olt: ['o-long-closed'],
+  oll: ['o-long-closed'],
+  ost: ['o-long-closed'],
+  el: ['schwa-e'],
+  il: ['schwa-i'],
+  sph: ['start-other'],
+  ies: ['change-y-to-i', 'suffix-es'],
+  ied: ['change-y-to-i', 'suffix-ed-d'],
+  "'s": ['possessive'],
+  "s'": ['possessive'],
+  "n't": ['contraction'],
+  "'ll": ['contraction'],
+  "'re": ['contraction'],
+  "'ve": ['contraction'],
+  // The silent letter alone; taken only where the text speaks of silent letters.
+  k: ['kn'],
+  w: ['wr'],
+  g: ['gn'],
+  b: ['mb'],
+  l: ['l-silent'],
+  ...Object.fromEntries([...'bcdfgkptz'].map((c) => [`${c}le`, ['consonant-le']])),
+  stle: ['st', 'consonant-le'],
+};
+
+/** Letters with several patterns: those meant when nothing else is said, all others being rarer. */
+const usual: Readonly<Record<string, readonly PatternId[]>> = {
+  a: ['short-a'],
+  e: ['short-e'],
+  i: ['short-i'],
+  o: ['short-o'],
+  u: ['short-u'],
+  y: ['y'],
+  ss: ['ss'],
+  th: ['th', 'th-voiced'],
+  u_e: ['u_e-oo', 'u_e-yoo'],
+  ou: ['ou-ow'],
+  ue: ['ue-oo', 'ue-yoo'],
+  ew: ['ew-oo', 'ew-yoo'],
+  sion: ['sion-sh', 'sion-zh'],
+  ous: ['ous', 'suffix-ous'],
+  age: ['age', 'suffix-age'],
+  ed: ['suffix-ed-t', 'suffix-ed-d', 'suffix-ed-id'],
+  le: ['consonant-le'],
+  sc: ['start-sc'],
+  lk: ['end-lk'],
+  lm: ['end-lm'],
+  lf: ['end-lf'],
+  ies: ['change-y-to-i', 'suffix-es'],
+  ied: ['change-y-to-i', 'suffix-ed-d'],
+  stle: ['st', 'consonant-le'],
+};
+
+/** Letters that are met as often in one sense as in another: what to offer, as a guess. */
+const open: Readonly<Record<string, readonly PatternId[]>> = {
+  ow: ['ow-long-o', 'ow-ow'],
+  oo: ['oo-moon', 'oo-book'],
+  ea: ['ea-long-e'],
+  ie: ['ie-long-i'],
+  ei: ['ei-long-a'],
+  ey: ['ey-long-e'],
+  ear: ['ear-eer'],
+  ere: ['ere-eer'],
+  our: ['our-or'],
+  al: ['al-aw'],
+  gh: ['gh-g'],
+  ough: ['ough-aw', 'ough-long-o', 'ough-oo', 'ough-ow'],
+  st: ['start-st', 'end-st'],
+  sk: ['start-sk', 'end-sk'],
+  sp: ['start-sp', 'end-sp'],
+  ing: ['suffix-ing'],
+  re: ['prefix-re'],
+  de: ['prefix-de'],
+  en: ['suffix-en'],
+};
+
+/** The same for letters with a hyphen, where more than one ending is written so. */
+const markedUsual: Readonly<Record<string, readonly PatternId[]>> = {
+  s: ['suffix-s'],
+  y: ['suffix-y', 'y-long-e', 'y-long-i'],
+  tion: ['tion'],
+};
+
+/** Affixes that are words themselves: beginnings or endings only with a hyphen or under such a heading. */
+const words = new Set(
+  [
+    'ship like some wise ward wards hood able ant an ate in im out up over under mid fore super auto co a',
+    'teen less ess an ee inter anti semi multi tri bi up age or en em ic al th y s es er est ward like',
+  ].flatMap((row) => row.split(' ')),
+);
+
+const endings = new Set(['suffix', 'final syllable', 'consonant-le', 'final blend']);
+const beginnings = new Set(['prefix', 'initial blend']);
+const affixes = new Set(['suffix', 'prefix']);
+const familyOf = new Map(catalogue.map(({ id, family }) => [id, family]));
+
+const patternsOf = new Map<string, PatternId[]>();
+for (const { id, letters } of catalogue) {
+  // The letters of quiet ends (giraffe) are those of words such as "the"; nobody lists them.
+  if (id === 'silent-e') continue;
+  for (const spelling of letters.split(' ')) {
+    if (spelling !== '') patternsOf.set(spelling, [...(patternsOf.get(spelling) ?? []), id]);
+  }
+}
+for (const [letters, ids] of Object.entries(aliases)) {
+  patternsOf.set(letters, [...new Set([...(patternsOf.get(letters) ?? []), ...ids])]);
+}
+
+/**
+ * What letters stand for; null when they are no spelling of the catalogue. `er` is the r-controlled vowel of
+ * fern, `-er` the ending of helper; bare `ship` is a word, `-ship` an ending. `affix` drops that care: under
+ * "suffixes", `ship` is an ending too.
+ */
+export function findSpelling(letters: string, mark: Mark, affix = false): Spelling | null {
+  const all = patternsOf.get(letters);
+  if (all === undefined) return null;
+  const marked = mark === 'none' || (letters === 'th' && !affix) ? [] : onSide(all, mark);
+  if (marked.length > 0) {
+    const known = markedUsual[letters];
+    const meant = known?.filter((id) => marked.includes(id)) ?? marked;
+    return spelling(letters, [...new Set([...marked, ...(known ?? [])])], meant, letters !== 'y');
+  }
+  if (!affix && mark === 'none' && words.has(letters)) {
+    const plain = all.filter((id) => !affixes.has(familyOf.get(id)!));
+    if (plain.length === 0) return null;
+    return spelling(letters, all, usual[letters] ?? open[letters] ?? plain.slice(0, 1), !(letters in open));
+  }
+  return spelling(letters, all, usual[letters] ?? open[letters] ?? all.slice(0, 1), !(letters in open));
+}
+
+function onSide(ids: readonly PatternId[], mark: Mark): readonly PatternId[] {
+  const families = mark === 'suffix' ? endings : beginnings;
+  return ids.filter((id) => families.has(familyOf.get(id)!));
+}
+
+function spelling(
+  letters: string,
+  candidates: readonly PatternId[],
+  usualIds: readonly PatternId[],
+  sure: boolean,
+): Spelling {
+  return { letters, candidates, usual: usualIds, sure };
+}

@@ -1,0 +1,61 @@
+const kinds =
+  'week|wk|unit|lesson|step|stage|phase|level|set|day|module|block|part|term|year|grade|group|session|quarter|section|month|cycle';
+const number = '(?:\\d{1,3}[a-z]?|[ivx]{1,5}|one|two|three|four|five|six|seven|eight|nine|ten|[a-h])';
+const numbered = new RegExp(
+  `^(?<kind>${kinds})s?\\s*(?:no\\.?\\s*|number\\s+|#\\s*)?(?:k(?:indergarten)?|${number})(?:\\s*(?:-|–|to|&|and|/|,)\\s*(?:\\d{1,3}))*(?![\\p{L}\\p{N}])`,
+  'iu',
+);
+const called = new RegExp(
+  '^(?<kind>(?:first|second|third|fourth|1st|2nd|3rd|4th)\\s+(?:half\\s+)?(?:term|half|grade|quarter|semester)' +
+    '|(?:autumn|fall|winter|spring|summer)(?:\\s+(?:term|half term))?(?:\\s+\\d)?(?![\\p{L}\\p{N}])' +
+    '|(?:january|february|march|april|may|june|july|august|september|october|november|december)(?![\\p{L}\\p{N}])' +
+    '|kindergarten|reception|nursery|pre-k)(?![\\p{L}\\p{N}])',
+  'iu',
+);
+const ordinal = /^(?<kind>)(?:\(?\d{1,3}[.)]|#\d{1,3}[.):]?)(?=\s)/u;
+
+/** A line that begins a step: what it is called, what kind of unit it counts, and the rest of the line. */
+export interface StepHeading {
+  readonly title: string;
+  /** `week`, `term`, `number`, `month`, … */
+  readonly kind: string;
+  readonly rest: string;
+}
+
+/**
+ * Reads the name of a step at the start of a line: `Week 3: sh, ch` is called "Week 3", `Autumn 1, Week 2` is a
+ * week; `4. sh` is called "Step 4". Null for other lines, as `May we go?` and `Set a place`.
+ */
+export function readStepHeading(line: string): StepHeading | null {
+  let rest = line;
+  let kind: string | null = null;
+  for (let turn = 0; turn < 3; turn++) {
+    const found = numbered.exec(rest) ?? called.exec(rest);
+    if (found === null) break;
+    const after = rest.slice(found[0].length);
+    // "May we", "Group a few": a name goes on with a sign, or is all there is.
+    if (!/^\s*(?:$|[:.,;–—(|/-])/.test(after) && !/\d$/.test(found[0])) break;
+    kind = unitOf(found.groups!.kind!);
+    rest = after.replace(/^[\s:.,;–—|/-]+/, '');
+  }
+  if (kind !== null) return { title: titleOf(line, rest), kind, rest };
+  const found = ordinal.exec(line);
+  if (found === null) return null;
+  return {
+    title: `Step ${found[0].replace(/\D/g, '')}`,
+    kind: 'number',
+    rest: line.slice(found[0].length).trim(),
+  };
+}
+
+function titleOf(line: string, rest: string): string {
+  return line.slice(0, line.length - rest.length).replace(/[\s:.,;–—|/-]+$/, '');
+}
+
+function unitOf(kind: string): string {
+  const plain = kind.toLowerCase();
+  if (/half|term|autumn|fall|winter|spring|summer/.test(plain)) return 'term';
+  if (/grade|kinder|reception|nursery|pre-k/.test(plain)) return 'year';
+  if (/^(?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)/.test(plain)) return 'month';
+  return plain === 'wk' ? 'week' : plain;
+}

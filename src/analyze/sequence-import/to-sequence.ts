@@ -1,0 +1,31 @@
+import { IRREGULAR } from '../standing/read-fields.ts';
+import type { Sequence } from '../types.ts';
+import type { ImportedSequence } from './imported-sequence.ts';
+
+/**
+ * The sequence an imported text amounts to, fit for `parseSequence`: a pattern stays in the first step that has
+ * it, a by-sight word too. Steps without anything to teach stay, so that the steps keep their numbers; a text
+ * without steps gives one empty step.
+ */
+export function toSequence(
+  imported: ImportedSequence,
+  { id, name }: { readonly id: string; readonly name: string },
+): Sequence {
+  const seen = new Set<string>([IRREGULAR]);
+  const fresh = (texts: readonly string[]) => texts.filter((text) => !seen.has(text) && seen.add(text));
+  const words = new Set<string>();
+  const freshWords = (texts: readonly string[]) =>
+    texts.filter((text) => !words.has(text) && words.add(text));
+  const steps = imported.steps.map(({ title, items }) => ({
+    ...(title.trim() === '' ? {} : { title }),
+    teaches: items.flatMap(({ patterns }) => fresh(patterns)),
+    bySight: items.flatMap(({ bySight }) => freshWords(bySight)),
+  }));
+  return {
+    id,
+    name,
+    source: imported.title.trim() === '' ? 'Pasted from a sequence of the school.' : imported.title,
+    licence: 'The school’s own; ask its author before you pass it on.',
+    steps: steps.length > 0 ? steps : [{ teaches: [], bySight: [] }],
+  };
+}

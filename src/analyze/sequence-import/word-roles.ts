@@ -1,0 +1,47 @@
+const filler = [
+  'the|of|with|for|and|word|sound|spelling|spelled|spelt|spell|pattern|letter|grapheme|phoneme|phonic|intro',
+  'introduce|introducing|new|focus|teach|practise|practice|rule|ending|vowel|correspondence|made|both|final',
+  'initial|position|begin|beginning|end|start|at|name|s|syllable|type|to|root|adding|add|common|alternative',
+  'before|after|short|long|consonant|way|more|unit|change|no|reading|blending|all|other|voiced|unvoiced',
+].flatMap((row) => row.split('|'));
+
+/** Words between letters and an example or a sound: rain is an example in `ai as in rain`. */
+export const hintWords: ReadonlySet<string> = new Set([
+  'as',
+  'like',
+  'eg',
+  'in',
+  'says',
+  'say',
+  'saying',
+  'makes',
+  'making',
+  'is',
+  'sounds',
+  'such',
+  'example',
+  'ex',
+]);
+
+/** Words that mean a step without new teaching. */
+export const restWords: ReadonlySet<string> = new Set([
+  'review',
+  'revision',
+  'revise',
+  'recap',
+  'assessment',
+  'assess',
+  'test',
+  'consolidation',
+  'consolidate',
+  'break',
+  'holiday',
+  'holidays',
+  'catchup',
+  'none',
+  'tbc',
+  'n',
+]);
+
+/** Words that say nothing of their own about what is taught: "the sound of". */
+export const fillerWords: ReadonlySet<string> = new Set(filler.flatMap((word) => [word, `${word}s`]));
