@@ -6,7 +6,7 @@ export interface NonsenseSyllable {
 
 /** Spelling=sounds; only spellings whose first sound nobody doubts (common practice, no source). */
 const ONSETS = table(
-  'b=B d=D f=F h=HH j=JH k=K l=L m=M n=N p=P r=R s=S t=T v=V w=W z=Z ch=CH sh=SH th=TH bl=B.L br=B.R cl=K.L cr=K.R dr=D.R fl=F.L fr=F.R gl=G.L gr=G.R pl=P.L pr=P.R sk=S.K sl=S.L sm=S.M sn=S.N sp=S.P st=S.T sw=S.W thr=TH.R tr=T.R tw=T.W spl=S.P.L str=S.T.R squ=S.K.W qu=K.W',
+  'b=B d=D f=F h=HH j=JH k=K l=L m=M n=N p=P r=R s=S t=T v=V w=W z=Z ch=CH sh=SH th=TH bl=B.L br=B.R cl=K.L cr=K.R dr=D.R fl=F.L fr=F.R gl=G.L gr=G.R pl=P.L pr=P.R sk=S.K sl=S.L sm=S.M sn=S.N sp=S.P st=S.T sw=S.W thr=TH.R tr=T.R tw=T.W spl=S.P.L str=S.T.R squ=S.K.W qu=K.W kn=N wr=R ph=F wh=W',
 );
 const SHORT = table('a=AE e=EH i=IH o=AA u=AH');
 const CODAS = table(

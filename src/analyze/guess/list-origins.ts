@@ -13,7 +13,7 @@ export interface Origin {
 
 /** Bases and halves of compounds have at least so many letters; shorter ones are mostly chance (be + an). */
 const SHORTEST = 3;
-/** Endings on three letters that end in a vowel are chance too (the + en); hoed, goer and the like are listed. */
+/** Endings on three letters that end in a vowel are chance too (the + en), save -s (pea + s); hoed, goer and the like are listed. */
 const OPEN_STUMP = /^..[aeiou]$/;
 
 /**
@@ -27,7 +27,8 @@ export function listOrigins(word: string, find: FindBuilt): Origin[] {
 function* bySuffix(word: string, find: FindBuilt): Generator<Origin> {
   for (const { text: letters, soundings } of SUFFIXES) {
     for (const [stem, { stem: base, change }] of restoreStem(word, letters).entries()) {
-      if (base.length < SHORTEST || OPEN_STUMP.test(base) || find(base).length === 0) continue;
+      if (base.length < SHORTEST || find(base).length === 0) continue;
+      if (OPEN_STUMP.test(base) && letters !== 's') continue;
       const mayLessen = change === 'y-to-i' || base.at(-1) === letters[0];
       for (const { sounds } of soundings) {
         const affix = { letters, sound: sounds.join('.'), kind: 'suffix' as const };

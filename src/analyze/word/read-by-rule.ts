@@ -33,6 +33,7 @@ const TEAMS: Readonly<Record<string, string>> = {
   ur: 'ER',
   air: 'EH.R',
   are: 'EH.R',
+  ear: 'IH.R',
   eer: 'IH.R',
   ire: 'AY.R',
   ore: 'AO.R',
@@ -46,10 +47,10 @@ const CODA =
   /^(tch|dge|nch|nth|mpt|nks?|ck|sh|ch|th|ng|nk|ff|ll|ss|zz|gg|dd|bb|tt|mb|nce|nse|lse|lve|[lm]f|lk|lp|lt|ld|mp|nd|nt|ft|pt|ct|xt|sk|sp|st|lch|[bcdfgklmnpstvxz])$/;
 const TEAM_CODA =
   /^(ch|sh|th|ck|nch|ve|se|ce|ze|the|st|nd|nt|ld|lt|ft|ll|rn|mp|lk|n|m|[bcdfgklmnpstvxz]|rk)?$/;
-const VOWEL = /^(igh|air|are|eer|ire|ore|oar|ure|a[iyuwr]|e[eawr]|o[aioyuwer]|u[er]|i[er])/;
+const VOWEL = /^(igh|air|are|ear|eer|ire|ore|oar|ure|a[iyuwr]|e[eawr]|o[aioyuwer]|u[er]|i[er])/;
 const CLUSTER_UNITS =
-  /tch|dge|the$|qu|sh|ch|th|wh|ph|kn(?=.)|wr|gn(?=.)|ck|ng|mb|bb|dd|ff|gg|ll|ss|tt|zz|ce$|se$|ve$|ze$|[a-z]/g;
-const U_WITHOUT_Y = /(r|l|j|ch|s|t|d|n|sh)$/;
+  /tch|dge|the$|qu|sh|ch|th|wh|ph|kn|wr|gn|ck|ng|mb|bb|dd|ff|gg|ll|ss|tt|zz|ce$|se$|ve$|ze$|[a-z]/g;
+const U_WITHOUT_Y = /(r|l|j|ch|s|t|d|n|sh|y)$/;
 
 /**
  * Reads a short word nobody has listed by the first reading of each spelling: one syllable that is closed (blick),
@@ -80,7 +81,9 @@ function readRime(rime: string, onset: string): WordSpelling[] | null {
   if (team) {
     const coda = rime.slice(team.length);
     if (!TEAM_CODA.test(coda) || (/^(are|ire|ore|ure)$/.test(team) && coda !== '')) return null;
-    return [{ letters: team, sound: TEAMS[team]! }, ...readCluster(coda, '')];
+    // fear, but earn.
+    const sound = team === 'ear' && coda !== '' ? 'ER' : TEAMS[team]!;
+    return [{ letters: team, sound }, ...readCluster(coda, '')];
   }
   const vowel = rime[0] ?? '';
   const coda = rime.slice(1);
@@ -97,8 +100,9 @@ function beforeSilentE(vowel: string, consonant: string): string {
   return consonant === 's' && vowel !== 'a' ? 'Z' : CONSONANTS[consonant]!;
 }
 
-/** `next` is what follows: c and g are soft before e, i, y. */
+/** `next` is what follows: c and g are soft before e, i, y, and sc is one sound there (scent). */
 function readCluster(letters: string, next: string): WordSpelling[] {
+  if (letters === 'sc' && /^[eiy]/.test(next)) return [{ letters, sound: 'S' }];
   const units = letters.match(CLUSTER_UNITS) ?? [];
   return units.map((unit, i): WordSpelling => {
     const following = units[i + 1] ?? next;

@@ -3,7 +3,7 @@ import { createGrams, type Grams } from './grams.ts';
 /** Longest run of tokens counted. */
 export const ORDER = 6;
 /** A run stays if it makes its word's letters likelier by so much: count times the gain in natural logarithms. */
-const WORTH = 1.2;
+const WORTH = 1.1;
 /** Runs are dropped a little at a time: what is left takes over their share before the next are weighed. */
 const ROUNDS = 2;
 
