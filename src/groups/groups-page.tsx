@@ -1,13 +1,15 @@
 import { useEffect } from 'preact/hooks';
 import { parseGroup } from '../analyze/index.ts';
 import type { Group } from '../analyze/types.ts';
-import { findSequence } from '../host/sequences-store.ts';
+import { findSequence, listSequences } from '../host/sequences-store.ts';
 import '../ui/page.css';
 import { addGroup, freeName } from './edit-groups.ts';
 import { useEditLog } from './edit-log.ts';
+import { addSequence, originOf } from './edit-sequences.ts';
 import { GroupView } from './group-view.tsx';
 import './groups.css';
-import { useEngine } from './use-engine.ts';
+import { SequenceView } from './sequence-view.tsx';
+import { type EngineState, useEngine } from './use-engine.ts';
 import { type Profiles, useProfiles } from './use-profiles.ts';
 import { addressOf, go, type Route, useRoute } from './use-route.ts';
 
@@ -21,27 +23,29 @@ export function GroupsPage() {
       <header class="masthead">
         <p class="brand">Wordreach</p>
         <h1>Groups</h1>
-        <UndoButton />
       </header>
       {profiles && (
         <>
           <Contents profiles={profiles} route={route} />
           <main tabIndex={-1}>
-            <GroupView
-              key={shownGroup(profiles, route)}
-              id={shownGroup(profiles, route)}
-              groups={profiles.groups}
-              sequences={profiles.sequences}
-              engine={engine}
-            />
+            <Sheet profiles={profiles} route={route} engine={engine} />
           </main>
         </>
       )}
       <footer class="quiet">
         Everything here stays in this browser. Your school’s programme and your own judgement come first.
       </footer>
+      <UndoButton />
     </div>
   );
+}
+
+/** What the address names. */
+function Sheet({ profiles, route, engine }: { profiles: Profiles; route: Route; engine: EngineState }) {
+  const shown = route.view === 'sequence' ? findSequence(profiles.sequences, route.id) : null;
+  if (shown) return <SequenceView key={originOf(shown.id)} sequence={shown} engine={engine} {...profiles} />;
+  const id = shownGroup(profiles, route);
+  return <GroupView key={id} id={id} engine={engine} {...profiles} />;
 }
 
 /** The group the address names, or the one pages are checked for. */
@@ -90,6 +94,38 @@ function Contents({ profiles, route }: { profiles: Profiles; route: Route }) {
       >
         New group
       </button>
+      <h2>Sequences</h2>
+      <ul>
+        {listSequences(sequences).map(({ id, name, steps }) => (
+          <li key={id}>
+            <a
+              href={addressOf({ view: 'sequence', id })}
+              aria-current={route.view === 'sequence' && route.id === id ? 'page' : undefined}
+            >
+              {name}
+            </a>
+            <p class="quiet">
+              {steps.length} {steps.length === 1 ? 'step' : 'steps'}
+              {!(id in sequences.own) && ' · starter'}
+            </p>
+          </li>
+        ))}
+      </ul>
+      <button
+        type="button"
+        class="plain"
+        onClick={async () => {
+          const id = await addSequence('Added a sequence', {
+            name: 'New sequence',
+            source: 'Made in Wordreach by a teacher.',
+            licence: 'The teacher’s own',
+            steps: [{ title: 'First step', teaches: [], bySight: [] }],
+          });
+          go({ view: 'sequence', id });
+        }}
+      >
+        New sequence
+      </button>
     </nav>
   );
 }
@@ -110,7 +146,7 @@ function UndoButton() {
     return () => removeEventListener('keydown', listen);
   }, [undo]);
   return (
-    <p class="undo" role="status">
+    <p class={last ? 'undo' : 'unseen'} role="status">
       {last && (
         <>
           <span>{last.says}.</span>{' '}

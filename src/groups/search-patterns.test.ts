@@ -9,6 +9,8 @@ test.each([
   ['a-e', 'a_e'],
   ['a–e', 'a_e'],
   ['rain', 'ai'],
+  ['ship', 'sh'],
+  ['-ship', 'suffix-ship'],
   ['-ing', 'suffix-ing'],
   ['un-', 'prefix-un'],
   ['sh', 'sh'],

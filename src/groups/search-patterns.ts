@@ -35,8 +35,10 @@ function rank({ id, family, label, letters, sounds, keyWord, examples }: Pattern
     return hasSound(sounds, word.slice(1, -1)) ? 6 : 0;
   }
   const spelt = word.replace(/^-+|-+$/g, '').replace(/^([a-z])-e$/, '$1_e');
-  if (spelt !== '' && letters.split(' ').includes(spelt))
-    return isAffix(family) === /^-|-$/.test(word) ? 8 : 7;
+  if (spelt !== '' && letters.split(' ').includes(spelt)) {
+    if (isAffix(family)) return /^-|-$/.test(word) ? 8 : 5;
+    return 7;
+  }
   if (id === word || keyWord === word) return 6;
   if (hasSound(sounds, word)) return 5;
   if (examples.includes(word)) return 4;

@@ -1,6 +1,7 @@
 import type { Group, Sequence, SequenceStep } from '../analyze/types.ts';
 import { findSequence, type Sequences } from '../host/sequences-store.ts';
 import { patternLabel } from '../ui/pattern-label.ts';
+import { addressOf } from './use-route.ts';
 
 interface SequenceChoiceProps {
   readonly group: Group;
@@ -35,6 +36,13 @@ export function SequenceChoice({ group, sequences, onMove }: SequenceChoiceProps
         {gone && (
           <p class="quiet">
             This group’s sequence is not in this browser, so none of its steps count. Choose another one.
+          </p>
+        )}
+        {sequence && (
+          <p>
+            <a class="plain" href={addressOf({ view: 'sequence', id: sequence.id })}>
+              {sequence.id in sequences.own ? 'Change its steps' : 'Adapt its steps'}
+            </a>
           </p>
         )}
       </div>

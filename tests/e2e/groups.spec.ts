@@ -48,7 +48,7 @@ async function readable(): Promise<number> {
 }
 
 async function names(): Promise<string[]> {
-  return view.getByRole('navigation').locator('li a').allTextContents();
+  return view.getByRole('navigation').locator('a[href^="#group"]').allTextContents();
 }
 
 describe('a group', () => {
@@ -83,7 +83,7 @@ describe('a group', () => {
     await view.getByRole('link', { name: 'Herons' }).click();
     await view.getByRole('button', { name: 'Delete' }).click();
     await expect.poll(names).toEqual(['Plovers', 'Terns', 'Terns (copy)']);
-    expect(await view.getByRole('status').first().textContent()).toContain('Deleted Herons.');
+    expect(await view.locator('.undo').textContent()).toContain('Deleted Herons.');
     await view.getByRole('button', { name: 'Undo' }).click();
     await expect.poll(names).toEqual(['Herons', 'Plovers', 'Terns', 'Terns (copy)']);
     await view.keyboard.press('Control+z');
@@ -149,5 +149,95 @@ describe('a group', () => {
     const panel = await browser.openPanel(story);
     await panel.getByText('Edit groups').waitFor();
     expect(await panel.locator('.group-name option:checked').textContent()).toBe('Plovers');
+  });
+});
+
+describe('a sequence', () => {
+  const titles = () => view.locator('.step-name').allTextContents();
+  const through = async (): Promise<string> => {
+    const stored = await view.evaluate(async () => {
+      const { groups } = (await chrome.storage.local.get('groups')) as {
+        groups?: { groups: { herons: { sequence: string; step: number } } };
+      };
+      return groups?.groups.herons;
+    });
+    return stored ? `${stored.sequence} ${stored.step}` : 'as it was';
+  };
+  const step = (title: string) => view.locator('.step-row').filter({ hasText: title }).first();
+
+  beforeEach(async () => {
+    await view.getByRole('link', { name: 'Adapt its steps' }).click();
+    await view.getByText('This starter comes with Wordreach.').waitFor();
+  });
+
+  test('that is a starter is copied at the first change, and its groups follow', async () => {
+    await step('Short i, n, f').getByRole('button', { name: 'Move step 3 up' }).click();
+    await expect.poll(async () => (await titles())[1]).toBe('Short i, n, f');
+    expect(await view.getByLabel('Name of the sequence').inputValue()).toBe('Steady steps, ours');
+    expect(await view.evaluate(() => document.activeElement?.getAttribute('aria-label'))).toBe(
+      'Move step 2 up',
+    );
+    await expect.poll(through).toBe('steady-steps-ours 24');
+    await view.getByRole('button', { name: 'Undo' }).click();
+    await view.getByText('This starter comes with Wordreach.').waitFor();
+    await expect.poll(through).toBe('steady-steps 24');
+    expect((await titles())[2]).toBe('Short i, n, f');
+  });
+
+  test('is split, merged and moved by keyboard, and the groups keep their place', async () => {
+    await step('Short i, n, f').getByRole('button', { expanded: false }).press('Enter');
+    await view.getByRole('button', { name: 'Split in two' }).press('Enter');
+    await expect.poll(through).toBe('steady-steps-ours 25');
+    expect((await titles())[3]).toBe('f as in fish');
+    await view.keyboard.press('Alt+ArrowDown');
+    await expect.poll(async () => (await titles())[2]).toBe('f as in fish');
+    await view.keyboard.press('Alt+ArrowUp');
+    await expect.poll(async () => (await titles())[3]).toBe('f as in fish');
+    await view.getByRole('button', { name: 'Merge with the next' }).press('Enter');
+    await expect.poll(through).toBe('steady-steps-ours 24');
+    for (let i = 0; i < 3; i++) await view.getByRole('button', { name: 'Undo' }).click();
+    await expect.poll(through).toBe('steady-steps-ours 25');
+  });
+
+  test('is dragged by its handle', async () => {
+    await step('p, c').locator('.handle').dragTo(step('Short o, h, d'));
+    await expect
+      .poll(async () => (await titles()).slice(1, 4))
+      .toEqual(['Short i, n, f', 'Short o, h, d', 'p, c']);
+  });
+
+  test('says what is odd, and has no faults', async () => {
+    await step('Short i, n, f').getByRole('button', { expanded: false }).click();
+    await view.getByLabel('Teaches').fill('mp');
+    await view.locator('.found-row').first().click();
+    await view.getByText('Mp at the end of a word comes before').waitFor({ state: 'detached' });
+    await view.getByLabel('By-sight words').fill('the fin');
+    await view.getByLabel('Title').focus();
+    await view.getByText('“the” is taught by sight in step 1 already.').waitFor();
+    await view.getByText('“fin” can be decoded by now').waitFor();
+    await view.getByText('patterns are never taught').click();
+    await expectSound();
+  });
+
+  test('of one’s own is made, followed, copied and deleted', async () => {
+    await view.getByRole('button', { name: 'New sequence' }).click();
+    const name = view.getByLabel('Name of the sequence');
+    await expect.poll(() => name.inputValue()).toBe('New sequence');
+    await name.fill('Harbour order');
+    await name.press('Enter');
+    await view.locator('[data-act=open]').click();
+    await view.getByLabel('Teaches').fill('map');
+    await view.getByLabel('Teaches').press('Enter');
+    await view.getByText('m as in map').first().waitFor();
+    await view.getByRole('link', { name: 'Plovers' }).click();
+    await view.getByLabel('Sequence', { exact: true }).selectOption('Harbour order');
+    await view.getByText('Taught now: m as in map').waitFor();
+    await view.getByRole('link', { name: 'Harbour order' }).click();
+    await view.getByText('It can be deleted once no group follows it.').waitFor();
+    await view.getByRole('button', { name: 'Copy' }).click();
+    await expect.poll(() => name.inputValue()).toBe('Harbour order, ours');
+    await view.getByRole('button', { name: 'Delete' }).click();
+    await view.getByRole('link', { name: 'Harbour order, ours' }).waitFor({ state: 'detached' });
+    expect(await view.getByRole('link', { name: 'Harbour order' }).count()).toBe(1);
   });
 });

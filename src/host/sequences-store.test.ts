@@ -1,0 +1,70 @@
+import { beforeEach, expect, test, vi } from 'vitest';
+import {
+  changeSequences,
+  findSequence,
+  freeSequenceId,
+  listSequences,
+  loadSequences,
+} from './sequences-store.ts';
+
+const kept = vi.hoisted(() => new Map<string, unknown>());
+vi.mock('./browser.ts', () => ({
+  browser: {
+    storage: {
+      local: {
+        get: async (key: string) => structuredClone({ [key]: kept.get(key) }),
+        set: async (items: Record<string, unknown>) => {
+          for (const [key, value] of Object.entries(items)) kept.set(key, structuredClone(value));
+        },
+      },
+    },
+  },
+}));
+
+beforeEach(() => kept.clear());
+
+const harbour = {
+  id: 'harbour-order',
+  name: 'Harbour order',
+  source: 'our own',
+  licence: 'MIT',
+  steps: [{ teaches: ['m'], bySight: ['the'] }],
+};
+
+test('the teacher’s own stand before the starters, and are found by id', async () => {
+  await changeSequences((own) => ({ ...own, 'harbour-order': harbour }));
+  const sequences = await loadSequences();
+  expect(listSequences(sequences).map(({ id }) => id)[0]).toBe('harbour-order');
+  expect(findSequence(sequences, 'harbour-order')).toEqual(harbour);
+  expect(findSequence(sequences, 'steady-steps')?.name).toBe('Steady steps');
+  expect(findSequence(sequences, 'constructor')).toBeNull();
+  expect(findSequence(sequences, null)).toBeNull();
+});
+
+test('what cannot be read stays in storage, and its id stays taken', async () => {
+  const later = { ...harbour, id: 'later', steps: [{ teaches: ['a pattern of next year'] }] };
+  kept.set('sequences', { version: 1, sequences: { later } });
+  await changeSequences((own) => ({ ...own, 'harbour-order': harbour }));
+  expect((kept.get('sequences') as { sequences: Record<string, unknown> }).sequences.later).toEqual(later);
+  expect(freeSequenceId('Later', await loadSequences())).toBe('later-2');
+});
+
+test.each([
+  ['Harbour order', 'harbour-order'],
+  ['Steady steps', 'steady-steps-2'],
+  ['  École – 2027! ', 'ecole-2027'],
+  ['音', 'sequence'],
+  ['__proto__', 'proto'],
+])('“%s” gets the id %s', async (name, id) => {
+  expect(freeSequenceId(name, await loadSequences())).toBe(id);
+});
+
+test.each([null, 7, { sequences: 7 }, { sequences: null }])(
+  '%j in storage gives the starters',
+  async (value) => {
+    kept.set('sequences', value);
+    const { own, starters } = await loadSequences();
+    expect(own).toEqual({});
+    expect(starters.length).toBeGreaterThan(1);
+  },
+);
