@@ -45,7 +45,7 @@ class ClauseReader {
   /** Something divides what comes from what came. */
   private broken = true;
   /** A heading that a list follows; `strong`: the list is announced by a colon or brackets. */
-  private scope: { heading: Phrase; chunk: Chunk; strong: boolean } | null = null;
+  private scope: { heading: Phrase; chunk: Chunk; strong: boolean; sound: boolean } | null = null;
   private hinting = false;
   /** In brackets that say more about what stands before them. */
   private aside = false;
@@ -74,9 +74,7 @@ class ClauseReader {
         this.divide();
         break;
       case 'is':
-        if (this.scope !== null && this.scope.chunk === this.chunk)
-          this.scope.strong ||= this.chunk.spelled.length === 0;
-        else this.hinting = this.chunk !== null && this.chunk.spelled.length > 0;
+        this.readColon();
         break;
       case 'hint':
         this.hinting = this.chunk !== null;
@@ -97,6 +95,18 @@ class ClauseReader {
         this.readHeading(soundPhrase(lexeme.text), lexeme, 1, true);
     }
     return 1;
+  }
+
+  /** A colon or the like: announces a list after a heading, examples after letters, anything after other words. */
+  private readColon(): void {
+    const { chunk, scope } = this;
+    if (scope !== null && scope.chunk === chunk) scope.strong ||= chunk.spelled.length === 0;
+    else if (chunk !== null && chunk.known === 0 && !this.aside) {
+      // "Odd's list: wr" is about wr.
+      this.chunks.pop();
+      this.chunk = null;
+      this.pending = chunk.start;
+    } else this.hinting = chunk !== null && chunk.spelled.length > 0;
   }
 
   private divide(): void {
@@ -142,13 +152,17 @@ class ClauseReader {
     else if (text === 'or' && this.divides(i)) this.divide();
     else if (spelling !== null && !(prose && lexeme.mark === 'none' && !text.includes('_')))
       this.readSpelling(spelling, lexeme);
-    else if (last !== undefined && text.length > 1 && fits(text, last.spelling.letters))
-      last.examples.push(text);
+    else if (last !== undefined && this.shows(text, last)) last.examples.push(text);
     else if (restWords.has(text) && !prose) this.openOr(lexeme).rest = true;
     else if (hintWords.has(text) && this.chunk !== null && !this.broken && !prose) this.hinting = true;
     else if (fillerWords.has(text) || /^\p{N}+$/u.test(text)) this.wait(lexeme);
     else this.openOr(lexeme).unknown += 1;
     return 1;
+  }
+
+  /** Whether a word is an example of letters before it; beyond a comma one letter is too little to say so: `t, the`. */
+  private shows(text: string, { spelling }: Spelled): boolean {
+    return text.length > 1 && fits(text, spelling.letters) && (!this.broken || spelling.letters.length > 1);
   }
 
   private phraseAt(i: number): readonly [Phrase | null, number] {
@@ -166,12 +180,16 @@ class ClauseReader {
 
   private readHeading(phrase: Phrase, lexeme: Lexeme, words: number, sound: boolean): void {
     const { chunk } = this;
-    const beside = chunk !== null && (this.aside || this.hinting || !this.broken);
+    // "-ed /t/, /d/" are two sounds of one ending, "ch, /sh/" two spellings.
+    const more = sound && (chunk?.spelled.at(-1)?.sounds.length ?? 0) > 0;
+    const beside = chunk !== null && (this.aside || this.hinting || !this.broken || more);
     if (beside && chunk.spelled.length > 0) {
       const narrows = (one: Spelled) => one.spelling.candidates.some((id) => phrase.within?.has(id));
       const last = chunk.spelled.at(-1)!;
-      if (this.aside || this.hinting || (sound && chunk.phrases.length === 0)) {
+      const leads = this.scope?.chunk === chunk && this.scope.sound;
+      if (this.aside || this.hinting || (sound && !leads && (!this.broken || narrows(last)))) {
         if (phrase.within !== null) last.sounds.push(phrase);
+        this.touch();
         return;
       }
       if (!sound && narrows(last)) {
@@ -179,10 +197,10 @@ class ClauseReader {
         chunk.known += words;
         return;
       }
-    } else if (beside && this.joins(chunk, phrase)) {
+    } else if (beside && !(sound && this.scope?.sound) && this.joins(chunk, phrase)) {
       chunk.phrases.push(phrase);
       chunk.known += words;
-      if (phrase.within !== null) this.scope = { heading: phrase, chunk, strong: false };
+      if (phrase.within !== null) this.scope = { heading: phrase, chunk, strong: false, sound };
       return;
     } else if (beside && this.aside) {
       return;
@@ -190,7 +208,7 @@ class ClauseReader {
     const opened = this.open(lexeme.start);
     opened.phrases.push(phrase);
     opened.known += words;
-    this.scope = phrase.within === null ? null : { heading: phrase, chunk: opened, strong: false };
+    this.scope = phrase.within === null ? null : { heading: phrase, chunk: opened, strong: false, sound };
   }
 
   /** Two headings side by side are one when they can mean the same: "long a silent e". */
@@ -234,17 +252,13 @@ class ClauseReader {
     return end - i;
   }
 
-  /** `ai or ay`; but in `ar or ir` and `ar, or` it is letters. */
+  /** `ai or ay`, `/d/ or /t/`; but in `ar or ir` and `ar, or` it is letters. */
   private divides(i: number): boolean {
     const before = this.lexemes[i - 1];
     const after = this.lexemes[i + 1];
-    if (
-      before?.kind !== 'word' ||
-      after?.kind !== 'word' ||
-      before.text.endsWith('r') ||
-      after.text.endsWith('r')
-    )
-      return false;
+    if (before?.kind === 'sound' && after?.kind === 'sound') return true;
+    if (before?.kind !== 'word' || after?.kind !== 'word') return false;
+    if (before.text.endsWith('r') || after.text.endsWith('r')) return false;
     return this.scope?.heading.within?.has('or') !== true;
   }
 

@@ -18,6 +18,7 @@ export interface ReadItem extends ImportedItem {
  * another cell of the row: with bread, a bare `ea` is that of bread.
  */
 export function readItems(text: string, kind: CellKind, hints: readonly string[] = []): readonly ReadItem[] {
+  if (kind === 'notes' || kind === 'examples') return [item(text.trim(), 'ignored')];
   return cutClauses(text, kind).flatMap((clause) => {
     if (clause.kind === 'notes' || clause.kind === 'examples') return [item(clause.text, 'ignored')];
     if (clause.kind === 'by-sight' || listsWords(clause.text)) return [bySightItem(clause.text, 'matched')];

@@ -39,7 +39,7 @@ function readLine(raw: string, blankBefore: boolean): Line {
   const body = bulleted === null ? unmarked : unmarked.slice(bulleted[0].length);
   const bold = /^(\*\*|__)(?<text>(?:(?!\1).)+?)\1:?$/u.exec(body);
   const text = body.replace(/\*\*|__(?=\p{L}{2}|\W|$)/gu, '').trim();
-  const heading = bulleted === null || bold !== null ? headingOf(text, marked?.[1], bold !== null) : null;
+  const heading = bulleted === null ? headingOf(text, marked?.[1], bold !== null) : null;
   return { text, bullet: bulleted !== null, indent, blankBefore, heading };
 }
 

@@ -36,16 +36,34 @@ export function readList(text: string): Layout {
 
 /** Drops headings where stronger ones divide the text: leads under weeks, numbers that only count bullets. */
 function settleHeadings(lines: readonly Line[]): readonly Line[] {
-  const strong = lines.some(({ heading }) => heading !== null && heading !== 'lead' && heading !== 'number');
-  const numbers = lines
-    .filter(({ heading }) => heading === 'number')
-    .map(({ text }) => Number.parseInt(text.replace(/^\D+/, ''), 10));
-  const counts =
-    numbers.length > 1 && (!strong || numbers.every((number, i) => i === 0 || number > numbers[i - 1]!));
+  const strong = lines.some(isStrong);
+  const counts = countsSteps(lines, strong);
   return lines.map((line) => {
     const kept = line.heading === 'lead' ? !strong && !counts : line.heading === 'number' ? counts : true;
     return kept ? line : { ...line, heading: null };
   });
+}
+
+/** Whether numbers at the start of lines number the steps: under headings only if they run on from one to the next. */
+function countsSteps(lines: readonly Line[], strong: boolean): boolean {
+  let section = 0;
+  let last: { number: number; section: number } | null = null;
+  let numbers = 0;
+  let runsOn = false;
+  for (const line of lines) {
+    if (isStrong(line)) section += 1;
+    if (line.heading !== 'number') continue;
+    const number = Number.parseInt(line.text.replace(/^\D+/, ''), 10);
+    if (strong && last !== null && number <= last.number) return false;
+    runsOn ||= last !== null && section > last.section;
+    last = { number, section };
+    numbers += 1;
+  }
+  return numbers > 1 && (!strong || runsOn);
+}
+
+function isStrong({ heading }: Line): boolean {
+  return heading !== null && heading !== 'lead' && heading !== 'number';
 }
 
 /** How many lines at the top say what the whole is: lines before the first heading in which nothing is understood. */
@@ -109,7 +127,7 @@ function isName(rest: string, under: readonly Line[]): boolean {
   const taught = under
     .flatMap((line) => readItems(line.text, 'patterns'))
     .some(({ patterns }) => patterns.length > 0);
-  return taught || (under.length > 0 && items.every(({ heads }) => !heads));
+  return taught || (under.some(({ heading }) => heading === null) && items.every(({ heads }) => !heads));
 }
 
 function stepsByBlock(lines: readonly Line[]): readonly LaidStep[] {

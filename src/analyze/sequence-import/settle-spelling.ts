@@ -141,6 +141,8 @@ export function leanOnNeighbours(settled: readonly Settled[]): readonly Settled[
 function alike(id: PatternId, others: readonly PatternId[]): boolean {
   const { family, sounds } = patterns.get(id)!;
   return others.some((other) => {
+    // "air, ear" lists two sounds more often than one.
+    if (other === 'air') return false;
     const beside = patterns.get(other)!;
     return (
       (family.endsWith('blend') && family === beside.family) ||

@@ -68,7 +68,9 @@ export function splitLexemes(text: string): readonly Lexeme[] {
     }
     for (const part of splitWord(found)) {
       const { start: _, ...rest } = part;
-      lexemes.push({ ...rest, start: at + part.start, end: at + part.end });
+      // An opening quote belongs to its word.
+      const quoted = part.start === 0 && /["“‘<]/.test(text[at - 1] ?? ' ') ? 1 : 0;
+      lexemes.push({ ...rest, start: at + part.start - quoted, end: at + part.end });
     }
     at += found.length;
   }

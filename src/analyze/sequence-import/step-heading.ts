@@ -36,7 +36,7 @@ export function readStepHeading(line: string): StepHeading | null {
     // "May we", "Group a few": a name goes on with a sign, or is all there is.
     if (!/^\s*(?:$|[:.,;–—(|/-])/.test(after) && !/\d$/.test(found[0])) break;
     kind = unitOf(found.groups!.kind!);
-    rest = after.replace(/^[\s:.,;–—|/-]+/, '');
+    rest = after.replace(/^(?:[\s:.,;–—|]|-(?=\s|$))+/, '');
   }
   if (kind !== null) return { title: titleOf(line, rest), kind, rest };
   const found = ordinal.exec(line);

@@ -1,0 +1,263 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import {
+  catalogue,
+  choiceKey,
+  type ImportedItem,
+  importSequence,
+  parseSequence,
+  toSequence,
+} from '../src/analyze/index.ts';
+
+/**
+ * Sequences in the styles schools write them, all written for this test in orders of our own, each with what a
+ * teacher would say it means (`.tsv`: step, item, then pattern ids, `words: …` for by-sight words, `-` for nothing
+ * to teach, `?` for what nobody could know). Common practice, no source.
+ */
+const folder = new URL('sequences/', import.meta.url);
+const styles = readdirSync(folder)
+  .filter((file) => file.endsWith('.txt'))
+  .map((file) => ({
+    style: file.slice(0, -4),
+    pasted: readFileSync(new URL(file, folder), 'utf8'),
+    expected: readFileSync(new URL(file.replace('.txt', '.tsv'), folder), 'utf8')
+      .replace(/\n$/, '')
+      .split('\n'),
+  }));
+
+/** The least share of items to be right without help, over all styles. */
+const LEAST_RIGHT = 0.95;
+
+const seeded = { seed: 20_261_126, numRuns: 1000 };
+
+test('there are enough styles', () => {
+  expect(styles.length).toBeGreaterThanOrEqual(12);
+});
+
+test.each(styles)('reads $style', ({ pasted, expected }) => {
+  expect(rowsOf(pasted)).toEqual(expected);
+});
+
+test(`at least ${LEAST_RIGHT * 100} of 100 items are right`, () => {
+  const right = styles.map(({ pasted, expected }) => {
+    const rows = rowsOf(pasted);
+    return expected.filter((row) => rows.includes(row)).length;
+  });
+  const all = styles.flatMap(({ expected }) => expected).length;
+  expect(right.reduce((sum, count) => sum + count, 0) / all).toBeGreaterThanOrEqual(LEAST_RIGHT);
+});
+
+describe('notations', () => {
+  // Each means the same in any sequence.
+  test.each<[string, string]>([
+    ['a_e; a-e; a–e; a-consonant-e; aCe', 'a_e'],
+    ['VCe; CVCe; v-e; silent e; final e; vowel-consonant-e', 'a_e e_e i_e o_e u_e-oo u_e-yoo'],
+    ['/ā/', 'long-a'],
+    ['/sh/; sh; "sh"; <sh>; sh (ship); sh as in ship; sh - ship; sh: ship, shop', 'sh'],
+    ['soft c; c before e, i, y; c /s/; c says /s/; c = s', 'soft-c'],
+    ['hard g', 'g'],
+    ['soft c and g', 'soft-c soft-g'],
+    ['ea (short e); ea /ĕ/; ea /ɛ/; ea as in bread', 'ea-short-e'],
+    ['kn, wr, gn silent letters', 'kn wr gn'],
+    ['vowel teams ai ay; ai & ay vowel teams; long a: ai, ay; /ā/ ai, ay', 'ai ay'],
+    ['long a silent e; long a VCe', 'a_e'],
+    ['doubling rule; double the final consonant; 1-1-1 rule', 'change-double'],
+    ['-ed; -ed /t/ /d/ /id/; suffix -ed; past tense', 'suffix-ed-t suffix-ed-d suffix-ed-id'],
+    ['-ed as /t/; -ed (/t/)', 'suffix-ed-t'],
+    ['-y (happy); y as in pony', 'y-long-e'],
+    ['oo (long); long oo; oo /uː/', 'oo-moon'],
+  ])('%s', (texts, patterns) => {
+    for (const text of texts.split('; ')) expect([text, patternsOf(text)]).toEqual([text, patterns]);
+  });
+
+  test('what has several meanings is a guess, unless what stands beside it decides', () => {
+    expect(itemsOf('ow')).toMatchObject([{ status: 'guessed', patterns: ['ow-long-o', 'ow-ow'] }]);
+    expect(itemsOf('oa, ow')[1]).toMatchObject({ status: 'matched', patterns: ['ow-long-o'] });
+    expect(itemsOf('digraphs')).toMatchObject([{ status: 'guessed' }]);
+  });
+
+  test('prose is not taken for letters', () => {
+    expect(itemsOf('visit a lighthouse or our harbour with Ines')).toMatchObject([
+      { status: 'unknown', patterns: [] },
+    ]);
+  });
+});
+
+describe('what the teacher settled', () => {
+  const pasted = 'Week 1: sh, zzq, the marigold, constructor\nWeek 2: zzq';
+
+  test('goes for every item with that text, and changes no text', () => {
+    const choices = {
+      [choiceKey('ZZQ ')]: ['ch', 'no such pattern'],
+      [choiceKey('the marigold')]: 'by-sight',
+      sh: 'ignore',
+    } as const;
+    const items = importSequence(pasted, choices).steps.flatMap((step) => step.items);
+    expect(items.map(({ text }) => text)).toEqual(itemsOf(pasted).map(({ text }) => text));
+    expect(items).toMatchObject([
+      { text: 'sh', status: 'ignored', patterns: [], bySight: [] },
+      { text: 'zzq', status: 'chosen', patterns: ['ch'] },
+      { text: 'the marigold', status: 'chosen', bySight: ['the', 'marigold'] },
+      { text: 'constructor', status: 'unknown' },
+      { text: 'zzq', status: 'chosen', patterns: ['ch'] },
+    ]);
+  });
+
+  test.each([
+    ['1. Ai – rain ', 'ai - rain'],
+    ['“sh”', 'sh'],
+    ['can’t', "can't"],
+  ])('%s is remembered as %s', (text, key) => {
+    expect(choiceKey(text)).toBe(key);
+  });
+});
+
+describe('as a sequence', () => {
+  test('a pattern and a word stay in the first step that has them', () => {
+    const sequence = toSequence(
+      importSequence('Week 1: sh, ch\nSight words: the\nWeek 2: sh\nSight words: the, of'),
+      {
+        id: 'own',
+        name: 'Our own',
+      },
+    );
+    expect(sequence.steps).toEqual([
+      { title: 'Week 1', teaches: ['sh', 'ch'], bySight: ['the'] },
+      { title: 'Week 2', teaches: [], bySight: ['of'] },
+    ]);
+  });
+
+  test.each([...styles.map(({ pasted }) => pasted), '', 'Sight words', ' \n\t '])(
+    'is one the engine takes',
+    (pasted) => {
+      const sequence = toSequence(importSequence(pasted), { id: 'own', name: 'Our own' });
+      expect(parseSequence(sequence)).toEqual(sequence);
+    },
+  );
+});
+
+/** Pieces sequences are made of, and what else may be pasted. */
+const piece = fc.oneof(
+  fc.constantFrom(...catalogue.map(({ label }) => label), ...catalogue.map(({ letters }) => letters)),
+  fc.constantFrom(
+    'Week 3',
+    'Unit 2:',
+    '1.',
+    '# Plan',
+    'Sight words:',
+    'Phonics',
+    'Notes:',
+    'short a',
+    '/ā/',
+    '(rain)',
+    '-ed',
+    'un-',
+    'before e',
+    'e.g.',
+    'and',
+    'or',
+    'the',
+    'review',
+    '2-syllable',
+    '**sh**',
+    '__proto__',
+    '<b>sh</b>',
+  ),
+  fc.constantFrom(
+    ',',
+    ';',
+    '\n',
+    '\n\n',
+    '\t',
+    '|',
+    '\n- ',
+    '\n  • ',
+    ' / ',
+    ':',
+    '(',
+    ')',
+    '"',
+    '""',
+    '---',
+    '\r\n',
+    '=',
+    '–',
+  ),
+  fc.string({ unit: 'binary', maxLength: 12 }),
+);
+const pastedText = fc.array(piece, { maxLength: 30 }).map((pieces) => pieces.join(' '));
+
+describe('laws', () => {
+  test('nothing pasted is lost but what divides', () => {
+    fc.assert(
+      fc.property(pastedText, (pasted) => {
+        const { title, steps } = importSequence(pasted);
+        const kept = [title, ...steps.flatMap((step) => [step.title, ...step.items.map(({ text }) => text)])];
+        const left = countPieces(kept.join('\n'));
+        for (const [word, count] of countPieces(pasted)) {
+          if (word !== 'and') expect([word, (left.get(word) ?? 0) >= count]).toEqual([word, true]);
+        }
+      }),
+      seeded,
+    );
+  });
+
+  test.each(styles)('nothing of $style is lost', ({ pasted }) => {
+    const { title, steps } = importSequence(pasted);
+    const kept = countPieces(
+      [title, ...steps.flatMap((step) => [step.title, ...step.items.map(({ text }) => text)])].join('\n'),
+    );
+    const lost = [...countPieces(pasted)].filter(
+      ([word, count]) => word !== 'and' && (kept.get(word) ?? 0) < count,
+    );
+    expect(lost).toEqual([]);
+  });
+
+  test('every item has its text and only patterns of the catalogue; the result is a sequence', () => {
+    const ids = new Set(catalogue.map(({ id }) => id));
+    fc.assert(
+      fc.property(pastedText, (pasted) => {
+        const imported = importSequence(pasted);
+        for (const item of imported.steps.flatMap((step) => step.items)) {
+          expect(item.text.trim()).not.toBe('');
+          expect(item.patterns.filter((id) => !ids.has(id))).toEqual([]);
+          if (item.status === 'unknown' || item.status === 'ignored')
+            expect([...item.patterns, ...item.bySight]).toEqual([]);
+          else expect([...item.patterns, ...item.bySight]).not.toEqual([]);
+        }
+        parseSequence(toSequence(imported, { id: 'own', name: 'Our own' }));
+      }),
+      seeded,
+    );
+  });
+});
+
+function rowsOf(pasted: string): string[] {
+  return importSequence(pasted).steps.flatMap(({ title, items }) =>
+    items.map((item) => `${title}\t${item.text}\t${meaning(item)}`),
+  );
+}
+
+function meaning({ status, patterns, bySight }: ImportedItem): string {
+  if (bySight.length > 0) return `words: ${bySight.join(' ')}`;
+  if (status === 'ignored') return '-';
+  return patterns.join(' ') || '?';
+}
+
+function itemsOf(pasted: string): readonly ImportedItem[] {
+  return importSequence(pasted).steps.flatMap((step) => step.items);
+}
+
+function patternsOf(pasted: string): string {
+  return itemsOf(pasted)
+    .flatMap(({ patterns }) => patterns)
+    .join(' ');
+}
+
+function countPieces(text: string): ReadonlyMap<string, number> {
+  const counts = new Map<string, number>();
+  for (const [word] of text.normalize('NFC').matchAll(/[\p{L}\p{N}]+/gu))
+    counts.set(word, (counts.get(word) ?? 0) + 1);
+  return counts;
+}
