@@ -31,7 +31,7 @@ export interface Judge {
  * Bram's) or stands with a capital in mid sentence; `unsure` if its reading is a rule's or a guess; else `beyond`.
  */
 export function createJudge(analyzer: WordAnalyzer, group: CompiledGroup): Judge {
-  const analyze = remember((key: WordKey) => analyzer.analyze(key));
+  const analyze = remember((key: WordKey) => weigh(analyzer.analyze(key)));
   const judgeFor = (group: CompiledGroup): Judge =>
     Object.assign(
       remember((key: WordKey) => judgeWord(key, analyze, group)),
@@ -45,6 +45,34 @@ export function createJudge(analyzer: WordAnalyzer, group: CompiledGroup): Judge
   return judgeFor(group);
 }
 
+/** What judging needs of a word; kept for every word of a page, so nothing else is. */
+interface Weighed {
+  readonly homograph: boolean;
+  readonly usage: WordAnalysis['usage'];
+  readonly readings: readonly WeighedReading[];
+}
+
+interface WeighedReading {
+  readonly source: Reading['source'];
+  readonly requires: readonly PatternId[];
+  readonly base: string | null;
+  /** Patterns of what is added to the base, when that is only endings; else null. */
+  readonly endings: readonly PatternId[] | null;
+}
+
+function weigh({ homograph, usage, readings }: WordAnalysis): Weighed {
+  return {
+    homograph,
+    usage,
+    readings: readings.map(({ source, requires, base, affixes, units }) => {
+      const onlyEndings =
+        base !== null && affixes.every(({ kind }) => kind === 'suffix' || kind === 'possessive');
+      const endings = onlyEndings ? units.filter(({ affix }) => affix).map(({ pattern }) => pattern) : null;
+      return { source, requires, base, endings };
+    }),
+  };
+}
+
 function remember<V>(find: (key: WordKey) => V): (key: WordKey) => V {
   const known = new Map<WordKey, V>();
   return (key) => {
@@ -56,7 +84,7 @@ function remember<V>(find: (key: WordKey) => V): (key: WordKey) => V {
   };
 }
 
-function judgeWord(key: WordKey, analyze: WordAnalyzer['analyze'], group: CompiledGroup): Verdict {
+function judgeWord(key: WordKey, analyze: (key: WordKey) => Weighed, group: CompiledGroup): Verdict {
   const { word: shown } = splitKey(key);
   if (group.bySight.has(shown.toLowerCase())) return { standing: 'by-sight', missing: [] };
 
@@ -88,12 +116,12 @@ function judgeWord(key: WordKey, analyze: WordAnalyzer['analyze'], group: Compil
   };
 }
 
-function missingFor({ requires }: Reading, { taught }: CompiledGroup): PatternId[] {
+function missingFor({ requires }: WeighedReading, { taught }: CompiledGroup): PatternId[] {
   return requires.filter((id) => !hasBit(taught, id));
 }
 
 /** Readings by rule or guess are never shown as facts. */
-function isSure({ source }: Reading): boolean {
+function isSure({ source }: WeighedReading): boolean {
   return source === 'dictionary' || source === 'derived';
 }
 
@@ -101,7 +129,7 @@ function isSure({ source }: Reading): boolean {
  * Bram and Bram's when Bram is listed; a word that is met only as a name (Wilma, also where a sentence starts);
  * a word with a capital in mid sentence that is not common (Falk), nor Monday or I'm. The Harbour is a word.
  */
-function isName(shown: string, { usage }: WordAnalysis, { names }: CompiledGroup): boolean {
+function isName(shown: string, { usage }: Weighed, { names }: CompiledGroup): boolean {
   const word = shown.toLowerCase();
   if (names.has(word) || names.has(word.replace(/'s?$/, ''))) return true;
   if (isCapitalWord(word)) return false;
@@ -112,13 +140,14 @@ function isName(shown: string, { usage }: WordAnalysis, { names }: CompiledGroup
  * What the group lacks for an inflected form of a by-sight word: with want taught as a whole, wants takes only
  * its ending. Null for other words: unwanted, the compound someone.
  */
-function missingBesideBase(reading: Reading, { bySight, taught }: CompiledGroup): PatternId[] | null {
-  if (reading.base === null || !bySight.has(reading.base.toLowerCase())) return null;
-  if (!reading.affixes.every(({ kind }) => kind === 'suffix' || kind === 'possessive')) return null;
-  const added = new Set(reading.units.filter((unit) => unit.affix).map((unit) => unit.pattern));
-  return reading.requires.filter((id) => {
+function missingBesideBase(
+  { base, endings, requires }: WeighedReading,
+  { bySight, taught }: CompiledGroup,
+): PatternId[] | null {
+  if (base === null || endings === null || !bySight.has(base.toLowerCase())) return null;
+  return requires.filter((id) => {
     const pattern = catalogue[bitOf.get(id) ?? -1];
-    const comesWithEnding = added.has(id) || (pattern !== undefined && isInflection(pattern));
+    const comesWithEnding = endings.includes(id) || (pattern !== undefined && isInflection(pattern));
     return comesWithEnding && !hasBit(taught, id);
   });
 }
