@@ -50,7 +50,11 @@ function nameBefore(part: string, colon: number): { at: number; kind: CellKind }
   const starts = [...before.matchAll(/(?<![\p{L}\p{N}-])[\p{L}]/gu)].map(({ index }) => index).slice(-4);
   for (const start of starts) {
     const kind = findColumnKind(before.slice(start));
-    if (kind !== null && kind !== 'step') return { at: colon - before.length + start, kind };
+    // "VCe words: cake" is about VCe; a name of a column begins the clause, or has a capital.
+    const begins =
+      /^\p{Lu}/u.test(before.slice(start)) ||
+      /(?:^|[.;,)])\s*$/.test(part.slice(0, colon - before.length + start));
+    if (kind !== null && kind !== 'step' && begins) return { at: colon - before.length + start, kind };
   }
   return null;
 }

@@ -22,6 +22,7 @@ const vce = ['a_e', 'e_e', 'i_e', 'o_e', 'u_e-oo', 'u_e-yoo'];
 const shorts = ['short-a', 'short-e', 'short-i', 'short-o', 'short-u'];
 const longs = ['long-a', 'long-e', 'long-i', 'long-o', 'long-u-yoo', 'long-u-oo'];
 const rVowels = ['ar', 'or', 'er', 'ir', 'ur'];
+const pastTense = ['suffix-ed-t', 'suffix-ed-d', 'suffix-ed-id'];
 const schwas = ['schwa-a', 'schwa-e', 'schwa-i', 'schwa-o', 'schwa-u', 'weak-e'];
 const consonants = [...'bcdfghjklmnprstvwxyz', 'qu'];
 const digraphs = ['sh', 'ch', 'th', 'th-voiced', 'wh', 'ck', 'ng'];
@@ -72,8 +73,6 @@ const plain: Readonly<Record<string, readonly PatternId[]>> = {
   'drop e|drop the e|drop e rule|e drop|drop final e|drop the final e|dropping e|dropping the e|drop silent e|drop the silent e|dropping the final e':
     ['change-drop-e'],
   'y to i|change y to i|y to i rule|change the y to i|changing y to i|changing the y to i': ['change-y-to-i'],
-  'plural|plural ending': ['suffix-s', 'suffix-es'],
-  'past tense|past tense ending': ['suffix-ed-t', 'suffix-ed-d', 'suffix-ed-id'],
   'y as a vowel|vowel y|final y|y as vowel|y at the end': ['y-long-i', 'y-long-e'],
   'consonant y|y as a consonant': ['y'],
   'silent k': ['kn'],
@@ -89,15 +88,19 @@ const plain: Readonly<Record<string, readonly PatternId[]>> = {
   'silent u': ['gu'],
   'silent gh': ['gh-silent'],
   'hard c and g|hard c and hard g|hard c g': ['c', 'g'],
+  'hard and soft c': ['c', 'soft-c'],
+  'hard and soft g': ['g', 'soft-g'],
+  'soft and hard c': ['c', 'soft-c'],
+  'soft and hard g': ['g', 'soft-g'],
   'soft c and g|soft c and soft g|soft c g': ['soft-c', 'soft-g'],
 };
 
 /** Headings: what they teach on their own, whether that is sure, and what a list beside them can mean. */
 const headings: readonly (readonly [string, readonly PatternId[], boolean, readonly PatternId[]])[] = [
-  ['short vowel', shorts, true, family('short vowel')],
+  ['short vowel|all short vowel', shorts, true, family('short vowel')],
   ['long vowel', longs, false, [...family('long vowel', 'vowel-consonant-e', 'vowel team'), 'y_e']],
   ['vowel', shorts, false, family('short vowel', 'long vowel', ...vowelFamilies)],
-  ['consonant|single consonant', consonants, true, family('consonant')],
+  ['consonant|single consonant|all consonant', consonants, true, family('consonant')],
   [
     'alphabet|letter of the alphabet|all letter|letter sound',
     [...consonants, ...shorts],
@@ -235,6 +238,8 @@ const headings: readonly (readonly [string, readonly PatternId[], boolean, reado
   ['cvc|cvc word', shorts, false, family('short vowel', 'consonant')],
   ['ccvc|ccvc word', start.filter((id) => id !== 'start-other'), false, start],
   ['cvcc|cvcc word', end.filter((id) => id !== 'end-other'), false, end],
+  ['plural|plural ending', ['suffix-s', 'suffix-es'], true, ['suffix-s', 'suffix-es', 'change-y-to-i']],
+  ['past tense|past tense ending', pastTense, true, pastTense],
   ['short a', ['short-a'], true, saying('AE')],
   ['short e', ['short-e'], true, saying('EH')],
   ['short i', ['short-i'], true, saying('IH', 'IX')],

@@ -1,3 +1,4 @@
+import type { Chunk, Spelled } from './clause-chunk.ts';
 import { fits } from './fits.ts';
 import { findPhrase, LONGEST_PHRASE, type Phrase } from './phrases.ts';
 import { readCondition } from './read-condition.ts';
@@ -6,29 +7,6 @@ import { soundPhrase } from './sound-phrase.ts';
 import { findSpelling, type Spelling } from './spellings.ts';
 import type { Lexeme } from './split-lexemes.ts';
 import { fillerWords, hintWords, restWords } from './word-roles.ts';
-
-/** Letters in a clause, with all that stands beside them to say which of their sounds is meant. */
-export interface Spelled {
-  readonly spelling: Spelling;
-  /** Headings and sounds that apply; each narrows what the letters can mean. */
-  readonly headings: Phrase[];
-  /** Sounds after the letters; any of them is meant: `-ed /t/ /d/`. */
-  readonly sounds: Phrase[];
-  readonly examples: string[];
-}
-
-/** A run of a clause that is one item: letters, a heading with its letters, a phrase, or what is not understood. */
-export interface Chunk {
-  /** Where it begins in the clause; it goes on to the next. */
-  readonly start: number;
-  readonly phrases: Phrase[];
-  readonly spelled: Spelled[];
-  /** Lexemes understood, and those not. */
-  known: number;
-  unknown: number;
-  /** Says that nothing new is taught. */
-  rest: boolean;
-}
 
 /**
  * Reads one clause of a sequence into chunks, left to right. What is said: `vowel teams ai, ay` is one chunk,
@@ -156,6 +134,7 @@ class ClauseReader {
     else if (restWords.has(text) && !prose) this.openOr(lexeme).rest = true;
     else if (hintWords.has(text) && this.chunk !== null && !this.broken && !prose) this.hinting = true;
     else if (fillerWords.has(text) || /^\p{N}+$/u.test(text)) this.wait(lexeme);
+    else if (this.isNote(text)) this.touch();
     else this.openOr(lexeme).unknown += 1;
     return 1;
   }
@@ -163,6 +142,11 @@ class ClauseReader {
   /** Whether a word is an example of letters before it; beyond a comma one letter is too little to say so: `t, the`. */
   private shows(text: string, { spelling }: Spelled): boolean {
     return text.length > 1 && fits(text, spelling.letters) && (!this.broken || spelling.letters.length > 1);
+  }
+
+  /** Words in the brackets of a heading are examples of it: `schwa (about, lemon)`; short ones may be letters. */
+  private isNote(text: string): boolean {
+    return this.depth > 0 && text.length > 2 && this.scope !== null && this.scope.chunk === this.chunk;
   }
 
   private phraseAt(i: number): readonly [Phrase | null, number] {

@@ -1,9 +1,10 @@
+import type { Chunk } from './clause-chunk.ts';
 import { type CellKind, findColumnKind } from './column-kinds.ts';
 import { commonWords } from './common-words.ts';
 import { cutClauses } from './cut-clauses.ts';
 import type { ImportedItem } from './imported-sequence.ts';
 import type { Phrase } from './phrases.ts';
-import { type Chunk, readClause } from './read-clause.ts';
+import { readClause } from './read-clause.ts';
 import { readWords } from './read-words.ts';
 import { leanOnNeighbours, type Settled, settleSpelling } from './settle-spelling.ts';
 import { type Lexeme, splitLexemes } from './split-lexemes.ts';

@@ -5,7 +5,8 @@ import { findColumnKind } from './column-kinds.ts';
  * Apostrophes straight; a list with a capital on every word is in lower case, except I.
  */
 export function readWords(text: string): string[] {
-  const words = withoutName(text).match(/\p{L}[\p{L}\p{M}]*(?:['\u2019\u02bc-]\p{L}+)*/gu) ?? [];
+  const words =
+    withoutName(text).match(/(?<![\p{L}\p{N}])\p{L}[\p{L}\p{M}]*(?:['\u2019\u02bc-]\p{L}+)*/gu) ?? [];
   const straight = words.map((word) => word.replace(/[\u2019\u02bc]/g, "'"));
   const titled = straight.length > 1 && straight.every((word) => /^\p{Lu}/u.test(word));
   const shouted = straight.some((word) => word.length > 1 && word === word.toUpperCase());

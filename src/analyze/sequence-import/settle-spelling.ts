@@ -1,6 +1,6 @@
 import { catalogue } from '../catalogue/catalogue.ts';
 import type { PatternId } from '../types.ts';
-import type { Spelled } from './read-clause.ts';
+import type { Spelled } from './clause-chunk.ts';
 
 /** What letters teach; `sure` when the text says so or they have no other usual meaning. */
 export interface Settled {
@@ -114,13 +114,12 @@ export function settleSpelling(spelled: Spelled, hints: readonly string[]): Sett
     const ids = usual.length > 0 ? usual : left.slice(0, 1);
     return { ids, sure: true, left: ids };
   }
+  const narrowed = left.length < spelling.candidates.length;
   if (usual.length === spelling.usual.length && spelling.sure) return { ids: usual, sure: true, left: usual };
-  if (left.length === 1 || named.length > 0) {
-    const ids = left.length === 1 ? left : [...new Set(named)];
-    return { ids, sure: true, left: ids };
-  }
-  if (usual.length === 0) return { ids: left.slice(0, 1), sure: false, left };
-  return { ids: usual, sure: usual.length < spelling.usual.length, left };
+  if (left.length === 1) return { ids: left, sure: true, left };
+  if (usual.length === 0)
+    return { ids: named.length > 0 ? [...new Set(named)] : left.slice(0, 1), sure: narrowed, left };
+  return { ids: usual, sure: narrowed && usual.length < spelling.usual.length, left };
 }
 
 /** Lets the nearest neighbour with the same sound decide: ow after oa is that of snow, after ou that of cow. */

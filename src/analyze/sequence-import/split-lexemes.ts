@@ -77,9 +77,8 @@ export function splitLexemes(text: string): readonly Lexeme[] {
   return lexemes;
 }
 
-/** The name between two slashes, where they do not merely divide a list: `/sh/`, but not `sh/ch/th`. */
+/** The name between two slashes, where they do not merely divide a list: `c/k/`, but not `sh/ch/th`. */
 function soundAt(text: string, at: number): string | null {
-  if (/[\p{L}\p{N}]/u.test(text[at - 1] ?? ' ')) return null;
   slashed.lastIndex = at;
   const name = slashed.exec(text)?.[1];
   if (name === undefined || /[\p{L}\p{N}]/u.test(text[at + name.length + 2] ?? ' ')) return null;
@@ -97,6 +96,8 @@ function splitWord(found: string): Lexeme[] {
   // a-e, a_e, a-consonant-e, aCe; but "ace" is a word.
   const split = /^([aeiouy])[-_]+(?:(?:c|consonant)[-_]+)?e$/i.exec(text) ?? /^([aeiouy])Ce$/.exec(text);
   if (split !== null) return whole('word', `${split[1]!.toLowerCase()}_e`);
+  // A range (f-j) names letters it does not show.
+  if (/^[a-z]-[a-z]$/i.test(text) && text[0]! < text[2]!) return whole('word', text.toLowerCase());
   // Aa, Bb: a letter with its capital; but ss is two letters.
   if (/^([A-Z])\1$/i.test(text) && text[0] !== text[1]) return whole('word', text[1]);
   const parts: Lexeme[] = [];

@@ -1,0 +1,25 @@
+import type { Phrase } from './phrases.ts';
+import type { Spelling } from './spellings.ts';
+
+/** Letters in a clause, with all that stands beside them to say which of their sounds is meant. */
+export interface Spelled {
+  readonly spelling: Spelling;
+  /** Headings and sounds that apply; each narrows what the letters can mean. */
+  readonly headings: Phrase[];
+  /** Sounds after the letters; any of them is meant: `-ed /t/ /d/`. */
+  readonly sounds: Phrase[];
+  readonly examples: string[];
+}
+
+/** A run of a clause that is one item: letters, a heading with its letters, a phrase, or what is not understood. */
+export interface Chunk {
+  /** Where it begins in the clause; it goes on to the next. */
+  readonly start: number;
+  readonly phrases: Phrase[];
+  readonly spelled: Spelled[];
+  /** Lexemes understood, and those not. */
+  known: number;
+  unknown: number;
+  /** Says that nothing new is taught. */
+  rest: boolean;
+}
