@@ -8,6 +8,7 @@ import { useEditLog } from './edit-log.ts';
 import { addSequence, originOf } from './edit-sequences.ts';
 import { GroupView } from './group-view.tsx';
 import './groups.css';
+import { PasteView } from './paste-view.tsx';
 import { SequenceView } from './sequence-view.tsx';
 import { type EngineState, useEngine } from './use-engine.ts';
 import { type Profiles, useProfiles } from './use-profiles.ts';
@@ -42,6 +43,7 @@ export function GroupsPage() {
 
 /** What the address names. */
 function Sheet({ profiles, route, engine }: { profiles: Profiles; route: Route; engine: EngineState }) {
+  if (route.view === 'paste') return <PasteView groups={profiles.groups} />;
   const shown = route.view === 'sequence' ? findSequence(profiles.sequences, route.id) : null;
   if (shown) return <SequenceView key={originOf(shown.id)} sequence={shown} engine={engine} {...profiles} />;
   const id = shownGroup(profiles, route);
@@ -111,6 +113,13 @@ function Contents({ profiles, route }: { profiles: Profiles; route: Route }) {
           </li>
         ))}
       </ul>
+      <a
+        class="plain"
+        href={addressOf({ view: 'paste' })}
+        aria-current={route.view === 'paste' ? 'page' : undefined}
+      >
+        Paste a sequence
+      </a>
       <button
         type="button"
         class="plain"

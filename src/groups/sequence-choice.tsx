@@ -39,9 +39,12 @@ export function SequenceChoice({ group, sequences, onMove }: SequenceChoiceProps
           </p>
         )}
         {sequence && (
-          <p>
+          <p class="row">
             <a class="plain" href={addressOf({ view: 'sequence', id: sequence.id })}>
               {sequence.id in sequences.own ? 'Change its steps' : 'Adapt its steps'}
+            </a>
+            <a class="plain" href={addressOf({ view: 'paste' })}>
+              Paste your own
             </a>
           </p>
         )}

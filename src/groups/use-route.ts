@@ -3,11 +3,12 @@ import { useEffect, useState } from 'preact/hooks';
 /** What the page shows, as its address says behind the #. */
 export type Route =
   | { readonly view: 'group'; readonly id: string | null }
-  | { readonly view: 'sequence'; readonly id: string };
+  | { readonly view: 'sequence'; readonly id: string }
+  | { readonly view: 'paste' };
 
 /** The address of a view, for links. */
 export function addressOf(route: Route): string {
-  return `#${route.view}/${encodeURIComponent(route.id ?? '')}`;
+  return 'id' in route ? `#${route.view}/${encodeURIComponent(route.id ?? '')}` : `#${route.view}`;
 }
 
 /** The view the address names; a group when it names none. Leaves an entry in the browser's history at each change. */
@@ -28,6 +29,7 @@ export function go(route: Route): void {
 
 function readRoute(): Route {
   const [view, id = ''] = location.hash.slice(1).split('/');
+  if (view === 'paste') return { view };
   const named = decode(id);
   if (view === 'sequence' && named !== null) return { view, id: named };
   return { view: 'group', id: named };

@@ -2,6 +2,7 @@ import AxeBuilder from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import { startBrowser, type TestBrowser } from './browser.ts';
+import { markedWords } from './marked-words.ts';
 
 let browser: TestBrowser;
 let view: Page;
@@ -239,5 +240,87 @@ describe('a sequence', () => {
     await view.getByRole('button', { name: 'Delete' }).click();
     await view.getByRole('link', { name: 'Harbour order, ours' }).waitFor({ state: 'detached' });
     expect(await view.getByRole('link', { name: 'Harbour order' }).count()).toBe(1);
+  });
+});
+
+describe('a pasted sequence', () => {
+  const plan = [
+    'Our phonics plan',
+    'Step\tPhonics\tSight words',
+    '1\tm, s, t, short a\tthe, a',
+    '2\tp, n, short i, d\tis',
+    '3\tsh, ch\tthey',
+    '4\tsounds of the harbour\tof',
+    '5\tow\tsaid',
+  ].join('\n');
+
+  test('is understood, settled, used, and a page is shaded by it', async () => {
+    await view.getByRole('link', { name: 'Paste a sequence' }).click();
+    await view.getByLabel('Your scope and sequence').fill(plan);
+    const settle = view.getByRole('group', { name: 'sounds of the harbour' });
+    await settle.getByText('not understood').waitFor();
+    await expectSound();
+    await settle.getByLabel('It teaches').fill('rock');
+    await settle.getByLabel('It teaches').press('Enter');
+    await settle.getByText('your choice').waitFor();
+    await view.getByRole('group', { name: 'ow' }).getByRole('button', { name: 'The guess is right' }).click();
+    await view.getByLabel('Name of the sequence').fill('Harbour plan');
+    await view.getByLabel('Group that follows it').selectOption('Plovers');
+    await view.getByRole('button', { name: 'Use this sequence' }).click();
+
+    await view.getByLabel('Taught through').selectOption('3');
+    await view.getByText('Taught now: sh as in ship').waitFor();
+    await view.getByRole('button', { name: 'Check pages for this group' }).click();
+    await view.getByText('Pages are checked for this group.').waitFor();
+
+    const story = await browser.open(
+      browser.serve('ship.html', '<title>Ship</title><p>A ship is in the mist. They sat on a green rug.</p>'),
+    );
+    await browser.press(story);
+    await story.waitForFunction(() => CSS.highlights.size > 0);
+    const { fresh, beyond } = await markedWords(story);
+    expect(fresh).toContain('ship');
+    expect(beyond).toContain('green');
+    expect(beyond).not.toContain('They');
+    const panel = await browser.openPanel(story);
+    await panel.getByText('in Harbour plan').waitFor();
+
+    // A change of the steps shades the open page anew.
+    await view.bringToFront();
+    await view.getByRole('link', { name: 'Change its steps' }).click();
+    await view.locator('[data-act=open]').first().click();
+    for (const typed of ['gr', 'feet', 'goat', 'rope']) {
+      const chips = await view.locator('.chip').count();
+      await view.getByLabel('Teaches').fill(typed);
+      await view.getByLabel('Teaches').press('Enter');
+      await expect.poll(() => view.locator('.chip').count()).toBe(chips + 1);
+    }
+    await expect.poll(async () => (await markedWords(story)).beyond).not.toContain('green');
+  });
+
+  test('keeps what was not understood as a note, and what was settled for the next time', async () => {
+    await view.getByRole('link', { name: 'Paste a sequence' }).click();
+    const field = view.getByLabel('Your scope and sequence');
+    await field.fill(plan);
+    await view.getByRole('group', { name: 'ow' }).getByRole('button', { name: 'Nothing to teach' }).click();
+    await view.getByLabel('Group that follows it').selectOption('None yet');
+    await view.getByRole('button', { name: 'Use this sequence' }).click();
+    await view.getByText('Not understood when pasted: “sounds of the harbour” (step 4).').waitFor();
+    await view.getByRole('link', { name: 'Paste a sequence' }).click();
+    expect(await field.inputValue()).toBe(plan);
+    await view.getByRole('group', { name: 'ow' }).getByText('your choice: nothing to teach').waitFor();
+  });
+
+  test('says what is wrong with other texts', async () => {
+    await view.getByRole('link', { name: 'Paste a sequence' }).click();
+    const field = view.getByLabel('Your scope and sequence');
+    await field.evaluate((element: HTMLTextAreaElement) => {
+      element.value = 'ai, '.repeat(60_000);
+      element.dispatchEvent(new Event('input', { bubbles: true }));
+    });
+    await view.getByText('This is too long for a sequence.').waitFor();
+    await field.fill('<b onclick="alert(1)">ai</b> <img src=x onerror=alert(1)>');
+    await view.getByText('How it was understood').waitFor();
+    expect(await view.locator('main img, main b').count()).toBe(0);
   });
 });
