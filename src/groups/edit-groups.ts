@@ -1,5 +1,5 @@
 import type { Group } from '../analyze/types.ts';
-import { changeGroups, type Groups } from '../host/groups-store.ts';
+import { changeGroups, freeGroupId, type Groups } from '../host/groups-store.ts';
 import { noteEdit } from './edit-log.ts';
 
 /** Changes one group, in a way that can be undone; nothing happens when it is gone. */
@@ -17,7 +17,7 @@ export async function editGroup(id: string, says: string, change: (group: Group)
 export async function addGroup(says: string, group: Group): Promise<string> {
   let id = '';
   await changeGroups((all) => {
-    id = freeId(all);
+    id = freeGroupId(all);
     return withGroup(all, id, group);
   });
   noteEdit(says, () => changeGroups((all) => withoutGroup(all, id)));
@@ -41,20 +41,6 @@ export async function deleteGroup(id: string): Promise<void> {
       groups: { ...all.groups, [id]: was },
     })),
   );
-}
-
-/** A name no group has: `Herons (copy)`, `Herons (copy 2)`. */
-export function freeName(wanted: string, groups: Groups): string {
-  const taken = new Set(Object.values(groups.groups).map(({ name }) => name));
-  let name = wanted;
-  for (let n = 2; taken.has(name); n++) {
-    name = wanted.endsWith(')') ? `${wanted.slice(0, -1)} ${n})` : `${wanted} ${n}`;
-  }
-  return name;
-}
-
-function freeId({ groups, unread }: Groups): string {
-  for (let n = 1; ; n++) if (!(`group-${n}` in groups) && !(`group-${n}` in unread)) return `group-${n}`;
 }
 
 function withGroup(all: Groups, id: string, group: Group): Groups {

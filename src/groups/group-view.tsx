@@ -1,10 +1,10 @@
 import type { Group, PatternId } from '../analyze/types.ts';
-import { changeGroups, type Groups } from '../host/groups-store.ts';
+import { changeGroups, freeGroupName, type Groups } from '../host/groups-store.ts';
 import { datedMoves, moveGroup, today } from '../host/move-group.ts';
 import { findSequence, type Sequences } from '../host/sequences-store.ts';
 import { GroupOptionsView } from '../ui/group-options.tsx';
 import { patternLabel } from '../ui/pattern-label.ts';
-import { addGroup, deleteGroup, editGroup, freeName } from './edit-groups.ts';
+import { addGroup, deleteGroup, editGroup } from './edit-groups.ts';
 import { PatternPicker } from './pattern-picker.tsx';
 import { ReadNowView } from './read-now-view.tsx';
 import { SequenceChoice } from './sequence-choice.tsx';
@@ -56,7 +56,7 @@ export function GroupView({ id, groups, sequences, engine }: GroupViewProps) {
             type="button"
             class="plain"
             onClick={async () => {
-              const name = freeName(`${group.name} (copy)`, groups);
+              const name = freeGroupName(`${group.name} (copy)`, groups);
               go({ view: 'group', id: await addGroup(`Copied ${group.name}`, { ...group, name }) });
             }}
           >

@@ -1,15 +1,17 @@
-import { useEffect } from 'preact/hooks';
+import { useEffect, useRef } from 'preact/hooks';
 import { parseGroup } from '../analyze/index.ts';
 import type { Group } from '../analyze/types.ts';
+import { freeGroupName } from '../host/groups-store.ts';
 import { findSequence, listSequences } from '../host/sequences-store.ts';
 import '../ui/page.css';
-import { addGroup, freeName } from './edit-groups.ts';
+import { addGroup } from './edit-groups.ts';
 import { useEditLog } from './edit-log.ts';
 import { addSequence, originOf } from './edit-sequences.ts';
 import { GroupView } from './group-view.tsx';
 import './groups.css';
 import { PasteView } from './paste-view.tsx';
 import { SequenceView } from './sequence-view.tsx';
+import { ShareView } from './share-view.tsx';
 import { type EngineState, useEngine } from './use-engine.ts';
 import { type Profiles, useProfiles } from './use-profiles.ts';
 import { addressOf, go, type Route, useRoute } from './use-route.ts';
@@ -43,11 +45,22 @@ export function GroupsPage() {
 
 /** What the address names. */
 function Sheet({ profiles, route, engine }: { profiles: Profiles; route: Route; engine: EngineState }) {
+  useFocusOnMain(route.view + ('id' in route ? originOf(route.id ?? '') : ''));
   if (route.view === 'paste') return <PasteView groups={profiles.groups} />;
+  if (route.view === 'share') return <ShareView profiles={profiles} />;
   const shown = route.view === 'sequence' ? findSequence(profiles.sequences, route.id) : null;
   if (shown) return <SequenceView key={originOf(shown.id)} sequence={shown} engine={engine} {...profiles} />;
   const id = shownGroup(profiles, route);
   return <GroupView key={id} id={id} engine={engine} {...profiles} />;
+}
+
+/** Another view begins at its top for keyboards, screen readers and narrow windows. */
+function useFocusOnMain(view: string): void {
+  const shown = useRef(view);
+  useEffect(() => {
+    if (shown.current !== view) document.querySelector('main')?.focus();
+    shown.current = view;
+  }, [view]);
 }
 
 /** The group the address names, or the one pages are checked for. */
@@ -88,7 +101,7 @@ function Contents({ profiles, route }: { profiles: Profiles; route: Route }) {
         type="button"
         class="plain"
         onClick={async () => {
-          const name = freeName('New group', groups);
+          const name = freeGroupName('New group', groups);
           const { sequence } = groups.groups[groups.chosen]!;
           const group = parseGroup(sequence === null ? { name } : { name, sequence, step: 1 });
           go({ view: 'group', id: await addGroup(`Added ${name}`, group) });
@@ -135,6 +148,14 @@ function Contents({ profiles, route }: { profiles: Profiles; route: Route }) {
       >
         New sequence
       </button>
+      <h2>Files</h2>
+      <a
+        class="plain"
+        href={addressOf({ view: 'share' })}
+        aria-current={route.view === 'share' ? 'page' : undefined}
+      >
+        Save or open a file
+      </a>
     </nav>
   );
 }

@@ -4,7 +4,7 @@ import { useEffect, useState } from 'preact/hooks';
 export type Route =
   | { readonly view: 'group'; readonly id: string | null }
   | { readonly view: 'sequence'; readonly id: string }
-  | { readonly view: 'paste' };
+  | { readonly view: 'paste' | 'share' };
 
 /** The address of a view, for links. */
 export function addressOf(route: Route): string {
@@ -29,7 +29,7 @@ export function go(route: Route): void {
 
 function readRoute(): Route {
   const [view, id = ''] = location.hash.slice(1).split('/');
-  if (view === 'paste') return { view };
+  if (view === 'paste' || view === 'share') return { view };
   const named = decode(id);
   if (view === 'sequence' && named !== null) return { view, id: named };
   return { view: 'group', id: named };

@@ -69,15 +69,7 @@ export function watchGroups(onChange: (groups: Groups) => void, signal: AbortSig
 function readStored(value: unknown): Groups {
   if (typeof value !== 'object' || value === null) return starters;
   const stored = value as Partial<Stored>;
-  const groups: Record<string, Group> = {};
-  const unread: Record<string, unknown> = {};
-  for (const [id, group] of Object.entries(stored.groups ?? {})) {
-    try {
-      groups[id] = parseGroup(group);
-    } catch {
-      unread[id] = group;
-    }
-  }
+  const { read: groups, unread } = sortReadable(stored.groups, parseGroup);
   if (Object.keys(groups).length === 0) {
     for (const [id, group] of Object.entries(starters.groups)) groups[freeId(id, unread)] = group;
   }
@@ -87,6 +79,38 @@ function readStored(value: unknown): Groups {
 
 function freeId(id: string, taken: object): string {
   return id in taken ? freeId(`${id}-starter`, taken) : id;
+}
+
+/** Parts stored items into those a parser takes and those it throws at, each under its id. */
+export function sortReadable<T>(
+  stored: unknown,
+  parse: (item: unknown) => T,
+): { readonly read: Record<string, T>; readonly unread: Record<string, unknown> } {
+  const read: [string, T][] = [];
+  const unread: [string, unknown][] = [];
+  for (const [id, item] of Object.entries(stored ?? {})) {
+    try {
+      read.push([id, parse(item)]);
+    } catch {
+      unread.push([id, item]);
+    }
+  }
+  return { read: Object.fromEntries(read), unread: Object.fromEntries(unread) };
+}
+
+/** An id no group has: `group-3`. */
+export function freeGroupId({ groups, unread }: Groups): string {
+  for (let n = 1; ; n++) if (!(`group-${n}` in groups) && !(`group-${n}` in unread)) return `group-${n}`;
+}
+
+/** A name no group has: `Herons (copy)`, `Herons (copy 2)`. */
+export function freeGroupName(wanted: string, { groups }: Groups): string {
+  const taken = new Set(Object.values(groups).map(({ name }) => name));
+  let name = wanted;
+  for (let n = 2; taken.has(name); n++) {
+    name = wanted.endsWith(')') ? `${wanted.slice(0, -1)} ${n})` : `${wanted} ${n}`;
+  }
+  return name;
 }
 
 const names = new Intl.Collator('en', { numeric: true });

@@ -1,7 +1,7 @@
 import { parseSequence } from '../analyze/index.ts';
 import type { Sequence } from '../analyze/types.ts';
 import { browser } from './browser.ts';
-import { byName } from './groups-store.ts';
+import { byName, sortReadable } from './groups-store.ts';
 import { sequences as starters } from './sequences.ts';
 import { SEQUENCES_KEY, watchStored } from './watch-stored.ts';
 
@@ -76,14 +76,6 @@ function slug(name: string): string {
 function readStored(value: unknown): Sequences {
   const kept =
     typeof value === 'object' && value !== null ? (value as { sequences?: unknown }).sequences : undefined;
-  const own: Record<string, Sequence> = {};
-  const unread: Record<string, unknown> = {};
-  for (const [id, stored] of Object.entries(kept ?? {})) {
-    try {
-      own[id] = parseSequence(stored);
-    } catch {
-      unread[id] = stored;
-    }
-  }
+  const { read: own, unread } = sortReadable(kept, parseSequence);
   return { starters, own: byName(own), unread };
 }

@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import AxeBuilder from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
@@ -118,6 +119,7 @@ describe('a group', () => {
     await view.getByLabel('Not yet, after all').focus();
     await view.keyboard.type('ship');
     await view.keyboard.press('Enter');
+    await view.getByRole('button', { name: 'Take out sh as in ship' }).waitFor();
     await view.keyboard.press('Shift+Tab');
     await view.keyboard.press('Enter');
     await view.getByRole('button', { name: 'Take out sh as in ship' }).waitFor({ state: 'detached' });
@@ -322,5 +324,75 @@ describe('a pasted sequence', () => {
     await field.fill('<b onclick="alert(1)">ai</b> <img src=x onerror=alert(1)>');
     await view.getByText('How it was understood').waitFor();
     expect(await view.locator('main img, main b').count()).toBe(0);
+  });
+});
+
+describe('a file', () => {
+  const file = (text: string) => ({
+    name: 'plan.json',
+    mimeType: 'application/json',
+    buffer: Buffer.from(text),
+  });
+  const everything = () => view.evaluate(async () => JSON.stringify(await chrome.storage.local.get()));
+
+  beforeEach(async () => {
+    await view.getByRole('link', { name: 'Adapt its steps' }).click();
+    await view.getByRole('button', { name: 'Move step 3 up' }).click();
+    await view.getByRole('link', { name: 'Steady steps, ours' }).waitFor();
+    await view.getByRole('link', { name: 'Save or open a file' }).click();
+    await view.getByRole('heading', { name: 'Open a file' }).waitFor();
+  });
+
+  async function save(): Promise<string> {
+    const download = view.waitForEvent('download');
+    await view.getByRole('button', { name: 'Save the file' }).click();
+    return readFileSync(await (await download).path(), 'utf8');
+  }
+
+  test('brings groups and their sequence to another browser, without names', async () => {
+    await expectSound();
+    await view.getByLabel('Plovers').uncheck();
+    const text = await save();
+    expect(text).not.toContain('Wilma');
+    await view.evaluate(() => chrome.storage.local.clear());
+    await view.reload();
+    await view.getByLabel('Choose a file, or drop it here').setInputFiles(file(text));
+    await view.getByText('Added Herons 2 and Steady steps, ours.', { exact: true }).waitFor();
+    await expect.poll(names).toEqual(['Herons', 'Herons 2', 'Plovers']);
+    await expectSound();
+    await view.getByRole('button', { name: 'Undo' }).click();
+    await expect.poll(names).toEqual(['Herons', 'Plovers']);
+    expect(await view.getByRole('link', { name: 'Steady steps, ours' }).count()).toBe(0);
+  });
+
+  test('has the names when asked for', async () => {
+    await view.getByLabel('with the names of pupils and places').check();
+    expect(await save()).toContain('Wilma');
+  });
+
+  test('is taken when it is dropped', async () => {
+    const text = await save();
+    const dropped = await view.evaluateHandle((content) => {
+      const transfer = new DataTransfer();
+      transfer.items.add(new File([content], 'plan.json'));
+      return transfer;
+    }, text);
+    await view.locator('.drop').dispatchEvent('drop', { dataTransfer: dropped });
+    await view.getByText('Added Herons 2 and Plovers 2.', { exact: true }).waitFor();
+  });
+
+  test.each([
+    ['{"wordreach": 1, "groups": [', 'cut off'],
+    ['{"wordreach": 9}', 'newer Wordreach'],
+    ['x'.repeat(10_000_000), 'larger than 1 MB'],
+    ['{"wordreach": 1, "groups": [{"name": "Terns"}, {"name": "<b>x</b>", "steps": 1}]}', 'groups[1], steps'],
+  ])('that is bad changes nothing (%#)', async (text, says) => {
+    const before = await everything();
+    await view.getByLabel('Choose a file, or drop it here').setInputFiles(file(text));
+    const note = view.locator('.note-wrong');
+    await note.waitFor();
+    expect(await note.textContent()).toContain(says);
+    expect(await note.textContent()).toContain('Nothing was changed.');
+    expect(await everything()).toBe(before);
   });
 });

@@ -1,0 +1,170 @@
+import { useState } from 'preact/hooks';
+import { changeGroups } from '../host/groups-store.ts';
+import { today } from '../host/move-group.ts';
+import { changeSequences } from '../host/sequences-store.ts';
+import { LARGEST_FILE, readShareFile, ShareError, TOO_LARGE, writeShareFile } from '../host/share-file.ts';
+import { takeIn } from '../host/take-in.ts';
+import { noteEdit } from './edit-log.ts';
+import './share.css';
+import type { Profiles } from './use-profiles.ts';
+
+/** Saves groups and sequences in a file, and adds those of a file. */
+export function ShareView({ profiles }: { profiles: Profiles }) {
+  return (
+    <div class="sheet">
+      <SaveFile profiles={profiles} />
+      <OpenFile profiles={profiles} />
+    </div>
+  );
+}
+
+function SaveFile({ profiles: { groups, sequences } }: { profiles: Profiles }) {
+  const [left, setLeft] = useState<ReadonlySet<string>>(new Set());
+  const [withNames, setWithNames] = useState(false);
+  const keep = (key: string, kept: boolean): void =>
+    setLeft((now) => new Set(kept ? [...now].filter((other) => other !== key) : [...now, key]));
+  const chosenGroups = Object.entries(groups.groups).filter(([id]) => !left.has(`group ${id}`));
+  const followed = new Set(chosenGroups.map(([, { sequence }]) => sequence));
+  const chosenSequences = Object.values(sequences.own).filter(
+    ({ id }) => followed.has(id) || !left.has(`sequence ${id}`),
+  );
+  const save = (): void => {
+    const text = writeShareFile(
+      { groups: chosenGroups.map(([, group]) => group), sequences: chosenSequences },
+      { withNames },
+    );
+    const address = URL.createObjectURL(new Blob([text], { type: 'application/json' }));
+    const link = document.createElement('a');
+    link.href = address;
+    link.download = `wordreach-${today()}.json`;
+    link.click();
+    URL.revokeObjectURL(address);
+  };
+  return (
+    <section class="part" aria-labelledby="save-title">
+      <h2 id="save-title">Save in a file</h2>
+      <p class="quiet">To keep a copy, to share with colleagues, or to move to another browser.</p>
+      <fieldset class="ticks">
+        <legend>Groups</legend>
+        {Object.entries(groups.groups).map(([id, { name }]) => (
+          <label key={id} class="tick">
+            <input
+              type="checkbox"
+              checked={!left.has(`group ${id}`)}
+              onChange={(event) => keep(`group ${id}`, event.currentTarget.checked)}
+            />{' '}
+            {name}
+          </label>
+        ))}
+      </fieldset>
+      {Object.keys(sequences.own).length > 0 && (
+        <fieldset class="ticks">
+          <legend>Your own sequences</legend>
+          {Object.values(sequences.own).map(({ id, name }) => (
+            <label key={id} class="tick">
+              <input
+                type="checkbox"
+                checked={followed.has(id) || !left.has(`sequence ${id}`)}
+                disabled={followed.has(id)}
+                onChange={(event) => keep(`sequence ${id}`, event.currentTarget.checked)}
+              />{' '}
+              {name} {followed.has(id) && <span class="quiet">goes with its group</span>}
+            </label>
+          ))}
+        </fieldset>
+      )}
+      <label class="tick">
+        <input
+          type="checkbox"
+          checked={withNames}
+          onChange={(event) => setWithNames(event.currentTarget.checked)}
+        />{' '}
+        with the names of pupils and places
+      </label>
+      <button
+        type="button"
+        class="action"
+        disabled={chosenGroups.length + chosenSequences.length === 0}
+        onClick={save}
+      >
+        Save the file
+      </button>
+    </section>
+  );
+}
+
+function OpenFile({ profiles }: { profiles: Profiles }) {
+  const [told, setTold] = useState<{ readonly good: boolean; readonly says: string } | null>(null);
+  const [over, setOver] = useState(false);
+  const open = async (file: File | undefined): Promise<void> => {
+    if (!file) return;
+    try {
+      if (file.size > LARGEST_FILE) throw new ShareError(TOO_LARGE);
+      const added = await addContent(await file.text(), profiles);
+      setTold(added ? null : { good: true, says: 'All that is in this file is here already.' });
+    } catch (error) {
+      const why =
+        error instanceof ShareError ? error.message : 'The file could not be read. Choose it again.';
+      setTold({ good: false, says: `${why} Nothing was changed.` });
+    }
+  };
+  return (
+    <section class="part" aria-labelledby="open-title">
+      <h2 id="open-title">Open a file</h2>
+      <p class="quiet" id="open-hint">
+        What is in it is added to what is here; nothing is replaced.
+      </p>
+      <fieldset
+        aria-labelledby="open-title"
+        class={over ? 'drop drop-over' : 'drop'}
+        onDragOver={(event) => {
+          event.preventDefault();
+          setOver(true);
+        }}
+        onDragLeave={() => setOver(false)}
+        onDrop={(event) => {
+          event.preventDefault();
+          setOver(false);
+          void open(event.dataTransfer?.files[0]);
+        }}
+      >
+        <label for="file">Choose a file, or drop it here</label>
+        <input
+          id="file"
+          type="file"
+          accept=".json,application/json"
+          aria-describedby="open-hint"
+          onChange={(event) => {
+            const field = event.currentTarget;
+            void open(field.files?.[0]).then(() => {
+              field.value = '';
+            });
+          }}
+        />
+      </fieldset>
+      <div aria-live="polite">
+        {told && <p class={told.good ? 'note' : 'note note-wrong'}>{told.says}</p>}
+      </div>
+    </section>
+  );
+}
+
+/** Adds what a file holds, in a way that can be undone; false when all of it is here. Throws `ShareError`. */
+async function addContent(text: string, here: Profiles): Promise<boolean> {
+  const added = takeIn(readShareFile(text), here);
+  const groups = Object.values(added.groups).map(({ name }) => name);
+  const sequences = Object.values(added.sequences).map(({ name }) => name);
+  const all = [...groups, ...sequences];
+  if (all.length === 0) return false;
+  await changeSequences((own) => ({ ...own, ...added.sequences }));
+  await changeGroups((now) => ({ ...now, groups: { ...now.groups, ...added.groups } }));
+  noteEdit(`Added ${new Intl.ListFormat('en-GB').format(all)}`, async () => {
+    await changeGroups((now) => ({ ...now, groups: without(now.groups, added.groups) }));
+    await changeSequences((own) => without(own, added.sequences));
+  });
+  return true;
+}
+
+function without<T>(items: Readonly<Record<string, T>>, taken: object): Readonly<Record<string, T>> {
+  return Object.fromEntries(Object.entries(items).filter(([id]) => !(id in taken)));
+}
