@@ -22,6 +22,6 @@ export default defineConfig({
             },
           },
         }
-      : {}),
+      : { storage: { managed_schema: 'school-preset.json' } }),
   }),
 });

@@ -102,7 +102,7 @@ function Contents({ profiles, route }: { profiles: Profiles; route: Route }) {
         class="plain"
         onClick={async () => {
           const name = freeGroupName('New group', groups);
-          const { sequence } = groups.groups[groups.chosen]!;
+          const sequence = sequences.preset ?? groups.groups[groups.chosen]!.sequence;
           const group = parseGroup(sequence === null ? { name } : { name, sequence, step: 1 });
           go({ view: 'group', id: await addGroup(`Added ${name}`, group) });
         }}
@@ -121,7 +121,8 @@ function Contents({ profiles, route }: { profiles: Profiles; route: Route }) {
             </a>
             <p class="quiet">
               {steps.length} {steps.length === 1 ? 'step' : 'steps'}
-              {!(id in sequences.own) && ' · starter'}
+              {!(id in sequences.own) &&
+                (sequences.school.includes(id) ? ' · from your school' : ' · starter')}
             </p>
           </li>
         ))}

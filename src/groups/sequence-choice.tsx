@@ -13,6 +13,8 @@ interface SequenceChoiceProps {
 export function SequenceChoice({ group, sequences, onMove }: SequenceChoiceProps) {
   const sequence = findSequence(sequences, group.sequence);
   const own = Object.values(sequences.own);
+  const school = sequences.starters.filter(({ id }) => sequences.school.includes(id));
+  const starters = sequences.starters.filter(({ id }) => !sequences.school.includes(id));
   const step = Math.min(group.step, sequence?.steps.length ?? 0);
   const gone = group.sequence !== null && sequence === null;
   return (
@@ -31,7 +33,8 @@ export function SequenceChoice({ group, sequences, onMove }: SequenceChoiceProps
           <option value="">None: only what is added below</option>
           {gone && <option value={group.sequence}>{group.sequence}: not in this browser</option>}
           {own.length > 0 && <optgroup label="Your own">{own.map(option)}</optgroup>}
-          <optgroup label="Starters">{sequences.starters.map(option)}</optgroup>
+          {school.length > 0 && <optgroup label="From your school">{school.map(option)}</optgroup>}
+          <optgroup label="Starters">{starters.map(option)}</optgroup>
         </select>
         {gone && (
           <p class="quiet">

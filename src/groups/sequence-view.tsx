@@ -62,7 +62,10 @@ export function SequenceView({ sequence, groups, sequences, engine }: SequenceVi
         />
         {!own && (
           <p class="note">
-            This starter comes with Wordreach. Change anything, and a copy of your own is made, which
+            {sequences.school.includes(id)
+              ? 'This sequence comes from your school.'
+              : 'This starter comes with Wordreach.'}{' '}
+            Change anything, and a copy of your own is made, which
             {followers.length > 0
               ? ` ${list(followers.map((group) => group.name))} will follow.`
               : ' your groups can follow.'}

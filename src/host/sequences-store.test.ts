@@ -1,4 +1,5 @@
 import { beforeEach, expect, test, vi } from 'vitest';
+import { loadSchoolPreset } from './school-preset.ts';
 import {
   changeSequences,
   findSequence,
@@ -15,6 +16,12 @@ vi.mock('./browser.ts', () => ({
         get: async (key: string) => structuredClone({ [key]: kept.get(key) }),
         set: async (items: Record<string, unknown>) => {
           for (const [key, value] of Object.entries(items)) kept.set(key, structuredClone(value));
+        },
+      },
+      managed: {
+        get: async () => {
+          if (!kept.has('managed')) throw new Error('Managed storage manifest not found');
+          return structuredClone(kept.get('managed'));
         },
       },
     },
@@ -68,3 +75,22 @@ test.each([null, 7, { sequences: 7 }, { sequences: null }])(
     expect(starters.length).toBeGreaterThan(1);
   },
 );
+
+test('sequences of the school stand before the starters, and what is wrong in its policy is passed over', async () => {
+  kept.set('managed', {
+    sequence: 'harbour-order',
+    sequences: [harbour, { ...harbour, id: 'steady-steps' }, { id: 'broken' }, 7],
+  });
+  const { starters, school } = await loadSequences();
+  expect(school).toEqual(['harbour-order']);
+  expect(starters[0]).toEqual(harbour);
+  expect(starters.filter(({ id }) => id === 'steady-steps').map(({ name }) => name)).toEqual([
+    'Steady steps',
+  ]);
+  expect(await loadSchoolPreset()).toMatchObject({ sequence: 'harbour-order' });
+});
+
+test.each([{ sequences: 'none' }, { sequence: 7 }, null])('%j as policy sets nothing', async (managed) => {
+  kept.set('managed', managed);
+  expect((await loadSequences()).school).toEqual([]);
+});

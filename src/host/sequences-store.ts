@@ -2,12 +2,18 @@ import { parseSequence } from '../analyze/index.ts';
 import type { Sequence } from '../analyze/types.ts';
 import { browser } from './browser.ts';
 import { byName, sortReadable } from './groups-store.ts';
+import { loadSchoolPreset } from './school-preset.ts';
 import { sequences as starters } from './sequences.ts';
 import { SEQUENCES_KEY, watchStored } from './watch-stored.ts';
 
 /** The sequences there are: those that ship with the extension, and the teacher's own. */
 export interface Sequences {
+  /** Those of the school (by policy) first; they can be followed and copied, not changed. */
   readonly starters: readonly Sequence[];
+  /** Ids of the starters that the school has set. */
+  readonly school: readonly string[];
+  /** Id of the sequence that new groups follow, where the school has set one that is there. */
+  readonly preset: string | null;
   /** By id; never one of a starter. Kept in this browser. */
   readonly own: Readonly<Record<string, Sequence>>;
   /** Sequences as stored that this version cannot read; they are kept as they are for one that can. */
@@ -16,9 +22,19 @@ export interface Sequences {
 
 const VERSION = 1;
 
-/** The starters and what is stored. */
+/** The starters, those of the school, and what is stored. */
 export async function loadSequences(): Promise<Sequences> {
-  return readStored((await browser.storage.local.get(SEQUENCES_KEY))[SEQUENCES_KEY]);
+  const [kept, preset] = await Promise.all([browser.storage.local.get(SEQUENCES_KEY), loadSchoolPreset()]);
+  const { read: own, unread } = sortReadable(listIn(kept[SEQUENCES_KEY]), parseSequence);
+  const school = preset.sequences.filter(({ id }) => !starters.some((starter) => starter.id === id));
+  const all = [...school, ...starters];
+  return {
+    starters: all,
+    school: school.map(({ id }) => id),
+    preset: all.find(({ id }) => id === preset.sequence)?.id ?? null,
+    own: byName(own),
+    unread,
+  };
 }
 
 /** A sequence by its id; null for a group that follows none, or one that is gone. */
@@ -49,7 +65,11 @@ let last: Promise<void> = Promise.resolve();
 
 /** Calls back with the sequences each time they change, until aborted. */
 export function watchSequences(onChange: (sequences: Sequences) => void, signal: AbortSignal): void {
-  watchStored(SEQUENCES_KEY, (stored) => onChange(readStored(stored)), signal);
+  const tell = async (): Promise<void> => {
+    const sequences = await loadSequences();
+    if (!signal.aborted) onChange(sequences);
+  };
+  watchStored(SEQUENCES_KEY, () => void tell(), signal);
 }
 
 /** An id made of a name's letters that no sequence of these has: `our-order`, `our-order-2`. */
@@ -73,9 +93,6 @@ function slug(name: string): string {
     .slice(0, 40);
 }
 
-function readStored(value: unknown): Sequences {
-  const kept =
-    typeof value === 'object' && value !== null ? (value as { sequences?: unknown }).sequences : undefined;
-  const { read: own, unread } = sortReadable(kept, parseSequence);
-  return { starters, own: byName(own), unread };
+function listIn(stored: unknown): unknown {
+  return typeof stored === 'object' && stored !== null ? (stored as { sequences?: unknown }).sequences : null;
 }

@@ -12,7 +12,13 @@ const sequenceOf = (id: string, pattern: string): Sequence =>
   parseSequence({ id, name: `Order ${id}`, source: 's', licence: 'l', steps: [{ teaches: [pattern] }] });
 const herons = parseGroup({ name: 'Herons', sequence: 'ours', step: 1 });
 const groups: Groups = { chosen: 'a', groups: { a: herons, 'group-1': herons }, unread: {} };
-const sequences: Sequences = { starters, own: { ours: sequenceOf('ours', 'm') }, unread: {} };
+const sequences: Sequences = {
+  starters,
+  school: [],
+  preset: null,
+  own: { ours: sequenceOf('ours', 'm') },
+  unread: {},
+};
 const here = { groups, sequences };
 
 test('a group comes beside one of the same name, under an id of its own', () => {
