@@ -38,7 +38,7 @@ function cutAtNames(part: string, kind: CellKind): readonly Clause[] {
   );
   const first = found[0]?.at === 0 ? 0 : 1;
   const clauses = texts.map((text, i) => ({
-    text: text.replace(/^[\s;|•▪◦]+|[\s;|•▪◦.]+$/g, ''),
+    text: trimEdges(text),
     kind: found[i - first]?.kind ?? kind,
   }));
   return clauses.filter(({ text }) => /[\p{L}\p{N}]/u.test(text));
@@ -51,9 +51,8 @@ function nameBefore(part: string, colon: number): { at: number; kind: CellKind }
   for (const start of starts) {
     const kind = findColumnKind(before.slice(start));
     // "VCe words: cake" is about VCe; a name of a column begins the clause, or has a capital.
-    const begins =
-      /^\p{Lu}/u.test(before.slice(start)) ||
-      /(?:^|[.;,)])\s*$/.test(part.slice(0, colon - before.length + start));
+    const lead = before.slice(0, start).trimEnd();
+    const begins = /^\p{Lu}/u.test(before.slice(start)) || lead === '' || /[.;,)]$/.test(lead);
     if (kind !== null && kind !== 'step' && begins) return { at: colon - before.length + start, kind };
   }
   return null;
@@ -62,4 +61,13 @@ function nameBefore(part: string, colon: number): { at: number; kind: CellKind }
 function cutAt(text: string, cuts: readonly number[]): readonly string[] {
   const edges = [...new Set([0, ...cuts, text.length])];
   return edges.slice(0, -1).map((edge, i) => text.slice(edge, edges[i + 1]));
+}
+
+/** Without what divides clauses at either end. A loop: a pattern for the end is slow in long runs of blanks. */
+function trimEdges(text: string): string {
+  let start = 0;
+  let end = text.length;
+  while (start < end && ' \t\n;|•▪◦'.includes(text[start]!)) start += 1;
+  while (end > start && ' \t\n;|•▪◦.'.includes(text[end - 1]!)) end -= 1;
+  return text.slice(start, end).trim();
 }

@@ -265,6 +265,13 @@ for (const [names, ids, sure, within] of headings) {
   for (const name of names.split('|')) phrases.set(name, { ids, sure, within: new Set(within) });
 }
 
+const firstWords = new Set([...phrases.keys()].map((name) => name.split(' ')[0]!));
+
+/** Whether any phrase begins with a word: spares looking for longer ones. */
+export function beginsPhrase(word: string): boolean {
+  return firstWords.has(singular(word));
+}
+
 /** A phrase by its words in lower case, without hyphens; "syllables" is found as "syllable". */
 export function findPhrase(words: readonly string[]): Phrase | null {
   return phrases.get(words.map(singular).join(' ')) ?? null;

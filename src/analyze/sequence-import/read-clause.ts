@@ -1,6 +1,6 @@
 import type { Chunk, Spelled } from './clause-chunk.ts';
 import { fits } from './fits.ts';
-import { findPhrase, LONGEST_PHRASE, type Phrase } from './phrases.ts';
+import { beginsPhrase, findPhrase, LONGEST_PHRASE, type Phrase } from './phrases.ts';
 import { readCondition } from './read-condition.ts';
 import { soundsByName } from './sound-names.ts';
 import { soundPhrase } from './sound-phrase.ts';
@@ -150,6 +150,7 @@ class ClauseReader {
   }
 
   private phraseAt(i: number): readonly [Phrase | null, number] {
+    if (!beginsPhrase(this.lexemes[i]!.text)) return [null, 0];
     const words: string[] = [];
     for (const { kind, text } of this.lexemes.slice(i, i + LONGEST_PHRASE)) {
       if (kind !== 'word') break;
@@ -208,7 +209,8 @@ class ClauseReader {
   private narrowBack(phrase: Phrase, narrows: (one: Spelled) => boolean): void {
     for (let i = this.chunks.length - 1; i >= 0; i--) {
       const { phrases, spelled } = this.chunks[i]!;
-      if (phrases.length > 0 || spelled.length === 0 || !spelled.every(narrows)) break;
+      if (phrases.length > 0 || spelled.length === 0) break;
+      if (!spelled.every((one) => one.headings.length === 0 && narrows(one))) break;
       for (const one of spelled) one.headings.push(phrase);
     }
   }

@@ -92,15 +92,13 @@ const rare = new Set<PatternId>([
 export function settleSpelling(spelled: Spelled, hints: readonly string[]): Settled {
   const { spelling, headings, sounds } = spelled;
   let left = spelling.candidates;
-  let named: readonly PatternId[] = [];
   const said = new Set(sounds.flatMap(({ within }) => [...within!]));
   const limits = [...headings.map(({ within }) => within!), ...(said.size > 0 ? [said] : [])];
   for (const limit of limits) {
     const fitting = left.filter((id) => limit.has(id));
     if (fitting.length > 0) left = fitting;
   }
-  for (const { ids } of [...headings, ...sounds])
-    named = [...named, ...ids.filter((id) => left.includes(id))];
+  const named = [...headings, ...sounds].flatMap(({ ids }) => ids.filter((id) => left.includes(id)));
   const shown = spelled.examples.length > 0 ? spelled.examples : hints;
   const byExample = left.filter((id) => shown.some((word) => wordsOf.get(id)!.has(word)));
   if (byExample.length > 0 && byExample.length < left.length) {
