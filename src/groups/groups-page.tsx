@@ -36,7 +36,8 @@ export function GroupsPage() {
         </>
       )}
       <footer class="quiet">
-        Everything here stays in this browser. Your school’s programme and your own judgement come first.
+        Everything here stays in this browser unless you share it. Your school’s programme and your own
+        judgement come first.
       </footer>
       <UndoButton />
     </div>

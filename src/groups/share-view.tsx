@@ -6,14 +6,16 @@ import { LARGEST_FILE, readShareFile, ShareError, TOO_LARGE, writeShareFile } fr
 import { takeIn } from '../host/take-in.ts';
 import { noteEdit } from './edit-log.ts';
 import './share.css';
+import { OtherBrowsers } from './other-browsers.tsx';
 import type { Profiles } from './use-profiles.ts';
 
-/** Saves groups and sequences in a file, and adds those of a file. */
+/** Saves groups and sequences in a file, adds those of a file, and copies them to other browsers. */
 export function ShareView({ profiles }: { profiles: Profiles }) {
   return (
     <div class="sheet">
       <SaveFile profiles={profiles} />
       <OpenFile profiles={profiles} />
+      <OtherBrowsers />
     </div>
   );
 }

@@ -7,6 +7,7 @@ import { type Answers, answer, isQuestion, type ToBackground } from './messages.
 import { withinSequence } from './move-group.ts';
 import { shadePage } from './page-access.ts';
 import { findSequence, loadSequences, type Sequences } from './sequences-store.ts';
+import { serveSyncCopy } from './sync-copy.ts';
 import { watchStoredGroups } from './watch-stored.ts';
 
 /**
@@ -14,6 +15,7 @@ import { watchStoredGroups } from './watch-stored.ts';
  * after the browser has stopped it; nothing is kept but for speed.
  */
 export function serveBackground(): void {
+  serveSyncCopy();
   let judge: Promise<Judge> | undefined;
   watchStoredGroups(() => {
     judge = undefined;

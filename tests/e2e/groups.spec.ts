@@ -16,7 +16,7 @@ afterAll(() => browser?.close());
 beforeEach(async () => {
   for (const open of browser.context.pages().slice(1)) await open.close();
   view = await openGroups();
-  await view.evaluate(() => chrome.storage.local.clear());
+  await view.evaluate(() => Promise.all([chrome.storage.local.clear(), chrome.storage.sync.clear()]));
   await view.reload();
   await readable();
 });
@@ -394,5 +394,16 @@ describe('a file', () => {
     expect(await note.textContent()).toContain(says);
     expect(await note.textContent()).toContain('Nothing was changed.');
     expect(await everything()).toBe(before);
+  });
+
+  test('is not needed for the other browsers of an account, which get copies once the teacher wants', async () => {
+    const copied = () => view.evaluate(async () => Object.keys(await chrome.storage.sync.get()).sort());
+    expect(await copied()).toEqual([]);
+    await view.getByLabel('Copy groups and sequences to my browser account').check();
+    await expect.poll(copied).toEqual(['group:herons', 'group:plovers', 'sequence:steady-steps-ours']);
+    await expectSound();
+    await view.getByRole('link', { name: 'Plovers' }).click();
+    await view.getByRole('button', { name: 'Copy' }).click();
+    await expect.poll(copied).toContain('group:group-1');
   });
 });

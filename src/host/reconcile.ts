@@ -1,0 +1,64 @@
+/** An item as it was copied: its text (null once it is deleted) and when it was changed, in milliseconds. */
+export interface Copy {
+  readonly changed: number;
+  readonly text: string | null;
+}
+
+type Items<T> = Readonly<Record<string, T>>;
+
+/** What to do so that this browser and the account hold the same. */
+export interface Reconciled {
+  /** To be put here under these keys; null: to be deleted here. */
+  readonly toHere: Items<string | null>;
+  /** To be put in the account. */
+  readonly toThere: Items<Copy>;
+  /** Changed here and there: these texts of ours need keys of their own, since the account's take theirs. */
+  readonly beside: Items<string>;
+  /** What both hold afterwards; needed the next time to tell who changed what. */
+  readonly known: Items<Copy>;
+}
+
+/**
+ * Compares what is here, what is in the account and what both held the last time. Nothing that was written is lost:
+ * changed in one place, it is taken to the other; changed in both, both stay; a change outlives a deletion.
+ */
+export function reconcile(
+  here: Items<string>,
+  there: Items<Copy>,
+  known: Items<Copy>,
+  now: number,
+): Reconciled {
+  const toHere = new Map<string, string | null>();
+  const toThere = new Map<string, Copy>();
+  const beside = new Map<string, string>();
+  const after = new Map<string, Copy>();
+  for (const key of new Set([here, there, known].flatMap(Object.keys))) {
+    const ours = here[key] ?? null;
+    const before = known[key];
+    const theirs = there[key];
+    const changedHere = ours !== (before?.text ?? null);
+    const changedThere =
+      theirs !== undefined &&
+      theirs.changed > (before?.changed ?? -1) &&
+      theirs.text !== (before?.text ?? null);
+    if (changedThere && theirs.text === ours) {
+      after.set(key, theirs);
+    } else if (changedThere && (!changedHere || theirs.text !== null)) {
+      if (changedHere && ours !== null) beside.set(key, ours);
+      toHere.set(key, theirs.text);
+      after.set(key, theirs);
+    } else if (changedHere) {
+      const copy = { changed: Math.max(now, (theirs?.changed ?? 0) + 1), text: ours };
+      toThere.set(key, copy);
+      after.set(key, copy);
+    } else if (before) {
+      after.set(key, before);
+    }
+  }
+  return {
+    toHere: Object.fromEntries(toHere),
+    toThere: Object.fromEntries(toThere),
+    beside: Object.fromEntries(beside),
+    known: Object.fromEntries(after),
+  };
+}

@@ -1,0 +1,39 @@
+import { browser } from './browser.ts';
+import type { Copy } from './reconcile.ts';
+import { watchStored } from './watch-stored.ts';
+
+export const SYNC_KEY = 'sync-state';
+
+/** Whether groups and sequences are copied to the browser account, and how far that went. */
+export interface SyncState {
+  readonly on: boolean;
+  /** What this browser and the account both held the last time. */
+  readonly known: Readonly<Record<string, Copy>>;
+  /** Names of what the account has no room for; it is kept in this browser only. */
+  readonly left: readonly string[];
+}
+
+/** The state as it is stored; off at first. */
+export async function loadSyncState(): Promise<SyncState> {
+  return readState((await browser.storage.local.get(SYNC_KEY))[SYNC_KEY]);
+}
+
+/** Changes the stored state by a function of it; one change after another. */
+export function changeSyncState(change: (state: SyncState) => SyncState): Promise<void> {
+  const done = last.then(async () => {
+    await browser.storage.local.set({ [SYNC_KEY]: change(await loadSyncState()) });
+  });
+  last = done.catch(() => undefined);
+  return done;
+}
+let last: Promise<void> = Promise.resolve();
+
+/** Calls back with the state each time it changes, until aborted. */
+export function watchSyncState(onChange: (state: SyncState) => void, signal: AbortSignal): void {
+  watchStored(SYNC_KEY, (stored) => onChange(readState(stored)), signal);
+}
+
+function readState(stored: unknown): SyncState {
+  const { on = false, known = {}, left = [] } = (stored ?? {}) as Partial<SyncState>;
+  return { on, known, left };
+}
