@@ -5,6 +5,7 @@ import {
   catalogue,
   choiceKey,
   type ImportedItem,
+  type ItemChoice,
   importSequence,
   parseSequence,
   toSequence,
@@ -13,7 +14,7 @@ import {
 /**
  * Sequences in the styles schools write them, all written for this test in orders of our own, each with what a
  * teacher would say it means (`.tsv`: step, item, then pattern ids, `words: …` for by-sight words, `-` for nothing
- * to teach, `?` for what nobody could know). Common practice, no source.
+ * to teach, `?` for what nobody could know, `missed` behind what we do not find yet). Common practice, no source.
  */
 const folder = new URL('sequences/', import.meta.url);
 const styles = readdirSync(folder)
@@ -28,24 +29,88 @@ const styles = readdirSync(folder)
 
 /** The least share of items to be right without help, over all styles. */
 const LEAST_RIGHT = 0.95;
+const MISSED = '\tmissed';
 
 const seeded = { seed: 20_261_126, numRuns: 1000 };
+
+/** Pieces sequences are made of, and what else may be pasted. */
+const piece = fc.oneof(
+  fc.constantFrom(...catalogue.map(({ label }) => label), ...catalogue.map(({ letters }) => letters)),
+  fc.constantFrom(
+    'Week 3',
+    'Unit 2:',
+    '1.',
+    '# Plan',
+    'Sight words:',
+    'Phonics',
+    'Notes:',
+    'short a',
+    '/ā/',
+    '(rain)',
+    '-ed',
+    'un-',
+    'before e',
+    'e.g.',
+    'and',
+    'or',
+    'the',
+    'review',
+    '2-syllable',
+    '**sh**',
+    '__proto__',
+    '<b>sh</b>',
+  ),
+  fc.constantFrom(
+    ',',
+    ';',
+    '\n',
+    '\n\n',
+    '\t',
+    '|',
+    '\n- ',
+    '\n  • ',
+    ' / ',
+    ':',
+    '(',
+    ')',
+    '"',
+    '""',
+    '---',
+    '\r\n',
+    '=',
+    '–',
+  ),
+  fc.string({ unit: 'binary', maxLength: 12 }),
+);
+const pastedText = fc.array(piece, { maxLength: 30 }).map((pieces) => pieces.join(' '));
 
 test('there are enough styles', () => {
   expect(styles.length).toBeGreaterThanOrEqual(12);
 });
 
 test.each(styles)('reads $style', ({ pasted, expected }) => {
-  expect(rowsOf(pasted)).toEqual(expected);
+  const missed = expected.map((row) => row.endsWith(MISSED));
+  const rows = rowsOf(pasted).map((row, i) => (missed[i] === true ? `${row}${MISSED}` : row));
+  const known = (row: string, i: number) =>
+    missed[i] === true ? row.split('\t').slice(0, 2).join('\t') : row;
+  expect(rows.map(known)).toEqual(expected.map(known));
+  const found = rows.filter((row, i) => missed[i] === true && row === expected[i]);
+  expect(found, 'found now: take the mark off').toEqual([]);
 });
 
-test(`at least ${LEAST_RIGHT * 100} of 100 items are right`, () => {
-  const right = styles.map(({ pasted, expected }) => {
-    const rows = rowsOf(pasted);
-    return expected.filter((row) => rows.includes(row)).length;
-  });
-  const all = styles.flatMap(({ expected }) => expected).length;
-  expect(right.reduce((sum, count) => sum + count, 0) / all).toBeGreaterThanOrEqual(LEAST_RIGHT);
+test.each(styles)('reads $style the same from a word processor', ({ pasted }) => {
+  const meanings = (text: string) => rowsOf(text).map((row) => row.split('\t')[2]);
+  const retyped = pasted
+    .replaceAll('\n', '\r\n')
+    .replaceAll("'", '\u2019')
+    .replaceAll(/(?<=\w) (?=\w)/g, '\u00a0');
+  expect(meanings(retyped)).toEqual(meanings(pasted));
+});
+
+test(`at least ${LEAST_RIGHT * 100} of 100 items are right without help`, () => {
+  const all = styles.flatMap(({ expected }) => expected);
+  const right = all.filter((row) => !row.endsWith(MISSED)).length;
+  expect(right / all.length).toBeGreaterThanOrEqual(LEAST_RIGHT);
 });
 
 describe('notations', () => {
@@ -104,6 +169,23 @@ describe('what the teacher settled', () => {
     ]);
   });
 
+  test('never changes how the text is cut', () => {
+    fc.assert(
+      fc.property(
+        pastedText,
+        fc.constantFrom<ItemChoice>('ignore', 'by-sight', ['ai'], []),
+        (pasted, choice) => {
+          const texts = itemsOf(pasted).map(({ text }) => text);
+          const choices = Object.fromEntries(texts.map((text) => [choiceKey(text), choice]));
+          const settled = importSequence(pasted, choices).steps.flatMap((step) => step.items);
+          expect(settled.map(({ text }) => text)).toEqual(texts);
+          expect(settled.filter(({ status }) => status !== 'chosen' && status !== 'ignored')).toEqual([]);
+        },
+      ),
+      seeded,
+    );
+  });
+
   test.each([
     ['1. Ai – rain ', 'ai - rain'],
     ['“sh”', 'sh'],
@@ -136,57 +218,6 @@ describe('as a sequence', () => {
     },
   );
 });
-
-/** Pieces sequences are made of, and what else may be pasted. */
-const piece = fc.oneof(
-  fc.constantFrom(...catalogue.map(({ label }) => label), ...catalogue.map(({ letters }) => letters)),
-  fc.constantFrom(
-    'Week 3',
-    'Unit 2:',
-    '1.',
-    '# Plan',
-    'Sight words:',
-    'Phonics',
-    'Notes:',
-    'short a',
-    '/ā/',
-    '(rain)',
-    '-ed',
-    'un-',
-    'before e',
-    'e.g.',
-    'and',
-    'or',
-    'the',
-    'review',
-    '2-syllable',
-    '**sh**',
-    '__proto__',
-    '<b>sh</b>',
-  ),
-  fc.constantFrom(
-    ',',
-    ';',
-    '\n',
-    '\n\n',
-    '\t',
-    '|',
-    '\n- ',
-    '\n  • ',
-    ' / ',
-    ':',
-    '(',
-    ')',
-    '"',
-    '""',
-    '---',
-    '\r\n',
-    '=',
-    '–',
-  ),
-  fc.string({ unit: 'binary', maxLength: 12 }),
-);
-const pastedText = fc.array(piece, { maxLength: 30 }).map((pieces) => pieces.join(' '));
 
 describe('laws', () => {
   test('nothing pasted is lost but what divides', () => {

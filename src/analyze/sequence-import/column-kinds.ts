@@ -28,3 +28,22 @@ export function findColumnKind(name: string): CellKind | null {
     .trim();
   return kinds.get(plain) ?? (name.trim() === '#' ? 'step' : null);
 }
+
+/** Words that give a column's name away in a head: "New grapheme", "Decodable text". First come, first served. */
+const telling: readonly (readonly [CellKind, RegExp])[] = [
+  ['by-sight', /\b(?:sight|tricky|irregular|exception|frequency|hfw)/],
+  ['notes', /\b(?:notes?|comments?|texts?|books?|reviews?|readers?|stor(?:y|ies)|resources?|dictation)\b/],
+  ['examples', /\b(?:examples?|key ?words?|words)\b/],
+  [
+    'patterns',
+    /\b(?:phonics?|graphemes?|gpcs?|sounds?|patterns?|skills?|concepts?|focus|spellings?|correspondences?)\b/,
+  ],
+  ['step', /\b(?:week|unit|lesson|step|term|day)\b/],
+];
+
+/** What the head of a column says it holds; less strict than `findColumnKind`, for a line known to be a head. */
+export function findHeadKind(name: string): CellKind | null {
+  const exact = findColumnKind(name);
+  if (exact !== null || name.length > 60 || name.trim().split(/\s+/).length > 4) return exact;
+  return telling.find(([, words]) => words.test(name.toLowerCase()))?.[0] ?? null;
+}

@@ -1,4 +1,4 @@
-import { findColumnKind } from './column-kinds.ts';
+import { findColumnKind, findHeadKind } from './column-kinds.ts';
 import { type Rows, splitCells } from './split-cells.ts';
 
 /** Rows of the table a text is, with the lines before it; null when it is a list or prose. */
@@ -22,17 +22,18 @@ export function findRows(text: string): FoundTable | null {
       .includes('|'),
   ).length;
   if (barred >= 2 && barred * 2 >= lines.length) return barRows(lines);
-  const head = lines.findIndex((line) => namesColumns(line.split(',')));
+  // A line with a colon is a list: "Tricky words: no, she".
+  const head = lines.findIndex((line) => !line.includes(':') && namesColumns(line.split(',')));
   if (head >= 0 && head < lines.length - 1)
     return { before: lines.slice(0, head), rows: splitCells(lines.slice(head).join('\n'), ',') };
   return gapRows(lines) ?? stackedRows(lines);
 }
 
-/** At least two cells name columns, and not more than one does not. */
+/** At least two cells name columns, one of them plainly, and not more than one does not. */
 export function namesColumns(cells: readonly string[]): boolean {
   const filled = cells.filter((cell) => cell.trim() !== '');
-  const named = filled.filter((cell) => findColumnKind(cell) !== null).length;
-  return named >= 2 && named >= filled.length - 1;
+  const named = filled.filter((cell) => findHeadKind(cell) !== null).length;
+  return filled.some((cell) => findColumnKind(cell) !== null) && named >= 2 && named >= filled.length - 1;
 }
 
 function tabRows(text: string): FoundTable {

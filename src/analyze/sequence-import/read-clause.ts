@@ -24,6 +24,8 @@ class ClauseReader {
   private broken = true;
   /** A heading that a list follows; `strong`: the list is announced by a colon or brackets. */
   private scope: { heading: Phrase; chunk: Chunk; strong: boolean; sound: boolean } | null = null;
+  /** The heading before a colon; it goes for the headings listed after it: "y as a vowel: long i, long e". */
+  private announced: Phrase | null = null;
   private hinting = false;
   /** In brackets that say more about what stands before them. */
   private aside = false;
@@ -78,8 +80,10 @@ class ClauseReader {
   /** A colon or the like: announces a list after a heading, examples after letters, anything after other words. */
   private readColon(): void {
     const { chunk, scope } = this;
-    if (scope !== null && scope.chunk === chunk) scope.strong ||= chunk.spelled.length === 0;
-    else if (chunk !== null && chunk.known === 0 && !this.aside) {
+    if (scope !== null && scope.chunk === chunk) {
+      scope.strong ||= chunk.spelled.length === 0;
+      this.announced = scope.heading;
+    } else if (chunk !== null && chunk.known === 0 && !this.aside) {
       // "Odd's list: wr" is about wr.
       this.chunks.pop();
       this.chunk = null;
@@ -132,8 +136,8 @@ class ClauseReader {
       this.readSpelling(spelling, lexeme);
     else if (last !== undefined && this.shows(text, last)) last.examples.push(text);
     else if (restWords.has(text) && !prose) this.openOr(lexeme).rest = true;
-    else if (hintWords.has(text) && this.chunk !== null && !this.broken && !prose) this.hinting = true;
-    else if (fillerWords.has(text) || /^\p{N}+$/u.test(text)) this.wait(lexeme);
+    else if (hintWords.has(text) && last !== undefined && !this.broken) this.hinting = true;
+    else if (fillerWords.has(text) || hintWords.has(text) || /^\p{N}+$/u.test(text)) this.wait(lexeme);
     else if (this.isNote(text)) this.touch();
     else this.openOr(lexeme).unknown += 1;
     return 1;
@@ -151,14 +155,17 @@ class ClauseReader {
 
   private phraseAt(i: number): readonly [Phrase | null, number] {
     if (!beginsPhrase(this.lexemes[i]!.text)) return [null, 0];
-    const words: string[] = [];
-    for (const { kind, text } of this.lexemes.slice(i, i + LONGEST_PHRASE)) {
+    const words: { text: string; end: number }[] = [];
+    for (let at = i; at < this.lexemes.length && words.length < LONGEST_PHRASE; at++) {
+      const { kind, text } = this.lexemes[at]!;
+      // "consonant + le", "VC/CV"
+      if (kind === 'break' && (text === '+' || text === '/')) continue;
       if (kind !== 'word') break;
-      words.push(text);
+      words.push({ text, end: at + 1 });
     }
     for (; words.length > 0; words.pop()) {
-      const phrase = findPhrase(words);
-      if (phrase !== null) return [phrase, words.length];
+      const phrase = findPhrase(words.map(({ text }) => text));
+      if (phrase !== null) return [phrase, words.at(-1)!.end - i];
     }
     return [null, 0];
   }
@@ -191,6 +198,8 @@ class ClauseReader {
       return;
     }
     const opened = this.open(lexeme.start);
+    if (this.announced !== null && meet(this.announced, phrase)) opened.phrases.push(this.announced);
+    else this.announced = null;
     opened.phrases.push(phrase);
     opened.known += words;
     this.scope = phrase.within === null ? null : { heading: phrase, chunk: opened, strong: false, sound };
@@ -201,8 +210,7 @@ class ClauseReader {
     if (this.aside) return false;
     const before = chunk.phrases.at(-1);
     if (before === undefined) return chunk.known === 0;
-    if (phrase.within === null || before.within === null) return false;
-    return [...phrase.within].some((id) => before.within!.has(id));
+    return meet(before, phrase);
   }
 
   /** A heading after its letters, "kn, wr, gn silent letters": goes for all letters before it that it can. */
@@ -284,4 +292,9 @@ class ClauseReader {
     this.broken = false;
     this.pending = null;
   }
+}
+
+/** Whether two headings can mean the same. */
+function meet({ within: one }: Phrase, { within: other }: Phrase): boolean {
+  return one !== null && other !== null && [...one].some((id) => other.has(id));
 }

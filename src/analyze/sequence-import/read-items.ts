@@ -83,7 +83,10 @@ function chunkItem(chunk: Chunk, text: string, settled: readonly Settled[]): Rea
   }
   const patterns = settled.length > 0 ? settled.flatMap(({ ids }) => ids) : idsOf(chunk.phrases);
   const sure =
-    settled.length > 0 ? settled.every((one) => one.sure) : chunk.phrases.every((phrase) => phrase.sure);
+    settled.length > 0
+      ? settled.every((one) => one.sure)
+      : // Together two headings may leave one meaning: "long a silent e".
+        chunk.phrases.every((phrase) => phrase.sure) || (chunk.phrases.length > 1 && patterns.length === 1);
   return {
     ...item(text, sure && unknown === 0 ? 'matched' : 'guessed'),
     patterns: [...new Set(patterns)],

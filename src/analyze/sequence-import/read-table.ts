@@ -1,4 +1,4 @@
-import { type CellKind, findColumnKind } from './column-kinds.ts';
+import { type CellKind, findHeadKind } from './column-kinds.ts';
 import { commonWords } from './common-words.ts';
 import { type FoundTable, namesColumns } from './find-rows.ts';
 import type { LaidCell, LaidStep, Layout } from './layout.ts';
@@ -66,7 +66,7 @@ function isUnit(titles: readonly string[]): boolean {
 
 function columnKinds(names: readonly string[], body: Rows): readonly CellKind[] {
   const width = Math.max(names.length, ...body.slice(0, 200).map((row) => row.length));
-  const named = Array.from({ length: width }, (_, i) => findColumnKind(names[i] ?? ''));
+  const named = Array.from({ length: width }, (_, i) => findHeadKind(names[i] ?? ''));
   if (names.length > 0) {
     // A column with a name of its own ("Teacher") is a note, unless no other column holds the patterns.
     const open = !named.includes('patterns');
@@ -80,7 +80,8 @@ function columnKinds(names: readonly string[], body: Rows): readonly CellKind[] 
 function contentKind(body: Rows, column: number): CellKind {
   const cells = body.map((row) => row[column] ?? '').filter((cell) => cell !== '');
   const share = (test: (cell: string) => boolean) => cells.filter(test).length / Math.max(1, cells.length);
-  if (column <= 1 && share((cell) => /^\d{1,3}[.)]?$/.test(cell) || isHeading(cell)) > 0.7) return 'step';
+  if (column <= 1 && share((cell) => /^[a-z]{0,2}\d{1,3}[.)]?$/i.test(cell) || isHeading(cell)) > 0.7)
+    return 'step';
   const common = (cell: string) => {
     const words = readWords(cell);
     return (

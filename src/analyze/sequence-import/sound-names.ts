@@ -23,7 +23,7 @@ const names: Readonly<Record<string, readonly string[]>> = {
   'ow|ou|aʊ': ['AW'],
   'oi|oy|ɔɪ': ['OY'],
   'ar|ɑː|ɑ:': ['AA.R', 'AA'],
-  or: ['AO.R'],
+  or: ['AO.R', 'AO'],
   'er|ur|ir|ɜː|ɜ:|ər|ɝ': ['ER'],
   'air|ɛə|eə|eər': ['EH.R'],
   'ear|eer|ɪə|ɪər': ['IH.R'],

@@ -31,6 +31,8 @@ const singles: Readonly<Record<string, Lexeme['kind']>> = {
 
 const word = /[\p{L}\p{N}\p{M}_'\u2019\u02bc\u2010-\u2015-]+/uy;
 const slashed = /\/([^/\s,;()]{1,6})\//y;
+// "w/" is with.
+const plain = /w\/(?=\s)/iuy;
 const abbreviation = /(?:e\.\s?g\.?|i\.\s?e\.?|ex\.)(?![\p{L}\p{N}])/iuy;
 const listMarker = /^\s*\(?\d{1,3}[.)]\s+/;
 
@@ -50,7 +52,12 @@ export function splitLexemes(text: string): readonly Lexeme[] {
     }
     const kind = singles[text[at]!];
     if (kind !== undefined) {
-      add(kind, at + 1);
+      add(kind, at + 1, text[at]);
+      continue;
+    }
+    plain.lastIndex = at;
+    if (plain.test(text)) {
+      at += 2;
       continue;
     }
     abbreviation.lastIndex = at;
@@ -93,6 +100,8 @@ function splitWord(found: string): Lexeme[] {
     { kind, text: name, mark, start: 0, end: text.length },
   ];
   if (/^-+$/.test(text)) return whole('is');
+  const quoted = /^'(.+)'$/.exec(text);
+  if (quoted !== null) return whole('word', quoted[1]!.toLowerCase());
   // a-e, a_e, a-consonant-e, aCe; but "ace" is a word.
   const split = /^([aeiouy])[-_]+(?:(?:c|consonant)[-_]+)?e$/i.exec(text) ?? /^([aeiouy])Ce$/.exec(text);
   if (split !== null) return whole('word', `${split[1]!.toLowerCase()}_e`);

@@ -5,6 +5,8 @@ const numbered = new RegExp(
   `^(?<kind>${kinds})s?\\s*(?:no\\.?\\s*|number\\s+|#\\s*)?(?:k(?:indergarten)?|${number})(?:\\s*(?:-|–|to|&|and|/|,)\\s*(?:\\d{1,3}))*(?![\\p{L}\\p{N}])`,
   'iu',
 );
+const dated =
+  /^(?<kind>week)\s+(?:of|beginning|commencing|starting|ending)\s+[^:–—|]{1,24}?(?=\s*(?:[:–—|]|\s-\s|$))/iu;
 const called = new RegExp(
   '^(?<kind>(?:first|second|third|fourth|1st|2nd|3rd|4th)\\s+(?:half\\s+)?(?:term|half|grade|quarter|semester)' +
     '|(?:autumn|fall|winter|spring|summer)(?:\\s+(?:term|half term))?(?:\\s+\\d)?(?![\\p{L}\\p{N}])' +
@@ -30,7 +32,7 @@ export function readStepHeading(line: string): StepHeading | null {
   let rest = line;
   let kind: string | null = null;
   for (let turn = 0; turn < 3; turn++) {
-    const found = numbered.exec(rest) ?? called.exec(rest);
+    const found = dated.exec(rest) ?? numbered.exec(rest) ?? called.exec(rest);
     if (found === null) break;
     const after = rest.slice(found[0].length);
     // "May we", "Group a few": a name goes on with a sign, or is all there is.

@@ -1,0 +1,220 @@
+import { catalogue } from '../catalogue/catalogue.ts';
+import type { PatternId } from '../types.ts';
+
+const family = (...names: readonly string[]) =>
+  catalogue.filter((row) => names.includes(row.family)).map(({ id }) => id);
+const starting = (text: string) => catalogue.filter(({ id }) => id.startsWith(text)).map(({ id }) => id);
+const startsWith = (second: string) =>
+  family('initial blend').filter((id) => id.length === 8 && (id.at(-1) === second || id.at(-2) === second));
+const saying = (...sounds: readonly string[]) =>
+  catalogue.filter((row) => row.sounds.some((sound) => sounds.includes(sound))).map(({ id }) => id);
+
+const vce = ['a_e', 'e_e', 'i_e', 'o_e', 'u_e-oo', 'u_e-yoo'];
+const longs = ['long-a', 'long-e', 'long-i', 'long-o', 'long-u-yoo', 'long-u-oo'];
+const shorts = ['short-a', 'short-e', 'short-i', 'short-o', 'short-u'];
+const rVowels = ['ar', 'or', 'er', 'ir', 'ur'];
+const longClosed = ['i-long-closed', 'o-long-closed'];
+const pastTense = ['suffix-ed-t', 'suffix-ed-d', 'suffix-ed-id'];
+const schwas = ['schwa-a', 'schwa-e', 'schwa-i', 'schwa-o', 'schwa-u', 'weak-e'];
+const consonants = [...'bcdfghjklmnprstvwxyz', 'qu'];
+const digraphs = ['sh', 'ch', 'th', 'th-voiced', 'wh', 'ck', 'ng'];
+const teams = [
+  'ai',
+  'ay',
+  'ee',
+  'ea-long-e',
+  'oa',
+  'ow-long-o',
+  'igh',
+  'oi',
+  'oy',
+  'ou-ow',
+  'ow-ow',
+  'oo-moon',
+  'oo-book',
+];
+const vowelFamilies = ['vowel team', 'r-controlled vowel', 'vowel-consonant-e', 'other vowel'];
+const start = family('initial blend');
+const end = family('final blend');
+const silent = [...family('silent letter'), 'sc', 'st'];
+
+/** Headings, names divided by a bar: what they teach alone, whether that is sure, what a list beside them can mean. */
+export const headingPhrases: readonly (readonly [
+  string,
+  readonly PatternId[],
+  boolean,
+  readonly PatternId[],
+])[] = [
+  ['short vowel|all short vowel', shorts, true, family('short vowel')],
+  ['long vowel', longs, false, [...family('long vowel', 'vowel-consonant-e', 'vowel team'), 'y_e']],
+  ['vowel', shorts, false, family('short vowel', 'long vowel', ...vowelFamilies)],
+  ['consonant|single consonant|all consonant', consonants, true, family('consonant')],
+  [
+    'alphabet|letter of the alphabet|all letter|letter sound',
+    [...consonants, ...shorts],
+    true,
+    [...consonants, ...shorts],
+  ],
+  [
+    'vce|cvce|vowel consonant e|silent e|final e|split digraph|split vowel digraph|v e|v_e|vce long vowel|long vowel vce|silent final e|final silent e',
+    vce,
+    true,
+    family('vowel-consonant-e'),
+  ],
+  [
+    'digraph|consonant digraph|h digraph',
+    digraphs,
+    false,
+    [
+      ...family('digraph', 'double consonant', 'vowel team'),
+      'n-ng',
+      'qu',
+      'kn',
+      'wr',
+      'gn',
+      'gh-g',
+      'wh-h',
+      'mb',
+    ],
+  ],
+  [
+    'ending digraph|final digraph',
+    ['ck', 'ng', 'sh', 'ch', 'th'],
+    false,
+    family('digraph', 'double consonant'),
+  ],
+  [
+    'trigraph',
+    ['tch', 'dge'],
+    false,
+    [
+      'tch',
+      'dge',
+      'igh',
+      'air',
+      'ear-eer',
+      'ear-air',
+      'ear-er',
+      'are',
+      'ore',
+      'ure',
+      'eer',
+      'oar',
+      'oor',
+      'ire',
+      'ere-eer',
+      'ere-air',
+    ],
+  ],
+  [
+    'double consonant|double letter|double|doubled consonant',
+    ['ff', 'll', 'ss', 'zz'],
+    false,
+    [...family('double consonant'), 'ck'],
+  ],
+  [
+    'vowel team|vowel digraph|vowel pair|long vowel team|long vowel digraph',
+    teams,
+    false,
+    family('vowel team', 'r-controlled vowel'),
+  ],
+  [
+    'diphthong',
+    ['oi', 'oy', 'ou-ow', 'ow-ow'],
+    true,
+    ['oi', 'oy', 'ou-ow', 'ow-ow', 'au', 'aw', 'oo-moon', 'oo-book', 'ew-oo', 'ew-yoo'],
+  ],
+  [
+    'r controlled|r controlled vowel|r vowel|vowel r|vowel plus r',
+    rVowels,
+    false,
+    family('r-controlled vowel'),
+  ],
+  ['soft|soft consonant', ['soft-c', 'soft-g'], true, ['soft-c', 'soft-g']],
+  ['soft c', ['soft-c'], true, ['soft-c']],
+  ['soft g', ['soft-g'], true, ['soft-g', 'dge']],
+  ['hard', ['c', 'g'], true, ['c', 'g', 'k']],
+  ['hard c', ['c'], true, ['c']],
+  ['hard g', ['g'], true, ['g']],
+  ['silent letter|silent consonant|silent', ['kn', 'wr', 'gn', 'mb'], false, silent],
+  [
+    'initial blend|beginning blend|initial consonant blend|beginning consonant blend|initial cluster|initial consonant cluster|start blend',
+    start.filter((id) => id !== 'start-other'),
+    true,
+    start,
+  ],
+  [
+    'final blend|ending blend|end blend|final consonant blend|ending consonant blend|final cluster|final consonant cluster',
+    end.filter((id) => id !== 'end-other'),
+    true,
+    [...end, 'n-ng'],
+  ],
+  [
+    'blend|consonant blend|consonant cluster|cluster|adjacent consonant',
+    [...start, ...end],
+    false,
+    [...start, ...end, 'n-ng'],
+  ],
+  ['l blend|blend with l', startsWith('l'), true, start],
+  ['r blend|blend with r', startsWith('r'), true, start],
+  ['s blend|blend with s', [...'cmnpkwt'].map((c) => `start-s${c}`), true, start],
+  [
+    'three letter blend|3 letter blend|three consonant blend|3 consonant blend|triple blend',
+    ['start-scr', 'start-spl', 'start-spr', 'start-squ', 'start-str', 'start-shr', 'start-thr'],
+    false,
+    [...start, ...end],
+  ],
+  ['schwa', schwas, true, family('schwa')],
+  [
+    'suffix|suffixe|vowel suffix|consonant suffix|derivational suffix|inflectional suffix|inflectional ending|inflection|inflected ending',
+    [
+      'suffix-s',
+      'suffix-es',
+      'suffix-ed-t',
+      'suffix-ed-d',
+      'suffix-ed-id',
+      'suffix-ing',
+      'suffix-er',
+      'suffix-est',
+    ],
+    false,
+    family('suffix', 'final syllable'),
+  ],
+  [
+    'final syllable|final stable syllable|stable final syllable',
+    ['tion', 'sion-sh', 'sion-zh', 'ture', 'consonant-le'],
+    false,
+    [...family('final syllable', 'consonant-le')],
+  ],
+  ['prefix|prefixe', ['prefix-un', 'prefix-re', 'prefix-dis'], false, family('prefix')],
+  [
+    'affix|affixe',
+    [...starting('prefix-un'), 'suffix-ing'],
+    false,
+    family('prefix', 'suffix', 'final syllable'),
+  ],
+  ['cvc|cvc word', shorts, false, family('short vowel', 'consonant')],
+  ['ccvc|ccvc word', start.filter((id) => id !== 'start-other'), false, start],
+  ['cvcc|cvcc word', end.filter((id) => id !== 'end-other'), false, end],
+  [
+    'y as a vowel|vowel y|final y|y as vowel|y at the end',
+    ['y-long-i', 'y-long-e'],
+    true,
+    ['y-long-i', 'y-long-e', 'y-short-i'],
+  ],
+  ['closed syllable exception', longClosed, true, longClosed],
+  ['plural|plural ending', ['suffix-s', 'suffix-es'], true, ['suffix-s', 'suffix-es', 'change-y-to-i']],
+  ['past tense|past tense ending', pastTense, true, pastTense],
+  ['short a', ['short-a'], true, saying('AE')],
+  ['short e', ['short-e'], true, saying('EH')],
+  ['short i', ['short-i'], true, saying('IH', 'IX')],
+  ['short o', ['short-o'], true, saying('AA')],
+  ['short u', ['short-u'], true, saying('AH')],
+  ['long a', ['long-a'], false, saying('EY')],
+  ['long e', ['long-e'], false, saying('IY')],
+  ['long i', ['long-i'], false, saying('AY')],
+  ['long o', ['long-o'], false, saying('OW')],
+  ['long u', ['long-u-yoo', 'long-u-oo'], false, saying('UW', 'Y.UW')],
+  ['long oo', ['oo-moon'], true, saying('UW', 'Y.UW')],
+  ['short oo', ['oo-book'], true, saying('UH')],
+];
