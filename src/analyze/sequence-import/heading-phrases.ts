@@ -157,6 +157,12 @@ export const headingPhrases: readonly (readonly [
   ],
   ['l blend|blend with l', startsWith('l'), true, start],
   ['r blend|blend with r', startsWith('r'), true, start],
+  [
+    'l and r blend|blend with l and r|beginning blend with l and r|initial blend with l and r',
+    [...startsWith('l'), ...startsWith('r')],
+    true,
+    start,
+  ],
   ['s blend|blend with s', [...'cmnpkwt'].map((c) => `start-s${c}`), true, start],
   [
     'three letter blend|3 letter blend|three consonant blend|3 consonant blend|triple blend',

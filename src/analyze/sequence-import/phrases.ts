@@ -1,4 +1,6 @@
+import { catalogue } from '../catalogue/catalogue.ts';
 import type { PatternId } from '../types.ts';
+import { fits } from './fits.ts';
 import { headingPhrases } from './heading-phrases.ts';
 import { plainPhrases } from './plain-phrases.ts';
 
@@ -14,6 +16,7 @@ export interface Phrase {
 /** The most words a phrase has. */
 export const LONGEST_PHRASE = 6;
 
+const letters = new Map(catalogue.map((row) => [row.id, row.letters]));
 const phrases = new Map<string, Phrase>();
 for (const [names, ids] of Object.entries(plainPhrases)) {
   for (const name of names.split('|')) phrases.set(name, { ids, sure: true, within: null });
@@ -36,4 +39,17 @@ export function findPhrase(words: readonly string[]): Phrase | null {
 
 function singular(word: string): string {
   return word.length > 3 && word.endsWith('s') && !word.endsWith('ss') ? word.slice(0, -1) : word;
+}
+
+/** Whether two headings can mean the same. */
+export function overlap({ within: one }: Phrase, { within: other }: Phrase): boolean {
+  return one !== null && other !== null && [...one].some((id) => other.has(id));
+}
+
+/** Whether a word shows what a heading teaches: at has short a, it has not. */
+export function shows(word: string, { ids }: Phrase): boolean {
+  return ids.some((id) => {
+    const [first = ''] = letters.get(id)!.split(' ');
+    return first !== '' && fits(word, first);
+  });
 }

@@ -1,6 +1,6 @@
 import type { Chunk, Spelled } from './clause-chunk.ts';
 import { fits } from './fits.ts';
-import { beginsPhrase, findPhrase, LONGEST_PHRASE, type Phrase } from './phrases.ts';
+import { beginsPhrase, findPhrase, LONGEST_PHRASE, overlap, type Phrase, shows } from './phrases.ts';
 import { readCondition } from './read-condition.ts';
 import { soundsByName } from './sound-names.ts';
 import { soundPhrase } from './sound-phrase.ts';
@@ -135,10 +135,10 @@ class ClauseReader {
     else if (spelling !== null && !(prose && lexeme.mark === 'none' && !text.includes('_')))
       this.readSpelling(spelling, lexeme);
     else if (last !== undefined && this.shows(text, last)) last.examples.push(text);
+    else if (this.isNote(text)) this.touch();
     else if (restWords.has(text) && !prose) this.openOr(lexeme).rest = true;
     else if (hintWords.has(text) && last !== undefined && !this.broken) this.hinting = true;
     else if (fillerWords.has(text) || hintWords.has(text) || /^\p{N}+$/u.test(text)) this.wait(lexeme);
-    else if (this.isNote(text)) this.touch();
     else this.openOr(lexeme).unknown += 1;
     return 1;
   }
@@ -148,9 +148,12 @@ class ClauseReader {
     return text.length > 1 && fits(text, spelling.letters) && (!this.broken || spelling.letters.length > 1);
   }
 
-  /** Words in the brackets of a heading are examples of it: `schwa (about, lemon)`; short ones may be letters. */
+  /** Words after a heading may be examples of it: `schwa (about, lemon)`, `short a: at, am`. */
   private isNote(text: string): boolean {
-    return this.depth > 0 && text.length > 2 && this.scope !== null && this.scope.chunk === this.chunk;
+    if (this.scope === null || this.scope.chunk !== this.chunk) return false;
+    const { heading, strong, chunk } = this.scope;
+    if (this.depth > 0 && text.length > 2) return true;
+    return strong && chunk.spelled.length === 0 && shows(text, heading);
   }
 
   private phraseAt(i: number): readonly [Phrase | null, number] {
@@ -158,8 +161,8 @@ class ClauseReader {
     const words: { text: string; end: number }[] = [];
     for (let at = i; at < this.lexemes.length && words.length < LONGEST_PHRASE; at++) {
       const { kind, text } = this.lexemes[at]!;
-      // "consonant + le", "VC/CV"
-      if (kind === 'break' && (text === '+' || text === '/')) continue;
+      // "consonant + le", "VC/CV", "soft c & g"
+      if (kind === 'break' && text !== '' && '+/&'.includes(text)) continue;
       if (kind !== 'word') break;
       words.push({ text, end: at + 1 });
     }
@@ -198,7 +201,7 @@ class ClauseReader {
       return;
     }
     const opened = this.open(lexeme.start);
-    if (this.announced !== null && meet(this.announced, phrase)) opened.phrases.push(this.announced);
+    if (this.announced !== null && overlap(this.announced, phrase)) opened.phrases.push(this.announced);
     else this.announced = null;
     opened.phrases.push(phrase);
     opened.known += words;
@@ -210,7 +213,7 @@ class ClauseReader {
     if (this.aside) return false;
     const before = chunk.phrases.at(-1);
     if (before === undefined) return chunk.known === 0;
-    return meet(before, phrase);
+    return overlap(before, phrase);
   }
 
   /** A heading after its letters, "kn, wr, gn silent letters": goes for all letters before it that it can. */
@@ -292,9 +295,4 @@ class ClauseReader {
     this.broken = false;
     this.pending = null;
   }
-}
-
-/** Whether two headings can mean the same. */
-function meet({ within: one }: Phrase, { within: other }: Phrase): boolean {
-  return one !== null && other !== null && [...one].some((id) => other.has(id));
 }
