@@ -34,19 +34,28 @@ export async function measureLongPage(): Promise<{
       holder.tasks.push(...list.getEntries().map(({ duration }) => duration)),
     ).observe({ entryTypes: ['longtask'] });
   });
+  // The page's own first drawing takes tasks too: what counts begins when it has come to rest.
+  await page.evaluate(async () => {
+    for (let i = 0; i < 3; i++) await new Promise((rested) => requestIdleCallback(rested));
+    (window as unknown as { tasks: number[] }).tasks.length = 0;
+  });
   const started = performance.now();
   await browser.press(page);
   await page.waitForFunction(() => document.adoptedStyleSheets.length > 0);
-  const panel = await browser.openPanel(page);
-  await panel.waitForSelector('.reach', { timeout: 60_000 });
-  await page.bringToFront();
-  let marked = -1;
-  for (let now = 0; now !== marked; ) {
-    marked = now;
-    await page.evaluate(() => new Promise((resolve) => requestIdleCallback(resolve)));
-    now = await page.evaluate(() => CSS.highlights.get('wr-1')?.size ?? 0);
-    if (now === 0) marked = -1;
+  // As the panel does beside the page; a panel in a tab of its own would hide the page and make it draw again.
+  const worker = browser.context.serviceWorkers()[0]!;
+  const countWords = (): Promise<number> =>
+    worker.evaluate(async () => {
+      const [tab] = await chrome.tabs.query({ active: true, lastFocusedWindow: true });
+      const page = await chrome.tabs.sendMessage(tab!.id!, { to: 'page', ask: 'words' });
+      return (page as { words: [string, number][] }).words.reduce((sum, [, count]) => sum + count, 0);
+    });
+  for (let words = 0, before = -1; words === 0 || words !== before; ) {
+    before = words;
+    await page.evaluate(() => new Promise((rested) => requestIdleCallback(rested)));
+    words = await countWords();
   }
+  const marked = await page.evaluate(() => CSS.highlights.get('wr-1')?.size ?? 0);
   const total = performance.now() - started;
   const tasks = await page.evaluate(() => (window as unknown as { tasks: number[] }).tasks.splice(0));
   await browser.press(page);

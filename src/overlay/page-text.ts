@@ -12,12 +12,16 @@ export interface ReadBlock extends BlockWords {
 /** What has been read of a page, kept by text node so that a change replaces only what it touches. */
 export class PageText {
   readonly #byNode = new Map<Text, ReadBlock>();
+  /** Kept up to date block by block, so that asking for the counts of a long page costs next to nothing. */
+  readonly #counts = new Map<WordKey, number>();
+  #skipped = 0;
 
   /** Reads a block; the blocks its nodes were in before are given back, to be unmarked. */
   read(block: TextBlock): { block: ReadBlock; replaced: ReadBlock[] } {
     const replaced = this.#drop(block.nodes);
     const read: ReadBlock = { nodes: block.nodes, ...findPlaces(block), marked: new Map() };
     for (const node of block.nodes) this.#byNode.set(node, read);
+    this.#count(read, 1);
     return { block: read, replaced };
   }
 
@@ -37,13 +41,7 @@ export class PageText {
 
   /** Distinct words with their counts, and how many pieces were left out. */
   count(): { words: [WordKey, number][]; skipped: number } {
-    const words = new Map<WordKey, number>();
-    let skipped = 0;
-    for (const block of this.blocks()) {
-      skipped += block.skipped;
-      for (const { key } of block.places) words.set(key, (words.get(key) ?? 0) + 1);
-    }
-    return { words: [...words], skipped };
+    return { words: [...this.#counts], skipped: this.#skipped };
   }
 
   /** Every place of a word, in any case, in page order. */
@@ -61,9 +59,20 @@ export class PageText {
       const block = this.#byNode.get(node);
       if (block) dropped.add(block);
     }
-    for (const block of dropped)
+    for (const block of dropped) {
       for (const node of block.nodes) if (this.#byNode.get(node) === block) this.#byNode.delete(node);
+      this.#count(block, -1);
+    }
     return [...dropped];
+  }
+
+  #count({ places, skipped }: BlockWords, by: 1 | -1): void {
+    this.#skipped += by * skipped;
+    for (const { key } of places) {
+      const count = (this.#counts.get(key) ?? 0) + by;
+      if (count === 0) this.#counts.delete(key);
+      else this.#counts.set(key, count);
+    }
   }
 }
 
