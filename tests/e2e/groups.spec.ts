@@ -362,7 +362,7 @@ describe('a file', () => {
     await expectSound();
     await view.getByRole('button', { name: 'Undo' }).click();
     await expect.poll(names).toEqual(['Herons', 'Plovers']);
-    expect(await view.getByRole('link', { name: 'Steady steps, ours' }).count()).toBe(0);
+    await expect.poll(() => view.getByRole('link', { name: 'Steady steps, ours' }).count()).toBe(0);
   });
 
   test('has the names when asked for', async () => {
