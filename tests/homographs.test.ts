@@ -192,7 +192,7 @@ describe('a text with both readings', () => {
 });
 
 // Wikipedia homograph data (Gorman, Mazovetskiy and Nikolaev 2018), training part, by cross-validation. Published on
-// the other part: majority 84.1%, part of speech alone 95.5% (from memory of a transcription).
+// the other part: majority 84.1%, part of speech alone 95.5% (from memory, read second hand).
 const measured = measureHomographs();
 test.skipIf(!measured)(
   'readings are chosen right in 96 of 100 places, and in 98 where a key names them',
