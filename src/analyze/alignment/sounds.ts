@@ -32,3 +32,9 @@ export function isLong(sound: string): boolean {
 export function shownSound(sound: string): string {
   return sound.includes('IX') ? sound.replaceAll('IX', 'IH') : sound;
 }
+
+/** Sounds made without the voice: after them -s says S and -ed says T. */
+export const VOICELESS: ReadonlySet<string> = new Set(['P', 'T', 'K', 'F', 'TH', 'S', 'SH', 'CH']);
+
+/** Hissing sounds: after them -s is a syllable (foxes). */
+export const SIBILANT: ReadonlySet<string> = new Set(['S', 'Z', 'SH', 'ZH', 'CH', 'JH']);

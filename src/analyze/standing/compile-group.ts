@@ -1,4 +1,5 @@
 import { catalogue } from '../catalogue/catalogue.ts';
+import { IRREGULAR } from '../patterns/name-pattern.ts';
 import type { Group, GroupOptions, PatternId, Sequence } from '../types.ts';
 import { GroupError } from './group-error.ts';
 import { addBit, bitsOf, hasBit, type PatternBits, removeBit } from './pattern-bits.ts';
@@ -11,7 +12,6 @@ import {
   isWeakVowel,
   syllableCount,
 } from './pattern-roles.ts';
-import { IRREGULAR } from './read-fields.ts';
 
 /** A group made ready for judging: whatever its options say is in the bits, so that a test is a look-up. */
 export interface CompiledGroup {

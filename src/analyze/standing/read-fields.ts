@@ -1,4 +1,5 @@
 import { bitOf } from '../catalogue/catalogue.ts';
+import { IRREGULAR } from '../patterns/name-pattern.ts';
 import type { PatternId } from '../types.ts';
 import { GroupError } from './group-error.ts';
 import { shorten, unknownName } from './unknown-name.ts';
@@ -94,9 +95,6 @@ export function readFlag(fields: Fields, key: string, path = ''): boolean | unde
   if (value === undefined || typeof value === 'boolean') return value;
   throw new GroupError(join(path, key), `should be true or false, but is ${describe(value)}.`);
 }
-
-/** The catalogue row of spellings no pattern covers (said, of, two): required by such words, never taught. */
-export const IRREGULAR: PatternId = 'irregular';
 
 function join(path: string, key: string): string {
   return path === '' ? shorten(key) : `${path}.${shorten(key)}`;

@@ -1,9 +1,9 @@
 import { bitOf, catalogue } from '../catalogue/catalogue.ts';
 import { splitKey } from '../homographs/word-key.ts';
+import { IRREGULAR } from '../patterns/name-pattern.ts';
 import type { Gap, PatternId, Report, Standing, Tally, Verdict, WordEntry, WordKey } from '../types.ts';
 import type { Judge } from './judge.ts';
 import { hasBit } from './pattern-bits.ts';
-import { IRREGULAR } from './read-fields.ts';
 
 /** A text as counts: how often each word key occurs, and how many tokens were left out of the count. */
 export interface WordCounts {

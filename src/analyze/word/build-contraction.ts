@@ -2,6 +2,7 @@ import { hasVowel } from '../alignment/sounds.ts';
 import type { FindBuilt } from '../build/build-word.ts';
 import type { BuiltWord, WordPart } from '../build/built-word.ts';
 import { spellingsOf } from '../build/built-word.ts';
+import { readSpelling } from '../lexicon/read-spelling.ts';
 
 /** What stands for which word: the sound after a vowel, then after a consonant. */
 const SHORT_FORMS: readonly (readonly [
@@ -46,9 +47,9 @@ export function buildContraction(word: string, find: FindBuilt): BuiltWord | nul
   if (listed) {
     const [base, units, ending, full] = listed;
     return contraction(
-      [{ role: 'base', spellings: units.split(' ').map(readUnit) }],
+      [{ role: 'base', spellings: units.split(' ').map(readSpelling) }],
       base,
-      readUnit(ending),
+      readSpelling(ending),
       full,
     );
   }
@@ -83,9 +84,4 @@ function contraction(
     base,
     affixes: [{ text: full, kind: 'contraction', change: 'none' }],
   };
-}
-
-function readUnit(text: string): { letters: string; sound: string } {
-  const colon = text.lastIndexOf(':');
-  return { letters: text.slice(0, colon), sound: text.slice(colon + 1) };
 }

@@ -1,11 +1,8 @@
-import { hasVowel } from '../alignment/sounds.ts';
+import { hasVowel, SIBILANT, VOICELESS } from '../alignment/sounds.ts';
 import { addPrefix, addSuffixTo, type FindBuilt, joinWords } from '../build/build-word.ts';
 import type { BuiltWord } from '../build/built-word.ts';
 import { spellingsOf } from '../build/built-word.ts';
 import { restoreStem, type Stem } from '../morphology/restore-stem.ts';
-
-const VOICELESS = new Set(['P', 'T', 'K', 'F', 'TH', 'S', 'SH', 'CH']);
-const HISSING = new Set(['S', 'Z', 'SH', 'ZH', 'CH', 'JH']);
 
 /** Endings any word may take; the sound of -s and -ed follows from the base. */
 const ENDINGS: readonly (readonly [letters: string, sound: string])[] = [
@@ -136,7 +133,7 @@ function lastSound(built: BuiltWord): string {
 /** cats S, gulls Z, boxes IH Z. */
 function soundOfS(built: BuiltWord): string {
   const last = lastSound(built);
-  if (HISSING.has(last)) return 'IH.Z';
+  if (SIBILANT.has(last)) return 'IH.Z';
   return VOICELESS.has(last) ? 'S' : 'Z';
 }
 

@@ -55,8 +55,9 @@ export function createAnalyzer(lexicon: Pick<Lexicon, 'find'>, guesser?: Guesser
     const short = word.includes("'") ? buildContraction(word, findBuilt) : null;
     const listed = finishAll(word, short ? [short] : findBuilt(word), 'dictionary');
     if (listed.length > 0) {
-      const homograph = lexicon.find(word)?.homograph ?? false;
-      return { word, readings: listed, homograph, usage: short ? 'common' : usageOf(word) };
+      const record = lexicon.find(word);
+      const usage = short ? 'common' : (record?.usage ?? null);
+      return { word, readings: listed, homograph: record?.homograph ?? false, usage };
     }
     const weighed = guesser ? readUnlisted(word, findBuilt, usageOf, guesser) : null;
     const unlisted = weighed ? weighed.derived : buildUnlisted(word, findBuilt, isWord);

@@ -1,4 +1,5 @@
 import { existsSync, readFileSync } from 'node:fs';
+import { readSpelling } from '../../analyze/lexicon/read-spelling.ts';
 import type { Spelling } from '../../analyze/lexicon/word-record.ts';
 
 /** Corrections by hand, each with its reason in the file. */
@@ -20,7 +21,7 @@ export function readHandMade(): HandMade {
         phones!.split(' / ').map((one) => one.split(' ')),
       ]),
     ),
-    units: new Map(rows('units.tsv').map(([word, units]) => [word!, units!.split(' ').map(readUnit)])),
+    units: new Map(rows('units.tsv').map(([word, units]) => [word!, units!.split(' ').map(readSpelling)])),
     homographs: new Map(
       rows('homographs.tsv').map(([word, phones]) => [
         word!,
@@ -35,9 +36,4 @@ function rows(file: string): string[][] {
   if (!existsSync(path)) return [];
   const [, ...lines] = readFileSync(path, 'utf8').trimEnd().split('\n');
   return lines.map((line) => line.split('\t'));
-}
-
-function readUnit(text: string): Spelling {
-  const colon = text.lastIndexOf(':');
-  return { letters: text.slice(0, colon), sound: text.slice(colon + 1) };
 }

@@ -1,10 +1,9 @@
+import { SIBILANT, VOICELESS } from '../../analyze/alignment/sounds.ts';
 import type { Allomorph, Suffix } from '../../analyze/morphology/affixes.ts';
 
 /** Phones without stress; weak AH0 and IH0 are both `W`, AO counts as AA before all sounds (CMUdict wavers). */
 export type Sounds = readonly string[];
 
-const VOICELESS = new Set(['P', 'T', 'K', 'F', 'TH', 'S', 'SH', 'CH']);
-const SIBILANT = new Set(['S', 'Z', 'SH', 'ZH', 'CH', 'JH']);
 /** What a base's last consonant may turn into before a reshaping suffix: act, action; electric, electricity. */
 const SOFTENED: Record<string, string> = {
   T: 'SH ZH',
