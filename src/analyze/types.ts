@@ -113,10 +113,14 @@ export interface GroupOptions {
   readonly schwa?: SchwaPolicy;
   /** Short o and aw count as one sound before f, s, th, ng, g (default true). */
   readonly shortOMerged?: boolean;
+  /** `counted`: wh must be taught; `free`: it is known once w is, where both sound alike. Default counted. */
+  readonly wh?: 'counted' | 'free';
   /** `counted`: a blend must be taught; `free`: knowing its letters is enough. Default counted. */
   readonly blends?: 'counted' | 'free';
   /** Same for the types of the syllables in longer words. Default free. */
   readonly syllableTypes?: 'counted' | 'free';
+  /** Same for the irregular forms of by-sight words: with go by sight, whether went is too. Default counted. */
+  readonly irregularForms?: 'counted' | 'free';
   /** Longest base word, in syllables, whatever the sequence says. */
   readonly maxSyllables?: number;
 }

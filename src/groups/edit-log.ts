@@ -30,7 +30,10 @@ async function undoLast(): Promise<void> {
   const edit = log.at(-1);
   if (!edit) return;
   keep(log.slice(0, -1));
-  await edit.undo();
+  await edit.undo().catch((error: unknown) => {
+    keep([...log, edit]);
+    throw error;
+  });
 }
 
 function keep(edits: readonly Edit[]): void {

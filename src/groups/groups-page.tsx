@@ -3,6 +3,8 @@ import { parseGroup } from '../analyze/index.ts';
 import type { Group } from '../analyze/types.ts';
 import { freeGroupName } from '../host/groups-store.ts';
 import { findSequence, listSequences } from '../host/sequences-store.ts';
+import { StorageFault } from '../host/store-item.ts';
+import { FaultNote } from '../ui/fault-note.tsx';
 import '../ui/page.css';
 import { addGroup } from './edit-groups.ts';
 import { useEditLog } from './edit-log.ts';
@@ -40,6 +42,7 @@ export function GroupsPage() {
         judgement come first.
       </footer>
       <UndoButton />
+      <FaultNote kind={StorageFault} />
     </div>
   );
 }

@@ -27,7 +27,10 @@ export function PasteView({ groups }: { groups: Groups }) {
   }, []);
   const tooLong = text.length > LONGEST;
   const imported = useMemo(() => importSequence(tooLong ? '' : text, choices), [text, choices]);
-  const toSettle = useMemo(() => itemsToSettle(importSequence(tooLong ? '' : text)), [text]);
+  const unaided = useMemo(() => importSequence(tooLong ? '' : text), [text]);
+  const toSettle = useMemo(() => itemsToSettle(unaided), [unaided]);
+  const choiceOf = (key: string): ItemChoice | undefined =>
+    Object.hasOwn(choices, key) ? choices[key] : undefined;
   const name = named ?? (imported.title.trim() || 'Our sequence');
 
   const write = (changed: string): void => {
@@ -95,7 +98,7 @@ export function PasteView({ groups }: { groups: Groups }) {
                     key={key}
                     item={item}
                     step={step}
-                    choice={Object.hasOwn(choices, key) ? choices[key] : undefined}
+                    choice={choiceOf(key)}
                     onChoose={(choice) => choose(key, choice)}
                   />
                 ))}
@@ -104,7 +107,8 @@ export function PasteView({ groups }: { groups: Groups }) {
           )}
           <section class="part" aria-labelledby="pasted-title">
             <h2 id="pasted-title">How it was understood</h2>
-            <PastedSteps imported={imported} />
+            <p class="quiet">Press a piece to say that it teaches something else.</p>
+            <PastedSteps imported={imported} unaided={unaided} choiceOf={choiceOf} onChoose={choose} />
           </section>
           <section class="part" aria-labelledby="use-title">
             <h2 id="use-title">Use it</h2>

@@ -1,5 +1,13 @@
-import type { ImportedItem, ImportedSequence, ItemStatus } from '../analyze/index.ts';
+import { useState } from 'preact/hooks';
+import {
+  choiceKey,
+  type ImportedItem,
+  type ImportedSequence,
+  type ItemChoice,
+  type ItemStatus,
+} from '../analyze/index.ts';
 import { patternLabel } from '../ui/pattern-label.ts';
+import { SettleItem } from './settle-item.tsx';
 
 const SAYS: Readonly<Record<ItemStatus, string>> = {
   matched: '',
@@ -9,8 +17,17 @@ const SAYS: Readonly<Record<ItemStatus, string>> = {
   ignored: 'left out',
 };
 
-/** Every pasted piece with what it was taken for, step by step. */
-export function PastedSteps({ imported }: { imported: ImportedSequence }) {
+interface PastedStepsProps {
+  readonly imported: ImportedSequence;
+  /** The same text as it is understood without the teacher's choices. */
+  readonly unaided: ImportedSequence;
+  readonly choiceOf: (key: string) => ItemChoice | undefined;
+  readonly onChoose: (key: string, choice: ItemChoice | null) => void;
+}
+
+/** Every pasted piece with what it was taken for, step by step; each can be opened and settled otherwise. */
+export function PastedSteps({ imported, unaided, choiceOf, onChoose }: PastedStepsProps) {
+  const [opened, setOpened] = useState<string | null>(null);
   const { steps } = imported;
   const items = steps.flatMap((step) => step.items);
   const count = (...wanted: ItemStatus[]): number =>
@@ -37,12 +54,35 @@ export function PastedSteps({ imported }: { imported: ImportedSequence }) {
           <li key={i}>
             <h3>{title.trim() || `Step ${i + 1}`}</h3>
             <ul>
-              {items.map((item, n) => (
-                <li key={n} class="pasted-item">
-                  <span class={`piece piece-${item.status}`}>{item.text}</span>
-                  <span class="quiet">{describe(item)}</span>
-                </li>
-              ))}
+              {items.map((item, n) => {
+                const place = `${i} ${n}`;
+                const isOpen = opened === place;
+                const key = choiceKey(item.text);
+                return (
+                  <li key={n} class="pasted-item">
+                    <button
+                      type="button"
+                      class={`piece piece-${item.status}`}
+                      aria-expanded={isOpen}
+                      title="Say what this teaches"
+                      onClick={() => setOpened(isOpen ? null : place)}
+                    >
+                      {item.text}
+                    </button>
+                    <span class="quiet">{describe(item)}</span>
+                    {isOpen && (
+                      <ul class="settle settle-here">
+                        <SettleItem
+                          item={unaided.steps[i]?.items[n] ?? item}
+                          step={i}
+                          choice={choiceOf(key)}
+                          onChoose={(choice) => onChoose(key, choice)}
+                        />
+                      </ul>
+                    )}
+                  </li>
+                );
+              })}
             </ul>
           </li>
         ))}

@@ -21,7 +21,7 @@ export function SettleItem({ item, step, choice, onChoose }: SettleItemProps) {
     <li class="settle-item">
       <fieldset>
         <legend>
-          <span class={status === 'unknown' ? 'piece piece-unknown' : 'piece piece-guessed'}>{text}</span>{' '}
+          <span class={`piece piece-${status}`}>{text}</span>{' '}
           <span class="quiet">
             step {step + 1} · {describe(status, guess, choice)}
           </span>
@@ -72,5 +72,6 @@ function describe(status: ImportedItem['status'], guess: string, choice: ItemCho
   if (choice === 'by-sight') return 'your choice: by sight';
   if (choice === 'ignore') return 'your choice: nothing to teach';
   if (choice !== undefined) return 'your choice';
-  return status === 'unknown' ? 'not understood' : `a guess: ${guess}`;
+  if (status === 'unknown') return 'not understood';
+  return [status === 'guessed' ? 'a guess' : '', guess || 'nothing to teach'].filter(Boolean).join(': ');
 }

@@ -3,6 +3,7 @@ import { changeGroups } from '../host/groups-store.ts';
 import { today } from '../host/move-group.ts';
 import { changeSequences } from '../host/sequences-store.ts';
 import { LARGEST_FILE, readShareFile, ShareError, TOO_LARGE, writeShareFile } from '../host/share-file.ts';
+import { StorageFault } from '../host/store-item.ts';
 import { takeIn } from '../host/take-in.ts';
 import { noteEdit } from './edit-log.ts';
 import './share.css';
@@ -105,6 +106,7 @@ function OpenFile({ profiles }: { profiles: Profiles }) {
       const added = await addContent(await file.text(), profiles);
       setTold(added ? null : { good: true, says: 'All that is in this file is here already.' });
     } catch (error) {
+      if (error instanceof StorageFault) return setTold({ good: false, says: error.message });
       const why =
         error instanceof ShareError ? error.message : 'The file could not be read. Choose it again.';
       setTold({ good: false, says: `${why} Nothing was changed.` });
@@ -159,7 +161,12 @@ async function addContent(text: string, here: Profiles): Promise<boolean> {
   const all = [...groups, ...sequences];
   if (all.length === 0) return false;
   await changeSequences((own) => ({ ...own, ...added.sequences }));
-  await changeGroups((now) => ({ ...now, groups: { ...now.groups, ...added.groups } }));
+  await changeGroups((now) => ({ ...now, groups: { ...now.groups, ...added.groups } })).catch(
+    async (error: unknown) => {
+      await changeSequences((own) => without(own, added.sequences));
+      throw error;
+    },
+  );
   noteEdit(`Added ${new Intl.ListFormat('en-GB').format(all)}`, async () => {
     await changeGroups((now) => ({ ...now, groups: without(now.groups, added.groups) }));
     await changeSequences((own) => without(own, added.sequences));

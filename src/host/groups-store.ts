@@ -3,6 +3,7 @@ import plovers from '../../profiles/groups/plovers.json' with { type: 'json' };
 import { parseGroup } from '../analyze/index.ts';
 import type { Group } from '../analyze/types.ts';
 import { browser } from './browser.ts';
+import { storeItem } from './store-item.ts';
 import { GROUPS_KEY, watchStored } from './watch-stored.ts';
 
 /** The teacher's groups and which of them is chosen; kept in this browser only. */
@@ -45,7 +46,7 @@ export function changeGroups(change: (groups: Groups) => Groups): Promise<void> 
   const done = last.then(async () => {
     const { chosen, groups, unread } = change(await loadGroups());
     const stored: Stored = { version: VERSION, chosen, groups: { ...unread, ...groups } };
-    await browser.storage.local.set({ [GROUPS_KEY]: stored });
+    await storeItem(GROUPS_KEY, stored);
   });
   last = done.catch(() => undefined);
   return done;

@@ -1,5 +1,6 @@
 import type { ItemChoice } from '../analyze/index.ts';
 import { browser } from './browser.ts';
+import { storeItem } from './store-item.ts';
 
 const KEY = 'import-choices';
 
@@ -18,7 +19,7 @@ export function keepImportChoice(key: string, choice: ItemChoice | null): Promis
   const done = last.then(async () => {
     const { [key]: _, ...others } = await loadImportChoices();
     const choices = choice === null ? others : { ...others, [key]: choice };
-    await browser.storage.local.set({ [KEY]: choices });
+    await storeItem(KEY, choices);
   });
   last = done.catch(() => undefined);
   return done;

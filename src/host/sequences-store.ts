@@ -4,6 +4,7 @@ import { browser } from './browser.ts';
 import { byName, sortReadable } from './groups-store.ts';
 import { loadSchoolPreset } from './school-preset.ts';
 import { sequences as starters } from './sequences.ts';
+import { storeItem } from './store-item.ts';
 import { SEQUENCES_KEY, watchStored } from './watch-stored.ts';
 
 /** The sequences there are: those that ship with the extension, and the teacher's own. */
@@ -56,7 +57,7 @@ export function changeSequences(
   const done = last.then(async () => {
     const { own, unread } = await loadSequences();
     const stored = { version: VERSION, sequences: { ...unread, ...change(own) } };
-    await browser.storage.local.set({ [SEQUENCES_KEY]: stored });
+    await storeItem(SEQUENCES_KEY, stored);
   });
   last = done.catch(() => undefined);
   return done;

@@ -1,5 +1,7 @@
 import type { PatternId } from '../analyze/types.ts';
 import { chosenGroup } from '../host/groups-store.ts';
+import { StorageFault } from '../host/store-item.ts';
+import { FaultNote } from '../ui/fault-note.tsx';
 import { GroupPicker } from './group-picker.tsx';
 import '../ui/page.css';
 import './panel.css';
@@ -19,6 +21,7 @@ export function Panel() {
         <h1>Wordreach</h1>
         {state.kind === 'shaded' && state.page.title !== '' && <p class="page-title">{state.page.title}</p>}
       </header>
+      <FaultNote kind={StorageFault} />
       {groups && sequences && <GroupPicker groups={groups} sequences={sequences} />}
       <PageView state={state} shade={shade} alsoTaught={groups ? chosenGroup(groups).alsoTaught : []} />
       <footer class="quiet">

@@ -124,7 +124,7 @@ describe('a group', () => {
     await view.keyboard.press('Enter');
     await view.getByRole('button', { name: 'Take out sh as in ship' }).waitFor({ state: 'detached' });
 
-    await view.getByLabel('By-sight words').fill('would, could\nshould their');
+    await view.getByLabel('By-sight words', { exact: true }).fill('would, could\nshould their');
     await view.getByLabel('Names').fill('Mr. Falk; Odd');
     await view.getByLabel('Also taught').focus();
     const stored = async () =>
@@ -214,7 +214,7 @@ describe('a sequence', () => {
     await view.getByLabel('Teaches').fill('mp');
     await view.locator('.found-row').first().click();
     await view.getByText('Mp at the end of a word comes before').waitFor({ state: 'detached' });
-    await view.getByLabel('By-sight words').fill('the fin');
+    await view.getByLabel('By-sight words', { exact: true }).fill('the fin');
     await view.getByLabel('Title').focus();
     await view.getByText('“the” is taught by sight in step 1 already.').waitFor();
     await view.getByText('“fin” can be decoded by now').waitFor();
@@ -313,6 +313,23 @@ describe('a pasted sequence', () => {
     await view.getByRole('group', { name: 'ow' }).getByText('your choice: nothing to teach').waitFor();
   });
 
+  test('a piece that was understood can be settled otherwise', async () => {
+    await view.getByRole('link', { name: 'Paste a sequence' }).click();
+    await view.getByLabel('Your scope and sequence').fill(plan);
+    const piece = view.getByRole('button', { name: 'ch', exact: true });
+    await piece.click();
+    const settle = view.getByRole('group', { name: 'ch step' });
+    await settle.getByText('ch as in chest').first().waitFor();
+    await expectSound();
+    await settle.getByLabel('It teaches').fill('anchor');
+    await settle.getByLabel('It teaches').press('Enter');
+    await settle.getByRole('button', { name: /chest/ }).click();
+    await settle.getByText('your choice').waitFor();
+    await view.locator('.pasted-item', { has: piece }).getByText('your choice: ch as in anchor').waitFor();
+    await settle.getByRole('button', { name: 'Take my choice back' }).click();
+    await view.getByText('ch as in chest').first().waitFor();
+  });
+
   test('says what is wrong with other texts', async () => {
     await view.getByRole('link', { name: 'Paste a sequence' }).click();
     const field = view.getByLabel('Your scope and sequence');
@@ -324,6 +341,25 @@ describe('a pasted sequence', () => {
     await field.fill('<b onclick="alert(1)">ai</b> <img src=x onerror=alert(1)>');
     await view.getByText('How it was understood').waitFor();
     expect(await view.locator('main img, main b').count()).toBe(0);
+  });
+});
+
+describe('storage that is full', () => {
+  test('is told in a sentence, and what was there stays', async () => {
+    const name = view.getByLabel('Name of the group');
+    const before = await name.inputValue();
+    await view.evaluate(async () => {
+      for (let size = 5_000_000; size > 10; size = Math.floor(size / 2))
+        for (let n = 0; n < 4; n++)
+          await chrome.storage.local.set({ [`fill ${size} ${n}`]: 'x'.repeat(size) }).catch(() => undefined);
+    });
+    await view.getByRole('button', { name: 'New group' }).click();
+    await view.getByRole('alert').getByText('room for Wordreach is full').waitFor();
+    await expectSound();
+    await view.getByRole('alert').getByRole('button', { name: 'Close' }).click();
+    await view.reload();
+    expect(await name.inputValue()).toBe(before);
+    expect(await names()).not.toContain('New group');
   });
 });
 

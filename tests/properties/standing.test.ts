@@ -15,6 +15,8 @@ import { fakeAnalyzer } from '../fakes/word-analyzer.ts';
 const ids = [
   'm',
   's',
+  'w',
+  'wh',
   'short-a',
   'short-o',
   'o-aw',
@@ -51,7 +53,9 @@ const options: fc.Arbitrary<GroupOptions> = fc.record(
   {
     schwa: fc.constantFrom('taught', 'flex', 'strict'),
     shortOMerged: fc.boolean(),
+    wh: fc.constantFrom('counted', 'free'),
     blends: fc.constantFrom('counted', 'free'),
+    irregularForms: fc.constantFrom('counted', 'free'),
     syllableTypes: fc.constantFrom('counted', 'free'),
     maxSyllables: fc.integer({ min: 1, max: 4 }),
   },

@@ -80,6 +80,19 @@ describe('options', () => {
     expect(taughtBy(['short-o'], free)).toEqual(['short-o']);
   });
 
+  test('w brings the wh of whale where they sound alike, and only then', () => {
+    expect(taughtBy(['w'], { ...free, wh: 'free' })).toEqual(['w', 'wh']);
+    expect(taughtBy(['h'], { ...free, wh: 'free' })).toEqual(['h']);
+    expect(taughtBy(['w'], free)).toEqual(['w']);
+  });
+
+  test('irregular forms come with a by-sight word where the options say so', () => {
+    const knows = (irregularForms: 'counted' | 'free') =>
+      [...compileGroup(groupOf({ bySight: ['Go'], options: { irregularForms } }), null).bySight].sort();
+    expect(knows('free')).toEqual(['go', 'goes', 'gone', 'went']);
+    expect(knows('counted')).toEqual(['go']);
+  });
+
   test('blends and syllable types are counted or free', () => {
     expect(taughtBy([], { ...free, blends: 'free' })).toEqual(expect.arrayContaining(['start-st', 'end-nd']));
     expect(taughtBy([], { ...free, syllableTypes: 'free' })).toEqual(

@@ -2,14 +2,17 @@ import { catalogue } from '../catalogue/catalogue.ts';
 import { IRREGULAR } from '../patterns/name-pattern.ts';
 import type { Group, GroupOptions, PatternId, Sequence } from '../types.ts';
 import { GroupError } from './group-error.ts';
+import { irregularForms } from './irregular-forms.ts';
 import { addBit, bitsOf, hasBit, type PatternBits, removeBit } from './pattern-bits.ts';
 import {
   isAffix,
   isBlend,
   isOpenO,
+  isPlainW,
   isShortO,
   isSyllableType,
   isWeakVowel,
+  isWh,
   syllableCount,
 } from './pattern-roles.ts';
 
@@ -50,7 +53,7 @@ export function compileGroup(group: Group, sequence: Sequence | null): CompiledG
   const inCurrentStep = known.at(-1)?.teaches ?? [];
   const firstStep = firstSteps(sequence);
   const lists = {
-    bySight: lowerCased([...known.flatMap((step) => step.bySight), ...group.bySight]),
+    bySight: withForms(lowerCased([...known.flatMap((step) => step.bySight), ...group.bySight]), options),
     names: lowerCased(group.names),
     options,
     stepOf: (id: PatternId) => firstStep.get(id) ?? null,
@@ -77,7 +80,20 @@ export function compileGroup(group: Group, sequence: Sequence | null): CompiledG
   return compile(group.alsoTaught, group.notYet);
 }
 
-const defaults = { schwa: 'flex', shortOMerged: true, blends: 'counted', syllableTypes: 'free' } as const;
+const defaults = {
+  schwa: 'flex',
+  shortOMerged: true,
+  wh: 'counted',
+  blends: 'counted',
+  syllableTypes: 'free',
+  irregularForms: 'counted',
+} as const;
+
+/** Where the group's options say so, go brings went with it; want never brings wants, which the judge finds. */
+function withForms(words: ReadonlySet<string>, options: ResolvedOptions): ReadonlySet<string> {
+  if (options.irregularForms === 'counted') return words;
+  return new Set([...words].flatMap((word) => [word, ...irregularForms(word)]));
+}
 
 function limitSyllables(taught: PatternBits, { maxSyllables }: ResolvedOptions): void {
   if (maxSyllables === undefined) return;
@@ -91,10 +107,11 @@ function limitSyllables(taught: PatternBits, { maxSyllables }: ResolvedOptions):
 /** Only ever adds, so that a group that knows more never reads less. */
 function addWhatFollows(
   taught: PatternBits,
-  { schwa, shortOMerged, blends, syllableTypes }: ResolvedOptions,
+  { schwa, shortOMerged, wh, blends, syllableTypes }: ResolvedOptions,
 ): void {
   const told = catalogue.filter(({ id }) => hasBit(taught, id));
   const knowsShortO = told.some(isShortO);
+  const knowsW = told.some(isPlainW);
   const fullSpellings = new Set(
     told.filter((row) => !isWeakVowel(row) && !isAffix(row)).flatMap((row) => row.letters.split(' ')),
   );
@@ -102,6 +119,7 @@ function addWhatFollows(
     const follows =
       (isWeakVowel(row) && (schwa === 'taught' || (schwa === 'flex' && fullSpellings.has(row.letters)))) ||
       (isOpenO(row) && shortOMerged && knowsShortO) ||
+      (isWh(row) && wh === 'free' && knowsW) ||
       (isBlend(row) && blends === 'free') ||
       (isSyllableType(row) && syllableTypes === 'free');
     if (follows) addBit(taught, row.id);

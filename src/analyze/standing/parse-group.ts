@@ -15,7 +15,11 @@ const keys = [
   ...['$schema', 'name', 'sequence', 'step', 'alsoTaught', 'notYet', 'bySight', 'names', 'options'],
   'history',
 ];
-const optionKeys = ['schwa', 'shortOMerged', 'blends', 'syllableTypes', 'maxSyllables'];
+const optionKeys = [
+  ...['schwa', 'shortOMerged', 'wh', 'blends', 'syllableTypes', 'irregularForms'],
+  'maxSyllables',
+];
+const COUNTED = ['counted', 'free'] as const;
 
 /**
  * Checks the content of a group file (profiles/README.md has the format) and fills in what may be left out.
@@ -73,8 +77,10 @@ function readOptions(fields: Fields): GroupOptions {
   const options = {
     schwa: readChoice(given, 'schwa', ['taught', 'flex', 'strict'], 'options'),
     shortOMerged: readFlag(given, 'shortOMerged', 'options'),
-    blends: readChoice(given, 'blends', ['counted', 'free'], 'options'),
-    syllableTypes: readChoice(given, 'syllableTypes', ['counted', 'free'], 'options'),
+    wh: readChoice(given, 'wh', COUNTED, 'options'),
+    blends: readChoice(given, 'blends', COUNTED, 'options'),
+    syllableTypes: readChoice(given, 'syllableTypes', COUNTED, 'options'),
+    irregularForms: readChoice(given, 'irregularForms', COUNTED, 'options'),
     maxSyllables: readWhole(given, 'maxSyllables', 1, 'options'),
   };
   return Object.fromEntries(Object.entries(options).filter(([, option]) => option !== undefined));

@@ -32,6 +32,16 @@ export function isOpenO({ letters, sounds }: Pattern): boolean {
   return letters === 'o' && sounds.length === 1 && sounds[0] === 'AO';
 }
 
+/** The w of web; not the wh of whale. */
+export function isPlainW({ letters, sounds }: Pattern): boolean {
+  return letters === 'w' && sounds[0] === 'W';
+}
+
+/** The wh of whale, by region said as w or with breath before it; not that of who. */
+export function isWh({ letters, sounds }: Pattern): boolean {
+  return letters === 'wh' && sounds[0] === 'W';
+}
+
 /** Letters that are known as an ending or a beginning, not by their sounds: -or in sailor; not the or of fork. */
 export function isAffix({ family }: Pattern): boolean {
   return family === 'suffix' || family === 'prefix';

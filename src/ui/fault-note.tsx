@@ -1,0 +1,31 @@
+import { useEffect, useState } from 'preact/hooks';
+import './fault-note.css';
+
+/**
+ * Says what went wrong with something done on this page: the message of any error of the given kind that nobody
+ * else took care of, until it is put away.
+ */
+export function FaultNote({ kind }: { kind: new (...args: never[]) => Error }) {
+  const [says, setSays] = useState<string | null>(null);
+  useEffect(() => {
+    const listen = (event: PromiseRejectionEvent): void => {
+      if (!(event.reason instanceof kind)) return;
+      event.preventDefault();
+      setSays(event.reason.message);
+    };
+    addEventListener('unhandledrejection', listen);
+    return () => removeEventListener('unhandledrejection', listen);
+  }, [kind]);
+  return (
+    <div role="alert" class={says === null ? 'unseen' : 'fault'}>
+      {says !== null && (
+        <>
+          <p>{says}</p>
+          <button type="button" class="plain" onClick={() => setSays(null)}>
+            Close
+          </button>
+        </>
+      )}
+    </div>
+  );
+}
