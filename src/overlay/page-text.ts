@@ -16,10 +16,22 @@ export class PageText {
   readonly #counts = new Map<WordKey, number>();
   #skipped = 0;
 
-  /** Reads a block; the blocks its nodes were in before are given back, to be unmarked. */
-  read(block: TextBlock): { block: ReadBlock; replaced: ReadBlock[] } {
+  /**
+   * Reads a block, all of its words or those that are wanted; the blocks its nodes were in before are given back,
+   * to be unmarked.
+   */
+  read(
+    block: TextBlock,
+    isWanted?: (place: WordPlace) => boolean,
+  ): { block: ReadBlock; replaced: ReadBlock[] } {
     const replaced = this.#drop(block.nodes);
-    const read: ReadBlock = { nodes: block.nodes, ...findPlaces(block), marked: new Map() };
+    const { places, skipped } = findPlaces(block);
+    const read: ReadBlock = {
+      nodes: block.nodes,
+      places: isWanted ? places.filter(isWanted) : places,
+      skipped: isWanted ? 0 : skipped,
+      marked: new Map(),
+    };
     for (const node of block.nodes) this.#byNode.set(node, read);
     this.#count(read, 1);
     return { block: read, replaced };
@@ -33,6 +45,11 @@ export class PageText {
 
   has(node: Text): boolean {
     return this.#byNode.has(node);
+  }
+
+  /** The block a text node was read in. */
+  blockOf(node: Text): ReadBlock | undefined {
+    return this.#byNode.get(node);
   }
 
   blocks(): Set<ReadBlock> {
