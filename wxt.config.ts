@@ -8,10 +8,18 @@ export default defineConfig({
   imports: false,
   manifest: ({ browser }) => ({
     name: 'Wordreach',
-    permissions: ['activeTab', 'scripting', 'storage'],
+    permissions: ['activeTab', 'contextMenus', 'scripting', 'storage'],
     options_ui: { page: 'groups.html', open_in_tab: true },
     action: { default_title: 'Check this page for your group' },
-    commands: { _execute_action: { suggested_key: { default: 'Alt+Shift+R' } } },
+    commands: {
+      _execute_action: { suggested_key: { default: 'Alt+Shift+R' } },
+      'next-word': {
+        suggested_key: { default: 'Alt+Shift+N' },
+        description: 'Go to the next word that is not yet decodable',
+      },
+      'previous-word': { description: 'Go to the previous word that is not yet decodable' },
+      'open-desk': { description: 'Open the desk' },
+    },
     ...(browser === 'firefox'
       ? {
           browser_specific_settings: {

@@ -1,9 +1,9 @@
 import { defineContentScript } from 'wxt/utils/define-content-script';
 import { hostPage } from '../src/host/page-host.ts';
-import { startOverlay } from '../src/overlay/start-overlay.ts';
+import { startPage } from '../src/page/start-page.ts';
 
 export default defineContentScript({
   registration: 'runtime',
   matches: [],
-  main: () => hostPage((options) => startOverlay(document, options)),
+  main: () => hostPage((options) => startPage(document, options)),
 });

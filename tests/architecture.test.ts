@@ -12,6 +12,8 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
   analyze: [],
   ui: ['analyze'],
   overlay: ['analyze', 'ui'],
+  card: ['analyze', 'ui'],
+  page: ['analyze', 'ui', 'overlay', 'card'],
   host: ['analyze'],
   panel: ['analyze', 'ui', 'host'],
   desk: ['analyze', 'ui', 'host'],

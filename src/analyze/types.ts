@@ -143,6 +143,8 @@ export interface Group {
   readonly notYet: readonly PatternId[];
   readonly bySight: readonly string[];
   readonly names: readonly string[];
+  /** Words left out of the count (in lower case or as they are written): no words to read to this group. */
+  readonly skip?: readonly string[];
   readonly options: GroupOptions;
   /** When its step changed, the earliest first and one move a day. */
   readonly history?: readonly StepMove[];

@@ -140,6 +140,12 @@ export function GroupView({ id, groups, sequences, engine }: GroupViewProps) {
               words={group.names}
               onChange={(names) => edit('the names', (now) => ({ ...now, names }))}
             />
+            <WordsField
+              label="Left out"
+              hint="What is no word to read, like brr or www. It is neither counted nor shaded."
+              words={group.skip ?? []}
+              onChange={(skip) => edit('the words left out', (now) => ({ ...now, skip }))}
+            />
           </section>
           <section class="part">
             <GroupOptionsView

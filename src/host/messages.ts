@@ -1,19 +1,38 @@
-import type { Report, Standing, Verdict, WordAnalysis, WordKey } from '../analyze/types.ts';
+import type { PatternId, Report, Standing, Verdict, WordAnalysis, WordKey } from '../analyze/types.ts';
+
+/** Which text of a page is checked: its main story, all of it, or what is selected. */
+export type Scope = 'story' | 'page' | 'selection';
 
 /** The distinct words of a page with how often each stands there; running text itself never leaves the tab. */
 export interface PageWords {
   readonly title: string;
+  /** Who wrote it, where the page says so. */
+  readonly byline: string | null;
   readonly url: string;
   readonly words: readonly (readonly [key: WordKey, count: number])[];
   /** Tokens left out of the count: numbers, addresses, other scripts. */
   readonly skipped: number;
+  readonly scope: Scope;
+  /** Whether something is selected that could be checked instead. */
+  readonly selection: boolean;
+  /** Frames of other sites, which cannot be read from here. */
+  readonly foreign: readonly { readonly url: string; readonly title: string }[];
+  /** Whether a part rewrites itself without end and is not followed. */
+  readonly restless: boolean;
 }
 
-/** Everything the panel shows of one word. */
+/** Everything that is shown of one word. */
 export interface WordExplanation {
   readonly analysis: WordAnalysis;
   readonly verdict: Verdict;
+  /** The step that teaches each missing pattern, from 1; null when the group's sequence never does. */
+  readonly steps: Readonly<Record<PatternId, number | null>>;
 }
+
+/** What the teacher says of a word in the page: how it counts for the chosen group from now on. */
+export type WordAction =
+  | { readonly do: 'by-sight' | 'name' | 'skip'; readonly word: WordKey }
+  | { readonly do: 'teach'; readonly pattern: PatternId };
 
 /** Asked of the background, which answers for the group that is chosen now. */
 export interface ToBackground {
@@ -21,15 +40,21 @@ export interface ToBackground {
   judge: (keys: readonly WordKey[]) => Standing[];
   report: (page: Pick<PageWords, 'words' | 'skipped'>) => Report;
   explain: (key: WordKey) => WordExplanation;
+  act: (action: WordAction) => void;
 }
 
 /** Asked of the content script in one tab. */
 export interface ToPage {
   /** The page's words; no answer while nothing is shaded. */
   words: () => PageWords;
-  /** Scrolls to the n-th place of a word (wrapping) and marks it for a moment; false when it is gone. */
-  goTo: (place: { readonly key: WordKey; readonly n: number }) => boolean;
-  stop: () => void;
+  /** Scrolls to the n-th place of a word and marks it for a moment, if there are so many; gives their number. */
+  goTo: (place: { readonly key: WordKey; readonly n: number }) => number;
+  /** Checks another text of the page; gives the one that is checked now, which is another if there is none such. */
+  setScope: (scope: Scope) => Scope;
+  /** Opens the card of the next (1) or previous (-1) word that is not yet decodable. */
+  step: (direction: 1 | -1) => void;
+  /** Takes the shading away. */
+  stop: () => true;
 }
 
 /** Told by a content script to whoever listens: its words changed, or shading stopped. */

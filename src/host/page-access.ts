@@ -1,4 +1,5 @@
 import { browser } from './browser.ts';
+import { askPage } from './client.ts';
 import { explainClosedPage, explainRefusal } from './explain-closed-page.ts';
 import { isPageNews } from './messages.ts';
 
@@ -7,12 +8,18 @@ const SCRIPT = '/content-scripts/page.js';
 /** How long the browser is given to let the click's permission reach the page, in milliseconds. */
 const GRANT = 150;
 
+/** Shades a page, or takes the shading away where there is one. Rejects where that is not allowed. */
+export async function toggleShading(tab: number): Promise<void> {
+  if ((await askPage(tab, 'stop', undefined as never)) === null) await shadePage(tab);
+}
+
 /**
- * Puts the content script into a tab; a second time it takes the shading away. Rejects where that is not
+ * Puts the content script into a tab and its frames; where it runs it goes on. Rejects where that is not
  * allowed. Once in a while Chromium refuses right after the click that allowed it, so it is asked twice.
  */
 export async function shadePage(tab: number): Promise<void> {
-  const inject = () => browser.scripting.executeScript({ target: { tabId: tab }, files: [SCRIPT] });
+  const inject = () =>
+    browser.scripting.executeScript({ target: { tabId: tab, allFrames: true }, files: [SCRIPT] });
   await inject().catch(async () => {
     await new Promise((resolve) => setTimeout(resolve, GRANT));
     await inject();

@@ -1,59 +1,76 @@
 import type { Standing, WordKey } from '../analyze/types.ts';
 import { browser } from './browser.ts';
 import { askBackground } from './client.ts';
-import { type Answers, answer, isQuestion, type PageNews, type PageWords, type ToPage } from './messages.ts';
+import {
+  type Answers,
+  answer,
+  isQuestion,
+  type PageNews,
+  type PageWords,
+  type Scope,
+  type ToPage,
+  type WordAction,
+  type WordExplanation,
+} from './messages.ts';
 import { watchStoredGroups } from './watch-stored.ts';
 
 /** What the host needs of the shading of one document. */
-export interface HostedOverlay {
+export interface HostedPage {
   words(): PageWords;
   rejudge(): Promise<void>;
-  goTo(place: { key: WordKey; n: number }): boolean;
+  goTo(place: { key: WordKey; n: number }): number;
+  setScope(scope: Scope): Promise<Scope>;
+  step(direction: 1 | -1): void;
 }
 
+/** What the shading of a document needs of the host. */
 export interface HostedOptions {
   readonly judge: (keys: readonly WordKey[]) => Promise<readonly Standing[]>;
+  readonly explain: (key: WordKey) => Promise<WordExplanation>;
+  readonly act: (action: WordAction) => Promise<void>;
   readonly signal: AbortSignal;
   readonly onChange: () => void;
 }
 
 /** Kept on the content script's own global, so that a second injection finds the first. */
-const holder = globalThis as { wordreachStop?: () => void };
+const holder = globalThis as { wordreach?: { readonly stop: () => void } };
 
 /**
- * Runs the shading of the page it is injected into; injected again, it stops it. Stops by itself when the
+ * Runs the shading of the page it is injected into; injected again, it goes on. Stops by itself when the
  * extension is updated or removed, since nobody could answer any more.
  */
-export function hostPage(start: (options: HostedOptions) => HostedOverlay): void {
-  if (holder.wordreachStop) {
-    holder.wordreachStop();
-    return;
-  }
+export function hostPage(start: (options: HostedOptions) => HostedPage): void {
+  if (holder.wordreach && isAlive()) return;
+  holder.wordreach?.stop();
   const controller = new AbortController();
   const { signal } = controller;
-  const stop = (): void => {
+  const stop = (): true => {
     controller.abort();
-    delete holder.wordreachStop;
+    delete holder.wordreach;
     tell({ news: 'page', shaded: false });
+    return true;
   };
-  holder.wordreachStop = stop;
+  holder.wordreach = { stop };
+  const ask = <A>(answer: Promise<A>): Promise<A> =>
+    answer.catch((error: unknown) => {
+      if (!isAlive()) stop();
+      throw error;
+    });
 
-  const overlay = start({
-    judge: (keys) =>
-      askBackground('judge', keys).catch((error: unknown) => {
-        if (!isAlive()) stop();
-        throw error;
-      }),
+  const page = start({
+    judge: (keys) => ask(askBackground('judge', keys)),
+    explain: (key) => ask(askBackground('explain', key)),
+    act: (action) => ask(askBackground('act', action)),
     signal,
     onChange: () => tell({ news: 'page', shaded: true }),
   });
-  const answers: Answers<ToPage> = { words: overlay.words, goTo: overlay.goTo, stop };
-  const listen = (message: unknown): Promise<unknown> | undefined =>
-    isQuestion(message, 'page') ? answer(answers, message) : undefined;
+  const answers: Answers<ToPage> = { ...page, stop };
+  const listen = (message: unknown, sender: { id?: string }): Promise<unknown> | undefined =>
+    isQuestion(message, 'page') && sender.id === browser.runtime.id ? answer(answers, message) : undefined;
   browser.runtime.onMessage.addListener(listen);
   signal.addEventListener('abort', () => browser.runtime?.onMessage?.removeListener(listen), { once: true });
   watchStoredGroups(() => {
-    void overlay.rejudge().then(() => tell({ news: 'page', shaded: true }));
+    void page.rejudge().then(() => tell({ news: 'page', shaded: true }));
   }, signal);
 }
 

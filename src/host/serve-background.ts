@@ -1,25 +1,31 @@
-import { compileGroup, createJudge, type Judge, vet } from '../analyze/index.ts';
+import { compileGroup, createJudge, type Judge, tallyText, vet } from '../analyze/index.ts';
 import type { Group } from '../analyze/types.ts';
 import { browser, openPanel } from './browser.ts';
-import { chosenGroup, loadGroups } from './groups-store.ts';
+import { changeGroup } from './change-group.ts';
+import { askPage, askWords, setScope } from './client.ts';
+import { changeChosen, chosenGroup, loadGroups } from './groups-store.ts';
 import { loadEngine } from './load-engine.ts';
 import { type Answers, answer, isQuestion, type ToBackground } from './messages.ts';
 import { withinSequence } from './move-group.ts';
-import { shadePage } from './page-access.ts';
+import { shadePage, toggleShading, watchPageNews } from './page-access.ts';
 import { findSequence, loadSequences, type Sequences } from './sequences-store.ts';
+import { showBadge } from './show-badge.ts';
 import { serveSyncCopy } from './sync-copy.ts';
 import { watchStoredGroups } from './watch-stored.ts';
 
+const CHECK_SELECTION = 'check-selection';
+
 /**
- * Answers panel and pages, and starts shading at a click on the toolbar button. Whatever it needs is read anew
- * after the browser has stopped it; nothing is kept but for speed.
+ * Answers panel and pages, and starts shading at a click on the toolbar button, a shortcut, or the entry of the
+ * context menu. Whatever it needs is read anew after the browser has stopped it; nothing is kept but for speed.
  */
 export function serveBackground(): void {
   serveSyncCopy();
+  const forEver = new AbortController().signal;
   let judge: Promise<Judge> | undefined;
   watchStoredGroups(() => {
     judge = undefined;
-  }, new AbortController().signal);
+  }, forEver);
 
   function loadJudge(): Promise<Judge> {
     judge ??= Promise.all([loadEngine(), loadGroups(), loadSequences()]).then(([engine, groups, sequences]) =>
@@ -39,18 +45,80 @@ export function serveBackground(): void {
     report: async (page) => vet(page, await loadJudge()),
     explain: async (key) => {
       const [engine, verdictOf] = await Promise.all([loadEngine(), loadJudge()]);
-      return { analysis: engine.analyze(key), verdict: verdictOf(key) };
+      const verdict = verdictOf(key);
+      const steps = verdict.missing.map((id) => [id, verdictOf.group.stepOf(id)] as const);
+      return { analysis: engine.analyze(key), verdict, steps: Object.fromEntries(steps) };
     },
+    act: (action) => changeChosen((group) => changeGroup(group, action)),
   };
-  browser.runtime.onMessage.addListener((message: unknown) =>
-    isQuestion(message, 'background') ? answer(answers, message) : undefined,
+  browser.runtime.onMessage.addListener((message: unknown, sender: { id?: string }) =>
+    isQuestion(message, 'background') && sender.id === browser.runtime.id
+      ? answer(answers, message)
+      : undefined,
   );
 
+  serveBadge(loadJudge, forEver);
+  serveActions();
+}
+
+/** The reach of every shaded page on the toolbar button. */
+function serveBadge(loadJudge: () => Promise<Judge>, signal: AbortSignal): void {
+  const waiting = new Map<number, 'working' | 'again'>();
+  async function update(tab: number): Promise<void> {
+    if (waiting.has(tab)) {
+      waiting.set(tab, 'again');
+      return;
+    }
+    do {
+      waiting.set(tab, 'working');
+      const words = await askWords(tab);
+      await showBadge(tab, words && tallyText(words, await loadJudge()).reach).catch(() => undefined);
+    } while (waiting.get(tab) === 'again');
+    waiting.delete(tab);
+  }
+  watchPageNews((tab) => void update(tab).catch(() => waiting.delete(tab)), signal);
+}
+
+/** What the teacher can do without the panel: button, shortcuts, context menu. */
+function serveActions(): void {
   const button = browser.action ?? browser.browserAction;
   button.onClicked.addListener((tab) => {
     openPanel(tab.id).catch(() => undefined);
-    if (tab.id !== undefined) shadePage(tab.id).catch(() => undefined);
+    if (tab.id !== undefined) toggleShading(tab.id).catch(() => undefined);
   });
+  browser.commands.onCommand.addListener((command: string, tab?: { id?: number }) => {
+    if (command === 'open-desk') void openDesk();
+    const direction = command === 'next-word' ? 1 : command === 'previous-word' ? -1 : null;
+    if (direction !== null && tab?.id !== undefined) void stepIn(tab.id, direction);
+  });
+  browser.runtime.onInstalled.addListener(() => {
+    void browser.contextMenus.removeAll().then(() =>
+      browser.contextMenus.create({
+        id: CHECK_SELECTION,
+        title: 'Check the selection for your group',
+        contexts: ['selection'],
+      }),
+    );
+  });
+  browser.contextMenus.onClicked.addListener((info, tab) => {
+    if (info.menuItemId !== CHECK_SELECTION || tab?.id === undefined) return;
+    openPanel(tab.id).catch(() => undefined);
+    void checkSelection(tab.id).catch(() => undefined);
+  });
+}
+
+async function stepIn(tab: number, direction: 1 | -1): Promise<void> {
+  await shadePage(tab).catch(() => undefined);
+  await askPage(tab, 'step', direction, 0);
+}
+
+async function checkSelection(tab: number): Promise<void> {
+  await shadePage(tab);
+  await setScope(tab, 'selection');
+}
+
+async function openDesk(): Promise<void> {
+  await browser.tabs.create({ url: browser.runtime.getURL('/desk.html') });
 }
 
 function compile(group: Group, sequences: Sequences): ReturnType<typeof compileGroup> {

@@ -1,31 +1,61 @@
 import type { Standing, WordKey } from '../analyze/types.ts';
+import { chooseScope, hasSelection, type Scope, type ScopeKind } from './choose-scope.ts';
+import type { WordPlace } from './find-places.ts';
+import { createWordFinder, type WordFinder } from './find-word.ts';
 import { isRead } from './is-read.ts';
 import { lineAround } from './line-around.ts';
+import { type ForeignFrame, listForeignFrames } from './list-foreign-frames.ts';
 import { markBlocks } from './mark-blocks.ts';
 import { PageText, type ReadBlock } from './page-text.ts';
 import { createPainter } from './paint-standings.ts';
 import { createPointer } from './point-at.ts';
 import { findTextBlocks, type TextBlock } from './text-blocks.ts';
+import { watchDisplay } from './watch-display.ts';
 import { type PageChange, watchPage } from './watch-page.ts';
 import { nextTurn, workInSlices } from './work-in-slices.ts';
 
 export interface OverlayOptions {
   /** One standing for each key, in order. */
   readonly judge: (keys: readonly WordKey[]) => Promise<readonly Standing[]>;
+  /** What is checked first; left out, it is the main story where there is one. */
+  readonly scope?: ScopeKind;
   /** Aborting takes every mark away and leaves the page as it was. */
   readonly signal: AbortSignal;
   /** The words of the page have changed since they were last asked for. */
   readonly onChange?: () => void;
 }
 
+/** What the overlay has read of a document. */
+export interface OverlayWords {
+  readonly title: string;
+  readonly byline: string | null;
+  readonly url: string;
+  /** Distinct words with their counts. */
+  readonly words: [WordKey, number][];
+  readonly skipped: number;
+  readonly scope: ScopeKind;
+  /** Whether something is selected that could be checked instead. */
+  readonly selection: boolean;
+  /** Frames of other sites, which cannot be read from here. */
+  readonly foreign: readonly ForeignFrame[];
+  /** Whether a part rewrites itself without end and is not followed. */
+  readonly restless: boolean;
+}
+
 /** Shading of one document. */
 export interface Overlay {
-  /** Distinct words with their counts. */
-  words(): { title: string; url: string; words: [WordKey, number][]; skipped: number };
+  words(): OverlayWords;
+  /** Checks another part of the page; gives the one that is checked then. */
+  setScope(kind: ScopeKind): Promise<ScopeKind>;
   /** Asks for all standings again: the group or what it was taught has changed. */
   rejudge(): Promise<void>;
-  /** Scrolls to the n-th place of a word, counting on from the first after the last; false when it is nowhere. */
-  goTo(place: { key: WordKey; n: number }): boolean;
+  /** Scrolls to the n-th place of a word, if there are so many; gives their number. */
+  goTo(place: { key: WordKey; n: number }): number;
+  readonly finder: WordFinder;
+  /** What a word is to the group; undefined while that is not known. */
+  standingOf(place: WordPlace): Standing | undefined;
+  /** Brings one place into view and marks it for a moment. */
+  pointAt(place: WordPlace): void;
   /** Settles when the page has been shaded once. */
   readonly ready: Promise<void>;
 }
@@ -35,13 +65,17 @@ export interface Overlay {
  * plainly readable; what is in view comes first, changes of the page are followed, and the page is given its
  * turn every few milliseconds. The document's nodes are never touched.
  */
-export function startOverlay(doc: Document, { judge, signal, onChange }: OverlayOptions): Overlay {
+export function startOverlay(doc: Document, options: OverlayOptions): Overlay {
+  const { judge, signal, onChange } = options;
   const painter = createPainter(doc);
   const pointAt = createPointer(painter, signal);
   const text = new PageText();
   const standings = new Map<WordKey, Standing>();
   const marks = markBlocks(painter, standings, signal);
+  const shadowRoots = new Set<ShadowRoot>();
+  let scope: Scope = chooseScope(doc, options.scope ?? null);
   let changed: PageChange[] = [];
+  let restless = false;
   let busy: Promise<void> = Promise.resolve();
 
   const watch = watchPage((change) => {
@@ -50,6 +84,8 @@ export function startOverlay(doc: Document, { judge, signal, onChange }: Overlay
   }, signal);
   const enterShadow = (root: ShadowRoot): void => {
     if (signal.aborted) return;
+    if (shadowRoots.has(root)) return;
+    shadowRoots.add(root);
     painter.adopt(root);
     watch(root);
   };
@@ -64,8 +100,11 @@ export function startOverlay(doc: Document, { judge, signal, onChange }: Overlay
 
   async function find(roots: Iterable<Node>): Promise<TextBlock[]> {
     const found: TextBlock[] = [];
-    for (const root of roots)
-      await workInSlices(findTextBlocks(root, enterShadow), (block) => found.push(block), signal);
+    const keep = (block: TextBlock): void => {
+      const narrowed = scope.narrow(block);
+      if (narrowed) found.push(narrowed);
+    };
+    for (const root of roots) await workInSlices(findTextBlocks(root, enterShadow), keep, signal);
     return found;
   }
 
@@ -87,7 +126,7 @@ export function startOverlay(doc: Document, { judge, signal, onChange }: Overlay
     await workInSlices(
       blocks,
       (found) => {
-        const { block, replaced } = text.read(found);
+        const { block, replaced } = text.read(found, scope.covers);
         replaced.forEach(marks.drop);
         dropped.push(...replaced);
         read.add(block);
@@ -115,15 +154,32 @@ export function startOverlay(doc: Document, { judge, signal, onChange }: Overlay
     for (const [i, key] of asked.entries()) standings.set(key, answers[i] ?? 'skipped');
   }
 
+  /** Reads the page as if for the first time; what is known of its words stays known. */
+  async function readAnew(): Promise<void> {
+    changed = [];
+    const nodes = [...text.blocks()].flatMap((block) => block.nodes);
+    await workInSlices(text.forget(nodes), marks.drop, signal);
+    await readAll(doc.body);
+  }
+
   async function followChanges(): Promise<void> {
     await nextTurn();
+    if (scope.isGone()) {
+      scope = chooseScope(doc, null);
+      await readAnew();
+      onChange?.();
+      return;
+    }
     const gone = new Set<Node>();
     const touched = new Set<Node>();
     for (const change of changed) {
       for (const node of change.gone) if (!node.isConnected) gone.add(node);
+      for (const node of change.restless) gone.add(node);
       for (const part of change.parts) touched.add(part);
+      restless ||= change.restless.size > 0;
     }
     changed = [];
+    for (const root of shadowRoots) if (!root.isConnected) shadowRoots.delete(root);
     const parts = outermost(touched);
     const left = text.forget(gone);
     await workInSlices(left, marks.drop, signal);
@@ -132,6 +188,22 @@ export function startOverlay(doc: Document, { judge, signal, onChange }: Overlay
     await workInSlices(hidden, marks.drop, signal);
     await readBlocks(await find(linesOfOrphans([...left, ...dropped, ...hidden])));
     onChange?.();
+  }
+
+  /** Reads what has come to be shown, and forgets what is no longer; what stands as it was is left alone. */
+  async function lookAgain(): Promise<void> {
+    const kept = new Set<ReadBlock>();
+    const found = await find([doc.body]);
+    const changedBlocks = found.filter(({ nodes }) => {
+      const known = text.blockOf(nodes[0]!);
+      const same = known?.nodes.length === nodes.length && nodes.every((node, i) => node === known.nodes[i]);
+      if (known && same) kept.add(known);
+      return !same;
+    });
+    const { read } = await readBlocks(changedBlocks);
+    const hidden = text.forget([doc.body], new Set([...read, ...kept]));
+    await workInSlices(hidden, marks.drop, signal);
+    if (changedBlocks.length + hidden.length > 0) onChange?.();
   }
 
   /** A block that lost some of its text leaves the rest behind, to be read again by itself. */
@@ -150,22 +222,53 @@ export function startOverlay(doc: Document, { judge, signal, onChange }: Overlay
   }
 
   watch(doc);
+  watchDisplay(doc, () => inTurn(lookAgain), signal);
+  watchSelection(doc, () => onChange?.(), signal);
   const ready = inTurn(async () => {
     await nextTurn();
     await readAll(doc.body);
     onChange?.();
   });
   return {
-    words: () => ({ title: doc.title, url: doc.URL, ...text.count() }),
+    words: () => ({
+      title: scope.kind === 'story' ? scope.title : doc.title,
+      byline: scope.byline,
+      url: doc.URL,
+      ...text.count(),
+      scope: scope.kind,
+      selection: hasSelection(doc),
+      foreign: listForeignFrames(doc, (frame) => scope.has(frame)),
+      restless,
+    }),
+    setScope: (kind) => {
+      scope = chooseScope(doc, kind);
+      return inTurn(readAnew).then(() => {
+        onChange?.();
+        return scope.kind;
+      });
+    },
     rejudge: () => inTurn(rejudgeAll),
+    finder: createWordFinder(doc, text, () => [...shadowRoots]),
+    standingOf: ({ key }) => standings.get(key),
+    pointAt,
     goTo: ({ key, n }) => {
       const places = text.places(key);
-      if (places.length === 0) return false;
-      pointAt(places[((n % places.length) + places.length) % places.length]!);
-      return true;
+      if (places[n]) pointAt(places[n]);
+      return places.length;
     },
     ready,
   };
+}
+
+/** Calls back when a selection is made or taken away. */
+function watchSelection(doc: Document, onChange: () => void, signal: AbortSignal): void {
+  let before = hasSelection(doc);
+  const look = (): void => {
+    const now = hasSelection(doc);
+    if (now !== before) onChange();
+    before = now;
+  };
+  doc.addEventListener('selectionchange', look, { signal });
 }
 
 function isDrawn({ parentElement }: Text): boolean {

@@ -1,6 +1,7 @@
 import { findEdge } from './find-edge.ts';
 import { isRead } from './is-read.ts';
 import { lineAround } from './line-around.ts';
+import { createPatience } from './lose-patience.ts';
 
 const WATCHED: MutationObserverInit = {
   subtree: true,
@@ -10,22 +11,26 @@ const WATCHED: MutationObserverInit = {
   attributeFilter: ['hidden', 'open', 'class', 'style'],
 };
 
-/** Parts of a page to be read again, and nodes that have left their place. */
+/** Parts of a page to be read again, and nodes that have left their place or are no longer followed. */
 export interface PageChange {
   readonly parts: ReadonlySet<Node>;
   readonly gone: ReadonlySet<Node>;
+  /** Parts that rewrite themselves without end. */
+  readonly restless: ReadonlySet<Node>;
 }
 
 /** Watches document and shadow roots until aborted; changes of one turn come together. */
 export function watchPage(onChange: (change: PageChange) => void, signal: AbortSignal): (root: Node) => void {
+  const patience = createPatience(signal);
   const observer = new MutationObserver((records) => {
+    const { followed, restless } = patience.sort(records);
     const parts = new Set<Node>();
     const gone = new Set<Node>();
-    for (const record of records) {
+    for (const record of followed) {
       for (const node of record.removedNodes) gone.add(node);
       for (const part of partsOf(record)) parts.add(part);
     }
-    if (parts.size > 0 || gone.size > 0) onChange({ parts, gone });
+    if (parts.size + gone.size + restless.size > 0) onChange({ parts, gone, restless });
   });
   signal.addEventListener('abort', () => observer.disconnect(), { once: true });
   return (root) => observer.observe(root, WATCHED);

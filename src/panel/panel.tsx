@@ -71,7 +71,7 @@ function PageView({ state, shade, alsoTaught }: PageViewProps) {
         <ShadedPage
           key={`${state.tab} ${state.page.url}`}
           tab={state.tab}
-          url={state.page.url}
+          page={state.page}
           report={state.report}
           alsoTaught={alsoTaught}
         />

@@ -1,38 +1,46 @@
 import { useRef, useState } from 'preact/hooks';
 import type { PatternId, Report, WordKey } from '../analyze/types.ts';
-import { askPage } from '../host/client.ts';
+import { goToPlace } from '../host/client.ts';
 import { explainEmptyPage } from '../host/explain-closed-page.ts';
 import { changeChosen } from '../host/groups-store.ts';
-import type { WordExplanation } from '../host/messages.ts';
+import type { PageWords, WordExplanation } from '../host/messages.ts';
 import { patternLabel } from '../ui/pattern-label.ts';
 import { standingSentence } from '../ui/standing-sentence.ts';
 import { AlsoTaught } from './also-taught.tsx';
 import { GapList } from './gap-list.tsx';
 import { Reach } from './reach.tsx';
+import { ScopeChoice } from './scope-choice.tsx';
 import { useExplanation } from './use-explanation.ts';
 import { WordButtons, type WordLinks } from './word-buttons.tsx';
 import { WordCard } from './word-card.tsx';
 
 interface ShadedPageProps {
   readonly tab: number;
-  readonly url: string;
+  readonly page: PageWords;
   readonly report: Report;
   readonly alsoTaught: readonly PatternId[];
 }
 
 /** What a shaded page asks of the group: its reach, the missing patterns, and one word taken apart. */
-export function ShadedPage({ tab, url, report, alsoTaught }: ShadedPageProps) {
+export function ShadedPage({ tab, page, report, alsoTaught }: ShadedPageProps) {
   const [opened, setOpened] = useState<WordLinks['opened']>(null);
   const explanation = useExplanation(opened?.word ?? null, report);
   const places = useRef(new Map<WordKey, number>());
   const opener = useRef<Element | null>(null);
   const { tally, gaps, words } = report;
-  if (tally.running + tally.names === 0) return <p class="note">{explainEmptyPage(url)}</p>;
+  if (tally.running + tally.names === 0) {
+    return (
+      <>
+        <ScopeChoice tab={tab} page={page} />
+        <p class="note">{explainEmptyPage(page.url)}</p>
+      </>
+    );
+  }
 
   function goTo(word: WordKey): void {
     const n = places.current.get(word) ?? 0;
     places.current.set(word, n + 1);
-    void askPage(tab, 'goTo', { key: word, n });
+    void goToPlace(tab, word, n);
   }
   function close(): void {
     setOpened(null);
@@ -56,6 +64,7 @@ export function ShadedPage({ tab, url, report, alsoTaught }: ShadedPageProps) {
   };
   return (
     <>
+      <ScopeChoice tab={tab} page={page} />
       <Reach tally={tally} />
       <p class="unseen" role="status">
         {explanation && describeInShort(explanation)}

@@ -1,6 +1,6 @@
 import { useCallback, useEffect, useRef, useState } from 'preact/hooks';
 import type { Report } from '../analyze/types.ts';
-import { askBackground, askPage } from '../host/client.ts';
+import { askBackground, askWords } from '../host/client.ts';
 import { watchGroups } from '../host/groups-store.ts';
 import type { PageWords } from '../host/messages.ts';
 import { checkAccess, findTab, shadePage, watchPageNews, watchTabs } from '../host/page-access.ts';
@@ -57,7 +57,7 @@ async function readPage(): Promise<PageState> {
   try {
     const tab = await findTab();
     if (!tab) return { kind: 'closed', why: NO_TAB };
-    const page = await askPage(tab.id, 'words', undefined as never);
+    const page = await askWords(tab.id);
     if (page) return { kind: 'shaded', tab: tab.id, page, report: await askBackground('report', page) };
     const access = await checkAccess(tab);
     if (access.allowed || access.why === null) return { kind: 'unshaded', allowed: access.allowed };

@@ -1,6 +1,7 @@
 import { fileURLToPath } from 'node:url';
 import type { Page } from 'playwright-core';
 import { build, type Rollup } from 'vite';
+import type { ScopeKind } from '../../src/overlay/choose-scope.ts';
 import type { Overlay } from '../../src/overlay/start-overlay.ts';
 
 /** What the page holds while the overlay runs in it by itself. */
@@ -33,13 +34,21 @@ export interface OverlayPage {
 
 let code: Promise<string> | undefined;
 
-/** Fills a page with `html`, runs `before` in it, and starts the overlay; given back once all is shaded. */
-export async function openOverlayPage(page: Page, html: string, before?: () => void): Promise<OverlayPage> {
+/**
+ * Fills a page with `html`, runs `before` in it, and starts the overlay; given back once all is shaded. The whole page
+ * is read unless another scope is wanted; `null` leaves the choice to the overlay.
+ */
+export async function openOverlayPage(
+  page: Page,
+  html: string,
+  before?: () => void,
+  scope: ScopeKind | null = 'page',
+): Promise<OverlayPage> {
   code ??= bundleOverlay();
   await page.setContent(html);
   if (before) await page.evaluate(before);
   await page.evaluate(await code);
-  await page.evaluate(startInPage);
+  await page.evaluate(startInPage, scope);
   return {
     page,
     marked: () => page.evaluate(markedInPage),
@@ -73,7 +82,7 @@ async function bundleOverlay(): Promise<string> {
   return built[0]!.output[0].code.replace('var wordreachOverlay', 'globalThis.wordreachOverlay');
 }
 
-function startInPage(): Promise<void> {
+function startInPage(scope: ScopeKind | null): Promise<void> {
   const { startOverlay } = (
     globalThis as unknown as { wordreachOverlay: typeof import('../../src/overlay/start-overlay.ts') }
   ).wordreachOverlay;
@@ -87,6 +96,7 @@ function startInPage(): Promise<void> {
       return keys.map(() => 'beyond');
     },
     signal: controller.signal,
+    ...(scope && { scope }),
     onChange: () => {
       for (const go of waiting) go();
       waiting = [];

@@ -318,9 +318,10 @@ describe('places', () => {
         },
         [key, n],
       );
-    expect(await goTo('tide', 1)).toEqual({ found: true, at: ['Tide'], down: true });
-    expect(await goTo('tide', 2)).toEqual({ found: true, at: ['tide'], down: false });
-    expect(await goTo('swell', 0)).toMatchObject({ found: false });
+    expect(await goTo('tide', 1)).toEqual({ found: 2, at: ['Tide'], down: true });
+    expect(await goTo('tide', 0)).toEqual({ found: 2, at: ['tide'], down: false });
+    expect(await goTo('tide', 2)).toMatchObject({ found: 2, down: false });
+    expect(await goTo('swell', 0)).toMatchObject({ found: 0 });
   });
 });
 

@@ -26,6 +26,8 @@ export interface CompiledGroup {
   readonly bySight: ReadonlySet<string>;
   /** Lower case. */
   readonly names: ReadonlySet<string>;
+  /** Lower case. */
+  readonly skip: ReadonlySet<string>;
   readonly options: ResolvedOptions;
   /** The first step, 1-based, that teaches a pattern; null when the sequence never does. */
   stepOf(id: PatternId): number | null;
@@ -55,6 +57,7 @@ export function compileGroup(group: Group, sequence: Sequence | null): CompiledG
   const lists = {
     bySight: withForms(lowerCased([...known.flatMap((step) => step.bySight), ...group.bySight]), options),
     names: lowerCased(group.names),
+    skip: lowerCased(group.skip ?? []),
     options,
     stepOf: (id: PatternId) => firstStep.get(id) ?? null,
   };

@@ -135,3 +135,11 @@ test('a capital in mid sentence makes a name of a word that is not common; a com
   // At the start of a sentence its capital says nothing, but it is met only as a name.
   expect(judge('wilma').standing).toBe('name');
 });
+
+test('a word left out is skipped, however it is written and whatever else it is', () => {
+  const group = groupOf({ skip: ['Map'], bySight: ['map'] });
+  const judge = createJudge(fakeAnalyzer(words), compileGroup(group, null));
+  expect(judge('map')).toEqual({ standing: 'skipped', missing: [] });
+  expect(judge('Map').standing).toBe('skipped');
+  expect(judge('rain').standing).toBe('beyond');
+});

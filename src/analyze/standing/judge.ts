@@ -86,6 +86,7 @@ function remember<V>(find: (key: WordKey) => V): (key: WordKey) => V {
 
 function judgeWord(key: WordKey, analyze: (key: WordKey) => Weighed, group: CompiledGroup): Verdict {
   const { word: shown } = splitKey(key);
+  if (group.skip.has(shown.toLowerCase())) return { standing: 'skipped', missing: [] };
   if (group.bySight.has(shown.toLowerCase())) return { standing: 'by-sight', missing: [] };
 
   const analysis = analyze(key);

@@ -13,7 +13,7 @@ import {
 
 const keys = [
   ...['$schema', 'name', 'sequence', 'step', 'alsoTaught', 'notYet', 'bySight', 'names', 'options'],
-  'history',
+  ...['skip', 'history'],
 ];
 const optionKeys = [
   ...['schwa', 'shortOMerged', 'wh', 'blends', 'syllableTypes', 'irregularForms'],
@@ -42,6 +42,7 @@ export function parseGroup(value: unknown): Group {
     notYet: readPatterns(fields, 'notYet'),
     bySight: readWords(fields, 'bySight'),
     names: readWords(fields, 'names'),
+    ...(fields.has('skip') ? { skip: readWords(fields, 'skip') } : {}),
     options: readOptions(fields),
     ...(fields.has('history') ? { history: readHistory(fields.get('history')) } : {}),
   };

@@ -22,6 +22,14 @@ export function vet({ words, skipped }: WordCounts, judge: Judge): Report {
   return { words: entries, tally: tallyUp(entries, skipped), gaps: findGaps(judged, entries, judge) };
 }
 
+/** The counts of a text alone: far cheaper than all of `vet`, with the same figures. */
+export function tallyText({ words, skipped }: WordCounts, judge: Judge): Tally {
+  return tallyUp(
+    Array.from(words, ([key, count]) => ({ count, standing: judge(key).standing })),
+    skipped,
+  );
+}
+
 interface JudgedKey {
   readonly key: WordKey;
   readonly count: number;
@@ -58,7 +66,7 @@ function mergeEntries(judged: readonly JudgedKey[]): WordEntry[] {
   );
 }
 
-function tallyUp(entries: readonly WordEntry[], skipped: number): Tally {
+function tallyUp(entries: readonly Pick<WordEntry, 'standing' | 'count'>[], skipped: number): Tally {
   const of = (...wanted: Standing[]) =>
     entries.reduce((sum, { standing, count }) => sum + (wanted.includes(standing) ? count : 0), 0);
   const readableWords = of('reads', 'fresh', 'by-sight');

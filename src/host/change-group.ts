@@ -1,0 +1,27 @@
+import { splitKey } from '../analyze/index.ts';
+import type { Group } from '../analyze/types.ts';
+import type { WordAction } from './messages.ts';
+
+/** A group after what the teacher said of a word; the same group when it says so already. */
+export function changeGroup(group: Group, action: WordAction): Group {
+  if (action.do === 'teach') {
+    return {
+      ...group,
+      alsoTaught: withItem(group.alsoTaught, action.pattern),
+      notYet: group.notYet.filter((id) => id !== action.pattern),
+    };
+  }
+  const { word } = splitKey(action.word);
+  switch (action.do) {
+    case 'by-sight':
+      return { ...group, bySight: withItem(group.bySight, word.toLowerCase()) };
+    case 'name':
+      return { ...group, names: withItem(group.names, word.replace(/'s?$/, '')) };
+    case 'skip':
+      return { ...group, skip: withItem(group.skip ?? [], word.toLowerCase()) };
+  }
+}
+
+function withItem(items: readonly string[], item: string): readonly string[] {
+  return items.includes(item) ? items : [...items, item];
+}

@@ -1,0 +1,100 @@
+import type { WordPlace } from './find-places.ts';
+import { findStory, type Story } from './find-story.ts';
+import type { TextBlock } from './text-blocks.ts';
+
+/** Which text of a page is checked. */
+export type ScopeKind = 'story' | 'page' | 'selection';
+
+/** The part of a page's text that is checked. */
+export interface Scope {
+  readonly kind: ScopeKind;
+  /** What the story is called and who wrote it; the page's title and null for other text. */
+  readonly title: string;
+  readonly byline: string | null;
+  has(node: Node): boolean;
+  /** A block without the texts that are not part; null when nothing of it is left. */
+  narrow(block: TextBlock): TextBlock | null;
+  /** Whether a word is part, where a block may be so in part. */
+  readonly covers?: (place: WordPlace) => boolean;
+  /** Whether the page has changed so that it should be chosen again. */
+  isGone(): boolean;
+}
+
+/**
+ * The text to be checked: the one wanted, or the main story when nothing is wanted and there is one. Falls back to
+ * the whole page where there is no story. Where nothing is selected, the selection has no words.
+ */
+export function chooseScope(doc: Document, wanted: ScopeKind | null): Scope {
+  if (wanted === 'selection') return ofSelection(doc);
+  const story = wanted === 'page' ? null : findStory(doc);
+  return story ? ofStory(story) : ofPage(doc, wanted === null);
+}
+
+/** Whether something is selected in a document. */
+export function hasSelection(doc: Document): boolean {
+  return doc.getSelection()?.type === 'Range';
+}
+
+/** A story that comes late is looked for again when the page has grown by half, so not often. */
+function ofPage(doc: Document, hopesForStory = false): Scope {
+  const elements = doc.getElementsByTagName('*');
+  const address = doc.URL;
+  const large = elements.length * 1.5 + 20;
+  return {
+    kind: 'page',
+    title: doc.title,
+    byline: null,
+    has: () => true,
+    narrow: (block) => block,
+    isGone: () => hopesForStory && (doc.URL !== address || elements.length > large),
+  };
+}
+
+function ofStory({ title, byline, has, isGone }: Story): Scope {
+  return { kind: 'story', title, byline, has, narrow: (block) => narrow(block, has), isGone };
+}
+
+function ofSelection(doc: Document): Scope {
+  const selection = doc.getSelection();
+  const ranges = Array.from({ length: selection?.rangeCount ?? 0 }, (_, i) =>
+    selection!.getRangeAt(i).cloneRange(),
+  );
+  const isSelected = (node: Node): boolean => ranges.some((range) => range.intersectsNode(node));
+  return {
+    kind: 'selection',
+    title: doc.title,
+    byline: null,
+    has: isSelected,
+    narrow: (block) => narrow(block, isSelected),
+    covers: ({ ranges: [first] }) => first !== undefined && ranges.some((range) => meets(range, first)),
+    isGone: () => ranges.length > 0 && ranges.every(({ collapsed }) => collapsed),
+  };
+}
+
+/** Whether a piece of text lies in a range, at least in part. */
+function meets(range: Range, { startContainer, startOffset, endOffset }: StaticRange): boolean {
+  return (
+    range.comparePoint(startContainer, startOffset + 1) <= 0 &&
+    range.comparePoint(startContainer, Math.max(endOffset - 1, startOffset)) >= 0
+  );
+}
+
+/** Blanks between words stay, and what stood on both sides of a text left out stays apart. */
+function narrow({ nodes, parted }: TextBlock, has: (node: Text) => boolean): TextBlock | null {
+  const kept: Text[] = [];
+  const apart = new Set(parted);
+  let cut = false;
+  let words = false;
+  for (const node of nodes) {
+    const blank = !/\S/.test(node.data);
+    if (!blank && !has(node)) {
+      cut = true;
+      continue;
+    }
+    if (cut) apart.add(node);
+    cut = false;
+    words ||= !blank;
+    kept.push(node);
+  }
+  return words ? { nodes: kept, parted: apart } : null;
+}

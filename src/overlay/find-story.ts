@@ -1,0 +1,146 @@
+import { Readability } from '@mozilla/readability';
+
+/** The main story of a page, as the text nodes that are part of it. */
+export interface Story {
+  readonly title: string;
+  readonly byline: string | null;
+  /** Whether a text is part of it; one that came since is, when it stands inside and not in a part left out. */
+  has(node: Node): boolean;
+  /** Whether the page has put another in its place. */
+  isGone(): boolean;
+}
+
+/** A story shorter than this is no surer than the page it is on, in words. */
+const ENOUGH = 100;
+
+/** Longer pages would keep the browser busy for over 50 ms; their own main element is asked for, in elements. */
+const LARGEST = 6000;
+
+/**
+ * Finds the main story: by Readability on a copy of the page, whose texts are led back to those of the page by
+ * walking both side by side. Null when there is none, or too little of it. The page is not touched.
+ */
+export function findStory(doc: Document): Story | null {
+  const found =
+    doc.getElementsByTagName('*').length > LARGEST ? findMainElement(doc) : findByReadability(doc);
+  if (found === null || countWords(found.texts) < ENOUGH) return null;
+  const headline = findHeadline(doc, found.title);
+  return makeStory({ ...found, texts: [...headline, ...found.texts] });
+}
+
+interface Found {
+  readonly title: string;
+  readonly byline: string | null;
+  readonly texts: readonly Text[];
+}
+
+function findByReadability(doc: Document): Found | null {
+  const copy = doc.cloneNode(true) as Document;
+  const original = new Map<Node, Text>();
+  const here = doc.createTreeWalker(doc, NodeFilter.SHOW_TEXT);
+  const there = copy.createTreeWalker(copy, NodeFilter.SHOW_TEXT);
+  while (here.nextNode() && there.nextNode()) original.set(there.currentNode, here.currentNode as Text);
+  const article = new Readability<Node>(copy, { serializer: (node) => node }).parse();
+  if (!article?.content) return null;
+  const texts = leadBack(textsIn(article.content), original);
+  return { title: article.title ?? doc.title, byline: article.byline ?? null, texts };
+}
+
+/** Readability makes some parts anew; a text of theirs is taken for the first one with the same words. */
+function leadBack(copies: readonly Text[], original: ReadonlyMap<Node, Text>): Text[] {
+  const known = new Set(copies.flatMap((copy) => original.get(copy) ?? []));
+  const alike = new Map<string, Text[]>();
+  for (const text of original.values()) {
+    const words = text.data.trim();
+    if (words === '' || known.has(text)) continue;
+    const others = alike.get(words);
+    if (others) others.push(text);
+    else alike.set(words, [text]);
+  }
+  return copies.flatMap((copy) => original.get(copy) ?? alike.get(copy.data.trim())?.shift() ?? []);
+}
+
+function findMainElement(doc: Document): Found | null {
+  const mains = doc.querySelectorAll('main, [role="main"]');
+  const within = mains.length === 1 ? mains[0]! : doc;
+  const articles = within.querySelectorAll('article');
+  const main = articles.length === 1 ? articles[0]! : mains.length === 1 ? mains[0]! : null;
+  return main && { title: doc.title, byline: null, texts: textsIn(main) };
+}
+
+/** Readability leaves out the heading that says the title again. */
+function findHeadline(doc: Document, title: string): Text[] {
+  const wanted = plain(title);
+  const heading = [...doc.querySelectorAll('h1, h2')].find(({ textContent }) => {
+    const says = plain(textContent ?? '');
+    return says !== '' && (says === wanted || (says.length > 8 && wanted.startsWith(says)));
+  });
+  return heading ? textsIn(heading) : [];
+}
+
+function makeStory({ title, byline, texts }: Found): Story {
+  const kept = new WeakSet<Node>(texts);
+  const root = rootOf(texts.filter(hasWords));
+  const holders = new WeakSet<Node>();
+  for (const text of texts) {
+    for (let at: Node | null = text; at && at !== root && !holders.has(at); at = at.parentNode)
+      holders.add(at);
+  }
+  const leftOut = new WeakSet<Node>();
+  for (const text of textsIn(root)) {
+    if (kept.has(text) || !hasWords(text)) continue;
+    let top: Node = text;
+    while (top.parentNode && top.parentNode !== root && !holders.has(top.parentNode)) top = top.parentNode;
+    leftOut.add(top);
+  }
+  return {
+    title,
+    byline,
+    has(node) {
+      if (kept.has(node)) return true;
+      for (let at: Node | undefined = node; at; at = at.parentNode ?? (at as Partial<ShadowRoot>).host) {
+        if (leftOut.has(at)) return false;
+        if (at === root) return true;
+      }
+      return false;
+    },
+    isGone: () => !root.isConnected || !textsIn(root).some((text) => kept.has(text)),
+  };
+}
+
+/** The smallest element with nearly all of the story; a line of it that stands elsewhere is kept by itself. */
+function rootOf(texts: readonly Text[]): Element {
+  const NEARLY_ALL = 0.9;
+  const all = lettersIn(texts);
+  let root = texts[0]!.ownerDocument.body as Element;
+  for (;;) {
+    const within = [...root.children].find(
+      (child) => lettersIn(texts.filter((text) => child.contains(text))) >= all * NEARLY_ALL,
+    );
+    if (!within) return root;
+    root = within;
+  }
+}
+
+function lettersIn(texts: readonly Text[]): number {
+  return texts.reduce((sum, { data }) => sum + data.trim().length, 0);
+}
+
+function textsIn(root: Node): Text[] {
+  const found: Text[] = [];
+  const walker = root.ownerDocument!.createTreeWalker(root, NodeFilter.SHOW_TEXT);
+  while (walker.nextNode()) found.push(walker.currentNode as Text);
+  return found;
+}
+
+function hasWords({ data }: Text): boolean {
+  return /\p{L}/u.test(data);
+}
+
+function countWords(texts: readonly Text[]): number {
+  return texts.reduce((sum, { data }) => sum + (data.match(/\p{L}+/gu)?.length ?? 0), 0);
+}
+
+function plain(text: string): string {
+  return text.normalize('NFC').toLowerCase().replace(/\s+/g, ' ').trim();
+}

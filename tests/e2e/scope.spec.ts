@@ -1,0 +1,254 @@
+import { type BrowserContext, chromium } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
+import { findChromium } from '../../src/cli/find-chromium.ts';
+import { openOverlayPage } from './overlay-page.ts';
+
+let context: BrowserContext;
+beforeAll(async () => {
+  const args = process.getuid?.() === 0 ? ['--no-sandbox'] : [];
+  const browser = await chromium.launch({ executablePath: findChromium(), args });
+  context = await browser.newContext();
+});
+afterEach(async () => {
+  for (const page of context.pages()) await page.close();
+});
+afterAll(() => context?.browser()?.close());
+
+const sentence = 'The ferry came in late that night, and the crew had to tie her up in the dark. ';
+const paragraph = `<p>${sentence.repeat(4)}</p>`;
+const news = `<!doctype html><title>The Ferry Comes In Late - Tarn Quay News</title><body>
+  <nav><ul><li><a href="#">Tides</a><li><a href="#">Sport</a></ul></nav>
+  <div id="content"><h1>The Ferry Comes In Late</h1>${paragraph.repeat(4)}
+    <x-note></x-note></div>
+  <aside><h2>Related</h2><ul><li><a href="#">Whales seen</a></ul></aside>
+  <footer>Copyright</footer>`;
+
+const scopeOf = (at: Awaited<ReturnType<typeof openOverlayPage>>) =>
+  at.page.evaluate(() => wordreachTest.overlay.words().scope);
+
+describe('the main story', () => {
+  test('is read with its heading and without what is around it', async () => {
+    const at = await openOverlayPage(
+      await context.newPage(),
+      news,
+      () => {
+        document.querySelector('x-note')!.attachShadow({ mode: 'open' }).innerHTML = '<p>Ropes</p>';
+      },
+      null,
+    );
+    expect(await scopeOf(at)).toBe('story');
+    const keys = (await at.keys()).replace(/×\d+/g, '').split(' ');
+    expect(keys).toEqual(expect.arrayContaining(['ferry', 'comes', 'ropes', 'crew']));
+    for (const other of ['tides', 'sport', 'whales', 'related', 'copyright'])
+      expect(keys).not.toContain(other);
+    expect(await at.page.evaluate(() => wordreachTest.overlay.words().title)).toContain(
+      'The Ferry Comes In Late',
+    );
+  });
+
+  test('is switched to the whole page and back at once, without asking for known words again', async () => {
+    const at = await openOverlayPage(await context.newPage(), news, undefined, null);
+    const setScope = (scope: 'story' | 'page' | 'selection') =>
+      at.page.evaluate((kind) => wordreachTest.overlay.setScope(kind), scope);
+    expect(await setScope('page')).toBe('page');
+    expect(await at.marked()).toContain('Tides Sport The Ferry');
+    expect(await setScope('story')).toBe('story');
+    expect(await at.marked()).not.toContain('Tides');
+    expect(await at.page.evaluate(() => wordreachTest.asked.length)).toBe(2);
+  });
+
+  test('is not found where there is little text', async () => {
+    const at = await openOverlayPage(
+      await context.newPage(),
+      '<!doctype html><body><nav>Tides</nav><p>A ferry.',
+      undefined,
+      null,
+    );
+    expect(await scopeOf(at)).toBe('page');
+    expect(await at.keys()).toBe('tides a ferry');
+  });
+
+  test('that comes late, or is another one after a navigation within the page, is found', async () => {
+    const at = await openOverlayPage(
+      await context.newPage(),
+      '<!doctype html><body><nav>Tides</nav><main>Loading</main>',
+      undefined,
+      null,
+    );
+    expect(await scopeOf(at)).toBe('page');
+    const fill = (words: string) =>
+      at.page.evaluate(async (text) => {
+        const followed = wordreachTest.nextChange();
+        document.querySelector('main')!.innerHTML = `<article>${`<p>${text}</p>`.repeat(30)}</article>`;
+        await followed;
+      }, words);
+    await fill('The crab, a small one, ran over the wet sand and hid under a stone.');
+    expect(await scopeOf(at)).toBe('story');
+    expect(await at.keys()).not.toContain('tides');
+    await fill('A seal, an old one, lay on the rocks in the sun and would not move.');
+    expect(await scopeOf(at)).toBe('story');
+    expect(await at.keys()).toContain('seal×30');
+    expect(await at.keys()).not.toContain('crab');
+  });
+
+  test('grows with the page', async () => {
+    const at = await openOverlayPage(await context.newPage(), news, undefined, null);
+    await at.change(() => {
+      document
+        .querySelector('#content')!
+        .append(Object.assign(document.createElement('p'), { textContent: 'Lanterns' }));
+    });
+    await at.change(() => {
+      document
+        .querySelector('aside')!
+        .append(Object.assign(document.createElement('p'), { textContent: 'Yachts' }));
+    });
+    expect(await at.keys()).toContain('lanterns');
+    expect(await at.keys()).not.toContain('yachts');
+  });
+});
+
+describe('the selection', () => {
+  test('is read to the word, over several blocks', async () => {
+    const at = await openOverlayPage(await context.newPage(), news);
+    await at.page.evaluate(() => {
+      const [first, second] = document.querySelectorAll('p');
+      getSelection()!.setBaseAndExtent(first!.firstChild!, 6, second!.firstChild!, 9);
+    });
+    expect(await at.page.evaluate(() => wordreachTest.overlay.words().selection)).toBe(true);
+    expect(await at.page.evaluate(() => wordreachTest.overlay.setScope('selection'))).toBe('selection');
+    const marked = await at.marked();
+    expect(marked.startsWith('ferry came in late')).toBe(true);
+    expect(marked.endsWith('dark The ferry')).toBe(true);
+  });
+
+  test('that is taken away from the page leaves the rest of it', async () => {
+    const at = await openOverlayPage(await context.newPage(), news);
+    await at.page.evaluate(() => getSelection()!.selectAllChildren(document.querySelector('p')!));
+    await at.page.evaluate(() => wordreachTest.overlay.setScope('selection'));
+    await at.change(() => document.querySelector('p')!.remove());
+    expect(await scopeOf(at)).toBe('story');
+  });
+
+  test('of nothing is no words', async () => {
+    const at = await openOverlayPage(await context.newPage(), news);
+    expect(await at.page.evaluate(() => wordreachTest.overlay.setScope('selection'))).toBe('selection');
+    expect(await at.keys()).toBe('');
+  });
+});
+
+describe('a page that never rests', () => {
+  test('is followed but for the part that rewrites itself', async () => {
+    const at = await openOverlayPage(
+      await context.newPage(),
+      '<!doctype html><body><p id="news">Tides</p><p id="still">Calm sea</p>',
+    );
+    await at.page.evaluate(async () => {
+      const news = document.querySelector('#news')!;
+      for (let n = 0; n < 60; n++) {
+        news.textContent = `Tides ${'a'.repeat(n + 1)}`;
+        await new Promise(requestAnimationFrame);
+      }
+    });
+    await at.page.waitForFunction(() => wordreachTest.overlay.words().restless);
+    expect(await at.marked()).toBe('Calm sea');
+    await at.change(() => {
+      document.querySelector('#still')!.textContent = 'Calm bay';
+    });
+    expect(await at.marked()).toBe('Calm bay');
+    expect(await at.keys()).toBe('calm bay');
+  });
+
+  test('is followed as long as the reader moves it', async () => {
+    const at = await openOverlayPage(
+      await context.newPage(),
+      '<!doctype html><body style="height:9000px"><p id="news">Tides</p>',
+    );
+    await at.page.evaluate(async () => {
+      const news = document.querySelector('#news')!;
+      for (let n = 0; n < 60; n++) {
+        dispatchEvent(new Event('scroll'));
+        news.textContent = `Tides ${'a'.repeat(n + 1)}`;
+        await new Promise(requestAnimationFrame);
+      }
+      await wordreachTest.overlay.rejudge();
+    });
+    expect(await at.page.evaluate(() => wordreachTest.overlay.words().restless)).toBe(false);
+    expect(await at.marked()).toBe(`Tides ${'a'.repeat(60)}`);
+  });
+
+  test('keeps its marks where only its looks change', async () => {
+    const at = await openOverlayPage(await context.newPage(), '<!doctype html><body><p>Tides</p>');
+    await at.page.evaluate(async () => {
+      for (let n = 0; n < 60; n++) {
+        document.body.style.opacity = String(0.5 + n / 200);
+        await new Promise(requestAnimationFrame);
+      }
+      await wordreachTest.overlay.rejudge();
+    });
+    expect(await at.marked()).toBe('Tides');
+    expect(await at.page.evaluate(() => wordreachTest.overlay.words().restless)).toBe(false);
+  });
+});
+
+describe('text shown by a style alone', () => {
+  test('a box ticked, a narrower window, a late style sheet', async () => {
+    const at = await openOverlayPage(
+      await context.newPage(),
+      `<!doctype html><style>input:not(:checked) ~ .more { display: none }
+        @media (max-width: 600px) { .wide { display: none } }</style>
+        <body><p>Calm</p><input type="checkbox"><p class="more">sea</p><p class="wide">bay</p>`,
+    );
+    expect(await at.marked()).toBe('Calm bay');
+    const asked = await at.page.evaluate(() => wordreachTest.asked.length);
+    await at.page.click('input');
+    await expect.poll(at.marked).toBe('Calm sea bay');
+    await at.page.setViewportSize({ width: 500, height: 700 });
+    await expect.poll(at.keys).toBe('calm sea');
+    expect(await at.marked()).toBe('Calm sea');
+    expect(await at.page.evaluate(() => wordreachTest.asked.length)).toBe(asked + 1);
+  });
+});
+
+describe('finding words', () => {
+  test('by the pointer, also in shadow roots; not beside them', async () => {
+    const at = await openOverlayPage(
+      await context.newPage(),
+      '<!doctype html><body style="font:20px monospace;margin:0"><p style="margin:0">Calm sea<div></div>',
+      () => {
+        const root = document.querySelector('div')!.attachShadow({ mode: 'open' });
+        root.innerHTML = '<p style="margin:0">high <b>ti</b>de';
+      },
+    );
+    const wordAt = (x: number, y: number) =>
+      at.page.evaluate(([x, y]) => wordreachTest.overlay.finder.at(x!, y!)?.key ?? null, [x, y]);
+    expect(await wordAt(70, 10)).toBe('sea');
+    expect(await wordAt(10, 10)).toBe('calm');
+    expect(await wordAt(600, 10)).toBeNull();
+    expect(await wordAt(10, 300)).toBeNull();
+    expect(await wordAt(66, 34)).toBe('tide');
+    expect(await wordAt(100, 34)).toBe('tide');
+  });
+
+  test('one after the other, both ways and round', async () => {
+    const at = await openOverlayPage(
+      await context.newPage(),
+      '<!doctype html><body><p>Calm <i>sea</i><p>high tide',
+    );
+    const walk = (direction: 1 | -1, steps: number) =>
+      at.page.evaluate(
+        ([direction, steps]) => {
+          const found: string[] = [];
+          let word: Parameters<typeof wordreachTest.overlay.finder.next>[0] = null;
+          for (let n = 0; n < steps!; n++) {
+            word = wordreachTest.overlay.finder.next(word, direction as 1 | -1, ({ key }) => key !== 'high');
+            found.push(word!.key);
+          }
+          return found.join(' ');
+        },
+        [direction, steps],
+      );
+    expect(await walk(1, 4)).toBe('calm sea tide calm');
+    expect(await walk(-1, 3)).toBe('calm tide sea');
+  });
+});
