@@ -1,0 +1,169 @@
+import type { Standing, WordKey } from '../analyze/types.ts';
+import type { Scope } from './choose-scope.ts';
+import { isRead } from './is-read.ts';
+import { lineAround } from './line-around.ts';
+import type { BlockMarks } from './mark-blocks.ts';
+import type { PageText, ReadBlock } from './page-text.ts';
+import { findTextBlocks, type TextBlock } from './text-blocks.ts';
+import { workInSlices } from './work-in-slices.ts';
+
+export interface PageReaderOptions {
+  /** Filled and kept up to date. */
+  readonly text: PageText;
+  /** Filled with the answers of `judge`. */
+  readonly standings: Map<WordKey, Standing>;
+  readonly marks: BlockMarks;
+  readonly judge: (keys: readonly WordKey[]) => Promise<readonly Standing[]>;
+  readonly scope: () => Scope;
+  readonly onShadow: (root: ShadowRoot) => void;
+  readonly signal: AbortSignal;
+}
+
+/** Reads a page in slices, asks what its words are, and has them marked. One piece of work at a time. */
+export interface PageReader {
+  /** Reads all that is in scope, what is in view first; what is known of the words stays known. */
+  readAnew(): Promise<void>;
+  /** Reads parts that have changed, and forgets nodes that are gone. */
+  follow(touched: ReadonlySet<Node>, gone: ReadonlySet<Node>): Promise<void>;
+  /** Reads what has come to be shown, and forgets what is no longer; true when there was any. */
+  lookAgain(): Promise<boolean>;
+  /** Asks for all standings again, without reading. */
+  rejudge(): Promise<void>;
+}
+
+/** A reader of one document. */
+export function createPageReader(
+  doc: Document,
+  { text, standings, marks, judge, scope, onShadow, signal }: PageReaderOptions,
+): PageReader {
+  async function find(roots: Iterable<Node>): Promise<TextBlock[]> {
+    const found: TextBlock[] = [];
+    const keep = (block: TextBlock): void => {
+      const narrowed = scope().narrow(block);
+      if (narrowed) found.push(narrowed);
+    };
+    for (const root of roots) await workInSlices(findTextBlocks(root, onShadow), keep, signal);
+    return found;
+  }
+
+  async function readAll(): Promise<void> {
+    const found = await find([doc.body]);
+    const inView: TextBlock[] = [];
+    const later: TextBlock[] = [];
+    await workInSlices(found, (block) => (isInView(block) ? inView : later).push(block), signal);
+    await readBlocks(inView);
+    await readBlocks(later);
+  }
+
+  /** Reads and marks blocks; what stood in their place before is unmarked and given back with them. */
+  async function readBlocks(
+    blocks: readonly TextBlock[],
+  ): Promise<{ read: Set<ReadBlock>; dropped: ReadBlock[] }> {
+    const read = new Set<ReadBlock>();
+    const dropped: ReadBlock[] = [];
+    await workInSlices(
+      blocks,
+      (found) => {
+        const { block, replaced } = text.read(found, scope().covers);
+        replaced.forEach(marks.drop);
+        dropped.push(...replaced);
+        read.add(block);
+      },
+      signal,
+    );
+    await askFor(read);
+    await workInSlices(read, marks.show, signal);
+    return { read, dropped };
+  }
+
+  /** Asks once for each word that is wanted. */
+  async function askFor(
+    blocks: Iterable<ReadBlock>,
+    isWanted: (key: WordKey) => boolean = (key) => !standings.has(key),
+  ): Promise<void> {
+    const keys = new Set<WordKey>();
+    await workInSlices(
+      blocks,
+      ({ places }) => {
+        for (const { key } of places) if (isWanted(key)) keys.add(key);
+      },
+      signal,
+    );
+    if (keys.size === 0 || signal.aborted) return;
+    const asked = [...keys];
+    const answers = await judge(asked);
+    for (const [i, key] of asked.entries()) standings.set(key, answers[i] ?? 'skipped');
+  }
+
+  async function readAnew(): Promise<void> {
+    const nodes = [...text.blocks()].flatMap((block) => block.nodes);
+    await workInSlices(text.forget(nodes), marks.drop, signal);
+    await readAll();
+  }
+
+  async function follow(touched: ReadonlySet<Node>, gone: ReadonlySet<Node>): Promise<void> {
+    const parts = outermost(touched);
+    const left = text.forget(gone);
+    await workInSlices(left, marks.drop, signal);
+    const { read, dropped } = await readBlocks(await find(parts));
+    const hidden = text.forget(parts, read);
+    await workInSlices(hidden, marks.drop, signal);
+    await readBlocks(await find(linesOfOrphans([...left, ...dropped, ...hidden])));
+  }
+
+  async function lookAgain(): Promise<boolean> {
+    const kept = new Set<ReadBlock>();
+    const found = await find([doc.body]);
+    const changedBlocks = found.filter(({ nodes }) => {
+      const known = text.blockOf(nodes[0]!);
+      const same = known?.nodes.length === nodes.length && nodes.every((node, i) => node === known.nodes[i]);
+      if (known && same) kept.add(known);
+      return !same;
+    });
+    const { read } = await readBlocks(changedBlocks);
+    const hidden = text.forget([doc.body], new Set([...read, ...kept]));
+    await workInSlices(hidden, marks.drop, signal);
+    return changedBlocks.length + hidden.length > 0;
+  }
+
+  /** A block that lost some of its text leaves the rest behind, to be read again by itself. */
+  function linesOfOrphans(blocks: readonly ReadBlock[]): Node[] {
+    const orphans = blocks
+      .flatMap(({ nodes }) => nodes)
+      .filter((node) => node.isConnected && !text.has(node) && isDrawn(node));
+    return outermost(new Set(orphans.map(lineAround)));
+  }
+
+  async function rejudge(): Promise<void> {
+    const blocks = text.blocks();
+    await askFor(blocks, () => true);
+    await workInSlices(blocks, marks.refresh, signal);
+  }
+
+  return { readAnew, follow, lookAgain, rejudge };
+}
+
+function isDrawn({ parentElement }: Text): boolean {
+  return parentElement === null || isRead(parentElement) === 'all';
+}
+
+function isInView({ nodes }: TextBlock): boolean {
+  const element = nodes[0]?.parentElement;
+  const view = element?.ownerDocument.defaultView;
+  if (!element || !view) return false;
+  const { top, bottom } = element.getBoundingClientRect();
+  return bottom > 0 && top < view.innerHeight;
+}
+
+/** Without nodes that have left the page or stand inside another of them. */
+function outermost(nodes: ReadonlySet<Node>): Node[] {
+  return [...nodes].filter((node) => {
+    if (!node.isConnected) return false;
+    for (let at = parentOf(node); at; at = parentOf(at)) if (nodes.has(at)) return false;
+    return true;
+  });
+}
+
+function parentOf(node: Node): Node | undefined {
+  return node.parentNode ?? (node as Partial<ShadowRoot>).host;
+}
