@@ -1,0 +1,225 @@
+import AxeBuilder from '@axe-core/playwright';
+import type { Page, Worker } from 'playwright-core';
+import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { startBrowser, type TestBrowser } from './browser.ts';
+import { markedWords } from './marked-words.ts';
+
+let browser: TestBrowser;
+let worker: Worker;
+
+beforeAll(async () => {
+  browser = await startBrowser();
+  worker = browser.context.serviceWorkers().find((one) => one.url().includes(browser.id))!;
+});
+afterAll(() => browser?.close());
+beforeEach(async () => {
+  for (const open of browser.context.pages().slice(1)) await open.close();
+  await worker.evaluate(() => chrome.storage.local.clear());
+});
+
+const line =
+  'The ferry came in late that night, and the crew had to tie her up in the dark by the lighthouse. ';
+const news = `<title>The Ferry Comes In Late</title><nav><a href="#">Yachts</a></nav>
+  <main><h1>The Ferry Comes In Late</h1>${`<p>${line.repeat(3)}</p>`.repeat(4)}</main><footer>Copyright</footer>`;
+
+async function shaded(page: Page): Promise<Page> {
+  await browser.press(page);
+  await page.waitForFunction(() => CSS.highlights.size > 0);
+  return page;
+}
+
+async function running(panel: Page): Promise<number> {
+  const says = (await panel.getByText('running words').textContent()) ?? '';
+  return Number(/of (\d+) running/.exec(says)?.[1]);
+}
+
+describe('the text that is checked', () => {
+  test('is chosen in the panel, and switched at once', async () => {
+    const page = await shaded(await browser.open(browser.serve('news.html', news)));
+    const panel = await browser.openPanel(page);
+    await panel.getByRole('radio', { name: 'Main story', checked: true }).waitFor();
+    const story = await running(panel);
+    expect((await markedWords(page)).beyond).not.toContain('Yachts');
+    await panel.getByRole('radio', { name: 'Whole page' }).click();
+    await expect.poll(() => running(panel)).toBe(story + 2);
+    await expect.poll(async () => (await markedWords(page)).beyond).toContain('Copyright');
+    expect(await panel.getByRole('radio', { name: 'Selection' }).isDisabled()).toBe(true);
+
+    await page.evaluate(() =>
+      getSelection()!.setBaseAndExtent(
+        document.querySelector('p')!.firstChild!,
+        0,
+        document.querySelector('p')!.firstChild!,
+        9,
+      ),
+    );
+    await panel.getByRole('radio', { name: 'Selection', disabled: false }).waitFor();
+    await panel.getByRole('radio', { name: 'Selection' }).click();
+    await expect.poll(() => running(panel)).toBe(2);
+    const { violations } = await new AxeBuilder({ page: panel as never }).analyze();
+    expect(violations.map(({ id }) => id)).toEqual([]);
+  });
+
+  test('a page without a story says so when it is asked for', async () => {
+    const page = await shaded(
+      await browser.open(browser.serve('short.html', '<title>Short</title><p>A lighthouse.')),
+    );
+    const panel = await browser.openPanel(page);
+    await panel.getByRole('radio', { name: 'Whole page', checked: true }).waitFor();
+    await panel.getByRole('radio', { name: 'Main story' }).click();
+    await panel.getByText('No main story of some length was found').waitFor();
+    await panel.getByRole('radio', { name: 'Whole page', checked: true }).waitFor();
+  });
+
+  test('is what is selected when the entry of the context menu is pressed', async () => {
+    const page = await shaded(await browser.open(browser.serve('news.html', news)));
+    await page.evaluate(() => getSelection()!.selectAllChildren(document.querySelector('p')!));
+    await worker.evaluate(async () => {
+      const [tab] = await chrome.tabs.query({ active: true, lastFocusedWindow: true });
+      const info = { menuItemId: 'check-selection', editable: false, pageUrl: '' };
+      (chrome.contextMenus.onClicked as unknown as { dispatch(info: object, tab: object): void }).dispatch(
+        info,
+        tab!,
+      );
+    });
+    const panel = await browser.openPanel(page);
+    await panel.getByRole('radio', { name: 'Selection', checked: true }).waitFor();
+    await expect.poll(() => running(panel)).toBe(63);
+  });
+});
+
+describe('frames', () => {
+  test('of the same site are read with the page, those of others are named with a way to open them', async () => {
+    browser.serve('inner.html', '<title>Inner</title><p>Seven lanterns');
+    const foreign = browser.serve('other.html', '<p>Whales').replace('127.0.0.1', 'localhost');
+    const page = await browser.open(
+      browser.serve(
+        'outer.html',
+        `<title>Outer</title><p>The lighthouse</p><iframe src="inner.html"></iframe>
+         <iframe src="${foreign}" title="Whale log" width="400" height="200"></iframe>
+         <iframe src="${foreign}" width="10" height="10"></iframe>`,
+      ),
+    );
+    await shaded(page);
+    const frame = page.frame({ url: /inner/ })!;
+    await frame.waitForFunction(() => CSS.highlights.size > 0);
+    const panel = await browser.openPanel(page);
+    await expect.poll(() => running(panel)).toBe(4);
+    await panel.getByRole('link', { name: 'Whale log' }).waitFor();
+    expect(await panel.getByRole('link', { name: /localhost|127/ }).count()).toBe(0);
+    expect(await panel.getByRole('link', { name: 'Whale log' }).getAttribute('href')).toBe(foreign);
+
+    await panel.getByRole('button', { name: 'lanterns', exact: true }).first().click();
+    await frame.waitForFunction(() => CSS.highlights.get('wr-4')?.size === 1);
+
+    await browser.press(page);
+    await page.waitForFunction(() => CSS.highlights.size === 0);
+    await frame.waitForFunction(() => CSS.highlights.size === 0);
+  });
+});
+
+describe('toolbar and shortcuts', () => {
+  const badge = (page: Page): Promise<string> =>
+    worker.evaluate(async (url) => {
+      const [tab] = (await chrome.tabs.query({})).filter((one) => one.url === url || one.active);
+      return chrome.action.getBadgeText({ tabId: tab!.id! });
+    }, page.url());
+
+  test('the button shows the reach of the page, rounded down, and nothing once it is not shaded', async () => {
+    const page = await shaded(
+      await browser.open(
+        browser.serve('badge.html', '<title>Badge</title><p>A ship in the bay and a lighthouse.'),
+      ),
+    );
+    await expect.poll(() => badge(page)).toMatch(/^\d+%$/);
+    const panel = await browser.openPanel(page);
+    const figure = Number.parseFloat((await panel.locator('.reach-figure').textContent()) ?? '');
+    await page.bringToFront();
+    expect(await badge(page)).toBe(`${Math.floor(figure)}%`);
+    await page.evaluate(() => document.body.append(' Lanterns and yachts and buoys.'));
+    await expect.poll(() => badge(page)).not.toBe(`${Math.floor(figure)}%`);
+    await browser.press(page);
+    await expect.poll(() => badge(page)).toBe('');
+  });
+
+  test('shortcuts are offered for all that can be done, and lead from word to word', async () => {
+    const page = await shaded(await browser.open(browser.serve('news.html', news)));
+    const names = await worker.evaluate(async () => (await chrome.commands.getAll()).map(({ name }) => name));
+    expect(names).toEqual(
+      expect.arrayContaining(['_execute_action', 'next-word', 'previous-word', 'open-desk']),
+    );
+    const command = (name: string) =>
+      worker.evaluate(async (name) => {
+        const [tab] = await chrome.tabs.query({ active: true, lastFocusedWindow: true });
+        (chrome.commands.onCommand as unknown as { dispatch(name: string, tab: object): void }).dispatch(
+          name,
+          tab!,
+        );
+      }, name);
+    const here = () =>
+      page.evaluate(() =>
+        [...(CSS.highlights.get('wr-4') ?? [])].map((range) =>
+          (range.startContainer as Text).data.slice(range.startOffset, range.endOffset),
+        ),
+      );
+    const { beyond } = await markedWords(page);
+    await command('next-word');
+    await expect.poll(here).toEqual([beyond[0]]);
+    await command('next-word');
+    await expect.poll(here).toEqual([beyond[1]]);
+    await command('previous-word');
+    await expect.poll(here).toEqual([beyond[0]]);
+  });
+});
+
+describe('privacy', () => {
+  test('nothing is asked of any other machine, by page, panel or background', async () => {
+    const asked: string[] = [];
+    const isOurs = (url: string) =>
+      /^(chrome-extension:|http:\/\/127\.0\.0\.1|blob:chrome-extension|data:)/.test(url);
+    browser.context.on('request', (request) => {
+      if (!isOurs(request.url())) asked.push(request.url());
+    });
+    const page = await shaded(await browser.open(browser.serve('news.html', news)));
+    const fromPage: string[] = [];
+    page.on('request', (request) => fromPage.push(request.url()));
+    const panel = await browser.openPanel(page);
+    await panel.waitForSelector('.reach');
+    await panel.getByRole('button', { name: 'lighthouse', exact: true }).first().click();
+    await panel.getByRole('region', { name: 'The word lighthouse' }).waitFor();
+    expect(asked).toEqual([]);
+    expect(fromPage, 'shading makes the page ask for nothing').toEqual([]);
+  });
+
+  test('the page sees neutral names and ranges, and nothing of the group', async () => {
+    const page = await shaded(await browser.open(browser.serve('news.html', news)));
+    const seen = await page.evaluate(() => ({
+      names: [...CSS.highlights.keys()],
+      globals: Object.keys(globalThis).filter((key) => /wordreach|group|taught/i.test(key)),
+      sheets: document.adoptedStyleSheets
+        .flatMap((sheet) => [...sheet.cssRules].map(({ cssText }) => cssText))
+        .join(),
+      html: document.documentElement.outerHTML,
+    }));
+    expect(seen.names.every((name) => /^wr-\d$/.test(name))).toBe(true);
+    expect(seen.globals).toEqual([]);
+    expect(seen.sheets + seen.html).not.toMatch(/wordreach|taught|herons|beyond/i);
+  });
+
+  test('messages of the page are heard by nobody', async () => {
+    const page = await shaded(await browser.open(browser.serve('news.html', news)));
+    const before = (await markedWords(page)).beyond.length;
+    const sent = await page.evaluate((id) => {
+      for (const message of [
+        { to: 'page', ask: 'stop' },
+        { to: 'background', ask: 'act', given: { do: 'skip', word: 'ferry' } },
+      ])
+        window.postMessage(message, '*');
+      const runtime = (globalThis as { chrome?: { runtime?: { sendMessage?: unknown } } }).chrome?.runtime;
+      return { runtime: runtime?.sendMessage !== undefined, id };
+    }, browser.id);
+    expect(sent.runtime, 'no way for pages to reach the extension').toBe(false);
+    expect((await markedWords(page)).beyond.length).toBe(before);
+    expect(await worker.evaluate(() => chrome.storage.local.get('groups'))).toEqual({});
+  });
+});
