@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { explainClosedPage, explainEmptyPage, explainRefusal } from './explain-closed-page.ts';
+import { explainClosedPage, explainEmptyText, explainRefusal } from './explain-closed-page.ts';
 
 test.each([
   ['https://chromewebstore.google.com/detail/x', /store/],
@@ -42,7 +42,13 @@ test('a refusal for want of the click is not a closed page', () => {
   expect(explainRefusal(new Error('Missing host permission for the tab'))).toBeNull();
 });
 
-test('a page without words is called so, save a PDF, whose text cannot be seen', () => {
-  expect(explainEmptyPage('https://harbour.example/')).toMatch(/no words/);
-  expect(explainEmptyPage('https://harbour.example/tides.pdf')).toMatch(/PDF/);
+test.each([
+  ['https://harbour.example/', 'page', null, /no words to read/],
+  ['https://harbour.example/tides.pdf', 'page', null, /PDF/],
+  ['https://harbour.example/tides', 'page', 'pdf', /PDF/],
+  ['https://harbour.example/edit', 'page', 'canvas', /draws its letters/],
+  ['https://harbour.example/scan', 'page', 'picture', /picture/],
+  ['https://harbour.example/', 'selection', 'picture', /selected/],
+] as const)('a text without words, %s (%s, %s), is explained', (url, scope, drawn, says) => {
+  expect(explainEmptyText({ url, scope, drawn })).toMatch(says);
 });

@@ -1,8 +1,14 @@
-const STORE = 'Browsers let no extension into their own store. Open the story in another tab.';
+import type { PageWords } from './messages.ts';
+
+const STORE = 'Browsers let no extension into their own store. Open the story in another tab, or paste its text at the desk.';
 const BROWSER_PAGE = 'This is a page of the browser itself. Open a story on the web, then press the button.';
-const PDF = 'This is a PDF, which the browser shows with a viewer of its own. Open the text as a web page.';
+const PDF =
+  'This is a PDF, which the browser shows with a viewer of its own. Copy its text and paste it at the desk.';
+const CANVAS =
+  'This page draws its letters as a picture, as some editors do. Copy the text and paste it at the desk.';
+const PICTURE = 'This page is mostly a picture, and text in a picture cannot be read. Type it at the desk.';
 const FILE =
-  'This page is a file on your computer. Allow “access to file URLs” for Wordreach in the browser’s extension settings, then press the button again.';
+  'This page is a file on your computer. Open the file at the desk, or allow “access to file URLs” for Wordreach in the browser’s extension settings.';
 const ERROR_PAGE = 'This page did not load. Load it again, then press the button.';
 
 /** Why a page cannot be shaded, with what to do, by its address; null for an ordinary or an unknown one. */
@@ -16,9 +22,12 @@ export function explainClosedPage(url: string | undefined): string | null {
   return /^https?:$/.test(protocol) ? null : BROWSER_PAGE;
 }
 
-/** What to say of a page that could be read, but has not one word. */
-export function explainEmptyPage(url: string): string {
-  return isPdf(url) ? PDF : 'There are no words to read on this page.';
+/** What to say of a text without words. */
+export function explainEmptyText({ url, scope, drawn }: Pick<PageWords, 'url' | 'scope' | 'drawn'>): string {
+  if (scope === 'selection') return 'There are no words in what is selected. Select some text of the page.';
+  if (drawn === 'pdf' || isPdf(url)) return PDF;
+  if (drawn === 'canvas') return CANVAS;
+  return drawn === 'picture' ? PICTURE : 'There are no words to read on this page.';
 }
 
 /**

@@ -17,6 +17,8 @@ export interface PageWords {
   readonly selection: boolean;
   /** Frames of other sites, which cannot be read from here. */
   readonly foreign: readonly { readonly url: string; readonly title: string }[];
+  /** What fills the view where text may be drawn that cannot be read. */
+  readonly drawn: 'pdf' | 'canvas' | 'picture' | null;
   /** Whether a part rewrites itself without end and is not followed. */
   readonly restless: boolean;
 }

@@ -1,6 +1,7 @@
 import type { Standing, WordKey } from '../analyze/types.ts';
 import { chooseScope, hasSelection, type Scope, type ScopeKind } from './choose-scope.ts';
 import type { WordPlace } from './find-places.ts';
+import { type DrawnText, findDrawnText } from './find-drawn-text.ts';
 import { createWordFinder, type WordFinder } from './find-word.ts';
 import { type ForeignFrame, listForeignFrames } from './list-foreign-frames.ts';
 import { markBlocks } from './mark-blocks.ts';
@@ -36,6 +37,8 @@ export interface OverlayWords {
   readonly selection: boolean;
   /** Frames of other sites, which cannot be read from here. */
   readonly foreign: readonly ForeignFrame[];
+  /** What fills the view where text may be drawn that cannot be read. */
+  readonly drawn: DrawnText | null;
   /** Whether a part rewrites itself without end and is not followed. */
   readonly restless: boolean;
 }
@@ -140,6 +143,7 @@ export function startOverlay(doc: Document, options: OverlayOptions): Overlay {
       scope: scope.kind,
       selection: hasSelection(doc),
       foreign: listForeignFrames(doc, (frame) => scope.has(frame)),
+      drawn: findDrawnText(doc),
       restless,
     }),
     setScope: (kind) => {

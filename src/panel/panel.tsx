@@ -2,6 +2,7 @@ import type { PatternId } from '../analyze/types.ts';
 import { chosenGroup } from '../host/groups-store.ts';
 import { StorageFault } from '../host/store-item.ts';
 import { FaultNote } from '../ui/fault-note.tsx';
+import { DeskLink } from './desk-link.tsx';
 import { GroupPicker } from './group-picker.tsx';
 import '../ui/page.css';
 import './panel.css';
@@ -48,9 +49,10 @@ function PageView({ state, shade, alsoTaught }: PageViewProps) {
       );
     case 'closed':
       return (
-        <p class="note" role="status">
-          {state.why}
-        </p>
+        <div class="note" role="status">
+          <p>{state.why}</p>
+          <DeskLink />
+        </div>
       );
     case 'unshaded':
       return state.allowed ? (

@@ -1,12 +1,13 @@
 import { useRef, useState } from 'preact/hooks';
 import type { PatternId, Report, WordKey } from '../analyze/types.ts';
 import { goToPlace } from '../host/client.ts';
-import { explainEmptyPage } from '../host/explain-closed-page.ts';
+import { explainEmptyText } from '../host/explain-closed-page.ts';
 import { changeChosen } from '../host/groups-store.ts';
 import type { PageWords, WordExplanation } from '../host/messages.ts';
 import { patternLabel } from '../ui/pattern-label.ts';
 import { standingSentence } from '../ui/standing-sentence.ts';
 import { AlsoTaught } from './also-taught.tsx';
+import { DeskLink } from './desk-link.tsx';
 import { GapList } from './gap-list.tsx';
 import { Reach } from './reach.tsx';
 import { ScopeChoice } from './scope-choice.tsx';
@@ -32,7 +33,7 @@ export function ShadedPage({ tab, page, report, alsoTaught }: ShadedPageProps) {
     return (
       <>
         <ScopeChoice tab={tab} page={page} />
-        <p class="note">{explainEmptyPage(page.url)}</p>
+        <EmptyNote page={page} />
       </>
     );
   }
@@ -94,6 +95,15 @@ export function ShadedPage({ tab, page, report, alsoTaught }: ShadedPageProps) {
         }
       />
     </>
+  );
+}
+
+function EmptyNote({ page }: { page: PageWords }) {
+  return (
+    <div class="note">
+      <p>{explainEmptyText(page)}</p>
+      <DeskLink />
+    </div>
   );
 }
 
