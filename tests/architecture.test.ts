@@ -18,8 +18,9 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
   panel: ['analyze', 'ui', 'host'],
   desk: ['analyze', 'ui', 'host'],
   groups: ['analyze', 'ui', 'host'],
-  data: ['analyze'],
-  cli: ['analyze'],
+  swap: ['analyze'],
+  data: ['analyze', 'swap'],
+  cli: ['analyze', 'swap'],
 };
 const LONGEST_FILE = 300;
 

@@ -13,6 +13,7 @@ import { fileURLToPath } from 'node:url';
 import { buildGuesser } from './guess/build-guesser.ts';
 import { buildLexicon } from './lexicon/build-lexicon.ts';
 import { listCommonWords } from './list-common-words.ts';
+import { buildSwaps } from './swap/build-swaps.ts';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 const output = join(root, 'public/data');
@@ -30,6 +31,7 @@ const INPUTS = [
   'src/analyze/guess',
   'src/analyze/lexicon',
   'src/analyze/morphology',
+  'src/swap',
 ];
 
 const inputs = hashOf(INPUTS.flatMap(filesIn).sort());
@@ -48,6 +50,8 @@ const guesses = buildGuesser(records);
 mkdirSync(output, { recursive: true });
 writeFileSync(table, bytes);
 writeFileSync(model, guesses);
+process.stderr.write('word table: gathering swaps\n');
+writeFileSync(join(output, 'swaps.bin'), buildSwaps().bytes);
 writeFileSync(join(output, 'common-words.json'), `${JSON.stringify(listCommonWords())}\n`);
 copyFileSync(join(root, 'NOTICE'), join(output, 'NOTICE.txt'));
 writeFileSync(

@@ -1,0 +1,13 @@
+import { existsSync, readFileSync } from 'node:fs';
+import { createSwapper, type Swapper } from '../swap/create-swapper.ts';
+import { openSwaps } from '../swap/open-swaps.ts';
+import { InputError } from './run-command.ts';
+
+/** A swapper over the table that `npm run data` makes. Throws `InputError` when there is none yet. */
+export function loadSwapper(): Swapper {
+  const table = new URL('../../public/data/swaps.bin', import.meta.url);
+  if (!existsSync(table)) {
+    throw new InputError('There is no table of swaps yet: make it with `npm run data`, then try again.');
+  }
+  return createSwapper(openSwaps(readFileSync(table)));
+}

@@ -1,0 +1,222 @@
+import { readFileSync } from 'node:fs';
+import { openSwaps } from '../../swap/open-swaps.ts';
+import { AS_IS, CUES, PARTS_OF_SPEECH } from '../../swap/table-format.ts';
+import type { PartOfSpeech } from '../../swap/types.ts';
+import { sharesOfForm } from '../../swap/weigh-readings.ts';
+import { readCmudict } from '../read-cmudict.ts';
+import { readCapitalised, readFrequency } from '../read-frequency.ts';
+import { type Evidence, type Gathering, gatherCandidates, type Source } from './gather-candidates.ts';
+import { learnParts } from './learn-parts.ts';
+import { listIrregulars } from './list-irregulars.ts';
+import { type OwnSwaps, readOwnSwaps } from './read-own-swaps.ts';
+import { readSynsets, type Synset, type Synsets } from './read-synsets.ts';
+import { readVectors } from './read-vectors.ts';
+import { weighEvidence } from './weigh-evidence.ts';
+import { type TableLists, writeTable } from './write-table.ts';
+
+/** Rarer words are no easier to read or to know. */
+const RAREST_SWAP = 9_000;
+/** Words rarer than this have swaps only where our own list has them. */
+const RAREST_HEAD = 45_000;
+const LEAST_PRIOR = 0.035;
+const MOST_SWAPS = 14;
+
+export interface SwapBuild {
+  readonly bytes: Uint8Array;
+  readonly heads: number;
+}
+
+/** Makes `swaps.bin`. `off`: sources left out, to see what each adds. */
+export function buildSwaps(off: ReadonlySet<Source> = new Set(), own = readOwnSwaps()): SwapBuild {
+  const synsets = readSynsets();
+  const vectors = readVectors();
+  const ranks = readFrequency();
+  const gathering = prepare(synsets, vectors.of, ranks, own);
+  const words = [...vectors.words];
+  const ids = new Map(words.map((word, id) => [word, id]));
+  const idOf = (word: string): number => {
+    const known = ids.get(word);
+    if (known !== undefined) return known;
+    ids.set(word, words.length);
+    return words.push(word) - 1;
+  };
+  const lists = {
+    headWords: [],
+    headParts: [],
+    headEnds: [],
+    swapWords: [],
+    swapPriors: [],
+    swapSenses: [],
+  } as Record<'headWords' | 'headParts' | 'headEnds' | 'swapWords' | 'swapPriors' | 'swapSenses', number[]>;
+  const senses = new Map<string, number>();
+  const cues: number[][] = [];
+  const senseOf = (list: readonly string[]): number => {
+    const known = list.filter((cue) => ids.has(cue)).slice(0, CUES);
+    if (known.length === 0) return 0;
+    const key = known.join(' ');
+    const number = senses.get(key) ?? cues.push(known.map((cue) => ids.get(cue)!));
+    senses.set(key, number);
+    return number;
+  };
+  const add = (word: string, part: number, swaps: readonly (Evidence & { prior: number })[]): void => {
+    if (swaps.length === 0) return;
+    lists.headWords.push(idOf(word));
+    lists.headParts.push(part);
+    for (const { lemma, prior, cues } of swaps) {
+      lists.swapWords.push(idOf(lemma));
+      lists.swapPriors.push(Math.round(prior * 255));
+      lists.swapSenses.push(senseOf(cues));
+    }
+    lists.headEnds.push(lists.swapWords.length);
+  };
+  const rankOf = (lemma: string): number =>
+    Math.max(...lemma.split(' ').map((word) => ranks.get(word) ?? 60_000));
+  for (const [word, part] of headsOf(synsets, own, ranks)) {
+    const evidence = part === 'x' ? asIs(word, own) : gatherCandidates(word, part, gathering);
+    const weighed = evidence
+      .map((each) => ({ ...each, prior: weighEvidence(each, rankOf(each.lemma), off) }))
+      .filter(({ prior }) => prior >= LEAST_PRIOR)
+      .sort((one, other) => other.prior - one.prior || (one.lemma < other.lemma ? -1 : 1))
+      .slice(0, MOST_SWAPS);
+    add(word, part === 'x' ? AS_IS : PARTS_OF_SPEECH.indexOf(part), weighed);
+  }
+  const said = readCmudict();
+  const counts = { words: words.length, vectors: vectors.words.length, heads: lists.headWords.length };
+  const text: TableLists['text'] = {
+    counts: { ...counts, swaps: lists.swapWords.length, senses: cues.length },
+    words: words.map((word) => word.replaceAll(' ', '_')).join(' '),
+    irregular: listForms(words, synsets, ranks, said),
+    otherArticle: listOtherArticles(words, said).join(' '),
+    partWeights: {},
+  };
+  const table = {
+    text,
+    codebook: vectors.codebook,
+    codes: vectors.codes,
+    ranks: words.map((word) => Math.min(255, Math.round(16 * Math.log2(rankOf(word))))),
+    shares: words.map((word) => shareBits(word, synsets, own)),
+    ...lists,
+    cues,
+  };
+  const draft = openSwaps(writeTable(table));
+  const partWeights = learnParts(synsets, draft, (word) => sharesOfForm(word, draft));
+  return { bytes: writeTable({ ...table, text: { ...text, partWeights } }), heads: counts.heads };
+}
+
+type Head = readonly [string, OwnSwaps['part']];
+
+/** Every word that may get swaps, sorted. */
+function headsOf(synsets: Synsets, own: readonly OwnSwaps[], ranks: ReadonlyMap<string, number>): Head[] {
+  const heads = new Map<string, Head>();
+  for (const name of synsets.sensesOf.keys()) {
+    const [word, part] = name.split('/') as [string, PartOfSpeech];
+    if (/^[a-z]{3,}$/.test(word) && (ranks.get(word) ?? 1e6) < RAREST_HEAD) heads.set(name, [word, part]);
+  }
+  for (const { word, part } of own) heads.set(`${word}/${part}`, [word, part]);
+  return [...heads].sort(([one], [other]) => (one < other ? -1 : 1)).map(([, head]) => head);
+}
+
+function prepare(
+  synsets: Synsets,
+  vector: (word: string) => Float32Array | null,
+  ranks: ReadonlyMap<string, number>,
+  own: readonly OwnSwaps[],
+): Gathering {
+  const listed = readFileSync(new URL('../source/not-for-school.txt', import.meta.url), 'utf8');
+  const unfit = new Set(
+    listed
+      .split('\n')
+      .filter((line) => !line.startsWith('#'))
+      .join(' ')
+      .split(/\s+/),
+  );
+  const names = readCapitalised();
+  const coarse = new Set(
+    [...synsets.byId.values()].filter((synset) => synset.coarse).flatMap((synset) => synset.words),
+  );
+  const known = new Map<string, boolean>();
+  const fit = (lemma: string, part: PartOfSpeech): boolean => {
+    const before = known.get(lemma);
+    if (before !== undefined) return before;
+    const words = lemma.split(' ');
+    const isFit =
+      /^[a-z]+( [a-z]+){0,2}$/.test(lemma) &&
+      (words.length === 1 || part === 'v') &&
+      !coarse.has(lemma) &&
+      words.every((word) => !unfit.has(word) && !names.has(word) && (ranks.get(word) ?? 1e6) <= RAREST_SWAP);
+    known.set(lemma, isFit);
+    return isFit;
+  };
+  const own4 = new Map<string, OwnSwaps[]>();
+  for (const each of own) own4.set(each.word, [...(own4.get(each.word) ?? []), each]);
+  const cuesOf = (_id: string, synset: Synset): string[] => {
+    const text = `${synset.definition} ${synset.examples.join(' ')}`.toLowerCase();
+    const inText = [...new Set(text.match(/[a-z]{3,}/g) ?? [])].filter(
+      (word) => (ranks.get(word) ?? 0) > 400 && vector(word) !== null && !synset.words.includes(word),
+    );
+    return inText.slice(0, CUES);
+  };
+  return { synsets, own, vector, fit, cuesOf };
+}
+
+function asIs(word: string, own: readonly OwnSwaps[]): Evidence[] {
+  return own
+    .filter((each) => each.word === word && each.part === 'x')
+    .flatMap(({ swaps, cues }) =>
+      swaps.map((lemma, i) => ({
+        lemma,
+        own: i + 1,
+        synonyms: 0,
+        wider: 0,
+        similar: 0,
+        glosses: 0,
+        near: 0,
+        cues,
+        best: 0,
+      })),
+    );
+}
+
+function shareBits(word: string, { sensesOf }: Synsets, own: readonly OwnSwaps[]): number {
+  const counts = PARTS_OF_SPEECH.map((part) =>
+    (sensesOf.get(`${word}/${part}`) ?? []).reduce((sum, { count }) => sum + count + 0.5, 0),
+  );
+  own.forEach((each) => {
+    const i = PARTS_OF_SPEECH.indexOf(each.part as PartOfSpeech);
+    if (each.word === word && i >= 0) counts[i] = Math.max(counts[i]!, 1);
+  });
+  const sum = counts.reduce((a, b) => a + b);
+  return counts.reduce(
+    (bits, count, i) => bits | ((count === 0 ? 0 : Math.max(1, Math.round((15 * count) / sum))) << (4 * i)),
+    0,
+  );
+}
+
+function listForms(
+  words: readonly string[],
+  { sensesOf }: Synsets,
+  ranks: ReadonlyMap<string, number>,
+  said: ReadonlyMap<string, unknown>,
+): string {
+  const lemmas = words
+    .flatMap((entry) => (entry.includes(' ') ? [] : [entry]))
+    .flatMap((word) =>
+      PARTS_OF_SPEECH.filter((part) => sensesOf.has(`${word}/${part}`)).map((part) => [word, part] as const),
+    );
+  const attested = {
+    count: (form: string) => (ranks.has(form) ? 1e6 / ranks.get(form)! : 0),
+    said: (form: string) => said.has(form),
+  };
+  return [...listIrregulars(lemmas, attested)]
+    .map(([key, form]) => `${key}=${form.replaceAll(' ', '_')}`)
+    .join(' ');
+}
+
+/** By CMUdict: the first sound is a vowel where the first letter is none (hour), or the other way round (unit). */
+function listOtherArticles(words: readonly string[], said: ReadonlyMap<string, string[][]>): string[] {
+  const firsts = new Set(words.map((entry) => entry.split(' ')[0]!));
+  return [...firsts].filter((word) => {
+    const first = said.get(word)?.[0]?.[0];
+    return first !== undefined && /\d$/.test(first) !== /^[aeiou]/.test(word);
+  });
+}

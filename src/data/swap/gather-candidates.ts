@@ -1,0 +1,122 @@
+import { nearness } from '../../swap/open-swaps.ts';
+import type { PartOfSpeech } from '../../swap/types.ts';
+import type { OwnSwaps } from './read-own-swaps.ts';
+import type { Synset, Synsets } from './read-synsets.ts';
+
+/** Where a swap can come from; each can be switched off to see what it adds (`tests/accuracy/measure-swaps.ts`). */
+export const SOURCES = ['own', 'synonyms', 'wider', 'similar', 'glosses', 'vectors'] as const;
+export type Source = (typeof SOURCES)[number];
+
+/** What is known of a swap without its sentence; all numbers 0 to 1. */
+export interface Evidence {
+  readonly lemma: string;
+  /** Place in our own list: 1 first, 2 second; 0 not in it. */
+  own: number;
+  /** Share of the word's uses (SemCor) in senses that have the swap as a synonym, as the next wider word, … */
+  synonyms: number;
+  wider: number;
+  similar: number;
+  glosses: number;
+  /** Nearness of the two words' company. */
+  near: number;
+  /** The sense that speaks most for it: cues, or none. */
+  cues: readonly string[];
+  best: number;
+}
+
+export interface Gathering {
+  readonly synsets: Synsets;
+  readonly own: readonly OwnSwaps[];
+  readonly vector: (word: string) => Float32Array | null;
+  /** Known and fit: common enough, no name, not coarse. */
+  readonly fit: (lemma: string, part: PartOfSpeech) => boolean;
+  readonly cuesOf: (id: string, synset: Synset) => readonly string[];
+}
+
+/** Pointers to other meanings that say nearly the same, by the source they count for. */
+const POINTERS: Readonly<Record<string, Source>> = {
+  '@': 'wider',
+  '&': 'similar',
+  $: 'similar',
+  '^': 'similar',
+};
+
+/** All swaps for one word in one part of speech, in a fixed order, not yet weighed. */
+export function gatherCandidates(
+  word: string,
+  part: PartOfSpeech,
+  { synsets, own, vector, fit, cuesOf }: Gathering,
+): Evidence[] {
+  const found = new Map<string, Evidence>();
+  const note = (
+    lemma: string,
+    source: Exclude<Source, 'own' | 'vectors'>,
+    share: number,
+    id: string,
+  ): void => {
+    if (lemma === word || !it(lemma, part) || isKin(lemma, word)) return;
+    const evidence = found.get(lemma) ?? blank(lemma);
+    found.set(lemma, evidence);
+    evidence[source] += share;
+    if (share <= evidence.best) return;
+    evidence.best = share;
+    evidence.cues = cuesOf(id, synsets.byId.get(id)!);
+  };
+  const senses = synsets.sensesOf.get(`${word}/${part}`) ?? [];
+  const sum = senses.reduce((total, { count }) => total + count + 0.5, 0);
+  senses.forEach(({ id, count }) => {
+    const synset = synsets.byId.get(id)!;
+    const share = (count + 0.5) / sum;
+    if (synset.coarse) return;
+    for (const other of synset.words) note(other, 'synonyms', share, id);
+    for (const { symbol, to } of synset.pointers) {
+      const source = POINTERS[symbol];
+      const next = synsets.byId.get(to);
+      if (source === undefined || next === undefined || next.part !== part || next.coarse) continue;
+      for (const other of next.words) note(other, source as 'wider', share, id);
+    }
+    for (const other of phrasesOf(synset.definition)) {
+      if (synsets.sensesOf.has(`${other}/${part}`)) note(other, 'glosses', share, id);
+    }
+  });
+  for (const { word: head, part: its, swaps, cues } of own) {
+    if (head !== word || its !== part) continue;
+    swaps.forEach((lemma, i) => {
+      const evidence = found.get(lemma) ?? blank(lemma);
+      found.set(lemma, evidence);
+      if (evidence.own === 0 || i + 1 < evidence.own) evidence.own = i + 1;
+      evidence.cues = cues;
+    });
+  }
+  if (senses.length === 1) for (const evidence of found.values()) if (evidence.own === 0) evidence.cues = [];
+  const target = vector(word);
+  for (const evidence of found.values())
+    evidence.near = Math.max(0, nearness(target, vector(evidence.lemma)));
+  return [...found.values()];
+}
+
+function blank(lemma: string): Evidence {
+  return { lemma, own: 0, synonyms: 0, wider: 0, similar: 0, glosses: 0, near: 0, cues: [], best: 0 };
+}
+
+/** What a definition begins with, in up to three words: `put out, as of fires` gives put, put out, put out as. */
+function phrasesOf(definition: string): string[] {
+  const heads = definition
+    .toLowerCase()
+    .split(/[;,]| or /)
+    .slice(0, 4)
+    .map((piece) => piece.trim().replace(/^(a|an|the|to|be|of|being|very|extremely) /, ''));
+  return [
+    ...new Set(
+      heads.flatMap((head) => {
+        const words = head.split(' ');
+        return words.length <= 3 ? [words.join(' ')] : [words.slice(0, 2).join(' ')];
+      }),
+    ),
+  ];
+}
+
+/** The same word again with more or less to it (boat, boats; sail, sailing boat; tin, tin can). */
+function isKin(lemma: string, word: string): boolean {
+  return lemma.includes(word) || (word.startsWith(lemma) && lemma.length > 3);
+}

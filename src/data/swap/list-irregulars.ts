@@ -1,0 +1,160 @@
+import nlp from 'compromise';
+import { byRule } from '../../swap/inflect.ts';
+import type { Form, PartOfSpeech } from '../../swap/types.ts';
+
+/** Words that count: how often a form is met, and whether CMUdict lists it. */
+export interface Attested {
+  count(form: string): number;
+  said(form: string): boolean;
+}
+
+interface Transforms {
+  verb: { conjugate(verb: string, model: unknown): Record<string, string> };
+  noun: { toPlural(noun: string, model: unknown): string };
+  adjective: {
+    toComparative(word: string, model: unknown): string;
+    toSuperlative(word: string, model: unknown): string;
+  };
+}
+
+/** Where compromise and the count of forms mislead (from memory of the language). */
+const SETTLED: Readonly<Record<string, string>> = {
+  'run/v/participle': 'run',
+  'come/v/participle': 'come',
+  'become/v/participle': 'become',
+  'overcome/v/participle': 'overcome',
+  'get/v/past': 'got',
+  'strike/v/participle': 'struck',
+  'prove/v/participle': 'proved',
+  'swell/v/participle': 'swollen',
+  'lie/v/past': 'lay',
+  'lie/v/participle': 'lain',
+  'lie/v/ing': 'lying',
+  'be/v/s': 'is',
+  'be/v/past': 'was',
+  'be/v/participle': 'been',
+  'have/v/s': 'has',
+  'good/a/er': 'better',
+  'good/a/est': 'best',
+  'bad/a/er': 'worse',
+  'bad/a/est': 'worst',
+  'well/r/er': 'better',
+  'well/r/est': 'best',
+  'badly/r/er': 'worse',
+  'badly/r/est': 'worst',
+  'far/a/er': 'farther',
+  'far/a/est': 'farthest',
+  'hang/v/past': 'hung',
+  'hang/v/participle': 'hung',
+  'fast/r/er': 'faster',
+  'fast/r/est': 'fastest',
+  'hard/r/er': 'harder',
+  'hard/r/est': 'hardest',
+  'soon/r/er': 'sooner',
+  'often/r/er': 'more often',
+  'get/v/participle': 'got',
+  'person/n/s': 'people',
+  'fun/a/er': 'more fun',
+  'fun/a/est': 'most fun',
+  'real/a/er': 'more real',
+  'real/a/est': 'most real',
+  'worn/a/er': 'more worn',
+  'folk/n/s': 'folk',
+}; // prettier-ignore
+
+const UNCHANGING: Partial<Record<PartOfSpeech, ReadonlySet<string>>> = {
+  v: new Set(
+    'bet bid burst cast cost cut hit hurt let put quit read rid set shed shut slit spit split spread thrust upset broadcast forecast'.split(
+      ' ',
+    ),
+  ),
+  n: new Set(
+    'sheep fish deer aircraft series species spacecraft offspring folk salmon trout means headquarters crossroads'.split(
+      ' ',
+    ),
+  ),
+};
+/** Adjectives of two syllables that take -er, though their ending does not tell. */
+const SHORT_ALL_THE_SAME = new Set(['clever', 'quiet', 'polite', 'stupid']);
+
+const FORMS: Readonly<Record<PartOfSpeech, readonly Form[]>> = {
+  n: ['s'],
+  v: ['s', 'past', 'participle', 'ing'],
+  a: ['er', 'est'],
+  r: ['er', 'est'],
+};
+/** A plural met less than this share of the singular is none: no wealths. */
+const MASS = 0.004;
+
+/**
+ * The forms that spelling rules do not give, as `lemma/part/form` to text; empty text for a plural that is not in
+ * use. Forms are compromise's; where it and the rule differ, the one met more often in film subtitles stands
+ * (visited, not visitted), among equals one that CMUdict lists.
+ */
+export function listIrregulars(
+  lemmas: readonly (readonly [string, PartOfSpeech])[],
+  attested: Attested,
+): Map<string, string> {
+  const { two } = nlp.methods() as unknown as { two: { transform: Transforms } };
+  const model = nlp.model();
+  const irregular = new Map<string, string>();
+  for (const [lemma, part] of lemmas) {
+    const made = formsOf(lemma, part, two.transform, model);
+    for (const form of FORMS[part]) {
+      const key = `${lemma}/${part}/${form}`;
+      const rule = byRule(lemma, part, form);
+      const best =
+        SETTLED[key] ?? choose(lemma, part, [rule, made[form] ?? ''], variants(lemma, form), attested);
+      if (part === 'n' && isMass(lemma, best, attested)) irregular.set(key, '');
+      else if (best !== rule) irregular.set(key, best);
+    }
+  }
+  return irregular;
+}
+
+function formsOf(
+  lemma: string,
+  part: PartOfSpeech,
+  { verb, noun, adjective }: Transforms,
+  model: unknown,
+): Partial<Record<Form, string>> {
+  if (part === 'v') {
+    const { PastTense, PresentTense, Gerund, Participle } = verb.conjugate(lemma, model);
+    return {
+      ...(PresentTense && { s: PresentTense }),
+      ...(PastTense && { past: PastTense, participle: Participle || PastTense }),
+      ...(Gerund && { ing: Gerund }),
+    };
+  }
+  if (part === 'n') return { s: noun.toPlural(lemma, model) };
+  if (part === 'r') return {};
+  return { er: adjective.toComparative(lemma, model), est: adjective.toSuperlative(lemma, model) };
+}
+
+/** With the last consonant doubled and not: the ear decides, so the count of forms must. */
+function variants(lemma: string, form: Form): string[] {
+  const ending = { past: 'ed', participle: 'ed', ing: 'ing', er: 'er', est: 'est', base: '', s: '' }[form];
+  if (ending === '' || !/[aeiou][bcdfgklmnprtvz]$/.test(lemma)) return [];
+  return [lemma + ending, lemma + (lemma.at(-1) === 'c' ? 'k' : lemma.at(-1)!) + ending];
+}
+
+function choose(
+  lemma: string,
+  part: PartOfSpeech,
+  [rule, made]: readonly [string, string],
+  others: readonly string[],
+  { count, said }: Attested,
+): string {
+  if (UNCHANGING[part]?.has(lemma)) return lemma;
+  if (rule.startsWith('mo')) return SHORT_ALL_THE_SAME.has(lemma) ? made : rule;
+  const worth = (form: string): number => count(form) * 4 + (said(form) ? 1 : 0);
+  const known = made !== '' && made !== lemma && /^[a-z]+$/.test(made) && worth(made) > 0;
+  // Irregular past forms are compromise's knowledge, so one that is met at all is believed.
+  if (known && part === 'v' && rule.endsWith('ed') && !made.endsWith('ed')) return made;
+  const forms = [rule, ...(known ? [made] : []), ...others];
+  return [...new Set(forms)].sort((one, other) => worth(other) - worth(one))[0]!;
+}
+
+function isMass(lemma: string, plural: string, { count }: Attested): boolean {
+  return count(lemma) > 100 && count(plural) < MASS * count(lemma);
+}

@@ -1,0 +1,122 @@
+import { cutWords, type Piece } from './cut-words.ts';
+import { nearness, type SwapTable } from './open-swaps.ts';
+import { correctArticle, likeCapitals, putInForm } from './put-in-form.ts';
+import { contextVector } from './sense-context.ts';
+import { swapWeights as weights } from './swap-weights.ts';
+import type { Reach, Swap, SwapOptions, SwapResult } from './types.ts';
+import { type WeighedReading, weighReadings } from './weigh-readings.ts';
+
+/** Finds swaps for words of sentences. */
+export interface Swapper {
+  /** The word is `sentence.slice(start, end)`; never throws, gives no swaps when there is no such word. */
+  findSwaps(sentence: string, start: number, end: number, options?: SwapOptions): SwapResult;
+}
+
+const readsAll = (): Reach => 'reads';
+const MOST = 10;
+const RECOMMENDED = 3;
+
+/** A swapper over an opened table (`openSwaps`); it keeps the vectors of the words it has met. */
+export function createSwapper(table: SwapTable): Swapper {
+  return {
+    findSwaps(sentence, start, end, { reach = readsAll } = {}) {
+      const word = sentence.slice(start, end);
+      const pieces = joinTarget(cutWords(sentence), sentence, start, end);
+      const at = pieces.findIndex((piece) => piece.start === start && piece.end === end);
+      const swaps = at < 0 ? [] : rank(rate(sentence, pieces, at, table), reach);
+      const best = countBest(swaps);
+      return { word, swaps: swaps.slice(0, MOST), best, alternatives: best > 0 ? [] : ['teach', 'leave'] };
+    },
+  };
+}
+
+interface Rated {
+  readonly text: string;
+  readonly score: number;
+  readonly article?: Swap['article'];
+}
+
+/** Every swap in form, with its score, best first; each text once. */
+function rate(sentence: string, pieces: readonly Piece[], at: number, table: SwapTable): Rated[] {
+  const target = pieces[at]!;
+  const context = contextVector(pieces, at, table);
+  const rated = new Map<string, Rated>();
+  const readings: readonly (WeighedReading | AsIs)[] = [
+    { lemma: target.lower, part: 'as-is', form: 'base', likely: 1 },
+    ...weighReadings(pieces, at, table),
+  ];
+  for (const { lemma, part, form, likely } of readings) {
+    const found = table.candidates(lemma, part);
+    const fits = found.map(
+      ({ lemma, sense }) =>
+        weights.sense * nearness(context, table.senseVector(sense)) +
+        weights.context * nearness(context, table.vector(lemma)),
+    );
+    const usualFit = fits.reduce((a, b) => a + b, 0) / (fits.length || 1);
+    found.forEach((candidate, i) => {
+      const text = putInForm(candidate.lemma, part, form, pieces, at, table);
+      if (text === null || text === target.lower) return;
+      const logit =
+        logOdds(candidate.prior) + fits[i]! - usualFit + weights.part * Math.log(Math.max(likely, 0.001));
+      const score = 1 / (1 + Math.exp(-logit));
+      if (score <= (rated.get(text)?.score ?? 0)) return;
+      const article = correctArticle(sentence, pieces[at - 1], text, table.takesOtherArticle);
+      rated.set(text, {
+        text: likeCapitals(text, sentence.slice(target.start, target.end)),
+        score: Math.round(score * 1000) / 1000,
+        ...(article && { article }),
+      });
+    });
+  }
+  return [...rated.values()].sort((one, other) => other.score - one.score);
+}
+
+interface AsIs {
+  readonly lemma: string;
+  readonly part: 'as-is';
+  readonly form: 'base';
+  readonly likely: number;
+}
+
+/** Readable ones first, among them those that practise the step a little before equals; nonsense is left out. */
+function rank(rated: readonly Rated[], reach: (word: string) => Reach): Swap[] {
+  const ranked = rated
+    .filter(({ score }) => score >= weights.shown)
+    .map((swap) => {
+      const reaches = swap.text.split(' ').map((word) => reach(word));
+      const reads = reaches.every((each) => each !== 'not');
+      const fresh = reads && !reaches.includes('reads');
+      return { swap: { ...swap, reads }, order: swap.score - (fresh ? 0.03 : 0) + (reads ? 2 : 0) };
+    });
+  return ranked.sort((one, other) => other.order - one.order).map(({ swap }) => swap);
+}
+
+function countBest(swaps: readonly Swap[]): number {
+  const first = swaps[0];
+  if (!first?.reads) return 0;
+  const good = swaps.filter(
+    ({ reads, score }) => reads && score >= weights.recommended && score >= first.score * weights.beside,
+  );
+  return Math.min(RECOMMENDED, good.length);
+}
+
+/** The pieces with the asked range as one of them, also when it is several words or part of one with a hyphen. */
+function joinTarget(
+  pieces: readonly Piece[],
+  sentence: string,
+  start: number,
+  end: number,
+): readonly Piece[] {
+  if (!(start < end) || sentence.slice(start, end).trim() === '') return pieces;
+  const lower = sentence.slice(start, end).toLowerCase().replaceAll('’', "'");
+  return [
+    ...pieces.filter((piece) => piece.end <= start),
+    { start, end, lower },
+    ...pieces.filter((piece) => piece.start >= end),
+  ];
+}
+
+function logOdds(share: number): number {
+  const kept = Math.min(0.99, Math.max(0.002, share));
+  return Math.log(kept / (1 - kept));
+}

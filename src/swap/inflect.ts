@@ -1,0 +1,64 @@
+import type { Form, PartOfSpeech } from './types.ts';
+
+/** Forms no rule gives: `go` + `past` is went. An empty string says that the form is not in use (no plural of advice). */
+export interface Irregulars {
+  get(lemma: string, part: PartOfSpeech, form: Form): string | undefined;
+}
+
+/**
+ * The form of a lemma, of one word or several; null when it has none. In several words the verb comes first and
+ * alone is inflected (put out: putting out), in a noun the last (fish market: fish markets); an adjective of two
+ * syllables or more takes more and most, but not one in -y (happier, more careful).
+ */
+export function inflect(
+  lemma: string,
+  part: PartOfSpeech,
+  form: Form,
+  irregulars: Irregulars,
+): string | null {
+  if (form === 'base') return lemma;
+  const words = lemma.split(' ');
+  const at = part === 'v' ? 0 : words.length - 1;
+  if (words.length > 1 && part !== 'v' && part !== 'n') return compared(lemma, form);
+  const head = words[at]!;
+  const inflected = irregulars.get(head, part, form) ?? byRule(head, part, form);
+  if (inflected === '') return null;
+  words[at] = inflected;
+  return words.join(' ');
+}
+
+/** The regular form by spelling alone: stop gives stopped, visit has to be listed as irregular to stay visited. */
+export function byRule(word: string, part: PartOfSpeech, form: Form): string {
+  if (form === 's') return withS(word);
+  if (form === 'ing') {
+    if (/ie$/.test(word)) return word.replace(/ie$/, 'ying');
+    return `${/[^aeouy]e$|ue$/.test(word) ? word.slice(0, -1) : doubled(word)}ing`;
+  }
+  if (form === 'past' || form === 'participle') return `${stem(word)}ed`;
+  if (part === 'r' || !isShort(word)) return compared(word, form);
+  return stem(word) + form;
+}
+
+function compared(word: string, form: Form): string {
+  return `${form === 'er' ? 'more' : 'most'} ${word}`;
+}
+
+function withS(word: string): string {
+  if (/[^aeiou]y$/.test(word)) return `${word.slice(0, -1)}ies`;
+  return word + (/(s|x|z|ch|sh|[^aeiou]o)$/.test(word) ? 'es' : 's');
+}
+
+function stem(word: string): string {
+  if (/[^aeiou]y$/.test(word)) return `${word.slice(0, -1)}i`;
+  return word.endsWith('e') ? word.slice(0, -1) : doubled(word);
+}
+
+/** One vowel letter and one consonant at the end of a word of one syllable: stop, plan; not fix, show, seem. */
+function doubled(word: string): string {
+  return /^[^aeiou]*(qu)?[aeiouy][bdgklmnprtvz]$/.test(word) ? word + word.at(-1) : word;
+}
+
+function isShort(word: string): boolean {
+  const vowels = word.replace(/e$/, '').match(/[aeiouy]+/g)?.length ?? 1;
+  return vowels < 2 || (vowels === 2 && /([^aeiou]y|[^aeiou]le|ow)$/.test(word));
+}

@@ -1,0 +1,161 @@
+import type { Irregulars } from './inflect.ts';
+import { AS_IS, CHOICES, CUES, MAGIC, PART, PARTS, PARTS_OF_SPEECH, type TableText } from './table-format.ts';
+import type { Form, PartOfSpeech, WordForm } from './types.ts';
+
+/** A swap as the table has it, not yet in form. */
+export interface Candidate {
+  /** Base form; several words are separated by spaces. */
+  readonly lemma: string;
+  /** 0 to 1: how good it is when the sentence says nothing. */
+  readonly prior: number;
+  /** Number of the sense it belongs to; 0 when it fits all. */
+  readonly sense: number;
+}
+
+/** The opened table; reads from the bytes, makes a word's vector when it is asked for. */
+export interface SwapTable extends Irregulars {
+  candidates(word: string, part: PartOfSpeech | 'as-is'): readonly Candidate[];
+  isLemma(word: string, part: PartOfSpeech): boolean;
+  irregularOf(form: string): readonly WordForm[];
+  /** Share of its uses as noun, verb, adjective, adverb, or null when the table lacks the word. */
+  shares(word: string): readonly number[] | null;
+  /** Place in order of frequency, 1 for the commonest; a large number for unknown words. */
+  rank(word: string): number;
+  /** Of length 1, or null. The sum of its words' for several. */
+  vector(word: string): Float32Array | null;
+  /** The sum of the vectors of a sense's cues. */
+  senseVector(sense: number): Float32Array | null;
+  /** Its first sound asks for the other article than its first letter (hour, unit). */
+  takesOtherArticle(word: string): boolean;
+  readonly partWeights: TableText['partWeights'];
+}
+
+/** Opens the bytes of `swaps.bin`; layout in `table-format.ts`. Throws `RangeError` for any other bytes. */
+export function openSwaps(bytes: Uint8Array): SwapTable {
+  if (new TextDecoder().decode(bytes.subarray(0, MAGIC.length)) !== MAGIC) {
+    throw new RangeError('This is no table of swaps of this version: make it again with `npm run data`.');
+  }
+  const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
+  const textEnd = MAGIC.length + 4 + view.getUint32(MAGIC.length, true);
+  const text = JSON.parse(new TextDecoder().decode(bytes.subarray(MAGIC.length + 4, textEnd))) as TableText;
+  const { counts } = text;
+  // A copy of the lists that begins at a multiple of 4, as typed arrays ask.
+  const lists = new Uint8Array(bytes.subarray(textEnd)).buffer;
+  let at = 0;
+  const take = (length: number): number => {
+    const start = at;
+    at += Math.ceil(length / 4) * 4;
+    return start;
+  };
+  const codebook = new Int8Array(lists, take(PARTS * CHOICES * PART), PARTS * CHOICES * PART);
+  const codes = new Uint8Array(lists, take(counts.vectors * PARTS), counts.vectors * PARTS);
+  const ranks = new Uint8Array(lists, take(counts.words), counts.words);
+  const shareBits = new Uint16Array(lists, take(counts.words * 2), counts.words);
+  const headWords = new Uint16Array(lists, take(counts.heads * 2), counts.heads);
+  const headParts = new Uint8Array(lists, take(counts.heads), counts.heads);
+  const headEnds = new Uint32Array(lists, take(counts.heads * 4), counts.heads);
+  const swapWords = new Uint16Array(lists, take(counts.swaps * 2), counts.swaps);
+  const swapPriors = new Uint8Array(lists, take(counts.swaps), counts.swaps);
+  const swapSenses = new Uint16Array(lists, take(counts.swaps * 2), counts.swaps);
+  const cues = new Uint16Array(lists, take(counts.senses * CUES * 2), counts.senses * CUES);
+
+  const words = text.words.split(' ').map((word) => word.replaceAll('_', ' '));
+  const idOf = new Map(words.map((word, id) => [word, id]));
+  const heads = new Map<number, number>();
+  for (let i = 0; i < counts.heads; i++) heads.set(headWords[i]! * 8 + headParts[i]!, i);
+  const irregular = new Map<string, string>();
+  const byForm = new Map<string, WordForm[]>();
+  for (const entry of text.irregular.split(' ')) {
+    const [key, form] = entry.split('=') as [string, string];
+    irregular.set(key, form);
+    const [lemma, part, name] = key.split('/') as [string, PartOfSpeech, Form];
+    if (form !== '') byForm.set(form, [...(byForm.get(form) ?? []), { lemma, part, form: name }]);
+  }
+  const otherArticle = new Set(text.otherArticle.split(' '));
+
+  const decode = (id: number): Float32Array => {
+    const vector = new Float32Array(PARTS * PART);
+    for (let part = 0; part < PARTS; part++) {
+      const from = (part * CHOICES + codes[id * PARTS + part]!) * PART;
+      for (let i = 0; i < PART; i++) vector[part * PART + i] = codebook[from + i]!;
+    }
+    return unit(vector);
+  };
+  const vectors = new Map<string, Float32Array | null>();
+  const vector = (word: string): Float32Array | null => {
+    const known = vectors.get(word);
+    if (known !== undefined) return known;
+    const id = idOf.get(word);
+    let made: Float32Array | null = null;
+    if (id !== undefined && id < counts.vectors) made = decode(id);
+    else if (word.includes(' ')) made = sumOf(word.split(' ').map(vector));
+    vectors.set(word, made);
+    return made;
+  };
+  const rank = (word: string): number => {
+    const id = idOf.get(word);
+    return id === undefined ? 65_536 : 2 ** (ranks[id]! / 16);
+  };
+
+  return {
+    candidates(word, part) {
+      const id = idOf.get(word);
+      if (id === undefined) return [];
+      const head = heads.get(id * 8 + (part === 'as-is' ? AS_IS : PARTS_OF_SPEECH.indexOf(part)));
+      if (head === undefined) return [];
+      const found: Candidate[] = [];
+      for (let i = head === 0 ? 0 : headEnds[head - 1]!; i < headEnds[head]!; i++) {
+        found.push({
+          lemma: words[swapWords[i]!]!,
+          prior: swapPriors[i]! / 255,
+          sense: swapSenses[i]!,
+        });
+      }
+      return found;
+    },
+    isLemma(word, part) {
+      const id = idOf.get(word);
+      return id !== undefined && ((shareBits[id]! >> (4 * PARTS_OF_SPEECH.indexOf(part))) & 15) > 0;
+    },
+    irregularOf: (form) => byForm.get(form) ?? [],
+    get: (lemma, part, form) => irregular.get(`${lemma}/${part}/${form}`),
+    shares(word) {
+      const id = idOf.get(word);
+      if (id === undefined || shareBits[id] === 0) return null;
+      const bits = PARTS_OF_SPEECH.map((_, i) => (shareBits[id]! >> (4 * i)) & 15);
+      const sum = bits.reduce((a, b) => a + b);
+      return bits.map((share) => share / sum);
+    },
+    rank,
+    vector,
+    senseVector: (sense) =>
+      sense === 0
+        ? null
+        : sumOf(Array.from(cues.subarray((sense - 1) * CUES, sense * CUES), (id) => vector(words[id]!))),
+    takesOtherArticle: (word) => otherArticle.has(word),
+    partWeights: text.partWeights,
+  };
+}
+
+/** Their sum at length 1; null when none has a vector. */
+export function sumOf(vectors: readonly (Float32Array | null)[]): Float32Array | null {
+  const there = vectors.filter((vector) => vector !== null);
+  if (there.length === 0) return null;
+  const sum = new Float32Array(there[0]!.length);
+  for (const vector of there) for (let i = 0; i < sum.length; i++) sum[i]! += vector[i]!;
+  return unit(sum);
+}
+
+/** How near two vectors of length 1 are: 1 the same, 0 nothing in common. */
+export function nearness(one: Float32Array | null, other: Float32Array | null): number {
+  if (one === null || other === null) return 0;
+  let sum = 0;
+  for (let i = 0; i < one.length; i++) sum += one[i]! * other[i]!;
+  return sum;
+}
+
+function unit(vector: Float32Array): Float32Array {
+  const length = Math.hypot(...vector) || 1;
+  for (let i = 0; i < vector.length; i++) vector[i]! /= length;
+  return vector;
+}

@@ -1,0 +1,53 @@
+import type { Piece } from './cut-words.ts';
+
+/** Words that tell the part of speech of their neighbours by being themselves. */
+const TELLING = new Set(
+  `the a an this that these those my your his her its our their some any no every each all both many much few more
+most less very too so quite rather really how as than is are was were be been being am do does did have has had will
+would can could may might must shall should to of in on at by for with from into onto over under about after before
+against between through during without within up out off down away back and or but if when while because not never
+always often also just only even still i you he she it we they me him us them who which what where why there here
+one two three get got gets make made makes let lets feel felt seem seemed become became keep kept go went let's
+don't didn't won't can't cannot couldn't wouldn't isn't wasn't`.split(/\s+/),
+);
+
+/** What a neighbour is, in few words: itself when it tells much, else its kind. `share` gives its parts of speech. */
+export function neighbourClass(
+  piece: Piece | undefined,
+  share: (word: string) => readonly number[] | null,
+): string {
+  if (piece === undefined) return '#';
+  const { lower } = piece;
+  if (TELLING.has(lower)) return lower;
+  if (/^\d/.test(lower)) return '0';
+  if (!/^\p{L}/u.test(lower)) return '.';
+  const shares = share(lower);
+  if (shares === null) return '?';
+  const kind = 'nvar'
+    .split('')
+    .filter((_, i) => shares[i]! >= 0.25)
+    .join('');
+  const ending = /(ed|ing|ly|s)$/.exec(lower)?.[1] ?? '';
+  return `${kind}-${ending}`;
+}
+
+/** What speaks for the part of speech of the word at `at`; the weights of these are learnt (`learn-parts.ts`). */
+export function partFeatures(
+  pieces: readonly Piece[],
+  at: number,
+  share: (word: string) => readonly number[] | null,
+): string[] {
+  const near = (offset: number): string => neighbourClass(pieces[at + offset], share);
+  const [before2, before, after, after2] = [near(-2), near(-1), near(1), near(2)];
+  const ending = /(ed|ing|ly|er|est|s)$/.exec(pieces[at]!.lower)?.[1] ?? '';
+  return [
+    `b${before}`,
+    `a${after}`,
+    `bb${before2}/${before}`,
+    `ba${before}/${after}`,
+    `aa${after}/${after2}`,
+    `e${ending}`,
+    `eb${ending}/${before}`,
+    `ea${ending}/${after}`,
+  ];
+}

@@ -1,0 +1,25 @@
+import type { Piece } from './cut-words.ts';
+import { nearness, type SwapTable } from './open-swaps.ts';
+
+/** Function words and the like say little of what a sentence is about. */
+const TOO_COMMON = 150;
+/** Words further off say less; at this distance half as much. */
+const HALF_AT = 6;
+
+/** What the sentence around the word at `at` is about: the sum of its words' vectors, rare and near ones more. */
+export function contextVector(pieces: readonly Piece[], at: number, table: SwapTable): Float32Array | null {
+  let sum: Float32Array | null = null;
+  pieces.forEach(({ lower }, i) => {
+    if (i === at) return;
+    const rank = table.rank(lower);
+    if (rank < TOO_COMMON) return;
+    const vector = table.vector(lower);
+    if (vector === null) return;
+    sum ??= new Float32Array(vector.length);
+    const weight = Math.log2(rank / 100) / (1 + Math.abs(i - at) / HALF_AT);
+    for (let n = 0; n < vector.length; n++) sum[n]! += weight * vector[n]!;
+  });
+  if (sum === null) return null;
+  const length = Math.sqrt(nearness(sum, sum)) || 1;
+  return (sum as Float32Array).map((value) => value / length);
+}

@@ -1,0 +1,15 @@
+/** How much each thing counts; set on `tests/words/swap-tune.tsv` by `tests/accuracy/measure-swaps.ts --tune`. */
+export const swapWeights = {
+  /** Nearness of the sentence to the cues of the swap's sense. */
+  sense: 4,
+  /** Nearness of the sentence to the swap itself. */
+  context: 2,
+  /** Log of how likely the part of speech is. */
+  part: 0.7,
+  /** Below this a swap is not shown at all. */
+  shown: 0.05,
+  /** Below this it is not recommended. */
+  recommended: 0.2,
+  /** Nor below this share of the best one's score. */
+  beside: 0.25,
+};

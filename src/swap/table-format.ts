@@ -1,0 +1,46 @@
+/**
+ * Layout of `swaps.bin`: the magic, the length of the text part (4 bytes, little endian), the text part (JSON,
+ * `TableText`), zeros up to a multiple of 4, then the lists of `TableText.counts` in the order below, each at a
+ * multiple of 4.
+ *
+ * | list | of | what |
+ * |---|---|---|
+ * | codebook | signed bytes | 256 choices for each part of a vector |
+ * | codes | bytes | the vectors of the first `vectors` words, 25 bytes each |
+ * | ranks | bytes | 16 × log2 of the word's rank in film subtitles |
+ * | shares | 16 bits | noun, verb, adjective, adverb: four bits each, 15ths of the word's uses |
+ * | headWords, headParts | 16 bits, bytes | the words that have swaps, sorted; part of speech 0-3, 4 for the very form |
+ * | headEnds | 16 bits × 2 | end of each head's swaps |
+ * | swapWords, swapPriors, swapSenses | 16 bits, bytes, 16 bits | swap, how good without context (255ths), its sense or 0 |
+ * | cues | 16 bits | four words that are met near each sense |
+ */
+export const MAGIC = 'swaps1';
+
+/** A word vector is 25 parts of 4 numbers, each part written as one byte (`src/data/swap/quantise-vectors.ts`). */
+export const PARTS = 25;
+export const PART = 4;
+export const CHOICES = 256;
+export const CUES = 4;
+
+/** Parts of speech in the order of all lists of four. */
+export const PARTS_OF_SPEECH = ['n', 'v', 'a', 'r'] as const;
+/** The number of the heads whose swaps stand for the very form (`majority`: most), of any part of speech. */
+export const AS_IS = 4;
+
+export interface TableText {
+  readonly counts: {
+    readonly words: number;
+    readonly vectors: number;
+    readonly heads: number;
+    readonly swaps: number;
+    readonly senses: number;
+  };
+  /** Separated by spaces; several words of one swap are joined by `_`. The first `vectors` have vectors. */
+  readonly words: string;
+  /** `lemma/part/form=text`, separated by spaces. */
+  readonly irregular: string;
+  /** Words that take the other article than their first letter says: hour, unit. */
+  readonly otherArticle: string;
+  /** Feature to what it adds to noun, verb, adjective, adverb (100ths). */
+  readonly partWeights: Readonly<Record<string, readonly number[]>>;
+}

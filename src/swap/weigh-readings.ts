@@ -1,0 +1,99 @@
+import type { Piece } from './cut-words.ts';
+import { findForms } from './find-forms.ts';
+import type { SwapTable } from './open-swaps.ts';
+import { partFeatures } from './part-features.ts';
+import { PARTS_OF_SPEECH } from './table-format.ts';
+import type { PartOfSpeech, WordForm } from './types.ts';
+
+/** A way to read the word, and how likely it is in this sentence (0 to 1, together 1). */
+export interface WeighedReading extends WordForm {
+  readonly likely: number;
+}
+
+/**
+ * How the word at `at` can be read, likeliest first: by the lemma's usual part of speech and by its neighbours.
+ * Where past and participle are spelt alike, the participle is taken after have or be (was torn), else the past.
+ */
+export function weighReadings(pieces: readonly Piece[], at: number, table: SwapTable): WeighedReading[] {
+  const { lower } = pieces[at]!;
+  const forms = settleParticiples(findForms(lower, table), pieces, at);
+  if (forms.length === 0) return [];
+  const share = (word: string): readonly number[] | null => sharesOfForm(word, table);
+  const evidence = sumWeights(partFeatures(pieces, at, share), table.partWeights);
+  const usual = share(lower) ?? [0.25, 0.25, 0.25, 0.25];
+  const weights = forms.map(({ part }) => {
+    const i = PARTS_OF_SPEECH.indexOf(part);
+    return Math.exp(evidence[i]! + Math.log(usual[i]! + 0.02));
+  });
+  const sum = weights.reduce((a, b) => a + b);
+  return forms
+    .map((form, i) => ({ ...form, likely: weights[i]! / sum }))
+    .sort((one, other) => other.likely - one.likely);
+}
+
+/** What the features add to each part of speech. */
+export function sumWeights(
+  features: readonly string[],
+  weights: Readonly<Record<string, readonly number[]>>,
+): number[] {
+  const sums = [0, 0, 0, 0];
+  for (const feature of features) {
+    const learnt = weights[feature];
+    if (learnt) for (let i = 0; i < sums.length; i++) sums[i]! += learnt[i]! / 100;
+  }
+  return sums;
+}
+
+/** The shares of a form's parts of speech, from its lemmas: those of walked are walk's, verb only, with the form's own. */
+export function sharesOfForm(word: string, table: SwapTable): readonly number[] | null {
+  const own = table.shares(word);
+  const inflected = findForms(word, table).filter(({ form }) => form !== 'base');
+  if (inflected.length === 0) return own;
+  const shares = [0, 0, 0, 0];
+  for (const [lemma, part] of new Map(inflected.map(({ lemma, part }) => [lemma, part] as const))) {
+    const i = PARTS_OF_SPEECH.indexOf(part);
+    shares[i]! += table.shares(lemma)?.[i] ?? 0;
+    if (part === 'v') shares[1]! = Math.max(shares[1]!, 0.5);
+  }
+  const nounAndVerb = inflected.filter(({ form }) => form === 's');
+  for (const { lemma, part } of nounAndVerb) {
+    const i = PARTS_OF_SPEECH.indexOf(part);
+    shares[i] = Math.max(shares[i]!, table.shares(lemma)?.[i] ?? 0);
+  }
+  for (const [i, share] of (own ?? []).entries()) shares[i] = Math.max(shares[i]!, share);
+  const sum = shares.reduce((a, b) => a + b) || 1;
+  return shares.map((share) => share / sum);
+}
+
+const HELPERS =
+  /^(have|has|had|having|'ve|be|is|are|was|were|been|being|am|get|gets|got|getting|\w+'(ve|d|s|re))$/;
+const BETWEEN =
+  /^(not|never|always|often|also|just|only|already|been|being|now|still|soon|so|too|very|\w+ly|he|she|it|they|we|you|i)$/;
+
+function settleParticiples(forms: readonly WordForm[], pieces: readonly Piece[], at: number): WordForm[] {
+  const participle = isParticiple(pieces, at);
+  return forms.filter(({ lemma, part, form }) => {
+    if (form !== 'past' && form !== 'participle') return true;
+    const both = (other: string): boolean =>
+      forms.some((entry) => entry.lemma === lemma && entry.part === part && entry.form === other);
+    if (!both('past') || !both('participle')) return true;
+    return (form === 'participle') === participle;
+  });
+}
+
+function isParticiple(pieces: readonly Piece[], at: number): boolean {
+  for (let i = at - 1; i >= 0; i--) {
+    const { lower } = pieces[i]!;
+    if (HELPERS.test(lower)) return true;
+    if (!BETWEEN.test(lower)) break;
+  }
+  const before = pieces[at - 1]?.lower;
+  return pieces[at + 1]?.lower === 'by' || before === 'the' || before === 'a' || before === 'an';
+}
+
+/** For the parts of speech alone: noun 0.7, verb 0.3. */
+export function likelyParts(readings: readonly WeighedReading[]): Map<PartOfSpeech, number> {
+  const parts = new Map<PartOfSpeech, number>();
+  for (const { part, likely } of readings) parts.set(part, (parts.get(part) ?? 0) + likely);
+  return parts;
+}

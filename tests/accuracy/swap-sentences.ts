@@ -1,0 +1,23 @@
+import { readFileSync } from 'node:fs';
+
+export interface SwapSentence {
+  readonly sentence: string;
+  readonly start: number;
+  readonly end: number;
+  /** Every swap that would do. */
+  readonly right: readonly string[];
+}
+
+/** Reads `tests/words/swap-*.tsv`: the sentence with its word in square brackets, tab, swaps divided by bars. */
+export function readSwapSentences(name: string): SwapSentence[] {
+  const content = readFileSync(new URL(`../words/${name}.tsv`, import.meta.url), 'utf8');
+  return content
+    .split('\n')
+    .filter((line) => line !== '' && !line.startsWith('#'))
+    .map((line) => {
+      const [marked, right] = line.split('\t') as [string, string];
+      const start = marked.indexOf('[');
+      const end = marked.indexOf(']') - 1;
+      return { sentence: marked.replace(/[[\]]/g, ''), start, end, right: right.split('|') };
+    });
+}
