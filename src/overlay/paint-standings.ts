@@ -32,14 +32,17 @@ export interface Painter {
 export function createPainter(doc: Document): Painter {
   const sheet = new CSSStyleSheet();
   sheet.replaceSync(RULES);
-  const roots: (Document | ShadowRoot)[] = [];
+  // Held weakly: a shadow root holds its host, and that all of a part the page threw away.
+  const roots: WeakRef<Document | ShadowRoot>[] = [];
+  const known = new WeakSet<Document | ShadowRoot>();
   // The ranges are kept beside each highlight: Firefox lets no content script walk through a highlight.
   const highlights = new Map<string, { marks: Highlight; ranges: Set<StaticRange> }>();
 
   function adopt(root: Document | ShadowRoot): void {
-    if (roots.includes(root)) return;
+    if (known.has(root)) return;
+    known.add(root);
     root.adoptedStyleSheets = [...root.adoptedStyleSheets, sheet];
-    roots.push(root);
+    roots.push(new WeakRef(root));
   }
   function highlight(name: string): { marks: Highlight; ranges: Set<StaticRange> } {
     let found = highlights.get(name);
@@ -75,8 +78,10 @@ export function createPainter(doc: Document): Painter {
         if (CSS.highlights.get(name) === found.marks) CSS.highlights.delete(name);
       }
       await nextTurn();
-      for (const root of roots)
-        root.adoptedStyleSheets = root.adoptedStyleSheets.filter((one) => one !== sheet);
+      for (const ref of roots) {
+        const root = ref.deref();
+        if (root) root.adoptedStyleSheets = root.adoptedStyleSheets.filter((one) => one !== sheet);
+      }
     },
   };
 }

@@ -1,0 +1,59 @@
+import { type BrowserContext, type CDPSession, chromium } from 'playwright-core';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { findChromium } from '../../src/cli/find-chromium.ts';
+import { openOverlayPage } from './overlay-page.ts';
+
+let context: BrowserContext;
+beforeAll(async () => {
+  const args = process.getuid?.() === 0 ? ['--no-sandbox'] : [];
+  const browser = await chromium.launch({ executablePath: findChromium(), args });
+  context = await browser.newContext();
+});
+afterAll(() => context?.browser()?.close());
+
+/** Nodes and bytes that are left once all that can be thrown away is. */
+async function measure(session: CDPSession): Promise<{ nodes: number; bytes: number }> {
+  for (let n = 0; n < 3; n++) await session.send('HeapProfiler.collectGarbage');
+  const { nodes } = await session.send('Memory.getDOMCounters');
+  const { usedSize } = await session.send('Runtime.getHeapUsage');
+  return { nodes, bytes: usedSize };
+}
+
+test('text that is gone is let go: 100 navigations within a page leave no more behind than ten', async () => {
+  const at = await openOverlayPage(
+    await context.newPage(),
+    '<!doctype html><body><nav>Tides</nav><main></main>',
+    undefined,
+    null,
+  );
+  const session = await at.page.context().newCDPSession(at.page);
+  await session.send('HeapProfiler.enable');
+  const visit = (from: number, to: number) =>
+    at.page.evaluate(
+      async ([from, to]) => {
+        for (let n = from!; n < to!; n++) {
+          const followed = wordreachTest.nextChange();
+          // A reader's press; a page that did this by itself would be left in peace.
+          dispatchEvent(new Event('pointerdown'));
+          // The same words on each visit, since a page's words are remembered on purpose.
+          const paragraphs = Array.from(
+            { length: 200 },
+            (_, i) => `<p>Line ${i}: the tide turned by the quay at night.</p>`,
+          );
+          document.querySelector('main')!.innerHTML =
+            `<article>${paragraphs.join('')}<x-note></x-note></article>`;
+          document.querySelector('x-note')!.attachShadow({ mode: 'open' }).innerHTML = '<p>The gulls';
+          await followed;
+        }
+      },
+      [from, to],
+    );
+  await visit(0, 10);
+  const early = await measure(session);
+  await visit(10, 110);
+  const late = await measure(session);
+  expect(await at.keys()).toContain('tide×200');
+  // One page more has some 650 nodes; what 100 leave behind stays below two.
+  expect(late.nodes - early.nodes).toBeLessThan(1300);
+  expect(late.bytes - early.bytes).toBeLessThan(1_000_000);
+});
