@@ -1,9 +1,14 @@
 import { catalogue } from '../analyze/index.ts';
-import type { PatternId } from '../analyze/types.ts';
+import type { Pattern, PatternId } from '../analyze/types.ts';
 
-const labels = new Map(catalogue.map(({ id, label }) => [id, label]));
+const patterns: ReadonlyMap<PatternId, Pattern> = new Map(catalogue.map((pattern) => [pattern.id, pattern]));
 
 /** What a teacher calls a pattern (`ai as in rain`); its id where this version does not know it. */
 export function patternLabel(id: PatternId): string {
-  return labels.get(id) ?? id;
+  return patterns.get(id)?.label ?? id;
+}
+
+/** The word a pattern is remembered by (`rain`); empty where this version does not know it. */
+export function keyWord(id: PatternId): string {
+  return patterns.get(id)?.keyWord ?? '';
 }

@@ -1,0 +1,42 @@
+import type { CardWord } from './card-sources.ts';
+
+interface AltClickOptions {
+  readonly wordAt: (x: number, y: number) => CardWord | null;
+  /** Whether an event fell on an open card. */
+  readonly isHeld: (event: Event) => boolean;
+  readonly onPick: (word: CardWord) => void;
+  readonly signal: AbortSignal;
+}
+
+const FOLLOWING = ['mousedown', 'pointerup', 'mouseup', 'click', 'dblclick', 'contextmenu'] as const;
+
+/** Tells of Alt+click on a word, which the page then does not get; beside words it does. */
+export function watchAltClick(view: Window, { wordAt, isHeld, onPick, signal }: AltClickOptions): void {
+  let picked: CardWord | null = null;
+  const take = (event: Event): void => {
+    event.preventDefault();
+    event.stopImmediatePropagation();
+  };
+  const options = { capture: true, signal };
+  view.addEventListener(
+    'pointerdown',
+    (event) => {
+      const { altKey, ctrlKey, metaKey, shiftKey, button, isTrusted, clientX, clientY } = event;
+      const asked = isTrusted && altKey && !ctrlKey && !metaKey && !shiftKey && button === 0;
+      picked = asked && !isHeld(event) ? wordAt(clientX, clientY) : null;
+      if (picked) take(event);
+    },
+    options,
+  );
+  for (const kind of FOLLOWING) {
+    view.addEventListener(
+      kind,
+      (event) => {
+        if (!picked || !event.isTrusted || (event as MouseEvent).detail === 0) return;
+        take(event);
+        if (kind === 'click') onPick(picked);
+      },
+      options,
+    );
+  }
+}

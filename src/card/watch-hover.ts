@@ -1,0 +1,88 @@
+import type { CardWord } from './card-sources.ts';
+
+/** How long the pointer rests on a word before its card opens. */
+export const REST_MS = 500;
+/** How long it may be away from word and card, so that it can move from one to the other. */
+export const LEAVE_MS = 300;
+
+interface HoverOptions {
+  readonly wordAt: (x: number, y: number) => CardWord | null;
+  /** Whether the pointer is on an open card or its word. */
+  readonly isHeld: (event: PointerEvent) => boolean;
+  readonly onRest: (word: CardWord) => void;
+  readonly onLeave: () => void;
+  readonly signal: AbortSignal;
+}
+
+/** Tells when the pointer rests on a word, and when it has left. A word it already rested on counts once. */
+export function watchHover(view: Window, { wordAt, isHeld, onRest, onLeave, signal }: HoverOptions): void {
+  let boxes: readonly DOMRect[] = [];
+  let last = { x: -1, y: -1 };
+  let resting: ReturnType<typeof setTimeout> | undefined;
+  let leaving: ReturnType<typeof setTimeout> | undefined;
+
+  function cancelRest(): void {
+    clearTimeout(resting);
+  }
+  function stay(): void {
+    clearTimeout(leaving);
+    leaving = undefined;
+  }
+  function leave(): void {
+    leaving ??= setTimeout(() => {
+      leaving = undefined;
+      onLeave();
+    }, LEAVE_MS);
+  }
+  function forget(): void {
+    cancelRest();
+    boxes = [];
+  }
+  function move(event: PointerEvent): void {
+    const { clientX: x, clientY: y } = event;
+    // A page that scrolls under a pointer at rest sends moves too; no card opens for those.
+    const moved = x !== last.x || y !== last.y;
+    last = { x, y };
+    if (!event.isTrusted || event.pointerType === 'touch' || !moved) return;
+    if (isHeld(event)) {
+      cancelRest();
+      stay();
+      return;
+    }
+    if (boxes.some((box) => isInside(box, x, y))) return;
+    forget();
+    leave();
+    const word = event.buttons === 0 ? wordAt(x, y) : null;
+    if (!word) return;
+    boxes = word.rects();
+    resting = setTimeout(onRest, REST_MS, word);
+  }
+
+  const options = { capture: true, passive: true, signal };
+  view.addEventListener('pointermove', move, options);
+  view.addEventListener('pointerdown', cancelRest, options);
+  view.addEventListener('keydown', cancelRest, options);
+  view.addEventListener('scroll', forget, options);
+  view.addEventListener(
+    'pointerout',
+    (event) => {
+      if (event.relatedTarget !== null || event.pointerType === 'touch') return;
+      forget();
+      leave();
+    },
+    options,
+  );
+  signal.addEventListener(
+    'abort',
+    () => {
+      cancelRest();
+      stay();
+    },
+    { once: true },
+  );
+}
+
+/** Whether a point is in a box, its edges included. */
+export function isInside({ left, top, right, bottom }: DOMRect, x: number, y: number): boolean {
+  return left <= x && x <= right && top <= y && y <= bottom;
+}

@@ -1,0 +1,82 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { loadAnalyzer } from '../../tests/load-analyzer.ts';
+import { markWord } from './mark-word.ts';
+
+const analyzer = loadAnalyzer();
+
+/** As one string, affixes in angle brackets. */
+function mark(shown: string): string {
+  return markWord(shown, analyzer.analyze(shown).readings[0]!)
+    .map(({ text, affix }) => (affix ? `<${text}>` : text))
+    .join('');
+}
+
+describe('as dictionaries mark words', () => {
+  // Macron for a vowel that says its name, breve for a short one, dots between syllables: common practice, no source.
+  test.each([
+    ['hat', 'hăt'],
+    ['rain', 'rāin'],
+    ['tree', 'trēe'],
+    ['light', 'līght'],
+    ['hope', 'hōpe'],
+    ['hoping', 'hōp·<ĭng>'],
+    ['running', 'rŭn·n<ĭng>'],
+    ['lighthouse', 'līght·house'],
+    ['safely', 'sāfe·<ly>'],
+    ['head', 'hĕad'],
+    ['gym', 'gy̆m'],
+    ['shy', 'shȳ'],
+    ['unhappy', '<ŭn·>hăp·py'],
+    ['cute', 'cūte'],
+  ])('%s', (word, marked) => {
+    expect(mark(word)).toBe(marked);
+  });
+
+  test.each([
+    ['car', 'car', 'a vowel that r changes'],
+    ['said', 'said', 'a letter with the sound of another'],
+    ['you', 'you', 'the u of ou is not named'],
+    ['boy', 'boy', 'a vowel sound that no letter is named for'],
+  ])('%s stays %s: %s', (word, marked) => {
+    expect(mark(word)).toBe(marked);
+  });
+
+  test('capitals stay as they are written', () => {
+    expect(mark('Harbour')).toBe('Har·bour');
+    expect(mark('Ines')).toMatch(/^Ĭn/);
+  });
+
+  test('units that do not spell the word leave its syllables', () => {
+    const reading = { ...analyzer.analyze('hoping').readings[0]!, units: [] };
+    expect(markWord('hoping', reading)).toEqual([{ text: 'hop·ing', affix: false }]);
+    expect(markWord('odd', reading)).toEqual([{ text: 'odd', affix: false }]);
+  });
+});
+
+test('marks taken away, every word is spelt as it was', () => {
+  const words = fc.oneof(
+    fc.constantFrom('marigold', 'ferries', "Wilma's", "don't", 'bases', 'castle', 'ropeway', 'naïve', 'eyed'),
+    fc.stringMatching(/^[a-z']{1,9}(ing|ed|s|er|ly|e)?$/),
+  );
+  fc.assert(
+    fc.property(words, (word) => {
+      for (const reading of analyzer.analyze(word).readings) {
+        const parts = markWord(word.normalize('NFC'), reading);
+        const plain = parts
+          .map(({ text }) => text)
+          .join('')
+          .replaceAll('·', '');
+        expect(stripMarks(plain)).toBe(stripMarks(word));
+      }
+    }),
+    { seed: 41, numRuns: 400 },
+  );
+});
+
+function stripMarks(text: string): string {
+  return text
+    .normalize('NFD')
+    .replace(/[\u0304\u0306]/g, '')
+    .normalize('NFC');
+}

@@ -1,0 +1,79 @@
+import type { Reading, Unit } from '../analyze/types.ts';
+
+/** A run of letters as a dictionary prints it; affixes are set apart from the base. */
+export interface MarkedPart {
+  /** With middle dots, macrons and breves: `hōp·`. */
+  readonly text: string;
+  readonly affix: boolean;
+}
+
+const MACRON = '\u0304';
+const BREVE = '\u0306';
+/** The letter each long and short sound is named for. */
+const LONG: Readonly<Record<string, string>> = { EY: 'a', IY: 'e', AY: 'iy', OW: 'o', UW: 'u' };
+const SHORT: Readonly<Record<string, string>> = { AE: 'a', EH: 'e', IH: 'iy', AA: 'o', AH: 'u' };
+
+/**
+ * A word with the marks of a dictionary: middle dots between syllables, a macron over the letter that says its own
+ * name (hōp·ing, rāin), a breve over one in its short sound (rŭn·ning). Weak vowels, vowels before r in one unit
+ * and letters that say another vowel's sound stay plain: about, car, said. Where letters and units do not fit
+ * together, only the syllables are shown.
+ * @param shown The word as it is written, capitals and all.
+ */
+export function markWord(shown: string, { units, syllables }: Reading): MarkedPart[] {
+  const dots = dotsAfter(shown, syllables);
+  const letters = markLetters(shown, units) ?? [...shown].map((text) => ({ text, affix: false }));
+  const parts: { text: string; affix: boolean }[] = [];
+  for (const [i, { text, affix }] of letters.entries()) {
+    const last = parts.at(-1);
+    const dotted = dots.has(i + 1) ? `${text}·` : text;
+    if (last?.affix === affix) last.text += dotted;
+    else parts.push({ text: dotted, affix });
+  }
+  return parts.map(({ text, affix }) => ({ text: text.normalize('NFC'), affix }));
+}
+
+/** How many letters stand before each dot; none when the syllables do not spell the word. */
+function dotsAfter(shown: string, syllables: Reading['syllables']): Set<number> {
+  if (syllables.map(({ text }) => text).join('') !== shown.toLowerCase()) return new Set();
+  let at = 0;
+  return new Set(syllables.slice(0, -1).map(({ text }) => (at += text.length)));
+}
+
+/** One entry a letter, or null when the units do not spell the word. */
+function markLetters(shown: string, units: readonly Unit[]): MarkedPart[] | null {
+  const word = shown.toLowerCase();
+  const letters: MarkedPart[] = [];
+  const add = (upTo: number, affix: boolean, marked = -1, mark = ''): void => {
+    for (let i = letters.length; i < upTo; i++) {
+      letters.push({ text: shown[i]! + (i === marked ? mark : ''), affix });
+    }
+  };
+  for (const unit of units) {
+    const spelt = unit.letters.replace(/_.*/, '');
+    // The e of a_e stands later in the word, and no unit names it there.
+    if (!word.startsWith(spelt, letters.length) && word[letters.length] === 'e')
+      add(letters.length + 1, false);
+    const start = letters.length;
+    if (!word.startsWith(spelt, start)) return null;
+    const { letter, mark } = markOf(unit, spelt);
+    add(start + spelt.length, unit.affix !== undefined, start + letter, mark);
+  }
+  if (word.slice(letters.length) === 'e') add(word.length, false);
+  return letters.length === shown.length ? letters : null;
+}
+
+/** Which letter of a unit has which mark; -1 for none. */
+function markOf({ sound }: Unit, spelt: string): { letter: number; mark: string } {
+  const sounds = sound.split('.');
+  const at = sounds.findIndex((one) => one in LONG || one in SHORT);
+  const vowel = sounds[at];
+  if (vowel !== undefined && sounds[at + 1] !== 'R') {
+    const mark = vowel in LONG ? MACRON : BREVE;
+    const named = LONG[vowel] ?? SHORT[vowel]!;
+    const letter = [...spelt].findIndex((one) => named.includes(one));
+    // The ou of you says long oo, which is not what its u is named for; the ue of value is.
+    if (letter >= 0 && (vowel !== 'UW' || !/[aeio]/.test(spelt.slice(0, letter)))) return { letter, mark };
+  }
+  return { letter: -1, mark: '' };
+}

@@ -1,0 +1,134 @@
+import { fileURLToPath } from 'node:url';
+import type { Locator, Page } from 'playwright-core';
+import { build, type Rollup } from 'vite';
+import type { CardAction, CardContent, CardSources, Cards, CardWord } from '../../src/card/start-cards.ts';
+
+/** What the page holds while cards run in it by themselves. */
+interface Holder {
+  readonly cards: Cards;
+  readonly stop: () => void;
+  readonly acted: CardAction[];
+  readonly spoken: string[];
+  /** What the next action fails with. */
+  fault: string;
+}
+
+declare global {
+  var cardTest: Holder;
+}
+
+export interface CardPageOptions {
+  /** Content by word; what an action changes is not known here, so a test changes it itself. */
+  readonly words: Readonly<Record<string, CardContent>>;
+  readonly swaps?: Readonly<Record<string, { text: string; reads: boolean }[]>>;
+  /** A root the test can look into; the page could too. */
+  readonly mode?: ShadowRootMode;
+}
+
+/** A page with word cards alone in it; each word of `words` is an element `<w>` of the page. */
+export interface CardPage {
+  readonly page: Page;
+  readonly card: Locator;
+  /** The n-th word of the page that is spelt so. */
+  word(text: string): Locator;
+  /** Moves the pointer to the middle of a word. */
+  pointTo(text: string): Promise<void>;
+  html(): Promise<string>;
+  /** Whether the page has an element of a card. */
+  isOpen(): Promise<boolean>;
+}
+
+let code: Promise<string> | undefined;
+
+/** Fills a page with `html` and starts cards for the elements `<w>` in it. The clock stands still for the test. */
+export async function openCardPage(page: Page, html: string, options: CardPageOptions): Promise<CardPage> {
+  code ??= bundleCards();
+  await page.clock.install();
+  await page.setContent(html);
+  await page.evaluate(await code);
+  await page.evaluate(startInPage, { mode: 'open' as const, ...options });
+  const card = page.getByRole('dialog', { name: /./ });
+  const word = (text: string): Locator => page.locator('w', { hasText: new RegExp(`^${text}$`) }).first();
+  return {
+    page,
+    card,
+    word,
+    pointTo: async (text) => {
+      const { x, y, width, height } = (await word(text).boundingBox())!;
+      await page.mouse.move(x + width / 2, y + height / 2);
+    },
+    html: () => page.evaluate(() => document.documentElement.outerHTML),
+    isOpen: () => page.evaluate(() => document.querySelector('[popover="manual"]') !== null),
+  };
+}
+
+/** The cards' code alone, as the content script has it. */
+export async function bundleCards(minify = false): Promise<string> {
+  const entry = fileURLToPath(new URL('../../src/card/start-cards.ts', import.meta.url));
+  const built = (await build({
+    configFile: false,
+    logLevel: 'silent',
+    publicDir: false,
+    define: { 'process.env.NODE_ENV': '"production"' },
+    oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
+    build: { write: false, minify, lib: { entry, formats: ['iife'], name: 'wordreachCards' } },
+  })) as Rollup.RollupOutput[];
+  return built[0]!.output[0].code.replace('var wordreachCards', 'globalThis.wordreachCards');
+}
+
+function startInPage({ words, swaps, mode }: CardPageOptions): void {
+  const { startCards } = (
+    globalThis as unknown as { wordreachCards: typeof import('../../src/card/start-cards.ts') }
+  ).wordreachCards;
+  const controller = new AbortController();
+  const elements = (): Element[] => [...document.querySelectorAll('w')];
+  const wordOf = (element: Element): CardWord & { element: Element } => ({
+    element,
+    key: element.textContent!,
+    rects: () => (element.isConnected ? [...element.getClientRects()] : []),
+    dir: getComputedStyle(element).direction,
+  });
+  const sources: CardSources = {
+    wordAt(x, y) {
+      const over = elements().find((element) =>
+        [...element.getClientRects()].some(
+          ({ left, right, top, bottom }) => left <= x && x <= right && top <= y && y <= bottom,
+        ),
+      );
+      return over ? wordOf(over) : null;
+    },
+    next(from, direction) {
+      const all = elements();
+      const at = from ? all.indexOf((from as ReturnType<typeof wordOf>).element) : -1;
+      const next = all.at((at + direction) % all.length);
+      next?.scrollIntoView({ block: 'center' });
+      return next ? wordOf(next) : null;
+    },
+    explain: async (key) => {
+      const known = words[key];
+      if (!known) throw new Error('Nothing is known of this word.');
+      return structuredClone(known);
+    },
+    act: async (action) => {
+      if (cardTest.fault) throw new Error(cardTest.fault);
+      cardTest.acted.push(action);
+      const known = words['word' in action ? action.word : elements()[0]!.textContent!] as {
+        verdict: CardContent['verdict'];
+      };
+      known.verdict =
+        action.do === 'teach'
+          ? { standing: 'reads', missing: [] }
+          : { standing: action.do === 'skip' ? 'skipped' : action.do, missing: [] };
+    },
+    ...(swaps && { swaps: async ({ key }: CardWord) => swaps[key] ?? [] }),
+    speak: (text) => cardTest.spoken.push(text),
+    signal: controller.signal,
+  };
+  globalThis.cardTest = {
+    cards: startCards(document, sources, mode),
+    stop: () => controller.abort(),
+    acted: [],
+    spoken: [],
+    fault: '',
+  };
+}
