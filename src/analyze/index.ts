@@ -9,6 +9,6 @@ export { createJudge, type Judge } from './standing/judge.ts';
 export { parseGroup } from './standing/parse-group.ts';
 export { parseSequence } from './standing/parse-sequence.ts';
 export { unknownName } from './standing/unknown-name.ts';
-export { tallyText, vet } from './standing/vet.ts';
+export { tallyText, vet, type WordCounts } from './standing/vet.ts';
 export { tokenize } from './text/tokenize.ts';
 export { type Analyzer, createAnalyzer } from './word/create-analyzer.ts';

@@ -1,6 +1,7 @@
 import type { PageWords } from './messages.ts';
 
-const STORE = 'Browsers let no extension into their own store. Open the story in another tab, or paste its text at the desk.';
+const STORE =
+  'Browsers let no extension into their own store. Open the story in another tab, or paste its text at the desk.';
 const BROWSER_PAGE = 'This is a page of the browser itself. Open a story on the web, then press the button.';
 const PDF =
   'This is a PDF, which the browser shows with a viewer of its own. Copy its text and paste it at the desk.';

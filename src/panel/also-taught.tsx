@@ -1,5 +1,5 @@
 import { patternLabel } from '../ui/pattern-label.ts';
-import { useKeptFocus } from './use-kept-focus.ts';
+import { useKeptFocus } from '../ui/use-kept-focus.ts';
 
 /** Patterns ticked as taught out of order, which can be taken back. */
 export function AlsoTaught({ ids, onUntick }: { ids: readonly string[]; onUntick: (id: string) => void }) {

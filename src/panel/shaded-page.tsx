@@ -4,15 +4,15 @@ import { goToPlace } from '../host/client.ts';
 import { explainEmptyText } from '../host/explain-closed-page.ts';
 import { changeChosen } from '../host/groups-store.ts';
 import type { PageWords, WordExplanation } from '../host/messages.ts';
+import { GapList } from '../ui/gap-list.tsx';
 import { patternLabel } from '../ui/pattern-label.ts';
+import { Reach } from '../ui/reach.tsx';
 import { standingSentence } from '../ui/standing-sentence.ts';
+import { WordButtons, type WordLinks } from '../ui/word-buttons.tsx';
 import { AlsoTaught } from './also-taught.tsx';
 import { DeskLink } from './desk-link.tsx';
-import { GapList } from './gap-list.tsx';
-import { Reach } from './reach.tsx';
 import { ScopeChoice } from './scope-choice.tsx';
 import { useExplanation } from './use-explanation.ts';
-import { WordButtons, type WordLinks } from './word-buttons.tsx';
 import { WordCard } from './word-card.tsx';
 
 interface ShadedPageProps {

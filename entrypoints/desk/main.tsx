@@ -1,0 +1,4 @@
+import { render } from 'preact';
+import { DeskPage } from '../../src/desk/desk-page.tsx';
+
+render(<DeskPage />, document.getElementById('desk')!);

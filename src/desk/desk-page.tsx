@@ -1,0 +1,56 @@
+import { useState } from 'preact/hooks';
+import { StorageFault } from '../host/store-item.ts';
+import { FaultNote } from '../ui/fault-note.tsx';
+import '../ui/page.css';
+import './desk.css';
+import { DeskContents } from './desk-contents.tsx';
+import { IntakeView } from './intake-view.tsx';
+import { PassageView } from './passage-view.tsx';
+import { useDesk } from './use-desk.ts';
+
+/** The page on which found texts are adapted: the passages there are, and the one that is worked on. */
+export function DeskPage() {
+  const desk = useDesk();
+  const [shownParted, setShownParted] = useState<string | null>(null);
+  const { groups, sequences, passages, opened } = desk;
+  return (
+    <div class="page desk">
+      <header class="masthead">
+        <p class="brand">Wordreach</p>
+        <h1>Desk</h1>
+      </header>
+      {groups && sequences && passages && (
+        <>
+          <DeskContents passages={passages} opened={opened} />
+          <main tabIndex={-1}>
+            {shownParted !== null && (
+              <p class="note" role="status">
+                {shownParted}
+              </p>
+            )}
+            {opened ? (
+              <PassageView
+                key={opened}
+                id={opened}
+                groups={groups}
+                sequences={sequences}
+                onParted={(title) =>
+                  setShownParted(
+                    `Another window changed this passage too, so both are kept: yours is now called “${title}”.`,
+                  )
+                }
+              />
+            ) : (
+              <IntakeView />
+            )}
+          </main>
+        </>
+      )}
+      <footer class="quiet">
+        Passages stay in this browser. Texts by others may be under copyright: permission is yours to get, and
+        the source line goes with every copy. Your own judgement comes first.
+      </footer>
+      <FaultNote kind={StorageFault} />
+    </div>
+  );
+}

@@ -1,0 +1,100 @@
+import { useState } from 'preact/hooks';
+import { addPassage, type FoundText } from './new-passage.ts';
+import { readPasted } from './read-pasted.ts';
+import { readTextFile } from './read-text-file.ts';
+import { noteSaved, openPassage } from './use-desk.ts';
+
+/** How a text is put on the desk: pasted, from a file, or written here. */
+export function IntakeView() {
+  const [text, setText] = useState('');
+  const [over, setOver] = useState(false);
+  const [fault, setFault] = useState<string | null>(null);
+  const take = async (found: FoundText): Promise<void> => {
+    const id = await addPassage(found);
+    noteSaved();
+    openPassage(id);
+  };
+  const open = async (file: File | undefined): Promise<void> => {
+    if (!file) return;
+    setFault(null);
+    try {
+      await take(await readTextFile(file));
+    } catch (error) {
+      setFault(error instanceof Error ? error.message : String(error));
+    }
+  };
+  return (
+    <div class="sheet">
+      <section class="part" aria-labelledby="paste-title">
+        <h2 id="paste-title">Put a text on the desk</h2>
+        <p class="quiet">
+          On a shaded page, “Take to the desk” in the side panel brings its text here. Or paste a text, or
+          open a file.
+        </p>
+        <div class="picker">
+          <label for="pasted">Text</label>
+          <textarea
+            id="pasted"
+            class="field desk-pasted"
+            rows={10}
+            value={text}
+            placeholder="Paste or write here"
+            onInput={(event) => setText(event.currentTarget.value)}
+            onPaste={(event) => {
+              const html = event.clipboardData?.getData('text/html');
+              if (!html) return;
+              event.preventDefault();
+              const field = event.currentTarget;
+              field.setRangeText(readPasted(html), field.selectionStart, field.selectionEnd, 'end');
+              setText(field.value);
+            }}
+          />
+        </div>
+        <button
+          type="button"
+          class="action"
+          onClick={() => void take({ title: firstWords(text), text: text.trim() })}
+        >
+          {text.trim() === '' ? 'Begin with an empty page' : 'Put it on the desk'}
+        </button>
+      </section>
+      <section class="part" aria-labelledby="file-title">
+        <h2 id="file-title">Open a file</h2>
+        <fieldset
+          aria-labelledby="file-title"
+          class={over ? 'drop drop-over' : 'drop'}
+          onDragOver={(event) => {
+            event.preventDefault();
+            setOver(true);
+          }}
+          onDragLeave={() => setOver(false)}
+          onDrop={(event) => {
+            event.preventDefault();
+            setOver(false);
+            void open(event.dataTransfer?.files[0]);
+          }}
+        >
+          <label for="file">Choose a text, web page, Word document, PDF or EPUB, or drop it here</label>
+          <input
+            id="file"
+            type="file"
+            accept=".txt,.md,.html,.htm,.docx,.pdf,.epub"
+            onChange={(event) => {
+              const field = event.currentTarget;
+              void open(field.files?.[0]).then(() => {
+                field.value = '';
+              });
+            }}
+          />
+        </fieldset>
+        <div aria-live="polite">{fault && <p class="note note-wrong">{fault}</p>}</div>
+      </section>
+    </div>
+  );
+}
+
+/** The first line makes a title until the teacher gives one. */
+function firstWords(text: string): string {
+  const line = text.trim().split('\n', 1)[0]?.replace(/^#+ /, '') ?? '';
+  return line.length > 60 ? `${line.slice(0, 60).replace(/\s+\S*$/, '')}…` : line || 'Untitled';
+}

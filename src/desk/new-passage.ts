@@ -1,0 +1,30 @@
+import { freePassageId, type Passage, savePassage } from '../host/passages-store.ts';
+
+/** What is known of a text that comes to the desk. */
+export interface FoundText {
+  readonly title: string;
+  readonly text: string;
+  readonly url?: string | null;
+  readonly byline?: string | null;
+  readonly date?: string | null;
+}
+
+/** Puts a text on the desk; gives its id. Rejects with `StorageFault`. */
+export async function addPassage({
+  title,
+  text,
+  url = null,
+  byline = null,
+  date = null,
+}: FoundText): Promise<string> {
+  const passage: Passage = {
+    id: freePassageId(),
+    title,
+    source: { url, byline, date },
+    original: text,
+    versions: {},
+    rev: 0,
+    saved: 0,
+  };
+  return (await savePassage(passage)).passage.id;
+}

@@ -1,0 +1,41 @@
+import { useEffect, useRef } from 'preact/hooks';
+import { createPassageEditor, type PassageEditor, type PassageWord, type Shading } from './passage-editor.ts';
+
+interface PassageFieldProps {
+  readonly label: string;
+  /** Taken when the field opens; after that the field has its own. */
+  readonly text: string;
+  readonly shading: Shading | null;
+  readonly onText: (text: string) => void;
+  readonly onWord: (word: PassageWord | null) => void;
+  readonly ready: (editor: PassageEditor) => void;
+}
+
+/** The field a passage is adapted in, shaded while it is written. */
+export function PassageField({ label, text, shading, onText, onWord, ready }: PassageFieldProps) {
+  const parent = useRef<HTMLDivElement>(null);
+  const editor = useRef<PassageEditor | null>(null);
+  const calls = useRef({ onText, onWord });
+  calls.current = { onText, onWord };
+  useEffect(() => {
+    const controller = new AbortController();
+    editor.current = createPassageEditor({
+      parent: parent.current!,
+      text,
+      label,
+      onChange: (changed) => calls.current.onText(changed),
+      onWord: (word) => calls.current.onWord(word),
+      signal: controller.signal,
+    });
+    ready(editor.current);
+    return () => {
+      controller.abort();
+      calls.current.onWord(null);
+    };
+  }, []);
+  const { shade, longest } = shading ?? {};
+  useEffect(() => {
+    if (shade) editor.current?.setShading({ shade, longest: longest ?? null });
+  }, [shade, longest]);
+  return <div class="desk-field" ref={parent} />;
+}

@@ -1,0 +1,228 @@
+import { useCallback, useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { splitKey, vet } from '../analyze/index.ts';
+import type { Groups } from '../host/groups-store.ts';
+import { changeChosen } from '../host/groups-store.ts';
+import { deletePassage, loadPassage, type Passage } from '../host/passages-store.ts';
+import type { Sequences } from '../host/sequences-store.ts';
+import { GapList } from '../ui/gap-list.tsx';
+import { Reach } from '../ui/reach.tsx';
+import type { WordLinks } from '../ui/word-buttons.tsx';
+import { CompareView } from './compare-view.tsx';
+import { type Keeper, keepPassage } from './keep-passage.ts';
+import { LongSentences } from './long-sentences.tsx';
+import type { PassageEditor, PassageWord } from './passage-editor.ts';
+import { PassageField } from './passage-field.tsx';
+import { createLineShader } from './shade-line.ts';
+import { SourceFields } from './source-fields.tsx';
+import { StoryWords } from './story-words.tsx';
+import { countWords } from './text-counts.ts';
+import { noteSaved, openPassage } from './use-desk.ts';
+import { useJudge } from './use-judge.ts';
+import { setVersion, versionFor } from './versions.ts';
+import { WordView } from './word-view.tsx';
+
+interface PassageViewProps {
+  readonly id: string;
+  readonly groups: Groups;
+  readonly sequences: Sequences;
+  /** Another window changed it too; this one's is kept under the title given. */
+  readonly onParted: (title: string) => void;
+}
+
+/** One passage: its text as the chosen group is to read it, with what stands in the way. */
+export function PassageView({ id, groups, sequences, onParted }: PassageViewProps) {
+  const { passage, change, isGone } = usePassage(id, onParted);
+  const [groupId, setGroupId] = useState(groups.chosen);
+  const [comparing, setComparing] = useState(false);
+  const [longest, setLongest] = useState<number | null>(null);
+  const [word, setWord] = useState<PassageWord | null>(null);
+  const editor = useRef<PassageEditor | null>(null);
+  const places = useRef(new Map<string, number>());
+  const group = groups.groups[groupId] ?? null;
+  const { judge, engine, failed } = useJudge(group, sequences);
+  const shade = useMemo(() => judge && createLineShader(judge), [judge]);
+  const version = passage && versionFor(passage, groupId);
+  const text = version?.text ?? '';
+  // A story word counts as by sight in this passage, and nowhere else.
+  const storyWords = useMemo(() => version?.storyWords.map(({ word }) => word) ?? [], [version?.storyWords]);
+  const report = useMemo(
+    () =>
+      judge && shade && version ? vet(countWords(text, shade), withStoryWords(judge, storyWords)) : null,
+    [judge, shade, text, version, storyWords],
+  );
+  if (isGone) return <p class="note">This passage is no longer on the desk.</p>;
+  if (!passage || !version) return <p class="note">Opening the passage…</p>;
+
+  const write = (changed: string): void =>
+    change((now) => setVersion(now, groupId, (kept) => ({ ...kept, text: changed })));
+  const unsure = new Set(
+    report?.words.filter(({ standing }) => standing === 'unsure').map((entry) => entry.word),
+  );
+  const links: WordLinks = {
+    opened: null,
+    card: null,
+    isUnsure: (shown) => unsure.has(shown),
+    open: (_list, shown) => {
+      const n = places.current.get(shown) ?? 0;
+      places.current.set(shown, n + 1);
+      editor.current?.goTo(shown, n);
+    },
+  };
+  return (
+    <div class="sheet">
+      <div class="part">
+        <SourceFields
+          passage={passage}
+          onChange={(fields) => change((now) => ({ ...now, ...fields }))}
+          onDelete={async () => {
+            await deletePassage(id);
+            noteSaved();
+            openPassage(null);
+          }}
+        />
+        <div class="desk-bar">
+          <label>
+            <span class="quiet">For</span>{' '}
+            <select class="field" value={groupId} onChange={(event) => setGroupId(event.currentTarget.value)}>
+              {Object.entries(groups.groups).map(([key, { name }]) => (
+                <option key={key} value={key}>
+                  {name}
+                </option>
+              ))}
+            </select>
+          </label>
+          <label class="tick">
+            <input
+              type="checkbox"
+              checked={comparing}
+              onChange={(event) => setComparing(event.currentTarget.checked)}
+            />{' '}
+            compare with the text as found
+          </label>
+        </div>
+      </div>
+      {failed && (
+        <p class="note note-wrong" role="alert">
+          The word table could not be read, so nothing is shaded. Reload this page.
+        </p>
+      )}
+      <div class="desk-columns">
+        <div class="desk-text">
+          {comparing ? (
+            <CompareView original={passage.original} text={text} />
+          ) : (
+            <PassageField
+              key={`${id} ${groupId}`}
+              label={`Text for ${group?.name ?? 'the group'}`}
+              text={text}
+              shading={shade && { shade, longest }}
+              onText={write}
+              onWord={setWord}
+              ready={(made) => {
+                editor.current = made;
+              }}
+            />
+          )}
+          <p class="quiet">
+            Tab leads to the next word that is not yet decodable; Escape, then Tab, leaves the text.
+          </p>
+        </div>
+        <div class="desk-side">
+          {word && judge && engine && !comparing && (
+            <WordView
+              word={word}
+              analysis={engine.analyze(word.key)}
+              judge={judge}
+              onSwap={(swap, everywhere) => {
+                if (everywhere) editor.current?.replaceEverywhere(word.text, swap);
+                else editor.current?.replace(word.from, word.to, swap);
+              }}
+              onStoryWord={() =>
+                change((now) =>
+                  setVersion(now, groupId, (kept) => ({
+                    ...kept,
+                    storyWords: [
+                      ...kept.storyWords,
+                      { word: splitKey(word.key).word.toLowerCase(), meaning: '' },
+                    ],
+                  })),
+                )
+              }
+              isStoryWord={storyWords.includes(splitKey(word.key).word.toLowerCase())}
+            />
+          )}
+          {report && <Reach tally={report.tally} />}
+          <StoryWords
+            words={version.storyWords}
+            onChange={(changed) =>
+              change((now) => setVersion(now, groupId, (kept) => ({ ...kept, storyWords: changed })))
+            }
+          />
+          <LongSentences text={text} longest={longest} onChange={setLongest} />
+          {report && groupId === groups.chosen && (
+            <GapList
+              gaps={report.gaps}
+              links={links}
+              onTaught={(pattern) =>
+                void changeChosen((now) => ({ ...now, alsoTaught: [...now.alsoTaught, pattern] }))
+              }
+            />
+          )}
+        </div>
+      </div>
+    </div>
+  );
+}
+
+/** The judge of a group to whom some words are taught for one passage. */
+function withStoryWords<J extends Parameters<typeof vet>[1]>(judge: J, words: readonly string[]): J {
+  if (words.length === 0) return judge;
+  const known = new Set(words);
+  const verdict = (key: string) =>
+    known.has(splitKey(key).word.toLowerCase())
+      ? ({ standing: 'by-sight', missing: [] } as const)
+      : judge(key);
+  return Object.assign(verdict, {
+    group: judge.group,
+    lacks: judge.lacks,
+    ifTaught: (id: string) => withStoryWords(judge.ifTaught(id), words),
+  }) as J;
+}
+
+function usePassage(
+  id: string,
+  onParted: (title: string) => void,
+): {
+  passage: Passage | null;
+  isGone: boolean;
+  change: (change: (passage: Passage) => Passage) => void;
+} {
+  const [passage, setPassage] = useState<Passage | null>(null);
+  const [isGone, setGone] = useState(false);
+  const keeper = useRef<Keeper | null>(null);
+  useEffect(() => {
+    const controller = new AbortController();
+    void loadPassage(id).then((found) => {
+      if (controller.signal.aborted) return;
+      if (!found) return setGone(true);
+      keeper.current = keepPassage(
+        found,
+        (saved, isParted) => {
+          noteSaved();
+          if (isParted) {
+            onParted(saved.title);
+            setPassage(saved);
+          }
+        },
+        controller.signal,
+      );
+      setPassage(found);
+    });
+    return () => controller.abort();
+  }, [id]);
+  const change = useCallback((how: (passage: Passage) => Passage) => {
+    keeper.current?.change(how);
+    setPassage(keeper.current?.passage() ?? null);
+  }, []);
+  return { passage, isGone, change };
+}

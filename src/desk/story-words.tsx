@@ -1,0 +1,48 @@
+import type { StoryWord } from '../host/passages-store.ts';
+
+interface StoryWordsProps {
+  readonly words: readonly StoryWord[];
+  readonly onChange: (words: readonly StoryWord[]) => void;
+}
+
+/** Words taught as wholes for this passage, each with a short meaning; they are printed above it. */
+export function StoryWords({ words, onChange }: StoryWordsProps) {
+  if (words.length === 0) return null;
+  return (
+    <section aria-labelledby="story-words-title">
+      <h2 id="story-words-title">Story words</h2>
+      <p class="quiet">Taught before reading, and printed above the passage.</p>
+      <ul class="story-words">
+        {words.map(({ word, meaning }) => (
+          <li key={word}>
+            <label for={`meaning-${word}`} class="story-word">
+              {word}
+            </label>
+            <input
+              id={`meaning-${word}`}
+              type="text"
+              class="field"
+              placeholder="what it means"
+              value={meaning}
+              onInput={(event) =>
+                onChange(
+                  words.map((one) =>
+                    one.word === word ? { ...one, meaning: event.currentTarget.value } : one,
+                  ),
+                )
+              }
+            />
+            <button
+              type="button"
+              class="plain"
+              aria-label={`Take ${word} out`}
+              onClick={() => onChange(words.filter((one) => one.word !== word))}
+            >
+              ×
+            </button>
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}

@@ -1,0 +1,16 @@
+import type { Passage, PassageVersion } from '../host/passages-store.ts';
+
+/** The passage as a group is to read it; as it was found while nothing was changed for the group. */
+export function versionFor({ versions, original }: Passage, groupId: string): PassageVersion {
+  return Object.hasOwn(versions, groupId) ? versions[groupId]! : { text: original, storyWords: [] };
+}
+
+/** The passage with a group's version changed. */
+export function setVersion(
+  passage: Passage,
+  groupId: string,
+  change: (version: PassageVersion) => PassageVersion,
+): Passage {
+  const version = change(versionFor(passage, groupId));
+  return { ...passage, versions: { ...passage.versions, [groupId]: version } };
+}

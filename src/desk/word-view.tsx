@@ -1,0 +1,119 @@
+import { useEffect, useState } from 'preact/hooks';
+import type { Judge } from '../analyze/index.ts';
+import type { WordAnalysis } from '../analyze/types.ts';
+import { loadSwapper } from '../host/load-swapper.ts';
+import { reachOf } from '../swap/index.ts';
+import type { Swap } from '../swap/types.ts';
+import { patternLabel } from '../ui/pattern-label.ts';
+import { MarkedWord, ReadingsView } from '../ui/reading-view.tsx';
+import '../ui/reading-view.css';
+import { standingSentence } from '../ui/standing-sentence.ts';
+import { findSentences } from './find-long-sentences.ts';
+import type { PassageWord } from './passage-editor.ts';
+
+interface WordViewProps {
+  readonly word: PassageWord;
+  readonly analysis: WordAnalysis;
+  readonly judge: Judge;
+  readonly isStoryWord: boolean;
+  /** Puts a swap in the place of the word, here or everywhere. */
+  readonly onSwap: (text: string, everywhere: boolean) => void;
+  readonly onStoryWord: () => void;
+}
+
+/** The word the cursor stands in: what it is to the group, and what may be said instead. */
+export function WordView({ word, analysis, judge, isStoryWord, onSwap, onStoryWord }: WordViewProps) {
+  const verdict = judge(word.key);
+  const swaps = useSwaps(word, judge);
+  const isHard = verdict.standing === 'beyond' || verdict.standing === 'unsure';
+  const [everywhere, setEverywhere] = useState(false);
+  const [reading] = analysis.readings;
+  return (
+    <section class="desk-word" aria-label={`The word ${word.text}`}>
+      <p class="card-word">
+        {reading && analysis.readings.length === 1 ? (
+          <MarkedWord word={word.text} reading={reading} />
+        ) : (
+          word.text
+        )}
+      </p>
+      <p class={`standing standing-${verdict.standing}`}>
+        {isStoryWord ? 'A story word of this passage.' : standingSentence(verdict.standing)}
+      </p>
+      {verdict.missing.length > 0 && (
+        <p>
+          <span class="quiet">still needed</span> {verdict.missing.map(patternLabel).join('; ')}
+        </p>
+      )}
+      {isHard && !isStoryWord && (
+        <>
+          <h3>Swaps</h3>
+          {swaps === null ? (
+            <p class="quiet">Looking…</p>
+          ) : swaps.length === 0 ? (
+            <p class="quiet">Nothing says the same and can be read. Teach it as a story word, or leave it.</p>
+          ) : (
+            <p class="words">
+              {swaps.map(({ text, reads }) => (
+                <button
+                  key={text}
+                  type="button"
+                  class={reads ? 'swap' : 'swap swap-beyond'}
+                  title={reads ? 'The group can read it' : 'The group cannot read all of it yet'}
+                  onClick={() => onSwap(text, everywhere)}
+                >
+                  {text}
+                </button>
+              ))}
+            </p>
+          )}
+          <p class="row">
+            <label class="tick">
+              <input
+                type="checkbox"
+                checked={everywhere}
+                onChange={(event) => setEverywhere(event.currentTarget.checked)}
+              />{' '}
+              in the whole passage
+            </label>
+            <button type="button" class="plain" onClick={onStoryWord}>
+              Make it a story word
+            </button>
+          </p>
+        </>
+      )}
+      <details>
+        <summary>Spellings and sounds</summary>
+        <ReadingsView word={word.text} analysis={analysis} missing={verdict.missing} />
+      </details>
+    </section>
+  );
+}
+
+const SHOWN = 5;
+
+/** Swaps for a word in its sentence; null while they are looked for, none where there are none. */
+function useSwaps(word: PassageWord, judge: Judge): readonly Swap[] | null {
+  const [swaps, setSwaps] = useState<readonly Swap[] | null>(null);
+  useEffect(() => {
+    let current = true;
+    setSwaps(null);
+    loadSwapper().then(
+      (swapper) => {
+        const sentence = findSentences(word.line).find(
+          ({ start, end }) => start <= word.start && word.end <= end,
+        );
+        const { start, end } = sentence ?? { start: 0, end: word.line.length };
+        const found = swapper.findSwaps(word.line.slice(start, end), word.start - start, word.end - start, {
+          reach: (other) => reachOf(judge(other).standing),
+        });
+        if (current) setSwaps(found.swaps.slice(0, found.best > 0 ? SHOWN : 0));
+      },
+      () => current && setSwaps([]),
+    );
+    return () => {
+      current = false;
+    };
+  }, [word, judge]);
+  return swaps;
+}

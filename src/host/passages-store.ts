@@ -1,0 +1,135 @@
+import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
+import { StorageFault } from './store-item.ts';
+
+/** Where a text comes from; the line stays with every copy that leaves the desk. */
+export interface PassageSource {
+  readonly url: string | null;
+  readonly byline: string | null;
+  /** As the page or the teacher writes it. */
+  readonly date: string | null;
+}
+
+/** A word taught as a whole for this passage, with what it means. */
+export interface StoryWord {
+  readonly word: string;
+  readonly meaning: string;
+}
+
+/** The passage as one group is to read it. A line of text is a paragraph; `# ` begins a heading, `- ` an entry of a list. */
+export interface PassageVersion {
+  readonly text: string;
+  readonly storyWords: readonly StoryWord[];
+}
+
+/** A text on the desk: as it was found, and as it was adapted for groups, by the id of the group. */
+export interface Passage {
+  readonly id: string;
+  readonly title: string;
+  readonly source: PassageSource;
+  readonly original: string;
+  readonly versions: Readonly<Record<string, PassageVersion>>;
+  /** Counts the times it was saved; two windows that changed the same one are told apart by it. */
+  readonly rev: number;
+  /** When it was last saved, in milliseconds since 1970. */
+  readonly saved: number;
+}
+
+interface PassagesSchema extends DBSchema {
+  passages: { key: string; value: Passage };
+}
+
+/** What became of saving: `kept`, or `parted` when another window had saved it since, so that both are kept. */
+export interface Saved {
+  readonly outcome: 'kept' | 'parted';
+  readonly passage: Passage;
+}
+
+let opened: Promise<IDBPDatabase<PassagesSchema>> | undefined;
+const channel = 'passages';
+
+function open(): Promise<IDBPDatabase<PassagesSchema>> {
+  opened ??= openDB<PassagesSchema>('desk', 1, {
+    upgrade: (db) => void db.createObjectStore('passages', { keyPath: 'id' }),
+    terminated: () => {
+      opened = undefined;
+    },
+  });
+  opened.catch(() => {
+    opened = undefined;
+  });
+  return opened;
+}
+
+/** All passages, the last saved first. Rejects with `StorageFault`. */
+export async function loadPassages(): Promise<Passage[]> {
+  const all = await told(async () => (await open()).getAll('passages'));
+  return all.sort((a, b) => b.saved - a.saved);
+}
+
+/** One passage; undefined when it is gone. Rejects with `StorageFault`. */
+export function loadPassage(id: string): Promise<Passage | undefined> {
+  return told(async () => (await open()).get('passages', id));
+}
+
+/**
+ * Saves a passage as it was read with its `rev`. When another window has saved it meanwhile, this one is kept beside it
+ * under a new id, so that nothing is lost. Rejects with `StorageFault`; what was saved before is still there.
+ */
+export async function savePassage(passage: Passage): Promise<Saved> {
+  const saved = await told(async () => {
+    const db = await open();
+    const change = db.transaction('passages', 'readwrite');
+    const there = await change.store.get(passage.id);
+    const isParted = there !== undefined && there.rev !== passage.rev;
+    const kept: Passage = {
+      ...passage,
+      ...(isParted && { id: freePassageId(), title: `${passage.title} (other window)` }),
+      rev: passage.rev + 1,
+      saved: Date.now(),
+    };
+    await change.store.put(kept);
+    await change.done;
+    return { outcome: isParted ? 'parted' : 'kept', passage: kept } as const;
+  });
+  tellOthers();
+  return saved;
+}
+
+/** Deletes a passage; it is gone for good. Rejects with `StorageFault`. */
+export async function deletePassage(id: string): Promise<void> {
+  await told(async () => (await open()).delete('passages', id));
+  tellOthers();
+}
+
+/** An id nobody has. */
+export function freePassageId(): string {
+  return crypto.randomUUID();
+}
+
+/** Calls back when another window saved or deleted a passage, until aborted. */
+export function watchPassages(onChange: () => void, signal: AbortSignal): void {
+  const others = new BroadcastChannel(channel);
+  others.onmessage = onChange;
+  signal.addEventListener('abort', () => others.close(), { once: true });
+}
+
+function tellOthers(): void {
+  const others = new BroadcastChannel(channel);
+  others.postMessage(null);
+  others.close();
+}
+
+async function told<T>(work: () => Promise<T>): Promise<T> {
+  try {
+    return await work();
+  } catch (error) {
+    const why = error instanceof Error ? error.message : String(error);
+    const isFull = error instanceof DOMException && error.name === 'QuotaExceededError';
+    throw new StorageFault(
+      isFull
+        ? 'This was not kept: the browser’s room is full. Save your passages in a file, then delete those you no longer need.'
+        : `This was not kept, because the browser could not store it (${why}). Keep this window open, copy your text, and try again.`,
+      { cause: error },
+    );
+  }
+}

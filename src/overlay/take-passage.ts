@@ -1,0 +1,81 @@
+import type { Scope } from './choose-scope.ts';
+import { findPlaces } from './find-places.ts';
+import { findTextBlocks, type TextBlock } from './text-blocks.ts';
+import { workInSlices } from './work-in-slices.ts';
+
+/** One line of a passage: a heading (1 to 6), an entry of a list, or a paragraph. */
+export interface PassageLine {
+  readonly kind: 'heading' | 'item' | 'paragraph';
+  readonly level: number;
+  readonly text: string;
+}
+
+/** The text in scope, line by line, and how many pictures were left out. */
+export interface TakenPassage {
+  readonly lines: readonly PassageLine[];
+  readonly pictures: number;
+}
+
+/** Takes the text that is checked out of a page, with its headings, paragraphs and lists. The page is not touched. */
+export async function takePassage(doc: Document, scope: Scope, signal: AbortSignal): Promise<TakenPassage> {
+  const lines: PassageLine[] = [];
+  const take = (found: TextBlock): void => {
+    const block = scope.narrow(found);
+    const text = block && textOf(block, scope);
+    if (block && text) lines.push({ ...kindOf(block.nodes[0]!), text });
+  };
+  await workInSlices(
+    findTextBlocks(doc.body, () => undefined),
+    take,
+    signal,
+  );
+  return { lines, pictures: countPictures(doc, scope) };
+}
+
+/** The words of a block on one line; where only a part is wanted, from its first word to its last. */
+function textOf({ nodes, parted }: TextBlock, { covers }: Scope): string {
+  const kept = nodes.filter((node) => !isFootnoteMark(node));
+  if (covers) {
+    const words = findPlaces({ nodes, parted }).places.filter(covers);
+    const first = words[0]?.ranges[0];
+    const last = words.at(-1)?.ranges.at(-1);
+    if (!first || !last) return '';
+    const range = kept[0]!.ownerDocument.createRange();
+    range.setStart(first.startContainer, first.startOffset);
+    range.setEnd(last.endContainer, last.endOffset);
+    return tidy(range.toString() + closingMark(last));
+  }
+  return tidy(kept.map((node) => (parted.has(node) ? ` ${node.data}` : node.data)).join(''));
+}
+
+/** The full stop after the last word that is wanted belongs to it. */
+function closingMark({ endContainer, endOffset }: StaticRange): string {
+  return /^[.,;:!?…’”'")\]]*/.exec((endContainer as Text).data.slice(endOffset))?.[0] ?? '';
+}
+
+function isFootnoteMark({ data, parentElement }: Text): boolean {
+  return parentElement?.closest('sup') != null && /^[\s[\]()\d*†‡a-z]{1,5}$/.test(data);
+}
+
+function tidy(text: string): string {
+  return text
+    .replace(/\u00ad/g, '')
+    .replace(/\s+/g, ' ')
+    .trim();
+}
+
+function kindOf(node: Text): Pick<PassageLine, 'kind' | 'level'> {
+  const around = node.parentElement?.closest('h1, h2, h3, h4, h5, h6, li');
+  if (!around) return { kind: 'paragraph', level: 0 };
+  if (around.tagName === 'LI') return { kind: 'item', level: 0 };
+  return { kind: 'heading', level: Number(around.tagName[1]) };
+}
+
+/** Smaller ones are signs, in CSS pixels. */
+const PICTURE = 80;
+
+function countPictures(doc: Document, scope: Scope): number {
+  return [...doc.querySelectorAll('img')].filter(
+    (image) => image.width >= PICTURE && image.height >= PICTURE && scope.has(image),
+  ).length;
+}
