@@ -6,13 +6,15 @@ export default defineConfig({
   outDir: '.output',
   publicDir: 'public',
   imports: false,
-  manifest: ({ browser }) => ({
+  manifest: ({ browser, manifestVersion }) => ({
     name: 'Wordreach',
     permissions: ['activeTab', 'contextMenus', 'scripting', 'storage'],
     options_ui: { page: 'groups.html', open_in_tab: true },
     action: { default_title: 'Check this page for your group' },
     commands: {
-      _execute_action: { suggested_key: { default: 'Alt+Shift+R' } },
+      [manifestVersion === 2 ? '_execute_browser_action' : '_execute_action']: {
+        suggested_key: { default: 'Alt+Shift+R' },
+      },
       'next-word': {
         suggested_key: { default: 'Alt+Shift+N' },
         description: 'Go to the next word that is not yet decodable',
