@@ -1,0 +1,44 @@
+import { existsSync, readFileSync } from 'node:fs';
+import { createServer } from 'node:http';
+import type { AddressInfo } from 'node:net';
+import { extname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+
+const pages = fileURLToPath(new URL('../pages', import.meta.url));
+const TYPES: Readonly<Record<string, string>> = { '.svg': 'image/svg+xml', '.css': 'text/css' };
+
+/** Serves the test pages on this machine. */
+export interface PageServer {
+  /** Address of a file in tests/pages. */
+  address(page: string): string;
+  /** Address of a page made by the test. */
+  serve(name: string, html: string): string;
+  stop(): void;
+}
+
+export async function servePages(): Promise<PageServer> {
+  const made = new Map<string, string>();
+  const server = createServer((request, response) => {
+    const path = decodeURIComponent(new URL(request.url ?? '/', 'http://localhost').pathname);
+    const given = made.get(path);
+    const file = join(pages, path);
+    if (given === undefined && (path.includes('..') || !existsSync(file) || path === '/')) {
+      response.writeHead(404).end();
+      return;
+    }
+    response.writeHead(200, { 'content-type': TYPES[extname(path)] ?? 'text/html; charset=utf-8' });
+    response.end(given ?? readFileSync(file));
+  });
+  await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve));
+  const base = `http://127.0.0.1:${(server.address() as AddressInfo).port}`;
+  return {
+    address: (page) => `${base}/${page}`,
+    serve: (name, html) => {
+      made.set(`/${name}`, html);
+      return `${base}/${name}`;
+    },
+    stop: () => {
+      server.close();
+    },
+  };
+}
