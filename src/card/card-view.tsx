@@ -103,7 +103,7 @@ function MissingPatterns({ content: { verdict, steps }, act }: ActProps & { cont
                 act({ do: 'teach', pattern }, `Counted as taught from now on: ${patternLabel(pattern)}.`)
               }
             >
-              teach this pattern<span class="unseen">: {patternLabel(pattern)}</span>
+              teach this pattern<span class="unseen"> {patternLabel(pattern)}</span>
             </button>
           )}
           <p class="quiet">{describeStep(pattern, steps[pattern] ?? null)}</p>

@@ -35,7 +35,7 @@ export function openHost(doc: Document, mode: ShadowRootMode): CardHost {
   const host = make();
   const root = host.attachShadow({ mode });
   // Neither the page's content security policy nor its sheets have a say in a constructed sheet.
-  const style = new (doc.defaultView as typeof globalThis & Window).CSSStyleSheet();
+  const style = new CSSStyleSheet();
   style.replaceSync(cardStyle);
   root.adoptedStyleSheets = [style];
   const sheet = make();

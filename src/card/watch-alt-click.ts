@@ -32,7 +32,9 @@ export function watchAltClick(view: Window, { wordAt, isHeld, onPick, signal }: 
     view.addEventListener(
       kind,
       (event) => {
-        if (!picked || !event.isTrusted || (event as MouseEvent).detail === 0) return;
+        // A click without a count is the keyboard's, on whatever has the focus.
+        const byKeyboard = kind === 'click' && event.detail === 0;
+        if (!picked || !event.isTrusted || byKeyboard) return;
         take(event);
         if (kind === 'click') onPick(picked);
       },

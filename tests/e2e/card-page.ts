@@ -21,6 +21,8 @@ export interface CardPageOptions {
   /** Content by word; what an action changes is not known here, so a test changes it itself. */
   readonly words: Readonly<Record<string, CardContent>>;
   readonly swaps?: Readonly<Record<string, { text: string; reads: boolean }[]>>;
+  /** Whether the page's own voice stands in for the machine's; left out, it does. */
+  readonly speak?: boolean;
   /** A root the test can look into; the page could too. */
   readonly mode?: ShadowRootMode;
 }
@@ -43,7 +45,8 @@ let code: Promise<string> | undefined;
 /** Fills a page with `html` and starts cards for the elements `<w>` in it. The clock stands still for the test. */
 export async function openCardPage(page: Page, html: string, options: CardPageOptions): Promise<CardPage> {
   code ??= bundleCards();
-  await page.clock.install();
+  await page.clock.install({ time: 0 });
+  await page.clock.pauseAt(1000);
   await page.setContent(html);
   await page.evaluate(await code);
   await page.evaluate(startInPage, { mode: 'open' as const, ...options });
@@ -76,7 +79,7 @@ export async function bundleCards(minify = false): Promise<string> {
   return built[0]!.output[0].code.replace('var wordreachCards', 'globalThis.wordreachCards');
 }
 
-function startInPage({ words, swaps, mode }: CardPageOptions): void {
+function startInPage({ words, swaps, mode, speak = true }: CardPageOptions): void {
   const { startCards } = (
     globalThis as unknown as { wordreachCards: typeof import('../../src/card/start-cards.ts') }
   ).wordreachCards;
@@ -121,7 +124,7 @@ function startInPage({ words, swaps, mode }: CardPageOptions): void {
           : { standing: action.do === 'skip' ? 'skipped' : action.do, missing: [] };
     },
     ...(swaps && { swaps: async ({ key }: CardWord) => swaps[key] ?? [] }),
-    speak: (text) => cardTest.spoken.push(text),
+    ...(speak && { speak: (text: string) => void cardTest.spoken.push(text) }),
     signal: controller.signal,
   };
   globalThis.cardTest = {

@@ -1,0 +1,516 @@
+import AxeBuilder from '@axe-core/playwright';
+import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
+import type { Standing } from '../../src/analyze/types.ts';
+import type { CardContent } from '../../src/card/start-cards.ts';
+import { LEAVE_MS, REST_MS } from '../../src/card/watch-hover.ts';
+import { findChromium } from '../../src/cli/find-chromium.ts';
+import { loadAnalyzer } from '../load-analyzer.ts';
+import { type CardPage, type CardPageOptions, openCardPage } from './card-page.ts';
+
+const analyzer = loadAnalyzer();
+const words: Readonly<Record<string, CardContent>> = {
+  hoping: content('hoping', 'beyond', { o_e: 31, 'change-drop-e': null }),
+  lighthouse: content('lighthouse', 'beyond', { igh: 44, 'ou-ow': 47, compound: 50 }),
+  said: content('said', 'beyond', { irregular: null }),
+  wind: content('wind', 'unsure', { 'i-long-closed': 52 }),
+  glomtide: content('glomtide', 'unsure', { i_e: 40 }),
+  ferry: content('ferry', 'fresh', {}),
+  cat: content('cat', 'reads', {}),
+};
+const STORY = `<!doctype html><title>Tarn Quay</title><body style="font: 18px/1.5 serif">
+<p>Bram ran to the <w>lighthouse</w>, <w>hoping</w> to see a light.</p>
+<p>The <w>wind</w> had put it out, <w>said</w> Odd. The <w>ferry</w> was late and the <w>cat</w> was wet.</p>`;
+
+let browser: Browser;
+beforeAll(async () => {
+  const args = process.getuid?.() === 0 ? ['--no-sandbox'] : [];
+  browser = await chromium.launch({ executablePath: findChromium(), args });
+});
+afterEach(async () => {
+  for (const context of browser.contexts()) await context.close();
+});
+afterAll(() => browser?.close());
+
+interface Setting extends BrowserContextOptions, Partial<CardPageOptions> {}
+
+async function open(html = STORY, { swaps, mode, speak, ...setting }: Setting = {}): Promise<CardPage> {
+  const context = await browser.newContext({ viewport: { width: 800, height: 900 }, ...setting });
+  const given = { swaps, mode, speak };
+  const options = Object.fromEntries(Object.entries(given).filter(([, value]) => value !== undefined));
+  return openCardPage(await context.newPage(), html, { words, ...options });
+}
+
+/** Alt+click on a word, and its card. */
+async function openOn(at: CardPage, word: string): Promise<void> {
+  await at.word(word).click({ modifiers: ['Alt'] });
+  await at.card.waitFor();
+}
+
+describe('a pointer at rest', () => {
+  test.each(['hoping', 'wind', 'ferry'])('opens the card of %s after a while', async (word) => {
+    const at = await open();
+    await at.pointTo(word);
+    await at.page.clock.runFor(REST_MS - 10);
+    expect(await at.isOpen()).toBe(false);
+    await at.page.clock.runFor(20);
+    await at.card.waitFor();
+    expect(await at.card.getAttribute('aria-labelledby')).toBe('word');
+    expect(await at.page.evaluate(() => document.activeElement === document.body)).toBe(true);
+  });
+
+  test('opens none on a word that reads, nor beside words', async () => {
+    const at = await open();
+    await at.pointTo('cat');
+    await at.page.clock.runFor(REST_MS + 10);
+    await at.page.mouse.move(700, 700);
+    await at.page.clock.runFor(REST_MS + 10);
+    expect(await at.isOpen()).toBe(false);
+  });
+
+  test('may move onto the card, which closes when it leaves both', async () => {
+    const at = await open();
+    await at.pointTo('hoping');
+    await at.page.clock.runFor(REST_MS + 10);
+    const { x, y } = (await at.card.boundingBox())!;
+    await at.page.mouse.move(x + 40, y - 3);
+    await at.page.clock.runFor(LEAVE_MS - 50);
+    await at.page.mouse.move(x + 40, y + 40);
+    await at.page.clock.runFor(LEAVE_MS * 4);
+    expect(await at.isOpen()).toBe(true);
+    await at.pointTo('hoping');
+    await at.page.clock.runFor(LEAVE_MS * 4);
+    expect(await at.isOpen()).toBe(true);
+    await at.page.mouse.move(700, 850);
+    await at.page.clock.runFor(LEAVE_MS - 10);
+    expect(await at.isOpen()).toBe(true);
+    await at.page.clock.runFor(20);
+    expect(await at.isOpen()).toBe(false);
+  });
+
+  test('that has put the card away with Escape does not bring it back', async () => {
+    const at = await open();
+    await at.pointTo('hoping');
+    await at.page.clock.runFor(REST_MS + 10);
+    await at.page.keyboard.press('Escape');
+    expect(await at.isOpen()).toBe(false);
+    const { x, y } = (await at.word('hoping').boundingBox())!;
+    await at.page.mouse.move(x + 3, y + 8);
+    await at.page.clock.runFor(REST_MS * 4);
+    expect(await at.isOpen()).toBe(false);
+  });
+
+  test('keeps a card it has clicked in', async () => {
+    const at = await open();
+    await at.pointTo('hoping');
+    await at.page.clock.runFor(REST_MS + 10);
+    await at.card.getByText('made of').click();
+    await at.page.mouse.move(700, 850);
+    await at.page.clock.runFor(LEAVE_MS * 4);
+    expect(await at.isOpen()).toBe(true);
+    await at.page.mouse.down();
+    expect(await at.isOpen()).toBe(false);
+  });
+});
+
+describe('Alt+click', () => {
+  test('opens the card of any word, and the page does not get the click', async () => {
+    const at = await open(STORY.replace('<w>cat</w>', '<a href="#gone"><w>cat</w></a>'));
+    await at.page.evaluate(() => {
+      const heard: string[] = [];
+      Object.assign(window, { heard });
+      for (const kind of ['pointerdown', 'mousedown', 'pointerup', 'mouseup', 'click']) {
+        document.addEventListener(kind, () => heard.push(kind), true);
+      }
+    });
+    await openOn(at, 'cat');
+    expect(await at.card.textContent()).toContain('The group can decode it.');
+    expect(await at.page.evaluate(() => (window as unknown as { heard: string[] }).heard)).toEqual([]);
+    expect(at.page.url()).not.toContain('gone');
+    await at.page.mouse.click(700, 700);
+    await at.page.keyboard.down('Alt');
+    await at.page.mouse.click(700, 700);
+    expect(await at.page.evaluate(() => (window as unknown as { heard: string[] }).heard)).toHaveLength(10);
+  });
+
+  test('opens the card at once, and a click elsewhere closes it', async () => {
+    const at = await open();
+    await openOn(at, 'lighthouse');
+    await at.page.mouse.click(700, 850);
+    expect(await at.isOpen()).toBe(false);
+  });
+
+  test('says why when nothing is known', async () => {
+    const at = await open('<!doctype html><p>A <w>qqq</w> here');
+    await at.word('qqq').click({ modifiers: ['Alt'] });
+    await at.card.getByText('Nothing is known of this word.').waitFor();
+  });
+});
+
+describe('the keyboard', () => {
+  test('goes into the next card, and back where it was', async () => {
+    const at = await open(`${STORY}<input aria-label="Search">`);
+    await at.page.getByLabel('Search').focus();
+    await at.page.evaluate(() => cardTest.cards.step(1));
+    await at.card.getByRole('heading', { name: 'lighthouse' }).waitFor();
+    expect(await isInCard(at.page)).toBe(true);
+    await at.page.evaluate(() => cardTest.cards.step(1));
+    await at.card.getByRole('heading', { name: 'hoping' }).waitFor();
+    await at.page.keyboard.press('Tab');
+    expect(await at.card.getByRole('button', { name: 'hear it' }).evaluate(isFocused)).toBe(true);
+    await at.page.evaluate(() => cardTest.cards.step(-1));
+    await at.card.getByRole('heading', { name: 'lighthouse' }).waitFor();
+    await at.page.keyboard.press('Escape');
+    expect(await at.isOpen()).toBe(false);
+    expect(await at.page.getByLabel('Search').evaluate(isFocused)).toBe(true);
+  });
+
+  test('keeps Escape and what is pressed in the card from the page', async () => {
+    const at = await open();
+    await at.page.evaluate(() => {
+      document.addEventListener('keydown', ({ key }) => {
+        document.title += ` ${key}`;
+      });
+    });
+    await at.page.evaluate(() => cardTest.cards.step(1));
+    await at.card.waitFor();
+    await at.page.keyboard.press('j');
+    await at.page.keyboard.press('Escape');
+    expect(await at.isOpen()).toBe(false);
+    expect(await at.page.title()).toBe('Tarn Quay');
+    await at.page.keyboard.press('j');
+    expect(await at.page.title()).toBe('Tarn Quay j');
+  });
+});
+
+describe('a card says', () => {
+  test('how a word is made and what is missing', async () => {
+    const at = await open();
+    await openOn(at, 'hoping');
+    expect(await at.card.locator('.card-word .marked').textContent()).toBe('hōp·ĭng');
+    expect(await at.card.locator('.unit-letters').allTextContents()).toEqual(['h', 'o', 'p', 'ing']);
+    expect(await at.card.locator('.unit-sound').allTextContents()).toEqual(['h', 'ō', 'p', 'ĭng']);
+    expect(await at.card.locator('.unit-key').allTextContents()).toContain('rope');
+    const text = await at.card.textContent();
+    expect(text).toContain('hope + ing, the e is dropped');
+    expect(text).toContain('Step 31 of your sequence teaches it.');
+    expect(text).toContain('No step teaches it.');
+    expect(text).toContain('Not yet decodable.');
+    expect(text).not.toContain('stand in its place');
+  });
+
+  test('both readings of two words spelt alike', async () => {
+    const at = await open();
+    await openOn(at, 'wind');
+    expect(await at.card.locator('.reading .marked').allTextContents()).toEqual(['wĭnd', 'wīnd']);
+  });
+
+  test('what is odd, and does not offer to teach it as a pattern', async () => {
+    const at = await open();
+    await openOn(at, 'said');
+    expect(await at.card.textContent()).toContain('the ai says ĕ');
+    expect(await at.card.getByRole('button', { name: 'teach' }).count()).toBe(0);
+    expect(await at.card.getByRole('button', { name: 'a by-sight word' }).count()).toBe(1);
+  });
+
+  test('that a guess is one', async () => {
+    const at = await open('<!doctype html><p>The <w>glomtide</w> sea');
+    await openOn(at, 'glomtide');
+    expect(await at.card.textContent()).toMatch(/guess: not in the dictionary/i);
+  });
+
+  test('which words may stand in its place', async () => {
+    const swaps = {
+      lighthouse: [
+        { text: 'lamp', reads: true },
+        { text: 'beacon', reads: false },
+      ],
+    };
+    const at = await open(STORY, { swaps });
+    await openOn(at, 'lighthouse');
+    await at.page.clock.runFor(200);
+    expect(await at.card.locator('.swap-words li').allTextContents()).toEqual([
+      'lamp',
+      'beacon (not yet decodable)',
+    ]);
+  });
+});
+
+describe('the teacher', () => {
+  test.each([
+    ['a by-sight word', { do: 'by-sight', word: 'hoping' }, 'Taught as a whole word.'],
+    ['a name', { do: 'name', word: 'hoping' }, 'Taken for a name'],
+    ['not a word', { do: 'skip', word: 'hoping' }, 'Left out of the count.'],
+    ['teach this pattern o_e as in rope', { do: 'teach', pattern: 'o_e' }, 'The group can decode it.'],
+  ])('says %s', async (name, action, then) => {
+    const at = await open('<!doctype html><p>Bram was <w>hoping</w>');
+    await at.page.evaluate(() => cardTest.cards.step(1));
+    await at.card.getByRole('button', { name, exact: true }).press('Enter');
+    await at.card.getByRole('status').getByText('from now on').waitFor();
+    expect(await at.page.evaluate(() => cardTest.acted)).toEqual([action]);
+    expect(await at.card.textContent()).toContain(then);
+    expect(await at.card.getByRole('button', { name, exact: true }).count()).toBe(0);
+    expect(await isInCard(at.page)).toBe(true);
+  });
+
+  test('reads why it did not work', async () => {
+    const at = await open();
+    await openOn(at, 'hoping');
+    await at.page.evaluate(() => {
+      cardTest.fault = 'The browser’s storage is full; delete a group first.';
+    });
+    await at.card.getByRole('button', { name: 'a name' }).click();
+    await at.card.getByRole('status').getByText('storage is full').waitFor();
+    expect(await at.card.textContent()).toContain('Not yet decodable.');
+  });
+
+  test('hears the word', async () => {
+    const at = await open();
+    await openOn(at, 'hoping');
+    await at.card.getByRole('button', { name: 'hear it' }).click();
+    expect(await at.page.evaluate(() => cardTest.spoken)).toEqual(['hoping']);
+  });
+
+  test('hears it from this machine only', async () => {
+    const at = await open(STORY, { speak: false });
+    await at.page.evaluate(() => {
+      speechSynthesis.getVoices = () => [{ lang: 'en-GB', localService: false } as SpeechSynthesisVoice];
+      speechSynthesis.speak = () => {
+        document.title = 'spoken';
+      };
+    });
+    await openOn(at, 'hoping');
+    await at.card.getByRole('button', { name: 'hear it' }).click();
+    await at.card.getByRole('status').getByText('No English voice is installed').waitFor();
+    expect(await at.page.title()).toBe('Tarn Quay');
+  });
+});
+
+describe('the page', () => {
+  test('is as it was once the card is closed', async () => {
+    const at = await open();
+    const before = await at.html();
+    await openOn(at, 'hoping');
+    expect(await at.html()).not.toBe(before);
+    await at.card.getByRole('button', { name: 'close' }).click();
+    expect(await at.html()).toBe(before);
+    await openOn(at, 'wind');
+    await at.page.evaluate(() => cardTest.stop());
+    expect(await at.html()).toBe(before);
+    await at.word('wind').click({ modifiers: ['Alt'] });
+    await at.pointTo('hoping');
+    await at.page.clock.runFor(REST_MS * 2);
+    expect(await at.html()).toBe(before);
+  });
+
+  test('cannot look into the card', async () => {
+    const at = await open(STORY, { mode: 'closed' });
+    await at.word('hoping').click({ modifiers: ['Alt'] });
+    await at.page.waitForSelector('[popover="manual"]', { state: 'attached' });
+    expect(
+      await at.page.evaluate(() => {
+        const host = document.querySelector('[popover="manual"]')!;
+        return [host.shadowRoot, host.textContent, host.outerHTML];
+      }),
+    ).toEqual([null, '', '<div popover="manual"></div>']);
+  });
+
+  test('may remove the card or its word, which closes it', async () => {
+    const at = await open();
+    await openOn(at, 'hoping');
+    await at.page.evaluate(() => document.querySelector('[popover]')!.remove());
+    await openOn(at, 'wind');
+    await at.page.evaluate(() => document.querySelectorAll('w')[2]!.remove());
+    await at.page.clock.runFor(50);
+    expect(await at.isOpen()).toBe(false);
+  });
+
+  test('cannot open a card with events of its own', async () => {
+    const at = await open();
+    await at.page.evaluate(() => {
+      const { left: clientX, top: clientY } = document.querySelector('w')!.getBoundingClientRect();
+      const init = { bubbles: true, altKey: true, clientX: clientX + 4, clientY: clientY + 8, detail: 1 };
+      for (const kind of ['pointermove', 'pointerdown', 'click']) {
+        document.body.dispatchEvent(new PointerEvent(kind, init));
+      }
+    });
+    await at.page.clock.runFor(REST_MS * 2);
+    expect(await at.isOpen()).toBe(false);
+  });
+
+  test('cannot reach the card with rules, nor cover it', async () => {
+    const hostile = `<style>
+      html { font-size: 62.5%; line-height: 4; letter-spacing: 1em; text-transform: uppercase; text-align: right }
+      div { display: none !important; opacity: 0.1 !important; transform: scale(2) !important; color: red !important;
+        filter: blur(4px) !important; font-size: 70px !important; pointer-events: none !important; width: 9px !important }
+      * { --sea: hotpink !important; --rem: 90px !important; --leaf: hotpink; cursor: wait !important }
+      .over { position: fixed; inset: 300px 0 0; z-index: 2147483647; background: teal; display: block !important }
+    </style>`;
+    const plain = await open();
+    await openOn(plain, 'hoping');
+    const at = await open(`${STORY}${hostile}<section class="over"></section>`);
+    await openOn(at, 'hoping');
+    expect(await look(at)).toEqual(await look(plain));
+    await at.card.getByRole('button', { name: 'a name' }).click({ timeout: 2000 });
+  });
+
+  test('may have a modal dialog open, and words in it', async () => {
+    const at = await open(`${STORY}<dialog><p>The <w>glomtide</w> sea</dialog>`);
+    await at.page.evaluate(() => document.querySelector('dialog')!.showModal());
+    const before = await at.html();
+    await openOn(at, 'glomtide');
+    await at.card.getByRole('button', { name: 'a name' }).click({ timeout: 2000 });
+    await at.page.keyboard.press('Escape');
+    expect(await at.html()).toBe(before);
+    expect(await at.page.evaluate(() => document.querySelector('dialog')!.open)).toBe(true);
+  });
+
+  test('may scroll: the card goes with its word, and closes when that is out of view', async () => {
+    const at = await open(`${STORY}<div style="height: 3000px">`);
+    await openOn(at, 'hoping');
+    const before = (await at.card.boundingBox())!;
+    await at.page.evaluate(() => scrollBy(0, 15));
+    await at.page.clock.runFor(50);
+    expect((await at.card.boundingBox())!.y).toBeCloseTo(before.y - 15);
+    await at.page.evaluate(() => scrollBy(0, 600));
+    await at.page.clock.runFor(50);
+    expect(await at.isOpen()).toBe(false);
+  });
+});
+
+describe('a card is legible', () => {
+  test.each<[string, BrowserContextOptions]>([
+    ['light', { colorScheme: 'light' }],
+    ['dark', { colorScheme: 'dark' }],
+    ['forced colours', { forcedColors: 'active' }],
+    ['narrow', { viewport: { width: 320, height: 256 } }],
+  ])('for axe, %s', async (_how, setting) => {
+    const at = await open(STORY.replace('<title>', '<html lang="en"><title>'), {
+      reducedMotion: 'reduce',
+      ...setting,
+    });
+    for (const word of ['lighthouse', 'wind', 'said']) {
+      await at.word(word).scrollIntoViewIfNeeded();
+      await openOn(at, word);
+      await at.page.clock.resume();
+      const { violations } = await new AxeBuilder({ page: at.page }).include('[popover]').analyze();
+      expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join()}`)).toEqual([]);
+      await at.page.keyboard.press('Escape');
+    }
+  });
+
+  test('dark where the reader wants dark, whatever the page is', async () => {
+    const background = async (colorScheme: 'light' | 'dark'): Promise<string> => {
+      const at = await open(STORY.replace('style="', 'style="background: white; color: black; '), {
+        colorScheme,
+      });
+      await openOn(at, 'hoping');
+      return at.card.evaluate((card) => getComputedStyle(card).backgroundColor);
+    };
+    expect(await background('light')).toBe('rgb(255, 253, 248)');
+    expect(await background('dark')).toBe('rgb(32, 40, 46)');
+  });
+
+  test('in forced colours, where a missing spelling has a frame', async () => {
+    const at = await open(STORY, { forcedColors: 'active' });
+    await openOn(at, 'hoping');
+    const frames = await at.card
+      .locator('.unit')
+      .evaluateAll((units) => units.map((unit) => getComputedStyle(unit).borderTopStyle));
+    expect(frames).toEqual(['none', 'solid', 'none', 'none']);
+  });
+
+  test('and still, for who wants less motion', async () => {
+    const animation = async (reducedMotion: 'reduce' | 'no-preference'): Promise<string> => {
+      const at = await open(STORY, { reducedMotion });
+      await openOn(at, 'hoping');
+      return at.card.evaluate((card) => getComputedStyle(card).animationName);
+    };
+    expect(await animation('reduce')).toBe('none');
+    expect(await animation('no-preference')).toBe('appear');
+  });
+
+  test('at the letter size the reader has chosen, not the page', async () => {
+    const size = async (html: string): Promise<string> => {
+      const at = await open(html);
+      await openOn(at, 'hoping');
+      return at.card.locator('.card-word').evaluate((word) => getComputedStyle(word).fontSize);
+    };
+    expect(await size(STORY)).toBe('28px');
+    expect(await size(`${STORY}<style>html { font-size: 40px }</style>`)).toBe('28px');
+  });
+});
+
+describe('a card does not cover its word', () => {
+  // 1280 by 1024 at 400 % is 320 by 256 CSS pixels (WCAG 2.1, 1.4.10).
+  test.each([
+    [320, 256],
+    [320, 640],
+    [800, 300],
+    [1280, 800],
+  ])('in a view of %i by %i', async (width, height) => {
+    const rows = Array.from({ length: 5 }, (_, i) => {
+      const style = `position: absolute; left: ${i * 22}%; top: ${i * 22 + 1}%`;
+      return `<p style="${style}; margin: 0"><w>${['lighthouse', 'wind', 'said', 'hoping', 'cat'][i]}</w></p>`;
+    });
+    for (const dir of ['ltr', 'rtl']) {
+      const at = await open(`<!doctype html><body dir="${dir}" style="margin:0">${rows.join('')}`, {
+        viewport: { width, height },
+      });
+      for (const word of ['lighthouse', 'wind', 'said', 'hoping', 'cat']) {
+        await openOn(at, word);
+        const card = (await at.card.boundingBox())!;
+        const on = (await at.word(word).boundingBox())!;
+        const where = `${word} ${dir} ${JSON.stringify({ card, on })}`;
+        expect(card.x >= 0 && card.y >= 0, where).toBe(true);
+        expect(card.x + card.width <= width && card.y + card.height <= height, where).toBe(true);
+        const apart =
+          card.x >= on.x + on.width ||
+          card.y >= on.y + on.height ||
+          on.x >= card.x + card.width ||
+          on.y >= card.y + card.height;
+        expect(apart, where).toBe(true);
+        const skip = at.card.getByRole('button', { name: 'not a word' });
+        await skip.scrollIntoViewIfNeeded();
+        await skip.click({ trial: true, timeout: 2000 });
+        await at.page.keyboard.press('Escape');
+      }
+    }
+  });
+
+  test('and stands flush with its beginning where text runs from the right', async () => {
+    const at = await open(STORY.replace('<body', '<body dir="rtl"'));
+    await openOn(at, 'lighthouse');
+    const card = (await at.card.boundingBox())!;
+    const on = (await at.word('lighthouse').boundingBox())!;
+    expect(card.x + card.width).toBeCloseTo(on.x + on.width, 0);
+  });
+});
+
+function content(word: string, standing: Standing, steps: CardContent['steps']): CardContent {
+  return { analysis: analyzer.analyze(word), verdict: { standing, missing: Object.keys(steps) }, steps };
+}
+
+function isFocused(element: Element): boolean {
+  return (element.getRootNode() as Document | ShadowRoot).activeElement === element;
+}
+
+function isInCard(page: Page): Promise<boolean> {
+  return page.evaluate(() => document.activeElement === document.querySelector('[popover]'));
+}
+
+/** What can be measured of how a card looks. */
+function look(at: CardPage): Promise<unknown> {
+  return at.card.evaluate((card) =>
+    [card, ...card.querySelectorAll('*')].map((element) => {
+      const style = getComputedStyle(element);
+      const { width, height } = element.getBoundingClientRect();
+      const { color, backgroundColor, fontSize, letterSpacing, textTransform, textAlign, cursor } = style;
+      return [element.className, width, height, color, backgroundColor, fontSize, letterSpacing].concat([
+        textTransform,
+        textAlign,
+        cursor,
+      ]);
+    }),
+  );
+}
