@@ -1,27 +1,56 @@
+import { isTakenOut, isUnseen } from './is-unseen.ts';
+
 /** What an element's edge does to a word that stands at it: nothing, parts it, or ends the line of thought too. */
 export type Edge = 'none' | 'word' | 'line';
 
 /** Things of their own where they stand in a line: the 3 of a footnote mark, pictures, buttons. */
 const OWN =
-  'SUP SUB BUTTON LI CODE KBD SAMP TEXTAREA INPUT SELECT OBJECT EMBED IFRAME AUDIO VIDEO CANVAS IMG SVG MATH svg math METER PROGRESS';
+  'SUP SUB Q BUTTON LI CODE KBD SAMP TEXTAREA INPUT SELECT OBJECT EMBED IFRAME AUDIO VIDEO CANVAS IMG SVG MATH svg math METER PROGRESS';
 const STANDS_APART = new Set(OWN.split(' '));
+/** Those of them that are always part of a sentence, whatever stands beside them. */
+const PHRASES = new Set('SUP SUB Q CODE KBD SAMP'.split(' '));
 /** A box with no more letters than this is part of a word: a drop cap, letters set one by one. */
 const LETTERS = 2;
+/** So wide a margin is seen as a blank, in CSS pixels. */
+const GAP = 4;
 
 /**
  * What an element's edge does to words: nothing where it only styles them (M<a>other</a>) or is not shown at
  * all; it parts words where a thing of its own stands in a sentence, and ends the line where it is a block or one
  * of several boxes side by side.
  */
-export function findEdge(element: Element): Edge {
-  if (element.tagName === 'BR') return 'line';
-  const { display, float } = getComputedStyle(element);
+export function findEdge(element: Element, style = getComputedStyle(element)): Edge {
+  const { display } = style;
   if (display === 'none') return 'none';
-  const apart = STANDS_APART.has(element.tagName);
-  if (!apart && /^(inline|contents|ruby|ruby-.*)$/.test(display)) return 'none';
+  const { tagName } = element;
+  if (tagName === 'BR') return 'line';
+  const apart = STANDS_APART.has(tagName);
+  if (!apart && /^(inline|contents|ruby|ruby-.*)$/.test(display)) {
+    if (!hasGap(element, style)) return 'none';
+    return tagName === 'A' ? 'line' : 'word';
+  }
   const inLine = /^(inline|contents)/.test(display);
-  if (!apart && (inLine || float !== 'none') && holdsLetters(element)) return 'none';
-  return inLine && isBesideText(element) ? 'word' : 'line';
+  if (!apart && (inLine || style.float !== 'none') && holdsLetters(element)) return 'none';
+  if (inLine && PHRASES.has(tagName)) return isOrdinal(element) ? 'none' : 'word';
+  if (inLine) return isBesideText(element) ? 'word' : 'line';
+  return isTakenOut(style) && (style.visibility !== 'visible' || isUnseen(element, style)) ? 'none' : 'line';
+}
+
+/** Words and links of a menu may touch in the source and be set apart by a style. */
+function hasGap({ previousSibling, nextSibling }: Element, style: CSSStyleDeclaration): boolean {
+  return (
+    (previousSibling?.nodeType === Node.ELEMENT_NODE && isWide(style.marginLeft, style.paddingLeft)) ||
+    (nextSibling?.nodeType === Node.ELEMENT_NODE && isWide(style.marginRight, style.paddingRight))
+  );
+}
+
+function isWide(margin: string, padding: string): boolean {
+  return Number.parseFloat(margin) + Number.parseFloat(padding) >= GAP;
+}
+
+/** The raised th of 5th. */
+function isOrdinal({ textContent, previousSibling }: Element): boolean {
+  return /^(?:st|nd|rd|th)$/i.test(textContent) && /\d$/.test(previousSibling?.textContent ?? '');
 }
 
 /** A picture or box in a sentence has text next to it; entries of a menu have each other. */

@@ -1,5 +1,5 @@
 import type { WordPlace } from './find-places.ts';
-import type { PageText, ReadBlock } from './page-text.ts';
+import type { PageText } from './page-text.ts';
 
 /** Looks for a word by the pointer, or by what comes after another. */
 export interface WordFinder {
@@ -32,7 +32,7 @@ export function createWordFinder(
       return place && boxesOf(place).some((box) => isInside(box, x, y)) ? place : null;
     },
     next(from, direction, isWanted) {
-      const places = [...text.blocks()].sort(inPageOrder).flatMap(({ places }) => places);
+      const places = text.inPageOrder().flatMap(({ places }) => places);
       const start = from ? places.indexOf(from) : places.findIndex(isInView) - direction;
       const { length } = places;
       for (let i = 1; i <= length; i++) {
@@ -62,11 +62,4 @@ function isInside({ left, right, top, bottom }: DOMRect, x: number, y: number): 
 
 function isInView(place: WordPlace): boolean {
   return boxesOf(place).some(({ top, bottom }) => bottom > 0 && top < innerHeight);
-}
-
-function inPageOrder(a: ReadBlock, b: ReadBlock): number {
-  const from = a.nodes[0]!;
-  const to = b.nodes[0]!;
-  if (from === to) return 0;
-  return from.compareDocumentPosition(to) & Node.DOCUMENT_POSITION_FOLLOWING ? -1 : 1;
 }

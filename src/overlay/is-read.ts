@@ -1,36 +1,58 @@
+import { isProse } from './is-prose.ts';
+import { isUnseen } from './is-unseen.ts';
+
 /** Never read to a child, or not text of the page. */
 const LEFT_OUT = new Set(
-  'SCRIPT STYLE NOSCRIPT TEMPLATE CODE PRE KBD SAMP TEXTAREA INPUT SELECT OPTION DATALIST OBJECT EMBED IFRAME FRAME AUDIO VIDEO CANVAS SVG MATH svg math HEAD TITLE RT RP METER PROGRESS'.split(
+  'SCRIPT STYLE NOSCRIPT TEMPLATE CODE KBD SAMP TEXTAREA INPUT SELECT OPTION DATALIST OBJECT EMBED IFRAME FRAME AUDIO VIDEO CANVAS SVG MATH svg math HEAD TITLE RT RP METER PROGRESS'.split(
     ' ',
   ),
 );
-const ANY_LEFT_OUT = [...LEFT_OUT].join().toLowerCase();
 
 /**
  * How much of an element is read: all, only elements inside that show again (of a hidden one), or none of it,
- * because it is not drawn, or is code, a field, or text the reader is writing.
+ * because it is not drawn or not seen, or is code, a field, or text the reader is writing.
  */
-export function isRead(element: Element): 'all' | 'parts' | 'none' {
-  if (LEFT_OUT.has(element.tagName)) return 'none';
+export function isRead(element: Element, style = getComputedStyle(element)): 'all' | 'parts' | 'none' {
+  if (LEFT_OUT.has(element.tagName) || (element.tagName === 'PRE' && isCode(element))) return 'none';
   if (element instanceof HTMLElement && element.isContentEditable) return 'none';
-  const style = getComputedStyle(element);
   if (style.contentVisibility === 'hidden' || style.display === 'none') return 'none';
+  if (isUnseen(element, style) || isIcon(element, style)) return 'none';
   if (element instanceof HTMLDetailsElement && !element.open) return 'parts';
-  if (element.checkVisibility({ visibilityProperty: true })) return 'all';
-  if (style.visibility !== 'visible') return 'parts';
-  return style.display === 'contents' && isDrawn(element) ? 'all' : 'none';
-}
-
-/** An element without a box of its own (display: contents) is drawn when what is around it is. */
-function isDrawn(element: Element): boolean {
-  const around = element.assignedSlot ?? element.parentNode;
-  if (around instanceof ShadowRoot) return isDrawn(around.host);
-  if (!(around instanceof Element)) return true;
-  if (around.checkVisibility()) return true;
-  return getComputedStyle(around).display === 'contents' && isDrawn(around);
+  if (!element.checkVisibility({ visibilityProperty: true })) {
+    if (style.visibility !== 'visible') return 'parts';
+    if (style.display !== 'contents' || !isDrawn(element)) return 'none';
+  }
+  return style.fontSize === '0px' ? 'parts' : 'all';
 }
 
 /** True for a node somewhere inside an element that is never read. */
 export function isInsideUnread(node: Node): boolean {
-  return node.parentElement?.closest(ANY_LEFT_OUT) != null;
+  for (let at = elementAround(node); at; at = elementAround(at)) if (isRead(at) === 'none') return true;
+  return false;
+}
+
+/** Preformatted text is code where it says so, and where it does not read like sentences. */
+function isCode(pre: Element): boolean {
+  return pre.querySelector('code, samp, kbd') !== null || !isProse(pre.textContent);
+}
+
+/** Fonts of pictures draw a sign in place of a word such as menu. */
+function isIcon({ className }: Element, style: CSSStyleDeclaration): boolean {
+  return (
+    className !== '' && /icon|symbol/i.test(className) && /\b(?:icons?|symbols?)\b/i.test(style.fontFamily)
+  );
+}
+
+/** An element without a box of its own (display: contents) is drawn when what is around it is. */
+function isDrawn(element: Element): boolean {
+  const around = elementAround(element);
+  if (!around || around.checkVisibility()) return true;
+  return getComputedStyle(around).display === 'contents' && isDrawn(around);
+}
+
+/** The element a node is drawn in: for what is placed in a slot that slot, for a shadow root its host. */
+function elementAround(node: Node): Element | null {
+  const around = (node as Partial<Element>).assignedSlot ?? node.parentNode;
+  if (around instanceof ShadowRoot) return around.host;
+  return around instanceof Element ? around : null;
 }

@@ -1,6 +1,7 @@
 import { splitKey } from '../analyze/index.ts';
 import type { Standing, WordKey } from '../analyze/types.ts';
 import { type BlockWords, findPlaces, type WordPlace } from './find-places.ts';
+import { sortInPageOrder } from './sort-in-page-order.ts';
 import type { TextBlock } from './text-blocks.ts';
 
 /** A block with its words, and how each is marked at present. */
@@ -56,6 +57,10 @@ export class PageText {
     return new Set(this.#byNode.values());
   }
 
+  inPageOrder(): ReadBlock[] {
+    return sortInPageOrder(this.blocks(), ({ nodes }) => nodes[0]!);
+  }
+
   /** Distinct words with their counts, and how many pieces were left out. */
   count(): { words: [WordKey, number][]; skipped: number } {
     return { words: [...this.#counts], skipped: this.#skipped };
@@ -64,10 +69,7 @@ export class PageText {
   /** Every place of a word, in any case, in page order. */
   places(key: WordKey): WordPlace[] {
     const wanted = shown(key);
-    const found = [...this.blocks()].flatMap(({ places }) =>
-      places.filter((place) => shown(place.key) === wanted),
-    );
-    return found.sort((a, b) => inPageOrder(a.ranges[0]!, b.ranges[0]!));
+    return this.inPageOrder().flatMap(({ places }) => places.filter((place) => shown(place.key) === wanted));
   }
 
   #drop(nodes: Iterable<Text>): ReadBlock[] {
@@ -109,11 +111,4 @@ function textsUnder(root: Node): Text[] {
 /** The word of a key, however it is written and read. */
 function shown(key: WordKey): string {
   return splitKey(key).word.toLowerCase();
-}
-
-function inPageOrder(a: StaticRange, b: StaticRange): number {
-  if (a.startContainer === b.startContainer) return a.startOffset - b.startOffset;
-  const follows =
-    a.startContainer.compareDocumentPosition(b.startContainer) & Node.DOCUMENT_POSITION_FOLLOWING;
-  return follows ? -1 : 1;
 }

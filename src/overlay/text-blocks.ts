@@ -31,10 +31,11 @@ export function* findTextBlocks(root: Node, onShadow: (root: ShadowRoot) => void
     isParted = false;
   }
   function* enter(element: Element): Generator<TextBlock> {
-    const edge = findEdge(element);
+    const style = getComputedStyle(element);
+    const edge = findEdge(element, style);
     if (edge === 'line') yield* endLine();
     isParted ||= edge === 'word';
-    const read = isRead(element);
+    const read = isRead(element, style);
     if (read !== 'none') yield* walk(element, read === 'all');
     if (edge === 'line') yield* endLine();
     isParted ||= edge === 'word';

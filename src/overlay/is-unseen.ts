@@ -1,0 +1,46 @@
+/** Boxes set so far out of the page are put away; slides of a picture show wait nearer by. In CSS pixels. */
+const FAR = -3000;
+/** Titles and links that a picture of their words may stand in for. */
+const MAY_BE_PICTURE = new Set(['A', 'BUTTON', 'H1', 'H2', 'H3']);
+
+/**
+ * Whether an element is laid out but nothing inside it can be seen: fully see-through, a box folded to nothing, or
+ * text for screen readers alone (cut to a pixel, cut away, set far out of the page). What is just being faded in or
+ * unfolded counts as seen, since it will be in a moment.
+ */
+export function isUnseen(element: Element, style: CSSStyleDeclaration): boolean {
+  const hidden =
+    style.opacity === '0' ||
+    isFolded(element, style) ||
+    hasTextSetOut(element, style) ||
+    (isTakenOut(style) && isPutAway(style));
+  return hidden && !isMoving(element);
+}
+
+/** Out of the flow of the text around it, which closes over its place. */
+export function isTakenOut({ position }: CSSStyleDeclaration): boolean {
+  return position === 'absolute' || position === 'fixed';
+}
+
+/** Boxes in a line have no inner size of their own, and the page's is the view's. */
+function isFolded(element: Element, { display, overflowY }: CSSStyleDeclaration): boolean {
+  if (overflowY === 'visible' || /^(?:inline|contents)$/.test(display) || element.tagName === 'BODY')
+    return false;
+  return element.clientHeight <= 1 || element.clientWidth <= 1;
+}
+
+/** A title with a picture in place of its letters. */
+function hasTextSetOut({ tagName }: Element, style: CSSStyleDeclaration): boolean {
+  return MAY_BE_PICTURE.has(tagName) && Number.parseFloat(style.textIndent) < FAR / 4;
+}
+
+function isPutAway({ clip, clipPath, left, top }: CSSStyleDeclaration): boolean {
+  if (/^inset\((?:50|100)%|^circle\(0/.test(clipPath)) return true;
+  if (Number.parseFloat(left) < FAR || Number.parseFloat(top) < FAR) return true;
+  const [upper, right, lower, start] = (clip.match(/-?[\d.]+(?=px)/g) ?? []).map(Number);
+  return start !== undefined && (lower! - upper! <= 1 || right! - start <= 1);
+}
+
+function isMoving(element: Element): boolean {
+  return [element, element.parentElement].some((one) => one !== null && one.getAnimations().length > 0);
+}

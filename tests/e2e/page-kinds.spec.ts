@@ -1,0 +1,112 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { type BrowserContext, chromium } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
+import { findChromium } from '../../src/cli/find-chromium.ts';
+import { openOverlayPage } from './overlay-page.ts';
+
+/**
+ * Kinds of pages, all of them our own writing. `name.expected.txt` holds the words of `name.html` in page order, as
+ * they are asked for; for a page with a `change` of its own, those after it behind a line that says so. What is seen
+ * was settled by looking at the pages.
+ */
+const FOLDER = new URL('../pages/kinds/', import.meta.url);
+const kinds = readdirSync(FOLDER).flatMap((file) => /^(.*)\.html$/.exec(file)?.[1] ?? []);
+
+let context: BrowserContext;
+beforeAll(async () => {
+  const args = process.getuid?.() === 0 ? ['--no-sandbox'] : [];
+  const browser = await chromium.launch({ executablePath: findChromium(), args });
+  context = await browser.newContext({ viewport: { width: 1200, height: 2000 } });
+});
+afterEach(async () => {
+  for (const page of context.pages()) await page.close();
+});
+afterAll(() => context?.browser()?.close());
+
+test('there are at least thirty kinds', () => {
+  expect(kinds.length).toBeGreaterThanOrEqual(30);
+});
+
+describe('words of a page', () => {
+  test.each(kinds)('%s', async (kind) => {
+    const html = readFileSync(new URL(`${kind}.html`, FOLDER), 'utf8');
+    const expected = readFileSync(new URL(`${kind}.expected.txt`, FOLDER), 'utf8');
+    const [first, later] = expected.split('after the change\n').map(wordsOf);
+
+    const clean = await context.newPage();
+    await clean.setContent(html);
+    const source = () => document.documentElement.outerHTML;
+    const untouched = await clean.evaluate(source);
+
+    const at = await openOverlayPage(await context.newPage(), html);
+    await expectWords(first!);
+    expect(await at.page.evaluate(source)).toBe(untouched);
+    if (later) {
+      const change = 'change()';
+      await clean.evaluate(change);
+      await at.page.evaluate(change);
+      await expect.poll(() => at.page.evaluate(placesInPage).then(keysOf)).toBe(later);
+      await expectWords(later);
+      expect(await at.page.evaluate(source)).toBe(await clean.evaluate(source));
+    }
+    await at.stop();
+    expect(await at.page.evaluate(source)).toBe(await clean.evaluate(source));
+    expect(await at.page.evaluate(() => CSS.highlights.size)).toBe(0);
+
+    /** The words in order, all of their letters marked, and no others. */
+    async function expectWords(words: string): Promise<void> {
+      const { places, marks } = await at.page.evaluate(placesInPage);
+      expect(keysOf({ places })).toBe(words);
+      expect(places.filter(({ isMarked }) => !isMarked)).toEqual([]);
+      expect(marks).toBe(places.reduce((sum, { ranges }) => sum + ranges, 0));
+      for (const { key, letters } of places)
+        expect(plain(letters)).toBe(key.replace(/#.*/, '').toLowerCase());
+    }
+  });
+});
+
+/** The words of a file of expected words, without its remarks. */
+function wordsOf(text: string): string {
+  return text
+    .replace(/^# .*$/gm, '')
+    .split(/\s+/)
+    .filter(Boolean)
+    .join(' ');
+}
+
+/** Without the reading of words spelt alike, which is no matter of the page. */
+function keysOf({ places }: { places: { key: string }[] }): string {
+  return places.map(({ key }) => key.replace(/#.*/, '')).join(' ');
+}
+
+/** Letters as they are compared: without signs of no width, in small letters, ligatures undone. */
+function plain(letters: string): string {
+  return letters
+    .replace(/[\u00AD\u200B-\u200D\u2060\uFEFF]/g, '')
+    .replaceAll('’', "'")
+    .normalize(/[\uFB00-\uFB06]/.test(letters) ? 'NFKC' : 'NFC')
+    .toLowerCase();
+}
+
+/** Goes from word to word as a reader does, once around the page. */
+function placesInPage() {
+  const { finder } = wordreachTest.overlay;
+  const marked = new Set(CSS.highlights.get('wr-1') as unknown as Set<StaticRange>);
+  const places: { key: string; letters: string; ranges: number; isMarked: boolean }[] = [];
+  scrollTo(0, 0);
+  const first = finder.next(null, 1, () => true);
+  for (let place = first; place; ) {
+    const pieces = place.ranges.map(({ startContainer, startOffset, endOffset }) =>
+      (startContainer as Text).data.slice(startOffset, endOffset),
+    );
+    places.push({
+      key: place.key,
+      letters: pieces.join(''),
+      ranges: pieces.length,
+      isMarked: place.ranges.every((range) => marked.has(range)),
+    });
+    place = finder.next(place, 1, () => true);
+    if (place === first) break;
+  }
+  return { places, marks: marked.size };
+}
