@@ -9,6 +9,7 @@ test.each([
   ['file:///home/ines/story.html', /file URLs/],
   ['chrome://settings/', /browser itself/],
   ['about:addons', /browser itself/],
+  ['about:reader?url=https%3A%2F%2Fharbour.example%2F', /Leave the reader view/],
   ['view-source:https://harbour.example/', /browser itself/],
 ])('%s is closed, and the sentence says why', (url, why) => {
   expect(explainClosedPage(url)).toMatch(why);

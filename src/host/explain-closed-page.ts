@@ -10,6 +10,8 @@ const CANVAS =
 const PICTURE = 'This page is mostly a picture, and text in a picture cannot be read. Type it at the desk.';
 const FILE =
   'This page is a file on your computer. Open the file at the desk, or allow “access to file URLs” for Wordreach in the browser’s extension settings.';
+const READER =
+  'Firefox lets no extension into its reader view. Leave the reader view, then press the button.';
 const ERROR_PAGE = 'This page did not load. Load it again, then press the button.';
 
 /** Why a page cannot be shaded, with what to do, by its address; null for an ordinary or an unknown one. */
@@ -20,6 +22,7 @@ export function explainClosedPage(url: string | undefined): string | null {
     return STORE;
   if (isPdf(url)) return PDF;
   if (protocol === 'file:') return FILE;
+  if (url.startsWith('about:reader')) return READER;
   return /^https?:$/.test(protocol) ? null : BROWSER_PAGE;
 }
 

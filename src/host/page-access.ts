@@ -8,9 +8,17 @@ const SCRIPT = '/content-scripts/page.js';
 /** How long the browser is given to let the click's permission reach the page, in milliseconds. */
 const GRANT = 150;
 
+/** Told when the button was pressed on a page that cannot be shaded, so that an open panel says why. */
+const REFUSED = 'refused';
+
 /** Shades a page, or takes the shading away where there is one. Rejects where that is not allowed. */
 export async function toggleShading(tab: number): Promise<void> {
-  if ((await askPage(tab, 'stop', undefined as never)) === null) await shadePage(tab);
+  if ((await askPage(tab, 'stop', undefined as never)) !== null) return;
+  await shadePage(tab).catch((error: unknown) => {
+    // Nobody listens when no panel is open; that is no fault.
+    browser.runtime.sendMessage(REFUSED).catch(() => undefined);
+    throw error;
+  });
 }
 
 /**
@@ -20,10 +28,11 @@ export async function toggleShading(tab: number): Promise<void> {
 export async function shadePage(tab: number): Promise<void> {
   const inject = () =>
     browser.scripting.executeScript({ target: { tabId: tab, allFrames: true }, files: [SCRIPT] });
-  await inject().catch(async () => {
+  const [done] = await inject().catch(async () => {
     await new Promise((resolve) => setTimeout(resolve, GRANT));
-    await inject();
+    return inject();
   });
+  if (!done) throw new Error('Nothing runs in this page.');
 }
 
 /** Whether a tab may be shaded now; `why` says what stands in the way of it, null for want of a click on the button. */
@@ -32,8 +41,12 @@ export type Access = { readonly allowed: true } | { readonly allowed: false; rea
 /** Finds out by running nothing at all in the tab, since only then does the browser tell. */
 export async function checkAccess(tab: { id: number; url: string | undefined }): Promise<Access> {
   try {
-    await browser.scripting.executeScript({ target: { tabId: tab.id }, func: () => undefined });
-    return { allowed: true };
+    const [done] = await browser.scripting.executeScript({
+      target: { tabId: tab.id },
+      func: () => undefined,
+    });
+    // Firefox does not refuse its own pages, but runs nothing in them.
+    return done ? { allowed: true } : { allowed: false, why: explainClosedPage(tab.url) };
   } catch (error) {
     return { allowed: false, why: explainClosedPage(tab.url) ?? explainRefusal(error) };
   }
@@ -48,19 +61,25 @@ export async function findTab(): Promise<{ id: number; url: string | undefined }
   return tab?.id === undefined ? null : { id: tab.id, url: tab.url };
 }
 
-/** Calls back when another tab comes to the front, one finishes loading, or a page has news; until aborted. */
+/** Calls back when another tab comes to the front, one finishes loading, or a page refused the button; until aborted. */
 export function watchTabs(onChange: () => void, signal: AbortSignal): void {
   const activated = (): void => onChange();
   const updated = (_tab: number, { status }: { status?: string }): void => {
     if (status === 'complete') onChange();
   };
+  const listen = (message: unknown): undefined => {
+    if (message === REFUSED) onChange();
+    return undefined;
+  };
   browser.tabs.onActivated.addListener(activated);
   browser.tabs.onUpdated.addListener(updated);
+  browser.runtime.onMessage.addListener(listen);
   signal.addEventListener(
     'abort',
     () => {
       browser.tabs.onActivated.removeListener(activated);
       browser.tabs.onUpdated.removeListener(updated);
+      browser.runtime.onMessage.removeListener(listen);
     },
     { once: true },
   );
