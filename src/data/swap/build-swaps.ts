@@ -135,17 +135,17 @@ function prepare(
     [...synsets.byId.values()].filter((synset) => synset.coarse).flatMap((synset) => synset.words),
   );
   const known = new Map<string, boolean>();
-  const fit = (lemma: string, part: PartOfSpeech): boolean => {
+  const isFit = (lemma: string, part: PartOfSpeech): boolean => {
     const before = known.get(lemma);
     if (before !== undefined) return before;
     const words = lemma.split(' ');
-    const isFit =
+    const suits =
       /^[a-z]+( [a-z]+){0,2}$/.test(lemma) &&
       (words.length === 1 || part === 'v') &&
       !coarse.has(lemma) &&
       words.every((word) => !unfit.has(word) && !names.has(word) && (ranks.get(word) ?? 1e6) <= RAREST_SWAP);
-    known.set(lemma, isFit);
-    return isFit;
+    known.set(lemma, suits);
+    return suits;
   };
   const own4 = new Map<string, OwnSwaps[]>();
   for (const each of own) own4.set(each.word, [...(own4.get(each.word) ?? []), each]);
@@ -156,7 +156,7 @@ function prepare(
     );
     return inText.slice(0, CUES);
   };
-  return { synsets, own, vector, fit, cuesOf };
+  return { synsets, own, vector, isFit, cuesOf };
 }
 
 function asIs(word: string, own: readonly OwnSwaps[]): Evidence[] {

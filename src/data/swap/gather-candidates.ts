@@ -29,7 +29,7 @@ export interface Gathering {
   readonly own: readonly OwnSwaps[];
   readonly vector: (word: string) => Float32Array | null;
   /** Known and fit: common enough, no name, not coarse. */
-  readonly fit: (lemma: string, part: PartOfSpeech) => boolean;
+  readonly isFit: (lemma: string, part: PartOfSpeech) => boolean;
   readonly cuesOf: (id: string, synset: Synset) => readonly string[];
 }
 
@@ -45,7 +45,7 @@ const POINTERS: Readonly<Record<string, Source>> = {
 export function gatherCandidates(
   word: string,
   part: PartOfSpeech,
-  { synsets, own, vector, fit, cuesOf }: Gathering,
+  { synsets, own, vector, isFit, cuesOf }: Gathering,
 ): Evidence[] {
   const found = new Map<string, Evidence>();
   const note = (
@@ -54,7 +54,7 @@ export function gatherCandidates(
     share: number,
     id: string,
   ): void => {
-    if (lemma === word || !it(lemma, part) || isKin(lemma, word)) return;
+    if (lemma === word || !isFit(lemma, part) || isKin(lemma, word)) return;
     const evidence = found.get(lemma) ?? blank(lemma);
     found.set(lemma, evidence);
     evidence[source] += share;
