@@ -53,16 +53,18 @@ export function CardView({ word, content, swaps, onAct, onSpeak, onClose, onResi
         <h2 class="card-word" id="word">
           {readings.length === 1 ? <MarkedWord word={shown} reading={readings[0]!} /> : shown}
         </h2>
-        <button
-          type="button"
-          class="plain"
-          onClick={() => void attempt(() => onSpeak(known?.analysis.word ?? shown), '')}
-        >
-          hear it
-        </button>
-        <button type="button" class="plain" onClick={onClose}>
-          close
-        </button>
+        <div class="card-tools">
+          <button
+            type="button"
+            class="plain"
+            onClick={() => void attempt(() => onSpeak(known?.analysis.word ?? shown), '')}
+          >
+            hear it
+          </button>
+          <button type="button" class="plain" onClick={onClose}>
+            close
+          </button>
+        </div>
       </div>
       {content instanceof Error ? (
         <p class="standing">{content.message}</p>

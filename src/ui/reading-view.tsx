@@ -91,10 +91,12 @@ function ReadingView({ reading, missing }: { reading: Reading; missing: readonly
         <p>
           <span class="quiet">syllables</span>{' '}
           {syllables.map(({ text, type }, i) => (
-            <span key={i}>
+            <>
               {i > 0 && ' · '}
-              <span class="spelt">{text}</span> <span class="quiet">{syllableName(type)}</span>
-            </span>
+              <span class="syllable">
+                <span class="spelt">{text}</span> <span class="quiet">{syllableName(type)}</span>
+              </span>
+            </>
           ))}
         </p>
       )}

@@ -1,26 +1,9 @@
-import AxeBuilder from '@axe-core/playwright';
-import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
+import { type Browser, chromium, type Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
-import type { Standing } from '../../src/analyze/types.ts';
-import type { CardContent } from '../../src/card/start-cards.ts';
 import { LEAVE_MS, REST_MS } from '../../src/card/watch-hover.ts';
 import { findChromium } from '../../src/cli/find-chromium.ts';
-import { loadAnalyzer } from '../load-analyzer.ts';
-import { type CardPage, type CardPageOptions, openCardPage } from './card-page.ts';
-
-const analyzer = loadAnalyzer();
-const words: Readonly<Record<string, CardContent>> = {
-  hoping: content('hoping', 'beyond', { o_e: 31, 'change-drop-e': null }),
-  lighthouse: content('lighthouse', 'beyond', { igh: 44, 'ou-ow': 47, compound: 50 }),
-  said: content('said', 'beyond', { irregular: null }),
-  wind: content('wind', 'unsure', { 'i-long-closed': 52 }),
-  glomtide: content('glomtide', 'unsure', { i_e: 40 }),
-  ferry: content('ferry', 'fresh', {}),
-  cat: content('cat', 'reads', {}),
-};
-const STORY = `<!doctype html><title>Tarn Quay</title><body style="font: 18px/1.5 serif">
-<p>Bram ran to the <w>lighthouse</w>, <w>hoping</w> to see a light.</p>
-<p>The <w>wind</w> had put it out, <w>said</w> Odd. The <w>ferry</w> was late and the <w>cat</w> was wet.</p>`;
+import type { CardPage } from './card-page.ts';
+import { openOn, openStory, type Setting, STORY } from './card-story.ts';
 
 let browser: Browser;
 beforeAll(async () => {
@@ -32,19 +15,8 @@ afterEach(async () => {
 });
 afterAll(() => browser?.close());
 
-interface Setting extends BrowserContextOptions, Partial<CardPageOptions> {}
-
-async function open(html = STORY, { swaps, mode, speak, ...setting }: Setting = {}): Promise<CardPage> {
-  const context = await browser.newContext({ viewport: { width: 800, height: 900 }, ...setting });
-  const given = { swaps, mode, speak };
-  const options = Object.fromEntries(Object.entries(given).filter(([, value]) => value !== undefined));
-  return openCardPage(await context.newPage(), html, { words, ...options });
-}
-
-/** Alt+click on a word, and its card. */
-async function openOn(at: CardPage, word: string): Promise<void> {
-  await at.word(word).click({ modifiers: ['Alt'] });
-  await at.card.waitFor();
+function open(html?: string, setting?: Setting): Promise<CardPage> {
+  return openStory(browser, html, setting);
 }
 
 describe('a pointer at rest', () => {
@@ -377,119 +349,6 @@ describe('the page', () => {
     expect(await at.isOpen()).toBe(false);
   });
 });
-
-describe('a card is legible', () => {
-  test.each<[string, BrowserContextOptions]>([
-    ['light', { colorScheme: 'light' }],
-    ['dark', { colorScheme: 'dark' }],
-    ['forced colours', { forcedColors: 'active' }],
-    ['narrow', { viewport: { width: 320, height: 256 } }],
-  ])('for axe, %s', async (_how, setting) => {
-    const at = await open(STORY.replace('<title>', '<html lang="en"><title>'), {
-      reducedMotion: 'reduce',
-      ...setting,
-    });
-    for (const word of ['lighthouse', 'wind', 'said']) {
-      await at.word(word).scrollIntoViewIfNeeded();
-      await openOn(at, word);
-      await at.page.clock.resume();
-      const { violations } = await new AxeBuilder({ page: at.page }).include('[popover]').analyze();
-      expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join()}`)).toEqual([]);
-      await at.page.keyboard.press('Escape');
-    }
-  });
-
-  test('dark where the reader wants dark, whatever the page is', async () => {
-    const background = async (colorScheme: 'light' | 'dark'): Promise<string> => {
-      const at = await open(STORY.replace('style="', 'style="background: white; color: black; '), {
-        colorScheme,
-      });
-      await openOn(at, 'hoping');
-      return at.card.evaluate((card) => getComputedStyle(card).backgroundColor);
-    };
-    expect(await background('light')).toBe('rgb(255, 253, 248)');
-    expect(await background('dark')).toBe('rgb(32, 40, 46)');
-  });
-
-  test('in forced colours, where a missing spelling has a frame', async () => {
-    const at = await open(STORY, { forcedColors: 'active' });
-    await openOn(at, 'hoping');
-    const frames = await at.card
-      .locator('.unit')
-      .evaluateAll((units) => units.map((unit) => getComputedStyle(unit).borderTopStyle));
-    expect(frames).toEqual(['none', 'solid', 'none', 'none']);
-  });
-
-  test('and still, for who wants less motion', async () => {
-    const animation = async (reducedMotion: 'reduce' | 'no-preference'): Promise<string> => {
-      const at = await open(STORY, { reducedMotion });
-      await openOn(at, 'hoping');
-      return at.card.evaluate((card) => getComputedStyle(card).animationName);
-    };
-    expect(await animation('reduce')).toBe('none');
-    expect(await animation('no-preference')).toBe('appear');
-  });
-
-  test('at the letter size the reader has chosen, not the page', async () => {
-    const size = async (html: string): Promise<string> => {
-      const at = await open(html);
-      await openOn(at, 'hoping');
-      return at.card.locator('.card-word').evaluate((word) => getComputedStyle(word).fontSize);
-    };
-    expect(await size(STORY)).toBe('28px');
-    expect(await size(`${STORY}<style>html { font-size: 40px }</style>`)).toBe('28px');
-  });
-});
-
-describe('a card does not cover its word', () => {
-  // 1280 by 1024 at 400 % is 320 by 256 CSS pixels (WCAG 2.1, 1.4.10).
-  test.each([
-    [320, 256],
-    [320, 640],
-    [800, 300],
-    [1280, 800],
-  ])('in a view of %i by %i', async (width, height) => {
-    const rows = Array.from({ length: 5 }, (_, i) => {
-      const style = `position: absolute; left: ${i * 22}%; top: ${i * 22 + 1}%`;
-      return `<p style="${style}; margin: 0"><w>${['lighthouse', 'wind', 'said', 'hoping', 'cat'][i]}</w></p>`;
-    });
-    for (const dir of ['ltr', 'rtl']) {
-      const at = await open(`<!doctype html><body dir="${dir}" style="margin:0">${rows.join('')}`, {
-        viewport: { width, height },
-      });
-      for (const word of ['lighthouse', 'wind', 'said', 'hoping', 'cat']) {
-        await openOn(at, word);
-        const card = (await at.card.boundingBox())!;
-        const on = (await at.word(word).boundingBox())!;
-        const where = `${word} ${dir} ${JSON.stringify({ card, on })}`;
-        expect(card.x >= 0 && card.y >= 0, where).toBe(true);
-        expect(card.x + card.width <= width && card.y + card.height <= height, where).toBe(true);
-        const apart =
-          card.x >= on.x + on.width ||
-          card.y >= on.y + on.height ||
-          on.x >= card.x + card.width ||
-          on.y >= card.y + card.height;
-        expect(apart, where).toBe(true);
-        const skip = at.card.getByRole('button', { name: 'not a word' });
-        await skip.scrollIntoViewIfNeeded();
-        await skip.click({ trial: true, timeout: 2000 });
-        await at.page.keyboard.press('Escape');
-      }
-    }
-  });
-
-  test('and stands flush with its beginning where text runs from the right', async () => {
-    const at = await open(STORY.replace('<body', '<body dir="rtl"'));
-    await openOn(at, 'lighthouse');
-    const card = (await at.card.boundingBox())!;
-    const on = (await at.word('lighthouse').boundingBox())!;
-    expect(card.x + card.width).toBeCloseTo(on.x + on.width, 0);
-  });
-});
-
-function content(word: string, standing: Standing, steps: CardContent['steps']): CardContent {
-  return { analysis: analyzer.analyze(word), verdict: { standing, missing: Object.keys(steps) }, steps };
-}
 
 function isFocused(element: Element): boolean {
   return (element.getRootNode() as Document | ShadowRoot).activeElement === element;
