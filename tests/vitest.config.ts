@@ -16,9 +16,19 @@ export default defineConfig({
         test: {
           name: 'e2e',
           include: ['tests/e2e/*.spec.ts'],
+          exclude: ['tests/e2e/firefox.spec.ts'],
           testTimeout: 60_000,
           hookTimeout: 60_000,
           fileParallelism: false,
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'firefox',
+          include: ['tests/e2e/firefox.spec.ts'],
+          testTimeout: 60_000,
+          hookTimeout: 60_000,
         },
       },
     ],

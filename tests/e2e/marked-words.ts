@@ -1,7 +1,12 @@
-import type { Page } from 'playwright-core';
+/** A page of either browser that is used in the tests. */
+interface Evaluating {
+  evaluate<T>(run: () => T): Promise<T>;
+}
 
 /** Text of every word marked on a page by the kind of mark, in page order; pieces of one word in two nodes stay apart. */
-export async function markedWords(page: Page): Promise<Record<'beyond' | 'fresh' | 'unsure', string[]>> {
+export async function markedWords(
+  page: Evaluating,
+): Promise<Record<'beyond' | 'fresh' | 'unsure', string[]>> {
   const [beyond = [], fresh = [], unsure = []] = await page.evaluate(() =>
     ['wr-1', 'wr-2', 'wr-3'].map((name) =>
       ([...(CSS.highlights.get(name) ?? [])] as StaticRange[])

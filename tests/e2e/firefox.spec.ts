@@ -1,0 +1,180 @@
+import { readFileSync } from 'node:fs';
+import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
+import { type FirefoxBrowser, startFirefox } from './firefox.ts';
+import type { FirefoxPage } from './firefox-page.ts';
+import { markedWords } from './marked-words.ts';
+import { type PageServer, servePages } from './page-server.ts';
+
+let firefox: FirefoxBrowser;
+let server: PageServer;
+let opened: FirefoxPage[] = [];
+
+beforeAll(async () => {
+  server = await servePages();
+  firefox = await startFirefox();
+});
+afterEach(async () => {
+  for (const page of opened) await page.close();
+  opened = [];
+});
+afterAll(async () => {
+  await firefox?.close();
+  server?.stop();
+});
+
+async function open(address: string): Promise<FirefoxPage> {
+  const page = await firefox.open(address);
+  opened.push(page);
+  return page;
+}
+
+/** Waits, as long as a teacher would, for what the page or the sidebar will say. */
+function eventually<T>(ask: () => Promise<T>): ReturnType<typeof expect.poll<T>> {
+  return expect.poll(ask, { timeout: 10_000 });
+}
+
+const outerHtml = (page: FirefoxPage): Promise<string> =>
+  page.evaluate(() => document.documentElement.outerHTML);
+const highlights = (page: FirefoxPage): Promise<number> => page.evaluate(() => CSS.highlights.size);
+const sidebarText = (): Promise<string> => firefox.inSidebar((document) => document.body.textContent ?? '');
+
+describe('a long article for the Herons', () => {
+  test('the same words are marked as in Chromium, and taking the shading away leaves the page as it was', async () => {
+    const expected = JSON.parse(
+      readFileSync(new URL('../pages/article.expected.json', import.meta.url), 'utf8'),
+    );
+    const page = await open(server.address('article.html'));
+    const before = await outerHtml(page);
+
+    await firefox.press();
+    await eventually(() => markedWords(page)).toEqual(expected);
+    expect(await outerHtml(page)).toBe(before);
+
+    await firefox.press();
+    await eventually(() => highlights(page)).toBe(0);
+    expect(await outerHtml(page)).toBe(before);
+    await eventually(() => page.evaluate(() => document.adoptedStyleSheets.length)).toBe(0);
+  });
+});
+
+describe('a short page', () => {
+  const story = '<title>The pier</title><p>The lighthouse lamp went out. A storm hit the pier.</p>';
+
+  test('the shortcuts shade it and lead to its words', async () => {
+    expect(await firefox.shortcuts()).toEqual(['alt,shift R', 'alt,shift N']);
+    const page = await open(server.serve('pier.html', story));
+    await firefox.pressShortcut('R');
+    await eventually(async () => (await markedWords(page)).beyond).toContain('storm');
+    await firefox.pressShortcut('N');
+    await eventually(() => page.evaluate(() => CSS.highlights.get('wr-4')?.size)).toBe(1);
+  });
+
+  test('open shadow roots and text that comes later are shaded', async () => {
+    const page = await open(server.serve('later.html', '<title>Later</title><div></div><p>A storm</p>'));
+    await page.evaluate(() => {
+      document.querySelector('div')!.attachShadow({ mode: 'open' }).innerHTML = '<p>The harbour</p>';
+    });
+    await firefox.press();
+    await eventually(async () => (await markedWords(page)).beyond).toEqual(['harbour', 'storm']);
+    // Firefox paints no highlight in a shadow root without a rule of its own there.
+    const sheets = (): Promise<number> =>
+      page.evaluate(() => document.querySelector('div')!.shadowRoot!.adoptedStyleSheets.length);
+    expect(await sheets()).toBe(1);
+    await page.evaluate(() =>
+      document.body.append(Object.assign(document.createElement('p'), { textContent: 'Seven seals' })),
+    );
+    await eventually(async () => (await markedWords(page)).beyond).toEqual([
+      'harbour',
+      'storm',
+      'Seven',
+      'seals',
+    ]);
+    await firefox.press();
+    await eventually(sheets).toBe(0);
+  });
+
+  test('the sidebar says the reach and the gaps, and takes a word apart', async () => {
+    await open(server.serve('pier.html', story));
+    await firefox.press();
+    await eventually(sidebarText).toContain('Missing patterns');
+    expect(await sidebarText()).toMatch(/Reach \d+(\.\d)?%/);
+    expect(await sidebarText()).toContain('The pier');
+    expect(await firefox.badge()).toMatch(/^\d+%?$/);
+
+    await firefox.inSidebar((document) => {
+      const words = [...document.querySelectorAll('button')];
+      words.find(({ textContent }) => textContent === 'storm')!.click();
+    });
+    await eventually(() =>
+      firefox.inSidebar((document) =>
+        [...document.querySelectorAll('.unit-letters')].map(({ textContent }) => textContent),
+      ),
+    ).toEqual(['s', 't', 'or', 'm']);
+  });
+
+  test('the sidebar follows the tab in front, and shades it when asked', async () => {
+    const page = await open(server.serve('pier.html', story));
+    await firefox.press();
+    await eventually(sidebarText).toContain('Missing patterns');
+    const other = await open(server.serve('other.html', '<title>Other</title><p>A harbour.</p>'));
+    await eventually(sidebarText).toContain('press the Wordreach button');
+    await page.toFront();
+    await eventually(sidebarText).toContain('Missing patterns');
+    await firefox.press();
+    await eventually(sidebarText).toContain('Shade this page');
+    await firefox.inSidebar((document) => {
+      const buttons = [...document.querySelectorAll('button')];
+      buttons.find(({ textContent }) => textContent === 'Shade this page')!.click();
+    });
+    await eventually(() => highlights(page)).toBeGreaterThan(0);
+    expect(await highlights(other)).toBe(0);
+  });
+
+  test.each([
+    ['a page of the browser', 'about:support', 'a page of the browser itself'],
+    ['the reader view', 'about:reader?url=', 'Leave the reader view'],
+  ])('%s is said to be closed', async (_what, address, sentence) => {
+    const story = address.endsWith('=') ? encodeURIComponent(server.address('article.html')) : '';
+    await open(address + story);
+    await firefox.press();
+    await eventually(sidebarText).toContain(sentence);
+  });
+});
+
+describe('the Groups page', () => {
+  test('takes a pasted sequence, keeps the group and its step, and a page is shaded by it', async () => {
+    const groups = await open(firefox.inside('groups.html'));
+    await groups.evaluate(() =>
+      navigator.clipboard.writeText(
+        [
+          'Step\tPhonics\tSight words',
+          '1\tm, s, t, short a\tthe, a',
+          '2\tp, n, short i, d\tis',
+          '3\tsh, ch\tthey',
+        ].join('\n'),
+      ),
+    );
+    await groups.click('link', 'Paste a sequence');
+    await groups.click('textbox', 'Your scope and sequence');
+    await groups.press('Control+v');
+    await groups.select('Group that follows it', 'Plovers');
+    await groups.click('button', 'Use this sequence');
+    await groups.select('Taught through', '3');
+    await groups.click('button', 'Check pages for this group');
+    const said = (): Promise<string> => groups.evaluate(() => document.body.textContent ?? '');
+    await eventually(said).toContain('Pages are checked for this group.');
+
+    await groups.reload();
+    await eventually(said).toContain('step 3 of Our sequence · pages are checked for it');
+
+    const story = await open(
+      server.serve('ship.html', '<title>Ship</title><p>A ship is in the mist. They sat on a green rug.</p>'),
+    );
+    await firefox.press();
+    await eventually(async () => (await markedWords(story)).fresh).toContain('ship');
+    const { beyond } = await markedWords(story);
+    expect(beyond).toContain('green');
+    expect(beyond).not.toContain('They');
+    await eventually(sidebarText).toContain('in Our sequence');
+  });
+});
