@@ -91,15 +91,14 @@ function serveActions(): void {
     const direction = command === 'next-word' ? 1 : command === 'previous-word' ? -1 : null;
     if (direction !== null && tab?.id !== undefined) void stepIn(tab.id, direction);
   });
-  browser.runtime.onInstalled.addListener(() => {
-    void browser.contextMenus.removeAll().then(() =>
-      browser.contextMenus.create({
-        id: CHECK_SELECTION,
-        title: 'Check the selection for your group',
-        contexts: ['selection'],
-      }),
-    );
-  });
+  // Made anew at every start, since Firefox forgets the entry when it ends.
+  void browser.contextMenus.removeAll().then(() =>
+    browser.contextMenus.create({
+      id: CHECK_SELECTION,
+      title: 'Check the selection for your group',
+      contexts: ['selection'],
+    }),
+  );
   browser.contextMenus.onClicked.addListener((info, tab) => {
     if (info.menuItemId !== CHECK_SELECTION || tab?.id === undefined) return;
     openPanel(tab.id).catch(() => undefined);
