@@ -4,8 +4,7 @@ import type { FirefoxBrowser } from './firefox.ts';
 import { callIn } from './firefox-page.ts';
 
 /** What is done in the browser's own window, around the pages. */
-interface ChromeScope
-  extends Pick<FirefoxBrowser, 'press' | 'badge' | 'shortcuts' | 'pressShortcut' | 'inSidebar'> {
+interface ChromeScope extends Omit<FirefoxBrowser, 'inside' | 'open' | 'close'> {
   /** The host part of the extension's addresses, once its background has run. */
   whenRunning(): Promise<string>;
 }
@@ -15,6 +14,11 @@ interface Loader {
   addMessageListener(name: string, heard: (message: { data: string }) => void): void;
   removeMessageListener(name: string, heard: (message: { data: string }) => void): void;
   loadFrameScript(address: string, later: boolean): void;
+}
+interface MenuPopup extends HTMLElement {
+  readonly state: string;
+  activateItem(item: HTMLElement): void;
+  hidePopup(): void;
 }
 interface Typist {
   beginInputTransactionForTests(window: Window): void;
@@ -26,6 +30,10 @@ declare const Components: {
   interfaces: { nsITextInputProcessor: unknown };
 };
 declare const CustomizableUI: { addWidgetToArea(id: string, area: string): void };
+declare const AddonManager: {
+  getAddonByID(id: string): Promise<{ disable(): Promise<void>; enable(): Promise<void> }>;
+};
+declare const gBrowser: { selectedBrowser: Element };
 declare const SidebarController: { browser: HTMLIFrameElement };
 declare const WebExtensionPolicy: {
   getByID(id: string): { mozExtensionHostname: string; extension: { backgroundState: string } };
@@ -43,21 +51,30 @@ export async function createChromeScope(bidi: Bidi, extension: string): Promise<
     callIn(bidi, window.context, String(run), [{ type: 'string', value: given }]);
 
   // Firefox makes the names of its widgets from the add-on's id in this way.
-  const widget = `${extension.replaceAll(/[^a-z0-9_-]/g, '_')}-browser-action`;
+  const name = extension.replaceAll(/[^a-z0-9_-]/g, '_');
+  const widget = `${name}-browser-action`;
   await call((id) => CustomizableUI.addWidgetToArea(id, 'nav-bar'), widget);
 
+  const whenRunning = (): Promise<string> =>
+    vi.waitFor(
+      () =>
+        call((id) => {
+          const policy = WebExtensionPolicy.getByID(id);
+          const state = policy.extension.backgroundState;
+          if (state !== 'running') throw new Error(`The background is ${state}.`);
+          return policy.mozExtensionHostname;
+        }, extension),
+      { timeout: 10_000 },
+    );
+  async function runIn<T>(view: 'sidebar' | 'tab', run: (document: Document) => T): Promise<T> {
+    const said = await call(askView, JSON.stringify({ view, code: String(run) }));
+    const { result, error } = JSON.parse(said) as { result: T; error?: string };
+    if (error !== undefined) throw new Error(error);
+    return result;
+  }
+
   return {
-    whenRunning: () =>
-      vi.waitFor(
-        () =>
-          call((id) => {
-            const policy = WebExtensionPolicy.getByID(id);
-            const state = policy.extension.backgroundState;
-            if (state !== 'running') throw new Error(`The background is ${state}.`);
-            return policy.mozExtensionHostname;
-          }, extension),
-        { timeout: 10_000 },
-      ),
+    whenRunning,
     press: () =>
       call((id) => {
         const button = document.getElementById(id)?.querySelector<HTMLElement>('[class*=item-action-button]');
@@ -67,19 +84,25 @@ export async function createChromeScope(bidi: Bidi, extension: string): Promise<
     badge: () =>
       call((id) => document.querySelector(`#${id} .toolbarbutton-badge`)?.textContent ?? '', widget),
     shortcuts: () =>
-      call(
-        (id) => {
-          const keys = [...document.querySelectorAll(`#ext-keyset-id-${id} key`)];
-          return keys.map((key) => `${key.getAttribute('modifiers')} ${key.getAttribute('key')}`);
-        },
-        extension.replaceAll(/[^a-z0-9_-]/g, '_'),
-      ),
+      call((id) => {
+        const keys = [...document.querySelectorAll(`#ext-keyset-id-${id} key`)];
+        return keys.map((key) => `${key.getAttribute('modifiers')} ${key.getAttribute('key')}`);
+      }, name),
     pressShortcut: (letter) => call(typeInWindow, letter),
-    async inSidebar<T>(run: (document: Document) => T): Promise<T> {
-      const said = await call(askSidebar, String(run));
-      const { result, error } = JSON.parse(said) as { result: T; error?: string };
-      if (error !== undefined) throw new Error(error);
-      return result;
+    inSidebar: (run) => runIn('sidebar', run),
+    inTab: (run) => runIn('tab', run),
+    async checkSelection() {
+      // The click that opens the menu comes from the page's process.
+      await vi.waitFor(() => call(findMenu, ''), { timeout: 5_000 });
+      await call(chooseFromMenu, `${name}-menuitem-_check-selection`);
+    },
+    async restart() {
+      await call(async (id) => {
+        const addon = await AddonManager.getAddonByID(id);
+        await addon.disable();
+        await addon.enable();
+      }, extension);
+      await whenRunning();
     },
   };
 }
@@ -100,11 +123,28 @@ function typeInWindow(letter: string): void {
   for (const key of keys.toReversed()) typist.keyup(key);
 }
 
-/** Runs a function in the sidebar's own process, where WebDriver does not reach, by a frame script. */
-function askSidebar(code: string): Promise<string> {
-  const view = SidebarController.browser.contentDocument?.getElementById('webext-panels-browser');
-  if (!view) throw new Error('The sidebar is not open.');
-  const { messageManager } = view as unknown as { messageManager: Loader };
+function findMenu(): void {
+  const { state } = document.getElementById('contentAreaContextMenu') as MenuPopup;
+  if (state !== 'open') throw new Error(`The context menu is ${state}.`);
+}
+
+function chooseFromMenu(entry: string): void {
+  const menu = document.getElementById('contentAreaContextMenu') as MenuPopup;
+  const item = document.getElementById(entry);
+  if (item) menu.activateItem(item);
+  else menu.hidePopup();
+  if (!item) throw new Error('The context menu has no entry of the extension.');
+}
+
+/** Runs a function in a view's own process with the browser's rights, by a frame script. */
+function askView(given: string): Promise<string> {
+  const { view, code } = JSON.parse(given) as { view: 'sidebar' | 'tab'; code: string };
+  const shown =
+    view === 'tab'
+      ? gBrowser.selectedBrowser
+      : SidebarController.browser.contentDocument?.getElementById('webext-panels-browser');
+  if (!shown) throw new Error('The sidebar is not open.');
+  const { messageManager } = shown as unknown as { messageManager: Loader };
   const name = `wordreach-test-${Math.random()}`;
   const script = `
     let said;

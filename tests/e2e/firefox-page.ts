@@ -7,6 +7,7 @@ const KEYS: Readonly<Record<string, string>> = {
   Control: '\uE009',
   Alt: '\uE00A',
   Enter: '\uE007',
+  Escape: '\uE00C',
 };
 
 /** One tab of Firefox. */
@@ -15,6 +16,10 @@ export interface FirefoxPage {
   evaluate<T>(run: () => T | Promise<T>): Promise<T>;
   /** Clicks on the thing with this role and name, as soon as there is one. */
   click(role: string, name: string): Promise<void>;
+  /** Opens the context menu on an element. */
+  openMenu(selector: string): Promise<void>;
+  /** Moves the pointer to a place in the view, in CSS pixels. */
+  moveTo(x: number, y: number): Promise<void>;
   /** Chooses an entry of a list box by its words. */
   select(name: string, entry: string): Promise<void>;
   /** Presses keys together, like `Alt+Shift+R`. */
@@ -59,18 +64,30 @@ export function createFirefoxPage(bidi: Bidi, context: string): FirefoxPage {
       { timeout: 5_000 },
     );
   }
+  async function point({ sharedId }: Node, button: number): Promise<void> {
+    await callIn(bidi, context, '(element) => element.scrollIntoView({ block: "center" })', [{ sharedId }]);
+    const origin = { type: 'element', element: { sharedId } };
+    const pointer = [
+      { type: 'pointerMove', x: 0, y: 0, origin },
+      { type: 'pointerDown', button },
+      { type: 'pointerUp', button },
+    ];
+    const actions = [{ type: 'pointer', id: 'mouse', actions: pointer }];
+    await bidi.ask('input.performActions', { context, actions });
+  }
   return {
     evaluate: (run) => callIn(bidi, context, String(run), []),
-    async click(role, name) {
-      const { sharedId } = await find(role, name);
-      await callIn(bidi, context, '(element) => element.scrollIntoView({ block: "center" })', [{ sharedId }]);
-      const origin = { type: 'element', element: { sharedId } };
-      const pointer = [
-        { type: 'pointerMove', x: 0, y: 0, origin },
-        { type: 'pointerDown', button: 0 },
-        { type: 'pointerUp', button: 0 },
-      ];
-      const actions = [{ type: 'pointer', id: 'mouse', actions: pointer }];
+    click: async (role, name) => point(await find(role, name), 0),
+    async openMenu(selector) {
+      const locator = { type: 'css', value: selector };
+      const { nodes } = await bidi.ask<{ nodes: Node[] }>('browsingContext.locateNodes', {
+        context,
+        locator,
+      });
+      await point(nodes[0]!, 2);
+    },
+    async moveTo(x, y) {
+      const actions = [{ type: 'pointer', id: 'mouse', actions: [{ type: 'pointerMove', x, y }] }];
       await bidi.ask('input.performActions', { context, actions });
     },
     async select(name, entry) {

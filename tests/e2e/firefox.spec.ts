@@ -93,6 +93,17 @@ describe('a short page', () => {
     await eventually(sheets).toBe(0);
   });
 
+  test('the context menu checks a selection, also after the extension was off', async () => {
+    await firefox.restart();
+    const page = await open(
+      server.serve('two.html', '<title>Two</title><p>A storm.</p><p id="b">A harbour.</p>'),
+    );
+    await page.evaluate(() => getSelection()!.selectAllChildren(document.querySelector('#b')!));
+    await page.openMenu('#b');
+    await firefox.checkSelection();
+    await eventually(async () => (await markedWords(page)).beyond).toEqual(['harbour']);
+  });
+
   test('the sidebar says the reach and the gaps, and takes a word apart', async () => {
     await open(server.serve('pier.html', story));
     await firefox.press();

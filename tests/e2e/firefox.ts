@@ -40,8 +40,14 @@ export interface FirefoxBrowser {
   shortcuts(): Promise<string[]>;
   /** Presses Alt, Shift and a capital letter. */
   pressShortcut(letter: string): Promise<void>;
-  /** Runs a function on the document in the sidebar; it sees no variables from outside. */
+  /** Chooses the extension's entry of the context menu, once the menu is open. */
+  checkSelection(): Promise<void>;
+  /** Runs a function on the document in the sidebar, where WebDriver does not reach; it sees no variables from outside. */
   inSidebar<T>(run: (document: Document) => T): Promise<T>;
+  /** The same on the page in front, with the browser's rights: closed shadow roots are open to it. */
+  inTab<T>(run: (document: Document) => T): Promise<T>;
+  /** Turns the extension off and on, as the browser's next start does. */
+  restart(): Promise<void>;
   close(): Promise<void>;
 }
 
