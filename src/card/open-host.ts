@@ -14,17 +14,9 @@ export interface CardHost {
 
 /** Kept from the page, whose own shortcuts and "click outside" are not meant. */
 const KEPT = [
-  'pointerdown',
-  'pointerup',
-  'mousedown',
-  'mouseup',
-  'click',
-  'dblclick',
-  'auxclick',
-  'contextmenu',
-]
-  .concat(['keydown', 'keypress', 'keyup', 'focusin', 'focusout', 'wheel', 'touchstart', 'touchend'])
-  .concat(['pointerover', 'pointerout', 'mouseover', 'mouseout', 'copy', 'selectstart']);
+  'pointerdown pointerup mousedown mouseup click dblclick auxclick contextmenu wheel touchstart touchend',
+  'pointerover pointerout mouseover mouseout keydown keypress keyup focusin focusout copy selectstart',
+].flatMap((kinds) => kinds.split(' '));
 
 /**
  * Puts an empty sheet above everything in the document: in the top layer, and inside the uppermost modal dialog if one

@@ -17,7 +17,6 @@ interface HoverOptions {
 /** Tells when the pointer rests on a word, and when it has left. A word it already rested on counts once. */
 export function watchHover(view: Window, { wordAt, isHeld, onRest, onLeave, signal }: HoverOptions): void {
   let boxes: readonly DOMRect[] = [];
-  let last = { x: -1, y: -1 };
   let resting: ReturnType<typeof setTimeout> | undefined;
   let leaving: ReturnType<typeof setTimeout> | undefined;
 
@@ -40,10 +39,7 @@ export function watchHover(view: Window, { wordAt, isHeld, onRest, onLeave, sign
   }
   function move(event: PointerEvent): void {
     const { clientX: x, clientY: y } = event;
-    // A page that scrolls under a pointer at rest sends moves too; no card opens for those.
-    const moved = x !== last.x || y !== last.y;
-    last = { x, y };
-    if (!event.isTrusted || event.pointerType === 'touch' || !moved) return;
+    if (!event.isTrusted || event.pointerType === 'touch') return;
     if (isHeld(event)) {
       cancelRest();
       stay();

@@ -72,6 +72,21 @@ describe('a pointer at rest', () => {
     expect(await at.isOpen()).toBe(false);
   });
 
+  test('opens none when the page scrolls meanwhile', async () => {
+    const at = await open(`${STORY}<div style="height: 3000px">`);
+    await at.pointTo('hoping');
+    await at.page.clock.runFor(REST_MS - 100);
+    await at.page.evaluate(
+      () =>
+        new Promise((resolve) => {
+          addEventListener('scroll', resolve, { once: true });
+          scrollBy(0, 4);
+        }),
+    );
+    await at.page.clock.runFor(REST_MS * 2);
+    expect(await at.isOpen()).toBe(false);
+  });
+
   test('keeps a card it has clicked in', async () => {
     const at = await open();
     await at.pointTo('hoping');
@@ -302,7 +317,7 @@ describe('the page', () => {
     await at.page.evaluate(() => {
       const { left: clientX, top: clientY } = document.querySelector('w')!.getBoundingClientRect();
       const init = { bubbles: true, altKey: true, clientX: clientX + 4, clientY: clientY + 8, detail: 1 };
-      for (const kind of ['pointermove', 'pointerdown', 'click']) {
+      for (const kind of ['pointerdown', 'click', 'pointermove']) {
         document.body.dispatchEvent(new PointerEvent(kind, init));
       }
     });
@@ -324,6 +339,15 @@ describe('the page', () => {
     await openOn(at, 'hoping');
     expect(await look(at)).toEqual(await look(plain));
     await at.card.getByRole('button', { name: 'a name' }).click({ timeout: 2000 });
+  });
+
+  test('may forbid every style and script but the card’s', async () => {
+    const plain = await open();
+    await openOn(plain, 'hoping');
+    const policy = `<meta http-equiv="Content-Security-Policy" content="style-src 'none'; require-trusted-types-for 'script'">`;
+    const at = await open(STORY.replace('<title>', `${policy}<title>`));
+    await openOn(at, 'hoping');
+    expect(await look(at)).toEqual(await look(plain));
   });
 
   test('may have a modal dialog open, and words in it', async () => {
