@@ -6,13 +6,14 @@ import './desk.css';
 import { DeskContents } from './desk-contents.tsx';
 import { IntakeView } from './intake-view.tsx';
 import { PassageView } from './passage-view.tsx';
+import { TakeView } from './take-view.tsx';
 import { useDesk } from './use-desk.ts';
 
 /** The page on which found texts are adapted: the passages there are, and the one that is worked on. */
 export function DeskPage() {
   const desk = useDesk();
-  const [shownParted, setShownParted] = useState<string | null>(null);
-  const { groups, sequences, passages, opened } = desk;
+  const [note, setNote] = useState<{ readonly id: string; readonly says: string } | null>(null);
+  const { groups, sequences, passages, opened, taking } = desk;
   return (
     <div class="page desk">
       <header class="masthead">
@@ -23,9 +24,9 @@ export function DeskPage() {
         <>
           <DeskContents passages={passages} opened={opened} />
           <main tabIndex={-1}>
-            {shownParted !== null && (
+            {note !== null && note.id === opened && (
               <p class="note" role="status">
-                {shownParted}
+                {note.says}
               </p>
             )}
             {opened ? (
@@ -35,13 +36,16 @@ export function DeskPage() {
                 groups={groups}
                 sequences={sequences}
                 onParted={(title) =>
-                  setShownParted(
-                    `Another window changed this passage too, so both are kept: yours is now called “${title}”.`,
-                  )
+                  setNote({
+                    id: opened,
+                    says: `Another window changed this passage too, so both are kept: yours is now called “${title}”.`,
+                  })
                 }
               />
-            ) : (
+            ) : taking === null ? (
               <IntakeView />
+            ) : (
+              <TakeView tab={taking} onNote={(id, says) => setNote({ id, says })} />
             )}
           </main>
         </>

@@ -1,4 +1,5 @@
 import { type Passage, savePassage } from '../host/passages-store.ts';
+import { dropDraft, keepDraft } from './draft.ts';
 
 /** Saves this long after the last change, in milliseconds. */
 const REST = 400;
@@ -23,6 +24,7 @@ export function keepPassage(
 ): Keeper {
   let passage = first;
   let unsaved = false;
+  let saving = 0;
   let timer: ReturnType<typeof setTimeout> | undefined;
   let last: Promise<void> = Promise.resolve();
 
@@ -30,23 +32,34 @@ export function keepPassage(
     clearTimeout(timer);
     if (!unsaved) return last;
     unsaved = false;
+    saving++;
     const done = last.then(async () => {
       const { outcome, passage: stored } = await savePassage(passage);
       // What was typed meanwhile stays; it is saved on top of what is stored now.
+      dropDraft(passage.id);
       passage = { ...passage, id: stored.id, rev: stored.rev, saved: stored.saved };
       if (outcome === 'parted') passage = { ...passage, title: stored.title };
       onSaved(passage, outcome === 'parted');
     });
-    last = done.catch(() => {
-      unsaved = true;
-    });
+    last = done
+      .catch(() => {
+        unsaved = true;
+      })
+      .finally(() => {
+        saving--;
+      });
     return done;
   }
   const hide = (): void => {
     if (document.visibilityState === 'hidden') void flush();
   };
   document.addEventListener('visibilitychange', hide, { signal });
-  addEventListener('pagehide', () => void flush(), { signal });
+  // A window that closes waits for no database: what is not stored by then is kept as a draft, and taken up again.
+  const leave = (): void => {
+    if (unsaved || saving > 0) keepDraft(passage);
+    void flush();
+  };
+  addEventListener('pagehide', leave, { signal });
   signal.addEventListener('abort', () => void flush(), { once: true });
 
   return {

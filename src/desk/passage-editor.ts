@@ -77,6 +77,14 @@ export function createPassageEditor(options: PassageEditorOptions): PassageEdito
         search({ top: true }),
         highlightSelectionMatches({ minSelectionLength: 3 }),
         keymap.of([
+          // Tab belongs to the words; after Escape it leads out of the field, for two seconds.
+          {
+            key: 'Escape',
+            run: (view) => {
+              view.setTabFocusMode(2000);
+              return false;
+            },
+          },
           { key: 'Tab', run: () => step(1), shift: () => step(-1) },
           ...searchKeymap,
           ...historyKeymap,

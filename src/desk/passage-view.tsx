@@ -8,6 +8,7 @@ import { GapList } from '../ui/gap-list.tsx';
 import { Reach } from '../ui/reach.tsx';
 import type { WordLinks } from '../ui/word-buttons.tsx';
 import { CompareView } from './compare-view.tsx';
+import { findDraft } from './draft.ts';
 import { type Keeper, keepPassage } from './keep-passage.ts';
 import { LongSentences } from './long-sentences.tsx';
 import type { PassageEditor, PassageWord } from './passage-editor.ts';
@@ -81,16 +82,23 @@ export function PassageView({ id, groups, sequences, onParted }: PassageViewProp
           }}
         />
         <div class="desk-bar">
-          <label>
-            <span class="quiet">For</span>{' '}
-            <select class="field" value={groupId} onChange={(event) => setGroupId(event.currentTarget.value)}>
+          <span>
+            <label for="desk-group" class="quiet">
+              For
+            </label>{' '}
+            <select
+              id="desk-group"
+              class="field"
+              value={groupId}
+              onChange={(event) => setGroupId(event.currentTarget.value)}
+            >
               {Object.entries(groups.groups).map(([key, { name }]) => (
                 <option key={key} value={key}>
                   {name}
                 </option>
               ))}
             </select>
-          </label>
+          </span>
           <label class="tick">
             <input
               type="checkbox"
@@ -205,18 +213,23 @@ function usePassage(
     void loadPassage(id).then((found) => {
       if (controller.signal.aborted) return;
       if (!found) return setGone(true);
+      const draft = findDraft(id);
+      const start = draft ?? found;
       keeper.current = keepPassage(
-        found,
+        start,
         (saved, isParted) => {
           noteSaved();
           if (isParted) {
             onParted(saved.title);
+            history.replaceState(null, '', `#passage/${saved.id}`);
             setPassage(saved);
           }
         },
         controller.signal,
       );
-      setPassage(found);
+      // Saving a draft parts it from what another window has stored since.
+      if (draft) keeper.current.change((now) => now);
+      setPassage(start);
     });
     return () => controller.abort();
   }, [id]);

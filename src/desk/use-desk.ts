@@ -9,6 +9,8 @@ export interface Desk {
   readonly sequences: Sequences | null;
   readonly passages: readonly Passage[] | null;
   readonly opened: string | null;
+  /** The tab whose text is to be taken to the desk. */
+  readonly taking: number | null;
 }
 
 const listeners = new Set<() => void>();
@@ -20,6 +22,8 @@ export function noteSaved(): void {
 
 /** Shows a passage; null shows how to put one on the desk. */
 export function openPassage(id: string | null): void {
+  // A text is taken once: going back does not take it again.
+  if (readAddress().taking !== null) history.replaceState(null, '', '#new');
   location.hash = id === null ? '#new' : `#passage/${id}`;
 }
 
@@ -28,7 +32,7 @@ export function useDesk(): Desk {
   const [groups, setGroups] = useState<Groups | null>(null);
   const [sequences, setSequences] = useState<Sequences | null>(null);
   const [passages, setPassages] = useState<readonly Passage[] | null>(null);
-  const [opened, setOpened] = useState(readAddress);
+  const [{ opened, taking }, setOpened] = useState(readAddress);
   useEffect(() => {
     const controller = new AbortController();
     const { signal } = controller;
@@ -44,9 +48,13 @@ export function useDesk(): Desk {
     list();
     return () => controller.abort();
   }, []);
-  return { groups, sequences, passages, opened };
+  return { groups, sequences, passages, opened, taking };
 }
 
-function readAddress(): string | null {
-  return /^#passage\/([\w-]+)$/.exec(location.hash)?.[1] ?? null;
+function readAddress(): Pick<Desk, 'opened' | 'taking'> {
+  const tab = /^#take\/(\d+)$/.exec(location.hash)?.[1];
+  return {
+    opened: /^#passage\/([\w-]+)$/.exec(location.hash)?.[1] ?? null,
+    taking: tab === undefined ? null : Number(tab),
+  };
 }

@@ -8,6 +8,8 @@ export interface PageWords {
   readonly title: string;
   /** Who wrote it, where the page says so. */
   readonly byline: string | null;
+  /** When it came out, as the page says it. */
+  readonly date: string | null;
   readonly url: string;
   readonly words: readonly (readonly [key: WordKey, count: number])[];
   /** Tokens left out of the count: numbers, addresses, other scripts. */
@@ -36,6 +38,18 @@ export type WordAction =
   | { readonly do: 'by-sight' | 'name' | 'skip'; readonly word: WordKey }
   | { readonly do: 'teach'; readonly pattern: PatternId };
 
+/** The text of a page with its headings, paragraphs and lists. */
+export interface PagePassage {
+  readonly lines: readonly {
+    readonly kind: 'heading' | 'item' | 'paragraph';
+    /** 1 to 6 for headings. */
+    readonly level: number;
+    readonly text: string;
+  }[];
+  /** How many pictures were left out. */
+  readonly pictures: number;
+}
+
 /** Asked of the background, which answers for the group that is chosen now. */
 export interface ToBackground {
   /** One standing for each key, in the same order. */
@@ -43,6 +57,12 @@ export interface ToBackground {
   report: (page: Pick<PageWords, 'words' | 'skipped'>) => Report;
   explain: (key: WordKey) => WordExplanation;
   act: (action: WordAction) => void;
+  /** Words that say the same in a sentence and the group can read, best first; offsets are UTF-16 units. */
+  swaps: (word: {
+    readonly sentence: string;
+    readonly start: number;
+    readonly end: number;
+  }) => { readonly text: string; readonly reads: boolean }[];
 }
 
 /** Asked of the content script in one tab. */
@@ -53,6 +73,8 @@ export interface ToPage {
   goTo: (place: { readonly key: WordKey; readonly n: number }) => number;
   /** Checks another text of the page; gives the one that is checked now, which is another if there is none such. */
   setScope: (scope: Scope) => Scope;
+  /** The text that is checked, line by line, to be taken to the desk. */
+  takePassage: () => PagePassage;
   /** Opens the card of the next (1) or previous (-1) word that is not yet decodable. */
   step: (direction: 1 | -1) => void;
   /** Takes the shading away. */

@@ -4,10 +4,13 @@ import { askBackground } from './client.ts';
 import {
   type Answers,
   answer,
+  type Given,
   isQuestion,
   type PageNews,
+  type PagePassage,
   type PageWords,
   type Scope,
+  type ToBackground,
   type ToPage,
   type WordAction,
   type WordExplanation,
@@ -20,6 +23,7 @@ export interface HostedPage {
   rejudge(): Promise<void>;
   goTo(place: { key: WordKey; n: number }): number;
   setScope(scope: Scope): Promise<Scope>;
+  takePassage(): Promise<PagePassage>;
   step(direction: 1 | -1): void;
 }
 
@@ -28,6 +32,9 @@ export interface HostedOptions {
   readonly judge: (keys: readonly WordKey[]) => Promise<readonly Standing[]>;
   readonly explain: (key: WordKey) => Promise<WordExplanation>;
   readonly act: (action: WordAction) => Promise<void>;
+  readonly swaps: (
+    word: Given<ToBackground, 'swaps'>,
+  ) => Promise<readonly { readonly text: string; readonly reads: boolean }[]>;
   readonly signal: AbortSignal;
   readonly onChange: () => void;
 }
@@ -61,6 +68,7 @@ export function hostPage(start: (options: HostedOptions) => HostedPage): void {
     judge: (keys) => ask(askBackground('judge', keys)),
     explain: (key) => ask(askBackground('explain', key)),
     act: (action) => ask(askBackground('act', action)),
+    swaps: (word) => ask(askBackground('swaps', word)),
     signal,
     onChange: () => tell({ news: 'page', shaded: true }),
   });

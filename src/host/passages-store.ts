@@ -50,6 +50,11 @@ const channel = 'passages';
 function open(): Promise<IDBPDatabase<PassagesSchema>> {
   opened ??= openDB<PassagesSchema>('desk', 1, {
     upgrade: (db) => void db.createObjectStore('passages', { keyPath: 'id' }),
+    // A newer version in another window, or one that clears everything, is not kept waiting.
+    blocking: (_current, _wanted, event) => {
+      opened = undefined;
+      (event.target as IDBDatabase).close();
+    },
     terminated: () => {
       opened = undefined;
     },

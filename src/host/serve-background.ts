@@ -1,10 +1,12 @@
 import { compileGroup, createJudge, type Judge, tallyText, vet } from '../analyze/index.ts';
 import type { Group } from '../analyze/types.ts';
+import { reachOf } from '../swap/index.ts';
 import { browser, openPanel } from './browser.ts';
 import { changeGroup } from './change-group.ts';
 import { askPage, askWords, setScope } from './client.ts';
 import { changeChosen, chosenGroup, loadGroups } from './groups-store.ts';
 import { loadEngine } from './load-engine.ts';
+import { loadSwapper } from './load-swapper.ts';
 import { type Answers, answer, isQuestion, type ToBackground } from './messages.ts';
 import { withinSequence } from './move-group.ts';
 import { shadePage, toggleShading, watchPageNews } from './page-access.ts';
@@ -48,6 +50,13 @@ export function serveBackground(): void {
       const verdict = verdictOf(key);
       const steps = verdict.missing.map((id) => [id, verdictOf.group.stepOf(id)] as const);
       return { analysis: engine.analyze(key), verdict, steps: Object.fromEntries(steps) };
+    },
+    swaps: async ({ sentence, start, end }) => {
+      const [swapper, verdictOf] = await Promise.all([loadSwapper(), loadJudge()]);
+      const { swaps, best } = swapper.findSwaps(sentence, start, end, {
+        reach: (word) => reachOf(verdictOf(word).standing),
+      });
+      return swaps.slice(0, best).map(({ text, reads }) => ({ text, reads }));
     },
     act: (action) => changeChosen((group) => changeGroup(group, action)),
   };

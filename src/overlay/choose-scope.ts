@@ -11,6 +11,7 @@ export interface Scope {
   /** What the story is called and who wrote it; the page's title and null for other text. */
   readonly title: string;
   readonly byline: string | null;
+  readonly date: string | null;
   has(node: Node): boolean;
   /** A block without the texts that are not part; null when nothing of it is left. */
   narrow(block: TextBlock): TextBlock | null;
@@ -44,14 +45,15 @@ function ofPage(doc: Document, hopesForStory = false): Scope {
     kind: 'page',
     title: doc.title,
     byline: null,
+    date: null,
     has: () => true,
     narrow: (block) => block,
     isGone: () => hopesForStory && (doc.URL !== address || elements.length > large),
   };
 }
 
-function ofStory({ title, byline, has, isGone }: Story): Scope {
-  return { kind: 'story', title, byline, has, narrow: (block) => narrow(block, has), isGone };
+function ofStory({ title, byline, date, has, isGone }: Story): Scope {
+  return { kind: 'story', title, byline, date, has, narrow: (block) => narrow(block, has), isGone };
 }
 
 function ofSelection(doc: Document): Scope {
@@ -64,6 +66,7 @@ function ofSelection(doc: Document): Scope {
     kind: 'selection',
     title: doc.title,
     byline: null,
+    date: null,
     has: isSelected,
     narrow: (block) => narrow(block, isSelected),
     covers: ({ ranges: [first] }) => first !== undefined && ranges.some((range) => meets(range, first)),

@@ -4,6 +4,8 @@ import { Readability } from '@mozilla/readability';
 export interface Story {
   readonly title: string;
   readonly byline: string | null;
+  /** When it came out, as the page says it. */
+  readonly date: string | null;
   /** Whether a text is part of it; one that came since is, when it stands inside and not in a part left out. */
   has(node: Node): boolean;
   /** Whether the page has put another in its place. */
@@ -31,6 +33,8 @@ export function findStory(doc: Document): Story | null {
 interface Found {
   readonly title: string;
   readonly byline: string | null;
+  /** When it came out, as the page says it. */
+  readonly date: string | null;
   readonly texts: readonly Text[];
 }
 
@@ -43,7 +47,12 @@ function findByReadability(doc: Document): Found | null {
   const article = new Readability<Node>(copy, { serializer: (node) => node }).parse();
   if (!article?.content) return null;
   const texts = leadBack(textsIn(article.content), original);
-  return { title: article.title ?? doc.title, byline: article.byline ?? null, texts };
+  return {
+    title: article.title ?? doc.title,
+    byline: article.byline ?? null,
+    date: article.publishedTime ?? null,
+    texts,
+  };
 }
 
 /** Readability makes some parts anew; a text of theirs is taken for the first one with the same words. */
@@ -65,7 +74,7 @@ function findMainElement(doc: Document): Found | null {
   const within = mains.length === 1 ? mains[0]! : doc;
   const articles = within.querySelectorAll('article');
   const main = articles.length === 1 ? articles[0]! : mains.length === 1 ? mains[0]! : null;
-  return main && { title: doc.title, byline: null, texts: textsIn(main) };
+  return main && { title: doc.title, byline: null, date: null, texts: textsIn(main) };
 }
 
 /** Readability leaves out the heading that says the title again. */
@@ -78,7 +87,7 @@ function findHeadline(doc: Document, title: string): Text[] {
   return heading ? textsIn(heading) : [];
 }
 
-function makeStory({ title, byline, texts }: Found): Story {
+function makeStory({ title, byline, date, texts }: Found): Story {
   const kept = new WeakSet<Node>(texts);
   const root = rootOf(texts.filter(hasWords));
   const holders = new WeakSet<Node>();
@@ -96,6 +105,7 @@ function makeStory({ title, byline, texts }: Found): Story {
   return {
     title,
     byline,
+    date,
     has(node) {
       if (kept.has(node)) return true;
       for (let at: Node | undefined = node; at; at = at.parentNode ?? (at as Partial<ShadowRoot>).host) {

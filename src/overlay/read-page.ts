@@ -23,8 +23,8 @@ export interface PageReaderOptions {
 export interface PageReader {
   /** Reads all that is in scope, what is in view first; what is known of the words stays known. */
   readAnew(): Promise<void>;
-  /** Reads parts that have changed, and forgets nodes that are gone. */
-  follow(touched: ReadonlySet<Node>, gone: ReadonlySet<Node>): Promise<void>;
+  /** Reads parts that have changed, and forgets nodes that are gone; true when there was any text in them. */
+  follow(touched: ReadonlySet<Node>, gone: ReadonlySet<Node>): Promise<boolean>;
   /** Reads what has come to be shown, and forgets what is no longer; true when there was any. */
   lookAgain(): Promise<boolean>;
   /** Asks for all standings again, without reading. */
@@ -101,7 +101,7 @@ export function createPageReader(
     await readAll();
   }
 
-  async function follow(touched: ReadonlySet<Node>, gone: ReadonlySet<Node>): Promise<void> {
+  async function follow(touched: ReadonlySet<Node>, gone: ReadonlySet<Node>): Promise<boolean> {
     const parts = outermost(touched);
     const left = text.forget(gone);
     await workInSlices(left, marks.drop, signal);
@@ -109,6 +109,7 @@ export function createPageReader(
     const hidden = text.forget(parts, read);
     await workInSlices(hidden, marks.drop, signal);
     await readBlocks(await find(linesOfOrphans([...left, ...dropped, ...hidden])));
+    return left.length + read.size + hidden.length > 0;
   }
 
   async function lookAgain(): Promise<boolean> {

@@ -1,7 +1,8 @@
 import type { Standing, WordKey } from '../analyze/types.ts';
 import { chooseScope, hasSelection, type Scope, type ScopeKind } from './choose-scope.ts';
-import type { WordPlace } from './find-places.ts';
 import { type DrawnText, findDrawnText } from './find-drawn-text.ts';
+import type { WordPlace } from './find-places.ts';
+import { findSentence, type WordInSentence } from './find-sentence.ts';
 import { createWordFinder, type WordFinder } from './find-word.ts';
 import { type ForeignFrame, listForeignFrames } from './list-foreign-frames.ts';
 import { markBlocks } from './mark-blocks.ts';
@@ -9,6 +10,7 @@ import { PageText } from './page-text.ts';
 import { createPainter } from './paint-standings.ts';
 import { createPointer } from './point-at.ts';
 import { createPageReader } from './read-page.ts';
+import { type TakenPassage, takePassage } from './take-passage.ts';
 import { watchDisplay } from './watch-display.ts';
 import { type PageChange, watchPage } from './watch-page.ts';
 import { nextTurn } from './work-in-slices.ts';
@@ -28,6 +30,7 @@ export interface OverlayOptions {
 export interface OverlayWords {
   readonly title: string;
   readonly byline: string | null;
+  readonly date: string | null;
   readonly url: string;
   /** Distinct words with their counts. */
   readonly words: [WordKey, number][];
@@ -55,6 +58,10 @@ export interface Overlay {
   readonly finder: WordFinder;
   /** What a word is to the group; undefined while that is not known. */
   standingOf(place: WordPlace): Standing | undefined;
+  /** The sentence a word stands in; null when the page has changed since. */
+  sentenceOf(place: WordPlace): WordInSentence | null;
+  /** The text that is checked, line by line. */
+  takePassage(): Promise<TakenPassage>;
   /** Brings one place into view and marks it for a moment. */
   pointAt(place: WordPlace): void;
   /** Settles when the page has been shaded once. */
@@ -117,13 +124,14 @@ export function startOverlay(doc: Document, options: OverlayOptions): Overlay {
       for (const part of change.parts) touched.add(part);
       restless ||= change.restless.size > 0;
     }
+    const isGivenUp = changed.some((change) => change.restless.size > 0);
     changed = [];
     for (const root of shadowRoots) if (!root.isConnected) shadowRoots.delete(root);
     if (scope.isGone()) {
       scope = chooseScope(doc, null);
       await reader.readAnew();
-    } else await reader.follow(touched, gone);
-    onChange?.();
+      onChange?.();
+    } else if ((await reader.follow(touched, gone)) || isGivenUp) onChange?.();
   }
 
   watch(doc);
@@ -138,6 +146,7 @@ export function startOverlay(doc: Document, options: OverlayOptions): Overlay {
     words: () => ({
       title: scope.kind === 'story' ? scope.title : doc.title,
       byline: scope.byline,
+      date: scope.date,
       url: doc.URL,
       ...text.count(),
       scope: scope.kind,
@@ -156,6 +165,11 @@ export function startOverlay(doc: Document, options: OverlayOptions): Overlay {
     rejudge: () => inTurn(reader.rejudge),
     finder: createWordFinder(doc, text, () => [...shadowRoots]),
     standingOf: ({ key }) => standings.get(key),
+    sentenceOf(place) {
+      const block = text.blockOf(place.ranges[0]?.startContainer as Text);
+      return block ? findSentence(block, place) : null;
+    },
+    takePassage: () => takePassage(doc, scope, signal),
     pointAt,
     goTo: ({ key, n }) => {
       const places = text.places(key);

@@ -45,7 +45,12 @@ function textOf({ nodes, parted }: TextBlock, { covers }: Scope): string {
     range.setEnd(last.endContainer, last.endOffset);
     return tidy(range.toString() + closingMark(last));
   }
-  return tidy(kept.map((node) => (parted.has(node) ? ` ${node.data}` : node.data)).join(''));
+  let text = '';
+  for (const node of kept) {
+    const runsOn = /[\p{L}\p{N}]$/u.test(text) && /^[\p{L}\p{N}]/u.test(node.data);
+    text += parted.has(node) && runsOn ? ` ${node.data}` : node.data;
+  }
+  return tidy(text);
 }
 
 /** The full stop after the last word that is wanted belongs to it. */

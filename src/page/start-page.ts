@@ -1,21 +1,76 @@
+import type { Standing, WordKey } from '../analyze/types.ts';
+import {
+  type CardAction,
+  type CardContent,
+  type CardSwap,
+  type CardWord,
+  startCards,
+} from '../card/start-cards.ts';
+import type { ScopeKind } from '../overlay/choose-scope.ts';
 import type { WordPlace } from '../overlay/find-places.ts';
-import { type Overlay, type OverlayOptions, startOverlay } from '../overlay/start-overlay.ts';
+import type { WordInSentence } from '../overlay/find-sentence.ts';
+import { boxesOf } from '../overlay/find-word.ts';
+import { type OverlayWords, startOverlay } from '../overlay/start-overlay.ts';
+import type { TakenPassage } from '../overlay/take-passage.ts';
 
-/** The shading of one page with its word cards. */
-export interface ShadedPage extends Overlay {
-  /** Goes to the next (1) or previous (-1) word that is not yet decodable. */
-  step(direction: 1 | -1): void;
+export interface PageOptions {
+  readonly judge: (keys: readonly WordKey[]) => Promise<readonly Standing[]>;
+  readonly explain: (key: WordKey) => Promise<CardContent>;
+  readonly act: (action: CardAction) => Promise<void>;
+  readonly swaps: (word: WordInSentence) => Promise<readonly CardSwap[]>;
+  readonly onChange: () => void;
+  /** Aborting leaves the page as it was. */
+  readonly signal: AbortSignal;
 }
 
-/** Starts shading in a document. */
-export function startPage(doc: Document, options: OverlayOptions): ShadedPage {
+/** The shading of one page with its word cards. */
+export interface ShadedPage {
+  words(): OverlayWords;
+  rejudge(): Promise<void>;
+  /** Shows the n-th place of a word, if there are so many; gives their number. */
+  goTo(place: { key: WordKey; n: number }): number;
+  /** Checks another text of the page; gives the one that is checked then. */
+  setScope(kind: ScopeKind): Promise<ScopeKind>;
+  /** Opens the card of the next (1) or previous (-1) word that is not yet decodable. */
+  step(direction: 1 | -1): void;
+  /** The text that is checked, line by line. */
+  takePassage(): Promise<TakenPassage>;
+}
+
+/** Starts shading and cards in a document. */
+export function startPage(doc: Document, { explain, act, swaps, ...options }: PageOptions): ShadedPage {
   const overlay = startOverlay(doc, options);
-  let at: WordPlace | null = null;
-  return {
-    ...overlay,
-    step(direction) {
-      at = overlay.finder.next(at, direction, (other) => overlay.standingOf(other) === 'beyond');
-      if (at) overlay.pointAt(at);
+  const places = new WeakMap<CardWord, WordPlace>();
+  function cardWord(place: WordPlace | null): CardWord | null {
+    const element = place?.ranges[0]?.startContainer.parentElement;
+    if (!place || !element) return null;
+    const word: CardWord = {
+      key: place.key,
+      rects: () => boxesOf(place),
+      dir: getComputedStyle(element).direction,
+    };
+    places.set(word, place);
+    return word;
+  }
+  const cards = startCards(doc, {
+    wordAt: (x, y) => cardWord(overlay.finder.at(x, y)),
+    next: (from, direction) => {
+      const place = overlay.finder.next(
+        from ? (places.get(from) ?? null) : null,
+        direction,
+        (other) => overlay.standingOf(other) === 'beyond',
+      );
+      if (place) overlay.pointAt(place);
+      return cardWord(place);
     },
-  };
+    explain,
+    act,
+    swaps: async (word) => {
+      const place = places.get(word);
+      const inSentence = place ? overlay.sentenceOf(place) : null;
+      return inSentence ? swaps(inSentence) : [];
+    },
+    signal: options.signal,
+  });
+  return { ...overlay, step: cards.step };
 }

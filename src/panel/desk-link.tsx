@@ -1,8 +1,13 @@
-/** Leads to the desk, where any text can be pasted or opened. */
-export function DeskLink() {
+/** Leads to the desk, where any text can be pasted or opened; with the text of a shaded tab, if one is given. */
+export function DeskLink({ tab }: { tab?: number }) {
   return (
-    <a class="plain" href="/desk.html" target="_blank" rel="noopener">
-      Open the desk
+    <a
+      class="plain"
+      href={tab === undefined ? '/desk.html' : `/desk.html#take/${tab}`}
+      target="_blank"
+      rel="noopener"
+    >
+      {tab === undefined ? 'Open the desk' : 'Take to the desk'}
     </a>
   );
 }

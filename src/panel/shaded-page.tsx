@@ -67,6 +67,7 @@ export function ShadedPage({ tab, page, report, alsoTaught }: ShadedPageProps) {
     <>
       <ScopeChoice tab={tab} page={page} />
       <Reach tally={tally} />
+      <DeskLink tab={tab} />
       <p class="unseen" role="status">
         {explanation && describeInShort(explanation)}
       </p>

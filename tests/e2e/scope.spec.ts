@@ -94,14 +94,9 @@ describe('the main story', () => {
   test('grows with the page', async () => {
     const at = await openOverlayPage(await context.newPage(), news, undefined, null);
     await at.change(() => {
-      document
-        .querySelector('#content')!
-        .append(Object.assign(document.createElement('p'), { textContent: 'Lanterns' }));
-    });
-    await at.change(() => {
-      document
-        .querySelector('aside')!
-        .append(Object.assign(document.createElement('p'), { textContent: 'Yachts' }));
+      const line = (textContent: string) => Object.assign(document.createElement('p'), { textContent });
+      document.querySelector('aside')!.append(line('Yachts'));
+      document.querySelector('#content')!.append(line('Lanterns'));
     });
     expect(await at.keys()).toContain('lanterns');
     expect(await at.keys()).not.toContain('yachts');

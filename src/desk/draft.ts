@@ -1,0 +1,26 @@
+import type { Passage } from '../host/passages-store.ts';
+
+const PREFIX = 'draft ';
+
+/** Keeps a passage at once, as it is when its window closes; without a word where there is no room. */
+export function keepDraft(passage: Passage): void {
+  try {
+    localStorage.setItem(PREFIX + passage.id, JSON.stringify(passage));
+  } catch {
+    // The last saved state is there all the same.
+  }
+}
+
+/** The draft of a passage that was not saved any more; null when there is none. */
+export function findDraft(id: string): Passage | null {
+  try {
+    return JSON.parse(localStorage.getItem(PREFIX + id) ?? 'null') as Passage | null;
+  } catch {
+    return null;
+  }
+}
+
+/** Forgets the draft of a passage, which is saved. */
+export function dropDraft(id: string): void {
+  localStorage.removeItem(PREFIX + id);
+}

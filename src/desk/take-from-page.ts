@@ -1,0 +1,49 @@
+import { askPage, askWords, listFrames } from '../host/client.ts';
+import { addPassage } from './new-passage.ts';
+import { writeLines } from './passage-lines.ts';
+
+/** Why nothing could be taken from a page, in a sentence with the next step. */
+export class TakeFault extends Error {}
+
+/** What came of taking a text from a page. */
+export interface Taken {
+  readonly id: string;
+  /** How many pictures were left out. */
+  readonly pictures: number;
+}
+
+/**
+ * Puts the text that is checked on a shaded page on the desk, with where it comes from. Rejects with `TakeFault` when the
+ * page is no longer shaded or has no words, with `StorageFault` when it cannot be kept.
+ */
+export async function takeFromPage(tab: number): Promise<Taken> {
+  const words = await askWords(tab);
+  if (!words)
+    throw new TakeFault(
+      'The page is no longer shaded. Go back to it, press the Wordreach button, and take it again.',
+    );
+  const frames = await listFrames(tab).catch(() => [0]);
+  const parts = await Promise.all(
+    frames.map((frame) => askPage(tab, 'takePassage', undefined as never, frame)),
+  );
+  const lines = parts.flatMap((part) => part?.lines ?? []);
+  if (lines.length === 0)
+    throw new TakeFault(
+      'There are no words in what is checked on the page. Choose “Whole page” in the panel, or select the text.',
+    );
+  const id = await addPassage({
+    title: words.title || lines[0]!.text.slice(0, 60),
+    text: writeLines(lines),
+    url: words.url,
+    byline: words.byline,
+    date: dayOf(words.date),
+  });
+  return { id, pictures: parts.reduce((sum, part) => sum + (part?.pictures ?? 0), 0) };
+}
+
+/** 2026-11-25T08:00Z is 25 November 2026; what is no date stays as it is. */
+function dayOf(date: string | null): string | null {
+  const time = date === null ? Number.NaN : Date.parse(date);
+  if (Number.isNaN(time)) return date;
+  return new Intl.DateTimeFormat('en-GB', { dateStyle: 'long', timeZone: 'UTC' }).format(time);
+}

@@ -1,0 +1,36 @@
+import { useEffect, useState } from 'preact/hooks';
+import { StorageFault } from '../host/store-item.ts';
+import { TakeFault, takeFromPage } from './take-from-page.ts';
+import { noteSaved, openPassage } from './use-desk.ts';
+
+interface TakeViewProps {
+  readonly tab: number;
+  /** Something the teacher should know of what was taken. */
+  readonly onNote: (id: string, says: string) => void;
+}
+
+/** Takes the text of a page to the desk, and opens it there. */
+export function TakeView({ tab, onNote }: TakeViewProps) {
+  const [fault, setFault] = useState<string | null>(null);
+  useEffect(() => {
+    takeFromPage(tab).then(
+      ({ id, pictures }) => {
+        noteSaved();
+        if (pictures > 0)
+          onNote(id, pictures === 1 ? 'One picture was left out.' : `${pictures} pictures were left out.`);
+        openPassage(id);
+      },
+      (error: unknown) =>
+        setFault(
+          error instanceof TakeFault || error instanceof StorageFault
+            ? error.message
+            : 'The page could not be read. Go back to it and take it again.',
+        ),
+    );
+  }, [tab]);
+  return (
+    <p class={fault ? 'note note-wrong' : 'note'} role="status">
+      {fault ?? 'Taking the text from the page…'}
+    </p>
+  );
+}

@@ -1,0 +1,242 @@
+import AxeBuilder from '@axe-core/playwright';
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { startBrowser, type TestBrowser } from './browser.ts';
+
+let browser: TestBrowser;
+let desk: Page;
+
+beforeAll(async () => {
+  browser = await startBrowser();
+});
+afterAll(() => browser?.close());
+beforeEach(async () => {
+  for (const open of browser.context.pages().slice(1)) await open.close();
+  desk = await openDesk();
+  await desk.evaluate(async () => {
+    await chrome.storage.local.clear();
+    await new Promise((resolve) => {
+      indexedDB.deleteDatabase('desk').onsuccess = resolve;
+    });
+  });
+  await desk.reload();
+});
+
+async function openDesk(hash = ''): Promise<Page> {
+  const page = await browser.context.newPage();
+  await page.goto(`chrome-extension://${browser.id}/desk.html${hash}`);
+  return page;
+}
+
+const text = [
+  '# The ferry is late',
+  'Bram purchased a lantern and went to the shed.',
+  '- ropes',
+  'Nobody observed the ferry.',
+].join('\n');
+
+async function put(passage = text): Promise<void> {
+  await desk.getByLabel('Text', { exact: true }).fill(passage);
+  await desk.getByRole('button', { name: 'Put it on the desk' }).click();
+  await desk.waitForSelector('.desk-beyond');
+}
+
+const field = () => desk.getByRole('textbox', { name: /^Text for/ });
+const shaded = () => desk.locator('.desk-beyond').allTextContents();
+const reach = async () => Number.parseFloat((await desk.locator('.reach-figure').textContent()) ?? '');
+const words = async () => (await desk.locator('.cm-line').allTextContents()).join('\n');
+
+async function expectSound(): Promise<void> {
+  for (const colorScheme of ['light', 'dark'] as const) {
+    await desk.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
+    await desk.setViewportSize({ width: 360, height: 800 });
+    const { violations } = await new AxeBuilder({ page: desk as never }).analyze();
+    expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`)).toEqual(
+      [],
+    );
+    expect(await desk.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(360);
+  }
+  await desk.setViewportSize({ width: 1280, height: 900 });
+}
+
+describe('a passage', () => {
+  test('is shaded for the group, and anew while it is written', async () => {
+    await put();
+    expect(await shaded()).toEqual(expect.arrayContaining(['purchased', 'lantern', 'observed', 'ferry']));
+    expect(await shaded()).not.toContain('Bram');
+    const before = await reach();
+    await field().press('Control+End');
+    await field().pressSequentially(' A lighthouse.');
+    await expect.poll(shaded).toContain('lighthouse');
+    await expect.poll(reach).toBeLessThan(before);
+    await expectSound();
+  });
+
+  test('is worked through by keyboard: the next hard word, a swap, undo', async () => {
+    await put();
+    await field().focus();
+    await desk.keyboard.press('Tab');
+    const word = desk.getByRole('region', { name: /^The word/ });
+    expect(await word.getAttribute('aria-label')).toBe('The word ferry');
+    await desk.keyboard.press('Tab');
+    await desk.getByRole('region', { name: 'The word purchased' }).waitFor();
+    await desk.getByRole('button', { name: 'got', exact: true }).click();
+    await expect.poll(words).toContain('Bram got a lantern');
+    await desk.keyboard.press('Control+z');
+    await expect.poll(words).toContain('Bram purchased a lantern');
+    await desk.keyboard.press('Shift+Tab');
+    await desk.keyboard.press('Escape');
+    await desk.keyboard.press('Tab');
+    expect(await desk.evaluate(() => document.activeElement?.closest('.cm-editor'))).toBeNull();
+  });
+
+  test('a story word counts as known in this passage, and its meaning is kept', async () => {
+    await put();
+    const before = await reach();
+    await desk.locator('.desk-beyond').filter({ hasText: 'lantern' }).click();
+    await desk.getByRole('button', { name: 'Make it a story word' }).click();
+    await expect.poll(reach).toBeGreaterThan(before);
+    await desk.getByLabel('lantern', { exact: true }).fill('a lamp you can carry');
+    await expectSound();
+    await expect
+      .poll(async () => (await stored())[0]?.versions)
+      .toMatchObject({
+        herons: { storyWords: [{ word: 'lantern', meaning: 'a lamp you can carry' }] },
+      });
+  });
+
+  test('has a version for each group, and is compared with the text as found', async () => {
+    await put();
+    await field().press('Control+End');
+    await field().pressSequentially(' He ran.');
+    await desk.getByLabel('For', { exact: true }).selectOption('Plovers');
+    await expect.poll(words).not.toContain('He ran.');
+    await desk.getByLabel('For', { exact: true }).selectOption('Herons');
+    await expect.poll(words).toContain('He ran.');
+    await desk.getByLabel('compare with the text as found').check();
+    expect(await desk.locator('ins').allTextContents()).toEqual([' He ran.']);
+    await expectSound();
+  });
+
+  test('marks sentences over the length that is set', async () => {
+    await put();
+    await desk.getByLabel('Mark sentences over').selectOption('8 words');
+    await desk.getByText('one sentence').waitFor();
+    expect((await desk.locator('.desk-long').allTextContents()).join('')).toContain('Bram');
+  });
+});
+
+async function stored(): Promise<
+  { title: string; original: string; versions: Record<string, { text: string }> }[]
+> {
+  return desk.evaluate(
+    () =>
+      new Promise((resolve, reject) => {
+        const opening = indexedDB.open('desk');
+        opening.onerror = reject;
+        opening.onsuccess = () => {
+          const asking = opening.result.transaction('passages').objectStore('passages').getAll();
+          asking.onsuccess = () => {
+            resolve(asking.result);
+            opening.result.close();
+          };
+        };
+      }),
+  );
+}
+
+describe('keeping', () => {
+  test('what was written is there after the window is closed at once', async () => {
+    await put();
+    const address = desk.url();
+    await field().press('Control+End');
+    await field().pressSequentially(' Calm.');
+    await desk.close({ runBeforeUnload: true });
+    desk = await openDesk(new URL(address).hash);
+    await expect.poll(words).toContain('Calm.');
+  });
+
+  test('two windows on one passage lose nothing', async () => {
+    await put();
+    const other = await openDesk(new URL(desk.url()).hash);
+    await other.waitForSelector('.desk-beyond');
+    await field().press('Control+End');
+    await field().pressSequentially(' From one.');
+    await expect.poll(async () => JSON.stringify(await stored())).toContain('From one.');
+    const there = other.getByRole('textbox', { name: /^Text for/ });
+    await there.press('Control+End');
+    await there.pressSequentially(' From two.');
+    await other.getByText('so both are kept').waitFor();
+    const texts = (await stored()).map(
+      ({ title, versions }) => `${title}: ${versions.herons?.text.slice(-10)}`,
+    );
+    expect(texts.sort()).toEqual([
+      expect.stringMatching(/late \(other window\): +From two\.$/),
+      expect.stringMatching(/late: +From one\.$/),
+    ]);
+  });
+
+  test('deleted is gone, once it is said twice', async () => {
+    await put();
+    await desk.getByText('Say where it comes from').click();
+    await desk.getByRole('button', { name: 'Delete this passage' }).click();
+    await desk.getByRole('button', { name: 'Delete it' }).click();
+    await desk.getByRole('heading', { name: 'Put a text on the desk' }).waitFor();
+    expect(await stored()).toEqual([]);
+  });
+});
+
+describe('a text comes from', () => {
+  test('a page, with its headings, lists and source, the pictures told', async () => {
+    const story = browser.serve(
+      'found.html',
+      `<title>The Ferry Comes In Late</title><nav>Yachts</nav><main><h1>The Ferry Comes In Late</h1>
+       <p class="byline">By Wilma Falk</p>
+       ${'<p>The ferry came in <b>late</b> that night<sup>1</sup>, and the crew had to tie her up in the dark.</p>'.repeat(9)}
+       <img width="300" height="200" alt="" src="data:image/gif;base64,R0lGODlhAQABAAAAACw=">
+       <h2>What they had</h2><ul><li>rope<li>nets</ul><p>They tied her up at the old wall and went home to bed.</p></main>`,
+    );
+    const page = await browser.open(story);
+    await browser.press(page);
+    await page.waitForFunction(() => CSS.highlights.size > 0);
+    const panel = await browser.openPanel(page);
+    const opening = browser.context.waitForEvent('page');
+    await panel.getByRole('link', { name: 'Take to the desk' }).click();
+    desk = await opening;
+    await desk.waitForSelector('.desk-beyond');
+    const [passage] = await stored();
+    expect(passage!.title).toBe('The Ferry Comes In Late');
+    const lines = passage!.original.split('\n');
+    expect(lines[0]).toBe('# The Ferry Comes In Late');
+    expect(lines).toContain('The ferry came in late that night, and the crew had to tie her up in the dark.');
+    expect(lines.slice(-4)).toEqual([
+      '## What they had',
+      '- rope',
+      '- nets',
+      'They tied her up at the old wall and went home to bed.',
+    ]);
+    expect(passage!.original).not.toContain('Yachts');
+    await desk.getByText('One picture was left out.').waitFor();
+    await desk.getByText(`Source: ${''}`).first().waitFor();
+    expect(await desk.locator('summary').first().textContent()).toContain(story);
+    await desk.reload();
+    expect((await stored()).length).toBe(1);
+  });
+
+  test('rich text that is pasted, without what is not text', async () => {
+    await desk.getByLabel('Text', { exact: true }).evaluate((element) => {
+      const data = new DataTransfer();
+      data.setData(
+        'text/html',
+        '<h2>Nets</h2><p>A <b>big</b> net<script>x()</script></p><ul><li>one<li>two</ul>',
+      );
+      element.dispatchEvent(
+        new ClipboardEvent('paste', { clipboardData: data, bubbles: true, cancelable: true }),
+      );
+    });
+    expect(await desk.getByLabel('Text', { exact: true }).inputValue()).toBe(
+      '## Nets\nA big net\n- one\n- two',
+    );
+    await expectSound();
+  });
+});
