@@ -1,0 +1,13 @@
+import type { SheetLine } from './make-sheet.ts';
+
+/** Lines in their order, with entries that follow each other as one list. */
+export function groupItems(lines: readonly SheetLine[]): (SheetLine | SheetLine[])[] {
+  const grouped: (SheetLine | SheetLine[])[] = [];
+  for (const line of lines) {
+    const last = grouped.at(-1);
+    if (line.kind !== 'item') grouped.push(line);
+    else if (Array.isArray(last)) last.push(line);
+    else grouped.push([line]);
+  }
+  return grouped;
+}

@@ -1,0 +1,103 @@
+import type { Analyzer } from '../../analyze/index.ts';
+import type { Passage, PassageVersion, StoryWord } from '../../host/passages-store.ts';
+import { type PassageLine, readLine } from '../passage-lines.ts';
+import type { ShadedLine } from '../shade-line.ts';
+import { sourceLine } from '../source-fields.tsx';
+import { cleanText } from './clean-text.ts';
+import { markPrintWord } from './mark-print-word.ts';
+import type { SheetChoices } from './sheet-choices.ts';
+
+/** Letters that are printed alike. */
+export interface SheetRun {
+  readonly text: string;
+  /** Practises the pattern of this step, and is to be underlined. */
+  readonly fresh: boolean;
+}
+
+export interface SheetLine extends Pick<PassageLine, 'kind' | 'level'> {
+  readonly runs: readonly SheetRun[];
+}
+
+/** All that a sheet says, whatever it is written as. Every text is a single line that can be printed. */
+export interface Sheet {
+  readonly title: string;
+  readonly storyWords: readonly StoryWord[];
+  readonly lines: readonly SheetLine[];
+  readonly source: string | null;
+  readonly nameLine: boolean;
+}
+
+/** What knows the words, while it is there. */
+export interface SheetWords {
+  readonly shade: (line: string) => ShadedLine;
+  readonly engine: Pick<Analyzer, 'analyze'>;
+}
+
+type Content = Pick<SheetChoices, 'dots' | 'vowels' | 'fresh' | 'storyWords' | 'nameLine'>;
+
+/** Just the words, for where nobody chose anything else. */
+export const plainContent: Content = {
+  dots: false,
+  vowels: false,
+  fresh: false,
+  storyWords: true,
+  nameLine: false,
+};
+
+/** Makes the sheet of a passage as one group is to read it; without `words` nothing is marked. */
+export function makeSheet(
+  passage: Passage,
+  version: PassageVersion,
+  choices: Content,
+  words: SheetWords | null,
+): Sheet {
+  const title = cleanText(passage.title).trim();
+  const lines = version.text
+    .split('\n')
+    .map((line) => makeLine(line, choices, words))
+    .filter(({ runs }) => textOf(runs).trim() !== '');
+  const [first] = lines;
+  // A page's own heading comes with its text; on the sheet it is the title already.
+  if (first?.kind === 'heading' && textOf(first.runs).trim().toLowerCase() === title.toLowerCase())
+    lines.shift();
+  const source = sourceLine(passage);
+  return {
+    title,
+    storyWords: choices.storyWords
+      ? version.storyWords.map(({ word, meaning }) => ({
+          word: cleanText(word),
+          meaning: cleanText(meaning).trim(),
+        }))
+      : [],
+    lines,
+    source: source && cleanText(source),
+    nameLine: choices.nameLine,
+  };
+}
+
+/** The letters of some runs. */
+export function textOf(runs: readonly SheetRun[]): string {
+  return runs.map(({ text }) => text).join('');
+}
+
+function makeLine(line: string, choices: Content, words: SheetWords | null): SheetLine {
+  const { kind, level, sign } = readLine(line);
+  const runs: { text: string; fresh: boolean }[] = [];
+  const add = (piece: string, fresh: boolean): void => {
+    const text = cleanText(piece);
+    const last = runs.at(-1);
+    if (last?.fresh === fresh) last.text += text;
+    else if (text !== '') runs.push({ text, fresh });
+  };
+  let at = sign;
+  const marks = choices.dots || choices.vowels || choices.fresh;
+  for (const { start, end, key, standing } of words && marks ? words.shade(line).words : []) {
+    add(line.slice(at, start), false);
+    const shown = line.slice(start, end);
+    const { readings } = words!.engine.analyze(key);
+    add(markPrintWord(shown, readings, choices), choices.fresh && standing === 'fresh');
+    at = end;
+  }
+  add(line.slice(at), false);
+  return { kind, level, runs };
+}

@@ -1,0 +1,17 @@
+import { expect, test } from 'vitest';
+import { nameFile } from './name-file.ts';
+
+test.each([
+  ['The ferry is late', 'Herons', 'The ferry is late - Herons.docx'],
+  ['Who? Me: "a/b"', null, 'Who Me a b.docx'],
+  ['con', null, '_con.docx'],
+  ['contents', null, 'contents.docx'],
+  ['..', null, 'Passage.docx'],
+  ['', '', 'Passage.docx'],
+  ['exe\u202Egpj', null, 'exegpj.docx'],
+  ['Ends. ', null, 'Ends.docx'],
+  ['x'.repeat(300), null, `${'x'.repeat(80)}.docx`],
+  ['a\nb\0c', null, 'a bc.docx'],
+])('%j for %j', (title, group, name) => {
+  expect(nameFile(title, group, 'docx')).toBe(name);
+});

@@ -1,0 +1,9 @@
+/** Gives the teacher a file to keep, as a download. */
+export function saveFile(name: string, content: Blob): void {
+  const address = URL.createObjectURL(content);
+  const link = document.createElement('a');
+  link.href = address;
+  link.download = name;
+  link.click();
+  URL.revokeObjectURL(address);
+}

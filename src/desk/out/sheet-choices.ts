@@ -1,0 +1,94 @@
+/** How the teacher wants a passage printed; the document and the web page follow what of it they can. */
+export interface SheetChoices {
+  readonly paper: 'a4' | 'letter';
+  /** In points. */
+  readonly size: 14 | 18 | 22 | 26;
+  readonly font: keyof typeof FONTS;
+  readonly gaps: keyof typeof GAPS;
+  /** In line heights. */
+  readonly lineSpacing: 1.4 | 1.8 | 2.4;
+  /** `numbers`: each line has its number; `counts`: how many words were read at its end. Headings have neither. */
+  readonly margin: 'none' | 'numbers' | 'counts';
+  readonly dots: boolean;
+  readonly vowels: boolean;
+  readonly fresh: boolean;
+  readonly storyWords: boolean;
+  readonly nameLine: boolean;
+}
+
+/**
+ * Fonts by what they look like. The first of `css` is what most machines have; `word` is what a document asks for.
+ * `wide` keeps I, l and 1 apart, `round` has the a and g of handwriting; style guides for readers with dyslexia name
+ * both kinds, and gaps like these (from memory).
+ */
+export const FONTS = {
+  book: {
+    label: 'Book, with serifs',
+    css: 'Georgia, "Iowan Old Style", "Noto Serif", "DejaVu Serif", serif',
+    word: 'Georgia',
+  },
+  plain: {
+    label: 'Plain, without serifs',
+    css: 'Arial, Helvetica, "Liberation Sans", "Noto Sans", sans-serif',
+    word: 'Arial',
+  },
+  wide: {
+    label: 'Wide, letters easy to tell apart',
+    css: 'Verdana, "DejaVu Sans", "Noto Sans", sans-serif',
+    word: 'Verdana',
+  },
+  round: {
+    label: 'Round, near to handwriting',
+    css: '"Comic Sans MS", "Comic Neue", "Chalkboard SE", "Century Gothic", "URW Gothic", sans-serif',
+    word: 'Comic Sans MS',
+  },
+} as const;
+
+/** Gaps between letters and between words, in ems. */
+export const GAPS = {
+  usual: { label: 'Usual', letters: 0, words: 0 },
+  wider: { label: 'Wider', letters: 0.06, words: 0.2 },
+  widest: { label: 'Widest', letters: 0.12, words: 0.4 },
+} as const;
+
+export const SIZES = [14, 18, 22, 26] as const;
+export const LINE_SPACINGS = [
+  { value: 1.4, label: 'Close' },
+  { value: 1.8, label: 'Open' },
+  { value: 2.4, label: 'Wide, to write between' },
+] as const;
+
+export const usualChoices: SheetChoices = {
+  paper: 'a4',
+  size: 18,
+  font: 'book',
+  gaps: 'usual',
+  lineSpacing: 1.8,
+  margin: 'none',
+  dots: false,
+  vowels: false,
+  fresh: false,
+  storyWords: true,
+  nameLine: true,
+};
+
+/** Takes kept choices as far as they are such; the rest is as usual. Any value may be given. */
+export function parseChoices(kept: unknown): SheetChoices {
+  const given = (typeof kept === 'object' && kept !== null ? kept : {}) as Record<string, unknown>;
+  const taken = Object.entries(usualChoices).map(([key, usual]) => {
+    const value = given[key];
+    const choices = OPEN[key];
+    const isTaken = choices ? choices.includes(value) : typeof value === 'boolean';
+    return [key, isTaken ? value : usual];
+  });
+  return Object.fromEntries(taken) as unknown as SheetChoices;
+}
+
+const OPEN: Readonly<Record<string, readonly unknown[]>> = {
+  paper: ['a4', 'letter'],
+  size: SIZES,
+  font: Object.keys(FONTS),
+  gaps: Object.keys(GAPS),
+  lineSpacing: LINE_SPACINGS.map(({ value }) => value),
+  margin: ['none', 'numbers', 'counts'],
+};
