@@ -43,12 +43,14 @@ export async function askWords(tab: number): Promise<PageWords | null> {
   const frames = (await listFrames(tab).catch(() => [])).filter((frame) => frame !== 0);
   const parts = await Promise.all(frames.map((frame) => askPage(tab, 'words', undefined as never, frame)));
   const all = [top, ...parts.filter((part) => part !== null)];
+  // Firefox lets the button's click reach frames of other sites too, where Chromium does not.
+  const read = new Set(all.map(({ url }) => url));
   return {
     ...top,
     words: all.flatMap(({ words }) => words),
     skipped: all.reduce((sum, { skipped }) => sum + skipped, 0),
     selection: all.some(({ selection }) => selection),
-    foreign: all.flatMap(({ foreign }) => foreign),
+    foreign: all.flatMap(({ foreign }) => foreign).filter(({ url }) => !read.has(url)),
     restless: all.some(({ restless }) => restless),
   };
 }

@@ -1,4 +1,4 @@
-/** A frame of another site, whose text browsers let nobody read from this page. */
+/** A frame of another site, whose text Chromium lets nobody read from this page. */
 export interface ForeignFrame {
   readonly url: string;
   readonly title: string;

@@ -152,6 +152,43 @@ describe('a short page', () => {
   });
 });
 
+describe('frames', () => {
+  test('are read with the page, those of other sites too, and none is said to be left out', async () => {
+    server.serve('inner.html', '<title>Inner</title><p>Seven lanterns');
+    const foreign = server.serve('foreign.html', '<p>Whales').replace('127.0.0.1', 'localhost');
+    const page = await open(
+      server.serve(
+        'outer.html',
+        `<title>Outer</title><p>The lighthouse</p><iframe src="inner.html"></iframe>
+         <iframe src="${foreign}" title="Whale log" width="400" height="200"></iframe>`,
+      ),
+    );
+    await firefox.press();
+    const inner = (): Promise<number> =>
+      page.evaluate(() => (frames[0] as unknown as typeof globalThis).CSS.highlights.get('wr-1')?.size ?? 0);
+    await eventually(inner).toBe(2);
+    await eventually(sidebarText).toContain('of 5 running words');
+    expect(await sidebarText()).not.toContain('Whale log');
+    await firefox.press();
+    await eventually(inner).toBe(0);
+  });
+});
+
+describe('the desk', () => {
+  test('shades a pasted text, and keeps it', async () => {
+    const desk = await open(firefox.inside('desk.html'));
+    await desk.evaluate(() => navigator.clipboard.writeText('Bram went to the shed with a lantern.'));
+    await desk.click('textbox', 'Text');
+    await desk.press('Control+v');
+    await desk.click('button', 'Put it on the desk');
+    const shaded = (): Promise<(string | null)[]> =>
+      desk.evaluate(() => [...document.querySelectorAll('.desk-beyond')].map((word) => word.textContent));
+    await eventually(shaded).toEqual(['lantern']);
+    await desk.reload();
+    await eventually(shaded).toEqual(['lantern']);
+  });
+});
+
 describe('the Groups page', () => {
   test('takes a pasted sequence, keeps the group and its step, and a page is shaded by it', async () => {
     const groups = await open(firefox.inside('groups.html'));
