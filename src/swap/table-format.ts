@@ -12,7 +12,7 @@
  * | headWords, headParts | 16 bits, bytes | the words that have swaps, sorted; part of speech 0-3, 4 for the very form |
  * | headEnds | 16 bits × 2 | end of each head's swaps |
  * | swapWords, swapPriors, swapSenses | 16 bits, bytes, 16 bits | swap, how good without context (255ths), its sense or 0 |
- * | cues | 16 bits | four words that are met near each sense |
+ * | cues | 16 bits | three words that are met near each sense |
  */
 export const MAGIC = 'swaps1';
 
@@ -20,7 +20,7 @@ export const MAGIC = 'swaps1';
 export const PARTS = 25;
 export const PART = 4;
 export const CHOICES = 256;
-export const CUES = 4;
+export const CUES = 3;
 
 /** Parts of speech in the order of all lists of four. */
 export const PARTS_OF_SPEECH = ['n', 'v', 'a', 'r'] as const;

@@ -2,6 +2,7 @@ import type { Piece } from './cut-words.ts';
 import { findForms } from './find-forms.ts';
 import type { SwapTable } from './open-swaps.ts';
 import { partFeatures } from './part-features.ts';
+import { ruleOut } from './rule-out.ts';
 import { PARTS_OF_SPEECH } from './table-format.ts';
 import type { PartOfSpeech, WordForm } from './types.ts';
 
@@ -21,9 +22,10 @@ export function weighReadings(pieces: readonly Piece[], at: number, table: SwapT
   const share = (word: string): readonly number[] | null => sharesOfForm(word, table);
   const evidence = sumWeights(partFeatures(pieces, at, share), table.partWeights);
   const usual = share(lower) ?? [0.25, 0.25, 0.25, 0.25];
-  const weights = forms.map(({ part }) => {
-    const i = PARTS_OF_SPEECH.indexOf(part);
-    return Math.exp(evidence[i]! + Math.log(usual[i]! + 0.02));
+  const [before, after] = [pieces[at - 1]?.lower ?? '', pieces[at + 1]?.lower ?? ''];
+  const weights = forms.map((form) => {
+    const i = PARTS_OF_SPEECH.indexOf(form.part);
+    return Math.exp(evidence[i]! + Math.log(usual[i]! + 0.02) + ruleOut(form, before, after));
   });
   const sum = weights.reduce((a, b) => a + b);
   return forms

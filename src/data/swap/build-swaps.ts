@@ -17,9 +17,9 @@ import { type TableLists, writeTable } from './write-table.ts';
 /** Rarer words are no easier to read or to know. */
 const RAREST_SWAP = 9_000;
 /** Words rarer than this have swaps only where our own list has them. */
-const RAREST_HEAD = 45_000;
-const LEAST_PRIOR = 0.035;
-const MOST_SWAPS = 14;
+const RAREST_HEAD = 34_000;
+const LEAST_PRIOR = 0.06;
+const MOST_SWAPS = 9;
 
 export interface SwapBuild {
   readonly bytes: Uint8Array;
@@ -31,7 +31,9 @@ export function buildSwaps(off: ReadonlySet<Source> = new Set(), own = readOwnSw
   const synsets = readSynsets();
   const vectors = readVectors();
   const ranks = readFrequency();
-  const gathering = prepare(synsets, vectors.of, ranks, own);
+  const ownOf = new Map<string, OwnSwaps[]>();
+  for (const each of own) ownOf.set(each.word, [...(ownOf.get(each.word) ?? []), each]);
+  const gathering = prepare(synsets, vectors.of, ranks, ownOf);
   const words = [...vectors.words];
   const ids = new Map(words.map((word, id) => [word, id]));
   const idOf = (word: string): number => {
@@ -72,7 +74,7 @@ export function buildSwaps(off: ReadonlySet<Source> = new Set(), own = readOwnSw
   const rankOf = (lemma: string): number =>
     Math.max(...lemma.split(' ').map((word) => ranks.get(word) ?? 60_000));
   for (const [word, part] of headsOf(synsets, own, ranks)) {
-    const evidence = part === 'x' ? asIs(word, own) : gatherCandidates(word, part, gathering);
+    const evidence = part === 'x' ? asIs(ownOf.get(word) ?? []) : gatherCandidates(word, part, gathering);
     const weighed = evidence
       .map((each) => ({ ...each, prior: weighEvidence(each, rankOf(each.lemma), off) }))
       .filter(({ prior }) => prior >= LEAST_PRIOR)
@@ -94,12 +96,17 @@ export function buildSwaps(off: ReadonlySet<Source> = new Set(), own = readOwnSw
     codebook: vectors.codebook,
     codes: vectors.codes,
     ranks: words.map((word) => Math.min(255, Math.round(16 * Math.log2(rankOf(word))))),
-    shares: words.map((word) => shareBits(word, synsets, own)),
+    shares: words.map((word) => shareBits(word, synsets, ownOf.get(word) ?? [])),
     ...lists,
     cues,
   };
   const draft = openSwaps(writeTable(table));
-  const partWeights = learnParts(synsets, draft, (word) => sharesOfForm(word, draft));
+  const shares = new Map<string, readonly number[] | null>();
+  const share = (word: string): readonly number[] | null => {
+    if (!shares.has(word)) shares.set(word, sharesOfForm(word, draft));
+    return shares.get(word)!;
+  };
+  const partWeights = learnParts(synsets, draft, share);
   return { bytes: writeTable({ ...table, text: { ...text, partWeights } }), heads: counts.heads };
 }
 
@@ -120,7 +127,7 @@ function prepare(
   synsets: Synsets,
   vector: (word: string) => Float32Array | null,
   ranks: ReadonlyMap<string, number>,
-  own: readonly OwnSwaps[],
+  own: Gathering['own'],
 ): Gathering {
   const listed = readFileSync(new URL('../source/not-for-school.txt', import.meta.url), 'utf8');
   const unfit = new Set(
@@ -147,8 +154,6 @@ function prepare(
     known.set(lemma, suits);
     return suits;
   };
-  const own4 = new Map<string, OwnSwaps[]>();
-  for (const each of own) own4.set(each.word, [...(own4.get(each.word) ?? []), each]);
   const cuesOf = (_id: string, synset: Synset): string[] => {
     const text = `${synset.definition} ${synset.examples.join(' ')}`.toLowerCase();
     const inText = [...new Set(text.match(/[a-z]{3,}/g) ?? [])].filter(
@@ -159,9 +164,9 @@ function prepare(
   return { synsets, own, vector, isFit, cuesOf };
 }
 
-function asIs(word: string, own: readonly OwnSwaps[]): Evidence[] {
+function asIs(own: readonly OwnSwaps[]): Evidence[] {
   return own
-    .filter((each) => each.word === word && each.part === 'x')
+    .filter((each) => each.part === 'x')
     .flatMap(({ swaps, cues }) =>
       swaps.map((lemma, i) => ({
         lemma,
@@ -183,7 +188,7 @@ function shareBits(word: string, { sensesOf }: Synsets, own: readonly OwnSwaps[]
   );
   own.forEach((each) => {
     const i = PARTS_OF_SPEECH.indexOf(each.part as PartOfSpeech);
-    if (each.word === word && i >= 0) counts[i] = Math.max(counts[i]!, 1);
+    if (i >= 0) counts[i] = Math.max(counts[i]!, 1);
   });
   const sum = counts.reduce((a, b) => a + b);
   return counts.reduce(

@@ -26,7 +26,8 @@ export interface Evidence {
 
 export interface Gathering {
   readonly synsets: Synsets;
-  readonly own: readonly OwnSwaps[];
+  /** By word. */
+  readonly own: ReadonlyMap<string, readonly OwnSwaps[]>;
   readonly vector: (word: string) => Float32Array | null;
   /** Known and fit: common enough, no name, not coarse. */
   readonly isFit: (lemma: string, part: PartOfSpeech) => boolean;
@@ -79,8 +80,8 @@ export function gatherCandidates(
       if (synsets.sensesOf.has(`${other}/${part}`)) note(other, 'glosses', share, id);
     }
   });
-  for (const { word: head, part: its, swaps, cues } of own) {
-    if (head !== word || its !== part) continue;
+  for (const { part: its, swaps, cues } of own.get(word) ?? []) {
+    if (its !== part) continue;
     swaps.forEach((lemma, i) => {
       const evidence = found.get(lemma) ?? blank(lemma);
       found.set(lemma, evidence);

@@ -3,6 +3,7 @@ import { findForms, type Lemmas } from '../../swap/find-forms.ts';
 import type { Irregulars } from '../../swap/inflect.ts';
 import { partFeatures } from '../../swap/part-features.ts';
 import { PARTS_OF_SPEECH } from '../../swap/table-format.ts';
+import type { WordForm } from '../../swap/types.ts';
 import type { Synsets } from './read-synsets.ts';
 
 interface Example {
@@ -28,6 +29,12 @@ export function learnParts(
   table: Lemmas & Irregulars,
   share: (word: string) => readonly number[] | null,
 ): Record<string, number[]> {
+  const known = new Map<string, readonly WordForm[]>();
+  const formsOf = (word: string): readonly WordForm[] => {
+    const forms = known.get(word) ?? findForms(word, table);
+    known.set(word, forms);
+    return forms;
+  };
   const examples: Example[] = [];
   const seen = new Map<string, number>();
   for (const { part, words, examples: phrases } of byId.values()) {
@@ -35,11 +42,11 @@ export function learnParts(
     for (const phrase of phrases) {
       const pieces = cutWords(phrase);
       const at = pieces.findIndex(({ lower }) =>
-        findForms(lower, table).some((form) => form.part === part && lemmas.has(form.lemma)),
+        formsOf(lower).some((form) => form.part === part && lemmas.has(form.lemma)),
       );
       if (at < 0) continue;
       const open = PARTS_OF_SPEECH.flatMap((each, i) =>
-        findForms(pieces[at]!.lower, table).some((form) => form.part === each) ? [i] : [],
+        formsOf(pieces[at]!.lower).some((form) => form.part === each) ? [i] : [],
       );
       if (open.length < 2) continue;
       const features = partFeatures(pieces, at, share);
@@ -52,9 +59,8 @@ export function learnParts(
   for (const [feature, count] of seen) if (count >= LEAST) weights.set(feature, [0, 0, 0, 0]);
   for (let round = 0; round < ROUNDS; round++) {
     for (const { features, usual, open, right } of examples) {
-      const known = features.flatMap((feature) => weights.get(feature) ?? []);
       const lists = features.map((feature) => weights.get(feature)).filter((list) => list !== undefined);
-      if (known.length === 0) continue;
+      if (lists.length === 0) continue;
       const scores = open.map((i) =>
         Math.exp(lists.reduce((sum, list) => sum + list[i]!, 0) + Math.log(usual[i]! + 0.02)),
       );

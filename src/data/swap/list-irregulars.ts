@@ -19,6 +19,15 @@ interface Transforms {
 
 /** Where compromise and the count of forms mislead (from memory of the language). */
 const SETTLED: Readonly<Record<string, string>> = {
+  'half/n/s': 'halves',
+  'way/n/s': 'ways',
+  'abbey/n/s': 'abbeys',
+  'haven/n/s': 'havens',
+  'wake/v/past': 'woke',
+  'wake/v/participle': 'woken',
+  'mouse/n/s': 'mice',
+  'beat/v/past': 'beat',
+  'beat/v/participle': 'beaten',
   'run/v/participle': 'run',
   'come/v/participle': 'come',
   'become/v/participle': 'become',
@@ -84,7 +93,7 @@ const FORMS: Readonly<Record<PartOfSpeech, readonly Form[]>> = {
   r: ['er', 'est'],
 };
 /** A plural met less than this share of the singular is none: no wealths. */
-const MASS = 0.004;
+const MASS = 0.035;
 
 /**
  * The forms that spelling rules do not give, as `lemma/part/form` to text; empty text for a plural that is not in
@@ -104,7 +113,8 @@ export function listIrregulars(
       const key = `${lemma}/${part}/${form}`;
       const rule = byRule(lemma, part, form);
       const best =
-        SETTLED[key] ?? choose(lemma, part, [rule, made[form] ?? ''], variants(lemma, form), attested);
+        SETTLED[key] ??
+        choose(lemma, part, form, [rule, made[form] ?? ''], variants(lemma, part, form), attested);
       if (part === 'n' && isMass(lemma, best, attested)) irregular.set(key, '');
       else if (best !== rule) irregular.set(key, best);
     }
@@ -131,8 +141,9 @@ function formsOf(
   return { er: adjective.toComparative(lemma, model), est: adjective.toSuperlative(lemma, model) };
 }
 
-/** With the last consonant doubled and not: the ear decides, so the count of forms must. */
-function variants(lemma: string, form: Form): string[] {
+/** With the last consonant doubled and not (the ear decides, so the count of forms must); firemen, but humans. */
+function variants(lemma: string, part: PartOfSpeech, form: Form): string[] {
+  if (part === 'n' && lemma.endsWith('man')) return [lemma.replace(/man$/, 'men')];
   const ending = { past: 'ed', participle: 'ed', ing: 'ing', er: 'er', est: 'est', base: '', s: '' }[form];
   if (ending === '' || !/[aeiou][bcdfgklmnprtvz]$/.test(lemma)) return [];
   return [lemma + ending, lemma + (lemma.at(-1) === 'c' ? 'k' : lemma.at(-1)!) + ending];
@@ -141,11 +152,12 @@ function variants(lemma: string, form: Form): string[] {
 function choose(
   lemma: string,
   part: PartOfSpeech,
+  form: Form,
   [rule, made]: readonly [string, string],
   others: readonly string[],
   { count, said }: Attested,
 ): string {
-  if (UNCHANGING[part]?.has(lemma)) return lemma;
+  if (UNCHANGING[part]?.has(lemma) && (part === 'n' || form.startsWith('pa'))) return lemma;
   if (rule.startsWith('mo')) return SHORT_ALL_THE_SAME.has(lemma) ? made : rule;
   const worth = (form: string): number => count(form) * 4 + (said(form) ? 1 : 0);
   const known = made !== '' && made !== lemma && /^[a-z]+$/.test(made) && worth(made) > 0;

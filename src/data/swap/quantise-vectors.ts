@@ -1,6 +1,5 @@
-import { PART, PARTS } from '../../swap/table-format.ts';
+import { CHOICES, PART, PARTS } from '../../swap/table-format.ts';
 
-const CHOICES = 256;
 const ROUNDS = 12;
 
 /**
@@ -30,11 +29,11 @@ export function quantise(vectors: readonly Float64Array[]): { codes: Uint8Array;
     points.forEach((point, n) => {
       codes[n * PARTS + part] = nearest(point, choices);
     });
-    choices.forEach((choice, n) =>
-      choice.forEach((value, i) => {
+    for (const [n, choice] of choices.entries()) {
+      for (const [i, value] of choice.entries()) {
         codebook[(part * CHOICES + n) * PART + i] = Math.max(-127, Math.min(127, Math.round(value * 127)));
-      }),
-    );
+      }
+    }
   }
   return { codes, codebook: new Uint8Array(codebook.buffer) };
 }

@@ -20,7 +20,8 @@ export function readVectors(): Vectors {
   const codebook = bytes.subarray(0, PARTS * CHOICES * PART);
   const codes = bytes.subarray(codebook.length);
   const ids = new Map(words.map((word, id) => [word, id]));
-  const of = (word: string): Float32Array | null => {
+  const made = new Map<string, Float32Array | null>();
+  const make = (word: string): Float32Array | null => {
     const rows = word.split(' ').flatMap((each) => ids.get(each) ?? []);
     if (rows.length === 0) return null;
     const sum = new Float32Array(PARTS * PART);
@@ -32,6 +33,10 @@ export function readVectors(): Vectors {
     }
     const length = Math.hypot(...sum) || 1;
     return sum.map((value) => value / length);
+  };
+  const of = (word: string): Float32Array | null => {
+    if (!made.has(word)) made.set(word, make(word));
+    return made.get(word)!;
   };
   return { words, codebook, codes, of };
 }

@@ -1,0 +1,30 @@
+import type { WordForm } from './types.ts';
+
+const DETERMINERS =
+  /^(the|an?|this|these|those|my|your|his|her|its|our|their|some|any|no|every|each|many|few|several|two|three|four|five|six|ten)$/;
+const BE = /^(am|is|are|was|were|be|been|being)$/;
+const MODALS = /^(will|would|can|could|may|might|must|should|shall|cannot|can't|won't|don't|didn't|doesn't)$/;
+const PREPOSITIONS = /^(of|in|on|at|by|with|for|from|into|between|against|through|during)$/;
+const OBJECTS = /^(the|an?|this|these|those|my|your|his|its|our|their|it|them|him|us|me|you)$/;
+
+/** What a reading that grammar speaks against loses, in log odds. */
+const UNLIKELY = -3;
+
+/**
+ * What the words just before and after say against a reading, 0 for nothing: no verb in -s after a form of be (the
+ * towns are rivals) or a determiner, no plain verb after a determiner, no noun after a modal (may harm), no adjective
+ * before an article or a possessive (celebrated its birthday) unless a form of be stands before it.
+ */
+export function ruleOut({ part, form }: WordForm, before: string, after: string): number {
+  if (part === 'v') {
+    const noun = DETERMINERS.test(before) || PREPOSITIONS.test(before);
+    if ((form === 's' || form === 'base') && (noun || BE.test(before))) return UNLIKELY;
+    if (form === 's' && (MODALS.test(before) || before === 'to')) return UNLIKELY;
+    return 0;
+  }
+  if (MODALS.test(before) && part !== 'r') return UNLIKELY;
+  if (part === 'a' && OBJECTS.test(after) && !BE.test(before)) return UNLIKELY;
+  if (part === 'a' && (DETERMINERS.test(before) || BE.test(before)) && after === 'of') return UNLIKELY / 2;
+  if (part === 'n' && form === 'base' && OBJECTS.test(after) && before === 'to') return UNLIKELY;
+  return 0;
+}
