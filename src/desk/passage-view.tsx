@@ -11,6 +11,7 @@ import { CompareView } from './compare-view.tsx';
 import { findDraft } from './draft.ts';
 import { type Keeper, keepPassage } from './keep-passage.ts';
 import { LongSentences } from './long-sentences.tsx';
+import { OutMenu } from './out/out-menu.tsx';
 import type { PassageEditor, PassageWord } from './passage-editor.ts';
 import { PassageField } from './passage-field.tsx';
 import { createLineShader } from './shade-line.ts';
@@ -108,6 +109,7 @@ export function PassageView({ id, groups, sequences, onParted }: PassageViewProp
             compare with the text as found
           </label>
         </div>
+        <OutMenu {...{ passage, version, shade, engine }} groupName={group?.name ?? null} />
       </div>
       {failed && (
         <p class="note note-wrong" role="alert">
