@@ -29,6 +29,7 @@ export default defineConfig({
           include: ['tests/e2e/firefox.spec.ts'],
           testTimeout: 60_000,
           hookTimeout: 60_000,
+          fileParallelism: false,
         },
       },
     ],
