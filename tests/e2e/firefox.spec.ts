@@ -36,6 +36,15 @@ function eventually<T>(ask: () => Promise<T>): ReturnType<typeof expect.poll<T>>
 const outerHtml = (page: FirefoxPage): Promise<string> =>
   page.evaluate(() => document.documentElement.outerHTML);
 const highlights = (page: FirefoxPage): Promise<number> => page.evaluate(() => CSS.highlights.size);
+/** Words of the card, which stands in a closed shadow root. */
+const cardText = (): Promise<string> =>
+  firefox.inTab((document) => {
+    const roots = [...document.querySelectorAll('*')].map(
+      (element) =>
+        (element as unknown as { openOrClosedShadowRoot: ShadowRoot | null }).openOrClosedShadowRoot,
+    );
+    return roots.map((root) => root?.textContent ?? '').join('');
+  });
 const sidebarText = (): Promise<string> => firefox.inSidebar((document) => document.body.textContent ?? '');
 
 describe('a long article for the Herons', () => {
@@ -91,6 +100,26 @@ describe('a short page', () => {
     ]);
     await firefox.press();
     await eventually(sheets).toBe(0);
+  });
+
+  test('a pointer at rest on a word opens its card', async () => {
+    const page = await open(server.serve('pier.html', story));
+    await firefox.press();
+    await eventually(async () => (await markedWords(page)).beyond).toContain('lighthouse');
+    const { x, y } = await page.evaluate(() => {
+      const [range] = [...CSS.highlights.get('wr-1')!] as StaticRange[];
+      const live = document.createRange();
+      live.setStart(range!.startContainer, range!.startOffset);
+      live.setEnd(range!.endContainer, range!.endOffset);
+      const { left, top, width, height } = live.getBoundingClientRect();
+      return { x: Math.round(left + width / 2), y: Math.round(top + height / 2) };
+    });
+    await page.moveTo(x, y + 200);
+    await page.moveTo(x, y);
+    await eventually(cardText).toContain('lighthouse');
+    expect(await page.evaluate(() => document.documentElement.lastElementChild?.shadowRoot)).toBe(null);
+    await page.press('Escape');
+    await eventually(cardText).toBe('');
   });
 
   test('the context menu checks a selection, also after the extension was off', async () => {
