@@ -26,7 +26,7 @@ export function findEdge(element: Element, style = getComputedStyle(element)): E
   if (tagName === 'BR') return 'line';
   const apart = STANDS_APART.has(tagName);
   if (!apart && /^(inline|contents|ruby|ruby-.*)$/.test(display)) {
-    if (!hasGap(element, style)) return 'none';
+    if (display !== 'inline' || !hasGap(element, style)) return 'none';
     return tagName === 'A' ? 'line' : 'word';
   }
   const inLine = /^(inline|contents)/.test(display);

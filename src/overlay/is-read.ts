@@ -15,12 +15,13 @@ const LEFT_OUT = new Set(
 export function isRead(element: Element, style = getComputedStyle(element)): 'all' | 'parts' | 'none' {
   if (LEFT_OUT.has(element.tagName) || (element.tagName === 'PRE' && isCode(element))) return 'none';
   if (element instanceof HTMLElement && element.isContentEditable) return 'none';
-  if (style.contentVisibility === 'hidden' || style.display === 'none') return 'none';
+  const { display } = style;
+  if (display === 'none' || (display !== 'inline' && style.contentVisibility === 'hidden')) return 'none';
   if (isUnseen(element, style) || isIcon(element, style)) return 'none';
   if (element instanceof HTMLDetailsElement && !element.open) return 'parts';
   if (!element.checkVisibility({ visibilityProperty: true })) {
     if (style.visibility !== 'visible') return 'parts';
-    if (style.display !== 'contents' || !isDrawn(element)) return 'none';
+    if (display !== 'contents' || !isDrawn(element)) return 'none';
   }
   return style.fontSize === '0px' ? 'parts' : 'all';
 }
@@ -46,6 +47,12 @@ function isIcon({ className }: Element, style: CSSStyleDeclaration): boolean {
 /** An element without a box of its own (display: contents) is drawn when what is around it is. */
 function isDrawn(element: Element): boolean {
   const around = elementAround(element);
+  if (
+    around instanceof HTMLDetailsElement &&
+    !around.open &&
+    element !== around.querySelector(':scope > summary')
+  )
+    return false;
   if (!around || around.checkVisibility()) return true;
   return getComputedStyle(around).display === 'contents' && isDrawn(around);
 }

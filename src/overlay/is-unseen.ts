@@ -9,11 +9,7 @@ const MAY_BE_PICTURE = new Set(['A', 'BUTTON', 'H1', 'H2', 'H3']);
  * unfolded counts as seen, since it will be in a moment.
  */
 export function isUnseen(element: Element, style: CSSStyleDeclaration): boolean {
-  const hidden =
-    style.opacity === '0' ||
-    isFolded(element, style) ||
-    hasTextSetOut(element, style) ||
-    (isTakenOut(style) && isPutAway(style));
+  const hidden = style.opacity === '0' || (hasBox(style) && hidesItsText(element, style));
   return hidden && !isMoving(element);
 }
 
@@ -22,10 +18,18 @@ export function isTakenOut({ position }: CSSStyleDeclaration): boolean {
   return position === 'absolute' || position === 'fixed';
 }
 
-/** Boxes in a line have no inner size of their own, and the page's is the view's. */
-function isFolded(element: Element, { display, overflowY }: CSSStyleDeclaration): boolean {
-  if (overflowY === 'visible' || /^(?:inline|contents)$/.test(display) || element.tagName === 'BODY')
-    return false;
+/** What only styles a line cannot hide it by its size or place. */
+function hasBox({ display }: CSSStyleDeclaration): boolean {
+  return display !== 'inline' && display !== 'contents';
+}
+
+function hidesItsText(element: Element, style: CSSStyleDeclaration): boolean {
+  return isFolded(element, style) || hasTextSetOut(element, style) || (isTakenOut(style) && isPutAway(style));
+}
+
+/** The page's own box is the view's, whatever its size. */
+function isFolded(element: Element, { overflowY }: CSSStyleDeclaration): boolean {
+  if (overflowY === 'visible' || element.tagName === 'BODY') return false;
   return element.clientHeight <= 1 || element.clientWidth <= 1;
 }
 
