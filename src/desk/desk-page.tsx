@@ -13,7 +13,7 @@ import { useDesk } from './use-desk.ts';
 export function DeskPage() {
   const desk = useDesk();
   const [note, setNote] = useState<{ readonly id: string; readonly says: string } | null>(null);
-  const { groups, sequences, passages, opened, taking } = desk;
+  const { groups, sequences, passages, opened, taking, swap } = desk;
   return (
     <div class="page desk">
       <header class="masthead">
@@ -35,6 +35,7 @@ export function DeskPage() {
                 id={opened}
                 groups={groups}
                 sequences={sequences}
+                swap={swap}
                 onParted={(title) =>
                   setNote({
                     id: opened,
@@ -45,7 +46,7 @@ export function DeskPage() {
             ) : taking === null ? (
               <IntakeView />
             ) : (
-              <TakeView tab={taking} onNote={(id, says) => setNote({ id, says })} />
+              <TakeView {...taking} onNote={(id, says) => setNote({ id, says })} />
             )}
           </main>
         </>

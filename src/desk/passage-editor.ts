@@ -36,6 +36,13 @@ export interface PassageEditorOptions {
   readonly signal: AbortSignal;
 }
 
+/** A part of the text to be replaced, by its place before any of the edits. */
+export interface TextEdit {
+  readonly from: number;
+  readonly to: number;
+  readonly text: string;
+}
+
 /** How the text is shaded at present. */
 export interface Shading {
   readonly shade: (line: string) => ShadedLine;
@@ -51,6 +58,8 @@ export interface PassageEditor {
   text(): string;
   /** Replaces one place; the cursor stands behind it then. */
   replace(from: number, to: number, text: string): void;
+  /** Makes several edits as one, to be undone as one. */
+  edit(edits: readonly TextEdit[]): void;
   /** Replaces a word wherever it stands, keeping capitals; gives how often. */
   replaceEverywhere(word: string, text: string): number;
   /** Goes to the next (1) or previous (-1) word that is not yet decodable; false when there is none. */
@@ -148,6 +157,12 @@ export function createPassageEditor(options: PassageEditorOptions): PassageEdito
     text: () => view.state.doc.toString(),
     replace(from, to, text) {
       view.dispatch({ changes: { from, to, insert: text }, selection: { anchor: from + text.length } });
+      view.focus();
+    },
+    edit(edits) {
+      view.dispatch({
+        changes: edits.map(({ from, to, text }) => ({ from, to, insert: text })),
+      });
       view.focus();
     },
     replaceEverywhere(word, text) {

@@ -14,33 +14,40 @@ import { LongSentences } from './long-sentences.tsx';
 import { OutMenu } from './out/out-menu.tsx';
 import type { PassageEditor, PassageWord } from './passage-editor.ts';
 import { PassageField } from './passage-field.tsx';
+import { PlanView } from './plan/plan-view.tsx';
 import { createLineShader } from './shade-line.ts';
 import { SourceFields } from './source-fields.tsx';
 import { StoryWords } from './story-words.tsx';
 import { countWords } from './text-counts.ts';
-import { noteSaved, openPassage } from './use-desk.ts';
+import { noteSaved, openPassage, type WantedSwap } from './use-desk.ts';
 import { useJudge } from './use-judge.ts';
 import { setVersion, versionFor } from './versions.ts';
 import { WordView } from './word-view.tsx';
+
+const AS_FOUND = 'as-found';
 
 interface PassageViewProps {
   readonly id: string;
   readonly groups: Groups;
   readonly sequences: Sequences;
+  /** Made once the passage is open, where it can be undone. */
+  readonly swap: WantedSwap | null;
   /** Another window changed it too; this one's is kept under the title given. */
   readonly onParted: (title: string) => void;
 }
 
 /** One passage: its text as the chosen group is to read it, with what stands in the way. */
-export function PassageView({ id, groups, sequences, onParted }: PassageViewProps) {
+export function PassageView({ id, groups, sequences, swap, onParted }: PassageViewProps) {
   const { passage, change, isGone } = usePassage(id, onParted);
   const [groupId, setGroupId] = useState(groups.chosen);
-  const [comparing, setComparing] = useState(false);
+  const [beside, setBeside] = useState('');
   const [longest, setLongest] = useState<number | null>(null);
   const [word, setWord] = useState<PassageWord | null>(null);
   const editor = useRef<PassageEditor | null>(null);
   const places = useRef(new Map<string, number>());
+  const made = useRef<WantedSwap | null>(null);
   const group = groups.groups[groupId] ?? null;
+  const isBeside = beside !== '' && beside !== groupId;
   const { judge, engine, failed } = useJudge(group, sequences);
   const shade = useMemo(() => judge && createLineShader(judge), [judge]);
   const version = passage && versionFor(passage, groupId);
@@ -52,11 +59,25 @@ export function PassageView({ id, groups, sequences, onParted }: PassageViewProp
       judge && shade && version ? vet(countWords(text, shade), withStoryWords(judge, storyWords)) : null,
     [judge, shade, text, version, storyWords],
   );
+  useEffect(() => {
+    if (!swap || !shade || !editor.current || made.current === swap) return;
+    made.current = swap;
+    history.replaceState(null, '', `#passage/${id}`);
+    editor.current.replaceEverywhere(swap.word, swap.text);
+    editor.current.goTo(swap.text, 0);
+  }, [swap, shade, passage === null]);
   if (isGone) return <p class="note">This passage is no longer on the desk.</p>;
   if (!passage || !version) return <p class="note">Opening the passage…</p>;
 
   const write = (changed: string): void =>
     change((now) => setVersion(now, groupId, (kept) => ({ ...kept, text: changed })));
+  const addStoryWords = (words: readonly string[]): void =>
+    change((now) =>
+      setVersion(now, groupId, (kept) => ({
+        ...kept,
+        storyWords: [...kept.storyWords, ...words.map((word) => ({ word, meaning: '' }))],
+      })),
+    );
   const unsure = new Set(
     report?.words.filter(({ standing }) => standing === 'unsure').map((entry) => entry.word),
   );
@@ -100,14 +121,27 @@ export function PassageView({ id, groups, sequences, onParted }: PassageViewProp
               ))}
             </select>
           </span>
-          <label class="tick">
-            <input
-              type="checkbox"
-              checked={comparing}
-              onChange={(event) => setComparing(event.currentTarget.checked)}
-            />{' '}
-            compare with the text as found
-          </label>
+          <span>
+            <label for="desk-beside" class="quiet">
+              beside
+            </label>{' '}
+            <select
+              id="desk-beside"
+              class="field"
+              value={beside}
+              onChange={(event) => setBeside(event.currentTarget.value)}
+            >
+              <option value="">nothing</option>
+              <option value={AS_FOUND}>the text as found</option>
+              {Object.entries(groups.groups)
+                .filter(([key]) => key !== groupId && key in passage.versions)
+                .map(([key, { name }]) => (
+                  <option key={key} value={key}>
+                    the text for {name}
+                  </option>
+                ))}
+            </select>
+          </span>
         </div>
         <OutMenu {...{ passage, version, shade, engine }} groupName={group?.name ?? null} />
       </div>
@@ -118,8 +152,14 @@ export function PassageView({ id, groups, sequences, onParted }: PassageViewProp
       )}
       <div class="desk-columns">
         <div class="desk-text">
-          {comparing ? (
-            <CompareView original={passage.original} text={text} />
+          {isBeside ? (
+            <CompareView
+              from={{
+                name: beside === AS_FOUND ? 'As found' : (groups.groups[beside]?.name ?? beside),
+                text: beside === AS_FOUND ? passage.original : versionFor(passage, beside).text,
+              }}
+              to={{ name: group?.name ?? '', text }}
+            />
           ) : (
             <PassageField
               key={`${id} ${groupId}`}
@@ -138,7 +178,7 @@ export function PassageView({ id, groups, sequences, onParted }: PassageViewProp
           </p>
         </div>
         <div class="desk-side">
-          {word && judge && engine && !comparing && (
+          {word && judge && engine && !isBeside && (
             <WordView
               word={word}
               analysis={engine.analyze(word.key)}
@@ -147,17 +187,7 @@ export function PassageView({ id, groups, sequences, onParted }: PassageViewProp
                 if (everywhere) editor.current?.replaceEverywhere(word.text, swap);
                 else editor.current?.replace(word.from, word.to, swap);
               }}
-              onStoryWord={() =>
-                change((now) =>
-                  setVersion(now, groupId, (kept) => ({
-                    ...kept,
-                    storyWords: [
-                      ...kept.storyWords,
-                      { word: splitKey(word.key).word.toLowerCase(), meaning: '' },
-                    ],
-                  })),
-                )
-              }
+              onStoryWord={() => addStoryWords([splitKey(word.key).word.toLowerCase()])}
               isStoryWord={storyWords.includes(splitKey(word.key).word.toLowerCase())}
             />
           )}
@@ -168,6 +198,16 @@ export function PassageView({ id, groups, sequences, onParted }: PassageViewProp
               change((now) => setVersion(now, groupId, (kept) => ({ ...kept, storyWords: changed })))
             }
           />
+          {judge && shade && !isBeside && (
+            <PlanView
+              text={text}
+              shade={shade}
+              judge={judge}
+              storyWords={storyWords}
+              onEdit={(edits) => editor.current?.edit(edits)}
+              onStoryWords={addStoryWords}
+            />
+          )}
           <LongSentences text={text} longest={longest} onChange={setLongest} />
           {report && groupId === groups.chosen && (
             <GapList

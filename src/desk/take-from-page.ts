@@ -1,4 +1,5 @@
 import { askPage, askWords, listFrames } from '../host/client.ts';
+import { loadPassages } from '../host/passages-store.ts';
 import { addPassage } from './new-passage.ts';
 import { writeLines } from './passage-lines.ts';
 
@@ -13,7 +14,8 @@ export interface Taken {
 }
 
 /**
- * Puts the text that is checked on a shaded page on the desk, with where it comes from. Rejects with `TakeFault` when the
+ * Puts the text that is checked on a shaded page on the desk, with where it comes from; one that lies there already is
+ * found again. Rejects with `TakeFault` when the
  * page is no longer shaded or has no words, with `StorageFault` when it cannot be kept.
  */
 export async function takeFromPage(tab: number): Promise<Taken> {
@@ -31,14 +33,20 @@ export async function takeFromPage(tab: number): Promise<Taken> {
     throw new TakeFault(
       'There are no words in what is checked on the page. Choose “Whole page” in the panel, or select the text.',
     );
+  const text = writeLines(lines);
+  const pictures = parts.reduce((sum, part) => sum + (part?.pictures ?? 0), 0);
+  const before = (await loadPassages()).find(
+    ({ source, original }) => source.url === words.url && original === text,
+  );
+  if (before) return { id: before.id, pictures: 0 };
   const id = await addPassage({
     title: words.title || lines[0]!.text.slice(0, 60),
-    text: writeLines(lines),
+    text,
     url: words.url,
     byline: words.byline,
     date: dayOf(words.date),
   });
-  return { id, pictures: parts.reduce((sum, part) => sum + (part?.pictures ?? 0), 0) };
+  return { id, pictures };
 }
 
 /** 2026-11-25T08:00Z is 25 November 2026; what is no date stays as it is. */

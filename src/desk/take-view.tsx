@@ -1,16 +1,18 @@
 import { useEffect, useState } from 'preact/hooks';
 import { StorageFault } from '../host/store-item.ts';
 import { TakeFault, takeFromPage } from './take-from-page.ts';
-import { noteSaved, openPassage } from './use-desk.ts';
+import { noteSaved, openPassage, type WantedSwap } from './use-desk.ts';
 
 interface TakeViewProps {
   readonly tab: number;
+  /** A swap to be made in it, if one was asked for. */
+  readonly swap: WantedSwap | null;
   /** Something the teacher should know of what was taken. */
   readonly onNote: (id: string, says: string) => void;
 }
 
 /** Takes the text of a page to the desk, and opens it there. */
-export function TakeView({ tab, onNote }: TakeViewProps) {
+export function TakeView({ tab, swap, onNote }: TakeViewProps) {
   const [fault, setFault] = useState<string | null>(null);
   useEffect(() => {
     takeFromPage(tab).then(
@@ -18,7 +20,7 @@ export function TakeView({ tab, onNote }: TakeViewProps) {
         noteSaved();
         if (pictures > 0)
           onNote(id, pictures === 1 ? 'One picture was left out.' : `${pictures} pictures were left out.`);
-        openPassage(id);
+        openPassage(id, swap);
       },
       (error: unknown) =>
         setFault(

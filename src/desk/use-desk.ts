@@ -10,7 +10,15 @@ export interface Desk {
   readonly passages: readonly Passage[] | null;
   readonly opened: string | null;
   /** The tab whose text is to be taken to the desk. */
-  readonly taking: number | null;
+  readonly taking: { readonly tab: number; readonly swap: WantedSwap | null } | null;
+  /** A swap to be made in the opened passage, as asked for in the panel. */
+  readonly swap: WantedSwap | null;
+}
+
+/** A word to be replaced wherever it stands. */
+export interface WantedSwap {
+  readonly word: string;
+  readonly text: string;
 }
 
 const listeners = new Set<() => void>();
@@ -21,10 +29,11 @@ export function noteSaved(): void {
 }
 
 /** Shows a passage; null shows how to put one on the desk. */
-export function openPassage(id: string | null): void {
+export function openPassage(id: string | null, swap: WantedSwap | null = null): void {
   // A text is taken once: going back does not take it again.
   if (readAddress().taking !== null) history.replaceState(null, '', '#new');
-  location.hash = id === null ? '#new' : `#passage/${id}`;
+  const wanted = swap ? `/${encodeURIComponent(swap.word)}/${encodeURIComponent(swap.text)}` : '';
+  location.hash = id === null ? '#new' : `#passage/${id}${wanted}`;
 }
 
 /** Everything the desk shows, kept up to date. */
@@ -32,7 +41,7 @@ export function useDesk(): Desk {
   const [groups, setGroups] = useState<Groups | null>(null);
   const [sequences, setSequences] = useState<Sequences | null>(null);
   const [passages, setPassages] = useState<readonly Passage[] | null>(null);
-  const [{ opened, taking }, setOpened] = useState(readAddress);
+  const [{ opened, taking, swap }, setOpened] = useState(readAddress);
   useEffect(() => {
     const controller = new AbortController();
     const { signal } = controller;
@@ -48,13 +57,23 @@ export function useDesk(): Desk {
     list();
     return () => controller.abort();
   }, []);
-  return { groups, sequences, passages, opened, taking };
+  return { groups, sequences, passages, opened, taking, swap };
 }
 
-function readAddress(): Pick<Desk, 'opened' | 'taking'> {
-  const tab = /^#take\/(\d+)$/.exec(location.hash)?.[1];
+function readAddress(): Pick<Desk, 'opened' | 'taking' | 'swap'> {
+  const [view, id = '', word, text] = location.hash.slice(1).split('/').map(decode);
+  const swap = word && text ? { word, text } : null;
   return {
-    opened: /^#passage\/([\w-]+)$/.exec(location.hash)?.[1] ?? null,
-    taking: tab === undefined ? null : Number(tab),
+    opened: view === 'passage' && /^[\w-]+$/.test(id) ? id : null,
+    taking: view === 'take' && /^\d+$/.test(id) ? { tab: Number(id), swap } : null,
+    swap,
   };
+}
+
+function decode(part: string): string {
+  try {
+    return decodeURIComponent(part);
+  } catch {
+    return part;
+  }
 }

@@ -38,6 +38,13 @@ export type WordAction =
   | { readonly do: 'by-sight' | 'name' | 'skip'; readonly word: WordKey }
   | { readonly do: 'teach'; readonly pattern: PatternId };
 
+/** A word in its sentence; offsets are UTF-16 units into the sentence. */
+export interface WordInSentence {
+  readonly sentence: string;
+  readonly start: number;
+  readonly end: number;
+}
+
 /** The text of a page with its headings, paragraphs and lists. */
 export interface PagePassage {
   readonly lines: readonly {
@@ -58,11 +65,7 @@ export interface ToBackground {
   explain: (key: WordKey) => WordExplanation;
   act: (action: WordAction) => void;
   /** Words that say the same in a sentence and the group can read, best first; offsets are UTF-16 units. */
-  swaps: (word: {
-    readonly sentence: string;
-    readonly start: number;
-    readonly end: number;
-  }) => { readonly text: string; readonly reads: boolean }[];
+  swaps: (word: WordInSentence) => { readonly text: string; readonly reads: boolean }[];
 }
 
 /** Asked of the content script in one tab. */
@@ -71,6 +74,8 @@ export interface ToPage {
   words: () => PageWords;
   /** Scrolls to the n-th place of a word and marks it for a moment, if there are so many; gives their number. */
   goTo: (place: { readonly key: WordKey; readonly n: number }) => number;
+  /** The sentence of the n-th place of a word; null when there are not so many. */
+  sentence: (place: { readonly key: WordKey; readonly n: number }) => WordInSentence | null;
   /** Checks another text of the page; gives the one that is checked now, which is another if there is none such. */
   setScope: (scope: Scope) => Scope;
   /** The text that is checked, line by line, to be taken to the desk. */

@@ -4,16 +4,15 @@ import { askBackground } from './client.ts';
 import {
   type Answers,
   answer,
-  type Given,
   isQuestion,
   type PageNews,
   type PagePassage,
   type PageWords,
   type Scope,
-  type ToBackground,
   type ToPage,
   type WordAction,
   type WordExplanation,
+  type WordInSentence,
 } from './messages.ts';
 import { watchStoredGroups } from './watch-stored.ts';
 
@@ -22,6 +21,7 @@ export interface HostedPage {
   words(): PageWords;
   rejudge(): Promise<void>;
   goTo(place: { key: WordKey; n: number }): number;
+  sentence(place: { key: WordKey; n: number }): WordInSentence | null;
   setScope(scope: Scope): Promise<Scope>;
   takePassage(): Promise<PagePassage>;
   step(direction: 1 | -1): void;
@@ -33,7 +33,7 @@ export interface HostedOptions {
   readonly explain: (key: WordKey) => Promise<WordExplanation>;
   readonly act: (action: WordAction) => Promise<void>;
   readonly swaps: (
-    word: Given<ToBackground, 'swaps'>,
+    word: WordInSentence,
   ) => Promise<readonly { readonly text: string; readonly reads: boolean }[]>;
   readonly signal: AbortSignal;
   readonly onChange: () => void;

@@ -60,6 +60,8 @@ export interface Overlay {
   standingOf(place: WordPlace): Standing | undefined;
   /** The sentence a word stands in; null when the page has changed since. */
   sentenceOf(place: WordPlace): WordInSentence | null;
+  /** The sentence of the n-th place of a word, counting on from the first; null when it is nowhere. */
+  sentence(place: { key: WordKey; n: number }): WordInSentence | null;
   /** The text that is checked, line by line. */
   takePassage(): Promise<TakenPassage>;
   /** Brings one place into view and marks it for a moment. */
@@ -134,6 +136,11 @@ export function startOverlay(doc: Document, options: OverlayOptions): Overlay {
     } else if ((await reader.follow(touched, gone)) || isGivenUp) onChange?.();
   }
 
+  function sentenceOf(place: WordPlace): WordInSentence | null {
+    const block = text.blockOf(place.ranges[0]?.startContainer as Text);
+    return block ? findSentence(block, place) : null;
+  }
+
   watch(doc);
   watchDisplay(doc, () => inTurn(async () => void ((await reader.lookAgain()) && onChange?.())), signal);
   watchSelection(doc, () => onChange?.(), signal);
@@ -165,10 +172,12 @@ export function startOverlay(doc: Document, options: OverlayOptions): Overlay {
     rejudge: () => inTurn(reader.rejudge),
     finder: createWordFinder(doc, text, () => [...shadowRoots]),
     standingOf: ({ key }) => standings.get(key),
-    sentenceOf(place) {
-      const block = text.blockOf(place.ranges[0]?.startContainer as Text);
-      return block ? findSentence(block, place) : null;
+    sentence: ({ key, n }) => {
+      const places = text.places(key);
+      const place = places[n % places.length];
+      return place ? sentenceOf(place) : null;
     },
+    sentenceOf,
     takePassage: () => takePassage(doc, scope, signal),
     pointAt,
     goTo: ({ key, n }) => {

@@ -29,6 +29,8 @@ export interface ShadedPage {
   rejudge(): Promise<void>;
   /** Shows the n-th place of a word, if there are so many; gives their number. */
   goTo(place: { key: WordKey; n: number }): number;
+  /** The sentence of the n-th place of a word; null when it is nowhere. */
+  sentence(place: { key: WordKey; n: number }): WordInSentence | null;
   /** Checks another text of the page; gives the one that is checked then. */
   setScope(kind: ScopeKind): Promise<ScopeKind>;
   /** Opens the card of the next (1) or previous (-1) word that is not yet decodable. */

@@ -13,6 +13,7 @@ import { AlsoTaught } from './also-taught.tsx';
 import { DeskLink } from './desk-link.tsx';
 import { ScopeChoice } from './scope-choice.tsx';
 import { useExplanation } from './use-explanation.ts';
+import { useSwaps } from './use-swaps.ts';
 import { WordCard } from './word-card.tsx';
 
 interface ShadedPageProps {
@@ -26,6 +27,8 @@ interface ShadedPageProps {
 export function ShadedPage({ tab, page, report, alsoTaught }: ShadedPageProps) {
   const [opened, setOpened] = useState<WordLinks['opened']>(null);
   const explanation = useExplanation(opened?.word ?? null, report);
+  const isHard = explanation !== null && /beyond|unsure/.test(explanation.verdict.standing);
+  const swaps = useSwaps(tab, isHard ? (opened?.word ?? null) : null, report);
   const places = useRef(new Map<WordKey, number>());
   const opener = useRef<Element | null>(null);
   const { tally, gaps, words } = report;
@@ -60,7 +63,13 @@ export function ShadedPage({ tab, page, report, alsoTaught }: ShadedPageProps) {
       goTo(word);
     },
     card: explanation && (
-      <WordCard explanation={explanation} onNext={() => opened && goTo(opened.word)} onClose={close} />
+      <WordCard
+        explanation={explanation}
+        swaps={swaps}
+        tab={tab}
+        onNext={() => opened && goTo(opened.word)}
+        onClose={close}
+      />
     ),
   };
   return (

@@ -7,12 +7,15 @@ import './word-card.css';
 
 interface WordCardProps {
   readonly explanation: WordExplanation;
+  /** Words that say the same and can be read; null while they are looked for, or when none are wanted. */
+  readonly swaps: readonly { readonly text: string; readonly reads: boolean }[] | null;
+  readonly tab: number;
   readonly onNext: () => void;
   readonly onClose: () => void;
 }
 
 /** One word taken apart: its spellings with their sounds, base and endings, syllables, and what is missing. */
-export function WordCard({ explanation, onNext, onClose }: WordCardProps) {
+export function WordCard({ explanation, swaps, tab, onNext, onClose }: WordCardProps) {
   const { analysis, verdict } = explanation;
   const { word, readings } = analysis;
   return (
@@ -38,6 +41,25 @@ export function WordCard({ explanation, onNext, onClose }: WordCardProps) {
         <p>
           <span class="quiet">still needed</span> {verdict.missing.map(patternLabel).join('; ')}
         </p>
+      )}
+      {swaps && swaps.length > 0 && (
+        <p class="swaps">
+          <span class="quiet">say instead, at the desk</span>{' '}
+          {swaps.map(({ text, reads }) => (
+            <a
+              key={text}
+              class={reads ? 'swap' : 'swap swap-beyond'}
+              href={`/desk.html#take/${tab}/${encodeURIComponent(word)}/${encodeURIComponent(text)}`}
+              target="_blank"
+              rel="noopener"
+            >
+              {text}
+            </a>
+          ))}
+        </p>
+      )}
+      {swaps?.length === 0 && (
+        <p class="quiet">No swap says the same and can be read: teach it as a story word, or leave it.</p>
       )}
     </section>
   );

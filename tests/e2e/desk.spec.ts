@@ -113,9 +113,30 @@ describe('a passage', () => {
     await expect.poll(words).not.toContain('He ran.');
     await desk.getByLabel('For', { exact: true }).selectOption('Herons');
     await expect.poll(words).toContain('He ran.');
-    await desk.getByLabel('compare with the text as found').check();
+    await desk.getByLabel('beside').selectOption('the text as found');
     expect(await desk.locator('ins').allTextContents()).toEqual([' He ran.']);
     await expectSound();
+  });
+
+  test('is brought to a target by the changes that are ticked, and by no others', async () => {
+    await put();
+    const before = await words();
+    await desk.getByText('Plan the changes').click();
+    await desk.getByLabel('Bring it to').selectOption('every word');
+    await desk.getByLabel('with at most').selectOption('2 story words');
+    await desk.getByRole('button', { name: 'Propose changes' }).click();
+    const planned = desk.locator('.planned');
+    await planned.getByRole('checkbox').first().waitFor();
+    const labels = await planned.getByRole('listitem').allTextContents();
+    expect(labels.filter((label) => /Teach .* as a story word/.test(label)).length).toBeLessThanOrEqual(2);
+    expect(labels.join()).toContain('Say “got” for “purchased”');
+    expect(await words(), 'nothing is changed yet').toBe(before);
+    await expectSound();
+    await planned.getByLabel(/Say “got” for “purchased”/).check();
+    await desk.getByRole('button', { name: 'Make the ticked changes' }).click();
+    await expect.poll(words).toBe(before.replace('purchased', 'got'));
+    await field().press('Control+z');
+    await expect.poll(words).toBe(before);
   });
 
   test('marks sentences over the length that is set', async () => {
@@ -220,6 +241,31 @@ describe('a text comes from', () => {
     await desk.getByText(`Source: ${''}`).first().waitFor();
     expect(await desk.locator('summary').first().textContent()).toContain(story);
     await desk.reload();
+    expect((await stored()).length).toBe(1);
+  });
+
+  test('a swap pressed in the panel, made in the passage and undone there; the same page lies on the desk once', async () => {
+    const page = await browser.open(
+      browser.serve('lamp.html', '<title>A Lamp</title><p>Bram purchased a lamp. Wilma purchased a net.'),
+    );
+    await browser.press(page);
+    await page.waitForFunction(() => CSS.highlights.size > 0);
+    const panel = await browser.openPanel(page);
+    await panel.getByRole('button', { name: 'purchased', exact: true }).first().click();
+    for (const n of [1, 2]) {
+      const opening = browser.context.waitForEvent('page');
+      await panel.getByRole('link', { name: 'got', exact: true }).click();
+      desk = await opening;
+      await desk.waitForSelector('.cm-line');
+      await expect.poll(words).toBe('Bram got a lamp. Wilma got a net.');
+      expect(await desk.evaluate(() => location.hash)).toMatch(/^#passage\/[\w-]+$/);
+      if (n === 1) {
+        await desk.keyboard.press('Control+z');
+        await expect.poll(words).toBe('Bram purchased a lamp. Wilma purchased a net.');
+        await expect.poll(async () => JSON.stringify(await stored())).toContain('purchased a net');
+        await desk.close();
+      }
+    }
     expect((await stored()).length).toBe(1);
   });
 

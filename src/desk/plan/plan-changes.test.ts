@@ -1,0 +1,84 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { type Change, type PlanWord, planChanges } from './plan-changes.ts';
+
+/** `a B a | B c`: small letters are read, capitals not; a bar ends a sentence. */
+function passage(text: string): { words: PlanWord[]; places(letter: string): number[] } {
+  const sentences = text.split('|').map((sentence) => sentence.trim().split(' '));
+  const all = sentences.flatMap((sentence, number) =>
+    sentence.map((letter) => ({
+      letter,
+      word: { readable: letter === letter.toLowerCase(), sentence: number },
+    })),
+  );
+  return {
+    words: all.map(({ word }) => word),
+    places: (wanted) => all.flatMap(({ letter }, i) => (letter === wanted ? [i] : [])),
+  };
+}
+
+const options = { target: 95, storyWords: 2 };
+
+describe('a plan', () => {
+  const { words, places } = passage('a B a a | B a a C | D a');
+  const swap: Change = { kind: 'swap', word: 'B', swap: 'b', places: places('B') };
+  const teach: Change = { kind: 'story-word', word: 'C', places: places('C') };
+  const drop: Change = { kind: 'drop', sentence: 2 };
+
+  test('takes what does most first, and tells the reach before and after', () => {
+    expect(planChanges(words, [drop, teach, swap], { ...options, target: 100 })).toEqual([
+      { change: swap, before: 60, after: 80 },
+      { change: teach, before: 80, after: 90 },
+      { change: drop, before: 90, after: 100 },
+    ]);
+  });
+
+  test('stops at the target', () => {
+    expect(planChanges(words, [drop, teach, swap], { ...options, target: 80 })).toHaveLength(1);
+    expect(planChanges(words, [drop, teach, swap], { ...options, target: 60 })).toEqual([]);
+  });
+
+  test('proposes no more story words than wanted', () => {
+    const kinds = planChanges(words, [drop, teach, swap], { target: 100, storyWords: 0 });
+    expect(kinds.map(({ change }) => change.kind)).toEqual(['swap', 'drop']);
+  });
+
+  test('prefers the gentler of two that do as much, and never drops all', () => {
+    const other: Change = { kind: 'swap', word: 'C', swap: 'c', places: places('C') };
+    expect(planChanges(words, [teach, other], options)[0]!.change).toBe(other);
+    expect(planChanges([{ readable: false, sentence: 0 }], [{ kind: 'drop', sentence: 0 }], options)).toEqual(
+      [],
+    );
+  });
+});
+
+test('every step raises the reach, until the target or until nothing helps', () => {
+  const word = fc.record({ readable: fc.boolean(), sentence: fc.nat(4) });
+  fc.assert(
+    fc.property(
+      fc.array(word, { maxLength: 30 }),
+      fc.array(fc.array(fc.nat(29), { maxLength: 4 })),
+      (words, sets) => {
+        const changes: Change[] = [
+          ...sets.map(
+            (places, i): Change => ({
+              kind: i % 2 ? 'swap' : 'story-word',
+              word: String(i),
+              swap: 'x',
+              places: places.filter((place) => place < words.length),
+            }),
+          ),
+          ...[0, 1, 2, 3, 4].map((sentence): Change => ({ kind: 'drop', sentence })),
+        ];
+        const planned = planChanges(words, changes, options);
+        for (const [i, step] of planned.entries()) {
+          expect(step.after).toBeGreaterThan(step.before);
+          expect(step.before).toBeLessThan(options.target);
+          if (i > 0) expect(step.before).toBeCloseTo(planned[i - 1]!.after);
+        }
+        expect(new Set(planned.map(({ change }) => change)).size).toBe(planned.length);
+      },
+    ),
+    { seed: 20261125 },
+  );
+});
