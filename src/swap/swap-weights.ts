@@ -9,7 +9,7 @@ export const swapWeights = {
   /** Below this a swap is not shown at all. */
   shown: 0.05,
   /** Below this it is not recommended. */
-  recommended: 0.2,
+  recommended: 0.35,
   /** Nor below this share of the best one's score. */
   beside: 0.25,
 };

@@ -17,9 +17,9 @@ import { type TableLists, writeTable } from './write-table.ts';
 /** Rarer words are no easier to read or to know. */
 const RAREST_SWAP = 9_000;
 /** Words rarer than this have swaps only where our own list has them. */
-const RAREST_HEAD = 34_000;
-const LEAST_PRIOR = 0.06;
-const MOST_SWAPS = 9;
+const RAREST_HEAD = 25_000;
+const LEAST_PRIOR = 0.12;
+const MOST_SWAPS = 7;
 
 export interface SwapBuild {
   readonly bytes: Uint8Array;
@@ -76,7 +76,7 @@ export function buildSwaps(off: ReadonlySet<Source> = new Set(), own = readOwnSw
   for (const [word, part] of headsOf(synsets, own, ranks)) {
     const evidence = part === 'x' ? asIs(ownOf.get(word) ?? []) : gatherCandidates(word, part, gathering);
     const weighed = evidence
-      .map((each) => ({ ...each, prior: weighEvidence(each, rankOf(each.lemma), off) }))
+      .map((each) => ({ ...each, prior: weighEvidence(each, rankOf(each.lemma), rankOf(word), off) }))
       .filter(({ prior }) => prior >= LEAST_PRIOR)
       .sort((one, other) => other.prior - one.prior || (one.lemma < other.lemma ? -1 : 1))
       .slice(0, MOST_SWAPS);

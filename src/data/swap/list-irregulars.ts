@@ -19,6 +19,7 @@ interface Transforms {
 
 /** Where compromise and the count of forms mislead (from memory of the language). */
 const SETTLED: Readonly<Record<string, string>> = {
+  'show/v/participle': 'shown',
   'half/n/s': 'halves',
   'way/n/s': 'ways',
   'abbey/n/s': 'abbeys',
@@ -115,7 +116,7 @@ export function listIrregulars(
       const best =
         SETTLED[key] ??
         choose(lemma, part, form, [rule, made[form] ?? ''], variants(lemma, part, form), attested);
-      if (part === 'n' && isMass(lemma, best, attested)) irregular.set(key, '');
+      if (part === 'n' && SETTLED[key] === undefined && isMass(lemma, best, attested)) irregular.set(key, '');
       else if (best !== rule) irregular.set(key, best);
     }
   }
@@ -145,7 +146,8 @@ function formsOf(
 function variants(lemma: string, part: PartOfSpeech, form: Form): string[] {
   if (part === 'n' && lemma.endsWith('man')) return [lemma.replace(/man$/, 'men')];
   const ending = { past: 'ed', participle: 'ed', ing: 'ing', er: 'er', est: 'est', base: '', s: '' }[form];
-  if (ending === '' || !/[aeiou][bcdfgklmnprtvz]$/.test(lemma)) return [];
+  // In words of one syllable the rule knows, and stared of stare is no past of star.
+  if (ending === '' || !/[aeiou].*[aeiou][bcdfgklmnprtvz]$/.test(lemma)) return [];
   return [lemma + ending, lemma + (lemma.at(-1) === 'c' ? 'k' : lemma.at(-1)!) + ending];
 }
 
@@ -162,8 +164,19 @@ function choose(
   const worth = (form: string): number => count(form) * 4 + (said(form) ? 1 : 0);
   const known = made !== '' && made !== lemma && /^[a-z]+$/.test(made) && worth(made) > 0;
   // Irregular past forms are compromise's knowledge, so one that is met at all is believed.
-  if (known && part === 'v' && rule.endsWith('ed') && !made.endsWith('ed')) return made;
-  const forms = [rule, ...(known ? [made] : []), ...others];
+  if (
+    known &&
+    part === 'v' &&
+    rule.endsWith('ed') &&
+    !made.endsWith('ed') &&
+    2 * count(made) >= count(rule)
+  ) {
+    return made;
+  }
+  // stared and staring are of stare, not of star.
+  const isOther =
+    /^[^aeiou]*[aeiou][^aeiou]$/.test(lemma) && /^(ed|ing|er|est)$/.test(made.replace(lemma, ''));
+  const forms = [rule, ...(known && !isOther ? [made] : []), ...others];
   return [...new Set(forms)].sort((one, other) => worth(other) - worth(one))[0]!;
 }
 
