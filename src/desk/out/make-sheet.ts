@@ -52,14 +52,11 @@ export function makeSheet(
   words: SheetWords | null,
 ): Sheet {
   const title = cleanText(passage.title).trim();
-  const lines = version.text
-    .split('\n')
-    .map((line) => makeLine(line, choices, words))
-    .filter(({ runs }) => textOf(runs).trim() !== '');
-  const [first] = lines;
+  const written = version.text.split('\n').filter((line) => cleanText(readLine(line).text).trim() !== '');
   // A page's own heading comes with its text; on the sheet it is the title already.
-  if (first?.kind === 'heading' && textOf(first.runs).trim().toLowerCase() === title.toLowerCase())
-    lines.shift();
+  const { kind, text } = readLine(written[0] ?? '');
+  if (kind === 'heading' && cleanText(text).trim().toLowerCase() === title.toLowerCase()) written.shift();
+  const lines = written.map((line) => makeLine(line, choices, words));
   const source = sourceLine(passage);
   return {
     title,

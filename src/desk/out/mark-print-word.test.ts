@@ -37,3 +37,13 @@ test('a word with marks of its own keeps them, and nothing is made of no reading
   expect(markPrintWord('Māori', [running], { dots: true, vowels: false })).toBe('Māori');
   expect(markPrintWord('running', [], both)).toBe('running');
 });
+
+test('a is weak in a sentence, I is not', () => {
+  const named = (letters: string, sound: string): Reading => ({
+    ...running,
+    units: [{ letters, sound, pattern: letters }],
+    syllables: [{ text: letters, type: 'open' }],
+  });
+  expect(markPrintWord('A', [named('a', 'EY')], both)).toBe('A');
+  expect(markPrintWord('I', [named('i', 'AY')], both)).toBe('Ī');
+});

@@ -4,7 +4,8 @@ import type { SheetChoices } from './sheet-choices.ts';
 
 /**
  * A word with the marks that were chosen: hop·ing, hōping, hōp·ing. A word that may be read in several ways (lead)
- * keeps plain letters where the ways differ, and so does one with marks of its own (Māori).
+ * keeps plain letters where the ways differ, and so does one with marks of its own (Māori). The word a is plain too: in
+ * a sentence it is weak, though it is listed by its name; I is not weak.
  */
 export function markPrintWord(
   shown: string,
@@ -12,7 +13,7 @@ export function markPrintWord(
   { dots, vowels }: Pick<SheetChoices, 'dots' | 'vowels'>,
 ): string {
   if (!dots && !vowels) return shown;
-  if (!/^[A-Za-z'’-]+$/.test(shown)) return shown;
+  if (!/^[A-Za-z'’-]+$/.test(shown) || /^a$/i.test(shown)) return shown;
   const marked = readings.map((reading) => {
     const full = markWord(shown, reading)
       .map(({ text }) => text)

@@ -4,7 +4,7 @@ import mammoth from 'mammoth';
 import { describe, expect, test } from 'vitest';
 import type { Passage } from '../../host/passages-store.ts';
 import { cleanText } from './clean-text.ts';
-import { makeSheet, plainContent, type Sheet, textOf } from './make-sheet.ts';
+import { makeSheet, plainContent, type Sheet, type SheetWords, textOf } from './make-sheet.ts';
 import { parseChoices, usualChoices } from './sheet-choices.ts';
 import { writeDocx } from './write-docx.ts';
 import { writeHtml } from './write-html.ts';
@@ -48,6 +48,57 @@ describe('a sheet', () => {
     ]);
     const other = makeSheet({ ...passage, title: 'News' }, version, plainContent, null);
     expect(textOf(other.lines[0]!.runs)).toBe('The ferry <Marigold> & "co."');
+  });
+
+  test('marks words where it is asked to, and knows the title under marks', () => {
+    const words: SheetWords = {
+      shade: (line) => ({
+        words: [...line.matchAll(/[a-z]+/gi)].map(({ index, 0: word }) => ({
+          start: index,
+          end: index + word.length,
+          key: word.toLowerCase(),
+          standing: word === 'lamp' ? 'fresh' : 'reads',
+        })),
+        skipped: 0,
+      }),
+      engine: {
+        analyze: (word) => ({
+          word,
+          readings: [
+            {
+              pronunciation: '',
+              source: 'dictionary',
+              units: [],
+              base: null,
+              affixes: [],
+              requires: [],
+              syllables: [word.slice(0, 2), word.slice(2)].map((text) => ({ text, type: 'open' })),
+            },
+          ],
+          homograph: false,
+          usage: null,
+        }),
+      },
+    };
+    const all = { ...plainContent, dots: true, fresh: true };
+    const marked = makeSheet(
+      { ...passage, title: 'The lamp' },
+      { text: '# The lamp\n- The lamp, lit!', storyWords: [] },
+      all,
+      words,
+    );
+    expect(marked.lines).toEqual([
+      {
+        kind: 'item',
+        level: 0,
+        runs: [
+          { text: 'Th·e ', fresh: false },
+          { text: 'la·mp', fresh: true },
+          { text: ', li·t!', fresh: false },
+        ],
+      },
+    ]);
+    expect(writeHtml(marked, usualChoices)).toContain('<li>Th·e <u>la·mp</u>, li·t!</li>');
   });
 
   test('has no source line where no source is known, nor story words where they are not wanted', () => {
