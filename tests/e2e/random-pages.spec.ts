@@ -1,10 +1,9 @@
-import { fileURLToPath } from 'node:url';
 import fc from 'fast-check';
 import { chromium, type Page } from 'playwright-core';
-import { build, type Rollup } from 'vite';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { tokenize } from '../../src/analyze/index.ts';
 import { findChromium } from '../../src/cli/find-chromium.ts';
+import { bundleReader } from './bundle-reader.ts';
 import { randomTrees, type Tree, writeTree } from './random-tree.ts';
 
 /**
@@ -59,54 +58,14 @@ function lettersOf(text: string): string {
   return text.replace(/[^\p{L}]/gu, '').toLowerCase();
 }
 
-async function bundleReader(): Promise<string> {
-  const entry = fileURLToPath(new URL('read-words.ts', import.meta.url));
-  const built = (await build({
-    configFile: false,
-    logLevel: 'silent',
-    publicDir: false,
-    build: { write: false, minify: false, lib: { entry, formats: ['iife'], name: 'wordreachReader' } },
-  })) as Rollup.RollupOutput[];
-  return built[0]!.output[0].code.replace('var wordreachReader', 'globalThis.wordreachReader');
-}
-
 /** Reads the trees as the overlay does, then draws them anew for the browser to say what it shows. */
 function readInPage(trees: readonly Tree[]): { letters: string; keys: string[]; drawn: string } {
-  const { readWords } = (globalThis as unknown as { wordreachReader: typeof import('./read-words.ts') })
-    .wordreachReader;
   const main = document.querySelector('main')!;
-
-  function grow(into: Node, kids: readonly Tree[], forBrowser: boolean): void {
-    for (const tree of kids) {
-      if (typeof tree === 'string') into.appendChild(new Text(tree));
-      else if (tree.tag === '#comment') into.appendChild(new Comment('words'));
-      else if (!(forBrowser && tree.unread)) into.appendChild(make(tree, forBrowser));
-    }
-  }
-  function make(tree: Exclude<Tree, string>, forBrowser: boolean): Element {
-    const element = document.createElement(tree.tag);
-    element.setAttribute('style', tree.style);
-    if (tree.attribute) element.setAttribute(tree.attribute, '');
-    if (!tree.shadow) {
-      grow(element, tree.kids, forBrowser);
-      return element;
-    }
-    const root = forBrowser ? element : element.attachShadow({ mode: 'open' });
-    const bold = root.appendChild(document.createElement('b'));
-    if (forBrowser) grow(bold, tree.kids, true);
-    else {
-      bold.append(document.createElement('slot'));
-      grow(element, tree.kids, false);
-    }
-    grow(root, tree.shadow, forBrowser);
-    return element;
-  }
-
   main.replaceChildren();
-  grow(main, trees, false);
-  const blocks = readWords(main);
+  wordreachReader.growTrees(main, trees);
+  const read = wordreachReader.readWords(main);
   main.replaceChildren();
-  grow(main, trees, true);
+  wordreachReader.growTrees(main, trees, true);
   // biome-ignore lint/performance/useDomNodeTextContent: what is drawn is the question
-  return { ...blocks, drawn: main.innerText };
+  return { ...read, drawn: main.innerText };
 }

@@ -1,5 +1,6 @@
 import { findPlaces } from '../../src/overlay/find-places.ts';
 import { findTextBlocks } from '../../src/overlay/text-blocks.ts';
+import type { Tree, TreeElement } from './random-tree.ts';
 
 /** What the overlay reads under a node: all letters of its text, in small letters, and the keys of its words. */
 export function readWords(root: Node): { letters: string; keys: string[] } {
@@ -10,4 +11,34 @@ export function readWords(root: Node): { letters: string; keys: string[] } {
       .join(''),
     keys: blocks.flatMap((block) => findPlaces(block).places.map(({ key }) => key)),
   };
+}
+
+/**
+ * Puts trees into the page. As innerText is to see them, they are without shadow roots, the same parts drawn in their
+ * place, and without what is not read.
+ */
+export function growTrees(into: Node, trees: readonly Tree[], forInnerText = false): void {
+  for (const tree of trees) {
+    if (typeof tree === 'string') into.appendChild(new Text(tree));
+    else if (tree.tag === '#comment') into.appendChild(new Comment('words'));
+    else if (!(forInnerText && tree.unread)) into.appendChild(grow(tree, forInnerText));
+  }
+}
+
+function grow(tree: TreeElement, forInnerText: boolean): Element {
+  const element = document.createElement(tree.tag);
+  element.setAttribute('style', tree.style);
+  if (tree.attribute) element.setAttribute(tree.attribute, '');
+  const root = tree.shadow && !forInnerText ? element.attachShadow({ mode: 'open' }) : element;
+  if (!tree.shadow) growTrees(element, tree.kids, forInnerText);
+  else {
+    const bold = root.appendChild(document.createElement('b'));
+    if (root === element) growTrees(bold, tree.kids, true);
+    else {
+      bold.append(document.createElement('slot'));
+      growTrees(element, tree.kids);
+    }
+    growTrees(root, tree.shadow, forInnerText);
+  }
+  return element;
 }
