@@ -23,6 +23,8 @@ export interface PageWords {
   readonly drawn: 'pdf' | 'canvas' | 'picture' | null;
   /** Whether a part rewrites itself without end and is not followed. */
   readonly restless: boolean;
+  /** Whether the page keeps taking the marks away, so that they are no longer put back. */
+  readonly takenAway: boolean;
 }
 
 /** Everything that is shown of one word. */

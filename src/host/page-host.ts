@@ -1,6 +1,7 @@
 import type { Standing, WordKey } from '../analyze/types.ts';
 import { browser } from './browser.ts';
 import { askBackground } from './client.ts';
+import { type Look, loadLook, watchLook } from './look.ts';
 import {
   type Answers,
   answer,
@@ -24,6 +25,7 @@ export interface HostedPage {
   sentence(place: { key: WordKey; n: number }): WordInSentence | null;
   setScope(scope: Scope): Promise<Scope>;
   takePassage(): Promise<PagePassage>;
+  setLook(look: Look): void;
   step(direction: 1 | -1): void;
 }
 
@@ -72,7 +74,10 @@ export function hostPage(start: (options: HostedOptions) => HostedPage): void {
     signal,
     onChange: () => tell({ news: 'page', shaded: true }),
   });
-  const answers: Answers<ToPage> = { ...page, stop };
+  const { setLook, ...answered } = page;
+  void loadLook().then(setLook);
+  watchLook(setLook, signal);
+  const answers: Answers<ToPage> = { ...answered, stop };
   const listen = (message: unknown, sender: { id?: string }): Promise<unknown> | undefined =>
     isQuestion(message, 'page') && sender.id === browser.runtime.id ? answer(answers, message) : undefined;
   browser.runtime.onMessage.addListener(listen);

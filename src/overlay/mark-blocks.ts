@@ -10,6 +10,8 @@ export interface BlockMarks {
   /** The standings have changed. */
   refresh(block: ReadBlock): void;
   drop(block: ReadBlock): void;
+  /** Marks all blocks, near or not, until it is called off again: a printer takes the whole page. */
+  markAll(blocks: Iterable<ReadBlock>, all: boolean): void;
 }
 
 /** Marks blocks by `standings`, which is read anew each time. */
@@ -19,10 +21,11 @@ export function markBlocks(
   signal: AbortSignal,
 ): BlockMarks {
   const nearness = watchNearness(refresh, signal);
+  let isAll = false;
 
   function refresh(block: ReadBlock): void {
     if (signal.aborted) return;
-    if (nearness.isNear(block)) mark(block);
+    if (isAll || nearness.isNear(block)) mark(block);
     else unmark(block);
   }
   function mark({ places, marked }: ReadBlock): void {
@@ -49,6 +52,10 @@ export function markBlocks(
     drop(block) {
       nearness.remove(block);
       unmark(block);
+    },
+    markAll(blocks, all) {
+      isAll = all;
+      for (const block of blocks) refresh(block);
     },
   };
 }

@@ -1,20 +1,12 @@
 import type { Standing } from '../analyze/types.ts';
+import { type Look, MARKS, markRules } from './mark-rules.ts';
 import { nextTurn, workInSlices } from './work-in-slices.ts';
 
-/** Plain numbers, because the page can see the names of highlights. */
-const NAMES: Partial<Record<Standing, string>> = { beyond: 'wr-1', fresh: 'wr-2', unsure: 'wr-3' };
-const HERE = 'wr-4';
-
-/**
- * Underline style tells the standings apart where colour cannot. Washes are see-through, so that the page's
- * own text colour stays readable on light and dark pages.
- */
-const RULES = `
-::highlight(wr-1) { background-color: rgb(193 101 60 / 0.2); text-decoration: underline dotted 2px rgb(181 86 47); text-underline-offset: 0.18em; }
-::highlight(wr-2) { text-decoration: underline solid 2px rgb(36 134 119); text-underline-offset: 0.18em; }
-::highlight(wr-3) { text-decoration: underline dashed 1.5px rgb(120 120 120); text-underline-offset: 0.18em; }
-::highlight(wr-4) { background-color: rgb(36 134 119 / 0.38); text-decoration: underline solid 3px rgb(36 134 119); text-underline-offset: 0.18em; }
-`;
+const NAMES: Partial<Record<Standing, string>> = {
+  beyond: MARKS.beyond,
+  fresh: MARKS.fresh,
+  unsure: MARKS.unsure,
+};
 
 /** Marks ranges of one document without touching its nodes. */
 export interface Painter {
@@ -24,6 +16,10 @@ export interface Painter {
   pointTo(ranges: readonly StaticRange[]): void;
   /** A shadow root does not get the rules of its document in every browser. */
   adopt(root: ShadowRoot): void;
+  /** Changes how all marks look. */
+  setLook(look: Look): void;
+  /** Puts back what the page took away of marks and rules; false when nothing was missing. */
+  restore(): boolean;
   /** Takes every mark and rule away, in slices. */
   clear(): Promise<void>;
 }
@@ -31,7 +27,7 @@ export interface Painter {
 /** A painter over the CSS Custom Highlight API (CSS Custom Highlight API Module Level 1). */
 export function createPainter(doc: Document): Painter {
   const sheet = new CSSStyleSheet();
-  sheet.replaceSync(RULES);
+  sheet.replaceSync(markRules('wash'));
   // Held weakly: a shadow root holds its host, and that all of a part the page threw away.
   const roots: WeakRef<Document | ShadowRoot>[] = [];
   const known = new WeakSet<Document | ShadowRoot>();
@@ -65,12 +61,28 @@ export function createPainter(doc: Document): Painter {
       if (found) for (const range of ranges) unmark(found, range);
     },
     pointTo(ranges) {
-      const here = highlight(HERE);
+      const here = highlight(MARKS.here);
       here.marks.priority = 1;
       for (const range of here.ranges) unmark(here, range);
       for (const range of ranges) mark(here, range);
     },
     adopt,
+    setLook: (look) => sheet.replaceSync(markRules(look)),
+    restore() {
+      let isMissing = false;
+      for (const [name, { marks }] of highlights) {
+        if (CSS.highlights.get(name) === marks) continue;
+        CSS.highlights.set(name, marks);
+        isMissing = true;
+      }
+      for (const ref of roots) {
+        const root = ref.deref();
+        if (!root || root.adoptedStyleSheets.includes(sheet)) continue;
+        root.adoptedStyleSheets = [...root.adoptedStyleSheets, sheet];
+        isMissing = true;
+      }
+      return isMissing;
+    },
     async clear() {
       const unaborted = new AbortController().signal;
       for (const [name, found] of highlights) {

@@ -4,8 +4,10 @@ import { type DrawnText, findDrawnText } from './find-drawn-text.ts';
 import type { WordPlace } from './find-places.ts';
 import { findSentence, type WordInSentence } from './find-sentence.ts';
 import { createWordFinder, type WordFinder } from './find-word.ts';
+import { keepMarks } from './keep-marks.ts';
 import { type ForeignFrame, listForeignFrames } from './list-foreign-frames.ts';
 import { markBlocks } from './mark-blocks.ts';
+import type { Look } from './mark-rules.ts';
 import { PageText } from './page-text.ts';
 import { createPainter } from './paint-standings.ts';
 import { createPointer } from './point-at.ts';
@@ -44,6 +46,8 @@ export interface OverlayWords {
   readonly drawn: DrawnText | null;
   /** Whether a part rewrites itself without end and is not followed. */
   readonly restless: boolean;
+  /** Whether the page keeps taking the marks away, so that they are no longer put back. */
+  readonly takenAway: boolean;
 }
 
 /** Shading of one document. */
@@ -64,6 +68,8 @@ export interface Overlay {
   sentence(place: { key: WordKey; n: number }): WordInSentence | null;
   /** The text that is checked, line by line. */
   takePassage(): Promise<TakenPassage>;
+  /** Changes how the marks look. */
+  setLook(look: Look): void;
   /** Brings one place into view and marks it for a moment. */
   pointAt(place: WordPlace): void;
   /** Settles when the page has been shaded once. */
@@ -82,14 +88,24 @@ export function startOverlay(doc: Document, options: OverlayOptions): Overlay {
   const text = new PageText();
   const standings = new Map<WordKey, Standing>();
   const marks = markBlocks(painter, standings, signal);
+  const keeper = keepMarks(
+    painter,
+    () => {
+      takenAway = true;
+      onChange?.();
+    },
+    signal,
+  );
   const shadowRoots = new Set<ShadowRoot>();
   let scope: Scope = chooseScope(doc, options.scope ?? null);
   let changed: PageChange[] = [];
   let restless = false;
+  let takenAway = false;
   let busy: Promise<void> = Promise.resolve();
 
   const watch = watchPage((change) => {
     changed.push(change);
+    keeper.look();
     if (changed.length === 1) inTurn(followChanges);
   }, signal);
   const enterShadow = (root: ShadowRoot): void => {
@@ -141,6 +157,8 @@ export function startOverlay(doc: Document, options: OverlayOptions): Overlay {
     return block ? findSentence(block, place) : null;
   }
 
+  addEventListener('beforeprint', () => marks.markAll(text.blocks(), true), { signal });
+  addEventListener('afterprint', () => marks.markAll(text.blocks(), false), { signal });
   watch(doc);
   watchDisplay(doc, () => inTurn(async () => void ((await reader.lookAgain()) && onChange?.())), signal);
   watchSelection(doc, () => onChange?.(), signal);
@@ -161,6 +179,7 @@ export function startOverlay(doc: Document, options: OverlayOptions): Overlay {
       foreign: listForeignFrames(doc, (frame) => scope.has(frame)),
       drawn: findDrawnText(doc),
       restless,
+      takenAway,
     }),
     setScope: (kind) => {
       scope = chooseScope(doc, kind);
@@ -178,6 +197,7 @@ export function startOverlay(doc: Document, options: OverlayOptions): Overlay {
       return place ? sentenceOf(place) : null;
     },
     sentenceOf,
+    setLook: painter.setLook,
     takePassage: () => takePassage(doc, scope, signal),
     pointAt,
     goTo: ({ key, n }) => {

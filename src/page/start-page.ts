@@ -10,6 +10,7 @@ import type { ScopeKind } from '../overlay/choose-scope.ts';
 import type { WordPlace } from '../overlay/find-places.ts';
 import type { WordInSentence } from '../overlay/find-sentence.ts';
 import { boxesOf } from '../overlay/find-word.ts';
+import type { Look } from '../overlay/mark-rules.ts';
 import { type OverlayWords, startOverlay } from '../overlay/start-overlay.ts';
 import type { TakenPassage } from '../overlay/take-passage.ts';
 
@@ -35,6 +36,7 @@ export interface ShadedPage {
   setScope(kind: ScopeKind): Promise<ScopeKind>;
   /** Opens the card of the next (1) or previous (-1) word that is not yet decodable. */
   step(direction: 1 | -1): void;
+  setLook(look: Look): void;
   /** The text that is checked, line by line. */
   takePassage(): Promise<TakenPassage>;
 }

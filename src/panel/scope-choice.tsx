@@ -16,7 +16,7 @@ export function ScopeChoice({ tab, page }: { tab: number; page: PageWords }) {
     const reached = await setScope(tab, scope);
     setNoStory(scope === 'story' && reached !== 'story');
   };
-  const { foreign, restless } = page;
+  const { foreign, restless, takenAway } = page;
   return (
     <>
       <fieldset class="scope">
@@ -39,6 +39,12 @@ export function ScopeChoice({ tab, page }: { tab: number; page: PageWords }) {
           <p class="quiet">
             No main story of some length was found, so the whole page is checked. You can also select the
             text.
+          </p>
+        )}
+        {takenAway && (
+          <p class="quiet">
+            This page keeps taking the shading away. Take its text to the desk, where it is shaded all the
+            same.
           </p>
         )}
         {restless && (

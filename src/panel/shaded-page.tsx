@@ -11,6 +11,7 @@ import { standingSentence } from '../ui/standing-sentence.ts';
 import { WordButtons, type WordLinks } from '../ui/word-buttons.tsx';
 import { AlsoTaught } from './also-taught.tsx';
 import { DeskLink } from './desk-link.tsx';
+import { LookChoice } from './look-choice.tsx';
 import { ScopeChoice } from './scope-choice.tsx';
 import { useExplanation } from './use-explanation.ts';
 import { useSwaps } from './use-swaps.ts';
@@ -76,7 +77,10 @@ export function ShadedPage({ tab, page, report, alsoTaught }: ShadedPageProps) {
     <>
       <ScopeChoice tab={tab} page={page} />
       <Reach tally={tally} />
-      <DeskLink tab={tab} />
+      <p class="page-tools">
+        <DeskLink tab={tab} />
+        <LookChoice />
+      </p>
       <p class="unseen" role="status">
         {explanation && describeInShort(explanation)}
       </p>

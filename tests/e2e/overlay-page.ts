@@ -1,6 +1,7 @@
 import { fileURLToPath } from 'node:url';
 import type { Page } from 'playwright-core';
 import { build, type Rollup } from 'vite';
+import type { Standing } from '../../src/analyze/types.ts';
 import type { ScopeKind } from '../../src/overlay/choose-scope.ts';
 import type { Overlay } from '../../src/overlay/start-overlay.ts';
 
@@ -36,19 +37,20 @@ let code: Promise<string> | undefined;
 
 /**
  * Fills a page with `html`, runs `before` in it, and starts the overlay; given back once all is shaded. The whole page
- * is read unless another scope is wanted; `null` leaves the choice to the overlay.
+ * is read unless another scope is wanted, and every word is beyond unless it is to be something else; `null` leaves the choice to the overlay.
  */
 export async function openOverlayPage(
   page: Page,
   html: string,
   before?: () => void,
   scope: ScopeKind | null = 'page',
+  standing: Standing = 'beyond',
 ): Promise<OverlayPage> {
   code ??= bundleOverlay();
   await page.setContent(html);
   if (before) await page.evaluate(before);
   await page.evaluate(await code);
-  await page.evaluate(startInPage, scope);
+  await page.evaluate(startInPage, { scope, standing });
   return {
     page,
     marked: () => page.evaluate(markedInPage),
@@ -82,7 +84,7 @@ async function bundleOverlay(): Promise<string> {
   return built[0]!.output[0].code.replace('var wordreachOverlay', 'globalThis.wordreachOverlay');
 }
 
-function startInPage(scope: ScopeKind | null): Promise<void> {
+function startInPage({ scope, standing }: { scope: ScopeKind | null; standing: Standing }): Promise<void> {
   const { startOverlay } = (
     globalThis as unknown as { wordreachOverlay: typeof import('../../src/overlay/start-overlay.ts') }
   ).wordreachOverlay;
@@ -93,7 +95,7 @@ function startInPage(scope: ScopeKind | null): Promise<void> {
     judge: async (keys) => {
       if (wordreachTest.refuses) throw new Error('refused');
       asked.push([...keys]);
-      return keys.map(() => 'beyond');
+      return keys.map(() => standing);
     },
     signal: controller.signal,
     ...(scope && { scope }),

@@ -1,0 +1,27 @@
+import { browser } from './browser.ts';
+import { storeItem } from './store-item.ts';
+import { watchStored } from './watch-stored.ts';
+
+const KEY = 'look';
+
+/** How words are marked on pages: with a wash and an underline, or with the underline alone. */
+export type Look = 'wash' | 'underline';
+
+/** The look that was chosen; a wash at first. */
+export async function loadLook(): Promise<Look> {
+  return readLook((await browser.storage.local.get(KEY))[KEY]);
+}
+
+/** Keeps the look for all pages. Rejects with `StorageFault`. */
+export function keepLook(look: Look): Promise<void> {
+  return storeItem(KEY, look);
+}
+
+/** Calls back with the look each time it changes, until aborted. */
+export function watchLook(onChange: (look: Look) => void, signal: AbortSignal): void {
+  watchStored(KEY, (stored) => onChange(readLook(stored)), signal);
+}
+
+function readLook(stored: unknown): Look {
+  return stored === 'underline' ? 'underline' : 'wash';
+}

@@ -1,0 +1,23 @@
+import { useEffect, useState } from 'preact/hooks';
+import { keepLook, type Look, loadLook, watchLook } from '../host/look.ts';
+
+/** Whether words are shaded, or only underlined. */
+export function LookChoice() {
+  const [look, setLook] = useState<Look | null>(null);
+  useEffect(() => {
+    const controller = new AbortController();
+    watchLook(setLook, controller.signal);
+    void loadLook().then((loaded) => setLook((known) => known ?? loaded));
+    return () => controller.abort();
+  }, []);
+  return (
+    <label class="tick">
+      <input
+        type="checkbox"
+        checked={look === 'underline'}
+        onChange={(event) => void keepLook(event.currentTarget.checked ? 'underline' : 'wash')}
+      />{' '}
+      only underline words on the page
+    </label>
+  );
+}

@@ -1,0 +1,253 @@
+import { type BrowserContext, chromium, type Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
+import { findChromium } from '../../src/cli/find-chromium.ts';
+import { type OverlayPage, openOverlayPage } from './overlay-page.ts';
+
+let context: BrowserContext;
+beforeAll(async () => {
+  const args = process.getuid?.() === 0 ? ['--no-sandbox'] : [];
+  const browser = await chromium.launch({ executablePath: findChromium(), args });
+  context = await browser.newContext({ viewport: { width: 600, height: 200 } });
+});
+afterEach(async () => {
+  for (const page of context.pages()) await page.close();
+});
+afterAll(() => context?.browser()?.close());
+
+/** Text, ground, and what is between. */
+const SCHEMES: readonly (readonly [name: string, style: string])[] = [
+  ['black on white', 'background:#fff;color:#000'],
+  ['dark grey on white', 'background:#fff;color:#333'],
+  ['grey on white', 'background:#fff;color:#767676'],
+  ['white on black', 'background:#000;color:#fff'],
+  ['light on dark grey', 'background:#1b1f23;color:#d7dde3'],
+  ['sepia', 'background:#f4ecd8;color:#433422'],
+  ['navy', 'background:#0b1f45;color:#f3f6ff'],
+  ['green on black', 'background:#000;color:#33ff66'],
+  ['yellow ground', 'background:#ffe94a;color:#222'],
+  ['red ground', 'background:#8b1a1a;color:#fff'],
+  ['orange like the wash', 'background:#f0c9b0;color:#1d1d1d'],
+  ['teal ground', 'background:#0f5c52;color:#fff'],
+  ['blue links', 'background:#fff;color:#0645ad'],
+  ['see-through body on a dark page', 'color:#eee'],
+  ['gradient', 'background:linear-gradient(#fff,#dfe8ff);color:#102030'],
+];
+
+type Standing = 'beyond' | 'fresh' | 'unsure';
+
+/** A page with one word, marked as asked. Without descenders, so that what is below the letters is the underline. */
+async function marked(style: string, standing: Standing): Promise<OverlayPage> {
+  const html = `<!doctype html><style>html{background:${style.includes('background') ? '#fff' : '#101418'}}
+    body{margin:0;${style}}p{margin:0;padding:20px;font:700 48px/2 sans-serif}</style><p>mnmnm</p>`;
+  const at = await openOverlayPage(await context.newPage(), html, undefined, 'page', standing);
+  return at;
+}
+
+type Colour = readonly [number, number, number];
+
+/** What the picture of the word shows: its ground, its letters, and what is below them. */
+async function colours(page: Page): Promise<{ ground: Colour; letters: Colour; line: Colour }> {
+  const box = await page.evaluate(() => {
+    const range = document.createRange();
+    range.selectNodeContents(document.querySelector('p')!);
+    const { left, top, width, height } = range.getBoundingClientRect();
+    return { x: left, y: top, width, height };
+  });
+  const picture = (await page.screenshot({ clip: box })).toString('base64');
+  return page.evaluate(async (data) => {
+    const image = await createImageBitmap(await (await fetch(`data:image/png;base64,${data}`)).blob());
+    const canvas = new OffscreenCanvas(image.width, image.height);
+    const drawing = canvas.getContext('2d')!;
+    drawing.drawImage(image, 0, 0);
+    const { data: pixels } = drawing.getImageData(0, 0, image.width, image.height);
+    const at = (x: number, y: number): [number, number, number] => {
+      const i = (y * image.width + x) * 4;
+      return [pixels[i]!, pixels[i + 1]!, pixels[i + 2]!];
+    };
+    const far = (a: number[], b: number[]) => Math.hypot(...a.map((value, i) => value - b[i]!));
+    const count = new Map<string, number>();
+    const shade = (rows: [number, number], from: number[]) => {
+      let best = from as [number, number, number];
+      for (let y = Math.floor(rows[0] * image.height); y < rows[1] * image.height; y++)
+        for (let x = 0; x < image.width; x++) if (far(at(x, y), from) > far(best, from)) best = at(x, y);
+      return best;
+    };
+    for (let y = Math.floor(image.height * 0.3); y < image.height * 0.62; y++)
+      for (let x = 0; x < image.width; x++) count.set(at(x, y).join(), (count.get(at(x, y).join()) ?? 0) + 1);
+    const baseline = 0.78;
+    // Of the two commonest colours between the letters' top and foot, the ground is the one that stands left of them.
+    const edge = at(1, Math.floor(image.height * 0.32));
+    return { ground: edge, letters: shade([0.3, 0.7], edge), line: shade([baseline, 1], edge) };
+  }, picture);
+}
+
+/** Contrast of two colours (WCAG 2.2, relative luminance). */
+function contrast(a: Colour, b: Colour): number {
+  const luminance = (colour: Colour): number => {
+    const [r, g, b] = colour.map((value) => {
+      const part = value / 255;
+      return part <= 0.04045 ? part / 12.92 : ((part + 0.055) / 1.055) ** 2.4;
+    });
+    return 0.2126 * r! + 0.7152 * g! + 0.0722 * b!;
+  };
+  const [light, dark] = [luminance(a), luminance(b)].sort((x, y) => y - x);
+  return (light! + 0.05) / (dark! + 0.05);
+}
+
+describe('contrast, measured in pictures', () => {
+  test.each(SCHEMES)('%s', async (_name, style) => {
+    const plain = await marked(style, 'beyond');
+    await plain.stop();
+    const own = await colours(plain.page);
+    const before = contrast(own.letters, own.ground);
+    for (const standing of ['beyond', 'fresh', 'unsure'] as const) {
+      const at = await marked(style, standing);
+      const { ground, letters, line } = await colours(at.page);
+      // WCAG 2.2, 1.4.3: text 4.5:1; where the page gives less or just that, a tenth may be lost.
+      expect(contrast(letters, ground), `${standing}: text`).toBeGreaterThanOrEqual(
+        Math.min(4.5, before * 0.9),
+      );
+      // WCAG 2.2, 1.4.11: marks that carry meaning 3:1.
+      expect(contrast(line, ground), `${standing}: underline`).toBeGreaterThanOrEqual(3);
+    }
+  });
+});
+
+describe('marks are told apart', () => {
+  /** How many of the word's pixels differ between two pictures, in percent of them. */
+  async function difference(page: Page, a: Buffer, b: Buffer): Promise<number> {
+    return page.evaluate(
+      async (pictures) => {
+        const [one, other] = await Promise.all(
+          pictures.map(async (data) => {
+            const image = await createImageBitmap(
+              await (await fetch(`data:image/png;base64,${data}`)).blob(),
+            );
+            const drawing = new OffscreenCanvas(image.width, image.height).getContext('2d')!;
+            drawing.drawImage(image, 0, 0);
+            return drawing.getImageData(0, 0, image.width, image.height).data;
+          }),
+        );
+        let differs = 0;
+        for (let i = 0; i < one!.length; i += 4)
+          if (
+            Math.abs(one![i]! - other![i]!) +
+              Math.abs(one![i + 1]! - other![i + 1]!) +
+              Math.abs(one![i + 2]! - other![i + 2]!) >
+            90
+          )
+            differs++;
+        return (differs / (one!.length / 4)) * 100;
+      },
+      [a.toString('base64'), b.toString('base64')],
+    );
+  }
+  const clip = { x: 20, y: 20, width: 220, height: 100 };
+  const standings = ['beyond', 'fresh', 'unsure'] as const;
+
+  test.each(['none', 'deuteranopia', 'protanopia', 'tritanopia', 'achromatopsia'] as const)(
+    'by readers with %s, on light and dark pages',
+    async (type) => {
+      for (const style of ['background:#fff;color:#222', 'background:#14181c;color:#e8e8e8']) {
+        const pictures: Buffer[] = [];
+        let page: Page | undefined;
+        for (const standing of standings) {
+          ({ page } = await marked(style, standing));
+          const session = await context.newCDPSession(page);
+          await session.send('Emulation.setEmulatedVisionDeficiency', { type });
+          pictures.push(await page.screenshot({ clip }));
+        }
+        for (const [a, b] of [
+          [0, 1],
+          [0, 2],
+          [1, 2],
+        ] as const)
+          expect(
+            await difference(page!, pictures[a]!, pictures[b]!),
+            `${standings[a]}, ${standings[b]}`,
+          ).toBeGreaterThan(0.5);
+      }
+    },
+  );
+
+  test('with forced colours, where text stays readable', async () => {
+    const pictures: Buffer[] = [];
+    let page: Page | undefined;
+    for (const standing of standings) {
+      ({ page } = await marked('background:#fff;color:#222', standing));
+      await page.emulateMedia({ forcedColors: 'active' });
+      const { ground, letters } = await colours(page);
+      expect(contrast(letters, ground)).toBeGreaterThanOrEqual(4.5);
+      pictures.push(await page.screenshot({ clip }));
+    }
+    for (const [a, b] of [
+      [0, 1],
+      [0, 2],
+      [1, 2],
+    ] as const)
+      expect(await difference(page!, pictures[a]!, pictures[b]!)).toBeGreaterThan(0.5);
+  });
+
+  test('by underlines alone when that is chosen, and as before when it is not', async () => {
+    const at = await marked('background:#fff;color:#222', 'beyond');
+    const washed = (await colours(at.page)).ground;
+    await at.page.evaluate(() => wordreachTest.overlay.setLook('underline'));
+    const bare = await colours(at.page);
+    expect(bare.ground).toEqual([255, 255, 255]);
+    expect(washed).not.toEqual(bare.ground);
+    expect(contrast(bare.line, bare.ground)).toBeGreaterThanOrEqual(3);
+    await at.page.evaluate(() => wordreachTest.overlay.setLook('wash'));
+    expect((await colours(at.page)).ground).toEqual(washed);
+  });
+});
+
+describe('printed', () => {
+  test('the whole page is marked, not only what is near the view', async () => {
+    const far = '<div style="height:40000px"></div>';
+    const at = await openOverlayPage(await context.newPage(), `<!doctype html><body><p>Calm${far}<p>sea`);
+    expect(await at.marked()).toBe('Calm');
+    await at.page.evaluate(() => dispatchEvent(new Event('beforeprint')));
+    expect(await at.marked()).toBe('Calm sea');
+    await at.page.evaluate(() => dispatchEvent(new Event('afterprint')));
+    expect(await at.marked()).toBe('Calm');
+    await at.page.evaluate(() => {
+      globalThis.addEventListener('beforeprint', () => {
+        document.title = String(CSS.highlights.get('wr-1')?.size);
+      });
+    });
+    await at.page.pdf();
+    expect(await at.page.title(), 'the browser tells of its printing').toBe('2');
+  });
+});
+
+describe('a page that takes marks away', () => {
+  test('gets them again when the reader goes on, and is let be when it does so for ever', async () => {
+    const at = await openOverlayPage(
+      await context.newPage(),
+      '<!doctype html><body style="height:3000px"><p>Calm sea',
+    );
+    const names = () => at.page.evaluate(() => [...CSS.highlights.keys()]);
+    const takeAway = () =>
+      at.page.evaluate(() => {
+        CSS.highlights.clear();
+        document.adoptedStyleSheets = [];
+      });
+    const readOn = async () => {
+      await at.page.evaluate(() => dispatchEvent(new Event('scroll')));
+    };
+    await takeAway();
+    await expect.poll(async () => (await readOn(), names())).toEqual(['wr-1']);
+    expect(await at.page.evaluate(() => document.adoptedStyleSheets.length)).toBe(1);
+    await at.page.evaluate(() => {
+      addEventListener('scroll', () => setTimeout(() => CSS.highlights.clear()));
+    });
+    await expect
+      .poll(async () => (await readOn(), at.page.evaluate(() => wordreachTest.overlay.words().takenAway)), {
+        timeout: 15_000,
+      })
+      .toBe(true);
+    await expect.poll(names).toEqual([]);
+    await readOn();
+    expect(await names()).toEqual([]);
+  });
+});
