@@ -5,7 +5,9 @@ import {
   Footer,
   HeadingLevel,
   type ISectionOptions,
+  LevelFormat,
   LineNumberRestartFormat,
+  LineRuleType,
   Packer,
   Paragraph,
   Table,
@@ -65,7 +67,7 @@ export function writeDocx(sheet: Sheet, choices: SheetChoices): Promise<Blob> {
   };
   const heading = (scale: number) => ({
     run: { bold: true, size: Math.round(size * 2 * scale), color: '000000', font: FONTS[font].word },
-    paragraph: { keepNext: true, spacing: { before: size * 10, after: size * 6, line: 300 } },
+    paragraph: { keepNext: true, spacing: { before: size * 10, after: size * 6, ...lines(1.25) } },
   });
   const document = new Document({
     title: sheet.title,
@@ -77,7 +79,7 @@ export function writeDocx(sheet: Sheet, choices: SheetChoices): Promise<Blob> {
             size: size * 2,
             characterSpacing: Math.round(GAPS[gaps].letters * size * 20),
           },
-          paragraph: { spacing: { line: Math.round((lineSpacing / 1.2) * 240), after: size * 10 } },
+          paragraph: { spacing: { ...lines(lineSpacing / 1.2), after: size * 10 } },
         },
         title: heading(1.4),
         heading1: heading(1.2),
@@ -85,9 +87,30 @@ export function writeDocx(sheet: Sheet, choices: SheetChoices): Promise<Blob> {
         heading3: heading(1),
       },
     },
+    numbering: {
+      config: [
+        {
+          reference: 'list',
+          levels: [
+            {
+              level: 0,
+              format: LevelFormat.BULLET,
+              text: '•',
+              alignment: AlignmentType.LEFT,
+              style: { paragraph: { indent: { left: size * 24, hanging: size * 16 } } },
+            },
+          ],
+        },
+      ],
+    },
     sections: [section],
   });
   return Packer.toBlob(document);
+}
+
+/** Spacing in lines of the font, which leave about 1.2 of its size. */
+function lines(count: number): { line: number; lineRule: typeof LineRuleType.AUTO } {
+  return { line: Math.round(count * 240), lineRule: LineRuleType.AUTO };
 }
 
 const HEADINGS = [HeadingLevel.HEADING_1, HeadingLevel.HEADING_2, HeadingLevel.HEADING_3] as const;
@@ -95,7 +118,7 @@ const HEADINGS = [HeadingLevel.HEADING_1, HeadingLevel.HEADING_2, HeadingLevel.H
 function writeLine({ kind, level, runs }: SheetLine): Paragraph {
   return new Paragraph({
     ...(kind === 'heading' && { heading: HEADINGS[level - 1]!, suppressLineNumbers: true }),
-    ...(kind === 'item' && { bullet: { level: 0 } }),
+    ...(kind === 'item' && { numbering: { reference: 'list', level: 0 } }),
     children: runs.map(
       ({ text, fresh }) => new TextRun({ text, ...(fresh && { underline: { type: UnderlineType.SINGLE } }) }),
     ),
@@ -120,7 +143,7 @@ function writeBox({ storyWords }: Sheet, inner: number): (Table | Paragraph)[] {
     ({ word, meaning }) =>
       new Paragraph({
         suppressLineNumbers: true,
-        spacing: { after: 80, line: 300 },
+        spacing: { after: 80, ...lines(1.25) },
         children: [
           new TextRun({ text: word, bold: true }),
           ...(meaning ? [new TextRun(`: ${meaning}`)] : []),
@@ -145,7 +168,7 @@ function writeBox({ storyWords }: Sheet, inner: number): (Table | Paragraph)[] {
       columnWidths: [inner],
       rows: [new TableRow({ cantSplit: true, children: [cell] })],
     }),
-    new Paragraph({ suppressLineNumbers: true, spacing: { line: 240, after: 0 }, children: [] }),
+    new Paragraph({ suppressLineNumbers: true, spacing: { ...lines(1), after: 0 }, children: [] }),
   ];
 }
 
@@ -153,8 +176,8 @@ function writeFooter(source: string): Footer {
   return new Footer({
     children: [
       new Paragraph({
-        alignment: AlignmentType.LEFT,
-        spacing: { line: 240, after: 0 },
+        suppressLineNumbers: true,
+        spacing: { ...lines(1), after: 0 },
         children: [new TextRun({ text: source, size: 20, characterSpacing: 0 })],
       }),
     ],
