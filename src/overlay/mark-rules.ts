@@ -16,21 +16,30 @@ const LINES = {
   here: `double 0.1em ${tinted('rgb(24 134 118)')}`,
 } as const;
 const WASHES: Partial<Record<keyof typeof LINES, string>> = {
-  beyond: 'rgb(206 96 48 / 0.09)',
+  beyond: 'rgb(206 96 48 / 0.085)',
   here: 'rgb(30 150 132 / 0.24)',
 };
 
 /** The style sheet of all marks in one look. */
 export function markRules(look: Look): string {
-  return Object.entries(LINES)
-    .map(([name, line]) => {
-      const mark = name as keyof typeof LINES;
-      const wash = look === 'wash' || mark === 'here' ? WASHES[mark] : undefined;
-      const ground = wash ? `background-color: ${wash};` : '';
-      return `::highlight(${MARKS[mark]}) { ${ground} text-decoration: underline ${line}; text-underline-offset: 0.2em; text-decoration-skip-ink: auto; }`;
-    })
-    .join('\n');
+  const rules = Object.entries(LINES).map(([name, line]) => {
+    const mark = name as keyof typeof LINES;
+    const wash = look === 'wash' || mark === 'here' ? WASHES[mark] : undefined;
+    const ground = wash ? `background-color: ${wash};` : '';
+    return `::highlight(${MARKS[mark]}) { ${ground} text-decoration: underline ${line}; text-underline-offset: 0.2em; text-decoration-skip-ink: auto; }`;
+  });
+  return [...rules, FORCED].join('\n');
 }
+
+/**
+ * With forced colours browsers paint every highlight alike, and its line in the colour of its text (Chromium 156): the line
+ * has to stand inside the painted box to be seen.
+ */
+const FORCED = `@media (forced-colors: active) {
+  ${Object.values(MARKS)
+    .map((name) => `::highlight(${name})`)
+    .join(', ')} { text-underline-offset: auto; }
+}`;
 
 function tinted(colour: string): string {
   return `color-mix(in srgb, currentColor 45%, ${colour})`;
