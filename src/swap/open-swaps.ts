@@ -19,7 +19,7 @@ export interface SwapTable extends Irregulars {
   irregularOf(form: string): readonly WordForm[];
   /** Share of its uses as noun, verb, adjective, adverb, or null when the table lacks the word. */
   shares(word: string): readonly number[] | null;
-  /** Place in order of frequency, 1 for the commonest; a large number for unknown words. */
+  /** Place in order of frequency among the table's words, 1 for the commonest; the last for unknown words. */
   rank(word: string): number;
   /** Of length 1, or null. The sum of its words' for several. */
   vector(word: string): Float32Array | null;
@@ -49,7 +49,6 @@ export function openSwaps(bytes: Uint8Array): SwapTable {
   };
   const codebook = new Int8Array(lists, take(PARTS * CHOICES * PART), PARTS * CHOICES * PART);
   const codes = new Uint8Array(lists, take(counts.vectors * PARTS), counts.vectors * PARTS);
-  const ranks = new Uint8Array(lists, take(counts.words), counts.words);
   const shareBits = new Uint16Array(lists, take(counts.words * 2), counts.words);
   const headWords = new Uint16Array(lists, take(counts.heads * 2), counts.heads);
   const headParts = new Uint8Array(lists, take(counts.heads), counts.heads);
@@ -92,10 +91,6 @@ export function openSwaps(bytes: Uint8Array): SwapTable {
     vectors.set(word, made);
     return made;
   };
-  const rank = (word: string): number => {
-    const id = idOf.get(word);
-    return id === undefined ? 65_536 : 2 ** (ranks[id]! / 16);
-  };
 
   return {
     candidates(word, part) {
@@ -126,7 +121,7 @@ export function openSwaps(bytes: Uint8Array): SwapTable {
       const sum = bits.reduce((a, b) => a + b);
       return bits.map((share) => share / sum);
     },
-    rank,
+    rank: (word) => (idOf.get(word) ?? counts.words) + 1,
     vector,
     senseVector: (sense) =>
       sense === 0

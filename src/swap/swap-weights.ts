@@ -3,7 +3,7 @@ export const swapWeights = {
   /** Nearness of the sentence to the cues of the swap's sense. */
   sense: 4,
   /** Nearness of the sentence to the swap itself. */
-  context: 2,
+  context: 3,
   /** Log of how likely the part of speech is. */
   part: 0.7,
   /** Below this a swap is not shown at all. */

@@ -7,7 +7,6 @@
  * |---|---|---|
  * | codebook | signed bytes | 256 choices for each part of a vector |
  * | codes | bytes | the vectors of the first `vectors` words, 25 bytes each |
- * | ranks | bytes | 16 × log2 of the word's rank in film subtitles |
  * | shares | 16 bits | noun, verb, adjective, adverb: four bits each, 15ths of the word's uses |
  * | headWords, headParts | 16 bits, bytes | the words that have swaps, sorted; part of speech 0-3, 4 for the very form |
  * | headEnds | 16 bits × 2 | end of each head's swaps |
@@ -35,7 +34,7 @@ export interface TableText {
     readonly swaps: number;
     readonly senses: number;
   };
-  /** Separated by spaces; several words of one swap are joined by `_`. The first `vectors` have vectors. */
+  /** Separated by spaces; several words of one swap are joined by `_`. The first `vectors` have vectors and stand commonest first. */
   readonly words: string;
   /** `lemma/part/form=text`, separated by spaces. */
   readonly irregular: string;

@@ -9,7 +9,7 @@ import { type Evidence, type Gathering, gatherCandidates, type Source } from './
 import { learnParts } from './learn-parts.ts';
 import { listIrregulars } from './list-irregulars.ts';
 import { type OwnSwaps, readOwnSwaps } from './read-own-swaps.ts';
-import { readSynsets, type Synset, type Synsets } from './read-synsets.ts';
+import { readSynsets, type Synsets } from './read-synsets.ts';
 import { readVectors } from './read-vectors.ts';
 import { weighEvidence } from './weigh-evidence.ts';
 import { type TableLists, writeTable } from './write-table.ts';
@@ -17,9 +17,9 @@ import { type TableLists, writeTable } from './write-table.ts';
 /** Rarer words are no easier to read or to know. */
 const RAREST_SWAP = 9_000;
 /** Words rarer than this have swaps only where our own list has them. */
-const RAREST_HEAD = 25_000;
-const LEAST_PRIOR = 0.12;
-const MOST_SWAPS = 7;
+const RAREST_HEAD = 30_000;
+const LEAST_PRIOR = 0.1;
+const MOST_SWAPS = 9;
 
 export interface SwapBuild {
   readonly bytes: Uint8Array;
@@ -95,7 +95,6 @@ export function buildSwaps(off: ReadonlySet<Source> = new Set(), own = readOwnSw
     text,
     codebook: vectors.codebook,
     codes: vectors.codes,
-    ranks: words.map((word) => Math.min(255, Math.round(16 * Math.log2(rankOf(word))))),
     shares: words.map((word) => shareBits(word, synsets, ownOf.get(word) ?? [])),
     ...lists,
     cues,
@@ -154,14 +153,7 @@ function prepare(
     known.set(lemma, suits);
     return suits;
   };
-  const cuesOf = (_id: string, synset: Synset): string[] => {
-    const text = `${synset.definition} ${synset.examples.join(' ')}`.toLowerCase();
-    const inText = [...new Set(text.match(/[a-z]{3,}/g) ?? [])].filter(
-      (word) => (ranks.get(word) ?? 0) > 400 && vector(word) !== null && !synset.words.includes(word),
-    );
-    return inText.slice(0, CUES);
-  };
-  return { synsets, own, vector, isFit, cuesOf };
+  return { synsets, own, vector, isFit };
 }
 
 function asIs(own: readonly OwnSwaps[]): Evidence[] {
@@ -177,7 +169,6 @@ function asIs(own: readonly OwnSwaps[]): Evidence[] {
         glosses: 0,
         near: 0,
         cues,
-        best: 0,
       })),
     );
 }

@@ -1,7 +1,7 @@
 import { nearness } from '../../swap/open-swaps.ts';
 import type { PartOfSpeech } from '../../swap/types.ts';
 import type { OwnSwaps } from './read-own-swaps.ts';
-import type { Synset, Synsets } from './read-synsets.ts';
+import type { Synsets } from './read-synsets.ts';
 
 /** Where a swap can come from; each can be switched off to see what it adds (`tests/accuracy/measure-swaps.ts`). */
 export const SOURCES = ['own', 'synonyms', 'wider', 'similar', 'glosses', 'vectors'] as const;
@@ -19,9 +19,8 @@ export interface Evidence {
   glosses: number;
   /** Nearness of the two words' company. */
   near: number;
-  /** The sense that speaks most for it: cues, or none. */
+  /** Words met near the sense it is for, from our own list; none when it fits all. */
   cues: readonly string[];
-  best: number;
 }
 
 export interface Gathering {
@@ -31,7 +30,6 @@ export interface Gathering {
   readonly vector: (word: string) => Float32Array | null;
   /** Known and fit: common enough, no name, not coarse. */
   readonly isFit: (lemma: string, part: PartOfSpeech) => boolean;
-  readonly cuesOf: (id: string, synset: Synset) => readonly string[];
 }
 
 /** Pointers to other meanings that say nearly the same, by the source they count for. */
@@ -46,22 +44,14 @@ const POINTERS: Readonly<Record<string, Source>> = {
 export function gatherCandidates(
   word: string,
   part: PartOfSpeech,
-  { synsets, own, vector, isFit, cuesOf }: Gathering,
+  { synsets, own, vector, isFit }: Gathering,
 ): Evidence[] {
   const found = new Map<string, Evidence>();
-  const note = (
-    lemma: string,
-    source: Exclude<Source, 'own' | 'vectors'>,
-    share: number,
-    id: string,
-  ): void => {
+  const note = (lemma: string, source: Exclude<Source, 'own' | 'vectors'>, share: number): void => {
     if (lemma === word || !isFit(lemma, part) || isKin(lemma, word)) return;
     const evidence = found.get(lemma) ?? blank(lemma);
     found.set(lemma, evidence);
     evidence[source] += share;
-    if (share <= evidence.best) return;
-    evidence.best = share;
-    evidence.cues = cuesOf(id, synsets.byId.get(id)!);
   };
   const senses = synsets.sensesOf.get(`${word}/${part}`) ?? [];
   const sum = senses.reduce((total, { count }) => total + count + 0.5, 0);
@@ -69,15 +59,15 @@ export function gatherCandidates(
     const synset = synsets.byId.get(id)!;
     const share = (count + 0.5) / sum;
     if (synset.coarse) return;
-    for (const other of synset.words) note(other, 'synonyms', share, id);
+    for (const other of synset.words) note(other, 'synonyms', share);
     for (const { symbol, to } of synset.pointers) {
       const source = POINTERS[symbol];
       const next = synsets.byId.get(to);
       if (source === undefined || next === undefined || next.part !== part || next.coarse) continue;
-      for (const other of next.words) note(other, source as 'wider', share, id);
+      for (const other of next.words) note(other, source as 'wider', share);
     }
     for (const other of phrasesOf(synset.definition)) {
-      if (synsets.sensesOf.has(`${other}/${part}`)) note(other, 'glosses', share, id);
+      if (synsets.sensesOf.has(`${other}/${part}`)) note(other, 'glosses', share);
     }
   });
   for (const { part: its, swaps, cues } of own.get(word) ?? []) {
@@ -85,11 +75,11 @@ export function gatherCandidates(
     swaps.forEach((lemma, i) => {
       const evidence = found.get(lemma) ?? blank(lemma);
       found.set(lemma, evidence);
-      if (evidence.own === 0 || i + 1 < evidence.own) evidence.own = i + 1;
+      if (evidence.own !== 0 && evidence.own <= i + 1) return;
+      evidence.own = i + 1;
       evidence.cues = cues;
     });
   }
-  if (senses.length === 1) for (const evidence of found.values()) if (evidence.own === 0) evidence.cues = [];
   const target = vector(word);
   for (const evidence of found.values())
     evidence.near = Math.max(0, nearness(target, vector(evidence.lemma)));
@@ -97,7 +87,7 @@ export function gatherCandidates(
 }
 
 function blank(lemma: string): Evidence {
-  return { lemma, own: 0, synonyms: 0, wider: 0, similar: 0, glosses: 0, near: 0, cues: [], best: 0 };
+  return { lemma, own: 0, synonyms: 0, wider: 0, similar: 0, glosses: 0, near: 0, cues: [] };
 }
 
 /** What a definition begins with, in up to three words: `put out, as of fires` gives put, put out, put out as. */

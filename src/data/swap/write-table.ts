@@ -5,7 +5,6 @@ export interface TableLists {
   readonly text: TableText;
   readonly codebook: Uint8Array;
   readonly codes: Uint8Array;
-  readonly ranks: readonly number[];
   readonly shares: readonly number[];
   readonly headWords: readonly number[];
   readonly headParts: readonly number[];
@@ -23,7 +22,6 @@ export function writeTable(lists: TableLists): Uint8Array {
   const parts = [
     lists.codebook,
     lists.codes,
-    Uint8Array.from(lists.ranks),
     Uint16Array.from(lists.shares),
     Uint16Array.from(lists.headWords),
     Uint8Array.from(lists.headParts),

@@ -1,0 +1,64 @@
+import { describe, expect, test } from 'vitest';
+import { cutWords } from './cut-words.ts';
+import { correctArticle, likeCapitals, putInForm } from './put-in-form.ts';
+
+const none = { get: () => undefined };
+const place = (sentence: string, word: string) => {
+  const pieces = cutWords(sentence);
+  return [pieces, pieces.findIndex(({ lower }) => lower === word)] as const;
+};
+
+describe('putInForm', () => {
+  test.each([
+    [
+      'a phrasal verb stands before a noun',
+      'They quenched the fire.',
+      'quenched',
+      'pick up',
+      'past',
+      'picked up',
+    ],
+    ['but not before a pronoun', 'They quenched it.', 'quenched', 'pick up', 'past', null],
+    [
+      'a verb with a preposition does stand there',
+      'They examined it.',
+      'examined',
+      'look at',
+      'past',
+      'looked at',
+    ],
+    ['but not without an object', 'They examined.', 'examined', 'look at', 'past', null],
+    ['nor a second time', 'They enquired about it.', 'enquired', 'ask about', 'past', 'asked'],
+  ] as const)('%s', (_name, sentence, word, lemma, form, text) => {
+    expect(putInForm(lemma, 'v', form, ...place(sentence, word), none)).toBe(text);
+  });
+
+  test('more is not said twice', () => {
+    const [pieces, at] = place('It grew more perilous.', 'perilous');
+    expect(putInForm('careful', 'a', 'er', pieces, at, none)).toBe('careful');
+  });
+});
+
+test.each([
+  ['huge', 'immense', 'huge'],
+  ['huge', 'Immense', 'Huge'],
+  ['put out', 'IMMENSE', 'PUT OUT'],
+  ['i', 'A', 'I'],
+])('%s like %s: %s', (text, model, written) => {
+  expect(likeCapitals(text, model)).toBe(written);
+});
+
+describe('correctArticle', () => {
+  const takesOther = (word: string) => word === 'hour' || word === 'unit';
+  test.each([
+    ['It was an enormous wave.', 'an', 'huge', { start: 7, end: 9, text: 'a' }],
+    ['A huge wave.', 'a', 'enormous', { start: 0, end: 1, text: 'An' }],
+    ['A huge wave.', 'a', 'big', null],
+    ['Wait a while.', 'a', 'hour', { start: 5, end: 6, text: 'an' }],
+    ['It is an object.', 'an', 'unit', { start: 6, end: 8, text: 'a' }],
+    ['The huge wave.', 'the', 'enormous', null],
+  ])('%s with %s: %s', (sentence, word, text, edit) => {
+    const [pieces, at] = place(sentence, word);
+    expect(correctArticle(sentence, pieces[at], text, takesOther)).toEqual(edit);
+  });
+});

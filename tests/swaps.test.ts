@@ -1,0 +1,114 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import { createJudge } from '../src/analyze/index.ts';
+import { loadEngine } from '../src/cli/load-engine.ts';
+import { loadGroup } from '../src/cli/load-group.ts';
+import { createSwapper, openSwaps, reachOf } from '../src/swap/index.ts';
+import { readSwapSentences } from './accuracy/swap-sentences.ts';
+
+const bytes = readFileSync(new URL('../public/data/swaps.bin', import.meta.url));
+const swapper = createSwapper(openSwaps(bytes));
+const find = (marked: string, options = {}) => {
+  const start = marked.indexOf('[');
+  const end = marked.indexOf(']') - 1;
+  return swapper.findSwaps(marked.replace(/[[\]]/g, ''), start, end, options);
+};
+const texts = (marked: string): string[] => find(marked).swaps.map(({ text }) => text);
+
+test('the table is small enough to ship', () => {
+  expect(bytes.length).toBeLessThan(1.5e6);
+});
+
+describe('on sentences of our own, of Tarn Quay and its news', () => {
+  const asked = readSwapSentences('swap-test');
+  const right = asked.map(({ sentence, start, end, right }) =>
+    swapper.findSwaps(sentence, start, end).swaps.map(({ text }) => right.includes(text.toLowerCase())),
+  );
+  test('there are 150 or more', () => {
+    expect(asked.length).toBeGreaterThanOrEqual(150);
+  });
+  test('the first swap will do in 90 % or more', () => {
+    expect(right.filter(([first]) => first).length / asked.length).toBeGreaterThanOrEqual(0.9);
+  });
+  test('one of the first three in 95 % or more', () => {
+    const good = right.filter((list) => list.slice(0, 3).includes(true));
+    expect(good.length / asked.length).toBeGreaterThanOrEqual(0.95);
+  });
+});
+
+describe('form', () => {
+  test.each([
+    ['They [purchased] a boat.', 'bought'],
+    ['She is [purchasing] a boat.', 'buying'],
+    ['He has [selected] a hat.', 'chosen'],
+    ['The [vessels] sank.', 'ships'],
+    ['The [immense] wave hit us.', 'huge'],
+    ['[Immense] waves hit us.', 'Huge'],
+    ['They are [extinguishing] the fire.', 'putting out'],
+  ])('%s: %s', (marked, text) => {
+    expect(texts(marked)).toContain(text);
+  });
+
+  test('a pronoun does not follow a phrasal verb', () => {
+    expect(texts('They [extinguished] it.')).not.toContain('put out');
+  });
+
+  test('the article goes with the swap', () => {
+    const huge = find('It was an [enormous] wave.').swaps.find(({ text }) => text === 'huge');
+    expect(huge?.article).toEqual({ start: 7, end: 9, text: 'a' });
+  });
+});
+
+describe('sense and part of speech', () => {
+  test.each([
+    ['The prisoner was [charged] with theft by the police.', 'accused'],
+    ['The film was [shot] in a small town.', 'filmed'],
+    ['They sat on the [bank] of the river.', 'side'],
+    ['The two towns are [rivals] at the boat race.', 'enemies'],
+    ['Water is a [necessity].', 'need'],
+  ])('%s: %s', (marked, text) => {
+    expect(texts(marked).slice(0, 3)).toContain(text);
+  });
+});
+
+describe('for a group', () => {
+  const judge = createJudge(
+    loadEngine(),
+    loadGroup(new URL('../profiles/groups/herons.json', import.meta.url).pathname).compiled,
+  );
+  const reach = (word: string) => reachOf(judge(word).standing);
+
+  test('what it can read comes first, and only that is recommended', () => {
+    for (const { sentence, start, end } of readSwapSentences('swap-tune')) {
+      const { swaps, best } = swapper.findSwaps(sentence, start, end, { reach });
+      const reads = swaps.map((swap) => swap.reads);
+      expect(reads).toEqual([...reads].sort((one, other) => Number(other) - Number(one)));
+      expect(reads.slice(0, best)).not.toContain(false);
+      for (const swap of swaps) {
+        expect(swap.reads).toBe(swap.text.split(' ').every((word) => reach(word) !== 'not'));
+      }
+    }
+  });
+
+  test('where nothing fits, the word may be taught or left', () => {
+    const { best, alternatives } = find('The [lighthouse] is old.', { reach: () => 'not' });
+    expect(best).toBe(0);
+    expect(alternatives).toEqual(['teach', 'leave']);
+  });
+});
+
+test('nothing asked for, nothing found', () => {
+  for (const [start, end] of [
+    [0, 0],
+    [5, 3],
+    [3, 4],
+    [-1, 99],
+  ]) {
+    expect(swapper.findSwaps('The old pier.', start!, end!).best).toBe(0);
+  }
+  expect(swapper.findSwaps('', 0, 0).swaps).toEqual([]);
+});
+
+test('other bytes are no table', () => {
+  expect(() => openSwaps(new Uint8Array(64))).toThrow(RangeError);
+});
