@@ -24,8 +24,8 @@ export function findSentence({ nodes }: ReadBlock, { ranges }: WordPlace): WordI
     text += node.data;
   }
   if (start < 0 || end <= start || end > text.length) return null;
-  const { segment, index } = sentences.segment(text).containing(start)!;
-  if (index + segment.length < end) return null;
   // Line breaks of the source are blanks on the page; lengths stay the same.
-  return { sentence: segment.replace(/\s/g, ' '), start: start - index, end: end - index };
+  const { segment, index } = sentences.segment(text.replace(/\s/g, ' ')).containing(start)!;
+  if (index + segment.length < end) return null;
+  return { sentence: segment, start: start - index, end: end - index };
 }

@@ -152,6 +152,15 @@ export function startOverlay(doc: Document, options: OverlayOptions): Overlay {
     } else if ((await reader.follow(touched, gone)) || isGivenUp) onChange?.();
   }
 
+  async function lookAgain(): Promise<boolean> {
+    let isOther = false;
+    await inTurn(async () => {
+      isOther = await reader.lookAgain();
+    });
+    if (isOther) onChange?.();
+    return isOther;
+  }
+
   function sentenceOf(place: WordPlace): WordInSentence | null {
     const block = text.blockOf(place.ranges[0]?.startContainer as Text);
     return block ? findSentence(block, place) : null;
@@ -160,7 +169,7 @@ export function startOverlay(doc: Document, options: OverlayOptions): Overlay {
   addEventListener('beforeprint', () => marks.markAll(text.blocks(), true), { signal });
   addEventListener('afterprint', () => marks.markAll(text.blocks(), false), { signal });
   watch(doc);
-  watchDisplay(doc, () => inTurn(async () => void ((await reader.lookAgain()) && onChange?.())), signal);
+  watchDisplay(doc, lookAgain, signal);
   watchSelection(doc, () => onChange?.(), signal);
   const ready = inTurn(async () => {
     await nextTurn();

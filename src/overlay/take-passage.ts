@@ -21,8 +21,16 @@ export async function takePassage(doc: Document, scope: Scope, signal: AbortSign
   const lines: PassageLine[] = [];
   const take = (found: TextBlock): void => {
     const block = scope.narrow(found);
-    const text = block && textOf(block, scope);
-    if (block && text) lines.push({ ...kindOf(block.nodes[0]!), text });
+    if (!block) return;
+    const kind = kindOf(block.nodes[0]!);
+    const parent = block.nodes[0]!.parentElement;
+    // Verse is set in lines that a style keeps.
+    const keepsLines = parent !== null && /pre|break/.test(getComputedStyle(parent).whiteSpace);
+    const text = textOf(block, scope);
+    for (const line of keepsLines ? text.split('\n') : [text]) {
+      const tidied = tidy(line);
+      if (tidied) lines.push({ ...kind, text: tidied });
+    }
   };
   await workInSlices(
     findTextBlocks(doc.body, () => undefined),
@@ -32,7 +40,7 @@ export async function takePassage(doc: Document, scope: Scope, signal: AbortSign
   return { lines, pictures: countPictures(doc, scope) };
 }
 
-/** The words of a block on one line; where only a part is wanted, from its first word to its last. */
+/** The words of a block; where only a part is wanted, from its first word to its last. */
 function textOf({ nodes, parted }: TextBlock, { covers }: Scope): string {
   const kept = nodes.filter((node) => !isFootnoteMark(node));
   if (covers) {
@@ -43,14 +51,14 @@ function textOf({ nodes, parted }: TextBlock, { covers }: Scope): string {
     const range = kept[0]!.ownerDocument.createRange();
     range.setStart(first.startContainer, first.startOffset);
     range.setEnd(last.endContainer, last.endOffset);
-    return tidy(range.toString() + closingMark(last));
+    return range.toString() + closingMark(last);
   }
   let text = '';
   for (const node of kept) {
     const runsOn = /[\p{L}\p{N}]$/u.test(text) && /^[\p{L}\p{N}]/u.test(node.data);
     text += parted.has(node) && runsOn ? ` ${node.data}` : node.data;
   }
-  return tidy(text);
+  return text;
 }
 
 /** The full stop after the last word that is wanted belongs to it. */

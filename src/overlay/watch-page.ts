@@ -37,7 +37,7 @@ export function watchPage(onChange: (change: PageChange) => void, signal: AbortS
 }
 
 /** New blocks are read by themselves; any other change touches the line of text it stands in. */
-function partsOf({ type, target, addedNodes }: MutationRecord): Node[] {
+function partsOf({ type, target, addedNodes, previousSibling, nextSibling }: MutationRecord): Node[] {
   if (!target.isConnected) return [];
   const element = isElement(target) ? target : target.parentElement;
   if (element && isRead(element) === 'none') return type === 'attributes' ? [element] : [];
@@ -48,7 +48,15 @@ function partsOf({ type, target, addedNodes }: MutationRecord): Node[] {
   const lines = added.filter(isLine);
   const inLine = added.filter((node) => !isLine(node));
   const touchesLine = inLine.some(({ textContent }) => /\S/.test(textContent ?? '')) || lines.length === 0;
-  return inLine.length > 0 && touchesLine ? [lineAround(target)] : lines;
+  const splitsLine = isInLine(previousSibling) && isInLine(nextSibling);
+  return splitsLine || (inLine.length > 0 && touchesLine) ? [lineAround(target)] : lines;
+}
+
+/** Whether a new block beside it may have cut it off from the other half of its line. */
+function isInLine(node: Node | null): boolean {
+  return (
+    node !== null && !isLine(node) && (node.nodeType !== Node.TEXT_NODE || /\S/.test(node.nodeValue ?? ''))
+  );
 }
 
 function isLine(node: Node): boolean {

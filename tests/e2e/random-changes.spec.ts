@@ -79,7 +79,7 @@ async function changeInPage({ trees, turns }: { trees: readonly Tree[]; turns: r
     else if (what === 'split' && node instanceof Text) node.splitText(Math.floor(node.length / 2));
     else if (what === 'add text') node.after('swell');
     else if (what === 'add block')
-      node.parentNode!.append(Object.assign(document.createElement('p'), { textContent: 'swell' }));
+      node.after(Object.assign(document.createElement('p'), { textContent: 'swell' }));
     else if (what === 'move') main.append(node);
     else if (what === 'block' && isElement) node.style.display = 'block';
     else if (what === 'line' && isElement) node.style.display = 'inline';

@@ -172,6 +172,72 @@ describe('toolbar and shortcuts', () => {
   });
 });
 
+describe('the word card', () => {
+  const hosts = (page: Page) =>
+    page.evaluate(() => document.querySelectorAll('html > :not(head, body)').length);
+
+  test('opens at the next hard word with the keyboard in it, and leaves no trace', async () => {
+    const page = await shaded(await browser.open(browser.serve('news.html', news)));
+    const before = await page.evaluate(() => document.documentElement.outerHTML);
+    await worker.evaluate(async () => {
+      const [tab] = await chrome.tabs.query({ active: true, lastFocusedWindow: true });
+      (chrome.commands.onCommand as unknown as { dispatch(name: string, tab: object): void }).dispatch(
+        'next-word',
+        tab!,
+      );
+    });
+    await expect.poll(() => hosts(page)).toBe(1);
+    await page.keyboard.press('Escape');
+    await expect.poll(() => hosts(page)).toBe(0);
+    expect(await page.evaluate(() => document.documentElement.outerHTML)).toBe(before);
+  });
+
+  test('opens at a press with Alt, which the page does not get', async () => {
+    const page = await shaded(await browser.open(browser.serve('news.html', news)));
+    await page.evaluate(() => addEventListener('click', () => document.body.append('pressed')));
+    const word = page.locator('p').first();
+    await word.click({ modifiers: ['Alt'], position: { x: 40, y: 8 } });
+    await expect.poll(() => hosts(page)).toBe(1);
+    expect(await page.getByText('pressed').count()).toBe(0);
+    await page.mouse.click(5, 5);
+    await expect.poll(() => hosts(page)).toBe(0);
+  });
+
+  test('what is said of a word counts at once, and is kept', async () => {
+    const page = await shaded(await browser.open(browser.serve('news.html', news)));
+    expect((await markedWords(page)).beyond).toContain('lighthouse');
+    const panel = await browser.openPanel(page);
+    const act = (given: object) =>
+      panel.evaluate((given) => chrome.runtime.sendMessage({ to: 'background', ask: 'act', given }), given);
+    await act({ do: 'by-sight', word: 'lighthouse' });
+    await expect.poll(async () => (await markedWords(page)).beyond).not.toContain('lighthouse');
+    await act({ do: 'skip', word: 'ferry' });
+    await expect.poll(async () => (await markedWords(page)).beyond).not.toContain('ferry');
+    await act({ do: 'teach', pattern: 'igh' });
+    await expect.poll(async () => (await markedWords(page)).beyond).not.toContain('night');
+    await panel.getByText('Also taught').waitFor();
+  });
+});
+
+describe('the look of marks', () => {
+  test('is chosen in the panel, for all pages and for good', async () => {
+    const page = await shaded(await browser.open(browser.serve('news.html', news)));
+    const rules = () =>
+      page.evaluate(() => document.adoptedStyleSheets.map((sheet) => sheet.cssRules[0]?.cssText).join());
+    expect(await rules()).toContain('background');
+    const panel = await browser.openPanel(page);
+    await panel.getByLabel('only underline words on the page').check();
+    await expect.poll(rules).not.toContain('background');
+    await panel.close();
+    const other = await shaded(
+      await browser.open(browser.serve('short.html', '<title>Short</title><p>A lighthouse.')),
+    );
+    await expect
+      .poll(() => other.evaluate(() => document.adoptedStyleSheets[0]?.cssRules[0]?.cssText))
+      .not.toContain('background');
+  });
+});
+
 describe('privacy', () => {
   test('nothing is asked of any other machine, by page, panel or background', async () => {
     const asked: string[] = [];

@@ -205,6 +205,40 @@ describe('text shown by a style alone', () => {
   });
 });
 
+describe('text that is drawn', () => {
+  test.each([
+    ['a canvas', '<canvas width="900" height="600"></canvas>', 'canvas'],
+    [
+      'a picture',
+      '<img width="900" height="600" src="data:image/gif;base64,R0lGODlhAQABAAAAACw=">',
+      'picture',
+    ],
+    ['a PDF in a viewer of the browser', '<embed type="application/pdf" width="900" height="600">', 'pdf'],
+    [
+      'a small picture',
+      '<img width="90" height="60" src="data:image/gif;base64,R0lGODlhAQABAAAAACw=">',
+      null,
+    ],
+    ['words', '<p>Calm sea', null],
+  ] as const)('%s', async (_what, body, drawn) => {
+    const at = await openOverlayPage(await context.newPage(), `<!doctype html><body>${body}`);
+    expect(await at.page.evaluate(() => wordreachTest.overlay.words().drawn)).toBe(drawn);
+  });
+});
+
+describe('the sentence of a word', () => {
+  test('over elements and line breaks of the source, to the unit', async () => {
+    const at = await openOverlayPage(
+      await context.newPage(),
+      '<!doctype html><body><p>A gull cried. The <i>fer</i>ry\ncame in! Odd ran.',
+    );
+    const found = await at.page.evaluate(() => wordreachTest.overlay.sentence({ key: 'ferry', n: 0 }));
+    expect(found).toMatchObject({ sentence: 'The ferry came in! ' });
+    expect(found!.sentence.slice(found!.start, found!.end)).toBe('ferry');
+    expect(await at.page.evaluate(() => wordreachTest.overlay.sentence({ key: 'whale', n: 0 }))).toBeNull();
+  });
+});
+
 describe('finding words', () => {
   test('by the pointer, also in shadow roots; not beside them', async () => {
     const at = await openOverlayPage(

@@ -1,0 +1,142 @@
+import { type BrowserContext, chromium } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
+import { findChromium } from '../../src/cli/find-chromium.ts';
+import { openOverlayPage } from './overlay-page.ts';
+
+let context: BrowserContext;
+beforeAll(async () => {
+  const args = process.getuid?.() === 0 ? ['--no-sandbox'] : [];
+  const browser = await chromium.launch({ executablePath: findChromium(), args });
+  context = await browser.newContext();
+});
+afterEach(async () => {
+  for (const page of context.pages()) await page.close();
+});
+afterAll(() => context?.browser()?.close());
+
+/** Ways in which pages show and hide text: what they have, what they do, and the words that are marked then. */
+const ways: readonly (readonly [way: string, body: string, how: () => void, marked: string])[] = [
+  [
+    'sibling by class',
+    '<style>.p{max-height:0;overflow:hidden}.on + .p{max-height:9em}</style><button>Ask</button><div class="p">tide</div>',
+    () => {
+      document.querySelector('button')!.className = 'on';
+    },
+    'Ask tide',
+  ],
+  [
+    'aria-expanded',
+    '<style>.p{display:none}[aria-expanded=true] + .p{display:block}</style><button aria-expanded="false">Ask</button><div class="p">tide</div>',
+    () => {
+      document.querySelector('button')!.ariaExpanded = 'true';
+    },
+    'Ask tide',
+  ],
+  [
+    'data-state',
+    '<style>[data-state=closed]{display:none}</style><p>Ask</p><div data-state="closed">tide</div>',
+    () => {
+      document.querySelector('div')!.dataset.state = 'open';
+    },
+    'Ask tide',
+  ],
+  [
+    'aria-hidden',
+    '<style>[aria-hidden=true]{display:none}</style><p>Ask</p><div aria-hidden="true">tide</div>',
+    () => {
+      document.querySelector('div')!.ariaHidden = 'false';
+    },
+    'Ask tide',
+  ],
+  [
+    'fade in',
+    '<style>div{opacity:0;transition:opacity .3s}.on{opacity:1}</style><p>Ask</p><div>tide</div>',
+    () => {
+      document.querySelector('div')!.className = 'on';
+    },
+    'Ask tide',
+  ],
+  [
+    'fade out',
+    '<style>div{opacity:1;transition:opacity .3s}.off{opacity:0}</style><p>Ask</p><div>tide</div>',
+    () => {
+      document.querySelector('div')!.className = 'off';
+    },
+    'Ask',
+  ],
+  [
+    'unfold',
+    '<style>div{max-height:0;overflow:hidden;transition:max-height .3s}.on{max-height:9em}</style><p>Ask</p><div>tide</div>',
+    () => {
+      document.querySelector('div')!.className = 'on';
+    },
+    'Ask tide',
+  ],
+  [
+    'fold',
+    '<style>div{max-height:9em;overflow:hidden;transition:max-height .3s}.off{max-height:0}</style><p>Ask</p><div>tide</div>',
+    () => {
+      document.querySelector('div')!.className = 'off';
+    },
+    'Ask',
+  ],
+  [
+    'rows',
+    '<style>div{display:grid;grid-template-rows:0fr;transition:grid-template-rows .3s}.on{grid-template-rows:1fr}i{display:block;overflow:hidden;min-height:0}</style><p>Ask</p><div><i>tide</i></div>',
+    () => {
+      document.querySelector('div')!.className = 'on';
+    },
+    'Ask tide',
+  ],
+  [
+    'slot moved',
+    '<p>Ask</p><x-a><b slot="n">tide</b></x-a>',
+    () => {
+      document.querySelector('b')!.slot = 'm';
+    },
+    'Ask tide',
+  ],
+  [
+    'made editable',
+    '<p>Ask</p><div>tide</div>',
+    () => {
+      document.querySelector('div')!.contentEditable = 'true';
+    },
+    'Ask',
+  ],
+  [
+    'style text',
+    '<style>div{display:none}</style><p>Ask</p><div>tide</div>',
+    () => {
+      document.querySelector('style')!.textContent = '';
+    },
+    'Ask tide',
+  ],
+  [
+    'dialog',
+    '<p>Ask</p><dialog>tide</dialog>',
+    () => {
+      document.querySelector('dialog')!.showModal();
+    },
+    'Ask tide',
+  ],
+  [
+    'popover',
+    '<p>Ask</p><div popover>tide</div>',
+    () => {
+      document.querySelector('div')!.showPopover();
+    },
+    'Ask tide',
+  ],
+];
+/** A slot for `m`, so that what is placed elsewhere shows once it is moved there. */
+function addSlots(): void {
+  for (const host of document.querySelectorAll('x-a'))
+    host.attachShadow({ mode: 'open' }).innerHTML = '<slot name="m"></slot>';
+}
+
+test.each(ways)('text is followed: %s', async (_way, body, how, marked) => {
+  const at = await openOverlayPage(await context.newPage(), `<!doctype html><body>${body}`, addSlots);
+  await at.page.evaluate(how);
+  await expect.poll(at.marked, { timeout: 8000 }).toBe(marked);
+});
