@@ -7,7 +7,8 @@ export interface Irregulars {
 
 /**
  * The form of a lemma, of one word or several; null when it has none. In several words the verb comes first and
- * alone is inflected (put out: putting out), in a noun the last (fish market: fish markets); an adjective of two
+ * alone is inflected (put out: putting out), in a noun the last (fish market: fish markets) or the one before a
+ * preposition (group of ships: groups of ships); an adjective of two
  * syllables or more takes more and most, but not one in -y (happier, more careful).
  */
 export function inflect(
@@ -18,13 +19,23 @@ export function inflect(
 ): string | null {
   if (form === 'base') return lemma;
   const words = lemma.split(' ');
-  const at = part === 'v' ? 0 : words.length - 1;
+  const at = part === 'v' ? 0 : headOf(words);
   if (words.length > 1 && part !== 'v' && part !== 'n') return compared(lemma, form);
   const head = words[at]!;
+  // Tools and weapons are many already.
+  if (part === 'n' && /[^aiusx]s$/.test(head) && irregulars.get(head, part, form) === undefined) return lemma;
   const inflected = irregulars.get(head, part, form) ?? byRule(head, part, form);
   if (inflected === '') return null;
   words[at] = inflected;
   return words.join(' ');
+}
+
+/** Which of a noun's words is inflected. */
+function headOf(words: readonly string[]): number {
+  const after = words.findIndex(
+    (word, i) => i > 0 && /^(of|in|on|for|to|by|with|from|before|and|or|who|without)$/.test(word),
+  );
+  return after < 0 ? words.length - 1 : after - 1;
 }
 
 /** The regular form by spelling alone: stop gives stopped, visit has to be listed as irregular to stay visited. */
@@ -60,5 +71,5 @@ function doubled(word: string): string {
 
 function isShort(word: string): boolean {
   const vowels = word.replace(/e$/, '').match(/[aeiouy]+/g)?.length ?? 1;
-  return vowels < 2 || (vowels === 2 && /([^aeiou]y|[^aeiou]le|ow)$/.test(word));
+  return vowels < 2 || (vowels === 2 && /([^aeiou]y|[^aeiou]le|ow)$/.test(word) && !/[ai]ble$/.test(word));
 }

@@ -65,7 +65,7 @@ export function openSwaps(bytes: Uint8Array): SwapTable {
   const irregular = new Map<string, string>();
   const byForm = new Map<string, WordForm[]>();
   for (const entry of text.irregular.split(' ')) {
-    const [key, form] = entry.split('=') as [string, string];
+    const [key, form] = entry.replaceAll('_', ' ').split('=') as [string, string];
     irregular.set(key, form);
     const [lemma, part, name] = key.split('/') as [string, PartOfSpeech, Form];
     if (form !== '') byForm.set(form, [...(byForm.get(form) ?? []), { lemma, part, form: name }]);

@@ -60,11 +60,14 @@ export function buildSwaps(off: ReadonlySet<Source> = new Set(), own = readOwnSw
     senses.set(key, number);
     return number;
   };
+  /** Adjectives and adverbs that are swaps (`glad/a`); others need no comparison. */
+  const compared = new Set<string>();
   const add = (word: string, part: number, swaps: readonly (Evidence & { prior: number })[]): void => {
     if (swaps.length === 0) return;
     lists.headWords.push(idOf(word));
     lists.headParts.push(part);
     for (const { lemma, prior, cues } of swaps) {
+      if (part >= 2) compared.add(`${lemma}/${PARTS_OF_SPEECH[part]}`);
       lists.swapWords.push(idOf(lemma));
       lists.swapPriors.push(Math.round(prior * 255));
       lists.swapSenses.push(senseOf(cues));
@@ -87,7 +90,7 @@ export function buildSwaps(off: ReadonlySet<Source> = new Set(), own = readOwnSw
   const text: TableLists['text'] = {
     counts: { ...counts, swaps: lists.swapWords.length, senses: cues.length },
     words: words.map((word) => word.replaceAll(' ', '_')).join(' '),
-    irregular: listForms(words, synsets, ranks, said),
+    irregular: listForms(words, compared, synsets, ranks, said),
     otherArticle: listOtherArticles(words, said).join(' '),
     partWeights: {},
   };
@@ -190,6 +193,7 @@ function shareBits(word: string, { sensesOf }: Synsets, own: readonly OwnSwaps[]
 
 function listForms(
   words: readonly string[],
+  compared: ReadonlySet<string>,
   { sensesOf }: Synsets,
   ranks: ReadonlyMap<string, number>,
   said: ReadonlyMap<string, unknown>,
@@ -197,7 +201,9 @@ function listForms(
   const lemmas = words
     .flatMap((entry) => (entry.includes(' ') ? [] : [entry]))
     .flatMap((word) =>
-      PARTS_OF_SPEECH.filter((part) => sensesOf.has(`${word}/${part}`)).map((part) => [word, part] as const),
+      PARTS_OF_SPEECH.filter((part) =>
+        part === 'n' || part === 'v' ? sensesOf.has(`${word}/${part}`) : compared.has(`${word}/${part}`),
+      ).map((part) => [word, part] as const),
     );
   const attested = {
     count: (form: string) => (ranks.has(form) ? 1e6 / ranks.get(form)! : 0),

@@ -27,6 +27,10 @@ const SETTLED: Readonly<Record<string, string>> = {
   'wake/v/past': 'woke',
   'wake/v/participle': 'woken',
   'mouse/n/s': 'mice',
+  'foretell/v/past': 'foretold',
+  'foretell/v/participle': 'foretold',
+  'outshine/v/past': 'outshone',
+  'outshine/v/participle': 'outshone',
   'beat/v/past': 'beat',
   'beat/v/participle': 'beaten',
   'run/v/participle': 'run',
@@ -117,6 +121,8 @@ export function listIrregulars(
         SETTLED[key] ??
         choose(lemma, part, form, [rule, made[form] ?? ''], variants(lemma, part, form), attested);
       if (part === 'n' && SETTLED[key] === undefined && isMass(lemma, best, attested)) irregular.set(key, '');
+      else if (part === 'a' && isUnheard(best, attested))
+        irregular.set(key, `${form === 'er' ? 'more' : 'most'} ${lemma}`);
       else if (best !== rule) irregular.set(key, best);
     }
   }
@@ -180,6 +186,12 @@ function choose(
   return [...new Set(forms)].sort((one, other) => worth(other) - worth(one))[0]!;
 }
 
+/** A comparison in one word that is not met anywhere: schooler, lefter. */
+function isUnheard(compared: string, { count, said }: Attested): boolean {
+  return !compared.includes(' ') && count(compared) === 0 && !said(compared);
+}
+
 function isMass(lemma: string, plural: string, { count }: Attested): boolean {
+  if (/(ness|ing|ship|hood)$/.test(lemma) && count(plural) === 0) return true;
   return count(lemma) > 100 && count(plural) < MASS * count(lemma);
 }
