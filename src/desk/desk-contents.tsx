@@ -1,4 +1,5 @@
 import type { Passage } from '../host/passages-store.ts';
+import { AllPassages } from './all-passages.tsx';
 
 const day = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'short', year: 'numeric' });
 
@@ -20,6 +21,7 @@ export function DeskContents({ passages, opened }: { passages: readonly Passage[
           </li>
         ))}
       </ul>
+      <AllPassages passages={passages} />
     </nav>
   );
 }

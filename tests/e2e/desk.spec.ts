@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import AxeBuilder from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
@@ -197,6 +198,35 @@ describe('keeping', () => {
     ]);
   });
 
+  test('all passages are saved in a file, and added from it again', async () => {
+    await put();
+    await field().press('Control+End');
+    await field().pressSequentially(' Calm.');
+    await expect.poll(async () => JSON.stringify(await stored())).toContain('Calm.');
+    await desk.getByText('All passages').click();
+    const [download] = await Promise.all([
+      desk.waitForEvent('download'),
+      desk.getByRole('button', { name: 'Save all in a file' }).click(),
+    ]);
+    const file = readFileSync(await download.path(), 'utf8');
+    await desk.getByLabel('Add those of a file').setInputFiles({
+      name: 'passages.json',
+      mimeType: 'application/json',
+      buffer: Buffer.from(file),
+    });
+    await desk.getByText('One passage was added.').waitFor();
+    const both = await stored();
+    expect(both.map(({ versions }) => versions)).toEqual([both[0]!.versions, both[0]!.versions]);
+    await desk.getByLabel('Add those of a file').setInputFiles({
+      name: 'passages.json',
+      mimeType: 'application/json',
+      buffer: Buffer.from('{'),
+    });
+    await desk.getByText('This is no file of passages.').waitFor();
+    expect((await stored()).length).toBe(2);
+    await expectSound();
+  });
+
   test('deleted is gone, once it is said twice', async () => {
     await put();
     await desk.getByText('Say where it comes from').click();
@@ -238,8 +268,7 @@ describe('a text comes from', () => {
     ]);
     expect(passage!.original).not.toContain('Yachts');
     await desk.getByText('One picture was left out.').waitFor();
-    await desk.getByText(`Source: ${''}`).first().waitFor();
-    expect(await desk.locator('summary').first().textContent()).toContain(story);
+    expect(await desk.locator('main summary').first().textContent()).toContain(story);
     await desk.reload();
     expect((await stored()).length).toBe(1);
   });

@@ -1,0 +1,60 @@
+import { useState } from 'preact/hooks';
+import { today } from '../host/move-group.ts';
+import { freePassageId, type Passage, savePassage } from '../host/passages-store.ts';
+import { saveFile } from './out/save-file.ts';
+import { PassageFileError, readPassages, writePassages } from './passage-file.ts';
+import { noteSaved } from './use-desk.ts';
+
+/** Saves all passages in a file, and adds those of such a file. */
+export function AllPassages({ passages }: { passages: readonly Passage[] }) {
+  const [says, setSays] = useState<string | null>(null);
+  const open = async (file: File | undefined): Promise<void> => {
+    if (!file) return;
+    try {
+      const found = readPassages(await file.text());
+      for (const passage of found) await savePassage({ ...passage, id: freePassageId(), rev: 0, saved: 0 });
+      noteSaved();
+      setSays(found.length === 1 ? 'One passage was added.' : `${found.length} passages were added.`);
+    } catch (error) {
+      if (!(error instanceof PassageFileError)) throw error;
+      setSays(error.message);
+    }
+  };
+  return (
+    <details class="unfold">
+      <summary>All passages</summary>
+      <div class="part">
+        <button
+          type="button"
+          class="plain"
+          disabled={passages.length === 0}
+          onClick={() =>
+            saveFile(
+              `wordreach-passages-${today()}.json`,
+              new Blob([writePassages(passages)], { type: 'application/json' }),
+            )
+          }
+        >
+          Save all in a file
+        </button>
+        <label>
+          <span class="quiet">Add those of a file</span>
+          <input
+            type="file"
+            class="field"
+            accept=".json,application/json"
+            onChange={(event) => {
+              const field = event.currentTarget;
+              void open(field.files?.[0]).finally(() => {
+                field.value = '';
+              });
+            }}
+          />
+        </label>
+        <p class="quiet" role="status">
+          {says}
+        </p>
+      </div>
+    </details>
+  );
+}

@@ -1,0 +1,57 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { PassageFileError, readPassages, writePassages } from './passage-file.ts';
+
+const text = fc.string({ maxLength: 20 });
+const orNull = fc.option(text, { nil: null });
+const passage = fc.record({
+  id: text,
+  title: text,
+  source: fc.record({ url: orNull, byline: orNull, date: orNull }),
+  original: text,
+  versions: fc.dictionary(
+    fc.stringMatching(/^[a-z-]{1,8}$/),
+    fc.record({ text, storyWords: fc.array(fc.record({ word: text, meaning: text }), { maxLength: 3 }) }),
+    { noNullPrototype: true },
+  ),
+  rev: fc.nat(),
+  saved: fc.nat(),
+});
+
+test('what is saved is opened again, whatever it is', () => {
+  fc.assert(
+    fc.property(fc.array(passage, { maxLength: 4 }), (passages) => {
+      const expected = passages.map(({ id: _, rev: __, saved: ___, ...rest }) => rest);
+      expect(readPassages(writePassages(passages))).toEqual(expected);
+    }),
+    { seed: 20261125 },
+  );
+});
+
+test.each([
+  ['', /no file of passages/],
+  ['<p>A lighthouse', /no file of passages/],
+  ['{"passages": []}', /no file of passages/],
+  ['{"wordreach-passages": 2, "passages": []}', /later version/],
+  ['{"wordreach-passages": 1, "passages": [{"title": 1}]}', /Passage 1 .* damaged/],
+  [
+    '{"wordreach-passages": 1, "passages": [{"title": "a", "original": "b", "versions": {"h": {"text": "x"}}}]}',
+    /damaged/,
+  ],
+])('%j is refused with a sentence', (file, says) => {
+  expect(() => readPassages(file)).toThrow(PassageFileError);
+  expect(() => readPassages(file)).toThrow(says);
+});
+
+test('any text is read or refused, never anything else', () => {
+  fc.assert(
+    fc.property(fc.oneof(fc.string(), fc.json()), (file) => {
+      try {
+        readPassages(file);
+      } catch (error) {
+        expect(error).toBeInstanceOf(PassageFileError);
+      }
+    }),
+    { seed: 20261125 },
+  );
+});
