@@ -44,7 +44,7 @@ export function DeskPage() {
                 }
               />
             ) : taking === null ? (
-              <IntakeView />
+              <IntakeView onNote={(id, says) => setNote({ id, says })} />
             ) : (
               <TakeView {...taking} onNote={(id, says) => setNote({ id, says })} />
             )}

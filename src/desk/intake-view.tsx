@@ -1,28 +1,63 @@
 import { useState } from 'preact/hooks';
+import { ChapterChoice } from './files/chapter-choice.tsx';
+import { FileFault } from './files/file-fault.ts';
+import { openFile } from './files/open-file.ts';
+import { type OpenedBook, type OpenedText, sayLeftOut } from './files/opened-file.ts';
+import { readPasted } from './files/read-pasted.ts';
+import { takeChapters } from './files/take-chapters.ts';
 import { addPassage, type FoundText } from './new-passage.ts';
-import { readPasted } from './read-pasted.ts';
-import { readTextFile } from './read-text-file.ts';
 import { noteSaved, openPassage } from './use-desk.ts';
 
+interface IntakeViewProps {
+  /** Something the teacher should know of what was opened. */
+  readonly onNote: (id: string, says: string) => void;
+}
+
 /** How a text is put on the desk: pasted, from a file, or written here. */
-export function IntakeView() {
+export function IntakeView({ onNote }: IntakeViewProps) {
   const [text, setText] = useState('');
   const [over, setOver] = useState(false);
   const [fault, setFault] = useState<string | null>(null);
-  const take = async (found: FoundText): Promise<void> => {
+  const [opening, setOpening] = useState<string | null>(null);
+  const [book, setBook] = useState<OpenedBook | null>(null);
+  const take = async (found: FoundText): Promise<string> => {
     const id = await addPassage(found);
     noteSaved();
     openPassage(id);
+    return id;
+  };
+  const takeOpened = async ({ leftOut, ...found }: OpenedText): Promise<void> => {
+    const id = await take(found);
+    const says = sayLeftOut(leftOut);
+    if (says) onNote(id, says);
   };
   const open = async (file: File | undefined): Promise<void> => {
-    if (!file) return;
+    if (!file || opening !== null) return;
     setFault(null);
+    setBook(null);
+    setOpening(file.name);
     try {
-      await take(await readTextFile(file));
+      const opened = await openFile(file);
+      if (!('chapters' in opened)) await takeOpened(opened);
+      else if (opened.chapters.length === 1) await takeOpened(takeChapters(opened, new Set([0])));
+      else setBook(opened);
     } catch (error) {
-      setFault(error instanceof Error ? error.message : String(error));
+      if (!(error instanceof FileFault)) throw error;
+      setFault(error.message);
+    } finally {
+      setOpening(null);
     }
   };
+  if (book)
+    return (
+      <div class="sheet">
+        <ChapterChoice
+          book={book}
+          onTake={(chosen) => void takeOpened(takeChapters(book, chosen))}
+          onLeave={() => setBook(null)}
+        />
+      </div>
+    );
   return (
     <div class="sheet">
       <section class="part" aria-labelledby="paste-title">
@@ -87,7 +122,10 @@ export function IntakeView() {
             }}
           />
         </fieldset>
-        <div aria-live="polite">{fault && <p class="note note-wrong">{fault}</p>}</div>
+        <div aria-live="polite">
+          {opening !== null && <p class="note">Opening “{opening}”…</p>}
+          {fault && <p class="note note-wrong">{fault}</p>}
+        </div>
       </section>
     </div>
   );

@@ -1,5 +1,6 @@
 import { askPage, askWords, listFrames } from '../host/client.ts';
 import { loadPassages } from '../host/passages-store.ts';
+import { sayDay } from './files/say-day.ts';
 import { addPassage } from './new-passage.ts';
 import { writeLines } from './passage-lines.ts';
 
@@ -44,14 +45,7 @@ export async function takeFromPage(tab: number): Promise<Taken> {
     text,
     url: words.url,
     byline: words.byline,
-    date: dayOf(words.date),
+    date: sayDay(words.date),
   });
   return { id, pictures };
-}
-
-/** 2026-11-25T08:00Z is 25 November 2026; what is no date stays as it is. */
-function dayOf(date: string | null): string | null {
-  const time = date === null ? Number.NaN : Date.parse(date);
-  if (Number.isNaN(time)) return date;
-  return new Intl.DateTimeFormat('en-GB', { dateStyle: 'long', timeZone: 'UTC' }).format(time);
 }

@@ -1,0 +1,23 @@
+import { expect, test } from 'vitest';
+import { decodeText, isText } from './decode-text.ts';
+
+const says = 'Odd’s café';
+
+test.each<[string, number[]]>([
+  ['UTF-8', [...new TextEncoder().encode(says)]],
+  ['UTF-8 with a mark', [0xef, 0xbb, 0xbf, ...new TextEncoder().encode(says)]],
+  ['UTF-16, low byte first', [0xff, 0xfe, ...Buffer.from(says, 'utf16le')]],
+  ['UTF-16, high byte first', [0xfe, 0xff, ...Buffer.from(says, 'utf16le').swap16()]],
+])('%s', (_, bytes) => {
+  expect(decodeText(Uint8Array.from(bytes))).toBe(says);
+});
+
+test('the charset a page names is used where it is not UTF-8, an unknown one is not', () => {
+  expect(decodeText(Uint8Array.of(0xcf, 0xc8), 'koi8-r')).toBe('ох');
+  expect(decodeText(Uint8Array.of(0xe9), 'no-such')).toBe('é');
+});
+
+test('what is no text is known', () => {
+  expect(isText('Nets\tand\r\nropes\f')).toBe(true);
+  expect(isText('\0\x01\x02')).toBe(false);
+});

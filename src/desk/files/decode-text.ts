@@ -1,0 +1,33 @@
+/** What a file begins with when it says how its letters are written. */
+const MARKS: readonly (readonly [encoding: string, bytes: readonly number[]])[] = [
+  ['utf-8', [0xef, 0xbb, 0xbf]],
+  ['utf-16le', [0xff, 0xfe]],
+  ['utf-16be', [0xfe, 0xff]],
+];
+
+/**
+ * The text of a file of letters: as its first bytes or `named` (the charset a page names) say, else UTF-8 where it is that,
+ * else Windows-1252, which older programs write (WHATWG Encoding). Never throws.
+ */
+export function decodeText(bytes: Uint8Array, named: string | null = null): string {
+  const mark = MARKS.find(([, start]) => start.every((byte, n) => bytes[n] === byte));
+  if (mark) return new TextDecoder(mark[0]).decode(bytes);
+  return (
+    decodeAs('utf-8', bytes) ?? decodeAs(named ?? 'windows-1252', bytes) ?? decodeAs('windows-1252', bytes)!
+  );
+}
+
+function decodeAs(encoding: string, bytes: Uint8Array): string | null {
+  try {
+    return new TextDecoder(encoding, { fatal: true }).decode(bytes);
+  } catch {
+    return null;
+  }
+}
+
+/** Whether a text is one: what is no text has signs that nobody writes. */
+export function isText(text: string): boolean {
+  // biome-ignore lint/suspicious/noControlCharactersInRegex: these are looked for
+  const strange = text.match(/[\0-\x08\x0e-\x1a\x1c-\x1f\ufffd]/g)?.length ?? 0;
+  return strange <= text.length / 1000;
+}

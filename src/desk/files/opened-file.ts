@@ -1,0 +1,46 @@
+import type { FoundText } from '../new-passage.ts';
+import type { PassageLine } from '../passage-lines.ts';
+
+/** A line as it comes out of a file. */
+export type FoundLine = Pick<PassageLine, 'kind' | 'level' | 'text'>;
+
+/** What a file has that a passage cannot hold. */
+export interface LeftOut {
+  readonly pictures: number;
+  readonly footnotes: number;
+}
+
+/** The text of a file, ready for the desk. */
+export interface OpenedText extends FoundText {
+  readonly leftOut: LeftOut;
+}
+
+/** One chapter of a book. */
+export interface Chapter {
+  readonly title: string;
+  readonly lines: readonly FoundLine[];
+  readonly words: number;
+  readonly leftOut: LeftOut;
+}
+
+/** A book, of which the teacher takes some chapters. */
+export interface OpenedBook {
+  readonly title: string;
+  readonly byline: string | null;
+  readonly chapters: readonly Chapter[];
+  /** Where the first chapter of the story itself is among `chapters`. */
+  readonly first: number;
+}
+
+/** What the teacher should know after opening: “3 pictures were left out.”; null when all is there. */
+export function sayLeftOut({ pictures, footnotes }: LeftOut): string | null {
+  const parts = [count(pictures, 'picture'), count(footnotes, 'footnote')].filter((part) => part !== null);
+  if (parts.length === 0) return null;
+  const says = `${parts.join(' and ')} ${pictures + footnotes === 1 ? 'was' : 'were'} left out.`;
+  return says.charAt(0).toUpperCase() + says.slice(1);
+}
+
+function count(n: number, what: string): string | null {
+  if (n === 0) return null;
+  return n === 1 ? `one ${what}` : `${n} ${what}s`;
+}

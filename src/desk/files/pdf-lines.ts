@@ -1,0 +1,61 @@
+/** A piece of text as a PDF draws it; lengths in points, y upwards. */
+export interface PdfPiece {
+  readonly text: string;
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly size: number;
+}
+
+/** One line of a page. */
+export interface PdfLine {
+  text: string;
+  readonly x: number;
+  right: number;
+  readonly y: number;
+  size: number;
+  /** From 0. */
+  readonly page: number;
+}
+
+/** In lines' own size: a gap wider than this is a space, one wider than that parts columns. */
+const SPACE = 0.15;
+const COLUMN = 2.5;
+
+/**
+ * The lines of a page in the order they are drawn, which is that of the columns in nearly every PDF. Raised footnote marks are
+ * left out.
+ */
+export function findPdfLines(pieces: readonly PdfPiece[], page: number): PdfLine[] {
+  const lines: PdfLine[] = [];
+  let line: PdfLine | null = null;
+  for (const piece of pieces) {
+    const text = piece.text.replace(/[\ufb00-\ufb06]/g, (joined) => joined.normalize('NFKC'));
+    if (text.trim() === '') {
+      if (line && text !== '' && isBeside(line, piece) && !line.text.endsWith(' ')) line.text += ' ';
+      continue;
+    }
+    if (line && isBeside(line, piece)) {
+      if (isRaisedMark(line, piece)) continue;
+      const isApart = piece.x - line.right > SPACE * line.size;
+      line.text += isApart && !/\s$/.test(line.text) && !/^\s/.test(text) ? ` ${text}` : text;
+      line.right = Math.max(line.right, piece.x + piece.width);
+      line.size = Math.max(line.size, piece.size);
+    } else {
+      line = { text, x: piece.x, right: piece.x + piece.width, y: piece.y, size: piece.size, page };
+      lines.push(line);
+    }
+  }
+  for (const done of lines) done.text = done.text.replace(/\s+/g, ' ').trim();
+  return lines.filter(({ text }) => text !== '');
+}
+
+function isBeside(line: PdfLine, { x, y, size }: PdfPiece): boolean {
+  const em = Math.max(line.size, size);
+  const gap = x - line.right;
+  return Math.abs(y - line.y) < em / 2 && gap > -em && gap < COLUMN * em;
+}
+
+function isRaisedMark(line: PdfLine, { text, y, size }: PdfPiece): boolean {
+  return size < line.size * 0.8 && y > line.y + line.size * 0.15 && /^\s*(\d{1,3}|[*†‡]+)\s*$/.test(text);
+}

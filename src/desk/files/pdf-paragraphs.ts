@@ -1,0 +1,132 @@
+import type { FoundLine } from './opened-file.ts';
+import type { PdfLine } from './pdf-lines.ts';
+
+/** Lines parted by this much more than usual begin a paragraph. */
+const WIDER = 1.3;
+/** A first line that stands in by this much begins one, in the size of its letters. */
+const INDENT = 0.8;
+/** Letters this much larger than most are a heading's, if it is no longer than that. */
+const LARGER = 1.12;
+const LONGEST_HEADING = 150;
+/** Lines whose starts differ by less stand in one column, in the size of their letters. */
+const COLUMN = 5;
+
+const ITEM = /^[•▪◦‣·●○■*–—-]\s+(?=\S)/;
+const NUMBERED = /^\(?\d{1,2}[.)]\s+\S/;
+
+/**
+ * Headings, entries of lists and paragraphs of a PDF, by where its lines stand. A word that a hyphen divides at the end of a
+ * line is put together when that makes a word.
+ */
+export function findPdfParagraphs(lines: readonly PdfLine[], isWord: (word: string) => boolean): FoundLine[] {
+  const body = commonSize(lines);
+  const usual = usualGap(lines);
+  const levels = [
+    ...new Set(lines.filter((line) => isHeading(line, body)).map(({ size }) => Math.round(size))),
+  ].sort((one, other) => other - one);
+  const columns = findColumns(lines);
+  const found: FoundLine[] = [];
+  lines.forEach((line, n) => {
+    const before = lines[n - 1];
+    const last = found.at(-1);
+    if (before && last && continues(before, line, columns, usual)) {
+      found.pop();
+      found.push({ ...last, text: joinLines(last.text, line.text, isWord) });
+    } else if (isHeading(line, body))
+      found.push({
+        kind: 'heading',
+        level: Math.min(3, levels.indexOf(Math.round(line.size)) + 1),
+        text: line.text,
+      });
+    else if (ITEM.test(line.text)) found.push({ kind: 'item', level: 0, text: line.text.replace(ITEM, '') });
+    else found.push({ kind: 'paragraph', level: 0, text: line.text });
+  });
+  return found.map((line) => ({ ...line, text: line.text.replace(/\u00ad/g, '') }));
+}
+
+interface Column {
+  readonly left: number;
+  readonly right: number;
+}
+
+function continues(
+  before: PdfLine,
+  line: PdfLine,
+  columns: ReadonlyMap<PdfLine, Column>,
+  usual: number,
+): boolean {
+  if (Math.abs(before.size - line.size) > 0.1 * before.size) return false;
+  if (ITEM.test(line.text) || NUMBERED.test(line.text)) return false;
+  const gap = before.y - line.y;
+  const isBelow = before.page === line.page && gap > 0;
+  if (before.page === line.page && Math.abs(gap) < line.size * 0.3) return false;
+  if (isBelow && gap / line.size > usual * WIDER) return false;
+  const startsItem = ITEM.test(before.text) || NUMBERED.test(before.text);
+  const left = isBelow ? before.x : columns.get(line)!.left;
+  if (!startsItem && line.x > left + INDENT * line.size) return false;
+  return hadNoRoom(before, line, columns.get(before)!);
+}
+
+/** The first word of the next line would have run over the column's edge. */
+function hadNoRoom(before: PdfLine, line: PdfLine, { right }: Column): boolean {
+  const word = /^\S+/.exec(line.text)![0];
+  const width = ((line.right - line.x) * (word.length + 1)) / line.text.length;
+  return before.right + width > right - line.size * 0.2;
+}
+
+function joinLines(text: string, next: string, isWord: (word: string) => boolean): string {
+  if (text.endsWith('\u00ad')) return text.slice(0, -1) + next;
+  const divided = /(\p{L}+)[-‐]$/u.exec(text);
+  const rest = /^\p{Ll}+/u.exec(next)?.[0];
+  if (!divided || !rest) return `${text} ${next}`;
+  return isWord(divided[1]! + rest) ? text.slice(0, -1) + next : text + next;
+}
+
+function isHeading({ text, size }: PdfLine, body: number): boolean {
+  return size > body * LARGER && text.length <= LONGEST_HEADING && /\p{L}/u.test(text);
+}
+
+/** The size that most letters have. */
+function commonSize(lines: readonly PdfLine[]): number {
+  const letters = new Map<number, number>();
+  for (const { size, text } of lines) {
+    const rounded = Math.round(size * 2) / 2;
+    letters.set(rounded, (letters.get(rounded) ?? 0) + text.length);
+  }
+  return [...letters].sort((one, other) => other[1] - one[1])[0]?.[0] ?? 0;
+}
+
+/** How far lines of one paragraph stand apart, in the size of their letters: a low one of all, since gaps between paragraphs are larger. */
+function usualGap(lines: readonly PdfLine[]): number {
+  const gaps = lines
+    .flatMap((line, n) => {
+      const before = lines[n - 1];
+      const gap = before?.page === line.page ? (before.y - line.y) / line.size : 0;
+      return gap > 0.5 && gap < 4 ? [gap] : [];
+    })
+    .sort((one, other) => one - other);
+  return gaps[Math.floor(gaps.length * 0.3)] ?? 1.2;
+}
+
+/** The edges of the column each line stands in: of the lines of its page that start near where it does. */
+function findColumns(lines: readonly PdfLine[]): Map<PdfLine, Column> {
+  const columns = new Map<PdfLine, Column>();
+  const pages = new Map<number, PdfLine[]>();
+  for (const line of lines) pages.set(line.page, [...(pages.get(line.page) ?? []), line]);
+  for (const own of pages.values()) {
+    const byStart = [...own].sort((one, other) => one.x - other.x);
+    let column: PdfLine[] = [];
+    const end = (): void => {
+      const left = Math.min(...column.map(({ x }) => x));
+      const right = Math.max(...column.map((line) => line.right));
+      for (const line of column) columns.set(line, { left, right });
+      column = [];
+    };
+    for (const line of byStart) {
+      if (column.length > 0 && line.x - column.at(-1)!.x > COLUMN * line.size) end();
+      column.push(line);
+    }
+    end();
+  }
+  return columns;
+}

@@ -1,0 +1,121 @@
+import type { PDFDocumentProxy, PDFPageProxy } from 'pdfjs-dist';
+import { GlobalWorkerOptions, getDocument, OPS, PDFWorker } from 'pdfjs-dist/legacy/build/pdf.mjs';
+import workerAddress from 'pdfjs-dist/legacy/build/pdf.worker.min.mjs?url';
+import { loadEngine } from '../../host/load-engine.ts';
+import { writeLines } from '../passage-lines.ts';
+import { dropRunningHeads } from './drop-running-heads.ts';
+import { FileFault } from './file-fault.ts';
+import type { OpenedText } from './opened-file.ts';
+import { findPdfLines, type PdfLine } from './pdf-lines.ts';
+import { findPdfParagraphs } from './pdf-paragraphs.ts';
+
+/** Longer ones are books. */
+const MOST_PAGES = 300;
+/** A sound file of that length is read in a few seconds; a broken one may never be, in milliseconds. */
+const LONGEST = 60_000;
+
+/** The text of a PDF, put together from where it is drawn. Its scripts are not run. Rejects with `FileFault`. */
+export async function readPdf(bytes: Uint8Array, name: string): Promise<OpenedText> {
+  GlobalWorkerOptions.workerSrc = workerAddress;
+  const worker = PDFWorker.create({ verbosity: 0 });
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  const tooLong = new Promise<never>((_, reject) => {
+    timer = setTimeout(
+      () => reject(new FileFault('This PDF takes too long to read. Copy its text and paste it.')),
+      LONGEST,
+    );
+  });
+  try {
+    return await Promise.race([readWith(worker, bytes, name), tooLong]);
+  } catch (error) {
+    throw asFault(error);
+  } finally {
+    clearTimeout(timer);
+    worker.destroy();
+  }
+}
+
+async function readWith(worker: PDFWorker, data: Uint8Array, name: string): Promise<OpenedText> {
+  const pdf = await getDocument({
+    data,
+    worker,
+    verbosity: 0,
+    disableFontFace: true,
+    useWasm: false,
+    enableXfa: false,
+  }).promise;
+  if (pdf.numPages > MOST_PAGES)
+    throw new FileFault(
+      `This PDF has ${pdf.numPages} pages. Save the pages you want as a PDF of their own, and open that.`,
+    );
+  const pages: PdfLine[][] = [];
+  let pictures = 0;
+  for (let n = 0; n < pdf.numPages; n++) {
+    const page = await pdf.getPage(n + 1);
+    pages.push(await readLinesOf(page, n));
+    pictures += await countPicturesOf(page);
+    page.cleanup();
+  }
+  const lines = dropRunningHeads(pages).flat();
+  if (!lines.some(({ text }) => /\p{L}/u.test(text)))
+    throw new FileFault(
+      pictures > 0
+        ? 'This PDF is made of pictures of its pages, without text. Let a scanning program read it first, or type the part you want.'
+        : 'There are no words in this PDF. Choose another file.',
+    );
+  const engine = await loadEngine();
+  const isWord = (word: string): boolean =>
+    /^(dictionary|derived)$/.test(engine.analyze(word).readings[0]?.source ?? '');
+  const found = findPdfParagraphs(lines, isWord);
+  return {
+    title: found.find(({ kind }) => kind === 'heading')?.text ?? ((await readTitle(pdf)) || name),
+    text: writeLines(found),
+    leftOut: { pictures, footnotes: 0 },
+  };
+}
+
+async function readLinesOf(page: PDFPageProxy, n: number): Promise<PdfLine[]> {
+  const { items } = await page.getTextContent();
+  const pieces = items.flatMap((item) => {
+    if (!('str' in item)) return [];
+    const [a, b, c, d, x, y] = item.transform as [number, number, number, number, number, number];
+    // Text that stands on its side is a margin's.
+    if (Math.abs(b) > Math.abs(a)) return [];
+    return [{ text: item.str, x, y, width: item.width, size: Math.hypot(c, d) || item.height || 1 }];
+  });
+  return findPdfLines(pieces, n);
+}
+
+const DRAWS_PICTURE = new Set<number>([
+  OPS.paintImageXObject,
+  OPS.paintInlineImageXObject,
+  OPS.paintImageXObjectRepeat,
+]);
+
+/** Signs of a few dots are no pictures. */
+async function countPicturesOf(page: PDFPageProxy): Promise<number> {
+  const SIGN = 32;
+  const { fnArray, argsArray } = await page.getOperatorList();
+  return fnArray.filter((operator, n) => {
+    if (!DRAWS_PICTURE.has(operator)) return false;
+    const [, width, height] = argsArray[n] as [unknown, unknown, unknown];
+    return !(typeof width === 'number' && typeof height === 'number' && (width < SIGN || height < SIGN));
+  }).length;
+}
+
+async function readTitle(pdf: PDFDocumentProxy): Promise<string> {
+  const { info } = await pdf.getMetadata();
+  const title = (info as { readonly Title?: unknown }).Title;
+  return typeof title === 'string' ? title.trim() : '';
+}
+
+function asFault(error: unknown): FileFault {
+  if (error instanceof FileFault) return error;
+  if (error instanceof Error && error.name === 'PasswordException')
+    return new FileFault(
+      'This PDF is locked by a password. Open it in a PDF reader, print it as a new PDF, and open that.',
+    );
+  return new FileFault(
+    'This PDF is damaged. Get it again from where it came from, or copy its text and paste it.',
+  );
+}

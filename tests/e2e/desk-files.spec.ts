@@ -1,0 +1,335 @@
+import AxeBuilder from '@axe-core/playwright';
+import fc from 'fast-check';
+import { strToU8, zipSync } from 'fflate';
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import {
+  makeColumns,
+  makeDocx,
+  makeEpub,
+  makeLockedPdf,
+  makePdf,
+  makeScan,
+  pdfParagraphs,
+} from '../desk/make-files.ts';
+import { startBrowser, type TestBrowser } from './browser.ts';
+
+let browser: TestBrowser;
+let desk: Page;
+/** What the page reached for outside, ran or complained of. */
+let strayed: string[];
+
+beforeAll(async () => {
+  browser = await startBrowser();
+});
+afterAll(() => browser?.close());
+beforeEach(async () => {
+  for (const open of browser.context.pages().slice(1)) await open.close();
+  desk = await browser.context.newPage();
+  strayed = [];
+  desk.on('request', (request) => {
+    if (!/^(chrome-extension|data|blob):/.test(request.url())) strayed.push(request.url());
+  });
+  desk.on('dialog', (dialog) => {
+    strayed.push(dialog.message());
+    void dialog.dismiss();
+  });
+  desk.on('pageerror', (error) => strayed.push(error.message));
+  desk.on('console', (message) => {
+    // Chromium says of a handler in a page that is only parsed that it will not run; that it did not is seen by the dialog.
+    if (/Content Security Policy/i.test(message.text()) && !/inline event handler/.test(message.text()))
+      strayed.push(message.text());
+  });
+  await desk.goto(`chrome-extension://${browser.id}/desk.html`);
+  await desk.evaluate(
+    () =>
+      new Promise((resolve) => {
+        indexedDB.deleteDatabase('desk').onsuccess = resolve;
+      }),
+  );
+  await desk.reload();
+});
+
+async function choose(name: string, bytes: Uint8Array): Promise<void> {
+  await desk.getByLabel(/^Choose a text/).setInputFiles({ name, mimeType: '', buffer: Buffer.from(bytes) });
+}
+
+interface Stored {
+  readonly title: string;
+  readonly original: string;
+  readonly source: {
+    readonly url: string | null;
+    readonly byline: string | null;
+    readonly date: string | null;
+  };
+}
+
+/** The passage a file became, as it is stored. */
+async function opened(
+  name: string,
+  bytes: Uint8Array | string,
+): Promise<Stored & { readonly lines: string[] }> {
+  await choose(name, typeof bytes === 'string' ? strToU8(bytes) : bytes);
+  return passage();
+}
+
+async function passage(): Promise<Stored & { readonly lines: string[] }> {
+  await desk.waitForSelector('.cm-line, .note-wrong');
+  expect(await desk.locator('.note-wrong').allTextContents()).toEqual([]);
+  const stored = await desk.evaluate(
+    () =>
+      new Promise<Stored[]>((resolve, reject) => {
+        const opening = indexedDB.open('desk');
+        opening.onerror = reject;
+        opening.onsuccess = () => {
+          const asking = opening.result.transaction('passages').objectStore('passages').getAll();
+          asking.onsuccess = () => {
+            resolve(asking.result);
+            opening.result.close();
+          };
+        };
+      }),
+  );
+  expect(stored.length).toBe(1);
+  expect(strayed).toEqual([]);
+  return { ...stored[0]!, lines: stored[0]!.original.split('\n') };
+}
+
+async function fault(name: string, bytes: Uint8Array | string): Promise<string> {
+  await choose(name, typeof bytes === 'string' ? strToU8(bytes) : bytes);
+  const says = await desk.locator('.note-wrong').textContent();
+  expect(strayed).toEqual([]);
+  return says ?? '';
+}
+
+describe('a file is opened:', () => {
+  test('text, with its paragraphs and whatever program wrote it', async () => {
+    const bytes = Uint8Array.from('The caf\xe9 by the quay is shut.\r\n\r\nIt\x92s cold.', (sign) =>
+      sign.charCodeAt(0),
+    );
+    const { title, lines } = await opened('Cold day.txt', bytes);
+    expect(title).toBe('Cold day');
+    expect(lines).toEqual(['The café by the quay is shut.', 'It’s cold.']);
+  });
+
+  test('a web page: its story, with who wrote it, when and where', async () => {
+    const sentence =
+      'The ferry came in late that night<sup>1</sup>, and the crew had to tie her up in the dark. ';
+    const { title, source, lines } = await opened(
+      'page.html',
+      `<!doctype html><html><head><title>A Late Ferry</title><link rel="canonical" href="https://post.example/late">
+       <meta name="author" content="Wilma Falk"><meta property="article:published_time" content="2026-11-24T08:00:00Z">
+       <script>alert('ran')</script></head><body onload="alert('ran')"><nav><a href="/">Yachts</a></nav><main><article><h1>A Late Ferry</h1>
+       ${`<p>${sentence}</p>`.repeat(8)}<img src="https://post.example/a.png" onerror="alert('ran')" width="300" height="200">
+       <h2>What they had</h2><ul><li>rope</li><li>nets</li></ul><p>${sentence}</p></article></main><footer>Buy a yacht today</footer></body></html>`,
+    );
+    const plain = 'The ferry came in late that night, and the crew had to tie her up in the dark.';
+    expect(title).toBe('A Late Ferry');
+    expect(source).toEqual({
+      url: 'https://post.example/late',
+      byline: 'Wilma Falk',
+      date: '24 November 2026',
+    });
+    expect(lines).toEqual([
+      '# A Late Ferry',
+      ...Array(8).fill(plain),
+      '## What they had',
+      '- rope',
+      '- nets',
+      plain,
+    ]);
+    await desk.getByText('One picture was left out.').waitFor();
+  });
+
+  test('a Word document, with headings and lists, without footnotes and pictures', async () => {
+    const { title, lines } = await opened('ferry.docx', await makeDocx());
+    expect(title).toBe('The Marigold at Rest');
+    expect(lines).toEqual([
+      '# The Marigold at Rest',
+      'The ferry is old but she runs well.',
+      '## What she needs',
+      '- red paint',
+      '- a new rope',
+      '- Scrub the deck.',
+      'Ines & Odd will paint her <soon>.',
+    ]);
+    await desk.getByText('2 pictures and one footnote were left out.').waitFor();
+  });
+
+  test('a PDF, its lines put together into paragraphs', async () => {
+    const { title, lines } = await opened('night.pdf', await makePdf());
+    expect(title).toBe('A Wild Night');
+    expect(lines).toEqual(['# A Wild Night', ...pdfParagraphs, '- one bell', '- six nets']);
+    await desk.getByText('One picture was left out.').waitFor();
+  });
+
+  test('a PDF in two columns', async () => {
+    const [left, right] = [pdfParagraphs[0]!, pdfParagraphs[2]!];
+    expect((await opened('columns.pdf', await makeColumns(left, right))).lines).toEqual([left, right]);
+  });
+
+  const story = (words: string) => `<p>${words}</p>`.repeat(30);
+  const book = () =>
+    makeEpub([
+      {
+        name: 'cover',
+        label: 'Cover',
+        body: '<svg xmlns="http://www.w3.org/2000/svg"><image href="a.png"/></svg>',
+      },
+      { name: 'rights', label: 'Copyright', body: story('All rights stay with Wilma Falk.') },
+      {
+        name: 'one',
+        label: 'The Bell',
+        body: `<h2>The Bell</h2>${story('Bram rang the bell &#8212; twice&nbsp;&amp; more.')}<p>It was late<a epub:type="noteref" href="#n">1</a>.<br/>He sat.</p><aside epub:type="footnote" id="n">A note.</aside><img src="a.png" alt=""/>`,
+      },
+      { name: 'more', body: '<p>Then he went home.</p>' },
+      {
+        name: 'two',
+        label: 'The Wall',
+        body: `${story('Wilma sat on the wall.')}<script>alert('ran')</script>`,
+      },
+    ]);
+
+  test('a book, the first chapter of the story ticked', async () => {
+    await choose('bell.epub', book());
+    await desk.getByRole('heading', { name: 'Chapters of “The Bell on the Wall”' }).waitFor();
+    const labels = desk.locator('.chapters').getByRole('checkbox');
+    expect(await desk.locator('.chapters label > span:first-of-type').allTextContents()).toEqual([
+      'Copyright',
+      'The Bell',
+      'The Wall',
+    ]);
+    expect(await labels.nth(1).isChecked()).toBe(true);
+    for (const colorScheme of ['light', 'dark'] as const) {
+      await desk.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
+      await desk.setViewportSize({ width: 360, height: 800 });
+      const { violations } = await new AxeBuilder({ page: desk as never }).analyze();
+      expect(violations.map(({ id }) => id)).toEqual([]);
+      expect(await desk.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(360);
+    }
+    await desk.getByRole('button', { name: /^Put .* words on the desk/ }).click();
+    const { title, source, lines } = await passage();
+    expect(title).toBe('The Bell on the Wall: The Bell');
+    expect(source.byline).toBe('Wilma Falk');
+    expect(lines).toEqual([
+      '## The Bell',
+      ...Array(30).fill('Bram rang the bell — twice & more.'),
+      'It was late.',
+      'He sat.',
+      'Then he went home.',
+    ]);
+    await desk.getByText('One picture and one footnote were left out.').waitFor();
+  });
+
+  test('a book, two chapters by keyboard', async () => {
+    await choose('bell.epub', book());
+    await desk.getByRole('heading', { name: /^Chapters of/ }).waitFor();
+    for (const _ of [1, 2, 3]) await desk.keyboard.press('Tab');
+    await desk.keyboard.press('Space');
+    await desk.keyboard.press('Tab');
+    await desk.keyboard.press('Enter');
+    const { title, lines } = await passage();
+    expect(title).toBe('The Bell on the Wall');
+    expect(lines.filter((line) => line.startsWith('#'))).toEqual(['## The Bell', '# The Wall']);
+  });
+});
+
+describe('what cannot be opened is told in a sentence:', () => {
+  test.each<[string, string, () => Uint8Array | string | Promise<Uint8Array>, RegExp]>([
+    ['an empty file', 'a.txt', () => '', /^This file is empty/],
+    ['a text without words', 'a.txt', () => ' \n\n ', /no words/],
+    ['a picture named a text', 'a.txt', () => new Uint8Array(500).fill(1), /not a text/],
+    ['another kind', 'a.xls', () => 'x', /^The desk opens text, web pages/],
+    ['a locked PDF', 'a.pdf', makeLockedPdf, /locked by a password/],
+    ['a scanned PDF', 'a.pdf', makeScan, /pictures of its pages/],
+    ['half a PDF', 'a.pdf', async () => (await makePdf()).slice(0, 300), /^This PDF is damaged/],
+    ['half a document', 'a.docx', async () => (await makeDocx()).slice(0, 3000), /damaged/],
+    ['an old or locked document', 'a.docx', () => new Uint8Array([0xd0, 0xcf, 0x11, 0xe0, 1, 2]), /old Word/],
+    ['a text named a document', 'a.docx', () => 'Hello', /named \.docx but is something else/],
+    ['a zip that is no document', 'a.docx', () => zipSync({ 'a.xml': strToU8('<a/>') }), /damaged/],
+    ['a zip that is no book', 'a.epub', () => zipSync({ 'a.xml': strToU8('<a/>') }), /damaged/],
+    [
+      'a locked book',
+      'a.epub',
+      () =>
+        makeEpub([{ name: 'one', body: 'x' }], {
+          'META-INF/encryption.xml': strToU8('<CipherReference URI="OEBPS/text/one x.xhtml"/>'),
+        }),
+      /locked by its seller/,
+    ],
+    [
+      'a book that unpacks without end',
+      'a.epub',
+      () => makeEpub([{ name: 'one', body: 'x' }], { 'OEBPS/bomb.xhtml': new Uint8Array(80_000_000) }),
+      /unpacks to more/,
+    ],
+    [
+      'a document whose entities grow without end',
+      'a.docx',
+      () =>
+        zipSync({
+          'word/document.xml': strToU8('<!DOCTYPE a [<!ENTITY b "bb"><!ENTITY c "&b;&b;">]><a>&c;</a>'),
+        }),
+      /not a document that Word wrote/,
+    ],
+  ])('%s', async (_, name, make, says) => {
+    expect(await fault(name, await make())).toMatch(says);
+  });
+
+  test('a file of more than 25 MB, dropped', async () => {
+    await desk.locator('.drop').evaluate((place) => {
+      const data = new DataTransfer();
+      data.items.add(new File([new Uint8Array(25_000_001)], 'a.txt'));
+      place.dispatchEvent(new DragEvent('drop', { dataTransfer: data, bubbles: true, cancelable: true }));
+    });
+    await desk.getByText('This file is larger than 25 MB.').waitFor();
+  });
+
+  test('any bytes: a text, chapters or a fault, never an error', async () => {
+    const whole = await Promise.all([
+      makeDocx(),
+      makePdf(),
+      makeEpub([{ name: 'one', body: '<p>Nets.</p>' }]),
+    ]);
+    const kinds = ['txt', 'md', 'html', 'docx', 'pdf', 'epub'];
+    const broken = fc
+      .tuple(
+        fc.constantFrom(0, 1, 2),
+        fc.array(fc.tuple(fc.nat(), fc.nat(255)), { minLength: 1, maxLength: 12 }),
+      )
+      .map(([n, changes]) => {
+        const bytes = whole[n]!.slice();
+        for (const [at, byte] of changes) bytes[at % bytes.length] = byte;
+        return { kind: ['docx', 'pdf', 'epub'][n]!, bytes };
+      });
+    const random = fc.record({ kind: fc.constantFrom(...kinds), bytes: fc.uint8Array({ maxLength: 600 }) });
+    let texts = 0;
+    let faults = 0;
+    await fc.assert(
+      fc.asyncProperty(fc.oneof(broken, random), async ({ kind, bytes }) => {
+        await desk.goto(`chrome-extension://${browser.id}/desk.html#new`);
+        await desk.getByRole('heading', { name: 'Put a text on the desk' }).waitFor();
+        await choose(`any.${kind}`, bytes);
+        await desk.waitForSelector('.note-wrong, .cm-line, .chapters', { timeout: 20_000 });
+        if ((await desk.locator('.note-wrong').count()) > 0) faults++;
+        else texts++;
+        await desk.goto('about:blank');
+        expect(strayed).toEqual([]);
+      }),
+      { seed: 20261125, numRuns: 60 },
+    );
+    expect(Math.min(texts, faults), 'both happen').toBeGreaterThan(5);
+  });
+});
+
+test('what a kind of file needs is loaded with the first such file', async () => {
+  const loaded: string[] = [];
+  desk.on('request', (request) => loaded.push(request.url()));
+  await desk.reload();
+  await desk.getByRole('heading', { name: 'Open a file' }).waitFor();
+  const heavy = /read-(pdf|docx|epub|page-file)|pdf\.worker|unpack-zip/;
+  expect(loaded.filter((address) => heavy.test(address))).toEqual([]);
+  await opened('night.pdf', await makePdf());
+  expect(loaded.some((address) => /read-pdf/.test(address))).toBe(true);
+  expect(loaded.some((address) => /read-docx/.test(address))).toBe(false);
+});
