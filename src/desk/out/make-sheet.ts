@@ -56,7 +56,7 @@ export function makeSheet(
   // A page's own heading comes with its text; on the sheet it is the title already.
   const { kind, text } = readLine(written[0] ?? '');
   if (kind === 'heading' && cleanText(text).trim().toLowerCase() === title.toLowerCase()) written.shift();
-  const lines = written.map((line) => makeLine(line, choices, words));
+  const lines = rankHeadings(written.map((line) => makeLine(line, choices, words)));
   const source = sourceLine(passage);
   return {
     title,
@@ -75,6 +75,15 @@ export function makeSheet(
 /** The letters of some runs. */
 export function textOf(runs: readonly SheetRun[]): string {
   return runs.map(({ text }) => text).join('');
+}
+
+/** Headings are counted from 1 without leaving one out, as outlines want it: `##` and `###` alone are 1 and 2. */
+function rankHeadings(lines: readonly SheetLine[]): SheetLine[] {
+  const levels = new Set(lines.flatMap(({ kind, level }) => (kind === 'heading' ? level : [])));
+  const ranked = [...levels].sort();
+  return lines.map((line) =>
+    line.kind === 'heading' ? { ...line, level: ranked.indexOf(line.level) + 1 } : line,
+  );
 }
 
 function makeLine(line: string, choices: Content, words: SheetWords | null): SheetLine {

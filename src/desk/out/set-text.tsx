@@ -32,7 +32,7 @@ export function SetText({ lines, margin }: SetTextProps) {
       <span class="set-line" key={i}>
         <Runs runs={runs} />
         <span class="set-number" aria-hidden="true">
-          {numbers!.get(line)![i]}
+          <small>{numbers!.get(line)![i]}</small>
         </span>{' '}
       </span>
     ));

@@ -1,0 +1,385 @@
+import { readFile } from 'node:fs/promises';
+import AxeBuilder from '@axe-core/playwright';
+import fc from 'fast-check';
+import mammoth from 'mammoth';
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { cleanText } from '../../src/desk/out/clean-text.ts';
+import { makeSheet, plainContent } from '../../src/desk/out/make-sheet.ts';
+import { usualChoices } from '../../src/desk/out/sheet-choices.ts';
+import { writeHtml } from '../../src/desk/out/write-html.ts';
+import { startBrowser, type TestBrowser } from './browser.ts';
+import { nastyText } from './nasty-text.ts';
+import { type PdfPage, readPdf } from './read-pdf.ts';
+
+let browser: TestBrowser;
+let desk: Page;
+
+beforeAll(async () => {
+  browser = await startBrowser();
+});
+afterAll(() => browser?.close());
+beforeEach(async () => {
+  for (const open of browser.context.pages().slice(1)) await open.close();
+  desk = await browser.context.newPage();
+  await desk.goto(`chrome-extension://${browser.id}/desk.html`);
+  await desk.evaluate(async () => {
+    localStorage.clear();
+    await chrome.storage.local.clear();
+    await new Promise((resolve) => {
+      indexedDB.deleteDatabase('desk').onsuccess = resolve;
+    });
+  });
+  await desk.reload();
+});
+
+const story = [
+  '# The ferry is late',
+  'Bram ran to the dock with a lantern, and the wind was so strong that the well-kept flag on the Marigold ripped in half. “Is she in yet?” he said.',
+  'Odd had left 40 nets — and a big tin of jam — on the path.',
+  '## In the shed',
+  '- ropes and nets, and a big old map of all of the harbour that hangs on a rusty nail',
+  '- a lamp',
+  'Nobody saw the ferry for a long time. The mist was so thick that the lamp on the rock was not to be seen.',
+].join('\n');
+const source = 'Source: Wilma Falk, https://tarn-quay.example/news?a=1&b=2';
+
+async function put(text = story): Promise<void> {
+  await desk.getByLabel('Text', { exact: true }).fill(text);
+  await desk.getByRole('button', { name: 'Put it on the desk' }).click();
+  await desk.waitForSelector('.desk-beyond');
+}
+
+async function addSource(): Promise<void> {
+  await desk.getByText('Say where it comes from').click();
+  await desk.getByLabel('By', { exact: true }).fill('Wilma Falk');
+  await desk.getByLabel('Address', { exact: true }).fill('https://tarn-quay.example/news?a=1&b=2');
+}
+
+async function addStoryWord(word: string, meaning: string): Promise<void> {
+  await desk.locator('.desk-beyond').filter({ hasText: word }).first().click();
+  await desk.getByRole('button', { name: 'Make it a story word' }).click();
+  await desk.getByLabel(word, { exact: true }).fill(meaning);
+}
+
+const openPrint = () => desk.getByRole('button', { name: 'Print…' }).click();
+const choose = (label: string, option: string) =>
+  desk.getByRole('combobox', { name: label, exact: true }).selectOption(option);
+const toPdf = async () => readPdf(await desk.pdf({ preferCSSPageSize: true }));
+const linesOf = (pages: readonly PdfPage[]) => pages.flatMap(({ lines }) => lines);
+const sheet = () => desk.locator('.sheet-paper');
+
+const body = story
+  .split('\n')
+  .filter((line) => !line.startsWith('#'))
+  .map((line) => line.replace('- ', ''))
+  .join(' ');
+
+/** How many words of the text the letters of it reach into, as a teacher counts them with a finger. */
+function fingerCount(letters: number): number {
+  let at = 0;
+  let words = 0;
+  for (const piece of body.split(' ')) {
+    if (at < letters && /[a-z\d]/i.test(piece)) words++;
+    at += piece.length;
+  }
+  return words;
+}
+
+describe('printed', () => {
+  test('all parts are on the sheet and nothing of the desk, without opening the print view first', async () => {
+    await put();
+    await addSource();
+    await addStoryWord('lantern', 'a lamp you can carry');
+    const pages = await toPdf();
+    const text = linesOf(pages)
+      .map(({ text }) => text)
+      .filter((line) => line !== '2');
+    expect(text[0]).toBe('The ferry is late');
+    expect(text[1]).toBe('Name Date');
+    expect(text[2]).toBe('Story words');
+    expect(text[3]!.replaceAll(' ', '')).toBe('lanternalampyoucancarry');
+    const rest = text.slice(4).join(' ');
+    expect(rest).toBe(
+      `${story
+        .split('\n')
+        .slice(1)
+        .map((line) => line.replace(/^(##|-) /, ''))
+        .join(' ')} ${source}`,
+    );
+    expect([Math.round(pages[0]!.width), Math.round(pages[0]!.height)]).toEqual([595, 842]);
+  });
+
+  test.each([
+    ['18', 'book', 'usual', 'a4'],
+    ['26', 'wide', 'widest', 'letter'],
+    ['14', 'plain', 'wider', 'a4'],
+  ])(
+    '%s point %s, gaps %s, on %s: the words counted beside each line are those on paper',
+    async (size, font, gaps, paper) => {
+      await put();
+      await openPrint();
+      await choose('Size', size);
+      await choose('Font', font);
+      await choose('Gaps between letters and words', gaps);
+      await choose('Paper', paper);
+      await choose('Beside each line', 'counts');
+      const pages = await toPdf();
+      const counted = linesOf(pages).filter(({ number }) => number !== null);
+      expect(counted.length).toBeGreaterThan(8);
+      // Where letters stand apart, pdf.js takes each for a word: so blanks are left out.
+      const written = counted.map(({ text }) => text.replaceAll(' ', ''));
+      expect(written.join('')).toBe(body.replaceAll(' ', ''));
+      expect(counted.map(({ number }) => number)).toEqual(
+        written.map((_, i) => fingerCount(written.slice(0, i + 1).join('').length)),
+      );
+      expect(Math.round(pages[0]!.width)).toBe(paper === 'a4' ? 595 : 612);
+      const heading = linesOf(pages).find(({ text }) => text.replaceAll(' ', '') === 'Intheshed');
+      expect(heading!.number).toBeNull();
+    },
+  );
+
+  test('lines are numbered from one, on the left', async () => {
+    await put();
+    await openPrint();
+    await choose('Beside each line', 'numbers');
+    const numbers = linesOf(await toPdf()).flatMap(({ number }) => number ?? []);
+    expect(numbers).toEqual(numbers.map((_, i) => i + 1));
+    expect(numbers.length).toBeGreaterThan(8);
+    const text = await desk.locator('.set-line').first().boundingBox();
+    const number = await desk.locator('.set-number').first().boundingBox();
+    expect(number!.x + number!.width).toBeLessThan(text!.x);
+  });
+
+  test('a heading stays with its text over many pages, which are numbered', async () => {
+    const part = (_: unknown, i: number) => `## Part ${i}\n${'The ferry is in. '.repeat((i % 4) + 1).trim()}`;
+    await put(Array.from({ length: 60 }, part).join('\n'));
+    for (const margin of ['none', 'counts']) {
+      await openPrint();
+      await choose('Beside each line', margin);
+      const pages = await toPdf();
+      expect(pages.length).toBeGreaterThan(4);
+      for (const [i, { lines }] of pages.entries()) {
+        const text = lines.map(({ text }) => text);
+        if (i > 0) expect(text.pop()).toBe(String(i + 1));
+        expect(text.at(-1)).not.toMatch(/^Part/);
+      }
+      await desk.keyboard.press('Escape');
+    }
+  });
+
+  test('marks are there when they are wanted', async () => {
+    await put();
+    await openPrint();
+    expect(await sheet().textContent()).toContain('in half');
+    await desk.getByLabel('Dots between syllables').check();
+    expect(await sheet().textContent()).toContain('with a lan·tern');
+    await desk.getByLabel('Marks over long and short vowels').check();
+    expect(await sheet().textContent()).toContain('wĭth a lăn·tern');
+    expect(await sheet().locator('u').count()).toBe(0);
+    await desk.getByLabel('Underline this step’s words').check();
+    expect(await sheet().locator('u').allTextContents()).toEqual(['rōpes']);
+  });
+});
+
+describe('the print view', () => {
+  test('is worked by keyboard, remembers what was chosen, and leads back', async () => {
+    await put();
+    await desk.getByRole('button', { name: 'Print…' }).focus();
+    await desk.keyboard.press('Enter');
+    await desk.getByRole('heading', { name: 'Print', exact: true }).waitFor();
+    expect(await desk.locator('#desk').isVisible()).toBe(false);
+    for (let i = 0; i < 3; i++) await desk.keyboard.press('Tab');
+    await desk.keyboard.press('ArrowDown');
+    const size = () => sheet().evaluate((paper) => getComputedStyle(paper).fontSize);
+    expect(Number.parseFloat(await size())).toBeCloseTo((22 * 4) / 3, 1);
+    await desk.keyboard.press('Escape');
+    expect(await desk.evaluate(() => document.activeElement?.textContent)).toBe('Print…');
+    await desk.reload();
+    await openPrint();
+    expect(Number.parseFloat(await size())).toBeCloseTo((22 * 4) / 3, 1);
+  });
+
+  test('is sound for assistive tools in both themes, and its paper is white in the dark', async () => {
+    await put();
+    await addSource();
+    await addStoryWord('lantern', 'a lamp you can carry');
+    await openPrint();
+    await choose('Beside each line', 'counts');
+    for (const colorScheme of ['light', 'dark'] as const) {
+      await desk.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
+      await desk.setViewportSize({ width: 360, height: 800 });
+      const { violations } = await new AxeBuilder({ page: desk as never }).analyze();
+      expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`)).toEqual(
+        [],
+      );
+      expect(await desk.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(360);
+      const look = await sheet().evaluate((paper) => {
+        const { backgroundColor, color } = getComputedStyle(paper);
+        return [backgroundColor, color];
+      });
+      expect(look).toEqual(['rgb(255, 255, 255)', 'rgb(0, 0, 0)']);
+    }
+    await desk.setViewportSize({ width: 1280, height: 900 });
+  });
+
+  test('shows markup as text', async () => {
+    await put('# <b>Nets</b> & "rope"\nThe <i>ferry</i> &amp; <img src=x onerror=alert(1)>');
+    await openPrint();
+    expect(await sheet().locator('h1').textContent()).toBe('<b>Nets</b> & "rope"');
+    expect(await sheet().locator('p:last-of-type').last().textContent()).toBe(
+      'The <i>ferry</i> &amp; <img src=x onerror=alert(1)>',
+    );
+    expect(await sheet().locator('b, i, img').count()).toBe(0);
+  });
+});
+
+async function download(button: string): Promise<{ name: string; bytes: Buffer }> {
+  const started = desk.waitForEvent('download');
+  await desk.getByRole('button', { name: button }).click();
+  const file = await started;
+  return { name: file.suggestedFilename(), bytes: await readFile(await file.path()) };
+}
+
+const plainText = [
+  'The ferry is late',
+  'Story words\nlantern: a lamp you can carry',
+  ...story.split('\n').slice(1, 3),
+  'In the shed',
+  story.split('\n').slice(4, 6).join('\n'),
+  story.split('\n')[6]!,
+  `${source}\n`,
+].join('\n\n');
+
+describe('saved', () => {
+  beforeEach(async () => {
+    await put();
+    await addSource();
+    await addStoryWord('lantern', 'a lamp you can carry');
+  });
+
+  test('as a document, which opens again with the same text', async () => {
+    const { name, bytes } = await download('Save for Word');
+    expect(name).toBe('The ferry is late - Herons.docx');
+    const { value } = await mammoth.extractRawText({ buffer: bytes });
+    expect(value.split('\n').filter((line) => line !== '' && !line.startsWith('Name'))).toEqual([
+      'The ferry is late',
+      'Story words',
+      'lantern: a lamp you can carry',
+      ...story
+        .split('\n')
+        .slice(1)
+        .map((line) => line.replace(/^(##|-) /, '')),
+    ]);
+  });
+
+  test('as plain text', async () => {
+    const { name, bytes } = await download('Save as plain text');
+    expect([name, bytes.toString('utf8')]).toEqual(['The ferry is late - Herons.txt', plainText]);
+  });
+
+  test('as a web page of one file, which is sound and prints', async () => {
+    const { name, bytes } = await download('Save as web page');
+    expect(name).toBe('The ferry is late - Herons.html');
+    const page = await browser.open(browser.serve('saved.html', bytes.toString('utf8')));
+    const requests: string[] = [];
+    page.on('request', (request) => requests.push(request.url()));
+    await page.reload();
+    expect(requests.filter((address) => !/saved\.html|favicon/.test(address))).toEqual([]);
+    expect(await page.title()).toBe('The ferry is late');
+    expect(await page.locator('h1, body > h2, li, dt, dd, footer').allTextContents()).toEqual([
+      'The ferry is late',
+      'lantern',
+      'a lamp you can carry',
+      'In the shed',
+      ...story
+        .split('\n')
+        .slice(4, 6)
+        .map((line) => line.slice(2)),
+      source,
+    ]);
+    const { violations } = await new AxeBuilder({ page: page as never })
+      .withTags(['wcag2a', 'wcag2aa'])
+      .analyze();
+    expect(violations.map(({ id }) => id)).toEqual([]);
+    const pages = await readPdf(await page.pdf({ preferCSSPageSize: true }));
+    expect(linesOf(pages).at(-1)!.text).toBe(source);
+  });
+
+  test('to the clipboard, as text and with its structure', async () => {
+    await desk.getByRole('button', { name: 'Copy', exact: true }).click();
+    await desk.getByText('Copied.').waitFor();
+    const pasting = desk.evaluate(
+      () =>
+        new Promise<{ text: string; html: string }>((resolve) => {
+          const field = document.createElement('textarea');
+          document.body.append(field);
+          field.focus();
+          field.addEventListener('paste', ({ clipboardData }) => {
+            resolve({
+              text: clipboardData!.getData('text/plain'),
+              html: clipboardData!.getData('text/html'),
+            });
+          });
+        }),
+    );
+    await desk.waitForSelector('body > textarea');
+    await desk.keyboard.press('Control+v');
+    const { text, html } = await pasting;
+    expect(text).toBe(plainText);
+    expect(html).toMatch(/<h1[^>]*>The ferry is late<\/h1>/);
+    expect(html).toMatch(/<li[^>]*>a lamp<\/li>/);
+    expect(html).toContain('Source: Wilma Falk');
+  });
+});
+
+test('a web page made of any text has that text and no markup of it, as the browser parses it', async () => {
+  const samples = fc.sample(fc.tuple(nastyText, nastyText, nastyText), { seed: 20261125, numRuns: 300 });
+  const pages = samples.map(([title, line, meaning]) =>
+    writeHtml(
+      makeSheet(
+        {
+          id: '',
+          title,
+          source: { url: null, byline: meaning, date: null },
+          original: '',
+          versions: {},
+          rev: 0,
+          saved: 0,
+        },
+        { text: `## ${line}\n- ${line}\n${line}`, storyWords: [{ word: line, meaning }] },
+        plainContent,
+        null,
+      ),
+      usualChoices,
+    ),
+  );
+  const parsed = await desk.evaluate(
+    (pages) =>
+      pages.map((html) => {
+        const { body, title } = new DOMParser().parseFromString(html, 'text/html');
+        const elements = [...body.querySelectorAll('*')];
+        return {
+          title,
+          tags: elements.map(({ localName }) => localName).join(' '),
+          texts: elements.filter(({ children }) => children.length === 0).map((leaf) => leaf.textContent),
+        };
+      }),
+    pages,
+  );
+  for (const [i, [rawTitle, rawLine, rawMeaning]] of samples.entries()) {
+    const [title, line, meaning] = [rawTitle, rawLine, rawMeaning].map(cleanText) as [string, string, string];
+    expect(parsed[i]!.tags).toBe('h1 section h2 dl dt dd h2 ul li p footer');
+    expect(parsed[i]!.texts).toEqual([
+      title,
+      'Story words',
+      line,
+      meaning,
+      line,
+      line,
+      line,
+      `Source: ${meaning}`,
+    ]);
+    expect(parsed[i]!.title).toBe(title.replace(/[\t\n\f\r ]+/g, ' ').trim());
+  }
+});
