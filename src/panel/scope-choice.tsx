@@ -18,7 +18,7 @@ export function ScopeChoice({ tab, page }: { tab: number; page: PageWords }) {
   };
   const { foreign, restless, takenAway } = page;
   return (
-    <>
+    <div class="scope-part">
       <fieldset class="scope">
         <legend class="unseen">Text that is checked</legend>
         {SCOPES.map(([scope, says]) => (
@@ -65,6 +65,6 @@ export function ScopeChoice({ tab, page }: { tab: number; page: PageWords }) {
           . Open it in a tab of its own to check it.
         </p>
       )}
-    </>
+    </div>
   );
 }
