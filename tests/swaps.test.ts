@@ -97,6 +97,12 @@ describe('for a group', () => {
   });
 });
 
+test('a capital in mid sentence is likely a name: nothing is recommended', () => {
+  expect(find('The boat of [Grant] is old.').best).toBe(0);
+  expect(find('They will [grant] a wish.').best).toBeGreaterThan(0);
+  expect(find('[Grant] them a wish.').best).toBeGreaterThan(0);
+});
+
 test('nothing asked for, nothing found', () => {
   for (const [start, end] of [
     [0, 0],

@@ -24,7 +24,7 @@ export function createSwapper(table: SwapTable): Swapper {
       const pieces = joinTarget(cutWords(sentence), sentence, start, end);
       const at = pieces.findIndex((piece) => piece.start === start && piece.end === end);
       const swaps = at < 0 ? [] : rank(rate(sentence, pieces, at, table), reach);
-      const best = countBest(swaps);
+      const best = at >= 0 && isName(word, pieces[at - 1]) ? 0 : countBest(swaps);
       return { word, swaps: swaps.slice(0, MOST), best, alternatives: best > 0 ? [] : ['teach', 'leave'] };
     },
   };
@@ -89,6 +89,12 @@ function rank(rated: readonly Rated[], reach: (word: string) => Reach): Swap[] {
       return { swap: { ...swap, reads }, order: swap.score - (fresh ? 0.03 : 0) + (reads ? 2 : 0) };
     });
   return ranked.sort((one, other) => other.order - one.order).map(({ swap }) => swap);
+}
+
+/** With a capital in mid sentence it is likely a name (Mark), and names have no swaps; all in capitals it may be a cry. */
+function isName(word: string, before: Piece | undefined): boolean {
+  if (before === undefined || !/^\p{Lu}\p{Ll}/u.test(word)) return false;
+  return /^[\p{L}\d,;]/u.test(before.lower);
 }
 
 function countBest(swaps: readonly Swap[]): number {

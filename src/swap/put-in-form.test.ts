@@ -2,7 +2,10 @@ import { describe, expect, test } from 'vitest';
 import { cutWords } from './cut-words.ts';
 import { correctArticle, likeCapitals, putInForm } from './put-in-form.ts';
 
-const none = { get: () => undefined };
+const few = {
+  get: (lemma: string, _part: string, form: string) =>
+    lemma === 'make' && form === 'participle' ? 'made' : undefined,
+};
 const place = (sentence: string, word: string) => {
   const pieces = cutWords(sentence);
   return [pieces, pieces.findIndex(({ lower }) => lower === word)] as const;
@@ -28,14 +31,23 @@ describe('putInForm', () => {
       'looked at',
     ],
     ['but not without an object', 'They examined.', 'examined', 'look at', 'past', null],
+    ['an object cannot stand inside a swap', 'They enlarged it.', 'enlarged', 'make bigger', 'past', null],
+    [
+      'which is no matter without one',
+      'It was enlarged.',
+      'enlarged',
+      'make bigger',
+      'participle',
+      'made bigger',
+    ],
     ['nor a second time', 'They enquired about it.', 'enquired', 'ask about', 'past', 'asked'],
   ] as const)('%s', (_name, sentence, word, lemma, form, text) => {
-    expect(putInForm(lemma, 'v', form, ...place(sentence, word), none)).toBe(text);
+    expect(putInForm(lemma, 'v', form, ...place(sentence, word), few)).toBe(text);
   });
 
   test('more is not said twice', () => {
     const [pieces, at] = place('It grew more perilous.', 'perilous');
-    expect(putInForm('careful', 'a', 'er', pieces, at, none)).toBe('careful');
+    expect(putInForm('careful', 'a', 'er', pieces, at, few)).toBe('careful');
   });
 });
 

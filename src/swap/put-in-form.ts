@@ -4,13 +4,16 @@ import type { Edit, Form, PartOfSpeech } from './types.ts';
 
 /** Words that a pronoun goes before: put it out, not put out it. */
 const PARTICLES = /^(up|out|off|down|away|back|over|apart|together|aside)$/;
+/** Their object stands inside: make the sail bigger, not make bigger the sail. */
+const SPLIT = /^make (?!sure|up|out|off|use|do|fun|known|clear|peace|laws|light|public|again)/;
 const PREPOSITIONS = /^(at|for|after|into|with|of|to|about|on|in|from|through|upon|without)$/;
 const OBJECT_PRONOUNS = /^(it|them|him|her|me|us|you)$/;
 
 /**
  * The swap as it has to stand in place of the word at `at`: inflected, without a last word that follows anyway
  * (asked about for inquired, before about), or null when it cannot stand there. A phrasal verb cannot before a
- * pronoun (extinguished it: not put out it), one that ends in a preposition not without an object.
+ * pronoun (extinguished it: not put out it), one that ends in a preposition not without an object,
+ * one whose object stands inside not before it (made the sail bigger).
  */
 export function putInForm(
   lemma: string,
@@ -37,6 +40,8 @@ export function putInForm(
   if (before === words[0] && words.length > 1) return words.slice(1).join(' ');
   if (part !== 'v' || words.length === 1) return text;
   if (PARTICLES.test(last) && OBJECT_PRONOUNS.test(after)) return null;
+  const hasObject = /^[\p{L}\d]/u.test(after) && !PREPOSITIONS.test(after);
+  if (SPLIT.test(lemma) && form !== 'participle' && hasObject) return null;
   const needsObject = PREPOSITIONS.test(last) && form !== 'participle';
   return needsObject && (!/^[\p{L}\d]/u.test(after) || PREPOSITIONS.test(after)) ? null : text;
 }

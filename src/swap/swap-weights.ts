@@ -1,6 +1,7 @@
-/** How much each thing counts; set on `tests/words/swap-tune.tsv` by `tests/accuracy/measure-swaps.ts --tune`. */
+/** How much each thing counts; set on `tests/words/swap-tune.tsv`, with our own list and
+ * without it (`tests/accuracy/measure-swaps.ts --tune --ablate`). */
 export const swapWeights = {
-  /** Nearness of the sentence to the cues of the swap's sense. */
+  /** Nearness of the sentence to the cues of the swap's sense, where our own list gives some. */
   sense: 4,
   /** Nearness of the sentence to the swap itself. */
   context: 3,

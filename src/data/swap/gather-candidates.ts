@@ -107,7 +107,17 @@ function phrasesOf(definition: string): string[] {
   ];
 }
 
-/** The same word again with more or less to it (boat, boats; sail, sailing boat; tin, tin can). */
+/** The same word with more or less to it (boat, boats; tin, tin can), or as it is spelled elsewhere (colour, color). */
 function isKin(lemma: string, word: string): boolean {
-  return lemma.includes(word) || (word.startsWith(lemma) && lemma.length > 3);
+  return (
+    lemma.includes(word) || (word.startsWith(lemma) && lemma.length > 3) || american(lemma) === american(word)
+  );
+}
+
+function american(word: string): string {
+  return word
+    .replace(/is(e|ation)$/, 'iz$1')
+    .replace('our', 'or')
+    .replace(/re$/, 'er')
+    .replace('ll', 'l');
 }
