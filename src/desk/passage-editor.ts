@@ -10,6 +10,7 @@ import {
   ViewPlugin,
   type ViewUpdate,
 } from '@codemirror/view';
+import { readPasted } from './files/read-pasted.ts';
 import { findLongSentences } from './find-long-sentences.ts';
 import { readLine } from './passage-lines.ts';
 import type { ShadedLine, ShadedWord } from './shade-line.ts';
@@ -105,6 +106,16 @@ export function createPassageEditor(options: PassageEditorOptions): PassageEdito
           spellcheck: 'true',
           autocorrect: 'on',
           lang: 'en',
+        }),
+        EditorView.domEventHandlers({
+          paste(event, editor) {
+            const html = event.clipboardData?.getData('text/html');
+            const text = html ? readPasted(html) : '';
+            if (text === '') return false;
+            event.preventDefault();
+            editor.dispatch(editor.state.replaceSelection(text), { scrollIntoView: true });
+            return true;
+          },
         }),
         EditorView.updateListener.of((update) => {
           if (update.docChanged) onChange(update.state.doc.toString());

@@ -238,6 +238,22 @@ describe('keeping', () => {
 });
 
 describe('a text comes from', () => {
+  test('a rich paste into the passage, line for line', async () => {
+    await put('Calm sea.\nA lighthouse.');
+    await field().press('Control+Home');
+    await field().evaluate((element) => {
+      const data = new DataTransfer();
+      data.setData('text/html', '<h2>Nets</h2><p>A <b>big</b> net</p>');
+      data.setData('text/plain', 'not this');
+      element.dispatchEvent(
+        new ClipboardEvent('paste', { clipboardData: data, bubbles: true, cancelable: true }),
+      );
+    });
+    await expect.poll(words).toBe('## Nets\nA big netCalm sea.\nA lighthouse.');
+    await desk.keyboard.press('Control+z');
+    await expect.poll(words).toBe('Calm sea.\nA lighthouse.');
+  });
+
   test('a page, with its headings, lists and source, the pictures told', async () => {
     const story = browser.serve(
       'found.html',
