@@ -5,15 +5,15 @@ export type Look = 'wash' | 'underline';
 export const MARKS = { beyond: 'wr-1', fresh: 'wr-2', unsure: 'wr-3', here: 'wr-4' } as const;
 
 /**
- * Underlines are drawn in the text's own colour, tinted: whatever a page is coloured, its text stands out from its
- * ground, and so do they. The wash is so thin that text keeps its contrast. Style tells the marks apart where colour
- * cannot, and width where a printer or forced colours leave no other.
+ * Underlines are drawn in the text's own colour: whatever a page is coloured, its text stands out from its ground, and so
+ * do they. No tint is mixed in: Chromium 156 keeps a mix with one part's colour for others in the same font, which leaves
+ * dark lines on dark parts. The wash is so thin that text keeps its contrast. Style tells the marks apart.
  */
 const LINES = {
-  beyond: `dotted 0.14em ${tinted('rgb(196 88 44)')}`,
-  fresh: `solid 0.11em ${tinted('rgb(24 134 118)')}`,
-  unsure: `dashed 0.08em ${tinted('rgb(128 128 128)')}`,
-  here: `double 0.1em ${tinted('rgb(24 134 118)')}`,
+  beyond: 'dotted 0.12em currentColor',
+  fresh: 'solid 0.07em currentColor',
+  unsure: 'dashed 0.06em currentColor',
+  here: 'double 0.08em currentColor',
 } as const;
 const WASHES: Partial<Record<keyof typeof LINES, string>> = {
   beyond: 'rgb(206 96 48 / 0.085)',
@@ -40,7 +40,3 @@ const FORCED = `@media (forced-colors: active) {
     .map((name) => `::highlight(${name})`)
     .join(', ')} { text-underline-offset: auto; }
 }`;
-
-function tinted(colour: string): string {
-  return `color-mix(in srgb, currentColor 45%, ${colour})`;
-}
