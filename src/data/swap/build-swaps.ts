@@ -5,6 +5,7 @@ import type { PartOfSpeech } from '../../swap/types.ts';
 import { sharesOfForm } from '../../swap/weigh-readings.ts';
 import { readCmudict } from '../read-cmudict.ts';
 import { readCapitalised, readFrequency } from '../read-frequency.ts';
+import { addAdverbs } from './add-adverbs.ts';
 import { type Evidence, type Gathering, gatherCandidates, type Source } from './gather-candidates.ts';
 import { learnParts } from './learn-parts.ts';
 import { listIrregulars } from './list-irregulars.ts';
@@ -27,8 +28,9 @@ export interface SwapBuild {
 }
 
 /** Makes `swaps.bin`. `off`: sources left out, to see what each adds. */
-export function buildSwaps(off: ReadonlySet<Source> = new Set(), own = readOwnSwaps()): SwapBuild {
+export function buildSwaps(off: ReadonlySet<Source> = new Set()): SwapBuild {
   const synsets = readSynsets();
+  const own = addAdverbs(readOwnSwaps(), (word) => synsets.sensesOf.has(`${word}/r`));
   const vectors = readVectors();
   const ranks = readFrequency();
   const ownOf = new Map<string, OwnSwaps[]>();

@@ -1,0 +1,29 @@
+import { expect, test } from 'vitest';
+import { addAdverbs } from './add-adverbs.ts';
+
+const row = (word: string, part: 'a' | 'r', ...swaps: string[]) => ({ word, part, swaps, cues: [] });
+const adverbs = new Set([
+  'timidly',
+  'shyly',
+  'heartily',
+  'warmly',
+  'frantically',
+  'wildly',
+  'barely',
+  'nakedly',
+]);
+const isAdverb = (word: string) => adverbs.has(word);
+
+test('an adverb has the swaps of its adjective, as adverbs', () => {
+  const own = [row('timid', 'a', 'shy', 'afraid'), row('hearty', 'a', 'warm'), row('frantic', 'a', 'wild')];
+  expect(addAdverbs(own, isAdverb).slice(3)).toEqual([
+    row('timidly', 'r', 'shyly'),
+    row('heartily', 'r', 'warmly'),
+    row('frantically', 'r', 'wildly'),
+  ]);
+});
+
+test('one that is listed keeps its own: barely is not nakedly', () => {
+  const own = [row('bare', 'a', 'naked'), row('barely', 'r', 'just')];
+  expect(addAdverbs(own, isAdverb)).toEqual(own);
+});

@@ -1,0 +1,23 @@
+import type { OwnSwaps } from './read-own-swaps.ts';
+
+/**
+ * Our own swaps, and for adverbs in -ly that are not among them those of their adjectives, as adverbs: timid has
+ * shy and afraid, so timidly has shyly, where `isAdverb` knows it (afraidly it does not).
+ */
+export function addAdverbs(own: readonly OwnSwaps[], isAdverb: (word: string) => boolean): OwnSwaps[] {
+  const listed = new Set(own.filter(({ part }) => part === 'r').map(({ word }) => word));
+  const added = new Map<string, OwnSwaps>();
+  for (const { word, part, swaps } of own) {
+    const adverb = adverbOf(word);
+    if (part !== 'a' || listed.has(adverb) || added.has(adverb) || !isAdverb(adverb)) continue;
+    const made = swaps.map(adverbOf).filter((swap) => swap !== adverb && isAdverb(swap));
+    if (made.length > 0) added.set(adverb, { word: adverb, part: 'r', swaps: made, cues: [] });
+  }
+  return [...own, ...added.values()];
+}
+
+function adverbOf(adjective: string): string {
+  if (/[^aeiou]le$/.test(adjective)) return adjective.replace(/e$/, 'y');
+  if (/[^aeiou]y$/.test(adjective)) return adjective.replace(/y$/, 'ily');
+  return adjective + (adjective.endsWith('ic') ? 'ally' : 'ly');
+}
