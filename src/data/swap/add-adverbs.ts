@@ -18,6 +18,6 @@ export function addAdverbs(own: readonly OwnSwaps[], isAdverb: (word: string) =>
 
 function adverbOf(adjective: string): string {
   if (/[^aeiou]le$/.test(adjective)) return adjective.replace(/e$/, 'y');
-  if (/[^aeiou]y$/.test(adjective)) return adjective.replace(/y$/, 'ily');
+  if (/[aeiou].*[^aeiou]y$/.test(adjective)) return adjective.replace(/y$/, 'ily');
   return adjective + (adjective.endsWith('ic') ? 'ally' : 'ly');
 }
