@@ -11,9 +11,9 @@ function shippedPackages(): string[] {
     (file) => /\.tsx?$/.test(file) && !/\.test\.tsx?$|^(data|cli)\//.test(file),
   );
   const named = files.flatMap((file) =>
-    [...readFileSync(`${root}/src/${file}`, 'utf8').matchAll(/(?:from|import\()\s*'([^'.][^']*)'/g)].map(
-      ([, name]) => name!.split('/', name!.startsWith('@') ? 2 : 1).join('/'),
-    ),
+    [
+      ...readFileSync(`${root}/src/${file}`, 'utf8').matchAll(/(?:from|import\()\s*'([@a-z][\w./@-]*)[?']/g),
+    ].map(([, name]) => name!.split('/', name!.startsWith('@') ? 2 : 1).join('/')),
   );
   return [...new Set(named)].filter((name) => !/^(node:|wxt$)/.test(name)).sort();
 }
