@@ -57,8 +57,6 @@ export interface PassageEditor {
   /** Puts another text in its place, in a way that can be undone. */
   setText(text: string): void;
   text(): string;
-  /** Replaces one place; the cursor stands behind it then. */
-  replace(from: number, to: number, text: string): void;
   /** Makes several edits as one, to be undone as one. */
   edit(edits: readonly TextEdit[]): void;
   /** Replaces a word wherever it stands, keeping capitals; gives how often. */
@@ -166,10 +164,6 @@ export function createPassageEditor(options: PassageEditorOptions): PassageEdito
     },
     setText: (text) => view.dispatch({ changes: { from: 0, to: view.state.doc.length, insert: text } }),
     text: () => view.state.doc.toString(),
-    replace(from, to, text) {
-      view.dispatch({ changes: { from, to, insert: text }, selection: { anchor: from + text.length } });
-      view.focus();
-    },
     edit(edits) {
       view.dispatch({
         changes: edits.map(({ from, to, text }) => ({ from, to, insert: text })),

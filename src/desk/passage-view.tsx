@@ -183,10 +183,8 @@ export function PassageView({ id, groups, sequences, swap, onParted }: PassageVi
               word={word}
               analysis={engine.analyze(word.key)}
               judge={judge}
-              onSwap={(swap, everywhere) => {
-                if (everywhere) editor.current?.replaceEverywhere(word.text, swap);
-                else editor.current?.replace(word.from, word.to, swap);
-              }}
+              onEverywhere={(swap) => editor.current?.replaceEverywhere(word.text, swap)}
+              onEdit={(edits) => editor.current?.edit(edits)}
               onStoryWord={() => addStoryWords([splitKey(word.key).word.toLowerCase()])}
               isStoryWord={storyWords.includes(splitKey(word.key).word.toLowerCase())}
             />

@@ -3,26 +3,35 @@ import type { Judge } from '../analyze/index.ts';
 import type { WordAnalysis } from '../analyze/types.ts';
 import { loadSwapper } from '../host/load-swapper.ts';
 import { reachOf } from '../swap/index.ts';
-import type { Swap } from '../swap/types.ts';
 import { patternLabel } from '../ui/pattern-label.ts';
 import { MarkedWord, ReadingsView } from '../ui/reading-view.tsx';
 import '../ui/reading-view.css';
 import { standingSentence } from '../ui/standing-sentence.ts';
 import { findSentences } from './find-long-sentences.ts';
-import type { PassageWord } from './passage-editor.ts';
+import type { PassageWord, TextEdit } from './passage-editor.ts';
 
 interface WordViewProps {
   readonly word: PassageWord;
   readonly analysis: WordAnalysis;
   readonly judge: Judge;
   readonly isStoryWord: boolean;
-  /** Puts a swap in the place of the word, here or everywhere. */
-  readonly onSwap: (text: string, everywhere: boolean) => void;
+  /** Puts a swap in the place of the word wherever it stands. */
+  readonly onEverywhere: (text: string) => void;
+  /** Makes the edits of a swap in this place: the word, and the a or an before it. */
+  readonly onEdit: (edits: readonly TextEdit[]) => void;
   readonly onStoryWord: () => void;
 }
 
 /** The word the cursor stands in: what it is to the group, and what may be said instead. */
-export function WordView({ word, analysis, judge, isStoryWord, onSwap, onStoryWord }: WordViewProps) {
+export function WordView({
+  word,
+  analysis,
+  judge,
+  isStoryWord,
+  onEverywhere,
+  onEdit,
+  onStoryWord,
+}: WordViewProps) {
   const verdict = judge(word.key);
   const swaps = useSwaps(word, judge);
   const isHard = verdict.standing === 'beyond' || verdict.standing === 'unsure';
@@ -54,13 +63,16 @@ export function WordView({ word, analysis, judge, isStoryWord, onSwap, onStoryWo
             <p class="quiet">Nothing says the same and can be read. Teach it as a story word, or leave it.</p>
           ) : (
             <p class="words">
-              {swaps.map(({ text, reads }) => (
+              {swaps.map(({ text, reads, article }) => (
                 <button
                   key={text}
                   type="button"
                   class={reads ? 'swap' : 'swap swap-beyond'}
                   title={reads ? 'The group can read it' : 'The group cannot read all of it yet'}
-                  onClick={() => onSwap(text, everywhere)}
+                  onClick={() => {
+                    if (everywhere) return onEverywhere(text);
+                    onEdit([...(article ? [article] : []), { from: word.from, to: word.to, text }]);
+                  }}
                 >
                   {text}
                 </button>
@@ -92,9 +104,16 @@ export function WordView({ word, analysis, judge, isStoryWord, onSwap, onStoryWo
 
 const SHOWN = 5;
 
+interface FittedSwap {
+  readonly text: string;
+  readonly reads: boolean;
+  /** The a or an before the word, by its place in the passage, when it has to change too. */
+  readonly article: TextEdit | undefined;
+}
+
 /** Swaps for a word in its sentence; null while they are looked for, none where there are none. */
-function useSwaps(word: PassageWord, judge: Judge): readonly Swap[] | null {
-  const [swaps, setSwaps] = useState<readonly Swap[] | null>(null);
+function useSwaps(word: PassageWord, judge: Judge): readonly FittedSwap[] | null {
+  const [swaps, setSwaps] = useState<readonly FittedSwap[] | null>(null);
   useEffect(() => {
     let current = true;
     setSwaps(null);
@@ -107,7 +126,20 @@ function useSwaps(word: PassageWord, judge: Judge): readonly Swap[] | null {
         const found = swapper.findSwaps(word.line.slice(start, end), word.start - start, word.end - start, {
           reach: (other) => reachOf(judge(other).standing),
         });
-        if (current) setSwaps(found.swaps.slice(0, found.best > 0 ? SHOWN : 0));
+        const lineStart = word.from - word.start;
+        const fitted = found.swaps
+          .filter(({ reads }, i) => i < found.best || (found.best > 0 && reads))
+          .slice(0, SHOWN)
+          .map(({ text, reads, article }) => ({
+            text,
+            reads,
+            article: article && {
+              from: lineStart + start + article.start,
+              to: lineStart + start + article.end,
+              text: article.text,
+            },
+          }));
+        if (current) setSwaps(fitted);
       },
       () => current && setSwaps([]),
     );

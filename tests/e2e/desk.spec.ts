@@ -91,6 +91,15 @@ describe('a passage', () => {
     expect(await desk.evaluate(() => document.activeElement?.closest('.cm-editor'))).toBeNull();
   });
 
+  test('a swap takes the a or an before it along', async () => {
+    await put('Bram saw an enormous dog. It had a bone.');
+    await desk.locator('.desk-beyond').filter({ hasText: 'enormous' }).click();
+    await desk.getByRole('button', { name: 'big', exact: true }).click();
+    await expect.poll(words).toBe('Bram saw a big dog. It had a bone.');
+    await desk.keyboard.press('Control+z');
+    await expect.poll(words).toBe('Bram saw an enormous dog. It had a bone.');
+  });
+
   test('a story word counts as known in this passage, and its meaning is kept', async () => {
     await put();
     const before = await reach();

@@ -2,7 +2,9 @@ import type { Judge } from '../../analyze/index.ts';
 import { splitKey } from '../../analyze/index.ts';
 import type { Standing } from '../../analyze/types.ts';
 import { reachOf, type Swapper } from '../../swap/index.ts';
+import type { Edit } from '../../swap/types.ts';
 import { findSentences } from '../find-long-sentences.ts';
+import type { TextEdit } from '../passage-editor.ts';
 import type { ShadedLine } from '../shade-line.ts';
 import type { Change, PlanWord } from './plan-changes.ts';
 
@@ -16,6 +18,8 @@ export interface PlanPlace extends PlanWord {
 export interface PossibleChanges {
   readonly places: readonly PlanPlace[];
   readonly changes: readonly Change[];
+  /** The a or an that has to change with the swap of a place, by the number of the place. */
+  readonly articles: ReadonlyMap<number, TextEdit>;
   /** Where each sentence stands in the whole text. */
   readonly sentences: readonly { readonly from: number; readonly to: number }[];
 }
@@ -36,6 +40,7 @@ export function listChanges(
 ): PossibleChanges {
   const places: PlanPlace[] = [];
   const sentences: { from: number; to: number }[] = [];
+  const articles = new Map<number, TextEdit>();
   const droppable: number[] = [];
   const swaps = new Map<string, { word: string; swap: string; places: number[] }>();
   const teach = new Map<string, number[]>();
@@ -63,6 +68,7 @@ export function listChanges(
         });
         const swap = found.swaps.slice(0, found.best).find(({ reads }) => reads);
         if (!swap) continue;
+        if (swap.article) articles.set(place - 1, moved(swap.article, lineStart + start));
         const id = `${line.slice(word.start, word.end).toLowerCase()} ${swap.text.toLowerCase()}`;
         const same = swaps.get(id) ?? { word: shown, swap: swap.text.toLowerCase(), places: [] };
         same.places.push(place - 1);
@@ -73,6 +79,7 @@ export function listChanges(
   }
   return {
     places,
+    articles,
     sentences,
     changes: [
       ...[...swaps.values()].map((swap): Change => ({ kind: 'swap', ...swap })),
@@ -80,6 +87,10 @@ export function listChanges(
       ...droppable.map((sentence): Change => ({ kind: 'drop', sentence })),
     ],
   };
+}
+
+function moved({ start, end, text }: Edit, by: number): TextEdit {
+  return { from: start + by, to: end + by, text };
 }
 
 function add(lists: Map<string, number[]>, word: string, place: number): void {

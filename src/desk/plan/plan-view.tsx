@@ -181,7 +181,8 @@ function editsFor(chosen: readonly Change[], { possible, text }: Proposal): Text
       if (dropped.has(sentence)) return [];
       const isCapital = /^\p{Lu}/u.test(text.slice(from, to));
       const swap = isCapital ? change.swap.charAt(0).toUpperCase() + change.swap.slice(1) : change.swap;
-      return [{ from, to, text: swap }];
+      const article = possible.articles.get(i);
+      return [...(article ? [article] : []), { from, to, text: swap }];
     });
   });
 }
