@@ -15,17 +15,22 @@ export interface Story {
 /** A story shorter than this is no surer than the page it is on, in words. */
 const ENOUGH = 100;
 
-/** Longer pages would keep the browser busy for over 50 ms; their own main element is asked for, in elements. */
+/**
+ * Larger pages would keep the browser busy for too long; their own main element is asked for. In elements, and in
+ * characters: a book on one page.
+ */
 const LARGEST = 6000;
+const LONGEST = 200_000;
 
 /**
  * Finds the main story: by Readability on a copy of the page, whose texts are led back to those of the page by
  * walking both side by side. Null when there is none, or too little of it. The page is not touched.
  */
 export function findStory(doc: Document): Story | null {
-  const found =
-    doc.getElementsByTagName('*').length > LARGEST ? findMainElement(doc) : findByReadability(doc);
-  if (found === null || countWords(found.texts) < ENOUGH) return null;
+  const isLarge =
+    doc.getElementsByTagName('*').length > LARGEST || (doc.body.textContent?.length ?? 0) > LONGEST;
+  const found = isLarge ? findMainElement(doc) : findByReadability(doc);
+  if (found === null || !hasEnough(found.texts)) return null;
   const headline = findHeadline(doc, found.title);
   return makeStory({ ...found, texts: [...headline, ...found.texts] });
 }
@@ -121,19 +126,18 @@ function makeStory({ title, byline, date, texts }: Found): Story {
 /** The smallest element with nearly all of the story; a line of it that stands elsewhere is kept by itself. */
 function rootOf(texts: readonly Text[]): Element {
   const NEARLY_ALL = 0.9;
-  const all = lettersIn(texts);
-  let root = texts[0]!.ownerDocument.body as Element;
+  const letters = new Map<Element, number>();
+  for (const { data, parentElement } of texts) {
+    const { length } = data.trim();
+    for (let at = parentElement; at; at = at.parentElement) letters.set(at, (letters.get(at) ?? 0) + length);
+  }
+  let root: Element = texts[0]!.ownerDocument.body;
+  const enough = (letters.get(root) ?? 0) * NEARLY_ALL;
   for (;;) {
-    const within = [...root.children].find(
-      (child) => lettersIn(texts.filter((text) => child.contains(text))) >= all * NEARLY_ALL,
-    );
+    const within = [...root.children].find((child) => (letters.get(child) ?? 0) >= enough);
     if (!within) return root;
     root = within;
   }
-}
-
-function lettersIn(texts: readonly Text[]): number {
-  return texts.reduce((sum, { data }) => sum + data.trim().length, 0);
 }
 
 function textsIn(root: Node): Text[] {
@@ -147,8 +151,12 @@ function hasWords({ data }: Text): boolean {
   return /\p{L}/u.test(data);
 }
 
-function countWords(texts: readonly Text[]): number {
-  return texts.reduce((sum, { data }) => sum + (data.match(/\p{L}+/gu)?.length ?? 0), 0);
+function hasEnough(texts: readonly Text[]): boolean {
+  let words = 0;
+  return texts.some(({ data }) => {
+    words += data.match(/\p{L}+/gu)?.length ?? 0;
+    return words >= ENOUGH;
+  });
 }
 
 function plain(text: string): string {

@@ -46,11 +46,22 @@ export function createPageReader(
     return found;
   }
 
+  /** What is in view is read as soon as it is behind the walk, while that goes on. */
   async function readAll(): Promise<void> {
-    const found = await find([doc.body]);
     const inView: TextBlock[] = [];
     const later: TextBlock[] = [];
-    await workInSlices(found, (block) => (isInView(block) ? inView : later).push(block), signal);
+    let early: Promise<unknown> | undefined;
+    const sort = (found: TextBlock): void => {
+      const block = scope().narrow(found);
+      if (!block) return;
+      if (isInView(block)) inView.push(block);
+      else {
+        later.push(block);
+        if (inView.length > 0) early ??= readBlocks(inView.splice(0));
+      }
+    };
+    await workInSlices(findTextBlocks(doc.body, onShadow), sort, signal);
+    await early;
     await readBlocks(inView);
     await readBlocks(later);
   }
