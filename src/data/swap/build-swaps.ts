@@ -7,6 +7,7 @@ import { readCmudict } from '../read-cmudict.ts';
 import { readCapitalised, readFrequency } from '../read-frequency.ts';
 import { addAdverbs } from './add-adverbs.ts';
 import { type Evidence, type Gathering, gatherCandidates, type Source } from './gather-candidates.ts';
+import { isFitWord } from './keep-fit.ts';
 import { learnParts } from './learn-parts.ts';
 import { listIrregulars } from './list-irregulars.ts';
 import { type OwnSwaps, readOwnSwaps } from './read-own-swaps.ts';
@@ -30,7 +31,7 @@ export interface SwapBuild {
 /** Makes `swaps.bin`. `off`: sources left out, to see what each adds. */
 export function buildSwaps(off: ReadonlySet<Source> = new Set()): SwapBuild {
   const synsets = readSynsets();
-  const own = addAdverbs(readOwnSwaps(), (word) => synsets.sensesOf.has(`${word}/r`));
+  const own = addAdverbs(readOwnSwaps(), (word) => isFitWord(word) && synsets.sensesOf.has(`${word}/r`));
   const vectors = readVectors();
   const ranks = readFrequency();
   const ownOf = new Map<string, OwnSwaps[]>();
@@ -121,7 +122,8 @@ function headsOf(synsets: Synsets, own: readonly OwnSwaps[], ranks: ReadonlyMap<
   const heads = new Map<string, Head>();
   for (const name of synsets.sensesOf.keys()) {
     const [word, part] = name.split('/') as [string, PartOfSpeech];
-    if (/^[a-z]{3,}$/.test(word) && (ranks.get(word) ?? 1e6) < RAREST_HEAD) heads.set(name, [word, part]);
+    if (/^[a-z]{3,}$/.test(word) && isFitWord(word) && (ranks.get(word) ?? 1e6) < RAREST_HEAD)
+      heads.set(name, [word, part]);
   }
   for (const { word, part } of own) heads.set(`${word}/${part}`, [word, part]);
   return [...heads].sort(([one], [other]) => (one < other ? -1 : 1)).map(([, head]) => head);
@@ -154,7 +156,10 @@ function prepare(
       /^[a-z]+( [a-z]+){0,2}$/.test(lemma) &&
       (words.length === 1 || part === 'v') &&
       !coarse.has(lemma) &&
-      words.every((word) => !unfit.has(word) && !names.has(word) && (ranks.get(word) ?? 1e6) <= RAREST_SWAP);
+      words.every(
+        (word) =>
+          !unfit.has(word) && isFitWord(word) && !names.has(word) && (ranks.get(word) ?? 1e6) <= RAREST_SWAP,
+      );
     known.set(lemma, suits);
     return suits;
   };

@@ -6,6 +6,7 @@ import { join } from 'node:path';
 import { readCapitalised, readFrequency } from '../read-frequency.ts';
 import { readWordnet } from '../read-wordnet.ts';
 import { flatten } from './flatten-vectors.ts';
+import { keepFit } from './keep-fit.ts';
 import { quantise } from './quantise-vectors.ts';
 
 /**
@@ -40,15 +41,18 @@ const words = [...readFrequency()]
   // By the order of the package, which is that of frequency in its texts; the last number of a vector is its place.
   .sort((one, other) => vectors[one]!.at(-1)! - vectors[other]!.at(-1)!);
 const { codes, codebook } = quantise(flatten(words.map((word) => vectors[word]!.slice(0, 100))));
+const kept = keepFit(words);
+const bytes = codes.length / words.length;
+const keptCodes = kept.map((place) => codes.subarray(place * bytes, (place + 1) * bytes));
 
-writeFileSync(new URL('vectors.bin', import.meta.url), Buffer.concat([codebook, codes]));
+writeFileSync(new URL('vectors.bin', import.meta.url), Buffer.concat([codebook, ...keptCodes]));
 const about = {
   package: `${PACKAGE}@${VERSION}`,
   sha256: createHash('sha256').update(content).digest('hex'),
   licence: 'GloVe vectors, Public Domain Dedication and License 1.0; packaging MIT',
   order: 'commonest first',
   made: 'mean and three main directions removed, to length 1, 25 parts of 4 numbers, 256 choices a part',
-  words: words.join(' '),
+  words: kept.map((place) => words[place]).join(' '),
 };
 writeFileSync(new URL('vectors.json', import.meta.url), `${JSON.stringify(about, null, 2)}\n`);
-process.stderr.write(`${words.length} words\n`);
+process.stderr.write(`${kept.length} words\n`);

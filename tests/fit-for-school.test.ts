@@ -1,0 +1,30 @@
+import { readFileSync } from 'node:fs';
+import { expect, test } from 'vitest';
+import { readUnfitWords } from '../src/data/read-unfit-words.ts';
+import { readOwnSwaps } from '../src/data/swap/read-own-swaps.ts';
+
+const unfit = readUnfitWords();
+
+// Outside sources: npm naughty-words and profane-words, with the harmless words our own list uses (attack, naked) set aside.
+test('no list that is shipped with the swaps has a coarse word or an insult', () => {
+  const own = new Set(
+    readOwnSwaps().flatMap(({ word, swaps, cues }) =>
+      [word, ...swaps, ...cues].flatMap((text) => text.split(' ')),
+    ),
+  );
+  const table = readFileSync(new URL('../public/data/swaps.bin', import.meta.url), 'latin1');
+  const listed = /"words":"([^"]*)"/.exec(table)![1]!.split(/[ _]/);
+  expect(listed.length).toBeGreaterThan(20_000);
+  expect(listed.filter((word) => unfit.has(word) && !own.has(word))).toEqual([]);
+});
+
+test('the common words that are shown are fit too', () => {
+  const common: string[] = JSON.parse(
+    readFileSync(new URL('../public/data/common-words.json', import.meta.url), 'utf8'),
+  );
+  // Plain words that the lists have for a second meaning.
+  const plain = new Set(
+    'cause dish evidence general hole joint mark slow trial till beam bill ray van'.split(' '),
+  );
+  expect(common.filter((word) => unfit.has(word) && !plain.has(word))).toEqual([]);
+});
