@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import { StorageFault } from '../host/store-item.ts';
 import { FaultNote } from '../ui/fault-note.tsx';
 import '../ui/page.css';
+import '../ui/wide-page.css';
 import './desk.css';
 import { DeskContents } from './desk-contents.tsx';
 import { IntakeView } from './intake-view.tsx';

@@ -6,6 +6,7 @@ import { findSequence, listSequences } from '../host/sequences-store.ts';
 import { StorageFault } from '../host/store-item.ts';
 import { FaultNote } from '../ui/fault-note.tsx';
 import '../ui/page.css';
+import '../ui/wide-page.css';
 import { addGroup } from './edit-groups.ts';
 import { useEditLog } from './edit-log.ts';
 import { addSequence, originOf } from './edit-sequences.ts';
