@@ -2,7 +2,7 @@ import { useCallback, useEffect, useMemo, useRef, useState } from 'preact/hooks'
 import { splitKey, vet } from '../analyze/index.ts';
 import type { Groups } from '../host/groups-store.ts';
 import { changeChosen } from '../host/groups-store.ts';
-import { deletePassage, loadPassage, type Passage } from '../host/passages-store.ts';
+import { deletePassage, loadPassage, type Passage, type StoryWord } from '../host/passages-store.ts';
 import type { Sequences } from '../host/sequences-store.ts';
 import { GapList } from '../ui/gap-list.tsx';
 import { Reach } from '../ui/reach.tsx';
@@ -71,11 +71,11 @@ export function PassageView({ id, groups, sequences, swap, onParted }: PassageVi
 
   const write = (changed: string): void =>
     change((now) => setVersion(now, groupId, (kept) => ({ ...kept, text: changed })));
-  const addStoryWords = (words: readonly string[]): void =>
+  const addStoryWords = (words: readonly StoryWord[]): void =>
     change((now) =>
       setVersion(now, groupId, (kept) => ({
         ...kept,
-        storyWords: [...kept.storyWords, ...words.map((word) => ({ word, meaning: '' }))],
+        storyWords: [...kept.storyWords, ...words.map(({ word, meaning }) => ({ word, meaning }))],
       })),
     );
   const unsure = new Set(
@@ -185,7 +185,9 @@ export function PassageView({ id, groups, sequences, swap, onParted }: PassageVi
               judge={judge}
               onEverywhere={(swap) => editor.current?.replaceEverywhere(word.text, swap)}
               onEdit={(edits) => editor.current?.edit(edits)}
-              onStoryWord={() => addStoryWords([splitKey(word.key).word.toLowerCase()])}
+              onStoryWord={(meaning) =>
+                addStoryWords([{ word: splitKey(word.key).word.toLowerCase(), meaning }])
+              }
               isStoryWord={storyWords.includes(splitKey(word.key).word.toLowerCase())}
             />
           )}

@@ -8,6 +8,7 @@ import { MarkedWord, ReadingsView } from '../ui/reading-view.tsx';
 import '../ui/reading-view.css';
 import { standingSentence } from '../ui/standing-sentence.ts';
 import { findSentences } from './find-long-sentences.ts';
+import { glossOf } from './gloss-of.ts';
 import type { PassageWord, TextEdit } from './passage-editor.ts';
 
 interface WordViewProps {
@@ -19,7 +20,8 @@ interface WordViewProps {
   readonly onEverywhere: (text: string) => void;
   /** Makes the edits of a swap in this place: the word, and the a or an before it. */
   readonly onEdit: (edits: readonly TextEdit[]) => void;
-  readonly onStoryWord: () => void;
+  /** Teaches it for this passage, with a meaning to begin with. */
+  readonly onStoryWord: (meaning: string) => void;
 }
 
 /** The word the cursor stands in: what it is to the group, and what may be said instead. */
@@ -33,7 +35,7 @@ export function WordView({
   onStoryWord,
 }: WordViewProps) {
   const verdict = judge(word.key);
-  const swaps = useSwaps(word, judge);
+  const { swaps, gloss } = useSwaps(word, judge);
   const isHard = verdict.standing === 'beyond' || verdict.standing === 'unsure';
   const [everywhere, setEverywhere] = useState(false);
   const [reading] = analysis.readings;
@@ -88,7 +90,7 @@ export function WordView({
               />{' '}
               in the whole passage
             </label>
-            <button type="button" class="plain" onClick={onStoryWord}>
+            <button type="button" class="plain" onClick={() => onStoryWord(gloss)}>
               Make it a story word
             </button>
           </p>
@@ -104,6 +106,15 @@ export function WordView({
 
 const SHOWN = 5;
 
+interface FoundSwaps {
+  /** Null while they are looked for. */
+  readonly swaps: readonly FittedSwap[] | null;
+  /** What the word may be explained by. */
+  readonly gloss: string;
+}
+
+const LOOKING: FoundSwaps = { swaps: null, gloss: '' };
+
 interface FittedSwap {
   readonly text: string;
   readonly reads: boolean;
@@ -112,11 +123,11 @@ interface FittedSwap {
 }
 
 /** Swaps for a word in its sentence; null while they are looked for, none where there are none. */
-function useSwaps(word: PassageWord, judge: Judge): readonly FittedSwap[] | null {
-  const [swaps, setSwaps] = useState<readonly FittedSwap[] | null>(null);
+function useSwaps(word: PassageWord, judge: Judge): FoundSwaps {
+  const [found, setFound] = useState<FoundSwaps>(LOOKING);
   useEffect(() => {
     let current = true;
-    setSwaps(null);
+    setFound(LOOKING);
     loadSwapper().then(
       (swapper) => {
         const sentence = findSentences(word.line).find(
@@ -139,13 +150,13 @@ function useSwaps(word: PassageWord, judge: Judge): readonly FittedSwap[] | null
               text: article.text,
             },
           }));
-        if (current) setSwaps(fitted);
+        if (current) setFound({ swaps: fitted, gloss: glossOf(found.swaps) });
       },
-      () => current && setSwaps([]),
+      () => current && setFound({ swaps: [], gloss: '' }),
     );
     return () => {
       current = false;
     };
   }, [word, judge]);
-  return swaps;
+  return found;
 }

@@ -106,6 +106,7 @@ describe('a passage', () => {
     await desk.locator('.desk-beyond').filter({ hasText: 'lantern' }).click();
     await desk.getByRole('button', { name: 'Make it a story word' }).click();
     await expect.poll(reach).toBeGreaterThan(before);
+    expect(await desk.getByLabel('lantern', { exact: true }).inputValue(), 'to begin with').toBe('lamp');
     await desk.getByLabel('lantern', { exact: true }).fill('a lamp you can carry');
     await expectSound();
     await expect
@@ -153,7 +154,9 @@ describe('a passage', () => {
     await put();
     await desk.getByLabel('Mark sentences over').selectOption('8 words');
     await desk.getByText('one sentence').waitFor();
-    expect((await desk.locator('.desk-long').allTextContents()).join('')).toContain('Bram');
+    await expect
+      .poll(async () => (await desk.locator('.desk-long').allTextContents()).join(''))
+      .toContain('Bram');
   });
 });
 

@@ -4,6 +4,7 @@ import type { Standing } from '../../analyze/types.ts';
 import { reachOf, type Swapper } from '../../swap/index.ts';
 import type { Edit } from '../../swap/types.ts';
 import { findSentences } from '../find-long-sentences.ts';
+import { glossOf } from '../gloss-of.ts';
 import type { TextEdit } from '../passage-editor.ts';
 import type { ShadedLine } from '../shade-line.ts';
 import type { Change, PlanWord } from './plan-changes.ts';
@@ -43,7 +44,7 @@ export function listChanges(
   const articles = new Map<number, TextEdit>();
   const droppable: number[] = [];
   const swaps = new Map<string, { word: string; swap: string; places: number[] }>();
-  const teach = new Map<string, number[]>();
+  const teach = new Map<string, { meaning: string; places: number[] }>();
   const reach = (word: string) => reachOf(judge(word).standing);
   let lineStart = 0;
   for (const line of text.split('\n')) {
@@ -62,10 +63,12 @@ export function listChanges(
           to: lineStart + word.end,
         });
         if (readable) continue;
-        add(teach, shown, place - 1);
         const found = swapper.findSwaps(line.slice(start, end), word.start - start, word.end - start, {
           reach,
         });
+        const taught = teach.get(shown) ?? { meaning: glossOf(found.swaps), places: [] };
+        taught.places.push(place - 1);
+        teach.set(shown, taught);
         const swap = found.swaps.slice(0, found.best).find(({ reads }) => reads);
         if (!swap) continue;
         if (swap.article) articles.set(place - 1, moved(swap.article, lineStart + start));
@@ -83,7 +86,7 @@ export function listChanges(
     sentences,
     changes: [
       ...[...swaps.values()].map((swap): Change => ({ kind: 'swap', ...swap })),
-      ...[...teach].map(([word, at]): Change => ({ kind: 'story-word', word, places: at })),
+      ...[...teach].map(([word, taught]): Change => ({ kind: 'story-word', word, ...taught })),
       ...droppable.map((sentence): Change => ({ kind: 'drop', sentence })),
     ],
   };
@@ -91,10 +94,4 @@ export function listChanges(
 
 function moved({ start, end, text }: Edit, by: number): TextEdit {
   return { from: start + by, to: end + by, text };
-}
-
-function add(lists: Map<string, number[]>, word: string, place: number): void {
-  const list = lists.get(word);
-  if (list) list.push(place);
-  else lists.set(word, [place]);
 }

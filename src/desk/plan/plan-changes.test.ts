@@ -22,7 +22,7 @@ const options = { target: 95, storyWords: 2 };
 describe('a plan', () => {
   const { words, places } = passage('a B a a | B a a C | D a');
   const swap: Change = { kind: 'swap', word: 'B', swap: 'b', places: places('B') };
-  const teach: Change = { kind: 'story-word', word: 'C', places: places('C') };
+  const teach: Change = { kind: 'story-word', word: 'C', meaning: '', places: places('C') };
   const drop: Change = { kind: 'drop', sentence: 2 };
 
   test('takes what does most first, and tells the reach before and after', () => {
@@ -65,6 +65,7 @@ test('every step raises the reach, until the target or until nothing helps', () 
               kind: i % 2 ? 'swap' : 'story-word',
               word: String(i),
               swap: 'x',
+              meaning: '',
               places: places.filter((place) => place < words.length),
             }),
           ),

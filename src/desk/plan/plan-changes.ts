@@ -13,7 +13,13 @@ export type Change =
       readonly swap: string;
       readonly places: readonly number[];
     }
-  | { readonly kind: 'story-word'; readonly word: string; readonly places: readonly number[] }
+  | {
+      readonly kind: 'story-word';
+      readonly word: string;
+      /** What it may be explained by, to begin with. */
+      readonly meaning: string;
+      readonly places: readonly number[];
+    }
   | { readonly kind: 'drop'; readonly sentence: number };
 
 /** A change with the reach before and after it, in percent, when those above it in the list are made. */

@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { Judge } from '../../analyze/index.ts';
 import { loadSwapper } from '../../host/load-swapper.ts';
+import type { StoryWord } from '../../host/passages-store.ts';
 import type { TextEdit } from '../passage-editor.ts';
 import type { ShadedLine } from '../shade-line.ts';
 import { listChanges, type PossibleChanges } from './list-changes.ts';
@@ -24,7 +25,7 @@ interface PlanViewProps {
   readonly judge: Judge;
   readonly storyWords: readonly string[];
   readonly onEdit: (edits: readonly TextEdit[]) => void;
-  readonly onStoryWords: (words: readonly string[]) => void;
+  readonly onStoryWords: (words: readonly StoryWord[]) => void;
 }
 
 interface Proposal {
@@ -57,7 +58,7 @@ export function PlanView({ text, shade, judge, storyWords, onEdit, onStoryWords 
     if (!proposal) return;
     const chosen = proposal.planned.map(({ change }) => change).filter((change) => ticked.has(change));
     onEdit(editsFor(chosen, proposal));
-    onStoryWords(chosen.flatMap((change) => (change.kind === 'story-word' ? [change.word] : [])));
+    onStoryWords(chosen.filter((change) => change.kind === 'story-word'));
     setProposal(null);
   };
   return (
