@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import { today } from '../host/move-group.ts';
 import { freePassageId, type Passage, savePassage } from '../host/passages-store.ts';
-import { saveFile } from './out/save-file.ts';
+import { saveFile } from '../ui/save-file.ts';
 import { PassageFileError, readPassages, writePassages } from './passage-file.ts';
 import { noteSaved } from './use-desk.ts';
 

@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import { FileDrop } from '../ui/file-drop.tsx';
 import { ChapterChoice } from './files/chapter-choice.tsx';
 import { FileFault } from './files/file-fault.ts';
 import { openFile } from './files/open-file.ts';
@@ -16,7 +17,6 @@ interface IntakeViewProps {
 /** How a text is put on the desk: pasted, from a file, or written here. */
 export function IntakeView({ onNote }: IntakeViewProps) {
   const [text, setText] = useState('');
-  const [over, setOver] = useState(false);
   const [fault, setFault] = useState<string | null>(null);
   const [opening, setOpening] = useState<string | null>(null);
   const [book, setBook] = useState<OpenedBook | null>(null);
@@ -31,8 +31,8 @@ export function IntakeView({ onNote }: IntakeViewProps) {
     const says = sayLeftOut(leftOut);
     if (says) onNote(id, says);
   };
-  const open = async (file: File | undefined): Promise<void> => {
-    if (!file || opening !== null) return;
+  const open = async (file: File): Promise<void> => {
+    if (opening !== null) return;
     setFault(null);
     setBook(null);
     setOpening(file.name);
@@ -95,33 +95,12 @@ export function IntakeView({ onNote }: IntakeViewProps) {
       </section>
       <section class="part" aria-labelledby="file-title">
         <h2 id="file-title">Open a file</h2>
-        <fieldset
-          aria-labelledby="file-title"
-          class={over ? 'drop drop-over' : 'drop'}
-          onDragOver={(event) => {
-            event.preventDefault();
-            setOver(true);
-          }}
-          onDragLeave={() => setOver(false)}
-          onDrop={(event) => {
-            event.preventDefault();
-            setOver(false);
-            void open(event.dataTransfer?.files[0]);
-          }}
-        >
-          <label for="file">Choose a text, web page, Word document, PDF or EPUB, or drop it here</label>
-          <input
-            id="file"
-            type="file"
-            accept=".txt,.md,.html,.htm,.docx,.pdf,.epub"
-            onChange={(event) => {
-              const field = event.currentTarget;
-              void open(field.files?.[0]).then(() => {
-                field.value = '';
-              });
-            }}
-          />
-        </fieldset>
+        <FileDrop
+          label="Choose a text, web page, Word document, PDF or EPUB, or drop it here"
+          labelledBy="file-title"
+          accept=".txt,.md,.html,.htm,.docx,.pdf,.epub"
+          onFile={open}
+        />
         <div aria-live="polite">
           {opening !== null && <p class="note">Opening “{opening}”…</p>}
           {fault && <p class="note note-wrong">{fault}</p>}

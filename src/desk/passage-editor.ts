@@ -54,18 +54,12 @@ export interface Shading {
 /** The field a passage is adapted in. The only file that knows the editing library. */
 export interface PassageEditor {
   setShading(shading: Shading): void;
-  /** Puts another text in its place, in a way that can be undone. */
-  setText(text: string): void;
-  text(): string;
   /** Makes several edits as one, to be undone as one. */
   edit(edits: readonly TextEdit[]): void;
   /** Replaces a word wherever it stands, keeping capitals; gives how often. */
   replaceEverywhere(word: string, text: string): number;
-  /** Goes to the next (1) or previous (-1) word that is not yet decodable; false when there is none. */
-  step(direction: 1 | -1): boolean;
   /** Goes to the n-th place of a word. */
   goTo(key: string, n: number): void;
-  focus(): void;
 }
 
 /** Opens the field in `parent`; aborting takes it away. */
@@ -144,7 +138,8 @@ export function createPassageEditor(options: PassageEditorOptions): PassageEdito
     view.dispatch({ selection: { anchor: to, head: from }, scrollIntoView: true });
     view.focus();
   }
-  function step(direction: 1 | -1): boolean {
+  /** Goes to the next (1) or previous (-1) word that is not yet decodable. */
+  function step(direction: 1 | -1): true {
     const beyond = [...words()].filter(({ standing }) => standing === 'beyond');
     const { from, to } = view.state.selection.main;
     const next =
@@ -162,8 +157,6 @@ export function createPassageEditor(options: PassageEditorOptions): PassageEdito
       told = null;
       tellWord();
     },
-    setText: (text) => view.dispatch({ changes: { from: 0, to: view.state.doc.length, insert: text } }),
-    text: () => view.state.doc.toString(),
     edit(edits) {
       view.dispatch({
         changes: edits.map(({ from, to, text }) => ({ from, to, insert: text })),
@@ -181,14 +174,12 @@ export function createPassageEditor(options: PassageEditorOptions): PassageEdito
       });
       return places.length;
     },
-    step,
     goTo(key, n) {
       const wanted = key.replace(/#\d+$/, '').toLowerCase();
       const places = [...words()].filter((place) => place.text.toLowerCase().replace(/[’]/g, "'") === wanted);
       const place = places[n % places.length];
       if (place) select(place);
     },
-    focus: () => view.focus(),
   };
 }
 

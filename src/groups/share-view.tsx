@@ -7,6 +7,8 @@ import { StorageFault } from '../host/store-item.ts';
 import { takeIn } from '../host/take-in.ts';
 import { noteEdit } from './edit-log.ts';
 import './share.css';
+import { FileDrop } from '../ui/file-drop.tsx';
+import { saveFile } from '../ui/save-file.ts';
 import { OtherBrowsers } from './other-browsers.tsx';
 import type { Profiles } from './use-profiles.ts';
 
@@ -36,12 +38,7 @@ function SaveFile({ profiles: { groups, sequences } }: { profiles: Profiles }) {
       { groups: chosenGroups.map(([, group]) => group), sequences: chosenSequences },
       { withNames },
     );
-    const address = URL.createObjectURL(new Blob([text], { type: 'application/json' }));
-    const link = document.createElement('a');
-    link.href = address;
-    link.download = `wordreach-${today()}.json`;
-    link.click();
-    URL.revokeObjectURL(address);
+    saveFile(`wordreach-${today()}.json`, new Blob([text], { type: 'application/json' }));
   };
   return (
     <section class="part" aria-labelledby="save-title">
@@ -98,9 +95,7 @@ function SaveFile({ profiles: { groups, sequences } }: { profiles: Profiles }) {
 
 function OpenFile({ profiles }: { profiles: Profiles }) {
   const [told, setTold] = useState<{ readonly good: boolean; readonly says: string } | null>(null);
-  const [over, setOver] = useState(false);
-  const open = async (file: File | undefined): Promise<void> => {
-    if (!file) return;
+  const open = async (file: File): Promise<void> => {
     try {
       if (file.size > LARGEST_FILE) throw new ShareError(TOO_LARGE);
       const added = await addContent(await file.text(), profiles);
@@ -118,34 +113,13 @@ function OpenFile({ profiles }: { profiles: Profiles }) {
       <p class="quiet" id="open-hint">
         What is in it is added to what is here; nothing is replaced.
       </p>
-      <fieldset
-        aria-labelledby="open-title"
-        class={over ? 'drop drop-over' : 'drop'}
-        onDragOver={(event) => {
-          event.preventDefault();
-          setOver(true);
-        }}
-        onDragLeave={() => setOver(false)}
-        onDrop={(event) => {
-          event.preventDefault();
-          setOver(false);
-          void open(event.dataTransfer?.files[0]);
-        }}
-      >
-        <label for="file">Choose a file, or drop it here</label>
-        <input
-          id="file"
-          type="file"
-          accept=".json,application/json"
-          aria-describedby="open-hint"
-          onChange={(event) => {
-            const field = event.currentTarget;
-            void open(field.files?.[0]).then(() => {
-              field.value = '';
-            });
-          }}
-        />
-      </fieldset>
+      <FileDrop
+        label="Choose a file, or drop it here"
+        labelledBy="open-title"
+        describedBy="open-hint"
+        accept=".json,application/json"
+        onFile={open}
+      />
       <div aria-live="polite">
         {told && <p class={told.good ? 'note' : 'note note-wrong'}>{told.says}</p>}
       </div>

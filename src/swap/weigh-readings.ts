@@ -4,7 +4,7 @@ import type { SwapTable } from './open-swaps.ts';
 import { partFeatures } from './part-features.ts';
 import { ruleOut } from './rule-out.ts';
 import { PARTS_OF_SPEECH } from './table-format.ts';
-import type { PartOfSpeech, WordForm } from './types.ts';
+import type { WordForm } from './types.ts';
 
 /** A way to read the word, and how likely it is in this sentence (0 to 1, together 1). */
 export interface WeighedReading extends WordForm {
@@ -91,11 +91,4 @@ function isParticiple(pieces: readonly Piece[], at: number): boolean {
   }
   const before = pieces[at - 1]?.lower;
   return pieces[at + 1]?.lower === 'by' || before === 'the' || before === 'a' || before === 'an';
-}
-
-/** For the parts of speech alone: noun 0.7, verb 0.3. */
-export function likelyParts(readings: readonly WeighedReading[]): Map<PartOfSpeech, number> {
-  const parts = new Map<PartOfSpeech, number>();
-  for (const { part, likely } of readings) parts.set(part, (parts.get(part) ?? 0) + likely);
-  return parts;
 }

@@ -1,5 +1,3 @@
-import { isLong } from '../alignment/sounds.ts';
-
 /** A spelling with its place in the word; `end` takes in a silent e that closes a split vowel. */
 export interface PlacedSpelling {
   readonly letters: string;
@@ -113,9 +111,4 @@ function keepsConsonant(vowel: PlacedSpelling, next: PlacedSpelling): boolean {
   if (SHORT.has(sound)) return true;
   if (letters === 'o' || letters === 'ho') return sound === 'AA' || sound === 'AO' || sound === 'UW';
   return false;
-}
-
-/** True for the vowel of a syllable that a word may end on: long, or weak. */
-export function canBeOpen(sound: string): boolean {
-  return isLong(sound) || sound === 'AX' || sound === 'IX' || sound === 'Y.AX';
 }

@@ -2,12 +2,12 @@ import { createPortal, flushSync } from 'preact/compat';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Analyzer } from '../../analyze/index.ts';
 import type { Passage, PassageVersion } from '../../host/passages-store.ts';
+import { saveFile } from '../../ui/save-file.ts';
 import type { ShadedLine } from '../shade-line.ts';
 import { keepChoices, loadChoices } from './keep-choices.ts';
 import { makeSheet, plainContent } from './make-sheet.ts';
 import { nameFile } from './name-file.ts';
 import { PrintView } from './print-view.tsx';
-import { saveFile } from './save-file.ts';
 import { writeHtml, writeHtmlBody } from './write-html.ts';
 import { writeText } from './write-text.ts';
 
