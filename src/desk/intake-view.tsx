@@ -1,12 +1,13 @@
 import { useState } from 'preact/hooks';
+import { ChapterChoice } from '../files/chapter-choice.tsx';
+import { FileFault } from '../files/file-fault.ts';
+import { openFile } from '../files/open-file.ts';
+import { type OpenedBook, type OpenedText, sayLeftOut } from '../files/opened-file.ts';
+import { readPasted } from '../files/read-pasted.ts';
+import { takeChapters } from '../files/take-chapters.ts';
+import type { FoundText } from '../passage/found-text.ts';
 import { FileDrop } from '../ui/file-drop.tsx';
-import { ChapterChoice } from './files/chapter-choice.tsx';
-import { FileFault } from './files/file-fault.ts';
-import { openFile } from './files/open-file.ts';
-import { type OpenedBook, type OpenedText, sayLeftOut } from './files/opened-file.ts';
-import { readPasted } from './files/read-pasted.ts';
-import { takeChapters } from './files/take-chapters.ts';
-import { addPassage, type FoundText } from './new-passage.ts';
+import { addPassage } from './new-passage.ts';
 import { noteSaved, openPassage } from './use-desk.ts';
 
 interface IntakeViewProps {

@@ -1,4 +1,4 @@
-import { findLongSentences } from './find-long-sentences.ts';
+import { findLongSentences } from '../passage/find-sentences.ts';
 
 const LENGTHS = [6, 8, 10, 12, 15, 20];
 

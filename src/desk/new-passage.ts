@@ -1,13 +1,5 @@
 import { freePassageId, type Passage, savePassage } from '../host/passages-store.ts';
-
-/** What is known of a text that comes to the desk. */
-export interface FoundText {
-  readonly title: string;
-  readonly text: string;
-  readonly url?: string | null;
-  readonly byline?: string | null;
-  readonly date?: string | null;
-}
+import type { FoundText } from '../passage/found-text.ts';
 
 /** Puts a text on the desk; gives its id. Rejects with `StorageFault`. */
 export async function addPassage({

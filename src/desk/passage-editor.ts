@@ -10,10 +10,10 @@ import {
   ViewPlugin,
   type ViewUpdate,
 } from '@codemirror/view';
-import { readPasted } from './files/read-pasted.ts';
-import { findLongSentences } from './find-long-sentences.ts';
-import { readLine } from './passage-lines.ts';
-import type { ShadedLine, ShadedWord } from './shade-line.ts';
+import { readPasted } from '../files/read-pasted.ts';
+import { findLongSentences } from '../passage/find-sentences.ts';
+import { readLine } from '../passage/passage-lines.ts';
+import type { ShadedLine, ShadedWord } from '../passage/shade-line.ts';
 
 /** A word in the passage, by its place in the whole text. */
 export interface PassageWord {

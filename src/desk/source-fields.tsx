@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import type { Passage } from '../host/passages-store.ts';
+import { sourceLine } from '../passage/source-line.ts';
 
 interface SourceFieldsProps {
   readonly passage: Passage;
@@ -63,10 +64,4 @@ export function SourceFields({ passage, onChange, onDelete }: SourceFieldsProps)
       </details>
     </>
   );
-}
-
-/** The line that goes with every copy: who wrote it, where, when; null when nothing is known. */
-export function sourceLine({ source: { byline, url, date } }: Pick<Passage, 'source'>): string | null {
-  const parts = [byline, url, date].filter((part) => part !== null && part !== '');
-  return parts.length === 0 ? null : `Source: ${parts.join(', ')}`;
 }

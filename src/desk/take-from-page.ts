@@ -1,8 +1,8 @@
+import { sayDay } from '../files/say-day.ts';
 import { askPage, askWords, listFrames } from '../host/client.ts';
 import { loadPassages } from '../host/passages-store.ts';
-import { sayDay } from './files/say-day.ts';
+import { writeLines } from '../passage/passage-lines.ts';
 import { addPassage } from './new-passage.ts';
-import { writeLines } from './passage-lines.ts';
 
 /** Why nothing could be taken from a page, in a sentence with the next step. */
 export class TakeFault extends Error {}

@@ -6,8 +6,8 @@ import { reachOf } from '../swap/index.ts';
 import { patternLabel } from '../ui/pattern-label.ts';
 import { MarkedWord, ReadingsView } from '../ui/reading-view.tsx';
 import '../ui/reading-view.css';
+import { findSentences } from '../passage/find-sentences.ts';
 import { standingSentence } from '../ui/standing-sentence.ts';
-import { findSentences } from './find-long-sentences.ts';
 import { glossOf } from './gloss-of.ts';
 import type { PassageWord, TextEdit } from './passage-editor.ts';
 

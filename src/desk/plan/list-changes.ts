@@ -1,12 +1,12 @@
 import type { Judge } from '../../analyze/index.ts';
 import { splitKey } from '../../analyze/index.ts';
 import type { Standing } from '../../analyze/types.ts';
+import { findSentences } from '../../passage/find-sentences.ts';
+import type { ShadedLine } from '../../passage/shade-line.ts';
 import { reachOf, type Swapper } from '../../swap/index.ts';
 import type { Edit } from '../../swap/types.ts';
-import { findSentences } from '../find-long-sentences.ts';
 import { glossOf } from '../gloss-of.ts';
 import type { TextEdit } from '../passage-editor.ts';
-import type { ShadedLine } from '../shade-line.ts';
 import type { Change, PlanWord } from './plan-changes.ts';
 
 /** A word of the passage by its place in the whole text. */

@@ -1,4 +1,4 @@
-import { writeLines } from '../passage-lines.ts';
+import { writeLines } from '../passage/passage-lines.ts';
 import { readHtmlLines } from './read-html-lines.ts';
 
 /** The text of a piece of HTML with its headings, paragraphs and lists. Nothing of it is run or loaded. */

@@ -1,8 +1,8 @@
 import type { PDFDocumentProxy, PDFPageProxy } from 'pdfjs-dist';
 import { GlobalWorkerOptions, getDocument, OPS, PDFWorker } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import workerAddress from 'pdfjs-dist/legacy/build/pdf.worker.min.mjs?url';
-import { loadEngine } from '../../host/load-engine.ts';
-import { writeLines } from '../passage-lines.ts';
+import { loadEngine } from '../host/load-engine.ts';
+import { writeLines } from '../passage/passage-lines.ts';
 import { dropRunningHeads } from './drop-running-heads.ts';
 import { FileFault } from './file-fault.ts';
 import type { OpenedText } from './opened-file.ts';

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import type { Reading } from '../../analyze/types.ts';
+import type { Reading } from '../analyze/types.ts';
 import { markPrintWord } from './mark-print-word.ts';
 
 const reading = (vowel: string, split: readonly string[]): Reading => ({

@@ -1,8 +1,8 @@
-import type { Analyzer } from '../../analyze/index.ts';
-import type { Passage, PassageVersion, StoryWord } from '../../host/passages-store.ts';
-import { type PassageLine, readLine } from '../passage-lines.ts';
-import type { ShadedLine } from '../shade-line.ts';
-import { sourceLine } from '../source-fields.tsx';
+import type { Analyzer } from '../analyze/index.ts';
+import type { Passage, PassageVersion, StoryWord } from '../host/passages-store.ts';
+import { type PassageLine, readLine } from '../passage/passage-lines.ts';
+import type { ShadedLine } from '../passage/shade-line.ts';
+import { sourceLine } from '../passage/source-line.ts';
 import { cleanText } from './clean-text.ts';
 import { markPrintWord } from './mark-print-word.ts';
 import type { SheetChoices } from './sheet-choices.ts';

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { findLongSentences } from './find-long-sentences.ts';
+import { findLongSentences } from './find-sentences.ts';
 
 test('sentences with more words than wanted, to the word and to the mark', () => {
   const line = 'The tide came in. The gulls’ cries rose over the wet rocks! Odd ran.';

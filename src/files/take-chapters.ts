@@ -1,4 +1,4 @@
-import { writeLines } from '../passage-lines.ts';
+import { writeLines } from '../passage/passage-lines.ts';
 import type { OpenedBook, OpenedText } from './opened-file.ts';
 
 /** The chosen chapters of a book as one text, in the order of the book; where there are several, each begins with its title. */

@@ -1,4 +1,4 @@
-import { writeLines } from '../passage-lines.ts';
+import { writeLines } from '../passage/passage-lines.ts';
 import { decodeText } from './decode-text.ts';
 import { FileFault } from './file-fault.ts';
 import type { FoundLine, OpenedText } from './opened-file.ts';

@@ -1,4 +1,4 @@
-import { writeLines } from '../passage-lines.ts';
+import { writeLines } from '../passage/passage-lines.ts';
 import { FileFault } from './file-fault.ts';
 import type { OpenedText } from './opened-file.ts';
 import { readHtmlLines } from './read-html-lines.ts';

@@ -1,9 +1,9 @@
 import { createPortal, flushSync } from 'preact/compat';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
-import type { Analyzer } from '../../analyze/index.ts';
-import type { Passage, PassageVersion } from '../../host/passages-store.ts';
-import { saveFile } from '../../ui/save-file.ts';
-import type { ShadedLine } from '../shade-line.ts';
+import type { Analyzer } from '../analyze/index.ts';
+import type { Passage, PassageVersion } from '../host/passages-store.ts';
+import type { ShadedLine } from '../passage/shade-line.ts';
+import { saveFile } from '../ui/save-file.ts';
 import { keepChoices, loadChoices } from './keep-choices.ts';
 import { makeSheet, plainContent } from './make-sheet.ts';
 import { nameFile } from './name-file.ts';

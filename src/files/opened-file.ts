@@ -1,5 +1,5 @@
-import type { FoundText } from '../new-passage.ts';
-import type { PassageLine } from '../passage-lines.ts';
+import type { FoundText } from '../passage/found-text.ts';
+import type { PassageLine } from '../passage/passage-lines.ts';
 
 /** A line as it comes out of a file. */
 export type FoundLine = Pick<PassageLine, 'kind' | 'level' | 'text'>;
