@@ -16,14 +16,15 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
   page: ['analyze', 'ui', 'overlay', 'card'],
   host: ['analyze', 'swap'],
   panel: ['analyze', 'ui', 'host'],
+  lesson: ['analyze', 'swap'],
   passage: ['analyze', 'host'],
   files: ['analyze', 'ui', 'host', 'passage'],
   print: ['analyze', 'ui', 'host', 'passage'],
   desk: ['analyze', 'swap', 'ui', 'host', 'passage', 'files', 'print'],
   groups: ['analyze', 'ui', 'host'],
   swap: ['analyze'],
-  data: ['analyze', 'swap'],
-  cli: ['analyze', 'swap'],
+  data: ['analyze', 'swap', 'lesson'],
+  cli: ['analyze', 'swap', 'lesson'],
 };
 const LONGEST_FILE = 300;
 

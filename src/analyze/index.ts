@@ -1,13 +1,16 @@
 export { catalogue } from './catalogue/catalogue.ts';
+export { CLIMB_MARKS, type Climb, climbText } from './climb/climb-text.ts';
+export { type Climber, createClimber, type WordClimb } from './climb/create-climber.ts';
 export { type Guesser, openGuesser } from './guess/open-guesser.ts';
 export { splitKey } from './homographs/word-key.ts';
 export { type Lexicon, openLexicon } from './lexicon/open-lexicon.ts';
 export * from './sequence-import/index.ts';
 export { type CompiledGroup, compileGroup } from './standing/compile-group.ts';
 export { GroupError } from './standing/group-error.ts';
-export { createJudge, type Judge } from './standing/judge.ts';
+export { createJudge, type Judge, type WordAnalyzer } from './standing/judge.ts';
 export { parseGroup } from './standing/parse-group.ts';
 export { parseSequence } from './standing/parse-sequence.ts';
+export { hasBit } from './standing/pattern-bits.ts';
 export { unknownName } from './standing/unknown-name.ts';
 export { tallyText, vet, type WordCounts } from './standing/vet.ts';
 export { tokenize } from './text/tokenize.ts';

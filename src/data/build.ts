@@ -10,7 +10,9 @@ import {
 } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { createAnalyzer, openLexicon } from '../analyze/index.ts';
 import { buildGuesser } from './guess/build-guesser.ts';
+import { writeWordBank } from './lesson/write-word-bank.ts';
 import { buildLexicon } from './lexicon/build-lexicon.ts';
 import { listCommonWords } from './list-common-words.ts';
 import { buildSwaps } from './swap/build-swaps.ts';
@@ -52,6 +54,7 @@ writeFileSync(table, bytes);
 writeFileSync(model, guesses);
 process.stderr.write('word table: gathering swaps\n');
 writeFileSync(join(output, 'swaps.bin'), buildSwaps().bytes);
+writeFileSync(join(output, 'lesson-words.tsv'), writeWordBank(createAnalyzer(openLexicon(bytes))));
 writeFileSync(join(output, 'common-words.json'), `${JSON.stringify(listCommonWords())}\n`);
 copyFileSync(join(root, 'NOTICE'), join(output, 'NOTICE.txt'));
 writeFileSync(

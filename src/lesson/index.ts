@@ -1,0 +1,5 @@
+export { createKnownWords, type KnownWord, type KnownWords } from './known-words.ts';
+export { findFocus, type LessonInput, type LessonText } from './lesson-input.ts';
+export type { Column, LessonBlock, LessonPart, PartChoice, PartMaker } from './lesson-part.ts';
+export { createPicker, type Picker } from './picker.ts';
+export { type BankWord, openWordBank, type WordBank } from './word-bank.ts';

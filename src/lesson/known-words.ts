@@ -1,0 +1,55 @@
+import type { Analyzer, Judge } from '../analyze/index.ts';
+import { hasBit, tokenize } from '../analyze/index.ts';
+import type { PatternId, Reading, WordAnalysis } from '../analyze/types.ts';
+import type { BankWord, WordBank } from './word-bank.ts';
+
+/** A word of the bank that the group can read. */
+export interface KnownWord extends BankWord {
+  readonly standing: 'reads' | 'fresh' | 'by-sight';
+  /** The usual reading; of a homograph any other may be meant. */
+  readonly reading: Reading;
+  readonly homograph: boolean;
+}
+
+/** What a group can read. */
+export interface KnownWords {
+  /** The words of the bank the group can read, commonest first. */
+  readonly words: readonly KnownWord[];
+  find(word: string): KnownWord | undefined;
+  /** Whether a pattern counts as known. */
+  knows(id: PatternId): boolean;
+  /** Whether the group can read every word of a text, in the bank or not; its own names count as read. */
+  reads(text: string): boolean;
+}
+
+const KNOWN: ReadonlySet<string> = new Set(['reads', 'fresh', 'by-sight']);
+
+/** Finds what a group can read. The analyses are made once for a bank and an analyser, for any number of groups. */
+export function createKnownWords(bank: WordBank, analyzer: Analyzer): (judge: Judge) => KnownWords {
+  let analyses: readonly WordAnalysis[] | undefined;
+  return (judge) => {
+    analyses ??= bank.words.map(({ word }) => analyzer.analyze(word));
+    const words = bank.words.flatMap((each, i): KnownWord[] => {
+      const { standing } = judge(each.word);
+      const { readings, homograph } = analyses![i]!;
+      return KNOWN.has(standing)
+        ? [{ ...each, standing: standing as KnownWord['standing'], reading: readings[0]!, homograph }]
+        : [];
+    });
+    const byName = new Map(words.map((each) => [each.word, each]));
+    return {
+      words,
+      find: (word) => byName.get(word) ?? byName.get(word.toLowerCase()),
+      knows: (id) => hasBit(judge.group.taught, id),
+      reads: (text) =>
+        tokenize(text).every(({ kind, key, start, end }) => {
+          if (kind === 'skipped') return false;
+          const name = text
+            .slice(start, end)
+            .toLowerCase()
+            .replace(/['’]s?$/, '');
+          return KNOWN.has(judge(key).standing) || judge.group.names.has(name);
+        }),
+    };
+  };
+}

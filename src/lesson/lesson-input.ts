@@ -1,0 +1,41 @@
+import type { Analyzer, Judge } from '../analyze/index.ts';
+import type { Group, PatternId, Sequence } from '../analyze/types.ts';
+import type { KnownWords } from './known-words.ts';
+import type { WordBank } from './word-bank.ts';
+
+/** A text the lesson is built around, as the group reads it: a line is a paragraph (`src/passage`). */
+export interface LessonText {
+  readonly title: string;
+  readonly text: string;
+}
+
+/** What every part of a lesson is made from. */
+export interface LessonInput {
+  readonly group: Group;
+  readonly sequence: Sequence | null;
+  /** The day of the lesson: `2026-11-25`. */
+  readonly day: string;
+  readonly bank: WordBank;
+  readonly analyzer: Analyzer;
+  readonly judge: Judge;
+  readonly known: KnownWords;
+  /** What the lesson is about (`findFocus`); empty where nothing was taught yet. */
+  readonly focus: readonly PatternId[];
+  readonly passage: LessonText | null;
+}
+
+/**
+ * The patterns the lesson is about: those of the group's step that count as known; where the step teaches none, those of the
+ * last step before it that does; without a sequence the last three the group was taught besides.
+ */
+export function findFocus(
+  group: Group,
+  sequence: Sequence | null,
+  knows: (id: PatternId) => boolean,
+): PatternId[] {
+  for (let step = sequence ? group.step : 0; step > 0; step--) {
+    const taught = (sequence?.steps[step - 1]?.teaches ?? []).filter(knows);
+    if (taught.length > 0) return taught;
+  }
+  return group.alsoTaught.filter(knows).slice(-3);
+}
