@@ -7,6 +7,7 @@ import {
   parseGroup,
   tokenize,
 } from '../src/analyze/index.ts';
+import { measureClimb } from './climb.ts';
 import { measureLongPage } from './long-page.ts';
 
 /** Speed as ratios, so that one machine can be compared with another: each to the time of cutting the text into words. */
@@ -33,6 +34,13 @@ print('cut into words', 1, `${perSecond(keys.length, cutting)} words/s`);
 print('open the word table', opening / cutting, `${opening.toFixed(2)} ms`);
 print('judge with a cold memory', judging / cutting, `${perSecond(keys.length, judging)} words/s`);
 print('analyse the distinct words', analysing / cutting, `${perSecond(distinct.length, analysing)} words/s`);
+
+const climb = measureClimb();
+print(
+  'climb of 100,000 words over 100 steps',
+  climb.warm / climb.naive,
+  `${climb.warm.toFixed(0)} ms; ${climb.naive.toFixed(0)} ms by judging at every step; ${climb.cold.toFixed(0)} ms with words analysed anew`,
+);
 
 const page = await measureLongPage();
 print(

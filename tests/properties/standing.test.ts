@@ -4,80 +4,11 @@ import { catalogue } from '../../src/analyze/catalogue/catalogue.ts';
 import { compileGroup } from '../../src/analyze/standing/compile-group.ts';
 import { createJudge } from '../../src/analyze/standing/judge.ts';
 import { vet } from '../../src/analyze/standing/vet.ts';
-import type { Group, GroupOptions, Reading } from '../../src/analyze/types.ts';
-import { groupOf } from '../fakes/group.ts';
-import { fakeAnalyzer } from '../fakes/word-analyzer.ts';
+import type { Group } from '../../src/analyze/types.ts';
+import { analyzer, group, ids, sequence, teachable, text, word } from '../fakes/made-up.ts';
+import type { fakeAnalyzer } from '../fakes/word-analyzer.ts';
 
-/**
- * Laws of standing, on words invented from few patterns so that they meet often. The patterns are those on
- * which options hang: weak vowels, short o, blends, syllable counts, endings, and irregular spelling.
- */
-const ids = [
-  'm',
-  's',
-  'w',
-  'wh',
-  'short-a',
-  'short-o',
-  'o-aw',
-  'schwa-a',
-  'schwa-o',
-  'long-o',
-  'start-sm',
-  'end-st',
-  'type-open',
-  'syllables-2',
-  'syllables-3',
-  'suffix-s',
-  'change-drop-e',
-  'possessive',
-  'or',
-  'or-weak',
-  'irregular',
-];
-const teachable = ids.filter((id) => id !== 'irregular');
-const some = (from: readonly string[]) => fc.subarray([...from]);
-const word = fc.constantFrom('mast', 'moss', 'toast', 'sofa', 'Odd', 'odd', 'Ines', 'sailor', 'masts');
-
-const reading: fc.Arbitrary<Partial<Reading> & Pick<Reading, 'requires'>> = fc.record({
-  requires: some(ids),
-  source: fc.constantFrom('dictionary', 'derived', 'rule', 'guess', 'none'),
-  base: fc.constantFrom(null, 'mast', 'sofa'),
-  affixes: fc.constantFrom([], [{ text: 's', kind: 'suffix', change: 'none' }]),
-});
-const analyzer = fc
-  .tuple(fc.dictionary(word, fc.array(reading, { maxLength: 3 })), fc.array(word))
-  .map(([words, homographs]) => fakeAnalyzer(lowerKeys(words), homographs));
-
-const options: fc.Arbitrary<GroupOptions> = fc.record(
-  {
-    schwa: fc.constantFrom('taught', 'flex', 'strict'),
-    shortOMerged: fc.boolean(),
-    wh: fc.constantFrom('counted', 'free'),
-    blends: fc.constantFrom('counted', 'free'),
-    irregularForms: fc.constantFrom('counted', 'free'),
-    syllableTypes: fc.constantFrom('counted', 'free'),
-    maxSyllables: fc.integer({ min: 1, max: 4 }),
-  },
-  { requiredKeys: [] },
-);
-const sequence = fc.array(some(teachable), { minLength: 1, maxLength: 4 }).map((steps) => ({
-  id: 'made-up',
-  name: 'Made up',
-  source: 'test',
-  licence: 'MIT',
-  steps: steps.map((teaches) => ({ teaches, bySight: [] })),
-}));
-const group: fc.Arbitrary<Group> = fc
-  .record({
-    alsoTaught: some(teachable),
-    notYet: some(teachable),
-    bySight: fc.array(word, { maxLength: 2 }),
-    names: fc.array(word, { maxLength: 2 }),
-    options,
-  })
-  .map(groupOf);
-const text = fc.array(fc.tuple(word, fc.integer({ min: 1, max: 9 })), { maxLength: 12 });
+/** Laws of standing. */
 const seeded = { seed: 20, numRuns: 500 };
 const readable = new Set(['reads', 'fresh', 'by-sight']);
 
@@ -124,10 +55,11 @@ describe('laws', () => {
           createJudge(analyze, compileGroup(known, null)),
         );
         const { running, reads, fresh, bySight, names, unsure, beyond } = tally;
+        const total = words.reduce((sum, [, count]) => sum + count, 0);
         expect(reads + fresh + bySight + unsure + beyond).toBe(running);
-        expect(running + names).toBe(words.reduce((sum, [, count]) => sum + count, 0));
-        expect(entries.reduce((sum, { count }) => sum + count, 0)).toBe(running + names);
-        expect(tally.skipped).toBe(skipped);
+        expect(running + names + tally.skipped).toBe(total + skipped);
+        expect(entries.reduce((sum, { count }) => sum + count, 0)).toBe(total);
+        expect(tally.skipped).toBeGreaterThanOrEqual(skipped);
       }),
       seeded,
     );
@@ -180,8 +112,4 @@ function countNamesOpened(
     ([key]) => judge!(key).standing === 'name' && readable.has(judgeAfter!(key).standing),
   );
   return opened.reduce((sum, [, count]) => sum + count, 0);
-}
-
-function lowerKeys<V>(words: Record<string, V>): Record<string, V> {
-  return Object.fromEntries(Object.entries(words).map(([key, value]) => [key.toLowerCase(), value]));
 }

@@ -1,10 +1,9 @@
-import { bitOf, catalogue } from '../catalogue/catalogue.ts';
 import { splitKey } from '../homographs/word-key.ts';
-import type { PatternId, Reading, Verdict, WordAnalysis, WordKey } from '../types.ts';
-import { isCapitalWord } from './capital-words.ts';
+import type { PatternId, Verdict, WordAnalysis, WordKey } from '../types.ts';
 import type { CompiledGroup } from './compile-group.ts';
+import { isName } from './is-name.ts';
 import { hasBit } from './pattern-bits.ts';
-import { isInflection } from './pattern-roles.ts';
+import { type WeighedReading, type WeighedWord, weighWord } from './weigh-word.ts';
 
 /** Gives every reading of a word; the engine is one. */
 export interface WordAnalyzer {
@@ -31,7 +30,7 @@ export interface Judge {
  * Bram's) or stands with a capital in mid sentence; `unsure` if its reading is a rule's or a guess; else `beyond`.
  */
 export function createJudge(analyzer: WordAnalyzer, group: CompiledGroup): Judge {
-  const analyze = remember((key: WordKey) => weigh(analyzer.analyze(key)));
+  const analyze = remember((key: WordKey) => weighWord(analyzer.analyze(key)));
   const judgeFor = (group: CompiledGroup): Judge =>
     Object.assign(
       remember((key: WordKey) => judgeWord(key, analyze, group)),
@@ -45,34 +44,6 @@ export function createJudge(analyzer: WordAnalyzer, group: CompiledGroup): Judge
   return judgeFor(group);
 }
 
-/** What judging needs of a word; kept for every word of a page, so nothing else is. */
-interface Weighed {
-  readonly homograph: boolean;
-  readonly usage: WordAnalysis['usage'];
-  readonly readings: readonly WeighedReading[];
-}
-
-interface WeighedReading {
-  readonly source: Reading['source'];
-  readonly requires: readonly PatternId[];
-  readonly base: string | null;
-  /** Patterns of what is added to the base, when that is only endings; else null. */
-  readonly endings: readonly PatternId[] | null;
-}
-
-function weigh({ homograph, usage, readings }: WordAnalysis): Weighed {
-  return {
-    homograph,
-    usage,
-    readings: readings.map(({ source, requires, base, affixes, units }) => {
-      const onlyEndings =
-        base !== null && affixes.every(({ kind }) => kind === 'suffix' || kind === 'possessive');
-      const endings = onlyEndings ? units.filter(({ affix }) => affix).map(({ pattern }) => pattern) : null;
-      return { source, requires, base, endings };
-    }),
-  };
-}
-
 function remember<V>(find: (key: WordKey) => V): (key: WordKey) => V {
   const known = new Map<WordKey, V>();
   return (key) => {
@@ -84,7 +55,7 @@ function remember<V>(find: (key: WordKey) => V): (key: WordKey) => V {
   };
 }
 
-function judgeWord(key: WordKey, analyze: (key: WordKey) => Weighed, group: CompiledGroup): Verdict {
+function judgeWord(key: WordKey, analyze: (key: WordKey) => WeighedWord, group: CompiledGroup): Verdict {
   const { word: shown } = splitKey(key);
   if (group.skip.has(shown.toLowerCase())) return { standing: 'skipped', missing: [] };
   if (group.bySight.has(shown.toLowerCase())) return { standing: 'by-sight', missing: [] };
@@ -112,7 +83,7 @@ function judgeWord(key: WordKey, analyze: (key: WordKey) => Weighed, group: Comp
   const best = [...byBase, ...attempts].toSorted((a, b) => a.missing.length - b.missing.length)[0];
   const isFact = best !== undefined && best.missing.length > 0 && isSure(best.reading);
   return {
-    standing: isName(shown, analysis, group) ? 'name' : isFact ? 'beyond' : 'unsure',
+    standing: isName(shown, analysis, group.names) ? 'name' : isFact ? 'beyond' : 'unsure',
     missing: best?.missing ?? [],
   };
 }
@@ -126,29 +97,11 @@ function isSure({ source }: WeighedReading): boolean {
   return source === 'dictionary' || source === 'derived';
 }
 
-/**
- * Bram and Bram's when Bram is listed; a word that is met only as a name (Wilma, also where a sentence starts);
- * a word with a capital in mid sentence that is not common (Falk), nor Monday or I'm. The Harbour is a word.
- */
-function isName(shown: string, { usage }: Weighed, { names }: CompiledGroup): boolean {
-  const word = shown.toLowerCase();
-  if (names.has(word) || names.has(word.replace(/'s?$/, ''))) return true;
-  if (isCapitalWord(word)) return false;
-  return usage === 'name' || (usage !== 'common' && shown !== word);
-}
-
-/**
- * What the group lacks for an inflected form of a by-sight word: with want taught as a whole, wants takes only
- * its ending. Null for other words: unwanted, the compound someone.
- */
+/** What the group lacks for an inflected form of a by-sight word; null for other words. */
 function missingBesideBase(
-  { base, endings, requires }: WeighedReading,
+  { base, besideBase }: WeighedReading,
   { bySight, taught }: CompiledGroup,
 ): PatternId[] | null {
-  if (base === null || endings === null || !bySight.has(base.toLowerCase())) return null;
-  return requires.filter((id) => {
-    const pattern = catalogue[bitOf.get(id) ?? -1];
-    const comesWithEnding = endings.includes(id) || (pattern !== undefined && isInflection(pattern));
-    return comesWithEnding && !hasBit(taught, id);
-  });
+  if (base === null || besideBase === null || !bySight.has(base.toLowerCase())) return null;
+  return besideBase.filter((id) => !hasBit(taught, id));
 }

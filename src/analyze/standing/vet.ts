@@ -30,6 +30,11 @@ export function tallyText({ words, skipped }: WordCounts, judge: Judge): Tally {
   );
 }
 
+/** The share of running words that can be read, in percent with one decimal; 100 where there are none. */
+export function percentRead(readableWords: number, running: number): number {
+  return running === 0 ? 100 : Math.round((readableWords / running) * 1000) / 10;
+}
+
 interface JudgedKey {
   readonly key: WordKey;
   readonly count: number;
@@ -80,7 +85,7 @@ function tallyUp(entries: readonly Pick<WordEntry, 'standing' | 'count'>[], skip
     unsure: of('unsure'),
     beyond: of('beyond'),
     skipped: skipped + of('skipped'),
-    reach: running === 0 ? 100 : Math.round((readableWords / running) * 1000) / 10,
+    reach: percentRead(readableWords, running),
   };
 }
 

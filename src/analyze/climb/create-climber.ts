@@ -1,0 +1,108 @@
+import { catalogue } from '../catalogue/catalogue.ts';
+import { splitKey } from '../homographs/word-key.ts';
+import { type CompiledGroup, compileGroup } from '../standing/compile-group.ts';
+import { isName } from '../standing/is-name.ts';
+import type { WordAnalyzer } from '../standing/judge.ts';
+import { hasBit } from '../standing/pattern-bits.ts';
+import { type WeighedReading, type WeighedWord, weighWord } from '../standing/weigh-word.ts';
+import type { Group, PatternId, Sequence, WordKey } from '../types.ts';
+
+/** When a group comes to a word, as steps of its sequence: 0 is before the first, null never. */
+export interface WordClimb {
+  /** From this step on the group can read the word (reads, fresh or by-sight). */
+  readonly reads: number | null;
+  /**
+   * From this step on it is a running word: 0 for most, null for what the group skips. A name is none before it
+   * can be read (or, where two words are spelt alike, before one of them can: then it is unsure).
+   */
+  readonly counts: number | null;
+}
+
+/** Tells of any word key when a group comes to it; remembers what it found. */
+export interface Climber {
+  (key: WordKey): WordClimb;
+  /** How many steps the group's sequence has; 0 without one. */
+  readonly steps: number;
+}
+
+/**
+ * Follows one group through all steps of its sequence at once, everything else about it as it is: the word is read from
+ * the last of the first steps of what it requires. The same as judging at every step (`createJudge`),
+ * because a group that knows more never reads less. The step the group is at does not matter.
+ */
+export function createClimber(analyzer: WordAnalyzer, group: Group, sequence: Sequence | null): Climber {
+  const steps = sequence?.steps.length ?? 0;
+  const path = findPath(group, sequence, steps);
+  const known = new Map<WordKey, WordClimb>();
+  const climb = (key: WordKey): WordClimb => {
+    const before = known.get(key);
+    if (before) return before;
+    const found = climbWord(key, () => weighWord(analyzer.analyze(key)), path);
+    known.set(key, found);
+    return found;
+  };
+  return Object.assign(climb, { steps });
+}
+
+/** The first step of everything, and what no step changes. */
+interface Path extends Pick<CompiledGroup, 'names' | 'skip'> {
+  readonly patterns: ReadonlyMap<PatternId, number>;
+  /** Lower case. */
+  readonly bySight: ReadonlyMap<string, number>;
+}
+
+/** Compiles the group at every step, so that whatever its options bring along is found where it comes. */
+function findPath(group: Group, sequence: Sequence | null, steps: number): Path {
+  const patterns = new Map<PatternId, number>();
+  const bySight = new Map<string, number>();
+  for (let step = 0; ; step++) {
+    const compiled = compileGroup({ ...group, step }, sequence);
+    for (const { id } of catalogue) {
+      if (!patterns.has(id) && hasBit(compiled.taught, id)) patterns.set(id, step);
+    }
+    for (const word of compiled.bySight) if (!bySight.has(word)) bySight.set(word, step);
+    if (step === steps) return { patterns, bySight, names: compiled.names, skip: compiled.skip };
+  }
+}
+
+/** As the judge decides, with steps in place of yes and no: "and" is the later one, "or" the earlier. */
+function climbWord(key: WordKey, weigh: () => WeighedWord, path: Path): WordClimb {
+  const { word: shown } = splitKey(key);
+  const word = shown.toLowerCase();
+  if (path.skip.has(word)) return { reads: null, counts: null };
+  const bySight = path.bySight.get(word) ?? Infinity;
+  if (bySight === 0) return { reads: 0, counts: 0 };
+
+  const weighed = weigh();
+  let anyReading = Infinity;
+  let everyReading = 0;
+  let byBase = Infinity;
+  for (const reading of weighed.readings) {
+    byBase = Math.min(byBase, stepBesideBase(reading, path));
+    if (reading.source === 'none') continue;
+    const step = lastStep(reading.requires, path);
+    if (reading.source !== 'guess') anyReading = Math.min(anyReading, step);
+    everyReading = Math.max(everyReading, step);
+  }
+  const decoded = weighed.homograph ? Math.max(anyReading, everyReading) : anyReading;
+  const reads = Math.min(bySight, decoded, byBase);
+  const counts = isName(shown, weighed, path.names) ? Math.min(reads, anyReading) : 0;
+  return { reads: orNever(reads), counts: orNever(counts) };
+}
+
+/** With want by sight, wants comes with its ending. */
+function stepBesideBase({ base, besideBase }: WeighedReading, path: Path): number {
+  if (base === null || besideBase === null) return Infinity;
+  const step = path.bySight.get(base.toLowerCase()) ?? Infinity;
+  return Math.max(step, lastStep(besideBase, path));
+}
+
+function lastStep(ids: readonly PatternId[], { patterns }: Path): number {
+  let last = 0;
+  for (const id of ids) last = Math.max(last, patterns.get(id) ?? Infinity);
+  return last;
+}
+
+function orNever(step: number): number | null {
+  return step === Infinity ? null : step;
+}
