@@ -1,6 +1,6 @@
 import { catalogue } from '../analyze/index.ts';
 import type { Pattern } from '../analyze/types.ts';
-import { soundName } from '../ui/sound-names.ts';
+import { soundName } from '../marks/sound-names.ts';
 
 /** Rows of the catalogue that can be taught. `irregular` cannot: it names what no pattern covers. */
 export const teachable: readonly Pattern[] = catalogue.filter(({ id }) => id !== 'irregular');

@@ -1,5 +1,5 @@
 import type { Reading } from '../analyze/types.ts';
-import { markWord } from '../ui/mark-word.ts';
+import { markWord } from '../marks/mark-word.ts';
 import type { SheetChoices } from './sheet-choices.ts';
 
 /**

@@ -1,5 +1,5 @@
 import type { Unit } from '../analyze/types.ts';
-import { soundName } from './sound-names.ts';
+import { soundName } from '../marks/sound-names.ts';
 
 /** What is odd in a word, so that it is learnt by sight: `the ai says ĕ` (said); empty for a regular word. */
 export function describeIrregular(units: readonly Unit[]): string {
