@@ -5,9 +5,9 @@ import { openFile } from '../files/open-file.ts';
 import { type OpenedBook, type OpenedText, sayLeftOut } from '../files/opened-file.ts';
 import { readPasted } from '../files/read-pasted.ts';
 import { takeChapters } from '../files/take-chapters.ts';
+import { addPassage } from '../passage/add-passage.ts';
 import type { FoundText } from '../passage/found-text.ts';
 import { FileDrop } from '../ui/file-drop.tsx';
-import { addPassage } from './new-passage.ts';
 import { noteSaved, openPassage } from './use-desk.ts';
 
 interface IntakeViewProps {

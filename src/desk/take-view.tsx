@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import { StorageFault } from '../host/store-item.ts';
-import { TakeFault, takeFromPage } from './take-from-page.ts';
+import { TakeFault } from '../passage/read-page-text.ts';
+import { takeFromPage } from './take-from-page.ts';
 import { noteSaved, openPassage, type WantedSwap } from './use-desk.ts';
 
 interface TakeViewProps {

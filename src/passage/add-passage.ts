@@ -1,5 +1,5 @@
 import { freePassageId, type Passage, savePassage } from '../host/passages-store.ts';
-import type { FoundText } from '../passage/found-text.ts';
+import type { FoundText } from './found-text.ts';
 
 /** Puts a text on the desk; gives its id. Rejects with `StorageFault`. */
 export async function addPassage({
