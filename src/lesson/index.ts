@@ -1,5 +1,17 @@
 export { createKnownWords, type KnownWord, type KnownWords } from './known-words.ts';
 export { findFocus, type LessonInput, type LessonText } from './lesson-input.ts';
 export type { Column, LessonBlock, LessonPart, PartChoice, PartMaker } from './lesson-part.ts';
+export {
+  decide,
+  type LessonPlan,
+  makePart,
+  type PartPlan,
+  type PlannedPart,
+  parsePlan,
+  planOf,
+  renew,
+  startPlan,
+} from './lesson-plan.ts';
+export { parts } from './parts.ts';
 export { createPicker, type Picker } from './picker.ts';
 export { type BankWord, openWordBank, type WordBank } from './word-bank.ts';

@@ -1,0 +1,67 @@
+import { expect, test } from 'vitest';
+import type { LessonInput } from './lesson-input.ts';
+import type { PartMaker } from './lesson-part.ts';
+import { decide, makePart, parsePlan, planOf, renew, startPlan } from './lesson-plan.ts';
+
+const maker: PartMaker = {
+  id: 'boats',
+  title: 'Boats',
+  choices: () => [
+    {
+      id: 'count',
+      label: 'How many',
+      options: ['1', '2', '3'].map((value) => ({ value, label: value })),
+      usual: '2',
+    },
+  ],
+  make: (_input, chosen, picker) => ({
+    says: null,
+    blocks: [
+      {
+        id: 'boats',
+        title: 'Boats',
+        layout: 'words',
+        columns: [{ head: '', shows: 'both' }],
+        rows: picker
+          .pick('skiff dinghy ferry punt yawl ketch'.split(' '), Number(chosen('count')))
+          .map((word) => [word]),
+      },
+    ],
+  }),
+};
+const input = {} as LessonInput;
+const words = (plan = startPlan(5)) => makePart(maker, plan, input).blocks[0]!.rows.map(([word]) => word);
+
+test('the same number gives the same part, another number another', () => {
+  expect(words(startPlan(5))).toEqual(words(startPlan(5)));
+  const many = [1, 2, 3, 4, 5, 6].map((seed) => words(startPlan(seed)).join());
+  expect(new Set(many).size).toBeGreaterThan(2);
+});
+
+test('a choice counts; one that is no option is as usual', () => {
+  expect(words(decide(startPlan(5), 'boats', { chosen: { count: '3' } }))).toHaveLength(3);
+  expect(words(decide(startPlan(5), 'boats', { chosen: { count: '99' } }))).toHaveLength(2);
+});
+
+test('a pinned part stays through a new sheet, and comes back as it would be when it is let go', () => {
+  const pinned = makePart(maker, startPlan(5), input).blocks;
+  const plan = renew(decide(startPlan(5), 'boats', { pinned }), 6);
+  expect(makePart(maker, plan, input).blocks).toEqual(pinned);
+  expect(words(decide(plan, 'boats', { pinned: null }))).toEqual(words(startPlan(6)));
+});
+
+test('a new sheet keeps what is left out and what was chosen', () => {
+  const plan = renew(decide(startPlan(5), 'boats', { out: true, chosen: { count: '1' } }), 9);
+  expect(planOf(plan, 'boats')).toEqual({ seed: 9, out: true, chosen: { count: '1' }, pinned: null });
+});
+
+test('a kept plan is read again, any other value is none or is put right', () => {
+  const { blocks } = makePart(maker, startPlan(5), input);
+  const plan = decide(startPlan(5), 'boats', { pinned: blocks, out: true });
+  expect(parsePlan(JSON.parse(JSON.stringify(plan)))).toEqual(plan);
+  for (const value of [null, 3, [], {}, { seed: 'x' }]) expect(parsePlan(value)).toBeNull();
+  expect(parsePlan({ seed: 1, parts: { a: 7, b: { pinned: [{}], chosen: { x: 1 } } } })).toEqual({
+    seed: 1,
+    parts: { b: { seed: 1, out: false, chosen: {}, pinned: null } },
+  });
+});
