@@ -37,7 +37,7 @@ export function contextFeatures(word: string, before: readonly string[], after: 
   if (/^\p{Lu}/u.test(word)) features.push(before.length > 0 ? 'capital' : 'capital first');
   const around = new Set([...before, ...after].map((piece) => piece.toLowerCase()));
   for (const one of around) if (one.length > 2) features.push(TOPIC + one);
-  const past = [...around].some((one) => PAST.has(one) || classOf(one) === 'ed');
+  const past = [...around].some((one) => PAST.has(one) || (one.endsWith('ed') && classOf(one) === 'ed'));
   features.push(`${TOPIC}:${past ? 'past' : 'no past'}`);
   return features;
 }

@@ -1,4 +1,4 @@
-import type { Span, WordKey } from '../types.ts';
+import type { WordKey } from '../types.ts';
 import { chooseReading, isHomograph, SURE } from './choose-reading.ts';
 import { readContext } from './read-context.ts';
 import { keyOfReading } from './word-key.ts';
@@ -10,7 +10,7 @@ const SURE_ALONE = 3;
  * The key of a word with the reading it has in its place, where that is plain: `read#1` in `she read the note`;
  * a word that is no homograph, or may be read either way there, keeps its key.
  */
-export function markReading(text: string, { start, end }: Span, key: WordKey): WordKey {
+export function markReading(text: string, start: number, end: number, key: WordKey): WordKey {
   if (!isHomograph(key)) return key;
   const { before, after } = readContext(text, start, end);
   const choice = chooseReading(text.slice(start, end), before, after);

@@ -8,19 +8,24 @@ const LONG = 4;
 
 /**
  * True where capitals are those of a headline and say nothing of names: every word but those of grammar has one, no
- * full stop ends it, and some are long (Storm Keeps Marigold In Harbour; not: On Monday I met Ines).
+ * full stop ends it, and some are long (Storm Keeps Marigold In Harbour; not: On Monday I met Ines). The sentence is
+ * the tokens from `from` to before `to`.
  */
-export function isHeadline(text: string, sentence: readonly RawToken[]): boolean {
-  const [first, ...others] = sentence;
-  const words = others.filter(({ kind }) => kind === 'word');
-  const long = words.filter(({ start, end }) => end - start >= LONG && !isSmall(text[start]!)).length;
-  if (!first || long < LONG_WORDS_AFTER_OPENER) return false;
-  const after = text.slice(sentence.at(-1)!.end, sentence.at(-1)!.end + 40);
+export function isHeadline(text: string, tokens: readonly RawToken[], from: number, to: number): boolean {
+  let long = 0;
+  for (let i = from + 1; i < to; i++) {
+    const { start, end, kind } = tokens[i]!;
+    if (kind !== 'word') continue;
+    if (!isSmall(text[start]!)) long += end - start >= LONG ? 1 : 0;
+    else if (!isGrammarWord(text.slice(start, end))) return false;
+  }
+  if (long < LONG_WORDS_AFTER_OPENER) return false;
+  const after = text.slice(tokens[to - 1]!.end, tokens[to - 1]!.end + 40);
   if (/^["”’')]?[.,;]/.test(after)) return false;
+  const first = tokens[from]!;
   const opens = isGrammarWord(text.slice(first.start, first.end).toLowerCase());
   const isLine = /^[!?]?[^\S\n]*(?:\n|$)/.test(after);
-  if (long < LONG_WORDS && !(opens && isLine)) return false;
-  return words.every(({ start, end }) => !isSmall(text[start]!) || isGrammarWord(text.slice(start, end)));
+  return long >= LONG_WORDS || (opens && isLine);
 }
 
 function isSmall(letter: string): boolean {

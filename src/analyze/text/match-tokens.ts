@@ -5,6 +5,8 @@ export interface RawToken {
   readonly start: number;
   readonly end: number;
   readonly kind: 'word' | 'skipped';
+  /** Two small letters of a to z or more, which are their own key. */
+  readonly isPlain: boolean;
 }
 
 /**
@@ -17,9 +19,8 @@ const LATIN = /^(?:\p{Script=Latin}|\p{M}|['’ʼ＇´`‛′\u00AD\u200B-\u200D
 const PLAIN = /^[A-Za-z]+$/;
 /** A capital after small letters: camelCase, eBay; not McCoy. */
 const CAMEL = /^\p{Ll}+\p{Lu}/u;
-/** Most words; nothing more is to be known of them. */
-const SMALL = /^[a-z]{2,}$/;
-const MAY_GO_ON: ReadonlySet<string | undefined> = new Set(['.', "'", '’']);
+/** Full stops and apostrophes. */
+const MAY_GO_ON: ReadonlySet<number> = new Set([0x2e, 0x27, 0x2019]);
 const NOT_LETTERS = /[\p{N}_]/u;
 const TITLES = new Set(
   'Mr Mrs Ms Dr Prof Rev Capt Sgt Lt Jr Sr St Mt No vs etc approx dept ed eds fig cf Jan Feb Apr Aug Sept Oct Nov Dec'.split(
@@ -35,32 +36,80 @@ const ALWAYS_TITLES = new Set(['Mr', 'Mrs', 'Ms', 'Dr']);
  * hyphen parts them (well-kept is well and kept). Left out: addresses, whatever has a digit in it (3rd, 10:45),
  * abbreviations (Mr., e.g., U.S.), initialisms without a vowel (TV), single letters save a and I, other scripts.
  */
-export function* matchTokens(text: string): Generator<RawToken> {
+export function matchTokens(text: string): RawToken[] {
   const addresses = findAddresses(text);
+  const tokens: RawToken[] = [];
   let next = 0;
   let done = 0;
-  for (const match of text.matchAll(RUN)) {
-    const start = match.index;
+  for (let start = 0, end = 0; start < text.length; start = end) {
+    if (isOutside(text.charCodeAt(start))) {
+      end = start + 1;
+      continue;
+    }
+    end = endOfLetters(text, start);
+    if (end === 0) {
+      RUN.lastIndex = start;
+      const match = RUN.exec(text);
+      if (!match) break;
+      start = match.index;
+      end = RUN.lastIndex;
+    }
     if (start < done) continue;
     const address = addresses[next];
     if (address && start >= address.start) {
-      yield { ...address, kind: 'skipped' };
+      tokens.push({ ...address, kind: 'skipped', isPlain: false });
       done = address.end;
       while (next < addresses.length && addresses[next]!.start < done) next++;
       continue;
     }
-    const run = match[0];
-    const end = start + run.length;
-    if (SMALL.test(run) && !MAY_GO_ON.has(text[end])) {
-      yield { start, end, kind: 'word' };
-      done = end;
+    const isPlain = end - start > 1 && isSmall(text, start, end);
+    if (isPlain && !MAY_GO_ON.has(text.charCodeAt(end))) {
+      tokens.push({ start, end, kind: 'word', isPlain });
       continue;
     }
+    const run = text.slice(start, end);
     const whole = isWord(run) ? endOfAbbreviation(text, run, end) : end;
-    if (whole === 0) yield { start, end: ownsApostrophe(text, start, end) ? end + 1 : end, kind: 'word' };
-    else yield { start, end: whole, kind: 'skipped' };
+    if (whole > 0) tokens.push({ start, end: whole, kind: 'skipped', isPlain: false });
+    else if (ownsApostrophe(text, start, end))
+      tokens.push({ start, end: end + 1, kind: 'word', isPlain: false });
+    else tokens.push({ start, end, kind: 'word', isPlain });
     done = Math.max(whole, end);
   }
+  return tokens;
+}
+
+/** What the signs of ASCII are to `RUN`; a table, because every letter of a text is looked up. */
+const signs = Array.from({ length: 128 }, (_, code) => {
+  const sign = String.fromCharCode(code);
+  if (/[A-Za-z]/.test(sign)) return 'letter';
+  return /[\d_]/.test(sign) ? 'other' : 'outside';
+});
+const outside = Uint8Array.from(signs, (sign) => Number(sign === 'outside'));
+const letters = Uint8Array.from(signs, (sign) => Number(sign === 'letter'));
+/** What may stand behind letters without going on with them: not an apostrophe, nor a digit. */
+const ends = Uint8Array.from(signs, (sign, code) =>
+  Number(sign === 'outside' && !"'`".includes(String.fromCharCode(code))),
+);
+
+/** True for a sign no run begins with. */
+function isOutside(code: number): boolean {
+  return code < 128 && outside[code] === 1;
+}
+
+/** Where a run of plain letters ends, which most runs are; 0 where only `RUN` can tell. */
+function endOfLetters(text: string, start: number): number {
+  let end = start;
+  let code = text.charCodeAt(end);
+  while (code < 128 && letters[code] === 1) code = text.charCodeAt(++end);
+  return end > start && (end === text.length || (code < 128 && ends[code] === 1)) ? end : 0;
+}
+
+function isSmall(text: string, start: number, end: number): boolean {
+  for (let at = start; at < end; at++) {
+    const code = text.charCodeAt(at);
+    if (code < 0x61 || code > 0x7a) return false;
+  }
+  return true;
 }
 
 function isWord(run: string): boolean {

@@ -1,6 +1,6 @@
 import { markReading } from '../homographs/mark-reading.ts';
 import type { Token } from '../types.ts';
-import { findSentences } from './find-sentences.ts';
+import { endOfSentence } from './end-of-sentence.ts';
 import { isHeadline } from './is-headline.ts';
 import { matchTokens } from './match-tokens.ts';
 import { mayBeName } from './may-be-name.ts';
@@ -13,18 +13,23 @@ import { mayBeName } from './may-be-name.ts';
  * may be given.
  */
 export function tokenize(text: string): Token[] {
-  const raw = [...matchTokens(text)];
-  return findSentences(text, raw).flatMap((sentence) => {
-    const capitalsMean = !isHeadline(text, sentence);
-    const opening = sentence.findIndex(({ start, end }) => !/\d/.test(text.slice(start, end)));
-    return sentence.map(({ start, end, kind }, i): Token => {
-      const shown = keyOf(text.slice(start, end));
-      const small = shown.toLowerCase();
-      const isName = small !== shown && kind === 'word' && capitalsMean && i > opening && mayBeName(shown);
+  const raw = matchTokens(text);
+  const tokens: Token[] = [];
+  for (let from = 0, to = 0; from < raw.length; from = to) {
+    to = endOfSentence(text, raw, from);
+    const capitalsMean = !isHeadline(text, raw, from, to);
+    let opened = false;
+    for (let i = from; i < to; i++) {
+      const { start, end, kind, isPlain } = raw[i]!;
+      const shown = isPlain ? text.slice(start, end) : keyOf(text.slice(start, end));
+      const small = isPlain ? shown : shown.toLowerCase();
+      const isName = small !== shown && kind === 'word' && capitalsMean && opened && mayBeName(shown);
       const key = isName ? capitalised(shown) : small;
-      return { start, end, kind, key: kind === 'word' ? markReading(text, { start, end }, key) : key };
-    });
-  });
+      tokens.push({ start, end, kind, key: kind === 'word' ? markReading(text, start, end, key) : key });
+      opened ||= isPlain || !/\d/.test(text.slice(start, end));
+    }
+  }
+  return tokens;
 }
 
 /** Letters that look like two (the ligature of fish in a PDF) or are as wide as two are plain letters to a reader. */

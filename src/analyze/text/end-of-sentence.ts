@@ -5,21 +5,20 @@ const BREAK = /[.!?…:]["”’')\]]*\s|[“"«‹•*]|(?:^|[\s([—–-])['�
 /** A line this long, in characters, may have been wrapped; a shorter one ends where its writer ended it. */
 const WRAPPED = 45;
 
-/** Tokens gathered into sentences (or parts of one that begin a quotation), all of them in order. */
-export function findSentences(text: string, tokens: readonly RawToken[]): RawToken[][] {
-  const sentences: RawToken[][] = [];
-  let end = 0;
-  for (const [i, token] of tokens.entries()) {
-    const between = text.slice(end, token.start);
-    const before = tokens[i - 1];
-    const afterTitle = before?.kind === 'skipped' && isOpenEnded(text, before);
-    const starts =
-      i === 0 || endsLine(text, end, between) || (afterTitle ? /[“"«]/.test(between) : BREAK.test(between));
-    if (starts) sentences.push([token]);
-    else sentences.at(-1)!.push(token);
-    end = token.end;
-  }
-  return sentences;
+/** Behind which of the tokens the sentence (or the part of one that begins a quotation) ends that starts with `first`. */
+export function endOfSentence(text: string, tokens: readonly RawToken[], first: number): number {
+  let next = first + 1;
+  while (next < tokens.length && !isBreak(text, tokens[next - 1]!, tokens[next]!)) next++;
+  return next;
+}
+
+function isBreak(text: string, before: RawToken, { start }: RawToken): boolean {
+  const { end } = before;
+  if (start === end + 1 && text.charCodeAt(end) === 0x20) return false;
+  const between = text.slice(end, start);
+  if (between === ', ') return false;
+  if (endsLine(text, end, between)) return true;
+  return before.kind === 'skipped' && isOpenEnded(text, before) ? /[“"«]/.test(between) : BREAK.test(between);
 }
 
 /** True after Mr. and U.S., which a name follows; false after 5 p.m. and etc., where a sentence may end. */
