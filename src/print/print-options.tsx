@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import { FONTS, GAPS, LINE_SPACINGS, type SheetChoices, SIZES } from './sheet-choices.ts';
+import { FONTS, GAPS, LINE_SPACINGS, PAPERS, type SheetChoices, SIZES } from './sheet-choices.ts';
 
 interface PrintOptionsProps {
   readonly choices: SheetChoices;
@@ -13,12 +13,9 @@ const MARGINS = [
   { value: 'numbers', label: 'The number of the line' },
   { value: 'counts', label: 'Words read by its end' },
 ] as const;
-const PAPERS = [
-  { value: 'a4', label: 'A4' },
-  { value: 'letter', label: 'Letter' },
-] as const;
 const sizes = SIZES.map((value) => ({ value, label: `${value} point` }));
 const fonts = Object.entries(FONTS).map(([value, { label }]) => ({ value, label }));
+const papers = Object.entries(PAPERS).map(([value, { label }]) => ({ value, label }));
 const gaps = Object.entries(GAPS).map(([value, { label }]) => ({ value, label }));
 
 /** What the teacher may choose about a sheet. */
@@ -69,7 +66,7 @@ export function PrintOptions({ choices, canMark, onChange }: PrintOptionsProps) 
       <fieldset class="print-group">
         <legend>Page</legend>
         {select('margin', 'Beside each line', MARGINS)}
-        {select('paper', 'Paper', PAPERS)}
+        {select('paper', 'Paper', papers)}
         {tick('storyWords', 'Story words in a box')}
         {tick('nameLine', 'A line for name and date')}
       </fieldset>

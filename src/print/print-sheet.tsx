@@ -1,11 +1,36 @@
+import { useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Sheet } from './make-sheet.ts';
-import { SetText } from './set-text.tsx';
+import { PageView } from './page-view.tsx';
+import { setPages } from './set-pages.ts';
 import { FONTS, GAPS, type SheetChoices } from './sheet-choices.ts';
+import { listParts, type SheetPiece } from './sheet-parts.ts';
 
-/** A sheet of paper with a passage on it, as it will be printed. */
-export function PrintSheet({ sheet, choices }: { sheet: Sheet; choices: SheetChoices }) {
-  const { title, storyWords, lines, source, nameLine } = sheet;
+interface PrintSheetProps {
+  readonly sheet: Sheet;
+  readonly choices: SheetChoices;
+  /** Is told how many pages it has. */
+  readonly onPages?: (count: number) => void;
+}
+
+/** The pages of paper with a passage on them, as they will be printed. */
+export function PrintSheet(props: PrintSheetProps) {
+  return <MeasuredSheet key={JSON.stringify([props.sheet, props.choices])} {...props} />;
+}
+
+/**
+ * A sheet is set twice: on one page without end, to see where the browser breaks its lines, then in those lines, page by
+ * page. It measures once.
+ */
+function MeasuredSheet({ sheet, choices, onPages }: PrintSheetProps) {
   const { paper, font, gaps, size, lineSpacing, margin } = choices;
+  const parts = useMemo(() => listParts(sheet), []);
+  const first = useRef<HTMLElement>(null);
+  const [pages, setMeasured] = useState<readonly SheetPiece[][] | null>(null);
+  useLayoutEffect(() => {
+    const measured = setPages(first.current!, parts, choices);
+    setMeasured(measured);
+    onPages?.(measured.length);
+  }, []);
   const style = {
     '--sheet-font': FONTS[font].css,
     '--sheet-size': `${size}pt`,
@@ -13,29 +38,21 @@ export function PrintSheet({ sheet, choices }: { sheet: Sheet; choices: SheetCho
     letterSpacing: `${GAPS[gaps].letters}em`,
     wordSpacing: `${GAPS[gaps].words}em`,
   };
+  const shown = pages ?? [parts.map((part): SheetPiece => ({ part, lines: null, goesOn: false }))];
   return (
-    <article class={`sheet-paper sheet-${paper}`} style={style} lang="en">
-      {title && <h1>{title}</h1>}
-      {nameLine && (
-        <p class="sheet-name">
-          Name <span class="sheet-blank sheet-blank-long" /> Date <span class="sheet-blank" />
-        </p>
-      )}
-      {storyWords.length > 0 && (
-        <section class="sheet-box" aria-label="Story words">
-          <p class="sheet-box-label">Story words</p>
-          <dl>
-            {storyWords.map(({ word, meaning }) => (
-              <div key={word}>
-                <dt>{word}</dt>
-                {meaning && <dd>{meaning}</dd>}
-              </div>
-            ))}
-          </dl>
-        </section>
-      )}
-      <SetText key={JSON.stringify([lines, choices])} lines={lines} margin={margin} />
-      {source && <footer class="sheet-source">{source}</footer>}
-    </article>
+    <>
+      {shown.map((pieces, i) => (
+        <article
+          key={i}
+          ref={i === 0 ? first : undefined}
+          class={`sheet-paper sheet-page sheet-${paper}`}
+          style={style}
+          lang="en"
+          aria-label={shown.length > 1 ? `Page ${i + 1}` : undefined}
+        >
+          <PageView pieces={pieces} margin={margin} source={sheet.source} number={i + 1} />
+        </article>
+      ))}
+    </>
   );
 }

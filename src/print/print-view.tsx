@@ -1,4 +1,4 @@
-import { useEffect, useRef } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Sheet } from './make-sheet.ts';
 import './print.css';
 import { PrintOptions } from './print-options.tsx';
@@ -15,6 +15,7 @@ interface PrintViewProps {
 
 /** The sheet as it will be printed, beside what can be chosen about it. On paper only the sheet is left. */
 export function PrintView({ sheet, choices, canMark, onChange, onClose }: PrintViewProps) {
+  const [pages, setPages] = useState(1);
   const heading = useRef<HTMLHeadingElement>(null);
   useEffect(() => {
     scrollTo(0, 0);
@@ -39,11 +40,17 @@ export function PrintView({ sheet, choices, canMark, onChange, onClose }: PrintV
             Back to the passage
           </button>
         </p>
+        <p class="quiet" role="status">
+          {pages === 1 ? 'One page.' : `${pages} pages.`}
+        </p>
         <PrintOptions choices={choices} canMark={canMark} onChange={onChange} />
+        <p class="quiet">
+          If the browser puts its own lines at the head and foot, untick them in its print window.
+        </p>
       </form>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: wider than a narrow window, it is scrolled by keyboard too */}
       <section class="print-preview" aria-label="The sheet" tabIndex={0}>
-        <PrintSheet sheet={sheet} choices={choices} />
+        <PrintSheet sheet={sheet} choices={choices} onPages={setPages} />
       </section>
     </main>
   );

@@ -1,6 +1,6 @@
 /** How the teacher wants a passage printed; the document and the web page follow what of it they can. */
 export interface SheetChoices {
-  readonly paper: 'a4' | 'letter';
+  readonly paper: keyof typeof PAPERS;
   /** In points. */
   readonly size: 14 | 18 | 22 | 26;
   readonly font: keyof typeof FONTS;
@@ -51,6 +51,12 @@ export const GAPS = {
   widest: { label: 'Widest', letters: 0.12, words: 0.4 },
 } as const;
 
+/** In millimetres. */
+export const PAPERS = {
+  a4: { label: 'A4', width: 210, height: 297 },
+  letter: { label: 'Letter', width: 215.9, height: 279.4 },
+} as const;
+
 export const SIZES = [14, 18, 22, 26] as const;
 export const LINE_SPACINGS = [
   { value: 1.4, label: 'Close' },
@@ -85,7 +91,7 @@ export function parseChoices(kept: unknown): SheetChoices {
 }
 
 const OPEN: Readonly<Record<string, readonly unknown[]>> = {
-  paper: ['a4', 'letter'],
+  paper: Object.keys(PAPERS),
   size: SIZES,
   font: Object.keys(FONTS),
   gaps: Object.keys(GAPS),

@@ -92,9 +92,11 @@ describe('printed', () => {
     await addSource();
     await addStoryWord('lantern', 'a lamp you can carry');
     const pages = await toPdf();
-    const text = linesOf(pages)
-      .map(({ text }) => text)
-      .filter((line) => line !== '2');
+    const text = pages.flatMap(({ lines }, i) => {
+      const written = lines.map(({ text }) => text);
+      expect(written.pop()).toBe(i === 0 ? source : `${source}${i + 1}`);
+      return written;
+    });
     expect(text[0]).toBe('The ferry is late');
     expect(text[1]).toBe('Name Date');
     expect(text[2]).toBe('Story words');
@@ -105,7 +107,7 @@ describe('printed', () => {
         .split('\n')
         .slice(1)
         .map((line) => line.replace(/^(##|-) /, ''))
-        .join(' ')} ${source}`,
+        .join(' ')}`,
     );
     expect([Math.round(pages[0]!.width), Math.round(pages[0]!.height)]).toEqual([595, 842]);
   });
@@ -166,6 +168,90 @@ describe('printed', () => {
       }
       await desk.keyboard.press('Escape');
     }
+  });
+
+  const pieces = [
+    'The ferry is in.',
+    'Bram ran to the dock with a big lamp and a net, and Odd sat on the wall.',
+  ];
+  const long = (count: number) =>
+    Array.from({ length: count }, (_, i) => {
+      if (i % 9 === 4) return `## Part ${i}`;
+      return `${i % 5 === 3 ? '- ' : ''}${`${pieces[i % 2]} `.repeat((i % 7) + 1).trim()}`;
+    }).join('\n');
+  const far = `https://tarn-quay.example/${'harbour-news/'.repeat(20)}`;
+  const plain = (text: string) => text.replace(/\s/g, '');
+
+  test.each([
+    ['a4', '18', 'none', 30],
+    ['letter', '18', 'none', 31],
+    ['a4', '26', 'counts', 45],
+    ['letter', '14', 'numbers', 60],
+  ])(
+    'on %s in %s point with %s beside: the pages on the screen are those on paper, each with the source at its foot',
+    async (paper, size, margin, parts) => {
+      await put(long(parts));
+      await addSource();
+      await desk.getByLabel('Address', { exact: true }).fill(far);
+      await openPrint();
+      await choose('Size', size);
+      await choose('Paper', paper);
+      await choose('Beside each line', margin);
+      const shown = await desk.locator('.sheet-page').evaluateAll((pages) =>
+        pages.map((page) => ({
+          text: page.querySelector('.set-text')!.textContent!,
+          // Nothing written stands lower than where the foot begins.
+          clear:
+            page.querySelector('.set-text')!.getBoundingClientRect().bottom <=
+            page.querySelector('.sheet-foot')!.getBoundingClientRect().top + 0.5,
+        })),
+      );
+      const pages = await toPdf();
+      expect(pages.length).toBeGreaterThan(2);
+      expect(shown.length).toBe(pages.length);
+      await desk.getByText(`${pages.length} pages.`).waitFor();
+      for (const [i, { lines }] of pages.entries()) {
+        const text = plain(lines.map(({ text }) => text).join(''));
+        const numbered = (shown[i]!.text.match(/\S/g) ?? []).join('');
+        const foot = `Source:WilmaFalk,${far}`;
+        expect(shown[i]!.clear).toBe(true);
+        const at = text.indexOf('Source:');
+        expect(at).toBeGreaterThan(0);
+        // The number of the page stands beside the last line of the source.
+        expect(text.slice(at)).toBe(i === 0 ? foot : foot + (i + 1));
+        if (margin === 'none') expect(text.slice(0, at).endsWith(numbered)).toBe(true);
+      }
+    },
+  );
+
+  test('more story words than a page holds go on, in a box of their own', async () => {
+    await put('lantern lighthouse ferry harbour wind');
+    await desk.getByText('All passages').click();
+    const storyWords = Array.from({ length: 40 }, (_, i) => ({
+      word: `word${i}`,
+      meaning: 'a thing to carry in the dark when you go out to the end of the wall',
+    }));
+    const passage = {
+      title: 'Many words',
+      source: { url: null, byline: null, date: null },
+      original: 'A lamp.',
+      versions: { herons: { text: 'A lamp.', storyWords } },
+    };
+    await desk.getByLabel('Add those of a file').setInputFiles({
+      name: 'many.json',
+      mimeType: 'application/json',
+      buffer: Buffer.from(JSON.stringify({ 'wordreach-passages': 1, passages: [passage] })),
+    });
+    await desk.getByRole('link', { name: 'Many words' }).click();
+    await desk.getByRole('textbox', { name: 'word39' }).waitFor();
+    await openPrint();
+    const boxes = desk.locator('.sheet-box');
+    const count = await desk.locator('.sheet-page').count();
+    expect(count).toBeGreaterThan(1);
+    expect((await toPdf()).length).toBe(count);
+    expect(await boxes.count()).toBe(count);
+    expect(await desk.locator('.sheet-box-label').count()).toBe(1);
+    expect(await desk.locator('dt').count()).toBe(40);
   });
 
   test('marks are there when they are wanted', async () => {
