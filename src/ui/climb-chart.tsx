@@ -1,0 +1,117 @@
+import { CLIMB_MARKS, type Climb } from '../analyze/index.ts';
+import './climb-chart.css';
+import type { ClimbLine } from './climb-line.ts';
+import { ClimbTable } from './climb-table.tsx';
+import { describeClimb } from './describe-climb.ts';
+import { placeLabels } from './place-labels.ts';
+
+/** How many looks of a line the style sheet has. */
+const LOOKS = 5;
+/** Under the upper edge, where the mark of 95% has its name: in percent of the height. */
+const NAMED_MARK = 15;
+
+/**
+ * Reach by step for one group or several: the chart, the same in sentences, and every figure in a table. Lines differ by
+ * dashes and have their group's name, so that no colour is needed; a dot says where the group is now.
+ */
+export function ClimbChart({ lines }: { lines: readonly ClimbLine[] }) {
+  const last = Math.max(1, ...lines.map(({ sequence }) => sequence.steps.length));
+  const across = (step: number): number => (step / last) * 100;
+  const here = lines.map(({ climb, step }) => ({ x: across(step), y: 100 - climb.reach[step]! }));
+  const labels = placeLabels(here, NAMED_MARK);
+  return (
+    <div class="climb">
+      <figure class="climb-figure">
+        <div
+          class="climb-plot"
+          role="img"
+          aria-label={`Reach in percent by step, for ${lines.map(({ name }) => name).join(', ')}; the same in the sentences and the table below`}
+        >
+          <svg class="climb-lines" viewBox="0 0 100 100" preserveAspectRatio="none" aria-hidden="true">
+            {[0, 25, 50, 75].map((percent) => (
+              <path key={percent} class="climb-grid" d={`M0 ${100 - percent}H100`} />
+            ))}
+            {Object.values(CLIMB_MARKS).map((mark) => (
+              <path key={mark} class="climb-mark" d={`M0 ${100 - mark}H100`} />
+            ))}
+            {here.map(({ x, y }, i) => (
+              <path key={i} class="climb-drop" d={`M${x} ${y}V100`} />
+            ))}
+            {lines.map(({ climb }, i) => (
+              <path key={i} class={`climb-line climb-line-${i % LOOKS}`} d={draw(climb, across)} />
+            ))}
+          </svg>
+          <span class="climb-mark-name climb-mark-alone">{CLIMB_MARKS.alone}% read alone</span>
+          <span class="climb-mark-name climb-mark-help">{CLIMB_MARKS.withHelp}% read with help</span>
+          {[0, 50, 100].map((percent) => (
+            <span key={percent} class="climb-percent" style={{ top: `${100 - percent}%` }}>
+              {percent}%
+            </span>
+          ))}
+          {ticks(last).map((step) => (
+            <span key={step} class="climb-step" style={{ left: `${across(step)}%` }}>
+              {step}
+            </span>
+          ))}
+          {lines.map(({ name, climb, step }, i) => (
+            <>
+              <span
+                class={`climb-dot climb-dot-${i % LOOKS}`}
+                style={{ left: `${here[i]!.x}%`, top: `${here[i]!.y}%` }}
+              />
+              <span
+                class={`climb-name climb-name-${labels[i]!.side}`}
+                style={{
+                  top: `${labels[i]!.top}%`,
+                  [labels[i]!.side === 'left' ? 'right' : 'left']:
+                    `${labels[i]!.side === 'left' ? 100 - here[i]!.x : here[i]!.x}%`,
+                }}
+              >
+                <Sample look={i} /> {name} {climb.reach[step]!.toFixed(1)}%
+              </span>
+            </>
+          ))}
+        </div>
+        <figcaption class="quiet">
+          Reach by step of the group’s sequence, the rest of the group as it is; the dot is where it is now.
+          Marks as in E. A. Betts, 1946 (from memory): with 95% of its words known a text is read with help,
+          with 99% alone.
+        </figcaption>
+      </figure>
+      <ul class="climb-says">
+        {lines.map(({ name, climb, sequence, step }, i) => (
+          <li key={i}>
+            <p>
+              <Sample look={i} /> <strong>{name}</strong> <span class="quiet">in {sequence.name}</span>
+            </p>
+            <p>{describeClimb(climb, sequence, step).join(' ')}</p>
+          </li>
+        ))}
+      </ul>
+      <details class="climb-details">
+        <summary>Every step as a table</summary>
+        <ClimbTable lines={lines} />
+      </details>
+    </div>
+  );
+}
+
+/** A piece of a group's line, to know it by. */
+function Sample({ look }: { look: number }) {
+  return (
+    <svg class="climb-sample" viewBox="0 0 28 8" aria-hidden="true">
+      <path class={`climb-line climb-line-${look % LOOKS}`} d="M0 4H28" />
+    </svg>
+  );
+}
+
+function draw({ reach }: Climb, across: (step: number) => number): string {
+  return reach.map((percent, step) => `${step === 0 ? 'M' : 'L'}${across(step)} ${100 - percent}`).join('');
+}
+
+/** Every fifth step, tenth, …: as many as fit a narrow chart; and the last, with room before it. */
+function ticks(last: number): number[] {
+  const apart = [1, 2, 5, 10, 20, 50, 100].find((size) => last / size <= 8) ?? last;
+  const even = Array.from({ length: Math.floor(last / apart) + 1 }, (_, i) => i * apart);
+  return [...even.filter((step) => last - step >= apart / 2), last];
+}
