@@ -9,6 +9,7 @@ import {
 } from '../src/analyze/index.ts';
 import { measureClimb } from './climb.ts';
 import { measureLongPage } from './long-page.ts';
+import { measureShelf } from './shelf.ts';
 
 /** Speed as ratios, so that one machine can be compared with another: each to the time of cutting the text into words. */
 const article = readFileSync(new URL('../tests/pages/article.html', import.meta.url), 'utf8');
@@ -40,6 +41,24 @@ print(
   'climb of 100,000 words over 100 steps',
   climb.warm / climb.naive,
   `${climb.warm.toFixed(0)} ms; ${climb.naive.toFixed(0)} ms by judging at every step; ${climb.cold.toFixed(0)} ms with words analysed anew`,
+);
+
+const shelf = measureShelf();
+const size = `${shelf.texts.toLocaleString('en')} texts, ${shelf.words.toLocaleString('en')} words`;
+print(
+  'rank a shelf for another group',
+  shelf.anotherGroup / 100,
+  `${shelf.anotherGroup.toFixed(0)} ms of 100 allowed; ${size}`,
+);
+print(
+  'rank it for the group a step on',
+  shelf.anotherStep / 100,
+  `${shelf.anotherStep.toFixed(0)} ms of 100 allowed`,
+);
+print(
+  'look up all its words, once',
+  shelf.analysing / cutting,
+  `${perSecond(shelf.words, shelf.analysing)} words/s`,
 );
 
 const page = await measureLongPage();

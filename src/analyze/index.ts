@@ -5,12 +5,20 @@ export { type Guesser, openGuesser } from './guess/open-guesser.ts';
 export { splitKey } from './homographs/word-key.ts';
 export { type Lexicon, openLexicon } from './lexicon/open-lexicon.ts';
 export * from './sequence-import/index.ts';
+export {
+  createWordNumbers,
+  type NumberedWords,
+  numberWords,
+  type WordNumbers,
+} from './shelf/number-words.ts';
+export { type Fit, rankTexts, stepsOfWords, type WordSteps } from './shelf/rank-texts.ts';
 export { type CompiledGroup, compileGroup } from './standing/compile-group.ts';
 export { GroupError } from './standing/group-error.ts';
 export { createJudge, type Judge, type WordAnalyzer } from './standing/judge.ts';
 export { parseGroup } from './standing/parse-group.ts';
 export { parseSequence } from './standing/parse-sequence.ts';
 export { hasBit } from './standing/pattern-bits.ts';
+export { rememberWords, type WordWeigher } from './standing/remember-words.ts';
 export { unknownName } from './standing/unknown-name.ts';
 export { tallyText, vet, type WordCounts } from './standing/vet.ts';
 export { tokenize } from './text/tokenize.ts';

@@ -4,6 +4,7 @@ import { type CompiledGroup, compileGroup } from '../standing/compile-group.ts';
 import { isName } from '../standing/is-name.ts';
 import type { WordAnalyzer } from '../standing/judge.ts';
 import { hasBit } from '../standing/pattern-bits.ts';
+import type { WordWeigher } from '../standing/remember-words.ts';
 import { type WeighedReading, type WeighedWord, weighWord } from '../standing/weigh-word.ts';
 import type { Group, PatternId, Sequence, WordKey } from '../types.ts';
 
@@ -30,14 +31,22 @@ export interface Climber {
  * the last of the first steps of what it requires. The same as judging at every step (`createJudge`),
  * because a group that knows more never reads less. The step the group is at does not matter.
  */
-export function createClimber(analyzer: WordAnalyzer, group: Group, sequence: Sequence | null): Climber {
+export function createClimber(
+  words: WordAnalyzer | WordWeigher,
+  group: Group,
+  sequence: Sequence | null,
+): Climber {
   const steps = sequence?.steps.length ?? 0;
   const path = findPath(group, sequence, steps);
   const known = new Map<WordKey, WordClimb>();
   const climb = (key: WordKey): WordClimb => {
     const before = known.get(key);
     if (before) return before;
-    const found = climbWord(key, () => weighWord(analyzer.analyze(key)), path);
+    const found = climbWord(
+      key,
+      () => ('weigh' in words ? words.weigh(key) : weighWord(words.analyze(key))),
+      path,
+    );
     known.set(key, found);
     return found;
   };
