@@ -5,6 +5,8 @@ interface PrintOptionsProps {
   readonly choices: SheetChoices;
   /** The word table is there, so that words can be marked. */
   readonly canMark: boolean;
+  /** A lesson has no running text, so that nothing is chosen about lines and words. */
+  readonly only?: 'lesson';
   readonly onChange: (choices: SheetChoices) => void;
 }
 
@@ -19,7 +21,7 @@ const papers = Object.entries(PAPERS).map(([value, { label }]) => ({ value, labe
 const gaps = Object.entries(GAPS).map(([value, { label }]) => ({ value, label }));
 
 /** What the teacher may choose about a sheet. */
-export function PrintOptions({ choices, canMark, onChange }: PrintOptionsProps) {
+export function PrintOptions({ choices, canMark, only, onChange }: PrintOptionsProps) {
   const select = (
     key: keyof SheetChoices,
     label: string,
@@ -65,17 +67,19 @@ export function PrintOptions({ choices, canMark, onChange }: PrintOptionsProps) 
       </fieldset>
       <fieldset class="print-group">
         <legend>Page</legend>
-        {select('margin', 'Beside each line', MARGINS)}
+        {!only && select('margin', 'Beside each line', MARGINS)}
         {select('paper', 'Paper', papers)}
-        {tick('storyWords', 'Story words in a box')}
+        {!only && tick('storyWords', 'Story words in a box')}
         {tick('nameLine', 'A line for name and date')}
       </fieldset>
-      <fieldset class="print-group">
-        <legend>Marks on words</legend>
-        {tick('fresh', 'Underline this step’s words', !canMark)}
-        {tick('dots', 'Dots between syllables', !canMark)}
-        {tick('vowels', 'Marks over long and short vowels', !canMark)}
-      </fieldset>
+      {!only && (
+        <fieldset class="print-group">
+          <legend>Marks on words</legend>
+          {tick('fresh', 'Underline this step’s words', !canMark)}
+          {tick('dots', 'Dots between syllables', !canMark)}
+          {tick('vowels', 'Marks over long and short vowels', !canMark)}
+        </fieldset>
+      )}
     </>
   );
 }

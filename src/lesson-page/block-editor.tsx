@@ -1,0 +1,79 @@
+import type { LessonBlock } from '../lesson/index.ts';
+
+interface BlockEditorProps {
+  readonly block: LessonBlock;
+  readonly reads: (text: string) => boolean;
+  /** Null takes the whole piece out. */
+  readonly onChange: (block: LessonBlock | null) => void;
+}
+
+/** A piece of the lesson with every text in a field of its own. What pupils see and cannot read yet is said, not forbidden. */
+export function BlockEditor({ block, reads, onChange }: BlockEditorProps) {
+  const { title, layout, columns, rows, note } = block;
+  const setRows = (changed: LessonBlock['rows']): void => onChange({ ...block, rows: changed });
+  const columnOf = (cell: number) => columns[cell] ?? columns[0]!;
+  const unread = [
+    ...new Set(
+      rows.flatMap((row) =>
+        row.filter((cell, j) => {
+          const { shows, head } = columnOf(j);
+          return shows !== 'key' && head !== 'Letters' && /\p{L}/u.test(cell) && !reads(cell);
+        }),
+      ),
+    ),
+  ];
+  return (
+    <fieldset class="lesson-block lesson-editor">
+      <legend>{title || 'Text'}</legend>
+      {note !== undefined && (
+        <textarea
+          class="field"
+          rows={2}
+          aria-label={`${title}: note for you`}
+          value={note}
+          onChange={(event) => onChange({ ...block, note: event.currentTarget.value })}
+        />
+      )}
+      {rows.map((row, i) => (
+        <div class="lesson-fields" key={i}>
+          {row.map((cell, j) => (
+            <input
+              key={j}
+              type="text"
+              class="field"
+              size={Math.max(4, Math.min(60, cell.length))}
+              aria-label={`${columnOf(j).head || title}, line ${i + 1}`}
+              value={cell}
+              onChange={(event) => setRows(rows.with(i, row.with(j, event.currentTarget.value)))}
+            />
+          ))}
+          <button
+            type="button"
+            class="plain"
+            aria-label={`Take out line ${i + 1}`}
+            onClick={() => setRows(rows.toSpliced(i, 1))}
+          >
+            Take out
+          </button>
+        </div>
+      ))}
+      {unread.length > 0 && (
+        <p class="lesson-unread" role="status">
+          Not yet decodable for this group: {unread.join(', ')}.
+        </p>
+      )}
+      <p class="row">
+        <button
+          type="button"
+          class="plain"
+          onClick={() => setRows([...rows, (rows.at(-1) ?? columns).map(() => '')])}
+        >
+          {layout === 'words' ? 'Add a word' : 'Add a line'}
+        </button>
+        <button type="button" class="plain" onClick={() => onChange(null)}>
+          Take out all of “{title || 'this'}”
+        </button>
+      </p>
+    </fieldset>
+  );
+}

@@ -1,0 +1,57 @@
+import type { LessonBlock } from '../lesson/index.ts';
+
+/** A piece of the lesson as the teacher's key has it; what pupils are to write stands on a line. */
+export function BlockView({ block }: { block: LessonBlock }) {
+  const { title, layout, columns, rows, note } = block;
+  const shows = columns[0]!.shows;
+  return (
+    <div class="lesson-block">
+      {title && <h3>{title}</h3>}
+      {note && <p class="lesson-note">{note}</p>}
+      {layout === 'table' ? (
+        <div class="lesson-scroll">
+          <table>
+            {columns.some(({ head }) => head !== '') && (
+              <thead>
+                <tr>
+                  {columns.map(({ head }, i) => (
+                    <th key={i} scope="col">
+                      {head}
+                    </th>
+                  ))}
+                </tr>
+              </thead>
+            )}
+            <tbody>
+              {rows.map((row, i) => (
+                <tr key={i}>
+                  {columns.map((column, j) => (
+                    <td key={j} class={`lesson-${column.shows}`}>
+                      <span>{row[j] ?? ''}</span>
+                    </td>
+                  ))}
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        </div>
+      ) : (
+        <ul class={`lesson-${layout} lesson-${shows}`}>
+          {rows.map((row, i) => (
+            <li key={i}>
+              {layout === 'chain' ? (
+                row.map((word, j) => (
+                  <span key={j} class="lesson-link">
+                    {word}
+                  </span>
+                ))
+              ) : (
+                <span>{row[0] ?? ''}</span>
+              )}
+            </li>
+          ))}
+        </ul>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,53 @@
+import { useEffect, useState } from 'preact/hooks';
+import { StorageFault } from '../host/store-item.ts';
+import { FaultNote } from '../ui/fault-note.tsx';
+import '../ui/page.css';
+import '../ui/wide-page.css';
+import { readAddress } from './lesson-address.ts';
+import './lesson.css';
+import { LessonView } from './lesson-view.tsx';
+import { useStored, useTools } from './use-lesson.ts';
+
+/** The page on which a day's lesson is put together for a group, around a passage or without one. */
+export function LessonPage() {
+  const stored = useStored();
+  const tools = useTools();
+  const [{ group, passage }, setNamed] = useState(readAddress);
+  useEffect(() => {
+    const controller = new AbortController();
+    addEventListener('hashchange', () => setNamed(readAddress()), { signal: controller.signal });
+    return () => controller.abort();
+  }, []);
+  const groupId = stored && (group in stored.groups.groups ? group : stored.groups.chosen);
+  const found = stored?.passages.find(({ id }) => id === passage) ?? null;
+  return (
+    <div class="page lesson">
+      <header class="masthead">
+        <p class="brand">Wordreach</p>
+        <h1>Lesson</h1>
+      </header>
+      <main tabIndex={-1}>
+        {tools === 'failed' ? (
+          <p class="note" role="alert">
+            The word table could not be read, so no lesson can be made. Reload this page.
+          </p>
+        ) : stored && groupId !== null ? (
+          <LessonView
+            key={`${groupId} ${found?.id ?? ''}`}
+            stored={stored}
+            tools={tools}
+            groupId={groupId}
+            passage={found}
+          />
+        ) : (
+          <p class="note">Opening the lesson…</p>
+        )}
+      </main>
+      <footer class="quiet">
+        Words are chosen by what the group was taught, and most meanings come from a dictionary: read the
+        sheet before you print it. Your school’s programme and your own judgement come first.
+      </footer>
+      <FaultNote kind={StorageFault} />
+    </div>
+  );
+}

@@ -1,0 +1,74 @@
+import type { PrintedBlock, PrintedPart } from './printed-part.ts';
+
+export interface LessonPaperProps {
+  /** `Lesson for Herons`; on the key alone, since a sheet needs no label of the group. */
+  readonly title: string;
+  readonly nameLine: boolean;
+  readonly parts: readonly PrintedPart[];
+  readonly source: string | null;
+}
+
+/** A lesson on paper, for pupils or as the teacher's key. */
+export function LessonPaper({ title, nameLine, parts, source }: LessonPaperProps) {
+  return (
+    <>
+      {title && <h1>{title}</h1>}
+      {nameLine && (
+        <p class="paper-name">
+          Name <span class="paper-blank" /> Date <span class="paper-blank" />
+        </p>
+      )}
+      {parts.map(({ id, title, blocks }) => (
+        <section key={id} class="paper-part">
+          <h2>{title}</h2>
+          {blocks.map((block) => (
+            <Block key={block.id} {...block} />
+          ))}
+        </section>
+      ))}
+      {source && <footer>{source}</footer>}
+    </>
+  );
+}
+
+function Block({ title, layout, note, columns, rows }: PrintedBlock) {
+  const { blank, forTeacher } = columns[0]!;
+  return (
+    <div class="paper-block">
+      {title && <h3>{title}</h3>}
+      {note && <p class="paper-note">{note}</p>}
+      {layout === 'table' ? (
+        <table>
+          {columns.some(({ head }) => head !== '') && (
+            <thead>
+              <tr>
+                {columns.map(({ head }, i) => (
+                  <th key={i}>{head}</th>
+                ))}
+              </tr>
+            </thead>
+          )}
+          <tbody>
+            {rows.map((row, i) => (
+              <tr key={i}>
+                {row.map((cell, j) => (
+                  <td key={j} class={columns[j]!.forTeacher ? 'paper-teacher' : ''}>
+                    {columns[j]!.blank ? <span class="paper-blank" /> : cell}
+                  </td>
+                ))}
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      ) : (
+        <ul class={`paper-${layout}${forTeacher ? ' paper-teacher' : ''}`}>
+          {rows.map((row, i) => (
+            <li key={i}>
+              {blank ? <span class="paper-blank" /> : layout === 'chain' ? row.join(' → ') : row[0]}
+            </li>
+          ))}
+        </ul>
+      )}
+    </div>
+  );
+}

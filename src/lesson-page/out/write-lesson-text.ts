@@ -1,0 +1,20 @@
+import type { PrintedBlock, PrintedPart } from './printed-part.ts';
+
+/** A lesson as plain text: parts and pieces with an empty line between them, the cells of a row with tabs. */
+export function writeLessonText(title: string, parts: readonly PrintedPart[], source: string | null): string {
+  const pieces = parts.flatMap(({ title, blocks }) => [title.toUpperCase(), ...blocks.map(writeBlock)]);
+  return `${[title, ...pieces, source ?? ''].filter((piece) => piece !== '').join('\n\n')}\n`;
+}
+
+const LINE = '__________';
+
+function writeBlock({ title, layout, note, columns, rows }: PrintedBlock): string {
+  const heads = columns.map(({ head }) => head);
+  const lines = rows.map((row) =>
+    layout === 'chain'
+      ? row.join(' → ')
+      : row.map((cell, i) => ((columns[i] ?? columns[0]!).blank ? LINE : cell)).join('\t'),
+  );
+  const head = layout === 'table' && heads.some((each) => each !== '') ? heads.join('\t') : '';
+  return [title, note, head, ...lines].filter((line) => line !== '').join('\n');
+}

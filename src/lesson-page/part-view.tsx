@@ -1,0 +1,117 @@
+import { useId, useState } from 'preact/hooks';
+import type { LessonBlock, PartChoice, PartPlan, PlannedPart } from '../lesson/index.ts';
+import { BlockEditor } from './block-editor.tsx';
+import { BlockView } from './block-view.tsx';
+
+interface PartViewProps {
+  readonly part: PlannedPart;
+  readonly choices: readonly PartChoice[];
+  readonly reads: (text: string) => boolean;
+  readonly onChange: (change: Partial<PartPlan>) => void;
+  readonly onAgain: () => void;
+}
+
+/** One part of the lesson with what can be done about it: made again, chosen otherwise, written, pinned, left out. */
+export function PartView({ part, choices, reads, onChange, onAgain }: PartViewProps) {
+  const { title, plan, blocks, says } = part;
+  const [writing, setWriting] = useState(false);
+  const id = useId();
+  const isPinned = plan.pinned !== null;
+  const edit = (at: number, block: LessonBlock | null): void =>
+    onChange({ pinned: block ? blocks.with(at, block) : blocks.toSpliced(at, 1) });
+  return (
+    <section class="lesson-part" aria-labelledby={id}>
+      <div class="lesson-head">
+        <h2 id={id}>{title}</h2>
+        <div class="row">
+          {!plan.out && (
+            <>
+              {!isPinned && (
+                <button type="button" class="plain" onClick={onAgain} aria-describedby={id}>
+                  Make again
+                </button>
+              )}
+              {blocks.length > 0 && (
+                <>
+                  <button
+                    type="button"
+                    class="plain"
+                    aria-pressed={writing}
+                    aria-describedby={id}
+                    onClick={() => setWriting(!writing)}
+                  >
+                    {writing ? 'Done' : 'Edit'}
+                  </button>
+                  <button
+                    type="button"
+                    class="plain"
+                    aria-pressed={isPinned}
+                    aria-describedby={id}
+                    onClick={() => {
+                      setWriting(false);
+                      onChange({ pinned: isPinned ? null : blocks });
+                    }}
+                  >
+                    {isPinned ? 'Pinned: let it go' : 'Pin'}
+                  </button>
+                </>
+              )}
+            </>
+          )}
+          <button
+            type="button"
+            class="plain"
+            aria-describedby={id}
+            onClick={() => {
+              setWriting(false);
+              onChange({ out: !plan.out });
+            }}
+          >
+            {plan.out ? 'Put back' : 'Leave out'}
+          </button>
+        </div>
+      </div>
+      {plan.out ? (
+        <p class="quiet">Left out of this sheet.</p>
+      ) : (
+        <>
+          {!isPinned && choices.length > 0 && (
+            <div class="lesson-choices">
+              {choices.map((choice) => (
+                <label key={choice.id}>
+                  <span class="quiet">{choice.label}</span>{' '}
+                  <select
+                    class="field"
+                    value={plan.chosen[choice.id] ?? choice.usual}
+                    onChange={(event) =>
+                      onChange({ chosen: { ...plan.chosen, [choice.id]: event.currentTarget.value } })
+                    }
+                  >
+                    {choice.options.map(({ value, label }) => (
+                      <option key={value} value={value}>
+                        {label}
+                      </option>
+                    ))}
+                  </select>
+                </label>
+              ))}
+            </div>
+          )}
+          {says && <p class="lesson-says">{says}</p>}
+          {blocks.map((block, i) =>
+            writing ? (
+              <BlockEditor
+                key={block.id}
+                block={block}
+                reads={reads}
+                onChange={(changed) => edit(i, changed)}
+              />
+            ) : (
+              <BlockView key={block.id} block={block} />
+            ),
+          )}
+        </>
+      )}
+    </section>
+  );
+}
