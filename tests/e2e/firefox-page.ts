@@ -24,6 +24,8 @@ export interface FirefoxPage {
   select(name: string, entry: string): Promise<void>;
   /** Presses keys together, like `Alt+Shift+R`. */
   press(keys: string): Promise<void>;
+  /** Prints it on A4, with the margins it asks for; gives the PDF. */
+  print(): Promise<Uint8Array>;
   reload(): Promise<void>;
   toFront(): Promise<void>;
   close(): Promise<void>;
@@ -107,6 +109,12 @@ export function createFirefoxPage(bidi: Bidi, context: string): FirefoxPage {
       const up = values.toReversed().map((value) => ({ type: 'keyUp', value }));
       const actions = [{ type: 'key', id: 'keyboard', actions: [...down, ...up] }];
       await bidi.ask('input.performActions', { context, actions });
+    },
+    async print() {
+      const page = { width: 21, height: 29.7 };
+      const margin = { top: 1.8, bottom: 2, left: 2, right: 2 };
+      const { data } = await bidi.ask<{ data: string }>('browsingContext.print', { context, page, margin });
+      return Buffer.from(data, 'base64');
     },
     reload: () => bidi.ask('browsingContext.reload', { context, wait: 'complete' }),
     toFront: () => bidi.ask('browsingContext.activate', { context }),

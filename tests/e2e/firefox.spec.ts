@@ -4,6 +4,7 @@ import { type FirefoxBrowser, startFirefox } from './firefox.ts';
 import type { FirefoxPage } from './firefox-page.ts';
 import { markedWords } from './marked-words.ts';
 import { type PageServer, servePages } from './page-server.ts';
+import { readPdf } from './read-pdf.ts';
 
 let firefox: FirefoxBrowser;
 let server: PageServer;
@@ -215,6 +216,44 @@ describe('the desk', () => {
     await eventually(shaded).toEqual(['lantern']);
     await desk.reload();
     await eventually(shaded).toEqual(['lantern']);
+  });
+
+  test('prints the pages that the screen shows, each with the source and its number', async () => {
+    const desk = await open(firefox.inside('desk.html'));
+    await desk.evaluate(() => {
+      const line = 'Bram ran to the dock with a big lamp and a net, and Odd sat on the wall. ';
+      const part = (_: unknown, i: number) =>
+        i % 7 === 3 ? `## Part ${i}` : `${i % 5 === 1 ? '- ' : ''}${line.repeat((i % 4) + 1)}`;
+      return navigator.clipboard.writeText(`# The Ferry\n${Array.from({ length: 30 }, part).join('\n')}`);
+    });
+    await desk.click('textbox', 'Text');
+    await desk.press('Control+v');
+    await desk.click('button', 'Put it on the desk');
+    const count = (): Promise<number> =>
+      desk.evaluate(() => document.querySelectorAll('.cm-line, .sheet-page').length);
+    await eventually(count).toBeGreaterThan(0);
+    await desk.evaluate(() => {
+      document.querySelector<HTMLElement>('.unfold > summary')!.click();
+      const field = [...document.querySelectorAll<HTMLInputElement>('.desk-source input')][1]!;
+      field.value = `https://tarn-quay.example/${'news/'.repeat(40)}`;
+      field.dispatchEvent(new InputEvent('input', { bubbles: true }));
+    });
+    await desk.click('button', 'Print…');
+    const shown = (): Promise<string[]> =>
+      desk.evaluate(() =>
+        [...document.querySelectorAll('.sheet-page')].map((page) => page.textContent!.replace(/\s/g, '')),
+      );
+    await eventually(async () => (await shown()).length).toBeGreaterThan(3);
+    const pages = await readPdf(await desk.print());
+    const printed = pages.map(({ lines }) =>
+      lines
+        .map(({ text }) => text)
+        .join('')
+        .replace(/\s/g, ''),
+    );
+    expect(printed.map((text) => text.replaceAll('•', ''))).toEqual(await shown());
+    expect(printed.every((text) => text.includes('Source:https://tarn-quay.example/news/'))).toBe(true);
+    for (const [i, text] of printed.entries()) expect(text.endsWith(`${i + 1}`)).toBe(i > 0);
   });
 });
 
