@@ -7,6 +7,7 @@ import type { Sequences } from '../host/sequences-store.ts';
 import { countWords } from '../passage/count-words.ts';
 import { createLineShader } from '../passage/shade-line.ts';
 import { setVersion, versionFor } from '../passage/versions.ts';
+import { judgeWithStoryWords } from '../passage/with-story-words.ts';
 import { OutMenu } from '../print/out-menu.tsx';
 import { GapList } from '../ui/gap-list.tsx';
 import { Reach } from '../ui/reach.tsx';
@@ -56,7 +57,7 @@ export function PassageView({ id, groups, sequences, swap, onParted }: PassageVi
   const storyWords = useMemo(() => version?.storyWords.map(({ word }) => word) ?? [], [version?.storyWords]);
   const report = useMemo(
     () =>
-      judge && shade && version ? vet(countWords(text, shade), withStoryWords(judge, storyWords)) : null,
+      judge && shade && version ? vet(countWords(text, shade), judgeWithStoryWords(judge, storyWords)) : null,
     [judge, shade, text, version, storyWords],
   );
   useEffect(() => {
@@ -222,21 +223,6 @@ export function PassageView({ id, groups, sequences, swap, onParted }: PassageVi
       </div>
     </div>
   );
-}
-
-/** The judge of a group to whom some words are taught for one passage. */
-function withStoryWords<J extends Parameters<typeof vet>[1]>(judge: J, words: readonly string[]): J {
-  if (words.length === 0) return judge;
-  const known = new Set(words);
-  const verdict = (key: string) =>
-    known.has(splitKey(key).word.toLowerCase())
-      ? ({ standing: 'by-sight', missing: [] } as const)
-      : judge(key);
-  return Object.assign(verdict, {
-    group: judge.group,
-    lacks: judge.lacks,
-    ifTaught: (id: string) => withStoryWords(judge.ifTaught(id), words),
-  }) as J;
 }
 
 function usePassage(

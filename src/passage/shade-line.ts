@@ -1,6 +1,6 @@
-import { type Judge, tokenize } from '../analyze/index.ts';
+import type { Judge } from '../analyze/index.ts';
 import type { Standing, WordKey } from '../analyze/types.ts';
-import { readLine } from './passage-lines.ts';
+import { type CutLine, cutLine } from './cut-line.ts';
 
 /** A word of a line with what it is to the group; offsets are UTF-16 units into the line. */
 export interface ShadedWord {
@@ -10,10 +10,8 @@ export interface ShadedWord {
   readonly standing: Standing;
 }
 
-export interface ShadedLine {
+export interface ShadedLine extends CutLine {
   readonly words: readonly ShadedWord[];
-  /** Pieces that are no words: numbers, addresses. */
-  readonly skipped: number;
 }
 
 /** Gives the words of a line; lines are remembered, so that typing costs one line. */
@@ -23,14 +21,11 @@ export function createLineShader(judge: Judge): (line: string) => ShadedLine {
   return (line) => {
     const before = known.get(line);
     if (before) return before;
-    const { text, sign } = readLine(line);
-    const words: ShadedWord[] = [];
-    let skipped = 0;
-    for (const { kind, key, start, end } of tokenize(text)) {
-      if (kind === 'skipped') skipped++;
-      else words.push({ start: start + sign, end: end + sign, key, standing: judge(key).standing });
-    }
-    const shaded = { words, skipped };
+    const { words, skipped } = cutLine(line);
+    const shaded = {
+      words: words.map((word) => ({ ...word, standing: judge(word.key).standing })),
+      skipped,
+    };
     if (known.size >= MOST) known.clear();
     known.set(line, shaded);
     return shaded;

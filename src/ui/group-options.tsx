@@ -1,18 +1,6 @@
 import type { GroupOptions, SchwaPolicy } from '../analyze/types.ts';
+import { LONGEST_WORDS, WEAK_VOWELS } from './describe-options.ts';
 import './group-options.css';
-
-const WEAK_VOWELS: readonly (readonly [policy: SchwaPolicy, says: string])[] = [
-  ['flex', 'known when their spelling is taught in a full vowel'],
-  ['taught', 'always known'],
-  ['strict', 'known only when taught as such'],
-];
-
-const LONGEST: readonly (readonly [count: string, says: string])[] = [
-  ['', 'as the steps say'],
-  ['1', 'one syllable'],
-  ['2', 'two syllables'],
-  ['3', 'any number of syllables'],
-];
 
 interface GroupOptionsProps {
   readonly options: GroupOptions;
@@ -98,7 +86,7 @@ export function GroupOptionsView({ options, onChange: set }: GroupOptionsProps) 
             set({ maxSyllables: currentTarget.value === '' ? undefined : Number(currentTarget.value) })
           }
         >
-          {LONGEST.map(([count, says]) => (
+          {LONGEST_WORDS.map(([count, says]) => (
             <option key={count} value={count}>
               {says}
             </option>

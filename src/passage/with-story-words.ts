@@ -1,0 +1,29 @@
+import { type Climber, type Judge, splitKey } from '../analyze/index.ts';
+import type { PatternId, WordKey } from '../analyze/types.ts';
+
+/** The judge of a group to whom some words (in lower case) are taught as wholes for one passage. */
+export function judgeWithStoryWords(judge: Judge, words: readonly string[]): Judge {
+  if (words.length === 0) return judge;
+  const isStoryWord = oneOf(words);
+  const verdict = (key: WordKey) =>
+    isStoryWord(key) ? ({ standing: 'by-sight', missing: [] } as const) : judge(key);
+  return Object.assign(verdict, {
+    group: judge.group,
+    lacks: judge.lacks,
+    ifTaught: (id: PatternId) => judgeWithStoryWords(judge.ifTaught(id), words),
+  });
+}
+
+/** The same for every step of a sequence: a story word is read from the start. */
+export function climbWithStoryWords(climber: Climber, words: readonly string[]): Climber {
+  if (words.length === 0) return climber;
+  const isStoryWord = oneOf(words);
+  return Object.assign((key: WordKey) => (isStoryWord(key) ? { reads: 0, counts: 0 } : climber(key)), {
+    steps: climber.steps,
+  });
+}
+
+function oneOf(words: readonly string[]): (key: WordKey) => boolean {
+  const known = new Set(words);
+  return (key) => known.has(splitKey(key).word.toLowerCase());
+}

@@ -1,0 +1,32 @@
+import { expect, test } from 'vitest';
+import { describeOptions } from './describe-options.ts';
+
+test('every option is said, the usual ones too', () => {
+  expect(describeOptions({})).toEqual([
+    'Weak vowels, like the a of about, are known when their spelling is taught in a full vowel.',
+    'Blends (st, mp) must be taught.',
+    'Syllable types of longer words need not be taught.',
+    'The wh of whale must be taught.',
+    'Irregular forms of by-sight words must be taught (went, with go by sight).',
+    'The o of dog counts as short o.',
+    'Longest base word: as the steps say.',
+  ]);
+});
+
+test('each choice changes its own sentence only', () => {
+  const usual = describeOptions({});
+  const changed = [
+    { schwa: 'strict' },
+    { blends: 'free' },
+    { syllableTypes: 'counted' },
+    { wh: 'free' },
+    { irregularForms: 'free' },
+    { shortOMerged: false },
+    { maxSyllables: 2 },
+  ] as const;
+  for (const [i, options] of changed.entries()) {
+    const said = describeOptions(options);
+    expect(said.flatMap((line, j) => (line === usual[j] ? [] : j))).toEqual([i]);
+  }
+  expect(describeOptions({ maxSyllables: 5 }).at(-1)).toBe('Longest base word: any number of syllables.');
+});
