@@ -23,6 +23,7 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
   print: ['analyze', 'marks', 'ui', 'host', 'passage'],
   desk: ['analyze', 'swap', 'ui', 'host', 'passage', 'files', 'print'],
   shelf: ['analyze', 'ui', 'host', 'passage', 'files'],
+  report: ['analyze', 'ui', 'host', 'passage', 'print'],
   groups: ['analyze', 'marks', 'ui', 'host'],
   'lesson-page': ['analyze', 'lesson', 'ui', 'host', 'passage', 'print'],
   swap: ['analyze'],

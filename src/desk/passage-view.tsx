@@ -4,6 +4,7 @@ import type { Groups } from '../host/groups-store.ts';
 import { changeChosen } from '../host/groups-store.ts';
 import { deletePassage, loadPassage, type Passage, type StoryWord } from '../host/passages-store.ts';
 import type { Sequences } from '../host/sequences-store.ts';
+import { StorageFault } from '../host/store-item.ts';
 import { countWords } from '../passage/count-words.ts';
 import { createLineShader } from '../passage/shade-line.ts';
 import { setVersion, versionFor } from '../passage/versions.ts';
@@ -39,7 +40,7 @@ interface PassageViewProps {
 
 /** One passage: its text as the chosen group is to read it, with what stands in the way. */
 export function PassageView({ id, groups, sequences, swap, onParted }: PassageViewProps) {
-  const { passage, change, isGone } = usePassage(id, onParted);
+  const { passage, change, isGone, fault } = usePassage(id, onParted);
   const [groupId, setGroupId] = useState(groups.chosen);
   const [beside, setBeside] = useState('');
   const [longest, setLongest] = useState<number | null>(null);
@@ -94,6 +95,11 @@ export function PassageView({ id, groups, sequences, swap, onParted }: PassageVi
   };
   return (
     <div class="sheet">
+      {fault !== null && (
+        <p class="fault" role="alert">
+          {fault} Your text stays here.
+        </p>
+      )}
       <div class="part">
         <SourceFields
           passage={passage}
@@ -143,6 +149,14 @@ export function PassageView({ id, groups, sequences, swap, onParted }: PassageVi
                 ))}
             </select>
           </span>
+          <a
+            class="plain"
+            href={`/report.html#passage/${id}/${encodeURIComponent(groupId)}`}
+            target="_blank"
+            rel="noopener"
+          >
+            Climb and report
+          </a>
         </div>
         <OutMenu {...{ passage, version, shade, engine }} groupName={group?.name ?? null} />
       </div>
@@ -231,10 +245,13 @@ function usePassage(
 ): {
   passage: Passage | null;
   isGone: boolean;
+  /** Why it is not saved at present. */
+  fault: string | null;
   change: (change: (passage: Passage) => Passage) => void;
 } {
   const [passage, setPassage] = useState<Passage | null>(null);
   const [isGone, setGone] = useState(false);
+  const [fault, setFault] = useState<string | null>(null);
   const keeper = useRef<Keeper | null>(null);
   useEffect(() => {
     const controller = new AbortController();
@@ -245,13 +262,19 @@ function usePassage(
       const start = draft ?? found;
       keeper.current = keepPassage(
         start,
-        (saved, isParted) => {
-          noteSaved();
-          if (isParted) {
+        {
+          onSaved(saved, isParted) {
+            setFault(null);
+            noteSaved();
+            if (!isParted) return;
             onParted(saved.title);
             history.replaceState(null, '', `#passage/${saved.id}`);
             setPassage(saved);
-          }
+          },
+          onFault(error) {
+            if (!(error instanceof StorageFault)) throw error;
+            setFault(error.message);
+          },
         },
         controller.signal,
       );
@@ -265,5 +288,5 @@ function usePassage(
     keeper.current?.change(how);
     setPassage(keeper.current?.passage() ?? null);
   }, []);
-  return { passage, isGone, change };
+  return { passage, isGone, fault, change };
 }

@@ -12,6 +12,7 @@ import { WordButtons, type WordLinks } from '../ui/word-buttons.tsx';
 import { AlsoTaught } from './also-taught.tsx';
 import { DeskLink } from './desk-link.tsx';
 import { LookChoice } from './look-choice.tsx';
+import { ReportLink } from './report-link.tsx';
 import { ScopeChoice } from './scope-choice.tsx';
 import { useExplanation } from './use-explanation.ts';
 import { useSwaps } from './use-swaps.ts';
@@ -79,6 +80,7 @@ export function ShadedPage({ tab, page, report, alsoTaught }: ShadedPageProps) {
       <Reach tally={tally} />
       <p class="page-tools">
         <DeskLink tab={tab} />
+        <ReportLink tab={tab} />
         <LookChoice />
       </p>
       <p class="unseen" role="status">

@@ -1,0 +1,8 @@
+/** Leads to the report on a shaded tab: its climb, and everything else there is to say of it. */
+export function ReportLink({ tab }: { tab: number }) {
+  return (
+    <a class="plain" href={`/report.html#tab/${tab}`} target="_blank" rel="noopener">
+      Climb and report
+    </a>
+  );
+}

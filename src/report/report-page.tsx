@@ -1,0 +1,79 @@
+import { useRef, useState } from 'preact/hooks';
+import { type Groups, loadGroups, watchGroups } from '../host/groups-store.ts';
+import { loadSequences, watchSequences } from '../host/sequences-store.ts';
+import { nameFile } from '../print/name-file.ts';
+import { saveFile } from '../ui/save-file.ts';
+import { useWatched } from '../ui/use-watched.ts';
+import '../ui/page.css';
+import '../ui/wide-page.css';
+import './report.css';
+import type { ReportText } from './report-text.ts';
+import { ReportView } from './report-view.tsx';
+import { useEngine } from './use-engine.ts';
+import { useReportText } from './use-report-text.ts';
+import { writeReport } from './write-report.ts';
+
+/** The page that says everything of one text for one group: reach, climb, gaps, words, settings. */
+export function ReportPage() {
+  const text = useReportText();
+  const engine = useEngine();
+  const groups = useWatched(loadGroups, watchGroups);
+  const sequences = useWatched(loadSequences, watchSequences);
+  const [chosen, setChosen] = useState<string | null>(null);
+  const article = useRef<HTMLElement>(null);
+  const fault = text !== null && 'fault' in text ? text.fault : engine === 'failed' ? NO_TABLE : null;
+  const isReady = text !== null && !('fault' in text) && engine !== 'failed' && engine && groups && sequences;
+  const groupId = isReady ? pickGroup([chosen, text.groupId], groups) : '';
+
+  const save = ({ title }: ReportText): void => {
+    const name = `report for ${groups?.groups[groupId]?.name}`;
+    const html = writeReport(article.current!, `${title}: ${name}`);
+    saveFile(nameFile(title, name, 'html'), new Blob([html], { type: 'text/html;charset=utf-8' }));
+  };
+  return (
+    <main class="report-page" tabIndex={-1}>
+      <p class="brand">Wordreach report</p>
+      {isReady ? (
+        <>
+          <div class="report-bar">
+            <label>
+              <span class="quiet">For</span>{' '}
+              <select
+                class="field"
+                value={groupId}
+                onChange={(event) => setChosen(event.currentTarget.value)}
+              >
+                {Object.entries(groups.groups).map(([id, { name }]) => (
+                  <option key={id} value={id}>
+                    {name}
+                  </option>
+                ))}
+              </select>
+            </label>
+            <button type="button" class="action" onClick={() => print()}>
+              Print or save as PDF
+            </button>
+            <button type="button" class="plain" onClick={() => save(text)}>
+              Save as web page
+            </button>
+          </div>
+          <ReportView {...{ text, engine, groups, sequences, groupId, article }} />
+        </>
+      ) : (
+        <>
+          <h1>Report</h1>
+          <p class={fault ? 'note note-wrong' : 'note'} role="status">
+            {fault ?? 'Reading the text…'}
+          </p>
+        </>
+      )}
+    </main>
+  );
+}
+
+const NO_TABLE = 'The word table could not be read. Reload this page.';
+
+/** The first of the wished for groups that is there, else the chosen one. */
+function pickGroup(wished: readonly (string | null)[], { groups, chosen }: Groups): string {
+  return wished.find((id) => id !== null && Object.hasOwn(groups, id)) ?? chosen;
+}

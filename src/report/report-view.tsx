@@ -1,0 +1,77 @@
+import type { RefObject } from 'preact';
+import { useMemo } from 'preact/hooks';
+import { type Analyzer, compileGroup, createJudge, vet } from '../analyze/index.ts';
+import type { Groups } from '../host/groups-store.ts';
+import { today, withinSequence } from '../host/move-group.ts';
+import { findSequence, type Sequences } from '../host/sequences-store.ts';
+import { judgeWithStoryWords } from '../passage/with-story-words.ts';
+import { Reach } from '../ui/reach.tsx';
+import { ClimbPart } from './climb-part.tsx';
+import { GapTable } from './gap-table.tsx';
+import type { ReportText } from './report-text.ts';
+import { SettingsList } from './settings-list.tsx';
+import { StandingList } from './standing-list.tsx';
+
+interface ReportViewProps {
+  readonly text: ReportText;
+  readonly engine: Analyzer;
+  readonly groups: Groups;
+  readonly sequences: Sequences;
+  readonly groupId: string;
+  /** Where the report is, to be saved. */
+  readonly article: RefObject<HTMLElement>;
+}
+
+/** One text for one group, to be read, printed or given to a colleague. */
+export function ReportView({ text, engine, groups, sequences, groupId, article }: ReportViewProps) {
+  const stored = groups.groups[groupId]!;
+  const sequence = findSequence(sequences, stored.sequence);
+  const group = withinSequence(stored, sequence);
+  const { judge, report } = useMemo(() => {
+    const judge = judgeWithStoryWords(createJudge(engine, compileGroup(group, sequence)), text.storyWords);
+    return { judge, report: vet(text, judge) };
+  }, [engine, stored, sequence, text]);
+  return (
+    <article ref={article} class="report">
+      <header class="report-part">
+        <h1>{text.title}</h1>
+        {text.source && <p class="quiet report-source">{text.source}</p>}
+        <p>
+          For {group.name}
+          {sequence && `, at step ${group.step} of ${sequence.name}`}, on {sayToday()}.{' '}
+          {describeText(text, groups)}
+        </p>
+        <p class="note">
+          Wordreach estimates what a group can decode from what it has been taught; it does not assess a
+          child. The teacher’s judgement comes first.
+        </p>
+      </header>
+      <Reach tally={report.tally} />
+      <ClimbPart {...{ text, engine, sequences, groupId }} groups={groups.groups} />
+      <section class="report-part" aria-labelledby="gaps-title">
+        <h2 id="gaps-title">Missing patterns</h2>
+        <p class="quiet">
+          What each opens are the words of the text that become readable if it alone is taught.
+        </p>
+        <GapTable gaps={report.gaps} group={judge.group} />
+      </section>
+      <section class="report-part" aria-labelledby="words-title">
+        <h2 id="words-title">Words</h2>
+        <StandingList words={report.words} />
+      </section>
+      <section class="report-part" aria-labelledby="settings-title">
+        <h2 id="settings-title">Settings used</h2>
+        <SettingsList group={group} sequence={sequence} storyWords={text.storyWords} />
+      </section>
+    </article>
+  );
+}
+
+function describeText({ groupId, adapted }: ReportText, { groups }: Groups): string {
+  if (groupId === null) return '';
+  return adapted ? `The text as adapted for ${groups[groupId]?.name ?? 'a group'}.` : 'The text as found.';
+}
+
+function sayToday(): string {
+  return new Intl.DateTimeFormat('en-GB', { dateStyle: 'long', timeZone: 'UTC' }).format(Date.parse(today()));
+}
