@@ -8,7 +8,12 @@ export default defineConfig({
         extends: true,
         test: {
           name: 'unit',
-          include: ['src/**/*.test.ts', 'src/**/*.test.tsx', 'tests/*.test.ts', 'tests/properties/*.test.ts'],
+          include: [
+            'src/**/*.test.ts',
+            'src/**/*.test.tsx',
+            'tests/*.test.ts',
+            'tests/{properties,lesson}/*.test.ts',
+          ],
         },
       },
       {

@@ -16,6 +16,8 @@ export interface KnownWords {
   /** The words of the bank the group can read, commonest first. */
   readonly words: readonly KnownWord[];
   find(word: string): KnownWord | undefined;
+  /** Of every word of the bank, known or not, in its order: what all of English does. */
+  readonly analyses: readonly WordAnalysis[];
   /** Whether a pattern counts as known. */
   knows(id: PatternId): boolean;
   /** Whether the group can read every word of a text, in the bank or not; its own names count as read. */
@@ -29,9 +31,10 @@ export function createKnownWords(bank: WordBank, analyzer: Analyzer): (judge: Ju
   let analyses: readonly WordAnalysis[] | undefined;
   return (judge) => {
     analyses ??= bank.words.map(({ word }) => analyzer.analyze(word));
+    const all = analyses;
     const words = bank.words.flatMap((each, i): KnownWord[] => {
       const { standing } = judge(each.word);
-      const { readings, homograph } = analyses![i]!;
+      const { readings, homograph } = all[i]!;
       return KNOWN.has(standing)
         ? [{ ...each, standing: standing as KnownWord['standing'], reading: readings[0]!, homograph }]
         : [];
@@ -39,6 +42,7 @@ export function createKnownWords(bank: WordBank, analyzer: Analyzer): (judge: Ju
     const byName = new Map(words.map((each) => [each.word, each]));
     return {
       words,
+      analyses: all,
       find: (word) => byName.get(word) ?? byName.get(word.toLowerCase()),
       knows: (id) => hasBit(judge.group.taught, id),
       reads: (text) =>

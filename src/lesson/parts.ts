@@ -1,4 +1,5 @@
 import type { PartMaker } from './lesson-part.ts';
+import { review } from './review/review.ts';
 
 /** The parts of a lesson sheet, in the order of a lesson. */
-export const parts: readonly PartMaker[] = [];
+export const parts: readonly PartMaker[] = [review];

@@ -11,6 +11,8 @@ export interface Picker {
    * They come in the order of the list.
    */
   pickEarly<T>(items: readonly T[], count: number): T[];
+  /** Up to `count` different items, the heavier ones likelier, in the order of the list. */
+  pickWeighted<T>(items: readonly T[], weight: (item: T, place: number) => number, count: number): T[];
 }
 
 /** A picker for one part of a sheet: `createPicker(4711, 'dictation')`. */
@@ -25,19 +27,21 @@ export function createPicker(seed: number, name = ''): Picker {
     }
     return mixed;
   };
+  const pickWeighted: Picker['pickWeighted'] = (items, weight, count) => {
+    // Efraimidis and Spirakis 2006: weighted sampling without replacement, by keys u^(1/weight).
+    const keyed = items.map((item, i) => ({ item, i, key: next() ** (1 / weight(item, i)) }));
+    return keyed
+      .sort((a, b) => b.key - a.key)
+      .slice(0, count)
+      .sort((a, b) => a.i - b.i)
+      .map(({ item }) => item);
+  };
   return {
     below,
     shuffle,
+    pickWeighted,
     pick: (items, count) => shuffle(items).slice(0, count),
-    pickEarly(items, count) {
-      // Efraimidis and Spirakis 2006: weighted sampling without replacement, by keys u^(1/weight).
-      const keyed = items.map((item, i) => ({ item, i, key: next() ** (1 + i / (2 * count)) }));
-      return keyed
-        .sort((a, b) => b.key - a.key)
-        .slice(0, count)
-        .sort((a, b) => a.i - b.i)
-        .map(({ item }) => item);
-    },
+    pickEarly: (items, count) => pickWeighted(items, (_, i) => 1 / (1 + i / (2 * count)), count),
   };
 }
 

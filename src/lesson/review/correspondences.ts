@@ -1,0 +1,34 @@
+import { catalogue } from '../../analyze/index.ts';
+import type { Pattern, PatternId } from '../../analyze/types.ts';
+
+/** Families whose rows are letters for a sound; the others are syllables, endings, changes, blends. */
+const FAMILIES: ReadonlySet<string> = new Set([
+  'consonant',
+  'double consonant',
+  'digraph',
+  'short vowel',
+  'vowel-consonant-e',
+  'long vowel',
+  'other vowel',
+  'vowel team',
+  'r-controlled vowel',
+  'soft c and g',
+  'silent letter',
+  'consonant-le',
+  'schwa',
+]);
+
+/** The rows of the catalogue that are letters for a sound: ai as in rain; not -ing, nor the st of stop. */
+export const correspondences: readonly Pattern[] = catalogue.filter(({ family }) => FAMILIES.has(family));
+
+const byId = new Map(correspondences.map((row) => [row.id, row]));
+
+/** The row of a pattern where it is letters for a sound. */
+export function correspondenceOf(id: PatternId): Pattern | undefined {
+  return byId.get(id);
+}
+
+/** Sounds that a teacher hears as one: the weak i of engine and the i of fish. */
+export function heardAs(sound: string): string {
+  return sound === 'IX' ? 'IH' : sound;
+}

@@ -1,0 +1,141 @@
+import type { Pattern } from '../../analyze/types.ts';
+import { soundName } from '../../marks/sound-names.ts';
+import { findExamples } from '../find-examples.ts';
+import type { KnownWord, KnownWords } from '../known-words.ts';
+import type { LessonInput } from '../lesson-input.ts';
+import type { LessonBlock, PartMaker } from '../lesson-part.ts';
+import type { Picker } from '../picker.ts';
+import { chooseReview } from './choose-review.ts';
+import { correspondenceOf, correspondences, heardAs } from './correspondences.ts';
+import { daysSinceTaught } from './days-since-taught.ts';
+import { waysToSpell } from './ways-to-spell.ts';
+
+const COUNTS = [6, 8, 10, 12, 16, 20];
+
+/** Letters to say the sounds of, recent and older ones; and all the ways taught so far to spell one sound. */
+export const review: PartMaker = {
+  id: 'review',
+  title: 'Letters and sounds',
+  choices: (input) => [
+    {
+      id: 'count',
+      label: 'How many letters',
+      options: COUNTS.map((count) => ({ value: String(count), label: String(count) })),
+      usual: '10',
+    },
+    {
+      id: 'sound',
+      label: 'Ways to spell',
+      options: listSounds(input).map(({ sound, word }) => ({
+        value: sound,
+        label: `${soundName(sound)} as in ${word}`,
+      })),
+      usual: listSounds(input)[0]?.sound ?? '',
+    },
+  ],
+  make(input, chosen, picker) {
+    const blocks = [
+      ...makeCards(input, Number(chosen('count')), picker),
+      ...makeWays(input, chosen('sound'), picker),
+    ];
+    return {
+      blocks,
+      says:
+        blocks.length === 0
+          ? 'No letters were taught yet: choose the group’s step on the Groups page.'
+          : null,
+    };
+  },
+};
+
+function makeCards(input: LessonInput, count: number, picker: Picker): LessonBlock[] {
+  const taught = daysSinceTaught(input.group, input.sequence, input.day);
+  const rows = chooseReview(input, taught, count, picker);
+  if (rows.length === 0) return [];
+  return [
+    {
+      id: 'letters',
+      title: 'Say the sound',
+      layout: 'table',
+      note: `Recent letters come often, older ones at growing gaps.${
+        taught.estimated ? ' Steps without a date count as a week each.' : ''
+      }`,
+      columns: [
+        { head: 'Letters', shows: 'both' },
+        { head: 'Word', shows: 'both' },
+        { head: 'Sound', shows: 'key' },
+      ],
+      rows: rows.map((row) => [
+        showLetters(row.letters.split(' ')[0]!),
+        wordFor(row, input.known, picker),
+        soundName(row.sounds[0]!),
+      ]),
+    },
+  ];
+}
+
+/** Its key word where the group can read it, else another word with it; none where there is none. */
+function wordFor({ id, keyWord, letters }: Pattern, known: KnownWords, picker: Picker): string {
+  const first = letters.split(' ')[0]!;
+  const examples = findExamples(known, id).filter(({ reading }) =>
+    reading.units.some((unit) => unit.pattern === id && unit.letters === first),
+  );
+  if (examples.some(({ word }) => word === keyWord)) return keyWord;
+  return picker.pickEarly(showable(examples), 1)[0]?.word ?? '';
+}
+
+/** The shorter names of things first among the common ones: they are easiest to picture. */
+function showable(words: readonly KnownWord[]): readonly KnownWord[] {
+  const things = words.filter(
+    ({ parts, word, reading }) => parts[0] === 'n' && word.length <= 6 && !reading.base,
+  );
+  return things.length > 2 ? things.slice(0, 12) : words.slice(0, 12);
+}
+
+function makeWays(input: LessonInput, sound: string, picker: Picker): LessonBlock[] {
+  const ways = waysToSpell(sound, input.known);
+  if (ways.length === 0) return [];
+  return [
+    {
+      id: 'ways',
+      title: `Ways to spell ${soundName(sound)} so far`,
+      layout: 'table',
+      note: 'Published shares: Hanna and others 1966, in percent of 17,310 words, from memory; ours count the words of this list.',
+      columns: [
+        { head: 'Letters', shows: 'both' },
+        { head: 'Word', shows: 'both' },
+        { head: 'Published', shows: 'key' },
+        { head: 'Our count', shows: 'key' },
+      ],
+      rows: ways.map(({ letters, examples, share, published }) => [
+        showLetters(letters),
+        picker.pickEarly(showable(examples), 1)[0]!.word,
+        published === null ? '' : `${published}%`,
+        share < 1 ? 'under 1%' : `${Math.round(share)}%`,
+      ]),
+    },
+  ];
+}
+
+/** The sounds the group can spell: those of the lesson first, then vowels, then consonants; each with a word for the adult. */
+function listSounds({ focus, known }: LessonInput): { sound: string; word: string }[] {
+  const found = new Map<string, string>();
+  const note = ({ id, sounds, keyWord }: Pattern): void => {
+    if (!known.knows(id)) return;
+    const sound = heardAs(sounds[0]!);
+    if (sound !== '-' && !found.has(sound) && waysToSpell(sound, known).length > 0) found.set(sound, keyWord);
+  };
+  for (const id of focus) {
+    const row = correspondenceOf(id);
+    if (row) note(row);
+  }
+  const isVowel = ({ sounds }: Pattern): boolean => /[AEIOU]/.test(sounds[0]!);
+  correspondences.filter(isVowel).forEach(note);
+  correspondences.filter((row) => !isVowel(row)).forEach(note);
+  return [...found].map(([sound, word]) => ({ sound, word }));
+}
+
+/** The split vowel of cake is written a-e, as in word lists. */
+function showLetters(letters: string): string {
+  return letters.replace('_', '-');
+}
