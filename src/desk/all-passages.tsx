@@ -2,10 +2,11 @@ import { useState } from 'preact/hooks';
 import { today } from '../host/move-group.ts';
 import { freePassageId, type Passage, savePassage } from '../host/passages-store.ts';
 import { saveFile } from '../ui/save-file.ts';
+import { findDraft } from './draft.ts';
 import { PassageFileError, readPassages, writePassages } from './passage-file.ts';
 import { noteSaved } from './use-desk.ts';
 
-/** Saves all passages in a file, and adds those of such a file. */
+/** Saves all passages in a file, with what could not be stored of late, and adds those of such a file. */
 export function AllPassages({ passages }: { passages: readonly Passage[] }) {
   const [says, setSays] = useState<string | null>(null);
   const open = async (file: File | undefined): Promise<void> => {
@@ -31,7 +32,9 @@ export function AllPassages({ passages }: { passages: readonly Passage[] }) {
           onClick={() =>
             saveFile(
               `wordreach-passages-${today()}.json`,
-              new Blob([writePassages(passages)], { type: 'application/json' }),
+              new Blob([writePassages(passages.map((passage) => findDraft(passage.id) ?? passage))], {
+                type: 'application/json',
+              }),
             )
           }
         >

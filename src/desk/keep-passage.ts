@@ -1,4 +1,4 @@
-import { type Passage, savePassage } from '../host/passages-store.ts';
+import { type Passage, savePassage, watchPassages } from '../host/passages-store.ts';
 import { dropDraft, keepDraft } from './draft.ts';
 
 /** Saves this long after the last change, in milliseconds. */
@@ -13,17 +13,22 @@ export interface Keeper {
   flush(): Promise<void>;
 }
 
+export interface KeeperEvents {
+  /** It was stored as given; `isParted` when another window had changed it too, so that both are kept. */
+  onSaved(passage: Passage, isParted: boolean): void;
+  /** It could not be stored. It is kept as a draft, and saved as soon as that works. */
+  onFault(error: unknown): void;
+}
+
 /**
- * Saves a passage a moment after each change, at once when the page is hidden, one saving after the other. `onSaved` gets
- * it as it is stored, and whether another window had changed it too, so that both are kept. Aborting saves the rest.
+ * Saves a passage a moment after each change, at once when the page is hidden, one saving after the other. What could not
+ * be saved is tried again at the next change, when the window is come back to, and when another window has changed what is
+ * stored, which may have made room. Aborting saves the rest.
  */
-export function keepPassage(
-  first: Passage,
-  onSaved: (passage: Passage, isParted: boolean) => void,
-  signal: AbortSignal,
-): Keeper {
+export function keepPassage(first: Passage, { onSaved, onFault }: KeeperEvents, signal: AbortSignal): Keeper {
   let passage = first;
   let unsaved = false;
+  let hasFailed = false;
   let saving = 0;
   let timer: ReturnType<typeof setTimeout> | undefined;
   let last: Promise<void> = Promise.resolve();
@@ -33,27 +38,36 @@ export function keepPassage(
     if (!unsaved) return last;
     unsaved = false;
     saving++;
-    const done = last.then(async () => {
+    last = last.then(save).finally(() => {
+      saving--;
+    });
+    return last;
+  }
+  async function save(): Promise<void> {
+    try {
       const { outcome, passage: stored } = await savePassage(passage);
+      hasFailed = false;
       // What was typed meanwhile stays; it is saved on top of what is stored now.
       dropDraft(passage.id);
       passage = { ...passage, id: stored.id, rev: stored.rev, saved: stored.saved };
       if (outcome === 'parted') passage = { ...passage, title: stored.title };
       onSaved(passage, outcome === 'parted');
-    });
-    last = done
-      .catch(() => {
-        unsaved = true;
-      })
-      .finally(() => {
-        saving--;
-      });
-    return done;
+    } catch (error) {
+      unsaved = true;
+      hasFailed = true;
+      keepDraft(passage);
+      onFault(error);
+    }
   }
   const hide = (): void => {
     if (document.visibilityState === 'hidden') void flush();
   };
   document.addEventListener('visibilitychange', hide, { signal });
+  const tryAgain = (): void => {
+    if (hasFailed) void flush();
+  };
+  addEventListener('focus', tryAgain, { signal });
+  watchPassages(tryAgain, signal);
   // A window that closes waits for no database: what is not stored by then is kept as a draft, and taken up again.
   const leave = (): void => {
     if (unsaved || saving > 0) keepDraft(passage);

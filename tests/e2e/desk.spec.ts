@@ -160,6 +160,16 @@ describe('a passage', () => {
   });
 });
 
+/** Lines of letters that no storage makes smaller: a fixed sequence (Lehmer). */
+function makeNoise(length: number): string {
+  let state = 20261125;
+  return Array.from({ length }, (_, i) => {
+    state = (state * 48271) % 2147483647;
+    if (i % 400 === 399) return '\n';
+    return i % 6 === 5 ? ' ' : String.fromCharCode(97 + (state % 26));
+  }).join('');
+}
+
 async function stored(): Promise<
   { title: string; original: string; versions: Record<string, { text: string }> }[]
 > {
@@ -237,6 +247,63 @@ describe('keeping', () => {
     await desk.getByText('This is no file of passages.').waitFor();
     expect((await stored()).length).toBe(2);
     await expectSound();
+  });
+
+  test('a full storage is told, and nothing is lost: in a file, after a reload, and once there is room', async () => {
+    // In a browser of its own, which has not asked yet how much room there is: the answer is good for half a minute.
+    const own = await startBrowser();
+    const before = desk;
+    desk = await own.open(`chrome-extension://${own.id}/groups.html`);
+    const devtools = await own.context.newCDPSession(desk);
+    const origin = `chrome-extension://${own.id}`;
+    const { usage } = await devtools.send('Storage.getUsageAndQuota', { origin });
+    await devtools.send('Storage.overrideQuotaForOrigin', { origin, quotaSize: usage + 60_000 });
+    await desk.goto(`chrome-extension://${own.id}/desk.html`);
+    const errors: string[] = [];
+    desk.on('pageerror', (error) => errors.push(error.message));
+    const told = desk.getByRole('alert').getByText('the browser’s room is full');
+    await put();
+
+    const big = makeNoise(90_000);
+    await field().press('Control+End');
+    await field().evaluate((element, big) => {
+      const data = new DataTransfer();
+      data.setData('text/plain', big);
+      element.dispatchEvent(
+        new ClipboardEvent('paste', { clipboardData: data, bubbles: true, cancelable: true }),
+      );
+    }, big);
+    await field().pressSequentially(' Calm.');
+    await told.waitFor();
+    expect(await words()).toContain('Calm.');
+    expect(JSON.stringify(await stored())).not.toContain('Calm.');
+
+    await desk.getByText('All passages').click();
+    const [download] = await Promise.all([
+      desk.waitForEvent('download'),
+      desk.getByRole('button', { name: 'Save all in a file' }).click(),
+    ]);
+    expect(readFileSync(await download.path(), 'utf8')).toContain('Calm.');
+
+    await desk.reload();
+    await told.waitFor();
+    await field().press('Control+End');
+    await field().pressSequentially(' Cold.');
+    expect(await words()).toContain('Calm. Cold.');
+    await devtools.send('Storage.overrideQuotaForOrigin', { origin });
+    await desk.evaluate(() => dispatchEvent(new Event('focus')));
+    await told.waitFor({ state: 'detached' });
+    await expect.poll(async () => JSON.stringify(await stored())).toContain('Calm. Cold.');
+    await desk.reload();
+    await field().press('Control+End');
+    await expect.poll(words).toContain('Calm. Cold.');
+    expect((await stored()).length).toBe(1);
+    expect(await desk.evaluate(() => Object.keys(localStorage).filter((key) => /draft/.test(key)))).toEqual(
+      [],
+    );
+    expect(errors).toEqual([]);
+    await own.close();
+    desk = before;
   });
 
   test('deleted is gone, once it is said twice', async () => {
