@@ -66,7 +66,7 @@ function makeCards(input: LessonInput, count: number, picker: Picker): LessonBlo
         { head: 'Sound', shows: 'key' },
       ],
       rows: rows.map((row) => [
-        showLetters(row.letters.split(' ')[0]!),
+        row.letters.split(' ')[0]!,
         wordFor(row, input.known, picker),
         soundName(row.sounds[0]!),
       ]),
@@ -108,7 +108,7 @@ function makeWays(input: LessonInput, sound: string, picker: Picker): LessonBloc
         { head: 'Our count', shows: 'key' },
       ],
       rows: ways.map(({ letters, examples, share, published }) => [
-        showLetters(letters),
+        letters,
         picker.pickEarly(showable(examples), 1)[0]!.word,
         published === null ? '' : `${published}%`,
         share < 1 ? 'under 1%' : `${Math.round(share)}%`,
@@ -133,9 +133,4 @@ function listSounds({ focus, known }: LessonInput): { sound: string; word: strin
   correspondences.filter(isVowel).forEach(note);
   correspondences.filter((row) => !isVowel(row)).forEach(note);
   return [...found].map(([sound, word]) => ({ sound, word }));
-}
-
-/** The split vowel of cake is written a-e, as in word lists. */
-function showLetters(letters: string): string {
-  return letters.replace('_', '-');
 }

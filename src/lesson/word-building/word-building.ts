@@ -1,0 +1,221 @@
+import { catalogue, tokenize } from '../../analyze/index.ts';
+import type { PatternId } from '../../analyze/types.ts';
+import { soundName } from '../../marks/sound-names.ts';
+import type { LessonInput } from '../lesson-input.ts';
+import type { LessonBlock, PartMaker } from '../lesson-part.ts';
+import type { Picker } from '../picker.ts';
+import { affixMeanings, changeNames, changeRules } from './building-rules.ts';
+import { type BuiltWord, builtWords } from './built-words.ts';
+import { wrongSpellings } from './wrong-spellings.ts';
+
+/** Fewer words are no list. */
+const ENOUGH = 3;
+const COUNTS = [4, 6, 8, 10, 12];
+
+/** Words built from a base and an ending, a beginning, or another word; and whether the spelling changes. */
+export const wordBuilding: PartMaker = {
+  id: 'building',
+  title: 'Building words',
+  choices(input) {
+    const taught = listBuildable(input);
+    return [
+      {
+        id: 'what',
+        label: 'With',
+        options: taught.map((id) => ({ value: id, label: labelOf(id) })),
+        usual: taught[0] ?? '',
+      },
+      {
+        id: 'count',
+        label: 'How many',
+        options: COUNTS.map((count) => ({ value: String(count), label: String(count) })),
+        usual: '6',
+      },
+      {
+        id: 'wrong',
+        label: 'Wrong spellings to choose from',
+        options: [
+          { value: 'key', label: 'on your key only' },
+          { value: 'pupils', label: 'on the pupils’ sheet too' },
+        ],
+        usual: 'key',
+      },
+    ];
+  },
+  make(input, chosen, picker) {
+    const what = chosen('what');
+    const count = Number(chosen('count'));
+    const words = builtWords(input.known).filter(({ patterns }) => patterns.includes(what));
+    if (words.length === 0) {
+      return {
+        blocks: [],
+        says: 'There is nothing to build yet: this group knows too few words with an ending, a beginning or two parts.',
+      };
+    }
+    const picked = pickWords(words, input, count, picker);
+    const blocks = [buildBlock(what, picked, input)];
+    const change = changeBlock(what, input, count, chosen('wrong') === 'pupils', picker);
+    if (change) blocks.push(change);
+    return { blocks, says: null };
+  },
+};
+
+/** What the group can build words with, this step's first, then what was taught last. */
+function listBuildable({ known, focus, judge }: LessonInput): PatternId[] {
+  const counts = new Map<PatternId, number>();
+  for (const { patterns } of builtWords(known))
+    for (const id of patterns) counts.set(id, (counts.get(id) ?? 0) + 1);
+  const step = (id: PatternId): number => judge.group.stepOf(id) ?? 0;
+  return [...counts]
+    .filter(([, count]) => count >= ENOUGH)
+    .map(([id]) => id)
+    .sort((a, b) => Number(focus.includes(b)) - Number(focus.includes(a)) || step(b) - step(a));
+}
+
+/** Those of the passage first, the rest by frequency, in the order of difficulty: short ones first. */
+function pickWords(
+  words: readonly BuiltWord[],
+  input: LessonInput,
+  count: number,
+  picker: Picker,
+): BuiltWord[] {
+  const there = wordsOf(input);
+  const inPassage = words.filter(({ word }) => there.has(word.word)).slice(0, count);
+  const others = words.filter((word) => !inPassage.includes(word));
+  const more = picker.pickEarly(others.slice(0, 60), count - inPassage.length);
+  const byLength = (a: BuiltWord, b: BuiltWord): number => a.word.word.length - b.word.word.length;
+  return [...inPassage, ...more].sort(byLength);
+}
+
+function buildBlock(what: PatternId, words: readonly BuiltWord[], input: LessonInput): LessonBlock {
+  const { affix } = words[0]!;
+  const isSaid = words.every(({ affix }) => affix.kind === 'suffix' && /^(s|es|ed)$/.test(affix.text));
+  const isChanged = words.some(({ affix }) => affix.change !== 'none');
+  return {
+    id: 'build',
+    title: `Build words: ${labelOf(what)}`,
+    layout: 'table',
+    note: ruleOf(what, words, input),
+    columns: [
+      { head: affix.kind === 'prefix' ? 'Letters' : 'Base', shows: 'both' },
+      {
+        head: affix.kind === 'suffix' ? 'Letters' : affix.kind === 'prefix' ? 'Base' : 'Word',
+        shows: 'both',
+      },
+      { head: 'Word', shows: 'blank' },
+      ...(isChanged ? [{ head: 'What changes', shows: 'key' as const }] : []),
+      ...(isSaid ? [{ head: 'Ending says', shows: 'key' as const }] : []),
+    ],
+    rows: words.map(({ word, base, affix, sound }) => [
+      ...(affix.kind === 'prefix' ? [`${affix.text} +`, base] : [base, `+ ${affix.text}`]),
+      word.word,
+      ...(isChanged ? [changeNames[affix.change]] : []),
+      ...(isSaid ? [soundName(sound ?? '')] : []),
+    ]),
+  };
+}
+
+/** The rule in a sentence, with a word that follows it and one that does not. */
+function ruleOf(what: PatternId, words: readonly BuiltWord[], { known }: LessonInput): string {
+  const { affix } = words[0]!;
+  const all = builtWords(known);
+  const show = ({ base, affix, word }: BuiltWord): string =>
+    affix.kind === 'prefix'
+      ? `${affix.text} + ${base} = ${word.word}`
+      : `${base} + ${affix.text} = ${word.word}`;
+  if (affix.kind === 'compound') return `Two words written as one: ${show(words[0]!)}.`;
+  if (what.startsWith('change-')) {
+    const other = all.find(
+      (built) =>
+        built.affix.change === 'none' && built.affix.text === affix.text && built.affix.kind === 'suffix',
+    );
+    return `${changeRules[affix.change]} ${show(words[0]!)}${other ? `; not so ${show(other)}` : ''}.`;
+  }
+  const letters = lettersOf(what);
+  const name = affix.kind === 'prefix' ? `${letters}-` : `-${letters}`;
+  const changed = words.find((built) => built.affix.change !== 'none');
+  const meaning = affixMeanings[name] ?? `${name} is added to a word there is.`;
+  const change = changed ? ` ${changeRules[changed.affix.change]} ${show(changed)}.` : '';
+  // A word that only ends alike: the s of bus is no ending.
+  const alike = known.words.find(
+    ({ word, reading, homograph }) =>
+      !homograph &&
+      reading.base === null &&
+      word.length > letters.length + 1 &&
+      (affix.kind === 'prefix' ? word.startsWith(letters) : word.endsWith(letters)) &&
+      !/ss$/.test(word),
+  );
+  return `${meaning} ${show(words[0]!)}.${alike ? ` Not in ${alike.word}, which is a base itself.` : ''}${change}`;
+}
+
+/** Words that change their spelling among others that do not, by the changes taught. */
+function changeBlock(
+  what: PatternId,
+  { known, focus, analyzer }: LessonInput,
+  count: number,
+  onSheet: boolean,
+  picker: Picker,
+): LessonBlock | null {
+  const suffixed = builtWords(known).filter(
+    ({ affix }) =>
+      affix.kind === 'suffix' && /^(ing|ed|er|est|y|es|ly|ful|less|ness|en|able)$/.test(affix.text),
+  );
+  const isAsked = ({ patterns }: BuiltWord): boolean =>
+    what.startsWith('change-') ? patterns.includes(what) : patterns.some((id) => id.startsWith('change-'));
+  const changed = suffixed.filter(isAsked);
+  if (
+    changed.length < ENOUGH ||
+    !(what.startsWith('change-') || focus.includes(what) || what.startsWith('suffix-'))
+  )
+    return null;
+  const half = Math.ceil(count / 2);
+  const same = suffixed.filter(({ affix }) => affix.change === 'none');
+  const rows = picker.shuffle([
+    ...picker.pickEarly(changed.slice(0, 60), half),
+    ...picker.pickEarly(same.slice(0, 80), count - half),
+  ]);
+  const isWord = (spelling: string): boolean => analyzer.analyze(spelling).usage !== null;
+  return {
+    id: onSheet ? 'which' : 'change',
+    title: onSheet ? 'Which is right?' : 'Does it change?',
+    layout: 'table',
+    note: onSheet
+      ? 'Only one in each row is spelt right.'
+      : 'Ask for each: does the base change before the ending?',
+    columns: [
+      { head: 'Base', shows: 'both' },
+      { head: 'Letters', shows: 'both' },
+      ...(onSheet ? [{ head: 'Choose', shows: 'both' as const }] : []),
+      { head: 'Word', shows: 'blank' },
+      { head: 'What changes', shows: 'key' },
+      ...(onSheet ? [] : [{ head: 'Wrong would be', shows: 'key' as const }]),
+    ],
+    rows: rows.map(({ word, base, affix }) => {
+      const wrong = wrongSpellings(base, affix, word.word, isWord);
+      const offered = picker.shuffle([word.word, ...wrong.slice(0, 2)]).join('   ');
+      return [
+        base,
+        `+ ${affix.text}`,
+        ...(onSheet ? [offered] : []),
+        word.word,
+        changeNames[affix.change],
+        ...(onSheet ? [] : [wrong.join(', ')]),
+      ];
+    }),
+  };
+}
+
+function wordsOf({ passage }: LessonInput): ReadonlySet<string> {
+  const text = passage?.text ?? '';
+  return new Set(tokenize(text).map(({ start, end }) => text.slice(start, end).toLowerCase()));
+}
+
+const rows = new Map(catalogue.map((row) => [row.id, row]));
+
+function labelOf(id: PatternId): string {
+  return rows.get(id)?.label ?? id;
+}
+
+function lettersOf(id: PatternId): string {
+  return rows.get(id)?.letters.split(' ')[0] ?? '';
+}
