@@ -36,9 +36,12 @@ export function ReportPage() {
       {isReady ? (
         <>
           <div class="report-bar">
-            <label>
-              <span class="quiet">For</span>{' '}
+            <span>
+              <label for="report-group" class="quiet">
+                For
+              </label>{' '}
               <select
+                id="report-group"
                 class="field"
                 value={groupId}
                 onChange={(event) => setChosen(event.currentTarget.value)}
@@ -49,7 +52,7 @@ export function ReportPage() {
                   </option>
                 ))}
               </select>
-            </label>
+            </span>
             <button type="button" class="action" onClick={() => print()}>
               Print or save as PDF
             </button>

@@ -7,7 +7,7 @@ import { findSequence, type Sequences } from '../host/sequences-store.ts';
 import { judgeWithStoryWords } from '../passage/with-story-words.ts';
 import { Reach } from '../ui/reach.tsx';
 import { ClimbPart } from './climb-part.tsx';
-import { GapTable } from './gap-table.tsx';
+import { GapList } from './gap-list.tsx';
 import type { ReportText } from './report-text.ts';
 import { SettingsList } from './settings-list.tsx';
 import { StandingList } from './standing-list.tsx';
@@ -51,9 +51,10 @@ export function ReportView({ text, engine, groups, sequences, groupId, article }
       <section class="report-part" aria-labelledby="gaps-title">
         <h2 id="gaps-title">Missing patterns</h2>
         <p class="quiet">
-          What each opens are the words of the text that become readable if it alone is taught.
+          With the step that teaches each, and how many places of the text become readable if it alone is
+          taught.
         </p>
-        <GapTable gaps={report.gaps} group={judge.group} />
+        <GapList gaps={report.gaps} group={judge.group} />
       </section>
       <section class="report-part" aria-labelledby="words-title">
         <h2 id="words-title">Words</h2>

@@ -1,6 +1,9 @@
+import type { JSX } from 'preact';
+import { useState } from 'preact/hooks';
 import { CLIMB_MARKS, type Climb } from '../analyze/index.ts';
 import './climb-chart.css';
 import type { ClimbLine } from './climb-line.ts';
+import { ClimbReadout } from './climb-readout.tsx';
 import { ClimbTable } from './climb-table.tsx';
 import { describeClimb } from './describe-climb.ts';
 import { placeLabels } from './place-labels.ts';
@@ -19,6 +22,12 @@ export function ClimbChart({ lines }: { lines: readonly ClimbLine[] }) {
   const across = (step: number): number => (step / last) * 100;
   const here = lines.map(({ climb, step }) => ({ x: across(step), y: 100 - climb.reach[step]! }));
   const labels = placeLabels(here, NAMED_MARK);
+  const [pointed, setPointed] = useState<number | null>(null);
+  const point = ({ currentTarget, clientX }: JSX.TargetedPointerEvent<HTMLElement>): void => {
+    const { left, width } = currentTarget.getBoundingClientRect();
+    const step = Math.round(((clientX - left) / width) * last);
+    setPointed(Math.min(Math.max(step, 0), last));
+  };
   return (
     <div class="climb">
       <figure class="climb-figure">
@@ -26,6 +35,9 @@ export function ClimbChart({ lines }: { lines: readonly ClimbLine[] }) {
           class="climb-plot"
           role="img"
           aria-label={`Reach in percent by step, for ${lines.map(({ name }) => name).join(', ')}; the same in the sentences and the table below`}
+          onPointerMove={point}
+          onPointerDown={point}
+          onPointerLeave={() => setPointed(null)}
         >
           <svg class="climb-lines" viewBox="0 0 100 100" preserveAspectRatio="none" aria-hidden="true">
             {[0, 25, 50, 75].map((percent) => (
@@ -34,6 +46,7 @@ export function ClimbChart({ lines }: { lines: readonly ClimbLine[] }) {
             {Object.values(CLIMB_MARKS).map((mark) => (
               <path key={mark} class="climb-mark" d={`M0 ${100 - mark}H100`} />
             ))}
+            {pointed !== null && <path class="climb-pointed" d={`M${across(pointed)} 0V100`} data-screen />}
             {here.map(({ x, y }, i) => (
               <path key={i} class="climb-drop" d={`M${x} ${y}V100`} />
             ))}
@@ -72,6 +85,7 @@ export function ClimbChart({ lines }: { lines: readonly ClimbLine[] }) {
             </>
           ))}
         </div>
+        <ClimbReadout lines={lines} step={pointed} />
         <figcaption class="quiet">
           Reach by step of the group’s sequence, the rest of the group as it is; the dot is where it is now.
           Marks as in E. A. Betts, 1946 (from memory): with 95% of its words known a text is read with help,
@@ -113,5 +127,5 @@ function draw({ reach }: Climb, across: (step: number) => number): string {
 function ticks(last: number): number[] {
   const apart = [1, 2, 5, 10, 20, 50, 100].find((size) => last / size <= 8) ?? last;
   const even = Array.from({ length: Math.floor(last / apart) + 1 }, (_, i) => i * apart);
-  return [...even.filter((step) => last - step >= apart / 2), last];
+  return [...even.filter((step) => last - step > apart * 0.6), last];
 }

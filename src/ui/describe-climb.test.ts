@@ -27,7 +27,7 @@ test('says where the group is, where the marks are met, and what opens most', ()
     'At step 1 the group can read 50.0%.',
     'It reaches 95% at step 2 (ee as in feet).',
     'It does not reach 99% within this sequence.',
-    'Step 1 (First sounds) opens most: 20 words.',
+    'Of the steps ahead, step 2 (ee as in feet) opens most: 18 words.',
   ]);
 });
 
@@ -45,9 +45,10 @@ test('what is behind the group was reached; a text may be known from the start, 
     'Before the first step the group can read 99.0%.',
     'It reached 95% before the first step.',
     'It reached 99% before the first step.',
-    'Step 3 (by sight: said) opens most: 1 word.',
+    'Of the steps ahead, step 3 (by sight: said) opens most: 1 word.',
   ]);
-  expect(describeClimb({ ...known, opensMost: null }, sequence, 0).at(-1)).toBe(
-    'No step opens a word of this text.',
+  expect(describeClimb({ ...known, opens: [99, 0, 0, 0] }, sequence, 0).at(-1)).toBe(
+    'No step ahead opens a word of this text.',
   );
+  expect(describeClimb(known, sequence, 3)).toHaveLength(3);
 });

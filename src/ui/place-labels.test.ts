@@ -21,8 +21,8 @@ test('as many as a chart has room for do not lie on one another, and all stay in
         expect(top).toBeGreaterThanOrEqual(0);
         expect(top + 10).toBeLessThanOrEqual(100);
         for (const [j, other] of labels.slice(0, i).entries()) {
-          const left = (k: number, which: string) => (which === 'left' ? points[k]!.x - 46 : points[k]!.x);
-          const apart = Math.abs(left(i, side) - left(j, other.side)) >= 46;
+          const left = (k: number, which: string) => (which === 'left' ? points[k]!.x - 54 : points[k]!.x);
+          const apart = Math.abs(left(i, side) - left(j, other.side)) >= 54;
           expect(apart || Math.abs(top - other.top) >= 10).toBe(true);
         }
       }

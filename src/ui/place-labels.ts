@@ -13,7 +13,7 @@ export interface PlacedLabel {
 
 /** How high a label is and how wide it may be, in percent of the chart where it is narrowest. */
 const HEIGHT = 10;
-const WIDTH = 46;
+const WIDTH = 54;
 const GAP = 3;
 
 /**

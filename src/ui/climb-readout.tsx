@@ -1,0 +1,31 @@
+import type { ClimbLine } from './climb-line.ts';
+import { stepTitle } from './step-title.ts';
+
+/** The figures of the step that is pointed at; the table has them for those who do not point. */
+export function ClimbReadout({ lines, step }: { lines: readonly ClimbLine[]; step: number | null }) {
+  const there = step === null ? [] : lines.filter(({ climb }) => step < climb.reach.length);
+  const sequences = new Set(there.map(({ sequence }) => sequence));
+  return (
+    <p class="climb-readout" aria-hidden="true" data-screen>
+      {step === null ? (
+        <span class="quiet">Point at a step to read it.</span>
+      ) : (
+        <>
+          Step {step}
+          {sequences.size === 1 && `, ${stepTitle(there[0]!.sequence, step)}`}:{' '}
+          {there
+            .map(
+              ({ name, climb }) =>
+                `${name} ${climb.reach[step]!.toFixed(1)}%${gain(climb.opens[step]!, step)}`,
+            )
+            .join('; ')}
+        </>
+      )}
+    </p>
+  );
+}
+
+function gain(opens: number, step: number): string {
+  if (step === 0 || opens === 0) return '';
+  return `, opens ${opens === 1 ? '1 word' : `${opens} words`}`;
+}

@@ -1,0 +1,250 @@
+import { readFileSync } from 'node:fs';
+import { readFile } from 'node:fs/promises';
+import AxeBuilder from '@axe-core/playwright';
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { startBrowser, type TestBrowser } from './browser.ts';
+import { readPdf } from './read-pdf.ts';
+
+let browser: TestBrowser;
+
+beforeAll(async () => {
+  browser = await startBrowser();
+});
+afterAll(() => browser?.close());
+beforeEach(async () => {
+  for (const open of browser.context.pages().slice(1)) await open.close();
+  const page = await browser.context.newPage();
+  await page.goto(`chrome-extension://${browser.id}/desk.html`);
+  await page.evaluate(async () => {
+    await chrome.storage.local.clear();
+    await new Promise((resolve) => {
+      indexedDB.deleteDatabase('desk').onsuccess = resolve;
+    });
+  });
+  await page.close();
+});
+
+const story = readFileSync(new URL('../../public/story/index.html', import.meta.url), 'utf8');
+
+async function openPanel(): Promise<{ page: Page; panel: Page }> {
+  const page = await browser.open(browser.serve('story.html', story));
+  await browser.press(page);
+  await page.waitForFunction(() => CSS.highlights.size > 0);
+  const panel = await browser.openPanel(page);
+  await panel.waitForSelector('.reach');
+  return { page, panel };
+}
+
+async function openReport(from: Page): Promise<Page> {
+  const opened = browser.context.waitForEvent('page');
+  await from.getByRole('link', { name: 'Climb and report' }).click();
+  const report = await opened;
+  await report.waitForSelector('.climb-plot');
+  return report;
+}
+
+const reachOf = async (view: Page) => (await view.locator('.reach-figure').textContent())!;
+/** The cells of the table of a climb: step, what it teaches, a figure for each group. */
+const rowsOf = (report: Page) =>
+  report
+    .locator('.climb-table tbody tr')
+    .evaluateAll((rows) =>
+      rows.map((row) => [...row.querySelectorAll('td')].map((cell) => cell.firstChild!.textContent)),
+    );
+
+async function expectSound(view: Page): Promise<void> {
+  const fits = (width: number) =>
+    expect(view.evaluate(() => document.documentElement.scrollWidth)).resolves.toBeLessThanOrEqual(width);
+  for (const colorScheme of ['light', 'dark'] as const) {
+    await view.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
+    await view.setViewportSize({ width: 320, height: 800 });
+    const { violations } = await new AxeBuilder({ page: view as never }).analyze();
+    const faults = violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`);
+    expect(faults).toEqual([]);
+    await fits(320);
+  }
+  await view.setViewportSize({ width: 1280, height: 800 });
+  await fits(1280);
+}
+
+describe('the report on a page', () => {
+  test('has the reach of the panel, the climb, gaps and words, and no fault for axe', async () => {
+    const { panel } = await openPanel();
+    const report = await openReport(panel);
+    expect(await report.getByRole('heading', { level: 1 }).textContent()).toBe('The Night the Lamp Went Out');
+    expect(await reachOf(report)).toBe(await reachOf(panel));
+    const says = (await report.locator('.climb-says li').allTextContents())[0]!;
+    expect(says).toContain(`At step 24 the group can read ${await reachOf(panel)}.`);
+    expect(says).toMatch(/It reaches 95% at step \d+ \(/);
+    const gaps = await report.locator('.report-gaps h3').allTextContents();
+    expect(gaps.slice(0, 2)).toEqual((await panel.locator('.gap h3').allTextContents()).slice(0, 2));
+    expect(await report.locator('.report-standing').first().textContent()).toContain('light');
+    await report.getByText('Every step as a table').click();
+    await expectSound(report);
+
+    const { x, y, width } = (await report.locator('.climb-plot').boundingBox())!;
+    await report.mouse.move(x + (width * 37) / 75, y + 100);
+    const read = (await report.locator('.climb-readout').textContent())!;
+    expect(read).toMatch(/^Step 37, Two closed syllables: napkin, rabbit: Herons \d+\.\d%, opens \d+ words$/);
+    expect(read).toContain((await rowsOf(report))[37]![2]!);
+  });
+
+  test('every step of the climb is what the panel says once the group is there', async () => {
+    const { panel } = await openPanel();
+    const report = await openReport(panel);
+    const rows = await rowsOf(report);
+    expect(rows).toHaveLength(76);
+    const slider = panel.getByRole('slider');
+    for (const step of [0, 1, 37, 75]) {
+      await slider.fill(String(step));
+      await expect
+        .poll(async () => Number.parseFloat(await reachOf(panel)))
+        .toBe(Number.parseFloat(rows[step]![2]!));
+      // The report follows the group too.
+      await report
+        .getByText(step === 0 ? 'Before the first step the group' : `At step ${step} the group`)
+        .waitFor();
+      expect(await reachOf(report)).toBe(await reachOf(panel));
+    }
+  });
+
+  test('other groups stand beside it, each with its own line, name and column', async () => {
+    const { panel } = await openPanel();
+    const report = await openReport(panel);
+    await report.getByRole('checkbox', { name: 'Plovers' }).check();
+    expect(await report.locator('.climb-lines .climb-line').count()).toBe(2);
+    const dashes = await report
+      .locator('.climb-lines .climb-line')
+      .evaluateAll((lines) => lines.map((line) => getComputedStyle(line).strokeDasharray));
+    expect(new Set(dashes).size).toBe(2);
+    expect((await report.locator('.climb-name').allTextContents()).map((name) => name.trim())).toEqual([
+      expect.stringMatching(/^Herons \d+\.\d%$/),
+      expect.stringMatching(/^Plovers \d+\.\d%$/),
+    ]);
+    await report.getByText('Every step as a table').click();
+    expect(await report.locator('.climb-table thead th').allTextContents()).toEqual([
+      'Step',
+      'Teaches',
+      'Herons',
+      'Plovers',
+    ]);
+    await expectSound(report);
+    await report.getByLabel('For', { exact: true }).selectOption('Plovers');
+    await report.getByText('For Plovers, at step 50').waitFor();
+    expect((await report.locator('.climb-name').first().textContent())!.trim()).toMatch(/^Plovers/);
+  });
+
+  test('can be loaded again when the page is gone; another report on it says what to do', async () => {
+    const { page, panel } = await openPanel();
+    const report = await openReport(panel);
+    const before = await reachOf(report);
+    const address = report.url();
+    await page.close();
+    await report.reload();
+    await report.waitForSelector('.climb-plot');
+    expect(await reachOf(report)).toBe(before);
+    const late = await browser.context.newPage();
+    await late.goto(address);
+    await late.getByText('The page is no longer shaded. Go back to it').waitFor();
+    await expectSound(late);
+  });
+
+  test('without a text it says where to get one', async () => {
+    const report = await browser.open(`chrome-extension://${browser.id}/report.html`);
+    await report.getByText('Choose a text first').waitFor();
+    await report.evaluate(() => {
+      location.hash = '#passage/gone/herons';
+    });
+    await report.getByText('This passage is no longer on the desk').waitFor();
+  });
+});
+
+describe('a report that leaves', () => {
+  test('is printed on either paper: all of it, nothing that can be pressed', async () => {
+    const { panel } = await openPanel();
+    const report = await openReport(panel);
+    await report.emulateMedia({ colorScheme: 'dark' });
+    for (const [format, width] of [
+      ['A4', 595],
+      ['Letter', 612],
+    ] as const) {
+      const pages = await readPdf(await report.pdf({ format, preferCSSPageSize: true }));
+      const lines = pages.flatMap(({ lines }) => lines.map(({ text }) => text));
+      // Chromium gives a sheet half a point more than A4 has.
+      expect(Math.floor(pages[0]!.width)).toBe(width);
+      expect(lines[0]).toBe('The Night the Lamp Went Out');
+      const text = lines.join(' ');
+      for (const part of [
+        'Climb',
+        'Missing patterns',
+        'Not yet decodable',
+        'Settings used',
+        'judgement comes first',
+      ])
+        expect(text).toContain(part);
+      expect(text).not.toMatch(/Print or save|Save as web page|Beside Herons|Every step as a table/);
+      for (const { lines } of pages)
+        expect(lines.at(-1)!.text).not.toMatch(/^(Missing patterns|Words|Settings used)$/);
+    }
+  });
+
+  test('is saved as a page that needs nothing else and runs nothing', async () => {
+    const { panel } = await openPanel();
+    const report = await openReport(panel);
+    const started = report.waitForEvent('download');
+    await report.getByRole('button', { name: 'Save as web page' }).click();
+    const file = await started;
+    expect(file.suggestedFilename()).toBe('The Night the Lamp Went Out - report for Herons.html');
+    const html = await readFile(await file.path(), 'utf8');
+    expect(html).not.toMatch(/<script|<link|<button|<input|<select|url\(|@import|chrome-extension/);
+
+    const saved = await browser.open(browser.serve('report.html', html));
+    expect(await reachOf(saved)).toBe(await reachOf(report));
+    expect(await saved.locator('.climb-plot').boundingBox()).toMatchObject({ height: 256 });
+    await expectSound(saved);
+  });
+
+  test('tells how many names a group has, never which', async () => {
+    const { panel } = await openPanel();
+    await panel.evaluate(async () => {
+      const group = { name: 'Terns', sequence: null, step: 0, alsoTaught: [], notYet: [], bySight: ['the'] };
+      await chrome.storage.local.set({
+        groups: {
+          version: 1,
+          chosen: 'terns',
+          groups: { terns: { ...group, names: ['Hesper', 'Corentin'], options: {} } },
+        },
+      });
+    });
+    const opened = browser.context.waitForEvent('page');
+    await panel.getByRole('link', { name: 'Climb and report' }).click();
+    const report = await opened;
+    await report.getByText('2, taken for names wherever they stand').waitFor();
+    await report.getByText('Terns follow no sequence, so there are no steps to climb.').waitFor();
+    expect(await report.locator('body').textContent()).not.toMatch(/Hesper|Corentin/);
+  });
+});
+
+test('the report on a passage is of the group’s own version, with its story words', async () => {
+  const desk = await browser.open(`chrome-extension://${browser.id}/desk.html`);
+  await desk
+    .getByLabel('Text', { exact: true })
+    .fill('# The ferry is late\nBram purchased a lantern and went to the shed.');
+  await desk.getByRole('button', { name: 'Put it on the desk' }).click();
+  await desk.locator('.desk-beyond').filter({ hasText: 'lantern' }).first().click();
+  const before = await reachOf(desk);
+  await desk.getByRole('button', { name: 'Make it a story word' }).click();
+  await expect.poll(() => reachOf(desk)).not.toBe(before);
+  const report = await openReport(desk);
+  await expect.poll(() => reachOf(report)).toBe(await reachOf(desk));
+  expect(await report.locator('.report-settings').textContent()).toContain('Story words of this textlantern');
+  expect(await report.locator('.climb-name').textContent()).toContain(await reachOf(desk));
+  expect(await report.getByText('The text as found.').count()).toBe(1);
+
+  // What is changed at the desk comes here when it is saved.
+  await desk.getByRole('textbox', { name: /^Text for/ }).press('Control+End');
+  await desk.keyboard.type(' Bram ran.');
+  await report.getByText('The text as adapted for Herons.').waitFor();
+  await expect.poll(() => reachOf(report)).toBe(await reachOf(desk));
+});
