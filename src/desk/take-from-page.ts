@@ -1,6 +1,5 @@
 import { sayDay } from '../files/say-day.ts';
-import { loadPassages } from '../host/passages-store.ts';
-import { addPassage } from '../passage/add-passage.ts';
+import { addPassageOnce } from '../passage/add-passage.ts';
 import { readPageText } from '../passage/read-page-text.ts';
 
 /** What came of taking a text from a page. */
@@ -17,16 +16,12 @@ export interface Taken {
  */
 export async function takeFromPage(tab: number): Promise<Taken> {
   const { page, text, pictures } = await readPageText(tab);
-  const before = (await loadPassages()).find(
-    ({ source, original }) => source.url === page.url && original === text,
-  );
-  if (before) return { id: before.id, pictures: 0 };
-  const id = await addPassage({
+  const { id, isNew } = await addPassageOnce({
     title: page.title,
     text,
     url: page.url,
     byline: page.byline,
     date: sayDay(page.date),
   });
-  return { id, pictures };
+  return { id, pictures: isNew ? pictures : 0 };
 }

@@ -49,7 +49,12 @@ export function watchSeen(onChange: (seen: SeenSteps) => void, signal: AbortSign
 }
 
 function changeSeen(change: (seen: SeenSteps) => SeenSteps): Promise<void> {
-  const done = last.then(async () => storeItem(KEY, change(await loadSeen())));
+  const done = last.then(async () => {
+    const before = await loadSeen();
+    const after = change(before);
+    // Firefox tells of a write that changes nothing too, and who shows this writes again.
+    if (JSON.stringify(after) !== JSON.stringify(before)) await storeItem(KEY, after);
+  });
   last = done.catch(() => undefined);
   return done;
 }

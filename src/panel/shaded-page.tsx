@@ -14,6 +14,7 @@ import { DeskLink } from './desk-link.tsx';
 import { LookChoice } from './look-choice.tsx';
 import { ReportLink } from './report-link.tsx';
 import { ScopeChoice } from './scope-choice.tsx';
+import { ShelfButton } from './shelf-button.tsx';
 import { useExplanation } from './use-explanation.ts';
 import { useSwaps } from './use-swaps.ts';
 import { WordCard } from './word-card.tsx';
@@ -83,6 +84,7 @@ export function ShadedPage({ tab, page, report, alsoTaught }: ShadedPageProps) {
         <ReportLink tab={tab} />
         <LookChoice />
       </p>
+      <ShelfButton tab={tab} version={page.scope} />
       <p class="unseen" role="status">
         {explanation && describeInShort(explanation)}
       </p>

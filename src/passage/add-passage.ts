@@ -1,4 +1,4 @@
-import { freePassageId, type Passage, savePassage } from '../host/passages-store.ts';
+import { freePassageId, loadPassages, type Passage, savePassage } from '../host/passages-store.ts';
 import type { FoundText } from './found-text.ts';
 
 /** Puts a text on the desk; gives its id. Rejects with `StorageFault`. */
@@ -19,4 +19,12 @@ export async function addPassage({
     saved: 0,
   };
   return (await savePassage(passage)).passage.id;
+}
+
+/** The same, unless it lies there already, with its address and as it was found; gives the id of that. */
+export async function addPassageOnce(found: FoundText): Promise<{ id: string; isNew: boolean }> {
+  const before = (await loadPassages()).find(
+    ({ source, original }) => source.url === (found.url ?? null) && original === found.text,
+  );
+  return before ? { id: before.id, isNew: false } : { id: await addPassage(found), isNew: true };
 }

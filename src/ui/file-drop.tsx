@@ -8,15 +8,25 @@ interface FileDropProps {
   readonly describedBy?: string;
   /** Endings and types of the files that are meant. */
   readonly accept: string;
-  /** Takes care of its own faults. */
-  readonly onFile: (file: File) => Promise<void>;
+  /** Whether several may be chosen or dropped at a time. */
+  readonly multiple?: boolean;
+  /** Called for each file, one after the other; takes care of its own faults. */
+  readonly onFile: (file: File) => Promise<void> | void;
 }
 
-/** A box to choose a file in, or to drop one on. */
-export function FileDrop({ label, labelledBy, describedBy, accept, onFile }: FileDropProps) {
+/** A box to choose files in, or to drop them on. */
+export function FileDrop({
+  label,
+  labelledBy,
+  describedBy,
+  accept,
+  multiple = false,
+  onFile,
+}: FileDropProps) {
   const [over, setOver] = useState(false);
-  const take = async (file: File | undefined): Promise<void> => {
-    if (file) await onFile(file);
+  const take = async (files: FileList | null | undefined): Promise<void> => {
+    // Copied, since the field forgets its files when it is emptied.
+    for (const file of [...(files ?? [])].slice(0, multiple ? undefined : 1)) await onFile(file);
   };
   return (
     <fieldset
@@ -30,7 +40,7 @@ export function FileDrop({ label, labelledBy, describedBy, accept, onFile }: Fil
       onDrop={(event) => {
         event.preventDefault();
         setOver(false);
-        void take(event.dataTransfer?.files[0]);
+        void take(event.dataTransfer?.files);
       }}
     >
       <label for="file">{label}</label>
@@ -38,10 +48,11 @@ export function FileDrop({ label, labelledBy, describedBy, accept, onFile }: Fil
         id="file"
         type="file"
         accept={accept}
+        multiple={multiple}
         aria-describedby={describedBy}
         onChange={(event) => {
           const field = event.currentTarget;
-          void take(field.files?.[0]).then(() => {
+          void take(field.files).then(() => {
             field.value = '';
           });
         }}

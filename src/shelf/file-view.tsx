@@ -1,0 +1,119 @@
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { today } from '../host/move-group.ts';
+import { deleteTexts } from '../host/shelf-store.ts';
+import { StorageFault } from '../host/store-item.ts';
+import { FileDrop } from '../ui/file-drop.tsx';
+import { saveFile } from '../ui/save-file.ts';
+import { ShelfFileError } from './shelf-file.ts';
+import { isWanted, type Wanted } from './sort-texts.ts';
+import { packShelf, takeShelfFile } from './take-shelf-file.ts';
+import type { ReadyShelf } from './use-shelf.ts';
+
+interface FileViewProps {
+  readonly shelf: ReadyShelf;
+  /** What is searched for: the texts it finds can be saved or deleted together. */
+  readonly wanted: Wanted;
+}
+
+/** The whole shelf, or what a search finds, in a file and back; or deleted. */
+export function FileView({ shelf, wanted }: FileViewProps) {
+  const controller = useRef(new AbortController());
+  useEffect(() => () => controller.current.abort(), []);
+  const { signal } = controller.current;
+  const found = shelf.texts.filter((text) => isWanted(text, wanted));
+  const isAll = found.length === shelf.texts.length;
+  const ids = new Set(found.map(({ id }) => id));
+  return (
+    <div class="sheet">
+      <section class="part" aria-labelledby="save-title">
+        <h2 id="save-title">Save in a file</h2>
+        <p class="quiet">
+          {nameTexts(found.length, isAll)}, with tags and notes, and with the texts that are kept. To keep a
+          copy, or to move to another browser.
+        </p>
+        <button
+          type="button"
+          class="action"
+          disabled={found.length === 0}
+          onClick={async () =>
+            saveFile(`wordreach-shelf-${today()}.jsonl`, await packShelf(isAll ? null : ids, signal))
+          }
+        >
+          Save the file
+        </button>
+      </section>
+      <OpenFile signal={signal} />
+      <DeleteTexts key={ids.size} ids={[...ids]} says={nameTexts(found.length, isAll)} />
+    </div>
+  );
+}
+
+function OpenFile({ signal }: { signal: AbortSignal }) {
+  const [told, setTold] = useState<{ readonly good: boolean; readonly says: string } | null>(null);
+  const open = async (file: File): Promise<void> => {
+    setTold({ good: true, says: 'Reading the file…' });
+    try {
+      const { added, there } = await takeShelfFile(file, signal);
+      setTold({ good: true, says: describeTaken(added, there) });
+    } catch (error) {
+      if (signal.aborted) return;
+      const isOurs = error instanceof ShelfFileError || error instanceof StorageFault;
+      setTold({ good: false, says: isOurs ? error.message : 'The file could not be read. Choose it again.' });
+    }
+  };
+  return (
+    <section class="part" aria-labelledby="open-title">
+      <h2 id="open-title">Open a file</h2>
+      <p class="quiet" id="open-hint">
+        Its texts are added to what is here; nothing is replaced, and nothing is there twice.
+      </p>
+      <FileDrop
+        label="Choose a file saved from a shelf, or drop it here"
+        labelledBy="open-title"
+        describedBy="open-hint"
+        accept=".jsonl,application/jsonl"
+        onFile={open}
+      />
+      <div aria-live="polite">
+        {told && <p class={told.good ? 'note' : 'note note-wrong'}>{told.says}</p>}
+      </div>
+    </section>
+  );
+}
+
+function DeleteTexts({ ids, says }: { ids: readonly string[]; says: string }) {
+  const [asking, setAsking] = useState(false);
+  if (ids.length === 0) return null;
+  return (
+    <section class="part" aria-labelledby="delete-title">
+      <h2 id="delete-title">Delete</h2>
+      {asking ? (
+        <p class="row" role="alert">
+          <span>Delete for good? {says}; they cannot be brought back.</span>
+          <button type="button" class="plain" onClick={() => void deleteTexts(ids)}>
+            Delete them
+          </button>
+          <button type="button" class="plain" onClick={() => setAsking(false)}>
+            Keep them
+          </button>
+        </p>
+      ) : (
+        <button type="button" class="plain" onClick={() => setAsking(true)}>
+          Delete {ids.length === 1 ? 'this text' : `these ${ids.length.toLocaleString('en')} texts`}…
+        </button>
+      )}
+    </section>
+  );
+}
+
+function nameTexts(n: number, isAll: boolean): string {
+  const texts = n === 1 ? 'one text' : `${n.toLocaleString('en')} texts`;
+  return isAll ? `All of the shelf: ${texts}` : `What the search under “Texts” finds: ${texts}`;
+}
+
+function describeTaken(added: number, there: number): string {
+  const texts = (n: number): string => (n === 1 ? 'One text was' : `${n.toLocaleString('en')} texts were`);
+  if (added === 0)
+    return there === 0 ? 'There is no text in this file.' : 'All texts of this file are here already.';
+  return there === 0 ? `${texts(added)} added.` : `${texts(added)} added; the others were here already.`;
+}

@@ -1,0 +1,47 @@
+import { useEffect, useRef, useState } from 'preact/hooks';
+
+/** Notes are kept this long after the last change, in milliseconds. */
+const REST = 400;
+
+/** A field for notes; what is typed is kept a moment later, at once when the field, the view or the page is left. */
+export function NotesField({ notes, onChange }: { notes: string; onChange: (notes: string) => void }) {
+  const [typed, setTyped] = useState<string | null>(null);
+  const unsaved = useRef<{ notes: string; timer: ReturnType<typeof setTimeout> } | null>(null);
+  const save = useRef(onChange);
+  save.current = onChange;
+  const flush = useRef(() => {
+    if (!unsaved.current) return;
+    clearTimeout(unsaved.current.timer);
+    save.current(unsaved.current.notes);
+    unsaved.current = null;
+  });
+  useEffect(() => {
+    const leave = flush.current;
+    addEventListener('pagehide', leave);
+    return () => {
+      removeEventListener('pagehide', leave);
+      leave();
+    };
+  }, []);
+  return (
+    <label class="shelf-notes">
+      <span class="quiet">Notes</span>
+      <textarea
+        class="field"
+        rows={3}
+        value={typed ?? notes}
+        onInput={(event) => {
+          const { value } = event.currentTarget;
+          setTyped(value);
+          if (unsaved.current) clearTimeout(unsaved.current.timer);
+          unsaved.current = { notes: value, timer: setTimeout(flush.current, REST) };
+        }}
+        onBlur={() => {
+          flush.current();
+          // From here on it shows what is stored, also what another window makes of it.
+          setTyped(null);
+        }}
+      />
+    </label>
+  );
+}

@@ -1,0 +1,94 @@
+import { useState } from 'preact/hooks';
+import { listOpenTabs, type OpenTab } from '../host/open-tabs.ts';
+import { matchAddresses } from './match-addresses.ts';
+
+/** Pages that are open in tabs, ticked or found by pasted addresses. Only those on which the button was pressed can be read. */
+export function TabsPart({ onTake }: { onTake: (tabs: readonly OpenTab[]) => void }) {
+  const [found, setFound] = useState<Awaited<ReturnType<typeof listOpenTabs>> | null>(null);
+  const [left, setLeft] = useState<ReadonlySet<number>>(new Set());
+  const [pasted, setPasted] = useState('');
+  const look = async (): Promise<void> => setFound(await listOpenTabs());
+  const { matched, missing } = matchAddresses(pasted, found?.readable ?? []);
+  const offered = pasted.trim() === '' ? (found?.readable ?? []) : matched;
+  const chosen = offered.filter(({ id }) => !left.has(id));
+  return (
+    <section class="part" aria-labelledby="tabs-title">
+      <h2 id="tabs-title">Open pages</h2>
+      <p class="quiet">
+        Wordreach may read a page only once you have pressed its button there. Pages it may not read, it does
+        not even know by name.
+      </p>
+      <label class="picker">
+        <span class="quiet">Addresses, if you want only some of the open pages</span>
+        <textarea
+          class="field"
+          rows={2}
+          value={pasted}
+          placeholder="https://"
+          onInput={(event) => setPasted(event.currentTarget.value)}
+        />
+      </label>
+      <button type="button" class="plain" onClick={() => void look()}>
+        {found ? 'Look again' : 'Look for open pages'}
+      </button>
+      {found && (
+        <div aria-live="polite" class="part">
+          {offered.length > 0 && (
+            <ul class="shelf-open-tabs">
+              {offered.map(({ id, title, url }) => (
+                <li key={id}>
+                  <label class="tick">
+                    <input
+                      type="checkbox"
+                      checked={!left.has(id)}
+                      onChange={({ currentTarget: { checked } }) =>
+                        setLeft(new Set(checked ? [...left].filter((other) => other !== id) : [...left, id]))
+                      }
+                    />{' '}
+                    <span>
+                      {title || url} <span class="quiet">{url}</span>
+                    </span>
+                  </label>
+                </li>
+              ))}
+            </ul>
+          )}
+          {offered.length > 0 && (
+            <button
+              type="button"
+              class="action"
+              disabled={chosen.length === 0}
+              onClick={() => onTake(chosen)}
+            >
+              Read {chosen.length === 1 ? 'one page' : `${chosen.length} pages`}
+            </button>
+          )}
+          {missing.length > 0 && (
+            <div class="note">
+              <p>
+                {missing.length === 1 ? 'This address is' : 'These addresses are'} not among the pages that
+                may be read. Open each in a tab, press the Wordreach button there, and look again.
+              </p>
+              <ul class="shelf-missing">
+                {missing.map((address) => (
+                  <li key={address}>{address}</li>
+                ))}
+              </ul>
+            </div>
+          )}
+          <p class="quiet">{describeClosed(found.readable.length, found.closed)}</p>
+        </div>
+      )}
+    </section>
+  );
+}
+
+function describeClosed(readable: number, closed: number): string {
+  if (readable + closed === 0) return 'No page is open besides this one.';
+  if (closed === 0) return 'All open pages may be read.';
+  const others = closed === 1 ? 'one open tab' : `${closed} open tabs`;
+  return `${readable === 0 ? '' : 'Besides, '}${others} may not be read: go to each whose text you want, press the Wordreach button, come back here and look again.`.replace(
+    /^o/,
+    'O',
+  );
+}

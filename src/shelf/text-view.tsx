@@ -1,0 +1,184 @@
+import { useMemo, useRef, useState } from 'preact/hooks';
+import { compileGroup, createJudge, vet } from '../analyze/index.ts';
+import type { Groups } from '../host/groups-store.ts';
+import { withinSequence } from '../host/move-group.ts';
+import { findSequence, type Sequences } from '../host/sequences-store.ts';
+import { changeText, deleteTexts, loadWhole } from '../host/shelf-store.ts';
+import { addPassageOnce } from '../passage/add-passage.ts';
+import { ClimbPart } from '../report/climb-part.tsx';
+import { GapList } from '../report/gap-list.tsx';
+import '../report/report.css';
+import { StandingList } from '../report/standing-list.tsx';
+import { Reach } from '../ui/reach.tsx';
+import { joinTags } from './add-to-shelf.ts';
+import { NotesField } from './notes-field.tsx';
+import type { IndexedText } from './shelf-index.ts';
+import { listTags } from './sort-texts.ts';
+import { TagField } from './tag-field.tsx';
+import type { ReadyShelf } from './use-shelf.ts';
+
+const day = new Intl.DateTimeFormat('en-GB', { dateStyle: 'long' });
+
+interface TextViewProps {
+  readonly shelf: ReadyShelf;
+  readonly text: IndexedText;
+  readonly groups: Groups;
+  readonly sequences: Sequences;
+  readonly groupId: string;
+  readonly onGroup: (id: string) => void;
+}
+
+/** Everything of one text of the shelf: tags and notes, and how it reads for a group. */
+export function TextView({ shelf, text, groups, sequences, groupId, onGroup }: TextViewProps) {
+  const { id } = text;
+  const stored = groups.groups[groupId]!;
+  const sequence = findSequence(sequences, stored.sequence);
+  const counts = useMemo(() => shelf.index.countsOf(text), [text.words]);
+  const { judge, report } = useMemo(() => {
+    const group = compileGroup(withinSequence(stored, sequence), sequence);
+    const judge = createJudge(shelf.engine, group);
+    return { judge, report: vet(counts, judge) };
+  }, [counts, shelf.engine, stored, sequence]);
+  const reported = useMemo(
+    () => ({
+      ...counts,
+      title: text.title,
+      source: null,
+      groupId: null,
+      adapted: false,
+      storyWords: [],
+    }),
+    [counts, text.title],
+  );
+  return (
+    <div class="sheet">
+      <p>
+        <a class="plain" href="#texts">
+          All texts
+        </a>
+      </p>
+      <div class="part">
+        <TitleField
+          key={id}
+          title={text.title}
+          onChange={(title) => void changeText(id, () => ({ title }))}
+        />
+        <p class="quiet shelf-source">{describeSource(text)}</p>
+        <TextActions text={text} />
+        <TagField
+          label="Tags"
+          tags={text.tags}
+          known={listTags(shelf.texts).map(({ tag }) => tag)}
+          onAdd={(tags) => void changeText(id, (now) => ({ tags: joinTags(now.tags, tags) }))}
+          onRemove={(tag) => void changeText(id, (now) => ({ tags: now.tags.filter((own) => own !== tag) }))}
+        />
+        <NotesField
+          key={id}
+          notes={text.notes}
+          onChange={(notes) => void changeText(id, () => ({ notes }))}
+        />
+      </div>
+      <div class="shelf-bar">
+        <label>
+          <span class="quiet">For</span>
+          <select class="field" value={groupId} onChange={(event) => onGroup(event.currentTarget.value)}>
+            {Object.entries(groups.groups).map(([key, { name }]) => (
+              <option key={key} value={key}>
+                {name}
+              </option>
+            ))}
+          </select>
+        </label>
+      </div>
+      <div class="report">
+        <Reach tally={report.tally} />
+        <ClimbPart
+          text={reported}
+          engine={shelf.engine}
+          groups={groups.groups}
+          sequences={sequences}
+          groupId={groupId}
+        />
+        <section class="report-part" aria-labelledby="gaps-title">
+          <h2 id="gaps-title">Missing patterns</h2>
+          <GapList gaps={report.gaps} group={judge.group} />
+        </section>
+        <section class="report-part" aria-labelledby="words-title">
+          <h2 id="words-title">Words</h2>
+          <StandingList words={report.words} />
+        </section>
+      </div>
+    </div>
+  );
+}
+
+function TitleField({ title, onChange }: { title: string; onChange: (title: string) => void }) {
+  return (
+    <>
+      <label for="shelf-title" class="unseen">
+        Title
+      </label>
+      <input
+        id="shelf-title"
+        type="text"
+        class="field field-large"
+        value={title}
+        onChange={(event) => onChange(event.currentTarget.value)}
+      />
+    </>
+  );
+}
+
+function TextActions({ text: { id, url, isKept } }: { text: IndexedText }) {
+  const [asking, setAsking] = useState(false);
+  const keeps = useRef<HTMLButtonElement>(null);
+  const putOnDesk = async (): Promise<void> => {
+    const whole = await loadWhole(id);
+    if (!whole || whole.text === null) return;
+    const { title, byline, date, text } = whole;
+    const passage = await addPassageOnce({ title, text, url, byline, date });
+    location.assign(`/desk.html#passage/${passage.id}`);
+  };
+  if (asking)
+    return (
+      <p class="row" role="alert">
+        <span>Delete this text from the shelf? It cannot be brought back.</span>
+        <button
+          type="button"
+          class="plain"
+          onClick={() => {
+            void deleteTexts([id]);
+            location.hash = '#texts';
+          }}
+        >
+          Delete it
+        </button>
+        <button ref={keeps} type="button" class="plain" onClick={() => setAsking(false)}>
+          Keep it
+        </button>
+      </p>
+    );
+  return (
+    <p class="row">
+      {isKept && (
+        <button type="button" class="action" onClick={() => void putOnDesk()}>
+          Put on the desk
+        </button>
+      )}
+      {url !== null && /^https?:/i.test(url) && (
+        <a class="plain" href={url} target="_blank" rel="noopener noreferrer">
+          Open its page
+        </a>
+      )}
+      <button type="button" class="plain" onClick={() => setAsking(true)}>
+        Delete
+      </button>
+    </p>
+  );
+}
+
+function describeSource({ byline, url, date, shelved, isKept }: IndexedText): string {
+  const from = [byline, url, date].filter((part) => part !== null && part !== '');
+  const kept = isKept ? 'with its text' : 'its words only';
+  return [...from, `shelved on ${day.format(shelved)}, ${kept}`].join(' · ');
+}
