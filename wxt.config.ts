@@ -3,7 +3,7 @@ import { defineConfig } from 'wxt';
 export default defineConfig({
   srcDir: '.',
   entrypointsDir: 'entrypoints',
-  outDir: '.output',
+  outDir: process.env.OUTPUT ?? '.output',
   publicDir: 'public',
   imports: false,
   manifest: ({ browser, manifestVersion }) => ({

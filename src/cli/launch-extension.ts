@@ -5,8 +5,12 @@ import { fileURLToPath } from 'node:url';
 import { type BrowserContext, type CDPSession, chromium, type Page, type Worker } from 'playwright-core';
 import { InputError } from './run-command.ts';
 
-/** The extension as `npm run build` leaves it for Chromium. */
-export const builtExtension = fileURLToPath(new URL('../../.output/chrome-mv3', import.meta.url));
+/** The extension as `npm run build` leaves it for Chromium; `OUTPUT` names another folder, for two builds side by side. */
+export const builtExtension = join(
+  fileURLToPath(new URL('../../', import.meta.url)),
+  process.env.OUTPUT ?? '.output',
+  'chrome-mv3',
+);
 
 /** A browser with the built extension in a profile of its own, which is gone when it is closed. */
 export interface ExtensionBrowser {
