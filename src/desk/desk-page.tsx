@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { StorageFault } from '../host/store-item.ts';
 import { FaultNote } from '../ui/fault-note.tsx';
+import { Masthead } from '../ui/masthead.tsx';
 import '../ui/page.css';
 import '../ui/wide-page.css';
 import './desk.css';
@@ -17,10 +18,7 @@ export function DeskPage() {
   const { groups, sequences, passages, opened, taking, swap } = desk;
   return (
     <div class="page desk">
-      <header class="masthead">
-        <p class="brand">Wordreach</p>
-        <h1>Desk</h1>
-      </header>
+      <Masthead title="Desk" />
       {groups && sequences && passages && (
         <>
           <DeskContents passages={passages} opened={opened} />

@@ -5,6 +5,7 @@ import { freeGroupName } from '../host/groups-store.ts';
 import { findSequence, listSequences } from '../host/sequences-store.ts';
 import { StorageFault } from '../host/store-item.ts';
 import { FaultNote } from '../ui/fault-note.tsx';
+import { Masthead } from '../ui/masthead.tsx';
 import '../ui/page.css';
 import '../ui/wide-page.css';
 import { addGroup } from './edit-groups.ts';
@@ -26,10 +27,7 @@ export function GroupsPage() {
   const route = useRoute();
   return (
     <div class="page">
-      <header class="masthead">
-        <p class="brand">Wordreach</p>
-        <h1>Groups</h1>
-      </header>
+      <Masthead title="Groups" />
       {profiles && (
         <>
           <Contents profiles={profiles} route={route} />

@@ -1,11 +1,12 @@
 import type { LessonBlock } from '../lesson/index.ts';
+import { isWide } from './out/printed-part.ts';
 
 /** A piece of the lesson as the teacher's key has it; what pupils are to write stands on a line. */
 export function BlockView({ block }: { block: LessonBlock }) {
   const { title, layout, columns, rows, note } = block;
   const shows = columns[0]!.shows;
   return (
-    <div class="lesson-block">
+    <div class={`lesson-block${isWide(block) ? ' lesson-wide' : ''}`}>
       {title && <h3>{title}</h3>}
       {note && <p class="lesson-note">{note}</p>}
       {layout === 'table' ? (

@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import { StorageFault } from '../host/store-item.ts';
 import { FaultNote } from '../ui/fault-note.tsx';
+import { Masthead } from '../ui/masthead.tsx';
 import '../ui/page.css';
 import '../ui/wide-page.css';
 import { readAddress } from './lesson-address.ts';
@@ -22,10 +23,7 @@ export function LessonPage() {
   const found = stored?.passages.find(({ id }) => id === passage) ?? null;
   return (
     <div class="page lesson">
-      <header class="masthead">
-        <p class="brand">Wordreach</p>
-        <h1>Lesson</h1>
-      </header>
+      <Masthead title="Lesson" />
       <main tabIndex={-1}>
         {tools === 'failed' ? (
           <p class="note" role="alert">

@@ -98,18 +98,20 @@ export function PartView({ part, choices, reads, onChange, onAgain }: PartViewPr
             </div>
           )}
           {says && <p class="lesson-says">{says}</p>}
-          {blocks.map((block, i) =>
-            writing ? (
-              <BlockEditor
-                key={block.id}
-                block={block}
-                reads={reads}
-                onChange={(changed) => edit(i, changed)}
-              />
-            ) : (
-              <BlockView key={block.id} block={block} />
-            ),
-          )}
+          <div class={writing ? 'lesson-writing' : 'lesson-blocks'}>
+            {blocks.map((block, i) =>
+              writing ? (
+                <BlockEditor
+                  key={block.id}
+                  block={block}
+                  reads={reads}
+                  onChange={(changed) => edit(i, changed)}
+                />
+              ) : (
+                <BlockView key={block.id} block={block} />
+              ),
+            )}
+          </div>
         </>
       )}
     </section>

@@ -1,4 +1,4 @@
-import type { PrintedBlock, PrintedPart } from './printed-part.ts';
+import { isWide, type PrintedBlock, type PrintedPart } from './printed-part.ts';
 
 export interface LessonPaperProps {
   /** `Lesson for Herons`; on the key alone, since a sheet needs no label of the group. */
@@ -21,9 +21,11 @@ export function LessonPaper({ title, nameLine, parts, source }: LessonPaperProps
       {parts.map(({ id, title, blocks }) => (
         <section key={id} class="paper-part">
           <h2>{title}</h2>
-          {blocks.map((block) => (
-            <Block key={block.id} {...block} />
-          ))}
+          <div class="paper-blocks">
+            {blocks.map((block) => (
+              <Block key={block.id} {...block} />
+            ))}
+          </div>
         </section>
       ))}
       {source && <footer>{source}</footer>}
@@ -31,10 +33,11 @@ export function LessonPaper({ title, nameLine, parts, source }: LessonPaperProps
   );
 }
 
-function Block({ title, layout, note, columns, rows }: PrintedBlock) {
+function Block(block: PrintedBlock) {
+  const { title, layout, note, columns, rows } = block;
   const { blank, forTeacher } = columns[0]!;
   return (
-    <div class="paper-block">
+    <div class={`paper-block${isWide(block) ? ' paper-wide' : ''}`}>
       {title && <h3>{title}</h3>}
       {note && <p class="paper-note">{note}</p>}
       {layout === 'table' ? (

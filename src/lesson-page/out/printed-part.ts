@@ -19,6 +19,20 @@ export interface PrintedBlock extends Pick<LessonBlock, 'id' | 'title' | 'layout
   readonly rows: readonly (readonly string[])[];
 }
 
+/** Long cells and many columns want the whole width; other pieces may stand side by side. */
+export function isWide({
+  layout,
+  columns,
+  rows,
+}: Pick<PrintedBlock, 'layout' | 'rows'> & { readonly columns: readonly unknown[] }): boolean {
+  if (layout !== 'table') return true;
+  const longest = columns.map((_, i) => Math.max(0, ...rows.map((row) => row[i]?.length ?? 0)));
+  return columns.length > 4 || longest.reduce((sum, length) => sum + length, 0) > NARROW;
+}
+
+/** Letters in a row that fit into half a page at the usual size. */
+const NARROW = 22;
+
 export interface PrintedPart {
   readonly id: string;
   readonly title: string;

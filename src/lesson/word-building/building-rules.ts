@@ -9,6 +9,9 @@ export const changeRules: Readonly<Record<SpellingChange, string>> = {
   'y-to-i': 'A y after a consonant becomes i before an ending, unless the ending begins with i.',
 };
 
+/** Before -ly, which begins with no vowel, -le is another matter: simple, simply. */
+export const leRule = 'A base that ends in -le loses its e before -ly.';
+
 /** The same in few words, for a row of the key. */
 export const changeNames: Readonly<Record<SpellingChange, string>> = {
   none: 'no change',

@@ -4,7 +4,7 @@ import { soundName } from '../../marks/sound-names.ts';
 import type { LessonInput } from '../lesson-input.ts';
 import type { LessonBlock, PartMaker } from '../lesson-part.ts';
 import type { Picker } from '../picker.ts';
-import { affixMeanings, changeNames, changeRules } from './building-rules.ts';
+import { affixMeanings, changeNames, changeRules, leRule } from './building-rules.ts';
 import { type BuiltWord, builtWords } from './built-words.ts';
 import { wrongSpellings } from './wrong-spellings.ts';
 
@@ -135,7 +135,10 @@ function ruleOf(what: PatternId, words: readonly BuiltWord[], { known }: LessonI
   const name = affix.kind === 'prefix' ? `${letters}-` : `-${letters}`;
   const changed = words.find((built) => built.affix.change !== 'none');
   const meaning = affixMeanings[name] ?? `${name} is added to a word there is.`;
-  const change = changed ? ` ${changeRules[changed.affix.change]} ${show(changed)}.` : '';
+  const rule =
+    changed &&
+    (changed.affix.text === 'ly' && changed.base.endsWith('le') ? leRule : changeRules[changed.affix.change]);
+  const change = changed ? ` ${rule} ${show(changed)}.` : '';
   // A word that only ends alike: the s of bus is no ending.
   const alike = known.words.find(
     ({ word, reading, homograph }) =>
