@@ -28,7 +28,7 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
   'lesson-page': ['analyze', 'lesson', 'ui', 'host', 'passage', 'print'],
   swap: ['analyze'],
   data: ['analyze', 'swap', 'lesson'],
-  cli: ['analyze', 'swap', 'lesson'],
+  cli: ['analyze', 'swap', 'lesson', 'files'],
 };
 const LONGEST_FILE = 300;
 

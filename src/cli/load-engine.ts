@@ -2,12 +2,18 @@ import { existsSync, readFileSync } from 'node:fs';
 import { type Analyzer, createAnalyzer, openGuesser, openLexicon } from '../analyze/index.ts';
 import { InputError } from './run-command.ts';
 
+const table = new URL('../../public/data/lexicon.bin', import.meta.url);
+const model = new URL('../../public/data/guess.bin', import.meta.url);
+
 /** An analyser over the word table and the guessing model that `npm run data` makes. Throws `InputError` when there is none yet. */
 export function loadEngine(): Analyzer {
-  const table = new URL('../../public/data/lexicon.bin', import.meta.url);
-  const model = new URL('../../public/data/guess.bin', import.meta.url);
+  expectTable();
+  return createAnalyzer(openLexicon(readFileSync(table)), openGuesser(readFileSync(model)));
+}
+
+/** Throws `InputError` when there is no word table yet. */
+export function expectTable(): void {
   if (!existsSync(table) || !existsSync(model)) {
     throw new InputError('There is no word table yet: make it with `npm run data`, then try again.');
   }
-  return createAnalyzer(openLexicon(readFileSync(table)), openGuesser(readFileSync(model)));
 }

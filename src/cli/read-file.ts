@@ -9,8 +9,15 @@ export function resolvePath(path: string): string {
 
 /** The text of a UTF-8 file, or of stdin for `-`. Throws `InputError` when it cannot be read. */
 export function readText(path: string): string {
+  return readBytes(path)
+    .toString('utf8')
+    .replace(/^\ufeff/, '');
+}
+
+/** What is in a file, or in stdin for `-`. Throws `InputError` when it cannot be read. */
+export function readBytes(path: string): Buffer {
   try {
-    return readFileSync(path === '-' ? 0 : resolvePath(path), 'utf8').replace(/^\ufeff/, '');
+    return readFileSync(path === '-' ? 0 : resolvePath(path));
   } catch (error) {
     const code = error instanceof Error && 'code' in error ? String(error.code) : 'unknown error';
     throw new InputError(`${path}: ${reasons[code] ?? `cannot be read (${code}).`}`);

@@ -50,11 +50,11 @@ test.each([
   ['a fragment is a page', 'just words', 'just words'],
   ['nothing is nothing', '', ''],
 ])('%s', (_, html, expected) => {
-  expect(readHtml(html)).toBe(expected);
+  expect(readHtml(html).text).toBe(expected);
 });
 
 test('a page may nest as deep as it likes', () => {
-  expect(readHtml(`${'<div>'.repeat(20_000)}gull`)).toBe('gull');
+  expect(readHtml(`${'<div>'.repeat(20_000)}gull`).text).toBe('gull');
 });
 
 test('scripts of the page do not run', () => {
@@ -62,4 +62,12 @@ test('scripts of the page do not run', () => {
     '<script>globalThis.ranFromPage = true</script><img src="x" onerror="globalThis.ranFromPage = true">',
   );
   expect('ranFromPage' in globalThis).toBe(false);
+});
+
+test.each([
+  ['<title>The Marigold\n is late</title><h1>News</h1>', 'The Marigold is late'],
+  ['<title> </title><p>x<h1>The <i>storm</i></h1>', 'The storm'],
+  ['<p>Wind', ''],
+])('the title of %j', (html, title) => {
+  expect(readHtml(html).title).toBe(title);
 });

@@ -18,23 +18,40 @@ const INLINE = new Set(
 
 const PARAGRAPH_SEPARATOR = '\u2029';
 
+/** What a page says. */
+export interface PageText {
+  /** Its title, else its first heading; empty when it has neither. */
+  readonly title: string;
+  readonly text: string;
+}
+
 /**
  * The text of an HTML page as a reader sees it, a blank line between blocks; without scripts, styles, code,
  * form fields and what is hidden by attribute. Style sheets are not read and nothing is loaded or run.
  */
-export function readHtml(html: string): string {
+export function readHtml(html: string): PageText {
   const window = new Window({
     settings: { disableCSSFileLoading: true, disableJavaScriptFileLoading: true },
   });
   try {
-    return textOf(new window.DOMParser().parseFromString(html, 'text/html'))
+    const document = new window.DOMParser().parseFromString(html, 'text/html');
+    const text = textOf(document)
       .replace(/ +/g, ' ')
       .split(/\s*\u2029\s*/)
       .filter((block) => block !== '')
       .join('\n\n');
+    return { title: titleOf(document), text };
   } finally {
     window.close();
   }
+}
+
+function titleOf(document: Document): string {
+  const [title] = ['title', 'h1']
+    .map((name) => document.getElementsByTagName(name)[0]?.textContent ?? '')
+    .map((says) => says.replace(/\s+/g, ' ').trim())
+    .filter((says) => says !== '');
+  return title ?? '';
 }
 
 /** Kept on a stack of its own, because pages nest deeper than calls may. */

@@ -4,17 +4,21 @@ export class InputError extends Error {
 }
 
 /**
- * Runs a command: prints the text it gives, or, for what the caller can put right, one sentence to stderr
+ * Runs a command: prints the text it gives (nothing where it printed by itself), or, for what the caller can put right, one sentence to stderr
  * and exit code 2 with nothing printed. Any other error is our bug and is thrown. A reader that stops
  * early (`| head`) ends the command quietly.
  */
-export async function runCommand(usage: string, command: () => Promise<string> | string): Promise<void> {
+export async function runCommand(
+  usage: string,
+  command: () => Promise<string | undefined> | string,
+): Promise<void> {
   process.stdout.on('error', (error: NodeJS.ErrnoException) => {
     if (error.code !== 'EPIPE') throw error;
     process.exit(0);
   });
   try {
-    process.stdout.write(`${(await command()).trimEnd()}\n`);
+    const text = await command();
+    if (text !== undefined) process.stdout.write(`${text.trimEnd()}\n`);
   } catch (error) {
     const problem = explain(error, usage);
     if (problem === null) throw error;

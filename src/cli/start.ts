@@ -69,7 +69,7 @@ async function takePictures(browser: ExtensionBrowser, page: Page): Promise<stri
 
 function report(): string {
   const loaded = loadGroup(path('profiles/groups/herons.json'));
-  const counts = countWords(readHtml(story));
+  const counts = countWords(readHtml(story).text);
   return describeReport(
     vet(counts, createJudge(loadEngine(), loaded.compiled)),
     loaded,

@@ -1,39 +1,44 @@
 import { basename } from 'node:path';
-import { parseArgs } from 'node:util';
 import { createJudge, vet } from '../analyze/index.ts';
 import { countWords } from './count-words.ts';
 import { describeReport } from './describe-report.ts';
-import { loadEngine } from './load-engine.ts';
-import { loadGroup } from './load-group.ts';
-import { readText } from './read-file.ts';
+import { explainFault } from './explain-fault.ts';
+import { findTexts } from './find-texts.ts';
+import { expectTable, loadEngine } from './load-engine.ts';
+import { type LoadedGroup, loadGroup } from './load-group.ts';
+import { openText } from './open-text.ts';
+import { readBytes } from './read-file.ts';
+import { readVetOptions, VET_HELP, VET_USAGE } from './read-vet-options.ts';
 import { InputError, runCommand } from './run-command.ts';
 import { openTerminal } from './terminal.ts';
+import { vetLines } from './vet-lines.ts';
+import { vetMany } from './vet-many.ts';
 
-const usage = 'Usage: npm run --silent vet -- --group GROUPFILE [--json] TEXTFILE|HTMLFILE|-';
-
-await runCommand(usage, async () => {
-  const { values, positionals } = parseArgs({
-    allowPositionals: true,
-    options: { json: { type: 'boolean', default: false }, group: { type: 'string' } },
-  });
-  const [source, ...others] = positionals;
-  if (values.group === undefined) throw new InputError(`No group given.\n${usage}`);
-  if (source === undefined || others.length > 0) throw new InputError(`Give one text to vet.\n${usage}`);
-  const loaded = loadGroup(values.group);
-  const content = readText(source);
-  const counts = countWords(isHtml(source, content) ? await textOf(content) : content);
-  const report = vet(counts, createJudge(loadEngine(), loaded.compiled));
-  if (values.json) return JSON.stringify(report, null, 2);
-  return describeReport(report, loaded, source === '-' ? 'stdin' : basename(source), openTerminal());
+await runCommand(VET_USAGE, async () => {
+  const options = readVetOptions(process.argv.slice(2));
+  if (options.help) return VET_HELP;
+  const groups = options.groups.map(loadGroup);
+  expectTable();
+  if (options.jsonl) return vetLines(options, groups);
+  const paths = await findTexts(options.sources);
+  if (paths.length === 1 && groups.length === 1 && options.out === null)
+    return vetOne(paths[0]!, groups[0]!, options.json);
+  if (options.json)
+    throw new InputError(`--json is the report of one text, and there are ${paths.length}; give --out json.`);
+  return vetMany(paths, options, groups);
 });
 
-/** The parser takes longer to load than most texts to vet, so only pages wait for it. */
-async function textOf(html: string): Promise<string> {
-  const { readHtml } = await import('./read-html.ts');
-  return readHtml(html);
-}
-
-/** By its name, or by how it begins when it comes through stdin. */
-function isHtml(source: string, content: string): boolean {
-  return /\.x?html?$/i.test(source) || /^\s*(<!doctype html|<html)/i.test(content);
+/** The whole report of one text, without the time a thread takes to start. */
+async function vetOne(path: string, loaded: LoadedGroup, json: boolean): Promise<string | undefined> {
+  const engine = loadEngine();
+  try {
+    const { text } = await openText(path, readBytes(path), engine);
+    const report = vet(countWords(text), createJudge(engine, loaded.compiled));
+    if (json) return JSON.stringify(report, null, 2);
+    return describeReport(report, loaded, path === '-' ? 'stdin' : basename(path), openTerminal());
+  } catch (error) {
+    process.stderr.write(`${path}: ${explainFault(error, path)}\n`);
+    process.exitCode = 1;
+    return undefined;
+  }
 }

@@ -1,0 +1,103 @@
+import {
+  type Climber,
+  climbText,
+  compileGroup,
+  createClimber,
+  createJudge,
+  type Judge,
+  vet,
+} from '../analyze/index.ts';
+import type { WordKey } from '../analyze/types.ts';
+import { countWords } from './count-words.ts';
+import { describePattern } from './describe-pattern.ts';
+import { explainFault } from './explain-fault.ts';
+import { loadEngine } from './load-engine.ts';
+import { openText } from './open-text.ts';
+import { readBytes } from './read-file.ts';
+import type { GroupReport, TextRecord, VettedGroup } from './text-record.ts';
+
+/** What a vetter is made for; plain data, so that it can be sent to another thread. */
+export interface VetterSettings {
+  readonly groups: readonly VettedGroup[];
+  /** Whether reports list every word. */
+  readonly words: boolean;
+}
+
+/** Vets one text after another for the same groups. */
+export interface Vetter {
+  /** A file; what is wrong with it is its record. */
+  vetFile(path: string): Promise<TextRecord>;
+  vetText(text: string): GroupReport[];
+}
+
+/** After so many distinct words, text by text, what was learnt of words is forgotten, so that it never fills the memory. */
+const FORGET_AFTER = 300_000;
+
+/** Makes a vetter over the word table. Throws `InputError` when there is none yet. */
+export function createVetter({ groups, words }: VetterSettings): Vetter {
+  const engine = loadEngine();
+  let judges = groups.map(makeJudge);
+  let known = 0;
+
+  function makeJudge({ group, sequence }: VettedGroup): { judge: Judge; climber: Climber } {
+    const judge = keepTaught(createJudge(engine, compileGroup(group, sequence)));
+    return { judge, climber: createClimber(engine, group, sequence) };
+  }
+
+  function vetText(text: string): GroupReport[] {
+    const counts = countWords(text);
+    if (known > FORGET_AFTER) {
+      judges = groups.map(makeJudge);
+      known = 0;
+    }
+    known += counts.words.size;
+    return groups.map(({ group, sequence }, n) => {
+      const { judge, climber } = judges[n]!;
+      const report = vet(counts, judge);
+      const climb = climbText(counts, climber);
+      return {
+        group: group.name,
+        sequence: sequence?.id ?? null,
+        step: group.step,
+        tally: report.tally,
+        reaches95: climb.withHelp,
+        reaches99: climb.alone,
+        gaps: report.gaps.map(({ pattern, ...gap }) => ({
+          pattern,
+          label: describePattern(pattern),
+          ...gap,
+        })),
+        ...(words ? { words: report.words } : {}),
+      };
+    });
+  }
+
+  async function vetFile(path: string): Promise<TextRecord> {
+    try {
+      const { title, text } = await openText(path, readBytes(path), engine);
+      return { text: path, title, reports: vetText(text) };
+    } catch (error) {
+      return { text: path, error: explainFault(error, path) };
+    }
+  }
+
+  return { vetFile, vetText };
+}
+
+/** The same judge, which keeps what gaps are found with: making it anew for each takes longer than to judge a short text. */
+function keepTaught(judge: Judge): Judge {
+  return Object.assign((key: WordKey) => judge(key), {
+    group: judge.group,
+    lacks: remember(judge.lacks),
+    ifTaught: remember(judge.ifTaught),
+  });
+}
+
+function remember<V extends object>(find: (key: string) => V): (key: string) => V {
+  const known = new Map<string, V>();
+  return (key) => {
+    const value = known.get(key) ?? find(key);
+    known.set(key, value);
+    return value;
+  };
+}

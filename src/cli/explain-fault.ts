@@ -1,0 +1,10 @@
+import { FileFault } from '../files/file-fault.ts';
+import { InputError } from './run-command.ts';
+
+/** What is wrong with a file, in a sentence without the file's name. */
+export function explainFault(error: unknown, path: string): string {
+  if (error instanceof FileFault) return error.message;
+  if (error instanceof InputError) return error.message.replace(`${path}: `, '');
+  const reason = error instanceof Error ? error.message : String(error);
+  return `cannot be read (${reason}); get it again, or give its text as a txt file.`;
+}

@@ -1,0 +1,67 @@
+import { basename } from 'node:path';
+import type { Analyzer } from '../analyze/index.ts';
+import { decodeText, isText } from '../files/decode-text.ts';
+import { FileFault } from '../files/file-fault.ts';
+
+/** What a file says, whatever kind it is. */
+export interface OpenedText {
+  readonly title: string;
+  readonly text: string;
+}
+
+/** The endings of the files that are read where a folder is given. */
+export const TEXT_ENDINGS = ['txt', 'md', 'html', 'htm', 'xhtml', 'docx', 'pdf', 'epub'] as const;
+
+/**
+ * Opens the bytes of a file, or of stdin for `-`: what it is says its beginning, else its ending, else it is plain text.
+ * What a kind needs takes longer to load than most texts to vet, so it is loaded with the first file of that kind.
+ * The engine tells the words that lines of a PDF divide. Rejects with `FileFault`.
+ */
+export async function openText(path: string, bytes: Uint8Array, engine: Analyzer): Promise<OpenedText> {
+  const name = path === '-' ? 'stdin' : basename(path).replace(/(?<=.)\.[^.]+$/, '');
+  const { title, text } = await readAs(kindOf(path, bytes), bytes, engine);
+  return { title: title || name, text };
+}
+
+type Kind = 'text' | 'page' | 'docx' | 'pdf' | 'epub';
+
+async function readAs(kind: Kind, bytes: Uint8Array, engine: Analyzer): Promise<OpenedText> {
+  switch (kind) {
+    case 'page':
+      return (await import('./read-html.ts')).readHtml(decodeText(bytes, charsetOf(bytes)));
+    case 'docx':
+      return (await import('./read-docx.ts')).readDocx(bytes);
+    case 'pdf':
+      return (await import('./read-pdf.ts')).readPdf(bytes, engine);
+    case 'epub':
+      return (await import('./read-epub.ts')).readEpub(bytes);
+    case 'text': {
+      const text = decodeText(bytes);
+      if (!isText(text))
+        throw new FileFault('This file is not a text. Give txt, md, html, docx, pdf or epub.');
+      return { title: '', text };
+    }
+  }
+}
+
+function kindOf(path: string, bytes: Uint8Array): Kind {
+  const ending = /\.([^.]+)$/.exec(path.toLowerCase())?.[1] ?? '';
+  const start = Buffer.from(bytes.subarray(0, 1024)).toString('latin1');
+  if (start.includes('%PDF-')) return 'pdf';
+  if (start.startsWith('PK\x03\x04')) {
+    if (start.includes('mimetypeapplication/epub+zip') || ending === 'epub') return 'epub';
+    if (ending === 'docx') return 'docx';
+    throw new FileFault('This is a packed file of another kind. Unpack it, and give the files inside.');
+  }
+  if (ending === 'docx' || ending === 'pdf' || ending === 'epub')
+    throw new FileFault(`This file is named .${ending} but is something else, or damaged. Get it again.`);
+  return /^x?html?$/.test(ending) || /^\s*(<!doctype html|<html)/i.test(start.replace('\xef\xbb\xbf', ''))
+    ? 'page'
+    : 'text';
+}
+
+/** The charset a page names near its start. */
+function charsetOf(bytes: Uint8Array): string | null {
+  const start = Buffer.from(bytes.subarray(0, 2048)).toString('latin1');
+  return /charset\s*=\s*["']?\s*([\w-]+)/i.exec(start)?.[1] ?? null;
+}

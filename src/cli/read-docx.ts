@@ -1,0 +1,25 @@
+import { zipSync } from 'fflate';
+import mammoth from 'mammoth';
+import { FileFault } from '../files/file-fault.ts';
+import { unpackZip } from '../files/unpack-zip.ts';
+import type { OpenedText } from './open-text.ts';
+import { readHtml } from './read-html.ts';
+
+/** The text of a Word document without its footnotes, titled by its first heading. Rejects with `FileFault`. */
+export async function readDocx(bytes: Uint8Array): Promise<OpenedText> {
+  const { parts } = await unpackZip(bytes, (part) => /\.(xml|rels)$/i.test(part));
+  // Word writes no document types; their entities could be made to grow without end.
+  for (const part of parts.values())
+    if (Buffer.from(part.subarray(0, 4096)).includes('<!DOCTYPE'))
+      throw new FileFault('This is not a document that Word wrote. Save it from Word as .docx.');
+  // Packed anew without the pictures, so that nothing else is ever unpacked.
+  const buffer = Buffer.from(zipSync(Object.fromEntries(parts), { level: 0 }));
+  const html = await mammoth
+    .convertToHtml({ buffer }, { styleMap: ["p[style-name='Title'] => h1:fresh"] })
+    .catch(() => {
+      throw new FileFault('This Word document is damaged. Open it in Word, and save it again.');
+    });
+  return readHtml(
+    html.value.replace(/<li id="(?:foot|end)note-.*?<\/li>|<sup><a href="#(?:foot|end)note-.*?<\/sup>/gs, ''),
+  );
+}

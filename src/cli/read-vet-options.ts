@@ -1,0 +1,79 @@
+import { availableParallelism } from 'node:os';
+import { parseArgs } from 'node:util';
+import { InputError } from './run-command.ts';
+
+export const OUTS = ['text', 'csv', 'json', 'html'] as const;
+export type Out = (typeof OUTS)[number];
+
+/** What the caller of `vet` wants. */
+export interface VetOptions {
+  readonly help: boolean;
+  readonly groups: readonly string[];
+  readonly sources: readonly string[];
+  /** Null: a whole report of one text, a table of several. */
+  readonly out: Out | null;
+  /** The whole report of one text, as JSON. */
+  readonly json: boolean;
+  readonly jsonl: boolean;
+  readonly words: boolean;
+  readonly jobs: number;
+}
+
+export const VET_USAGE =
+  'Usage: npm run --silent vet -- --group GROUPFILE [--out csv|json|html|text] FILE|FOLDER|PATTERN|-   (--help says more)';
+
+export const VET_HELP = `${VET_USAGE}
+
+Vets texts for groups: txt, md, html, docx, pdf and epub; a folder stands for all of them in it
+and below, a pattern in quotation marks ('news/*.txt') for what it finds, - for stdin.
+
+  --group FILE     a group file; several may be given: every text is vetted for each
+  --out KIND       csv, json, html or text: a line, record or row for each text and group; without
+                   it one text has a whole report, several have a line each
+  --json           the whole report of one text for one group, as JSON
+  --jsonl          JSON lines from stdin to stdout: {"id","text"} or {"id","html"} is answered with
+                   {"id","reports"} or {"id","error"}, in the same order, as soon as it is done
+  --words          reports of --out json and --jsonl list every word
+  --jobs N         threads, as many as there are processors where it is not given
+
+Exit code: 0 all texts were read; 1 some could not be, each with a line on stderr (in --jsonl with
+its answer); 2 wrong use, nothing was done; 130 stopped by Ctrl-C, what was printed is whole.`;
+
+/** Reads the arguments of `vet`. Throws `InputError` for what does not go together, `TypeError` for options it does not know. */
+export function readVetOptions(args: readonly string[]): VetOptions {
+  const { values, positionals: sources } = parseArgs({
+    args: [...args],
+    allowPositionals: true,
+    options: {
+      help: { type: 'boolean', default: false },
+      group: { type: 'string', multiple: true, default: [] },
+      out: { type: 'string' },
+      json: { type: 'boolean', default: false },
+      jsonl: { type: 'boolean', default: false },
+      words: { type: 'boolean', default: false },
+      jobs: { type: 'string', default: String(availableParallelism()) },
+    },
+  });
+  const { help, group: groups, json, jsonl, words } = values;
+  const out = OUTS.find((one) => one === values.out) ?? null;
+  const jobs = Number(values.jobs);
+  const refuse = (problem: string): never => {
+    throw new InputError(`${problem}\n${VET_USAGE}`);
+  };
+  if (!help) {
+    if (groups.length === 0) refuse('No group given.');
+    if (values.out !== undefined && out === null) refuse(`There is no --out ${values.out}.`);
+    if (!Number.isInteger(jobs) || jobs < 1) refuse('Give --jobs as a whole number from 1 on.');
+    if (jsonl && (sources.length > 0 || out !== null || json))
+      refuse(
+        'With --jsonl the texts come on stdin and go to stdout as JSON lines; leave files, --out and --json.',
+      );
+    if (!jsonl && sources.length === 0) refuse('Give a text to vet.');
+    if (sources.includes('-') && (sources.length > 1 || groups.length > 1 || out !== null))
+      refuse('Text on stdin (-) has a whole report for one group; give --json or nothing with it.');
+    if (json && (out !== null || groups.length > 1))
+      refuse('--json is the whole report of one text for one group; give --out json for more.');
+    if (words && !jsonl && out !== 'json') refuse('--words goes with --out json or --jsonl.');
+  }
+  return { help, groups, sources, out, json, jsonl, words, jobs };
+}

@@ -1,0 +1,85 @@
+import { Readable, type Writable } from 'node:stream';
+import { pipeline } from 'node:stream/promises';
+import { Worker } from 'node:worker_threads';
+import type { VetterSettings } from './create-vetter.ts';
+import type { VetAnswer, VetTask } from './vet-worker.ts';
+import { createWorkerPool } from './worker-pool.ts';
+
+/** How a run of many texts goes. */
+export interface Run<Task extends VetTask, Answer extends VetAnswer> {
+  readonly tasks: Iterable<Task> | AsyncIterable<Task>;
+  readonly settings: VetterSettings;
+  readonly jobs: number;
+  /** What to answer to a task over which its thread has ended. */
+  fail(task: Task, reason: string): Answer;
+  /** What to print before, for each answer, and behind. */
+  readonly head: string;
+  print(answer: Answer): string;
+  foot(): string;
+  readonly output: Writable;
+  /** Stops the run: tasks under way are dropped, and what is printed has its foot all the same. */
+  readonly signal: AbortSignal;
+}
+
+/** Tasks are taken so far ahead of what is printed, for each thread: enough that none waits for a long text. */
+const AHEAD = 4;
+/** So much may a thread keep, in megabytes, before it is ended with the text it is at. */
+const MOST_MEMORY = 1024;
+
+/**
+ * Gives tasks to `jobs` threads and prints the answers in the order of the tasks, each as soon as those before it are
+ * printed. Waits where the output waits, and takes no tasks meanwhile.
+ */
+export async function runTasks<Task extends VetTask, Answer extends VetAnswer>({
+  tasks,
+  settings,
+  jobs,
+  fail,
+  head,
+  print,
+  foot,
+  output,
+  signal,
+}: Run<Task, Answer>): Promise<void> {
+  const pool = createWorkerPool<Task, Answer>(() => startWorker(settings), jobs);
+  const stop = (): void => void pool.close();
+  signal.addEventListener('abort', stop);
+  const run = async (task: Task): Promise<Answer | typeof DROPPED> => {
+    try {
+      return await pool.run(task);
+    } catch (error) {
+      return signal.aborted ? DROPPED : fail(task, error instanceof Error ? error.message : String(error));
+    }
+  };
+  const answers = Readable.from(until(signal, tasks)).map(run, { concurrency: jobs * AHEAD });
+  async function* printed(): AsyncGenerator<string> {
+    if (head !== '') yield head;
+    for await (const answer of answers as AsyncIterable<Answer | typeof DROPPED>)
+      if (answer !== DROPPED) yield print(answer);
+    const end = foot();
+    if (end !== '') yield end;
+  }
+  try {
+    await pipeline(printed, output, { end: false });
+  } finally {
+    signal.removeEventListener('abort', stop);
+    await pool.close();
+  }
+}
+
+const DROPPED = Symbol('dropped');
+
+async function* until<T>(signal: AbortSignal, items: Iterable<T> | AsyncIterable<T>): AsyncGenerator<T> {
+  for await (const item of items) {
+    if (signal.aborted) return;
+    yield item;
+  }
+}
+
+function startWorker(settings: VetterSettings): Worker {
+  return new Worker(new URL('./vet-worker.mjs', import.meta.url), {
+    workerData: settings,
+    resourceLimits: { maxOldGenerationSizeMb: MOST_MEMORY },
+    execArgv: [],
+  });
+}

@@ -1,0 +1,48 @@
+import type { Group, PatternId, Sequence, Tally, WordEntry } from '../analyze/types.ts';
+
+/** A group as a file has it, with the sequence it names. */
+export interface VettedGroup {
+  readonly group: Group;
+  readonly sequence: Sequence | null;
+}
+
+/** What a text is to one group: the figures of its report, for tables and programs. */
+export interface GroupReport {
+  /** The group's name. */
+  readonly group: string;
+  /** The sequence's id. */
+  readonly sequence: string | null;
+  readonly step: number;
+  readonly tally: Tally;
+  /** First steps of the sequence at which the text's reach is 95 and 99 percent; null where none is. 0 is before the first. */
+  readonly reaches95: number | null;
+  readonly reaches99: number | null;
+  /** Those that open most first, with their words, the frequent first. */
+  readonly gaps: readonly NamedGap[];
+  /** Every word with its standing, where that was asked for. */
+  readonly words?: readonly WordEntry[];
+}
+
+export interface NamedGap {
+  readonly pattern: PatternId;
+  /** What a teacher would call the pattern. */
+  readonly label: string;
+  readonly opens: number;
+  readonly words: readonly string[];
+}
+
+/** What is known of a text after vetting: a report for each group, in the order of the groups. */
+export interface VettedText {
+  /** The path as it was given or found. */
+  readonly text: string;
+  readonly title: string;
+  readonly reports: readonly GroupReport[];
+}
+
+/** A text that could not be read, with a sentence that says why and what to do. */
+export interface FailedText {
+  readonly text: string;
+  readonly error: string;
+}
+
+export type TextRecord = VettedText | FailedText;

@@ -1,0 +1,31 @@
+import { readLines } from './read-lines.ts';
+import type { VetOptions } from './read-vet-options.ts';
+import { runTasks } from './run-tasks.ts';
+import { stopOnInterrupt } from './stop-on-interrupt.ts';
+import type { VettedGroup } from './text-record.ts';
+import { type AnsweredLine, failLine } from './vet-line.ts';
+
+/** Answers JSON lines on stdin with JSON lines on stdout, in the same order, as they come. */
+export async function vetLines(
+  { words, jobs }: Pick<VetOptions, 'words' | 'jobs'>,
+  groups: readonly VettedGroup[],
+): Promise<undefined> {
+  const { signal, end } = stopOnInterrupt();
+  let done = 0;
+  await runTasks<{ line: string; number: number }, AnsweredLine>({
+    tasks: readLines(process.stdin, signal),
+    settings: { groups: groups.map(({ group, sequence }) => ({ group, sequence })), words },
+    jobs,
+    fail: ({ number }, reason) => failLine(null, number, `this cannot be read (${reason}).`),
+    head: '',
+    print({ json, failed }) {
+      done++;
+      if (failed) process.exitCode = 1;
+      return `${json}\n`;
+    },
+    foot: () => '',
+    output: process.stdout,
+    signal,
+  });
+  end(`${done} lines`);
+}
