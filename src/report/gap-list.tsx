@@ -25,6 +25,6 @@ function nameStep(step: number | null): string {
 }
 
 function nameOpens(opens: number): string {
-  if (opens === 0) return 'opens none by itself';
+  if (opens === 0) return 'only with others';
   return opens === 1 ? 'opens 1 place' : `opens ${opens} places`;
 }

@@ -1,4 +1,4 @@
-import { useRef, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { type Groups, loadGroups, watchGroups } from '../host/groups-store.ts';
 import { loadSequences, watchSequences } from '../host/sequences-store.ts';
 import { nameFile } from '../print/name-file.ts';
@@ -21,6 +21,11 @@ export function ReportPage() {
   const sequences = useWatched(loadSequences, watchSequences);
   const [chosen, setChosen] = useState<string | null>(null);
   const article = useRef<HTMLElement>(null);
+  const title = text !== null && 'title' in text ? text.title : null;
+  // What the browser calls the paper or the PDF too.
+  useEffect(() => {
+    if (title !== null) document.title = `${title} · Wordreach report`;
+  }, [title]);
   const fault = text !== null && 'fault' in text ? text.fault : engine === 'failed' ? NO_TABLE : null;
   const isReady = text !== null && !('fault' in text) && engine !== 'failed' && engine && groups && sequences;
   const groupId = isReady ? pickGroup([chosen, text.groupId], groups) : '';

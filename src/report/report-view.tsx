@@ -52,7 +52,7 @@ export function ReportView({ text, engine, groups, sequences, groupId, article }
         <h2 id="gaps-title">Missing patterns</h2>
         <p class="quiet">
           With the step that teaches each, and how many places of the text become readable if it alone is
-          taught.
+          taught; some open words only together with others.
         </p>
         <GapList gaps={report.gaps} group={judge.group} />
       </section>

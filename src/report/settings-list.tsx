@@ -25,7 +25,7 @@ export function SettingsList({ group, sequence, storyWords }: SettingsListProps)
       <Setting says="Also by sight">{bySight.join(', ')}</Setting>
       <Setting says="Story words of this text">{storyWords.join(', ')}</Setting>
       <Setting says="Names of the group">
-        {names.length > 0 && `${names.length}, taken for names wherever they stand`}
+        {names.length > 0 && `${names.length}, not told here; they are names wherever they stand`}
       </Setting>
       <Setting says="Left out">{skip.join(', ')}</Setting>
       <Setting says="How words are judged">

@@ -220,7 +220,7 @@ describe('a report that leaves', () => {
     const opened = browser.context.waitForEvent('page');
     await panel.getByRole('link', { name: 'Climb and report' }).click();
     const report = await opened;
-    await report.getByText('2, taken for names wherever they stand').waitFor();
+    await report.getByText('2, not told here; they are names wherever they stand').waitFor();
     await report.getByText('Terns follow no sequence, so there are no steps to climb.').waitFor();
     expect(await report.locator('body').textContent()).not.toMatch(/Hesper|Corentin/);
   });
