@@ -61,7 +61,9 @@ export function FitTable({ caption, texts, columns, links = true }: FitTableProp
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: wider than a narrow window, it is scrolled by keyboard too */}
       <section class="shelf-scroll" aria-label="Texts by groups" tabIndex={0}>
         <table class="shelf-table">
-          <caption>{caption}</caption>
+          <caption>
+            <span>{caption}</span>
+          </caption>
           <thead>
             <tr>
               {head('title', 'Text')}

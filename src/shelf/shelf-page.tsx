@@ -147,6 +147,7 @@ function Sheet({ shelf, groups, sequences, mark, route, intake }: SheetProps) {
             {...{ shelf, rank, mark, groupId, wanted, order }}
             groups={groups.groups}
             step={stepOf(groups.groups[groupId]!)}
+            steps={findSequence(sequences, groups.groups[groupId]!.sequence)?.steps.length ?? null}
             onGroup={setPicked}
             onWanted={setWanted}
             onOrder={setOrder}

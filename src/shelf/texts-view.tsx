@@ -26,6 +26,8 @@ interface TextsViewProps {
   readonly onGroup: (id: string) => void;
   /** The group's step within its sequence. */
   readonly step: number;
+  /** How many steps the sequence has; null where the group follows none. */
+  readonly steps: number | null;
   readonly wanted: Wanted;
   readonly onWanted: (wanted: Wanted) => void;
   readonly order: Order;
@@ -34,7 +36,7 @@ interface TextsViewProps {
 
 /** The texts of the shelf in the order in which they fit a group. */
 export function TextsView(props: TextsViewProps) {
-  const { shelf, rank, mark, groups, groupId, step, wanted, order } = props;
+  const { shelf, rank, mark, groups, groupId, step, steps, wanted, order } = props;
   const group = groups[groupId]!;
   const [shown, setShown] = useState(PAGE);
   useEffect(() => setShown(PAGE), [groupId, wanted, order]);
@@ -100,7 +102,8 @@ export function TextsView(props: TextsViewProps) {
         </label>
       </div>
       <p class="quiet" id="mark-hint">
-        Betts (1946; from memory) took 95% of the words for reading with help, 99% for reading alone.
+        {describeStep(step, steps)}Betts (1946; from memory) took 95% of the words for reading with help, 99%
+        for reading alone.
       </p>
       <ShelfFilters texts={shelf.texts} wanted={wanted} onWanted={props.onWanted} found={sorted.length} />
       {shelf.texts.length === 0 && (
@@ -139,4 +142,10 @@ export function TextsView(props: TextsViewProps) {
       )}
     </div>
   );
+}
+
+function describeStep(step: number, steps: number | null): string {
+  return steps === null
+    ? 'The group follows no sequence, so texts read now or not at all. '
+    : `At step ${step} of ${steps}. `;
 }
