@@ -8,6 +8,7 @@ import {
   tokenize,
 } from '../src/analyze/index.ts';
 import { measureClimb } from './climb.ts';
+import { measureDeskTyping } from './desk-typing.ts';
 import { measureLongPage } from './long-page.ts';
 import { measureShelf } from './shelf.ts';
 
@@ -74,6 +75,23 @@ print(
 );
 console.log(
   `  ${page.marked} words marked in ${(page.total / 1000).toFixed(1)} s; after stop the page is ${page.same ? 'as it was' : 'CHANGED'}`,
+);
+
+const desk = await measureDeskTyping();
+print(
+  'work a key takes at the desk, 95th percentile',
+  desk.work.high / 16,
+  `${desk.work.high.toFixed(1)} ms of 16 allowed, median ${desk.work.median.toFixed(1)}; passage of 5,000 words`,
+);
+print(
+  'key to shaded text, 95th percentile',
+  desk.key.high / 16,
+  `${desk.key.high.toFixed(1)} ms, median ${desk.key.median.toFixed(1)}; longest task ${desk.typing.toFixed(0)} ms`,
+);
+print(
+  'longest task when 50,000 words are pasted',
+  desk.pasting / 50,
+  `${desk.pasting.toFixed(0)} ms; shaded after ${desk.shaded.toFixed(0)} ms, counted after ${desk.counted.toFixed(0)} ms`,
 );
 
 function time(work: () => unknown): number {

@@ -1,6 +1,12 @@
 import { defaultKeymap, history, historyKeymap } from '@codemirror/commands';
 import { highlightSelectionMatches, search, searchKeymap } from '@codemirror/search';
-import { Compartment, EditorState, type Extension, RangeSetBuilder } from '@codemirror/state';
+import {
+  Compartment,
+  EditorState,
+  type Extension,
+  RangeSetBuilder,
+  type Transaction,
+} from '@codemirror/state';
 import {
   Decoration,
   type DecorationSet,
@@ -32,6 +38,8 @@ export interface PassageEditorOptions {
   readonly text: string;
   readonly label: string;
   readonly onChange: (text: string) => void;
+  /** The text is to be counted and shown anew: at once after any change but typing, which is waited for. */
+  readonly onSettled: () => void;
   /** The word the cursor stands in; null elsewhere. */
   readonly onWord: (word: PassageWord | null) => void;
   readonly signal: AbortSignal;
@@ -62,12 +70,16 @@ export interface PassageEditor {
   goTo(key: string, n: number): void;
 }
 
+/** Typing has come to rest after so many milliseconds without a key. */
+const REST = 200;
+
 /** Opens the field in `parent`; aborting takes it away. */
 export function createPassageEditor(options: PassageEditorOptions): PassageEditor {
-  const { parent, label, onChange, onWord, signal } = options;
+  const { parent, label, onChange, onSettled, onWord, signal } = options;
   const shading = new Compartment();
   let shade: Shading['shade'] | null = null;
   let told: PassageWord | null = null;
+  let typed: ReturnType<typeof setTimeout> | undefined;
 
   const view = new EditorView({
     parent,
@@ -100,6 +112,11 @@ export function createPassageEditor(options: PassageEditorOptions): PassageEdito
           lang: 'en',
         }),
         EditorView.domEventHandlers({
+          // Who leaves the text, or gives a command, is shown it as it is.
+          blur: () => settle(),
+          keydown: ({ ctrlKey, metaKey }) => {
+            if (ctrlKey || metaKey) settle();
+          },
           paste(event, editor) {
             const html = event.clipboardData?.getData('text/html');
             const text = html ? readPasted(html) : '';
@@ -110,16 +127,31 @@ export function createPassageEditor(options: PassageEditorOptions): PassageEdito
           },
         }),
         EditorView.updateListener.of((update) => {
-          if (update.docChanged) onChange(update.state.doc.toString());
-          if (update.docChanged || update.selectionSet) tellWord();
+          if (update.docChanged) {
+            onChange(update.state.doc.toString());
+            clearTimeout(typed);
+            typed = setTimeout(settle, REST);
+            if (!update.transactions.some(isTyped)) settle();
+          } else if (update.selectionSet) tellWord();
         }),
         lineKinds,
         shading.of([]),
       ],
     }),
   });
-  signal.addEventListener('abort', () => view.destroy(), { once: true });
+  const end = (): void => {
+    settle();
+    view.destroy();
+  };
+  signal.addEventListener('abort', end, { once: true });
 
+  function settle(): void {
+    if (typed === undefined) return;
+    clearTimeout(typed);
+    typed = undefined;
+    onSettled();
+    tellWord();
+  }
   function tellWord(): void {
     const word = shade && wordAt(view.state, view.state.selection.main.head, shade);
     if (word?.from === told?.from && word?.to === told?.to && word?.text === told?.text) return;
@@ -181,6 +213,10 @@ export function createPassageEditor(options: PassageEditorOptions): PassageEdito
       if (place) select(place);
     },
   };
+}
+
+function isTyped(change: Transaction): boolean {
+  return change.isUserEvent('input.type') || change.isUserEvent('delete');
 }
 
 function withCapital(text: string, like: string): string {

@@ -7,16 +7,18 @@ interface PassageFieldProps {
   readonly text: string;
   readonly shading: Shading | null;
   readonly onText: (text: string) => void;
+  /** Typing has come to rest: time to count and to show. */
+  readonly onSettled: () => void;
   readonly onWord: (word: PassageWord | null) => void;
   readonly ready: (editor: PassageEditor) => void;
 }
 
 /** The field a passage is adapted in, shaded while it is written. */
-export function PassageField({ label, text, shading, onText, onWord, ready }: PassageFieldProps) {
+export function PassageField({ label, text, shading, onText, onSettled, onWord, ready }: PassageFieldProps) {
   const parent = useRef<HTMLDivElement>(null);
   const editor = useRef<PassageEditor | null>(null);
-  const calls = useRef({ onText, onWord });
-  calls.current = { onText, onWord };
+  const calls = useRef({ onText, onSettled, onWord });
+  calls.current = { onText, onSettled, onWord };
   useEffect(() => {
     const controller = new AbortController();
     editor.current = createPassageEditor({
@@ -24,6 +26,7 @@ export function PassageField({ label, text, shading, onText, onWord, ready }: Pa
       text,
       label,
       onChange: (changed) => calls.current.onText(changed),
+      onSettled: () => calls.current.onSettled(),
       onWord: (word) => calls.current.onWord(word),
       signal: controller.signal,
     });

@@ -1,14 +1,12 @@
 import { useCallback, useEffect, useMemo, useRef, useState } from 'preact/hooks';
-import { splitKey, vet } from '../analyze/index.ts';
+import { splitKey } from '../analyze/index.ts';
 import type { Groups } from '../host/groups-store.ts';
 import { changeChosen } from '../host/groups-store.ts';
 import { deletePassage, loadPassage, type Passage, type StoryWord } from '../host/passages-store.ts';
 import type { Sequences } from '../host/sequences-store.ts';
 import { StorageFault } from '../host/store-item.ts';
-import { countWords } from '../passage/count-words.ts';
 import { createLineShader } from '../passage/shade-line.ts';
 import { setVersion, versionFor } from '../passage/versions.ts';
-import { judgeWithStoryWords } from '../passage/with-story-words.ts';
 import { OutMenu } from '../print/out-menu.tsx';
 import { GapList } from '../ui/gap-list.tsx';
 import { Reach } from '../ui/reach.tsx';
@@ -24,6 +22,7 @@ import { SourceFields } from './source-fields.tsx';
 import { StoryWords } from './story-words.tsx';
 import { noteSaved, openPassage, type WantedSwap } from './use-desk.ts';
 import { useJudge } from './use-judge.ts';
+import { useReport } from './use-report.ts';
 import { WordView } from './word-view.tsx';
 
 const AS_FOUND = 'as-found';
@@ -40,7 +39,7 @@ interface PassageViewProps {
 
 /** One passage: its text as the chosen group is to read it, with what stands in the way. */
 export function PassageView({ id, groups, sequences, swap, onParted }: PassageViewProps) {
-  const { passage, change, isGone, fault } = usePassage(id, onParted);
+  const { passage, change, keep, show, isGone, fault } = usePassage(id, onParted);
   const [groupId, setGroupId] = useState(groups.chosen);
   const [beside, setBeside] = useState('');
   const [longest, setLongest] = useState<number | null>(null);
@@ -51,16 +50,13 @@ export function PassageView({ id, groups, sequences, swap, onParted }: PassageVi
   const group = groups.groups[groupId] ?? null;
   const isBeside = beside !== '' && beside !== groupId;
   const { judge, engine, failed } = useJudge(group, sequences);
-  const shade = useMemo(() => judge && createLineShader(judge), [judge]);
+  const judging = useMemo(() => judge && { judge, shade: createLineShader(judge) }, [judge]);
+  const shade = judging?.shade ?? null;
   const version = passage && versionFor(passage, groupId);
   const text = version?.text ?? '';
   // A story word counts as by sight in this passage, and nowhere else.
   const storyWords = useMemo(() => version?.storyWords.map(({ word }) => word) ?? [], [version?.storyWords]);
-  const report = useMemo(
-    () =>
-      judge && shade && version ? vet(countWords(text, shade), judgeWithStoryWords(judge, storyWords)) : null,
-    [judge, shade, text, version, storyWords],
-  );
+  const report = useReport(version?.text ?? null, judging, storyWords);
   useEffect(() => {
     if (!swap || !shade || !editor.current || made.current === swap) return;
     made.current = swap;
@@ -72,7 +68,7 @@ export function PassageView({ id, groups, sequences, swap, onParted }: PassageVi
   if (!passage || !version) return <p class="note">Opening the passage…</p>;
 
   const write = (changed: string): void =>
-    change((now) => setVersion(now, groupId, (kept) => ({ ...kept, text: changed })));
+    keep((now) => setVersion(now, groupId, (kept) => ({ ...kept, text: changed })));
   const addStoryWords = (words: readonly StoryWord[]): void =>
     change((now) =>
       setVersion(now, groupId, (kept) => ({
@@ -182,6 +178,7 @@ export function PassageView({ id, groups, sequences, swap, onParted }: PassageVi
               text={text}
               shading={shade && { shade, longest }}
               onText={write}
+              onSettled={show}
               onWord={setWord}
               ready={(made) => {
                 editor.current = made;
@@ -248,6 +245,9 @@ function usePassage(
   /** Why it is not saved at present. */
   fault: string | null;
   change: (change: (passage: Passage) => Passage) => void;
+  /** Changes it without showing it: at each key that would take too long. */
+  keep: (change: (passage: Passage) => Passage) => void;
+  show: () => void;
 } {
   const [passage, setPassage] = useState<Passage | null>(null);
   const [isGone, setGone] = useState(false);
@@ -284,9 +284,11 @@ function usePassage(
     });
     return () => controller.abort();
   }, [id]);
+  const keep = useCallback((how: (passage: Passage) => Passage) => keeper.current?.change(how), []);
+  const show = useCallback(() => setPassage(keeper.current?.passage() ?? null), []);
   const change = useCallback((how: (passage: Passage) => Passage) => {
-    keeper.current?.change(how);
-    setPassage(keeper.current?.passage() ?? null);
+    keep(how);
+    show();
   }, []);
-  return { passage, isGone, fault, change };
+  return { passage, isGone, fault, change, keep, show };
 }

@@ -17,7 +17,7 @@ export interface ShadedLine extends CutLine {
 /** Gives the words of a line; lines are remembered, so that typing costs one line. */
 export function createLineShader(judge: Judge): (line: string) => ShadedLine {
   const known = new Map<string, ShadedLine>();
-  const MOST = 5000;
+  const MOST = 20_000;
   return (line) => {
     const before = known.get(line);
     if (before) return before;

@@ -1,0 +1,149 @@
+import { readFileSync } from 'node:fs';
+import type { Page } from 'playwright-core';
+import { findChromium } from '../src/cli/find-chromium.ts';
+import { launchExtension } from '../src/cli/launch-extension.ts';
+
+/** In milliseconds. */
+export interface TypingFigures {
+  /** From a key to the end of the task in which the text is changed and shaded. */
+  readonly key: Spread;
+  /** The part of it that the main thread works on script, style and layout, whatever else the machine does. */
+  readonly work: Spread;
+  /** The longest task while the keys are typed, and when the long text is pasted; 0 when none took 50. */
+  readonly typing: number;
+  readonly pasting: number;
+  /** From the long paste to the first shaded word of it, and to the reach of all of it. */
+  readonly shaded: number;
+  readonly counted: number;
+}
+
+/** The middle and the 95th percentile. */
+export interface Spread {
+  readonly median: number;
+  readonly high: number;
+}
+
+const KEYS = 200;
+const WORK = ['ScriptDuration', 'LayoutDuration', 'RecalcStyleDuration'];
+
+/**
+ * Types 200 keys into the middle of a passage of 5,000 words on the desk, in a real Chromium, then pastes 50,000 words.
+ */
+export async function measureDeskTyping(): Promise<TypingFigures> {
+  const browser = await launchExtension({ executable: findChromium(), headless: true, sealed: true });
+  const desk = await browser.context.newPage();
+  await desk.goto(`chrome-extension://${browser.id}/desk.html`);
+  await watchTasks(desk);
+  await desk.getByLabel('Text', { exact: true }).fill(longText(5000));
+  await desk.getByRole('button', { name: 'Put it on the desk' }).click();
+  await desk.waitForSelector('.reach-figure');
+  const field = desk.getByRole('textbox', { name: /^Text for/ });
+  await field.press('Control+Home');
+  for (let page = 0; page < 12; page++) await desk.keyboard.press('PageDown');
+  await desk.keyboard.press('End');
+  await rest(desk);
+  await takeTasks(desk);
+  await desk.evaluate(() => {
+    const holder = window as unknown as { keys: number[] };
+    holder.keys = [];
+    let began = 0;
+    addEventListener('keydown', () => (began = performance.now()), { capture: true });
+    // Input, update and decoration are one task; a message comes after it and after what it left to do at once.
+    const after = new MessageChannel();
+    after.port1.onmessage = () => holder.keys.push(performance.now() - began);
+    addEventListener('input', () => after.port2.postMessage(null), { capture: true });
+  });
+  const written = ' The ferry left the quay at ten, and Wilma ran along the wall.'.repeat(4).slice(0, KEYS);
+  const devtools = await browser.context.newCDPSession(desk);
+  await devtools.send('Performance.enable', { timeDomain: 'threadTicks' });
+  const work: number[] = [];
+  const sumWork = async (): Promise<number> => {
+    const { metrics } = await devtools.send('Performance.getMetrics');
+    return metrics.reduce((sum, { name, value }) => sum + (WORK.includes(name) ? value * 1000 : 0), 0);
+  };
+  for (const letter of written) {
+    const before = await sumWork();
+    await desk.keyboard.type(letter);
+    work.push((await sumWork()) - before);
+  }
+  await rest(desk);
+  const keys = await desk.evaluate(() => (window as unknown as { keys: number[] }).keys);
+  if (keys.length < KEYS) throw new Error(`Only ${keys.length} of ${KEYS} keys were seen.`);
+  const typing = Math.max(0, ...(await takeTasks(desk)));
+
+  const { shaded, counted } = await paste(desk, longText(50_000));
+  await rest(desk);
+  const pasting = Math.max(0, ...(await takeTasks(desk)));
+  await browser.close();
+  return { key: spread(keys), work: spread(work), typing, pasting, shaded, counted };
+}
+
+function spread(times: readonly number[]): Spread {
+  const sorted = [...times].sort((a, b) => a - b);
+  return { median: sorted[Math.floor(times.length / 2)]!, high: sorted[Math.floor(times.length * 0.95)]! };
+}
+
+async function paste(desk: Page, text: string): Promise<{ shaded: number; counted: number }> {
+  await desk.getByRole('textbox', { name: /^Text for/ }).press('Control+End');
+  await desk.evaluate((text) => {
+    const data = new DataTransfer();
+    data.setData('text/plain', `\n${text}`);
+    (window as unknown as { began: number }).began = performance.now();
+    document
+      .querySelector('.cm-content')!
+      .dispatchEvent(new ClipboardEvent('paste', { clipboardData: data, bubbles: true, cancelable: true }));
+  }, text);
+  const shaded = await desk.waitForFunction(
+    () =>
+      document.querySelector('.cm-line:last-child .desk-beyond') !== null &&
+      performance.now() - (window as unknown as { began: number }).began,
+  );
+  const counted = await desk.waitForFunction(
+    () =>
+      Number(/of (\d+) running/.exec(document.body.textContent ?? '')?.[1]) > 40_000 &&
+      performance.now() - (window as unknown as { began: number }).began,
+  );
+  return { shaded: (await shaded.jsonValue()) || 0, counted: (await counted.jsonValue()) || 0 };
+}
+
+async function watchTasks(page: Page): Promise<void> {
+  await page.evaluate(() => {
+    const holder = window as unknown as { tasks: number[] };
+    holder.tasks = [];
+    new PerformanceObserver((list) =>
+      holder.tasks.push(...list.getEntries().map(({ duration }) => duration)),
+    ).observe({ entryTypes: ['longtask'] });
+  });
+}
+
+function takeTasks(page: Page): Promise<number[]> {
+  return page.evaluate(() => (window as unknown as { tasks: number[] }).tasks.splice(0));
+}
+
+async function rest(page: Page): Promise<void> {
+  await page.evaluate(async () => {
+    for (let i = 0; i < 5; i++) await new Promise((rested) => requestIdleCallback(rested));
+  });
+}
+
+/** The bundled article again and again, each paragraph a line; no two lines are alike, as in a text by hand. */
+function longText(words: number): string {
+  const article = readFileSync(new URL('../tests/pages/article.html', import.meta.url), 'utf8');
+  const lines = [
+    ...article.replace(/<(script|style)[\s\S]*?<\/\1>/g, '').matchAll(/<p[^>]*>([\s\S]*?)<\/p>/g),
+  ]
+    .map(([, text]) =>
+      text!
+        .replace(/<[^>]*>/g, '')
+        .replace(/\s+/g, ' ')
+        .trim(),
+    )
+    .filter((text) => text.length > 80);
+  const parts: string[] = [];
+  for (let count = 0, i = 0; count < words; i++) {
+    const part = `${lines[i % lines.length]} ${i}.`;
+    count += part.split(' ').length;
+    parts.push(part);
+  }
+  return parts.join('\n');
+}
