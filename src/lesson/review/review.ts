@@ -117,13 +117,18 @@ function makeWays(input: LessonInput, sound: string, picker: Picker): LessonBloc
   ];
 }
 
-/** The sounds the group can spell: those of the lesson first, then vowels, then consonants; each with a word for the adult. */
+/**
+ * The sounds the group can spell, each with a word for the adult: those of the lesson first, then vowels, then consonants; at
+ * the end those with a single spelling, which are no choice.
+ */
 function listSounds({ focus, known }: LessonInput): { sound: string; word: string }[] {
-  const found = new Map<string, string>();
+  const found = new Map<string, { word: string; ways: number }>();
   const note = ({ id, sounds, keyWord }: Pattern): void => {
     if (!known.knows(id)) return;
     const sound = heardAs(sounds[0]!);
-    if (sound !== '-' && !found.has(sound) && waysToSpell(sound, known).length > 0) found.set(sound, keyWord);
+    if (sound === '-' || found.has(sound)) return;
+    const ways = waysToSpell(sound, known).length;
+    if (ways > 0) found.set(sound, { word: keyWord, ways });
   };
   for (const id of focus) {
     const row = correspondenceOf(id);
@@ -132,5 +137,7 @@ function listSounds({ focus, known }: LessonInput): { sound: string; word: strin
   const isVowel = ({ sounds }: Pattern): boolean => /[AEIOU]/.test(sounds[0]!);
   correspondences.filter(isVowel).forEach(note);
   correspondences.filter((row) => !isVowel(row)).forEach(note);
-  return [...found].map(([sound, word]) => ({ sound, word }));
+  return [...found]
+    .sort(([, a], [, b]) => Number(b.ways > 1) - Number(a.ways > 1))
+    .map(([sound, { word }]) => ({ sound, word }));
 }
