@@ -6,3 +6,8 @@ test('headings and lists get the signs of a passage', () => {
     readPlainText('The Ferry\n=========\n\n#### Nets\n* one\n• two\n\n---\n\nWhat next\n---\nBed.'),
   ).toBe('# The Ferry\n### Nets\n- one\n- two\n## What next\nBed.');
 });
+
+test('a paragraph of any length is read in one go', () => {
+  const paragraph = 'The tide came in. '.repeat(20_000).trim();
+  expect(readPlainText(paragraph)).toBe(paragraph);
+});

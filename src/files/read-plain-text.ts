@@ -11,7 +11,7 @@ export function readPlainText(text: string): string {
 /** Markdown's headings of two lines: “The ferry” over a line of = or -. */
 function markUnderlined(text: string): string {
   return text.replace(
-    /(^|\n[^\S\r\n]*\r?\n|^\r?\n)([^\r\n]*\S[^\r\n]*)\r?\n(={3,}|-{3,})[^\S\r\n]*(?=\r?\n|$)/g,
+    /(^|\n[^\S\r\n]*\r?\n|^\r?\n)(?=[^\r\n]*\S)([^\r\n]+)\r?\n(={3,}|-{3,})[^\S\r\n]*(?=\r?\n|$)/g,
     (_, before: string, title: string, line: string) =>
       `${before}${line.startsWith('=') ? '#' : '##'} ${title.trim()}\n`,
   );
