@@ -1,5 +1,5 @@
 import { contextFeatures, TOPIC } from './context-features.ts';
-import { RULED, settleByRule } from './settle-by-rule.ts';
+import { settleByRule } from './settle-by-rule.ts';
 import weights from './weights.json' with { type: 'json' };
 
 /** A reading by its place among the readings of the word, and how sure it is: log odds, 0 is a toss-up. */
@@ -66,11 +66,3 @@ function mapOf(weights: Readonly<Record<string, number>>): ReadonlyMap<string, n
 
 /** The reading a homograph has in its place: they `read` the map today, she `read` it last night. */
 export const chooseReading: Chooser = createChooser(weights);
-
-/** With their -s forms. */
-const homographs = new Set([...Object.keys(weights.words), ...RULED].flatMap((word) => [word, `${word}s`]));
-
-/** Whether `chooseReading` may have a say: read, Read, records; cheap, for every word of a text. */
-export function isHomograph(word: string): boolean {
-  return homographs.has(word.toLowerCase());
-}

@@ -1,5 +1,6 @@
 import type { WordKey } from '../types.ts';
-import { chooseReading, isHomograph, SURE } from './choose-reading.ts';
+import { chooseReading, SURE } from './choose-reading.ts';
+import { isHomograph } from './is-homograph.ts';
 import { readContext } from './read-context.ts';
 import { keyOfReading } from './word-key.ts';
 

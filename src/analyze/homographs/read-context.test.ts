@@ -1,5 +1,6 @@
+import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { readContext } from './read-context.ts';
+import { cutContext, readContext } from './read-context.ts';
 
 /** The pieces around the word between asterisks. */
 function around(marked: string): string {
@@ -22,4 +23,31 @@ test.each([
 
 test('the first word within reach is whole', () => {
   expect(around(`${'harbour '.repeat(40)}*read*`)).toMatch(/^(harbour )+_$/);
+});
+
+test('a span has the same context in what is cut around it as in the whole text', () => {
+  const piece = fc.constantFrom(
+    'the ',
+    'tide ',
+    'read',
+    ' ',
+    '. ',
+    '“Odd’s ',
+    '\n\n',
+    'harbour',
+    'Mr. ',
+    '12.5 ',
+    'quay-side ',
+  );
+  const text = fc.array(piece, { minLength: 1, maxLength: 90 }).map((pieces) => pieces.join(''));
+  fc.assert(
+    fc.property(text, fc.nat(), fc.nat({ max: 9 }), (whole, at, length) => {
+      const start = at % whole.length;
+      const end = Math.min(start + length, whole.length);
+      const cut = cutContext(whole, start, end);
+      expect(cut.text.slice(cut.start, cut.end)).toBe(whole.slice(start, end));
+      expect(readContext(cut.text, cut.start, cut.end)).toEqual(readContext(whole, start, end));
+    }),
+    { seed: 7, numRuns: 500 },
+  );
 });

@@ -6,6 +6,19 @@ export interface Context {
 
 /** How far a homograph looks: the topic of a sentence shows within a dozen words. */
 const REACH = 110;
+/** A span of a text with no more around it than its context. */
+export interface SpanInContext {
+  readonly text: string;
+  readonly start: number;
+  readonly end: number;
+}
+
+/** As much of a text around a span as `readContext` looks at: it finds the same there as in the whole. */
+export function cutContext(text: string, start: number, end: number): SpanInContext {
+  const from = Math.max(start - REACH - 1, 0);
+  return { text: text.slice(from, end + REACH), start: start - from, end: end - from };
+}
+
 const PIECE = /(?:Mrs?|Ms|Dr|St)\.|[\p{L}\p{M}\p{N}]+(?:['’.-][\p{L}\p{N}]+)*|[.!?;:,()"“”—–]|\n\s*\n/gu;
 const SENTENCE_END = /^(?:[.!?]|\n\s*\n)$/;
 

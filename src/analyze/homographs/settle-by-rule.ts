@@ -100,7 +100,7 @@ const rules: Readonly<Record<string, readonly Rule[]>> = {
 };
 
 /** Words that have rules. */
-export const RULED: ReadonlySet<string> = new Set(Object.keys(rules));
+export const RULED: readonly string[] = Object.keys(rules);
 
 /** The reading of a word by the first of its rules that holds in its place; null where none does. */
 export function settleByRule(

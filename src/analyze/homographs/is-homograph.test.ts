@@ -1,0 +1,19 @@
+import { expect, test } from 'vitest';
+import { HOMOGRAPHS, isHomograph } from './is-homograph.ts';
+import { RULED } from './settle-by-rule.ts';
+import weights from './weights.json' with { type: 'json' };
+
+test('every word with rules or weights is listed, and no other', () => {
+  const known = new Set([...Object.keys(weights.words), ...RULED]);
+  expect([...HOMOGRAPHS].sort(), 'put what is missing into HOMOGRAPHS').toEqual([...known].sort());
+});
+
+test.each([
+  ['read', true],
+  ['Read', true],
+  ['records', true],
+  ['red', false],
+  ['', false],
+])('%j: %s', (word, expected) => {
+  expect(isHomograph(word)).toBe(expected);
+});
