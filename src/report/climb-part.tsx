@@ -9,7 +9,7 @@ import type { ClimbLine } from '../ui/climb-line.ts';
 import type { ReportText } from './report-text.ts';
 
 interface ClimbPartProps {
-  readonly text: ReportText;
+  readonly text: Pick<ReportText, 'words' | 'skipped' | 'storyWords'>;
   readonly engine: Analyzer;
   readonly groups: Readonly<Record<string, Group>>;
   readonly sequences: Sequences;

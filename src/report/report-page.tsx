@@ -2,6 +2,7 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import { type Groups, loadGroups, watchGroups } from '../host/groups-store.ts';
 import { loadSequences, watchSequences } from '../host/sequences-store.ts';
 import { nameFile } from '../print/name-file.ts';
+import { Masthead } from '../ui/masthead.tsx';
 import { saveFile } from '../ui/save-file.ts';
 import { useWatched } from '../ui/use-watched.ts';
 import '../ui/page.css';
@@ -36,46 +37,47 @@ export function ReportPage() {
     saveFile(nameFile(title, name, 'html'), new Blob([html], { type: 'text/html;charset=utf-8' }));
   };
   return (
-    <main class="report-page" tabIndex={-1}>
-      <p class="brand">Wordreach report</p>
-      {isReady ? (
-        <>
-          <div class="report-bar">
-            <span>
-              <label for="report-group" class="quiet">
-                For
-              </label>{' '}
-              <select
-                id="report-group"
-                class="field"
-                value={groupId}
-                onChange={(event) => setChosen(event.currentTarget.value)}
-              >
-                {Object.entries(groups.groups).map(([id, { name }]) => (
-                  <option key={id} value={id}>
-                    {name}
-                  </option>
-                ))}
-              </select>
-            </span>
-            <button type="button" class="action" onClick={() => print()}>
-              Print or save as PDF
-            </button>
-            <button type="button" class="plain" onClick={() => save(text)}>
-              Save as web page
-            </button>
-          </div>
-          <ReportView {...{ text, engine, groups, sequences, groupId, article }} />
-        </>
-      ) : (
-        <>
-          <h1>Report</h1>
+    <>
+      <div class="report-head">
+        <Masthead title="Report" />
+      </div>
+      <main class="report-page" tabIndex={-1}>
+        {isReady ? (
+          <>
+            <div class="report-bar">
+              <span>
+                <label for="report-group" class="quiet">
+                  For
+                </label>{' '}
+                <select
+                  id="report-group"
+                  class="field"
+                  value={groupId}
+                  onChange={(event) => setChosen(event.currentTarget.value)}
+                >
+                  {Object.entries(groups.groups).map(([id, { name }]) => (
+                    <option key={id} value={id}>
+                      {name}
+                    </option>
+                  ))}
+                </select>
+              </span>
+              <button type="button" class="action" onClick={() => print()}>
+                Print or save as PDF
+              </button>
+              <button type="button" class="plain" onClick={() => save(text)}>
+                Save as web page
+              </button>
+            </div>
+            <ReportView {...{ text, engine, groups, sequences, groupId, article }} />
+          </>
+        ) : (
           <p class={fault ? 'note note-wrong' : 'note'} role="status">
             {fault ?? 'Reading the text…'}
           </p>
-        </>
-      )}
-    </main>
+        )}
+      </main>
+    </>
   );
 }
 

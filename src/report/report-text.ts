@@ -2,6 +2,7 @@ import type { WordCounts } from '../analyze/index.ts';
 import type { WordKey } from '../analyze/types.ts';
 import { askWords } from '../host/client.ts';
 import { loadPassage } from '../host/passages-store.ts';
+import { loadTexts, type ShelfText } from '../host/shelf-store.ts';
 import { countWords } from '../passage/count-words.ts';
 import { cutLine } from '../passage/cut-line.ts';
 import { sourceLine } from '../passage/source-line.ts';
@@ -12,7 +13,7 @@ export interface ReportText extends WordCounts {
   readonly title: string;
   readonly source: string | null;
   readonly words: readonly (readonly [WordKey, number])[];
-  /** The group the text is made for, by its id; null for a page of the web. */
+  /** The group the text is made for, by its id; null where it is for nobody in particular. */
   readonly groupId: string | null;
   /** Whether the text was changed for that group. */
   readonly adapted: boolean;
@@ -24,15 +25,19 @@ export interface ReportText extends WordCounts {
 export class ReportFault extends Error {}
 
 /**
- * Reads the text an address names: `#tab/7` the shaded page in a tab, `#passage/ID/GROUP` the desk's text for a group.
+ * Reads the text an address names: `#tab/7` the shaded page in a tab, `#passage/ID/GROUP` the desk's text for a group,
+ * `#shelf/ID` a text of the shelf.
  * The words of a page are kept with this tab of the browser alone, so that the report can be loaded again when the page
- * is gone. Rejects with `ReportFault`, or with `StorageFault` where the desk cannot be read.
+ * is gone. Rejects with `ReportFault`, or with `StorageFault` where desk or shelf cannot be read.
  */
 export async function loadReportText(address: string): Promise<ReportText> {
   const [kind, id = '', groupId = ''] = address.replace(/^#/, '').split('/').map(decode);
   if (kind === 'tab' && /^\d+$/.test(id)) return readTab(Number(id));
   if (kind === 'passage' && id !== '') return readPassage(id, groupId);
-  throw new ReportFault('Choose a text first: press “Climb and report” in the panel, or at the desk.');
+  if (kind === 'shelf' && id !== '') return readShelved(id);
+  throw new ReportFault(
+    'Choose a text first: press “Climb and report” in the panel, at the desk, or on the shelf.',
+  );
 }
 
 async function readTab(tab: number): Promise<ReportText> {
@@ -45,18 +50,36 @@ async function readTab(tab: number): Promise<ReportText> {
       'The page is no longer shaded. Go back to it, press the Wordreach button, and open the report again.',
     );
   }
-  const { title, url, byline, date, words, skipped } = page;
-  const text = {
-    title: title || url,
-    source: sourceLine({ source: { byline, url, date } }),
+  const text = asFound(page);
+  keep(key, JSON.stringify(text));
+  return text;
+}
+
+async function readShelved(id: string): Promise<ReportText> {
+  const [text] = await loadTexts([id]);
+  if (!text) throw new ReportFault('This text is no longer on the shelf. Open another one there.');
+  return asFound(text);
+}
+
+/** A text as it was met, for no group in particular. */
+function asFound({
+  title,
+  url,
+  byline,
+  date,
+  words,
+  skipped,
+}: Pick<ShelfText, 'title' | 'url' | 'byline' | 'date' | 'words' | 'skipped'>): ReportText {
+  const source = sourceLine({ source: { byline, url, date } });
+  return {
+    title: title || (url ?? 'A text without a title'),
+    source,
     words,
     skipped,
     groupId: null,
     adapted: false,
     storyWords: [],
   };
-  keep(key, JSON.stringify(text));
-  return text;
 }
 
 async function readPassage(id: string, groupId: string): Promise<ReportText> {

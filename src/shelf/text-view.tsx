@@ -165,6 +165,9 @@ function TextActions({ text: { id, url, isKept } }: { text: IndexedText }) {
           Put on the desk
         </button>
       )}
+      <a class="plain" href={`/report.html#shelf/${id}`} target="_blank" rel="noopener">
+        Climb and report
+      </a>
       {url !== null && /^https?:/i.test(url) && (
         <a class="plain" href={url} target="_blank" rel="noopener noreferrer">
           Open its page

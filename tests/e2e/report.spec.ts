@@ -72,7 +72,9 @@ describe('the report on a page', () => {
   test('has the reach of the panel, the climb, gaps and words, and no fault for axe', async () => {
     const { panel } = await openPanel();
     const report = await openReport(panel);
-    expect(await report.getByRole('heading', { level: 1 }).textContent()).toBe('The Night the Lamp Went Out');
+    expect(await report.getByRole('article').getByRole('heading', { level: 1 }).textContent()).toBe(
+      'The Night the Lamp Went Out',
+    );
     expect(await reachOf(report)).toBe(await reachOf(panel));
     const says = (await report.locator('.climb-says li').allTextContents())[0]!;
     expect(says).toContain(`At step 24 the group can read ${await reachOf(panel)}.`);
