@@ -1,0 +1,80 @@
+import type { Analyzer } from '../../analyze/index.ts';
+import { splitKey, tokenize } from '../../analyze/index.ts';
+import type { LessonInput } from '../lesson-input.ts';
+import data from './clues.json' with { type: 'json' };
+
+/** A word with others that are said alike. */
+export interface Homophone {
+  readonly word: string;
+  /** What completes `the one that means …`, for a young child. */
+  readonly clue: string;
+  readonly known: boolean;
+}
+
+/** Words said alike and spelt differently: sea, see. */
+export interface HomophoneSet {
+  readonly words: readonly Homophone[];
+  /** Those of its words that the passage has. */
+  readonly inPassage: readonly string[];
+  /** Not in every accent: which and witch, where wh has a breath of its own. */
+  readonly varies: boolean;
+}
+
+const CLUES: Readonly<Record<string, string>> = data.clues;
+/** Words that are alike in Britain, or in the sense of the clue, though the word table says otherwise: quay as key, lead as led. */
+const SAID_LIKE: Readonly<Record<string, string>> = data.saidLike;
+/** A place among common words for what the bank has not: you're; and behind all others for the rest: quay. */
+const CONTRACTION = 200;
+const RARE = 20_000;
+
+/**
+ * The sets of words of which the group knows one or more, with the passage's first, then the commonest. Which words are alike is
+ * computed from the usual reading of each; which words are worth teaching, and their clues, are our own list. So not those
+ * whose spellings are one word's (colour, color), nor those of some accents alone (fairy and ferry, caught and cot).
+ */
+export function findHomophones({ analyzer, bank, judge, passage }: LessonInput): HomophoneSet[] {
+  const isKnown = (word: string): boolean => /^(?:reads|fresh|by-sight)$/.test(judge(word).standing);
+  const inText = wordsOf(passage?.text ?? '');
+  const rank = ({ word }: Homophone): number =>
+    bank.find(word)?.rank ?? (word.includes("'") ? CONTRACTION : RARE);
+  return alikeBy(analyzer)
+    .map((words) => words.map((word) => ({ word, clue: CLUES[word]!, known: isKnown(word) })))
+    .filter((words) => words.some((word) => word.known))
+    .map((words) => ({
+      words,
+      inPassage: words.filter((each) => each.known && inText.has(each.word)).map(({ word }) => word),
+      varies:
+        words.some(({ word }) => /^wh(?!o)/.test(word)) && words.some(({ word }) => /^w[^h]/.test(word)),
+      last: Math.max(...words.filter((word) => word.known).map(rank)),
+    }))
+    .sort((a, b) => Math.sign(b.inPassage.length) - Math.sign(a.inPassage.length) || a.last - b.last)
+    .map(({ words, inPassage, varies }) => ({ words, inPassage, varies }));
+}
+
+const sets = new WeakMap<Analyzer, readonly (readonly string[])[]>();
+
+/** The words of our list that are said alike, found once for an analyser. */
+function alikeBy(analyzer: Analyzer): readonly (readonly string[])[] {
+  const before = sets.get(analyzer);
+  if (before) return before;
+  const said = new Map<string, string[]>();
+  for (const word of Object.keys(CLUES)) {
+    const alike = Object.hasOwn(SAID_LIKE, word) ? SAID_LIKE[word]! : word;
+    const { pronunciation } = analyzer.analyze(alike).readings[0]!;
+    said.set(pronunciation, [...(said.get(pronunciation) ?? []), word]);
+  }
+  const found = [...said.values()].filter(({ length }) => length > 1);
+  sets.set(analyzer, found);
+  return found;
+}
+
+/** The words of a text in their usual readings: not the read that is said as red. */
+function wordsOf(text: string): Set<string> {
+  const words = new Set<string>();
+  for (const { kind, key } of tokenize(text)) {
+    const { word, reading } = splitKey(key);
+    if (kind === 'word' && !reading)
+      words.add(word === 'I' || word.startsWith("I'") ? word : word.toLowerCase());
+  }
+  return words;
+}

@@ -1,0 +1,109 @@
+import type { LessonBlock, PartMaker } from '../lesson-part.ts';
+import { findHomophones, type Homophone, type HomophoneSet } from './find-homophones.ts';
+
+const COUNTS = [2, 3, 4, 5, 6, 8];
+
+/** Words said alike: the adult says what one means, the pupils write that one. */
+export const homophones: PartMaker = {
+  id: 'homophones',
+  title: 'Words said alike',
+  choices: () => [
+    {
+      id: 'count',
+      label: 'How many sets',
+      options: COUNTS.map((count) => ({ value: String(count), label: String(count) })),
+      usual: '4',
+    },
+    {
+      id: 'shown',
+      label: 'Words to choose from',
+      options: [
+        { value: 'yes', label: 'on the sheet' },
+        { value: 'no', label: 'not shown' },
+      ],
+      usual: 'yes',
+    },
+  ],
+  make(input, chosen, picker) {
+    const sets = findHomophones(input);
+    const count = Number(chosen('count'));
+    const ofPassage = sets.filter(({ inPassage }) => inPassage.length > 0);
+    const picked = [
+      ...picker.pickEarly(ofPassage.filter(isWhole), count),
+      ...picker.pickEarly(
+        sets.filter((set) => isWhole(set) && !ofPassage.includes(set)),
+        count,
+      ),
+      // One word alone leaves nothing to choose, but tells the adult which other the pupils may meet.
+      ...picker.pickEarly(
+        ofPassage.filter((set) => !isWhole(set)),
+        count,
+      ),
+    ].slice(0, count);
+    if (picked.length === 0) {
+      return {
+        blocks: [],
+        says: 'No two words said alike can be read yet: choose a later step, or give the group by-sight words.',
+      };
+    }
+    const rows = picked.flatMap((set) =>
+      knownOf(set).map((asked) => makeRow(set, asked, chosen('shown') === 'yes', picker.shuffle)),
+    );
+    const block: LessonBlock = {
+      id: 'alike',
+      title: 'Write the one that fits',
+      layout: 'table',
+      note: noteOn(picked),
+      columns: [
+        { head: 'Words', shows: 'both' },
+        { head: 'Answer', shows: 'blank' },
+        { head: 'Say: write the one that means …', shows: 'key' },
+        { head: 'Said alike', shows: 'key' },
+      ],
+      rows: picker.shuffle(rows),
+    };
+    return { blocks: [block], says: null };
+  },
+};
+
+function makeRow(
+  set: HomophoneSet,
+  asked: Homophone,
+  shown: boolean,
+  shuffle: <T>(items: readonly T[]) => T[],
+): string[] {
+  const known = knownOf(set);
+  const others = known.filter((each) => each !== asked).map(({ word }) => word);
+  const later = set.words.filter((each) => !each.known).map(({ word }) => word);
+  return [
+    shown && known.length > 1 ? shuffle(known.map(({ word }) => word)).join('  ') : '',
+    asked.word,
+    asked.clue,
+    [others.join(', '), later.length > 0 ? `not yet taught: ${later.join(', ')}` : '']
+      .filter((text) => text !== '')
+      .join('; '),
+  ];
+}
+
+function noteOn(sets: readonly HomophoneSet[]): string {
+  const inPassage = sets.flatMap((set) => set.inPassage);
+  const varying = sets.filter(({ varies }) => varies).map((set) => set.words.map(({ word }) => word));
+  return [
+    'Say the meaning; the pupils write the word that has it.',
+    inPassage.length > 0 ? `In the passage: ${inPassage.join(', ')}.` : '',
+    varying.length > 0
+      ? `Not alike in every accent: ${varying.map((words) => words.join(' and ')).join('; ')}.`
+      : '',
+  ]
+    .filter((text) => text !== '')
+    .join(' ');
+}
+
+/** Whether there is something to choose. */
+function isWhole(set: HomophoneSet): boolean {
+  return knownOf(set).length > 1;
+}
+
+function knownOf({ words }: HomophoneSet): readonly Homophone[] {
+  return words.filter(({ known }) => known);
+}
