@@ -1,3 +1,6 @@
+import { findGutters } from './find-gutters.ts';
+import { readByColumns } from './read-by-columns.ts';
+
 /** A piece of text as a PDF draws it; lengths in points, y upwards. */
 export interface PdfPiece {
   readonly text: string;
@@ -23,10 +26,13 @@ const SPACE = 0.15;
 const COLUMN = 2.5;
 
 /**
- * The lines of a page in the order they are drawn, which is that of the columns in nearly every PDF. Raised footnote marks are
- * left out.
+ * The lines of a page in the order they are read. That is the order they are drawn in, but where rows are drawn across
+ * columns. Raised footnote marks are left out.
  */
 export function findPdfLines(pieces: readonly PdfPiece[], page: number): PdfLine[] {
+  const gutters = findGutters(pieces);
+  const isBeside = (line: PdfLine, piece: PdfPiece): boolean =>
+    isNear(line, piece) && !gutters.some((gutter) => line.right <= gutter && gutter <= piece.x);
   const lines: PdfLine[] = [];
   let line: PdfLine | null = null;
   for (const piece of pieces) {
@@ -47,10 +53,13 @@ export function findPdfLines(pieces: readonly PdfPiece[], page: number): PdfLine
     }
   }
   for (const done of lines) done.text = done.text.replace(/\s+/g, ' ').trim();
-  return lines.filter(({ text }) => text !== '');
+  return readByColumns(
+    lines.filter(({ text }) => text !== ''),
+    gutters,
+  );
 }
 
-function isBeside(line: PdfLine, { x, y, size }: PdfPiece): boolean {
+function isNear(line: PdfLine, { x, y, size }: PdfPiece): boolean {
   const em = Math.max(line.size, size);
   const gap = x - line.right;
   return Math.abs(y - line.y) < em / 2 && gap > -em && gap < COLUMN * em;

@@ -95,6 +95,32 @@ test('pieces become lines: spaces by the gap, raised marks left out, columns par
   expect(findPdfLines(drawn, 0).map(({ text }) => text)).toEqual(['The ferry left', 'late']);
 });
 
+test('rows drawn across two columns are read column by column; cells of a table, or two rows alone, are not', () => {
+  const read = (rows: readonly (readonly [string, string])[]) =>
+    findPdfLines(
+      rows.flatMap(([left, right], n) =>
+        [left, right].map((text, column) => ({
+          text,
+          x: 20 + column * 160,
+          y: 200 - n * 12,
+          width: text.length * 5,
+          size: 10,
+        })),
+      ),
+      0,
+    ).map(({ text }) => text);
+  const prose = [
+    ['Bram sat on the wall and', 'Wilma ran to the quay and'],
+    ['let the rain hit his hat,', 'rang the bell six times so'],
+    ['and the ferry did not come', 'that all of the crew could'],
+    ['until the mist had lifted.', 'find the gap in the wall.'],
+  ] as const;
+  expect(read(prose)).toEqual([...prose.map(([left]) => left), ...prose.map(([, right]) => right)]);
+  expect(read(prose.slice(0, 2))).toEqual(prose.slice(0, 2).flat());
+  const table = ['ten', 'six', 'two', 'one', 'nine'].map((hour) => ['The Marigold leaves', hour] as const);
+  expect(read(table)).toEqual(table.flat());
+});
+
 test('running heads and page numbers go, a title that stands once stays', () => {
   const page = (n: number) =>
     lines(

@@ -108,12 +108,20 @@ function usualGap(lines: readonly PdfLine[]): number {
   return gaps[Math.floor(gaps.length * 0.3)] ?? 1.2;
 }
 
-/** The edges of the column each line stands in: of the lines of its page that start near where it does. */
+/**
+ * The edges of the column each line stands in: of the lines of its page and of its size that start near where it does. A
+ * heading may stand over several columns.
+ */
 function findColumns(lines: readonly PdfLine[]): Map<PdfLine, Column> {
   const columns = new Map<PdfLine, Column>();
-  const pages = new Map<number, PdfLine[]>();
-  for (const line of lines) pages.set(line.page, [...(pages.get(line.page) ?? []), line]);
-  for (const own of pages.values()) {
+  const alike = new Map<string, PdfLine[]>();
+  for (const line of lines) {
+    const kind = `${line.page} ${Math.round(line.size)}`;
+    const known = alike.get(kind);
+    if (known) known.push(line);
+    else alike.set(kind, [line]);
+  }
+  for (const own of alike.values()) {
     const byStart = [...own].sort((one, other) => one.x - other.x);
     let column: PdfLine[] = [];
     const end = (): void => {

@@ -125,16 +125,33 @@ function wrap(text: string, font: PDFFont, size: number, width: number, indent =
   return [...lines, line];
 }
 
-/** Two columns, the left one first, as a newsletter has them. */
-export async function makeColumns(left: string, right: string): Promise<Uint8Array> {
+/** Columns as a newsletter has them: the left one first, or row by row across them, under a heading over all. */
+export async function makeColumns(
+  columns: readonly string[],
+  order: 'columns' | 'rows' = 'columns',
+  { gutter = 30, heading = '' } = {},
+): Promise<Uint8Array> {
+  const pdf = await PDFDocument.create();
+  const font = await pdf.embedFont(StandardFonts.Helvetica);
+  const page = pdf.addPage([60 + columns.length * (160 + gutter), 300]);
+  if (heading) page.drawText(heading, { x: 30, y: 275, size: 18, font });
+  const lines = columns.flatMap((text, column) =>
+    wrap(text, font, 10, 160).map((line, n) => ({ line, n, x: 30 + column * (160 + gutter) })),
+  );
+  const drawn =
+    order === 'rows' ? [...lines].sort((one, other) => one.n - other.n || one.x - other.x) : lines;
+  for (const { line, n, x } of drawn) page.drawText(line, { x, y: 250 - n * 13, size: 10, font });
+  return pdf.save();
+}
+
+/** A table of short cells, drawn row by row. */
+export async function makeTable(rows: readonly (readonly string[])[]): Promise<Uint8Array> {
   const pdf = await PDFDocument.create();
   const font = await pdf.embedFont(StandardFonts.Helvetica);
   const page = pdf.addPage([420, 300]);
-  [left, right].forEach((text, column) => {
-    wrap(text, font, 10, 160).forEach((line, n) => {
-      page.drawText(line, { x: 30 + column * 190, y: 260 - n * 13, size: 10, font });
-    });
-  });
+  for (const [n, row] of rows.entries())
+    for (const [column, cell] of row.entries())
+      page.drawText(cell, { x: 30 + column * 120, y: 260 - n * 13, size: 10, font });
   return pdf.save();
 }
 

@@ -10,6 +10,7 @@ import {
   makeLockedPdf,
   makePdf,
   makeScan,
+  makeTable,
   pdfParagraphs,
 } from '../desk/make-files.ts';
 import { startBrowser, type TestBrowser } from './browser.ts';
@@ -181,7 +182,31 @@ describe('a file is opened:', () => {
 
   test('a PDF in two columns', async () => {
     const [left, right] = [pdfParagraphs[0]!, pdfParagraphs[2]!];
-    expect((await opened('columns.pdf', await makeColumns(left, right))).lines).toEqual([left, right]);
+    expect((await opened('columns.pdf', await makeColumns([left, right]))).lines).toEqual([left, right]);
+  });
+
+  test.each([
+    [2, 30],
+    [2, 12],
+    [3, 20],
+  ])('a PDF in %s columns, %s points apart, that is drawn row by row across them', async (count, gutter) => {
+    const [left, , right] = pdfParagraphs as [string, string, string];
+    const columns = [left, `${right} ${left}`, left].slice(0, count);
+    const pdf = await makeColumns(columns, 'rows', { gutter, heading: 'A Wild Night on the Wall' });
+    expect((await opened('rows.pdf', pdf)).lines).toEqual(['# A Wild Night on the Wall', ...columns]);
+  });
+
+  test('a PDF with a table keeps its rows', async () => {
+    const rows = [
+      ['Day', 'Boat', 'Left at'],
+      ['Monday', 'Marigold', 'ten'],
+      ['Tuesday', 'Marigold', 'six'],
+      ['Thursday', 'Tern', 'nine'],
+      ['Friday', 'Marigold', 'two'],
+      ['Sunday', 'none', 'never'],
+    ];
+    const { original } = await opened('table.pdf', await makeTable(rows));
+    expect(original.split(/\s+/)).toEqual(rows.flat().flatMap((cell) => cell.split(' ')));
   });
 
   const story = (words: string) => `<p>${words}</p>`.repeat(30);
