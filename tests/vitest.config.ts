@@ -14,6 +14,8 @@ export default defineConfig({
             'tests/*.test.ts',
             'tests/{properties,lesson}/*.test.ts',
           ],
+          // A busy machine is slow to read the tables.
+          testTimeout: 30_000,
         },
       },
       {
