@@ -195,15 +195,19 @@ describe('vet', () => {
 test.each<[string, string, string[], string]>([
   ['no word', 'word', ['--json'], 'No word given.'],
   ['no group', 'vet', ['--json', files.story], 'No group given.'],
-  ['no text', 'vet', ['--group', files.herons], 'Give one text to vet.'],
-  ['two texts', 'vet', ['--group', files.herons, files.story, files.page], 'Give one text to vet.'],
+  ['no text', 'vet', ['--group', files.herons], 'Give a text to vet.'],
+  ['no such group', 'vet', ['--group', 'none.json', files.story], 'none.json: there is no such file'],
   [
-    'no such text',
+    'the report of two texts',
     'vet',
-    ['--group', files.herons, 'none.txt'],
-    'none.txt: there is no such file; check the path.',
+    ['--group', files.herons, '--json', files.story, files.page],
+    'there are 2; give --out json.',
   ],
-  ['a folder', 'vet', ['--group', files.herons, folder], 'is a folder; give a file.'],
+  ['stdin among others', 'vet', ['--group', files.herons, '-', files.story], 'Text on stdin (-)'],
+  ['no such kind', 'vet', ['--group', files.herons, '--out', 'xls', files.story], 'There is no --out xls.'],
+  ['half a thread', 'vet', ['--group', files.herons, '--jobs', '0.5', files.story], 'Give --jobs'],
+  ['lines and files', 'vet', ['--group', files.herons, '--jsonl', files.story], 'With --jsonl'],
+  ['words nowhere', 'vet', ['--group', files.herons, '--words', files.story], '--words goes with'],
   ['an unknown option', 'patterns', ['--jso'], "Unknown option '--jso'"],
 ])('%s: one clear message, exit code 2', async (_, command, args, message) => {
   const { out, err, code } = await run(command, args);

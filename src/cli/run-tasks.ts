@@ -76,6 +76,7 @@ async function* until<T>(signal: AbortSignal, items: Iterable<T> | AsyncIterable
   }
 }
 
+/** From the bundle that `bundle-vet.mjs` makes, where the worker stands beside this. */
 function startWorker(settings: VetterSettings): Worker {
   return new Worker(new URL('./vet-worker.mjs', import.meta.url), {
     workerData: settings,

@@ -9,7 +9,7 @@ export type VetTask = { readonly path: string } | { readonly line: string; reado
 /** What it answers: a record to the former, a line to the latter. */
 export type VetAnswer = TextRecord | AnsweredLine;
 
-/** Runs in a thread of its own, from `vet-worker.mjs`: answers each task, one after the other. */
+/** Runs in a thread of its own: answers each task, one after the other. */
 const vetter = createVetter(workerData as VetterSettings);
 parentPort!.on('message', async (task: VetTask) => {
   const answer: VetAnswer =
