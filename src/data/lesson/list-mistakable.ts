@@ -1,0 +1,84 @@
+import { readFileSync, writeFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { type Analyzer, createAnalyzer, openGuesser, openLexicon } from '../../analyze/index.ts';
+import { fingerprint } from '../../lesson/word-lists/fingerprint.ts';
+import { isLegal } from '../../lesson/word-lists/is-legal.ts';
+import { readFrequency } from '../read-frequency.ts';
+import { readUnfitWords } from '../read-unfit-words.ts';
+import { readWordnet } from '../read-wordnet.ts';
+
+/** What `mistakable.json` has: fingerprints, parted by spaces and sorted. */
+export interface MistakableLists {
+  /** Of the letters of coarse words and insults of three to six letters, and of what is left out of lessons. */
+  readonly letters: string;
+  /** Of these of four letters and more, without the last. */
+  readonly starts: string;
+  /** Of the sounds of those of one syllable, and of the first syllable of others where it ends in a consonant. */
+  readonly sounds: string;
+  /** Of the consonants around the vowel of the coarsest. */
+  readonly frames: string;
+  /** Of words of one syllable that the word table lacks, by the subtitles' list and WordNet. */
+  readonly words: string;
+  /** Of the sounds of these and of the rarer words of one syllable the table has, endings apart. */
+  readonly homophones: string;
+}
+
+/** Around whose vowel another vowel is taken for a slip. */
+const FRAMES = ['SH * T', 'F * K', 'K * N T', 'B * CH', 'F * K S', 'SH * T S'];
+
+/** Slang that the lists of coarse words lack. */
+const MORE = 'fap nonce minge slag poon thot simp dong knob';
+
+/** Makes the lists that keep made-up words from being words, and from looking or sounding coarse. */
+export function listMistakable(analyzer: Analyzer): MistakableLists {
+  const leftOut = readFileSync(new URL('../source/not-in-lessons.txt', import.meta.url), 'utf8')
+    .split('\n')
+    .filter((line) => !line.startsWith('#'))
+    .join(' ')
+    .split(/\s+/);
+  const unfit = [...readUnfitWords(), ...leftOut, ...MORE.split(' ')].filter((word) =>
+    /^[a-z]{3,8}$/.test(word),
+  );
+  const short = unfit.filter(({ length }) => length < 7);
+  const sounds = unfit.flatMap((word) =>
+    analyzer.analyze(word).readings.flatMap(({ pronunciation }) => {
+      const first = /^(?:[B-DF-HJ-NP-TV-Z][A-Z]* )*[AEIOU][A-Z](?: [B-DF-HJ-NP-TV-Z][A-Z]*)+/.exec(
+        pronunciation,
+      )?.[0];
+      return first === undefined || first.split(' ').length < 3 ? [] : [first];
+    }),
+  );
+  const words: string[] = [];
+  const homophones: string[] = [];
+  for (const word of new Set([...readFrequency().keys(), ...readWordnet().lemmas.keys()])) {
+    if (!/^[a-z]{3,8}$/.test(word)) continue;
+    const { readings, usage } = analyzer.analyze(word);
+    const { source, pronunciation, syllables, affixes } = readings[0]!;
+    const isUnlisted = source === 'rule' && isLegal(word);
+    if (isUnlisted) words.push(word);
+    if (isUnlisted || (syllables.length === 1 && affixes.length === 0 && usage === 'rare'))
+      homophones.push(pronunciation);
+  }
+  return {
+    letters: join(short),
+    starts: join(short.filter(({ length }) => length > 3).map((word) => word.slice(0, -1))),
+    sounds: join(sounds),
+    frames: join(FRAMES),
+    words: join(words),
+    homophones: join(homophones),
+  };
+}
+
+function join(texts: readonly string[]): string {
+  return [...new Set(texts.map(fingerprint))].sort().join(' ');
+}
+
+if (process.argv[1] === fileURLToPath(import.meta.url)) {
+  const file = (path: string): URL => new URL(`../../../${path}`, import.meta.url);
+  const analyzer = createAnalyzer(
+    openLexicon(readFileSync(file('public/data/lexicon.bin'))),
+    openGuesser(readFileSync(file('public/data/guess.bin'))),
+  );
+  const lists = `${JSON.stringify(listMistakable(analyzer), null, 2)}\n`;
+  writeFileSync(file('src/lesson/word-lists/mistakable.json'), lists);
+}

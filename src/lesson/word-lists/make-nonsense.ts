@@ -1,0 +1,74 @@
+import type { PatternId } from '../../analyze/types.ts';
+import type { LessonInput } from '../lesson-input.ts';
+import type { Picker } from '../picker.ts';
+import { listBankSounds } from './bank-sounds.ts';
+import { isLegal } from './is-legal.ts';
+import { isMistakable } from './is-mistakable.ts';
+import { listWords } from './listed-words.ts';
+import { cutInHalves, type Half } from './one-syllable.ts';
+
+/** So many made-up words are looked at before it is left at those found. */
+const MOST_TRIES = 1500;
+/** So many of a list may begin or end alike, where there are others. */
+const ALIKE = 2;
+
+/**
+ * Made-up words of one syllable that a group can read and that need a pattern of the focus: beginnings and ends of words it
+ * knows, put together anew (sh + ost is not: its o is long in most). Spelt by the rules of English, said in one way only, no
+ * word and no word's sound, nothing coarse.
+ */
+export function makeNonsense(
+  input: LessonInput,
+  focus: ReadonlySet<PatternId>,
+  count: number,
+  picker: Picker,
+): string[] {
+  const { analyzer, bank, known } = input;
+  const sounds = listBankSounds(input);
+  const cut = listWords(input).flatMap(({ word, reading }) => cutInHalves(word, reading) ?? []);
+  // Common beginnings and ends are there many times, and so are likelier.
+  const onsets = cut.map(({ onset }) => onset).filter(({ letters }) => letters !== '');
+  const rimes = cut.map(({ rime }) => rime).filter(({ letters, sound }) => sounds.isUsual(letters, sound));
+  const ours = [onsets, rimes].map((halves) =>
+    halves.filter(({ patterns }) => patterns.some((id) => focus.has(id))),
+  );
+  const pools = [
+    [ours[0]!, rimes],
+    [onsets, ours[1]!],
+  ].filter((pool) => pool.every((halves) => halves.length > 0));
+  if (pools.length === 0) return [];
+  const limits = ours.map((halves) => Math.max(ALIKE, Math.ceil(count / Math.max(distinct(halves), 1))));
+  const found: string[] = [];
+  const tried = new Set<string>();
+  const alike = new Map<string, number>();
+  for (let tries = 0; tries < MOST_TRIES && found.length < count; tries++) {
+    const pool = pools[picker.below(pools.length)]!;
+    const [onset, rime] = pool.map((halves) => halves[picker.below(halves.length)]!) as [Half, Half];
+    const word = onset.letters + rime.letters;
+    if (tried.has(word)) continue;
+    tried.add(word);
+    const keys = [`${onset.letters}-`, `-${rime.letters}`];
+    if (keys.some((key, end) => (alike.get(key) ?? 0) >= limits[end]!)) continue;
+    if (!isFit(word, onset.sound, rime.sound)) continue;
+    found.push(word);
+    for (const key of keys) alike.set(key, (alike.get(key) ?? 0) + 1);
+  }
+  return found;
+
+  function isFit(word: string, ...halves: readonly string[]): boolean {
+    const sound = halves.filter(Boolean).join(' ');
+    if (bank.find(word) || !isLegal(word)) return false;
+    if (sounds.isTaken(sound) || isMistakable(word, sound)) return false;
+    const reading = analyzer.analyze(word).readings[0]!;
+    return (
+      reading.source === 'rule' &&
+      reading.pronunciation === sound &&
+      reading.requires.some((id) => focus.has(id)) &&
+      known.reads(word)
+    );
+  }
+}
+
+function distinct(halves: readonly Half[]): number {
+  return new Set(halves.map(({ letters }) => letters)).size;
+}

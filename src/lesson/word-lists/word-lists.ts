@@ -1,0 +1,213 @@
+import { catalogue } from '../../analyze/index.ts';
+import type { PatternId } from '../../analyze/types.ts';
+import type { LessonInput } from '../lesson-input.ts';
+import type { Column, LessonBlock, PartChoice, PartMaker } from '../lesson-part.ts';
+import type { Picker } from '../picker.ts';
+import { findChain, type StepKinds } from './find-chain.ts';
+import { findContrasts } from './find-contrasts.ts';
+import { type ListedWord, listWords } from './listed-words.ts';
+import { makeNonsense } from './make-nonsense.ts';
+import { createFindSteps, type FindSteps } from './one-unit-apart.ts';
+
+/** All patterns of the step together. */
+const ALL = 'all';
+/** The words of a step with more patterns, or of blends alone, come from all of them. */
+const FEW = 12;
+/** A pattern with fewer words is not the one a list begins with. */
+const ENOUGH = 6;
+const PAIRS = 8;
+/** Endings and long words are only sought among so many words. */
+const COMMON = 5000;
+const CHAINS = 2;
+const SHORTEST_CHAIN = 4;
+const FEWEST_NONSENSE = 4;
+
+const BANDS = [
+  { id: 'one', title: 'One syllable', holds: (syllables: number) => syllables === 1, share: 1 },
+  { id: 'two', title: 'Two syllables', holds: (syllables: number) => syllables === 2, share: 0.75 },
+  { id: 'more', title: 'Three syllables and more', holds: (syllables: number) => syllables > 2, share: 0.5 },
+];
+const CHANGE: StepKinds = new Set(['change']);
+const ANY: StepKinds = new Set(['change', 'add', 'drop']);
+const FOR_PUPILS: readonly Column[] = [{ head: '', shows: 'both' }];
+
+/** Words with a pattern: by length, in pairs one unit apart, in chains, and made-up ones. */
+export const wordLists: PartMaker = {
+  id: 'word-lists',
+  title: 'Word lists',
+
+  choices(input) {
+    return [...patternChoice(input), ...COUNTS];
+  },
+
+  make(input, chosen, picker) {
+    const focus = input.focus;
+    if (focus.length === 0) {
+      return {
+        blocks: [],
+        says: 'Nothing has been taught yet: choose the step of the group, and its words are listed here.',
+      };
+    }
+    const pattern = chosen('pattern');
+    const patterns = new Set(pattern === ALL || pattern === '' ? focus : [pattern]);
+    const label = patterns.size === 1 ? labelOf([...patterns][0]!) : 'patterns of this step';
+    const examples = examplesOf(input, patterns);
+    if (examples.length === 0) {
+      const next = focus.length > 1 ? 'choose another pattern of the step' : 'try again a step or two later';
+      return { blocks: [], says: `No word for ${label} can be read yet without other patterns: ${next}.` };
+    }
+    const findSteps = stepsAmong(input, examples);
+    const nonsense = makeNonsense(input, patterns, Number(chosen('nonsense')), picker);
+    const blocks = [
+      ...listByLength(examples, label, Number(chosen('count')), picker),
+      contrastBlock(findContrasts(examples, patterns, findSteps, PAIRS, picker), label),
+      chainBlock(examples, findSteps, chosen, picker),
+      block(
+        'nonsense',
+        `Made-up words: ${label}`,
+        'words',
+        nonsense.length < FEWEST_NONSENSE ? [] : nonsense.map((word) => [word]),
+        NONSENSE_NOTE,
+      ),
+    ];
+    return { blocks: blocks.filter(({ rows }) => rows.length > 0), says: null };
+  },
+};
+
+const NONSENSE_NOTE =
+  'None of these is a word: only sounding out helps. Say so before, and take any reading the letters allow.';
+
+const COUNTS: readonly PartChoice[] = [
+  numberChoice('count', 'Words of one syllable', [8, 12, 16, 24], 12),
+  {
+    id: 'chain-step',
+    label: 'From word to word of a chain',
+    options: [
+      { value: 'change', label: 'change one sound' },
+      { value: 'any', label: 'change, add or take away one' },
+    ],
+    usual: 'change',
+  },
+  numberChoice('chain-length', 'Words in a chain', [5, 6, 7, 8, 9, 10, 11, 12], 6),
+  numberChoice('nonsense', 'Made-up words', [0, 6, 10, 16, 24], 10),
+];
+
+function numberChoice(id: string, label: string, values: readonly number[], usual: number): PartChoice {
+  return {
+    id,
+    label,
+    options: values.map((value) => ({ value: String(value), label: String(value) })),
+    usual: String(usual),
+  };
+}
+
+function patternChoice(input: LessonInput): PartChoice[] {
+  const { focus } = input;
+  if (focus.length < 2) return [];
+  const options = focus.map((id) => ({ value: id as string, label: labelOf(id) }));
+  const first = focus.find((id) => examplesOf(input, new Set([id])).length >= ENOUGH);
+  return [
+    {
+      id: 'pattern',
+      label: 'Pattern',
+      options: [...options, { value: ALL, label: 'all of this step' }],
+      usual: focus.length > FEW || focus.every(isBlend) ? ALL : (first ?? ALL),
+    },
+  ];
+}
+
+function examplesOf(input: LessonInput, patterns: ReadonlySet<PatternId>): ListedWord[] {
+  return listWords(input).filter(({ requires }) => requires.some((id) => patterns.has(id)));
+}
+
+/** One word of a family in each list, in order of length. */
+function listByLength(
+  examples: readonly ListedWord[],
+  label: string,
+  count: number,
+  picker: Picker,
+): LessonBlock[] {
+  const families = new Set<string>();
+  const single = examples.filter(({ family }) => !families.has(family) && families.add(family));
+  return BANDS.map(({ id, title, holds, share }) => {
+    const words = picker.pickEarly(
+      single.filter(({ syllables }) => holds(syllables)),
+      Math.ceil(count * share),
+    );
+    words.sort((a, b) => a.units.length - b.units.length || a.word.length - b.word.length);
+    return block(
+      `words-${id}`,
+      `${title}: ${label}`,
+      'words',
+      words.map(({ word }) => [word]),
+    );
+  });
+}
+
+function contrastBlock(pairs: readonly (readonly ListedWord[])[], label: string): LessonBlock {
+  return {
+    ...block(
+      'contrasts',
+      `Pairs: ${label}`,
+      'table',
+      pairs.map((pair) => pair.map(({ word }) => word)),
+      'Say both words. Which sound is not the same, and which letters spell it?',
+    ),
+    columns: [...FOR_PUPILS, ...FOR_PUPILS],
+  };
+}
+
+function chainBlock(
+  examples: readonly ListedWord[],
+  findSteps: FindSteps,
+  chosen: (id: string) => string,
+  picker: Picker,
+): LessonBlock {
+  const any = chosen('chain-step') === 'any';
+  const length = Number(chosen('chain-length'));
+  const chains: (readonly ListedWord[])[] = [];
+  for (let i = 0; i < CHAINS; i++)
+    chains.push(findChain(examples, findSteps, any ? ANY : CHANGE, length, picker, new Set(chains.flat())));
+  return block(
+    'chains',
+    any ? 'Chains: one sound changed, added or taken away each time' : 'Chains: one sound changed each time',
+    'chain',
+    chains.filter((chain) => chain.length >= SHORTEST_CHAIN).map((chain) => chain.map(({ word }) => word)),
+    'Say the next word; pupils change what they must and no more, and read it back.',
+  );
+}
+
+const steps = new WeakMap<readonly ListedWord[], Map<boolean, FindSteps>>();
+
+/** One step away among short bare words where these show the pattern, else (endings, long words) among all. Kept for each list. */
+function stepsAmong(input: LessonInput, examples: readonly ListedWord[]): FindSteps {
+  const listed = listWords(input);
+  const isShort = ({ syllables, built }: ListedWord): boolean => syllables === 1 && !built;
+  const isCommon = ({ order }: ListedWord): boolean => order < COMMON;
+  const short = examples.filter(isShort).length >= ENOUGH;
+  const kept = steps.get(listed) ?? new Map<boolean, FindSteps>();
+  steps.set(listed, kept);
+  const found = kept.get(short) ?? createFindSteps(listed.filter(short ? isShort : isCommon));
+  kept.set(short, found);
+  return found;
+}
+
+function block(
+  id: string,
+  title: string,
+  layout: LessonBlock['layout'],
+  rows: LessonBlock['rows'],
+  note?: string,
+): LessonBlock {
+  return { id, title, layout, columns: FOR_PUPILS, rows, ...(note === undefined ? {} : { note }) };
+}
+
+function isBlend(id: PatternId): boolean {
+  return catalogue.some((pattern) => pattern.id === id && pattern.family.endsWith(' blend'));
+}
+
+const labels = new Map(catalogue.map(({ id, label }) => [id, label]));
+
+function labelOf(id: PatternId): string {
+  return labels.get(id) ?? id;
+}
