@@ -1,7 +1,6 @@
-import { tokenize } from '../analyze/index.ts';
 import type { WordKey } from '../analyze/types.ts';
 import type { ShelfText } from '../host/shelf-store.ts';
-import { readLine } from '../passage/passage-lines.ts';
+import { cutLine } from '../passage/cut-line.ts';
 import { createPause } from './create-pause.ts';
 
 /** Words of a text with their counts, as the shelf keeps them. */
@@ -15,10 +14,9 @@ export async function countText(text: string, signal: AbortSignal): Promise<Coun
   for (const line of text.split('\n')) {
     await pause();
     signal.throwIfAborted();
-    for (const { kind, key } of tokenize(readLine(line).text)) {
-      if (kind === 'skipped') skipped++;
-      else words.set(key, (words.get(key) ?? 0) + 1);
-    }
+    const cut = cutLine(line);
+    skipped += cut.skipped;
+    for (const { key } of cut.words) words.set(key, (words.get(key) ?? 0) + 1);
   }
   return { words: [...words], skipped };
 }

@@ -6,8 +6,14 @@ export function createPause(): () => Promise<void> | undefined {
   let start = performance.now();
   return () => {
     if (performance.now() - start < SLICE) return undefined;
-    return new Promise<void>((resolve) => setTimeout(resolve, 0)).then(() => {
+    return nextTurn().then(() => {
       start = performance.now();
     });
   };
+}
+
+/** Sooner than a timer where the browser can. */
+function nextTurn(): Promise<void> {
+  const { scheduler } = globalThis as { scheduler?: { yield?: () => Promise<void> } };
+  return scheduler?.yield?.() ?? new Promise((resolve) => setTimeout(resolve, 0));
 }

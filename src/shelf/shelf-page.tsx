@@ -7,6 +7,7 @@ import { loadMark, watchMark } from '../host/shelf-mark.ts';
 import { loadSeen, noteGroups, noteSeen, watchSeen } from '../host/shelf-seen.ts';
 import { StorageFault } from '../host/store-item.ts';
 import { FaultNote } from '../ui/fault-note.tsx';
+import { Masthead } from '../ui/masthead.tsx';
 import { useWatched } from '../ui/use-watched.ts';
 import '../ui/page.css';
 import '../ui/wide-page.css';
@@ -35,10 +36,7 @@ export function ShelfPage() {
   const isReady = shelf.kind === 'ready' && groups && sequences && mark !== null;
   return (
     <div class="page shelf">
-      <header class="masthead">
-        <p class="brand">Wordreach</p>
-        <h1>Shelf</h1>
-      </header>
+      <Masthead title="Shelf" />
       <Contents route={route} intake={intake} />
       <main tabIndex={-1}>
         {isReady ? (
@@ -89,14 +87,6 @@ function Contents({ route, intake }: { route: Route; intake: Intake }) {
           </li>
         ))}
       </ul>
-      <p class="shelf-elsewhere">
-        <a class="plain" href="/desk.html">
-          Desk
-        </a>
-        <a class="plain" href="/groups.html">
-          Groups
-        </a>
-      </p>
     </nav>
   );
 }

@@ -1,4 +1,4 @@
-import { useMemo, useRef, useState } from 'preact/hooks';
+import { useMemo, useState } from 'preact/hooks';
 import { compileGroup, createJudge, vet } from '../analyze/index.ts';
 import type { Groups } from '../host/groups-store.ts';
 import { withinSequence } from '../host/move-group.ts';
@@ -131,7 +131,6 @@ function TitleField({ title, onChange }: { title: string; onChange: (title: stri
 
 function TextActions({ text: { id, url, isKept } }: { text: IndexedText }) {
   const [asking, setAsking] = useState(false);
-  const keeps = useRef<HTMLButtonElement>(null);
   const putOnDesk = async (): Promise<void> => {
     const whole = await loadWhole(id);
     if (!whole || whole.text === null) return;
@@ -153,7 +152,7 @@ function TextActions({ text: { id, url, isKept } }: { text: IndexedText }) {
         >
           Delete it
         </button>
-        <button ref={keeps} type="button" class="plain" onClick={() => setAsking(false)}>
+        <button type="button" class="plain" onClick={() => setAsking(false)}>
           Keep it
         </button>
       </p>

@@ -38,6 +38,13 @@ export function useIntake(): Intake {
   const queue = useRef<IntakeQueue<IntakeResult> | null>(null);
   queue.current ??= createIntakeQueue({ onChange: setView, explain, signal: controller.current.signal });
   useEffect(() => () => controller.current.abort(), []);
+  useEffect(() => {
+    if (!view.running) return;
+    // The browser asks before the page is left: what is not read yet would have to be chosen again.
+    const leaving = new AbortController();
+    addEventListener('beforeunload', (event) => event.preventDefault(), { signal: leaving.signal });
+    return () => leaving.abort();
+  }, [view.running]);
   const add = (sources: readonly IntakeSource<IntakeResult>[]): void => queue.current!.add(sources);
   return {
     ...view,
