@@ -9,9 +9,7 @@ import { describeClimb } from './describe-climb.ts';
 import { placeLabels } from './place-labels.ts';
 
 /** How many looks of a line the style sheet has. */
-const LOOKS = 5;
-/** Under the upper edge, where the mark of 95% has its name: in percent of the height. */
-const NAMED_MARK = 15;
+const LOOKS = 8;
 
 /**
  * Reach by step for one group or several: the chart, the same in sentences, and every figure in a table. Lines differ by
@@ -21,7 +19,7 @@ export function ClimbChart({ lines }: { lines: readonly ClimbLine[] }) {
   const last = Math.max(1, ...lines.map(({ sequence }) => sequence.steps.length));
   const across = (step: number): number => (step / last) * 100;
   const here = lines.map(({ climb, step }) => ({ x: across(step), y: 100 - climb.reach[step]! }));
-  const labels = placeLabels(here, NAMED_MARK);
+  const labels = placeLabels(here);
   const [pointed, setPointed] = useState<number | null>(null);
   const point = ({ currentTarget, clientX }: JSX.TargetedPointerEvent<HTMLElement>): void => {
     const { left, width } = currentTarget.getBoundingClientRect();

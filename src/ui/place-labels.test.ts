@@ -1,29 +1,39 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { placeLabels } from './place-labels.ts';
+import { LABEL_HEIGHT, LABEL_WIDTH, placeLabels } from './place-labels.ts';
 
-test('a label stands under its point, on the side that has room', () => {
-  expect(placeLabels([{ x: 20, y: 40 }], 15)).toEqual([{ top: 43, side: 'right' }]);
-  expect(placeLabels([{ x: 80, y: 40 }], 15)).toEqual([{ top: 43, side: 'left' }]);
+test('a label stands in the next row under its point, on the side that has room', () => {
+  expect(placeLabels([{ x: 20, y: 37 }])).toEqual([{ top: 40, side: 'right' }]);
+  expect(placeLabels([{ x: 80, y: 37 }])).toEqual([{ top: 40, side: 'left' }]);
 });
 
-test('near the bottom it stands above; near the top left it leaves the names of the marks alone', () => {
-  expect(placeLabels([{ x: 20, y: 98 }], 15)[0]!.top).toBe(85);
-  expect(placeLabels([{ x: 20, y: 4 }], 15)[0]!.top).toBeGreaterThanOrEqual(15);
+test('at the bottom it stands above; at the top left it leaves the names of the marks alone', () => {
+  expect(placeLabels([{ x: 20, y: 98 }])[0]!.top).toBe(80);
+  expect(placeLabels([{ x: 20, y: 4 }])[0]!.top).toBe(20);
 });
 
-test('as many as a chart has room for do not lie on one another, and all stay inside', () => {
+test('it hides no other point while there is room', () => {
+  const points = [
+    { x: 26, y: 21 },
+    { x: 40, y: 35 },
+  ];
+  expect(placeLabels(points).map(({ top }) => top)).toEqual([40, 50]);
+});
+
+test('as many as there are rows under the marks never lie on one another, and all stay inside', () => {
   const point = fc.record({ x: fc.integer({ min: 0, max: 100 }), y: fc.integer({ min: 0, max: 100 }) });
   fc.assert(
-    fc.property(fc.array(point, { maxLength: 4 }), (points) => {
-      const labels = placeLabels(points, 15);
-      for (const [i, { top, side }] of labels.entries()) {
+    fc.property(fc.array(point, { maxLength: 8 }), (points) => {
+      const labels = placeLabels(points).map(({ top, side }, i) => ({
+        top,
+        from: side === 'left' ? points[i]!.x - LABEL_WIDTH : points[i]!.x,
+      }));
+      for (const [i, { top, from }] of labels.entries()) {
         expect(top).toBeGreaterThanOrEqual(0);
-        expect(top + 10).toBeLessThanOrEqual(100);
-        for (const [j, other] of labels.slice(0, i).entries()) {
-          const left = (k: number, which: string) => (which === 'left' ? points[k]!.x - 54 : points[k]!.x);
-          const apart = Math.abs(left(i, side) - left(j, other.side)) >= 54;
-          expect(apart || Math.abs(top - other.top) >= 10).toBe(true);
+        expect(top + LABEL_HEIGHT).toBeLessThanOrEqual(100);
+        for (const other of labels.slice(0, i)) {
+          const apart = Math.abs(from - other.from) >= LABEL_WIDTH;
+          expect(apart || Math.abs(top - other.top) >= LABEL_HEIGHT).toBe(true);
         }
       }
     }),

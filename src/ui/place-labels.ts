@@ -5,33 +5,41 @@ export interface LabelledPoint {
 }
 
 export interface PlacedLabel {
-  /** Upper edge, in percent of the chart from its top. */
+  /** Upper edge, in percent of the chart from its top; a multiple of `LABEL_HEIGHT`. */
   readonly top: number;
   /** Whether the label begins at its point (right of it), or ends there. */
   readonly side: 'left' | 'right';
 }
 
-/** How high a label is and how wide it may be, in percent of the chart where it is narrowest. */
-const HEIGHT = 10;
-const WIDTH = 54;
-const GAP = 3;
+/** How high a label is and how wide it may be, in percent of the chart where that is narrowest. */
+export const LABEL_HEIGHT = 10;
+export const LABEL_WIDTH = 54;
+
+/** The rows in which the marks have their names, on the left. */
+const MARKS_END = 20;
+const rows = Array.from({ length: 100 / LABEL_HEIGHT }, (_, i) => i * LABEL_HEIGHT);
 
 /**
- * Puts each label under its point, where a climb has room, or as near as none lies on another or in the strip at the
- * upper left (`taken`), where the marks have their names.
+ * Puts each label into a row of its own under its point, where a climb has room, else above: the nearest in which it hides
+ * no other label, no name of a mark and, if possible, no other point.
  */
-export function placeLabels(points: readonly LabelledPoint[], taken: number): PlacedLabel[] {
+export function placeLabels(points: readonly LabelledPoint[]): PlacedLabel[] {
   const placed: { top: number; from: number }[] = [];
-  return points.map(({ x, y }) => {
+  return points.map((point) => {
+    const { x, y } = point;
     const side = x > 50 ? 'left' : 'right';
-    const from = side === 'left' ? x - WIDTH : x;
-    const isFree = (top: number): boolean =>
-      (top >= taken || from >= WIDTH) &&
-      placed.every((other) => Math.abs(other.top - top) >= HEIGHT || Math.abs(other.from - from) >= WIDTH);
-    const below = Array.from({ length: 10 }, (_, i) => y + GAP + i * HEIGHT);
-    const above = Array.from({ length: 10 }, (_, i) => y - GAP - (i + 1) * HEIGHT);
-    const inside = [...below, ...above].filter((top) => top >= 0 && top + HEIGHT <= 100);
-    const top = inside.find(isFree) ?? inside[0] ?? 0;
+    const from = side === 'left' ? x - LABEL_WIDTH : x;
+    const hidesLabel = (top: number): boolean =>
+      (top < MARKS_END && from < LABEL_WIDTH) ||
+      placed.some((other) => other.top === top && Math.abs(other.from - from) < LABEL_WIDTH);
+    const hidesPoint = (top: number): boolean =>
+      points.some((other) => {
+        const isBeside = other.x >= from && other.x <= from + LABEL_WIDTH;
+        return isBeside && other.y > top - 2 && other.y < top + LABEL_HEIGHT + 2;
+      });
+    const order = [...rows.filter((top) => top > y), ...rows.filter((top) => top <= y).reverse()];
+    const free = order.filter((top) => !hidesLabel(top));
+    const top = free.find((row) => !hidesPoint(row)) ?? free[0] ?? order[0]!;
     placed.push({ top, from });
     return { top, side };
   });

@@ -18,9 +18,10 @@ beforeEach(async () => {
   await page.goto(`chrome-extension://${browser.id}/desk.html`);
   await page.evaluate(async () => {
     await chrome.storage.local.clear();
-    await new Promise((resolve) => {
-      indexedDB.deleteDatabase('desk').onsuccess = resolve;
-    });
+    for (const name of ['shelf', 'desk'])
+      await new Promise((resolve) => {
+        indexedDB.deleteDatabase(name).onsuccess = resolve;
+      });
   });
   await page.close();
 });
@@ -53,13 +54,14 @@ const rowsOf = (report: Page) =>
       rows.map((row) => [...row.querySelectorAll('td')].map((cell) => cell.firstChild!.textContent)),
     );
 
-async function expectSound(view: Page): Promise<void> {
+/** No fault for axe within a part of the page, in light, dark and narrow, and nothing wider than the window. */
+async function expectSound(view: Page, part = 'body'): Promise<void> {
   const fits = (width: number) =>
     expect(view.evaluate(() => document.documentElement.scrollWidth)).resolves.toBeLessThanOrEqual(width);
   for (const colorScheme of ['light', 'dark'] as const) {
     await view.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
     await view.setViewportSize({ width: 320, height: 800 });
-    const { violations } = await new AxeBuilder({ page: view as never }).analyze();
+    const { violations } = await new AxeBuilder({ page: view as never }).include(part).analyze();
     const faults = violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`);
     expect(faults).toEqual([]);
     await fits(320);
@@ -131,7 +133,7 @@ describe('the report on a page', () => {
       'Herons',
       'Plovers',
     ]);
-    await expectSound(report);
+    await expectSound(report, '.climb');
     await report.getByLabel('For', { exact: true }).selectOption('Plovers');
     await report.getByText('For Plovers, at step 50').waitFor();
     expect((await report.locator('.climb-name').first().textContent())!.trim()).toMatch(/^Plovers/);
@@ -152,6 +154,21 @@ describe('the report on a page', () => {
     await expectSound(late);
   });
 
+  test('is the same from the shelf, also when the page is gone', async () => {
+    const { page, panel } = await openPanel();
+    const reach = await reachOf(panel);
+    await panel.getByRole('button', { name: 'Put on the shelf' }).click();
+    const shelved = browser.context.waitForEvent('page');
+    await panel.getByRole('link', { name: 'See it there' }).click();
+    const shelf = await shelved;
+    await page.close();
+    const report = await openReport(shelf);
+    expect(await reachOf(report)).toBe(reach);
+    expect(await report.getByRole('article').getByRole('heading', { level: 1 }).textContent()).toBe(
+      'The Night the Lamp Went Out',
+    );
+  });
+
   test('without a text it says where to get one', async () => {
     const report = await browser.open(`chrome-extension://${browser.id}/report.html`);
     await report.getByText('Choose a text first').waitFor();
@@ -159,6 +176,10 @@ describe('the report on a page', () => {
       location.hash = '#passage/gone/herons';
     });
     await report.getByText('This passage is no longer on the desk').waitFor();
+    await report.evaluate(() => {
+      location.hash = '#shelf/gone';
+    });
+    await report.getByText('This text is no longer on the shelf').waitFor();
   });
 });
 
