@@ -1,0 +1,77 @@
+import { splitKey, tokenize } from '../../analyze/index.ts';
+import type { Reading } from '../../analyze/types.ts';
+import type { LessonInput } from '../lesson-input.ts';
+import type { BankWord } from '../word-bank.ts';
+
+/** A word worth talking about. */
+export interface Candidate {
+  readonly word: BankWord;
+  readonly reading: Reading;
+  readonly readable: boolean;
+  /** How the passage has it, in small letters: gulls, gull. Empty without a passage. */
+  readonly forms: readonly string[];
+}
+
+/** The place of the word most worth teaching, among common ones: pier, lantern; want and go are known, vestibule is of no use. */
+const BEST_RANK = 4500;
+/** Commoner words are known to every child who speaks English. */
+const TOO_COMMON = 600;
+
+/**
+ * The words most worth teaching, the best first: words with a meaning of their own, neither too common nor too rare, not known by
+ * sight, not of two readings. Of the passage, in the form a dictionary has (gull for gulls), readable or not; without one of the
+ * words that practise the lesson's patterns, then of all that can be read.
+ */
+export function findCandidates(input: LessonInput): Candidate[] {
+  const found = input.passage ? ofPassage(input, input.passage.text) : ofBank(input);
+  const weight = ({ word, forms, readable }: Candidate): number =>
+    Math.abs(Math.log(word.rank / BEST_RANK)) +
+    (readable ? 0 : 0.5) +
+    (/^[nv]/.test(word.parts) ? 0 : 0.4) +
+    (forms.length > 1 ? -0.2 : 0);
+  return found
+    .map((candidate) => ({ candidate, weight: weight(candidate) }))
+    .sort((a, b) => a.weight - b.weight || a.candidate.word.rank - b.candidate.word.rank)
+    .map(({ candidate }) => candidate);
+}
+
+function ofPassage({ analyzer, bank, judge, known, group }: LessonInput, text: string): Candidate[] {
+  const names = new Set(group.names.map((name) => name.toLowerCase()));
+  const candidates = new Map<string, Candidate>();
+  for (const { kind, key } of tokenize(text)) {
+    const { word: form, reading: place } = splitKey(key);
+    if (kind !== 'word' || place !== null || form !== form.toLowerCase() || names.has(form)) continue;
+    const base = analyzer.analyze(form).readings[0]!.base ?? form;
+    const word = [form, base]
+      .map((each) => bank.find(each))
+      .find((each) => each !== undefined && isWorth(each));
+    if (!word) continue;
+    const before = candidates.get(word.word);
+    const { readings, homograph } = analyzer.analyze(word.word);
+    if (homograph || judge(word.word).standing === 'by-sight') continue;
+    candidates.set(word.word, {
+      word,
+      reading: readings[0]!,
+      readable: known.reads(word.word),
+      forms: [...new Set([...(before?.forms ?? []), form])],
+    });
+  }
+  return [...candidates.values()];
+}
+
+function ofBank({ known }: LessonInput): Candidate[] {
+  const words = known.words.filter(
+    (word) => isWorth(word) && !word.homograph && word.standing !== 'by-sight' && word.word.length > 2,
+  );
+  const fresh = words.filter(({ standing }) => standing === 'fresh');
+  return (fresh.length > 5 ? fresh : words).map((word) => ({
+    word,
+    reading: word.reading,
+    readable: true,
+    forms: [],
+  }));
+}
+
+function isWorth({ rank, parts, meaning }: BankWord): boolean {
+  return rank > TOO_COMMON && parts !== '' && meaning !== '';
+}

@@ -1,0 +1,119 @@
+import { markWord } from '../../marks/mark-word.ts';
+import type { LessonInput } from '../lesson-input.ts';
+import type { LessonBlock, PartMaker } from '../lesson-part.ts';
+import { passageSentences } from '../passage-sentences.ts';
+import { type Candidate, findCandidates } from './find-candidates.ts';
+import { showParts } from './show-parts.ts';
+
+/** Offered for the teacher to choose from. */
+const OFFERED = 6;
+/** Of so many of the best one is picked, so that a new sheet has another word. */
+const DRAWN_FROM = 12;
+const SENTENCES = 2;
+const FAMILY = 4;
+
+/** One word to talk about: what it means, how it is built, where the passage has it. */
+export const vocabulary: PartMaker = {
+  id: 'vocabulary',
+  title: 'Vocabulary word',
+  choices: (input) => [
+    {
+      id: 'word',
+      label: 'Word',
+      options: [
+        { value: '', label: 'any good one' },
+        ...findCandidates(input)
+          .slice(0, OFFERED)
+          .map(({ word: { word }, readable }) => ({
+            value: word,
+            label: readable ? word : `${word} (not yet readable)`,
+          })),
+      ],
+      usual: '',
+    },
+  ],
+  make(input, chosen, picker) {
+    const candidates = findCandidates(input);
+    const readable = candidates.filter((each) => each.readable).slice(0, DRAWN_FROM);
+    const candidate =
+      candidates.find(({ word }) => word.word === chosen('word')) ?? picker.pickEarly(readable, 1)[0];
+    if (candidate) return { blocks: makeBlocks(input, candidate), says: null };
+    return {
+      blocks: [],
+      says: input.passage
+        ? 'No word of the passage is both readable and worth a talk: choose another passage, or a word under Word.'
+        : 'Too few words can be read yet: choose a passage, or a later step.',
+    };
+  },
+};
+
+function makeBlocks(input: LessonInput, candidate: Candidate): LessonBlock[] {
+  const { word, reading, readable, forms } = candidate;
+  const sentences = passageSentences(input.passage)
+    .filter((sentence) => has(sentence, forms))
+    .toSorted((a, b) => Number(input.known.reads(b)) - Number(input.known.reads(a)))
+    .slice(0, SENTENCES);
+  const forPupils = sentences.filter(input.known.reads);
+  const forAdult = sentences.filter((sentence) => !input.known.reads(sentence));
+  const family = familyOf(word.word, input);
+  const about: LessonBlock = {
+    id: 'word',
+    title: 'The word',
+    layout: 'table',
+    note: [
+      readable ? '' : 'The pupils cannot read the word yet: say it, and talk about it.',
+      sentences.length === 0 ? 'Say a sentence of your own with the word.' : '',
+      'Ask for other sentences with it.',
+    ]
+      .filter((text) => text !== '')
+      .join(' '),
+    columns: [
+      { head: 'Word', shows: readable ? 'both' : 'key' },
+      { head: 'Meaning', shows: input.known.reads(word.meaning) ? 'both' : 'key' },
+      { head: 'Marked', shows: 'key' },
+      { head: 'Built from', shows: 'key' },
+      { head: 'Same family', shows: 'key' },
+    ],
+    rows: [
+      [
+        word.word,
+        word.meaning,
+        markWord(word.word, reading)
+          .map(({ text }) => text)
+          .join('\u2009'),
+        showParts(reading),
+        family.join(', '),
+      ],
+    ],
+  };
+  return [
+    about,
+    ...lines('sentences', 'In the passage', forPupils, 'both'),
+    ...lines('to-read-aloud', 'In the passage, to read aloud', forAdult, 'key'),
+  ];
+}
+
+function lines(
+  id: string,
+  title: string,
+  sentences: readonly string[],
+  shows: 'both' | 'key',
+): LessonBlock[] {
+  if (sentences.length === 0) return [];
+  return [
+    { id, title, layout: 'lines', columns: [{ head: '', shows }], rows: sentences.map((each) => [each]) },
+  ];
+}
+
+function has(sentence: string, forms: readonly string[]): boolean {
+  const words = new Set(sentence.toLowerCase().match(/\p{L}+/gu));
+  return forms.some((form) => words.has(form));
+}
+
+/** Words built from it, the commonest first: sail, sails, sailor. */
+function familyOf(word: string, { known }: LessonInput): string[] {
+  return known.analyses
+    .filter((analysis) => analysis.readings[0]!.base === word && analysis.word !== word)
+    .slice(0, FAMILY)
+    .map((analysis) => analysis.word);
+}
