@@ -1,0 +1,56 @@
+import type { LessonInput } from '../lesson-input.ts';
+import type { Picker } from '../picker.ts';
+import { correspondences, heardAs } from '../review/correspondences.ts';
+import { waysToSpell } from '../review/ways-to-spell.ts';
+
+/** A sound to write down with all the letters the group was taught for it. */
+export interface SoundToWrite {
+  readonly sound: string;
+  /** `ai`, `ay`, `a_e`: the likeliest first. */
+  readonly letters: readonly string[];
+  /** A word for the teacher to say; the catalogue's where the group can read none. */
+  readonly keyWord: string;
+}
+
+/** Of s a group at the end of its sequence knows more ways than fit a line; those beyond are rare. */
+const MOST_LETTERS = 8;
+
+/**
+ * Sounds the group was taught letters for: first those of the lesson, then those of the latest steps likelier. Not the weak
+ * vowel, which nobody can say alone, and nothing silent: of knot the n counts, the k does not.
+ */
+export function chooseSounds(
+  { known, focus, group, sequence }: LessonInput,
+  count: number,
+  picker: Picker,
+): SoundToWrite[] {
+  const order = (sequence?.steps.slice(0, group.step) ?? []).toReversed().flatMap(({ teaches }) => teaches);
+  const taught = correspondences.filter(({ id, family }) => family !== 'schwa' && known.knows(id));
+  const placeOf = (id: string): number => {
+    const at = order.indexOf(id);
+    return at < 0 ? order.length : at;
+  };
+  const rows = taught.toSorted((a, b) => placeOf(a.id) - placeOf(b.id));
+  const soundsOf = (some: typeof rows): string[] => [
+    ...new Set(
+      some.flatMap(({ sounds }) => sounds.slice(0, 1).map(heardAs)).filter((one) => !/^(?:-|AX)/.test(one)),
+    ),
+  ];
+  const now = soundsOf(rows.filter(({ id }) => focus.includes(id)));
+  const before = soundsOf(rows).filter((sound) => !now.includes(sound));
+  const first = picker.pick(now, Math.ceil(count / 2));
+  const chosen = [...first, ...picker.pickEarly(before, count - first.length)];
+  const more = picker.pick(
+    now.filter((sound) => !chosen.includes(sound)),
+    count - chosen.length,
+  );
+  return [...chosen, ...more].map((sound) => {
+    const ways = waysToSpell(sound, known);
+    const own = taught.filter(({ sounds }) => sounds.some((each) => heardAs(each) === sound));
+    // Where no word can be read yet, the letters as they are taught.
+    const spelt =
+      ways.length > 0 ? ways.map((way) => way.letters) : own.flatMap((row) => row.letters.split(' '));
+    const letters = [...new Set(spelt)].slice(0, MOST_LETTERS);
+    return { sound, letters, keyWord: ways[0]?.examples[0]?.word ?? own[0]?.keyWord ?? '' };
+  });
+}

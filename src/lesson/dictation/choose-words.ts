@@ -1,0 +1,51 @@
+import type { PatternId } from '../../analyze/types.ts';
+import type { KnownWord } from '../known-words.ts';
+import type { LessonInput } from '../lesson-input.ts';
+import type { Picker } from '../picker.ts';
+
+/** Of the words to write, so many in ten practise what the lesson is about; the rest what came in the steps before. */
+const FRESH_IN_TEN = 7;
+/** How many steps back a pattern is recent. */
+const RECENT_STEPS = 6;
+
+/**
+ * Words to write, those that practise what the lesson is about first: of a lesson on ai `rain`, then `tooth` of the steps before.
+ * None that is known by sight or is said in two ways, for it shows no pattern.
+ */
+export function chooseWords(
+  { known, focus, group, sequence }: LessonInput,
+  count: number,
+  picker: Picker,
+): KnownWord[] {
+  const steps = sequence?.steps.slice(Math.max(0, group.step - 1 - RECENT_STEPS), group.step - 1) ?? [];
+  const recent = new Set(steps.flatMap(({ teaches }) => teaches).filter((id) => !focus.includes(id)));
+  const usable = known.words.filter(
+    ({ standing, homograph, reading }) =>
+      standing !== 'by-sight' && !homograph && reading.source !== 'guess' && reading.source !== 'none',
+  );
+  const needs = (ids: Iterable<PatternId>) => {
+    const wanted = new Set(ids);
+    return ({ reading }: KnownWord): boolean => reading.requires.some((id) => wanted.has(id));
+  };
+  const fresh = usable.filter(needs(focus));
+  const before = usable.filter((word) => !fresh.includes(word));
+  const later = before.filter(needs(recent));
+  const first = picker.pickEarly(fresh, Math.ceil((count * FRESH_IN_TEN) / 10));
+  const taken = [...picker.shuffle(first)];
+  for (const more of [later, before, fresh]) {
+    const left = more.filter((word) => !taken.includes(word));
+    taken.push(...picker.pickEarly(left, count - taken.length));
+  }
+  return taken;
+}
+
+/** By-sight words to write: those of the latest steps likelier, then the group's own. */
+export function chooseBySight(
+  { known, group, sequence }: LessonInput,
+  count: number,
+  picker: Picker,
+): string[] {
+  const taught = (sequence?.steps.slice(0, group.step) ?? []).toReversed().flatMap(({ bySight }) => bySight);
+  const words = [...new Set([...taught, ...group.bySight])].filter((word) => known.reads(word));
+  return picker.pickEarly(words, count);
+}

@@ -1,0 +1,136 @@
+import { markWord } from '../../marks/mark-word.ts';
+import { soundName } from '../../marks/sound-names.ts';
+import type { KnownWord } from '../known-words.ts';
+import type { LessonInput } from '../lesson-input.ts';
+import type { LessonBlock, PartChoice, PartMaker } from '../lesson-part.ts';
+import type { Picker } from '../picker.ts';
+import { composeSentences } from '../sentences/index.ts';
+import { chooseSounds } from './choose-sounds.ts';
+import { chooseBySight, chooseWords } from './choose-words.ts';
+import { findInPassage } from './find-in-passage.ts';
+
+const MOST = 10;
+/** Affixes are set apart from the base, as on the sheets of a passage. */
+const THIN_SPACE = '\u2009';
+
+/**
+ * What the group writes as it hears it: sounds, words, by-sight words, sentences; lines for the pupils, answers on the key.
+ * The cells of `sounds` are letters, all taught; the group can read every other answer.
+ */
+export const dictation: PartMaker = {
+  id: 'dictation',
+  title: 'Dictation',
+  choices: ({ passage }) => [
+    howMany('sounds', 'Sounds', MOST, '3'),
+    howMany('words', 'Words', MOST, '6'),
+    howMany('by-sight', 'By-sight words', MOST, '3'),
+    howMany('sentences', 'Sentences', 2, '2'),
+    {
+      id: 'from',
+      label: 'Sentences from',
+      options: [
+        ...(passage ? [{ value: 'passage', label: 'the passage' }] : []),
+        { value: 'composed', label: 'the words they know' },
+      ],
+      usual: passage ? 'passage' : 'composed',
+    },
+  ],
+  make(input, chosen, picker) {
+    const count = (id: string): number => Number(chosen(id)) || 0;
+    const all = [
+      soundsBlock(input, count('sounds'), picker),
+      wordsBlock(input, count('words'), picker),
+      bySightBlock(input, count('by-sight'), picker),
+      sentencesBlock(input, count('sentences'), chosen('from') === 'passage', picker),
+    ];
+    const blocks = all.filter((block) => block.rows.length > 0);
+    if (blocks.length > 0) return { blocks, says: null };
+    const none = ['sounds', 'words', 'by-sight', 'sentences'].every((id) => count(id) === 0);
+    return {
+      blocks,
+      says: none
+        ? 'There is nothing to write yet: choose how many sounds, words or sentences you want.'
+        : 'This group can write no words yet: move it on a step, or add what it was taught on the Groups page.',
+    };
+  },
+};
+
+function howMany(id: string, label: string, most: number, usual: string): PartChoice {
+  const options = Array.from({ length: most + 1 }, (_, i) => ({ value: String(i), label: String(i) }));
+  return { id, label, options, usual };
+}
+
+function soundsBlock(input: LessonInput, count: number, picker: Picker): LessonBlock {
+  return {
+    id: 'sounds',
+    title: 'Sounds',
+    layout: 'table',
+    columns: [
+      { head: 'Sound', shows: 'key' },
+      { head: 'As in', shows: 'key' },
+      { head: 'Letters', shows: 'blank' },
+    ],
+    rows: chooseSounds(input, count, picker).map(({ sound, letters, keyWord }) => [
+      soundName(sound),
+      keyWord,
+      letters.join(', '),
+    ]),
+    note: 'Say the sound and the word. The group writes all the ways it was taught to spell the sound.',
+  };
+}
+
+function wordsBlock(input: LessonInput, count: number, picker: Picker): LessonBlock {
+  return {
+    id: 'words',
+    title: 'Words',
+    layout: 'table',
+    columns: [
+      { head: 'Word', shows: 'blank' },
+      { head: 'Marked', shows: 'key' },
+    ],
+    rows: chooseWords(input, count, picker).map((word) => [word.word, marked(word)]),
+    note: 'Say the word, say it in a sentence, say it again.',
+  };
+}
+
+function marked({ word, reading }: KnownWord): string {
+  return markWord(word, reading)
+    .map(({ text }) => text)
+    .join(THIN_SPACE);
+}
+
+function bySightBlock(input: LessonInput, count: number, picker: Picker): LessonBlock {
+  return {
+    id: 'by-sight',
+    title: 'By-sight words',
+    layout: 'words',
+    columns: [{ head: '', shows: 'blank' }],
+    rows: chooseBySight(input, count, picker).map((word) => [word]),
+  };
+}
+
+function sentencesBlock(
+  input: LessonInput,
+  count: number,
+  fromPassage: boolean,
+  picker: Picker,
+): LessonBlock {
+  const found = fromPassage ? picker.pickEarly(findInPassage(input), count) : [];
+  const { known, focus, group } = input;
+  const wanted = count - found.length;
+  const composed =
+    wanted > 0 ? composeSentences(known, { names: group.names, focus, count: wanted }, picker) : [];
+  return {
+    id: 'sentences',
+    title: count === 1 ? 'A sentence' : 'Sentences',
+    layout: 'lines',
+    columns: [{ head: '', shows: 'blank' }],
+    rows: [...found, ...composed].map((sentence) => [sentence]),
+    note:
+      fromPassage && found.length < count && composed.length > 0
+        ? 'The passage has too few short sentences this group can read, so some were made of words it knows. Read each aloud before you use it.'
+        : composed.length > 0
+          ? 'Made of words the group knows. Read each aloud before you use it.'
+          : 'From the passage. Say the whole sentence, then a few words at a time.',
+  };
+}

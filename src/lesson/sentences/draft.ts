@@ -1,0 +1,152 @@
+import type { Picker } from '../picker.ts';
+import type { Subject } from './people.ts';
+import type { Noun, Vocabulary } from './vocabulary.ts';
+
+/** `free`: any; `one`: the, and no plural. */
+export type Article = 'free' | 'a' | 'the' | 'one' | 'my';
+
+/** A noun with what stands before it: `six wet dogs`. */
+export interface NounPhrase {
+  readonly text: string;
+  readonly many: boolean;
+  readonly name: string;
+}
+
+/** A sentence while it is made: it knows which words it has, so that none comes twice. */
+export interface Draft {
+  readonly names: readonly string[];
+  reads(phrase: string): boolean;
+  phrases(nameOfClass: string): readonly string[];
+  below(limit: number): number;
+  pick<T>(items: readonly T[], count: number): T[];
+  used(word: string): boolean;
+  use(word: string): void;
+  /** One of them, likelier one that practises what the lesson is about; undefined where all were used. */
+  choose(phrases: readonly string[]): string | undefined;
+  /** Null where none of the class can be read or all were used. */
+  nounPhrase(nameOfClass: string, article: Article, owner: Subject | null, first: boolean): NounPhrase | null;
+}
+
+/** Things one has no number of and that are nobody's: `the sun`, never `my six suns`. */
+const ONLY_THE = new Set(
+  'sun wind sea rain mist snow mud grass hay sand moss kelp straw water beach moon tide ice shore land harbour seaweed coral string crumbs corn grain bread weeds town kitchen toast station steps rocks clouds stars beans peas bank chips tracks cliffs tyres stairs swings trees spelling weather waves thunder top washing clover'.split(
+    ' ',
+  ),
+);
+
+/** Begins a sentence. `adjectives`: how many of ten nouns may have one. */
+export function startDraft(
+  vocabulary: Vocabulary,
+  names: readonly string[],
+  adjectives: number,
+  possessives: boolean,
+  picker: Picker,
+): Draft {
+  const { reads, practises } = vocabulary;
+  const has = new Set<string>();
+  const used = (word: string): boolean => has.has(word);
+  const use = (phrase: string): void => {
+    for (const word of phrase.split(' ')) has.add(word);
+  };
+  const choose = (phrases: readonly string[]): string | undefined => {
+    const free = phrases.filter((phrase) => !used(phrase.split(' ').at(-1)!));
+    const focused = free.filter(practises);
+    const from = focused.length > 0 && picker.below(100) < 75 ? focused : free;
+    const chosen = from[picker.below(from.length)];
+    if (chosen !== undefined) use(chosen);
+    return chosen;
+  };
+  const draft: Draft = {
+    names,
+    reads,
+    phrases: vocabulary.phrases,
+    below: picker.below,
+    pick: picker.pick,
+    used,
+    use,
+    choose,
+    nounPhrase(nameOfClass, article, owner, first) {
+      const nouns = vocabulary.nouns(nameOfClass).filter(({ name }) => !used(name));
+      const focused = nouns.filter((noun) => formsOf(noun).some(practises));
+      const from = focused.length > 0 && picker.below(100) < 75 ? focused : nouns;
+      const noun = from[picker.below(from.length)];
+      if (!noun) return null;
+      const { name, one, many } = noun;
+      const onlyThe = ONLY_THE.has(name);
+      const manyToo =
+        !onlyThe &&
+        many !== null &&
+        many !== name &&
+        article !== 'a' &&
+        article !== 'one' &&
+        (article !== 'my' || first);
+      const likesMany = one === null || (manyToo && practises(many) && !practises(one));
+      const plural = manyToo && (likesMany || (article === 'free' && picker.below(8) === 0));
+      const form = plural ? many : one;
+      if (form === null) return null;
+      const before = onlyThe ? 'the' : articleFor(article, plural, owner, name, nameOfClass);
+      if (before === null) return null;
+      use(name);
+      const adjective =
+        onlyThe || (/^(my|his|her|our|their|your)$/.test(before) && nameOfClass === 'relation')
+          ? undefined
+          : adjectiveFor(noun, before);
+      return { text: [before, adjective, form].filter(Boolean).join(' '), many: plural, name };
+    },
+  };
+  return draft;
+
+  function adjectiveFor({ adjectives: all }: Noun, before: string): string | undefined {
+    const focused = all.filter((word) => practises(word) && !used(word));
+    const likely = focused.length > 0 ? Math.max(adjectives, 6) : adjectives;
+    if (picker.below(10) >= likely) return undefined;
+    const fitting = all.filter((word) => before !== 'a' || !word.endsWith('est'));
+    return choose(fitting);
+  }
+
+  function articleFor(
+    article: Article,
+    plural: boolean,
+    owner: Subject | null,
+    name: string,
+    nameOfClass: string,
+  ): string | null {
+    const whose = owner ? owner.whose : 'my';
+    const relation = RELATIONS.has(name);
+    if (article === 'my' || (article === 'free' && OWNED.has(nameOfClass) && picker.below(5) === 0)) {
+      if (whose !== null && reads(whose)) return whose;
+      if (relation) return reads('my') ? 'my' : null;
+    }
+    if (relation && article === 'my') return null;
+    if (article === 'free' && possessives && OWNED.has(nameOfClass) && picker.below(12) === 0) {
+      const free = names.filter((each) => !used(each));
+      const chosen = free[picker.below(free.length)];
+      if (chosen !== undefined) {
+        use(chosen);
+        return `${chosen}'s`;
+      }
+    }
+    if (plural && article === 'free') {
+      const number = choose(['two', 'six', 'ten', 'three', 'four', 'five', 'some'].filter(reads));
+      if (number !== undefined && picker.below(3) > 0) return number;
+    }
+    if (plural || (article !== 'free' && article !== 'a')) return 'the';
+    if (article === 'a') return 'a';
+    return picker.below(2) === 0 ? 'a' : 'the';
+  }
+}
+
+/** Classes of what may be somebody's: `his map`, but no `his gull`. */
+const OWNED = new Set(
+  'own hold clothing pet gift tinyThing container bigContainer made toy painted washed cleaned fixed dog cat placed hung knitted drawn written wrapped opened food sewn'.split(
+    ' ',
+  ),
+);
+
+const RELATIONS = new Set(
+  'mum dad gran grandad brother sister aunt uncle pal friend twin cousin granny'.split(' '),
+);
+
+function formsOf({ one, many }: Noun): string[] {
+  return [one, many].filter((form) => form !== null);
+}

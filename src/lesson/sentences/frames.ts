@@ -1,0 +1,110 @@
+import { plainFrames } from './plain-frames.ts';
+import { verbFrames } from './verb-frames.ts';
+import type { Vocabulary } from './vocabulary.ts';
+
+/** A piece of a frame: words as they are, or a place for some. */
+export type Piece =
+  | { readonly kind: 'words'; readonly text: string }
+  | { readonly kind: 'slot'; readonly slot: Slot }
+  /** What agrees with the subject: `has/have`; `be` for is, are, was or were. */
+  | { readonly kind: 'agrees'; readonly forms: string };
+
+/** `free`: any article. `one`: the, and no plural. `as-is`: the words as the class has them, `the-as-is` with the before them. */
+export interface Slot {
+  readonly subject: boolean;
+  readonly article: 'free' | 'a' | 'the' | 'one' | 'my' | 'as-is' | 'the-as-is';
+  readonly of: string;
+}
+
+/** The forms of a verb; null for one the group cannot read. */
+export interface VerbForms {
+  readonly base: string | null;
+  readonly third: string | null;
+  readonly past: string | null;
+  readonly ing: string | null;
+}
+
+/** A way to make a sentence, of which the group can read every word. */
+export interface Frame {
+  /** Frames of a group are alike in what they are about: `people`, `plain`. */
+  readonly group: string;
+  /** The class of who does it; null for a plain frame. */
+  readonly who: string | null;
+  readonly verb: VerbForms | null;
+  readonly pieces: readonly Piece[];
+  readonly tail: 'none' | 'when' | 'how';
+  /** It can have a word that practises what the lesson is about. */
+  readonly practises: boolean;
+}
+
+/** The frames of the grammar that a group can read. */
+export function readableFrames(vocabulary: Vocabulary): readonly Frame[] {
+  const { reads, practises, nouns, phrases } = vocabulary;
+  const fits = (piece: Piece): boolean => {
+    if (piece.kind === 'words') return /^[ .?]*$/.test(piece.text) || reads(plain(piece.text));
+    if (piece.kind === 'agrees') return true;
+    const { of, article } = piece.slot;
+    if (of === 'people' || of === 'person') return true;
+    return (article.endsWith('as-is') ? phrases(of) : nouns(of)).length > 0;
+  };
+  const mayPractise = (piece: Piece): boolean => {
+    if (piece.kind !== 'slot') return piece.kind === 'words' && practises(plain(piece.text));
+    const { of, article } = piece.slot;
+    if (article.endsWith('as-is')) return phrases(of).some(practises);
+    return nouns(of).some(({ one, many }) => [one, many].some((form) => form !== null && practises(form)));
+  };
+  const verbal = verbLines.flatMap(({ who, forms, rest, tail }): Frame[] => {
+    const [base, third, past, ing] = forms.map((form) => (reads(form) ? form : null));
+    const verb = { base: base!, third: third!, past: past!, ing: ing! };
+    const some = who === 'people' || nouns(who).length > 0;
+    if (!some || !forms.some(reads) || !rest.every(fits)) return [];
+    const focused = forms.some((form) => reads(form) && practises(form)) || rest.some(mayPractise);
+    return [{ group: who, who, verb, pieces: rest, tail, practises: focused }];
+  });
+  const others = plainPieces.flatMap((pieces): Frame[] =>
+    pieces.every(fits)
+      ? [{ group: 'plain', who: null, verb: null, pieces, tail: 'none', practises: pieces.some(mayPractise) }]
+      : [],
+  );
+  return [...verbal, ...others];
+}
+
+function plain(text: string): string {
+  return text.replace(/[.?]/g, '').trim();
+}
+
+const verbLines = Object.entries(verbFrames).flatMap(([who, lines]) =>
+  lines.split('\n').flatMap((line) => {
+    const [verb = '', rests] = line.trim().split(' | ');
+    if (rests === undefined) return [];
+    return rests.split(' ; ').map((rest) => ({
+      who,
+      forms: verb.split(' '),
+      rest: piecesOf(rest.replace(/[~^]\s*$/, '').trim()),
+      tail: /~\s*$/.test(rest)
+        ? ('when' as const)
+        : /\^\s*$/.test(rest)
+          ? ('how' as const)
+          : ('none' as const),
+    }));
+  }),
+);
+
+const plainPieces = plainFrames.map(piecesOf);
+
+function piecesOf(text: string): Piece[] {
+  return text
+    .split(/(\{[^}]*\}|\[[^\]]*\])/)
+    .filter((part) => part !== '')
+    .map((part): Piece => {
+      if (part.startsWith('[')) return { kind: 'agrees', forms: part.slice(1, -1) };
+      if (!part.startsWith('{')) return { kind: 'words', text: part };
+      const [, subject, article, same, of] = /^\{(S )?(?:(a|an|the|one|my) )?(=)?(.*)\}$/.exec(part)!;
+      const asIs = article ? ('the-as-is' as const) : ('as-is' as const);
+      const plainArticle = article === 'an' ? 'a' : ((article ?? 'free') as Slot['article']);
+      return {
+        kind: 'slot',
+        slot: { subject: subject !== undefined, article: same ? asIs : plainArticle, of: of! },
+      };
+    });
+}

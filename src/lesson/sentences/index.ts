@@ -1,0 +1,1 @@
+export { composeSentences, type SentenceWish } from './compose-sentences.ts';

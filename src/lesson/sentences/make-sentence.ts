@@ -1,0 +1,237 @@
+import type { Picker } from '../picker.ts';
+import { type Article, type Draft, startDraft } from './draft.ts';
+import type { Frame, Piece, VerbForms } from './frames.ts';
+import { chooseOther, choosePerson, nounSubject, type Subject } from './people.ts';
+import type { Vocabulary } from './vocabulary.ts';
+
+/** What a sentence is made from. */
+export interface Ingredients {
+  readonly vocabulary: Vocabulary;
+  readonly names: readonly string[];
+  readonly longest: number;
+  /** Whether `Wilma's` and `didn't` were taught. */
+  readonly possessives: boolean;
+  readonly contractions: boolean;
+}
+
+/** A way to say that something is done: `will`, `did`; with the forms of the verb it needs. */
+interface Manner {
+  readonly form: keyof VerbForms;
+  say(subject: Subject, verb: string, rest: string): string;
+  /** The times that may follow; none where it is not given. */
+  readonly time?: 'past' | 'always' | 'ahead';
+  readonly likely: number;
+  /** Only people are asked, want and must. */
+  readonly people?: boolean;
+}
+
+const isI = ({ text }: Subject): boolean => text === 'I';
+const isPronoun = ({ text }: Subject): boolean => /^(?:I|he|she|we|they|you)$/.test(text);
+const isOne = ({ number }: Subject): boolean => number === 'one';
+const onlyIf = (fits: boolean, said: string): string => (fits ? said : '');
+const isYou = ({ text }: Subject): boolean => text === 'you';
+const be = ({ number }: Subject): string => (number === 'I' ? 'am' : number === 'many' ? 'are' : 'is');
+const was = ({ number }: Subject): string => (number === 'many' ? 'were' : 'was');
+const wants = ({ number }: Subject): string => (number === 'one' ? 'wants' : 'want');
+
+const MANNERS: readonly Manner[] = [
+  { form: 'past', say: (who, verb, rest) => `${who.text} ${verb} ${rest}.`, time: 'past', likely: 10 },
+  {
+    form: 'third',
+    say: (who, verb, rest) => onlyIf(isOne(who), `${who.text} ${verb} ${rest}.`),
+    time: 'always',
+    likely: 3,
+  },
+  {
+    form: 'base',
+    say: (who, verb, rest) => onlyIf(!isOne(who) && !isYou(who), `${who.text} ${verb} ${rest}.`),
+    time: 'always',
+    likely: 2,
+  },
+  {
+    form: 'ing',
+    say: (who, verb, rest) => onlyIf(!isYou(who), `${who.text} ${be(who)} ${verb} ${rest}.`),
+    likely: 4,
+  },
+  {
+    form: 'ing',
+    say: (who, verb, rest) => `${who.text} ${was(who)} ${verb} ${rest}.`,
+    time: 'past',
+    likely: 2,
+  },
+  {
+    form: 'ing',
+    say: (who, verb, rest) => onlyIf(!isI(who), `${be(who)} ${who.text} ${verb} ${rest}?`),
+    likely: 2,
+  },
+  { form: 'base', say: (who, verb, rest) => `${who.text} will ${verb} ${rest}.`, time: 'ahead', likely: 2 },
+  { form: 'base', say: (who, verb, rest) => `${who.text} can ${verb} ${rest}.`, likely: 2 },
+  { form: 'base', say: (who, verb, rest) => `${who.text} did not ${verb} ${rest}.`, likely: 1 },
+  {
+    form: 'base',
+    say: (who, verb, rest) => onlyIf(!isI(who), `did ${who.text} ${verb} ${rest}?`),
+    likely: 2,
+  },
+  { form: 'base', say: (who, verb, rest) => `can ${who.text} ${verb} ${rest}?`, likely: 1 },
+  {
+    form: 'base',
+    say: (who, verb, rest) => onlyIf(!isI(who), `will ${who.text} ${verb} ${rest}?`),
+    likely: 1,
+  },
+  {
+    form: 'base',
+    say: (who, verb, rest) => onlyIf(!isYou(who), `${who.text} ${wants(who)} to ${verb} ${rest}.`),
+    likely: 1,
+    people: true,
+  },
+  {
+    form: 'base',
+    say: (who, verb, rest) => onlyIf(!isYou(who), `${who.text} had to ${verb} ${rest}.`),
+    likely: 1,
+    people: true,
+  },
+  {
+    form: 'base',
+    say: (who, verb, rest) => onlyIf(isYou(who), `please ${verb} ${rest}.`),
+    likely: 4,
+    people: true,
+  },
+];
+
+const CONTRACTED: readonly Manner[] = [
+  { form: 'base', say: (who, verb, rest) => `${who.text} didn't ${verb} ${rest}.`, likely: 5 },
+  { form: 'base', say: (who, verb, rest) => `${who.text} can't ${verb} ${rest}.`, likely: 4 },
+  {
+    form: 'ing',
+    say: (who, verb, rest) => onlyIf(isPronoun(who), `${short(who)} ${verb} ${rest}.`),
+    likely: 9,
+  },
+  {
+    form: 'base',
+    say: (who, verb, rest) => onlyIf(isPronoun(who), `${who.text}'ll ${verb} ${rest}.`),
+    likely: 6,
+  },
+];
+
+const short = (who: Subject): string => `${who.text}'${{ I: 'm', one: 's', many: 're' }[who.number]}`;
+
+const TIMES = {
+  past: /./,
+  always:
+    /^(?:at (?:ten|six|lunch|noon|dusk|three|eight|five|teatime|sunset|daybreak|night)|on \w+|after (?:lunch|school|tea|dinner)|before \w+|in (?:the (?:morning|evening|afternoon|holidays)|spring|summer))$/,
+  ahead: /^(?!this morning)/,
+};
+
+/** One sentence by a frame; null where chance led to words the group cannot read or to a word twice. */
+export function makeSentence(frame: Frame, ingredients: Ingredients, picker: Picker): string | null {
+  const { vocabulary, names, longest, possessives, contractions } = ingredients;
+  const room = longest - 5;
+  const draft = startDraft(vocabulary, names, Math.min(2 + room, 5), possessives, picker);
+  const subject = frame.who === null ? null : subjectOf(draft, frame.who);
+  if (frame.who !== null && !subject) return null;
+  const said = frame.verb && subject ? withVerb(frame, frame.verb, subject) : fill(draft, frame.pieces, null);
+  return said && !hasTwice(said) ? finish(said) : null;
+
+  function withVerb({ pieces, tail, who }: Frame, verb: VerbForms, about: Subject): string | null {
+    const manners = [...MANNERS, ...(contractions ? CONTRACTED : [])].filter(
+      ({ form, people }) => verb[form] !== null && (!people || who === 'people'),
+    );
+    const weighed = manners.flatMap((manner) =>
+      Array<Manner>(manner.likely * (vocabulary.practises(verb[manner.form]!) ? 6 : 1)).fill(manner),
+    );
+    const manner = weighed[picker.below(weighed.length)];
+    if (!manner) return null;
+    draft.use(verb.base ?? verb.past ?? '');
+    const rest = fill(draft, pieces, about);
+    if (!rest) return null;
+    const said = manner.say(about, verb[manner.form]!, rest);
+    if (said === '' || !vocabulary.reads(said.replace(/[.?]$/, ''))) return null;
+    const length = said.split(' ').length;
+    const end =
+      tail === 'none' || longest - length < 2 || picker.below(10) > 2 + room ? null : tailOf(manner);
+    return end ? said.replace(/\.$/, ` ${end}.`) : said;
+
+    function tailOf({ time }: Manner): string | null {
+      const move = who !== 'people' || /^(?:to|up|along|past|into|in|across|under|over) /.test(rest!);
+      const ways = tail === 'how' ? vocabulary.phrases(move ? 'howMove' : 'how') : [];
+      const twice = (phrase: string): boolean => rest!.includes(` ${phrase.split(' ').at(-1)}`);
+      const times =
+        time === undefined || (tail === 'how' && who !== 'people')
+          ? []
+          : vocabulary.phrases('when').filter((phrase) => TIMES[time].test(phrase));
+      return (
+        draft.choose(
+          (ways.length > 0 && picker.below(2) > 0 ? ways : times).filter((each) => !twice(each)),
+        ) ?? null
+      );
+    }
+  }
+}
+
+function subjectOf(draft: Draft, who: string): Subject | null {
+  return who === 'people'
+    ? choosePerson(draft, false)
+    : nounSubject(draft, who, draft.below(3) > 0 ? 'the' : 'free');
+}
+
+/** The pieces of a frame with words in them; null where a place finds none. */
+function fill(draft: Draft, pieces: readonly Piece[], about: Subject | null): string | null {
+  let subject = about;
+  let text = '';
+  for (const piece of pieces) {
+    if (piece.kind === 'words') text += piece.text;
+    else if (piece.kind === 'agrees') text += agree(piece.forms, subject, draft);
+    else {
+      const { of, article, subject: leads } = piece.slot;
+      let words: string | null | undefined;
+      if (leads) {
+        subject =
+          of === 'people'
+            ? choosePerson(draft, false)
+            : article.endsWith('as-is')
+              ? asIs(draft, of)
+              : nounSubject(draft, of, article as Article);
+        words = subject && (article === 'the-as-is' ? `the ${subject.text}` : subject.text);
+      } else if (of === 'person') words = chooseOther(draft, subject);
+      else if (article === 'as-is' || article === 'the-as-is') {
+        const found = asIs(draft, of);
+        words = found && (article === 'as-is' ? found.text : `the ${found.text}`);
+      } else words = draft.nounPhrase(of, article, subject, false)?.text;
+      if (!words) return null;
+      text += words;
+    }
+  }
+  return text;
+}
+
+function asIs(draft: Draft, of: string): Subject | null {
+  const text = draft.choose(draft.phrases(of));
+  if (text === undefined) return null;
+  return { text, number: /[^s]s$/.test(text) ? 'many' : 'one', whose: null, self: '' };
+}
+
+function agree(forms: string, subject: Subject | null, draft: Draft): string {
+  const who = subject ?? { text: '', number: 'one', whose: null, self: '' };
+  const both = forms === 'be' ? (draft.below(2) > 0 ? 'is/are' : 'was/were') : forms;
+  const [one = '', many = ''] = both.split('/');
+  if (who.number === 'I') return one === 'is' ? 'am' : one === 'was' ? 'was' : many;
+  return who.number === 'many' ? many : one;
+}
+
+/** Whether a word that means something stands in it twice: `the wet vest is wet`. */
+function hasTwice(said: string): boolean {
+  const words = said
+    .toLowerCase()
+    .replace(/[.?]/g, '')
+    .split(' ')
+    .filter((word) => !MAY_REPEAT.has(word));
+  return new Set(words).size < words.length;
+}
+
+const MAY_REPEAT = new Set('the a an to in on at and of my his her our their your for with'.split(' '));
+
+/** A capital, and an for a before a vowel: an egg, but a unicorn. */
+function finish(said: string): string {
+  const right = said.replace(/\ba (?=[aeiou])(?!uni|use|one|eu)/gi, 'an ');
+  return right.charAt(0).toUpperCase() + right.slice(1);
+}

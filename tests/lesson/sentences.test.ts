@@ -1,0 +1,73 @@
+import { describe, expect, test } from 'vitest';
+import { createPicker } from '../../src/lesson/index.ts';
+import { composeSentences } from '../../src/lesson/sentences/index.ts';
+import { lessonInput, sequences } from './load-lesson.ts';
+
+/** From so many readable words on, sentences are promised. */
+const ENOUGH_WORDS = 40;
+
+function compose(
+  input: ReturnType<typeof lessonInput>,
+  seed: number,
+  count = 20,
+  longest?: number,
+): string[] {
+  const { known, group, focus } = input;
+  const wish = { names: group.names, focus, count, ...(longest === undefined ? {} : { longest }) };
+  return composeSentences(known, wish, createPicker(seed, 'sentences'));
+}
+
+const wordsOf = (sentence: string): string[] => sentence.replace(/[.?]/g, '').split(' ');
+
+describe.each(sequences)('$id', ({ id, steps }) => {
+  test('at every step of enough words there are twenty sentences, each readable and well made', () => {
+    for (const step of steps.keys()) {
+      const input = lessonInput(id, step + 1);
+      const sentences = compose(input, step);
+      if (input.known.words.length >= ENOUGH_WORDS) expect(sentences.length, `step ${step + 1}`).toBe(20);
+      expect(new Set(sentences).size).toBe(sentences.length);
+      for (const sentence of sentences) {
+        expect(input.known.reads(sentence), `step ${step + 1}: ${sentence}`).toBe(true);
+        expect(sentence).toMatch(/^[A-Z][A-Za-z' -]* [a-z' -]*[A-Za-z'-]+[.?]$/);
+        expect(wordsOf(sentence).length).toBeGreaterThanOrEqual(4);
+        expect(wordsOf(sentence).length).toBeLessThanOrEqual(10);
+        expect(sentence).not.toMatch(/\ba [aeio]|\ban [^aeiou]|\b(\w+) \1\b/i);
+      }
+    }
+  });
+});
+
+test('most sentences practise what the lesson is about', () => {
+  const shares = [8, 14, 20, 24, 30, 36, 42, 48].map((step) => {
+    const input = lessonInput('steady-steps', step);
+    const sentences = compose(input, 1);
+    const practise = sentences.filter((sentence) =>
+      wordsOf(sentence).some((word) =>
+        input.known.find(word)?.reading.requires.some((each) => input.focus.includes(each)),
+      ),
+    );
+    return practise.length / sentences.length;
+  });
+  for (const share of shares) expect(share).toBeGreaterThan(0.8);
+});
+
+test('no longer than is wanted, and the same for the same seed', () => {
+  const input = lessonInput('england-2013', 30);
+  const short = compose(input, 2, 10, 5);
+  expect(short).toHaveLength(10);
+  for (const sentence of short) expect(wordsOf(sentence).length).toBeLessThanOrEqual(5);
+  expect(compose(input, 2, 10, 5)).toEqual(short);
+  expect(compose(input, 3, 10, 5)).not.toEqual(short);
+});
+
+test('verbs agree with who does it', () => {
+  const many = [12, 20, 28, 36, 44, 52].flatMap((step) =>
+    compose(lessonInput('steady-steps', step), step, 60),
+  );
+  const text = many.join('\n');
+  expect(many.length).toBeGreaterThan(300);
+  expect(text).not.toMatch(/^(?:He|She|It|Bram|Ines|Odd|Wilma) (?:are|were|have|am|want|like)\b/m);
+  expect(text).not.toMatch(/^(?:We|They|You) (?:is|was|has|am|wants|likes)\b/m);
+  expect(text).not.toMatch(/^I (?:is|are|were|has|wants|likes)\b/m);
+  expect(text).not.toMatch(/\b(?:can|will|did|to) (?:sat|ran|went|was|is|had)\b/);
+});
