@@ -84,7 +84,6 @@ describe('the report on a page', () => {
     const gaps = await report.locator('.report-gaps h3').allTextContents();
     expect(gaps.slice(0, 2)).toEqual((await panel.locator('.gap h3').allTextContents()).slice(0, 2));
     expect(await report.locator('.report-standing').first().textContent()).toContain('light');
-    await report.getByText('Every step as a table').click();
     await expectSound(report);
 
     const { x, y, width } = (await report.locator('.climb-plot').boundingBox())!;
