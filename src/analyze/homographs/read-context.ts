@@ -19,7 +19,10 @@ export function cutContext(text: string, start: number, end: number): SpanInCont
   return { text: text.slice(from, end + REACH), start: start - from, end: end - from };
 }
 
-const PIECE = /(?:Mrs?|Ms|Dr|St)\.|[\p{L}\p{M}\p{N}]+(?:['’.-][\p{L}\p{N}]+)*|[.!?;:,()"“”—–]|\n\s*\n/gu;
+const PIECE = piece('\\p{L}\\p{N}', '\\p{M}');
+/** The same where a text has no letters but those of English, in half the time. */
+const PLAIN_PIECE = piece('A-Za-z0-9', '');
+const PLAIN = /^[\0-\x7f“”‘’—–…]*$/;
 const SENTENCE_END = /^(?:[.!?]|\n\s*\n)$/;
 
 /** The pieces around a span of a text, no further than its sentence or paragraph, whose end is kept behind. */
@@ -37,10 +40,13 @@ export function readContext(text: string, start: number, end: number): Context {
 }
 
 function piecesOf(text: string): string[] {
-  return (
-    text
-      .replace(/\u00AD/g, '')
-      .replace(/[’ʼ＇]/g, "'")
-      .match(PIECE) ?? []
+  const straight = text.replace(/\u00AD/g, '').replace(/[’ʼ＇]/g, "'");
+  return straight.match(PLAIN.test(straight) ? PLAIN_PIECE : PIECE) ?? [];
+}
+
+function piece(signs: string, marks: string): RegExp {
+  return new RegExp(
+    `(?:Mrs?|Ms|Dr|St)\\.|[${signs}${marks}]+(?:['’.-][${signs}]+)*|[.!?;:,()"“”—–]|\\n\\s*\\n`,
+    'gu',
   );
 }
