@@ -1,5 +1,5 @@
 import 'fake-indexeddb/auto';
-import { beforeEach, describe, expect, test, vi } from 'vitest';
+import { beforeEach, expect, test, vi } from 'vitest';
 import {
   changeText,
   countTexts,
@@ -144,15 +144,36 @@ test('every window is told of what was put and deleted, until it stops listening
   controller.abort();
 });
 
-describe('a full browser', () => {
-  test('is told in a sentence with the next step, and nothing of what was there is lost', async () => {
+/** The two ways in which browsers refuse for want of room: at once, and when all is to be written. */
+const refusals: Readonly<Record<string, (store: IDBObjectStore) => void>> = {
+  'at once': () => {
+    throw new DOMException('full', 'QuotaExceededError');
+  },
+  'at the end': ({ transaction }) => {
+    if (transaction.error) return;
+    Object.defineProperty(transaction, 'error', {
+      value: new DOMException('full', 'QuotaExceededError'),
+    });
+    queueMicrotask(() => transaction.abort());
+  },
+};
+
+test.each(Object.keys(refusals))(
+  'a full browser, refusing %s, is told with the next step; what was there stays',
+  async (when) => {
     await putTexts([net]);
-    const put = vi.spyOn(IDBObjectStore.prototype, 'put').mockImplementation(() => {
-      throw new DOMException('full', 'QuotaExceededError');
+    const real = IDBObjectStore.prototype.put;
+    const put = vi.spyOn(IDBObjectStore.prototype, 'put').mockImplementation(function (
+      this: IDBObjectStore,
+      ...given
+    ) {
+      refusals[when]!(this);
+      return real.apply(this, given);
     });
     await expect(putTexts([ferry])).rejects.toThrow(StorageFault);
     await expect(putTexts([ferry])).rejects.toThrow(/room is full\. Save the shelf in a file/);
+    await expect(changeText('net', () => ({ notes: 'more' }))).rejects.toThrow(/room is full/);
     put.mockRestore();
-    expect((await all()).map(({ id }) => id)).toEqual(['net']);
-  });
-});
+    expect((await all()).map(({ id, notes }) => [id, notes])).toEqual([['net', net.notes]]);
+  },
+);

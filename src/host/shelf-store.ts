@@ -149,7 +149,10 @@ export async function changeText(id: string, change: (text: ShelfText) => ShelfC
   const done = await told(async () => {
     const writing = (await open()).transaction('texts', 'readwrite');
     const stored = await writing.store.get(id);
-    if (stored) await writing.store.put({ ...stored, ...change(unpack(stored)) });
+    if (stored) {
+      const changed = { ...stored, ...change(unpack(stored)) };
+      void writing.store.put(changed).catch(() => undefined);
+    }
     await writing.done;
     return stored !== undefined;
   });

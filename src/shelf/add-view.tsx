@@ -23,7 +23,12 @@ export function AddView({ shelf, intake, rank, mark, groups, stepOf }: AddViewPr
   const [goesTo, setGoesTo] = useState<IntakeChoices['goesTo']>('shelf');
   const [keepsText, setKeepsText] = useState(false);
   const [tags, setTags] = useState('');
-  const choices: IntakeChoices = { goesTo, keepsText, tags: joinTags([], tags.split(',')) };
+  const choices: IntakeChoices = {
+    goesTo,
+    keepsText,
+    tags: joinTags([], tags.split(',')),
+    lookUp: (key) => void shelf.weigher.weigh(key),
+  };
   return (
     <div class="sheet">
       <section class="part" aria-labelledby="choices-title">

@@ -19,6 +19,8 @@ interface FitTableProps {
   readonly columns: readonly FitColumn[];
   /** Whether the titles lead to the texts; not where they are only looked at. */
   readonly links?: boolean;
+  /** Whether all rows are there at once, to be printed. */
+  readonly whole?: boolean;
 }
 
 /** What the rows are sorted by: the title, the words, or the fit for a group by its id. */
@@ -33,7 +35,7 @@ const PAGE = 50;
 const letters = new Intl.Collator('en', { numeric: true });
 
 /** Texts by groups, sorted by any column; wider than the window, it scrolls in a region of its own. */
-export function FitTable({ caption, texts, columns, links = true }: FitTableProps) {
+export function FitTable({ caption, texts, columns, links = true, whole = false }: FitTableProps) {
   const [sorting, setSorting] = useState<Sorting>({ by: { id: columns[0]!.id }, down: true });
   const [shown, setShown] = useState(PAGE);
   const first = columns[0]!;
@@ -72,7 +74,7 @@ export function FitTable({ caption, texts, columns, links = true }: FitTableProp
             </tr>
           </thead>
           <tbody>
-            {rows.slice(0, shown).map((i) => {
+            {(whole ? rows : rows.slice(0, shown)).map((i) => {
               const text = texts[i]!;
               return (
                 <tr key={text.id}>

@@ -1,4 +1,4 @@
-import { useMemo, useState } from 'preact/hooks';
+import { useEffect, useMemo, useState } from 'preact/hooks';
 import type { Fit } from '../analyze/index.ts';
 import type { Group } from '../analyze/types.ts';
 import { FitTable } from './fit-table.tsx';
@@ -22,6 +22,7 @@ const AT_FIRST = 6;
 
 /** Which text is for whom: the texts of the shelf by groups. */
 export function GroupsView({ shelf, rank, mark, groups, stepOf, wanted, onWanted }: GroupsViewProps) {
+  const [printing, setPrinting] = useState(false);
   const [ticked, setTicked] = useState<readonly string[] | null>(null);
   const ids = Object.keys(groups).filter((id, i) => (ticked ? ticked.includes(id) : i < AT_FIRST));
   const texts = useMemo(() => shelf.texts.filter((text) => isWanted(text, wanted)), [shelf.texts, wanted]);
@@ -29,6 +30,11 @@ export function GroupsView({ shelf, rank, mark, groups, stepOf, wanted, onWanted
     () => new Map<string, readonly Fit[]>(ids.map((id) => [id, rank(texts, groups[id]!, mark)])),
     [texts, ids.join(' '), rank, groups, mark],
   );
+  useEffect(() => {
+    if (!printing) return;
+    print();
+    setPrinting(false);
+  }, [printing]);
   return (
     <div class="sheet">
       <fieldset class="shelf-ticks" data-screen>
@@ -48,7 +54,7 @@ export function GroupsView({ shelf, rank, mark, groups, stepOf, wanted, onWanted
       </fieldset>
       <div data-screen>
         <ShelfFilters texts={shelf.texts} wanted={wanted} onWanted={onWanted} found={texts.length}>
-          <button type="button" class="plain" onClick={() => print()}>
+          <button type="button" class="plain" onClick={() => setPrinting(true)}>
             Print the table
           </button>
         </ShelfFilters>
@@ -57,6 +63,7 @@ export function GroupsView({ shelf, rank, mark, groups, stepOf, wanted, onWanted
         <FitTable
           caption={`Reach of each text in percent of its words, and when it reads (${mark}% or more)`}
           texts={texts}
+          whole={printing}
           columns={ids.map((id) => ({
             id,
             group: groups[id]!,

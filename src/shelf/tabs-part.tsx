@@ -86,9 +86,6 @@ export function TabsPart({ onTake }: { onTake: (tabs: readonly OpenTab[]) => voi
 function describeClosed(readable: number, closed: number): string {
   if (readable + closed === 0) return 'No page is open besides this one.';
   if (closed === 0) return 'All open pages may be read.';
-  const others = closed === 1 ? 'one open tab' : `${closed} open tabs`;
-  return `${readable === 0 ? '' : 'Besides, '}${others} may not be read: go to each whose text you want, press the Wordreach button, come back here and look again.`.replace(
-    /^o/,
-    'O',
-  );
+  const others = closed === 1 ? 'One other tab' : `${closed} other tabs`;
+  return `${others} may not be read. Go to each whose text you want, press the Wordreach button, come back here and look again.`;
 }

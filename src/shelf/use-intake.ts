@@ -1,9 +1,11 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
+import type { WordKey } from '../analyze/types.ts';
 import { FileFault } from '../files/file-fault.ts';
 import type { OpenTab } from '../host/open-tabs.ts';
 import { StorageFault } from '../host/store-item.ts';
 import { TakeFault } from '../passage/read-page-text.ts';
 import { addToShelf, type VettedText } from './add-to-shelf.ts';
+import { createPause } from './create-pause.ts';
 import { createIntakeQueue, type IntakeQueue, type IntakeSource, type IntakeView } from './intake-queue.ts';
 import { readFile } from './read-file.ts';
 import { readTab } from './read-tab.ts';
@@ -22,6 +24,8 @@ export interface IntakeChoices {
   readonly goesTo: 'shelf' | 'table';
   readonly keepsText: boolean;
   readonly tags: readonly string[];
+  /** Looks up a word beforehand, so that the table is there at once when it is shown. */
+  readonly lookUp: (key: WordKey) => void;
 }
 
 /** Many texts being read, for as long as the page is open. */
@@ -67,8 +71,18 @@ export function useIntake(): Intake {
 }
 
 /** Does with the texts what was chosen when they were dropped. */
-async function settle(texts: readonly VettedText[], { goesTo, tags }: IntakeChoices): Promise<IntakeResult> {
-  if (goesTo === 'table') return { shelved: 0, there: 0, looked: texts };
+async function settle(
+  texts: readonly VettedText[],
+  { goesTo, tags, lookUp }: IntakeChoices,
+): Promise<IntakeResult> {
+  if (goesTo === 'table') {
+    const pause = createPause();
+    for (const [key] of texts.flatMap(({ words }) => words)) {
+      await pause();
+      lookUp(key);
+    }
+    return { shelved: 0, there: 0, looked: texts };
+  }
   const result = { shelved: 0, there: 0 };
   for (const text of texts) result[(await addToShelf(text, tags)).outcome]++;
   return { ...result, looked: [] };

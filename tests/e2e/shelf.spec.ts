@@ -309,7 +309,15 @@ describe('many at once', () => {
 
   test('only looked at, nothing is on the shelf until it is put there', async () => {
     await shelf.getByLabel('only into a table, to look at').check();
-    await addAll(stories);
+    await shelf.locator('.drop').evaluate(
+      (box, files) => {
+        const dataTransfer = new DataTransfer();
+        for (const { name, content } of files) dataTransfer.items.add(new File([content], name));
+        box.dispatchEvent(new DragEvent('drop', { dataTransfer, bubbles: true, cancelable: true }));
+      },
+      stories as { name: string; content: string }[],
+    );
+    await shelf.getByText('3 read. 3 texts in the table below.').waitFor();
     expect(await shelf.locator('.shelf-table tbody tr').count()).toBe(3);
     expect(await readRaw()).not.toContain('lighthouse');
     await shelf.getByRole('button', { name: 'Put these 3 on the shelf' }).click();
@@ -328,7 +336,7 @@ describe('many at once', () => {
     await shelf.bringToFront();
     await shelf.getByRole('button', { name: 'Look for open pages' }).click();
     await shelf.getByRole('checkbox', { name: /The ferry/ }).waitFor();
-    await shelf.getByText(/open tabs? may not be read/).waitFor();
+    await shelf.getByText(/other tabs? may not be read/).waitFor();
     expect(await shelf.textContent('main')).not.toContain('secret');
     await shelf.getByLabel(/^Addresses/).fill(`${pressed}#top https://tarnquay.example/net`);
     await shelf.getByText('This address is not among the pages that may be read.').waitFor();
@@ -385,6 +393,16 @@ describe('which text for whom', () => {
     );
     await shelf.getByLabel('Plovers').uncheck();
     expect(await shelf.locator('.shelf-table thead th').count()).toBe(3);
+    const printed = await shelf.evaluate(
+      () =>
+        new Promise<number>((resolve) => {
+          window.print = () => resolve(document.querySelectorAll('.shelf-table tbody tr').length);
+          [...document.querySelectorAll('button')]
+            .find(({ textContent }) => /Print/.test(textContent))!
+            .click();
+        }),
+    );
+    expect(printed).toBe(3);
     await shelf.setViewportSize({ width: 320, height: 800 });
     const region = shelf.getByRole('region', { name: 'Texts by groups' });
     expect(await region.evaluate((box) => box.scrollWidth > box.clientWidth)).toBe(true);
