@@ -26,6 +26,8 @@ interface OpenCardOptions {
   readonly onClosed: () => void;
 }
 
+export type OpenCardFunction = typeof openCard;
+
 /** Shows a card beside a word and keeps it there until the word is gone, out of view, or the card is closed. */
 export function openCard(
   doc: Document,

@@ -1,6 +1,6 @@
 import type { Standing } from '../analyze/types.ts';
 import type { CardSources, CardWord } from './card-sources.ts';
-import { type OpenCard, openCard } from './open-card.tsx';
+import type { OpenCard } from './open-card.tsx';
 import { watchAltClick } from './watch-alt-click.ts';
 import { isInside, watchHover } from './watch-hover.ts';
 
@@ -35,6 +35,8 @@ export function startCards(doc: Document, sources: CardSources, mode: ShadowRoot
     const content = await sources.explain(word.key).catch(asError);
     if (mine !== turn || signal.aborted || word.rects().length === 0) return;
     if (how === 'hover' && (content instanceof Error || !HOVERED.has(content.verdict.standing))) return;
+    const openCard = await sources.loadOpenCard().catch(() => null);
+    if (!openCard || mine !== turn || signal.aborted) return;
     const back = current?.hasFocus() ? current.back : focused(doc);
     current?.close({ keepFocus: true });
     last = word;

@@ -1,4 +1,5 @@
 import { browser } from './browser.ts';
+import { readReply } from './hear-messages.ts';
 import type { Answer, Given, PageWords, Question, Scope, ToBackground, ToPage } from './messages.ts';
 
 /** Asks the background; it is woken when it sleeps. Rejects when the extension was updated meanwhile. */
@@ -7,7 +8,7 @@ export async function askBackground<N extends keyof ToBackground>(
   given: Given<ToBackground, N>,
 ): Promise<Answer<ToBackground, N>> {
   const question: Question = { to: 'background', ask, given };
-  return (await browser.runtime.sendMessage(question)) as Answer<ToBackground, N>;
+  return readReply(await browser.runtime.sendMessage(question)) as Answer<ToBackground, N>;
 }
 
 /** Asks the shaded page in one frame of a tab, or in whichever answers first; null when nothing answers. */
@@ -20,7 +21,7 @@ export async function askPage<N extends keyof ToPage>(
   const question: Question = { to: 'page', ask, given };
   try {
     const options = frame === undefined ? {} : { frameId: frame };
-    const answer: unknown = await browser.tabs.sendMessage(tab, question, options);
+    const answer = readReply(await browser.tabs.sendMessage(tab, question, options));
     return (answer ?? null) as Answer<ToPage, N> | null;
   } catch {
     return null;

@@ -1,9 +1,10 @@
 import type { PatternId, Report, Standing, Verdict, WordAnalysis, WordKey } from '../analyze/types.ts';
+import type { Sender } from './hear-messages.ts';
 
 /** Which text of a page is checked: its main story, all of it, or what is selected. */
 export type Scope = 'story' | 'page' | 'selection';
 
-/** The distinct words of a page with how often each stands there; running text itself never leaves the tab. */
+/** The distinct words of a page with how often each stands there. */
 export interface PageWords {
   readonly title: string;
   /** Who wrote it, where the page says so. */
@@ -26,6 +27,27 @@ export interface PageWords {
   /** Whether the page keeps taking the marks away, so that they are no longer put back. */
   readonly takenAway: boolean;
 }
+
+/** Words of a page whose standing is wanted. */
+export interface WordsAsked {
+  readonly keys: readonly WordKey[];
+  /** Homographs whose reading is wanted too, in as much of their text as tells it; offsets are UTF-16 units into it. */
+  readonly homographs: readonly {
+    readonly key: WordKey;
+    readonly text: string;
+    readonly start: number;
+    readonly end: number;
+  }[];
+}
+
+/** A standing for each key, and for each homograph its key with the reading it has there; both in order. */
+export interface WordsJudged {
+  readonly standings: readonly Standing[];
+  readonly readings: readonly { readonly key: WordKey; readonly standing: Standing }[];
+}
+
+/** What is put into a page only when it is first needed there: what finds the article, what draws cards. */
+export type PagePart = 'article' | 'card';
 
 /** Everything that is shown of one word. */
 export interface WordExplanation {
@@ -61,8 +83,9 @@ export interface PagePassage {
 
 /** Asked of the background, which answers for the group that is chosen now. */
 export interface ToBackground {
-  /** One standing for each key, in the same order. */
-  judge: (keys: readonly WordKey[]) => Standing[];
+  judge: (words: WordsAsked) => WordsJudged;
+  /** Puts a part of the content script into the frame that asks; it is there once this is answered. */
+  bring: (part: PagePart) => void;
   report: (page: Pick<PageWords, 'words' | 'skipped'>) => Report;
   explain: (key: WordKey) => WordExplanation;
   act: (action: WordAction) => void;
@@ -107,7 +130,7 @@ export interface Question {
 
 /** What answers each question of one side. */
 export type Answers<C> = {
-  readonly [N in keyof C]: (given: Given<C, N>) => Answer<C, N> | Promise<Answer<C, N>>;
+  readonly [N in keyof C]: (given: Given<C, N>, sender: Sender) => Answer<C, N> | Promise<Answer<C, N>>;
 };
 
 /** Whether a message is a question for this side. */
@@ -130,7 +153,8 @@ export function isPageNews(message: unknown): message is PageNews {
 export function answer<C extends Calls>(
   answers: Answers<C>,
   { ask, given }: Question,
+  sender: Sender,
 ): Promise<unknown> | undefined {
-  const found = (answers as Record<string, (given: unknown) => unknown>)[ask];
-  return found ? Promise.resolve(given).then(found) : undefined;
+  const found = (answers as Record<string, (given: unknown, sender: Sender) => unknown>)[ask];
+  return found ? Promise.resolve(given).then((question) => found(question, sender)) : undefined;
 }

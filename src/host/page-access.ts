@@ -1,9 +1,10 @@
 import { browser } from './browser.ts';
 import { askPage } from './client.ts';
 import { explainClosedPage, explainRefusal } from './explain-closed-page.ts';
-import { isPageNews } from './messages.ts';
+import { hearMessages, type Sender } from './hear-messages.ts';
+import { isPageNews, type PagePart } from './messages.ts';
 
-const SCRIPT = '/content-scripts/page.js';
+const SCRIPT = '/page.js';
 
 /** How long the browser is given to let the click's permission reach the page, in milliseconds. */
 const GRANT = 150;
@@ -33,6 +34,15 @@ export async function shadePage(tab: number): Promise<void> {
     return inject();
   });
   if (!done) throw new Error('Nothing runs in this page.');
+}
+
+/** Puts a part of the content script into the frame that asked for it. Rejects where the page may not be read any more. */
+export async function bringPart(part: PagePart, { tab, frameId = 0 }: Sender): Promise<void> {
+  if (tab?.id === undefined) throw new Error('Only a page in a tab can have a part of its script.');
+  await browser.scripting.executeScript({
+    target: { tabId: tab.id, frameIds: [frameId] },
+    files: [`/page-${part}.js`],
+  });
 }
 
 /** Whether a tab may be shaded now; `why` says what stands in the way of it, null for want of a click on the button. */
@@ -67,19 +77,17 @@ export function watchTabs(onChange: () => void, signal: AbortSignal): void {
   const updated = (_tab: number, { status }: { status?: string }): void => {
     if (status === 'complete') onChange();
   };
-  const listen = (message: unknown): undefined => {
-    if (message === REFUSED) onChange();
-    return undefined;
-  };
   browser.tabs.onActivated.addListener(activated);
   browser.tabs.onUpdated.addListener(updated);
-  browser.runtime.onMessage.addListener(listen);
+  hearMessages((message) => {
+    if (message === REFUSED) onChange();
+    return undefined;
+  }, signal);
   signal.addEventListener(
     'abort',
     () => {
       browser.tabs.onActivated.removeListener(activated);
       browser.tabs.onUpdated.removeListener(updated);
-      browser.runtime.onMessage.removeListener(listen);
     },
     { once: true },
   );
@@ -87,10 +95,8 @@ export function watchTabs(onChange: () => void, signal: AbortSignal): void {
 
 /** Calls back when a page says that its words changed or shading stopped, until aborted. */
 export function watchPageNews(onNews: (tab: number) => void, signal: AbortSignal): void {
-  const listen = (message: unknown, sender: { tab?: { id?: number } }): undefined => {
-    if (isPageNews(message) && sender.tab?.id !== undefined) onNews(sender.tab.id);
+  hearMessages((message, { tab }) => {
+    if (isPageNews(message) && tab?.id !== undefined) onNews(tab.id);
     return undefined;
-  };
-  browser.runtime.onMessage.addListener(listen);
-  signal.addEventListener('abort', () => browser.runtime.onMessage.removeListener(listen), { once: true });
+  }, signal);
 }

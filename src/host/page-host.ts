@@ -1,12 +1,14 @@
-import type { Standing, WordKey } from '../analyze/types.ts';
+import type { WordKey } from '../analyze/types.ts';
 import { browser } from './browser.ts';
 import { askBackground } from './client.ts';
+import { hearMessages } from './hear-messages.ts';
 import { type Look, loadLook, watchLook } from './look.ts';
 import {
   type Answers,
   answer,
   isQuestion,
   type PageNews,
+  type PagePart,
   type PagePassage,
   type PageWords,
   type Scope,
@@ -14,6 +16,8 @@ import {
   type WordAction,
   type WordExplanation,
   type WordInSentence,
+  type WordsAsked,
+  type WordsJudged,
 } from './messages.ts';
 import { watchStoredGroups } from './watch-stored.ts';
 
@@ -30,25 +34,37 @@ export interface HostedPage {
 }
 
 /** What the shading of a document needs of the host. */
-export interface HostedOptions {
-  readonly judge: (keys: readonly WordKey[]) => Promise<readonly Standing[]>;
+export interface HostedOptions<Parts extends Record<PagePart, unknown>> {
+  readonly judge: (words: WordsAsked) => Promise<WordsJudged>;
   readonly explain: (key: WordKey) => Promise<WordExplanation>;
   readonly act: (action: WordAction) => Promise<void>;
   readonly swaps: (
     word: WordInSentence,
   ) => Promise<readonly { readonly text: string; readonly reads: boolean }[]>;
+  /** Gives a part of the content script, which is put into the page when it is first asked for. */
+  readonly bring: <N extends PagePart>(part: N) => Promise<Parts[N]>;
   readonly signal: AbortSignal;
   readonly onChange: () => void;
 }
 
-/** Kept on the content script's own global, so that a second injection finds the first. */
-const holder = globalThis as { wordreach?: { readonly stop: () => void } };
+/** The content script's own global, which no page sees: a second injection finds the first, and parts are handed over. */
+const holder = globalThis as {
+  wordreach?: { readonly stop: () => void };
+  wordreachParts?: Partial<Record<PagePart, unknown>>;
+};
+
+/** Hands parts of the content script to the rest of it. */
+export function offerPart<Parts extends Record<PagePart, unknown>>(parts: Partial<Parts>): void {
+  holder.wordreachParts = { ...holder.wordreachParts, ...parts };
+}
 
 /**
  * Runs the shading of the page it is injected into; injected again, it goes on. Stops by itself when the
  * extension is updated or removed, since nobody could answer any more.
  */
-export function hostPage(start: (options: HostedOptions) => HostedPage): void {
+export function hostPage<Parts extends Record<PagePart, unknown>>(
+  start: (options: HostedOptions<Parts>) => HostedPage,
+): void {
   if (holder.wordreach && isAlive()) return;
   holder.wordreach?.stop();
   const controller = new AbortController();
@@ -67,10 +83,14 @@ export function hostPage(start: (options: HostedOptions) => HostedPage): void {
     });
 
   const page = start({
-    judge: (keys) => ask(askBackground('judge', keys)),
+    judge: (words) => ask(askBackground('judge', words)),
     explain: (key) => ask(askBackground('explain', key)),
     act: (action) => ask(askBackground('act', action)),
     swaps: (word) => ask(askBackground('swaps', word)),
+    bring: async (part) => {
+      if (!holder.wordreachParts?.[part]) await ask(askBackground('bring', part));
+      return holder.wordreachParts![part] as Parts[typeof part];
+    },
     signal,
     onChange: () => tell({ news: 'page', shaded: true }),
   });
@@ -78,10 +98,10 @@ export function hostPage(start: (options: HostedOptions) => HostedPage): void {
   void loadLook().then(setLook);
   watchLook(setLook, signal);
   const answers: Answers<ToPage> = { ...answered, stop };
-  const listen = (message: unknown, sender: { id?: string }): Promise<unknown> | undefined =>
-    isQuestion(message, 'page') && sender.id === browser.runtime.id ? answer(answers, message) : undefined;
-  browser.runtime.onMessage.addListener(listen);
-  signal.addEventListener('abort', () => browser.runtime?.onMessage?.removeListener(listen), { once: true });
+  hearMessages(
+    (message, sender) => (isQuestion(message, 'page') ? answer(answers, message, sender) : undefined),
+    signal,
+  );
   watchStoredGroups(() => {
     void page.rejudge().then(() => tell({ news: 'page', shaded: true }));
   }, signal);

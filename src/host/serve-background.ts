@@ -1,15 +1,16 @@
-import { compileGroup, createJudge, type Judge, tallyText, vet } from '../analyze/index.ts';
+import { compileGroup, createJudge, type Judge, markReading, tallyText, vet } from '../analyze/index.ts';
 import type { Group } from '../analyze/types.ts';
 import { reachOf } from '../swap/index.ts';
 import { browser, openPanel } from './browser.ts';
 import { changeGroup } from './change-group.ts';
 import { askPage, askWords, setScope } from './client.ts';
 import { changeChosen, chosenGroup, loadGroups } from './groups-store.ts';
+import { hearMessages } from './hear-messages.ts';
 import { loadEngine } from './load-engine.ts';
 import { loadSwapper } from './load-swapper.ts';
 import { type Answers, answer, isQuestion, type ToBackground } from './messages.ts';
 import { withinSequence } from './move-group.ts';
-import { shadePage, toggleShading, watchPageNews } from './page-access.ts';
+import { bringPart, shadePage, toggleShading, watchPageNews } from './page-access.ts';
 import { findSequence, loadSequences, type Sequences } from './sequences-store.ts';
 import { showBadge } from './show-badge.ts';
 import { serveSyncCopy } from './sync-copy.ts';
@@ -40,10 +41,15 @@ export function serveBackground(): void {
   }
 
   const answers: Answers<ToBackground> = {
-    judge: async (keys) => {
+    judge: async ({ keys, homographs }) => {
       const verdictOf = await loadJudge();
-      return keys.map((key) => verdictOf(key).standing);
+      const readings = homographs.map(({ text, start, end, key }) => markReading(text, start, end, key));
+      return {
+        standings: keys.map((key) => verdictOf(key).standing),
+        readings: readings.map((key) => ({ key, standing: verdictOf(key).standing })),
+      };
     },
+    bring: bringPart,
     report: async (page) => vet(page, await loadJudge()),
     explain: async (key) => {
       const [engine, verdictOf] = await Promise.all([loadEngine(), loadJudge()]);
@@ -60,10 +66,8 @@ export function serveBackground(): void {
     },
     act: (action) => changeChosen((group) => changeGroup(group, action)),
   };
-  browser.runtime.onMessage.addListener((message: unknown, sender: { id?: string }) =>
-    isQuestion(message, 'background') && sender.id === browser.runtime.id
-      ? answer(answers, message)
-      : undefined,
+  hearMessages((message, sender) =>
+    isQuestion(message, 'background') ? answer(answers, message, sender) : undefined,
   );
 
   serveBadge(loadJudge, forEver);

@@ -1,3 +1,4 @@
+import type { FindArticle } from './find-article.ts';
 import type { WordPlace } from './find-places.ts';
 import { findStory, type Story } from './find-story.ts';
 import type { TextBlock } from './text-blocks.ts';
@@ -23,12 +24,17 @@ export interface Scope {
 
 /**
  * The text to be checked: the one wanted, or the main story when nothing is wanted and there is one. Falls back to
- * the whole page where there is no story. Where nothing is selected, the selection has no words.
+ * the whole page where there is no story. What is selected is what was so when this was called; where nothing was, the
+ * selection has no words.
  */
-export function chooseScope(doc: Document, wanted: ScopeKind | null): Scope {
+export async function chooseScope(
+  doc: Document,
+  wanted: ScopeKind | null,
+  loadFindArticle: () => Promise<FindArticle>,
+): Promise<Scope> {
   if (wanted === 'selection') return ofSelection(doc);
-  const story = wanted === 'page' ? null : findStory(doc);
-  return story ? ofStory(story) : ofPage(doc, wanted === null);
+  const story = wanted === 'page' ? null : await findStory(doc, loadFindArticle);
+  return story ? ofStory(story) : wholePage(doc, wanted === null);
 }
 
 /** Whether something is selected in a document. */
@@ -36,8 +42,8 @@ export function hasSelection(doc: Document): boolean {
   return doc.getSelection()?.type === 'Range';
 }
 
-/** A story that comes late is looked for again when the page has grown by half, so not often. */
-function ofPage(doc: Document, hopesForStory = false): Scope {
+/** All of a page. A story that comes late is looked for again when the page has grown by half, so not often. */
+export function wholePage(doc: Document, hopesForStory = false): Scope {
   const elements = doc.getElementsByTagName('*');
   const address = doc.URL;
   const large = elements.length * 1.5 + 20;

@@ -1,4 +1,4 @@
-import { tokenize } from '../analyze/index.ts';
+import { cutContext, cutText, isHomograph, type SpanInContext } from '../analyze/index.ts';
 import type { WordKey } from '../analyze/types.ts';
 import type { TextBlock } from './text-blocks.ts';
 
@@ -8,14 +8,24 @@ export interface WordPlace {
   readonly ranges: readonly StaticRange[];
 }
 
+/** A homograph whose reading its context may tell. */
+export interface Homograph extends SpanInContext {
+  readonly key: WordKey;
+}
+
 export interface BlockWords {
   readonly places: readonly WordPlace[];
   /** Pieces left out of the count. */
   readonly skipped: number;
 }
 
+/** Words as they are found: the keys of homographs do not tell their reading yet. */
+export interface FoundWords extends BlockWords {
+  readonly homographs: ReadonlyMap<WordPlace, Homograph>;
+}
+
 /** The words of a block with their ranges in its text nodes. */
-export function findPlaces({ nodes, parted }: TextBlock): BlockWords {
+export function findPlaces({ nodes, parted }: TextBlock): FoundWords {
   const starts: number[] = [];
   let text = '';
   for (const node of nodes) {
@@ -24,9 +34,10 @@ export function findPlaces({ nodes, parted }: TextBlock): BlockWords {
     text += shownText(node);
   }
   const places: WordPlace[] = [];
+  const homographs = new Map<WordPlace, Homograph>();
   let skipped = 0;
   let first = 0;
-  for (const { kind, key, start, end } of tokenize(text)) {
+  for (const { kind, key, start, end } of cutText(text)) {
     if (kind === 'skipped') {
       skipped++;
       continue;
@@ -42,9 +53,11 @@ export function findPlaces({ nodes, parted }: TextBlock): BlockWords {
           new StaticRange({ startContainer: node, startOffset: from, endContainer: node, endOffset: to }),
         );
     }
-    places.push({ key, ranges });
+    const place = { key, ranges };
+    places.push(place);
+    if (isHomograph(key)) homographs.set(place, { key, ...cutContext(text, start, end) });
   }
-  return { places, skipped };
+  return { places, homographs, skipped };
 }
 
 /** A line break in the source is a space on the page, unless a style keeps it (verse). Lengths stay the same. */

@@ -1,4 +1,5 @@
-import { Readability } from '@mozilla/readability';
+import type { Article, FindArticle } from './find-article.ts';
+import { textsIn } from './texts-in.ts';
 
 /** The main story of a page, as the text nodes that are part of it. */
 export interface Story {
@@ -23,58 +24,24 @@ const LARGEST = 6000;
 const LONGEST = 200_000;
 
 /**
- * Finds the main story: by Readability on a copy of the page, whose texts are led back to those of the page by
- * walking both side by side. Null when there is none, or too little of it. The page is not touched.
+ * Finds the main story, by what `loadFindArticle` gives where the page is not too large for that. Null when there is
+ * none, or too little of it. The page is not touched.
  */
-export function findStory(doc: Document): Story | null {
+export async function findStory(
+  doc: Document,
+  loadFindArticle: () => Promise<FindArticle>,
+): Promise<Story | null> {
+  if (!hasEnough(textsIn(doc.body))) return null;
   const isLarge =
     doc.getElementsByTagName('*').length > LARGEST || (doc.body.textContent?.length ?? 0) > LONGEST;
-  const found = isLarge ? findMainElement(doc) : findByReadability(doc);
+  const findArticle = isLarge ? findMainElement : await loadFindArticle().catch(() => findMainElement);
+  const found = findArticle(doc);
   if (found === null || !hasEnough(found.texts)) return null;
   const headline = findHeadline(doc, found.title);
   return makeStory({ ...found, texts: [...headline, ...found.texts] });
 }
 
-interface Found {
-  readonly title: string;
-  readonly byline: string | null;
-  /** When it came out, as the page says it. */
-  readonly date: string | null;
-  readonly texts: readonly Text[];
-}
-
-function findByReadability(doc: Document): Found | null {
-  const copy = doc.cloneNode(true) as Document;
-  const original = new Map<Node, Text>();
-  const here = doc.createTreeWalker(doc, NodeFilter.SHOW_TEXT);
-  const there = copy.createTreeWalker(copy, NodeFilter.SHOW_TEXT);
-  while (here.nextNode() && there.nextNode()) original.set(there.currentNode, here.currentNode as Text);
-  const article = new Readability<Node>(copy, { serializer: (node) => node }).parse();
-  if (!article?.content) return null;
-  const texts = leadBack(textsIn(article.content), original);
-  return {
-    title: article.title ?? doc.title,
-    byline: article.byline ?? null,
-    date: article.publishedTime ?? null,
-    texts,
-  };
-}
-
-/** Readability makes some parts anew; a text of theirs is taken for the first one with the same words. */
-function leadBack(copies: readonly Text[], original: ReadonlyMap<Node, Text>): Text[] {
-  const known = new Set(copies.flatMap((copy) => original.get(copy) ?? []));
-  const alike = new Map<string, Text[]>();
-  for (const text of original.values()) {
-    const words = text.data.trim();
-    if (words === '' || known.has(text)) continue;
-    const others = alike.get(words);
-    if (others) others.push(text);
-    else alike.set(words, [text]);
-  }
-  return copies.flatMap((copy) => original.get(copy) ?? alike.get(copy.data.trim())?.shift() ?? []);
-}
-
-function findMainElement(doc: Document): Found | null {
+function findMainElement(doc: Document): Article | null {
   const mains = doc.querySelectorAll('main, [role="main"]');
   const within = mains.length === 1 ? mains[0]! : doc;
   const articles = within.querySelectorAll('article');
@@ -92,7 +59,7 @@ function findHeadline(doc: Document, title: string): Text[] {
   return heading ? textsIn(heading) : [];
 }
 
-function makeStory({ title, byline, date, texts }: Found): Story {
+function makeStory({ title, byline, date, texts }: Article): Story {
   const kept = new WeakSet<Node>(texts);
   const root = rootOf(texts.filter(hasWords));
   const holders = new WeakSet<Node>();
@@ -138,13 +105,6 @@ function rootOf(texts: readonly Text[]): Element {
     if (!within) return root;
     root = within;
   }
-}
-
-function textsIn(root: Node): Text[] {
-  const found: Text[] = [];
-  const walker = root.ownerDocument!.createTreeWalker(root, NodeFilter.SHOW_TEXT);
-  while (walker.nextNode()) found.push(walker.currentNode as Text);
-  return found;
 }
 
 function hasWords({ data }: Text): boolean {

@@ -1,6 +1,6 @@
 import { splitKey } from '../analyze/index.ts';
 import type { Standing, WordKey } from '../analyze/types.ts';
-import { type BlockWords, findPlaces, type WordPlace } from './find-places.ts';
+import type { BlockWords, WordPlace } from './find-places.ts';
 import { sortInPageOrder } from './sort-in-page-order.ts';
 import type { TextBlock } from './text-blocks.ts';
 
@@ -17,25 +17,13 @@ export class PageText {
   readonly #counts = new Map<WordKey, number>();
   #skipped = 0;
 
-  /**
-   * Reads a block, all of its words or those that are wanted; the blocks its nodes were in before are given back,
-   * to be unmarked.
-   */
-  read(
-    block: TextBlock,
-    isWanted?: (place: WordPlace) => boolean,
-  ): { block: ReadBlock; replaced: ReadBlock[] } {
-    const replaced = this.#drop(block.nodes);
-    const { places, skipped } = findPlaces(block);
-    const read: ReadBlock = {
-      nodes: block.nodes,
-      places: isWanted ? places.filter(isWanted) : places,
-      skipped: isWanted ? 0 : skipped,
-      marked: new Map(),
-    };
-    for (const node of block.nodes) this.#byNode.set(node, read);
-    this.#count(read, 1);
-    return { block: read, replaced };
+  /** Takes in the words of a block; the blocks its nodes were in before are given back, to be unmarked. */
+  read({ nodes }: TextBlock, { places, skipped }: BlockWords): { block: ReadBlock; replaced: ReadBlock[] } {
+    const replaced = this.#drop(nodes);
+    const block: ReadBlock = { nodes, places, skipped, marked: new Map() };
+    for (const node of nodes) this.#byNode.set(node, block);
+    this.#count(block, 1);
+    return { block, replaced };
   }
 
   /** Forgets all text under the nodes that is not among `kept`, and gives back its blocks. */

@@ -1,5 +1,6 @@
 import type { Standing, WordKey } from '../analyze/types.ts';
 import type { Scope } from './choose-scope.ts';
+import { type FoundWords, findPlaces, type Homograph, type WordPlace } from './find-places.ts';
 import { isRead } from './is-read.ts';
 import { lineAround } from './line-around.ts';
 import type { BlockMarks } from './mark-blocks.ts';
@@ -7,13 +8,34 @@ import type { PageText, ReadBlock } from './page-text.ts';
 import { findTextBlocks, type TextBlock } from './text-blocks.ts';
 import { workInSlices } from './work-in-slices.ts';
 
+/** Words whose standing is wanted, and homographs whose reading is wanted too. */
+export interface WordsAsked {
+  readonly keys: readonly WordKey[];
+  readonly homographs: readonly Homograph[];
+}
+
+/** A standing for each key, and for each homograph its key with the reading it has there; both in order. */
+export interface WordsJudged {
+  readonly standings: readonly Standing[];
+  readonly readings: readonly { readonly key: WordKey; readonly standing: Standing }[];
+}
+
+export type JudgeWords = (asked: WordsAsked) => Promise<WordsJudged>;
+
+/** So many blocks are asked for at once, so that no message is large; an article has fewer. */
+const AT_ONCE = 1000;
+
+interface FoundBlock extends FoundWords {
+  readonly block: TextBlock;
+}
+
 export interface PageReaderOptions {
   /** Filled and kept up to date. */
   readonly text: PageText;
   /** Filled with the answers of `judge`. */
   readonly standings: Map<WordKey, Standing>;
   readonly marks: BlockMarks;
-  readonly judge: (keys: readonly WordKey[]) => Promise<readonly Standing[]>;
+  readonly judge: JudgeWords;
   readonly scope: () => Scope;
   readonly onShadow: (root: ShadowRoot) => void;
   readonly signal: AbortSignal;
@@ -63,47 +85,60 @@ export function createPageReader(
     await workInSlices(findTextBlocks(doc.body, onShadow), sort, signal);
     await early;
     await readBlocks(inView);
-    await readBlocks(later);
+    for (let at = 0; at < later.length; at += AT_ONCE) await readBlocks(later.slice(at, at + AT_ONCE));
   }
 
   /** Reads and marks blocks; what stood in their place before is unmarked and given back with them. */
   async function readBlocks(
     blocks: readonly TextBlock[],
   ): Promise<{ read: Set<ReadBlock>; dropped: ReadBlock[] }> {
+    const found: FoundBlock[] = [];
+    await workInSlices(blocks, (block) => found.push(findWords(block)), signal);
+    const asked = askFor(found);
+    // Without an answer the words are there all the same, and what stood in their place is not.
+    const settled = await asked.catch(() => new Map<WordPlace, WordPlace>());
     const read = new Set<ReadBlock>();
     const dropped: ReadBlock[] = [];
-    await workInSlices(
-      blocks,
-      (found) => {
-        const { block, replaced } = text.read(found, scope().covers);
-        replaced.forEach(marks.drop);
-        dropped.push(...replaced);
-        read.add(block);
-      },
-      signal,
-    );
-    await askFor(read);
-    await workInSlices(read, marks.show, signal);
+    const take = ({ block: at, places, skipped }: FoundBlock): void => {
+      const { block, replaced } = text.read(at, {
+        places: places.map((place) => settled.get(place) ?? place),
+        skipped,
+      });
+      replaced.forEach(marks.drop);
+      dropped.push(...replaced);
+      read.add(block);
+      marks.show(block);
+    };
+    await workInSlices(found, take, signal);
+    await asked;
     return { read, dropped };
   }
 
-  /** Asks once for each word that is wanted. */
-  async function askFor(
-    blocks: Iterable<ReadBlock>,
-    isWanted: (key: WordKey) => boolean = (key) => !standings.has(key),
-  ): Promise<void> {
+  function findWords(block: TextBlock): FoundBlock {
+    const { covers } = scope();
+    const words = findPlaces(block);
+    return covers
+      ? { ...words, block, places: words.places.filter(covers), skipped: 0 }
+      : { ...words, block };
+  }
+
+  /** Asks for each word that is not known, and for homographs in their places; gives those by what they were. */
+  async function askFor(blocks: readonly FoundBlock[]): Promise<ReadonlyMap<WordPlace, WordPlace>> {
     const keys = new Set<WordKey>();
-    await workInSlices(
-      blocks,
-      ({ places }) => {
-        for (const { key } of places) if (isWanted(key)) keys.add(key);
-      },
-      signal,
-    );
-    if (keys.size === 0 || signal.aborted) return;
+    const homographs: [WordPlace, Homograph][] = [];
+    const sort = ({ places, homographs: open }: FoundBlock): void => {
+      homographs.push(...open);
+      for (const place of places) if (!open.has(place) && !standings.has(place.key)) keys.add(place.key);
+    };
+    await workInSlices(blocks, sort, signal);
+    if (keys.size + homographs.length === 0 || signal.aborted) return new Map();
     const asked = [...keys];
-    const answers = await judge(asked);
-    for (const [i, key] of asked.entries()) standings.set(key, answers[i] ?? 'skipped');
+    const answer = await judge({ keys: asked, homographs: homographs.map(([, homograph]) => homograph) });
+    for (const [i, key] of asked.entries()) standings.set(key, answer.standings[i] ?? 'skipped');
+    for (const { key, standing } of answer.readings) standings.set(key, standing);
+    return new Map(
+      homographs.map(([place], i) => [place, { ...place, key: answer.readings[i]?.key ?? place.key }]),
+    );
   }
 
   async function readAnew(): Promise<void> {
@@ -147,9 +182,10 @@ export function createPageReader(
   }
 
   async function rejudge(): Promise<void> {
-    const blocks = text.blocks();
-    await askFor(blocks, () => true);
-    await workInSlices(blocks, marks.refresh, signal);
+    const keys = text.count().words.map(([key]) => key);
+    const answer = await judge({ keys, homographs: [] });
+    for (const [i, key] of keys.entries()) standings.set(key, answer.standings[i] ?? 'skipped');
+    await workInSlices(text.blocks(), marks.refresh, signal);
   }
 
   return { readAnew, follow, lookAgain, rejudge };

@@ -1,5 +1,6 @@
 import type { Standing, WordKey } from '../analyze/types.ts';
-import { chooseScope, hasSelection, type Scope, type ScopeKind } from './choose-scope.ts';
+import { chooseScope, hasSelection, type Scope, type ScopeKind, wholePage } from './choose-scope.ts';
+import type { FindArticle } from './find-article.ts';
 import { type DrawnText, findDrawnText } from './find-drawn-text.ts';
 import type { WordPlace } from './find-places.ts';
 import { findSentence, type WordInSentence } from './find-sentence.ts';
@@ -11,15 +12,16 @@ import type { Look } from './mark-rules.ts';
 import { PageText } from './page-text.ts';
 import { createPainter } from './paint-standings.ts';
 import { createPointer } from './point-at.ts';
-import { createPageReader } from './read-page.ts';
+import { createPageReader, type JudgeWords } from './read-page.ts';
 import { type TakenPassage, takePassage } from './take-passage.ts';
 import { watchDisplay } from './watch-display.ts';
 import { type PageChange, watchPage } from './watch-page.ts';
 import { nextTurn } from './work-in-slices.ts';
 
 export interface OverlayOptions {
-  /** One standing for each key, in order. */
-  readonly judge: (keys: readonly WordKey[]) => Promise<readonly Standing[]>;
+  readonly judge: JudgeWords;
+  /** Gives `findArticle`, which is large and not needed on every page. */
+  readonly loadFindArticle: () => Promise<FindArticle>;
   /** What is checked first; left out, it is the main story where there is one. */
   readonly scope?: ScopeKind;
   /** Aborting takes every mark away and leaves the page as it was. */
@@ -82,7 +84,7 @@ export interface Overlay {
  * turn every few milliseconds. The document's nodes are never touched.
  */
 export function startOverlay(doc: Document, options: OverlayOptions): Overlay {
-  const { judge, signal, onChange } = options;
+  const { judge, loadFindArticle, signal, onChange } = options;
   const painter = createPainter(doc);
   const pointAt = createPointer(painter, signal);
   const text = new PageText();
@@ -97,7 +99,7 @@ export function startOverlay(doc: Document, options: OverlayOptions): Overlay {
     signal,
   );
   const shadowRoots = new Set<ShadowRoot>();
-  let scope: Scope = chooseScope(doc, options.scope ?? null);
+  let scope: Scope = wholePage(doc);
   let changed: PageChange[] = [];
   let restless = false;
   let takenAway = false;
@@ -146,7 +148,7 @@ export function startOverlay(doc: Document, options: OverlayOptions): Overlay {
     changed = [];
     for (const root of shadowRoots) if (!root.isConnected) shadowRoots.delete(root);
     if (scope.isGone()) {
-      scope = chooseScope(doc, null);
+      scope = await chooseScope(doc, null, loadFindArticle);
       await reader.readAnew();
       onChange?.();
     } else if ((await reader.follow(touched, gone)) || isGivenUp) onChange?.();
@@ -173,6 +175,7 @@ export function startOverlay(doc: Document, options: OverlayOptions): Overlay {
   watchSelection(doc, () => onChange?.(), signal);
   const ready = inTurn(async () => {
     await nextTurn();
+    scope = await chooseScope(doc, options.scope ?? null, loadFindArticle);
     await reader.readAnew();
     onChange?.();
   });
@@ -191,8 +194,11 @@ export function startOverlay(doc: Document, options: OverlayOptions): Overlay {
       takenAway,
     }),
     setScope: (kind) => {
-      scope = chooseScope(doc, kind);
-      return inTurn(reader.readAnew).then(() => {
+      const chosen = chooseScope(doc, kind, loadFindArticle);
+      return inTurn(async () => {
+        scope = await chosen;
+        await reader.readAnew();
+      }).then(() => {
         onChange?.();
         return scope.kind;
       });

@@ -1,4 +1,4 @@
-import type { Standing, WordKey } from '../analyze/types.ts';
+import type { WordKey } from '../analyze/types.ts';
 import {
   type CardAction,
   type CardContent,
@@ -11,14 +11,17 @@ import type { WordPlace } from '../overlay/find-places.ts';
 import type { WordInSentence } from '../overlay/find-sentence.ts';
 import { boxesOf } from '../overlay/find-word.ts';
 import type { Look } from '../overlay/mark-rules.ts';
+import type { JudgeWords } from '../overlay/read-page.ts';
 import { type OverlayWords, startOverlay } from '../overlay/start-overlay.ts';
 import type { TakenPassage } from '../overlay/take-passage.ts';
+import type { PageParts } from './page-parts.ts';
 
 export interface PageOptions {
-  readonly judge: (keys: readonly WordKey[]) => Promise<readonly Standing[]>;
+  readonly judge: JudgeWords;
   readonly explain: (key: WordKey) => Promise<CardContent>;
   readonly act: (action: CardAction) => Promise<void>;
   readonly swaps: (word: WordInSentence) => Promise<readonly CardSwap[]>;
+  readonly bring: <N extends keyof PageParts>(part: N) => Promise<PageParts[N]>;
   readonly onChange: () => void;
   /** Aborting leaves the page as it was. */
   readonly signal: AbortSignal;
@@ -42,8 +45,11 @@ export interface ShadedPage {
 }
 
 /** Starts shading and cards in a document. */
-export function startPage(doc: Document, { explain, act, swaps, ...options }: PageOptions): ShadedPage {
-  const overlay = startOverlay(doc, options);
+export function startPage(
+  doc: Document,
+  { explain, act, swaps, bring, ...options }: PageOptions,
+): ShadedPage {
+  const overlay = startOverlay(doc, { ...options, loadFindArticle: () => bring('article') });
   const places = new WeakMap<CardWord, WordPlace>();
   function cardWord(place: WordPlace | null): CardWord | null {
     const element = place?.ranges[0]?.startContainer.parentElement;
@@ -68,6 +74,7 @@ export function startPage(doc: Document, { explain, act, swaps, ...options }: Pa
       return cardWord(place);
     },
     explain,
+    loadOpenCard: () => bring('card'),
     act,
     swaps: async (word) => {
       const place = places.get(word);

@@ -67,7 +67,7 @@ export async function openCardPage(page: Page, html: string, options: CardPageOp
 
 /** The cards' code alone, as the content script has it. */
 export async function bundleCards(minify = false): Promise<string> {
-  const entry = fileURLToPath(new URL('../../src/card/start-cards.ts', import.meta.url));
+  const entry = fileURLToPath(new URL('cards-alone.ts', import.meta.url));
   const built = (await build({
     configFile: false,
     logLevel: 'silent',
@@ -80,8 +80,8 @@ export async function bundleCards(minify = false): Promise<string> {
 }
 
 function startInPage({ words, swaps, mode, speak = true }: CardPageOptions): void {
-  const { startCards } = (
-    globalThis as unknown as { wordreachCards: typeof import('../../src/card/start-cards.ts') }
+  const { startCards, openCard } = (
+    globalThis as unknown as { wordreachCards: typeof import('./cards-alone.ts') }
   ).wordreachCards;
   const controller = new AbortController();
   const elements = (): Element[] => [...document.querySelectorAll('w')];
@@ -112,6 +112,7 @@ function startInPage({ words, swaps, mode, speak = true }: CardPageOptions): voi
       if (!known) throw new Error('Nothing is known of this word.');
       return structuredClone(known);
     },
+    loadOpenCard: async () => openCard,
     act: async (action) => {
       if (cardTest.fault) throw new Error(cardTest.fault);
       cardTest.acted.push(action);

@@ -74,7 +74,7 @@ export async function openOverlayPage(
 }
 
 async function bundleOverlay(): Promise<string> {
-  const entry = fileURLToPath(new URL('../../src/overlay/start-overlay.ts', import.meta.url));
+  const entry = fileURLToPath(new URL('overlay-alone.ts', import.meta.url));
   const built = (await build({
     configFile: false,
     logLevel: 'silent',
@@ -85,18 +85,22 @@ async function bundleOverlay(): Promise<string> {
 }
 
 function startInPage({ scope, standing }: { scope: ScopeKind | null; standing: Standing }): Promise<void> {
-  const { startOverlay } = (
-    globalThis as unknown as { wordreachOverlay: typeof import('../../src/overlay/start-overlay.ts') }
+  const { startOverlay, findArticle } = (
+    globalThis as unknown as { wordreachOverlay: typeof import('./overlay-alone.ts') }
   ).wordreachOverlay;
   const controller = new AbortController();
   const asked: string[][] = [];
   let waiting: (() => void)[] = [];
   const overlay = startOverlay(document, {
-    judge: async (keys) => {
+    judge: async ({ keys, homographs }) => {
       if (wordreachTest.refuses) throw new Error('refused');
       asked.push([...keys]);
-      return keys.map(() => standing);
+      return {
+        standings: keys.map(() => standing),
+        readings: homographs.map(({ key }) => ({ key, standing })),
+      };
     },
+    loadFindArticle: async () => findArticle,
     signal: controller.signal,
     ...(scope && { scope }),
     onChange: () => {

@@ -1,0 +1,3 @@
+/** What cards are made of when a test runs them in a page by themselves. */
+export { openCard } from '../../src/card/open-card.tsx';
+export { startCards } from '../../src/card/start-cards.ts';
