@@ -1,7 +1,9 @@
-import { catalogue } from '../analyze/index.ts';
+import { patternNames } from '../analyze/index.ts';
 import type { Pattern, PatternId } from '../analyze/types.ts';
 
-const patterns: ReadonlyMap<PatternId, Pattern> = new Map(catalogue.map((pattern) => [pattern.id, pattern]));
+const patterns: ReadonlyMap<PatternId, Pick<Pattern, 'label' | 'keyWord'>> = new Map(
+  patternNames.map((pattern) => [pattern.id, pattern]),
+);
 
 /** What a teacher calls a pattern (`ai as in rain`); its id where this version does not know it. */
 export function patternLabel(id: PatternId): string {

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { placeSpellings } from '../../src/analyze/build/place-spellings.ts';
-import { bitOf } from '../../src/analyze/catalogue/catalogue.ts';
+import { bitOf } from '../../src/analyze/catalogue/names.ts';
 import type { Reading } from '../../src/analyze/types.ts';
 import { readFrequency } from '../../src/data/read-frequency.ts';
 import { loadAnalyzer } from '../load-analyzer.ts';

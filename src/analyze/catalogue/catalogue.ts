@@ -1,8 +1,9 @@
-import type { Pattern, PatternId } from '../types.ts';
+import type { Pattern } from '../types.ts';
 import rows from './catalogue.json' with { type: 'json' };
+import { patternNames } from './names.ts';
 
-/** All patterns, in the order their bits have in a requirement set. Edited by hand in catalogue.json. */
-export const catalogue: readonly Pattern[] = rows;
-
-/** Place of each pattern in the catalogue, which is its bit. */
-export const bitOf: ReadonlyMap<PatternId, number> = new Map(catalogue.map((p, bit) => [p.id, bit]));
+/**
+ * All patterns, in the order their bits have in a requirement set. Edited by hand in catalogue.json; their names stand
+ * apart in names.json, because pages that only name patterns need no more. A test holds the two together.
+ */
+export const catalogue: readonly Pattern[] = rows.map((row, i) => ({ ...patternNames[i]!, ...row }));

@@ -1,9 +1,7 @@
 import { pairs } from '../alignment/inventory.ts';
 import { catalogue } from '../catalogue/catalogue.ts';
 import type { Pattern, PatternId } from '../types.ts';
-
-/** Named for a spelling no row of the catalogue has. */
-export const IRREGULAR = 'irregular';
+import { IRREGULAR } from './irregular.ts';
 
 /** What is around a spelling and decides between rows with the same letters and sound. */
 export interface Surroundings {

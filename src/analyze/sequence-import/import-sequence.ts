@@ -1,4 +1,4 @@
-import { bitOf } from '../catalogue/catalogue.ts';
+import { bitOf } from '../catalogue/names.ts';
 import { choiceKey } from './choice-key.ts';
 import { findRows } from './find-rows.ts';
 import type { ImportedItem, ImportedSequence, ItemChoice } from './imported-sequence.ts';

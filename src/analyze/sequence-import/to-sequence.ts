@@ -1,4 +1,4 @@
-import { IRREGULAR } from '../patterns/name-pattern.ts';
+import { IRREGULAR } from '../patterns/irregular.ts';
 import type { Sequence } from '../types.ts';
 import type { ImportedSequence } from './imported-sequence.ts';
 

@@ -1,5 +1,5 @@
 import { catalogue } from '../catalogue/catalogue.ts';
-import { IRREGULAR } from '../patterns/name-pattern.ts';
+import { IRREGULAR } from '../patterns/irregular.ts';
 import type { Group, GroupOptions, PatternId, Sequence } from '../types.ts';
 import { GroupError } from './group-error.ts';
 import { irregularForms } from './irregular-forms.ts';

@@ -1,4 +1,4 @@
-import { bitOf, catalogue } from '../catalogue/catalogue.ts';
+import { bitOf } from '../catalogue/names.ts';
 import type { PatternId } from '../types.ts';
 
 /** A set of patterns, one bit per catalogue row in catalogue order, 32 rows to the element. */
@@ -6,7 +6,7 @@ export type PatternBits = Uint32Array;
 
 /** A set of the given patterns; ids the catalogue does not have are left out. */
 export function bitsOf(ids: Iterable<PatternId>): PatternBits {
-  const bits = new Uint32Array(Math.ceil(catalogue.length / 32));
+  const bits = new Uint32Array(Math.ceil(bitOf.size / 32));
   for (const id of ids) addBit(bits, id);
   return bits;
 }

@@ -1,5 +1,5 @@
-import { bitOf } from '../catalogue/catalogue.ts';
-import { IRREGULAR } from '../patterns/name-pattern.ts';
+import { bitOf } from '../catalogue/names.ts';
+import { IRREGULAR } from '../patterns/irregular.ts';
 import type { PatternId } from '../types.ts';
 import { GroupError } from './group-error.ts';
 import { shorten, unknownName } from './unknown-name.ts';

@@ -1,6 +1,7 @@
-import { bitOf, catalogue } from '../catalogue/catalogue.ts';
+import { catalogue } from '../catalogue/catalogue.ts';
+import { bitOf } from '../catalogue/names.ts';
 import { splitKey } from '../homographs/word-key.ts';
-import { IRREGULAR } from '../patterns/name-pattern.ts';
+import { IRREGULAR } from '../patterns/irregular.ts';
 import type { Gap, PatternId, Report, Standing, Tally, Verdict, WordEntry, WordKey } from '../types.ts';
 import type { Judge } from './judge.ts';
 import { hasBit } from './pattern-bits.ts';

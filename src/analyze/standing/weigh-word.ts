@@ -1,4 +1,5 @@
-import { bitOf, catalogue } from '../catalogue/catalogue.ts';
+import { catalogue } from '../catalogue/catalogue.ts';
+import { bitOf } from '../catalogue/names.ts';
 import type { PatternId, Reading, WordAnalysis } from '../types.ts';
 import { isInflection } from './pattern-roles.ts';
 
