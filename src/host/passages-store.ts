@@ -1,5 +1,7 @@
-import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
-import { StorageFault } from './store-item.ts';
+import type { DBSchema } from 'idb';
+import { keepOpen } from './keep-open.ts';
+import { type FaultSentences, tellFault } from './tell-fault.ts';
+import { createWindowNews } from './window-news.ts';
 
 /** Where a text comes from; the line stays with every copy that leaves the desk. */
 export interface PassageSource {
@@ -44,26 +46,11 @@ export interface Saved {
   readonly passage: Passage;
 }
 
-let opened: Promise<IDBPDatabase<PassagesSchema>> | undefined;
-const channel = 'passages';
+const news = createWindowNews<null>('passages');
 
-function open(): Promise<IDBPDatabase<PassagesSchema>> {
-  opened ??= openDB<PassagesSchema>('desk', 1, {
-    upgrade: (db) => void db.createObjectStore('passages', { keyPath: 'id' }),
-    // A newer version in another window, or one that clears everything, is not kept waiting.
-    blocking: (_current, _wanted, event) => {
-      opened = undefined;
-      (event.target as IDBDatabase).close();
-    },
-    terminated: () => {
-      opened = undefined;
-    },
-  });
-  opened.catch(() => {
-    opened = undefined;
-  });
-  return opened;
-}
+const open = keepOpen<PassagesSchema>('desk', 1, (db) => {
+  db.createObjectStore('passages', { keyPath: 'id' });
+});
 
 /** All passages, the last saved first. Rejects with `StorageFault`. */
 export async function loadPassages(): Promise<Passage[]> {
@@ -96,14 +83,14 @@ export async function savePassage(passage: Passage): Promise<Saved> {
     await change.done;
     return { outcome: isParted ? 'parted' : 'kept', passage: kept } as const;
   });
-  tellOthers();
+  news.tell(null);
   return saved;
 }
 
 /** Deletes a passage; it is gone for good. Rejects with `StorageFault`. */
 export async function deletePassage(id: string): Promise<void> {
   await told(async () => (await open()).delete('passages', id));
-  tellOthers();
+  news.tell(null);
 }
 
 /** An id nobody has. */
@@ -111,30 +98,17 @@ export function freePassageId(): string {
   return crypto.randomUUID();
 }
 
-/** Calls back when another window saved or deleted a passage, until aborted. */
+/** Calls back when this or another window saved or deleted a passage, until aborted. */
 export function watchPassages(onChange: () => void, signal: AbortSignal): void {
-  const others = new BroadcastChannel(channel);
-  others.onmessage = onChange;
-  signal.addEventListener('abort', () => others.close(), { once: true });
+  news.watch(onChange, signal);
 }
 
-function tellOthers(): void {
-  const others = new BroadcastChannel(channel);
-  others.postMessage(null);
-  others.close();
+function told<T>(work: () => Promise<T>): Promise<T> {
+  return tellFault(FAULTS, work);
 }
 
-async function told<T>(work: () => Promise<T>): Promise<T> {
-  try {
-    return await work();
-  } catch (error) {
-    const why = error instanceof Error ? error.message : String(error);
-    const isFull = error instanceof DOMException && error.name === 'QuotaExceededError';
-    throw new StorageFault(
-      isFull
-        ? 'This was not kept: the browser’s room is full. Save your passages in a file, then delete those you no longer need.'
-        : `This was not kept, because the browser could not store it (${why}). Keep this window open, copy your text, and try again.`,
-      { cause: error },
-    );
-  }
-}
+const FAULTS: FaultSentences = {
+  full: 'This was not kept: the browser’s room is full. Save your passages in a file, then delete those you no longer need.',
+  failed: (why) =>
+    `This was not kept, because the browser could not store it (${why}). Keep this window open, copy your text, and try again.`,
+};

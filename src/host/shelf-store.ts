@@ -1,6 +1,8 @@
-import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
+import type { DBSchema } from 'idb';
 import type { WordKey } from '../analyze/types.ts';
-import { StorageFault } from './store-item.ts';
+import { keepOpen } from './keep-open.ts';
+import { type FaultSentences, tellFault } from './tell-fault.ts';
+import { createWindowNews } from './window-news.ts';
 
 /** A vetted text: where it comes from and which words it has, but not the text itself. */
 export interface ShelfText {
@@ -48,34 +50,17 @@ interface ShelfSchema extends DBSchema {
   kept: { key: string; value: string };
 }
 
-const CHANNEL = 'shelf';
 /** No key has white space in it. */
 const BETWEEN = '\n';
 
-let opened: Promise<IDBPDatabase<ShelfSchema>> | undefined;
+const news = createWindowNews<ShelfNews>('shelf');
 
-function open(): Promise<IDBPDatabase<ShelfSchema>> {
-  opened ??= openDB<ShelfSchema>('shelf', 1, {
-    upgrade: (db) => {
-      const texts = db.createObjectStore('texts', { keyPath: 'id' });
-      texts.createIndex('title', 'title');
-      texts.createIndex('url', 'url');
-      db.createObjectStore('kept');
-    },
-    // A newer version in another window, or one that clears everything, is not kept waiting.
-    blocking: (_current, _wanted, event) => {
-      opened = undefined;
-      (event.target as IDBDatabase).close();
-    },
-    terminated: () => {
-      opened = undefined;
-    },
-  });
-  opened.catch(() => {
-    opened = undefined;
-  });
-  return opened;
-}
+const open = keepOpen<ShelfSchema>('shelf', 1, (db) => {
+  const texts = db.createObjectStore('texts', { keyPath: 'id' });
+  texts.createIndex('title', 'title');
+  texts.createIndex('url', 'url');
+  db.createObjectStore('kept');
+});
 
 /** How many texts are on the shelf. Rejects with `StorageFault`. */
 export function countTexts(): Promise<number> {
@@ -138,7 +123,7 @@ export async function putTexts(texts: readonly WholeShelfText[]): Promise<void> 
     }
     await change.done;
   });
-  tell({ put: texts.map(({ id }) => id), deleted: [] });
+  news.tell({ put: texts.map(({ id }) => id), deleted: [] });
 }
 
 /**
@@ -156,7 +141,7 @@ export async function changeText(id: string, change: (text: ShelfText) => ShelfC
     await writing.done;
     return stored !== undefined;
   });
-  if (done) tell({ put: [id], deleted: [] });
+  if (done) news.tell({ put: [id], deleted: [] });
 }
 
 /** Deletes texts with everything kept of them; they are gone for good. Rejects with `StorageFault`. */
@@ -169,7 +154,7 @@ export async function deleteTexts(ids: readonly string[]): Promise<void> {
     }
     await change.done;
   });
-  tell({ put: [], deleted: ids });
+  news.tell({ put: [], deleted: ids });
 }
 
 /** An id no text has. */
@@ -179,16 +164,7 @@ export function freeTextId(): string {
 
 /** Calls back when this or another window changed the shelf, until aborted. */
 export function watchShelf(onChange: (news: ShelfNews) => void, signal: AbortSignal): void {
-  const channel = new BroadcastChannel(CHANNEL);
-  channel.onmessage = ({ data }: MessageEvent<ShelfNews>) => onChange(data);
-  signal.addEventListener('abort', () => channel.close(), { once: true });
-}
-
-/** A channel of its own, so that this window is told too. */
-function tell(news: ShelfNews): void {
-  const channel = new BroadcastChannel(CHANNEL);
-  channel.postMessage(news);
-  channel.close();
+  news.watch(onChange, signal);
 }
 
 function pack({ words, ...rest }: ShelfText): StoredText {
@@ -209,17 +185,12 @@ function withText({ isKept: _, ...rest }: ShelfText, text: string | undefined): 
   return { ...rest, text: text ?? null };
 }
 
-async function told<T>(work: () => Promise<T>): Promise<T> {
-  try {
-    return await work();
-  } catch (error) {
-    const why = error instanceof Error ? error.message : String(error);
-    const isFull = error instanceof DOMException && error.name === 'QuotaExceededError';
-    throw new StorageFault(
-      isFull
-        ? 'The shelf could not keep this: the browser’s room is full. Save the shelf in a file, then delete texts you no longer need.'
-        : `The shelf could not be reached, because the browser could not read or store it (${why}). What was there before is unchanged; please try again.`,
-      { cause: error },
-    );
-  }
+function told<T>(work: () => Promise<T>): Promise<T> {
+  return tellFault(FAULTS, work);
 }
+
+const FAULTS: FaultSentences = {
+  full: 'The shelf could not keep this: the browser’s room is full. Save the shelf in a file, then delete texts you no longer need.',
+  failed: (why) =>
+    `The shelf could not be reached, because the browser could not read or store it (${why}). What was there before is unchanged; please try again.`,
+};

@@ -1,0 +1,28 @@
+import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
+
+/**
+ * Gives a database, opened with the first call and kept open. It gives way to a newer version in another window, and to one
+ * that clears everything; the next call opens it again.
+ */
+export function keepOpen<S extends DBSchema>(
+  name: string,
+  version: number,
+  upgrade: (db: IDBPDatabase<S>) => void,
+): () => Promise<IDBPDatabase<S>> {
+  let opened: Promise<IDBPDatabase<S>> | undefined;
+  const forget = (): void => {
+    opened = undefined;
+  };
+  return () => {
+    opened ??= openDB<S>(name, version, {
+      upgrade,
+      blocking: (_current, _wanted, event) => {
+        forget();
+        (event.target as IDBDatabase).close();
+      },
+      terminated: forget,
+    });
+    opened.catch(forget);
+    return opened;
+  };
+}
