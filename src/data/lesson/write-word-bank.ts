@@ -3,16 +3,19 @@ import type { Analyzer } from '../../analyze/index.ts';
 import { PARTS_OF_SPEECH } from '../../swap/table-format.ts';
 import { readCapitalised, readFrequency } from '../read-frequency.ts';
 import { readUnfitWords } from '../read-unfit-words.ts';
-import { readSynsets, type Synsets } from '../swap/read-synsets.ts';
-import { shortenMeaning } from './shorten-meaning.ts';
+import { readSynsets } from '../swap/read-synsets.ts';
+import { chooseMeaning, readOwnMeanings } from './choose-meaning.ts';
+import { readSenseOrder } from './read-sense-order.ts';
 
 /** Rarer words are not for these lessons, save those of our own list; a rank by film subtitles (SUBTLEX). */
 const RAREST = 16_000;
+/** A meaning has no rarer words than these, by the same ranks. */
+const PLAIN = 6_000;
 
 /**
  * The words lessons are made of, as the text of `lesson-words.tsv`, commonest first. In: SUBTLEX to rank 16,000 and
  * `more-lesson-words.txt`. Out: names, coarse words (two registry lists), and what `not-in-lessons.txt` has, by reason.
- * Parts of speech and meanings are WordNet's; a meaning is shortened.
+ * Parts of speech are WordNet's; a meaning is our own (`meanings.tsv`) or WordNet's, shortened.
  */
 export function writeWordBank(analyzer: Analyzer): string {
   const ranks = readFrequency();
@@ -20,7 +23,6 @@ export function writeWordBank(analyzer: Analyzer): string {
   const unfit = readUnfitWords();
   const leftOut = readList('not-in-lessons.txt');
   const more = readList('more-lesson-words.txt');
-  const synsets = readSynsets();
   const isFit = (word: string): boolean =>
     /^[a-z]+$/.test(word) &&
     !capitals.has(word) &&
@@ -30,20 +32,30 @@ export function writeWordBank(analyzer: Analyzer): string {
   const words = [...new Set([...usual, 'I', ...more])].filter((word) => !leftOut.has(word));
   const rank = (word: string): number => ranks.get(word.toLowerCase()) ?? Number.POSITIVE_INFINITY;
   words.sort((a, b) => rank(a) - rank(b) || (a < b ? -1 : 1));
-  return `${words.map((word) => [word, ...describe(word, synsets)].join('\t')).join('\n')}\n`;
+  const describe = createDescriber(analyzer, (each) => rank(each) <= PLAIN);
+  return `${words.map((word) => [word, ...describe(word)].join('\t')).join('\n')}\n`;
 }
 
-/** Parts of speech, those it is met as more first, and the meaning of its commonest sense. */
-function describe(word: string, { byId, sensesOf }: Synsets): [string, string] {
-  const found = PARTS_OF_SPEECH.map((part) => {
-    const senses = (sensesOf.get(`${word}/${part}`) ?? []).filter(({ id }) => !byId.get(id)!.coarse);
-    return { part, senses, count: senses.reduce((sum, { count }) => sum + count, 0) };
-  })
-    .filter(({ senses }) => senses.length > 0)
-    .sort((a, b) => b.count - a.count);
-  const senses = [...(found[0]?.senses ?? [])].sort((a, b) => b.count - a.count);
-  const meanings = senses.map(({ id }) => shortenMeaning(byId.get(id)!.definition));
-  return [found.map(({ part }) => part).join(''), meanings.find((meaning) => meaning !== '') ?? ''];
+/** Parts of speech, those it is met as more first, and the meaning as the first of them. */
+function createDescriber(analyzer: Analyzer, isPlain: (word: string) => boolean) {
+  const { byId, sensesOf } = readSynsets();
+  const order = readSenseOrder();
+  const own = readOwnMeanings();
+  return (word: string): [string, string] => {
+    const found = PARTS_OF_SPEECH.map((part) => {
+      const name = `${word}/${part}`;
+      const senses = (sensesOf.get(name) ?? [])
+        .toSorted((a, b) => order.get(`${name} ${a.id}`)! - order.get(`${name} ${b.id}`)!)
+        .map(({ id, count }) => ({ synset: byId.get(id)!, count }))
+        .filter(({ synset }) => !synset.coarse);
+      return { part, senses, count: senses.reduce((sum, { count }) => sum + count, 0) };
+    })
+      .filter(({ senses }) => senses.length > 0)
+      .sort((a, b) => b.count - a.count);
+    const parts = found.map(({ part }) => part).join('');
+    const reading = analyzer.analyze(word).readings[0]!;
+    return [parts, own.get(word) ?? chooseMeaning(word, found[0]?.senses ?? [], reading, isPlain)];
+  };
 }
 
 function readList(file: string): Set<string> {
