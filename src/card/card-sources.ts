@@ -1,5 +1,4 @@
 import type { PatternId, Verdict, WordAnalysis, WordKey } from '../analyze/types.ts';
-import type { OpenCardFunction } from './open-card.tsx';
 
 /** One place of a word in the page. */
 export interface CardWord {
@@ -37,8 +36,6 @@ export interface CardSources {
   /** The next (1) or previous (-1) word not yet decodable, brought into view; null when there is none. */
   next(from: CardWord | null, direction: 1 | -1): CardWord | null;
   explain(key: WordKey): Promise<CardContent>;
-  /** Gives `openCard`, which is large and not needed before the first card. */
-  loadOpenCard(): Promise<OpenCardFunction>;
   /** Rejects with an Error whose message is one clear sentence. */
   act(action: CardAction): Promise<void>;
   /** Substitutes for a word; left out where there are none to ask for. */

@@ -1,6 +1,6 @@
 import type { Standing } from '../analyze/types.ts';
 import type { CardSources, CardWord } from './card-sources.ts';
-import type { OpenCard } from './open-card.tsx';
+import type { OpenCard, OpenCardFunction } from './open-card.tsx';
 import { watchAltClick } from './watch-alt-click.ts';
 import { isInside, watchHover } from './watch-hover.ts';
 
@@ -19,9 +19,15 @@ const HOVERED: ReadonlySet<Standing> = new Set(['beyond', 'unsure', 'fresh']);
 /**
  * Shows a card beside a word the pointer rests on, beside one that is clicked with Alt, and beside the next one a
  * shortcut asks for; one at a time. The document has one more element while a card is open and none when it is closed;
- * the element's root is closed to the page (`mode` is for tests).
+ * the element's root is closed to the page (`mode` is for tests). `loadOpenCard` gives what draws a card, which is large and not
+ * needed before the first.
  */
-export function startCards(doc: Document, sources: CardSources, mode: ShadowRootMode = 'closed'): Cards {
+export function startCards(
+  doc: Document,
+  sources: CardSources,
+  loadOpenCard: () => Promise<OpenCardFunction>,
+  mode: ShadowRootMode = 'closed',
+): Cards {
   const { signal } = sources;
   const view = doc.defaultView!;
   let current: OpenCard | null = null;
@@ -35,7 +41,7 @@ export function startCards(doc: Document, sources: CardSources, mode: ShadowRoot
     const content = await sources.explain(word.key).catch(asError);
     if (mine !== turn || signal.aborted || word.rects().length === 0) return;
     if (how === 'hover' && (content instanceof Error || !HOVERED.has(content.verdict.standing))) return;
-    const openCard = await sources.loadOpenCard().catch(() => null);
+    const openCard = await loadOpenCard().catch(() => null);
     if (!openCard || mine !== turn || signal.aborted) return;
     const back = current?.hasFocus() ? current.back : focused(doc);
     current?.close({ keepFocus: true });

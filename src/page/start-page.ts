@@ -2,6 +2,7 @@ import type { WordKey } from '../analyze/types.ts';
 import {
   type CardAction,
   type CardContent,
+  type CardSources,
   type CardSwap,
   type CardWord,
   startCards,
@@ -62,7 +63,7 @@ export function startPage(
     places.set(word, place);
     return word;
   }
-  const cards = startCards(doc, {
+  const sources: CardSources = {
     wordAt: (x, y) => cardWord(overlay.finder.at(x, y)),
     next: (from, direction) => {
       const place = overlay.finder.next(
@@ -74,7 +75,6 @@ export function startPage(
       return cardWord(place);
     },
     explain,
-    loadOpenCard: () => bring('card'),
     act,
     swaps: async (word) => {
       const place = places.get(word);
@@ -82,6 +82,7 @@ export function startPage(
       return inSentence ? swaps(inSentence) : [];
     },
     signal: options.signal,
-  });
+  };
+  const cards = startCards(doc, sources, () => bring('card'));
   return { ...overlay, step: cards.step };
 }

@@ -1,10 +1,4 @@
 import { useEffect, useState } from 'preact/hooks';
-import { loadGroups } from '../host/groups-store.ts';
-import { noteGroups } from '../host/shelf-seen.ts';
-import { StorageFault } from '../host/store-item.ts';
-import { TakeFault } from '../passage/read-page-text.ts';
-import { addToShelf } from '../shelf/add-to-shelf.ts';
-import { readTab } from '../shelf/read-tab.ts';
 
 type State =
   | { readonly kind: 'asked' | 'working' }
@@ -19,31 +13,21 @@ export function ShelfButton({ tab, version }: { tab: number; version: unknown })
   const [keepsText, setKeepsText] = useState(false);
   const [state, setState] = useState<State>({ kind: 'asked' });
   useEffect(() => setState({ kind: 'asked' }), [version]);
-  const put = async (): Promise<void> => {
+  const putOn = async (): Promise<void> => {
     setState({ kind: 'working' });
-    try {
-      const { id, outcome } = await addToShelf(await readTab(tab, keepsText));
-      // Where the groups are now is what later moves are told from.
-      await noteGroups(await loadGroups());
-      setState({
-        kind: 'done',
-        id,
-        says: outcome === 'there' ? 'It is on the shelf already.' : 'It is on the shelf.',
-      });
-    } catch (error) {
-      const isOurs = error instanceof StorageFault || error instanceof TakeFault;
-      setState({
-        kind: 'failed',
-        why: isOurs
-          ? error.message
-          : 'The page could not be read. Press the Wordreach button there, and try again.',
-      });
+    // Loaded when it is wanted, because the panel opens at every click on the button and this is seldom asked for.
+    const { putTab } = await import('../shelf/put-tab.ts');
+    const put = await putTab(tab, keepsText);
+    if ('why' in put) setState({ kind: 'failed', why: put.why });
+    else {
+      const says = put.outcome === 'there' ? 'It is on the shelf already.' : 'It is on the shelf.';
+      setState({ kind: 'done', id: put.id, says });
     }
   };
   return (
     <div class="shelf-button">
       <p class="page-tools">
-        <button type="button" class="plain" disabled={state.kind === 'working'} onClick={() => void put()}>
+        <button type="button" class="plain" disabled={state.kind === 'working'} onClick={() => void putOn()}>
           Put on the shelf
         </button>
         <label class="tick quiet">

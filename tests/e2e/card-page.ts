@@ -112,7 +112,6 @@ function startInPage({ words, swaps, mode, speak = true }: CardPageOptions): voi
       if (!known) throw new Error('Nothing is known of this word.');
       return structuredClone(known);
     },
-    loadOpenCard: async () => openCard,
     act: async (action) => {
       if (cardTest.fault) throw new Error(cardTest.fault);
       cardTest.acted.push(action);
@@ -129,7 +128,7 @@ function startInPage({ words, swaps, mode, speak = true }: CardPageOptions): voi
     signal: controller.signal,
   };
   globalThis.cardTest = {
-    cards: startCards(document, sources, mode),
+    cards: startCards(document, sources, async () => openCard, mode),
     stop: () => controller.abort(),
     acted: [],
     spoken: [],
