@@ -119,9 +119,9 @@ describe.each(starters.map((sequence) => ({ id: sequence.id, sequence })))('with
         const { reach } = expectLaw(words, analyzer, { ...group, sequence: id }, sequence);
         if (reach[0] !== reach.at(-1)) met++;
       }),
-      { seed: 95, numRuns: 40 },
+      { seed: 95, numRuns: 25 },
     );
-    expect(met).toBeGreaterThan(30);
+    expect(met).toBeGreaterThan(18);
   });
 
   test('a whole story', () => {
