@@ -1,8 +1,11 @@
-import type { Passage, PassageVersion } from '../host/passages-store.ts';
+import type { Passage, PassageVersion, StoryWord } from '../host/passages-store.ts';
+
+/** The same each time, so that who compares sees no change. */
+const NONE: readonly StoryWord[] = [];
 
 /** The passage as a group is to read it; as it was found while nothing was changed for the group. */
 export function versionFor({ versions, original }: Passage, groupId: string): PassageVersion {
-  return Object.hasOwn(versions, groupId) ? versions[groupId]! : { text: original, storyWords: [] };
+  return Object.hasOwn(versions, groupId) ? versions[groupId]! : { text: original, storyWords: NONE };
 }
 
 /** The passage with a group's version changed. */
