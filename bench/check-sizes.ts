@@ -1,0 +1,83 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join, normalize } from 'node:path';
+import { gzipSync } from 'node:zlib';
+import { zipSync } from 'fflate';
+import { builtExtension } from '../src/cli/launch-extension.ts';
+
+/**
+ * How large the built extension is: each script and each page with all it loads at once, gzipped, and the package as a
+ * zip. Ends with an error where a limit is passed, or where a library got into a script that has to do without it.
+ */
+
+/** The most a script or page may have, in KB of 1024 bytes, gzipped; the others are only shown. */
+const LIMITS: Readonly<Record<string, number>> = {
+  'page.js': 25,
+  'page-article.js': 25,
+  'page-card.js': 25,
+  'sidepanel.html': 40,
+};
+/** The most of the package, in KB, zipped. */
+const PACKAGE = 4096;
+
+/** What each library has in its code that nothing else has; the script of a page and the background have none of them. */
+const LIBRARIES: Readonly<Record<string, string>> = {
+  'pdfjs-dist': 'GlobalWorkerOptions',
+  mammoth: 'mammoth',
+  docx: 'word/numbering',
+  '@codemirror/view': 'cm-content',
+  '@mozilla/readability': 'readability-page',
+  preact: 'shouldComponentUpdate',
+};
+const WITHOUT_LIBRARIES = ['page.js', 'background.js'];
+
+const files = readdirSync(builtExtension, { recursive: true, withFileTypes: true })
+  .filter((entry) => entry.isFile())
+  .map((entry) =>
+    normalize(join(entry.parentPath, entry.name)).slice(builtExtension.length).replace(/^\//, ''),
+  );
+const content = new Map(files.map((file) => [file, readFileSync(join(builtExtension, file))]));
+const text = (file: string): string => content.get(file)!.toString('utf8');
+const faults: string[] = [];
+
+for (const entry of files.filter((file) => /^[^/]+\.(?:html|js)$/.test(file)).sort()) {
+  const loaded = entry.endsWith('.html') ? filesOfPage(entry) : [entry];
+  report(entry, sum(loaded.map((file) => gzipSync(content.get(file)!, { level: 9 }).length)), LIMITS[entry]);
+}
+report('package', zipSync(Object.fromEntries(content), { level: 9 }).length, PACKAGE);
+for (const entry of Object.keys(LIMITS)) if (!content.has(entry)) faults.push(`${entry} was not built`);
+
+const scripts = files.filter((file) => file.endsWith('.js'));
+for (const [library, sign] of Object.entries(LIBRARIES)) {
+  const holders = scripts.filter((file) => text(file).includes(sign));
+  if (holders.length === 0)
+    faults.push(`${library} is not known by "${sign}" any more; name another sign of it`);
+  for (const script of WITHOUT_LIBRARIES)
+    if (holders.includes(script)) faults.push(`${library} is in ${script}; load it where it is needed`);
+}
+for (const fault of faults) console.error(fault);
+if (faults.length > 0) process.exitCode = 1;
+
+/** A page's scripts and sheets, with what those import at once; what is imported when wanted is left out. */
+function filesOfPage(page: string): string[] {
+  const found = new Set<string>();
+  const enter = (file: string): void => {
+    if (found.has(file)) return;
+    found.add(file);
+    if (!file.endsWith('.js')) return;
+    for (const [, to] of text(file).matchAll(/(?:from|import)\s*["'](\.[^"']+)["']/g))
+      enter(join(file, '..', to!));
+  };
+  for (const [, file] of text(page).matchAll(/(?:src|href)="\/([^"]+\.(?:js|css))"/g)) enter(file!);
+  return [...found];
+}
+
+function report(what: string, bytes: number, limit: number | undefined): void {
+  const kilobytes = bytes / 1024;
+  const of = limit === undefined ? '' : ` of ${limit} KB`;
+  console.log(`${what.padEnd(18)} ${kilobytes.toFixed(1).padStart(7)}${of}`);
+  if (limit !== undefined && kilobytes > limit) faults.push(`${what} is larger than ${limit} KB`);
+}
+
+function sum(numbers: readonly number[]): number {
+  return numbers.reduce((total, number) => total + number, 0);
+}
