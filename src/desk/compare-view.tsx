@@ -1,19 +1,18 @@
 import { diffWordsWithSpace } from 'diff';
 import { useMemo } from 'preact/hooks';
+import type { VersionFigures } from './use-versions.ts';
 
-interface Text {
-  readonly name: string;
-  readonly text: string;
-}
+type Version = Pick<VersionFigures, 'name' | 'text' | 'words' | 'practice'>;
 
 /** Two texts side by side, with what was taken out and what was put in on the way from one to the other. */
-export function CompareView({ from, to }: { from: Text; to: Text }) {
+export function CompareView({ from, to }: { from: Version; to: Version }) {
   const parts = useMemo(() => diffWordsWithSpace(from.text, to.text), [from.text, to.text]);
   return (
     <div class="compare">
       <section aria-label={from.name}>
         <h3>{from.name}</h3>
-        <p>
+        <p class="quiet">{sayFigures(from)}</p>
+        <p class="compared">
           {parts.map(
             ({ value, added, removed }, i) => !added && (removed ? <del key={i}>{value}</del> : value),
           )}
@@ -21,7 +20,8 @@ export function CompareView({ from, to }: { from: Text; to: Text }) {
       </section>
       <section aria-label={to.name}>
         <h3>{to.name}</h3>
-        <p>
+        <p class="quiet">{sayFigures(to)}</p>
+        <p class="compared">
           {parts.map(
             ({ value, added, removed }, i) => !removed && (added ? <ins key={i}>{value}</ins> : value),
           )}
@@ -29,4 +29,8 @@ export function CompareView({ from, to }: { from: Text; to: Text }) {
       </section>
     </div>
   );
+}
+
+function sayFigures({ words, practice }: Version): string {
+  return `${words} words; ${practice.words} practise this step`;
 }

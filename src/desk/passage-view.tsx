@@ -1,10 +1,9 @@
-import { useCallback, useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { splitKey } from '../analyze/index.ts';
 import type { Groups } from '../host/groups-store.ts';
 import { changeChosen } from '../host/groups-store.ts';
-import { deletePassage, loadPassage, type Passage, type StoryWord } from '../host/passages-store.ts';
+import { deletePassage, type StoryWord } from '../host/passages-store.ts';
 import type { Sequences } from '../host/sequences-store.ts';
-import { StorageFault } from '../host/store-item.ts';
 import { createLineShader } from '../passage/shade-line.ts';
 import { setVersion, versionFor } from '../passage/versions.ts';
 import { OutMenu } from '../print/out-menu.tsx';
@@ -12,8 +11,6 @@ import { GapList } from '../ui/gap-list.tsx';
 import { Reach } from '../ui/reach.tsx';
 import type { WordLinks } from '../ui/word-buttons.tsx';
 import { CompareView } from './compare-view.tsx';
-import { findDraft } from './draft.ts';
-import { type Keeper, keepPassage } from './keep-passage.ts';
 import { LongSentences } from './long-sentences.tsx';
 import type { PassageEditor, PassageWord } from './passage-editor.ts';
 import { PassageField } from './passage-field.tsx';
@@ -22,10 +19,11 @@ import { SourceFields } from './source-fields.tsx';
 import { StoryWords } from './story-words.tsx';
 import { noteSaved, openPassage, type WantedSwap } from './use-desk.ts';
 import { useJudge } from './use-judge.ts';
+import { usePassage } from './use-passage.ts';
 import { useReport } from './use-report.ts';
+import { AS_FOUND, useVersions } from './use-versions.ts';
+import { VersionsTable } from './versions-table.tsx';
 import { WordView } from './word-view.tsx';
-
-const AS_FOUND = 'as-found';
 
 interface PassageViewProps {
   readonly id: string;
@@ -42,6 +40,7 @@ export function PassageView({ id, groups, sequences, swap, onParted }: PassageVi
   const { passage, change, keep, show, isGone, fault } = usePassage(id, onParted);
   const [groupId, setGroupId] = useState(groups.chosen);
   const [beside, setBeside] = useState('');
+  const [isCounting, setCounting] = useState(false);
   const [longest, setLongest] = useState<number | null>(null);
   const [word, setWord] = useState<PassageWord | null>(null);
   const editor = useRef<PassageEditor | null>(null);
@@ -57,6 +56,10 @@ export function PassageView({ id, groups, sequences, swap, onParted }: PassageVi
   // A story word counts as by sight in this passage, and nowhere else.
   const storyWords = useMemo(() => version?.storyWords.map(({ word }) => word) ?? [], [version?.storyWords]);
   const report = useReport(version?.text ?? null, judging, storyWords);
+  const isWanted = isCounting || isBeside;
+  const versions = useVersions({ passage, groupId, groups, sequences, engine, isWanted });
+  const from = versions.find((one) => one.id === beside);
+  const to = versions.find((one) => one.id === groupId);
   useEffect(() => {
     if (!swap || !shade || !editor.current || made.current === swap) return;
     made.current = swap;
@@ -153,7 +156,19 @@ export function PassageView({ id, groups, sequences, swap, onParted }: PassageVi
           >
             Climb and report
           </a>
+          <a
+            class="plain"
+            href={`/lesson.html#${encodeURIComponent(groupId)}/${id}`}
+            target="_blank"
+            rel="noopener"
+          >
+            Make a lesson of it
+          </a>
         </div>
+        <details class="unfold" onToggle={(event) => setCounting(event.currentTarget.open)}>
+          <summary>Versions and practice</summary>
+          <VersionsTable versions={versions} groupId={groupId} onOpen={setGroupId} />
+        </details>
         <OutMenu {...{ passage, version, shade, engine }} groupName={group?.name ?? null} />
       </div>
       {failed && (
@@ -164,13 +179,7 @@ export function PassageView({ id, groups, sequences, swap, onParted }: PassageVi
       <div class="desk-columns">
         <div class="desk-text">
           {isBeside ? (
-            <CompareView
-              from={{
-                name: beside === AS_FOUND ? 'As found' : (groups.groups[beside]?.name ?? beside),
-                text: beside === AS_FOUND ? passage.original : versionFor(passage, beside).text,
-              }}
-              to={{ name: group?.name ?? '', text }}
-            />
+            from && to && <CompareView from={from} to={to} />
           ) : (
             <PassageField
               key={`${id} ${groupId}`}
@@ -234,61 +243,4 @@ export function PassageView({ id, groups, sequences, swap, onParted }: PassageVi
       </div>
     </div>
   );
-}
-
-function usePassage(
-  id: string,
-  onParted: (title: string) => void,
-): {
-  passage: Passage | null;
-  isGone: boolean;
-  /** Why it is not saved at present. */
-  fault: string | null;
-  change: (change: (passage: Passage) => Passage) => void;
-  /** Changes it without showing it: at each key that would take too long. */
-  keep: (change: (passage: Passage) => Passage) => void;
-  show: () => void;
-} {
-  const [passage, setPassage] = useState<Passage | null>(null);
-  const [isGone, setGone] = useState(false);
-  const [fault, setFault] = useState<string | null>(null);
-  const keeper = useRef<Keeper | null>(null);
-  useEffect(() => {
-    const controller = new AbortController();
-    void loadPassage(id).then((found) => {
-      if (controller.signal.aborted) return;
-      if (!found) return setGone(true);
-      const draft = findDraft(id);
-      const start = draft ?? found;
-      keeper.current = keepPassage(
-        start,
-        {
-          onSaved(saved, isParted) {
-            setFault(null);
-            noteSaved();
-            if (!isParted) return;
-            onParted(saved.title);
-            history.replaceState(null, '', `#passage/${saved.id}`);
-            setPassage(saved);
-          },
-          onFault(error) {
-            if (!(error instanceof StorageFault)) throw error;
-            setFault(error.message);
-          },
-        },
-        controller.signal,
-      );
-      // Saving a draft parts it from what another window has stored since.
-      if (draft) keeper.current.change((now) => now);
-      setPassage(start);
-    });
-    return () => controller.abort();
-  }, [id]);
-  const keep = useCallback((how: (passage: Passage) => Passage) => keeper.current?.change(how), []);
-  const show = useCallback(() => setPassage(keeper.current?.passage() ?? null), []);
-  const change = useCallback((how: (passage: Passage) => Passage) => {
-    keep(how);
-    show();
-  }, []);
-  return { passage, isGone, fault, change, keep, show };
 }

@@ -129,6 +129,33 @@ describe('a passage', () => {
     await expectSound();
   });
 
+  test('has its versions in figures: words, reach, and how often each practises its group’s step', async () => {
+    await put('Bram fed ropes to a lantern. The rope is red.');
+    await field().press('Control+End');
+    await field().pressSequentially(' His ropes ran.');
+    await desk.getByText('Versions and practice').click();
+    const rows = desk.locator('.versions tbody tr');
+    await expect.poll(() => rows.count()).toBe(2);
+    const cells = (n: number) => rows.nth(n).locator('th, td').allTextContents();
+    const [asFound, herons] = [await cells(0), await cells(1)];
+    expect(asFound.slice(0, 2)).toEqual(['As found', '10']);
+    expect(herons.slice(0, 2)).toEqual(['Herons', '13']);
+    expect(Number.parseInt(herons[3]!, 10)).toBe(Number.parseInt(asFound[3]!, 10) + 1);
+    expect(herons[3]).toMatch(/\w+ as in \w+: \d+ words/);
+    await desk.getByLabel('For', { exact: true }).selectOption('Plovers');
+    await field().press('Control+End');
+    await field().pressSequentially(' Mud.');
+    await expect.poll(() => rows.count()).toBe(3);
+    await expectSound();
+    await rows.getByRole('button', { name: 'Herons' }).click();
+    await expect.poll(words).toContain('His ropes ran.');
+    await desk.getByLabel('beside').selectOption('the text for Plovers');
+    expect(await desk.locator('.compare section > .quiet').allTextContents()).toEqual([
+      expect.stringMatching(/^11 words; \d+ practise/),
+      expect.stringMatching(/^13 words; \d+ practise/),
+    ]);
+  });
+
   test('is brought to a target by the changes that are ticked, and by no others', async () => {
     await put();
     const before = await words();

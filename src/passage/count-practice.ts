@@ -1,0 +1,35 @@
+import { type Analyzer, catalogue, hasBit, type Judge, type WordCounts } from '../analyze/index.ts';
+import type { PatternId } from '../analyze/types.ts';
+
+/** How often a text practises what a group is being taught now. */
+export interface Practice {
+  /** Running words that practise any of it. */
+  readonly words: number;
+  /** Each pattern of the step, with the running words that have it: those most practised first, the others last. */
+  readonly patterns: readonly { readonly pattern: PatternId; readonly words: number }[];
+}
+
+/**
+ * Counts the running words that practise the patterns of the group's step: at a step that teaches ee, `tree` is one and
+ * `green` another if gr can be read; `trees` is none while -s is not taught, nor is `been`, which the group knows by sight.
+ */
+export function countPractice(
+  { words }: WordCounts,
+  judge: Judge,
+  engine: Pick<Analyzer, 'analyze'>,
+): Practice {
+  const { fresh } = judge.group;
+  const counts = new Map(catalogue.filter(({ id }) => hasBit(fresh, id)).map(({ id }) => [id, 0]));
+  let all = 0;
+  for (const [key, count] of words) {
+    if (judge(key).standing !== 'fresh') continue;
+    all += count;
+    const practised = engine
+      .analyze(key)
+      .readings.map(({ requires }) => requires.filter((id) => counts.has(id)))
+      .find((ids) => ids.length > 0);
+    for (const id of practised ?? []) counts.set(id, counts.get(id)! + count);
+  }
+  const patterns = [...counts].map(([pattern, words]) => ({ pattern, words }));
+  return { words: all, patterns: patterns.sort((one, other) => other.words - one.words) };
+}
