@@ -10,6 +10,7 @@ import { loadPassages, type Passage, watchPassages } from '../host/passages-stor
 import { findSequence, loadSequences, type Sequences, watchSequences } from '../host/sequences-store.ts';
 import { createKnownWords, findFocus, type LessonInput, type WordBank } from '../lesson/index.ts';
 import { versionFor } from '../passage/versions.ts';
+import { judgeWithStoryWords } from '../passage/with-story-words.ts';
 
 /** What a lesson can be made for, kept up to date; null until all is read. */
 export interface LessonShelf {
@@ -89,8 +90,8 @@ export function useLessonInput(
     const version = passage && versionFor(passage, groupId);
     const storyWords = version?.storyWords.map(({ word }) => word) ?? [];
     // A story word is taught as a whole for this passage, so it is for the lesson around it.
-    const group = withinSequence({ ...given, bySight: [...given.bySight, ...storyWords] }, sequence);
-    const judge = createJudge(engine, compileGroup(group, sequence));
+    const group = withinSequence(given, sequence);
+    const judge = judgeWithStoryWords(createJudge(engine, compileGroup(group, sequence)), storyWords);
     const known = knownTo(judge);
     return {
       group,
