@@ -294,3 +294,28 @@ describe('the Groups page', () => {
     await eventually(sidebarText).toContain('in Our sequence');
   });
 });
+
+describe('the shelf', () => {
+  test('files dropped on it are read, ranked, and there after a reload; two windows agree', async () => {
+    const shelf = await open(firefox.inside('shelf.html#add'));
+    const says = (page: FirefoxPage): Promise<string> =>
+      page.evaluate(() => document.querySelector('main')?.textContent ?? '');
+    await eventually(() => shelf.evaluate(() => document.querySelectorAll('.drop').length)).toBe(1);
+    const other = await open(firefox.inside('shelf.html#texts'));
+    await eventually(() => says(other)).toContain('The shelf is empty.');
+    await shelf.evaluate(() => {
+      const dataTransfer = new DataTransfer();
+      dataTransfer.items.add(new File(['The Marigold turned round the lighthouse.'], 'The ferry.txt'));
+      dataTransfer.items.add(new File(['Bram has a big net. It is in the mud.'], 'A net.txt'));
+      document.querySelector('.drop')!.dispatchEvent(new DragEvent('drop', { dataTransfer, bubbles: true }));
+    });
+    await eventually(() => says(shelf)).toContain('2 texts put on the shelf.');
+    const titles = (): Promise<string[]> =>
+      other.evaluate(() =>
+        [...document.querySelectorAll('.shelf-title')].map(({ textContent }) => textContent ?? ''),
+      );
+    await eventually(titles).toEqual(['A net', 'The ferry']);
+    await other.reload();
+    await eventually(titles).toEqual(['A net', 'The ferry']);
+  });
+});

@@ -1,8 +1,10 @@
-import { readFileSync } from 'node:fs';
+import { readFileSync, statSync } from 'node:fs';
+import { join } from 'node:path';
 import AxeBuilder from '@axe-core/playwright';
 import { strToU8 } from 'fflate';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { builtExtension } from '../../src/cli/launch-extension.ts';
 import { makeDocx, makeEpub } from '../desk/make-files.ts';
 import { startBrowser, type TestBrowser } from './browser.ts';
 
@@ -370,6 +372,24 @@ test('saved in a file, deleted, and opened again, the shelf is what it was', asy
     .setInputFiles({ name: 'a.jsonl', mimeType: '', buffer: Buffer.from('{"steps":[]}') });
   await shelf.getByText(/no file of a shelf/).waitFor();
   expect(await readRaw()).toBe(before);
+});
+
+test('what opens Word documents, PDF and books is loaded with the first such file, not with the page', async () => {
+  const scripts = new Set<string>();
+  shelf.on('request', (request) => {
+    const { pathname } = new URL(request.url());
+    if (/\.m?js$/.test(pathname)) scripts.add(pathname);
+  });
+  const loaded = (): number =>
+    [...scripts].reduce((sum, path) => sum + statSync(join(builtExtension, path)).size, 0);
+  await shelf.reload();
+  await shelf.getByRole('heading', { name: 'Many at once' }).waitFor();
+  const before = loaded();
+  // With the engine and the catalogue, in bytes; what reads documents has as much again.
+  expect(before).toBeGreaterThan(100_000);
+  expect(before).toBeLessThan(500_000);
+  await addAll([{ name: 'letter.docx', content: await makeDocx() }]);
+  expect(loaded()).toBeGreaterThan(before + 200_000);
 });
 
 describe('which text for whom', () => {
