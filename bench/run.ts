@@ -11,6 +11,7 @@ import { measureClimb } from './climb.ts';
 import { measureDeskTyping } from './desk-typing.ts';
 import { measureLongPage } from './long-page.ts';
 import { measureShelf } from './shelf.ts';
+import { measureVetMany } from './vet-many.ts';
 
 /** Speed as ratios, so that one machine can be compared with another: each to the time of cutting the text into words. */
 const article = readFileSync(new URL('../tests/pages/article.html', import.meta.url), 'utf8');
@@ -60,6 +61,14 @@ print(
   'look up all its words, once',
   shelf.analysing / cutting,
   `${perSecond(shelf.words, shelf.analysing)} words/s`,
+);
+
+const many = await measureVetMany();
+const [one, two] = many.running;
+print(
+  'vet files on two threads, to 1 million words/s',
+  two / 1_000_000,
+  `${two.toLocaleString('en')} words/s, ${one.toLocaleString('en')} on one; with the start ${many.whole[1].toLocaleString('en')}; ${many.megabytes} MB`,
 );
 
 const page = await measureLongPage();

@@ -8,6 +8,8 @@ import { build } from 'esbuild';
 
 const here = (path) => fileURLToPath(new URL(path, import.meta.url));
 
+const isEntry = ({ path }) => Number(/[\\/]vet(-worker)?\.mjs$/.test(path));
+
 const { outputFiles } = await build({
   entryPoints: [here('vet.ts'), here('vet-worker.ts')],
   // As deep as this folder, because the word table is looked for from here.
@@ -17,11 +19,13 @@ const { outputFiles } = await build({
   packages: 'external',
   platform: 'node',
   format: 'esm',
+  splitting: true,
   target: 'node20',
   logLevel: 'warning',
   write: false,
 });
-for (const { path, contents } of outputFiles) {
+// The parts first that others load.
+for (const { path, contents } of outputFiles.toSorted((a, b) => isEntry(a) - isEntry(b))) {
   // Several may run at once: none may find half a file.
   const half = `${path}.${randomUUID()}`;
   await mkdir(dirname(path), { recursive: true });

@@ -2,12 +2,7 @@ import { basename } from 'node:path';
 import type { Analyzer } from '../analyze/index.ts';
 import { decodeText, isText } from '../files/decode-text.ts';
 import { FileFault } from '../files/file-fault.ts';
-
-/** What a file says, whatever kind it is. */
-export interface OpenedText {
-  readonly title: string;
-  readonly text: string;
-}
+import type { OpenedText } from './opened-text.ts';
 
 /** The endings of the files that are read where a folder is given. */
 export const TEXT_ENDINGS = ['txt', 'md', 'html', 'htm', 'xhtml', 'docx', 'pdf', 'epub'] as const;

@@ -2,7 +2,7 @@ import { zipSync } from 'fflate';
 import mammoth from 'mammoth';
 import { FileFault } from '../files/file-fault.ts';
 import { unpackZip } from '../files/unpack-zip.ts';
-import type { OpenedText } from './open-text.ts';
+import type { OpenedText } from './opened-text.ts';
 import { readHtml } from './read-html.ts';
 
 /** The text of a Word document without its footnotes, titled by its first heading. Rejects with `FileFault`. */

@@ -2,7 +2,7 @@ import { type Document, type Element, Window } from 'happy-dom';
 import { decodeText } from '../files/decode-text.ts';
 import { FileFault } from '../files/file-fault.ts';
 import { unpackZip } from '../files/unpack-zip.ts';
-import type { OpenedText } from './open-text.ts';
+import type { OpenedText } from './opened-text.ts';
 import { readHtml } from './read-html.ts';
 
 const NOT_TEXT = /\.(jpe?g|png|gif|svg|webp|avif|css|js|[ot]tf|woff2?|mp[34]|m4[abv]|ogg|wav|pdf)$/i;

@@ -1,4 +1,5 @@
 import { type Document, type Element, type Node, Window } from 'happy-dom';
+import type { OpenedText } from './opened-text.ts';
 
 // Both lists are those of the overlay, so that a saved page counts as the page itself does.
 
@@ -18,24 +19,18 @@ const INLINE = new Set(
 
 const PARAGRAPH_SEPARATOR = '\u2029';
 
-/** What a page says. */
-export interface PageText {
-  /** Its title, else its first heading; empty when it has neither. */
-  readonly title: string;
-  readonly text: string;
-}
-
 /**
  * The text of an HTML page as a reader sees it, a blank line between blocks; without scripts, styles, code,
- * form fields and what is hidden by attribute. Style sheets are not read and nothing is loaded or run.
+ * form fields and what is hidden by attribute. Style sheets are not read and nothing is loaded or run. Its title is its
+ * first heading where it has no other.
  */
-export function readHtml(html: string): PageText {
+export function readHtml(html: string): OpenedText {
   const window = new Window({
     settings: { disableCSSFileLoading: true, disableJavaScriptFileLoading: true },
   });
   try {
     const document = new window.DOMParser().parseFromString(html, 'text/html');
-    const text = textOf(document)
+    const text = textOf(document.body)
       .replace(/ +/g, ' ')
       .split(/\s*\u2029\s*/)
       .filter((block) => block !== '')
@@ -46,18 +41,26 @@ export function readHtml(html: string): PageText {
   }
 }
 
-function titleOf(document: Document): string {
-  const [title] = ['title', 'h1']
-    .map((name) => document.getElementsByTagName(name)[0]?.textContent ?? '')
-    .map((says) => says.replace(/\s+/g, ' ').trim())
-    .filter((says) => says !== '');
-  return title ?? '';
+function titleOf({ documentElement }: Document): string {
+  const title = findFirst(documentElement, 'TITLE')?.textContent ?? '';
+  const heading = title.trim() === '' ? findFirst(documentElement, 'H1') : undefined;
+  return (heading ? textOf(heading) : title).replace(/\s+/g, ' ').trim();
+}
+
+/** Not in a drawing, whose parts have titles. */
+function findFirst(root: Element, name: string): Element | undefined {
+  const waiting: Node[] = [root];
+  for (let next = waiting.pop(); next !== undefined; next = waiting.pop()) {
+    if (next.nodeName === name) return next as Element;
+    if (next.nodeName.toUpperCase() !== 'SVG') waiting.push(...[...next.childNodes].reverse());
+  }
+  return undefined;
 }
 
 /** Kept on a stack of its own, because pages nest deeper than calls may. */
-function textOf({ body }: Document): string {
+function textOf(root: Element): string {
   const pieces: string[] = [];
-  const waiting: (Node | string)[] = [body];
+  const waiting: (Node | string)[] = [root];
   for (let next = waiting.pop(); next !== undefined; next = waiting.pop()) {
     if (typeof next === 'string') pieces.push(next);
     else if (next.nodeType === next.TEXT_NODE) pieces.push((next.textContent ?? '').replace(/\s+/g, ' '));

@@ -5,7 +5,7 @@ import { dropRunningHeads } from '../files/drop-running-heads.ts';
 import { FileFault } from '../files/file-fault.ts';
 import { findPdfLines, type PdfLine, type PdfPiece } from '../files/pdf-lines.ts';
 import { findPdfParagraphs } from '../files/pdf-paragraphs.ts';
-import type { OpenedText } from './open-text.ts';
+import type { OpenedText } from './opened-text.ts';
 
 /**
  * The text of a PDF, put together from where it is drawn; running heads and page numbers are left out. Its scripts are not

@@ -1,0 +1,111 @@
+import { spawn } from 'node:child_process';
+import { once } from 'node:events';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+
+const root = fileURLToPath(new URL('..', import.meta.url));
+const FILES = 48;
+/** Characters. */
+const FILE_SIZE = 250_000;
+
+/** What vetting many files takes, in words a second. */
+export interface VetSpeed {
+  readonly words: number;
+  readonly megabytes: number;
+  /** From the start of the program to its end, with one thread and with two. */
+  readonly whole: readonly [one: number, two: number];
+  /** The same without the time the program takes for one file with a word in it. */
+  readonly running: readonly [one: number, two: number];
+}
+
+/** Vets plain text of more than 10 MB in files as a shelf has them, by the command itself. */
+export async function measureVetMany(): Promise<VetSpeed> {
+  const folder = mkdtempSync(join(tmpdir(), 'wordreach-'));
+  try {
+    const write = createWriter();
+    for (let n = 0; n < FILES; n++) writeFileSync(join(folder, `${n}.txt`), write(FILE_SIZE));
+    const small = join(folder, 'small.text');
+    writeFileSync(small, 'Fog.');
+    await run(process.execPath, [join(root, 'src/cli/bundle-vet.mjs')]);
+    const times: { start: number; whole: number; words: number }[] = [];
+    for (const jobs of [1, 2]) {
+      // One file for each thread, so that all of them start.
+      const start = await vet([small, join(root, 'LICENSE')], jobs);
+      const whole = await vet([folder], jobs);
+      times.push({ start: start.seconds, whole: whole.seconds, words: whole.words });
+    }
+    const [one, two] = times as [(typeof times)[0], (typeof times)[0]];
+    const perSecond = (time: typeof one, seconds: number): number => Math.round(time.words / seconds);
+    return {
+      words: one.words,
+      megabytes: (FILES * FILE_SIZE) / 1e6,
+      whole: [perSecond(one, one.whole), perSecond(two, two.whole)],
+      running: [perSecond(one, one.whole - one.start), perSecond(two, two.whole - two.start)],
+    };
+  } finally {
+    rmSync(folder, { recursive: true });
+  }
+}
+
+async function vet(sources: readonly string[], jobs: number): Promise<{ seconds: number; words: number }> {
+  const group = join(root, 'profiles/groups/herons.json');
+  const start = performance.now();
+  const out = await run(process.execPath, [
+    join(root, '.output/cli/vet.mjs'),
+    ...['--group', group, '--out', 'json', '--jobs', String(jobs)],
+    ...sources,
+  ]);
+  const seconds = (performance.now() - start) / 1000;
+  const records = JSON.parse(out) as {
+    readonly reports: readonly { readonly tally: Readonly<Record<string, number>> }[];
+  }[];
+  const tallies = records.flatMap(({ reports }) => reports.map(({ tally }) => tally));
+  return { seconds, words: tallies.reduce((sum, { running = 0, names = 0 }) => sum + running + names, 0) };
+}
+
+async function run(program: string, args: readonly string[]): Promise<string> {
+  const child = spawn(program, args, { stdio: ['ignore', 'pipe', 'inherit'] });
+  let out = '';
+  child.stdout.setEncoding('utf8').on('data', (piece: string) => {
+    out += piece;
+  });
+  const [code] = await once(child, 'close');
+  if (code !== 0) throw new Error(`${args[0]} ended with ${code}.`);
+  return out;
+}
+
+/** Texts of sentences from Tarn Quay and others of the commonest words, the common ones more often; the same each time. */
+function createWriter(): (length: number) => string {
+  const common = JSON.parse(
+    readFileSync(join(root, 'public/data/common-words.json'), 'utf8'),
+  ) as readonly string[];
+  let state = 20_261_125;
+  const random = (): number => {
+    state = (Math.imul(state, 1_664_525) + 1_013_904_223) >>> 0;
+    return state / 2 ** 32;
+  };
+  const pick = <T>(list: readonly T[], skew = 1): T => list[Math.floor(random() ** skew * list.length)]!;
+  const sentence = (): string => {
+    if (random() < 0.4) return pick(sentences);
+    const words = Array.from({ length: 5 + Math.floor(random() * 12) }, () => pick(common, 2)).join(' ');
+    return `${words[0]!.toUpperCase()}${words.slice(1)}${pick(['.', '.', '.', '?', '!'])}`;
+  };
+  return (length) => {
+    let text = '';
+    while (text.length < length) text += sentence() + (random() < 0.2 ? '\n\n' : ' ');
+    return text.slice(0, length);
+  };
+}
+
+const sentences = [
+  'The Marigold came in late, with her deck full of crates and her one bell out of tune.',
+  'Mr. Falk had read the tide table twice, and still the boats lay on the mud at noon.',
+  'Ines wound the rope round the post while Odd held the lamp close to the knot.',
+  '“Is that the wind or the horn?” asked Wilma, but nobody on the quay could tell.',
+  'Bram lives above the fish market, where the gulls’ cries wake him before six.',
+  'Forty pupils, two teachers and a very wet dog went up the lighthouse stairs.',
+  'They sold herring, crab and, on Fridays, a soup that nobody would name.',
+  "It wasn't the storm that broke the mast; it was the long, quiet swell that came behind it.",
+];

@@ -1,0 +1,27 @@
+import { expect, test } from 'vitest';
+import { showProgress } from './show-progress.ts';
+
+function follow(isTTY: boolean): string[] {
+  const written: string[] = [];
+  const progress = showProgress(2, { isTTY, write: (text: string) => written.push(text) > 0 });
+  progress.step();
+  progress.say('b.txt: broken.');
+  progress.step();
+  progress.end();
+  return written;
+}
+
+test('on a terminal a bar fills, is out of the way of what is said, and goes', () => {
+  const bar = (filled: number) => '█'.repeat(filled) + '░'.repeat(30 - filled);
+  expect(follow(true)).toEqual([
+    `\r\u001b[K${bar(15)} 1 of 2 texts`,
+    '\r\u001b[K',
+    'b.txt: broken.\n',
+    `\r\u001b[K${bar(30)} 2 of 2 texts`,
+    '\r\u001b[K',
+  ]);
+});
+
+test('anywhere else only what is said is written', () => {
+  expect(follow(false)).toEqual(['b.txt: broken.\n']);
+});
