@@ -4,6 +4,7 @@ import { deleteTexts } from '../host/shelf-store.ts';
 import { StorageFault } from '../host/store-item.ts';
 import { FileDrop } from '../ui/file-drop.tsx';
 import { saveFile } from '../ui/save-file.ts';
+import { DeleteQuestion } from './delete-question.tsx';
 import { ShelfFileError } from './shelf-file.ts';
 import { isWanted, type Wanted } from './sort-texts.ts';
 import { packShelf, takeShelfFile } from './take-shelf-file.ts';
@@ -88,15 +89,14 @@ function DeleteTexts({ ids, says }: { ids: readonly string[]; says: string }) {
     <section class="part" aria-labelledby="delete-title">
       <h2 id="delete-title">Delete</h2>
       {asking ? (
-        <p class="row" role="alert">
-          <span>Delete for good? {says}; they cannot be brought back.</span>
-          <button type="button" class="plain" onClick={() => void deleteTexts(ids)}>
-            Delete them
-          </button>
-          <button type="button" class="plain" onClick={() => setAsking(false)}>
-            Keep them
-          </button>
-        </p>
+        <DeleteQuestion
+          says={`Delete for good? ${says}; they cannot be brought back.`}
+          onDelete={() => {
+            void deleteTexts(ids);
+            document.querySelector('main')?.focus();
+          }}
+          onKeep={() => setAsking(false)}
+        />
       ) : (
         <button type="button" class="plain" onClick={() => setAsking(true)}>
           Delete {ids.length === 1 ? 'this text' : `these ${ids.length.toLocaleString('en')} texts`}…

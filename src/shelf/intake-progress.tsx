@@ -24,14 +24,9 @@ export function IntakeProgress({ intake }: { intake: Intake }) {
       </p>
       {current && running && <p class="quiet shelf-source">Reading “{current.name}”…</p>}
       <p class="row">
-        {!isOver && running && (
-          <button type="button" class="action" onClick={queue.stop}>
-            Stop
-          </button>
-        )}
-        {!isOver && !running && (
-          <button type="button" class="action" onClick={queue.resume}>
-            Go on
+        {!isOver && (
+          <button type="button" class="action" onClick={running ? queue.stop : queue.resume}>
+            {running ? 'Stop' : 'Go on'}
           </button>
         )}
         {failed.length > 0 && (

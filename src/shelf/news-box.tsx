@@ -28,7 +28,14 @@ export function NewsBox({ news }: { news: readonly GroupNews[] }) {
             {texts.length > SHOWN && (
               <p class="quiet">and {texts.length - SHOWN} more, among those that read now</p>
             )}
-            <button type="button" class="plain" onClick={() => void noteSeen(id, group)}>
+            <button
+              type="button"
+              class="plain"
+              onClick={() => {
+                void noteSeen(id, group);
+                document.querySelector('main')?.focus();
+              }}
+            >
               Put away<span class="unseen"> the news for {group.name}</span>
             </button>
           </section>

@@ -1,4 +1,4 @@
-import { useId, useState } from 'preact/hooks';
+import { useId, useRef, useState } from 'preact/hooks';
 import { joinTags } from './add-to-shelf.ts';
 
 interface TagFieldProps {
@@ -14,6 +14,7 @@ interface TagFieldProps {
 export function TagField({ label, tags, known, onAdd, onRemove }: TagFieldProps) {
   const id = useId();
   const [typed, setTyped] = useState('');
+  const field = useRef<HTMLInputElement>(null);
   const add = (): void => {
     const more = joinTags([], typed.split(','));
     setTyped('');
@@ -33,7 +34,10 @@ export function TagField({ label, tags, known, onAdd, onRemove }: TagFieldProps)
                 type="button"
                 class="shelf-untag"
                 aria-label={`Take the tag ${tag} away`}
-                onClick={() => onRemove(tag)}
+                onClick={() => {
+                  onRemove(tag);
+                  field.current?.focus();
+                }}
               >
                 ×
               </button>
@@ -50,6 +54,7 @@ export function TagField({ label, tags, known, onAdd, onRemove }: TagFieldProps)
       >
         <input
           id={id}
+          ref={field}
           type="text"
           class="field field-short"
           list={`${id}-known`}

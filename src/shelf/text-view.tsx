@@ -11,6 +11,7 @@ import '../report/report.css';
 import { StandingList } from '../report/standing-list.tsx';
 import { Reach } from '../ui/reach.tsx';
 import { joinTags } from './add-to-shelf.ts';
+import { DeleteQuestion } from './delete-question.tsx';
 import { NotesField } from './notes-field.tsx';
 import type { IndexedText } from './shelf-index.ts';
 import { listTags } from './sort-texts.ts';
@@ -140,22 +141,14 @@ function TextActions({ text: { id, url, isKept } }: { text: IndexedText }) {
   };
   if (asking)
     return (
-      <p class="row" role="alert">
-        <span>Delete this text from the shelf? It cannot be brought back.</span>
-        <button
-          type="button"
-          class="plain"
-          onClick={() => {
-            void deleteTexts([id]);
-            location.hash = '#texts';
-          }}
-        >
-          Delete it
-        </button>
-        <button type="button" class="plain" onClick={() => setAsking(false)}>
-          Keep it
-        </button>
-      </p>
+      <DeleteQuestion
+        says="Delete this text from the shelf? It cannot be brought back."
+        onDelete={() => {
+          void deleteTexts([id]);
+          location.hash = '#texts';
+        }}
+        onKeep={() => setAsking(false)}
+      />
     );
   return (
     <p class="row">

@@ -10,7 +10,7 @@ import type { ReadyShelf } from './use-shelf.ts';
 export type Ranker = (texts: readonly IndexedText[], group: Group, mark: number) => readonly Fit[];
 
 /** Groups whose words are kept followed. */
-const KEPT = 12;
+const KEPT = 40;
 
 /**
  * A ranker over a shelf. The words of a group are followed once until something but its step is changed, since a move

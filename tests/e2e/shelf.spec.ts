@@ -251,7 +251,8 @@ describe('the list', () => {
     await shelf.getByRole('button', { name: 'Take the tag boats away' }).click();
     await shelf.getByRole('button', { name: 'Take the tag boats away' }).waitFor({ state: 'detached' });
     await shelf.getByRole('button', { name: 'Delete', exact: true }).click();
-    await shelf.getByRole('button', { name: 'Delete it' }).click();
+    expect(await shelf.evaluate(() => document.activeElement?.textContent)).toBe('Keep');
+    await shelf.getByRole('button', { name: 'Delete', exact: true }).click();
     await shelf.getByText('2 texts on the shelf').waitFor();
     await other.getByText('0 of 2 texts found').waitFor();
     const raw = await readRaw();
@@ -359,7 +360,7 @@ test('saved in a file, deleted, and opened again, the shelf is what it was', asy
   await shelf.getByRole('button', { name: 'Save the file' }).click();
   const file = await (await saving).path();
   await shelf.getByRole('button', { name: /^Delete these 3 texts/ }).click();
-  await shelf.getByRole('button', { name: 'Delete them' }).click();
+  await shelf.getByRole('button', { name: 'Delete', exact: true }).click();
   await shelf.getByText('All of the shelf: 0 texts').waitFor();
   expect(await readRaw()).toBe('[[],[]]');
   await shelf.getByLabel(/^Choose a file saved/).setInputFiles(file);
