@@ -89,6 +89,7 @@ small { display: block; color: var(--soft); font-weight: normal }
 .reach { white-space: nowrap; font-variant-numeric: tabular-nums; min-width: 5em }
 .reach i { display: block; height: 3px; background: var(--sea); print-color-adjust: exact }
 .error { color: var(--clay) }
+td:last-child:not(.error) { min-width: 18rem }
 tbody { break-inside: avoid }
 @media (max-width: 50rem) { table { display: block; overflow-x: auto } }
 @media print { :root { --paper: #fff; --ink: #000; --soft: #444; --line: #bbb; --sea: #14534c } body { margin: 0; max-width: none } }
