@@ -251,7 +251,7 @@ describe('the list', () => {
     await shelf.getByRole('button', { name: 'Take the tag boats away' }).click();
     await shelf.getByRole('button', { name: 'Take the tag boats away' }).waitFor({ state: 'detached' });
     await shelf.getByRole('button', { name: 'Delete', exact: true }).click();
-    expect(await shelf.evaluate(() => document.activeElement?.textContent)).toBe('Keep');
+    await shelf.waitForFunction(() => document.activeElement?.textContent === 'Keep');
     await shelf.getByRole('button', { name: 'Delete', exact: true }).click();
     await shelf.getByText('2 texts on the shelf').waitFor();
     await other.getByText('0 of 2 texts found').waitFor();
