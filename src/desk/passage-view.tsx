@@ -194,9 +194,12 @@ export function PassageView({ id, groups, sequences, swap, onParted }: PassageVi
               }}
             />
           )}
-          <p class="quiet">
-            Tab leads to the next word that is not yet decodable; Escape, then Tab, leaves the text.
-          </p>
+          {!isBeside && (
+            <p class="quiet">
+              Tab leads to the next word that is not yet decodable; Escape, then Tab, leaves the text;
+              Control+F finds in it.
+            </p>
+          )}
         </div>
         <div class="desk-side">
           {word && judge && engine && !isBeside && (

@@ -91,6 +91,63 @@ describe('a passage', () => {
     expect(await desk.evaluate(() => document.activeElement?.closest('.cm-editor'))).toBeNull();
   });
 
+  test('goes from a found text to paper by keyboard alone: typed in, searched, swapped, brought to a target, printed', async () => {
+    const tabTo = async (name: string): Promise<void> => {
+      for (let presses = 0; presses < 80; presses++) {
+        await desk.keyboard.press('Tab');
+        const focused = await desk.evaluate(
+          () =>
+            document.activeElement?.getAttribute('aria-label') ?? document.activeElement?.textContent?.trim(),
+        );
+        if (focused === name) return;
+      }
+      throw new Error(`Tab never came to “${name}”.`);
+    };
+    await desk.getByLabel('Text', { exact: true }).focus();
+    await desk.keyboard.insertText(text);
+    await tabTo('Put it on the desk');
+    await desk.keyboard.press('Enter');
+    await desk.waitForSelector('.desk-beyond');
+
+    await field().focus();
+    await desk.keyboard.press('Control+f');
+    await desk.keyboard.type('observed');
+    await desk.keyboard.press('Enter');
+    await desk.keyboard.press('Escape');
+    expect(await desk.evaluate(() => String(getSelection()))).toBe('observed');
+    await desk.keyboard.type('saw');
+    await expect.poll(words).toContain('Nobody saw the ferry.');
+
+    await desk.keyboard.press('Control+Home');
+    await desk.keyboard.press('Tab');
+    await desk.keyboard.press('Tab');
+    await desk.getByRole('region', { name: 'The word purchased' }).waitFor();
+    await desk.keyboard.press('Escape');
+    await tabTo('got');
+    await desk.keyboard.press('Enter');
+    await expect.poll(words).toContain('Bram got a lantern');
+
+    // Escape, then Tab, leaves the text.
+    await desk.keyboard.press('Escape');
+    await tabTo('Plan the changes');
+    await desk.keyboard.press('Enter');
+    await tabTo('Propose changes');
+    await desk.keyboard.press('Enter');
+    await desk.getByRole('button', { name: 'Tick all' }).waitFor();
+    await tabTo('Tick all');
+    await desk.keyboard.press('Enter');
+    await desk.keyboard.press('Shift+Tab');
+    await desk.keyboard.press('Enter');
+    await expect.poll(reach).toBeGreaterThanOrEqual(95);
+
+    await desk.getByRole('button', { name: 'Print…' }).focus();
+    await desk.keyboard.press('Enter');
+    await desk.getByRole('heading', { name: 'Print', exact: true }).waitFor();
+    expect(await desk.locator('.sheet-paper').first().textContent()).toContain('Bram got a lamp');
+    await desk.keyboard.press('Escape');
+    await expect.poll(() => desk.evaluate(() => document.activeElement?.textContent)).toBe('Print…');
+  });
+
   test('a swap takes the a or an before it along', async () => {
     await put('Bram saw an enormous dog. It had a bone.');
     await desk.locator('.desk-beyond').filter({ hasText: 'enormous' }).click();
