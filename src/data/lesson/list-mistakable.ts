@@ -1,6 +1,7 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { type Analyzer, createAnalyzer, openGuesser, openLexicon } from '../../analyze/index.ts';
+import { asHeard } from '../../lesson/word-lists/as-heard.ts';
 import { fingerprint } from '../../lesson/word-lists/fingerprint.ts';
 import { isLegal } from '../../lesson/word-lists/is-legal.ts';
 import { readFrequency } from '../read-frequency.ts';
@@ -9,7 +10,7 @@ import { readWordnet } from '../read-wordnet.ts';
 
 /** What `mistakable.json` has: fingerprints, parted by spaces and sorted. */
 export interface MistakableLists {
-  /** Of the letters of coarse words and insults of three to six letters, and of what is left out of lessons. */
+  /** Of the letters of coarse words and insults of three to six letters. */
   readonly letters: string;
   /** Of these of four letters and more, without the last. */
   readonly starts: string;
@@ -19,26 +20,21 @@ export interface MistakableLists {
   readonly frames: string;
   /** Of words of one syllable that the word table lacks, by the subtitles' list and WordNet. */
   readonly words: string;
-  /** Of the sounds of these and of the rarer words of one syllable the table has, endings apart. */
+  /** Of the sounds of these and of the words of one syllable the table has, without names and rare forms with endings. */
   readonly homophones: string;
 }
 
 /** Around whose vowel another vowel is taken for a slip. */
 const FRAMES = ['SH * T', 'F * K', 'K * N T', 'B * CH', 'F * K S', 'SH * T S'];
 
+/** What may be one syllable: one run of vowel letters, and a last e, es or ed. */
+const SHORT = /^[b-df-hj-np-tv-z]*y?[aeiouy]+[b-df-hj-np-tv-z]*(e|es|ed)?$/;
 /** Slang that the lists of coarse words lack. */
 const MORE = 'fap nonce minge slag poon thot simp dong knob';
 
 /** Makes the lists that keep made-up words from being words, and from looking or sounding coarse. */
 export function listMistakable(analyzer: Analyzer): MistakableLists {
-  const leftOut = readFileSync(new URL('../source/not-in-lessons.txt', import.meta.url), 'utf8')
-    .split('\n')
-    .filter((line) => !line.startsWith('#'))
-    .join(' ')
-    .split(/\s+/);
-  const unfit = [...readUnfitWords(), ...leftOut, ...MORE.split(' ')].filter((word) =>
-    /^[a-z]{3,8}$/.test(word),
-  );
+  const unfit = [...readUnfitWords(), ...MORE.split(' ')].filter((word) => /^[a-z]{3,8}$/.test(word));
   const short = unfit.filter(({ length }) => length < 7);
   const sounds = unfit.flatMap((word) =>
     analyzer.analyze(word).readings.flatMap(({ pronunciation }) => {
@@ -51,13 +47,14 @@ export function listMistakable(analyzer: Analyzer): MistakableLists {
   const words: string[] = [];
   const homophones: string[] = [];
   for (const word of new Set([...readFrequency().keys(), ...readWordnet().lemmas.keys()])) {
-    if (!/^[a-z]{3,8}$/.test(word)) continue;
+    if (word.length < 3 || word.length > 8 || !SHORT.test(word)) continue;
     const { readings, usage } = analyzer.analyze(word);
     const { source, pronunciation, syllables, affixes } = readings[0]!;
     const isUnlisted = source === 'rule' && isLegal(word);
     if (isUnlisted) words.push(word);
-    if (isUnlisted || (syllables.length === 1 && affixes.length === 0 && usage === 'rare'))
-      homophones.push(pronunciation);
+    const isListed =
+      syllables.length === 1 && (usage === 'common' || (usage === 'rare' && affixes.length === 0));
+    if (isUnlisted || isListed) homophones.push(asHeard(pronunciation));
   }
   return {
     letters: join(short),

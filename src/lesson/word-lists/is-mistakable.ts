@@ -1,3 +1,4 @@
+import { asHeard } from './as-heard.ts';
 import { fingerprint } from './fingerprint.ts';
 import lists from './mistakable.json' with { type: 'json' };
 
@@ -14,14 +15,13 @@ const SHORTEST = 3;
 
 /**
  * Whether a made-up word is one after all (leer, twerp), sounds like one (scue), has a coarse word or an insult in it, by
- * letters or by sound, is all of one but its end, or is one but for its vowel. Rare words only: those of the word bank are
- * known besides. The lists hold fingerprints; `src/data/lesson/list-mistakable.ts` makes them.
+ * letters or by sound, is all of one but its end, or is one but for its vowel. The lists hold fingerprints; `src/data/lesson/list-mistakable.ts` makes them.
  */
 export function isMistakable(word: string, pronunciation: string): boolean {
   const heard = pronunciation.split(' ');
   return (
     words.has(fingerprint(word)) ||
-    homophones.has(fingerprint(pronunciation)) ||
+    homophones.has(fingerprint(asHeard(pronunciation))) ||
     starts.has(fingerprint(word)) ||
     frames.has(fingerprint(frameOf(pronunciation))) ||
     runsOf([...word], '').some((run) => letters.has(fingerprint(run))) ||

@@ -1,9 +1,9 @@
 import type { PatternId } from '../../analyze/types.ts';
 import type { LessonInput } from '../lesson-input.ts';
 import type { Picker } from '../picker.ts';
-import { listBankSounds } from './bank-sounds.ts';
 import { isLegal } from './is-legal.ts';
 import { isMistakable } from './is-mistakable.ts';
+import { listRimes } from './list-rimes.ts';
 import { listWords } from './listed-words.ts';
 import { cutInHalves, type Half } from './one-syllable.ts';
 
@@ -23,12 +23,12 @@ export function makeNonsense(
   count: number,
   picker: Picker,
 ): string[] {
-  const { analyzer, bank, known } = input;
-  const sounds = listBankSounds(input);
+  const { analyzer, known } = input;
+  const isUsual = listRimes(input);
   const cut = listWords(input).flatMap(({ word, reading }) => cutInHalves(word, reading) ?? []);
   // Common beginnings and ends are there many times, and so are likelier.
   const onsets = cut.map(({ onset }) => onset).filter(({ letters }) => letters !== '');
-  const rimes = cut.map(({ rime }) => rime).filter(({ letters, sound }) => sounds.isUsual(letters, sound));
+  const rimes = cut.map(({ rime }) => rime).filter(({ letters, sound }) => isUsual(letters, sound));
   const ours = [onsets, rimes].map((halves) =>
     halves.filter(({ patterns }) => patterns.some((id) => focus.has(id))),
   );
@@ -57,8 +57,7 @@ export function makeNonsense(
 
   function isFit(word: string, ...halves: readonly string[]): boolean {
     const sound = halves.filter(Boolean).join(' ');
-    if (bank.find(word) || !isLegal(word)) return false;
-    if (sounds.isTaken(sound) || isMistakable(word, sound)) return false;
+    if (!isLegal(word) || isMistakable(word, sound)) return false;
     const reading = analyzer.analyze(word).readings[0]!;
     return (
       reading.source === 'rule' &&

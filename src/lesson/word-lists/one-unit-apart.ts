@@ -1,3 +1,4 @@
+import { asHeard } from './as-heard.ts';
 import { isAffix, isVowel } from './list-units.ts';
 import type { ListedWord } from './listed-words.ts';
 
@@ -31,7 +32,8 @@ export function createFindSteps(words: readonly ListedWord[]): FindSteps {
     const steps: OneStep[] = [];
     const { units } = from;
     const add = (to: ListedWord, place: number, kind: OneStep['kind']): void => {
-      if (to !== from && soundOf(to) !== soundOf(from)) steps.push({ to, place, kind });
+      if (to !== from && asHeard(to.pronunciation) !== asHeard(from.pronunciation))
+        steps.push({ to, place, kind });
     };
     for (let place = 0; place <= units.length; place++) {
       if (kinds.has('change') && place < units.length)
@@ -60,9 +62,4 @@ function put<V>(index: Map<string, V[]>, key: string, value: V): void {
   const values = index.get(key);
   if (values) values.push(value);
   else index.set(key, [value]);
-}
-
-/** Cot and caught are one sound for many. */
-function soundOf({ pronunciation }: ListedWord): string {
-  return pronunciation.replaceAll('AO', 'AA');
 }

@@ -1,0 +1,207 @@
+import { describe, expect, test } from 'vitest';
+import { listMistakable } from '../../src/data/lesson/list-mistakable.ts';
+import { readUnfitWords } from '../../src/data/read-unfit-words.ts';
+import { createPicker, type LessonInput } from '../../src/lesson/index.ts';
+import { findContrasts } from '../../src/lesson/word-lists/find-contrasts.ts';
+import { isMistakable } from '../../src/lesson/word-lists/is-mistakable.ts';
+import { listWords } from '../../src/lesson/word-lists/listed-words.ts';
+import { makeNonsense } from '../../src/lesson/word-lists/make-nonsense.ts';
+import mistakable from '../../src/lesson/word-lists/mistakable.json' with { type: 'json' };
+import { createFindSteps } from '../../src/lesson/word-lists/one-unit-apart.ts';
+import { wordLists } from '../../src/lesson/word-lists/word-lists.ts';
+import { loadAnalyzer } from '../load-analyzer.ts';
+import { checkOddInputs, inputAt, makeOf, steps, unreadable } from './check-sheet.ts';
+
+/** That pupils can read it all is tested for every step beside the other parts; here for some, with every choice. */
+const some = steps
+  .filter((_, i) => i % 20 === 3)
+  .map(({ id, step }) => ({ id, step, input: inputAt(id, step) }));
+
+test('whatever is chosen, pupils get only words they can read', () => {
+  for (const { id, step, input } of some) {
+    for (const choice of wordLists.choices(input)) {
+      for (const { value } of choice.options) {
+        const part = makeOf(wordLists, input, step, { [choice.id]: value });
+        expect(unreadable(part, input), `${id} ${step} ${choice.id} ${value}`).toEqual([]);
+      }
+    }
+  }
+});
+
+test('whatever the group and the passage', () => checkOddInputs(wordLists));
+
+const late = inputAt('steady-steps', 60);
+const listed = listWords(late);
+const find = (word: string) => listed.find((each) => each.word === word)!;
+const findSteps = createFindSteps(listed);
+const neighbours = (word: string) => findSteps(find(word)).map(({ to }) => to.word);
+
+describe('one unit apart', () => {
+  test.each([
+    ['ship', 'chip', 'one digraph for another'],
+    ['hop', 'hope', 'a split vowel is one unit'],
+    ['bit', 'bite', 'the same'],
+    ['lip', 'slip', 'one added'],
+    ['slip', 'lip', 'one taken away'],
+    ['hopping', 'hoping', 'what doubling and dropping the e hide'],
+    ['jumped', 'jumping', 'one ending for another'],
+  ])('%s and %s: %s', (one, other) => expect(neighbours(one)).toContain(other));
+
+  test.each([
+    ['back', 'bake', 'a, a_e and ck, k are two'],
+    ['sail', 'sale', 'nothing is heard to change'],
+    ['hat', 'chart', 'two'],
+    ['tar', 'tip', 'two'],
+    ['part', 'party', 'no change, so not among these'],
+  ])('not %s and %s: %s', (one, other) => {
+    expect(findSteps(find(one), new Set(['change'])).map(({ to }) => to.word)).not.toContain(other);
+  });
+});
+
+describe('pairs', () => {
+  const pairsFor = (pattern: string) =>
+    findContrasts(
+      listed.filter(({ requires }) => requires.includes(pattern)),
+      new Set([pattern]),
+      findSteps,
+      200,
+      createPicker(1),
+    ).map((pair) => pair.map(({ word }) => word).join(' '));
+
+  // Minimal pairs of vowel length, voicing and clusters: common practice, no source.
+  test.each([
+    ['o_e', 'hope hop'],
+    ['start-sl', 'slip lip'],
+    ['change-double', 'hopping hoping'],
+    ['suffix-s', 'days day'],
+  ])('%s: %s', (pattern, pair) => expect(pairsFor(pattern)).toContain(pair));
+
+  test('the second lacks the pattern, and no word comes twice', () => {
+    for (const pattern of ['ee', 'sh', 'start-bl', 'suffix-ing', 'change-drop-e']) {
+      const words = pairsFor(pattern).flatMap((pair) => pair.split(' '));
+      expect(words.length, pattern).toBeGreaterThan(6);
+      expect(new Set(words).size, pattern).toBe(words.length);
+      words.forEach((word, i) => {
+        expect(find(word).requires.includes(pattern), word).toBe(i % 2 === 0);
+      });
+    }
+  });
+
+  test.each(['syllables-2', 'type-closed', 'tion', 'schwa-a'])(
+    'none for %s, which is no one unit',
+    (pattern) => {
+      expect(pairsFor(pattern)).toEqual([]);
+    },
+  );
+});
+
+test('words of a chain are one unit apart, never twice, and not at one place twice running', () => {
+  let longest = 0;
+  for (const { step, input } of some.slice(0, 6)) {
+    const all = new Map(listWords(input).map((each) => [each.word, each]));
+    const stepsFrom = createFindSteps(listWords(input));
+    for (const how of ['change', 'any']) {
+      const made = makeOf(wordLists, input, step, { 'chain-step': how, 'chain-length': '8' });
+      const chains = made.blocks.find((block) => block.id === 'chains')?.rows ?? [];
+      expect(new Set(chains.flat()).size).toBe(chains.flat().length);
+      for (const chain of chains) {
+        longest = Math.max(longest, chain.length);
+        let before = -1;
+        for (const [i, word] of chain.slice(1).entries()) {
+          const places = stepsFrom(all.get(chain[i]!)!)
+            .filter(({ to, kind }) => to.word === word && (how === 'any' || kind === 'change'))
+            .map(({ place }) => place);
+          expect(places, `${chain[i]} ${word}`).not.toEqual([]);
+          if (places.length === 1) expect(places[0], chain.join(' ')).not.toBe(before);
+          before = places.length === 1 ? places[0]! : -1;
+        }
+      }
+    }
+  }
+  expect(longest).toBe(8);
+});
+
+describe('made-up words', () => {
+  const analyzer = loadAnalyzer();
+  const unfit = [...readUnfitWords()].filter((word) => /^[a-z]{3,}$/.test(word));
+  const unfitSounds = new Set(unfit.map((word) => analyzer.analyze(word).readings[0]!.pronunciation));
+  const madeAt = (input: LessonInput) =>
+    input.focus.flatMap((id) =>
+      makeNonsense(input, new Set([id]), 24, createPicker(9)).map((word) => ({ id, word })),
+    );
+  const made = some.flatMap(({ input }) => madeAt(input));
+  const sounds = new Set(
+    late.bank.words.map(({ word }) => analyzer.analyze(word).readings[0]!.pronunciation),
+  );
+
+  test('are read by rule, with the pattern they are for, and sound like no word', () => {
+    expect(made.length).toBeGreaterThan(150);
+    for (const { id, word } of made) {
+      const reading = analyzer.analyze(word).readings[0]!;
+      expect(reading.source, word).toBe('rule');
+      expect(reading.requires, word).toContain(id);
+      expect(sounds.has(reading.pronunciation), word).toBe(false);
+    }
+  });
+
+  // The lists of npm naughty-words and profane-words.
+  test('neither look nor sound like a coarse word', () => {
+    for (const { word } of made) {
+      expect(unfitSounds.has(analyzer.analyze(word).readings[0]!.pronunciation), word).toBe(false);
+      expect(
+        unfit.filter((each) => each.length < 7 && word.includes(each)),
+        word,
+      ).toEqual([]);
+      expect(
+        unfit.filter((each) => each.slice(0, -1) === word && each.length < 7),
+        word,
+      ).toEqual([]);
+    }
+  });
+
+  test.each([
+    ['leer', 'L IH R', 'a word the table lacks'],
+    ['scue', 'S K Y UW', 'skew by its sound'],
+    ['phuck', 'F AH K', 'coarse by its sound'],
+    ['shet', 'SH EH T', 'coarse but for its vowel'],
+    ['blasses', 'B L AE S IH Z', 'coarse in the middle'],
+  ])('%s is kept out: %s', (word, sound) => expect(isMistakable(word, sound)).toBe(true));
+
+  test.each([
+    ['blim', 'B L IH M'],
+    ['splone', 'S P L OW N'],
+  ])('%s is left', (word, sound) => expect(isMistakable(word, sound)).toBe(false));
+
+  test('a spelling with two usual sounds has none', () => {
+    expect(made.filter(({ id }) => /^(ow-long-o|oo-book|ea-short-e|th-voiced)$/.test(id))).toEqual([]);
+  });
+
+  test('the lists of fingerprints are of today: make them again with `npx tsx src/data/lesson/list-mistakable.ts`', () => {
+    expect(listMistakable(analyzer)).toEqual(mistakable);
+  });
+});
+
+test('an ending, a blend, a spelling change and a kind of syllable are listed too', () => {
+  for (const [id, step, pattern] of [
+    ['steady-steps', 21, 'suffix-ing'],
+    ['steady-steps', 15, 'start-bl'],
+    ['steady-steps', 44, 'change-drop-e'],
+    ['steady-steps', 50, 'consonant-le'],
+    ['steady-steps', 42, 'contraction'],
+    ['steady-steps', 26, 'possessive'],
+  ] as const) {
+    const input = inputAt(id, step);
+    const words = makeOf(wordLists, input, 3, { pattern })
+      .blocks.filter((block) => block.id.startsWith('words-'))
+      .flatMap(({ rows }) => rows.flat());
+    expect(words.length, pattern).toBeGreaterThan(5);
+    for (const word of words)
+      expect(input.analyzer.analyze(word).readings[0]!.requires, word).toContain(pattern);
+  }
+});
+
+test('with nothing taught it says what to do', () => {
+  const { blocks, says } = makeOf(wordLists, { ...late, focus: [] }, 1);
+  expect(blocks).toEqual([]);
+  expect(says).toMatch(/choose the step/);
+});
