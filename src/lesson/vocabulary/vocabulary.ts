@@ -7,8 +7,8 @@ import { showParts } from './show-parts.ts';
 
 /** Offered for the teacher to choose from. */
 const OFFERED = 6;
-/** Of so many of the best one is picked, so that a new sheet has another word. */
-const DRAWN_FROM = 12;
+/** Of so many of the best one is picked, so that a new sheet has another word: of a passage, and of all words. */
+const DRAWN_FROM = { passage: 6, bank: 24 };
 const SENTENCES = 2;
 const FAMILY = 4;
 
@@ -34,7 +34,9 @@ export const vocabulary: PartMaker = {
   ],
   make(input, chosen, picker) {
     const candidates = findCandidates(input);
-    const readable = candidates.filter((each) => each.readable).slice(0, DRAWN_FROM);
+    const readable = candidates
+      .filter((each) => each.readable)
+      .slice(0, input.passage ? DRAWN_FROM.passage : DRAWN_FROM.bank);
     const candidate =
       candidates.find(({ word }) => word.word === chosen('word')) ?? picker.pickEarly(readable, 1)[0];
     if (candidate) return { blocks: makeBlocks(input, candidate), says: null };

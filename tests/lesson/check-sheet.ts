@@ -1,0 +1,130 @@
+import { expect } from 'vitest';
+import { compileGroup, createJudge } from '../../src/analyze/index.ts';
+import {
+  createKnownWords,
+  createPicker,
+  findFocus,
+  type LessonInput,
+  type LessonPart,
+  openWordBank,
+  type PartMaker,
+} from '../../src/lesson/index.ts';
+import { lessonInput, sequences } from './load-lesson.ts';
+
+/** Every step of every starter sequence. */
+export const steps = sequences.flatMap(({ id, steps }) => steps.map((_, i) => ({ id, step: i + 1 })));
+
+/** A passage with easy and hard sentences, headings, an entry of a list, speech. */
+export const storm = {
+  title: 'The storm',
+  text: `# The storm
+Ines ran to the quay to see the sea. The rain fell on the red sail, and the knight in the play was not there. Odd and Bram had to wait an hour for the ferry because the wind was strong.
+- a wet rope
+“Can you hear the bell?” said Wilma. “It rings when the mist is thick,” said Mr. Falk. When the lantern on the pier began to glow, the gulls rose from the rocks and flew over the harbour in a long white line.
+A man sat on a bench with a net and a box of fish. The ship hit a rock, but the crew got off in a little boat. They made a plan to mend the mast.`,
+};
+
+/** Passages that are none. */
+export const oddTexts = [
+  '',
+  ' \n\n',
+  '<p>net</p> **nets** | `x`',
+  '###\n- \n•',
+  'Ǆxq \u0000 \ud800 🚢🚢 ... "“(',
+  '12 34.5 http://x.y/z',
+  'a'.repeat(3000),
+];
+
+const inputs = new Map<string, LessonInput>();
+
+/** The input for a step, made once. */
+export function inputAt(id: string, step: number): LessonInput {
+  const key = `${id} ${step}`;
+  const input = inputs.get(key) ?? lessonInput(id, step);
+  inputs.set(key, input);
+  return input;
+}
+
+/** Makes a part with the choices given, the usual ones otherwise. */
+export function makeOf(
+  maker: PartMaker,
+  input: LessonInput,
+  seed: number,
+  chosen: Record<string, string> = {},
+): LessonPart {
+  const choices = maker.choices(input);
+  const usual = (id: string): string => chosen[id] ?? choices.find((choice) => choice.id === id)?.usual ?? '';
+  return maker.make(input, usual, createPicker(seed, maker.id));
+}
+
+/** The cells pupils read or write that the group cannot read; and whether the part is well formed. */
+export function unreadable({ blocks, says }: LessonPart, { known }: LessonInput): string[] {
+  expect(says === null).toBe(blocks.length > 0);
+  return blocks.flatMap(({ columns, rows, layout }) =>
+    rows.flatMap((row) => {
+      if (layout === 'table') expect(row).toHaveLength(columns.length);
+      return row.filter((cell, i) => (columns[i] ?? columns[0])!.shows !== 'key' && !known.reads(cell));
+    }),
+  );
+}
+
+/** The word bank in five parts: to find what a group knows of all of it takes longer than all parts of a lesson. */
+const banks = Array.from({ length: 5 }, (_, fifth) => {
+  const { words } = inputAt('steady-steps', 1).bank;
+  const some = words.filter((_, i) => i % 5 === fifth);
+  const bank = openWordBank(
+    some.map(({ word, parts, meaning }) => `${word}\t${parts}\t${meaning}`).join('\n'),
+  );
+  return { bank, knownTo: createKnownWords(bank, inputAt('steady-steps', 1).analyzer) };
+});
+
+/** As `lessonInput`, with a fifth of the bank, another at each step. */
+function quickInput(id: string, step: number): LessonInput {
+  const first = inputAt('steady-steps', 1);
+  const sequence = sequences.find((each) => each.id === id)!;
+  const group = { ...first.group, sequence: id, step };
+  const judge = createJudge(first.analyzer, compileGroup(group, sequence));
+  const { bank, knownTo } = banks[step % 5]!;
+  const known = knownTo(judge);
+  return { ...first, group, sequence, judge, bank, known, focus: findFocus(group, sequence, known.knows) };
+}
+
+/**
+ * The law of every part: at every step, with and without a passage, pupils get only what they can read. Gives how many blocks
+ * each part made.
+ */
+export function checkEveryStep(makers: readonly PartMaker[]): Record<string, number> {
+  const made = Object.fromEntries(makers.map(({ id }) => [id, 0]));
+  for (const { id, step } of steps) {
+    const input = quickInput(id, step);
+    for (const maker of makers) {
+      for (const passage of [null, storm]) {
+        for (const seed of [step, step + 1000]) {
+          const part = makeOf(maker, { ...input, passage }, seed);
+          expect(unreadable(part, input), `${maker.id} at ${id} ${step}`).toEqual([]);
+          made[maker.id]! += part.blocks.length;
+        }
+      }
+    }
+  }
+  return made;
+}
+
+/** A group with nothing taught, odd passages, choices from elsewhere: nothing throws, the same seed gives the same. */
+export function checkOddInputs(maker: PartMaker): void {
+  const groups = [
+    lessonInput('steady-steps', 0),
+    lessonInput('none', 0, { sequence: null }),
+    inputAt('steady-steps', 1),
+    inputAt('fresh-start', 30),
+  ];
+  for (const input of groups) {
+    for (const text of oddTexts) {
+      const odd = { ...input, passage: { title: '', text } };
+      const part = makeOf(maker, odd, 7, { word: 'zzz', count: '-3' });
+      expect(unreadable(part, odd)).toEqual([]);
+      expect(makeOf(maker, odd, 7, { word: 'zzz', count: '-3' })).toEqual(part);
+      if (part.says !== null) expect(part.says).toMatch(/[:;].*\.$/);
+    }
+  }
+}

@@ -1,0 +1,108 @@
+import { existsSync, readFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import clues from '../../src/lesson/homophones/clues.json' with { type: 'json' };
+import { findHomophones } from '../../src/lesson/homophones/find-homophones.ts';
+import { homophones } from '../../src/lesson/homophones/homophones.ts';
+import { checkOddInputs, inputAt, makeOf, storm } from './check-sheet.ts';
+import { lessonInput } from './load-lesson.ts';
+
+const last = inputAt('steady-steps', 60);
+const sets = findHomophones(lessonInput('steady-steps', 60, { bySight: Object.keys(clues.clues) })).map(
+  ({ words }) => words.map(({ word }) => word),
+);
+const alike = (...words: string[]) => sets.some((set) => words.every((word) => set.includes(word)));
+
+test('whatever the group and the passage', () => checkOddInputs(homophones));
+
+describe('England, national curriculum 2013, English Appendix 1, homophones of years 2 to 4 (from memory)', () => {
+  const listed = `there their they're | here hear | see sea | bare bear | one won | sun son | to too two | be bee | blue blew |
+    night knight | ball bawl | berry bury | brake break | fair fare | grate great | groan grown | heel heal he'll |
+    knot not | mail male | main mane | meat meet | medal meddle | missed mist | peace piece | plain plane |
+    rain rein reign | scene seen | weather whether | whose who's`;
+  test.each(listed.split('|').map((set) => set.trim().split(' ')))('%s and %s', (...words) => {
+    expect(alike(...words)).toBe(true);
+  });
+
+  // Listed there as near-homophones: they are not said alike, so no one can be asked to tell them apart by meaning alone.
+  test.each([
+    ['quite', 'quiet'],
+    ['accept', 'except'],
+    ['affect', 'effect'],
+  ])('not %s and %s', (one, other) => expect(alike(one, other)).toBe(false));
+
+  test('every word of the year 2 list in the data beside the repo', () => {
+    const file = new URL('../../../shared/data/england_nc_appendix1.tsv', import.meta.url);
+    if (!existsSync(file)) return;
+    const words = readFileSync(file, 'utf8')
+      .split('\n')
+      .map((line) => line.split('\t'))
+      .filter(([, , pattern, , kind]) => pattern?.includes('homophones') && kind === 'example')
+      .map(([, , , word]) => word!);
+    expect(words.length).toBeGreaterThan(20);
+    const taught = new Set(sets.flat());
+    expect(words.filter((word) => !taught.has(word))).toEqual(['quite', 'quiet']);
+  });
+});
+
+test.each([
+  ['caught', 'cot'],
+  ['fairy', 'ferry'],
+  ['colour', 'color'],
+  ['honour', 'honor'],
+  ['been', 'bin'],
+  ['do', 'due'],
+])('not %s and %s: alike in some accents only, or one word spelt twice', (one, other) => {
+  expect(alike(one, other)).toBe(false);
+});
+
+test('hundreds of sets, each word with a clue that does not give it away', () => {
+  expect(sets.length).toBeGreaterThan(230);
+  expect(sets.flat().toSorted()).toEqual(Object.keys(clues.clues).toSorted());
+  for (const [word, clue] of Object.entries(clues.clues)) {
+    expect(clue.length, word).toBeLessThanOrEqual(60);
+    const set = sets.find((words) => words.includes(word))!;
+    const said = new Set(clue.toLowerCase().match(/[a-z']+/g));
+    if (clue.length > 12)
+      expect(
+        set.filter((each) => said.has(each) && each.length > 3),
+        word,
+      ).toEqual([]);
+  }
+});
+
+test('no clue word is one that no sheet should hold', () => {
+  const file = new URL('../../src/data/source/not-in-lessons.txt', import.meta.url);
+  const lines = readFileSync(file, 'utf8').split('\n');
+  const out = new Set(lines.filter((line) => !line.startsWith('#')).flatMap((line) => line.split(' ')));
+  expect(Object.keys(clues.clues).filter((word) => out.has(word))).toEqual([]);
+});
+
+test('the passage’s words come first; what is not taught stands on the key alone', () => {
+  const { blocks } = makeOf(homophones, { ...last, passage: storm }, 3);
+  const asked = new Set(blocks[0]!.rows.map(([, word]) => word));
+  const found = findHomophones({ ...last, passage: storm });
+  const first = found.filter(
+    ({ inPassage, words }) => inPassage.length > 0 && words.filter((w) => w.known).length > 1,
+  );
+  expect(first.length).toBeGreaterThan(4);
+  for (const word of asked) expect(first.some(({ words }) => words.some((w) => w.word === word))).toBe(true);
+  expect(blocks[0]!.note).toContain('In the passage:');
+
+  const early = lessonInput('steady-steps', 1, { bySight: ['see', 'sea', 'to', 'two'] });
+  const rows = makeOf(homophones, early, 1).blocks[0]!.rows;
+  expect(rows.map(([, word]) => word).toSorted()).toEqual(['sea', 'see', 'to', 'two']);
+  for (const [shown, word, , others] of rows) {
+    const pair = /^s/.test(word!) ? ['sea', 'see'] : ['to', 'two'];
+    expect(shown!.split('  ').toSorted()).toEqual(pair);
+    expect(others!.endsWith('not yet taught: too')).toBe(pair[0] === 'to');
+  }
+});
+
+test('the read that is said as red is not met as reed', () => {
+  const passage = { title: '', text: 'Ines had read the book.' };
+  const found = findHomophones({
+    ...lessonInput('steady-steps', 60, { bySight: ['read', 'reed'] }),
+    passage,
+  });
+  expect(found.flatMap(({ inPassage }) => inPassage)).not.toContain('read');
+});

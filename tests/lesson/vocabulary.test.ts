@@ -1,0 +1,60 @@
+import { expect, test } from 'vitest';
+import { findCandidates } from '../../src/lesson/vocabulary/find-candidates.ts';
+import { vocabulary } from '../../src/lesson/vocabulary/vocabulary.ts';
+import { checkOddInputs, inputAt, makeOf, storm } from './check-sheet.ts';
+import { lessonInput } from './load-lesson.ts';
+
+const late = inputAt('steady-steps', 50);
+const withStorm = { ...late, passage: storm };
+
+test('whatever the group and the passage', () => checkOddInputs(vocabulary));
+
+test('words worth a talk: not the, not was, no names, no word known by sight; forms under the word they come from', () => {
+  const words = findCandidates(withStorm).map(({ word }) => word.word);
+  for (const word of ['mist', 'knight', 'glow', 'bench', 'gull', 'sail']) expect(words).toContain(word);
+  for (const word of ['the', 'was', 'and', 'odd', 'bram', 'falk', 'gulls', 'rings'])
+    expect(words).not.toContain(word);
+  expect(findCandidates(withStorm).find(({ word }) => word.word === 'gull')!.forms).toEqual(['gulls']);
+  const bySight = lessonInput('steady-steps', 50, { bySight: ['knight'] }, storm);
+  expect(findCandidates(bySight).map(({ word }) => word.word)).not.toContain('knight');
+});
+
+test('neither too common nor too rare comes first', () => {
+  const passage = { title: '', text: 'The lantern was a good thing. The gherkin was not. We saw a lantern.' };
+  expect(findCandidates({ ...late, passage })[0]!.word.word).toBe('lantern');
+});
+
+test('a word that cannot be read is taken only where the teacher picks it, and then stands on the key alone', () => {
+  const early = { ...inputAt('steady-steps', 24), passage: storm };
+  const offered = vocabulary.choices(early)[0]!.options;
+  expect(offered.length).toBeLessThanOrEqual(7);
+  const hard = offered.find(({ label }) => label.endsWith('(not yet readable)'))!;
+  expect(hard).toBeDefined();
+  for (let seed = 0; seed < 20; seed++) {
+    const { blocks } = makeOf(vocabulary, early, seed);
+    expect(early.known.reads(blocks[0]!.rows[0]![0]!)).toBe(true);
+  }
+  const { blocks } = makeOf(vocabulary, early, 1, { word: hard.value });
+  expect(blocks[0]!.rows[0]![0]).toBe(hard.value);
+  expect(blocks[0]!.columns[0]!.shows).toBe('key');
+});
+
+test('meaning, marks, family and the sentences that have the word', () => {
+  const { blocks } = makeOf(vocabulary, withStorm, 1, { word: 'gull' });
+  const [word, meaning, marked] = blocks[0]!.rows[0]!;
+  expect([word, marked]).toEqual(['gull', 'gŭll']);
+  expect(meaning).toMatch(/bird/);
+  const sail = makeOf(vocabulary, withStorm, 1, { word: 'sail' }).blocks[0]!.rows[0]!;
+  expect(sail[4]).toContain('sailor');
+  const sentences = blocks.slice(1).flatMap(({ rows }) => rows.flat());
+  expect(sentences).toHaveLength(1);
+  expect(sentences[0]).toMatch(/^When the lantern .* the gulls rose/);
+  expect(makeOf(vocabulary, late, 1).blocks[0]!.note).toContain('Say a sentence of your own');
+});
+
+test('without a passage a word that practises the lesson’s patterns', () => {
+  for (let seed = 0; seed < 10; seed++) {
+    const word = makeOf(vocabulary, late, seed).blocks[0]!.rows[0]![0]!;
+    expect(late.known.find(word)!.standing).toBe('fresh');
+  }
+});
