@@ -114,7 +114,7 @@ function readText(line: string, n: number): WholeShelfText {
 function isWordCount(entry: unknown): entry is [WordKey, number] {
   if (!Array.isArray(entry) || entry.length !== 2) return false;
   const [key, count] = entry as [unknown, unknown];
-  return typeof key === 'string' && /^\S+$/.test(key) && isCount(count) && count > 0 && count < 2 ** 32;
+  return typeof key === 'string' && /^\S+$/.test(key) && isCount(count) && count > 0 && count < 2 ** 31;
 }
 
 function isCount(value: unknown): value is number {

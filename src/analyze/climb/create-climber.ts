@@ -5,7 +5,7 @@ import { isName } from '../standing/is-name.ts';
 import type { WordAnalyzer } from '../standing/judge.ts';
 import { hasBit } from '../standing/pattern-bits.ts';
 import type { WordWeigher } from '../standing/remember-words.ts';
-import { type WeighedReading, type WeighedWord, weighWord } from '../standing/weigh-word.ts';
+import { type WeighedReading, weighWord } from '../standing/weigh-word.ts';
 import type { Group, PatternId, Sequence, WordKey } from '../types.ts';
 
 /** When a group comes to a word, as steps of its sequence: 0 is before the first, null never. */
@@ -19,7 +19,7 @@ export interface WordClimb {
   readonly counts: number | null;
 }
 
-/** Tells of any word key when a group comes to it; remembers what it found. */
+/** Tells of any word key when a group comes to it; remembers what took long to find. */
 export interface Climber {
   (key: WordKey): WordClimb;
   /** How many steps the group's sequence has; 0 without one. */
@@ -38,15 +38,14 @@ export function createClimber(
 ): Climber {
   const steps = sequence?.steps.length ?? 0;
   const path = findPath(group, sequence, steps);
+  // Who remembers words has done most of the work; remembering once more would take longer than the rest of it.
+  if ('weigh' in words) return Object.assign((key: WordKey) => climbWord(key, words, path), { steps });
+  const weigher: WordWeigher = { weigh: (key) => weighWord(words.analyze(key)) };
   const known = new Map<WordKey, WordClimb>();
   const climb = (key: WordKey): WordClimb => {
     const before = known.get(key);
     if (before) return before;
-    const found = climbWord(
-      key,
-      () => ('weigh' in words ? words.weigh(key) : weighWord(words.analyze(key))),
-      path,
-    );
+    const found = climbWord(key, weigher, path);
     known.set(key, found);
     return found;
   };
@@ -75,14 +74,14 @@ function findPath(group: Group, sequence: Sequence | null, steps: number): Path 
 }
 
 /** As the judge decides, with steps in place of yes and no: "and" is the later one, "or" the earlier. */
-function climbWord(key: WordKey, weigh: () => WeighedWord, path: Path): WordClimb {
+function climbWord(key: WordKey, words: WordWeigher, path: Path): WordClimb {
   const { word: shown } = splitKey(key);
   const word = shown.toLowerCase();
   if (path.skip.has(word)) return { reads: null, counts: null };
   const bySight = path.bySight.get(word) ?? Infinity;
   if (bySight === 0) return { reads: 0, counts: 0 };
 
-  const weighed = weigh();
+  const weighed = words.weigh(key);
   let anyReading = Infinity;
   let everyReading = 0;
   let byBase = Infinity;

@@ -12,7 +12,6 @@ export function isName(
   names: ReadonlySet<string>,
 ): boolean {
   const word = shown.toLowerCase();
-  if (names.has(word) || names.has(word.replace(/'s?$/, ''))) return true;
-  if (isCapitalWord(word)) return false;
-  return usage === 'name' || (usage !== 'common' && shown !== word);
+  if (names.has(word) || (word.includes("'") && names.has(word.replace(/'s?$/, '')))) return true;
+  return (usage === 'name' || (usage !== 'common' && shown !== word)) && !isCapitalWord(word);
 }
