@@ -5,8 +5,6 @@ import type { Picker } from '../picker.ts';
 import { correspondences } from './correspondences.ts';
 import type { TaughtDays } from './days-since-taught.ts';
 
-/** A consonant with a silent e behind a vowel team (cheese): too many letters for one card. */
-const SILENT_E = 'silent-e';
 /** Today's patterns are at most this share of a review. */
 const TODAY = 1 / 3;
 
@@ -21,9 +19,7 @@ export function chooseReview(
   count: number,
   picker: Picker,
 ): Pattern[] {
-  const all = correspondences.filter(
-    ({ id, family }) => known.knows(id) && family !== 'schwa' && id !== SILENT_E,
-  );
+  const all = correspondences.filter(({ id, family }) => known.knows(id) && family !== 'schwa');
   const shown = all.filter(({ id }) => findExamples(known, id).length > 0);
   // Before any word can be read, letters are reviewed without words.
   const taught = shown.length > 2 ? shown : all;

@@ -18,8 +18,16 @@ const FAMILIES: ReadonlySet<string> = new Set([
   'schwa',
 ]);
 
+/**
+ * A consonant with a silent e behind a vowel team (the se of cheese, the pe of swoop): its letters are those of many
+ * consonants, so that it is no card and no way to spell one sound.
+ */
+const SILENT_E = 'silent-e';
+
 /** The rows of the catalogue that are letters for a sound: ai as in rain; not -ing, nor the st of stop. */
-export const correspondences: readonly Pattern[] = catalogue.filter(({ family }) => FAMILIES.has(family));
+export const correspondences: readonly Pattern[] = catalogue.filter(
+  ({ id, family }) => FAMILIES.has(family) && id !== SILENT_E,
+);
 
 const byId = new Map(correspondences.map((row) => [row.id, row]));
 

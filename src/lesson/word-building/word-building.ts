@@ -125,10 +125,13 @@ function ruleOf(what: PatternId, words: readonly BuiltWord[], { known }: LessonI
       : `${base} + ${affix.text} = ${word.word}`;
   if (affix.kind === 'compound') return `Two words written as one: ${show(words[0]!)}.`;
   if (what.startsWith('change-')) {
-    const other = all.find(
+    const unchanged = all.filter(
       (built) =>
-        built.affix.change === 'none' && built.affix.text === affix.text && built.affix.kind === 'suffix',
+        built.affix.kind === 'suffix' && built.affix.change === 'none' && built.word.standing !== 'by-sight',
     );
+    const other =
+      unchanged.find((built) => isNearMiss(built, affix)) ??
+      unchanged.find((built) => built.affix.text === affix.text);
     return `${changeRules[affix.change]} ${show(words[0]!)}${other ? `; not so ${show(other)}` : ''}.`;
   }
   const letters = lettersOf(what);
@@ -149,6 +152,16 @@ function ruleOf(what: PatternId, words: readonly BuiltWord[], { known }: LessonI
       !/ss$/.test(word),
   );
   return `${meaning} ${show(words[0]!)}.${alike ? ` Not in ${alike.word}, which is a base itself.` : ''}${change}`;
+}
+
+/** A base that looks as if it would change too, and does not: playing, hopeful, helping. */
+function isNearMiss(
+  { base, affix: { text } }: BuiltWord,
+  { change, text: asked }: BuiltWord['affix'],
+): boolean {
+  if (change === 'y-to-i') return base.endsWith('y');
+  if (change === 'drop-e') return /[^aeiou]e$/.test(base) && !/^e?s$/.test(text);
+  return text === asked && /[aeiou][^aeiou]{2}$/.test(base);
 }
 
 /** Words that change their spelling among others that do not, by the changes taught. */
