@@ -3,8 +3,9 @@ import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import type { Analyzer } from '../analyze/index.ts';
 import { dropRunningHeads } from '../files/drop-running-heads.ts';
 import { FileFault } from '../files/file-fault.ts';
-import { findPdfLines, type PdfLine, type PdfPiece } from '../files/pdf-lines.ts';
+import { findPdfLines } from '../files/pdf-lines.ts';
 import { findPdfParagraphs } from '../files/pdf-paragraphs.ts';
+import type { PdfLine, PdfPiece } from '../files/pdf-text.ts';
 import type { OpenedText } from './opened-text.ts';
 
 /**

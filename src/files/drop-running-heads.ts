@@ -1,4 +1,4 @@
-import type { PdfLine } from './pdf-lines.ts';
+import type { PdfLine } from './pdf-text.ts';
 
 /** So many of the lines at the top and at the foot of a page may be running heads. */
 const EDGE = 2;

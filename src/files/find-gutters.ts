@@ -1,4 +1,4 @@
-import type { PdfPiece } from './pdf-lines.ts';
+import type { PdfPiece } from './pdf-text.ts';
 
 /** So many rows at least have a gap in the same place where columns part. */
 const ROWS = 4;

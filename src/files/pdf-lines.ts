@@ -1,25 +1,6 @@
 import { findGutters } from './find-gutters.ts';
+import type { PdfLine, PdfPiece } from './pdf-text.ts';
 import { readByColumns } from './read-by-columns.ts';
-
-/** A piece of text as a PDF draws it; lengths in points, y upwards. */
-export interface PdfPiece {
-  readonly text: string;
-  readonly x: number;
-  readonly y: number;
-  readonly width: number;
-  readonly size: number;
-}
-
-/** One line of a page. */
-export interface PdfLine {
-  text: string;
-  readonly x: number;
-  right: number;
-  readonly y: number;
-  size: number;
-  /** From 0. */
-  readonly page: number;
-}
 
 /** In lines' own size: a gap wider than this is a space, one wider than that parts columns. */
 const SPACE = 0.15;

@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { dropRunningHeads } from './drop-running-heads.ts';
-import { findPdfLines, type PdfLine } from './pdf-lines.ts';
+import { findPdfLines } from './pdf-lines.ts';
 import { findPdfParagraphs } from './pdf-paragraphs.ts';
+import type { PdfLine } from './pdf-text.ts';
 
 const isWord = (word: string) => ['lantern', 'harbour'].includes(word);
 

@@ -1,5 +1,5 @@
 import type { FoundLine } from './opened-file.ts';
-import type { PdfLine } from './pdf-lines.ts';
+import type { PdfLine } from './pdf-text.ts';
 
 /** Lines parted by this much more than usual begin a paragraph. */
 const WIDER = 1.3;

@@ -1,4 +1,4 @@
-import type { PdfLine } from './pdf-lines.ts';
+import type { PdfLine } from './pdf-text.ts';
 
 /** Lines of a page that is drawn row by row, in the order they are read: each column from top to bottom, between what stands across them. */
 export function readByColumns(lines: readonly PdfLine[], gutters: readonly number[]): PdfLine[] {

@@ -6,8 +6,9 @@ import { writeLines } from '../passage/passage-lines.ts';
 import { dropRunningHeads } from './drop-running-heads.ts';
 import { FileFault } from './file-fault.ts';
 import type { OpenedText } from './opened-file.ts';
-import { findPdfLines, type PdfLine } from './pdf-lines.ts';
+import { findPdfLines } from './pdf-lines.ts';
 import { findPdfParagraphs } from './pdf-paragraphs.ts';
+import type { PdfLine } from './pdf-text.ts';
 
 /** Longer ones are books. */
 const MOST_PAGES = 300;

@@ -3,8 +3,11 @@ import { isWide } from './out/printed-part.ts';
 
 /** A piece of the lesson as the teacher's key has it; what pupils are to write stands on a line. */
 export function BlockView({ block }: { block: LessonBlock }) {
-  const { title, layout, columns, rows, note } = block;
-  const shows = columns[0]!.shows;
+  const { title, layout, rows, note } = block;
+  const shows = block.columns[0]!.shows;
+  const columns = block.columns
+    .map((column, at) => ({ ...column, at }))
+    .filter(({ at }) => rows.some((row) => row[at]));
   return (
     <div class={`lesson-block${isWide(block) ? ' lesson-wide' : ''}`}>
       {title && <h3>{title}</h3>}
@@ -26,9 +29,9 @@ export function BlockView({ block }: { block: LessonBlock }) {
             <tbody>
               {rows.map((row, i) => (
                 <tr key={i}>
-                  {columns.map((column, j) => (
-                    <td key={j} class={`lesson-${column.shows}`}>
-                      <span>{row[j] ?? ''}</span>
+                  {columns.map(({ shows, at }) => (
+                    <td key={at} class={`lesson-${shows}`}>
+                      <span>{row[at] ?? ''}</span>
                     </td>
                   ))}
                 </tr>

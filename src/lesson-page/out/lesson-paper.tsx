@@ -34,7 +34,7 @@ export function LessonPaper({ title, nameLine, parts, source }: LessonPaperProps
 }
 
 function Block(block: PrintedBlock) {
-  const { title, layout, note, columns, rows } = block;
+  const { title, layout, note, numbered, columns, rows } = block;
   const { blank, forTeacher } = columns[0]!;
   return (
     <div class={`paper-block${isWide(block) ? ' paper-wide' : ''}`}>
@@ -45,6 +45,7 @@ function Block(block: PrintedBlock) {
           {columns.some(({ head }) => head !== '') && (
             <thead>
               <tr>
+                {numbered && <td />}
                 {columns.map(({ head }, i) => (
                   <th key={i}>{head}</th>
                 ))}
@@ -54,6 +55,7 @@ function Block(block: PrintedBlock) {
           <tbody>
             {rows.map((row, i) => (
               <tr key={i}>
+                {numbered && <td class="paper-number">{i + 1}</td>}
                 {row.map((cell, j) => (
                   <td key={j} class={columns[j]!.forTeacher ? 'paper-teacher' : ''}>
                     {columns[j]!.blank ? <span class="paper-blank" /> : cell}
@@ -67,6 +69,7 @@ function Block(block: PrintedBlock) {
         <ul class={`paper-${layout}${forTeacher ? ' paper-teacher' : ''}`}>
           {rows.map((row, i) => (
             <li key={i}>
+              {numbered && <span class="paper-number">{i + 1} </span>}
               {blank ? <span class="paper-blank" /> : layout === 'chain' ? row.join(' → ') : row[0]}
             </li>
           ))}

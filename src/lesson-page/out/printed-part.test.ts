@@ -39,6 +39,7 @@ test('pupils get a line instead of the answer, and nothing that is for the teach
       title: 'Words',
       layout: 'table',
       note: '',
+      numbered: false,
       columns: [
         { head: '', blank: false, forTeacher: false },
         { head: 'Word', blank: true, forTeacher: false },
@@ -57,6 +58,28 @@ test('the key has it all', () => {
 test('what is left out, or has nothing for the audience, is not there', () => {
   expect(printParts([{ ...part, plan: { ...plan, out: true } }], 'key')).toEqual([]);
   expect(printParts([{ ...part, blocks: part.blocks.slice(1) }], 'pupils')).toEqual([]);
+});
+
+test('rows that pupils only write on have numbers, and a column without a word is not there', () => {
+  const dictated: PlannedPart = {
+    ...part,
+    blocks: [
+      {
+        id: 'sounds',
+        title: 'Sounds',
+        layout: 'table',
+        columns: [
+          { head: 'Sound', shows: 'key' },
+          { head: 'Letters', shows: 'blank' },
+          { head: 'Built from', shows: 'key' },
+        ],
+        rows: [['ā', 'ai, ay', '']],
+      },
+    ],
+  };
+  const [key] = printParts([dictated], 'key')[0]!.blocks;
+  expect(key).toMatchObject({ numbered: true, rows: [['ā', 'ai, ay']] });
+  expect(printParts([dictated], 'pupils')[0]!.blocks[0]).toMatchObject({ numbered: true, rows: [['']] });
 });
 
 test('a cell is one line that can be printed', () => {

@@ -15,6 +15,8 @@ export interface PrintedColumn {
 /** A piece of a lesson as one audience gets it; all text is a single line that can be printed. */
 export interface PrintedBlock extends Pick<LessonBlock, 'id' | 'title' | 'layout'> {
   readonly note: string;
+  /** Pupils write on each row, so that it has a number to say. */
+  readonly numbered: boolean;
   readonly columns: readonly PrintedColumn[];
   readonly rows: readonly (readonly string[])[];
 }
@@ -54,11 +56,12 @@ export function printParts(parts: readonly PlannedPart[], audience: Audience): P
 function printBlock(block: LessonBlock, audience: Audience): PrintedBlock[] {
   const { id, title, layout, note = '' } = block;
   const isKey = audience === 'key';
+  const isTable = layout === 'table';
   const shown = block.columns
     .map((column, at) => ({ ...column, at }))
-    .filter(({ shows }) => isKey || shows !== 'key');
+    .filter(({ shows }) => isKey || shows !== 'key')
+    .filter(({ at }) => !isTable || block.rows.some((row) => row[at]));
   if (shown.length === 0 || block.rows.length === 0) return [];
-  const isTable = layout === 'table';
   const isBlank = (shows: string): boolean => !isKey && shows === 'blank';
   const text = (cell: string, shows: string): string => (isBlank(shows) ? '' : cleanText(cell).trim());
   return [
@@ -67,6 +70,7 @@ function printBlock(block: LessonBlock, audience: Audience): PrintedBlock[] {
       title: cleanText(title),
       layout,
       note: isKey ? cleanText(note) : '',
+      numbered: block.columns.find(({ shows }) => shows !== 'key')?.shows === 'blank',
       columns: shown.map(({ head, shows }) => ({
         head: cleanText(head),
         blank: isBlank(shows),

@@ -74,24 +74,29 @@ export function writeLessonDocx(
   return Packer.toBlob(document);
 }
 
-function writeBlock({ title, layout, note, columns, rows }: PrintedBlock): (Paragraph | Table)[] {
+function writeBlock({ title, layout, note, numbered, columns, rows }: PrintedBlock): (Paragraph | Table)[] {
   const { blank, forTeacher } = columns[0]!;
   const heads = columns.map(({ head }) => head);
+  const number = (i: number): string => (numbered ? `${i + 1}  ` : '');
   const body = (): Paragraph | Table => {
     if (layout === 'table') {
-      const cells = rows.map((row) =>
-        row.map((text, i) => ({ text, blank: columns[i]!.blank, small: columns[i]!.forTeacher })),
+      const cells = rows.map((row, n) =>
+        row.map((text, i) => ({
+          text: i === 0 ? number(n) + text : text,
+          blank: columns[i]!.blank,
+          small: columns[i]!.forTeacher,
+        })),
       );
       return table(heads.some((head) => head !== '') ? heads : null, cells);
     }
     if (layout === 'words') {
-      const cells = rows.map(([text = '']) => ({ text, blank, small: forTeacher }));
+      const cells = rows.map(([text = ''], i) => ({ text: number(i) + text, blank, small: forTeacher }));
       return table(null, chunk(cells, WORDS_BESIDE));
     }
     const text = (row: readonly string[]): string => (layout === 'chain' ? row.join(' → ') : (row[0] ?? ''));
     return table(
       null,
-      rows.map((row) => [{ text: text(row), blank, small: forTeacher }]),
+      rows.map((row, i) => [{ text: number(i) + text(row), blank, small: forTeacher }]),
     );
   };
   return [

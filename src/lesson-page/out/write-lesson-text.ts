@@ -8,13 +8,14 @@ export function writeLessonText(title: string, parts: readonly PrintedPart[], so
 
 const LINE = '__________';
 
-function writeBlock({ title, layout, note, columns, rows }: PrintedBlock): string {
+function writeBlock({ title, layout, note, numbered, columns, rows }: PrintedBlock): string {
   const heads = columns.map(({ head }) => head);
-  const lines = rows.map((row) =>
+  const cells = (row: readonly string[]): string =>
     layout === 'chain'
       ? row.join(' → ')
-      : row.map((cell, i) => ((columns[i] ?? columns[0]!).blank ? LINE : cell)).join('\t'),
-  );
-  const head = layout === 'table' && heads.some((each) => each !== '') ? heads.join('\t') : '';
+      : row.map((cell, i) => ((columns[i] ?? columns[0]!).blank ? LINE : cell)).join('\t');
+  const lines = rows.map((row, i) => (numbered ? `${i + 1}\t` : '') + cells(row));
+  const head =
+    layout === 'table' && heads.some((each) => each !== '') ? (numbered ? '\t' : '') + heads.join('\t') : '';
   return [title, note, head, ...lines].filter((line) => line !== '').join('\n');
 }
