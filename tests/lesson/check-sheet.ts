@@ -1,5 +1,5 @@
 import { expect } from 'vitest';
-import { compileGroup, createJudge } from '../../src/analyze/index.ts';
+import { catalogue, compileGroup, createJudge } from '../../src/analyze/index.ts';
 import {
   createKnownWords,
   createPicker,
@@ -57,15 +57,24 @@ export function makeOf(
   return maker.make(input, usual, createPicker(seed, maker.id));
 }
 
-/** The cells pupils read or write that the group cannot read; and whether the part is well formed. */
+/** The cells pupils read or write that the group cannot read, or letters it was not taught; and whether the part is well formed. */
 export function unreadable({ blocks, says }: LessonPart, { known }: LessonInput): string[] {
   expect(says === null).toBe(blocks.length > 0);
   return blocks.flatMap(({ columns, rows, layout }) =>
     rows.flatMap((row) => {
       if (layout === 'table') expect(row).toHaveLength(columns.length);
-      return row.filter((cell, i) => (columns[i] ?? columns[0])!.shows !== 'key' && !known.reads(cell));
+      return row.filter((cell, i) => {
+        const { shows, head } = (columns[i] ?? columns[0])!;
+        return shows !== 'key' && !(head === 'Letters' ? isTaught(cell, known) : known.reads(cell));
+      });
     }),
   );
+}
+
+/** Letters of patterns that are taught: `ee`, `a_e`, `+ ing`, `f, ff`. */
+function isTaught(cell: string, known: LessonInput['known']): boolean {
+  const taught = catalogue.filter(({ id }) => known.knows(id)).flatMap(({ letters }) => letters.split(' '));
+  return cell.split(',').every((one) => taught.includes(one.replaceAll(/[^a-z_]/g, '')));
 }
 
 /** The word bank in five parts: to find what a group knows of all of it takes longer than all parts of a lesson. */
