@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { chooseMeaning, readOwnMeanings, type Sense } from './choose-meaning.ts';
 
 const none = { base: null, affixes: [] };
-const isPlain = (word: string) => word !== 'aquatic';
+const isPlain = (word: string): boolean => word !== 'aquatic';
 
 function sense(words: readonly string[], definition: string, count: number): Sense {
   return { synset: { part: 'n', words, definition, examples: [], pointers: [], coarse: false }, count };
