@@ -1,11 +1,11 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { today } from '../host/move-group.ts';
+import { ShelfFileError } from '../host/shelf-file.ts';
 import { deleteTexts } from '../host/shelf-store.ts';
 import { StorageFault } from '../host/store-item.ts';
 import { FileDrop } from '../ui/file-drop.tsx';
 import { saveFile } from '../ui/save-file.ts';
 import { DeleteQuestion } from './delete-question.tsx';
-import { ShelfFileError } from './shelf-file.ts';
 import { isWanted, type Wanted } from './sort-texts.ts';
 import { packShelf, takeShelfFile } from './take-shelf-file.ts';
 import type { ReadyShelf } from './use-shelf.ts';

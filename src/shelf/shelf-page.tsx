@@ -119,7 +119,10 @@ function Sheet({ shelf, groups, sequences, mark, route, intake }: SheetProps) {
         <TextView {...{ shelf, text, groups, sequences, groupId }} onGroup={setPicked} />
       ) : (
         <p class="note">
-          This text is no longer on the shelf. <a href="#texts">All texts</a>
+          This text is no longer on the shelf.{' '}
+          <a class="plain" href="#texts">
+            All texts
+          </a>
         </p>
       );
     }

@@ -1,5 +1,6 @@
 import 'fake-indexeddb/auto';
 import { beforeEach, expect, test, vi } from 'vitest';
+import { writeHead, writeText } from '../host/shelf-file.ts';
 import {
   changeText,
   deleteTexts,
@@ -9,7 +10,6 @@ import {
   type WholeShelfText,
 } from '../host/shelf-store.ts';
 import { addToShelf } from './add-to-shelf.ts';
-import { writeHead, writeText } from './shelf-file.ts';
 import { packShelf, takeShelfFile } from './take-shelf-file.ts';
 
 vi.mock('../host/browser.ts', () => ({ browser: {} }));

@@ -1,3 +1,4 @@
+import { readShelfFile, writeHead, writeText } from '../host/shelf-file.ts';
 import {
   findAlike,
   freeTextId,
@@ -8,7 +9,6 @@ import {
   type WholeShelfText,
 } from '../host/shelf-store.ts';
 import { hasSameWords } from './add-to-shelf.ts';
-import { readShelfFile, writeHead, writeText } from './shelf-file.ts';
 
 /** Texts written to the database at a time. */
 const BATCH = 200;

@@ -111,7 +111,10 @@ export function TextsView(props: TextsViewProps) {
           <p>The shelf is empty.</p>
           <p>
             On a shaded page, “Put on the shelf” in the side panel keeps its words here; or{' '}
-            <a href="#add">add files and open pages</a>.
+            <a class="plain" href="#add">
+              add files and open pages
+            </a>
+            .
           </p>
         </div>
       )}
