@@ -3,7 +3,7 @@ import type { KnownWords } from '../known-words.ts';
 import type { Picker } from '../picker.ts';
 import { type Frame, readableFrames } from './frames.ts';
 import { makeSentence } from './make-sentence.ts';
-import { createVocabulary, type Vocabulary } from './vocabulary.ts';
+import { createVocabulary } from './vocabulary.ts';
 
 /** What sentences are wanted. */
 export interface SentenceWish {
@@ -16,9 +16,12 @@ export interface SentenceWish {
   readonly longest?: number;
 }
 
-/** Sentences tried for each one wanted, and at least. */
-const TRIES = 30;
-const LEAST_TRIES = 150;
+/** So many times as many sentences as are wanted practise the lesson's patterns before the choice is made. */
+const SPARE = 2;
+/** And no more than so many times as many, where few practise what the lesson is about. */
+const MOST_SPARE = 8;
+/** After so many tries for each one wanted, what there is must do. */
+const MOST_TRIES = 150;
 const FEWEST_WORDS = 4;
 
 /**
@@ -31,26 +34,28 @@ export function composeSentences(known: KnownWords, wish: SentenceWish, picker: 
   const vocabulary = createVocabulary(known, focus);
   const names = wish.names.filter((name) => /^\p{Lu}[\p{L}'’-]*$/u.test(name) && known.reads(name));
   const frames = readableFrames(vocabulary);
+  const ingredients = {
+    vocabulary,
+    names,
+    longest,
+    possessives: known.knows('possessive'),
+    contractions: known.knows('contraction'),
+  };
+  const chooseFrame = frameChooser(frames, picker);
   const made = new Map<string, Frame>();
-  const tries = Math.max(LEAST_TRIES, wish.count * TRIES);
-  for (let i = 0; i < tries && frames.length > 0; i++) {
-    const frame = chooseFrame(frames, picker);
-    const sentence = makeSentence(
-      frame,
-      {
-        vocabulary,
-        names,
-        longest,
-        possessives: known.knows('possessive'),
-        contractions: known.knows('contraction'),
-      },
-      picker,
-    );
+  const practises = (sentence: string): boolean => vocabulary.practises(sentence.replace(/[.?]$/, ''));
+  let practising = 0;
+  for (let tries = 0; tries < wish.count * MOST_TRIES && frames.length > 0; tries++) {
+    if (practising >= wish.count * SPARE || made.size >= wish.count * MOST_SPARE) break;
+    const frame = chooseFrame();
+    const sentence = makeSentence(frame, ingredients, picker);
     if (sentence === null || made.has(sentence)) continue;
     const words = sentence.split(' ').length;
-    if (words >= FEWEST_WORDS && words <= longest && known.reads(sentence)) made.set(sentence, frame);
+    if (words < FEWEST_WORDS || words > longest || !known.reads(sentence)) continue;
+    made.set(sentence, frame);
+    if (practises(sentence)) practising++;
   }
-  return takeDifferent(made, wish.count, vocabulary);
+  return takeDifferent(made, wish.count, practises);
 }
 
 /** A group that knows more reads longer sentences; the figures are ours. */
@@ -60,29 +65,34 @@ function usualLength(words: number): number {
 }
 
 /** People, having and being, and all that swims and rolls come in turn, whatever the number of their frames. */
-function chooseFrame(frames: readonly Frame[], picker: Picker): Frame {
-  const practising = frames.filter(({ practises }) => practises);
-  const from = practising.length > 0 && picker.below(10) < 8 ? practising : frames;
-  const groups = new Map<string, Frame[]>();
-  for (const frame of from) {
-    const name = /^(people|plain)$/.test(frame.group) ? frame.group : 'creatures';
-    groups.set(name, [...(groups.get(name) ?? []), frame]);
-  }
-  const likely = ['people', 'people', 'people', 'plain', 'plain', 'creatures', 'creatures', 'creatures'];
-  const here = likely.filter((name) => groups.has(name));
-  const group = groups.get(here[picker.below(here.length)]!)!;
-  return group[picker.below(group.length)]!;
+function frameChooser(frames: readonly Frame[], picker: Picker): () => Frame {
+  const sortOf = ({ group }: Frame): string => (/^(?:people|plain)$/.test(group) ? group : 'creatures');
+  const group = (some: readonly Frame[]): (readonly Frame[])[] =>
+    ['people', 'plain', 'creatures']
+      .map((sort) => some.filter((frame) => sortOf(frame) === sort))
+      .filter((each) => each.length > 0);
+  const all = group(frames);
+  const practising = group(frames.filter(({ practises }) => practises));
+  return () => {
+    const from = practising.length > 0 && picker.below(10) < 8 ? practising : all;
+    const sort = from[picker.below(from.length)]!;
+    return sort[picker.below(sort.length)]!;
+  };
 }
 
 /** Those that practise first; then such as are least like those taken before. */
-function takeDifferent(made: ReadonlyMap<string, Frame>, count: number, vocabulary: Vocabulary): string[] {
+function takeDifferent(
+  made: ReadonlyMap<string, Frame>,
+  count: number,
+  practises: (sentence: string) => boolean,
+): string[] {
   const rest = [...made].map(([sentence, frame]) => {
     const words = sentence.toLowerCase().replace(/[.?]/g, '').split(' ');
     return {
       sentence,
       frame,
       words,
-      practises: sentence.replace(/[.?]/g, '').split(' ').some(vocabulary.practises),
+      practises: practises(sentence),
     };
   });
   const taken: typeof rest = [];
@@ -92,7 +102,7 @@ function takeDifferent(made: ReadonlyMap<string, Frame>, count: number, vocabula
     let bestCost = Number.POSITIVE_INFINITY;
     for (const [i, { frame, words, practises }] of rest.entries()) {
       const again = words.reduce((sum, word) => sum + (seen.get(word) ?? 0), 0) / words.length;
-      const sameFrame = taken.some((other) => other.frame === frame) ? 1 : 0;
+      const sameFrame = taken.filter((other) => other.frame === frame).length;
       const cost = (practises ? 0 : 3) + sameFrame + again;
       if (cost < bestCost) {
         best = i;

@@ -1,9 +1,10 @@
 import type { Picker } from '../picker.ts';
+import { onlyThe } from './nouns.ts';
 import type { Subject } from './people.ts';
 import type { Noun, Vocabulary } from './vocabulary.ts';
 
-/** `free`: any; `one`: the, and no plural. */
-export type Article = 'free' | 'a' | 'the' | 'one' | 'my';
+/** `free`: any; `one`: the, and no plural; `bare`: nor an adjective. */
+export type Article = 'free' | 'a' | 'the' | 'one' | 'bare' | 'my';
 
 /** A noun with what stands before it: `six wet dogs`. */
 export interface NounPhrase {
@@ -26,13 +27,6 @@ export interface Draft {
   /** Null where none of the class can be read or all were used. */
   nounPhrase(nameOfClass: string, article: Article, owner: Subject | null, first: boolean): NounPhrase | null;
 }
-
-/** Things one has no number of and that are nobody's: `the sun`, never `my six suns`. */
-const ONLY_THE = new Set(
-  'sun wind sea rain mist snow mud grass hay sand moss kelp straw water beach moon tide ice shore land harbour seaweed coral string crumbs corn grain bread weeds town kitchen toast station steps rocks clouds stars beans peas bank chips tracks cliffs tyres stairs swings trees spelling weather waves thunder top washing clover'.split(
-    ' ',
-  ),
-);
 
 /** Begins a sentence. `adjectives`: how many of ten nouns may have one. */
 export function startDraft(
@@ -72,26 +66,33 @@ export function startDraft(
       const noun = from[picker.below(from.length)];
       if (!noun) return null;
       const { name, one, many } = noun;
-      const onlyThe = ONLY_THE.has(name);
+      const bare = onlyThe.has(name);
       const manyToo =
-        !onlyThe &&
+        !bare &&
         many !== null &&
         many !== name &&
         article !== 'a' &&
         article !== 'one' &&
+        article !== 'bare' &&
         (article !== 'my' || first);
       const likesMany = one === null || (manyToo && practises(many) && !practises(one));
       const plural = manyToo && (likesMany || (article === 'free' && picker.below(8) === 0));
       const form = plural ? many : one;
       if (form === null) return null;
-      const before = onlyThe ? 'the' : articleFor(article, plural, owner, name, nameOfClass);
+      const before = bare ? 'the' : articleFor(article, plural, owner, name, nameOfClass);
       if (before === null) return null;
       use(name);
       const adjective =
-        onlyThe || (/^(my|his|her|our|their|your)$/.test(before) && nameOfClass === 'relation')
+        bare ||
+        article === 'bare' ||
+        (/^(my|his|her|our|their|your)$/.test(before) && nameOfClass === 'relation')
           ? undefined
           : adjectiveFor(noun, before);
-      return { text: [before, adjective, form].filter(Boolean).join(' '), many: plural, name };
+      return {
+        text: [before, adjective, form].filter(Boolean).join(' '),
+        many: plural || (bare && /[^s]s$/.test(name)),
+        name,
+      };
     },
   };
   return draft;

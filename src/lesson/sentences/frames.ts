@@ -9,10 +9,10 @@ export type Piece =
   /** What agrees with the subject: `has/have`; `be` for is, are, was or were. */
   | { readonly kind: 'agrees'; readonly forms: string };
 
-/** `free`: any article. `one`: the, and no plural. `as-is`: the words as the class has them, `the-as-is` with the before them. */
+/** `free`: any article. `one`: the, and no plural; `bare`: nor an adjective. `as-is`: the words as the class has them, `the-as-is` with the before them. */
 export interface Slot {
   readonly subject: boolean;
-  readonly article: 'free' | 'a' | 'the' | 'one' | 'my' | 'as-is' | 'the-as-is';
+  readonly article: 'free' | 'a' | 'the' | 'one' | 'bare' | 'my' | 'as-is' | 'the-as-is';
   readonly of: string;
 }
 
@@ -39,7 +39,7 @@ export interface Frame {
 
 /** The frames of the grammar that a group can read. */
 export function readableFrames(vocabulary: Vocabulary): readonly Frame[] {
-  const { reads, practises, nouns, phrases } = vocabulary;
+  const { reads, readsForm, practises, nouns, phrases } = vocabulary;
   const fits = (piece: Piece): boolean => {
     if (piece.kind === 'words') return /^[ .?]*$/.test(piece.text) || reads(plain(piece.text));
     if (piece.kind === 'agrees') return true;
@@ -47,18 +47,30 @@ export function readableFrames(vocabulary: Vocabulary): readonly Frame[] {
     if (of === 'people' || of === 'person') return true;
     return (article.endsWith('as-is') ? phrases(of) : nouns(of)).length > 0;
   };
+  const classPractises = new Map<string, boolean>();
   const mayPractise = (piece: Piece): boolean => {
     if (piece.kind !== 'slot') return piece.kind === 'words' && practises(plain(piece.text));
     const { of, article } = piece.slot;
-    if (article.endsWith('as-is')) return phrases(of).some(practises);
-    return nouns(of).some(({ one, many }) => [one, many].some((form) => form !== null && practises(form)));
+    const key = `${article.endsWith('as-is')} ${of}`;
+    const before = classPractises.get(key);
+    if (before !== undefined) return before;
+    const words = article.endsWith('as-is') ? phrases(of) : nouns(of).flatMap(({ one, many }) => [one, many]);
+    const found = words.some((form) => form !== null && practises(form));
+    classPractises.set(key, found);
+    return found;
   };
   const verbal = verbLines.flatMap(({ who, forms, rest, tail }): Frame[] => {
-    const [base, third, past, ing] = forms.map((form) => (reads(form) ? form : null));
-    const verb = { base: base!, third: third!, past: past!, ing: ing! };
+    const [base = '', third = '', past = '', ing = ''] = forms;
+    const verb = {
+      base: reads(base) ? base : null,
+      third: readsForm(third) ? third : null,
+      past: reads(past) ? past : null,
+      ing: readsForm(ing) ? ing : null,
+    };
+    const readable = Object.values(verb).filter((form) => form !== null);
     const some = who === 'people' || nouns(who).length > 0;
-    if (!some || !forms.some(reads) || !rest.every(fits)) return [];
-    const focused = forms.some((form) => reads(form) && practises(form)) || rest.some(mayPractise);
+    if (!some || readable.length === 0 || !rest.every(fits)) return [];
+    const focused = readable.some(practises) || rest.some(mayPractise);
     return [{ group: who, who, verb, pieces: rest, tail, practises: focused }];
   });
   const others = plainPieces.flatMap((pieces): Frame[] =>
@@ -99,7 +111,7 @@ function piecesOf(text: string): Piece[] {
     .map((part): Piece => {
       if (part.startsWith('[')) return { kind: 'agrees', forms: part.slice(1, -1) };
       if (!part.startsWith('{')) return { kind: 'words', text: part };
-      const [, subject, article, same, of] = /^\{(S )?(?:(a|an|the|one|my) )?(=)?(.*)\}$/.exec(part)!;
+      const [, subject, article, same, of] = /^\{(S )?(?:(a|an|the|one|bare|my) )?(=)?(.*)\}$/.exec(part)!;
       const asIs = article ? ('the-as-is' as const) : ('as-is' as const);
       const plainArticle = article === 'an' ? 'a' : ((article ?? 'free') as Slot['article']);
       return {

@@ -20,6 +20,8 @@ interface Manner {
   say(subject: Subject, verb: string, rest: string): string;
   /** The times that may follow; none where it is not given. */
   readonly time?: 'past' | 'always' | 'ahead';
+  /** Nothing may follow that says how: `He can't fix it with a grin.` */
+  readonly bare?: boolean;
   readonly likely: number;
   /** Only people are asked, want and must. */
   readonly people?: boolean;
@@ -66,7 +68,7 @@ const MANNERS: readonly Manner[] = [
   },
   { form: 'base', say: (who, verb, rest) => `${who.text} will ${verb} ${rest}.`, time: 'ahead', likely: 2 },
   { form: 'base', say: (who, verb, rest) => `${who.text} can ${verb} ${rest}.`, likely: 2 },
-  { form: 'base', say: (who, verb, rest) => `${who.text} did not ${verb} ${rest}.`, likely: 1 },
+  { form: 'base', say: (who, verb, rest) => `${who.text} did not ${verb} ${rest}.`, bare: true, likely: 1 },
   {
     form: 'base',
     say: (who, verb, rest) => onlyIf(!isI(who), `did ${who.text} ${verb} ${rest}?`),
@@ -99,8 +101,8 @@ const MANNERS: readonly Manner[] = [
 ];
 
 const CONTRACTED: readonly Manner[] = [
-  { form: 'base', say: (who, verb, rest) => `${who.text} didn't ${verb} ${rest}.`, likely: 5 },
-  { form: 'base', say: (who, verb, rest) => `${who.text} can't ${verb} ${rest}.`, likely: 4 },
+  { form: 'base', say: (who, verb, rest) => `${who.text} didn't ${verb} ${rest}.`, bare: true, likely: 5 },
+  { form: 'base', say: (who, verb, rest) => `${who.text} can't ${verb} ${rest}.`, bare: true, likely: 4 },
   {
     form: 'ing',
     say: (who, verb, rest) => onlyIf(isPronoun(who), `${short(who)} ${verb} ${rest}.`),
@@ -148,7 +150,9 @@ export function makeSentence(frame: Frame, ingredients: Ingredients, picker: Pic
     if (said === '' || !vocabulary.reads(said.replace(/[.?]$/, ''))) return null;
     const length = said.split(' ').length;
     const end =
-      tail === 'none' || longest - length < 2 || picker.below(10) > 2 + room ? null : tailOf(manner);
+      tail === 'none' || manner.bare || longest - length < 2 || picker.below(10) > 2 + room
+        ? null
+        : tailOf(manner);
     return end ? said.replace(/\.$/, ` ${end}.`) : said;
 
     function tailOf({ time }: Manner): string | null {
@@ -196,7 +200,11 @@ function fill(draft: Draft, pieces: readonly Piece[], about: Subject | null): st
       else if (article === 'as-is' || article === 'the-as-is') {
         const found = asIs(draft, of);
         words = found && (article === 'as-is' ? found.text : `the ${found.text}`);
-      } else words = draft.nounPhrase(of, article, subject, false)?.text;
+      } else {
+        // One thing is in one box: `on the steps`, but `in the box`.
+        const within = article === 'the' && /\b(?:in|into|under|behind|from|off) $/.test(text);
+        words = draft.nounPhrase(of, within ? 'one' : article, subject, false)?.text;
+      }
       if (!words) return null;
       text += words;
     }

@@ -22,12 +22,12 @@ export const nounKinds: Readonly<Record<string, NounKind>> = {
   },
   fur: {
     adjectives:
-      'big fat small little wet old sleepy happy hungry tame gentle playful quick quiet huge tiny muddy young plump',
+      'big small little wet old sleepy happy hungry tame gentle playful quick quiet huge tiny muddy young plump',
     nouns:
       'dog cat pup kitten rabbit hamster pony horse donkey lamb calf goat sheep pig cow fox badger squirrel mouse rat otter mole hare deer puppy ram yak foal hedgehog monkey elephant giraffe camel',
   },
   bird: {
-    adjectives: 'big fat small little wet plump hungry quick noisy happy tiny young proud old quiet',
+    adjectives: 'big small little wet plump hungry quick noisy happy tiny young proud old quiet',
     nouns:
       'hen duck gull robin chick swan goose wren crow owl puffin parrot pigeon sparrow thrush jay tern finch rook raven turkey bird heron seagull duckling stork penguin ostrich blackbird magpie nightingale',
   },
@@ -37,7 +37,7 @@ export const nounKinds: Readonly<Record<string, NounKind>> = {
       'crab fish seal shrimp cod eel whale dolphin squid starfish lobster trout turtle octopus frog toad newt jellyfish prawn seahorse tadpole',
   },
   bug: {
-    adjectives: 'big small little quick black red brown tiny shiny slow fat',
+    adjectives: 'big small little quick black red brown tiny shiny slow',
     nouns:
       'bug ant bee moth snail slug beetle worm ladybird butterfly cricket grub caterpillar grasshopper centipede',
   },
@@ -45,7 +45,7 @@ export const nounKinds: Readonly<Record<string, NounKind>> = {
     adjectives:
       'big small red old new little blue green best clean dusty huge tiny yellow pink black white fine lovely useful bright purple grey orange pretty splendid',
     nouns:
-      'pen tin jug box bag book ball bat net mop bell drum pot pan mug flag lamp fan brush comb doll ring rod rope sack shell spoon plate dish bowl fork key clock card basket bucket spade kite torch badge bottle pencil ruler ticket balloon toy whistle ladder candle cushion blanket pillow towel photo phone trumpet violin puzzle present parcel umbrella lantern telescope compass necklace cup kit tub bin chest desk bed shelf mat rug bench table chair stool sofa tray crate trunk jar lid fiddle flute piano guitar disc top jet robot yo-yo marble sponge wheel gate door hatch picture notebook magnet kettle teapot vase saucer thimble calendar globe banner curtain scooter quilt ribbon tablet jigsaw dictionary stamp map poster locket diary microscope medal treasure racket teddy puppet skateboard pump plug sign bath sink cot pram gong horn harp',
+      'pen tin jug box bag book ball bat net mop bell drum pot pan mug flag lamp fan brush comb doll ring rod rope sack shell spoon plate dish bowl fork key clock card basket bucket spade kite torch badge bottle pencil ruler ticket balloon toy whistle ladder candle cushion blanket pillow towel photo phone trumpet violin puzzle present parcel umbrella lantern telescope compass necklace cup kit tub bin chest desk bed shelf mat rug bench table chair stool sofa tray crate trunk jar lid fiddle flute piano guitar disc top jet robot marble sponge wheel gate door hatch picture notebook magnet kettle teapot vase saucer thimble calendar globe banner curtain scooter quilt ribbon tablet jigsaw dictionary stamp map poster locket diary microscope medal treasure racket teddy puppet skateboard pump plug sign bath sink cot pram gong horn harp',
   },
   cloth: {
     adjectives:
@@ -84,7 +84,7 @@ export const nounKinds: Readonly<Record<string, NounKind>> = {
   vehicle: {
     adjectives: 'big red old new fast little blue green slow yellow white fine small grand splendid',
     nouns:
-      'bus van cab truck tram car train lorry bike taxi cart tractor coach jeep ship boat ferry raft tug canoe dinghy yacht kayak barge sled plane wagon steamship punt skiff minibus submarine',
+      'bus van cab truck tram car train lorry bike taxi cart tractor coach ship boat ferry raft tug canoe dinghy yacht kayak barge sled plane wagon steamship punt skiff minibus submarine',
   },
   plant: { adjectives: 'big old green tall little', nouns: 'bush hedge tree plant flower rose' },
   nature: {
@@ -122,7 +122,7 @@ export const ownAdjectives: Readonly<Record<string, string>> = {
   crow: 'black',
   duck: 'white brown',
   owl: 'white brown wise',
-  seal: 'grey fat shiny spotted',
+  seal: 'grey shiny spotted',
   whale: 'blue grey',
   dolphin: 'grey playful',
   fish: 'red pink blue shiny spotted orange silver',
@@ -199,5 +199,14 @@ export const irregularPlurals: Readonly<Record<string, string>> = {
   hero: 'heroes',
   jellyfish: 'jellyfish',
   starfish: 'starfish',
+  snowman: 'snowmen',
+  quiz: 'quizzes',
   octopus: 'octopuses',
 };
+
+/** What is not counted, in one number only and nobody's: `the sun`, never `my six suns`. */
+export const onlyThe: ReadonlySet<string> = new Set(
+  'sun wind sea rain mist snow mud grass hay sand moss kelp straw water beach moon tide ice shore land harbour seaweed coral string crumbs corn grain bread weeds town kitchen toast station steps rocks clouds stars beans peas bank chips tracks cliffs tyres stairs swings trees spelling weather waves thunder top washing clover breakfast boots hands windows plates eggs popcorn spelling thunder leaves seaweed driftwood music carrots cod chalk crumbs'.split(
+    ' ',
+  ),
+);

@@ -1,8 +1,9 @@
 import type { PatternId } from '../../analyze/types.ts';
 import type { KnownWords } from '../known-words.ts';
-import { irregularPlurals, nounKinds, ownAdjectives } from './nouns.ts';
+import { irregularPlurals, nounKinds, onlyThe, ownAdjectives } from './nouns.ts';
+import { phraseClasses } from './phrase-classes.ts';
 import { subjectClasses } from './verb-frames.ts';
-import { phraseClasses, wordClasses } from './word-classes.ts';
+import { wordClasses } from './word-classes.ts';
 
 /** A noun the group can read in one form at least; the other form is null. */
 export interface Noun {
@@ -17,6 +18,8 @@ export interface Noun {
 export interface Vocabulary {
   /** Every word of a phrase can be read. */
   reads(phrase: string): boolean;
+  /** A form made by rule can be read and is met: dogs, but neither muds nor what the bank lacks. */
+  readsForm(word: string): boolean;
   /** A word of the phrase practises what the lesson is about. */
   practises(phrase: string): boolean;
   /** The nouns of a class; of a word that is no class, that word. */
@@ -29,14 +32,26 @@ const kindOf = new Map(
   Object.values(nounKinds).flatMap((kind) => kind.nouns.split(' ').map((noun) => [noun, kind] as const)),
 );
 
+/** One has no more than one, or would not say so. */
+const ONE_OF = new Set('mum dad gran grandad granny boss king queen'.split(' '));
+/** Never an old lamb. */
+const YOUNG = new Set(
+  'lamb pup puppy kitten calf foal chick duckling tadpole kid lad boy girl child lass'.split(' '),
+);
+
 /** What a group can read of the grammar's words; `focus` as the lesson has it. */
 export function createVocabulary(known: KnownWords, focus: readonly PatternId[]): Vocabulary {
-  const reads = remember((phrase: string) =>
-    phrase.split(' ').every((word) => word !== '-' && readsWord(word)),
-  );
-  const readsWord = remember((word: string) => known.reads(word));
+  let readable = readables.get(known);
+  if (!readable) {
+    readable = findReadable(known);
+    readables.set(known, readable);
+  }
   const practises = remember((phrase: string) => phrase.split(' ').some((word) => practisesWord(word)));
   const practisesWord = remember((word: string) => {
+    // The bank has no words with an apostrophe: didn't, he's; Wilma's.
+    if (/'(?:t|m|re|ll|s)$/.test(word)) {
+      return focus.includes(/^(?:he|she|it)'s$|'[^s]/i.test(word) ? 'contraction' : 'possessive');
+    }
     const found = known.find(word);
     return (
       found !== undefined &&
@@ -45,18 +60,44 @@ export function createVocabulary(known: KnownWords, focus: readonly PatternId[])
       focus.some((id) => found.reading.requires.includes(id))
     );
   });
+  return { ...readable, practises };
+}
+
+type Readable = Omit<Vocabulary, 'practises'>;
+
+/** Found once for a group: a sheet is made again at every press of a button. */
+const readables = new WeakMap<KnownWords, Readable>();
+const banks = new WeakMap<KnownWords['analyses'], ReadonlySet<string>>();
+
+function findReadable(known: KnownWords): Readable {
+  let bank = banks.get(known.analyses);
+  if (!bank) {
+    bank = new Set(known.analyses.map(({ word }) => word));
+    banks.set(known.analyses, bank);
+  }
+  const banked = bank;
+  const readsWord = remember((word: string) =>
+    // What the bank has, the group was asked about already: a look-up in place of an analysis.
+    banked.has(word) ? known.find(word) !== undefined : word !== '-' && known.reads(word),
+  );
+  const reads = remember((phrase: string) => phrase.split(' ').every(readsWord));
+  const readsForm = (word: string): boolean => banked.has(word) && readsWord(word);
   const phrases = remember((name: string): readonly string[] =>
     (phraseClasses[name] ?? (wordClasses[name] ?? name).split(' ')).filter(reads),
   );
   const noun = remember((name: string): Noun | null => {
-    const many = pluralOf(name);
-    if (!reads(name) && !reads(many)) return null;
+    const plural = onlyThe.has(name) || ONE_OF.has(name) ? '' : pluralOf(name);
+    const many = readsForm(plural) ? plural : null;
+    const one = reads(name) ? name : null;
+    if (one === null && many === null) return null;
     const adjectives = `${kindOf.get(name)?.adjectives ?? ''} ${ownAdjectives[name] ?? ''}`.trim();
     return {
       name,
-      one: reads(name) ? name : null,
-      many: reads(many) ? many : null,
-      adjectives: [...new Set(adjectives.split(' '))].filter((word) => word !== '' && reads(word)),
+      one,
+      many,
+      adjectives: [...new Set(adjectives.split(' '))].filter(
+        (word) => word !== '' && reads(word) && !(YOUNG.has(name) && /^(?:old|young)$/.test(word)),
+      ),
     };
   });
   const nouns = remember((name: string): readonly Noun[] =>
@@ -64,7 +105,7 @@ export function createVocabulary(known: KnownWords, focus: readonly PatternId[])
       (word) => noun(word) ?? [],
     ),
   );
-  return { reads, practises, nouns, phrases };
+  return { reads, readsForm, nouns, phrases };
 }
 
 /** The plural of a noun of the grammar: hats, boxes, ponies, but toys. */
