@@ -41,7 +41,6 @@ export const phraseClasses: Readonly<Record<string, readonly string[]>> = {
     'after dinner',
     'in the afternoon',
     'in September',
-    'one day',
   ],
   how: [
     'fast',

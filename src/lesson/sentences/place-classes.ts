@@ -42,6 +42,7 @@ export const placeClasses: Readonly<Record<string, string>> = {
   farmPlace: 'pen shed barn field yard meadow farm mud hut stable',
   hill: 'hill bank slope mound mountain',
   path: 'path track road lane street trail dock deck beach sand shore quay pier cliff wall',
+  shorePath: 'dock deck beach sand shore quay pier path trail',
   pass: 'shop shed hut dock pond tent barn house school market bench well mill castle station library church ship bus gate clock lighthouse bridge café tree bush truck van museum bakery statue',
   over: 'log rock mat bridge step rope hedge gate sand hill stone puddle fence wall box mud ditch',
   pondWater: 'pond lake river stream pool',

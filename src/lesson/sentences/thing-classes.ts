@@ -104,7 +104,7 @@ export const thingClasses: Readonly<Record<string, string>> = {
 
   // Weather and time
   weatherAdjective:
-    'hot wet grand good bad fresh soft cold sunny windy rainy dry fine warm mild stormy snowy misty foggy cloudy bright lovely chilly frosty long busy quiet perfect fantastic wonderful',
+    'hot wet grand good bad fresh cold sunny windy rainy dry fine warm mild stormy snowy misty foggy cloudy bright lovely chilly frosty long busy quiet perfect fantastic wonderful',
   greatAdjective: 'fun grand good lovely fine great brilliant exciting wonderful fantastic perfect splendid',
   happyAdjective:
     'glad hot wet ill busy happy kind strong quick fit proud quiet merry shy tired lucky ready cold early late hungry careful polite thirsty helpful cheerful thoughtful excited delighted famous patient sensible',

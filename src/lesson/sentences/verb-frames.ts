@@ -159,9 +159,9 @@ export const verbFrames: Readonly<Record<string, string>> = {
   bell: `
     ring rings rang ringing | at ten ; at noon ; at {the busStop}~ ; for lunch`,
   sun: `
-    set sets set setting | at six ; at last
-    shine shines shone shining | on {the flyOver} ; on {the sailed}
-    rise rises rose rising | over {the flyOver}`,
+    - sets set setting | at six ; at last
+    - shines shone shining | on {the flyOver} ; on {the sailed}
+    - rises rose rising | over {the flyOver}`,
   lamp: `
     shine shines shone shining | on {the path} ; on {the sailWater}
     glow glows glowed glowing | in {the indoor}`,
