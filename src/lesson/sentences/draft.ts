@@ -1,6 +1,6 @@
 import type { Picker } from '../picker.ts';
 import { onlyThe } from './nouns.ts';
-import type { Subject } from './people.ts';
+import type { Subject } from './subject.ts';
 import type { Noun, Vocabulary } from './vocabulary.ts';
 
 /** `free`: any; `one`: the, and no plural; `bare`: nor an adjective. */

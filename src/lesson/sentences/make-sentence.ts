@@ -1,7 +1,8 @@
 import type { Picker } from '../picker.ts';
 import { type Article, type Draft, startDraft } from './draft.ts';
 import type { Frame, Piece, VerbForms } from './frames.ts';
-import { chooseOther, choosePerson, nounSubject, type Subject } from './people.ts';
+import { chooseOther, choosePerson, nounSubject } from './people.ts';
+import type { Subject } from './subject.ts';
 import type { Vocabulary } from './vocabulary.ts';
 
 /** What a sentence is made from. */
