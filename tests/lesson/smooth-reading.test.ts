@@ -63,9 +63,10 @@ test('sentences with a word not yet taught are on the key alone; words are count
   }
 });
 
-test('without a passage the adult is told what to do', () => {
-  expect(makeOf(smoothReading, inputAt('steady-steps', 30), 1)).toEqual({
-    blocks: [],
-    says: 'There is no passage yet: choose one, and its sentences are cut into phrases here.',
-  });
+test('without a passage there are sentences of words the group knows; before it knows any, the adult is told', () => {
+  const [made] = makeOf(smoothReading, inputAt('steady-steps', 30), 1).blocks;
+  expect(made!.rows).toHaveLength(6);
+  expect(made!.note).toMatch(/^Made of words the group knows/);
+  const early = makeOf(smoothReading, inputAt('steady-steps', 1), 1);
+  expect(early).toMatchObject({ blocks: [], says: expect.stringMatching(/too few words/) });
 });

@@ -24,6 +24,9 @@ export interface MistakableLists {
   readonly homophones: string;
 }
 
+/** From this rank by film subtitles on, forms with endings (frays) are no words a child would think of. */
+const RARE = 40_000;
+
 /** Around whose vowel another vowel is taken for a slip. */
 const FRAMES = ['SH * T', 'F * K', 'K * N T', 'B * CH', 'F * K S', 'SH * T S'];
 
@@ -46,14 +49,17 @@ export function listMistakable(analyzer: Analyzer): MistakableLists {
   );
   const words: string[] = [];
   const homophones: string[] = [];
-  for (const word of new Set([...readFrequency().keys(), ...readWordnet().lemmas.keys()])) {
+  const ranks = readFrequency();
+  for (const word of new Set([...ranks.keys(), ...readWordnet().lemmas.keys()])) {
     if (word.length < 3 || word.length > 8 || !SHORT.test(word)) continue;
     const { readings, usage } = analyzer.analyze(word);
     const { source, pronunciation, syllables, affixes } = readings[0]!;
     const isUnlisted = source === 'rule' && isLegal(word);
     if (isUnlisted) words.push(word);
     const isListed =
-      syllables.length === 1 && (usage === 'common' || (usage === 'rare' && affixes.length === 0));
+      syllables.length === 1 &&
+      (usage === 'common' ||
+        (usage === 'rare' && (affixes.length === 0 || (ranks.get(word) ?? RARE) < RARE)));
     if (isUnlisted || isListed) homophones.push(asHeard(pronunciation));
   }
   return {

@@ -1,11 +1,14 @@
+import type { LessonInput } from '../lesson-input.ts';
 import type { LessonBlock, PartMaker } from '../lesson-part.ts';
 import { passageSentences } from '../passage-sentences.ts';
+import type { Picker } from '../picker.ts';
+import { composeSentences } from '../sentences/index.ts';
 import { cutPhrases } from './cut-phrases.ts';
 
 const COUNTS = [3, 4, 6, 8, 12];
 const BREAKS: Readonly<Record<string, string>> = { bar: '  |  ', gap: '\u2003\u2003' };
 
-/** The passage's sentences in phrases, to be read without stopping inside one, and plain beside. */
+/** The passage's sentences in phrases, to be read without stopping inside one, and plain beside; composed ones without a passage. */
 export const smoothReading: PartMaker = {
   id: 'smooth-reading',
   title: 'Smooth reading',
@@ -27,24 +30,33 @@ export const smoothReading: PartMaker = {
     },
   ],
   make(input, chosen, picker) {
-    const sentences = passageSentences(input.passage);
-    if (sentences.length === 0) {
-      return {
-        blocks: [],
-        says: input.passage
-          ? 'The passage has no whole sentence yet: write one at the desk.'
-          : 'There is no passage yet: choose one, and its sentences are cut into phrases here.',
-      };
-    }
     const count = Math.max(1, Number(chosen('count')) || 0);
-    const first = picker.below(Math.max(1, sentences.filter(input.known.reads).length - count + 1));
-    const readable = sentences.filter(input.known.reads).slice(first, first + count);
+    const sentences = passageSentences(input.passage);
+    const readable = sentences.filter(input.known.reads);
+    const first = picker.below(Math.max(1, readable.length - count + 1));
     const later = sentences.filter((sentence) => !input.known.reads(sentence));
-    return { blocks: [...phrases(readable, chosen('breaks')), ...notYet(later.slice(0, count))], says: null };
+    const blocks = [
+      ...(sentences.length === 0
+        ? phrases(compose(input, count, picker), chosen('breaks'), 'Made of words the group knows. ')
+        : phrases(readable.slice(first, first + count), chosen('breaks'))),
+      ...notYet(later.slice(0, count)),
+    ];
+    return {
+      blocks,
+      says:
+        blocks.length === 0
+          ? 'The group knows too few words for a sentence yet: come back after some steps, or choose a passage.'
+          : null,
+    };
   },
 };
 
-function phrases(sentences: readonly string[], breaks: string): LessonBlock[] {
+/** Without a passage: sentences of our own making. */
+function compose({ known, group, focus }: LessonInput, count: number, picker: Picker): string[] {
+  return composeSentences(known, { names: group.names, focus, count }, picker);
+}
+
+function phrases(sentences: readonly string[], breaks: string, about = ''): LessonBlock[] {
   if (sentences.length === 0) return [];
   let total = 0;
   return [
@@ -52,7 +64,7 @@ function phrases(sentences: readonly string[], breaks: string): LessonBlock[] {
       id: 'phrases',
       title: 'Read each phrase without stopping',
       layout: 'table',
-      note: 'First with the breaks, then without. Change a break where you would pause elsewhere.',
+      note: `${about}First with the breaks, then without. Change a break where you would pause elsewhere.`,
       columns: [
         { head: 'In phrases', shows: 'both' },
         { head: 'Plain', shows: 'both' },
