@@ -2,9 +2,10 @@ import { cutContext, cutText, isHomograph, type SpanInContext } from '../analyze
 import type { WordKey } from '../analyze/types.ts';
 import type { TextBlock } from './text-blocks.ts';
 
-/** One word where it stands; several ranges when it runs over inline elements. */
+/** One word where it stands. */
 export interface WordPlace {
   readonly key: WordKey;
+  /** Made anew each time it is asked for; several when the word runs over inline elements. */
   readonly ranges: readonly StaticRange[];
 }
 
@@ -19,12 +20,56 @@ export interface BlockWords {
   readonly skipped: number;
 }
 
-/** Words as they are found: the keys of homographs do not tell their reading yet. */
+/** Words as they are found. */
 export interface FoundWords extends BlockWords {
-  readonly homographs: ReadonlyMap<WordPlace, Homograph>;
+  readonly places: readonly FoundPlace[];
+  /** Those whose keys do not tell their reading yet. */
+  readonly homographs: readonly { readonly place: FoundPlace; readonly homograph: Homograph }[];
 }
 
-/** The words of a block with their ranges in its text nodes. */
+/** The texts of a block, and where each begins in the whole of it. */
+interface BlockTexts {
+  readonly nodes: readonly Text[];
+  readonly starts: readonly number[];
+}
+
+/** A word by its place in the text of its block: ranges are dear, and most words of a page are never marked. */
+class FoundPlace implements WordPlace {
+  /** Changed once, when the reading of a homograph becomes known. */
+  key: WordKey;
+  readonly #texts: BlockTexts;
+  readonly #start: number;
+  readonly #end: number;
+
+  constructor(key: WordKey, texts: BlockTexts, start: number, end: number) {
+    this.key = key;
+    this.#texts = texts;
+    this.#start = start;
+    this.#end = end;
+  }
+
+  get ranges(): readonly StaticRange[] {
+    const { nodes, starts } = this.#texts;
+    const ranges: StaticRange[] = [];
+    const behind = starts.findIndex((start) => start > this.#start);
+    for (
+      let i = (behind === -1 ? nodes.length : behind) - 1;
+      i < nodes.length && starts[i]! < this.#end;
+      i++
+    ) {
+      const node = nodes[i]!;
+      const from = Math.max(this.#start - starts[i]!, 0);
+      const to = Math.min(this.#end - starts[i]!, node.length);
+      if (from < to)
+        ranges.push(
+          new StaticRange({ startContainer: node, startOffset: from, endContainer: node, endOffset: to }),
+        );
+    }
+    return ranges;
+  }
+}
+
+/** The words of a block with their places in its text nodes. */
 export function findPlaces({ nodes, parted }: TextBlock): FoundWords {
   const starts: number[] = [];
   let text = '';
@@ -33,29 +78,18 @@ export function findPlaces({ nodes, parted }: TextBlock): FoundWords {
     starts.push(text.length);
     text += shownText(node);
   }
-  const places: WordPlace[] = [];
-  const homographs = new Map<WordPlace, Homograph>();
+  const texts = { nodes, starts };
+  const places: FoundPlace[] = [];
+  const homographs: { place: FoundPlace; homograph: Homograph }[] = [];
   let skipped = 0;
-  let first = 0;
   for (const { kind, key, start, end } of cutText(text)) {
     if (kind === 'skipped') {
       skipped++;
       continue;
     }
-    while (first + 1 < nodes.length && starts[first + 1]! <= start) first++;
-    const ranges: StaticRange[] = [];
-    for (let i = first; i < nodes.length && starts[i]! < end; i++) {
-      const node = nodes[i]!;
-      const from = Math.max(start - starts[i]!, 0);
-      const to = Math.min(end - starts[i]!, node.length);
-      if (from < to)
-        ranges.push(
-          new StaticRange({ startContainer: node, startOffset: from, endContainer: node, endOffset: to }),
-        );
-    }
-    const place = { key, ranges };
+    const place = new FoundPlace(key, texts, start, end);
     places.push(place);
-    if (isHomograph(key)) homographs.set(place, { key, ...cutContext(text, start, end) });
+    if (isHomograph(key)) homographs.push({ place, homograph: { key, ...cutContext(text, start, end) } });
   }
   return { places, homographs, skipped };
 }

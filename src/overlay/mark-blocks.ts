@@ -1,13 +1,13 @@
 import type { Standing, WordKey } from '../analyze/types.ts';
 import type { ReadBlock } from './page-text.ts';
-import type { Painter } from './paint-standings.ts';
+import { isMarked, type Painter } from './paint-standings.ts';
 import { watchNearness } from './watch-nearness.ts';
 
 /** Keeps the marks of blocks in step with the standings of their words and with what is near the view. */
 export interface BlockMarks {
-  /** Marks a block now if it is near, and else when it comes near. */
-  show(block: ReadBlock): void;
-  /** The standings have changed. */
+  /** Takes charge of a block, which is marked by `refresh` and from then on whenever it comes near. */
+  add(block: ReadBlock): void;
+  /** Marks a block by what its words are now, if it is near. */
   refresh(block: ReadBlock): void;
   drop(block: ReadBlock): void;
   /** Marks all blocks, near or not, until it is called off again: a printer takes the whole page. */
@@ -31,23 +31,25 @@ export function markBlocks(
   function mark({ places, marked }: ReadBlock): void {
     for (const place of places) {
       const standing = standings.get(place.key);
-      const before = marked.get(place);
-      if (standing === undefined || standing === before) continue;
-      if (before) painter.remove(before, place.ranges);
-      painter.add(standing, place.ranges);
-      marked.set(place, standing);
+      const before = marked.size > 0 ? marked.get(place) : undefined;
+      if (standing === undefined || standing === before?.standing) continue;
+      if (before) {
+        painter.remove(before.standing, before.ranges);
+        marked.delete(place);
+      }
+      if (!isMarked(standing)) continue;
+      const { ranges } = place;
+      painter.add(standing, ranges);
+      marked.set(place, { standing, ranges });
     }
   }
   function unmark({ marked }: ReadBlock): void {
-    for (const [place, standing] of marked) painter.remove(standing, place.ranges);
+    for (const { standing, ranges } of marked.values()) painter.remove(standing, ranges);
     marked.clear();
   }
 
   return {
-    show(block) {
-      nearness.add(block);
-      refresh(block);
-    },
+    add: nearness.add,
     refresh,
     drop(block) {
       nearness.remove(block);

@@ -4,10 +4,16 @@ import type { BlockWords, WordPlace } from './find-places.ts';
 import { sortInPageOrder } from './sort-in-page-order.ts';
 import type { TextBlock } from './text-blocks.ts';
 
-/** A block with its words, and how each is marked at present. */
+/** How a word is marked at present, and the very ranges that mark it. */
+export interface PlaceMark {
+  readonly standing: Standing;
+  readonly ranges: readonly StaticRange[];
+}
+
+/** A block with its words, and the marks of those that have one. */
 export interface ReadBlock extends BlockWords {
   readonly nodes: readonly Text[];
-  readonly marked: Map<WordPlace, Standing>;
+  readonly marked: Map<WordPlace, PlaceMark>;
 }
 
 /** What has been read of a page, kept by text node so that a change replaces only what it touches. */

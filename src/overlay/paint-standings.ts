@@ -8,6 +8,11 @@ const NAMES: Partial<Record<Standing, string>> = {
   unsure: MARKS.unsure,
 };
 
+/** Whether words of a standing have a mark; the others look as the page has them. */
+export function isMarked(standing: Standing): boolean {
+  return NAMES[standing] !== undefined;
+}
+
 /** Marks ranges of one document without touching its nodes. */
 export interface Painter {
   add(standing: Standing, ranges: readonly StaticRange[]): void;

@@ -1,6 +1,6 @@
 import type { Standing, WordKey } from '../analyze/types.ts';
 import type { Scope } from './choose-scope.ts';
-import { type FoundWords, findPlaces, type Homograph, type WordPlace } from './find-places.ts';
+import { type FoundWords, findPlaces, type Homograph } from './find-places.ts';
 import { isRead } from './is-read.ts';
 import { lineAround } from './line-around.ts';
 import type { BlockMarks } from './mark-blocks.ts';
@@ -96,20 +96,19 @@ export function createPageReader(
     await workInSlices(blocks, (block) => found.push(findWords(block)), signal);
     const asked = askFor(found);
     // Without an answer the words are there all the same, and what stood in their place is not.
-    const settled = await asked.catch(() => new Map<WordPlace, WordPlace>());
+    await asked.catch(() => undefined);
     const read = new Set<ReadBlock>();
     const dropped: ReadBlock[] = [];
-    const take = ({ block: at, places, skipped }: FoundBlock): void => {
-      const { block, replaced } = text.read(at, {
-        places: places.map((place) => settled.get(place) ?? place),
-        skipped,
-      });
+    const take = (words: FoundBlock): void => {
+      const { block, replaced } = text.read(words.block, words);
       replaced.forEach(marks.drop);
       dropped.push(...replaced);
       read.add(block);
-      marks.show(block);
+      marks.add(block);
     };
     await workInSlices(found, take, signal);
+    // Only now, since a mark between two of them would have the browser lay out the page again for the next.
+    await workInSlices(read, marks.refresh, signal);
     await asked;
     return { read, dropped };
   }
@@ -122,23 +121,26 @@ export function createPageReader(
       : { ...words, block };
   }
 
-  /** Asks for each word that is not known, and for homographs in their places; gives those by what they were. */
-  async function askFor(blocks: readonly FoundBlock[]): Promise<ReadonlyMap<WordPlace, WordPlace>> {
+  /** Asks for each word that is not known, and for the readings of homographs, which get their keys by them. */
+  async function askFor(blocks: readonly FoundBlock[]): Promise<void> {
     const keys = new Set<WordKey>();
-    const homographs: [WordPlace, Homograph][] = [];
-    const sort = ({ places, homographs: open }: FoundBlock): void => {
-      homographs.push(...open);
-      for (const place of places) if (!open.has(place) && !standings.has(place.key)) keys.add(place.key);
+    const open: FoundWords['homographs'][number][] = [];
+    const sort = ({ places, homographs }: FoundBlock): void => {
+      for (const { key } of places) if (!standings.has(key)) keys.add(key);
+      for (const one of homographs) {
+        open.push(one);
+        keys.delete(one.homograph.key);
+      }
     };
     await workInSlices(blocks, sort, signal);
-    if (keys.size + homographs.length === 0 || signal.aborted) return new Map();
+    if (keys.size + open.length === 0 || signal.aborted) return;
     const asked = [...keys];
-    const answer = await judge({ keys: asked, homographs: homographs.map(([, homograph]) => homograph) });
+    const answer = await judge({ keys: asked, homographs: open.map(({ homograph }) => homograph) });
     for (const [i, key] of asked.entries()) standings.set(key, answer.standings[i] ?? 'skipped');
-    for (const { key, standing } of answer.readings) standings.set(key, standing);
-    return new Map(
-      homographs.map(([place], i) => [place, { ...place, key: answer.readings[i]?.key ?? place.key }]),
-    );
+    for (const [i, { key, standing }] of answer.readings.entries()) {
+      standings.set(key, standing);
+      open[i]!.place.key = key;
+    }
   }
 
   async function readAnew(): Promise<void> {
