@@ -1,9 +1,9 @@
 import { useState } from 'preact/hooks';
 import { today } from '../host/move-group.ts';
+import { PassageFileError, readPassages, writePassages } from '../host/passage-file.ts';
 import { freePassageId, type Passage, savePassage } from '../host/passages-store.ts';
 import { saveFile } from '../ui/save-file.ts';
 import { findDraft } from './draft.ts';
-import { PassageFileError, readPassages, writePassages } from './passage-file.ts';
 import { noteSaved } from './use-desk.ts';
 
 /** Saves all passages in a file, with what could not be stored of late, and adds those of such a file. */

@@ -1,22 +1,26 @@
-import { useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { EverythingFileError, isEverythingFile } from '../host/everything-file.ts';
+import { countEverything, type EverythingCounts, restoreEverything } from '../host/everything-store.ts';
 import { changeGroups } from '../host/groups-store.ts';
 import { today } from '../host/move-group.ts';
 import { changeSequences } from '../host/sequences-store.ts';
 import { LARGEST_FILE, readShareFile, ShareError, TOO_LARGE, writeShareFile } from '../host/share-file.ts';
 import { StorageFault } from '../host/store-item.ts';
 import { takeIn } from '../host/take-in.ts';
-import { noteEdit } from './edit-log.ts';
+import { forgetEdits, noteEdit } from './edit-log.ts';
 import './share.css';
 import { FileDrop } from '../ui/file-drop.tsx';
 import { saveFile } from '../ui/save-file.ts';
+import { RestoreQuestion, SaveEverything } from './everything-view.tsx';
 import { OtherBrowsers } from './other-browsers.tsx';
 import type { Profiles } from './use-profiles.ts';
 
-/** Saves groups and sequences in a file, adds those of a file, and copies them to other browsers. */
+/** Saves groups and sequences, or everything, in a file, adds those of a file, and copies them to other browsers. */
 export function ShareView({ profiles }: { profiles: Profiles }) {
   return (
     <div class="sheet">
       <SaveFile profiles={profiles} />
+      <SaveEverything />
       <OpenFile profiles={profiles} />
       <OtherBrowsers />
     </div>
@@ -95,36 +99,69 @@ function SaveFile({ profiles: { groups, sequences } }: { profiles: Profiles }) {
 
 function OpenFile({ profiles }: { profiles: Profiles }) {
   const [told, setTold] = useState<{ readonly good: boolean; readonly says: string } | null>(null);
+  const [whole, setWhole] = useState<{ readonly file: File; readonly counts: EverythingCounts } | null>(null);
+  const controller = useRef(new AbortController());
+  useEffect(() => () => controller.current.abort(), []);
+  const { signal } = controller.current;
   const open = async (file: File): Promise<void> => {
+    setWhole(null);
+    setTold(null);
     try {
+      if (await isEverythingFile(file)) {
+        setTold({ good: true, says: 'Reading the file…' });
+        setWhole({ file, counts: await countEverything(file, signal) });
+        return setTold(null);
+      }
       if (file.size > LARGEST_FILE) throw new ShareError(TOO_LARGE);
       const added = await addContent(await file.text(), profiles);
       setTold(added ? null : { good: true, says: 'All that is in this file is here already.' });
     } catch (error) {
-      if (error instanceof StorageFault) return setTold({ good: false, says: error.message });
-      const why =
-        error instanceof ShareError ? error.message : 'The file could not be read. Choose it again.';
-      setTold({ good: false, says: `${why} Nothing was changed.` });
+      if (!signal.aborted) setTold({ good: false, says: explain(error) });
+    }
+  };
+  const replace = async (file: File): Promise<void> => {
+    setWhole(null);
+    setTold({ good: true, says: 'Bringing everything back…' });
+    try {
+      await restoreEverything(file, signal);
+      forgetEdits();
+      setTold({ good: true, says: 'Everything of the file is here again.' });
+    } catch (error) {
+      if (!signal.aborted) setTold({ good: false, says: explain(error) });
     }
   };
   return (
     <section class="part" aria-labelledby="open-title">
       <h2 id="open-title">Open a file</h2>
       <p class="quiet" id="open-hint">
-        What is in it is added to what is here; nothing is replaced.
+        What is in it is added to what is here; nothing is replaced, unless the file holds everything: then
+        you are asked first.
       </p>
       <FileDrop
         label="Choose a file, or drop it here"
         labelledBy="open-title"
         describedBy="open-hint"
-        accept=".json,application/json"
+        accept=".json,.jsonl,application/json,application/jsonl"
         onFile={open}
       />
+      {whole && (
+        <RestoreQuestion
+          counts={whole.counts}
+          onReplace={() => void replace(whole.file)}
+          onKeep={() => setWhole(null)}
+        />
+      )}
       <div aria-live="polite">
         {told && <p class={told.good ? 'note' : 'note note-wrong'}>{told.says}</p>}
       </div>
     </section>
   );
+}
+
+function explain(error: unknown): string {
+  if (error instanceof StorageFault) return error.message;
+  const isOurs = error instanceof ShareError || error instanceof EverythingFileError;
+  return `${isOurs ? error.message : 'The file could not be read. Choose it again.'} Nothing was changed.`;
 }
 
 /** Adds what a file holds, in a way that can be undone; false when all of it is here. Throws `ShareError`. */

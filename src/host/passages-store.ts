@@ -87,6 +87,17 @@ export async function savePassage(passage: Passage): Promise<Saved> {
   return saved;
 }
 
+/** Puts passages where those with their ids are, all or none of them, as they are. Rejects with `StorageFault`. */
+export async function putPassages(passages: readonly Passage[]): Promise<void> {
+  await told(async () => {
+    const change = (await open()).transaction('passages', 'readwrite');
+    // The write that fails is told by the end of the whole change.
+    for (const passage of passages) void change.store.put(passage).catch(() => undefined);
+    await change.done;
+  });
+  news.tell(null);
+}
+
 /** Deletes a passage; it is gone for good. Rejects with `StorageFault`. */
 export async function deletePassage(id: string): Promise<void> {
   await told(async () => (await open()).delete('passages', id));

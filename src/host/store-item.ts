@@ -4,9 +4,14 @@ import { browser } from './browser.ts';
 export class StorageFault extends Error {}
 
 /** Keeps a value in this browser under a key. Rejects with `StorageFault`; what was kept before is still there. */
-export async function storeItem(key: string, value: unknown): Promise<void> {
+export function storeItem(key: string, value: unknown): Promise<void> {
+  return storeItems({ [key]: value });
+}
+
+/** Keeps values in this browser by their keys, all or none. Rejects with `StorageFault`. */
+export async function storeItems(items: Readonly<Record<string, unknown>>): Promise<void> {
   try {
-    await browser.storage.local.set({ [key]: value });
+    await browser.storage.local.set(items);
   } catch (error) {
     throw new StorageFault(explain(error), { cause: error });
   }

@@ -1,4 +1,4 @@
-import type { Passage, PassageSource, PassageVersion, StoryWord } from '../host/passages-store.ts';
+import type { Passage, PassageSource, PassageVersion, StoryWord } from './passages-store.ts';
 
 /** What makes a file one of ours, and which version of it this is. */
 const KIND = 'wordreach-passages';
@@ -35,14 +35,15 @@ export function readPassages(text: string): Omit<Passage, 'id' | 'rev' | 'saved'
   return file.passages.map((passage: unknown, i) => readPassage(passage, `Passage ${i + 1}`));
 }
 
-function readPassage(value: unknown, where: string): Omit<Passage, 'id' | 'rev' | 'saved'> {
+/** A passage as a file holds it. `where` names it in the `PassageFileError` that is thrown when it is none. */
+export function readPassage(value: unknown, where: string): Omit<Passage, 'id' | 'rev' | 'saved'> {
   if (!isObject(value)) throw damaged(where);
   const { title, source, original, versions } = value;
   if (typeof title !== 'string' || typeof original !== 'string' || !isObject(versions)) throw damaged(where);
   const read = Object.entries(versions).map(
     ([group, version]) => [group, readVersion(version, where)] as const,
   );
-  return { title, original, source: readSource(source), versions: Object.fromEntries(read) };
+  return { title, source: readSource(source), original, versions: Object.fromEntries(read) };
 }
 
 function readSource(value: unknown): PassageSource {

@@ -1,0 +1,206 @@
+import 'fake-indexeddb/auto';
+import { openDB } from 'idb';
+import { beforeAll, describe, expect, test, vi } from 'vitest';
+import { EverythingFileError } from '../src/host/everything-file.ts';
+import { countEverything, packEverything, restoreEverything } from '../src/host/everything-store.ts';
+import { changeGroups, loadGroups } from '../src/host/groups-store.ts';
+import { loadImportChoices } from '../src/host/import-choices.ts';
+import { loadLesson } from '../src/host/lessons-store.ts';
+import { loadLook } from '../src/host/look.ts';
+import { readPassages } from '../src/host/passage-file.ts';
+import { deletePassage, loadPassages } from '../src/host/passages-store.ts';
+import { loadSequences } from '../src/host/sequences-store.ts';
+import { readShareFile } from '../src/host/share-file.ts';
+import { readShelfFile } from '../src/host/shelf-file.ts';
+import { loadMark } from '../src/host/shelf-mark.ts';
+import { loadSeen } from '../src/host/shelf-seen.ts';
+import { deleteTexts, loadWhole, readShelf } from '../src/host/shelf-store.ts';
+import { loadSyncState } from '../src/host/sync-state.ts';
+import { loadSavedFile, loadStoredShapes } from './stored/stored-shapes.ts';
+
+/** The browser's storage in memory; values are copied, as the browser does. */
+const kept = vi.hoisted(() => new Map<string, unknown>());
+vi.mock('../src/host/browser.ts', () => ({
+  browser: {
+    storage: {
+      local: {
+        get: async (keys: string | readonly string[] | null) => {
+          const asked = keys === null ? [...kept.keys()] : [keys].flat();
+          return structuredClone(
+            Object.fromEntries(asked.filter((key) => kept.has(key)).map((key) => [key, kept.get(key)])),
+          );
+        },
+        set: async (items: Record<string, unknown>) => {
+          for (const [key, value] of Object.entries(items)) kept.set(key, structuredClone(value));
+        },
+        remove: async (keys: readonly string[]) => {
+          for (const key of keys) kept.delete(key);
+        },
+      },
+      managed: { get: async () => ({}) },
+    },
+  },
+}));
+
+const shapes = loadStoredShapes(1);
+const { signal } = new AbortController();
+
+/** Puts the shapes where the version that wrote them had them. */
+beforeAll(async () => {
+  for (const [key, value] of Object.entries(shapes.local)) kept.set(key, value);
+  const desk = await openDB('desk', shapes.desk.version, {
+    upgrade: (db) => void db.createObjectStore('passages', { keyPath: 'id' }),
+  });
+  for (const passage of shapes.desk.passages) await desk.put('passages', passage);
+  desk.close();
+  const shelf = await openDB('shelf', shapes.shelf.version, {
+    upgrade: (db) => {
+      const texts = db.createObjectStore('texts', { keyPath: 'id' });
+      texts.createIndex('title', 'title');
+      texts.createIndex('url', 'url');
+      db.createObjectStore('kept');
+    },
+  });
+  for (const text of shapes.shelf.texts)
+    await shelf.put('texts', { ...text, counts: Uint32Array.from(text.counts) });
+  for (const [id, text] of Object.entries(shapes.shelf.kept)) await shelf.put('kept', text, id);
+  shelf.close();
+});
+
+describe('what version 1 stored is read whole:', () => {
+  test('groups, the one that is chosen, and as it is what cannot be read', async () => {
+    const { chosen, groups, unread } = await loadGroups();
+    const { 'group-9': later, ...readable } = (shapes.local.groups as { groups: Record<string, object> })
+      .groups;
+    expect(chosen).toBe('group-1');
+    expect(groups).toEqual(readable);
+    expect(unread).toEqual({ 'group-9': later });
+  });
+
+  test('sequences and what was settled about pasted ones', async () => {
+    expect((await loadSequences()).own).toEqual((shapes.local.sequences as { sequences: object }).sequences);
+    expect(await loadImportChoices()).toEqual(shapes.local['import-choices']);
+  });
+
+  test('lessons, with what is pinned', async () => {
+    expect(await loadLesson({ group: 'group-1', passage: null })).toEqual(shapes.local['lesson/group-1/']);
+    const passage = '6a0f7c1e-0d5b-4f7e-9a51-2f1f0f1d7a10';
+    expect(await loadLesson({ group: 'herons', passage })).toEqual({ seed: 40, parts: {} });
+  });
+
+  test('the look, the mark and the steps of the shelf, and how far copies went', async () => {
+    expect(await loadLook()).toBe('underline');
+    expect(await loadMark()).toBe(97);
+    expect(await loadSeen()).toEqual(shapes.local['shelf-seen']);
+    expect(await loadSyncState()).toEqual(shapes.local['sync-state']);
+  });
+
+  test('passages with their versions', async () => {
+    expect(await loadPassages()).toEqual(shapes.desk.passages);
+  });
+
+  test('the texts of the shelf', async () => {
+    expect(await loadWhole('0e1b7d52-5f4e-4f0c-8d52-0a9f1c3e2b11')).toMatchObject({
+      title: 'The ferry is late',
+      tags: ['harbour', 'week 12'],
+      words: [
+        ['ferry', 2],
+        ["isn't", 1],
+        ['late', 1],
+        ['read#1', 1],
+        ['the', 3],
+      ],
+      text: 'The ferry isn’t late. I read it: the ferry, the 9:15.',
+    });
+    expect((await loadWhole('c7a6f0de-3b1c-4d0a-9e0b-5b8c2d1e0f44'))?.text).toBeNull();
+  });
+});
+
+describe('a file that version 1 saved is read whole:', () => {
+  test('groups and sequences to share', () => {
+    const { groups, sequences } = readShareFile(loadSavedFile('share-1.json'));
+    expect(groups.map(({ name, names }) => [name, names])).toEqual([
+      ['Herons', ['Bram', 'Wilma']],
+      ['Terns', []],
+    ]);
+    expect(sequences).toEqual(
+      Object.values((shapes.local.sequences as { sequences: Record<string, object> }).sequences),
+    );
+  });
+
+  test('passages', () => {
+    const wanted = (shapes.desk.passages as Record<string, unknown>[]).map(
+      ({ id: _, rev: __, saved: ___, ...rest }) => rest,
+    );
+    expect(readPassages(loadSavedFile('passages-1.json'))).toEqual(wanted);
+  });
+
+  test('the shelf', async () => {
+    const read = [];
+    for await (const text of readShelfFile(new Blob([loadSavedFile('shelf-1.jsonl')]))) read.push(text);
+    expect(read).toEqual(await Promise.all(shapes.shelf.texts.map(({ id }) => loadWhole(id))));
+  });
+
+  test('everything', async () => {
+    const counts = await countEverything(new Blob([loadSavedFile('everything-1.jsonl')]), signal);
+    expect(counts).toEqual({ groups: 3, sequences: 1, lessons: 2, passages: 2, texts: 2 });
+  });
+});
+
+describe('everything in one file', () => {
+  /** All that is kept, the fields of each thing in the order of their names. */
+  async function readAll(): Promise<string> {
+    const texts = [];
+    for await (const slice of readShelf()) for (const { id } of slice) texts.push(await loadWhole(id));
+    return JSON.stringify([Object.fromEntries(kept), await loadPassages(), texts], (_, value: unknown) =>
+      value?.constructor === Object ? Object.fromEntries(Object.entries(value).sort()) : value,
+    );
+  }
+
+  async function wipe(): Promise<void> {
+    kept.clear();
+    for (const { id } of await loadPassages()) await deletePassage(id);
+    for await (const slice of readShelf()) await deleteTexts(slice.map(({ id }) => id));
+  }
+
+  test('comes back as it was when all is gone, but for how far copies went', async () => {
+    const file = await packEverything();
+    kept.delete('sync-state');
+    const before = await readAll();
+    await wipe();
+    expect(await readAll()).not.toBe(before);
+    await restoreEverything(file, signal);
+    expect(await readAll()).toBe(before);
+  });
+
+  test('takes the place of all that is here, and leaves what the account knows', async () => {
+    const file = await packEverything();
+    const before = await readAll();
+    await changeGroups((now) => ({ ...now, chosen: 'herons' }));
+    kept.set('lesson/herons/', { seed: 1, parts: {} });
+    await deletePassage('b1d0a8a2-98a5-4c57-8f0c-6b7f2a0f7c33');
+    kept.set('sync-state', { on: true, known: {}, left: [] });
+    await restoreEverything(file, signal);
+    expect(kept.get('sync-state')).toEqual({ on: true, known: {}, left: [] });
+    kept.delete('sync-state');
+    expect(await readAll()).toBe(before);
+  });
+
+  const whole = loadSavedFile('everything-1.jsonl');
+  test.each([
+    ['is another', '{"wordreach":1,"groups":[]}\n', /does not hold everything/],
+    ['is empty', '', /does not hold everything/],
+    ['is of a later version', whole.replace(':1,', ':2,'), /later version/],
+    ['was cut off at a line', whole.split('\n').slice(0, -2).join('\n'), /cut off/],
+    ['was cut off within a line', whole.slice(0, -9), /Line \d+ of this file is damaged/],
+    ['has a passage that is none', whole.replace('"rev":7', '"rev":"7"'), /is damaged/],
+    ['has a text that is none', whole.replace('"shelved":17', '"shelved":-17'), /is damaged/],
+    ['has a line of something else', whole.replace('{"stored":"look"', '{"other":"look"'), /is damaged/],
+  ])('that %s is refused, and nothing is changed', async (_, text, says) => {
+    const before = await readAll();
+    const fault = await restoreEverything(new Blob([text]), signal).catch((error: unknown) => error);
+    expect(fault).toBeInstanceOf(EverythingFileError);
+    expect((fault as Error).message).toMatch(says);
+    expect(await readAll()).toBe(before);
+  });
+});

@@ -1,0 +1,25 @@
+import { readFileSync } from 'node:fs';
+
+/** What a version of the extension left in a browser: its storage, and its databases as they lie there. */
+export interface StoredShapes {
+  readonly local: Readonly<Record<string, unknown>>;
+  readonly desk: { readonly version: number; readonly passages: readonly object[] };
+  readonly shelf: {
+    readonly version: number;
+    /** `counts` is a list here and a `Uint32Array` in the database. */
+    readonly texts: readonly { readonly id: string; readonly counts: readonly number[] }[];
+    readonly kept: Readonly<Record<string, string>>;
+  };
+}
+
+/** The shapes in tests/stored of a version; such a file is never changed, a new version of what is stored gets one of its own. */
+export function loadStoredShapes(version: number): StoredShapes {
+  return JSON.parse(
+    readFileSync(new URL(`version-${version}.json`, import.meta.url), 'utf8'),
+  ) as StoredShapes;
+}
+
+/** A file as a version of the extension saved it. */
+export function loadSavedFile(name: string): string {
+  return readFileSync(new URL(name, import.meta.url), 'utf8');
+}
