@@ -8,7 +8,13 @@ import { loadWordBank } from '../host/load-word-bank.ts';
 import { today, withinSequence } from '../host/move-group.ts';
 import { loadPassages, type Passage, watchPassages } from '../host/passages-store.ts';
 import { findSequence, loadSequences, type Sequences, watchSequences } from '../host/sequences-store.ts';
-import { createKnownWords, findFocus, type LessonInput, type WordBank } from '../lesson/index.ts';
+import {
+  createKnownWords,
+  findFocus,
+  type LessonInput,
+  rememberAnalyses,
+  type WordBank,
+} from '../lesson/index.ts';
 import { versionFor } from '../passage/versions.ts';
 import { judgeWithStoryWords } from '../passage/with-story-words.ts';
 
@@ -65,7 +71,10 @@ export function useTools(): LessonTools | 'failed' | null {
   useEffect(() => {
     let current = true;
     Promise.all([loadEngine(), loadWordBank()]).then(
-      ([engine, bank]) => current && setTools({ engine, bank, knownTo: createKnownWords(bank, engine) }),
+      ([loaded, bank]) => {
+        const engine = rememberAnalyses(loaded);
+        if (current) setTools({ engine, bank, knownTo: createKnownWords(bank, engine) });
+      },
       () => current && setTools('failed'),
     );
     return () => {

@@ -14,4 +14,5 @@ export {
 } from './lesson-plan.ts';
 export { parts } from './parts.ts';
 export { createPicker, type Picker } from './picker.ts';
+export { rememberAnalyses } from './remember-analyses.ts';
 export { type BankWord, openWordBank, type WordBank } from './word-bank.ts';

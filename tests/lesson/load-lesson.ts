@@ -1,10 +1,16 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { compileGroup, createJudge, parseSequence } from '../../src/analyze/index.ts';
 import type { Group, Sequence } from '../../src/analyze/types.ts';
-import { createKnownWords, findFocus, type LessonInput, openWordBank } from '../../src/lesson/index.ts';
+import {
+  createKnownWords,
+  findFocus,
+  type LessonInput,
+  openWordBank,
+  rememberAnalyses,
+} from '../../src/lesson/index.ts';
 import { loadAnalyzer } from '../load-analyzer.ts';
 
-const analyzer = loadAnalyzer();
+const analyzer = rememberAnalyses(loadAnalyzer());
 const root = new URL('../../', import.meta.url);
 const bank = openWordBank(readFileSync(new URL('public/data/lesson-words.tsv', root), 'utf8'));
 const knownTo = createKnownWords(bank, analyzer);
