@@ -4,7 +4,6 @@ import { splitKey } from '../homographs/word-key.ts';
 import { IRREGULAR } from '../patterns/irregular.ts';
 import type { Gap, PatternId, Report, Standing, Tally, Verdict, WordEntry, WordKey } from '../types.ts';
 import type { Judge } from './judge.ts';
-import { hasBit } from './pattern-bits.ts';
 
 /** A text as counts: how often each word key occurs, and how many tokens were left out of the count. */
 export interface WordCounts {
@@ -121,7 +120,14 @@ function isStuck({ standing }: Verdict): boolean {
 
 /** The patterns a judge knows that another does not. */
 function gained({ group: before }: Judge, { group: after }: Judge): PatternId[] {
-  return catalogue.map(({ id }) => id).filter((id) => hasBit(after.taught, id) && !hasBit(before.taught, id));
+  const ids: PatternId[] = [];
+  for (const [i, bits] of after.taught.entries()) {
+    let more = bits & ~before.taught[i]!;
+    for (let bit = 0; more !== 0; bit++, more >>>= 1) {
+      if (more & 1) ids.push(catalogue[i * 32 + bit]!.id);
+    }
+  }
+  return ids;
 }
 
 function groupBy<T>(items: readonly T[], idsOf: (item: T) => Iterable<PatternId>): Map<PatternId, T[]> {
