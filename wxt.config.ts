@@ -1,4 +1,5 @@
 import { defineConfig } from 'wxt';
+import { settleZip } from './src/cli/settle-zip.ts';
 
 export default defineConfig({
   srcDir: '.',
@@ -6,6 +7,15 @@ export default defineConfig({
   outDir: process.env.OUTPUT ?? '.output',
   publicDir: 'public',
   imports: false,
+  zip: {
+    // Made again by the build. The rest is what a reviewer of a store needs to build it: `npm ci && npm run zip`.
+    excludeSources: ['public/data/**', '.output-*/**', '**/*.log'],
+    includeSources: ['.github/**', '.gitignore'],
+  },
+  hooks: {
+    'zip:extension:done': (_wxt, path) => settleZip(path),
+    'zip:sources:done': (_wxt, path) => settleZip(path),
+  },
   manifest: ({ browser, manifestVersion }) => ({
     name: 'Wordreach',
     permissions: ['activeTab', 'contextMenus', 'scripting', 'storage'],
