@@ -11,6 +11,7 @@ const NAMES: Readonly<Record<string, string>> = {
   ER: 'er',
   EY: 'ā',
   IH: 'ĭ',
+  IX: 'ĭ',
   IY: 'ē',
   OW: 'ō',
   OY: 'oy',
