@@ -48,7 +48,10 @@ export async function measureLongPage(): Promise<{
     worker.evaluate(async () => {
       const [tab] = await chrome.tabs.query({ active: true, lastFocusedWindow: true });
       const page = await chrome.tabs.sendMessage(tab!.id!, { to: 'page', ask: 'words' });
-      return (page as { done: { words: [string, number][] } }).done.words.reduce((sum, [, count]) => sum + count, 0);
+      return (page as { done: { words: [string, number][] } }).done.words.reduce(
+        (sum, [, count]) => sum + count,
+        0,
+      );
     });
   for (let words = 0, before = -1; words === 0 || words !== before; ) {
     before = words;

@@ -8,9 +8,15 @@ import {
   tokenize,
 } from '../src/analyze/index.ts';
 import { measureClimb } from './climb.ts';
+import { measureBackground } from './cold-start.ts';
 import { measureDeskTyping } from './desk-typing.ts';
+import { measureFloor } from './floor.ts';
+import { measureHighlighter } from './highlighter.ts';
 import { measureLongPage } from './long-page.ts';
+import { median } from './median.ts';
+import { startBenchBrowser } from './open-bench-page.ts';
 import { measureShelf } from './shelf.ts';
+import { measureLibraries } from './text-libraries.ts';
 import { measureVetMany } from './vet-many.ts';
 
 /** Speed as ratios, so that one machine can be compared with another: each to the time of cutting the text into words. */
@@ -37,6 +43,45 @@ print('cut into words', 1, `${perSecond(keys.length, cutting)} words/s`);
 print('open the word table', opening / cutting, `${opening.toFixed(2)} ms`);
 print('judge with a cold memory', judging / cutting, `${perSecond(keys.length, judging)} words/s`);
 print('analyse the distinct words', analysing / cutting, `${perSecond(distinct.length, analysing)} words/s`);
+
+const libraries = measureLibraries(20_000, 5);
+for (const other of ['compromise', 'wink', 'syllable'] as const)
+  print(
+    `words a second beside ${other}`,
+    libraries.warm / libraries[other],
+    `${libraries.warm.toLocaleString('en')}; theirs ${libraries[other].toLocaleString('en')}; ${libraries.ours.toLocaleString('en')} with words analysed anew`,
+  );
+
+const bench = await startBenchBrowser();
+for (const words of [1000, 10_000, 100_000, 1_000_000]) {
+  const { floor, ours, drawing, first } = await measureFloor(bench, words, words > 100_000 ? 3 : 5);
+  print(
+    `shade ${words.toLocaleString('en')} words beside the floor`,
+    ours / floor,
+    `${ours.toFixed(1)} ms of the page's thread; floor ${floor.toFixed(1)}; first time ${first.toFixed(0)}; drawing ${drawing.toFixed(0)}`,
+  );
+}
+const marks = await measureHighlighter(bench, 2000, 3);
+for (const by of ['list', 'pattern'] as const) {
+  print(
+    `mark.js by ${by}, beside shading`,
+    marks[by].shade / marks.ours.shade,
+    `${marks[by].shade.toFixed(0)} ms and ${marks[by].added} elements more; ours ${marks.ours.shade.toFixed(0)} and ${marks.ours.added}`,
+  );
+  print(
+    `mark.js by ${by}, beside shading anew`,
+    marks[by].reshade / marks.ours.reshade,
+    `${marks[by].reshade.toFixed(0)} ms; ours ${marks.ours.reshade.toFixed(0)}`,
+  );
+}
+await bench.close();
+
+const background = await measureBackground(7);
+print(
+  'answer of a stopped background',
+  background.coldStart / background.bareFetch,
+  `${background.coldStart.toFixed(0)} ms; reading the same files ${background.bareFetch.toFixed(0)}; a running one ${background.warm.toFixed(1)}`,
+);
 
 const climb = measureClimb();
 print(
@@ -109,7 +154,7 @@ function time(work: () => unknown): number {
     work();
     return performance.now() - start;
   });
-  return Math.min(...times);
+  return median(times);
 }
 
 function perSecond(count: number, milliseconds: number): string {

@@ -1,0 +1,39 @@
+import { median } from './median.ts';
+import type { BenchBrowser } from './open-bench-page.ts';
+import { measureThread } from './thread-time.ts';
+import { writePage } from './write-page.ts';
+
+/** Milliseconds a page's main thread works on a page of so many words, medians. */
+export interface FloorTimes {
+  readonly words: number;
+  readonly floor: number;
+  readonly ours: number;
+  /** What the browser takes to draw the marks, which stands beside our work. */
+  readonly drawing: number;
+  /** The first time in a page, with the code not compiled yet. */
+  readonly first: number;
+}
+
+/**
+ * Shades a page, and beside it walks its text and cuts it into words, nothing else. Ours is all of it on one thread: the
+ * walk, the words, what they are to a group (known to a running background), and the marks.
+ */
+export async function measureFloor(browser: BenchBrowser, words: number, runs: number): Promise<FloorTimes> {
+  const page = await browser.open(writePage(words));
+  const floor = await measureThread(page, runs + 1, async () => void wordreachBench.walkAndCut());
+  const ours = await measureThread(
+    page,
+    runs + 1,
+    async () => void (await engine.shade()),
+    () => engine.stop(),
+  );
+  await page.close();
+  // The first of all is the one in which the browser compiles the code.
+  return {
+    words,
+    floor: median(floor.slice(1).map(({ work }) => work)),
+    ours: median(ours.slice(1).map(({ work }) => work)),
+    drawing: median(ours.slice(1).map(({ drawing }) => drawing)),
+    first: ours[0]!.work,
+  };
+}
