@@ -1,7 +1,8 @@
-import type { PrintedBlock, PrintedPart } from './printed-part.ts';
+import type { LessonPaperProps } from './lesson-paper.tsx';
+import type { PrintedBlock } from './printed-part.ts';
 
 /** A lesson as plain text: parts and pieces with an empty line between them, the cells of a row with tabs. */
-export function writeLessonText(title: string, parts: readonly PrintedPart[], source: string | null): string {
+export function writeLessonText({ title, parts, source }: LessonPaperProps): string {
   const pieces = parts.flatMap(({ title, blocks }) => [title.toUpperCase(), ...blocks.map(writeBlock)]);
   return `${[title, ...pieces, source ?? ''].filter((piece) => piece !== '').join('\n\n')}\n`;
 }
