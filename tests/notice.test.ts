@@ -12,7 +12,10 @@ function shippedPackages(): string[] {
   );
   const named = files.flatMap((file) =>
     [
-      ...readFileSync(`${root}/src/${file}`, 'utf8').matchAll(/(?:from|import\()\s*'([@a-z][\w./@-]*)[?']/g),
+      ...readFileSync(`${root}/src/${file}`, 'utf8')
+        // Types leave nothing in it.
+        .replace(/^import type [^;]+;/gm, '')
+        .matchAll(/(?:from|import\()\s*'([@a-z][\w./@-]*)[?']/g),
     ].map(([, name]) => name!.split('/', name!.startsWith('@') ? 2 : 1).join('/')),
   );
   return [...new Set(named)].filter((name) => !/^(node:|wxt$)/.test(name)).sort();

@@ -1,8 +1,9 @@
 import type { Browser } from 'webextension-polyfill';
 
 /**
- * The browser's extension interface with promises, in Chromium and Firefox; the only place that asks for it. Firefox has
- * a `chrome` too, which knows no promises. No page can put another thing in the place of either.
+ * The browser's extension interface with promises, as webextension-polyfill describes it; the only place that asks for it.
+ * The browsers this is built for have that interface themselves, so that no build holds the library: Chromium under `chrome`,
+ * Firefox under `browser` (its `chrome` knows no promises). Only answers to messages differ: `hear-messages.ts`.
  */
 export const browser = (
   import.meta.env.FIREFOX ? (globalThis as { browser?: unknown }).browser : globalThis.chrome
