@@ -21,6 +21,8 @@ const PLAIN = /^[A-Za-z]+$/;
 const CAMEL = /^\p{Ll}+\p{Lu}/u;
 /** Full stops and apostrophes. */
 const MAY_GO_ON: ReadonlySet<number> = new Set([0x2e, 0x27, 0x2019]);
+/** In UTF-16 units: the longest word of a dictionary has 45 letters; what is longer is no word, and would keep the engine busy. */
+const LONGEST = 120;
 const NOT_LETTERS = /[\p{N}_]/u;
 const TITLES = new Set(
   'Mr Mrs Ms Dr Prof Rev Capt Sgt Lt Jr Sr St Mt No vs etc approx dept ed eds fig cf Jan Feb Apr Aug Sept Oct Nov Dec'.split(
@@ -34,7 +36,8 @@ const ALWAYS_TITLES = new Set(['Mr', 'Mrs', 'Ms', 'Dr']);
  *
  * Words are runs of letters; an apostrophe between letters joins them (don't), a soft hyphen stays inside, a
  * hyphen parts them (well-kept is well and kept). Left out: addresses, whatever has a digit in it (3rd, 10:45),
- * abbreviations (Mr., e.g., U.S.), initialisms without a vowel (TV), single letters save a and I, other scripts.
+ * abbreviations (Mr., e.g., U.S.), initialisms without a vowel (TV), single letters save a and I, other scripts,
+ * runs of letters longer than any word.
  */
 export function matchTokens(text: string): RawToken[] {
   const addresses = findAddresses(text);
@@ -56,13 +59,15 @@ export function matchTokens(text: string): RawToken[] {
     }
     if (start < done) continue;
     const address = addresses[next];
-    if (address && start >= address.start) {
-      tokens.push({ ...address, kind: 'skipped', isPlain: false });
+    // Letters joined to an address by an apostrophe are part of it: o'brien@tarnquay.example.
+    if (address && end > address.start) {
+      const from = Math.min(start, address.start);
+      tokens.push({ start: from, end: address.end, kind: 'skipped', isPlain: false });
       done = address.end;
       while (next < addresses.length && addresses[next]!.start < done) next++;
       continue;
     }
-    const isPlain = end - start > 1 && isSmall(text, start, end);
+    const isPlain = end - start > 1 && end - start <= LONGEST && isSmall(text, start, end);
     if (isPlain && !MAY_GO_ON.has(text.charCodeAt(end))) {
       tokens.push({ start, end, kind: 'word', isPlain });
       continue;
@@ -113,7 +118,11 @@ function isSmall(text: string, start: number, end: number): boolean {
 }
 
 function isWord(run: string): boolean {
-  return (PLAIN.test(run) || (!NOT_LETTERS.test(run) && LATIN.test(run))) && !CAMEL.test(run);
+  return (
+    run.length <= LONGEST &&
+    (PLAIN.test(run) || (!NOT_LETTERS.test(run) && LATIN.test(run))) &&
+    !CAMEL.test(run)
+  );
 }
 
 /** Where an abbreviation ends, with its full stop; 0 for a word. */

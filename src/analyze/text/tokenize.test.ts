@@ -120,6 +120,7 @@ describe('what is left out', () => {
     ['see www.tarnquay.example/news now', 'see [www.tarnquay.example/news] now'],
     ['visit https://tarnquay.example.', 'visit [https://tarnquay.example]'],
     ['mail ines@quay.example today', 'mail [ines@quay.example] today'],
+    ["mail o'brien@quay.example", "mail [o'brien@quay.example]"],
     ['#marigold and @quay', '[#marigold] and [@quay]'],
     ['the U.S. coast, e.g. here', 'the [U.S.] coast [e.g.] here'],
     ['on TV', 'on [TV]'],

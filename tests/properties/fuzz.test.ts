@@ -1,0 +1,40 @@
+import { describe, expect, test } from 'vitest';
+import { target } from '../fuzz/fuzz-target.ts';
+import { loadTargets } from '../fuzz/fuzz-targets.ts';
+import { nastyText } from '../fuzz/nasty-inputs.ts';
+import { runCases } from '../fuzz/run-cases.ts';
+
+/** The short run of `npm run fuzz`: nothing that a page, a file or an older version gives makes anything throw but its own faults. */
+const CASES = 12_000;
+const targets = await loadTargets();
+const shares = targets.reduce((sum, { share }) => sum + share, 0);
+
+describe('whatever it is fed', () => {
+  test.each(targets.map((each) => [each.name, each] as const))('%s', async (_, each) => {
+    const cases = Math.ceil((CASES * each.share) / shares);
+    expect((await runCases(each, cases, 20_261_125)).failure).toBeNull();
+  });
+});
+
+test('what throws, and what is slow, is found and shown with its input', async () => {
+  const throws = target({
+    name: 'throws',
+    input: nastyText,
+    share: 1,
+    check: (text) => {
+      if (text.includes('ferry')) throw new Error('no ferry');
+    },
+  });
+  const thrown = await runCases(throws, 1000, 1);
+  expect(thrown.failure).toMatch(/^input: ".*ferry.*"\nError: no ferry/s);
+  let clock = 0;
+  const slow = target({
+    name: 'slow',
+    input: nastyText,
+    share: 1,
+    check: () => {
+      clock += 1001;
+    },
+  });
+  expect((await runCases(slow, 10, 1, { now: () => clock })).failure).toMatch(/took 1001 ms$/);
+});
