@@ -47,15 +47,20 @@ export interface HostedOptions<Parts extends Record<PagePart, unknown>> {
   readonly onChange: () => void;
 }
 
-/** The content script's own global, which no page sees: a second injection finds the first, and parts are handed over. */
+/**
+ * What is kept in the content script's own global, which no page sees: a second injection finds the first, and parts are handed over.
+ * By symbols, since an element of the page answers to its id there.
+ */
+const RUNNING = Symbol.for('wordreach');
+const PARTS = Symbol.for('wordreach parts');
 const holder = globalThis as {
-  wordreach?: { readonly stop: () => void };
-  wordreachParts?: Partial<Record<PagePart, unknown>>;
+  [RUNNING]?: { readonly stop: () => void };
+  [PARTS]?: Partial<Record<PagePart, unknown>>;
 };
 
 /** Hands parts of the content script to the rest of it. */
 export function offerPart<Parts extends Record<PagePart, unknown>>(parts: Partial<Parts>): void {
-  holder.wordreachParts = { ...holder.wordreachParts, ...parts };
+  holder[PARTS] = { ...holder[PARTS], ...parts };
 }
 
 /**
@@ -65,17 +70,17 @@ export function offerPart<Parts extends Record<PagePart, unknown>>(parts: Partia
 export function hostPage<Parts extends Record<PagePart, unknown>>(
   start: (options: HostedOptions<Parts>) => HostedPage,
 ): void {
-  if (holder.wordreach && isAlive()) return;
-  holder.wordreach?.stop();
+  if (holder[RUNNING] && isAlive()) return;
+  holder[RUNNING]?.stop();
   const controller = new AbortController();
   const { signal } = controller;
   const stop = (): true => {
     controller.abort();
-    delete holder.wordreach;
+    delete holder[RUNNING];
     tell({ news: 'page', shaded: false });
     return true;
   };
-  holder.wordreach = { stop };
+  holder[RUNNING] = { stop };
   const ask = <A>(answer: Promise<A>): Promise<A> =>
     answer.catch((error: unknown) => {
       if (!isAlive()) stop();
@@ -88,8 +93,8 @@ export function hostPage<Parts extends Record<PagePart, unknown>>(
     act: (action) => ask(askBackground('act', action)),
     swaps: (word) => ask(askBackground('swaps', word)),
     bring: async (part) => {
-      if (!holder.wordreachParts?.[part]) await ask(askBackground('bring', part));
-      return holder.wordreachParts![part] as Parts[typeof part];
+      if (!holder[PARTS]?.[part]) await ask(askBackground('bring', part));
+      return holder[PARTS]![part] as Parts[typeof part];
     },
     signal,
     onChange: () => tell({ news: 'page', shaded: true }),

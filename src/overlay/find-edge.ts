@@ -1,4 +1,5 @@
 import { isTakenOut, isUnseen } from './is-unseen.ts';
+import { own } from './own.ts';
 
 /** What an element's edge does to a word that stands at it: nothing, parts it, or ends the line of thought too. */
 export type Edge = 'none' | 'word' | 'line';
@@ -19,7 +20,8 @@ const GAP = 4;
  * all; it parts words where a thing of its own stands in a sentence, and ends the line where it is a block or one
  * of several boxes side by side.
  */
-export function findEdge(element: Element, style = getComputedStyle(element)): Edge {
+export function findEdge(given: Element, style = getComputedStyle(given)): Edge {
+  const element = own(given);
   const { display } = style;
   if (display === 'none') return 'none';
   const { tagName } = element;

@@ -70,7 +70,14 @@ class FoundPlace implements WordPlace {
 }
 
 /** The words of a block with their places in its text nodes. */
-export function findPlaces({ nodes, parted }: TextBlock): FoundWords {
+export function findPlaces(block: TextBlock): FoundWords {
+  let all: FoundWords = { places: [], homographs: [], skipped: 0 };
+  for (const words of findInPieces(block)) all = words;
+  return all;
+}
+
+/** The words of a block, found piece by piece where it is long (a book in one node): each time all that were found so far. */
+export function* findInPieces({ nodes, parted }: TextBlock): Generator<FoundWords> {
   const starts: number[] = [];
   let text = '';
   for (const node of nodes) {
@@ -82,16 +89,36 @@ export function findPlaces({ nodes, parted }: TextBlock): FoundWords {
   const places: FoundPlace[] = [];
   const homographs: { place: FoundPlace; homograph: Homograph }[] = [];
   let skipped = 0;
-  for (const { kind, key, start, end } of cutText(text)) {
-    if (kind === 'skipped') {
-      skipped++;
-      continue;
+  for (let from = 0, to = 0; from < text.length; from = to) {
+    to = endOfPiece(text, from);
+    for (const token of cutText(from === 0 && to === text.length ? text : text.slice(from, to))) {
+      if (token.kind === 'skipped') {
+        skipped++;
+        continue;
+      }
+      const { key } = token;
+      const start = from + token.start;
+      const end = from + token.end;
+      const place = new FoundPlace(key, texts, start, end);
+      places.push(place);
+      if (isHomograph(key)) homographs.push({ place, homograph: { key, ...cutContext(text, start, end) } });
     }
-    const place = new FoundPlace(key, texts, start, end);
-    places.push(place);
-    if (isHomograph(key)) homographs.push({ place, homograph: { key, ...cutContext(text, start, end) } });
+    yield { places, homographs, skipped };
   }
-  return { places, homographs, skipped };
+}
+
+/** So much is cut into words at once, in characters: a long article's longest paragraph, some milliseconds of work. */
+const PIECE = 20_000;
+
+/** Where a piece ends: behind a sentence, or else a word, where there is one in its second half. */
+function endOfPiece(text: string, from: number): number {
+  const furthest = from + PIECE;
+  if (furthest >= text.length) return text.length;
+  for (const end of ['\n\n', '. ', '.\n', ' ', '\n']) {
+    const at = text.lastIndexOf(end, furthest - end.length);
+    if (at > from + PIECE / 2) return at + end.length;
+  }
+  return furthest;
 }
 
 /** A line break in the source is a space on the page, unless a style keeps it (verse). Lengths stay the same. */

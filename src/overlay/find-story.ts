@@ -1,4 +1,5 @@
 import type { Article, FindArticle } from './find-article.ts';
+import { own } from './own.ts';
 import { textsIn } from './texts-in.ts';
 
 /** The main story of a page, as the text nodes that are part of it. */
@@ -64,14 +65,14 @@ function makeStory({ title, byline, date, texts }: Article): Story {
   const root = rootOf(texts.filter(hasWords));
   const holders = new WeakSet<Node>();
   for (const text of texts) {
-    for (let at: Node | null = text; at && at !== root && !holders.has(at); at = at.parentNode)
+    for (let at: Node | null = text; at && at !== root && !holders.has(at); at = parentOf(at))
       holders.add(at);
   }
   const leftOut = new WeakSet<Node>();
   for (const text of textsIn(root)) {
     if (kept.has(text) || !hasWords(text)) continue;
     let top: Node = text;
-    while (top.parentNode && top.parentNode !== root && !holders.has(top.parentNode)) top = top.parentNode;
+    for (let up = parentOf(top); up && up !== root && !holders.has(up); up = parentOf(up)) top = up;
     leftOut.add(top);
   }
   return {
@@ -80,13 +81,13 @@ function makeStory({ title, byline, date, texts }: Article): Story {
     date,
     has(node) {
       if (kept.has(node)) return true;
-      for (let at: Node | undefined = node; at; at = at.parentNode ?? (at as Partial<ShadowRoot>).host) {
+      for (let at: Node | undefined = node; at; at = parentOf(at) ?? (at as Partial<ShadowRoot>).host) {
         if (leftOut.has(at)) return false;
         if (at === root) return true;
       }
       return false;
     },
-    isGone: () => !root.isConnected || !textsIn(root).some((text) => kept.has(text)),
+    isGone: () => !own(root).isConnected || !textsIn(root).some((text) => kept.has(text)),
   };
 }
 
@@ -96,15 +97,20 @@ function rootOf(texts: readonly Text[]): Element {
   const letters = new Map<Element, number>();
   for (const { data, parentElement } of texts) {
     const { length } = data.trim();
-    for (let at = parentElement; at; at = at.parentElement) letters.set(at, (letters.get(at) ?? 0) + length);
+    for (let at = parentElement; at; at = own(at).parentElement)
+      letters.set(at, (letters.get(at) ?? 0) + length);
   }
   let root: Element = texts[0]!.ownerDocument.body;
   const enough = (letters.get(root) ?? 0) * NEARLY_ALL;
   for (;;) {
-    const within = [...root.children].find((child) => (letters.get(child) ?? 0) >= enough);
+    const within = [...own(root).children].find((child) => (letters.get(child) ?? 0) >= enough);
     if (!within) return root;
     root = within;
   }
+}
+
+function parentOf(node: Node): Node | null {
+  return own(node).parentNode;
 }
 
 function hasWords({ data }: Text): boolean {
@@ -113,10 +119,8 @@ function hasWords({ data }: Text): boolean {
 
 function hasEnough(texts: readonly Text[]): boolean {
   let words = 0;
-  return texts.some(({ data }) => {
-    words += data.match(/\p{L}+/gu)?.length ?? 0;
-    return words >= ENOUGH;
-  });
+  for (const { data } of texts) for (const _ of data.matchAll(/\p{L}+/gu)) if (++words >= ENOUGH) return true;
+  return false;
 }
 
 function plain(text: string): string {

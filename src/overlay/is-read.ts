@@ -1,5 +1,6 @@
 import { isProse } from './is-prose.ts';
 import { isUnseen } from './is-unseen.ts';
+import { own } from './own.ts';
 
 /** Never read to a child, or not text of the page. */
 const LEFT_OUT = new Set(
@@ -12,7 +13,8 @@ const LEFT_OUT = new Set(
  * How much of an element is read: all, only elements inside that show again (of a hidden one), or none of it,
  * because it is not drawn or not seen, or is code, a field, or text the reader is writing.
  */
-export function isRead(element: Element, style = getComputedStyle(element)): 'all' | 'parts' | 'none' {
+export function isRead(given: Element, style = getComputedStyle(given)): 'all' | 'parts' | 'none' {
+  const element = own(given);
   if (LEFT_OUT.has(element.tagName) || (element.tagName === 'PRE' && isCode(element))) return 'none';
   if (element instanceof HTMLElement && element.isContentEditable) return 'none';
   const { display } = style;
@@ -21,7 +23,7 @@ export function isRead(element: Element, style = getComputedStyle(element)): 'al
   if (element instanceof HTMLDetailsElement && !element.open) return 'parts';
   if (!element.checkVisibility({ visibilityProperty: true })) {
     if (style.visibility !== 'visible') return 'parts';
-    if (display !== 'contents' || !isDrawn(element)) return 'none';
+    if (display !== 'contents' || !isDrawn(given)) return 'none';
   }
   return style.fontSize === '0px' ? 'parts' : 'all';
 }
@@ -53,13 +55,14 @@ function isDrawn(element: Element): boolean {
     element !== around.querySelector(':scope > summary')
   )
     return false;
-  if (!around || around.checkVisibility()) return true;
+  if (!around || own(around).checkVisibility()) return true;
   return getComputedStyle(around).display === 'contents' && isDrawn(around);
 }
 
 /** The element a node is drawn in: for what is placed in a slot that slot, for a shadow root its host. */
 function elementAround(node: Node): Element | null {
-  const around = (node as Partial<Element>).assignedSlot ?? node.parentNode;
+  const { assignedSlot, parentNode } = own(node as Element);
+  const around = assignedSlot ?? parentNode;
   if (around instanceof ShadowRoot) return around.host;
   return around instanceof Element ? around : null;
 }

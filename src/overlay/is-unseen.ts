@@ -1,3 +1,5 @@
+import { own } from './own.ts';
+
 /** Boxes set so far out of the page are put away; slides of a picture show wait nearer by. In CSS pixels. */
 const FAR = -3000;
 /** Titles and links that a picture of their words may stand in for. */
@@ -46,5 +48,8 @@ function isPutAway({ clip, clipPath, left, top }: CSSStyleDeclaration): boolean 
 }
 
 function isMoving(element: Element): boolean {
-  return [element, element.parentElement].some((one) => one !== null && one.getAnimations().length > 0);
+  const { parentElement } = element;
+  return [element, parentElement && own(parentElement)].some(
+    (one) => one !== null && one.getAnimations().length > 0,
+  );
 }

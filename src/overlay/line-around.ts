@@ -1,11 +1,13 @@
 import { findEdge } from './find-edge.ts';
+import { own } from './own.ts';
 
 /** The nearest node around one (or itself) whose text is a line of its own, or several: it can be read again alone. */
 export function lineAround(node: Node): Node {
   let at = node;
   for (;;) {
-    if (at.nodeType === Node.ELEMENT_NODE && findEdge(at as Element) === 'line') return at;
-    const next = at.parentNode ?? (at as Partial<ShadowRoot>).host;
+    const { nodeType, parentNode } = own(at);
+    if (nodeType === Node.ELEMENT_NODE && findEdge(at as Element) === 'line') return at;
+    const next = parentNode ?? (at as Partial<ShadowRoot>).host;
     if (!next) return at;
     at = next;
   }

@@ -1,3 +1,5 @@
+import { own } from './own.ts';
+
 /** A part that changes oftener than this, in times within so many milliseconds, is followed no longer. */
 const OFTEN = 40;
 const WITHIN = 10_000;
@@ -34,7 +36,7 @@ export function createPatience(signal: AbortSignal): Patience {
 
   function isGivenUp(node: Node): boolean {
     if (!any) return false;
-    for (let at: Node | undefined = node; at; at = at.parentNode ?? (at as Partial<ShadowRoot>).host)
+    for (let at: Node | undefined = node; at; at = own(at).parentNode ?? (at as Partial<ShadowRoot>).host)
       if (givenUp.has(at)) return true;
     return false;
   }

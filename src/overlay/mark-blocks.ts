@@ -14,6 +14,12 @@ export interface BlockMarks {
   markAll(blocks: Iterable<ReadBlock>, all: boolean): void;
 }
 
+/**
+ * No more words of one block are marked: a book in a single text node would have the browser go through all its marks for each line it
+ * draws. They are counted all the same.
+ */
+const MOST = 2000;
+
 /** Marks blocks by `standings`, which is read anew each time. */
 export function markBlocks(
   painter: Painter,
@@ -29,7 +35,8 @@ export function markBlocks(
     else unmark(block);
   }
   function mark({ places, marked }: ReadBlock): void {
-    for (const place of places) {
+    const shown = places.length > MOST ? places.slice(0, MOST) : places;
+    for (const place of shown) {
       const standing = standings.get(place.key);
       const before = marked.size > 0 ? marked.get(place) : undefined;
       if (standing === undefined || standing === before?.standing) continue;

@@ -1,6 +1,7 @@
 import { splitKey } from '../analyze/index.ts';
 import type { Standing, WordKey } from '../analyze/types.ts';
 import type { BlockWords, WordPlace } from './find-places.ts';
+import { own } from './own.ts';
 import { sortInPageOrder } from './sort-in-page-order.ts';
 import type { TextBlock } from './text-blocks.ts';
 
@@ -95,9 +96,9 @@ function textsUnder(root: Node): Text[] {
   const waiting: Node[] = [root];
   for (let node = waiting.pop(); node; node = waiting.pop()) {
     if (node.nodeType === Node.TEXT_NODE) texts.push(node as Text);
-    const shadow = (node as Partial<Element>).shadowRoot;
-    if (shadow) waiting.push(shadow);
-    for (let child = node.firstChild; child; child = child.nextSibling) waiting.push(child);
+    const { shadowRoot, firstChild } = own(node as Element);
+    if (shadowRoot) waiting.push(shadowRoot);
+    for (let child = firstChild; child; child = own(child).nextSibling) waiting.push(child);
   }
   return texts;
 }

@@ -1,9 +1,10 @@
 import type { Standing, WordKey } from '../analyze/types.ts';
 import type { Scope } from './choose-scope.ts';
-import { type FoundWords, findPlaces, type Homograph } from './find-places.ts';
+import { type FoundWords, findInPieces, type Homograph } from './find-places.ts';
 import { isRead } from './is-read.ts';
 import { lineAround } from './line-around.ts';
 import type { BlockMarks } from './mark-blocks.ts';
+import { own } from './own.ts';
 import type { PageText, ReadBlock } from './page-text.ts';
 import { findTextBlocks, type TextBlock } from './text-blocks.ts';
 import { workInSlices } from './work-in-slices.ts';
@@ -92,8 +93,9 @@ export function createPageReader(
   async function readBlocks(
     blocks: readonly TextBlock[],
   ): Promise<{ read: Set<ReadBlock>; dropped: ReadBlock[] }> {
-    const found: FoundBlock[] = [];
-    await workInSlices(blocks, (block) => found.push(findWords(block)), signal);
+    const words = new Map<TextBlock, FoundWords>();
+    await workInSlices(findWords(blocks), ([block, soFar]) => words.set(block, soFar), signal);
+    const found = [...words].map(([block, all]) => inScope(block, all));
     const asked = askFor(found);
     // Without an answer the words are there all the same, and what stood in their place is not.
     await asked.catch(() => undefined);
@@ -113,9 +115,8 @@ export function createPageReader(
     return { read, dropped };
   }
 
-  function findWords(block: TextBlock): FoundBlock {
+  function inScope(block: TextBlock, words: FoundWords): FoundBlock {
     const { covers } = scope();
-    const words = findPlaces(block);
     return covers
       ? { ...words, block, places: words.places.filter(covers), skipped: 0 }
       : { ...words, block };
@@ -193,6 +194,10 @@ export function createPageReader(
   return { readAnew, follow, lookAgain, rejudge };
 }
 
+function* findWords(blocks: Iterable<TextBlock>): Generator<[TextBlock, FoundWords]> {
+  for (const block of blocks) for (const words of findInPieces(block)) yield [block, words];
+}
+
 function isDrawn({ parentElement }: Text): boolean {
   return parentElement === null || isRead(parentElement) === 'all';
 }
@@ -201,19 +206,19 @@ function isInView({ nodes }: TextBlock): boolean {
   const element = nodes[0]?.parentElement;
   const view = element?.ownerDocument.defaultView;
   if (!element || !view) return false;
-  const { top, bottom } = element.getBoundingClientRect();
+  const { top, bottom } = own(element).getBoundingClientRect();
   return bottom > 0 && top < view.innerHeight;
 }
 
 /** Without nodes that have left the page or stand inside another of them. */
 function outermost(nodes: ReadonlySet<Node>): Node[] {
   return [...nodes].filter((node) => {
-    if (!node.isConnected) return false;
+    if (!own(node).isConnected) return false;
     for (let at = parentOf(node); at; at = parentOf(at)) if (nodes.has(at)) return false;
     return true;
   });
 }
 
 function parentOf(node: Node): Node | undefined {
-  return node.parentNode ?? (node as Partial<ShadowRoot>).host;
+  return own(node).parentNode ?? (node as Partial<ShadowRoot>).host;
 }

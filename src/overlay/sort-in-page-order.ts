@@ -1,3 +1,5 @@
+import { own } from './own.ts';
+
 /**
  * Things sorted by where a node of each is drawn. A shadow root stands where its host does, and what is placed in a
  * slot where the slot is; a page without shadow roots is sorted by the browser's own comparison, which is fast.
@@ -24,7 +26,8 @@ function pathTo(node: Node): Node[] {
 }
 
 function around(node: Node): Node | null | undefined {
-  return (node as Partial<Element>).assignedSlot ?? node.parentNode ?? (node as Partial<ShadowRoot>).host;
+  const { assignedSlot, parentNode } = own(node as Element);
+  return assignedSlot ?? parentNode ?? (node as Partial<ShadowRoot>).host;
 }
 
 function comparePaths(a: readonly Node[], b: readonly Node[]): number {

@@ -1,5 +1,6 @@
-import { findEdge } from './find-edge.ts';
+import { type Edge, findEdge } from './find-edge.ts';
 import { isInsideUnread, isRead } from './is-read.ts';
+import { own } from './own.ts';
 
 /** Text that reads as one line of thought: nodes whose words may run over from one into the next. */
 export interface TextBlock {
@@ -30,33 +31,50 @@ export function* findTextBlocks(root: Node, onShadow: (root: ShadowRoot) => void
     if (isParted) parted.add(node);
     isParted = false;
   }
+  function* pass(edge: Edge): Generator<TextBlock> {
+    if (edge === 'line') yield* endLine();
+    isParted ||= edge === 'word';
+  }
   function* enter(element: Element): Generator<TextBlock> {
     const style = getComputedStyle(element);
     const edge = findEdge(element, style);
-    if (edge === 'line') yield* endLine();
-    isParted ||= edge === 'word';
+    yield* pass(edge);
     const read = isRead(element, style);
-    if (read !== 'none') yield* walk(element, read === 'all');
-    if (edge === 'line') yield* endLine();
-    isParted ||= edge === 'word';
+    if (read === 'none') yield* pass(edge);
+    else open(element, read === 'all', edge);
   }
-  function* walk(node: Node, showsText: boolean): Generator<TextBlock> {
+  function open(node: Node, showsText: boolean, edge: Edge): void {
     // A copy of the list, because the page may take children out while this waits for its turn.
-    for (const child of [...drawnChildren(node, onShadow)]) {
-      if (isText(child)) {
-        if (showsText) addText(child);
-      } else if (isElement(child) && child.isConnected) yield* enter(child);
-    }
+    opened.push({ children: [...drawnChildren(node, onShadow)].values(), showsText, edge });
   }
 
   if (isInsideUnread(root)) return;
+  // Not by recursion, since a page may be deeper than the stack.
+  const opened: Opened[] = [];
   if (isElement(root)) yield* enter(root);
-  else yield* walk(root, true);
+  else open(root, true, 'line');
+  for (let level = opened.at(-1); level; level = opened.at(-1)) {
+    const { value: child } = level.children.next();
+    if (!child) {
+      opened.pop();
+      yield* pass(level.edge);
+    } else if (isText(child)) {
+      if (level.showsText) addText(child);
+    } else if (isElement(child) && own(child).isConnected) yield* enter(child);
+  }
   yield* endLine();
 }
 
+/** An element that is being walked through. */
+interface Opened {
+  readonly children: Iterator<Node>;
+  readonly showsText: boolean;
+  readonly edge: Edge;
+}
+
 /** Children where they are drawn: a host draws its shadow root, a slot what is placed in it. */
-function drawnChildren(node: Node, onShadow: (root: ShadowRoot) => void): Iterable<Node> {
+function drawnChildren(given: Node, onShadow: (root: ShadowRoot) => void): Iterable<Node> {
+  const node = own(given);
   if (!isElement(node)) return node.childNodes;
   if (node.shadowRoot) {
     onShadow(node.shadowRoot);
@@ -67,9 +85,9 @@ function drawnChildren(node: Node, onShadow: (root: ShadowRoot) => void): Iterab
 }
 
 function isText(node: Node): node is Text {
-  return node.nodeType === 3;
+  return own(node).nodeType === 3;
 }
 
 function isElement(node: Node): node is Element {
-  return node.nodeType === 1;
+  return own(node).nodeType === 1;
 }

@@ -1,4 +1,5 @@
 import { lineAround } from './line-around.ts';
+import { own } from './own.ts';
 import type { ReadBlock } from './page-text.ts';
 
 /** How far beyond the view blocks are marked, in CSS pixels: all of most articles, a part of a book. */
@@ -44,8 +45,8 @@ export function watchNearness(onChange: (block: ReadBlock) => void, signal: Abor
       if (others) others.add(block);
       else {
         blocks.set(element, new Set([block]));
-        if (ALWAYS.has(element.tagName) || isNearNow(element)) near.add(element);
-        if (!ALWAYS.has(element.tagName)) observer.observe(element);
+        if (ALWAYS.has(own(element).tagName) || isNearNow(element)) near.add(element);
+        if (!ALWAYS.has(own(element).tagName)) observer.observe(element);
       }
     },
     remove(block) {
@@ -67,6 +68,6 @@ export function watchNearness(onChange: (block: ReadBlock) => void, signal: Abor
 }
 
 function isNearNow(element: Element): boolean {
-  const { top, bottom } = element.getBoundingClientRect();
+  const { top, bottom } = own(element).getBoundingClientRect();
   return bottom > -MARGIN && top < innerHeight + MARGIN;
 }

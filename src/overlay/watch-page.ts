@@ -2,6 +2,7 @@ import { findEdge } from './find-edge.ts';
 import { isRead } from './is-read.ts';
 import { lineAround } from './line-around.ts';
 import { createPatience } from './lose-patience.ts';
+import { own } from './own.ts';
 
 const WATCHED: MutationObserverInit = {
   subtree: true,
@@ -38,16 +39,16 @@ export function watchPage(onChange: (change: PageChange) => void, signal: AbortS
 
 /** New blocks are read by themselves; any other change touches the line of text it stands in. */
 function partsOf({ type, target, addedNodes, previousSibling, nextSibling }: MutationRecord): Node[] {
-  if (!target.isConnected) return [];
+  if (!own(target).isConnected) return [];
   const element = isElement(target) ? target : target.parentElement;
   if (element && isRead(element) === 'none') return type === 'attributes' ? [element] : [];
   if (type !== 'childList') return [lineAround(target)];
   const added = [...addedNodes].filter(
-    (node) => node.isConnected && !(isElement(node) && isRead(node) === 'none'),
+    (node) => own(node).isConnected && !(isElement(node) && isRead(node) === 'none'),
   );
   const lines = added.filter(isLine);
   const inLine = added.filter((node) => !isLine(node));
-  const touchesLine = inLine.some(({ textContent }) => /\S/.test(textContent ?? '')) || lines.length === 0;
+  const touchesLine = inLine.some((node) => /\S/.test(own(node).textContent ?? '')) || lines.length === 0;
   const splitsLine = isInLine(previousSibling) && isInLine(nextSibling);
   return splitsLine || (inLine.length > 0 && touchesLine) ? [lineAround(target)] : lines;
 }
@@ -64,5 +65,5 @@ function isLine(node: Node): boolean {
 }
 
 function isElement(node: Node): node is Element {
-  return node.nodeType === 1;
+  return own(node).nodeType === 1;
 }

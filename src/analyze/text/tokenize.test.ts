@@ -141,6 +141,7 @@ describe('what is left out', () => {
     ['a@b and c @ d', 'a [b] and [c] [d]'],
     ['⚓ ahoy 🦀', 'ahoy'],
     ['No. 7 is not. No more', '[No.] [7] is not no more'],
+    [`a ${'x'.repeat(130)}y quay`, `a [${'x'.repeat(130)}y] quay`],
   ])('%j', (text, expected) => {
     expect(keys(text)).toBe(expected);
   });
