@@ -1,6 +1,22 @@
 import { defineConfig } from 'wxt';
 import { settleZip } from './src/cli/settle-zip.ts';
 
+/**
+ * What the extension's own pages may load and ask for: what is in the package, nothing else. The editor of the desk writes its style sheet
+ * with this nonce (`desk/passage-editor.ts`).
+ */
+const POLICY = [
+  "default-src 'none'",
+  "script-src 'self'",
+  "worker-src 'self'",
+  "style-src 'self' 'nonce-wordreach'",
+  "img-src 'self' data: blob:",
+  "font-src 'self' data:",
+  "connect-src 'self'",
+  "base-uri 'none'",
+  "form-action 'none'",
+].join('; ');
+
 export default defineConfig({
   srcDir: '.',
   entrypointsDir: 'entrypoints',
@@ -18,6 +34,7 @@ export default defineConfig({
   },
   manifest: ({ browser, manifestVersion }) => ({
     name: 'Wordreach',
+    content_security_policy: manifestVersion === 2 ? POLICY : { extension_pages: POLICY },
     permissions: ['activeTab', 'contextMenus', 'scripting', 'storage'],
     options_ui: { page: 'groups.html', open_in_tab: true },
     action: { default_title: 'Check this page for your group' },

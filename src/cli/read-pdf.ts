@@ -20,6 +20,7 @@ export async function readPdf(bytes: Uint8Array, engine: Analyzer): Promise<Open
     disableFontFace: true,
     useWasm: false,
     enableXfa: false,
+    isEvalSupported: false,
   });
   try {
     const lines = dropRunningHeads(await readPages(await task.promise)).flat();

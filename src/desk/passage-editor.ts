@@ -21,6 +21,9 @@ import { findLongSentences } from '../passage/find-sentences.ts';
 import { readLine } from '../passage/passage-lines.ts';
 import type { ShadedLine, ShadedWord } from '../passage/shade-line.ts';
 
+/** What the policy of the extension's pages (wxt.config.ts) lets a style sheet of the library stand with. */
+const NONCE = 'wordreach';
+
 /** A word in the passage, by its place in the whole text. */
 export interface PassageWord {
   readonly from: number;
@@ -104,6 +107,7 @@ export function createPassageEditor(options: PassageEditorOptions): PassageEdito
           ...historyKeymap,
           ...defaultKeymap,
         ]),
+        EditorView.cspNonce.of(NONCE),
         EditorView.lineWrapping,
         EditorView.contentAttributes.of({
           'aria-label': label,

@@ -44,6 +44,7 @@ async function readWith(worker: PDFWorker, data: Uint8Array, name: string): Prom
     disableFontFace: true,
     useWasm: false,
     enableXfa: false,
+    isEvalSupported: false,
   }).promise;
   if (pdf.numPages > MOST_PAGES)
     throw new FileFault(

@@ -38,7 +38,7 @@ export function GroupsPage() {
       )}
       <footer class="quiet">
         Everything here stays in this browser unless you share it. Your school’s programme and your own
-        judgement come first.
+        judgement come first. <a href="privacy.html">Privacy</a>
       </footer>
       <UndoButton />
       <FaultNote kind={StorageFault} />

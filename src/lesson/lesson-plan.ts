@@ -88,18 +88,22 @@ function isBlock(value: unknown): value is LessonBlock {
   return (
     typeof id === 'string' &&
     typeof title === 'string' &&
-    /^(table|words|lines|chain)$/.test(String(layout)) &&
+    isOneOf(layout, ['table', 'words', 'lines', 'chain']) &&
     isListOf(
       columns,
       (column) =>
         isRecord(column) &&
         typeof column.head === 'string' &&
-        /^(both|key|blank)$/.test(String(column.shows)),
+        isOneOf(column.shows, ['both', 'key', 'blank']),
     ) &&
     columns.length > 0 &&
     isListOf(rows, (row) => isListOf(row, (cell) => typeof cell === 'string')) &&
     (note === undefined || typeof note === 'string')
   );
+}
+
+function isOneOf(value: unknown, names: readonly string[]): boolean {
+  return typeof value === 'string' && names.includes(value);
 }
 
 function isListOf(value: unknown, holds: (item: unknown) => boolean): value is readonly unknown[] {

@@ -73,7 +73,9 @@ export function matchTokens(text: string): RawToken[] {
       continue;
     }
     const run = text.slice(start, end);
-    const whole = isWord(run) ? endOfAbbreviation(text, run, end) : end;
+    const abbreviated = isWord(run) ? endOfAbbreviation(text, run, end) : end;
+    // The stops of an abbreviation do not reach into an address: r.https://tarnquay.example.
+    const whole = Math.min(abbreviated, address?.start ?? abbreviated);
     if (whole > 0) tokens.push({ start, end: whole, kind: 'skipped', isPlain: false });
     else if (ownsApostrophe(text, start, end))
       tokens.push({ start, end: end + 1, kind: 'word', isPlain: false });

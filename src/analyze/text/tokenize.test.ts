@@ -121,6 +121,7 @@ describe('what is left out', () => {
     ['visit https://tarnquay.example.', 'visit [https://tarnquay.example]'],
     ['mail ines@quay.example today', 'mail [ines@quay.example] today'],
     ["mail o'brien@quay.example", "mail [o'brien@quay.example]"],
+    ['see r.https://quay.example/net', 'see [r.] [https://quay.example/net]'],
     ['#marigold and @quay', '[#marigold] and [@quay]'],
     ['the U.S. coast, e.g. here', 'the [U.S.] coast [e.g.] here'],
     ['on TV', 'on [TV]'],
