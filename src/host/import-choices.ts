@@ -1,5 +1,6 @@
 import type { ItemChoice } from '../analyze/index.ts';
 import { browser } from './browser.ts';
+import { createTurns } from './create-turns.ts';
 import { storeItem } from './store-item.ts';
 
 const KEY = 'import-choices';
@@ -16,15 +17,13 @@ export async function loadImportChoices(): Promise<ImportChoices> {
 
 /** Keeps a choice for the next time; null forgets it. */
 export function keepImportChoice(key: string, choice: ItemChoice | null): Promise<void> {
-  const done = last.then(async () => {
+  return inTurn(async () => {
     const { [key]: _, ...others } = await loadImportChoices();
     const choices = choice === null ? others : { ...others, [key]: choice };
     await storeItem(KEY, choices);
   });
-  last = done.catch(() => undefined);
-  return done;
 }
-let last: Promise<void> = Promise.resolve();
+const inTurn = createTurns();
 
 function isChoice(value: unknown): value is ItemChoice {
   if (Array.isArray(value)) return value.every((id) => typeof id === 'string');

@@ -1,6 +1,7 @@
 import { parseSequence } from '../analyze/index.ts';
 import type { Sequence } from '../analyze/types.ts';
 import { browser } from './browser.ts';
+import { createTurns } from './create-turns.ts';
 import { byName, sortReadable } from './groups-store.ts';
 import { loadSchoolPreset } from './school-preset.ts';
 import { sequences as starters } from './sequences.ts';
@@ -54,15 +55,13 @@ export function listSequences({ own, starters }: Sequences): readonly Sequence[]
 export function changeSequences(
   change: (own: Readonly<Record<string, Sequence>>) => Readonly<Record<string, Sequence>>,
 ): Promise<void> {
-  const done = last.then(async () => {
+  return inTurn(async () => {
     const { own, unread } = await loadSequences();
     const stored = { version: VERSION, sequences: { ...unread, ...change(own) } };
     await storeItem(SEQUENCES_KEY, stored);
   });
-  last = done.catch(() => undefined);
-  return done;
 }
-let last: Promise<void> = Promise.resolve();
+const inTurn = createTurns();
 
 /** Calls back with the sequences each time they change, until aborted. */
 export function watchSequences(onChange: (sequences: Sequences) => void, signal: AbortSignal): void {

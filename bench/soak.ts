@@ -1,0 +1,134 @@
+import { readFileSync } from 'node:fs';
+import { createServer } from 'node:http';
+import type { AddressInfo } from 'node:net';
+import type { CDPSession, Page, Worker } from 'playwright-core';
+import { findChromium } from '../src/cli/find-chromium.ts';
+import { launchExtension } from '../src/cli/launch-extension.ts';
+
+/** How much use is made of it: about an hour of a teacher's day, without the pauses. */
+const VISITS = Number(process.env.VISITS ?? 500);
+const CHANGES = Number(process.env.CHANGES ?? 5000);
+/** What comes before is warming up: tables are loaded, words remembered. */
+const WARM = 0.2;
+
+/**
+ * Uses the extension for long in a real Chromium and prints what is left of it in memory: the page's after changes of the group while it
+ * is shaded, the background's after visits and changes. Each once all that can be thrown away is.
+ */
+const story = readFileSync(new URL('../public/story/index.html', import.meta.url), 'utf8');
+const server = createServer((_request, response) =>
+  response.setHeader('content-type', 'text/html; charset=utf-8').end(story),
+);
+await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve));
+const address = `http://127.0.0.1:${(server.address() as AddressInfo).port}`;
+const browser = await launchExtension({ executable: findChromium(), headless: true, sealed: true });
+const worker = browser.context.serviceWorkers()[0]!;
+
+const control = await browser.context.browser()!.newBrowserCDPSession();
+const page = await browser.context.newPage();
+const session = await browser.context.newCDPSession(page);
+await page.goto(address);
+await shade(page);
+
+const visits = await watchGrowth(VISITS, async (n) => {
+  await page.goto(`${address}/${n}`);
+  await shade(page);
+});
+print('page visits', VISITS, visits);
+const changes = await watchGrowth(CHANGES, async (n) => {
+  await changeGroup(worker, n);
+  if (n % 20 === 0) await page.waitForFunction(() => (CSS.highlights.get('wr-1')?.size ?? 0) > 0);
+});
+print('changes of the group', CHANGES, changes);
+await browser.close();
+server.close();
+
+async function shade(page: Page): Promise<void> {
+  await browser.press(page);
+  await page.waitForFunction(() => (CSS.highlights.get('wr-1')?.size ?? 0) > 0);
+}
+
+/** Puts the group one step on, and after its last step back to the first. */
+async function changeGroup(worker: Worker, n: number): Promise<void> {
+  await worker.evaluate(
+    async (step) => {
+      const { groups = null } = await chrome.storage.local.get<{
+        groups?: { chosen: string; groups: object };
+      }>('groups');
+      const group = {
+        name: 'Herons',
+        sequence: 'steady-steps',
+        step,
+        alsoTaught: [],
+        notYet: [],
+        bySight: [],
+        names: [],
+      };
+      await chrome.storage.local.set({
+        groups: { version: 1, ...groups, chosen: 'herons', groups: { herons: group } },
+      });
+    },
+    (n % 40) + 1,
+  );
+}
+
+interface Memory {
+  readonly page: number;
+  readonly nodes: number;
+  readonly background: number;
+}
+
+async function watchGrowth(times: number, work: (n: number) => Promise<void>): Promise<[Memory, Memory]> {
+  const warm = Math.ceil(times * WARM);
+  for (let n = 0; n < warm; n++) await work(n);
+  const early = await measure(session);
+  for (let n = warm; n < times; n++) await work(n);
+  return [early, await measure(session)];
+}
+
+async function measure(session: CDPSession): Promise<Memory> {
+  await session.send('HeapProfiler.enable');
+  for (let n = 0; n < 3; n++) await session.send('HeapProfiler.collectGarbage');
+  const { nodes } = await session.send('Memory.getDOMCounters');
+  const { usedSize } = await session.send('Runtime.getHeapUsage');
+  const background = await measureBackground();
+  return { page: usedSize, nodes, background };
+}
+
+/** The background is no page: it is asked by way of the browser. */
+async function measureBackground(): Promise<number> {
+  const { targetInfos } = await control.send('Target.getTargets');
+  const target = targetInfos.find(({ type, url }) => type === 'service_worker' && url === worker.url())!;
+  const { sessionId } = await control.send('Target.attachToTarget', {
+    targetId: target.targetId,
+    flatten: false,
+  });
+  let id = 0;
+  const ask = (method: string): Promise<{ usedSize: number }> => {
+    const mine = ++id;
+    return new Promise((resolve) => {
+      const hear = (event: { sessionId: string; message: string }): void => {
+        const answer = JSON.parse(event.message) as { id: number; result: { usedSize: number } };
+        if (event.sessionId !== sessionId || answer.id !== mine) return;
+        control.off('Target.receivedMessageFromTarget', hear);
+        resolve(answer.result);
+      };
+      control.on('Target.receivedMessageFromTarget', hear);
+      void control.send('Target.sendMessageToTarget', {
+        sessionId,
+        message: JSON.stringify({ id: mine, method }),
+      });
+    });
+  };
+  for (let n = 0; n < 3; n++) await ask('HeapProfiler.collectGarbage');
+  const { usedSize } = await ask('Runtime.getHeapUsage');
+  await control.send('Target.detachFromTarget', { sessionId });
+  return usedSize;
+}
+
+function print(what: string, times: number, [early, late]: [Memory, Memory]): void {
+  const mb = (bytes: number): string => `${(bytes / 1e6).toFixed(1)} MB`;
+  process.stdout.write(
+    `${times} ${what}: page ${mb(early.page)} -> ${mb(late.page)}, nodes ${early.nodes} -> ${late.nodes}, background ${mb(early.background)} -> ${mb(late.background)}\n`,
+  );
+}

@@ -1,0 +1,246 @@
+import { readFileSync } from 'node:fs';
+import type { CDPSession, Page } from 'playwright-core';
+import { afterAll, beforeAll, beforeEach, expect, test } from 'vitest';
+import { builtExtension } from '../../src/cli/launch-extension.ts';
+import { startBrowser, type TestBrowser } from './browser.ts';
+
+const story = readFileSync(new URL('../../public/story/index.html', import.meta.url), 'utf8');
+
+/** The groups as they lie in storage, as far as it is looked at here. */
+interface Stored {
+  chosen: string;
+  groups: Record<string, { names: string[]; alsoTaught: string[] }>;
+}
+
+let browser: TestBrowser;
+/** What any page complained of. */
+let said: string[];
+
+beforeAll(async () => {
+  browser = await startBrowser();
+});
+afterAll(() => browser?.close());
+beforeEach(async () => {
+  for (const open of browser.context.pages().slice(1)) await open.close();
+  said = [];
+  const view = await openOwn('groups.html');
+  await view.evaluate(async () => {
+    await chrome.storage.local.clear();
+    for (const { name } of await indexedDB.databases())
+      await new Promise((gone) => {
+        indexedDB.deleteDatabase(name!).onsuccess = gone;
+      });
+  });
+  await view.close();
+});
+
+function listen(page: Page): Page {
+  page.on('pageerror', ({ message }) => said.push(message));
+  page.on(
+    'console',
+    (message) =>
+      message.type() === 'error' && !/favicon|404/.test(message.text()) && said.push(message.text()),
+  );
+  return page;
+}
+
+async function openOwn(path: string): Promise<Page> {
+  const page = listen(await browser.context.newPage());
+  await page.goto(`chrome-extension://${browser.id}/${path}`);
+  return page;
+}
+
+async function openStory(name = 'story.html'): Promise<Page> {
+  return listen(await browser.open(browser.serve(name, story)));
+}
+
+const marks = (page: Page) => page.evaluate(() => CSS.highlights.get('wr-1')?.size ?? 0);
+const shaded = (page: Page) =>
+  page.waitForFunction(() => (CSS.highlights.get('wr-1')?.size ?? 0) > 0, null, { timeout: 20_000 });
+
+/** Stops the background as the browser does when it likes. */
+async function stopBackground(): Promise<void> {
+  const view = await browser.context.newPage();
+  const session: CDPSession = await browser.context.newCDPSession(view);
+  await session.send('ServiceWorker.enable');
+  await session.send('ServiceWorker.stopAllWorkers');
+  await view.close();
+}
+
+test('a background that is stopped before it answers, and again in mid-answer, loses nothing', async () => {
+  const page = await openStory();
+  await stopBackground();
+  await browser.press(page);
+  await stopBackground();
+  await shaded(page);
+  const panel = await browser.openPanel(page);
+  await panel.waitForSelector('.reach');
+  const before = await marks(page);
+  for (let n = 0; n < 5; n++) {
+    await stopBackground();
+    const option = panel.getByRole('listitem').getByRole('checkbox').first();
+    await option.click();
+    await expect.poll(() => marks(page), { timeout: 15_000 }).toBeLessThan(before);
+    await stopBackground();
+    await panel.getByRole('region', { name: 'Also taught' }).getByRole('checkbox').first().click();
+    await expect.poll(() => marks(page), { timeout: 15_000 }).toBe(before);
+  }
+  expect(said).toEqual([]);
+});
+
+test('a group changed while the background is stopped over and over is kept, each change of it', async () => {
+  const view = await openOwn('groups.html');
+  const kept = await view.evaluate(async () => {
+    const names = Array.from({ length: 20 }, (_, n) => `Odd${n}`);
+    for (const word of names) {
+      for (let tries = 0; tries < 20; tries++) {
+        const reply = await chrome.runtime
+          .sendMessage({ to: 'background', ask: 'act', given: { do: 'name', word } })
+          .catch(() => null);
+        if (reply && 'done' in reply) break;
+      }
+    }
+    const { groups } = await chrome.storage.local.get<{ groups: Stored }>('groups');
+    return groups.groups[groups.chosen]!.names.filter((name: string) => /^Odd\d/.test(name)).length;
+  });
+  expect(kept).toBe(20);
+});
+
+test('an extension that is loaded anew leaves no stale marks, no errors, and shades at the next press', async () => {
+  const page = await openStory();
+  await browser.press(page);
+  await shaded(page);
+  const session = await browser.context.browser()!.newBrowserCDPSession();
+  const loaded = browser.context.waitForEvent('serviceworker');
+  await session.send('Extensions.loadUnpacked' as never, { path: builtExtension } as never);
+  const background = await loaded;
+  await expect.poll(() => background.evaluate(() => chrome.action.onClicked.hasListeners())).toBe(true);
+  // The page changes and the reader moves, as on any day: the old shading finds that nobody answers.
+  await page.evaluate(() => document.querySelector('p')!.append(' A harpoon glistened.'));
+  await page.mouse.move(200, 200);
+  await expect.poll(() => page.evaluate(() => CSS.highlights.size), { timeout: 10_000 }).toBe(0);
+  expect(await page.evaluate(() => document.adoptedStyleSheets.length)).toBe(0);
+  await browser.press(page);
+  await shaded(page);
+  expect(said).toEqual([]);
+});
+
+test('a full storage says so, and what was there before is unchanged', async () => {
+  const view = await openOwn('groups.html');
+  await view.evaluate(async () => {
+    const room = chrome.storage.local.QUOTA_BYTES - (await chrome.storage.local.getBytesInUse());
+    await chrome.storage.local.set({ filler: 'x'.repeat(room - 200) });
+  });
+  const panelPage = await openStory();
+  await browser.press(panelPage);
+  await shaded(panelPage);
+  const before = await marks(panelPage);
+  const panel = await browser.openPanel(panelPage);
+  listen(panel);
+  await panel.waitForSelector('.reach');
+  await panel.getByRole('listitem').getByRole('checkbox').first().click();
+  await panel.getByText('the browser’s room for Wordreach is full').waitFor();
+  expect(await marks(panelPage)).toBe(before);
+  expect(said).toEqual([]);
+});
+
+/** A database of a newer version, as a newer Wordreach would leave it. */
+function openNewer(page: Page, name: string): Promise<void> {
+  return page.evaluate(
+    (name) =>
+      new Promise((done, failed) => {
+        const opening = indexedDB.open(name, 99);
+        opening.onsuccess = () => {
+          opening.result.close();
+          done();
+        };
+        opening.onerror = failed;
+      }),
+    name,
+  );
+}
+
+test.each([
+  ['desk', 'desk.html'],
+  ['shelf', 'shelf.html'],
+])('a database of the %s that cannot be opened is told in a sentence', async (name, path) => {
+  const other = await openOwn('groups.html');
+  await openNewer(other, name);
+  const view = await openOwn(path);
+  await view
+    .getByText(/could not (?:store|read or store) it/)
+    .first()
+    .waitFor({ timeout: 10_000 });
+  expect(said).toEqual([]);
+});
+
+test.each([
+  ['desk', 'desk.html', 'passages'],
+  ['shelf', 'shelf.html', 'texts'],
+])('an entry of the %s that is garbled does not keep the others away', async (name, path, store) => {
+  const first = await openOwn(path);
+  await first.waitForFunction(
+    async (name) => (await indexedDB.databases()).some((one) => one.name === name),
+    name,
+  );
+  await first.evaluate(
+    ([name, store]) =>
+      new Promise((done, failed) => {
+        const opening = indexedDB.open(name!);
+        opening.onerror = failed;
+        opening.onsuccess = () => {
+          const change = opening.result.transaction(store!, 'readwrite');
+          change.objectStore(store!).put({ id: 'garbled', title: 7, words: null });
+          change.oncomplete = () => {
+            opening.result.close();
+            done(null);
+          };
+        };
+      }),
+    [name, store],
+  );
+  await first.reload();
+  await first.getByRole('main').waitFor();
+  await expect.poll(async () => (await first.getByRole('main').textContent())?.length).toBeGreaterThan(50);
+  expect(said).toEqual([]);
+});
+
+test('two windows that change one group at once lose neither change', async () => {
+  const page = await openStory();
+  await browser.press(page);
+  await shaded(page);
+  const [one, other] = [await browser.openPanel(page), await browser.openPanel(page)];
+  await one.waitForSelector('.reach');
+  await other.waitForSelector('.reach');
+  const box = (panel: Page, n: number) => panel.getByRole('listitem').getByRole('checkbox').nth(n);
+  await Promise.all([
+    one.evaluate(() => document.querySelectorAll<HTMLElement>('li input[type=checkbox]')[0]!.click()),
+    other.evaluate(() => document.querySelectorAll<HTMLElement>('li input[type=checkbox]')[1]!.click()),
+  ]);
+  await box(one, 0).waitFor();
+  const taught = () =>
+    one.evaluate(async () => {
+      const { groups } = await chrome.storage.local.get<{ groups?: Stored }>('groups');
+      return groups ? groups.groups[groups.chosen]!.alsoTaught.length : 0;
+    });
+  await expect.poll(taught).toBe(2);
+});
+
+test('fifty pages shaded at once are all shaded, and a page closed meanwhile harms no other', async () => {
+  const pages: Page[] = [];
+  for (let n = 0; n < 50; n++) pages.push(await openStory(`story-${n}.html`));
+  for (const [n, page] of pages.entries()) {
+    await browser.press(page);
+    if (n % 10 === 9) await page.close();
+  }
+  const open = pages.filter((page) => !page.isClosed());
+  expect(open.length).toBe(45);
+  const counts: number[] = [];
+  for (const page of open) {
+    await page.bringToFront();
+    await shaded(page);
+    counts.push(await marks(page));
+  }
+  expect(Math.min(...counts)).toBeGreaterThan(10);
+  expect(said).toEqual([]);
+}, 120_000);
