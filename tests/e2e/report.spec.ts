@@ -86,9 +86,12 @@ describe('the report on a page', () => {
     expect(await report.locator('.report-standing').first().textContent()).toContain('light');
     await expectSound(report);
 
-    const { x, y, width } = (await report.locator('.climb-plot').boundingBox())!;
-    await report.mouse.move(x + (width * 37) / 75, y + 100);
-    const read = (await report.locator('.climb-readout').textContent())!;
+    const plot = report.locator('.climb-plot');
+    const { width } = (await plot.boundingBox())!;
+    await plot.hover({ position: { x: (width * 37) / 75, y: 100 } });
+    const readout = report.locator('.climb-readout');
+    await readout.getByText('Step 37').waitFor();
+    const read = (await readout.textContent())!;
     expect(read).toMatch(/^Step 37, Two closed syllables: napkin, rabbit: Herons \d+\.\d%, opens \d+ words$/);
     expect(read).toContain((await rowsOf(report))[37]![2]!);
   });
