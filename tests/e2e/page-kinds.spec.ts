@@ -91,7 +91,16 @@ function plain(letters: string): string {
 /** Goes from word to word as a reader does, once around the page. */
 function placesInPage() {
   const { finder } = wordreachTest.overlay;
-  const marked = new Set(CSS.highlights.get('wr-1') as unknown as Set<StaticRange>);
+  // By what they hold: a place makes its ranges anew each time it is asked.
+  const marked = new Map<Node, Set<string>>();
+  let marks = 0;
+  for (const { startContainer, startOffset, endOffset } of CSS.highlights.get(
+    'wr-1',
+  ) as unknown as Set<StaticRange>) {
+    const spans = marked.get(startContainer) ?? new Set();
+    marked.set(startContainer, spans.add(`${startOffset} ${endOffset}`));
+    marks++;
+  }
   const places: { key: string; letters: string; ranges: number; isMarked: boolean }[] = [];
   scrollTo(0, 0);
   const first = finder.next(null, 1, () => true);
@@ -103,10 +112,12 @@ function placesInPage() {
       key: place.key,
       letters: pieces.join(''),
       ranges: pieces.length,
-      isMarked: place.ranges.every((range) => marked.has(range)),
+      isMarked: place.ranges.every(({ startContainer, startOffset, endOffset }) =>
+        marked.get(startContainer)?.has(`${startOffset} ${endOffset}`),
+      ),
     });
     place = finder.next(place, 1, () => true);
     if (place === first) break;
   }
-  return { places, marks: marked.size };
+  return { places, marks };
 }
