@@ -1,7 +1,7 @@
 import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { splitKey } from '../analyze/index.ts';
 import type { PatternId, Standing } from '../analyze/types.ts';
-import { patternLabel } from '../ui/pattern-label.ts';
+import { patternLabel } from '../marks/pattern-label.ts';
 import { MarkedWord, ReadingsView } from '../ui/reading-view.tsx';
 import { standingSentence } from '../ui/standing-sentence.ts';
 import type { CardAction, CardContent, CardSources, CardSwap, CardWord } from './card-sources.ts';

@@ -1,4 +1,4 @@
-import { patternLabel } from '../ui/pattern-label.ts';
+import { patternLabel } from '../marks/pattern-label.ts';
 import { AS_FOUND, type VersionFigures } from './use-versions.ts';
 
 interface VersionsTableProps {

@@ -1,6 +1,6 @@
 import { type Analyzer, catalogue, compileGroup, createJudge, parseGroup } from '../analyze/index.ts';
 import type { Pattern, PatternId, Sequence } from '../analyze/types.ts';
-import { patternLabel } from '../ui/pattern-label.ts';
+import { patternLabel } from '../marks/pattern-label.ts';
 import { teachable } from './search-patterns.ts';
 
 /** Something in a sequence the teacher may want to look at. `step` counts from 0. */

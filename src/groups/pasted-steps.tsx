@@ -6,7 +6,7 @@ import {
   type ItemChoice,
   type ItemStatus,
 } from '../analyze/index.ts';
-import { patternLabel } from '../ui/pattern-label.ts';
+import { patternLabel } from '../marks/pattern-label.ts';
 import { SettleItem } from './settle-item.tsx';
 
 const SAYS: Readonly<Record<ItemStatus, string>> = {

@@ -1,6 +1,6 @@
 import { useId, useState } from 'preact/hooks';
 import type { PatternId } from '../analyze/types.ts';
-import { patternLabel } from '../ui/pattern-label.ts';
+import { patternLabel } from '../marks/pattern-label.ts';
 import './pattern-picker.css';
 import { searchPatterns } from './search-patterns.ts';
 

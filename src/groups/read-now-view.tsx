@@ -2,7 +2,7 @@ import { useMemo, useState } from 'preact/hooks';
 import type { Group } from '../analyze/types.ts';
 import { groupOn, today, withinSequence } from '../host/move-group.ts';
 import { findSequence, type Sequences } from '../host/sequences-store.ts';
-import { patternLabel } from '../ui/pattern-label.ts';
+import { patternLabel } from '../marks/pattern-label.ts';
 import './read-now.css';
 import { readNow, taughtBySteps } from './read-now.ts';
 import type { EngineState } from './use-engine.ts';

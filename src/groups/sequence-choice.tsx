@@ -1,6 +1,6 @@
 import type { Group, Sequence, SequenceStep } from '../analyze/types.ts';
 import { findSequence, type Sequences } from '../host/sequences-store.ts';
-import { patternLabel } from '../ui/pattern-label.ts';
+import { patternLabel } from '../marks/pattern-label.ts';
 import { addressOf } from './use-route.ts';
 
 interface SequenceChoiceProps {

@@ -1,5 +1,5 @@
 import type { ImportedItem, ItemChoice } from '../analyze/index.ts';
-import { patternLabel } from '../ui/pattern-label.ts';
+import { patternLabel } from '../marks/pattern-label.ts';
 import { PatternPicker } from './pattern-picker.tsx';
 
 interface SettleItemProps {

@@ -1,5 +1,5 @@
 import type { SequenceStep } from '../analyze/types.ts';
-import { patternLabel } from '../ui/pattern-label.ts';
+import { patternLabel } from '../marks/pattern-label.ts';
 
 interface StepRowProps {
   readonly step: SequenceStep;

@@ -2,17 +2,18 @@ import { useEffect, useState } from 'preact/hooks';
 import { StorageFault } from '../host/store-item.ts';
 import { FaultNote } from '../ui/fault-note.tsx';
 import { Masthead } from '../ui/masthead.tsx';
+import { useLoaded } from '../ui/use-loaded.ts';
 import '../ui/page.css';
 import '../ui/wide-page.css';
 import { readAddress } from './lesson-address.ts';
 import './lesson.css';
 import { LessonView } from './lesson-view.tsx';
-import { useStored, useTools } from './use-lesson.ts';
+import { loadTools, useStored } from './use-lesson.ts';
 
 /** The page on which a day's lesson is put together for a group, around a passage or without one. */
 export function LessonPage() {
   const stored = useStored();
-  const tools = useTools();
+  const tools = useLoaded(loadTools);
   const [{ group, passage }, setNamed] = useState(readAddress);
   useEffect(() => {
     const controller = new AbortController();

@@ -1,7 +1,7 @@
 import { useMemo } from 'preact/hooks';
 import type { Passage } from '../host/passages-store.ts';
 import { decide, makePart, parts, planOf, renew } from '../lesson/index.ts';
-import { patternLabel } from '../ui/pattern-label.ts';
+import { patternLabel } from '../marks/pattern-label.ts';
 import { openLesson } from './lesson-address.ts';
 import { LessonOut } from './out/lesson-out.tsx';
 import { PartView } from './part-view.tsx';

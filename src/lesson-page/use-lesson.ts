@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useState } from 'preact/hooks';
+import { useEffect, useMemo } from 'preact/hooks';
 import { type Analyzer, compileGroup, createJudge } from '../analyze/index.ts';
 import type { Group } from '../analyze/types.ts';
 import { type Groups, loadGroups, watchGroups } from '../host/groups-store.ts';
@@ -17,6 +17,7 @@ import {
 } from '../lesson/index.ts';
 import { versionFor } from '../passage/versions.ts';
 import { judgeWithStoryWords } from '../passage/with-story-words.ts';
+import { useWatched } from '../ui/use-watched.ts';
 
 /** What a lesson can be made for, kept up to date; null until all is read. */
 export interface LessonShelf {
@@ -25,63 +26,40 @@ export interface LessonShelf {
   readonly passages: readonly Passage[];
 }
 
-/** What the package gives for making lessons; `failed` when it cannot be read. */
+/** What the package gives for making lessons. */
 export interface LessonTools {
   readonly engine: Analyzer;
   readonly bank: WordBank;
   readonly knownTo: ReturnType<typeof createKnownWords>;
 }
 
-/** Groups, sequences and passages. */
+// A lesson without a passage needs no database.
+const loadFound = (): Promise<readonly Passage[]> => loadPassages().catch(() => []);
+const watchFound = (onChange: (passages: readonly Passage[]) => void, signal: AbortSignal): void =>
+  watchPassages(() => void loadFound().then(onChange), signal);
+
+/** Groups, sequences and passages. Lessons of what was deleted are forgotten once all is read. */
 export function useStored(): LessonShelf | null {
-  const [groups, setGroups] = useState<Groups | null>(null);
-  const [sequences, setSequences] = useState<Sequences | null>(null);
-  const [passages, setPassages] = useState<readonly Passage[] | null>(null);
+  const groups = useWatched(loadGroups, watchGroups);
+  const sequences = useWatched(loadSequences, watchSequences);
+  const passages = useWatched(loadFound, watchFound);
+  const isRead = groups !== null && passages !== null;
   useEffect(() => {
-    const controller = new AbortController();
-    const { signal } = controller;
-    const list = (): Promise<readonly Passage[]> =>
-      // A lesson without a passage needs no database.
-      loadPassages()
-        .catch(() => [])
-        .then((found) => {
-          setPassages(found);
-          return found;
-        });
-    watchGroups(setGroups, signal);
-    watchSequences(setSequences, signal);
-    watchPassages(() => void list(), signal);
-    void loadSequences().then((loaded) => setSequences((known) => known ?? loaded));
-    void Promise.all([loadGroups(), list()]).then(([loaded, found]) => {
-      setGroups((known) => known ?? loaded);
-      return forgetLessons(
-        ({ group, passage }) =>
-          (group in loaded.groups || group in loaded.unread) &&
-          (passage === null || found.length === 0 || found.some(({ id }) => id === passage)),
-      );
-    });
-    return () => controller.abort();
-  }, []);
+    if (!groups || !passages) return;
+    void forgetLessons(
+      ({ group, passage }) =>
+        (group in groups.groups || group in groups.unread) &&
+        (passage === null || passages.length === 0 || passages.some(({ id }) => id === passage)),
+    );
+  }, [isRead]);
   return groups && sequences && passages && { groups, sequences, passages };
 }
 
-/** The analyser and the words, loaded once for the page. */
-export function useTools(): LessonTools | 'failed' | null {
-  const [tools, setTools] = useState<LessonTools | 'failed' | null>(null);
-  useEffect(() => {
-    let current = true;
-    Promise.all([loadEngine(), loadWordBank()]).then(
-      ([loaded, bank]) => {
-        const engine = rememberAnalyses(loaded);
-        if (current) setTools({ engine, bank, knownTo: createKnownWords(bank, engine) });
-      },
-      () => current && setTools('failed'),
-    );
-    return () => {
-      current = false;
-    };
-  }, []);
-  return tools;
+/** The analyser and the words. Rejects when the package cannot be read. */
+export async function loadTools(): Promise<LessonTools> {
+  const [loaded, bank] = await Promise.all([loadEngine(), loadWordBank()]);
+  const engine = rememberAnalyses(loaded);
+  return { engine, bank, knownTo: createKnownWords(bank, engine) };
 }
 
 /** What the parts of a lesson are made from. */

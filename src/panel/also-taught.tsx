@@ -1,4 +1,4 @@
-import { patternLabel } from '../ui/pattern-label.ts';
+import { patternLabel } from '../marks/pattern-label.ts';
 import { useKeptFocus } from '../ui/use-kept-focus.ts';
 
 /** Patterns ticked as taught out of order, which can be taken back. */

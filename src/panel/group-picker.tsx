@@ -3,8 +3,8 @@ import type { SequenceStep } from '../analyze/types.ts';
 import { changeChosen, changeGroups, chosenGroup, type Groups } from '../host/groups-store.ts';
 import { moveGroup, today } from '../host/move-group.ts';
 import { findSequence, type Sequences } from '../host/sequences-store.ts';
+import { patternLabel } from '../marks/pattern-label.ts';
 import { GroupOptionsView } from '../ui/group-options.tsx';
-import { patternLabel } from '../ui/pattern-label.ts';
 
 /** Chooses the group, and the step it has reached in its sequence. */
 export function GroupPicker({ groups, sequences }: { groups: Groups; sequences: Sequences }) {

@@ -1,5 +1,5 @@
 import type { WordExplanation } from '../host/messages.ts';
-import { patternLabel } from '../ui/pattern-label.ts';
+import { patternLabel } from '../marks/pattern-label.ts';
 import { MarkedWord, ReadingsView } from '../ui/reading-view.tsx';
 import { standingSentence } from '../ui/standing-sentence.ts';
 import '../ui/reading-view.css';

@@ -1,6 +1,6 @@
 import type { CompiledGroup } from '../analyze/index.ts';
 import type { Gap } from '../analyze/types.ts';
-import { patternLabel } from '../ui/pattern-label.ts';
+import { patternLabel } from '../marks/pattern-label.ts';
 
 /** What the group lacks for this text: when its sequence teaches it, what it opens, and in which words it stands. */
 export function GapList({ gaps, group }: { gaps: readonly Gap[]; group: CompiledGroup }) {

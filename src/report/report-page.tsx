@@ -1,23 +1,24 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { type Groups, loadGroups, watchGroups } from '../host/groups-store.ts';
+import { loadEngine } from '../host/load-engine.ts';
 import { loadSequences, watchSequences } from '../host/sequences-store.ts';
 import { nameFile } from '../print/name-file.ts';
 import { Masthead } from '../ui/masthead.tsx';
 import { saveFile } from '../ui/save-file.ts';
+import { useLoaded } from '../ui/use-loaded.ts';
 import { useWatched } from '../ui/use-watched.ts';
 import '../ui/page.css';
 import '../ui/wide-page.css';
 import './report.css';
 import type { ReportText } from './report-text.ts';
 import { ReportView } from './report-view.tsx';
-import { useEngine } from './use-engine.ts';
 import { useReportText } from './use-report-text.ts';
 import { writeReport } from './write-report.ts';
 
 /** The page that says everything of one text for one group: reach, climb, gaps, words, settings. */
 export function ReportPage() {
   const text = useReportText();
-  const engine = useEngine();
+  const engine = useLoaded(loadEngine);
   const groups = useWatched(loadGroups, watchGroups);
   const sequences = useWatched(loadSequences, watchSequences);
   const [chosen, setChosen] = useState<string | null>(null);

@@ -1,7 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import type { Group, Sequence } from '../analyze/types.ts';
+import { patternLabel } from '../marks/pattern-label.ts';
 import { describeOptions } from '../ui/describe-options.ts';
-import { patternLabel } from '../ui/pattern-label.ts';
 import { stepTitle } from '../ui/step-title.ts';
 
 interface SettingsListProps {

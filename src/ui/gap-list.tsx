@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
 import type { Gap, PatternId } from '../analyze/types.ts';
-import { patternLabel } from './pattern-label.ts';
+import { patternLabel } from '../marks/pattern-label.ts';
 import './gap-list.css';
 import { useKeptFocus } from './use-kept-focus.ts';
 import { WordButtons, type WordLinks } from './word-buttons.tsx';

@@ -1,9 +1,9 @@
 import type { PatternId, Reading, WordAnalysis } from '../analyze/types.ts';
 import { markWord } from '../marks/mark-word.ts';
+import { keyWord, patternLabel } from '../marks/pattern-label.ts';
 import { soundName } from '../marks/sound-names.ts';
 import { describeMaking } from './describe-change.ts';
 import { describeIrregular } from './describe-irregular.ts';
-import { keyWord, patternLabel } from './pattern-label.ts';
 import { syllableName } from './syllable-name.ts';
 
 // Its style is reading-view.css, taken in by whoever shows it: a page of the extension and a card in a web page

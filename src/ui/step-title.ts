@@ -1,5 +1,5 @@
 import type { Sequence } from '../analyze/types.ts';
-import { patternLabel } from './pattern-label.ts';
+import { patternLabel } from '../marks/pattern-label.ts';
 
 /** What a step of a sequence is called: its title, else what it teaches. 0 is before the first. */
 export function stepTitle(sequence: Sequence, step: number): string {

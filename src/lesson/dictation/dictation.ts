@@ -2,14 +2,15 @@ import { markWord } from '../../marks/mark-word.ts';
 import { soundName } from '../../marks/sound-names.ts';
 import type { KnownWord } from '../known-words.ts';
 import type { LessonInput } from '../lesson-input.ts';
-import type { LessonBlock, PartChoice, PartMaker } from '../lesson-part.ts';
+import type { LessonBlock, PartMaker } from '../lesson-part.ts';
+import { numberChoice } from '../number-choice.ts';
 import type { Picker } from '../picker.ts';
 import { composeSentences } from '../sentences/index.ts';
 import { chooseSounds } from './choose-sounds.ts';
 import { chooseBySight, chooseWords } from './choose-words.ts';
 import { findInPassage } from './find-in-passage.ts';
 
-const MOST = 10;
+const COUNTS = [0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10];
 /** Affixes are set apart from the base, as on the sheets of a passage. */
 const THIN_SPACE = '\u2009';
 
@@ -21,10 +22,10 @@ export const dictation: PartMaker = {
   id: 'dictation',
   title: 'Dictation',
   choices: ({ passage }) => [
-    howMany('sounds', 'Sounds', MOST, '3'),
-    howMany('words', 'Words', MOST, '6'),
-    howMany('by-sight', 'By-sight words', MOST, '3'),
-    howMany('sentences', 'Sentences', 2, '2'),
+    numberChoice('sounds', 'Sounds', COUNTS, 3),
+    numberChoice('words', 'Words', COUNTS, 6),
+    numberChoice('by-sight', 'By-sight words', COUNTS, 3),
+    numberChoice('sentences', 'Sentences', [0, 1, 2], 2),
     {
       id: 'from',
       label: 'Sentences from',
@@ -54,11 +55,6 @@ export const dictation: PartMaker = {
     };
   },
 };
-
-function howMany(id: string, label: string, most: number, usual: string): PartChoice {
-  const options = Array.from({ length: most + 1 }, (_, i) => ({ value: String(i), label: String(i) }));
-  return { id, label, options, usual };
-}
 
 function soundsBlock(input: LessonInput, count: number, picker: Picker): LessonBlock {
   return {

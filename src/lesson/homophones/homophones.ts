@@ -1,4 +1,5 @@
 import type { LessonBlock, PartMaker } from '../lesson-part.ts';
+import { numberChoice } from '../number-choice.ts';
 import { findHomophones, type Homophone, type HomophoneSet } from './find-homophones.ts';
 
 const COUNTS = [2, 3, 4, 5, 6, 8];
@@ -8,12 +9,7 @@ export const homophones: PartMaker = {
   id: 'homophones',
   title: 'Words said alike',
   choices: () => [
-    {
-      id: 'count',
-      label: 'How many sets',
-      options: COUNTS.map((count) => ({ value: String(count), label: String(count) })),
-      usual: '4',
-    },
+    numberChoice('count', 'How many sets', COUNTS, 4),
     {
       id: 'shown',
       label: 'Words to choose from',

@@ -4,6 +4,7 @@ import { findExamples } from '../find-examples.ts';
 import type { KnownWord, KnownWords } from '../known-words.ts';
 import type { LessonInput } from '../lesson-input.ts';
 import type { LessonBlock, PartMaker } from '../lesson-part.ts';
+import { numberChoice } from '../number-choice.ts';
 import type { Picker } from '../picker.ts';
 import { chooseReview } from './choose-review.ts';
 import { correspondenceOf, correspondences, heardAs } from './correspondences.ts';
@@ -17,12 +18,7 @@ export const review: PartMaker = {
   id: 'review',
   title: 'Letters and sounds',
   choices: (input) => [
-    {
-      id: 'count',
-      label: 'How many letters',
-      options: COUNTS.map((count) => ({ value: String(count), label: String(count) })),
-      usual: '10',
-    },
+    numberChoice('count', 'How many letters', COUNTS, 10),
     {
       id: 'sound',
       label: 'Ways to spell',

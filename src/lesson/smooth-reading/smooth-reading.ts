@@ -1,5 +1,6 @@
 import type { LessonInput } from '../lesson-input.ts';
 import type { LessonBlock, PartMaker } from '../lesson-part.ts';
+import { numberChoice } from '../number-choice.ts';
 import { passageSentences } from '../passage-sentences.ts';
 import type { Picker } from '../picker.ts';
 import { composeSentences } from '../sentences/index.ts';
@@ -13,12 +14,7 @@ export const smoothReading: PartMaker = {
   id: 'smooth-reading',
   title: 'Smooth reading',
   choices: () => [
-    {
-      id: 'count',
-      label: 'How many sentences',
-      options: COUNTS.map((count) => ({ value: String(count), label: String(count) })),
-      usual: '6',
-    },
+    numberChoice('count', 'How many sentences', COUNTS, 6),
     {
       id: 'breaks',
       label: 'Between phrases',

@@ -1,8 +1,10 @@
 import { catalogue, tokenize } from '../../analyze/index.ts';
 import type { PatternId } from '../../analyze/types.ts';
+import { patternLabel } from '../../marks/pattern-label.ts';
 import { soundName } from '../../marks/sound-names.ts';
 import type { LessonInput } from '../lesson-input.ts';
 import type { LessonBlock, PartMaker } from '../lesson-part.ts';
+import { numberChoice } from '../number-choice.ts';
 import type { Picker } from '../picker.ts';
 import { affixMeanings, changeNames, changeRules, leRule } from './building-rules.ts';
 import { type BuiltWord, builtWords } from './built-words.ts';
@@ -22,15 +24,10 @@ export const wordBuilding: PartMaker = {
       {
         id: 'what',
         label: 'With',
-        options: taught.map((id) => ({ value: id, label: labelOf(id) })),
+        options: taught.map((id) => ({ value: id, label: patternLabel(id) })),
         usual: taught[0] ?? '',
       },
-      {
-        id: 'count',
-        label: 'How many',
-        options: COUNTS.map((count) => ({ value: String(count), label: String(count) })),
-        usual: '6',
-      },
+      numberChoice('count', 'How many', COUNTS, 6),
       {
         id: 'wrong',
         label: 'Wrong spellings to choose from',
@@ -93,7 +90,7 @@ function buildBlock(what: PatternId, words: readonly BuiltWord[], input: LessonI
   const isChanged = words.some(({ affix }) => affix.change !== 'none');
   return {
     id: 'build',
-    title: `Build words: ${labelOf(what)}`,
+    title: `Build words: ${patternLabel(what)}`,
     layout: 'table',
     note: ruleOf(what, words, input),
     columns: [
@@ -226,12 +223,8 @@ function wordsOf({ passage }: LessonInput): ReadonlySet<string> {
   return new Set(tokenize(text).map(({ start, end }) => text.slice(start, end).toLowerCase()));
 }
 
-const rows = new Map(catalogue.map((row) => [row.id, row]));
-
-function labelOf(id: PatternId): string {
-  return rows.get(id)?.label ?? id;
-}
+const lettersById = new Map(catalogue.map(({ id, letters }) => [id, letters.split(' ')[0]!]));
 
 function lettersOf(id: PatternId): string {
-  return rows.get(id)?.letters.split(' ')[0] ?? '';
+  return lettersById.get(id) ?? '';
 }

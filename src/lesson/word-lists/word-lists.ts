@@ -1,7 +1,9 @@
 import { catalogue } from '../../analyze/index.ts';
 import type { PatternId } from '../../analyze/types.ts';
+import { patternLabel } from '../../marks/pattern-label.ts';
 import type { LessonInput } from '../lesson-input.ts';
 import type { Column, LessonBlock, PartChoice, PartMaker } from '../lesson-part.ts';
+import { numberChoice } from '../number-choice.ts';
 import type { Picker } from '../picker.ts';
 import { findChain, type StepKinds } from './find-chain.ts';
 import { findContrasts } from './find-contrasts.ts';
@@ -50,7 +52,7 @@ export const wordLists: PartMaker = {
     }
     const pattern = chosen('pattern');
     const patterns = new Set(pattern === ALL || pattern === '' ? focus : [pattern]);
-    const label = patterns.size === 1 ? labelOf([...patterns][0]!) : 'patterns of this step';
+    const label = patterns.size === 1 ? patternLabel([...patterns][0]!) : 'patterns of this step';
     const examples = examplesOf(input, patterns);
     if (examples.length === 0) {
       const next = focus.length > 1 ? 'choose another pattern of the step' : 'try again a step or two later';
@@ -92,19 +94,10 @@ const COUNTS: readonly PartChoice[] = [
   numberChoice('nonsense', 'Made-up words', [0, 6, 10, 16, 24], 10),
 ];
 
-function numberChoice(id: string, label: string, values: readonly number[], usual: number): PartChoice {
-  return {
-    id,
-    label,
-    options: values.map((value) => ({ value: String(value), label: String(value) })),
-    usual: String(usual),
-  };
-}
-
 function patternChoice(input: LessonInput): PartChoice[] {
   const { focus } = input;
   if (focus.length < 2) return [];
-  const options = focus.map((id) => ({ value: id as string, label: labelOf(id) }));
+  const options = focus.map((id) => ({ value: id as string, label: patternLabel(id) }));
   const first = focus.find((id) => examplesOf(input, new Set([id])).length >= ENOUGH);
   return [
     {
@@ -204,10 +197,4 @@ function block(
 
 function isBlend(id: PatternId): boolean {
   return catalogue.some((pattern) => pattern.id === id && pattern.family.endsWith(' blend'));
-}
-
-const labels = new Map(catalogue.map(({ id, label }) => [id, label]));
-
-function labelOf(id: PatternId): string {
-  return labels.get(id) ?? id;
 }

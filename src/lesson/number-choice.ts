@@ -1,0 +1,16 @@
+import type { PartChoice } from './lesson-part.ts';
+
+/** A choice of how many. */
+export function numberChoice(
+  id: string,
+  label: string,
+  values: readonly number[],
+  usual: number,
+): PartChoice {
+  return {
+    id,
+    label,
+    options: values.map((value) => ({ value: String(value), label: String(value) })),
+    usual: String(usual),
+  };
+}
