@@ -1,5 +1,8 @@
 import { defineConfig } from 'wxt';
 import { settleZip } from './src/cli/settle-zip.ts';
+import { english } from './src/wording/en.ts';
+import { spanish } from './src/wording/es.ts';
+import { listMessages } from './src/wording/list-messages.ts';
 
 /**
  * What the extension's own pages may load and ask for: what is in the package, nothing else. The editor of the desk writes its style sheet
@@ -29,11 +32,18 @@ export default defineConfig({
     includeSources: ['.github/**', '.gitignore'],
   },
   hooks: {
+    'build:publicAssets': (_wxt, files) => {
+      for (const [language, texts] of Object.entries({ en: english, es: spanish })) {
+        const contents = JSON.stringify(listMessages(language, texts));
+        files.push({ relativeDest: `_locales/${language}/messages.json`, contents });
+      }
+    },
     'zip:extension:done': (_wxt, path) => settleZip(path),
     'zip:sources:done': (_wxt, path) => settleZip(path),
   },
   manifest: ({ browser, manifestVersion }) => ({
     name: 'Wordreach',
+    default_locale: 'en',
     content_security_policy: manifestVersion === 2 ? POLICY : { extension_pages: POLICY },
     permissions: ['activeTab', 'contextMenus', 'scripting', 'storage'],
     options_ui: { page: 'groups.html', open_in_tab: true },

@@ -8,6 +8,7 @@ export default defineConfig({
         extends: true,
         test: {
           name: 'unit',
+          setupFiles: ['tests/speak-english.ts'],
           include: [
             'src/**/*.test.ts',
             'src/**/*.test.tsx',

@@ -2,6 +2,7 @@ import type { PatternId } from '../analyze/types.ts';
 import { chosenGroup } from '../host/groups-store.ts';
 import { StorageFault } from '../host/store-item.ts';
 import { FaultNote } from '../ui/fault-note.tsx';
+import { say } from '../wording/say.ts';
 import { DeskLink } from './desk-link.tsx';
 import { GroupPicker } from './group-picker.tsx';
 import '../ui/page.css';
@@ -25,10 +26,7 @@ export function Panel() {
       <FaultNote kind={StorageFault} />
       {groups && sequences && <GroupPicker groups={groups} sequences={sequences} />}
       <PageView state={state} shade={shade} alsoTaught={groups ? chosenGroup(groups).alsoTaught : []} />
-      <footer class="quiet">
-        Wordreach estimates what can be decoded; it does not assess a child. Your school’s programme and your
-        own judgement come first.
-      </footer>
+      <footer class="quiet">{say('panel.deference')}</footer>
     </main>
   );
 }
@@ -44,7 +42,7 @@ function PageView({ state, shade, alsoTaught }: PageViewProps) {
     case 'loading':
       return (
         <p class="note" role="status">
-          Reading the page…
+          {say('panel.readingThePage')}
         </p>
       );
     case 'closed':
@@ -57,16 +55,13 @@ function PageView({ state, shade, alsoTaught }: PageViewProps) {
     case 'unshaded':
       return state.allowed ? (
         <div class="note">
-          <p>This page is not shaded.</p>
+          <p>{say('panel.notShaded')}</p>
           <button type="button" class="action" onClick={shade}>
-            Shade this page
+            {say('panel.shadeThisPage')}
           </button>
         </div>
       ) : (
-        <p class="note">
-          Open a story on the web, then press the Wordreach button in the toolbar: it may read a page only
-          when you do.
-        </p>
+        <p class="note">{say('panel.openAStory')}</p>
       );
     case 'shaded':
       return (

@@ -1,0 +1,37 @@
+import { card } from './en/card.ts';
+import { desk } from './en/desk.ts';
+import { files } from './en/files.ts';
+import { groups } from './en/groups.ts';
+import { host } from './en/host.ts';
+import { lesson } from './en/lesson.ts';
+import { manifest } from './en/manifest.ts';
+import { panel } from './en/panel.ts';
+import { passage } from './en/passage.ts';
+import { patterns } from './en/patterns.ts';
+import { print } from './en/print.ts';
+import { report } from './en/report.ts';
+import { shelf } from './en/shelf.ts';
+import { ui } from './en/ui.ts';
+
+/**
+ * Every text of the interface in English, by the part of the product that says it. A text is a sentence with holes in braces
+ * (`{name}`), or forms of one by number (`one`, `other`), which the hole `count` chooses.
+ */
+export const english = {
+  card,
+  desk,
+  files,
+  groups,
+  host,
+  lesson,
+  manifest,
+  panel,
+  passage,
+  patterns,
+  print,
+  report,
+  shelf,
+  ui,
+} as const;
+
+export type English = typeof english;

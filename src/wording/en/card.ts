@@ -1,0 +1,2 @@
+/** The card beside a word of a page. */
+export const card = {} as const;

@@ -1,0 +1,2 @@
+/** The desk. */
+export const desk = {} as const;

@@ -1,0 +1,2 @@
+/** Opening a teacher’s files. */
+export const files = {} as const;

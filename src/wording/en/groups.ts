@@ -1,0 +1,2 @@
+/** The Groups page. */
+export const groups = {} as const;

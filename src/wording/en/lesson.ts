@@ -1,0 +1,2 @@
+/** The Lesson page. */
+export const lesson = {} as const;

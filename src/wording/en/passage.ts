@@ -1,0 +1,2 @@
+/** A passage: versions and source. */
+export const passage = {} as const;

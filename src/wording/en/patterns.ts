@@ -1,0 +1,2 @@
+/** What patterns, syllables and sounds are called. */
+export const patterns = {} as const;

@@ -1,0 +1,2 @@
+/** Sheets on paper and in files. */
+export const print = {} as const;

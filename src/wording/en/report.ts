@@ -1,0 +1,2 @@
+/** The report on one text. */
+export const report = {} as const;

@@ -1,0 +1,2 @@
+/** The shelf. */
+export const shelf = {} as const;

@@ -1,0 +1,33 @@
+import { card } from './es/card.ts';
+import { desk } from './es/desk.ts';
+import { files } from './es/files.ts';
+import { groups } from './es/groups.ts';
+import { host } from './es/host.ts';
+import { lesson } from './es/lesson.ts';
+import { manifest } from './es/manifest.ts';
+import { panel } from './es/panel.ts';
+import { passage } from './es/passage.ts';
+import { patterns } from './es/patterns.ts';
+import { print } from './es/print.ts';
+import { report } from './es/report.ts';
+import { shelf } from './es/shelf.ts';
+import { ui } from './es/ui.ts';
+import type { Translation } from './translation.ts';
+
+/** Every text of the interface in Spanish. */
+export const spanish = {
+  card,
+  desk,
+  files,
+  groups,
+  host,
+  lesson,
+  manifest,
+  panel,
+  passage,
+  patterns,
+  print,
+  report,
+  shelf,
+  ui,
+} as const satisfies Translation;

@@ -1,0 +1,10 @@
+import type { English } from './en.ts';
+
+/** A text, or its forms by number; `many` is for languages that have such a form. */
+export type Text = string | { readonly one: string; readonly many?: string; readonly other: string };
+
+/** The texts of one part in another language: one for each of the English. */
+export type Translated<Part> = { readonly [Name in keyof Part]: Text };
+
+/** Every text of the interface in another language. */
+export type Translation = { readonly [P in keyof English]: Translated<English[P]> };

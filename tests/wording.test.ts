@@ -1,0 +1,74 @@
+import { describe, expect, test } from 'vitest';
+import { english } from '../src/wording/en.ts';
+import { spanish } from '../src/wording/es.ts';
+import { listMessages } from '../src/wording/list-messages.ts';
+import type { Text } from '../src/wording/translation.ts';
+
+type Parts = Readonly<Record<string, Readonly<Record<string, Text>>>>;
+
+const all = flatten(english);
+
+describe('the interface in Spanish', () => {
+  const other = flatten(spanish);
+
+  test('has every text, and none besides', () => {
+    expect([...other.keys()].sort()).toEqual([...all.keys()].sort());
+  });
+
+  test('has the same holes in every form', () => {
+    const differing = [...all].filter(([id, text]) => {
+      const wanted = holesOf(formsOf(text).other!).join();
+      // A form for one may say "one" in letters.
+      return Object.entries(formsOf(other.get(id)!)).some(([form, said]) => {
+        const found = holesOf(said).join();
+        return found !== wanted && !(form === 'one' && holesOf(`${said}{count}`).join() === wanted);
+      });
+    });
+    expect(differing).toEqual([]);
+  });
+
+  test('counts wherever the English counts', () => {
+    const differing = [...all].filter(([id, text]) => isCounted(text) !== isCounted(other.get(id)!));
+    expect(differing.map(([id]) => id)).toEqual([]);
+  });
+
+  test('is not English', () => {
+    const same = [...all].filter(
+      ([id, text]) =>
+        formsOf(text).other === formsOf(other.get(id)!).other &&
+        /[a-z]{3,} [a-z]{3,}/.test(formsOf(text).other!),
+    );
+    expect(same.map(([id]) => id)).toEqual([]);
+  });
+});
+
+test('no text has a dollar: browsers take it for a hole of their own', () => {
+  const all = [english, spanish].flatMap((parts) => Object.values(listMessages('en', parts)));
+  expect(all.filter(({ message }) => message.includes('$'))).toEqual([]);
+});
+
+test('no two texts have a name that differs in capitals only: browsers take them for one', () => {
+  const names = Object.keys(listMessages('en', english)).map((name) => name.toLowerCase());
+  expect(new Set(names).size).toBe(names.length);
+  expect(names.filter((name) => !/^[a-z0-9_@]+$/.test(name))).toEqual([]);
+});
+
+function flatten(parts: Parts): Map<string, Text> {
+  return new Map(
+    Object.entries(parts).flatMap(([part, texts]) =>
+      Object.entries(texts).map(([name, text]): [string, Text] => [`${part}.${name}`, text]),
+    ),
+  );
+}
+
+function formsOf(text: Text): Record<string, string> {
+  return typeof text === 'string' ? { other: text } : { ...text };
+}
+
+function holesOf(text: string): string[] {
+  return [...new Set([...text.matchAll(/\{(\w+)\}/g)].map(([, hole]) => hole!))].sort();
+}
+
+function isCounted(text: Text): boolean {
+  return typeof text !== 'string';
+}
