@@ -1,10 +1,12 @@
-import { cutContext, cutText, isHomograph, type SpanInContext } from '../analyze/index.ts';
+import { cutContext, cutText, type SpanInContext } from '../analyze/index.ts';
 import type { WordKey } from '../analyze/types.ts';
+import { type PageWord, PageWords } from './page-words.ts';
 import type { TextBlock } from './text-blocks.ts';
 
 /** One word where it stands. */
 export interface WordPlace {
   readonly key: WordKey;
+  readonly word: PageWord;
   /** Made anew each time it is asked for; several when the word runs over inline elements. */
   readonly ranges: readonly StaticRange[];
 }
@@ -14,52 +16,72 @@ export interface Homograph extends SpanInContext {
   readonly key: WordKey;
 }
 
-export interface BlockWords {
-  readonly places: readonly WordPlace[];
-  /** Pieces left out of the count. */
-  readonly skipped: number;
-}
-
-/** Words as they are found. */
-export interface FoundWords extends BlockWords {
-  readonly places: readonly FoundPlace[];
+/** The words of one block with their places in its text nodes. Lists beside each other, since most words are never asked where they stand. */
+export class BlockWords {
+  /** The word at each place, in order; replaced for a homograph when its reading is known. */
+  readonly words: PageWord[] = [];
   /** Those whose keys do not tell their reading yet. */
-  readonly homographs: readonly { readonly place: FoundPlace; readonly homograph: Homograph }[];
-}
+  readonly homographs: { readonly at: number; readonly homograph: Homograph }[] = [];
+  /** Pieces left out of the count. */
+  skipped = 0;
+  readonly #block: TextBlock;
+  /** Where each node begins in the text of the block, and each word begins and ends in it. */
+  readonly #nodes: number[] = [];
+  readonly #starts: number[] = [];
+  readonly #ends: number[] = [];
+  #places: readonly WordPlace[] | undefined;
 
-/** The texts of a block, and where each begins in the whole of it. */
-interface BlockTexts {
-  readonly nodes: readonly Text[];
-  readonly starts: readonly number[];
-}
-
-/** A word by its place in the text of its block: ranges are dear, and most words of a page are never marked. */
-class FoundPlace implements WordPlace {
-  /** Changed once, when the reading of a homograph becomes known. */
-  key: WordKey;
-  readonly #texts: BlockTexts;
-  readonly #start: number;
-  readonly #end: number;
-
-  constructor(key: WordKey, texts: BlockTexts, start: number, end: number) {
-    this.key = key;
-    this.#texts = texts;
-    this.#start = start;
-    this.#end = end;
+  constructor(block: TextBlock) {
+    this.#block = block;
   }
 
-  get ranges(): readonly StaticRange[] {
-    const { nodes, starts } = this.#texts;
+  /** The text of the block; a blank stands where its parts are set apart. */
+  text(): string {
+    let text = '';
+    for (const node of this.#block.nodes) {
+      if (this.#block.parted.has(node)) text += ' ';
+      this.#nodes.push(text.length);
+      text += shownText(node);
+    }
+    return text;
+  }
+
+  add(word: PageWord, start: number, end: number): void {
+    this.words.push(word);
+    this.#starts.push(start);
+    this.#ends.push(end);
+  }
+
+  get places(): readonly WordPlace[] {
+    this.#places ??= this.words.map((_, at) => this.#place(at));
+    return this.#places;
+  }
+
+  /** Only those words that are wanted. */
+  only(isWanted: (place: WordPlace) => boolean): BlockWords {
+    const kept = new BlockWords(this.#block);
+    kept.#nodes.push(...this.#nodes);
+    const homographs = new Map(this.homographs.map(({ at, homograph }) => [at, homograph]));
+    for (const [at, place] of this.places.entries()) {
+      if (!isWanted(place)) continue;
+      const homograph = homographs.get(at);
+      if (homograph) kept.homographs.push({ at: kept.words.length, homograph });
+      kept.add(place.word, this.#starts[at]!, this.#ends[at]!);
+    }
+    return kept;
+  }
+
+  rangesOf(at: number): StaticRange[] {
+    const { nodes } = this.#block;
+    const starts = this.#nodes;
+    const start = this.#starts[at]!;
+    const end = this.#ends[at]!;
     const ranges: StaticRange[] = [];
-    const behind = starts.findIndex((start) => start > this.#start);
-    for (
-      let i = (behind === -1 ? nodes.length : behind) - 1;
-      i < nodes.length && starts[i]! < this.#end;
-      i++
-    ) {
+    const behind = starts.findIndex((one) => one > start);
+    for (let i = (behind === -1 ? nodes.length : behind) - 1; i < nodes.length && starts[i]! < end; i++) {
       const node = nodes[i]!;
-      const from = Math.max(this.#start - starts[i]!, 0);
-      const to = Math.min(this.#end - starts[i]!, node.length);
+      const from = Math.max(start - starts[i]!, 0);
+      const to = Math.min(end - starts[i]!, node.length);
       if (from < to)
         ranges.push(
           new StaticRange({ startContainer: node, startOffset: from, endContainer: node, endOffset: to }),
@@ -67,43 +89,52 @@ class FoundPlace implements WordPlace {
     }
     return ranges;
   }
+
+  #place(at: number): WordPlace {
+    const all = this;
+    return {
+      get word() {
+        return all.words[at]!;
+      },
+      get key() {
+        return all.words[at]!.key;
+      },
+      get ranges() {
+        return all.rangesOf(at);
+      },
+    };
+  }
 }
 
 /** The words of a block with their places in its text nodes. */
-export function findPlaces(block: TextBlock): FoundWords {
-  let all: FoundWords = { places: [], homographs: [], skipped: 0 };
-  for (const words of findInPieces(block)) all = words;
+export function findPlaces(block: TextBlock, known = new PageWords()): BlockWords {
+  let all = new BlockWords(block);
+  for (const words of findInPieces(block, known)) all = words;
   return all;
 }
 
 /** The words of a block, found piece by piece where it is long (a book in one node): each time all that were found so far. */
-export function* findInPieces({ nodes, parted }: TextBlock): Generator<FoundWords> {
-  const starts: number[] = [];
-  let text = '';
-  for (const node of nodes) {
-    if (parted.has(node)) text += ' ';
-    starts.push(text.length);
-    text += shownText(node);
-  }
-  const texts = { nodes, starts };
-  const places: FoundPlace[] = [];
-  const homographs: { place: FoundPlace; homograph: Homograph }[] = [];
-  let skipped = 0;
+export function* findInPieces(block: TextBlock, known: PageWords): Generator<BlockWords> {
+  const found = new BlockWords(block);
+  const text = found.text();
   for (let from = 0, to = 0; from < text.length; from = to) {
     to = endOfPiece(text, from);
     for (const token of cutText(from === 0 && to === text.length ? text : text.slice(from, to))) {
       if (token.kind === 'skipped') {
-        skipped++;
+        found.skipped++;
         continue;
       }
-      const { key } = token;
+      const word = known.of(token.key);
       const start = from + token.start;
       const end = from + token.end;
-      const place = new FoundPlace(key, texts, start, end);
-      places.push(place);
-      if (isHomograph(key)) homographs.push({ place, homograph: { key, ...cutContext(text, start, end) } });
+      if (word.isHomograph)
+        found.homographs.push({
+          at: found.words.length,
+          homograph: { key: word.key, ...cutContext(text, start, end) },
+        });
+      found.add(word, start, end);
     }
-    yield { places, homographs, skipped };
+    yield found;
   }
 }
 

@@ -22,7 +22,7 @@ export function createWordFinder(
       const node = caret.offsetNode as Text;
       const place = text
         .blockOf(node)
-        ?.places.find(({ ranges }) =>
+        ?.words.places.find(({ ranges }) =>
           ranges.some(
             ({ startContainer, startOffset, endOffset }) =>
               startContainer === node && startOffset <= caret.offset && caret.offset <= endOffset,
@@ -32,7 +32,7 @@ export function createWordFinder(
       return place && boxesOf(place).some((box) => isInside(box, x, y)) ? place : null;
     },
     next(from, direction, isWanted) {
-      const places = text.inPageOrder().flatMap(({ places }) => places);
+      const places = text.inPageOrder().flatMap(({ words }) => words.places);
       const start = from ? places.indexOf(from) : places.findIndex(isInView) - direction;
       const { length } = places;
       for (let i = 1; i <= length; i++) {

@@ -1,10 +1,11 @@
-import type { Standing, WordKey } from '../analyze/types.ts';
 import type { ReadBlock } from './page-text.ts';
 import { isMarked, type Painter } from './paint-standings.ts';
 import { watchNearness } from './watch-nearness.ts';
 
 /** Keeps the marks of blocks in step with the standings of their words and with what is near the view. */
 export interface BlockMarks {
+  /** Whether what stands there would be marked now. */
+  isNear(within: Node): boolean;
   /** Takes charge of a block, which is marked by `refresh` and from then on whenever it comes near. */
   add(block: ReadBlock): void;
   /** Marks a block by what its words are now, if it is near. */
@@ -20,12 +21,8 @@ export interface BlockMarks {
  */
 const MOST = 2000;
 
-/** Marks blocks by `standings`, which is read anew each time. */
-export function markBlocks(
-  painter: Painter,
-  standings: ReadonlyMap<WordKey, Standing>,
-  signal: AbortSignal,
-): BlockMarks {
+/** Marks blocks by what is known of their words at the time. */
+export function markBlocks(painter: Painter, signal: AbortSignal): BlockMarks {
   const nearness = watchNearness(refresh, signal);
   let isAll = false;
 
@@ -34,20 +31,20 @@ export function markBlocks(
     if (isAll || nearness.isNear(block)) mark(block);
     else unmark(block);
   }
-  function mark({ places, marked }: ReadBlock): void {
-    const shown = places.length > MOST ? places.slice(0, MOST) : places;
-    for (const place of shown) {
-      const standing = standings.get(place.key);
-      const before = marked.size > 0 ? marked.get(place) : undefined;
+  function mark({ words: found, marked }: ReadBlock): void {
+    const { words } = found;
+    for (let at = 0; at < words.length && at < MOST; at++) {
+      const { standing } = words[at]!;
+      const before = marked.size > 0 ? marked.get(at) : undefined;
       if (standing === undefined || standing === before?.standing) continue;
       if (before) {
         painter.remove(before.standing, before.ranges);
-        marked.delete(place);
+        marked.delete(at);
       }
       if (!isMarked(standing)) continue;
-      const { ranges } = place;
+      const ranges = found.rangesOf(at);
       painter.add(standing, ranges);
-      marked.set(place, { standing, ranges });
+      marked.set(at, { standing, ranges });
     }
   }
   function unmark({ marked }: ReadBlock): void {
@@ -56,6 +53,7 @@ export function markBlocks(
   }
 
   return {
+    isNear: nearness.look,
     add: nearness.add,
     refresh,
     drop(block) {

@@ -2,6 +2,7 @@ import { splitKey } from '../analyze/index.ts';
 import type { Standing, WordKey } from '../analyze/types.ts';
 import type { BlockWords, WordPlace } from './find-places.ts';
 import { own } from './own.ts';
+import { PageWords } from './page-words.ts';
 import { sortInPageOrder } from './sort-in-page-order.ts';
 import type { TextBlock } from './text-blocks.ts';
 
@@ -12,22 +13,25 @@ export interface PlaceMark {
 }
 
 /** A block with its words, and the marks of those that have one. */
-export interface ReadBlock extends BlockWords {
+export interface ReadBlock {
   readonly nodes: readonly Text[];
-  readonly marked: Map<WordPlace, PlaceMark>;
+  readonly within: Node;
+  readonly words: BlockWords;
+  /** By the place of the word among the others. */
+  readonly marked: Map<number, PlaceMark>;
 }
 
 /** What has been read of a page, kept by text node so that a change replaces only what it touches. */
 export class PageText {
+  /** Counted block by block, so that asking for the counts of a long page costs next to nothing. */
+  readonly words = new PageWords();
   readonly #byNode = new Map<Text, ReadBlock>();
-  /** Kept up to date block by block, so that asking for the counts of a long page costs next to nothing. */
-  readonly #counts = new Map<WordKey, number>();
   #skipped = 0;
 
   /** Takes in the words of a block; the blocks its nodes were in before are given back, to be unmarked. */
-  read({ nodes }: TextBlock, { places, skipped }: BlockWords): { block: ReadBlock; replaced: ReadBlock[] } {
+  read({ nodes, within }: TextBlock, words: BlockWords): { block: ReadBlock; replaced: ReadBlock[] } {
     const replaced = this.#drop(nodes);
-    const block: ReadBlock = { nodes, places, skipped, marked: new Map() };
+    const block: ReadBlock = { nodes, within, words, marked: new Map() };
     for (const node of nodes) this.#byNode.set(node, block);
     this.#count(block, 1);
     return { block, replaced };
@@ -58,13 +62,15 @@ export class PageText {
 
   /** Distinct words with their counts, and how many pieces were left out. */
   count(): { words: [WordKey, number][]; skipped: number } {
-    return { words: [...this.#counts], skipped: this.#skipped };
+    return { words: this.words.present().map(({ key, count }) => [key, count]), skipped: this.#skipped };
   }
 
   /** Every place of a word, in any case, in page order. */
   places(key: WordKey): WordPlace[] {
     const wanted = shown(key);
-    return this.inPageOrder().flatMap(({ places }) => places.filter((place) => shown(place.key) === wanted));
+    return this.inPageOrder().flatMap(({ words }) =>
+      words.places.filter((place) => shown(place.key) === wanted),
+    );
   }
 
   #drop(nodes: Iterable<Text>): ReadBlock[] {
@@ -80,13 +86,9 @@ export class PageText {
     return [...dropped];
   }
 
-  #count({ places, skipped }: BlockWords, by: 1 | -1): void {
+  #count({ words: { words, skipped } }: ReadBlock, by: 1 | -1): void {
     this.#skipped += by * skipped;
-    for (const { key } of places) {
-      const count = (this.#counts.get(key) ?? 0) + by;
-      if (count === 0) this.#counts.delete(key);
-      else this.#counts.set(key, count);
-    }
+    for (const word of words) word.count += by;
   }
 }
 

@@ -52,9 +52,10 @@ export function createPainter(doc: Document): Painter {
       highlights.set(name, found);
     }
     if (CSS.highlights.get(name) !== found.marks) CSS.highlights.set(name, found.marks);
+    // Not before there is a mark: the browser works all styles of the page out anew, and the first reading asks for them.
+    adopt(doc);
     return found;
   }
-  adopt(doc);
 
   return {
     add(standing, ranges) {

@@ -1,11 +1,12 @@
 import type { Standing, WordKey } from '../analyze/types.ts';
 import type { Scope } from './choose-scope.ts';
-import { type FoundWords, findInPieces, type Homograph } from './find-places.ts';
+import { type BlockWords, findInPieces, type Homograph } from './find-places.ts';
 import { isRead } from './is-read.ts';
 import { lineAround } from './line-around.ts';
 import type { BlockMarks } from './mark-blocks.ts';
 import { own } from './own.ts';
 import type { PageText, ReadBlock } from './page-text.ts';
+import type { PageWord, PageWords } from './page-words.ts';
 import { findTextBlocks, type TextBlock } from './text-blocks.ts';
 import { workInSlices } from './work-in-slices.ts';
 
@@ -25,16 +26,17 @@ export type JudgeWords = (asked: WordsAsked) => Promise<WordsJudged>;
 
 /** So many blocks are asked for at once, so that no message is large; an article has fewer. */
 const AT_ONCE = 1000;
+/** A page with so many blocks takes a while to walk through. */
+const LONG = 2000;
 
-interface FoundBlock extends FoundWords {
+interface FoundBlock {
   readonly block: TextBlock;
+  readonly words: BlockWords;
 }
 
 export interface PageReaderOptions {
-  /** Filled and kept up to date. */
+  /** Filled and kept up to date, the standings of its words too. */
   readonly text: PageText;
-  /** Filled with the answers of `judge`. */
-  readonly standings: Map<WordKey, Standing>;
   readonly marks: BlockMarks;
   readonly judge: JudgeWords;
   readonly scope: () => Scope;
@@ -57,7 +59,7 @@ export interface PageReader {
 /** A reader of one document. */
 export function createPageReader(
   doc: Document,
-  { text, standings, marks, judge, scope, onShadow, signal }: PageReaderOptions,
+  { text, marks, judge, scope, onShadow, signal }: PageReaderOptions,
 ): PageReader {
   async function find(roots: Iterable<Node>): Promise<TextBlock[]> {
     const found: TextBlock[] = [];
@@ -69,23 +71,23 @@ export function createPageReader(
     return found;
   }
 
-  /** What is in view is read as soon as it is behind the walk, while that goes on. */
+  /** What is near the view is read first; on a long page as soon as it is behind the walk, while that goes on. */
   async function readAll(): Promise<void> {
-    const inView: TextBlock[] = [];
+    const near: TextBlock[] = [];
     const later: TextBlock[] = [];
     let early: Promise<unknown> | undefined;
     const sort = (found: TextBlock): void => {
       const block = scope().narrow(found);
       if (!block) return;
-      if (isInView(block)) inView.push(block);
+      if (marks.isNear(block.within)) near.push(block);
       else {
         later.push(block);
-        if (inView.length > 0) early ??= readBlocks(inView.splice(0));
+        if (later.length >= LONG && near.length > 0) early ??= readBlocks(near.splice(0));
       }
     };
     await workInSlices(findTextBlocks(doc.body, onShadow), sort, signal);
     await early;
-    await readBlocks(inView);
+    await readBlocks(near);
     for (let at = 0; at < later.length; at += AT_ONCE) await readBlocks(later.slice(at, at + AT_ONCE));
   }
 
@@ -93,16 +95,17 @@ export function createPageReader(
   async function readBlocks(
     blocks: readonly TextBlock[],
   ): Promise<{ read: Set<ReadBlock>; dropped: ReadBlock[] }> {
-    const words = new Map<TextBlock, FoundWords>();
-    await workInSlices(findWords(blocks), ([block, soFar]) => words.set(block, soFar), signal);
-    const found = [...words].map(([block, all]) => inScope(block, all));
+    const all = new Map<TextBlock, BlockWords>();
+    await workInSlices(findWords(blocks, text.words), ([block, soFar]) => all.set(block, soFar), signal);
+    const { covers } = scope();
+    const found = [...all].map(([block, words]) => ({ block, words: covers ? words.only(covers) : words }));
     const asked = askFor(found);
     // Without an answer the words are there all the same, and what stood in their place is not.
     await asked.catch(() => undefined);
     const read = new Set<ReadBlock>();
     const dropped: ReadBlock[] = [];
-    const take = (words: FoundBlock): void => {
-      const { block, replaced } = text.read(words.block, words);
+    const take = (one: FoundBlock): void => {
+      const { block, replaced } = text.read(one.block, one.words);
       replaced.forEach(marks.drop);
       dropped.push(...replaced);
       read.add(block);
@@ -115,33 +118,32 @@ export function createPageReader(
     return { read, dropped };
   }
 
-  function inScope(block: TextBlock, words: FoundWords): FoundBlock {
-    const { covers } = scope();
-    return covers
-      ? { ...words, block, places: words.places.filter(covers), skipped: 0 }
-      : { ...words, block };
-  }
-
   /** Asks for each word that is not known, and for the readings of homographs, which get their keys by them. */
   async function askFor(blocks: readonly FoundBlock[]): Promise<void> {
-    const keys = new Set<WordKey>();
-    const open: FoundWords['homographs'][number][] = [];
-    const sort = ({ places, homographs }: FoundBlock): void => {
-      for (const { key } of places) if (!standings.has(key)) keys.add(key);
-      for (const one of homographs) {
-        open.push(one);
-        keys.delete(one.homograph.key);
-      }
+    const unknown = new Set<PageWord>();
+    const open: { words: PageWord[]; at: number; homograph: Homograph }[] = [];
+    const sort = ({ words: { words, homographs } }: FoundBlock): void => {
+      for (const word of words) if (word.standing === undefined && !word.isHomograph) unknown.add(word);
+      for (const one of homographs) open.push({ words, ...one });
     };
     await workInSlices(blocks, sort, signal);
-    if (keys.size + open.length === 0 || signal.aborted) return;
-    const asked = [...keys];
-    const answer = await judge({ keys: asked, homographs: open.map(({ homograph }) => homograph) });
-    for (const [i, key] of asked.entries()) standings.set(key, answer.standings[i] ?? 'skipped');
-    for (const [i, { key, standing }] of answer.readings.entries()) {
-      standings.set(key, standing);
-      open[i]!.place.key = key;
+    if (unknown.size + open.length === 0 || signal.aborted) return;
+    const readings = await ask(
+      [...unknown],
+      open.map(({ homograph }) => homograph),
+    );
+    for (const [i, { key, standing }] of readings.entries()) {
+      const word = text.words.of(key);
+      word.standing = standing;
+      const { words, at } = open[i]!;
+      words[at] = word;
     }
+  }
+
+  async function ask(words: readonly PageWord[], homographs: readonly Homograph[]) {
+    const answer = await judge({ keys: words.map(({ key }) => key), homographs });
+    for (const [i, word] of words.entries()) word.standing = answer.standings[i] ?? 'skipped';
+    return answer.readings;
   }
 
   async function readAnew(): Promise<void> {
@@ -185,29 +187,20 @@ export function createPageReader(
   }
 
   async function rejudge(): Promise<void> {
-    const keys = text.count().words.map(([key]) => key);
-    const answer = await judge({ keys, homographs: [] });
-    for (const [i, key] of keys.entries()) standings.set(key, answer.standings[i] ?? 'skipped');
+    text.words.forgetGone();
+    await ask(text.words.present(), []);
     await workInSlices(text.blocks(), marks.refresh, signal);
   }
 
   return { readAnew, follow, lookAgain, rejudge };
 }
 
-function* findWords(blocks: Iterable<TextBlock>): Generator<[TextBlock, FoundWords]> {
-  for (const block of blocks) for (const words of findInPieces(block)) yield [block, words];
+function* findWords(blocks: Iterable<TextBlock>, known: PageWords): Generator<[TextBlock, BlockWords]> {
+  for (const block of blocks) for (const words of findInPieces(block, known)) yield [block, words];
 }
 
 function isDrawn({ parentElement }: Text): boolean {
   return parentElement === null || isRead(parentElement) === 'all';
-}
-
-function isInView({ nodes }: TextBlock): boolean {
-  const element = nodes[0]?.parentElement;
-  const view = element?.ownerDocument.defaultView;
-  if (!element || !view) return false;
-  const { top, bottom } = own(element).getBoundingClientRect();
-  return bottom > 0 && top < view.innerHeight;
 }
 
 /** Without nodes that have left the page or stand inside another of them. */

@@ -88,8 +88,7 @@ export function startOverlay(doc: Document, options: OverlayOptions): Overlay {
   const painter = createPainter(doc);
   const pointAt = createPointer(painter, signal);
   const text = new PageText();
-  const standings = new Map<WordKey, Standing>();
-  const marks = markBlocks(painter, standings, signal);
+  const marks = markBlocks(painter, signal);
   const keeper = keepMarks(
     painter,
     () => {
@@ -118,7 +117,6 @@ export function startOverlay(doc: Document, options: OverlayOptions): Overlay {
   };
   const reader = createPageReader(doc, {
     text,
-    standings,
     marks,
     judge,
     scope: () => scope,
@@ -205,7 +203,7 @@ export function startOverlay(doc: Document, options: OverlayOptions): Overlay {
     },
     rejudge: () => inTurn(reader.rejudge),
     finder: createWordFinder(doc, text, () => [...shadowRoots]),
-    standingOf: ({ key }) => standings.get(key),
+    standingOf: ({ word }) => word.standing,
     sentence: ({ key, n }) => {
       const places = text.places(key);
       const place = places[n % places.length];

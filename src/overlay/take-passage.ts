@@ -41,10 +41,11 @@ export async function takePassage(doc: Document, scope: Scope, signal: AbortSign
 }
 
 /** The words of a block; where only a part is wanted, from its first word to its last. */
-function textOf({ nodes, parted }: TextBlock, { covers }: Scope): string {
+function textOf(block: TextBlock, { covers }: Scope): string {
+  const { nodes, parted } = block;
   const kept = nodes.filter((node) => !isFootnoteMark(node));
   if (covers) {
-    const words = findPlaces({ nodes, parted }).places.filter(covers);
+    const words = findPlaces(block).places.filter(covers);
     const first = words[0]?.ranges[0];
     const last = words.at(-1)?.ranges.at(-1);
     if (!first || !last) return '';

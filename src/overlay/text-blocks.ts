@@ -7,6 +7,8 @@ export interface TextBlock {
   readonly nodes: readonly Text[];
   /** Nodes before which a word ends all the same: something stands in between. */
   readonly parted: ReadonlySet<Text>;
+  /** What it is a line of, and may share with other lines. */
+  readonly within: Node;
 }
 
 /**
@@ -18,15 +20,17 @@ export function* findTextBlocks(root: Node, onShadow: (root: ShadowRoot) => void
   let nodes: Text[] = [];
   let parted = new Set<Text>();
   let isParted = false;
+  let within = root;
 
   function* endLine(): Generator<TextBlock> {
-    if (nodes.length > 0) yield { nodes, parted };
+    if (nodes.length > 0) yield { nodes, parted, within };
     nodes = [];
     parted = new Set();
     isParted = false;
   }
   function addText(node: Text): void {
     if (nodes.length === 0 && !/\S/.test(node.data)) return;
+    if (nodes.length === 0) within = opened.findLast(({ edge }) => edge === 'line')?.node ?? root;
     nodes.push(node);
     if (isParted) parted.add(node);
     isParted = false;
@@ -45,7 +49,7 @@ export function* findTextBlocks(root: Node, onShadow: (root: ShadowRoot) => void
   }
   function open(node: Node, showsText: boolean, edge: Edge): void {
     // A copy of the list, because the page may take children out while this waits for its turn.
-    opened.push({ children: [...drawnChildren(node, onShadow)].values(), showsText, edge });
+    opened.push({ node, children: [...drawnChildren(node, onShadow)].values(), showsText, edge });
   }
 
   if (isInsideUnread(root)) return;
@@ -67,6 +71,7 @@ export function* findTextBlocks(root: Node, onShadow: (root: ShadowRoot) => void
 
 /** An element that is being walked through. */
 interface Opened {
+  readonly node: Node;
   readonly children: Iterator<Node>;
   readonly showsText: boolean;
   readonly edge: Edge;

@@ -1,15 +1,16 @@
-import { lineAround } from './line-around.ts';
 import { own } from './own.ts';
 import type { ReadBlock } from './page-text.ts';
 
-/** How far beyond the view blocks are marked, in CSS pixels: all of most articles, a part of a book. */
-const MARGIN = 10_000;
+/** How far beyond the view blocks are marked, in CSS pixels: so far that fast scrolling does not outrun it. */
+const MARGIN = 3000;
 
 /** Text that stands in no block of its own counts as near. */
 const ALWAYS = new Set(['HTML', 'BODY']);
 
 /** Knows which blocks stand in or near the view. */
 export interface Nearness {
+  /** Whether what stands there is near now; its next block to be added is taken to be so still. */
+  look(within: Node): boolean;
   add(block: ReadBlock): void;
   remove(block: ReadBlock): void;
   isNear(block: ReadBlock): boolean;
@@ -24,6 +25,7 @@ export function watchNearness(onChange: (block: ReadBlock) => void, signal: Abor
   const elements = new Map<ReadBlock, Element>();
   const blocks = new Map<Element, Set<ReadBlock>>();
   const near = new Set<Element>();
+  const looked = new Map<Element, boolean>();
   // scrollMargin is for boxes that scroll by themselves; browsers that do not know it mark there a moment later.
   const options = { rootMargin: `${MARGIN}px`, scrollMargin: `${MARGIN}px` };
   const observer = new IntersectionObserver((entries) => {
@@ -36,16 +38,23 @@ export function watchNearness(onChange: (block: ReadBlock) => void, signal: Abor
   }, options);
   signal.addEventListener('abort', () => observer.disconnect(), { once: true });
 
+  function look(element: Element): boolean {
+    const isNear = ALWAYS.has(own(element).tagName) || isNearNow(element);
+    looked.set(element, isNear);
+    return isNear;
+  }
+
   return {
+    look: (within) => look(elementOf(within)),
     add(block) {
-      const line = lineAround(block.nodes[0]!);
-      const element = line instanceof Element ? line : document.documentElement;
+      const element = elementOf(block.within);
       elements.set(block, element);
       const others = blocks.get(element);
       if (others) others.add(block);
       else {
         blocks.set(element, new Set([block]));
-        if (ALWAYS.has(own(element).tagName) || isNearNow(element)) near.add(element);
+        if (looked.get(element) ?? look(element)) near.add(element);
+        looked.delete(element);
         if (!ALWAYS.has(own(element).tagName)) observer.observe(element);
       }
     },
@@ -65,6 +74,10 @@ export function watchNearness(onChange: (block: ReadBlock) => void, signal: Abor
       return element !== undefined && near.has(element);
     },
   };
+}
+
+function elementOf(within: Node): Element {
+  return within instanceof Element ? within : document.documentElement;
 }
 
 function isNearNow(element: Element): boolean {

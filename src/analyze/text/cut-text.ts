@@ -1,4 +1,5 @@
 import type { Token, WordKey } from '../types.ts';
+import { cutOut } from './cut-out.ts';
 import { endOfSentence } from './end-of-sentence.ts';
 import { isHeadline } from './is-headline.ts';
 import { matchTokens } from './match-tokens.ts';
@@ -15,24 +16,29 @@ export type NameReading = (text: string, start: number, end: number, key: WordKe
  * may be given.
  */
 export function cutText(text: string, nameReading?: NameReading): Token[] {
-  const raw = matchTokens(text);
-  const tokens: Token[] = [];
-  for (let from = 0, to = 0; from < raw.length; from = to) {
-    to = endOfSentence(text, raw, from);
-    const capitalsMean = !isHeadline(text, raw, from, to);
+  const tokens = matchTokens(text);
+  for (let from = 0, to = 0; from < tokens.length; from = to) {
+    to = endOfSentence(text, tokens, from);
+    const capitalsMean = !isHeadline(text, tokens, from, to);
     let opened = false;
     for (let i = from; i < to; i++) {
-      const { start, end, kind, isPlain } = raw[i]!;
-      const shown = isPlain ? text.slice(start, end) : keyOf(text.slice(start, end));
-      const small = isPlain ? shown : shown.toLowerCase();
-      const isName = small !== shown && kind === 'word' && capitalsMean && opened && mayBeName(shown);
-      const key = isName ? capitalised(shown) : small;
-      const named = nameReading && kind === 'word' ? nameReading(text, start, end, key) : key;
-      tokens.push({ start, end, kind, key: named });
-      opened ||= isPlain || !/\d/.test(text.slice(start, end));
+      const token = tokens[i]!;
+      const { start, end, kind } = token;
+      if (token.key !== '') opened = true;
+      else {
+        const piece = cutOut(text, start, end);
+        token.key = keyInPlace(keyOf(piece), kind === 'word' && capitalsMean && opened);
+        opened ||= !/\d/.test(piece);
+      }
+      if (nameReading && kind === 'word') token.key = nameReading(text, start, end, token.key);
     }
   }
   return tokens;
+}
+
+function keyInPlace(shown: string, capitalMeans: boolean): WordKey {
+  const small = shown.toLowerCase();
+  return small !== shown && capitalMeans && mayBeName(shown) ? capitalised(shown) : small;
 }
 
 /** Letters that look like two (the ligature of fish in a PDF) or are as wide as two are plain letters to a reader. */

@@ -1,12 +1,12 @@
+import type { Span } from '../types.ts';
+import { cutOut } from './cut-out.ts';
 import { findAddresses } from './find-addresses.ts';
 
 /** A piece of a text before its place in a sentence is looked at. */
-export interface RawToken {
-  readonly start: number;
-  readonly end: number;
+export interface RawToken extends Span {
   readonly kind: 'word' | 'skipped';
-  /** Two small letters of a to z or more, which are their own key. */
-  readonly isPlain: boolean;
+  /** Two small letters of a to z or more are their own key; the other pieces get theirs by their place (`cutText`). */
+  key: string;
 }
 
 /**
@@ -23,6 +23,7 @@ const CAMEL = /^\p{Ll}+\p{Lu}/u;
 const MAY_GO_ON: ReadonlySet<number> = new Set([0x2e, 0x27, 0x2019]);
 /** In UTF-16 units: the longest word of a dictionary has 45 letters; what is longer is no word, and would keep the engine busy. */
 const LONGEST = 120;
+const BLANK = 0x20;
 const NOT_LETTERS = /[\p{N}_]/u;
 const TITLES = new Set(
   'Mr Mrs Ms Dr Prof Rev Capt Sgt Lt Jr Sr St Mt No vs etc approx dept ed eds fig cf Jan Feb Apr Aug Sept Oct Nov Dec'.split(
@@ -49,6 +50,15 @@ export function matchTokens(text: string): RawToken[] {
       end = start + 1;
       continue;
     }
+    // Most words are small letters and a blank behind them.
+    end = endOfSmall(text, start);
+    if (text.charCodeAt(end) === BLANK && end - start > 1 && end - start <= LONGEST && start >= done) {
+      const address = addresses[next];
+      if (!address || end <= address.start) {
+        tokens.push({ start, end, kind: 'word', key: cutOut(text, start, end) });
+        continue;
+      }
+    }
     end = endOfLetters(text, start);
     if (end === 0) {
       RUN.lastIndex = start;
@@ -62,24 +72,23 @@ export function matchTokens(text: string): RawToken[] {
     // Letters joined to an address by an apostrophe are part of it: o'brien@tarnquay.example.
     if (address && end > address.start) {
       const from = Math.min(start, address.start);
-      tokens.push({ start: from, end: address.end, kind: 'skipped', isPlain: false });
+      tokens.push({ start: from, end: address.end, kind: 'skipped', key: '' });
       done = address.end;
       while (next < addresses.length && addresses[next]!.start < done) next++;
       continue;
     }
-    const isPlain = end - start > 1 && end - start <= LONGEST && isSmall(text, start, end);
+    const isPlain = end - start > 1 && end - start <= LONGEST && endOfSmall(text, start) === end;
     if (isPlain && !MAY_GO_ON.has(text.charCodeAt(end))) {
-      tokens.push({ start, end, kind: 'word', isPlain });
+      tokens.push({ start, end, kind: 'word', key: cutOut(text, start, end) });
       continue;
     }
     const run = text.slice(start, end);
     const abbreviated = isWord(run) ? endOfAbbreviation(text, run, end) : end;
     // The stops of an abbreviation do not reach into an address: r.https://tarnquay.example.
     const whole = Math.min(abbreviated, address?.start ?? abbreviated);
-    if (whole > 0) tokens.push({ start, end: whole, kind: 'skipped', isPlain: false });
-    else if (ownsApostrophe(text, start, end))
-      tokens.push({ start, end: end + 1, kind: 'word', isPlain: false });
-    else tokens.push({ start, end, kind: 'word', isPlain });
+    if (whole > 0) tokens.push({ start, end: whole, kind: 'skipped', key: '' });
+    else if (ownsApostrophe(text, start, end)) tokens.push({ start, end: end + 1, kind: 'word', key: '' });
+    else tokens.push({ start, end, kind: 'word', key: isPlain ? run : '' });
     done = Math.max(whole, end);
   }
   return tokens;
@@ -111,12 +120,15 @@ function endOfLetters(text: string, start: number): number {
   return end > start && (end === text.length || (code < 128 && ends[code] === 1)) ? end : 0;
 }
 
-function isSmall(text: string, start: number, end: number): boolean {
-  for (let at = start; at < end; at++) {
-    const code = text.charCodeAt(at);
-    if (code < 0x61 || code > 0x7a) return false;
+/** Where a run of the letters a to z ends. */
+function endOfSmall(text: string, start: number): number {
+  let end = start;
+  while (end < text.length) {
+    const code = text.charCodeAt(end);
+    if (code < 0x61 || code > 0x7a) break;
+    end++;
   }
-  return true;
+  return end;
 }
 
 function isWord(run: string): boolean {
