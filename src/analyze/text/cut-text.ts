@@ -1,5 +1,4 @@
 import type { Token, WordKey } from '../types.ts';
-import { cutOut } from './cut-out.ts';
 import { endOfSentence } from './end-of-sentence.ts';
 import { isHeadline } from './is-headline.ts';
 import { matchTokens } from './match-tokens.ts';
@@ -26,7 +25,7 @@ export function cutText(text: string, nameReading?: NameReading): Token[] {
       const { start, end, kind } = token;
       if (token.key !== '') opened = true;
       else {
-        const piece = cutOut(text, start, end);
+        const piece = text.slice(start, end);
         token.key = keyInPlace(keyOf(piece), kind === 'word' && capitalsMean && opened);
         opened ||= !/\d/.test(piece);
       }

@@ -1,5 +1,4 @@
 import type { Span } from '../types.ts';
-import { cutOut } from './cut-out.ts';
 import { findAddresses } from './find-addresses.ts';
 
 /** A piece of a text before its place in a sentence is looked at. */
@@ -55,7 +54,7 @@ export function matchTokens(text: string): RawToken[] {
     if (text.charCodeAt(end) === BLANK && end - start > 1 && end - start <= LONGEST && start >= done) {
       const address = addresses[next];
       if (!address || end <= address.start) {
-        tokens.push({ start, end, kind: 'word', key: cutOut(text, start, end) });
+        tokens.push({ start, end, kind: 'word', key: text.slice(start, end) });
         continue;
       }
     }
@@ -79,7 +78,7 @@ export function matchTokens(text: string): RawToken[] {
     }
     const isPlain = end - start > 1 && end - start <= LONGEST && endOfSmall(text, start) === end;
     if (isPlain && !MAY_GO_ON.has(text.charCodeAt(end))) {
-      tokens.push({ start, end, kind: 'word', key: cutOut(text, start, end) });
+      tokens.push({ start, end, kind: 'word', key: text.slice(start, end) });
       continue;
     }
     const run = text.slice(start, end);
