@@ -11,8 +11,9 @@ import {
   rememberWords,
   stepsOfWords,
 } from '../src/analyze/index.ts';
+import type { Sequence } from '../src/analyze/types.ts';
 import { readFrequency } from '../src/data/read-frequency.ts';
-import { sequences } from '../src/host/sequences.ts';
+import { starterSequences } from '../src/host/sequences.ts';
 
 const TEXTS = 10_000;
 const DISTINCT = 300;
@@ -50,7 +51,7 @@ export function measureShelf(): ShelfFigures {
     }
     return numberWords([...words], numbers);
   });
-  const [first, second] = sequences as [(typeof sequences)[0], (typeof sequences)[0]];
+  const [first, second] = starterSequences() as [Sequence, Sequence];
   const groups = [first, second, first].map((sequence) => ({
     sequence,
     group: parseGroup({ name: 'Herons', sequence: sequence.id, step: 20 }),

@@ -17,11 +17,11 @@ export interface Groups {
 
 const VERSION = 1;
 
-const starters: Groups = {
-  chosen: 'herons',
-  groups: { herons: parseGroup(herons), plovers: parseGroup(plovers) },
-  unread: {},
-};
+/** What there is before anything was stored. */
+function starterGroups(): Groups {
+  const groups = { herons: parseGroup(herons), plovers: parseGroup(plovers) };
+  return { chosen: 'herons', groups, unread: {} };
+}
 
 /** How they lie in storage: the groups of both kinds together, and the version that wrote them. */
 interface Stored {
@@ -67,11 +67,11 @@ export function watchGroups(onChange: (groups: Groups) => void, signal: AbortSig
 
 /** At least one group can be read: the starters stand beside what is stored when nothing of it can. */
 function readStored(value: unknown): Groups {
-  if (typeof value !== 'object' || value === null) return starters;
+  if (typeof value !== 'object' || value === null) return starterGroups();
   const stored = value as Partial<Stored>;
   const { read: groups, unread } = sortReadable(stored.groups, parseGroup);
   if (Object.keys(groups).length === 0) {
-    for (const [id, group] of Object.entries(starters.groups)) groups[freeId(id, unread)] = group;
+    for (const [id, group] of Object.entries(starterGroups().groups)) groups[freeId(id, unread)] = group;
   }
   const { chosen = '' } = stored;
   return { chosen: chosen in groups ? chosen : Object.keys(groups)[0]!, groups: byName(groups), unread };

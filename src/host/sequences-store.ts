@@ -4,7 +4,7 @@ import { browser } from './browser.ts';
 import { createTurns } from './create-turns.ts';
 import { byName, sortReadable } from './groups-store.ts';
 import { loadSchoolPreset } from './school-preset.ts';
-import { sequences as starters } from './sequences.ts';
+import { starterSequences } from './sequences.ts';
 import { storeItem } from './store-item.ts';
 import { SEQUENCES_KEY, watchStored } from './watch-stored.ts';
 
@@ -28,6 +28,7 @@ const VERSION = 1;
 export async function loadSequences(): Promise<Sequences> {
   const [kept, preset] = await Promise.all([browser.storage.local.get(SEQUENCES_KEY), loadSchoolPreset()]);
   const { read: own, unread } = sortReadable(listIn(kept[SEQUENCES_KEY]), parseSequence);
+  const starters = starterSequences();
   const school = preset.sequences.filter(({ id }) => !starters.some((starter) => starter.id === id));
   const all = [...school, ...starters];
   return {

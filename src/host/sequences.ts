@@ -4,5 +4,10 @@ import steadySteps from '../../profiles/sequences/steady-steps.json' with { type
 import { parseSequence } from '../analyze/index.ts';
 import type { Sequence } from '../analyze/types.ts';
 
-/** The sequences that ship with the extension. */
-export const sequences: readonly Sequence[] = [steadySteps, freshStart, england2013].map(parseSequence);
+let sequences: readonly Sequence[] | undefined;
+
+/** The sequences that ship with the extension; read when first asked for, since the background starts often. */
+export function starterSequences(): readonly Sequence[] {
+  sequences ??= [steadySteps, freshStart, england2013].map(parseSequence);
+  return sequences;
+}

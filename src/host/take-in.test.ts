@@ -2,7 +2,7 @@ import { expect, test, vi } from 'vitest';
 import { parseGroup, parseSequence } from '../analyze/index.ts';
 import type { Sequence } from '../analyze/types.ts';
 import type { Groups } from './groups-store.ts';
-import { sequences as starters } from './sequences.ts';
+import { starterSequences } from './sequences.ts';
 import type { Sequences } from './sequences-store.ts';
 import { takeIn } from './take-in.ts';
 
@@ -12,6 +12,7 @@ const sequenceOf = (id: string, pattern: string): Sequence =>
   parseSequence({ id, name: `Order ${id}`, source: 's', licence: 'l', steps: [{ teaches: [pattern] }] });
 const herons = parseGroup({ name: 'Herons', sequence: 'ours', step: 1 });
 const groups: Groups = { chosen: 'a', groups: { a: herons, 'group-1': herons }, unread: {} };
+const starters = starterSequences();
 const sequences: Sequences = {
   starters,
   school: [],

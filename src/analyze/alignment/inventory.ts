@@ -1,4 +1,5 @@
 import { catalogue } from '../catalogue/catalogue.ts';
+import { pairSpellings } from '../catalogue/pair-spellings.ts';
 import { irregularUnits } from './irregular-units.ts';
 
 /** One way letters may stand for sound, before any word is looked at. */
@@ -23,22 +24,10 @@ function listUnits(): UnitForm[] {
   };
   for (const row of catalogue) {
     if (NOT_SPELLINGS.has(row.family)) continue;
-    for (const [letters, sound] of pairs(row.letters, row.sounds)) add(letters, sound, false);
+    for (const [letters, sound] of pairSpellings(row.letters, row.sounds)) add(letters, sound, false);
   }
   for (const [letters, sounds] of Object.entries(irregularUnits)) {
     for (const sound of sounds.split(' ')) add(letters, sound, true);
   }
   return [...forms.values()];
-}
-
-/**
- * Letters and sounds of a catalogue row, paired: one by one when there are as many sounds as
- * spellings of different consonants (`ne te` with `N T`), else each spelling with each sound.
- */
-export function pairs(letters: string, sounds: readonly string[]): [string, string][] {
-  const spellings = letters.split(' ').filter((one) => one !== '');
-  if (spellings.length > 2 && spellings.length === sounds.length) {
-    return spellings.map((one, i) => [one, sounds[i]!]);
-  }
-  return spellings.flatMap((one) => sounds.map((sound): [string, string] => [one, sound]));
 }

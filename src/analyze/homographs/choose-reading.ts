@@ -64,5 +64,10 @@ function mapOf(weights: Readonly<Record<string, number>>): ReadonlyMap<string, n
   return new Map(Object.entries(weights));
 }
 
+let chooser: Chooser | undefined;
+
 /** The reading a homograph has in its place: they `read` the map today, she `read` it last night. */
-export const chooseReading: Chooser = createChooser(weights);
+export const chooseReading: Chooser = (word, before, after) => {
+  chooser ??= createChooser(weights);
+  return chooser(word, before, after);
+};

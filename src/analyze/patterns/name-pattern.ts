@@ -1,5 +1,5 @@
-import { pairs } from '../alignment/inventory.ts';
 import { catalogue } from '../catalogue/catalogue.ts';
+import { pairSpellings } from '../catalogue/pair-spellings.ts';
 import type { Pattern, PatternId } from '../types.ts';
 import { IRREGULAR } from './irregular.ts';
 
@@ -28,7 +28,7 @@ function indexRows(wanted: (family: string) => boolean): ReadonlyMap<string, rea
   };
   for (const row of catalogue) {
     if (!wanted(row.family)) continue;
-    for (const [letters, sound] of pairs(row.letters, row.sounds)) add(`${letters}:${sound}`, row);
+    for (const [letters, sound] of pairSpellings(row.letters, row.sounds)) add(`${letters}:${sound}`, row);
     if (AFFIX_FAMILIES.has(row.family)) for (const letters of row.letters.split(' ')) add(letters, row);
   }
   return index;

@@ -1,0 +1,20 @@
+import { browser } from './browser.ts';
+
+/** The bytes of the word table and of the guessing model. */
+export type EngineData = readonly [table: Uint8Array, model: Uint8Array];
+
+let data: Promise<EngineData> | undefined;
+
+/** Reads them from the package, once. */
+export function readEngineData(): Promise<EngineData> {
+  data ??= Promise.all([fetchData('lexicon.bin'), fetchData('guess.bin')]);
+  data.catch(() => {
+    data = undefined;
+  });
+  return data;
+}
+
+async function fetchData(file: 'lexicon.bin' | 'guess.bin'): Promise<Uint8Array> {
+  const answer = await fetch(browser.runtime.getURL(`data/${file}`));
+  return new Uint8Array(await answer.arrayBuffer());
+}
