@@ -3,6 +3,7 @@ import type { Analyzer } from '../analyze/index.ts';
 import { decodeText, isText } from '../files/decode-text.ts';
 import { FileFault } from '../files/file-fault.ts';
 import type { OpenedText } from './opened-text.ts';
+import './speak-english.ts';
 
 /** The endings of the files that are read where a folder is given. */
 export const TEXT_ENDINGS = ['txt', 'md', 'html', 'htm', 'xhtml', 'docx', 'pdf', 'epub'] as const;

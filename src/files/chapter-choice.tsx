@@ -1,4 +1,5 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
+import { say, sayWith } from '../wording/say.ts';
 import './chapter-choice.css';
 import type { OpenedBook } from './opened-file.ts';
 
@@ -17,7 +18,7 @@ export function ChapterChoice({ book, onTake, onLeave }: ChapterChoiceProps) {
   return (
     <section class="part" aria-labelledby="chapters-title">
       <h2 id="chapters-title" ref={title} tabIndex={-1}>
-        Chapters of “{book.title}”
+        {sayWith('files.chaptersOf', { book: <span lang="en">{book.title}</span> })}
       </h2>
       <ul class="chapters">
         {book.chapters.map((chapter, n) => (
@@ -33,24 +34,20 @@ export function ChapterChoice({ book, onTake, onLeave }: ChapterChoiceProps) {
                   setChosen(next);
                 }}
               />
-              <span>{chapter.title}</span>
-              <span class="quiet">{sayWords(chapter.words)}</span>
+              <span lang="en">{chapter.title}</span>
+              <span class="quiet">{say('files.words', { count: chapter.words })}</span>
             </label>
           </li>
         ))}
       </ul>
       <div class="row">
         <button type="button" class="action" disabled={chosen.size === 0} onClick={() => onTake(chosen)}>
-          Put {sayWords(words)} on the desk
+          {say('files.putOnTheDesk', { count: words })}
         </button>
         <button type="button" class="plain" onClick={onLeave}>
-          Open another file
+          {say('files.openAnother')}
         </button>
       </div>
     </section>
   );
-}
-
-function sayWords(n: number): string {
-  return n === 1 ? 'one word' : `${n.toLocaleString('en')} words`;
 }

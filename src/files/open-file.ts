@@ -1,3 +1,4 @@
+import { say } from '../wording/say.ts';
 import { decodeText, isText } from './decode-text.ts';
 import { FileFault } from './file-fault.ts';
 import type { OpenedBook, OpenedText } from './opened-file.ts';
@@ -11,15 +12,12 @@ const LARGEST = 25_000_000;
  * first file of that kind. Rejects with `FileFault`.
  */
 export async function openFile(file: File): Promise<OpenedText | OpenedBook> {
-  if (file.size === 0) throw new FileFault('This file is empty. Choose another.');
-  if (file.size > LARGEST)
-    throw new FileFault('This file is larger than 25 MB. Copy the part you want and paste it.');
+  if (file.size === 0) throw new FileFault(say('files.empty'));
+  if (file.size > LARGEST) throw new FileFault(say('files.tooLarge'));
   const bytes = await file.arrayBuffer().then(
     (buffer) => new Uint8Array(buffer),
     () => {
-      throw new FileFault(
-        'The browser cannot read this file. See that it is still where it was, and choose it again.',
-      );
+      throw new FileFault(say('files.unreadable'));
     },
   );
   const name = file.name.replace(/\.[^.]+$/, '') || file.name;
@@ -27,9 +25,7 @@ export async function openFile(file: File): Promise<OpenedText | OpenedBook> {
     return await readAs(kindOf(bytes, file.name), bytes, name);
   } catch (error) {
     if (error instanceof FileFault) throw error;
-    throw new FileFault(
-      'This file is damaged or made in a way the desk does not know. Copy its text and paste it.',
-    );
+    throw new FileFault(say('files.unknownMake'));
   }
 }
 
@@ -47,12 +43,9 @@ async function readAs(kind: Kind, bytes: Uint8Array, name: string): Promise<Open
       return (await import('./read-epub.ts')).readEpub(bytes, name);
     case 'text': {
       const decoded = decodeText(bytes);
-      if (!isText(decoded))
-        throw new FileFault(
-          'This file is not a text. Open it in the program that made it, and copy and paste its text.',
-        );
+      if (!isText(decoded)) throw new FileFault(say('files.noText'));
       const text = readPlainText(decoded);
-      if (text === '') throw new FileFault('There are no words in this file. Choose another.');
+      if (text === '') throw new FileFault(say('files.noWords'));
       return { title: name, text, leftOut: { pictures: 0, footnotes: 0 } };
     }
   }
@@ -65,15 +58,11 @@ function kindOf(bytes: Uint8Array, name: string): Kind {
   if (start.startsWith('PK\x03\x04')) {
     if (start.includes('mimetypeapplication/epub+zip')) return 'epub';
     if (ending === 'epub' || ending === 'docx') return ending;
-    throw new FileFault('This is a packed file of another kind. Unpack it, and open the file inside.');
+    throw new FileFault(say('files.packed'));
   }
   // How Word wrote before 2007, and how it writes what a password locks.
-  if (start.startsWith('\xd0\xcf\x11\xe0'))
-    throw new FileFault(
-      'This document is locked by a password or from an old Word. Open it in Word and save it as .docx without a password.',
-    );
-  if (start.startsWith('{\\rtf'))
-    throw new FileFault('This is a rich text file. Open it in Word, and save it as .docx.');
+  if (start.startsWith('\xd0\xcf\x11\xe0')) throw new FileFault(say('files.lockedOrOldDocument'));
+  if (start.startsWith('{\\rtf')) throw new FileFault(say('files.richText'));
   switch (ending) {
     case 'txt':
     case 'md':
@@ -84,12 +73,8 @@ function kindOf(bytes: Uint8Array, name: string): Kind {
     case 'docx':
     case 'pdf':
     case 'epub':
-      throw new FileFault(
-        `This file is named .${ending} but is something else, or damaged. Get it again, or copy its text and paste it.`,
-      );
+      throw new FileFault(say('files.misnamed', { ending }));
     default:
-      throw new FileFault(
-        'The desk opens text, web pages, Word documents, PDF and EPUB. For other files, copy the text and paste it.',
-      );
+      throw new FileFault(say('files.otherKind'));
   }
 }

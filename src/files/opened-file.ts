@@ -1,5 +1,6 @@
 import type { FoundText } from '../passage/found-text.ts';
 import type { PassageLine } from '../passage/passage-lines.ts';
+import { say } from '../wording/say.ts';
 
 /** A line as it comes out of a file. */
 export type FoundLine = Pick<PassageLine, 'kind' | 'level' | 'text'>;
@@ -34,13 +35,11 @@ export interface OpenedBook {
 
 /** What the teacher should know after opening: “3 pictures were left out.”; null when all is there. */
 export function sayLeftOut({ pictures, footnotes }: LeftOut): string | null {
-  const parts = [count(pictures, 'picture'), count(footnotes, 'footnote')].filter((part) => part !== null);
-  if (parts.length === 0) return null;
-  const says = `${parts.join(' and ')} ${pictures + footnotes === 1 ? 'was' : 'were'} left out.`;
-  return says.charAt(0).toUpperCase() + says.slice(1);
-}
-
-function count(n: number, what: string): string | null {
-  if (n === 0) return null;
-  return n === 1 ? `one ${what}` : `${n} ${what}s`;
+  if (pictures > 0 && footnotes > 0)
+    return say('files.bothLeftOut', {
+      pictures: say('files.picturesOfBoth', { count: pictures }),
+      footnotes: say('files.footnotesOfBoth', { count: footnotes }),
+    });
+  if (pictures > 0) return say('files.picturesLeftOut', { count: pictures });
+  return footnotes > 0 ? say('files.footnotesLeftOut', { count: footnotes }) : null;
 }

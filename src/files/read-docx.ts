@@ -1,4 +1,5 @@
 import { writeLines } from '../passage/passage-lines.ts';
+import { say } from '../wording/say.ts';
 import { FileFault } from './file-fault.ts';
 import type { OpenedText } from './opened-file.ts';
 import { readHtmlLines } from './read-html-lines.ts';
@@ -13,7 +14,7 @@ export async function readDocx(bytes: Uint8Array, name: string): Promise<OpenedT
   // Word writes no document types; their entities could be made to grow without end.
   for (const part of parts.values())
     if (new TextDecoder().decode(part.subarray(0, 4096)).includes('<!DOCTYPE'))
-      throw new FileFault('This is not a document that Word wrote. Copy its text and paste it.');
+      throw new FileFault(say('files.notFromWord'));
   const [{ zipSync }, { default: mammoth }] = await Promise.all([import('fflate'), import('mammoth')]);
   // Packed anew without the pictures, so that nothing else is ever unpacked.
   const arrayBuffer = zipSync(Object.fromEntries(parts), { level: 0 }).buffer as ArrayBuffer;
@@ -32,17 +33,14 @@ export async function readDocx(bytes: Uint8Array, name: string): Promise<OpenedT
     .then(
       ({ value }) => value,
       () => {
-        throw new FileFault('This Word document is damaged. Open it in Word, save it again, and open that.');
+        throw new FileFault(say('files.damagedDocument'));
       },
     );
   const { body } = new DOMParser().parseFromString(html, 'text/html');
   const notes = [...body.querySelectorAll('li[id^="footnote-"], li[id^="endnote-"]')];
   for (const note of notes) note.remove();
   const lines = readHtmlLines(body);
-  if (lines.length === 0)
-    throw new FileFault(
-      'There are no words in this document. If its text is a picture, type the part you want.',
-    );
+  if (lines.length === 0) throw new FileFault(say('files.noWordsInDocument'));
   return {
     title:
       readTitle(parts.get('docProps/core.xml')) || lines.find(({ kind }) => kind === 'heading')?.text || name,

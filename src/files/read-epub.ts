@@ -1,3 +1,4 @@
+import { say } from '../wording/say.ts';
 import { decodeText } from './decode-text.ts';
 import { FileFault } from './file-fault.ts';
 import { findChapters, findFirstChapter } from './find-chapters.ts';
@@ -6,15 +7,13 @@ import { unpackZip } from './unpack-zip.ts';
 
 const NOT_TEXT = /\.(jpe?g|png|gif|svg|webp|avif|css|js|[ot]tf|woff2?|mp[34]|m4[abv]|ogg|wav|pdf)$/i;
 
-const BROKEN = 'This book is damaged. Get it again from where it came from, and open that.';
-
 /** The chapters of a book in EPUB 2 or 3 (W3C EPUB 3.3: container, package, spine). Rejects with `FileFault`. */
 export async function readEpub(bytes: Uint8Array, name: string): Promise<OpenedBook> {
   const { parts } = await unpackZip(bytes, (part) => !NOT_TEXT.test(part));
   const container = parseXml(parts.get('META-INF/container.xml'));
   const packagePath = container?.getElementsByTagNameNS('*', 'rootfile')[0]?.getAttribute('full-path');
   const book = packagePath ? parseXml(parts.get(packagePath)) : null;
-  if (!packagePath || !book) throw new FileFault(BROKEN);
+  if (!packagePath || !book) throw new FileFault(say('files.damagedBook'));
   const items = new Map(
     [...book.getElementsByTagNameNS('*', 'item')].map((item) => {
       const path = resolvePath(packagePath, item.getAttribute('href') ?? '');
@@ -30,17 +29,14 @@ export async function readEpub(bytes: Uint8Array, name: string): Promise<OpenedB
     .filter((item) => item !== undefined && !/\bnav\b/.test(item.properties))
     .map((item) => item!.path);
   const locked = readText(parts.get('META-INF/encryption.xml'));
-  if (spine.some((path) => locked.includes(`URI="${path}"`)))
-    throw new FileFault(
-      'This book is locked by its seller, so only their reader opens it. Type the part you want.',
-    );
+  if (spine.some((path) => locked.includes(`URI="${path}"`))) throw new FileFault(say('files.lockedBook'));
   const contents = readContents([...items.values()], parts);
   const documents = [...new Set(spine)].flatMap((path) => {
     const part = parts.get(path);
     return part ? [{ html: openTags(readText(part)), labels: contents.get(path) ?? [] }] : [];
   });
   const chapters = findChapters(documents);
-  if (chapters.length === 0) throw new FileFault('There are no words in this book. Choose another.');
+  if (chapters.length === 0) throw new FileFault(say('files.noWordsInBook'));
   const about = (what: string): string =>
     book.getElementsByTagNameNS('*', what)[0]?.textContent?.trim() ?? '';
   return {

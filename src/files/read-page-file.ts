@@ -1,4 +1,5 @@
 import { writeLines } from '../passage/passage-lines.ts';
+import { say } from '../wording/say.ts';
 import { decodeText } from './decode-text.ts';
 import { FileFault } from './file-fault.ts';
 import type { FoundLine, OpenedText } from './opened-file.ts';
@@ -25,10 +26,7 @@ export async function readPageFile(bytes: Uint8Array, name: string): Promise<Ope
   const root = story?.root ?? doc.body;
   const pictures = countPictures(root);
   const lines = withHeadline(doc, story, readHtmlLines(root));
-  if (lines.length === 0)
-    throw new FileFault(
-      'There are no words in this web page. Open it in the browser, and copy and paste its text.',
-    );
+  if (lines.length === 0) throw new FileFault(say('files.noWordsInPage'));
   return {
     title: story?.title || doc.title.trim() || name,
     text: writeLines(lines),

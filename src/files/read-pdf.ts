@@ -3,6 +3,7 @@ import { GlobalWorkerOptions, getDocument, OPS, PDFWorker } from 'pdfjs-dist/leg
 import workerAddress from 'pdfjs-dist/legacy/build/pdf.worker.min.mjs?url';
 import { loadEngine } from '../host/load-engine.ts';
 import { writeLines } from '../passage/passage-lines.ts';
+import { say } from '../wording/say.ts';
 import { dropRunningHeads } from './drop-running-heads.ts';
 import { FileFault } from './file-fault.ts';
 import type { OpenedText } from './opened-file.ts';
@@ -21,10 +22,7 @@ export async function readPdf(bytes: Uint8Array, name: string): Promise<OpenedTe
   const worker = PDFWorker.create({ verbosity: 0 });
   let timer: ReturnType<typeof setTimeout> | undefined;
   const tooLong = new Promise<never>((_, reject) => {
-    timer = setTimeout(
-      () => reject(new FileFault('This PDF takes too long to read. Copy its text and paste it.')),
-      LONGEST,
-    );
+    timer = setTimeout(() => reject(new FileFault(say('files.slowPdf'))), LONGEST);
   });
   try {
     return await Promise.race([readWith(worker, bytes, name), tooLong]);
@@ -46,10 +44,7 @@ async function readWith(worker: PDFWorker, data: Uint8Array, name: string): Prom
     enableXfa: false,
     isEvalSupported: false,
   }).promise;
-  if (pdf.numPages > MOST_PAGES)
-    throw new FileFault(
-      `This PDF has ${pdf.numPages} pages. Save the pages you want as a PDF of their own, and open that.`,
-    );
+  if (pdf.numPages > MOST_PAGES) throw new FileFault(say('files.longPdf', { pages: pdf.numPages }));
   const pages: PdfLine[][] = [];
   let pictures = 0;
   for (let n = 0; n < pdf.numPages; n++) {
@@ -60,11 +55,7 @@ async function readWith(worker: PDFWorker, data: Uint8Array, name: string): Prom
   }
   const lines = dropRunningHeads(pages).flat();
   if (!lines.some(({ text }) => /\p{L}/u.test(text)))
-    throw new FileFault(
-      pictures > 0
-        ? 'This PDF is made of pictures of its pages, without text. Let a scanning program read it first, or type the part you want.'
-        : 'There are no words in this PDF. Choose another file.',
-    );
+    throw new FileFault(pictures > 0 ? say('files.pdfOfPictures') : say('files.noWordsInPdf'));
   const engine = await loadEngine();
   const isWord = (word: string): boolean =>
     /^(dictionary|derived)$/.test(engine.analyze(word).readings[0]?.source ?? '');
@@ -114,10 +105,6 @@ async function readTitle(pdf: PDFDocumentProxy): Promise<string> {
 function asFault(error: unknown): FileFault {
   if (error instanceof FileFault) return error;
   if (error instanceof Error && error.name === 'PasswordException')
-    return new FileFault(
-      'This PDF is locked by a password. Open it in a PDF reader, print it as a new PDF, and open that.',
-    );
-  return new FileFault(
-    'This PDF is damaged. Get it again from where it came from, or copy its text and paste it.',
-  );
+    return new FileFault(say('files.lockedPdf'));
+  return new FileFault(say('files.damagedPdf'));
 }

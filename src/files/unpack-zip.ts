@@ -1,3 +1,4 @@
+import { say } from '../wording/say.ts';
 import { FileFault } from './file-fault.ts';
 
 /** More than a long book has without its pictures, in bytes; what unpacks to more is made to fill the memory. */
@@ -40,17 +41,14 @@ export async function unpackZip(
   try {
     for (let at = 0; at < bytes.length && !broken; at += PIECE) {
       unzip.push(bytes.subarray(at, at + PIECE), at + PIECE >= bytes.length);
-      if (size > LARGEST || names.length > MOST_PARTS)
-        throw new FileFault(
-          'This file unpacks to more than the desk holds. Copy the part you want and paste it.',
-        );
+      if (size > LARGEST || names.length > MOST_PARTS) throw new FileFault(say('files.unpacksTooLarge'));
     }
   } catch (error) {
     if (error instanceof FileFault) throw error;
     broken = true;
   }
   if (broken || names.length === 0 || [...pieces.keys()].some((name) => !ended.has(name)))
-    throw new FileFault('This file is damaged. Get it again from where it came from, and open that.');
+    throw new FileFault(say('files.damaged'));
   const parts = new Map([...pieces].map(([name, own]) => [name, join(own)]));
   return { parts, names };
 }
