@@ -1,5 +1,6 @@
 import { askPage, askWords, listFrames } from '../host/client.ts';
 import type { PageWords } from '../host/messages.ts';
+import { say } from '../wording/say.ts';
 import { writeLines } from './passage-lines.ts';
 
 /** Why nothing could be taken from a page, in a sentence with the next step. */
@@ -16,19 +17,13 @@ export interface PageText {
 /** Reads what is checked on a shaded page. Rejects with `TakeFault` when it is no longer shaded or has no words. */
 export async function readPageText(tab: number): Promise<PageText> {
   const page = await askWords(tab);
-  if (!page)
-    throw new TakeFault(
-      'The page is no longer shaded. Go back to it, press the Wordreach button, and take it again.',
-    );
+  if (!page) throw new TakeFault(say('passage.notShaded'));
   const frames = await listFrames(tab).catch(() => [0]);
   const parts = await Promise.all(
     frames.map((frame) => askPage(tab, 'takePassage', undefined as never, frame)),
   );
   const lines = parts.flatMap((part) => part?.lines ?? []);
-  if (lines.length === 0)
-    throw new TakeFault(
-      'There are no words in what is checked on the page. Choose “Whole page” in the panel, or select the text.',
-    );
+  if (lines.length === 0) throw new TakeFault(say('passage.noWords'));
   return {
     page: { ...page, title: page.title || lines[0]!.text.slice(0, 60) },
     text: writeLines(lines),

@@ -2,6 +2,7 @@ import type { ComponentChildren } from 'preact';
 import { createPortal, flushSync } from 'preact/compat';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { saveFile } from '../ui/save-file.ts';
+import { say } from '../wording/say.ts';
 
 interface OutButtonsProps {
   /** The name of a file, by its extension. */
@@ -32,9 +33,9 @@ export function OutButtons({ name, docx, html, text, richText, print, children }
   const save = async (extension: string, write: () => Blob | Promise<Blob>): Promise<void> => {
     try {
       saveFile(name(extension), await write());
-      setSays('Saved with your downloads.');
+      setSays(say('print.saved'));
     } catch {
-      setSays('The file could not be made. Reload this page and try again, or copy the text.');
+      setSays(say('print.notMade'));
     }
   };
   const copy = async (): Promise<void> => {
@@ -46,9 +47,7 @@ export function OutButtons({ name, docx, html, text, richText, print, children }
       () => true,
       () => false,
     );
-    setSays(
-      done ? 'Copied.' : 'The browser did not let the text be copied. Save it as plain text, or try again.',
-    );
+    setSays(say(done ? 'print.copied' : 'print.notCopied'));
   };
   const saves = (label: string, extension: string, write: () => Blob | Promise<Blob>) => (
     <button type="button" class="plain" onClick={() => save(extension, write)}>
@@ -58,14 +57,22 @@ export function OutButtons({ name, docx, html, text, richText, print, children }
   return (
     <div class="row">
       <button ref={button} type="button" class="action" onClick={() => setPrinting(true)}>
-        Print…
+        {say('print.openPrintView')}
       </button>
       {children}
-      {saves('Save for Word', 'docx', docx)}
-      {saves('Save as web page', 'html', () => new Blob([html()], { type: 'text/html;charset=utf-8' }))}
-      {saves('Save as plain text', 'txt', () => new Blob([text()], { type: 'text/plain;charset=utf-8' }))}
+      {saves(say('print.saveForWord'), 'docx', docx)}
+      {saves(
+        say('print.saveAsWebPage'),
+        'html',
+        () => new Blob([html()], { type: 'text/html;charset=utf-8' }),
+      )}
+      {saves(
+        say('print.saveAsPlainText'),
+        'txt',
+        () => new Blob([text()], { type: 'text/plain;charset=utf-8' }),
+      )}
       <button type="button" class="plain" onClick={copy}>
-        Copy
+        {say('print.copy')}
       </button>
       <span role="status" class="quiet">
         {says}

@@ -1,5 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
+import { say } from '../wording/say.ts';
 import './print.css';
 
 interface PrintFrameProps {
@@ -28,23 +29,21 @@ export function PrintFrame({ back, onClose, options, children }: PrintFrameProps
     >
       <form class="print-side" onSubmit={(event) => event.preventDefault()}>
         <h1 ref={heading} tabIndex={-1}>
-          Print
+          {say('print.title')}
         </h1>
         <p class="row">
           <button type="button" class="action" onClick={() => print()}>
-            Print or save as PDF
+            {say('print.printOrSave')}
           </button>
           <button type="button" class="plain" onClick={onClose}>
             {back}
           </button>
         </p>
         {options}
-        <p class="quiet">
-          If the browser puts its own lines at the head and foot, untick them in its print window.
-        </p>
+        <p class="quiet">{say('print.browserLines')}</p>
       </form>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: wider than a narrow window, it is scrolled by keyboard too */}
-      <section class="print-preview" aria-label="The sheet" tabIndex={0}>
+      <section class="print-preview" aria-label={say('print.theSheet')} tabIndex={0}>
         {children}
       </section>
     </main>

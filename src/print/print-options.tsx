@@ -1,5 +1,14 @@
 import type { ComponentChildren } from 'preact';
-import { FONTS, GAPS, LINE_SPACINGS, PAPERS, type SheetChoices, SIZES } from './sheet-choices.ts';
+import { say, type TextId } from '../wording/say.ts';
+import {
+  type FONTS,
+  type GAPS,
+  LINE_SPACINGS,
+  type MARGINS,
+  type PAPERS,
+  type SheetChoices,
+  SIZES,
+} from './sheet-choices.ts';
 
 interface PrintOptionsProps {
   readonly choices: SheetChoices;
@@ -10,23 +19,41 @@ interface PrintOptionsProps {
   readonly onChange: (choices: SheetChoices) => void;
 }
 
-const MARGINS = [
-  { value: 'none', label: 'Nothing' },
-  { value: 'numbers', label: 'The number of the line' },
-  { value: 'counts', label: 'Words read by its end' },
-] as const;
-const sizes = SIZES.map((value) => ({ value, label: `${value} point` }));
-const fonts = Object.entries(FONTS).map(([value, { label }]) => ({ value, label }));
-const papers = Object.entries(PAPERS).map(([value, { label }]) => ({ value, label }));
-const gaps = Object.entries(GAPS).map(([value, { label }]) => ({ value, label }));
+interface Option {
+  readonly value: string | number;
+  readonly label: string;
+}
+
+type Names<Value extends string | number> = Readonly<
+  Record<Value, Extract<TextId, `print.${'font' | 'gaps' | 'lines' | 'beside' | 'paper'}${string}`>>
+>;
+
+const FONT_NAMES: Names<keyof typeof FONTS> = {
+  book: 'print.fontBook',
+  plain: 'print.fontPlain',
+  wide: 'print.fontWide',
+  round: 'print.fontRound',
+};
+const GAP_NAMES: Names<keyof typeof GAPS> = {
+  usual: 'print.gapsUsual',
+  wider: 'print.gapsWider',
+  widest: 'print.gapsWidest',
+};
+const LINE_NAMES: Names<(typeof LINE_SPACINGS)[number]> = {
+  1.4: 'print.linesClose',
+  1.8: 'print.linesOpen',
+  2.4: 'print.linesWide',
+};
+const MARGIN_NAMES: Names<(typeof MARGINS)[number]> = {
+  none: 'print.besideNothing',
+  numbers: 'print.besideNumber',
+  counts: 'print.besideCount',
+};
+const PAPER_NAMES: Names<keyof typeof PAPERS> = { a4: 'print.paperA4', letter: 'print.paperLetter' };
 
 /** What the teacher may choose about a sheet. */
 export function PrintOptions({ choices, canMark, only, onChange }: PrintOptionsProps) {
-  const select = (
-    key: keyof SheetChoices,
-    label: string,
-    options: readonly { value: string | number; label: string }[],
-  ) => (
+  const select = (key: keyof SheetChoices, label: string, options: readonly Option[]) => (
     <label class="print-option">
       <span>{label}</span>
       <select
@@ -56,30 +83,36 @@ export function PrintOptions({ choices, canMark, only, onChange }: PrintOptionsP
       {label}
     </label>
   );
+  const sizes = SIZES.map((points) => ({ value: points, label: say('print.points', { points }) }));
+  const spacings = LINE_SPACINGS.map((value) => ({ value, label: say(LINE_NAMES[value]) }));
   return (
     <>
       <fieldset class="print-group">
-        <legend>Letters</legend>
-        {select('size', 'Size', sizes)}
-        {select('font', 'Font', fonts)}
-        {select('gaps', 'Gaps between letters and words', gaps)}
-        {select('lineSpacing', 'Space between lines', LINE_SPACINGS)}
+        <legend>{say('print.letters')}</legend>
+        {select('size', say('print.size'), sizes)}
+        {select('font', say('print.font'), nameAll(FONT_NAMES))}
+        {select('gaps', say('print.gaps'), nameAll(GAP_NAMES))}
+        {select('lineSpacing', say('print.lineSpacing'), spacings)}
       </fieldset>
       <fieldset class="print-group">
-        <legend>Page</legend>
-        {!only && select('margin', 'Beside each line', MARGINS)}
-        {select('paper', 'Paper', papers)}
-        {!only && tick('storyWords', 'Story words in a box')}
-        {tick('nameLine', 'A line for name and date')}
+        <legend>{say('print.page')}</legend>
+        {!only && select('margin', say('print.besideEachLine'), nameAll(MARGIN_NAMES))}
+        {select('paper', say('print.paper'), nameAll(PAPER_NAMES))}
+        {!only && tick('storyWords', say('print.storyWordsInABox'))}
+        {tick('nameLine', say('print.nameLine'))}
       </fieldset>
       {!only && (
         <fieldset class="print-group">
-          <legend>Marks on words</legend>
-          {tick('fresh', 'Underline this step’s words', !canMark)}
-          {tick('dots', 'Dots between syllables', !canMark)}
-          {tick('vowels', 'Marks over long and short vowels', !canMark)}
+          <legend>{say('print.marks')}</legend>
+          {tick('fresh', say('print.underlineFresh'), !canMark)}
+          {tick('dots', say('print.dots'), !canMark)}
+          {tick('vowels', say('print.vowels'), !canMark)}
         </fieldset>
       )}
     </>
   );
+}
+
+function nameAll(names: Names<string>): Option[] {
+  return Object.entries(names).map(([value, id]) => ({ value, label: say(id) }));
 }

@@ -48,6 +48,7 @@ function MeasuredSheet({ sheet, choices, onPages }: PrintSheetProps) {
           class={`sheet-paper sheet-page sheet-${paper}`}
           style={style}
           lang="en"
+          dir="ltr"
           aria-label={shown.length > 1 ? `Page ${i + 1}` : undefined}
         >
           <PageView pieces={pieces} margin={margin} source={sheet.source} number={i + 1} />

@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import { say } from '../wording/say.ts';
 import type { Sheet } from './make-sheet.ts';
 import { PrintFrame } from './print-frame.tsx';
 import { PrintOptions } from './print-options.tsx';
@@ -18,12 +19,12 @@ export function PrintView({ sheet, choices, canMark, onChange, onClose }: PrintV
   const [pages, setPages] = useState(1);
   return (
     <PrintFrame
-      back="Back to the passage"
+      back={say('print.backToThePassage')}
       onClose={onClose}
       options={
         <>
           <p class="quiet" role="status">
-            {pages === 1 ? 'One page.' : `${pages} pages.`}
+            {say('print.pages', { count: pages })}
           </p>
           <PrintOptions choices={choices} canMark={canMark} onChange={onChange} />
         </>

@@ -2,13 +2,13 @@
 export interface SheetChoices {
   readonly paper: keyof typeof PAPERS;
   /** In points. */
-  readonly size: 14 | 18 | 22 | 26;
+  readonly size: (typeof SIZES)[number];
   readonly font: keyof typeof FONTS;
   readonly gaps: keyof typeof GAPS;
   /** In line heights. */
-  readonly lineSpacing: 1.4 | 1.8 | 2.4;
+  readonly lineSpacing: (typeof LINE_SPACINGS)[number];
   /** `numbers`: each line has its number; `counts`: how many words were read at its end. Headings have neither. */
-  readonly margin: 'none' | 'numbers' | 'counts';
+  readonly margin: (typeof MARGINS)[number];
   readonly dots: boolean;
   readonly vowels: boolean;
   readonly fresh: boolean;
@@ -23,22 +23,18 @@ export interface SheetChoices {
  */
 export const FONTS = {
   book: {
-    label: 'Book, with serifs',
     css: 'Georgia, "Iowan Old Style", "Noto Serif", "DejaVu Serif", serif',
     word: 'Georgia',
   },
   plain: {
-    label: 'Plain, without serifs',
     css: 'Arial, Helvetica, "Liberation Sans", "Noto Sans", sans-serif',
     word: 'Arial',
   },
   wide: {
-    label: 'Wide, letters easy to tell apart',
     css: 'Verdana, "DejaVu Sans", "Noto Sans", sans-serif',
     word: 'Verdana',
   },
   round: {
-    label: 'Round, near to handwriting',
     css: '"Comic Sans MS", "Comic Neue", "Chalkboard SE", "Century Gothic", "URW Gothic", sans-serif',
     word: 'Comic Sans MS',
   },
@@ -46,23 +42,20 @@ export const FONTS = {
 
 /** Gaps between letters and between words, in ems. */
 export const GAPS = {
-  usual: { label: 'Usual', letters: 0, words: 0 },
-  wider: { label: 'Wider', letters: 0.06, words: 0.2 },
-  widest: { label: 'Widest', letters: 0.12, words: 0.4 },
+  usual: { letters: 0, words: 0 },
+  wider: { letters: 0.06, words: 0.2 },
+  widest: { letters: 0.12, words: 0.4 },
 } as const;
 
 /** In millimetres. */
 export const PAPERS = {
-  a4: { label: 'A4', width: 210, height: 297 },
-  letter: { label: 'Letter', width: 215.9, height: 279.4 },
+  a4: { width: 210, height: 297 },
+  letter: { width: 215.9, height: 279.4 },
 } as const;
 
 export const SIZES = [14, 18, 22, 26] as const;
-export const LINE_SPACINGS = [
-  { value: 1.4, label: 'Close' },
-  { value: 1.8, label: 'Open' },
-  { value: 2.4, label: 'Wide, to write between' },
-] as const;
+export const LINE_SPACINGS = [1.4, 1.8, 2.4] as const;
+export const MARGINS = ['none', 'numbers', 'counts'] as const;
 
 export const usualChoices: SheetChoices = {
   paper: 'a4',
@@ -95,6 +88,6 @@ const OPEN: Readonly<Record<string, readonly unknown[]>> = {
   size: SIZES,
   font: Object.keys(FONTS),
   gaps: Object.keys(GAPS),
-  lineSpacing: LINE_SPACINGS.map(({ value }) => value),
-  margin: ['none', 'numbers', 'counts'],
+  lineSpacing: LINE_SPACINGS,
+  margin: MARGINS,
 };
