@@ -10,6 +10,7 @@ import { passage } from './en/passage.ts';
 import { patterns } from './en/patterns.ts';
 import { print } from './en/print.ts';
 import { report } from './en/report.ts';
+import { sequences } from './en/sequences.ts';
 import { shelf } from './en/shelf.ts';
 import { ui } from './en/ui.ts';
 
@@ -30,6 +31,7 @@ export const english = {
   patterns,
   print,
   report,
+  sequences,
   shelf,
   ui,
 } as const;

@@ -10,6 +10,7 @@ import { passage } from './es/passage.ts';
 import { patterns } from './es/patterns.ts';
 import { print } from './es/print.ts';
 import { report } from './es/report.ts';
+import { sequences } from './es/sequences.ts';
 import { shelf } from './es/shelf.ts';
 import { ui } from './es/ui.ts';
 import type { Translation } from './translation.ts';
@@ -28,6 +29,7 @@ export const spanish = {
   patterns,
   print,
   report,
+  sequences,
   shelf,
   ui,
 } as const satisfies Translation;
