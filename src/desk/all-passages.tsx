@@ -3,6 +3,7 @@ import { today } from '../host/move-group.ts';
 import { PassageFileError, readPassages, writePassages } from '../host/passage-file.ts';
 import { freePassageId, type Passage, savePassage } from '../host/passages-store.ts';
 import { saveFile } from '../ui/save-file.ts';
+import { say } from '../wording/say.ts';
 import { findDraft } from './draft.ts';
 import { noteSaved } from './use-desk.ts';
 
@@ -15,7 +16,7 @@ export function AllPassages({ passages }: { passages: readonly Passage[] }) {
       const found = readPassages(await file.text());
       for (const passage of found) await savePassage({ ...passage, id: freePassageId(), rev: 0, saved: 0 });
       noteSaved();
-      setSays(found.length === 1 ? 'One passage was added.' : `${found.length} passages were added.`);
+      setSays(say('desk.added', { count: found.length }));
     } catch (error) {
       if (!(error instanceof PassageFileError)) throw error;
       setSays(error.message);
@@ -23,7 +24,7 @@ export function AllPassages({ passages }: { passages: readonly Passage[] }) {
   };
   return (
     <details class="unfold">
-      <summary>All passages</summary>
+      <summary>{say('desk.allPassages')}</summary>
       <div class="part">
         <button
           type="button"
@@ -38,10 +39,10 @@ export function AllPassages({ passages }: { passages: readonly Passage[] }) {
             )
           }
         >
-          Save all in a file
+          {say('desk.saveAll')}
         </button>
         <label>
-          <span class="quiet">Add those of a file</span>
+          <span class="quiet">{say('desk.addFromFile')}</span>
           <input
             type="file"
             class="field"

@@ -1,5 +1,6 @@
 import { diffWordsWithSpace } from 'diff';
 import { useMemo } from 'preact/hooks';
+import { say } from '../wording/say.ts';
 import type { VersionFigures } from './use-versions.ts';
 
 type Version = Pick<VersionFigures, 'name' | 'text' | 'words' | 'practice'>;
@@ -12,7 +13,7 @@ export function CompareView({ from, to }: { from: Version; to: Version }) {
       <section aria-label={from.name}>
         <h3>{from.name}</h3>
         <p class="quiet">{sayFigures(from)}</p>
-        <p class="compared">
+        <p class="compared" lang="en" dir="ltr">
           {parts.map(
             ({ value, added, removed }, i) => !added && (removed ? <del key={i}>{value}</del> : value),
           )}
@@ -21,7 +22,7 @@ export function CompareView({ from, to }: { from: Version; to: Version }) {
       <section aria-label={to.name}>
         <h3>{to.name}</h3>
         <p class="quiet">{sayFigures(to)}</p>
-        <p class="compared">
+        <p class="compared" lang="en" dir="ltr">
           {parts.map(
             ({ value, added, removed }, i) => !removed && (added ? <ins key={i}>{value}</ins> : value),
           )}
@@ -32,5 +33,5 @@ export function CompareView({ from, to }: { from: Version; to: Version }) {
 }
 
 function sayFigures({ words, practice }: Version): string {
-  return `${words} words; ${practice.words} practise this step`;
+  return say('desk.figures', { count: words, practised: practice.words });
 }

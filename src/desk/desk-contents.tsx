@@ -1,21 +1,30 @@
 import type { Passage } from '../host/passages-store.ts';
+import { say, spokenLanguage } from '../wording/say.ts';
 import { AllPassages } from './all-passages.tsx';
-
-const day = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'short', year: 'numeric' });
 
 /** The passages on the desk, the last saved first. */
 export function DeskContents({ passages, opened }: { passages: readonly Passage[]; opened: string | null }) {
+  const language = spokenLanguage();
+  const day = new Intl.DateTimeFormat(language === 'en' ? 'en-GB' : language, {
+    day: 'numeric',
+    month: 'short',
+    year: 'numeric',
+  });
   return (
-    <nav class="contents" aria-label="Passages">
-      <h2>Passages</h2>
+    <nav class="contents" aria-label={say('desk.passages')}>
+      <h2>{say('desk.passages')}</h2>
       <a class="plain" href="#new" aria-current={opened === null ? 'page' : undefined}>
-        Put a text on the desk
+        {say('desk.putATextOnTheDesk')}
       </a>
       <ul>
         {passages.map(({ id, title, saved }) => (
           <li key={id}>
-            <a href={`#passage/${id}`} aria-current={id === opened ? 'page' : undefined}>
-              {title || 'Untitled'}
+            <a
+              href={`#passage/${id}`}
+              aria-current={id === opened ? 'page' : undefined}
+              lang={title === '' ? undefined : 'en'}
+            >
+              {title || say('desk.untitled')}
             </a>
             <p class="quiet">{day.format(saved)}</p>
           </li>

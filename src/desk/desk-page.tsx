@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import { StorageFault } from '../host/store-item.ts';
 import { FaultNote } from '../ui/fault-note.tsx';
 import { Masthead } from '../ui/masthead.tsx';
+import { say } from '../wording/say.ts';
 import '../ui/page.css';
 import '../ui/wide-page.css';
 import './desk.css';
@@ -38,7 +39,7 @@ export function DeskPage() {
                 onParted={(title) =>
                   setNote({
                     id: opened,
-                    says: `Another window changed this passage too, so both are kept: yours is now called “${title}”.`,
+                    says: say('desk.parted', { title }),
                   })
                 }
               />
@@ -50,10 +51,7 @@ export function DeskPage() {
           </main>
         </>
       )}
-      <footer class="quiet">
-        Passages stay in this browser. Texts by others may be under copyright: permission is yours to get, and
-        the source line goes with every copy. Your own judgement comes first.
-      </footer>
+      <footer class="quiet">{say('desk.deference')}</footer>
       <FaultNote kind={StorageFault} />
     </div>
   );

@@ -8,6 +8,7 @@ import { takeChapters } from '../files/take-chapters.ts';
 import { addPassage } from '../passage/add-passage.ts';
 import type { FoundText } from '../passage/found-text.ts';
 import { FileDrop } from '../ui/file-drop.tsx';
+import { say } from '../wording/say.ts';
 import { noteSaved, openPassage } from './use-desk.ts';
 
 interface IntakeViewProps {
@@ -62,19 +63,18 @@ export function IntakeView({ onNote }: IntakeViewProps) {
   return (
     <div class="sheet">
       <section class="part" aria-labelledby="paste-title">
-        <h2 id="paste-title">Put a text on the desk</h2>
-        <p class="quiet">
-          On a shaded page, “Take to the desk” in the side panel brings its text here. Or paste a text, or
-          open a file.
-        </p>
+        <h2 id="paste-title">{say('desk.putATextOnTheDesk')}</h2>
+        <p class="quiet">{say('desk.takeOrPaste')}</p>
         <div class="picker">
-          <label for="pasted">Text</label>
+          <label for="pasted">{say('desk.text')}</label>
           <textarea
             id="pasted"
             class="field desk-pasted"
             rows={10}
             value={text}
-            placeholder="Paste or write here"
+            placeholder={say('desk.pasteOrWrite')}
+            lang="en"
+            dir="ltr"
             onInput={(event) => setText(event.currentTarget.value)}
             onPaste={(event) => {
               const html = event.clipboardData?.getData('text/html');
@@ -91,19 +91,19 @@ export function IntakeView({ onNote }: IntakeViewProps) {
           class="action"
           onClick={() => void take({ title: firstWords(text), text: text.trim() })}
         >
-          {text.trim() === '' ? 'Begin with an empty page' : 'Put it on the desk'}
+          {say(text.trim() === '' ? 'desk.beginEmpty' : 'desk.putItOnTheDesk')}
         </button>
       </section>
       <section class="part" aria-labelledby="file-title">
-        <h2 id="file-title">Open a file</h2>
+        <h2 id="file-title">{say('desk.openAFile')}</h2>
         <FileDrop
-          label="Choose a text, web page, Word document, PDF or EPUB, or drop it here"
+          label={say('desk.chooseAFile')}
           labelledBy="file-title"
           accept=".txt,.md,.html,.htm,.docx,.pdf,.epub"
           onFile={open}
         />
         <div aria-live="polite">
-          {opening !== null && <p class="note">Opening “{opening}”…</p>}
+          {opening !== null && <p class="note">{say('desk.openingFile', { file: opening })}</p>}
           {fault && <p class="note note-wrong">{fault}</p>}
         </div>
       </section>
@@ -114,5 +114,5 @@ export function IntakeView({ onNote }: IntakeViewProps) {
 /** The first line makes a title until the teacher gives one. */
 function firstWords(text: string): string {
   const line = text.trim().split('\n', 1)[0]?.replace(/^#+ /, '') ?? '';
-  return line.length > 60 ? `${line.slice(0, 60).replace(/\s+\S*$/, '')}…` : line || 'Untitled';
+  return line.length > 60 ? `${line.slice(0, 60).replace(/\s+\S*$/, '')}…` : line || say('desk.untitled');
 }

@@ -1,4 +1,5 @@
 import { findLongSentences } from '../passage/find-sentences.ts';
+import { say, sayWith } from '../wording/say.ts';
 
 const LENGTHS = [6, 8, 10, 12, 15, 20];
 
@@ -14,28 +15,29 @@ export function LongSentences({ text, longest, onChange }: LongSentencesProps) {
     longest === null
       ? 0
       : text.split('\n').reduce((sum, line) => sum + findLongSentences(line, longest).length, 0);
+  const choice = (
+    <select
+      id="longest"
+      class="field field-short"
+      value={String(longest ?? '')}
+      onChange={({ currentTarget }) =>
+        onChange(currentTarget.value === '' ? null : Number(currentTarget.value))
+      }
+    >
+      <option value="">{say('desk.noLength')}</option>
+      {LENGTHS.map((length) => (
+        <option key={length} value={String(length)}>
+          {say('desk.countWords', { count: length })}
+        </option>
+      ))}
+    </select>
+  );
   return (
     <p class="row">
-      <label>
-        Mark sentences over{' '}
-        <select
-          class="field field-short"
-          value={String(longest ?? '')}
-          onChange={({ currentTarget }) =>
-            onChange(currentTarget.value === '' ? null : Number(currentTarget.value))
-          }
-        >
-          <option value="">no length</option>
-          {LENGTHS.map((length) => (
-            <option key={length} value={String(length)}>
-              {length} words
-            </option>
-          ))}
-        </select>
-      </label>
+      <label for="longest">{sayWith('desk.markSentencesOver', { length: choice })}</label>
       {longest !== null && (
         <span class="quiet" role="status">
-          {count === 0 ? 'none' : count === 1 ? 'one sentence' : `${count} sentences`}
+          {count === 0 ? say('desk.noSentences') : say('desk.longSentences', { count })}
         </span>
       )}
     </p>

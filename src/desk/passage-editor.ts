@@ -20,6 +20,7 @@ import { readPasted } from '../files/read-pasted.ts';
 import { findLongSentences } from '../passage/find-sentences.ts';
 import { readLine } from '../passage/passage-lines.ts';
 import type { ShadedLine, ShadedWord } from '../passage/shade-line.ts';
+import { editorPhrases } from './editor-phrases.ts';
 
 /** What the policy of the extension's pages (wxt.config.ts) lets a style sheet of the library stand with. */
 const NONCE = 'wordreach';
@@ -108,6 +109,7 @@ export function createPassageEditor(options: PassageEditorOptions): PassageEdito
           ...defaultKeymap,
         ]),
         EditorView.cspNonce.of(NONCE),
+        EditorState.phrases.of(editorPhrases()),
         EditorView.lineWrapping,
         EditorView.contentAttributes.of({
           'aria-label': label,

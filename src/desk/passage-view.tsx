@@ -10,6 +10,7 @@ import { OutMenu } from '../print/out-menu.tsx';
 import { GapList } from '../ui/gap-list.tsx';
 import { Reach } from '../ui/reach.tsx';
 import type { WordLinks } from '../ui/word-buttons.tsx';
+import { say } from '../wording/say.ts';
 import { CompareView } from './compare-view.tsx';
 import { LongSentences } from './long-sentences.tsx';
 import type { PassageEditor, PassageWord } from './passage-editor.ts';
@@ -67,8 +68,8 @@ export function PassageView({ id, groups, sequences, swap, onParted }: PassageVi
     editor.current.replaceEverywhere(swap.word, swap.text);
     editor.current.goTo(swap.text, 0);
   }, [swap, shade, passage === null]);
-  if (isGone) return <p class="note">This passage is no longer on the desk.</p>;
-  if (!passage || !version) return <p class="note">Opening the passage…</p>;
+  if (isGone) return <p class="note">{say('desk.passageGone')}</p>;
+  if (!passage || !version) return <p class="note">{say('desk.openingPassage')}</p>;
 
   const write = (changed: string): void =>
     keep((now) => setVersion(now, groupId, (kept) => ({ ...kept, text: changed })));
@@ -96,7 +97,7 @@ export function PassageView({ id, groups, sequences, swap, onParted }: PassageVi
     <div class="sheet">
       {fault !== null && (
         <p class="fault" role="alert">
-          {fault} Your text stays here.
+          {say('desk.notSaved', { fault })}
         </p>
       )}
       <div class="part">
@@ -112,7 +113,7 @@ export function PassageView({ id, groups, sequences, swap, onParted }: PassageVi
         <div class="desk-bar">
           <span>
             <label for="desk-group" class="quiet">
-              For
+              {say('desk.forGroup')}
             </label>{' '}
             <select
               id="desk-group"
@@ -129,7 +130,7 @@ export function PassageView({ id, groups, sequences, swap, onParted }: PassageVi
           </span>
           <span>
             <label for="desk-beside" class="quiet">
-              beside
+              {say('desk.beside')}
             </label>{' '}
             <select
               id="desk-beside"
@@ -137,13 +138,13 @@ export function PassageView({ id, groups, sequences, swap, onParted }: PassageVi
               value={beside}
               onChange={(event) => setBeside(event.currentTarget.value)}
             >
-              <option value="">nothing</option>
-              <option value={AS_FOUND}>the text as found</option>
+              <option value="">{say('desk.besideNothing')}</option>
+              <option value={AS_FOUND}>{say('desk.besideAsFound')}</option>
               {Object.entries(groups.groups)
                 .filter(([key]) => key !== groupId && key in passage.versions)
                 .map(([key, { name }]) => (
                   <option key={key} value={key}>
-                    the text for {name}
+                    {say('desk.besideTextFor', { group: name })}
                   </option>
                 ))}
             </select>
@@ -154,7 +155,7 @@ export function PassageView({ id, groups, sequences, swap, onParted }: PassageVi
             target="_blank"
             rel="noopener"
           >
-            Climb and report
+            {say('desk.climbAndReport')}
           </a>
           <a
             class="plain"
@@ -162,18 +163,18 @@ export function PassageView({ id, groups, sequences, swap, onParted }: PassageVi
             target="_blank"
             rel="noopener"
           >
-            Make a lesson of it
+            {say('desk.makeALesson')}
           </a>
         </div>
         <details class="unfold" onToggle={(event) => setCounting(event.currentTarget.open)}>
-          <summary>Versions and practice</summary>
+          <summary>{say('desk.versionsAndPractice')}</summary>
           <VersionsTable versions={versions} groupId={groupId} onOpen={setGroupId} />
         </details>
         <OutMenu {...{ passage, version, shade, engine }} groupName={group?.name ?? null} />
       </div>
       {failed && (
         <p class="note note-wrong" role="alert">
-          The word table could not be read, so nothing is shaded. Reload this page.
+          {say('desk.noTable')}
         </p>
       )}
       <div class="desk-columns">
@@ -183,7 +184,7 @@ export function PassageView({ id, groups, sequences, swap, onParted }: PassageVi
           ) : (
             <PassageField
               key={`${id} ${groupId}`}
-              label={`Text for ${group?.name ?? 'the group'}`}
+              label={group ? say('desk.textForGroup', { group: group.name }) : say('desk.textForTheGroup')}
               text={text}
               shading={shade && { shade, longest }}
               onText={write}
@@ -194,12 +195,7 @@ export function PassageView({ id, groups, sequences, swap, onParted }: PassageVi
               }}
             />
           )}
-          {!isBeside && (
-            <p class="quiet">
-              Tab leads to the next word that is not yet decodable; Escape, then Tab, leaves the text;
-              Control+F finds in it.
-            </p>
-          )}
+          {!isBeside && <p class="quiet">{say('desk.keys')}</p>}
         </div>
         <div class="desk-side">
           {word && judge && engine && !isBeside && (

@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { Passage } from '../host/passages-store.ts';
-import { sourceLine } from '../passage/source-line.ts';
+import { nameSource } from '../passage/source-line.ts';
+import { say } from '../wording/say.ts';
 
 interface SourceFieldsProps {
   readonly passage: Passage;
@@ -11,6 +12,7 @@ interface SourceFieldsProps {
 /** What a passage is called and where it comes from. */
 export function SourceFields({ passage, onChange, onDelete }: SourceFieldsProps) {
   const { title, source } = passage;
+  const known = nameSource(passage);
   const [asking, setAsking] = useState(false);
   const field = (key: keyof Passage['source'], label: string) => (
     <label class="desk-source">
@@ -29,36 +31,37 @@ export function SourceFields({ passage, onChange, onDelete }: SourceFieldsProps)
     <>
       <div class="picker">
         <label for="title" class="unseen">
-          Title
+          {say('desk.titleOfPassage')}
         </label>
         <input
           id="title"
           type="text"
           class="field field-large"
+          lang="en"
           value={title}
           onInput={(event) => onChange({ title: event.currentTarget.value })}
         />
       </div>
       <details class="unfold">
-        <summary>{sourceLine(passage) ?? 'Say where it comes from'}</summary>
+        <summary>{known === null ? say('desk.noSource') : say('passage.source', { source: known })}</summary>
         <div class="desk-sources">
-          {field('byline', 'By')}
-          {field('url', 'Address')}
-          {field('date', 'Date')}
+          {field('byline', say('desk.byline'))}
+          {field('url', say('desk.address'))}
+          {field('date', say('desk.date'))}
         </div>
         {asking ? (
           <p class="row" role="alert">
-            <span>Delete this passage and all its versions? It cannot be brought back.</span>
+            <span>{say('desk.reallyDelete')}</span>
             <button type="button" class="plain" onClick={onDelete}>
-              Delete it
+              {say('desk.deleteIt')}
             </button>
             <button type="button" class="plain" onClick={() => setAsking(false)}>
-              Keep it
+              {say('desk.keepIt')}
             </button>
           </p>
         ) : (
           <button type="button" class="plain" onClick={() => setAsking(true)}>
-            Delete this passage
+            {say('desk.deletePassage')}
           </button>
         )}
       </details>

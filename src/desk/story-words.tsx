@@ -1,4 +1,5 @@
 import type { StoryWord } from '../host/passages-store.ts';
+import { say } from '../wording/say.ts';
 
 interface StoryWordsProps {
   readonly words: readonly StoryWord[];
@@ -10,19 +11,20 @@ export function StoryWords({ words, onChange }: StoryWordsProps) {
   if (words.length === 0) return null;
   return (
     <section aria-labelledby="story-words-title">
-      <h2 id="story-words-title">Story words</h2>
-      <p class="quiet">Taught before reading, and printed above the passage.</p>
+      <h2 id="story-words-title">{say('desk.storyWords')}</h2>
+      <p class="quiet">{say('desk.aboutStoryWords')}</p>
       <ul class="story-words">
         {words.map(({ word, meaning }) => (
           <li key={word}>
-            <label for={`meaning-${word}`} class="story-word">
+            <label for={`meaning-${word}`} class="story-word" lang="en">
               {word}
             </label>
             <input
               id={`meaning-${word}`}
               type="text"
               class="field"
-              placeholder="what it means"
+              placeholder={say('desk.whatItMeans')}
+              lang="en"
               value={meaning}
               onInput={(event) =>
                 onChange(
@@ -35,7 +37,7 @@ export function StoryWords({ words, onChange }: StoryWordsProps) {
             <button
               type="button"
               class="plain"
-              aria-label={`Take ${word} out`}
+              aria-label={say('desk.takeWordOut', { word })}
               onClick={() => onChange(words.filter((one) => one.word !== word))}
             >
               ×

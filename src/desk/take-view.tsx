@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import { StorageFault } from '../host/store-item.ts';
 import { TakeFault } from '../passage/read-page-text.ts';
+import { say } from '../wording/say.ts';
 import { takeFromPage } from './take-from-page.ts';
 import { noteSaved, openPassage, type WantedSwap } from './use-desk.ts';
 
@@ -19,21 +20,18 @@ export function TakeView({ tab, swap, onNote }: TakeViewProps) {
     takeFromPage(tab).then(
       ({ id, pictures }) => {
         noteSaved();
-        if (pictures > 0)
-          onNote(id, pictures === 1 ? 'One picture was left out.' : `${pictures} pictures were left out.`);
+        if (pictures > 0) onNote(id, say('files.picturesLeftOut', { count: pictures }));
         openPassage(id, swap);
       },
       (error: unknown) =>
         setFault(
-          error instanceof TakeFault || error instanceof StorageFault
-            ? error.message
-            : 'The page could not be read. Go back to it and take it again.',
+          error instanceof TakeFault || error instanceof StorageFault ? error.message : say('desk.notTaken'),
         ),
     );
   }, [tab]);
   return (
     <p class={fault ? 'note note-wrong' : 'note'} role="status">
-      {fault ?? 'Taking the text from the page…'}
+      {fault ?? say('desk.taking')}
     </p>
   );
 }

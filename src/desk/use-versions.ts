@@ -9,6 +9,7 @@ import { countWords } from '../passage/count-words.ts';
 import { createLineShader } from '../passage/shade-line.ts';
 import { versionFor } from '../passage/versions.ts';
 import { judgeWithStoryWords } from '../passage/with-story-words.ts';
+import { say } from '../wording/say.ts';
 
 /** What stands for the text as it was found, beside the ids of groups. */
 export const AS_FOUND = 'as-found';
@@ -63,7 +64,7 @@ export function useVersions(of: VersionsOf): readonly VersionFigures[] {
     };
     const ids = new Set([...Object.keys(passage.versions), groupId]);
     return [
-      figures(AS_FOUND, groupId, 'As found', { text: passage.original, storyWords: [] }),
+      figures(AS_FOUND, groupId, say('desk.asFound'), { text: passage.original, storyWords: [] }),
       ...[...ids].flatMap((id) => {
         const group = groups.groups[id];
         return group ? figures(id, id, group.name, versionFor(passage, id)) : [];

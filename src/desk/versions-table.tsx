@@ -1,4 +1,6 @@
-import { patternLabel } from '../marks/pattern-label.ts';
+import { say, sayWith, spokenLanguage } from '../wording/say.ts';
+import { PatternNames } from './pattern-names.tsx';
+import { sayDecimal } from './say-decimal.ts';
 import { AS_FOUND, type VersionFigures } from './use-versions.ts';
 
 interface VersionsTableProps {
@@ -15,10 +17,10 @@ export function VersionsTable({ versions, groupId, onOpen }: VersionsTableProps)
     <table class="versions">
       <thead>
         <tr>
-          <th scope="col">Version</th>
-          <th scope="col">Words</th>
-          <th scope="col">Reach</th>
-          <th scope="col">Practises this step</th>
+          <th scope="col">{say('desk.version')}</th>
+          <th scope="col">{say('desk.words')}</th>
+          <th scope="col">{say('desk.reach')}</th>
+          <th scope="col">{say('desk.practisesThisStep')}</th>
         </tr>
       </thead>
       <tbody>
@@ -33,8 +35,10 @@ export function VersionsTable({ versions, groupId, onOpen }: VersionsTableProps)
                 </button>
               )}
             </th>
-            <td>{version.words}</td>
-            <td>{version.reach.toFixed(version.reach === 100 ? 0 : 1)}%</td>
+            <td>{version.words.toLocaleString(spokenLanguage())}</td>
+            <td>
+              {say('desk.percent', { percent: sayDecimal(version.reach, version.reach === 100 ? 0 : 1) })}
+            </td>
             <td>
               <PracticeView {...version.practice} />
             </td>
@@ -48,26 +52,26 @@ export function VersionsTable({ versions, groupId, onOpen }: VersionsTableProps)
 function PracticeView({ words, patterns }: VersionFigures['practice']) {
   const practised = patterns.filter((pattern) => pattern.words > 0);
   const others = patterns.filter((pattern) => pattern.words === 0);
-  if (patterns.length === 0) return <>nothing new is taught at this step</>;
+  if (patterns.length === 0) return <>{say('desk.nothingNew')}</>;
   return (
     <>
-      {sayWords(words)}
+      {say('desk.countWords', { count: words })}
       {practised.length > 0 && (
         <ul class="practised">
           {practised.map(({ pattern, words }) => (
             <li key={pattern}>
-              {patternLabel(pattern)}: {sayWords(words)}
+              {sayWith('desk.practises', { pattern: <PatternNames patterns={[pattern]} />, count: words })}
             </li>
           ))}
         </ul>
       )}
       {others.length > 0 && (
-        <p class="quiet">not: {others.map(({ pattern }) => patternLabel(pattern)).join('; ')}</p>
+        <p class="quiet">
+          {sayWith('desk.notPractised', {
+            patterns: <PatternNames patterns={others.map(({ pattern }) => pattern)} />,
+          })}
+        </p>
       )}
     </>
   );
-}
-
-function sayWords(count: number): string {
-  return count === 1 ? '1 word' : `${count} words`;
 }

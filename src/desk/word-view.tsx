@@ -2,14 +2,15 @@ import { useEffect, useState } from 'preact/hooks';
 import type { Judge } from '../analyze/index.ts';
 import type { WordAnalysis } from '../analyze/types.ts';
 import { loadSwapper } from '../host/load-swapper.ts';
-import { patternLabel } from '../marks/pattern-label.ts';
 import { reachOf } from '../swap/index.ts';
 import { MarkedWord, ReadingsView } from '../ui/reading-view.tsx';
 import '../ui/reading-view.css';
 import { findSentences } from '../passage/find-sentences.ts';
 import { standingSentence } from '../ui/standing-sentence.ts';
+import { say } from '../wording/say.ts';
 import { glossOf } from './gloss-of.ts';
 import type { PassageWord, TextEdit } from './passage-editor.ts';
+import { PatternNames } from './pattern-names.tsx';
 
 interface WordViewProps {
   readonly word: PassageWord;
@@ -40,8 +41,8 @@ export function WordView({
   const [everywhere, setEverywhere] = useState(false);
   const [reading] = analysis.readings;
   return (
-    <section class="desk-word" aria-label={`The word ${word.text}`}>
-      <p class="card-word">
+    <section class="desk-word" aria-label={say('desk.theWord', { word: word.text })}>
+      <p class="card-word" lang="en">
         {reading && analysis.readings.length === 1 ? (
           <MarkedWord word={word.text} reading={reading} />
         ) : (
@@ -49,20 +50,20 @@ export function WordView({
         )}
       </p>
       <p class={`standing standing-${verdict.standing}`}>
-        {isStoryWord ? 'A story word of this passage.' : standingSentence(verdict.standing)}
+        {isStoryWord ? say('desk.isStoryWord') : standingSentence(verdict.standing)}
       </p>
       {verdict.missing.length > 0 && (
         <p>
-          <span class="quiet">still needed</span> {verdict.missing.map(patternLabel).join('; ')}
+          <span class="quiet">{say('desk.stillNeeded')}</span> <PatternNames patterns={verdict.missing} />
         </p>
       )}
       {isHard && !isStoryWord && (
         <>
-          <h3>Swaps</h3>
+          <h3>{say('desk.swaps')}</h3>
           {swaps === null ? (
-            <p class="quiet">Looking…</p>
+            <p class="quiet">{say('desk.lookingForSwaps')}</p>
           ) : swaps.length === 0 ? (
-            <p class="quiet">Nothing says the same and can be read. Teach it as a story word, or leave it.</p>
+            <p class="quiet">{say('desk.noSwaps')}</p>
           ) : (
             <p class="words">
               {swaps.map(({ text, reads, article }) => (
@@ -70,13 +71,13 @@ export function WordView({
                   key={text}
                   type="button"
                   class={reads ? 'swap' : 'swap swap-beyond'}
-                  title={reads ? 'The group can read it' : 'The group cannot read all of it yet'}
+                  title={say(reads ? 'desk.groupReadsIt' : 'desk.groupDoesNotReadIt')}
                   onClick={() => {
                     if (everywhere) return onEverywhere(text);
                     onEdit([...(article ? [article] : []), { from: word.from, to: word.to, text }]);
                   }}
                 >
-                  {text}
+                  <span lang="en">{text}</span>
                 </button>
               ))}
             </p>
@@ -88,16 +89,16 @@ export function WordView({
                 checked={everywhere}
                 onChange={(event) => setEverywhere(event.currentTarget.checked)}
               />{' '}
-              in the whole passage
+              {say('desk.everywhere')}
             </label>
             <button type="button" class="plain" onClick={() => onStoryWord(gloss)}>
-              Make it a story word
+              {say('desk.makeStoryWord')}
             </button>
           </p>
         </>
       )}
       <details>
-        <summary>Spellings and sounds</summary>
+        <summary>{say('desk.spellingsAndSounds')}</summary>
         <ReadingsView word={word.text} analysis={analysis} missing={verdict.missing} />
       </details>
     </section>

@@ -3,7 +3,9 @@ import type { Judge } from '../../analyze/index.ts';
 import { loadSwapper } from '../../host/load-swapper.ts';
 import type { StoryWord } from '../../host/passages-store.ts';
 import type { ShadedLine } from '../../passage/shade-line.ts';
+import { say, sayWith } from '../../wording/say.ts';
 import type { TextEdit } from '../passage-editor.ts';
+import { sayDecimal } from '../say-decimal.ts';
 import { listChanges, type PossibleChanges } from './list-changes.ts';
 import { type Change, type PlannedChange, planChanges } from './plan-changes.ts';
 import './plan.css';
@@ -12,12 +14,12 @@ import './plan.css';
  * Betts (Foundations of Reading Instruction, 1946; from memory) took 99 of 100 words read rightly for reading alone,
  * 95 for reading with help. They were found on children reading, not on what can be decoded.
  */
-const TARGETS: readonly (readonly [percent: number, says: string])[] = [
-  [90, '90%'],
-  [95, '95%, with help (Betts 1946)'],
-  [99, '99%, alone (Betts 1946)'],
-  [100, 'every word'],
-];
+const TARGETS = [
+  [90, 'desk.percent'],
+  [95, 'desk.targetWithHelp'],
+  [99, 'desk.targetAlone'],
+  [100, 'desk.targetEveryWord'],
+] as const;
 
 interface PlanViewProps {
   readonly text: string;
@@ -63,23 +65,23 @@ export function PlanView({ text, shade, judge, storyWords, onEdit, onStoryWords 
   };
   return (
     <details class="plan">
-      <summary>Plan the changes</summary>
+      <summary>{say('desk.planTheChanges')}</summary>
       <div class="plan-body">
         <p class="row">
-          <label for="plan-target">Bring it to</label>
+          <label for="plan-target">{say('desk.bringItTo')}</label>
           <select
             id="plan-target"
             class="field field-short"
             value={String(target)}
             onChange={(event) => setTarget(Number(event.currentTarget.value))}
           >
-            {TARGETS.map(([percent, says]) => (
+            {TARGETS.map(([percent, id]) => (
               <option key={percent} value={String(percent)}>
-                {says}
+                {say(id, { percent })}
               </option>
             ))}
           </select>
-          <label for="plan-words">with at most</label>
+          <label for="plan-words">{say('desk.withAtMost')}</label>
           <select
             id="plan-words"
             class="field field-short"
@@ -88,24 +90,24 @@ export function PlanView({ text, shade, judge, storyWords, onEdit, onStoryWords 
           >
             {[0, 1, 2, 3, 5, 8].map((count) => (
               <option key={count} value={String(count)}>
-                {count === 1 ? '1 story word' : `${count} story words`}
+                {say('desk.countStoryWords', { count })}
               </option>
             ))}
           </select>
         </p>
         <button type="button" class="action" onClick={() => void propose()}>
-          Propose changes
+          {say('desk.propose')}
         </button>
         <div role="status">
-          {failed && <p class="note note-wrong">The table of swaps could not be read. Reload this page.</p>}
+          {failed && <p class="note note-wrong">{say('desk.noSwapTable')}</p>}
           {proposal && !isOld && describeEnd(proposal, target)}
-          {isOld && <p class="quiet">The text has changed since; propose again.</p>}
+          {isOld && <p class="quiet">{say('desk.proposeAgain')}</p>}
         </div>
         {proposal && !isOld && proposal.planned.length > 0 && (
           <>
             <ol class="planned">
               {proposal.planned.map(({ change, before, after }) => (
-                <li key={labelOf(change, proposal)}>
+                <li key={keyOf(change)}>
                   <label>
                     <input
                       type="checkbox"
@@ -120,7 +122,10 @@ export function PlanView({ text, shade, judge, storyWords, onEdit, onStoryWords 
                     />
                     <span>{labelOf(change, proposal)}</span>
                     <span class="quiet planned-reach">
-                      {before.toFixed(1)} → {after.toFixed(1)}%
+                      {say('desk.reachFromTo', {
+                        before: sayDecimal(before, 1),
+                        after: sayDecimal(after, 1),
+                      })}
                     </span>
                   </label>
                 </li>
@@ -128,22 +133,19 @@ export function PlanView({ text, shade, judge, storyWords, onEdit, onStoryWords 
             </ol>
             <p class="row">
               <button type="button" class="action" disabled={ticked.size === 0} onClick={make}>
-                Make the ticked changes
+                {say('desk.makeTicked')}
               </button>
               <button
                 type="button"
                 class="plain"
                 onClick={() => setTicked(new Set(proposal.planned.map(({ change }) => change)))}
               >
-                Tick all
+                {say('desk.tickAll')}
               </button>
             </p>
           </>
         )}
-        <p class="quiet">
-          Betts (1946) took 95 of 100 words for reading with help and 99 for reading alone, of words children
-          read rightly. Reach only estimates what can be decoded.
-        </p>
+        <p class="quiet">{say('desk.aboutBetts')}</p>
       </div>
     </details>
   );
@@ -151,20 +153,27 @@ export function PlanView({ text, shade, judge, storyWords, onEdit, onStoryWords 
 
 function describeEnd({ planned }: Proposal, target: number) {
   const last = planned.at(-1);
-  if (!last) return <p class="quiet">It is there already, or nothing is found that helps.</p>;
-  if (last.after < target) return <p class="quiet">This is as near as these changes bring it.</p>;
+  if (!last) return <p class="quiet">{say('desk.noChanges')}</p>;
+  if (last.after < target) return <p class="quiet">{say('desk.asNearAsItGets')}</p>;
   return null;
 }
 
-function labelOf(change: Change, { possible, text }: Proposal): string {
-  if (change.kind === 'story-word') return `Teach “${change.word}” as a story word`;
+function labelOf(change: Change, { possible, text }: Proposal) {
+  const english = (words: string) => <span lang="en">{words}</span>;
+  if (change.kind === 'story-word') return sayWith('desk.teachAsStoryWord', { word: english(change.word) });
   if (change.kind === 'swap') {
-    const times = change.places.length === 1 ? '' : ` (${change.places.length} places)`;
-    return `Say “${change.swap}” for “${change.word}”${times}`;
+    const { swap, word, places } = change;
+    return sayWith('desk.sayFor', { swap: english(swap), word: english(word), count: places.length });
   }
   const { from, to } = possible.sentences[change.sentence]!;
   const sentence = text.slice(from, to).trim();
-  return `Leave out “${sentence.length > 80 ? `${sentence.slice(0, 80).trimEnd()}…` : sentence}”`;
+  const shown = sentence.length > 80 ? `${sentence.slice(0, 80).trimEnd()}…` : sentence;
+  return sayWith('desk.leaveOut', { sentence: english(shown) });
+}
+
+function keyOf(change: Change): string {
+  if (change.kind === 'drop') return `drop ${change.sentence}`;
+  return change.kind === 'swap' ? `swap ${change.word} ${change.swap}` : `teach ${change.word}`;
 }
 
 /** The edits of the text for changes; a swap in a sentence that is left out is not made. */
