@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { say, sayWith } from '../wording/say.ts';
 import './chapter-choice.css';
 import type { OpenedBook } from './opened-file.ts';
@@ -13,7 +13,7 @@ interface ChapterChoiceProps {
 export function ChapterChoice({ book, onTake, onLeave }: ChapterChoiceProps) {
   const [chosen, setChosen] = useState<ReadonlySet<number>>(() => new Set([book.first]));
   const title = useRef<HTMLHeadingElement>(null);
-  useEffect(() => title.current?.focus(), []);
+  useLayoutEffect(() => title.current?.focus(), []);
   const words = book.chapters.reduce((sum, chapter, n) => sum + (chosen.has(n) ? chapter.words : 0), 0);
   return (
     <section class="part" aria-labelledby="chapters-title">
