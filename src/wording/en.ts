@@ -13,6 +13,7 @@ import { report } from './en/report.ts';
 import { sequences } from './en/sequences.ts';
 import { shelf } from './en/shelf.ts';
 import { ui } from './en/ui.ts';
+import { welcome } from './en/welcome.ts';
 
 /**
  * Every text of the interface in English, by the part of the product that says it. A text is a sentence with holes in braces
@@ -34,6 +35,7 @@ export const english = {
   sequences,
   shelf,
   ui,
+  welcome,
 } as const;
 
 export type English = typeof english;

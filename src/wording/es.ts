@@ -13,6 +13,7 @@ import { report } from './es/report.ts';
 import { sequences } from './es/sequences.ts';
 import { shelf } from './es/shelf.ts';
 import { ui } from './es/ui.ts';
+import { welcome } from './es/welcome.ts';
 import type { Translation } from './translation.ts';
 
 /** Every text of the interface in Spanish. */
@@ -32,4 +33,5 @@ export const spanish = {
   sequences,
   shelf,
   ui,
+  welcome,
 } as const satisfies Translation;

@@ -84,7 +84,7 @@ export const groups: Translated<typeof english> = {
 
   readNow: 'Qué pueden leer ahora',
   readThen: 'Qué podían leer entonces',
-  asOf: 'a fecha de {day}',
+  asOf: 'a fecha de',
   noWordTable:
     'No se pudo leer la tabla de palabras. Vuelva a cargar la extensión en la página de extensiones del navegador.',
   readOf: '{readable} de las {all} palabras más frecuentes.',
