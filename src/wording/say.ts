@@ -36,6 +36,11 @@ export function spokenLanguage(): string {
   return lookUp('language') || 'en';
 }
 
+/** Which way the language of the interface runs. */
+export function spokenDirection(): 'ltr' | 'rtl' {
+  return lookUp('@@bidi_dir') === 'rtl' ? 'rtl' : 'ltr';
+}
+
 /**
  * A text of the interface in the reader's language, its holes filled: `say('reach.words', { count: 3 })`. A text with forms takes the
  * one that `count` asks for. Never throws: a text that is missing is its own name, so that it is seen.
