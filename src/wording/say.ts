@@ -36,9 +36,9 @@ export function spokenLanguage(): string {
   return lookUp('language') || 'en';
 }
 
-/** Which way the language of the interface runs. */
+/** Which way the language of the interface runs; not that of the browser, which may be one there are no texts in. */
 export function spokenDirection(): 'ltr' | 'rtl' {
-  return lookUp('@@bidi_dir') === 'rtl' ? 'rtl' : 'ltr';
+  return /^(?:ar|fa|he|ur|yi)\b/.test(spokenLanguage()) ? 'rtl' : 'ltr';
 }
 
 /**
