@@ -195,14 +195,13 @@ describe('what the teacher settled', () => {
   });
 });
 
+const about = { id: 'own', name: 'Our own', source: 'The school', licence: 'Its own' };
+
 describe('as a sequence', () => {
   test('a pattern and a word stay in the first step that has them', () => {
     const sequence = toSequence(
       importSequence('Week 1: sh, ch\nSight words: the\nWeek 2: sh\nSight words: the, of'),
-      {
-        id: 'own',
-        name: 'Our own',
-      },
+      about,
     );
     expect(sequence.steps).toEqual([
       { title: 'Week 1', teaches: ['sh', 'ch'], bySight: ['the'] },
@@ -213,7 +212,7 @@ describe('as a sequence', () => {
   test.each([...styles.map(({ pasted }) => pasted), '', 'Sight words', ' \n\t '])(
     'is one the engine takes',
     (pasted) => {
-      const sequence = toSequence(importSequence(pasted), { id: 'own', name: 'Our own' });
+      const sequence = toSequence(importSequence(pasted), about);
       expect(parseSequence(sequence)).toEqual(sequence);
     },
   );
@@ -257,7 +256,7 @@ describe('laws', () => {
             expect([...item.patterns, ...item.bySight]).toEqual([]);
           else expect([...item.patterns, ...item.bySight]).not.toEqual([]);
         }
-        parseSequence(toSequence(imported, { id: 'own', name: 'Our own' }));
+        parseSequence(toSequence(imported, about));
       }),
       seeded,
     );

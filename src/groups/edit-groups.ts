@@ -1,5 +1,6 @@
 import type { Group } from '../analyze/types.ts';
 import { changeGroups, freeGroupId, type Groups } from '../host/groups-store.ts';
+import { say } from '../wording/say.ts';
 import { noteEdit } from './edit-log.ts';
 
 /** Changes one group, in a way that can be undone; nothing happens when it is gone. */
@@ -34,7 +35,7 @@ export async function deleteGroup(id: string): Promise<void> {
   const was = before?.groups[id];
   if (!before || !was) return;
   const { chosen } = before;
-  noteEdit(`Deleted ${was.name}`, () =>
+  noteEdit(say('groups.deleted', { what: was.name }), () =>
     changeGroups((all) => ({
       ...all,
       chosen: chosen === id ? id : all.chosen,

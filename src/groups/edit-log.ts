@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
 
-/** Something done on this page: what it was (`Deleted Herons`), and how to take it back. */
+/** Something done on this page: what it was (`Deleted Herons`), in the teacher's language, and how to take it back. */
 interface Edit {
   readonly says: string;
   readonly undo: () => Promise<void>;

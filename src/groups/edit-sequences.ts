@@ -1,6 +1,7 @@
 import type { Group, Sequence } from '../analyze/types.ts';
 import { changeGroups } from '../host/groups-store.ts';
 import { changeSequences, findSequence, freeSequenceId, loadSequences } from '../host/sequences-store.ts';
+import { say } from '../wording/say.ts';
 import { noteEdit } from './edit-log.ts';
 import type { EditedSteps } from './edit-steps.ts';
 import { go } from './use-route.ts';
@@ -50,7 +51,7 @@ async function editNow(id: string, says: string, change: SequenceChange): Promis
     starterOf.set(before.id, id);
     go({ view: 'sequence', id: before.id });
   }
-  noteEdit(own ? says : `${says}, in a copy: ${before.name}`, async () => {
+  noteEdit(own ? says : say('groups.inACopy', { what: says, name: before.name }), async () => {
     await changeGroups((all) => ({ ...all, groups: { ...all.groups, ...restore(all.groups, moved) } }));
     await changeSequences(({ [before.id]: _, ...others }) =>
       own ? { ...others, [before.id]: found } : others,
@@ -71,20 +72,23 @@ export async function addSequence(says: string, sequence: Omit<Sequence, 'id'>):
 export async function deleteSequence(sequence: Sequence): Promise<void> {
   const { id, name } = sequence;
   await changeSequences(({ [id]: _, ...others }) => others);
-  noteEdit(`Deleted ${name}`, () => changeSequences((own) => ({ ...own, [id]: sequence })));
+  noteEdit(say('groups.deleted', { what: name }), () =>
+    changeSequences((own) => ({ ...own, [id]: sequence })),
+  );
 }
 
 /** A sequence of one's own that says where it comes from. */
 export function copyOf(sequence: Sequence, id: string): Sequence {
-  const { name, note: _, ...rest } = sequence;
-  const source = rest.source.startsWith('Adapted from')
-    ? rest.source
-    : `Adapted from “${name}”. ${rest.source}`;
-  return { ...rest, id, name: ownName(sequence), source };
+  const { note: _, ...rest } = sequence;
+  const name = ownName(sequence);
+  // A copy of a copy says so already.
+  const source = name === rest.name ? rest.source : say('sequences.adaptedFrom', rest);
+  return { ...rest, id, name, source };
 }
 
 function ownName({ name }: Sequence): string {
-  return name.endsWith(', ours') ? name : `${name}, ours`;
+  const ending = say('sequences.nameOfCopy', { name: '' });
+  return name.endsWith(ending) ? name : say('sequences.nameOfCopy', { name });
 }
 
 /** Lets the groups that follow one sequence follow another at their new place; gives them as they were. */

@@ -1,4 +1,5 @@
 import type { PatternId, SequenceStep } from '../analyze/types.ts';
+import { say } from '../wording/say.ts';
 
 /** Steps after a change, and where a group that was at a step before (0: before the first) is now. */
 export interface EditedSteps {
@@ -6,7 +7,7 @@ export interface EditedSteps {
   readonly place: (step: number) => number;
 }
 
-/** Changes the steps of the sequence that is shown; `says` is what was done. */
+/** Changes the steps of the sequence that is shown; `says` is what was done, in the teacher's language. */
 export type EditSteps = (says: string, change: (steps: Steps) => EditedSteps) => Promise<void>;
 
 type Steps = readonly SequenceStep[];
@@ -91,7 +92,7 @@ export function mergeSteps(steps: Steps, at: number): EditedSteps {
 export function duplicateStep(steps: Steps, at: number): EditedSteps {
   const title = steps[at]?.title;
   return insertStep(steps, at + 1, {
-    ...(title === undefined ? {} : { title: `${title} (again)` }),
+    ...(title === undefined ? {} : { title: say('sequences.againTitle', { title }) }),
     teaches: [],
     bySight: [],
   });

@@ -2,23 +2,21 @@ import { useEffect, useRef } from 'preact/hooks';
 import { type EverythingCounts, packEverything } from '../host/everything-store.ts';
 import { today } from '../host/move-group.ts';
 import { saveFile } from '../ui/save-file.ts';
+import { say } from '../wording/say.ts';
+import { sayList } from './say-list.ts';
 
 /** Saves all that is kept in this browser in one file. */
 export function SaveEverything() {
   return (
     <section class="part" aria-labelledby="everything-title">
-      <h2 id="everything-title">Save everything</h2>
-      <p class="quiet">
-        All that Wordreach keeps in this browser in one file, to bring it back one day, here or elsewhere:
-        groups, sequences, passages, lessons and the shelf. The names of pupils are in it too, so it is not
-        for sharing.
-      </p>
+      <h2 id="everything-title">{say('groups.saveEverything')}</h2>
+      <p class="quiet">{say('groups.aboutEverything')}</p>
       <button
         type="button"
         class="plain"
         onClick={async () => saveFile(`wordreach-everything-${today()}.jsonl`, await packEverything())}
       >
-        Save everything
+        {say('groups.saveEverything')}
       </button>
     </section>
   );
@@ -36,16 +34,13 @@ export function RestoreQuestion({ counts, onReplace, onKeep }: RestoreQuestionPr
   useEffect(() => keep.current?.focus(), []);
   return (
     <div class="note" role="alert">
-      <p>
-        This file holds everything of a browser: {describeCounts(counts)}. All that is here now is replaced by
-        it, and that cannot be undone.
-      </p>
+      <p>{say('groups.replaceQuestion', { counts: describeCounts(counts) })}</p>
       <p class="row">
         <button type="button" class="plain" onClick={onReplace}>
-          Replace all that is here
+          {say('groups.replaceAll')}
         </button>
         <button ref={keep} type="button" class="plain" onClick={onKeep}>
-          Keep what is here
+          {say('groups.keepAll')}
         </button>
       </p>
     </div>
@@ -54,15 +49,11 @@ export function RestoreQuestion({ counts, onReplace, onKeep }: RestoreQuestionPr
 
 function describeCounts({ groups, sequences, passages, lessons, texts }: EverythingCounts): string {
   const parts = [
-    name(groups, 'group'),
-    name(sequences, 'sequence of your own', 'sequences of your own'),
-    name(passages, 'passage'),
-    name(lessons, 'lesson'),
-    name(texts, 'text on the shelf', 'texts on the shelf'),
-  ].filter((part) => part !== null);
-  return parts.length === 0 ? 'nothing but the starters' : new Intl.ListFormat('en-GB').format(parts);
-}
-
-function name(n: number, one: string, many = `${one}s`): string | null {
-  return n === 0 ? null : `${n.toLocaleString('en')} ${n === 1 ? one : many}`;
+    groups > 0 && say('groups.countGroups', { count: groups }),
+    sequences > 0 && say('groups.countSequences', { count: sequences }),
+    passages > 0 && say('groups.countPassages', { count: passages }),
+    lessons > 0 && say('groups.countLessons', { count: lessons }),
+    texts > 0 && say('groups.countTexts', { count: texts }),
+  ].filter((part) => part !== false);
+  return parts.length === 0 ? say('groups.nothingButStarters') : sayList(parts);
 }

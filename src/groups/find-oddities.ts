@@ -1,6 +1,7 @@
 import { type Analyzer, catalogue, compileGroup, createJudge, parseGroup } from '../analyze/index.ts';
 import type { Pattern, PatternId, Sequence } from '../analyze/types.ts';
 import { patternLabel } from '../marks/pattern-label.ts';
+import { say } from '../wording/say.ts';
 import { teachable } from './search-patterns.ts';
 
 /** Something in a sequence the teacher may want to look at. `step` counts from 0. */
@@ -29,20 +30,20 @@ export function findOddities({ id, steps }: Sequence, engine: Analyzer | null): 
     steps: steps.map((s) => ({ ...s, bySight: [] })),
   };
   steps.forEach(({ teaches, bySight }, step) => {
-    const say = (says: string): void => void oddities.push({ step, says });
+    const note = (says: string): void => void oddities.push({ step, says });
     for (const pattern of teaches) {
       known.add(pattern);
       const row = rows.get(pattern);
       if (row && !isBlend(row)) for (const letters of row.letters.split(' ')) knownLetters.add(letters);
     }
-    if (teaches.length + bySight.length === 0) say('This step teaches nothing yet.');
+    if (teaches.length + bySight.length === 0) note(say('sequences.teachesNothing'));
     for (const pattern of teaches) {
       const early = lackOf(rows.get(pattern), known, knownLetters);
-      if (early) say(`${capital(patternLabel(pattern))} comes before ${early}.`);
+      if (early) note(early);
     }
     for (const word of bySight) {
       const before = words.get(word.toLowerCase());
-      if (before !== undefined) say(`“${word}” is taught by sight in step ${before + 1} already.`);
+      if (before !== undefined) note(say('sequences.bySightAlready', { word, step: before + 1 }));
       words.set(word.toLowerCase(), before ?? step);
     }
     if (!engine || bySight.length === 0) return;
@@ -52,8 +53,8 @@ export function findOddities({ id, steps }: Sequence, engine: Analyzer | null): 
       ['reads', 'fresh'].includes(judge(word.toLowerCase()).standing),
     );
     if (decodable.length > 0) {
-      const list = decodable.map((word) => `“${word}”`).join(', ');
-      say(`${list} can be decoded by now, so by sight may not be needed.`);
+      const words = decodable.map((word) => `“${word}”`).join(', ');
+      note(say('sequences.decodableByNow', { words }));
     }
   });
   return oddities;
@@ -65,19 +66,21 @@ export function neverTaught({ steps }: Sequence): readonly Pattern[] {
   return teachable.filter(({ id }) => !taught.has(id));
 }
 
-/** What a pattern is built on and is not there yet; null when nothing lacks. */
+/** Says of a pattern that what it is built on is not there yet; null when nothing lacks. */
 function lackOf(
   row: Pattern | undefined,
   known: ReadonlySet<PatternId>,
   letters: ReadonlySet<string>,
 ): string | null {
-  if (row && isBlend(row)) return isCovered(row.letters, letters) ? null : 'the letters it is made of';
-  if (row?.family === 'spelling change') {
+  if (!row) return null;
+  const pattern = capital(patternLabel(row.id));
+  if (isBlend(row) && !isCovered(row.letters, letters)) return say('sequences.beforeItsLetters', { pattern });
+  if (row.family === 'spelling change') {
     const happens = [...known].some((id) => {
       const ending = rows.get(id);
       return ending?.family === 'suffix' && /^[aeiouy]/.test(ending.letters);
     });
-    return happens ? null : 'any ending it happens at (-ing, -ed, -es)';
+    return happens ? null : say('sequences.beforeAnyEnding', { pattern, endings: '-ing, -ed, -es' });
   }
   return null;
 }

@@ -1,5 +1,12 @@
-import { choiceKey, type ImportedItem, type ImportedSequence, toSequence } from '../analyze/index.ts';
+import {
+  choiceKey,
+  type ImportedItem,
+  type ImportedSequence,
+  type ImportedStep,
+  toSequence,
+} from '../analyze/index.ts';
 import type { Sequence } from '../analyze/types.ts';
+import { say } from '../wording/say.ts';
 
 /** An item the teacher should look at, once however often it was pasted; `step` counts from 0. */
 export interface ItemToSettle {
@@ -26,11 +33,29 @@ export function itemsToSettle({ steps }: ImportedSequence): readonly ItemToSettl
 
 /** The teacher's own sequence a text amounts to; what was not understood is its note, with the step it stood in. */
 export function fromPasted(imported: ImportedSequence, name: string): Omit<Sequence, 'id'> {
-  const { id: _, ...sequence } = toSequence(imported, { id: 'pasted', name });
+  const steps = imported.steps.map((step, i) => ({
+    ...step,
+    title: step.title.trim() && pastedTitle(step, i),
+  }));
+  const { id: _, ...sequence } = toSequence(
+    { ...imported, steps },
+    { id: 'pasted', name, source: say('sequences.pastedSource'), licence: say('sequences.pastedLicence') },
+  );
   const left = imported.steps.flatMap(({ items }, step) =>
-    items.filter(({ status }) => status === 'unknown').map(({ text }) => `“${text}” (step ${step + 1})`),
+    items
+      .filter(({ status }) => status === 'unknown')
+      .map(({ text }) => say('sequences.pieceInStep', { piece: text, step: step + 1 })),
   );
   return left.length === 0
     ? sequence
-    : { ...sequence, note: `Not understood when pasted: ${left.join('; ')}.` };
+    : { ...sequence, note: say('sequences.pastedNote', { pieces: left.join('; ') }) };
+}
+
+/** What a pasted step is called; nothing, or a bare number in it, makes it `Step 3`. `place` counts from 0. */
+export function pastedTitle({ title }: ImportedStep, place: number): string {
+  if (title.trim() === '') return say('sequences.numberedStep', { step: place + 1 });
+  return title
+    .split(' · ')
+    .map((part) => (/^\d+[a-z]?$/i.test(part) ? say('sequences.numberedStep', { step: part }) : part))
+    .join(' · ');
 }

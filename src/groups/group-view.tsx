@@ -4,6 +4,8 @@ import { datedMoves, moveGroup, today } from '../host/move-group.ts';
 import { findSequence, type Sequences } from '../host/sequences-store.ts';
 import { patternLabel } from '../marks/pattern-label.ts';
 import { GroupOptionsView } from '../ui/group-options.tsx';
+import { sayDay } from '../ui/say-day.ts';
+import { say, sayWith, type TextId } from '../wording/say.ts';
 import { addGroup, deleteGroup, editGroup } from './edit-groups.ts';
 import { PatternPicker } from './pattern-picker.tsx';
 import { ReadNowView } from './read-now-view.tsx';
@@ -20,50 +22,57 @@ interface GroupViewProps {
   readonly engine: EngineState;
 }
 
+/** Says what was changed in a group. */
+type EditText = Extract<TextId, `groups.changed${string}`>;
+
 /** One group: everything a text is checked against, and beside it what that makes readable. */
 export function GroupView({ id, groups, sequences, engine }: GroupViewProps) {
   const group = groups.groups[id]!;
   const sequence = findSequence(sequences, group.sequence);
-  const edit = (what: string, change: (group: Group) => Group): void =>
-    void editGroup(id, `Changed ${what} of ${group.name}`, change);
+  const edit = (says: EditText, change: (group: Group) => Group): void =>
+    void editGroup(id, say(says, { group: group.name }), change);
   const placeOf = (pattern: PatternId): string => {
     const step = sequence?.steps.findIndex(({ teaches }) => teaches.includes(pattern)) ?? -1;
-    return step < 0 ? '' : `step ${step + 1}${step < group.step ? ', taught' : ''}`;
+    if (step < 0) return '';
+    return say(step < group.step ? 'groups.inTaughtStep' : 'groups.inStep', { step: step + 1 });
   };
   const only = Object.keys(groups.groups).length === 1;
   return (
     <div class="sheet">
       <div class="part">
         <TextField
-          label="Name of the group"
+          label={say('groups.nameOfGroup')}
           large
           value={group.name}
-          onChange={(name) => void editGroup(id, `Renamed ${group.name}`, (now) => ({ ...now, name }))}
+          onChange={(name) =>
+            void editGroup(id, say('groups.renamed', { what: group.name }), (now) => ({ ...now, name }))
+          }
         />
         <p class="row">
           {groups.chosen === id ? (
-            <span class="quiet">Pages are checked for this group.</span>
+            <span class="quiet">{say('groups.isChecked')}</span>
           ) : (
             <button
               type="button"
               class="action"
               onClick={() => void changeGroups((all) => ({ ...all, chosen: id }))}
             >
-              Check pages for this group
+              {say('groups.checkForIt')}
             </button>
           )}
           <button
             type="button"
             class="plain"
             onClick={async () => {
-              const name = freeGroupName(`${group.name} (copy)`, groups);
-              go({ view: 'group', id: await addGroup(`Copied ${group.name}`, { ...group, name }) });
+              const name = freeGroupName(say('groups.copyName', { group: group.name }), groups);
+              const says = say('groups.copied', { what: group.name });
+              go({ view: 'group', id: await addGroup(says, { ...group, name }) });
             }}
           >
-            Copy
+            {say('groups.copy')}
           </button>
           {only ? (
-            <span class="quiet">The last group stays.</span>
+            <span class="quiet">{say('groups.lastStays')}</span>
           ) : (
             <button
               type="button"
@@ -73,7 +82,7 @@ export function GroupView({ id, groups, sequences, engine }: GroupViewProps) {
                 void deleteGroup(id);
               }}
             >
-              Delete
+              {say('groups.delete')}
             </button>
           )}
         </p>
@@ -81,77 +90,82 @@ export function GroupView({ id, groups, sequences, engine }: GroupViewProps) {
       <div class="columns">
         <div class="parts">
           <section class="part" aria-labelledby="steps-title">
-            <h2 id="steps-title">Sequence and step</h2>
+            <h2 id="steps-title">{say('groups.sequenceAndStep')}</h2>
             <SequenceChoice
               group={group}
               sequences={sequences}
-              onMove={(to) => edit('the step', (now) => moveGroup(now, to, today()))}
+              onMove={(to) => edit('groups.changedStep', (now) => moveGroup(now, to, today()))}
             />
           </section>
           <section class="part" aria-labelledby="besides-title">
-            <h2 id="besides-title">Besides the steps</h2>
+            <h2 id="besides-title">{say('groups.besides')}</h2>
             <PatternPicker
-              label="Also taught"
-              hint="Patterns taught before their step, or without one."
+              label={say('groups.alsoTaught')}
+              hint={say('groups.aboutAlsoTaught')}
               chosen={group.alsoTaught}
               placeOf={placeOf}
               onAdd={(pattern) =>
-                edit('the patterns', (now) => ({
+                edit('groups.changedPatterns', (now) => ({
                   ...now,
                   alsoTaught: [...now.alsoTaught, pattern],
                   notYet: now.notYet.filter((other) => other !== pattern),
                 }))
               }
               onRemove={(pattern) =>
-                edit('the patterns', (now) => ({
+                edit('groups.changedPatterns', (now) => ({
                   ...now,
                   alsoTaught: now.alsoTaught.filter((other) => other !== pattern),
                 }))
               }
             />
             <PatternPicker
-              label="Not yet, after all"
-              hint="Patterns of a step they passed that are not secure: they count as not taught."
+              label={say('groups.notYet')}
+              hint={say('groups.aboutNotYet')}
               chosen={group.notYet}
               placeOf={placeOf}
               onAdd={(pattern) =>
-                edit('the exceptions', (now) => ({
+                edit('groups.changedExceptions', (now) => ({
                   ...now,
                   notYet: [...now.notYet, pattern],
                   alsoTaught: now.alsoTaught.filter((other) => other !== pattern),
                 }))
               }
               onRemove={(pattern) =>
-                edit('the exceptions', (now) => ({
+                edit('groups.changedExceptions', (now) => ({
                   ...now,
                   notYet: now.notYet.filter((other) => other !== pattern),
                 }))
               }
             />
             <WordsField
-              label="By-sight words"
-              hint="Words taught as wholes, besides those of the steps. With want, wants is known too once -s is taught."
+              english
+              label={say('groups.bySight')}
+              hint={sayWith('groups.aboutBySight', {
+                base: english('want'),
+                form: english('wants'),
+                ending: english('-s'),
+              })}
               words={group.bySight}
-              onChange={(bySight) => edit('the by-sight words', (now) => ({ ...now, bySight }))}
+              onChange={(bySight) => edit('groups.changedBySight', (now) => ({ ...now, bySight }))}
             />
             <WordsField
-              label="Names"
-              hint="Pupils, people and places they are told. They are not counted, and stay in this browser."
+              label={say('groups.names')}
+              hint={say('groups.aboutNames')}
               words={group.names}
-              onChange={(names) => edit('the names', (now) => ({ ...now, names }))}
+              onChange={(names) => edit('groups.changedNames', (now) => ({ ...now, names }))}
             />
             <WordsField
-              label="Left out"
-              hint="What is no word to read, like brr or www. It is neither counted nor shaded."
+              label={say('groups.leftOut')}
+              hint={say('groups.aboutLeftOut', { noise: 'brr', address: 'www' })}
               words={group.skip ?? []}
-              onChange={(skip) => edit('the words left out', (now) => ({ ...now, skip }))}
+              onChange={(skip) => edit('groups.changedLeftOut', (now) => ({ ...now, skip }))}
             />
           </section>
           <section class="part">
             <GroupOptionsView
               options={group.options}
               onChange={(change) =>
-                edit('the options', (now) => ({ ...now, options: { ...now.options, ...change } }))
+                edit('groups.changedOptions', (now) => ({ ...now, options: { ...now.options, ...change } }))
               }
             />
           </section>
@@ -165,33 +179,38 @@ export function GroupView({ id, groups, sequences, engine }: GroupViewProps) {
   );
 }
 
-const DAYS = new Intl.DateTimeFormat('en', {
-  day: 'numeric',
-  month: 'long',
-  year: 'numeric',
-  timeZone: 'UTC',
-});
-
 /** The days on which the group moved. */
 function History({ group, sequences }: { group: Group; sequences: Sequences }) {
   const moves = datedMoves(group);
   if (moves.length === 0) return null;
   return (
     <section class="part" aria-labelledby="history-title">
-      <h2 id="history-title">History</h2>
+      <h2 id="history-title">{say('groups.history')}</h2>
       <ol class="history">
         {moves.map(({ date, step, sequence: id }) => {
           const sequence = findSequence(sequences, id);
-          const title = sequence?.steps[step - 1];
+          const moved = sequence?.steps[step - 1];
+          const day = <time dateTime={date}>{sayDay(Date.parse(date), 'long', 'UTC')}</time>;
           return (
             <li key={date}>
-              <time dateTime={date}>{DAYS.format(new Date(date))}</time>: step {step}
-              {title && `, ${title.title ?? title.teaches.map(patternLabel).join('; ')}`}
-              {sequence && id !== group.sequence && <span class="quiet"> in {sequence.name}</span>}
+              {moved
+                ? sayWith('groups.movedToTitled', {
+                    day,
+                    step,
+                    title: moved.title ?? english(moved.teaches.map(patternLabel).join('; ')),
+                  })
+                : sayWith('groups.movedTo', { day, step })}
+              {sequence && id !== group.sequence && (
+                <span class="quiet"> {say('groups.inSequence', { sequence: sequence.name })}</span>
+              )}
             </li>
           );
         })}
       </ol>
     </section>
   );
+}
+
+function english(text: string) {
+  return <span lang="en">{text}</span>;
 }

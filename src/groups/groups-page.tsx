@@ -6,6 +6,7 @@ import { findSequence, listSequences } from '../host/sequences-store.ts';
 import { StorageFault } from '../host/store-item.ts';
 import { FaultNote } from '../ui/fault-note.tsx';
 import { Masthead } from '../ui/masthead.tsx';
+import { say, sayWith } from '../wording/say.ts';
 import '../ui/page.css';
 import '../ui/wide-page.css';
 import { addGroup } from './edit-groups.ts';
@@ -13,6 +14,7 @@ import { useEditLog } from './edit-log.ts';
 import { addSequence, originOf } from './edit-sequences.ts';
 import { GroupView } from './group-view.tsx';
 import './groups.css';
+import { languageOf } from './language-of.ts';
 import { PasteView } from './paste-view.tsx';
 import { SequenceView } from './sequence-view.tsx';
 import { ShareView } from './share-view.tsx';
@@ -37,8 +39,7 @@ export function GroupsPage() {
         </>
       )}
       <footer class="quiet">
-        Everything here stays in this browser unless you share it. Your school’s programme and your own
-        judgement come first. <a href="privacy.html">Privacy</a>
+        {sayWith('groups.staysHere', { privacy: <a href="privacy.html">{say('groups.privacy')}</a> })}
       </footer>
       <UndoButton />
       <FaultNote kind={StorageFault} />
@@ -76,11 +77,13 @@ function Contents({ profiles, route }: { profiles: Profiles; route: Route }) {
   const unread = Object.keys(groups.unread);
   const describe = ({ sequence: id, step }: Group): string => {
     const sequence = findSequence(sequences, id);
-    return sequence ? `step ${Math.min(step, sequence.steps.length)} of ${sequence.name}` : 'no sequence';
+    return sequence
+      ? say('groups.stepOfSequence', { step: Math.min(step, sequence.steps.length), sequence: sequence.name })
+      : say('groups.noSequence');
   };
   return (
-    <nav class="contents" aria-label="Groups and sequences">
-      <h2>Groups</h2>
+    <nav class="contents" aria-label={say('groups.contents')}>
+      <h2>{say('groups.groups')}</h2>
       <ul>
         {Object.entries(groups.groups).map(([id, group]) => (
           <li key={id}>
@@ -92,40 +95,39 @@ function Contents({ profiles, route }: { profiles: Profiles; route: Route }) {
             </a>
             <p class="quiet">
               {describe(group)}
-              {id === groups.chosen && ' · pages are checked for it'}
+              {id === groups.chosen && ` · ${say('groups.checkedForIt')}`}
             </p>
           </li>
         ))}
       </ul>
-      {unread.length > 0 && (
-        <p class="quiet">Kept, but not readable by this version of Wordreach: {unread.join(', ')}.</p>
-      )}
+      {unread.length > 0 && <p class="quiet">{say('groups.unread', { groups: unread.join(', ') })}</p>}
       <button
         type="button"
         class="plain"
         onClick={async () => {
-          const name = freeGroupName('New group', groups);
+          const name = freeGroupName(say('groups.newGroup'), groups);
           const sequence = sequences.preset ?? groups.groups[groups.chosen]!.sequence;
           const group = parseGroup(sequence === null ? { name } : { name, sequence, step: 1 });
-          go({ view: 'group', id: await addGroup(`Added ${name}`, group) });
+          go({ view: 'group', id: await addGroup(say('groups.added', { what: name }), group) });
         }}
       >
-        New group
+        {say('groups.newGroup')}
       </button>
-      <h2>Sequences</h2>
+      <h2>{say('groups.sequences')}</h2>
       <ul>
         {listSequences(sequences).map(({ id, name, steps }) => (
           <li key={id}>
             <a
               href={addressOf({ view: 'sequence', id })}
+              lang={languageOf(id, sequences)}
               aria-current={route.view === 'sequence' && route.id === id ? 'page' : undefined}
             >
               {name}
             </a>
             <p class="quiet">
-              {steps.length} {steps.length === 1 ? 'step' : 'steps'}
+              {say('sequences.countSteps', { count: steps.length })}
               {!(id in sequences.own) &&
-                (sequences.school.includes(id) ? ' · from your school' : ' · starter')}
+                ` · ${sequences.school.includes(id) ? say('groups.fromSchool') : say('groups.starter')}`}
             </p>
           </li>
         ))}
@@ -135,30 +137,30 @@ function Contents({ profiles, route }: { profiles: Profiles; route: Route }) {
         href={addressOf({ view: 'paste' })}
         aria-current={route.view === 'paste' ? 'page' : undefined}
       >
-        Paste a sequence
+        {say('groups.pasteASequence')}
       </a>
       <button
         type="button"
         class="plain"
         onClick={async () => {
-          const id = await addSequence('Added a sequence', {
-            name: 'New sequence',
-            source: 'Made in Wordreach by a teacher.',
-            licence: 'The teacher’s own',
-            steps: [{ title: 'First step', teaches: [], bySight: [] }],
+          const id = await addSequence(say('sequences.addedSequence'), {
+            name: say('groups.newSequence'),
+            source: say('sequences.madeByTeacher'),
+            licence: say('sequences.teachersLicence'),
+            steps: [{ title: say('sequences.firstStep'), teaches: [], bySight: [] }],
           });
           go({ view: 'sequence', id });
         }}
       >
-        New sequence
+        {say('groups.newSequence')}
       </button>
-      <h2>Files</h2>
+      <h2>{say('groups.files')}</h2>
       <a
         class="plain"
         href={addressOf({ view: 'share' })}
         aria-current={route.view === 'share' ? 'page' : undefined}
       >
-        Save or open a file
+        {say('groups.saveOrOpen')}
       </a>
     </nav>
   );
@@ -183,9 +185,9 @@ function UndoButton() {
     <p class={last ? 'undo' : 'unseen'} role="status">
       {last && (
         <>
-          <span>{last.says}.</span>{' '}
+          <span>{say('groups.done', { what: last.says })}</span>{' '}
           <button type="button" class="plain" onClick={() => void undo()}>
-            Undo
+            {say('groups.undo')}
           </button>
         </>
       )}

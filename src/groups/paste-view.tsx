@@ -3,6 +3,7 @@ import { type ItemChoice, importSequence } from '../analyze/index.ts';
 import type { Groups } from '../host/groups-store.ts';
 import { type ImportChoices, keepImportChoice, loadImportChoices } from '../host/import-choices.ts';
 import { moveGroup, today } from '../host/move-group.ts';
+import { say } from '../wording/say.ts';
 import { editGroup } from './edit-groups.ts';
 import { addSequence } from './edit-sequences.ts';
 import { fromPasted, itemsToSettle } from './from-pasted.ts';
@@ -15,6 +16,8 @@ import { go } from './use-route.ts';
 /** Longer than any scope and sequence: one of a whole school has some 20,000 characters. */
 const LONGEST = 200_000;
 const DRAFT = 'pasted-sequence';
+/** In English, as what is pasted is. */
+const EXAMPLE = 'Week 1: m, s, t, short a. Sight words: the, a\nWeek 2: p, n, short i';
 
 /** Turns a pasted scope and sequence into one of the teacher's own, and shows how each piece was understood. */
 export function PasteView({ groups }: { groups: Groups }) {
@@ -31,7 +34,7 @@ export function PasteView({ groups }: { groups: Groups }) {
   const toSettle = useMemo(() => itemsToSettle(unaided), [unaided]);
   const choiceOf = (key: string): ItemChoice | undefined =>
     Object.hasOwn(choices, key) ? choices[key] : undefined;
-  const name = named ?? (imported.title.trim() || 'Our sequence');
+  const name = named ?? (imported.title.trim() || say('sequences.ourSequence'));
 
   const write = (changed: string): void => {
     setText(changed);
@@ -46,23 +49,21 @@ export function PasteView({ groups }: { groups: Groups }) {
     void keepImportChoice(key, choice);
   };
   const use = async (): Promise<void> => {
-    const sequence = await addSequence(`Added ${name}`, fromPasted(imported, name));
+    const sequence = await addSequence(say('groups.added', { what: name }), fromPasted(imported, name));
     if (!(follower in groups.groups)) return go({ view: 'sequence', id: sequence });
-    await editGroup(follower, `${groups.groups[follower]!.name} follow ${name}`, (group) =>
-      moveGroup(group, { sequence, step: 1 }, today()),
-    );
+    const says = say('sequences.follows', { group: groups.groups[follower]!.name, sequence: name });
+    await editGroup(follower, says, (group) => moveGroup(group, { sequence, step: 1 }, today()));
     go({ view: 'group', id: follower });
   };
 
   return (
     <div class="sheet">
       <div class="part">
-        <h2>Paste a sequence</h2>
+        <h2>{say('sequences.paste')}</h2>
         <div class="picker">
-          <label for="pasted">Your scope and sequence</label>
+          <label for="pasted">{say('sequences.yourScope')}</label>
           <p class="quiet" id="pasted-hint">
-            Copy it from a document, spreadsheet or web page: a table with a step in each row, or a list with
-            a step in each line. Nothing leaves this browser.
+            {say('sequences.aboutPasting')}
           </p>
           <textarea
             id="pasted"
@@ -70,19 +71,21 @@ export function PasteView({ groups }: { groups: Groups }) {
             rows={8}
             spellcheck={false}
             aria-describedby="pasted-hint"
-            placeholder={'Week 1: m, s, t, short a. Sight words: the, a\nWeek 2: p, n, short i'}
+            lang="en"
+            dir="ltr"
+            placeholder={EXAMPLE}
             value={text}
             onInput={(event) => write(event.currentTarget.value)}
           />
         </div>
         {tooLong && (
           <p class="note" role="alert">
-            This is too long for a sequence. Paste only the table or list of its steps.
+            {say('sequences.tooLong')}
           </p>
         )}
         {text.trim() !== '' && !tooLong && imported.steps.length === 0 && (
           <p class="note" role="status">
-            There are no steps in this text. Give each step a line or a row of its own.
+            {say('sequences.noSteps')}
           </p>
         )}
       </div>
@@ -90,8 +93,8 @@ export function PasteView({ groups }: { groups: Groups }) {
         <>
           {toSettle.length > 0 && (
             <section class="part" aria-labelledby="settle-title">
-              <h2 id="settle-title">Please look at these</h2>
-              <p class="quiet">What you choose is remembered for the next time.</p>
+              <h2 id="settle-title">{say('sequences.lookAtThese')}</h2>
+              <p class="quiet">{say('sequences.remembered')}</p>
               <ul class="settle">
                 {toSettle.map(({ key, item, step }) => (
                   <SettleItem
@@ -106,15 +109,15 @@ export function PasteView({ groups }: { groups: Groups }) {
             </section>
           )}
           <section class="part" aria-labelledby="pasted-title">
-            <h2 id="pasted-title">How it was understood</h2>
-            <p class="quiet">Press a piece to say that it teaches something else.</p>
+            <h2 id="pasted-title">{say('sequences.howUnderstood')}</h2>
+            <p class="quiet">{say('sequences.pressAPiece')}</p>
             <PastedSteps imported={imported} unaided={unaided} choiceOf={choiceOf} onChoose={choose} />
           </section>
           <section class="part" aria-labelledby="use-title">
-            <h2 id="use-title">Use it</h2>
-            <TextField label="Name of the sequence" value={name} onChange={setNamed} />
+            <h2 id="use-title">{say('sequences.useIt')}</h2>
+            <TextField label={say('sequences.nameOfSequence')} value={name} onChange={setNamed} />
             <div class="picker">
-              <label for="follower">Group that follows it</label>
+              <label for="follower">{say('sequences.follower')}</label>
               <select
                 id="follower"
                 class="field"
@@ -126,14 +129,12 @@ export function PasteView({ groups }: { groups: Groups }) {
                     {group.name}
                   </option>
                 ))}
-                <option value="">None yet</option>
+                <option value="">{say('sequences.noFollower')}</option>
               </select>
             </div>
-            <p class="quiet">
-              What is not understood is kept as a note of the sequence. Every step can be changed afterwards.
-            </p>
+            <p class="quiet">{say('sequences.aboutUsing')}</p>
             <button type="button" class="action" onClick={() => void use()}>
-              Use this sequence
+              {say('sequences.useThis')}
             </button>
           </section>
         </>

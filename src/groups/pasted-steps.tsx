@@ -6,16 +6,11 @@ import {
   type ItemChoice,
   type ItemStatus,
 } from '../analyze/index.ts';
-import { patternLabel } from '../marks/pattern-label.ts';
+import { say, sayWith } from '../wording/say.ts';
+import { pastedTitle } from './from-pasted.ts';
+import { sayList } from './say-list.ts';
 import { SettleItem } from './settle-item.tsx';
-
-const SAYS: Readonly<Record<ItemStatus, string>> = {
-  matched: '',
-  guessed: 'a guess',
-  unknown: 'not understood',
-  chosen: 'your choice',
-  ignored: 'left out',
-};
+import { TaughtLine } from './taught-line.tsx';
 
 interface PastedStepsProps {
   readonly imported: ImportedSequence;
@@ -32,29 +27,31 @@ export function PastedSteps({ imported, unaided, choiceOf, onChoose }: PastedSte
   const items = steps.flatMap((step) => step.items);
   const count = (...wanted: ItemStatus[]): number =>
     items.filter(({ status }) => wanted.includes(status)).length;
-  const parts = [
-    [count('matched', 'chosen'), 'understood'],
-    [count('guessed'), 'guessed'],
-    [count('unknown'), 'not understood'],
-    [count('ignored'), 'left out'],
-  ] as const;
+  const parts = (
+    [
+      ['sequences.piecesUnderstood', count('matched', 'chosen')],
+      ['sequences.piecesGuessed', count('guessed')],
+      ['sequences.piecesNotUnderstood', count('unknown')],
+      ['sequences.piecesLeftOut', count('ignored')],
+    ] as const
+  )
+    .filter(([, n]) => n > 0)
+    .map(([text, n]) => say(text, { count: n }));
   return (
     <>
       <p role="status">
-        {steps.length} {steps.length === 1 ? 'step' : 'steps'}; of {items.length}{' '}
-        {items.length === 1 ? 'piece' : 'pieces'}{' '}
-        {parts
-          .filter(([n]) => n > 0)
-          .map(([n, says]) => `${n} ${says}`)
-          .join(', ')}
-        .
+        {say('sequences.figures', {
+          steps: say('sequences.countSteps', { count: steps.length }),
+          pieces: say('sequences.countPieces', { count: items.length }),
+          parts: sayList(parts, 'figures'),
+        })}
       </p>
       <ol class="pasted">
-        {steps.map(({ title, items }, i) => (
+        {steps.map((step, i) => (
           <li key={i}>
-            <h3>{title.trim() || `Step ${i + 1}`}</h3>
+            <h3>{pastedTitle(step, i)}</h3>
             <ul>
-              {items.map((item, n) => {
+              {step.items.map((item, n) => {
                 const place = `${i} ${n}`;
                 const isOpen = opened === place;
                 const key = choiceKey(item.text);
@@ -64,12 +61,15 @@ export function PastedSteps({ imported, unaided, choiceOf, onChoose }: PastedSte
                       type="button"
                       class={`piece piece-${item.status}`}
                       aria-expanded={isOpen}
-                      title="Say what this teaches"
+                      lang="en"
+                      title={say('sequences.sayWhatItTeaches')}
                       onClick={() => setOpened(isOpen ? null : place)}
                     >
                       {item.text}
                     </button>
-                    <span class="quiet">{describe(item)}</span>
+                    <span class="quiet">
+                      <Meaning {...item} />
+                    </span>
                     {isOpen && (
                       <ul class="settle settle-here">
                         <SettleItem
@@ -91,9 +91,19 @@ export function PastedSteps({ imported, unaided, choiceOf, onChoose }: PastedSte
   );
 }
 
-function describe({ status, patterns, bySight }: ImportedItem): string {
-  const means = [...patterns.map(patternLabel), bySight.length > 0 && `by sight: ${bySight.join(', ')}`]
-    .filter(Boolean)
-    .join('; ');
-  return [SAYS[status], means].filter(Boolean).join(': ');
+function Meaning({ status, patterns: teaches, bySight }: ImportedItem) {
+  const meaning =
+    teaches.length + bySight.length > 0 ? <TaughtLine teaches={teaches} bySight={bySight} /> : null;
+  switch (status) {
+    case 'matched':
+      return meaning;
+    case 'guessed':
+      return meaning ? sayWith('sequences.guessOf', { meaning }) : say('sequences.guess');
+    case 'chosen':
+      return meaning ? sayWith('sequences.yourChoiceOf', { meaning }) : say('sequences.yourChoice');
+    case 'unknown':
+      return say('sequences.notUnderstood');
+    case 'ignored':
+      return say('sequences.leftOut');
+  }
 }

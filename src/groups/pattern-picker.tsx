@@ -1,6 +1,7 @@
 import { useId, useState } from 'preact/hooks';
 import type { PatternId } from '../analyze/types.ts';
 import { patternLabel } from '../marks/pattern-label.ts';
+import { say, sayWith } from '../wording/say.ts';
 import './pattern-picker.css';
 import { searchPatterns } from './search-patterns.ts';
 
@@ -11,7 +12,7 @@ interface PatternPickerProps {
   /** What the list is for, in a sentence. */
   readonly hint?: string;
   readonly chosen: readonly PatternId[];
-  /** Says of a pattern where it stands already (`in step 3`); empty for none. */
+  /** Says of a pattern where it stands already (`now in step 3`); empty for none. */
   readonly placeOf?: (id: PatternId) => string;
   readonly onAdd: (id: PatternId) => void;
   readonly onRemove: (id: PatternId) => void;
@@ -36,11 +37,11 @@ export function PatternPicker({ label, hint, chosen, placeOf, onAdd, onRemove }:
         <ul class="chips">
           {chosen.map((pattern) => (
             <li key={pattern} class="chip">
-              {patternLabel(pattern)}
+              <span lang="en">{patternLabel(pattern)}</span>
               <button
                 type="button"
                 class="chip-out"
-                aria-label={`Take out ${patternLabel(pattern)}`}
+                aria-label={say('sequences.takeOut', { pattern: patternLabel(pattern) })}
                 onClick={() => {
                   onRemove(pattern);
                   document.getElementById(id)?.focus();
@@ -57,7 +58,7 @@ export function PatternPicker({ label, hint, chosen, placeOf, onAdd, onRemove }:
         type="search"
         class="field"
         value={typed}
-        placeholder="Letters, sound, key word or family"
+        placeholder={say('sequences.whatToType')}
         autocomplete="off"
         spellcheck={false}
         onInput={(event) => setTyped(event.currentTarget.value)}
@@ -73,11 +74,15 @@ export function PatternPicker({ label, hint, chosen, placeOf, onAdd, onRemove }:
         }}
       />
       <p class="unseen" role="status">
-        {typed.trim() !== '' && (found.length === 1 ? 'One pattern found' : `${found.length} patterns found`)}
+        {typed.trim() !== '' && say('sequences.patternsFound', { count: found.length })}
       </p>
       {typed.trim() !== '' && found.length === 0 && (
         <p class="quiet">
-          No other pattern fits. Try its letters (ai), a word with it (rain), or a family (digraph).
+          {sayWith('sequences.noPatternFits', {
+            letters: english('ai'),
+            word: english('rain'),
+            family: english('digraph'),
+          })}
         </p>
       )}
       {shown.length > 0 && (
@@ -85,18 +90,25 @@ export function PatternPicker({ label, hint, chosen, placeOf, onAdd, onRemove }:
           {shown.map((row) => (
             <li key={row.id}>
               <button type="button" class="found-row" onClick={() => add(row.id)}>
-                <span class="found-label">{row.label}</span>{' '}
+                <span class="found-label" lang="en">
+                  {patternLabel(row.id)}
+                </span>{' '}
                 <span class="quiet">
-                  {[row.examples.slice(0, 3).join(', '), row.family, placeOf?.(row.id)]
-                    .filter(Boolean)
-                    .join(' · ')}
+                  {english([row.examples.slice(0, 3).join(', '), row.family].filter(Boolean).join(' · '))}
+                  {placeOf?.(row.id) && ` · ${placeOf(row.id)}`}
                 </span>
               </button>
             </li>
           ))}
-          {found.length > SHOWN && <li class="quiet">{found.length - SHOWN} more: type more of it</li>}
+          {found.length > SHOWN && (
+            <li class="quiet">{say('sequences.morePatterns', { count: found.length - SHOWN })}</li>
+          )}
         </ul>
       )}
     </div>
   );
+}
+
+function english(text: string) {
+  return <span lang="en">{text}</span>;
 }

@@ -3,8 +3,9 @@ import type { Group } from '../analyze/types.ts';
 import { groupOn, today, withinSequence } from '../host/move-group.ts';
 import { findSequence, type Sequences } from '../host/sequences-store.ts';
 import { patternLabel } from '../marks/pattern-label.ts';
+import { say, sayWith, spokenLanguage } from '../wording/say.ts';
 import './read-now.css';
-import { readNow, taughtBySteps } from './read-now.ts';
+import { type ReadNow, readNow, taughtBySteps } from './read-now.ts';
 import type { EngineState } from './use-engine.ts';
 
 const SAMPLES = 8;
@@ -32,11 +33,12 @@ export function ReadNowView({ group, sequences, engine }: ReadNowViewProps) {
   return (
     <section class="part" aria-labelledby="now-title">
       <div class="part-head">
-        <h2 id="now-title">{day === null ? 'What can they read now' : 'What could they read then'}</h2>
+        <h2 id="now-title">{say(day === null ? 'groups.readNow' : 'groups.readThen')}</h2>
         {(group.history?.length ?? 0) > 0 && (
-          <label class="as-of">
-            as of{' '}
+          <p class="as-of">
+            <label for="as-of">{say('groups.asOf')}</label>{' '}
             <input
+              id="as-of"
               type="date"
               class="field"
               max={today()}
@@ -46,21 +48,16 @@ export function ReadNowView({ group, sequences, engine }: ReadNowViewProps) {
                 setDay(value === '' || value >= today() ? null : value);
               }}
             />
-          </label>
+          </p>
         )}
       </div>
-      {engine.kind === 'failed' && (
-        <p class="note">
-          The word table could not be read. Reload the extension on the browser’s extensions page.
-        </p>
-      )}
+      {engine.kind === 'failed' && <p class="note">{say('groups.noWordTable')}</p>}
       {result && (
         <>
           <p role="status">
-            {day !== null && `At step ${shownGroup.step}: `}
-            <strong>{result.decodes + result.bySight}</strong> of the {result.of.toLocaleString('en')}{' '}
-            commonest words
-            {result.bySight > 0 && `, ${result.bySight} of them by sight`}.
+            {day === null
+              ? figures(result)
+              : sayWith('groups.atStep', { step: shownGroup.step, figures: figures(result) })}
           </p>
           <div class="bar" aria-hidden="true">
             <span class="grows bar-reads" style={{ flexGrow: result.decodes }} />
@@ -73,7 +70,7 @@ export function ReadNowView({ group, sequences, engine }: ReadNowViewProps) {
               <dl>
                 {patterns.map((id) => (
                   <div key={id} class="taught-row">
-                    <dt>{patternLabel(id)}</dt>
+                    <dt lang="en">{patternLabel(id)}</dt>
                     <dd>{describeWords(result.wordsOf.get(id) ?? [])}</dd>
                   </div>
                 ))}
@@ -82,13 +79,15 @@ export function ReadNowView({ group, sequences, engine }: ReadNowViewProps) {
           ))}
           {steps.length > STEPS && (
             <button type="button" class="plain" aria-expanded={all} onClick={() => setAll(!all)}>
-              {all ? 'Show the latest only' : `Show what was taught before (${steps.length - STEPS} more)`}
+              {all ? say('groups.latestOnly') : say('groups.showBefore', { count: steps.length - STEPS })}
             </button>
           )}
           {result.beyond.length > 0 && (
             <details class="unfold">
-              <summary>The commonest words they cannot read yet</summary>
-              <p class="samples">{result.beyond.slice(0, NEXT).join(', ')}</p>
+              <summary>{say('groups.notReadYet')}</summary>
+              <p class="samples" lang="en">
+                {result.beyond.slice(0, NEXT).join(', ')}
+              </p>
             </details>
           )}
         </>
@@ -98,6 +97,17 @@ export function ReadNowView({ group, sequences, engine }: ReadNowViewProps) {
 }
 
 function describeWords(words: readonly string[]) {
-  if (words.length === 0) return <span class="quiet">no common word with it is within reach yet</span>;
-  return <span class="samples">{words.slice(0, SAMPLES).join(', ')}</span>;
+  if (words.length === 0) return <span class="quiet">{say('groups.noWordInReach')}</span>;
+  return (
+    <span class="samples" lang="en">
+      {words.slice(0, SAMPLES).join(', ')}
+    </span>
+  );
+}
+
+function figures({ decodes, bySight, of: all }: ReadNow) {
+  const readable = <strong>{(decodes + bySight).toLocaleString(spokenLanguage())}</strong>;
+  return bySight === 0
+    ? sayWith('groups.readOf', { readable, all })
+    : sayWith('groups.readOfAndBySight', { readable, all, sight: bySight });
 }

@@ -1,6 +1,7 @@
 import { type Analyzer, compileGroup, createJudge } from '../analyze/index.ts';
 import type { Group, PatternId, Sequence, Standing } from '../analyze/types.ts';
 import { withinSequence } from '../host/move-group.ts';
+import { say } from '../wording/say.ts';
 import { teachable } from './search-patterns.ts';
 
 /** What a group can read of a list of words, with words to show for each pattern it knows. */
@@ -57,10 +58,13 @@ export function taughtBySteps(
   const notYet = new Set(group.notYet);
   const known = (ids: readonly PatternId[]): PatternId[] => ids.filter((id) => !notYet.has(id));
   const steps = (sequence?.steps ?? []).slice(0, group.step).map((step, i) => ({
-    title: `Step ${i + 1}${step.title ? `: ${step.title}` : ''}`,
+    title: step.title
+      ? say('sequences.titledStep', { step: i + 1, title: step.title })
+      : say('sequences.numberedStep', { step: i + 1 }),
     patterns: known(step.teaches),
   }));
-  return [{ title: 'Taught out of turn', patterns: known(group.alsoTaught) }, ...steps.toReversed()].filter(
-    ({ patterns }) => patterns.length > 0,
-  );
+  return [
+    { title: say('groups.outOfTurn'), patterns: known(group.alsoTaught) },
+    ...steps.toReversed(),
+  ].filter(({ patterns }) => patterns.length > 0);
 }

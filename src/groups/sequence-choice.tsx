@@ -1,6 +1,8 @@
 import type { Group, Sequence, SequenceStep } from '../analyze/types.ts';
 import { findSequence, type Sequences } from '../host/sequences-store.ts';
 import { patternLabel } from '../marks/pattern-label.ts';
+import { say, sayWith } from '../wording/say.ts';
+import { languageOf } from './language-of.ts';
 import { addressOf } from './use-route.ts';
 
 interface SequenceChoiceProps {
@@ -16,11 +18,16 @@ export function SequenceChoice({ group, sequences, onMove }: SequenceChoiceProps
   const school = sequences.starters.filter(({ id }) => sequences.school.includes(id));
   const starters = sequences.starters.filter(({ id }) => !sequences.school.includes(id));
   const step = Math.min(group.step, sequence?.steps.length ?? 0);
+  const option = ({ id, name }: Sequence) => (
+    <option key={id} value={id} lang={languageOf(id, sequences)}>
+      {name}
+    </option>
+  );
   const gone = group.sequence !== null && sequence === null;
   return (
     <>
       <div class="picker">
-        <label for="sequence">Sequence</label>
+        <label for="sequence">{say('groups.sequence')}</label>
         <select
           id="sequence"
           class="field"
@@ -30,40 +37,38 @@ export function SequenceChoice({ group, sequences, onMove }: SequenceChoiceProps
             onMove({ sequence: chosen, step: within(findSequence(sequences, chosen), group.step) });
           }}
         >
-          <option value="">None: only what is added below</option>
-          {gone && <option value={group.sequence}>{group.sequence}: not in this browser</option>}
-          {own.length > 0 && <optgroup label="Your own">{own.map(option)}</optgroup>}
-          {school.length > 0 && <optgroup label="From your school">{school.map(option)}</optgroup>}
-          <optgroup label="Starters">{starters.map(option)}</optgroup>
+          <option value="">{say('groups.none')}</option>
+          {gone && (
+            <option value={group.sequence}>{say('groups.sequenceGone', { sequence: group.sequence })}</option>
+          )}
+          {own.length > 0 && <optgroup label={say('groups.yourOwn')}>{own.map(option)}</optgroup>}
+          {school.length > 0 && <optgroup label={say('groups.ofSchool')}>{school.map(option)}</optgroup>}
+          <optgroup label={say('groups.starters')}>{starters.map(option)}</optgroup>
         </select>
-        {gone && (
-          <p class="quiet">
-            This group’s sequence is not in this browser, so none of its steps count. Choose another one.
-          </p>
-        )}
+        {gone && <p class="quiet">{say('groups.chooseAnother')}</p>}
         {sequence && (
           <p class="row">
             <a class="plain" href={addressOf({ view: 'sequence', id: sequence.id })}>
-              {sequence.id in sequences.own ? 'Change its steps' : 'Adapt its steps'}
+              {sequence.id in sequences.own ? say('groups.changeSteps') : say('groups.adaptSteps')}
             </a>
             <a class="plain" href={addressOf({ view: 'paste' })}>
-              Paste your own
+              {say('groups.pasteYourOwn')}
             </a>
           </p>
         )}
       </div>
       {sequence && (
         <div class="picker">
-          <label for="through">Taught through</label>
+          <label for="through">{say('groups.taughtThrough')}</label>
           <select
             id="through"
             class="field"
             value={String(step)}
             onChange={({ currentTarget }) => onMove({ step: Number(currentTarget.value) })}
           >
-            <option value="0">Before the first step</option>
+            <option value="0">{say('groups.beforeFirst')}</option>
             {sequence.steps.map((each, i) => (
-              <option key={i} value={String(i + 1)}>
+              <option key={i} value={String(i + 1)} lang={languageOf(sequence.id, sequences)}>
                 {i + 1}. {titleOf(each)}
               </option>
             ))}
@@ -77,25 +82,26 @@ export function SequenceChoice({ group, sequences, onMove }: SequenceChoiceProps
 
 function TaughtNow({ step }: { step: SequenceStep | undefined }) {
   if (!step) return null;
-  return (
-    <p class="quiet">
-      Taught now: {step.teaches.map(patternLabel).join('; ') || 'no new pattern'}
-      {step.bySight.length > 0 && `; by sight: ${step.bySight.join(', ')}`}
-    </p>
-  );
+  const { teaches, bySight } = step;
+  const patterns =
+    teaches.length > 0 ? (
+      <span lang="en">{teaches.map(patternLabel).join('; ')}</span>
+    ) : (
+      say('groups.noNewPattern')
+    );
+  const says =
+    bySight.length > 0
+      ? sayWith('groups.taughtNowAndBySight', {
+          patterns,
+          words: <span lang="en">{bySight.join(', ')}</span>,
+        })
+      : sayWith('groups.taughtNow', { patterns });
+  return <p class="quiet">{says}</p>;
 }
 
 /** What a step is called: its title, or else its patterns or words. */
 export function titleOf({ title, teaches, bySight }: SequenceStep): string {
-  return title ?? (teaches.map(patternLabel).join('; ') || bySight.join(', ') || 'empty');
-}
-
-function option({ id, name }: Sequence) {
-  return (
-    <option key={id} value={id}>
-      {name}
-    </option>
-  );
+  return title ?? (teaches.map(patternLabel).join('; ') || bySight.join(', ') || say('sequences.emptyStep'));
 }
 
 function within(sequence: Sequence | null, step: number): number {

@@ -2,6 +2,8 @@ import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Sequence } from '../analyze/types.ts';
 import type { Groups } from '../host/groups-store.ts';
 import type { Sequences } from '../host/sequences-store.ts';
+import { patternLabel } from '../marks/pattern-label.ts';
+import { say } from '../wording/say.ts';
 import {
   addSequence,
   copyOf,
@@ -12,6 +14,8 @@ import {
 } from './edit-sequences.ts';
 import { type EditedSteps, insertStep } from './edit-steps.ts';
 import { findOddities, neverTaught } from './find-oddities.ts';
+import { languageOf } from './language-of.ts';
+import { sayList } from './say-list.ts';
 import './sequence.css';
 import { StepList } from './step-list.tsx';
 import { TextField } from './text-field.tsx';
@@ -30,6 +34,9 @@ export function SequenceView({ sequence, groups, sequences, engine }: SequenceVi
   const { id, name, steps } = sequence;
   const own = id in sequences.own;
   const followers = Object.values(groups.groups).filter((group) => group.sequence === id);
+  const followerNames = sayList(followers.map((group) => group.name));
+  const ofSchool = sequences.school.includes(id);
+  const lang = languageOf(id, sequences);
   const oddities = useMemo(
     () => findOddities(sequence, engine.kind === 'ready' ? engine.engine : null),
     [sequence, engine],
@@ -53,39 +60,39 @@ export function SequenceView({ sequence, groups, sequences, engine }: SequenceVi
     <div class="sheet">
       <div class="part">
         <TextField
-          label="Name of the sequence"
+          label={say('sequences.nameOfSequence')}
           large
           value={name}
           onChange={(changed) =>
-            void change(`Renamed ${name}`, (before) => ({ sequence: { ...before, name: changed } }))
+            void change(say('groups.renamed', { what: name }), (before) => ({
+              sequence: { ...before, name: changed },
+            }))
           }
         />
         {!own && (
           <p class="note">
-            {sequences.school.includes(id)
-              ? 'This sequence comes from your school.'
-              : 'This starter comes with Wordreach.'}{' '}
-            Change anything, and a copy of your own is made, which
             {followers.length > 0
-              ? ` ${list(followers.map((group) => group.name))} will follow.`
-              : ' your groups can follow.'}
+              ? say(ofSchool ? 'sequences.fromSchoolFollowed' : 'sequences.starterFollowed', {
+                  groups: followerNames,
+                })
+              : say(ofSchool ? 'sequences.fromSchool' : 'sequences.starter')}
           </p>
         )}
-        {sequence.note && <p>{sequence.note}</p>}
+        {sequence.note && <p lang={lang}>{sequence.note}</p>}
         <p class="row">
           <span class="quiet">
-            {steps.length} {steps.length === 1 ? 'step' : 'steps'}
-            {followers.length > 0 && ` · followed by ${list(followers.map((group) => group.name))}`}
+            {say('sequences.countSteps', { count: steps.length })}
+            {followers.length > 0 && ` · ${say('sequences.followedBy', { groups: followerNames })}`}
           </span>
           <button
             type="button"
             class="plain"
             onClick={async () => {
               const { id: _, ...copy } = copyOf(sequence, id);
-              go({ view: 'sequence', id: await addSequence(`Copied ${name}`, copy) });
+              go({ view: 'sequence', id: await addSequence(say('groups.copied', { what: name }), copy) });
             }}
           >
-            Copy
+            {say('groups.copy')}
           </button>
           {own &&
             (followers.length === 0 ? (
@@ -97,36 +104,35 @@ export function SequenceView({ sequence, groups, sequences, engine }: SequenceVi
                   void deleteSequence(sequence);
                 }}
               >
-                Delete
+                {say('groups.delete')}
               </button>
             ) : (
-              <span class="quiet">It can be deleted once no group follows it.</span>
+              <span class="quiet">{say('sequences.notDeletedYet')}</span>
             ))}
         </p>
         <details class="unfold">
-          <summary>Where it comes from</summary>
+          <summary>{say('sequences.whereFrom')}</summary>
           <p class="quiet">
-            {sequence.source} Licence: {sequence.licence}.
+            <span lang={lang}>{sequence.source}</span>{' '}
+            {say('sequences.licence', { licence: sequence.licence })}
           </p>
         </details>
       </div>
       <section class="part" aria-labelledby="order-title">
-        <h2 id="order-title">Steps</h2>
-        <p class="quiet">
-          Open a step to change it. Move it with the arrows, by its handle, or with Alt and the arrow keys.
-        </p>
+        <h2 id="order-title">{say('sequences.steps')}</h2>
+        <p class="quiet">{say('sequences.aboutSteps')}</p>
         <Odd count={oddities.length} sequence={sequence} />
-        <StepList steps={steps} oddities={oddities} onEdit={edit} />
+        <StepList steps={steps} lang={lang} oddities={oddities} onEdit={edit} />
         <button
           type="button"
           class="action"
           onClick={() =>
-            void edit('Added a step', (all) =>
-              insertStep(all, all.length, { title: 'New step', teaches: [], bySight: [] }),
+            void edit(say('sequences.addedStep'), (all) =>
+              insertStep(all, all.length, { title: say('sequences.newStep'), teaches: [], bySight: [] }),
             )
           }
         >
-          Add a step at the end
+          {say('sequences.addAtEnd')}
         </button>
       </section>
     </div>
@@ -140,26 +146,19 @@ function Odd({ count, sequence }: { count: number; sequence: Sequence }) {
   const families = [...new Set(missing.map(({ family }) => family))];
   return (
     <>
-      {count > 0 && (
-        <p>
-          {count === 1 ? 'One thing looks odd; it is' : `${count} things look odd; they are`} marked at the
-          steps.
-        </p>
-      )}
+      {count > 0 && <p>{say('sequences.oddThings', { count })}</p>}
       {missing.length > 0 && (
         <details class="unfold" open={shown} onToggle={(event) => setShown(event.currentTarget.open)}>
-          <summary>
-            {missing.length === 1 ? 'One pattern is' : `${missing.length} patterns are`} never taught
-          </summary>
+          <summary>{say('sequences.patternsNeverTaught', { count: missing.length })}</summary>
           {shown && (
-            <dl class="taught">
+            <dl class="taught" lang="en">
               {families.map((family) => (
                 <div key={family} class="taught-row">
                   <dt>{family}</dt>
                   <dd>
                     {missing
                       .filter((row) => row.family === family)
-                      .map(({ label }) => label)
+                      .map((row) => patternLabel(row.id))
                       .join('; ')}
                   </dd>
                 </div>
@@ -170,9 +169,4 @@ function Odd({ count, sequence }: { count: number; sequence: Sequence }) {
       )}
     </>
   );
-}
-
-/** `Herons`, `Herons and Plovers`, `Herons, Plovers and Terns`. */
-function list(names: readonly string[]): string {
-  return new Intl.ListFormat('en-GB').format(names);
 }

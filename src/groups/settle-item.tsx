@@ -1,6 +1,7 @@
 import type { ImportedItem, ItemChoice } from '../analyze/index.ts';
-import { patternLabel } from '../marks/pattern-label.ts';
+import { say, sayWith } from '../wording/say.ts';
 import { PatternPicker } from './pattern-picker.tsx';
+import { TaughtLine } from './taught-line.tsx';
 
 interface SettleItemProps {
   /** As it was understood without the teacher. */
@@ -12,22 +13,24 @@ interface SettleItemProps {
 
 /** Lets the teacher say what a pasted piece means: patterns, by-sight words, or nothing to teach. */
 export function SettleItem({ item, step, choice, onChoose }: SettleItemProps) {
-  const { text, status, patterns, bySight } = item;
+  const { text, status, patterns } = item;
   const picked = typeof choice === 'object' ? choice : choice === undefined ? patterns : [];
-  const guess = [...patterns.map(patternLabel), bySight.length > 0 && `by sight: ${bySight.join(', ')}`]
-    .filter(Boolean)
-    .join('; ');
   return (
     <li class="settle-item">
       <fieldset>
         <legend>
-          <span class={`piece piece-${status}`}>{text}</span>{' '}
+          <span class={`piece piece-${status}`} lang="en">
+            {text}
+          </span>{' '}
           <span class="quiet">
-            step {step + 1} · {describe(status, guess, choice)}
+            {sayWith('sequences.stepAndMeaning', {
+              step: step + 1,
+              meaning: <Meaning item={item} choice={choice} />,
+            })}
           </span>
         </legend>
         <PatternPicker
-          label="It teaches"
+          label={say('sequences.itTeaches')}
           chosen={picked}
           onAdd={(id) => onChoose([...picked, id])}
           onRemove={(id) => {
@@ -38,7 +41,7 @@ export function SettleItem({ item, step, choice, onChoose }: SettleItemProps) {
         <p class="row">
           {status === 'guessed' && choice === undefined && patterns.length > 0 && (
             <button type="button" class="plain" onClick={() => onChoose(patterns)}>
-              The guess is right
+              {say('sequences.guessIsRight')}
             </button>
           )}
           <button
@@ -47,7 +50,7 @@ export function SettleItem({ item, step, choice, onChoose }: SettleItemProps) {
             aria-pressed={choice === 'by-sight'}
             onClick={() => onChoose(choice === 'by-sight' ? null : 'by-sight')}
           >
-            Words taught by sight
+            {say('sequences.taughtBySight')}
           </button>
           <button
             type="button"
@@ -55,11 +58,11 @@ export function SettleItem({ item, step, choice, onChoose }: SettleItemProps) {
             aria-pressed={choice === 'ignore'}
             onClick={() => onChoose(choice === 'ignore' ? null : 'ignore')}
           >
-            Nothing to teach
+            {say('sequences.teachNothing')}
           </button>
           {choice !== undefined && (
             <button type="button" class="plain" onClick={() => onChoose(null)}>
-              Take my choice back
+              {say('sequences.takeChoiceBack')}
             </button>
           )}
         </p>
@@ -68,10 +71,17 @@ export function SettleItem({ item, step, choice, onChoose }: SettleItemProps) {
   );
 }
 
-function describe(status: ImportedItem['status'], guess: string, choice: ItemChoice | undefined): string {
-  if (choice === 'by-sight') return 'your choice: by sight';
-  if (choice === 'ignore') return 'your choice: nothing to teach';
-  if (choice !== undefined) return 'your choice';
-  if (status === 'unknown') return 'not understood';
-  return [status === 'guessed' ? 'a guess' : '', guess || 'nothing to teach'].filter(Boolean).join(': ');
+function Meaning({ item, choice }: Pick<SettleItemProps, 'item' | 'choice'>) {
+  const { status, patterns: teaches, bySight } = item;
+  if (choice === 'by-sight') return say('sequences.choseBySight');
+  if (choice === 'ignore') return say('sequences.choseNothing');
+  if (choice !== undefined) return say('sequences.yourChoice');
+  if (status === 'unknown') return say('sequences.notUnderstood');
+  const nothing = teaches.length + bySight.length === 0;
+  const meaning = nothing ? (
+    say('sequences.nothingToTeach')
+  ) : (
+    <TaughtLine teaches={teaches} bySight={bySight} />
+  );
+  return status === 'guessed' ? sayWith('sequences.guessOf', { meaning }) : meaning;
 }

@@ -11,8 +11,10 @@ import { forgetEdits, noteEdit } from './edit-log.ts';
 import './share.css';
 import { FileDrop } from '../ui/file-drop.tsx';
 import { saveFile } from '../ui/save-file.ts';
+import { say } from '../wording/say.ts';
 import { RestoreQuestion, SaveEverything } from './everything-view.tsx';
 import { OtherBrowsers } from './other-browsers.tsx';
+import { sayList } from './say-list.ts';
 import type { Profiles } from './use-profiles.ts';
 
 /** Saves groups and sequences, or everything, in a file, adds those of a file, and copies them to other browsers. */
@@ -46,10 +48,10 @@ function SaveFile({ profiles: { groups, sequences } }: { profiles: Profiles }) {
   };
   return (
     <section class="part" aria-labelledby="save-title">
-      <h2 id="save-title">Save in a file</h2>
-      <p class="quiet">To keep a copy, to share with colleagues, or to move to another browser.</p>
+      <h2 id="save-title">{say('groups.saveInAFile')}</h2>
+      <p class="quiet">{say('groups.aboutSaving')}</p>
       <fieldset class="ticks">
-        <legend>Groups</legend>
+        <legend>{say('groups.groups')}</legend>
         {Object.entries(groups.groups).map(([id, { name }]) => (
           <label key={id} class="tick">
             <input
@@ -63,7 +65,7 @@ function SaveFile({ profiles: { groups, sequences } }: { profiles: Profiles }) {
       </fieldset>
       {Object.keys(sequences.own).length > 0 && (
         <fieldset class="ticks">
-          <legend>Your own sequences</legend>
+          <legend>{say('groups.yourOwnSequences')}</legend>
           {Object.values(sequences.own).map(({ id, name }) => (
             <label key={id} class="tick">
               <input
@@ -72,7 +74,7 @@ function SaveFile({ profiles: { groups, sequences } }: { profiles: Profiles }) {
                 disabled={followed.has(id)}
                 onChange={(event) => keep(`sequence ${id}`, event.currentTarget.checked)}
               />{' '}
-              {name} {followed.has(id) && <span class="quiet">goes with its group</span>}
+              {name} {followed.has(id) && <span class="quiet">{say('groups.goesWithGroup')}</span>}
             </label>
           ))}
         </fieldset>
@@ -83,7 +85,7 @@ function SaveFile({ profiles: { groups, sequences } }: { profiles: Profiles }) {
           checked={withNames}
           onChange={(event) => setWithNames(event.currentTarget.checked)}
         />{' '}
-        with the names of pupils and places
+        {say('groups.withNames')}
       </label>
       <button
         type="button"
@@ -91,7 +93,7 @@ function SaveFile({ profiles: { groups, sequences } }: { profiles: Profiles }) {
         disabled={chosenGroups.length + chosenSequences.length === 0}
         onClick={save}
       >
-        Save the file
+        {say('groups.saveTheFile')}
       </button>
     </section>
   );
@@ -108,37 +110,36 @@ function OpenFile({ profiles }: { profiles: Profiles }) {
     setTold(null);
     try {
       if (await isEverythingFile(file)) {
-        setTold({ good: true, says: 'Reading the file…' });
+        setTold({ good: true, says: say('groups.readingFile') });
         setWhole({ file, counts: await countEverything(file, signal) });
         return setTold(null);
       }
       if (file.size > LARGEST_FILE) throw new ShareError(TOO_LARGE);
       const added = await addContent(await file.text(), profiles);
-      setTold(added ? null : { good: true, says: 'All that is in this file is here already.' });
+      setTold(added ? null : { good: true, says: say('groups.allHere') });
     } catch (error) {
       if (!signal.aborted) setTold({ good: false, says: explain(error) });
     }
   };
   const replace = async (file: File): Promise<void> => {
     setWhole(null);
-    setTold({ good: true, says: 'Bringing everything back…' });
+    setTold({ good: true, says: say('groups.bringingBack') });
     try {
       await restoreEverything(file, signal);
       forgetEdits();
-      setTold({ good: true, says: 'Everything of the file is here again.' });
+      setTold({ good: true, says: say('groups.broughtBack') });
     } catch (error) {
       if (!signal.aborted) setTold({ good: false, says: explain(error) });
     }
   };
   return (
     <section class="part" aria-labelledby="open-title">
-      <h2 id="open-title">Open a file</h2>
+      <h2 id="open-title">{say('groups.openAFile')}</h2>
       <p class="quiet" id="open-hint">
-        What is in it is added to what is here; nothing is replaced, unless the file holds everything: then
-        you are asked first.
+        {say('groups.aboutOpening')}
       </p>
       <FileDrop
-        label="Choose a file, or drop it here"
+        label={say('groups.chooseAFile')}
         labelledBy="open-title"
         describedBy="open-hint"
         accept=".json,.jsonl,application/json,application/jsonl"
@@ -161,7 +162,7 @@ function OpenFile({ profiles }: { profiles: Profiles }) {
 function explain(error: unknown): string {
   if (error instanceof StorageFault) return error.message;
   const isOurs = error instanceof ShareError || error instanceof EverythingFileError;
-  return `${isOurs ? error.message : 'The file could not be read. Choose it again.'} Nothing was changed.`;
+  return say('groups.nothingChanged', { fault: isOurs ? error.message : say('groups.fileNotRead') });
 }
 
 /** Adds what a file holds, in a way that can be undone; false when all of it is here. Throws `ShareError`. */
@@ -178,7 +179,7 @@ async function addContent(text: string, here: Profiles): Promise<boolean> {
       throw error;
     },
   );
-  noteEdit(`Added ${new Intl.ListFormat('en-GB').format(all)}`, async () => {
+  noteEdit(say('groups.added', { what: sayList(all) }), async () => {
     await changeGroups((now) => ({ ...now, groups: without(now.groups, added.groups) }));
     await changeSequences((own) => without(own, added.sequences));
   });

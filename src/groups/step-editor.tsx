@@ -1,5 +1,6 @@
 import type { SequenceStep } from '../analyze/types.ts';
 import { patternLabel } from '../marks/pattern-label.ts';
+import { say } from '../wording/say.ts';
 import {
   canSplit,
   changeStep,
@@ -25,39 +26,44 @@ interface StepEditorProps {
 
 /** Everything that can be changed in one step. */
 export function StepEditor({ steps, at, onEdit, onShow }: StepEditorProps) {
-  const step = steps[at]!;
-  const number = at + 1;
+  const edited = steps[at]!;
+  const step = at + 1;
   return (
     <div class="step-editor">
       <TextField
-        label="Title"
-        value={step.title ?? ''}
+        label={say('sequences.titleOfStep')}
+        value={edited.title ?? ''}
         onChange={(title) =>
-          void onEdit(`Renamed step ${number}`, (all) => changeStep(all, at, (now) => ({ ...now, title })))
+          void onEdit(say('sequences.renamedStep', { step }), (all) =>
+            changeStep(all, at, (now) => ({ ...now, title })),
+          )
         }
       />
       <PatternPicker
-        label="Teaches"
-        hint="A pattern is taught in one step; one that is taught elsewhere moves here."
-        chosen={step.teaches}
+        label={say('sequences.teaches')}
+        hint={say('sequences.aboutTeaches')}
+        chosen={edited.teaches}
         placeOf={(id) => {
           const place = steps.findIndex(({ teaches }) => teaches.includes(id));
-          return place < 0 ? 'never taught' : `now in step ${place + 1}`;
+          return place < 0 ? say('sequences.neverTaught') : say('sequences.nowInStep', { step: place + 1 });
         }}
         onAdd={(id) =>
-          void onEdit(`Added ${patternLabel(id)} to step ${number}`, (all) => teachIn(all, at, id))
+          void onEdit(say('sequences.addedPattern', { pattern: patternLabel(id), step }), (all) =>
+            teachIn(all, at, id),
+          )
         }
         onRemove={(id) =>
-          void onEdit(`Took ${patternLabel(id)} out of step ${number}`, (all) =>
+          void onEdit(say('sequences.tookPatternOut', { pattern: patternLabel(id), step }), (all) =>
             changeStep(all, at, (now) => ({ ...now, teaches: now.teaches.filter((other) => other !== id) })),
           )
         }
       />
       <WordsField
-        label="By-sight words"
-        words={step.bySight}
+        english
+        label={say('sequences.bySightWords')}
+        words={edited.bySight}
         onChange={(bySight) =>
-          void onEdit(`Changed the by-sight words of step ${number}`, (all) =>
+          void onEdit(say('sequences.changedBySight', { step }), (all) =>
             changeStep(all, at, (now) => ({ ...now, bySight })),
           )
         }
@@ -67,34 +73,34 @@ export function StepEditor({ steps, at, onEdit, onShow }: StepEditorProps) {
           type="button"
           class="plain"
           onClick={() => {
-            void onEdit('Added a step', (all) =>
-              insertStep(all, at + 1, { title: 'New step', teaches: [], bySight: [] }),
+            void onEdit(say('sequences.addedStep'), (all) =>
+              insertStep(all, at + 1, { title: say('sequences.newStep'), teaches: [], bySight: [] }),
             );
             onShow(at + 1);
           }}
         >
-          Add a step after
+          {say('sequences.addAfter')}
         </button>
         <button
           type="button"
           class="plain"
           onClick={() => {
-            void onEdit(`Duplicated step ${number}`, (all) => duplicateStep(all, at));
+            void onEdit(say('sequences.duplicated', { step }), (all) => duplicateStep(all, at));
             onShow(at + 1);
           }}
         >
-          Duplicate
+          {say('sequences.duplicate')}
         </button>
-        {canSplit(step) && (
+        {canSplit(edited) && (
           <button
             type="button"
             class="plain"
             onClick={() => {
-              void onEdit(`Split step ${number}`, (all) => splitStep(all, at));
+              void onEdit(say('sequences.splitStep', { step }), (all) => splitStep(all, at));
               onShow(at);
             }}
           >
-            Split in two
+            {say('sequences.split')}
           </button>
         )}
         {at < steps.length - 1 && (
@@ -102,11 +108,11 @@ export function StepEditor({ steps, at, onEdit, onShow }: StepEditorProps) {
             type="button"
             class="plain"
             onClick={() => {
-              void onEdit(`Merged steps ${number} and ${number + 1}`, (all) => mergeSteps(all, at));
+              void onEdit(say('sequences.merged', { step, next: step + 1 }), (all) => mergeSteps(all, at));
               onShow(at);
             }}
           >
-            Merge with the next
+            {say('sequences.mergeWithNext')}
           </button>
         )}
         {steps.length > 1 && (
@@ -114,11 +120,11 @@ export function StepEditor({ steps, at, onEdit, onShow }: StepEditorProps) {
             type="button"
             class="plain"
             onClick={() => {
-              void onEdit(`Deleted step ${number}`, (all) => removeStep(all, at));
+              void onEdit(say('sequences.deletedStep', { step }), (all) => removeStep(all, at));
               onShow(Math.min(at, steps.length - 2));
             }}
           >
-            Delete step
+            {say('sequences.deleteStep')}
           </button>
         )}
       </p>

@@ -1,5 +1,6 @@
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import type { SequenceStep } from '../analyze/types.ts';
+import { say } from '../wording/say.ts';
 import { type EditSteps, moveStep } from './edit-steps.ts';
 import type { Oddity } from './find-oddities.ts';
 import { StepEditor } from './step-editor.tsx';
@@ -7,12 +8,14 @@ import { StepRow } from './step-row.tsx';
 
 interface StepListProps {
   readonly steps: readonly SequenceStep[];
+  /** The language of their titles, where it is known. */
+  readonly lang: 'en' | undefined;
   readonly oddities: readonly Oddity[];
   readonly onEdit: EditSteps;
 }
 
 /** The steps in order; one at a time is open. What has the focus keeps it when its step moves. */
-export function StepList({ steps, oddities, onEdit }: StepListProps) {
+export function StepList({ steps, lang, oddities, onEdit }: StepListProps) {
   const [open, setOpen] = useState<number | null>(null);
   const [dragged, setDragged] = useState<number | null>(null);
   const [over, setOver] = useState<number | null>(null);
@@ -33,7 +36,8 @@ export function StepList({ steps, oddities, onEdit }: StepListProps) {
     if (focus.current || to < 0 || to >= steps.length || to === from) return;
     focus.current = { row: to, on };
     setOpen((now) => (now === from ? to : null));
-    onEdit(`Moved step ${from + 1} to place ${to + 1}`, (all) => moveStep(all, from, to)).catch(() => {
+    const says = say('sequences.moved', { step: from + 1, place: to + 1 });
+    onEdit(says, (all) => moveStep(all, from, to)).catch(() => {
       focus.current = null;
     });
   };
@@ -65,6 +69,7 @@ export function StepList({ steps, oddities, onEdit }: StepListProps) {
         >
           <StepRow
             step={step}
+            lang={lang}
             number={i + 1}
             last={i === steps.length - 1}
             open={open === i}
@@ -76,7 +81,7 @@ export function StepList({ steps, oddities, onEdit }: StepListProps) {
             .filter((oddity) => oddity.step === i)
             .map(({ says }) => (
               <p key={says} class="odd">
-                {says}
+                <strong>{say('sequences.oddMark')}</strong> {says}
               </p>
             ))}
           {open === i && (

@@ -1,8 +1,12 @@
 import type { SequenceStep } from '../analyze/types.ts';
 import { patternLabel } from '../marks/pattern-label.ts';
+import { say } from '../wording/say.ts';
+import { TaughtLine } from './taught-line.tsx';
 
 interface StepRowProps {
   readonly step: SequenceStep;
+  /** The language of its title, where it is known. */
+  readonly lang: 'en' | undefined;
   readonly number: number;
   readonly last: boolean;
   readonly open: boolean;
@@ -13,9 +17,9 @@ interface StepRowProps {
 }
 
 /** One step at a glance: its title and what it teaches, with buttons to open and move it. */
-export function StepRow({ step, number, last, open, onToggle, onMove, onDrag }: StepRowProps) {
+export function StepRow({ step, lang, number, last, open, onToggle, onMove, onDrag }: StepRowProps) {
   const patterns = step.teaches.map(patternLabel).join('; ');
-  const title = step.title ?? (patterns || 'Without a title');
+  const title = step.title ?? (patterns || say('sequences.withoutTitle'));
   return (
     <div class="step-head">
       <span
@@ -33,11 +37,11 @@ export function StepRow({ step, number, last, open, onToggle, onMove, onDrag }: 
       <button type="button" class="step-open" data-act="open" aria-expanded={open} onClick={onToggle}>
         <span class="step-number">{number}</span>
         <span>
-          <span class="step-name">{title}</span>
+          <span class="step-name" lang={step.title ? lang : patterns ? 'en' : undefined}>
+            {title}
+          </span>
           <span class="quiet step-teaches">
-            {[step.title && patterns, step.bySight.length > 0 && `by sight: ${step.bySight.join(', ')}`]
-              .filter(Boolean)
-              .join(' · ')}
+            <TaughtLine teaches={step.title ? step.teaches : []} bySight={step.bySight} between=" · " />
           </span>
         </span>
       </button>
@@ -47,7 +51,7 @@ export function StepRow({ step, number, last, open, onToggle, onMove, onDrag }: 
           class="move"
           data-act="up"
           disabled={number === 1}
-          aria-label={`Move step ${number} up`}
+          aria-label={say('sequences.moveUp', { step: number })}
           onClick={() => onMove(-1, 'up')}
         >
           ↑
@@ -57,7 +61,7 @@ export function StepRow({ step, number, last, open, onToggle, onMove, onDrag }: 
           class="move"
           data-act="down"
           disabled={last}
-          aria-label={`Move step ${number} down`}
+          aria-label={say('sequences.moveDown', { step: number })}
           onClick={() => onMove(1, 'down')}
         >
           ↓

@@ -1,14 +1,17 @@
+import type { ComponentChildren } from 'preact';
 import { useId, useState } from 'preact/hooks';
 
 interface WordsFieldProps {
   readonly label: string;
-  readonly hint?: string;
+  readonly hint?: ComponentChildren;
+  /** Whether they are words to read in English, not names. */
+  readonly english?: boolean;
   readonly words: readonly string[];
   readonly onChange: (words: readonly string[]) => void;
 }
 
 /** A list of words as running text, kept when the field is left: anything between the words parts them. */
-export function WordsField({ label, hint, words, onChange }: WordsFieldProps) {
+export function WordsField({ label, hint, english = false, words, onChange }: WordsFieldProps) {
   const id = useId();
   const [typed, setTyped] = useState<string | null>(null);
   return (
@@ -24,7 +27,8 @@ export function WordsField({ label, hint, words, onChange }: WordsFieldProps) {
         class="field"
         rows={2}
         spellcheck={false}
-        aria-describedby={hint && `${id}-hint`}
+        lang={english ? 'en' : undefined}
+        aria-describedby={hint ? `${id}-hint` : undefined}
         value={typed ?? words.join(', ')}
         onInput={(event) => setTyped(event.currentTarget.value)}
         onBlur={() => {

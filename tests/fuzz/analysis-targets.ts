@@ -76,7 +76,12 @@ export function analysisTargets(analyzer: Analyzer): readonly FuzzTarget[] {
       share: 6,
       check: (input) => {
         const imported = importSequence(input);
-        const made = toSequence(imported, { id: 'pasted', name: 'Pasted' });
+        const made = toSequence(imported, {
+          id: 'pasted',
+          name: 'Pasted',
+          source: 'Pasted',
+          licence: 'None',
+        });
         if (made.steps.length > 0) parseSequence(JSON.parse(JSON.stringify(made)));
       },
     }),

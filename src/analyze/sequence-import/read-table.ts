@@ -54,9 +54,9 @@ export function readTable({ before, rows }: FoundTable): Layout {
   };
 }
 
-/** Bare numbers take the name of their column: 3 under Week is "Week 3". */
+/** Bare numbers take the name of their column: 3 under Week is "Week 3"; without one they stay bare. */
 function stepTitle(cell: string, name: string): string {
-  return /^\d+[a-z]?$/i.test(cell) ? `${/^\p{L}/u.test(name) ? name : 'Step'} ${cell}` : cell;
+  return /^\d+[a-z]?$/i.test(cell) && /^\p{L}/u.test(name) ? `${name} ${cell}` : cell;
 }
 
 function isUnit(titles: readonly string[]): boolean {

@@ -26,7 +26,7 @@ export interface StepHeading {
 
 /**
  * Reads the name of a step at the start of a line: `Week 3: sh, ch` is called "Week 3", `Autumn 1, Week 2` is a
- * week; `4. sh` is called "Step 4". Null for other lines, as `May we go?` and `Set a place`.
+ * week; `4. sh` is called "4". Null for other lines, as `May we go?` and `Set a place`.
  */
 export function readStepHeading(line: string): StepHeading | null {
   let rest = line;
@@ -44,7 +44,7 @@ export function readStepHeading(line: string): StepHeading | null {
   const found = ordinal.exec(line);
   if (found === null) return null;
   return {
-    title: `Step ${found[0].replace(/\D/g, '')}`,
+    title: found[0].replace(/\D/g, ''),
     kind: 'number',
     rest: line.slice(found[0].length).trim(),
   };

@@ -5,11 +5,11 @@ import type { ImportedSequence } from './imported-sequence.ts';
 /**
  * The sequence an imported text amounts to, fit for `parseSequence`: a pattern stays in the first step that has
  * it, a by-sight word too. Steps without anything to teach stay, so that the steps keep their numbers; a text
- * without steps gives one empty step.
+ * without steps gives one empty step. `source` is where it comes from when the text has no title of its own.
  */
 export function toSequence(
   imported: ImportedSequence,
-  { id, name }: { readonly id: string; readonly name: string },
+  { id, name, source, licence }: Pick<Sequence, 'id' | 'name' | 'source' | 'licence'>,
 ): Sequence {
   const seen = new Set<string>([IRREGULAR]);
   const fresh = (texts: readonly string[]) => texts.filter((text) => !seen.has(text) && seen.add(text));
@@ -24,8 +24,8 @@ export function toSequence(
   return {
     id,
     name,
-    source: imported.title.trim() === '' ? 'Pasted from a sequence of the school.' : imported.title,
-    licence: 'The school’s own; ask its author before you pass it on.',
+    source: imported.title.trim() === '' ? source : imported.title,
+    licence,
     steps: steps.length > 0 ? steps : [{ teaches: [], bySight: [] }],
   };
 }
