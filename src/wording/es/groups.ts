@@ -13,7 +13,7 @@ export const groups: Translated<typeof english> = {
   files: 'Archivos',
   stepOfSequence: 'paso {step} de {sequence}',
   noSequence: 'sin secuencia',
-  checkedForIt: 'las páginas se comprueban para este grupo',
+  checkedForIt: 'se usa al comprobar páginas',
   unread: 'Se conserva, pero esta versión de Wordreach no puede leerlo: {groups}.',
   newGroup: 'Grupo nuevo',
   fromSchool: 'de su escuela',
