@@ -1,15 +1,10 @@
 import type { Passage } from '../host/passages-store.ts';
-import { say, spokenLanguage } from '../wording/say.ts';
+import { sayDay } from '../ui/say-day.ts';
+import { say } from '../wording/say.ts';
 import { AllPassages } from './all-passages.tsx';
 
 /** The passages on the desk, the last saved first. */
 export function DeskContents({ passages, opened }: { passages: readonly Passage[]; opened: string | null }) {
-  const language = spokenLanguage();
-  const day = new Intl.DateTimeFormat(language === 'en' ? 'en-GB' : language, {
-    day: 'numeric',
-    month: 'short',
-    year: 'numeric',
-  });
   return (
     <nav class="contents" aria-label={say('desk.passages')}>
       <h2>{say('desk.passages')}</h2>
@@ -26,7 +21,7 @@ export function DeskContents({ passages, opened }: { passages: readonly Passage[
             >
               {title || say('desk.untitled')}
             </a>
-            <p class="quiet">{day.format(saved)}</p>
+            <p class="quiet">{sayDay(saved, 'medium')}</p>
           </li>
         ))}
       </ul>
