@@ -2,13 +2,17 @@ import { browser } from './browser.ts';
 import { readReply } from './hear-messages.ts';
 import type { Answer, Given, PageWords, Question, Scope, ToBackground, ToPage } from './messages.ts';
 
-/** Asks the background; it is woken when it sleeps. Rejects when the extension was updated meanwhile. */
+/** Asks the background; it is woken when it sleeps, and asked once more when it is stopped before it answers. Rejects when the extension was updated meanwhile. */
 export async function askBackground<N extends keyof ToBackground>(
   ask: N,
   given: Given<ToBackground, N>,
 ): Promise<Answer<ToBackground, N>> {
   const question: Question = { to: 'background', ask, given };
-  return readReply(await browser.runtime.sendMessage(question)) as Answer<ToBackground, N>;
+  const send = (): Promise<unknown> => browser.runtime.sendMessage(question);
+  // One that is stopped leaves the question without an answer, or says that the line is closed.
+  const reply = (await send().catch(() => undefined)) ?? (await send());
+  if (!reply) throw new Error('The background did not answer.');
+  return readReply(reply) as Answer<ToBackground, N>;
 }
 
 /** Asks the shaded page in one frame of a tab, or in whichever answers first; null when nothing answers. */
