@@ -74,6 +74,7 @@ export async function launchExtension(options: {
 
 /** By the debugging protocol, since Chrome 137 and later (not Chromium) ignores `--load-extension`. Gives its id. */
 async function loadExtension(context: BrowserContext, session: CDPSession): Promise<string> {
+  const welcome = waitForWelcome(context);
   const { id } = (await session
     .send('Extensions.loadUnpacked' as never, { path: builtExtension } as never)
     .catch((error: Error) => {
@@ -88,7 +89,20 @@ async function loadExtension(context: BrowserContext, session: CDPSession): Prom
   // Answered only once the background has run: a click before that would reach nobody.
   if (!(await worker.evaluate(() => chrome.action.onClicked.hasListeners())))
     throw new Error('The background hears no clicks.');
+  await (await welcome).close();
   return id;
+}
+
+/** The page that opens after installing, in front of all else: awaited, since it would come at any moment. */
+function waitForWelcome(context: BrowserContext): Promise<Page> {
+  return new Promise((resolve) => {
+    const look = (page: Page): void => {
+      const isIt = page.waitForURL(/\/welcome\.html$/).then(() => resolve(page));
+      // Another page may be closed before it ever goes there.
+      isIt.catch(() => undefined);
+    };
+    context.on('page', look);
+  });
 }
 
 /** Chromium's own test command for a click on the toolbar button; it works on a tab, not on the page inside it. */

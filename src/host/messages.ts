@@ -107,6 +107,8 @@ export interface ToPage {
   takePassage: () => PagePassage;
   /** Opens the card of the next (1) or previous (-1) word that is not yet decodable. */
   step: (direction: 1 | -1) => void;
+  /** Shades the practice page, into which browsers put no script; no answer from any other page that is not shaded. */
+  start: () => true;
   /** Takes the shading away. */
   stop: () => true;
 }

@@ -5,6 +5,8 @@ import { hearMessages, type Sender } from './hear-messages.ts';
 import { isPageNews, type PagePart } from './messages.ts';
 
 const SCRIPT = '/page.js';
+/** The page of the extension itself that can be shaded. */
+const PRACTICE = '/practice.html';
 
 /** How long the browser is given to let the click's permission reach the page, in milliseconds. */
 const GRANT = 150;
@@ -30,6 +32,7 @@ export async function shadePage(tab: number): Promise<void> {
   const inject = () =>
     browser.scripting.executeScript({ target: { tabId: tab, allFrames: true }, files: [SCRIPT] });
   const [done] = await inject().catch(async () => {
+    if (await askPage(tab, 'start', undefined as never)) return [true];
     await new Promise((resolve) => setTimeout(resolve, GRANT));
     return inject();
   });
@@ -58,6 +61,7 @@ export async function checkAccess(tab: { id: number; url: string | undefined }):
     // Firefox does not refuse its own pages, but runs nothing in them.
     return done ? { allowed: true } : { allowed: false, why: explainClosedPage(tab.url) };
   } catch (error) {
+    if (tab.url?.startsWith(browser.runtime.getURL(PRACTICE))) return { allowed: true };
     return { allowed: false, why: explainClosedPage(tab.url) ?? explainRefusal(error) };
   }
 }

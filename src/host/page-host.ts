@@ -102,7 +102,7 @@ export function hostPage<Parts extends Record<PagePart, unknown>>(
   const { setLook, ...answered } = page;
   void loadLook().then(setLook);
   watchLook(setLook, signal);
-  const answers: Answers<ToPage> = { ...answered, stop };
+  const answers: Answers<ToPage> = { ...answered, start: () => true, stop };
   hearMessages(
     (message, sender) => (isQuestion(message, 'page') ? answer(answers, message, sender) : undefined),
     signal,

@@ -70,6 +70,11 @@ export function serveBackground(): void {
     isQuestion(message, 'background') ? answer(answers, message, sender) : undefined,
   );
 
+  browser.runtime.onInstalled.addListener(({ reason, temporary }) => {
+    // A developer's copy in Firefox is installed anew each time.
+    if (reason === 'install' && !temporary)
+      void browser.tabs.create({ url: browser.runtime.getURL('/welcome.html') });
+  });
   serveBadge(loadJudge, forEver);
   serveActions();
 }

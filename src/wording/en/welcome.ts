@@ -34,7 +34,8 @@ export const welcome = {
   guideDeference:
     'Wordreach estimates; it does not assess a child. Your school’s programme, its reading specialists and your own judgement come first.',
   practiceTitle: 'Practice page',
-  practicePress: 'Now press the Wordreach button in the toolbar, or {shortcut}.',
+  practicePress: 'Now press the Wordreach button in the toolbar.',
+  practiceShortcut: 'Or press the keys {shortcut}.',
   practicePin:
     'If the button is not there, open the menu of extensions (the puzzle piece) and pin Wordreach.',
   practiceShaded:

@@ -37,7 +37,8 @@ export const welcome: Translated<typeof english> = {
   guideDeference:
     'Wordreach estima; no evalúa a ningún niño. El programa de su escuela, sus especialistas en lectura y su propio criterio van por delante.',
   practiceTitle: 'Página de práctica',
-  practicePress: 'Ahora pulse el botón de Wordreach en la barra de herramientas, o {shortcut}.',
+  practicePress: 'Ahora pulse el botón de Wordreach en la barra de herramientas.',
+  practiceShortcut: 'O pulse las teclas {shortcut}.',
   practicePin: 'Si el botón no está, abra el menú de extensiones (la pieza de puzle) y fije Wordreach.',
   practiceShaded:
     'Ya está. Deje el puntero sobre una palabra sombreada o vaya de una a otra en el panel. Si pulsa otra vez, desaparece todo.',

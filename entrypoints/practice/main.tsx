@@ -1,0 +1,7 @@
+import { render } from 'preact';
+import { PracticePage } from '../../src/practice/practice-page.tsx';
+import { startPage } from '../../src/ui/start-page.ts';
+import { say } from '../../src/wording/say.ts';
+
+startPage(say('welcome.practiceTitle'));
+render(<PracticePage />, document.getElementById('practice')!);

@@ -1,0 +1,142 @@
+import { readFileSync } from 'node:fs';
+import type { Locator, Page } from 'playwright-core';
+import type { TestBrowser } from '../e2e/browser.ts';
+import { texts } from './tarn-quay-texts.ts';
+
+/** A view of the product as a teacher meets it. */
+export interface Screen {
+  readonly name: string;
+  /** Widths it is looked at in, in CSS pixels. */
+  readonly widths: readonly number[];
+  /** Opens it and waits until it is all there. */
+  readonly open: (browser: TestBrowser) => Promise<Page>;
+  /** A part that opens over the page and has to be opened again after a change of size. */
+  readonly settle?: (page: Page) => Promise<void>;
+}
+
+const WIDE = [400, 1280];
+const PANEL = [320, 480];
+const story = readFileSync(new URL('../../public/story/index.html', import.meta.url), 'utf8');
+
+async function shadedStory(browser: TestBrowser): Promise<Page> {
+  const page = await browser.open(browser.serve('story.html', story));
+  await browser.press(page);
+  await page.waitForFunction(() => CSS.highlights.size > 0);
+  return page;
+}
+
+async function panel(browser: TestBrowser): Promise<Page> {
+  const view = await browser.openPanel(await shadedStory(browser));
+  await view.locator('.reach').waitFor();
+  return view;
+}
+
+async function practice(browser: TestBrowser): Promise<Page> {
+  const page = await own(browser, 'practice.html', (view) => view.locator('article'));
+  await browser.press(page);
+  await page.waitForFunction(() => CSS.highlights.size > 0);
+  return page;
+}
+
+/** A page of the extension once something is there. */
+async function own(browser: TestBrowser, address: string, ready: (page: Page) => Locator): Promise<Page> {
+  const page = await browser.open(`chrome-extension://${browser.id}/${address}`);
+  await ready(page).first().waitFor();
+  return page;
+}
+
+async function passage(browser: TestBrowser, n: number): Promise<Page> {
+  const page = await own(browser, 'desk.html#new', (desk) => desk.locator('textarea'));
+  const { title, text } = texts[n]!;
+  await page.getByLabel('Text', { exact: true }).fill(`# ${title}\n\n${text}`);
+  await page.getByRole('button', { name: 'Put it on the desk' }).click();
+  await page.locator('.desk-beyond').first().waitFor();
+  return page;
+}
+
+async function shelf(browser: TestBrowser): Promise<Page> {
+  const page = await own(browser, 'shelf.html#add', (view) => view.locator('input[type=file]'));
+  await page.locator('input[type=file]').setInputFiles(
+    texts.map(({ title, text }) => ({
+      name: `${title}.txt`,
+      mimeType: 'text/plain',
+      buffer: Buffer.from(`# ${title}\n\n${text}`),
+    })),
+  );
+  await page
+    .getByText(/^5 texts? of 5|All \S+ read|5 of 5/)
+    .first()
+    .waitFor()
+    .catch(() => undefined);
+  await page.goto(`chrome-extension://${browser.id}/shelf.html#texts`);
+  await page.locator('.shelf-row').nth(4).waitFor();
+  return page;
+}
+
+export const screens: readonly Screen[] = [
+  {
+    name: 'welcome',
+    widths: WIDE,
+    open: (b) => own(b, 'welcome.html', (page) => page.locator('.welcome-step')),
+  },
+  { name: 'practice', widths: WIDE, open: practice },
+  { name: 'story', widths: [1280], open: shadedStory },
+  { name: 'panel', widths: PANEL, open: panel },
+  {
+    name: 'panel-word',
+    widths: PANEL,
+    open: async (browser) => {
+      const view = await panel(browser);
+      await view.locator('.gap button.word, .gap .words button, .gap-list button').last().click();
+      await view.locator('.units').waitFor();
+      return view;
+    },
+  },
+  {
+    name: 'groups',
+    widths: WIDE,
+    open: (b) => own(b, 'groups.html', (page) => page.locator('.field-large')),
+  },
+  {
+    name: 'sequence',
+    widths: WIDE,
+    open: (b) => own(b, 'groups.html#sequence/steady-steps', (page) => page.locator('main li')),
+  },
+  {
+    name: 'paste',
+    widths: WIDE,
+    open: (b) => own(b, 'groups.html#paste', (page) => page.locator('textarea')),
+  },
+  { name: 'share', widths: WIDE, open: (b) => own(b, 'groups.html#share', (page) => page.locator('button')) },
+  { name: 'desk-empty', widths: WIDE, open: (b) => own(b, 'desk.html', (page) => page.locator('textarea')) },
+  { name: 'desk', widths: WIDE, open: (b) => passage(b, 2) },
+  {
+    name: 'lesson',
+    widths: WIDE,
+    open: (b) => own(b, 'lesson.html#plovers', (page) => page.locator('.lesson-part')),
+  },
+  { name: 'shelf', widths: WIDE, open: shelf },
+  {
+    name: 'shelf-groups',
+    widths: WIDE,
+    open: (b) => own(b, 'shelf.html#groups', (page) => page.locator('table')),
+  },
+  {
+    name: 'shelf-add',
+    widths: WIDE,
+    open: (b) => own(b, 'shelf.html#add', (page) => page.locator('input[type=file]')),
+  },
+  {
+    name: 'report',
+    widths: WIDE,
+    open: async (browser) => {
+      const view = await panel(browser);
+      const opened = browser.context.waitForEvent('page');
+      await view.locator('a[href*="report.html"]').click();
+      const report = await opened;
+      await report.locator('.climb-plot').waitFor();
+      return report;
+    },
+  },
+  { name: 'privacy', widths: WIDE, open: (b) => own(b, 'privacy.html', (page) => page.locator('h1')) },
+];

@@ -1,0 +1,32 @@
+import { mkdirSync, rmSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { startBrowser } from '../e2e/browser.ts';
+import { screens } from './screens.ts';
+
+/**
+ * A picture of every screen, light and dark, narrow and wide, in `.output/pictures`, to be looked at; the language as the browser's.
+ * Names given as arguments choose screens.
+ */
+const into = fileURLToPath(new URL('../../.output/pictures/', import.meta.url));
+const wanted = process.argv.slice(2);
+rmSync(into, { recursive: true, force: true });
+mkdirSync(into, { recursive: true });
+const browser = await startBrowser();
+try {
+  for (const { name, widths, open } of screens) {
+    if (wanted.length > 0 && !wanted.includes(name)) continue;
+    const page = await open(browser);
+    for (const width of widths) {
+      await page.setViewportSize({ width, height: 900 });
+      for (const colorScheme of ['light', 'dark'] as const) {
+        await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
+        const path = `${into}${name}-${width}-${colorScheme}.png`;
+        await page.screenshot({ path, fullPage: name !== 'story' });
+        process.stdout.write(`${path}\n`);
+      }
+    }
+    for (const other of browser.context.pages().slice(1)) await other.close();
+  }
+} finally {
+  await browser.close();
+}
