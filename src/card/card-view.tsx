@@ -1,9 +1,10 @@
 import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { splitKey } from '../analyze/index.ts';
 import type { PatternId, Standing } from '../analyze/types.ts';
-import { patternLabel } from '../marks/pattern-label.ts';
+import { patternName } from '../ui/pattern-name.ts';
 import { MarkedWord, ReadingsView } from '../ui/reading-view.tsx';
 import { standingSentence } from '../ui/standing-sentence.ts';
+import { say } from '../wording/say.ts';
 import type { CardAction, CardContent, CardSources, CardSwap, CardWord } from './card-sources.ts';
 
 interface CardViewProps {
@@ -59,10 +60,10 @@ export function CardView({ word, content, swaps, onAct, onSpeak, onClose, onResi
             class="plain"
             onClick={() => void attempt(() => onSpeak(known?.analysis.word ?? shown), '')}
           >
-            hear it
+            {say('card.hear')}
           </button>
           <button type="button" class="plain" onClick={onClose}>
-            close
+            {say('card.close')}
           </button>
         </div>
       </div>
@@ -93,19 +94,20 @@ interface ActProps {
 function MissingPatterns({ content: { verdict, steps }, act }: ActProps & { content: CardContent }) {
   if (verdict.missing.length === 0) return null;
   return (
-    <ul class="missing" aria-label="Still needed">
+    <ul class="missing" aria-label={say('card.stillNeeded')}>
       {verdict.missing.map((pattern) => (
         <li key={pattern}>
-          <h3>{patternLabel(pattern)}</h3>
+          <h3>{patternName(pattern)}</h3>
           {pattern !== 'irregular' && (
             <button
               type="button"
               class="plain"
               onClick={() =>
-                act({ do: 'teach', pattern }, `Counted as taught from now on: ${patternLabel(pattern)}.`)
+                act({ do: 'teach', pattern }, say('card.nowTaught', { pattern: patternName(pattern) }))
               }
             >
-              teach this pattern<span class="unseen"> {patternLabel(pattern)}</span>
+              {say('card.teach')}
+              <span class="unseen"> {patternName(pattern)}</span>
             </button>
           )}
           <p class="quiet">{describeStep(pattern, steps[pattern] ?? null)}</p>
@@ -117,15 +119,15 @@ function MissingPatterns({ content: { verdict, steps }, act }: ActProps & { cont
 
 /** `step 31 of your sequence teaches it`; an irregular spelling is no step's matter. */
 function describeStep(pattern: PatternId, step: number | null): string {
-  if (step !== null) return `Step ${step} of your sequence teaches it.`;
-  return pattern === 'irregular' ? 'Learnt by sight, as a whole word.' : 'No step teaches it.';
+  if (step !== null) return say('card.taughtAt', { step });
+  return pattern === 'irregular' ? say('card.learntBySight') : say('card.noStep');
 }
 
-const WAYS: readonly (readonly [way: 'by-sight' | 'name' | 'skip', label: string, done: string])[] = [
-  ['by-sight', 'a by-sight word', 'Counts as a by-sight word from now on.'],
-  ['name', 'a name', 'Counts as a name from now on.'],
-  ['skip', 'not a word', 'Left out of the count from now on.'],
-];
+const WAYS = [
+  ['by-sight', 'card.bySight', 'card.nowBySight'],
+  ['name', 'card.name', 'card.nowName'],
+  ['skip', 'card.skip', 'card.nowSkipped'],
+] as const;
 /** What a word of a standing need not be made again. */
 const NEEDLESS: Partial<Record<Standing, readonly string[]>> = {
   reads: ['by-sight'],
@@ -145,11 +147,16 @@ function CountsAs({ word, standing, act }: CountsAsProps) {
   return (
     <fieldset class="counts" aria-labelledby="counts">
       <span class="quiet" id="counts">
-        counts as
+        {say('card.countsAs')}
       </span>
       {ways.map(([way, label, done]) => (
-        <button key={way} type="button" class="plain" onClick={() => act({ do: way, word: word.key }, done)}>
-          {label}
+        <button
+          key={way}
+          type="button"
+          class="plain"
+          onClick={() => act({ do: way, word: word.key }, say(done))}
+        >
+          {say(label)}
         </button>
       ))}
     </fieldset>
@@ -160,13 +167,15 @@ function Swaps({ found }: { found: readonly CardSwap[] }) {
   return (
     <div class="swaps">
       <p class="quiet" id="swaps">
-        words that may stand in its place
+        {say('card.swaps')}
       </p>
       <ul class="swap-words" aria-labelledby="swaps">
         {found.map(({ text, reads }) => (
           <li key={text}>
-            <span class={reads ? undefined : 'swap-hard'}>{text}</span>
-            {!reads && <span class="unseen"> (not yet decodable)</span>}
+            <span lang="en" class={reads ? undefined : 'swap-hard'}>
+              {text}
+            </span>
+            {!reads && <span class="unseen"> ({say('ui.beyond')})</span>}
           </li>
         ))}
       </ul>
@@ -192,5 +201,5 @@ function useSwaps(word: CardWord, swaps: CardSources['swaps']): readonly CardSwa
 }
 
 function messageOf(error: unknown): string {
-  return error instanceof Error ? error.message : 'That did not work; try it again.';
+  return error instanceof Error ? error.message : say('card.failed');
 }

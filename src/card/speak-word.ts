@@ -1,3 +1,5 @@
+import { say } from '../wording/say.ts';
+
 /**
  * Says a word with an English voice of this machine. A voice that works over the network is never asked: the word
  * would leave the machine.
@@ -5,14 +7,13 @@
  */
 export async function speakWord(word: string): Promise<void> {
   const { speechSynthesis } = globalThis;
-  if (!speechSynthesis) throw new Error('This browser cannot speak.');
+  if (!speechSynthesis) throw new Error(say('card.cannotSpeak'));
   if (speechSynthesis.getVoices().length === 0) await voicesListed(speechSynthesis);
   const voice = speechSynthesis
     .getVoices()
     .filter(({ localService, lang }) => localService && /^en\b/i.test(lang))
     .sort((a, b) => Number(b.default) - Number(a.default))[0];
-  if (!voice)
-    throw new Error('No English voice is installed on this machine; add one in its speech settings.');
+  if (!voice) throw new Error(say('card.noVoice'));
   const utterance = new SpeechSynthesisUtterance(word);
   utterance.voice = voice;
   utterance.lang = voice.lang;

@@ -1,4 +1,5 @@
 import type { Standing } from '../analyze/types.ts';
+import { say } from '../wording/say.ts';
 import type { CardSources, CardWord } from './card-sources.ts';
 import type { OpenCard, OpenCardFunction } from './open-card.tsx';
 import { watchAltClick } from './watch-alt-click.ts';
@@ -121,5 +122,5 @@ function focused(doc: Document): Element | null {
 }
 
 function asError(error: unknown): Error {
-  return error instanceof Error ? error : new Error('Nothing is known of this word just now; try it again.');
+  return error instanceof Error ? error : new Error(say('card.nothingKnown'));
 }

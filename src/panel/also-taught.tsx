@@ -1,5 +1,6 @@
-import { patternLabel } from '../marks/pattern-label.ts';
+import { patternName } from '../ui/pattern-name.ts';
 import { useKeptFocus } from '../ui/use-kept-focus.ts';
+import { say } from '../wording/say.ts';
 
 /** Patterns ticked as taught out of order, which can be taken back. */
 export function AlsoTaught({ ids, onUntick }: { ids: readonly string[]; onUntick: (id: string) => void }) {
@@ -7,8 +8,8 @@ export function AlsoTaught({ ids, onUntick }: { ids: readonly string[]; onUntick
   if (ids.length === 0) return null;
   return (
     <section aria-labelledby="also-title">
-      <h2 id="also-title">Also taught</h2>
-      <p class="quiet">Ticked as taught before their step; untick to take back.</p>
+      <h2 id="also-title">{say('panel.alsoTaught')}</h2>
+      <p class="quiet">{say('panel.alsoTaughtHint')}</p>
       <ul class="also" ref={list}>
         {ids.map((id, i) => (
           <li key={id}>
@@ -21,7 +22,7 @@ export function AlsoTaught({ ids, onUntick }: { ids: readonly string[]; onUntick
                   onUntick(id);
                 }}
               />{' '}
-              {patternLabel(id)}
+              {patternName(id)}
             </label>
           </li>
         ))}

@@ -1,3 +1,5 @@
+import { say } from '../wording/say.ts';
+
 /** Leads to the desk, where any text can be pasted or opened; with the text of a shaded tab, if one is given. */
 export function DeskLink({ tab }: { tab?: number }) {
   return (
@@ -7,7 +9,7 @@ export function DeskLink({ tab }: { tab?: number }) {
       target="_blank"
       rel="noopener"
     >
-      {tab === undefined ? 'Open the desk' : 'Take to the desk'}
+      {tab === undefined ? say('panel.openDesk') : say('panel.takeToDesk')}
     </a>
   );
 }

@@ -3,8 +3,9 @@ import type { SequenceStep } from '../analyze/types.ts';
 import { changeChosen, changeGroups, chosenGroup, type Groups } from '../host/groups-store.ts';
 import { moveGroup, today } from '../host/move-group.ts';
 import { findSequence, type Sequences } from '../host/sequences-store.ts';
-import { patternLabel } from '../marks/pattern-label.ts';
 import { GroupOptionsView } from '../ui/group-options.tsx';
+import { patternName } from '../ui/pattern-name.ts';
+import { say } from '../wording/say.ts';
 
 /** Chooses the group, and the step it has reached in its sequence. */
 export function GroupPicker({ groups, sequences }: { groups: Groups; sequences: Sequences }) {
@@ -12,9 +13,9 @@ export function GroupPicker({ groups, sequences }: { groups: Groups; sequences: 
   const sequence = findSequence(sequences, group.sequence);
   const unread = Object.keys(groups.unread);
   return (
-    <section class="group" aria-label="Group">
+    <section class="group" aria-label={say('panel.group')}>
       <label class="group-name">
-        <span class="unseen">Group</span>
+        <span class="unseen">{say('panel.group')}</span>
         <select
           value={groups.chosen}
           onChange={(event) => {
@@ -30,10 +31,7 @@ export function GroupPicker({ groups, sequences }: { groups: Groups; sequences: 
         </select>
       </label>
       {unread.length > 0 && (
-        <p class="quiet">
-          Kept, but not readable by this version of Wordreach: {unread.join(', ')}. Update the extension to
-          use {unread.length === 1 ? 'it' : 'them'}.
-        </p>
+        <p class="quiet">{say('panel.unreadGroups', { groups: unread.join(', '), count: unread.length })}</p>
       )}
       {sequence && (
         <StepSlider key={groups.chosen} step={group.step} steps={sequence.steps} sequence={sequence.name} />
@@ -45,7 +43,7 @@ export function GroupPicker({ groups, sequences }: { groups: Groups; sequences: 
         }
       />
       <a class="plain" href={`/groups.html#group/${groups.chosen}`} target="_blank" rel="noopener">
-        Edit groups
+        {say('panel.editGroups')}
       </a>
     </section>
   );
@@ -62,14 +60,12 @@ function StepSlider({ step, steps, sequence }: StepSliderProps) {
   const [shown, setShown] = useState<number | null>(null);
   const at = Math.min(shown ?? step, steps.length);
   const current = steps[at - 1];
-  const title = current ? (current.title ?? listPatterns(current)) : 'Before the first step';
+  const title = current ? (current.title ?? listPatterns(current)) : say('ui.beforeFirst');
   return (
     <div class="step">
       <label for="step">
-        <span class="step-count">
-          Step {at} of {steps.length}
-        </span>{' '}
-        <span class="quiet">in {sequence}</span>
+        <span class="step-count">{say('panel.stepOf', { step: at, steps: steps.length })}</span>{' '}
+        <span class="quiet">{say('ui.inSequence', { sequence })}</span>
       </label>
       <input
         id="step"
@@ -77,7 +73,7 @@ function StepSlider({ step, steps, sequence }: StepSliderProps) {
         min={0}
         max={steps.length}
         value={at}
-        aria-valuetext={`Step ${at}: ${title}`}
+        aria-valuetext={say('panel.stepValue', { step: at, title })}
         onInput={(event) => setShown(event.currentTarget.valueAsNumber)}
         onChange={(event) => {
           const chosen = event.currentTarget.valueAsNumber;
@@ -89,10 +85,11 @@ function StepSlider({ step, steps, sequence }: StepSliderProps) {
       <p class="step-title">{title}</p>
       {current && (
         <details class="quiet">
-          <summary>What this step teaches</summary>
+          <summary>{say('panel.stepTeaches')}</summary>
           <p>
             {listPatterns(current)}
-            {current.bySight.length > 0 && `; by sight: ${current.bySight.join(', ')}`}
+            {current.bySight.length > 0 &&
+              `; ${say('ui.bySightWords', { words: current.bySight.join(', ') })}`}
           </p>
         </details>
       )}
@@ -101,5 +98,5 @@ function StepSlider({ step, steps, sequence }: StepSliderProps) {
 }
 
 function listPatterns({ teaches }: SequenceStep): string {
-  return teaches.map(patternLabel).join('; ');
+  return teaches.map(patternName).join('; ');
 }

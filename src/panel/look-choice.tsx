@@ -1,5 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
 import { keepLook, type Look, loadLook, watchLook } from '../host/look.ts';
+import { say } from '../wording/say.ts';
 
 /** Whether words are shaded, or only underlined. */
 export function LookChoice() {
@@ -17,7 +18,7 @@ export function LookChoice() {
         checked={look === 'underline'}
         onChange={(event) => void keepLook(event.currentTarget.checked ? 'underline' : 'wash')}
       />{' '}
-      only underline words on the page
+      {say('panel.onlyUnderline')}
     </label>
   );
 }

@@ -4,11 +4,12 @@ import { goToPlace } from '../host/client.ts';
 import { explainEmptyText } from '../host/explain-closed-page.ts';
 import { changeChosen } from '../host/groups-store.ts';
 import type { PageWords, WordExplanation } from '../host/messages.ts';
-import { patternLabel } from '../marks/pattern-label.ts';
 import { GapList } from '../ui/gap-list.tsx';
+import { patternName } from '../ui/pattern-name.ts';
 import { Reach } from '../ui/reach.tsx';
 import { standingSentence } from '../ui/standing-sentence.ts';
 import { WordButtons, type WordLinks } from '../ui/word-buttons.tsx';
+import { say } from '../wording/say.ts';
 import { AlsoTaught } from './also-taught.tsx';
 import { DeskLink } from './desk-link.tsx';
 import { LookChoice } from './look-choice.tsx';
@@ -88,7 +89,7 @@ export function ShadedPage({ tab, page, report, alsoTaught }: ShadedPageProps) {
       <p class="unseen" role="status">
         {explanation && describeInShort(explanation)}
       </p>
-      {tally.beyond + tally.unsure === 0 && <p class="note">The group can read every word of this page.</p>}
+      {tally.beyond + tally.unsure === 0 && <p class="note">{say('panel.allRead')}</p>}
       <GapList
         gaps={gaps}
         links={links}
@@ -96,10 +97,8 @@ export function ShadedPage({ tab, page, report, alsoTaught }: ShadedPageProps) {
       />
       {irregular.length + unsure.size > 0 && (
         <section aria-labelledby="others-title">
-          <h2 id="others-title">Irregular or unsure</h2>
-          <p class="quiet">
-            Words no pattern opens: teach them by sight, swap them, or look at them yourself.
-          </p>
+          <h2 id="others-title">{say('panel.others')}</h2>
+          <p class="quiet">{say('panel.othersHint')}</p>
           <WordButtons list="others" words={[...irregular, ...unsure]} links={links} />
         </section>
       )}
@@ -127,6 +126,7 @@ function EmptyNote({ page }: { page: PageWords }) {
 
 /** What a screen reader says when a word is opened, before its card is read. */
 function describeInShort({ analysis, verdict }: WordExplanation): string {
-  const needed = verdict.missing.map(patternLabel).join('; ');
-  return `${analysis.word}: ${standingSentence(verdict.standing)}${needed && ` Still needed: ${needed}.`}`;
+  const needed = verdict.missing.map(patternName).join('; ');
+  const short = `${analysis.word}: ${standingSentence(verdict.standing)}`;
+  return needed ? `${short} ${say('panel.neededInShort', { patterns: needed })}` : short;
 }

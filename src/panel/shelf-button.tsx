@@ -1,4 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
+import { say } from '../wording/say.ts';
 
 type State =
   | { readonly kind: 'asked' | 'working' }
@@ -20,7 +21,7 @@ export function ShelfButton({ tab, version }: { tab: number; version: unknown })
     const put = await putTab(tab, keepsText);
     if ('why' in put) setState({ kind: 'failed', why: put.why });
     else {
-      const says = put.outcome === 'there' ? 'It is on the shelf already.' : 'It is on the shelf.';
+      const says = put.outcome === 'there' ? say('panel.onShelfAlready') : say('panel.onShelf');
       setState({ kind: 'done', id: put.id, says });
     }
   };
@@ -28,7 +29,7 @@ export function ShelfButton({ tab, version }: { tab: number; version: unknown })
     <div class="shelf-button">
       <p class="page-tools">
         <button type="button" class="plain" disabled={state.kind === 'working'} onClick={() => void putOn()}>
-          Put on the shelf
+          {say('panel.putOnShelf')}
         </button>
         <label class="tick quiet">
           <input
@@ -36,10 +37,10 @@ export function ShelfButton({ tab, version }: { tab: number; version: unknown })
             checked={keepsText}
             onChange={(event) => setKeepsText(event.currentTarget.checked)}
           />{' '}
-          with its text
+          {say('panel.withText')}
         </label>
         <a class="plain" href="/shelf.html" target="_blank" rel="noopener">
-          Open the shelf
+          {say('panel.openShelf')}
         </a>
       </p>
       <p role="status">
@@ -47,7 +48,7 @@ export function ShelfButton({ tab, version }: { tab: number; version: unknown })
           <>
             {state.says}{' '}
             <a class="plain" href={`/shelf.html#text/${state.id}`} target="_blank" rel="noopener">
-              See it there
+              {say('panel.seeThere')}
             </a>
           </>
         )}

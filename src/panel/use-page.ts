@@ -4,6 +4,7 @@ import { askBackground, askWords } from '../host/client.ts';
 import { watchGroups } from '../host/groups-store.ts';
 import type { PageWords } from '../host/messages.ts';
 import { checkAccess, findTab, shadePage, watchPageNews, watchTabs } from '../host/page-access.ts';
+import { say } from '../wording/say.ts';
 
 export type PageState =
   | { readonly kind: 'loading' }
@@ -11,10 +12,6 @@ export type PageState =
   /** `allowed` when the button was pressed here before, so that the panel may shade it too. */
   | { readonly kind: 'unshaded'; readonly allowed: boolean }
   | { readonly kind: 'shaded'; readonly tab: number; readonly page: PageWords; readonly report: Report };
-
-const NO_TAB = 'There is no page in front. Open a story, then press the Wordreach button in the toolbar.';
-const FAILED =
-  'The word table could not be read. Reload the extension on the browser’s extensions page, then press the button again.';
 
 /** What is known of the page in front; asked again when the page, the tab or the group changes. */
 export function usePage(): { state: PageState; shade: () => void } {
@@ -56,13 +53,13 @@ export function usePage(): { state: PageState; shade: () => void } {
 async function readPage(): Promise<PageState> {
   try {
     const tab = await findTab();
-    if (!tab) return { kind: 'closed', why: NO_TAB };
+    if (!tab) return { kind: 'closed', why: say('panel.noTab') };
     const page = await askWords(tab.id);
     if (page) return { kind: 'shaded', tab: tab.id, page, report: await askBackground('report', page) };
     const access = await checkAccess(tab);
     if (access.allowed || access.why === null) return { kind: 'unshaded', allowed: access.allowed };
     return { kind: 'closed', why: access.why };
   } catch {
-    return { kind: 'closed', why: FAILED };
+    return { kind: 'closed', why: say('panel.tableFailed') };
   }
 }

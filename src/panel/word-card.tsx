@@ -1,9 +1,10 @@
 import type { WordExplanation } from '../host/messages.ts';
-import { patternLabel } from '../marks/pattern-label.ts';
+import { patternName } from '../ui/pattern-name.ts';
 import { MarkedWord, ReadingsView } from '../ui/reading-view.tsx';
 import { standingSentence } from '../ui/standing-sentence.ts';
 import '../ui/reading-view.css';
 import './word-card.css';
+import { say } from '../wording/say.ts';
 
 interface WordCardProps {
   readonly explanation: WordExplanation;
@@ -21,7 +22,7 @@ export function WordCard({ explanation, swaps, tab, onNext, onClose }: WordCardP
   return (
     <section
       class="card"
-      aria-label={`The word ${word}`}
+      aria-label={say('panel.theWord', { word })}
       onKeyDown={(event) => event.key === 'Escape' && onClose()}
     >
       <div class="card-head">
@@ -29,25 +30,26 @@ export function WordCard({ explanation, swaps, tab, onNext, onClose }: WordCardP
           {readings.length === 1 ? <MarkedWord word={word} reading={readings[0]!} /> : word}
         </p>
         <button type="button" class="plain" onClick={onNext}>
-          next place
+          {say('panel.nextPlace')}
         </button>
         <button type="button" class="plain" onClick={onClose}>
-          close
+          {say('panel.close')}
         </button>
       </div>
       <p class={`standing standing-${verdict.standing}`}>{standingSentence(verdict.standing)}</p>
       <ReadingsView word={word} analysis={analysis} missing={verdict.missing} />
       {verdict.missing.length > 0 && (
         <p>
-          <span class="quiet">still needed</span> {verdict.missing.map(patternLabel).join('; ')}
+          <span class="quiet">{say('panel.stillNeeded')}</span> {verdict.missing.map(patternName).join('; ')}
         </p>
       )}
       {swaps && swaps.length > 0 && (
         <p class="swaps">
-          <span class="quiet">say instead, at the desk</span>{' '}
+          <span class="quiet">{say('panel.sayInstead')}</span>{' '}
           {swaps.map(({ text, reads }) => (
             <a
               key={text}
+              lang="en"
               class={reads ? 'swap' : 'swap swap-beyond'}
               href={`/desk.html#take/${tab}/${encodeURIComponent(word)}/${encodeURIComponent(text)}`}
               target="_blank"
@@ -58,9 +60,7 @@ export function WordCard({ explanation, swaps, tab, onNext, onClose }: WordCardP
           ))}
         </p>
       )}
-      {swaps?.length === 0 && (
-        <p class="quiet">No swap says the same and can be read: teach it as a story word, or leave it.</p>
-      )}
+      {swaps?.length === 0 && <p class="quiet">{say('panel.noSwap')}</p>}
     </section>
   );
 }

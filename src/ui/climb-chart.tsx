@@ -2,6 +2,7 @@ import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { CLIMB_MARKS, type Climb } from '../analyze/index.ts';
 import './climb-chart.css';
+import { say } from '../wording/say.ts';
 import type { ClimbLine } from './climb-line.ts';
 import { ClimbReadout } from './climb-readout.tsx';
 import { ClimbTable } from './climb-table.tsx';
@@ -32,7 +33,7 @@ export function ClimbChart({ lines }: { lines: readonly ClimbLine[] }) {
         <div
           class="climb-plot"
           role="img"
-          aria-label={`Reach in percent by step, for ${lines.map(({ name }) => name).join(', ')}; the same in the sentences and the table below`}
+          aria-label={say('ui.climbLabel', { groups: lines.map(({ name }) => name).join(', ') })}
           onPointerMove={point}
           onPointerDown={point}
           onPointerLeave={() => setPointed(null)}
@@ -52,8 +53,12 @@ export function ClimbChart({ lines }: { lines: readonly ClimbLine[] }) {
               <path key={i} class={`climb-line climb-line-${i % LOOKS}`} d={draw(climb, across)} />
             ))}
           </svg>
-          <span class="climb-mark-name climb-mark-alone">{CLIMB_MARKS.alone}% read alone</span>
-          <span class="climb-mark-name climb-mark-help">{CLIMB_MARKS.withHelp}% read with help</span>
+          <span class="climb-mark-name climb-mark-alone">
+            {say('ui.readAlone', { mark: CLIMB_MARKS.alone })}
+          </span>
+          <span class="climb-mark-name climb-mark-help">
+            {say('ui.readWithHelp', { mark: CLIMB_MARKS.withHelp })}
+          </span>
           {[0, 50, 100].map((percent) => (
             <span key={percent} class="climb-percent" style={{ top: `${100 - percent}%` }}>
               {percent}%
@@ -84,24 +89,21 @@ export function ClimbChart({ lines }: { lines: readonly ClimbLine[] }) {
           ))}
         </div>
         <ClimbReadout lines={lines} step={pointed} />
-        <figcaption class="quiet">
-          Reach by step of the group’s sequence, the rest of the group as it is; the dot is where it is now.
-          Marks as in E. A. Betts, 1946 (from memory): with 95% of its words known a text is read with help,
-          with 99% alone.
-        </figcaption>
+        <figcaption class="quiet">{say('ui.climbCaption')}</figcaption>
       </figure>
       <ul class="climb-says">
         {lines.map(({ name, climb, sequence, step }, i) => (
           <li key={i}>
             <p>
-              <Sample look={i} /> <strong>{name}</strong> <span class="quiet">in {sequence.name}</span>
+              <Sample look={i} /> <strong>{name}</strong>{' '}
+              <span class="quiet">{say('ui.inSequence', { sequence: sequence.name })}</span>
             </p>
             <p>{describeClimb(climb, sequence, step).join(' ')}</p>
           </li>
         ))}
       </ul>
       <details class="climb-details">
-        <summary>Every step as a table</summary>
+        <summary>{say('ui.climbTable')}</summary>
         <ClimbTable lines={lines} />
       </details>
     </div>

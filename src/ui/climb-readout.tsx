@@ -1,3 +1,4 @@
+import { say } from '../wording/say.ts';
 import type { ClimbLine } from './climb-line.ts';
 import { stepTitle } from './step-title.ts';
 
@@ -8,11 +9,13 @@ export function ClimbReadout({ lines, step }: { lines: readonly ClimbLine[]; ste
   return (
     <p class="climb-readout" aria-hidden="true" data-screen>
       {step === null ? (
-        <span class="quiet">Point at a step to read it.</span>
+        <span class="quiet">{say('ui.pointAtStep')}</span>
       ) : (
         <>
-          Step {step}
-          {sequences.size === 1 && `, ${stepTitle(there[0]!.sequence, step)}`}:{' '}
+          {sequences.size === 1
+            ? say('ui.stepTitled', { step, title: stepTitle(there[0]!.sequence, step) })
+            : say('ui.step', { step })}
+          :{' '}
           {there
             .map(
               ({ name, climb }) =>
@@ -27,5 +30,5 @@ export function ClimbReadout({ lines, step }: { lines: readonly ClimbLine[]; ste
 
 function gain(opens: number, step: number): string {
   if (step === 0 || opens === 0) return '';
-  return `, opens ${opens === 1 ? '1 word' : `${opens} words`}`;
+  return `, ${say('ui.opensWords', { count: opens })}`;
 }

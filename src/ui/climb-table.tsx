@@ -1,4 +1,5 @@
 import type { Sequence } from '../analyze/types.ts';
+import { say } from '../wording/say.ts';
 import type { ClimbLine } from './climb-line.ts';
 import { stepTitle } from './step-title.ts';
 
@@ -9,14 +10,19 @@ export function ClimbTable({ lines }: { lines: readonly ClimbLine[] }) {
   return (
     <>
       {[...bySequence].map(([sequence, shared]) => (
-        // biome-ignore lint/a11y/noNoninteractiveTabindex: wider than a narrow window, it is scrolled by keyboard too
-        <section key={sequence.id} class="climb-scroll" aria-label={`Steps of ${sequence.name}`} tabIndex={0}>
+        <section
+          key={sequence.id}
+          class="climb-scroll"
+          aria-label={say('ui.stepsOf', { sequence: sequence.name })}
+          // biome-ignore lint/a11y/noNoninteractiveTabindex: wider than a narrow window, it is scrolled by keyboard too
+          tabIndex={0}
+        >
           <table class="climb-table">
             <caption>{sequence.name}</caption>
             <thead>
               <tr>
-                <th scope="col">Step</th>
-                <th scope="col">Teaches</th>
+                <th scope="col">{say('ui.stepColumn')}</th>
+                <th scope="col">{say('ui.teachesColumn')}</th>
                 {shared.map(({ name }, i) => (
                   <th key={i} scope="col" class="climb-number">
                     {name}
@@ -48,8 +54,8 @@ function Figure({ line: { climb, step: now }, step }: { line: ClimbLine; step: n
     <td class={step === now ? 'climb-number climb-now' : 'climb-number'}>
       {climb.reach[step]!.toFixed(1)}%
       <span class="climb-opens">
-        {step === now && 'now '}
-        {step > 0 && opens > 0 && `+${opens} ${opens === 1 ? 'word' : 'words'}`}
+        {step === now && `${say('ui.now')} `}
+        {step > 0 && opens > 0 && say('ui.moreWords', { count: opens })}
       </span>
     </td>
   );

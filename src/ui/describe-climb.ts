@@ -1,32 +1,31 @@
 import { CLIMB_MARKS, type Climb } from '../analyze/index.ts';
 import type { Sequence } from '../analyze/types.ts';
+import { say } from '../wording/say.ts';
 import { stepTitle } from './step-title.ts';
 
 /** A climb in words: where the group is, where reach comes to the marks, which step ahead opens most. */
 export function describeClimb(climb: Climb, sequence: Sequence, step: number): string[] {
   const { reach, opens, withHelp, alone } = climb;
-  const here = `${step === 0 ? 'Before the first step' : `At step ${step}`} the group can read ${reach[step]!.toFixed(1)}%.`;
+  const now = { percent: reach[step]!.toFixed(1) };
+  const here = step === 0 ? say('ui.climbAtFirst', now) : say('ui.climbNow', { ...now, step });
   const marks = [
     [CLIMB_MARKS.withHelp, withHelp],
     [CLIMB_MARKS.alone, alone],
   ] as const;
   const met = marks.map(([mark, first]) => {
-    if (first === null) return `It does not reach ${mark}% within this sequence.`;
-    const verb = first <= step ? 'reached' : 'reaches';
-    return `It ${verb} ${mark}% ${first === 0 ? 'before the first step' : `at ${nameStep(sequence, first)}`}.`;
+    if (first === null) return say('ui.climbNever', { mark });
+    if (first === 0) return say('ui.climbReachedFirst', { mark });
+    const where = { mark, step: nameStep(sequence, first) };
+    return first <= step ? say('ui.climbReached', where) : say('ui.climbReaches', where);
   });
   const ahead = opens.slice(step + 1);
   if (ahead.length === 0) return [here, ...met];
   const most = Math.max(...ahead);
-  if (most === 0) return [here, ...met, 'No step ahead opens a word of this text.'];
+  if (most === 0) return [here, ...met, say('ui.climbNothingAhead')];
   const first = nameStep(sequence, step + 1 + ahead.indexOf(most));
-  return [
-    here,
-    ...met,
-    `Of the steps ahead, ${first} opens most: ${most === 1 ? '1 word' : `${most} words`}.`,
-  ];
+  return [here, ...met, say('ui.climbMost', { step: first, count: most })];
 }
 
 function nameStep(sequence: Sequence, step: number): string {
-  return `step ${step} (${stepTitle(sequence, step)})`;
+  return say('ui.climbStep', { step, title: stepTitle(sequence, step) });
 }

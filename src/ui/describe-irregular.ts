@@ -1,12 +1,15 @@
 import type { Unit } from '../analyze/types.ts';
 import { soundName } from '../marks/sound-names.ts';
+import { say } from '../wording/say.ts';
 
 /** What is odd in a word, so that it is learnt by sight: `the ai says ĕ` (said); empty for a regular word. */
 export function describeIrregular(units: readonly Unit[]): string {
   return units
     .filter(({ pattern }) => pattern === 'irregular')
     .map(({ letters, sound }) =>
-      sound === '-' ? `the ${letters} is silent` : `the ${letters} says ${soundName(sound)}`,
+      sound === '-'
+        ? say('ui.isSilent', { letters })
+        : say('ui.saysSound', { letters, sound: soundName(sound) }),
     )
     .join(', ');
 }

@@ -1,5 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
 import './fault-note.css';
+import { say } from '../wording/say.ts';
 
 /**
  * Says what went wrong with something done on this page: the message of any error of the given kind that nobody
@@ -22,7 +23,7 @@ export function FaultNote({ kind }: { kind: new (...args: never[]) => Error }) {
         <>
           <p>{says}</p>
           <button type="button" class="plain" onClick={() => setSays(null)}>
-            Close
+            {say('ui.close')}
           </button>
         </>
       )}

@@ -1,7 +1,8 @@
 import { useState } from 'preact/hooks';
 import type { Gap, PatternId } from '../analyze/types.ts';
-import { patternLabel } from '../marks/pattern-label.ts';
 import './gap-list.css';
+import { say } from '../wording/say.ts';
+import { patternName } from './pattern-name.ts';
 import { useKeptFocus } from './use-kept-focus.ts';
 import { WordButtons, type WordLinks } from './word-buttons.tsx';
 
@@ -21,12 +22,12 @@ export function GapList({ gaps, links, onTaught }: GapListProps) {
   const shown = all ? gaps : gaps.slice(0, SHOWN);
   return (
     <section aria-labelledby="gaps-title">
-      <h2 id="gaps-title">Missing patterns</h2>
+      <h2 id="gaps-title">{say('ui.missingPatterns')}</h2>
       <ul class="gaps" ref={list}>
         {shown.map((gap, i) => (
           <li key={gap.pattern} class="gap">
             <div class="gap-head">
-              <h3>{patternLabel(gap.pattern)}</h3>
+              <h3>{patternName(gap.pattern)}</h3>
               <label class="tick">
                 <input
                   type="checkbox"
@@ -36,7 +37,8 @@ export function GapList({ gaps, links, onTaught }: GapListProps) {
                     onTaught(gap.pattern);
                   }}
                 />{' '}
-                taught<span class="unseen">: {patternLabel(gap.pattern)}</span>
+                {say('ui.taught')}
+                <span class="unseen">: {patternName(gap.pattern)}</span>
               </label>
             </div>
             <p class="quiet">{describeOpens(gap)}</p>
@@ -46,7 +48,7 @@ export function GapList({ gaps, links, onTaught }: GapListProps) {
       </ul>
       {gaps.length > SHOWN && (
         <button type="button" class="plain" aria-expanded={all} onClick={() => setAll(!all)}>
-          {all ? 'Show fewer' : `Show ${gaps.length - SHOWN} more`}
+          {all ? say('ui.showFewer') : say('ui.showMore', { count: gaps.length - SHOWN })}
         </button>
       )}
     </section>
@@ -54,6 +56,5 @@ export function GapList({ gaps, links, onTaught }: GapListProps) {
 }
 
 function describeOpens({ opens, words }: Gap): string {
-  if (opens > 0) return `Teaching it opens ${opens === 1 ? 'one place' : `${opens} places`} in the text`;
-  return `${words.length === 1 ? 'The word needs' : 'These words need'} something else too`;
+  return opens > 0 ? say('ui.opensPlaces', { count: opens }) : say('ui.needMore', { count: words.length });
 }

@@ -1,6 +1,7 @@
 import type { GroupOptions, SchwaPolicy } from '../analyze/types.ts';
-import { LONGEST_WORDS, WEAK_VOWELS } from './describe-options.ts';
+import { longestWords, weakVowels } from './describe-options.ts';
 import './group-options.css';
+import { say } from '../wording/say.ts';
 
 interface GroupOptionsProps {
   readonly options: GroupOptions;
@@ -20,31 +21,28 @@ export function GroupOptionsView({ options, onChange: set }: GroupOptionsProps) 
   } = options;
   return (
     <details class="options">
-      <summary>How words are judged</summary>
+      <summary>{say('ui.howJudged')}</summary>
       <div class="choices">
-        <label for="weak">Weak vowels, like the a of about</label>
+        <label for="weak">{say('ui.weakVowels')}</label>
         <select
           id="weak"
           value={schwa}
           onChange={(event) => set({ schwa: event.currentTarget.value as SchwaPolicy })}
         >
-          {WEAK_VOWELS.map(([policy, says]) => (
+          {weakVowels().map(([policy, says]) => (
             <option key={policy} value={policy}>
               {says}
             </option>
           ))}
         </select>
-        <p class="quiet">
-          In a longer word a vowel is often said weakly. A reader who knows a spelling in its full sound
-          usually gets there, so that is the usual choice.
-        </p>
+        <p class="quiet">{say('ui.weakVowelsHint')}</p>
         <label class="tick">
           <input
             type="checkbox"
             checked={blends === 'counted'}
             onChange={() => set({ blends: blends === 'counted' ? 'free' : 'counted' })}
           />{' '}
-          blends must be taught (st, mp)
+          {say('ui.blendsTick')}
         </label>
         <label class="tick">
           <input
@@ -52,7 +50,7 @@ export function GroupOptionsView({ options, onChange: set }: GroupOptionsProps) 
             checked={syllableTypes === 'counted'}
             onChange={() => set({ syllableTypes: syllableTypes === 'counted' ? 'free' : 'counted' })}
           />{' '}
-          syllable types of longer words must be taught
+          {say('ui.syllableTypesTick')}
         </label>
         <label class="tick">
           <input
@@ -60,7 +58,7 @@ export function GroupOptionsView({ options, onChange: set }: GroupOptionsProps) 
             checked={wh === 'counted'}
             onChange={() => set({ wh: wh === 'counted' ? 'free' : 'counted' })}
           />{' '}
-          wh must be taught (whale), even where it sounds like w
+          {say('ui.whTick')}
         </label>
         <label class="tick">
           <input
@@ -68,7 +66,7 @@ export function GroupOptionsView({ options, onChange: set }: GroupOptionsProps) 
             checked={irregularForms === 'counted'}
             onChange={() => set({ irregularForms: irregularForms === 'counted' ? 'free' : 'counted' })}
           />{' '}
-          irregular forms of by-sight words must be taught (went, with go by sight)
+          {say('ui.irregularFormsTick')}
         </label>
         <label class="tick">
           <input
@@ -76,9 +74,9 @@ export function GroupOptionsView({ options, onChange: set }: GroupOptionsProps) 
             checked={shortOMerged}
             onChange={() => set({ shortOMerged: !shortOMerged })}
           />{' '}
-          the o of dog counts as short o
+          {say('ui.shortOTick')}
         </label>
-        <label for="syllables">Longest base word</label>
+        <label for="syllables">{say('ui.longestBase')}</label>
         <select
           id="syllables"
           value={String(options.maxSyllables ?? '')}
@@ -86,7 +84,7 @@ export function GroupOptionsView({ options, onChange: set }: GroupOptionsProps) 
             set({ maxSyllables: currentTarget.value === '' ? undefined : Number(currentTarget.value) })
           }
         >
-          {LONGEST_WORDS.map(([count, says]) => (
+          {longestWords().map(([count, says]) => (
             <option key={count} value={count}>
               {says}
             </option>

@@ -1,23 +1,24 @@
 import type { Tally } from '../analyze/types.ts';
 import './reach.css';
+import { say } from '../wording/say.ts';
 
 /** How much of the page the group can read: the figure, the bar, and the count of each standing. */
 export function Reach({ tally }: { tally: Tally }) {
   const { running, reach } = tally;
   const rows = [
-    { key: 'reads', label: 'decodable', count: tally.reads },
-    { key: 'fresh', label: 'decodable, practises this step', count: tally.fresh },
-    { key: 'by-sight', label: 'by sight', count: tally.bySight },
-    { key: 'unsure', label: 'unsure', count: tally.unsure },
-    { key: 'beyond', label: 'not yet decodable', count: tally.beyond },
+    { key: 'reads', label: say('ui.reads'), count: tally.reads },
+    { key: 'fresh', label: say('ui.fresh'), count: tally.fresh },
+    { key: 'by-sight', label: say('ui.bySight'), count: tally.bySight },
+    { key: 'unsure', label: say('ui.unsure'), count: tally.unsure },
+    { key: 'beyond', label: say('ui.beyond'), count: tally.beyond },
   ].filter(({ count }) => count > 0);
   return (
     <section class="reach" aria-labelledby="reach-title">
       <h2 id="reach-title">
-        Reach <span class="reach-figure">{reach.toFixed(reach === 100 ? 0 : 1)}%</span>
+        {say('ui.reach')} <span class="reach-figure">{reach.toFixed(reach === 100 ? 0 : 1)}%</span>
       </h2>
       <p class="quiet" role="status">
-        The group can read {tally.reads + tally.fresh + tally.bySight} of {running} running words.
+        {say('ui.canRead', { known: tally.reads + tally.fresh + tally.bySight, running })}
       </p>
       <div class="bar" aria-hidden="true">
         {rows.map(({ key, count }) => (
@@ -42,8 +43,8 @@ export function Reach({ tally }: { tally: Tally }) {
 
 function describeLeftOut({ names, skipped }: Tally): string {
   const parts = [
-    names > 0 && `${names} ${names === 1 ? 'name' : 'names'}`,
-    skipped > 0 && `${skipped} ${skipped === 1 ? 'number or the like' : 'numbers and the like'}`,
+    names > 0 && say('ui.names', { count: names }),
+    skipped > 0 && say('ui.skipped', { count: skipped }),
   ];
-  return `Not counted: ${parts.filter(Boolean).join(', ')}.`;
+  return say('ui.notCounted', { what: parts.filter(Boolean).join(', ') });
 }

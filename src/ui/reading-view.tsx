@@ -1,20 +1,22 @@
 import type { PatternId, Reading, WordAnalysis } from '../analyze/types.ts';
 import { markWord } from '../marks/mark-word.ts';
-import { keyWord, patternLabel } from '../marks/pattern-label.ts';
+import { keyWord } from '../marks/pattern-label.ts';
 import { soundName } from '../marks/sound-names.ts';
+import { say, type TextId } from '../wording/say.ts';
 import { describeMaking } from './describe-change.ts';
 import { describeIrregular } from './describe-irregular.ts';
+import { patternName } from './pattern-name.ts';
 import { syllableName } from './syllable-name.ts';
 
 // Its style is reading-view.css, taken in by whoever shows it: a page of the extension and a card in a web page
 // load styles in different ways.
 
-const GUESSES: Partial<Record<Reading['source'], string>> = {
-  derived: 'Not in the dictionary; put together from words that are.',
-  rule: 'A guess: not in the dictionary, read by rule.',
-  guess: 'A guess: not in the dictionary.',
-  none: 'Not in the dictionary, and too unusual to read by rule.',
-};
+const GUESSES = {
+  derived: 'ui.derived',
+  rule: 'ui.guessedByRule',
+  guess: 'ui.guessed',
+  none: 'ui.unreadable',
+} as const satisfies Partial<Record<Reading['source'], TextId>>;
 
 interface MarkedWordProps {
   readonly word: string;
@@ -25,8 +27,10 @@ interface MarkedWordProps {
 export function MarkedWord({ word, reading }: MarkedWordProps) {
   return (
     <>
-      <span class="unseen">{word}</span>
-      <span class="marked" aria-hidden="true">
+      <span class="unseen" lang="en">
+        {word}
+      </span>
+      <span class="marked" aria-hidden="true" lang="en">
         {markWord(word, reading).map(({ text, affix }, i) => (
           <span key={i} class={affix ? 'marked-affix' : undefined}>
             {text}
@@ -49,9 +53,7 @@ interface ReadingsProps {
 export function ReadingsView({ word, analysis: { readings, homograph }, missing }: ReadingsProps) {
   return (
     <>
-      {homograph && (
-        <p class="quiet">Different words are spelt like this; which one it is, the sentence tells.</p>
-      )}
+      {homograph && <p class="quiet">{say('ui.homograph')}</p>}
       {readings.map((reading, i) => (
         <div class="reading" key={i}>
           {readings.length > 1 && (
@@ -70,31 +72,41 @@ function ReadingView({ reading, missing }: { reading: Reading; missing: readonly
   const { units, syllables, base, affixes, source } = reading;
   const making = describeMaking(base, affixes);
   const odd = describeIrregular(units);
+  const guess = source === 'dictionary' ? null : GUESSES[source];
   return (
     <>
       {units.length > 0 && (
-        <ol class="units" aria-label="Spellings and sounds">
+        <ol class="units" aria-label={say('ui.spellings')}>
           {units.map(({ letters, sound, pattern, affix }, i) => (
             <li
               key={i}
               class={`unit${affix ? ` unit-${affix}` : ''}${missing.includes(pattern) ? ' unit-missing' : ''}`}
-              title={patternLabel(pattern)}
+              title={patternName(pattern)}
             >
-              <span class="unit-letters">{letters}</span>
-              <span class="unit-sound">{soundName(sound)}</span>
-              {pattern !== 'irregular' && <span class="unit-key">{keyWord(pattern)}</span>}
+              <span class="unit-letters" lang="en">
+                {letters}
+              </span>
+              <span class="unit-sound">{sound === '-' ? say('ui.silent') : soundName(sound)}</span>
+              {pattern !== 'irregular' && (
+                <span class="unit-key" lang="en">
+                  {keyWord(pattern)}
+                </span>
+              )}
             </li>
           ))}
         </ol>
       )}
       {syllables.length > 1 && (
         <p>
-          <span class="quiet">syllables</span>{' '}
+          <span class="quiet">{say('ui.syllables')}</span>{' '}
           {syllables.map(({ text, type }, i) => (
             <>
               {i > 0 && ' · '}
               <span class="syllable">
-                <span class="spelt">{text}</span> <span class="quiet">{syllableName(type)}</span>
+                <span class="spelt" lang="en">
+                  {text}
+                </span>{' '}
+                <span class="quiet">{syllableName(type)}</span>
               </span>
             </>
           ))}
@@ -102,15 +114,15 @@ function ReadingView({ reading, missing }: { reading: Reading; missing: readonly
       )}
       {making && (
         <p>
-          <span class="quiet">made of</span> <span class="spelt">{making}</span>
+          <span class="quiet">{say('ui.madeOf')}</span> <span class="spelt">{making}</span>
         </p>
       )}
       {odd && (
         <p>
-          <span class="quiet">by sight:</span> {odd}
+          <span class="quiet">{say('ui.oddly')}</span> {odd}
         </p>
       )}
-      {GUESSES[source] && <p class="quiet">{GUESSES[source]}</p>}
+      {guess && <p class="quiet">{say(guess)}</p>}
     </>
   );
 }

@@ -1,16 +1,17 @@
 import type { SyllableType } from '../analyze/types.ts';
+import { say, type TextId } from '../wording/say.ts';
 
-const NAMES: Readonly<Record<SyllableType, string>> = {
-  closed: 'closed',
-  open: 'open',
-  vce: 'vowel-consonant-e',
-  team: 'vowel team',
-  'r-controlled': 'r-controlled',
-  'consonant-le': 'consonant-le',
-  other: 'of no regular type',
-};
+const NAMES = {
+  closed: 'ui.closed',
+  open: 'ui.open',
+  vce: 'ui.vowelConsonantE',
+  team: 'ui.vowelTeam',
+  'r-controlled': 'ui.rControlled',
+  'consonant-le': 'ui.consonantLe',
+  other: 'ui.otherType',
+} as const satisfies Record<SyllableType, TextId>;
 
 /** What the trade calls a type of syllable. */
 export function syllableName(type: SyllableType): string {
-  return NAMES[type];
+  return say(NAMES[type]);
 }

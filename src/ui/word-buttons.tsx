@@ -1,6 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
 import type { WordKey } from '../analyze/types.ts';
+import { say } from '../wording/say.ts';
 
 const SHOWN = 8;
 
@@ -26,7 +27,7 @@ export function WordButtons({ list, words, links }: WordButtonsProps) {
   const opened = links.opened?.list === list ? links.opened.word : null;
   return (
     <>
-      <p class="words">
+      <p class="words" lang="en">
         {shown.map((word) => (
           <button
             key={word}
@@ -40,7 +41,7 @@ export function WordButtons({ list, words, links }: WordButtonsProps) {
         ))}
         {words.length > SHOWN && (
           <button type="button" class="plain" aria-expanded={all} onClick={() => setAll(!all)}>
-            {all ? 'fewer' : `${words.length - SHOWN} more`}
+            {all ? say('ui.fewerWords') : say('ui.moreOfThem', { count: words.length - SHOWN })}
           </button>
         )}
       </p>

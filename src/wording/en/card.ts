@@ -1,2 +1,23 @@
 /** The card beside a word of a page. */
-export const card = {} as const;
+export const card = {
+  hear: 'hear it',
+  close: 'close',
+  stillNeeded: 'Still needed',
+  nowTaught: 'Counted as taught from now on: {pattern}.',
+  teach: 'teach this pattern',
+  taughtAt: 'Step {step} of your sequence teaches it.',
+  learntBySight: 'Learnt by sight, as a whole word.',
+  noStep: 'No step teaches it.',
+  countsAs: 'counts as',
+  bySight: 'a by-sight word',
+  nowBySight: 'Counts as a by-sight word from now on.',
+  name: 'a name',
+  nowName: 'Counts as a name from now on.',
+  skip: 'not a word',
+  nowSkipped: 'Left out of the count from now on.',
+  swaps: 'words that may stand in its place',
+  failed: 'That did not work; try it again.',
+  cannotSpeak: 'This browser cannot speak.',
+  noVoice: 'No English voice is installed on this machine; add one in its speech settings.',
+  nothingKnown: 'Nothing is known of this word just now; try it again.',
+} as const;

@@ -1,2 +1,10 @@
 /** What the browser shows of the extension before any page of it is open. */
-export const manifest = {} as const;
+export const manifest = {
+  description:
+    'Checks any web text against what a reading group has been taught: which words it can decode, which patterns are missing.',
+  button: 'Check this page for your group',
+  nextWord: 'Go to the next word that is not yet decodable',
+  previousWord: 'Go to the previous word that is not yet decodable',
+  openDesk: 'Open the desk',
+  checkSelection: 'Check the selection for your group',
+} as const;

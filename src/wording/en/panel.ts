@@ -1,5 +1,6 @@
 /** The side panel. */
 export const panel = {
+  title: 'Wordreach',
   readingThePage: 'Reading the page…',
   notShaded: 'This page is not shaded.',
   shadeThisPage: 'Shade this page',
@@ -7,4 +8,50 @@ export const panel = {
     'Open a story on the web, then press the Wordreach button in the toolbar: it may read a page only when you do.',
   deference:
     'Wordreach estimates what can be decoded; it does not assess a child. Your school’s programme and your own judgement come first.',
+  otherLanguage:
+    'This page says that it is in {language}. Wordreach reads English: what it says of other words is chance.',
+  alsoTaught: 'Also taught',
+  alsoTaughtHint: 'Ticked as taught before their step; untick to take back.',
+  openDesk: 'Open the desk',
+  takeToDesk: 'Take to the desk',
+  climbAndReport: 'Climb and report',
+  onlyUnderline: 'only underline words on the page',
+  group: 'Group',
+  unreadGroups: {
+    one: 'Kept, but not readable by this version of Wordreach: {groups}. Update the extension to use it.',
+    other: 'Kept, but not readable by this version of Wordreach: {groups}. Update the extension to use them.',
+  },
+  editGroups: 'Edit groups',
+  stepOf: 'Step {step} of {steps}',
+  stepValue: 'Step {step}: {title}',
+  stepTeaches: 'What this step teaches',
+  textChecked: 'Text that is checked',
+  mainStory: 'Main story',
+  wholePage: 'Whole page',
+  selection: 'Selection',
+  noStory:
+    'No main story of some length was found, so the whole page is checked. You can also select the text.',
+  takenAway:
+    'This page keeps taking the shading away. Take its text to the desk, where it is shaded all the same.',
+  restless: 'A part of this page keeps changing by itself; that part is not shaded.',
+  foreign: 'Not read, because it comes from another site: {frames}. Open it in a tab of its own to check it.',
+  onShelf: 'It is on the shelf.',
+  onShelfAlready: 'It is on the shelf already.',
+  putOnShelf: 'Put on the shelf',
+  withText: 'with its text',
+  openShelf: 'Open the shelf',
+  seeThere: 'See it there',
+  theWord: 'The word {word}',
+  nextPlace: 'next place',
+  close: 'close',
+  stillNeeded: 'still needed',
+  neededInShort: 'Still needed: {patterns}.',
+  sayInstead: 'say instead, at the desk',
+  noSwap: 'No swap says the same and can be read: teach it as a story word, or leave it.',
+  noTab: 'There is no page in front. Open a story, then press the Wordreach button in the toolbar.',
+  tableFailed:
+    'The word table could not be read. Reload the extension on the browser’s extensions page, then press the button again.',
+  allRead: 'The group can read every word of this page.',
+  others: 'Irregular or unsure',
+  othersHint: 'Words no pattern opens: teach them by sight, swap them, or look at them yourself.',
 } as const;

@@ -1,2 +1,30 @@
-/** What patterns, syllables and sounds are called. */
-export const patterns = {} as const;
+/** What patterns are called; `names.json` has the same in English, and a test holds the two together. */
+export const patterns = {
+  asIn: '{spelling} as in {word}',
+  silentAsIn: 'silent {spelling} as in {word}',
+  weakAsIn: 'weak {spelling} as in {word}',
+  consonantLeAsIn: 'consonant-{spelling} as in {word}',
+  suffixSaid: 'suffix {spelling} as /{word}/',
+  suffix: 'suffix {spelling}',
+  prefix: 'prefix {spelling}',
+  silent: 'silent {spelling}',
+  atStart: '{spelling} at the start of a word',
+  atEnd: '{spelling} at the end of a word',
+  closedInLonger: 'closed syllables in longer words',
+  openInLonger: 'open syllables in longer words',
+  vowelConsonantEInLonger: 'vowel-consonant-e syllables in longer words',
+  vowelTeamInLonger: 'vowel team syllables in longer words',
+  rControlledInLonger: 'r-controlled syllables in longer words',
+  twoSyllables: 'two-syllable base words',
+  threeSyllables: 'base words of three or more syllables',
+  doubleConsonant: 'double the final consonant',
+  dropE: 'drop the e',
+  changeYToI: 'change y to i',
+  compound: 'compound words',
+  contraction: 'contractions',
+  possessive: 'possessives',
+  irregular: 'irregular spelling',
+  otherAtStart: 'other blends at the start of a word',
+  otherAtEnd: 'other blends at the end of a word',
+  threeAtEnd: 'three-consonant blends at the end of a word',
+} as const;

@@ -3,6 +3,7 @@ import type { Translated } from '../translation.ts';
 
 /** The side panel. */
 export const panel: Translated<typeof english> = {
+  title: 'Wordreach',
   readingThePage: 'Leyendo la página…',
   notShaded: 'Esta página no está sombreada.',
   shadeThisPage: 'Sombrear esta página',
@@ -10,4 +11,52 @@ export const panel: Translated<typeof english> = {
     'Abra un cuento en la web y pulse el botón de Wordreach en la barra de herramientas: solo entonces puede leer una página.',
   deference:
     'Wordreach estima lo que se puede descodificar; no evalúa a ningún niño. El programa de su escuela y su propio criterio van por delante.',
+  otherLanguage:
+    'Esta página dice que está en {language}. Wordreach lee inglés: lo que diga de otras palabras es casualidad.',
+  alsoTaught: 'También enseñado',
+  alsoTaughtHint: 'Marcado como enseñado antes de su paso; desmárquelo para retirarlo.',
+  openDesk: 'Abrir la mesa de trabajo',
+  takeToDesk: 'Llevar a la mesa',
+  climbAndReport: 'Subida e informe',
+  onlyUnderline: 'solo subrayar las palabras de la página',
+  group: 'Grupo',
+  unreadGroups: {
+    one: 'Guardado, pero ilegible para esta versión de Wordreach: {groups}. Actualice la extensión para usarlo.',
+    other:
+      'Guardados, pero ilegibles para esta versión de Wordreach: {groups}. Actualice la extensión para usarlos.',
+  },
+  editGroups: 'Editar grupos',
+  stepOf: 'Paso {step} de {steps}',
+  stepValue: 'Paso {step}: {title}',
+  stepTeaches: 'Qué enseña este paso',
+  textChecked: 'Texto que se revisa',
+  mainStory: 'Cuento principal',
+  wholePage: 'Toda la página',
+  selection: 'Selección',
+  noStory:
+    'No se encontró un cuento principal de cierta extensión, así que se revisa toda la página. También puede seleccionar el texto.',
+  takenAway:
+    'Esta página quita el sombreado una y otra vez. Lleve su texto a la mesa, donde se sombrea igualmente.',
+  restless: 'Una parte de esta página cambia sola sin parar; esa parte no se sombrea.',
+  foreign: 'No se leyó porque viene de otro sitio: {frames}. Ábralo en su propia pestaña para revisarlo.',
+  onShelf: 'Está en la estantería.',
+  onShelfAlready: 'Ya estaba en la estantería.',
+  putOnShelf: 'Poner en la estantería',
+  withText: 'con su texto',
+  openShelf: 'Abrir la estantería',
+  seeThere: 'Verlo allí',
+  theWord: 'La palabra {word}',
+  nextPlace: 'siguiente lugar',
+  close: 'cerrar',
+  stillNeeded: 'aún falta',
+  neededInShort: 'Aún falta: {patterns}.',
+  sayInstead: 'decir en su lugar, en la mesa',
+  noSwap: 'Ninguna sustitución dice lo mismo y puede leerse: enséñela como palabra del cuento o déjela.',
+  noTab:
+    'No hay ninguna página delante. Abra un cuento y pulse el botón de Wordreach en la barra de herramientas.',
+  tableFailed:
+    'No se pudo leer la tabla de palabras. Vuelva a cargar la extensión en la página de extensiones del navegador y pulse el botón otra vez.',
+  allRead: 'El grupo puede leer todas las palabras de esta página.',
+  others: 'Irregulares o dudosas',
+  othersHint: 'Palabras que ningún patrón abre: enséñelas a la vista, sustitúyalas o véalas usted.',
 };

@@ -1,0 +1,26 @@
+import { afterEach, expect, test } from 'vitest';
+import { patternNames } from '../analyze/index.ts';
+import { english } from '../wording/en.ts';
+import { spanish } from '../wording/es.ts';
+import { listMessages } from '../wording/list-messages.ts';
+import { sayFrom } from '../wording/say.ts';
+import { patternName } from './pattern-name.ts';
+
+afterEach(() => sayFrom(listMessages('en', english)));
+
+test('in English a pattern is called as in the catalogue', () => {
+  const other = patternNames.filter(({ id, label }) => patternName(id) !== label);
+  expect(other.map(({ id }) => id)).toEqual([]);
+});
+
+test('in Spanish no word of a label is left in English', () => {
+  sayFrom(listMessages('es', spanish));
+  const english = /\b(?:as in|suffix|prefix|silent|weak|word|words|syllables?|spelling|start|end|the)\b/;
+  const left = patternNames.map(({ id }) => patternName(id)).filter((name) => english.test(name));
+  expect(left).toEqual([]);
+  expect(patternName('suffix-ed-id')).toBe('sufijo -ed que suena /id/');
+});
+
+test('a pattern of a later version is its id', () => {
+  expect(patternName('later')).toBe('later');
+});

@@ -1,0 +1,55 @@
+import type { PatternId } from '../analyze/types.ts';
+import { patternLabel } from '../marks/pattern-label.ts';
+import { say, type TextId } from '../wording/say.ts';
+
+/** Labels that are made alike, by what they are like in English; the first that fits. */
+const WITH_WORD = [
+  [/^silent (?<spelling>.+) as in (?<word>.+)$/, 'patterns.silentAsIn'],
+  [/^weak (?<spelling>.+) as in (?<word>.+)$/, 'patterns.weakAsIn'],
+  [/^consonant-(?<spelling>le) as in (?<word>.+)$/, 'patterns.consonantLeAsIn'],
+  [/^(?<spelling>.+) as in (?<word>.+)$/, 'patterns.asIn'],
+  [/^suffix (?<spelling>.+) as \/(?<word>.+)\/$/, 'patterns.suffixSaid'],
+] as const;
+const ALONE = [
+  [/^suffix (?<spelling>.+)$/, 'patterns.suffix'],
+  [/^prefix (?<spelling>.+)$/, 'patterns.prefix'],
+  [/^silent (?<spelling>.+)$/, 'patterns.silent'],
+  [/^(?<spelling>[a-z]+) at the start of a word$/, 'patterns.atStart'],
+  [/^(?<spelling>[a-z]+) at the end of a word$/, 'patterns.atEnd'],
+] as const;
+/** The others, each with a text of its own. */
+const BY_ID = {
+  'type-closed': 'patterns.closedInLonger',
+  'type-open': 'patterns.openInLonger',
+  'type-vce': 'patterns.vowelConsonantEInLonger',
+  'type-team': 'patterns.vowelTeamInLonger',
+  'type-r': 'patterns.rControlledInLonger',
+  'syllables-2': 'patterns.twoSyllables',
+  'syllables-3': 'patterns.threeSyllables',
+  'change-double': 'patterns.doubleConsonant',
+  'change-drop-e': 'patterns.dropE',
+  'change-y-to-i': 'patterns.changeYToI',
+  compound: 'patterns.compound',
+  contraction: 'patterns.contraction',
+  possessive: 'patterns.possessive',
+  irregular: 'patterns.irregular',
+  'start-other': 'patterns.otherAtStart',
+  'end-other': 'patterns.otherAtEnd',
+  'end-three': 'patterns.threeAtEnd',
+} as const satisfies Record<string, TextId>;
+
+/** What a teacher calls a pattern, in the reader's language: `ai as in rain`; its id where this version does not know it. */
+export function patternName(id: PatternId): string {
+  const own = BY_ID[id as keyof typeof BY_ID];
+  if (own) return say(own);
+  const label = patternLabel(id);
+  for (const [like, text] of WITH_WORD) {
+    const holes = like.exec(label)?.groups;
+    if (holes) return say(text, { spelling: holes.spelling!, word: holes.word! });
+  }
+  for (const [like, text] of ALONE) {
+    const holes = like.exec(label)?.groups;
+    if (holes) return say(text, { spelling: holes.spelling! });
+  }
+  return label;
+}
