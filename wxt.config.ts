@@ -47,17 +47,18 @@ export default defineConfig({
     content_security_policy: manifestVersion === 2 ? POLICY : { extension_pages: POLICY },
     permissions: ['activeTab', 'contextMenus', 'scripting', 'storage'],
     options_ui: { page: 'groups.html', open_in_tab: true },
-    action: { default_title: 'Check this page for your group' },
+    description: '__MSG_manifest_description__',
+    action: { default_title: '__MSG_manifest_button__' },
     commands: {
       [manifestVersion === 2 ? '_execute_browser_action' : '_execute_action']: {
         suggested_key: { default: 'Alt+Shift+R' },
       },
       'next-word': {
         suggested_key: { default: 'Alt+Shift+N' },
-        description: 'Go to the next word that is not yet decodable',
+        description: '__MSG_manifest_nextWord__',
       },
-      'previous-word': { description: 'Go to the previous word that is not yet decodable' },
-      'open-desk': { description: 'Open the desk' },
+      'previous-word': { description: '__MSG_manifest_previousWord__' },
+      'open-desk': { description: '__MSG_manifest_openDesk__' },
     },
     ...(browser === 'firefox'
       ? {

@@ -19,7 +19,7 @@ export function DeskPage() {
   const { groups, sequences, passages, opened, taking, swap } = desk;
   return (
     <div class="page desk">
-      <Masthead title="Desk" />
+      <Masthead title={say('ui.deskPage')} page="desk" />
       {groups && sequences && passages && (
         <>
           <DeskContents passages={passages} opened={opened} />

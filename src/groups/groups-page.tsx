@@ -29,7 +29,7 @@ export function GroupsPage() {
   const route = useRoute();
   return (
     <div class="page">
-      <Masthead title="Groups" />
+      <Masthead title={say('ui.groupsPage')} page="groups" />
       {profiles && (
         <>
           <Contents profiles={profiles} route={route} />

@@ -4,7 +4,7 @@ import { countEverything, type EverythingCounts, restoreEverything } from '../ho
 import { changeGroups } from '../host/groups-store.ts';
 import { today } from '../host/move-group.ts';
 import { changeSequences } from '../host/sequences-store.ts';
-import { LARGEST_FILE, readShareFile, ShareError, TOO_LARGE, writeShareFile } from '../host/share-file.ts';
+import { LARGEST_FILE, readShareFile, ShareError, writeShareFile } from '../host/share-file.ts';
 import { StorageFault } from '../host/store-item.ts';
 import { takeIn } from '../host/take-in.ts';
 import { forgetEdits, noteEdit } from './edit-log.ts';
@@ -114,7 +114,7 @@ function OpenFile({ profiles }: { profiles: Profiles }) {
         setWhole({ file, counts: await countEverything(file, signal) });
         return setTold(null);
       }
-      if (file.size > LARGEST_FILE) throw new ShareError(TOO_LARGE);
+      if (file.size > LARGEST_FILE) throw new ShareError(say('host.tooLarge'));
       const added = await addContent(await file.text(), profiles);
       setTold(added ? null : { good: true, says: say('groups.allHere') });
     } catch (error) {

@@ -1,3 +1,4 @@
+import { say } from '../wording/say.ts';
 import { browser } from './browser.ts';
 import { readReply } from './hear-messages.ts';
 import type { Answer, Given, PageWords, Question, Scope, ToBackground, ToPage } from './messages.ts';
@@ -11,7 +12,7 @@ export async function askBackground<N extends keyof ToBackground>(
   const send = (): Promise<unknown> => browser.runtime.sendMessage(question);
   // One that is stopped leaves the question without an answer, or says that the line is closed.
   const reply = (await send().catch(() => undefined)) ?? (await send());
-  if (!reply) throw new Error('The background did not answer.');
+  if (!reply) throw new Error(say('host.noAnswer'));
   return readReply(reply) as Answer<ToBackground, N>;
 }
 

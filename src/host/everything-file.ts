@@ -1,3 +1,4 @@
+import { say } from '../wording/say.ts';
 import { PassageFileError, readPassage } from './passage-file.ts';
 import type { Passage } from './passages-store.ts';
 import { readFileLines } from './read-file-lines.ts';
@@ -48,24 +49,17 @@ export async function* readEverything(file: Blob): AsyncGenerator<KeptItem> {
     }
     if (line?.trim() === '') continue;
     found++;
-    yield readItem(line, `Line ${found + 1}`);
+    yield readItem(line, say('host.lineOfFile', { number: found + 1 }));
   }
   if (found !== expected)
-    throw new EverythingFileError(
-      `This file should have ${expected} parts but has ${found}: it was cut off. Save it again where it came from.`,
-    );
+    throw new EverythingFileError(say('host.cutOff', { expected: expected ?? 0, found }));
 }
 
 function readHead(line: string | null): number {
   const head = parse(line);
   if (!isObject(head) || !Object.hasOwn(head, KIND) || !Number.isSafeInteger(head.items))
-    throw new EverythingFileError(
-      'This file does not hold everything. Choose one that was saved from this page.',
-    );
-  if (head[KIND] !== VERSION)
-    throw new EverythingFileError(
-      'This file is from a later version of Wordreach. Update the extension, then open it again.',
-    );
+    throw new EverythingFileError(say('host.notEverything'));
+  if (head[KIND] !== VERSION) throw new EverythingFileError(say('host.laterVersion'));
   return head.items as number;
 }
 
@@ -94,7 +88,7 @@ function readWholePassage(value: unknown, where: string): Passage {
 }
 
 function damaged(where: string): EverythingFileError {
-  return new EverythingFileError(`${where} of this file is damaged. Save the file again where it came from.`);
+  return new EverythingFileError(say('host.damaged', { where }));
 }
 
 function parse(line: string | null): unknown {

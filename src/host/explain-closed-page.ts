@@ -1,37 +1,24 @@
+import { say } from '../wording/say.ts';
 import type { PageWords } from './messages.ts';
-
-const STORE =
-  'Browsers let no extension into their own store. Open the story in another tab, or paste its text at the desk.';
-const BROWSER_PAGE = 'This is a page of the browser itself. Open a story on the web, then press the button.';
-const PDF =
-  'This is a PDF, which the browser shows with a viewer of its own. Copy its text and paste it at the desk.';
-const CANVAS =
-  'This page draws its letters as a picture, as some editors do. Copy the text and paste it at the desk.';
-const PICTURE = 'This page is mostly a picture, and text in a picture cannot be read. Type it at the desk.';
-const FILE =
-  'This page is a file on your computer. Open the file at the desk, or allow “access to file URLs” for Wordreach in the browser’s extension settings.';
-const READER =
-  'Firefox lets no extension into its reader view. Leave the reader view, then press the button.';
-const ERROR_PAGE = 'This page did not load. Load it again, then press the button.';
 
 /** Why a page cannot be shaded, with what to do, by its address; null for an ordinary or an unknown one. */
 export function explainClosedPage(url: string | undefined): string | null {
   if (!url) return null;
   const { protocol, host } = new URL(url);
   if (/^(chromewebstore\.google\.com|addons\.mozilla\.org|microsoftedge\.microsoft\.com)$/.test(host))
-    return STORE;
-  if (isPdf(url)) return PDF;
-  if (protocol === 'file:') return FILE;
-  if (url.startsWith('about:reader')) return READER;
-  return /^https?:$/.test(protocol) ? null : BROWSER_PAGE;
+    return say('host.store');
+  if (isPdf(url)) return say('host.pdf');
+  if (protocol === 'file:') return say('host.localFile');
+  if (url.startsWith('about:reader')) return say('host.readerView');
+  return /^https?:$/.test(protocol) ? null : say('host.browserPage');
 }
 
 /** What to say of a text without words. */
 export function explainEmptyText({ url, scope, drawn }: Pick<PageWords, 'url' | 'scope' | 'drawn'>): string {
-  if (scope === 'selection') return 'There are no words in what is selected. Select some text of the page.';
-  if (drawn === 'pdf' || isPdf(url)) return PDF;
-  if (drawn === 'canvas') return CANVAS;
-  return drawn === 'picture' ? PICTURE : 'There are no words to read on this page.';
+  if (scope === 'selection') return say('host.emptySelection');
+  if (drawn === 'pdf' || isPdf(url)) return say('host.pdf');
+  if (drawn === 'canvas') return say('host.canvas');
+  return drawn === 'picture' ? say('host.picture') : say('host.noWords');
 }
 
 /**
@@ -40,10 +27,12 @@ export function explainEmptyText({ url, scope, drawn }: Pick<PageWords, 'url' | 
  */
 export function explainRefusal(error: unknown): string | null {
   const message = error instanceof Error ? error.message : String(error);
-  if (/extensions gallery/.test(message)) return STORE;
-  if (/error page/.test(message)) return ERROR_PAGE;
-  if (/\bfile:/.test(message)) return FILE;
-  return /\b(chrome|edge|about|devtools)[\w-]*:|chrome-extension/.test(message) ? BROWSER_PAGE : null;
+  if (/extensions gallery/.test(message)) return say('host.store');
+  if (/error page/.test(message)) return say('host.errorPage');
+  if (/\bfile:/.test(message)) return say('host.localFile');
+  return /\b(chrome|edge|about|devtools)[\w-]*:|chrome-extension/.test(message)
+    ? say('host.browserPage')
+    : null;
 }
 
 function isPdf(url: string): boolean {

@@ -24,6 +24,8 @@ export interface PageWords {
   readonly drawn: 'pdf' | 'canvas' | 'picture' | null;
   /** Whether a part rewrites itself without end and is not followed. */
   readonly restless: boolean;
+  /** The language its text is said to be in (`en-GB`); empty where the page does not say. */
+  readonly language: string;
   /** Whether the page keeps taking the marks away, so that they are no longer put back. */
   readonly takenAway: boolean;
 }

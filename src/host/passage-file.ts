@@ -1,3 +1,4 @@
+import { say } from '../wording/say.ts';
 import type { Passage, PassageSource, PassageVersion, StoryWord } from './passages-store.ts';
 
 /** What makes a file one of ours, and which version of it this is. */
@@ -24,15 +25,14 @@ export function readPassages(text: string): Omit<Passage, 'id' | 'rev' | 'saved'
   try {
     file = JSON.parse(text);
   } catch {
-    throw new PassageFileError('This is no file of passages. Choose one that was saved at the desk.');
+    throw new PassageFileError(say('host.noPassages'));
   }
   if (!isObject(file) || !Object.hasOwn(file, KIND) || !Array.isArray(file.passages))
-    throw new PassageFileError('This is no file of passages. Choose one that was saved at the desk.');
-  if (file[KIND] !== VERSION)
-    throw new PassageFileError(
-      'This file is from a later version of Wordreach. Update the extension, then open it again.',
-    );
-  return file.passages.map((passage: unknown, i) => readPassage(passage, `Passage ${i + 1}`));
+    throw new PassageFileError(say('host.noPassages'));
+  if (file[KIND] !== VERSION) throw new PassageFileError(say('host.laterVersion'));
+  return file.passages.map((passage: unknown, i) =>
+    readPassage(passage, say('host.passageOfFile', { number: i + 1 })),
+  );
 }
 
 /** A passage as a file holds it. `where` names it in the `PassageFileError` that is thrown when it is none. */
@@ -64,9 +64,7 @@ function readVersion(value: unknown, where: string): PassageVersion {
 }
 
 function damaged(where: string): PassageFileError {
-  return new PassageFileError(
-    `${where} of this file is damaged, so nothing was taken. Save the file again where it came from.`,
-  );
+  return new PassageFileError(say('host.damagedNothingTaken', { where }));
 }
 
 function isObject(value: unknown): value is Record<string, unknown> {

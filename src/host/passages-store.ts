@@ -1,6 +1,7 @@
 import type { DBSchema } from 'idb';
+import { say } from '../wording/say.ts';
 import { keepOpen } from './keep-open.ts';
-import { type FaultSentences, tellFault } from './tell-fault.ts';
+import { tellFault } from './tell-fault.ts';
 import { createWindowNews } from './window-news.ts';
 
 /** Where a text comes from; the line stays with every copy that leaves the desk. */
@@ -75,7 +76,7 @@ export async function savePassage(passage: Passage): Promise<Saved> {
     const isParted = there !== undefined && there.rev !== passage.rev;
     const kept: Passage = {
       ...passage,
-      ...(isParted && { id: freePassageId(), title: `${passage.title} (other window)` }),
+      ...(isParted && { id: freePassageId(), title: say('host.otherWindow', { title: passage.title }) }),
       rev: passage.rev + 1,
       saved: Date.now(),
     };
@@ -115,11 +116,5 @@ export function watchPassages(onChange: () => void, signal: AbortSignal): void {
 }
 
 function told<T>(work: () => Promise<T>): Promise<T> {
-  return tellFault(FAULTS, work);
+  return tellFault({ full: 'host.passageFull', failed: 'host.passageFailed' }, work);
 }
-
-const FAULTS: FaultSentences = {
-  full: 'This was not kept: the browser’s room is full. Save your passages in a file, then delete those you no longer need.',
-  failed: (why) =>
-    `This was not kept, because the browser could not store it (${why}). Keep this window open, copy your text, and try again.`,
-};

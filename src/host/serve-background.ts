@@ -1,6 +1,7 @@
 import { compileGroup, createJudge, type Judge, markReading, tallyText, vet } from '../analyze/index.ts';
 import type { Group } from '../analyze/types.ts';
 import { reachOf } from '../swap/index.ts';
+import { say } from '../wording/say.ts';
 import { browser, openPanel } from './browser.ts';
 import { changeGroup } from './change-group.ts';
 import { askPage, askWords, setScope } from './client.ts';
@@ -113,7 +114,7 @@ function serveActions(): void {
   void browser.contextMenus.removeAll().then(() =>
     browser.contextMenus.create({
       id: CHECK_SELECTION,
-      title: 'Check the selection for your group',
+      title: say('manifest.checkSelection'),
       contexts: ['selection'],
     }),
   );

@@ -1,5 +1,6 @@
 import { parseGroup, parseSequence } from '../analyze/index.ts';
 import type { Group, Sequence } from '../analyze/types.ts';
+import { say } from '../wording/say.ts';
 
 /** Groups and sequences on their way between two browsers. */
 export interface Shared {
@@ -33,23 +34,20 @@ export function writeShareFile({ groups, sequences }: Shared, { withNames }: { w
  * is checked before anything is given. Throws `ShareError`.
  */
 export function readShareFile(text: string): Shared {
-  if (text.length > LARGEST_FILE) throw new ShareError(TOO_LARGE);
+  if (text.length > LARGEST_FILE) throw new ShareError(say('host.tooLarge'));
   const value = parseJson(text);
-  if (typeof value !== 'object' || value === null || Array.isArray(value)) throw new ShareError(OTHER_FILE);
+  if (typeof value !== 'object' || value === null || Array.isArray(value))
+    throw new ShareError(say('host.otherFile'));
   if (Object.hasOwn(value, 'steps')) return { sequences: [readItem('', value, parseSequence)], groups: [] };
   if (Object.hasOwn(value, 'name')) return { sequences: [], groups: [readItem('', value, parseGroup)] };
   const { wordreach, groups = [], sequences = [] } = value as Record<string, unknown>;
-  if (typeof wordreach !== 'number') throw new ShareError(OTHER_FILE);
+  if (typeof wordreach !== 'number') throw new ShareError(say('host.otherFile'));
   if (wordreach > VERSION) {
-    throw new ShareError(
-      'This file was written by a newer Wordreach. Update the extension, then open it again.',
-    );
+    throw new ShareError(say('host.newerWordreach'));
   }
   const stray = Object.keys(value).find((key) => !KEYS.includes(key));
   if (stray !== undefined) {
-    throw new ShareError(
-      `The file has a part Wordreach does not know (“${stray.slice(0, 40)}”). Save it anew where it was made.`,
-    );
+    throw new ShareError(say('host.unknownPart', { part: stray.slice(0, 40) }));
   }
   const shared = {
     sequences: readList('sequences', sequences, parseSequence),
@@ -57,29 +55,22 @@ export function readShareFile(text: string): Shared {
   };
   refuseRepeats(shared.sequences);
   if (shared.sequences.length + shared.groups.length === 0) {
-    throw new ShareError('There is no group and no sequence in this file.');
+    throw new ShareError(say('host.nothingInFile'));
   }
   return shared;
 }
-
-/** The sentence for a file that is not even read. */
-export const TOO_LARGE =
-  'This file is larger than 1 MB, which no Wordreach file is. Choose the file that was saved from this page.';
-const OTHER_FILE = 'This is not a Wordreach file. Choose one that was saved from this page.';
 
 function parseJson(text: string): unknown {
   try {
     return JSON.parse(text.replace(/^\ufeff/, ''));
   } catch {
-    throw new ShareError(
-      'This file is no JSON, or it was cut off. Choose a file that was saved from this page, or save it anew.',
-    );
+    throw new ShareError(say('host.noJson'));
   }
 }
 
-function readList<T>(name: string, value: unknown, read: (item: unknown) => T): readonly T[] {
+function readList<T>(name: 'groups' | 'sequences', value: unknown, read: (item: unknown) => T): readonly T[] {
   if (!Array.isArray(value))
-    throw new ShareError(`The ${name} in this file are not a list. Save it anew where it was made.`);
+    throw new ShareError(name === 'groups' ? say('host.groupsNoList') : say('host.sequencesNoList'));
   return value.map((item: unknown, i) => readItem(`${name}[${i}]`, item, read));
 }
 
@@ -88,7 +79,7 @@ function readItem<T>(path: string, item: unknown, read: (item: unknown) => T): T
     return read(item);
   } catch (error) {
     const why = error instanceof Error ? error.message : String(error);
-    throw new ShareError(`The file cannot be used: ${path && `${path}, `}${why}`);
+    throw new ShareError(say('host.fileUnusable', { why: `${path && `${path}, `}${why}` }));
   }
 }
 
@@ -96,8 +87,6 @@ function refuseRepeats(sequences: readonly Sequence[]): void {
   const ids = sequences.map(({ id }) => id);
   const repeated = ids.find((id, i) => ids.indexOf(id) !== i);
   if (repeated !== undefined) {
-    throw new ShareError(
-      `Two sequences in this file have the id “${repeated.slice(0, 40)}”. Give one of them another id, then open it again.`,
-    );
+    throw new ShareError(say('host.repeatedId', { id: repeated.slice(0, 40) }));
   }
 }

@@ -1,12 +1,11 @@
 import type { WordKey } from '../analyze/types.ts';
+import { say } from '../wording/say.ts';
 import { readFileLines } from './read-file-lines.ts';
 import type { WholeShelfText } from './shelf-store.ts';
 
 /** What makes a file one of ours, and which version of it this is. */
 const KIND = 'wordreach-shelf';
 const VERSION = 1;
-
-const OTHER_FILE = 'This is no file of a shelf. Choose one that was saved from this page.';
 
 /** Why a file of a shelf cannot be taken, in a sentence with the next step. */
 export class ShelfFileError extends Error {}
@@ -35,7 +34,7 @@ export async function* readShelfFile(file: Blob): AsyncGenerator<WholeShelfText>
   let expected: number | null = null;
   let found = 0;
   for await (const line of readFileLines(file)) {
-    if (line === null) throw new ShelfFileError(OTHER_FILE);
+    if (line === null) throw new ShelfFileError(say('host.noShelf'));
     if (expected === null) {
       expected = readHead(line);
       continue;
@@ -45,25 +44,19 @@ export async function* readShelfFile(file: Blob): AsyncGenerator<WholeShelfText>
     found++;
     if (!text)
       throw new ShelfFileError(
-        `Text ${found} of this file is damaged, so nothing was taken. Save the file again where it came from.`,
+        say('host.damagedNothingTaken', { where: say('host.textOfFile', { number: found }) }),
       );
     yield text;
   }
-  if (expected === null) throw new ShelfFileError(OTHER_FILE);
-  if (found !== expected)
-    throw new ShelfFileError(
-      `This file should have ${expected} texts but has ${found}: it was cut off. Save it again where it came from.`,
-    );
+  if (expected === null) throw new ShelfFileError(say('host.noShelf'));
+  if (found !== expected) throw new ShelfFileError(say('host.shelfCutOff', { expected, found }));
 }
 
 function readHead(line: string): number {
   const head = parse(line);
-  if (!isObject(head) || !Object.hasOwn(head, KIND)) throw new ShelfFileError(OTHER_FILE);
-  if (head[KIND] !== VERSION)
-    throw new ShelfFileError(
-      'This file is from a later version of Wordreach. Update the extension, then open it again.',
-    );
-  if (!isCount(head.texts)) throw new ShelfFileError(OTHER_FILE);
+  if (!isObject(head) || !Object.hasOwn(head, KIND)) throw new ShelfFileError(say('host.noShelf'));
+  if (head[KIND] !== VERSION) throw new ShelfFileError(say('host.laterVersion'));
+  if (!isCount(head.texts)) throw new ShelfFileError(say('host.noShelf'));
   return head.texts;
 }
 

@@ -1,7 +1,7 @@
 import type { DBSchema } from 'idb';
 import type { WordKey } from '../analyze/types.ts';
 import { keepOpen } from './keep-open.ts';
-import { type FaultSentences, tellFault } from './tell-fault.ts';
+import { tellFault } from './tell-fault.ts';
 import { createWindowNews } from './window-news.ts';
 
 /** A vetted text: where it comes from and which words it has, but not the text itself. */
@@ -186,11 +186,5 @@ function withText({ isKept: _, ...rest }: ShelfText, text: string | undefined): 
 }
 
 function told<T>(work: () => Promise<T>): Promise<T> {
-  return tellFault(FAULTS, work);
+  return tellFault({ full: 'host.shelfFull', failed: 'host.shelfFailed' }, work);
 }
-
-const FAULTS: FaultSentences = {
-  full: 'The shelf could not keep this: the browser’s room is full. Save the shelf in a file, then delete texts you no longer need.',
-  failed: (why) =>
-    `The shelf could not be reached, because the browser could not read or store it (${why}). What was there before is unchanged; please try again.`,
-};

@@ -1,3 +1,4 @@
+import { say } from '../wording/say.ts';
 import { browser } from './browser.ts';
 
 /** Why something could not be kept, in a sentence with the next step. */
@@ -19,7 +20,5 @@ export async function storeItems(items: Readonly<Record<string, unknown>>): Prom
 
 function explain(error: unknown): string {
   const why = error instanceof Error ? error.message : String(error);
-  return /quota/i.test(why)
-    ? 'This was not kept: the browser’s room for Wordreach is full. Save your groups in a file, then delete sequences you no longer use.'
-    : `This was not kept, because the browser could not store it (${why}). What was there before is unchanged; please try again.`;
+  return /quota/i.test(why) ? say('host.storageFull') : say('host.storageFailed', { why });
 }

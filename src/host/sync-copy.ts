@@ -1,5 +1,6 @@
 import { parseGroup, parseSequence } from '../analyze/index.ts';
 import type { Group } from '../analyze/types.ts';
+import { say } from '../wording/say.ts';
 import { browser } from './browser.ts';
 import { changeGroups, freeGroupId, freeGroupName, type Groups } from './groups-store.ts';
 import { packText, unpackText } from './pack-text.ts';
@@ -119,7 +120,7 @@ async function putHere({ toHere, beside }: Reconciled): Promise<void> {
       let all = { ...own };
       for (const [id, item] of sequences) all = withItem(all, id, item);
       for (const sequence of ownSequences) {
-        const name = `${sequence.name} (this browser)`;
+        const name = say('host.thisBrowser', { name: sequence.name });
         const id = freeSequenceId(name, { ...known, own: all });
         all = { ...all, [id]: { ...sequence, id, name } };
       }
@@ -138,7 +139,7 @@ async function putHere({ toHere, beside }: Reconciled): Promise<void> {
     }
     for (const [id, item] of ownGroups) {
       const group = withNames(id, item);
-      const name = freeGroupName(`${group.name} (this browser)`, all);
+      const name = freeGroupName(say('host.thisBrowser', { name: group.name }), all);
       all = { ...all, groups: { ...all.groups, [freeGroupId(all)]: { ...group, name } } };
     }
     return all;

@@ -7,6 +7,7 @@ import '../ui/page.css';
 import '../ui/wide-page.css';
 import { readAddress } from './lesson-address.ts';
 import './lesson.css';
+import { say } from '../wording/say.ts';
 import { LessonView } from './lesson-view.tsx';
 import { loadTools, useStored } from './use-lesson.ts';
 
@@ -24,7 +25,7 @@ export function LessonPage() {
   const found = stored?.passages.find(({ id }) => id === passage) ?? null;
   return (
     <div class="page lesson">
-      <Masthead title="Lesson" />
+      <Masthead title={say('ui.lessonPage')} page="lesson" />
       <main tabIndex={-1}>
         {tools === 'failed' ? (
           <p class="note" role="alert">

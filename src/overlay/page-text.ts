@@ -65,6 +65,12 @@ export class PageText {
     return { words: this.words.present().map(({ key, count }) => [key, count]), skipped: this.#skipped };
   }
 
+  /** The language its first words are said to be in; empty where nothing is said of it. */
+  language(): string {
+    const [first] = this.#byNode.keys();
+    return first?.parentElement?.closest<HTMLElement>('[lang]')?.lang ?? '';
+  }
+
   /** Every place of a word, in any case, in page order. */
   places(key: WordKey): WordPlace[] {
     const wanted = shown(key);

@@ -50,6 +50,8 @@ export interface OverlayWords {
   readonly restless: boolean;
   /** Whether the page keeps taking the marks away, so that they are no longer put back. */
   readonly takenAway: boolean;
+  /** The language the text is said to be in (`en-GB`); empty where the page does not say. */
+  readonly language: string;
 }
 
 /** Shading of one document. */
@@ -190,6 +192,7 @@ export function startOverlay(doc: Document, options: OverlayOptions): Overlay {
       drawn: findDrawnText(doc),
       restless,
       takenAway,
+      language: text.language(),
     }),
     setScope: (kind) => {
       const chosen = chooseScope(doc, kind, loadFindArticle);

@@ -2,7 +2,7 @@ import { useState } from 'preact/hooks';
 import { setScope } from '../host/client.ts';
 import type { PageWords, Scope } from '../host/messages.ts';
 import './scope-choice.css';
-import { say, sayWith, type TextId } from '../wording/say.ts';
+import { say, sayWith, spokenLanguage, type TextId } from '../wording/say.ts';
 
 const SCOPES = [
   ['story', 'panel.mainStory'],
@@ -17,7 +17,7 @@ export function ScopeChoice({ tab, page }: { tab: number; page: PageWords }) {
     const reached = await setScope(tab, scope);
     setNoStory(scope === 'story' && reached !== 'story');
   };
-  const { foreign, restless, takenAway } = page;
+  const { foreign, restless, takenAway, language } = page;
   return (
     <div class="scope-part">
       <fieldset class="scope">
@@ -37,6 +37,9 @@ export function ScopeChoice({ tab, page }: { tab: number; page: PageWords }) {
       </fieldset>
       <div role="status" class="scope-notes">
         {noStory && page.scope === 'page' && <p class="quiet">{say('panel.noStory')}</p>}
+        {language !== '' && !/^en\b/i.test(language) && (
+          <p class="quiet">{say('panel.otherLanguage', { language: nameLanguage(language) })}</p>
+        )}
         {takenAway && <p class="quiet">{say('panel.takenAway')}</p>}
         {restless && <p class="quiet">{say('panel.restless')}</p>}
       </div>
@@ -56,4 +59,13 @@ export function ScopeChoice({ tab, page }: { tab: number; page: PageWords }) {
       )}
     </div>
   );
+}
+
+/** A language as the reader calls it; its code where that is none a browser knows. */
+function nameLanguage(code: string): string {
+  try {
+    return new Intl.DisplayNames(spokenLanguage(), { type: 'language' }).of(code) ?? code;
+  } catch {
+    return code;
+  }
 }

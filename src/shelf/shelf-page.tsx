@@ -12,6 +12,7 @@ import { useWatched } from '../ui/use-watched.ts';
 import '../ui/page.css';
 import '../ui/wide-page.css';
 import './shelf.css';
+import { say } from '../wording/say.ts';
 import { AddView } from './add-view.tsx';
 import { FileView } from './file-view.tsx';
 import { findNews } from './find-news.ts';
@@ -36,7 +37,7 @@ export function ShelfPage() {
   const isReady = shelf.kind === 'ready' && groups && sequences && mark !== null;
   return (
     <div class="page shelf">
-      <Masthead title="Shelf" />
+      <Masthead title={say('ui.shelfPage')} page="shelf" />
       <Contents route={route} intake={intake} />
       <main tabIndex={-1}>
         {isReady ? (

@@ -1,23 +1,24 @@
 import './masthead.css';
+import { say } from '../wording/say.ts';
 
 /** The wide pages of the extension, in the order of the work. */
 const PAGES = [
-  { name: 'Groups', address: '/groups.html' },
-  { name: 'Shelf', address: '/shelf.html' },
-  { name: 'Desk', address: '/desk.html' },
-  { name: 'Lesson', address: '/lesson.html' },
+  { page: 'groups', name: 'ui.groupsPage', address: '/groups.html' },
+  { page: 'shelf', name: 'ui.shelfPage', address: '/shelf.html' },
+  { page: 'desk', name: 'ui.deskPage', address: '/desk.html' },
+  { page: 'lesson', name: 'ui.lessonPage', address: '/lesson.html' },
 ] as const;
 
-/** The head of a wide page: its name, and the way to the others. */
-export function Masthead({ title }: { title: string }) {
+/** The head of a wide page: its name, and the way to the others, among which it may be. */
+export function Masthead({ title, page }: { title: string; page?: (typeof PAGES)[number]['page'] }) {
   return (
     <header class="masthead">
       <div class="masthead-line">
         <p class="brand">Wordreach</p>
-        <nav class="masthead-pages" aria-label="Pages of Wordreach">
-          {PAGES.map(({ name, address }) => (
-            <a key={name} class="plain" href={address} aria-current={name === title ? 'page' : undefined}>
-              {name}
+        <nav class="masthead-pages" aria-label={say('ui.pages')}>
+          {PAGES.map(({ page: other, name, address }) => (
+            <a key={other} class="plain" href={address} aria-current={other === page ? 'page' : undefined}>
+              {say(name)}
             </a>
           ))}
         </nav>

@@ -6,4 +6,11 @@ import { patternNames } from './names.ts';
  * All patterns, in the order their bits have in a requirement set. Edited by hand in catalogue.json; their names stand
  * apart in names.json, because pages that only name patterns need no more. A test holds the two together.
  */
-export const catalogue: readonly Pattern[] = rows.map((row, i) => ({ ...patternNames[i]!, ...row }));
+export const catalogue: readonly Pattern[] = rows.map((row, i) => {
+  const name = patternNames[i];
+  if (name?.id !== row.id)
+    throw new Error(
+      `names.json has ${name?.id ?? 'nothing'} where catalogue.json has ${row.id}: give both the same rows.`,
+    );
+  return { ...name, ...row };
+});

@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs';
+import { readSourceRows } from '../read-source-rows.ts';
 
 type Pronunciations = Map<string, readonly (readonly string[])[]>;
 
@@ -8,15 +8,12 @@ type Pronunciations = Map<string, readonly (readonly string[])[]>;
  * put together when they are met.
  */
 export function addBritish(pronunciations: Pronunciations): void {
-  const [, ...lines] = readFileSync(new URL('../source/british-spellings.tsv', import.meta.url), 'utf8')
-    .trimEnd()
-    .split('\n');
-  const pairs = lines.map((line) => line.split('\t') as [string, string]);
+  const pairs = readSourceRows('british-spellings.tsv').map(([british, american]) => [british!, american!]);
   for (const american of [...pronunciations.keys()]) {
     if (/[a-z]{3}ize$/.test(american)) pairs.push([`${american.slice(0, -2)}se`, american]);
   }
   for (const [british, american] of pairs) {
-    const phones = pronunciations.get(american);
-    if (phones && !pronunciations.has(british)) pronunciations.set(british, phones);
+    const phones = pronunciations.get(american!);
+    if (phones && !pronunciations.has(british!)) pronunciations.set(british!, phones);
   }
 }

@@ -17,6 +17,13 @@ export function buildLexicon(onStep: (step: string) => void, keep?: (word: strin
   const sources = gatherSources(onStep, keep);
   onStep('aligning words');
   const records = makeRecords(sources);
+  const lost = [...sources.handMade.pronunciations.keys()].filter(
+    (word) => sources.pronunciations.has(word) && !records.has(word),
+  );
+  if (lost.length > 0)
+    throw new Error(
+      `src/data/source/pronunciations.tsv: these letters cannot stand for these sounds: ${lost.join(', ')}. Correct the sounds, or give the units in units.tsv too.`,
+    );
   return {
     bytes: writeTable(records, sources.usageOf),
     records,

@@ -1,6 +1,6 @@
-import { existsSync, readFileSync } from 'node:fs';
 import { readSpelling } from '../../analyze/lexicon/read-spelling.ts';
 import type { Spelling } from '../../analyze/lexicon/word-record.ts';
+import { readSourceRows } from '../read-source-rows.ts';
 
 /** Corrections by hand, each with its reason in the file. */
 export interface HandMade {
@@ -12,28 +12,32 @@ export interface HandMade {
   readonly homographs: ReadonlyMap<string, readonly (readonly string[])[]>;
 }
 
-/** Reads pronunciations.tsv, units.tsv and homographs.tsv of src/data/source. */
+/** The phones of CMUdict; a vowel has its stress behind it, 0 for none. */
+const PHONE =
+  /^(?:(?:AA|AE|AH|AO|AW|AY|EH|ER|EY|IH|IY|OW|OY|UH|UW)[012]|B|CH|D|DH|F|G|HH|JH|K|L|M|N|NG|P|R|S|SH|T|TH|V|W|Y|Z|ZH)$/;
+
+/** Reads pronunciations.tsv, units.tsv and homographs.tsv of src/data/source; throws at a phone that CMUdict does not have. */
 export function readHandMade(): HandMade {
   return {
-    pronunciations: new Map(
-      rows('pronunciations.tsv').map(([word, phones]) => [
-        word!,
-        phones!.split(' / ').map((one) => one.split(' ')),
-      ]),
+    pronunciations: readPhones('pronunciations.tsv'),
+    units: new Map(
+      readSourceRows('units.tsv').map(([word, units]) => [word!, units!.split(' ').map(readSpelling)]),
     ),
-    units: new Map(rows('units.tsv').map(([word, units]) => [word!, units!.split(' ').map(readSpelling)])),
-    homographs: new Map(
-      rows('homographs.tsv').map(([word, phones]) => [
-        word!,
-        phones!.split(' / ').map((one) => one.split(' ')),
-      ]),
-    ),
+    homographs: readPhones('homographs.tsv'),
   };
 }
 
-function rows(file: string): string[][] {
-  const path = new URL(`../source/${file}`, import.meta.url);
-  if (!existsSync(path)) return [];
-  const [, ...lines] = readFileSync(path, 'utf8').trimEnd().split('\n');
-  return lines.map((line) => line.split('\t'));
+function readPhones(file: string): Map<string, string[][]> {
+  const listed = readSourceRows(file).map(([word, phones]): [string, string[][]] => [
+    word!,
+    phones!.split(' / ').map((one) => one.split(' ')),
+  ]);
+  for (const [word, variants] of listed) {
+    const wrong = variants.flat().find((phone) => !PHONE.test(phone));
+    if (wrong !== undefined)
+      throw new Error(
+        `src/data/source/${file}, ${word}: "${wrong}" is no phone of CMUdict; a vowel has its stress behind it, as in AE1 B IY0`,
+      );
+  }
+  return new Map(listed);
 }
