@@ -8,12 +8,15 @@ type Pronunciations = Map<string, readonly (readonly string[])[]>;
  * put together when they are met.
  */
 export function addBritish(pronunciations: Pronunciations): void {
-  const pairs = readSourceRows('british-spellings.tsv').map(([british, american]) => [british!, american!]);
+  const pairs = readSourceRows('british-spellings.tsv').map(([british, american]): [string, string] => [
+    british!,
+    american!,
+  ]);
   for (const american of [...pronunciations.keys()]) {
     if (/[a-z]{3}ize$/.test(american)) pairs.push([`${american.slice(0, -2)}se`, american]);
   }
   for (const [british, american] of pairs) {
-    const phones = pronunciations.get(american!);
-    if (phones && !pronunciations.has(british!)) pronunciations.set(british!, phones);
+    const phones = pronunciations.get(american);
+    if (phones && !pronunciations.has(british)) pronunciations.set(british, phones);
   }
 }
