@@ -141,7 +141,10 @@ describe.each(sequences)('$file', ({ file, sequence }) => {
     const taught = new Set(steps.flatMap((step) => step.teaches));
     const untaught = catalogue.map(({ id }) => id).filter((id) => !taught.has(id));
     const meant = [...Object.values(leftOut).flat(), ...document.later];
-    expect(untaught.toSorted()).toEqual(meant.filter((id) => !document.sooner.includes(id)).toSorted());
+    expect(
+      untaught.toSorted(),
+      'give a step of the sequence the pattern in `teaches`, or name it in `leftOut` or `later` of this test',
+    ).toEqual(meant.filter((id) => !document.sooner.includes(id)).toSorted());
   });
 
   test('takes its by-sight words from Dolch, or from the document it follows, each once', () => {

@@ -1,13 +1,13 @@
-import { readdirSync, readFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { type BrowserContext, chromium } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
 import { findChromium } from '../../src/cli/find-chromium.ts';
 import { openOverlayPage } from './overlay-page.ts';
 
 /**
- * Kinds of pages, all of them our own writing. `name.expected.txt` holds the words of `name.html` in page order, as
- * they are asked for; for a page with a `change` of its own, those after it behind a line that says so. What is seen
- * was settled by looking at the pages.
+ * Kinds of pages, all of them our own writing. `name.expected.txt` holds the words of `name.html` in page order, as they are asked for
+ * (small letters, but for names); a line with `# ` is a remark. For a page with a function `change` of its own, the words after it
+ * stand behind a line `after the change`. What is seen was settled by looking at the pages.
  */
 const FOLDER = new URL('../pages/kinds/', import.meta.url);
 const kinds = readdirSync(FOLDER).flatMap((file) => /^(.*)\.html$/.exec(file)?.[1] ?? []);
@@ -30,7 +30,12 @@ test('there are at least thirty kinds', () => {
 describe('words of a page', () => {
   test.each(kinds)('%s', async (kind) => {
     const html = readFileSync(new URL(`${kind}.html`, FOLDER), 'utf8');
-    const expected = readFileSync(new URL(`${kind}.expected.txt`, FOLDER), 'utf8');
+    const words = new URL(`${kind}.expected.txt`, FOLDER);
+    expect(
+      existsSync(words),
+      `write the words a reader sees into tests/pages/kinds/${kind}.expected.txt`,
+    ).toBe(true);
+    const expected = readFileSync(words, 'utf8');
     const [first, later] = expected.split('after the change\n').map(wordsOf);
 
     const clean = await context.newPage();
