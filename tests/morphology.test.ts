@@ -92,6 +92,9 @@ describe('corrections', () => {
   test.each([
     ['morphology-deny.tsv', 2],
     ['morphology-allow.tsv', 6],
+    ['pronunciations.tsv', 3],
+    ['units.tsv', 3],
+    ['homographs.tsv', 3],
   ])('%s is sorted, without doubles, a reason in every row', (file, columns) => {
     const rows = rowsOf(file);
     const listed = rows.map(([word]) => word!);
