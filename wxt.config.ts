@@ -1,7 +1,6 @@
 import { defineConfig } from 'wxt';
 import { settleZip } from './src/cli/settle-zip.ts';
-import { english } from './src/wording/en.ts';
-import { spanish } from './src/wording/es.ts';
+import { languages } from './src/wording/languages.ts';
 import { listMessages } from './src/wording/list-messages.ts';
 
 /**
@@ -33,7 +32,7 @@ export default defineConfig({
   },
   hooks: {
     'build:publicAssets': (_wxt, files) => {
-      for (const [language, texts] of Object.entries({ en: english, es: spanish })) {
+      for (const [language, texts] of Object.entries(languages)) {
         const contents = JSON.stringify(listMessages(language, texts));
         files.push({ relativeDest: `_locales/${language}/messages.json`, contents });
       }

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { english } from '../src/wording/en.ts';
-import { spanish } from '../src/wording/es.ts';
+import { languages } from '../src/wording/languages.ts';
 import { listMessages } from '../src/wording/list-messages.ts';
 import type { Text } from '../src/wording/translation.ts';
 
@@ -8,8 +8,12 @@ type Parts = Readonly<Record<string, Readonly<Record<string, Text>>>>;
 
 const all = flatten(english);
 
-describe('the interface in Spanish', () => {
-  const other = flatten(spanish);
+const { en, ...others } = languages;
+
+test('the first language is English', () => expect(en).toBe(english));
+
+describe.each(Object.entries(others))('the interface in %s', (_language, texts) => {
+  const other = flatten(texts);
 
   test('has every text, and none besides', () => {
     expect([...other.keys()].sort()).toEqual([...all.keys()].sort());
@@ -43,7 +47,7 @@ describe('the interface in Spanish', () => {
 });
 
 test('no text has a dollar: browsers take it for a hole of their own', () => {
-  const all = [english, spanish].flatMap((parts) => Object.values(listMessages('en', parts)));
+  const all = Object.values(languages).flatMap((parts) => Object.values(listMessages('en', parts)));
   expect(all.filter(({ message }) => message.includes('$'))).toEqual([]);
 });
 
