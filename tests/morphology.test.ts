@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
+import { readHandMade } from '../src/data/lexicon/read-hand-made.ts';
 import type { Derivation } from '../src/data/morphology/derivation.ts';
 import { findDerivations } from '../src/data/morphology/find-derivations.ts';
 import { readCorrections } from '../src/data/morphology/read-corrections.ts';
@@ -103,6 +104,15 @@ describe('corrections', () => {
       expect(row.length, row.join(' ')).toBe(columns);
       expect(row.at(-1), row.join(' ')).not.toBe('');
     }
+  });
+
+  test('every word denied has a pronunciation: others are put together where they are met', () => {
+    const { pronunciations, homographs } = readHandMade();
+    const said = new Set([...readCmudict().keys(), ...pronunciations.keys(), ...homographs.keys()]);
+    expect(
+      [...readCorrections().deny].filter((word) => !said.has(word)),
+      'give it one in pronunciations.tsv too',
+    ).toEqual([]);
   });
 
   test('no word is both denied and allowed', () => {
