@@ -65,6 +65,15 @@ test('every folder of src has its place in the order', () => {
   ).toEqual([]);
 });
 
+test('DEVELOPERS.md says the same', () => {
+  const rows = [...read('DEVELOPERS.md').matchAll(/^\| `src\/([\w-]+)` \| .* \| (.*) \|$/gm)];
+  const told = rows.map(([, folder, may]) => [folder!, may === 'nothing' ? [] : may!.split(', ').sort()]);
+  const held = Object.entries(mayImport).map(([folder, may]) => [folder, [...may].sort()]);
+  expect(Object.fromEntries(told), 'its table of folders says what each may import').toEqual(
+    Object.fromEntries(held),
+  );
+});
+
 /** Packages the engine may use: pure functions of a word, without data of their own to load. */
 const enginePackages = ['syllable'];
 
