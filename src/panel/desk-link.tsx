@@ -4,7 +4,7 @@ import { say } from '../wording/say.ts';
 export function DeskLink({ tab }: { tab?: number }) {
   return (
     <a
-      class="plain"
+      class="tool"
       href={tab === undefined ? '/desk.html' : `/desk.html#take/${tab}`}
       target="_blank"
       rel="noopener"
