@@ -6,6 +6,7 @@ import { findSequence, type Sequences } from '../host/sequences-store.ts';
 import { climbWithStoryWords } from '../passage/with-story-words.ts';
 import { ClimbChart } from '../ui/climb-chart.tsx';
 import type { ClimbLine } from '../ui/climb-line.ts';
+import { say } from '../wording/say.ts';
 import type { ReportText } from './report-text.ts';
 
 interface ClimbPartProps {
@@ -40,10 +41,10 @@ export function ClimbPart({ text, engine, groups, sequences, groupId }: ClimbPar
   const others = Object.entries(groups).filter(([id]) => id !== groupId);
   return (
     <section class="report-part" aria-labelledby="climb-title">
-      <h2 id="climb-title">Climb</h2>
+      <h2 id="climb-title">{say('report.climb')}</h2>
       {others.length > 0 && (
         <fieldset class="report-ticks" data-screen>
-          <legend class="quiet">Beside {groups[groupId]?.name}</legend>
+          <legend class="quiet">{say('report.beside', { group: groups[groupId]?.name ?? '' })}</legend>
           {others.map(([id, { name }]) => (
             <label key={id} class="tick">
               <input
@@ -59,7 +60,7 @@ export function ClimbPart({ text, engine, groups, sequences, groupId }: ClimbPar
         </fieldset>
       )}
       {flat.map((id) => (
-        <p key={id}>{groups[id]!.name} follow no sequence, so there are no steps to climb.</p>
+        <p key={id}>{say('report.noClimb', { group: groups[id]!.name })}</p>
       ))}
       {lines.length > 0 && <ClimbChart lines={lines} />}
     </section>

@@ -10,6 +10,7 @@ import { useWatched } from '../ui/use-watched.ts';
 import '../ui/page.css';
 import '../ui/wide-page.css';
 import './report.css';
+import { say } from '../wording/say.ts';
 import type { ReportText } from './report-text.ts';
 import { ReportView } from './report-view.tsx';
 import { useReportText } from './use-report-text.ts';
@@ -26,21 +27,22 @@ export function ReportPage() {
   const title = text !== null && 'title' in text ? text.title : null;
   // What the browser calls the paper or the PDF too.
   useEffect(() => {
-    if (title !== null) document.title = `${title} · Wordreach report`;
+    if (title !== null) document.title = say('report.documentTitle', { title });
   }, [title]);
-  const fault = text !== null && 'fault' in text ? text.fault : engine === 'failed' ? NO_TABLE : null;
+  const fault =
+    text !== null && 'fault' in text ? text.fault : engine === 'failed' ? say('report.noTable') : null;
   const isReady = text !== null && !('fault' in text) && engine !== 'failed' && engine && groups && sequences;
   const groupId = isReady ? pickGroup([chosen, text.groupId], groups) : '';
 
   const save = ({ title }: ReportText): void => {
-    const name = `report for ${groups?.groups[groupId]?.name}`;
+    const name = say('report.fileName', { group: groups?.groups[groupId]?.name ?? '' });
     const html = writeReport(article.current!, `${title}: ${name}`);
     saveFile(nameFile(title, name, 'html'), new Blob([html], { type: 'text/html;charset=utf-8' }));
   };
   return (
     <>
       <div class="report-head">
-        <Masthead title="Report" />
+        <Masthead title={say('report.title')} />
       </div>
       <main class="report-page" tabIndex={-1}>
         {isReady ? (
@@ -48,7 +50,7 @@ export function ReportPage() {
             <div class="report-bar">
               <span>
                 <label for="report-group" class="quiet">
-                  For
+                  {say('report.for')}
                 </label>{' '}
                 <select
                   id="report-group"
@@ -64,25 +66,23 @@ export function ReportPage() {
                 </select>
               </span>
               <button type="button" class="action" onClick={() => print()}>
-                Print or save as PDF
+                {say('report.print')}
               </button>
               <button type="button" class="plain" onClick={() => save(text)}>
-                Save as web page
+                {say('report.saveHtml')}
               </button>
             </div>
             <ReportView {...{ text, engine, groups, sequences, groupId, article }} />
           </>
         ) : (
           <p class={fault ? 'note note-wrong' : 'note'} role="status">
-            {fault ?? 'Reading the text…'}
+            {fault ?? say('report.reading')}
           </p>
         )}
       </main>
     </>
   );
 }
-
-const NO_TABLE = 'The word table could not be read. Reload this page.';
 
 /** The first of the wished for groups that is there, else the chosen one. */
 function pickGroup(wished: readonly (string | null)[], { groups, chosen }: Groups): string {

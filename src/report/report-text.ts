@@ -7,6 +7,7 @@ import { countWords } from '../passage/count-words.ts';
 import { cutLine } from '../passage/cut-line.ts';
 import { sourceLine } from '../passage/source-line.ts';
 import { versionFor } from '../passage/versions.ts';
+import { say } from '../wording/say.ts';
 
 /** A text as a report sees it: its words with their counts, and where it comes from. */
 export interface ReportText extends WordCounts {
@@ -35,9 +36,7 @@ export async function loadReportText(address: string): Promise<ReportText> {
   if (kind === 'tab' && /^\d+$/.test(id)) return readTab(Number(id));
   if (kind === 'passage' && id !== '') return readPassage(id, groupId);
   if (kind === 'shelf' && id !== '') return readShelved(id);
-  throw new ReportFault(
-    'Choose a text first: press “Climb and report” in the panel, at the desk, or on the shelf.',
-  );
+  throw new ReportFault(say('report.chooseText'));
 }
 
 async function readTab(tab: number): Promise<ReportText> {
@@ -46,9 +45,7 @@ async function readTab(tab: number): Promise<ReportText> {
   if (kept !== null) return JSON.parse(kept) as ReportText;
   const page = await askWords(tab);
   if (!page) {
-    throw new ReportFault(
-      'The page is no longer shaded. Go back to it, press the Wordreach button, and open the report again.',
-    );
+    throw new ReportFault(say('report.pageGone'));
   }
   const text = asFound(page);
   keep(key, JSON.stringify(text));
@@ -57,7 +54,7 @@ async function readTab(tab: number): Promise<ReportText> {
 
 async function readShelved(id: string): Promise<ReportText> {
   const [text] = await loadTexts([id]);
-  if (!text) throw new ReportFault('This text is no longer on the shelf. Open another one there.');
+  if (!text) throw new ReportFault(say('report.notOnShelf'));
   return asFound(text);
 }
 
@@ -72,7 +69,7 @@ function asFound({
 }: Pick<ShelfText, 'title' | 'url' | 'byline' | 'date' | 'words' | 'skipped'>): ReportText {
   const source = sourceLine({ source: { byline, url, date } });
   return {
-    title: title || (url ?? 'A text without a title'),
+    title: title || (url ?? say('report.untitled')),
     source,
     words,
     skipped,
@@ -84,7 +81,7 @@ function asFound({
 
 async function readPassage(id: string, groupId: string): Promise<ReportText> {
   const passage = await loadPassage(id);
-  if (!passage) throw new ReportFault('This passage is no longer on the desk. Open another one there.');
+  if (!passage) throw new ReportFault(say('report.notOnDesk'));
   const { text, storyWords } = versionFor(passage, groupId);
   const { words, skipped } = countWords(text, cutLine);
   return {

@@ -6,6 +6,8 @@ import { today, withinSequence } from '../host/move-group.ts';
 import { findSequence, type Sequences } from '../host/sequences-store.ts';
 import { judgeWithStoryWords } from '../passage/with-story-words.ts';
 import { Reach } from '../ui/reach.tsx';
+import { sayDay } from '../ui/say-day.ts';
+import { say } from '../wording/say.ts';
 import { ClimbPart } from './climb-part.tsx';
 import { GapList } from './gap-list.tsx';
 import type { ReportText } from './report-text.ts';
@@ -34,34 +36,34 @@ export function ReportView({ text, engine, groups, sequences, groupId, article }
   return (
     <article ref={article} class="report">
       <header class="report-part">
-        <h1>{text.title}</h1>
+        <h1 lang="en">{text.title}</h1>
         {text.source && <p class="quiet report-source">{text.source}</p>}
         <p>
-          For {group.name}
-          {sequence && `, at step ${group.step} of ${sequence.name}`}, on {sayToday()}.{' '}
+          {sequence
+            ? say('report.forAtStep', {
+                group: group.name,
+                step: group.step,
+                sequence: sequence.name,
+                day: sayToday(),
+              })
+            : say('report.forGroup', { group: group.name, day: sayToday() })}{' '}
           {describeText(text, groups)}
         </p>
-        <p class="note">
-          Wordreach estimates what a group can decode from what it has been taught; it does not assess a
-          child. The teacher’s judgement comes first.
-        </p>
+        <p class="note">{say('report.deference')}</p>
       </header>
       <Reach tally={report.tally} />
       <ClimbPart {...{ text, engine, sequences, groupId }} groups={groups.groups} />
       <section class="report-part" aria-labelledby="gaps-title">
-        <h2 id="gaps-title">Missing patterns</h2>
-        <p class="quiet">
-          With the step that teaches each, and how many places of the text become readable if it alone is
-          taught; some open words only together with others.
-        </p>
+        <h2 id="gaps-title">{say('ui.missingPatterns')}</h2>
+        <p class="quiet">{say('report.gapsHint')}</p>
         <GapList gaps={report.gaps} group={judge.group} />
       </section>
       <section class="report-part" aria-labelledby="words-title">
-        <h2 id="words-title">Words</h2>
+        <h2 id="words-title">{say('report.words')}</h2>
         <StandingList words={report.words} />
       </section>
       <section class="report-part" aria-labelledby="settings-title">
-        <h2 id="settings-title">Settings used</h2>
+        <h2 id="settings-title">{say('report.settings')}</h2>
         <SettingsList group={group} sequence={sequence} storyWords={text.storyWords} />
       </section>
     </article>
@@ -70,9 +72,9 @@ export function ReportView({ text, engine, groups, sequences, groupId, article }
 
 function describeText({ groupId, adapted }: ReportText, { groups }: Groups): string {
   if (groupId === null) return '';
-  return adapted ? `The text as adapted for ${groups[groupId]?.name ?? 'a group'}.` : 'The text as found.';
+  return adapted ? say('report.adaptedFor', { group: groups[groupId]?.name ?? '?' }) : say('report.asFound');
 }
 
 function sayToday(): string {
-  return new Intl.DateTimeFormat('en-GB', { dateStyle: 'long', timeZone: 'UTC' }).format(Date.parse(today()));
+  return sayDay(Date.parse(today()), 'long', 'UTC');
 }

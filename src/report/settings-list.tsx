@@ -1,8 +1,9 @@
 import type { ComponentChildren } from 'preact';
 import type { Group, Sequence } from '../analyze/types.ts';
-import { patternLabel } from '../marks/pattern-label.ts';
 import { describeOptions } from '../ui/describe-options.ts';
+import { patternName } from '../ui/pattern-name.ts';
 import { stepTitle } from '../ui/step-title.ts';
+import { say } from '../wording/say.ts';
 
 interface SettingsListProps {
   readonly group: Group;
@@ -15,20 +16,25 @@ export function SettingsList({ group, sequence, storyWords }: SettingsListProps)
   const { step, alsoTaught, notYet, bySight, names, skip = [], options } = group;
   return (
     <dl class="report-settings">
-      <Setting says="Sequence">
+      <Setting says={say('report.sequence')}>
         {sequence
-          ? `${sequence.name}, step ${step} of ${sequence.steps.length}: ${stepTitle(sequence, step)}`
-          : 'None: only what is also taught'}
+          ? say('report.sequenceStep', {
+              sequence: sequence.name,
+              step,
+              steps: sequence.steps.length,
+              title: stepTitle(sequence, step),
+            })
+          : say('report.noSequence')}
       </Setting>
-      <Setting says="Also taught">{alsoTaught.map(patternLabel).join('; ')}</Setting>
-      <Setting says="Not yet taught">{notYet.map(patternLabel).join('; ')}</Setting>
-      <Setting says="Also by sight">{bySight.join(', ')}</Setting>
-      <Setting says="Story words of this text">{storyWords.join(', ')}</Setting>
-      <Setting says="Names of the group">
-        {names.length > 0 && `${names.length}, not told here; they are names wherever they stand`}
+      <Setting says={say('report.alsoTaught')}>{alsoTaught.map(patternName).join('; ')}</Setting>
+      <Setting says={say('report.notYet')}>{notYet.map(patternName).join('; ')}</Setting>
+      <Setting says={say('report.bySight')}>{bySight.join(', ')}</Setting>
+      <Setting says={say('report.storyWords')}>{storyWords.join(', ')}</Setting>
+      <Setting says={say('report.names')}>
+        {names.length > 0 && say('report.namesHidden', { count: names.length })}
       </Setting>
-      <Setting says="Left out">{skip.join(', ')}</Setting>
-      <Setting says="How words are judged">
+      <Setting says={say('report.leftOut')}>{skip.join(', ')}</Setting>
+      <Setting says={say('ui.howJudged')}>
         <ul>
           {describeOptions(options).map((line) => (
             <li key={line}>{line}</li>

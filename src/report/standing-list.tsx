@@ -1,28 +1,29 @@
 import type { Standing, WordEntry } from '../analyze/types.ts';
+import { say, type TextId } from '../wording/say.ts';
 
-const STANDINGS: readonly (readonly [standing: Standing, says: string, isOpen: boolean])[] = [
-  ['beyond', 'Not yet decodable', true],
-  ['unsure', 'Unsure: look at them yourself', true],
-  ['fresh', 'Decodable, and practise this step', true],
-  ['reads', 'Decodable', false],
-  ['by-sight', 'Known by sight', false],
-  ['name', 'Names, not counted', false],
-  ['skipped', 'Left out for this group', false],
-];
+const STANDINGS = [
+  ['beyond', 'report.beyond', true],
+  ['unsure', 'report.unsure', true],
+  ['fresh', 'report.fresh', true],
+  ['reads', 'report.reads', false],
+  ['by-sight', 'report.knownBySight', false],
+  ['name', 'report.namesNotCounted', false],
+  ['skipped', 'report.leftOutForGroup', false],
+] as const satisfies readonly (readonly [standing: Standing, text: TextId, isOpen: boolean])[];
 
 /** Every word of the text by what it is to the group, the frequent first. */
 export function StandingList({ words }: { words: readonly WordEntry[] }) {
   return (
     <>
-      {STANDINGS.map(([standing, says, isOpen]) => {
+      {STANDINGS.map(([standing, text, isOpen]) => {
         const found = words.filter((word) => word.standing === standing);
         if (found.length === 0) return null;
         return (
           <details key={standing} open={isOpen} class="report-standing">
             <summary>
-              <h3>{says}</h3> <span class="quiet">{describeCount(found)}</span>
+              <h3>{say(text)}</h3> <span class="quiet">{describeCount(found)}</span>
             </summary>
-            <p class="report-words">
+            <p class="report-words" lang="en">
               {found.map(({ word, count }, i) => (
                 <>
                   {i > 0 && ', '}
@@ -40,5 +41,5 @@ export function StandingList({ words }: { words: readonly WordEntry[] }) {
 
 function describeCount(words: readonly WordEntry[]): string {
   const places = words.reduce((sum, { count }) => sum + count, 0);
-  return `${words.length} ${words.length === 1 ? 'word' : 'words'}, ${places} ${places === 1 ? 'place' : 'places'}`;
+  return `${say('report.wordCount', { count: words.length })}, ${say('report.placeCount', { count: places })}`;
 }

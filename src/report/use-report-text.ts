@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import { watchPassages } from '../host/passages-store.ts';
 import { StorageFault } from '../host/store-item.ts';
+import { say } from '../wording/say.ts';
 import { loadReportText, ReportFault, type ReportText } from './report-text.ts';
 
 /** The text the address names, or why there is none; null while it is read. A passage follows what is saved of it. */
@@ -27,5 +28,5 @@ export function useReportText(): ReportText | { readonly fault: string } | null 
 function explain(error: unknown): string {
   return error instanceof ReportFault || error instanceof StorageFault
     ? error.message
-    : 'The text could not be read. Go back to it and open the report again.';
+    : say('report.textFailed');
 }

@@ -1,10 +1,13 @@
+import { spokenDirection, spokenLanguage } from '../wording/say.ts';
+
 /**
  * A report as a web page of its own, as it stands on the screen, without what can be pressed on it
  * (`data-screen`) and without scripts; it needs nothing else and tells nobody that it is read.
  */
 export function writeReport(report: Element, title: string): string {
   const page = document.implementation.createHTMLDocument(title);
-  page.documentElement.lang = 'en';
+  page.documentElement.lang = spokenLanguage();
+  page.documentElement.dir = spokenDirection();
   const charset = page.createElement('meta');
   charset.setAttribute('charset', 'utf-8');
   const viewport = page.createElement('meta');

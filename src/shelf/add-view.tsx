@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { Group } from '../analyze/types.ts';
 import { FileDrop } from '../ui/file-drop.tsx';
+import { say } from '../wording/say.ts';
 import { joinTags } from './add-to-shelf.ts';
 import { IntakeProgress } from './intake-progress.tsx';
 import { LookedPart } from './looked-part.tsx';
@@ -32,9 +33,9 @@ export function AddView({ shelf, intake, rank, mark, groups, stepOf }: AddViewPr
   return (
     <div class="sheet">
       <section class="part" aria-labelledby="choices-title">
-        <h2 id="choices-title">Many at once</h2>
+        <h2 id="choices-title">{say('shelf.manyAtOnce')}</h2>
         <fieldset class="shelf-choices">
-          <legend class="quiet">What is read goes</legend>
+          <legend class="quiet">{say('shelf.whatIsRead')}</legend>
           <label class="tick">
             <input
               type="radio"
@@ -42,7 +43,7 @@ export function AddView({ shelf, intake, rank, mark, groups, stepOf }: AddViewPr
               checked={goesTo === 'shelf'}
               onChange={() => setGoesTo('shelf')}
             />{' '}
-            onto the shelf
+            {say('shelf.ontoShelf')}
           </label>
           <label class="tick">
             <input
@@ -51,7 +52,7 @@ export function AddView({ shelf, intake, rank, mark, groups, stepOf }: AddViewPr
               checked={goesTo === 'table'}
               onChange={() => setGoesTo('table')}
             />{' '}
-            only into a table, to look at
+            {say('shelf.intoTable')}
           </label>
         </fieldset>
         <label class="tick">
@@ -60,23 +61,23 @@ export function AddView({ shelf, intake, rank, mark, groups, stepOf }: AddViewPr
             checked={keepsText}
             onChange={(event) => setKeepsText(event.currentTarget.checked)}
           />{' '}
-          keep the text too, not only its words
+          {say('shelf.keepText')}
         </label>
         <label class="picker">
-          <span class="quiet">Tags for all of them, with commas between</span>
+          <span class="quiet">{say('shelf.tagsForAll')}</span>
           <input
             type="text"
             class="field"
             value={tags}
-            placeholder="harbour, week 12"
+            placeholder={say('shelf.tagsShown')}
             onInput={(event) => setTags(event.currentTarget.value)}
           />
         </label>
       </section>
       <section class="part" aria-labelledby="files-title">
-        <h2 id="files-title">Files</h2>
+        <h2 id="files-title">{say('shelf.files')}</h2>
         <FileDrop
-          label="Choose texts, web pages, Word documents, PDF or EPUB, or drop them here"
+          label={say('shelf.filesDrop')}
           labelledBy="files-title"
           describedBy="files-hint"
           accept=".txt,.md,.html,.htm,.docx,.pdf,.epub"
@@ -84,7 +85,7 @@ export function AddView({ shelf, intake, rank, mark, groups, stepOf }: AddViewPr
           onFile={(file) => intake.addFiles([file], choices)}
         />
         <p class="quiet" id="files-hint">
-          Each chapter of a book becomes a text of its own. Files are read here and go nowhere.
+          {say('shelf.filesHint')}
         </p>
       </section>
       <TabsPart onTake={(tabs) => intake.addTabs(tabs, choices)} />

@@ -1,4 +1,5 @@
 import { useEffect, useRef } from 'preact/hooks';
+import { say } from '../wording/say.ts';
 
 interface DeleteQuestionProps {
   readonly says: string;
@@ -14,10 +15,10 @@ export function DeleteQuestion({ says, onDelete, onKeep }: DeleteQuestionProps) 
     <p class="row" role="alert">
       <span>{says}</span>
       <button type="button" class="plain" onClick={onDelete}>
-        Delete
+        {say('shelf.delete')}
       </button>
       <button ref={keep} type="button" class="plain" onClick={onKeep}>
-        Keep
+        {say('shelf.keep')}
       </button>
     </p>
   );

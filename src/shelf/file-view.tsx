@@ -5,6 +5,7 @@ import { deleteTexts } from '../host/shelf-store.ts';
 import { StorageFault } from '../host/store-item.ts';
 import { FileDrop } from '../ui/file-drop.tsx';
 import { saveFile } from '../ui/save-file.ts';
+import { say } from '../wording/say.ts';
 import { DeleteQuestion } from './delete-question.tsx';
 import { isWanted, type Wanted } from './sort-texts.ts';
 import { packShelf, takeShelfFile } from './take-shelf-file.ts';
@@ -27,11 +28,8 @@ export function FileView({ shelf, wanted }: FileViewProps) {
   return (
     <div class="sheet">
       <section class="part" aria-labelledby="save-title">
-        <h2 id="save-title">Save in a file</h2>
-        <p class="quiet">
-          {nameTexts(found.length, isAll)}, with tags and notes, and with the texts that are kept. To keep a
-          copy, or to move to another browser.
-        </p>
+        <h2 id="save-title">{say('shelf.saveTitle')}</h2>
+        <p class="quiet">{say('shelf.saveHint', { texts: nameTexts(found.length, isAll) })}</p>
         <button
           type="button"
           class="action"
@@ -40,7 +38,7 @@ export function FileView({ shelf, wanted }: FileViewProps) {
             saveFile(`wordreach-shelf-${today()}.jsonl`, await packShelf(isAll ? null : ids, signal))
           }
         >
-          Save the file
+          {say('shelf.saveFile')}
         </button>
       </section>
       <OpenFile signal={signal} />
@@ -52,24 +50,24 @@ export function FileView({ shelf, wanted }: FileViewProps) {
 function OpenFile({ signal }: { signal: AbortSignal }) {
   const [told, setTold] = useState<{ readonly good: boolean; readonly says: string } | null>(null);
   const open = async (file: File): Promise<void> => {
-    setTold({ good: true, says: 'Reading the file…' });
+    setTold({ good: true, says: say('shelf.readingFile') });
     try {
       const { added, there } = await takeShelfFile(file, signal);
       setTold({ good: true, says: describeTaken(added, there) });
     } catch (error) {
       if (signal.aborted) return;
       const isOurs = error instanceof ShelfFileError || error instanceof StorageFault;
-      setTold({ good: false, says: isOurs ? error.message : 'The file could not be read. Choose it again.' });
+      setTold({ good: false, says: isOurs ? error.message : say('shelf.fileFailed') });
     }
   };
   return (
     <section class="part" aria-labelledby="open-title">
-      <h2 id="open-title">Open a file</h2>
+      <h2 id="open-title">{say('shelf.openTitle')}</h2>
       <p class="quiet" id="open-hint">
-        Its texts are added to what is here; nothing is replaced, and nothing is there twice.
+        {say('shelf.openHint')}
       </p>
       <FileDrop
-        label="Choose a file saved from a shelf, or drop it here"
+        label={say('shelf.openDrop')}
         labelledBy="open-title"
         describedBy="open-hint"
         accept=".jsonl,application/jsonl"
@@ -87,10 +85,10 @@ function DeleteTexts({ ids, says }: { ids: readonly string[]; says: string }) {
   if (ids.length === 0) return null;
   return (
     <section class="part" aria-labelledby="delete-title">
-      <h2 id="delete-title">Delete</h2>
+      <h2 id="delete-title">{say('shelf.delete')}</h2>
       {asking ? (
         <DeleteQuestion
-          says={`Delete for good? ${says}; they cannot be brought back.`}
+          says={say('shelf.deleteMany', { texts: says })}
           onDelete={() => {
             void deleteTexts(ids);
             document.querySelector('main')?.focus();
@@ -99,7 +97,7 @@ function DeleteTexts({ ids, says }: { ids: readonly string[]; says: string }) {
         />
       ) : (
         <button type="button" class="plain" onClick={() => setAsking(true)}>
-          Delete {ids.length === 1 ? 'this text' : `these ${ids.length.toLocaleString('en')} texts`}…
+          {say('shelf.deleteThese', { count: ids.length })}
         </button>
       )}
     </section>
@@ -107,13 +105,10 @@ function DeleteTexts({ ids, says }: { ids: readonly string[]; says: string }) {
 }
 
 function nameTexts(n: number, isAll: boolean): string {
-  const texts = n === 1 ? 'one text' : `${n.toLocaleString('en')} texts`;
-  return isAll ? `All of the shelf: ${texts}` : `What the search under “Texts” finds: ${texts}`;
+  return isAll ? say('shelf.allOfIt', { count: n }) : say('shelf.whatIsFound', { count: n });
 }
 
 function describeTaken(added: number, there: number): string {
-  const texts = (n: number): string => (n === 1 ? 'One text was' : `${n.toLocaleString('en')} texts were`);
-  if (added === 0)
-    return there === 0 ? 'There is no text in this file.' : 'All texts of this file are here already.';
-  return there === 0 ? `${texts(added)} added.` : `${texts(added)} added; the others were here already.`;
+  if (added === 0) return there === 0 ? say('shelf.noTextInFile') : say('shelf.allHere');
+  return there === 0 ? say('shelf.added', { count: added }) : say('shelf.addedOthers', { count: added });
 }

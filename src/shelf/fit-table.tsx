@@ -1,6 +1,7 @@
 import { useMemo, useState } from 'preact/hooks';
 import type { Fit } from '../analyze/index.ts';
 import type { Group } from '../analyze/types.ts';
+import { say, spokenLanguage } from '../wording/say.ts';
 import { describeFitShort, sayReach } from './describe-fit.ts';
 import type { IndexedText } from './shelf-index.ts';
 import { addressOf } from './use-route.ts';
@@ -61,16 +62,16 @@ export function FitTable({ caption, texts, columns, links = true, whole = false 
   return (
     <>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: wider than a narrow window, it is scrolled by keyboard too */}
-      <section class="shelf-scroll" aria-label="Texts by groups" tabIndex={0}>
+      <section class="shelf-scroll" aria-label={say('shelf.textsByGroups')} tabIndex={0}>
         <table class="shelf-table">
           <caption>
             <span>{caption}</span>
           </caption>
           <thead>
             <tr>
-              {head('title', 'Text')}
-              {head('words', 'Words')}
-              {columns.map(({ id, group, step }) => head({ id }, group.name, `step ${step}`))}
+              {head('title', say('shelf.textColumn'))}
+              {head('words', say('report.words'))}
+              {columns.map(({ id, group, step }) => head({ id }, group.name, say('report.atStep', { step })))}
             </tr>
           </thead>
           <tbody>
@@ -80,12 +81,14 @@ export function FitTable({ caption, texts, columns, links = true, whole = false 
                 <tr key={text.id}>
                   <th scope="row">
                     {links ? (
-                      <a href={addressOf({ view: 'text', id: text.id })}>{text.title || 'Untitled'}</a>
+                      <a href={addressOf({ view: 'text', id: text.id })}>
+                        {text.title || say('shelf.untitled')}
+                      </a>
                     ) : (
-                      text.title || 'Untitled'
+                      text.title || say('shelf.untitled')
                     )}
                   </th>
-                  <td>{first.fits[i]!.running.toLocaleString('en')}</td>
+                  <td>{first.fits[i]!.running.toLocaleString(spokenLanguage())}</td>
                   {columns.map(({ id, step, fits }) => (
                     <td key={id} class={fits[i]!.now ? 'shelf-cell-now' : undefined}>
                       {sayReach(fits[i]!.reach)} <span class="quiet">{describeFitShort(fits[i]!, step)}</span>
@@ -99,7 +102,7 @@ export function FitTable({ caption, texts, columns, links = true, whole = false 
       </section>
       {rows.length > shown && (
         <button type="button" class="plain" data-screen onClick={() => setShown(shown + PAGE)}>
-          Show {Math.min(PAGE, rows.length - shown)} more
+          {say('ui.showMore', { count: Math.min(PAGE, rows.length - shown) })}
         </button>
       )}
     </>

@@ -1,6 +1,7 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import type { Fit } from '../analyze/index.ts';
 import type { Group } from '../analyze/types.ts';
+import { say } from '../wording/say.ts';
 import { FitTable } from './fit-table.tsx';
 import { ShelfFilters } from './shelf-filters.tsx';
 import { isWanted, type Wanted } from './sort-texts.ts';
@@ -38,7 +39,7 @@ export function GroupsView({ shelf, rank, mark, groups, stepOf, wanted, onWanted
   return (
     <div class="sheet">
       <fieldset class="shelf-ticks" data-screen>
-        <legend class="quiet">Groups in the table</legend>
+        <legend class="quiet">{say('shelf.groupsInTable')}</legend>
         {Object.entries(groups).map(([id, { name }]) => (
           <label key={id} class="tick">
             <input
@@ -55,13 +56,13 @@ export function GroupsView({ shelf, rank, mark, groups, stepOf, wanted, onWanted
       <div data-screen>
         <ShelfFilters texts={shelf.texts} wanted={wanted} onWanted={onWanted} found={texts.length}>
           <button type="button" class="plain" onClick={() => setPrinting(true)}>
-            Print the table
+            {say('shelf.printTable')}
           </button>
         </ShelfFilters>
       </div>
       {texts.length > 0 && ids.length > 0 && (
         <FitTable
-          caption={`Reach of each text in percent of its words, and when it reads (${mark}% or more)`}
+          caption={say('shelf.groupsCaption', { mark })}
           texts={texts}
           whole={printing}
           columns={ids.map((id) => ({
@@ -72,11 +73,7 @@ export function GroupsView({ shelf, rank, mark, groups, stepOf, wanted, onWanted
           }))}
         />
       )}
-      {shelf.texts.length === 0 && (
-        <p class="note">
-          The shelf is empty. “Put on the shelf” in the side panel, or “Add many”, brings texts here.
-        </p>
-      )}
+      {shelf.texts.length === 0 && <p class="note">{say('shelf.emptyTable')}</p>}
     </div>
   );
 }

@@ -1,3 +1,4 @@
+import { say } from '../wording/say.ts';
 import type { IntakeItem } from './intake-queue.ts';
 import type { Intake, IntakeResult } from './use-intake.ts';
 
@@ -13,36 +14,38 @@ export function IntakeProgress({ intake }: { intake: Intake }) {
   const current = items.find(({ state }) => state.kind === 'reading');
   return (
     <section class="part shelf-progress" aria-labelledby="progress-title">
-      <h2 id="progress-title">Progress</h2>
+      <h2 id="progress-title">{say('shelf.progress')}</h2>
       <progress aria-labelledby="progress-title" value={done} max={items.length} />
       <p role="status">
         {isOver
-          ? `${describeItems(done)} read. ${describeResults(items)}`
+          ? `${say('shelf.allRead', { count: done })} ${describeResults(items)}`
           : running
-            ? `${done} of ${describeItems(items.length)} read.`
-            : `Stopped after ${done} of ${describeItems(items.length)}. What is read stays.`}
+            ? say('shelf.readSoFar', { done, of: items.length })
+            : say('shelf.stoppedAfter', { done, of: items.length })}
       </p>
-      {current && running && <p class="quiet shelf-source">Reading “{current.name}”…</p>}
+      {current && running && (
+        <p class="quiet shelf-source">{say('shelf.readingOne', { name: current.name })}</p>
+      )}
       <p class="row">
         {!isOver && (
           <button type="button" class="action" onClick={running ? queue.stop : queue.resume}>
-            {running ? 'Stop' : 'Go on'}
+            {running ? say('shelf.stop') : say('shelf.goOn')}
           </button>
         )}
         {failed.length > 0 && (
           <button type="button" class="plain" onClick={queue.retry}>
-            Try again what failed
+            {say('shelf.tryAgain')}
           </button>
         )}
         {isOver && (
           <button type="button" class="plain" onClick={queue.clear}>
-            Clear this list
+            {say('shelf.clear')}
           </button>
         )}
       </p>
       {failed.length > 0 && (
         <>
-          <h3>Not read</h3>
+          <h3>{say('shelf.notRead')}</h3>
           <ul class="shelf-failed">
             {failed.map(({ id, name, why }) => (
               <li key={id}>
@@ -56,10 +59,6 @@ export function IntakeProgress({ intake }: { intake: Intake }) {
   );
 }
 
-function describeItems(n: number): string {
-  return n === 1 ? 'one' : n.toLocaleString('en');
-}
-
 function describeResults(items: readonly IntakeItem<IntakeResult>[]): string {
   const sum = { shelved: 0, there: 0, looked: 0, failed: 0 };
   for (const { state } of items) {
@@ -70,14 +69,10 @@ function describeResults(items: readonly IntakeItem<IntakeResult>[]): string {
     sum.looked += state.result.looked.length;
   }
   const parts = [
-    sum.shelved > 0 && `${texts(sum.shelved)} put on the shelf`,
-    sum.there > 0 && `${texts(sum.there)} on the shelf already`,
-    sum.looked > 0 && `${texts(sum.looked)} in the table below`,
-    sum.failed > 0 && `${sum.failed === 1 ? 'one' : sum.failed} failed`,
+    sum.shelved > 0 && say('shelf.sumShelved', { count: sum.shelved }),
+    sum.there > 0 && say('shelf.sumThere', { count: sum.there }),
+    sum.looked > 0 && say('shelf.sumLooked', { count: sum.looked }),
+    sum.failed > 0 && say('shelf.sumFailed', { count: sum.failed }),
   ].filter((part) => part !== false);
   return parts.length === 0 ? '' : `${parts.join(', ')}.`;
-}
-
-function texts(n: number): string {
-  return n === 1 ? 'one text' : `${n.toLocaleString('en')} texts`;
 }

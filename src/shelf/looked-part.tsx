@@ -1,5 +1,6 @@
 import { useMemo, useState } from 'preact/hooks';
 import type { Group } from '../analyze/types.ts';
+import { say } from '../wording/say.ts';
 import { addToShelf } from './add-to-shelf.ts';
 import { FitTable } from './fit-table.tsx';
 import { indexText } from './shelf-index.ts';
@@ -46,9 +47,9 @@ export function LookedPart({ shelf, intake, rank, mark, groups, stepOf, tags }: 
   }));
   return (
     <section class="part" aria-labelledby="looked-title">
-      <h2 id="looked-title">Looked at</h2>
+      <h2 id="looked-title">{say('shelf.lookedAt')}</h2>
       <FitTable
-        caption={`Reach in percent of the words, and when a text reads (${mark}% or more)`}
+        caption={say('shelf.lookedCaption', { mark })}
         texts={texts}
         columns={columns}
         links={false}
@@ -59,10 +60,10 @@ export function LookedPart({ shelf, intake, rank, mark, groups, stepOf, tags }: 
           class="action"
           onClick={async () => {
             for (const { text } of looked) await addToShelf(text, tags);
-            setSays('They are on the shelf.');
+            setSays(say('shelf.theyAreThere'));
           }}
         >
-          Put {looked.length === 1 ? 'it' : `these ${looked.length}`} on the shelf
+          {say('shelf.putThese', { count: looked.length })}
         </button>
         <span role="status">{says}</span>
       </p>

@@ -1,4 +1,5 @@
 import { noteSeen } from '../host/shelf-seen.ts';
+import { say } from '../wording/say.ts';
 import type { GroupNews } from './find-news.ts';
 import { addressOf } from './use-route.ts';
 
@@ -11,22 +12,17 @@ export function NewsBox({ news }: { news: readonly GroupNews[] }) {
       {news
         .filter(({ texts }) => texts.length > 0)
         .map(({ id, group, texts }) => (
-          <section key={id} class="note shelf-news" aria-label={`News for ${group.name}`}>
-            <h2>
-              {texts.length === 1
-                ? 'One text now reads'
-                : `${texts.length.toLocaleString('en')} texts now read`}{' '}
-              for {group.name}
-            </h2>
+          <section key={id} class="note shelf-news" aria-label={say('shelf.newsFor', { group: group.name })}>
+            <h2>{say('shelf.nowRead', { count: texts.length, group: group.name })}</h2>
             <ul>
               {texts.slice(0, SHOWN).map((text) => (
                 <li key={text.id}>
-                  <a href={addressOf({ view: 'text', id: text.id })}>{text.title || 'Untitled'}</a>
+                  <a href={addressOf({ view: 'text', id: text.id })}>{text.title || say('shelf.untitled')}</a>
                 </li>
               ))}
             </ul>
             {texts.length > SHOWN && (
-              <p class="quiet">and {texts.length - SHOWN} more, among those that read now</p>
+              <p class="quiet">{say('shelf.newsMore', { count: texts.length - SHOWN })}</p>
             )}
             <button
               type="button"
@@ -36,7 +32,8 @@ export function NewsBox({ news }: { news: readonly GroupNews[] }) {
                 document.querySelector('main')?.focus();
               }}
             >
-              Put away<span class="unseen"> the news for {group.name}</span>
+              {say('shelf.putAway')}
+              <span class="unseen"> {say('shelf.newsFor', { group: group.name })}</span>
             </button>
           </section>
         ))}

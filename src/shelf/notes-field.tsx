@@ -1,4 +1,5 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
+import { say } from '../wording/say.ts';
 
 /** Notes are kept this long after the last change, in milliseconds. */
 const REST = 400;
@@ -25,7 +26,7 @@ export function NotesField({ notes, onChange }: { notes: string; onChange: (note
   }, []);
   return (
     <label class="shelf-notes">
-      <span class="quiet">Notes</span>
+      <span class="quiet">{say('shelf.notes')}</span>
       <textarea
         class="field"
         rows={3}

@@ -2,6 +2,7 @@ import { loadGroups } from '../host/groups-store.ts';
 import { noteGroups } from '../host/shelf-seen.ts';
 import { StorageFault } from '../host/store-item.ts';
 import { TakeFault } from '../passage/read-page-text.ts';
+import { say } from '../wording/say.ts';
 import { addToShelf, type Shelving } from './add-to-shelf.ts';
 import { readTab } from './read-tab.ts';
 
@@ -14,6 +15,6 @@ export async function putTab(tab: number, keepsText: boolean): Promise<Shelving 
     return put;
   } catch (error) {
     if (error instanceof StorageFault || error instanceof TakeFault) return { why: error.message };
-    return { why: 'The page could not be read. Press the Wordreach button there, and try again.' };
+    return { why: say('shelf.pageFailed') };
   }
 }

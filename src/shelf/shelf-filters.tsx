@@ -1,4 +1,5 @@
 import type { ComponentChildren } from 'preact';
+import { say } from '../wording/say.ts';
 import type { IndexedText } from './shelf-index.ts';
 import { listTags, type Wanted } from './sort-texts.ts';
 
@@ -17,24 +18,24 @@ export function ShelfFilters({ texts, wanted, onWanted, found, children }: Shelf
   return (
     <search class="shelf-filters">
       <label class="shelf-search">
-        <span class="quiet">Search</span>
+        <span class="quiet">{say('shelf.search')}</span>
         <input
           type="search"
           class="field"
           value={wanted.search}
-          placeholder="title, tag, note, address"
+          placeholder={say('shelf.searchHint')}
           onInput={(event) => onWanted({ ...wanted, search: event.currentTarget.value })}
         />
       </label>
       {tags.length > 0 && (
         <label>
-          <span class="quiet">Tag</span>
+          <span class="quiet">{say('shelf.tag')}</span>
           <select
             class="field"
             value={wanted.tag ?? ''}
             onChange={(event) => onWanted({ ...wanted, tag: event.currentTarget.value || null })}
           >
-            <option value="">any</option>
+            <option value="">{say('shelf.anyTag')}</option>
             {tags.map(({ tag, count }) => (
               <option key={tag} value={tag}>
                 {tag} ({count})
@@ -46,13 +47,9 @@ export function ShelfFilters({ texts, wanted, onWanted, found, children }: Shelf
       {children}
       <p class="quiet shelf-found" role="status">
         {found === texts.length
-          ? `${sayTexts(found)} on the shelf`
-          : `${found.toLocaleString('en')} of ${sayTexts(texts.length)} found`}
+          ? say('shelf.onShelf', { count: found })
+          : say('shelf.found', { found, count: texts.length })}
       </p>
     </search>
   );
-}
-
-function sayTexts(n: number): string {
-  return n === 1 ? 'one text' : `${n.toLocaleString('en')} texts`;
 }

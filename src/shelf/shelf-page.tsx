@@ -49,30 +49,27 @@ export function ShelfPage() {
         ) : (
           <p class="note" role="status">
             {shelf.kind === 'loading' && shelf.of > 0
-              ? `Opening the shelf: ${shelf.done.toLocaleString('en')} of ${shelf.of.toLocaleString('en')} texts…`
-              : 'Opening the shelf…'}
+              ? say('shelf.openingSoFar', { done: shelf.done, of: shelf.of })
+              : say('shelf.opening')}
           </p>
         )}
       </main>
-      <footer class="quiet">
-        The shelf stays in this browser and keeps words, not texts, unless you say so. Wordreach estimates
-        what can be decoded; your own judgement comes first.
-      </footer>
+      <footer class="quiet">{say('shelf.footer')}</footer>
       <FaultNote kind={StorageFault} />
     </div>
   );
 }
 
-const VIEWS: readonly { readonly view: 'texts' | 'groups' | 'add' | 'file'; readonly name: string }[] = [
-  { view: 'texts', name: 'Texts' },
-  { view: 'groups', name: 'Which text for whom' },
-  { view: 'add', name: 'Add many' },
-  { view: 'file', name: 'Save, open, delete' },
-];
+const VIEWS = [
+  { view: 'texts', name: 'shelf.texts' },
+  { view: 'groups', name: 'shelf.whichForWhom' },
+  { view: 'add', name: 'shelf.addMany' },
+  { view: 'file', name: 'shelf.saveOpenDelete' },
+] as const;
 
 function Contents({ route, intake }: { route: Route; intake: Intake }) {
   return (
-    <nav class="contents" aria-label="Shelf">
+    <nav class="contents" aria-label={say('ui.shelfPage')}>
       <ul>
         {VIEWS.map(({ view, name }) => (
           <li key={view}>
@@ -82,9 +79,9 @@ function Contents({ route, intake }: { route: Route; intake: Intake }) {
                 view === route.view ? 'page' : view === 'texts' && route.view === 'text' ? 'true' : undefined
               }
             >
-              {name}
+              {say(name)}
             </a>
-            {view === 'add' && intake.running && <p class="quiet">reading…</p>}
+            {view === 'add' && intake.running && <p class="quiet">{say('shelf.readingNow')}</p>}
           </li>
         ))}
       </ul>
@@ -120,9 +117,9 @@ function Sheet({ shelf, groups, sequences, mark, route, intake }: SheetProps) {
         <TextView {...{ shelf, text, groups, sequences, groupId }} onGroup={setPicked} />
       ) : (
         <p class="note">
-          This text is no longer on the shelf.{' '}
+          {say('shelf.textGone')}{' '}
           <a class="plain" href="#texts">
-            All texts
+            {say('shelf.allTexts')}
           </a>
         </p>
       );

@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import { listOpenTabs, type OpenTab } from '../host/open-tabs.ts';
+import { say } from '../wording/say.ts';
 import { matchAddresses } from './match-addresses.ts';
 
 /** Pages that are open in tabs, ticked or found by pasted addresses. Only those on which the button was pressed can be read. */
@@ -13,13 +14,10 @@ export function TabsPart({ onTake }: { onTake: (tabs: readonly OpenTab[]) => voi
   const chosen = offered.filter(({ id }) => !left.has(id));
   return (
     <section class="part" aria-labelledby="tabs-title">
-      <h2 id="tabs-title">Open pages</h2>
-      <p class="quiet">
-        Wordreach may read a page only once you have pressed its button there. Pages it may not read, it does
-        not even know by name.
-      </p>
+      <h2 id="tabs-title">{say('shelf.openPages')}</h2>
+      <p class="quiet">{say('shelf.openPagesHint')}</p>
       <label class="picker">
-        <span class="quiet">Addresses, if you want only some of the open pages</span>
+        <span class="quiet">{say('shelf.addresses')}</span>
         <textarea
           class="field"
           rows={2}
@@ -29,7 +27,7 @@ export function TabsPart({ onTake }: { onTake: (tabs: readonly OpenTab[]) => voi
         />
       </label>
       <button type="button" class="plain" onClick={() => void look()}>
-        {found ? 'Look again' : 'Look for open pages'}
+        {found ? say('shelf.lookAgain') : say('shelf.lookForPages')}
       </button>
       {found && (
         <div aria-live="polite" class="part">
@@ -60,15 +58,12 @@ export function TabsPart({ onTake }: { onTake: (tabs: readonly OpenTab[]) => voi
               disabled={chosen.length === 0}
               onClick={() => onTake(chosen)}
             >
-              Read {chosen.length === 1 ? 'one page' : `${chosen.length} pages`}
+              {say('shelf.readPages', { count: chosen.length })}
             </button>
           )}
           {missing.length > 0 && (
             <div class="note">
-              <p>
-                {missing.length === 1 ? 'This address is' : 'These addresses are'} not among the pages that
-                may be read. Open each in a tab, press the Wordreach button there, and look again.
-              </p>
+              <p>{say('shelf.missingAddresses', { count: missing.length })}</p>
               <ul class="shelf-missing">
                 {missing.map((address) => (
                   <li key={address}>{address}</li>
@@ -84,8 +79,7 @@ export function TabsPart({ onTake }: { onTake: (tabs: readonly OpenTab[]) => voi
 }
 
 function describeClosed(readable: number, closed: number): string {
-  if (readable + closed === 0) return 'No page is open besides this one.';
-  if (closed === 0) return 'All open pages may be read.';
-  const others = closed === 1 ? 'One other tab' : `${closed} other tabs`;
-  return `${others} may not be read. Go to each whose text you want, press the Wordreach button, come back here and look again.`;
+  if (readable + closed === 0) return say('shelf.noOtherPage');
+  if (closed === 0) return say('shelf.allReadable');
+  return say('shelf.closedTabs', { count: closed });
 }

@@ -1,4 +1,5 @@
 import { useId, useRef, useState } from 'preact/hooks';
+import { say } from '../wording/say.ts';
 import { joinTags } from './add-to-shelf.ts';
 
 interface TagFieldProps {
@@ -33,7 +34,7 @@ export function TagField({ label, tags, known, onAdd, onRemove }: TagFieldProps)
               <button
                 type="button"
                 class="shelf-untag"
-                aria-label={`Take the tag ${tag} away`}
+                aria-label={say('shelf.untag', { tag })}
                 onClick={() => {
                   onRemove(tag);
                   field.current?.focus();
@@ -59,7 +60,7 @@ export function TagField({ label, tags, known, onAdd, onRemove }: TagFieldProps)
           class="field field-short"
           list={`${id}-known`}
           value={typed}
-          placeholder="harbour, week 12"
+          placeholder={say('shelf.tagsShown')}
           onInput={(event) => setTyped(event.currentTarget.value)}
           onBlur={add}
         />
@@ -69,7 +70,7 @@ export function TagField({ label, tags, known, onAdd, onRemove }: TagFieldProps)
           ))}
         </datalist>
         <button type="submit" class="plain">
-          Add
+          {say('shelf.add')}
         </button>
       </form>
     </div>

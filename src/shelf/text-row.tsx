@@ -1,9 +1,9 @@
 import type { Fit } from '../analyze/index.ts';
+import { sayDay } from '../ui/say-day.ts';
+import { say } from '../wording/say.ts';
 import { describeFit, sayReach, sayWords } from './describe-fit.ts';
 import type { IndexedText } from './shelf-index.ts';
 import { addressOf } from './use-route.ts';
-
-const day = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'short', year: 'numeric' });
 
 interface TextRowProps {
   readonly text: IndexedText;
@@ -16,19 +16,19 @@ interface TextRowProps {
 export function TextRow({ text, fit, step }: TextRowProps) {
   const about = [
     sayWords(fit.running),
-    fit.opened > 0 && step > 0 && `${fit.opened} opened by this step`,
+    fit.opened > 0 && step > 0 && say('shelf.openedByStep', { count: fit.opened }),
     siteOf(text.url),
-    `shelved ${day.format(text.shelved)}`,
+    say('shelf.shelved', { day: sayDay(text.shelved, 'medium') }),
   ].filter((part) => part !== false && part !== null);
   return (
     <li class={fit.now ? 'shelf-row shelf-row-now' : 'shelf-row'}>
       <div>
-        <a class="shelf-title" href={addressOf({ view: 'text', id: text.id })}>
-          {text.title || 'Untitled'}
+        <a class="shelf-title" lang="en" href={addressOf({ view: 'text', id: text.id })}>
+          {text.title || say('shelf.untitled')}
         </a>
         <p class="quiet">{about.join(' · ')}</p>
         {text.tags.length > 0 && (
-          <ul class="shelf-tags" aria-label="Tags">
+          <ul class="shelf-tags" aria-label={say('shelf.tags')}>
             {text.tags.map((tag) => (
               <li key={tag} class="shelf-tag">
                 {tag}

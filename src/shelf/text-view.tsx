@@ -10,6 +10,8 @@ import { GapList } from '../report/gap-list.tsx';
 import '../report/report.css';
 import { StandingList } from '../report/standing-list.tsx';
 import { Reach } from '../ui/reach.tsx';
+import { sayDay } from '../ui/say-day.ts';
+import { say } from '../wording/say.ts';
 import { joinTags } from './add-to-shelf.ts';
 import { DeleteQuestion } from './delete-question.tsx';
 import { NotesField } from './notes-field.tsx';
@@ -17,8 +19,6 @@ import type { IndexedText } from './shelf-index.ts';
 import { listTags } from './sort-texts.ts';
 import { TagField } from './tag-field.tsx';
 import type { ReadyShelf } from './use-shelf.ts';
-
-const day = new Intl.DateTimeFormat('en-GB', { dateStyle: 'long' });
 
 interface TextViewProps {
   readonly shelf: ReadyShelf;
@@ -55,7 +55,7 @@ export function TextView({ shelf, text, groups, sequences, groupId, onGroup }: T
     <div class="sheet">
       <p>
         <a class="plain" href="#texts">
-          All texts
+          {say('shelf.allTexts')}
         </a>
       </p>
       <div class="part">
@@ -67,7 +67,7 @@ export function TextView({ shelf, text, groups, sequences, groupId, onGroup }: T
         <p class="quiet shelf-source">{describeSource(text)}</p>
         <TextActions text={text} />
         <TagField
-          label="Tags"
+          label={say('shelf.tags')}
           tags={text.tags}
           known={listTags(shelf.texts).map(({ tag }) => tag)}
           onAdd={(tags) => void changeText(id, (now) => ({ tags: joinTags(now.tags, tags) }))}
@@ -81,7 +81,7 @@ export function TextView({ shelf, text, groups, sequences, groupId, onGroup }: T
       </div>
       <div class="shelf-bar">
         <label>
-          <span class="quiet">For</span>
+          <span class="quiet">{say('report.for')}</span>
           <select class="field" value={groupId} onChange={(event) => onGroup(event.currentTarget.value)}>
             {Object.entries(groups.groups).map(([key, { name }]) => (
               <option key={key} value={key}>
@@ -101,11 +101,11 @@ export function TextView({ shelf, text, groups, sequences, groupId, onGroup }: T
           groupId={groupId}
         />
         <section class="report-part" aria-labelledby="gaps-title">
-          <h2 id="gaps-title">Missing patterns</h2>
+          <h2 id="gaps-title">{say('ui.missingPatterns')}</h2>
           <GapList gaps={report.gaps} group={judge.group} />
         </section>
         <section class="report-part" aria-labelledby="words-title">
-          <h2 id="words-title">Words</h2>
+          <h2 id="words-title">{say('report.words')}</h2>
           <StandingList words={report.words} />
         </section>
       </div>
@@ -117,7 +117,7 @@ function TitleField({ title, onChange }: { title: string; onChange: (title: stri
   return (
     <>
       <label for="shelf-title" class="unseen">
-        Title
+        {say('shelf.title')}
       </label>
       <input
         id="shelf-title"
@@ -142,7 +142,7 @@ function TextActions({ text: { id, url, isKept } }: { text: IndexedText }) {
   if (asking)
     return (
       <DeleteQuestion
-        says="Delete this text from the shelf? It cannot be brought back."
+        says={say('shelf.deleteOne')}
         onDelete={() => {
           void deleteTexts([id]);
           location.hash = '#texts';
@@ -154,19 +154,19 @@ function TextActions({ text: { id, url, isKept } }: { text: IndexedText }) {
     <p class="row">
       {isKept && (
         <button type="button" class="action" onClick={() => void putOnDesk()}>
-          Put on the desk
+          {say('shelf.putOnDesk')}
         </button>
       )}
       <a class="plain" href={`/report.html#shelf/${id}`} target="_blank" rel="noopener">
-        Climb and report
+        {say('panel.climbAndReport')}
       </a>
       {url !== null && /^https?:/i.test(url) && (
         <a class="plain" href={url} target="_blank" rel="noopener noreferrer">
-          Open its page
+          {say('shelf.openPage')}
         </a>
       )}
       <button type="button" class="plain" onClick={() => setAsking(true)}>
-        Delete
+        {say('shelf.delete')}
       </button>
     </p>
   );
@@ -174,6 +174,8 @@ function TextActions({ text: { id, url, isKept } }: { text: IndexedText }) {
 
 function describeSource({ byline, url, date, shelved, isKept }: IndexedText): string {
   const from = [byline, url, date].filter((part) => part !== null && part !== '');
-  const kept = isKept ? 'with its text' : 'its words only';
-  return [...from, `shelved on ${day.format(shelved)}, ${kept}`].join(' · ');
+  const day = sayDay(shelved);
+  return [...from, isKept ? say('shelf.shelvedWithText', { day }) : say('shelf.shelvedWords', { day })].join(
+    ' · ',
+  );
 }

@@ -2,6 +2,7 @@ import { Fragment } from 'preact';
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import type { Group } from '../analyze/types.ts';
 import { HIGHEST_MARK, keepMark, LOWEST_MARK } from '../host/shelf-mark.ts';
+import { say, sayWith, spokenLanguage, type TextId } from '../wording/say.ts';
 import { ShelfFilters } from './shelf-filters.tsx';
 import { type Band, bandOf, isWanted, type Order, SOON, sortTexts, type Wanted } from './sort-texts.ts';
 import { TextRow } from './text-row.tsx';
@@ -11,11 +12,11 @@ import type { ReadyShelf } from './use-shelf.ts';
 /** Rows shown at a time. */
 const PAGE = 50;
 
-const BANDS: Readonly<Record<Band, string>> = {
-  now: 'Reads now',
-  soon: `Reads within ${SOON} more steps`,
-  later: 'Reads later, or not within the sequence',
-};
+const BANDS = {
+  now: 'shelf.bandNow',
+  soon: 'shelf.bandSoon',
+  later: 'shelf.bandLater',
+} as const satisfies Record<Band, TextId>;
 
 interface TextsViewProps {
   readonly shelf: ReadyShelf;
@@ -55,7 +56,7 @@ export function TextsView(props: TextsViewProps) {
     <div class="sheet">
       <div class="shelf-bar">
         <label>
-          <span class="quiet">For</span>
+          <span class="quiet">{say('report.for')}</span>
           <select
             class="field"
             value={groupId}
@@ -69,7 +70,7 @@ export function TextsView(props: TextsViewProps) {
           </select>
         </label>
         <label>
-          <span class="quiet">Reads from</span>
+          <span class="quiet">{say('shelf.readsFrom')}</span>
           <span>
             <input
               type="number"
@@ -88,33 +89,34 @@ export function TextsView(props: TextsViewProps) {
           </span>
         </label>
         <label>
-          <span class="quiet">Order</span>
+          <span class="quiet">{say('shelf.order')}</span>
           <select
             class="field"
             value={order}
             onChange={(event) => props.onOrder(event.currentTarget.value as Order)}
           >
-            <option value="fit">best fit first</option>
-            <option value="practice">most words this step opened</option>
-            <option value="newest">newest first</option>
-            <option value="title">by title</option>
+            <option value="fit">{say('shelf.bestFit')}</option>
+            <option value="practice">{say('shelf.mostOpened')}</option>
+            <option value="newest">{say('shelf.newest')}</option>
+            <option value="title">{say('shelf.byTitle')}</option>
           </select>
         </label>
       </div>
       <p class="quiet" id="mark-hint">
-        {describeStep(step, steps)}Betts (1946; from memory) took 95% of the words for reading with help, 99%
-        for reading alone.
+        {describeStep(step, steps)} {say('shelf.markHint')}
       </p>
       <ShelfFilters texts={shelf.texts} wanted={wanted} onWanted={props.onWanted} found={sorted.length} />
       {shelf.texts.length === 0 && (
         <div class="note">
-          <p>The shelf is empty.</p>
+          <p>{say('shelf.empty')}</p>
           <p>
-            On a shaded page, “Put on the shelf” in the side panel keeps its words here; or{' '}
-            <a class="plain" href="#add">
-              add files and open pages
-            </a>
-            .
+            {sayWith('shelf.emptyHint', {
+              link: (
+                <a class="plain" href="#add">
+                  {say('shelf.emptyLink')}
+                </a>
+              ),
+            })}
           </p>
         </div>
       )}
@@ -128,7 +130,8 @@ export function TextsView(props: TextsViewProps) {
                 {isFirst && (
                   <li class="shelf-band">
                     <h2>
-                      {BANDS[band]} <span class="quiet">{counts[band].toLocaleString('en')}</span>
+                      {band === 'soon' ? say(BANDS.soon, { count: SOON }) : say(BANDS[band])}{' '}
+                      <span class="quiet">{counts[band].toLocaleString(spokenLanguage())}</span>
                     </h2>
                   </li>
                 )}
@@ -140,7 +143,7 @@ export function TextsView(props: TextsViewProps) {
       )}
       {sorted.length > shown && (
         <button type="button" class="plain" onClick={() => setShown(shown + PAGE)}>
-          Show {Math.min(PAGE, sorted.length - shown)} more
+          {say('ui.showMore', { count: Math.min(PAGE, sorted.length - shown) })}
         </button>
       )}
     </div>
@@ -148,7 +151,5 @@ export function TextsView(props: TextsViewProps) {
 }
 
 function describeStep(step: number, steps: number | null): string {
-  return steps === null
-    ? 'The group follows no sequence, so texts read now or not at all. '
-    : `At step ${step} of ${steps}. `;
+  return steps === null ? say('shelf.noSteps') : say('shelf.atStep', { step, steps });
 }

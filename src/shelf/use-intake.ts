@@ -4,6 +4,7 @@ import { FileFault } from '../files/file-fault.ts';
 import type { OpenTab } from '../host/open-tabs.ts';
 import { StorageFault } from '../host/store-item.ts';
 import { TakeFault } from '../passage/read-page-text.ts';
+import { say } from '../wording/say.ts';
 import { addToShelf, type VettedText } from './add-to-shelf.ts';
 import { createPause } from './create-pause.ts';
 import { createIntakeQueue, type IntakeQueue, type IntakeSource, type IntakeView } from './intake-queue.ts';
@@ -91,5 +92,5 @@ async function settle(
 function explain(error: unknown): string {
   if (error instanceof FileFault || error instanceof StorageFault || error instanceof TakeFault)
     return error.message;
-  return 'This could not be read. See that it is still there and open, and try it again.';
+  return say('shelf.itemFailed');
 }

@@ -2,6 +2,7 @@ import { useEffect, useState } from 'preact/hooks';
 import { type Analyzer, rememberWords, type WordWeigher } from '../analyze/index.ts';
 import { loadEngine } from '../host/load-engine.ts';
 import { countTexts, loadTexts, readShelf, type ShelfNews, watchShelf } from '../host/shelf-store.ts';
+import { say } from '../wording/say.ts';
 import { createPause } from './create-pause.ts';
 import { createShelfIndex, type IndexedText, type ShelfIndex } from './shelf-index.ts';
 
@@ -78,6 +79,6 @@ async function followShelf(show: (shelf: Shelf) => void, signal: AbortSignal): P
 
 function loadWords(): ReturnType<typeof loadEngine> {
   return loadEngine().catch(() => {
-    throw new Error('The word table could not be read. Reload this page.');
+    throw new Error(say('report.noTable'));
   });
 }
