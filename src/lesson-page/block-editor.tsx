@@ -1,4 +1,5 @@
 import type { LessonBlock } from '../lesson/index.ts';
+import { say } from '../wording/say.ts';
 
 interface BlockEditorProps {
   readonly block: LessonBlock;
@@ -24,12 +25,12 @@ export function BlockEditor({ block, reads, onChange }: BlockEditorProps) {
   ];
   return (
     <fieldset class="lesson-block lesson-editor">
-      <legend>{title || 'Text'}</legend>
+      <legend lang={title ? 'en' : undefined}>{title || say('lesson.text')}</legend>
       {note !== undefined && (
         <textarea
           class="field"
           rows={2}
-          aria-label={`${title}: note for you`}
+          aria-label={say('lesson.noteFor', { title })}
           value={note}
           onChange={(event) => onChange({ ...block, note: event.currentTarget.value })}
         />
@@ -42,7 +43,7 @@ export function BlockEditor({ block, reads, onChange }: BlockEditorProps) {
               type="text"
               class="field"
               size={Math.max(4, Math.min(60, cell.length))}
-              aria-label={`${columnOf(j).head || title}, line ${i + 1}`}
+              aria-label={say('lesson.cell', { column: columnOf(j).head || title, line: i + 1 })}
               value={cell}
               onChange={(event) => setRows(rows.with(i, row.with(j, event.currentTarget.value)))}
             />
@@ -50,16 +51,16 @@ export function BlockEditor({ block, reads, onChange }: BlockEditorProps) {
           <button
             type="button"
             class="plain"
-            aria-label={`Take out line ${i + 1}`}
+            aria-label={say('lesson.takeOutLine', { line: i + 1 })}
             onClick={() => setRows(rows.toSpliced(i, 1))}
           >
-            Take out
+            {say('lesson.takeOut')}
           </button>
         </div>
       ))}
       {unread.length > 0 && (
         <p class="lesson-unread" role="status">
-          Not yet decodable for this group: {unread.join(', ')}.
+          {say('lesson.unread', { words: unread.join(', ') })}
         </p>
       )}
       <p class="row">
@@ -68,10 +69,10 @@ export function BlockEditor({ block, reads, onChange }: BlockEditorProps) {
           class="plain"
           onClick={() => setRows([...rows, (rows.at(-1) ?? columns).map(() => '')])}
         >
-          {layout === 'words' ? 'Add a word' : 'Add a line'}
+          {layout === 'words' ? say('lesson.addWord') : say('lesson.addLine')}
         </button>
         <button type="button" class="plain" onClick={() => onChange(null)}>
-          Take out all of “{title || 'this'}”
+          {title ? say('lesson.takeOutAll', { title }) : say('lesson.takeOutThis')}
         </button>
       </p>
     </fieldset>

@@ -9,7 +9,7 @@ export function BlockView({ block }: { block: LessonBlock }) {
     .map((column, at) => ({ ...column, at }))
     .filter(({ at }) => rows.some((row) => row[at]));
   return (
-    <div class={`lesson-block${isWide(block) ? ' lesson-wide' : ''}`}>
+    <div class={`lesson-block${isWide(block) ? ' lesson-wide' : ''}`} lang="en" dir="ltr">
       {title && <h3>{title}</h3>}
       {note && <p class="lesson-note">{note}</p>}
       {layout === 'table' ? (

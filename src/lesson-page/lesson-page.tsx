@@ -29,7 +29,7 @@ export function LessonPage() {
       <main tabIndex={-1}>
         {tools === 'failed' ? (
           <p class="note" role="alert">
-            The word table could not be read, so no lesson can be made. Reload this page.
+            {say('lesson.noTable')}
           </p>
         ) : stored && groupId !== null ? (
           <LessonView
@@ -40,13 +40,10 @@ export function LessonPage() {
             passage={found}
           />
         ) : (
-          <p class="note">Opening the lesson…</p>
+          <p class="note">{say('lesson.opening')}</p>
         )}
       </main>
-      <footer class="quiet">
-        Words are chosen by what the group was taught, and most meanings come from a dictionary: read the
-        sheet before you print it. Your school’s programme and your own judgement come first.
-      </footer>
+      <footer class="quiet">{say('lesson.footer')}</footer>
       <FaultNote kind={StorageFault} />
     </div>
   );

@@ -1,7 +1,8 @@
 import { useMemo } from 'preact/hooks';
 import type { Passage } from '../host/passages-store.ts';
 import { decide, makePart, parts, planOf, renew } from '../lesson/index.ts';
-import { patternLabel } from '../marks/pattern-label.ts';
+import { patternName } from '../ui/pattern-name.ts';
+import { say, spokenLanguage } from '../wording/say.ts';
 import { openLesson } from './lesson-address.ts';
 import { LessonOut } from './out/lesson-out.tsx';
 import { PartView } from './part-view.tsx';
@@ -30,7 +31,7 @@ export function LessonView({ stored, tools, groupId, passage }: LessonViewProps)
       <div class="part">
         <div class="lesson-bar">
           <label>
-            <span class="quiet">For</span>{' '}
+            <span class="quiet">{say('lesson.for')}</span>{' '}
             <select
               class="field"
               value={groupId}
@@ -44,16 +45,16 @@ export function LessonView({ stored, tools, groupId, passage }: LessonViewProps)
             </select>
           </label>
           <label>
-            <span class="quiet">around</span>{' '}
+            <span class="quiet">{say('lesson.around')}</span>{' '}
             <select
               class="field"
               value={passage?.id ?? ''}
               onChange={(event) => openLesson(groupId, event.currentTarget.value || null)}
             >
-              <option value="">no passage</option>
+              <option value="">{say('lesson.noPassage')}</option>
               {stored.passages.map(({ id, title }) => (
                 <option key={id} value={id}>
-                  {title || 'Untitled'}
+                  {title || say('lesson.untitled')}
                 </option>
               ))}
             </select>
@@ -62,15 +63,15 @@ export function LessonView({ stored, tools, groupId, passage }: LessonViewProps)
         {input && (
           <p class="lesson-focus">
             {input.focus.length === 0
-              ? 'Nothing was taught yet: choose a step for the group on the Groups page.'
-              : `About ${list(input.focus.map(patternLabel))}.`}
+              ? say('lesson.nothingTaught')
+              : say('lesson.about', { patterns: list(input.focus.map(patternName)) })}
           </p>
         )}
         {kept && input && (
           <>
             <div class="lesson-bar">
               <label>
-                <span class="quiet">Sheet number</span>{' '}
+                <span class="quiet">{say('lesson.sheetNumber')}</span>{' '}
                 <input
                   type="number"
                   class="field lesson-number"
@@ -87,18 +88,15 @@ export function LessonView({ stored, tools, groupId, passage }: LessonViewProps)
                 class="action"
                 onClick={() => kept.change((now) => renew(now, anyNumber()))}
               >
-                New sheet
+                {say('lesson.newSheet')}
               </button>
               {kept.undo && (
                 <button type="button" class="plain" onClick={kept.undo}>
-                  Undo
+                  {say('lesson.undo')}
                 </button>
               )}
             </div>
-            <p class="quiet">
-              The same number makes the same sheet. What you pin or write yourself stays when you make a new
-              one.
-            </p>
+            <p class="quiet">{say('lesson.numberHint')}</p>
             <LessonOut
               parts={made.map(({ part }) => part)}
               title={passage?.title ?? ''}
@@ -122,12 +120,12 @@ export function LessonView({ stored, tools, groupId, passage }: LessonViewProps)
           />
         ))
       ) : (
-        <p class="note">Choosing words…</p>
+        <p class="note">{say('lesson.choosing')}</p>
       )}
     </div>
   );
 }
 
 function list(items: readonly string[]): string {
-  return new Intl.ListFormat('en').format(items);
+  return new Intl.ListFormat(spokenLanguage()).format(items);
 }

@@ -1,7 +1,9 @@
 import { useId, useState } from 'preact/hooks';
 import type { LessonBlock, PartChoice, PartPlan, PlannedPart } from '../lesson/index.ts';
+import { say } from '../wording/say.ts';
 import { BlockEditor } from './block-editor.tsx';
 import { BlockView } from './block-view.tsx';
+import { sayLabel } from './say-label.ts';
 
 interface PartViewProps {
   readonly part: PlannedPart;
@@ -22,13 +24,13 @@ export function PartView({ part, choices, reads, onChange, onAgain }: PartViewPr
   return (
     <section class="lesson-part" aria-labelledby={id}>
       <div class="lesson-head">
-        <h2 id={id}>{title}</h2>
+        <h2 id={id}>{sayLabel(title)}</h2>
         <div class="row">
           {!plan.out && (
             <>
               {!isPinned && (
                 <button type="button" class="plain" onClick={onAgain} aria-describedby={id}>
-                  Make again
+                  {say('lesson.makeAgain')}
                 </button>
               )}
               {blocks.length > 0 && (
@@ -40,7 +42,7 @@ export function PartView({ part, choices, reads, onChange, onAgain }: PartViewPr
                     aria-describedby={id}
                     onClick={() => setWriting(!writing)}
                   >
-                    {writing ? 'Done' : 'Edit'}
+                    {writing ? say('lesson.done') : say('lesson.edit')}
                   </button>
                   <button
                     type="button"
@@ -52,7 +54,7 @@ export function PartView({ part, choices, reads, onChange, onAgain }: PartViewPr
                       onChange({ pinned: isPinned ? null : blocks });
                     }}
                   >
-                    {isPinned ? 'Pinned: let it go' : 'Pin'}
+                    {isPinned ? say('lesson.unpin') : say('lesson.pin')}
                   </button>
                 </>
               )}
@@ -67,19 +69,19 @@ export function PartView({ part, choices, reads, onChange, onAgain }: PartViewPr
               onChange({ out: !plan.out });
             }}
           >
-            {plan.out ? 'Put back' : 'Leave out'}
+            {plan.out ? say('lesson.putBack') : say('lesson.leaveOut')}
           </button>
         </div>
       </div>
       {plan.out ? (
-        <p class="quiet">Left out of this sheet.</p>
+        <p class="quiet">{say('lesson.leftOut')}</p>
       ) : (
         <>
           {!isPinned && choices.length > 0 && (
             <div class="lesson-choices">
               {choices.map((choice) => (
                 <label key={choice.id}>
-                  <span class="quiet">{choice.label}</span>{' '}
+                  <span class="quiet">{sayLabel(choice.label)}</span>{' '}
                   <select
                     class="field"
                     value={plan.chosen[choice.id] ?? choice.usual}
@@ -89,7 +91,7 @@ export function PartView({ part, choices, reads, onChange, onAgain }: PartViewPr
                   >
                     {choice.options.map(({ value, label }) => (
                       <option key={value} value={value}>
-                        {label}
+                        {sayLabel(label)}
                       </option>
                     ))}
                   </select>
@@ -97,7 +99,7 @@ export function PartView({ part, choices, reads, onChange, onAgain }: PartViewPr
               ))}
             </div>
           )}
-          {says && <p class="lesson-says">{says}</p>}
+          {says && <p class="lesson-says">{sayLabel(says)}</p>}
           <div class={writing ? 'lesson-writing' : 'lesson-blocks'}>
             {blocks.map((block, i) =>
               writing ? (

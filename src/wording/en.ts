@@ -4,6 +4,7 @@ import { files } from './en/files.ts';
 import { groups } from './en/groups.ts';
 import { host } from './en/host.ts';
 import { lesson } from './en/lesson.ts';
+import { lessonLabels } from './en/lesson-labels.ts';
 import { manifest } from './en/manifest.ts';
 import { panel } from './en/panel.ts';
 import { passage } from './en/passage.ts';
@@ -26,6 +27,7 @@ export const english = {
   groups,
   host,
   lesson,
+  lessonLabels,
   manifest,
   panel,
   passage,

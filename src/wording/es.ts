@@ -4,6 +4,7 @@ import { files } from './es/files.ts';
 import { groups } from './es/groups.ts';
 import { host } from './es/host.ts';
 import { lesson } from './es/lesson.ts';
+import { lessonLabels } from './es/lesson-labels.ts';
 import { manifest } from './es/manifest.ts';
 import { panel } from './es/panel.ts';
 import { passage } from './es/passage.ts';
@@ -24,6 +25,7 @@ export const spanish = {
   groups,
   host,
   lesson,
+  lessonLabels,
   manifest,
   panel,
   passage,

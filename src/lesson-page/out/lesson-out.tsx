@@ -9,6 +9,7 @@ import { OutButtons } from '../../print/out-buttons.tsx';
 import { useChoices } from '../../print/use-choices.ts';
 import { LessonPaper, type LessonPaperProps } from './lesson-paper.tsx';
 import './lesson-paper.css';
+import { say } from '../../wording/say.ts';
 import { LessonPrintView } from './lesson-print-view.tsx';
 import { type Audience, printParts } from './printed-part.ts';
 import { writeLessonBody, writeLessonHtml } from './write-lesson-html.tsx';
@@ -55,14 +56,14 @@ export function LessonOut({ parts, title, group, passage }: LessonOutProps) {
       )}
     >
       <label>
-        <span class="unseen">Which sheet</span>
+        <span class="unseen">{say('lesson.whichSheet')}</span>
         <select
           class="field lesson-audience"
           value={audience}
           onChange={(event) => setAudience(event.currentTarget.value as Audience)}
         >
-          <option value="pupils">Pupils’ sheet</option>
-          <option value="key">Your key</option>
+          <option value="pupils">{say('lesson.pupilsSheet')}</option>
+          <option value="key">{say('lesson.yourKey')}</option>
         </select>
       </label>
     </OutButtons>

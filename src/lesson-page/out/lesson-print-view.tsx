@@ -3,6 +3,7 @@ import { PrintFrame } from '../../print/print-frame.tsx';
 import { PrintOptions } from '../../print/print-options.tsx';
 import { FONTS, GAPS, type SheetChoices } from '../../print/sheet-choices.ts';
 import './lesson-print.css';
+import { say } from '../../wording/say.ts';
 import type { Audience } from './printed-part.ts';
 
 interface LessonPrintViewProps {
@@ -20,19 +21,19 @@ export function LessonPrintView(props: LessonPrintViewProps) {
   const { audience, choices, onAudience, onChange, onClose, children } = props;
   return (
     <PrintFrame
-      back="Back to the lesson"
+      back={say('lesson.back')}
       onClose={onClose}
       options={
         <>
           <label class="print-option">
-            <span>Which sheet</span>
+            <span>{say('lesson.whichSheet')}</span>
             <select
               class="field"
               value={audience}
               onChange={(event) => onAudience(event.currentTarget.value as Audience)}
             >
-              <option value="pupils">For pupils, with lines to write on</option>
-              <option value="key">For you, with the answers</option>
+              <option value="pupils">{say('lesson.forPupils')}</option>
+              <option value="key">{say('lesson.forYou')}</option>
             </select>
           </label>
           <PrintOptions choices={choices} canMark={false} onChange={onChange} only="lesson" />

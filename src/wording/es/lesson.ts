@@ -2,4 +2,47 @@ import type { lesson as english } from '../en/lesson.ts';
 import type { Translated } from '../translation.ts';
 
 /** The Lesson page. */
-export const lesson: Translated<typeof english> = {};
+export const lesson: Translated<typeof english> = {
+  noTable:
+    'No se pudo leer la tabla de palabras, así que no puede hacerse ninguna lección. Vuelva a cargar esta página.',
+  opening: 'Abriendo la lección…',
+  footer:
+    'Las palabras se eligen por lo enseñado al grupo y la mayoría de los significados vienen de un diccionario: lea la hoja antes de imprimirla. El programa de su escuela y su propio criterio van por delante.',
+  for: 'Para',
+  around: 'en torno a',
+  noPassage: 'ningún pasaje',
+  untitled: 'Sin título',
+  nothingTaught: 'Aún no se enseñó nada: elija un paso para el grupo en la página Grupos.',
+  about: 'Sobre {patterns}.',
+  sheetNumber: 'Número de hoja',
+  newSheet: 'Hoja nueva',
+  undo: 'Deshacer',
+  numberHint: 'El mismo número da la misma hoja. Lo que usted fija o escribe se queda cuando hace una nueva.',
+  choosing: 'Eligiendo palabras…',
+  makeAgain: 'Hacer otra vez',
+  done: 'Listo',
+  edit: 'Editar',
+  pin: 'Fijar',
+  unpin: 'Fijada: soltarla',
+  putBack: 'Volver a poner',
+  leaveOut: 'Omitir',
+  leftOut: 'Omitida en esta hoja.',
+  text: 'Texto',
+  noteFor: '{title}: nota para usted',
+  cell: '{column}, línea {line}',
+  takeOutLine: 'Quitar la línea {line}',
+  takeOut: 'Quitar',
+  unread: 'Aún no descodificable para este grupo: {words}.',
+  addWord: 'Añadir una palabra',
+  addLine: 'Añadir una línea',
+  takeOutAll: 'Quitar todo «{title}»',
+  takeOutThis: 'Quitar todo esto',
+  whichSheet: 'Qué hoja',
+  pupilsSheet: 'Hoja de los alumnos',
+  yourKey: 'Su clave',
+  back: 'Volver a la lección',
+  forPupils: 'Para los alumnos, con líneas para escribir',
+  forYou: 'Para usted, con las respuestas',
+  noWordFor: 'Aún no puede leerse ninguna palabra con {pattern} sin otros patrones: {next}.',
+  notYetReadable: '{word} (aún no legible)',
+};

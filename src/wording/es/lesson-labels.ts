@@ -1,0 +1,62 @@
+import type { lessonLabels as english } from '../en/lesson-labels.ts';
+import type { Translated } from '../translation.ts';
+
+/** What `src/lesson` calls its parts and choices; a test holds the English to it. */
+export const lessonLabels: Translated<typeof english> = {
+  lettersAndSounds: 'Letras y sonidos',
+  buildingWords: 'Formar palabras',
+  wordLists: 'Listas de palabras',
+  vocabularyWord: 'Palabra de vocabulario',
+  dictation: 'Dictado',
+  wordsSaidAlike: 'Palabras que suenan igual',
+  smoothReading: 'Lectura fluida',
+  howManyLetters: 'Cuántas letras',
+  waysToSpell: 'Formas de escribir',
+  withPattern: 'Con',
+  howMany: 'Cuántas',
+  wrongSpellings: 'Escrituras falsas para elegir',
+  onKeyOnly: 'solo en su clave',
+  onSheetToo: 'también en la hoja de los alumnos',
+  pattern: 'Patrón',
+  allOfStep: 'todos los de este paso',
+  oneSyllable: 'Palabras de una sílaba',
+  chain: 'De palabra en palabra de una cadena',
+  changeOne: 'cambiar un sonido',
+  changeAny: 'cambiar, añadir o quitar uno',
+  chainLength: 'Palabras en una cadena',
+  madeUp: 'Palabras inventadas',
+  word: 'Palabra',
+  anyGoodOne: 'cualquiera que sirva',
+  sounds: 'Sonidos',
+  words: 'Palabras',
+  bySightWords: 'Palabras de reconocimiento visual',
+  sentences: 'Oraciones',
+  sentencesFrom: 'Oraciones de',
+  thePassage: 'el pasaje',
+  wordsTheyKnow: 'las palabras que conocen',
+  howManySets: 'Cuántos grupos',
+  wordsToChoose: 'Palabras para elegir',
+  onTheSheet: 'en la hoja',
+  notShown: 'sin mostrar',
+  howManySentences: 'Cuántas oraciones',
+  betweenPhrases: 'Entre frases',
+  aBar: 'una barra',
+  aGap: 'un espacio ancho',
+  noWordOfPassage:
+    'Ninguna palabra del pasaje es legible y da que hablar: elija otro pasaje, o una palabra en Palabra.',
+  tooFewWords: 'Aún pueden leerse muy pocas palabras: elija un pasaje o un paso posterior.',
+  noneAlike:
+    'Aún no pueden leerse dos palabras que suenen igual: elija un paso posterior o dé al grupo palabras de reconocimiento visual.',
+  noLetters: 'Aún no se enseñaron letras: elija el paso del grupo en la página Grupos.',
+  nothingToWrite: 'Aún no hay nada que escribir: elija cuántos sonidos, palabras u oraciones quiere.',
+  noWordsToWrite:
+    'Este grupo aún no puede escribir palabras: pase a otro paso o añada lo enseñado en la página Grupos.',
+  noSentenceYet:
+    'El grupo aún conoce muy pocas palabras para una oración: vuelva tras algunos pasos o elija un pasaje.',
+  nothingYet: 'Aún no se ha enseñado nada: elija el paso del grupo y sus palabras saldrán aquí.',
+  nothingToBuild:
+    'Aún no hay nada que formar: este grupo conoce muy pocas palabras con una terminación, un comienzo o dos partes.',
+  patternsOfStep: 'patrones de este paso',
+  anotherPattern: 'elija otro patrón del paso',
+  stepLater: 'inténtelo uno o dos pasos después',
+};

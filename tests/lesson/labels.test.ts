@@ -1,0 +1,34 @@
+import { afterEach, expect, test } from 'vitest';
+import { makePart, parts, startPlan } from '../../src/lesson/index.ts';
+import { lessonTexts } from '../../src/lesson-page/lesson-texts.ts';
+import { sayLabel } from '../../src/lesson-page/say-label.ts';
+import { english } from '../../src/wording/en.ts';
+import { spanish } from '../../src/wording/es.ts';
+import { listMessages } from '../../src/wording/list-messages.ts';
+import { sayFrom } from '../../src/wording/say.ts';
+import { lessonInput } from './load-lesson.ts';
+
+afterEach(() => sayFrom(listMessages('en', english)));
+
+/** Every label a teacher is shown by the parts, early, later and with nothing taught. */
+const labels = [0, 1, 12, 40, 70].flatMap((step) => {
+  const input = lessonInput('steady-steps', step);
+  return parts.flatMap((maker) => {
+    const { says } = makePart(maker, startPlan(7), input);
+    const choices = maker.choices(input);
+    const options = choices.flatMap((choice) => choice.options.map(({ label }) => label));
+    return [maker.title, ...choices.map(({ label }) => label), ...options, ...(says ? [says] : [])];
+  });
+});
+
+test('in English a label is what the lesson says', () => {
+  expect(labels.length).toBeGreaterThan(200);
+  expect(labels.filter((label) => sayLabel(label) !== label)).toEqual([]);
+  expect([...lessonTexts].filter(([label]) => sayLabel(label) !== label)).toEqual([]);
+});
+
+test('in Spanish none is left in English but words, numbers and spellings', () => {
+  sayFrom(listMessages('es', spanish));
+  const left = labels.filter((label) => sayLabel(label) === label && /[a-z]{2}[^a-z].*[a-z]{2}/.test(label));
+  expect([...new Set(left)]).toEqual([]);
+});
