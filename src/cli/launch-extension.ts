@@ -28,16 +28,22 @@ export async function launchExtension(options: {
   readonly executable: string;
   readonly headless: boolean;
   readonly sealed: boolean;
+  /** The language of the browser itself (`es`); that of the system where none is given. */
+  readonly language?: string;
 }): Promise<ExtensionBrowser> {
   const profile = await mkdtemp(join(tmpdir(), 'wordreach-'));
   const context = await chromium.launchPersistentContext(profile, {
     executablePath: options.executable,
     headless: false,
     ignoreDefaultArgs: ['--disable-extensions'],
+    ...(options.language && {
+      env: { ...process.env, LANGUAGE: options.language } as Record<string, string>,
+    }),
     viewport: options.headless ? { width: 1200, height: 900 } : null,
     args: [
       ...(options.headless ? ['--headless=new'] : []),
       ...(process.getuid?.() === 0 ? ['--no-sandbox'] : []),
+      ...(options.language ? [`--lang=${options.language}`, `--accept-lang=${options.language}`] : []),
       '--enable-unsafe-extension-debugging',
       '--disable-background-networking',
       '--disable-component-update',

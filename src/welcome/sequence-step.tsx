@@ -1,7 +1,7 @@
 import type { Sequence } from '../analyze/types.ts';
 import type { Sequences } from '../host/sequences-store.ts';
 import { stepTitle } from '../ui/step-title.ts';
-import { say } from '../wording/say.ts';
+import { say, sayWith } from '../wording/say.ts';
 
 interface SequenceStepProps {
   readonly sequences: Sequences;
@@ -41,9 +41,14 @@ export function SequenceStep({ sequences, chosen, onChoose }: SequenceStepProps)
   );
 }
 
-function describe(sequence: Sequence, { own, school }: Pick<Sequences, 'own' | 'school'>): string {
+function describe(sequence: Sequence, { own, school }: Pick<Sequences, 'own' | 'school'>) {
   const whose =
-    sequence.id in own ? say('welcome.yours') : school.includes(sequence.id) && say('welcome.school');
-  const begins = say('welcome.begins', { what: stepTitle(sequence, 1) });
-  return [whose, say('welcome.steps', { count: sequence.steps.length }), begins].filter(Boolean).join(' · ');
+    sequence.id in own ? say('welcome.yours') : school.includes(sequence.id) ? say('welcome.school') : null;
+  const first = <span lang="en">{stepTitle(sequence, 1)}</span>;
+  return (
+    <>
+      {whose && `${whose} · `}
+      {say('welcome.steps', { count: sequence.steps.length })} · {sayWith('welcome.begins', { what: first })}
+    </>
+  );
 }

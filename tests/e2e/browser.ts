@@ -9,10 +9,16 @@ export interface TestBrowser extends ExtensionBrowser, Pick<PageServer, 'address
   open(address: string): Promise<Page>;
 }
 
-export async function startBrowser(): Promise<TestBrowser> {
+/** `language` is that of the browser itself. */
+export async function startBrowser(language?: string): Promise<TestBrowser> {
   if (!existsSync(builtExtension)) throw new Error('The extension is not built: run `npm run build` first.');
   const server = await servePages();
-  const launched = await launchExtension({ executable: findChromium(), headless: true, sealed: true });
+  const launched = await launchExtension({
+    executable: findChromium(),
+    headless: true,
+    sealed: true,
+    ...(language && { language }),
+  });
   return {
     ...launched,
     address: server.address,

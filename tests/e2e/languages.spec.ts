@@ -1,0 +1,91 @@
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { spanish } from '../../src/wording/es.ts';
+import { startBrowser, type TestBrowser } from './browser.ts';
+import { openOwnPage, ownPages } from './own-pages.ts';
+
+let browser: TestBrowser;
+const STORY = '<p>Bram ran to the lighthouse. The net was big and wet, and it had ten fish in it.</p>'.repeat(
+  3,
+);
+
+async function panelOn(html: string): Promise<Page> {
+  const page = await browser.open(browser.serve('story.html', html));
+  await browser.press(page);
+  await page.waitForFunction(() => CSS.highlights.size > 0);
+  const panel = await browser.openPanel(page);
+  await panel.locator('.reach').waitFor();
+  return panel;
+}
+
+describe('in a Spanish browser', () => {
+  beforeAll(async () => {
+    browser = await startBrowser('es');
+  });
+  afterAll(() => browser?.close());
+
+  test.each(
+    Object.keys(ownPages).filter((address) => address !== 'privacy.html') as (keyof typeof ownPages)[],
+  )('%s is in Spanish', async (address) => {
+    const page = await openOwnPage(browser, address);
+    expect(await page.evaluate(() => document.documentElement.lang)).toBe('es');
+    // What the interface says must be found among its Spanish texts; what is English says so.
+    const said = await page.evaluate(() => {
+      const texts: string[] = [];
+      const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+      while (walker.nextNode()) {
+        const { parentElement, data } = walker.currentNode as Text;
+        if (/\p{L}{3}/u.test(data) && !parentElement!.closest('[lang="en"], script, style, option, h1.name'))
+          texts.push(data.trim());
+      }
+      return texts;
+    });
+    const english = /\b(?:the|this|with|your|are|from|words|text|group|groups|page|what|and)\b/i;
+    expect(said.length).toBeGreaterThan(1);
+    expect(said.filter((text) => english.test(text))).toEqual([]);
+  });
+
+  test('the panel and its counts are in Spanish', async () => {
+    const panel = await panelOn(STORY);
+    await panel.getByText('Patrones que faltan').waitFor();
+    await panel.getByText('El grupo puede leer').waitFor();
+    expect(await panel.evaluate(() => document.documentElement.lang)).toBe('es');
+  });
+
+  test('what the browser shows of the extension is in Spanish', async () => {
+    const page = await openOwnPage(browser, 'groups.html');
+    const shown = await page.evaluate(() => [
+      chrome.runtime.getManifest().description,
+      chrome.runtime.getManifest().action?.default_title,
+    ]);
+    expect(shown).toEqual([spanish.manifest.description, spanish.manifest.button]);
+  });
+});
+
+describe('in a browser of another language', () => {
+  beforeAll(async () => {
+    browser = await startBrowser('de');
+  });
+  afterAll(() => browser?.close());
+
+  test('it is in English', async () => {
+    const page = await openOwnPage(browser, 'groups.html');
+    expect(await page.evaluate(() => [document.documentElement.lang, document.title])).toEqual([
+      'en',
+      'Groups · Wordreach',
+    ]);
+  });
+
+  test.each([
+    ['<html lang="fr-CA">', 'This page says that it is in Canadian French.'],
+    ['<html lang="en">', null],
+    ['<html lang="en"><body lang="de">', 'This page says that it is in German.'],
+    ['<html lang="x-nonsense-of-a-code-1">', 'This page says that it is in'],
+    ['<html>', null],
+  ])('a page that begins %s', async (begins, says) => {
+    const panel = await panelOn(`<!doctype html>${begins}${STORY}`);
+    const note = panel.getByText('This page says that it is in');
+    expect(await note.count()).toBe(says === null ? 0 : 1);
+    if (says) expect(await note.textContent()).toContain(says);
+  });
+});

@@ -1,0 +1,27 @@
+import type { Page } from 'playwright-core';
+import type { TestBrowser } from './browser.ts';
+
+/** Every page of the extension, by its address, and what is there once it is ready. */
+export const ownPages = {
+  'welcome.html': '.welcome-step',
+  'practice.html': 'article',
+  'sidepanel.html': 'main',
+  'groups.html': '.field-large',
+  'groups.html#sequence/steady-steps': 'main li',
+  'groups.html#paste': 'textarea',
+  'groups.html#share': 'input[type=file]',
+  'desk.html': 'textarea',
+  'lesson.html#plovers': '.lesson-part',
+  'shelf.html': '.shelf-filters',
+  'shelf.html#add': 'input[type=file]',
+  'shelf.html#file': 'input[type=file]',
+  'report.html': '.note',
+  'privacy.html': 'h1',
+} as const;
+
+/** Opens one of them and waits until it is there. */
+export async function openOwnPage(browser: TestBrowser, address: keyof typeof ownPages): Promise<Page> {
+  const page = await browser.open(`chrome-extension://${browser.id}/${address}`);
+  await page.locator(ownPages[address]).first().waitFor();
+  return page;
+}
