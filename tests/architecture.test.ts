@@ -27,6 +27,7 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
   report: ['wording', 'analyze', 'marks', 'ui', 'host', 'passage', 'print'],
   groups: ['wording', 'analyze', 'marks', 'ui', 'host'],
   'lesson-page': ['wording', 'analyze', 'marks', 'lesson', 'ui', 'host', 'passage', 'print'],
+  privacy: ['wording'],
   welcome: ['wording', 'analyze', 'ui', 'host'],
   practice: ['wording', 'ui', 'host', 'overlay', 'card', 'page'],
   swap: ['analyze'],

@@ -10,6 +10,7 @@ import { panel } from './en/panel.ts';
 import { passage } from './en/passage.ts';
 import { patterns } from './en/patterns.ts';
 import { print } from './en/print.ts';
+import { privacy } from './en/privacy.ts';
 import { report } from './en/report.ts';
 import { sequences } from './en/sequences.ts';
 import { shelf } from './en/shelf.ts';
@@ -33,6 +34,7 @@ export const english = {
   passage,
   patterns,
   print,
+  privacy,
   report,
   sequences,
   shelf,

@@ -10,6 +10,7 @@ import { panel } from './es/panel.ts';
 import { passage } from './es/passage.ts';
 import { patterns } from './es/patterns.ts';
 import { print } from './es/print.ts';
+import { privacy } from './es/privacy.ts';
 import { report } from './es/report.ts';
 import { sequences } from './es/sequences.ts';
 import { shelf } from './es/shelf.ts';
@@ -31,6 +32,7 @@ export const spanish = {
   passage,
   patterns,
   print,
+  privacy,
   report,
   sequences,
   shelf,
