@@ -28,7 +28,7 @@ export default defineConfig({
   zip: {
     // Made again by the build. The rest is what a reviewer of a store needs to build it: `npm ci && npm run zip`.
     excludeSources: ['public/data/**', '.output-*/**', '**/*.log'],
-    includeSources: ['.github/**', '.gitignore'],
+    includeSources: ['.gitignore'],
   },
   hooks: {
     'build:publicAssets': (_wxt, files) => {

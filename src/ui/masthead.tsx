@@ -21,6 +21,9 @@ export function Masthead({ title, page }: { title: string; page?: (typeof PAGES)
               {say(name)}
             </a>
           ))}
+          <a class="plain" href="/welcome.html#guide-title">
+            {say('ui.guidePage')}
+          </a>
         </nav>
       </div>
       <h1>{title}</h1>
