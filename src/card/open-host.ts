@@ -1,3 +1,4 @@
+import { spokenDirection, spokenLanguage } from '../wording/say.ts';
 import { cardStyle } from './card-style.ts';
 
 /** The one element a card adds to a page, and the root inside that the page cannot look into. */
@@ -32,8 +33,8 @@ export function openHost(doc: Document, mode: ShadowRootMode): CardHost {
   root.adoptedStyleSheets = [style];
   const sheet = make();
   sheet.className = 'sheet';
-  sheet.lang = 'en';
-  sheet.dir = 'ltr';
+  sheet.lang = spokenLanguage();
+  sheet.dir = spokenDirection();
   root.append(sheet);
   for (const kind of KEPT) host.addEventListener(kind, (event) => event.stopPropagation());
 

@@ -1,0 +1,200 @@
+import { readFileSync } from 'node:fs';
+import type { CDPSession, Page } from 'playwright-core';
+import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { startBrowser, type TestBrowser } from './browser.ts';
+
+const story = readFileSync(new URL('../../public/story/index.html', import.meta.url), 'utf8');
+let browser: TestBrowser;
+/** What any page complained of. */
+let said: string[];
+
+beforeAll(async () => {
+  browser = await startBrowser();
+});
+afterAll(() => browser?.close());
+beforeEach(async () => {
+  for (const open of browser.context.pages().slice(1)) await open.close();
+  said = [];
+});
+
+function listen(page: Page): Page {
+  page.on('pageerror', ({ message }) => said.push(message));
+  return page;
+}
+
+async function openOwn(path: string, before?: () => void): Promise<Page> {
+  const page = listen(await browser.context.newPage());
+  if (before) await page.addInitScript(before);
+  await page.goto(`chrome-extension://${browser.id}/${path}`);
+  return page;
+}
+
+async function shade(html = story): Promise<Page> {
+  const page = listen(await browser.open(browser.serve('story.html', html)));
+  await browser.press(page);
+  await page.waitForFunction(() => CSS.highlights.size > 0);
+  return page;
+}
+
+/** Opens the next word's card in the page in front, as the shortcut does. */
+const step = () =>
+  browser.context.serviceWorkers()[0]!.evaluate(async () => {
+    const [tab] = await chrome.tabs.query({ active: true, lastFocusedWindow: true });
+    await chrome.tabs.sendMessage(tab!.id!, { to: 'page', ask: 'step', given: 1 });
+  });
+
+describe('a clock that went back a year', () => {
+  const lateClock = (): void => {
+    const now = Date.now.bind(Date);
+    Date.now = () => now() - 365 * 24 * 3600 * 1000;
+  };
+
+  async function put(desk: Page, text: string): Promise<void> {
+    await desk.goto(`chrome-extension://${browser.id}/desk.html#new`);
+    await desk.getByLabel('Text', { exact: true }).fill(text);
+    await desk.getByRole('button', { name: 'Put it on the desk' }).click();
+    await desk.locator('.cm-line').first().waitFor();
+  }
+
+  test('loses no passage, and keeps what is written last', async () => {
+    const before = await openOwn('desk.html');
+    await put(before, '# Tide\n\nThe net is wet.');
+    const address = before.url();
+    await before.close();
+    const after = await openOwn('desk.html', lateClock);
+    await put(after, '# Gull\n\nA gull sat.');
+    await after.goto(address);
+    await after.reload();
+    await after.locator('.cm-content').click();
+    await after.keyboard.press('Control+End');
+    await after.keyboard.type(' It drips.');
+    await after.goto('about:blank');
+    const again = await openOwn(address.split('/').slice(3).join('/'));
+    await expect
+      .poll(() => again.locator('.cm-content').textContent())
+      .toContain('The net is wet. It drips.');
+    await again.getByRole('link', { name: 'Gull' }).first().waitFor();
+    await again.getByRole('link', { name: 'Tide' }).first().waitFor();
+    expect(said).toEqual([]);
+  });
+
+  test('keeps both moves of a group, by their days', async () => {
+    const panelOf = async (before?: () => void): Promise<Page> => {
+      const panel = await openOwn('sidepanel.html', before);
+      await panel.locator('#step').waitFor();
+      return panel;
+    };
+    const now = await panelOf();
+    await now.evaluate(() => chrome.storage.local.clear());
+    await now.reload();
+    await now.locator('#step').focus();
+    await now.keyboard.press('ArrowRight');
+    await now.getByText('Step 25 of').waitFor();
+    await now.waitForFunction(async () => 'groups' in (await chrome.storage.local.get('groups')));
+    const early = await panelOf(() => {
+      const Real = Date;
+      globalThis.Date = class extends Real {
+        constructor(...given: [] | [number]) {
+          super(...((given.length > 0 ? given : [Real.now() - 365 * 24 * 3600 * 1000]) as [number]));
+        }
+      } as DateConstructor;
+    });
+    await early.locator('#step').focus();
+    await early.keyboard.press('ArrowRight');
+    await early.waitForFunction(async () => {
+      const { groups } = (await chrome.storage.local.get('groups')) as {
+        groups: { groups: Record<string, { history?: { step: number }[] }> };
+      };
+      const steps = groups.groups.herons!.history!.map(({ step }) => step);
+      return steps.includes(25) && steps.includes(26);
+    });
+    expect(said).toEqual([]);
+  });
+});
+
+describe('a page that throws out what is put into it', () => {
+  const hostile = story.replace(
+    '</body>',
+    `<script>
+      new MutationObserver((changes) => {
+        for (const { addedNodes } of changes) for (const node of addedNodes) { window.thrownOut = (window.thrownOut ?? 0) + 1; node.remove(); }
+      }).observe(document.documentElement, { childList: true, subtree: true });
+    </script></body>`,
+  );
+
+  test('gets no second card for the one it took, and no error; the marks stay', async () => {
+    const page = await shade(hostile);
+    const marks = await page.evaluate(() => CSS.highlights.get('wr-1')!.size);
+    for (let n = 1; n <= 3; n++) {
+      await step();
+      await page.waitForFunction((n) => (window as { thrownOut?: number }).thrownOut === n, n);
+    }
+    for (let n = 0; n < 5; n++) await page.evaluate(() => new Promise((next) => requestAnimationFrame(next)));
+    expect(await page.evaluate(() => (window as { thrownOut?: number }).thrownOut)).toBe(3);
+    expect(await page.evaluate(() => document.documentElement.children.length)).toBe(2);
+    expect(await page.evaluate(() => CSS.highlights.get('wr-1')!.size)).toBe(marks);
+    expect(said).toEqual([]);
+  });
+});
+
+describe('a database without room', () => {
+  const full = (): void => {
+    IDBObjectStore.prototype.put = IDBObjectStore.prototype.add = () => {
+      throw new DOMException('no room', 'QuotaExceededError');
+    };
+  };
+  const files = [
+    { name: 'net.txt', mimeType: 'text/plain', buffer: Buffer.from('# A net\n\nThe net is wet.') },
+  ];
+
+  test('of the shelf says so; with room again it goes on', async () => {
+    const shelf = await openOwn('shelf.html#add', full);
+    await shelf.locator('input[type=file]').setInputFiles(files);
+    await shelf.getByText('The shelf could not keep this: the browser’s room is full.').waitFor();
+    await shelf.close();
+    const again = await openOwn('shelf.html#add');
+    await again.locator('input[type=file]').setInputFiles(files);
+    await again.getByText('one text put on the shelf').waitFor();
+    expect(said).toEqual([]);
+  });
+});
+
+describe('used for long', () => {
+  async function heapOf(session: CDPSession): Promise<number> {
+    for (let n = 0; n < 3; n++) await session.send('HeapProfiler.collectGarbage');
+    return (await session.send('Runtime.getHeapUsage')).usedSize;
+  }
+
+  test('a page keeps nothing of 100 changes of the group, nor the panel beside it', async () => {
+    const page = await shade();
+    const panel = await browser.openPanel(page);
+    await panel.locator('.reach').waitFor();
+    const sessions = await Promise.all([page, panel].map((one) => browser.context.newCDPSession(one)));
+    for (const session of sessions) await session.send('HeapProfiler.enable');
+    const change = (from: number, to: number) =>
+      panel.evaluate(
+        async ([from, to]) => {
+          for (let n = from!; n < to!; n++) {
+            const groups = {
+              version: 1,
+              chosen: 'herons',
+              groups: { herons: { name: `Herons ${n}`, sequence: 'steady-steps', step: 1 + (n % 40) } },
+            };
+            await chrome.storage.local.set({ groups });
+          }
+        },
+        [from, to],
+      );
+    const settle = (n: number) =>
+      panel.getByRole('option', { name: `Herons ${n}` }).waitFor({ state: 'attached' });
+    await change(0, 25);
+    await settle(24);
+    const early = await Promise.all(sessions.map(heapOf));
+    await change(25, 125);
+    await settle(124);
+    const late = await Promise.all(sessions.map(heapOf));
+    // What a page holds with its 300 words is some hundred kilobytes; nothing of a change may stay.
+    for (const [i, bytes] of late.entries()) expect(bytes - early[i]!).toBeLessThan(700_000);
+    expect(said).toEqual([]);
+  });
+});
