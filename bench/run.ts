@@ -14,6 +14,7 @@ import { measureFloor } from './floor.ts';
 import { measureHighlighter } from './highlighter.ts';
 import { measureLongPage } from './long-page.ts';
 import { median } from './median.ts';
+import { measureMemory } from './memory.ts';
 import { startBenchBrowser } from './open-bench-page.ts';
 import { measureShelf } from './shelf.ts';
 import { measureLibraries } from './text-libraries.ts';
@@ -115,6 +116,12 @@ print(
   two / 1_000_000,
   `${two.toLocaleString('en')} words/s, ${one.toLocaleString('en')} on one; with the start ${many.whole[1].toLocaleString('en')}; ${many.megabytes} MB`,
 );
+
+const memory = await measureMemory();
+const mb = (bytes: number): string => `${(bytes / 1e6).toFixed(1)} MB`;
+print('memory of the background, to 15 MB', memory.background / 15e6, mb(memory.background));
+print('memory of a tab with 10,000 words, to 5 MB', memory.tab / 5e6, mb(memory.tab));
+print('what 80 pages more leave behind, to 1 MB', memory.growth / 1e6, mb(memory.growth));
 
 const page = await measureLongPage();
 print(

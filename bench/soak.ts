@@ -4,6 +4,7 @@ import type { AddressInfo } from 'node:net';
 import type { CDPSession, Page, Worker } from 'playwright-core';
 import { findChromium } from '../src/cli/find-chromium.ts';
 import { launchExtension } from '../src/cli/launch-extension.ts';
+import { heapOfPage, heapOfWorker } from './heap-of.ts';
 
 /** How much use is made of it: about an hour of a teacher's day, without the pauses. */
 const VISITS = Number(process.env.VISITS ?? 500);
@@ -87,43 +88,9 @@ async function watchGrowth(times: number, work: (n: number) => Promise<void>): P
 }
 
 async function measure(session: CDPSession): Promise<Memory> {
-  await session.send('HeapProfiler.enable');
-  for (let n = 0; n < 3; n++) await session.send('HeapProfiler.collectGarbage');
+  const page = await heapOfPage(session);
   const { nodes } = await session.send('Memory.getDOMCounters');
-  const { usedSize } = await session.send('Runtime.getHeapUsage');
-  const background = await measureBackground();
-  return { page: usedSize, nodes, background };
-}
-
-/** The background is no page: it is asked by way of the browser. */
-async function measureBackground(): Promise<number> {
-  const { targetInfos } = await control.send('Target.getTargets');
-  const target = targetInfos.find(({ type, url }) => type === 'service_worker' && url === worker.url())!;
-  const { sessionId } = await control.send('Target.attachToTarget', {
-    targetId: target.targetId,
-    flatten: false,
-  });
-  let id = 0;
-  const ask = (method: string): Promise<{ usedSize: number }> => {
-    const mine = ++id;
-    return new Promise((resolve) => {
-      const hear = (event: { sessionId: string; message: string }): void => {
-        const answer = JSON.parse(event.message) as { id: number; result: { usedSize: number } };
-        if (event.sessionId !== sessionId || answer.id !== mine) return;
-        control.off('Target.receivedMessageFromTarget', hear);
-        resolve(answer.result);
-      };
-      control.on('Target.receivedMessageFromTarget', hear);
-      void control.send('Target.sendMessageToTarget', {
-        sessionId,
-        message: JSON.stringify({ id: mine, method }),
-      });
-    });
-  };
-  for (let n = 0; n < 3; n++) await ask('HeapProfiler.collectGarbage');
-  const { usedSize } = await ask('Runtime.getHeapUsage');
-  await control.send('Target.detachFromTarget', { sessionId });
-  return usedSize;
+  return { page, nodes, background: await heapOfWorker(control, worker.url()) };
 }
 
 function print(what: string, times: number, [early, late]: [Memory, Memory]): void {

@@ -1,0 +1,88 @@
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { createServer } from 'node:http';
+import type { AddressInfo } from 'node:net';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { chromium } from 'playwright-core';
+import { findChromium } from '../src/cli/find-chromium.ts';
+import { launchExtension } from '../src/cli/launch-extension.ts';
+import { heapOfPage, heapOfWorker } from './heap-of.ts';
+import { writePage } from './write-page.ts';
+
+/** Bytes. */
+export interface MemoryFigures {
+  /** The background that has answered for a page, above one without any code. */
+  readonly background: number;
+  /** A page of 10,000 words with its marks, above itself without. */
+  readonly tab: number;
+  /** What the same tab holds more after 100 pages than after 20. */
+  readonly growth: number;
+}
+
+/** What the extension holds in a real Chromium. */
+export async function measureMemory(): Promise<MemoryFigures> {
+  let html = writePage(10_000);
+  const server = createServer((_request, response) =>
+    response.setHeader('content-type', 'text/html; charset=utf-8').end(html),
+  );
+  await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve));
+  const address = `http://127.0.0.1:${(server.address() as AddressInfo).port}`;
+  const browser = await launchExtension({ executable: findChromium(), headless: true, sealed: true });
+  const control = await browser.context.browser()!.newBrowserCDPSession();
+  const page = await browser.context.newPage();
+  const session = await browser.context.newCDPSession(page);
+  const shade = async (path: string): Promise<void> => {
+    await page.goto(`${address}/${path}`);
+    await browser.press(page);
+    await page.waitForFunction(() => (CSS.highlights.get('wr-1')?.size ?? 0) > 0);
+  };
+  await page.goto(address);
+  const plain = await heapOfPage(session);
+  await shade('shaded');
+  // Wait until all of it is read: the background is asked for the last words then.
+  await page.waitForTimeout(2000);
+  const tab = (await heapOfPage(session)) - plain;
+  const background = await heapOfWorker(control, browser.context.serviceWorkers()[0]!.url());
+  html = writePage(1000);
+  let after20 = 0;
+  for (let n = 1; n <= 100; n++) {
+    await shade(String(n));
+    if (n === 20) after20 = await heapOfPage(session);
+  }
+  const growth = (await heapOfPage(session)) - after20;
+  await browser.close();
+  server.close();
+  return { background: background - (await heapOfEmpty()), tab, growth };
+}
+
+/** What a background without any code of its own holds. */
+async function heapOfEmpty(): Promise<number> {
+  const folder = mkdtempSync(join(tmpdir(), 'empty-extension-'));
+  const manifest = {
+    manifest_version: 3,
+    name: 'Empty',
+    version: '1',
+    background: { service_worker: 'empty.js' },
+  };
+  writeFileSync(join(folder, 'manifest.json'), JSON.stringify(manifest));
+  writeFileSync(join(folder, 'empty.js'), '');
+  const context = await chromium.launchPersistentContext(join(folder, 'profile'), {
+    executablePath: findChromium(),
+    headless: false,
+    ignoreDefaultArgs: ['--disable-extensions'],
+    args: [
+      '--headless=new',
+      '--enable-unsafe-extension-debugging',
+      ...(process.getuid?.() === 0 ? ['--no-sandbox'] : []),
+    ],
+  });
+  try {
+    const control = await context.browser()!.newBrowserCDPSession();
+    const started = context.waitForEvent('serviceworker');
+    await control.send('Extensions.loadUnpacked' as never, { path: folder } as never);
+    return await heapOfWorker(control, (await started).url());
+  } finally {
+    await context.close();
+    rmSync(folder, { recursive: true, force: true });
+  }
+}
