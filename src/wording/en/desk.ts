@@ -98,7 +98,7 @@ export const desk = {
   propose: 'Propose changes',
   noSwapTable: 'The table of swaps could not be read. Reload this page.',
   proposeAgain: 'The text has changed since; propose again.',
-  noChanges: 'It is there already, or nothing is found that helps.',
+  noChanges: 'Nothing to change: it is there already, or no change was found that helps.',
   asNearAsItGets: 'This is as near as these changes bring it.',
   teachAsStoryWord: 'Teach “{word}” as a story word',
   sayFor: {

@@ -38,9 +38,11 @@ export const groups = {
   aboutBySight:
     'Words taught as wholes, besides those of the steps. With {base}, {form} is known too once {ending} is taught.',
   names: 'Names',
-  aboutNames: 'Pupils, people and places they are told. They are not counted, and stay in this browser.',
+  aboutNames:
+    'Pupils, people and places that you say to them. They are not counted, and stay in this browser.',
   leftOut: 'Left out',
-  aboutLeftOut: 'What is no word to read, like {noise} or {address}. It is neither counted nor shaded.',
+  aboutLeftOut:
+    'Signs and sounds that are not words to read, like {noise} or {address}. They are neither counted nor shaded.',
   inStep: 'step {step}',
   inTaughtStep: 'step {step}, taught',
   history: 'History',

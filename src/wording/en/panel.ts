@@ -44,9 +44,9 @@ export const panel = {
   theWord: 'The word {word}',
   nextPlace: 'next place',
   close: 'close',
-  stillNeeded: 'still needed',
+  stillNeeded: 'still needed:',
   neededInShort: 'Still needed: {patterns}.',
-  sayInstead: 'say instead, at the desk',
+  sayInstead: 'a word to say instead, at the desk:',
   noSwap: 'No swap says the same and can be read: teach it as a story word, or leave it.',
   noTab: 'There is no page in front. Open a story, then press the Wordreach button in the toolbar.',
   tableFailed:

@@ -37,7 +37,7 @@ export const report = {
   },
   leftOut: 'Left out',
   beyond: 'Not yet decodable',
-  unsure: 'Unsure: look at them yourself',
+  unsure: 'Unsure: please look at them yourself',
   fresh: 'Decodable, and practise this step',
   reads: 'Decodable',
   knownBySight: 'Known by sight',
@@ -47,7 +47,7 @@ export const report = {
   placeCount: { one: '1 place', other: '{count} places' },
   climb: 'Climb',
   beside: 'Beside {group}',
-  noClimb: '{group} follow no sequence, so there are no steps to climb.',
+  noClimb: '{group}: no sequence is followed, so there are no steps to climb.',
   textFailed: 'The text could not be read. Go back to it and open the report again.',
   chooseText: 'Choose a text first: press “Climb and report” in the panel, at the desk, or on the shelf.',
   pageGone:

@@ -81,7 +81,7 @@ export const sequences = {
   patternsFound: { one: 'One pattern found', other: '{count} patterns found' },
   noPatternFits:
     'No other pattern fits. Try its letters ({letters}), a word with it ({word}), or a family ({family}).',
-  morePatterns: '{count} more: type more of it',
+  morePatterns: '{count} more: type another letter or two',
 
   paste: 'Paste a sequence',
   yourScope: 'Your scope and sequence',

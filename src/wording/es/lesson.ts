@@ -23,7 +23,7 @@ export const lesson: Translated<typeof english> = {
   done: 'Listo',
   edit: 'Editar',
   pin: 'Fijar',
-  unpin: 'Fijada: soltarla',
+  unpin: 'Soltar',
   putBack: 'Volver a poner',
   leaveOut: 'Omitir',
   leftOut: 'Omitida en esta hoja.',

@@ -48,9 +48,9 @@ export const panel: Translated<typeof english> = {
   theWord: 'La palabra {word}',
   nextPlace: 'siguiente lugar',
   close: 'cerrar',
-  stillNeeded: 'aún falta',
+  stillNeeded: 'aún falta:',
   neededInShort: 'Aún falta: {patterns}.',
-  sayInstead: 'decir en su lugar, en la mesa',
+  sayInstead: 'palabra que puede decirse en su lugar, en la mesa:',
   noSwap: 'Ninguna sustitución dice lo mismo y puede leerse: enséñela como palabra del cuento o déjela.',
   noTab:
     'No hay ninguna página delante. Abra un cuento y pulse el botón de Wordreach en la barra de herramientas.',

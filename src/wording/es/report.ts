@@ -50,7 +50,7 @@ export const report: Translated<typeof english> = {
   placeCount: { one: '1 lugar', other: '{count} lugares' },
   climb: 'Subida',
   beside: 'Junto a {group}',
-  noClimb: '{group} no sigue ninguna secuencia, así que no hay pasos que subir.',
+  noClimb: '{group}: no se sigue ninguna secuencia, así que no hay pasos que subir.',
   textFailed: 'No se pudo leer el texto. Vuelva a él y abra el informe de nuevo.',
   chooseText: 'Elija primero un texto: pulse «Subida e informe» en el panel, en la mesa o en la estantería.',
   pageGone:
