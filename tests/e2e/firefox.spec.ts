@@ -48,6 +48,22 @@ const cardText = (): Promise<string> =>
   });
 const sidebarText = (): Promise<string> => firefox.inSidebar((document) => document.body.textContent ?? '');
 
+test('the practice page is shaded by the button, like any page', async () => {
+  const page = await open(firefox.inside('practice.html'));
+  await eventually(() => page.evaluate(() => document.querySelectorAll('article p').length)).toBeGreaterThan(
+    5,
+  );
+  await firefox.press();
+  await eventually(() => highlights(page)).toBeGreaterThan(0);
+  await eventually(() => page.evaluate(() => document.body.textContent)).toContain(
+    'Rest the pointer on a shaded word',
+  );
+  await firefox.press();
+  await eventually(() => page.evaluate(() => document.body.textContent)).toContain(
+    'press the Wordreach button',
+  );
+});
+
 describe('a long article for the Herons', () => {
   test('the same words are marked as in Chromium, and taking the shading away leaves the page as it was', async () => {
     const expected = JSON.parse(
