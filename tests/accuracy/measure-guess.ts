@@ -44,13 +44,13 @@ export function measureGuess(): GuessScore {
   const count = { words: 0, model: 0, whole: 0, common: 0, commonWhole: 0, patterns: 0, spellings: 0 };
   for (const [word, variants] of readCmudict()) {
     if (!isHeldOut(word)) continue;
-    const said = new Set(variants.map((phones) => merge(cleanPronunciation(word, phones).join(' '))));
+    const said = listedSounds(word, variants);
     const guess = guesser.guess(word)?.built;
     const alone = guess ? finishReading(word, guess, 'guess') : null;
     const reading = analyzer.analyze(word).readings[0]!;
-    const right = said.has(merge(reading.pronunciation));
+    const right = said.has(mergeSounds(reading.pronunciation));
     count.words++;
-    if (alone && said.has(merge(alone.pronunciation))) count.model++;
+    if (alone && said.has(mergeSounds(alone.pronunciation))) count.model++;
     if (right) count.whole++;
     if (!rank.has(word) || capitalised.has(word)) continue;
     count.common++;
@@ -87,10 +87,16 @@ function spellingsOf({
 }: {
   readonly units: readonly { readonly letters: string; readonly sound: string }[];
 }): string {
-  return [...new Set(units.map(({ letters, sound }) => `${letters}:${merge(sound)}`))].sort().join(' ');
+  return [...new Set(units.map(({ letters, sound }) => `${letters}:${mergeSounds(sound)}`))].sort().join(' ');
 }
 
-function merge(sounds: string): string {
+/** How a word of CMUdict may be said: its pronunciations as the engine writes sounds, weak vowels merged. */
+export function listedSounds(word: string, pronunciations: readonly (readonly string[])[]): Set<string> {
+  return new Set(pronunciations.map((phones) => mergeSounds(cleanPronunciation(word, phones).join(' '))));
+}
+
+/** Sounds with the schwa as AH and the weak i as IH, since sources differ in which weak vowels they tell apart. */
+export function mergeSounds(sounds: string): string {
   return sounds.replaceAll('AX', 'AH').replaceAll('IX', 'IH');
 }
 
