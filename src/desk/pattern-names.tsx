@@ -1,7 +1,7 @@
 import type { PatternId } from '../analyze/types.ts';
-import { patternLabel } from '../marks/pattern-label.ts';
+import { patternName } from '../ui/pattern-name.ts';
 
-/** What patterns are called (`ai as in rain; final le`), in English whatever language is around it. */
+/** What patterns are called, in the reader's language: `ai as in rain; suffix -ing`. */
 export function PatternNames({ patterns }: { readonly patterns: readonly PatternId[] }) {
-  return <span lang="en">{patterns.map(patternLabel).join('; ')}</span>;
+  return <span>{patterns.map(patternName).join('; ')}</span>;
 }

@@ -1,6 +1,6 @@
 import { type Analyzer, catalogue, compileGroup, createJudge, parseGroup } from '../analyze/index.ts';
 import type { Pattern, PatternId, Sequence } from '../analyze/types.ts';
-import { patternLabel } from '../marks/pattern-label.ts';
+import { patternName } from '../ui/pattern-name.ts';
 import { say } from '../wording/say.ts';
 import { teachable } from './search-patterns.ts';
 
@@ -73,7 +73,7 @@ function lackOf(
   letters: ReadonlySet<string>,
 ): string | null {
   if (!row) return null;
-  const pattern = capital(patternLabel(row.id));
+  const pattern = capital(patternName(row.id));
   if (isBlend(row) && !isCovered(row.letters, letters)) return say('sequences.beforeItsLetters', { pattern });
   if (row.family === 'spelling change') {
     const happens = [...known].some((id) => {

@@ -2,8 +2,8 @@ import type { Group, PatternId } from '../analyze/types.ts';
 import { changeGroups, freeGroupName, type Groups } from '../host/groups-store.ts';
 import { datedMoves, moveGroup, today } from '../host/move-group.ts';
 import { findSequence, type Sequences } from '../host/sequences-store.ts';
-import { patternLabel } from '../marks/pattern-label.ts';
 import { GroupOptionsView } from '../ui/group-options.tsx';
+import { patternName } from '../ui/pattern-name.ts';
 import { sayDay } from '../ui/say-day.ts';
 import { say, sayWith, type TextId } from '../wording/say.ts';
 import { addGroup, deleteGroup, editGroup } from './edit-groups.ts';
@@ -197,7 +197,7 @@ function History({ group, sequences }: { group: Group; sequences: Sequences }) {
                 ? sayWith('groups.movedToTitled', {
                     day,
                     step,
-                    title: moved.title ?? english(moved.teaches.map(patternLabel).join('; ')),
+                    title: moved.title ?? moved.teaches.map(patternName).join('; '),
                   })
                 : sayWith('groups.movedTo', { day, step })}
               {sequence && id !== group.sequence && (

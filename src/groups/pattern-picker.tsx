@@ -1,6 +1,6 @@
 import { useId, useState } from 'preact/hooks';
 import type { PatternId } from '../analyze/types.ts';
-import { patternLabel } from '../marks/pattern-label.ts';
+import { patternName } from '../ui/pattern-name.ts';
 import { say, sayWith } from '../wording/say.ts';
 import './pattern-picker.css';
 import { searchPatterns } from './search-patterns.ts';
@@ -37,11 +37,11 @@ export function PatternPicker({ label, hint, chosen, placeOf, onAdd, onRemove }:
         <ul class="chips">
           {chosen.map((pattern) => (
             <li key={pattern} class="chip">
-              <span lang="en">{patternLabel(pattern)}</span>
+              <span>{patternName(pattern)}</span>
               <button
                 type="button"
                 class="chip-out"
-                aria-label={say('sequences.takeOut', { pattern: patternLabel(pattern) })}
+                aria-label={say('sequences.takeOut', { pattern: patternName(pattern) })}
                 onClick={() => {
                   onRemove(pattern);
                   document.getElementById(id)?.focus();
@@ -90,9 +90,7 @@ export function PatternPicker({ label, hint, chosen, placeOf, onAdd, onRemove }:
           {shown.map((row) => (
             <li key={row.id}>
               <button type="button" class="found-row" onClick={() => add(row.id)}>
-                <span class="found-label" lang="en">
-                  {patternLabel(row.id)}
-                </span>{' '}
+                <span class="found-label">{patternName(row.id)}</span>{' '}
                 <span class="quiet">
                   {english([row.examples.slice(0, 3).join(', '), row.family].filter(Boolean).join(' · '))}
                   {placeOf?.(row.id) && ` · ${placeOf(row.id)}`}

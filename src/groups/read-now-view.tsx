@@ -2,7 +2,7 @@ import { useMemo, useState } from 'preact/hooks';
 import type { Group } from '../analyze/types.ts';
 import { groupOn, today, withinSequence } from '../host/move-group.ts';
 import { findSequence, type Sequences } from '../host/sequences-store.ts';
-import { patternLabel } from '../marks/pattern-label.ts';
+import { patternName } from '../ui/pattern-name.ts';
 import { say, sayWith, spokenLanguage } from '../wording/say.ts';
 import './read-now.css';
 import { type ReadNow, readNow, taughtBySteps } from './read-now.ts';
@@ -70,7 +70,7 @@ export function ReadNowView({ group, sequences, engine }: ReadNowViewProps) {
               <dl>
                 {patterns.map((id) => (
                   <div key={id} class="taught-row">
-                    <dt lang="en">{patternLabel(id)}</dt>
+                    <dt>{patternName(id)}</dt>
                     <dd>{describeWords(result.wordsOf.get(id) ?? [])}</dd>
                   </div>
                 ))}

@@ -2,7 +2,7 @@ import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Sequence } from '../analyze/types.ts';
 import type { Groups } from '../host/groups-store.ts';
 import type { Sequences } from '../host/sequences-store.ts';
-import { patternLabel } from '../marks/pattern-label.ts';
+import { patternName } from '../ui/pattern-name.ts';
 import { say } from '../wording/say.ts';
 import {
   addSequence,
@@ -158,7 +158,7 @@ function Odd({ count, sequence }: { count: number; sequence: Sequence }) {
                   <dd>
                     {missing
                       .filter((row) => row.family === family)
-                      .map((row) => patternLabel(row.id))
+                      .map((row) => patternName(row.id))
                       .join('; ')}
                   </dd>
                 </div>

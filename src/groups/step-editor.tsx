@@ -1,5 +1,5 @@
 import type { SequenceStep } from '../analyze/types.ts';
-import { patternLabel } from '../marks/pattern-label.ts';
+import { patternName } from '../ui/pattern-name.ts';
 import { say } from '../wording/say.ts';
 import {
   canSplit,
@@ -48,12 +48,12 @@ export function StepEditor({ steps, at, onEdit, onShow }: StepEditorProps) {
           return place < 0 ? say('sequences.neverTaught') : say('sequences.nowInStep', { step: place + 1 });
         }}
         onAdd={(id) =>
-          void onEdit(say('sequences.addedPattern', { pattern: patternLabel(id), step }), (all) =>
+          void onEdit(say('sequences.addedPattern', { pattern: patternName(id), step }), (all) =>
             teachIn(all, at, id),
           )
         }
         onRemove={(id) =>
-          void onEdit(say('sequences.tookPatternOut', { pattern: patternLabel(id), step }), (all) =>
+          void onEdit(say('sequences.tookPatternOut', { pattern: patternName(id), step }), (all) =>
             changeStep(all, at, (now) => ({ ...now, teaches: now.teaches.filter((other) => other !== id) })),
           )
         }
