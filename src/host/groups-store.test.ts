@@ -3,6 +3,7 @@ import {
   changeChosen,
   changeGroups,
   chosenGroup,
+  freeGroupId,
   type Groups,
   loadGroups,
   watchGroups,
@@ -103,6 +104,11 @@ describe('stored groups that cannot be read', () => {
     await changeChosen((group) => ({ ...group, step: 2 }));
     expect(stored().herons).toEqual(broken);
     expect(chosenGroup(await loadGroups())).toMatchObject({ name: 'Herons', step: 2 });
+  });
+
+  test('keep their id to themselves', async () => {
+    fake.kept.set('groups', { version: 1, chosen: 'owls', groups: { owls, 'group-1': broken } });
+    expect(freeGroupId(await loadGroups())).toBe('group-2');
   });
 
   test.each([null, 7, 'groups', {}, { groups: {} }])(

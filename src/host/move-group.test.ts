@@ -19,6 +19,12 @@ test('each move keeps its day, and the group can be seen as of any day', () => {
   expect(parseGroup(november)).toEqual(november);
 });
 
+test('a move noted late takes its place among the days', () => {
+  const november = moveGroup(herons, { step: 9 }, '2026-11-02');
+  const days = datedMoves(moveGroup(november, { step: 6 }, '2026-09-07')).map(({ date }) => date);
+  expect(days).toEqual(['2026-11-02', '2026-09-07']);
+});
+
 test('moves of one day count as one', () => {
   const moved = [5, 6, 7].reduce((group, step) => moveGroup(group, { step }, '2026-09-07'), herons);
   expect(datedMoves(moved)).toEqual([{ date: '2026-09-07', sequence: 'steady-steps', step: 7 }]);

@@ -34,6 +34,18 @@ test.each<[string, Record<string, string>, Record<string, Copy>, object]>([
     { a: { changed: 7, text: 'new' } },
     { toHere: { a: 'new' }, beside: {} },
   ],
+  [
+    'an older copy in the account',
+    { a: 'old' },
+    { a: { changed: 3, text: 'older' } },
+    { toHere: {}, toThere: {}, known },
+  ],
+  [
+    'changed here, where the clock is behind',
+    { a: 'new' },
+    { a: { changed: 20, text: 'old' } },
+    { toHere: {}, toThere: { a: { changed: 21, text: 'new' } } },
+  ],
   ['gone from the account', { a: 'old' }, {}, { toHere: {}, toThere: {} }],
 ])('%s', (_, here, there, wanted) => {
   expect(reconcile(here, there, known, 9)).toMatchObject(wanted);

@@ -119,6 +119,16 @@ test('what the account has no room for stays here, and is named', async () => {
   expect(fake.account.has('group:big')).toBe(true);
 });
 
+test('what the account refuses for now is named, and copied once it takes it', async () => {
+  const set = vi.spyOn(fake.storage.sync, 'set').mockRejectedValue(new Error('too many writes'));
+  await rename('Terns');
+  expect((await loadSyncState()).left).toContain('Terns');
+  set.mockRestore();
+  await copyNow();
+  expect((await loadSyncState()).left).toEqual([]);
+  expect(fake.account.has('group:herons')).toBe(true);
+});
+
 test('what another version wrote is left as it is on both sides', async () => {
   await rename('Terns');
   const later = { changed: Date.now() + 1e6, packed: await packText('{"name":"Terns","pupils":9}') };
