@@ -82,7 +82,7 @@ const piece = fc.oneof(
   ),
   fc.string({ unit: 'binary', maxLength: 12 }),
 );
-const pastedText = fc.array(piece, { maxLength: 30 }).map((pieces) => pieces.join(' '));
+const pastedText = fc.array(piece, { maxLength: 30, size: 'max' }).map((pieces) => pieces.join(' '));
 
 test('there are enough styles', () => {
   expect(styles.length).toBeGreaterThanOrEqual(12);

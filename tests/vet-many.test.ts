@@ -263,6 +263,7 @@ describe('JSON lines', () => {
         fc.constantFrom('fog', 'Fish', 'wait', 'Ines', 'the', 'read', '12', '.', '“', '\n\n', 'é', 'zzyx'),
         {
           maxLength: 40,
+          size: 'max',
         },
       ),
       { seed: 20_261_125, numRuns: 300 },

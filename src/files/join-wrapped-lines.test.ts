@@ -58,6 +58,7 @@ test('no word is lost or made, whatever the text', () => {
   const text = fc.string({
     unit: fc.constantFrom('a', 'bc', ' ', ' ', '\n', '.', '- ', '\t', '# '),
     maxLength: 600,
+    size: 'max',
   });
   const words = (all: string) => all.split(/\s+/).filter((word) => word !== '');
   fc.assert(

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { PassageFileError, readPassages, writePassages } from './passage-file.ts';
 
-const text = fc.string({ maxLength: 20 });
+const text = fc.string({ maxLength: 20, size: 'max' });
 const orNull = fc.option(text, { nil: null });
 const passage = fc.record({
   id: text,

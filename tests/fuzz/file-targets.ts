@@ -25,7 +25,7 @@ export async function fileTargets(engine: Analyzer): Promise<readonly FuzzTarget
     target({
       name: 'plain texts',
       share: 1,
-      input: fc.oneof(fc.uint8Array({ maxLength: 300 }), nastyText.map(strToBytes)),
+      input: fc.oneof(fc.uint8Array({ maxLength: 300, size: 'max' }), nastyText.map(strToBytes)),
       check: (bytes) => open(bytes, 'a.txt'),
     }),
     target({

@@ -99,10 +99,12 @@ const pieces = [
 
 /** Any text, and texts made of what a tokeniser or parser may stumble on. */
 export const nastyText: Arbitrary<string> = fc.oneof(
-  { weight: 20, arbitrary: fc.string({ unit: 'binary', maxLength: 80 }) },
+  { weight: 20, arbitrary: fc.string({ unit: 'binary', maxLength: 80, size: 'max' }) },
   {
     weight: 60,
-    arbitrary: fc.array(fc.constantFrom(...pieces), { maxLength: 40 }).map((some) => some.join('')),
+    arbitrary: fc
+      .array(fc.constantFrom(...pieces), { maxLength: 40, size: 'max' })
+      .map((some) => some.join('')),
   },
   { weight: 5, arbitrary: repeated(60) },
   // Long enough to show what takes more than its share of time.

@@ -109,7 +109,11 @@ const group = fc
     options: madeUp.options,
   })
   .map(groupOf);
-const text = fc.array(fc.tuple(key, fc.integer({ min: 1, max: 9 })), { minLength: 1, maxLength: 80 });
+const text = fc.array(fc.tuple(key, fc.integer({ min: 1, max: 9 })), {
+  minLength: 1,
+  maxLength: 80,
+  size: 'max',
+});
 
 describe.each(starters.map((sequence) => ({ id: sequence.id, sequence })))('with $id', ({ id, sequence }) => {
   test('any group and text', () => {

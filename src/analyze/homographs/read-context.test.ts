@@ -39,7 +39,7 @@ test('a span has the same context in what is cut around it as in the whole text'
     '12.5 ',
     'quay-side ',
   );
-  const text = fc.array(piece, { minLength: 1, maxLength: 90 }).map((pieces) => pieces.join(''));
+  const text = fc.array(piece, { minLength: 1, maxLength: 90, size: 'max' }).map((pieces) => pieces.join(''));
   fc.assert(
     fc.property(text, fc.nat(), fc.nat({ max: 9 }), (whole, at, length) => {
       const start = at % whole.length;

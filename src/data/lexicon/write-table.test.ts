@@ -22,7 +22,7 @@ const madeBy = fc.record({
 const reading: fc.Arbitrary<ReadingRecord> = fc.oneof(
   fc.record({
     kind: fc.constant('whole' as const),
-    units: fc.array(unit, { minLength: 1, maxLength: 31 }),
+    units: fc.array(unit, { minLength: 1, maxLength: 31, size: 'max' }),
     madeBy: fc.option(madeBy),
   }),
   fc.record({ kind: fc.constant('affixed' as const), madeBy }),
@@ -34,7 +34,7 @@ const record: fc.Arbitrary<WordRecord> = fc.record({
 });
 // Few letters and long shared beginnings, so that every way of storing a length occurs.
 const word = fc.oneof(
-  fc.string({ unit: fc.constantFrom('a', 'b', "'"), minLength: 1, maxLength: 40 }),
+  fc.string({ unit: fc.constantFrom('a', 'b', "'"), minLength: 1, maxLength: 40, size: 'max' }),
   fc.string({ unit: fc.constantFrom('a', 'b'), maxLength: 4 }).map((end) => `institutionalisa${end}`),
 );
 
@@ -43,7 +43,12 @@ const usageOf = (key: string): Usage => (['common', 'rare', 'name'] as const)[ke
 test('every word is found again as it was, and no other word is', () => {
   fc.assert(
     fc.property(
-      fc.uniqueArray(fc.tuple(word, record), { minLength: 1, maxLength: 60, selector: ([key]) => key }),
+      fc.uniqueArray(fc.tuple(word, record), {
+        minLength: 1,
+        maxLength: 60,
+        size: 'max',
+        selector: ([key]) => key,
+      }),
       word,
       (entries, other) => {
         const records = new Map(entries);
@@ -61,7 +66,12 @@ test('every word is found again as it was, and no other word is', () => {
 test('the same records give the same bytes, in any order', () => {
   fc.assert(
     fc.property(
-      fc.uniqueArray(fc.tuple(word, record), { minLength: 1, maxLength: 30, selector: ([key]) => key }),
+      fc.uniqueArray(fc.tuple(word, record), {
+        minLength: 1,
+        maxLength: 30,
+        size: 'max',
+        selector: ([key]) => key,
+      }),
       (entries) => {
         expect(writeTable(new Map(entries.toReversed()), usageOf)).toEqual(
           writeTable(new Map(entries), usageOf),

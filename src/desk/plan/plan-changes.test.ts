@@ -56,7 +56,7 @@ test('every step raises the reach, until the target or until nothing helps', () 
   const word = fc.record({ readable: fc.boolean(), sentence: fc.nat(4) });
   fc.assert(
     fc.property(
-      fc.array(word, { maxLength: 30 }),
+      fc.array(word, { maxLength: 30, size: 'max' }),
       fc.array(fc.array(fc.nat(29), { maxLength: 4 })),
       (words, sets) => {
         const changes: Change[] = [
