@@ -79,15 +79,21 @@ describe('for a group', () => {
   const reach = (word: string) => reachOf(judge(word).standing);
 
   test('what it can read comes first, and only that is recommended', () => {
+    let recommended = 0;
+    let mixed = 0;
     for (const { sentence, start, end } of readSwapSentences('swap-tune')) {
       const { swaps, best } = swapper.findSwaps(sentence, start, end, { reach });
       const reads = swaps.map((swap) => swap.reads);
+      recommended += best;
+      mixed += Number(reads.includes(true) && reads.includes(false));
       expect(reads).toEqual([...reads].sort((one, other) => Number(other) - Number(one)));
       expect(reads.slice(0, best)).not.toContain(false);
       for (const swap of swaps) {
         expect(swap.reads).toBe(swap.text.split(' ').every((word) => reach(word) !== 'not'));
       }
     }
+    expect(recommended).toBeGreaterThan(10);
+    expect(mixed).toBeGreaterThan(10);
   });
 
   test('where nothing fits, the word may be taught or left', () => {
