@@ -5,6 +5,9 @@ import { openHost } from './open-host.ts';
 import { type Box, placeCard, type Side } from './place-card.ts';
 import { speakWord } from './speak-word.ts';
 
+/** The card keeps so far from the edge of the view, in CSS pixels. */
+const EDGE = 8;
+
 /** A card that is shown. */
 export interface OpenCard {
   readonly word: CardWord;
@@ -71,7 +74,9 @@ export function openCard(
     sheet.style.left = `${at.left}px`;
     sheet.style.top = `${at.top}px`;
     sheet.style.width = at.width < size.width ? `${at.width}px` : '';
-    sheet.style.maxHeight = at.height < size.height ? `${at.height}px` : '';
+    // Made narrower it grows longer, but not out of the view.
+    const room = seen.top + seen.height - at.top - EDGE;
+    sheet.style.maxHeight = `${Math.min(at.height < size.height ? at.height : room, room)}px`;
   }
 
   function soon(): void {
