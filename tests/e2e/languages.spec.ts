@@ -40,7 +40,9 @@ describe('in a Spanish browser', () => {
     });
     const english = /\b(?:the|this|with|your|are|from|words|text|group|groups|page|what|and)\b/i;
     expect(said.length).toBeGreaterThan(1);
-    expect(said.filter((text) => english.test(text))).toEqual([]);
+    // A pattern's key word is English: th como en this.
+    const left = said.map((text) => text.replace(/como en \S+/g, '')).filter((text) => english.test(text));
+    expect(left).toEqual([]);
   });
 
   test('the panel and its counts are in Spanish', async () => {
