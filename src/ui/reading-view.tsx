@@ -76,7 +76,7 @@ function ReadingView({ reading, missing }: { reading: Reading; missing: readonly
   return (
     <>
       {units.length > 0 && (
-        <ol class="units" aria-label={say('ui.spellings')}>
+        <ol class="units" dir="ltr" aria-label={say('ui.spellings')}>
           {units.map(({ letters, sound, pattern, affix }, i) => (
             <li
               key={i}
