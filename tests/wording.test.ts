@@ -46,6 +46,12 @@ describe.each(Object.entries(others))('the interface in %s', (_language, texts) 
   });
 });
 
+// developer.chrome.com, extensions reference, manifest "description": no more than 132 characters.
+test.each(Object.entries(languages))('browsers take the description in %s', (language, texts) => {
+  const { message } = listMessages(language, texts).manifest_description!;
+  expect(message.length).toBeLessThanOrEqual(132);
+});
+
 test('no text has a dollar: browsers take it for a hole of their own', () => {
   const all = Object.values(languages).flatMap((parts) => Object.values(listMessages('en', parts)));
   expect(all.filter(({ message }) => message.includes('$'))).toEqual([]);

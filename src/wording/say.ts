@@ -25,7 +25,7 @@ const HOLE = /\{(\w+)\}/;
 let lookUp = (name: string): string => globalThis.chrome?.i18n?.getMessage(name) ?? '';
 let rules: Intl.PluralRules | undefined;
 
-/** Takes texts from here on from a list by name (`panel_title`), where no browser has them: in commands and tests. */
+/** Takes texts from here on from a list by name (`panel_close`), where no browser has them: in commands and tests. */
 export function sayFrom(texts: Readonly<Record<string, { readonly message: string }>>): void {
   lookUp = (name) => texts[name]?.message ?? '';
   rules = undefined;

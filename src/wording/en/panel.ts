@@ -1,6 +1,5 @@
 /** The side panel. */
 export const panel = {
-  title: 'Wordreach',
   readingThePage: 'Reading the page…',
   notShaded: 'This page is not shaded.',
   shadeThisPage: 'Shade this page',

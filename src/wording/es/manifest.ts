@@ -4,7 +4,7 @@ import type { Translated } from '../translation.ts';
 /** What the browser shows of the extension before any page of it is open. */
 export const manifest: Translated<typeof english> = {
   description:
-    'Compara cualquier texto web con lo que se le ha enseñado a un grupo de lectura: qué palabras puede descodificar y qué patrones faltan.',
+    'Compara cualquier texto web con lo enseñado a un grupo de lectura: qué palabras puede descodificar y qué patrones faltan.',
   button: 'Revisar esta página para su grupo',
   nextWord: 'Ir a la siguiente palabra aún no descodificable',
   previousWord: 'Ir a la anterior palabra aún no descodificable',

@@ -3,7 +3,6 @@ import type { Translated } from '../translation.ts';
 
 /** The side panel. */
 export const panel: Translated<typeof english> = {
-  title: 'Wordreach',
   readingThePage: 'Leyendo la página…',
   notShaded: 'Esta página no está sombreada.',
   shadeThisPage: 'Sombrear esta página',
