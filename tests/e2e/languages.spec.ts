@@ -41,7 +41,9 @@ describe('in a Spanish browser', () => {
     const english = /\b(?:the|this|with|your|are|from|words|text|group|groups|page|what|and)\b/i;
     expect(said.length).toBeGreaterThan(1);
     // A pattern's key word is English: th como en this.
-    const left = said.map((text) => text.replace(/\S+ como en \S+/g, '')).filter((text) => english.test(text));
+    const left = said
+      .map((text) => text.replace(/\S+ como en \S+/g, ''))
+      .filter((text) => english.test(text));
     expect(left).toEqual([]);
   });
 
