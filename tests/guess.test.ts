@@ -183,6 +183,10 @@ describe('words nobody has listed', () => {
     ['plodging', 'guess', 'plodge', 'ing:drop-e'],
     ['zogging', 'guess', 'zog', 'ing:double'],
     ['droskiest', 'guess', 'drosky', 'est:y-to-i'],
+    ['actuation', 'guess', 'actuate', 'ion:drop-e'],
+    ['egression', 'guess', 'egress', 'ion:none'],
+    // Not coo + ties, however common both are.
+    ['cooties', 'guess', 'cooty', 'es:y-to-i'],
     ['zorvane', 'guess', null, ''],
     ["zorvane's", 'guess', 'zorvane', "'s:none"],
     ['glonk', 'rule', null, ''],

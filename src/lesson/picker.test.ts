@@ -10,6 +10,13 @@ test('the same seed and name give the same choice, another seed or name another'
   expect(createPicker(7, 'dictation').pick(words, 10)).not.toEqual(picked);
 });
 
+test('every order comes up: of three words, all six', () => {
+  const orders = Array.from({ length: 100 }, (_, seed) =>
+    createPicker(seed).shuffle(words.slice(0, 3)).join(),
+  );
+  expect(new Set(orders).size).toBe(6);
+});
+
 test('each item at most once, and no more than there are', () => {
   expect(createPicker(1).pick(words, 99).toSorted()).toEqual(words.toSorted());
   expect(new Set(createPicker(1).pickEarly(words, 6)).size).toBe(6);

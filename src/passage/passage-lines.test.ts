@@ -14,6 +14,11 @@ test.each([
   expect(readLine(line)).toMatchObject({ kind, text });
 });
 
+test.each(['# 1 on the quay', '- 5 degrees', '## Nets'])('a paragraph %j stays one', (text) => {
+  const [line] = readLines(writeLines([{ kind: 'paragraph', level: 0, text }]));
+  expect(line?.kind).toBe('paragraph');
+});
+
 test('what is written is read back, whatever it is', () => {
   const word = fc.stringMatching(/^[A-Za-z][A-Za-z .,-]{0,20}$/);
   const line = fc.record({

@@ -5,6 +5,7 @@ test.each([
   ['The ferry is late', 'Herons', 'The ferry is late - Herons.docx'],
   ['Who? Me: "a/b"', null, 'Who Me a b.docx'],
   ['con', null, '_con.docx'],
+  ['con.txt', null, '_con.txt.docx'],
   ['contents', null, 'contents.docx'],
   ['..', null, 'Passage.docx'],
   ['', '', 'Passage.docx'],

@@ -76,9 +76,16 @@ test('a text changed since is kept as it is, and the one of the file stands besi
   expect((await whole()).map((text) => text!.notes).toSorted()).toEqual(['a new note', 'note 0']);
 });
 
-test('of a file that is damaged in part, nothing is taken', async () => {
-  const file = new Blob([writeHead(2), writeText(textOf(0)), '{"id":"t1"}\n']);
-  await expect(takeShelfFile(file, signal)).rejects.toThrow(/Text 2 of this file is damaged/);
+test('two texts of a file under one id are both taken', async () => {
+  const file = new Blob([writeHead(2), writeText(textOf(0)), writeText({ ...textOf(1), id: 't0' })]);
+  expect(await takeShelfFile(file, signal)).toEqual({ added: 2, there: 0 });
+  expect((await whole()).map((text) => text!.title).toSorted()).toEqual([textOf(0).title, textOf(1).title]);
+});
+
+test('of a file that is damaged in part, nothing is taken, however far in', async () => {
+  const texts = Array.from({ length: 250 }, (_, n) => writeText(textOf(n)));
+  const file = new Blob([writeHead(251), ...texts, '{"id":"t1"}\n']);
+  await expect(takeShelfFile(file, signal)).rejects.toThrow(/Text 251 of this file is damaged/);
   expect(await whole()).toEqual([]);
 });
 

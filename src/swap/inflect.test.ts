@@ -28,6 +28,7 @@ test.each([
   ['put out', 'v', 'ing', 'putting out'],
   ['fish market', 'n', 's', 'fish markets'],
   ['worn out', 'a', 'er', 'more worn out'],
+  ['piece of rope', 'n', 's', 'pieces of rope'],
 ] as const)('%s (%s, %s): %s', (lemma, part, form, written) => {
   expect(inflect(lemma, part, form, none)).toBe(written);
 });

@@ -45,6 +45,11 @@ describe('putInForm', () => {
     expect(putInForm(lemma, 'v', form, ...place(sentence, word), few)).toBe(text);
   });
 
+  test('nor a first word that stands there', () => {
+    const [pieces, at] = place('It was very perilous.', 'perilous');
+    expect(putInForm('very bad', 'a', 'base', pieces, at, few)).toBe('bad');
+  });
+
   test('more is not said twice', () => {
     const [pieces, at] = place('It grew more perilous.', 'perilous');
     expect(putInForm('careful', 'a', 'er', pieces, at, few)).toBe('careful');

@@ -84,6 +84,8 @@ test('the passage’s words come first; what is not taught stands on the key alo
     ({ inPassage, words }) => inPassage.length > 0 && words.filter((w) => w.known).length > 1,
   );
   expect(first.length).toBeGreaterThan(4);
+  const isMet = found.map(({ inPassage }) => inPassage.length > 0);
+  expect(isMet).toEqual(isMet.toSorted((a, b) => Number(b) - Number(a)));
   for (const word of asked) expect(first.some(({ words }) => words.some((w) => w.word === word))).toBe(true);
   expect(blocks[0]!.note).toContain('In the passage:');
 

@@ -1,7 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { correspondences } from '../../src/lesson/review/correspondences.ts';
 import { publishedShares } from '../../src/lesson/review/published-shares.ts';
+import { review } from '../../src/lesson/review/review.ts';
 import { waysToSpell } from '../../src/lesson/review/ways-to-spell.ts';
+import { makeOf } from './check-sheet.ts';
 import { lessonInput, sequences } from './load-lesson.ts';
 
 const all = lessonInput('steady-steps', sequences.find(({ id }) => id === 'steady-steps')!.steps.length, {
@@ -56,4 +58,14 @@ test('every example has the letters for the sound and can be read', () => {
       }
     }
   }
+});
+
+test('a share that would round to nothing is told as under 1%', () => {
+  const cells = Object.keys(publishedShares).flatMap((sound) =>
+    makeOf(review, all, 1, { sound })
+      .blocks.filter(({ id }) => id === 'ways')
+      .flatMap(({ rows }) => rows.map((row) => row[3])),
+  );
+  expect(cells).toContain('under 1%');
+  expect(cells).not.toContain('0%');
 });

@@ -15,6 +15,9 @@ test('words worth a talk: not the, not was, no names, no word known by sight; fo
   for (const word of ['the', 'was', 'and', 'odd', 'bram', 'falk', 'gulls', 'rings'])
     expect(words).not.toContain(word);
   expect(findCandidates(withStorm).find(({ word }) => word.word === 'gull')!.forms).toEqual(['gulls']);
+  const both = { title: '', text: 'A gull sat on the mast. The gulls rose.' };
+  const candidates = findCandidates({ ...late, passage: both });
+  expect(candidates.find(({ word }) => word.word === 'gull')!.forms).toEqual(['gull', 'gulls']);
   const bySight = lessonInput('steady-steps', 50, { bySight: ['knight'] }, storm);
   expect(findCandidates(bySight).map(({ word }) => word.word)).not.toContain('knight');
 });

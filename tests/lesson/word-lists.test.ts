@@ -3,6 +3,7 @@ import { listMistakable } from '../../src/data/lesson/list-mistakable.ts';
 import { readUnfitWords } from '../../src/data/read-unfit-words.ts';
 import { createPicker, type LessonInput } from '../../src/lesson/index.ts';
 import { findContrasts } from '../../src/lesson/word-lists/find-contrasts.ts';
+import { isLegal } from '../../src/lesson/word-lists/is-legal.ts';
 import { isMistakable } from '../../src/lesson/word-lists/is-mistakable.ts';
 import { listWords } from '../../src/lesson/word-lists/listed-words.ts';
 import { makeNonsense } from '../../src/lesson/word-lists/make-nonsense.ts';
@@ -138,6 +139,7 @@ describe('made-up words', () => {
     expect(made.length).toBeGreaterThan(150);
     for (const { id, word } of made) {
       const reading = analyzer.analyze(word).readings[0]!;
+      expect(isLegal(word), word).toBe(true);
       expect(reading.source, word).toBe('rule');
       expect(reading.requires, word).toContain(id);
       expect(sounds.has(reading.pronunciation), word).toBe(false);

@@ -48,6 +48,8 @@ gentle ly gently drop-e
 safe ly safely none
 true ly truly drop-e
 full ly fully none
+basic ly basically none
+public ly publicly none
 panic ing panicking none
 robot ic robotic none
 `

@@ -39,6 +39,12 @@ test('keeps everything a whole file says', () => {
   expect(parseGroup({ $schema: '../group.schema.json', ...file })).toEqual(file);
 });
 
+test('puts the days of a history in their order', () => {
+  const days = ['2026-11-25', '2026-09-07', '2026-10-01'];
+  const history = days.map((date, step) => ({ date, step }));
+  expect(parseGroup({ ...herons, history }).history?.map(({ date }) => date)).toEqual(days.toSorted());
+});
+
 test('reads curly apostrophes as straight ones, as word keys have them', () => {
   expect(parseGroup({ name: 'Herons', bySight: ['don’t'] }).bySight).toEqual(["don't"]);
 });

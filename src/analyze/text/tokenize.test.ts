@@ -94,6 +94,7 @@ describe('capitals', () => {
     ['3. Ropes\n4. Nets', '[3] ropes [4] nets'],
     ['• Crabs • Cod', 'crabs cod'],
     ['12 Boats sank', '[12] boats sank'],
+    ['At 5 p.m. ‘Boats left', 'at [5] [p.m.] boats left'],
     ['At 5 p.m. The boat left', 'at [5] [p.m.] the boat left'],
     ['for the U.S. Navy', 'for the [U.S.] Navy'],
     ['at St. Bram near Mt. Odd', 'at [St.] Bram near [Mt.] Odd'],

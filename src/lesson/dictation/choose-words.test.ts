@@ -1,0 +1,49 @@
+import { expect, test } from 'vitest';
+import type { KnownWord } from '../known-words.ts';
+import type { LessonInput } from '../lesson-input.ts';
+import { createPicker } from '../picker.ts';
+import { chooseWords } from './choose-words.ts';
+
+const word = (word: string, requires: string[], more: Partial<KnownWord> = {}): KnownWord =>
+  ({
+    word,
+    standing: 'reads',
+    homograph: false,
+    reading: { source: 'dictionary', requires },
+    ...more,
+  }) as KnownWord;
+
+/** At the third of ten steps, which teaches ai; sh came before it, m long ago. */
+const input = {
+  known: {
+    words: [
+      ...Array.from({ length: 20 }, (_, i) => word(`m${i}`, ['m'])),
+      word('said', ['ai'], { standing: 'by-sight' }),
+      word('raid', ['ai'], { homograph: true }),
+      word('ship', ['sh', 'm']),
+      word('rain', ['ai']),
+      word('shop', ['sh']),
+      word('mail', ['ai', 'm']),
+    ],
+  },
+  focus: ['ai'],
+  group: { step: 3 },
+  sequence: {
+    steps: ['p', 'sh', 'ai', 'ee', 'oa', 'igh', 'ar', 'or', 'ur', 'ow'].map((id) => ({ teaches: [id] })),
+  },
+} as unknown as LessonInput;
+
+test.each([1, 2, 3, 4, 5, 6])(
+  'words of the step first, then of the steps before; none by sight or of two readings (seed %i)',
+  (seed) => {
+    const chosen = (count: number) =>
+      chooseWords(input, count, createPicker(seed))
+        .map((each) => each.word)
+        .toSorted();
+    expect(chosen(4)).toEqual(['mail', 'rain', 'ship', 'shop']);
+    expect(chosen(2)).toEqual(['mail', 'rain']);
+    expect(chosen(99)).toHaveLength(24);
+    expect(chosen(99)).not.toContain('said');
+    expect(chosen(99)).not.toContain('raid');
+  },
+);
