@@ -71,6 +71,15 @@ describe('sense and part of speech', () => {
   });
 });
 
+test('of two ways to read the word, the one that speaks more for a swap counts', () => {
+  expect(texts('A small light [illuminated] the steps.')[0]).toBe('lit');
+});
+
+test('a helping verb further off makes no participle: it has to follow on', () => {
+  expect(texts('The man had a boat and [selected] a rope.')).toContain('chose');
+  expect(texts('The man had [selected] a rope.')).toContain('chosen');
+});
+
 describe('for a group', () => {
   const judge = createJudge(
     loadEngine(),
