@@ -107,6 +107,12 @@ test.each(styles)('reads $style the same from a word processor', ({ pasted }) =>
   expect(meanings(retyped)).toEqual(meanings(pasted));
 });
 
+test('numbers under headings are no steps where they start anew, and are where they run on', () => {
+  const titles = (text: string) => importSequence(text).steps.map(({ title }) => title);
+  expect(titles('Week 1\n1. sh\n2. ch\nWeek 2\n1. th\n2. ng')).toEqual(['Week 1', 'Week 2']);
+  expect(titles('Week 1\n1. sh\n2. ch\nWeek 2\n3. th\n4. ng')).toHaveLength(4);
+});
+
 test(`at least ${LEAST_RIGHT * 100} of 100 items are right without help`, () => {
   const all = styles.flatMap(({ expected }) => expected);
   const right = all.filter((row) => !row.endsWith(MISSED)).length;
