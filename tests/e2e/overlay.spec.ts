@@ -293,6 +293,21 @@ describe('a page that changes', () => {
     await at.change(() => document.body.append(' turns'));
     expect(await at.marked()).toBe('The tide turns');
   });
+
+  test('words that come meanwhile are counted all the same, and those they replace are not', async () => {
+    const at = await openOverlayPage(await context.newPage(), '<!doctype html><body><p>The tide');
+    await at.page.evaluate(() => {
+      wordreachTest.refuses = true;
+      document.querySelector('p')!.textContent = 'The whale';
+    });
+    await at.page.waitForFunction(() => wordreachTest.overlay.words().words.some(([key]) => key === 'whale'));
+    expect(await at.keys()).toBe('the whale');
+    await at.page.evaluate(async () => {
+      wordreachTest.refuses = false;
+      await wordreachTest.overlay.rejudge();
+    });
+    expect(await at.marked()).toBe('The whale');
+  });
 });
 
 describe('places', () => {

@@ -46,6 +46,21 @@ describe('the main story', () => {
     );
   });
 
+  test('what stands on both sides of a part left out does not run together', async () => {
+    const shared = '<p>Old salt<span class="social">Share</span>pans lie by the quay.</p>';
+    const at = await openOverlayPage(
+      await context.newPage(),
+      news.replace('<x-note>', `${shared}<x-note>`),
+      undefined,
+      null,
+    );
+    expect(await scopeOf(at)).toBe('story');
+    const keys = (await at.keys()).split(' ');
+    expect(keys).toEqual(expect.arrayContaining(['salt', 'pans']));
+    expect(keys).not.toContain('saltpans');
+    expect(keys.join()).not.toMatch(/share/i);
+  });
+
   test('is switched to the whole page and back at once, without asking for known words again', async () => {
     const at = await openOverlayPage(await context.newPage(), news, undefined, null);
     const setScope = (scope: 'story' | 'page' | 'selection') =>
