@@ -98,11 +98,7 @@ function isName(word: string, before: Piece | undefined): boolean {
 }
 
 function countBest(swaps: readonly Swap[]): number {
-  const first = swaps[0];
-  if (!first?.reads) return 0;
-  const good = swaps.filter(
-    ({ reads, score }) => reads && score >= weights.recommended && score >= first.score * weights.beside,
-  );
+  const good = swaps.filter(({ reads, score }) => reads && score >= weights.recommended);
   return Math.min(RECOMMENDED, good.length);
 }
 

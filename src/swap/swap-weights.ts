@@ -11,6 +11,4 @@ export const swapWeights = {
   shown: 0.05,
   /** Below this it is not recommended. */
   recommended: 0.35,
-  /** Nor below this share of the best one's score. */
-  beside: 0.25,
 };

@@ -73,7 +73,7 @@ export function matchTokens(text: string): RawToken[] {
       const from = Math.min(start, address.start);
       tokens.push({ start: from, end: address.end, kind: 'skipped', key: '' });
       done = address.end;
-      while (next < addresses.length && addresses[next]!.start < done) next++;
+      next++;
       continue;
     }
     const isPlain = end - start > 1 && end - start <= LONGEST && endOfSmall(text, start) === end;
