@@ -1,6 +1,3 @@
-import { english } from '../src/wording/en.ts';
-import { listMessages } from '../src/wording/list-messages.ts';
-import { sayFrom } from '../src/wording/say.ts';
+import { speakEnglish } from '../src/wording/speak-english.ts';
 
-// No browser is there to look texts up.
-sayFrom(listMessages('en', english));
+speakEnglish();

@@ -8,6 +8,7 @@ import { pipeline } from 'node:stream/promises';
 import { fileURLToPath } from 'node:url';
 import fc from 'fast-check';
 import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
+import { english } from '../src/wording/en.ts';
 import { makeDocx, makeEpub, makePdf } from './desk/make-files.ts';
 
 /** Many texts at once, as scripts and job queues call for them; what is printed is a format others rely on. */
@@ -162,6 +163,13 @@ describe('a table, records and rows', () => {
     expect(first?.split(/\s+/)).toEqual(['', '87.5%', '2', '2', '9', 'Herons', 'quay/fog.txt']);
     expect(second?.split(/\s+/)).toEqual(['', '50.0%', '–', '–', '6', 'Herons', 'quay/market/wait.html']);
     expect(out).not.toContain('\u001b');
+  });
+
+  test('a damaged file is told in the sentence the extension has for it', async () => {
+    writeFileSync(join(folder, 'cut-off.docx'), 'PK\x03\x04 and no more');
+    const { err, code } = await vet([...group, '--out', 'json', 'cut-off.docx']);
+    expect(err).toBe(`cut-off.docx: ${english.files.damaged}\n`);
+    expect(code).toBe(1);
   });
 
   test('documents, PDF and books are read', async () => {

@@ -2,8 +2,11 @@ import { basename } from 'node:path';
 import type { Analyzer } from '../analyze/index.ts';
 import { decodeText, isText } from '../files/decode-text.ts';
 import { FileFault } from '../files/file-fault.ts';
+import { speakEnglish } from '../wording/speak-english.ts';
 import type { OpenedText } from './opened-text.ts';
-import './speak-english.ts';
+
+// What is shared with the extension says its faults from there. Called, since a bundle drops an import of a file for its effects.
+speakEnglish();
 
 /** The endings of the files that are read where a folder is given. */
 export const TEXT_ENDINGS = ['txt', 'md', 'html', 'htm', 'xhtml', 'docx', 'pdf', 'epub'] as const;

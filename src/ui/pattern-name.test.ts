@@ -1,12 +1,12 @@
 import { afterEach, expect, test } from 'vitest';
 import { patternNames } from '../analyze/index.ts';
-import { english } from '../wording/en.ts';
 import { spanish } from '../wording/es.ts';
 import { listMessages } from '../wording/list-messages.ts';
 import { sayFrom } from '../wording/say.ts';
+import { speakEnglish } from '../wording/speak-english.ts';
 import { patternName } from './pattern-name.ts';
 
-afterEach(() => sayFrom(listMessages('en', english)));
+afterEach(speakEnglish);
 
 test('in English a pattern is called as in the catalogue', () => {
   const other = patternNames.filter(({ id, label }) => patternName(id) !== label);

@@ -1,8 +1,8 @@
 import { afterEach, describe, expect, test } from 'vitest';
-import { english } from './en.ts';
 import { spanish } from './es.ts';
 import { listMessages } from './list-messages.ts';
 import { say, sayFrom, sayWith, spokenLanguage, type TextId } from './say.ts';
+import { speakEnglish } from './speak-english.ts';
 
 const texts = {
   fish: { count: { one: '{count} fish in the {place}', other: '{count} fishes in the {place}' } },
@@ -10,7 +10,7 @@ const texts = {
 const asked = 'fish.count' as TextId;
 const sayIt = say as (id: TextId, filling?: Record<string, unknown>) => string;
 
-afterEach(() => sayFrom(listMessages('en', english)));
+afterEach(speakEnglish);
 
 describe('say', () => {
   test('takes the form that the number asks for and writes the number as the language does', () => {

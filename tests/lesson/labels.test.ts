@@ -2,13 +2,13 @@ import { afterEach, expect, test } from 'vitest';
 import { makePart, parts, startPlan } from '../../src/lesson/index.ts';
 import { lessonTexts } from '../../src/lesson-page/lesson-texts.ts';
 import { sayLabel } from '../../src/lesson-page/say-label.ts';
-import { english } from '../../src/wording/en.ts';
 import { spanish } from '../../src/wording/es.ts';
 import { listMessages } from '../../src/wording/list-messages.ts';
 import { sayFrom } from '../../src/wording/say.ts';
+import { speakEnglish } from '../../src/wording/speak-english.ts';
 import { lessonInput } from './load-lesson.ts';
 
-afterEach(() => sayFrom(listMessages('en', english)));
+afterEach(speakEnglish);
 
 /** Every label a teacher is shown by the parts, early, later and with nothing taught. */
 const labels = [0, 1, 12, 40, 70].flatMap((step) => {
