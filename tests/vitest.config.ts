@@ -8,7 +8,7 @@ export default defineConfig({
         extends: true,
         test: {
           name: 'unit',
-          setupFiles: ['tests/speak-english.ts'],
+          setupFiles: ['tests/speak-english.ts', 'tests/fakes/locks.ts'],
           include: [
             'src/**/*.test.ts',
             'src/**/*.test.tsx',

@@ -3,7 +3,7 @@ import plovers from '../../profiles/groups/plovers.json' with { type: 'json' };
 import { parseGroup } from '../analyze/index.ts';
 import type { Group } from '../analyze/types.ts';
 import { browser } from './browser.ts';
-import { createTurns } from './create-turns.ts';
+import { inTurn } from './in-turn.ts';
 import { storeItem } from './store-item.ts';
 import { GROUPS_KEY, watchStored } from './watch-stored.ts';
 
@@ -44,13 +44,12 @@ export function chosenGroup({ chosen, groups }: Groups): Group {
  * Changes the stored groups by a function of what is stored; one change after another, so that none is lost.
  */
 export function changeGroups(change: (groups: Groups) => Groups): Promise<void> {
-  return inTurn(async () => {
+  return inTurn(GROUPS_KEY, async () => {
     const { chosen, groups, unread } = change(await loadGroups());
     const stored: Stored = { version: VERSION, chosen, groups: { ...unread, ...groups } };
     await storeItem(GROUPS_KEY, stored);
   });
 }
-const inTurn = createTurns();
 
 /** Replaces the chosen group by a function of it. */
 export function changeChosen(change: (group: Group) => Group): Promise<void> {

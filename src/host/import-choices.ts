@@ -1,6 +1,6 @@
 import type { ItemChoice } from '../analyze/index.ts';
 import { browser } from './browser.ts';
-import { createTurns } from './create-turns.ts';
+import { inTurn } from './in-turn.ts';
 import { storeItem } from './store-item.ts';
 
 const KEY = 'import-choices';
@@ -17,13 +17,12 @@ export async function loadImportChoices(): Promise<ImportChoices> {
 
 /** Keeps a choice for the next time; null forgets it. */
 export function keepImportChoice(key: string, choice: ItemChoice | null): Promise<void> {
-  return inTurn(async () => {
+  return inTurn(KEY, async () => {
     const { [key]: _, ...others } = await loadImportChoices();
     const choices = choice === null ? others : { ...others, [key]: choice };
     await storeItem(KEY, choices);
   });
 }
-const inTurn = createTurns();
 
 function isChoice(value: unknown): value is ItemChoice {
   if (Array.isArray(value)) return value.every((id) => typeof id === 'string');

@@ -1,8 +1,8 @@
 import { parseSequence } from '../analyze/index.ts';
 import type { Sequence } from '../analyze/types.ts';
 import { browser } from './browser.ts';
-import { createTurns } from './create-turns.ts';
 import { byName, sortReadable } from './groups-store.ts';
+import { inTurn } from './in-turn.ts';
 import { loadSchoolPreset } from './school-preset.ts';
 import { starterSequences } from './sequences.ts';
 import { storeItem } from './store-item.ts';
@@ -56,13 +56,12 @@ export function listSequences({ own, starters }: Sequences): readonly Sequence[]
 export function changeSequences(
   change: (own: Readonly<Record<string, Sequence>>) => Readonly<Record<string, Sequence>>,
 ): Promise<void> {
-  return inTurn(async () => {
+  return inTurn(SEQUENCES_KEY, async () => {
     const { own, unread } = await loadSequences();
     const stored = { version: VERSION, sequences: { ...unread, ...change(own) } };
     await storeItem(SEQUENCES_KEY, stored);
   });
 }
-const inTurn = createTurns();
 
 /** Calls back with the sequences each time they change, until aborted. */
 export function watchSequences(onChange: (sequences: Sequences) => void, signal: AbortSignal): void {

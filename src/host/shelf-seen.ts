@@ -1,7 +1,7 @@
 import type { Group } from '../analyze/types.ts';
 import { browser } from './browser.ts';
-import { createTurns } from './create-turns.ts';
 import type { Groups } from './groups-store.ts';
+import { inTurn } from './in-turn.ts';
 import { storeItem } from './store-item.ts';
 import { watchStored } from './watch-stored.ts';
 
@@ -50,14 +50,13 @@ export function watchSeen(onChange: (seen: SeenSteps) => void, signal: AbortSign
 }
 
 function changeSeen(change: (seen: SeenSteps) => SeenSteps): Promise<void> {
-  return inTurn(async () => {
+  return inTurn(KEY, async () => {
     const before = await loadSeen();
     const after = change(before);
     // Firefox tells of a write that changes nothing too, and who shows this writes again.
     if (JSON.stringify(after) !== JSON.stringify(before)) await storeItem(KEY, after);
   });
 }
-const inTurn = createTurns();
 
 function readSeen(value: unknown): SeenSteps {
   if (typeof value !== 'object' || value === null) return {};

@@ -26,24 +26,14 @@ export class BlockWords {
   skipped = 0;
   readonly #block: TextBlock;
   /** Where each node begins in the text of the block, and each word begins and ends in it. */
-  readonly #nodes: number[] = [];
+  readonly #nodes: readonly number[];
   readonly #starts: number[] = [];
   readonly #ends: number[] = [];
   #places: readonly WordPlace[] | undefined;
 
-  constructor(block: TextBlock) {
+  constructor(block: TextBlock, nodes: readonly number[]) {
     this.#block = block;
-  }
-
-  /** The text of the block; a blank stands where its parts are set apart. */
-  text(): string {
-    let text = '';
-    for (const node of this.#block.nodes) {
-      if (this.#block.parted.has(node)) text += ' ';
-      this.#nodes.push(text.length);
-      text += shownText(node);
-    }
-    return text;
+    this.#nodes = nodes;
   }
 
   add(word: PageWord, start: number, end: number): void {
@@ -59,8 +49,7 @@ export class BlockWords {
 
   /** Only those words that are wanted. */
   only(isWanted: (place: WordPlace) => boolean): BlockWords {
-    const kept = new BlockWords(this.#block);
-    kept.#nodes.push(...this.#nodes);
+    const kept = new BlockWords(this.#block, this.#nodes);
     const homographs = new Map(this.homographs.map(({ at, homograph }) => [at, homograph]));
     for (const [at, place] of this.places.entries()) {
       if (!isWanted(place)) continue;
@@ -108,15 +97,21 @@ export class BlockWords {
 
 /** The words of a block with their places in its text nodes. */
 export function findPlaces(block: TextBlock, known = new PageWords()): BlockWords {
-  let all = new BlockWords(block);
+  let all = new BlockWords(block, []);
   for (const words of findInPieces(block, known)) all = words;
   return all;
 }
 
 /** The words of a block, found piece by piece where it is long (a book in one node): each time all that were found so far. */
 export function* findInPieces(block: TextBlock, known: PageWords): Generator<BlockWords> {
-  const found = new BlockWords(block);
-  const text = found.text();
+  const nodes: number[] = [];
+  let text = '';
+  for (const node of block.nodes) {
+    if (block.parted.has(node)) text += ' ';
+    nodes.push(text.length);
+    text += shownText(node);
+  }
+  const found = new BlockWords(block, nodes);
   for (let from = 0, to = 0; from < text.length; from = to) {
     to = endOfPiece(text, from);
     for (const token of cutText(from === 0 && to === text.length ? text : text.slice(from, to))) {

@@ -50,10 +50,10 @@ export function createPainter(doc: Document): Painter {
     if (!found) {
       found = { marks: new Highlight(), ranges: new Set() };
       highlights.set(name, found);
+      // Not before there is a mark: the browser works all styles of the page out anew, and the first reading asks for them.
+      adopt(doc);
     }
     if (CSS.highlights.get(name) !== found.marks) CSS.highlights.set(name, found.marks);
-    // Not before there is a mark: the browser works all styles of the page out anew, and the first reading asks for them.
-    adopt(doc);
     return found;
   }
 

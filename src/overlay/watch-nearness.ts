@@ -38,23 +38,23 @@ export function watchNearness(onChange: (block: ReadBlock) => void, signal: Abor
   }, options);
   signal.addEventListener('abort', () => observer.disconnect(), { once: true });
 
-  function look(element: Element): boolean {
-    const isNear = ALWAYS.has(own(element).tagName) || isNearNow(element);
-    looked.set(element, isNear);
-    return isNear;
-  }
-
   return {
-    look: (within) => look(elementOf(within)),
+    look(within) {
+      const element = elementOf(within);
+      const isNear = isNearNow(element);
+      looked.set(element, isNear);
+      return isNear;
+    },
     add(block) {
       const element = elementOf(block.within);
       elements.set(block, element);
+      const isNear = looked.get(element);
+      looked.delete(element);
       const others = blocks.get(element);
       if (others) others.add(block);
       else {
         blocks.set(element, new Set([block]));
-        if (looked.get(element) ?? look(element)) near.add(element);
-        looked.delete(element);
+        if (isNear ?? isNearNow(element)) near.add(element);
         if (!ALWAYS.has(own(element).tagName)) observer.observe(element);
       }
     },
@@ -81,6 +81,7 @@ function elementOf(within: Node): Element {
 }
 
 function isNearNow(element: Element): boolean {
+  if (ALWAYS.has(own(element).tagName)) return true;
   const { top, bottom } = own(element).getBoundingClientRect();
   return bottom > -MARGIN && top < innerHeight + MARGIN;
 }

@@ -246,7 +246,7 @@ describe('a report that leaves', () => {
     await panel.getByRole('link', { name: 'Climb and report' }).click();
     const report = await opened;
     await report.getByText('2, not told here; they are names wherever they stand').waitFor();
-    await report.getByText('Terns no sequence is followed, so there are no steps to climb.').waitFor();
+    await report.getByText('Terns: no sequence is followed, so there are no steps to climb.').waitFor();
     expect(await report.locator('body').textContent()).not.toMatch(/Hesper|Corentin/);
   });
 });
