@@ -86,6 +86,21 @@ test('changed in both browsers, both stay, each with its names', async () => {
   expect(Object.values(groups).find(({ name }) => name.startsWith('Gulls'))?.names).toContain('Wilma');
 });
 
+test('garbled entries, here or in the account, are not in the way of the others', async () => {
+  await rename('Terns');
+  const { groups } = (await fake.storage.local.get('groups')) as { groups: { groups: object } };
+  await fake.storage.local.set({ groups: { ...groups, groups: { ...groups.groups, odd: null } } });
+  for (const [key, item] of [
+    ['group:a', null],
+    ['group:b', 7],
+    ['group:c', { changed: 'now', packed: 'none' }],
+  ] as const)
+    fake.account.set(key, item);
+  await rename('Gulls');
+  fake.use(1);
+  expect(await names()).toEqual(['Gulls', 'Plovers']);
+});
+
 test('a deleted group and an own sequence follow', async () => {
   await rename('Terns');
   fake.use(1);

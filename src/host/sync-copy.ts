@@ -76,12 +76,22 @@ async function copyOnce(): Promise<void> {
 /** Every item that is stored here as text, without names. */
 async function readHere(): Promise<Record<string, string>> {
   const stored = await browser.storage.local.get([GROUPS_KEY, SEQUENCES_KEY]);
-  const groups = (stored[GROUPS_KEY] as { groups?: object } | undefined)?.groups ?? {};
-  const sequences = (stored[SEQUENCES_KEY] as { sequences?: object } | undefined)?.sequences ?? {};
   return Object.fromEntries([
-    ...Object.entries(groups).map(([id, { names: _, ...group }]) => [GROUP + id, writeSorted(group)]),
-    ...Object.entries(sequences).map(([id, sequence]) => [SEQUENCE + id, writeSorted(sequence)]),
+    ...itemsIn(stored[GROUPS_KEY], 'groups').map(([id, { names: _, ...group }]) => [
+      GROUP + id,
+      writeSorted(group),
+    ]),
+    ...itemsIn(stored[SEQUENCES_KEY], 'sequences').map(([id, sequence]) => [
+      SEQUENCE + id,
+      writeSorted(sequence),
+    ]),
   ]);
+}
+
+/** The items of a stored list by their ids; what is garbled is none. */
+function itemsIn(stored: unknown, list: string): [string, Record<string, unknown>][] {
+  const items = (stored as Record<string, unknown> | null | undefined)?.[list];
+  return Object.entries(items ?? {}).filter(([, item]) => typeof item === 'object' && item !== null);
 }
 
 async function readThere(): Promise<Record<string, Copy>> {
@@ -90,8 +100,8 @@ async function readThere(): Promise<Record<string, Copy>> {
   );
   const copies = await Promise.all(
     items.map(async ([key, item]) => {
-      const { changed, packed } = item as Packed;
       try {
+        const { changed, packed } = item as Packed;
         const text = packed === null ? null : await unpackText(packed);
         return [[key, { changed: Number(changed), text }] as const];
       } catch {

@@ -1,4 +1,5 @@
 import { browser } from './browser.ts';
+import { inTurn } from './in-turn.ts';
 import type { Copy } from './reconcile.ts';
 import { watchStored } from './watch-stored.ts';
 
@@ -20,13 +21,10 @@ export async function loadSyncState(): Promise<SyncState> {
 
 /** Changes the stored state by a function of it; one change after another. */
 export function changeSyncState(change: (state: SyncState) => SyncState): Promise<void> {
-  const done = last.then(async () => {
+  return inTurn(SYNC_KEY, async () => {
     await browser.storage.local.set({ [SYNC_KEY]: change(await loadSyncState()) });
   });
-  last = done.catch(() => undefined);
-  return done;
 }
-let last: Promise<void> = Promise.resolve();
 
 /** Calls back with the state each time it changes, until aborted. */
 export function watchSyncState(onChange: (state: SyncState) => void, signal: AbortSignal): void {
@@ -34,6 +32,17 @@ export function watchSyncState(onChange: (state: SyncState) => void, signal: Abo
 }
 
 function readState(stored: unknown): SyncState {
-  const { on = false, known = {}, left = [] } = (stored ?? {}) as Partial<SyncState>;
-  return { on, known, left };
+  const { on, known, left } = (stored ?? {}) as Partial<Record<keyof SyncState, unknown>>;
+  return {
+    on: on === true,
+    known: Object.fromEntries(
+      Object.entries(known ?? {}).filter((entry): entry is [string, Copy] => isCopy(entry[1])),
+    ),
+    left: Array.isArray(left) ? left.filter((name) => typeof name === 'string') : [],
+  };
+}
+
+function isCopy(value: unknown): value is Copy {
+  const { changed, text } = (value ?? {}) as Partial<Record<keyof Copy, unknown>>;
+  return Number.isFinite(changed) && (text === null || typeof text === 'string');
 }

@@ -1,0 +1,160 @@
+import fc from 'fast-check';
+import { beforeEach, expect, test, vi } from 'vitest';
+import { parseGroup, parseSequence } from '../../src/analyze/index.ts';
+import { changeGroups, chosenGroup, loadGroups } from '../../src/host/groups-store.ts';
+import { keepImportChoice, loadImportChoices } from '../../src/host/import-choices.ts';
+import { loadLesson } from '../../src/host/lessons-store.ts';
+import { loadLook } from '../../src/host/look.ts';
+import { changeSequences, loadSequences } from '../../src/host/sequences-store.ts';
+import { HIGHEST_MARK, LOWEST_MARK, loadMark } from '../../src/host/shelf-mark.ts';
+import { loadSeen, newsSince, noteGroups } from '../../src/host/shelf-seen.ts';
+import { loadSyncState } from '../../src/host/sync-state.ts';
+import { parsePlan } from '../../src/lesson/index.ts';
+import { loadStoredShapes } from '../stored/stored-shapes.ts';
+
+/** Laws of what is stored when it is garbled: it is never in the way, and what can still be read is not lost. */
+const kept = vi.hoisted(() => new Map<string, unknown>());
+vi.mock('../../src/host/browser.ts', () => ({
+  browser: {
+    storage: {
+      local: {
+        get: async (key: string) => structuredClone({ [key]: kept.get(key) }),
+        set: async (items: Record<string, unknown>) => {
+          for (const [key, value] of Object.entries(items)) kept.set(key, structuredClone(value));
+        },
+      },
+      managed: { get: async () => ({}) },
+    },
+  },
+}));
+beforeEach(() => kept.clear());
+
+const shapes = loadStoredShapes(1).local;
+const LESSON = 'lesson/group-1/';
+
+/** Every place in a value, as the keys that lead to it; the value itself first. */
+function placesIn(value: unknown, path: readonly string[] = []): (readonly string[])[] {
+  if (typeof value !== 'object' || value === null) return [path];
+  return [path, ...Object.entries(value).flatMap(([key, item]) => placesIn(item, [...path, key]))];
+}
+
+function withChange(value: unknown, [key, ...rest]: readonly string[], put: unknown): unknown {
+  if (key === undefined) return put;
+  const copy = structuredClone(value) as Record<string, unknown>;
+  copy[key] = withChange(copy[key], rest, put);
+  return copy;
+}
+
+/** What version 1 stored under a key, with one to three places of it filled with something else. */
+function garbled(key: string): fc.Arbitrary<unknown> {
+  const anything = fc.oneof(
+    fc.jsonValue({ maxDepth: 2 }),
+    fc.constantFrom(null, [], {}, '', -1, 0.5, 'ai', 'constructor', '__proto__'),
+  );
+  const change = fc.tuple(fc.constantFrom(...placesIn(shapes[key])), anything);
+  return fc.array(change, { minLength: 1, maxLength: 3 }).map((changes) => {
+    let value = structuredClone(shapes[key]);
+    for (const [path, put] of changes) {
+      try {
+        value = withChange(value, path, put);
+      } catch {
+        // The change before took away where this one leads.
+      }
+    }
+    return value;
+  });
+}
+
+async function holds(key: string, law: (stored: unknown) => Promise<void>): Promise<void> {
+  const property = fc.asyncProperty(garbled(key), async (stored) => {
+    kept.clear();
+    kept.set(key, stored);
+    await law(stored);
+  });
+  await fc.assert(property, { numRuns: 500, seed: 20_261_126 });
+}
+
+const entriesIn = (stored: unknown, list: string): [string, unknown][] => {
+  const items = (stored as Record<string, unknown> | null)?.[list];
+  return typeof items === 'object' && items !== null ? Object.entries(items) : [];
+};
+
+test('groups: one can be chosen, all shown can be read again, and a change keeps those that cannot', async () => {
+  await holds('groups', async (stored) => {
+    const groups = await loadGroups();
+    expect(chosenGroup(groups).name).toBe(groups.groups[groups.chosen]!.name);
+    for (const group of Object.values(groups.groups)) expect(parseGroup(group)).toEqual(group);
+    await changeGroups((now) => now);
+    const after = Object.fromEntries(entriesIn(kept.get('groups'), 'groups'));
+    for (const [id, entry] of entriesIn(stored, 'groups'))
+      expect(after[id], id).toEqual(groups.groups[id] ?? entry);
+    expect(await loadGroups()).toEqual(groups);
+  });
+});
+
+test('sequences: all shown can be read again, and a change keeps those that cannot', async () => {
+  await holds('sequences', async (stored) => {
+    const { own } = await loadSequences();
+    for (const sequence of Object.values(own)) expect(parseSequence(sequence)).toEqual(sequence);
+    await changeSequences((now) => now);
+    const after = Object.fromEntries(entriesIn(kept.get('sequences'), 'sequences'));
+    for (const [id, entry] of entriesIn(stored, 'sequences')) expect(after[id], id).toEqual(own[id] ?? entry);
+    expect((await loadSequences()).own).toEqual(own);
+  });
+});
+
+test('choices about pasted sequences: what is none is passed over, and a new one can be kept', async () => {
+  await holds('import-choices', async () => {
+    await keepImportChoice('harbour words', ['ar']);
+    const choices = await loadImportChoices();
+    expect(choices['harbour words']).toEqual(['ar']);
+    for (const choice of Object.values(choices))
+      expect(
+        choice === 'by-sight' || choice === 'ignore' || choice.every((id) => typeof id === 'string'),
+      ).toBe(true);
+  });
+});
+
+test('a lesson: it is read or made anew, and what is read is read again as it is', async () => {
+  await holds(LESSON, async () => {
+    const plan = await loadLesson({ group: 'group-1', passage: null });
+    if (plan) expect(parsePlan(structuredClone(plan))).toEqual(plan);
+  });
+});
+
+test('the look and the mark are among those there are', async () => {
+  await holds('look', async () => expect(['wash', 'underline']).toContain(await loadLook()));
+  await holds('shelf-mark', async () => {
+    const mark = await loadMark();
+    expect(mark >= LOWEST_MARK && mark <= HIGHEST_MARK).toBe(true);
+  });
+});
+
+test('steps that were seen: news can be told of every group, and noting puts all in order', async () => {
+  await holds('shelf-seen', async () => {
+    const groups = await loadGroups();
+    for (const [id, group] of Object.entries(groups.groups)) {
+      const since = newsSince(await loadSeen(), id, group);
+      if (since !== null) expect(Number.isInteger(since) && since < group.step).toBe(true);
+    }
+    await noteGroups(groups);
+    for (const { sequence, step } of Object.values(await loadSeen()))
+      expect([sequence === null || typeof sequence === 'string', Number.isInteger(step)]).toEqual([
+        true,
+        true,
+      ]);
+  });
+});
+
+test('how far copies went: on or off, copies by their key, names as text', async () => {
+  await holds('sync-state', async () => {
+    const { on, known, left } = await loadSyncState();
+    expect(typeof on).toBe('boolean');
+    for (const copy of Object.values(known))
+      expect([Number.isFinite(copy.changed), copy.text === null || typeof copy.text === 'string']).toEqual([
+        true,
+        true,
+      ]);
+    for (const name of left) expect(typeof name).toBe('string');
+  });
+});
