@@ -121,6 +121,38 @@ test('what a page says is shown as text, in the panel and on the desk', async ()
   expect(requests).toEqual([]);
 });
 
+test('the card of a word says nothing of what stands around it', async () => {
+  const page = await browser.open(
+    browser.serve('card.html', `<title>${escaped}</title><p>Lighthouse ${escaped} turned.</p>`),
+  );
+  await browser.press(page);
+  await page.waitForFunction(() => CSS.highlights.size > 0);
+  await page.locator('p').click({ modifiers: ['Alt'], position: { x: 20, y: 8 } });
+  await expect.poll(async () => (await readCard(page)).text).toMatch(/lighthouse/i);
+  const { text, elements } = await readCard(page);
+  expect(text).not.toMatch(/[<>]|evil/);
+  expect(elements.filter((element) => /evil|script|javascript:|onerror|onload/i.test(element))).toEqual([]);
+  expect(await page.evaluate(() => 'evil' in globalThis)).toBe(false);
+  expect(requests).toEqual([]);
+});
+
+/** What stands on the card, which the page itself cannot look into: all text, and each element with its attributes. */
+async function readCard(page: Page): Promise<{ text: string; elements: string[] }> {
+  const session = await browser.context.newCDPSession(page);
+  const { root } = await session.send('DOM.getDocument', { depth: -1, pierce: true });
+  await session.detach();
+  const elements: string[] = [];
+  let text = '';
+  const walk = (node: typeof root, isCard: boolean): void => {
+    if (isCard && node.nodeType === 1) elements.push([node.nodeName, ...(node.attributes ?? [])].join(' '));
+    if (isCard && node.nodeType === 3) text += node.nodeValue;
+    for (const child of node.children ?? []) walk(child, isCard);
+    for (const shadow of node.shadowRoots ?? []) walk(shadow, shadow.shadowRootType === 'closed');
+  };
+  walk(root, false);
+  return { text, elements };
+}
+
 test.each([
   ['a.txt', NASTY],
   [
