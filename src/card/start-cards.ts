@@ -21,7 +21,7 @@ const HOVERED: ReadonlySet<Standing> = new Set(['beyond', 'unsure', 'fresh']);
  * Shows a card beside a word the pointer rests on, beside one that is clicked with Alt, and beside the next one a
  * shortcut asks for; one at a time. The document has one more element while a card is open and none when it is closed;
  * the element's root is closed to the page (`mode` is for tests). `loadOpenCard` gives what draws a card, which is large and not
- * needed before the first.
+ * needed before somebody moves.
  */
 export function startCards(
   doc: Document,
@@ -36,13 +36,25 @@ export function startCards(
   let kept = false;
   let last: CardWord | null = null;
   let turn = 0;
+  let bringing: Promise<OpenCardFunction | null> | undefined;
+
+  function bring(): Promise<OpenCardFunction | null> {
+    bringing ??= loadOpenCard().catch(() => {
+      bringing = undefined;
+      return null;
+    });
+    return bringing;
+  }
+  // Whoever moves may be about to leave by a link. Coming back, the page is still shaded, but nothing can be put into it any more.
+  for (const sign of ['pointermove', 'keydown'])
+    view.addEventListener(sign, () => void bring(), { once: true, passive: true, capture: true, signal });
 
   async function open(word: CardWord, how: 'hover' | 'click' | 'step'): Promise<void> {
     const mine = ++turn;
     const content = await sources.explain(word.key).catch(asError);
     if (mine !== turn || signal.aborted || word.rects().length === 0) return;
     if (how === 'hover' && (content instanceof Error || !HOVERED.has(content.verdict.standing))) return;
-    const openCard = await loadOpenCard().catch(() => null);
+    const openCard = await bring();
     if (!openCard || mine !== turn || signal.aborted) return;
     const back = current?.hasFocus() ? current.back : focused(doc);
     current?.close({ keepFocus: true });

@@ -35,7 +35,8 @@ export async function launchExtension(options: {
   const context = await chromium.launchPersistentContext(profile, {
     executablePath: options.executable,
     headless: false,
-    ignoreDefaultArgs: ['--disable-extensions'],
+    // What keeps a page that is left, as the browsers of users do, is switched off for tests by default.
+    ignoreDefaultArgs: ['--disable-extensions', '--disable-back-forward-cache'],
     ...(options.language && {
       env: { ...process.env, LANGUAGE: options.language } as Record<string, string>,
     }),

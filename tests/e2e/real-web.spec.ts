@@ -203,6 +203,32 @@ describe('the word card', () => {
     await expect.poll(() => hosts(page)).toBe(0);
   });
 
+  test('opens on a page that was left and is come back to, where nothing can be put any more', async () => {
+    const page = await shaded(await browser.open(browser.serve('news.html', news)));
+    const session = await browser.context.newCDPSession(page);
+    const brought = new Promise<void>((resolve) => {
+      session.on('Debugger.scriptParsed', ({ url }) => url.endsWith('/page-card.js') && resolve());
+    });
+    await session.send('Debugger.enable');
+    await page.mouse.move(60, 60);
+    await brought;
+    await session.detach();
+    const elsewhere = browser.serve('other.html', '<p>Tide').replace('127.0.0.1', 'localhost');
+    await page.evaluate(() => {
+      addEventListener('pageshow', ({ persisted }) =>
+        document.documentElement.setAttribute('id', `${persisted}`),
+      );
+    });
+    await page.goto(elsewhere);
+    await page.goBack({ waitUntil: 'commit' });
+    await page.locator('#true').waitFor();
+    await page
+      .locator('p')
+      .first()
+      .click({ modifiers: ['Alt'], position: { x: 40, y: 8 } });
+    await expect.poll(() => hosts(page)).toBe(1);
+  });
+
   test('what is said of a word counts at once, and is kept', async () => {
     const page = await shaded(await browser.open(browser.serve('news.html', news)));
     expect((await markedWords(page)).beyond).toContain('lighthouse');
