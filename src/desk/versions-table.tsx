@@ -1,5 +1,6 @@
-import { say, sayWith, spokenLanguage } from '../wording/say.ts';
-import { PatternNames } from './pattern-names.tsx';
+import { patternName } from '../ui/pattern-name.ts';
+import { patternNames } from '../ui/pattern-names.ts';
+import { say, spokenLanguage } from '../wording/say.ts';
 import { sayDecimal } from './say-decimal.ts';
 import { AS_FOUND, type VersionFigures } from './use-versions.ts';
 
@@ -59,16 +60,14 @@ function PracticeView({ words, patterns }: VersionFigures['practice']) {
       {practised.length > 0 && (
         <ul class="practised">
           {practised.map(({ pattern, words }) => (
-            <li key={pattern}>
-              {sayWith('desk.practises', { pattern: <PatternNames patterns={[pattern]} />, count: words })}
-            </li>
+            <li key={pattern}>{say('desk.practises', { pattern: patternName(pattern), count: words })}</li>
           ))}
         </ul>
       )}
       {others.length > 0 && (
         <p class="quiet">
-          {sayWith('desk.notPractised', {
-            patterns: <PatternNames patterns={others.map(({ pattern }) => pattern)} />,
+          {say('desk.notPractised', {
+            patterns: patternNames(others.map(({ pattern }) => pattern)),
           })}
         </p>
       )}

@@ -6,11 +6,11 @@ import { reachOf } from '../swap/index.ts';
 import { MarkedWord, ReadingsView } from '../ui/reading-view.tsx';
 import '../ui/reading-view.css';
 import { findSentences } from '../passage/find-sentences.ts';
+import { patternNames } from '../ui/pattern-names.ts';
 import { standingSentence } from '../ui/standing-sentence.ts';
 import { say } from '../wording/say.ts';
 import { glossOf } from './gloss-of.ts';
 import type { PassageWord, TextEdit } from './passage-editor.ts';
-import { PatternNames } from './pattern-names.tsx';
 
 interface WordViewProps {
   readonly word: PassageWord;
@@ -54,7 +54,7 @@ export function WordView({
       </p>
       {verdict.missing.length > 0 && (
         <p>
-          <span class="quiet">{say('desk.stillNeeded')}</span> <PatternNames patterns={verdict.missing} />
+          <span class="quiet">{say('desk.stillNeeded')}</span> {patternNames(verdict.missing)}
         </p>
       )}
       {isHard && !isStoryWord && (

@@ -2,8 +2,8 @@ import { useEffect, useRef } from 'preact/hooks';
 import { type EverythingCounts, packEverything } from '../host/everything-store.ts';
 import { today } from '../host/move-group.ts';
 import { saveFile } from '../ui/save-file.ts';
+import { sayList } from '../ui/say-list.ts';
 import { say } from '../wording/say.ts';
-import { sayList } from './say-list.ts';
 
 /** Saves all that is kept in this browser in one file. */
 export function SaveEverything() {

@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import { changeSyncState, loadSyncState, type SyncState, watchSyncState } from '../host/sync-state.ts';
+import { sayList } from '../ui/say-list.ts';
 import { say } from '../wording/say.ts';
-import { sayList } from './say-list.ts';
 
 /** Turns the copying to the browser account on and off, and says what that has no room for. */
 export function OtherBrowsers() {

@@ -6,9 +6,9 @@ import {
   type ItemChoice,
   type ItemStatus,
 } from '../analyze/index.ts';
+import { sayList } from '../ui/say-list.ts';
 import { say, sayWith } from '../wording/say.ts';
 import { pastedTitle } from './from-pasted.ts';
-import { sayList } from './say-list.ts';
 import { SettleItem } from './settle-item.tsx';
 import { TaughtLine } from './taught-line.tsx';
 

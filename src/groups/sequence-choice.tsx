@@ -1,6 +1,6 @@
 import type { Group, Sequence, SequenceStep } from '../analyze/types.ts';
 import { findSequence, type Sequences } from '../host/sequences-store.ts';
-import { patternName } from '../ui/pattern-name.ts';
+import { patternNames } from '../ui/pattern-names.ts';
 import { say, sayWith } from '../wording/say.ts';
 import { languageOf } from './language-of.ts';
 import { addressOf } from './use-route.ts';
@@ -83,8 +83,7 @@ export function SequenceChoice({ group, sequences, onMove }: SequenceChoiceProps
 function TaughtNow({ step }: { step: SequenceStep | undefined }) {
   if (!step) return null;
   const { teaches, bySight } = step;
-  const patterns =
-    teaches.length > 0 ? <span>{teaches.map(patternName).join('; ')}</span> : say('groups.noNewPattern');
+  const patterns = teaches.length > 0 ? patternNames(teaches) : say('groups.noNewPattern');
   const says =
     bySight.length > 0
       ? sayWith('groups.taughtNowAndBySight', {
@@ -97,7 +96,7 @@ function TaughtNow({ step }: { step: SequenceStep | undefined }) {
 
 /** What a step is called: its title, or else its patterns or words. */
 export function titleOf({ title, teaches, bySight }: SequenceStep): string {
-  return title ?? (teaches.map(patternName).join('; ') || bySight.join(', ') || say('sequences.emptyStep'));
+  return title ?? (patternNames(teaches) || bySight.join(', ') || say('sequences.emptyStep'));
 }
 
 function within(sequence: Sequence | null, step: number): number {

@@ -3,6 +3,7 @@ import type { Sequence } from '../analyze/types.ts';
 import type { Groups } from '../host/groups-store.ts';
 import type { Sequences } from '../host/sequences-store.ts';
 import { patternName } from '../ui/pattern-name.ts';
+import { sayList } from '../ui/say-list.ts';
 import { say } from '../wording/say.ts';
 import {
   addSequence,
@@ -15,7 +16,6 @@ import {
 import { type EditedSteps, insertStep } from './edit-steps.ts';
 import { findOddities, neverTaught } from './find-oddities.ts';
 import { languageOf } from './language-of.ts';
-import { sayList } from './say-list.ts';
 import './sequence.css';
 import { StepList } from './step-list.tsx';
 import { TextField } from './text-field.tsx';

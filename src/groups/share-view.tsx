@@ -11,10 +11,10 @@ import { forgetEdits, noteEdit } from './edit-log.ts';
 import './share.css';
 import { FileDrop } from '../ui/file-drop.tsx';
 import { saveFile } from '../ui/save-file.ts';
+import { sayList } from '../ui/say-list.ts';
 import { say } from '../wording/say.ts';
 import { RestoreQuestion, SaveEverything } from './everything-view.tsx';
 import { OtherBrowsers } from './other-browsers.tsx';
-import { sayList } from './say-list.ts';
 import type { Profiles } from './use-profiles.ts';
 
 /** Saves groups and sequences, or everything, in a file, adds those of a file, and copies them to other browsers. */

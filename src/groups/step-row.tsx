@@ -1,5 +1,5 @@
 import type { SequenceStep } from '../analyze/types.ts';
-import { patternName } from '../ui/pattern-name.ts';
+import { patternNames } from '../ui/pattern-names.ts';
 import { say } from '../wording/say.ts';
 import { TaughtLine } from './taught-line.tsx';
 
@@ -18,7 +18,7 @@ interface StepRowProps {
 
 /** One step at a glance: its title and what it teaches, with buttons to open and move it. */
 export function StepRow({ step, lang, number, last, open, onToggle, onMove, onDrag }: StepRowProps) {
-  const patterns = step.teaches.map(patternName).join('; ');
+  const patterns = patternNames(step.teaches);
   const title = step.title ?? (patterns || say('sequences.withoutTitle'));
   return (
     <div class="step-head">

@@ -1,5 +1,5 @@
 import type { SequenceStep } from '../analyze/types.ts';
-import { patternName } from '../ui/pattern-name.ts';
+import { patternNames } from '../ui/pattern-names.ts';
 import { sayWith } from '../wording/say.ts';
 
 interface TaughtLineProps extends Pick<SequenceStep, 'teaches' | 'bySight'> {
@@ -11,7 +11,7 @@ interface TaughtLineProps extends Pick<SequenceStep, 'teaches' | 'bySight'> {
 export function TaughtLine({ teaches, bySight, between = '; ' }: TaughtLineProps) {
   return (
     <>
-      {teaches.length > 0 && <span>{teaches.map(patternName).join('; ')}</span>}
+      {teaches.length > 0 && patternNames(teaches)}
       {teaches.length > 0 && bySight.length > 0 && between}
       {bySight.length > 0 &&
         sayWith('sequences.bySight', { words: <span lang="en">{bySight.join(', ')}</span> })}

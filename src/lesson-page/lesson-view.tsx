@@ -2,7 +2,8 @@ import { useMemo } from 'preact/hooks';
 import type { Passage } from '../host/passages-store.ts';
 import { decide, makePart, parts, planOf, renew } from '../lesson/index.ts';
 import { patternName } from '../ui/pattern-name.ts';
-import { say, spokenLanguage } from '../wording/say.ts';
+import { sayList } from '../ui/say-list.ts';
+import { say } from '../wording/say.ts';
 import { openLesson } from './lesson-address.ts';
 import { LessonOut } from './out/lesson-out.tsx';
 import { PartView } from './part-view.tsx';
@@ -64,7 +65,7 @@ export function LessonView({ stored, tools, groupId, passage }: LessonViewProps)
           <p class="lesson-focus">
             {input.focus.length === 0
               ? say('lesson.nothingTaught')
-              : say('lesson.about', { patterns: list(input.focus.map(patternName)) })}
+              : say('lesson.about', { patterns: sayList(input.focus.map(patternName)) })}
           </p>
         )}
         {kept && input && (
@@ -124,8 +125,4 @@ export function LessonView({ stored, tools, groupId, passage }: LessonViewProps)
       )}
     </div>
   );
-}
-
-function list(items: readonly string[]): string {
-  return new Intl.ListFormat(spokenLanguage()).format(items);
 }

@@ -4,7 +4,7 @@ import { changeChosen, changeGroups, chosenGroup, type Groups } from '../host/gr
 import { moveGroup, today } from '../host/move-group.ts';
 import { findSequence, type Sequences } from '../host/sequences-store.ts';
 import { GroupOptionsView } from '../ui/group-options.tsx';
-import { patternName } from '../ui/pattern-name.ts';
+import { patternNames } from '../ui/pattern-names.ts';
 import { say } from '../wording/say.ts';
 
 /** Chooses the group, and the step it has reached in its sequence. */
@@ -60,7 +60,7 @@ function StepSlider({ step, steps, sequence }: StepSliderProps) {
   const [shown, setShown] = useState<number | null>(null);
   const at = Math.min(shown ?? step, steps.length);
   const current = steps[at - 1];
-  const title = current ? (current.title ?? listPatterns(current)) : say('ui.beforeFirst');
+  const title = current ? (current.title ?? patternNames(current.teaches)) : say('ui.beforeFirst');
   return (
     <div class="step">
       <label for="step">
@@ -87,7 +87,7 @@ function StepSlider({ step, steps, sequence }: StepSliderProps) {
         <details class="quiet">
           <summary>{say('panel.stepTeaches')}</summary>
           <p>
-            {listPatterns(current)}
+            {patternNames(current.teaches)}
             {current.bySight.length > 0 &&
               `; ${say('ui.bySightWords', { words: current.bySight.join(', ') })}`}
           </p>
@@ -95,8 +95,4 @@ function StepSlider({ step, steps, sequence }: StepSliderProps) {
       )}
     </div>
   );
-}
-
-function listPatterns({ teaches }: SequenceStep): string {
-  return teaches.map(patternName).join('; ');
 }

@@ -5,7 +5,7 @@ import { explainEmptyText } from '../host/explain-closed-page.ts';
 import { changeChosen } from '../host/groups-store.ts';
 import type { PageWords, WordExplanation } from '../host/messages.ts';
 import { GapList } from '../ui/gap-list.tsx';
-import { patternName } from '../ui/pattern-name.ts';
+import { patternNames } from '../ui/pattern-names.ts';
 import { Reach } from '../ui/reach.tsx';
 import { standingSentence } from '../ui/standing-sentence.ts';
 import { WordButtons, type WordLinks } from '../ui/word-buttons.tsx';
@@ -126,7 +126,7 @@ function EmptyNote({ page }: { page: PageWords }) {
 
 /** What a screen reader says when a word is opened, before its card is read. */
 function describeInShort({ analysis, verdict }: WordExplanation): string {
-  const needed = verdict.missing.map(patternName).join('; ');
+  const needed = patternNames(verdict.missing);
   const short = `${analysis.word}: ${standingSentence(verdict.standing)}`;
   return needed ? `${short} ${say('panel.neededInShort', { patterns: needed })}` : short;
 }

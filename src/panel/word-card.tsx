@@ -1,5 +1,5 @@
 import type { WordExplanation } from '../host/messages.ts';
-import { patternName } from '../ui/pattern-name.ts';
+import { patternNames } from '../ui/pattern-names.ts';
 import { MarkedWord, ReadingsView } from '../ui/reading-view.tsx';
 import { standingSentence } from '../ui/standing-sentence.ts';
 import '../ui/reading-view.css';
@@ -40,7 +40,7 @@ export function WordCard({ explanation, swaps, tab, onNext, onClose }: WordCardP
       <ReadingsView word={word} analysis={analysis} missing={verdict.missing} />
       {verdict.missing.length > 0 && (
         <p>
-          <span class="quiet">{say('panel.stillNeeded')}</span> {verdict.missing.map(patternName).join('; ')}
+          <span class="quiet">{say('panel.stillNeeded')}</span> {patternNames(verdict.missing)}
         </p>
       )}
       {swaps && swaps.length > 0 && (

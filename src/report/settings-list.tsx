@@ -1,7 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import type { Group, Sequence } from '../analyze/types.ts';
 import { describeOptions } from '../ui/describe-options.ts';
-import { patternName } from '../ui/pattern-name.ts';
+import { patternNames } from '../ui/pattern-names.ts';
 import { stepTitle } from '../ui/step-title.ts';
 import { say } from '../wording/say.ts';
 
@@ -26,8 +26,8 @@ export function SettingsList({ group, sequence, storyWords }: SettingsListProps)
             })
           : say('report.noSequence')}
       </Setting>
-      <Setting says={say('report.alsoTaught')}>{alsoTaught.map(patternName).join('; ')}</Setting>
-      <Setting says={say('report.notYet')}>{notYet.map(patternName).join('; ')}</Setting>
+      <Setting says={say('report.alsoTaught')}>{patternNames(alsoTaught)}</Setting>
+      <Setting says={say('report.notYet')}>{patternNames(notYet)}</Setting>
       <Setting says={say('report.bySight')}>{bySight.join(', ')}</Setting>
       <Setting says={say('report.storyWords')}>{storyWords.join(', ')}</Setting>
       <Setting says={say('report.names')}>

@@ -1,12 +1,11 @@
-import { spokenLanguage } from '../wording/say.ts';
+import { writtenLanguage } from '../wording/say.ts';
 
 /** How a day is written: `25 November 2026`, or `25 Nov 2026`. */
 export type DayStyle = 'long' | 'medium';
 
 /** A day in the reader's language, by its time in milliseconds; in UTC where the time is that of a day without a place. */
 export function sayDay(time: number, style: DayStyle = 'long', timeZone?: 'UTC'): string {
-  const language = spokenLanguage() === 'en' ? 'en-GB' : spokenLanguage();
-  return new Intl.DateTimeFormat(language, {
+  return new Intl.DateTimeFormat(writtenLanguage(), {
     day: 'numeric',
     month: style === 'long' ? 'long' : 'short',
     year: 'numeric',

@@ -1,6 +1,6 @@
 import type { Sequence } from '../analyze/types.ts';
 import { say } from '../wording/say.ts';
-import { patternName } from './pattern-name.ts';
+import { patternNames } from './pattern-names.ts';
 
 /** What a step of a sequence is called: its title, else what it teaches. 0 is before the first. */
 export function stepTitle(sequence: Sequence, step: number): string {
@@ -8,6 +8,6 @@ export function stepTitle(sequence: Sequence, step: number): string {
   if (!found) return say('ui.beforeFirst');
   const { title, teaches, bySight } = found;
   if (title) return title;
-  if (teaches.length > 0) return teaches.map(patternName).join('; ');
+  if (teaches.length > 0) return patternNames(teaches);
   return bySight.length > 0 ? say('ui.bySightWords', { words: bySight.join(', ') }) : say('ui.nothingNew');
 }

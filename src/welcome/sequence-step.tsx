@@ -1,5 +1,5 @@
 import type { Sequence } from '../analyze/types.ts';
-import type { Sequences } from '../host/sequences-store.ts';
+import { listSequences, type Sequences } from '../host/sequences-store.ts';
 import { stepTitle } from '../ui/step-title.ts';
 import { say, sayWith } from '../wording/say.ts';
 
@@ -12,13 +12,13 @@ interface SequenceStepProps {
 
 /** The first step: which sequence is taught. The teacher's own stand first, and one that is pasted beside this page joins them. */
 export function SequenceStep({ sequences, chosen, onChoose }: SequenceStepProps) {
-  const { own, school, starters } = sequences;
+  const { own, school } = sequences;
   return (
     <section class="welcome-step" aria-labelledby="welcome-sequence">
       <h2 id="welcome-sequence">{say('welcome.stepSequence')}</h2>
       <p class="quiet">{say('welcome.sequenceHint')}</p>
       <div class="welcome-sequences" role="radiogroup" aria-labelledby="welcome-sequence">
-        {[...Object.values(own), ...starters].map((sequence) => (
+        {listSequences(sequences).map((sequence) => (
           <label key={sequence.id} class="welcome-sequence">
             <input
               type="radio"

@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import { parseGroup } from '../analyze/index.ts';
 import { changeGroups, freeGroupId } from '../host/groups-store.ts';
-import { loadSequences, watchSequences } from '../host/sequences-store.ts';
+import { listSequences, loadSequences, watchSequences } from '../host/sequences-store.ts';
 import { useWatched } from '../ui/use-watched.ts';
 import { say } from '../wording/say.ts';
 import '../ui/page.css';
@@ -21,7 +21,7 @@ export function WelcomePage() {
   const [step, setStep] = useState<number | null>(null);
   const [fault, setFault] = useState('');
   if (!sequences) return null;
-  const all = [...Object.values(sequences.own), ...sequences.starters];
+  const all = listSequences(sequences);
   const sequence = all.find(({ id }) => id === (picked ?? sequences.preset)) ?? all[0]!;
   const through = Math.min(step ?? Math.ceil(sequence.steps.length / 3), sequence.steps.length);
 

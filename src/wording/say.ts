@@ -36,6 +36,11 @@ export function spokenLanguage(): string {
   return lookUp('language') || 'en';
 }
 
+/** The language that lists and days are written by: English as a British school writes it, without a comma before "and". */
+export function writtenLanguage(): string {
+  return spokenLanguage() === 'en' ? 'en-GB' : spokenLanguage();
+}
+
 /** Which way the language of the interface runs; not that of the browser, which may be one there are no texts in. */
 export function spokenDirection(): 'ltr' | 'rtl' {
   return /^(?:ar|fa|he|ur|yi)\b/.test(spokenLanguage()) ? 'rtl' : 'ltr';
