@@ -32,9 +32,13 @@ export function datedMoves(group: Group): readonly StepMove[] {
 
 /** The day it is here, as `2026-11-25`. */
 export function today(): string {
-  const now = new Date();
+  return dayOf(new Date());
+}
+
+/** The day a time falls on here, as `2026-11-25`. */
+export function dayOf(time: Date): string {
   const two = (n: number): string => String(n).padStart(2, '0');
-  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+  return `${time.getFullYear()}-${two(time.getMonth() + 1)}-${two(time.getDate())}`;
 }
 
 /** A step beyond its sequence (it was shortened) counts as the last. */

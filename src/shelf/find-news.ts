@@ -1,6 +1,6 @@
 import type { Fit } from '../analyze/index.ts';
 import type { Group } from '../analyze/types.ts';
-import { groupOn } from '../host/move-group.ts';
+import { dayOf, groupOn } from '../host/move-group.ts';
 import { newsSince, type SeenSteps } from '../host/shelf-seen.ts';
 import type { IndexedText } from './shelf-index.ts';
 import type { Ranker } from './use-ranks.ts';
@@ -44,7 +44,6 @@ function stepBefore({ shelved }: IndexedText, group: Group): number {
   if (!group.history) return -1;
   const day = new Date(shelved);
   day.setDate(day.getDate() - 1);
-  const two = (n: number): string => String(n).padStart(2, '0');
-  const then = groupOn(group, `${day.getFullYear()}-${two(day.getMonth() + 1)}-${two(day.getDate())}`);
+  const then = groupOn(group, dayOf(day));
   return then.sequence === group.sequence && then !== group ? then.step : -1;
 }

@@ -26,13 +26,7 @@ export function putInForm(
   let text = part === 'as-is' ? lemma : inflect(lemma, part, form, irregulars);
   if (text === null) return null;
   const before = pieces[at - 1]?.lower ?? '';
-  if (
-    /^(more|most) /.test(text) &&
-    /^(more|most|much|far|very)$/.test(before) &&
-    /^(more|most)$/.test(before)
-  ) {
-    text = text.replace(/^\w+ /, '');
-  }
+  if (/^(more|most) /.test(text) && /^(more|most)$/.test(before)) text = text.replace(/^\w+ /, '');
   const words = text.split(' ');
   const last = words.at(-1)!;
   const after = pieces[at + 1]?.lower ?? '.';
