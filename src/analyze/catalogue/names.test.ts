@@ -8,3 +8,11 @@ test('every pattern has its name, in the same order', () => {
     'give names.json the rows of catalogue.json',
   ).toEqual(rows.map(({ id }) => id));
 });
+
+test('a label says the key word, which is one of the examples', () => {
+  for (const [i, { id, label, keyWord }] of patternNames.entries()) {
+    const said = / as in ([\w-]+)$/.exec(label)?.[1];
+    if (said) expect(said, id).toBe(keyWord);
+    if (keyWord) expect(rows[i]!.examples, id).toContain(keyWord);
+  }
+});
