@@ -1,3 +1,4 @@
+import { readPassage } from '../host/passage-file.ts';
 import type { Passage } from '../host/passages-store.ts';
 
 const PREFIX = 'draft ';
@@ -11,10 +12,12 @@ export function keepDraft(passage: Passage): void {
   }
 }
 
-/** The draft of a passage that was not saved any more; null when there is none. */
+/** The draft of a passage that was not saved any more; null when there is none that can be read. */
 export function findDraft(id: string): Passage | null {
   try {
-    return JSON.parse(localStorage.getItem(PREFIX + id) ?? 'null') as Passage | null;
+    const { rev, saved, ...kept } = JSON.parse(localStorage.getItem(PREFIX + id) ?? '{}') as Partial<Passage>;
+    if (!Number.isInteger(rev) || !Number.isFinite(saved)) return null;
+    return { ...readPassage(kept, id), id, rev: rev!, saved: saved! };
   } catch {
     return null;
   }
