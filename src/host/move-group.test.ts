@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { parseGroup } from '../analyze/index.ts';
-import { datedMoves, groupOn, moveGroup } from './move-group.ts';
+import { parseGroup, parseSequence } from '../analyze/index.ts';
+import { datedMoves, groupOn, moveGroup, withinSequence } from './move-group.ts';
 
 const herons = parseGroup({ name: 'Herons', sequence: 'steady-steps', step: 4 });
 
@@ -32,4 +32,17 @@ test('moves of one day count as one', () => {
 
 test('a group that never moved was always where it is', () => {
   expect(groupOn(herons, '1999-01-01')).toEqual(herons);
+});
+
+test('a step beyond a sequence that was shortened is its last, and none is none', () => {
+  const short = parseSequence({
+    id: 'short',
+    name: 'Short',
+    source: 'Tarn Quay School',
+    licence: 'own',
+    steps: [{ teaches: ['m'] }, { teaches: ['s'] }],
+  });
+  expect(withinSequence(herons, short).step).toBe(2);
+  expect(withinSequence({ ...herons, step: 1 }, short).step).toBe(1);
+  expect(withinSequence(herons, null).step).toBe(0);
 });

@@ -5,6 +5,7 @@ import { say, spokenLanguage } from '../wording/say.ts';
 import { describeFitShort, sayReach } from './describe-fit.ts';
 import type { IndexedText } from './shelf-index.ts';
 import { addressOf } from './use-route.ts';
+import './fit-table.css';
 
 /** A group with how every text of the table fits it, in the order of the texts. */
 export interface FitColumn {
