@@ -32,6 +32,7 @@ test.each<[string, Partial<SequenceStep>[]]>([
     '0: Thr at the start of a word comes before the letters it is made of.',
     [{ teaches: ['t', 'r', 'start-thr'] }],
   ],
+  ['0: St at the start of a word comes before the letters it is made of.', [{ teaches: ['start-st'] }]],
   [
     '0: Double the final consonant comes before any ending it happens at (-ing, -ed, -es).',
     [{ teaches: ['change-double', 'suffix-ful'] }],
