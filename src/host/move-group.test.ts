@@ -6,8 +6,8 @@ const herons = parseGroup({ name: 'Herons', sequence: 'steady-steps', step: 4 })
 
 test('each move keeps its day, and the group can be seen as of any day', () => {
   const september = moveGroup(herons, { step: 6 }, '2026-09-07');
-  const november = moveGroup(september, { step: 9, sequence: 'fresh-start' }, '2026-11-02');
-  expect(november).toMatchObject({ step: 9, sequence: 'fresh-start' });
+  const november = moveGroup(september, { step: 9, sequence: 'second-tide' }, '2026-11-02');
+  expect(november).toMatchObject({ step: 9, sequence: 'second-tide' });
   expect(datedMoves(november).map(({ date, step }) => `${date} ${step}`)).toEqual([
     '2026-11-02 9',
     '2026-09-07 6',
@@ -15,7 +15,7 @@ test('each move keeps its day, and the group can be seen as of any day', () => {
   expect(groupOn(november, '2026-09-06')).toMatchObject({ step: 4, sequence: 'steady-steps' });
   expect(groupOn(november, '2026-09-07').step).toBe(6);
   expect(groupOn(november, '2026-11-01').step).toBe(6);
-  expect(groupOn(november, '2027-01-01')).toMatchObject({ step: 9, sequence: 'fresh-start' });
+  expect(groupOn(november, '2027-01-01')).toMatchObject({ step: 9, sequence: 'second-tide' });
   expect(parseGroup(november)).toEqual(november);
 });
 

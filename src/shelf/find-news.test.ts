@@ -51,7 +51,7 @@ test('texts that came to read since the step last seen, the highest reach first;
 });
 
 test('no news where the group was never seen, stands still, went back or follows another sequence', () => {
-  for (const seen of [{}, seenAt(12), seenAt(14), { herons: { sequence: 'fresh-start', step: 2 } }])
+  for (const seen of [{}, seenAt(12), seenAt(14), { herons: { sequence: 'second-tide', step: 2 } }])
     expect(newsOf(rows, at12, seen)).toEqual([]);
 });
 

@@ -25,7 +25,7 @@ const marks = (view: Page) =>
 
 describe('the first page', () => {
   test('keeps a group and leads to a story that the button shades for it', async () => {
-    await page.getByRole('radio', { name: /^Fresh start/ }).check();
+    await page.getByRole('radio', { name: /^Second tide/ }).check();
     await page.getByLabel('Name of the group').fill('Puffins');
     await page.getByLabel('Taught through').selectOption('10');
     await keep();

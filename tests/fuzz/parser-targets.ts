@@ -13,7 +13,7 @@ import { mutateJson, mutateText } from './nasty-inputs.ts';
 const { local } = loadStoredShapes(1);
 const { groups } = local.groups as { groups: Record<string, unknown> };
 const sequence: unknown = JSON.parse(
-  readFileSync(new URL('../../profiles/sequences/fresh-start.json', import.meta.url), 'utf8'),
+  readFileSync(new URL('../../profiles/sequences/second-tide.json', import.meta.url), 'utf8'),
 );
 
 /** Where files and what is stored are read: nothing but a fault with a sentence is thrown, and what was read is read again as it is. */

@@ -125,7 +125,7 @@ export function checkOddInputs(maker: PartMaker): void {
     lessonInput('steady-steps', 0),
     lessonInput('none', 0, { sequence: null }),
     inputAt('steady-steps', 1),
-    inputAt('fresh-start', 30),
+    inputAt('second-tide', 30),
   ];
   for (const input of groups) {
     for (const text of oddTexts) {
