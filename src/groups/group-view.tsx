@@ -3,8 +3,8 @@ import { changeGroups, freeGroupName, type Groups } from '../host/groups-store.t
 import { datedMoves, moveGroup, today } from '../host/move-group.ts';
 import { findSequence, type Sequences } from '../host/sequences-store.ts';
 import { GroupOptionsView } from '../ui/group-options.tsx';
-import { patternNames } from '../ui/pattern-names.ts';
 import { sayDay } from '../ui/say-day.ts';
+import { stepTitle } from '../ui/step-title.ts';
 import { say, sayWith, type TextId } from '../wording/say.ts';
 import { addGroup, deleteGroup, editGroup } from './edit-groups.ts';
 import { PatternPicker } from './pattern-picker.tsx';
@@ -197,7 +197,7 @@ function History({ group, sequences }: { group: Group; sequences: Sequences }) {
                 ? sayWith('groups.movedToTitled', {
                     day,
                     step,
-                    title: moved.title ?? patternNames(moved.teaches),
+                    title: stepTitle(sequence, step),
                   })
                 : sayWith('groups.movedTo', { day, step })}
               {sequence && id !== group.sequence && (

@@ -1,6 +1,7 @@
 import type { Group, Sequence, SequenceStep } from '../analyze/types.ts';
 import { findSequence, type Sequences } from '../host/sequences-store.ts';
 import { patternNames } from '../ui/pattern-names.ts';
+import { stepTitle } from '../ui/step-title.ts';
 import { say, sayWith } from '../wording/say.ts';
 import { languageOf } from './language-of.ts';
 import { addressOf } from './use-route.ts';
@@ -67,9 +68,9 @@ export function SequenceChoice({ group, sequences, onMove }: SequenceChoiceProps
             onChange={({ currentTarget }) => onMove({ step: Number(currentTarget.value) })}
           >
             <option value="0">{say('groups.beforeFirst')}</option>
-            {sequence.steps.map((each, i) => (
+            {sequence.steps.map((_, i) => (
               <option key={i} value={String(i + 1)} lang={languageOf(sequence.id, sequences)}>
-                {i + 1}. {titleOf(each)}
+                {i + 1}. {stepTitle(sequence, i + 1)}
               </option>
             ))}
           </select>
@@ -92,11 +93,6 @@ function TaughtNow({ step }: { step: SequenceStep | undefined }) {
         })
       : sayWith('groups.taughtNow', { patterns });
   return <p class="quiet">{says}</p>;
-}
-
-/** What a step is called: its title, or else its patterns or words. */
-export function titleOf({ title, teaches, bySight }: SequenceStep): string {
-  return title ?? (patternNames(teaches) || bySight.join(', ') || say('sequences.emptyStep'));
 }
 
 function within(sequence: Sequence | null, step: number): number {

@@ -5,6 +5,7 @@ import { moveGroup, today } from '../host/move-group.ts';
 import { findSequence, type Sequences } from '../host/sequences-store.ts';
 import { GroupOptionsView } from '../ui/group-options.tsx';
 import { patternNames } from '../ui/pattern-names.ts';
+import { stepTitle } from '../ui/step-title.ts';
 import { say } from '../wording/say.ts';
 
 /** Chooses the group, and the step it has reached in its sequence. */
@@ -60,7 +61,7 @@ function StepSlider({ step, steps, sequence }: StepSliderProps) {
   const [shown, setShown] = useState<number | null>(null);
   const at = Math.min(shown ?? step, steps.length);
   const current = steps[at - 1];
-  const title = current ? (current.title ?? patternNames(current.teaches)) : say('ui.beforeFirst');
+  const title = stepTitle({ steps }, at);
   return (
     <div class="step">
       <label for="step">

@@ -3,8 +3,8 @@ import { say } from '../wording/say.ts';
 import { patternNames } from './pattern-names.ts';
 
 /** What a step of a sequence is called: its title, else what it teaches. 0 is before the first. */
-export function stepTitle(sequence: Sequence, step: number): string {
-  const found = sequence.steps[step - 1];
+export function stepTitle({ steps }: Pick<Sequence, 'steps'>, step: number): string {
+  const found = steps[step - 1];
   if (!found) return say('ui.beforeFirst');
   const { title, teaches, bySight } = found;
   if (title) return title;

@@ -46,7 +46,6 @@ export const sequences = {
 
   numberedStep: 'Step {step}',
   titledStep: 'Step {step}: {title}',
-  emptyStep: 'empty',
   withoutTitle: 'Without a title',
   bySight: 'by sight: {words}',
   moveUp: 'Move step {step} up',

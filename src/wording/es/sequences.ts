@@ -48,7 +48,6 @@ export const sequences: Translated<typeof english> = {
 
   numberedStep: 'Paso {step}',
   titledStep: 'Paso {step}: {title}',
-  emptyStep: 'vacío',
   withoutTitle: 'Sin título',
   bySight: 'de reconocimiento visual: {words}',
   moveUp: 'Subir el paso {step}',
