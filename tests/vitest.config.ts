@@ -27,6 +27,8 @@ export default defineConfig({
           exclude: ['tests/e2e/firefox.spec.ts'],
           testTimeout: 60_000,
           hookTimeout: 60_000,
+          // A busy machine is slow to answer; what holds is seen at once anyway.
+          expect: { poll: { timeout: 10_000 } },
           fileParallelism: false,
         },
       },
@@ -37,6 +39,8 @@ export default defineConfig({
           include: ['tests/e2e/firefox.spec.ts'],
           testTimeout: 60_000,
           hookTimeout: 60_000,
+          // A busy machine is slow to answer; what holds is seen at once anyway.
+          expect: { poll: { timeout: 10_000 } },
           fileParallelism: false,
         },
       },
