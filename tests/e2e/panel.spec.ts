@@ -61,7 +61,7 @@ describe('the panel for the bundled story', () => {
     await page.waitForFunction((count) => (CSS.highlights.get('wr-1')?.size ?? 0) < count, marked.length);
     expect((await markedWords(page)).beyond).not.toContain('light');
     await panel.getByRole('heading', { name: 'Also taught' }).waitFor();
-    expect(await reach()).toBeGreaterThan(before);
+    await expect.poll(reach).toBeGreaterThan(before);
     expect(await faults(panel)).toEqual([]);
     expect(await focused()).toMatch(/^taught: /);
 
@@ -119,12 +119,21 @@ describe('the panel for the bundled story', () => {
   });
 
   test('an option of the group is kept', async () => {
+    const storedOptions = () =>
+      panel.evaluate(async () => {
+        const { groups } = await chrome.storage.local.get<{
+          groups?: { chosen: string; groups: Record<string, { options: object }> };
+        }>('groups');
+        return groups?.groups[groups.chosen]?.options ?? {};
+      });
     await panel.getByText('How words are judged').click();
     expect(await faults(panel)).toEqual([]);
     const weak = panel.getByLabel('Weak vowels, like the a of about');
     expect(await weak.inputValue()).toBe('flex');
     await weak.selectOption('strict');
+    await expect.poll(storedOptions).toMatchObject({ schwa: 'strict' });
     await panel.getByLabel('syllable types of longer words must be taught').check();
+    await expect.poll(storedOptions).toMatchObject({ schwa: 'strict', syllableTypes: 'counted' });
     await panel.reload();
     await panel.getByText('How words are judged').click();
     expect(await weak.inputValue()).toBe('strict');
