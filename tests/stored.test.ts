@@ -16,31 +16,10 @@ import { loadMark } from '../src/host/shelf-mark.ts';
 import { loadSeen } from '../src/host/shelf-seen.ts';
 import { deleteTexts, loadWhole, readShelf } from '../src/host/shelf-store.ts';
 import { loadSyncState } from '../src/host/sync-state.ts';
+import { kept } from './fakes/local-storage.ts';
 import { loadSavedFile, loadStoredShapes } from './stored/stored-shapes.ts';
 
-/** The browser's storage in memory; values are copied, as the browser does. */
-const kept = vi.hoisted(() => new Map<string, unknown>());
-vi.mock('../src/host/browser.ts', () => ({
-  browser: {
-    storage: {
-      local: {
-        get: async (keys: string | readonly string[] | null) => {
-          const asked = keys === null ? [...kept.keys()] : [keys].flat();
-          return structuredClone(
-            Object.fromEntries(asked.filter((key) => kept.has(key)).map((key) => [key, kept.get(key)])),
-          );
-        },
-        set: async (items: Record<string, unknown>) => {
-          for (const [key, value] of Object.entries(items)) kept.set(key, structuredClone(value));
-        },
-        remove: async (keys: readonly string[]) => {
-          for (const key of keys) kept.delete(key);
-        },
-      },
-      managed: { get: async () => ({}) },
-    },
-  },
-}));
+vi.mock('../src/host/browser.ts', () => import('./fakes/local-storage.ts'));
 
 const shapes = loadStoredShapes(1);
 const { signal } = new AbortController();

@@ -1,4 +1,5 @@
 import { beforeEach, expect, test, vi } from 'vitest';
+import { kept } from '../../tests/fakes/local-storage.ts';
 import { loadSchoolPreset } from './school-preset.ts';
 import {
   changeSequences,
@@ -8,25 +9,7 @@ import {
   loadSequences,
 } from './sequences-store.ts';
 
-const kept = vi.hoisted(() => new Map<string, unknown>());
-vi.mock('./browser.ts', () => ({
-  browser: {
-    storage: {
-      local: {
-        get: async (key: string) => structuredClone({ [key]: kept.get(key) }),
-        set: async (items: Record<string, unknown>) => {
-          for (const [key, value] of Object.entries(items)) kept.set(key, structuredClone(value));
-        },
-      },
-      managed: {
-        get: async () => {
-          if (!kept.has('managed')) throw new Error('Managed storage manifest not found');
-          return structuredClone(kept.get('managed'));
-        },
-      },
-    },
-  },
-}));
+vi.mock('./browser.ts', () => import('../../tests/fakes/local-storage.ts'));
 
 beforeEach(() => kept.clear());
 

@@ -10,23 +10,11 @@ import { HIGHEST_MARK, LOWEST_MARK, loadMark } from '../../src/host/shelf-mark.t
 import { loadSeen, newsSince, noteGroups } from '../../src/host/shelf-seen.ts';
 import { loadSyncState } from '../../src/host/sync-state.ts';
 import { parsePlan } from '../../src/lesson/index.ts';
+import { kept } from '../fakes/local-storage.ts';
 import { loadStoredShapes } from '../stored/stored-shapes.ts';
 
 /** Laws of what is stored when it is garbled: it is never in the way, and what can still be read is not lost. */
-const kept = vi.hoisted(() => new Map<string, unknown>());
-vi.mock('../../src/host/browser.ts', () => ({
-  browser: {
-    storage: {
-      local: {
-        get: async (key: string) => structuredClone({ [key]: kept.get(key) }),
-        set: async (items: Record<string, unknown>) => {
-          for (const [key, value] of Object.entries(items)) kept.set(key, structuredClone(value));
-        },
-      },
-      managed: { get: async () => ({}) },
-    },
-  },
-}));
+vi.mock('../../src/host/browser.ts', () => import('../fakes/local-storage.ts'));
 beforeEach(() => kept.clear());
 
 const shapes = loadStoredShapes(1).local;

@@ -1,0 +1,28 @@
+/** What is kept in the browser, by its keys; under `managed`, what the school has set. */
+export const kept = new Map<string, unknown>();
+
+/** The part of the browser's storage that is used, in memory; values are copied, as the browser does. */
+export const browser = {
+  storage: {
+    local: {
+      get: async (keys: string | readonly string[] | null) => {
+        const asked = keys === null ? [...kept.keys()] : [keys].flat();
+        return structuredClone(
+          Object.fromEntries(asked.filter((key) => kept.has(key)).map((key) => [key, kept.get(key)])),
+        );
+      },
+      set: async (items: Record<string, unknown>) => {
+        for (const [key, value] of Object.entries(items)) kept.set(key, structuredClone(value));
+      },
+      remove: async (keys: readonly string[]) => {
+        for (const key of keys) kept.delete(key);
+      },
+    },
+    managed: {
+      get: async () => {
+        if (!kept.has('managed')) throw new Error('Managed storage manifest not found');
+        return structuredClone(kept.get('managed'));
+      },
+    },
+  },
+};
