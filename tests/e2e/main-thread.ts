@@ -4,6 +4,7 @@ interface TraceEvent {
   readonly name: string;
   readonly pid: number;
   readonly tid: number;
+  readonly ts: number;
   readonly tdur?: number;
 }
 
@@ -53,7 +54,8 @@ export async function longestTask(page: Page, side: SideWorld, work: () => Promi
   const mark = traceEvents.find(({ name }) => name === 'task-watch');
   if (!mark) throw new Error('The trace does not show which thread is the page’s.');
   const tasks = traceEvents.filter(
-    ({ name, pid, tid }) => name === 'RunTask' && pid === mark.pid && tid === mark.tid,
+    // Those before are the page's own first drawing.
+    ({ name, pid, tid, ts }) => name === 'RunTask' && pid === mark.pid && tid === mark.tid && ts > mark.ts,
   );
   return Math.max(0, ...tasks.map(({ tdur = 0 }) => tdur / 1000));
 }

@@ -360,6 +360,46 @@ describe('a page much longer than the view', () => {
   });
 });
 
+describe('a book in one text node, as browsers show a file of plain text', () => {
+  const lines = Array.from({ length: 3000 }, (_, n) => `The tide of day ${n} took the gulls over the bar.`);
+  const html = `<!doctype html><body><pre style="white-space: pre-wrap">${lines.join('\n')}`;
+  /** How many words are marked, and the lines between whose words they are. */
+  const marked = () => {
+    let count = 0;
+    const offsets: number[] = [];
+    for (const highlight of CSS.highlights.values())
+      for (const range of highlight) {
+        count++;
+        offsets.push(range.startOffset);
+      }
+    return { count, from: Math.min(...offsets), to: Math.max(...offsets) };
+  };
+
+  test('is marked where it is looked at, and nowhere else', async () => {
+    const { page } = await openOverlayPage(await context.newPage(), html);
+    const top = await page.evaluate(marked);
+    expect(top.from).toBe(0);
+    expect(top.count).toBeLessThan(1500);
+    await page.evaluate(() => scrollTo(0, document.documentElement.scrollHeight));
+    const end = lines.join('\n').lastIndexOf('bar');
+    await expect.poll(async () => (await page.evaluate(marked)).to, { timeout: 10_000 }).toBe(end);
+    const bottom = await page.evaluate(marked);
+    expect(bottom.count).toBeLessThan(1500);
+    expect(bottom.from).toBeGreaterThan(top.to);
+    await page.evaluate(() => scrollTo(0, 0));
+    await expect.poll(() => page.evaluate(marked), { timeout: 10_000 }).toEqual(top);
+  });
+
+  test('is marked farther for the printer, and less again behind it', async () => {
+    const { page } = await openOverlayPage(await context.newPage(), html);
+    const top = await page.evaluate(marked);
+    await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
+    expect((await page.evaluate(marked)).count).toBeGreaterThan(2 * top.count);
+    await page.evaluate(() => dispatchEvent(new Event('afterprint')));
+    expect(await page.evaluate(marked)).toEqual(top);
+  });
+});
+
 describe('the long article', () => {
   const html = readFileSync(new URL('../pages/article.html', import.meta.url), 'utf8');
 
