@@ -6,6 +6,7 @@ import { fingerprint } from '../../lesson/word-lists/fingerprint.ts';
 import { isLegal } from '../../lesson/word-lists/is-legal.ts';
 import { readFrequency } from '../read-frequency.ts';
 import { readUnfitWords } from '../read-unfit-words.ts';
+import { readWordList } from '../read-word-list.ts';
 import { readWordnet } from '../read-wordnet.ts';
 
 /** What `mistakable.json` has: fingerprints, parted by spaces and sorted. */
@@ -20,7 +21,7 @@ export interface MistakableLists {
   readonly frames: string;
   /** Of words of one syllable that the word table lacks, by the subtitles' list and WordNet. */
   readonly words: string;
-  /** Of the sounds of these and of the words of one syllable the table has, without names and rare forms with endings. */
+  /** Of the sounds of these and of the words of one syllable the table has, without names and rare forms with endings, save lesson words (quays). */
   readonly homophones: string;
 }
 
@@ -50,7 +51,8 @@ export function listMistakable(analyzer: Analyzer): MistakableLists {
   const words: string[] = [];
   const homophones: string[] = [];
   const ranks = readFrequency();
-  for (const word of new Set([...ranks.keys(), ...readWordnet().lemmas.keys()])) {
+  const ofLessons = readWordList('more-lesson-words.txt');
+  for (const word of new Set([...ranks.keys(), ...readWordnet().lemmas.keys(), ...ofLessons])) {
     if (word.length < 3 || word.length > 8 || !SHORT.test(word)) continue;
     const { readings, usage } = analyzer.analyze(word);
     const { source, pronunciation, syllables, affixes } = readings[0]!;
@@ -59,6 +61,7 @@ export function listMistakable(analyzer: Analyzer): MistakableLists {
     const isListed =
       syllables.length === 1 &&
       (usage === 'common' ||
+        ofLessons.has(word) ||
         (usage === 'rare' && (affixes.length === 0 || (ranks.get(word) ?? RARE) < RARE)));
     if (isUnlisted || isListed) homophones.push(asHeard(pronunciation));
   }

@@ -1,8 +1,8 @@
-import { readFileSync } from 'node:fs';
 import type { Analyzer } from '../../analyze/index.ts';
 import { PARTS_OF_SPEECH } from '../../swap/table-format.ts';
 import { readCapitalised, readFrequency } from '../read-frequency.ts';
 import { readUnfitWords } from '../read-unfit-words.ts';
+import { readWordList } from '../read-word-list.ts';
 import { readSynsets } from '../swap/read-synsets.ts';
 import { chooseMeaning, readOwnMeanings } from './choose-meaning.ts';
 import { readSenseOrder } from './read-sense-order.ts';
@@ -21,8 +21,8 @@ export function writeWordBank(analyzer: Analyzer): string {
   const ranks = readFrequency();
   const capitals = readCapitalised();
   const unfit = readUnfitWords();
-  const leftOut = readList('not-in-lessons.txt');
-  const more = readList('more-lesson-words.txt');
+  const leftOut = readWordList('not-in-lessons.txt');
+  const more = readWordList('more-lesson-words.txt');
   const isFit = (word: string): boolean =>
     /^[a-z]+$/.test(word) &&
     !capitals.has(word) &&
@@ -56,10 +56,4 @@ function createDescriber(analyzer: Analyzer, isPlain: (word: string) => boolean)
     const reading = analyzer.analyze(word).readings[0]!;
     return [parts, own.get(word) ?? chooseMeaning(word, found[0]?.senses ?? [], reading, isPlain)];
   };
-}
-
-function readList(file: string): Set<string> {
-  const text = readFileSync(new URL(`../source/${file}`, import.meta.url), 'utf8');
-  const lines = text.split('\n').filter((line) => !line.startsWith('#'));
-  return new Set(lines.join(' ').split(/\s+/).filter(Boolean));
 }

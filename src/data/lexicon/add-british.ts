@@ -1,11 +1,14 @@
 import { readSourceRows } from '../read-source-rows.ts';
 
+/** organize and what is made of it: organizer, organization, recognizable, unorganized. */
+const WITH_Z = /^(?:un)?([a-z]{3,}iz)(?:e|ed|er|ation|able)$/;
+
 type Pronunciations = Map<string, readonly (readonly string[])[]>;
 
 /**
  * Gives British spellings the dictionary lacks the pronunciation of their American form: those of
- * source/british-spellings.tsv (flavour, litre), and -ise for every -ize (organise). Their inflected forms are
- * put together when they are met.
+ * source/british-spellings.tsv (flavour, litre), and an s for the z of every -ize (organise, organisation; not altizer, a
+ * name). Their inflected forms are put together when they are met.
  */
 export function addBritish(pronunciations: Pronunciations): void {
   const pairs = readSourceRows('british-spellings.tsv').map(([british, american]): [string, string] => [
@@ -13,7 +16,9 @@ export function addBritish(pronunciations: Pronunciations): void {
     american!,
   ]);
   for (const american of [...pronunciations.keys()]) {
-    if (/[a-z]{3}ize$/.test(american)) pairs.push([`${american.slice(0, -2)}se`, american]);
+    const verb = WITH_Z.exec(american)?.[1];
+    if (verb && pronunciations.has(`${verb}e`))
+      pairs.push([american.replace(/z(?=(?:e|ed|er|ation|able)$)/, 's'), american]);
   }
   for (const [british, american] of pairs) {
     const phones = pronunciations.get(american);

@@ -53,7 +53,7 @@ export function gatherSources(
     const mostlyCapital = capitalised.has(word);
     if (ranked <= COMMON && !mostlyCapital) return 'common';
     const listed = wordnet.lemmas.has(word) && !wordnet.names.has(word);
-    if (listed || (ranked < Infinity && !mostlyCapital)) return 'rare';
+    if (listed || handMade.pronunciations.has(word) || (ranked < Infinity && !mostlyCapital)) return 'rare';
     const base = derivations.get(word)?.base;
     return base && usageOf(base) !== 'name' ? 'rare' : 'name';
   };
