@@ -1,5 +1,5 @@
-import { readFileSync } from 'node:fs';
 import { readFrequency } from './read-frequency.ts';
+import { readWordList } from './read-word-list.ts';
 
 const COUNT = 1000;
 
@@ -8,9 +8,7 @@ const COUNT = 1000;
  * lower case, letters only, without those of `source/not-for-school.txt`. I is written as it is read.
  */
 export function listCommonWords(): readonly string[] {
-  const file = readFileSync(new URL('source/not-for-school.txt', import.meta.url), 'utf8');
-  const lines = file.split('\n').filter((line) => !line.startsWith('#'));
-  const leftOut = new Set(lines.join(' ').split(/\s+/));
+  const leftOut = readWordList('not-for-school.txt');
   return [...readFrequency().keys()]
     .filter((word) => /^[a-z]+$/.test(word) && !leftOut.has(word))
     .slice(0, COUNT)

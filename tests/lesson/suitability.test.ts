@@ -1,7 +1,7 @@
-import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { catalogue } from '../../src/analyze/index.ts';
 import { readUnfitWords } from '../../src/data/read-unfit-words.ts';
+import { readWordList } from '../../src/data/read-word-list.ts';
 import homophoneClues from '../../src/lesson/homophones/clues.json' with { type: 'json' };
 import type { Column, LessonInput, LessonPart } from '../../src/lesson/index.ts';
 import { parts } from '../../src/lesson/index.ts';
@@ -12,21 +12,15 @@ import { lessonInput } from './load-lesson.ts';
 /** Left out as words of their own, harmless as half of another: landlord. */
 const PLAIN = new Set(['lord']);
 
-const listOf = (file: string): string[] =>
-  readFileSync(new URL(`../../src/data/source/${file}`, import.meta.url), 'utf8')
-    .split('\n')
-    .filter((line) => !line.startsWith('#'))
-    .join(' ')
-    .split(/\s+/)
-    .filter(Boolean);
 /** Read one by one: some are on the registry lists for another meaning (chug). */
-const harmless = new Set(listOf('more-lesson-words.txt'));
+const harmless = readWordList('more-lesson-words.txt');
 /** Those of npm naughty-words and profane-words, and our own list; not letters taught as such (ing), which are no words there. */
 const spellings = new Set(catalogue.flatMap(({ letters }) => letters.split(' ')));
 const banned = new Set(
-  [...[...readUnfitWords()].filter((word) => !harmless.has(word)), ...listOf('not-in-lessons.txt')].filter(
-    (word) => word.length > 2 && !spellings.has(word) && !PLAIN.has(word),
-  ),
+  [
+    ...[...readUnfitWords()].filter((word) => !harmless.has(word)),
+    ...readWordList('not-in-lessons.txt'),
+  ].filter((word) => word.length > 2 && !spellings.has(word) && !PLAIN.has(word)),
 );
 
 /** Twenty steps from all three sequences. */

@@ -1,7 +1,7 @@
 import { readSourceRows } from '../read-source-rows.ts';
 
 /** organize and what is made of it: organizer, organization, recognizable, unorganized. */
-const WITH_Z = /^(?:un)?([a-z]{3,}iz)(?:e|ed|er|ation|able)$/;
+const WITH_Z = /^((?:un)?([a-z]{3,}i))z(e|ed|er|ation|able)$/;
 
 type Pronunciations = Map<string, readonly (readonly string[])[]>;
 
@@ -16,9 +16,8 @@ export function addBritish(pronunciations: Pronunciations): void {
     american!,
   ]);
   for (const american of [...pronunciations.keys()]) {
-    const verb = WITH_Z.exec(american)?.[1];
-    if (verb && pronunciations.has(`${verb}e`))
-      pairs.push([american.replace(/z(?=(?:e|ed|er|ation|able)$)/, 's'), american]);
+    const [, before, verb, ending] = WITH_Z.exec(american) ?? [];
+    if (pronunciations.has(`${verb}ze`)) pairs.push([`${before}s${ending}`, american]);
   }
   for (const [british, american] of pairs) {
     const phones = pronunciations.get(american);

@@ -1,10 +1,10 @@
-import { readFileSync } from 'node:fs';
 import { openSwaps } from '../../swap/open-swaps.ts';
 import { AS_IS, CUES, PARTS_OF_SPEECH } from '../../swap/table-format.ts';
 import type { PartOfSpeech } from '../../swap/types.ts';
 import { sharesOfForm } from '../../swap/weigh-readings.ts';
 import { readCmudict } from '../read-cmudict.ts';
 import { readCapitalised, readFrequency } from '../read-frequency.ts';
+import { readWordList } from '../read-word-list.ts';
 import { addAdverbs } from './add-adverbs.ts';
 import { type Evidence, type Gathering, gatherCandidates, type Source } from './gather-candidates.ts';
 import { isFitWord } from './keep-fit.ts';
@@ -135,14 +135,7 @@ function prepare(
   ranks: ReadonlyMap<string, number>,
   own: Gathering['own'],
 ): Gathering {
-  const listed = readFileSync(new URL('../source/not-for-school.txt', import.meta.url), 'utf8');
-  const unfit = new Set(
-    listed
-      .split('\n')
-      .filter((line) => !line.startsWith('#'))
-      .join(' ')
-      .split(/\s+/),
-  );
+  const unfit = readWordList('not-for-school.txt');
   const names = readCapitalised();
   const coarse = new Set(
     [...synsets.byId.values()].filter((synset) => synset.coarse).flatMap((synset) => synset.words),
