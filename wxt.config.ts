@@ -1,4 +1,5 @@
 import { defineConfig } from 'wxt';
+import { openUmdHeads } from './src/cli/open-umd-heads.ts';
 import { settleZip } from './src/cli/settle-zip.ts';
 import { languages } from './src/wording/languages.ts';
 import { listMessages } from './src/wording/list-messages.ts';
@@ -25,6 +26,7 @@ export default defineConfig({
   outDir: process.env.OUTPUT ?? '.output',
   publicDir: 'public',
   imports: false,
+  vite: () => ({ plugins: [openUmdHeads()] }),
   zip: {
     // Made again by the build. The rest is what a reviewer of a store needs to build it: `npm ci && npm run zip`.
     excludeSources: ['public/data/**', '.output-*/**', '**/*.log'],

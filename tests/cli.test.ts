@@ -81,6 +81,7 @@ describe('word', () => {
 
 describe('vet', () => {
   const expected: Report = {
+    faults: [],
     words: [
       { word: 'boxes', count: 1, standing: 'beyond', missing: ['b', 'suffix-es', 'x'] },
       { word: 'late', count: 1, standing: 'beyond', missing: ['a_e', 'l'] },

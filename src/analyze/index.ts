@@ -2,6 +2,7 @@ export { catalogue } from './catalogue/catalogue.ts';
 export { patternNames } from './catalogue/names.ts';
 export { CLIMB_MARKS, type Climb, climbText } from './climb/climb-text.ts';
 export { type Climber, createClimber, type WordClimb } from './climb/create-climber.ts';
+export { describeError } from './describe-error.ts';
 export { type Guesser, openGuesser } from './guess/open-guesser.ts';
 export { isHomograph } from './homographs/is-homograph.ts';
 export { markReading } from './homographs/mark-reading.ts';

@@ -75,6 +75,8 @@ export interface WordAnalysis {
   readonly homograph: boolean;
   /** How the word is met; null when the table lacks it. */
   readonly usage: Usage | null;
+  /** Only where a fault of ours kept the word from being analysed: the error with its stack. */
+  readonly fault?: string;
 }
 
 /** One teachable thing. */
@@ -156,6 +158,8 @@ export type Standing = 'reads' | 'fresh' | 'by-sight' | 'name' | 'unsure' | 'bey
 export interface Verdict {
   readonly standing: Standing;
   readonly missing: readonly PatternId[];
+  /** Only where a fault of ours kept the word from being judged (it is `unsure` then): the error with its stack. */
+  readonly fault?: string;
 }
 
 export interface Tally {
@@ -187,9 +191,17 @@ export interface WordEntry {
   readonly missing: readonly PatternId[];
 }
 
+/** A word that could not be judged, with the error and its stack. */
+export interface WordFault {
+  readonly word: WordKey;
+  readonly fault: string;
+}
+
 export interface Report {
   readonly words: readonly WordEntry[];
   readonly tally: Tally;
   /** Most opened first. */
   readonly gaps: readonly Gap[];
+  /** Words that a fault of ours kept from being judged; none as a rule. */
+  readonly faults: readonly WordFault[];
 }

@@ -1,3 +1,4 @@
+import { say } from '../wording/say.ts';
 import { browser } from './browser.ts';
 
 /** The bytes of the word table and of the guessing model. */
@@ -15,6 +16,12 @@ export function readEngineData(): Promise<EngineData> {
 }
 
 async function fetchData(file: 'lexicon.bin' | 'guess.bin'): Promise<Uint8Array> {
-  const answer = await fetch(browser.runtime.getURL(`data/${file}`));
-  return new Uint8Array(await answer.arrayBuffer());
+  try {
+    const answer = await fetch(browser.runtime.getURL(`data/${file}`));
+    if (!answer.ok) throw new Error(`${answer.status} ${answer.statusText}`);
+    return new Uint8Array(await answer.arrayBuffer());
+  } catch (error) {
+    const why = error instanceof Error ? error.message : String(error);
+    throw new Error(say('host.dataFailed', { file, why }), { cause: error });
+  }
 }

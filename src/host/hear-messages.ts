@@ -1,3 +1,4 @@
+import { describeError } from '../analyze/index.ts';
 import { browser } from './browser.ts';
 
 /** Which page or frame a message came from; none of a page of the extension that is in no tab. */
@@ -7,7 +8,18 @@ export interface Sender {
 }
 
 /** How an answer travels: Chromium hands over neither promises nor errors. */
-export type Reply = { readonly done: unknown } | { readonly fault: string };
+export type Reply = { readonly done: unknown } | { readonly fault: string; readonly details: string };
+
+/** What went wrong in another part of the extension. */
+export class RemoteFault extends Error {
+  /** The error there, with its stack. */
+  readonly details: string;
+
+  constructor(message: string, details: string) {
+    super(message);
+    this.details = details;
+  }
+}
 
 /**
  * Hears the messages of the extension's own parts until aborted. What `answer` gives is sent back once it is there;
@@ -25,7 +37,11 @@ export function hearMessages(
     const answered = sender.id === browser.runtime.id ? answer(message, sender) : undefined;
     answered?.then(
       (done) => reply({ done }),
-      (error: unknown) => reply({ fault: error instanceof Error ? error.message : String(error) }),
+      (error: unknown) =>
+        reply({
+          fault: error instanceof Error ? error.message : String(error),
+          details: describeError(error),
+        }),
     );
     return answered && true;
   };
@@ -36,9 +52,10 @@ export function hearMessages(
   });
 }
 
-/** What a reply holds; undefined where nobody answered. Throws what went wrong there. */
+/** What a reply holds; undefined where nobody answered. Throws a `RemoteFault` with what went wrong there. */
 export function readReply(reply: unknown): unknown {
   if (typeof reply !== 'object' || reply === null) return undefined;
-  if ('fault' in reply) throw new Error(String(reply.fault));
+  if ('fault' in reply)
+    throw new RemoteFault(String(reply.fault), 'details' in reply ? String(reply.details) : '');
   return 'done' in reply ? reply.done : undefined;
 }

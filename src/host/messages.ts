@@ -28,7 +28,14 @@ export interface PageWords {
   readonly language: string;
   /** Whether the page keeps taking the marks away, so that they are no longer put back. */
   readonly takenAway: boolean;
+  /** Why words of it could not be marked, as an error with its stack; null as a rule. */
+  readonly fault: string | null;
+  /** Frames that may be read and have not answered. */
+  readonly silentFrames: number;
 }
+
+/** What one frame of a page says of itself. */
+export type FrameWords = Omit<PageWords, 'silentFrames'>;
 
 /** Words of a page whose standing is wanted. */
 export interface WordsAsked {
@@ -88,6 +95,8 @@ export interface ToBackground {
   judge: (words: WordsAsked) => WordsJudged;
   /** Puts a part of the content script into the frame that asks; it is there once this is answered. */
   bring: (part: PagePart) => void;
+  /** Shades frames of the page that asks and have loaded since. */
+  shadeFrames: () => void;
   report: (page: Pick<PageWords, 'words' | 'skipped'>) => Report;
   explain: (key: WordKey) => WordExplanation;
   act: (action: WordAction) => void;
@@ -97,14 +106,16 @@ export interface ToBackground {
 
 /** Asked of the content script in one tab. */
 export interface ToPage {
-  /** The page's words; no answer while nothing is shaded. */
-  words: () => PageWords;
+  /** The page's words, once it has been read; no answer while nothing is shaded. */
+  words: () => FrameWords;
   /** Scrolls to the n-th place of a word and marks it for a moment, if there are so many; gives their number. */
   goTo: (place: { readonly key: WordKey; readonly n: number }) => number;
   /** The sentence of the n-th place of a word; null when there are not so many. */
   sentence: (place: { readonly key: WordKey; readonly n: number }) => WordInSentence | null;
   /** Checks another text of the page; gives the one that is checked now, which is another if there is none such. */
   setScope: (scope: Scope) => Scope;
+  /** Asks the background again for all standings: it failed before. */
+  rejudge: () => void;
   /** The text that is checked, line by line, to be taken to the desk. */
   takePassage: () => PagePassage;
   /** Opens the card of the next (1) or previous (-1) word that is not yet decodable. */

@@ -21,6 +21,7 @@ async function askTab(id: number): Promise<OpenTab | null> {
   try {
     const [done] = await browser.scripting.executeScript({
       target: { tabId: id },
+      injectImmediately: true,
       func: () => ({ title: document.title, url: location.href }),
     });
     const page = done?.result as { title: string; url: string } | undefined;

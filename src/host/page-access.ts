@@ -30,7 +30,12 @@ export async function toggleShading(tab: number): Promise<void> {
  */
 export async function shadePage(tab: number): Promise<void> {
   const inject = () =>
-    browser.scripting.executeScript({ target: { tabId: tab, allFrames: true }, files: [SCRIPT] });
+    browser.scripting.executeScript({
+      target: { tabId: tab, allFrames: true },
+      // Else the browser waits for frames that never load; what loads later is asked for by the page itself.
+      injectImmediately: true,
+      files: [SCRIPT],
+    });
   const [done] = await inject().catch(async () => {
     if (await askPage(tab, 'start', undefined as never)) return [true];
     await new Promise((resolve) => setTimeout(resolve, GRANT));
@@ -44,6 +49,7 @@ export async function bringPart(part: PagePart, { tab, frameId = 0 }: Sender): P
   if (tab?.id === undefined) throw new Error('Only a page in a tab can have a part of its script.');
   await browser.scripting.executeScript({
     target: { tabId: tab.id, frameIds: [frameId] },
+    injectImmediately: true,
     files: [`/page-${part}.js`],
   });
 }
@@ -56,6 +62,7 @@ export async function checkAccess(tab: { id: number; url: string | undefined }):
   try {
     const [done] = await browser.scripting.executeScript({
       target: { tabId: tab.id },
+      injectImmediately: true,
       func: () => undefined,
     });
     // Firefox does not refuse its own pages, but runs nothing in them.

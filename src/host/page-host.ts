@@ -6,11 +6,11 @@ import { type Look, loadLook, watchLook } from './look.ts';
 import {
   type Answers,
   answer,
+  type FrameWords,
   isQuestion,
   type PageNews,
   type PagePart,
   type PagePassage,
-  type PageWords,
   type Scope,
   type ToPage,
   type WordAction,
@@ -23,7 +23,9 @@ import { watchStoredGroups } from './watch-stored.ts';
 
 /** What the host needs of the shading of one document. */
 export interface HostedPage {
-  words(): PageWords;
+  /** Settles when the page has been read once; rejects when its words could not be judged then. */
+  readonly ready: Promise<void>;
+  words(): FrameWords;
   rejudge(): Promise<void>;
   goTo(place: { key: WordKey; n: number }): number;
   sentence(place: { key: WordKey; n: number }): WordInSentence | null;
@@ -54,7 +56,7 @@ export interface HostedOptions<Parts extends Record<PagePart, unknown>> {
 const RUNNING = Symbol.for('wordreach');
 const PARTS = Symbol.for('wordreach parts');
 const holder = globalThis as {
-  [RUNNING]?: { readonly stop: () => void };
+  [RUNNING]?: { readonly document: Document; readonly stop: () => void };
   [PARTS]?: Partial<Record<PagePart, unknown>>;
 };
 
@@ -70,7 +72,8 @@ export function offerPart<Parts extends Record<PagePart, unknown>>(parts: Partia
 export function hostPage<Parts extends Record<PagePart, unknown>>(
   start: (options: HostedOptions<Parts>) => HostedPage,
 ): void {
-  if (holder[RUNNING] && isAlive()) return;
+  // A frame keeps its global when the empty document it begins with gives way to the one that loads.
+  if (holder[RUNNING]?.document === document && isAlive()) return;
   holder[RUNNING]?.stop();
   const controller = new AbortController();
   const { signal } = controller;
@@ -80,7 +83,7 @@ export function hostPage<Parts extends Record<PagePart, unknown>>(
     tell({ news: 'page', shaded: false });
     return true;
   };
-  holder[RUNNING] = { stop };
+  holder[RUNNING] = { document, stop };
   const ask = <A>(answer: Promise<A>): Promise<A> =>
     answer.catch((error: unknown) => {
       if (!isAlive()) stop();
@@ -99,16 +102,29 @@ export function hostPage<Parts extends Record<PagePart, unknown>>(
     signal,
     onChange: () => tell({ news: 'page', shaded: true }),
   });
-  const { setLook, ...answered } = page;
+  const { setLook, ready, ...answered } = page;
   void loadLook().then(setLook);
   watchLook(setLook, signal);
-  const answers: Answers<ToPage> = { ...answered, start: () => true, stop };
+  const answers: Answers<ToPage> = {
+    ...answered,
+    words: () => ready.then(page.words, page.words),
+    rejudge: () => page.rejudge(),
+    start: () => true,
+    stop,
+  };
+  // Frames that were too late for the press of the button: lazy ones below the view, those of slow servers.
+  const onLoad = ({ target }: Event): void => {
+    if (target instanceof HTMLIFrameElement || target instanceof HTMLFrameElement)
+      askBackground('shadeFrames', undefined as never).catch(() => undefined);
+  };
+  document.addEventListener('load', onLoad, { capture: true, signal });
   hearMessages(
     (message, sender) => (isQuestion(message, 'page') ? answer(answers, message, sender) : undefined),
     signal,
   );
   watchStoredGroups(() => {
-    void page.rejudge().then(() => tell({ news: 'page', shaded: true }));
+    const told = (): void => tell({ news: 'page', shaded: true });
+    page.rejudge().then(told, told);
   }, signal);
 }
 

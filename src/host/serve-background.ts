@@ -1,5 +1,5 @@
 import { compileGroup, createJudge, type Judge, markReading, tallyText, vet } from '../analyze/index.ts';
-import type { Group } from '../analyze/types.ts';
+import type { Group, WordKey } from '../analyze/types.ts';
 import { reachOf } from '../swap/index.ts';
 import { say } from '../wording/say.ts';
 import { browser, openPanel } from './browser.ts';
@@ -9,7 +9,7 @@ import { changeChosen, chosenGroup, loadGroups } from './groups-store.ts';
 import { hearMessages } from './hear-messages.ts';
 import { loadEngine } from './load-engine.ts';
 import { loadSwapper } from './load-swapper.ts';
-import { type Answers, answer, isQuestion, type ToBackground } from './messages.ts';
+import { type Answers, answer, isQuestion, type ToBackground, type WordsAsked } from './messages.ts';
 import { withinSequence } from './move-group.ts';
 import { bringPart, shadePage, toggleShading, watchPageNews } from './page-access.ts';
 import { findSequence, loadSequences, type Sequences } from './sequences-store.ts';
@@ -44,13 +44,16 @@ export function serveBackground(): void {
   const answers: Answers<ToBackground> = {
     judge: async ({ keys, homographs }) => {
       const verdictOf = await loadJudge();
-      const readings = homographs.map(({ text, start, end, key }) => markReading(text, start, end, key));
+      const readings = homographs.map(nameReading);
       return {
         standings: keys.map((key) => verdictOf(key).standing),
         readings: readings.map((key) => ({ key, standing: verdictOf(key).standing })),
       };
     },
     bring: bringPart,
+    shadeFrames: async (_nothing, { tab }) => {
+      if (tab?.id !== undefined) await shadePage(tab.id);
+    },
     report: async (page) => vet(page, await loadJudge()),
     explain: async (key) => {
       const [engine, verdictOf] = await Promise.all([loadEngine(), loadJudge()]);
@@ -78,6 +81,16 @@ export function serveBackground(): void {
   });
   serveBadge(loadJudge, forEver);
   serveActions();
+}
+
+/** A homograph's key with the reading it has in its place; a fault there leaves it open, and costs no other word. */
+function nameReading({ text, start, end, key }: WordsAsked['homographs'][number]): WordKey {
+  try {
+    return markReading(text, start, end, key);
+  } catch (error) {
+    console.error(error);
+    return key;
+  }
 }
 
 /** The reach of every shaded page on the toolbar button. */

@@ -71,10 +71,14 @@ export function createPageReader(
     return found;
   }
 
-  /** What is near the view is read first; on a long page as soon as it is behind the walk, while that goes on. */
+  /**
+   * What is near the view is read first; on a long page as soon as it is behind the walk, while that goes on. All of it is read even
+   * where the words of one portion cannot be judged; rejects then.
+   */
   async function readAll(): Promise<void> {
     const near: TextBlock[] = [];
     const later: TextBlock[] = [];
+    const faults: unknown[] = [];
     let early: Promise<unknown> | undefined;
     const sort = (found: TextBlock): void => {
       const block = scope().narrow(found);
@@ -82,13 +86,16 @@ export function createPageReader(
       if (marks.isNear(block.within)) near.push(block);
       else {
         later.push(block);
-        if (later.length >= LONG && near.length > 0) early ??= readBlocks(near.splice(0));
+        if (later.length >= LONG && near.length > 0)
+          early ??= readBlocks(near.splice(0)).catch((error: unknown) => faults.push(error));
       }
     };
     await workInSlices(findTextBlocks(doc.body, onShadow), sort, signal);
     await early;
-    await readBlocks(near);
-    for (let at = 0; at < later.length; at += AT_ONCE) await readBlocks(later.slice(at, at + AT_ONCE));
+    const portions = [near];
+    for (let at = 0; at < later.length; at += AT_ONCE) portions.push(later.slice(at, at + AT_ONCE));
+    for (const blocks of portions) await readBlocks(blocks).catch((error: unknown) => faults.push(error));
+    if (faults.length > 0) throw faults[0];
   }
 
   /** Reads and marks blocks; what stood in their place before is unmarked and given back with them. */

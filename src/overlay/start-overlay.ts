@@ -1,3 +1,4 @@
+import { describeError } from '../analyze/index.ts';
 import type { Standing, WordKey } from '../analyze/types.ts';
 import { chooseScope, hasSelection, type Scope, type ScopeKind, wholePage } from './choose-scope.ts';
 import type { FindArticle } from './find-article.ts';
@@ -16,6 +17,7 @@ import { createPageReader, type JudgeWords } from './read-page.ts';
 import { type TakenPassage, takePassage } from './take-passage.ts';
 import { watchDisplay } from './watch-display.ts';
 import { type PageChange, watchPage } from './watch-page.ts';
+import { whenParsed } from './when-parsed.ts';
 import { nextTurn } from './work-in-slices.ts';
 
 export interface OverlayOptions {
@@ -50,6 +52,8 @@ export interface OverlayWords {
   readonly restless: boolean;
   /** Whether the page keeps taking the marks away, so that they are no longer put back. */
   readonly takenAway: boolean;
+  /** Why words of it could not be marked, as an error with its stack; null as a rule. */
+  readonly fault: string | null;
   /** The language the text is said to be in (`en-GB`); empty where the page does not say. */
   readonly language: string;
 }
@@ -76,7 +80,7 @@ export interface Overlay {
   setLook(look: Look): void;
   /** Brings one place into view and marks it for a moment. */
   pointAt(place: WordPlace): void;
-  /** Settles when the page has been shaded once. */
+  /** Settles when the page has been read once; rejects when its words could not be judged then. */
   readonly ready: Promise<void>;
 }
 
@@ -104,6 +108,7 @@ export function startOverlay(doc: Document, options: OverlayOptions): Overlay {
   let changed: PageChange[] = [];
   let restless = false;
   let takenAway = false;
+  let fault: string | null = null;
   let busy: Promise<void> = Promise.resolve();
 
   const watch = watchPage((change) => {
@@ -130,8 +135,18 @@ export function startOverlay(doc: Document, options: OverlayOptions): Overlay {
   /** One work after the other; one that fails does not stop those behind it. */
   function inTurn(work: () => Promise<void>): Promise<void> {
     const done = busy.then(() => (signal.aborted ? undefined : work()));
-    busy = done.catch(() => undefined);
+    busy = done.catch((error: unknown) => {
+      if (signal.aborted) return;
+      fault = describeError(error);
+      onChange?.();
+    });
     return done;
+  }
+
+  /** Reads all that is checked; what failed before is forgotten. */
+  function readAnew(): Promise<void> {
+    fault = null;
+    return reader.readAnew();
   }
 
   async function followChanges(): Promise<void> {
@@ -149,7 +164,7 @@ export function startOverlay(doc: Document, options: OverlayOptions): Overlay {
     for (const root of shadowRoots) if (!root.isConnected) shadowRoots.delete(root);
     if (scope.isGone()) {
       scope = await chooseScope(doc, null, loadFindArticle);
-      await reader.readAnew();
+      await readAnew();
       onChange?.();
     } else if ((await reader.follow(touched, gone)) || isGivenUp) onChange?.();
   }
@@ -174,9 +189,10 @@ export function startOverlay(doc: Document, options: OverlayOptions): Overlay {
   watchDisplay(doc, lookAgain, signal);
   watchSelection(doc, () => onChange?.(), signal);
   const ready = inTurn(async () => {
+    await whenParsed(doc, signal);
     await nextTurn();
     scope = await chooseScope(doc, options.scope ?? null, loadFindArticle);
-    await reader.readAnew();
+    await readAnew();
     onChange?.();
   });
   return {
@@ -192,19 +208,24 @@ export function startOverlay(doc: Document, options: OverlayOptions): Overlay {
       drawn: findDrawnText(doc),
       restless,
       takenAway,
+      fault,
       language: text.language(),
     }),
     setScope: (kind) => {
       const chosen = chooseScope(doc, kind, loadFindArticle);
       return inTurn(async () => {
         scope = await chosen;
-        await reader.readAnew();
+        await readAnew();
       }).then(() => {
         onChange?.();
         return scope.kind;
       });
     },
-    rejudge: () => inTurn(reader.rejudge),
+    rejudge: () =>
+      inTurn(() => {
+        fault = null;
+        return reader.rejudge();
+      }),
     finder: createWordFinder(doc, text, () => [...shadowRoots]),
     standingOf: ({ word }) => word.standing,
     sentence: ({ key, n }) => {

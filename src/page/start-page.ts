@@ -30,6 +30,8 @@ export interface PageOptions {
 
 /** The shading of one page with its word cards. */
 export interface ShadedPage {
+  /** Settles when the page has been read once. */
+  readonly ready: Promise<void>;
   words(): OverlayWords;
   rejudge(): Promise<void>;
   /** Shows the n-th place of a word, if there are so many; gives their number. */

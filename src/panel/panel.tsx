@@ -7,16 +7,18 @@ import { DeskLink } from './desk-link.tsx';
 import { GroupPicker } from './group-picker.tsx';
 import '../ui/page.css';
 import './panel.css';
+import { FaultDetails } from './fault-details.tsx';
+import type { PageState } from './follow-front.ts';
 import { ShadedPage } from './shaded-page.tsx';
 import { useGroups } from './use-groups.ts';
-import { type PageState, usePage } from './use-page.ts';
+import { usePage } from './use-page.ts';
 import { useSequences } from './use-sequences.ts';
 
 /** The side panel: the group, the reach of the page in front, and what is missing. */
 export function Panel() {
   const groups = useGroups();
   const sequences = useSequences();
-  const { state, shade } = usePage();
+  const { state, shade, retry } = usePage();
   return (
     <main class="panel" tabIndex={-1}>
       <header class="masthead">
@@ -25,7 +27,12 @@ export function Panel() {
       </header>
       <FaultNote kind={StorageFault} />
       {groups && sequences && <GroupPicker groups={groups} sequences={sequences} />}
-      <PageView state={state} shade={shade} alsoTaught={groups ? chosenGroup(groups).alsoTaught : []} />
+      <PageView
+        state={state}
+        shade={shade}
+        retry={retry}
+        alsoTaught={groups ? chosenGroup(groups).alsoTaught : []}
+      />
       <footer class="quiet">{say('panel.deference')}</footer>
     </main>
   );
@@ -34,10 +41,11 @@ export function Panel() {
 interface PageViewProps {
   readonly state: PageState;
   readonly shade: () => void;
+  readonly retry: () => void;
   readonly alsoTaught: readonly PatternId[];
 }
 
-function PageView({ state, shade, alsoTaught }: PageViewProps) {
+function PageView({ state, shade, retry, alsoTaught }: PageViewProps) {
   switch (state.kind) {
     case 'loading':
       return (
@@ -52,6 +60,8 @@ function PageView({ state, shade, alsoTaught }: PageViewProps) {
           <DeskLink />
         </div>
       );
+    case 'failed':
+      return <FaultDetails says={state.why} details={state.details} onRetry={retry} />;
     case 'unshaded':
       return state.allowed ? (
         <div class="note">

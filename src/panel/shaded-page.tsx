@@ -1,6 +1,7 @@
 import { useRef, useState } from 'preact/hooks';
 import type { PatternId, Report, WordKey } from '../analyze/types.ts';
-import { goToPlace } from '../host/client.ts';
+import { askPage, goToPlace } from '../host/client.ts';
+import { listDetails } from '../host/describe-fault.ts';
 import { explainEmptyText } from '../host/explain-closed-page.ts';
 import { changeChosen } from '../host/groups-store.ts';
 import type { PageWords, WordExplanation } from '../host/messages.ts';
@@ -12,6 +13,7 @@ import { WordButtons, type WordLinks } from '../ui/word-buttons.tsx';
 import { say } from '../wording/say.ts';
 import { AlsoTaught } from './also-taught.tsx';
 import { DeskLink } from './desk-link.tsx';
+import { FaultDetails } from './fault-details.tsx';
 import { LookChoice } from './look-choice.tsx';
 import { ReportLink } from './report-link.tsx';
 import { ScopeChoice } from './scope-choice.tsx';
@@ -79,6 +81,7 @@ export function ShadedPage({ tab, page, report, alsoTaught }: ShadedPageProps) {
   return (
     <>
       <ScopeChoice tab={tab} page={page} />
+      <PageFaults tab={tab} page={page} report={report} />
       <Reach tally={tally} />
       <p class="page-tools">
         <DeskLink tab={tab} />
@@ -112,6 +115,23 @@ export function ShadedPage({ tab, page, report, alsoTaught }: ShadedPageProps) {
         }
       />
     </>
+  );
+}
+
+/** Words that a fault of ours kept from being judged or marked; nothing as a rule. */
+function PageFaults({ tab, page, report }: Pick<ShadedPageProps, 'tab' | 'page' | 'report'>) {
+  const { faults } = report;
+  if (faults.length === 0 && page.fault === null) return null;
+  const details = [
+    ...faults.map(({ word, fault }) => `${word}: ${fault}`),
+    ...(page.fault === null ? [] : [page.fault]),
+  ];
+  return (
+    <FaultDetails
+      says={faults.length > 0 ? say('panel.unjudged', { count: faults.length }) : say('panel.unmarked')}
+      details={listDetails(details)}
+      onRetry={() => void askPage(tab, 'rejudge', undefined as never, 0)}
+    />
   );
 }
 

@@ -1,4 +1,4 @@
-import { askPage, askWords, listFrames } from '../host/client.ts';
+import { askFrames, askWords } from '../host/client.ts';
 import type { PageWords } from '../host/messages.ts';
 import { say } from '../wording/say.ts';
 import { writeLines } from './passage-lines.ts';
@@ -18,15 +18,12 @@ export interface PageText {
 export async function readPageText(tab: number): Promise<PageText> {
   const page = await askWords(tab);
   if (!page) throw new TakeFault(say('passage.notShaded'));
-  const frames = await listFrames(tab).catch(() => [0]);
-  const parts = await Promise.all(
-    frames.map((frame) => askPage(tab, 'takePassage', undefined as never, frame)),
-  );
-  const lines = parts.flatMap((part) => part?.lines ?? []);
+  const parts = await askFrames(tab, 'takePassage', undefined as never);
+  const lines = parts.flatMap((part) => part.lines);
   if (lines.length === 0) throw new TakeFault(say('passage.noWords'));
   return {
     page: { ...page, title: page.title || lines[0]!.text.slice(0, 60) },
     text: writeLines(lines),
-    pictures: parts.reduce((sum, part) => sum + (part?.pictures ?? 0), 0),
+    pictures: parts.reduce((sum, { pictures }) => sum + pictures, 0),
   };
 }

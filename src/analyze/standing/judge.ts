@@ -1,3 +1,4 @@
+import { describeError } from '../describe-error.ts';
 import { splitKey } from '../homographs/word-key.ts';
 import type { PatternId, Verdict, WordAnalysis, WordKey } from '../types.ts';
 import type { CompiledGroup } from './compile-group.ts';
@@ -33,7 +34,7 @@ export function createJudge(analyzer: WordAnalyzer, group: CompiledGroup): Judge
   const analyze = remember((key: WordKey) => weighWord(analyzer.analyze(key)));
   const judgeFor = (group: CompiledGroup): Judge =>
     Object.assign(
-      remember((key: WordKey) => judgeWord(key, analyze, group)),
+      remember((key: WordKey) => judgeSafely(key, analyze, group)),
       {
         group,
         lacks: (key: WordKey) =>
@@ -53,6 +54,15 @@ function remember<V>(find: (key: WordKey) => V): (key: WordKey) => V {
     known.set(key, value);
     return value;
   };
+}
+
+/** A fault in one word must cost that word and no other. */
+function judgeSafely(key: WordKey, analyze: (key: WordKey) => WeighedWord, group: CompiledGroup): Verdict {
+  try {
+    return judgeWord(key, analyze, group);
+  } catch (error) {
+    return { standing: 'unsure', missing: [], fault: describeError(error) };
+  }
 }
 
 function judgeWord(key: WordKey, analyze: (key: WordKey) => WeighedWord, group: CompiledGroup): Verdict {
@@ -85,6 +95,7 @@ function judgeWord(key: WordKey, analyze: (key: WordKey) => WeighedWord, group: 
   return {
     standing: isName(shown, analysis, group.names) ? 'name' : isFact ? 'beyond' : 'unsure',
     missing: best?.missing ?? [],
+    ...(analysis.fault !== undefined && { fault: analysis.fault }),
   };
 }
 

@@ -19,7 +19,10 @@ export function vet({ words, skipped }: WordCounts, judge: Judge): Report {
   const counted = mergeKeys(words);
   const judged = counted.map(([key, count]) => ({ key, count, verdict: judge(key) }));
   const entries = mergeEntries(judged);
-  return { words: entries, tally: tallyUp(entries, skipped), gaps: findGaps(judged, entries, judge) };
+  const faults = judged.flatMap(({ key, verdict: { fault } }) =>
+    fault === undefined ? [] : [{ word: key, fault }],
+  );
+  return { words: entries, tally: tallyUp(entries, skipped), gaps: findGaps(judged, entries, judge), faults };
 }
 
 /** The counts of a text alone: far cheaper than all of `vet`, with the same figures. */

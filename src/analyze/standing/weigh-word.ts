@@ -8,6 +8,7 @@ export interface WeighedWord {
   readonly homograph: boolean;
   readonly usage: WordAnalysis['usage'];
   readonly readings: readonly WeighedReading[];
+  readonly fault?: string;
 }
 
 export interface WeighedReading {
@@ -22,8 +23,8 @@ export interface WeighedReading {
 }
 
 /** Takes from an analysis what a standing depends on. */
-export function weighWord({ homograph, usage, readings }: WordAnalysis): WeighedWord {
-  return { homograph, usage, readings: readings.map(weighReading) };
+export function weighWord({ homograph, usage, readings, fault }: WordAnalysis): WeighedWord {
+  return { homograph, usage, readings: readings.map(weighReading), ...(fault !== undefined && { fault }) };
 }
 
 function weighReading({ source, requires, base, affixes, units }: Reading): WeighedReading {

@@ -1,6 +1,7 @@
 import { syllable } from 'syllable';
 import { buildRecord } from '../build/build-word.ts';
 import type { BuiltWord } from '../build/built-word.ts';
+import { describeError } from '../describe-error.ts';
 import type { Guesser } from '../guess/open-guesser.ts';
 import { readUnlisted } from '../guess/read-unlisted.ts';
 import { splitKey } from '../homographs/word-key.ts';
@@ -43,7 +44,18 @@ export function createAnalyzer(lexicon: Pick<Lexicon, 'find'>, guesser?: Guesser
   const usageOf = (word: string): Usage | null => lexicon.find(word)?.usage ?? null;
   const isWord = (part: string): boolean => /common|rare/.test(usageOf(part) ?? '');
 
+  /** A fault in one word, such as a library that fails on it, must cost that word and no other. */
   function analyze(key: WordKey): WordAnalysis {
+    try {
+      return analyzeReading(key);
+    } catch (error) {
+      const { word } = splitKey(key);
+      const readings = [{ ...UNREAD, syllables: [{ text: word, type: 'other' as const }] }];
+      return { word, readings, homograph: false, usage: null, fault: describeError(error) };
+    }
+  }
+
+  function analyzeReading(key: WordKey): WordAnalysis {
     const { word, reading } = splitKey(key);
     const whole = analyzeWord(word);
     const chosen = whole.homograph && reading !== null ? whole.readings[reading] : undefined;
@@ -96,13 +108,18 @@ function finishAll(word: string, built: readonly BuiltWord[], source: ReadingSou
   return built.map((one) => finishReading(word, one, source)).filter((reading) => reading !== null);
 }
 
+const UNREAD = {
+  pronunciation: '',
+  source: 'none',
+  units: [],
+  base: null,
+  affixes: [],
+  requires: [],
+} satisfies Partial<Reading>;
+
 function unread(word: string): Reading {
   return {
-    pronunciation: '',
-    source: 'none',
-    units: [],
-    base: null,
-    affixes: [],
+    ...UNREAD,
     syllables: [{ text: word, type: 'other' }],
     requires: lengthRow(syllable(word)),
   };

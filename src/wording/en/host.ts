@@ -1,6 +1,8 @@
 /** What the background and the storage say: menus, faults, pages that cannot be read. */
 export const host = {
   noAnswer: 'Wordreach did not answer. Try it again.',
+  dataFailed:
+    'The file {file} of the extension could not be read ({why}). Reload the extension on the browser’s extensions page, then press the button again.',
   store:
     'Browsers let no extension into their own store. Open the story in another tab, or paste its text at the desk.',
   browserPage: 'This is a page of the browser itself. Open a story on the web, then press the button.',

@@ -48,8 +48,18 @@ export const panel = {
   sayInstead: 'a word to say instead, at the desk:',
   noSwap: 'No swap says the same and can be read: teach it as a story word, or leave it.',
   noTab: 'There is no page in front. Open a story, then press the Wordreach button in the toolbar.',
-  tableFailed:
-    'The word table could not be read. Reload the extension on the browser’s extensions page, then press the button again.',
+  failed: 'This page could not be checked, because something in Wordreach failed: {why}',
+  unjudged: {
+    one: 'One word could not be judged, because something in Wordreach failed; it counts as unsure.',
+    other: '{count} words could not be judged, because something in Wordreach failed; they count as unsure.',
+  },
+  unmarked:
+    'Some words of this page could not be marked, because something in Wordreach failed. The figures are of all its words.',
+  tryAgain: 'Try again',
+  copyDetails: 'Copy details',
+  detailsCopied: 'Copied. They name the words, the browser and the fault, and nothing of the group.',
+  detailsNotCopied: 'The browser did not let them be copied. Here they are:',
+  details: 'Details of the fault',
   allRead: 'The group can read every word of this page.',
   others: 'Irregular or unsure',
   othersHint: 'Words no pattern opens: teach them by sight, swap them, or look at them yourself.',

@@ -4,6 +4,8 @@ import type { Translated } from '../translation.ts';
 /** What the background and the storage say: menus, faults, pages that cannot be read. */
 export const host: Translated<typeof english> = {
   noAnswer: 'Wordreach no respondió. Inténtelo de nuevo.',
+  dataFailed:
+    'No se pudo leer el archivo {file} de la extensión ({why}). Vuelva a cargar la extensión en la página de extensiones del navegador y pulse el botón otra vez.',
   store:
     'Los navegadores no dejan entrar extensiones en su propia tienda. Abra el cuento en otra pestaña o pegue su texto en la mesa.',
   browserPage: 'Esta página es del propio navegador. Abra un cuento en la web y pulse el botón.',

@@ -53,8 +53,18 @@ export const panel: Translated<typeof english> = {
   noSwap: 'Ninguna sustitución dice lo mismo y puede leerse: enséñela como palabra del cuento o déjela.',
   noTab:
     'No hay ninguna página delante. Abra un cuento y pulse el botón de Wordreach en la barra de herramientas.',
-  tableFailed:
-    'No se pudo leer la tabla de palabras. Vuelva a cargar la extensión en la página de extensiones del navegador y pulse el botón otra vez.',
+  failed: 'No se pudo revisar esta página, porque algo falló en Wordreach: {why}',
+  unjudged: {
+    one: 'No se pudo juzgar una palabra, porque algo falló en Wordreach; cuenta como dudosa.',
+    other: 'No se pudieron juzgar {count} palabras, porque algo falló en Wordreach; cuentan como dudosas.',
+  },
+  unmarked:
+    'No se pudieron marcar algunas palabras de esta página, porque algo falló en Wordreach. Las cifras son de todas sus palabras.',
+  tryAgain: 'Intentar de nuevo',
+  copyDetails: 'Copiar los detalles',
+  detailsCopied: 'Copiados. Nombran las palabras, el navegador y el fallo, y nada del grupo.',
+  detailsNotCopied: 'El navegador no permitió copiarlos. Son estos:',
+  details: 'Detalles del fallo',
   allRead: 'El grupo puede leer todas las palabras de esta página.',
   others: 'Irregulares o dudosas',
   othersHint: 'Palabras que ningún patrón abre: enséñelas a la vista, sustitúyalas o véalas usted.',
