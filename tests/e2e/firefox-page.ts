@@ -12,8 +12,9 @@ const KEYS: Readonly<Record<string, string>> = {
 
 /** One tab of Firefox. */
 export interface FirefoxPage {
-  /** Runs a function in the page; it sees no variables from outside. What it gives must fit into JSON. */
+  /** Runs a function in the page; it sees no variables from outside but what it is given. What it gets and gives must fit into JSON. */
   evaluate<T>(run: () => T | Promise<T>): Promise<T>;
+  evaluate<T, G>(run: (given: G) => T | Promise<T>, given: G): Promise<T>;
   /** Clicks on the thing with this role and name, as soon as there is one. */
   click(role: string, name: string): Promise<void>;
   /** Opens the context menu on an element. */
@@ -78,7 +79,10 @@ export function createFirefoxPage(bidi: Bidi, context: string): FirefoxPage {
     await bidi.ask('input.performActions', { context, actions });
   }
   return {
-    evaluate: (run) => callIn(bidi, context, String(run), []),
+    evaluate: <T, G>(run: (given: G) => T | Promise<T>, given?: G) =>
+      callIn<T>(bidi, context, `(given) => (${String(run)})(given && JSON.parse(given))`, [
+        given === undefined ? { type: 'undefined' } : { type: 'string', value: JSON.stringify(given) },
+      ]),
     click: async (role, name) => point(await find(role, name), 0),
     async openMenu(selector) {
       const locator = { type: 'css', value: selector };

@@ -1,0 +1,33 @@
+import { existsSync } from 'node:fs';
+import { parseArgs } from 'node:util';
+import { describeOutcome, describeSweep } from './describe-sweep.ts';
+import { sweepChromium } from './sweep-chromium.ts';
+import { sweepFirefox } from './sweep-firefox.ts';
+import { sweepFolder } from './sweep-folder.ts';
+
+/**
+ * `npm run sweep -- FOLDER [--firefox] [--only TEXT]`: presses the button of the built extension on each saved page of a folder and
+ * prints what became of it. Ends with 1 when a page failed, with 2 where there is no such folder.
+ */
+const { values, positionals } = parseArgs({
+  allowPositionals: true,
+  options: { firefox: { type: 'boolean', default: false }, only: { type: 'string', default: '' } },
+});
+const [folder] = positionals;
+if (!folder || !existsSync(folder)) {
+  console.error(`There is no folder ${folder ?? ''}. Name one with saved pages: npm run sweep -- FOLDER`);
+  process.exit(2);
+}
+const browser = await (values.firefox ? sweepFirefox() : sweepChromium());
+try {
+  const outcomes = await sweepFolder(
+    folder,
+    browser,
+    (outcome) => console.log(describeOutcome(outcome)),
+    (page) => page.includes(values.only),
+  );
+  console.log(`\n${describeSweep(outcomes)}`);
+  if (outcomes.some(({ faults }) => faults.length > 0)) process.exitCode = 1;
+} finally {
+  await browser.close();
+}
