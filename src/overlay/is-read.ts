@@ -21,11 +21,14 @@ export function isRead(given: Element, style = getComputedStyle(given)): 'all' |
   if (display === 'none' || (display !== 'inline' && style.contentVisibility === 'hidden')) return 'none';
   if (isUnseen(element, style) || isIcon(element, style)) return 'none';
   if (element instanceof HTMLDetailsElement && !element.open) return 'parts';
-  if (!element.checkVisibility({ visibilityProperty: true })) {
-    if (style.visibility !== 'visible') return 'parts';
-    if (display !== 'contents' || !isDrawn(given)) return 'none';
-  }
+  if (style.visibility !== 'visible' && !isVeiled(element)) return 'parts';
+  if (!element.checkVisibility() && (display !== 'contents' || !isDrawn(given))) return 'none';
   return style.fontSize === '0px' ? 'parts' : 'all';
+}
+
+/** Whether the page hides all of itself until a script of it has run, which may never be; no text of it is hidden by that. */
+function isVeiled({ ownerDocument: { body } }: Element): boolean {
+  return getComputedStyle(body).visibility !== 'visible';
 }
 
 /** True for a node somewhere inside an element that is never read. */

@@ -11,8 +11,13 @@ const MAY_BE_PICTURE = new Set(['A', 'BUTTON', 'H1', 'H2', 'H3']);
  * unfolded counts as seen, since it will be in a moment.
  */
 export function isUnseen(element: Element, style: CSSStyleDeclaration): boolean {
-  const hidden = style.opacity === '0' || (hasBox(style) && hidesItsText(element, style));
+  const hidden = (style.opacity === '0' && !isPage(element)) || (hasBox(style) && hidesItsText(element, style));
   return hidden && !isMoving(element);
+}
+
+/** A page that fades itself in shows its text in a moment, or hides all of it for want of a script. */
+function isPage({ tagName }: Element): boolean {
+  return tagName === 'BODY' || tagName === 'HTML';
 }
 
 /** Out of the flow of the text around it, which closes over its place. */

@@ -1,10 +1,10 @@
-import { vi } from 'vitest';
 import type { Bidi } from './bidi.ts';
 import type { FirefoxBrowser } from './firefox.ts';
 import { callIn } from './firefox-page.ts';
+import { waitFor } from './wait-for.ts';
 
 /** What is done in the browser's own window, around the pages. */
-interface ChromeScope extends Omit<FirefoxBrowser, 'inside' | 'open' | 'close'> {
+interface ChromeScope extends Omit<FirefoxBrowser, 'inside' | 'open' | 'openText' | 'close'> {
   /** The host part of the extension's addresses, once its background has run. */
   whenRunning(): Promise<string>;
 }
@@ -56,7 +56,7 @@ export async function createChromeScope(bidi: Bidi, extension: string): Promise<
   await call((id) => CustomizableUI.addWidgetToArea(id, 'nav-bar'), widget);
 
   const whenRunning = (): Promise<string> =>
-    vi.waitFor(
+    waitFor(
       () =>
         call((id) => {
           const policy = WebExtensionPolicy.getByID(id);
@@ -93,7 +93,7 @@ export async function createChromeScope(bidi: Bidi, extension: string): Promise<
     inTab: (run) => runIn('tab', run),
     async checkSelection() {
       // The click that opens the menu comes from the page's process.
-      await vi.waitFor(() => call(findMenu, ''), { timeout: 5_000 });
+      await waitFor(() => call(findMenu, ''), { timeout: 5_000 });
       await call(chooseFromMenu, `${name}-menuitem-_check-selection`);
     },
     async restart() {

@@ -1,5 +1,5 @@
-import { vi } from 'vitest';
 import type { Bidi } from './bidi.ts';
+import { waitFor } from './wait-for.ts';
 
 /** Keys without a letter, as WebDriver numbers them (https://www.w3.org/TR/webdriver2/#keyboard-actions). */
 const KEYS: Readonly<Record<string, string>> = {
@@ -42,7 +42,11 @@ export async function callIn<T>(bidi: Bidi, context: string, code: string, given
     | { type: 'success'; result: { value?: string } }
     | { type: 'exception'; exceptionDetails: { text: string } }
   >('script.callFunction', {
-    functionDeclaration: `async (...given) => JSON.stringify(await (${code})(...given))`,
+    // tsx writes calls of its own `__name` into functions, which are unknown where they run.
+    functionDeclaration: `async (...given) => {
+      const __name = (named) => named;
+      return JSON.stringify(await (${code})(...given));
+    }`,
     arguments: given,
     awaitPromise: true,
     userActivation: true,
@@ -54,7 +58,7 @@ export async function callIn<T>(bidi: Bidi, context: string, code: string, given
 
 export function createFirefoxPage(bidi: Bidi, context: string): FirefoxPage {
   async function find(role: string, name: string): Promise<Node> {
-    return vi.waitFor(
+    return waitFor(
       async () => {
         const locator = { type: 'accessibility', value: { role, name } };
         const { nodes } = await bidi.ask<{ nodes: Node[] }>('browsingContext.locateNodes', {

@@ -8,6 +8,7 @@ import { fileURLToPath } from 'node:url';
 import { type Bidi, connectBidi } from './bidi.ts';
 import { createChromeScope } from './firefox-chrome.ts';
 import { createFirefoxPage, type FirefoxPage } from './firefox-page.ts';
+import { waitFor } from './wait-for.ts';
 
 const built = fileURLToPath(new URL('../../.output/firefox-mv2', import.meta.url));
 const PLACES = [
@@ -30,8 +31,10 @@ const PREFERENCES = {
 export interface FirefoxBrowser {
   /** Address of a page of the extension. */
   inside(path: string): string;
-  /** Opens an address in a tab in front. */
+  /** Opens an address in a tab in front, and waits until all of it is loaded. */
   open(address: string): Promise<FirefoxPage>;
+  /** The same, but waits for nothing beyond the page's own text: frames of it may never load. */
+  openText(address: string): Promise<FirefoxPage>;
   /** Clicks on the toolbar button for the tab in front, as a user does. */
   press(): Promise<void>;
   /** What the toolbar button's badge says. */
@@ -121,6 +124,20 @@ async function prepare(bidi: Bidi): Promise<Omit<FirefoxBrowser, 'close'>> {
       const { context } = await bidi.ask<{ context: string }>('browsingContext.create', { type: 'tab' });
       await bidi.ask('browsingContext.navigate', { context, url: address, wait: 'complete' });
       return createFirefoxPage(bidi, context);
+    },
+    openText: async (address) => {
+      const { context } = await bidi.ask<{ context: string }>('browsingContext.create', { type: 'tab' });
+      await bidi.ask('browsingContext.navigate', { context, url: address, wait: 'none' });
+      const page = createFirefoxPage(bidi, context);
+      const isThere = (wanted: string): boolean =>
+        location.href === wanted && document.readyState !== 'loading';
+      await waitFor(
+        async () => {
+          if (!(await page.evaluate(isThere, address))) throw new Error(`${address} is not there.`);
+        },
+        { timeout: 10_000 },
+      );
+      return page;
     },
   };
 }

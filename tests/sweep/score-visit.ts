@@ -19,7 +19,7 @@ export const FIGURE_LIMIT = 1500;
 export function scoreVisit(page: string, visit: Visit, expected: string | null): Outcome {
   const [before, during, after] = visit.states;
   const faults = [
-    ...(visit.figure === null ? [`no figures: ${visit.says.replace(/\s+/g, ' ').slice(0, 160)}`] : []),
+    ...(visit.figure === null ? [`no figures: ${visit.says.replace(/\s+/g, ' ').slice(0, 600)}`] : []),
     ...(visit.figure !== null && visit.figure > FIGURE_LIMIT ? [`figures after ${visit.figure} ms`] : []),
     ...visit.errors,
     ...(['html', 'scroll', 'selection'] as const).flatMap((kind) => [

@@ -54,7 +54,9 @@ async function visit(
     const read = await panel.evaluate(askFront);
     const during = await page.evaluate(readState);
     const says = await panel.evaluate(
-      () => document.querySelector('.reach-figure')?.textContent ?? document.body.textContent ?? '',
+      () =>
+        document.querySelector('.reach-figure')?.textContent ??
+        [...document.querySelectorAll('.note, .scope-part')].map((one) => one.textContent).join(' | '),
     );
     const unmarked = page.evaluate(whenMarked, { wanted: false, patience: PATIENCE });
     await press(page);

@@ -1,5 +1,5 @@
-import { vi } from 'vitest';
 import { startFirefox } from '../e2e/firefox.ts';
+import { waitFor } from '../e2e/wait-for.ts';
 import {
   PATIENCE,
   readState,
@@ -21,23 +21,21 @@ export async function sweepFirefox(): Promise<SweepBrowser> {
       .catch(() => null);
   return {
     async visit(address): Promise<Visit> {
-      const page = await firefox.open(address);
+      const page = await firefox.openText(address);
       try {
         await page.evaluate(unsettle);
         const before = await page.evaluate(readState);
         const marked = page.evaluate(whenMarked, { wanted: true, patience: PATIENCE });
         const pressed = Date.now();
         await firefox.press();
-        const shown = await vi
-          .waitFor(
-            async () => {
-              const says = await figure();
-              if (says === null) throw new Error('The sidebar shows no figure.');
-              return { says, at: Date.now() };
-            },
-            { timeout: PATIENCE, interval: 20 },
-          )
-          .catch(() => null);
+        const shown = await waitFor(
+          async () => {
+            const says = await figure();
+            if (says === null) throw new Error('The sidebar shows no figure.');
+            return { says, at: Date.now() };
+          },
+          { timeout: PATIENCE, interval: 20 },
+        ).catch(() => null);
         const marks = await marked;
         const during = await page.evaluate(readState);
         const read = await asker.evaluate(askFront, { address });
