@@ -1,0 +1,56 @@
+import { existsSync, readdirSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { describe, expect, test } from 'vitest';
+import { isSlow } from '../sweep/score-visit.ts';
+import { sweepChromium } from '../sweep/sweep-chromium.ts';
+import { sweepFirefox } from '../sweep/sweep-firefox.ts';
+import { sweepFolder } from '../sweep/sweep-folder.ts';
+import type { SweepBrowser } from '../sweep/visit.ts';
+
+// Outside source: saved pages of the real web, which other projects keep as test fixtures (../shared/pages/index.tsv names each).
+const folder = fileURLToPath(new URL('../../../shared/pages', import.meta.url));
+const own = fileURLToPath(new URL('../pages/web', import.meta.url));
+if (!existsSync(folder)) console.log(`The saved pages are not swept: there is no folder ${folder}.`);
+
+/** Every n-th page, so that each run has a dozen of different kinds; `.ci/run` sweeps all of them. */
+const some = (of: string, n: number): Set<string> =>
+  new Set(
+    readdirSync(of)
+      .filter((file) => file.endsWith('.html'))
+      .sort()
+      .filter((_, i) => i % n === 0)
+      .map((file) => file.replace(/\.html$/, '')),
+  );
+
+describe.each([
+  ['Chromium', sweepChromium],
+  ['Firefox', sweepFirefox],
+] as const)('in %s', (_name, start) => {
+  test.skipIf(!existsSync(folder))(
+    'a dozen saved pages of the real web give figures, throw nothing, and are as they were after the second press',
+    { timeout: 180_000 },
+    () => sweep(folder, 7, start),
+  );
+  test('pages of our own in the manner of the web do the same', { timeout: 120_000 }, () =>
+    sweep(own, 8, start),
+  );
+});
+
+async function sweep(of: string, n: number, start: () => Promise<SweepBrowser>): Promise<void> {
+  const wanted = some(of, n);
+  const browser = await start();
+  try {
+    const outcomes = await sweepFolder(
+      of,
+      browser,
+      () => undefined,
+      (page) => wanted.has(page),
+    );
+    expect(outcomes).toHaveLength(wanted.size);
+    // Times are for the sweep itself: a busy machine is slow.
+    const failed = outcomes.filter(({ faults }) => faults.some((fault) => !isSlow(fault)));
+    expect(failed.map(({ page, faults }) => `${page}: ${faults.join('; ')}`)).toEqual([]);
+  } finally {
+    await browser.close();
+  }
+}
