@@ -49,7 +49,7 @@ export function PassageView({ id, groups, sequences, swap, onParted }: PassageVi
   const made = useRef<WantedSwap | null>(null);
   const group = groups.groups[groupId] ?? null;
   const isBeside = beside !== '' && beside !== groupId;
-  const { judge, engine, failed } = useJudge(group, sequences);
+  const { judge, engine, fault: unloaded } = useJudge(group, sequences);
   const judging = useMemo(() => judge && { judge, shade: createLineShader(judge) }, [judge]);
   const shade = judging?.shade ?? null;
   const version = passage && versionFor(passage, groupId);
@@ -172,9 +172,9 @@ export function PassageView({ id, groups, sequences, swap, onParted }: PassageVi
         </details>
         <OutMenu {...{ passage, version, shade, engine }} groupName={group?.name ?? null} />
       </div>
-      {failed && (
+      {unloaded && (
         <p class="note note-wrong" role="alert">
-          {say('desk.noTable')}
+          {say('desk.noTable', { why: unloaded.message })}
         </p>
       )}
       <div class="desk-columns">

@@ -4,20 +4,20 @@ import type { Group } from '../analyze/types.ts';
 import { loadEngine } from '../host/load-engine.ts';
 import { withinSequence } from '../host/move-group.ts';
 import { findSequence, type Sequences } from '../host/sequences-store.ts';
-import { useLoaded } from '../ui/use-loaded.ts';
+import { LoadFault, useLoaded } from '../ui/use-loaded.ts';
 
-/** What words are to a group; null until the word table is there, `failed` when it cannot be read. */
+/** What words are to a group; null until the word table is there, `fault` says why where it cannot be had. */
 export function useJudge(
   group: Group | null,
   sequences: Sequences | null,
-): { readonly judge: Judge | null; readonly engine: Analyzer | null; readonly failed: boolean } {
+): { readonly judge: Judge | null; readonly engine: Analyzer | null; readonly fault: LoadFault | null } {
   const loaded = useLoaded(loadEngine);
-  const failed = loaded === 'failed';
-  const engine = failed ? null : loaded;
+  const fault = loaded instanceof LoadFault ? loaded : null;
+  const engine = loaded instanceof LoadFault ? null : loaded;
   const judge = useMemo(() => {
     if (!engine || !group || !sequences) return null;
     const sequence = findSequence(sequences, group.sequence);
     return createJudge(engine, compileGroup(withinSequence(group, sequence), sequence));
   }, [engine, group, sequences]);
-  return { judge, engine, failed };
+  return { judge, engine, fault };
 }

@@ -51,7 +51,7 @@ export function ReadNowView({ group, sequences, engine }: ReadNowViewProps) {
           </p>
         )}
       </div>
-      {engine.kind === 'failed' && <p class="note">{say('groups.noWordTable')}</p>}
+      {engine.kind === 'failed' && <p class="note">{say('groups.noWordTable', { why: engine.why })}</p>}
       {result && (
         <>
           <p role="status">

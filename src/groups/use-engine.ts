@@ -3,9 +3,10 @@ import type { Analyzer } from '../analyze/index.ts';
 import { loadCommonWords } from '../host/load-common-words.ts';
 import { loadEngine } from '../host/load-engine.ts';
 
-/** The analyser and the commonest words; `failed` when the extension's own files cannot be read. */
+/** The analyser and the commonest words; `failed` with the reason where they cannot be loaded. */
 export type EngineState =
-  | { readonly kind: 'loading' | 'failed' }
+  | { readonly kind: 'loading' }
+  | { readonly kind: 'failed'; readonly why: string }
   | { readonly kind: 'ready'; readonly engine: Analyzer; readonly words: readonly string[] };
 
 /** Loads both once for the page. */
@@ -15,7 +16,10 @@ export function useEngine(): EngineState {
     let current = true;
     Promise.all([loadEngine(), loadCommonWords()]).then(
       ([engine, words]) => current && setState({ kind: 'ready', engine, words }),
-      () => current && setState({ kind: 'failed' }),
+      (error: unknown) => {
+        const why = error instanceof Error ? error.message : String(error);
+        if (current) setState({ kind: 'failed', why });
+      },
     );
     return () => {
       current = false;

@@ -2,7 +2,7 @@ import { useEffect, useState } from 'preact/hooks';
 import { StorageFault } from '../host/store-item.ts';
 import { FaultNote } from '../ui/fault-note.tsx';
 import { Masthead } from '../ui/masthead.tsx';
-import { useLoaded } from '../ui/use-loaded.ts';
+import { LoadFault, useLoaded } from '../ui/use-loaded.ts';
 import '../ui/page.css';
 import '../ui/wide-page.css';
 import { readAddress } from './lesson-address.ts';
@@ -27,9 +27,9 @@ export function LessonPage() {
     <div class="page lesson">
       <Masthead title={say('ui.lessonPage')} page="lesson" />
       <main tabIndex={-1}>
-        {tools === 'failed' ? (
+        {tools instanceof LoadFault ? (
           <p class="note" role="alert">
-            {say('lesson.noTable')}
+            {say('lesson.noTable', { why: tools.message })}
           </p>
         ) : stored && groupId !== null ? (
           <LessonView

@@ -11,7 +11,8 @@ const MAY_BE_PICTURE = new Set(['A', 'BUTTON', 'H1', 'H2', 'H3']);
  * unfolded counts as seen, since it will be in a moment.
  */
 export function isUnseen(element: Element, style: CSSStyleDeclaration): boolean {
-  const hidden = (style.opacity === '0' && !isPage(element)) || (hasBox(style) && hidesItsText(element, style));
+  const hidden =
+    (style.opacity === '0' && !isPage(element)) || (hasBox(style) && hidesItsText(element, style));
   return hidden && !isMoving(element);
 }
 

@@ -1,6 +1,6 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { loadButtonShortcut } from '../host/button-shortcut.ts';
-import { useLoaded } from '../ui/use-loaded.ts';
+import { LoadFault, useLoaded } from '../ui/use-loaded.ts';
 import { say } from '../wording/say.ts';
 import '../ui/page.css';
 import './practice.css';
@@ -23,7 +23,9 @@ export function PracticePage() {
             <>
               <p>
                 <img src="/icon/icon.svg" alt="" width="24" height="24" /> {say('welcome.practicePress')}{' '}
-                {shortcut && shortcut !== 'failed' && say('welcome.practiceShortcut', { shortcut })}
+                {shortcut &&
+                  !(shortcut instanceof LoadFault) &&
+                  say('welcome.practiceShortcut', { shortcut })}
               </p>
               <p class="quiet">{say('welcome.practicePin')}</p>
             </>

@@ -34,8 +34,8 @@ export function OutButtons({ name, docx, html, text, richText, print, children }
     try {
       saveFile(name(extension), await write());
       setSays(say('print.saved'));
-    } catch {
-      setSays(say('print.notMade'));
+    } catch (error) {
+      setSays(say('print.notMade', { why: error instanceof Error ? error.message : String(error) }));
     }
   };
   const copy = async (): Promise<void> => {

@@ -5,7 +5,7 @@ import { loadSequences, watchSequences } from '../host/sequences-store.ts';
 import { nameFile } from '../print/name-file.ts';
 import { Masthead } from '../ui/masthead.tsx';
 import { saveFile } from '../ui/save-file.ts';
-import { useLoaded } from '../ui/use-loaded.ts';
+import { LoadFault, useLoaded } from '../ui/use-loaded.ts';
 import { useWatched } from '../ui/use-watched.ts';
 import '../ui/page.css';
 import '../ui/wide-page.css';
@@ -29,9 +29,10 @@ export function ReportPage() {
   useEffect(() => {
     if (title !== null) document.title = say('report.documentTitle', { title });
   }, [title]);
-  const fault =
-    text !== null && 'fault' in text ? text.fault : engine === 'failed' ? say('report.noTable') : null;
-  const isReady = text !== null && !('fault' in text) && engine !== 'failed' && engine && groups && sequences;
+  const unloaded = engine instanceof LoadFault ? say('report.noTable', { why: engine.message }) : null;
+  const fault = text !== null && 'fault' in text ? text.fault : unloaded;
+  const isReady =
+    text !== null && !('fault' in text) && !(engine instanceof LoadFault) && engine && groups && sequences;
   const groupId = isReady ? pickGroup([chosen, text.groupId], groups) : '';
 
   const save = ({ title }: ReportText): void => {

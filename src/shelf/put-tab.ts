@@ -15,6 +15,7 @@ export async function putTab(tab: number, keepsText: boolean): Promise<Shelving 
     return put;
   } catch (error) {
     if (error instanceof StorageFault || error instanceof TakeFault) return { why: error.message };
-    return { why: say('shelf.pageFailed') };
+    const why = error instanceof Error ? error.message : String(error);
+    return { why: say('shelf.pageFailed', { why }) };
   }
 }

@@ -2,7 +2,6 @@ import { useEffect, useState } from 'preact/hooks';
 import { type Analyzer, rememberWords, type WordWeigher } from '../analyze/index.ts';
 import { loadEngine } from '../host/load-engine.ts';
 import { countTexts, loadTexts, readShelf, type ShelfNews, watchShelf } from '../host/shelf-store.ts';
-import { say } from '../wording/say.ts';
 import { createPause } from './create-pause.ts';
 import { createShelfIndex, type IndexedText, type ShelfIndex } from './shelf-index.ts';
 
@@ -43,7 +42,7 @@ async function followShelf(show: (shelf: Shelf) => void, signal: AbortSignal): P
   let news: ShelfNews[] = [];
   let follow = (given: ShelfNews): void => void news.push(given);
   watchShelf((given) => follow(given), signal);
-  const [engine, of] = await Promise.all([loadWords(), countTexts()]);
+  const [engine, of] = await Promise.all([loadEngine(), countTexts()]);
   const weigher = rememberWords(engine);
   const pause = createPause();
   let weighed = 0;
@@ -75,10 +74,4 @@ async function followShelf(show: (shelf: Shelf) => void, signal: AbortSignal): P
   show({ kind: 'ready', index, texts: index.texts, engine, weigher });
   for (const given of news) follow(given);
   news = [];
-}
-
-function loadWords(): ReturnType<typeof loadEngine> {
-  return loadEngine().catch(() => {
-    throw new Error(say('report.noTable'));
-  });
 }

@@ -1,13 +1,19 @@
 import { useEffect, useState } from 'preact/hooks';
 
-/** Something the package holds, loaded once for a page; null until it is there, `failed` when it cannot be read. */
-export function useLoaded<T>(load: () => Promise<T>): T | 'failed' | null {
-  const [loaded, setLoaded] = useState<T | 'failed' | null>(null);
+/** What could not be loaded; the message is that of the error that says why. */
+export class LoadFault extends Error {}
+
+/** Something the package holds, loaded once for a page; null until it is there, a `LoadFault` when it cannot be had. */
+export function useLoaded<T>(load: () => Promise<T>): T | LoadFault | null {
+  const [loaded, setLoaded] = useState<T | LoadFault | null>(null);
   useEffect(() => {
     let current = true;
     load().then(
       (value) => current && setLoaded(() => value),
-      () => current && setLoaded('failed'),
+      (error: unknown) => {
+        const why = error instanceof Error ? error.message : String(error);
+        if (current) setLoaded(new LoadFault(why, { cause: error }));
+      },
     );
     return () => {
       current = false;

@@ -42,7 +42,7 @@ export function PlanView({ text, shade, judge, storyWords, onEdit, onStoryWords 
   const [most, setMost] = useState(3);
   const [proposal, setProposal] = useState<Proposal | null>(null);
   const [ticked, setTicked] = useState<ReadonlySet<Change>>(new Set());
-  const [failed, setFailed] = useState(false);
+  const [failed, setFailed] = useState<string | null>(null);
   const isOld = proposal !== null && proposal.text !== text;
 
   const propose = async (): Promise<void> => {
@@ -51,9 +51,9 @@ export function PlanView({ text, shade, judge, storyWords, onEdit, onStoryWords 
       const planned = planChanges(possible.places, possible.changes, { target, storyWords: most });
       setProposal({ possible, planned, text });
       setTicked(new Set());
-      setFailed(false);
-    } catch {
-      setFailed(true);
+      setFailed(null);
+    } catch (error) {
+      setFailed(error instanceof Error ? error.message : String(error));
     }
   };
   const make = (): void => {
@@ -99,7 +99,7 @@ export function PlanView({ text, shade, judge, storyWords, onEdit, onStoryWords 
           {say('desk.propose')}
         </button>
         <div role="status">
-          {failed && <p class="note note-wrong">{say('desk.noSwapTable')}</p>}
+          {failed !== null && <p class="note note-wrong">{say('desk.planFailed', { why: failed })}</p>}
           {proposal && !isOld && describeEnd(proposal, target)}
           {isOld && <p class="quiet">{say('desk.proposeAgain')}</p>}
         </div>

@@ -84,7 +84,7 @@ export const groups = {
   readNow: 'What can they read now',
   readThen: 'What could they read then',
   asOf: 'as of',
-  noWordTable: 'The word table could not be read. Reload the extension on the browser’s extensions page.',
+  noWordTable: 'Nothing is counted here, because Wordreach could not load its words: {why} Reload this page.',
   readOf: '{readable} of the {all} commonest words.',
   readOfAndBySight: '{readable} of the {all} commonest words, {sight} of them by sight.',
   atStep: 'At step {step}: {figures}',

@@ -1,6 +1,6 @@
 /** The Lesson page. */
 export const lesson = {
-  noTable: 'The word table could not be read, so no lesson can be made. Reload this page.',
+  noTable: 'No lesson can be made, because Wordreach could not load its words: {why} Reload this page.',
   opening: 'Opening the lesson…',
   footer:
     'Words are chosen by what the group was taught, and most meanings come from a dictionary: read the sheet before you print it. Your school’s programme and your own judgement come first.',

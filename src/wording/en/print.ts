@@ -6,7 +6,7 @@ export const print = {
   saveAsPlainText: 'Save as plain text',
   copy: 'Copy',
   saved: 'Saved with your downloads.',
-  notMade: 'The file could not be made. Reload this page and try again, or copy the text.',
+  notMade: 'The file could not be made ({why}). Reload this page and try again, or copy the text.',
   copied: 'Copied.',
   notCopied: 'The browser did not let the text be copied. Save it as plain text, or try again.',
 

@@ -7,7 +7,7 @@ export const report = {
   print: 'Print or save as PDF',
   saveHtml: 'Save as web page',
   reading: 'Reading the text…',
-  noTable: 'The word table could not be read. Reload this page.',
+  noTable: 'The report cannot be made, because Wordreach could not load its words: {why} Reload this page.',
   forAtStep: 'For {group}, at step {step} of {sequence}, on {day}.',
   forGroup: 'For {group}, on {day}.',
   deference:

@@ -136,6 +136,6 @@ export const shelf = {
   },
   untag: 'Take the tag {tag} away',
   add: 'Add',
-  pageFailed: 'The page could not be read. Press the Wordreach button there, and try again.',
+  pageFailed: 'The page could not be read ({why}). Press the Wordreach button there, and try again.',
   itemFailed: 'This could not be read. See that it is still there and open, and try it again.',
 } as const;

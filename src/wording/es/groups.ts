@@ -86,7 +86,7 @@ export const groups: Translated<typeof english> = {
   readThen: 'Qué podían leer entonces',
   asOf: 'a fecha de',
   noWordTable:
-    'No se pudo leer la tabla de palabras. Vuelva a cargar la extensión en la página de extensiones del navegador.',
+    'Aquí no se cuenta nada, porque Wordreach no pudo cargar sus palabras: {why} Recargue esta página.',
   readOf: '{readable} de las {all} palabras más frecuentes.',
   readOfAndBySight:
     '{readable} de las {all} palabras más frecuentes, {sight} de ellas por reconocimiento visual.',

@@ -4,7 +4,7 @@ import type { Translated } from '../translation.ts';
 /** The Lesson page. */
 export const lesson: Translated<typeof english> = {
   noTable:
-    'No se pudo leer la tabla de palabras, así que no puede hacerse ninguna lección. Vuelva a cargar esta página.',
+    'No se puede crear la lección, porque Wordreach no pudo cargar sus palabras: {why} Recargue esta página.',
   opening: 'Abriendo la lección…',
   footer:
     'Las palabras se eligen por lo enseñado al grupo y la mayoría de los significados vienen de un diccionario: lea la hoja antes de imprimirla. El programa de su escuela y su propio criterio van por delante.',

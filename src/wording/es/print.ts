@@ -9,7 +9,8 @@ export const print: Translated<typeof english> = {
   saveAsPlainText: 'Guardar como texto sin formato',
   copy: 'Copiar',
   saved: 'Se guardó con sus descargas.',
-  notMade: 'No se pudo crear el archivo. Recargue esta página e inténtelo de nuevo, o copie el texto.',
+  notMade:
+    'No se pudo crear el archivo ({why}). Recargue esta página e inténtelo de nuevo, o copie el texto.',
   copied: 'Copiado.',
   notCopied:
     'El navegador no permitió copiar el texto. Guárdelo como texto sin formato, o inténtelo de nuevo.',

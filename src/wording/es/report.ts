@@ -10,7 +10,8 @@ export const report: Translated<typeof english> = {
   print: 'Imprimir o guardar como PDF',
   saveHtml: 'Guardar como página web',
   reading: 'Leyendo el texto…',
-  noTable: 'No se pudo leer la tabla de palabras. Vuelva a cargar esta página.',
+  noTable:
+    'No se puede crear el informe, porque Wordreach no pudo cargar sus palabras: {why} Recargue esta página.',
   forAtStep: 'Para {group}, en el paso {step} de {sequence}, el {day}.',
   forGroup: 'Para {group}, el {day}.',
   deference:
