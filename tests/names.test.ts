@@ -12,17 +12,16 @@ function names(text: string): string[] {
 }
 
 describe('names are told from words', () => {
-  // Odd is a common word too: the teacher lists such names for the group.
   test('in a story: at the start of a sentence, in speech, with an owner’s s; not Monday, I or The', () => {
     const story = `Wilma ran along the quay. “Bram!” she cried. “The ferry is late, and I cannot see it.” On Monday
-      Bram's uncle Odd had gone to Tarn Island with Ines. Then Wilma saw a light. Nobody else did, but Ines waved.`;
-    expect(names(story)).toEqual(['Wilma', 'Bram', "Bram's", 'Tarn', 'Ines']);
+      Bram's uncle Otto had gone to Tarn Island with Ines. Then Wilma saw a light. Nobody else did, but Ines waved.`;
+    expect(names(story)).toEqual(['Wilma', 'Bram', "Bram's", 'Otto', 'Tarn', 'Island', 'Ines']);
   });
 
   test('in a news text: headline, capitals throughout, a common word with a capital', () => {
     const news = `FERRY BACK IN HARBOUR\n\nStorm Keeps Small Boats In Port\n\nThe Harbour Office said on Tuesday that the
       Marigold is safe. Captain Falk thanked Ingrid Falk and the people of Skarvik. Fishing starts again in May.`;
-    expect(names(news)).toEqual(['Marigold', 'Falk', 'Ingrid', 'Skarvik']);
+    expect(names(news)).toEqual(['Harbour', 'Office', 'Marigold', 'Falk', 'Ingrid', 'Skarvik']);
   });
 
   test('a decodable name is read like a word', () => {

@@ -27,5 +27,6 @@ export { rememberWords, type WordWeigher } from './standing/remember-words.ts';
 export { unknownName } from './standing/unknown-name.ts';
 export { tallyText, vet, type WordCounts } from './standing/vet.ts';
 export { cutText } from './text/cut-text.ts';
+export { settleCapital, settleCounts } from './text/settle-capitals.ts';
 export { tokenize } from './text/tokenize.ts';
 export { type Analyzer, createAnalyzer } from './word/create-analyzer.ts';

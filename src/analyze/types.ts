@@ -11,8 +11,9 @@ export type PatternId = string;
 
 /**
  * What a word is looked up by: straight apostrophes, no soft hyphens, NFC; lower case, except that a
- * word with a capital in mid sentence keeps it (`Duke`), because there it may be a name. A homograph whose
- * reading is plain in its place has the number of that reading behind it: `read#1` (`src/analyze/homographs`).
+ * word with a capital keeps it (`Duke`), because it may be a name; where its place explains the capital, a sign says so
+ * (`Duke^`), and another where it is a part of a longer name (`School+`). A homograph whose
+ * reading is plain in its place has the number of that reading behind it: `read#1` (`src/analyze/homographs/word-key.ts`).
  */
 export type WordKey = string;
 
@@ -64,7 +65,10 @@ export interface Reading {
   readonly requires: readonly PatternId[];
 }
 
-/** `common`: among the commonest words; `name`: met only as a name (Wilma); `rare`: any other (kelp, marigold). */
+/**
+ * `common`: an ordinary word that a capital does not make a name (among the commonest, or a form of an ordinary word: banners);
+ * `name`: met only as a name (Wilma); `rare`: any other (kelp, marigold).
+ */
 export type Usage = 'common' | 'rare' | 'name';
 
 /** All readings of a word, the usual one first; never empty for a word made of letters. */
@@ -160,6 +164,8 @@ export interface Verdict {
   readonly missing: readonly PatternId[];
   /** Only where a fault of ours kept the word from being judged (it is `unsure` then): the error with its stack. */
   readonly fault?: string;
+  /** Why a word is left out, where the group does not say so itself. */
+  readonly why?: 'initialism';
 }
 
 export interface Tally {

@@ -1,3 +1,4 @@
+import { splitKey } from '../../src/analyze/homographs/word-key.ts';
 import type { WordAnalyzer } from '../../src/analyze/standing/judge.ts';
 import type { Reading, Usage, WordAnalysis } from '../../src/analyze/types.ts';
 
@@ -13,7 +14,7 @@ export function fakeAnalyzer(
   const known = new Map(Object.entries(words));
   return {
     analyze(key): WordAnalysis {
-      const word = key.toLowerCase();
+      const word = splitKey(key).word.toLowerCase();
       const readings = (known.get(word) ?? []).map((reading) => ({ ...blank, ...reading }));
       return {
         word,

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { splitKey } from '../../src/analyze/homographs/word-key.ts';
 import { tokenize } from '../../src/analyze/text/tokenize.ts';
 
 const seeded = { seed: 20_261_125, numRuns: 1500 };
@@ -45,7 +46,9 @@ describe('laws of the tokeniser', () => {
         for (const { kind, key } of tokenize(text)) {
           expect(key).not.toMatch(/[\u00AD\u200B’´]/);
           if (kind === 'word' && !key.endsWith("'"))
-            expect(tokenize(key).map((token) => token.key)).toEqual([key.toLowerCase()]);
+            expect(
+              tokenize(splitKey(key).word).map((token) => token.key.toLowerCase().replace('^', '')),
+            ).toEqual([splitKey(key).word.toLowerCase()]);
         }
       }),
       seeded,

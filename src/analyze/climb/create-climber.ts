@@ -1,6 +1,7 @@
 import { catalogue } from '../catalogue/catalogue.ts';
 import { splitKey } from '../homographs/word-key.ts';
 import { type CompiledGroup, compileGroup } from '../standing/compile-group.ts';
+import { isInitialism } from '../standing/is-initialism.ts';
 import { isName } from '../standing/is-name.ts';
 import type { WordAnalyzer } from '../standing/judge.ts';
 import { hasBit } from '../standing/pattern-bits.ts';
@@ -53,7 +54,7 @@ export function createClimber(
 }
 
 /** The first step of everything, and what no step changes. */
-interface Path extends Pick<CompiledGroup, 'names' | 'skip'> {
+interface Path extends Pick<CompiledGroup, 'names' | 'smallNames' | 'skip'> {
   readonly patterns: ReadonlyMap<PatternId, number>;
   /** Lower case. */
   readonly bySight: ReadonlyMap<string, number>;
@@ -69,19 +70,24 @@ function findPath(group: Group, sequence: Sequence | null, steps: number): Path 
       if (!patterns.has(id) && hasBit(compiled.taught, id)) patterns.set(id, step);
     }
     for (const word of compiled.bySight) if (!bySight.has(word)) bySight.set(word, step);
-    if (step === steps) return { patterns, bySight, names: compiled.names, skip: compiled.skip };
+    if (step === steps) {
+      const { names, smallNames, skip } = compiled;
+      return { patterns, bySight, names, smallNames, skip };
+    }
   }
 }
 
 /** As the judge decides, with steps in place of yes and no: "and" is the later one, "or" the earlier. */
 function climbWord(key: WordKey, words: WordWeigher, path: Path): WordClimb {
-  const { word: shown } = splitKey(key);
+  const { word: shown, capital } = splitKey(key);
   const word = shown.toLowerCase();
   if (path.skip.has(word)) return { reads: null, counts: null };
+  const weighed = words.weigh(key);
+  if (capital === 'all' && !path.names.has(word) && isInitialism(word, weighed.usage))
+    return { reads: null, counts: null };
   const bySight = path.bySight.get(word) ?? Infinity;
   if (bySight === 0) return { reads: 0, counts: 0 };
 
-  const weighed = words.weigh(key);
   let anyReading = Infinity;
   let everyReading = 0;
   let byBase = Infinity;
@@ -94,7 +100,7 @@ function climbWord(key: WordKey, words: WordWeigher, path: Path): WordClimb {
   }
   const decoded = weighed.homograph ? Math.max(anyReading, everyReading) : anyReading;
   const reads = Math.min(bySight, decoded, byBase);
-  const counts = isName(shown, weighed, path.names) ? Math.min(reads, anyReading) : 0;
+  const counts = isName(key, weighed, path) ? Math.min(reads, anyReading) : 0;
   return { reads: orNever(reads), counts: orNever(counts) };
 }
 

@@ -24,8 +24,10 @@ export interface CompiledGroup {
   readonly fresh: PatternBits;
   /** Lower case. */
   readonly bySight: ReadonlySet<string>;
-  /** Lower case. */
+  /** Lower case; names with a capital, which a word with a capital may be. */
   readonly names: ReadonlySet<string>;
+  /** Those that the group lists with small letters, so that they are names with small letters too. */
+  readonly smallNames: ReadonlySet<string>;
   /** Lower case. */
   readonly skip: ReadonlySet<string>;
   readonly options: ResolvedOptions;
@@ -57,6 +59,7 @@ export function compileGroup(group: Group, sequence: Sequence | null): CompiledG
   const lists = {
     bySight: withForms(lowerCased([...known.flatMap((step) => step.bySight), ...group.bySight]), options),
     names: lowerCased(group.names),
+    smallNames: new Set(group.names.filter((name) => name === name.toLowerCase())),
     skip: lowerCased(group.skip ?? []),
     options,
     stepOf: (id: PatternId) => firstStep.get(id) ?? null,

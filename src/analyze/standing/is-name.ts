@@ -1,17 +1,31 @@
+import { splitKey } from '../homographs/word-key.ts';
+import type { WordKey } from '../types.ts';
 import { isCapitalWord } from './capital-words.ts';
+import type { CompiledGroup } from './compile-group.ts';
 import type { WeighedWord } from './weigh-word.ts';
 
+/** What of a group says which words are names. */
+export type NamesOfGroup = Pick<CompiledGroup, 'names' | 'smallNames'>;
+
 /**
- * Bram and Bram's when Bram is listed; a word that is met only as a name (Wilma, also where a sentence starts);
- * a word with a capital in mid sentence that is not common (Falk), nor Monday or I'm. The Harbour is a word.
- * `names` are in lower case.
+ * Whether a word is a name in its place. With small letters it is one only where the group lists it so (`smallNames`); biscuit is
+ * none beside a cat called Biscuit. With a capital it is: Bram and Bram's when Bram is listed; a part of a longer
+ * name (Tarn Quay School); inside a sentence any word that is not common (Falk), nor Monday or I'm: the Harbour is a word.
+ * Where its place explains the capital, only a word that is met only as a name (Wilma), or is listed and not common.
  */
 export function isName(
-  shown: string,
+  key: WordKey,
   { usage }: Pick<WeighedWord, 'usage'>,
-  names: ReadonlySet<string>,
+  { names, smallNames }: NamesOfGroup,
 ): boolean {
+  const { word: shown, capital } = splitKey(key);
   const word = shown.toLowerCase();
-  if (names.has(word) || (word.includes("'") && names.has(word.replace(/'s?$/, '')))) return true;
-  return (usage === 'name' || (usage !== 'common' && shown !== word)) && !isCapitalWord(word);
+  const owner = word.includes("'") ? word.replace(/'s?$/, '') : word;
+  if (smallNames.has(word) || smallNames.has(owner)) return true;
+  if (capital === 'small') return false;
+  const isListed = names.has(word) || names.has(owner);
+  if (capital === 'opens') return isListed ? usage !== 'common' : usage === 'name' && !isCapitalWord(word);
+  if (isListed) return true;
+  if (isCapitalWord(word)) return false;
+  return capital === 'all' ? usage === 'name' : capital === 'part' || usage !== 'common';
 }

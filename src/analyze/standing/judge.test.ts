@@ -69,8 +69,13 @@ test.each<[WordKey, Partial<Group>, string]>([
   // names
   ['Quay', {}, 'name irregular'],
   ['quay', {}, 'beyond irregular'],
-  ['quay', { names: ['Quay'] }, 'name irregular'],
-  ["quay's", { names: ['Quay'] }, 'name'],
+  ['Quay^', {}, 'beyond irregular'],
+  ['quay', { names: ['Quay'] }, 'beyond irregular'],
+  ['quay', { names: ['quay'] }, 'name irregular'],
+  ['Quay^', { names: ['Quay'] }, 'name irregular'],
+  ['Quay+', {}, 'name irregular'],
+  ["quay's", { names: ['quay'] }, 'name'],
+  ["Quay's^", { names: ['Quay'] }, 'name'],
   ['Bram', { ...teach('b', 'm', 'r', 'short-a', 'start-br'), names: ['Bram'] }, 'reads'],
   ['Monday', teach('m'), 'beyond ay'],
   ['Xyzzy', {}, 'name'],
@@ -132,8 +137,11 @@ test('a capital in mid sentence makes a name of a word that is not common; a com
   const judge = createJudge(analyzer, compileGroup(groupOf({}), null));
   expect(judge('Harbour').standing).toBe('beyond');
   expect(judge('Falk').standing).toBe('name');
+  expect(judge('Harbour+').standing).toBe('name');
   // At the start of a sentence its capital says nothing, but it is met only as a name.
-  expect(judge('wilma').standing).toBe('name');
+  expect(judge('Wilma^').standing).toBe('name');
+  expect(judge('Falk^').standing).toBe('beyond');
+  expect(judge('wilma').standing).toBe('beyond');
 });
 
 test('a word left out is skipped, however it is written and whatever else it is', () => {

@@ -2,6 +2,7 @@ import { describeError } from '../describe-error.ts';
 import { splitKey } from '../homographs/word-key.ts';
 import type { PatternId, Verdict, WordAnalysis, WordKey } from '../types.ts';
 import type { CompiledGroup } from './compile-group.ts';
+import { isInitialism } from './is-initialism.ts';
 import { isName } from './is-name.ts';
 import { hasBit } from './pattern-bits.ts';
 import { type WeighedReading, type WeighedWord, weighWord } from './weigh-word.ts';
@@ -28,7 +29,7 @@ export interface Judge {
  * the list, -s taught: wants; not swan); before that, only the ending is missing. A word the group can decode in any of its readings reads: a class says
  * a word one way. Only where the analysis marks the readings as different words (homograph: lead, bow) and they
  * stand differently is the word `unsure`. What cannot be decoded is a `name` if it is listed as one (Bram,
- * Bram's) or stands with a capital in mid sentence; `unsure` if its reading is a rule's or a guess; else `beyond`.
+ * Bram's) or has a capital that makes it one (`isName`); `unsure` if its reading is a rule's or a guess; else `beyond`.
  */
 export function createJudge(analyzer: WordAnalyzer, group: CompiledGroup): Judge {
   const analyze = remember((key: WordKey) => weighWord(analyzer.analyze(key)));
@@ -66,11 +67,14 @@ function judgeSafely(key: WordKey, analyze: (key: WordKey) => WeighedWord, group
 }
 
 function judgeWord(key: WordKey, analyze: (key: WordKey) => WeighedWord, group: CompiledGroup): Verdict {
-  const { word: shown } = splitKey(key);
-  if (group.skip.has(shown.toLowerCase())) return { standing: 'skipped', missing: [] };
-  if (group.bySight.has(shown.toLowerCase())) return { standing: 'by-sight', missing: [] };
-
+  const { word: shown, capital } = splitKey(key);
+  const word = shown.toLowerCase();
+  if (group.skip.has(word)) return { standing: 'skipped', missing: [] };
   const analysis = analyze(key);
+  if (capital === 'all' && !group.names.has(word) && isInitialism(word, analysis.usage))
+    return { standing: 'skipped', missing: [], why: 'initialism' };
+  if (group.bySight.has(word)) return { standing: 'by-sight', missing: [] };
+
   const attempts = analysis.readings
     .filter(({ source }) => source !== 'none')
     .map((reading) => ({ reading, missing: missingFor(reading, group) }));
@@ -93,7 +97,7 @@ function judgeWord(key: WordKey, analyze: (key: WordKey) => WeighedWord, group: 
   const best = [...byBase, ...attempts].toSorted((a, b) => a.missing.length - b.missing.length)[0];
   const isFact = best !== undefined && best.missing.length > 0 && isSure(best.reading);
   return {
-    standing: isName(shown, analysis, group.names) ? 'name' : isFact ? 'beyond' : 'unsure',
+    standing: isName(key, analysis, group) ? 'name' : isFact ? 'beyond' : 'unsure',
     missing: best?.missing ?? [],
     ...(analysis.fault !== undefined && { fault: analysis.fault }),
   };

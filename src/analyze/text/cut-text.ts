@@ -1,43 +1,72 @@
+import { isHomograph } from '../homographs/is-homograph.ts';
+import { isInCapitals, keyOfOpening } from '../homographs/word-key.ts';
 import type { Token, WordKey } from '../types.ts';
 import { endOfSentence } from './end-of-sentence.ts';
+import { isGrammarWord } from './is-grammar-word.ts';
 import { isHeadline } from './is-headline.ts';
+import { isTextInCapitals } from './is-text-in-capitals.ts';
+import { markLongNames } from './mark-long-names.ts';
 import { matchTokens } from './match-tokens.ts';
-import { mayBeName } from './may-be-name.ts';
 
 /** Names a word in its place, with the reading it has there. */
 export type NameReading = (text: string, start: number, end: number, key: WordKey) => WordKey;
 
 /**
- * A text cut into words and pieces that are left out, in order, not overlapping. A word's key is in lower
- * case; a capital that no sentence start or headline explains is kept, because the word may be a name
- * (the dog Duke). A homograph's key is what `nameReading` makes of it; without one it stays open. Spans are in
- * the text as given; keys are without soft hyphens, with straight apostrophes, in composed form (NFC). Any string
+ * A text cut into words and pieces that are left out, in order, not overlapping. A word's key is in small letters; a capital is
+ * kept, with a sign where its place explains it or where it is a part of a longer name (`splitKey` says which signs there are),
+ * because the word may be a name (the dog Duke). A homograph's key is what `nameReading` makes of it; without one it stays open.
+ * Spans are in the text as given; keys are without soft hyphens, with straight apostrophes, in composed form (NFC). Any string
  * may be given.
  */
 export function cutText(text: string, nameReading?: NameReading): Token[] {
   const tokens = matchTokens(text);
   for (let from = 0, to = 0; from < tokens.length; from = to) {
     to = endOfSentence(text, tokens, from);
-    const capitalsMean = !isHeadline(text, tokens, from, to);
+    let capitals: 'none' | 'mean' | 'explained' | undefined;
+    let isShouted: boolean | undefined;
     let opened = false;
+    let kept = 0;
     for (let i = from; i < to; i++) {
       const token = tokens[i]!;
-      const { start, end, kind } = token;
-      if (token.key !== '') opened = true;
-      else {
-        const piece = text.slice(start, end);
-        token.key = keyInPlace(keyOf(piece), kind === 'word' && capitalsMean && opened);
-        opened ||= !/\d/.test(piece);
+      if (token.key !== '') {
+        opened = true;
+        continue;
       }
-      if (nameReading && kind === 'word') token.key = nameReading(text, start, end, token.key);
+      const piece = text.slice(token.start, token.end);
+      const shown = keyOf(piece);
+      token.key = shown.toLowerCase();
+      if (token.kind === 'word' && mayBeName(shown, token.key)) {
+        if (isInCapitals(shown)) {
+          isShouted ??= isTextInCapitals(text, tokens, from, to);
+          token.key = isShouted ? opening(shown, token.key) : shown;
+        } else if (!isGrammarWord(token.key)) {
+          capitals ??= isHeadline(text, tokens, from, to) ? 'explained' : 'mean';
+          const means = opened && capitals === 'mean';
+          token.key = means ? capitalised(shown) : opening(shown, token.key);
+          if (means) kept++;
+        }
+      }
+      opened ||= !/\d/.test(piece);
+    }
+    if (kept > 0) markLongNames(text, tokens, from, to);
+    if (nameReading) {
+      for (let i = from; i < to; i++) {
+        const token = tokens[i]!;
+        if (token.kind === 'word') token.key = nameReading(text, token.start, token.end, token.key);
+      }
     }
   }
   return tokens;
 }
 
-function keyInPlace(shown: string, capitalMeans: boolean): WordKey {
-  const small = shown.toLowerCase();
-  return small !== shown && capitalMeans && mayBeName(shown) ? capitalised(shown) : small;
+/** A capital first letter, and not I: Duke, STOP; not deCamp. */
+function mayBeName(shown: string, small: string): boolean {
+  return shown !== small && shown.length > 1 && /^\p{Lu}/u.test(shown) && !/^I'/.test(shown);
+}
+
+/** Words of grammar are no names, and a homograph's key has room for its reading alone. */
+function opening(shown: string, small: string): WordKey {
+  return isGrammarWord(small) || isHomograph(small) ? small : keyOfOpening(capitalised(shown));
 }
 
 /** Letters that look like two (the ligature of fish in a PDF) or are as wide as two are plain letters to a reader. */

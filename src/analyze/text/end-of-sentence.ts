@@ -1,3 +1,4 @@
+import { standsBeforeName } from './abbreviations.ts';
 import type { RawToken } from './match-tokens.ts';
 
 /** A run of tokens that starts where a capital says nothing: after a full stop, a quotation mark, a blank line. */
@@ -18,13 +19,17 @@ function isBreak(text: string, before: RawToken, { start }: RawToken): boolean {
   const between = text.slice(end, start);
   if (between === ', ') return false;
   if (endsLine(text, end, between)) return true;
-  return before.kind === 'skipped' && isOpenEnded(text, before) ? /[“"«]/.test(between) : BREAK.test(between);
+  return before.kind === 'skipped' && goesOn(text, before, start)
+    ? /[“"«]/.test(between)
+    : BREAK.test(between);
 }
 
-/** True after Mr. and U.S., which a name follows; false after 5 p.m. and etc., where a sentence may end. */
-function isOpenEnded(text: string, { start, end }: RawToken): boolean {
-  const shown = text.slice(start, end);
-  return shown.endsWith('.') && !/^(?:[ap]\.m|etc|Jr|Sr)\.$/i.test(shown);
+/** True after Mr. and U.S., which a name follows, and within Jan. 5; false after 5 p.m. and etc., where a sentence may end. */
+function goesOn(text: string, { start, end }: RawToken, next: number): boolean {
+  if (text[end - 1] !== '.') return false;
+  const shown = text.slice(start, end - 1);
+  if (/^[ap]\.m$/i.test(shown)) return false;
+  return shown.includes('.') || shown.length === 1 || standsBeforeName(shown) || !/\p{Lu}/u.test(text[next]!);
 }
 
 /** A blank line, or the end of a line too short to have been wrapped: a heading, a list, a verse. */

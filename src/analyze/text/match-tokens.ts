@@ -1,4 +1,5 @@
 import type { Span } from '../types.ts';
+import { isShortened, isShortForm } from './abbreviations.ts';
 import { findAddresses } from './find-addresses.ts';
 
 /** A piece of a text before its place in a sentence is looked at. */
@@ -24,19 +25,13 @@ const MAY_GO_ON: ReadonlySet<number> = new Set([0x2e, 0x27, 0x2019]);
 const LONGEST = 120;
 const BLANK = 0x20;
 const NOT_LETTERS = /[\p{N}_]/u;
-const TITLES = new Set(
-  'Mr Mrs Ms Dr Prof Rev Capt Sgt Lt Jr Sr St Mt No vs etc approx dept ed eds fig cf Jan Feb Apr Aug Sept Oct Nov Dec'.split(
-    ' ',
-  ),
-);
-const ALWAYS_TITLES = new Set(['Mr', 'Mrs', 'Ms', 'Dr']);
 
 /**
  * Every piece of a text that is read or left out, in order.
  *
  * Words are runs of letters; an apostrophe between letters joins them (don't), a soft hyphen stays inside, a
  * hyphen parts them (well-kept is well and kept). Left out: addresses, whatever has a digit in it (3rd, 10:45),
- * abbreviations (Mr., e.g., U.S.), initialisms without a vowel (TV), single letters save a and I, other scripts,
+ * short forms (Mr., e.g., U.S., km), initialisms that no word can be (TV, CEOs), single letters save a and I, other scripts,
  * runs of letters longer than any word.
  */
 export function matchTokens(text: string): RawToken[] {
@@ -54,7 +49,7 @@ export function matchTokens(text: string): RawToken[] {
     if (text.charCodeAt(end) === BLANK && end - start > 1 && end - start <= LONGEST && start >= done) {
       const address = addresses[next];
       if (!address || end <= address.start) {
-        tokens.push({ start, end, kind: 'word', key: text.slice(start, end) });
+        tokens.push(smallToken(text, start, end));
         continue;
       }
     }
@@ -78,7 +73,7 @@ export function matchTokens(text: string): RawToken[] {
     }
     const isPlain = end - start > 1 && end - start <= LONGEST && endOfSmall(text, start) === end;
     if (isPlain && !MAY_GO_ON.has(text.charCodeAt(end))) {
-      tokens.push({ start, end, kind: 'word', key: text.slice(start, end) });
+      tokens.push(smallToken(text, start, end));
       continue;
     }
     const run = text.slice(start, end);
@@ -145,16 +140,22 @@ function endOfAbbreviation(text: string, run: string, end: number): number {
     if (dotted) return end + dotted[0].length;
     return /[aAI]/.test(run) ? 0 : end;
   }
-  if (text[end] === '.' && TITLES.has(run) && /^\s/.test(text.slice(end + 1, end + 2))) {
-    return run === 'No' && !/^\s\d/.test(text.slice(end + 1, end + 3)) ? 0 : end + 1;
-  }
-  if (ALWAYS_TITLES.has(run)) return end;
-  return /^[B-DF-HJ-NP-TV-XZ]{2,}s?$/.test(run) ? end : 0;
+  if (text[end] === '.' && isShortened(run, text.slice(end + 1, end + 4))) return end + 1;
+  if (isShortForm(run)) return end;
+  return /^(?:[B-DF-HJ-NP-TV-XZ]{2,}|[A-Z]{2,}(?=s))s?$/.test(run) ? end : 0;
+}
+
+/** Most words are short, and few of those lack a vowel: km. */
+function smallToken(text: string, start: number, end: number): RawToken {
+  const key = text.slice(start, end);
+  return end - start <= 4 && isShortForm(key)
+    ? { start, end, kind: 'skipped', key: '' }
+    : { start, end, kind: 'word', key };
 }
 
 /**
  * The apostrophe after a plural owner is part of the word (the gulls' nests), a closing quotation mark is not
- * (‘the gulls’ cried Odd): it is one when a quotation was opened in this paragraph and not closed since.
+ * (‘the gulls’ cried Otto): it is one when a quotation was opened in this paragraph and not closed since.
  */
 function ownsApostrophe(text: string, start: number, end: number): boolean {
   const mark = text[end];

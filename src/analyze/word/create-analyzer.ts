@@ -75,7 +75,7 @@ export function createAnalyzer(lexicon: Pick<Lexicon, 'find'>, guesser?: Guesser
     const unlisted = weighed ? weighed.derived : buildUnlisted(word, findBuilt, isWord);
     const derived = finishAll(word, unlisted, 'derived');
     if (derived.length > 0) {
-      return { word, readings: derived, homograph: false, usage: usageOf(word.replace(/'s?$/, '')) };
+      return { word, readings: derived, homograph: false, usage: usageOfDerived(word, derived[0]!) };
     }
     const ruled = readByRule(word);
     const read = ruled
@@ -87,6 +87,14 @@ export function createAnalyzer(lexicon: Pick<Lexicon, 'find'>, guesser?: Guesser
       homograph: false,
       usage: null,
     };
+  }
+
+  /** A form of an ordinary word is one too (tidepools); of two words in one nothing is known. */
+  function usageOfDerived(word: string, { base, affixes }: Reading): Usage | null {
+    const owner = word.replace(/'s?$/, '');
+    if (owner !== word) return usageOf(owner) ?? (base === owner ? null : usageOf(base ?? ''));
+    const isForm = affixes.every(({ kind, text }) => kind === 'suffix' && text !== 'er');
+    return base !== null && isForm && isWord(base) ? 'common' : null;
   }
 
   /** What belongs to someone nobody has listed: Mariglow's. */

@@ -10,11 +10,10 @@ import { cleanPronunciation } from './clean-pronunciation.ts';
 import { learnWeights } from './learn-weights.ts';
 import type { RecordSources } from './make-records.ts';
 import { readHandMade } from './read-hand-made.ts';
+import { createUsage } from './tell-usage.ts';
 
 /** Words the weights are learnt from: the commonest; names and rare words teach wrong habits. */
 const LEARN_FROM = 30_000;
-/** Rank up to which a word counts as common, unless it is mostly written with a capital. */
-const COMMON = 12_000;
 
 /**
  * All that the records are made from, read from the packages; takes some seconds. `keep` leaves words out, so that
@@ -48,15 +47,7 @@ export function gatherSources(
     word,
     cleanPronunciation(word, variants[0]!),
   ]);
-  const usageOf = (word: string): Usage => {
-    const ranked = rank.get(word) ?? Infinity;
-    const mostlyCapital = capitalised.has(word);
-    if (ranked <= COMMON && !mostlyCapital) return 'common';
-    const listed = wordnet.lemmas.has(word) && !wordnet.names.has(word);
-    if (listed || handMade.pronunciations.has(word) || (ranked < Infinity && !mostlyCapital)) return 'rare';
-    const base = derivations.get(word)?.base;
-    return base && usageOf(base) !== 'name' ? 'rare' : 'name';
-  };
+  const usageOf = createUsage({ facts, derivations, own: handMade.pronunciations });
   return { usageOf, pronunciations, derivations, aligner: createAligner(learnWeights(spoken)), handMade };
 }
 

@@ -1,0 +1,26 @@
+import { isGrammarWord } from '../text/is-grammar-word.ts';
+import type { Usage } from '../types.ts';
+
+/** Initialisms that look like words, and those that are said like words and so are listed (WordNet writes them in capitals). */
+const LISTED: ReadonlySet<string> = new Set(
+  (
+    'us it who am pm ok id ad led aids sat act pin sim ram rom url inc awol dink wimp wasp nasa nato opec unicef unesco gatt nafta ' +
+    'amex nasdaq fema noaa nist darpa asean osha sars sids nimby lasik ascii unix swat fifa uefa cobol'
+  ).split(' '),
+);
+/** Two-letter words, without those of grammar, that are shouted: NO, GO. */
+const SHORT_WORDS: ReadonlySet<string> = new Set('go oh hi ah eh ha ho ow ox ax pi'.split(' '));
+/** Longer ones are hardly made of first letters: UNICEF has six. */
+const LONGEST = 6;
+
+/**
+ * Whether a word written in capitals, in a text that is not, is made of the first letters of others: UK, HIV, NATO, the US; not
+ * STOP, which is a word and only shouted, nor WILMA. `word` is in small letters, `usage` as the table has it.
+ */
+export function isInitialism(word: string, usage: Usage | null): boolean {
+  const bare = word.replace(/'s$/, '');
+  if (LISTED.has(bare)) return true;
+  if (isGrammarWord(bare)) return false;
+  if (bare.length === 2) return !SHORT_WORDS.has(bare);
+  return bare.length <= LONGEST && (usage === null || (usage === 'name' && bare.length === 3));
+}

@@ -1,0 +1,107 @@
+import { keyOfPart, splitKey } from '../homographs/word-key.ts';
+import { standsBeforeName } from './abbreviations.ts';
+import { isGrammarWord } from './is-grammar-word.ts';
+import type { RawToken } from './match-tokens.ts';
+
+/** Before somebody's name, and no part of it: Captain Falk, Uncle Bram; small letters. */
+const FORMS_OF_ADDRESS = words(
+  'admiral ambassador aunt auntie baron bishop brother cardinal captain chairman chancellor chef chief coach colonel commander ' +
+    'commissioner comrade congressman congresswoman constable councillor count countess cousin detective director doctor duchess ' +
+    'duke earl emperor empress executive father general governor grandad granddad grandfather grandma grandmother grandpa granny ' +
+    'headmaster inspector judge justice king lady lieutenant lord madam major marshal mayor master minister miss mister mother ' +
+    'nurse officer old pastor pope premier president prime prince princess principal professor queen rabbi representative ' +
+    'reverend sailor secretary senator sergeant sheikh sheriff sir sister skipper speaker sultan superintendent teacher uncle vice ' +
+    'young january february march april may june july august september october november december monday tuesday wednesday ' +
+    'thursday friday saturday sunday',
+);
+
+/** The last words of places and houses, whose names begin with any word: Maple Street, King Street, Justice Department. */
+const PLACES = words(
+  'academy agency alley association avenue bank bay beach board boulevard bridge bureau canyon castle cathedral cave center centre ' +
+    'church city cliff close club coast college commission committee company corporation cottage council county court cove creek ' +
+    'dam department desert district drive falls farm field forest fort foundation garden gardens glacier grove gulf hall harbor ' +
+    'harbour heights hill hills hospital hotel house inlet inn institute island islands isle junction lake lane library ' +
+    'lighthouse lodge market meadow mill mine monument mountain mountains museum ocean office palace park pass peak pier place ' +
+    'plain plaza point pond port quay range ridge river road school sea shore society square state station strait street theater ' +
+    'theatre tower town union university valley village wharf wood woods zoo',
+);
+
+function words(text: string): ReadonlySet<string> {
+  return new Set(text.split(' '));
+}
+
+/**
+ * Marks the words of a name of several: Tarn Quay School, University of Skarvik, Mr. Falk. Capitals side by side make one, without
+ * a form of address before it (Captain Falk); so does one capital behind a form of address. Not where no other word
+ * has small letters: those capitals may be a label's (Customer Service Desk). The sentence is the tokens from `from` to
+ * before `to`, with keys that say where a capital is not explained.
+ */
+export function markLongNames(text: string, tokens: readonly RawToken[], from: number, to: number): void {
+  if (!hasSmallWord(tokens, from, to)) return;
+  for (let at = from + 1, end = at; at < to; at = end) {
+    end = at + 1;
+    if (!isKept(tokens[at]!)) continue;
+    while (end < to) {
+      const next = nextOfName(text, tokens, end, to);
+      if (next === 0) break;
+      end = next;
+    }
+    const isPlace = PLACES.has(smallOf(tokens[end - 1]!));
+    let first = at;
+    while (!isPlace && first < end && FORMS_OF_ADDRESS.has(smallOf(tokens[first]!))) first++;
+    if (first === end) continue;
+    const before = tokens[at - 1]!;
+    const isAddressed = first > at || isAddress(text, before);
+    if (isPlace && !isAddressed && isOpening(before) && isBlank(text, before, tokens[at]!)) first--;
+    if (end - first > 1 || isAddressed) markParts(tokens, first, end);
+  }
+}
+
+/** Behind the word with which a name goes on that has reached to `end`; 0 where it does not. */
+function nextOfName(text: string, tokens: readonly RawToken[], end: number, to: number): number {
+  const last = tokens[end - 1]!;
+  const next = tokens[end]!;
+  if (/'s?$/.test(last.key) || !isBlank(text, last, next)) return 0;
+  if (isKept(next)) return end + 1;
+  const behind = tokens[end + 1];
+  if (next.key !== 'of' || end + 1 >= to || !behind || !isKept(behind)) return 0;
+  return isBlank(text, next, behind) ? end + 2 : 0;
+}
+
+function markParts(tokens: readonly RawToken[], first: number, end: number): void {
+  for (let at = first; at < end; at++) {
+    const token = tokens[at]!;
+    if (isKept(token)) token.key = keyOfPart(token.key);
+    else if (isOpening(token)) token.key = keyOfPart(token.key.slice(0, -1));
+  }
+}
+
+function hasSmallWord(tokens: readonly RawToken[], from: number, to: number): boolean {
+  for (let at = from; at < to; at++) {
+    const { kind, key } = tokens[at]!;
+    if (kind === 'word' && key.length > 1 && splitKey(key).capital === 'small' && !isGrammarWord(key))
+      return true;
+  }
+  return false;
+}
+
+function isKept({ kind, key }: RawToken): boolean {
+  return kind === 'word' && splitKey(key).capital === 'mid';
+}
+
+function isOpening({ kind, key }: RawToken): boolean {
+  return kind === 'word' && splitKey(key).capital === 'opens';
+}
+
+function isAddress(text: string, { start, end, kind, key }: RawToken): boolean {
+  if (kind === 'skipped') return standsBeforeName(text.slice(start, end).replace(/\.$/, ''));
+  return splitKey(key).capital === 'opens' && FORMS_OF_ADDRESS.has(smallOf({ key }));
+}
+
+function isBlank(text: string, { end }: RawToken, { start }: RawToken): boolean {
+  return start === end + 1 && /\s/.test(text[end]!);
+}
+
+function smallOf({ key }: Pick<RawToken, 'key'>): string {
+  return splitKey(key).word.toLowerCase();
+}
