@@ -97,7 +97,7 @@ export async function* followWords(tab: number): AsyncGenerator<PageWords> {
   if (!top) return;
   const frames = (await listed).filter((frame) => frame !== 0);
   if (frames.length === 0) return yield join([top], 0);
-  yield join([top], frames.length);
+  yield join([top], 0);
   const waiting = new Map(
     frames.map((frame) => [
       frame,
@@ -112,7 +112,7 @@ export async function* followWords(tab: number): AsyncGenerator<PageWords> {
     if (answer === 'late') silent++;
     else if (answer) parts.push(answer);
     if (waiting.size === 0 || (answer !== 'late' && answer && answer.words.length > 0))
-      yield join(parts, silent + waiting.size);
+      yield join(parts, waiting.size === 0 ? silent : 0);
   }
 }
 
@@ -130,6 +130,9 @@ function join(parts: readonly FrameWords[], silentFrames: number): PageWords {
     ...parts[0]!,
     words: parts.flatMap(({ words }) => words),
     skipped: parts.reduce((sum, { skipped }) => sum + skipped, 0),
+    written: parts.reduce((sum, { written }) => sum + written, 0),
+    covered: parts.reduce((sum, { covered }) => sum + covered, 0),
+    rows: parts.some(({ rows }) => rows),
     selection: parts.some(({ selection }) => selection),
     foreign: parts.flatMap(({ foreign }) => foreign).filter(({ url }) => !read.has(url)),
     restless: parts.some(({ restless }) => restless),

@@ -46,7 +46,6 @@ test('a refusal for want of the click is not a closed page', () => {
 test.each([
   ['https://harbour.example/', 'page', null, /no words to read/],
   ['https://harbour.example/tides.pdf', 'page', null, /PDF/],
-  ['https://harbour.example/tides', 'page', 'pdf', /PDF/],
   ['https://harbour.example/edit', 'page', 'canvas', /draws its letters/],
   ['https://harbour.example/scan', 'page', 'picture', /picture/],
   ['https://harbour.example/', 'selection', 'picture', /selected/],

@@ -16,7 +16,7 @@ export function explainClosedPage(url: string | undefined): string | null {
 /** What to say of a text without words. */
 export function explainEmptyText({ url, scope, drawn }: Pick<PageWords, 'url' | 'scope' | 'drawn'>): string {
   if (scope === 'selection') return say('host.emptySelection');
-  if (drawn === 'pdf' || isPdf(url)) return say('host.pdf');
+  if (isPdf(url)) return say('host.pdf');
   if (drawn === 'canvas') return say('host.canvas');
   return drawn === 'picture' ? say('host.picture') : say('host.noWords');
 }

@@ -18,10 +18,18 @@ export interface PageWords {
   readonly scope: Scope;
   /** Whether something is selected that could be checked instead. */
   readonly selection: boolean;
-  /** Frames of other sites, which cannot be read from here. */
-  readonly foreign: readonly { readonly url: string; readonly title: string }[];
+  /** Frames that cannot be read from here; the address is empty where they have none. */
+  readonly foreign: readonly UnreadFrame[];
   /** What fills the view where text may be drawn that cannot be read. */
-  readonly drawn: 'pdf' | 'canvas' | 'picture' | null;
+  readonly drawn: 'canvas' | 'picture' | null;
+  /** Words in fields and editable parts, which are not read. */
+  readonly written: number;
+  /** Words that are counted but cut off or covered on the page. */
+  readonly covered: number;
+  /** Whether some list has only the rows near the view on the page. */
+  readonly rows: boolean;
+  /** Whether the page says that reading it costs money. */
+  readonly paid: boolean;
   /** Whether a part rewrites itself without end and is not followed. */
   readonly restless: boolean;
   /** The language its text is said to be in (`en-GB`); empty where the page does not say. */
@@ -36,6 +44,14 @@ export interface PageWords {
 
 /** What one frame of a page says of itself. */
 export type FrameWords = Omit<PageWords, 'silentFrames'>;
+
+/** A frame that cannot be read: of another site, a PDF, or sealed off by the page; `fills` when it takes most of the view. */
+export interface UnreadFrame {
+  readonly url: string;
+  readonly title: string;
+  readonly why: 'site' | 'pdf' | 'sealed';
+  readonly fills: boolean;
+}
 
 /** Words of a page whose standing is wanted. */
 export interface WordsAsked {

@@ -89,7 +89,7 @@ function meets(range: Range, { startContainer, startOffset, endOffset }: StaticR
 }
 
 /** Blanks between words stay, and what stood on both sides of a text left out stays apart. */
-function narrow({ nodes, parted, within }: TextBlock, has: (node: Text) => boolean): TextBlock | null {
+function narrow({ nodes, parted, ...rest }: TextBlock, has: (node: Text) => boolean): TextBlock | null {
   const kept: Text[] = [];
   const apart = new Set(parted);
   let cut = false;
@@ -105,5 +105,5 @@ function narrow({ nodes, parted, within }: TextBlock, has: (node: Text) => boole
     words ||= !blank;
     kept.push(node);
   }
-  return words ? { nodes: kept, parted: apart, within } : null;
+  return words ? { ...rest, nodes: kept, parted: apart } : null;
 }

@@ -1,12 +1,18 @@
+import { own } from './own.ts';
+
 /** What text may be hidden in where no script can read it. */
-export type DrawnText = 'pdf' | 'canvas' | 'picture';
+export type DrawnText = 'canvas' | 'picture';
 
 /** A page is taken for drawn when this much of the view is one canvas or picture. */
 const MOST = 0.4;
+/** The view is tried at so many points across and down. */
+const POINTS = [0.1, 0.3, 0.5, 0.7, 0.9];
 
-/** What fills most of the view and may hold text that is drawn, not written; null on ordinary pages. */
+/**
+ * What fills most of the view and may hold text that is drawn, not written; null on ordinary pages, and where the page's text
+ * stands in front of it (a picture behind a story).
+ */
 export function findDrawnText(doc: Document): DrawnText | null {
-  if (doc.querySelector('embed[type="application/pdf"], object[type="application/pdf"]')) return 'pdf';
   const view = doc.defaultView;
   if (!view) return null;
   const area = ({ left, right, top, bottom }: DOMRect): number =>
@@ -14,8 +20,27 @@ export function findDrawnText(doc: Document): DrawnText | null {
     Math.max(0, Math.min(bottom, view.innerHeight) - Math.max(top, 0));
   const fills = (selector: string): boolean => {
     const drawn = [...doc.querySelectorAll(selector)].filter((element) => element.checkVisibility());
-    const covered = drawn.reduce((sum, element) => sum + area(element.getBoundingClientRect()), 0);
-    return covered > view.innerWidth * view.innerHeight * MOST;
+    const boxes = drawn.map((element) => element.getBoundingClientRect());
+    const covered = boxes.reduce((sum, box) => sum + area(box), 0);
+    return covered > view.innerWidth * view.innerHeight * MOST && isInFront(doc, boxes);
   };
   return fills('canvas') ? 'canvas' : fills('img') ? 'picture' : null;
+}
+
+/** Whether nothing with text is met first at most of the points where the boxes are; editors lay empty boxes over their canvas. */
+function isInFront(doc: Document, boxes: readonly DOMRect[]): boolean {
+  const view = doc.defaultView!;
+  let inside = 0;
+  let withText = 0;
+  for (const across of POINTS)
+    for (const down of POINTS) {
+      const x = view.innerWidth * across;
+      const y = view.innerHeight * down;
+      if (!boxes.some(({ left, right, top, bottom }) => left < x && x < right && top < y && y < bottom))
+        continue;
+      inside++;
+      const met = doc.elementFromPoint(x, y);
+      if (met && /\p{L}/u.test(own(met).textContent ?? '')) withText++;
+    }
+  return withText * 2 <= inside;
 }

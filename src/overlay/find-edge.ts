@@ -1,4 +1,5 @@
 import { isTakenOut, isUnseen } from './is-unseen.ts';
+import { isPlaced } from './joins-on.ts';
 import { own } from './own.ts';
 
 /** What an element's edge does to a word that stands at it: nothing, parts it, or ends the line of thought too. */
@@ -25,7 +26,8 @@ export function findEdge(given: Element, style = getComputedStyle(given)): Edge 
   const { display } = style;
   if (display === 'none') return 'none';
   const { tagName } = element;
-  if (tagName === 'BR') return 'line';
+  if (tagName === 'BR' || tagName === 'text') return 'line';
+  if (tagName === 'tspan') return isPlaced(given, style) ? 'word' : 'none';
   const apart = STANDS_APART.has(tagName);
   if (!apart && /^(inline|contents|ruby|ruby-.*)$/.test(display)) {
     if (display !== 'inline' || !hasGap(element, style)) return 'none';

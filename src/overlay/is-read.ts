@@ -4,7 +4,7 @@ import { own } from './own.ts';
 
 /** Never read to a child, or not text of the page. */
 const LEFT_OUT = new Set(
-  'SCRIPT STYLE NOSCRIPT TEMPLATE CODE KBD SAMP TEXTAREA INPUT SELECT OPTION DATALIST OBJECT EMBED IFRAME FRAME AUDIO VIDEO CANVAS SVG MATH svg math HEAD TITLE RT RP METER PROGRESS'.split(
+  'SCRIPT STYLE NOSCRIPT TEMPLATE CODE KBD SAMP TEXTAREA INPUT SELECT OPTION DATALIST OBJECT EMBED IFRAME FRAME AUDIO VIDEO CANVAS SVG MATH math HEAD TITLE RT RP METER PROGRESS title desc metadata defs symbol style script'.split(
     ' ',
   ),
 );
@@ -17,6 +17,7 @@ export function isRead(given: Element, style = getComputedStyle(given)): 'all' |
   const element = own(given);
   if (LEFT_OUT.has(element.tagName) || (element.tagName === 'PRE' && isCode(element))) return 'none';
   if (element instanceof HTMLElement && element.isContentEditable) return 'none';
+  if (element.tagName === 'svg' && !isWritten(element)) return 'none';
   const { display } = style;
   if (display === 'none' || (display !== 'inline' && style.contentVisibility === 'hidden')) return 'none';
   if (isUnseen(element, style) || isIcon(element, style)) return 'none';
@@ -40,6 +41,15 @@ export function isInsideUnread(node: Node): boolean {
 /** Preformatted text is code where it says so, and where it does not read like sentences. */
 function isCode(pre: Element): boolean {
   return pre.querySelector('code, samp, kbd') !== null || !isProse(pre.textContent);
+}
+
+/** Smaller drawings are signs, in CSS pixels. */
+const DRAWING = 200;
+
+/** Whether a drawing is written text, as slides are: a page set in SVG is, a chart with its labels is not. */
+function isWritten(drawing: Element): boolean {
+  const texts = [...drawing.querySelectorAll('text')].map(({ textContent }) => textContent);
+  return isProse(texts.join(' ')) && drawing.getBoundingClientRect().width >= DRAWING;
 }
 
 /** Fonts of pictures draw a sign in place of a word such as menu. */

@@ -1,4 +1,5 @@
 import { findEdge } from './find-edge.ts';
+import { isPiece } from './joins-on.ts';
 import { own } from './own.ts';
 
 /** The nearest node around one (or itself) whose text is a line of its own, or several: it can be read again alone. */
@@ -6,7 +7,8 @@ export function lineAround(node: Node): Node {
   let at = node;
   for (;;) {
     const { nodeType, parentNode } = own(at);
-    if (nodeType === Node.ELEMENT_NODE && findEdge(at as Element) === 'line') return at;
+    if (nodeType === Node.ELEMENT_NODE && findEdge(at as Element) === 'line' && !isPiece(at as Element))
+      return at;
     const next = parentNode ?? (at as Partial<ShadowRoot>).host;
     if (!next) return at;
     at = next;

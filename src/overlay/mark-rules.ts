@@ -1,3 +1,5 @@
+import type { Ink } from './find-ink.ts';
+
 /** How marks look: a see-through wash and an underline, or the underline alone. */
 export type Look = 'wash' | 'underline';
 
@@ -10,33 +12,58 @@ export const MARKS = { beyond: 'wr-1', fresh: 'wr-2', unsure: 'wr-3', here: 'wr-
  * dark lines on dark parts. The wash is so thin that text keeps its contrast. Style tells the marks apart.
  */
 const LINES = {
-  beyond: 'dotted 0.12em currentColor',
-  fresh: 'solid 0.07em currentColor',
-  unsure: 'dashed 0.06em currentColor',
-  here: 'double 0.08em currentColor',
+  beyond: 'dotted 0.12em',
+  fresh: 'solid 0.07em',
+  unsure: 'dashed 0.06em',
+  here: 'double 0.08em',
 } as const;
-const WASHES: Partial<Record<keyof typeof LINES, string>> = {
+const WASHES: Partial<Record<Mark, string>> = {
   beyond: 'rgb(206 96 48 / 0.085)',
   here: 'rgb(30 150 132 / 0.24)',
 };
+/** Under letters that something else draws: a scanned page may be light or dark, and each colour has at least 3:1 on both. */
+const LINES_OVER_PICTURES: Record<Mark, string> = {
+  beyond: 'rgb(190 92 48)',
+  fresh: 'rgb(20 132 116)',
+  unsure: 'rgb(122 122 122)',
+  here: 'rgb(20 132 116)',
+};
+/** The wash over a picture of letters, and over a drawing, where it may be all of the mark that is seen. */
+const STRONG_WASH = 'rgb(206 96 48 / 0.16)';
+
+export type Mark = keyof typeof LINES;
+
+/** The marks of letters in one ink, which have a highlight of their own. */
+export interface InkMark {
+  readonly name: string;
+  readonly mark: Mark;
+  readonly ink: Ink;
+}
 
 /** The style sheet of all marks in one look. */
-export function markRules(look: Look): string {
-  const rules = Object.entries(LINES).map(([name, line]) => {
-    const mark = name as keyof typeof LINES;
-    const wash = look === 'wash' || mark === 'here' ? WASHES[mark] : undefined;
-    const ground = wash ? `background-color: ${wash};` : '';
-    return `::highlight(${MARKS[mark]}) { ${ground} text-decoration: underline ${line}; text-underline-offset: 0.2em; text-decoration-skip-ink: auto; }`;
-  });
-  return [...rules, FORCED].join('\n');
+export function markRules(look: Look, inkMarks: readonly InkMark[] = []): string {
+  const plain = Object.entries(MARKS).map(([mark, name]) => ruleOf(name, mark as Mark, look));
+  const inks = inkMarks.map(({ name, mark, ink }) => ruleOf(name, mark, look, ink));
+  return [...plain, ...inks, forcedRule([...Object.values(MARKS), ...inkMarks.map(({ name }) => name)])].join(
+    '\n',
+  );
+}
+
+function ruleOf(name: string, mark: Mark, look: Look, ink?: Ink): string {
+  const isClear = ink?.color === 'transparent';
+  const line = isClear ? LINES_OVER_PICTURES[mark] : 'currentColor';
+  const wash = (isClear || ink?.isDrawing) && mark === 'beyond' ? STRONG_WASH : WASHES[mark];
+  const isWashed = look === 'wash' || mark === 'here' || ink?.isDrawing;
+  const ground = wash && isWashed ? `background-color: ${wash};` : '';
+  const letters = ink ? `color: ${ink.color};` : '';
+  return `::highlight(${name}) { ${ground} ${letters} text-decoration: underline ${LINES[mark]} ${line}; text-underline-offset: 0.2em; text-decoration-skip-ink: auto; }`;
 }
 
 /**
  * With forced colours browsers paint every highlight alike, and its line in the colour of its text (Chromium 156): the line
  * has to stand inside the painted box to be seen.
  */
-const FORCED = `@media (forced-colors: active) {
-  ${Object.values(MARKS)
-    .map((name) => `::highlight(${name})`)
-    .join(', ')} { text-underline-offset: auto; }
-}`;
+function forcedRule(names: readonly string[]): string {
+  const all = names.map((name) => `::highlight(${name})`).join(', ');
+  return `@media (forced-colors: active) { ${all} { text-underline-offset: auto; } }`;
+}

@@ -3,6 +3,7 @@ import type { Standing, WordKey } from '../analyze/types.ts';
 import type { BlockWords, WordPlace } from './find-places.ts';
 import { own } from './own.ts';
 import { PageWords } from './page-words.ts';
+import { shadowOf } from './shadow-of.ts';
 import { sortInPageOrder } from './sort-in-page-order.ts';
 import type { TextBlock } from './text-blocks.ts';
 
@@ -16,6 +17,7 @@ export interface PlaceMark {
 export interface ReadBlock {
   readonly nodes: readonly Text[];
   readonly within: Node;
+  readonly inks: TextBlock['inks'];
   readonly words: BlockWords;
   /** By the place of the word among the others. */
   readonly marked: Map<number, PlaceMark>;
@@ -29,9 +31,9 @@ export class PageText {
   #skipped = 0;
 
   /** Takes in the words of a block; the blocks its nodes were in before are given back, to be unmarked. */
-  read({ nodes, within }: TextBlock, words: BlockWords): { block: ReadBlock; replaced: ReadBlock[] } {
+  read({ nodes, within, inks }: TextBlock, words: BlockWords): { block: ReadBlock; replaced: ReadBlock[] } {
     const replaced = this.#drop(nodes);
-    const block: ReadBlock = { nodes, within, words, marked: new Map() };
+    const block: ReadBlock = { nodes, within, inks, words, marked: new Map() };
     for (const node of nodes) this.#byNode.set(node, block);
     this.#count(block, 1);
     return { block, replaced };
@@ -104,8 +106,9 @@ function textsUnder(root: Node): Text[] {
   const waiting: Node[] = [root];
   for (let node = waiting.pop(); node; node = waiting.pop()) {
     if (node.nodeType === Node.TEXT_NODE) texts.push(node as Text);
-    const { shadowRoot, firstChild } = own(node as Element);
-    if (shadowRoot) waiting.push(shadowRoot);
+    const { nodeType, firstChild } = own(node);
+    const shadow = nodeType === Node.ELEMENT_NODE ? shadowOf(node as Element) : null;
+    if (shadow) waiting.push(shadow);
     for (let child = firstChild; child; child = own(child).nextSibling) waiting.push(child);
   }
   return texts;

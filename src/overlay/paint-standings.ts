@@ -1,16 +1,16 @@
 import type { Standing } from '../analyze/types.ts';
-import { type Look, MARKS, markRules } from './mark-rules.ts';
+import type { Ink } from './find-ink.ts';
+import { type InkMark, type Look, MARKS, type Mark, markRules } from './mark-rules.ts';
 import { nextTurn, workInSlices } from './work-in-slices.ts';
 
-const NAMES: Partial<Record<Standing, string>> = {
-  beyond: MARKS.beyond,
-  fresh: MARKS.fresh,
-  unsure: MARKS.unsure,
-};
+const SHOWN: Partial<Record<Standing, Mark>> = { beyond: 'beyond', fresh: 'fresh', unsure: 'unsure' };
+
+/** Letters in more inks than this go without marks: each ink has rules of its own. */
+const MOST_INKS = 12;
 
 /** Whether words of a standing have a mark; the others look as the page has them. */
 export function isMarked(standing: Standing): boolean {
-  return NAMES[standing] !== undefined;
+  return SHOWN[standing] !== undefined;
 }
 
 /** Marks ranges of one document without touching its nodes. */
@@ -29,15 +29,27 @@ export interface Painter {
   clear(): Promise<void>;
 }
 
-/** A painter over the CSS Custom Highlight API (CSS Custom Highlight API Module Level 1). */
-export function createPainter(doc: Document): Painter {
+/** All ranges of one highlight. They are kept beside it: Firefox lets no content script walk through a highlight. */
+interface Painted {
+  readonly marks: Highlight;
+  readonly ranges: Set<StaticRange>;
+}
+
+/**
+ * A painter over the CSS Custom Highlight API (CSS Custom Highlight API Module Level 1). `inkOf` gives the ink of a text's
+ * letters where it is not their text's colour.
+ */
+export function createPainter(doc: Document, inkOf: (text: Node) => Ink | undefined): Painter {
   const sheet = new CSSStyleSheet();
-  sheet.replaceSync(markRules('wash'));
+  let look: Look = 'wash';
+  sheet.replaceSync(markRules(look));
+  const inkMarks: InkMark[] = [];
+  /** Where a range is that lies in the highlight of an ink. */
+  const inked = new WeakMap<StaticRange, Painted>();
   // Held weakly: a shadow root holds its host, and that all of a part the page threw away.
   const roots: WeakRef<Document | ShadowRoot>[] = [];
   const known = new WeakSet<Document | ShadowRoot>();
-  // The ranges are kept beside each highlight: Firefox lets no content script walk through a highlight.
-  const highlights = new Map<string, { marks: Highlight; ranges: Set<StaticRange> }>();
+  const highlights = new Map<string, Painted>();
 
   function adopt(root: Document | ShadowRoot): void {
     if (known.has(root)) return;
@@ -45,7 +57,7 @@ export function createPainter(doc: Document): Painter {
     root.adoptedStyleSheets = [...root.adoptedStyleSheets, sheet];
     roots.push(new WeakRef(root));
   }
-  function highlight(name: string): { marks: Highlight; ranges: Set<StaticRange> } {
+  function highlight(name: string): Painted {
     let found = highlights.get(name);
     if (!found) {
       found = { marks: new Highlight(), ranges: new Set() };
@@ -57,23 +69,57 @@ export function createPainter(doc: Document): Painter {
     return found;
   }
 
+  /** The highlight of a mark on letters in one ink; none where it would not be told from the others, or there are too many. */
+  function highlightInk(mark: Mark, ink: Ink): Painted | null {
+    if (ink.isDrawing && mark !== 'beyond' && mark !== 'here') return null;
+    const alike = (one: InkMark): boolean =>
+      one.mark === mark && one.ink.color === ink.color && one.ink.isDrawing === ink.isDrawing;
+    const known = inkMarks.find(alike);
+    if (known) return highlight(known.name);
+    if (inkMarks.length >= MOST_INKS) return null;
+    const name = `wr-${Object.keys(MARKS).length + inkMarks.length + 1}`;
+    inkMarks.push({ name, mark, ink });
+    sheet.replaceSync(markRules(look, inkMarks));
+    return highlight(name);
+  }
+  function addMark(mark: Mark, range: StaticRange): void {
+    const ink = inkOf(range.startContainer);
+    const found = ink ? highlightInk(mark, ink) : highlight(MARKS[mark]);
+    if (!found) return;
+    found.marks.add(range);
+    found.ranges.add(range);
+    if (ink) inked.set(range, found);
+  }
+  function removeMark(mark: Mark, range: StaticRange): void {
+    const found = inked.get(range) ?? highlights.get(MARKS[mark]);
+    if (found) unmark(found, range);
+  }
+
+  let here: readonly StaticRange[] = [];
   return {
     add(standing, ranges) {
-      const name = NAMES[standing];
-      if (name) for (const range of ranges) mark(highlight(name), range);
+      const mark = SHOWN[standing];
+      if (mark) for (const range of ranges) addMark(mark, range);
     },
     remove(standing, ranges) {
-      const found = highlights.get(NAMES[standing] ?? '');
-      if (found) for (const range of ranges) unmark(found, range);
+      const mark = SHOWN[standing];
+      if (mark) for (const range of ranges) removeMark(mark, range);
     },
     pointTo(ranges) {
-      const here = highlight(MARKS.here);
-      here.marks.priority = 1;
-      for (const range of here.ranges) unmark(here, range);
-      for (const range of ranges) mark(here, range);
+      for (const range of here) removeMark('here', range);
+      for (const range of ranges) addMark('here', range);
+      here = ranges;
+      for (const name of [
+        MARKS.here,
+        ...inkMarks.filter(({ mark }) => mark === 'here').map(({ name }) => name),
+      ])
+        if (highlights.has(name)) highlight(name).marks.priority = 1;
     },
     adopt,
-    setLook: (look) => sheet.replaceSync(markRules(look)),
+    setLook(wanted) {
+      look = wanted;
+      sheet.replaceSync(markRules(look, inkMarks));
+    },
     restore() {
       let isMissing = false;
       for (const [name, { marks }] of highlights) {
@@ -104,12 +150,7 @@ export function createPainter(doc: Document): Painter {
   };
 }
 
-function mark({ marks, ranges }: { marks: Highlight; ranges: Set<StaticRange> }, range: StaticRange): void {
-  marks.add(range);
-  ranges.add(range);
-}
-
-function unmark({ marks, ranges }: { marks: Highlight; ranges: Set<StaticRange> }, range: StaticRange): void {
+function unmark({ marks, ranges }: Painted, range: StaticRange): void {
   marks.delete(range);
   ranges.delete(range);
 }

@@ -1,13 +1,15 @@
 import { describeError } from '../analyze/index.ts';
 import type { Standing, WordKey } from '../analyze/types.ts';
 import { chooseScope, hasSelection, type Scope, type ScopeKind, wholePage } from './choose-scope.ts';
+import { countWrittenWords } from './count-written-words.ts';
 import type { FindArticle } from './find-article.ts';
 import { type DrawnText, findDrawnText } from './find-drawn-text.ts';
+import { findHiddenText, type HiddenText } from './find-hidden-text.ts';
 import type { WordPlace } from './find-places.ts';
 import { findSentence, type WordInSentence } from './find-sentence.ts';
 import { createWordFinder, type WordFinder } from './find-word.ts';
 import { keepMarks } from './keep-marks.ts';
-import { type ForeignFrame, listForeignFrames } from './list-foreign-frames.ts';
+import { listUnreadFrames, type UnreadFrame } from './list-unread-frames.ts';
 import { markBlocks } from './mark-blocks.ts';
 import type { Look } from './mark-rules.ts';
 import { PageText } from './page-text.ts';
@@ -33,7 +35,7 @@ export interface OverlayOptions {
 }
 
 /** What the overlay has read of a document. */
-export interface OverlayWords {
+export interface OverlayWords extends HiddenText {
   readonly title: string;
   readonly byline: string | null;
   readonly date: string | null;
@@ -44,8 +46,10 @@ export interface OverlayWords {
   readonly scope: ScopeKind;
   /** Whether something is selected that could be checked instead. */
   readonly selection: boolean;
-  /** Frames of other sites, which cannot be read from here. */
-  readonly foreign: readonly ForeignFrame[];
+  /** Frames that cannot be read from here. */
+  readonly foreign: readonly UnreadFrame[];
+  /** Words in fields and editable parts, which are not read. */
+  readonly written: number;
   /** What fills the view where text may be drawn that cannot be read. */
   readonly drawn: DrawnText | null;
   /** Whether a part rewrites itself without end and is not followed. */
@@ -91,9 +95,9 @@ export interface Overlay {
  */
 export function startOverlay(doc: Document, options: OverlayOptions): Overlay {
   const { judge, loadFindArticle, signal, onChange } = options;
-  const painter = createPainter(doc);
-  const pointAt = createPointer(painter, signal);
   const text = new PageText();
+  const painter = createPainter(doc, (node) => text.blockOf(node as Text)?.inks?.get(node as Text));
+  const pointAt = createPointer(painter, signal);
   const marks = markBlocks(painter, signal);
   const keeper = keepMarks(
     painter,
@@ -204,8 +208,10 @@ export function startOverlay(doc: Document, options: OverlayOptions): Overlay {
       ...text.count(),
       scope: scope.kind,
       selection: hasSelection(doc),
-      foreign: listForeignFrames(doc, (frame) => scope.has(frame)),
+      foreign: listUnreadFrames(doc, (frame) => scope.has(frame)),
       drawn: findDrawnText(doc),
+      written: countWrittenWords(doc),
+      ...findHiddenText(doc, text.blocks()),
       restless,
       takenAway,
       fault,

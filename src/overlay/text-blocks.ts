@@ -1,6 +1,9 @@
 import { type Edge, findEdge } from './find-edge.ts';
+import { findInk, type Ink } from './find-ink.ts';
 import { isInsideUnread, isRead } from './is-read.ts';
+import { isPlaced, joinsOn } from './joins-on.ts';
 import { own } from './own.ts';
+import { shadowOf } from './shadow-of.ts';
 
 /** Text that reads as one line of thought: nodes whose words may run over from one into the next. */
 export interface TextBlock {
@@ -9,10 +12,12 @@ export interface TextBlock {
   readonly parted: ReadonlySet<Text>;
   /** What it is a line of, and may share with other lines. */
   readonly within: Node;
+  /** Nodes whose letters are not painted with their text's colour; left out where there are none. */
+  readonly inks?: ReadonlyMap<Text, Ink>;
 }
 
 /**
- * The visible text under `root` in the order it is drawn, block by block: open shadow roots are entered and told
+ * The visible text under `root` in the order it is drawn, block by block: shadow roots are entered and told
  * to `onShadow`, and what they place in their slots is read there. Left out: scripts, code, form fields, editable
  * text, whatever is not drawn.
  */
@@ -21,17 +26,26 @@ export function* findTextBlocks(root: Node, onShadow: (root: ShadowRoot) => void
   let parted = new Set<Text>();
   let isParted = false;
   let within = root;
+  let inks: Map<Text, Ink> | undefined;
+  /** A placed element that has just been left; its edge counts unless the next one goes on with its last word. */
+  let left: Opened | undefined;
 
   function* endLine(): Generator<TextBlock> {
-    if (nodes.length > 0) yield { nodes, parted, within };
+    if (nodes.length > 0) yield { nodes, parted, within, ...(inks && { inks }) };
     nodes = [];
     parted = new Set();
+    inks = undefined;
     isParted = false;
   }
-  function addText(node: Text): void {
+  function addText(node: Text, level: Opened): void {
     if (nodes.length === 0 && !/\S/.test(node.data)) return;
     if (nodes.length === 0) within = opened.findLast(({ edge }) => edge === 'line')?.node ?? root;
     nodes.push(node);
+    const ink = inkOf(level);
+    if (ink && /\S/.test(node.data)) {
+      inks ??= new Map();
+      inks.set(node, ink);
+    }
     if (isParted) parted.add(node);
     isParted = false;
   }
@@ -42,14 +56,21 @@ export function* findTextBlocks(root: Node, onShadow: (root: ShadowRoot) => void
   function* enter(element: Element): Generator<TextBlock> {
     const style = getComputedStyle(element);
     const edge = findEdge(element, style);
-    yield* pass(edge);
+    if (left) left = undefined;
+    else yield* pass(edge);
     const read = isRead(element, style);
     if (read === 'none') yield* pass(edge);
-    else open(element, read === 'all', edge);
+    else open(element, read === 'all', edge, style);
   }
-  function open(node: Node, showsText: boolean, edge: Edge): void {
+  function open(node: Node, showsText: boolean, edge: Edge, style?: CSSStyleDeclaration): void {
     // A copy of the list, because the page may take children out while this waits for its turn.
-    opened.push({ node, children: [...drawnChildren(node, onShadow)].values(), showsText, edge });
+    const children = [...drawnChildren(node, onShadow)].values();
+    opened.push({ node, children, showsText, edge, style, ink: undefined });
+  }
+  function* leave(level: Opened): Generator<TextBlock> {
+    const isPieceOfText = level.style && level.edge !== 'none' && nodes.length > 0;
+    if (isPieceOfText && isPlaced(level.node as Element, level.style!)) left = level;
+    else yield* pass(level.edge);
   }
 
   if (isInsideUnread(root)) return;
@@ -59,11 +80,15 @@ export function* findTextBlocks(root: Node, onShadow: (root: ShadowRoot) => void
   else open(root, true, 'line');
   for (let level = opened.at(-1); level; level = opened.at(-1)) {
     const { value: child } = level.children.next();
+    if (left && !(child && (isBlank(child) || (isElement(child) && joinsOn(left.node as Element, child))))) {
+      yield* pass(left.edge);
+      left = undefined;
+    }
     if (!child) {
       opened.pop();
-      yield* pass(level.edge);
+      yield* leave(level);
     } else if (isText(child)) {
-      if (level.showsText) addText(child);
+      if (level.showsText && !left) addText(child, level);
     } else if (isElement(child) && own(child).isConnected) yield* enter(child);
   }
   yield* endLine();
@@ -75,18 +100,33 @@ interface Opened {
   readonly children: Iterator<Node>;
   readonly showsText: boolean;
   readonly edge: Edge;
+  /** None for a shadow root or the page itself. */
+  readonly style: CSSStyleDeclaration | undefined;
+  /** That of its text; undefined until it is asked for. */
+  ink: Ink | null | undefined;
+}
+
+function inkOf(level: Opened): Ink | null {
+  if (level.ink === undefined) level.ink = level.style ? findInk(level.node as Element, level.style) : null;
+  return level.ink;
 }
 
 /** Children where they are drawn: a host draws its shadow root, a slot what is placed in it. */
 function drawnChildren(given: Node, onShadow: (root: ShadowRoot) => void): Iterable<Node> {
   const node = own(given);
   if (!isElement(node)) return node.childNodes;
-  if (node.shadowRoot) {
-    onShadow(node.shadowRoot);
-    return node.shadowRoot.childNodes;
+  const shadow = shadowOf(given as Element);
+  if (shadow) {
+    onShadow(shadow);
+    return shadow.childNodes;
   }
   const placed = node instanceof HTMLSlotElement ? node.assignedNodes() : [];
   return placed.length > 0 ? placed : node.childNodes;
+}
+
+/** A blank between placed pieces is not drawn. */
+function isBlank(node: Node): boolean {
+  return !isElement(node) && !/\S/.test(node.nodeValue ?? '');
 }
 
 function isText(node: Node): node is Text {

@@ -1,5 +1,6 @@
 import { findEdge } from './find-edge.ts';
 import { isRead } from './is-read.ts';
+import { isPiece } from './joins-on.ts';
 import { lineAround } from './line-around.ts';
 import { createPatience } from './lose-patience.ts';
 import { own } from './own.ts';
@@ -49,8 +50,9 @@ function partsOf({ type, target, addedNodes, previousSibling, nextSibling }: Mut
   const lines = added.filter(isLine);
   const inLine = added.filter((node) => !isLine(node));
   const touchesLine = inLine.some((node) => /\S/.test(own(node).textContent ?? '')) || lines.length === 0;
+  const isOfWord = lines.some((line) => isPiece(line as Element));
   const splitsLine = isInLine(previousSibling) && isInLine(nextSibling);
-  return splitsLine || (inLine.length > 0 && touchesLine) ? [lineAround(target)] : lines;
+  return splitsLine || isOfWord || (inLine.length > 0 && touchesLine) ? [lineAround(target)] : lines;
 }
 
 /** Whether a new block beside it may have cut it off from the other half of its line. */

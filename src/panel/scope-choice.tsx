@@ -2,7 +2,7 @@ import { useState } from 'preact/hooks';
 import { setScope } from '../host/client.ts';
 import type { PageWords, Scope } from '../host/messages.ts';
 import './scope-choice.css';
-import { say, sayWith, spokenLanguage, type TextId } from '../wording/say.ts';
+import { say, type TextId } from '../wording/say.ts';
 
 const SCOPES = [
   ['story', 'panel.mainStory'],
@@ -10,14 +10,13 @@ const SCOPES = [
   ['selection', 'panel.selection'],
 ] as const satisfies readonly (readonly [scope: Scope, text: TextId])[];
 
-/** Which text of the page is checked, to be changed at once, and what of it cannot be read from here. */
+/** Which text of the page is checked, to be changed at once. */
 export function ScopeChoice({ tab, page }: { tab: number; page: PageWords }) {
   const [noStory, setNoStory] = useState(false);
   const choose = async (scope: Scope): Promise<void> => {
     const reached = await setScope(tab, scope);
     setNoStory(scope === 'story' && reached !== 'story');
   };
-  const { foreign, restless, takenAway, language } = page;
   return (
     <div class="scope-part">
       <fieldset class="scope">
@@ -37,35 +36,8 @@ export function ScopeChoice({ tab, page }: { tab: number; page: PageWords }) {
       </fieldset>
       <div role="status" class="scope-notes">
         {noStory && page.scope === 'page' && <p class="quiet">{say('panel.noStory')}</p>}
-        {language !== '' && !/^en\b/i.test(language) && (
-          <p class="quiet">{say('panel.otherLanguage', { language: nameLanguage(language) })}</p>
-        )}
-        {takenAway && <p class="quiet">{say('panel.takenAway')}</p>}
-        {restless && <p class="quiet">{say('panel.restless')}</p>}
+        {page.takenAway && <p class="quiet">{say('panel.takenAway')}</p>}
       </div>
-      {foreign.length > 0 && (
-        <p class="quiet">
-          {sayWith('panel.foreign', {
-            frames: foreign.map(({ url, title }, i) => (
-              <>
-                {i > 0 && ', '}
-                <a key={url} href={url} target="_blank" rel="noopener">
-                  {title}
-                </a>
-              </>
-            )),
-          })}
-        </p>
-      )}
     </div>
   );
-}
-
-/** A language as the reader calls it; its code where that is none a browser knows. */
-function nameLanguage(code: string): string {
-  try {
-    return new Intl.DisplayNames(spokenLanguage(), { type: 'language' }).of(code) ?? code;
-  } catch {
-    return code;
-  }
 }

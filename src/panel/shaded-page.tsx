@@ -14,6 +14,8 @@ import { say } from '../wording/say.ts';
 import { AlsoTaught } from './also-taught.tsx';
 import { DeskLink } from './desk-link.tsx';
 import { FaultDetails } from './fault-details.tsx';
+import { type FigureLimit, findLimit } from './figure-limits.ts';
+import { FigureNote } from './figure-note.tsx';
 import { LookChoice } from './look-choice.tsx';
 import { ReportLink } from './report-link.tsx';
 import { ScopeChoice } from './scope-choice.tsx';
@@ -38,11 +40,12 @@ export function ShadedPage({ tab, page, report, alsoTaught }: ShadedPageProps) {
   const places = useRef(new Map<WordKey, number>());
   const opener = useRef<Element | null>(null);
   const { tally, gaps, words } = report;
+  const limit = findLimit(page, tally);
   if (tally.running + tally.names === 0) {
     return (
       <>
         <ScopeChoice tab={tab} page={page} />
-        <EmptyNote page={page} />
+        <EmptyNote page={page} limit={limit} />
       </>
     );
   }
@@ -82,17 +85,19 @@ export function ShadedPage({ tab, page, report, alsoTaught }: ShadedPageProps) {
     <>
       <ScopeChoice tab={tab} page={page} />
       <PageFaults tab={tab} page={page} report={report} />
-      <Reach tally={tally} />
+      {limit && <FigureNote limit={limit.name} page={page} />}
+      <Reach tally={tally} withheld={limit?.withheld} />
       <p class="page-tools">
         <DeskLink tab={tab} />
         <ReportLink tab={tab} />
         <LookChoice />
       </p>
+      <p class="quiet">{say('panel.printed')}</p>
       <ShelfButton tab={tab} version={page.scope} />
       <p class="unseen" role="status">
         {explanation && describeInShort(explanation)}
       </p>
-      {tally.beyond + tally.unsure === 0 && <p class="note">{say('panel.allRead')}</p>}
+      {limit === null && tally.beyond + tally.unsure === 0 && <p class="note">{say('panel.allRead')}</p>}
       <GapList
         gaps={gaps}
         links={links}
@@ -135,10 +140,10 @@ function PageFaults({ tab, page, report }: Pick<ShadedPageProps, 'tab' | 'page' 
   );
 }
 
-function EmptyNote({ page }: { page: PageWords }) {
+function EmptyNote({ page, limit }: { page: PageWords; limit: FigureLimit | null }) {
   return (
     <div class="note">
-      <p>{explainEmptyText(page)}</p>
+      {limit && !page.drawn ? <FigureNote limit={limit.name} page={page} /> : <p>{explainEmptyText(page)}</p>}
       <DeskLink />
     </div>
   );

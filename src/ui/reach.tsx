@@ -2,8 +2,8 @@ import type { Tally } from '../analyze/types.ts';
 import './reach.css';
 import { say } from '../wording/say.ts';
 
-/** How much of the page the group can read: the figure, the bar, and the count of each standing. */
-export function Reach({ tally }: { tally: Tally }) {
+/** How much of the page the group can read: the figure, the bar, and the count of each standing; `withheld` leaves figure and bar out. */
+export function Reach({ tally, withheld = false }: { tally: Tally; withheld?: boolean | undefined }) {
   const { running, reach } = tally;
   const rows = [
     { key: 'reads', label: say('ui.reads'), count: tally.reads },
@@ -15,16 +15,19 @@ export function Reach({ tally }: { tally: Tally }) {
   return (
     <section class="reach" aria-labelledby="reach-title">
       <h2 id="reach-title">
-        {say('ui.reach')} <span class="reach-figure">{reach.toFixed(reach === 100 ? 0 : 1)}%</span>
+        {say('ui.reach')}{' '}
+        {!withheld && <span class="reach-figure">{reach.toFixed(reach === 100 ? 0 : 1)}%</span>}
       </h2>
       <p class="quiet" role="status">
         {say('ui.canRead', { known: tally.reads + tally.fresh + tally.bySight, running })}
       </p>
-      <div class="bar" aria-hidden="true">
-        {rows.map(({ key, count }) => (
-          <span key={key} class={`grows bar-${key}`} style={{ flexGrow: count }} />
-        ))}
-      </div>
+      {!withheld && (
+        <div class="bar" aria-hidden="true">
+          {rows.map(({ key, count }) => (
+            <span key={key} class={`grows bar-${key}`} style={{ flexGrow: count }} />
+          ))}
+        </div>
+      )}
       <ul class="legend">
         {rows.map(({ key, label, count }) => (
           <li key={key}>

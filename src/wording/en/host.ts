@@ -14,7 +14,8 @@ export const host = {
     'This page is a file on your computer. Open the file at the desk, or allow “access to file URLs” for Wordreach in the browser’s extension settings.',
   readerView: 'Firefox lets no extension into its reader view. Leave the reader view, then press the button.',
   errorPage: 'This page did not load. Load it again, then press the button.',
-  emptySelection: 'There are no words in what is selected. Select some text of the page.',
+  emptySelection:
+    'There are no words to read in what is selected. Select some text of the page; what is in a field for writing is not read.',
   noWords: 'There are no words to read on this page.',
   laterVersion: 'This file is from a later version of Wordreach. Update the extension, then open it again.',
   cutOff:

@@ -34,6 +34,22 @@ export const panel = {
     'This page keeps taking the shading away. Take its text to the desk, where it is shaded all the same.',
   restless: 'A part of this page keeps changing by itself; that part is not shaded.',
   foreign: 'Not read, because it comes from another site: {frames}. Open it in a tab of its own to check it.',
+  framePdf: 'Not read, because it is a PDF: {frames}. Copy its text and paste it at the desk.',
+  frameSealed:
+    'Not read, because this page closes it off from extensions: {frames}. Copy its text and paste it at the desk.',
+  frame: 'a part of the page',
+  mostlySkipped:
+    'More of this text is left out than counted, so no percentage is shown. Select the part to check, or paste it at the desk.',
+  canvas:
+    'Most of this page is one drawing, and only the words around it are counted. If the drawing has letters, copy its text and paste it at the desk.',
+  picture: 'A picture fills most of the view. If it has words, they are not counted: type them at the desk.',
+  written:
+    'Most words of this page are in a field for writing, which is not read. Copy them and paste them at the desk.',
+  covered:
+    'Part of this text is cut off or covered on the page. The figure counts it too; select the part that you see to check only that.',
+  rows: 'This page may have more rows than it shows at once. The figure is of the rows that are there now.',
+  paid: 'This page says that reading all of it costs money. If only its beginning is here, the figure is of the beginning.',
+  printed: 'The marks are printed with the page. Press the Wordreach button again to take them away.',
   onShelf: 'It is on the shelf.',
   onShelfAlready: 'It is on the shelf already.',
   putOnShelf: 'Put on the shelf',
@@ -48,6 +64,10 @@ export const panel = {
   sayInstead: 'a word to say instead, at the desk:',
   noSwap: 'No swap says the same and can be read: teach it as a story word, or leave it.',
   noTab: 'There is no page in front. Open a story, then press the Wordreach button in the toolbar.',
+  silentFrames: {
+    one: 'A frame of this page did not answer, so its words are not counted.',
+    other: '{count} frames of this page did not answer, so their words are not counted.',
+  },
   failed: 'This page could not be checked, because something in Wordreach failed: {why}',
   unjudged: {
     one: 'One word could not be judged, because something in Wordreach failed; it counts as unsure.',

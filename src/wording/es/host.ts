@@ -18,7 +18,8 @@ export const host: Translated<typeof english> = {
     'Esta página es un archivo de su equipo. Ábralo en la mesa, o permita a Wordreach el «acceso a URL de archivo» en los ajustes de extensiones del navegador.',
   readerView: 'Firefox no deja entrar extensiones en su vista de lectura. Salga de ella y pulse el botón.',
   errorPage: 'Esta página no se cargó. Vuelva a cargarla y pulse el botón.',
-  emptySelection: 'No hay palabras en la selección. Seleccione algún texto de la página.',
+  emptySelection:
+    'No hay palabras que leer en la selección. Seleccione algún texto de la página; lo que está en un campo para escribir no se lee.',
   noWords: 'En esta página no hay palabras que leer.',
   laterVersion:
     'Este archivo es de una versión posterior de Wordreach. Actualice la extensión y ábralo de nuevo.',

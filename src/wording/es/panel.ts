@@ -38,6 +38,23 @@ export const panel: Translated<typeof english> = {
     'Esta página quita el sombreado una y otra vez. Lleve su texto a la mesa, donde se sombrea igualmente.',
   restless: 'Una parte de esta página cambia sola sin parar; esa parte no se sombrea.',
   foreign: 'No se leyó porque viene de otro sitio: {frames}. Ábralo en su propia pestaña para revisarlo.',
+  framePdf: 'No se leyó porque es un PDF: {frames}. Copie su texto y péguelo en la mesa.',
+  frameSealed:
+    'No se leyó porque esta página lo cierra a las extensiones: {frames}. Copie su texto y péguelo en la mesa.',
+  frame: 'una parte de la página',
+  mostlySkipped:
+    'De este texto se deja fuera más de lo que se cuenta, así que no se muestra ningún porcentaje. Seleccione la parte que quiere revisar o péguela en la mesa.',
+  canvas:
+    'La mayor parte de esta página es un dibujo y solo se cuentan las palabras de alrededor. Si el dibujo tiene letras, copie su texto y péguelo en la mesa.',
+  picture:
+    'Una imagen ocupa casi todo lo que se ve. Si tiene palabras, no se cuentan: escríbalas en la mesa.',
+  written:
+    'La mayoría de las palabras de esta página están en un campo para escribir, que no se lee. Cópielas y péguelas en la mesa.',
+  covered:
+    'Una parte de este texto está cortada o tapada en la página. La cifra también la cuenta; seleccione lo que ve para revisar solo eso.',
+  rows: 'Esta página puede tener más filas de las que muestra a la vez. La cifra es de las filas que están ahora.',
+  paid: 'Esta página dice que leerla entera cuesta dinero. Si aquí solo está el comienzo, la cifra es del comienzo.',
+  printed: 'Las marcas se imprimen con la página. Pulse otra vez el botón de Wordreach para quitarlas.',
   onShelf: 'Está en la estantería.',
   onShelfAlready: 'Ya estaba en la estantería.',
   putOnShelf: 'Poner en la estantería',
@@ -53,6 +70,10 @@ export const panel: Translated<typeof english> = {
   noSwap: 'Ninguna sustitución dice lo mismo y puede leerse: enséñela como palabra del cuento o déjela.',
   noTab:
     'No hay ninguna página delante. Abra un cuento y pulse el botón de Wordreach en la barra de herramientas.',
+  silentFrames: {
+    one: 'Un marco de esta página no respondió, así que sus palabras no se cuentan.',
+    other: '{count} marcos de esta página no respondieron, así que sus palabras no se cuentan.',
+  },
   failed: 'No se pudo revisar esta página, porque algo falló en Wordreach: {why}',
   unjudged: {
     one: 'No se pudo juzgar una palabra, porque algo falló en Wordreach; cuenta como dudosa.',

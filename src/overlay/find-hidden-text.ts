@@ -1,0 +1,155 @@
+import { own } from './own.ts';
+import type { ReadBlock } from './page-text.ts';
+
+/** What of a page's text is not seen as it is counted. */
+export interface HiddenText {
+  /** Words that are counted, but are cut off by a box that does not scroll, or lie under something. */
+  readonly covered: number;
+  /** Whether some list draws only the rows near the view. */
+  readonly rows: boolean;
+  /** Whether the page says that reading it costs money, so that only its beginning may be here. */
+  readonly paid: boolean;
+}
+
+/** Pages with more blocks are not looked at: each is asked where it is drawn. */
+const MOST_BLOCKS = 1000;
+/** What may fill a stretch that has no text that is read. */
+const FILLERS =
+  'img, video, iframe, canvas, svg, object, embed, pre, code, table, textarea, math, [contenteditable]';
+/** A colour that lets what is behind it show. */
+const SEE_THROUGH = /^rgba\(.*, 0(?:\.[0-4]\d*)?\)$|\/ 0(?:\.[0-4]\d*)?\)$/;
+
+/** From where to where a text is drawn in its box that scrolls, from the box's beginning, in CSS pixels. */
+type Stretch = readonly [top: number, bottom: number];
+
+/** Looks at where the text that is read is drawn. The page is not touched. */
+export function findHiddenText(doc: Document, blocks: ReadonlySet<ReadBlock>): HiddenText {
+  const paid = isPaid(doc);
+  if (blocks.size > MOST_BLOCKS) return { covered: 0, rows: saysMoreRows(doc), paid };
+  const boxes = createBoxes(doc);
+  const scrollers = new Map<Element, Stretch[]>();
+  let covered = 0;
+  for (const { nodes, words } of blocks) {
+    const element = elementAround(nodes[0]!) ?? doc.body;
+    const range = doc.createRange();
+    range.setStartBefore(nodes[0]!);
+    range.setEndAfter(nodes.at(-1)!);
+    const box = range.getBoundingClientRect();
+    if (box.height === 0) continue;
+    const { cut, scroller } = boxes.lookAround(element, box);
+    const hidden = isUnderSomething(doc, element, box) ? 1 : cut;
+    covered += Math.round(words.words.length * hidden);
+    const begin = boxes.beginOf(scroller);
+    const known = scrollers.get(scroller) ?? [];
+    scrollers.set(scroller, [...known, [box.top - begin, box.bottom - begin]]);
+  }
+  const isEmpty = [...scrollers].some(([scroller, texts]) =>
+    hasEmptyStretch(scroller, texts, boxes.beginOf(scroller)),
+  );
+  return { covered, rows: isEmpty || saysMoreRows(doc), paid };
+}
+
+/** Asks each box of the page once how it shows what is in it. */
+function createBoxes(doc: Document) {
+  const page = doc.scrollingElement ?? doc.documentElement;
+  const known = new Map<Element, { kind: 'shows' | 'cuts' | 'scrolls'; isFixed: boolean; box: DOMRect }>();
+  function ask(element: Element) {
+    const before = known.get(element);
+    if (before) return before;
+    const { overflowY, position } = getComputedStyle(element);
+    const { scrollHeight, clientHeight } = own(element);
+    const scrolls = /auto|scroll/.test(overflowY) && scrollHeight > clientHeight;
+    const cuts = /hidden|clip/.test(overflowY) && clientHeight > 1;
+    const kind = scrolls ? 'scrolls' : cuts ? 'cuts' : 'shows';
+    const found = { kind, isFixed: position === 'fixed', box: own(element).getBoundingClientRect() } as const;
+    known.set(element, found);
+    return found;
+  }
+  return {
+    /** How much of a text a box around it cuts off for good, from 0 to 1, and the nearest box that scrolls. */
+    lookAround(element: Element, text: DOMRect): { cut: number; scroller: Element } {
+      let shown = text;
+      let scroller: Element | undefined;
+      let cut = 0;
+      for (let at: Element | null = element; at; at = elementAround(at)) {
+        const { kind, isFixed, box } = ask(at);
+        const isPage = at === doc.body || at === doc.documentElement;
+        if (kind === 'scrolls' && !isPage) {
+          scroller ??= at;
+          shown = box;
+        } else if (kind === 'cuts') {
+          const end = isPage ? doc.documentElement.clientHeight : box.bottom;
+          const over = (shown.bottom - end) / shown.height;
+          cut = Math.max(cut, Math.min(over, 1));
+        }
+        if (isFixed) break;
+      }
+      return { cut, scroller: scroller ?? page };
+    },
+    beginOf: (scroller: Element) => (scroller === page ? 0 : ask(scroller).box.top) - own(scroller).scrollTop,
+  };
+}
+
+/**
+ * Whether something painted lies over the middle of a text in view: the offer of a subscription over the end of a story does, a
+ * link stretched over its whole card is not painted.
+ */
+function isUnderSomething(doc: Document, element: Element, { left, top, width, height }: DOMRect): boolean {
+  const x = left + width / 2;
+  const y = top + height / 2;
+  if (x < 0 || y < 0 || x >= innerWidth || y >= innerHeight || element.getRootNode() !== doc) return false;
+  const met = doc.elementFromPoint(x, y);
+  if (!met || met.contains(element) || element.contains(met)) return false;
+  for (let at: Element | null = met; at && !at.contains(element); at = elementAround(at)) {
+    const { backgroundColor, backgroundImage } = getComputedStyle(at);
+    if (backgroundImage !== 'none' || !SEE_THROUGH.test(backgroundColor)) return true;
+  }
+  return false;
+}
+
+/** Grids say themselves that they have more rows than they draw; -1 when they do not know how many (WAI-ARIA 1.2, aria-rowcount). */
+function saysMoreRows(doc: Document): boolean {
+  return [...doc.querySelectorAll('[aria-rowcount]')].some((grid) => {
+    const said = Number(grid.getAttribute('aria-rowcount'));
+    return said === -1 || said > grid.querySelectorAll('tr, [role="row"]').length;
+  });
+}
+
+/** Whether a box that scrolls has no text in most of what it scrolls through, and nothing else there either. */
+function hasEmptyStretch(scroller: Element, texts: readonly Stretch[], begin: number): boolean {
+  const { scrollHeight, clientHeight } = own(scroller);
+  if (scrollHeight < clientHeight * 3) return false;
+  let from = 0;
+  for (const [top, bottom] of [
+    ...texts.toSorted(([a], [b]) => a - b),
+    [scrollHeight, scrollHeight] as const,
+  ]) {
+    if (top - from > scrollHeight / 2) return !isFilled(scroller, [from + begin, top + begin]);
+    from = Math.max(from, bottom);
+  }
+  return false;
+}
+
+function isFilled(scroller: Element, [from, to]: Stretch): boolean {
+  const filled = [...scroller.querySelectorAll(FILLERS)].reduce((sum, filler) => {
+    const { top, bottom } = filler.getBoundingClientRect();
+    return sum + Math.max(0, Math.min(bottom, to) - Math.max(top, from));
+  }, 0);
+  return filled > (to - from) / 4;
+}
+
+/** Pages say in data for search engines that they are not free (schema.org, isAccessibleForFree). */
+function isPaid(doc: Document): boolean {
+  const said = [...doc.querySelectorAll('script[type="application/ld+json"]')];
+  return (
+    said.some(({ textContent }) => /"isAccessibleForFree"\s*:\s*"?false/i.test(textContent ?? '')) ||
+    doc.querySelector('[itemprop="isAccessibleForFree"][content="false" i]') !== null
+  );
+}
+
+/** The element around a node; for a shadow root its host. */
+function elementAround(node: Node): Element | null {
+  const { parentNode } = own(node);
+  if (parentNode instanceof ShadowRoot) return parentNode.host;
+  return parentNode instanceof Element ? parentNode : null;
+}

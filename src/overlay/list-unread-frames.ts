@@ -1,0 +1,62 @@
+/** A frame whose text cannot be read from this page. */
+export interface UnreadFrame {
+  /** Empty where it has no address to be opened at. */
+  readonly url: string;
+  readonly title: string;
+  /** It is of another site; it holds a PDF, which the browser draws by itself; or the page has sealed it off (`sandbox`). */
+  readonly why: 'site' | 'pdf' | 'sealed';
+  /** Whether it fills most of the view, so that what is read may be a menu. */
+  readonly fills: boolean;
+}
+
+/** Smaller frames hold buttons and counters, in CSS pixels. */
+const WIDE = 200;
+const HIGH = 100;
+/** As for text that is drawn. */
+const MOST = 0.4;
+
+/**
+ * The frames that cannot be read and are drawn large enough to hold text, among those that `isPart`. Some browsers let the button's
+ * press reach some of them; the panel takes those away again by their addresses.
+ */
+export function listUnreadFrames(doc: Document, isPart: (frame: Element) => boolean): UnreadFrame[] {
+  return [...doc.querySelectorAll('iframe, frame, embed, object')].flatMap((frame) => {
+    const why = whyUnread(frame);
+    if (!why || !isPart(frame)) return [];
+    const { width, height } = frame.getBoundingClientRect();
+    if (width < WIDE || height < HIGH || !frame.checkVisibility({ visibilityProperty: true })) return [];
+    const url = addressOf(frame);
+    const title = frame.getAttribute('title')?.trim() || nameOf(url);
+    return [{ url, title, why, fills: width * height > innerWidth * innerHeight * MOST }];
+  });
+}
+
+function whyUnread(frame: Element): UnreadFrame['why'] | null {
+  if (isPdf(frame)) return 'pdf';
+  const { contentDocument } = frame as Partial<HTMLIFrameElement>;
+  if (contentDocument !== null || /^(?:EMBED|OBJECT)$/.test(frame.tagName)) return null;
+  const url = addressOf(frame);
+  const isSealed = frame.getAttribute('sandbox')?.includes('allow-same-origin') === false;
+  // A frame with text of its own in its address (data:) is reached by the press of the button.
+  if (isSealed && !url.startsWith('data:')) return 'sealed';
+  return /^https?:/.test(url) ? 'site' : null;
+}
+
+function isPdf(frame: Element): boolean {
+  if (frame.getAttribute('type') === 'application/pdf') return true;
+  if ((frame as Partial<HTMLIFrameElement>).contentDocument?.contentType === 'application/pdf') return true;
+  return /^(?:https?|file):[^?#]*\.pdf(?:[?#]|$)/i.test(addressOf(frame));
+}
+
+/** What a frame with its text in an attribute (srcdoc) says of itself is `about:srcdoc`. */
+function addressOf(frame: Element): string {
+  if (frame.hasAttribute('srcdoc')) return 'about:srcdoc';
+  const { src, data } = frame as Partial<HTMLIFrameElement & HTMLObjectElement>;
+  return src || data || '';
+}
+
+function nameOf(url: string): string {
+  if (!/^(?:https?|file):/.test(url)) return '';
+  const { host, pathname } = new URL(url);
+  return /\.pdf$/i.test(pathname) ? decodeURIComponent(pathname.replace(/^.*\//, '')) : host;
+}
