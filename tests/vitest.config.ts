@@ -36,7 +36,7 @@ export default defineConfig({
         extends: true,
         test: {
           name: 'firefox',
-          include: ['tests/e2e/firefox.spec.ts'],
+          include: ['tests/e2e/*.spec.ts'],
           env: { TEST_BROWSER: 'firefox' },
           testTimeout: 60_000,
           hookTimeout: 60_000,

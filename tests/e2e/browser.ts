@@ -4,11 +4,14 @@ import { test } from 'vitest';
 import { findChromium } from '../../src/cli/find-chromium.ts';
 import { builtExtension, type ExtensionBrowser, launchExtension } from '../../src/cli/launch-extension.ts';
 import { type FirefoxBrowser, launchFirefox, launchPlainFirefox } from './firefox.ts';
-import { type OneBrowser, whyOnlyIn } from './only-in.ts';
+import type { OneBrowser, whyOnlyIn } from './only-in.ts';
 import { type PageServer, servePages } from './page-server.ts';
 
 /** The browser of this run: the project of vitest says it. */
 export const browserName = (process.env.TEST_BROWSER ?? 'chromium') as OneBrowser;
+
+/** A page of the browser itself. */
+export const browserPage = browserName === 'firefox' ? 'about:support' : 'chrome://version/';
 
 /** A real browser with the built extension, and a server for the test pages. */
 export interface TestBrowser extends ExtensionBrowser, Pick<PageServer, 'address' | 'serve'> {
@@ -19,6 +22,8 @@ export interface TestBrowser extends ExtensionBrowser, Pick<PageServer, 'address
   /** Runs a function in the extension's background; it sees no variables from outside. */
   inBackground<T>(run: () => T | Promise<T>): Promise<T>;
   inBackground<T, Given>(run: (given: Given) => T | Promise<T>, given: Given): Promise<T>;
+  /** What the toolbar button's badge says for the page in front. */
+  badge(page: Page): Promise<string>;
   /** Does for the tab in front what the shortcut of a command does. */
   command(name: keyof typeof SHORTCUTS): Promise<void>;
   /** Chooses the extension's entry of the context menu, opened on an element of the page. */
@@ -34,10 +39,14 @@ export async function startBrowser(language?: string): Promise<TestBrowser> {
 }
 
 /** Firefox, and what only its tests do in its window. */
-export async function startFirefox(language?: string): Promise<TestBrowser & FirefoxBrowser> {
+export async function startFirefox(language?: string): Promise<TestBrowser & Omit<FirefoxBrowser, 'badge'>> {
   const launched = await launchFirefox(language);
   const both = {
     ...launched,
+    async badge(page: Page) {
+      await page.bringToFront();
+      return launched.badge();
+    },
     command: (name: keyof typeof SHORTCUTS) => pressShortcut(launched, name),
     async checkSelection(page: Page, selector: string) {
       await page.locator(selector).click({ button: 'right' });
@@ -76,12 +85,11 @@ export function startPlainBrowser(): Promise<Browser> {
 }
 
 /** `test` for what one browser alone can do, for a reason named in `only-in.ts`; the other leaves it out. */
-export function onlyIn(browser: OneBrowser, reason: keyof (typeof whyOnlyIn)[OneBrowser]): typeof test {
-  if (!(reason in whyOnlyIn[browser])) throw new Error(`“${reason}” is no reason for ${browser}.`);
+export function onlyIn(browser: OneBrowser, _reason: keyof typeof whyOnlyIn): typeof test {
   return (browserName === browser ? test : test.skip) as typeof test;
 }
 
-type Launched = ExtensionBrowser & Pick<TestBrowser, 'inBackground' | 'command' | 'checkSelection'>;
+type Launched = ExtensionBrowser & Pick<TestBrowser, 'inBackground' | 'badge' | 'command' | 'checkSelection'>;
 
 async function startChromium(language?: string): Promise<Launched> {
   if (!existsSync(builtExtension)) throw new Error('The extension is not built: run `npm run build` first.');
@@ -101,6 +109,11 @@ async function startChromium(language?: string): Promise<Launched> {
   return {
     ...launched,
     inBackground,
+    badge: (page) =>
+      inBackground(async (url: string) => {
+        const [tab] = (await chrome.tabs.query({})).filter((one) => one.url === url || one.active);
+        return chrome.action.getBadgeText({ tabId: tab!.id! });
+      }, page.url()),
     // Chromium gives no shortcut to a headless extension, and shows it no menu: both are told to the extension as it would tell them.
     command: (name) =>
       inBackground(async (name: string) => {

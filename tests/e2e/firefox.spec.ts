@@ -1,12 +1,11 @@
 import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
-import { startFirefox, type TestBrowser } from './browser.ts';
-import type { FirefoxBrowser } from './firefox.ts';
+import { startFirefox } from './browser.ts';
 import { markedWords } from './marked-words.ts';
 import { readPdf } from './read-pdf.ts';
 
-let firefox: TestBrowser & FirefoxBrowser;
+let firefox: Awaited<ReturnType<typeof startFirefox>>;
 let opened: Page[] = [];
 
 beforeAll(async () => {
@@ -151,7 +150,7 @@ describe('a short page', () => {
     await eventually(sidebarText).toContain('Missing patterns');
     expect(await sidebarText()).toMatch(/Reach \d+(\.\d)?%/);
     expect(await sidebarText()).toContain('The pier');
-    expect(await firefox.badge()).toMatch(/^\d+%?$/);
+    expect(await firefox.badge(page)).toMatch(/^\d+%?$/);
 
     await firefox.inSidebar((document) => {
       const words = [...document.querySelectorAll('button')];
