@@ -36,7 +36,8 @@ export default defineConfig({
         extends: true,
         test: {
           name: 'firefox',
-          include: ['tests/e2e/firefox.spec.ts'],
+          include: ['tests/e2e/*.spec.ts'],
+          env: { TEST_BROWSER: 'firefox' },
           testTimeout: 60_000,
           hookTimeout: 60_000,
           // A busy machine is slow to answer; what holds is seen at once anyway.

@@ -76,7 +76,7 @@ describe('the background', () => {
     await page.waitForFunction(() => CSS.highlights.get('wr-1')?.size === 1);
 
     const inside = await browser.context.newPage();
-    await inside.goto(`chrome-extension://${browser.id}/sidepanel.html`);
+    await inside.goto(browser.inside('sidepanel.html'));
     const session = await browser.context.newCDPSession(inside);
     await session.send('ServiceWorker.enable');
     await session.send('ServiceWorker.stopAllWorkers');

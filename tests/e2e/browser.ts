@@ -1,28 +1,71 @@
 import { existsSync } from 'node:fs';
-import type { Page } from 'playwright-core';
+import { type Browser, chromium, type Page } from 'playwright-core';
+import { test } from 'vitest';
 import { findChromium } from '../../src/cli/find-chromium.ts';
 import { builtExtension, type ExtensionBrowser, launchExtension } from '../../src/cli/launch-extension.ts';
+import { type FirefoxBrowser, launchFirefox, launchPlainFirefox } from './firefox.ts';
+import type { OneBrowser, whyOnlyIn } from './only-in.ts';
 import { type PageServer, servePages } from './page-server.ts';
 
-/** A real Chromium with the built extension, and a server for the test pages. */
+/** The browser of this run: the project of vitest says it. */
+export const browserName = (process.env.TEST_BROWSER ?? 'chromium') as OneBrowser;
+
+/** A page of the browser itself. */
+export const browserPage = browserName === 'firefox' ? 'about:support' : 'chrome://version/';
+
+/** A real browser with the built extension, and a server for the test pages. */
 export interface TestBrowser extends ExtensionBrowser, Pick<PageServer, 'address' | 'serve'> {
+  /** Address of a page of the extension. */
+  inside(path: string): string;
+  /** Opens an address in a tab in front. */
   open(address: string): Promise<Page>;
+  /** Runs a function in the extension's background; it sees no variables from outside. */
+  inBackground<T>(run: () => T | Promise<T>): Promise<T>;
+  inBackground<T, Given>(run: (given: Given) => T | Promise<T>, given: Given): Promise<T>;
+  /** What the toolbar button's badge says for the page in front. */
+  badge(page: Page): Promise<string>;
+  /** Does for the tab in front what the shortcut of a command does. */
+  command(name: keyof typeof SHORTCUTS): Promise<void>;
+  /** Chooses the extension's entry of the context menu, opened on an element of the page. */
+  checkSelection(page: Page, selector: string): Promise<void>;
 }
+
+/** Commands of the manifest, and letters for them beside Alt and Shift; it suggests the first alone. */
+const SHORTCUTS = { 'next-word': 'N', 'previous-word': 'P', 'open-desk': 'D' } as const;
 
 /** `language` is that of the browser itself. */
 export async function startBrowser(language?: string): Promise<TestBrowser> {
-  if (!existsSync(builtExtension)) throw new Error('The extension is not built: run `npm run build` first.');
+  return browserName === 'firefox' ? startFirefox(language) : serveBeside(await startChromium(language));
+}
+
+/** Firefox, and what only its tests do in its window. */
+export async function startFirefox(language?: string): Promise<TestBrowser & Omit<FirefoxBrowser, 'badge'>> {
+  const launched = await launchFirefox(language);
+  const both = {
+    ...launched,
+    async badge(page: Page) {
+      await page.bringToFront();
+      return launched.badge();
+    },
+    command: (name: keyof typeof SHORTCUTS) => pressShortcut(launched, name),
+    async checkSelection(page: Page, selector: string) {
+      await page.locator(selector).click({ button: 'right' });
+      await launched.chooseFromMenu();
+    },
+  };
+  return serveBeside(both);
+}
+
+async function serveBeside<T extends ExtensionBrowser>(
+  launched: T,
+): Promise<T & Pick<TestBrowser, 'address' | 'serve' | 'inside' | 'open'>> {
   const server = await servePages();
-  const launched = await launchExtension({
-    executable: findChromium(),
-    headless: true,
-    sealed: true,
-    ...(language && { language }),
-  });
+  const own = browserName === 'firefox' ? 'moz-extension' : 'chrome-extension';
   return {
     ...launched,
     address: server.address,
     serve: server.serve,
+    inside: (path) => `${own}://${launched.id}/${path}`,
     open: async (address) => {
       const page = await launched.context.newPage();
       await page.goto(address);
@@ -33,4 +76,69 @@ export async function startBrowser(language?: string): Promise<TestBrowser> {
       server.stop();
     },
   };
+}
+
+/** The browser without the extension, for parts of it that run in a page by themselves. */
+export function startPlainBrowser(): Promise<Browser> {
+  if (browserName === 'firefox') return launchPlainFirefox();
+  return chromium.launch({ executablePath: findChromium() });
+}
+
+/** `test` for what one browser alone can do, for a reason named in `only-in.ts`; the other leaves it out. */
+export function onlyIn(browser: OneBrowser, _reason: keyof typeof whyOnlyIn): typeof test {
+  return (browserName === browser ? test : test.skip) as typeof test;
+}
+
+type Launched = ExtensionBrowser & Pick<TestBrowser, 'inBackground' | 'badge' | 'command' | 'checkSelection'>;
+
+async function startChromium(language?: string): Promise<Launched> {
+  if (!existsSync(builtExtension)) throw new Error('The extension is not built: run `npm run build` first.');
+  const launched = await launchExtension({
+    executable: findChromium(),
+    headless: true,
+    sealed: true,
+    ...(language && { language }),
+  });
+  const inBackground = async <T, Given>(run: (given: Given) => T | Promise<T>, given?: Given): Promise<T> => {
+    const isOurs = (one: { url(): string }): boolean => one.url().includes(launched.id);
+    const worker =
+      launched.context.serviceWorkers().find(isOurs) ??
+      (await launched.context.waitForEvent('serviceworker', { predicate: isOurs }));
+    return worker.evaluate(run as never, given) as Promise<T>;
+  };
+  return {
+    ...launched,
+    inBackground,
+    badge: (page) =>
+      inBackground(async (url: string) => {
+        const [tab] = (await chrome.tabs.query({})).filter((one) => one.url === url || one.active);
+        return chrome.action.getBadgeText({ tabId: tab!.id! });
+      }, page.url()),
+    // Chromium gives no shortcut to a headless extension, and shows it no menu: both are told to the extension as it would tell them.
+    command: (name) =>
+      inBackground(async (name: string) => {
+        const [tab] = await chrome.tabs.query({ active: true, lastFocusedWindow: true });
+        const heard = chrome.commands.onCommand as unknown as { dispatch(name: string, tab: object): void };
+        heard.dispatch(name, tab!);
+      }, name),
+    checkSelection: () =>
+      inBackground(async () => {
+        const [tab] = await chrome.tabs.query({ active: true, lastFocusedWindow: true });
+        const info = { menuItemId: 'check-selection', editable: false, pageUrl: '' };
+        const heard = chrome.contextMenus.onClicked as unknown as {
+          dispatch(info: object, tab: object): void;
+        };
+        heard.dispatch(info, tab!);
+      }),
+  };
+}
+
+/** Presses a command's shortcut in Firefox's window, once it has one. */
+async function pressShortcut(firefox: FirefoxBrowser, name: keyof typeof SHORTCUTS): Promise<void> {
+  const command = { name, shortcut: `Alt+Shift+${SHORTCUTS[name]}` };
+  await firefox.inBackground((command) => {
+    type Commands = { update(command: object): Promise<void> };
+    return (chrome.commands as unknown as Commands).update(command);
+  }, command);
+  await firefox.pressShortcut(SHORTCUTS[name]);
 }

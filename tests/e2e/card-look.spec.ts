@@ -1,14 +1,13 @@
 import AxeBuilder from '@axe-core/playwright';
-import { type Browser, type BrowserContextOptions, chromium } from 'playwright-core';
+import type { Browser, BrowserContextOptions } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
-import { findChromium } from '../../src/cli/find-chromium.ts';
+import { startPlainBrowser } from './browser.ts';
 import type { CardPage } from './card-page.ts';
 import { openOn, openStory, type Setting, STORY } from './card-story.ts';
 
 let browser: Browser;
 beforeAll(async () => {
-  const args = process.getuid?.() === 0 ? ['--no-sandbox'] : [];
-  browser = await chromium.launch({ executablePath: findChromium(), args });
+  browser = await startPlainBrowser();
 });
 afterEach(async () => {
   for (const context of browser.contexts()) await context.close();

@@ -1,14 +1,13 @@
-import { type Browser, chromium, type Page } from 'playwright-core';
+import type { Browser, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
 import { LEAVE_MS, REST_MS } from '../../src/card/watch-hover.ts';
-import { findChromium } from '../../src/cli/find-chromium.ts';
+import { startPlainBrowser } from './browser.ts';
 import type { CardPage } from './card-page.ts';
 import { openOn, openStory, type Setting, STORY } from './card-story.ts';
 
 let browser: Browser;
 beforeAll(async () => {
-  const args = process.getuid?.() === 0 ? ['--no-sandbox'] : [];
-  browser = await chromium.launch({ executablePath: findChromium(), args });
+  browser = await startPlainBrowser();
 });
 afterEach(async () => {
   for (const context of browser.contexts()) await context.close();

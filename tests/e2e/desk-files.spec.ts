@@ -41,7 +41,7 @@ beforeEach(async () => {
     if (/Content Security Policy/i.test(message.text()) && !/inline event handler/.test(message.text()))
       strayed.push(message.text());
   });
-  await desk.goto(`chrome-extension://${browser.id}/desk.html`);
+  await desk.goto(browser.inside('desk.html'));
   await desk.evaluate(
     () =>
       new Promise((resolve) => {
@@ -346,7 +346,7 @@ describe('what cannot be opened is told in a sentence:', () => {
     let faults = 0;
     await fc.assert(
       fc.asyncProperty(fc.oneof(broken, random), async ({ kind, bytes }) => {
-        await desk.goto(`chrome-extension://${browser.id}/desk.html#new`);
+        await desk.goto(browser.inside('desk.html#new'));
         await desk.getByRole('heading', { name: 'Put a text on the desk' }).waitFor();
         await choose(`any.${kind}`, bytes);
         await desk.waitForSelector('.note-wrong, .cm-line, .chapters', { timeout: 20_000 });

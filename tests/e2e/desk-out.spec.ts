@@ -22,7 +22,7 @@ afterAll(() => browser?.close());
 beforeEach(async () => {
   for (const open of browser.context.pages().slice(1)) await open.close();
   desk = await browser.context.newPage();
-  await desk.goto(`chrome-extension://${browser.id}/desk.html`);
+  await desk.goto(browser.inside('desk.html'));
   await desk.evaluate(async () => {
     localStorage.clear();
     await chrome.storage.local.clear();

@@ -25,7 +25,7 @@ beforeEach(async () => {
 
 async function openDesk(hash = ''): Promise<Page> {
   const page = await browser.context.newPage();
-  await page.goto(`chrome-extension://${browser.id}/desk.html${hash}`);
+  await page.goto(browser.inside(`desk.html${hash}`));
   return page;
 }
 
@@ -337,12 +337,12 @@ describe('keeping', () => {
     // In a browser of its own, which has not asked yet how much room there is: the answer is good for half a minute.
     const own = await startBrowser();
     const before = desk;
-    desk = await own.open(`chrome-extension://${own.id}/groups.html`);
+    desk = await own.open(own.inside('groups.html'));
     const devtools = await own.context.newCDPSession(desk);
     const origin = `chrome-extension://${own.id}`;
     const { usage } = await devtools.send('Storage.getUsageAndQuota', { origin });
     await devtools.send('Storage.overrideQuotaForOrigin', { origin, quotaSize: usage + 60_000 });
-    await desk.goto(`chrome-extension://${own.id}/desk.html`);
+    await desk.goto(own.inside('desk.html'));
     const errors: string[] = [];
     desk.on('pageerror', (error) => errors.push(error.message));
     const told = desk.getByRole('alert').getByText('the browser’s room is full');

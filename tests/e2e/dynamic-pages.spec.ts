@@ -1,12 +1,11 @@
-import { type BrowserContext, chromium } from 'playwright-core';
+import type { BrowserContext } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
-import { findChromium } from '../../src/cli/find-chromium.ts';
+import { startPlainBrowser } from './browser.ts';
 import { openOverlayPage } from './overlay-page.ts';
 
 let context: BrowserContext;
 beforeAll(async () => {
-  const args = process.getuid?.() === 0 ? ['--no-sandbox'] : [];
-  const browser = await chromium.launch({ executablePath: findChromium(), args });
+  const browser = await startPlainBrowser();
   context = await browser.newContext();
 });
 afterEach(async () => {

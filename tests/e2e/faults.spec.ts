@@ -46,7 +46,7 @@ function listen(page: Page): Page {
 
 async function openOwn(path: string): Promise<Page> {
   const page = listen(await browser.context.newPage());
-  await page.goto(`chrome-extension://${browser.id}/${path}`);
+  await page.goto(browser.inside(`${path}`));
   return page;
 }
 

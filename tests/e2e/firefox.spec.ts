@@ -1,17 +1,14 @@
 import { readFileSync } from 'node:fs';
+import type { Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
-import { type FirefoxBrowser, startFirefox } from './firefox.ts';
-import type { FirefoxPage } from './firefox-page.ts';
+import { startFirefox } from './browser.ts';
 import { markedWords } from './marked-words.ts';
-import { type PageServer, servePages } from './page-server.ts';
 import { readPdf } from './read-pdf.ts';
 
-let firefox: FirefoxBrowser;
-let server: PageServer;
-let opened: FirefoxPage[] = [];
+let firefox: Awaited<ReturnType<typeof startFirefox>>;
+let opened: Page[] = [];
 
 beforeAll(async () => {
-  server = await servePages();
   firefox = await startFirefox();
 });
 afterEach(async () => {
@@ -20,10 +17,9 @@ afterEach(async () => {
 });
 afterAll(async () => {
   await firefox?.close();
-  server?.stop();
 });
 
-async function open(address: string): Promise<FirefoxPage> {
+async function open(address: string): Promise<Page> {
   const page = await firefox.open(address);
   opened.push(page);
   return page;
@@ -34,9 +30,8 @@ function eventually<T>(ask: () => Promise<T>): ReturnType<typeof expect.poll<T>>
   return expect.poll(ask, { timeout: 10_000 });
 }
 
-const outerHtml = (page: FirefoxPage): Promise<string> =>
-  page.evaluate(() => document.documentElement.outerHTML);
-const highlights = (page: FirefoxPage): Promise<number> => page.evaluate(() => CSS.highlights.size);
+const outerHtml = (page: Page): Promise<string> => page.evaluate(() => document.documentElement.outerHTML);
+const highlights = (page: Page): Promise<number> => page.evaluate(() => CSS.highlights.size);
 /** Words of the card, which stands in a closed shadow root. */
 const cardText = (): Promise<string> =>
   firefox.inTab((document) => {
@@ -53,12 +48,12 @@ test('the practice page is shaded by the button, like any page', async () => {
   await eventually(() => page.evaluate(() => document.querySelectorAll('article p').length)).toBeGreaterThan(
     5,
   );
-  await firefox.press();
+  await firefox.press(page);
   await eventually(() => highlights(page)).toBeGreaterThan(0);
   await eventually(() => page.evaluate(() => document.body.textContent)).toContain(
     'Rest the pointer on a shaded word',
   );
-  await firefox.press();
+  await firefox.press(page);
   await eventually(() => page.evaluate(() => document.body.textContent)).toContain(
     'press the Wordreach button',
   );
@@ -69,14 +64,14 @@ describe('a long article for the Herons', () => {
     const expected = JSON.parse(
       readFileSync(new URL('../pages/article.expected.json', import.meta.url), 'utf8'),
     );
-    const page = await open(server.address('article.html'));
+    const page = await open(firefox.address('article.html'));
     const before = await outerHtml(page);
 
-    await firefox.press();
+    await firefox.press(page);
     await eventually(() => markedWords(page)).toEqual(expected);
     expect(await outerHtml(page)).toBe(before);
 
-    await firefox.press();
+    await firefox.press(page);
     await eventually(() => highlights(page)).toBe(0);
     expect(await outerHtml(page)).toBe(before);
     await eventually(() => page.evaluate(() => document.adoptedStyleSheets.length)).toBe(0);
@@ -88,7 +83,7 @@ describe('a short page', () => {
 
   test('the shortcuts shade it and lead to its words', async () => {
     expect(await firefox.shortcuts()).toEqual(['alt,shift R', 'alt,shift N']);
-    const page = await open(server.serve('pier.html', story));
+    const page = await open(firefox.serve('pier.html', story));
     await firefox.pressShortcut('R');
     await eventually(async () => (await markedWords(page)).beyond).toContain('storm');
     await firefox.pressShortcut('N');
@@ -96,11 +91,11 @@ describe('a short page', () => {
   });
 
   test('open shadow roots and text that comes later are shaded', async () => {
-    const page = await open(server.serve('later.html', '<title>Later</title><div></div><p>A storm</p>'));
+    const page = await open(firefox.serve('later.html', '<title>Later</title><div></div><p>A storm</p>'));
     await page.evaluate(() => {
       document.querySelector('div')!.attachShadow({ mode: 'open' }).innerHTML = '<p>The harbour</p>';
     });
-    await firefox.press();
+    await firefox.press(page);
     await eventually(async () => (await markedWords(page)).beyond).toEqual(['harbour', 'storm']);
     // Firefox paints no highlight in a shadow root without a rule of its own there.
     const sheets = (): Promise<number> =>
@@ -115,13 +110,13 @@ describe('a short page', () => {
       'Seven',
       'seals',
     ]);
-    await firefox.press();
+    await firefox.press(page);
     await eventually(sheets).toBe(0);
   });
 
   test('a pointer at rest on a word opens its card', async () => {
-    const page = await open(server.serve('pier.html', story));
-    await firefox.press();
+    const page = await open(firefox.serve('pier.html', story));
+    await firefox.press(page);
     await eventually(async () => (await markedWords(page)).beyond).toContain('lighthouse');
     const { x, y } = await page.evaluate(() => {
       const [range] = [...CSS.highlights.get('wr-1')!] as StaticRange[];
@@ -131,32 +126,31 @@ describe('a short page', () => {
       const { left, top, width, height } = live.getBoundingClientRect();
       return { x: Math.round(left + width / 2), y: Math.round(top + height / 2) };
     });
-    await page.moveTo(x, y + 200);
-    await page.moveTo(x, y);
+    await page.mouse.move(x, y + 200);
+    await page.mouse.move(x, y);
     await eventually(cardText).toContain('lighthouse');
     expect(await page.evaluate(() => document.documentElement.lastElementChild?.shadowRoot)).toBe(null);
-    await page.press('Escape');
+    await page.keyboard.press('Escape');
     await eventually(cardText).toBe('');
   });
 
   test('the context menu checks a selection, also after the extension was off', async () => {
     await firefox.restart();
     const page = await open(
-      server.serve('two.html', '<title>Two</title><p>A storm.</p><p id="b">A harbour.</p>'),
+      firefox.serve('two.html', '<title>Two</title><p>A storm.</p><p id="b">A harbour.</p>'),
     );
     await page.evaluate(() => getSelection()!.selectAllChildren(document.querySelector('#b')!));
-    await page.openMenu('#b');
-    await firefox.checkSelection();
+    await firefox.checkSelection(page, '#b');
     await eventually(async () => (await markedWords(page)).beyond).toEqual(['harbour']);
   });
 
   test('the sidebar says the reach and the gaps, and takes a word apart', async () => {
-    await open(server.serve('pier.html', story));
-    await firefox.press();
+    const page = await open(firefox.serve('pier.html', story));
+    await firefox.press(page);
     await eventually(sidebarText).toContain('Missing patterns');
     expect(await sidebarText()).toMatch(/Reach \d+(\.\d)?%/);
     expect(await sidebarText()).toContain('The pier');
-    expect(await firefox.badge()).toMatch(/^\d+%?$/);
+    expect(await firefox.badge(page)).toMatch(/^\d+%?$/);
 
     await firefox.inSidebar((document) => {
       const words = [...document.querySelectorAll('button')];
@@ -170,14 +164,14 @@ describe('a short page', () => {
   });
 
   test('the sidebar follows the tab in front, and shades it when asked', async () => {
-    const page = await open(server.serve('pier.html', story));
-    await firefox.press();
+    const page = await open(firefox.serve('pier.html', story));
+    await firefox.press(page);
     await eventually(sidebarText).toContain('Missing patterns');
-    const other = await open(server.serve('other.html', '<title>Other</title><p>A harbour.</p>'));
+    const other = await open(firefox.serve('other.html', '<title>Other</title><p>A harbour.</p>'));
     await eventually(sidebarText).toContain('press the Wordreach button');
-    await page.toFront();
+    await page.bringToFront();
     await eventually(sidebarText).toContain('Missing patterns');
-    await firefox.press();
+    await firefox.press(page);
     await eventually(sidebarText).toContain('Shade this page');
     await firefox.inSidebar((document) => {
       const buttons = [...document.querySelectorAll('button')];
@@ -191,31 +185,31 @@ describe('a short page', () => {
     ['a page of the browser', 'about:support', 'a page of the browser itself'],
     ['the reader view', 'about:reader?url=', 'Leave the reader view'],
   ])('%s is said to be closed', async (_what, address, sentence) => {
-    const story = address.endsWith('=') ? encodeURIComponent(server.address('article.html')) : '';
-    await open(address + story);
-    await firefox.press();
+    const story = address.endsWith('=') ? encodeURIComponent(firefox.address('article.html')) : '';
+    const page = await open(address + story);
+    await firefox.press(page);
     await eventually(sidebarText).toContain(sentence);
   });
 });
 
 describe('frames', () => {
   test('are read with the page, those of other sites too, and none is said to be left out', async () => {
-    server.serve('inner.html', '<title>Inner</title><p>Seven lanterns');
-    const foreign = server.serve('foreign.html', '<p>Whales').replace('127.0.0.1', 'localhost');
+    firefox.serve('inner.html', '<title>Inner</title><p>Seven lanterns');
+    const foreign = firefox.serve('foreign.html', '<p>Whales').replace('127.0.0.1', 'localhost');
     const page = await open(
-      server.serve(
+      firefox.serve(
         'outer.html',
         `<title>Outer</title><p>The lighthouse</p><iframe src="inner.html"></iframe>
          <iframe src="${foreign}" title="Whale log" width="400" height="200"></iframe>`,
       ),
     );
-    await firefox.press();
+    await firefox.press(page);
     const inner = (): Promise<number> =>
       page.evaluate(() => (frames[0] as unknown as typeof globalThis).CSS.highlights.get('wr-1')?.size ?? 0);
     await eventually(inner).toBe(2);
     await eventually(sidebarText).toContain('of 5 running words');
     expect(await sidebarText()).not.toContain('Whale log');
-    await firefox.press();
+    await firefox.press(page);
     await eventually(inner).toBe(0);
   });
 });
@@ -224,9 +218,9 @@ describe('the desk', () => {
   test('shades a pasted text, and keeps it', async () => {
     const desk = await open(firefox.inside('desk.html'));
     await desk.evaluate(() => navigator.clipboard.writeText('Bram went to the shed with a lantern.'));
-    await desk.click('textbox', 'Text');
-    await desk.press('Control+v');
-    await desk.click('button', 'Put it on the desk');
+    await desk.getByRole('textbox', { name: 'Text' }).click();
+    await desk.keyboard.press('Control+v');
+    await desk.getByRole('button', { name: 'Put it on the desk' }).click();
     const shaded = (): Promise<(string | null)[]> =>
       desk.evaluate(() => [...document.querySelectorAll('.desk-beyond')].map((word) => word.textContent));
     await eventually(shaded).toEqual(['lantern']);
@@ -242,9 +236,9 @@ describe('the desk', () => {
         i % 7 === 3 ? `## Part ${i}` : `${i % 5 === 1 ? '- ' : ''}${line.repeat((i % 4) + 1)}`;
       return navigator.clipboard.writeText(`# The Ferry\n${Array.from({ length: 30 }, part).join('\n')}`);
     });
-    await desk.click('textbox', 'Text');
-    await desk.press('Control+v');
-    await desk.click('button', 'Put it on the desk');
+    await desk.getByRole('textbox', { name: 'Text' }).click();
+    await desk.keyboard.press('Control+v');
+    await desk.getByRole('button', { name: 'Put it on the desk' }).click();
     const count = (): Promise<number> =>
       desk.evaluate(() => document.querySelectorAll('.cm-line, .sheet-page').length);
     await eventually(count).toBeGreaterThan(0);
@@ -254,13 +248,15 @@ describe('the desk', () => {
       field.value = `https://tarn-quay.example/${'news/'.repeat(40)}`;
       field.dispatchEvent(new InputEvent('input', { bubbles: true }));
     });
-    await desk.click('button', 'Print…');
+    await desk.getByRole('button', { name: 'Print…' }).click();
     const shown = (): Promise<string[]> =>
       desk.evaluate(() =>
         [...document.querySelectorAll('.sheet-page')].map((page) => page.textContent!.replace(/\s/g, '')),
       );
     await eventually(async () => (await shown()).length).toBeGreaterThan(3);
-    const pages = await readPdf(await desk.print());
+    const pages = await readPdf(
+      await desk.pdf({ format: 'A4', margin: { top: '18mm', bottom: '20mm', left: '20mm', right: '20mm' } }),
+    );
     const printed = pages.map(({ lines }) =>
       lines
         .map(({ text }) => text)
@@ -286,13 +282,13 @@ describe('the Groups page', () => {
         ].join('\n'),
       ),
     );
-    await groups.click('link', 'Paste a sequence');
-    await groups.click('textbox', 'Your scope and sequence');
-    await groups.press('Control+v');
-    await groups.select('Group that follows it', 'Plovers');
-    await groups.click('button', 'Use this sequence');
-    await groups.select('Taught through', '3');
-    await groups.click('button', 'Check pages for this group');
+    await groups.getByRole('link', { name: 'Paste a sequence' }).click();
+    await groups.getByRole('textbox', { name: 'Your scope and sequence' }).click();
+    await groups.keyboard.press('Control+v');
+    await groups.getByRole('combobox', { name: 'Group that follows it' }).selectOption({ label: 'Plovers' });
+    await groups.getByRole('button', { name: 'Use this sequence' }).click();
+    await groups.getByRole('combobox', { name: 'Taught through' }).selectOption('3');
+    await groups.getByRole('button', { name: 'Check pages for this group' }).click();
     const said = (): Promise<string> => groups.evaluate(() => document.body.textContent ?? '');
     await eventually(said).toContain('Pages are checked for this group.');
 
@@ -300,9 +296,9 @@ describe('the Groups page', () => {
     await eventually(said).toContain('step 3 of Our sequence · pages are checked for it');
 
     const story = await open(
-      server.serve('ship.html', '<title>Ship</title><p>A ship is in the mist. They sat on a green rug.</p>'),
+      firefox.serve('ship.html', '<title>Ship</title><p>A ship is in the mist. They sat on a green rug.</p>'),
     );
-    await firefox.press();
+    await firefox.press(story);
     await eventually(async () => (await markedWords(story)).fresh).toContain('ship');
     const { beyond } = await markedWords(story);
     expect(beyond).toContain('green');
@@ -314,7 +310,7 @@ describe('the Groups page', () => {
 describe('the shelf', () => {
   test('files dropped on it are read, ranked, and there after a reload; two windows agree', async () => {
     const shelf = await open(firefox.inside('shelf.html#add'));
-    const says = (page: FirefoxPage): Promise<string> =>
+    const says = (page: Page): Promise<string> =>
       page.evaluate(() => document.querySelector('main')?.textContent ?? '');
     await eventually(() => shelf.evaluate(() => document.querySelectorAll('.drop').length)).toBe(1);
     const other = await open(firefox.inside('shelf.html#texts'));

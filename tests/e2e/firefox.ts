@@ -1,16 +1,18 @@
-import { type ChildProcess, spawn } from 'node:child_process';
-import { once } from 'node:events';
 import { existsSync } from 'node:fs';
-import { mkdtemp, rm, writeFile } from 'node:fs/promises';
+import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { type Bidi, connectBidi } from './bidi.ts';
-import { createChromeScope } from './firefox-chrome.ts';
-import { createFirefoxPage, type FirefoxPage } from './firefox-page.ts';
-import { waitFor } from './wait-for.ts';
+import type { Browser, BrowserContext } from 'playwright-core';
+import type { ExtensionBrowser } from '../../src/cli/launch-extension.ts';
+import { type Ask, callIn, findWindow, startByPlaywright } from './firefox-protocol.ts';
+import { createFirefoxWindow, type FirefoxWindow } from './firefox-window.ts';
 
-const built = fileURLToPath(new URL('../../.output/firefox-mv2', import.meta.url));
+const built = join(
+  fileURLToPath(new URL('../../', import.meta.url)),
+  process.env.OUTPUT ?? '.output',
+  'firefox-mv2',
+);
 const PLACES = [
   '/usr/bin/firefox-esr',
   '/usr/bin/firefox',
@@ -18,75 +20,52 @@ const PLACES = [
 ];
 
 /** Nothing but this machine is reached: every other address goes to a proxy that is not there. */
-const PREFERENCES = {
+const SEALED = {
   'network.proxy.type': 1,
   'network.proxy.http': '127.0.0.1',
   'network.proxy.http_port': 9,
   'network.proxy.ssl': '127.0.0.1',
   'network.proxy.ssl_port': 9,
   'network.proxy.no_proxies_on': '127.0.0.1, localhost',
+  'network.proxy.allow_hijacking_localhost': false,
 };
 
-/** A real Firefox without a window, the built extension in it as a temporary add-on, in a profile of its own. */
-export interface FirefoxBrowser {
-  /** Address of a page of the extension. */
-  inside(path: string): string;
-  /** Opens an address in a tab in front, and waits until all of it is loaded. */
-  open(address: string): Promise<FirefoxPage>;
-  /** The same, but waits for nothing beyond the page's own text: frames of it may never load. */
-  openText(address: string): Promise<FirefoxPage>;
-  /** Clicks on the toolbar button for the tab in front, as a user does. */
-  press(): Promise<void>;
-  /** What the toolbar button's badge says. */
-  badge(): Promise<string>;
-  /** Shortcuts the browser has taken from the manifest, like `alt,shift R`. */
-  shortcuts(): Promise<string[]>;
-  /** Presses Alt, Shift and a capital letter. */
-  pressShortcut(letter: string): Promise<void>;
-  /** Chooses the extension's entry of the context menu, once the menu is open. */
-  checkSelection(): Promise<void>;
-  /** Runs a function on the document in the sidebar, where WebDriver does not reach; it sees no variables from outside. */
-  inSidebar<T>(run: (document: Document) => T): Promise<T>;
-  /** The same on the page in front, with the browser's rights: closed shadow roots are open to it. */
-  inTab<T>(run: (document: Document) => T): Promise<T>;
-  /** Turns the extension off and on, as the browser's next start does. */
-  restart(): Promise<void>;
-  close(): Promise<void>;
-}
+/** A real Firefox without a window on the screen, the built extension in it as a temporary add-on, in a profile of its own. */
+export interface FirefoxBrowser extends ExtensionBrowser, Omit<FirefoxWindow, 'press' | 'whenRunning'> {}
 
-export async function startFirefox(): Promise<FirefoxBrowser> {
+const launching = () => ({
+  channel: 'moz-firefox',
+  executablePath: findFirefox(),
+  headless: true,
+  args: ['--remote-allow-system-access', '--width=1200', '--height=900'],
+  firefoxUserPrefs: SEALED,
+});
+
+/** A Firefox with the extension; its tabs are pages of Playwright. `language` is that of the browser itself (`es`). */
+export async function launchFirefox(language?: string): Promise<FirefoxBrowser> {
   if (!existsSync(built))
     throw new Error('The extension is not built for Firefox: run `npm run build:firefox` first.');
-  const executable = findFirefox();
   const profile = await mkdtemp(join(tmpdir(), 'wordreach-'));
-  const lines = Object.entries(PREFERENCES).map(
-    ([name, value]) => `user_pref("${name}", ${JSON.stringify(value)});`,
+  const { started: context, ask } = await startByPlaywright((firefox) =>
+    firefox.launchPersistentContext(profile, { ...launching(), viewport: { width: 1200, height: 900 } }),
   );
-  await writeFile(join(profile, 'user.js'), lines.join('\n'));
-  const firefox = spawn(
-    executable,
-    [
-      ...['--headless', '--no-remote', '--profile', profile, '--width', '1200', '--height', '900'],
-      ...['--remote-debugging-port=0', '--remote-allow-system-access', 'about:blank'],
-    ],
-    { stdio: ['ignore', 'ignore', 'pipe'] },
-  );
-  const ended = once(firefox, 'exit');
-  let bidi: Bidi | undefined;
   const close = async (): Promise<void> => {
-    // The browser may go before it has answered; if it cannot be asked at all, it is ended.
-    await bidi?.ask('browser.close', {}).catch(() => undefined);
-    if (!bidi) firefox.kill();
-    await ended;
+    await context.close();
     await rm(profile, { recursive: true, force: true, maxRetries: 5 });
   };
   try {
-    bidi = await connectBidi(`${await readAddress(firefox)}/session`);
-    return { ...(await prepare(bidi)), close };
+    if (language) await speak(ask, language);
+    return { ...(await prepare(context, ask)), close };
   } catch (error) {
     await close();
     throw error;
   }
+}
+
+/** A Firefox without the extension, for the parts of it that run in a page by themselves. */
+export async function launchPlainFirefox(): Promise<Browser> {
+  const { started } = await startByPlaywright((firefox) => firefox.launch(launching()));
+  return started;
 }
 
 /** The variable FIREFOX, else the usual places. */
@@ -98,46 +77,39 @@ function findFirefox(): string {
   );
 }
 
-/** Firefox says on its error stream where it listens. */
-function readAddress({ stderr }: ChildProcess): Promise<string> {
-  let said = '';
-  return new Promise((resolve, reject) => {
-    stderr!.on('data', (piece: Buffer) => {
-      said += piece.toString('utf8');
-      const address = /BiDi listening on (ws:\S+)\s/.exec(said)?.[1];
-      if (address) resolve(address);
-    });
-    stderr!.on('end', () => reject(new Error(`Firefox ended before it could be driven: ${said}`)));
-  });
+declare const Services: { locale: { availableLocales: string[]; requestedLocales: string[] } };
+
+/** Firefox has a language when a package of its texts is there; extensions, which bring their own, need only its name. */
+async function speak(ask: Ask, language: string): Promise<void> {
+  const set = (language: string): void => {
+    Services.locale.availableLocales = [language, 'en-US'];
+    Services.locale.requestedLocales = [language];
+  };
+  await callIn(ask, await findWindow(ask), String(set), language);
 }
 
-async function prepare(bidi: Bidi): Promise<Omit<FirefoxBrowser, 'close'>> {
-  await bidi.ask('session.new', { capabilities: {} });
+async function prepare(context: BrowserContext, ask: Ask): Promise<Omit<FirefoxBrowser, 'close'>> {
   const extensionData = { type: 'path', path: built };
-  const { extension } = await bidi.ask<{ extension: string }>('webExtension.install', { extensionData });
-  const chrome = await createChromeScope(bidi, extension);
-  const host = await chrome.whenRunning();
+  const { extension } = await ask<{ extension: string }>('webExtension.install', { extensionData });
+  const { press, whenRunning, ...window } = await createFirefoxWindow(ask, extension);
+  const id = await whenRunning();
   return {
-    ...chrome,
-    inside: (path) => `moz-extension://${host}/${path}`,
-    open: async (address) => {
-      const { context } = await bidi.ask<{ context: string }>('browsingContext.create', { type: 'tab' });
-      await bidi.ask('browsingContext.navigate', { context, url: address, wait: 'complete' });
-      return createFirefoxPage(bidi, context);
+    ...window,
+    context,
+    id,
+    press: async (page) => {
+      await page.bringToFront();
+      await press();
     },
-    openText: async (address) => {
-      const { context } = await bidi.ask<{ context: string }>('browsingContext.create', { type: 'tab' });
-      await bidi.ask('browsingContext.navigate', { context, url: address, wait: 'none' });
-      const page = createFirefoxPage(bidi, context);
-      const isThere = (wanted: string): boolean =>
-        location.href === wanted && document.readyState !== 'loading';
-      await waitFor(
-        async () => {
-          if (!(await page.evaluate(isThere, address))) throw new Error(`${address} is not there.`);
-        },
-        { timeout: 10_000 },
-      );
-      return page;
+    openPanel: async (page) => {
+      await page.bringToFront();
+      const tab = await window.inBackground(async () => {
+        const [tab] = await chrome.tabs.query({ active: true, lastFocusedWindow: true });
+        return tab!.id;
+      });
+      const panel = await context.newPage();
+      await panel.goto(`moz-extension://${id}/sidepanel.html?tab=${tab}`);
+      return panel;
     },
   };
 }

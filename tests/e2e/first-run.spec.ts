@@ -13,7 +13,7 @@ beforeAll(async () => {
 afterAll(() => browser?.close());
 beforeEach(async () => {
   for (const open of browser.context.pages().slice(1)) await open.close();
-  page = await browser.open(`chrome-extension://${browser.id}/welcome.html`);
+  page = await browser.open(browser.inside('welcome.html'));
   await page.evaluate(() => chrome.storage.local.clear());
   await page.reload();
   await page.getByRole('heading', { name: 'Who is reading, and how far are they?' }).waitFor();
@@ -87,7 +87,7 @@ describe('the first page', () => {
   test.each(['welcome.html', 'practice.html'])(
     '%s has no fault for axe, light and dark, and fits 320 px',
     async (address) => {
-      const view = await browser.open(`chrome-extension://${browser.id}/${address}`);
+      const view = await browser.open(browser.inside(`${address}`));
       await view.locator('main :is(article, form)').waitFor();
       for (const colorScheme of ['light', 'dark'] as const) {
         await view.emulateMedia({ colorScheme });

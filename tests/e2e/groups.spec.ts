@@ -23,7 +23,7 @@ beforeEach(async () => {
 
 async function openGroups(hash = ''): Promise<Page> {
   const opened = await browser.context.newPage();
-  await opened.goto(`chrome-extension://${browser.id}/groups.html${hash}`);
+  await opened.goto(browser.inside(`groups.html${hash}`));
   return opened;
 }
 

@@ -141,8 +141,7 @@ const html = (side: SideWorld) =>
 
 /** What the content script says of the page in front; null while there is none. */
 async function askInFront(): Promise<{ words: [string, number][]; takenAway: boolean } | null> {
-  const worker = browser.context.serviceWorkers()[0] ?? (await browser.context.waitForEvent('serviceworker'));
-  return worker.evaluate(async () => {
+  return browser.inBackground(async () => {
     const [tab] = await chrome.tabs.query({ active: true, lastFocusedWindow: true });
     return chrome.tabs
       .sendMessage(tab!.id!, { to: 'page', ask: 'words' })

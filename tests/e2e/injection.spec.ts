@@ -41,7 +41,7 @@ function nastyFile(): string {
   return `${[head, ...spoilt.map((item) => JSON.stringify(item))].join('\n')}\n`;
 }
 
-const address = (path: string): string => `chrome-extension://${browser.id}/${path}`;
+const address = (path: string): string => browser.inside(`${path}`);
 
 /** All texts are text: no element was made of them, no script of theirs ran, no address of theirs can be followed. */
 async function expectOnlyText(page: Page): Promise<void> {

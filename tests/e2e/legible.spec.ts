@@ -1,12 +1,11 @@
-import { type BrowserContext, chromium, type Page } from 'playwright-core';
+import type { BrowserContext, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
-import { findChromium } from '../../src/cli/find-chromium.ts';
+import { startPlainBrowser } from './browser.ts';
 import { type OverlayPage, openOverlayPage } from './overlay-page.ts';
 
 let context: BrowserContext;
 beforeAll(async () => {
-  const args = process.getuid?.() === 0 ? ['--no-sandbox'] : [];
-  const browser = await chromium.launch({ executablePath: findChromium(), args });
+  const browser = await startPlainBrowser();
   context = await browser.newContext({ viewport: { width: 600, height: 200 } });
 });
 afterEach(async () => {

@@ -16,7 +16,7 @@ afterAll(() => browser?.close());
 beforeEach(async () => {
   for (const open of browser.context.pages().slice(1)) await open.close();
   page = await browser.context.newPage();
-  await page.goto(`chrome-extension://${browser.id}/lesson.html`);
+  await page.goto(browser.inside('lesson.html'));
   await page.evaluate(async () => {
     localStorage.clear();
     await chrome.storage.local.clear();
@@ -28,7 +28,7 @@ beforeEach(async () => {
 });
 
 async function open(hash: string): Promise<void> {
-  await page.goto(`chrome-extension://${browser.id}/lesson.html#${hash}`);
+  await page.goto(browser.inside(`lesson.html#${hash}`));
   await page.reload();
   await page.waitForSelector('.lesson-part');
 }
@@ -39,7 +39,7 @@ const setNumber = (seed: number) => page.getByLabel('Sheet number').fill(String(
 
 /** A passage on the desk, put there as the desk itself does. */
 async function addPassage(text: string): Promise<string> {
-  await page.goto(`chrome-extension://${browser.id}/desk.html`);
+  await page.goto(browser.inside('desk.html'));
   await page.getByLabel('Text', { exact: true }).fill(text);
   await page.getByRole('button', { name: 'Put it on the desk' }).click();
   await page.waitForSelector('.cm-content');
@@ -183,7 +183,7 @@ test('a deleted passage takes its lesson with it', async () => {
     );
   await expect.poll(kept).toEqual([`lesson/plovers/${id}`]);
   await addPassage('Another text, so that the desk is not empty.');
-  await page.goto(`chrome-extension://${browser.id}/desk.html#passage/${id}`);
+  await page.goto(browser.inside(`desk.html#passage/${id}`));
   await page.reload();
   await page.getByText('Say where it comes from').click();
   await page.getByRole('button', { name: 'Delete this passage' }).click();

@@ -25,7 +25,7 @@ function listen(page: Page): Page {
 async function openOwn(path: string, before?: () => void): Promise<Page> {
   const page = listen(await browser.context.newPage());
   if (before) await page.addInitScript(before);
-  await page.goto(`chrome-extension://${browser.id}/${path}`);
+  await page.goto(browser.inside(`${path}`));
   return page;
 }
 
@@ -38,7 +38,7 @@ async function shade(html = story): Promise<Page> {
 
 /** Opens the next word's card in the page in front, as the shortcut does. */
 const step = () =>
-  browser.context.serviceWorkers()[0]!.evaluate(async () => {
+  browser.inBackground(async () => {
     const [tab] = await chrome.tabs.query({ active: true, lastFocusedWindow: true });
     await chrome.tabs.sendMessage(tab!.id!, { to: 'page', ask: 'step', given: 1 });
   });
@@ -50,7 +50,7 @@ describe('a clock that went back a year', () => {
   };
 
   async function put(desk: Page, text: string): Promise<void> {
-    await desk.goto(`chrome-extension://${browser.id}/desk.html#new`);
+    await desk.goto(browser.inside('desk.html#new'));
     await desk.getByLabel('Text', { exact: true }).fill(text);
     await desk.getByRole('button', { name: 'Put it on the desk' }).click();
     await desk.locator('.cm-line').first().waitFor();

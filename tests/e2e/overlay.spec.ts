@@ -1,15 +1,14 @@
 import { readFileSync } from 'node:fs';
-import { type BrowserContext, chromium, type Page } from 'playwright-core';
+import type { BrowserContext, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
-import { findChromium } from '../../src/cli/find-chromium.ts';
+import { startPlainBrowser } from './browser.ts';
 import { openOverlayPage } from './overlay-page.ts';
 
 let context: BrowserContext;
 /** One page for all tables of short texts; pages that change have their own. */
 let reader: Page;
 beforeAll(async () => {
-  const args = process.getuid?.() === 0 ? ['--no-sandbox'] : [];
-  const browser = await chromium.launch({ executablePath: findChromium(), args });
+  const browser = await startPlainBrowser();
   context = await browser.newContext();
   reader = await context.newPage();
 });

@@ -21,7 +21,7 @@ export const ownPages = {
 
 /** Opens one of them and waits until it is there. */
 export async function openOwnPage(browser: TestBrowser, address: keyof typeof ownPages): Promise<Page> {
-  const page = await browser.open(`chrome-extension://${browser.id}/${address}`);
+  const page = await browser.open(browser.inside(`${address}`));
   await page.locator(ownPages[address]).first().waitFor();
   return page;
 }

@@ -1,7 +1,7 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
-import { type BrowserContext, chromium } from 'playwright-core';
+import type { BrowserContext } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
-import { findChromium } from '../../src/cli/find-chromium.ts';
+import { startPlainBrowser } from './browser.ts';
 import { openOverlayPage } from './overlay-page.ts';
 
 /**
@@ -14,8 +14,7 @@ const kinds = readdirSync(FOLDER).flatMap((file) => /^(.*)\.html$/.exec(file)?.[
 
 let context: BrowserContext;
 beforeAll(async () => {
-  const args = process.getuid?.() === 0 ? ['--no-sandbox'] : [];
-  const browser = await chromium.launch({ executablePath: findChromium(), args });
+  const browser = await startPlainBrowser();
   context = await browser.newContext({ viewport: { width: 1200, height: 2000 } });
 });
 afterEach(async () => {

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import AxeBuilder from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
-import { startBrowser, type TestBrowser } from './browser.ts';
+import { browserPage, startBrowser, type TestBrowser } from './browser.ts';
 import { markedWords } from './marked-words.ts';
 
 let browser: TestBrowser;
@@ -180,7 +180,7 @@ describe('the panel for other pages', () => {
   });
 
   test('says that a page of the browser cannot be read', async () => {
-    const other = await browser.open('chrome://version/');
+    const other = await browser.open(browserPage);
     await browser.press(other);
     expect(await sentence(other)).toContain('a page of the browser itself');
   });

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
-import { chromium, type Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { tokenize } from '../../src/analyze/index.ts';
-import { findChromium } from '../../src/cli/find-chromium.ts';
+import { startPlainBrowser } from './browser.ts';
 import { bundleReader } from './bundle-reader.ts';
 import { randomTrees, type Tree, writeTree } from './random-tree.ts';
 
@@ -12,8 +12,7 @@ import { randomTrees, type Tree, writeTree } from './random-tree.ts';
  */
 let page: Page;
 beforeAll(async () => {
-  const args = process.getuid?.() === 0 ? ['--no-sandbox'] : [];
-  const browser = await chromium.launch({ executablePath: findChromium(), args });
+  const browser = await startPlainBrowser();
   page = await browser.newPage();
   await page.setContent('<!doctype html><body><main></main>');
   await page.evaluate(await bundleReader());

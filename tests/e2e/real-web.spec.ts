@@ -1,20 +1,18 @@
 import AxeBuilder from '@axe-core/playwright';
-import type { Page, Worker } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
-import { startBrowser, type TestBrowser } from './browser.ts';
+import { onlyIn, startBrowser, type TestBrowser } from './browser.ts';
 import { markedWords } from './marked-words.ts';
 
 let browser: TestBrowser;
-let worker: Worker;
 
 beforeAll(async () => {
   browser = await startBrowser();
-  worker = browser.context.serviceWorkers().find((one) => one.url().includes(browser.id))!;
 });
 afterAll(() => browser?.close());
 beforeEach(async () => {
   for (const open of browser.context.pages().slice(1)) await open.close();
-  await worker.evaluate(() => chrome.storage.local.clear());
+  await browser.inBackground(() => chrome.storage.local.clear());
 });
 
 const line =
@@ -74,14 +72,7 @@ describe('the text that is checked', () => {
   test('is what is selected when the entry of the context menu is pressed', async () => {
     const page = await shaded(await browser.open(browser.serve('news.html', news)));
     await page.evaluate(() => getSelection()!.selectAllChildren(document.querySelector('p')!));
-    await worker.evaluate(async () => {
-      const [tab] = await chrome.tabs.query({ active: true, lastFocusedWindow: true });
-      const info = { menuItemId: 'check-selection', editable: false, pageUrl: '' };
-      (chrome.contextMenus.onClicked as unknown as { dispatch(info: object, tab: object): void }).dispatch(
-        info,
-        tab!,
-      );
-    });
+    await browser.checkSelection(page, 'p >> nth=0');
     const panel = await browser.openPanel(page);
     await panel.getByRole('radio', { name: 'Selection', checked: true }).waitFor();
     await expect.poll(() => running(panel)).toBe(63);
@@ -89,73 +80,69 @@ describe('the text that is checked', () => {
 });
 
 describe('frames', () => {
-  test('of the same site are read with the page, those of others are named with a way to open them', async () => {
-    browser.serve('inner.html', '<title>Inner</title><p>Seven lanterns');
-    const foreign = browser.serve('other.html', '<p>Whales').replace('127.0.0.1', 'localhost');
-    const page = await browser.open(
-      browser.serve(
-        'outer.html',
-        `<title>Outer</title><p>The lighthouse</p><iframe src="inner.html"></iframe>
+  onlyIn('chromium', 'frames of other sites')(
+    'of the same site are read with the page, those of others are named with a way to open them',
+    async () => {
+      browser.serve('inner.html', '<title>Inner</title><p>Seven lanterns');
+      const foreign = browser.serve('other.html', '<p>Whales').replace('127.0.0.1', 'localhost');
+      const page = await browser.open(
+        browser.serve(
+          'outer.html',
+          `<title>Outer</title><p>The lighthouse</p><iframe src="inner.html"></iframe>
          <iframe src="${foreign}" title="Whale log" width="400" height="200"></iframe>
          <iframe src="${foreign}" width="10" height="10"></iframe>`,
-      ),
-    );
-    await shaded(page);
-    const frame = page.frame({ url: /inner/ })!;
-    await frame.waitForFunction(() => CSS.highlights.size > 0);
-    const panel = await browser.openPanel(page);
-    await expect.poll(() => running(panel)).toBe(4);
-    await panel.getByRole('link', { name: 'Whale log' }).waitFor();
-    expect(await panel.getByRole('link', { name: /localhost|127/ }).count()).toBe(0);
-    expect(await panel.getByRole('link', { name: 'Whale log' }).getAttribute('href')).toBe(foreign);
+        ),
+      );
+      await shaded(page);
+      const frame = page.frame({ url: /inner/ })!;
+      await frame.waitForFunction(() => CSS.highlights.size > 0);
+      const panel = await browser.openPanel(page);
+      await expect.poll(() => running(panel)).toBe(4);
+      await panel.getByRole('link', { name: 'Whale log' }).waitFor();
+      expect(await panel.getByRole('link', { name: /localhost|127/ }).count()).toBe(0);
+      expect(await panel.getByRole('link', { name: 'Whale log' }).getAttribute('href')).toBe(foreign);
 
-    await panel.getByRole('button', { name: 'lanterns', exact: true }).first().click();
-    await frame.waitForFunction(() => CSS.highlights.get('wr-4')?.size === 1);
+      await panel.getByRole('button', { name: 'lanterns', exact: true }).first().click();
+      await frame.waitForFunction(() => CSS.highlights.get('wr-4')?.size === 1);
 
-    await browser.press(page);
-    await page.waitForFunction(() => CSS.highlights.size === 0);
-    await frame.waitForFunction(() => CSS.highlights.size === 0);
-  });
+      await browser.press(page);
+      await page.waitForFunction(() => CSS.highlights.size === 0);
+      await frame.waitForFunction(() => CSS.highlights.size === 0);
+    },
+  );
 });
 
 describe('toolbar and shortcuts', () => {
-  const badge = (page: Page): Promise<string> =>
-    worker.evaluate(async (url) => {
-      const [tab] = (await chrome.tabs.query({})).filter((one) => one.url === url || one.active);
-      return chrome.action.getBadgeText({ tabId: tab!.id! });
-    }, page.url());
-
   test('the button shows the reach of the page, rounded down, and nothing once it is not shaded', async () => {
     const page = await shaded(
       await browser.open(
         browser.serve('badge.html', '<title>Badge</title><p>A ship in the bay and a lighthouse.'),
       ),
     );
-    await expect.poll(() => badge(page)).toMatch(/^\d+%$/);
+    await expect.poll(() => browser.badge(page)).toMatch(/^\d+%$/);
     const panel = await browser.openPanel(page);
     const figure = Number.parseFloat((await panel.locator('.reach-figure').textContent()) ?? '');
     await page.bringToFront();
-    expect(await badge(page)).toBe(`${Math.floor(figure)}%`);
+    expect(await browser.badge(page)).toBe(`${Math.floor(figure)}%`);
     await page.evaluate(() => document.body.append(' Lanterns and yachts and buoys.'));
-    await expect.poll(() => badge(page)).not.toBe(`${Math.floor(figure)}%`);
+    await expect.poll(() => browser.badge(page)).not.toBe(`${Math.floor(figure)}%`);
     await browser.press(page);
-    await expect.poll(() => badge(page)).toBe('');
+    await expect.poll(() => browser.badge(page)).toBe('');
   });
 
   test('shortcuts are offered for all that can be done, and lead from word to word', async () => {
     const page = await shaded(await browser.open(browser.serve('news.html', news)));
-    const names = await worker.evaluate(async () => (await chrome.commands.getAll()).map(({ name }) => name));
-    expect(names).toEqual(
-      expect.arrayContaining(['_execute_action', 'next-word', 'previous-word', 'open-desk']),
+    const names = await browser.inBackground(async () =>
+      (await chrome.commands.getAll()).map(({ name }) => name),
     );
-    const command = (name: string) =>
-      worker.evaluate(async (name) => {
-        const [tab] = await chrome.tabs.query({ active: true, lastFocusedWindow: true });
-        (chrome.commands.onCommand as unknown as { dispatch(name: string, tab: object): void }).dispatch(
-          name,
-          tab!,
-        );
-      }, name);
+    expect(names).toEqual(
+      expect.arrayContaining([
+        expect.stringMatching(/^_execute_/),
+        'next-word',
+        'previous-word',
+        'open-desk',
+      ]),
+    );
     const here = () =>
       page.evaluate(() =>
         [...(CSS.highlights.get('wr-4') ?? [])].map((range) =>
@@ -163,11 +150,11 @@ describe('toolbar and shortcuts', () => {
         ),
       );
     const { beyond } = await markedWords(page);
-    await command('next-word');
+    await browser.command('next-word');
     await expect.poll(here).toEqual([beyond[0]]);
-    await command('next-word');
+    await browser.command('next-word');
     await expect.poll(here).toEqual([beyond[1]]);
-    await command('previous-word');
+    await browser.command('previous-word');
     await expect.poll(here).toEqual([beyond[0]]);
   });
 });
@@ -179,13 +166,7 @@ describe('the word card', () => {
   test('opens at the next hard word with the keyboard in it, and leaves no trace', async () => {
     const page = await shaded(await browser.open(browser.serve('news.html', news)));
     const before = await page.evaluate(() => document.documentElement.outerHTML);
-    await worker.evaluate(async () => {
-      const [tab] = await chrome.tabs.query({ active: true, lastFocusedWindow: true });
-      (chrome.commands.onCommand as unknown as { dispatch(name: string, tab: object): void }).dispatch(
-        'next-word',
-        tab!,
-      );
-    });
+    await browser.command('next-word');
     await expect.poll(() => hosts(page)).toBe(1);
     await page.keyboard.press('Escape');
     await expect.poll(() => hosts(page)).toBe(0);
@@ -203,31 +184,34 @@ describe('the word card', () => {
     await expect.poll(() => hosts(page)).toBe(0);
   });
 
-  test('opens on a page that was left and is come back to, where nothing can be put any more', async () => {
-    const page = await shaded(await browser.open(browser.serve('news.html', news)));
-    const session = await browser.context.newCDPSession(page);
-    const brought = new Promise<void>((resolve) => {
-      session.on('Debugger.scriptParsed', ({ url }) => url.endsWith('/page-card.js') && resolve());
-    });
-    await session.send('Debugger.enable');
-    await page.mouse.move(60, 60);
-    await brought;
-    await session.detach();
-    const elsewhere = browser.serve('other.html', '<p>Tide').replace('127.0.0.1', 'localhost');
-    await page.evaluate(() => {
-      addEventListener('pageshow', ({ persisted }) =>
-        document.documentElement.setAttribute('id', `${persisted}`),
-      );
-    });
-    await page.goto(elsewhere);
-    await page.goBack({ waitUntil: 'commit' });
-    await page.locator('#true').waitFor();
-    await page
-      .locator('p')
-      .first()
-      .click({ modifiers: ['Alt'], position: { x: 40, y: 8 } });
-    await expect.poll(() => hosts(page)).toBe(1);
-  });
+  onlyIn('chromium', 'debugging protocol')(
+    'opens on a page that was left and is come back to, where nothing can be put any more',
+    async () => {
+      const page = await shaded(await browser.open(browser.serve('news.html', news)));
+      const session = await browser.context.newCDPSession(page);
+      const brought = new Promise<void>((resolve) => {
+        session.on('Debugger.scriptParsed', ({ url }) => url.endsWith('/page-card.js') && resolve());
+      });
+      await session.send('Debugger.enable');
+      await page.mouse.move(60, 60);
+      await brought;
+      await session.detach();
+      const elsewhere = browser.serve('other.html', '<p>Tide').replace('127.0.0.1', 'localhost');
+      await page.evaluate(() => {
+        addEventListener('pageshow', ({ persisted }) =>
+          document.documentElement.setAttribute('id', `${persisted}`),
+        );
+      });
+      await page.goto(elsewhere);
+      await page.goBack({ waitUntil: 'commit' });
+      await page.locator('#true').waitFor();
+      await page
+        .locator('p')
+        .first()
+        .click({ modifiers: ['Alt'], position: { x: 40, y: 8 } });
+      await expect.poll(() => hosts(page)).toBe(1);
+    },
+  );
 
   test('what is said of a word counts at once, and is kept', async () => {
     const page = await shaded(await browser.open(browser.serve('news.html', news)));
@@ -268,7 +252,7 @@ describe('privacy', () => {
   test('nothing is asked of any other machine, by page, panel or background', async () => {
     const asked: string[] = [];
     const isOurs = (url: string) =>
-      /^(chrome-extension:|http:\/\/127\.0\.0\.1|blob:chrome-extension|data:)/.test(url);
+      /^((blob:)?(chrome|moz)-extension:|http:\/\/127\.0\.0\.1|data:)/.test(url);
     browser.context.on('request', (request) => {
       if (!isOurs(request.url())) asked.push(request.url());
     });
@@ -312,6 +296,6 @@ describe('privacy', () => {
     }, browser.id);
     expect(sent.runtime, 'no way for pages to reach the extension').toBe(false);
     expect((await markedWords(page)).beyond.length).toBe(before);
-    expect(await worker.evaluate(() => chrome.storage.local.get('groups'))).toEqual({});
+    expect(await browser.inBackground(() => chrome.storage.local.get('groups'))).toEqual({});
   });
 });

@@ -15,7 +15,7 @@ afterAll(() => browser?.close());
 beforeEach(async () => {
   for (const open of browser.context.pages().slice(1)) await open.close();
   const page = await browser.context.newPage();
-  await page.goto(`chrome-extension://${browser.id}/desk.html`);
+  await page.goto(browser.inside('desk.html'));
   await page.evaluate(async () => {
     await chrome.storage.local.clear();
     for (const name of ['shelf', 'desk'])
@@ -172,7 +172,7 @@ describe('the report on a page', () => {
   });
 
   test('without a text it says where to get one', async () => {
-    const report = await browser.open(`chrome-extension://${browser.id}/report.html`);
+    const report = await browser.open(browser.inside('report.html'));
     await report.getByText('Choose a text first').waitFor();
     await report.evaluate(() => {
       location.hash = '#passage/gone/herons';
@@ -252,7 +252,7 @@ describe('a report that leaves', () => {
 });
 
 test('the report on a passage is of the group’s own version, with its story words', async () => {
-  const desk = await browser.open(`chrome-extension://${browser.id}/desk.html`);
+  const desk = await browser.open(browser.inside('desk.html'));
   await desk
     .getByLabel('Text', { exact: true })
     .fill('# The ferry is late\nBram purchased a lantern and went to the shed.');

@@ -65,7 +65,7 @@ beforeEach(async () => {
   await view.getByRole('heading', { name: 'Save everything' }).waitFor();
 });
 
-const page = (path: string): string => `chrome-extension://${browser.id}/${path}`;
+const page = (path: string): string => browser.inside(`${path}`);
 
 /** All that lies in the browser, the fields of each thing in the order of their names. */
 async function readRaw(): Promise<string> {

@@ -34,7 +34,7 @@ beforeEach(async () => {
   await shelf.getByRole('heading', { name: 'Many at once' }).waitFor();
 });
 
-const address = (view: string) => `chrome-extension://${browser.id}/shelf.html#${view}`;
+const address = (view: string) => browser.inside(`shelf.html#${view}`);
 
 /** Everything of every database of the shelf, as it lies there. */
 async function readRaw(): Promise<string> {

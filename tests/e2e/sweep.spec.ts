@@ -1,11 +1,11 @@
 import { existsSync, readdirSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import { describe, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import { isSlow } from '../sweep/score-visit.ts';
 import { sweepChromium } from '../sweep/sweep-chromium.ts';
 import { sweepFirefox } from '../sweep/sweep-firefox.ts';
 import { sweepFolder } from '../sweep/sweep-folder.ts';
-import type { SweepBrowser } from '../sweep/visit.ts';
+import { browserName } from './browser.ts';
 
 // Outside source: saved pages of the real web, which other projects keep as test fixtures (../shared/pages/index.tsv names each).
 const folder = fileURLToPath(new URL('../../../shared/pages', import.meta.url));
@@ -22,23 +22,20 @@ const some = (of: string, n: number): Set<string> =>
       .map((file) => file.replace(/\.html$/, '')),
   );
 
-describe.each([
-  ['Chromium', sweepChromium],
-  ['Firefox', sweepFirefox],
-] as const)('in %s', (_name, start) => {
-  test.skipIf(!existsSync(folder))(
-    'a dozen saved pages of the real web give figures, throw nothing, and are as they were after the second press',
-    { timeout: 180_000 },
-    () => sweep(folder, 7, start),
-  );
-  test('pages of our own in the manner of the web do the same', { timeout: 120_000 }, () =>
-    sweep(own, 8, start),
-  );
-});
+test.skipIf(!existsSync(folder))(
+  'a dozen saved pages of the real web give figures, throw nothing, and are as they were after the second press',
+  { timeout: 180_000 },
+  () => sweep(folder, 7),
+);
+test(
+  'pages of our own in the manner of the web give figures, throw nothing, and are as they were after the second press',
+  { timeout: 120_000 },
+  () => sweep(own, 8),
+);
 
-async function sweep(of: string, n: number, start: () => Promise<SweepBrowser>): Promise<void> {
+async function sweep(of: string, n: number): Promise<void> {
   const wanted = some(of, n);
-  const browser = await start();
+  const browser = await (browserName === 'firefox' ? sweepFirefox() : sweepChromium());
   try {
     const outcomes = await sweepFolder(
       of,

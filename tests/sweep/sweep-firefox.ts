@@ -1,4 +1,5 @@
-import { startFirefox } from '../e2e/firefox.ts';
+import type { Page } from 'playwright-core';
+import { launchFirefox } from '../e2e/firefox.ts';
 import { waitFor } from '../e2e/wait-for.ts';
 import {
   PATIENCE,
@@ -10,59 +11,74 @@ import {
   whenMarked,
 } from './visit.ts';
 
+type Firefox = Awaited<ReturnType<typeof launchFirefox>>;
+
 /** A Firefox whose sidebar is read beside the page, the network cut off. */
 export async function sweepFirefox(): Promise<SweepBrowser> {
-  const firefox = await startFirefox();
+  const firefox = await launchFirefox();
   // A page of the extension asks the visited pages what they have read, as the panel does.
-  const asker = await firefox.open(firefox.inside('privacy.html'));
-  const figure = (): Promise<string | null> =>
-    firefox
-      .inSidebar((document) => document.querySelector('.reach-figure')?.textContent ?? null)
-      .catch(() => null);
-  return {
-    async visit(address): Promise<Visit> {
-      const page = await firefox.openText(address);
-      try {
-        await page.evaluate(unsettle);
-        const before = await page.evaluate(readState);
-        const marked = page.evaluate(whenMarked, { wanted: true, patience: PATIENCE });
-        const pressed = Date.now();
-        await firefox.press();
-        const shown = await waitFor(
-          async () => {
-            const says = await figure();
-            if (says === null) throw new Error('The sidebar shows no figure.');
-            return { says, at: Date.now() };
-          },
-          { timeout: PATIENCE, interval: 20 },
-        ).catch(() => null);
-        const marks = await marked;
-        const during = await page.evaluate(readState);
-        const read = await asker.evaluate(askFront, { address });
-        const says = shown?.says ?? (await firefox.inSidebar((document) => document.body.textContent ?? ''));
-        const unmarked = page.evaluate(whenMarked, { wanted: false, patience: PATIENCE });
-        await firefox.press();
-        await unmarked;
-        return {
-          marks: marks && marks - pressed,
-          figure: shown && shown.at - pressed,
-          says,
-          words: read?.words ?? [],
-          scope: read?.scope ?? 'none',
-          longestTask: await page.evaluate(readTasks),
-          errors: [],
-          states: [before, during, await page.evaluate(readState)],
-        };
-      } finally {
-        await page.close();
-      }
+  const asker = await firefox.context.newPage();
+  await asker.goto(`moz-extension://${firefox.id}/privacy.html`);
+  return { visit: (address) => visit(firefox, asker, address), close: firefox.close };
+}
+
+async function visit(firefox: Firefox, asker: Page, address: string): Promise<Visit> {
+  const page = await firefox.context.newPage();
+  const errors: string[] = [];
+  page.on('pageerror', (error) => errors.push(`page: ${error.message}`));
+  try {
+    // Its frames may never load, which Firefox waits for; its text is enough.
+    await page.goto(address, { waitUntil: 'commit' });
+    await page.waitForFunction(() => document.readyState !== 'loading');
+    await page.evaluate(unsettle);
+    const before = await page.evaluate(readState);
+    await sidebarSays(firefox, false).catch(() => null);
+    const marked = page.evaluate(whenMarked, { wanted: true, patience: PATIENCE });
+    const pressed = Date.now();
+    await firefox.press(page);
+    const shown = await sidebarSays(firefox, true).catch(() => null);
+    const marks = await marked;
+    const during = await page.evaluate(readState);
+    const read = await asker.evaluate(askFront, address);
+    const says =
+      shown?.says ??
+      (await firefox.inSidebar((document) =>
+        [...document.querySelectorAll('.note, .scope-part')].map((one) => one.textContent).join(' | '),
+      ));
+    const unmarked = page.evaluate(whenMarked, { wanted: false, patience: PATIENCE });
+    await firefox.press(page);
+    await unmarked;
+    return {
+      marks: marks && marks - pressed,
+      figure: shown && shown.at - pressed,
+      says,
+      words: read?.words ?? [],
+      scope: read?.scope ?? 'none',
+      longestTask: await page.evaluate(readTasks),
+      errors,
+      states: [before, during, await page.evaluate(readState)],
+    };
+  } finally {
+    await page.close();
+  }
+}
+
+/** What the sidebar shows as its figure, once it shows one, and when; or waits until it shows none. */
+function sidebarSays(firefox: Firefox, wanted: boolean): Promise<{ says: string; at: number }> {
+  return waitFor(
+    async () => {
+      const says = await firefox
+        .inSidebar((document) => document.querySelector('.reach-figure')?.textContent ?? null)
+        .catch(() => null);
+      if ((says !== null) !== wanted) throw new Error('The sidebar shows something else.');
+      return { says: says ?? '', at: Date.now() };
     },
-    close: firefox.close,
-  };
+    { timeout: PATIENCE, interval: 20 },
+  );
 }
 
 /** Runs in a page of the extension. */
-async function askFront({ address }: { address: string }): Promise<Pick<Visit, 'words' | 'scope'> | null> {
+async function askFront(address: string): Promise<Pick<Visit, 'words' | 'scope'> | null> {
   const { tabs } = (globalThis as unknown as { browser: typeof chrome }).browser;
   for (const { id } of await tabs.query({})) {
     const question = { to: 'page', ask: 'words' };

@@ -1,0 +1,172 @@
+import { type BrowserType, firefox } from 'playwright-core';
+
+/** Asks Firefox a command of WebDriver BiDi (https://www.w3.org/TR/webdriver-bidi/), on the one connection it allows. */
+export type Ask = <T>(method: string, params: object) => Promise<T>;
+
+/** Parts of Playwright 1.65 behind its interface: its own connection to Firefox. */
+interface Message {
+  readonly id: number;
+  readonly method: string;
+  readonly params: { type?: string; context?: string; contexts?: readonly string[]; url?: string };
+}
+interface Transport {
+  send(message: Message): void;
+  onmessage(message: object): void;
+}
+interface Inner {
+  readonly _browserSession: { send: Ask };
+  readonly _bidiPages: ReadonlyMap<string, { _page: { emulatedMedia(): Media } }>;
+}
+interface InnerType {
+  connectToTransport(transport: Transport, options: object): Promise<Inner>;
+}
+type Media = Readonly<Record<'media' | 'colorScheme' | 'reducedMotion' | 'forcedColors', string>>;
+
+/** The page that is Firefox's window, around the pages of the web; `--remote-allow-system-access` opens it. */
+export async function findWindow(ask: Ask): Promise<string> {
+  const { contexts } = await ask<{ contexts: { context: string; url: string }[] }>(
+    'browsingContext.getTree',
+    { 'moz:scope': 'chrome' },
+  );
+  const window = contexts.find(({ url }) => url.includes('browser.xhtml'));
+  if (!window) throw new Error('Firefox has no window.');
+  return window.context;
+}
+
+/** Runs a function given as text in a browsing context; its arguments and what it gives go as JSON. */
+export async function callIn<T>(ask: Ask, context: string, code: string, given: unknown): Promise<T> {
+  const said = await ask<
+    | { type: 'success'; result: { value?: string } }
+    | { type: 'exception'; exceptionDetails: { text: string } }
+  >('script.callFunction', {
+    // `__name` is what esbuild may put into functions.
+    functionDeclaration: `async (given) => {
+      const __name = (named) => named;
+      return JSON.stringify(await (${code})(JSON.parse(given)));
+    }`,
+    arguments: [{ type: 'string', value: JSON.stringify(given ?? null) }],
+    awaitPromise: true,
+    userActivation: true,
+    target: { context },
+  });
+  if (said.type === 'exception') throw new Error(said.exceptionDetails.text);
+  return (said.result.value === undefined ? undefined : JSON.parse(said.result.value)) as T;
+}
+
+/** Pages of extensions and of the browser itself, of which Firefox says only that somebody went there. */
+const SILENT = /^(?:moz-extension:|about:(?!blank|srcdoc|reader))/;
+
+/**
+ * Starts a stock Firefox by Playwright, whose driver for it is new. Added here: pages open as tabs rather than as windows; media features,
+ * for which Firefox 153 has no command, are set in its window; and Firefox's events, which leave pages of extensions out, are completed.
+ */
+export async function startByPlaywright<T>(
+  start: (type: BrowserType) => Promise<T>,
+): Promise<{ started: T; ask: Ask }> {
+  const type = (
+    firefox as unknown as { _connection: { toImpl(type: unknown): { _bidiFirefox: InnerType } } }
+  )._connection.toImpl(firefox)._bidiFirefox;
+  const connect = type.connectToTransport;
+  let inner: Inner | undefined;
+  const ask: Ask = (method, params) => {
+    if (!inner) throw new Error('Playwright has not started Firefox by WebDriver BiDi.');
+    return inner._browserSession.send(method, params);
+  };
+  type.connectToTransport = async (transport, options) => {
+    const send = transport.send.bind(transport);
+    const connecting = connect.call(type, transport, options);
+    const tell = transport.onmessage.bind(transport);
+    const closing = new Map<number, string>();
+    const unknown = new Map<string, object[]>();
+    transport.send = (message) => {
+      const { id, method, params } = message;
+      if (method === 'emulation.setMediaFeaturesOverride') {
+        const done = params.contexts ? setMedia(ask, inner!, params.contexts[0]!) : Promise.resolve();
+        done.then(
+          () => tell({ type: 'success', id, result: {} }),
+          (error: Error) => tell({ type: 'error', id, error: '', message: error.message }),
+        );
+        return;
+      }
+      if (method === 'browsingContext.create') params.type = 'tab';
+      if (method === 'browsingContext.close') closing.set(id, params.context!);
+      send(message);
+    };
+    transport.onmessage = (message) => {
+      const { id, method, params } = message as Message;
+      const { context, url } = params ?? {};
+      if (context !== undefined && unknown.has(context)) {
+        unknown.get(context)!.push(message);
+        return;
+      }
+      const isSilent = SILENT.test(url ?? '');
+      if (method === 'browsingContext.navigationStarted' && isSilent && !inner!._bidiPages.has(context!)) {
+        // A tab that a page of the extension opened; what Firefox says of it next waits until it is known.
+        const known = ask<{ contexts: object[] }>('browsingContext.getTree', { root: context, maxDepth: 0 });
+        unknown.set(context!, [message]);
+        void known.then(({ contexts }) => {
+          tell({ type: 'event', method: 'browsingContext.contextCreated', params: contexts[0] });
+          const late = unknown.get(context!)!;
+          unknown.delete(context!);
+          for (const message of late) transport.onmessage(message);
+        });
+        return;
+      }
+      tell(message);
+      if (method === 'browsingContext.navigationCommitted' && isSilent)
+        // A page that is gone again, or that lets nobody in, has no more to wait for.
+        void ask('script.callFunction', enter(context!))
+          .catch(() => undefined)
+          .then(() => {
+            for (const event of ['domContentLoaded', 'load'])
+              tell({ type: 'event', method: `browsingContext.${event}`, params: { context, url } });
+          });
+      const closed = closing.get(id);
+      if (closed && inner!._bidiPages.has(closed))
+        tell({ type: 'event', method: 'browsingContext.contextDestroyed', params: { context: closed } });
+      closing.delete(id);
+    };
+    inner = await connecting;
+    return inner;
+  };
+  try {
+    return { started: await start(firefox), ask };
+  } finally {
+    type.connectToTransport = connect;
+  }
+}
+
+/** The first command to a page of an extension: Firefox says from then on what runs in it. Answered when the page has loaded. */
+function enter(context: string): object {
+  const code = (): Promise<void> => {
+    // The tests say `chrome`, which gives no promises in an extension of Firefox's manifest version 2.
+    Object.defineProperty(globalThis, 'chrome', { value: (globalThis as { browser?: unknown }).browser });
+    return new Promise((resolve) => {
+      if (document.readyState === 'complete') resolve();
+      else addEventListener('load', () => resolve());
+    });
+  };
+  return { functionDeclaration: String(code), awaitPromise: true, target: { context } };
+}
+
+declare const ChromeUtils: {
+  importESModule(address: string): {
+    NavigableManager: { getBrowsingContextById(id: string): Record<string, string> };
+  };
+};
+
+async function setMedia(ask: Ask, inner: Inner, page: string): Promise<void> {
+  const media = inner._bidiPages.get(page)!._page.emulatedMedia();
+  const set = ({ page, media }: { page: string; media: Media }): void => {
+    const { NavigableManager } = ChromeUtils.importESModule(
+      'chrome://remote/content/shared/NavigableManager.sys.mjs',
+    );
+    const context = NavigableManager.getBrowsingContextById(page);
+    const or = (value: string, none: string): string => (value === 'no-override' ? none : value);
+    context.mediumOverride = or(media.media, '');
+    context.prefersColorSchemeOverride = or(media.colorScheme, 'none');
+    context.prefersReducedMotionOverride = or(media.reducedMotion, 'none');
+    context.forcedColorsOverride = or(media.forcedColors, 'none');
+  };
+  await callIn(ask, await findWindow(ask), String(set), { page, media });
+}

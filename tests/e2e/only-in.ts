@@ -1,0 +1,8 @@
+/** Browsers the tests run in. */
+export type OneBrowser = 'chromium' | 'firefox';
+
+/** What one browser alone can do. DEVELOPERS.md has the same table; a test compares the two. */
+export const whyOnlyIn = {
+  'debugging protocol': 'the test drives the browser by its debugging protocol, which Firefox does not have',
+  'frames of other sites': 'Firefox lets the press of the button into frames of other sites',
+} as const;
