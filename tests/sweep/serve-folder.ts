@@ -4,7 +4,7 @@ import type { AddressInfo } from 'node:net';
 import { extname, join } from 'node:path';
 
 const TYPES: Readonly<Record<string, string>> = {
-  '.html': 'text/html',
+  '.html': 'text/html; charset=utf-8',
   '.css': 'text/css',
   '.svg': 'image/svg+xml',
   '.png': 'image/png',
