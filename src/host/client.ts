@@ -59,7 +59,7 @@ export async function askWords(tab: number): Promise<PageWords | null> {
     covered: all.reduce((sum, { covered }) => sum + covered, 0),
     rows: all.some(({ rows }) => rows),
     selection: all.some(({ selection }) => selection),
-    foreign: all.flatMap(({ foreign }) => foreign).filter(({ url }) => !read.has(url)),
+    foreign: all.flatMap(({ foreign }) => foreign).filter(({ url, why }) => why === 'pdf' || !read.has(url)),
     restless: all.some(({ restless }) => restless),
   };
 }
