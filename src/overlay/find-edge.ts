@@ -1,5 +1,5 @@
 import { isTakenOut, isUnseen } from './is-unseen.ts';
-import { isPlaced } from './joins-on.ts';
+import { isPlaced } from './join-pieces.ts';
 import { own } from './own.ts';
 
 /** What an element's edge does to a word that stands at it: nothing, parts it, or ends the line of thought too. */

@@ -1,5 +1,5 @@
 import { findEdge } from './find-edge.ts';
-import { isPiece } from './joins-on.ts';
+import { isPiece } from './join-pieces.ts';
 import { own } from './own.ts';
 
 /** The nearest node around one (or itself) whose text is a line of its own, or several: it can be read again alone. */

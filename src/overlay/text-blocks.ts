@@ -1,7 +1,7 @@
 import { type Edge, findEdge } from './find-edge.ts';
 import { findInk, type Ink } from './find-ink.ts';
 import { isInsideUnread, isRead } from './is-read.ts';
-import { isPlaced, joinsOn } from './joins-on.ts';
+import { edgeBetween, isPlaced } from './join-pieces.ts';
 import { own } from './own.ts';
 import { shadowOf } from './shadow-of.ts';
 
@@ -27,8 +27,9 @@ export function* findTextBlocks(root: Node, onShadow: (root: ShadowRoot) => void
   let isParted = false;
   let within = root;
   let inks: Map<Text, Ink> | undefined;
-  /** A placed element that has just been left; its edge counts unless the next one goes on with its last word. */
+  /** A placed element that has just been left; its edge counts unless the next one goes on with its line. */
   let left: Opened | undefined;
+  let between: Edge = 'line';
 
   function* endLine(): Generator<TextBlock> {
     if (nodes.length > 0) yield { nodes, parted, within, ...(inks && { inks }) };
@@ -56,8 +57,9 @@ export function* findTextBlocks(root: Node, onShadow: (root: ShadowRoot) => void
   function* enter(element: Element): Generator<TextBlock> {
     const style = getComputedStyle(element);
     const edge = findEdge(element, style);
-    if (left) left = undefined;
-    else yield* pass(edge);
+    if (!left) yield* pass(edge);
+    else if (between === 'word') isParted = true;
+    left = undefined;
     const read = isRead(element, style);
     if (read === 'none') yield* pass(edge);
     else open(element, read === 'all', edge, style);
@@ -80,9 +82,12 @@ export function* findTextBlocks(root: Node, onShadow: (root: ShadowRoot) => void
   else open(root, true, 'line');
   for (let level = opened.at(-1); level; level = opened.at(-1)) {
     const { value: child } = level.children.next();
-    if (left && !(child && (isBlank(child) || (isElement(child) && joinsOn(left.node as Element, child))))) {
-      yield* pass(left.edge);
-      left = undefined;
+    if (left && !(child && isBlank(child))) {
+      between = child && isElement(child) ? edgeBetween(left.node as Element, child) : 'line';
+      if (between === 'line') {
+        yield* pass(left.edge);
+        left = undefined;
+      }
     }
     if (!child) {
       opened.pop();

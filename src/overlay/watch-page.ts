@@ -1,6 +1,6 @@
 import { findEdge } from './find-edge.ts';
 import { isRead } from './is-read.ts';
-import { isPiece } from './joins-on.ts';
+import { isPiece } from './join-pieces.ts';
 import { lineAround } from './line-around.ts';
 import { createPatience } from './lose-patience.ts';
 import { own } from './own.ts';

@@ -126,6 +126,74 @@ describe('contrast, measured in pictures', () => {
   });
 });
 
+/** Letters that are not painted with their text's colour: what a highlight makes of them by itself was tried in Chromium 156 and Firefox 153. */
+const INKS: readonly (readonly [name: string, style: string])[] = [
+  ['outlined', 'background:#fff;color:transparent;-webkit-text-stroke:2px #036'],
+  ['outlined, white on white', 'background:#fff;color:#fff;-webkit-text-stroke:2px #036'],
+  [
+    'outlined, with nothing to fill them',
+    'background:#fff;color:#036;-webkit-text-fill-color:transparent;-webkit-text-stroke:2px #036',
+  ],
+  ['filled in a colour of their own', 'background:#000;color:#000;-webkit-text-fill-color:#fff'],
+  ['cut out of a ground', 'background:linear-gradient(#036,#024) text;-webkit-text-fill-color:transparent'],
+];
+
+describe('letters that are not painted with the colour of their text', () => {
+  test.each(INKS)('%s: are still there, with their line', async (_name, style) => {
+    const plain = await marked(style, 'beyond');
+    await plain.stop();
+    const own = await colours(plain.page);
+    for (const standing of ['beyond', 'fresh', 'unsure'] as const) {
+      const at = await marked(style, standing);
+      const { ground, letters, line, below } = await colours(at.page);
+      expect(contrast(letters, ground), `${standing}: text`).toBeGreaterThanOrEqual(
+        Math.min(4.5, contrast(own.letters, own.ground) * 0.9),
+      );
+      expect(contrast(line, below), `${standing}: underline`).toBeGreaterThanOrEqual(3);
+    }
+  });
+
+  test.each(['#fff', '#000'])(
+    'transparent over a picture of them on %s: the line is seen, and no letters',
+    async (ground) => {
+      for (const style of ['color:transparent', 'color:#777;-webkit-text-fill-color:transparent'])
+        for (const standing of ['beyond', 'fresh', 'unsure'] as const) {
+          const at = await marked(`background:${ground};${style}`, standing);
+          const found = await colours(at.page);
+          expect(contrast(found.letters, found.ground), `${standing}: text`).toBeLessThan(1.1);
+          expect(contrast(found.line, found.below), `${standing}: underline`).toBeGreaterThanOrEqual(3);
+        }
+    },
+  );
+
+  test('marks in more inks than have names leave the letters as they are, and all names are neutral', async () => {
+    const words = Array.from(
+      { length: 30 },
+      (_, i) => `<p style="-webkit-text-fill-color: rgb(0 0 ${i * 3 + 1})">Calm`,
+    ).join('');
+    const at = await openOverlayPage(await context.newPage(), `<!doctype html><body>${words}`);
+    const names = await at.page.evaluate(() => [...CSS.highlights.keys()]);
+    expect(names.length).toBeGreaterThan(5);
+    expect(names.length).toBeLessThan(20);
+    expect(names.every((name) => /^wr-\d+$/.test(name))).toBe(true);
+    await at.stop();
+    expect(await at.page.evaluate(() => CSS.highlights.size)).toBe(0);
+  });
+
+  test('the place looked for is shown on them too, and let go', async () => {
+    const at = await openOverlayPage(
+      await context.newPage(),
+      '<!doctype html><body><p style="color:transparent">Calm sea',
+    );
+    const size = () =>
+      at.page.evaluate(() => [...CSS.highlights].map(([name, { size }]) => `${name}:${size}`).join(' '));
+    const before = await size();
+    await at.page.evaluate(() => wordreachTest.overlay.goTo({ key: 'sea', n: 0 }));
+    expect(await size()).toBe(`${before} wr-6:1`);
+    await expect.poll(size).toBe(`${before} wr-6:0`);
+  });
+});
+
 describe('marks are told apart', () => {
   /** How many of the word's pixels differ between two pictures, in percent of them. */
   async function difference(page: Page, a: Buffer, b: Buffer): Promise<number> {

@@ -98,9 +98,11 @@ function placesInPage() {
   // By what they hold: a place makes its ranges anew each time it is asked.
   const marked = new Map<Node, Set<string>>();
   let marks = 0;
-  for (const { startContainer, startOffset, endOffset } of CSS.highlights.get(
-    'wr-1',
-  ) as unknown as Set<StaticRange>) {
+  // Every word is beyond here; letters that are not painted with their text's colour have highlights of their own.
+  const ranges = [...CSS.highlights].flatMap(([name, highlight]) =>
+    name === 'wr-4' ? [] : ([...highlight] as StaticRange[]),
+  );
+  for (const { startContainer, startOffset, endOffset } of ranges) {
     const spans = marked.get(startContainer) ?? new Set();
     marked.set(startContainer, spans.add(`${startOffset} ${endOffset}`));
     marks++;

@@ -5,7 +5,11 @@ import { extname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
 const pages = fileURLToPath(new URL('../pages', import.meta.url));
-const TYPES: Readonly<Record<string, string>> = { '.svg': 'image/svg+xml', '.css': 'text/css' };
+const TYPES: Readonly<Record<string, string>> = {
+  '.svg': 'image/svg+xml',
+  '.css': 'text/css',
+  '.pdf': 'application/pdf',
+};
 
 /** Serves the test pages on this machine. */
 export interface PageServer {

@@ -227,7 +227,6 @@ describe('text that is drawn', () => {
       '<img width="900" height="600" src="data:image/gif;base64,R0lGODlhAQABAAAAACw=">',
       'picture',
     ],
-    ['a PDF in a viewer of the browser', '<embed type="application/pdf" width="900" height="600">', 'pdf'],
     [
       'a small picture',
       '<img width="90" height="60" src="data:image/gif;base64,R0lGODlhAQABAAAAACw=">',
