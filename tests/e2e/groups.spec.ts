@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
-import AxeBuilder from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { axeFaults } from './axe-faults.ts';
 import { startBrowser, type TestBrowser } from './browser.ts';
 import { markedWords } from './marked-words.ts';
 
@@ -27,17 +27,12 @@ async function openGroups(hash = ''): Promise<Page> {
   return opened;
 }
 
-async function faults(page: Page): Promise<string[]> {
-  const { violations } = await new AxeBuilder({ page: page as never }).analyze();
-  return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`);
-}
-
 /** No fault for axe in light and dark, and nothing wider than a narrow window. */
 async function expectSound(): Promise<void> {
   for (const colorScheme of ['light', 'dark'] as const) {
     await view.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
     await view.setViewportSize({ width: 360, height: 800 });
-    expect(await faults(view)).toEqual([]);
+    expect(await axeFaults(view)).toEqual([]);
     expect(await view.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(360);
   }
   await view.setViewportSize({ width: 1100, height: 900 });

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
-import AxeBuilder from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { axeFaults } from './axe-faults.ts';
 import { browserPage, startBrowser, type TestBrowser } from './browser.ts';
 import { markedWords } from './marked-words.ts';
 
@@ -27,11 +27,6 @@ beforeEach(async () => {
   await panel.waitForSelector('.reach');
 });
 
-async function faults(view: Page): Promise<string[]> {
-  const { violations } = await new AxeBuilder({ page: view as never }).analyze();
-  return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`);
-}
-
 /** The words beside the box that has the focus. */
 async function focused(): Promise<string> {
   return panel.evaluate(() => document.activeElement?.parentElement?.textContent?.trim() ?? '');
@@ -48,7 +43,7 @@ describe('the panel for the bundled story', () => {
     for (const colorScheme of ['light', 'dark'] as const) {
       await panel.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
       await panel.setViewportSize({ width: 320, height: 800 });
-      expect(await faults(panel)).toEqual([]);
+      expect(await axeFaults(panel)).toEqual([]);
       expect(await panel.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(320);
     }
   });
@@ -62,7 +57,7 @@ describe('the panel for the bundled story', () => {
     expect((await markedWords(page)).beyond).not.toContain('light');
     await panel.getByRole('heading', { name: 'Also taught' }).waitFor();
     await expect.poll(reach).toBeGreaterThan(before);
-    expect(await faults(panel)).toEqual([]);
+    expect(await axeFaults(panel)).toEqual([]);
     expect(await focused()).toMatch(/^taught: /);
 
     await panel.getByRole('region', { name: 'Also taught' }).getByRole('checkbox').click();
@@ -81,7 +76,7 @@ describe('the panel for the bundled story', () => {
     expect(await card.locator('.unit-letters').allTextContents()).toEqual(['w', 'i', 'n', 'd', 'ing']);
     expect(await card.textContent()).toContain('wind + ing');
     await page.waitForFunction(() => CSS.highlights.get('wr-4')?.size === 1);
-    expect(await faults(panel)).toEqual([]);
+    expect(await axeFaults(panel)).toEqual([]);
 
     await card.getByRole('button', { name: 'close' }).press('Escape');
     await card.waitFor({ state: 'detached' });
@@ -115,7 +110,7 @@ describe('the panel for the bundled story', () => {
     const card = panel.getByRole('region', { name: 'The word should' });
     await card.waitFor();
     expect(await card.textContent()).toContain('by sight: the oul says o\u035Do');
-    expect(await faults(panel)).toEqual([]);
+    expect(await axeFaults(panel)).toEqual([]);
   });
 
   test('an option of the group is kept', async () => {
@@ -127,7 +122,7 @@ describe('the panel for the bundled story', () => {
         return groups?.groups[groups.chosen]?.options ?? {};
       });
     await panel.getByText('How words are judged').click();
-    expect(await faults(panel)).toEqual([]);
+    expect(await axeFaults(panel)).toEqual([]);
     const weak = panel.getByLabel('Weak vowels, like the a of about');
     expect(await weak.inputValue()).toBe('flex');
     await weak.selectOption('strict');
@@ -158,7 +153,7 @@ describe('the panel for the bundled story', () => {
     await page.waitForFunction(() => CSS.highlights.size === 0);
     const shade = panel.getByRole('button', { name: 'Shade this page' });
     await shade.waitFor();
-    expect(await faults(panel)).toEqual([]);
+    expect(await axeFaults(panel)).toEqual([]);
     await shade.click();
     await page.waitForFunction(() => CSS.highlights.size > 0);
     await panel.waitForSelector('.reach');
@@ -170,7 +165,7 @@ describe('the panel for other pages', () => {
     const view = await browser.openPanel(open);
     const note = view.locator('.note').filter({ hasNotText: 'Reading the page' });
     await note.waitFor();
-    expect(await faults(view)).toEqual([]);
+    expect(await axeFaults(view)).toEqual([]);
     return (await note.textContent()) ?? '';
   };
 

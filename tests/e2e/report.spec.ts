@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
-import AxeBuilder from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { axeFaults } from './axe-faults.ts';
 import { startBrowser, type TestBrowser } from './browser.ts';
 import { readPdf } from './read-pdf.ts';
 
@@ -61,9 +61,7 @@ async function expectSound(view: Page, part = 'body'): Promise<void> {
   for (const colorScheme of ['light', 'dark'] as const) {
     await view.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
     await view.setViewportSize({ width: 320, height: 800 });
-    const { violations } = await new AxeBuilder({ page: view as never }).include(part).analyze();
-    const faults = violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`);
-    expect(faults).toEqual([]);
+    expect(await axeFaults(view, part)).toEqual([]);
     await fits(320);
   }
   await view.setViewportSize({ width: 1280, height: 800 });

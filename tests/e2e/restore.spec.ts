@@ -1,8 +1,8 @@
 import { readFile } from 'node:fs/promises';
-import AxeBuilder from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, expect, test } from 'vitest';
 import { loadStoredShapes } from '../stored/stored-shapes.ts';
+import { axeFaults } from './axe-faults.ts';
 import { startBrowser, type TestBrowser } from './browser.ts';
 
 let browser: TestBrowser;
@@ -118,11 +118,6 @@ async function saveEverything(): Promise<string> {
   return download.path();
 }
 
-async function violations(): Promise<string[]> {
-  const found = await new AxeBuilder({ page: view as never }).analyze();
-  return found.violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`);
-}
-
 const choose = (file: string) => view.getByLabel('Choose a file, or drop it here').setInputFiles(file);
 
 test('everything saved, wiped and opened again is what it was', async () => {
@@ -145,7 +140,7 @@ test('everything saved, wiped and opened again is what it was', async () => {
       { exact: false },
     )
     .waitFor();
-  expect(await violations()).toEqual([]);
+  expect(await axeFaults(view)).toEqual([]);
   expect(await readRaw()).toBe(wiped);
   expect(await view.evaluate(() => document.activeElement?.textContent)).toBe('Keep what is here');
   await view.getByRole('button', { name: 'Replace all that is here' }).click();

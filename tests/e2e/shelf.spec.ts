@@ -1,11 +1,11 @@
 import { readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
-import AxeBuilder from '@axe-core/playwright';
 import { strToU8 } from 'fflate';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import { builtExtension } from '../../src/cli/launch-extension.ts';
 import { makeDocx, makeEpub } from '../desk/make-files.ts';
+import { axeFaults } from './axe-faults.ts';
 import { startBrowser, type TestBrowser } from './browser.ts';
 
 let browser: TestBrowser;
@@ -102,11 +102,6 @@ async function titles(): Promise<string[]> {
   return shelf.locator('.shelf-title').allTextContents();
 }
 
-async function violations(page: Page): Promise<string[]> {
-  const found = await new AxeBuilder({ page: page as never }).analyze();
-  return found.violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`);
-}
-
 /** Moves the chosen group on by keys on the slider of the panel. */
 async function moveOn(steps: number): Promise<void> {
   const page = await browser.open(browser.serve('blank.html', '<p>Tarn Quay</p>'));
@@ -149,7 +144,7 @@ describe('from the panel', () => {
     const reach = await panel.locator('.reach-figure').textContent();
     await panel.getByRole('button', { name: 'Put on the shelf' }).click();
     await panel.getByText('It is on the shelf.').waitFor();
-    expect(await violations(panel)).toEqual([]);
+    expect(await axeFaults(panel)).toEqual([]);
     await panel.getByRole('button', { name: 'Put on the shelf' }).click();
     await panel.getByText('It is on the shelf already.').waitFor();
     expect(await titles()).toEqual(['The Night the Lamp Went Out']);
@@ -223,7 +218,7 @@ describe('the list', () => {
     const news = shelf.getByRole('region', { name: 'News for Herons' });
     await news.getByRole('heading', { name: 'One text now reads for Herons' }).waitFor();
     expect(await news.getByRole('link').allTextContents()).toEqual(['Rain']);
-    expect(await violations(shelf)).toEqual([]);
+    expect(await axeFaults(shelf)).toEqual([]);
     await shelf.reload();
     await news.waitFor();
     await news.getByRole('button', { name: /Put away/ }).click();
@@ -458,7 +453,7 @@ test('no view has a fault for axe or runs over a narrow window, light or dark', 
       expect(await shelf.evaluate(() => document.documentElement.scrollWidth), view).toBeLessThanOrEqual(
         width,
       );
-      expect(await violations(shelf), `${view} ${colorScheme} ${width}`).toEqual([]);
+      expect(await axeFaults(shelf), `${view} ${colorScheme} ${width}`).toEqual([]);
     }
   }
   expect(faults).toEqual([]);

@@ -1,0 +1,15 @@
+import AxeBuilder from '@axe-core/playwright';
+import type { Page } from 'playwright-core';
+import { browserName } from './browser.ts';
+
+/**
+ * What axe finds wrong with a page, or with a part of it. It goes by a page's elements and styles, which are the same in Firefox, and takes some
+ * seconds there: in Firefox nothing is asked, and `access.spec.ts` alone goes through every page of the extension.
+ */
+export async function axeFaults(page: Page, part?: string): Promise<string[]> {
+  if (browserName === 'firefox') return [];
+  const axe = new AxeBuilder({ page: page as never });
+  if (part) axe.include(part);
+  const { violations } = await axe.analyze();
+  return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`);
+}
