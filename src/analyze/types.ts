@@ -34,7 +34,7 @@ export interface Unit {
   readonly affix?: 'prefix' | 'suffix';
 }
 
-export type SpellingChange = 'none' | 'double' | 'drop-e' | 'y-to-i';
+export type SpellingChange = 'none' | 'double' | 'drop-e' | 'y-to-i' | 'f-to-v';
 
 export interface Affix {
   readonly text: string;

@@ -38,12 +38,17 @@ function rank(
   const irregular = units.filter((unit) => unit.irregular).length;
   const schwaForI = units.filter(({ letters, sound }) => /^(i|y)$/.test(letters) && sound === 'AX').length;
   const early = units.slice(0, -1).filter(({ letters }) => /^[^aeiou]+e$/.test(letters)).length;
+  // calm and palm without an l, which CMUdict has beside the other.
+  const saidL = units.filter(
+    ({ letters }, i) => letters === 'l' && units[i - 1]?.letters === 'a' && units[i + 1]?.letters === 'm',
+  ).length;
   const unlikelyO = units.filter((unit, i) => isUnlikelyO(unit, units[i + 1])).length;
   return (
     (stressed ? 0 : 20) +
     irregular * 4 +
     early * 3 +
     schwaForI +
+    saidL * 1.5 +
     unlikelyO * 1.5 -
     sounds.length * 0.6 +
     listed * 0.7

@@ -1,6 +1,7 @@
 import type { Aligner } from '../../analyze/alignment/align.ts';
+import { hasVowel } from '../../analyze/alignment/sounds.ts';
 import { buildRecord } from '../../analyze/build/build-word.ts';
-import { type BuiltWord, spellingsOf } from '../../analyze/build/built-word.ts';
+import { type BuiltWord, spellingsOf, type WordSpelling } from '../../analyze/build/built-word.ts';
 import type {
   AffixForm,
   MadeBy,
@@ -63,7 +64,7 @@ function makeRecord(word: string, sources: RecordSources, find: Find): WordRecor
   const variants = homograph ?? handMade.pronunciations.get(word) ?? pronunciations.get(word)!;
   if (derivation && !homograph) {
     const sounds = variants.map((phones) => cleanPronunciation(word, phones));
-    const composed = composeReadings(word, derivation, sounds, find);
+    const composed = composeReadings(word, derivation, sounds, find, variants);
     if (composed.length > 0) return { readings: composed, homograph: composed.length > 1 };
   }
   const ranked = rankReadings(word, variants, aligner);
@@ -77,12 +78,17 @@ function composeReadings(
   derivation: Derivation,
   variants: readonly string[][],
   find: Find,
+  listed: readonly (readonly string[])[],
 ): ReadingRecord[] {
   const matches = (record: ReadingRecord, mayBeWeak?: ReadonlySet<string>): boolean => {
     const [built] = buildRecord(word, { readings: [record], homograph: false }, find);
     if (!built) return false;
-    const sounds = spellingsOf(built).flatMap(({ sound }) => (sound === '-' ? [] : sound.split('.')));
-    return variants.some((variant) => sameSounds(sounds, variant, mayBeWeak));
+    const sounds = soundsOf(built, ({ sound }) => sound);
+    // The le of juggle may still be heard as a syllable in juggling.
+    const inFull = soundsOf(built, ({ sound, said, spells }) => (spells === 'le' && said) || sound);
+    return variants.some((variant, i) =>
+      [sounds, inFull].some((one) => sameSounds(one, variant, mayBeWeak) && keepsStress(one, listed[i]!)),
+    );
   };
   const records: ReadingRecord[] = [];
   const bases = find(derivation.base);
@@ -97,7 +103,8 @@ function composeReadings(
   const forms = formsOf(derivation);
   const stem = stemOf(word, derivation);
   if (stem === -1) return [];
-  const mayLessen = derivation.change === 'y-to-i' || derivation.base.at(-1) === derivation.affix[0];
+  const lastLetter = derivation.base.replace(/(?<=l)e$/, '').at(-1);
+  const mayLessen = derivation.change === 'y-to-i' || lastLetter === derivation.affix[0];
   for (let reading = 0; reading < Math.min(bases.length, 2); reading++) {
     const options = (mayLessen ? [false, true] : [false]).flatMap((lessened) =>
       forms.map((affix): ReadingRecord => ({ kind: 'affixed', madeBy: { affix, stem, reading, lessened } })),
@@ -108,6 +115,21 @@ function composeReadings(
   // Of the readings of a homograph only those are kept that fit best: refused, frequently.
   const closest = records.length > 1 ? records.filter((record) => matches(record, ONLY_WEAK)) : [];
   return closest.length > 0 ? closest : records;
+}
+
+function soundsOf(built: BuiltWord, soundOf: (one: WordSpelling) => string): string[] {
+  return spellingsOf(built)
+    .map(soundOf)
+    .flatMap((sound) => (sound === '-' ? [] : sound.split('.')));
+}
+
+/** The stressed vowel is full where the dictionary has the same number of vowels: reference is not refer + ence. */
+function keepsStress(sounds: readonly string[], phones: readonly string[]): boolean {
+  const heard = sounds.filter(hasVowel);
+  const listed = phones.filter((phone) => /\d$/.test(phone));
+  const stressed = listed.findIndex((phone) => phone.endsWith('1'));
+  if (heard.length !== listed.length || stressed === -1) return true;
+  return !/^(AX|IX)$/.test(heard[stressed]!) || listed[stressed] === 'AH1';
 }
 
 /** Soundings of the affix that fit the letters; all are tried. */
