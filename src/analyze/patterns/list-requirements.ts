@@ -48,7 +48,9 @@ export function listRequirements(
     ? ownNeeds(built, units, syllables, vowels)
     : new Set(units.map(({ pattern }) => pattern));
   const joint = new Set([...joining, ...[...own].filter((id) => !ofParts.has(id))]);
-  if (hasOtherIrregular(units, parts)) joint.add(IRREGULAR);
+  // Who knows you as a whole reads you're, however its ou is said.
+  if (built.affixes.at(-1)?.kind === 'contraction') joint.delete(IRREGULAR);
+  else if (built.ownSpellings && hasOtherIrregular(units, parts)) joint.add(IRREGULAR);
   const madeOf: MadeOf = {
     parts: parts.map(({ word, reading: { requires, madeOf } }) => ({
       word,
@@ -57,7 +59,10 @@ export function listRequirements(
     })),
     joint: sorted(joint),
   };
-  return { requires: sorted(built.ownSpellings ? [...own, ...joining] : [...ofParts, ...joint]), madeOf };
+  return {
+    requires: sorted(built.ownSpellings ? [...own, ...joining] : [...ofParts, ...own, ...joint]),
+    madeOf,
+  };
 }
 
 /** What the last step in its making asks for. */

@@ -45,6 +45,8 @@ export function classifySyllable(
       ? 'vce'
       : 'other';
   if (/^s?s?[ts]ure$/.test(letters)) return 'other';
+  // The r of story goes over to the next syllable.
+  if (/r/.test(letters) && !text.includes('r')) return 'other';
   if (/r/.test(letters) && (sound.endsWith('R') || sound.endsWith('ER'))) return 'r-controlled';
   if (/^[a-z]$/.test(letters)) return classifySingle(vowel, after, text);
   if (/^[aeiou][aeiouwy]$|gh$|^uy$|^ye$/.test(letters)) return after[0]?.letters === 'gh' ? 'other' : 'team';

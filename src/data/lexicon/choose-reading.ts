@@ -57,6 +57,7 @@ function rank(
 
 /** aw and au say AO; o says it before f, s, th, ng, g (dog, lost) and AA elsewhere (on, lot), where CMUdict has both. */
 function isUnlikelyO({ letters, sound }: WeighedUnit, next: WeighedUnit | undefined): boolean {
+  if (letters === 'al' && next?.letters === 'm') return false;
   if (/^(au|aw|augh|ou|al)$/.test(letters)) return sound === 'AA';
   if (letters !== 'o') return false;
   const opens = /^(ff?|gh|ss?|st|th|ng|gg?)$/.test(next?.letters ?? '');

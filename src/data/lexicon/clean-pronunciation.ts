@@ -24,7 +24,11 @@ export function cleanPronunciation(spelling: string, phones: readonly string[]):
     else if (bare === 'HH' && next === 'W' && spelling.includes('wh')) continue;
     else if (bare === 'IY' && next === 'R' && !/^(re|pre|de|e)w?r/.test(spelling)) sounds.push('IH');
     else if (bare === 'AE' && next === 'R') sounds.push('EH');
-    else if (bare === 'ER' && /^(AY|AW)/.test(phones[i - 1] ?? '') && /[iy]re|ir([^aeiouy]|$)|our|owr/.test(spelling))
+    else if (
+      bare === 'ER' &&
+      /^(AY|AW)/.test(phones[i - 1] ?? '') &&
+      /[iy]re|ir([^aeiouy]|$)|our|owr/.test(spelling)
+    )
       sounds.push('R');
     else if (bare === 'ER' && VOWEL.test(next) && splitsR(spelling, weak, next)) {
       sounds.push(weak ? 'AX' : 'AH', 'R');

@@ -80,14 +80,18 @@ function composeReadings(
   find: Find,
   listed: readonly (readonly string[])[],
 ): ReadingRecord[] {
-  const matches = (record: ReadingRecord, mayBeWeak?: ReadonlySet<string>): boolean => {
+  const matches = (record: ReadingRecord, mayDiffer?: ReadonlySet<string> | 'unstressed'): boolean => {
     const [built] = buildRecord(word, { readings: [record], homograph: false }, find);
     if (!built) return false;
     const sounds = soundsOf(built, ({ sound }) => sound);
     // The le of juggle may still be heard as a syllable in juggling.
     const inFull = soundsOf(built, ({ sound, said, spells }) => (spells === 'le' && said) || sound);
     return variants.some((variant, i) =>
-      [sounds, inFull].some((one) => sameSounds(one, variant, mayBeWeak) && keepsStress(one, listed[i]!)),
+      [sounds, inFull].some((one) =>
+        mayDiffer === 'unstressed'
+          ? sameButUnstressed(one, variant, listed[i]!)
+          : sameSounds(one, variant, mayDiffer) && keepsStress(one, listed[i]!),
+      ),
     );
   };
   const records: ReadingRecord[] = [];
@@ -100,6 +104,7 @@ function composeReadings(
     }
     return records.filter((record) => matches(record)).slice(0, 1);
   }
+  const isInflection = derivation.kind === 'suffix' && findSuffix(derivation.affix)?.inflection;
   const forms = formsOf(derivation);
   const stem = stemOf(word, derivation);
   if (stem === -1) return [];
@@ -109,7 +114,9 @@ function composeReadings(
     const options = (mayLessen ? [false, true] : [false]).flatMap((lessened) =>
       forms.map((affix): ReadingRecord => ({ kind: 'affixed', madeBy: { affix, stem, reading, lessened } })),
     );
-    const fit = options.find((option) => matches(option));
+    const fit =
+      options.find((option) => matches(option)) ??
+      (isInflection ? options.find((option) => matches(option, 'unstressed')) : undefined);
     if (fit) records.push(fit);
   }
   // Of the readings of a homograph only those are kept that fit best: refused, frequently.
@@ -123,13 +130,23 @@ function soundsOf(built: BuiltWord, soundOf: (one: WordSpelling) => string): str
     .flatMap((sound) => (sound === '-' ? [] : sound.split('.')));
 }
 
-/** The stressed vowel is full where the dictionary has the same number of vowels: reference is not refer + ence. */
+/** CMUdict wavers in vowels without stress: the e of release is an IY, that of releases an IH. */
+function sameButUnstressed(
+  sounds: readonly string[],
+  variant: readonly string[],
+  phones: readonly string[],
+): boolean {
+  if (sounds.length !== phones.length || variant.length !== phones.length) return false;
+  return phones.every(
+    (phone, i) => sameSounds([sounds[i]!], [variant[i]!]) || (phone.endsWith('0') && hasVowel(sounds[i]!)),
+  );
+}
+
+/** A stressed vowel is no weak one: reference, whose first e is stressed, is not said as refer + ence. */
 function keepsStress(sounds: readonly string[], phones: readonly string[]): boolean {
-  const heard = sounds.filter(hasVowel);
-  const listed = phones.filter((phone) => /\d$/.test(phone));
-  const stressed = listed.findIndex((phone) => phone.endsWith('1'));
-  if (heard.length !== listed.length || stressed === -1) return true;
-  return !/^(AX|IX)$/.test(heard[stressed]!) || listed[stressed] === 'AH1';
+  const stressed = phones.findIndex((phone) => phone.endsWith('1'));
+  if (stressed === -1 || sounds.length !== phones.length) return true;
+  return !/^(AX|IX)$/.test(sounds[stressed]!) || phones[stressed] === 'AH1';
 }
 
 /** Soundings of the affix that fit the letters; all are tried. */
