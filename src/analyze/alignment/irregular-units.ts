@@ -155,6 +155,7 @@ export const irregularUnits: Readonly<Record<string, string>> = {
   r: 'ER -',
   re: 'R AX.R',
   rh: 'ER',
+  ro: 'ER',
   rps: 'R',
   rrh: 'R ER',
   rt: 'R',

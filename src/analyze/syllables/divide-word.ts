@@ -128,9 +128,9 @@ function innerSyllables({ spells, sound }: PlacedSpelling): AffixSyllables | nul
   return known && known.lengths.length === 2 ? known : null;
 }
 
-/** The l that is left of consonant-le before -ed: strug.gled. */
-function isBareLe({ letters, spells }: PlacedSpelling): boolean {
-  return letters === 'l' && spells === 'le';
+/** The l that is left of consonant-le before -ed: strug.gled; not that of strug.gling, which is no syllable. */
+function isBareLe({ letters, spells, sound }: PlacedSpelling): boolean {
+  return letters === 'l' && spells === 'le' && hasVowel(sound);
 }
 
 /** A spelling that makes a syllable: it has a vowel sound and a vowel letter (not the m of prism). */

@@ -1,0 +1,74 @@
+import { countVowels, hasVowel } from '../../src/analyze/alignment/sounds.ts';
+import { placeSpellings } from '../../src/analyze/build/place-spellings.ts';
+import type { Reading } from '../../src/analyze/types.ts';
+import type { Breach, Law } from './law.ts';
+import { analyzer, lessonWords } from './lesson-words.ts';
+
+/** Words with an apostrophe, of which the lesson list has none: every -n't and -'ve, and owners of all endings. */
+const SHORTENED = `can't couldn't didn't doesn't don't hadn't hasn't haven't isn't mightn't mustn't needn't shouldn't wasn't weren't
+won't wouldn't aren't it'll that'll he'll we'll you'd it'd they'd could've should've we've I'm you're they're let's what's boss's
+fox's fish's coach's judge's horse's class's mouse's prince's gull's boat's teacher's`.split(/\s+/);
+
+const read: readonly { word: string; reading: Reading }[] = [
+  ...lessonWords,
+  ...SHORTENED.map((word) => analyzer.analyze(word)),
+].flatMap(({ word, readings }) => readings.map((reading) => ({ word, reading })));
+
+/** As many syllables as vowel sounds that have a letter or follow an apostrophe. */
+export function syllablesAreVowelSounds(): Law {
+  const breaches = read.flatMap(({ word, reading: { syllables, units } }): Breach[] => {
+    const vowels = units.reduce((sum, { sound }) => sum + countVowels(sound), 0);
+    if (vowels === syllables.length) return [];
+    return [{ key: word, found: `${show(syllables)}, ${vowels} vowel sounds` }];
+  });
+  return { id: 'syllables', says: 'syllables are as many as vowel sounds', looked: read.length, breaches };
+}
+
+/** The letters of the syllables are those of the word, and each has a vowel that starts in it. */
+export function everySyllableHasOneVowel(): Law {
+  const breaches = read.flatMap(({ word, reading: { syllables, units } }): Breach[] => {
+    const starts = placeSpellings(word, units);
+    const text = syllables.map((one) => one.text).join('');
+    if (!starts || text !== word) return [{ key: word, found: show(syllables) }];
+    let at = 0;
+    const wrong = syllables.some((syllable) => {
+      const end = at + syllable.text.length;
+      const inside = units.filter(
+        ({ sound }, i) => hasVowel(sound) && starts[i]! < end && lastStart(units[i]!, starts[i]!) >= at,
+      );
+      at = end;
+      return inside.length !== 1;
+    });
+    return wrong ? [{ key: word, found: show(syllables) }] : [];
+  });
+  return { id: 'one-vowel', says: 'every syllable has one vowel', looked: read.length, breaches };
+}
+
+/** Where the last letter of a unit stands that may be a syllable's vowel: -able and -ity have two. */
+function lastStart({ letters, sound }: { letters: string; sound: string }, start: number): number {
+  return countVowels(sound) > 1 ? start + letters.length - 1 : start;
+}
+
+/** What the letters of a syllable must have to be of its type. */
+const LETTERS = {
+  closed: /[aeiouy][^aeiou]*[^aeiouy]|[aeiouy][^aeiouy]+e?|x/,
+  open: /[aeiouy]h?$/,
+  vce: /[aeiouy](r|[^aeiou]{1,2}|gu|qu)?(e|ed|$)/,
+  team: /[aeiou][aeiouwy]|gh|ye|uy|ay|ey/,
+  'r-controlled': /[aeiouy]+r|re/,
+  'consonant-le': /le$/,
+  other: /./,
+} as const;
+
+/** The type agrees with the letters: no r-controlled syllable without an r, no closed one that ends in a vowel. */
+export function typesAgreeWithLetters(): Law {
+  const breaches = read.flatMap(({ word, reading: { syllables } }): Breach[] => {
+    const wrong = syllables.filter(({ text, type }) => !LETTERS[type].test(text));
+    return wrong.length > 0 ? [{ key: word, found: wrong.map((one) => `${one.text}/${one.type}`).join(' ') }] : [];
+  });
+  return { id: 'types', says: 'the type of a syllable agrees with its letters', looked: read.length, breaches };
+}
+
+function show(syllables: Reading['syllables']): string {
+  return syllables.map(({ text }) => text).join('.');
+}
