@@ -60,8 +60,8 @@ export function inflectionsAreJoined(): Law {
 }
 
 /**
- * A lesson word that by its letters is another lesson word with an affix of our list, and that WordNet points to it, is
- * joined to it.
+ * A lesson word that by its letters is another lesson word with an affix of our list, and that WordNet points to, is
+ * joined to it, or both to one root.
  */
 export function derivationsAreJoined(): Law {
   const { related } = readWordnet();
@@ -78,13 +78,19 @@ export function derivationsAreJoined(): Law {
           .map((base) => ({ word, base })),
   );
   const breaches = pairs
-    .filter(({ word, base }) => !isMadeOf(listed.get(word)!, base))
+    .filter(({ word, base }) => !isMadeOf(listed.get(word)!, base) && !shareRoot(word, base, listed))
     .map(({ word, base }) => ({ key: word, found: `not of ${base} but ${describe(listed.get(word)!)}` }));
   return { id: 'derivations', says: 'a derived form is joined to its base', looked: pairs.length, breaches };
 }
 
 function isMadeOf({ readings }: WordAnalysis, base: string): boolean {
   return readings.some((reading) => reading.base === base || hasPart(reading.madeOf, base));
+}
+
+/** unfriendly is unfriend + ly or un + friendly: both are of friend. */
+function shareRoot(word: string, other: string, listed: ReadonlyMap<string, WordAnalysis>): boolean {
+  const [one, two] = [word, other].map((each) => listed.get(each)!.readings[0]!.base);
+  return one !== null && one === two;
 }
 
 function hasPart(madeOf: MadeOf | undefined, base: string): boolean {
