@@ -1,11 +1,8 @@
 import { examplesNeedTheirRow, keyWordsSayTheirSound, rowsAreNeeded } from './catalogue-laws.ts';
 import { everythingTaughtReads } from './irregular-law.ts';
 import { derivationsAreJoined, inflectionsAreJoined, partsAndJoints } from './making-laws.ts';
-import {
-  everySyllableHasOneVowel,
-  syllablesAreVowelSounds,
-  typesAgreeWithLetters,
-} from './syllable-laws.ts';
+import { everySyllableHasOneVowel, syllablesAreVowelSounds, typesAgreeWithLetters } from './syllable-laws.ts';
+import { partsBySightRead, teachingMoreTakesNothingAway } from './teaching-laws.ts';
 
 /** The laws of the engine over the whole catalogue or all lesson words; each is a function that counts its breaches. */
 export const allLaws = [
@@ -14,6 +11,8 @@ export const allLaws = [
   keyWordsSayTheirSound,
   everythingTaughtReads,
   partsAndJoints,
+  partsBySightRead,
+  teachingMoreTakesNothingAway,
   inflectionsAreJoined,
   derivationsAreJoined,
   syllablesAreVowelSounds,

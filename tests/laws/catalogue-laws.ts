@@ -20,9 +20,7 @@ export function examplesNeedTheirRow(): Law {
 
 /** Every row is needed by a word of the lesson list. */
 export function rowsAreNeeded(): Law {
-  const needed = new Set(
-    lessonWords.flatMap(({ readings }) => readings.flatMap(({ requires }) => requires)),
-  );
+  const needed = new Set(lessonWords.flatMap(({ readings }) => readings.flatMap(({ requires }) => requires)));
   const breaches = catalogue
     .filter(({ id }) => !needed.has(id))
     .map(({ id, label }) => ({ key: id, found: label }));
@@ -38,7 +36,9 @@ export function keyWordsSayTheirSound(): Law {
     const units = analyzer
       .analyze(row.keyWord)
       .readings.flatMap((reading) => reading.units.filter(({ pattern }) => pattern === row.id));
-    const says = units.some(({ letters, sound }) => letters === lettersOf(row) && soundOf(row).includes(sound));
+    const says = units.some(
+      ({ letters, sound }) => letters === lettersOf(row) && soundOf(row).includes(sound),
+    );
     const found = units.map(({ letters, sound }) => `${letters}:${sound}`).join(' ');
     return says ? [] : [{ key: row.id, found: `${row.keyWord} has ${found || 'no such unit'}` }];
   });

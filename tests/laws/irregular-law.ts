@@ -18,7 +18,10 @@ export function everythingTaughtReads(): Law {
   const judgeWith = (bySight: readonly string[]) =>
     createJudge(analyzer, compileGroup(groupOf({ ...everything, bySight: [...bySight] }), null));
   const withList = judgeWith([...listed.keys()]);
-  const breaches = lessonWords.flatMap(({ word, readings }): Breach[] => {
+  // The base of lesson words need not be one itself: acquaint, of acquainted.
+  const lessons = new Set(lessonWords.map(({ word }) => word));
+  const bases = [...listed.keys()].filter((word) => !lessons.has(word)).map((word) => analyzer.analyze(word));
+  const breaches = [...lessonWords, ...bases].flatMap(({ word, readings }): Breach[] => {
     const { standing } = withList(word);
     if (standing !== 'beyond' && standing !== 'unsure' && !listed.has(word)) return [];
     const others = judgeWith([...listed.keys()].filter((other) => other !== word));

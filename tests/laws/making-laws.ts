@@ -26,9 +26,7 @@ export function partsAndJoints(): Law {
     if (!madeOf || record?.readings[0]?.kind === 'whole') continue;
     looked++;
     const ofParts = new Set(madeOf.parts.flatMap((part) => part.requires));
-    const extra = requires.filter(
-      (id) => !ofParts.has(id) && !JOINS.test(id) && !LEFT_BY_JOINING.test(id),
-    );
+    const extra = requires.filter((id) => !ofParts.has(id) && !JOINS.test(id) && !LEFT_BY_JOINING.test(id));
     const lost = [...ofParts, ...madeOf.joint].filter((id) => !requires.includes(id));
     if (extra.length + lost.length > 0)
       breaches.push({ key: word, found: [...extra, ...lost.map((id) => `not ${id}`)].join(' ') });

@@ -8,5 +8,6 @@ for (const law of allLaws) {
     `${says}: ${looked} looked at, ${breaches.length} exceptions, ${unexplained.length} without a reason`,
   );
   for (const { key, found } of unexplained) console.log(`  ${key}\t${found}`);
-  for (const key of outdated) console.log(`  ${key}\tis no exception any more: take it out of exceptions/${id}.tsv`);
+  for (const key of outdated)
+    console.log(`  ${key}\tis no exception any more: take it out of exceptions/${id}.tsv`);
 }

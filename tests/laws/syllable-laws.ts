@@ -2,17 +2,11 @@ import { countVowels } from '../../src/analyze/alignment/sounds.ts';
 import { placeSpellings } from '../../src/analyze/build/place-spellings.ts';
 import type { Reading } from '../../src/analyze/types.ts';
 import type { Breach, Law } from './law.ts';
-import { analyzer, lessonWords } from './lesson-words.ts';
+import { lessonWords, shortenedWords } from './lesson-words.ts';
 
-/** Words with an apostrophe, of which the lesson list has none: every -n't and -'ve, and owners of all endings. */
-const SHORTENED = `can't couldn't didn't doesn't don't hadn't hasn't haven't isn't mightn't mustn't needn't shouldn't wasn't weren't
-won't wouldn't aren't it'll that'll he'll we'll you'd it'd they'd could've should've we've I'm you're they're let's what's boss's
-fox's fish's coach's judge's horse's class's mouse's prince's gull's boat's teacher's`.split(/\s+/);
-
-const read: readonly { word: string; reading: Reading }[] = [
-  ...lessonWords,
-  ...SHORTENED.map((word) => analyzer.analyze(word)),
-].flatMap(({ word, readings }) => readings.map((reading) => ({ word, reading })));
+const read: readonly { word: string; reading: Reading }[] = [...lessonWords, ...shortenedWords].flatMap(
+  ({ word, readings }) => readings.map((reading) => ({ word, reading })),
+);
 
 /** As many syllables as vowel sounds that have a letter or follow an apostrophe. */
 export function syllablesAreVowelSounds(): Law {
@@ -45,9 +39,11 @@ export function everySyllableHasOneVowel(): Law {
 
 /** Where the letters of a unit stand that say its vowels: two in -able; the first letter where none is a vowel (n't). */
 function vowelPlaces({ letters, sound }: { letters: string; sound: string }, start: number): number[] {
-  const groups = [...letters.matchAll(/[aeiouy]+/g)].map(({ index }) => start + index);
+  const placesOf = (like: RegExp): number[] => [...letters.matchAll(like)].map(({ index }) => start + index);
   const count = countVowels(sound);
-  return count > 0 && groups.length === 0 ? [start] : groups.slice(0, count);
+  const groups = placesOf(/[aeiouy]+/g);
+  if (count > 0 && groups.length === 0) return [start];
+  return (groups.length < count ? placesOf(/[aeiouy]/g) : groups).slice(0, count);
 }
 
 /** What the letters of a syllable must have to be of its type. */
@@ -65,12 +61,21 @@ const LETTERS = {
 export function typesAgreeWithLetters(): Law {
   const breaches = read.flatMap(({ word, reading: { syllables } }): Breach[] => {
     const wrong = syllables.filter(({ text, type }) => {
-      const base = /open|le$/.test(type) ? [text, text.replace(/[sd]$/, ''), text.replace(/(?<=[^e])e[sd]$/, 'e')] : [text];
+      const base = /open|le$/.test(type)
+        ? [text, text.replace(/[sd]$/, ''), text.replace(/(?<=[^e])e[sd]$/, 'e')]
+        : [text];
       return !base.some((one) => LETTERS[type].test(one));
     });
-    return wrong.length > 0 ? [{ key: word, found: wrong.map((one) => `${one.text}/${one.type}`).join(' ') }] : [];
+    return wrong.length > 0
+      ? [{ key: word, found: wrong.map((one) => `${one.text}/${one.type}`).join(' ') }]
+      : [];
   });
-  return { id: 'types', says: 'the type of a syllable agrees with its letters', looked: read.length, breaches };
+  return {
+    id: 'types',
+    says: 'the type of a syllable agrees with its letters',
+    looked: read.length,
+    breaches,
+  };
 }
 
 function show(syllables: Reading['syllables']): string {

@@ -43,7 +43,8 @@ function possibleStems(rest: string, suffix: string): string[] {
 }
 
 function changeBetween(stem: string, word: string, suffix: string, rest: string): SpellingChange | null {
-  if (/fe?$/.test(stem) && /ve?$/.test(rest) && /^e?s$/.test(suffix)) return TURNS_TO_V.test(stem) ? 'f-to-v' : null;
+  if (/fe?$/.test(stem) && /ve?$/.test(rest) && /^e?s$/.test(suffix))
+    return TURNS_TO_V.test(stem) ? 'f-to-v' : null;
   const asked = suffix === 'es' ? 's' : suffix === 'ally' ? 'ly' : suffix;
   for (const stressed of looksOneSyllable(stem) ? [true] : [true, false]) {
     const made = addSuffix(stem, asked, stressed);

@@ -75,7 +75,8 @@ function nameUnits(
       } else {
         const before = spellings[i - 1];
         const after = spellings[i + 1];
-        const lastOfPart = own[own.length - 1] === spellings[i] && built.parts[p + 1]?.role === 'suffix';
+        const lastOfPart =
+          own[own.length - 1] === spellings[i] && /suffix|clitic/.test(built.parts[p + 1]?.role ?? '');
         const around = {
           before,
           after,

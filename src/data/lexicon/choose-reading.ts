@@ -37,7 +37,8 @@ function rank(
   const stressed = phones.some((phone) => /[12]$/.test(phone));
   const irregular = units.filter((unit) => unit.irregular).length;
   const schwaForI = units.filter(
-    ({ letters, sound }) => (/^(i|y)$/.test(letters) && sound === 'AX') || `${letters}:${sound}` === 'age:AX.JH',
+    ({ letters, sound }) =>
+      (/^(i|y)$/.test(letters) && sound === 'AX') || `${letters}:${sound}` === 'age:AX.JH',
   ).length;
   const early = units.slice(0, -1).filter(({ letters }) => /^[^aeiou]+e$/.test(letters)).length;
   // calm and palm without an l, which CMUdict has beside the other.

@@ -86,8 +86,12 @@ function composeReadings(
     const sounds = soundsOf(built, ({ sound }) => sound);
     // The le of juggle may still be heard as a syllable in juggling.
     const inFull = soundsOf(built, ({ sound, said, spells }) => (spells === 'le' && said) || sound);
+    // A sound that ends one half and begins the other may be said once: roommate.
+    const once = built.affixes.some(({ kind }) => kind === 'compound')
+      ? sounds.filter((sound, i) => sound !== sounds[i - 1])
+      : sounds;
     return variants.some((variant, i) =>
-      [sounds, inFull].some((one) =>
+      [sounds, inFull, once].some((one) =>
         mayDiffer === 'unstressed'
           ? sameButUnstressed(one, variant, listed[i]!)
           : sameSounds(one, variant, mayDiffer) && keepsStress(one, listed[i]!),
