@@ -141,6 +141,8 @@ function sameButUnstressed(
   phones: readonly string[],
 ): boolean {
   if (sounds.length !== phones.length || variant.length !== phones.length) return false;
+  // A form without any stress is a weak one: the second of does.
+  if (!phones.some((phone) => phone.endsWith('1'))) return false;
   return phones.every(
     (phone, i) => sameSounds([sounds[i]!], [variant[i]!]) || (phone.endsWith('0') && hasVowel(sounds[i]!)),
   );
