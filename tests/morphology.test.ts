@@ -29,7 +29,8 @@ describe('what words are made of, against outside forms and hand-checked lists',
 });
 
 describe('step by step', () => {
-  const words = readCmudict();
+  // Corrections may name words that pronunciations.tsv adds.
+  const words = new Map([...readCmudict(), ...readHandMade().pronunciations]);
   const facts = { ...readWordnet(), rank: readFrequency(), capitalised: readCapitalised() };
   const found = findDerivations(words, facts, readCorrections());
 

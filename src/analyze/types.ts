@@ -35,7 +35,7 @@ export interface Unit {
   readonly affix?: 'prefix' | 'suffix';
 }
 
-export type SpellingChange = 'none' | 'double' | 'drop-e' | 'y-to-i';
+export type SpellingChange = 'none' | 'double' | 'drop-e' | 'y-to-i' | 'f-to-v';
 
 export interface Affix {
   readonly text: string;
@@ -63,6 +63,23 @@ export interface Reading {
   readonly syllables: readonly Syllable[];
   /** Sorted, no repeats. */
   readonly requires: readonly PatternId[];
+  /** Left out for a word that is not made of others. */
+  readonly madeOf?: MadeOf;
+}
+
+/** What a word is made of, one step down, and what has to be known besides: of someone some, one, and that it is a compound. */
+export interface MadeOf {
+  readonly parts: readonly PartNeeds[];
+  /** Sorted. Ending, spelling change, kind of word, and letters that say another sound than in the parts. */
+  readonly joint: readonly PatternId[];
+}
+
+/** A word that another is made of, with what it requires itself. */
+export interface PartNeeds {
+  /** Lower case. */
+  readonly word: string;
+  readonly requires: readonly PatternId[];
+  readonly madeOf?: MadeOf;
 }
 
 /**

@@ -81,4 +81,5 @@ const changes: Readonly<Record<Affix['change'], string>> = {
   double: ' (double the consonant)',
   'drop-e': ' (drop the e)',
   'y-to-i': ' (change y to i)',
+  'f-to-v': ' (change f to v)',
 };

@@ -6,6 +6,7 @@ const CHANGES = {
   double: 'ui.doubled',
   'drop-e': 'ui.eDropped',
   'y-to-i': 'ui.yBecomesI',
+  'f-to-v': 'ui.fBecomesV',
 } as const satisfies Record<Affix['change'], TextId | null>;
 
 /** What was done to the base: `hope + ing, the e is dropped`; empty for a word that is no more than itself. */

@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import type { Group, GroupOptions, Reading } from '../../src/analyze/types.ts';
+import type { Group, GroupOptions, MadeOf, PartNeeds, Reading } from '../../src/analyze/types.ts';
 import { groupOf } from './group.ts';
 import { fakeAnalyzer } from './word-analyzer.ts';
 
@@ -34,12 +34,24 @@ export const teachable = ids.filter((id) => id !== 'irregular');
 const some = (from: readonly string[]) => fc.subarray([...from]);
 export const word = fc.constantFrom('mast', 'moss', 'toast', 'sofa', 'Odd', 'odd', 'Ines', 'sailor', 'masts');
 
-const reading: fc.Arbitrary<Partial<Reading> & Pick<Reading, 'requires'>> = fc.record({
-  requires: some(ids),
-  source: fc.constantFrom('dictionary', 'derived', 'rule', 'guess', 'none'),
-  base: fc.constantFrom(null, 'mast', 'sofa'),
-  affixes: fc.constantFrom([], [{ text: 's', kind: 'suffix', change: 'none' }]),
-});
+const source = fc.constantFrom('dictionary', 'derived', 'rule', 'guess', 'none');
+const whole = fc.record({ requires: some(ids), source });
+const part = (madeOf: fc.Arbitrary<MadeOf | undefined>): fc.Arbitrary<PartNeeds> =>
+  fc
+    .record({ word: fc.constantFrom('mast', 'sofa', 'odd'), requires: some(ids), madeOf })
+    .map(({ word, requires, madeOf }) =>
+      madeOf ? { word, requires: unionOf(madeOf), madeOf } : { word, requires },
+    );
+const madeOf = (parts: fc.Arbitrary<PartNeeds>): fc.Arbitrary<MadeOf> =>
+  fc.record({ parts: fc.array(parts, { minLength: 1, maxLength: 2 }), joint: some(ids) });
+/** Two steps of making, such as unwanted from wanted from want. */
+const made = madeOf(part(fc.option(madeOf(part(fc.constant(undefined))), { nil: undefined })));
+const unionOf = ({ parts, joint }: MadeOf): string[] =>
+  [...new Set([...parts.flatMap(({ requires }) => requires), ...joint])].sort();
+const reading: fc.Arbitrary<Partial<Reading> & Pick<Reading, 'requires'>> = fc.oneof(
+  whole,
+  fc.record({ madeOf: made, source }).map((one) => ({ ...one, requires: unionOf(one.madeOf) })),
+);
 export const analyzer = fc
   .tuple(fc.dictionary(word, fc.array(reading, { maxLength: 3 })), fc.array(word))
   .map(([words, homographs]) => fakeAnalyzer(lowerKeys(words), homographs));

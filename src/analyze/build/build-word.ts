@@ -60,40 +60,48 @@ export function addSuffixTo(word: string, madeBy: MadeBy, find: FindBuilt): Buil
       parts: [...before, { ...last, spellings }, { role: 'suffix', spellings: [ending] }],
       base: inner.base,
       affixes: [...inner.affixes, { text: affix.letters, kind: 'suffix', change: made.change }],
+      from: [{ word: made.stem, built: base }],
     };
     if (placeSpellings(word, spellingsOf(built))) return built;
   }
   return null;
 }
 
-/** The y of happy in happily, the l of final in finally. */
+/** The y of happy in happily, the l of final in finally, the cial of special in specially: the spelling is the same one. */
 function lessenLast(spellings: readonly WordSpelling[]): WordSpelling[] {
   const last = spellings.at(-1)!;
   const spells = last.spells ?? last.letters;
-  const front = spellings.slice(0, -1);
-  if (last.sound === 'IY') return [...front, { ...last, sound: 'AX', spells: 'i' }];
+  const said = last.said ?? last.sound;
   const dot = last.sound.lastIndexOf('.');
-  return [...front, { ...last, sound: dot === -1 ? '-' : last.sound.slice(0, dot), spells }];
+  const sound = last.sound === 'IY' ? 'AX' : dot === -1 ? '-' : last.sound.slice(0, dot);
+  return [...spellings.slice(0, -1), { ...last, sound, spells, said }];
 }
 
 /** prefix + base. */
 export function addPrefix(word: string, affix: AffixForm, base: BuiltWord | undefined): BuiltWord | null {
   if (!base) return null;
-  const inner = asBase(word.slice(affix.letters.length), base);
+  const rest = word.slice(affix.letters.length);
+  const inner = asBase(rest, base);
   return {
     parts: [{ role: 'prefix', spellings: [{ letters: affix.letters, sound: affix.sound }] }, ...inner.parts],
     base: inner.base,
     affixes: [...inner.affixes, { text: affix.letters, kind: 'prefix', change: 'none' }],
+    from: [{ word: rest, built: base }],
   };
 }
 
 /** Two whole words in one: pan + cake. */
 export function joinWords(word: string, cut: number, left: BuiltWord, right: BuiltWord): BuiltWord {
-  const inner = asBase(word.slice(0, cut), left);
+  const [first, second] = [word.slice(0, cut), word.slice(cut)];
+  const inner = asBase(first, left);
   return {
     parts: [...inner.parts, ...right.parts],
     base: inner.base,
-    affixes: [...inner.affixes, { text: word.slice(cut), kind: 'compound', change: 'none' }],
+    affixes: [...inner.affixes, { text: second, kind: 'compound', change: 'none' }],
+    from: [
+      { word: first, built: left },
+      { word: second, built: right },
+    ],
   };
 }
 
@@ -110,10 +118,17 @@ function recordOrigin(
   if (!made) return { parts: [own], base: null, affixes: [] };
   const built = find(made.stem)[reading] ?? find(made.stem)[0];
   const inner = built ? asBase(made.stem, built) : { base: made.stem, affixes: [] };
+  const second = affix.kind === 'compound' ? find(affix.letters)[0] : undefined;
+  const from = [
+    ...(built ? [{ word: made.stem, built }] : []),
+    ...(second ? [{ word: affix.letters, built: second }] : []),
+  ];
   return {
     parts: splitOffAffix(word, units, affix, made.change) ?? [own],
     base: inner.base,
     affixes: [...inner.affixes, { text: affix.letters, kind: affix.kind, change: made.change }],
+    ...(from.length > 0 ? { from } : {}),
+    ownSpellings: true,
   };
 }
 
@@ -161,7 +176,10 @@ function asBase(word: string, built: BuiltWord): BuiltWord & { readonly base: st
   const outer = built.affixes.at(-1);
   if (built.base === null) return { ...built, base: word };
   if (outer?.kind === 'suffix' && outer.text === 'y') {
-    return { parts: [{ role: 'base', spellings: spellingsOf(built) }], base: word, affixes: [] };
+    const spellings = built.parts.flatMap(({ role, spellings }) =>
+      role === 'suffix' ? spellings.map((one) => ({ ...one, wasSuffix: true as const })) : spellings,
+    );
+    return { parts: [{ role: 'base', spellings }], base: word, affixes: [] };
   }
   return { ...built, base: built.base };
 }

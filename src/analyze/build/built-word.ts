@@ -8,6 +8,10 @@ export interface WordSpelling extends Spelling {
    * the i of ponies `y`. The pattern is that of these letters.
    */
   readonly spells?: string;
+  /** The sound they had before an ending weakened it: the y of happy in happily, the cial of special in specially. */
+  readonly said?: string;
+  /** They were an ending once, and are named as one: the i of funnier, from -y. */
+  readonly wasSuffix?: true;
 }
 
 /** Spellings that belong together: a base (cup and cake are two), an affix, what follows an apostrophe. */
@@ -23,6 +27,16 @@ export interface BuiltWord {
   readonly base: string | null;
   /** From the base outwards. */
   readonly affixes: readonly Affix[];
+  /** The listed words it is put together from, one step down: unwanted from wanted, someone from some and one. */
+  readonly from?: readonly SourceWord[];
+  /** It is told by its own spellings and only comes from those words: confusion from confuse. */
+  readonly ownSpellings?: true;
+}
+
+/** A word that another one is made of. */
+export interface SourceWord {
+  readonly word: string;
+  readonly built: BuiltWord;
 }
 
 /** All spellings of a word in order. */

@@ -2,7 +2,7 @@ import type { SpellingChange } from '../types.ts';
 import type { WordSpelling } from './built-word.ts';
 
 /** Vowel teams that keep their e before an ending that starts with e: agreed is agree + d. */
-const TEAM_WITH_E = /^(ee|ie|oe|ue|ye)$/;
+const TEAM_WITH_E = /^(ee|ie|oe|ue|ye|eye|owe)$/;
 
 export interface ChangedEnding {
   readonly base: readonly WordSpelling[];
@@ -15,7 +15,7 @@ export interface ChangedEnding {
  * letters of the word tell.
  *
  * hop, double: h-o-pp; hope, drop-e: h-o-p, the o still spelling `o_e`; pony, y-to-i: p-o-n-i, the i spelling
- * `y`; agree + ed: a-g-r-ee + d. Not so for die + ing, whose y spells itself.
+ * `y`; agree + ed: a-g-r-ee + d; leaf, f-to-v: l-ea-v. Not so for die + ing, whose y spells itself.
  */
 export function* changeEnding(
   base: readonly WordSpelling[],
@@ -27,10 +27,10 @@ export function* changeEnding(
   const front = base.slice(0, -1);
   const { letters, sound } = last;
   const spells = last.spells ?? letters;
-  const replaced = (text: string, as = spells): WordSpelling[] => [
-    ...front,
-    { letters: text, sound, ...(as === text ? {} : { spells: as }) },
-  ];
+  const replaced = (text: string, as = spells, heard: Partial<WordSpelling> = {}): WordSpelling[] => {
+    const { spells: _, ...kept } = last;
+    return [...front, { ...kept, letters: text, ...(as === text ? {} : { spells: as }), ...heard }];
+  };
   switch (change) {
     case 'none':
       yield { base, suffix };
@@ -57,8 +57,22 @@ export function* changeEnding(
           suffix,
         };
       }
-      if (letters.endsWith('e')) yield { base: replaced(letters.slice(0, -1)), suffix };
+      if (letters.endsWith('e'))
+        yield { base: replaced(letters.slice(0, -1), spells, beforeVowel(last, suffix)), suffix };
       return;
     }
+    case 'f-to-v':
+      if (letters.endsWith('f')) {
+        const text = `${letters.slice(0, -1)}v`;
+        yield { base: replaced(text, text, { sound: sound.replace(/F$/, 'V') }), suffix };
+      }
+      return;
   }
+}
+
+/** What -le and -re lose before a vowel, where they are no syllable any more: juggling, central; not juggled. */
+function beforeVowel({ letters, sound }: WordSpelling, suffix: string): Partial<WordSpelling> {
+  if (!/^[aeiouy]/.test(suffix) || /^e[ds]$/.test(suffix)) return {};
+  if (letters === 'le' && sound === 'AX.L') return { sound: 'L', said: sound };
+  return letters === 're' && sound === 'ER' ? { sound: 'R', said: sound } : {};
 }

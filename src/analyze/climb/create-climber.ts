@@ -6,8 +6,8 @@ import { isName } from '../standing/is-name.ts';
 import type { WordAnalyzer } from '../standing/judge.ts';
 import { hasBit } from '../standing/pattern-bits.ts';
 import type { WordWeigher } from '../standing/remember-words.ts';
-import { type WeighedReading, weighWord } from '../standing/weigh-word.ts';
-import type { Group, PatternId, Sequence, WordKey } from '../types.ts';
+import { weighWord } from '../standing/weigh-word.ts';
+import type { Group, MadeOf, PatternId, Sequence, WordKey } from '../types.ts';
 
 /** When a group comes to a word, as steps of its sequence: 0 is before the first, null never. */
 export interface WordClimb {
@@ -92,7 +92,7 @@ function climbWord(key: WordKey, words: WordWeigher, path: Path): WordClimb {
   let everyReading = 0;
   let byBase = Infinity;
   for (const reading of weighed.readings) {
-    byBase = Math.min(byBase, stepBesideBase(reading, path));
+    byBase = Math.min(byBase, stepBesideSight(reading, path));
     if (reading.source === 'none') continue;
     const step = lastStep(reading.requires, path);
     if (reading.source !== 'guess') anyReading = Math.min(anyReading, step);
@@ -104,11 +104,29 @@ function climbWord(key: WordKey, words: WordWeigher, path: Path): WordClimb {
   return { reads: orNever(reads), counts: orNever(counts) };
 }
 
-/** With want by sight, wants comes with its ending. */
-function stepBesideBase({ base, besideBase }: WeighedReading, path: Path): number {
-  if (base === null || besideBase === null) return Infinity;
-  const step = path.bySight.get(base.toLowerCase()) ?? Infinity;
-  return Math.max(step, lastStep(besideBase, path));
+/** With want by sight, wants comes with its ending; with some and one, someone comes with compounds. */
+function stepBesideSight(reading: Made, path: Path): number {
+  return Math.max(firstBySight(reading, path), stepOfParts(reading, path));
+}
+
+type Made = { readonly madeOf?: MadeOf | null };
+
+/** When the first of its parts is known by sight. */
+function firstBySight({ madeOf }: Made, path: Path): number {
+  let first = Infinity;
+  for (const part of madeOf?.parts ?? [])
+    first = Math.min(first, path.bySight.get(part.word) ?? Infinity, firstBySight(part, path));
+  return first;
+}
+
+function stepOfParts({ madeOf }: Made, path: Path): number {
+  if (!madeOf) return Infinity;
+  let step = lastStep(madeOf.joint, path);
+  for (const part of madeOf.parts) {
+    const bySight = path.bySight.get(part.word) ?? Infinity;
+    step = Math.max(step, Math.min(bySight, stepOfParts(part, path), lastStep(part.requires, path)));
+  }
+  return step;
 }
 
 function lastStep(ids: readonly PatternId[], { patterns }: Path): number {

@@ -6,6 +6,9 @@ export interface Stem {
   readonly change: SpellingChange;
 }
 
+/** The nouns whose f becomes v before -s: leaves, bookshelves; a closed list, so that believes is not of belief. */
+const TURNS_TO_V = /(calf|dwarf|elf|half|hoof|knife|leaf|life|loaf|scarf|sheaf|thief|wharf|wife|wolf)$/;
+
 /**
  * Undoes a suffix in letters alone: every base that base + suffix could spell as `word`, longest first.
  * `restoreStem('hoping', 'ing')` gives hope (drop-e) but not hop, which doubles; `restoreStem('hopping',
@@ -13,8 +16,8 @@ export interface Stem {
  * Empty when the word does not end in the suffix or nothing with a vowel would be left.
  *
  * Besides {@link addSuffix} read backwards it allows spellings in use that the rules do not give:
- * a kept e (likeable, ageing), a lost e (argument, awful, truth), a doubled l or p without stress
- * (travelled, worshipped), its absence (focused), and quizzes.
+ * a kept e (likeable, ageing, mileage), a lost e (argument, awful, truth), a doubled l or p without stress
+ * (travelled, worshipped), its absence (focused), quizzes, and the v of leaves.
  */
 export function restoreStem(word: string, suffix: string): readonly Stem[] {
   if (!word.endsWith(suffix) || word.length - suffix.length < 2) return [];
@@ -34,10 +37,14 @@ function possibleStems(rest: string, suffix: string): string[] {
   if (rest.endsWith('i')) stems.push(`${rest.slice(0, -1)}y`);
   if (suffix === 'ing' && rest.endsWith('y')) stems.push(`${rest.slice(0, -1)}ie`);
   if (suffix === 'ly') stems.push(`${rest}l`, `${rest}le`);
+  if (suffix === 'es' && rest.endsWith('v')) stems.push(`${rest.slice(0, -1)}f`);
+  if (suffix === 's' && rest.endsWith('ve')) stems.push(`${rest.slice(0, -2)}fe`);
   return stems;
 }
 
 function changeBetween(stem: string, word: string, suffix: string, rest: string): SpellingChange | null {
+  if (/fe?$/.test(stem) && /ve?$/.test(rest) && /^e?s$/.test(suffix))
+    return TURNS_TO_V.test(stem) ? 'f-to-v' : null;
   const asked = suffix === 'es' ? 's' : suffix === 'ally' ? 'ly' : suffix;
   for (const stressed of looksOneSyllable(stem) ? [true] : [true, false]) {
     const made = addSuffix(stem, asked, stressed);
@@ -46,7 +53,7 @@ function changeBetween(stem: string, word: string, suffix: string, rest: string)
   if (suffix === 'es' && rest === stem + stem.at(-1)) return /[sz]$/.test(stem) ? 'double' : null;
   if (suffix === 'es') return /[ozsx]$/.test(stem) && stem === rest ? 'none' : null;
   if (suffix === 's') return stem === rest && /ch$/.test(stem) ? 'none' : null;
-  if (stem === rest && stem.endsWith('e') && /^(able|ing|y|ish)$/.test(suffix)) return 'none';
+  if (stem === rest && stem.endsWith('e') && /^(able|age|ing|y|ish)$/.test(suffix)) return 'none';
   if (stem === `${rest}e` && /^(ment|ful|th|ly)$/.test(suffix)) return 'drop-e';
   return null;
 }

@@ -8,7 +8,7 @@ const blends = new Set(catalogue.filter((row) => row.family.endsWith(' blend')).
 /**
  * Blends at the start and end of one base: two or three spellings that each keep a sound of their own.
  *
- * stamp has start-st and end-mp; not ship (one sound), bank (the n says NG), horse and prince (their last
+ * stamp has start-st and end-mp, nest end-st; not ship (one sound), bank (the n says NG), horse and prince (their last
  * consonant carries a silent e), change (its g
  * is soft), its (a last s sounds like an ending).
  */
@@ -16,13 +16,21 @@ export function findBlends(base: readonly WordSpelling[]): PatternId[] {
   const first = base.findIndex(isVowel);
   if (first === -1) return [];
   const start = base.slice(0, first).filter(isSounded);
-  const end = base.slice(base.findLastIndex(isVowel) + 1).filter((one) => isSounded(one) && !isTail(one));
+  const last = base
+    .slice(base.findLastIndex(isVowel) + 1)
+    .filter((one) => isSounded(one) && !isSilentE(one) && !isOtherSound(one));
+  const end = last.at(-1)?.letters === 's' ? last.slice(0, -1) : last;
   return [...nameBlend('start', start), ...nameBlend('end', end)];
 }
 
-/** Consonants at the end that are no part of a blend: se of horse, the soft g of change, the s of its. */
-function isTail({ letters, sound }: WordSpelling): boolean {
-  return /[^e]e$/.test(letters) || letters === 's' || sound === 'NG' || sound === 'JH';
+/** The se of horse and the ce of prince, which a blend does not end with. */
+function isSilentE({ letters }: WordSpelling): boolean {
+  return /[^e]e$/.test(letters);
+}
+
+/** The n of bank, the soft g of change: not the sounds of the letters in a blend. */
+function isOtherSound({ sound }: WordSpelling): boolean {
+  return sound === 'NG' || sound === 'JH';
 }
 
 function nameBlend(place: 'start' | 'end', spellings: readonly WordSpelling[]): PatternId[] {

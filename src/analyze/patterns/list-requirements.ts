@@ -1,7 +1,8 @@
 import { countVowels } from '../alignment/sounds.ts';
 import type { BuiltWord, WordSpelling } from '../build/built-word.ts';
-import type { PatternId, Syllable, SyllableType, Unit } from '../types.ts';
+import type { MadeOf, PatternId, Reading, Syllable, SyllableType, Unit } from '../types.ts';
 import { findBlends } from './find-blends.ts';
+import { IRREGULAR } from './irregular.ts';
 
 const TYPE_ROWS: Partial<Record<SyllableType, PatternId>> = {
   closed: 'type-closed',
@@ -15,17 +16,73 @@ const CHANGE_ROWS: Readonly<Record<string, PatternId>> = {
   'drop-e': 'change-drop-e',
   'y-to-i': 'change-y-to-i',
 };
+/** Vowels with a row of their own wherever their syllable is open: the weak a of about, the final y of happy and July. */
+const NEEDS_NO_TYPE = /^y:|:(AX|IX)$/;
+
+/** A word that another is made of, and how it is read by itself. */
+export interface ReadPart {
+  readonly word: string;
+  readonly reading: Reading;
+}
 
 /**
- * All patterns a reader needs for one reading, sorted, without repeats: those of its units, the blends of its
- * bases, the spelling changes, the length of its longest base in syllables, the syllable types of a longer
- * word, and what kind of word it is (compound, contraction, possessive).
+ * All patterns a reader needs for one reading, sorted, without repeats.
+ *
+ * A whole word needs those of its units, the blends of its base, its length in syllables, and their types where it is
+ * longer. A word put together from others needs what they need, and besides: its ending or beginning, the spelling
+ * change, what kind of word it is (compound, contraction, possessive), and letters that say something else than in the
+ * parts. So funnier needs funny, -er and y to i, and nothing more. A word that only comes from another (confusion) needs
+ * what its own letters need.
  */
 export function listRequirements(
   built: BuiltWord,
   units: readonly Unit[],
   syllables: readonly Syllable[],
-): PatternId[] {
+  vowels: readonly (WordSpelling | undefined)[],
+  parts: readonly ReadPart[],
+): Pick<Reading, 'requires' | 'madeOf'> {
+  if (parts.length === 0) return { requires: sorted(ownNeeds(built, units, syllables, vowels)) };
+  const ofParts = new Set(parts.flatMap(({ reading }) => reading.requires));
+  const joining = joiningNeeds(built, units);
+  const own = built.ownSpellings
+    ? ownNeeds(built, units, syllables, vowels)
+    : new Set(units.map(({ pattern }) => pattern));
+  const joint = new Set([...joining, ...[...own].filter((id) => !ofParts.has(id))]);
+  // Who knows you as a whole reads you're, however its ou is said.
+  if (built.affixes.at(-1)?.kind === 'contraction') joint.delete(IRREGULAR);
+  else if (built.ownSpellings && hasOtherIrregular(units, parts)) joint.add(IRREGULAR);
+  const madeOf: MadeOf = {
+    parts: parts.map(({ word, reading: { requires, madeOf } }) => ({
+      word,
+      requires,
+      ...(madeOf ? { madeOf } : {}),
+    })),
+    joint: sorted(joint),
+  };
+  return {
+    requires: sorted(built.ownSpellings ? [...own, ...joining] : [...ofParts, ...own, ...joint]),
+    madeOf,
+  };
+}
+
+/** What the last step in its making asks for. */
+function joiningNeeds({ affixes }: BuiltWord, units: readonly Unit[]): PatternId[] {
+  const outer = affixes.at(-1);
+  if (!outer) return [];
+  const unit = outer.kind === 'prefix' ? units[0] : units.at(-1);
+  const ids = unit?.affix ? [unit.pattern] : [];
+  const change = CHANGE_ROWS[outer.change];
+  if (change) ids.push(change);
+  if (/compound|contraction|possessive/.test(outer.kind)) ids.push(outer.kind);
+  return ids;
+}
+
+function ownNeeds(
+  built: BuiltWord,
+  units: readonly Unit[],
+  syllables: readonly Syllable[],
+  vowels: readonly (WordSpelling | undefined)[],
+): Set<PatternId> {
   const ids = new Set<PatternId>(units.map((unit) => unit.pattern));
   let longest = 0;
   for (const part of built.parts) {
@@ -35,12 +92,36 @@ export function listRequirements(
   }
   if (longest === 2) ids.add('syllables-2');
   if (longest > 2) ids.add('syllables-3');
-  if (longest > 1) for (const { type } of syllables) addIf(ids, TYPE_ROWS[type]);
+  if (longest > 1) {
+    for (const [i, { type }] of syllables.entries()) {
+      const vowel = vowels[i];
+      if (type === 'open' && vowel && NEEDS_NO_TYPE.test(`${vowel.letters}:${vowel.sound}`)) continue;
+      addIf(ids, TYPE_ROWS[type]);
+    }
+  }
   for (const { kind, change } of built.affixes) {
     addIf(ids, CHANGE_ROWS[change]);
     if (kind === 'compound' || kind === 'contraction' || kind === 'possessive') ids.add(kind);
   }
-  return [...ids].sort();
+  return ids;
+}
+
+/** The ay of says, which say does not have; not the ea of head in ahead. */
+function hasOtherIrregular(units: readonly Unit[], parts: readonly ReadPart[]): boolean {
+  const known = new Set(parts.flatMap(({ reading }) => reading.units.filter(isIrregular).map(nameOf)));
+  return units.some((unit) => isIrregular(unit) && !known.has(nameOf(unit)));
+}
+
+function isIrregular({ pattern }: Unit): boolean {
+  return pattern === IRREGULAR;
+}
+
+function nameOf({ letters, sound }: Unit): string {
+  return `${letters}:${sound}`;
+}
+
+function sorted(ids: Iterable<PatternId>): PatternId[] {
+  return [...new Set(ids)].sort();
 }
 
 function addIf(ids: Set<PatternId>, id: PatternId | undefined): void {

@@ -13,6 +13,7 @@ import {
   isSyllableType,
   isWeakVowel,
   isWh,
+  lettersOfEnding,
   syllableCount,
 } from './pattern-roles.ts';
 
@@ -124,6 +125,7 @@ function addWhatFollows(
   for (const row of catalogue) {
     const follows =
       (isWeakVowel(row) && (schwa === 'taught' || (schwa === 'flex' && fullSpellings.has(row.letters)))) ||
+      (lettersOfEnding(row)?.every((id) => hasBit(taught, id)) ?? false) ||
       (isOpenO(row) && shortOMerged && knowsShortO) ||
       (isWh(row) && wh === 'free' && knowsW) ||
       (isBlend(row) && blends === 'free') ||

@@ -1,12 +1,16 @@
 import { expect, test } from 'vitest';
 import { groupOf } from '../../../tests/fakes/group.ts';
 import { type FakeReading, fakeAnalyzer } from '../../../tests/fakes/word-analyzer.ts';
-import type { Group, Sequence, WordKey } from '../types.ts';
+import type { Group, PartNeeds, Sequence, WordKey } from '../types.ts';
 import { compileGroup } from './compile-group.ts';
 import { createJudge } from './judge.ts';
 
-const suffixS = { letters: 's', sound: 'S', pattern: 'suffix-s', affix: 'suffix' } as const;
 const want = ['w', 'a-after-w', 'n', 't', 'end-nt'];
+const wanted: PartNeeds = {
+  word: 'wanted',
+  requires: [...want, 'suffix-ed-id'],
+  madeOf: { parts: [{ word: 'want', requires: want }], joint: ['suffix-ed-id'] },
+};
 const words: Record<string, readonly FakeReading[]> = {
   map: [{ requires: ['m', 'short-a', 'p'] }],
   rain: [{ requires: ['ai', 'n', 'r'] }],
@@ -18,26 +22,34 @@ const words: Record<string, readonly FakeReading[]> = {
   wants: [
     {
       requires: [...want, 'suffix-s'],
-      base: 'want',
-      affixes: [{ text: 's', kind: 'suffix', change: 'none' }],
-      units: [{ letters: 'a', sound: 'AA', pattern: 'a-after-w' }, suffixS],
+      madeOf: { parts: [{ word: 'want', requires: want }], joint: ['suffix-s'] },
     },
   ],
   unwanted: [
     {
-      requires: [...want, 'prefix-un', 'suffix-ed-id'],
-      base: 'want',
-      affixes: [
-        { text: 'ed', kind: 'suffix', change: 'none' },
-        { text: 'un', kind: 'prefix', change: 'none' },
-      ],
+      requires: [...wanted.requires, 'prefix-un'],
+      madeOf: { parts: [wanted], joint: ['prefix-un'] },
     },
   ],
   coming: [
     {
       requires: ['change-drop-e', 'm', 'o_e-short-u', 'suffix-ing'],
-      base: 'come',
-      affixes: [{ text: 'ing', kind: 'suffix', change: 'drop-e' }],
+      madeOf: {
+        parts: [{ word: 'come', requires: ['m', 'o_e-short-u'] }],
+        joint: ['change-drop-e', 'suffix-ing'],
+      },
+    },
+  ],
+  someone: [
+    {
+      requires: ['compound', 'irregular', 'm', 'o_e-short-u', 's'],
+      madeOf: {
+        parts: [
+          { word: 'some', requires: ['m', 'o_e-short-u', 's'] },
+          { word: 'one', requires: ['irregular'] },
+        ],
+        joint: ['compound'],
+      },
     },
   ],
   lead: [{ requires: ['d', 'ea-long-e', 'l'] }, { requires: ['d', 'ea-short-e', 'l'] }],
@@ -60,12 +72,19 @@ test.each<[WordKey, Partial<Group>, string]>([
   ['said', { bySight: ['said'] }, 'by-sight'],
   ['Said', { bySight: ['said'] }, 'by-sight'],
   ['said', teach('s', 'irregular'), 'beyond irregular'],
-  // a by-sight word in an inflected form
+  // a word made of a by-sight word
   ['wants', { bySight: ['want'], ...teach('suffix-s') }, 'by-sight'],
   ['wants', { bySight: ['want'] }, 'beyond suffix-s'],
-  ['unwanted', { bySight: ['want'], ...teach('prefix-un', 'suffix-ed-id') }, `beyond ${want.join(' ')}`],
+  ['unwanted', { bySight: ['want'], ...teach('prefix-un', 'suffix-ed-id') }, 'by-sight'],
+  ['unwanted', { bySight: ['want'], ...teach('prefix-un') }, 'beyond suffix-ed-id'],
+  ['unwanted', { bySight: ['wanted'], ...teach('prefix-un') }, 'by-sight'],
   ['coming', { bySight: ['come'], ...teach('suffix-ing') }, 'beyond change-drop-e'],
   ['coming', { bySight: ['come'], ...teach('suffix-ing', 'change-drop-e') }, 'by-sight'],
+  // both halves of a compound by sight, or one by sight and one by its letters
+  ['someone', { bySight: ['some', 'one'], ...teach('compound') }, 'by-sight'],
+  ['someone', { bySight: ['some', 'one'] }, 'beyond compound'],
+  ['someone', { bySight: ['one'], ...teach('compound', 's', 'm', 'o_e-short-u') }, 'by-sight'],
+  ['someone', { bySight: ['some'], ...teach('compound') }, 'beyond irregular'],
   // names
   ['Quay', {}, 'name irregular'],
   ['quay', {}, 'beyond irregular'],

@@ -1,6 +1,6 @@
 import { describeError } from '../describe-error.ts';
 import { splitKey } from '../homographs/word-key.ts';
-import type { PatternId, Verdict, WordAnalysis, WordKey } from '../types.ts';
+import type { MadeOf, PatternId, Verdict, WordAnalysis, WordKey } from '../types.ts';
 import type { CompiledGroup } from './compile-group.ts';
 import { isInitialism } from './is-initialism.ts';
 import { isName } from './is-name.ts';
@@ -25,8 +25,9 @@ export interface Judge {
 /**
  * A judge for one group; it remembers its verdicts, so a running text costs one look-up a word.
  *
- * A word on the by-sight list is `by-sight`, and so is its inflected form when the ending is taught (want on
- * the list, -s taught: wants; not swan); before that, only the ending is missing. A word the group can decode in any of its readings reads: a class says
+ * A word on the by-sight list is `by-sight`, and so is a word made of it when the rest is taught (want on the list, -s
+ * taught: wants; some and one on the list, compounds taught: someone; not swan); before that, only the rest is
+ * missing. A word the group can decode in any of its readings reads: a class says
  * a word one way. Only where the analysis marks the readings as different words (homograph: lead, bow) and they
  * stand differently is the word `unsure`. What cannot be decoded is a `name` if it is listed as one (Bram,
  * Bram's) or has a capital that makes it one (`isName`); `unsure` if its reading is a rule's or a guess; else `beyond`.
@@ -88,7 +89,7 @@ function judgeWord(key: WordKey, analyze: (key: WordKey) => WeighedWord, group: 
     return { standing: isFresh ? 'fresh' : 'reads', missing: [] };
   }
   const byBase = analysis.readings.flatMap((reading) => {
-    const missing = missingBesideBase(reading, group);
+    const missing = missingBesideSight(reading, group);
     return missing === null ? [] : [{ reading, missing }];
   });
   if (byBase.some(({ missing }) => missing.length === 0)) return { standing: 'by-sight', missing: [] };
@@ -103,7 +104,7 @@ function judgeWord(key: WordKey, analyze: (key: WordKey) => WeighedWord, group: 
   };
 }
 
-function missingFor({ requires }: WeighedReading, { taught }: CompiledGroup): PatternId[] {
+function missingFor({ requires }: Pick<WeighedReading, 'requires'>, { taught }: CompiledGroup): PatternId[] {
   return requires.filter((id) => !hasBit(taught, id));
 }
 
@@ -112,11 +113,25 @@ function isSure({ source }: WeighedReading): boolean {
   return source === 'dictionary' || source === 'derived';
 }
 
-/** What the group lacks for an inflected form of a by-sight word; null for other words. */
-function missingBesideBase(
-  { base, besideBase }: WeighedReading,
-  { bySight, taught }: CompiledGroup,
+/**
+ * What the group lacks for a word made of by-sight words: a part it knows by sight needs nothing, another what it needs
+ * alone, and then there is what joins them. Null where no part is known by sight.
+ */
+function missingBesideSight(
+  { madeOf }: { readonly madeOf?: MadeOf | null },
+  group: CompiledGroup,
 ): PatternId[] | null {
-  if (base === null || besideBase === null || !bySight.has(base.toLowerCase())) return null;
-  return besideBase.filter((id) => !hasBit(taught, id));
+  if (!madeOf) return null;
+  let anyBySight = false;
+  const missing = madeOf.joint.filter((id) => !hasBit(group.taught, id));
+  for (const part of madeOf.parts) {
+    const beside = group.bySight.has(part.word) ? [] : missingBesideSight(part, group);
+    anyBySight ||= beside !== null;
+    missing.push(...fewest(beside, missingFor(part, group)));
+  }
+  return anyBySight ? [...new Set(missing)].sort() : null;
+}
+
+function fewest(some: PatternId[] | null, other: PatternId[]): PatternId[] {
+  return some && some.length <= other.length ? some : other;
 }

@@ -1,4 +1,4 @@
-import type { Pattern } from '../types.ts';
+import type { Pattern, PatternId } from '../types.ts';
 
 /** What the options of a group and the by-sight list need to know about a row; asked of the row itself. */
 
@@ -47,7 +47,10 @@ export function isAffix({ family }: Pattern): boolean {
   return family === 'suffix' || family === 'prefix';
 }
 
-/** What an inflected form adds to its base: -ing in wanting, the doubled p of hopping; not the a of want. */
-export function isInflection({ family, id }: Pattern): boolean {
-  return family === 'suffix' || family === 'spelling change' || id === 'possessive';
+/**
+ * What an ending that is a word by itself and is read as one needs, where it is known by its letters: the teen of sixteen;
+ * null for others, such as -ful, whose u is weak.
+ */
+export function lettersOfEnding({ id }: Pattern): readonly PatternId[] | null {
+  return id === 'suffix-teen' ? ['t', 'ee', 'n'] : null;
 }

@@ -27,9 +27,12 @@ export function classifySyllable(
   const vowel = inside[at];
   if (!vowel) return 'other';
   const { sound, spells } = vowel;
-  const letters = spells;
+  // The u of valuable is what an ending left of ue.
+  const letters = vowel.letters.length === 1 && spells[1] !== '_' ? vowel.letters : spells;
   const text = word.slice(start, end);
-  if (letters === 'le' && sound === 'AX.L') return 'consonant-le';
+  // The r of story goes over to the next syllable.
+  if (/r/.test(letters) && !text.includes('r')) return 'other';
+  if (spells === 'le' && sound === 'AX.L') return 'consonant-le';
   const affix = affixSyllables('suffix', letters, sound);
   if (affix && letters.length > 1 && affix.types.length === 1 && sound.includes('.') && sound !== 'EH.R')
     return affix.types[0]!;
@@ -52,7 +55,7 @@ export function classifySyllable(
 }
 
 function classifySingle(vowel: PlacedSpelling, after: readonly PlacedSpelling[], text: string): SyllableType {
-  const { spells: letters, sound } = vowel;
+  const { letters, sound } = vowel;
   const closing = after.filter((one) => !one.ending);
   const closed = closing.length > 0;
   const weak = WEAK.has(sound);

@@ -27,6 +27,7 @@ const ONSET = /^(s[ckmnptw]|sph|sch|squ|s[cpt]r|spl|[bcfgkps]l|[bcdfgkpt]r|thr|s
  * - of two one goes each way (nap.kin), but after a long or weak vowel a pair that can begin a word goes right
  *   (a.pron, se.cret; not fab.ric)
  * - of more (and after the e of de.stroy) the longest that can begin a word goes right (mon.ster, pump.kin)
+ * - trans- stays whole before a consonant (trans.mit; not tran.sit)
  *
  * Common practice, no source; dictionaries differ in details.
  */
@@ -68,6 +69,11 @@ export function cutBetween(
     }
     return last.start;
   }
+  if (
+    vowel.start === 2 &&
+    /^a n s$/.test([vowel, ...consonants.slice(0, 2)].map(({ letters }) => letters).join(' '))
+  )
+    return consonants[1]!.end;
   const mayStart = firstInWord && vowel.letters === 'e' && !short ? 0 : 1;
   for (let i = mayStart; i < consonants.length; i++) {
     const onset = consonants

@@ -108,27 +108,29 @@ function findZones(built: BuiltWord, starts: readonly number[]): Zone[] {
       continue;
     }
     const affix = placed[0]!;
-    const fixed = role === 'clitic' ? null : affixSyllables(role, affix.letters, affix.sound);
-    const joins =
-      role === 'clitic'
-        ? !isNucleus(affix)
-        : role === 'suffix' && (fixed === null || joinsDivision(affix.letters));
+    const fixed = role === 'clitic' ? cliticSyllable(affix) : affixSyllables(role, affix.spells, affix.sound);
+    const joins = role === 'clitic' ? !fixed : role === 'suffix' && (!fixed || joinsDivision(affix.spells));
     if (joins && last && !last.fixed) last.spellings.push(...placed);
     else zones.push({ spellings: placed, fixed });
   }
   return zones;
 }
 
+/** What follows an apostrophe and is heard with a vowel, though it has no letter: is.n't, it.'ll, boss.'s; not can't. */
+function cliticSyllable({ letters, sound }: PlacedSpelling): AffixSyllables | null {
+  return hasVowel(sound) ? { lengths: [letters.length], types: ['other'] } : null;
+}
+
 /** Units of two syllables inside a zone: -able as a.ble, -ity as i.ty. */
-function innerSyllables({ letters, sound }: PlacedSpelling): AffixSyllables | null {
+function innerSyllables({ spells, sound }: PlacedSpelling): AffixSyllables | null {
   if (countVowels(sound) < 2) return null;
-  const known = affixSyllables('suffix', letters, sound);
+  const known = affixSyllables('suffix', spells, sound);
   return known && known.lengths.length === 2 ? known : null;
 }
 
-/** The l that is left of consonant-le before -ed: strug.gled. */
-function isBareLe({ letters, spells }: PlacedSpelling): boolean {
-  return letters === 'l' && spells === 'le';
+/** The l that is left of consonant-le before -ed: strug.gled; not that of strug.gling, which is no syllable. */
+function isBareLe({ letters, spells, sound }: PlacedSpelling): boolean {
+  return letters === 'l' && spells === 'le' && hasVowel(sound);
 }
 
 /** A spelling that makes a syllable: it has a vowel sound and a vowel letter (not the m of prism). */

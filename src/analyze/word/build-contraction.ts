@@ -41,6 +41,9 @@ const IRREGULAR: Readonly<
   "you're": ['you', 'y:Y ou:UH', "'re:R", 'are'],
 };
 
+/** Those whose base is read as by itself, or nearly; not won't, where nothing of will is left. */
+const KEEPS_BASE = new Set(["can't", "let's", "they're", "we're", "you're"]);
+
 /** A word shortened with an apostrophe: he's, isn't, won't; null for others, such as the owner's gull's. */
 export function buildContraction(word: string, find: FindBuilt): BuiltWord | null {
   const listed = IRREGULAR[word];
@@ -51,6 +54,7 @@ export function buildContraction(word: string, find: FindBuilt): BuiltWord | nul
       base,
       readSpelling(ending),
       full,
+      KEEPS_BASE.has(word) ? find(base)[0] : undefined,
     );
   }
   for (const [ending, full, afterVowel, afterConsonant] of SHORT_FORMS) {
@@ -68,6 +72,7 @@ export function buildContraction(word: string, find: FindBuilt): BuiltWord | nul
       base === 'i' ? 'I' : base,
       { letters: ending, sound },
       full,
+      built,
     );
   }
   return null;
@@ -78,10 +83,12 @@ function contraction(
   base: string,
   ending: { letters: string; sound: string },
   full: string,
+  from: BuiltWord | undefined,
 ): BuiltWord {
   return {
     parts: [...parts, { role: 'clitic', spellings: [ending] }],
     base,
     affixes: [{ text: full, kind: 'contraction', change: 'none' }],
+    ...(from ? { from: [{ word: base.toLowerCase(), built: from }] } : {}),
   };
 }

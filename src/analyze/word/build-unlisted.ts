@@ -83,6 +83,7 @@ function possessives(
     ],
     base: built.base ?? owner,
     affixes: [...built.affixes, { text: ending, kind: 'possessive' as const, change: 'none' as const }],
+    from: [{ word: owner, built }],
   }));
 }
 

@@ -1,10 +1,13 @@
-import { shownSound } from '../alignment/sounds.ts';
+import { hasVowel, shownSound } from '../alignment/sounds.ts';
 import { type BuiltWord, spellingsOf, type WordSpelling } from '../build/built-word.ts';
 import { placeSpellings } from '../build/place-spellings.ts';
-import { listRequirements } from '../patterns/list-requirements.ts';
+import { listRequirements, type ReadPart } from '../patterns/list-requirements.ts';
 import { nameAffix, namePattern } from '../patterns/name-pattern.ts';
 import { divideWord } from '../syllables/divide-word.ts';
 import type { Reading, ReadingSource, Unit } from '../types.ts';
+
+/** Readings of the parts of words; a part is kept as long as the word table's cache keeps it. */
+const partReadings = new WeakMap<BuiltWord, Reading>();
 
 /** Names the patterns, syllables and requirements of a built word; null when its spellings are not the word. */
 export function finishReading(word: string, built: BuiltWord, source: ReadingSource): Reading | null {
@@ -13,6 +16,11 @@ export function finishReading(word: string, built: BuiltWord, source: ReadingSou
   if (!starts) return null;
   const { syllables, starts: cuts } = divideWord(word, built, starts);
   const units = nameUnits(built, spellings, starts, cuts);
+  const vowels = cuts.map((from, i) => {
+    const to = cuts[i + 1] ?? word.length;
+    return spellings.find(({ sound }, k) => starts[k]! >= from && starts[k]! < to && hasVowel(sound));
+  });
+  const parts = readParts(built);
   return {
     pronunciation: pronounce(units),
     source,
@@ -20,8 +28,20 @@ export function finishReading(word: string, built: BuiltWord, source: ReadingSou
     base: built.base,
     affixes: built.affixes,
     syllables,
-    requires: listRequirements(built, units, syllables),
+    ...listRequirements(built, units, syllables, vowels, parts),
   };
+}
+
+/** The words it is made of, each as it is read by itself; none where one of them cannot be read. */
+function readParts({ from = [] }: BuiltWord): ReadPart[] {
+  const parts: ReadPart[] = [];
+  for (const { word, built } of from) {
+    const reading = partReadings.get(built) ?? finishReading(word, built, 'dictionary');
+    if (!reading) return [];
+    partReadings.set(built, reading);
+    parts.push({ word, reading });
+  }
+  return parts;
 }
 
 function pronounce(units: readonly Unit[]): string {
@@ -38,7 +58,7 @@ function nameUnits(
 ): Unit[] {
   const units: Unit[] = [];
   for (const [p, { role, spellings: own }] of built.parts.entries()) {
-    for (const { letters, sound, spells } of own) {
+    for (const { letters, sound, spells, said, wasSuffix } of own) {
       const i = units.length;
       const shown = shownSound(sound);
       if (role === 'prefix' || role === 'suffix') {
@@ -55,15 +75,19 @@ function nameUnits(
       } else {
         const before = spellings[i - 1];
         const after = spellings[i + 1];
-        const lastOfPart = own[own.length - 1] === spellings[i] && built.parts[p + 1]?.role === 'suffix';
+        const lastOfPart =
+          own[own.length - 1] === spellings[i] && /suffix|clitic/.test(built.parts[p + 1]?.role ?? '');
         const around = {
           before,
           after,
           open: lastOfPart || i === spellings.length - 1 || cuts.includes(starts[i + 1]!),
           firstSyllable: starts[i]! < (cuts[1] ?? Infinity),
         };
-        const spoken = sound === '-' ? spokenSound(letters, before, after) : sound;
-        units.push({ letters, sound: shown, pattern: namePattern(spells ?? letters, spoken, around) });
+        const spoken = said ?? (sound === '-' ? spokenSound(letters, before, after) : sound);
+        const pattern = wasSuffix
+          ? nameAffix('suffix', spells ?? letters, spoken)
+          : namePattern(spells ?? letters, spoken, around);
+        units.push({ letters, sound: shown, pattern });
       }
     }
   }

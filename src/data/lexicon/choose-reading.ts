@@ -36,14 +36,22 @@ function rank(
 ): number {
   const stressed = phones.some((phone) => /[12]$/.test(phone));
   const irregular = units.filter((unit) => unit.irregular).length;
-  const schwaForI = units.filter(({ letters, sound }) => /^(i|y)$/.test(letters) && sound === 'AX').length;
+  const schwaForI = units.filter(
+    ({ letters, sound }) =>
+      (/^(i|y)$/.test(letters) && sound === 'AX') || `${letters}:${sound}` === 'age:AX.JH',
+  ).length;
   const early = units.slice(0, -1).filter(({ letters }) => /^[^aeiou]+e$/.test(letters)).length;
+  // calm and palm without an l, which CMUdict has beside the other.
+  const saidL = units.filter(
+    ({ letters }, i) => letters === 'l' && units[i - 1]?.letters === 'a' && units[i + 1]?.letters === 'm',
+  ).length;
   const unlikelyO = units.filter((unit, i) => isUnlikelyO(unit, units[i + 1])).length;
   return (
     (stressed ? 0 : 20) +
     irregular * 4 +
     early * 3 +
     schwaForI +
+    saidL * 1.5 +
     unlikelyO * 1.5 -
     sounds.length * 0.6 +
     listed * 0.7
@@ -52,6 +60,7 @@ function rank(
 
 /** aw and au say AO; o says it before f, s, th, ng, g (dog, lost) and AA elsewhere (on, lot), where CMUdict has both. */
 function isUnlikelyO({ letters, sound }: WeighedUnit, next: WeighedUnit | undefined): boolean {
+  if (letters === 'al' && next?.letters === 'm') return false;
   if (/^(au|aw|augh|ou|al)$/.test(letters)) return sound === 'AA';
   if (letters !== 'o') return false;
   const opens = /^(ff?|gh|ss?|st|th|ng|gg?)$/.test(next?.letters ?? '');

@@ -6,7 +6,7 @@ const VOWEL = /^[AEIOU]/;
  * Beyond dropping stress: AH0 is schwa and IH0 a weak i; `wh` loses the HH that only some speakers say
  * (whale); ER before a vowel is taken apart where the spelling shows vowel and r apart (hurry, gorilla;
  * not operate, whose er stays whole); IY before r is one sound with IH (hear); fire and flour end in a plain R; the u of usual and
- * genuine is heard as UW, where CMUdict writes AH0 W.
+ * genuine is heard as UW, where CMUdict writes AH0 W; carry has the vowel of care, which CMUdict mostly writes.
  */
 export function cleanPronunciation(spelling: string, phones: readonly string[]): string[] {
   const sounds: string[] = [];
@@ -22,8 +22,13 @@ export function cleanPronunciation(spelling: string, phones: readonly string[]):
     else if (phone === 'IH2' && isWeak(phones, i)) sounds.push('IX');
     else if (bare === 'UW' && next === 'R' && /oor|our/.test(spelling)) sounds.push('UH');
     else if (bare === 'HH' && next === 'W' && spelling.includes('wh')) continue;
-    else if (bare === 'IY' && next === 'R' && !/^(re|pre|de|e)r/.test(spelling)) sounds.push('IH');
-    else if (bare === 'ER' && /^(AY|AW)/.test(phones[i - 1] ?? '') && /[iyo]u?re?/.test(spelling))
+    else if (bare === 'IY' && next === 'R' && !/^(re|pre|de|e)w?r/.test(spelling)) sounds.push('IH');
+    else if (bare === 'AE' && next === 'R') sounds.push('EH');
+    else if (
+      bare === 'ER' &&
+      /^(AY|AW)/.test(phones[i - 1] ?? '') &&
+      /[iy]re|ir([^aeiouy]|$)|our|owr/.test(spelling)
+    )
       sounds.push('R');
     else if (bare === 'ER' && VOWEL.test(next) && splitsR(spelling, weak, next)) {
       sounds.push(weak ? 'AX' : 'AH', 'R');
@@ -32,9 +37,9 @@ export function cleanPronunciation(spelling: string, phones: readonly string[]):
   return sounds;
 }
 
-/** hurry: rr; gorilla, around: a or o, r, then the stressed vowel. Not gallery (er) or memory (weak vowel after). */
+/** hurry: rr, but not that of stirring, which is ir; gorilla, around: a or o, r, then the stressed vowel. Not gallery (er) or memory (weak vowel after). */
 function splitsR(spelling: string, weak: boolean, next: string): boolean {
-  if (/[aeiou]rr/.test(spelling)) return true;
+  if (/[aou]rr/.test(spelling) || (weak && /[ei]rr/.test(spelling))) return true;
   return weak && /[12]$/.test(next) && /[ao]r[aeiouy]/.test(spelling) && !/[eiu]r[aeiouy]/.test(spelling);
 }
 

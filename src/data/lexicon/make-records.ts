@@ -1,6 +1,7 @@
 import type { Aligner } from '../../analyze/alignment/align.ts';
+import { hasVowel } from '../../analyze/alignment/sounds.ts';
 import { buildRecord } from '../../analyze/build/build-word.ts';
-import { type BuiltWord, spellingsOf } from '../../analyze/build/built-word.ts';
+import { type BuiltWord, spellingsOf, type WordSpelling } from '../../analyze/build/built-word.ts';
 import type {
   AffixForm,
   MadeBy,
@@ -63,7 +64,7 @@ function makeRecord(word: string, sources: RecordSources, find: Find): WordRecor
   const variants = homograph ?? handMade.pronunciations.get(word) ?? pronunciations.get(word)!;
   if (derivation && !homograph) {
     const sounds = variants.map((phones) => cleanPronunciation(word, phones));
-    const composed = composeReadings(word, derivation, sounds, find);
+    const composed = composeReadings(word, derivation, sounds, find, variants);
     if (composed.length > 0) return { readings: composed, homograph: composed.length > 1 };
   }
   const ranked = rankReadings(word, variants, aligner);
@@ -77,12 +78,25 @@ function composeReadings(
   derivation: Derivation,
   variants: readonly string[][],
   find: Find,
+  listed: readonly (readonly string[])[],
 ): ReadingRecord[] {
-  const matches = (record: ReadingRecord, mayBeWeak?: ReadonlySet<string>): boolean => {
+  const matches = (record: ReadingRecord, mayDiffer?: ReadonlySet<string> | 'unstressed'): boolean => {
     const [built] = buildRecord(word, { readings: [record], homograph: false }, find);
     if (!built) return false;
-    const sounds = spellingsOf(built).flatMap(({ sound }) => (sound === '-' ? [] : sound.split('.')));
-    return variants.some((variant) => sameSounds(sounds, variant, mayBeWeak));
+    const sounds = soundsOf(built, ({ sound }) => sound);
+    // The le of juggle may still be heard as a syllable in juggling.
+    const inFull = soundsOf(built, ({ sound, said, spells }) => (spells === 'le' && said) || sound);
+    // A sound that ends one half and begins the other may be said once: roommate.
+    const once = built.affixes.some(({ kind }) => kind === 'compound')
+      ? sounds.filter((sound, i) => sound !== sounds[i - 1])
+      : sounds;
+    return variants.some((variant, i) =>
+      [sounds, inFull, once].some((one) =>
+        mayDiffer === 'unstressed'
+          ? sameButUnstressed(one, variant, listed[i]!)
+          : sameSounds(one, variant, mayDiffer) && keepsStress(one, listed[i]!),
+      ),
+    );
   };
   const records: ReadingRecord[] = [];
   const bases = find(derivation.base);
@@ -94,20 +108,51 @@ function composeReadings(
     }
     return records.filter((record) => matches(record)).slice(0, 1);
   }
+  const isInflection = derivation.kind === 'suffix' && findSuffix(derivation.affix)?.inflection;
   const forms = formsOf(derivation);
   const stem = stemOf(word, derivation);
   if (stem === -1) return [];
-  const mayLessen = derivation.change === 'y-to-i' || derivation.base.at(-1) === derivation.affix[0];
+  const lastLetter = derivation.base.replace(/(?<=l)e$/, '').at(-1);
+  const mayLessen = derivation.change === 'y-to-i' || lastLetter === derivation.affix[0];
   for (let reading = 0; reading < Math.min(bases.length, 2); reading++) {
     const options = (mayLessen ? [false, true] : [false]).flatMap((lessened) =>
       forms.map((affix): ReadingRecord => ({ kind: 'affixed', madeBy: { affix, stem, reading, lessened } })),
     );
-    const fit = options.find((option) => matches(option));
+    const fit =
+      options.find((option) => matches(option)) ??
+      (isInflection ? options.find((option) => matches(option, 'unstressed')) : undefined);
     if (fit) records.push(fit);
   }
   // Of the readings of a homograph only those are kept that fit best: refused, frequently.
   const closest = records.length > 1 ? records.filter((record) => matches(record, ONLY_WEAK)) : [];
   return closest.length > 0 ? closest : records;
+}
+
+function soundsOf(built: BuiltWord, soundOf: (one: WordSpelling) => string): string[] {
+  return spellingsOf(built)
+    .map(soundOf)
+    .flatMap((sound) => (sound === '-' ? [] : sound.split('.')));
+}
+
+/** CMUdict wavers in vowels without stress: the e of release is an IY, that of releases an IH. */
+function sameButUnstressed(
+  sounds: readonly string[],
+  variant: readonly string[],
+  phones: readonly string[],
+): boolean {
+  if (sounds.length !== phones.length || variant.length !== phones.length) return false;
+  // A form without any stress is a weak one: the second of does.
+  if (!phones.some((phone) => phone.endsWith('1'))) return false;
+  return phones.every(
+    (phone, i) => sameSounds([sounds[i]!], [variant[i]!]) || (phone.endsWith('0') && hasVowel(sounds[i]!)),
+  );
+}
+
+/** A stressed vowel is no weak one: reference, whose first e is stressed, is not said as refer + ence. */
+function keepsStress(sounds: readonly string[], phones: readonly string[]): boolean {
+  const stressed = phones.findIndex((phone) => phone.endsWith('1'));
+  if (stressed === -1 || sounds.length !== phones.length) return true;
+  return !/^(AX|IX)$/.test(sounds[stressed]!) || phones[stressed] === 'AH1';
 }
 
 /** Soundings of the affix that fit the letters; all are tried. */

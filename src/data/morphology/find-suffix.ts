@@ -102,10 +102,12 @@ export function findSuffixes(
  * un + armed, not unarm + ed).
  */
 function weigh(
-  { word, stem, suffix, same, kin }: Evidence,
+  { word, stem, suffix, change, same, kin }: Evidence,
   facts: Facts,
   found: ReadonlyMap<string, Derivation>,
 ) {
+  // leaves is first of all more than one leaf.
+  if (change === 'f-to-v') return 200;
   const rank = rankOf(stem, facts);
   const unlikely =
     !(kin && !suffix.inflection) &&
@@ -162,14 +164,11 @@ function isNamesake({ word, stem, suffix, same, parts }: Evidence, facts: Facts)
 }
 
 function takesS(
-  { word, stem, same, kin, commoner, own }: Evidence,
+  { word, stem, change, same, kin, commoner, own }: Evidence,
   facts: Facts,
   found: ReadonlyMap<string, Derivation>,
 ): boolean {
-  // halves and shelves come from half and shelf, whose f turns into v; leaves and saves may be leave and save.
-  const single = word.replace(/ves$/, 'f');
-  if (single !== word && facts.lemmas.get(single)?.has('n') && rankOf(single, facts) < rankOf(stem, facts))
-    return false;
+  if (change === 'f-to-v') return same && facts.lemmas.get(stem)!.has('n');
   if (!isLemma(stem, facts) && !found.has(stem)) return stem.length > 3 && commoner;
   if (facts.names?.has(word) && !commoner) return false;
   if (facts.capitalised?.has(word) && !commoner && !(same && stem.length > 2)) return false;

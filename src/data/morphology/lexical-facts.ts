@@ -36,12 +36,18 @@ export function looksLikeName(word: string, facts: Facts): boolean {
 
 /** Parts of speech as letters: WordNet's, else what the word's own suffix makes (`expected`: a). */
 export function partsOf(word: string, facts: Facts, found: ReadonlyMap<string, Derivation>): string {
-  if (facts.names?.has(word)) return '';
+  // An American is a noun as well as an adjective; William is only a name.
+  if (facts.names?.has(word)) return isNationality(word, facts) ? 'n' : '';
   const own = [...(facts.lemmas.get(word) ?? [])].join('');
   const derivation = found.get(word);
   if (derivation?.kind === 'suffix') return own + (findSuffix(derivation.affix)?.makes ?? '');
   if (derivation?.kind === 'prefix') return own + partsOf(derivation.base, facts, found);
   return own;
+}
+
+function isNationality(word: string, facts: Facts): boolean {
+  const parts = facts.lemmas.get(word);
+  return (parts?.has('n') && parts.has('a')) ?? false;
 }
 
 /** True when the two strings of part-of-speech letters share one. */

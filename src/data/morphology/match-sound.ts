@@ -135,6 +135,7 @@ function baseForms(base: Sounds, tail: Sounds, suffix: Suffix, yChanged: boolean
   if (!beforeVowel && (last === 'T' || last === 'D') && base.length > 2 && !/^(s|es|ed)$/.test(suffix.text))
     forms.push(cut);
   if (yChanged && last === 'IY') forms.push([...cut, 'W']);
+  if (last === 'F' && suffix.text.endsWith('s') && tail[0] === 'Z') forms.push([...cut, 'V']);
   // allegedly and supposedly have a beat more than alleged and supposed.
   if (suffix.text === 'ly' && last === 'D') forms.push([...cut, 'W', 'D']);
   // The t is lost in soften and fasten.

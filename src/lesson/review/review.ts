@@ -61,23 +61,30 @@ function makeCards(input: LessonInput, count: number, picker: Picker): LessonBlo
         { head: 'Word', shows: 'both' },
         { head: 'Sound', shows: 'key' },
       ],
-      rows: rows.map((row) => [
-        row.letters.split(' ')[0]!,
-        wordFor(row, input.known, picker),
-        soundName(row.sounds[0]!),
-      ]),
+      rows: rows.map((row) => {
+        const { letters, word, sound } = showRow(row, input.known, picker);
+        return [letters, word, soundName(sound)];
+      }),
     },
   ];
 }
 
-/** Its key word where the group can read it, else another word with it; none where there is none. */
-function wordFor({ id, keyWord, letters }: Pattern, known: KnownWords, picker: Picker): string {
+/**
+ * What a card says of a row: its first letters, its key word where the group can read it, else another word with them, and
+ * the sound they have in that word (the al of half, not that of palm). Without a word, the row's first sound.
+ */
+function showRow(
+  { id, keyWord, letters, sounds }: Pattern,
+  known: KnownWords,
+  picker: Picker,
+): { letters: string; word: string; sound: string } {
   const first = letters.split(' ')[0]!;
-  const examples = findExamples(known, id).filter(({ reading }) =>
-    reading.units.some((unit) => unit.pattern === id && unit.letters === first),
-  );
-  if (examples.some(({ word }) => word === keyWord)) return keyWord;
-  return picker.pickEarly(showable(examples), 1)[0]?.word ?? '';
+  const unitIn = ({ reading }: KnownWord) =>
+    reading.units.find((unit) => unit.pattern === id && unit.letters === first);
+  const examples = findExamples(known, id).filter(unitIn);
+  const shown = examples.find(({ word }) => word === keyWord) ?? picker.pickEarly(showable(examples), 1)[0];
+  if (!shown) return { letters: first, word: '', sound: sounds[0]! };
+  return { letters: first, word: shown.word, sound: unitIn(shown)!.sound };
 }
 
 /** The shorter names of things first among the common ones: they are easiest to picture. */

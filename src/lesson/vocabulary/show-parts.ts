@@ -5,6 +5,7 @@ const CHANGES: Readonly<Record<SpellingChange, string>> = {
   double: 'last letter doubled',
   'drop-e': 'e dropped',
   'y-to-i': 'y changed to i',
+  'f-to-v': 'f changed to v',
 };
 
 /**

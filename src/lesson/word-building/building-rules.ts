@@ -6,6 +6,7 @@ export const changeRules: Readonly<Record<SpellingChange, string>> = {
   double:
     'A base of one beat that ends in one vowel letter and one consonant letter doubles the consonant before an ending that begins with a vowel.',
   'drop-e': 'A base that ends in a silent e loses it before an ending that begins with a vowel.',
+  'f-to-v': 'The f of some nouns becomes v before -s: leaf, leaves.',
   'y-to-i': 'A y after a consonant becomes i before an ending, unless the ending begins with i.',
 };
 
@@ -18,6 +19,7 @@ export const changeNames: Readonly<Record<SpellingChange, string>> = {
   double: 'the last consonant is doubled',
   'drop-e': 'the e is dropped',
   'y-to-i': 'y becomes i',
+  'f-to-v': 'f becomes v',
 };
 
 /** What an ending or beginning does, by its letters and kind; common practice, no source. */

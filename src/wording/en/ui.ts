@@ -48,6 +48,7 @@ export const ui = {
   doubled: 'the last consonant is doubled',
   eDropped: 'the e is dropped',
   yBecomesI: 'y becomes i',
+  fBecomesV: 'f becomes v',
   isSilent: 'the {letters} is silent',
   saysSound: 'the {letters} says {sound}',
   silent: 'silent',

@@ -51,6 +51,7 @@ export const ui: Translated<typeof english> = {
   doubled: 'se dobla la última consonante',
   eDropped: 'se quita la e',
   yBecomesI: 'la y pasa a i',
+  fBecomesV: 'la f cambia a v',
   isSilent: '{letters} no suena',
   saysSound: '{letters} suena {sound}',
   silent: 'muda',

@@ -1,0 +1,21 @@
+import { examplesNeedTheirRow, keyWordsSayTheirSound, rowsAreNeeded } from './catalogue-laws.ts';
+import { everythingTaughtReads } from './irregular-law.ts';
+import { derivationsAreJoined, inflectionsAreJoined, partsAndJoints } from './making-laws.ts';
+import { everySyllableHasOneVowel, syllablesAreVowelSounds, typesAgreeWithLetters } from './syllable-laws.ts';
+import { partsBySightRead, teachingMoreTakesNothingAway } from './teaching-laws.ts';
+
+/** The laws of the engine over the whole catalogue or all lesson words; each is a function that counts its breaches. */
+export const allLaws = [
+  examplesNeedTheirRow,
+  rowsAreNeeded,
+  keyWordsSayTheirSound,
+  everythingTaughtReads,
+  partsAndJoints,
+  partsBySightRead,
+  teachingMoreTakesNothingAway,
+  inflectionsAreJoined,
+  derivationsAreJoined,
+  syllablesAreVowelSounds,
+  everySyllableHasOneVowel,
+  typesAgreeWithLetters,
+];

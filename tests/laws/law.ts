@@ -1,0 +1,49 @@
+import { existsSync, readFileSync } from 'node:fs';
+
+/** One place where a law does not hold. */
+export interface Breach {
+  /** What the reviewed file of exceptions names it by: a word, or row and word with a colon between. */
+  readonly key: string;
+  /** What is found there. */
+  readonly found: string;
+}
+
+export interface Law {
+  /** Name of its file of exceptions, without `.tsv`. */
+  readonly id: string;
+  readonly says: string;
+  /** How many words, rows or cases it looked at. */
+  readonly looked: number;
+  readonly breaches: readonly Breach[];
+}
+
+export interface CheckedLaw extends Law {
+  /** Breaches that the reviewed file does not have. */
+  readonly unexplained: readonly Breach[];
+  /** Lines of the file that are no breach any more. */
+  readonly outdated: readonly string[];
+}
+
+/** The lines of `exceptions/ID.tsv` below its head: key, a tab, the reason. */
+export function readExceptions(id: string): Map<string, string> {
+  const file = new URL(`exceptions/${id}.tsv`, import.meta.url);
+  if (!existsSync(file)) return new Map();
+  const rows = readFileSync(file, 'utf8').trimEnd().split('\n').slice(1);
+  return new Map(
+    rows.map((row) => {
+      const [key, ...reason] = row.split('\t');
+      return [key!, reason.join('\t')];
+    }),
+  );
+}
+
+/** Holds a law against its reviewed exceptions. */
+export function checkLaw(law: Law): CheckedLaw {
+  const exceptions = readExceptions(law.id);
+  const broken = new Set(law.breaches.map(({ key }) => key));
+  return {
+    ...law,
+    unexplained: law.breaches.filter(({ key }) => !exceptions.has(key)),
+    outdated: [...exceptions.keys()].filter((key) => !broken.has(key)),
+  };
+}

@@ -1,0 +1,19 @@
+import { describe, expect, test } from 'vitest';
+import { allLaws } from '../laws/all-laws.ts';
+import { MOST_IRREGULAR } from '../laws/irregular-law.ts';
+import { checkLaw, readExceptions } from '../laws/law.ts';
+
+/** Each law over the whole table; what a law does not hold for is in tests/laws/exceptions, with its reason. */
+describe('laws of the engine', () => {
+  test.each(allLaws.map((law) => [law.name, law] as const))('%s', { timeout: 120_000 }, (_, law) => {
+    const { id, looked, unexplained, outdated } = checkLaw(law());
+    expect(looked).toBeGreaterThan(100);
+    expect(unexplained, `mend the rule, or give the reason in exceptions/${id}.tsv`).toEqual([]);
+    expect(outdated, `no exceptions any more: take them out of exceptions/${id}.tsv`).toEqual([]);
+    for (const [key, reason] of readExceptions(id)) expect(reason, `${id}.tsv, ${key}`).not.toBe('');
+  });
+
+  test('the list of irregular words is short', () => {
+    expect(readExceptions('irregular').size).toBeLessThan(MOST_IRREGULAR);
+  });
+});
