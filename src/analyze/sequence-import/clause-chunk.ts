@@ -9,6 +9,8 @@ export interface Spelled {
   /** Sounds after the letters; any of them is meant: `-ed /t/ /d/`. */
   readonly sounds: Phrase[];
   readonly examples: string[];
+  /** All its sounds are meant, or as many as this says; 0 where nothing says so. */
+  every: number;
 }
 
 /** A run of a clause that is one item: letters, a heading with its letters, a phrase, or what is not understood. */

@@ -40,8 +40,8 @@ function readLayout(text: string): Layout {
 
 function itemsOf({ cells }: LaidStep): readonly ImportedItem[] {
   const examples = cells.filter(({ kind }) => kind === 'examples').flatMap(({ text }) => readWords(text));
-  const hints = examples.map((word) => word.toLowerCase());
-  return cells.flatMap(({ text, kind }) => readItems(text, kind, kind === 'patterns' ? hints : []));
+  const beside = { examples: examples.map((word) => word.toLowerCase()), headings: [] };
+  return cells.flatMap(({ text, kind }) => readItems(text, kind, beside));
 }
 
 function applyChoice(

@@ -1,46 +1,66 @@
 import type { Chunk, Spelled } from './clause-chunk.ts';
-import { fits } from './fits.ts';
+import { applyNotations } from './notation-rules.ts';
 import { beginsPhrase, findPhrase, LONGEST_PHRASE, overlap, type Phrase, shows } from './phrases.ts';
-import { readCondition } from './read-condition.ts';
-import { soundsByName } from './sound-names.ts';
 import { soundPhrase } from './sound-phrase.ts';
 import { findSpelling, type Spelling } from './spellings.ts';
 import type { Lexeme } from './split-lexemes.ts';
-import { fillerWords, hintWords, restWords } from './word-roles.ts';
+import { wordRules } from './word-rules.ts';
 
 /**
  * Reads one clause of a sequence into chunks, left to right. What is said: `vowel teams ai, ay` is one chunk,
- * `short a, m, s` three, since m and s are no spellings of short a.
+ * `short a, m, s` three, since m and s are no spellings of short a. `used` hears the name of each rule that applied.
  */
-export function readClause(lexemes: readonly Lexeme[]): readonly Chunk[] {
-  return new ClauseReader(lexemes).read();
+export function readClause(
+  lexemes: readonly Lexeme[],
+  used: (rule: string) => void = () => {},
+): readonly Chunk[] {
+  return new ClauseReader(applyNotations(lexemes, used), used).read();
 }
 
-class ClauseReader {
-  private readonly chunks: Chunk[] = [];
-  private readonly lexemes: readonly Lexeme[];
-  private chunk: Chunk | null = null;
+/** A heading that a list follows; `strong`: the list is announced by a colon or brackets. */
+interface Scope {
+  readonly heading: Phrase;
+  readonly chunk: Chunk;
+  strong: boolean;
+  readonly sound: boolean;
+}
+
+/** What is known of a clause at a word, and what the rules for words do with it. */
+export class ClauseReader {
+  readonly lexemes: readonly Lexeme[];
+  chunk: Chunk | null = null;
   /** Something divides what comes from what came. */
-  private broken = true;
-  /** A heading that a list follows; `strong`: the list is announced by a colon or brackets. */
-  private scope: { heading: Phrase; chunk: Chunk; strong: boolean; sound: boolean } | null = null;
+  broken = true;
+  scope: Scope | null = null;
+  /** Examples follow. */
+  hinting = false;
+  /** Examples were listed up to the last comma: "as in go, me". */
+  trailing = false;
+  /** In brackets that say more about what stands before them. */
+  aside = false;
+  depth = 0;
+  private readonly chunks: Chunk[] = [];
+  private readonly used: (rule: string) => void;
+  /** The last heading without letters, after a comma: "digraphs, such as sh". */
+  private dormant: Scope | null = null;
   /** The heading before a colon; it goes for the headings listed after it: "y as a vowel: long i, long e". */
   private announced: Phrase | null = null;
-  private hinting = false;
-  /** In brackets that say more about what stands before them. */
-  private aside = false;
-  private depth = 0;
   /** Where the words before the next chunk began that say nothing themselves. */
   private pending: number | null = null;
 
-  constructor(lexemes: readonly Lexeme[]) {
+  constructor(lexemes: readonly Lexeme[], used: (rule: string) => void) {
     this.lexemes = lexemes;
+    this.used = used;
+  }
+
+  get last(): Spelled | undefined {
+    return this.chunk?.spelled.at(-1);
   }
 
   read(): readonly Chunk[] {
     for (let i = 0; i < this.lexemes.length; ) {
       const lexeme = this.lexemes[i]!;
-      const taken = lexeme.kind === 'word' ? this.readWord(i) : this.readSign(lexeme);
+      const taken = lexeme.kind === 'word' ? this.readWord(i) : this.readSign(lexeme, i);
       i += taken;
     }
     this.closePending();
@@ -48,7 +68,7 @@ class ClauseReader {
     return this.chunks;
   }
 
-  private readSign(lexeme: Lexeme): number {
+  private readSign(lexeme: Lexeme, i: number): number {
     switch (lexeme.kind) {
       case 'break':
         this.divide();
@@ -57,14 +77,21 @@ class ClauseReader {
         this.readColon();
         break;
       case 'hint':
-        this.hinting = this.chunk !== null;
+      case 'list':
+        this.announce(lexeme.kind === 'hint');
+        break;
+      case 'note':
+        if (this.chunk === null || this.broken) this.wait(lexeme);
+        break;
+      case 'every':
+        if (this.last !== undefined) this.last.every = Number(lexeme.text) || Number.POSITIVE_INFINITY;
+        else this.wait(lexeme);
+        break;
+      case 'meant':
+        this.readHeading({ ids: lexeme.ids!, sure: true, within: null, keeps: [] }, lexeme, 1, false);
         break;
       case 'open':
-        this.depth += 1;
-        if (this.depth > 1 || this.chunk === null) break;
-        if (this.scope?.chunk === this.chunk && this.chunk.spelled.length === 0 && !this.broken)
-          this.scope.strong = true;
-        else this.aside = true;
+        this.openBracket(i);
         break;
       case 'close':
         this.depth = Math.max(0, this.depth - 1);
@@ -77,79 +104,96 @@ class ClauseReader {
     return 1;
   }
 
+  private openBracket(i: number): void {
+    this.depth += 1;
+    if (this.depth > 1 || this.chunk === null) return;
+    if (this.scope?.chunk === this.chunk && this.chunk.spelled.length === 0 && !this.broken)
+      this.scope.strong = true;
+    else if (this.chunk.known === 0 && this.bracketsLetters(i)) this.dropNickname();
+    else this.aside = true;
+  }
+
+  /** Whether brackets that open at `i` hold nothing but letters: `(ff, ll, ss, zz)`. */
+  private bracketsLetters(i: number): boolean {
+    let letters = 0;
+    for (let at = i + 1; at < this.lexemes.length && this.lexemes[at]!.kind !== 'close'; at++) {
+      const { kind, text, mark } = this.lexemes[at]!;
+      if (kind === 'break' || kind === 'sound' || text === 'and' || text === 'or') continue;
+      if (kind !== 'word' || findSpelling(text, mark) === null) return false;
+      letters += 1;
+    }
+    return letters > 0;
+  }
+
+  /** What nobody knows was only the name of the letters that follow: "Odd's list: wr" is about wr. */
+  dropNickname(): void {
+    let start = this.chunk?.start ?? 0;
+    while (this.chunks.length > 0 && this.chunks.at(-1)!.known === 0) start = this.chunks.pop()!.start;
+    this.chunk = null;
+    this.pending = start;
+  }
+
+  /** "such as" and "spelled": a heading's list follows, or else, after "such as", examples. */
+  private announce(examples: boolean): void {
+    const scope = this.scope ?? this.dormant;
+    const { chunk } = this;
+    if (scope !== null && scope.chunk === chunk && chunk.spelled.length === 0) {
+      this.scope = scope;
+      scope.strong = true;
+      this.broken = false;
+    }
+    this.hinting = examples && chunk !== null;
+  }
+
   /** A colon or the like: announces a list after a heading, examples after letters, anything after other words. */
   private readColon(): void {
     const { chunk, scope } = this;
     if (scope !== null && scope.chunk === chunk) {
       scope.strong ||= chunk.spelled.length === 0;
       this.announced = scope.heading;
-    } else if (chunk !== null && chunk.known === 0 && !this.aside) {
-      // "Odd's list: wr" is about wr.
-      this.chunks.pop();
-      this.chunk = null;
-      this.pending = chunk.start;
-    } else this.hinting = chunk !== null && chunk.spelled.length > 0;
+    } else if (chunk !== null && chunk.known === 0 && !chunk.rest && !this.aside) this.dropNickname();
+    else this.hinting = chunk !== null && chunk.known > 0;
   }
 
-  private divide(): void {
+  divide(): void {
     if (this.aside) return;
     this.closePending();
     this.broken = true;
+    this.trailing ||= this.hinting;
     this.hinting = false;
-    if (this.scope !== null && !this.scope.strong && this.scope.chunk.spelled.length === 0) this.scope = null;
+    if (this.scope !== null && !this.scope.strong && this.scope.chunk.spelled.length === 0) {
+      this.dormant = this.scope;
+      this.scope = null;
+    }
   }
 
-  /** Reads the word at `i`, or the longest phrase there; gives how many lexemes it took. */
+  /** Reads the word at `i` by the first rule that applies; gives how many lexemes it took. */
   private readWord(i: number): number {
     const lexeme = this.lexemes[i]!;
-    const { text } = lexeme;
     const affix =
       this.scope !== null && [...this.scope.heading.within!].some((id) => /^(suf|pre)fix-/.test(id));
-    const spelling = findSpelling(text, lexeme.mark, affix);
-    const last = this.chunk?.spelled.at(-1);
     const [phrase, length] = this.phraseAt(i);
-    if (phrase !== null && (this.aside || this.hinting || length > 1 || lexeme.mark === 'none')) {
-      this.readHeading(phrase, lexeme, length, false);
-      return length;
+    const word = { i, lexeme, phrase, length, spelling: findSpelling(lexeme.text, lexeme.mark, affix) };
+    for (const { name, applies } of wordRules) {
+      const taken = applies(this, word);
+      if (taken === 0) continue;
+      this.used(name);
+      return taken;
     }
-    if (last !== undefined && (text === 'before' || text === 'after')) return this.readCondition(i, last);
-    if (this.aside || this.hinting) {
-      const sound = text.length <= 2 && this.hinting ? soundsByName.get(text) : undefined;
-      // oo (long), oo (short)
-      const sized =
-        last !== undefined && /^(?:long|short)$/.test(text)
-          ? findPhrase([text, last.spelling.letters])
-          : null;
-      const starts =
-        !this.aside && spelling !== null && last !== undefined && !fits(text, last.spelling.letters);
-      if (sound !== undefined && last !== undefined && last.examples.length === 0)
-        last.sounds.push(soundPhrase(text));
-      else if (sized !== null) last!.sounds.push(sized);
-      else if (!starts || last.examples.length === 0) last?.examples.push(text);
-      else this.readSpelling(spelling, lexeme);
-      return 1;
-    }
-    const prose = this.chunk !== null && !this.broken && this.chunk.known === 0;
-    if (text === 'and' && !prose) this.divide();
-    else if (text === 'or' && this.divides(i)) this.divide();
-    else if (spelling !== null && !(prose && lexeme.mark === 'none' && !text.includes('_')))
-      this.readSpelling(spelling, lexeme);
-    else if (last !== undefined && this.shows(text, last)) last.examples.push(text);
-    else if (this.isNote(text)) this.touch();
-    else if (restWords.has(text) && !prose) this.openOr(lexeme).rest = true;
-    else if (hintWords.has(text) && last !== undefined && !this.broken) this.hinting = true;
-    else if (fillerWords.has(text) || hintWords.has(text) || /^\p{N}+$/u.test(text)) this.wait(lexeme);
-    else this.openOr(lexeme).unknown += 1;
     return 1;
   }
 
-  /** Whether a word is an example of letters before it; beyond a comma one letter is too little to say so: `t, the`. */
-  private shows(text: string, { spelling }: Spelled): boolean {
-    return text.length > 1 && fits(text, spelling.letters) && (!this.broken || spelling.letters.length > 1);
+  /** The last letters that were read, the nearest first. */
+  lastSpelled(count: number): readonly Spelled[] {
+    return this.chunks
+      .slice(-count)
+      .flatMap(({ spelled }) => spelled)
+      .slice(-count)
+      .reverse();
   }
 
-  /** Words after a heading may be examples of it: `schwa (about, lemon)`, `short a: at, am`. */
-  private isNote(text: string): boolean {
+  /** Whether a word is an example of what the heading before it teaches: `schwa (about, lemon)`, `short a: at, am`. */
+  isNote(text: string): boolean {
     if (this.scope === null || this.scope.chunk !== this.chunk) return false;
     const { heading, strong, chunk } = this.scope;
     if (this.depth > 0 && text.length > 2) return true;
@@ -173,7 +217,7 @@ class ClauseReader {
     return [null, 0];
   }
 
-  private readHeading(phrase: Phrase, lexeme: Lexeme, words: number, sound: boolean): void {
+  readHeading(phrase: Phrase, lexeme: Lexeme, words: number, sound: boolean): void {
     const { chunk } = this;
     // "-ed /t/, /d/" are two sounds of one ending, "ch, /sh/" two spellings.
     const more = sound && (chunk?.spelled.at(-1)?.sounds.length ?? 0) > 0;
@@ -195,6 +239,7 @@ class ClauseReader {
     } else if (beside && !(sound && this.scope?.sound) && this.joins(chunk, phrase)) {
       chunk.phrases.push(phrase);
       chunk.known += words;
+      this.touch();
       if (phrase.within !== null) this.scope = { heading: phrase, chunk, strong: false, sound };
       return;
     } else if (beside && this.aside) {
@@ -226,8 +271,8 @@ class ClauseReader {
     }
   }
 
-  private readSpelling(spelling: Spelling, lexeme: Lexeme): void {
-    const one: Spelled = { spelling, headings: [], sounds: [], examples: [] };
+  readSpelling(spelling: Spelling, lexeme: Lexeme): void {
+    const one: Spelled = { spelling, headings: [], sounds: [], examples: [], every: 0 };
     const { scope } = this;
     const inScope = scope !== null && spelling.candidates.some((id) => scope.heading.within!.has(id));
     if (inScope) one.headings.push(...scope.chunk.phrases.filter(({ within }) => within !== null));
@@ -236,27 +281,12 @@ class ClauseReader {
       scope.chunk === this.chunk &&
       (inScope || (scope.strong && this.chunk.spelled.length > 0));
     if (!inScope && !stays) this.scope = null;
+    const explicit = lexeme.mark !== 'none' || lexeme.text.includes('_');
+    if (!stays && explicit && !this.broken && this.chunk?.known === 0 && !this.chunk.rest) this.dropNickname();
     const chunk = stays ? this.chunk! : this.open(lexeme.start);
     this.touch();
     chunk.spelled.push(one);
     chunk.known += 1;
-  }
-
-  private readCondition(i: number, last: Spelled): number {
-    const { end, meant } = readCondition(this.lexemes, i, last.spelling.letters);
-    if (meant !== null) last.sounds.push({ ids: [meant], sure: true, within: new Set([meant]) });
-    this.touch();
-    return end - i;
-  }
-
-  /** `ai or ay`, `/d/ or /t/`; but in `ar or ir` and `ar, or` it is letters. */
-  private divides(i: number): boolean {
-    const before = this.lexemes[i - 1];
-    const after = this.lexemes[i + 1];
-    if (before?.kind === 'sound' && after?.kind === 'sound') return true;
-    if (before?.kind !== 'word' || after?.kind !== 'word') return false;
-    if (before.text.endsWith('r') || after.text.endsWith('r')) return false;
-    return this.scope?.heading.within?.has('or') !== true;
   }
 
   private open(start: number): Chunk {
@@ -270,11 +300,12 @@ class ClauseReader {
     };
     this.chunks.push(chunk);
     this.chunk = chunk;
+    this.trailing = false;
     this.touch();
     return chunk;
   }
 
-  private openOr(lexeme: Lexeme): Chunk {
+  openOr(lexeme: Lexeme): Chunk {
     if (this.chunk !== null && !this.broken) {
       this.touch();
       return this.chunk;
@@ -282,7 +313,7 @@ class ClauseReader {
     return this.open(lexeme.start);
   }
 
-  private wait(lexeme: Lexeme): void {
+  wait(lexeme: Lexeme): void {
     if (this.broken || this.chunk === null) this.pending ??= lexeme.start;
   }
 
@@ -291,7 +322,7 @@ class ClauseReader {
     if (this.pending !== null) this.open(this.pending).unknown += 1;
   }
 
-  private touch(): void {
+  touch(): void {
     this.broken = false;
     this.pending = null;
   }

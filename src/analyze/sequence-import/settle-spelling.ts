@@ -1,6 +1,9 @@
 import { catalogue } from '../catalogue/catalogue.ts';
 import type { PatternId } from '../types.ts';
 import type { Spelled } from './clause-chunk.ts';
+import { fits, isWithin } from './fits.ts';
+import type { Phrase } from './phrases.ts';
+import { rimes } from './spellings.ts';
 
 /** What letters teach; `sure` when the text says so or they have no other usual meaning. */
 export interface Settled {
@@ -8,6 +11,11 @@ export interface Settled {
   readonly sure: boolean;
   /** What they might be instead; a neighbour may decide between them. */
   readonly left: readonly PatternId[];
+}
+
+/** The same, with the letters themselves. */
+interface SettledLetters extends Settled {
+  readonly letters: string;
 }
 
 /** Words sequences often give beside letters of several sounds, besides those of the catalogue. */
@@ -88,9 +96,28 @@ const rare = new Set<PatternId>([
   'silent-e',
 ]);
 
-/** Reads what stands beside letters: a heading, a sound, an example. `hints` are examples given elsewhere in the row. */
-export function settleSpelling(spelled: Spelled, hints: readonly string[]): Settled {
-  const { spelling, headings, sounds } = spelled;
+/** What stands in other cells of a row. */
+export interface Beside {
+  readonly examples: readonly string[];
+  /** Headings that these letters may be a list of: "Long e", beside `ee, ea`. */
+  readonly headings: readonly Phrase[];
+}
+
+/** Reads what stands beside letters: a heading, a sound, an example, in their own cell or another of the row. */
+export function settleSpelling(
+  spelled: Spelled,
+  beside: Beside,
+  others: readonly Spelled[] = [],
+): SettledLetters {
+  return { ...settle(spelled, beside, others), letters: spelled.spelling.letters };
+}
+
+function settle(spelled: Spelled, beside: Beside, others: readonly Spelled[]): Settled {
+  const { spelling, sounds } = spelled;
+  const headings = [
+    ...spelled.headings,
+    ...beside.headings.filter(({ within }) => spelling.candidates.some((id) => within?.has(id))),
+  ];
   let left = spelling.candidates;
   const said = new Set(sounds.flatMap(({ within }) => [...within!]));
   const limits = [...headings.map(({ within }) => within!), ...(said.size > 0 ? [said] : [])];
@@ -98,8 +125,21 @@ export function settleSpelling(spelled: Spelled, hints: readonly string[]): Sett
     const fitting = left.filter((id) => limit.has(id));
     if (fitting.length > 0) left = fitting;
   }
+  if (spelled.every > 0) {
+    const all = everySound(spelled, left);
+    if (all !== null) return { ids: all, sure: true, left: all };
+  }
+  // "ai /z/" says something that cannot be: the teacher is asked.
+  const contradicted = said.size > 0 && !spelling.candidates.some((id) => said.has(id));
+  const rime = rimes[spelling.letters];
+  if (rime !== undefined && left.length < spelling.candidates.length && rime.every((id) => left.includes(id)))
+    return { ids: rime, sure: true, left: rime };
   const named = [...headings, ...sounds].flatMap(({ ids }) => ids.filter((id) => left.includes(id)));
-  const shown = spelled.examples.length > 0 ? spelled.examples : hints;
+  // boxes is no example of -s beside -es, nor rain of a beside ai.
+  const longer = others.filter((other) => isWithin(spelling.letters, other.spelling.letters));
+  const shown = (spelled.examples.length > 0 ? spelled.examples : beside.examples).filter(
+    (word) => !longer.some((other) => fits(word, other.spelling.letters)),
+  );
   const byExample = left.filter((id) => shown.some((word) => wordsOf.get(id)!.has(word)));
   if (byExample.length > 0 && byExample.length < left.length) {
     const usual = spelling.usual.filter((id) => byExample.includes(id));
@@ -109,9 +149,10 @@ export function settleSpelling(spelled: Spelled, hints: readonly string[]): Sett
   }
   const usual = spelling.usual.filter((id) => left.includes(id));
   if (sounds.length > 0 && left.length < spelling.candidates.length) {
-    const ids = usual.length > 0 ? usual : left.slice(0, 1);
+    const ids = usual.length > 0 ? usual : named.length > 0 ? [...new Set(named)] : left.slice(0, 1);
     return { ids, sure: true, left: ids };
   }
+  if (contradicted) return { ids: spelling.usual, sure: false, left };
   const narrowed = left.length < spelling.candidates.length;
   if (usual.length === spelling.usual.length && spelling.sure) return { ids: usual, sure: true, left: usual };
   if (left.length === 1) return { ids: left, sure: true, left };
@@ -120,9 +161,24 @@ export function settleSpelling(spelled: Spelled, hints: readonly string[]): Sett
   return { ids: usual, sure: narrowed && usual.length < spelling.usual.length, left };
 }
 
+/** Weak and foreign senses, which no count of sounds includes: "u_e, both sounds". */
+const counted = (id: PatternId) =>
+  !rare.has(id) && !/-weak$|^x-gz$/.test(id) && patterns.get(id)!.family !== 'schwa';
+
+/** All sounds of letters, or the first of them; null where there are fewer than the text says. */
+function everySound({ spelling, every }: Spelled, left: readonly PatternId[]): readonly PatternId[] | null {
+  const open = [...new Set([...spelling.usual, ...left])];
+  const families = new Set(spelling.usual.map((id) => patterns.get(id)!.family === 'suffix'));
+  const all = open.filter((id) => counted(id) && families.has(patterns.get(id)!.family === 'suffix'));
+  const sounds = all.length >= every || every === Number.POSITIVE_INFINITY ? all : open;
+  if (every !== Number.POSITIVE_INFINITY && sounds.length < every) return all.length === 1 ? all : null;
+  return every === Number.POSITIVE_INFINITY ? sounds : sounds.slice(0, every);
+}
+
 /** Lets the nearest neighbour with the same sound decide: ow after oa is that of snow, after ou that of cow. */
-export function leanOnNeighbours(settled: readonly Settled[]): readonly Settled[] {
+export function leanOnNeighbours(settled: readonly SettledLetters[]): readonly Settled[] {
   return settled.map((one, i) => {
+    if (isRimeAmong(settled, i)) return { ids: rimes.ing!, sure: true, left: rimes.ing! };
     if (one.sure) return one;
     for (const step of [1, 2, 3]) {
       for (const near of [settled[i - step], settled[i + step]]) {
@@ -132,6 +188,14 @@ export function leanOnNeighbours(settled: readonly Settled[]): readonly Settled[
     }
     return one;
   });
+}
+
+/** Whether ing stands beside ang, ong or ung, which are no endings. */
+function isRimeAmong(settled: readonly SettledLetters[], i: number): boolean {
+  const near = [settled[i - 1], settled[i + 1], settled[i - 2], settled[i + 2]];
+  return (
+    settled[i]!.letters === 'ing' && near.some((one) => /^[aou]n[gk]$/.test(one?.letters ?? ''))
+  );
 }
 
 /** The same sound, or a blend at the same end of the word. */

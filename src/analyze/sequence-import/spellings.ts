@@ -13,17 +13,22 @@ export interface Spelling {
   readonly sure: boolean;
 }
 
+/** Rimes of a vowel and a nasal: ang is a and ng, ank a and the n of bank. */
+export const rimes: Readonly<Record<string, readonly PatternId[]>> = {
+  ang: ['short-a', 'ng'],
+  ing: ['short-i', 'ng'],
+  ong: ['short-o', 'ng'],
+  ung: ['short-u', 'ng'],
+  ank: ['short-a', 'n-ng'],
+  ink: ['short-i', 'n-ng'],
+  onk: ['short-o', 'n-ng'],
+  unk: ['short-u', 'n-ng'],
+};
+
 /** Letters that are longer or shorter than the pattern they teach: the `ank` of bank is its n, `ble` its -le. */
 const aliases: Readonly<Record<string, readonly PatternId[]>> = {
   nk: ['n-ng'],
-  ank: ['n-ng'],
-  ink: ['n-ng'],
-  onk: ['n-ng'],
-  unk: ['n-ng'],
-  ang: ['ng'],
-  ing: ['ng'],
-  ong: ['ng'],
-  ung: ['ng'],
+  ...rimes,
   all: ['a-before-l'],
   alk: ['al-aw'],
   wa: ['a-after-w'],
@@ -46,7 +51,9 @@ const aliases: Readonly<Record<string, readonly PatternId[]>> = {
   gy: ['soft-g'],
   ies: ['change-y-to-i', 'suffix-es'],
   ied: ['change-y-to-i', 'suffix-ed-d'],
-  "'s": ['possessive'],
+  "'s": ['possessive', 'contraction'],
+  "'m": ['contraction'],
+  "'d": ['contraction'],
   "s'": ['possessive'],
   "n't": ['contraction'],
   "'ll": ['contraction'],
@@ -64,6 +71,8 @@ const aliases: Readonly<Record<string, readonly PatternId[]>> = {
 
 /** Letters with several patterns: those meant when nothing else is said, all others being rarer. */
 const usual: Readonly<Record<string, readonly PatternId[]>> = {
+  ...rimes,
+  ing: ['suffix-ing'],
   a: ['short-a'],
   e: ['short-e'],
   i: ['short-i'],
