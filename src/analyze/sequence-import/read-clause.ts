@@ -71,6 +71,8 @@ export class ClauseReader {
   private readSign(lexeme: Lexeme, i: number): number {
     switch (lexeme.kind) {
       case 'break':
+        // "(plus wor)" is about other letters than those before the brackets.
+        if (lexeme.text === 'plus') this.aside = false;
         this.divide();
         break;
       case 'is':
@@ -183,6 +185,11 @@ export class ClauseReader {
     return 1;
   }
 
+  /** Whether a word shows one of the headings before it: me, in "long e, o in me, go". */
+  showsHeading(text: string): boolean {
+    return this.chunks.slice(-4).some(({ phrases }) => phrases.some((phrase) => shows(text, phrase)));
+  }
+
   /** The last letters that were read, the nearest first. */
   lastSpelled(count: number): readonly Spelled[] {
     return this.chunks
@@ -196,7 +203,7 @@ export class ClauseReader {
   isNote(text: string): boolean {
     if (this.scope === null || this.scope.chunk !== this.chunk) return false;
     const { heading, strong, chunk } = this.scope;
-    if (this.depth > 0 && text.length > 2) return true;
+    if (this.depth > 0) return true;
     return strong && chunk.spelled.length === 0 && shows(text, heading);
   }
 
