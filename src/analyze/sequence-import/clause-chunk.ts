@@ -22,6 +22,8 @@ export interface Chunk {
   /** Lexemes understood, and those not. */
   known: number;
   unknown: number;
+  /** A heading whose list follows in other chunks: it teaches nothing itself. */
+  announces: boolean;
   /** Says that nothing new is taught. */
   rest: boolean;
 }

@@ -174,7 +174,6 @@ function isWords(cell: string): boolean {
 /** Something said in words, as "Initial blends", not only in letters. */
 function isPhrase(cell: string): boolean {
   return readItems(cell, 'patterns').some(
-    ({ text, patterns, status }) =>
-      /\p{L}{4}/u.test(text) && (status === 'ignored' || status === 'unknown' || patterns.length > 0),
+    ({ named, text, status }) => named || (status !== 'matched' && /\p{L}{4}/u.test(text)),
   );
 }

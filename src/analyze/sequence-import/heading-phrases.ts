@@ -81,7 +81,7 @@ export const headingPhrases: readonly (readonly [
   ['vowel', shorts, false, family('short vowel', 'long vowel', ...vowelFamilies)],
   ['consonant|single consonant|all consonant', consonants, true, family('consonant')],
   [
-    'alphabet|letter of the alphabet|all letter|letter sound',
+    'alphabet|a-z|letter name|letter name and sound|letter name and letter sound|all letter of the alphabet|letter of the alphabet|all letter|letter sound',
     [...consonants, ...shorts],
     true,
     [...consonants, ...shorts],

@@ -66,7 +66,7 @@ export const notationRules: readonly NotationRule[] = [
     name: 'a at the end of a word',
     example: 'a at the end of a word (sofa)',
     counterExample: 'ay at the end of a word',
-    applies: phrase(`(?:final a|a ${at}${ofWords})`, () => ['schwa-a']),
+    applies: phrase(`(?:final a|a ${at}${ofWords})(?: (?:says|as|is|for)(?: a| the)? (?:schwa|uh))?`, () => ['schwa-a']),
   },
   {
     name: 'an open vowel',
@@ -87,6 +87,24 @@ export const notationRules: readonly NotationRule[] = [
     example: 'long e, i, o',
     counterExample: 'long e, ee, ea',
     applies: repeatLength,
+  },
+  {
+    name: 'long and short of one vowel',
+    example: 'long and short oo',
+    counterExample: 'long and short vowels',
+    applies: bothLengths,
+  },
+  {
+    name: 'blends of one letter',
+    example: 'beginning blends with r',
+    counterExample: 'beginning blends br, cr',
+    applies: blendsWith,
+  },
+  {
+    name: 'syllable types that share a word',
+    example: 'closed, open and VCe syllables',
+    counterExample: 'closed syllables',
+    applies: shareSyllable,
   },
   {
     name: 'letters in a longer ending',
@@ -250,6 +268,65 @@ function repeatLength(lexemes: readonly Lexeme[], i: number): Notation | null {
     } else if (lexemes[next]!.kind !== 'break' && !/^(?:and|or)$/.test(wordAt(lexemes, next))) break;
   }
   return end > i + 2 ? { taken: end - i, given } : null;
+}
+
+/** A word in the place of another lexeme. */
+function inPlace(lexeme: Lexeme, text: string): Lexeme {
+  return { ...lexeme, kind: 'word', text, mark: 'none' };
+}
+
+function bothLengths(lexemes: readonly Lexeme[], i: number): Notation | null {
+  const isLength = (at: number) => /^(?:long|short)$/.test(wordAt(lexemes, at));
+  const joined = /^(?:and|or|[&/+,])$/.test(lexemes[i + 1]?.text ?? '');
+  const letters = wordAt(lexemes, i + 3);
+  if (!isLength(i) || !joined || !isLength(i + 2) || !/^(?:[aeiou]|oo)$/.test(letters)) return null;
+  const vowel = lexemes[i + 3]!;
+  const [one, and, other] = lexemes.slice(i, i + 3);
+  return { taken: 4, given: [one!, inPlace(one!, letters), and!, other!, vowel] };
+}
+
+function blendsWith(lexemes: readonly Lexeme[], i: number): Notation | null {
+  let at = i;
+  while (/^(?:initial|beginning|start|starting|consonant|two|letter)$/.test(wordAt(lexemes, at))) at += 1;
+  if (!/^(?:blends?|clusters?)$/.test(wordAt(lexemes, at))) return null;
+  at += 1;
+  while (/^(?:beginning|starting|made|that|begin|start)$/.test(wordAt(lexemes, at))) at += 1;
+  if (!/^(?:with|of)$/.test(wordAt(lexemes, at))) return null;
+  const given: Lexeme[] = [];
+  let end = at + 1;
+  for (let next = at + 1; next < lexemes.length; next++) {
+    if (/^[lrs]$/.test(wordAt(lexemes, next))) {
+      given.push(...lexemes.slice(end, next), lexemes[next]!, inPlace(lexemes[next]!, 'blend'));
+      end = next + 1;
+    } else if (lexemes[next]!.kind !== 'break' && !/^(?:and|or)$/.test(wordAt(lexemes, next))) break;
+  }
+  // "blends with l and r" is a phrase of its own.
+  if (given.length === 0 || given.map(({ text }) => text).join(' ') === 'l blend and r blend') return null;
+  given[0] = { ...given[0]!, start: lexemes[i]!.start };
+  return { taken: end - i, given };
+}
+
+const syllableTypes =
+  /^(?:closed|open|vce|cvce|silent e|magic e|vowel consonant e|vowel team|vowel digraph|vowel pair|r controlled|consonant le|c le)$/;
+
+function shareSyllable(lexemes: readonly Lexeme[], i: number): Notation | null {
+  const given: Lexeme[] = [];
+  let start = i;
+  for (let next = i; next <= lexemes.length; next++) {
+    const word = wordAt(lexemes, next);
+    if (word !== '' && word !== 'and' && word !== 'or' && !/^syllables?$/.test(word)) continue;
+    const type = lexemes.slice(start, next);
+    if (!syllableTypes.test(type.map(({ text }) => text).join(' '))) return null;
+    given.push(...type, inPlace(type.at(-1)!, 'syllable'));
+    if (/^syllables?$/.test(word)) return type[0] === lexemes[i] ? null : { taken: next + 1 - i, given };
+    for (start = next; start < lexemes.length; start++) {
+      if (lexemes[start]!.kind !== 'break' && !/^(?:and|or)$/.test(wordAt(lexemes, start))) break;
+      given.push(lexemes[start]!);
+    }
+    if (start === next) return null;
+    next = start - 1;
+  }
+  return null;
 }
 
 function lettersInEnding(lexemes: readonly Lexeme[], i: number): Notation | null {

@@ -45,6 +45,10 @@ export class ClauseReader {
   private dormant: Scope | null = null;
   /** The heading before a colon; it goes for the headings listed after it: "y as a vowel: long i, long e". */
   private announced: Phrase | null = null;
+  /** What it lists are exceptions to what it names. */
+  private doubtful = false;
+  /** The last divider was the word "and". */
+  private joined = false;
   /** Where the words before the next chunk began that say nothing themselves. */
   private pending: number | null = null;
 
@@ -127,6 +131,16 @@ export class ClauseReader {
     return letters > 0;
   }
 
+  /** From here on nothing is sure, nor is the heading before. */
+  doubt(): void {
+    this.doubtful = true;
+    if (this.chunk !== null) this.chunk.unknown += this.chunk.known + 1;
+  }
+
+  get pendingIsEmpty(): boolean {
+    return this.pending === null;
+  }
+
   /** What nobody knows was only the name of the letters that follow: "Odd's list: wr" is about wr. */
   dropNickname(): void {
     let start = this.chunk?.start ?? 0;
@@ -157,8 +171,10 @@ export class ClauseReader {
     else this.hinting = chunk !== null && chunk.known > 0;
   }
 
-  divide(): void {
+  /** `joined`: by the word "and". */
+  divide(joined = false): void {
     if (this.aside) return;
+    this.joined = joined;
     this.closePending();
     this.broken = true;
     this.trailing ||= this.hinting;
@@ -227,13 +243,18 @@ export class ClauseReader {
   readHeading(phrase: Phrase, lexeme: Lexeme, words: number, sound: boolean): void {
     const { chunk } = this;
     // "-ed /t/, /d/" are two sounds of one ending, "ch, /sh/" two spellings.
-    const more = sound && (chunk?.spelled.at(-1)?.sounds.length ?? 0) > 0;
+    const said = (chunk?.spelled.at(-1)?.sounds.length ?? 0) > 0;
+    // "ea says short e (bread) and long a (steak)"
+    const again = said && this.joined && phrase.within?.size !== 0 && this.narrowsLast(phrase);
+    const more = said && (sound || again);
     const beside = chunk !== null && (this.aside || this.hinting || !this.broken || more);
     if (beside && chunk.spelled.length > 0) {
       const narrows = (one: Spelled) => one.spelling.candidates.some((id) => phrase.within?.has(id));
       const last = chunk.spelled.at(-1)!;
       const leads = this.scope?.chunk === chunk && this.scope.sound;
-      if (this.aside || this.hinting || (sound && !leads && (!this.broken || narrows(last)))) {
+      if (this.aside || this.hinting || again || (sound && !leads && (!this.broken || narrows(last)))) {
+        // "ew, ue, ui: the /oo/ sound"
+        if (sound && this.hinting && this.listsSound(phrase)) return this.touch();
         if (phrase.within !== null) last.sounds.push(phrase);
         this.touch();
         return;
@@ -244,6 +265,8 @@ export class ClauseReader {
         return;
       }
     } else if (beside && !(sound && this.scope?.sound) && this.joins(chunk, phrase)) {
+      // "diphthongs /oi/, /ou/": the heading goes for each sound.
+      if (sound && this.scope !== null && !this.scope.sound) this.announced = this.scope.heading;
       chunk.phrases.push(phrase);
       chunk.known += words;
       this.touch();
@@ -252,12 +275,35 @@ export class ClauseReader {
     } else if (beside && this.aside) {
       return;
     }
+    // "final syllables: consonant-le": the heading only announces what is listed.
+    const { scope } = this;
+    if (scope?.strong && scope.chunk === chunk && phrase.ids.some((id) => scope.heading.within!.has(id)))
+      scope.chunk.announces = true;
     const opened = this.open(lexeme.start);
     if (this.announced !== null && overlap(this.announced, phrase)) opened.phrases.push(this.announced);
     else this.announced = null;
     opened.phrases.push(phrase);
     opened.known += words;
     this.scope = phrase.within === null ? null : { heading: phrase, chunk: opened, strong: false, sound };
+  }
+
+  private narrowsLast(phrase: Phrase): boolean {
+    return this.last?.spelling.candidates.some((id) => phrase.within?.has(id)) ?? false;
+  }
+
+  /** Whether a sound after a colon is that of a whole list of letters before it; if so, it goes for each. */
+  private listsSound(phrase: Phrase): boolean {
+    const list: Spelled[] = [];
+    for (let i = this.chunks.length - 1; i >= 0; i--) {
+      const { phrases, spelled } = this.chunks[i]!;
+      const open = spelled.every((one) => one.sounds.length + one.examples.length === 0);
+      if (phrases.length > 0 || spelled.length === 0 || !open) break;
+      list.push(...spelled);
+    }
+    const fits = list.every((one) => one.spelling.candidates.some((id) => phrase.within?.has(id)));
+    if (list.length < 2 || !fits) return false;
+    for (const one of list) one.sounds.push(phrase);
+    return true;
   }
 
   /** Two headings side by side are one when they can mean the same: "long a silent e". */
@@ -302,7 +348,8 @@ export class ClauseReader {
       phrases: [],
       spelled: [],
       known: 0,
-      unknown: 0,
+      unknown: this.doubtful ? 1 : 0,
+      announces: false,
       rest: false,
     };
     this.chunks.push(chunk);

@@ -13,6 +13,8 @@ import { type Lexeme, splitLexemes } from './split-lexemes.ts';
 /** An item, and its headings where it has no letters of its own: "Digraphs"; a list may follow them. */
 export interface ReadItem extends ImportedItem {
   readonly headings: readonly Phrase[];
+  /** Said in words of the trade, not only in letters. */
+  readonly named: boolean;
 }
 
 const nothingBeside: Beside = { examples: [], headings: [] };
@@ -86,6 +88,7 @@ function findBefore(lexemes: readonly Lexeme[], place: number): number {
 
 function chunkItem(chunk: Chunk, text: string, settled: readonly Settled[]): ReadItem {
   const { known, unknown } = chunk;
+  if (chunk.announces && settled.length === 0) return { ...item(text, 'ignored'), named: true };
   if (known === 0 || unknown > known) {
     if (chunk.rest && unknown === 0) return item(text, 'ignored');
     if (isCommonWord(text)) return bySightItem(text, 'guessed');
@@ -104,6 +107,7 @@ function chunkItem(chunk: Chunk, text: string, settled: readonly Settled[]): Rea
     ...item(text, patterns.length === 0 ? 'unknown' : sure && unknown === 0 ? 'matched' : 'guessed'),
     patterns: [...new Set(patterns)],
     headings: heads ? chunk.phrases : [],
+    named: chunk.phrases.length > 0,
   };
 }
 
@@ -146,5 +150,5 @@ function bySightItem(text: string, status: 'matched' | 'guessed'): ReadItem {
 }
 
 function item(text: string, status: ImportedItem['status']): ReadItem {
-  return { text, status, patterns: [], bySight: [], headings: [] };
+  return { text, status, patterns: [], bySight: [], headings: [], named: false };
 }

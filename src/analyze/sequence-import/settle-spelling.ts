@@ -3,7 +3,7 @@ import type { PatternId } from '../types.ts';
 import type { Spelled } from './clause-chunk.ts';
 import { fits, isWithin } from './fits.ts';
 import type { Phrase } from './phrases.ts';
-import { rimes } from './spellings.ts';
+import { composites, rimes } from './spellings.ts';
 
 /** What letters teach; `sure` when the text says so or they have no other usual meaning. */
 export interface Settled {
@@ -141,15 +141,22 @@ function settle(spelled: Spelled, beside: Beside, others: readonly Spelled[]): S
     (word) => !longer.some((other) => fits(word, other.spelling.letters)),
   );
   const byExample = left.filter((id) => shown.some((word) => wordsOf.get(id)!.has(word)));
-  if (byExample.length > 0 && byExample.length < left.length) {
+  if (byExample.length > 0 && !(spelling.letters in composites)) {
     const usual = spelling.usual.filter((id) => byExample.includes(id));
-    const ids =
-      spelling.sure && usual.length > 0 ? spelling.usual.filter((id) => left.includes(id)) : byExample;
+    // "th (this)" still teaches both sounds of th; "ch (chip, school)" two of ch.
+    const meant = spelling.sure && usual.length > 0 ? spelling.usual.filter((id) => left.includes(id)) : [];
+    const ids = [...new Set([...meant, ...byExample])];
     return { ids, sure: true, left: ids };
   }
   const usual = spelling.usual.filter((id) => left.includes(id));
   if (sounds.length > 0 && left.length < spelling.candidates.length) {
-    const ids = usual.length > 0 ? usual : named.length > 0 ? [...new Set(named)] : left.slice(0, 1);
+    const pick = (among: readonly PatternId[]): readonly PatternId[] => {
+      const known = [usual, named].map((ids) => ids.filter((id) => among.includes(id)));
+      return known.find((ids) => ids.length > 0) ?? among.slice(0, 1);
+    };
+    // "ch as /k/ and /sh/": one of each sound.
+    const each = sounds.flatMap(({ within }) => pick(left.filter((id) => within!.has(id))));
+    const ids = [...new Set(each)];
     return { ids, sure: true, left: ids };
   }
   if (contradicted) return { ids: spelling.usual, sure: false, left };

@@ -25,10 +25,18 @@ export const rimes: Readonly<Record<string, readonly PatternId[]>> = {
   unk: ['short-u', 'n-ng'],
 };
 
+/** Letters that are two patterns at once; no example can mean only one of them. */
+export const composites: Readonly<Record<string, readonly PatternId[]>> = {
+  ies: ['change-y-to-i', 'suffix-es'],
+  ied: ['change-y-to-i', 'suffix-ed-d'],
+  stle: ['st', 'consonant-le'],
+};
+
 /** Letters that are longer or shorter than the pattern they teach: the `ank` of bank is its n, `ble` its -le. */
 const aliases: Readonly<Record<string, readonly PatternId[]>> = {
   nk: ['n-ng'],
   ...rimes,
+  ...composites,
   all: ['a-before-l'],
   alk: ['al-aw'],
   wa: ['a-after-w'],
@@ -49,8 +57,6 @@ const aliases: Readonly<Record<string, readonly PatternId[]>> = {
   cy: ['soft-c'],
   gi: ['soft-g'],
   gy: ['soft-g'],
-  ies: ['change-y-to-i', 'suffix-es'],
-  ied: ['change-y-to-i', 'suffix-ed-d'],
   "'s": ['possessive', 'contraction'],
   "'m": ['contraction'],
   "'d": ['contraction'],
@@ -66,7 +72,6 @@ const aliases: Readonly<Record<string, readonly PatternId[]>> = {
   b: ['mb'],
   l: ['l-silent'],
   ...Object.fromEntries([...'bcdfgkptz'].map((c) => [`${c}le`, ['consonant-le']])),
-  stle: ['st', 'consonant-le'],
 };
 
 /** Letters with several patterns: those meant when nothing else is said, all others being rarer. */
@@ -94,9 +99,7 @@ const usual: Readonly<Record<string, readonly PatternId[]>> = {
   lk: ['end-lk'],
   lm: ['end-lm'],
   lf: ['end-lf'],
-  ies: ['change-y-to-i', 'suffix-es'],
-  ied: ['change-y-to-i', 'suffix-ed-d'],
-  stle: ['st', 'consonant-le'],
+  ...composites,
 };
 
 /** Letters that are met as often in one sense as in another: what to offer, as a guess. */
@@ -162,6 +165,8 @@ for (const [letters, ids] of Object.entries(aliases)) {
 export function findSpelling(letters: string, mark: Mark, affix = false): Spelling | null {
   const all = patternsOf.get(letters);
   if (all === undefined) return null;
+  const composite = composites[letters];
+  if (composite !== undefined) return spelling(letters, all, composite, true);
   const marked = mark === 'none' || (letters === 'th' && !affix) ? [] : onSide(all, mark);
   if (marked.length > 0) {
     const known = markedUsual[letters];

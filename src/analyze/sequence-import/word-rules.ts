@@ -47,10 +47,12 @@ export const wordRules: readonly WordRule[] = [
     example: 'c before e, i, y',
     counterExample: 'before e',
     applies: (reader, { i, lexeme: { text } }) => {
-      const { last } = reader;
-      if (last === undefined || (text !== 'before' && text !== 'after')) return 0;
-      const { end, meant } = readCondition(reader.lexemes, i, last.spelling.letters);
-      if (meant !== null) last.sounds.push({ ids: [meant], sure: true, within: new Set([meant]), keeps: [] });
+      const { last, chunk } = reader;
+      if (text !== 'before' && text !== 'after') return 0;
+      // "soft c before e, i, y" says of a phrase where it is so.
+      if (last === undefined && (reader.broken || chunk === null || chunk.known === 0)) return 0;
+      const { end, meant } = readCondition(reader.lexemes, i, last?.spelling.letters ?? '');
+      if (meant !== null) last!.sounds.push({ ids: [meant], sure: true, within: new Set([meant]), keeps: [] });
       reader.touch();
       return end - i;
     },
@@ -113,9 +115,41 @@ export const wordRules: readonly WordRule[] = [
     name: 'an example',
     example: 'ai (rain)',
     counterExample: 'ai rain',
-    applies: ({ last, aside, hinting }, { lexeme: { text } }) => {
+    applies: (reader, { lexeme: { text } }) => {
+      const { last, aside, hinting } = reader;
       if (!aside && !hinting) return 0;
-      last?.examples.push(text);
+      if (/^(?:the|sounds?|words?)$/.test(text)) return 1;
+      // "er, or, ar (helper, doctor, dollar)": each is an example of its own letters.
+      const shown = [last, ...reader.lastSpelled(6)].find(
+        (one) => one !== undefined && fits(text, one.spelling.letters),
+      );
+      (shown ?? last)?.examples.push(text);
+      return 1;
+    },
+  },
+  {
+    name: 'the article a',
+    example: 'words with a silent letter',
+    counterExample: 'a as in hat',
+    applies: (reader, { i, lexeme }) => {
+      const next = reader.lexemes[i + 1];
+      if (lexeme.text !== 'a' || lexeme.mark !== 'none' || next?.kind !== 'word' || next.mark !== 'none') return 0;
+      if (!/^[^aeiou\d].{2}/.test(next.text) || fillerOrHint.test(next.text) || next.text.includes('_')) return 0;
+      // "a cat, e net": a letter and its key word.
+      if (reader.broken && reader.pendingIsEmpty && fits(next.text, 'a')) return 0;
+      reader.wait(lexeme);
+      return 1;
+    },
+  },
+  {
+    name: 'an exception',
+    example: 'exceptions to the rule',
+    counterExample: 'closed syllable exceptions',
+    applies: (reader, { lexeme }) => {
+      if (!/^(?:exceptions?|irregulars?|oddities)$/.test(lexeme.text)) return 0;
+      // What they are exceptions to is not what is taught.
+      reader.doubt();
+      reader.openOr(lexeme).unknown += 2;
       return 1;
     },
   },
@@ -144,7 +178,7 @@ export const wordRules: readonly WordRule[] = [
     applies: (reader, word) => {
       const { text } = word.lexeme;
       if (!(text === 'and' && !inProse(reader)) && !(text === 'or' && divides(reader, word.i))) return 0;
-      reader.divide();
+      reader.divide(text === 'and');
       return 1;
     },
   },
@@ -195,7 +229,9 @@ export const wordRules: readonly WordRule[] = [
     example: 'ai as rain',
     counterExample: 'as rain',
     applies: (reader, { i, lexeme: { text } }) => {
-      if (!hintWords.has(text) || reader.broken) return 0;
+      if (!hintWords.has(text)) return 0;
+      // "ie in pie and in chief"
+      if (reader.broken && !(reader.trailing && reader.last !== undefined)) return 0;
       const next = reader.lexemes[i + 1];
       const shown = next?.kind === 'word' && next.mark === 'none' && reader.showsHeading(next.text);
       if (reader.last === undefined && !(shown && reader.chunk !== null)) return 0;
@@ -224,6 +260,10 @@ export const wordRules: readonly WordRule[] = [
     },
   },
 ];
+
+/** Words after a letter that say something of it, so that the letter a before them is no article. */
+const fillerOrHint =
+  /^(?:says?|said|saying|makes?|making|like|such|sounds?|spelled|spelt|spellings?|then|before|plus|with|from|short|long|the)$/;
 
 /** After a word that nothing is known of, until something divides. */
 function inProse({ chunk, broken }: ClauseReader): boolean {
