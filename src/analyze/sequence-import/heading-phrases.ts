@@ -93,7 +93,7 @@ export const headingPhrases: readonly (readonly [
     family('vowel-consonant-e'),
   ],
   [
-    'digraph|consonant digraph|h digraph',
+    'digraph|consonant digraph|h digraph|two letter consonant|two letter consonant sound|consonant pair|consonant team',
     digraphs,
     false,
     [
@@ -161,7 +161,12 @@ export const headingPhrases: readonly (readonly [
     false,
     family('r-controlled vowel'),
   ],
-  ['soft|soft consonant', ['soft-c', 'soft-g'], true, ['soft-c', 'soft-g']],
+  [
+    'soft|soft consonant|soft sound|soft c and g|soft c and soft g|soft c g|soft c soft g',
+    ['soft-c', 'soft-g'],
+    true,
+    ['soft-c', 'soft-g', 'dge'],
+  ],
   ['soft c', ['soft-c'], true, ['soft-c']],
   ['soft g', ['soft-g'], true, ['soft-g', 'dge']],
   ['hard', ['c', 'g'], true, ['c', 'g', 'k']],

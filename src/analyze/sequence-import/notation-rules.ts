@@ -89,6 +89,57 @@ export const notationRules: readonly NotationRule[] = [
     applies: repeatLength,
   },
   {
+    name: 'doubling a letter',
+    example: 'doubling the last consonant',
+    counterExample: 'double letters',
+    applies: phrase(
+      'doubl(?:e|es|ing)(?: of)?(?: the| a)?(?: last| final)? (?:consonant|letter)(?: rule)?(?: (?:at|to) the end)?(?: (?:when|before) adding.*)?',
+      () => ['change-double'],
+    ),
+  },
+  {
+    name: 'dropping an e',
+    example: 'dropping the last e',
+    counterExample: 'the last e',
+    applies: phrase(
+      '(?:drop|drops|dropping|losing|lose|removing|remove)(?: of)?(?: the| a)?(?: last| final| silent)? e(?: rule)?',
+      () => ['change-drop-e'],
+    ),
+  },
+  {
+    name: 'changing y to i',
+    example: 'y becomes i',
+    counterExample: 'y as long i',
+    applies: phrase(
+      '(?:(?:chang(?:e|es|ing)|turn(?:s|ing)?|swap(?:ping)?)(?: the| a)?(?: final| last)? y (?:to|into|for)(?: an?)? i|y (?:becomes?|changes to|turns into|changing to|to)(?: an?)? i)(?: rule)?',
+      () => ['change-y-to-i'],
+    ),
+  },
+  {
+    name: 'letters from one to another',
+    example: 'f-j',
+    counterExample: 'a-e',
+    applies: letterRange,
+  },
+  {
+    name: 'a vowel with an e at the end',
+    example: 'long vowel with e at the end',
+    counterExample: 'long vowels',
+    applies: stands('silent e', '(?:(?:long )?vowels? (?:(?:with|and|plus|consonant)(?: an| a| the)? )?(?:silent |final )?e(?: at the end)?|(?:silent |final )?e at the end(?: of (?:a |the )?words?)?)', true),
+  },
+  {
+    name: 'a vowel with r',
+    example: 'vowels with r',
+    counterExample: 'words with r',
+    applies: stands('r controlled', '(?:vowels? (?:(?:with|and|plus|before|followed by)(?: an| the)? )?r|r (?:with|after)(?: a| the)? vowels?|vowels? (?:and|with|plus) the letter r)', true),
+  },
+  {
+    name: 'soft and hard sounds of letters',
+    example: 'soft sounds of c and g',
+    counterExample: 'soft c',
+    applies: softSounds,
+  },
+  {
     name: 'long and short of one vowel',
     example: 'long and short oo',
     counterExample: 'long and short vowels',
@@ -244,6 +295,37 @@ function matchWords(
 
 function phrase(source: string, ids: (found: RegExpExecArray) => readonly PatternId[]): NotationRule['applies'] {
   return matchWords(source, ['open', 'is'], (found, whole) => ({ ...whole, kind: 'meant', ids: ids(found) }));
+}
+
+/** Other words for a phrase of the trade; `over`: a plus sign may stand in them. */
+function stands(name: string, source: string, over = false): NotationRule['applies'] {
+  const read = matchWords(source, over ? ['break'] : [], (_, whole) => whole);
+  return (lexemes, i) => {
+    const found = read(lexemes, i);
+    if (found === null) return null;
+    // A plus sign may divide the words, a comma may not.
+    const between = lexemes.slice(i, i + found.taken).filter(({ kind }) => kind === 'break');
+    if (between.some(({ text }) => text !== '+' && text !== '&')) return null;
+    const whole = found.given[0]!;
+    return { taken: found.taken, given: name.split(' ').map((text) => inPlace(whole, text)) };
+  };
+}
+
+function letterRange(lexemes: readonly Lexeme[], i: number): Notation | null {
+  const [, from = '', to = ''] = /^([a-z])-([a-z])$/.exec(wordAt(lexemes, i)) ?? [];
+  if (from === '' || (from === 'a' && to === 'z')) return null;
+  const letters = [...'abcdefghijklmnopqrstuvwxyz'].filter((letter) => letter >= from && letter <= to);
+  const ids = letters.map((letter) =>
+    'aeiou'.includes(letter) ? `short-${letter}` : letter === 'q' ? 'qu' : letter,
+  );
+  return { taken: 1, given: [{ ...lexemes[i]!, kind: 'meant', ids }] };
+}
+
+function softSounds(lexemes: readonly Lexeme[], i: number): Notation | null {
+  const size = wordAt(lexemes, i);
+  if (!/^(?:soft|hard)$/.test(size) || !/^sounds?$/.test(wordAt(lexemes, i + 1))) return null;
+  if (!/^(?:of|for|from)$/.test(wordAt(lexemes, i + 2)) || !/^[cg]$/.test(wordAt(lexemes, i + 3))) return null;
+  return { taken: 3, given: [lexemes[i]!] };
 }
 
 function note(source: string): NotationRule['applies'] {

@@ -24,7 +24,7 @@ for (const [names, ids] of Object.entries(plainPhrases)) {
   for (const name of names.split('|')) phrases.set(name, { ids, sure: true, within: null, keeps: [] });
 }
 for (const [names, ids, sure, within] of headingPhrases) {
-  const keeps = ids.filter((id) => id.startsWith('type-'));
+  const keeps = ids.filter((id) => id === 'type-closed' || id === 'type-open');
   for (const name of names.split('|')) phrases.set(name, { ids, sure, within: new Set(within), keeps });
 }
 

@@ -39,5 +39,4 @@ export const plainPhrases: Readonly<Record<string, readonly PatternId[]>> = {
   'hard and soft g': ['g', 'soft-g'],
   'soft and hard c': ['c', 'soft-c'],
   'soft and hard g': ['g', 'soft-g'],
-  'soft c and g|soft c and soft g|soft c g': ['soft-c', 'soft-g'],
 };

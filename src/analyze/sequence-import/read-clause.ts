@@ -25,6 +25,9 @@ interface Scope {
   readonly sound: boolean;
 }
 
+/** Words that a letter may follow: "the letter m". */
+const introduces = /^(?:letters?|sounds?|spellings?|graphemes?|consonants?|vowels?|initial|final|and|or|of|new|teach|introduce|the)$/;
+
 /** What is known of a clause at a word, and what the rules for words do with it. */
 export class ClauseReader {
   readonly lexemes: readonly Lexeme[];
@@ -39,12 +42,16 @@ export class ClauseReader {
   /** In brackets that say more about what stands before them. */
   aside = false;
   depth = 0;
+  /** After "with" or the like, which may mean anything: "vowels with r". */
+  loose = false;
   private readonly chunks: Chunk[] = [];
   private readonly used: (rule: string) => void;
   /** The last heading without letters, after a comma: "digraphs, such as sh". */
   private dormant: Scope | null = null;
   /** The heading before a colon; it goes for the headings listed after it: "y as a vowel: long i, long e". */
   private announced: Phrase | null = null;
+  /** The lexeme being read. */
+  private at = 0;
   /** What it lists are exceptions to what it names. */
   private doubtful = false;
   /** The last divider was the word "and". */
@@ -64,6 +71,7 @@ export class ClauseReader {
   read(): readonly Chunk[] {
     for (let i = 0; i < this.lexemes.length; ) {
       const lexeme = this.lexemes[i]!;
+      this.at = i;
       const taken = lexeme.kind === 'word' ? this.readWord(i) : this.readSign(lexeme, i);
       i += taken;
     }
@@ -157,6 +165,9 @@ export class ClauseReader {
       this.scope = scope;
       scope.strong = true;
       this.broken = false;
+    } else if (chunk !== null && chunk.known === 0 && !chunk.rest && !this.aside) {
+      // "words with two consonants, such as st": of what nobody knows the letters count.
+      return this.dropNickname();
     }
     this.hinting = examples && chunk !== null;
   }
@@ -177,6 +188,7 @@ export class ClauseReader {
     this.joined = joined;
     this.closePending();
     this.broken = true;
+    this.loose = false;
     this.trailing ||= this.hinting;
     this.hinting = false;
     if (this.scope !== null && !this.scope.strong && this.scope.chunk.spelled.length === 0) {
@@ -219,6 +231,7 @@ export class ClauseReader {
   isNote(text: string): boolean {
     if (this.scope === null || this.scope.chunk !== this.chunk) return false;
     const { heading, strong, chunk } = this.scope;
+    if (text.includes("'") && heading.within!.has('contraction')) return true;
     if (this.depth > 0) return true;
     return strong && chunk.spelled.length === 0 && shows(text, heading);
   }
@@ -269,6 +282,7 @@ export class ClauseReader {
       if (sound && this.scope !== null && !this.scope.sound) this.announced = this.scope.heading;
       chunk.phrases.push(phrase);
       chunk.known += words;
+      this.loose = false;
       this.touch();
       if (phrase.within !== null) this.scope = { heading: phrase, chunk, strong: false, sound };
       return;
@@ -333,13 +347,25 @@ export class ClauseReader {
       scope !== null &&
       scope.chunk === this.chunk &&
       (inScope || (scope.strong && this.chunk.spelled.length > 0));
+    // "two-letter consonants: sh" lists what its heading cannot mean: the list counts.
+    if (!inScope && scope?.strong && scope.chunk === this.chunk && scope.chunk.spelled.length === 0)
+      scope.chunk.announces = scope.heading.keeps.length === 0;
     if (!inScope && !stays) this.scope = null;
     const explicit = lexeme.mark !== 'none' || lexeme.text.includes('_');
     if (!stays && explicit && !this.broken && this.chunk?.known === 0 && !this.chunk.rest) this.dropNickname();
+    const stray = !inScope && this.standsInProse(lexeme);
     const chunk = stays ? this.chunk! : this.open(lexeme.start);
+    if (stray) chunk.unknown += 1;
     this.touch();
     chunk.spelled.push(one);
     chunk.known += 1;
+  }
+
+  /** One bare letter right after other words may be anything: "words with r". */
+  private standsInProse({ text, mark }: Lexeme): boolean {
+    if (text.length > 1 || mark !== 'none') return false;
+    const before = this.lexemes[this.at - 1];
+    return before?.kind === 'word' && before.text.length > 1 && !introduces.test(before.text) && findSpelling(before.text, before.mark) === null;
   }
 
   private open(start: number): Chunk {
@@ -348,13 +374,13 @@ export class ClauseReader {
       phrases: [],
       spelled: [],
       known: 0,
-      unknown: this.doubtful ? 1 : 0,
+      unknown: this.doubtful || this.loose ? 1 : 0,
       announces: false,
       rest: false,
     };
     this.chunks.push(chunk);
     this.chunk = chunk;
-    this.trailing = false;
+    this.trailing = this.loose = false;
     this.touch();
     return chunk;
   }
@@ -373,7 +399,10 @@ export class ClauseReader {
 
   /** Words that say nothing are an item after all where nothing else stands between two commas. */
   private closePending(): void {
-    if (this.pending !== null) this.open(this.pending).unknown += 1;
+    if (this.pending === null) return;
+    // "for plurals and verbs": after "and" they go on with what came.
+    if (this.joined && this.chunk !== null && this.chunk.known > 0) this.pending = null;
+    else this.open(this.pending).unknown += 1;
   }
 
   touch(): void {

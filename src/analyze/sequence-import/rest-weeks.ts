@@ -15,7 +15,7 @@ const companions = new Set(
 
 /** Words that need company to mean a week without teaching. */
 const phrases =
-  /\b(?:half term|no (?:new )?(?:teaching|school|letters?|sounds?|content|patterns?|learning)|catch ?up|check ?(?:up|in|point)|make up|end of (?:year|term|unit))\b/;
+  /\b(?:half term|no (?:new )?(?:teaching|school|letters?|sounds?|content|patterns?|learning)|catch ?up|checks?|check ?(?:up|in|point)|make up|end of (?:year|term|unit))\b/;
 
 /** Whether a clause says that nothing new is taught: a review, an assessment, a break. It names no letters itself. */
 export function isRestWeek(text: string): boolean {

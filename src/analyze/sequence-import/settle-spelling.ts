@@ -1,6 +1,7 @@
 import { catalogue } from '../catalogue/catalogue.ts';
 import type { PatternId } from '../types.ts';
 import type { Spelled } from './clause-chunk.ts';
+import { patternsInExample } from './example-shapes.ts';
 import { fits, isWithin } from './fits.ts';
 import type { Phrase } from './phrases.ts';
 import { composites, rimes } from './spellings.ts';
@@ -20,13 +21,20 @@ interface SettledLetters extends Settled {
 
 /** Words sequences often give beside letters of several sounds, besides those of the catalogue. */
 const keyWords: Readonly<Record<PatternId, string>> = {
+  'long-a': 'apron acorn baby paper table lady',
+  'long-u-yoo': 'music unicorn human unit pupil uniform',
+  'long-o': 'open over hotel robot no so',
+  'long-i': 'tiger spider silent',
+  'long-e': 'even zebra be we he me she',
+  'short-a': 'at am',
+  'o-oo': 'do to who',
   'ea-long-e': 'eat sea tea team leaf read dream meat each bead beach pea clean',
   'ea-short-e': 'bread head ready meant instead dead heavy weather health feather',
   'ea-long-a': 'great steak break',
   'ow-long-o': 'snow blow show grow low slow yellow window row bow crow throw own',
   'ow-ow': 'cow now how brown down town owl clown crown flower',
   'oo-moon': 'food pool moon zoo soon boot spoon too room',
-  'oo-book': 'book took foot wood good look cook hook wool',
+  'oo-book': 'book took foot wood good look cook hook wool stood hood soot',
   'ou-oo': 'soup group you',
   'ou-short-u': 'touch young double trouble country cousin',
   'ie-long-i': 'pie tie lie die cried tried',
@@ -134,13 +142,22 @@ function settle(spelled: Spelled, beside: Beside, others: readonly Spelled[]): S
   const rime = rimes[spelling.letters];
   if (rime !== undefined && left.length < spelling.candidates.length && rime.every((id) => left.includes(id)))
     return { ids: rime, sure: true, left: rime };
-  const named = [...headings, ...sounds].flatMap(({ ids }) => ids.filter((id) => left.includes(id)));
+  const first = [...headings, ...sounds].flatMap(({ ids }) => ids.filter((id) => left.includes(id)));
+  // "plural s" is -s, not the es that may be written so.
+  const own = first.filter((id) => patterns.get(id)!.letters.split(' ')[0] === spelling.letters);
+  const named = own.length > 0 ? own : first;
   // boxes is no example of -s beside -es, nor rain of a beside ai.
   const longer = others.filter((other) => isWithin(spelling.letters, other.spelling.letters));
   const shown = (spelled.examples.length > 0 ? spelled.examples : beside.examples).filter(
     (word) => !longer.some((other) => fits(word, other.spelling.letters)),
   );
-  const byExample = left.filter((id) => shown.some((word) => wordsOf.get(id)!.has(word)));
+  const shownIds = new Set(
+    shown.flatMap((word) => {
+      const listed = left.filter((id) => wordsOf.get(id)!.has(word));
+      return listed.length > 0 ? listed : patternsInExample(spelling.letters, word);
+    }),
+  );
+  const byExample = left.filter((id) => shownIds.has(id));
   if (byExample.length > 0 && !(spelling.letters in composites)) {
     const usual = spelling.usual.filter((id) => byExample.includes(id));
     // "th (this)" still teaches both sounds of th; "ch (chip, school)" two of ch.

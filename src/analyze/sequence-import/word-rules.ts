@@ -7,7 +7,7 @@ import { soundsByName } from './sound-names.ts';
 import { soundPhrase } from './sound-phrase.ts';
 import type { Spelling } from './spellings.ts';
 import type { Lexeme } from './split-lexemes.ts';
-import { fillerWords, hintWords, restWords } from './word-roles.ts';
+import { fillerWords, hintWords, looseWords, restWords } from './word-roles.ts';
 
 /** A word of a clause with what it may be: the longest phrase that begins there, letters, or only a word. */
 interface WordAt {
@@ -246,6 +246,7 @@ export const wordRules: readonly WordRule[] = [
     applies: (reader, { lexeme }) => {
       const { text } = lexeme;
       if (!fillerWords.has(text) && !hintWords.has(text) && !/^\p{N}+$/u.test(text)) return 0;
+      if (looseWords.has(text) && reader.chunk !== null && !reader.broken) reader.loose = true;
       reader.wait(lexeme);
       return 1;
     },

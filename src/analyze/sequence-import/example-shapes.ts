@@ -1,0 +1,116 @@
+import type { PatternId } from '../types.ts';
+
+/** What the place of letters in an example word says of their sound. */
+interface ExampleShape {
+  readonly name: string;
+  readonly letters: string;
+  readonly patterns: readonly PatternId[];
+  readonly word: RegExp;
+  readonly example: string;
+  readonly counterExample: string;
+}
+
+const open = (vowel: string, patterns: readonly PatternId[], example: string, counterExample: string) => ({
+  name: `${vowel} at the end of a short word`,
+  letters: vowel,
+  patterns,
+  word: new RegExp(`^[^aeiouy]{1,3}${vowel}$`),
+  example,
+  counterExample,
+});
+
+/** In order; the first whose letters and word fit decides. Regularities of English spelling, common practice. */
+export const exampleShapes: readonly ExampleShape[] = [
+  open('e', ['long-e'], 'she', 'shed'),
+  open('o', ['long-o'], 'go', 'got'),
+  open('i', ['long-i'], 'hi', 'hit'),
+  {
+    name: 'i before nd or ld',
+    letters: 'i',
+    patterns: ['i-long-closed'],
+    word: /^[^aeiou]{0,2}i(?:nd|ld)$/,
+    example: 'find',
+    counterExample: 'fin',
+  },
+  {
+    name: 'o before l and a consonant',
+    letters: 'o',
+    patterns: ['o-long-closed'],
+    word: /^[^aeiou]{0,2}ol[dlt]$/,
+    example: 'cold',
+    counterExample: 'cod',
+  },
+  {
+    name: 'y at the end of a word without another vowel',
+    letters: 'y',
+    patterns: ['y-long-i'],
+    word: /^[^aeiouy]{1,3}y$/,
+    example: 'fly',
+    counterExample: 'pony',
+  },
+  {
+    name: 'y at the end of a longer word',
+    letters: 'y',
+    patterns: ['y-long-e'],
+    word: /[aeiou][^aeiou]+y$/,
+    example: 'jelly',
+    counterExample: 'jay',
+  },
+  {
+    name: 'y between consonants',
+    letters: 'y',
+    patterns: ['y-short-i'],
+    word: /^[^aeiouy]{1,2}y[^aeiouy]{1,2}$/,
+    example: 'gym',
+    counterExample: 'yam',
+  },
+  {
+    name: 'y at the start',
+    letters: 'y',
+    patterns: ['y'],
+    word: /^y[aeiou]/,
+    example: 'yam',
+    counterExample: 'gym',
+  },
+  ...(['c', 'g'] as const).flatMap((letter): readonly ExampleShape[] => [
+    {
+      name: `${letter} before e, i, y`,
+      letters: letter,
+      patterns: [`soft-${letter}`],
+      word: letter === 'c' ? /c[eiy]/ : /(?:^|[aeiou])g(?:em|en|er|ia|in(?!g)|ym|e$|es$)/,
+      example: letter === 'c' ? 'ice' : 'page',
+      counterExample: letter === 'c' ? 'cat' : 'get',
+    },
+    {
+      name: `${letter} before other letters`,
+      letters: letter,
+      patterns: [letter],
+      word: new RegExp(`${letter}(?:[aou]|[^aeiouyh]|$)`),
+      example: letter === 'c' ? 'cat' : 'gap',
+      counterExample: letter === 'c' ? 'ice' : 'page',
+    },
+  ]),
+  {
+    name: 'oo before k',
+    letters: 'oo',
+    patterns: ['oo-book'],
+    word: /^[^aeiou]{1,2}oo[kd]?k$/,
+    example: 'hook',
+    counterExample: 'hoop',
+  },
+  {
+    name: 'oo before other letters',
+    letters: 'oo',
+    patterns: ['oo-moon'],
+    word: /^[^aeiou]{1,3}oo(?:n|m|p|l|t|f|se?|ze?|th)?$/,
+    example: 'spoon',
+    counterExample: 'hook',
+  },
+];
+
+/** The patterns that letters have in an example word, by its shape; none where the shape leaves it open. */
+export function patternsInExample(letters: string, word: string): readonly PatternId[] {
+  return (
+    exampleShapes.find((shape) => shape.letters === letters && shape.word.test(word))?.patterns ?? []
+  );
+}
