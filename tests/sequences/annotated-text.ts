@@ -25,8 +25,7 @@ const SETS: Readonly<Record<string, string>> = {
     '@lblends @rblends start-thr start-shr start-sc start-sk start-sm start-sn start-sp start-st start-sw start-tw start-scr start-spl start-spr start-squ start-str',
   '@ends':
     'end-ft end-ld end-lf end-lk end-lm end-lp end-lt end-mp end-nd end-nt end-nch end-pt end-ct end-xt end-sk end-sp end-st end-nth end-lch end-dth end-three',
-  '@alphabet':
-    'b c d f g h j k l m n p r s t v w x y z qu short-a short-e short-i short-o short-u',
+  '@alphabet': 'b c d f g h j k l m n p r s t v w x y z qu short-a short-e short-i short-o short-u',
 };
 
 /**
@@ -94,8 +93,7 @@ function meaningOf(items: readonly ImportedItem[]): string {
 }
 
 function same(meaning: string, read: string): boolean {
-  const set = (text: string) =>
-    [...new Set(spellOut(text).split(/\s+/))].filter(Boolean).sort().join(' ');
+  const set = (text: string) => [...new Set(spellOut(text).split(/\s+/))].filter(Boolean).sort().join(' ');
   if (meaning.trim() === '?') return read.includes('?');
   return set(meaning) === set(read);
 }

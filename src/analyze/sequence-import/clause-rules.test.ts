@@ -11,10 +11,13 @@ function rulesUsed(clause: string): readonly string[] {
   return used;
 }
 
-test.each([...notationRules, ...wordRules])('“$name” applies to “$example”, not to “$counterExample”', (rule) => {
-  expect(rulesUsed(rule.example)).toContain(rule.name);
-  expect(rulesUsed(rule.counterExample)).not.toContain(rule.name);
-});
+test.each([...notationRules, ...wordRules])(
+  '“$name” applies to “$example”, not to “$counterExample”',
+  (rule) => {
+    expect(rulesUsed(rule.example)).toContain(rule.name);
+    expect(rulesUsed(rule.counterExample)).not.toContain(rule.name);
+  },
+);
 
 test.each(exampleShapes)('$letters in $example: $name, unlike $counterExample', (shape) => {
   expect(patternsInExample(shape.letters, shape.example)).toEqual(shape.patterns);

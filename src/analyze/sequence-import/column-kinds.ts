@@ -35,7 +35,10 @@ export function findColumnKind(name: string): CellKind | null {
 /** Words that give a column's name away in a head: "New grapheme", "Decodable text". First come, first served. */
 const telling: readonly (readonly [CellKind, RegExp])[] = [
   ['by-sight', /\b(?:sight|tricky|irregular|exception|frequency|hfw)/],
-  ['notes', /\b(?:notes?|teacher|comments?|texts?|books?|reviews?|readers?|stor(?:y|ies)|resources?|dictation)\b/],
+  [
+    'notes',
+    /\b(?:notes?|teacher|comments?|texts?|books?|reviews?|readers?|stor(?:y|ies)|resources?|dictation)\b/,
+  ],
   ['examples', /\b(?:examples?|key ?words?|words)\b/],
   [
     'patterns',

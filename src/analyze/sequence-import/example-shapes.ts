@@ -110,7 +110,5 @@ export const exampleShapes: readonly ExampleShape[] = [
 
 /** The patterns that letters have in an example word, by its shape; none where the shape leaves it open. */
 export function patternsInExample(letters: string, word: string): readonly PatternId[] {
-  return (
-    exampleShapes.find((shape) => shape.letters === letters && shape.word.test(word))?.patterns ?? []
-  );
+  return exampleShapes.find((shape) => shape.letters === letters && shape.word.test(word))?.patterns ?? [];
 }

@@ -26,10 +26,12 @@ export function findColumns({ rows }: FoundTable): {
   const width = Math.max(names.length, ...body.slice(0, 200).map((row) => row.length));
   const columns = Array.from({ length: width }, (_, i): Column => {
     const cells = body.map((row) => row[i] ?? '').filter((cell) => cell !== '');
-    const name = names[i] ?? '';
-    return { name, place: i, named: findHeadKind(name), cells: cells.slice(0, ROWS_READ), all: cells };
+    return columnOf(names[i] ?? '', i, cells);
   });
-  const kinds = settleTitles(columns, columns.map((column) => kindOf(column, columns)));
+  const kinds = settleTitles(
+    columns,
+    columns.map((column) => ruleFor(column, columns).kind),
+  );
   return { head, columns: columns.map(({ name }, i) => ({ name, kind: kinds[i]! })) };
 }
 
@@ -41,6 +43,11 @@ interface Column {
   /** Its first cells that hold something. */
   readonly cells: readonly string[];
   readonly all: readonly string[];
+}
+
+/** A column with its name and the cells that hold something. */
+export function columnOf(name: string, place: number, all: readonly string[]): Column {
+  return { name, place, named: findHeadKind(name), cells: all.slice(0, ROWS_READ), all };
 }
 
 interface ColumnRule {
@@ -73,12 +80,23 @@ export const columnRules: readonly ColumnRule[] = [
     counterExample: ['Words', 'ship, shop'],
     kind: 'by-sight',
     applies: ({ named, cells }, all) =>
-      named === 'examples' && !all.some((other) => other.named === 'by-sight') && share(cells, isCommon) > 0.8,
+      named === 'examples' &&
+      !all.some((other) => other.named === 'by-sight') &&
+      share(cells, isCommon) > 0.8,
   },
   ...(['step', 'patterns', 'by-sight', 'examples', 'notes'] as const).map(
     (kind): ColumnRule => ({
       name: `a name of ${kind}`,
-      example: [{ step: 'Week', patterns: 'Phonics', 'by-sight': 'Sight words', examples: 'Examples', notes: 'Notes' }[kind], 'x'],
+      example: [
+        {
+          step: 'Week',
+          patterns: 'Phonics',
+          'by-sight': 'Sight words',
+          examples: 'Examples',
+          notes: 'Notes',
+        }[kind],
+        'x',
+      ],
       counterExample: ['Harbour', 'x'],
       kind,
       applies: ({ named }) => named === kind,
@@ -123,8 +141,9 @@ export const columnRules: readonly ColumnRule[] = [
   },
 ];
 
-function kindOf(column: Column, all: readonly Column[]): CellKind {
-  return columnRules.find(({ applies }) => applies(column, all))!.kind;
+/** The first rule that applies to a column beside the others. */
+export function ruleFor(column: Column, all: readonly Column[]): ColumnRule {
+  return columnRules.find(({ applies }) => applies(column, all))!;
 }
 
 /**

@@ -1,5 +1,5 @@
-import type { CellKind } from './column-kinds.ts';
 import type { PatternId } from '../types.ts';
+import type { CellKind } from './column-kinds.ts';
 
 /**
  * How far an item was understood. `matched`: says itself what it is; `guessed`: the usual meaning of something

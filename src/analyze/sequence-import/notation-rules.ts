@@ -30,7 +30,8 @@ const words = '(?:words?|syllables?|bases?|roots?|names?)';
 const kindsOfWord =
   '(?:a|an|the|one|two|three|2|3|1|single|short|long|longer|simple|base|syllable|multi|multisyllabic|multisyllable|many|some|most|other|all|closed|stressed|unstressed|or|more|and)';
 const ofWords = `(?: (?:of|in)(?: ${kindsOfWord})*(?: ${words})+)?`;
-const place = '(?:end|ends|ending|start|beginning|middle|front|final position|initial position|medial position)';
+const place =
+  '(?:end|ends|ending|start|beginning|middle|front|final position|initial position|medial position)';
 const at = `(?:at|in|on|from) (?:the |a )?(?:very )?${place}`;
 const numbers: Readonly<Record<string, string>> = { two: '2', three: '3', four: '4', five: '5', six: '6' };
 
@@ -52,9 +53,10 @@ export const notationRules: readonly NotationRule[] = [
     name: 'y at the end of short words',
     example: 'y at the end of one-syllable words',
     counterExample: 'y at the end of two-syllable words',
-    applies: phrase(`y (?:${at}|ending|ends) (?:of|in|for) (?:a |the )?(?:one|1|short|single)(?: syllable)?(?: ${words})?`, () => [
-      'y-long-i',
-    ]),
+    applies: phrase(
+      `y (?:${at}|ending|ends) (?:of|in|for) (?:a |the )?(?:one|1|short|single)(?: syllable)?(?: ${words})?`,
+      () => ['y-long-i'],
+    ),
   },
   {
     name: 'y within a word',
@@ -66,7 +68,9 @@ export const notationRules: readonly NotationRule[] = [
     name: 'a at the end of a word',
     example: 'a at the end of a word (sofa)',
     counterExample: 'ay at the end of a word',
-    applies: phrase(`(?:final a|a ${at}${ofWords})(?: (?:says|as|is|for)(?: a| the)? (?:schwa|uh))?`, () => ['schwa-a']),
+    applies: phrase(`(?:final a|a ${at}${ofWords})(?: (?:says|as|is|for)(?: a| the)? (?:schwa|uh))?`, () => [
+      'schwa-a',
+    ]),
   },
   {
     name: 'an open vowel',
@@ -78,8 +82,9 @@ export const notationRules: readonly NotationRule[] = [
     name: 'a vowel of open syllables',
     example: 'i in an open syllable',
     counterExample: 'a_e in an open syllable',
-    applies: phrase('([aeiouy]) (?:in|of|at the end of) (?:an |the |a )?open syllables?', ([, vowel = '']) =>
-      longOf[vowel]!,
+    applies: phrase(
+      '([aeiouy]) (?:in|of|at the end of) (?:an |the |a )?open syllables?',
+      ([, vowel = '']) => longOf[vowel]!,
     ),
   },
   {
@@ -125,13 +130,21 @@ export const notationRules: readonly NotationRule[] = [
     name: 'a vowel with an e at the end',
     example: 'long vowel with e at the end',
     counterExample: 'long vowels',
-    applies: stands('silent e', '(?:(?:long )?vowels? (?:(?:with|and|plus|consonant)(?: an| a| the)? )?(?:silent |final )?e(?: at the end)?|(?:silent |final )?e at the end(?: of (?:a |the )?words?)?)', true),
+    applies: stands(
+      'silent e',
+      '(?:(?:long )?vowels? (?:(?:with|and|plus|consonant)(?: an| a| the)? )?(?:silent |final )?e(?: at the end)?|(?:silent |final )?e at the end(?: of (?:a |the )?words?)?)',
+      true,
+    ),
   },
   {
     name: 'a vowel with r',
     example: 'vowels with r',
     counterExample: 'words with r',
-    applies: stands('r controlled', '(?:vowels? (?:(?:with|and|plus|before|followed by)(?: an| the)? )?r|r (?:with|after)(?: a| the)? vowels?|vowels? (?:and|with|plus) the letter r)', true),
+    applies: stands(
+      'r controlled',
+      '(?:vowels? (?:(?:with|and|plus|before|followed by)(?: an| the)? )?r|r (?:with|after)(?: a| the)? vowels?|vowels? (?:and|with|plus) the letter r)',
+      true,
+    ),
   },
   {
     name: 'soft and hard sounds of letters',
@@ -179,7 +192,9 @@ export const notationRules: readonly NotationRule[] = [
     name: 'singular and plural',
     example: 'possessives: singular and plural',
     counterExample: 'plurals',
-    applies: note('(?:of )?(?:singular (?:and |or |& )?plural|plural (?:and |or |& )?singular|singular)(?: nouns?| ones?| forms?)?|nouns?'),
+    applies: note(
+      '(?:of )?(?:singular (?:and |or |& )?plural|plural (?:and |or |& )?singular|singular)(?: nouns?| ones?| forms?)?|nouns?',
+    ),
   },
   {
     name: 'all sounds of letters',
@@ -191,13 +206,19 @@ export const notationRules: readonly NotationRule[] = [
     name: 'examples follow',
     example: 'igh such as light',
     counterExample: 'as',
-    applies: becomes('hint', '(?:such as|as in|as heard in|like in|for example|for instance|found in|heard in|words like|in words like|in words such as|in words|as found in)(?: the words?)?'),
+    applies: becomes(
+      'hint',
+      '(?:such as|as in|as heard in|like in|for example|for instance|found in|heard in|words like|in words like|in words such as|in words|as found in)(?: the words?)?',
+    ),
   },
   {
     name: 'a list follows',
     example: 'digraphs including sh and th',
     counterExample: 'digraphs in books',
-    applies: becomes('list', '(?:including|includes?|namely|(?:spelled|spelt|spellings?)(?: as| with| by| of)?|written(?: as| with)?|made (?:with|by)|represented (?:by|as))'),
+    applies: becomes(
+      'list',
+      '(?:including|includes?|namely|(?:spelled|spelt|spellings?)(?: as| with| by| of)?|written(?: as| with)?|made (?:with|by)|represented (?:by|as))',
+    ),
   },
   {
     name: 'one more',
@@ -226,7 +247,9 @@ export const notationRules: readonly NotationRule[] = [
     name: 'what is left as it is',
     example: '-ing with no change',
     counterExample: 'change y to i',
-    applies: note('(?:with |and )?(?:no|without) (?:a )?(?:base |spelling )?change|for comparing|for more than one|(?:to )?say the same|all say'),
+    applies: note(
+      '(?:with |and )?(?:no|without) (?:a )?(?:base |spelling )?change|for comparing|for more than one|(?:to )?say the same|all say',
+    ),
   },
 ];
 
@@ -293,7 +316,10 @@ function matchWords(
   };
 }
 
-function phrase(source: string, ids: (found: RegExpExecArray) => readonly PatternId[]): NotationRule['applies'] {
+function phrase(
+  source: string,
+  ids: (found: RegExpExecArray) => readonly PatternId[],
+): NotationRule['applies'] {
   return matchWords(source, ['open', 'is'], (found, whole) => ({ ...whole, kind: 'meant', ids: ids(found) }));
 }
 
@@ -324,7 +350,8 @@ function letterRange(lexemes: readonly Lexeme[], i: number): Notation | null {
 function softSounds(lexemes: readonly Lexeme[], i: number): Notation | null {
   const size = wordAt(lexemes, i);
   if (!/^(?:soft|hard)$/.test(size) || !/^sounds?$/.test(wordAt(lexemes, i + 1))) return null;
-  if (!/^(?:of|for|from)$/.test(wordAt(lexemes, i + 2)) || !/^[cg]$/.test(wordAt(lexemes, i + 3))) return null;
+  if (!/^(?:of|for|from)$/.test(wordAt(lexemes, i + 2)) || !/^[cg]$/.test(wordAt(lexemes, i + 3)))
+    return null;
   return { taken: 3, given: [lexemes[i]!] };
 }
 
@@ -452,7 +479,12 @@ function everySound(lexemes: readonly Lexeme[], i: number): Notation | null {
   while (/^(?:all|its|their|the|with|has|have|makes?|says?)$/.test(wordAt(lexemes, at))) at += 1;
   const count = wordAt(lexemes, at);
   if (!/^(?:both|two|three|four|five|six|[2-6]|all|different)$/.test(count)) {
-    if (at === i || !/^(?:sounds?|pronunciations?)$/.test(wordAt(lexemes, at)) || wordAt(lexemes, at - 1) !== 'all') return null;
+    if (
+      at === i ||
+      !/^(?:sounds?|pronunciations?)$/.test(wordAt(lexemes, at)) ||
+      wordAt(lexemes, at - 1) !== 'all'
+    )
+      return null;
     return every(lexemes, i, at + 1, '');
   }
   let end = at + 1;
@@ -460,7 +492,12 @@ function everySound(lexemes: readonly Lexeme[], i: number): Notation | null {
   const named = /^(?:sounds|pronunciations|ways)$/.test(wordAt(lexemes, end));
   const alone = count === 'both' && lexemes[end]?.kind === 'close';
   if (!named && !alone) return null;
-  return every(lexemes, i, named ? end + 1 : end, count === 'both' ? '2' : (numbers[count] ?? (/\d/.test(count) ? count : '')));
+  return every(
+    lexemes,
+    i,
+    named ? end + 1 : end,
+    count === 'both' ? '2' : (numbers[count] ?? (/\d/.test(count) ? count : '')),
+  );
 }
 
 function every(lexemes: readonly Lexeme[], i: number, end: number, text: string): Notation {

@@ -20,7 +20,8 @@ export const plainPhrases: Readonly<Record<string, readonly PatternId[]>> = {
     ['change-double'],
   'drop e|drop the e|drop e rule|drop the e rule|silent e rule|dropping the silent e|e drop|drop final e|drop the final e|dropping e|dropping the e|drop silent e|drop the silent e|dropping the final e':
     ['change-drop-e'],
-  'y to i|change y to i|y to i rule|change y to i rule|change the y to i rule|changing y into i|change y into i|y changes to i|change the y to i|changing y to i|changing the y to i': ['change-y-to-i'],
+  'y to i|change y to i|y to i rule|change y to i rule|change the y to i rule|changing y into i|change y into i|y changes to i|change the y to i|changing y to i|changing the y to i':
+    ['change-y-to-i'],
   'consonant y|y as a consonant': ['y'],
   'silent k': ['kn'],
   'silent w': ['wr'],

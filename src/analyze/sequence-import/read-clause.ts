@@ -26,7 +26,8 @@ interface Scope {
 }
 
 /** Words that a letter may follow: "the letter m". */
-const introduces = /^(?:letters?|sounds?|spellings?|graphemes?|consonants?|vowels?|initial|final|and|or|of|new|teach|introduce|the)$/;
+const introduces =
+  /^(?:letters?|sounds?|spellings?|graphemes?|consonants?|vowels?|initial|final|and|or|of|new|teach|introduce|the)$/;
 
 /** What is known of a clause at a word, and what the rules for words do with it. */
 export class ClauseReader {
@@ -167,7 +168,8 @@ export class ClauseReader {
       this.broken = false;
     } else if (chunk !== null && chunk.known === 0 && !chunk.rest && !this.aside) {
       // "words with two consonants, such as st": of what nobody knows the letters count.
-      return this.dropNickname();
+      this.dropNickname();
+      return;
     }
     this.hinting = examples && chunk !== null;
   }
@@ -267,8 +269,8 @@ export class ClauseReader {
       const leads = this.scope?.chunk === chunk && this.scope.sound;
       if (this.aside || this.hinting || again || (sound && !leads && (!this.broken || narrows(last)))) {
         // "ew, ue, ui: the /oo/ sound"
-        if (sound && this.hinting && this.listsSound(phrase)) return this.touch();
-        if (phrase.within !== null) last.sounds.push(phrase);
+        const listed = sound && this.hinting && this.listsSound(phrase);
+        if (!listed && phrase.within !== null) last.sounds.push(phrase);
         this.touch();
         return;
       }
@@ -352,7 +354,8 @@ export class ClauseReader {
       scope.chunk.announces = scope.heading.keeps.length === 0;
     if (!inScope && !stays) this.scope = null;
     const explicit = lexeme.mark !== 'none' || lexeme.text.includes('_');
-    if (!stays && explicit && !this.broken && this.chunk?.known === 0 && !this.chunk.rest) this.dropNickname();
+    if (!stays && explicit && !this.broken && this.chunk?.known === 0 && !this.chunk.rest)
+      this.dropNickname();
     const stray = !inScope && this.standsInProse(lexeme);
     const chunk = stays ? this.chunk! : this.open(lexeme.start);
     if (stray) chunk.unknown += 1;
@@ -365,7 +368,12 @@ export class ClauseReader {
   private standsInProse({ text, mark }: Lexeme): boolean {
     if (text.length > 1 || mark !== 'none') return false;
     const before = this.lexemes[this.at - 1];
-    return before?.kind === 'word' && before.text.length > 1 && !introduces.test(before.text) && findSpelling(before.text, before.mark) === null;
+    return (
+      before?.kind === 'word' &&
+      before.text.length > 1 &&
+      !introduces.test(before.text) &&
+      findSpelling(before.text, before.mark) === null
+    );
   }
 
   private open(start: number): Chunk {

@@ -23,11 +23,7 @@ const nothingBeside: Beside = { examples: [], headings: [] };
  * The items of one cell or line, in order. `kind` is what its column holds; `beside` is what other
  * cells of the row say: with the example bread, a bare `ea` is that of bread.
  */
-export function readItems(
-  text: string,
-  kind: CellKind,
-  beside: Beside = nothingBeside,
-): readonly ReadItem[] {
+export function readItems(text: string, kind: CellKind, beside: Beside = nothingBeside): readonly ReadItem[] {
   if (kind === 'notes' || kind === 'examples') return [item(text.trim(), 'ignored')];
   return cutClauses(text, kind).flatMap((clause) => {
     if (clause.kind === 'notes' || clause.kind === 'examples') return [item(clause.text, 'ignored')];

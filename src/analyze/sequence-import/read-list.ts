@@ -127,12 +127,19 @@ function below(lines: readonly Line[], i: number, heading: string): readonly Lin
 /** Whether what follows "Unit 3:" is the unit's name rather than what it teaches: "Digraphs", with sh and ch below. */
 function isName(rest: string, under: readonly Line[]): boolean {
   const items = readItems(rest, 'patterns');
-  if (!items.every(({ status, headings }) => headings.length > 0 || status === 'unknown' || status === 'ignored'))
+  if (
+    !items.every(
+      ({ status, headings }) => headings.length > 0 || status === 'unknown' || status === 'ignored',
+    )
+  )
     return false;
   const taught = under
     .flatMap((line) => readItems(line.text, 'patterns'))
     .some(({ patterns }) => patterns.length > 0);
-  return taught || (under.some(({ heading }) => heading === null) && items.every(({ headings }) => headings.length === 0));
+  return (
+    taught ||
+    (under.some(({ heading }) => heading === null) && items.every(({ headings }) => headings.length === 0))
+  );
 }
 
 function stepsByBlock(lines: readonly Line[]): readonly LaidStep[] {

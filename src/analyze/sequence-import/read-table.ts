@@ -25,7 +25,9 @@ export function readTable(table: FoundTable, chosen: readonly CellKind[] = []): 
       const kind = kinds[i] ?? 'patterns';
       return text === '' || kind === 'step' ? [] : [{ text, kind, row: place, about }];
     });
-    const focus = named('title').map(plainTitle).filter((title) => title !== '');
+    const focus = named('title')
+      .map(plainTitle)
+      .filter((title) => title !== '');
     const last = steps.at(-1);
     const alone = filled.length === 1 ? readStepHeading(filled[0]!) : null;
     if (alone !== null && cells.length > 0) {

@@ -217,9 +217,7 @@ export function leanOnNeighbours(settled: readonly SettledLetters[]): readonly S
 /** Whether ing stands beside ang, ong or ung, which are no endings. */
 function isRimeAmong(settled: readonly SettledLetters[], i: number): boolean {
   const near = [settled[i - 1], settled[i + 1], settled[i - 2], settled[i + 2]];
-  return (
-    settled[i]!.letters === 'ing' && near.some((one) => /^[aou]n[gk]$/.test(one?.letters ?? ''))
-  );
+  return settled[i]!.letters === 'ing' && near.some((one) => /^[aou]n[gk]$/.test(one?.letters ?? ''));
 }
 
 /** The same sound, or a blend at the same end of the word. */

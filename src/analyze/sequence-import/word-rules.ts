@@ -52,7 +52,8 @@ export const wordRules: readonly WordRule[] = [
       // "soft c before e, i, y" says of a phrase where it is so.
       if (last === undefined && (reader.broken || chunk === null || chunk.known === 0)) return 0;
       const { end, meant } = readCondition(reader.lexemes, i, last?.spelling.letters ?? '');
-      if (meant !== null) last!.sounds.push({ ids: [meant], sure: true, within: new Set([meant]), keeps: [] });
+      if (meant !== null)
+        last!.sounds.push({ ids: [meant], sure: true, within: new Set([meant]), keeps: [] });
       reader.touch();
       return end - i;
     },
@@ -133,8 +134,10 @@ export const wordRules: readonly WordRule[] = [
     counterExample: 'a as in hat',
     applies: (reader, { i, lexeme }) => {
       const next = reader.lexemes[i + 1];
-      if (lexeme.text !== 'a' || lexeme.mark !== 'none' || next?.kind !== 'word' || next.mark !== 'none') return 0;
-      if (!/^[^aeiou\d].{2}/.test(next.text) || fillerOrHint.test(next.text) || next.text.includes('_')) return 0;
+      if (lexeme.text !== 'a' || lexeme.mark !== 'none' || next?.kind !== 'word' || next.mark !== 'none')
+        return 0;
+      if (!/^[^aeiou\d].{2}/.test(next.text) || fillerOrHint.test(next.text) || next.text.includes('_'))
+        return 0;
       // "a cat, e net": a letter and its key word.
       if (reader.broken && reader.pendingIsEmpty && fits(next.text, 'a')) return 0;
       reader.wait(lexeme);
