@@ -49,7 +49,7 @@ test.each([
 });
 
 test.each(columnRules)('“$name” is said of $example, not of $counterExample', (rule) => {
-  const letters = columnOf('', 2, ['sh', 'ch']);
+  const letters = columnOf(rule.beside, 2, ['sh', 'ch']);
   const said = ([name, cell]: readonly [string, string]) => {
     const column = columnOf(name, 0, [cell]);
     return ruleFor(column, [column, letters]).name;

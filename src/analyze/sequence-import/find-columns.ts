@@ -55,6 +55,8 @@ interface ColumnRule {
   /** The head of a column and a cell of it. */
   readonly example: readonly [name: string, cell: string];
   readonly counterExample: readonly [name: string, cell: string];
+  /** The head of a column with letters beside both. */
+  readonly beside: string;
   readonly kind: CellKind;
   readonly applies: (column: Column, all: readonly Column[]) => boolean;
 }
@@ -67,6 +69,7 @@ export const columnRules: readonly ColumnRule[] = [
     name: 'a name of steps over what is taught',
     example: ['Lesson', 'Initial blends'],
     counterExample: ['Lesson', '4'],
+    beside: '',
     kind: 'patterns',
     applies: ({ named, cells }, all) =>
       named === 'step' &&
@@ -78,6 +81,7 @@ export const columnRules: readonly ColumnRule[] = [
     name: 'a name of words over by-sight words',
     example: ['Words', 'the, of, was'],
     counterExample: ['Words', 'ship, shop'],
+    beside: 'Sounds',
     kind: 'by-sight',
     applies: ({ named, cells }, all) =>
       named === 'examples' &&
@@ -95,9 +99,10 @@ export const columnRules: readonly ColumnRule[] = [
           examples: 'Examples',
           notes: 'Notes',
         }[kind],
-        'x',
+        kind === 'step' ? '3' : 'x',
       ],
       counterExample: ['Harbour', 'x'],
+      beside: 'Sounds',
       kind,
       applies: ({ named }) => named === kind,
     }),
@@ -106,6 +111,7 @@ export const columnRules: readonly ColumnRule[] = [
     name: 'numbers or names of steps',
     example: ['', 'Week 3'],
     counterExample: ['', 'sh, ch'],
+    beside: 'Sounds',
     kind: 'step',
     applies: ({ name, place, cells }) => name === '' && place <= 1 && share(cells, isStepName) > 0.7,
   },
@@ -113,6 +119,7 @@ export const columnRules: readonly ColumnRule[] = [
     name: 'common words',
     example: ['', 'the, of, was'],
     counterExample: ['', 'ship, shop'],
+    beside: 'Sounds',
     kind: 'by-sight',
     applies: ({ name, cells }) => name === '' && share(cells, isCommon) > 0.6,
   },
@@ -120,6 +127,7 @@ export const columnRules: readonly ColumnRule[] = [
     name: 'words that are examples of what another column teaches',
     example: ['', 'ship, shop'],
     counterExample: ['', 'sh, ch'],
+    beside: 'Sounds',
     kind: 'examples',
     applies: ({ name, cells }, all) =>
       name === '' && share(cells, isWords) > 0.6 && all.some((other) => share(other.cells, teaches) > 0.5),
@@ -128,14 +136,16 @@ export const columnRules: readonly ColumnRule[] = [
     name: 'what is taught, under a name of its own',
     example: ['Ours', 'sh, ch'],
     counterExample: ['Ours', 'Mr Falk'],
+    beside: 'Sounds',
     kind: 'patterns',
     applies: ({ name, cells }, all) =>
       name === '' || share(cells, teaches) > 0.6 || !all.some((other) => teaching(other.named)),
   },
   {
     name: 'anything else',
-    example: ['Teacher', 'Mr Falk'],
+    example: ['Harbour', 'Mr Falk'],
     counterExample: ['', 'sh'],
+    beside: 'Sounds',
     kind: 'notes',
     applies: () => true,
   },

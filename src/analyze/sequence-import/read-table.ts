@@ -1,6 +1,6 @@
 import type { CellKind } from './column-kinds.ts';
 import { findColumns } from './find-columns.ts';
-import { type FoundTable, namesColumns } from './find-rows.ts';
+import type { FoundTable } from './find-rows.ts';
 import type { LaidCell, LaidStep, Layout } from './layout.ts';
 import { readStepHeading } from './step-heading.ts';
 

@@ -1,7 +1,7 @@
 import type { Spelled } from './clause-chunk.ts';
+import type { ClauseReader } from './clause-reader.ts';
 import { fits } from './fits.ts';
 import { findPhrase, type Phrase } from './phrases.ts';
-import type { ClauseReader } from './read-clause.ts';
 import { readCondition } from './read-condition.ts';
 import { soundsByName } from './sound-names.ts';
 import { soundPhrase } from './sound-phrase.ts';
