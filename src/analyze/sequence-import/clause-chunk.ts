@@ -4,6 +4,8 @@ import type { Spelling } from './spellings.ts';
 /** Letters in a clause, with all that stands beside them to say which of their sounds is meant. */
 export interface Spelled {
   readonly spelling: Spelling;
+  /** Where it begins in the clause. */
+  readonly start: number;
   /** Headings and sounds that apply; each narrows what the letters can mean. */
   readonly headings: Phrase[];
   /** Sounds after the letters; any of them is meant: `-ed /t/ /d/`. */

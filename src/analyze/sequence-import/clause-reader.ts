@@ -1,5 +1,6 @@
 import type { Chunk, Spelled } from './clause-chunk.ts';
 import { overlap, type Phrase, shows } from './phrases.ts';
+import { isOpen } from './settle-announcement.ts';
 import { findSpelling, type Spelling } from './spellings.ts';
 import type { Lexeme } from './split-lexemes.ts';
 
@@ -202,7 +203,7 @@ export class ClauseReader {
   }
 
   readSpelling(spelling: Spelling, lexeme: Lexeme): void {
-    const one: Spelled = { spelling, headings: [], sounds: [], examples: [], every: 0 };
+    const one: Spelled = { spelling, start: lexeme.start, headings: [], sounds: [], examples: [], every: 0 };
     const { scope } = this;
     const inScope = scope !== null && spelling.candidates.some((id) => scope.heading.within!.has(id));
     if (inScope) one.headings.push(...scope.chunk.phrases.filter(({ within }) => within !== null));
@@ -212,7 +213,7 @@ export class ClauseReader {
       (inScope || (scope.strong && this.chunk.spelled.length > 0));
     // "two-letter consonants: sh" lists what its heading cannot mean: the list counts.
     if (!inScope && scope?.strong && scope.chunk === this.chunk && scope.chunk.spelled.length === 0)
-      scope.chunk.announces = scope.heading.keeps.length === 0;
+      scope.chunk.announces = isOpen(scope.heading);
     if (!inScope && !stays) this.scope = null;
     const explicit = lexeme.mark !== 'none' || lexeme.text.includes('_');
     if (!stays && explicit && !this.broken && this.chunk?.known === 0 && !this.chunk.rest)

@@ -24,6 +24,51 @@ export const exampleShapes: readonly ExampleShape[] = [
   open('e', ['long-e'], 'she', 'shed'),
   open('o', ['long-o'], 'go', 'got'),
   open('i', ['long-i'], 'hi', 'hit'),
+  ...['a', 'e', 'i', 'o', 'u'].map(
+    (vowel): ExampleShape => ({
+      name: `${vowel} in a closed syllable`,
+      letters: vowel,
+      patterns: [`short-${vowel}`],
+      // Not before l, r, w, which change a vowel, nor i before nd, o before st.
+      word: new RegExp(
+        `^(?!.*(?:ind|ost|wa|qua)$)[^aeiouyw]{0,3}${vowel}(?:[bcdfgjkmnpstvxz][^aeiouyr]{0,2})$`,
+      ),
+      example: { a: 'hat', e: 'net', i: 'pin', o: 'pot', u: 'tub' }[vowel]!,
+      counterExample: { a: 'hate', e: 'me', i: 'pine', o: 'go', u: 'music' }[vowel]!,
+    }),
+  ),
+  {
+    name: 'a before l',
+    letters: 'a',
+    patterns: ['a-before-l'],
+    word: /^[^aeiou]{0,2}al(?:l|k|t)$/,
+    example: 'walk',
+    counterExample: 'pal',
+  },
+  {
+    name: 'a after w or qu',
+    letters: 'a',
+    patterns: ['a-after-w'],
+    word: /^(?:s?w|s?qu)a(?:sh|nt|tch|n|s|mp|ddle)$/,
+    example: 'squash',
+    counterExample: 'wag',
+  },
+  {
+    name: 'ar after w or qu',
+    letters: 'ar',
+    patterns: ['ar-or'],
+    word: /^(?:s?w|qu)ar/,
+    example: 'warm',
+    counterExample: 'harm',
+  },
+  {
+    name: 'or after w',
+    letters: 'or',
+    patterns: ['or-er'],
+    word: /^wor[^n]/,
+    example: 'world',
+    counterExample: 'worn',
+  },
   {
     name: 'i before nd or ld',
     letters: 'i',

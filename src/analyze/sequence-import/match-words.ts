@@ -10,6 +10,16 @@ export interface Notation {
 /** Reads the lexemes from `i` on; null where they say nothing of the kind. */
 export type NotationReader = (lexemes: readonly Lexeme[], i: number) => Notation | null;
 
+/** The patterns of a vowel at the end of a syllable. */
+export const longOf: Readonly<Record<string, readonly PatternId[]>> = {
+  a: ['long-a'],
+  e: ['long-e'],
+  i: ['long-i'],
+  o: ['long-o'],
+  u: ['long-u-yoo', 'long-u-oo'],
+  y: ['y-long-i'],
+};
+
 /** The longest run a rule looks at, in lexemes. */
 const LONGEST = 12;
 

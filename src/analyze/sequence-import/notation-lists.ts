@@ -1,4 +1,5 @@
-import { inPlace, type Notation, wordAt } from './match-words.ts';
+import { inPlace, longOf, type Notation, wordAt } from './match-words.ts';
+import { soundsByName } from './sound-names.ts';
 import { findSpelling } from './spellings.ts';
 import type { Lexeme } from './split-lexemes.ts';
 
@@ -20,20 +21,44 @@ export function softSounds(lexemes: readonly Lexeme[], i: number): Notation | nu
   return { taken: 3, given: [lexemes[i]!] };
 }
 
-export function repeatLength(lexemes: readonly Lexeme[], i: number): Notation | null {
-  const length = lexemes[i]!;
-  const isVowel = (at: number) =>
-    /^[aeiou]$/.test(wordAt(lexemes, at)) && lexemes[at]!.mark === 'none' && lexemes[at + 1]?.kind !== 'is';
-  if (!/^(?:long|short)$/.test(length.text) || !isVowel(i + 1)) return null;
-  const given: Lexeme[] = [length, lexemes[i + 1]!];
+/** What may be said once for several letters, and the letters it is said of. */
+const shared: Readonly<Record<string, RegExp>> = {
+  long: /^[aeiou]$/,
+  short: /^[aeiou]$/,
+  open: /^[aeiou]$/,
+  silent: /^[bcghklnptw]$/,
+  double: /^[bdfglmnprstz]$/,
+  doubled: /^[bdfglmnprstz]$/,
+};
+
+/** "long e, i, o", "silent k, w", "double f, l, s": the word goes for each letter. */
+export function repeatWord(lexemes: readonly Lexeme[], i: number): Notation | null {
+  const word = lexemes[i]!;
+  const letters = Object.hasOwn(shared, word.text) ? shared[word.text]! : null;
+  const isListed = (at: number) =>
+    letters?.test(wordAt(lexemes, at)) === true &&
+    lexemes[at]!.mark === 'none' &&
+    lexemes[at + 1]?.kind !== 'is';
+  if (!isListed(i + 1)) return null;
+  const given: Lexeme[] = sharing(word, lexemes[i + 1]!);
   let end = i + 2;
   for (let next = end; next < lexemes.length; next++) {
-    if (isVowel(next)) {
-      given.push(...lexemes.slice(end, next), { ...length, start: lexemes[next]!.start }, lexemes[next]!);
+    if (isListed(next)) {
+      given.push(
+        ...lexemes.slice(end, next),
+        ...sharing({ ...word, start: lexemes[next]!.start }, lexemes[next]!),
+      );
       end = next + 1;
     } else if (lexemes[next]!.kind !== 'break' && !/^(?:and|or)$/.test(wordAt(lexemes, next))) break;
   }
-  return end > i + 2 ? { taken: end - i, given } : null;
+  // A doubled letter is another spelling, even alone.
+  return end > i + 2 || word.text.startsWith('double') ? { taken: end - i, given } : null;
+}
+
+function sharing(word: Lexeme, letter: Lexeme): Lexeme[] {
+  if (word.text.startsWith('double')) return [{ ...letter, start: word.start, text: letter.text.repeat(2) }];
+  if (word.text !== 'open') return [word, letter];
+  return [{ ...letter, start: word.start, kind: 'meant', ids: longOf[letter.text]! }];
 }
 
 export function bothLengths(lexemes: readonly Lexeme[], i: number): Notation | null {
@@ -115,6 +140,17 @@ export function bracketedLetter(lexemes: readonly Lexeme[], i: number): Notation
 
 /** Words that a contraction has instead of its apostrophe. */
 const shortened = /^(?:not|is|will|am|are|have|has|had|would|us|be|verbs?|pronouns?|to)$/;
+
+/** `ch with the sound of k` says what `ch /k/` says. */
+export function soundOf(lexemes: readonly Lexeme[], i: number): Notation | null {
+  let at = i;
+  if (!/^(?:with|has|have|makes?|making|says?|for)$/.test(wordAt(lexemes, at))) return null;
+  at += /^(?:the|a|its)$/.test(wordAt(lexemes, at + 1)) ? 2 : 1;
+  if (wordAt(lexemes, at) !== 'sound' || !/^(?:of|like)$/.test(wordAt(lexemes, at + 1))) return null;
+  const name = lexemes[at + 2];
+  if (name?.kind !== 'word' || !soundsByName.has(name.text)) return null;
+  return { taken: at + 3 - i, given: [{ ...name, kind: 'sound', start: lexemes[i]!.start }] };
+}
 
 export function shortForms(lexemes: readonly Lexeme[], i: number): Notation | null {
   if (!/^(?:with|using|of|from|for)$/.test(wordAt(lexemes, i))) return null;

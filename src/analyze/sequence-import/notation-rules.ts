@@ -1,5 +1,13 @@
-import type { PatternId } from '../types.ts';
-import { becomes, type Notation, type NotationReader, note, phrase, stands, wordAt } from './match-words.ts';
+import {
+  becomes,
+  longOf,
+  type Notation,
+  type NotationReader,
+  note,
+  phrase,
+  stands,
+  wordAt,
+} from './match-words.ts';
 import {
   blendsWith,
   bothLengths,
@@ -7,10 +15,11 @@ import {
   everySound,
   letterRange,
   lettersInEnding,
-  repeatLength,
+  repeatWord,
   shareSyllable,
   shortForms,
   softSounds,
+  soundOf,
 } from './notation-lists.ts';
 import type { Lexeme } from './split-lexemes.ts';
 
@@ -23,15 +32,6 @@ export interface NotationRule {
   /** What `taken` lexemes from `i` on become; null where the rule does not apply. */
   readonly applies: NotationReader;
 }
-
-const longOf: Readonly<Record<string, readonly PatternId[]>> = {
-  a: ['long-a'],
-  e: ['long-e'],
-  i: ['long-i'],
-  o: ['long-o'],
-  u: ['long-u-yoo', 'long-u-oo'],
-  y: ['y-long-i'],
-};
 
 const words = '(?:words?|syllables?|bases?|roots?|names?)';
 const kindsOfWord =
@@ -76,6 +76,12 @@ export const notationRules: readonly NotationRule[] = [
     ]),
   },
   {
+    name: 'a word said once for several letters',
+    example: 'long e, i, o',
+    counterExample: 'long e, ee, ea',
+    applies: repeatWord,
+  },
+  {
     name: 'an open vowel',
     example: 'open e',
     counterExample: 'open syllables',
@@ -89,12 +95,6 @@ export const notationRules: readonly NotationRule[] = [
       '([aeiouy]) (?:in|of|at the end of) (?:an |the |a )?open syllables?',
       ([, vowel = '']) => longOf[vowel]!,
     ),
-  },
-  {
-    name: 'long or short for each vowel of a list',
-    example: 'long e, i, o',
-    counterExample: 'long e, ee, ea',
-    applies: repeatLength,
   },
   {
     name: 'doubling a letter',
@@ -198,6 +198,12 @@ export const notationRules: readonly NotationRule[] = [
     applies: note(
       '(?:of )?(?:singular (?:and |or |& )?plural|plural (?:and |or |& )?singular|singular)(?: nouns?| ones?| forms?)?|nouns?',
     ),
+  },
+  {
+    name: 'a sound by its name',
+    example: 'gh with the sound of f',
+    counterExample: 'the sound of f',
+    applies: soundOf,
   },
   {
     name: 'all sounds of letters',

@@ -3,6 +3,7 @@ import { ClauseReader } from './clause-reader.ts';
 import { applyNotations } from './notation-rules.ts';
 import { beginsPhrase, findPhrase, LONGEST_PHRASE, type Phrase } from './phrases.ts';
 import { readSign } from './read-sign.ts';
+import { settleAnnouncement } from './settle-announcement.ts';
 import { findSpelling } from './spellings.ts';
 import type { Lexeme } from './split-lexemes.ts';
 import { wordRules } from './word-rules.ts';
@@ -25,7 +26,9 @@ export function readClause(
       i += 1;
     }
   }
-  return reader.finish();
+  const chunks = reader.finish();
+  settleAnnouncement(reader.lexemes, chunks);
+  return chunks;
 }
 
 /** Reads the word at `i` by the first rule that applies; gives how many lexemes it took. */

@@ -113,7 +113,10 @@ function idsOf(phrases: readonly Phrase[]): readonly string[] {
     const before = phrases[i - 1];
     if (before === undefined) return phrase.ids;
     const kept = ids.filter((id) => phrase.within?.has(id));
-    const meant = kept.length > 0 ? kept : phrase.ids.filter((id) => before.within?.has(id));
+    const left = kept.length > 0 ? kept : phrase.ids.filter((id) => before.within?.has(id));
+    // "y as a vowel: short i" leaves one meaning that neither has alone.
+    const shared = [...(phrase.within ?? [])].filter((id) => before.within?.has(id));
+    const meant = left.length > 0 || shared.length > 2 ? left : shared;
     return [...new Set([...before.keeps, ...phrase.keeps, ...meant])];
   }, []);
 }
@@ -137,7 +140,7 @@ function listsWords(text: string): boolean {
 }
 
 function isCommonWord(text: string): boolean {
-  return commonWords.has(text.toLowerCase().replace(/[^\p{L}']/gu, ''));
+  return !text.endsWith('-') && commonWords.has(text.toLowerCase().replace(/[^\p{L}']/gu, ''));
 }
 
 function bySightItem(text: string, status: 'matched' | 'guessed'): ReadItem {

@@ -26,7 +26,11 @@ const keyWords: Readonly<Record<PatternId, string>> = {
   'long-o': 'open over hotel robot no so',
   'long-i': 'tiger spider silent',
   'long-e': 'even zebra be we he me she',
-  'short-a': 'at am',
+  'short-a': 'apple ant at am alligator alphabet',
+  'short-e': 'elephant egg elbow end',
+  'short-i': 'igloo insect itch in ill',
+  'short-o': 'octopus ostrich olive',
+  'short-u': 'umbrella up under uncle',
   'o-oo': 'do to who',
   'ea-long-e': 'eat sea tea team leaf read dream meat each bead beach pea clean',
   'ea-short-e': 'bread head ready meant instead dead heavy weather health feather',
@@ -176,7 +180,9 @@ function settle(spelled: Spelled, beside: Beside, others: readonly Spelled[]): S
     const ids = [...new Set(each)];
     return { ids, sure: true, left: ids };
   }
-  if (contradicted) return { ids: spelling.usual, sure: false, left };
+  // "a as in village": examples that show none of the known sounds of a vowel leave its meaning open.
+  const unlike = /^[aeiou]$/.test(spelling.letters) && spelled.examples.length > 0 && byExample.length === 0;
+  if (contradicted || unlike) return { ids: spelling.usual, sure: false, left };
   const narrowed = left.length < spelling.candidates.length;
   if (usual.length === spelling.usual.length && spelling.sure) return { ids: usual, sure: true, left: usual };
   if (left.length === 1) return { ids: left, sure: true, left };

@@ -72,7 +72,7 @@ export const wordRules: readonly WordRule[] = [
     },
   },
   {
-    name: 'a sound by its name',
+    name: 'a sound after says',
     example: 'ea says ee',
     counterExample: 'ea as in each',
     applies: (reader, { lexeme: { text } }) => {
@@ -119,7 +119,7 @@ export const wordRules: readonly WordRule[] = [
     applies: (reader, { lexeme: { text } }) => {
       const { last, aside, hinting } = reader;
       if (!aside && !hinting) return 0;
-      if (/^(?:the|sounds?|words?)$/.test(text)) return 1;
+      if (/^(?:the|and|or|sounds?|words?)$/.test(text)) return 1;
       // "er, or, ar (helper, doctor, dollar)": each is an example of its own letters.
       const shown = [last, ...reader.lastSpelled(6)].find(
         (one) => one !== undefined && fits(text, one.spelling.letters),
@@ -168,7 +168,8 @@ export const wordRules: readonly WordRule[] = [
       const alone = after?.kind !== 'word' || after.text === 'and' || after.text === 'or';
       const shown = reader.lastSpelled(4).find((one) => fits(lexeme.text, one.spelling.letters));
       if (shown === undefined && (chunk.spelled.length > 0 || spelling !== null || !alone)) return 0;
-      if (shown !== undefined && spelling !== null && lexeme.text.length <= 2) return 0;
+      // "wa as in wash, war as in warm": short and known as letters, war is no example of wa.
+      if (shown !== undefined && spelling !== null && lexeme.text.length <= 3) return 0;
       if (lexeme.text === 'and' || lexeme.text === 'or') return 0;
       shown?.examples.push(lexeme.text);
       return 1;
