@@ -34,7 +34,7 @@ export function findColumnKind(name: string): CellKind | null {
 
 /** Words that give a column's name away in a head: "New grapheme", "Decodable text". First come, first served. */
 const telling: readonly (readonly [CellKind, RegExp])[] = [
-  ['by-sight', /\b(?:sight|tricky|irregular|exception|frequency|hfw)/],
+  ['by-sight', /\b(?:sight|by heart|memor|instant|tricky|irregular|exception|frequency|hfw)/],
   [
     'notes',
     /\b(?:notes?|teacher|comments?|texts?|books?|reviews?|readers?|stor(?:y|ies)|resources?|dictation)\b/,
@@ -47,9 +47,12 @@ const telling: readonly (readonly [CellKind, RegExp])[] = [
   ['step', /\b(?:week|wk|unit|lesson|step|term|day|date|title|topic|theme|name)\b/],
 ];
 
-/** What the head of a column says it holds; less strict than `findColumnKind`, for a line known to be a head. */
-export function findHeadKind(name: string): CellKind | null {
+/**
+ * What the head of a column says it holds; less strict than `findColumnKind`, for a line known to be a head. A name of
+ * more than `longest` words is taken for something else.
+ */
+export function findHeadKind(name: string, longest = 4): CellKind | null {
   const exact = findColumnKind(name);
-  if (exact !== null || name.length > 60 || name.trim().split(/\s+/).length > 4) return exact;
+  if (exact !== null || name.length > 60 || name.trim().split(/\s+/).length > longest) return exact;
   return telling.find(([, words]) => words.test(name.toLowerCase()))?.[0] ?? null;
 }

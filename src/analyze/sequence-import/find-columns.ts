@@ -15,6 +15,9 @@ export interface FoundColumn {
 /** How many rows are looked at to say what a column holds. */
 const ROWS_READ = 60;
 
+/** The most words in the name of a column, once its row is known for a head. */
+const LONGEST_NAME = 6;
+
 /** What the columns of a table hold, by their names and cells; `head` is the row of the names, -1 without one. */
 export function findColumns({ rows }: FoundTable): {
   readonly head: number;
@@ -47,7 +50,7 @@ interface Column {
 
 /** A column with its name and the cells that hold something. */
 export function columnOf(name: string, place: number, all: readonly string[]): Column {
-  return { name, place, named: findHeadKind(name), cells: all.slice(0, ROWS_READ), all };
+  return { name, place, named: findHeadKind(name, LONGEST_NAME), cells: all.slice(0, ROWS_READ), all };
 }
 
 interface ColumnRule {
@@ -121,7 +124,10 @@ export const columnRules: readonly ColumnRule[] = [
     counterExample: ['', 'ship, shop'],
     beside: 'Sounds',
     kind: 'by-sight',
-    applies: ({ name, cells }) => name === '' && share(cells, isCommon) > 0.6,
+    applies: ({ name, named, cells }, all) =>
+      name === ''
+        ? share(cells, isCommon) > 0.6
+        : named === null && share(cells, isCommon) > 0.8 && !all.some((other) => other.named === 'by-sight'),
   },
   {
     name: 'words that are examples of what another column teaches',

@@ -55,9 +55,14 @@ export const headingPhrases: readonly (readonly [
   ],
   ['vowel team syllable|vowel digraph syllable', ['type-team'], true, family('vowel team')],
   ['r controlled syllable', ['type-r'], true, family('r-controlled vowel')],
-  ['contraction|contracted form|short form', ['contraction'], true, ['contraction']],
   [
-    'possessive|possessive apostrophe|apostrophe s|possessive s|possessive noun',
+    'contraction|contracted form|short form|apostrophe for contraction|apostrophe for omission|apostrophe for missing letter|apostrophe in contraction',
+    ['contraction'],
+    true,
+    ['contraction'],
+  ],
+  [
+    'possessive|possessive apostrophe|apostrophe s|possessive s|possessive noun|apostrophe for possession|apostrophe to show possession|apostrophe of possession|apostrophe for ownership|possession',
     ['possessive'],
     true,
     ['possessive'],
@@ -263,36 +268,17 @@ export const headingPhrases: readonly (readonly [
   ['short i', ['short-i'], true, saying('IH', 'IX')],
   ['short o', ['short-o'], true, saying('AA')],
   ['short u', ['short-u'], true, saying('AH')],
-  [
-    'long a|long a team|long a spelling|long a digraph|long a vowel team|long a sound',
-    ['long-a'],
-    false,
-    saying('EY'),
-  ],
-  [
-    'long e|long e team|long e spelling|long e digraph|long e vowel team|long e sound',
-    ['long-e'],
-    false,
-    saying('IY'),
-  ],
-  [
-    'long i|long i team|long i spelling|long i digraph|long i vowel team|long i sound',
-    ['long-i'],
-    false,
-    saying('AY'),
-  ],
-  [
-    'long o|long o team|long o spelling|long o digraph|long o vowel team|long o sound',
-    ['long-o'],
-    false,
-    saying('OW'),
-  ],
-  [
-    'long u|long u team|long u spelling|long u digraph|long u vowel team|long u sound',
-    ['long-u-yoo', 'long-u-oo'],
-    false,
-    saying('UW', 'Y.UW'),
-  ],
+  ...Object.entries({ a: ['EY'], e: ['IY'], i: ['AY'], o: ['OW'], u: ['UW', 'Y.UW'] }).map(
+    ([vowel, sounds]) =>
+      [
+        ['', ' team', ' spelling', ' digraph', ' vowel team', ' sound']
+          .map((word) => `long ${vowel}${word}`)
+          .join('|'),
+        longs.filter((id) => id.startsWith(`long-${vowel}`)),
+        false,
+        saying(...sounds),
+      ] as const,
+  ),
   ['long oo', ['oo-moon'], true, saying('UW', 'Y.UW')],
   ['short oo', ['oo-book'], true, saying('UH')],
 ];

@@ -86,3 +86,13 @@ export function becomes(kind: Lexeme['kind'], source: string): NotationReader {
 export function inPlace(lexeme: Lexeme, text: string): Lexeme {
   return { ...lexeme, kind: 'word', text, mark: 'none' };
 }
+
+/** Words of a clause that are read together before the rest, and what stands in their place. */
+export interface NotationRule {
+  readonly name: string;
+  /** A clause it applies to, and one much like it that it must leave alone. */
+  readonly example: string;
+  readonly counterExample: string;
+  /** What `taken` lexemes from `i` on become; null where the rule does not apply. */
+  readonly applies: NotationReader;
+}

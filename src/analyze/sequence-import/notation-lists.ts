@@ -141,6 +141,46 @@ export function bracketedLetter(lexemes: readonly Lexeme[], i: number): Notation
 /** Words that a contraction has instead of its apostrophe. */
 const shortened = /^(?:not|is|will|am|are|have|has|had|would|us|be|verbs?|pronouns?|to)$/;
 
+/** "adding s or es", "adding un to the front of words": bare letters that are affixes. */
+export function addedAffixes(lexemes: readonly Lexeme[], i: number): Notation | null {
+  if (!/^(?:add|adding|adds|added)$/.test(wordAt(lexemes, i))) return null;
+  const listed: number[] = [];
+  let end = i + 1;
+  while (/^(?:the|suffix|suffixes|ending|endings|prefix|prefixes)$/.test(wordAt(lexemes, end))) end += 1;
+  const first = end;
+  for (let next = end; next < lexemes.length; next++) {
+    const { kind, text } = lexemes[next]!;
+    if (kind === 'word' && isAffix(text)) {
+      listed.push(next);
+      end = next + 1;
+    } else if (kind !== 'break' && !/^(?:and|or)$/.test(text)) break;
+  }
+  if (listed.length === 0) return null;
+  const after = lexemes
+    .slice(end, end + 3)
+    .map(({ text }) => text)
+    .join(' ');
+  const mark = /^to the (?:front|start|beginning)/.test(after) ? 'prefix' : 'suffix';
+  const given = lexemes
+    .slice(first, end)
+    .map(
+      (lexeme, n): Lexeme =>
+        listed.includes(first + n) && lexeme.mark === 'none'
+          ? { ...lexeme, mark }
+          : lexeme.text === 'or'
+            ? { ...lexeme, text: 'and' }
+            : lexeme,
+    );
+  return { taken: end - i, given };
+}
+
+function isAffix(text: string): boolean {
+  const affixes = (['suffix', 'prefix'] as const).flatMap(
+    (mark) => findSpelling(text, mark)?.candidates ?? [],
+  );
+  return affixes.some((id) => /^(?:suf|pre)fix-/.test(id));
+}
+
 /** `ch with the sound of k` says what `ch /k/` says. */
 export function soundOf(lexemes: readonly Lexeme[], i: number): Notation | null {
   let at = i;
