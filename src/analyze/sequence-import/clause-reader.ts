@@ -119,6 +119,11 @@ export class ClauseReader {
 
   readHeading(phrase: Phrase, lexeme: Lexeme, words: number, sound: boolean): void {
     const { chunk } = this;
+    if (phrase.within?.size === 0 && (chunk === null || this.broken)) {
+      // A sound that nobody knows names the letters after it; alone it is asked.
+      this.wait(lexeme);
+      return;
+    }
     // "-ed /t/, /d/" are two sounds of one ending, "ch, /sh/" two spellings.
     const said = (chunk?.spelled.at(-1)?.sounds.length ?? 0) > 0;
     // "ea says short e (bread) and long a (steak)"
@@ -212,8 +217,8 @@ export class ClauseReader {
       scope.chunk === this.chunk &&
       (inScope || (scope.strong && this.chunk.spelled.length > 0));
     // "two-letter consonants: sh" lists what its heading cannot mean: the list counts.
-    if (!inScope && scope?.strong && scope.chunk === this.chunk && scope.chunk.spelled.length === 0)
-      scope.chunk.announces = isOpen(scope.heading);
+    const listed = scope !== null && scope.chunk === this.chunk && scope.chunk.spelled.length === 0;
+    if (!inScope && listed && (scope.strong || !this.broken)) scope.chunk.announces = isOpen(scope.heading);
     if (!inScope && !stays) this.scope = null;
     const explicit = lexeme.mark !== 'none' || lexeme.text.includes('_');
     if (!stays && explicit && !this.broken && this.chunk?.known === 0 && !this.chunk.rest)

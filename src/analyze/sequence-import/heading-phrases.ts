@@ -54,7 +54,12 @@ export const headingPhrases: readonly (readonly [
     family('vowel-consonant-e'),
   ],
   ['vowel team syllable|vowel digraph syllable', ['type-team'], true, family('vowel team')],
-  ['r controlled syllable', ['type-r'], true, family('r-controlled vowel')],
+  [
+    'r controlled syllable|r controlled vowel syllable|vowel r syllable',
+    ['type-r'],
+    true,
+    family('r-controlled vowel'),
+  ],
   [
     'contraction|contracted form|short form|apostrophe for contraction|apostrophe for omission|apostrophe for missing letter|apostrophe in contraction',
     ['contraction'],

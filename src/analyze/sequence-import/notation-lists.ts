@@ -134,6 +134,9 @@ export function bracketedLetter(lexemes: readonly Lexeme[], i: number): Notation
   if (run.length < 4 || run[at]?.kind !== 'open' || run[at + 2]?.kind !== 'close') return null;
   if (!letter(at + 1) || !letter(at === 0 ? 3 : 0) || !touch(0, 4)) return null;
   const text = at === 0 ? run[1]!.text + run[3]!.text : run[0]!.text + run[2]!.text;
+  // a(l) is the a before l, not al.
+  if (/^all?$/.test(text) && at === 1)
+    return { taken: 4, given: [{ ...run[0]!, kind: 'meant', ids: ['a-before-l'], end: run[3]!.end }] };
   if (findSpelling(text, 'none') === null) return null;
   return { taken: 4, given: [{ ...run[0]!, kind: 'word', text, mark: 'none', end: run[3]!.end }] };
 }

@@ -6,7 +6,7 @@ const companions = new Set(
     'week weeks day days lesson lessons unit units step steps term terms half school year years quarter month time',
     'of the and or to all any from in on for with our as at this that so far previous earlier past last end mid new',
     'no up check catch flex buffer make spring summer autumn fall winter easter christmas thanksgiving bank public',
-    'floating flexible spare free off',
+    'floating flexible spare free off window period cycle pause',
     'gaps progress pupil pupils student students data benchmark monitoring screening screener formal informal phonics',
     'taught learned learnt known sounds sound letters letter words word patterns pattern skills skill content',
     'everything cumulative mixed extra further re practice practise through until only first second third final start',

@@ -39,6 +39,7 @@ const aliases: Readonly<Record<string, readonly PatternId[]>> = {
   ...composites,
   all: ['a-before-l'],
   alk: ['al-aw'],
+  alt: ['a-before-l'],
   wa: ['a-after-w'],
   qua: ['a-after-w'],
   war: ['ar-or'],
