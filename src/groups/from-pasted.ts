@@ -59,3 +59,10 @@ export function pastedTitle({ title }: ImportedStep, place: number): string {
     .map((part) => (/^\d+[a-z]?$/i.test(part) ? say('sequences.numberedStep', { step: part }) : part))
     .join(' · ');
 }
+
+/** How a list of the steps calls one: its number, and its title unless that says no more. */
+export function stepName(step: ImportedStep, place: number): string {
+  const title = pastedTitle(step, place);
+  const number = say('sequences.numberedStep', { step: place + 1 });
+  return title === number ? number : say('sequences.titledStep', { step: place + 1, title });
+}

@@ -1,16 +1,19 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
-import { type ItemChoice, importSequence } from '../analyze/index.ts';
+import { type CellKind, type ItemChoice, importSequence, readColumns } from '../analyze/index.ts';
 import type { Groups } from '../host/groups-store.ts';
 import { type ImportChoices, keepImportChoice, loadImportChoices } from '../host/import-choices.ts';
 import { moveGroup, today } from '../host/move-group.ts';
 import { say } from '../wording/say.ts';
+import { ColumnsTable } from './columns-table.tsx';
 import { editGroup } from './edit-groups.ts';
 import { addSequence } from './edit-sequences.ts';
-import { fromPasted, itemsToSettle } from './from-pasted.ts';
+import { fromPasted, itemsToSettle, stepName } from './from-pasted.ts';
+import { NeverTaughtList } from './never-taught-list.tsx';
 import './paste.css';
 import { PastedSteps } from './pasted-steps.tsx';
 import { SettleItem } from './settle-item.tsx';
 import { TextField } from './text-field.tsx';
+import type { EngineState } from './use-engine.ts';
 import { go } from './use-route.ts';
 
 /** Longer than any scope and sequence: one of a whole school has some 20,000 characters. */
@@ -20,21 +23,38 @@ const DRAFT = 'pasted-sequence';
 const EXAMPLE = 'Week 1: m, s, t, short a. Sight words: the, a\nWeek 2: p, n, short i';
 
 /** Turns a pasted scope and sequence into one of the teacher's own, and shows how each piece was understood. */
-export function PasteView({ groups }: { groups: Groups }) {
+export function PasteView({ groups, engine }: { groups: Groups; engine: EngineState }) {
   const [text, setText] = useState(() => sessionStorage.getItem(DRAFT) ?? '');
   const [choices, setChoices] = useState<ImportChoices>({});
   const [named, setNamed] = useState<string | null>(null);
   const [follower, setFollower] = useState(groups.chosen);
+  const [step, setStep] = useState(1);
+  const [columnsOf, setColumnsOf] = useState<{
+    readonly heads: string;
+    readonly kinds: readonly CellKind[];
+  }>();
   useEffect(() => {
     void loadImportChoices().then((kept) => setChoices((made) => ({ ...kept, ...made })));
   }, []);
   const tooLong = text.length > LONGEST;
-  const imported = useMemo(() => importSequence(tooLong ? '' : text, choices), [text, choices]);
-  const unaided = useMemo(() => importSequence(tooLong ? '' : text), [text]);
+  const table = useMemo(() => (tooLong ? null : readColumns(text)), [text]);
+  const heads = table?.columns.map(({ name }) => name).join('\t') ?? '';
+  // What the teacher said of the columns goes as long as the head of the table stays.
+  const columns = useMemo(
+    () => (columnsOf?.heads === heads ? columnsOf.kinds : (table?.columns.map(({ kind }) => kind) ?? [])),
+    [table, heads, columnsOf],
+  );
+  const imported = useMemo(
+    () => importSequence(tooLong ? '' : text, choices, columns),
+    [text, choices, columns],
+  );
+  const unaided = useMemo(() => importSequence(tooLong ? '' : text, {}, columns), [text, columns]);
   const toSettle = useMemo(() => itemsToSettle(unaided), [unaided]);
   const choiceOf = (key: string): ItemChoice | undefined =>
     Object.hasOwn(choices, key) ? choices[key] : undefined;
   const name = named ?? (imported.title.trim() || say('sequences.ourSequence'));
+
+  const lastTaught = Math.min(step, Math.max(1, imported.steps.length));
 
   const write = (changed: string): void => {
     setText(changed);
@@ -52,7 +72,7 @@ export function PasteView({ groups }: { groups: Groups }) {
     const sequence = await addSequence(say('groups.added', { what: name }), fromPasted(imported, name));
     if (!(follower in groups.groups)) return go({ view: 'sequence', id: sequence });
     const says = say('sequences.follows', { group: groups.groups[follower]!.name, sequence: name });
-    await editGroup(follower, says, (group) => moveGroup(group, { sequence, step: 1 }, today()));
+    await editGroup(follower, says, (group) => moveGroup(group, { sequence, step: lastTaught }, today()));
     go({ view: 'group', id: follower });
   };
 
@@ -91,6 +111,17 @@ export function PasteView({ groups }: { groups: Groups }) {
       </div>
       {imported.steps.length > 0 && (
         <>
+          {table !== null && table.columns.length > 1 && (
+            <section class="part" aria-labelledby="columns-title">
+              <h2 id="columns-title">{say('sequences.columns')}</h2>
+              <p class="quiet">{say('sequences.aboutColumns')}</p>
+              <ColumnsTable
+                table={table}
+                chosen={columns}
+                onChoose={(column, kind) => setColumnsOf({ heads, kinds: columns.with(column, kind) })}
+              />
+            </section>
+          )}
           {toSettle.length > 0 && (
             <section class="part" aria-labelledby="settle-title">
               <h2 id="settle-title">{say('sequences.lookAtThese')}</h2>
@@ -113,6 +144,7 @@ export function PasteView({ groups }: { groups: Groups }) {
             <p class="quiet">{say('sequences.pressAPiece')}</p>
             <PastedSteps imported={imported} unaided={unaided} choiceOf={choiceOf} onChoose={choose} />
           </section>
+          <NeverTaughtList imported={imported} engine={engine} group={groups.groups[follower] ?? null} />
           <section class="part" aria-labelledby="use-title">
             <h2 id="use-title">{say('sequences.useIt')}</h2>
             <TextField label={say('sequences.nameOfSequence')} value={name} onChange={setNamed} />
@@ -132,6 +164,23 @@ export function PasteView({ groups }: { groups: Groups }) {
                 <option value="">{say('sequences.noFollower')}</option>
               </select>
             </div>
+            {follower in groups.groups && (
+              <div class="picker">
+                <label for="last-taught">{say('sequences.lastTaught')}</label>
+                <select
+                  id="last-taught"
+                  class="field"
+                  value={lastTaught}
+                  onChange={(event) => setStep(Number(event.currentTarget.value))}
+                >
+                  {imported.steps.map((one, i) => (
+                    <option key={i} value={i + 1}>
+                      {stepName(one, i)}
+                    </option>
+                  ))}
+                </select>
+              </div>
+            )}
             <p class="quiet">{say('sequences.aboutUsing')}</p>
             <button type="button" class="action" onClick={() => void use()}>
               {say('sequences.useThis')}

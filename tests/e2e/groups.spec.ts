@@ -325,6 +325,55 @@ describe('a pasted sequence', () => {
     await view.getByText('ch as in chest').first().waitFor();
   });
 
+  test('that is a spreadsheet has its columns confirmed, and its steps titled by the focus column', async () => {
+    const foci = [
+      ['Short a', 'm, s, t', 'mat'],
+      ['Short i', 'p, n, d', 'pin'],
+      ['Initial blends', 'bl, cl', 'clap'],
+      ['Vowel teams', 'ai, ay', 'rain'],
+    ];
+    const rows = Array.from({ length: 60 }, (_, i) => {
+      const [focus, letters, word] = foci[i % foci.length]!;
+      return [Math.floor(i / 10) + 1, i + 1, focus, letters, word, i === 0 ? 'the, a' : ''].join('\t');
+    });
+    await view.getByRole('link', { name: 'Paste a sequence' }).click();
+    await view
+      .getByLabel('Your scope and sequence')
+      .fill(['Unit\tWeek\tFocus\tSpellings\tBits\tSight words', ...rows].join('\n'));
+    const kinds = () =>
+      view
+        .locator('.columns select')
+        .evaluateAll((all) => all.map((one) => (one as HTMLSelectElement).value));
+    await expect.poll(kinds).toEqual(['notes', 'step', 'title', 'patterns', 'notes', 'by-sight']);
+    expect(await view.locator('.columns tbody tr').count()).toBe(4);
+    await expectSound();
+    const titles = () => view.locator('.pasted h3').allTextContents();
+    await expect
+      .poll(async () => (await titles()).slice(0, 3))
+      .toEqual(['Week 1 · Short a', 'Week 2 · Short i', 'Week 3 · Initial blends']);
+    expect(await titles()).toHaveLength(60);
+
+    // By keyboard: the week is not wanted in the titles, and the fifth column has examples.
+    await view.getByLabel('Week', { exact: true }).focus();
+    await view.keyboard.type('Ignore');
+    await view.getByLabel('Bits').selectOption('Examples');
+    await expect
+      .poll(async () => (await titles()).slice(0, 3))
+      .toEqual(['Short a', 'Short i', 'Initial blends']);
+    const blends = view.locator('.pasted > li').nth(2);
+    expect(await blends.textContent()).toContain('bl at the start of a word');
+    expect(await blends.textContent()).not.toContain('br at the start of a word');
+
+    // What it never teaches is said by the words that need it, and the group is asked for its step.
+    await view.getByRole('heading', { name: 'Never taught' }).waitFor();
+    expect(await view.locator('.never-taught dd').first().textContent()).toMatch(/^\d+ words:/);
+    await view.getByLabel('Group that follows it').selectOption('Plovers');
+    await view.getByLabel('Last step taught').selectOption('Step 3: Initial blends');
+    await expectSound();
+    await view.getByRole('button', { name: 'Use this sequence' }).click();
+    await expect.poll(() => view.getByLabel('Taught through').inputValue()).toBe('3');
+  });
+
   test('says what is wrong with other texts', async () => {
     await view.getByRole('link', { name: 'Paste a sequence' }).click();
     const field = view.getByLabel('Your scope and sequence');

@@ -4,11 +4,15 @@ import type { Spelling } from './spellings.ts';
 /** Letters in a clause, with all that stands beside them to say which of their sounds is meant. */
 export interface Spelled {
   readonly spelling: Spelling;
+  /** Where it begins in the clause. */
+  readonly start: number;
   /** Headings and sounds that apply; each narrows what the letters can mean. */
   readonly headings: Phrase[];
   /** Sounds after the letters; any of them is meant: `-ed /t/ /d/`. */
   readonly sounds: Phrase[];
   readonly examples: string[];
+  /** All its sounds are meant, or as many as this says; 0 where nothing says so. */
+  every: number;
 }
 
 /** A run of a clause that is one item: letters, a heading with its letters, a phrase, or what is not understood. */
@@ -20,6 +24,8 @@ export interface Chunk {
   /** Lexemes understood, and those not. */
   known: number;
   unknown: number;
+  /** A heading whose list follows in other chunks: it teaches nothing itself. */
+  announces: boolean;
   /** Says that nothing new is taught. */
   rest: boolean;
 }

@@ -1,8 +1,11 @@
-/** What a column, or a line that begins with such a name and a colon, holds. */
-export type CellKind = 'step' | 'patterns' | 'by-sight' | 'notes' | 'examples';
+/**
+ * What a column, or a line that begins with such a name and a colon, holds. `step`: names the step; `title`: names it
+ * and says what it teaches, where no other cell says so closer.
+ */
+export type CellKind = 'step' | 'title' | 'patterns' | 'by-sight' | 'notes' | 'examples';
 
-const names: Readonly<Record<CellKind, string>> = {
-  step: 'step|week|wk|unit|lesson|stage|level|set|day|term|half term|month|year|grade|no|number|order|when|date|dates|block|module|phase|session|week beginning|time|quarter',
+const names: Readonly<Record<Exclude<CellKind, 'title'>, string>> = {
+  step: 'title|topic|theme|lesson title|unit title|lesson name|unit name|step|week|wk|unit|lesson|stage|level|set|day|term|half term|month|year|grade|no|number|order|when|date|dates|block|module|phase|session|week beginning|time|quarter',
   patterns:
     'phonics|phonic|phonics focus|phonics skill|phonics skills|phonics pattern|phonics patterns|pattern|patterns|concept|concepts|phonics concept|skill|skills|grapheme|graphemes|gpc|gpcs|sound|sounds|letter|letters|letters and sounds|letter sounds|spelling|spellings|spelling pattern|spelling patterns|focus|sound focus|new sounds|new sound|new|teach|new teaching|new learning|correspondence|correspondences|sound spelling|phoneme|phonemes|content|what we teach|new patterns|new letters|target|objective|objectives|code|phonics content|morphology|word study|taught|phoneme grapheme',
   'by-sight':
@@ -31,19 +34,25 @@ export function findColumnKind(name: string): CellKind | null {
 
 /** Words that give a column's name away in a head: "New grapheme", "Decodable text". First come, first served. */
 const telling: readonly (readonly [CellKind, RegExp])[] = [
-  ['by-sight', /\b(?:sight|tricky|irregular|exception|frequency|hfw)/],
-  ['notes', /\b(?:notes?|comments?|texts?|books?|reviews?|readers?|stor(?:y|ies)|resources?|dictation)\b/],
+  ['by-sight', /\b(?:sight|by heart|memor|instant|tricky|irregular|exception|frequency|hfw)/],
+  [
+    'notes',
+    /\b(?:notes?|teacher|comments?|texts?|books?|reviews?|readers?|stor(?:y|ies)|resources?|dictation)\b/,
+  ],
   ['examples', /\b(?:examples?|key ?words?|words)\b/],
   [
     'patterns',
-    /\b(?:phonics?|graphemes?|gpcs?|sounds?|patterns?|skills?|concepts?|focus|spellings?|correspondences?)\b/,
+    /\b(?:phonics?|graphemes?|gpcs?|sounds?|patterns?|skills?|concepts?|focus|spellings?|spelled|correspondences?|letters?|targets?|objectives?|endings|affixes|word parts?|code|taught|teach(?:es|ing)?|content)\b/,
   ],
-  ['step', /\b(?:week|unit|lesson|step|term|day)\b/],
+  ['step', /\b(?:week|wk|unit|lesson|step|term|day|date|title|topic|theme|name)\b/],
 ];
 
-/** What the head of a column says it holds; less strict than `findColumnKind`, for a line known to be a head. */
-export function findHeadKind(name: string): CellKind | null {
+/**
+ * What the head of a column says it holds; less strict than `findColumnKind`, for a line known to be a head. A name of
+ * more than `longest` words is taken for something else.
+ */
+export function findHeadKind(name: string, longest = 4): CellKind | null {
   const exact = findColumnKind(name);
-  if (exact !== null || name.length > 60 || name.trim().split(/\s+/).length > 4) return exact;
+  if (exact !== null || name.length > 60 || name.trim().split(/\s+/).length > longest) return exact;
   return telling.find(([, words]) => words.test(name.toLowerCase()))?.[0] ?? null;
 }

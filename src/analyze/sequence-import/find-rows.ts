@@ -29,11 +29,15 @@ export function findRows(text: string): FoundTable | null {
   return gapRows(lines) ?? stackedRows(lines);
 }
 
-/** At least two cells name columns, one of them plainly, and not more than one does not. */
-export function namesColumns(cells: readonly string[]): boolean {
+/**
+ * At least two cells name columns, one of them plainly, and not more than one does not; in the first row of a table
+ * every other may have a name of its own.
+ */
+export function namesColumns(cells: readonly string[], first = false): boolean {
   const filled = cells.filter((cell) => cell.trim() !== '');
   const named = filled.filter((cell) => findHeadKind(cell) !== null).length;
-  return filled.some((cell) => findColumnKind(cell) !== null) && named >= 2 && named >= filled.length - 1;
+  const enough = first ? named * 2 >= filled.length : named >= filled.length - 1;
+  return filled.some((cell) => findColumnKind(cell) !== null) && named >= 2 && enough;
 }
 
 function tabRows(text: string): FoundTable {

@@ -5,3 +5,8 @@ export function fits(word: string, letters: string): boolean {
   const at = word.indexOf(vowel!);
   return at >= 0 && /^[^aeiou]{1,3}e/.test(word.slice(at + 1));
 }
+
+/** Whether letters are spelled within longer ones: `s` in `es`, not `a_e` in any. */
+export function isWithin(letters: string, longer: string): boolean {
+  return longer.length > letters.length && longer.includes(letters);
+}

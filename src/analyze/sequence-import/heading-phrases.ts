@@ -45,12 +45,53 @@ export const headingPhrases: readonly (readonly [
   boolean,
   readonly PatternId[],
 ])[] = [
+  ['closed|closed syllable', ['type-closed'], true, family('short vowel')],
+  ['open|open syllable', ['type-open', ...longs], true, [...longs, 'y-long-i']],
+  [
+    'vce syllable|vowel consonant e syllable|silent e syllable',
+    ['type-vce', ...vce],
+    true,
+    family('vowel-consonant-e'),
+  ],
+  ['vowel team syllable|vowel digraph syllable', ['type-team'], true, family('vowel team')],
+  [
+    'r controlled syllable|r controlled vowel syllable|vowel r syllable',
+    ['type-r'],
+    true,
+    family('r-controlled vowel'),
+  ],
+  [
+    'contraction|contracted form|short form|apostrophe for contraction|apostrophe for omission|apostrophe for missing letter|apostrophe in contraction',
+    ['contraction'],
+    true,
+    ['contraction'],
+  ],
+  [
+    'possessive|possessive apostrophe|apostrophe s|possessive s|possessive noun|apostrophe for possession|apostrophe to show possession|apostrophe of possession|apostrophe for ownership|possession',
+    ['possessive'],
+    true,
+    ['possessive'],
+  ],
+  ['doubling|doubling rule', ['change-double'], true, ['change-double', 'ff', 'll', 'ss', 'zz', 'ck']],
+  // They leave open which spellings; without a list they are asked.
+  [
+    'variant vowel|alternative vowel|other vowel|complex vowel|ambiguous vowel|vowel variant|other vowel spelling|alternative spelling|alternative pronunciation|other vowel pattern|variant vowel spelling',
+    [],
+    false,
+    [...family('other vowel', 'vowel team', 'r-controlled vowel')],
+  ],
+  [
+    'rime|word family|onset and rime|word ending pattern',
+    [],
+    false,
+    ['ng', 'n-ng', ...shorts, 'a-before-l', 'al-aw', ...longClosed],
+  ],
   ['short vowel|all short vowel', shorts, true, family('short vowel')],
   ['long vowel', longs, false, [...family('long vowel', 'vowel-consonant-e', 'vowel team'), 'y_e']],
   ['vowel', shorts, false, family('short vowel', 'long vowel', ...vowelFamilies)],
   ['consonant|single consonant|all consonant', consonants, true, family('consonant')],
   [
-    'alphabet|letter of the alphabet|all letter|letter sound',
+    'alphabet|a-z|letter name|letter name and sound|letter name and letter sound|all letter of the alphabet|letter of the alphabet|all letter|letter sound',
     [...consonants, ...shorts],
     true,
     [...consonants, ...shorts],
@@ -62,7 +103,7 @@ export const headingPhrases: readonly (readonly [
     family('vowel-consonant-e'),
   ],
   [
-    'digraph|consonant digraph|h digraph',
+    'digraph|consonant digraph|h digraph|two letter consonant|two letter consonant sound|consonant pair|consonant team',
     digraphs,
     false,
     [
@@ -107,13 +148,13 @@ export const headingPhrases: readonly (readonly [
     ],
   ],
   [
-    'double consonant|double letter|double|doubled consonant',
+    'double consonant|double letter|double|doubled consonant|double final consonant|doubled final consonant|final double consonant|double consonant at the end',
     ['ff', 'll', 'ss', 'zz'],
     false,
     [...family('double consonant'), 'ck'],
   ],
   [
-    'vowel team|vowel digraph|vowel pair|long vowel team|long vowel digraph',
+    'vowel team|vowel digraph|vowel pair|team|long vowel team|long vowel digraph',
     teams,
     false,
     family('vowel team', 'r-controlled vowel'),
@@ -130,7 +171,12 @@ export const headingPhrases: readonly (readonly [
     false,
     family('r-controlled vowel'),
   ],
-  ['soft|soft consonant', ['soft-c', 'soft-g'], true, ['soft-c', 'soft-g']],
+  [
+    'soft|soft consonant|soft sound|soft c and g|soft c and soft g|soft c g|soft c soft g',
+    ['soft-c', 'soft-g'],
+    true,
+    ['soft-c', 'soft-g', 'dge'],
+  ],
   ['soft c', ['soft-c'], true, ['soft-c']],
   ['soft g', ['soft-g'], true, ['soft-g', 'dge']],
   ['hard', ['c', 'g'], true, ['c', 'g', 'k']],
@@ -200,7 +246,13 @@ export const headingPhrases: readonly (readonly [
     family('prefix', 'suffix', 'final syllable'),
   ],
   ['cvc|cvc word', shorts, false, family('short vowel', 'consonant')],
-  ['ccvc|ccvc word', start.filter((id) => id !== 'start-other'), false, start],
+  ['ccvc|ccvc word|cccvc|cccvc word', start.filter((id) => id !== 'start-other'), false, start],
+  [
+    'ccvcc|ccvcc word|ccvcc and cccvc word|cccvcc|cccvcc word',
+    [...start, ...end].filter((id) => !id.endsWith('-other')),
+    false,
+    [...start, ...end],
+  ],
   ['cvcc|cvcc word', end.filter((id) => id !== 'end-other'), false, end],
   [
     'y as a vowel|vowel y|final y|y as vowel|y at the end',
@@ -209,18 +261,29 @@ export const headingPhrases: readonly (readonly [
     ['y-long-i', 'y-long-e', 'y-short-i'],
   ],
   ['closed syllable exception', longClosed, true, longClosed],
-  ['plural|plural ending', ['suffix-s', 'suffix-es'], true, ['suffix-s', 'suffix-es', 'change-y-to-i']],
-  ['past tense|past tense ending', pastTense, true, pastTense],
+  [
+    'plural|plural ending|plural noun|regular plural',
+    ['suffix-s', 'suffix-es'],
+    true,
+    ['suffix-s', 'suffix-es', 'change-y-to-i'],
+  ],
+  ['past tense|past tense ending|past tense verb|regular past tense', pastTense, true, pastTense],
   ['short a', ['short-a'], true, saying('AE')],
   ['short e', ['short-e'], true, saying('EH')],
   ['short i', ['short-i'], true, saying('IH', 'IX')],
   ['short o', ['short-o'], true, saying('AA')],
   ['short u', ['short-u'], true, saying('AH')],
-  ['long a', ['long-a'], false, saying('EY')],
-  ['long e', ['long-e'], false, saying('IY')],
-  ['long i', ['long-i'], false, saying('AY')],
-  ['long o', ['long-o'], false, saying('OW')],
-  ['long u', ['long-u-yoo', 'long-u-oo'], false, saying('UW', 'Y.UW')],
+  ...Object.entries({ a: ['EY'], e: ['IY'], i: ['AY'], o: ['OW'], u: ['UW', 'Y.UW'] }).map(
+    ([vowel, sounds]) =>
+      [
+        ['', ' team', ' spelling', ' digraph', ' vowel team', ' sound']
+          .map((word) => `long ${vowel}${word}`)
+          .join('|'),
+        longs.filter((id) => id.startsWith(`long-${vowel}`)),
+        false,
+        saying(...sounds),
+      ] as const,
+  ),
   ['long oo', ['oo-moon'], true, saying('UW', 'Y.UW')],
   ['short oo', ['oo-book'], true, saying('UH')],
 ];

@@ -1,10 +1,12 @@
 import { bitOf } from '../catalogue/names.ts';
 import { choiceKey } from './choice-key.ts';
+import type { CellKind } from './column-kinds.ts';
+import { findColumns } from './find-columns.ts';
 import { findRows } from './find-rows.ts';
-import type { ImportedItem, ImportedSequence, ItemChoice } from './imported-sequence.ts';
-import type { LaidStep, Layout } from './layout.ts';
-import { readItems } from './read-items.ts';
+import type { ImportedItem, ImportedSequence, ItemChoice, PastedTable } from './imported-sequence.ts';
+import type { Layout } from './layout.ts';
 import { readList } from './read-list.ts';
+import { readStep } from './read-step.ts';
 import { readTable } from './read-table.ts';
 import { readWords } from './read-words.ts';
 
@@ -12,36 +14,49 @@ import { readWords } from './read-words.ts';
  * Reads a scope and sequence pasted from a document, spreadsheet or web page. Every piece of the text is in an
  * item, a step's title or the title; only what divides pieces (commas, bullets, "and") is left out. `choices` are
  * what the teacher settled before, by `choiceKey` of the item's text; they change what items mean, never how the
- * text is cut. Never throws.
+ * text is cut. `columns` is what the teacher says the columns of a table hold, from the left. Never throws.
  */
 export function importSequence(
   pasted: string,
   choices: Readonly<Record<string, ItemChoice>> = {},
+  columns: readonly CellKind[] = [],
 ): ImportedSequence {
-  const text = pasted
-    .normalize('NFC')
-    .replace(/\r\n?|\u2028|\u2029/g, '\n')
-    .replace(/[\u00a0\u202f\ufeff]/g, ' ');
+  const text = plainText(pasted);
   if (text.trim() === '') return { title: '', steps: [] };
-  const { title, steps } = readLayout(text);
+  const { title, steps } = readLayout(text, columns);
   return {
     title,
     steps: steps.map((step) => ({
       title: step.title,
-      items: itemsOf(step).map((item) => applyChoice(item, choices)),
+      items: readStep(step).map((item) => applyChoice(item, choices)),
     })),
   };
 }
 
-function readLayout(text: string): Layout {
-  const table = findRows(text);
-  return table === null ? readList(text) : readTable(table);
+/**
+ * The columns of a pasted table and its first rows, for the teacher to confirm; null for a list or prose. Never
+ * throws.
+ */
+export function readColumns(pasted: string): PastedTable | null {
+  const table = findRows(plainText(pasted));
+  if (table === null) return null;
+  const { head, columns } = findColumns(table);
+  const rows = table.rows.filter((_, i) => i !== head);
+  return { columns, rows: rows.slice(0, ROWS_SHOWN).map((row) => columns.map((_, i) => row[i] ?? '')) };
 }
 
-function itemsOf({ cells }: LaidStep): readonly ImportedItem[] {
-  const examples = cells.filter(({ kind }) => kind === 'examples').flatMap(({ text }) => readWords(text));
-  const hints = examples.map((word) => word.toLowerCase());
-  return cells.flatMap(({ text, kind }) => readItems(text, kind, kind === 'patterns' ? hints : []));
+const ROWS_SHOWN = 4;
+
+function plainText(pasted: string): string {
+  return pasted
+    .normalize('NFC')
+    .replace(/\r\n?|\u2028|\u2029/g, '\n')
+    .replace(/[\u00a0\u202f\ufeff]/g, ' ');
+}
+
+function readLayout(text: string, columns: readonly CellKind[]): Layout {
+  const table = findRows(text);
+  return table === null ? readList(text) : readTable(table, columns);
 }
 
 function applyChoice(

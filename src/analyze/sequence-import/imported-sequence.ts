@@ -1,4 +1,5 @@
 import type { PatternId } from '../types.ts';
+import type { CellKind } from './column-kinds.ts';
 
 /**
  * How far an item was understood. `matched`: says itself what it is; `guessed`: the usual meaning of something
@@ -31,3 +32,11 @@ export interface ImportedSequence {
 
 /** What a teacher settled about an item: its patterns, its words taught by sight, or nothing to teach. */
 export type ItemChoice = readonly PatternId[] | 'by-sight' | 'ignore';
+
+/** A pasted table as far as the teacher has to see it to say what its columns hold. */
+export interface PastedTable {
+  /** `name` as its head calls it, empty without one; `kind` what it is taken for. */
+  readonly columns: readonly { readonly name: string; readonly kind: CellKind }[];
+  /** The first rows, without that of the names; each as long as there are columns. */
+  readonly rows: readonly (readonly string[])[];
+}

@@ -3,6 +3,10 @@ import type { CellKind } from './column-kinds.ts';
 export interface LaidCell {
   readonly text: string;
   readonly kind: CellKind;
+  /** Which row of a table it is in; what stands in one row goes together. */
+  readonly row?: number;
+  /** What the title of its row or step says besides numbers: it may be a heading of what it holds. */
+  readonly about?: string;
 }
 
 export interface LaidStep {

@@ -9,8 +9,10 @@ export interface Phrase {
   readonly ids: readonly PatternId[];
   /** False: the phrase leaves open which of many are meant. */
   readonly sure: boolean;
-  /** Null: no list goes with it (closed syllables). */
+  /** Null: no list goes with it (compound words). */
   readonly within: ReadonlySet<PatternId> | null;
+  /** What it teaches beside a list too: that syllables are closed, beside their vowels. */
+  readonly keeps: readonly PatternId[];
 }
 
 /** The most words a phrase has. */
@@ -19,10 +21,11 @@ export const LONGEST_PHRASE = 6;
 const letters = new Map(catalogue.map((row) => [row.id, row.letters]));
 const phrases = new Map<string, Phrase>();
 for (const [names, ids] of Object.entries(plainPhrases)) {
-  for (const name of names.split('|')) phrases.set(name, { ids, sure: true, within: null });
+  for (const name of names.split('|')) phrases.set(name, { ids, sure: true, within: null, keeps: [] });
 }
 for (const [names, ids, sure, within] of headingPhrases) {
-  for (const name of names.split('|')) phrases.set(name, { ids, sure, within: new Set(within) });
+  const keeps = ids.filter((id) => id === 'type-closed' || id === 'type-open');
+  for (const name of names.split('|')) phrases.set(name, { ids, sure, within: new Set(within), keeps });
 }
 
 const firstWords = new Set([...phrases.keys()].map((name) => name.split(' ')[0]!));

@@ -1,15 +1,7 @@
 import type { PatternId } from '../types.ts';
 
-const vce = ['a_e', 'e_e', 'i_e', 'o_e', 'u_e-oo', 'u_e-yoo'];
-const longs = ['long-a', 'long-e', 'long-i', 'long-o', 'long-u-yoo', 'long-u-oo'];
-
 /** Phrases that teach what they say and take no list, names divided by a bar, in the singular. */
 export const plainPhrases: Readonly<Record<string, readonly PatternId[]>> = {
-  'closed|closed syllable': ['type-closed'],
-  'open|open syllable': ['type-open', ...longs],
-  'vce syllable|vowel consonant e syllable|silent e syllable': ['type-vce', ...vce],
-  'vowel team syllable': ['type-team'],
-  'r controlled syllable': ['type-r'],
   'consonant le|consonant le syllable|c le|final stable syllable le': ['consonant-le'],
   'two syllable|2 syllable|two syllable word|2 syllable word|disyllabic|bisyllabic': ['syllables-2'],
   'three syllable|3 syllable|three syllable word|3 syllable word': ['syllables-3'],
@@ -22,14 +14,14 @@ export const plainPhrases: Readonly<Record<string, readonly PatternId[]>> = {
     'type-closed',
   ],
   'vc cv|vccv': ['syllables-2', 'type-closed'],
-  'compound word|compound|compounding': ['compound'],
-  'contraction|contracted form|short form': ['contraction'],
-  'possessive|possessive apostrophe|apostrophe s|possessive s': ['possessive'],
-  'doubling rule|double the final consonant|doubling|1 1 1 rule|1 1 1 doubling rule|doubling the final consonant|double final consonant|double the consonant|doubling the consonant|doubling final consonant':
+  'v cv|vcv|vc v': ['syllables-2', 'type-closed', 'type-open'],
+  'compound word|compound|compounding|compound noun|joined word': ['compound'],
+  'double the final consonant|1 1 1 rule|1 1 1 doubling rule|1 1 1 doubling|doubling the final consonant|double the consonant|double the last consonant|doubling the last letter|double the last letter|doubling the consonant|doubling final consonant|consonant doubling|consonant doubling rule':
     ['change-double'],
-  'drop e|drop the e|drop e rule|e drop|drop final e|drop the final e|dropping e|dropping the e|drop silent e|drop the silent e|dropping the final e':
+  'drop e|drop the e|drop e rule|drop the e rule|silent e rule|dropping the silent e|e drop|drop final e|drop the final e|dropping e|dropping the e|drop silent e|drop the silent e|dropping the final e':
     ['change-drop-e'],
-  'y to i|change y to i|y to i rule|change the y to i|changing y to i|changing the y to i': ['change-y-to-i'],
+  'y to i|change y to i|y to i rule|change y to i rule|change the y to i rule|changing y into i|change y into i|y changes to i|change the y to i|changing y to i|changing the y to i':
+    ['change-y-to-i'],
   'consonant y|y as a consonant': ['y'],
   'silent k': ['kn'],
   'silent w': ['wr'],
@@ -48,5 +40,4 @@ export const plainPhrases: Readonly<Record<string, readonly PatternId[]>> = {
   'hard and soft g': ['g', 'soft-g'],
   'soft and hard c': ['c', 'soft-c'],
   'soft and hard g': ['g', 'soft-g'],
-  'soft c and g|soft c and soft g|soft c g': ['soft-c', 'soft-g'],
 };

@@ -1,4 +1,5 @@
 import type { PatternId } from '../types.ts';
+import { findSpelling } from './spellings.ts';
 import type { Lexeme } from './split-lexemes.ts';
 
 const meanings: Readonly<Record<string, PatternId>> = {
@@ -10,6 +11,7 @@ const meanings: Readonly<Record<string, PatternId>> = {
   'al before l': 'a-before-l',
   'n before k': 'n-ng',
   'a after w': 'a-after-w',
+  'a after q': 'a-after-w',
   'or after w': 'or-er',
   'ar after w': 'ar-or',
 };
@@ -27,10 +29,18 @@ export function readCondition(
   let meant: PatternId | null = null;
   for (let next = i + 1; next < lexemes.length; next++) {
     const { kind, text } = lexemes[next]!;
-    if (kind === 'word' && /^(?:[a-z]|ll|qu)$/.test(text)) {
+    // "c before e, g before e": the next letters have a condition of their own.
+    const after = lexemes[next + 1];
+    if (kind === 'word' && after?.kind === 'word' && /^(?:before|after)$/.test(after.text)) break;
+    if (kind === 'word' && (/^(?:[a-z]|ll|qu)$/.test(text) || lists(text))) {
       meant ??= meanings[`${letters} ${lexemes[i]!.text} ${text[0]}`] ?? null;
       end = next + 1;
     } else if (kind !== 'break' && !(kind === 'word' && (text === 'and' || text === 'or'))) break;
   }
   return { end, meant };
+}
+
+/** Letters as in "-es after sh, ch, x", which are no items of their own. */
+function lists(text: string): boolean {
+  return text.length <= 3 && findSpelling(text, 'none') !== null;
 }

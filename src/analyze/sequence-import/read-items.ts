@@ -6,28 +6,34 @@ import type { ImportedItem } from './imported-sequence.ts';
 import type { Phrase } from './phrases.ts';
 import { readClause } from './read-clause.ts';
 import { readWords } from './read-words.ts';
-import { leanOnNeighbours, type Settled, settleSpelling } from './settle-spelling.ts';
+import { isRestWeek } from './rest-weeks.ts';
+import { type Beside, leanOnNeighbours, type Settled, settleSpelling } from './settle-spelling.ts';
 import { type Lexeme, splitLexemes } from './split-lexemes.ts';
 
-/** An item, and whether it is a heading that a list may follow, without letters of its own: "Digraphs". */
+/** An item, and its headings where it has no letters of its own: "Digraphs"; a list may follow them. */
 export interface ReadItem extends ImportedItem {
-  readonly heads: boolean;
+  readonly headings: readonly Phrase[];
+  /** Said in words of the trade, not only in letters. */
+  readonly named: boolean;
 }
 
+const nothingBeside: Beside = { examples: [], headings: [] };
+
 /**
- * The items of one cell or line, in order. `kind` is what its column holds; `hints` are example words given in
- * another cell of the row: with bread, a bare `ea` is that of bread.
+ * The items of one cell or line, in order. `kind` is what its column holds; `beside` is what other
+ * cells of the row say: with the example bread, a bare `ea` is that of bread.
  */
-export function readItems(text: string, kind: CellKind, hints: readonly string[] = []): readonly ReadItem[] {
+export function readItems(text: string, kind: CellKind, beside: Beside = nothingBeside): readonly ReadItem[] {
   if (kind === 'notes' || kind === 'examples') return [item(text.trim(), 'ignored')];
   return cutClauses(text, kind).flatMap((clause) => {
     if (clause.kind === 'notes' || clause.kind === 'examples') return [item(clause.text, 'ignored')];
     if (clause.kind === 'by-sight' || listsWords(clause.text)) return [bySightItem(clause.text, 'matched')];
-    return readPatterns(clause.text, hints);
+    if (isRestWeek(clause.text)) return [item(clause.text, 'ignored')];
+    return readPatterns(clause.text, beside);
   });
 }
 
-function readPatterns(text: string, hints: readonly string[]): readonly ReadItem[] {
+function readPatterns(text: string, beside: Beside): readonly ReadItem[] {
   const lexemes = splitLexemes(text);
   const chunks = readClause(lexemes);
   if (chunks.length === 0) return [item(text, 'unknown')];
@@ -39,8 +45,10 @@ function readPatterns(text: string, hints: readonly string[]): readonly ReadItem
   ) {
     return [bySightItem(text, 'guessed')];
   }
+  const all = chunks.flatMap(({ spelled }) => spelled);
+  // A long list is cut short here: two letters of which one is in the other stand near each other.
   const settled = leanOnNeighbours(
-    chunks.flatMap(({ spelled }) => spelled.map((one) => settleSpelling(one, hints))),
+    all.map((one, i) => settleSpelling(one, beside, all.slice(Math.max(0, i - 8), i + 9))),
   );
   let next = 0;
   return chunks.map((chunk, i) => {
@@ -76,21 +84,26 @@ function findBefore(lexemes: readonly Lexeme[], place: number): number {
 
 function chunkItem(chunk: Chunk, text: string, settled: readonly Settled[]): ReadItem {
   const { known, unknown } = chunk;
+  if (chunk.announces && settled.length === 0) return { ...item(text, 'ignored'), named: true };
   if (known === 0 || unknown > known) {
     if (chunk.rest && unknown === 0) return item(text, 'ignored');
     if (isCommonWord(text)) return bySightItem(text, 'guessed');
     return item(text, 'unknown');
   }
-  const patterns = settled.length > 0 ? settled.flatMap(({ ids }) => ids) : idsOf(chunk.phrases);
+  const listed = [...chunk.phrases.flatMap(({ keeps }) => keeps), ...settled.flatMap(({ ids }) => ids)];
+  const patterns = settled.length > 0 ? listed : idsOf(chunk.phrases);
   const sure =
     settled.length > 0
       ? settled.every((one) => one.sure)
       : // Together two headings may leave one meaning: "long a silent e".
         chunk.phrases.every((phrase) => phrase.sure) || (chunk.phrases.length > 1 && patterns.length === 1);
+  const heads = settled.length === 0 && chunk.phrases.every(({ within }) => within !== null);
   return {
-    ...item(text, sure && unknown === 0 ? 'matched' : 'guessed'),
+    // No guess is empty: "variant vowels" alone leaves everything open.
+    ...item(text, patterns.length === 0 ? 'unknown' : sure && unknown === 0 ? 'matched' : 'guessed'),
     patterns: [...new Set(patterns)],
-    heads: settled.length === 0 && chunk.phrases.every(({ within }) => within !== null),
+    headings: heads ? chunk.phrases : [],
+    named: chunk.phrases.length > 0,
   };
 }
 
@@ -100,7 +113,11 @@ function idsOf(phrases: readonly Phrase[]): readonly string[] {
     const before = phrases[i - 1];
     if (before === undefined) return phrase.ids;
     const kept = ids.filter((id) => phrase.within?.has(id));
-    return kept.length > 0 ? kept : phrase.ids.filter((id) => before.within?.has(id));
+    const left = kept.length > 0 ? kept : phrase.ids.filter((id) => before.within?.has(id));
+    // "y as a vowel: short i" leaves one meaning that neither has alone.
+    const shared = [...(phrase.within ?? [])].filter((id) => before.within?.has(id));
+    const meant = left.length > 0 || shared.length > 2 ? left : shared;
+    return [...new Set([...before.keeps, ...phrase.keeps, ...meant])];
   }, []);
 }
 
@@ -123,7 +140,7 @@ function listsWords(text: string): boolean {
 }
 
 function isCommonWord(text: string): boolean {
-  return commonWords.has(text.toLowerCase().replace(/[^\p{L}']/gu, ''));
+  return !text.endsWith('-') && commonWords.has(text.toLowerCase().replace(/[^\p{L}']/gu, ''));
 }
 
 function bySightItem(text: string, status: 'matched' | 'guessed'): ReadItem {
@@ -132,5 +149,5 @@ function bySightItem(text: string, status: 'matched' | 'guessed'): ReadItem {
 }
 
 function item(text: string, status: ImportedItem['status']): ReadItem {
-  return { text, status, patterns: [], bySight: [], heads: false };
+  return { text, status, patterns: [], bySight: [], headings: [], named: false };
 }

@@ -9,6 +9,8 @@ interface OpenStep {
   /** What its heading counts; null where there was none. */
   readonly kind: string | null;
   readonly cells: LaidCell[];
+  /** What its heading says besides numbers. */
+  readonly about?: string;
 }
 
 /** How far below a heading to look for what it is a heading of. */
@@ -104,12 +106,15 @@ function stepsByHeading(lines: readonly Line[]): readonly LaidStep[] {
       // A unit's heading right above that of its first week.
       steps[steps.length - 1] = { title: `${before.title} · ${title}`, kind: line.heading, cells: [] };
     } else {
-      steps.push({ title, kind: line.heading, cells: [] });
+      steps.push({ title, kind: line.heading, cells: [], ...(named ? { about: read.rest } : {}) });
     }
     if (read.rest !== '' && !named) cells.read(read.rest, steps.at(-1)!.cells);
   });
   cells.start(steps.at(-1)?.cells);
-  return steps;
+  return steps.map(({ title, cells: laid, about }) => ({
+    title,
+    cells: about === undefined ? laid : laid.map((cell) => ({ ...cell, about })),
+  }));
 }
 
 /** The lines that stand under a heading, as far as it matters. */
@@ -122,12 +127,19 @@ function below(lines: readonly Line[], i: number, heading: string): readonly Lin
 /** Whether what follows "Unit 3:" is the unit's name rather than what it teaches: "Digraphs", with sh and ch below. */
 function isName(rest: string, under: readonly Line[]): boolean {
   const items = readItems(rest, 'patterns');
-  if (!items.every(({ status, heads }) => heads || status === 'unknown' || status === 'ignored'))
+  if (
+    !items.every(
+      ({ status, headings }) => headings.length > 0 || status === 'unknown' || status === 'ignored',
+    )
+  )
     return false;
   const taught = under
     .flatMap((line) => readItems(line.text, 'patterns'))
     .some(({ patterns }) => patterns.length > 0);
-  return taught || (under.some(({ heading }) => heading === null) && items.every(({ heads }) => !heads));
+  return (
+    taught ||
+    (under.some(({ heading }) => heading === null) && items.every(({ headings }) => headings.length === 0))
+  );
 }
 
 function stepsByBlock(lines: readonly Line[]): readonly LaidStep[] {

@@ -1,44 +1,47 @@
-import { type CellKind, findHeadKind } from './column-kinds.ts';
-import { commonWords } from './common-words.ts';
-import { type FoundTable, namesColumns } from './find-rows.ts';
+import type { CellKind } from './column-kinds.ts';
+import { findColumns } from './find-columns.ts';
+import type { FoundTable } from './find-rows.ts';
 import type { LaidCell, LaidStep, Layout } from './layout.ts';
-import { readWords } from './read-words.ts';
-import type { Rows } from './split-cells.ts';
 import { readStepHeading } from './step-heading.ts';
 
 /**
  * Reads the rows of a table into steps: one a row; a row without a step's name goes on with the step before it.
- * Column names are kept as notes of the first step.
+ * Column names are kept as notes of the first step. `chosen` is what the teacher says the columns hold.
  */
-export function readTable({ before, rows }: FoundTable): Layout {
-  const head = rows.findIndex(namesColumns);
-  const names = head < 0 ? [] : rows[head]!;
+export function readTable(table: FoundTable, chosen: readonly CellKind[] = []): Layout {
+  const { before, rows } = table;
+  const { head, columns } = findColumns(table);
+  const names = columns.map(({ name }) => name);
   const body = rows.filter((_, i) => i !== head);
-  const kinds = columnKinds(names, head < 0 ? body : body.slice(head));
+  const kinds = columns.map(({ kind }, i) => chosen[i] ?? kind);
   const steps: { title: string; cells: LaidCell[]; open: boolean }[] = [];
-  for (const row of body) {
+  for (const [place, row] of body.entries()) {
     const filled = row.filter((cell) => cell !== '');
-    const titles = row.flatMap((cell, i) =>
-      kinds[i] === 'step' && cell !== '' ? [stepTitle(cell, names[i] ?? '')] : [],
-    );
+    const named = (wanted: CellKind) =>
+      row.flatMap((cell, i) => (kinds[i] === wanted && cell !== '' ? [stepTitle(cell, names[i] ?? '')] : []));
+    const titles = named('step');
+    const about = titles.filter((title) => !/\d/.test(title)).join(', ');
     const cells = row.flatMap((text, i): LaidCell[] => {
       const kind = kinds[i] ?? 'patterns';
-      return text === '' || kind === 'step' ? [] : [{ text, kind }];
+      return text === '' || kind === 'step' ? [] : [{ text, kind, row: place, about }];
     });
+    const focus = named('title')
+      .map(plainTitle)
+      .filter((title) => title !== '');
     const last = steps.at(-1);
     const alone = filled.length === 1 ? readStepHeading(filled[0]!) : null;
     if (alone !== null && cells.length > 0) {
       steps.push({ title: filled[0]!, cells: [], open: true });
     } else if (last?.open === true && last.cells.length === 0 && titles.length > 0) {
       // A row that only names a unit: its name goes before that of the first week in it.
-      last.title = [last.title, ...titles].join(' · ');
+      last.title = [last.title, ...titles, ...focus].join(' · ');
       last.cells.push(...cells);
       last.open = cells.length === 0;
     } else if (last !== undefined && titles.length === 0 && kinds.includes('step')) {
       last.cells.push(...cells);
     } else {
       steps.push({
-        title: titles.join(' · '),
+        title: [...titles, ...focus].join(' · '),
         cells,
         open: cells.length === 0 && filled.length < row.length && isUnit(titles),
       });
@@ -64,35 +67,10 @@ function isUnit(titles: readonly string[]): boolean {
   return kind !== undefined && kind !== 'week' && kind !== 'step' && kind !== 'lesson';
 }
 
-function columnKinds(names: readonly string[], body: Rows): readonly CellKind[] {
-  const width = Math.max(names.length, ...body.slice(0, 200).map((row) => row.length));
-  const named = Array.from({ length: width }, (_, i) => findHeadKind(names[i] ?? ''));
-  if (names.length > 0) {
-    // A column with a name of its own ("Teacher") is a note, unless no other column holds the patterns.
-    const open = !named.includes('patterns');
-    const unnamed = (i: number) => (open || (names[i] ?? '') === '' ? contentKind(body, i) : 'notes');
-    return named.map((kind, i) => kind ?? unnamed(i));
-  }
-  return named.map((_, i) => contentKind(body, i));
+/** A title on one line; one too long to be one is left to the items. */
+function plainTitle(cell: string): string {
+  const line = cell.replace(/\s+/g, ' ').trim();
+  return line.length <= LONGEST_TITLE ? line : '';
 }
 
-/** What a column without a name holds, by its cells: names of steps, common words, or patterns. */
-function contentKind(body: Rows, column: number): CellKind {
-  const cells = body.map((row) => row[column] ?? '').filter((cell) => cell !== '');
-  const share = (test: (cell: string) => boolean) => cells.filter(test).length / Math.max(1, cells.length);
-  if (column <= 1 && share((cell) => /^[a-z]{0,2}\d{1,3}[.)]?$/i.test(cell) || isHeading(cell)) > 0.7)
-    return 'step';
-  const common = (cell: string) => {
-    const words = readWords(cell);
-    return (
-      words.length > 0 &&
-      words.filter((word) => commonWords.has(word.toLowerCase())).length * 3 >= words.length * 2
-    );
-  };
-  return share(common) > 0.6 ? 'by-sight' : 'patterns';
-}
-
-function isHeading(cell: string): boolean {
-  const heading = readStepHeading(cell);
-  return heading !== null && heading.kind !== 'number';
-}
+const LONGEST_TITLE = 80;

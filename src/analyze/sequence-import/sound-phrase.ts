@@ -3,14 +3,22 @@ import type { Phrase } from './phrases.ts';
 import { soundsByName } from './sound-names.ts';
 import { findSpelling } from './spellings.ts';
 
-/** A sound as a heading for its spellings. Alone it means its letters (`/sh/`), or its usual pattern. */
+/**
+ * A sound as a heading for its spellings. Alone it means its letters (`/sh/`), or its usual pattern;
+ * a sound that is not known has no patterns, and is asked.
+ */
 export function soundPhrase(name: string): Phrase {
   const sounds = soundsByName.get(name) ?? [];
   const within = catalogue
     .filter((row) => row.sounds.some((sound) => sounds.includes(sound)))
     .map(({ id }) => id);
   const letters = findSpelling(name, 'none');
-  if (letters !== null) return { ids: letters.usual, sure: letters.sure, within: new Set(within) };
+  if (letters !== null) {
+    const said = letters.usual.filter((id) => within.includes(id));
+    const ids = said.length > 0 ? said : letters.usual;
+    // `/ow/` leaves one meaning of ow, `/oo/` two of oo.
+    return { ids, sure: letters.sure || said.length === 1, within: new Set(within), keeps: [] };
+  }
   const [plain = '', sign = ''] = name.normalize('NFD');
   const vowel = sign === '\u0304' ? `long-${plain}` : sign === '\u0306' ? `short-${plain}` : '';
   const ids = within.includes(vowel)
@@ -18,5 +26,5 @@ export function soundPhrase(name: string): Phrase {
     : vowel === 'long-u'
       ? ['long-u-yoo', 'long-u-oo']
       : within.slice(0, 1);
-  return { ids, sure: vowel.startsWith('short-'), within: new Set(within) };
+  return { ids, sure: vowel.startsWith('short-'), within: new Set(within), keeps: [] };
 }

@@ -13,19 +13,33 @@ export interface Spelling {
   readonly sure: boolean;
 }
 
+/** Rimes of a vowel and a nasal: ang is a and ng, ank a and the n of bank. */
+export const rimes: Readonly<Record<string, readonly PatternId[]>> = {
+  ang: ['short-a', 'ng'],
+  ing: ['short-i', 'ng'],
+  ong: ['short-o', 'ng'],
+  ung: ['short-u', 'ng'],
+  ank: ['short-a', 'n-ng'],
+  ink: ['short-i', 'n-ng'],
+  onk: ['short-o', 'n-ng'],
+  unk: ['short-u', 'n-ng'],
+};
+
+/** Letters that are two patterns at once; no example can mean only one of them. */
+export const composites: Readonly<Record<string, readonly PatternId[]>> = {
+  ies: ['change-y-to-i', 'suffix-es'],
+  ied: ['change-y-to-i', 'suffix-ed-d'],
+  stle: ['st', 'consonant-le'],
+};
+
 /** Letters that are longer or shorter than the pattern they teach: the `ank` of bank is its n, `ble` its -le. */
 const aliases: Readonly<Record<string, readonly PatternId[]>> = {
   nk: ['n-ng'],
-  ank: ['n-ng'],
-  ink: ['n-ng'],
-  onk: ['n-ng'],
-  unk: ['n-ng'],
-  ang: ['ng'],
-  ing: ['ng'],
-  ong: ['ng'],
-  ung: ['ng'],
+  ...rimes,
+  ...composites,
   all: ['a-before-l'],
   alk: ['al-aw'],
+  alt: ['a-before-l'],
   wa: ['a-after-w'],
   qua: ['a-after-w'],
   war: ['ar-or'],
@@ -44,9 +58,9 @@ const aliases: Readonly<Record<string, readonly PatternId[]>> = {
   cy: ['soft-c'],
   gi: ['soft-g'],
   gy: ['soft-g'],
-  ies: ['change-y-to-i', 'suffix-es'],
-  ied: ['change-y-to-i', 'suffix-ed-d'],
-  "'s": ['possessive'],
+  "'s": ['possessive', 'contraction'],
+  "'m": ['contraction'],
+  "'d": ['contraction'],
   "s'": ['possessive'],
   "n't": ['contraction'],
   "'ll": ['contraction'],
@@ -59,11 +73,12 @@ const aliases: Readonly<Record<string, readonly PatternId[]>> = {
   b: ['mb'],
   l: ['l-silent'],
   ...Object.fromEntries([...'bcdfgkptz'].map((c) => [`${c}le`, ['consonant-le']])),
-  stle: ['st', 'consonant-le'],
 };
 
 /** Letters with several patterns: those meant when nothing else is said, all others being rarer. */
 const usual: Readonly<Record<string, readonly PatternId[]>> = {
+  ...rimes,
+  ing: ['suffix-ing'],
   a: ['short-a'],
   e: ['short-e'],
   i: ['short-i'],
@@ -85,9 +100,7 @@ const usual: Readonly<Record<string, readonly PatternId[]>> = {
   lk: ['end-lk'],
   lm: ['end-lm'],
   lf: ['end-lf'],
-  ies: ['change-y-to-i', 'suffix-es'],
-  ied: ['change-y-to-i', 'suffix-ed-d'],
-  stle: ['st', 'consonant-le'],
+  ...composites,
 };
 
 /** Letters that are met as often in one sense as in another: what to offer, as a guess. */
@@ -153,6 +166,8 @@ for (const [letters, ids] of Object.entries(aliases)) {
 export function findSpelling(letters: string, mark: Mark, affix = false): Spelling | null {
   const all = patternsOf.get(letters);
   if (all === undefined) return null;
+  const composite = composites[letters];
+  if (composite !== undefined) return spelling(letters, all, composite, true);
   const marked = mark === 'none' || (letters === 'th' && !affix) ? [] : onSide(all, mark);
   if (marked.length > 0) {
     const known = markedUsual[letters];

@@ -1,12 +1,27 @@
+import type { PatternId } from '../types.ts';
 import { soundsByName } from './sound-names.ts';
 import type { Mark } from './spellings.ts';
 
 /**
  * A piece of an item's text. `sound`: what stands between slashes; `break`: what divides items; `is`: a colon,
- * equals sign or dash between a name and what it stands for; the rest of the punctuation says nothing.
+ * equals sign or dash between a name and what it stands for; the rest of the punctuation says nothing. Those that
+ * `notation-rules` makes of several words: `hint` (examples follow), `list` (a list follows), `note` (says nothing
+ * about what is taught), `every` (all sounds of the letters before it, or as many as its text says), `meant` (`ids`).
  */
 export interface Lexeme {
-  readonly kind: 'word' | 'sound' | 'break' | 'is' | 'open' | 'close' | 'hint';
+  readonly kind:
+    | 'word'
+    | 'sound'
+    | 'break'
+    | 'is'
+    | 'open'
+    | 'close'
+    | 'hint'
+    | 'list'
+    | 'note'
+    | 'every'
+    | 'meant';
+  readonly ids?: readonly PatternId[];
   /** Lower case; a split digraph as `a_e`, without the hyphens of an affix. */
   readonly text: string;
   readonly mark: Mark;

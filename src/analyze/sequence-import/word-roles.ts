@@ -2,6 +2,8 @@ const filler = [
   'the|of|with|for|and|word|sound|spelling|spelled|spelt|spell|pattern|letter|grapheme|phoneme|phonic|intro',
   'introduce|introducing|new|focus|teach|practise|practice|rule|ending|vowel|correspondence|made|both|final',
   'initial|position|begin|beginning|end|start|at|name|s|syllable|type|to|root|adding|add|common|alternative',
+  'next|come|follow|learner|children|child|pupil|student|then|verb|noun|adjective|adverb|person|third',
+  'singular|present|tense|hissing|together|two|main|few|some|many|single|simple',
   'before|after|short|long|consonant|way|more|unit|change|no|reading|blending|all|other|voiced|unvoiced',
 ].flatMap((row) => row.split('|'));
 
@@ -31,7 +33,26 @@ export const restWords: ReadonlySet<string> = new Set([
   'recap',
   'assessment',
   'assess',
+  'assessments',
+  'assessing',
   'test',
+  'tests',
+  'testing',
+  'reviews',
+  'reteach',
+  'reteaching',
+  'quiz',
+  'exam',
+  'exams',
+  'vacation',
+  'inset',
+  'checkpoint',
+  'buffer',
+  'screening',
+  'screener',
+  'benchmark',
+  'recess',
+  'consolidating',
   'consolidation',
   'consolidate',
   'break',
@@ -41,6 +62,20 @@ export const restWords: ReadonlySet<string> = new Set([
   'none',
   'tbc',
   'n',
+]);
+
+/** Words that say how what follows belongs to what came; where no rule knows how, what follows is a guess. */
+export const looseWords: ReadonlySet<string> = new Set([
+  'with',
+  'without',
+  'in',
+  'from',
+  'for',
+  'by',
+  'at',
+  'to',
+  'not',
+  'except',
 ]);
 
 /** Words that say nothing of their own about what is taught: "the sound of". */

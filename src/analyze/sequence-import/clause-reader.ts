@@ -1,0 +1,287 @@
+import type { Chunk, Spelled } from './clause-chunk.ts';
+import { overlap, type Phrase, shows } from './phrases.ts';
+import { isOpen } from './settle-announcement.ts';
+import { findSpelling, type Spelling } from './spellings.ts';
+import type { Lexeme } from './split-lexemes.ts';
+
+/** A heading that a list follows; `strong`: the list is announced by a colon or brackets. */
+interface Scope {
+  readonly heading: Phrase;
+  readonly chunk: Chunk;
+  strong: boolean;
+  readonly sound: boolean;
+}
+
+/** Words that a letter may follow: "the letter m". */
+const introduces =
+  /^(?:letters?|sounds?|spellings?|graphemes?|consonants?|vowels?|initial|final|and|or|of|new|teach|introduce|the)$/;
+
+/** What is known of a clause at a word, and what the rules for words do with it. */
+export class ClauseReader {
+  readonly lexemes: readonly Lexeme[];
+  chunk: Chunk | null = null;
+  /** Something divides what comes from what came. */
+  broken = true;
+  scope: Scope | null = null;
+  /** Examples follow. */
+  hinting = false;
+  /** Examples were listed up to the last comma: "as in go, me". */
+  trailing = false;
+  /** In brackets that say more about what stands before them. */
+  aside = false;
+  depth = 0;
+  /** After "with" or the like, which may mean anything: "vowels with r". */
+  loose = false;
+  readonly chunks: Chunk[] = [];
+  /** The last heading without letters, after a comma: "digraphs, such as sh". */
+  dormant: Scope | null = null;
+  /** The heading before a colon; it goes for the headings listed after it: "y as a vowel: long i, long e". */
+  announced: Phrase | null = null;
+  /** The lexeme being read. */
+  at = 0;
+  /** What it lists are exceptions to what it names. */
+  private doubtful = false;
+  /** The last divider was the word "and". */
+  private joined = false;
+  /** Where the words before the next chunk began that say nothing themselves. */
+  private pending: number | null = null;
+
+  constructor(lexemes: readonly Lexeme[]) {
+    this.lexemes = lexemes;
+  }
+
+  /** The chunks of the clause, once all its lexemes are read. */
+  finish(): readonly Chunk[] {
+    this.closePending();
+    if (this.chunks.length === 0 && this.lexemes.length > 0) this.open(0).unknown += 1;
+    return this.chunks;
+  }
+
+  get last(): Spelled | undefined {
+    return this.chunk?.spelled.at(-1);
+  }
+
+  /** From here on nothing is sure, nor is the heading before. */
+  doubt(): void {
+    this.doubtful = true;
+    if (this.chunk !== null) this.chunk.unknown += this.chunk.known + 1;
+  }
+
+  get pendingIsEmpty(): boolean {
+    return this.pending === null;
+  }
+
+  /** What nobody knows was only the name of the letters that follow: "Odd's list: wr" is about wr. */
+  dropNickname(): void {
+    let start = this.chunk?.start ?? 0;
+    while (this.chunks.length > 0 && this.chunks.at(-1)!.known === 0) start = this.chunks.pop()!.start;
+    this.chunk = null;
+    this.pending = start;
+  }
+
+  /** `joined`: by the word "and". */
+  divide(joined = false): void {
+    if (this.aside) return;
+    this.joined = joined;
+    this.closePending();
+    this.broken = true;
+    this.loose = false;
+    this.trailing ||= this.hinting;
+    this.hinting = false;
+    if (this.scope !== null && !this.scope.strong && this.scope.chunk.spelled.length === 0) {
+      this.dormant = this.scope;
+      this.scope = null;
+    }
+  }
+
+  /** Whether a word shows one of the headings before it: me, in "long e, o in me, go". */
+  showsHeading(text: string): boolean {
+    return this.chunks.slice(-4).some(({ phrases }) => phrases.some((phrase) => shows(text, phrase)));
+  }
+
+  /** The last letters that were read, the nearest first. */
+  lastSpelled(count: number): readonly Spelled[] {
+    return this.chunks
+      .slice(-count)
+      .flatMap(({ spelled }) => spelled)
+      .slice(-count)
+      .reverse();
+  }
+
+  /** Whether a word is an example of what the heading before it teaches: `schwa (about, lemon)`, `short a: at, am`. */
+  isNote(text: string): boolean {
+    if (this.scope === null || this.scope.chunk !== this.chunk) return false;
+    const { heading, strong, chunk } = this.scope;
+    if (text.includes("'") && heading.within!.has('contraction')) return true;
+    if (this.depth > 0) return true;
+    return strong && chunk.spelled.length === 0 && shows(text, heading);
+  }
+
+  readHeading(phrase: Phrase, lexeme: Lexeme, words: number, sound: boolean): void {
+    const { chunk } = this;
+    if (phrase.within?.size === 0 && (chunk === null || this.broken)) {
+      // A sound that nobody knows names the letters after it; alone it is asked.
+      this.wait(lexeme);
+      return;
+    }
+    // "-ed /t/, /d/" are two sounds of one ending, "ch, /sh/" two spellings.
+    const said = (chunk?.spelled.at(-1)?.sounds.length ?? 0) > 0;
+    // "ea says short e (bread) and long a (steak)"
+    const again = said && this.joined && phrase.within?.size !== 0 && this.narrowsLast(phrase);
+    const more = said && (sound || again);
+    const beside = chunk !== null && (this.aside || this.hinting || !this.broken || more);
+    if (beside && chunk.spelled.length > 0) {
+      const narrows = (one: Spelled) => one.spelling.candidates.some((id) => phrase.within?.has(id));
+      const last = chunk.spelled.at(-1)!;
+      const leads = this.scope?.chunk === chunk && this.scope.sound;
+      if (this.aside || this.hinting || again || (sound && !leads && (!this.broken || narrows(last)))) {
+        // "ew, ue, ui: the /oo/ sound"
+        const listed = sound && this.hinting && this.listsSound(phrase);
+        if (!listed && phrase.within !== null) last.sounds.push(phrase);
+        this.touch();
+        return;
+      }
+      if (!sound && narrows(last)) {
+        this.narrowBack(phrase, narrows);
+        chunk.known += words;
+        return;
+      }
+    } else if (beside && !(sound && this.scope?.sound) && this.joins(chunk, phrase)) {
+      // "diphthongs /oi/, /ou/": the heading goes for each sound.
+      if (sound && this.scope !== null && !this.scope.sound) this.announced = this.scope.heading;
+      chunk.phrases.push(phrase);
+      chunk.known += words;
+      this.loose = false;
+      this.touch();
+      if (phrase.within !== null) this.scope = { heading: phrase, chunk, strong: false, sound };
+      return;
+    } else if (beside && this.aside) {
+      return;
+    }
+    // "final syllables: consonant-le": the heading only announces what is listed.
+    const { scope } = this;
+    if (scope?.strong && scope.chunk === chunk && phrase.ids.some((id) => scope.heading.within!.has(id)))
+      scope.chunk.announces = true;
+    const opened = this.open(lexeme.start);
+    if (this.announced !== null && overlap(this.announced, phrase)) opened.phrases.push(this.announced);
+    else this.announced = null;
+    opened.phrases.push(phrase);
+    opened.known += words;
+    this.scope = phrase.within === null ? null : { heading: phrase, chunk: opened, strong: false, sound };
+  }
+
+  private narrowsLast(phrase: Phrase): boolean {
+    return this.last?.spelling.candidates.some((id) => phrase.within?.has(id)) ?? false;
+  }
+
+  /** Whether a sound after a colon is that of a whole list of letters before it; if so, it goes for each. */
+  private listsSound(phrase: Phrase): boolean {
+    const list: Spelled[] = [];
+    for (let i = this.chunks.length - 1; i >= 0; i--) {
+      const { phrases, spelled } = this.chunks[i]!;
+      const open = spelled.every((one) => one.sounds.length + one.examples.length === 0);
+      if (phrases.length > 0 || spelled.length === 0 || !open) break;
+      list.push(...spelled);
+    }
+    const fits = list.every((one) => one.spelling.candidates.some((id) => phrase.within?.has(id)));
+    if (list.length < 2 || !fits) return false;
+    for (const one of list) one.sounds.push(phrase);
+    return true;
+  }
+
+  /** Two headings side by side are one when they can mean the same: "long a silent e". */
+  private joins(chunk: Chunk, phrase: Phrase): boolean {
+    if (this.aside) return false;
+    const before = chunk.phrases.at(-1);
+    if (before === undefined) return chunk.known === 0;
+    return overlap(before, phrase);
+  }
+
+  /** A heading after its letters, "kn, wr, gn silent letters": goes for all letters before it that it can. */
+  private narrowBack(phrase: Phrase, narrows: (one: Spelled) => boolean): void {
+    for (let i = this.chunks.length - 1; i >= 0; i--) {
+      const { phrases, spelled } = this.chunks[i]!;
+      if (phrases.length > 0 || spelled.length === 0) break;
+      if (!spelled.every((one) => one.headings.length === 0 && narrows(one))) break;
+      for (const one of spelled) one.headings.push(phrase);
+    }
+  }
+
+  readSpelling(spelling: Spelling, lexeme: Lexeme): void {
+    const one: Spelled = { spelling, start: lexeme.start, headings: [], sounds: [], examples: [], every: 0 };
+    const { scope } = this;
+    const inScope = scope !== null && spelling.candidates.some((id) => scope.heading.within!.has(id));
+    if (inScope) one.headings.push(...scope.chunk.phrases.filter(({ within }) => within !== null));
+    const stays =
+      scope !== null &&
+      scope.chunk === this.chunk &&
+      (inScope || (scope.strong && this.chunk.spelled.length > 0));
+    // "two-letter consonants: sh" lists what its heading cannot mean: the list counts.
+    const listed = scope !== null && scope.chunk === this.chunk && scope.chunk.spelled.length === 0;
+    if (!inScope && listed && (scope.strong || !this.broken)) scope.chunk.announces = isOpen(scope.heading);
+    if (!inScope && !stays) this.scope = null;
+    const explicit = lexeme.mark !== 'none' || lexeme.text.includes('_');
+    if (!stays && explicit && !this.broken && this.chunk?.known === 0 && !this.chunk.rest)
+      this.dropNickname();
+    const stray = !inScope && this.standsInProse(lexeme);
+    const chunk = stays ? this.chunk! : this.open(lexeme.start);
+    if (stray) chunk.unknown += 1;
+    this.touch();
+    chunk.spelled.push(one);
+    chunk.known += 1;
+  }
+
+  /** One bare letter right after other words may be anything: "words with r". */
+  private standsInProse({ text, mark }: Lexeme): boolean {
+    if (text.length > 1 || mark !== 'none') return false;
+    const before = this.lexemes[this.at - 1];
+    return (
+      before?.kind === 'word' &&
+      before.text.length > 1 &&
+      !introduces.test(before.text) &&
+      findSpelling(before.text, before.mark) === null
+    );
+  }
+
+  private open(start: number): Chunk {
+    const chunk: Chunk = {
+      start: this.pending ?? start,
+      phrases: [],
+      spelled: [],
+      known: 0,
+      unknown: this.doubtful || this.loose ? 1 : 0,
+      announces: false,
+      rest: false,
+    };
+    this.chunks.push(chunk);
+    this.chunk = chunk;
+    this.trailing = this.loose = false;
+    this.touch();
+    return chunk;
+  }
+
+  openOr(lexeme: Lexeme): Chunk {
+    if (this.chunk !== null && !this.broken) {
+      this.touch();
+      return this.chunk;
+    }
+    return this.open(lexeme.start);
+  }
+
+  wait(lexeme: Lexeme): void {
+    if (this.broken || this.chunk === null) this.pending ??= lexeme.start;
+  }
+
+  /** Words that say nothing are an item after all where nothing else stands between two commas. */
+  private closePending(): void {
+    if (this.pending === null) return;
+    // "for plurals and verbs": after "and" they go on with what came.
+    if (this.joined && this.chunk !== null && this.chunk.known > 0) this.pending = null;
+    else this.open(this.pending).unknown += 1;
+  }
+
+  touch(): void {
+    this.broken = false;
+    this.pending = null;
+  }
+}

@@ -1,0 +1,30 @@
+import { expect, test } from 'vitest';
+import { exampleShapes, patternsInExample } from './example-shapes.ts';
+import { notationRules } from './notation-rules.ts';
+import { readClause } from './read-clause.ts';
+import { splitLexemes } from './split-lexemes.ts';
+import { wordRules } from './word-rules.ts';
+
+function rulesUsed(clause: string): readonly string[] {
+  const used: string[] = [];
+  readClause(splitLexemes(clause), (rule) => used.push(rule));
+  return used;
+}
+
+test.each([...notationRules, ...wordRules])(
+  '“$name” applies to “$example”, not to “$counterExample”',
+  (rule) => {
+    expect(rulesUsed(rule.example)).toContain(rule.name);
+    expect(rulesUsed(rule.counterExample)).not.toContain(rule.name);
+  },
+);
+
+test.each(exampleShapes)('$letters in $example: $name, unlike $counterExample', (shape) => {
+  expect(patternsInExample(shape.letters, shape.example)).toEqual(shape.patterns);
+  expect(patternsInExample(shape.letters, shape.counterExample)).not.toEqual(shape.patterns);
+});
+
+test('every rule has a name of its own', () => {
+  const names = [...notationRules, ...wordRules].map(({ name }) => name);
+  expect(new Set(names).size).toBe(names.length);
+});

@@ -1,0 +1,136 @@
+import type { ClauseReader } from './clause-reader.ts';
+import { fits } from './fits.ts';
+import { findPhrase, type Phrase } from './phrases.ts';
+import { soundsByName } from './sound-names.ts';
+import { soundPhrase } from './sound-phrase.ts';
+import type { Spelling } from './spellings.ts';
+import type { Lexeme } from './split-lexemes.ts';
+import { restWords } from './word-roles.ts';
+
+/** A word of a clause with what it may be: the longest phrase that begins there, letters, or only a word. */
+interface WordAt {
+  readonly i: number;
+  readonly lexeme: Lexeme;
+  readonly phrase: Phrase | null;
+  /** Lexemes of the phrase. */
+  readonly length: number;
+  readonly spelling: Spelling | null;
+}
+
+/** What a word of a clause can be. */
+export interface WordRule {
+  readonly name: string;
+  /** A clause with a word it applies to, and one much like it without. */
+  readonly example: string;
+  readonly counterExample: string;
+  /** Does what the word means, and gives how many lexemes that took; 0 where the rule does not apply. */
+  readonly applies: (reader: ClauseReader, word: WordAt) => number;
+}
+
+/** Words that are examples of letters, or names of their sounds. In order: the first rule that applies is taken. */
+export const exampleRules: readonly WordRule[] = [
+  {
+    name: 'letters for a sound',
+    example: 'ph for f',
+    counterExample: 'ph for fish',
+    applies: (reader, { i, lexeme: { text } }) => {
+      const next = reader.lexemes[i + 1];
+      if (text !== 'for' || reader.last === undefined || reader.broken || next?.kind !== 'word') return 0;
+      const sound = soundsByName.has(next.text) ? soundPhrase(next.text) : null;
+      if (!reader.last.spelling.candidates.some((id) => sound?.within?.has(id))) return 0;
+      reader.last.sounds.push(sound!);
+      return 2;
+    },
+  },
+  {
+    name: 'a list of a heading after "such as"',
+    example: 'digraphs such as sh',
+    counterExample: 'sh such as ship',
+    applies: (reader, { spelling, lexeme }) => {
+      const { scope, chunk, last } = reader;
+      const listed = reader.hinting && last === undefined && scope !== null && scope.chunk === chunk;
+      if (!listed || spelling?.candidates.some((id) => scope.heading.within!.has(id)) !== true) return 0;
+      reader.hinting = false;
+      reader.readSpelling(spelling, lexeme);
+      return 1;
+    },
+  },
+  {
+    name: 'a sound after says',
+    example: 'ea says ee',
+    counterExample: 'ea as in each',
+    applies: (reader, { lexeme: { text } }) => {
+      const { last, hinting } = reader;
+      const sound = text.length <= 2 && hinting ? soundsByName.get(text) : undefined;
+      if (sound === undefined || last === undefined || last.examples.length > 0) return 0;
+      last.sounds.push(soundPhrase(text));
+      return 1;
+    },
+  },
+  {
+    name: 'long or short, of letters',
+    example: 'oo (long)',
+    counterExample: 'oo (longer)',
+    applies: ({ last, aside, hinting }, { lexeme: { text } }) => {
+      const beside = (aside || hinting) && last !== undefined && /^(?:long|short)$/.test(text);
+      const sized = beside ? findPhrase([text, last.spelling.letters]) : null;
+      if (sized === null) return 0;
+      last!.sounds.push(sized);
+      return 1;
+    },
+  },
+  {
+    name: 'letters after examples',
+    example: 'ai as in rain oa',
+    counterExample: 'ai as in rain sail',
+    applies: (reader, { lexeme, spelling }) => {
+      const { last, aside, hinting } = reader;
+      if (aside || !hinting || spelling === null) return 0;
+      // "ay: may I play": a letter within examples is a word.
+      if (lexeme.text.length === 1 && lexeme.mark === 'none') return 0;
+      // After letters they need an example first, after a phrase none: "longer words: er, or".
+      const starts =
+        last === undefined
+          ? lexeme.text.length > 1 || lexeme.mark !== 'none'
+          : last.examples.length > 0 && !fits(lexeme.text, last.spelling.letters);
+      if (!starts) return 0;
+      reader.readSpelling(spelling, lexeme);
+      return 1;
+    },
+  },
+  {
+    name: 'an example',
+    example: 'ai (rain)',
+    counterExample: 'ai rain',
+    applies: (reader, { lexeme: { text } }) => {
+      const { last, aside, hinting } = reader;
+      if (!aside && !hinting) return 0;
+      if (/^(?:the|and|or|sounds?|words?)$/.test(text)) return 1;
+      // "er, or, ar (helper, doctor, dollar)": each is an example of its own letters.
+      const shown = [last, ...reader.lastSpelled(6)].find(
+        (one) => one !== undefined && fits(text, one.spelling.letters),
+      );
+      (shown ?? last)?.examples.push(text);
+      return 1;
+    },
+  },
+  {
+    name: 'another example',
+    example: 'ai as in rain, sail',
+    counterExample: 'ai as in rain, ay',
+    applies: (reader, { i, lexeme, spelling, phrase }) => {
+      const { chunk, trailing, lexemes } = reader;
+      if (!trailing || chunk === null || phrase !== null || lexeme.mark !== 'none') return 0;
+      if (lexeme.text.length < 2 || restWords.has(lexeme.text)) return 0;
+      const after = lexemes[i + 1];
+      const alone = after?.kind !== 'word' || after.text === 'and' || after.text === 'or';
+      const shown = reader.lastSpelled(4).find((one) => fits(lexeme.text, one.spelling.letters));
+      if (shown === undefined && (chunk.spelled.length > 0 || spelling !== null || !alone)) return 0;
+      // "wa as in wash, war as in warm": short and known as letters, war is no example of wa.
+      if (shown !== undefined && spelling !== null && lexeme.text.length <= 3) return 0;
+      if (lexeme.text === 'and' || lexeme.text === 'or') return 0;
+      shown?.examples.push(lexeme.text);
+      return 1;
+    },
+  },
+];

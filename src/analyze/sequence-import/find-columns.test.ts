@@ -1,0 +1,59 @@
+import { expect, test } from 'vitest';
+import { columnOf, columnRules, findColumns, ruleFor } from './find-columns.ts';
+import { findRows } from './find-rows.ts';
+
+function kindsOf(pasted: string): readonly string[] {
+  return findColumns(findRows(pasted)!).columns.map(({ kind }) => kind);
+}
+
+test.each([
+  [
+    'a focus column titles the steps, and the finest number stays beside it',
+    'Unit\tWeek\tFocus\tSpellings\tExamples\tSight words\n1\t1\tShort a\tm, s\tam\tthe\n1\t2\tFinal blends\tnd\thand\tof',
+    'notes step title patterns examples by-sight',
+  ],
+  [
+    'weeks that begin anew in each unit need the unit',
+    'Unit\tWeek\tSkill\n1\t1\tShort a\n1\t2\tShort i\n2\t1\tVowel teams',
+    'step step title',
+  ],
+  ['letters alone title nothing', 'Week\tPhonics\n1\tm, s\n2\tsh, ch', 'step patterns'],
+  [
+    'a title beside letters only names',
+    'No\tTitle\tLetters taught\n1\tTwo make one\tsh\n2\tFirst part\tst',
+    'step step patterns',
+  ],
+  [
+    'lessons named by what they teach',
+    'Lesson\tExamples\nInitial blends\tstop\nVowel teams\train',
+    'title examples',
+  ],
+  [
+    'common words under "Words"',
+    'Week\tPhonics\tWords\n1\tsh\tthe, of\n2\tch\twas, to',
+    'step patterns by-sight',
+  ],
+  [
+    'words under "Words" that show what is taught',
+    'Week\tPhonics\tWords\n1\tsh\tship, shop\n2\tch\tchin, chop',
+    'step patterns examples',
+  ],
+  ['no head', '1\tsh\tship shop\tthe, of\n2\tch\tchin chop\twas, to', 'step patterns examples by-sight'],
+  [
+    'a column of its own kind is a note',
+    'Week\tPhonics\tTeacher\n1\tsh\tMr Falk\n2\tch\tWilma',
+    'step patterns notes',
+  ],
+])('%s', (_, pasted, kinds) => {
+  expect(kindsOf(pasted).join(' ')).toBe(kinds);
+});
+
+test.each(columnRules)('“$name” is said of $example, not of $counterExample', (rule) => {
+  const letters = columnOf(rule.beside, 2, ['sh', 'ch']);
+  const said = ([name, cell]: readonly [string, string]) => {
+    const column = columnOf(name, 0, [cell]);
+    return ruleFor(column, [column, letters]).name;
+  };
+  expect(said(rule.example)).toBe(rule.name);
+  expect(said(rule.counterExample)).not.toBe(rule.name);
+});

@@ -1,0 +1,214 @@
+import { type CellKind, findHeadKind } from './column-kinds.ts';
+import { commonWords } from './common-words.ts';
+import { type FoundTable, namesColumns } from './find-rows.ts';
+import { readItems } from './read-items.ts';
+import { readWords } from './read-words.ts';
+import { readStepHeading } from './step-heading.ts';
+
+/** A column of a pasted table. */
+export interface FoundColumn {
+  /** As its head calls it; empty without one. */
+  readonly name: string;
+  readonly kind: CellKind;
+}
+
+/** How many rows are looked at to say what a column holds. */
+const ROWS_READ = 60;
+
+/** The most words in the name of a column, once its row is known for a head. */
+const LONGEST_NAME = 6;
+
+/** What the columns of a table hold, by their names and cells; `head` is the row of the names, -1 without one. */
+export function findColumns({ rows }: FoundTable): {
+  readonly head: number;
+  readonly columns: readonly FoundColumn[];
+} {
+  const head = rows.findIndex((row, i) => namesColumns(row, i === 0));
+  const names = head < 0 ? [] : rows[head]!;
+  const body = rows.slice(head + 1);
+  const width = Math.max(names.length, ...body.slice(0, 200).map((row) => row.length));
+  const columns = Array.from({ length: width }, (_, i): Column => {
+    const cells = body.map((row) => row[i] ?? '').filter((cell) => cell !== '');
+    return columnOf(names[i] ?? '', i, cells);
+  });
+  const kinds = settleTitles(
+    columns,
+    columns.map((column) => ruleFor(column, columns).kind),
+  );
+  return { head, columns: columns.map(({ name }, i) => ({ name, kind: kinds[i]! })) };
+}
+
+interface Column {
+  readonly name: string;
+  readonly place: number;
+  /** What its name says it holds. */
+  readonly named: CellKind | null;
+  /** Its first cells that hold something. */
+  readonly cells: readonly string[];
+  readonly all: readonly string[];
+}
+
+/** A column with its name and the cells that hold something. */
+export function columnOf(name: string, place: number, all: readonly string[]): Column {
+  return { name, place, named: findHeadKind(name, LONGEST_NAME), cells: all.slice(0, ROWS_READ), all };
+}
+
+interface ColumnRule {
+  readonly name: string;
+  /** The head of a column and a cell of it. */
+  readonly example: readonly [name: string, cell: string];
+  readonly counterExample: readonly [name: string, cell: string];
+  /** The head of a column with letters beside both. */
+  readonly beside: string;
+  readonly kind: CellKind;
+  readonly applies: (column: Column, all: readonly Column[]) => boolean;
+}
+
+const teaching = (kind: CellKind | null) => kind === 'patterns' || kind === 'title';
+
+/** In order; the first that applies says what a column holds. */
+export const columnRules: readonly ColumnRule[] = [
+  {
+    name: 'a name of steps over what is taught',
+    example: ['Lesson', 'Initial blends'],
+    counterExample: ['Lesson', '4'],
+    beside: '',
+    kind: 'patterns',
+    applies: ({ named, cells }, all) =>
+      named === 'step' &&
+      !all.some((other) => teaching(other.named)) &&
+      share(cells, isStepName) < 0.5 &&
+      share(cells, teaches) > 0.5,
+  },
+  {
+    name: 'a name of words over by-sight words',
+    example: ['Words', 'the, of, was'],
+    counterExample: ['Words', 'ship, shop'],
+    beside: 'Sounds',
+    kind: 'by-sight',
+    applies: ({ named, cells }, all) =>
+      named === 'examples' &&
+      !all.some((other) => other.named === 'by-sight') &&
+      share(cells, isCommon) > 0.8,
+  },
+  ...(['step', 'patterns', 'by-sight', 'examples', 'notes'] as const).map(
+    (kind): ColumnRule => ({
+      name: `a name of ${kind}`,
+      example: [
+        {
+          step: 'Week',
+          patterns: 'Phonics',
+          'by-sight': 'Sight words',
+          examples: 'Examples',
+          notes: 'Notes',
+        }[kind],
+        kind === 'step' ? '3' : 'x',
+      ],
+      counterExample: ['Harbour', 'x'],
+      beside: 'Sounds',
+      kind,
+      applies: ({ named }) => named === kind,
+    }),
+  ),
+  {
+    name: 'numbers or names of steps',
+    example: ['', 'Week 3'],
+    counterExample: ['', 'sh, ch'],
+    beside: 'Sounds',
+    kind: 'step',
+    applies: ({ name, place, cells }) => name === '' && place <= 1 && share(cells, isStepName) > 0.7,
+  },
+  {
+    name: 'common words',
+    example: ['', 'the, of, was'],
+    counterExample: ['', 'ship, shop'],
+    beside: 'Sounds',
+    kind: 'by-sight',
+    applies: ({ name, named, cells }, all) =>
+      name === ''
+        ? share(cells, isCommon) > 0.6
+        : named === null && share(cells, isCommon) > 0.8 && !all.some((other) => other.named === 'by-sight'),
+  },
+  {
+    name: 'words that are examples of what another column teaches',
+    example: ['', 'ship, shop'],
+    counterExample: ['', 'sh, ch'],
+    beside: 'Sounds',
+    kind: 'examples',
+    applies: ({ name, cells }, all) =>
+      name === '' && share(cells, isWords) > 0.6 && all.some((other) => share(other.cells, teaches) > 0.5),
+  },
+  {
+    name: 'what is taught, under a name of its own',
+    example: ['Ours', 'sh, ch'],
+    counterExample: ['Ours', 'Mr Falk'],
+    beside: 'Sounds',
+    kind: 'patterns',
+    applies: ({ name, cells }, all) =>
+      name === '' || share(cells, teaches) > 0.6 || !all.some((other) => teaching(other.named)),
+  },
+  {
+    name: 'anything else',
+    example: ['Harbour', 'Mr Falk'],
+    counterExample: ['', 'sh'],
+    beside: 'Sounds',
+    kind: 'notes',
+    applies: () => true,
+  },
+];
+
+/** The first rule that applies to a column beside the others. */
+export function ruleFor(column: Column, all: readonly Column[]): ColumnRule {
+  return columnRules.find(({ applies }) => applies(column, all))!;
+}
+
+/**
+ * The focus column, the first whose cells say in words what is taught, gives the steps their titles; of the columns
+ * that number the steps then only the last is needed that tells them all apart.
+ */
+function settleTitles(columns: readonly Column[], kinds: readonly CellKind[]): readonly CellKind[] {
+  const focus = columns.findIndex(({ cells }, i) => kinds[i] === 'patterns' && share(cells, isPhrase) > 0.5);
+  if (focus < 0) return kinds;
+  const counts = columns.filter((_, i) => kinds[i] === 'step');
+  const finest = counts.findLast(({ all }) => all.length > 1 && new Set(all).size === all.length);
+  return kinds.map((kind, i) => {
+    if (i === focus) return 'title';
+    const numbers = columns[i]!.cells.some((cell) => /\d/.test(cell));
+    return kind === 'step' && numbers && finest !== undefined && columns[i] !== finest ? 'notes' : kind;
+  });
+}
+
+function share(cells: readonly string[], test: (cell: string) => boolean): number {
+  return cells.filter(test).length / Math.max(1, cells.length);
+}
+
+/** A number, a date, or the name of a step. */
+function isStepName(cell: string): boolean {
+  const heading = readStepHeading(cell);
+  return /^[a-z]{0,2}\d{1,3}[.)]?$/i.test(cell) || (heading !== null && heading.kind !== 'number');
+}
+
+function isCommon(cell: string): boolean {
+  const words = readWords(cell);
+  const common = words.filter((word) => commonWords.has(word.toLowerCase())).length;
+  return words.length > 0 && common * 3 >= words.length * 2;
+}
+
+function teaches(cell: string): boolean {
+  return readItems(cell, 'patterns').some(({ patterns }) => patterns.length > 0);
+}
+
+/** Words of which none is understood as something to teach. */
+function isWords(cell: string): boolean {
+  return (
+    readWords(cell).some((word) => word.length > 2) &&
+    readItems(cell, 'patterns').every(({ patterns }) => patterns.length === 0)
+  );
+}
+
+/** Something said in words, as "Initial blends", not only in letters. */
+function isPhrase(cell: string): boolean {
+  return readItems(cell, 'patterns').some(
+    ({ named, text, status }) => named || (status !== 'matched' && /\p{L}{4}/u.test(text)),
+  );
+}

@@ -1,0 +1,98 @@
+import type { PatternId } from '../types.ts';
+import type { Lexeme } from './split-lexemes.ts';
+
+/** What lexemes become: how many are taken, and what stands in their place. */
+export interface Notation {
+  readonly taken: number;
+  readonly given: readonly Lexeme[];
+}
+
+/** Reads the lexemes from `i` on; null where they say nothing of the kind. */
+export type NotationReader = (lexemes: readonly Lexeme[], i: number) => Notation | null;
+
+/** The patterns of a vowel at the end of a syllable. */
+export const longOf: Readonly<Record<string, readonly PatternId[]>> = {
+  a: ['long-a'],
+  e: ['long-e'],
+  i: ['long-i'],
+  o: ['long-o'],
+  u: ['long-u-yoo', 'long-u-oo'],
+  y: ['y-long-i'],
+};
+
+/** The longest run a rule looks at, in lexemes. */
+const LONGEST = 12;
+
+export function wordAt(lexemes: readonly Lexeme[], i: number): string {
+  return lexemes[i]?.kind === 'word' ? lexemes[i].text : '';
+}
+
+/**
+ * A rule for words that stand one after the other, with nothing between them but what `over` names; an affix is not
+ * taken for a word.
+ */
+export function matchWords(
+  source: string,
+  over: readonly Lexeme['kind'][],
+  give: (found: RegExpExecArray, whole: Lexeme) => Lexeme,
+): NotationReader {
+  const pattern = new RegExp(`^(?:${source})(?= |$)`);
+  return (lexemes, i) => {
+    const run: { lexeme: Lexeme; next: number }[] = [];
+    for (let next = i; next < lexemes.length && run.length < LONGEST; next++) {
+      const lexeme = lexemes[next]!;
+      if (run.length > 0 && over.includes(lexeme.kind)) continue;
+      if (lexeme.kind !== 'word' || lexeme.mark !== 'none') break;
+      run.push({ lexeme, next: next + 1 });
+    }
+    const found = pattern.exec(run.map(({ lexeme }) => lexeme.text).join(' '));
+    if (found === null || found[0] === '') return null;
+    const text = found[0].trim();
+    const last = run[text.split(' ').length - 1]!;
+    return { taken: last.next - i, given: [give(found, { ...run[0]!.lexeme, text, end: last.lexeme.end })] };
+  };
+}
+
+export function phrase(
+  source: string,
+  ids: (found: RegExpExecArray) => readonly PatternId[],
+): NotationReader {
+  return matchWords(source, ['open', 'is'], (found, whole) => ({ ...whole, kind: 'meant', ids: ids(found) }));
+}
+
+/** Other words for a phrase of the trade; `over`: a plus sign may stand in them. */
+export function stands(name: string, source: string, over = false): NotationReader {
+  const read = matchWords(source, over ? ['break'] : [], (_, whole) => whole);
+  return (lexemes, i) => {
+    const found = read(lexemes, i);
+    if (found === null) return null;
+    // A plus sign may divide the words, a comma may not.
+    const between = lexemes.slice(i, i + found.taken).filter(({ kind }) => kind === 'break');
+    if (between.some(({ text }) => text !== '+' && text !== '&')) return null;
+    const whole = found.given[0]!;
+    return { taken: found.taken, given: name.split(' ').map((text) => inPlace(whole, text)) };
+  };
+}
+
+export function note(source: string): NotationReader {
+  return becomes('note', source);
+}
+
+export function becomes(kind: Lexeme['kind'], source: string): NotationReader {
+  return matchWords(source, [], (_, whole) => ({ ...whole, kind }));
+}
+
+/** A word in the place of another lexeme. */
+export function inPlace(lexeme: Lexeme, text: string): Lexeme {
+  return { ...lexeme, kind: 'word', text, mark: 'none' };
+}
+
+/** Words of a clause that are read together before the rest, and what stands in their place. */
+export interface NotationRule {
+  readonly name: string;
+  /** A clause it applies to, and one much like it that it must leave alone. */
+  readonly example: string;
+  readonly counterExample: string;
+  /** What `taken` lexemes from `i` on become; null where the rule does not apply. */
+  readonly applies: NotationReader;
+}

@@ -1,0 +1,158 @@
+import { longOf, type NotationRule, phrase, stands } from './match-words.ts';
+import {
+  blendsWith,
+  bothLengths,
+  bracketedLetter,
+  letterRange,
+  lettersInEnding,
+  repeatWord,
+  shareSyllable,
+  softSounds,
+} from './notation-lists.ts';
+import { at, ofWords, words } from './place-words.ts';
+
+/** Words that mean patterns, or letters. In order; the first that applies is taken. */
+export const patternNotations: readonly NotationRule[] = [
+  {
+    name: 'y at the end of longer words',
+    example: 'y at the end of two-syllable words',
+    counterExample: 'y at the end',
+    applies: phrase(
+      `y (?:${at}|ending|ends) (?:of|in|for) (?:a |the )?(?:two|2|longer|long|multi|multisyllabic|multisyllable|three|more)(?: or more)?(?: syllable)?(?: ${words})?`,
+      () => ['y-long-e'],
+    ),
+  },
+  {
+    name: 'y at the end of short words',
+    example: 'y at the end of one-syllable words',
+    counterExample: 'y at the end of two-syllable words',
+    applies: phrase(
+      `y (?:${at}|ending|ends) (?:of|in|for) (?:a |the )?(?:one|1|short|single)(?: syllable)?(?: ${words})?`,
+      () => ['y-long-i'],
+    ),
+  },
+  {
+    name: 'y within a word',
+    example: 'y in the middle of a word',
+    counterExample: 'y in the word my',
+    applies: phrase(`(?:medial y|y in (?:the )?middle${ofWords})`, () => ['y-short-i']),
+  },
+  {
+    name: 'a at the end of a word',
+    example: 'a at the end of a word (sofa)',
+    counterExample: 'ay at the end of a word',
+    applies: phrase(`(?:final a|a ${at}${ofWords})(?: (?:says|as|is|for)(?: a| the)? (?:schwa|uh))?`, () => [
+      'schwa-a',
+    ]),
+  },
+  {
+    name: 'a word said once for several letters',
+    example: 'long e, i, o',
+    counterExample: 'long e, ee, ea',
+    applies: repeatWord,
+  },
+  {
+    name: 'an open vowel',
+    example: 'open e',
+    counterExample: 'open syllables',
+    applies: phrase('open (?:vowel )?([aeiouy])', ([, vowel = '']) => longOf[vowel]!),
+  },
+  {
+    name: 'a vowel of open syllables',
+    example: 'i in an open syllable',
+    counterExample: 'a_e in an open syllable',
+    applies: phrase(
+      '([aeiouy]) (?:in|of|at the end of) (?:an |the |a )?open syllables?',
+      ([, vowel = '']) => longOf[vowel]!,
+    ),
+  },
+  {
+    name: 'doubling a letter',
+    example: 'doubling the last consonant',
+    counterExample: 'words ending in a double consonant',
+    applies: phrase(
+      '(?:doubl(?:e|es|ing) (?:the|a|of the)(?: last| final)?|doubling(?: last| final| of)?|double (?:the )?last) (?:consonant|letter)(?: rule)?(?: (?:at|to) the end)?(?: (?:when|before) adding.*)?',
+      () => ['change-double'],
+    ),
+  },
+  {
+    name: 'dropping an e',
+    example: 'dropping the last e',
+    counterExample: 'the last e',
+    applies: phrase(
+      '(?:drop|drops|dropping|losing|lose|removing|remove)(?: of)?(?: the| a)?(?: last| final| silent)? e(?: rule)?',
+      () => ['change-drop-e'],
+    ),
+  },
+  {
+    name: 'changing y to i',
+    example: 'y becomes i',
+    counterExample: 'y as long i',
+    applies: phrase(
+      '(?:(?:chang(?:e|es|ing)|turn(?:s|ing)?|swap(?:ping)?)(?: the| a)?(?: final| last)? y (?:to|into|for)(?: an?)? i|y (?:becomes?|changes to|turns into|changing to|to)(?: an?)? i)(?: rule)?',
+      () => ['change-y-to-i'],
+    ),
+  },
+  {
+    name: 'letters from one to another',
+    example: 'f-j',
+    counterExample: 'a-e',
+    applies: letterRange,
+  },
+  {
+    name: 'a vowel with an e at the end',
+    example: 'long vowel with e at the end',
+    counterExample: 'long vowels',
+    applies: stands(
+      'silent e',
+      '(?:(?:long )?vowels? (?:(?:with|and|plus|consonant)(?: an| a| the)? )?(?:silent |final )?e(?: at the end)?|(?:silent |final )?e at the end(?: of (?:a |the )?words?)?)',
+      true,
+    ),
+  },
+  {
+    name: 'a vowel with r',
+    example: 'vowels with r',
+    counterExample: 'words with r',
+    applies: stands(
+      'r controlled',
+      '(?:vowels? (?:(?:with|and|plus|before|followed by)(?: an| the)? )?r|r (?:with|after)(?: a| the)? vowels?|vowels? (?:and|with|plus) the letter r)',
+      true,
+    ),
+  },
+  {
+    name: 'soft and hard sounds of letters',
+    example: 'soft sounds of c and g',
+    counterExample: 'soft c',
+    applies: softSounds,
+  },
+  {
+    name: 'long and short of one vowel',
+    example: 'long and short oo',
+    counterExample: 'long and short vowels',
+    applies: bothLengths,
+  },
+  {
+    name: 'blends of one letter',
+    example: 'beginning blends with r',
+    counterExample: 'beginning blends br, cr',
+    applies: blendsWith,
+  },
+  {
+    name: 'syllable types that share a word',
+    example: 'closed, open and VCe syllables',
+    counterExample: 'closed syllables',
+    applies: shareSyllable,
+  },
+  {
+    name: 'letters in a longer ending',
+    example: 'i in -ind, -ild',
+    counterExample: 'i in pin',
+    applies: lettersInEnding,
+  },
+  {
+    name: 'a letter not heard, or only written beside',
+    example: 'k(n), (m)b',
+    counterExample: 'ai (rain)',
+    applies: bracketedLetter,
+  },
+];

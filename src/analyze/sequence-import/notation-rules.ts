@@ -1,0 +1,37 @@
+import type { Notation, NotationRule } from './match-words.ts';
+import { patternNotations } from './notation-patterns.ts';
+import { signNotations } from './notation-signs.ts';
+import type { Lexeme } from './split-lexemes.ts';
+
+/** In order; the first that applies is taken. */
+export const notationRules: readonly NotationRule[] = [...patternNotations, ...signNotations];
+
+/** Reads runs of words that mean one thing; `used` hears the name of each rule that applied. */
+export function applyNotations(
+  lexemes: readonly Lexeme[],
+  used: (rule: string) => void = () => {},
+): readonly Lexeme[] {
+  const read: Lexeme[] = [];
+  for (let i = 0; i < lexemes.length; ) {
+    const found = firstOf(lexemes, i);
+    if (found === null) {
+      read.push(lexemes[i]!);
+      i += 1;
+      continue;
+    }
+    used(found.name);
+    read.push(...found.given);
+    i += found.taken;
+  }
+  return read;
+}
+
+function firstOf(lexemes: readonly Lexeme[], i: number): (Notation & { name: string }) | null {
+  const { kind } = lexemes[i]!;
+  if (kind !== 'word' && kind !== 'open') return null;
+  for (const { name, applies } of notationRules) {
+    const found = applies(lexemes, i);
+    if (found !== null) return { ...found, name };
+  }
+  return null;
+}

@@ -1,0 +1,98 @@
+import { becomes, type NotationRule, note, phrase, wordAt } from './match-words.ts';
+import { addedAffixes, everySound, shortForms, soundOf } from './notation-lists.ts';
+import { at, ofWords } from './place-words.ts';
+
+/** Words that say how others go together, or nothing. In order; the first that applies is taken. */
+export const signNotations: readonly NotationRule[] = [
+  {
+    name: 'short forms by their words',
+    example: 'contractions with not, is, will',
+    counterExample: 'blends with s, l',
+    applies: shortForms,
+  },
+  {
+    name: 'singular and plural',
+    example: 'possessives: singular and plural',
+    counterExample: 'plurals',
+    applies: note(
+      '(?:of )?(?:singular (?:and |or |& )?plural|plural (?:and |or |& )?singular|singular)(?: nouns?| ones?| forms?)?|nouns?',
+    ),
+  },
+  {
+    name: 'words of several syllables',
+    example: 'words with two or more syllables',
+    counterExample: 'words with two sounds',
+    applies: phrase(
+      '(?:longer )?words? (?:with|of|that have|having) (two|2|three|3|four|4)( or more)? syllables?',
+      ([, count = '', more]) =>
+        /two|2/.test(count) ? (more ? ['syllables-2', 'syllables-3'] : ['syllables-2']) : ['syllables-3'],
+    ),
+  },
+  {
+    name: 'endings that are added',
+    example: 'adding ed, ing and er',
+    counterExample: 'adding letters',
+    applies: addedAffixes,
+  },
+  {
+    name: 'a sound by its name',
+    example: 'gh with the sound of f',
+    counterExample: 'the sound of f',
+    applies: soundOf,
+  },
+  {
+    name: 'all sounds of letters',
+    example: 'ear (three sounds)',
+    counterExample: 'three blends',
+    applies: everySound,
+  },
+  {
+    name: 'examples follow',
+    example: 'igh such as light',
+    counterExample: 'as',
+    applies: becomes(
+      'hint',
+      '(?:such as|as in|as heard in|like in|for example|for instance|found in|heard in|words like|in words like|in words such as|in words|as found in)(?: the words?)?',
+    ),
+  },
+  {
+    name: 'a list follows',
+    example: 'digraphs including sh and th',
+    counterExample: 'digraphs in books',
+    applies: becomes(
+      'list',
+      '(?:including|includes?|namely|(?:spelled|spelt|spellings?)(?: as| with| by| of)?|written(?: as| with)?|made (?:with|by)|represented (?:by|as))',
+    ),
+  },
+  {
+    name: 'one more',
+    example: 'er, ir plus ur',
+    counterExample: 'plus',
+    applies: (lexemes, i) =>
+      i > 0 && /^(?:plus|also|then)$/.test(wordAt(lexemes, i)) && lexemes[i + 1] !== undefined
+        ? { taken: 1, given: [{ ...lexemes[i]!, kind: 'break', text: 'plus' }] }
+        : null,
+  },
+  {
+    name: 'a place in the word',
+    example: 'ck at the end of short words',
+    counterExample: 'end blends',
+    applies: note(`${at}${ofWords}`),
+  },
+  {
+    name: 'beside a kind of sound',
+    example: 'tch after a short vowel',
+    counterExample: 'c before e, i',
+    applies: note(
+      `(?:before|after|following|when adding|when you add) (?:a |an |the |any |one |all )?(?:(?:short|long|single|final|stressed|vowel|consonant|other|and|or|another|suffix|ending)\\s?)*(?:vowels?|consonants?|suffix|suffixes|endings?|vowel sounds?|syllables?|letters?)(?: sounds?| suffix(?:es)?)?`,
+    ),
+  },
+  {
+    name: 'what is left as it is',
+    example: '-ing with no change',
+    counterExample: 'change y to i',
+    applies: note(
+      '(?:with |and )?(?:no|without) (?:a )?(?:base |spelling )?change|for comparing|for more than one|to (?:make|form|show|mean|give)(?: an?| the)? [a-z]+(?: [a-z]+)?|(?:where|when|if) (?:the )?(?:base|root|word|base word|root word|spelling) (?:does not|is not|stays|is)(?: the)? (?:change|changed|same)|(?:to )?say the same|all say',
+    ),
+  },
+];

@@ -1,0 +1,89 @@
+import type { ClauseReader } from './clause-reader.ts';
+import { soundPhrase } from './sound-phrase.ts';
+import { findSpelling } from './spellings.ts';
+import type { Lexeme } from './split-lexemes.ts';
+
+/** Reads what is no word: punctuation, a sound, or what words were read together to. */
+export function readSign(reader: ClauseReader, lexeme: Lexeme, i: number): void {
+  switch (lexeme.kind) {
+    case 'break':
+      // "(plus wor)" is about other letters than those before the brackets.
+      if (lexeme.text === 'plus') reader.aside = false;
+      reader.divide();
+      break;
+    case 'is':
+      readColon(reader);
+      break;
+    case 'hint':
+    case 'list':
+      announce(reader, lexeme.kind === 'hint');
+      break;
+    case 'note':
+      if (reader.chunk === null || reader.chunk.known === 0) reader.wait(lexeme);
+      break;
+    case 'every':
+      if (reader.last !== undefined) reader.last.every = Number(lexeme.text) || Number.POSITIVE_INFINITY;
+      else reader.wait(lexeme);
+      break;
+    case 'meant':
+      reader.readHeading({ ids: lexeme.ids!, sure: true, within: null, keeps: [] }, lexeme, 1, false);
+      break;
+    case 'open':
+      openBracket(reader, i);
+      break;
+    case 'close':
+      reader.depth = Math.max(0, reader.depth - 1);
+      if (reader.depth === 0 && !reader.aside) reader.scope = null;
+      if (reader.depth === 0) reader.aside = reader.hinting = false;
+      break;
+    default:
+      reader.readHeading(soundPhrase(lexeme.text), lexeme, 1, true);
+  }
+}
+
+function openBracket(reader: ClauseReader, i: number): void {
+  reader.depth += 1;
+  if (reader.depth > 1 || reader.chunk === null) return;
+  if (reader.scope?.chunk === reader.chunk && reader.chunk.spelled.length === 0 && !reader.broken)
+    reader.scope.strong = true;
+  else if (reader.chunk.known === 0 && bracketsLetters(reader.lexemes, i)) reader.dropNickname();
+  else reader.aside = true;
+}
+
+/** Whether brackets that open at `i` hold nothing but letters: `(ff, ll, ss, zz)`. */
+function bracketsLetters(lexemes: readonly Lexeme[], i: number): boolean {
+  let letters = 0;
+  for (let at = i + 1; at < lexemes.length && lexemes[at]!.kind !== 'close'; at++) {
+    const { kind, text, mark } = lexemes[at]!;
+    if (kind === 'break' || kind === 'sound' || text === 'and' || text === 'or') continue;
+    if (kind !== 'word' || findSpelling(text, mark) === null) return false;
+    letters += 1;
+  }
+  return letters > 0;
+}
+
+/** "such as" and "spelled": a heading's list follows, or else, after "such as", examples. */
+function announce(reader: ClauseReader, examples: boolean): void {
+  const scope = reader.scope ?? reader.dormant;
+  const { chunk } = reader;
+  if (scope !== null && scope.chunk === chunk && chunk.spelled.length === 0) {
+    reader.scope = scope;
+    scope.strong = true;
+    reader.broken = false;
+  } else if (chunk !== null && chunk.known === 0 && !chunk.rest && !reader.aside) {
+    // "words with two consonants, such as st": of what nobody knows the letters count.
+    reader.dropNickname();
+    return;
+  }
+  reader.hinting = examples && chunk !== null;
+}
+
+/** A colon or the like: announces a list after a heading, examples after letters, anything after other words. */
+function readColon(reader: ClauseReader): void {
+  const { chunk, scope } = reader;
+  if (scope !== null && scope.chunk === chunk) {
+    scope.strong ||= chunk.spelled.length === 0;
+    reader.announced = scope.heading;
+  } else if (chunk !== null && chunk.known === 0 && !chunk.rest && !reader.aside) reader.dropNickname();
+  else reader.hinting = chunk !== null && chunk.known > 0;
+}

@@ -1,0 +1,58 @@
+import type { CellKind } from './column-kinds.ts';
+import type { LaidCell, LaidStep } from './layout.ts';
+import { type ReadItem, readItems } from './read-items.ts';
+import { readWords } from './read-words.ts';
+
+interface ReadCell {
+  readonly kind: CellKind;
+  readonly items: readonly ReadItem[];
+}
+
+/** The items of a step. What stands in one row of a table is read together. */
+export function readStep({ cells }: LaidStep): readonly ReadItem[] {
+  const rows: LaidCell[][] = [];
+  for (const cell of cells) {
+    const row = rows.at(-1);
+    if (row !== undefined && row[0]!.row === cell.row) row.push(cell);
+    else rows.push([cell]);
+  }
+  return rows.flatMap(readRow);
+}
+
+/**
+ * Reads the cells of a row twice: headings in one are what the letters in another are a list of, "Long e" beside
+ * `ee, ea`. Where two cells say the same, the narrower goes: "Initial blends" beside `bl, cl` teaches those two.
+ */
+function readRow(cells: readonly LaidCell[]): readonly ReadItem[] {
+  const words = cells.filter(({ kind }) => kind === 'examples').flatMap(({ text }) => readWords(text));
+  const examples = words.map((word) => word.toLowerCase());
+  const headings = cells.map(({ text, kind }) =>
+    teaching(kind) ? readItems(text, kind).flatMap((item) => item.headings) : [],
+  );
+  const read = cells.map(({ text, kind, about }, i): ReadCell => {
+    const named = about ? readItems(about, 'patterns').flatMap((item) => item.headings) : [];
+    const others = cells[0]!.row === undefined ? [] : headings.filter((_, place) => place !== i).flat();
+    return { kind, items: readItems(text, kind, { examples, headings: [...named, ...others] }) };
+  });
+  if (cells[0]!.row === undefined) return read.flatMap(({ items }) => items);
+  return read.flatMap((cell, i) => cell.items.map((item) => narrow(item, cell.kind, lettersBeside(read, i))));
+}
+
+const teaching = (kind: CellKind) => kind === 'patterns' || kind === 'title';
+
+/** What the letters in the other cells of a row teach. */
+function lettersBeside(cells: readonly ReadCell[], i: number): ReadonlySet<string> {
+  const others = cells.filter(({ kind }, place) => place !== i && teaching(kind));
+  const items = others.flatMap((cell) => cell.items).filter(({ headings }) => headings.length === 0);
+  return new Set(items.flatMap(({ patterns }) => patterns));
+}
+
+/** An item of a row whose letters stand in another cell: a heading of them, or a title that nobody knows. */
+function narrow(item: ReadItem, kind: CellKind, letters: ReadonlySet<string>): ReadItem {
+  const { headings, status } = item;
+  const listed = headings.some(({ within }) => [...within!].some((id) => letters.has(id)));
+  const onlyTitle = kind === 'title' && letters.size > 0 && (status === 'unknown' || status === 'guessed');
+  if (!listed && !onlyTitle) return item;
+  const patterns = listed ? [...new Set(headings.flatMap(({ keeps }) => keeps))] : [];
+  return { ...item, status: patterns.length > 0 ? 'matched' : 'ignored', patterns, bySight: [] };
+}

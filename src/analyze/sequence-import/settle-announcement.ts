@@ -1,0 +1,38 @@
+import type { Chunk } from './clause-chunk.ts';
+import type { Phrase } from './phrases.ts';
+import { findSpelling } from './spellings.ts';
+import type { Lexeme } from './split-lexemes.ts';
+
+/**
+ * Where nothing but letters follows a colon, they are what is taught: what stands before it only names them, as in
+ * "l-family blends: bl, cl". One thing for sure (short a: m, s) is taught besides, and so are longer letters.
+ */
+export function settleAnnouncement(lexemes: readonly Lexeme[], chunks: readonly Chunk[]): void {
+  const colon = lexemes.findIndex(({ kind, text }) => kind === 'is' && text === ':');
+  if (colon < 1 || !listsLetters(lexemes.slice(colon + 1))) return;
+  for (const chunk of chunks) {
+    if (chunk.start > lexemes[colon]!.start) break;
+    const strayLetters =
+      chunk.phrases.length === 0 &&
+      chunk.spelled.every(
+        ({ spelling, start }) => spelling.letters.length === 1 && start < lexemes[colon]!.start,
+      ) &&
+      lexemes.some(
+        ({ kind, start }) => kind === 'word' && start > chunk.start && start < lexemes[colon]!.start,
+      );
+    const open = chunk.phrases.length > 0 && chunk.spelled.length === 0 && chunk.phrases.every(isOpen);
+    if (strayLetters) chunk.spelled.length = 0;
+    if (strayLetters || open) chunk.announces = true;
+  }
+}
+
+/** Whether a heading only announces the list after it; one sure pattern, or a kind of syllable, is taught besides. */
+export function isOpen({ within, sure, ids, keeps }: Phrase): boolean {
+  return within !== null && keeps.length === 0 && !(sure && ids.length === 1);
+}
+
+function listsLetters(lexemes: readonly Lexeme[]): boolean {
+  const words = lexemes.filter(({ kind, text }) => kind === 'word' && text !== 'and' && text !== 'or');
+  const others = lexemes.some(({ kind }) => kind !== 'word' && kind !== 'break');
+  return words.length > 1 && !others && words.every(({ text, mark }) => findSpelling(text, mark) !== null);
+}

@@ -1,0 +1,179 @@
+import type { Spelled } from './clause-chunk.ts';
+import type { ClauseReader } from './clause-reader.ts';
+import { exampleRules, type WordRule } from './example-rules.ts';
+import { fits } from './fits.ts';
+import { readCondition } from './read-condition.ts';
+import { fillerWords, hintWords, looseWords, restWords } from './word-roles.ts';
+
+/** In order: the first rule that applies to a word is taken. */
+export const wordRules: readonly WordRule[] = [
+  {
+    name: 'a phrase of the trade',
+    example: 'vowel teams',
+    counterExample: 'teamwork',
+    applies: (reader, { phrase, length, lexeme }) => {
+      const stands = reader.aside || reader.hinting || length > 1 || lexeme.mark === 'none';
+      if (phrase === null || !stands) return 0;
+      reader.readHeading(phrase, lexeme, length, false);
+      return length;
+    },
+  },
+  {
+    name: 'where letters stand',
+    example: 'c before e, i, y',
+    counterExample: 'before e',
+    applies: (reader, { i, lexeme: { text } }) => {
+      const { last, chunk } = reader;
+      if (text !== 'before' && text !== 'after') return 0;
+      // "soft c before e, i, y" says of a phrase where it is so.
+      if (last === undefined && (reader.broken || chunk === null || chunk.known === 0)) return 0;
+      const { end, meant } = readCondition(reader.lexemes, i, last?.spelling.letters ?? '');
+      if (meant !== null)
+        last!.sounds.push({ ids: [meant], sure: true, within: new Set([meant]), keeps: [] });
+      reader.touch();
+      return end - i;
+    },
+  },
+  ...exampleRules,
+  {
+    name: 'the article a',
+    example: 'words with a silent letter',
+    counterExample: 'a as in hat',
+    applies: (reader, { i, lexeme }) => {
+      const next = reader.lexemes[i + 1];
+      if (lexeme.text !== 'a' || lexeme.mark !== 'none' || next?.kind !== 'word' || next.mark !== 'none')
+        return 0;
+      if (!/^[^aeiou\d].{2}/.test(next.text) || fillerOrHint.test(next.text) || next.text.includes('_'))
+        return 0;
+      // "a cat, e net": a letter and its key word.
+      if (reader.broken && reader.pendingIsEmpty && fits(next.text, 'a')) return 0;
+      reader.wait(lexeme);
+      return 1;
+    },
+  },
+  {
+    name: 'an exception',
+    example: 'exceptions to the rule',
+    counterExample: 'closed syllable exceptions',
+    applies: (reader, { lexeme }) => {
+      if (!/^(?:exceptions?|irregulars?|oddities)$/.test(lexeme.text)) return 0;
+      // What they are exceptions to is not what is taught.
+      reader.doubt();
+      reader.openOr(lexeme).unknown += 2;
+      return 1;
+    },
+  },
+  {
+    name: 'a word that divides',
+    example: 'ai or ay',
+    counterExample: 'ar or ir',
+    applies: (reader, word) => {
+      const { text } = word.lexeme;
+      if (!(text === 'and' && !inProse(reader)) && !(text === 'or' && divides(reader, word.i))) return 0;
+      reader.divide(text === 'and');
+      return 1;
+    },
+  },
+  {
+    name: 'letters',
+    example: 'ai',
+    counterExample: 'harbour',
+    applies: (reader, { spelling, lexeme }) => {
+      const plain = lexeme.mark === 'none' && !lexeme.text.includes('_');
+      if (spelling === null || (inProse(reader) && plain)) return 0;
+      reader.readSpelling(spelling, lexeme);
+      return 1;
+    },
+  },
+  {
+    name: 'a word that shows the letters before it',
+    example: 'ai rain',
+    counterExample: 'ai boat',
+    applies: (reader, { lexeme: { text } }) => {
+      const { last } = reader;
+      if (last === undefined || !showsLetters(reader, text, last)) return 0;
+      last.examples.push(text);
+      return 1;
+    },
+  },
+  {
+    name: 'a word that shows a heading',
+    example: 'short a: at, am',
+    counterExample: 'short a: pin',
+    applies: (reader, { lexeme: { text } }) => {
+      if (!reader.isNote(text)) return 0;
+      reader.touch();
+      return 1;
+    },
+  },
+  {
+    name: 'no new teaching',
+    example: 'review',
+    counterExample: 'harbour walk with a test',
+    applies: (reader, { lexeme }) => {
+      if (!restWords.has(lexeme.text) || inProse(reader)) return 0;
+      reader.openOr(lexeme).rest = true;
+      return 1;
+    },
+  },
+  {
+    name: 'a word before an example',
+    example: 'ai as rain',
+    counterExample: 'as rain',
+    applies: (reader, { i, lexeme: { text } }) => {
+      if (!hintWords.has(text)) return 0;
+      // "ie in pie and in chief"
+      if (reader.broken && !(reader.trailing && reader.last !== undefined)) return 0;
+      const next = reader.lexemes[i + 1];
+      const shown = next?.kind === 'word' && next.mark === 'none' && reader.showsHeading(next.text);
+      if (reader.last === undefined && !(shown && reader.chunk !== null)) return 0;
+      reader.hinting = true;
+      return 1;
+    },
+  },
+  {
+    name: 'a word that says nothing of its own',
+    example: 'the sound of ai',
+    counterExample: 'harbour',
+    applies: (reader, { lexeme }) => {
+      const { text } = lexeme;
+      if (!fillerWords.has(text) && !hintWords.has(text) && !/^\p{N}+$/u.test(text)) return 0;
+      if (looseWords.has(text) && reader.chunk !== null && !reader.broken) reader.loose = true;
+      reader.wait(lexeme);
+      return 1;
+    },
+  },
+  {
+    name: 'a word nobody knows',
+    example: 'harbour',
+    counterExample: 'sh',
+    applies: (reader, { lexeme }) => {
+      reader.openOr(lexeme).unknown += 1;
+      return 1;
+    },
+  },
+];
+
+/** Words after a letter that say something of it, so that the letter a before them is no article. */
+const fillerOrHint =
+  /^(?:says?|said|saying|makes?|making|like|such|sounds?|spelled|spelt|spellings?|then|before|plus|with|from|short|long|the)$/;
+
+/** After a word that nothing is known of, until something divides. */
+function inProse({ chunk, broken }: ClauseReader): boolean {
+  return chunk !== null && !broken && chunk.known === 0;
+}
+
+/** Beyond a comma one letter is too little to say that a word shows it: `t, the`. */
+function showsLetters({ broken }: ClauseReader, text: string, { spelling }: Spelled): boolean {
+  return text.length > 1 && fits(text, spelling.letters) && (!broken || spelling.letters.length > 1);
+}
+
+/** `ai or ay`, `/d/ or /t/`; but in `ar or ir` and `ar, or` it is letters. */
+function divides({ lexemes, scope }: ClauseReader, i: number): boolean {
+  const before = lexemes[i - 1];
+  const after = lexemes[i + 1];
+  if (before?.kind === 'sound' && after?.kind === 'sound') return true;
+  if (before?.kind !== 'word' || after?.kind !== 'word') return false;
+  if (before.text.endsWith('r') || after.text.endsWith('r')) return false;
+  return scope?.heading.within?.has('or') !== true;
+}

@@ -1,0 +1,104 @@
+import { type ImportedItem, importSequence } from '../../src/analyze/index.ts';
+
+/** How the reading of a clause compares with what a teacher says it means. */
+export type Verdict = 'right' | 'asked' | 'wrong but sure' | 'wrong guess';
+
+export interface ReadClause {
+  readonly step: string;
+  readonly text: string;
+  readonly meaning: string;
+  readonly read: string;
+  readonly verdict: Verdict;
+}
+
+/** Lists that clauses name as a whole. */
+const SETS: Readonly<Record<string, string>> = {
+  '@shorts': 'short-a short-e short-i short-o short-u',
+  '@longs': 'long-a long-e long-i long-o long-u-yoo long-u-oo',
+  '@openlongs': 'type-open long-a long-e long-i long-o long-u-yoo long-u-oo',
+  '@vce': 'a_e e_e i_e o_e u_e-oo u_e-yoo',
+  '@ed': 'suffix-ed-t suffix-ed-d suffix-ed-id',
+  '@schwa': 'schwa-a schwa-e schwa-i schwa-o schwa-u weak-e',
+  '@lblends': 'start-bl start-cl start-fl start-gl start-pl start-sl',
+  '@rblends': 'start-br start-cr start-dr start-fr start-gr start-pr start-tr',
+  '@starts':
+    '@lblends @rblends start-thr start-shr start-sc start-sk start-sm start-sn start-sp start-st start-sw start-tw start-scr start-spl start-spr start-squ start-str',
+  '@ends':
+    'end-ft end-ld end-lf end-lk end-lm end-lp end-lt end-mp end-nd end-nt end-nch end-pt end-ct end-xt end-sk end-sp end-st end-nth end-lch end-dth end-three',
+  '@alphabet': 'b c d f g h j k l m n p r s t v w x y z qu short-a short-e short-i short-o short-u',
+};
+
+/**
+ * Reads a text in which each clause stands in `⟦clause => meaning⟧`: what the importer makes of every clause, beside
+ * what its author says it means. A meaning is a set of patterns and `words: …`, `-` for nothing to teach, `?` for what
+ * has to be asked; `||` divides meanings that are as good.
+ */
+export function readAnnotated(annotated: string): readonly ReadClause[] {
+  const clauses: { text: string; meaning: string; start: number; end: number; items: ImportedItem[] }[] = [];
+  let pasted = '';
+  let after = 0;
+  for (const found of annotated.matchAll(/⟦([^⟧]+?) => ([^⟧]+)⟧/gu)) {
+    pasted += annotated.slice(after, found.index);
+    const [whole, text = '', meaning = ''] = found;
+    clauses.push({ text, meaning, start: pasted.length, end: pasted.length + text.length, items: [] });
+    pasted += text;
+    after = found.index + whole.length;
+  }
+  pasted += annotated.slice(after);
+  const steps: string[] = clauses.map(() => '');
+  let at = 0;
+  for (const step of importSequence(pasted).steps) {
+    for (const item of step.items) {
+      const start = findText(pasted, item.text, at);
+      if (start < 0) continue;
+      const end = start + item.text.length;
+      at = end;
+      const shared = clauses.map((clause) => Math.min(clause.end, end) - Math.max(clause.start, start));
+      const best = Math.max(0, ...shared);
+      const place = best > 0 ? shared.indexOf(best) : -1;
+      if (place < 0) continue;
+      clauses[place]!.items.push(item);
+      steps[place] = step.title;
+    }
+  }
+  return clauses.map(({ text, meaning, items }, i) => {
+    const read = meaningOf(items);
+    const right = meaning.split('||').some((one) => same(one, read));
+    const asked = items.length === 0 || items.some(({ status }) => status === 'unknown');
+    const guessed = items.some(({ status }) => status === 'guessed');
+    const verdict = right ? 'right' : asked ? 'asked' : guessed ? 'wrong guess' : 'wrong but sure';
+    return { step: steps[i]!, text, meaning, read, verdict };
+  });
+}
+
+/** Where a text begins as a piece of its own; the name of a column goes before the line below it. */
+function findText(pasted: string, text: string, from: number): number {
+  const letter = /[\p{L}\p{N}]/u;
+  const apart = (at: number, length: number) =>
+    !(letter.test(pasted[at] ?? '') && letter.test(pasted[at - 1] ?? '')) &&
+    !(letter.test(pasted[at + length - 1] ?? '') && letter.test(pasted[at + length] ?? ''));
+  for (const sought of [text, text.slice(text.indexOf(': ') + 2)]) {
+    for (let at = pasted.indexOf(sought, from); at >= 0; at = pasted.indexOf(sought, at + 1))
+      if (apart(at, sought.length)) return at;
+  }
+  return -1;
+}
+
+function meaningOf(items: readonly ImportedItem[]): string {
+  const patterns = items.flatMap((item) => item.patterns);
+  const words = items.flatMap(({ bySight }) => bySight);
+  const parts = [...patterns, ...(words.length > 0 ? ['words:', ...words] : [])];
+  if (items.some(({ status }) => status === 'unknown')) parts.push('?');
+  return parts.join(' ') || '-';
+}
+
+function same(meaning: string, read: string): boolean {
+  const set = (text: string) => [...new Set(spellOut(text).split(/\s+/))].filter(Boolean).sort().join(' ');
+  if (meaning.trim() === '?') return read.includes('?');
+  return set(meaning) === set(read);
+}
+
+function spellOut(text: string): string {
+  const spelled = text.replace(/@\w+/g, (name) => SETS[name] ?? name);
+  return spelled === text ? text : spellOut(spelled);
+}
