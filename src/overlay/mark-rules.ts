@@ -28,8 +28,9 @@ const LINES_OVER_PICTURES: Record<Mark, string> = {
   unsure: 'rgb(122 122 122)',
   here: 'rgb(20 132 116)',
 };
-/** The wash over a picture of letters, and over a drawing, where it may be all of the mark that is seen. */
-const STRONG_WASH = 'rgb(206 96 48 / 0.16)';
+/** The wash over a picture of letters; and over those of a drawing, where it may be all of the mark that is seen. */
+const PICTURE_WASH = 'rgb(206 96 48 / 0.16)';
+const DRAWING_WASH = 'rgb(206 96 48 / 0.28)';
 
 export type Mark = keyof typeof LINES;
 
@@ -52,7 +53,8 @@ export function markRules(look: Look, inkMarks: readonly InkMark[] = []): string
 function ruleOf(name: string, mark: Mark, look: Look, ink?: Ink): string {
   const isClear = ink?.color === 'transparent';
   const line = isClear ? LINES_OVER_PICTURES[mark] : 'currentColor';
-  const wash = (isClear || ink?.isDrawing) && mark === 'beyond' ? STRONG_WASH : WASHES[mark];
+  const strong = ink?.isDrawing ? DRAWING_WASH : isClear ? PICTURE_WASH : undefined;
+  const wash = (mark === 'beyond' && strong) || WASHES[mark];
   const isWashed = look === 'wash' || mark === 'here' || ink?.isDrawing;
   const ground = wash && isWashed ? `background-color: ${wash};` : '';
   const letters = ink ? `color: ${ink.color};` : '';

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
 import { startFirefox } from './browser.ts';
+import { PDF, SLIDE, STORY, textLayer } from './figure-pages.ts';
 import { markedWords } from './marked-words.ts';
 import { readPdf } from './read-pdf.ts';
 
@@ -211,6 +212,59 @@ describe('frames', () => {
     expect(await sidebarText()).not.toContain('Whale log');
     await firefox.press(page);
     await eventually(inner).toBe(0);
+  });
+});
+
+describe('pages of which the figure may mislead', () => {
+  const full = 'style="position:fixed;left:0;top:60px;width:900px;height:700px"';
+  const menu = '<p>Edit the page</p>';
+  test.each([
+    [
+      'a PDF in a frame',
+      `${menu}<iframe ${full} src="tides.pdf"></iframe>`,
+      'because it is a PDF: tides.pdf',
+    ],
+    ['a PDF that is embedded', `${menu}<embed ${full} src="tides.pdf">`, 'because it is a PDF: tides.pdf'],
+    ['an editor', `${menu}<div contenteditable>${STORY}</div>`, 'in a field for writing'],
+    ['a canvas', `${menu}<canvas ${full}></canvas>`, 'one drawing'],
+    [
+      'a story that is cut off',
+      `<div style="height:120px;overflow:hidden">${STORY}</div>`,
+      'cut off or covered',
+    ],
+  ])('%s: the line above it says so', async (_what, html, says) => {
+    firefox.serve('tides.pdf', PDF);
+    const page = await open(firefox.serve('limited.html', `<!doctype html><html lang="en"><title>Quay</title>${html}`));
+    await firefox.press(page);
+    await eventually(sidebarText).toContain(says);
+  });
+
+  test('a frame that is sealed off is read, other than in Chromium, and nothing is said of it', async () => {
+    const page = await open(
+      firefox.serve(
+        'sealed.html',
+        `<!doctype html><html lang="en"><title>Quay</title>${menu}<iframe ${full} sandbox srcdoc="<p>Six gulls sat on a net"></iframe>`,
+      ),
+    );
+    await firefox.press(page);
+    await eventually(sidebarText).toContain('of 9 running words');
+    expect(await sidebarText()).not.toContain('closes it off');
+  });
+
+  test('a closed shadow root, a slide in SVG, and text cut into runs are read', async () => {
+    await open(
+      firefox.serve(
+        'unusual.html',
+        `<!doctype html><html lang="en"><title>Quay</title><tarn-story></tarn-story>${SLIDE}<div style="position:relative">${textLayer()}</div><script>
+          document.querySelector('tarn-story').attachShadow({ mode: 'closed' }).innerHTML = '<p>Six gulls sat on a net';</script>`,
+      ),
+    );
+    await firefox.press(page);
+    // 6 in the shadow root, 17 on the slide and 22 over the page, of which the names are not running words.
+    await eventually(async () => {
+      const said = /of (\d+) running words.*?(\d+) names/s.exec(await sidebarText());
+      return Number(said?.[1]) + Number(said?.[2]);
+    }).toBe(6 + 17 + 22);
   });
 });
 

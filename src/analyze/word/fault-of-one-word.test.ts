@@ -47,7 +47,7 @@ test('a text with such a word has its figures, with that word as unsure and name
 });
 
 test('a fault of the judge itself costs its word alone', () => {
-  const broken = { analyze: () => null as never };
+  const broken = { analyze: (key: string) => (key === 'gull' ? (null as never) : analyzer.analyze(key)) };
   const judge = createJudge(broken, compileGroup(group, null));
   expect(judge('gull')).toMatchObject({ standing: 'unsure', fault: expect.any(String) });
   expect(judge('the')).toEqual({ standing: 'by-sight', missing: [] });
