@@ -52,6 +52,10 @@ describe('word', () => {
             { text: 'ping', type: 'closed' },
           ],
           requires: ['change-double', 'h', 'p', 'short-o', 'suffix-ing'],
+          madeOf: {
+            parts: [{ word: 'hop', requires: ['h', 'p', 'short-o'] }],
+            joint: ['change-double', 'suffix-ing'],
+          },
         },
       ],
     });
