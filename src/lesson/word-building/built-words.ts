@@ -28,7 +28,7 @@ export function builtWords(known: KnownWords): readonly BuiltWord[] {
 }
 
 function build(word: KnownWord, known: KnownWords): BuiltWord[] {
-  const { base, affixes, units, requires, source } = word.reading;
+  const { base, affixes, units, requires, madeOf, source } = word.reading;
   const [affix] = affixes;
   if (base === null || affix === undefined || affixes.length > 1 || word.homograph) return [];
   if (!/suffix|prefix|compound/.test(affix.kind) || source === 'guess' || !known.reads(base)) return [];
@@ -38,7 +38,8 @@ function build(word: KnownWord, known: KnownWords): BuiltWord[] {
   const added = units.filter((unit) => unit.affix === affix.kind);
   const [unit] = added;
   if (affix.kind !== 'compound' && (added.length !== 1 || unit === undefined)) return [];
-  const changes = requires.filter((id) => id.startsWith('change-') || id === 'compound');
+  // The dropped e of filmmaker is that of maker.
+  const changes = (madeOf?.joint ?? requires).filter((id) => id.startsWith('change-') || id === 'compound');
   return [
     {
       word,
