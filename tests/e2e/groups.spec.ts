@@ -347,10 +347,10 @@ describe('a pasted sequence', () => {
       .fill(['Unit\tWeek\tFocus\tSpellings\tBits\tSight words', ...rows].join('\n'));
     const kinds = () =>
       view
-        .locator('.columns select')
+        .locator('.column-kinds select')
         .evaluateAll((all) => all.map((one) => (one as HTMLSelectElement).value));
     await expect.poll(kinds).toEqual(['notes', 'step', 'title', 'patterns', 'notes', 'by-sight']);
-    expect(await view.locator('.columns tbody tr').count()).toBe(4);
+    expect(await view.locator('.column-kinds tbody tr').count()).toBe(4);
     await expectSound();
     const titles = () => view.locator('.pasted h3').allTextContents();
     await expect
