@@ -23,7 +23,7 @@ export function ColumnsTable({ table: { columns, rows }, chosen, onChoose }: Col
     columns[place]!.name || say('sequences.numberedColumn', { column: place + 1 });
   return (
     <div class="columns-frame">
-      <table class="columns">
+      <table class="column-kinds">
         <thead>
           <tr>
             {columns.map((_, i) => (

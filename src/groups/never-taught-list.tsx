@@ -32,7 +32,7 @@ export function NeverTaughtList({ imported, engine, group }: NeverTaughtListProp
     <section class="part" aria-labelledby="never-title">
       <h2 id="never-title">{say('sequences.neverTaughtTitle')}</h2>
       <p class="quiet">{say('sequences.aboutNeverTaught', { listed })}</p>
-      <dl class="never-taught">
+      <dl class="taught never-taught">
         {costs.slice(0, SHOWN).map(({ pattern, words }) => (
           <div key={pattern} class="taught-row">
             <dt>{patternName(pattern)}</dt>

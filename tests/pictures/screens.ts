@@ -14,6 +14,17 @@ export interface Screen {
   readonly settle?: (page: Page) => Promise<void>;
 }
 
+/** A scope and sequence as a spreadsheet copies it. */
+const SPREADSHEET = [
+  'Unit\tWeek\tFocus\tSpellings\tExamples\tSight words',
+  '1\t1\tShort a\tm, s, t, p\tmat, tap\tthe, a',
+  '1\t2\tShort i\tn, f, b\tfin, bit\tis, to',
+  '1\t3\tInitial blends\tbl, cl, fl\tclap\tof, was',
+  '1\t4\tReview week\t\t\t',
+  '2\t5\tLong a teams\tai, ay\train, bay\tthey',
+  '2\t6\tVariant vowels\t\tsauce\tsaid',
+].join('\n');
+
 const WIDE = [400, 1280];
 const PANEL = [320, 480];
 const story = readFileSync(new URL('../../public/story/index.html', import.meta.url), 'utf8');
@@ -105,7 +116,13 @@ export const screens: readonly Screen[] = [
   {
     name: 'paste',
     widths: WIDE,
-    open: (b) => own(b, 'groups.html#paste', (page) => page.locator('textarea')),
+    open: async (b) => {
+      const page = await own(b, 'groups.html#paste', (opened) => opened.locator('textarea'));
+      await page.locator('textarea').fill(SPREADSHEET);
+      await page.locator('.column-kinds').waitFor();
+      await page.locator('.never-taught').waitFor();
+      return page;
+    },
   },
   { name: 'share', widths: WIDE, open: (b) => own(b, 'groups.html#share', (page) => page.locator('button')) },
   { name: 'desk-empty', widths: WIDE, open: (b) => own(b, 'desk.html', (page) => page.locator('textarea')) },

@@ -12,6 +12,9 @@ interface Scope {
   readonly sound: boolean;
 }
 
+/** How far back a sound after a list is taken to go for it. */
+const LONGEST_LIST = 20;
+
 /** Words that a letter may follow: "the letter m". */
 const introduces =
   /^(?:letters?|sounds?|spellings?|graphemes?|consonants?|vowels?|initial|final|and|or|of|new|teach|introduce|the)$/;
@@ -177,7 +180,7 @@ export class ClauseReader {
   /** Whether a sound after a colon is that of a whole list of letters before it; if so, it goes for each. */
   private listsSound(phrase: Phrase): boolean {
     const list: Spelled[] = [];
-    for (let i = this.chunks.length - 1; i >= 0; i--) {
+    for (let i = this.chunks.length - 1; i >= Math.max(0, this.chunks.length - LONGEST_LIST); i--) {
       const { phrases, spelled } = this.chunks[i]!;
       const open = spelled.every((one) => one.sounds.length + one.examples.length === 0);
       if (phrases.length > 0 || spelled.length === 0 || !open) break;

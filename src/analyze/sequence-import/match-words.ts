@@ -27,6 +27,33 @@ export function wordAt(lexemes: readonly Lexeme[], i: number): string {
   return lexemes[i]?.kind === 'word' ? lexemes[i].text : '';
 }
 
+interface Run {
+  readonly run: readonly { readonly lexeme: Lexeme; readonly next: number }[];
+  readonly text: string;
+}
+
+/** The runs from one place, by what they pass over: every rule asks for them before the next place is looked at. */
+const runs = new WeakMap<readonly Lexeme[], { at: number; found: Map<string, Run> }>();
+
+function runFrom(lexemes: readonly Lexeme[], i: number, over: readonly Lexeme['kind'][]): Run {
+  const before = runs.get(lexemes);
+  const here = before?.at === i ? before : { at: i, found: new Map<string, Run>() };
+  if (here !== before) runs.set(lexemes, here);
+  const key = over.join(' ');
+  const known = here.found.get(key);
+  if (known !== undefined) return known;
+  const run: { lexeme: Lexeme; next: number }[] = [];
+  for (let next = i; next < lexemes.length && run.length < LONGEST; next++) {
+    const lexeme = lexemes[next]!;
+    if (run.length > 0 && over.includes(lexeme.kind)) continue;
+    if (lexeme.kind !== 'word' || lexeme.mark !== 'none') break;
+    run.push({ lexeme, next: next + 1 });
+  }
+  const read = { run, text: run.map(({ lexeme }) => lexeme.text).join(' ') };
+  here.found.set(key, read);
+  return read;
+}
+
 /**
  * A rule for words that stand one after the other, with nothing between them but what `over` names; an affix is not
  * taken for a word.
@@ -38,14 +65,8 @@ export function matchWords(
 ): NotationReader {
   const pattern = new RegExp(`^(?:${source})(?= |$)`);
   return (lexemes, i) => {
-    const run: { lexeme: Lexeme; next: number }[] = [];
-    for (let next = i; next < lexemes.length && run.length < LONGEST; next++) {
-      const lexeme = lexemes[next]!;
-      if (run.length > 0 && over.includes(lexeme.kind)) continue;
-      if (lexeme.kind !== 'word' || lexeme.mark !== 'none') break;
-      run.push({ lexeme, next: next + 1 });
-    }
-    const found = pattern.exec(run.map(({ lexeme }) => lexeme.text).join(' '));
+    const { run, text: said } = runFrom(lexemes, i, over);
+    const found = pattern.exec(said);
     if (found === null || found[0] === '') return null;
     const text = found[0].trim();
     const last = run[text.split(' ').length - 1]!;

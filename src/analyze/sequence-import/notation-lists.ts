@@ -92,6 +92,10 @@ export function blendsWith(lexemes: readonly Lexeme[], i: number): Notation | nu
   return { taken: end - i, given };
 }
 
+/** The most words of a syllable type, and of a list of them with all that divides it. */
+const LONGEST_TYPE = 4;
+const LONGEST_LIST = 60;
+
 const syllableTypes =
   /^(?:closed|open|vce|cvce|silent e|magic e|vowel consonant e|vowel team|vowel digraph|vowel pair|r controlled|consonant le|c le)$/;
 
@@ -99,6 +103,7 @@ export function shareSyllable(lexemes: readonly Lexeme[], i: number): Notation |
   const given: Lexeme[] = [];
   let start = i;
   for (let next = i; next <= lexemes.length; next++) {
+    if (next - start > LONGEST_TYPE || given.length > LONGEST_LIST) return null;
     const word = wordAt(lexemes, next);
     if (word !== '' && word !== 'and' && word !== 'or' && !/^syllables?$/.test(word)) continue;
     const type = lexemes.slice(start, next);

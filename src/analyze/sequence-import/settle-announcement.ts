@@ -10,16 +10,14 @@ import type { Lexeme } from './split-lexemes.ts';
 export function settleAnnouncement(lexemes: readonly Lexeme[], chunks: readonly Chunk[]): void {
   const colon = lexemes.findIndex(({ kind, text }) => kind === 'is' && text === ':');
   if (colon < 1 || !listsLetters(lexemes.slice(colon + 1))) return;
+  const end = lexemes[colon]!.start;
+  const lastWord = lexemes.slice(0, colon).findLast(({ kind }) => kind === 'word')?.start ?? 0;
   for (const chunk of chunks) {
-    if (chunk.start > lexemes[colon]!.start) break;
+    if (chunk.start > end) break;
     const strayLetters =
       chunk.phrases.length === 0 &&
-      chunk.spelled.every(
-        ({ spelling, start }) => spelling.letters.length === 1 && start < lexemes[colon]!.start,
-      ) &&
-      lexemes.some(
-        ({ kind, start }) => kind === 'word' && start > chunk.start && start < lexemes[colon]!.start,
-      );
+      chunk.spelled.every(({ spelling, start }) => spelling.letters.length === 1 && start < end) &&
+      lastWord > chunk.start;
     const open = chunk.phrases.length > 0 && chunk.spelled.length === 0 && chunk.phrases.every(isOpen);
     if (strayLetters) chunk.spelled.length = 0;
     if (strayLetters || open) chunk.announces = true;

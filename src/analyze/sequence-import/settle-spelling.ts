@@ -108,6 +108,9 @@ const rare = new Set<PatternId>([
   'silent-e',
 ]);
 
+/** Examples and sounds beyond these say nothing more of what letters mean. */
+const MOST_EXAMPLES = 24;
+
 /** What stands in other cells of a row. */
 export interface Beside {
   readonly examples: readonly string[];
@@ -125,7 +128,8 @@ export function settleSpelling(
 }
 
 function settle(spelled: Spelled, beside: Beside, others: readonly Spelled[]): Settled {
-  const { spelling, sounds } = spelled;
+  const { spelling } = spelled;
+  const sounds = spelled.sounds.slice(0, MOST_EXAMPLES);
   const headings = [
     ...spelled.headings,
     ...beside.headings.filter(({ within }) => spelling.candidates.some((id) => within?.has(id))),
@@ -152,9 +156,9 @@ function settle(spelled: Spelled, beside: Beside, others: readonly Spelled[]): S
   const named = own.length > 0 ? own : first;
   // boxes is no example of -s beside -es, nor rain of a beside ai.
   const longer = others.filter((other) => isWithin(spelling.letters, other.spelling.letters));
-  const shown = (spelled.examples.length > 0 ? spelled.examples : beside.examples).filter(
-    (word) => !longer.some((other) => fits(word, other.spelling.letters)),
-  );
+  const shown = (spelled.examples.length > 0 ? spelled.examples : beside.examples)
+    .slice(0, MOST_EXAMPLES)
+    .filter((word) => !longer.some((other) => fits(word, other.spelling.letters)));
   const shownIds = new Set(
     shown.flatMap((word) => {
       const listed = left.filter((id) => wordsOf.get(id)!.has(word));
