@@ -1,0 +1,51 @@
+import { own } from './own.ts';
+import { sortInPageOrder } from './sort-in-page-order.ts';
+import { countWords, squeeze } from './story-blocks.ts';
+import { textsIn } from './texts-in.ts';
+
+/** A sentence has at least so many words. */
+const FEWEST = 5;
+/** More of a sentence is rarely a link, in parts of its letters. */
+const LINKED = 0.8;
+
+/**
+ * The texts of a story with the sentences between its paragraphs that were left out because much of them is a link: such an element has
+ * elements of the story before and after it, and the tag and class of one of them.
+ */
+export function putBack(texts: readonly Text[]): Text[] {
+  const kept = new Set<Node>(texts);
+  const holders = new Set<Element>();
+  for (const { data, parentElement } of texts) {
+    if (!/\S/.test(data)) continue;
+    for (let at = parentElement; at && !holders.has(at); at = own(at).parentElement) holders.add(at);
+  }
+  const found: Text[] = [];
+  for (const holder of holders) {
+    const children = [...own(holder).children];
+    const inStory = children.map((child) => holders.has(child));
+    const first = inStory.indexOf(true);
+    const last = inStory.lastIndexOf(true);
+    if (last - first < 2) continue;
+    const forms = new Set(children.filter((_, i) => inStory[i]).map(formOf));
+    for (let i = first + 1; i < last; i++)
+      if (!inStory[i] && forms.has(formOf(children[i]!)) && isSentence(children[i]!))
+        found.push(...textsIn(children[i]!));
+  }
+  return found.length === 0
+    ? [...texts]
+    : sortInPageOrder([...texts, ...found.filter((text) => !kept.has(text))], (text) => text);
+}
+
+function formOf(element: Element): string {
+  return `${element.tagName} ${element.getAttribute('class') ?? ''}`;
+}
+
+function isSentence(element: Element): boolean {
+  const says = squeeze(element.textContent ?? '');
+  if (countWords(says) < FEWEST || !/[.!?…]['"”’)\]]*$/.test(says)) return false;
+  const linked = [...element.querySelectorAll('a')].reduce(
+    (sum, { textContent }) => sum + squeeze(textContent ?? '').length,
+    0,
+  );
+  return linked <= says.length * LINKED;
+}

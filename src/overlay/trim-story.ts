@@ -1,0 +1,203 @@
+import { cutStory, type StoryBlock } from './story-blocks.ts';
+
+/** A block that looks like a part of a story and is none. Common practice of pages with news, no source, but where one is named. */
+interface TrimRule {
+  readonly name: string;
+  readonly example: string;
+  /** A block the rule has to leave in. */
+  readonly counterExample: string;
+  applies(block: StoryBlock, blocks: readonly StoryBlock[], at: number): boolean;
+}
+
+const MONTH =
+  '(?:jan(?:uary)?|feb(?:ruary)?|mar(?:ch)?|apr(?:il)?|may|june?|july?|aug(?:ust)?|sept?(?:ember)?|oct(?:ober)?|nov(?:ember)?|dec(?:ember)?)';
+/** All that a line with the time of a story is made of. */
+const TIME = new RegExp(
+  [
+    `\\b${MONTH}\\b\\.?`,
+    '\\b(?:mon|tues?|wed(?:nes)?|thu(?:rs)?|fri|sat(?:ur)?|sun)(?:day)?\\b\\.?',
+    '\\b(?:first|originally|last)\\b',
+    '\\b(?:published|updated|posted|modified|added|created|date|today|yesterday|on|at|by|of|and|min(?:ute)?s?|h(?:ou)?rs?|days?|weeks?|months?|years?|ago|read(?:ing)?|time|a\\.?m|p\\.?m|noon|midnight|[ecmp][sd]?t|gmt|utc|bst|ist|cet)\\b\\.?',
+    '\\d+(?:st|nd|rd|th)?',
+    '[\\s.,:;|/·•–—()+-]',
+  ].join('|'),
+  'gi',
+);
+const LABEL =
+  /^(?:advertise?ments?|ads?|(?:\d+ )?(?:comments?|shares?|likes?|views?)|share|share (?:this|on)( \p{L}+){0,3}|tweet|email|print|save|captions?|close|credits?|images?|photos?|video|gallery|(?:see |read )?(?:related|more|also)(?: (?:news|stories|story|articles?|posts?|topics|content|links|coverage|reading|video))*|more (?:from|on|about|in)\b.{0,40}|(?:latest|breaking|top|recent|popular)(?: (?:news|stories|articles|posts))|most (?:read|popular|viewed)|(?:article |story )?(?:continues?|continue reading|keep reading) ?(?:below|after.{0,30})?|don['’]t miss|(?:you )?(?:may|might)(?: also)? (?:also )?(?:like|be interested in)|what (?:to read|['’]s) next|next|previous|read (?:more|next|on)|see also|see more|sponsored(?: content)?|promoted|trending(?: now)?|recommended(?: for you| reading| stories)?|up next|now playing|play(?: video)?|loading|follow us|sign up|subscribe|log ?in|sign in|join the (?:conversation|discussion)|leave a (?:comment|reply)|tags|topics|filed under|skip to .{0,40}|back to top|show (?:more|less|all)|view (?:all|gallery|comments)|(?:image|photo|slide) \d+ of(?: ?\/)? ?\d+|\d+ ?\/ ?\d+|\[?edit\]?)\W*$/iu;
+/** Begins a line that leads elsewhere. */
+const LEADS =
+  /^\W*(?:related|see (?:also|more)|see:|also (?:read|see|on)|read (?:more|also|next|the (?:full|original))|read:|also:|more:|more (?:from|on|about)|watch(?: (?:more|now|the video|below))?:|listen:|click here|don['’]t miss|you may also|recommended|next:|up next|go to|view (?:gallery|photos)|for more)\b|^\W*(?:watch|related|read|also|more|next|listen|see also|see more|read more) ?[:|]/i;
+const ASKS =
+  /^\W*(?:click|tap|sign up|subscribe|follow|get|join|download|e-?mail|contact|reach|tell us|like us|send|have (?:a|you)|got a|want|enjoy|love|looking|stay|keep up|don['’]t miss|never miss|support|donate|become|help us|if you (?:have|want|like|enjoy|see|would)|to (?:get|receive|subscribe|report|contact)|for more|please|this (?:post|newsletter|(?:story|article) (?:contains|may))|we (?:may|welcome)|share|tune|visit|check out|thank you)\b/i;
+const MEANS =
+  /newsletter|subscri|\b(?:on|via) (?:twitter|facebook)|facebook page|instagram|youtube|pinterest|linkedin|\b(?:our|the|news) apps?\b|inbox|\bour podcast|e-?mail (?:us|me|him|her|them|address|alerts)|\w@\w|(?:^|\s)@\w|click(?:ing)? here|forums\b|sign(?:ing)? up|\balerts\b|cookies|privacy policy|affiliate|hashtag|(?:^|\s)#\w/i;
+const NOT_OURS =
+  /^\W*(?:©|copyright\b|\(c\)|all rights reserved)|all rights reserved|may not be (?:published|reproduced)|(?:^|\. )(?:this|the) (?:story|article|post|piece|content|essay) (?:was|has been|is|originally|first|appears|appeared)\b.{0,60}\b(?:published|appeared|posted|updated|corrected|produced|provided|part of)|^originally (?:published|appeared|posted)|contribut(?:ed|ing) (?:to|reporting)|^\W*(?:additional )?(?:reporting|writing|editing|edited|compiled|translated|photographs?|photography|photos?|story|words|text|video|research|production|graphics?|illustrations?) by\b|^the associated press\b.{0,60}$/i;
+const BIOGRAPHY =
+  /\b(?:is|was|has been|are) (?:an?|the|our|currently)\b.{0,80}\b(?:writer|reporter|editor|journalist|author|correspondent|columnist|contributor|producer|blogger|freelancer?|professor|staff|founder|director|analyst|photographer|critic)|\b(?:writes|covers|reports|blogs|tweets|covered|joined)\b.{0,60}\b(?:for|on|about|from|at)\b/i;
+/** A name begins with a capital, also in the middle; `i` of an expression would lift that. */
+const NAMES =
+  "(?:\\p{Lu}[\\p{L}.'’-]*|(?:and|for|of|the|de|van|von|der|in|special to|with|staff|writer|correspondent|reporter|editor)\\b)";
+const BYLINE = new RegExp(
+  `^(?:(?:[Ww]ritten |[Pp]osted |[Pp]ublished |[Ww]ords |[Ss]tory |[Tt]ext |[Aa]rticle |[Rr]eviewed )?(?:[Bb]y|BY)|[Aa]uthor)[:\\s]+(?:${NAMES}[\\s,&|/·•–—-]*){1,14}[.:]?$`,
+  'u',
+);
+const CREDIT =
+  /^\W*(?:photo|photograph|picture|image|illustration|credit|source|file photo|video|screenshot|photos)s?(?: ?(?:by|from|credit|courtesy|via|illustration)\b|\s*[:|/©])|^\W*courtesy (?:of|photo)|^\W*(?:ap|getty|reuters) photo|\b(?:getty images|shutterstock|ap photo|istock)\b[^.]{0,25}$/i;
+/** Two names with a stroke between, under a picture. */
+const AGENCY = /^\p{Lu}[^.!?]{2,50}\/[^.!?]{2,40}$/u;
+
+/** Names of the trade for parts that are no story, by what they are for (class names and ids; schema.org names; ARIA roles). */
+const PARTS = words(
+  'newsletter newsletters signup subscribe subscription subscriptions related recirc recirculation promo promos promotion promoted advert adverts advertisement advertising ad ads sponsor sponsored sponsors recommended recommendation recommendations trending popular upsell paywall donate donation cta readmore breadcrumb breadcrumbs comments disclaimer navigation nav menu menubar pagination pager complementary contentinfo search toolbar cookie consent banner alert disclosure teaser teasers morefrom',
+);
+const WHO = words(
+  'byline bylines author authors bio biography contributor contributors writer reporter creator publisher',
+);
+const MARKS = words(
+  'dateline timestamp date datetime dates pubdate published updated time meta metadata readtime eyebrow kicker label category categories tags tag topics topic keywords section share sharing social shares follow credit credits photographer copyright attribution source courtesy counter count tools buttons button rubric overline',
+);
+
+/** In the order in which they are asked. */
+export const TRIM_RULES: readonly TrimRule[] = [
+  {
+    name: 'over the headline',
+    example: 'Harbour news (over the headline)',
+    counterExample: 'a long first paragraph over its headline',
+    applies: ({ place, words }) => place === 'above' && words < 30,
+  },
+  {
+    name: 'part for finding the way',
+    example: 'an entry of a nav, a menu, a breadcrumb, a footer',
+    counterExample: 'a list of what is to be packed',
+    applies: ({ tags }) => ['NAV', 'FOOTER', 'FORM', 'BUTTON', 'DIALOG', 'MENU'].some((tag) => tags.has(tag)),
+  },
+  {
+    name: 'label',
+    example: 'Advertisement; Image 1 of 4; 12 shares',
+    counterExample: 'Nets and ropes',
+    applies: ({ says }) => LABEL.test(says),
+  },
+  {
+    name: 'line of links',
+    example: '“Ferry late again, harbour master says” as nothing but a link',
+    counterExample: 'a sentence with a link in it; a heading that is a link',
+    applies: ({ linked, isHeading, says }) =>
+      linked > 0.75 && (linked > 0.9 || !/[.!?]['"’”)]*$/.test(says)) && (!isHeading || LEADS.test(says)),
+  },
+  {
+    name: 'lead elsewhere',
+    example: 'Related: Nets dry at last',
+    counterExample: 'Related to the gull, the tern fishes too.',
+    applies: ({ says, words, linked, line }) =>
+      words <= 30 &&
+      LEADS.test(says) &&
+      (linked > 0.3 || !/[.!?]$/.test(says) || /^\W*\S+:/.test(says) || line.tagName === 'LI'),
+  },
+  {
+    name: 'time of the story',
+    example: 'Updated 20 November 2026, 1:35 p.m.; 5 min read',
+    counterExample: 'On May 12 the ferry sailed.',
+    applies: ({ says, isHeading }) => !isHeading && /\d/.test(says) && countLeft(says) === 0,
+  },
+  {
+    name: 'byline',
+    example: 'By Wilma Falk; By Wilma Falk, 20 November 2026',
+    counterExample: 'By noon the ferry had gone.',
+    applies: ({ says, words, isHeading }) =>
+      !isHeading && words <= 20 && (BYLINE.test(says) || BYLINE.test(says.replace(TIME, ' ').trim())),
+  },
+  {
+    name: 'writer or time under the headline',
+    example: 'Wilma Falk; The Quay Post, 20 November 2026',
+    counterExample: 'The Marigold came back on 20 November after nine days.',
+    applies: ({ place, says, words, isHeading, tags }) =>
+      place === 'under' &&
+      !isHeading &&
+      !tags.has('FIGCAPTION') &&
+      !/\p{Ll}{3}[.!?:,;]['"’”)]*$/u.test(says) &&
+      (words <= 5 || (words <= 14 && /\d/.test(says) && new RegExp(`\\b${MONTH}\\b`, 'i').test(says))),
+  },
+  {
+    name: 'credit',
+    example: 'Photo: Bram Falk',
+    counterExample: 'The picture shows the ferry at rest.',
+    applies: ({ says, words, tags }) =>
+      words <= 14 &&
+      (CREDIT.test(says) ||
+        (AGENCY.test(says) && ['FIGURE', 'FIGCAPTION', 'CITE'].some((tag) => tags.has(tag)))),
+  },
+  {
+    name: 'part named as no story',
+    example: 'a box with the class newsletter-signup',
+    counterExample: 'a paragraph of half the story in a box called promo',
+    applies: ({ names, isHeadline }) => !isHeadline && meets(names, PARTS),
+  },
+  {
+    name: 'part named after the writer',
+    example: 'a box with the class author-bio at the end',
+    counterExample: 'a paragraph of the story with the class by-author',
+    applies: ({ names, place, words }) => meets(names, WHO) && (place !== 'within' || words <= 16),
+  },
+  {
+    name: 'line named as a mark',
+    example: 'a line of few words with the class timestamp, kicker or credit',
+    counterExample: 'a paragraph with the class meta',
+    applies: ({ names, words, isHeadline, isHeading }) =>
+      !isHeadline && !isHeading && words <= 10 && meets(names, MARKS),
+  },
+  {
+    name: 'invitation',
+    example: 'Sign up for our newsletter today.',
+    counterExample: 'Follow us down to the quay, she said.',
+    applies: ({ says, words, linked, isHeading }) =>
+      !isHeading && words <= 70 && ASKS.test(says) && (MEANS.test(says) || (linked > 0.3 && words <= 20)),
+  },
+  {
+    name: 'word about the text itself',
+    example: 'This story was first published in The Quay Post. Wilma Falk contributed to this report.',
+    counterExample: 'The story was told on the quay for years.',
+    applies: ({ says, words, place }) =>
+      words <= 70 && (place !== 'within' || words <= 30) && NOT_OURS.test(says),
+  },
+  {
+    name: 'biography',
+    example: 'Wilma Falk is a reporter who covers the sea. (after the last paragraph)',
+    counterExample: 'Ines is a writer now, and she lives by the sea. (the end of the story)',
+    applies: (block, blocks, at) =>
+      block.words <= 80 &&
+      at >= blocks.length - 4 &&
+      BIOGRAPHY.test(block.says) &&
+      (isSlanted(block) || MEANS.test(block.says)),
+  },
+];
+
+/** The blocks of a story that are its own, without what only looks like a part of it. `headline` has the texts of its heading. */
+export function trimStory(texts: readonly Text[], headline: ReadonlySet<Text>): StoryBlock[] {
+  const blocks = cutStory(texts, headline);
+  const kept = blocks.filter(
+    (block, at) => block.isHeadline || !TRIM_RULES.some((rule) => rule.applies(block, blocks, at)),
+  );
+  return kept;
+}
+
+function isSlanted({ texts }: StoryBlock): boolean {
+  return texts.every(
+    ({ data, parentElement }) => !/\S/.test(data) || parentElement?.closest('em, i') != null,
+  );
+}
+
+/** Letters of a line besides those of a time. */
+function countLeft(says: string): number {
+  return says.replace(TIME, '').length;
+}
+
+function meets(one: ReadonlySet<string>, other: ReadonlySet<string>): boolean {
+  for (const each of one) if (other.has(each)) return true;
+  return false;
+}
+
+function words(list: string): ReadonlySet<string> {
+  return new Set(list.split(' '));
+}
