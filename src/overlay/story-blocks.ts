@@ -18,7 +18,9 @@ export interface StoryBlock {
   readonly place: Place;
   /** Words in the names (class, id, itemprop, rel, role) of what is around it and holds no more than a fifth of the story. */
   readonly names: ReadonlySet<string>;
-  /** Tags of the same elements. */
+  /** The same of what holds nothing but this line, or few words more. */
+  readonly marks: ReadonlySet<string>;
+  /** Tags of the elements whose names are in `names`. */
   readonly tags: ReadonlySet<string>;
 }
 
@@ -30,6 +32,10 @@ const INLINE = new Set(
 );
 /** A larger part of a story is not taken for an insertion because of its name. In parts of the story’s words. */
 const SMALL = 0.2;
+/** A heading with more of the story before it is no headline. In parts of the story’s words. */
+const BEFORE = 0.15;
+/** Words that may stand with a mark in its own part. */
+const FEW = 20;
 /** A paragraph has as many words, or is a whole sentence of fewer. */
 const LONG = 25;
 const SENTENCE = 9;
@@ -42,7 +48,10 @@ export function cutStory(texts: readonly Text[], headline: ReadonlySet<Text>): S
   });
   const isHeadline = lines.map(({ texts }) => texts.some((text) => headline.has(text)));
   const isParagraph = lines.map((one, i) => !isHeadline[i] && reads(one));
-  const head = isHeadline.indexOf(true);
+  const wordsOf = (some: readonly Line[]): number => some.reduce((sum, { words }) => sum + words, 0);
+  const said = isHeadline.indexOf(true);
+  const before = lines.filter((_, i) => i < said && isParagraph[i]);
+  const head = wordsOf(before) > wordsOf(lines) * BEFORE ? -1 : said;
   const first = isParagraph.indexOf(true, head + 1);
   const last = isParagraph.lastIndexOf(true);
   const around = nameSmallParts(lines);
@@ -113,17 +122,22 @@ function nameSmallParts(lines: readonly Line[]) {
       held.set(at, (held.get(at) ?? 0) + words);
   }
   const most = all * SMALL;
-  return (line: Element, [first]: readonly Text[]): Pick<StoryBlock, 'names' | 'tags'> => {
+  return (line: Element, [first]: readonly Text[]): Pick<StoryBlock, 'names' | 'marks' | 'tags'> => {
     const names = new Set<string>();
+    const marks = new Set<string>();
     const tags = new Set<string>();
     for (let at: Element | null = first!.parentElement; at; at = own(at).parentElement) {
       if ((held.get(at) ?? 0) > most && at !== line) break;
       const { tagName } = own(at);
       if (tagName === 'BODY') break;
       tags.add(tagName);
-      for (const name of namesOf(at)) names.add(name);
+      const isOwn = (held.get(at) ?? 0) <= FEW;
+      for (const name of namesOf(at)) {
+        names.add(name);
+        if (isOwn) marks.add(name);
+      }
     }
-    return { names, tags };
+    return { names, marks, tags };
   };
 }
 
@@ -136,7 +150,7 @@ function namesOf(element: Element): string[] {
     .join(' ')
     .replace(/([a-z])([A-Z])/g, '$1 $2')
     .toLowerCase()
-    .split(/[^a-z]+/)
+    .split(/[^a-z0-9]+/)
     .filter(Boolean);
 }
 

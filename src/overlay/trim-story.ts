@@ -23,17 +23,23 @@ const TIME = new RegExp(
   ].join('|'),
   'gi',
 );
+const TIME_AFTER = new RegExp(
+  `[\\s,|·•–—-]*(?:on |at )?(?:${MONTH}\\b|\\b(?:mon|tue|wed|thu|fri|sat|sun)\\p{L}*|\\d|updated|published|posted).*$`,
+  'iu',
+);
 const LABEL =
-  /^(?:advertise?ments?|ads?|(?:\d+ )?(?:comments?|shares?|likes?|views?)|share|share (?:this|on)( \p{L}+){0,3}|tweet|email|print|save|captions?|close|credits?|images?|photos?|video|gallery|(?:see |read )?(?:related|more|also)(?: (?:news|stories|story|articles?|posts?|topics|content|links|coverage|reading|video))*|more (?:from|on|about|in)\b.{0,40}|(?:latest|breaking|top|recent|popular)(?: (?:news|stories|articles|posts))|most (?:read|popular|viewed)|(?:article |story )?(?:continues?|continue reading|keep reading) ?(?:below|after.{0,30})?|don['’]t miss|(?:you )?(?:may|might)(?: also)? (?:also )?(?:like|be interested in)|what (?:to read|['’]s) next|next|previous|read (?:more|next|on)|see also|see more|sponsored(?: content)?|promoted|trending(?: now)?|recommended(?: for you| reading| stories)?|up next|now playing|play(?: video)?|loading|follow us|sign up|subscribe|log ?in|sign in|join the (?:conversation|discussion)|leave a (?:comment|reply)|tags|topics|filed under|skip to .{0,40}|back to top|show (?:more|less|all)|view (?:all|gallery|comments)|(?:image|photo|slide) \d+ of(?: ?\/)? ?\d+|\d+ ?\/ ?\d+|\[?edit\]?)\W*$/iu;
+  /^(?:adverts?|advertise?ments?|ads?|tell us what you think|(?:\d+ )?(?:comments?|shares?|likes?|views?)|share|share (?:this|on)( \p{L}+){0,3}|tweet|email|print|save|captions?|close|credits?|images?|photos?|video|gallery|(?:see |read )?(?:related|more|also)(?: (?:news|stories|story|articles?|posts?|topics|content|links|coverage|reading|video))*|more (?:from|on|about|in)\b.{0,40}|(?:latest|breaking|top|recent|popular|more)(?: \p{L}+)? (?:news|stories|articles|posts|headlines)|most (?:read|popular|viewed)|(?:article |story )?(?:continues?|continue reading|keep reading) ?(?:below|after.{0,30})?|don['’]t miss|(?:you )?(?:may|might)(?: also)? (?:also )?(?:like|be interested in)|what (?:to read|['’]s) next|next|previous|read (?:more|next|on)|see also|see more|sponsored(?: content)?|promoted|trending(?: now)?|recommended(?: for you| reading| stories)?|up next|now playing|play(?: video)?|loading|follow us|sign up|subscribe|log ?in|sign in|join the (?:conversation|discussion)|leave a (?:comment|reply)|tags|topics|filed under|skip to .{0,40}|back to top|show (?:more|less|all)|view (?:all|gallery|comments)|(?:image|photo|slide) \d+ of(?: ?\/)? ?\d+|\d+ ?\/ ?\d+|\[?edit\]?)\W*$/iu;
 /** Begins a line that leads elsewhere. */
 const LEADS =
-  /^\W*(?:related|see (?:also|more)|see:|also (?:read|see|on)|read (?:more|also|next|the (?:full|original))|read:|also:|more:|more (?:from|on|about)|watch(?: (?:more|now|the video|below))?:|listen:|click here|don['’]t miss|you may also|recommended|next:|up next|go to|view (?:gallery|photos)|for more)\b|^\W*(?:watch|related|read|also|more|next|listen|see also|see more|read more) ?[:|]/i;
+  /^\W*(?:related|see (?:also|more)|see:|also (?:read|see|on)|read (?:more|also|next|the (?:full|original))|read:|also:|more:|more (?:from|on|about)|watch(?: (?:more|now|the video|below))?:|listen:|click here|don['’]t miss|you may also|recommended|next:|up next|go to|view (?:gallery|photos))\b|^\W*(?:watch|related|read|also|more|next|listen|see also|see more|read more) ?[:|]/i;
 const ASKS =
   /^\W*(?:click|tap|sign up|subscribe|follow|get|join|download|e-?mail|contact|reach|tell us|like us|send|have (?:a|you)|got a|want|enjoy|love|looking|stay|keep up|don['’]t miss|never miss|support|donate|become|help us|if you (?:have|want|like|enjoy|see|would)|to (?:get|receive|subscribe|report|contact)|for more|please|this (?:post|newsletter|(?:story|article) (?:contains|may))|we (?:may|welcome)|share|tune|visit|check out|thank you)\b/i;
+/** The same after a first sentence: “There is more where that came from. Sign up today.” */
+const SIGNS_UP = /[.!?] (?:sign up|subscribe|follow|click|download|join) /i;
 const MEANS =
   /newsletter|subscri|\b(?:on|via) (?:twitter|facebook)|facebook page|instagram|youtube|pinterest|linkedin|\b(?:our|the|news) apps?\b|inbox|\bour podcast|e-?mail (?:us|me|him|her|them|address|alerts)|\w@\w|(?:^|\s)@\w|click(?:ing)? here|forums\b|sign(?:ing)? up|\balerts\b|cookies|privacy policy|affiliate|hashtag|(?:^|\s)#\w/i;
 const NOT_OURS =
-  /^\W*(?:©|copyright\b|\(c\)|all rights reserved)|all rights reserved|may not be (?:published|reproduced)|(?:^|\. )(?:this|the) (?:story|article|post|piece|content|essay) (?:was|has been|is|originally|first|appears|appeared)\b.{0,60}\b(?:published|appeared|posted|updated|corrected|produced|provided|part of)|^originally (?:published|appeared|posted)|contribut(?:ed|ing) (?:to|reporting)|^\W*(?:additional )?(?:reporting|writing|editing|edited|compiled|translated|photographs?|photography|photos?|story|words|text|video|research|production|graphics?|illustrations?) by\b|^the associated press\b.{0,60}$/i;
+  /^\W*(?:©|copyright\b|\(c\)|all rights reserved)|all rights reserved|may not be (?:published|reproduced)|(?:^|\. )(?:this|the) (?:story|article|post|piece|content|essay) (?:was|has been|is|originally|first|appears|appeared)\b.{0,60}\b(?:published|appeared|posted|updated|corrected|produced|provided|part of)|^originally (?:published|appeared|posted)|contributed (?:to (?:this|the) (?:report|story|article|piece|post)|reporting)|contributed\.$|\blicen[sc]ed under\b|^\W*(?:additional )?(?:reporting|writing|editing|edited|compiled|translated|photographs?|photography|photos?|story|words|text|video|research|production|graphics?|illustrations?) by\b|^the associated press\b.{0,60}$/i;
 const BIOGRAPHY =
   /\b(?:is|was|has been|are) (?:an?|the|our|currently)\b.{0,80}\b(?:writer|reporter|editor|journalist|author|correspondent|columnist|contributor|producer|blogger|freelancer?|professor|staff|founder|director|analyst|photographer|critic)|\b(?:writes|covers|reports|blogs|tweets|covered|joined)\b.{0,60}\b(?:for|on|about|from|at)\b/i;
 /** A name begins with a capital, also in the middle; `i` of an expression would lift that. */
@@ -50,13 +56,13 @@ const AGENCY = /^\p{Lu}[^.!?]{2,50}\/[^.!?]{2,40}$/u;
 
 /** Names of the trade for parts that are no story, by what they are for (class names and ids; schema.org names; ARIA roles). */
 const PARTS = words(
-  'newsletter newsletters signup subscribe subscription subscriptions related recirc recirculation promo promos promotion promoted advert adverts advertisement advertising ad ads sponsor sponsored sponsors recommended recommendation recommendations trending popular upsell paywall donate donation cta readmore breadcrumb breadcrumbs comments disclaimer navigation nav menu menubar pagination pager complementary contentinfo search toolbar cookie consent banner alert disclosure teaser teasers morefrom',
+  'newsletter newsletters signup subscribe subscription subscriptions related recirc recirculation promo promos promotion promoted advert adverts advertisement advertising sponsor sponsored sponsors recommended recommendation recommendations trending popular upsell paywall donate donation cta readmore breadcrumb breadcrumbs comments disclaimer navigation nav menu menubar pagination pager complementary contentinfo search toolbar cookie consent banner alert disclosure teaser teasers morefrom',
 );
 const WHO = words(
   'byline bylines author authors bio biography contributor contributors writer reporter creator publisher',
 );
 const MARKS = words(
-  'dateline timestamp date datetime dates pubdate published updated time meta metadata readtime eyebrow kicker label category categories tags tag topics topic keywords section share sharing social shares follow credit credits photographer copyright attribution source courtesy counter count tools buttons button rubric overline',
+  'dateline timestamp date datetime dates pubdate published updated time meta metadata readtime eyebrow kicker label category categories tags tag topics topic keywords share sharing social shares follow credit credits photographer copyright attribution source courtesy counter count tools buttons button rubric overline',
 );
 
 /** In the order in which they are asked. */
@@ -82,9 +88,13 @@ export const TRIM_RULES: readonly TrimRule[] = [
   {
     name: 'line of links',
     example: '“Ferry late again, harbour master says” as nothing but a link',
-    counterExample: 'a sentence with a link in it; a heading that is a link',
-    applies: ({ linked, isHeading, says }) =>
-      linked > 0.75 && (linked > 0.9 || !/[.!?]['"’”)]*$/.test(says)) && (!isHeading || LEADS.test(says)),
+    counterExample: 'a sentence with a link in it; a heading that is a link; entries after “The crew took:”',
+    applies: (block, blocks, at) => {
+      const { linked, says, isHeading, place, tags } = block;
+      if (linked < 0.75 || (linked < 0.9 && /[.!?]['"’”)]*$/.test(says))) return false;
+      if (isHeading) return LEADS.test(says) || place === 'below' || tags.has('LI');
+      return !tags.has('LI') || !isTold(blocks, at);
+    },
   },
   {
     name: 'lead elsewhere',
@@ -106,7 +116,7 @@ export const TRIM_RULES: readonly TrimRule[] = [
     example: 'By Wilma Falk; By Wilma Falk, 20 November 2026',
     counterExample: 'By noon the ferry had gone.',
     applies: ({ says, words, isHeading }) =>
-      !isHeading && words <= 20 && (BYLINE.test(says) || BYLINE.test(says.replace(TIME, ' ').trim())),
+      !isHeading && words <= 20 && (BYLINE.test(says) || BYLINE.test(says.replace(TIME_AFTER, ''))),
   },
   {
     name: 'writer or time under the headline',
@@ -115,7 +125,7 @@ export const TRIM_RULES: readonly TrimRule[] = [
     applies: ({ place, says, words, isHeading, tags }) =>
       place === 'under' &&
       !isHeading &&
-      !tags.has('FIGCAPTION') &&
+      !['FIGCAPTION', 'LI', 'TD', 'DD'].some((tag) => tags.has(tag)) &&
       !/\p{Ll}{3}[.!?:,;]['"’”)]*$/u.test(says) &&
       (words <= 5 || (words <= 14 && /\d/.test(says) && new RegExp(`\\b${MONTH}\\b`, 'i').test(says))),
   },
@@ -132,27 +142,30 @@ export const TRIM_RULES: readonly TrimRule[] = [
     name: 'part named as no story',
     example: 'a box with the class newsletter-signup',
     counterExample: 'a paragraph of half the story in a box called promo',
-    applies: ({ names, isHeadline }) => !isHeadline && meets(names, PARTS),
+    applies: ({ names, words }) =>
+      meets(names, PARTS) || (words <= 15 && (names.has('ad') || names.has('ads'))),
   },
   {
     name: 'part named after the writer',
     example: 'a box with the class author-bio at the end',
     counterExample: 'a paragraph of the story with the class by-author',
-    applies: ({ names, place, words }) => meets(names, WHO) && (place !== 'within' || words <= 16),
+    applies: ({ names, place, words }, blocks, at) =>
+      meets(names, WHO) && (place !== 'within' || words <= 16 || at >= blocks.length - 5),
   },
   {
     name: 'line named as a mark',
     example: 'a line of few words with the class timestamp, kicker or credit',
     counterExample: 'a paragraph with the class meta',
-    applies: ({ names, words, isHeadline, isHeading }) =>
-      !isHeadline && !isHeading && words <= 10 && meets(names, MARKS),
+    applies: ({ marks, words, isHeading }) => !isHeading && words <= 10 && meets(marks, MARKS),
   },
   {
     name: 'invitation',
     example: 'Sign up for our newsletter today.',
     counterExample: 'Follow us down to the quay, she said.',
     applies: ({ says, words, linked, isHeading }) =>
-      !isHeading && words <= 70 && ASKS.test(says) && (MEANS.test(says) || (linked > 0.3 && words <= 20)),
+      !isHeading &&
+      ((words <= 70 && ASKS.test(says) && (MEANS.test(says) || (linked > 0.3 && words <= 20))) ||
+        (words <= 40 && SIGNS_UP.test(says) && MEANS.test(says))),
   },
   {
     name: 'word about the text itself',
@@ -180,6 +193,13 @@ export function trimStory(texts: readonly Text[], headline: ReadonlySet<Text>): 
     (block, at) => block.isHeadline || !TRIM_RULES.some((rule) => rule.applies(block, blocks, at)),
   );
   return kept;
+}
+
+/** Whether a sentence with a colon leads to the list an entry is in: “The crew took:”, not “Related:”. */
+function isTold(blocks: readonly StoryBlock[], at: number): boolean {
+  while (at > 0 && blocks[at]!.tags.has('LI')) at--;
+  const { says, words } = blocks[at]!;
+  return words >= 3 && says.endsWith(':') && !LABEL.test(says) && !LEADS.test(says);
 }
 
 function isSlanted({ texts }: StoryBlock): boolean {

@@ -44,7 +44,7 @@ const browser = await chromium.launch({ executablePath: findChromium(), args });
 const context = await browser.newContext({ viewport: { width: 1280, height: 900 } });
 await context.route('**/*', async (route) => {
   const name = /^http:\/\/saved\.example\/(.*)\.html$/.exec(route.request().url())?.[1];
-  if (!name || !route.request().isNavigationRequest()) return route.abort();
+  if (!names.includes(name ?? '') || !route.request().isNavigationRequest()) return route.abort();
   await route.fulfill({
     body: readFileSync(join(folder, `${name}.html`)),
     contentType: 'text/html; charset=utf-8',
