@@ -134,7 +134,9 @@ function join(parts: readonly FrameWords[], silentFrames: number): PageWords {
     covered: parts.reduce((sum, { covered }) => sum + covered, 0),
     rows: parts.some(({ rows }) => rows),
     selection: parts.some(({ selection }) => selection),
-    foreign: parts.flatMap(({ foreign }) => foreign).filter(({ url, why }) => why === 'pdf' || !read.has(url)),
+    foreign: parts
+      .flatMap(({ foreign }) => foreign)
+      .filter(({ url, why }) => why === 'pdf' || !read.has(url)),
     restless: parts.some(({ restless }) => restless),
     fault: parts.find(({ fault }) => fault !== null)?.fault ?? null,
     silentFrames,

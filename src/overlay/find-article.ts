@@ -31,11 +31,10 @@ export function findArticle(doc: Document, isLarge = isTooLarge(doc)): Article |
   const found = isLarge ? findByParagraphs(doc) : findByLibrary(doc);
   if (!found) return null;
   const story = isLarge ? found.texts : putBack(found.texts);
-  const headline = findHeadline(doc, found.title);
+  const headline = findHeadline(doc, found.title, story);
   const known = new Set(story);
   const texts = sortInPageOrder([...headline.filter((text) => !known.has(text)), ...story], (text) => text);
-  const blocks = trimStory(texts, new Set(headline));
-  return { ...found, texts: blocks.flatMap((block) => block.texts) };
+  return { ...found, texts: trimStory(texts, new Set(headline), found.byline) };
 }
 
 /** What scripts and styles of the page hold is no text. */
@@ -106,14 +105,26 @@ function leadBack(
   return copies.flatMap((copy) => original.get(copy) ?? take(copy) ?? []);
 }
 
-/** Readability leaves out the heading that says the title again. */
-function findHeadline(doc: Document, title: string): Text[] {
+/**
+ * Readability leaves out the heading that says the title again. Where no heading does, it is the one h1 of the main part over the story.
+ */
+function findHeadline(doc: Document, title: string, story: readonly Text[]): Text[] {
+  const first = story.find(({ data }) => /\p{L}/u.test(data));
   const wanted = plain(title);
-  const heading = [...doc.querySelectorAll('h1, h2')].find(({ textContent }) => {
+  const alike = [...doc.querySelectorAll('h1, h2')].filter(({ textContent }) => {
     const says = plain(textContent ?? '');
     return says !== '' && (says === wanted || (says.length > 8 && wanted.startsWith(says)));
   });
-  return heading ? textsIn(heading) : [];
+  const heads = doc.querySelectorAll('main h1, article h1, [role="main"] h1, [itemprop~="headline"]');
+  const only = heads.length === 1 && first && isBefore(heads[0]!, first) ? heads[0] : undefined;
+  // A bar that stays in view has the title too, before the heading over the story.
+  const heading = first ? (alike.findLast((one) => isBefore(one, first)) ?? alike[0]) : alike[0];
+  const found = heading ?? only;
+  return found ? textsIn(found) : [];
+}
+
+function isBefore(element: Element, text: Text): boolean {
+  return (element.compareDocumentPosition(text) & Node.DOCUMENT_POSITION_FOLLOWING) !== 0;
 }
 
 function plain(text: string): string {

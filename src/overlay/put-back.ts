@@ -9,8 +9,8 @@ const FEWEST = 5;
 const LINKED = 0.8;
 
 /**
- * The texts of a story with the sentences between its paragraphs that were left out because much of them is a link: such an element has
- * elements of the story before and after it, and the tag and class of one of them.
+ * The texts of a story with what was left out between its paragraphs though it is part of it: a sentence that is a link for the most part,
+ * in an element with the tag and class of one beside it that was kept; a heading that is a button.
  */
 export function putBack(texts: readonly Text[]): Text[] {
   const kept = new Set<Node>(texts);
@@ -25,11 +25,13 @@ export function putBack(texts: readonly Text[]): Text[] {
     const inStory = children.map((child) => holders.has(child));
     const first = inStory.indexOf(true);
     const last = inStory.lastIndexOf(true);
-    if (last - first < 2) continue;
     const forms = new Set(children.filter((_, i) => inStory[i]).map(formOf));
-    for (let i = first + 1; i < last; i++)
-      if (!inStory[i] && forms.has(formOf(children[i]!)) && isSentence(children[i]!))
-        found.push(...textsIn(children[i]!));
+    for (let i = 0; i < last; i++) {
+      const child = children[i]!;
+      if (inStory[i]) continue;
+      const isLine = i > first && forms.has(formOf(child)) && isSentence(child);
+      if (isLine || isPressedHeading(child)) found.push(...textsIn(child));
+    }
   }
   return found.length === 0
     ? [...texts]
@@ -38,6 +40,11 @@ export function putBack(texts: readonly Text[]): Text[] {
 
 function formOf(element: Element): string {
   return `${element.tagName} ${element.getAttribute('class') ?? ''}`;
+}
+
+/** A heading that unfolds what is under it. */
+function isPressedHeading(element: Element): boolean {
+  return /^H[2-6]$/.test(element.tagName) && element.querySelector(':scope > button') !== null;
 }
 
 function isSentence(element: Element): boolean {

@@ -142,7 +142,7 @@ function nameSmallParts(lines: readonly Line[]) {
 }
 
 /** The words of an element’s names, in small letters: `relatedLinks c-author__bio` are related, links, c, author, bio. */
-function namesOf(element: Element): string[] {
+export function namesOf(element: Element): string[] {
   const said = ['class', 'id', 'itemprop', 'rel', 'role', 'data-component', 'data-testid'].map((name) =>
     element.getAttribute(name),
   );

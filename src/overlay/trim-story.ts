@@ -1,4 +1,5 @@
 import { cutStory, type StoryBlock } from './story-blocks.ts';
+import { AGENCY, CREDIT, leaveOutPieces } from './trim-pieces.ts';
 
 /** A block that looks like a part of a story and is none. Common practice of pages with news, no source, but where one is named. */
 interface TrimRule {
@@ -6,7 +7,16 @@ interface TrimRule {
   readonly example: string;
   /** A block the rule has to leave in. */
   readonly counterExample: string;
-  applies(block: StoryBlock, blocks: readonly StoryBlock[], at: number): boolean;
+  applies(block: StoryBlock, story: WholeStory): boolean;
+}
+
+/** What a block is judged with. */
+interface WholeStory {
+  readonly blocks: readonly StoryBlock[];
+  /** The block’s place among them. */
+  readonly at: number;
+  /** Who wrote it, as the page says. */
+  readonly byline: string | null;
 }
 
 const MONTH =
@@ -28,7 +38,7 @@ const TIME_AFTER = new RegExp(
   'iu',
 );
 const LABEL =
-  /^(?:adverts?|advertise?ments?|ads?|tell us what you think|(?:\d+ )?(?:comments?|shares?|likes?|views?)|share|share (?:this|on)( \p{L}+){0,3}|tweet|email|print|save|captions?|close|credits?|images?|photos?|video|gallery|(?:see |read )?(?:related|more|also)(?: (?:news|stories|story|articles?|posts?|topics|content|links|coverage|reading|video))*|more (?:from|on|about|in)\b.{0,40}|(?:latest|breaking|top|recent|popular|more)(?: \p{L}+)? (?:news|stories|articles|posts|headlines)|most (?:read|popular|viewed)|(?:article |story )?(?:continues?|continue reading|keep reading) ?(?:below|after.{0,30})?|don['’]t miss|(?:you )?(?:may|might)(?: also)? (?:also )?(?:like|be interested in)|what (?:to read|['’]s) next|next|previous|read (?:more|next|on)|see also|see more|sponsored(?: content)?|promoted|trending(?: now)?|recommended(?: for you| reading| stories)?|up next|now playing|play(?: video)?|loading|follow us|sign up|subscribe|log ?in|sign in|join the (?:conversation|discussion)|leave a (?:comment|reply)|tags|topics|filed under|skip to .{0,40}|back to top|show (?:more|less|all)|view (?:all|gallery|comments)|(?:image|photo|slide) \d+ of(?: ?\/)? ?\d+|\d+ ?\/ ?\d+|\[?edit\]?)\W*$/iu;
+  /^(?:adverts?|advertise?ments?|ads?|tell us what you think|(?:\d+ )?(?:comments?|shares?|likes?|views?)|share|share (?:this|on)( \p{L}+){0,3}|tweet|email|print|save|captions?|close|credits?|images?|photos?|video|gallery|(?:see |read )?(?:related|more|also)(?: (?:news|stories|story|articles?|posts?|topics|content|links|coverage|reading|video))*|more (?:from|on|about|in)\b.{0,40}|(?:latest|breaking|top|recent|popular|more)(?: \p{L}+)? (?:news|stories|articles|posts|headlines)|most (?:read|popular|viewed)|(?:article |story )?(?:continues?|continue reading|keep reading) ?(?:below|after.{0,30})?|don['’]t miss|(?:you )?(?:may|might)(?: also)? (?:also )?(?:like|be interested in)|what (?:to read|['’]s) next|next|previous|read (?:more|next|on)|see also|see more|sponsored(?: content)?|promoted|trending(?: now)?|recommended(?: for you| reading| stories)?|up next|now playing(?:: .{0,60})?|play(?: video)?|loading(?: more)?(?: \p{L}+)?|follow us|sign up|subscribe|log ?in|sign in|join the (?:conversation|discussion)|leave a (?:comment|reply)|tags|topics|filed under|skip to .{0,40}|back to top|show (?:more|less|all)|view (?:all|gallery|comments)|(?:image|photo|slide) \d+ of(?: ?\/)? ?\d+|\d+ ?\/ ?\d+|\[?edit\]?)\W*$/iu;
 /** Begins a line that leads elsewhere. */
 const LEADS =
   /^\W*(?:related|see (?:also|more)|see:|also (?:read|see|on)|read (?:more|also|next|the (?:full|original))|read:|also:|more:|more (?:from|on|about)|watch(?: (?:more|now|the video|below))?:|listen:|click here|don['’]t miss|you may also|recommended|next:|up next|go to|view (?:gallery|photos))\b|^\W*(?:watch|related|read|also|more|next|listen|see also|see more|read more) ?[:|]/i;
@@ -37,9 +47,9 @@ const ASKS =
 /** The same after a first sentence: “There is more where that came from. Sign up today.” */
 const SIGNS_UP = /[.!?] (?:sign up|subscribe|follow|click|download|join) /i;
 const MEANS =
-  /newsletter|subscri|\b(?:on|via) (?:twitter|facebook)|facebook page|instagram|youtube|pinterest|linkedin|\b(?:our|the|news) apps?\b|inbox|\bour podcast|e-?mail (?:us|me|him|her|them|address|alerts)|\w@\w|(?:^|\s)@\w|click(?:ing)? here|forums\b|sign(?:ing)? up|\balerts\b|cookies|privacy policy|affiliate|hashtag|(?:^|\s)#\w/i;
+  /newsletter|subscri|\b(?:on|via) (?:twitter|facebook)|facebook page|instagram|youtube|pinterest|linkedin|\b(?:our|the|news) apps?\b|\binbox\b|\bour (?:\p{L}+ )?e-?mails?\b|a month\b|free trial|(?:read|unlock) (?:this|the full|every)\b|\bour podcast|e-?mail (?:us|me|him|her|them|address|alerts)|\w@\w|(?:^|\s)@\w|click(?:ing)? here|forums\b|sign(?:ing)? up|\balerts\b|cookies|privacy policy|affiliate|hashtag|(?:^|\s)#\w/iu;
 const NOT_OURS =
-  /^\W*(?:©|copyright\b|\(c\)|all rights reserved)|all rights reserved|may not be (?:published|reproduced)|(?:^|\. )(?:this|the) (?:story|article|post|piece|content|essay) (?:was|has been|is|originally|first|appears|appeared)\b.{0,60}\b(?:published|appeared|posted|updated|corrected|produced|provided|part of)|^originally (?:published|appeared|posted)|contributed (?:to (?:this|the) (?:report|story|article|piece|post)|reporting)|contributed\.$|\blicen[sc]ed under\b|^\W*(?:additional )?(?:reporting|writing|editing|edited|compiled|translated|photographs?|photography|photos?|story|words|text|video|research|production|graphics?|illustrations?) by\b|^the associated press\b.{0,60}$/i;
+  /^printed from\b|^\W*(?:©|copyright\b|\(c\)|all rights reserved)|all rights reserved|may not be (?:published|reproduced)|(?:^|\. )(?:this|the) (?:story|article|post|piece|content|essay) (?:was|has been|is|originally|first|appears|appeared)\b.{0,60}\b(?:published|appeared|posted|updated|corrected|produced|provided|part of)|^originally (?:published|appeared|posted)|contributed (?:to (?:this|the) (?:report|story|article|piece|post)|reporting)|contributed\.$|\blicen[sc]ed under\b|^\W*(?:additional )?(?:reporting|writing|editing|edited|compiled|translated|photographs?|photography|photos?|story|words|text|video|research|production|graphics?|illustrations?) by\b|^the associated press\b.{0,60}$/i;
 const BIOGRAPHY =
   /\b(?:is|was|has been|are) (?:an?|the|our|currently)\b.{0,80}\b(?:writer|reporter|editor|journalist|author|correspondent|columnist|contributor|producer|blogger|freelancer?|professor|staff|founder|director|analyst|photographer|critic)|\b(?:writes|covers|reports|blogs|tweets|covered|joined)\b.{0,60}\b(?:for|on|about|from|at)\b/i;
 /** A name begins with a capital, also in the middle; `i` of an expression would lift that. */
@@ -49,14 +59,9 @@ const BYLINE = new RegExp(
   `^(?:(?:[Ww]ritten |[Pp]osted |[Pp]ublished |[Ww]ords |[Ss]tory |[Tt]ext |[Aa]rticle |[Rr]eviewed )?(?:[Bb]y|BY)|[Aa]uthor)[:\\s]+(?:${NAMES}[\\s,&|/·•–—-]*){1,14}[.:]?$`,
   'u',
 );
-const CREDIT =
-  /^\W*(?:photo|photograph|picture|image|illustration|credit|source|file photo|video|screenshot|photos)s?(?: ?(?:by|from|credit|courtesy|via|illustration)\b|\s*[:|/©])|^\W*courtesy (?:of|photo)|^\W*(?:ap|getty|reuters) photo|\b(?:getty images|shutterstock|ap photo|istock)\b[^.]{0,25}$/i;
-/** Two names with a stroke between, under a picture. */
-const AGENCY = /^\p{Lu}[^.!?]{2,50}\/[^.!?]{2,40}$/u;
-
 /** Names of the trade for parts that are no story, by what they are for (class names and ids; schema.org names; ARIA roles). */
 const PARTS = words(
-  'newsletter newsletters signup subscribe subscription subscriptions related recirc recirculation promo promos promotion promoted advert adverts advertisement advertising sponsor sponsored sponsors recommended recommendation recommendations trending popular upsell paywall donate donation cta readmore breadcrumb breadcrumbs comments disclaimer navigation nav menu menubar pagination pager complementary contentinfo search toolbar cookie consent banner alert disclosure teaser teasers morefrom',
+  'newsletter newsletters signup subscribe subscription subscriptions related recirc recirculation promo promos promotion promoted advert adverts advertisement advertising sponsor sponsored sponsors recommended recommendation recommendations trending popular upsell paywall donate donation cta readmore breadcrumb breadcrumbs comments disclaimer navigation nav menu menubar pagination pager complementary contentinfo search toolbar cookie consent banner alert disclosure teaser teasers morefrom infobox navbox toc hatnote',
 );
 const WHO = words(
   'byline bylines author authors bio biography contributor contributors writer reporter creator publisher',
@@ -76,8 +81,10 @@ export const TRIM_RULES: readonly TrimRule[] = [
   {
     name: 'part for finding the way',
     example: 'an entry of a nav, a menu, a breadcrumb, a footer',
-    counterExample: 'a list of what is to be packed',
-    applies: ({ tags }) => ['NAV', 'FOOTER', 'FORM', 'BUTTON', 'DIALOG', 'MENU'].some((tag) => tags.has(tag)),
+    counterExample: 'a list of what is to be packed; a heading that is a button',
+    applies: ({ tags, isHeading }) =>
+      ['NAV', 'FOOTER', 'FORM', 'DIALOG', 'MENU'].some((tag) => tags.has(tag)) ||
+      (tags.has('BUTTON') && !isHeading),
   },
   {
     name: 'label',
@@ -89,7 +96,7 @@ export const TRIM_RULES: readonly TrimRule[] = [
     name: 'line of links',
     example: '“Ferry late again, harbour master says” as nothing but a link',
     counterExample: 'a sentence with a link in it; a heading that is a link; entries after “The crew took:”',
-    applies: (block, blocks, at) => {
+    applies: (block, { blocks, at }) => {
       const { linked, says, isHeading, place, tags } = block;
       if (linked < 0.75 || (linked < 0.9 && /[.!?]['"’”)]*$/.test(says))) return false;
       if (isHeading) return LEADS.test(says) || place === 'below' || tags.has('LI');
@@ -125,7 +132,7 @@ export const TRIM_RULES: readonly TrimRule[] = [
     applies: ({ place, says, words, isHeading, tags }) =>
       place === 'under' &&
       !isHeading &&
-      !['FIGCAPTION', 'LI', 'TD', 'DD'].some((tag) => tags.has(tag)) &&
+      !['FIGCAPTION', 'CAPTION', 'LI', 'TH', 'TD', 'DD'].some((tag) => tags.has(tag)) &&
       !/\p{Ll}{3}[.!?:,;]['"’”)]*$/u.test(says) &&
       (words <= 5 || (words <= 14 && /\d/.test(says) && new RegExp(`\\b${MONTH}\\b`, 'i').test(says))),
   },
@@ -149,7 +156,7 @@ export const TRIM_RULES: readonly TrimRule[] = [
     name: 'part named after the writer',
     example: 'a box with the class author-bio at the end',
     counterExample: 'a paragraph of the story with the class by-author',
-    applies: ({ names, place, words }, blocks, at) =>
+    applies: ({ names, place, words }, { blocks, at }) =>
       meets(names, WHO) && (place !== 'within' || words <= 16 || at >= blocks.length - 5),
   },
   {
@@ -163,8 +170,8 @@ export const TRIM_RULES: readonly TrimRule[] = [
     example: 'Sign up for our newsletter today.',
     counterExample: 'Follow us down to the quay, she said.',
     applies: ({ says, words, linked, isHeading }) =>
-      !isHeading &&
-      ((words <= 70 && ASKS.test(says) && (MEANS.test(says) || (linked > 0.3 && words <= 20))) ||
+      words <= (isHeading ? 12 : 70) &&
+      ((ASKS.test(says) && (MEANS.test(says) || (linked > 0.3 && words <= 20 && !isHeading))) ||
         (words <= 40 && SIGNS_UP.test(says) && MEANS.test(says))),
   },
   {
@@ -178,21 +185,30 @@ export const TRIM_RULES: readonly TrimRule[] = [
     name: 'biography',
     example: 'Wilma Falk is a reporter who covers the sea. (after the last paragraph)',
     counterExample: 'Ines is a writer now, and she lives by the sea. (the end of the story)',
-    applies: (block, blocks, at) =>
+    applies: (block, { blocks, at, byline }) =>
       block.words <= 80 &&
       at >= blocks.length - 4 &&
       BIOGRAPHY.test(block.says) &&
-      (isSlanted(block) || MEANS.test(block.says)),
+      (isSlanted(block) || MEANS.test(block.says) || isAbout(block, byline)),
   },
 ];
 
-/** The blocks of a story that are its own, without what only looks like a part of it. `headline` has the texts of its heading. */
-export function trimStory(texts: readonly Text[], headline: ReadonlySet<Text>): StoryBlock[] {
+/**
+ * The texts of a story that are its own, in page order, without what only looks like a part of it. `headline` has the texts of its
+ * heading, which stays; `byline` says who wrote it.
+ */
+export function trimStory(
+  texts: readonly Text[],
+  headline: ReadonlySet<Text>,
+  byline: string | null,
+): Text[] {
   const blocks = cutStory(texts, headline);
-  const kept = blocks.filter(
-    (block, at) => block.isHeadline || !TRIM_RULES.some((rule) => rule.applies(block, blocks, at)),
-  );
-  return kept;
+  return blocks
+    .filter(
+      (block, at) =>
+        block.isHeadline || !TRIM_RULES.some((rule) => rule.applies(block, { blocks, at, byline })),
+    )
+    .flatMap(leaveOutPieces);
 }
 
 /** Whether a sentence with a colon leads to the list an entry is in: “The crew took:”, not “Related:”. */
@@ -206,6 +222,11 @@ function isSlanted({ texts }: StoryBlock): boolean {
   return texts.every(
     ({ data, parentElement }) => !/\S/.test(data) || parentElement?.closest('em, i') != null,
   );
+}
+
+function isAbout({ says }: StoryBlock, byline: string | null): boolean {
+  const [name] = /\p{Lu}[\p{L}'’-]+ \p{Lu}[\p{L}'’-]+/u.exec(byline ?? '') ?? [];
+  return name !== undefined && says.startsWith(name);
 }
 
 /** Letters of a line besides those of a time. */
