@@ -28,13 +28,18 @@ const LONGEST = 200_000;
  * none. The page is not touched.
  */
 export function findArticle(doc: Document, isLarge = isTooLarge(doc)): Article | null {
-  const found = isLarge ? findByParagraphs(doc) : findByLibrary(doc);
+  const found = isLarge ? wholeOf(doc, findByParagraphs(doc)) : findByLibrary(doc);
   if (!found) return null;
   const story = isLarge ? found.texts : putBack(found.texts);
   const headline = findHeadline(doc, found.title, story);
   const known = new Set(story);
   const texts = sortInPageOrder([...headline.filter((text) => !known.has(text)), ...story], (text) => text);
   return { ...found, texts: trimStory(texts, new Set(headline), found.byline) };
+}
+
+/** All of an element of a page as its article. */
+function wholeOf({ title }: Document, element: Element | null): Article | null {
+  return element && { title, byline: null, date: null, texts: textsIn(element) };
 }
 
 /** What scripts and styles of the page hold is no text. */

@@ -1,7 +1,5 @@
-import type { Article } from './find-article.ts';
 import { findMainElement } from './find-main-element.ts';
 import { own } from './own.ts';
-import { textsIn } from './texts-in.ts';
 
 /** Parts whose paragraphs are not those of a story. */
 const BESIDE =
@@ -15,7 +13,7 @@ const MOST = 0.6;
  * The smallest part of a page that holds most of its paragraphs, within its main element where it has one; as fast as the page is
  * walked through once. Null where there are no paragraphs.
  */
-export function findByParagraphs(doc: Document): Article | null {
+export function findByParagraphs(doc: Document): Element | null {
   const main =
     doc.querySelector('[itemprop~="articleBody"]') ?? doc.querySelector('main, [role="main"]') ?? doc.body;
   const letters = new Map<Element, number>();
@@ -39,5 +37,5 @@ export function findByParagraphs(doc: Document): Article | null {
     if (!within) break;
     root = within;
   }
-  return { title: doc.title, byline: null, date: null, texts: textsIn(root) };
+  return root;
 }

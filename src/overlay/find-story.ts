@@ -27,10 +27,15 @@ export async function findStory(
   loadFindArticle: () => Promise<FindArticle>,
 ): Promise<Story | null> {
   if (!hasEnough(textsIn(doc.body))) return null;
-  const findArticle = await loadFindArticle().catch(() => findMainElement);
+  const findArticle = await loadFindArticle().catch(() => findMain);
   const found = findArticle(doc);
   if (found === null || !hasEnough(found.texts)) return null;
   return makeStory(found);
+}
+
+function findMain(doc: Document): Article | null {
+  const main = findMainElement(doc);
+  return main && { title: doc.title, byline: null, date: null, texts: textsIn(main) };
 }
 
 function makeStory({ title, byline, date, texts }: Article): Story {

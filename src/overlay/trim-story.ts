@@ -157,7 +157,7 @@ export const TRIM_RULES: readonly TrimRule[] = [
     example: 'a box with the class author-bio at the end',
     counterExample: 'a paragraph of the story with the class by-author',
     applies: ({ names, place, words }, { blocks, at }) =>
-      meets(names, WHO) && (place !== 'within' || words <= 16 || at >= blocks.length - 5),
+      meets(names, WHO) && (place !== 'within' || words <= 16 || !goesOn(blocks, at)),
   },
   {
     name: 'line named as a mark',
@@ -209,6 +209,16 @@ export function trimStory(
         block.isHeadline || !TRIM_RULES.some((rule) => rule.applies(block, { blocks, at, byline })),
     )
     .flatMap(leaveOutPieces);
+}
+
+/** Whether a paragraph that is not about the writer comes after a block. */
+function goesOn(blocks: readonly StoryBlock[], at: number): boolean {
+  return blocks
+    .slice(at + 1)
+    .some(
+      ({ place, names, words }) =>
+        place === 'within' && words >= 15 && !meets(names, WHO) && !meets(names, PARTS),
+    );
 }
 
 /** Whether a sentence with a colon leads to the list an entry is in: “The crew took:”, not “Related:”. */
