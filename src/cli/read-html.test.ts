@@ -47,6 +47,11 @@ test.each([
     '<template><p>a</template><noscript>b</noscript><svg><text>c</text></svg><!-- d --><p>e',
     'e',
   ],
+  [
+    'formulas and their source are left out, a lesson about them is not',
+    '<p>Speed <span class="katex">v</span> is <span class="math inline">\\frac{s}{t}</span> here.<div class="math">Add the boats.</div>',
+    'Speed is here.\n\nAdd the boats.',
+  ],
   ['a fragment is a page', 'just words', 'just words'],
   ['nothing is nothing', '', ''],
 ])('%s', (_, html, expected) => {

@@ -74,10 +74,22 @@ function textOf(root: Element): string {
   return pieces.join('');
 }
 
+/** Formulas: what scripts of the web draw them in, and elements that hold them as TeX source. */
+const DRAWN = /(?:^|[\s_-])(?:mwe-math|katex|mathjax|mjx)(?![a-z])/i;
+const WRITTEN = /(?:^|[\s_-])(?:math|tex|latex|equation|formula)(?![a-z])/i;
+const SOURCE = /^\s*(?:\$|\\[([])[^.]*$|\\[a-z]+\s*[{_^]/;
+
+function isFormula(element: Element): boolean {
+  const names = element.getAttribute('class') ?? '';
+  if (/^(?:MJX|TEX)-/.test(element.tagName) || DRAWN.test(names)) return true;
+  return WRITTEN.test(names) && SOURCE.test(element.textContent ?? '');
+}
+
 function isRead(element: Element): boolean {
   const style = element.getAttribute('style') ?? '';
   return !(
     LEFT_OUT.has(element.tagName.toUpperCase()) ||
+    isFormula(element) ||
     element.hasAttribute('hidden') ||
     /(^|;)\s*(display\s*:\s*none|visibility\s*:\s*hidden)/i.test(style) ||
     /^(true|)$/.test(element.getAttribute('contenteditable') ?? 'false')

@@ -1,4 +1,5 @@
 import type { Article, FindArticle } from './find-article.ts';
+import { findMainElement } from './find-main-element.ts';
 import { own } from './own.ts';
 import { textsIn } from './texts-in.ts';
 
@@ -15,49 +16,26 @@ export interface Story {
 }
 
 /** A story shorter than this is no surer than the page it is on, in words. */
-const ENOUGH = 100;
+const ENOUGH = 60;
 
 /**
- * Larger pages would keep the browser busy for too long; their own main element is asked for. In elements, and in
- * characters: a book on one page.
- */
-const LARGEST = 6000;
-const LONGEST = 200_000;
-
-/**
- * Finds the main story, by what `loadFindArticle` gives where the page is not too large for that. Null when there is
- * none, or too little of it. The page is not touched.
+ * Finds the main story, by what `loadFindArticle` gives, or as the page's main element where that fails. Null when
+ * there is none, or too little of it. The page is not touched.
  */
 export async function findStory(
   doc: Document,
   loadFindArticle: () => Promise<FindArticle>,
 ): Promise<Story | null> {
   if (!hasEnough(textsIn(doc.body))) return null;
-  const isLarge =
-    doc.getElementsByTagName('*').length > LARGEST || (doc.body.textContent?.length ?? 0) > LONGEST;
-  const findArticle = isLarge ? findMainElement : await loadFindArticle().catch(() => findMainElement);
+  const findArticle = await loadFindArticle().catch(() => findMain);
   const found = findArticle(doc);
   if (found === null || !hasEnough(found.texts)) return null;
-  const headline = findHeadline(doc, found.title);
-  return makeStory({ ...found, texts: [...headline, ...found.texts] });
+  return makeStory(found);
 }
 
-function findMainElement(doc: Document): Article | null {
-  const mains = doc.querySelectorAll('main, [role="main"]');
-  const within = mains.length === 1 ? mains[0]! : doc;
-  const articles = within.querySelectorAll('article');
-  const main = articles.length === 1 ? articles[0]! : mains.length === 1 ? mains[0]! : null;
+function findMain(doc: Document): Article | null {
+  const main = findMainElement(doc);
   return main && { title: doc.title, byline: null, date: null, texts: textsIn(main) };
-}
-
-/** Readability leaves out the heading that says the title again. */
-function findHeadline(doc: Document, title: string): Text[] {
-  const wanted = plain(title);
-  const heading = [...doc.querySelectorAll('h1, h2')].find(({ textContent }) => {
-    const says = plain(textContent ?? '');
-    return says !== '' && (says === wanted || (says.length > 8 && wanted.startsWith(says)));
-  });
-  return heading ? textsIn(heading) : [];
 }
 
 function makeStory({ title, byline, date, texts }: Article): Story {
@@ -121,8 +99,4 @@ function hasEnough(texts: readonly Text[]): boolean {
   let words = 0;
   for (const { data } of texts) for (const _ of data.matchAll(/\p{L}+/gu)) if (++words >= ENOUGH) return true;
   return false;
-}
-
-function plain(text: string): string {
-  return text.normalize('NFC').toLowerCase().replace(/\s+/g, ' ').trim();
 }

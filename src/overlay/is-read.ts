@@ -16,7 +16,7 @@ const LEFT_OUT = new Set(
 export function isRead(given: Element, style = getComputedStyle(given)): 'all' | 'parts' | 'none' {
   const element = own(given);
   if (LEFT_OUT.has(element.tagName) || (element.tagName === 'PRE' && isCode(element))) return 'none';
-  if (element instanceof HTMLElement && element.isContentEditable) return 'none';
+  if (element instanceof HTMLElement && (element.isContentEditable || isFormula(element))) return 'none';
   if (element.tagName === 'svg' && !isWritten(element)) return 'none';
   const { display } = style;
   if (display === 'none' || (display !== 'inline' && style.contentVisibility === 'hidden')) return 'none';
@@ -41,6 +41,18 @@ export function isInsideUnread(node: Node): boolean {
 /** Preformatted text is code where it says so, and where it does not read like sentences. */
 function isCode(pre: Element): boolean {
   return pre.querySelector('code, samp, kbd') !== null || !isProse(pre.textContent);
+}
+
+/** Formulas as pages draw them by a script, or as they write them for one; `math` of MathML is left out by its tag. */
+const DRAWN = /(?:^|[\s_-])(?:mwe-math|katex|mathjax|mjx)(?![a-z])/i;
+const SOURCE = /^\s*(?:\$|\\[([])|\\[a-z]+\s*[{_^]/;
+const WRITTEN = /(?:^|[\s_-])(?:math|tex|latex|equation|formula)(?![a-z])/i;
+
+/** Whether an element is a formula, drawn or as its TeX source: class="tex" with “\frac{a}{b}” is, “math” over sentences is not. */
+function isFormula(element: Element): boolean {
+  const { tagName, className } = element;
+  if (/^(?:MJX|TEX)-/.test(tagName) || DRAWN.test(className)) return true;
+  return WRITTEN.test(className) && SOURCE.test(element.textContent) && !isProse(element.textContent);
 }
 
 /** Smaller drawings are signs, in CSS pixels. */
