@@ -11,15 +11,23 @@ export function changeGroup(group: Group, action: WordAction): Group {
       notYet: group.notYet.filter((id) => id !== action.pattern),
     };
   }
-  const { word } = splitKey(action.word);
+  const { word, capital } = splitKey(action.word);
   switch (action.do) {
     case 'by-sight':
       return { ...group, bySight: withItem(group.bySight, word.toLowerCase()) };
     case 'name':
-      return { ...group, names: withItem(group.names, word.replace(/'s?$/, '')) };
+      // A name keeps its capital, also where its place explains it: a biscuit is no name beside a cat called Biscuit.
+      return {
+        ...group,
+        names: withItem(group.names, nameOf(capital === 'opens' ? action.word.slice(0, -1) : word)),
+      };
     case 'skip':
       return { ...group, skip: withItem(group.skip ?? [], word.toLowerCase()) };
   }
+}
+
+function nameOf(shown: string): string {
+  return shown.replace(/'s?$/, '');
 }
 
 function withItem(items: readonly string[], item: string): readonly string[] {

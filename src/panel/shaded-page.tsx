@@ -127,6 +127,6 @@ function EmptyNote({ page }: { page: PageWords }) {
 /** What a screen reader says when a word is opened, before its card is read. */
 function describeInShort({ analysis, verdict }: WordExplanation): string {
   const needed = patternNames(verdict.missing);
-  const short = `${analysis.word}: ${standingSentence(verdict.standing)}`;
+  const short = `${analysis.word}: ${standingSentence(verdict)}`;
   return needed ? `${short} ${say('panel.neededInShort', { patterns: needed })}` : short;
 }
