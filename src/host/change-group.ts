@@ -1,4 +1,4 @@
-import { splitKey } from '../analyze/index.ts';
+import { shownOfKey, splitKey } from '../analyze/index.ts';
 import type { Group } from '../analyze/types.ts';
 import type { WordAction } from './messages.ts';
 
@@ -11,7 +11,7 @@ export function changeGroup(group: Group, action: WordAction): Group {
       notYet: group.notYet.filter((id) => id !== action.pattern),
     };
   }
-  const { word, capital } = splitKey(action.word);
+  const { word } = splitKey(action.word);
   switch (action.do) {
     case 'by-sight':
       return { ...group, bySight: withItem(group.bySight, word.toLowerCase()) };
@@ -19,7 +19,7 @@ export function changeGroup(group: Group, action: WordAction): Group {
       // A name keeps its capital, also where its place explains it: a biscuit is no name beside a cat called Biscuit.
       return {
         ...group,
-        names: withItem(group.names, nameOf(capital === 'opens' ? action.word.slice(0, -1) : word)),
+        names: withItem(group.names, nameOf(shownOfKey(action.word))),
       };
     case 'skip':
       return { ...group, skip: withItem(group.skip ?? [], word.toLowerCase()) };

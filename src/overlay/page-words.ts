@@ -20,15 +20,15 @@ interface SettledWord extends PageWord {
 /** The words a page has or had, by their keys. */
 export class PageWords {
   readonly #words = new Map<WordKey, SettledWord>();
-  /** Those whose capital its place explains, by the keys they have without the rest of the page. */
-  readonly #opening = new Map<WordKey, SettledWord>();
+  /** Those whose capitals the rest of the page settles, by the keys they have without it. */
+  readonly #open = new Map<WordKey, SettledWord>();
 
   of(key: WordKey): PageWord {
     const known = this.#words.get(key);
     if (known) return known;
     const word = { key, isHomograph: isHomograph(key), standing: undefined, count: 0 };
     this.#words.set(key, word);
-    if (splitKey(key).capital === 'opens') this.#opening.set(key, word);
+    if (/opens|leads|mid/.test(splitKey(key).capital)) this.#open.set(key, word);
     return word;
   }
 
@@ -49,7 +49,7 @@ export class PageWords {
   settle(): PageWord[] {
     const countOf = (key: WordKey): number => this.#words.get(key)?.count ?? 0;
     const changed: PageWord[] = [];
-    for (const [own, word] of this.#opening) {
+    for (const [own, word] of this.#open) {
       const key = settleCapital(own, countOf);
       if (key === word.key) continue;
       word.key = key;
@@ -61,7 +61,7 @@ export class PageWords {
 
   /** Forgets those that no longer stand on it. */
   forgetGone(): void {
-    for (const words of [this.#words, this.#opening])
+    for (const words of [this.#words, this.#open])
       for (const [key, { count }] of words) if (count === 0) words.delete(key);
   }
 }

@@ -30,11 +30,11 @@ export function createShader(judge: Judge): (text: string) => ShadeLine {
   let settled = '';
   let last: ShadeLine | undefined;
   return (text) => {
-    const names = findSettled(text, cut);
-    const now = [...names].sort().join(' ');
+    const keys = findSettled(text, cut);
+    const now = [...keys.values()].sort().join(' ');
     if (last && now === settled) return last;
     settled = now;
-    last = createLineShader(judge, cut, names);
+    last = createLineShader(judge, cut, keys);
     return last;
   };
 }
@@ -42,13 +42,13 @@ export function createShader(judge: Judge): (text: string) => ShadeLine {
 function createLineShader(
   judge: Judge,
   cut: (line: string) => CutLine,
-  names: ReadonlySet<WordKey>,
+  settled: ReadonlyMap<WordKey, WordKey>,
 ): ShadeLine {
   return remember((line) => {
     const { words, skipped } = cut(line);
     return {
       words: words.map((word) => {
-        const key = names.has(word.key) ? word.key.slice(0, -1) : word.key;
+        const key = settled.get(word.key) ?? word.key;
         return { ...word, key, standing: judge(key).standing };
       }),
       skipped,
@@ -56,13 +56,18 @@ function createLineShader(
   });
 }
 
-/** The keys whose capital the text settles as a name's. */
-function findSettled(text: string, cut: (line: string) => CutLine): ReadonlySet<WordKey> {
+/** What the text makes of the keys whose capitals it settles. */
+function findSettled(text: string, cut: (line: string) => CutLine): ReadonlyMap<WordKey, WordKey> {
   const counts = new Map<WordKey, number>();
   for (const line of text.split('\n'))
     for (const { key } of cut(line).words) counts.set(key, (counts.get(key) ?? 0) + 1);
   const countOf = (key: WordKey): number => counts.get(key) ?? 0;
-  return new Set([...counts.keys()].filter((key) => settleCapital(key, countOf) !== key));
+  const settled = new Map<WordKey, WordKey>();
+  for (const key of counts.keys()) {
+    const as = settleCapital(key, countOf);
+    if (as !== key) settled.set(key, as);
+  }
+  return settled;
 }
 
 function remember<V>(find: (line: string) => V): (line: string) => V {

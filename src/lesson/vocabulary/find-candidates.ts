@@ -40,7 +40,7 @@ function ofPassage({ analyzer, bank, judge, known }: LessonInput, text: string):
   const candidates = new Map<string, Candidate>();
   for (const { kind, key } of tokenize(text)) {
     const { word: form, reading: place, capital } = splitKey(key);
-    const isName = smallNames.has(form) || (capital === 'opens' && names.has(form));
+    const isName = smallNames.has(form) || (capital !== 'small' && names.has(form));
     if (kind !== 'word' || place !== null || form !== form.toLowerCase() || isName) continue;
     const base = analyzer.analyze(form).readings[0]!.base ?? form;
     const word = [form, base]
