@@ -7,7 +7,7 @@ export { type Guesser, openGuesser } from './guess/open-guesser.ts';
 export { isHomograph } from './homographs/is-homograph.ts';
 export { markReading } from './homographs/mark-reading.ts';
 export { cutContext, type SpanInContext } from './homographs/read-context.ts';
-export { splitKey } from './homographs/word-key.ts';
+export { shownOfKey, splitKey } from './homographs/word-key.ts';
 export { type Lexicon, openLexicon } from './lexicon/open-lexicon.ts';
 export * from './sequence-import/index.ts';
 export {

@@ -72,7 +72,7 @@ export function CardView({ word, content, swaps, onAct, onSpeak, onClose, onResi
       ) : (
         <>
           <p id="standing" class={`standing standing-${content.verdict.standing}`}>
-            {standingSentence(content.verdict.standing)}
+            {standingSentence(content.verdict)}
           </p>
           <ReadingsView word={shown} analysis={content.analysis} missing={content.verdict.missing} />
           <MissingPatterns content={content} act={act} />

@@ -1,4 +1,4 @@
-import { tokenize } from '../analyze/index.ts';
+import { settleCounts, tokenize } from '../analyze/index.ts';
 import type { WordKey } from '../analyze/types.ts';
 
 /** A long text is cut in parts of about this many characters, between paragraphs: its tokens fill no memory. */
@@ -20,7 +20,7 @@ export function countWords(text: string): { words: ReadonlyMap<WordKey, number>;
       else words.set(key.length < SLICE ? key : copyOf(key), 1);
     }
   }
-  return { words, skipped };
+  return { words: settleCounts(words), skipped };
 }
 
 function copyOf(key: WordKey): WordKey {

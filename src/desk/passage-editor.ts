@@ -16,6 +16,7 @@ import {
   ViewPlugin,
   type ViewUpdate,
 } from '@codemirror/view';
+import { splitKey } from '../analyze/index.ts';
 import { readPasted } from '../files/read-pasted.ts';
 import { findLongSentences } from '../passage/find-sentences.ts';
 import { readLine } from '../passage/passage-lines.ts';
@@ -213,7 +214,7 @@ export function createPassageEditor(options: PassageEditorOptions): PassageEdito
       return places.length;
     },
     goTo(key, n) {
-      const wanted = key.replace(/#\d+$/, '').toLowerCase();
+      const wanted = splitKey(key).word.toLowerCase();
       const places = [...words()].filter((place) => place.text.toLowerCase().replace(/[’]/g, "'") === wanted);
       const place = places[n % places.length];
       if (place) select(place);

@@ -4,7 +4,7 @@ import type { Groups } from '../host/groups-store.ts';
 import { changeChosen } from '../host/groups-store.ts';
 import { deletePassage, type StoryWord } from '../host/passages-store.ts';
 import type { Sequences } from '../host/sequences-store.ts';
-import { createLineShader } from '../passage/shade-line.ts';
+import { createShader } from '../passage/shade-line.ts';
 import { setVersion, versionFor } from '../passage/versions.ts';
 import { OutMenu } from '../print/out-menu.tsx';
 import { GapList } from '../ui/gap-list.tsx';
@@ -50,10 +50,11 @@ export function PassageView({ id, groups, sequences, swap, onParted }: PassageVi
   const group = groups.groups[groupId] ?? null;
   const isBeside = beside !== '' && beside !== groupId;
   const { judge, engine, fault: unloaded } = useJudge(group, sequences);
-  const judging = useMemo(() => judge && { judge, shade: createLineShader(judge) }, [judge]);
-  const shade = judging?.shade ?? null;
+  const shader = useMemo(() => judge && createShader(judge), [judge]);
   const version = passage && versionFor(passage, groupId);
   const text = version?.text ?? '';
+  const shade = useMemo(() => shader?.(text) ?? null, [shader, text]);
+  const judging = useMemo(() => judge && shade && { judge, shade }, [judge, shade]);
   // A story word counts as by sight in this passage, and nowhere else.
   const storyWords = useMemo(() => version?.storyWords.map(({ word }) => word) ?? [], [version?.storyWords]);
   const report = useReport(version?.text ?? null, judging, storyWords);

@@ -6,7 +6,7 @@ import type { Passage, PassageVersion } from '../host/passages-store.ts';
 import { findSequence, type Sequences } from '../host/sequences-store.ts';
 import { countPractice, type Practice } from '../passage/count-practice.ts';
 import { countWords } from '../passage/count-words.ts';
-import { createLineShader } from '../passage/shade-line.ts';
+import { createShader } from '../passage/shade-line.ts';
 import { versionFor } from '../passage/versions.ts';
 import { judgeWithStoryWords } from '../passage/with-story-words.ts';
 import { say } from '../wording/say.ts';
@@ -52,8 +52,8 @@ export function useVersions(of: VersionsOf): readonly VersionFigures[] {
     if (!passage || !engine || !isWanted || !groups.groups[groupId]) return [];
     const figures = (id: string, forGroup: string, name: string, version: PassageVersion) => {
       const { text, storyWords } = version;
-      const { judge, shade } = judges(forGroup, engine);
-      const counts = countWords(text, shade);
+      const { judge, shader } = judges(forGroup, engine);
+      const counts = countWords(text, shader(text));
       const withWords = judgeWithStoryWords(
         judge,
         storyWords.map(({ word }) => word),
@@ -78,9 +78,9 @@ function makeJudge(
   engine: Analyzer,
   groups: Groups,
   sequences: Sequences,
-): { judge: Judge; shade: ReturnType<typeof createLineShader> } {
+): { judge: Judge; shader: ReturnType<typeof createShader> } {
   const group = groups.groups[id]!;
   const sequence = findSequence(sequences, group.sequence);
   const judge = createJudge(engine, compileGroup(withinSequence(group, sequence), sequence));
-  return { judge, shade: createLineShader(judge) };
+  return { judge, shader: createShader(judge) };
 }

@@ -50,7 +50,7 @@ export function WordView({
         )}
       </p>
       <p class={`standing standing-${verdict.standing}`}>
-        {isStoryWord ? say('desk.isStoryWord') : standingSentence(verdict.standing)}
+        {isStoryWord ? say('desk.isStoryWord') : standingSentence(verdict)}
       </p>
       {verdict.missing.length > 0 && (
         <p>

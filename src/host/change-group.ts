@@ -1,4 +1,4 @@
-import { splitKey } from '../analyze/index.ts';
+import { shownOfKey, splitKey } from '../analyze/index.ts';
 import type { Group } from '../analyze/types.ts';
 import type { WordAction } from './messages.ts';
 
@@ -16,10 +16,18 @@ export function changeGroup(group: Group, action: WordAction): Group {
     case 'by-sight':
       return { ...group, bySight: withItem(group.bySight, word.toLowerCase()) };
     case 'name':
-      return { ...group, names: withItem(group.names, word.replace(/'s?$/, '')) };
+      // A name keeps its capital, also where its place explains it: a biscuit is no name beside a cat called Biscuit.
+      return {
+        ...group,
+        names: withItem(group.names, nameOf(shownOfKey(action.word))),
+      };
     case 'skip':
       return { ...group, skip: withItem(group.skip ?? [], word.toLowerCase()) };
   }
+}
+
+function nameOf(shown: string): string {
+  return shown.replace(/'s?$/, '');
 }
 
 function withItem(items: readonly string[], item: string): readonly string[] {

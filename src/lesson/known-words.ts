@@ -48,11 +48,11 @@ export function createKnownWords(bank: WordBank, analyzer: Analyzer): (judge: Ju
       reads: (text) =>
         tokenize(text).every(({ kind, key, start, end }) => {
           if (kind === 'skipped') return false;
-          const name = text
-            .slice(start, end)
-            .toLowerCase()
-            .replace(/['’]s?$/, '');
-          return KNOWN.has(judge(key).standing) || judge.group.names.has(name);
+          const shown = text.slice(start, end).replace(/['’]s?$/, '');
+          const small = shown.toLowerCase();
+          const { names, smallNames } = judge.group;
+          const isOwn = smallNames.has(small) || (shown !== small && names.has(small));
+          return isOwn || KNOWN.has(judge(key).standing);
         }),
     };
   };

@@ -64,7 +64,7 @@ export class PageText {
 
   /** Distinct words with their counts, and how many pieces were left out. */
   count(): { words: [WordKey, number][]; skipped: number } {
-    return { words: this.words.present().map(({ key, count }) => [key, count]), skipped: this.#skipped };
+    return { words: [...this.words.counts()], skipped: this.#skipped };
   }
 
   /** The language its first words are said to be in; empty where nothing is said of it. */

@@ -1,8 +1,9 @@
-import { isHomograph } from '../analyze/index.ts';
+import { isHomograph, settleCapital, splitKey } from '../analyze/index.ts';
 import type { Standing, WordKey } from '../analyze/types.ts';
 
 /** A word of a page, one for all its places, so that it is looked up once a place and no more. */
 export interface PageWord {
+  /** As the rest of the page settles it (`settleCapital`): a capital at the start of a sentence may turn out to be a name's. */
   readonly key: WordKey;
   /** Whether its reading may be another in another place. */
   readonly isHomograph: boolean;
@@ -12,15 +13,22 @@ export interface PageWord {
   count: number;
 }
 
+interface SettledWord extends PageWord {
+  key: WordKey;
+}
+
 /** The words a page has or had, by their keys. */
 export class PageWords {
-  readonly #words = new Map<WordKey, PageWord>();
+  readonly #words = new Map<WordKey, SettledWord>();
+  /** Those whose capitals the rest of the page settles, by the keys they have without it. */
+  readonly #open = new Map<WordKey, SettledWord>();
 
   of(key: WordKey): PageWord {
     const known = this.#words.get(key);
     if (known) return known;
     const word = { key, isHomograph: isHomograph(key), standing: undefined, count: 0 };
     this.#words.set(key, word);
+    if (/opens|leads|mid/.test(splitKey(key).capital)) this.#open.set(key, word);
     return word;
   }
 
@@ -29,8 +37,31 @@ export class PageWords {
     return [...this.#words.values()].filter(({ count }) => count > 0);
   }
 
+  /** How often each key stands on the page now. */
+  counts(): Map<WordKey, number> {
+    const counts = new Map<WordKey, number>();
+    for (const { key, count } of this.#words.values())
+      if (count > 0) counts.set(key, (counts.get(key) ?? 0) + count);
+    return counts;
+  }
+
+  /** Settles capitals by what stands on the page now; gives the words that have got another key, whose standing is to be asked for. */
+  settle(): PageWord[] {
+    const countOf = (key: WordKey): number => this.#words.get(key)?.count ?? 0;
+    const changed: PageWord[] = [];
+    for (const [own, word] of this.#open) {
+      const key = settleCapital(own, countOf);
+      if (key === word.key) continue;
+      word.key = key;
+      word.standing = key === own ? undefined : this.#words.get(key)?.standing;
+      changed.push(word);
+    }
+    return changed;
+  }
+
   /** Forgets those that no longer stand on it. */
   forgetGone(): void {
-    for (const { key, count } of this.#words.values()) if (count === 0) this.#words.delete(key);
+    for (const words of [this.#words, this.#open])
+      for (const [key, { count }] of words) if (count === 0) words.delete(key);
   }
 }

@@ -119,10 +119,24 @@ export function createPageReader(
       marks.add(block);
     };
     await workInSlices(found, take, signal);
+    await settleCapitals();
     // Only now, since a mark between two of them would have the browser lay out the page again for the next.
     await workInSlices(read, marks.refresh, signal);
     await asked;
     return { read, dropped };
+  }
+
+  /** What these blocks have of names may settle capitals anywhere on the page. */
+  async function settleCapitals(): Promise<void> {
+    const changed = text.words.settle();
+    if (changed.length === 0) return;
+    const unknown = changed.filter(({ standing }) => standing === undefined);
+    if (unknown.length > 0) await ask(unknown, []).catch(() => undefined);
+    const isTouched = new Set(changed);
+    const refresh = (block: ReadBlock): void => {
+      if (block.words.words.some((word) => isTouched.has(word))) marks.refresh(block);
+    };
+    await workInSlices(text.blocks(), refresh, signal);
   }
 
   /** Asks for each word that is not known, and for the readings of homographs, which get their keys by them. */

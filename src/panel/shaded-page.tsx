@@ -152,6 +152,6 @@ function EmptyNote({ page, limit }: { page: PageWords; limit: FigureLimit | null
 /** What a screen reader says when a word is opened, before its card is read. */
 function describeInShort({ analysis, verdict }: WordExplanation): string {
   const needed = patternNames(verdict.missing);
-  const short = `${analysis.word}: ${standingSentence(verdict.standing)}`;
+  const short = `${analysis.word}: ${standingSentence(verdict)}`;
   return needed ? `${short} ${say('panel.neededInShort', { patterns: needed })}` : short;
 }

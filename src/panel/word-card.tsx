@@ -36,7 +36,7 @@ export function WordCard({ explanation, swaps, tab, onNext, onClose }: WordCardP
           {say('panel.close')}
         </button>
       </div>
-      <p class={`standing standing-${verdict.standing}`}>{standingSentence(verdict.standing)}</p>
+      <p class={`standing standing-${verdict.standing}`}>{standingSentence(verdict)}</p>
       <ReadingsView word={word} analysis={analysis} missing={verdict.missing} />
       {verdict.missing.length > 0 && (
         <p>

@@ -1,4 +1,4 @@
-import type { WordCounts } from '../analyze/index.ts';
+import { settleCounts, type WordCounts } from '../analyze/index.ts';
 import type { WordKey } from '../analyze/types.ts';
 import type { CutLine } from './cut-line.ts';
 
@@ -11,5 +11,5 @@ export function countWords(text: string, cut: (line: string) => CutLine): WordCo
     skipped += found.skipped;
     for (const { key } of found.words) words.set(key, (words.get(key) ?? 0) + 1);
   }
-  return { words, skipped };
+  return { words: settleCounts(words), skipped };
 }

@@ -1,4 +1,4 @@
-import type { Judge } from '../analyze/index.ts';
+import { type Judge, settleCapital } from '../analyze/index.ts';
 import type { Standing, WordKey } from '../analyze/types.ts';
 import { type CutLine, cutLine } from './cut-line.ts';
 
@@ -14,20 +14,70 @@ export interface ShadedLine extends CutLine {
   readonly words: readonly ShadedWord[];
 }
 
-/** Gives the words of a line; lines are remembered, so that typing costs one line. */
-export function createLineShader(judge: Judge): (line: string) => ShadedLine {
-  const known = new Map<string, ShadedLine>();
-  const MOST = 20_000;
-  return (line) => {
-    const before = known.get(line);
-    if (before) return before;
-    const { words, skipped } = cutLine(line);
-    const shaded = {
-      words: words.map((word) => ({ ...word, standing: judge(word.key).standing })),
+/** Gives the words of a line of one text. */
+export type ShadeLine = (line: string) => ShadedLine;
+
+/** So many lines are remembered. */
+const MOST = 20_000;
+
+/**
+ * Shades the lines of a text, which settles what capitals mean in it: `Biscuit sat` is of a cat where another line has a cat
+ * called Biscuit. The same function is given again for a text that settles them alike. Lines are remembered, so that typing
+ * costs one line.
+ */
+export function createShader(judge: Judge): (text: string) => ShadeLine {
+  const cut = remember(cutLine);
+  let settled = '';
+  let last: ShadeLine | undefined;
+  return (text) => {
+    const keys = findSettled(text, cut);
+    const now = [...keys.values()].sort().join(' ');
+    if (last && now === settled) return last;
+    settled = now;
+    last = createLineShader(judge, cut, keys);
+    return last;
+  };
+}
+
+function createLineShader(
+  judge: Judge,
+  cut: (line: string) => CutLine,
+  settled: ReadonlyMap<WordKey, WordKey>,
+): ShadeLine {
+  return remember((line) => {
+    const { words, skipped } = cut(line);
+    return {
+      words: words.map((word) => {
+        const key = settled.get(word.key) ?? word.key;
+        return { ...word, key, standing: judge(key).standing };
+      }),
       skipped,
     };
+  });
+}
+
+/** What the text makes of the keys whose capitals it settles. */
+function findSettled(text: string, cut: (line: string) => CutLine): ReadonlyMap<WordKey, WordKey> {
+  const counts = new Map<WordKey, number>();
+  for (const line of text.split('\n'))
+    for (const { key } of cut(line).words) counts.set(key, (counts.get(key) ?? 0) + 1);
+  const countOf = (key: WordKey): number => counts.get(key) ?? 0;
+  const settled = new Map<WordKey, WordKey>();
+  for (const key of counts.keys()) {
+    const as = settleCapital(key, countOf);
+    if (as !== key) settled.set(key, as);
+  }
+  return settled;
+}
+
+function remember<V>(find: (line: string) => V): (line: string) => V {
+  const known = new Map<string, V>();
+  return (line) => {
+    const before = known.get(line);
+    if (before !== undefined) return before;
+    const found = find(line);
     if (known.size >= MOST) known.clear();
-    known.set(line, shaded);
-    return shaded;
+    known.set(line, found);
+    return found;
   };
 }

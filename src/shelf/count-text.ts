@@ -1,3 +1,4 @@
+import { settleCounts } from '../analyze/index.ts';
 import type { WordKey } from '../analyze/types.ts';
 import type { ShelfText } from '../host/shelf-store.ts';
 import { cutLine } from '../passage/cut-line.ts';
@@ -18,5 +19,5 @@ export async function countText(text: string, signal: AbortSignal): Promise<Coun
     skipped += cut.skipped;
     for (const { key } of cut.words) words.set(key, (words.get(key) ?? 0) + 1);
   }
-  return { words: [...words], skipped };
+  return { words: [...settleCounts(words)], skipped };
 }

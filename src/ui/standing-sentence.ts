@@ -1,4 +1,4 @@
-import type { Standing } from '../analyze/types.ts';
+import type { Standing, Verdict } from '../analyze/types.ts';
 import { say, type TextId } from '../wording/say.ts';
 
 const SENTENCES = {
@@ -12,6 +12,6 @@ const SENTENCES = {
 } as const satisfies Record<Standing, TextId>;
 
 /** What a word's standing means for the group, in one sentence. */
-export function standingSentence(standing: Standing): string {
-  return say(SENTENCES[standing]);
+export function standingSentence({ standing, why }: Pick<Verdict, 'standing' | 'why'>): string {
+  return say(why === 'initialism' ? 'ui.isInitialism' : SENTENCES[standing]);
 }

@@ -234,7 +234,9 @@ describe('pages of which the figure may mislead', () => {
     ],
   ])('%s: the line above it says so', async (_what, html, says) => {
     firefox.serve('tides.pdf', PDF);
-    const page = await open(firefox.serve('limited.html', `<!doctype html><html lang="en"><title>Quay</title>${html}`));
+    const page = await open(
+      firefox.serve('limited.html', `<!doctype html><html lang="en"><title>Quay</title>${html}`),
+    );
     await firefox.press(page);
     await eventually(sidebarText).toContain(says);
   });
@@ -252,7 +254,7 @@ describe('pages of which the figure may mislead', () => {
   });
 
   test('a closed shadow root, a slide in SVG, and text cut into runs are read', async () => {
-    await open(
+    const page = await open(
       firefox.serve(
         'unusual.html',
         `<!doctype html><html lang="en"><title>Quay</title><tarn-story></tarn-story>${SLIDE}<div style="position:relative">${textLayer()}</div><script>

@@ -2,10 +2,11 @@ import type { WordKey } from '../types.ts';
 
 /**
  * How a word is written in its place. `small`: in small letters. `mid`: with a capital that no place explains (the dog
- * Duke). `opens`: with a capital that its place explains, at the start of a sentence or in a headline. `part`: beside other
+ * Duke). `opens`: with a capital that its place explains, at the start of a sentence or in a headline. `leads`: the same before
+ * another capital, which may be a part of the same name (Wilma Falk ran; not: Then Bram ran). `part`: beside other
  * capitals, as a part of a longer name (Tarn Quay School, Mr. Falk). `all`: in capitals, in a text that is not (NATO, STOP).
  */
-export type Capital = 'small' | 'mid' | 'opens' | 'part' | 'all';
+export type Capital = 'small' | 'mid' | 'opens' | 'leads' | 'part' | 'all';
 
 /** What a key says: the word, its chosen reading, and how it is written. */
 export interface KeyParts {
@@ -18,6 +19,7 @@ export interface KeyParts {
 
 const MARK = '#';
 const OPENS = '^';
+const LEADS = '~';
 const PART = '+';
 const MARKED = /^(.*)#(\d)$/su;
 
@@ -31,15 +33,26 @@ export function keyOfOpening(word: string): WordKey {
   return word + OPENS;
 }
 
+/** The key of such a word with another capital behind it: `Wilma~`. */
+export function keyOfLeading(word: string): WordKey {
+  return word + LEADS;
+}
+
 /** The key of a word that is a part of a longer name: `School+`. */
 export function keyOfPart(word: string): WordKey {
   return word + PART;
+}
+
+/** A word as it is written, with its capital where it has one: `Duke` for `Duke^`, `School` for `School+`. */
+export function shownOfKey(key: WordKey): string {
+  return /[\^~+]$/.test(key) ? key.slice(0, -1) : splitKey(key).word;
 }
 
 /** Reads a key: the word, its reading, how it is written. Any string is a key. */
 export function splitKey(key: WordKey): KeyParts {
   const last = key.at(-1);
   if (last === OPENS) return { word: key.slice(0, -1).toLowerCase(), reading: null, capital: 'opens' };
+  if (last === LEADS) return { word: key.slice(0, -1).toLowerCase(), reading: null, capital: 'leads' };
   if (last === PART) return { word: key.slice(0, -1), reading: null, capital: 'part' };
   const marked = key.includes(MARK) ? MARKED.exec(key) : null;
   const word = marked ? marked[1]! : key;

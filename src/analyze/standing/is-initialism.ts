@@ -22,5 +22,6 @@ export function isInitialism(word: string, usage: Usage | null): boolean {
   if (LISTED.has(bare)) return true;
   if (isGrammarWord(bare)) return false;
   if (bare.length === 2) return !SHORT_WORDS.has(bare);
-  return bare.length <= LONGEST && (usage === null || (usage === 'name' && bare.length === 3));
+  if (bare.length === 3) return usage !== 'common';
+  return bare.length <= LONGEST && usage === null;
 }

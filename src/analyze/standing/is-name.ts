@@ -11,7 +11,8 @@ export type NamesOfGroup = Pick<CompiledGroup, 'names' | 'smallNames'>;
  * Whether a word is a name in its place. With small letters it is one only where the group lists it so (`smallNames`); biscuit is
  * none beside a cat called Biscuit. With a capital it is: Bram and Bram's when Bram is listed; a part of a longer
  * name (Tarn Quay School); inside a sentence any word that is not common (Falk), nor Monday or I'm: the Harbour is a word.
- * Where its place explains the capital, only a word that is met only as a name (Wilma), or is listed and not common.
+ * Where its place explains the capital, only a word that is met only as a name (Wilma), or is listed and not common, or not common
+ * and before another capital (Marigold Falk).
  */
 export function isName(
   key: WordKey,
@@ -24,7 +25,8 @@ export function isName(
   if (smallNames.has(word) || smallNames.has(owner)) return true;
   if (capital === 'small') return false;
   const isListed = names.has(word) || names.has(owner);
-  if (capital === 'opens') return isListed ? usage !== 'common' : usage === 'name' && !isCapitalWord(word);
+  if (capital === 'opens' || (capital === 'leads' && usage === 'common'))
+    return isListed ? usage !== 'common' : usage === 'name' && !isCapitalWord(word);
   if (isListed) return true;
   if (isCapitalWord(word)) return false;
   return capital === 'all' ? usage === 'name' : capital === 'part' || usage !== 'common';

@@ -1,16 +1,15 @@
-import { keyOfPart, splitKey } from '../homographs/word-key.ts';
+import { isInCapitals, keyOfLeading, keyOfPart, shownOfKey, splitKey } from '../homographs/word-key.ts';
 import { standsBeforeName } from './abbreviations.ts';
-import { isGrammarWord } from './is-grammar-word.ts';
 import type { RawToken } from './match-tokens.ts';
 
-/** Before somebody's name, and no part of it: Captain Falk, Uncle Bram; small letters. */
-const FORMS_OF_ADDRESS = words(
+/** Before somebody's name, and no part of it: Captain Falk, Uncle Bram, days and months too; small letters. */
+export const FORMS_OF_ADDRESS = words(
   'admiral ambassador aunt auntie baron bishop brother cardinal captain chairman chancellor chef chief coach colonel commander ' +
-    'commissioner comrade congressman congresswoman constable councillor count countess cousin detective director doctor duchess ' +
-    'duke earl emperor empress executive father general governor grandad granddad grandfather grandma grandmother grandpa granny ' +
-    'headmaster inspector judge justice king lady lieutenant lord madam major marshal mayor master minister miss mister mother ' +
-    'nurse officer old pastor pope premier president prime prince princess principal professor queen rabbi representative ' +
-    'reverend sailor secretary senator sergeant sheikh sheriff sir sister skipper speaker sultan superintendent teacher uncle vice ' +
+    'commissioner comrade congressman congresswoman constable councillor count countess cousin designer detective developer director doctor duchess ' +
+    'duke earl editor emperor engineer empress executive father general governor grandad granddad grandfather grandma grandmother grandpa granny ' +
+    'headmaster inspector judge justice king lady lawyer lieutenant lord madam major manager marshal mayor master minister miss mister mother ' +
+    'nurse officer old pastor pope premier president prime prince princess principal professor queen rabbi reporter representative researcher ' +
+    'reverend sailor scientist secretary senator sergeant sheikh sheriff sir sister skipper speaker sultan superintendent teacher uncle vice ' +
     'young january february march april may june july august september october november december monday tuesday wednesday ' +
     'thursday friday saturday sunday',
 );
@@ -26,13 +25,17 @@ const PLACES = words(
     'theatre tower town union university valley village wharf wood woods zoo',
 );
 
+/** BBC News, the US Navy. */
+const INITIALISM = /^(?:[A-Z]{2,}|(?:[A-Z]\.){2,})$/;
+
 function words(text: string): ReadonlySet<string> {
   return new Set(text.split(' '));
 }
 
 /**
  * Marks the words of a name of several: Tarn Quay School, University of Skarvik, Mr. Falk. Capitals side by side make one, without
- * a form of address before it (Captain Falk); so does one capital behind a form of address. Not where no other word
+ * a form of address before it (Captain Falk); so does one capital behind a form of address
+ * or an initialism (US Navy). Not where no other word
  * has small letters: those capitals may be a label's (Customer Service Desk). The sentence is the tokens from `from` to
  * before `to`, with keys that say where a capital is not explained.
  */
@@ -47,14 +50,22 @@ export function markLongNames(text: string, tokens: readonly RawToken[], from: n
       end = next;
     }
     const isPlace = PLACES.has(smallOf(tokens[end - 1]!));
-    let first = at;
-    while (!isPlace && first < end && FORMS_OF_ADDRESS.has(smallOf(tokens[first]!))) first++;
+    let first = isPlace ? at : behindAddress(tokens, at, end);
     if (first === end) continue;
     const before = tokens[at - 1]!;
-    const isAddressed = first > at || isAddress(text, before);
-    if (isPlace && !isAddressed && isOpening(before) && isBlank(text, before, tokens[at]!)) first--;
+    const isAddressed = first > at || (isAddress(text, before) && isBlank(text, before, tokens[at]!));
+    if (first === at && isOpening(before) && !isAddressed && isBlank(text, before, tokens[at]!)) {
+      if (isPlace) first--;
+      else before.key = keyOfLeading(shownOfKey(before.key));
+    }
     if (end - first > 1 || isAddressed) markParts(tokens, first, end);
   }
+}
+
+/** Behind the last form of address among the words: Senate President Falk has two that are no part of the name. */
+function behindAddress(tokens: readonly RawToken[], from: number, end: number): number {
+  for (let at = end; at > from; at--) if (FORMS_OF_ADDRESS.has(smallOf(tokens[at - 1]!))) return at;
+  return from;
 }
 
 /** Behind the word with which a name goes on that has reached to `end`; 0 where it does not. */
@@ -72,15 +83,14 @@ function markParts(tokens: readonly RawToken[], first: number, end: number): voi
   for (let at = first; at < end; at++) {
     const token = tokens[at]!;
     if (isKept(token)) token.key = keyOfPart(token.key);
-    else if (isOpening(token)) token.key = keyOfPart(token.key.slice(0, -1));
+    else if (isOpening(token)) token.key = keyOfPart(shownOfKey(token.key));
   }
 }
 
 function hasSmallWord(tokens: readonly RawToken[], from: number, to: number): boolean {
   for (let at = from; at < to; at++) {
     const { kind, key } = tokens[at]!;
-    if (kind === 'word' && key.length > 1 && splitKey(key).capital === 'small' && !isGrammarWord(key))
-      return true;
+    if (kind === 'word' && key.length > 1 && splitKey(key).capital === 'small') return true;
   }
   return false;
 }
@@ -94,7 +104,9 @@ function isOpening({ kind, key }: RawToken): boolean {
 }
 
 function isAddress(text: string, { start, end, kind, key }: RawToken): boolean {
-  if (kind === 'skipped') return standsBeforeName(text.slice(start, end).replace(/\.$/, ''));
+  const shown = text.slice(start, end);
+  if (kind === 'skipped') return standsBeforeName(shown.replace(/\.$/, '')) || INITIALISM.test(shown);
+  if (isInCapitals(shown)) return true;
   return splitKey(key).capital === 'opens' && FORMS_OF_ADDRESS.has(smallOf({ key }));
 }
 

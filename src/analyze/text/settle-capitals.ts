@@ -1,16 +1,34 @@
-import { keyOfPart, splitKey } from '../homographs/word-key.ts';
+import { keyOfPart, shownOfKey, splitKey } from '../homographs/word-key.ts';
 import type { WordKey } from '../types.ts';
+import { FORMS_OF_ADDRESS } from './mark-long-names.ts';
+
+/** A word with so many capitals inside sentences, and none without, is a name in its text: Apple, Switch. */
+const OFTEN = 3;
 
 /**
- * The key of a word whose place explains its capital, as the rest of the text settles it: `Biscuit^` becomes `Biscuit`
- * where the text has Biscuit with a capital inside sentences (a cat named Biscuit), and no more often with small letters. Every
- * other key stays. `countOf` says how often the text has a key.
+ * The key of a word with a capital as the rest of the text settles it; any other key stays. `countOf` says how often the
+ * text has a key.
+ *
+ * A capital that its place explains means something where the text has the word with a capital inside sentences, no less often
+ * than with small letters: `Biscuit^` becomes `Biscuit` beside a cat named Biscuit. A word that the text has as a part of a longer
+ * name (Bram Cook), or often, and never with small letters, is a name even if it is common: `Cook` becomes `Cook+`. So is a part
+ * of a longer name that begins a sentence before another capital: New Skarvik.
  */
 export function settleCapital(key: WordKey, countOf: (key: WordKey) => number): WordKey {
-  if (splitKey(key).capital !== 'opens') return key;
-  const shown = key.slice(0, -1);
-  const asName = countOf(shown) + countOf(keyOfPart(shown));
-  return asName > 0 && asName >= countOf(shown.toLowerCase()) ? shown : key;
+  const { capital } = splitKey(key);
+  if (capital !== 'opens' && capital !== 'leads' && capital !== 'mid') return key;
+  const shown = shownOfKey(key);
+  const owner = shown.endsWith("'s") ? shown.slice(0, -2) : shown;
+  const small = owner.toLowerCase();
+  const count = (word: string): number => countOf(word) + countOf(`${word}'s`);
+  const part = countOf(keyOfPart(owner)) + countOf(keyOfPart(`${owner}'s`));
+  const mid = count(owner);
+  const asName = mid + part;
+  if (asName === 0) return key;
+  const plain = count(small);
+  const isName = plain === 0 && (asName >= OFTEN || (part > 0 && capital !== 'opens'));
+  if ((isName || (part > 0 && capital === 'leads')) && !FORMS_OF_ADDRESS.has(small)) return keyOfPart(shown);
+  return capital !== 'mid' && asName >= plain ? shown : key;
 }
 
 /** The counts of a whole text with its capitals settled; the counts given are not changed. */

@@ -125,7 +125,7 @@ describe('the sign of a capital', () => {
     ['The UK and NATO met the US', 'the UK and NATO met the US'],
     ['He ran to Tarn Quay School', 'he ran to Tarn+ Quay+ School+'],
     ['Maple Grove School is shut', 'Maple+ Grove+ School+ is shut'],
-    ['Yesterday Bram Falk sailed', 'Yesterday^ Bram+ Falk+ sailed'],
+    ['Yesterday Bram Falk sailed', 'Yesterday~ Bram+ Falk+ sailed'],
     ['We met Captain Falk and Mr. Brown', 'we met Captain Falk+ and Brown+'],
     [
       'He sat on King Street by the University of Skarvik',

@@ -93,7 +93,7 @@ export function createAnalyzer(lexicon: Pick<Lexicon, 'find'>, guesser?: Guesser
   function usageOfDerived(word: string, { base, affixes }: Reading): Usage | null {
     const owner = word.replace(/'s?$/, '');
     if (owner !== word) return usageOf(owner) ?? (base === owner ? null : usageOf(base ?? ''));
-    const isForm = affixes.every(({ kind, text }) => kind === 'suffix' && text !== 'er');
+    const isForm = affixes.every(({ kind, text }) => kind === 'suffix' && ENDINGS.has(text));
     return base !== null && isForm && isWord(base) ? 'common' : null;
   }
 
@@ -108,6 +108,9 @@ export function createAnalyzer(lexicon: Pick<Lexicon, 'find'>, guesser?: Guesser
 
   return { analyze };
 }
+
+/** Endings that make no new word. */
+const ENDINGS: ReadonlySet<string> = new Set(['s', 'es', 'ed', 'ing', 'est', 'ly', 'ness']);
 
 /** Parts of words kept: about one long page. */
 const CACHED_WORDS = 20_000;

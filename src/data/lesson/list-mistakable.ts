@@ -60,9 +60,8 @@ export function listMistakable(analyzer: Analyzer): MistakableLists {
     if (isUnlisted) words.push(word);
     const isListed =
       syllables.length === 1 &&
-      (usage === 'common' ||
-        ofLessons.has(word) ||
-        (usage === 'rare' && (affixes.length === 0 || (ranks.get(word) ?? RARE) < RARE)));
+      (ofLessons.has(word) ||
+        (/common|rare/.test(usage ?? '') && (affixes.length === 0 || (ranks.get(word) ?? RARE) < RARE)));
     if (isUnlisted || isListed) homophones.push(asHeard(pronunciation));
   }
   return {

@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { groupOf } from '../../../tests/fakes/group.ts';
 import { fakeAnalyzer } from '../../../tests/fakes/word-analyzer.ts';
 import { compileGroup, createJudge } from '../../analyze/index.ts';
-import { createLineShader } from '../../passage/shade-line.ts';
+import { createShader } from '../../passage/shade-line.ts';
 import type { Swapper } from '../../swap/index.ts';
 import { listChanges } from './list-changes.ts';
 
@@ -21,7 +21,7 @@ const swapper: Swapper = {
 };
 const text = '# The squall\nIt was the storm. It was an enormous squall.\nThe storm was big.';
 const list = (known: string[] = []) =>
-  listChanges(text, createLineShader(judge), judge, swapper, new Set(known));
+  listChanges(text, createShader(judge)(text), judge, swapper, new Set(known));
 
 test('places and sentences stand where they do in the whole text', () => {
   const { places, sentences } = list();

@@ -35,12 +35,13 @@ export function findCandidates(input: LessonInput): Candidate[] {
     .map(({ candidate }) => candidate);
 }
 
-function ofPassage({ analyzer, bank, judge, known, group }: LessonInput, text: string): Candidate[] {
-  const names = new Set(group.names.map((name) => name.toLowerCase()));
+function ofPassage({ analyzer, bank, judge, known }: LessonInput, text: string): Candidate[] {
+  const { names, smallNames } = judge.group;
   const candidates = new Map<string, Candidate>();
   for (const { kind, key } of tokenize(text)) {
-    const { word: form, reading: place } = splitKey(key);
-    if (kind !== 'word' || place !== null || form !== form.toLowerCase() || names.has(form)) continue;
+    const { word: form, reading: place, capital } = splitKey(key);
+    const isName = smallNames.has(form) || (capital !== 'small' && names.has(form));
+    if (kind !== 'word' || place !== null || form !== form.toLowerCase() || isName) continue;
     const base = analyzer.analyze(form).readings[0]!.base ?? form;
     const word = [form, base]
       .map((each) => bank.find(each))

@@ -35,6 +35,7 @@ export const ui = {
   isUnsure: 'It depends: look at it yourself.',
   isBeyond: 'Not yet decodable.',
   isSkipped: 'Left out of the count.',
+  isInitialism: 'Made of first letters, as in TV: left out of the count.',
   beforeFirst: 'Before the first step',
   bySightWords: 'by sight: {words}',
   nothingNew: 'Nothing new',

@@ -38,6 +38,7 @@ export const ui: Translated<typeof english> = {
   isUnsure: 'Depende: véala usted.',
   isBeyond: 'Aún no descodificable.',
   isSkipped: 'Fuera del recuento.',
+  isInitialism: 'Hecha de iniciales, como TV: fuera del recuento.',
   beforeFirst: 'Antes del primer paso',
   bySightWords: 'de reconocimiento visual: {words}',
   nothingNew: 'Nada nuevo',
