@@ -84,7 +84,7 @@ class ClauseReader {
       scope.strong ||= chunk.spelled.length === 0;
       this.announced = scope.heading;
     } else if (chunk !== null && chunk.known === 0 && !this.aside) {
-      // "Odd's list: wr" is about wr.
+      // "Otto's list: wr" is about wr.
       this.chunks.pop();
       this.chunk = null;
       this.pending = chunk.start;
