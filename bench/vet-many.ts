@@ -102,7 +102,7 @@ function createWriter(): (length: number) => string {
 const sentences = [
   'The Marigold came in late, with her deck full of crates and her one bell out of tune.',
   'Mr. Falk had read the tide table twice, and still the boats lay on the mud at noon.',
-  'Ines wound the rope round the post while Odd held the lamp close to the knot.',
+  'Ines wound the rope round the post while Otto held the lamp close to the knot.',
   '“Is that the wind or the horn?” asked Wilma, but nobody on the quay could tell.',
   'Bram lives above the fish market, where the gulls’ cries wake him before six.',
   'Forty pupils, two teachers and a very wet dog went up the lighthouse stairs.',

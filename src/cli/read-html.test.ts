@@ -4,8 +4,8 @@ import { readHtml } from './read-html.ts';
 test.each([
   [
     'blocks are apart',
-    '<h1>The Ferry</h1><p>Ines waits.<p>Odd rows.',
-    'The Ferry\n\nInes waits.\n\nOdd rows.',
+    '<h1>The Ferry</h1><p>Ines waits.<p>Otto rows.',
+    'The Ferry\n\nInes waits.\n\nOtto rows.',
   ],
   [
     'inline elements join',

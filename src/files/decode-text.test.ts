@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { decodeText, isText } from './decode-text.ts';
 
-const says = 'Odd’s café';
+const says = 'Otto’s café';
 
 test.each<[string, number[]]>([
   ['UTF-8', [...new TextEncoder().encode(says)]],

@@ -4,13 +4,13 @@ import { passageSentences } from './passage-sentences.ts';
 const cut = (text: string) => passageSentences({ title: '', text });
 
 test.each([
-  ['two on a line', 'The tide came in. Odd ran.', ['The tide came in.', 'Odd ran.']],
+  ['two on a line', 'The tide came in. Otto ran.', ['The tide came in.', 'Otto ran.']],
   [
     'speech and who said it',
     '“Row!” said Mr. Falk. “Now?” asked Ines.',
     ['“Row!” said Mr. Falk.', '“Now?” asked Ines.'],
   ],
-  ['but not what follows the speech', 'Odd said, “Row!” Ines rowed.', ['Odd said, “Row!”', 'Ines rowed.']],
+  ['but not what follows the speech', 'Otto said, “Row!” Ines rowed.', ['Otto said, “Row!”', 'Ines rowed.']],
   ['no heading, no entry of a list', '# The storm\n- a rope\nIt blew.', ['It blew.']],
   ['once', 'Row! Row! Stop.', ['Row!', 'Stop.']],
   ['nothing without a word', '…\n12.\n', []],

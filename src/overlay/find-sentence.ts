@@ -1,3 +1,4 @@
+import { findSentences } from '../analyze/index.ts';
 import type { WordPlace } from './find-places.ts';
 import type { ReadBlock } from './page-text.ts';
 
@@ -8,9 +9,7 @@ export interface WordInSentence {
   readonly end: number;
 }
 
-const sentences = new Intl.Segmenter('en', { granularity: 'sentence' });
-
-/** The sentence a word stands in, as Unicode (UAX #29) cuts them; null when the page has changed since. */
+/** The sentence a word stands in, as the engine cuts them; null when the page has changed since. */
 export function findSentence({ nodes }: ReadBlock, { ranges }: WordPlace): WordInSentence | null {
   const first = ranges[0];
   const last = ranges.at(-1);
@@ -25,7 +24,8 @@ export function findSentence({ nodes }: ReadBlock, { ranges }: WordPlace): WordI
   }
   if (start < 0 || end <= start || end > text.length) return null;
   // Line breaks of the source are blanks on the page; lengths stay the same.
-  const { segment, index } = sentences.segment(text.replace(/\s/g, ' ')).containing(start)!;
-  if (index + segment.length < end) return null;
-  return { sentence: segment, start: start - index, end: end - index };
+  const shown = text.replace(/\s/g, ' ');
+  const span = findSentences(shown).find((one) => one.start <= start && start < one.end)!;
+  if (span.end < end) return null;
+  return { sentence: shown.slice(span.start, span.end), start: start - span.start, end: end - span.start };
 }

@@ -1,4 +1,4 @@
-/** A piece between blanks that is a word with the marks of writing around it: “Odd’s, well-kept, tide—but. */
+/** A piece between blanks that is a word with the marks of writing around it: “Otto’s, well-kept, tide—but. */
 const WORD =
   /^["'“‘«([—–-]*\p{L}[\p{L}\p{M}\u00AD]*(?:['’—–-][\p{L}\p{M}\u00AD]+)*['’]?[)\]"'”’».,;:!?…—–-]*$/u;
 /** Words no English sentence does long without, and no command or table has in such number. */

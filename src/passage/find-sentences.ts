@@ -1,3 +1,5 @@
+import { findSentences as cutSentences } from '../analyze/index.ts';
+
 /** A sentence of a line, by UTF-16 units. */
 export interface SentenceSpan {
   readonly start: number;
@@ -6,15 +8,16 @@ export interface SentenceSpan {
   readonly words: number;
 }
 
-const sentences = new Intl.Segmenter('en', { granularity: 'sentence' });
-
-/** The sentences of a line (as Unicode UAX #29 cuts them). */
+/** The sentences of a line. */
 export function findSentences(line: string): SentenceSpan[] {
-  return [...sentences.segment(line)].map(({ segment, index }) => ({
-    start: index,
-    end: index + segment.trimEnd().length,
-    words: segment.match(/[\p{L}\p{N}]+(?:['’-][\p{L}\p{N}]+)*/gu)?.length ?? 0,
-  }));
+  return cutSentences(line).map(({ start, end }) => {
+    const sentence = line.slice(start, end);
+    return {
+      start,
+      end: start + sentence.trimEnd().length,
+      words: sentence.match(/[\p{L}\p{N}]+(?:['’-][\p{L}\p{N}]+)*/gu)?.length ?? 0,
+    };
+  });
 }
 
 /** Those with more words than `longest`. */

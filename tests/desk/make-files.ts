@@ -52,7 +52,7 @@ export async function makeDocx(): Promise<Uint8Array> {
           new Paragraph({ text: 'a new rope', bullet: { level: 0 } }),
           new Paragraph({ text: 'Scrub the deck.', numbering: { reference: 'steps', level: 0 } }),
           picture(),
-          new Paragraph('Ines & Odd will paint her <soon>.'),
+          new Paragraph('Ines & Otto will paint her <soon>.'),
         ],
       },
     ],

@@ -18,7 +18,7 @@ const words: Readonly<Record<string, CardContent>> = {
 /** A page with a word of every kind. */
 export const STORY = `<!doctype html><title>Tarn Quay</title><body style="font: 18px/1.5 serif">
 <p>Bram ran to the <w>lighthouse</w>, <w>hoping</w> to see a light.</p>
-<p>The <w>wind</w> had put it out, <w>said</w> Odd. The <w>ferry</w> was late and the <w>cat</w> was wet.</p>`;
+<p>The <w>wind</w> had put it out, <w>said</w> Otto. The <w>ferry</w> was late and the <w>cat</w> was wet.</p>`;
 
 export interface Setting extends BrowserContextOptions, Partial<CardPageOptions> {}
 

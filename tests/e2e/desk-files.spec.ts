@@ -167,7 +167,7 @@ describe('a file is opened:', () => {
       '- red paint',
       '- a new rope',
       '- Scrub the deck.',
-      'Ines & Odd will paint her <soon>.',
+      'Ines & Otto will paint her <soon>.',
     ]);
     await desk.getByText('2 pictures and one footnote were left out.').waitFor();
   });

@@ -36,7 +36,7 @@ beforeEach(async () => {
 const story = [
   '# The ferry is late',
   'Bram ran to the dock with a lantern, and the wind was so strong that the well-kept flag on the Marigold ripped in half. “Is she in yet?” he said.',
-  'Odd had left 40 nets — and a big tin of jam — on the path.',
+  'Otto had left 40 nets — and a big tin of jam — on the path.',
   '## In the shed',
   '- ropes and nets, and a big old map of all of the harbour that hangs on a rusty nail',
   '- a lamp',
@@ -172,7 +172,7 @@ describe('printed', () => {
 
   const pieces = [
     'The ferry is in.',
-    'Bram ran to the dock with a big lamp and a net, and Odd sat on the wall.',
+    'Bram ran to the dock with a big lamp and a net, and Otto sat on the wall.',
   ];
   const long = (count: number) =>
     Array.from({ length: count }, (_, i) => {

@@ -105,7 +105,7 @@ test('a background that is stopped before it answers, and again in mid-answer, l
 
 test('a group changed while the background is stopped over and over is kept, each change of it', async () => {
   const view = await openOwn('groups.html');
-  const words = Array.from({ length: 6 }, (_, n) => `Odd${n}`);
+  const words = Array.from({ length: 6 }, (_, n) => `Otto${n}`);
   const ask = (word: string) =>
     view.evaluate((word) => {
       const answered = chrome.runtime
@@ -125,7 +125,7 @@ test('a group changed while the background is stopped over and over is kept, eac
   }
   const kept = await view.evaluate(async () => {
     const { groups } = await chrome.storage.local.get<{ groups: Stored }>('groups');
-    return groups.groups[groups.chosen]!.names.filter((name: string) => /^Odd\d/.test(name));
+    return groups.groups[groups.chosen]!.names.filter((name: string) => /^Otto\d/.test(name));
   });
   expect(new Set(kept)).toEqual(new Set(words));
 });

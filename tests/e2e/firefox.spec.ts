@@ -287,7 +287,7 @@ describe('the desk', () => {
   test('prints the pages that the screen shows, each with the source and its number', async () => {
     const desk = await open(firefox.inside('desk.html'));
     await desk.evaluate(() => {
-      const line = 'Bram ran to the dock with a big lamp and a net, and Odd sat on the wall. ';
+      const line = 'Bram ran to the dock with a big lamp and a net, and Otto sat on the wall. ';
       const part = (_: unknown, i: number) =>
         i % 7 === 3 ? `## Part ${i}` : `${i % 5 === 1 ? '- ' : ''}${line.repeat((i % 4) + 1)}`;
       return navigator.clipboard.writeText(`# The Ferry\n${Array.from({ length: 30 }, part).join('\n')}`);

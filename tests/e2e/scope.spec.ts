@@ -243,7 +243,7 @@ describe('the sentence of a word', () => {
   test('over elements and line breaks of the source, to the unit', async () => {
     const at = await openOverlayPage(
       await context.newPage(),
-      '<!doctype html><body><p>A gull cried. The <i>fer</i>ry\ncame in! Odd ran.',
+      '<!doctype html><body><p>A gull cried. The <i>fer</i>ry\ncame in! Otto ran.',
     );
     const found = await at.page.evaluate(() => wordreachTest.overlay.sentence({ key: 'ferry', n: 0 }));
     expect(found).toMatchObject({ sentence: 'The ferry came in! ' });

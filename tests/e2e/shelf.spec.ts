@@ -85,9 +85,9 @@ async function addAll(files: readonly TestFile[]): Promise<void> {
 }
 
 const NET =
-  'Bram has a big net. The net is in the mud. Odd has a cod and a crab in his net. It is a hot day.';
+  'Bram has a big net. The net is in the mud. Otto has a cod and a crab in his net. It is a hot day.';
 const RAIN =
-  'Wait on the quay. The rain came. Ines and Bram wait in the rain. A snail sat on the mail. Odd had a pail.';
+  'Wait on the quay. The rain came. Ines and Bram wait in the rain. A snail sat on the mail. Otto had a pail.';
 const FERRY =
   'The Marigold turned slowly round the lighthouse. Passengers leaned over the railings, searching for the harbour.';
 const stories: readonly TestFile[] = [

@@ -18,7 +18,7 @@ export const steps = sequences.flatMap(({ id, steps }) => steps.map((_, i) => ({
 export const storm = {
   title: 'The storm',
   text: `# The storm
-Ines ran to the quay to see the sea. The rain fell on the red sail, and the knight in the play was not there. Odd and Bram had to wait an hour for the ferry because the wind was strong.
+Ines ran to the quay to see the sea. The rain fell on the red sail, and the knight in the play was not there. Otto and Bram had to wait an hour for the ferry because the wind was strong.
 - a wet rope
 “Can you hear the bell?” said Wilma. “It rings when the mist is thick,” said Mr. Falk. When the lantern on the pier began to glow, the gulls rose from the rocks and flew over the harbour in a long white line.
 A man sat on a bench with a net and a box of fish. The ship hit a rock, but the crew got off in a little boat. They made a plan to mend the mast.`,

@@ -35,7 +35,7 @@ export function lessonInput(
     alsoTaught: [],
     notYet: [],
     bySight: [],
-    names: ['Ines', 'Odd', 'Bram', 'Wilma'],
+    names: ['Ines', 'Otto', 'Bram', 'Wilma'],
     options: {},
     ...more,
   };

@@ -74,7 +74,7 @@ test('verbs agree with who does it', () => {
   );
   const text = many.join('\n');
   expect(many.length).toBeGreaterThan(300);
-  expect(text).not.toMatch(/^(?:He|She|It|Bram|Ines|Odd|Wilma) (?:are|were|have|am|want|like)\b/m);
+  expect(text).not.toMatch(/^(?:He|She|It|Bram|Ines|Otto|Wilma) (?:are|were|have|am|want|like)\b/m);
   expect(text).not.toMatch(/^(?:We|They|You) (?:is|was|has|am|wants|likes)\b/m);
   expect(text).not.toMatch(/^I (?:is|are|were|has|wants|likes)\b/m);
   expect(text).not.toMatch(/\b(?:can|will|did|to) (?:sat|ran|went|was|is|had)\b/);

@@ -2,7 +2,7 @@
 export const texts: readonly { readonly title: string; readonly text: string }[] = [
   {
     title: 'The Lost Net',
-    text: 'Bram had a big net. He left it on the dock. The wind got up in the night and the net fell in.\n\nAt six Ines ran to the dock. The net was not on its hook. "It is lost," said Bram. But Odd had a long rod with a hook on the end. He let it sink. He felt it snag. Up, up, up it went, and the net was full of fish.',
+    text: 'Bram had a big net. He left it on the dock. The wind got up in the night and the net fell in.\n\nAt six Ines ran to the dock. The net was not on its hook. "It is lost," said Bram. But Otto had a long rod with a hook on the end. He let it sink. He felt it snag. Up, up, up it went, and the net was full of fish.',
   },
   {
     title: 'A Lamp in the Fog',

@@ -36,7 +36,7 @@ describe('laws', () => {
           const judge = createJudge(analyze, compileGroup(before, steps));
           for (const after of wider) {
             const judgeAfter = createJudge(analyze, compileGroup(after, steps));
-            for (const key of ['mast', 'moss', 'sofa', 'Odd', 'masts']) {
+            for (const key of ['mast', 'moss', 'sofa', 'Otto', 'masts']) {
               if (readable.has(judge(key).standing))
                 expect(readable.has(judgeAfter(key).standing)).toBe(true);
             }

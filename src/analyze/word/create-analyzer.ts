@@ -10,6 +10,7 @@ import type { Reading, ReadingSource, Usage, WordAnalysis, WordKey } from '../ty
 import { buildContraction } from './build-contraction.ts';
 import { buildUnlisted } from './build-unlisted.ts';
 import { finishReading } from './finish-reading.ts';
+import { foldAccents, unfoldAnalysis } from './fold-accents.ts';
 import { readByRule } from './read-by-rule.ts';
 
 /** Analyses words against one table. */
@@ -64,6 +65,8 @@ export function createAnalyzer(lexicon: Pick<Lexicon, 'find'>, guesser?: Guesser
 
   function analyzeWord(shown: string): WordAnalysis {
     const word = shown.normalize('NFC').toLowerCase().replaceAll('’', "'");
+    const plain = foldAccents(word);
+    if (plain !== word) return unfoldAnalysis(word, analyzeWord(plain));
     const short = word.includes("'") ? buildContraction(word, findBuilt) : null;
     const listed = finishAll(word, short ? [short] : findBuilt(word), 'dictionary');
     if (listed.length > 0) {

@@ -1,9 +1,8 @@
+import { findSentences } from '../../analyze/index.ts';
 import type { LessonInput } from '../lesson-input.ts';
 
 const FEWEST_WORDS = 3;
 const MOST_WORDS = 10;
-
-const segmenter = new Intl.Segmenter('en', { granularity: 'sentence' });
 
 /**
  * The sentences of the passage a group can write: up to ten words, all of them readable, those that practise what the lesson
@@ -12,7 +11,7 @@ const segmenter = new Intl.Segmenter('en', { granularity: 'sentence' });
 export function findInPassage({ passage, known, focus }: LessonInput): string[] {
   const sentences = (passage?.text ?? '')
     .split('\n')
-    .flatMap((line) => [...segmenter.segment(line)].map(({ segment }) => segment.trim()))
+    .flatMap((line) => findSentences(line).map(({ start, end }) => line.slice(start, end).trim()))
     .filter((sentence) => {
       const words = sentence.split(/\s+/).length;
       return words >= FEWEST_WORDS && words <= MOST_WORDS && isPlain(sentence) && known.reads(sentence);

@@ -1,3 +1,4 @@
+import { standsBeforeName } from '../../analyze/index.ts';
 import { isParticle, isPhrasal, type PhraseClass, phraseClass, takesTo } from './phrase-words.ts';
 
 interface Word {
@@ -83,7 +84,7 @@ function weighBreak(words: readonly Word[], i: number): number {
   const before = words[i - 1]!;
   const here = words[i]!;
   const next = words[i + 1];
-  if (/^(?:Mr|Mrs|Ms|Dr|St)\.$/.test(before.shown)) return NEVER;
+  if (before.shown.endsWith('.') && standsBeforeName(before.shown.slice(0, -1))) return NEVER;
   if (/[.!?…]["”’)]*$/.test(before.shown)) return 4;
   if (/[,;:–—]["”’)]*$/.test(before.shown) || /^[–—]/.test(here.shown)) {
     // A row of words for one thing: a cold, | wet night.
@@ -119,7 +120,7 @@ function weighBreak(words: readonly Word[], i: number): number {
   }
 }
 
-/** Before and: a new doing or a new thing with its own the, not the second of two words (Odd and Bram, pulled and pulled). */
+/** Before and: a new doing or a new thing with its own the, not the second of two words (Otto and Bram, pulled and pulled). */
 function weighJoiner(before: Word, { word }: Word, next: Word | undefined, then: Word | undefined): number {
   if (word === 'but') return 2;
   if (next === undefined || next.word === before.word) return NEVER;
@@ -166,7 +167,7 @@ function weighVerb(words: readonly Word[], i: number): number {
   return subject.length > 2 ? 1.1 : -0.4;
 }
 
-/** Where a subject begins at the latest; the and of Odd and Bram is within it. */
+/** Where a subject begins at the latest; the and of Otto and Bram is within it. */
 function startsClause(words: readonly Word[], i: number): boolean {
   const { is } = words[i]!;
   return is === 'clause' || is === 'relative' || (is === 'joiner' && i !== 1 && words[i - 1]!.is !== 'name');

@@ -1,0 +1,34 @@
+import { expect, test } from 'vitest';
+import { loadAnalyzer } from '../../../tests/load-analyzer.ts';
+import { foldAccents } from './fold-accents.ts';
+
+const analyzer = loadAnalyzer();
+
+test.each([
+  ['naïve', 'naive'],
+  ['coöperate', 'cooperate'],
+  ['piñata', 'pinata'],
+  ['straße', 'straße'],
+  ['λόγος', 'λόγος'],
+  ['œuvre', 'œuvre'],
+])('%s is %s without its marks', (word, plain) => expect(foldAccents(word)).toBe(plain));
+
+test.each(['naïve', 'café', 'cafés', 'coöperate', 'façade', "café's"])(
+  '%s is read as its plain form is',
+  (word) => {
+    const [reading] = analyzer.analyze(word).readings;
+    const [plain] = analyzer.analyze(foldAccents(word)).readings;
+    expect(reading!.source).toBe(plain!.source);
+    expect(/dictionary|derived/.test(reading!.source)).toBe(true);
+    expect(reading!.requires).toEqual(plain!.requires);
+    expect(reading!.syllables.map(({ text }) => text).join('')).toBe(word);
+  },
+);
+
+test.each(['piñata', 'jalapeño', 'José', 'résumé', 'rosé'])('%s is read, but not as a fact', (word) => {
+  const { readings } = analyzer.analyze(word);
+  expect(readings.map(({ source }) => source).filter((source) => /dictionary|derived/.test(source))).toEqual(
+    word === 'José' ? ['dictionary'] : [],
+  );
+  expect(readings[0]!.requires).not.toEqual([]);
+});

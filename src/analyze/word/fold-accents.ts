@@ -1,0 +1,32 @@
+import type { Reading, WordAnalysis } from '../types.ts';
+
+/** Marks that say how a letter is said, and that English writers often leave out: é, è, ê, ë, ï, ö, ç. */
+const LEFT_OUT = /[\u0300\u0301\u0302\u0308\u0327]/g;
+const ANY_MARK = /\p{M}/gu;
+
+/** A word without the marks on its letters: naive for naïve, pinata for piñata; the word itself where it is none of a to z then. */
+export function foldAccents(word: string): string {
+  const plain = word.normalize('NFD').replace(ANY_MARK, '');
+  return /^[a-z']+$/.test(plain) && plain.length === word.length ? plain : word;
+}
+
+/**
+ * What the plain form's analysis says of a word with marks. It holds for naïve, café and coöperate. It is only a guess
+ * where a mark makes another letter of one (the ñ of piñata), and where é ends the word and the plain form has another
+ * ending (résumé, which is no resume; not café).
+ */
+export function unfoldAnalysis(word: string, plain: WordAnalysis): WordAnalysis {
+  const isOther = word.normalize('NFD').replace(LEFT_OUT, '') !== plain.word;
+  const readings = plain.readings.map((reading): Reading => {
+    const isGuess =
+      reading.source !== 'none' &&
+      (isOther || (/ée?s?$/.test(word) && !/EY( Z)?$/.test(reading.pronunciation)));
+    let at = 0;
+    const syllables = reading.syllables.map(({ text, type }) => {
+      at += text.length;
+      return { text: word.slice(at - text.length, at), type };
+    });
+    return { ...reading, syllables, source: isGuess ? 'guess' : reading.source };
+  });
+  return { ...plain, word, readings };
+}
