@@ -74,7 +74,7 @@ export class ClauseReader {
     return this.pending === null;
   }
 
-  /** What nobody knows was only the name of the letters that follow: "Odd's list: wr" is about wr. */
+  /** What nobody knows was only the name of the letters that follow: "Otto's list: wr" is about wr. */
   dropNickname(): void {
     let start = this.chunk?.start ?? 0;
     while (this.chunks.length > 0 && this.chunks.at(-1)!.known === 0) start = this.chunks.pop()!.start;
