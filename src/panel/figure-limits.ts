@@ -46,10 +46,10 @@ export const FIGURE_LIMITS: readonly FigureLimit[] = [
     applies: (_page, tally) => counted(tally) > 0 && tally.skipped > counted(tally),
   },
   {
-    // The menu around a book in a PDF or a frame that cannot be read; not a news page with a small film in its margin.
+    // The menu around a book in a PDF or a frame that cannot be read; not a story below a large film.
     name: 'fullFrame',
     withheld: true,
-    applies: (page) => isWhole(page) && page.foreign.some(({ fills }) => fills),
+    applies: (page) => page.scope === 'page' && page.foreign.some(({ fills }) => fills),
   },
   {
     // An editor that draws its letters, with a menu of real text; not a story in front of a drawing.

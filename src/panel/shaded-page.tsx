@@ -9,6 +9,7 @@ import { GapList } from '../ui/gap-list.tsx';
 import { patternNames } from '../ui/pattern-names.ts';
 import { Reach } from '../ui/reach.tsx';
 import { standingSentence } from '../ui/standing-sentence.ts';
+import { LoadFault, useLoaded } from '../ui/use-loaded.ts';
 import { WordButtons, type WordLinks } from '../ui/word-buttons.tsx';
 import { say } from '../wording/say.ts';
 import { AlsoTaught } from './also-taught.tsx';
@@ -22,7 +23,9 @@ import { ScopeChoice } from './scope-choice.tsx';
 import { ShelfButton } from './shelf-button.tsx';
 import { useExplanation } from './use-explanation.ts';
 import { useSwaps } from './use-swaps.ts';
-import { WordCard } from './word-card.tsx';
+
+/** A word taken apart is not needed before the figures are there. */
+const loadWordCard = () => import('./word-card.tsx').then(({ WordCard }) => WordCard);
 
 interface ShadedPageProps {
   readonly tab: number;
@@ -39,6 +42,7 @@ export function ShadedPage({ tab, page, report, alsoTaught }: ShadedPageProps) {
   const swaps = useSwaps(tab, isHard ? (opened?.word ?? null) : null, report);
   const places = useRef(new Map<WordKey, number>());
   const opener = useRef<Element | null>(null);
+  const WordCard = useLoaded(loadWordCard);
   const { tally, gaps, words } = report;
   const limit = findLimit(page, tally);
   if (tally.running + tally.names === 0) {
@@ -71,7 +75,7 @@ export function ShadedPage({ tab, page, report, alsoTaught }: ShadedPageProps) {
       setOpened({ list, word });
       goTo(word);
     },
-    card: explanation && (
+    card: explanation && WordCard && !(WordCard instanceof LoadFault) && (
       <WordCard
         explanation={explanation}
         swaps={swaps}
