@@ -36,7 +36,9 @@ export default defineConfig({
         extends: true,
         test: {
           name: 'firefox',
-          include: ['tests/e2e/*.spec.ts'],
+          include: ['bundle', 'firefox', 'panel', 'real-web', 'sweep'].map(
+            (name) => `tests/e2e/${name}.spec.ts`,
+          ),
           env: { TEST_BROWSER: 'firefox' },
           testTimeout: 60_000,
           hookTimeout: 60_000,
