@@ -1,6 +1,7 @@
 import { fileURLToPath } from 'node:url';
 import type { Page } from 'playwright-core';
 import { build, type Rollup } from 'vite';
+import { splitKey } from '../../src/analyze/index.ts';
 import type { Standing } from '../../src/analyze/types.ts';
 import type { ScopeKind } from '../../src/overlay/choose-scope.ts';
 import type { Overlay } from '../../src/overlay/start-overlay.ts';
@@ -54,13 +55,15 @@ export async function openOverlayPage(
   return {
     page,
     marked: () => page.evaluate(markedInPage),
-    keys: () =>
-      page.evaluate(() =>
-        wordreachTest.overlay
-          .words()
-          .words.map(([key, count]) => (count === 1 ? key : `${key}×${count}`))
-          .join(' '),
-      ),
+    keys: async () => {
+      const words = await page.evaluate(() => wordreachTest.overlay.words().words);
+      const counts = new Map<string, number>();
+      for (const [key, count] of words) {
+        const { word } = splitKey(key);
+        counts.set(word, (counts.get(word) ?? 0) + count);
+      }
+      return [...counts].map(([word, count]) => (count === 1 ? word : `${word}×${count}`)).join(' ');
+    },
     change: async (how) => {
       const followed = await page.evaluateHandle(() => ({ done: wordreachTest.nextChange() }));
       await page.evaluate(how);

@@ -1,6 +1,7 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import type { BrowserContext } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
+import { splitKey } from '../../src/analyze/index.ts';
 import { startPlainBrowser } from './browser.ts';
 import { openOverlayPage } from './overlay-page.ts';
 
@@ -78,9 +79,9 @@ function wordsOf(text: string): string {
     .join(' ');
 }
 
-/** Without the reading of words spelt alike, which is no matter of the page. */
+/** Without the reading of words spelt alike and the signs of a capital, which are no matter of the page. */
 function keysOf({ places }: { places: { key: string }[] }): string {
-  return places.map(({ key }) => key.replace(/#.*/, '')).join(' ');
+  return places.map(({ key }) => splitKey(key).word).join(' ');
 }
 
 /** Letters as they are compared: without signs of no width, in small letters, ligatures undone. */

@@ -265,7 +265,7 @@ describe('finding words', () => {
     const wordAt = (x: number, y: number) =>
       at.page.evaluate(([x, y]) => wordreachTest.overlay.finder.at(x!, y!)?.key ?? null, [x, y]);
     expect(await wordAt(70, 10)).toBe('sea');
-    expect(await wordAt(10, 10)).toBe('calm');
+    expect(await wordAt(10, 10)).toBe('Calm^');
     expect(await wordAt(600, 10)).toBeNull();
     expect(await wordAt(10, 300)).toBeNull();
     expect(await wordAt(66, 34)).toBe('tide');
@@ -290,7 +290,7 @@ describe('finding words', () => {
         },
         [direction, steps],
       );
-    expect(await walk(1, 4)).toBe('calm sea tide calm');
-    expect(await walk(-1, 3)).toBe('calm tide sea');
+    expect(await walk(1, 4)).toBe('Calm^ sea tide Calm^');
+    expect(await walk(-1, 3)).toBe('Calm^ tide sea');
   });
 });

@@ -25,10 +25,16 @@ test.each(['naïve', 'café', 'cafés', 'coöperate', 'façade', "café's"])(
   },
 );
 
-test.each(['piñata', 'jalapeño', 'José', 'résumé', 'rosé'])('%s is read, but not as a fact', (word) => {
+test.each(['piñata', 'jalapeño', 'José', 'rosé'])('%s is read, but not as a fact', (word) => {
   const { readings } = analyzer.analyze(word);
   expect(readings.map(({ source }) => source).filter((source) => /dictionary|derived/.test(source))).toEqual(
     word === 'José' ? ['dictionary'] : [],
   );
   expect(readings[0]!.requires).not.toEqual([]);
+});
+
+test('résumé is read as the noun that ends like it, and not as the verb resume', () => {
+  const { readings } = analyzer.analyze('résumé');
+  const facts = readings.filter(({ source }) => source === 'dictionary');
+  expect(facts.map(({ pronunciation }) => pronunciation.split(' ').at(-1))).toEqual(['EY']);
 });
