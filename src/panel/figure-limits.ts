@@ -71,7 +71,7 @@ export const FIGURE_LIMITS: readonly FigureLimit[] = [
   {
     // A log that draws ten rows of a thousand; not a long list that is all there.
     name: 'rows',
-    applies: ({ rows, scope }, tally) => counted(tally) > 0 && rows && scope === 'page',
+    applies: (page, tally) => counted(tally) > 0 && page.rows && isWhole(page),
   },
   {
     // A newspaper for subscribers; not one that is free to read.
