@@ -48,7 +48,9 @@ footer { margin-top: 2em; font-size: 10pt; line-height: 1.4; letter-spacing: 0; 
 </style>
 </head>
 <body>
+<main>
 ${writeHtmlBody(sheet)}
+</main>
 </body>
 </html>
 `;

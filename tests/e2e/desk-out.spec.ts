@@ -370,7 +370,7 @@ describe('saved', () => {
     await page.reload();
     expect(requests.filter((address) => !/saved\.html|favicon/.test(address))).toEqual([]);
     expect(await page.title()).toBe('The ferry is late');
-    expect(await page.locator('h1, body > h2, li, dt, dd, footer').allTextContents()).toEqual([
+    expect(await page.locator('h1, main > h2, li, dt, dd, footer').allTextContents()).toEqual([
       'The ferry is late',
       'lantern',
       'a lamp you can carry',
