@@ -23,6 +23,8 @@ type Tab = { readonly id: number; readonly url: string | undefined } | null;
 export function followFront(onState: (state: PageState) => void, signal: AbortSignal): () => void {
   let round: { readonly tab: number | null; again: boolean } | null = null;
   let asked = 0;
+  /** The page whose figures are shown: while it is looked at anew they stay, until all of its frames have answered. */
+  let shown: number | null = null;
 
   async function look(): Promise<void> {
     const mine = ++asked;
@@ -34,13 +36,15 @@ export function followFront(onState: (state: PageState) => void, signal: AbortSi
       return;
     }
     if (round) onState({ kind: 'loading' });
+    if (shown !== id) shown = null;
     const now = { tab: id, again: true };
     round = now;
     while (now.again && round === now) {
       now.again = false;
-      for await (const state of readPage(tab)) {
+      for await (const state of readPage(tab, shown !== null)) {
         if (round !== now || signal.aborted) return;
         onState(state);
+        shown = state.kind === 'shaded' ? id : null;
       }
     }
     if (round === now) round = null;
@@ -48,15 +52,20 @@ export function followFront(onState: (state: PageState) => void, signal: AbortSi
   return () => void look();
 }
 
-async function* readPage(tab: Tab): AsyncGenerator<PageState> {
+/** What a page is; with `wholeOnly` not before its frames have answered too. */
+async function* readPage(tab: Tab, wholeOnly: boolean): AsyncGenerator<PageState> {
   try {
     if (!tab) return yield { kind: 'closed', why: say('panel.noTab') };
-    let isShaded = false;
-    for await (const page of followWords(tab.id)) {
-      isShaded = true;
-      yield { kind: 'shaded', tab: tab.id, page, report: await askBackground('report', page) };
-    }
-    if (isShaded) return;
+    const toShaded = async (page: PageWords): Promise<PageState> => ({
+      kind: 'shaded',
+      tab: tab.id,
+      page,
+      report: await askBackground('report', page),
+    });
+    let last: PageWords | null = null;
+    for await (last of followWords(tab.id)) if (!wholeOnly) yield await toShaded(last);
+    if (last && wholeOnly) yield await toShaded(last);
+    if (last) return;
     const access = await checkAccess(tab);
     if (access.allowed || access.why === null) yield { kind: 'unshaded', allowed: access.allowed };
     else yield { kind: 'closed', why: access.why };

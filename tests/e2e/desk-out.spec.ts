@@ -449,7 +449,7 @@ test('a web page made of any text has that text and no markup of it, as the brow
   );
   for (const [i, [rawTitle, rawLine, rawMeaning]] of samples.entries()) {
     const [title, line, meaning] = [rawTitle, rawLine, rawMeaning].map(cleanText) as [string, string, string];
-    expect(parsed[i]!.tags).toBe('h1 section h2 dl dt dd h2 ul li p footer');
+    expect(parsed[i]!.tags).toBe('main h1 section h2 dl dt dd h2 ul li p footer');
     expect(parsed[i]!.texts).toEqual([
       title,
       'Story words',
