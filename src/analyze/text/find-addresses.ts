@@ -1,12 +1,21 @@
 import type { Span } from '../types.ts';
 
 /** Signs that a stretch without spaces may hold an address; most do not. */
-const SIGN = /[@#]|:\/\/|www\.|\.(?:com|org|net|edu|gov|info|example|uk)\b/g;
+const SIGN = /[@#]|:\/\/|[\\/](?=\w)|\[edit|www\.|\.(?:com|org|net|edu|gov|info|example|uk)\b/g;
 const ADDRESS =
-  /(?:https?:\/\/|www\.)[^<>"“”]*[^<>"“”.,;:!?)\]]|[\p{L}\p{N}._%+-]{1,64}@[\p{L}\p{N}-]{1,64}(?:\.[\p{L}\p{N}-]{1,64})+|(?<![\p{L}\p{N}])[@#][\p{L}\p{N}_]+|(?:[\p{L}\p{N}-]{1,64}\.){1,4}(?:com|org|net|edu|gov|info|example|uk)\b(?:\/[^<>"“”]*)?/gu;
+  /(?:https?:\/\/|www\.)[^<>"“”]*[^<>"“”.,;:!?)\]]|[\p{L}\p{N}._%+-]{1,64}@[\p{L}\p{N}-]{1,64}(?:\.[\p{L}\p{N}-]{1,64})+|(?<![\p{L}\p{N}])[@#][\p{L}\p{N}_]+|(?:[\p{L}\p{N}-]{1,64}\.){1,4}(?:com|org|net|edu|gov|info|example|uk)\b(?:\/[^<>"“”]*)?/u;
+/** A path begins at its root (/logs/tide, C:\logs) or ends in a kind of file (logs/tide.txt); he/she/they does neither. */
+const PATH =
+  /(?<![^\s("'“‘[])(?:(?:[A-Za-z]:\\|~?\/|\.{1,2}\/)[\w.-]+(?:[\\/][\w.-]+)+|[A-Za-z]:\\[\w.-]+|(?:[\w-]+[\\/])+[\w-]+\.[a-z]\w{0,4}\b)/;
+/** The name of a command in TeX, as formulas in the text of a page have it, and the link of an encyclopedia. */
+const COMMAND = /\\[A-Za-z]+|\[edit\]/;
+const PIECE = new RegExp(`${ADDRESS.source}|${PATH.source}|${COMMAND.source}`, 'gu');
 const SPACE = /\s/;
 
-/** Web and mail addresses, @names and #tags, in order: www.tarnquay.example, ines@quay.example; not and/or. */
+/**
+ * Web and mail addresses, @names, #tags, paths of files and commands of TeX, in order: www.tarnquay.example,
+ * ines@quay.example, logs/tide.txt, \frac; not and/or.
+ */
 export function findAddresses(text: string): Span[] {
   const found: Span[] = [];
   let done = 0;
@@ -16,7 +25,7 @@ export function findAddresses(text: string): Span[] {
     while (from > done && !SPACE.test(text[from - 1]!)) from--;
     done = index + 1;
     while (done < text.length && !SPACE.test(text[done]!)) done++;
-    for (const match of text.slice(from, done).matchAll(ADDRESS)) {
+    for (const match of text.slice(from, done).matchAll(PIECE)) {
       const start = from + match.index;
       found.push({ start, end: start + match[0].length });
     }

@@ -148,6 +148,12 @@ describe('what is left out', () => {
     ['x2 and H2O', '[x2] and [H2O]'],
     ['see www.tarnquay.example/news now', 'see [www.tarnquay.example/news] now'],
     ['visit https://tarnquay.example.', 'visit [https://tarnquay.example]'],
+    [
+      'open logs/tide.txt, or C:\\logs\\tide and /logs/tide',
+      'open [logs/tide.txt] or [C:\\logs\\tide] and [/logs/tide]',
+    ],
+    ['he/she/they hid and/or ran', 'he she they hid and or ran'],
+    ['half is \\frac{1}{2}[edit] here', 'half is [\\frac] [1] [2] [[edit]] here'],
     ['mail ines@quay.example today', 'mail [ines@quay.example] today'],
     ["mail o'brien@quay.example", "mail [o'brien@quay.example]"],
     ['see r.https://quay.example/net', 'see [r.] [https://quay.example/net]'],
