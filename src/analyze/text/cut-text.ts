@@ -1,12 +1,15 @@
 import { isHomograph } from '../homographs/is-homograph.ts';
-import { isInCapitals, keyOfOpening } from '../homographs/word-key.ts';
+import { isInCapitals, keyOfOpening, keyOfPart } from '../homographs/word-key.ts';
 import type { Token, WordKey } from '../types.ts';
 import { endOfSentence } from './end-of-sentence.ts';
 import { isGrammarWord } from './is-grammar-word.ts';
-import { isHeadline } from './is-headline.ts';
+import { isHeadline, isListedTitle } from './is-headline.ts';
 import { isTextInCapitals } from './is-text-in-capitals.ts';
 import { markLongNames } from './mark-long-names.ts';
 import { matchTokens } from './match-tokens.ts';
+
+/** Only names have a capital inside: McCoy, YouTube, also where they begin a sentence. */
+const INNER_CAPITAL = /\p{Ll}\p{Lu}/u;
 
 /** Names a word in its place, with the reading it has there. */
 export type NameReading = (text: string, start: number, end: number, key: WordKey) => WordKey;
@@ -24,6 +27,7 @@ export function cutText(text: string, nameReading?: NameReading): Token[] {
     to = endOfSentence(text, tokens, from);
     let capitals: 'none' | 'mean' | 'explained' | undefined;
     let isShouted: boolean | undefined;
+    let isTitle: boolean | undefined;
     let opened = false;
     let kept = 0;
     for (let i = from; i < to; i++) {
@@ -36,7 +40,9 @@ export function cutText(text: string, nameReading?: NameReading): Token[] {
       const shown = keyOf(piece);
       token.key = shown.toLowerCase();
       if (token.kind === 'word' && mayBeName(shown, token.key)) {
-        if (isInCapitals(shown)) {
+        isTitle ??= isListedTitle(text, tokens, from, to);
+        if (isTitle || INNER_CAPITAL.test(shown)) token.key = keyOfPart(capitalised(shown));
+        else if (isInCapitals(shown)) {
           isShouted ??= isTextInCapitals(text, tokens, from, to);
           token.key = isShouted ? opening(shown, token.key) : shown;
         } else if (!isGrammarWord(token.key)) {

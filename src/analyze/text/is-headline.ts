@@ -5,6 +5,8 @@ import type { RawToken } from './match-tokens.ts';
 const LONG_WORDS = 3;
 const LONG_WORDS_AFTER_OPENER = 2;
 const LONG = 4;
+/** In tokens: more capitals in a row are a list of names (places and dates of a tour), no headline. */
+const LONGEST = 20;
 
 /**
  * True where capitals are those of a headline and say nothing of names: every word but those of grammar has one, no
@@ -12,6 +14,10 @@ const LONG = 4;
  * the tokens from `from` to before `to`.
  */
 export function isHeadline(text: string, tokens: readonly RawToken[], from: number, to: number): boolean {
+  if (to - from > LONGEST) return false;
+  // He said the King of Skarvik left: what goes on with a small letter is no headline.
+  const first = tokens[from]!;
+  if (first.kind === 'word' && isSmall(text[first.start]!)) return false;
   let long = 0;
   for (let i = from + 1; i < to; i++) {
     const { start, end, kind } = tokens[i]!;
@@ -22,10 +28,25 @@ export function isHeadline(text: string, tokens: readonly RawToken[], from: numb
   if (long < LONG_WORDS_AFTER_OPENER) return false;
   const after = text.slice(tokens[to - 1]!.end, tokens[to - 1]!.end + 40);
   if (/^["”’')]?[.,;]/.test(after)) return false;
-  const first = tokens[from]!;
   const opens = isGrammarWord(text.slice(first.start, first.end).toLowerCase());
   const isLine = /^[!?]?[^\S\n]*(?:\n|$)/.test(after);
   return long >= LONG_WORDS || (opens && isLine);
+}
+
+/**
+ * True where the words between two quotation marks are one of several titles in a row (“Old Boats,” “The Long Tide” and), so that
+ * every capital is a name's; not in a talk, where something other than a comma is between the quotations.
+ */
+export function isListedTitle(text: string, tokens: readonly RawToken[], from: number, to: number): boolean {
+  const { start } = tokens[from]!;
+  const { end } = tokens[to - 1]!;
+  const before = text.slice(Math.max(0, start - 12), start);
+  const after = text.slice(end, end + 12);
+  if (!/[“"]$/.test(before) || !/^[,’]{0,2}[”"]/.test(after)) return false;
+  if (!/[”"],? (?:and )?[“"]$/.test(before) && !/^[,’]{0,2}[”"],? (?:and )?[“"]/.test(after)) return false;
+  return tokens.slice(from, to).every((token) => {
+    return !isSmall(text[token.start]!) || isGrammarWord(text.slice(token.start, token.end));
+  });
 }
 
 function isSmall(letter: string): boolean {

@@ -1,5 +1,6 @@
 import { isInCapitals, keyOfLeading, keyOfPart, shownOfKey, splitKey } from '../homographs/word-key.ts';
 import { standsBeforeName } from './abbreviations.ts';
+import { isGrammarWord } from './is-grammar-word.ts';
 import type { RawToken } from './match-tokens.ts';
 
 /** Before somebody's name, and no part of it: Captain Falk, Uncle Bram, days and months too; small letters. */
@@ -16,17 +17,20 @@ export const FORMS_OF_ADDRESS = words(
 
 /** The last words of places and houses, whose names begin with any word: Maple Street, King Street, Justice Department. */
 const PLACES = words(
-  'academy agency alley association avenue bank bay beach board boulevard bridge bureau canyon castle cathedral cave center centre ' +
+  'academy agency amphitheater amphitheatre arena auditorium ballroom alley association avenue bank bay beach board boulevard bridge bureau canyon castle cathedral cave center centre ' +
     'church city cliff close club coast college commission committee company corporation cottage council county court cove creek ' +
     'dam department desert district drive falls farm field forest fort foundation garden gardens glacier grove gulf hall harbor ' +
     'harbour heights hill hills hospital hotel house inlet inn institute island islands isle junction lake lane library ' +
-    'lighthouse lodge market meadow mill mine monument mountain mountains museum ocean office palace park pass peak pier place ' +
-    'plain plaza point pond port quay range ridge river road school sea shore society square state station strait street theater ' +
+    'lighthouse lodge market meadow mill mine monument mountain mountains museum ocean office palace park pass pavilion peak pier place ' +
+    'plain plaza point pond port quay range ridge river road school sea shore society square stadium state station strait street theater ' +
     'theatre tower town union university valley village wharf wood woods zoo',
 );
 
 /** BBC News, the US Navy. */
 const INITIALISM = /^(?:[A-Z]{2,}|(?:[A-Z]\.){2,})$/;
+
+/** In tokens; a label is shorter. */
+const LONG_LIST = 20;
 
 function words(text: string): ReadonlySet<string> {
   return new Set(text.split(' '));
@@ -34,13 +38,12 @@ function words(text: string): ReadonlySet<string> {
 
 /**
  * Marks the words of a name of several: Tarn Quay School, University of Skarvik, Mr. Falk. Capitals side by side make one, without
- * a form of address before it (Captain Falk); so does one capital behind a form of address
- * or an initialism (US Navy). Not where no other word
- * has small letters: those capitals may be a label's (Customer Service Desk). The sentence is the tokens from `from` to
- * before `to`, with keys that say where a capital is not explained.
+ * a form of address before it (Captain Falk); so does one capital behind a form of address, an initialism (US Navy) or a The
+ * inside the sentence (saw The Crown). Not where no other word has small letters: those capitals may be a label's (Customer
+ * Service Desk). The sentence is the tokens from `from` to before `to`, with keys that say where a capital is not explained.
  */
 export function markLongNames(text: string, tokens: readonly RawToken[], from: number, to: number): void {
-  if (!hasSmallWord(tokens, from, to)) return;
+  if (to - from < LONG_LIST && !hasSmallWord(tokens, from, to)) return;
   for (let at = from + 1, end = at; at < to; at = end) {
     end = at + 1;
     if (!isKept(tokens[at]!)) continue;
@@ -51,9 +54,14 @@ export function markLongNames(text: string, tokens: readonly RawToken[], from: n
     }
     const isPlace = PLACES.has(smallOf(tokens[end - 1]!));
     let first = isPlace ? at : behindAddress(tokens, at, end);
+    // The White House Press Secretary has a name before the form of address.
+    if (first - at > 2) markParts(tokens, at, first - 1);
     if (first === end) continue;
     const before = tokens[at - 1]!;
-    const isAddressed = first > at || (isAddress(text, before) && isBlank(text, before, tokens[at]!));
+    const isAddressed =
+      first > at ||
+      (isBlank(text, before, tokens[at]!) &&
+        (isAddress(text, before) || isTitle(text, tokens, from, at - 1)));
     if (first === at && isOpening(before) && !isAddressed && isBlank(text, before, tokens[at]!)) {
       if (isPlace) first--;
       else before.key = keyOfLeading(shownOfKey(before.key));
@@ -72,18 +80,21 @@ function behindAddress(tokens: readonly RawToken[], from: number, end: number): 
 function nextOfName(text: string, tokens: readonly RawToken[], end: number, to: number): number {
   const last = tokens[end - 1]!;
   const next = tokens[end]!;
-  if (/'s?$/.test(last.key) || !isBlank(text, last, next)) return 0;
+  if (!isBlank(text, last, next)) return 0;
+  // Falk's House is one name; Falk's Biscuit is two.
+  if (/'s?$/.test(last.key)) return isKept(next) && PLACES.has(smallOf(next)) ? end + 1 : 0;
   if (isKept(next)) return end + 1;
-  const behind = tokens[end + 1];
-  if (next.key !== 'of' || end + 1 >= to || !behind || !isKept(behind)) return 0;
-  return isBlank(text, next, behind) ? end + 2 : 0;
+  if (next.key !== 'of') return 0;
+  const after = tokens[end + 1]?.key === 'the' ? end + 2 : end + 1;
+  for (let at = end + 1; at <= after; at++)
+    if (at >= to || !isBlank(text, tokens[at - 1]!, tokens[at]!)) return 0;
+  return isKept(tokens[after]!) ? after + 1 : 0;
 }
 
 function markParts(tokens: readonly RawToken[], first: number, end: number): void {
   for (let at = first; at < end; at++) {
     const token = tokens[at]!;
-    if (isKept(token)) token.key = keyOfPart(token.key);
-    else if (isOpening(token)) token.key = keyOfPart(shownOfKey(token.key));
+    if (isKept(token) || isOpening(token)) token.key = keyOfPart(shownOfKey(token.key));
   }
 }
 
@@ -96,7 +107,9 @@ function hasSmallWord(tokens: readonly RawToken[], from: number, to: number): bo
 }
 
 function isKept({ kind, key }: RawToken): boolean {
-  return kind === 'word' && splitKey(key).capital === 'mid';
+  if (kind !== 'word') return false;
+  const { capital } = splitKey(key);
+  return capital === 'mid' || capital === 'part';
 }
 
 function isOpening({ kind, key }: RawToken): boolean {
@@ -108,6 +121,18 @@ function isAddress(text: string, { start, end, kind, key }: RawToken): boolean {
   if (kind === 'skipped') return standsBeforeName(shown.replace(/\.$/, '')) || INITIALISM.test(shown);
   if (isInCapitals(shown)) return true;
   return splitKey(key).capital === 'opens' && FORMS_OF_ADDRESS.has(smallOf({ key }));
+}
+
+/** A word of grammar whose capital only a name explains, as a film's or a house's: saw The Crown; not at the start. */
+function isTitle(text: string, tokens: readonly RawToken[], from: number, at: number): boolean {
+  const { start, kind, key } = tokens[at]!;
+  return (
+    at > from &&
+    kind === 'word' &&
+    isGrammarWord(key) &&
+    text[start] === 'T' &&
+    isBlank(text, tokens[at - 1]!, tokens[at]!)
+  );
 }
 
 function isBlank(text: string, { end }: RawToken, { start }: RawToken): boolean {
