@@ -3,7 +3,7 @@ import { isInCapitals, keyOfOpening, keyOfPart } from '../homographs/word-key.ts
 import type { Token, WordKey } from '../types.ts';
 import { endOfSentence } from './end-of-sentence.ts';
 import { isGrammarWord } from './is-grammar-word.ts';
-import { isHeadline, isListedTitle } from './is-headline.ts';
+import { endOfListedTitle, isHeadline } from './is-headline.ts';
 import { isTextInCapitals } from './is-text-in-capitals.ts';
 import { markLongNames } from './mark-long-names.ts';
 import { matchTokens } from './match-tokens.ts';
@@ -27,7 +27,7 @@ export function cutText(text: string, nameReading?: NameReading): Token[] {
     to = endOfSentence(text, tokens, from);
     let capitals: 'none' | 'mean' | 'explained' | undefined;
     let isShouted: boolean | undefined;
-    let isTitle: boolean | undefined;
+    let endOfTitle: number | undefined;
     let opened = false;
     let kept = 0;
     for (let i = from; i < to; i++) {
@@ -40,8 +40,8 @@ export function cutText(text: string, nameReading?: NameReading): Token[] {
       const shown = keyOf(piece);
       token.key = shown.toLowerCase();
       if (token.kind === 'word' && mayBeName(shown, token.key)) {
-        isTitle ??= isListedTitle(text, tokens, from, to);
-        if (isTitle || INNER_CAPITAL.test(shown)) token.key = keyOfPart(capitalised(shown));
+        endOfTitle ??= endOfListedTitle(text, tokens, from, to);
+        if (i < endOfTitle || INNER_CAPITAL.test(shown)) token.key = keyOfPart(capitalised(shown));
         else if (isInCapitals(shown)) {
           isShouted ??= isTextInCapitals(text, tokens, from, to);
           token.key = isShouted ? opening(shown, token.key) : shown;

@@ -7,6 +7,8 @@ const LONG_WORDS_AFTER_OPENER = 2;
 const LONG = 4;
 /** In tokens: more capitals in a row are a list of names (places and dates of a tour), no headline. */
 const LONGEST = 20;
+const LISTED_BEFORE = /[”"],? (?:and )?[“"]$/;
+const LISTED_AFTER = /^[,’]{0,2}[”"],? (?:and )?[“"]/;
 
 /**
  * True where capitals are those of a headline and say nothing of names: every word but those of grammar has one, no
@@ -34,19 +36,26 @@ export function isHeadline(text: string, tokens: readonly RawToken[], from: numb
 }
 
 /**
- * True where the words between two quotation marks are one of several titles in a row (“Old Boats,” “The Long Tide” and), so that
- * every capital is a name's; not in a talk, where something other than a comma is between the quotations.
+ * Behind which token a title ends that begins at `from`, one of several in a row (“Old Boats,” “The Long Tide” and “Kelp”), so
+ * that every capital in it is a name's; 0 where there is none, as in a talk, where more than a comma parts the quotations.
  */
-export function isListedTitle(text: string, tokens: readonly RawToken[], from: number, to: number): boolean {
-  const { start } = tokens[from]!;
-  const { end } = tokens[to - 1]!;
-  const before = text.slice(Math.max(0, start - 12), start);
-  const after = text.slice(end, end + 12);
-  if (!/[“"]$/.test(before) || !/^[,’]{0,2}[”"]/.test(after)) return false;
-  if (!/[”"],? (?:and )?[“"]$/.test(before) && !/^[,’]{0,2}[”"],? (?:and )?[“"]/.test(after)) return false;
-  return tokens.slice(from, to).every((token) => {
-    return !isSmall(text[token.start]!) || isGrammarWord(text.slice(token.start, token.end));
-  });
+export function endOfListedTitle(
+  text: string,
+  tokens: readonly RawToken[],
+  from: number,
+  to: number,
+): number {
+  const before = text.slice(Math.max(0, tokens[from]!.start - 12), tokens[from]!.start);
+  if (!/[“"]$/.test(before)) return 0;
+  for (let at = from; at < to; at++) {
+    const { start, end } = tokens[at]!;
+    if (isSmall(text[start]!) && !isGrammarWord(text.slice(start, end))) return 0;
+    const after = text.slice(end, end + 12);
+    if (!/^[,’]{0,2}[”"]/.test(after)) continue;
+    const isListed = LISTED_BEFORE.test(before) || LISTED_AFTER.test(after);
+    return isListed ? at + 1 : 0;
+  }
+  return 0;
 }
 
 function isSmall(letter: string): boolean {

@@ -131,7 +131,7 @@ describe('the sign of a capital', () => {
     ['McCoy ran to YouTube', 'Mccoy+ ran to Youtube+'],
     [
       'sang “Old Boats,” “The Long Tide” and “Kelp” to us',
-      'sang Old+ Boats+ the Long+ Tide+ and Kelp+ to us',
+      'sang Old+ Boats+ The+ Long+ Tide+ and Kelp+ to us',
     ],
     ['“Hello Bram,” said Ines', 'Hello~ Bram said Ines'],
     ["at Falk's House, Falk's Biscuit", "at Falk's+ House+ Falk's Biscuit"],
