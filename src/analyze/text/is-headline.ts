@@ -5,7 +5,7 @@ import type { RawToken } from './match-tokens.ts';
 const LONG_WORDS = 3;
 const LONG_WORDS_AFTER_OPENER = 2;
 const LONG = 4;
-/** In tokens: more capitals in a row are a list of names (places and dates of a tour), no headline. */
+/** In tokens: more capitals in a row are a list of names (places and dates of a tour), as are some with an @ between them. */
 const LONGEST = 20;
 const LISTED_BEFORE = /[”"],? (?:and )?[“"]$/;
 const LISTED_AFTER = /^[,’]{0,2}[”"],? (?:and )?[“"]/;
@@ -16,7 +16,7 @@ const LISTED_AFTER = /^[,’]{0,2}[”"],? (?:and )?[“"]/;
  * the tokens from `from` to before `to`.
  */
 export function isHeadline(text: string, tokens: readonly RawToken[], from: number, to: number): boolean {
-  if (to - from > LONGEST) return false;
+  if (to - from > LONGEST || /\s@\s/.test(text.slice(tokens[from]!.start, tokens[to - 1]!.end))) return false;
   // He said the King of Skarvik left: what goes on with a small letter is no headline.
   const first = tokens[from]!;
   if (first.kind === 'word' && isSmall(text[first.start]!)) return false;

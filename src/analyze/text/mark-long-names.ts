@@ -6,14 +6,17 @@ import type { RawToken } from './match-tokens.ts';
 /** Before somebody's name, and no part of it: Captain Falk, Uncle Bram, days and months too; small letters. */
 export const FORMS_OF_ADDRESS = words(
   'admiral ambassador aunt auntie baron bishop brother cardinal captain chairman chancellor chef chief coach colonel commander ' +
-    'commissioner comrade congressman congresswoman constable councillor count countess cousin designer detective developer director doctor duchess ' +
+    'commissioner comrade congressman congresswoman chair constable councillor count countess cousin designer detective developer director doctor duchess ' +
     'duke earl editor emperor engineer empress executive father general governor grandad granddad grandfather grandma grandmother grandpa granny ' +
-    'headmaster inspector judge justice king lady lawyer lieutenant lord madam major manager marshal mayor master minister miss mister mother ' +
+    'head headmaster inspector judge justice king lady lawyer lieutenant lord madam major manager marshal mayor master member minister miss mister mother ' +
     'nurse officer old pastor pope premier president prime prince princess principal professor queen rabbi reporter representative researcher ' +
     'reverend sailor scientist secretary senator sergeant sheikh sheriff sir sister skipper speaker sultan superintendent teacher uncle vice ' +
     'young january february march april may june july august september october november december monday tuesday wednesday ' +
     'thursday friday saturday sunday',
 );
+
+/** Of what such a person has to do, which is no name: Head of Modern Boats, Secretary of State; not the King of the Tarn Isles. */
+const ROLES = words('chair chairman chief director head manager member minister professor secretary vice');
 
 /** The last words of places and houses, whose names begin with any word: Maple Street, King Street, Justice Department. */
 const PLACES = words(
@@ -55,8 +58,9 @@ export function markLongNames(text: string, tokens: readonly RawToken[], from: n
     const isPlace = PLACES.has(smallOf(tokens[end - 1]!));
     let first = isPlace ? at : behindAddress(tokens, at, end);
     // The White House Press Secretary has a name before the form of address.
-    if (first - at > 2) markParts(tokens, at, first - 1);
-    if (first === end) continue;
+    const house = placeBefore(tokens, at, first);
+    if (house - at > (isAddress(text, tokens[at - 1]!) ? 0 : 1)) markParts(text, tokens, at, house);
+    if (first === end || isRole(tokens, at, end)) continue;
     const before = tokens[at - 1]!;
     const isAddressed =
       first > at ||
@@ -66,7 +70,8 @@ export function markLongNames(text: string, tokens: readonly RawToken[], from: n
       if (isPlace) first--;
       else before.key = keyOfLeading(shownOfKey(before.key));
     }
-    if (end - first > 1 || isAddressed) markParts(tokens, first, end);
+    if (isTitle(text, tokens, from, first - 1)) first--;
+    if (end - first > 1 || isAddressed) markParts(text, tokens, first, end);
   }
 }
 
@@ -76,6 +81,18 @@ function behindAddress(tokens: readonly RawToken[], from: number, end: number): 
   return from;
 }
 
+/** Behind the last word of a place among the words. */
+function placeBefore(tokens: readonly RawToken[], from: number, end: number): number {
+  for (let at = end; at > from; at--) if (PLACES.has(smallOf(tokens[at - 1]!))) return at;
+  return from;
+}
+
+function isRole(tokens: readonly RawToken[], from: number, end: number): boolean {
+  for (let at = from; at < end - 1; at++)
+    if (ROLES.has(smallOf(tokens[at]!)) && tokens[at + 1]!.key === 'of') return true;
+  return false;
+}
+
 /** Behind the word with which a name goes on that has reached to `end`; 0 where it does not. */
 function nextOfName(text: string, tokens: readonly RawToken[], end: number, to: number): number {
   const last = tokens[end - 1]!;
@@ -83,7 +100,7 @@ function nextOfName(text: string, tokens: readonly RawToken[], end: number, to: 
   if (!isBlank(text, last, next)) return 0;
   // Falk's House is one name; Falk's Biscuit is two.
   if (/'s?$/.test(last.key)) return isKept(next) && PLACES.has(smallOf(next)) ? end + 1 : 0;
-  if (isKept(next)) return end + 1;
+  if (isKept(next) || isGrammarInCapital(text, next)) return end + 1;
   if (next.key !== 'of') return 0;
   const after = tokens[end + 1]?.key === 'the' ? end + 2 : end + 1;
   for (let at = end + 1; at <= after; at++)
@@ -91,10 +108,11 @@ function nextOfName(text: string, tokens: readonly RawToken[], end: number, to: 
   return isKept(tokens[after]!) ? after + 1 : 0;
 }
 
-function markParts(tokens: readonly RawToken[], first: number, end: number): void {
+function markParts(text: string, tokens: readonly RawToken[], first: number, end: number): void {
   for (let at = first; at < end; at++) {
     const token = tokens[at]!;
     if (isKept(token) || isOpening(token)) token.key = keyOfPart(shownOfKey(token.key));
+    else if (isGrammarInCapital(text, token)) token.key = keyOfPart(text.slice(token.start, token.end));
   }
 }
 
@@ -125,13 +143,14 @@ function isAddress(text: string, { start, end, kind, key }: RawToken): boolean {
 
 /** A word of grammar whose capital only a name explains, as a film's or a house's: saw The Crown; not at the start. */
 function isTitle(text: string, tokens: readonly RawToken[], from: number, at: number): boolean {
-  const { start, kind, key } = tokens[at]!;
+  if (at <= from || !isGrammarInCapital(text, tokens[at]!)) return false;
+  return isBlank(text, tokens[at - 1]!, tokens[at]!) && isBlank(text, tokens[at]!, tokens[at + 1]!);
+}
+
+/** Not I, nor what is shouted. */
+function isGrammarInCapital(text: string, { start, end, kind, key }: RawToken): boolean {
   return (
-    at > from &&
-    kind === 'word' &&
-    isGrammarWord(key) &&
-    text[start] === 'T' &&
-    isBlank(text, tokens[at - 1]!, tokens[at]!)
+    kind === 'word' && end - start > 1 && isGrammarWord(key) && /^[A-Z][a-z]+$/.test(text.slice(start, end))
   );
 }
 
