@@ -1,4 +1,4 @@
-import { findChromium } from '../src/cli/find-chromium.ts';
+import { findChromium } from '../src/cli/find-browser.ts';
 import { launchExtension } from '../src/cli/launch-extension.ts';
 import { median } from './median.ts';
 

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
-import { findChromium } from '../src/cli/find-chromium.ts';
+import { findChromium } from '../src/cli/find-browser.ts';
 import { launchExtension } from '../src/cli/launch-extension.ts';
 
 /** In milliseconds. */

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import type { CDPSession, Page, Worker } from 'playwright-core';
-import { findChromium } from '../src/cli/find-chromium.ts';
+import { findChromium } from '../src/cli/find-browser.ts';
 import { launchExtension } from '../src/cli/launch-extension.ts';
 import { heapOfPage, heapOfWorker } from './heap-of.ts';
 

@@ -23,6 +23,7 @@ export default defineConfig({
         extends: true,
         test: {
           name: 'e2e',
+          globalSetup: 'tests/get-browsers.ts',
           include: ['tests/e2e/*.spec.ts'],
           exclude: ['tests/e2e/firefox.spec.ts'],
           testTimeout: 60_000,
@@ -36,6 +37,7 @@ export default defineConfig({
         extends: true,
         test: {
           name: 'firefox',
+          globalSetup: 'tests/get-browsers.ts',
           include: ['bundle', 'firefox', 'panel', 'real-web', 'sweep'].map(
             (name) => `tests/e2e/${name}.spec.ts`,
           ),

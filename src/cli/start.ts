@@ -1,4 +1,4 @@
-import { mkdirSync, readFileSync } from 'node:fs';
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { relative } from 'node:path';
@@ -6,18 +6,21 @@ import { fileURLToPath } from 'node:url';
 import type { Page } from 'playwright-core';
 import { createJudge, vet } from '../analyze/index.ts';
 import { countWords } from './count-words.ts';
+import { createVetter } from './create-vetter.ts';
 import { describeReport } from './describe-report.ts';
-import { findChromium } from './find-chromium.ts';
+import { getBrowser } from './get-browser.ts';
 import { builtExtension, type ExtensionBrowser, launchExtension } from './launch-extension.ts';
 import { loadEngine } from './load-engine.ts';
 import { loadGroup } from './load-group.ts';
 import { readHtml } from './read-html.ts';
-import { runCommand } from './run-command.ts';
+import { InputError, runCommand } from './run-command.ts';
 import { openTerminal } from './terminal.ts';
+import { writeShadedPage } from './write-shaded-page.ts';
 
 const path = (name: string): string => fileURLToPath(new URL(`../../${name}`, import.meta.url));
 const shown = (full: string): string => relative(process.cwd(), full) || '.';
-const story = readFileSync(path('public/story/index.html'), 'utf8');
+const storyFile = path('public/story/index.html');
+const story = readFileSync(storyFile, 'utf8');
 const pictures = path('.output/start');
 
 const BY_HAND = `To load it into your own browser, use the folder ${shown(builtExtension)}:
@@ -28,8 +31,15 @@ const BY_HAND = `To load it into your own browser, use the folder ${shown(builtE
 Then open a story and press the Wordreach button in the toolbar.`;
 
 await runCommand('Usage: npm start', async () => {
+  let executable: string;
+  try {
+    executable = await getBrowser('chromium');
+  } catch (error) {
+    if (!(error instanceof InputError)) throw error;
+    return `${report()}\n\n${error.message}\nUntil then: ${shown(await writePage())} is the report as a page, for any browser.\n\n${BY_HAND}`;
+  }
   const headless = process.platform === 'linux' && !process.env.DISPLAY && !process.env.WAYLAND_DISPLAY;
-  const browser = await launchExtension({ executable: findChromium(), headless, sealed: false });
+  const browser = await launchExtension({ executable, headless, sealed: false });
   const { page, stop } = await openStory(browser);
   if (headless) {
     const files = await takePictures(browser, page);
@@ -42,6 +52,17 @@ await runCommand('Usage: npm start', async () => {
   stop();
   return '';
 });
+
+/** The report and the shaded story as a page of its own. Gives its path. */
+async function writePage(): Promise<string> {
+  const group = loadGroup(path('profiles/groups/herons.json'));
+  const record = await createVetter({ groups: [group], words: false }).vetFile(shown(storyFile));
+  const judge = createJudge(loadEngine(), group.compiled);
+  const file = `${pictures}/report.html`;
+  mkdirSync(pictures, { recursive: true });
+  writeFileSync(file, writeShadedPage(record, readHtml(story).text, group, judge));
+  return file;
+}
 
 /** The bundled story at an address of this machine, shaded for the group that is chosen at first: Herons. */
 async function openStory(browser: ExtensionBrowser): Promise<{ page: Page; stop: () => void }> {

@@ -68,7 +68,7 @@ function cellsOf({ group, tally, reaches95, reaches99, gaps }: GroupReport): str
   ].join('');
 }
 
-function escapeText(text: string): string {
+export function escapeText(text: string): string {
   return text.replace(/[&<>"']/g, (sign) => `&#${sign.charCodeAt(0)};`);
 }
 

@@ -4,6 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { Browser, BrowserContext } from 'playwright-core';
+import { findFirefox } from '../../src/cli/find-browser.ts';
 import type { ExtensionBrowser } from '../../src/cli/launch-extension.ts';
 import { type Ask, callIn, findWindow, startByPlaywright } from './firefox-protocol.ts';
 import { createFirefoxWindow, type FirefoxWindow } from './firefox-window.ts';
@@ -13,12 +14,6 @@ const built = join(
   process.env.OUTPUT ?? '.output',
   'firefox-mv2',
 );
-const PLACES = [
-  '/usr/bin/firefox-esr',
-  '/usr/bin/firefox',
-  '/Applications/Firefox.app/Contents/MacOS/firefox',
-];
-
 /** Nothing but this machine is reached: every other address goes to a proxy that is not there. */
 const SEALED = {
   'network.proxy.type': 1,
@@ -66,15 +61,6 @@ export async function launchFirefox(language?: string): Promise<FirefoxBrowser> 
 export async function launchPlainFirefox(): Promise<Browser> {
   const { started } = await startByPlaywright((firefox) => firefox.launch(launching()));
   return started;
-}
-
-/** The variable FIREFOX, else the usual places. */
-function findFirefox(): string {
-  const found = (process.env.FIREFOX ? [process.env.FIREFOX] : PLACES).find(existsSync);
-  if (found) return found;
-  throw new Error(
-    'No Firefox was found. Install one (Debian: `apt install firefox-esr`), or set the variable FIREFOX to its path, then run the tests again.',
-  );
 }
 
 declare const Services: { locale: { availableLocales: string[]; requestedLocales: string[] } };

@@ -1,5 +1,5 @@
 import type { CDPSession, Worker } from 'playwright-core';
-import { findChromium } from '../../src/cli/find-chromium.ts';
+import { findChromium } from '../../src/cli/find-browser.ts';
 import { type ExtensionBrowser, launchExtension } from '../../src/cli/launch-extension.ts';
 import { nextSidePanel, openSidePanel, type SidePanel } from './side-panel.ts';
 import {

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { findChromium } from './find-chromium.ts';
+import { findChromium } from './find-browser.ts';
 
 const nothing = { platform: 'linux', env: {}, exists: () => false } as const;
 
