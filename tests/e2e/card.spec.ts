@@ -393,11 +393,16 @@ function look(at: CardPage): Promise<unknown> {
       const style = getComputedStyle(element);
       const { width, height } = element.getBoundingClientRect();
       const { color, backgroundColor, fontSize, letterSpacing, textTransform, textAlign, cursor } = style;
-      return [element.className, width, height, color, backgroundColor, fontSize, letterSpacing].concat([
-        textTransform,
-        textAlign,
-        cursor,
-      ]);
+      // Firefox keeps lengths less exactly the further down the page they are.
+      return [
+        element.className,
+        width.toFixed(2),
+        height.toFixed(2),
+        color,
+        backgroundColor,
+        fontSize,
+        letterSpacing,
+      ].concat([textTransform, textAlign, cursor]);
     }),
   );
 }
