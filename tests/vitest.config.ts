@@ -38,7 +38,7 @@ export default defineConfig({
         test: {
           name: 'firefox',
           globalSetup: 'tests/get-browsers.ts',
-          include: ['bundle', 'firefox', 'panel', 'real-web', 'sweep'].map(
+          include: (process.env.FX ?? '').split(',').map(
             (name) => `tests/e2e/${name}.spec.ts`,
           ),
           env: { TEST_BROWSER: 'firefox' },

@@ -78,7 +78,7 @@ function opening(shown: string, small: string): WordKey {
 /** Letters that look like two (the ligature of fish in a PDF) or are as wide as two are plain letters to a reader. */
 function keyOf(shown: string): string {
   if (/^[A-Za-z']+$/.test(shown)) return shown;
-  const plain = shown.replace(/[\u00AD\u200B-\u200D\u2060\uFEFF]/g, '').replace(/[’ʼ＇´`‛′]/g, "'");
+  const plain = shown.replace(/-\r?\n|[\u00AD\u200B-\u200D\u2060\uFEFF]/g, '').replace(/[’ʼ＇´`‛′]/g, "'");
   return plain.normalize(/[\uFB00-\uFB06\uFF21-\uFF5A]/.test(plain) ? 'NFKC' : 'NFC');
 }
 

@@ -11,16 +11,16 @@ export interface RawToken extends Span {
 
 /**
  * Letters and digits, joined by apostrophes inside (whatever key they were typed with), soft hyphens and other
- * signs without width, and the marks of numbers between digits.
+ * signs without width, the marks of numbers between digits, and the hyphen of a word broken at the end of a line.
  */
 const RUN =
-  /[\p{L}\p{N}_](?:[\p{L}\p{M}\p{N}_\u00AD\u200B-\u200D\u2060\uFEFF]|['’ʼ＇´`‛′](?=[\p{L}\p{N}])|(?<=\p{N})[.,:/-](?=\p{N}))*/gu;
-const LATIN = /^(?:\p{Script=Latin}|\p{M}|['’ʼ＇´`‛′\u00AD\u200B-\u200D\u2060\uFEFF])+$/u;
+  /[\p{L}\p{N}_](?:(?<=\p{L})-\r?\n(?=\p{Ll})|[\p{L}\p{M}\p{N}_\u00AD\u200B-\u200D\u2060\uFEFF]|['’ʼ＇´`‛′](?=[\p{L}\p{N}])|(?<=\p{N})[.,:/-](?=\p{N}))*/gu;
+const LATIN = /^(?:\p{Script=Latin}|-\r?\n|\p{M}|['’ʼ＇´`‛′\u00AD\u200B-\u200D\u2060\uFEFF])+$/u;
 const PLAIN = /^[A-Za-z]+$/;
 /** A capital after small letters: camelCase, eBay; not McCoy. */
 const CAMEL = /^\p{Ll}+\p{Lu}/u;
-/** Full stops and apostrophes. */
-const MAY_GO_ON: ReadonlySet<number> = new Set([0x2e, 0x27, 0x2019]);
+/** Full stops, apostrophes and hyphens. */
+const MAY_GO_ON: ReadonlySet<number> = new Set([0x2e, 0x27, 0x2019, 0x2d]);
 /** In UTF-16 units: the longest word of a dictionary has 45 letters; what is longer is no word, and would keep the engine busy. */
 const LONGEST = 120;
 const BLANK = 0x20;
@@ -29,8 +29,8 @@ const NOT_LETTERS = /[\p{N}_]/u;
 /**
  * Every piece of a text that is read or left out, in order.
  *
- * Words are runs of letters; an apostrophe between letters joins them (don't), a soft hyphen stays inside, a
- * hyphen parts them (well-kept is well and kept). Left out: addresses, whatever has a digit in it (3rd, 10:45),
+ * Words are runs of letters; an apostrophe between letters joins them (don't), a soft hyphen stays inside, and so does a
+ * hyphen at the end of a line before small letters (chil-, dren below it); any other parts them (well-kept is well and kept). Left out: addresses, whatever has a digit in it (3rd, 10:45),
  * short forms (Mr., e.g., U.S., km), initialisms that no word can be (TV, CEOs), single letters save a and I, other scripts,
  * runs of letters longer than any word.
  */
@@ -96,9 +96,9 @@ const signs = Array.from({ length: 128 }, (_, code) => {
 });
 const outside = Uint8Array.from(signs, (sign) => Number(sign === 'outside'));
 const letters = Uint8Array.from(signs, (sign) => Number(sign === 'letter'));
-/** What may stand behind letters without going on with them: not an apostrophe, nor a digit. */
+/** What may be behind letters without going on with them: not an apostrophe, a hyphen, nor a digit. */
 const ends = Uint8Array.from(signs, (sign, code) =>
-  Number(sign === 'outside' && !"'`".includes(String.fromCharCode(code))),
+  Number(sign === 'outside' && !"'`-".includes(String.fromCharCode(code))),
 );
 
 /** True for a sign no run begins with. */

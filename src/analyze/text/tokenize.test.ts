@@ -166,6 +166,11 @@ describe('what is left out', () => {
       'open logs/tide.txt, or C:\\logs\\tide and /logs/tide',
       'open [logs/tide.txt] or [C:\\logs\\tide] and [/logs/tide]',
     ],
+    [
+      'the chil-\ndren and a well-kept boat -\nthe Marigold',
+      'the children and a well kept boat the Marigold',
+    ],
+    ['Chil-\r\ndren ran, Tarn-\nQuay too', 'children ran Tarn quay too'],
     ['he/she/they hid and/or ran', 'he she they hid and or ran'],
     ['half is \\frac{1}{2}[edit] here', 'half is [\\frac] [1] [2] [[edit]] here'],
     ['mail ines@quay.example today', 'mail [ines@quay.example] today'],
