@@ -30,6 +30,8 @@ export default defineConfig({
           hookTimeout: 60_000,
           // A busy machine is slow to answer; what holds is seen at once anyway.
           expect: { poll: { timeout: 10_000 } },
+          // A browser may stumble; .ci/run names each test that needed its second try, so that its cause is looked for.
+          retry: 1,
           fileParallelism: false,
         },
       },
@@ -38,7 +40,7 @@ export default defineConfig({
         test: {
           name: 'firefox',
           globalSetup: 'tests/get-browsers.ts',
-          include: (process.env.FX ?? '').split(',').map(
+          include: ['bundle', 'firefox', 'panel', 'real-web', 'sweep'].map(
             (name) => `tests/e2e/${name}.spec.ts`,
           ),
           env: { TEST_BROWSER: 'firefox' },
@@ -46,6 +48,8 @@ export default defineConfig({
           hookTimeout: 60_000,
           // A busy machine is slow to answer; what holds is seen at once anyway.
           expect: { poll: { timeout: 10_000 } },
+          // A browser may stumble; .ci/run names each test that needed its second try, so that its cause is looked for.
+          retry: 1,
           fileParallelism: false,
         },
       },

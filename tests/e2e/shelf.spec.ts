@@ -102,6 +102,18 @@ async function titles(): Promise<string[]> {
   return shelf.locator('.shelf-title').allTextContents();
 }
 
+/** Until the shelf has noted the step at which it was last seen for the chosen group. */
+async function whenSeen(): Promise<void> {
+  await shelf.waitForFunction(async () => {
+    const { groups, 'shelf-seen': seen } = (await chrome.storage.local.get(['groups', 'shelf-seen'])) as {
+      groups?: { chosen: string; groups: Record<string, { step: number }> };
+      'shelf-seen'?: Record<string, { step: number }>;
+    };
+    const group = groups?.groups[groups.chosen];
+    return group !== undefined && seen?.[groups!.chosen]?.step === group.step;
+  });
+}
+
 /** Moves the chosen group on by keys on the slider of the panel. */
 async function moveOn(steps: number): Promise<void> {
   const page = await browser.open(browser.serve('blank.html', '<p>Tarn Quay</p>'));
@@ -214,6 +226,7 @@ describe('the list', () => {
     await addAll(stories);
     await titles();
     expect(await shelf.locator('.shelf-news').count()).toBe(0);
+    await whenSeen();
     await moveOn(5);
     const news = shelf.getByRole('region', { name: 'News for Herons' });
     await news.getByRole('heading', { name: 'One text now reads for Herons' }).waitFor();
@@ -223,6 +236,7 @@ describe('the list', () => {
     await news.waitFor();
     await news.getByRole('button', { name: /Put away/ }).click();
     await news.waitFor({ state: 'detached' });
+    await whenSeen();
     await shelf.reload();
     await shelf.locator('.shelf-row').first().waitFor();
     expect(await news.count()).toBe(0);
