@@ -9,6 +9,7 @@ import { readWords } from './read-words.ts';
 import { isRestWeek } from './rest-weeks.ts';
 import { type Beside, leanOnNeighbours, type Settled, settleSpelling } from './settle-spelling.ts';
 import { type Lexeme, splitLexemes } from './split-lexemes.ts';
+import { noNeeds } from './word-needs.ts';
 
 /** An item, and its headings where it has no letters of its own: "Digraphs"; a list may follow them. */
 export interface ReadItem extends ImportedItem {
@@ -17,7 +18,7 @@ export interface ReadItem extends ImportedItem {
   readonly named: boolean;
 }
 
-const nothingBeside: Beside = { examples: [], headings: [] };
+const nothingBeside: Beside = { examples: [], headings: [], needs: noNeeds };
 
 /**
  * The items of one cell or line, in order. `kind` is what its column holds; `beside` is what other
