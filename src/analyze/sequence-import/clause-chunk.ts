@@ -26,6 +26,10 @@ export interface Chunk {
   unknown: number;
   /** A heading whose list follows in other chunks: it teaches nothing itself. */
   announces: boolean;
+  /** Lists exceptions to what it names: the teacher has to say what they are. */
+  asks: boolean;
+  /** Words that show what its headings teach: cake, of "silent e: cake". */
+  readonly examples: string[];
   /** Says that nothing new is taught. */
   rest: boolean;
 }

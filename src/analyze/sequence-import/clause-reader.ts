@@ -67,7 +67,7 @@ export class ClauseReader {
   /** From here on nothing is sure, nor is the heading before. */
   doubt(): void {
     this.doubtful = true;
-    if (this.chunk !== null) this.chunk.unknown += this.chunk.known + 1;
+    if (this.chunk !== null) this.chunk.asks = true;
   }
 
   get pendingIsEmpty(): boolean {
@@ -254,6 +254,8 @@ export class ClauseReader {
       known: 0,
       unknown: this.doubtful || this.loose ? 1 : 0,
       announces: false,
+      asks: false,
+      examples: [],
       rest: false,
     };
     this.chunks.push(chunk);

@@ -110,7 +110,7 @@ export const exampleRules: readonly WordRule[] = [
       const shown = [last, ...reader.lastSpelled(6)].find(
         (one) => one !== undefined && fits(text, one.spelling.letters),
       );
-      (shown ?? last)?.examples.push(text);
+      ((shown ?? last) ?? reader.chunk)?.examples.push(text);
       return 1;
     },
   },
@@ -129,7 +129,7 @@ export const exampleRules: readonly WordRule[] = [
       // "wa as in wash, war as in warm": short and known as letters, war is no example of wa.
       if (shown !== undefined && spelling !== null && lexeme.text.length <= 3) return 0;
       if (lexeme.text === 'and' || lexeme.text === 'or') return 0;
-      shown?.examples.push(lexeme.text);
+      (shown ?? chunk).examples.push(lexeme.text);
       return 1;
     },
   },

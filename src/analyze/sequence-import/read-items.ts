@@ -1,4 +1,5 @@
 import type { Chunk } from './clause-chunk.ts';
+import type { PatternId } from '../types.ts';
 import { type CellKind, findColumnKind } from './column-kinds.ts';
 import { commonWords } from './common-words.ts';
 import { cutClauses } from './cut-clauses.ts';
@@ -9,7 +10,7 @@ import { readWords } from './read-words.ts';
 import { isRestWeek } from './rest-weeks.ts';
 import { type Beside, leanOnNeighbours, type Settled, settleSpelling } from './settle-spelling.ts';
 import { type Lexeme, splitLexemes } from './split-lexemes.ts';
-import { noNeeds } from './word-needs.ts';
+import { noNeeds, type WordNeeds } from './word-needs.ts';
 
 /** An item, and its headings where it has no letters of its own: "Digraphs"; a list may follow them. */
 export interface ReadItem extends ImportedItem {
@@ -56,7 +57,8 @@ function readPatterns(text: string, beside: Beside): readonly ReadItem[] {
     const own = settled.slice(next, next + chunk.spelled.length);
     next += own.length;
     const start = i === 0 ? 0 : chunk.start;
-    return chunkItem(chunk, textOf(text, lexemes, start, chunks[i + 1]?.start ?? text.length), own);
+    const piece = textOf(text, lexemes, start, chunks[i + 1]?.start ?? text.length);
+    return chunkItem(chunk, piece, own, beside.needs);
   });
 }
 
@@ -83,29 +85,60 @@ function findBefore(lexemes: readonly Lexeme[], place: number): number {
   return low - 1;
 }
 
-function chunkItem(chunk: Chunk, text: string, settled: readonly Settled[]): ReadItem {
-  const { known, unknown } = chunk;
+function chunkItem(chunk: Chunk, text: string, settled: readonly Settled[], needs: WordNeeds): ReadItem {
+  const { known, unknown, phrases } = chunk;
   if (chunk.announces && settled.length === 0) return { ...item(text, 'ignored'), named: true };
-  if (known === 0 || unknown > known) {
+  if (known === 0 || chunk.asks || (unknown > known && !saysEnough(chunk))) {
     if (chunk.rest && unknown === 0) return item(text, 'ignored');
     if (isCommonWord(text)) return bySightItem(text, 'guessed');
     return item(text, 'unknown');
   }
-  const listed = [...chunk.phrases.flatMap(({ keeps }) => keeps), ...settled.flatMap(({ ids }) => ids)];
-  const patterns = settled.length > 0 ? listed : idsOf(chunk.phrases);
-  const sure =
-    settled.length > 0
-      ? settled.every((one) => one.sure)
-      : // Together two headings may leave one meaning: "long a silent e".
-        chunk.phrases.every((phrase) => phrase.sure) || (chunk.phrases.length > 1 && patterns.length === 1);
-  const heads = settled.length === 0 && chunk.phrases.every(({ within }) => within !== null);
+  const { ids, sure, confirmed } = settled.length > 0 ? ofLetters(chunk, settled) : ofPhrases(chunk, needs);
+  const heads = settled.length === 0 && phrases.every(({ within }) => within !== null);
+  // What is left over in a clause may say something else, unless its examples bear out what was read.
+  const whole = (unknown === 0 && !chunk.rest) || confirmed;
   return {
     // No guess is empty: "variant vowels" alone leaves everything open.
-    ...item(text, patterns.length === 0 ? 'unknown' : sure && unknown === 0 ? 'matched' : 'guessed'),
-    patterns: [...new Set(patterns)],
-    headings: heads ? chunk.phrases : [],
-    named: chunk.phrases.length > 0,
+    ...item(text, ids.length === 0 ? 'unknown' : sure && whole ? 'matched' : 'guessed'),
+    patterns: [...new Set(ids)],
+    headings: heads ? phrases : [],
+    named: phrases.length > 0,
   };
+}
+
+interface Meaning {
+  readonly ids: readonly PatternId[];
+  readonly sure: boolean;
+  readonly confirmed: boolean;
+}
+
+/** Whether something in a clause says what is taught although most of its words are unknown. */
+function saysEnough({ phrases, spelled }: Chunk): boolean {
+  return spelled.some(({ spelling }) => spelling.letters.length > 1) || phrases.some(({ sure }) => sure);
+}
+
+function ofLetters({ phrases }: Chunk, settled: readonly Settled[]): Meaning {
+  return {
+    ids: [...phrases.flatMap(({ keeps }) => keeps), ...settled.flatMap(({ ids }) => ids)],
+    sure: settled.every((one) => one.sure),
+    confirmed: settled.every((one) => one.confirmed),
+  };
+}
+
+/** What headings without letters teach, as far as the words that show them agree. */
+function ofPhrases({ phrases, examples }: Chunk, needsOf: WordNeeds): Meaning {
+  const ids = idsOf(phrases);
+  // Together two headings may leave one meaning: "long a silent e".
+  const sure = phrases.every((phrase) => phrase.sure) || (phrases.length > 1 && ids.length === 1);
+  const known = examples.map(needsOf).filter((needs) => needs.size > 0);
+  const possible = new Set([...ids, ...phrases.flatMap(({ within }) => [...(within ?? [])])]);
+  const needed = [...possible].filter((id) => known.some((needs) => needs.has(id)));
+  if (known.length === 0) return { ids, sure, confirmed: false };
+  // "irregular plurals (men, feet)": examples of something else.
+  if (needed.length === 0 && known.length > 1) return { ids: [], sure: false, confirmed: false };
+  const all = known.every((needs) => [...possible].some((id) => needs.has(id)));
+  if (sure) return { ids, sure: all, confirmed: all };
+  return { ids: needed.length > 0 ? needed : ids, sure: false, confirmed: false };
 }
 
 /** What headings without letters teach; side by side, what they have in common: "long a silent e" is a_e. */

@@ -106,7 +106,8 @@ function settle(
     const meant = spelling.sure && usual.length > 0 ? both : [];
     const ids = [...new Set([...meant, ...byExample])];
     // Part of what they usually mean: that may be all that is meant, or not.
-    const part = spelled.examples.length > 0 && usual.length > 0 && usual.length < possible.length;
+    const part =
+      spelling.sure && spelled.examples.length > 0 && usual.length > 0 && usual.length < possible.length;
     return { ids, sure: !part, left: ids };
   }
   const usual = spelling.usual.filter((id) => left.includes(id));

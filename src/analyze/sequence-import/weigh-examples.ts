@@ -23,9 +23,7 @@ export function patternsShown(
   const ids = new Set(
     shown.flatMap((word) => {
       const needs = beside.needs(word);
-      const needed = left.filter((id) => needs.has(id));
-      if (needed.length > 0) return needed;
-      const listed = left.filter((id) => isUsualExample(word, id));
+      const listed = left.filter((id) => needs.has(id) || isUsualExample(word, id));
       return listed.length > 0 ? listed : patternsInExample(spelling.letters, word);
     }),
   );

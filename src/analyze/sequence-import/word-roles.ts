@@ -5,6 +5,15 @@ const filler = [
   'next|come|follow|learner|children|child|pupil|student|then|verb|noun|adjective|adverb|person|third',
   'singular|present|tense|hissing|together|two|main|few|some|many|single|simple',
   'before|after|short|long|consonant|way|more|unit|change|no|reading|blending|all|other|voiced|unvoiced',
+  // Words of the language that only join others.
+  'this|that|these|those|which|who|whose|it|its|they|them|their|we|us|our|you|your|he|she|one|each|every|any|another',
+  'be|are|am|was|were|been|being|do|does|did|can|could|will|would|may|might|must|shall|should|have|has|had|so|such',
+  'on|onto|into|by|from|about|between|within|inside|through|during|over|under|up|out|than|too|also|just|only|very',
+  'still|often|usually|always|sometimes|mostly|again|now|here|there|where|how|what|much|most|less|own|same|right',
+  // What teachers and children do with letters.
+  'read|write|hear|see|use|used|using|know|learn|decode|encode|recognise|recognize|identify|say|make|take|give|show',
+  'understand|find|match|link|represent|stand|work|begun|taught|learnt|learned|known|writing|decoding|encoding',
+  'share|contain|containing|regular|regularly|appropriate|basic|first|second|last|middle|next|like|called|three|four',
 ].flatMap((row) => row.split('|'));
 
 /** Words between letters and an example or a sound: rain is an example in `ai as in rain`. */

@@ -59,7 +59,9 @@ export const wordRules: readonly WordRule[] = [
       if (!/^(?:exceptions?|irregulars?|oddities)$/.test(lexeme.text)) return 0;
       // What they are exceptions to is not what is taught.
       reader.doubt();
-      reader.openOr(lexeme).unknown += 2;
+      const chunk = reader.openOr(lexeme);
+      chunk.unknown += 2;
+      chunk.asks = true;
       return 1;
     },
   },
@@ -102,6 +104,7 @@ export const wordRules: readonly WordRule[] = [
     counterExample: 'short a: pin',
     applies: (reader, { lexeme: { text } }) => {
       if (!reader.isNote(text)) return 0;
+      reader.chunk!.examples.push(text);
       reader.touch();
       return 1;
     },
