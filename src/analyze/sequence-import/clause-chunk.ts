@@ -26,6 +26,8 @@ export interface Chunk {
   unknown: number;
   /** A heading whose list follows in other chunks: it teaches nothing itself. */
   announces: boolean;
+  /** Words beside it leave open how it goes together: "with", "from … to". */
+  hedged: boolean;
   /** Lists exceptions to what it names: the teacher has to say what they are. */
   asks: boolean;
   /** Words that show what its headings teach: cake, of "silent e: cake". */

@@ -30,6 +30,10 @@ export class ClauseReader {
   hinting = false;
   /** Examples were listed up to the last comma: "as in go, me". */
   trailing = false;
+  /** After words that leave open how things go together. */
+  hedging = false;
+  /** After "no" or "not": what follows is not taught. */
+  negated = false;
   /** In brackets that say more about what stands before them. */
   aside = false;
   depth = 0;
@@ -48,6 +52,9 @@ export class ClauseReader {
   private joined = false;
   /** Where the words before the next chunk began that say nothing themselves. */
   private pending: number | null = null;
+  /** How many they are. */
+  private waiting = 0;
+  private ending = false;
 
   constructor(lexemes: readonly Lexeme[]) {
     this.lexemes = lexemes;
@@ -55,6 +62,7 @@ export class ClauseReader {
 
   /** The chunks of the clause, once all its lexemes are read. */
   finish(): readonly Chunk[] {
+    this.ending = true;
     this.closePending();
     if (this.chunks.length === 0 && this.lexemes.length > 0) this.open(0).unknown += 1;
     return this.chunks;
@@ -88,7 +96,7 @@ export class ClauseReader {
     this.joined = joined;
     this.closePending();
     this.broken = true;
-    this.loose = false;
+    this.loose = this.hedging = this.negated = false;
     this.trailing ||= this.hinting;
     this.hinting = false;
     if (this.scope !== null && !this.scope.strong && this.scope.chunk.spelled.length === 0) {
@@ -254,7 +262,8 @@ export class ClauseReader {
       known: 0,
       unknown: this.doubtful || this.loose ? 1 : 0,
       announces: false,
-      asks: false,
+      asks: this.negated,
+      hedged: this.hedging,
       examples: [],
       rest: false,
     };
@@ -274,15 +283,20 @@ export class ClauseReader {
   }
 
   wait(lexeme: Lexeme): void {
-    if (this.broken || this.chunk === null) this.pending ??= lexeme.start;
+    if (!this.broken && this.chunk !== null) return;
+    if (this.pending === null) this.waiting = 0;
+    this.pending ??= lexeme.start;
+    this.waiting += 1;
   }
 
   /** Words that say nothing are an item after all where nothing else stands between two commas. */
   private closePending(): void {
     if (this.pending === null) return;
-    // "for plurals and verbs": after "and" they go on with what came.
-    if (this.joined && this.chunk !== null && this.chunk.known > 0) this.pending = null;
-    else this.open(this.pending).unknown += 1;
+    const known = this.chunk !== null && this.chunk.known > 0;
+    // "for plurals and verbs": after "and" they go on with what came; so do several words after a comma.
+    if (known && (this.joined || this.waiting > 1)) this.pending = null;
+    // "Children read and spell": what they read comes yet.
+    else if (!this.joined || this.ending) this.open(this.pending).unknown += 1;
   }
 
   touch(): void {

@@ -209,7 +209,8 @@ export const headingPhrases: readonly (readonly [
     true,
     start,
   ],
-  ['s blend|blend with s', [...'cmnpkwt'].map((c) => `start-s${c}`), true, start],
+  ['s blend|blend with s', [...'ckmnpltw'].map((c) => `start-s${c}`), true, start],
+  ['apostrophe', ['contraction', 'possessive'], false, ['contraction', 'possessive']],
   [
     'three letter blend|3 letter blend|three consonant blend|3 consonant blend|triple blend',
     ['start-scr', 'start-spl', 'start-spr', 'start-squ', 'start-str', 'start-shr', 'start-thr'],

@@ -4,13 +4,17 @@ import { findSpelling } from './spellings.ts';
 import type { Lexeme } from './split-lexemes.ts';
 
 export function letterRange(lexemes: readonly Lexeme[], i: number): Notation | null {
-  const [, from = '', to = ''] = /^([a-z])-([a-z])$/.exec(wordAt(lexemes, i)) ?? [];
-  if (from === '' || (from === 'a' && to === 'z')) return null;
+  const through = /^(?:through|to|thru)$/.test(wordAt(lexemes, i + 1));
+  const text = through ? `${wordAt(lexemes, i)}-${wordAt(lexemes, i + 2)}` : wordAt(lexemes, i);
+  const [, from = '', to = ''] = /^([a-z])-([a-z])$/.exec(text) ?? [];
+  // "y to i" is a change, no range.
+  if (from === '' || from >= to || (from === 'a' && to === 'z')) return null;
   const letters = [...'abcdefghijklmnopqrstuvwxyz'].filter((letter) => letter >= from && letter <= to);
   const ids = letters.map((letter) =>
     'aeiou'.includes(letter) ? `short-${letter}` : letter === 'q' ? 'qu' : letter,
   );
-  return { taken: 1, given: [{ ...lexemes[i]!, kind: 'meant', ids }] };
+  const taken = through ? 3 : 1;
+  return { taken, given: [{ ...lexemes[i]!, kind: 'meant', ids, end: lexemes[i + taken - 1]!.end }] };
 }
 
 export function softSounds(lexemes: readonly Lexeme[], i: number): Notation | null {

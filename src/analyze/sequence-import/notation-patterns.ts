@@ -1,4 +1,4 @@
-import { longOf, type NotationRule, phrase, stands } from './match-words.ts';
+import { longOf, matchWords, type NotationRule, phrase, stands } from './match-words.ts';
 import {
   blendsWith,
   bothLengths,
@@ -92,6 +92,22 @@ export const patternNotations: readonly NotationRule[] = [
       '(?:(?:chang(?:e|es|ing)|turn(?:s|ing)?|swap(?:ping)?)(?: the| a)?(?: final| last)? y (?:to|into|for)(?: an?)? i|y (?:becomes?|changes to|turns into|changing to|to)(?: an?)? i)(?: rule)?',
       () => ['change-y-to-i'],
     ),
+  },
+  {
+    name: 'a vowel followed by r',
+    example: 'a followed by r',
+    counterExample: 'vowels followed by r',
+    applies: matchWords(
+      '([aeiou]) (?:(?:is |when )?followed by|plus|with|and then|before) (?:an |the )?(?:letter )?r',
+      [],
+      ([, vowel = ''], whole) => ({ ...whole, text: `${vowel}r` }),
+    ),
+  },
+  {
+    name: 'i before e',
+    example: 'i before e except after c',
+    counterExample: 'c before e',
+    applies: phrase('i before e(?: except after c)?', () => ['ie-long-e', 'ei-long-e']),
   },
   {
     name: 'letters from one to another',

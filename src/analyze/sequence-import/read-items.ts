@@ -7,7 +7,7 @@ import type { ImportedItem } from './imported-sequence.ts';
 import type { Phrase } from './phrases.ts';
 import { readClause } from './read-clause.ts';
 import { readWords } from './read-words.ts';
-import { isRestWeek } from './rest-weeks.ts';
+import { isRestWeek, saysNothingNew } from './rest-weeks.ts';
 import { type Beside, leanOnNeighbours, type Settled, settleSpelling } from './settle-spelling.ts';
 import { type Lexeme, splitLexemes } from './split-lexemes.ts';
 import { noNeeds, type WordNeeds } from './word-needs.ts';
@@ -40,6 +40,8 @@ function readPatterns(text: string, beside: Beside): readonly ReadItem[] {
   const chunks = readClause(lexemes);
   if (chunks.length === 0) return [item(text, 'unknown')];
   const words = lexemes.filter(({ kind }) => kind === 'word');
+  if (saysNothingNew(text) && chunks.every(({ phrases, spelled }) => phrases.length + spelled.length === 0))
+    return [item(text, 'ignored')];
   if (
     chunks.some((chunk) => chunk.known === 0) &&
     words.length > 1 &&
@@ -96,7 +98,7 @@ function chunkItem(chunk: Chunk, text: string, settled: readonly Settled[], need
   const { ids, sure, confirmed } = settled.length > 0 ? ofLetters(chunk, settled) : ofPhrases(chunk, needs);
   const heads = settled.length === 0 && phrases.every(({ within }) => within !== null);
   // What is left over in a clause may say something else, unless its examples bear out what was read.
-  const whole = (unknown === 0 && !chunk.rest) || confirmed;
+  const whole = (unknown === 0 && !chunk.rest && !chunk.hedged) || confirmed;
   return {
     // No guess is empty: "variant vowels" alone leaves everything open.
     ...item(text, ids.length === 0 ? 'unknown' : sure && whole ? 'matched' : 'guessed'),
@@ -130,15 +132,18 @@ function ofPhrases({ phrases, examples }: Chunk, needsOf: WordNeeds): Meaning {
   const ids = idsOf(phrases);
   // Together two headings may leave one meaning: "long a silent e".
   const sure = phrases.every((phrase) => phrase.sure) || (phrases.length > 1 && ids.length === 1);
-  const known = examples.map(needsOf).filter((needs) => needs.size > 0);
+  const said = ids.includes('contraction') ? examples.filter((word) => word.includes("'")) : examples;
+  const known = said.map(needsOf).filter((needs) => needs.size > 0);
+  if (known.length === 0) return { ids, sure, confirmed: false };
   const possible = new Set([...ids, ...phrases.flatMap(({ within }) => [...(within ?? [])])]);
   const needed = [...possible].filter((id) => known.some((needs) => needs.has(id)));
-  if (known.length === 0) return { ids, sure, confirmed: false };
   // "irregular plurals (men, feet)": examples of something else.
   if (needed.length === 0 && known.length > 1) return { ids: [], sure: false, confirmed: false };
   const all = known.every((needs) => [...possible].some((id) => needs.has(id)));
   if (sure) return { ids, sure: all, confirmed: all };
-  return { ids: needed.length > 0 ? needed : ids, sure: false, confirmed: false };
+  // Of many blends a few words are only examples; of two meanings they say which.
+  const choose = needed.length > 0 && (ids.length <= 2 || !needed.some((id) => ids.includes(id)));
+  return { ids: choose ? needed : ids, sure: false, confirmed: false };
 }
 
 /** What headings without letters teach; side by side, what they have in common: "long a silent e" is a_e. */
@@ -174,7 +179,7 @@ function listsWords(text: string): boolean {
 }
 
 function isCommonWord(text: string): boolean {
-  return !text.endsWith('-') && commonWords.has(text.toLowerCase().replace(/[^\p{L}']/gu, ''));
+  return !/^-|-$/.test(text.trim()) && commonWords.has(text.toLowerCase().replace(/[^\p{L}']/gu, ''));
 }
 
 function bySightItem(text: string, status: 'matched' | 'guessed'): ReadItem {

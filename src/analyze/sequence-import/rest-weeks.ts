@@ -26,3 +26,8 @@ export function isRestWeek(text: string): boolean {
   if (rests.length === 0 && !phrases.test(plain)) return false;
   return words.every((word) => restWords.has(word) || companions.has(word) || /^\p{N}+$/u.test(word));
 }
+
+/** Whether a clause says so in words, whatever else it tells of the week: "Spring concert, no new teaching". */
+export function saysNothingNew(text: string): boolean {
+  return /\bno (?:new|phonics|school|class(?:es)?|lessons?|teaching|instruction)\b/i.test(text);
+}

@@ -29,6 +29,11 @@ export const hintWords: ReadonlySet<string> = new Set([
   'making',
   'is',
   'sounds',
+  'pronounced',
+  'pronouncing',
+  'heard',
+  'sounded',
+  'sounding',
   'such',
   'example',
   'ex',
@@ -89,3 +94,25 @@ export const looseWords: ReadonlySet<string> = new Set([
 
 /** Words that say nothing of their own about what is taught: "the sound of". */
 export const fillerWords: ReadonlySet<string> = new Set(filler.flatMap((word) => [word, `${word}s`]));
+
+/** Words after which nothing is sure: what they say of the letters beside them may be anything. */
+export const hedgeWords: ReadonlySet<string> = new Set([
+  'through',
+  'until',
+  'than',
+  'instead',
+  'versus',
+  'vs',
+  'contrast',
+  'contrasting',
+  'compare',
+  'comparing',
+  'but',
+  'yet',
+  'rather',
+  'between',
+  'from',
+  'may',
+  'might',
+  'elsewhere',
+]);

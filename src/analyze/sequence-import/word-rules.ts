@@ -1,7 +1,9 @@
 import type { Spelled } from './clause-chunk.ts';
 import type { ClauseReader } from './clause-reader.ts';
+import { commonWords } from './common-words.ts';
 import { exampleRules, type WordRule } from './example-rules.ts';
 import { fits } from './fits.ts';
+import { proseRules } from './prose-rules.ts';
 import { readCondition } from './read-condition.ts';
 import { fillerWords, hintWords, looseWords, restWords } from './word-roles.ts';
 
@@ -35,6 +37,7 @@ export const wordRules: readonly WordRule[] = [
     },
   },
   ...exampleRules,
+  ...proseRules,
   {
     name: 'the article a',
     example: 'words with a silent letter',
@@ -67,12 +70,11 @@ export const wordRules: readonly WordRule[] = [
   },
   {
     name: 'a word that divides',
-    example: 'ai or ay',
-    counterExample: 'ar or ir',
-    applies: (reader, word) => {
-      const { text } = word.lexeme;
-      if (!(text === 'and' && !inProse(reader)) && !(text === 'or' && divides(reader, word.i))) return 0;
-      reader.divide(text === 'and');
+    example: 'ai and ay',
+    counterExample: 'ai, ay',
+    applies: (reader, { lexeme: { text } }) => {
+      if (text !== 'and' || inProse(reader)) return 0;
+      reader.divide(true);
       return 1;
     },
   },
@@ -82,7 +84,7 @@ export const wordRules: readonly WordRule[] = [
     counterExample: 'harbour',
     applies: (reader, { spelling, lexeme }) => {
       const plain = lexeme.mark === 'none' && !lexeme.text.includes('_');
-      if (spelling === null || (inProse(reader) && plain)) return 0;
+      if (spelling === null || (inProse(reader) && plain && isWord(lexeme.text))) return 0;
       reader.readSpelling(spelling, lexeme);
       return 1;
     },
@@ -171,12 +173,14 @@ function showsLetters({ broken }: ClauseReader, text: string, { spelling }: Spel
   return text.length > 1 && fits(text, spelling.letters) && (!broken || spelling.letters.length > 1);
 }
 
-/** `ai or ay`, `/d/ or /t/`; but in `ar or ir` and `ar, or` it is letters. */
-function divides({ lexemes, scope }: ClauseReader, i: number): boolean {
-  const before = lexemes[i - 1];
-  const after = lexemes[i + 1];
-  if (before?.kind === 'sound' && after?.kind === 'sound') return true;
-  if (before?.kind !== 'word' || after?.kind !== 'word') return false;
-  if (before.text.endsWith('r') || after.text.endsWith('r')) return false;
-  return scope?.heading.within?.has('or') !== true;
+/** Whether letters may be a word of prose, or one letter: `or`, `a`; `ck` and `igh` are nothing but letters. */
+function isWord(letters: string): boolean {
+  return letters.length === 1 || commonWords.has(letters) || wordsOfLetters.has(letters);
 }
+
+/** Spellings of the catalogue that are words as well. */
+const wordsOfLetters = new Set(
+  'or ear air all old our oar ore am an as at in on is it us be he me we up so no do go ill age eye war ate ink ire'.split(
+    ' ',
+  ),
+);

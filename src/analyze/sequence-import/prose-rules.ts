@@ -1,0 +1,89 @@
+import type { ClauseReader } from './clause-reader.ts';
+import type { WordRule } from './example-rules.ts';
+import { findSpelling } from './spellings.ts';
+import type { Lexeme } from './split-lexemes.ts';
+import { hedgeWords } from './word-roles.ts';
+
+/** Words that join others to sentences, and what is said beside what is taught. In order. */
+export const proseRules: readonly WordRule[] = [
+  {
+    name: 'when something is done',
+    example: 'double the consonant when one vowel stands before it',
+    counterExample: 'when',
+    applies: (reader, { i, lexeme: { text, mark } }) => {
+      const { chunk, lexemes } = reader;
+      if (!/^(?:when|if|whenever|because|since|although|unless|while|where)$/.test(text)) return 0;
+      if (mark !== 'none' || chunk === null || chunk.known === 0 || reader.aside || reader.hinting) return 0;
+      // "wh when": an example.
+      const end = endOfRun(lexemes, i + 1);
+      if (reader.broken || end === i + 1) return 0;
+      return end - i;
+    },
+  },
+  {
+    name: 'what is not taught',
+    example: 'digraphs except ph',
+    counterExample: 'short o: no, not',
+    applies: (reader, { i, lexeme: { text, mark } }) => {
+      const { chunk, lexemes } = reader;
+      if (!/^(?:not|no|never|except|excluding|without|omit|unlike|nor|keep|keeping)$/.test(text)) return 0;
+      const end = endOfRun(lexemes, i + 1);
+      if (mark !== 'none' || reader.hinting || end === i + 1) return 0;
+      if (chunk !== null && chunk.known > 0 && !reader.broken) {
+        // "(not ei)" is plain enough.
+        if (!reader.aside) chunk.hedged = true;
+        return end - i;
+      }
+      if (reader.aside) return 0;
+      reader.negated = true;
+      reader.wait(lexemes[i]!);
+      return 1;
+    },
+  },
+  {
+    name: 'a word that leaves open how things go together',
+    example: 'ai through oa',
+    counterExample: 'ai and oa',
+    applies: (reader, { lexeme: { text, mark } }) => {
+      if (mark !== 'none' || !hedgeWords.has(text) || reader.aside || reader.hinting) return 0;
+      reader.hedging = true;
+      if (reader.chunk !== null && !reader.broken) reader.chunk.hedged = true;
+      return 0;
+    },
+  },
+  {
+    name: 'or between other words',
+    example: 'gn at the start or end',
+    counterExample: 'ar, or',
+    applies: (reader, { i, lexeme: { text, mark } }) => {
+      if (text !== 'or' || mark !== 'none' || standsForLetters(reader.lexemes, i)) return 0;
+      reader.divide();
+      return 1;
+    },
+  },
+];
+
+/** Where the words, letters and sounds from `i` on end. */
+function endOfRun(lexemes: readonly Lexeme[], i: number): number {
+  let end = i;
+  while (end < lexemes.length && /^(?:word|sound|note|meant)$/.test(lexemes[end]!.kind)) end += 1;
+  return end;
+}
+
+/** Whether `or` is the letters of fork: in a list of letters, or alone between signs. */
+export function standsForLetters(lexemes: readonly Lexeme[], i: number): boolean {
+  const before = lexemes[i - 1];
+  const after = lexemes[i + 1];
+  const withR = (lexeme: Lexeme) => /r(?:_e|e)?$/.test(lexeme.text) && findSpelling(lexeme.text, lexeme.mark) !== null;
+  const leads =
+    before === undefined ||
+    /^(?:break|is|open|hint|list)$/.test(before.kind) ||
+    (before.kind === 'word' && (withR(before) || /^(?:and|letters?|spelling|grapheme|controlled|the|vowels?)$/.test(before.text))) ||
+    (before.kind === 'sound' && after?.kind !== 'sound');
+  const goesOn =
+    after === undefined ||
+    /^(?:break|is|open|close|hint|every|note)$/.test(after.kind) ||
+    (after.kind === 'sound' && before?.kind !== 'close') ||
+    (after.kind === 'word' && (withR(after) || /^(?:as|says?|and|like|in|after|before|makes?|words?|for)$/.test(after.text)));
+  return leads && goesOn;
+}
