@@ -49,12 +49,16 @@ export class ClauseReader {
   /** What it lists are exceptions to what it names. */
   private doubtful = false;
   /** The last divider was the word "and". */
-  private joined = false;
+  joined = false;
   /** Where the words before the next chunk began that say nothing themselves. */
   private pending: number | null = null;
   /** How many they are. */
   private waiting = 0;
   private ending = false;
+  /** Words before "and" that say nothing yet. */
+  private carried = false;
+  /** The last word was one of prose, neither letters nor a phrase. */
+  prose = false;
 
   constructor(lexemes: readonly Lexeme[]) {
     this.lexemes = lexemes;
@@ -218,7 +222,8 @@ export class ClauseReader {
     }
   }
 
-  readSpelling(spelling: Spelling, lexeme: Lexeme): void {
+  readSpelling(written: Spelling, lexeme: Lexeme): void {
+    const spelling = this.doubled(written) ?? written;
     const one: Spelled = { spelling, start: lexeme.start, headings: [], sounds: [], examples: [], every: 0 };
     const { scope } = this;
     const inScope = scope !== null && spelling.candidates.some((id) => scope.heading.within!.has(id));
@@ -242,6 +247,13 @@ export class ClauseReader {
     chunk.known += 1;
   }
 
+  /** "Double letters: f, l, s" lists ff, ll and ss. */
+  private doubled({ letters }: Spelling): Spelling | null {
+    const { scope } = this;
+    if (letters.length !== 1 || scope === null || !scope.heading.ids.includes('ff')) return null;
+    return findSpelling(letters.repeat(2), 'none');
+  }
+
   /** One bare letter right after other words may be anything: "words with r". */
   private standsInProse({ text, mark }: Lexeme): boolean {
     if (text.length > 1 || mark !== 'none') return false;
@@ -263,10 +275,11 @@ export class ClauseReader {
       unknown: this.doubtful || this.loose ? 1 : 0,
       announces: false,
       asks: this.negated,
-      hedged: this.hedging,
+      hedged: this.hedging || this.carried,
       examples: [],
       rest: false,
     };
+    this.carried = false;
     this.chunks.push(chunk);
     this.chunk = chunk;
     this.trailing = this.loose = false;
@@ -289,6 +302,12 @@ export class ClauseReader {
     this.waiting += 1;
   }
 
+  /** Words that say something beside what is taught go with what came, if anything did. */
+  note(lexeme: Lexeme): void {
+    if (this.chunk === null || this.chunk.known === 0) this.wait(lexeme);
+    else this.waiting += 1;
+  }
+
   /** Words that say nothing are an item after all where nothing else stands between two commas. */
   private closePending(): void {
     if (this.pending === null) return;
@@ -297,6 +316,7 @@ export class ClauseReader {
     if (known && (this.joined || this.waiting > 1)) this.pending = null;
     // "Children read and spell": what they read comes yet.
     else if (!this.joined || this.ending) this.open(this.pending).unknown += 1;
+    else this.carried = true;
   }
 
   touch(): void {

@@ -123,13 +123,14 @@ export const exampleRules: readonly WordRule[] = [
       if (!trailing || chunk === null || phrase !== null || lexeme.mark !== 'none') return 0;
       if (lexeme.text.length < 2 || restWords.has(lexeme.text)) return 0;
       const after = lexemes[i + 1];
-      const alone = after?.kind !== 'word' || after.text === 'and' || after.text === 'or';
+      const alone = after?.kind !== 'word' || /^(?:and|or)$/.test(after.text) || lexeme.text.includes("'");
       const shown = reader.lastSpelled(4).find((one) => fits(lexeme.text, one.spelling.letters));
       if (shown === undefined && (chunk.spelled.length > 0 || spelling !== null || !alone)) return 0;
       // "wa as in wash, war as in warm": short and known as letters, war is no example of wa.
       if (shown !== undefined && spelling !== null && lexeme.text.length <= 3) return 0;
       if (lexeme.text === 'and' || lexeme.text === 'or') return 0;
       (shown ?? chunk).examples.push(lexeme.text);
+      reader.touch();
       return 1;
     },
   },

@@ -197,7 +197,13 @@ export const headingPhrases: readonly (readonly [
   ],
   [
     'blend|consonant blend|consonant cluster|cluster|adjacent consonant',
-    [...start, ...end],
+    [...start, ...end].filter((id) => !id.endsWith('-other')),
+    false,
+    [...start, ...end, 'n-ng'],
+  ],
+  [
+    'two letter blend|2 letter blend|two consonant blend|2 consonant blend|two letter cluster',
+    [...start, ...end].filter((id) => /^(?:start|end)-[a-z]{2}$/.test(id)),
     false,
     [...start, ...end, 'n-ng'],
   ],

@@ -1,15 +1,21 @@
+import { catalogue } from '../catalogue/catalogue.ts';
 import { inPlace, longOf, type Notation, wordAt } from './match-words.ts';
+import { findPhrase, LONGEST_PHRASE } from './phrases.ts';
 import { soundsByName } from './sound-names.ts';
 import { findSpelling } from './spellings.ts';
 import type { Lexeme } from './split-lexemes.ts';
 
 export function letterRange(lexemes: readonly Lexeme[], i: number): Notation | null {
-  const through = /^(?:through|to|thru)$/.test(wordAt(lexemes, i + 1));
+  const joint = wordAt(lexemes, i + 1);
+  const through = /^(?:through|thru)$/.test(joint) || (joint === 'to' && wordAt(lexemes, i - 1) === 'from');
   const text = through ? `${wordAt(lexemes, i)}-${wordAt(lexemes, i + 2)}` : wordAt(lexemes, i);
   const [, from = '', to = ''] = /^([a-z])-([a-z])$/.exec(text) ?? [];
   // "y to i" is a change, no range.
   if (from === '' || from >= to || (from === 'a' && to === 'z')) return null;
-  const letters = [...'abcdefghijklmnopqrstuvwxyz'].filter((letter) => letter >= from && letter <= to);
+  const plain = lexemes.slice(Math.max(0, i - 4), i).some(({ text }) => /^consonants?$/.test(text));
+  const letters = [...'abcdefghijklmnopqrstuvwxyz'].filter(
+    (letter) => letter >= from && letter <= to && !(plain && 'aeiou'.includes(letter)),
+  );
   const ids = letters.map((letter) =>
     'aeiou'.includes(letter) ? `short-${letter}` : letter === 'q' ? 'qu' : letter,
   );
@@ -162,7 +168,8 @@ export function addedAffixes(lexemes: readonly Lexeme[], i: number): Notation | 
   const first = end;
   for (let next = end; next < lexemes.length; next++) {
     const { kind, text } = lexemes[next]!;
-    if (kind === 'word' && isAffix(text)) {
+    const joins = text === 'or' && isAffix(wordAt(lexemes, next + 1));
+    if (kind === 'word' && isAffix(text) && !joins) {
       listed.push(next);
       end = next + 1;
     } else if (kind !== 'break' && !/^(?:and|or)$/.test(text)) break;
@@ -250,4 +257,57 @@ function every(lexemes: readonly Lexeme[], i: number, end: number, text: string)
     taken: end - i,
     given: [{ ...lexemes[i]!, kind: 'every', text, end: lexemes[end - 1]!.end }],
   };
+}
+
+/** "final blends with n and m", "silent e with u": those of a family that have one of the letters. */
+export function familyWith(lexemes: readonly Lexeme[], i: number): Notation | null {
+  const words: string[] = [];
+  while (words.length < LONGEST_PHRASE && wordAt(lexemes, i + words.length) !== '') {
+    const word = wordAt(lexemes, i + words.length);
+    if (/^(?:with|using|containing|that|made|ending|for)$/.test(word)) break;
+    words.push(word);
+  }
+  const heading = words.length === 0 ? null : findPhrase(words);
+  if (heading === null || heading.within === null || heading.ids.length < 3) return null;
+  let end = i + words.length;
+  while (/^(?:that|made|ending|end|have|for)$/.test(wordAt(lexemes, end))) end += 1;
+  if (!/^(?:with|using|containing|in)$/.test(wordAt(lexemes, end))) return null;
+  end += 1;
+  const letters: string[] = [];
+  for (let next = end; next < lexemes.length; next++) {
+    const { kind, text, mark } = lexemes[next]!;
+    if (kind === 'word' && /^[a-z]$/.test(text) && mark === 'none') {
+      letters.push(text);
+      end = next + 1;
+    } else if (kind !== 'break' && !/^(?:and|or|the|letters?)$/.test(text)) break;
+  }
+  // "with a short vowel"
+  if (letters.length === 0 || lexemes[end]?.kind === 'word') return null;
+  // "final blends with l (lt, lp)": a list says which.
+  const list = /^(?:is|open|list|hint)$/.test(lexemes[end]?.kind ?? '');
+  if (list) return { taken: end - i, given: lexemes.slice(i, i + words.length) };
+  const ids = heading.ids.filter((id) =>
+    letters.some((letter) =>
+      id.startsWith('end-') ? lettersOf.get(id)![0] === letter : lettersOf.get(id)!.includes(letter),
+    ),
+  );
+  if (ids.length === 0 || ids.length === heading.ids.length) return null;
+  return { taken: end - i, given: [{ ...lexemes[i]!, kind: 'meant', ids, end: lexemes[end - 1]!.end }] };
+}
+
+const lettersOf = new Map(catalogue.map(({ id, letters }) => [id, letters]));
+
+/** "initial and final blends": the noun goes for both. */
+export function sharedNoun(lexemes: readonly Lexeme[], i: number): Notation | null {
+  const one = wordAt(lexemes, i);
+  if (one === '' || lexemes[i]!.mark === 'suffix' || !/^(?:and|or|[&/+])$/.test(lexemes[i + 1]?.text ?? '')) return null;
+  for (let length = 3; length > 1; length--) {
+    const words = Array.from({ length }, (_, n) => wordAt(lexemes, i + 2 + n));
+    if (words.includes('') || findPhrase(words) === null) continue;
+    const noun = words.slice(1);
+    if (findPhrase([one, ...noun]) === null) return null;
+    const first = [lexemes[i]!, ...noun.map((text) => inPlace(lexemes[i]!, text))];
+    return { taken: 2 + length, given: [...first, ...lexemes.slice(i + 1, i + 2 + length)] };
+  }
+  return null;
 }

@@ -3,9 +3,11 @@ import {
   blendsWith,
   bothLengths,
   bracketedLetter,
+  familyWith,
   letterRange,
   lettersInEnding,
   repeatWord,
+  sharedNoun,
   shareSyllable,
   softSounds,
 } from './notation-lists.ts';
@@ -152,6 +154,18 @@ export const patternNotations: readonly NotationRule[] = [
     example: 'beginning blends with r',
     counterExample: 'beginning blends br, cr',
     applies: blendsWith,
+  },
+  {
+    name: 'a family with some letters',
+    example: 'final blends with n and m',
+    counterExample: 'words with n and m',
+    applies: familyWith,
+  },
+  {
+    name: 'a noun said once for two',
+    example: 'initial and final blends',
+    counterExample: 'ai and final blends',
+    applies: sharedNoun,
   },
   {
     name: 'syllable types that share a word',

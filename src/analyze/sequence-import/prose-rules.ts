@@ -57,7 +57,7 @@ export const proseRules: readonly WordRule[] = [
     counterExample: 'ar, or',
     applies: (reader, { i, lexeme: { text, mark } }) => {
       if (text !== 'or' || mark !== 'none' || standsForLetters(reader.lexemes, i)) return 0;
-      reader.divide();
+      reader.divide(true);
       return 1;
     },
   },

@@ -42,10 +42,15 @@ function readWord(reader: ClauseReader, i: number, used: (rule: string) => void)
     const taken = applies(reader, word);
     if (taken === 0) continue;
     used(name);
+    if (name !== DIVIDES) reader.prose = prose.has(name);
     return taken;
   }
   return 1;
 }
+
+/** Rules for words that are neither letters nor a phrase, and the one that leaves that open. */
+const prose = new Set(['a word that says nothing of its own', 'a word nobody knows']);
+const DIVIDES = 'a word that divides';
 
 /** The longest phrase that begins at `i`, and how many lexemes it takes. */
 function phraseAt(lexemes: readonly Lexeme[], i: number): readonly [Phrase | null, number] {

@@ -19,7 +19,7 @@ export function readSign(reader: ClauseReader, lexeme: Lexeme, i: number): void 
       announce(reader, lexeme.kind === 'hint');
       break;
     case 'note':
-      if (reader.chunk === null || reader.chunk.known === 0) reader.wait(lexeme);
+      reader.note(lexeme);
       break;
     case 'every':
       if (reader.last !== undefined) reader.last.every = Number(lexeme.text) || Number.POSITIVE_INFINITY;

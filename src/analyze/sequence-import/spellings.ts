@@ -164,6 +164,8 @@ for (const [letters, ids] of Object.entries(aliases)) {
  * "suffixes", `ship` is an ending too.
  */
 export function findSpelling(letters: string, mark: Mark, affix = false): Spelling | null {
+  const rime = mark === 'suffix' && !affix ? rimeOf(letters) : null;
+  if (rime !== null) return rime;
   const all = patternsOf.get(letters);
   if (all === undefined) return null;
   const composite = composites[letters];
@@ -180,6 +182,15 @@ export function findSpelling(letters: string, mark: Mark, affix = false): Spelli
     return spelling(letters, all, usual[letters] ?? open[letters] ?? plain.slice(0, 1), !(letters in open));
   }
   return spelling(letters, all, usual[letters] ?? open[letters] ?? all.slice(0, 1), !(letters in open));
+}
+
+/** `-at`, `-ick`: an ending of a short vowel and consonants, which is a guess; `-ed`, `-all` are known otherwise. */
+function rimeOf(letters: string): Spelling | null {
+  const [, vowel = '', rest = ''] = /^([aeiou])(b|c?k|d|g|m|n|p|t|x|sh|ss|ff|tch|mp|nd|nt|st|ll)$/.exec(letters) ?? [];
+  if (vowel === '' || (letters !== 'an' && patternsOf.has(letters))) return null;
+  const end = findSpelling(rest, 'none')!;
+  const ids = [`short-${vowel}`, ...(end.usual.length > 1 ? [`end-${rest}`] : end.usual)];
+  return { letters, candidates: ids, usual: ids, sure: false };
 }
 
 function onSide(ids: readonly PatternId[], mark: Mark): readonly PatternId[] {

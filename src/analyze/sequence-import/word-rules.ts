@@ -128,7 +128,9 @@ export const wordRules: readonly WordRule[] = [
     applies: (reader, { i, lexeme: { text } }) => {
       if (!hintWords.has(text)) return 0;
       // "ie in pie and in chief"
-      if (reader.broken && !(reader.trailing && reader.last !== undefined)) return 0;
+      const told = /^(?:pronounced|pronouncing|sounded|sounding|heard)$/.test(text) && reader.last !== undefined;
+      if (reader.broken && !told && !(reader.trailing && reader.last !== undefined)) return 0;
+      if (told) reader.touch();
       const next = reader.lexemes[i + 1];
       const shown = next?.kind === 'word' && next.mark === 'none' && reader.showsHeading(next.text);
       if (reader.last === undefined && !(shown && reader.chunk !== null)) return 0;
@@ -153,7 +155,12 @@ export const wordRules: readonly WordRule[] = [
     example: 'harbour',
     counterExample: 'sh',
     applies: (reader, { lexeme }) => {
-      reader.openOr(lexeme).unknown += 1;
+      const { chunk, prose } = reader;
+      // "naming words and action words" goes on with what came.
+      if (prose && reader.joined && reader.broken && chunk !== null && chunk.known > 0) {
+        chunk.unknown += 1;
+        reader.touch();
+      } else reader.openOr(lexeme).unknown += 1;
       return 1;
     },
   },
