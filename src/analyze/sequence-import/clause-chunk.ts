@@ -11,6 +11,8 @@ export interface Spelled {
   /** Sounds after the letters; any of them is meant: `-ed /t/ /d/`. */
   readonly sounds: Phrase[];
   readonly examples: string[];
+  /** They stand in the list of a sound that they cannot have. */
+  readonly odd: boolean;
   /** All its sounds are meant, or as many as this says; 0 where nothing says so. */
   every: number;
 }

@@ -224,9 +224,10 @@ export class ClauseReader {
 
   readSpelling(written: Spelling, lexeme: Lexeme): void {
     const spelling = this.doubled(written) ?? written;
-    const one: Spelled = { spelling, start: lexeme.start, headings: [], sounds: [], examples: [], every: 0 };
     const { scope } = this;
     const inScope = scope !== null && spelling.candidates.some((id) => scope.heading.within!.has(id));
+    const odd = !inScope && scope !== null && scope.sound && scope.chunk === this.chunk && scope.strong;
+    const one: Spelled = { spelling, start: lexeme.start, headings: [], sounds: [], examples: [], odd, every: 0 };
     if (inScope) one.headings.push(...scope.chunk.phrases.filter(({ within }) => within !== null));
     const stays =
       scope !== null &&
@@ -305,7 +306,11 @@ export class ClauseReader {
   /** Words that say something beside what is taught go with what came, if anything did. */
   note(lexeme: Lexeme): void {
     if (this.chunk === null || this.chunk.known === 0) this.wait(lexeme);
-    else this.waiting += 1;
+    else {
+      this.waiting += 1;
+      // "the /v/ sound at the end of words": which letters it has there is not said.
+      if (this.chunk.phrases.some(({ sound }) => sound) && this.chunk.spelled.length === 0) this.chunk.hedged = true;
+    }
   }
 
   /** Words that say nothing are an item after all where nothing else stands between two commas. */

@@ -1,4 +1,5 @@
 import { catalogue } from '../catalogue/catalogue.ts';
+import type { PatternId } from '../types.ts';
 import { inPlace, longOf, type Notation, wordAt } from './match-words.ts';
 import { findPhrase, LONGEST_PHRASE } from './phrases.ts';
 import { soundsByName } from './sound-names.ts';
@@ -107,7 +108,7 @@ const LONGEST_TYPE = 4;
 const LONGEST_LIST = 60;
 
 const syllableTypes =
-  /^(?:closed|open|vce|cvce|silent e|magic e|vowel consonant e|vowel team|vowel digraph|vowel pair|r controlled|consonant le|c le)$/;
+  /^(?:closed|open|vce|cvce|silent e|magic e|vowel consonant e|vowel team|vowel digraph|vowel pair|r controlled|consonant le|c le|final stable|stable final|stable)$/;
 
 export function shareSyllable(lexemes: readonly Lexeme[], i: number): Notation | null {
   const given: Lexeme[] = [];
@@ -284,7 +285,10 @@ export function familyWith(lexemes: readonly Lexeme[], i: number): Notation | nu
   // "with a short vowel"
   if (letters.length === 0 || lexemes[end]?.kind === 'word') return null;
   // "final blends with l (lt, lp)": a list says which.
-  const list = /^(?:is|open|list|hint)$/.test(lexemes[end]?.kind ?? '');
+  const first = lexemes[end]?.kind === 'open' ? lexemes[end + 1] : undefined;
+  const list =
+    /^(?:is|list)$/.test(lexemes[end]?.kind ?? '') ||
+    (first !== undefined && findSpelling(first.text, first.mark) !== null);
   if (list) return { taken: end - i, given: lexemes.slice(i, i + words.length) };
   const ids = heading.ids.filter((id) =>
     letters.some((letter) =>
@@ -310,4 +314,36 @@ export function sharedNoun(lexemes: readonly Lexeme[], i: number): Notation | nu
     return { taken: 2 + length, given: [...first, ...lexemes.slice(i + 1, i + 2 + length)] };
   }
   return null;
+}
+
+const typeIds: readonly (readonly [RegExp, PatternId])[] = [
+  [/^closed$/, 'type-closed'],
+  [/^open$/, 'type-open'],
+  [/^(?:vce|cvce|silent e|magic e|vowel consonant e)$/, 'type-vce'],
+  [/^(?:vowel team|vowel digraph|vowel pair)$/, 'type-team'],
+  [/^r controlled$/, 'type-r'],
+  [/^(?:consonant le|c le)$/, 'consonant-le'],
+];
+
+/** "closed + open": words of two syllables of these types. */
+export function typesTogether(lexemes: readonly Lexeme[], i: number): Notation | null {
+  const ids: PatternId[] = [];
+  let end = i;
+  for (;;) {
+    let length = 3;
+    let id: PatternId | undefined;
+    for (; length > 0 && id === undefined; length--) {
+      const words = Array.from({ length }, (_, n) => wordAt(lexemes, end + n)).join(' ');
+      id = typeIds.find(([type]) => type.test(words))?.[1];
+    }
+    if (id === undefined) return null;
+    ids.push(id);
+    end += length + 1;
+    if (/^syllables?$/.test(wordAt(lexemes, end))) end += 1;
+    if (lexemes[end]?.text !== '+') break;
+    end += 1;
+  }
+  if (ids.length < 2) return null;
+  const whole = { ...lexemes[i]!, end: lexemes[end - 1]!.end };
+  return { taken: end - i, given: [{ ...whole, kind: 'meant', ids: ['syllables-2', ...new Set(ids)] }] };
 }

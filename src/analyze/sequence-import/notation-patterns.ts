@@ -10,6 +10,7 @@ import {
   sharedNoun,
   shareSyllable,
   softSounds,
+  typesTogether,
 } from './notation-lists.ts';
 import { at, ofWords, words } from './place-words.ts';
 
@@ -166,6 +167,18 @@ export const patternNotations: readonly NotationRule[] = [
     example: 'initial and final blends',
     counterExample: 'ai and final blends',
     applies: sharedNoun,
+  },
+  {
+    name: 'syllable types put together',
+    example: 'closed + open',
+    counterExample: 'closed, open',
+    applies: typesTogether,
+  },
+  {
+    name: 'q with u',
+    example: 'q u',
+    counterExample: 'q, u',
+    applies: matchWords('q u', [], (_, whole) => ({ ...whole, text: 'qu' })),
   },
   {
     name: 'syllable types that share a word',

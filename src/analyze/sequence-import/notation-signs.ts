@@ -88,6 +88,14 @@ export const signNotations: readonly NotationRule[] = [
     ),
   },
   {
+    name: 'how what is added begins',
+    example: 'suffixes beginning with a vowel',
+    counterExample: 'beginning with sh',
+    applies: note(
+      '(?:that |which )?(?:begin|start|end)(?:s|ning|ing)? (?:with|in) (?:a |an |the )?(?:vowel|consonant)s?(?: letters?| sounds?)?',
+    ),
+  },
+  {
     name: 'what is left as it is',
     example: '-ing with no change',
     counterExample: 'change y to i',

@@ -9,6 +9,8 @@ export interface Phrase {
   readonly ids: readonly PatternId[];
   /** False: the phrase leaves open which of many are meant. */
   readonly sure: boolean;
+  /** It names a sound, not letters. */
+  readonly sound?: true;
   /** Null: no list goes with it (compound words). */
   readonly within: ReadonlySet<PatternId> | null;
   /** What it teaches beside a list too: that syllables are closed, beside their vowels. */

@@ -41,6 +41,29 @@ export const proseRules: readonly WordRule[] = [
     },
   },
   {
+    name: 'what an ending is added to',
+    example: '-es to verbs ending in -y',
+    counterExample: '-es to -y',
+    applies: (reader, { i, lexeme: { text } }) => {
+      const { last, broken, lexemes } = reader;
+      const next = lexemes[i + 1];
+      const affix = last?.spelling.candidates.some((id) => /^(?:suf|pre)fix-/.test(id)) === true;
+      if (!/^(?:to|on|onto)$/.test(text) || broken || !affix || next?.kind !== 'word') return 0;
+      if (next.mark !== 'none' || next.text.length < 3) return 0;
+      return endOfRun(lexemes, i + 1) - i;
+    },
+  },
+  {
+    name: 'whose possessive',
+    example: 'possessive apostrophe with plural words',
+    counterExample: 'plural words',
+    applies: ({ chunk, broken }, { lexeme: { text }, length }) => {
+      const possessive = chunk?.phrases.some(({ ids }) => ids.includes('possessive')) === true;
+      if (broken || !possessive || !/^(?:plurals?|singular)$/.test(text)) return 0;
+      return Math.max(1, length);
+    },
+  },
+  {
     name: 'a word that leaves open how things go together',
     example: 'ai through oa',
     counterExample: 'ai and oa',
@@ -78,7 +101,7 @@ export function standsForLetters(lexemes: readonly Lexeme[], i: number): boolean
   const leads =
     before === undefined ||
     /^(?:break|is|open|hint|list)$/.test(before.kind) ||
-    (before.kind === 'word' && (withR(before) || /^(?:and|letters?|spelling|grapheme|controlled|the|vowels?)$/.test(before.text))) ||
+    (before.kind === 'word' && (withR(before) || /^(?:and|as|is|says?|like|letters?|spell(?:ing|ed|s|t)?|with|grapheme|controlled|the|vowels?)$/.test(before.text))) ||
     (before.kind === 'sound' && after?.kind !== 'sound');
   const goesOn =
     after === undefined ||

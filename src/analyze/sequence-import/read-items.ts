@@ -1,4 +1,5 @@
 import type { Chunk } from './clause-chunk.ts';
+import { catalogue } from '../catalogue/catalogue.ts';
 import type { PatternId } from '../types.ts';
 import { type CellKind, findColumnKind } from './column-kinds.ts';
 import { commonWords } from './common-words.ts';
@@ -29,7 +30,10 @@ export function readItems(text: string, kind: CellKind, beside: Beside = nothing
   if (kind === 'notes' || kind === 'examples') return [item(text.trim(), 'ignored')];
   return cutClauses(text, kind).flatMap((clause) => {
     if (clause.kind === 'notes' || clause.kind === 'examples') return [item(clause.text, 'ignored')];
-    if (clause.kind === 'by-sight' || listsWords(clause.text)) return [bySightItem(clause.text, 'matched')];
+    if (clause.kind === 'by-sight') return [bySightItem(clause.text, 'matched')];
+    // "sight words as they come up" is no list.
+    if (listsWords(clause.text))
+      return [bySightItem(clause.text, /[,:–—-]|^(?:\S+\s+){0,3}\S+$/.test(clause.text) ? 'matched' : 'guessed')];
     if (isRestWeek(clause.text)) return [item(clause.text, 'ignored')];
     return readPatterns(clause.text, beside);
   });
@@ -49,6 +53,7 @@ function readPatterns(text: string, beside: Beside): readonly ReadItem[] {
   ) {
     return [bySightItem(text, 'guessed')];
   }
+  for (const chunk of chunks) narrowSound(chunk, beside.needs);
   const all = chunks.flatMap(({ spelled }) => spelled);
   // A long list is cut short here: two letters of which one is in the other stand near each other.
   const settled = leanOnNeighbours(
@@ -108,6 +113,22 @@ function chunkItem(chunk: Chunk, text: string, settled: readonly Settled[], need
   };
 }
 
+/** `/oo/ (moon)` is the sound of moon, not of book. */
+function narrowSound({ phrases, spelled, examples }: Chunk, needsOf: WordNeeds): void {
+  const sound = phrases.find((phrase) => phrase.sound);
+  if (sound === undefined || spelled.length === 0) return;
+  const needed = examples.flatMap((word) => [...needsOf(word)].filter((id) => sound.within!.has(id)));
+  if (needed.length === 0) return;
+  const sounds = new Set(needed.flatMap((id) => soundsOf.get(id)!));
+  const within = new Set([...sound.within!].filter((id) => soundsOf.get(id)!.some((one) => sounds.has(one))));
+  for (const one of spelled) {
+    const at = one.headings.indexOf(sound);
+    if (at >= 0) one.headings[at] = { ...sound, within, ids: sound.ids.filter((id) => within.has(id)) };
+  }
+}
+
+const soundsOf = new Map(catalogue.map(({ id, sounds }) => [id, sounds]));
+
 interface Meaning {
   readonly ids: readonly PatternId[];
   readonly sure: boolean;
@@ -142,7 +163,7 @@ function ofPhrases({ phrases, examples }: Chunk, needsOf: WordNeeds): Meaning {
   const all = known.every((needs) => [...possible].some((id) => needs.has(id)));
   if (sure) return { ids, sure: all, confirmed: all };
   // Of many blends a few words are only examples; of two meanings they say which.
-  const choose = needed.length > 0 && (ids.length <= 2 || !needed.some((id) => ids.includes(id)));
+  const choose = needed.length > 0 && (ids.length <= 6 || !needed.some((id) => ids.includes(id)));
   return { ids: choose ? needed : ids, sure: false, confirmed: false };
 }
 

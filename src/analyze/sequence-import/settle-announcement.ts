@@ -8,6 +8,7 @@ import type { Lexeme } from './split-lexemes.ts';
  * "l-family blends: bl, cl". One thing for sure (short a: m, s) is taught besides, and so are longer letters.
  */
 export function settleAnnouncement(lexemes: readonly Lexeme[], chunks: readonly Chunk[]): void {
+  announceSounds(lexemes, chunks);
   const colon = lexemes.findIndex(({ kind, text }) => kind === 'is' && text === ':');
   if (colon < 1 || !listsLetters(lexemes.slice(colon + 1))) return;
   const end = lexemes[colon]!.start;
@@ -21,6 +22,16 @@ export function settleAnnouncement(lexemes: readonly Lexeme[], chunks: readonly 
     const open = chunk.phrases.length > 0 && chunk.spelled.length === 0 && chunk.phrases.every(isOpen);
     if (strayLetters) chunk.spelled.length = 0;
     if (strayLetters || open) chunk.announces = true;
+  }
+}
+
+/** "/f/, /l/ and /s/ spelt ff, ll, ss": the sounds before "spelt" are no letters of their own. */
+function announceSounds(lexemes: readonly Lexeme[], chunks: readonly Chunk[]): void {
+  const spelt = lexemes.find(({ kind }) => kind === 'list')?.start;
+  if (spelt === undefined || !chunks.some((chunk) => chunk.spelled.some(({ start }) => start > spelt))) return;
+  for (const chunk of chunks) {
+    const sounds = chunk.phrases.length > 0 && chunk.phrases.every(({ sound }) => sound);
+    if (chunk.start < spelt && sounds && chunk.spelled.length === 0) chunk.announces = true;
   }
 }
 

@@ -59,7 +59,7 @@ export function settleSpelling(
   return {
     ...settled,
     // An example that does not need what was read says that something else is meant, or more.
-    sure: settled.sure && weight !== 'contradicts',
+    sure: settled.sure && !spelled.odd && weight !== 'contradicts',
     confirmed: weight === 'confirms',
     letters: spelled.spelling.letters,
   };
@@ -128,7 +128,9 @@ function settle(
   if (usual.length === spelling.usual.length && spelling.sure) return { ids: usual, sure: true, left: usual };
   if (left.length === 1) return { ids: left, sure: true, left };
   if (usual.length === 0)
-    return { ids: named.length > 0 ? [...new Set(named)] : left.slice(0, 1), sure: narrowed, left };
+    return named.length > 0
+      ? { ids: [...new Set(named)], sure: narrowed, left }
+      : { ids: left.slice(0, 1), sure: false, left };
   return { ids: usual, sure: narrowed && usual.length < spelling.usual.length, left };
 }
 

@@ -9,6 +9,7 @@ import { fillerWords, hintWords, looseWords, restWords } from './word-roles.ts';
 
 /** In order: the first rule that applies to a word is taken. */
 export const wordRules: readonly WordRule[] = [
+  ...proseRules.filter(({ name }) => name === 'whose possessive'),
   {
     name: 'a phrase of the trade',
     example: 'vowel teams',
@@ -37,7 +38,7 @@ export const wordRules: readonly WordRule[] = [
     },
   },
   ...exampleRules,
-  ...proseRules,
+  ...proseRules.filter(({ name }) => name !== 'whose possessive'),
   {
     name: 'the article a',
     example: 'words with a silent letter',
