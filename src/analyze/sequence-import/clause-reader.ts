@@ -127,7 +127,10 @@ export class ClauseReader {
   isNote(text: string): boolean {
     if (this.scope === null || this.scope.chunk !== this.chunk) return false;
     const { heading, strong, chunk } = this.scope;
-    if (text.includes("'") && heading.within!.has('contraction')) return true;
+    const owned = heading.within!.has('possessive');
+    if (text.includes("'") && (owned || heading.within!.has('contraction'))) return true;
+    // "the girl's coat"
+    if (owned && strong && chunk.examples.length > 0) return true;
     if (this.depth > 0) return true;
     return strong && chunk.spelled.length === 0 && shows(text, heading);
   }
@@ -226,7 +229,8 @@ export class ClauseReader {
     const spelling = this.doubled(written) ?? written;
     const { scope } = this;
     const inScope = scope !== null && spelling.candidates.some((id) => scope.heading.within!.has(id));
-    const odd = !inScope && scope !== null && scope.sound && scope.chunk === this.chunk && scope.strong;
+    const among = scope !== null && scope.sound && scope.chunk === this.chunk && scope.chunk.spelled.length > 0;
+    const odd = !inScope && among && spelling.letters.length > 1;
     const one: Spelled = { spelling, start: lexeme.start, headings: [], sounds: [], examples: [], odd, every: 0 };
     if (inScope) one.headings.push(...scope.chunk.phrases.filter(({ within }) => within !== null));
     const stays =
@@ -308,8 +312,20 @@ export class ClauseReader {
     if (this.chunk === null || this.chunk.known === 0) this.wait(lexeme);
     else {
       this.waiting += 1;
+      this.placeBlends(lexeme.text);
       // "the /v/ sound at the end of words": which letters it has there is not said.
       if (this.chunk.phrases.some(({ sound }) => sound) && this.chunk.spelled.length === 0) this.chunk.hedged = true;
+    }
+  }
+
+  /** "blends at the beginning" are those of beginnings. */
+  private placeBlends(place: string): void {
+    const phrases = this.chunks.slice(-2).flatMap((chunk) => chunk.phrases.map((phrase, i) => ({ chunk, phrase, i })));
+    const side = /begin|start|front|initial/.test(place) ? 'start-' : /end|final/.test(place) ? 'end-' : '';
+    for (const { chunk, phrase, i } of phrases) {
+      const ids = phrase.ids.filter((id) => id.startsWith(side));
+      const blends = phrase.ids.every((id) => /^(?:start|end)-/.test(id));
+      if (side !== '' && blends && ids.length > 0) chunk.phrases[i] = { ...phrase, ids };
     }
   }
 

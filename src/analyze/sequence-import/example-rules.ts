@@ -61,7 +61,7 @@ export const exampleRules: readonly WordRule[] = [
     counterExample: 'ea as in each',
     applies: (reader, { lexeme: { text } }) => {
       const { last, hinting } = reader;
-      const sound = text.length <= 2 && hinting ? soundsByName.get(text) : undefined;
+      const sound = text.length <= 2 && text !== 'or' && hinting ? soundsByName.get(text) : undefined;
       if (sound === undefined || last === undefined || last.examples.length > 0) return 0;
       last.sounds.push(soundPhrase(text));
       return 1;
@@ -123,7 +123,9 @@ export const exampleRules: readonly WordRule[] = [
       if (!trailing || chunk === null || phrase !== null || lexeme.mark !== 'none') return 0;
       if (lexeme.text.length < 2 || restWords.has(lexeme.text)) return 0;
       const after = lexemes[i + 1];
-      const alone = after?.kind !== 'word' || /^(?:and|or)$/.test(after.text) || lexeme.text.includes("'");
+      const owned = chunk.phrases.some(({ ids }) => ids.includes('possessive'));
+      const alone =
+        owned || after?.kind !== 'word' || /^(?:and|or)$/.test(after.text) || lexeme.text.includes("'");
       const shown = reader.lastSpelled(4).find((one) => fits(lexeme.text, one.spelling.letters));
       if (shown === undefined && (chunk.spelled.length > 0 || spelling !== null || !alone)) return 0;
       // "wa as in wash, war as in warm": short and known as letters, war is no example of wa.

@@ -37,7 +37,7 @@ const keyWords: Readonly<Record<PatternId, string>> = {
   th: 'thin think moth bath thumb thing three',
   'th-voiced': 'this that then them feather mother with',
   'u_e-oo': 'rule rude june flute tube',
-  'u_e-yoo': 'cube use cute mule',
+  'u_e-yoo': 'cube use cute mule tune tube',
   'y-long-i': 'fly cry sky my by try dry',
   'y-long-e': 'happy funny baby pony candy very family puppy lady',
   'suffix-y': 'sunny rainy windy sandy rocky',

@@ -113,6 +113,13 @@ export const patternNotations: readonly NotationRule[] = [
     applies: phrase('i before e(?: except after c)?', () => ['ie-long-e', 'ei-long-e']),
   },
   {
+    name: 'changing f to v',
+    example: 'change f to v',
+    counterExample: 'f, v',
+    // The catalogue has no row for it: it is asked.
+    applies: phrase('(?:chang(?:e|es|ing) )?(?:the )?fe? (?:to|into) (?:a )?ve?s?', () => []),
+  },
+  {
     name: 'letters from one to another',
     example: 'f-j',
     counterExample: 'a-e',

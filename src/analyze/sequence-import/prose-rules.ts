@@ -1,5 +1,6 @@
 import type { ClauseReader } from './clause-reader.ts';
 import type { WordRule } from './example-rules.ts';
+import { fits } from './fits.ts';
 import { findSpelling } from './spellings.ts';
 import type { Lexeme } from './split-lexemes.ts';
 import { hedgeWords } from './word-roles.ts';
@@ -48,8 +49,8 @@ export const proseRules: readonly WordRule[] = [
       const { last, broken, lexemes } = reader;
       const next = lexemes[i + 1];
       const affix = last?.spelling.candidates.some((id) => /^(?:suf|pre)fix-/.test(id)) === true;
-      if (!/^(?:to|on|onto)$/.test(text) || broken || !affix || next?.kind !== 'word') return 0;
-      if (next.mark !== 'none' || next.text.length < 3) return 0;
+      if (!/^(?:to|on|onto)$/.test(text) || broken || !affix || !/^(?:word|note)$/.test(next?.kind ?? '')) return 0;
+      if (next!.mark !== 'none' || next!.text.length < 3) return 0;
       return endOfRun(lexemes, i + 1) - i;
     },
   },
@@ -91,6 +92,18 @@ function endOfRun(lexemes: readonly Lexeme[], i: number): number {
   let end = i;
   while (end < lexemes.length && /^(?:word|sound|note|meant)$/.test(lexemes[end]!.kind)) end += 1;
   return end;
+}
+
+/** Whether a word that is letters too (are, ear, air) joins the words on both its sides. */
+export function joinsWords(lexemes: readonly Lexeme[], i: number, letters: string): boolean {
+  const isProse = (lexeme: Lexeme | undefined) =>
+    lexeme?.kind === 'word' &&
+    lexeme.mark === 'none' &&
+    findSpelling(lexeme.text, 'none') === null &&
+    !/^(?:and|as|is|says?|like|the|letters?|sounds?|spell(?:ing|ed|s|t)?|words?)$/.test(lexeme.text) &&
+    !fits(lexeme.text, letters);
+  const before = lexemes[i - 1];
+  return (isProse(before) || /^words?$/.test(before?.text ?? '')) && isProse(lexemes[i + 1]);
 }
 
 /** Whether `or` is the letters of fork: in a list of letters, or alone between signs. */

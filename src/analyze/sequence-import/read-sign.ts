@@ -33,7 +33,8 @@ export function readSign(reader: ClauseReader, lexeme: Lexeme, i: number): void 
       break;
     case 'close':
       reader.depth = Math.max(0, reader.depth - 1);
-      if (reader.depth === 0 && !reader.aside) reader.scope = null;
+      // After `/oo/ (moon)` the letters are yet to come.
+      if (reader.depth === 0 && !reader.aside && reader.scope?.chunk.spelled.length !== 0) reader.scope = null;
       if (reader.depth === 0) reader.aside = reader.hinting = false;
       break;
     default:

@@ -112,6 +112,8 @@ function settle(
   }
   const usual = spelling.usual.filter((id) => left.includes(id));
   if (sounds.length > 0 && left.length < spelling.candidates.length) {
+    // The sound of y is told of pony and sky; windy is the ending.
+    if (left.includes('y-long-e') && headings.length === 0) left = left.filter((id) => id !== 'suffix-y');
     const pick = (among: readonly PatternId[]): readonly PatternId[] => {
       const known = [usual, named].map((ids) => ids.filter((id) => among.includes(id)));
       return known.find((ids) => ids.length > 0) ?? among.slice(0, 1);
@@ -130,8 +132,14 @@ function settle(
   if (usual.length === 0)
     return named.length > 0
       ? { ids: [...new Set(named)], sure: narrowed, left }
-      : { ids: left.slice(0, 1), sure: false, left };
+      : { ids: firstOf(left), sure: false, left };
   return { ids: usual, sure: narrowed && usual.length < spelling.usual.length, left };
+}
+
+/** Of senses of which none is usual, the long vowels (u has two), or else the first. */
+function firstOf(left: readonly PatternId[]): readonly PatternId[] {
+  const long = left.filter((id) => /^long-[a-u]/.test(id));
+  return long.length > 0 ? long : left.slice(0, 1);
 }
 
 /** Weak and foreign senses, which no count of sounds includes: "u_e, both sounds". */

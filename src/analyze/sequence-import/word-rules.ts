@@ -3,7 +3,7 @@ import type { ClauseReader } from './clause-reader.ts';
 import { commonWords } from './common-words.ts';
 import { exampleRules, type WordRule } from './example-rules.ts';
 import { fits } from './fits.ts';
-import { proseRules } from './prose-rules.ts';
+import { joinsWords, proseRules } from './prose-rules.ts';
 import { readCondition } from './read-condition.ts';
 import { fillerWords, hintWords, looseWords, restWords } from './word-roles.ts';
 
@@ -83,9 +83,10 @@ export const wordRules: readonly WordRule[] = [
     name: 'letters',
     example: 'ai',
     counterExample: 'harbour',
-    applies: (reader, { spelling, lexeme }) => {
+    applies: (reader, { i, spelling, lexeme }) => {
       const plain = lexeme.mark === 'none' && !lexeme.text.includes('_');
       if (spelling === null || (inProse(reader) && plain && isWord(lexeme.text))) return 0;
+      if (plain && lexeme.text.length > 1 && isWord(lexeme.text) && joinsWords(reader.lexemes, i, lexeme.text)) return 0;
       reader.readSpelling(spelling, lexeme);
       return 1;
     },
