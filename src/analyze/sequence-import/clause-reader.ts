@@ -1,7 +1,7 @@
 import type { Chunk, Spelled } from './clause-chunk.ts';
 import { overlap, type Phrase, shows } from './phrases.ts';
 import { isOpen } from './settle-announcement.ts';
-import { findSpelling, type Spelling } from './spellings.ts';
+import { familyMember, findSpelling, type Spelling } from './spellings.ts';
 import type { Lexeme } from './split-lexemes.ts';
 
 /** A heading that a list follows; `strong`: the list is announced by a colon or brackets. */
@@ -226,7 +226,7 @@ export class ClauseReader {
   }
 
   readSpelling(written: Spelling, lexeme: Lexeme): void {
-    const spelling = this.doubled(written) ?? written;
+    const spelling = this.inFamily(written) ?? written;
     const { scope } = this;
     const inScope = scope !== null && spelling.candidates.some((id) => scope.heading.within!.has(id));
     const among = scope !== null && scope.sound && scope.chunk === this.chunk && scope.chunk.spelled.length > 0;
@@ -252,11 +252,13 @@ export class ClauseReader {
     chunk.known += 1;
   }
 
-  /** "Double letters: f, l, s" lists ff, ll and ss. */
-  private doubled({ letters }: Spelling): Spelling | null {
+  /** "Double letters: f, l", "VCe (a, i)", "blends (l, r)": one letter stands for those of the family that have it. */
+  private inFamily({ letters, candidates }: Spelling): Spelling | null {
     const { scope } = this;
-    if (letters.length !== 1 || scope === null || !scope.heading.ids.includes('ff')) return null;
-    return findSpelling(letters.repeat(2), 'none');
+    if (letters.length !== 1 || scope === null || scope.chunk !== this.chunk || !scope.strong) return null;
+    const { ids, within } = scope.heading;
+    if (candidates.some((id) => within!.has(id))) return null;
+    return familyMember(letters, ids);
   }
 
   /** One bare letter right after other words may be anything: "words with r". */

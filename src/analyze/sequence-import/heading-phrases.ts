@@ -38,6 +38,11 @@ const start = family('initial blend');
 const end = family('final blend');
 const silent = [...family('silent letter'), 'sc', 'st'];
 
+const blendsAt = (...places: readonly string[]) =>
+  places
+    .flatMap((place) => ['', ' consonant'].flatMap((kind) => ['blend', 'cluster'].map((noun) => `${place}${kind} ${noun}`)))
+    .join('|');
+
 /** Headings, names divided by a bar: what they teach alone, whether that is sure, what a list beside them can mean. */
 export const headingPhrases: readonly (readonly [
   string,
@@ -184,13 +189,13 @@ export const headingPhrases: readonly (readonly [
   ['hard g', ['g'], true, ['g']],
   ['silent letter|silent consonant|silent', ['kn', 'wr', 'gn', 'mb'], false, silent],
   [
-    'initial blend|beginning blend|initial consonant blend|beginning consonant blend|initial cluster|initial consonant cluster|start blend',
+    blendsAt('initial', 'beginning', 'start', 'starting', 'onset'),
     start.filter((id) => id !== 'start-other'),
     true,
     start,
   ],
   [
-    'final blend|ending blend|end blend|final consonant blend|ending consonant blend|final cluster|final consonant cluster',
+    blendsAt('final', 'ending', 'end'),
     end.filter((id) => id !== 'end-other'),
     true,
     [...end, 'n-ng'],

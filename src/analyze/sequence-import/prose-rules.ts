@@ -22,6 +22,20 @@ export const proseRules: readonly WordRule[] = [
     },
   },
   {
+    name: 'what is said of letters after a comma',
+    example: 'kn and wr, in which the first letter is silent',
+    counterExample: 'which letters',
+    applies: (reader, { i, lexeme: { text } }) => {
+      const { chunk, lexemes } = reader;
+      const at = text === 'in' ? i + 1 : i;
+      if (lexemes[at]?.text !== 'which' || chunk === null || chunk.known === 0 || reader.hinting) return 0;
+      const end = endOfRun(lexemes, at + 1);
+      if (end === at + 1) return 0;
+      reader.touch();
+      return end - i;
+    },
+  },
+  {
     name: 'what is not taught',
     example: 'digraphs except ph',
     counterExample: 'short o: no, not',
@@ -103,6 +117,9 @@ export function joinsWords(lexemes: readonly Lexeme[], i: number, letters: strin
     !/^(?:and|as|is|says?|like|the|letters?|sounds?|spell(?:ing|ed|s|t)?|words?)$/.test(lexeme.text) &&
     !fits(lexeme.text, letters);
   const before = lexemes[i - 1];
+  // "ir and ur are added": a verb or "our" stands beside words on one side only.
+  if (/^(?:are|our|all)$/.test(letters) && before !== undefined && isProse(lexemes[i + 1])) return true;
+  if (letters === 'are' && isProse(before)) return true;
   return (isProse(before) || /^words?$/.test(before?.text ?? '')) && isProse(lexemes[i + 1]);
 }
 

@@ -12,7 +12,7 @@ export function readSign(reader: ClauseReader, lexeme: Lexeme, i: number): void 
       reader.divide();
       break;
     case 'is':
-      readColon(reader);
+      readColon(reader, i);
       break;
     case 'hint':
     case 'list':
@@ -80,11 +80,18 @@ function announce(reader: ClauseReader, examples: boolean): void {
 }
 
 /** A colon or the like: announces a list after a heading, examples after letters, anything after other words. */
-function readColon(reader: ClauseReader): void {
+function readColon(reader: ClauseReader, i: number): void {
   const { chunk, scope } = reader;
   if (scope !== null && scope.chunk === chunk) {
     scope.strong ||= chunk.spelled.length === 0;
     reader.announced = scope.heading;
+    // "suffix -s: cats, runs", "doubling: hop, hopping"
+    reader.hinting = chunk.spelled.length > 0 || showsWord(reader.lexemes[i + 1]);
   } else if (chunk !== null && chunk.known === 0 && !chunk.rest && !reader.aside) reader.dropNickname();
   else reader.hinting = chunk !== null && chunk.known > 0;
+}
+
+/** Whether a word is no letters itself. */
+function showsWord(lexeme: Lexeme | undefined): boolean {
+  return lexeme?.kind === 'word' && lexeme.mark === 'none' && lexeme.text.length > 2 && findSpelling(lexeme.text, 'none') === null;
 }

@@ -185,6 +185,17 @@ export function findSpelling(letters: string, mark: Mark, affix = false): Spelli
   return spelling(letters, all, usual[letters] ?? open[letters] ?? all.slice(0, 1), !(letters in open));
 }
 
+/** The spelling of a family that a single letter stands for: ff, a_e, or all blends with l; null where there is none. */
+export function familyMember(letter: string, family: readonly PatternId[]): Spelling | null {
+  if (family.includes('ff')) return findSpelling(letter.repeat(2), 'none');
+  if (family.includes('a_e')) return findSpelling(`${letter}_e`, 'none');
+  const blends = family.filter((id) => {
+    const [side, letters = ''] = id.split('-');
+    return side === 'start' ? letters.length === 2 && letters.includes(letter) : side === 'end' && letters[0] === letter;
+  });
+  return blends.length === 0 ? null : spelling(letter, blends, blends, true);
+}
+
 /** `-at`, `-ick`: an ending of a short vowel and consonants, which is a guess; `-ed`, `-all` are known otherwise. */
 function rimeOf(letters: string): Spelling | null {
   const [, vowel = '', rest = ''] = /^([aeiou])(b|c?k|d|g|m|n|p|t|x|sh|ss|ff|tch|mp|nd|nt|st|ll)$/.exec(letters) ?? [];

@@ -13,6 +13,8 @@ const filler = [
   // What teachers and children do with letters.
   'read|write|hear|see|use|used|using|know|learn|decode|encode|recognise|recognize|identify|say|make|take|give|show',
   'understand|find|match|link|represent|stand|work|begun|taught|learnt|learned|known|writing|decoding|encoding',
+  'half|term|week|month|day|year|lesson|session|autumn|winter|spring|summer|fall|january|february|march|april|june',
+  'july|august|september|october|november|december|class|group|school|finish|continue|move|meet|work',
   'share|contain|containing|regular|regularly|appropriate|basic|first|second|last|middle|next|like|called|three|four',
 ].flatMap((row) => row.split('|'));
 
