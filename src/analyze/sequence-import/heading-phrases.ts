@@ -220,7 +220,7 @@ export const headingPhrases: readonly (readonly [
     true,
     start,
   ],
-  ['s blend|blend with s', [...'ckmnpltw'].map((c) => `start-s${c}`), true, start],
+  ['s blend|blend with s', [...'cmnpkltw'].map((c) => `start-s${c}`), true, start],
   ['apostrophe', ['contraction', 'possessive'], false, ['contraction', 'possessive']],
   [
     'three letter blend|3 letter blend|three consonant blend|3 consonant blend|triple blend',

@@ -1,9 +1,8 @@
-import { catalogue } from '../catalogue/catalogue.ts';
 import type { PatternId } from '../types.ts';
 import { inPlace, longOf, type Notation, wordAt } from './match-words.ts';
 import { findPhrase, LONGEST_PHRASE } from './phrases.ts';
 import { soundsByName } from './sound-names.ts';
-import { findSpelling } from './spellings.ts';
+import { familyMember, findSpelling } from './spellings.ts';
 import type { Lexeme } from './split-lexemes.ts';
 
 export function letterRange(lexemes: readonly Lexeme[], i: number): Notation | null {
@@ -290,16 +289,10 @@ export function familyWith(lexemes: readonly Lexeme[], i: number): Notation | nu
     /^(?:is|list)$/.test(lexemes[end]?.kind ?? '') ||
     (first !== undefined && findSpelling(first.text, first.mark) !== null);
   if (list) return { taken: end - i, given: lexemes.slice(i, i + words.length) };
-  const ids = heading.ids.filter((id) =>
-    letters.some((letter) =>
-      id.startsWith('end-') ? lettersOf.get(id)![0] === letter : lettersOf.get(id)!.includes(letter),
-    ),
-  );
+  const ids = letters.flatMap((letter) => familyMember(letter, heading.ids)?.usual ?? []);
   if (ids.length === 0 || ids.length === heading.ids.length) return null;
   return { taken: end - i, given: [{ ...lexemes[i]!, kind: 'meant', ids, end: lexemes[end - 1]!.end }] };
 }
-
-const lettersOf = new Map(catalogue.map(({ id, letters }) => [id, letters]));
 
 /** "initial and final blends": the noun goes for both. */
 export function sharedNoun(lexemes: readonly Lexeme[], i: number): Notation | null {
@@ -309,6 +302,8 @@ export function sharedNoun(lexemes: readonly Lexeme[], i: number): Notation | nu
     const words = Array.from({ length }, (_, n) => wordAt(lexemes, i + 2 + n));
     if (words.includes('') || findPhrase(words) === null) continue;
     const noun = words.slice(1);
+    // "hard and soft c" is a phrase of its own.
+    if (findPhrase([one, 'and', ...words]) !== null) return null;
     if (findPhrase([one, ...noun]) === null) return null;
     const first = [lexemes[i]!, ...noun.map((text) => inPlace(lexemes[i]!, text))];
     return { taken: 2 + length, given: [...first, ...lexemes.slice(i + 1, i + 2 + length)] };

@@ -82,11 +82,13 @@ export const proseRules: readonly WordRule[] = [
     name: 'a word that leaves open how things go together',
     example: 'ai through oa',
     counterExample: 'ai and oa',
-    applies: (reader, { lexeme: { text, mark } }) => {
+    applies: (reader, { lexeme }) => {
+      const { text, mark } = lexeme;
       if (mark !== 'none' || !hedgeWords.has(text) || reader.aside || reader.hinting) return 0;
       reader.hedging = true;
       if (reader.chunk !== null && !reader.broken) reader.chunk.hedged = true;
-      return 0;
+      reader.wait(lexeme);
+      return 1;
     },
   },
   {
@@ -95,6 +97,8 @@ export const proseRules: readonly WordRule[] = [
     counterExample: 'ar, or',
     applies: (reader, { i, lexeme: { text, mark } }) => {
       if (text !== 'or' || mark !== 'none' || standsForLetters(reader.lexemes, i)) return 0;
+      // "a lighthouse or our harbour" is prose on both sides.
+      if (reader.chunk !== null && !reader.broken && reader.chunk.known === 0) return 0;
       reader.divide(true);
       return 1;
     },
@@ -119,7 +123,7 @@ export function joinsWords(lexemes: readonly Lexeme[], i: number, letters: strin
   const before = lexemes[i - 1];
   // "ir and ur are added": a verb or "our" stands beside words on one side only.
   if (/^(?:are|our|all)$/.test(letters) && before !== undefined && isProse(lexemes[i + 1])) return true;
-  if (letters === 'are' && isProse(before)) return true;
+  if (letters === 'are' && before?.kind === 'word' && (isProse(before) || before.text.endsWith('s'))) return true;
   return (isProse(before) || /^words?$/.test(before?.text ?? '')) && isProse(lexemes[i + 1]);
 }
 

@@ -95,7 +95,8 @@ function findBefore(lexemes: readonly Lexeme[], place: number): number {
 function chunkItem(chunk: Chunk, text: string, settled: readonly Settled[], needs: WordNeeds): ReadItem {
   const { known, unknown, phrases } = chunk;
   if (chunk.announces && settled.length === 0) return { ...item(text, 'ignored'), named: true };
-  if (known === 0 || chunk.asks || (unknown > known && !saysEnough(chunk))) {
+  const borneOut = settled.length > 0 && settled.every((one) => one.confirmed);
+  if (known === 0 || (chunk.asks && !borneOut) || (unknown > known && !saysEnough(chunk))) {
     if (chunk.rest && unknown === 0) return item(text, 'ignored');
     if (isCommonWord(text)) return bySightItem(text, 'guessed');
     return item(text, 'unknown');

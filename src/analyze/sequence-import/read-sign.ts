@@ -81,7 +81,10 @@ function announce(reader: ClauseReader, examples: boolean): void {
 
 /** A colon or the like: announces a list after a heading, examples after letters, anything after other words. */
 function readColon(reader: ClauseReader, i: number): void {
-  const { chunk, scope } = reader;
+  const { chunk, dormant } = reader;
+  // "the short vowels, one a week: a, i"
+  if (reader.scope === null && dormant !== null && dormant.chunk === chunk) reader.scope = dormant;
+  const { scope } = reader;
   if (scope !== null && scope.chunk === chunk) {
     scope.strong ||= chunk.spelled.length === 0;
     reader.announced = scope.heading;

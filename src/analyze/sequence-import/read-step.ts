@@ -52,9 +52,9 @@ function lettersBeside(cells: readonly ReadCell[], i: number): ReadonlySet<strin
 function narrow(item: ReadItem, kind: CellKind, letters: ReadonlySet<string>): ReadItem {
   const { headings, status } = item;
   const listed = headings.some(({ within }) => [...within!].some((id) => letters.has(id)));
-  // A title with letters of its own, "oo (long and short)", may teach besides.
-  const nameless = status === 'unknown' ? !/[(/\[]|-\p{L}|\p{L}-(?!\p{L})/u.test(item.text) : headings.length > 0;
-  const onlyTitle = kind === 'title' && letters.size > 0 && status !== 'matched' && nameless;
+  // "Gliding vowels" beside oi, oy only names them; "ei/ie" may teach besides.
+  const nameless = status === 'unknown' && !/[(/\[]|-\p{L}|\p{L}-(?!\p{L})/u.test(item.text);
+  const onlyTitle = kind === 'title' && letters.size > 0 && nameless;
   if (!listed && !onlyTitle) return item;
   const patterns = listed ? [...new Set(headings.flatMap(({ keeps }) => keeps))] : [];
   return { ...item, status: patterns.length > 0 ? 'matched' : 'ignored', patterns, bySight: [] };

@@ -52,7 +52,7 @@ const abbreviation = /(?:e\.\s?g\.?|i\.\s?e\.?|ex\.)(?![\p{L}\p{N}])/iuy;
 const listMarker = /^\s*(?:\(?\d{1,3}[.)]|\((?:[ivx]{1,5}|[a-h])\)|(?:[ivx]{2,5}|[a-h])\))\s+/;
 /** `B3`, `RF.1.3.a`, `2.4`: the number of a line in its own numbering; not `a-e` nor `2 sounds`. */
 const lineCode =
-  /^\s*\(?(?=[\p{L}.-]*\d)(?:(?:[\p{L}]{1,4}|\d{1,3})[.-])*(?:[\p{Lu}]{1,3}\d{1,3}[a-z]?|(?<=[.-])(?:\d{1,3}[a-z]?|[a-z]))[.):]?\s+(?=\S)/u;
+  /^\s*\(?(?=[\p{L}.]*\d)(?:(?:[\p{L}]{1,4}|\d{1,3})\.)*(?:[\p{Lu}]{1,3}\d{1,3}[a-z]?|(?<=\.)(?:\d{1,3}[a-z]?|[a-z]))[.):]?\s+(?=\S)/u;
 
 /** Cuts one line of a sequence into lexemes. `ai (rain), a-e /ā/` → ai ( rain ) , a_e /ā/. */
 export function splitLexemes(text: string): readonly Lexeme[] {
