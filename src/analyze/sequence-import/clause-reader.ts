@@ -155,7 +155,8 @@ export class ClauseReader {
       if (this.aside || this.hinting || again || (sound && !leads && (!this.broken || narrows(last)))) {
         // "ew, ue, ui: the /oo/ sound"
         const listed = sound && this.hinting && this.listsSound(phrase);
-        if (!listed && phrase.within !== null) last.sounds.push(phrase);
+        if (phrase.within === null) this.addAside(phrase, last);
+        else if (!listed) last.sounds.push(phrase);
         this.touch();
         return;
       }
@@ -186,6 +187,16 @@ export class ClauseReader {
     opened.phrases.push(phrase);
     opened.known += words;
     this.scope = phrase.within === null ? null : { heading: phrase, chunk: opened, strong: false, sound };
+  }
+
+  /** "-ed (double the consonant)" teaches both, if it is not what the letters mean there. */
+  private addAside(phrase: Phrase, last: Spelled): void {
+    if (last.spelling.candidates.some((id) => phrase.ids.includes(id)))
+      last.sounds.push({ ...phrase, within: new Set(phrase.ids) });
+    else if (this.aside && phrase.ids.some((id) => id.startsWith('change-'))) {
+      this.chunk!.phrases.push({ ...phrase, keeps: phrase.ids });
+      this.chunk!.hedged = true;
+    }
   }
 
   private narrowsLast(phrase: Phrase): boolean {
@@ -229,9 +240,17 @@ export class ClauseReader {
     const spelling = this.inFamily(written) ?? written;
     const { scope } = this;
     const inScope = scope !== null && spelling.candidates.some((id) => scope.heading.within!.has(id));
-    const among = scope !== null && scope.sound && scope.chunk === this.chunk && scope.chunk.spelled.length > 0;
+    const among = scope?.sound && scope.chunk === this.chunk && scope.chunk.spelled.length > 0;
     const odd = !inScope && among && spelling.letters.length > 1;
-    const one: Spelled = { spelling, start: lexeme.start, headings: [], sounds: [], examples: [], odd, every: 0 };
+    const one: Spelled = {
+      spelling,
+      start: lexeme.start,
+      headings: [],
+      sounds: [],
+      examples: [],
+      odd,
+      every: 0,
+    };
     if (inScope) one.headings.push(...scope.chunk.phrases.filter(({ within }) => within !== null));
     const stays =
       scope !== null &&
@@ -316,13 +335,16 @@ export class ClauseReader {
       this.waiting += 1;
       this.placeBlends(lexeme.text);
       // "the /v/ sound at the end of words": which letters it has there is not said.
-      if (this.chunk.phrases.some(({ sound }) => sound) && this.chunk.spelled.length === 0) this.chunk.hedged = true;
+      if (this.chunk.phrases.some(({ sound }) => sound) && this.chunk.spelled.length === 0)
+        this.chunk.hedged = true;
     }
   }
 
   /** "blends at the beginning" are those of beginnings. */
   private placeBlends(place: string): void {
-    const phrases = this.chunks.slice(-2).flatMap((chunk) => chunk.phrases.map((phrase, i) => ({ chunk, phrase, i })));
+    const phrases = this.chunks
+      .slice(-2)
+      .flatMap((chunk) => chunk.phrases.map((phrase, i) => ({ chunk, phrase, i })));
     const side = /begin|start|front|initial/.test(place) ? 'start-' : /end|final/.test(place) ? 'end-' : '';
     for (const { chunk, phrase, i } of phrases) {
       const ids = phrase.ids.filter((id) => id.startsWith(side));

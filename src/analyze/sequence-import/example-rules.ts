@@ -105,12 +105,12 @@ export const exampleRules: readonly WordRule[] = [
     applies: (reader, { lexeme: { text } }) => {
       const { last, aside, hinting } = reader;
       if (!aside && !hinting) return 0;
-      if (/^(?:the|and|or|sounds?|words?)$/.test(text)) return 1;
+      if (/^(?:the|and|or|in|of|as|like|sounds?|words?)$/.test(text)) return 1;
       // "er, or, ar (helper, doctor, dollar)": each is an example of its own letters.
       const shown = [last, ...reader.lastSpelled(6)].find(
         (one) => one !== undefined && fits(text, one.spelling.letters),
       );
-      ((shown ?? last) ?? reader.chunk)?.examples.push(text);
+      (shown ?? last ?? reader.chunk)?.examples.push(text);
       return 1;
     },
   },

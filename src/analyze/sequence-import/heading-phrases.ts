@@ -40,7 +40,9 @@ const silent = [...family('silent letter'), 'sc', 'st'];
 
 const blendsAt = (...places: readonly string[]) =>
   places
-    .flatMap((place) => ['', ' consonant'].flatMap((kind) => ['blend', 'cluster'].map((noun) => `${place}${kind} ${noun}`)))
+    .flatMap((place) =>
+      ['', ' consonant'].flatMap((kind) => ['blend', 'cluster'].map((noun) => `${place}${kind} ${noun}`)),
+    )
     .join('|');
 
 /** Headings, names divided by a bar: what they teach alone, whether that is sure, what a list beside them can mean. */
@@ -194,12 +196,7 @@ export const headingPhrases: readonly (readonly [
     true,
     start,
   ],
-  [
-    blendsAt('final', 'ending', 'end'),
-    end.filter((id) => id !== 'end-other'),
-    true,
-    [...end, 'n-ng'],
-  ],
+  [blendsAt('final', 'ending', 'end'), end.filter((id) => id !== 'end-other'), true, [...end, 'n-ng']],
   [
     'blend|consonant blend|consonant cluster|cluster|adjacent consonant',
     [...start, ...end].filter((id) => !id.endsWith('-other')),

@@ -1,16 +1,12 @@
 import { longOf, matchWords, type NotationRule, phrase, stands } from './match-words.ts';
+import { blendsWith, familyWith, sharedNoun, shareSyllable, typesTogether } from './notation-families.ts';
 import {
-  blendsWith,
   bothLengths,
   bracketedLetter,
-  familyWith,
   letterRange,
   lettersInEnding,
   repeatWord,
-  sharedNoun,
-  shareSyllable,
   softSounds,
-  typesTogether,
 } from './notation-lists.ts';
 import { at, ofWords, words } from './place-words.ts';
 

@@ -1,4 +1,3 @@
-import type { ClauseReader } from './clause-reader.ts';
 import type { WordRule } from './example-rules.ts';
 import { fits } from './fits.ts';
 import { findSpelling } from './spellings.ts';
@@ -63,7 +62,8 @@ export const proseRules: readonly WordRule[] = [
       const { last, broken, lexemes } = reader;
       const next = lexemes[i + 1];
       const affix = last?.spelling.candidates.some((id) => /^(?:suf|pre)fix-/.test(id)) === true;
-      if (!/^(?:to|on|onto)$/.test(text) || broken || !affix || !/^(?:word|note)$/.test(next?.kind ?? '')) return 0;
+      if (!/^(?:to|on|onto)$/.test(text) || broken || !affix || !/^(?:word|note)$/.test(next?.kind ?? ''))
+        return 0;
       if (next!.mark !== 'none' || next!.text.length < 3) return 0;
       return endOfRun(lexemes, i + 1) - i;
     },
@@ -123,7 +123,8 @@ export function joinsWords(lexemes: readonly Lexeme[], i: number, letters: strin
   const before = lexemes[i - 1];
   // "ir and ur are added": a verb or "our" stands beside words on one side only.
   if (/^(?:are|our|all)$/.test(letters) && before !== undefined && isProse(lexemes[i + 1])) return true;
-  if (letters === 'are' && before?.kind === 'word' && (isProse(before) || before.text.endsWith('s'))) return true;
+  if (letters === 'are' && before?.kind === 'word' && (isProse(before) || before.text.endsWith('s')))
+    return true;
   return (isProse(before) || /^words?$/.test(before?.text ?? '')) && isProse(lexemes[i + 1]);
 }
 
@@ -131,16 +132,22 @@ export function joinsWords(lexemes: readonly Lexeme[], i: number, letters: strin
 export function standsForLetters(lexemes: readonly Lexeme[], i: number): boolean {
   const before = lexemes[i - 1];
   const after = lexemes[i + 1];
-  const withR = (lexeme: Lexeme) => /r(?:_e|e)?$/.test(lexeme.text) && findSpelling(lexeme.text, lexeme.mark) !== null;
+  const withR = (lexeme: Lexeme) =>
+    /r(?:_e|e)?$/.test(lexeme.text) && findSpelling(lexeme.text, lexeme.mark) !== null;
   const leads =
     before === undefined ||
     /^(?:break|is|open|hint|list)$/.test(before.kind) ||
-    (before.kind === 'word' && (withR(before) || /^(?:and|as|is|says?|like|letters?|spell(?:ing|ed|s|t)?|with|grapheme|controlled|the|vowels?)$/.test(before.text))) ||
+    (before.kind === 'word' &&
+      (withR(before) ||
+        /^(?:and|as|is|says?|like|letters?|spell(?:ing|ed|s|t)?|with|grapheme|controlled|the|vowels?)$/.test(
+          before.text,
+        ))) ||
     (before.kind === 'sound' && after?.kind !== 'sound');
   const goesOn =
     after === undefined ||
     /^(?:break|is|open|close|hint|every|note)$/.test(after.kind) ||
     (after.kind === 'sound' && before?.kind !== 'close') ||
-    (after.kind === 'word' && (withR(after) || /^(?:as|says?|and|like|in|after|before|makes?|words?|for)$/.test(after.text)));
+    (after.kind === 'word' &&
+      (withR(after) || /^(?:as|says?|and|like|in|after|before|makes?|words?|for)$/.test(after.text)));
   return leads && goesOn;
 }

@@ -1,6 +1,6 @@
-import type { Chunk } from './clause-chunk.ts';
 import { catalogue } from '../catalogue/catalogue.ts';
 import type { PatternId } from '../types.ts';
+import type { Chunk } from './clause-chunk.ts';
 import { type CellKind, findColumnKind } from './column-kinds.ts';
 import { commonWords } from './common-words.ts';
 import { cutClauses } from './cut-clauses.ts';
@@ -33,7 +33,9 @@ export function readItems(text: string, kind: CellKind, beside: Beside = nothing
     if (clause.kind === 'by-sight') return [bySightItem(clause.text, 'matched')];
     // "sight words as they come up" is no list.
     if (listsWords(clause.text))
-      return [bySightItem(clause.text, /[,:–—-]|^(?:\S+\s+){0,3}\S+$/.test(clause.text) ? 'matched' : 'guessed')];
+      return [
+        bySightItem(clause.text, /[,:–—-]|^(?:\S+\s+){0,3}\S+$/.test(clause.text) ? 'matched' : 'guessed'),
+      ];
     if (isRestWeek(clause.text)) return [item(clause.text, 'ignored')];
     return readPatterns(clause.text, beside);
   });

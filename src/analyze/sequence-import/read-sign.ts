@@ -34,7 +34,8 @@ export function readSign(reader: ClauseReader, lexeme: Lexeme, i: number): void 
     case 'close':
       reader.depth = Math.max(0, reader.depth - 1);
       // After `/oo/ (moon)` the letters are yet to come.
-      if (reader.depth === 0 && !reader.aside && reader.scope?.chunk.spelled.length !== 0) reader.scope = null;
+      if (reader.depth === 0 && !reader.aside && reader.scope?.chunk.spelled.length !== 0)
+        reader.scope = null;
       if (reader.depth === 0) reader.aside = reader.hinting = false;
       break;
     default:
@@ -96,5 +97,10 @@ function readColon(reader: ClauseReader, i: number): void {
 
 /** Whether a word is no letters itself. */
 function showsWord(lexeme: Lexeme | undefined): boolean {
-  return lexeme?.kind === 'word' && lexeme.mark === 'none' && lexeme.text.length > 2 && findSpelling(lexeme.text, 'none') === null;
+  return (
+    lexeme?.kind === 'word' &&
+    lexeme.mark === 'none' &&
+    lexeme.text.length > 2 &&
+    findSpelling(lexeme.text, 'none') === null
+  );
 }

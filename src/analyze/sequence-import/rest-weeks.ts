@@ -29,5 +29,7 @@ export function isRestWeek(text: string): boolean {
 
 /** Whether a clause says so in words, whatever else it tells of the week: "Spring concert, no new teaching". */
 export function saysNothingNew(text: string): boolean {
-  return /\bnothing (?:new|is taught)\b|\bno (?:new|phonics|school|class(?:es)?|lessons?|teaching|instruction)\b/i.test(text);
+  return /\bnothing (?:new|is taught)\b|\bno (?:new|phonics|school|class(?:es)?|lessons?|teaching|instruction)\b/i.test(
+    text,
+  );
 }

@@ -28,7 +28,8 @@ export function settleAnnouncement(lexemes: readonly Lexeme[], chunks: readonly 
 /** "/f/, /l/ and /s/ spelt ff, ll, ss": the sounds before "spelt" are no letters of their own. */
 function announceSounds(lexemes: readonly Lexeme[], chunks: readonly Chunk[]): void {
   const spelt = lexemes.find(({ kind }) => kind === 'list')?.start;
-  if (spelt === undefined || !chunks.some((chunk) => chunk.spelled.some(({ start }) => start > spelt))) return;
+  if (spelt === undefined || !chunks.some((chunk) => chunk.spelled.some(({ start }) => start > spelt)))
+    return;
   for (const chunk of chunks) {
     const sounds = chunk.phrases.length > 0 && chunk.phrases.every(({ sound }) => sound);
     if (chunk.start < spelt && sounds && chunk.spelled.length === 0) chunk.announces = true;

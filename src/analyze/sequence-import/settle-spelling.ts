@@ -18,6 +18,7 @@ export interface Settled {
 
 /** The same, with the letters themselves. */
 interface SettledLetters extends Settled {
+  readonly contradicted: boolean;
   readonly letters: string;
 }
 
@@ -61,15 +62,12 @@ export function settleSpelling(
     // An example that does not need what was read says that something else is meant, or more.
     sure: settled.sure && !spelled.odd && weight !== 'contradicts',
     confirmed: weight === 'confirms',
+    contradicted: weight === 'contradicts',
     letters: spelled.spelling.letters,
   };
 }
 
-function settle(
-  spelled: Spelled,
-  beside: Beside,
-  others: readonly Spelled[],
-): Omit<Settled, 'confirmed'> {
+function settle(spelled: Spelled, beside: Beside, others: readonly Spelled[]): Omit<Settled, 'confirmed'> {
   const { spelling } = spelled;
   const sounds = spelled.sounds.slice(0, MOST_SOUNDS);
   const headings = [
@@ -161,7 +159,8 @@ export function leanOnNeighbours(settled: readonly SettledLetters[]): readonly S
   return settled.map((one, i) => {
     if (isRimeAmong(settled, i))
       return { ids: rimes.ing!, sure: true, left: rimes.ing!, confirmed: one.confirmed };
-    if (one.sure) return one;
+    // "ei and ie (eight, piece)": piece says nothing of ei.
+    if (one.sure || one.contradicted) return one;
     for (const step of [1, 2, 3]) {
       for (const near of [settled[i - step], settled[i + step]]) {
         const same = near?.sure === true ? one.left.filter((id) => !rare.has(id) && alike(id, near.ids)) : [];

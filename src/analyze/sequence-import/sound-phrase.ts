@@ -25,6 +25,10 @@ export function soundPhrase(name: string): Phrase {
     ? [vowel]
     : vowel === 'long-u'
       ? ['long-u-yoo', 'long-u-oo']
-      : within.slice(0, 1);
+      : // `/är/`: a row that has the first of its sounds.
+        catalogue
+          .filter((row) => row.sounds.includes(sounds[0]!))
+          .slice(0, 1)
+          .map(({ id }) => id);
   return { ids, sure: vowel.startsWith('short-'), sound: true, within: new Set(within), keeps: [] };
 }

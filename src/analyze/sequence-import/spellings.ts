@@ -191,14 +191,17 @@ export function familyMember(letter: string, family: readonly PatternId[]): Spel
   if (family.includes('a_e')) return findSpelling(`${letter}_e`, 'none');
   const blends = family.filter((id) => {
     const [side, letters = ''] = id.split('-');
-    return side === 'start' ? letters.length === 2 && letters.includes(letter) : side === 'end' && letters[0] === letter;
+    return side === 'start'
+      ? letters.length === 2 && letters.includes(letter)
+      : side === 'end' && letters[0] === letter;
   });
   return blends.length === 0 ? null : spelling(letter, blends, blends, true);
 }
 
 /** `-at`, `-ick`: an ending of a short vowel and consonants, which is a guess; `-ed`, `-all` are known otherwise. */
 function rimeOf(letters: string): Spelling | null {
-  const [, vowel = '', rest = ''] = /^([aeiou])(b|c?k|d|g|m|n|p|t|x|sh|ss|ff|tch|mp|nd|nt|st|ll)$/.exec(letters) ?? [];
+  const [, vowel = '', rest = ''] =
+    /^([aeiou])(b|c?k|d|g|m|n|p|t|x|sh|ss|ff|tch|mp|nd|nt|st|ll)$/.exec(letters) ?? [];
   if (vowel === '' || (letters !== 'an' && patternsOf.has(letters))) return null;
   const end = findSpelling(rest, 'none')!;
   const ids = [`short-${vowel}`, ...(end.usual.length > 1 ? [`end-${rest}`] : end.usual)];

@@ -86,7 +86,13 @@ export const wordRules: readonly WordRule[] = [
     applies: (reader, { i, spelling, lexeme }) => {
       const plain = lexeme.mark === 'none' && !lexeme.text.includes('_');
       if (spelling === null || (inProse(reader) && plain && isWord(lexeme.text))) return 0;
-      if (plain && lexeme.text.length > 1 && isWord(lexeme.text) && joinsWords(reader.lexemes, i, lexeme.text)) return 0;
+      if (
+        plain &&
+        lexeme.text.length > 1 &&
+        isWord(lexeme.text) &&
+        joinsWords(reader.lexemes, i, lexeme.text)
+      )
+        return 0;
       reader.readSpelling(spelling, lexeme);
       return 1;
     },
@@ -130,7 +136,8 @@ export const wordRules: readonly WordRule[] = [
     applies: (reader, { i, lexeme: { text } }) => {
       if (!hintWords.has(text)) return 0;
       // "ie in pie and in chief"
-      const told = /^(?:pronounced|pronouncing|sounded|sounding|heard)$/.test(text) && reader.last !== undefined;
+      const told =
+        /^(?:pronounced|pronouncing|sounded|sounding|heard)$/.test(text) && reader.last !== undefined;
       if (reader.broken && !told && !(reader.trailing && reader.last !== undefined)) return 0;
       if (told) reader.touch();
       const next = reader.lexemes[i + 1];
