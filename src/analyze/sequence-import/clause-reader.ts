@@ -1,16 +1,9 @@
 import type { Chunk, Spelled } from './clause-chunk.ts';
+import { ClauseState } from './clause-state.ts';
 import { overlap, type Phrase, shows } from './phrases.ts';
 import { isOpen } from './settle-announcement.ts';
 import { familyMember, findSpelling, type Spelling } from './spellings.ts';
 import type { Lexeme } from './split-lexemes.ts';
-
-/** A heading that a list follows; `strong`: the list is announced by a colon or brackets. */
-interface Scope {
-  readonly heading: Phrase;
-  readonly chunk: Chunk;
-  strong: boolean;
-  readonly sound: boolean;
-}
 
 /** How far back a sound after a list is taken to go for it. */
 const LONGEST_LIST = 20;
@@ -19,96 +12,8 @@ const LONGEST_LIST = 20;
 const introduces =
   /^(?:letters?|sounds?|spellings?|graphemes?|consonants?|vowels?|initial|final|and|or|of|new|teach|introduce|the)$/;
 
-/** What is known of a clause at a word, and what the rules for words do with it. */
-export class ClauseReader {
-  readonly lexemes: readonly Lexeme[];
-  chunk: Chunk | null = null;
-  /** Something divides what comes from what came. */
-  broken = true;
-  scope: Scope | null = null;
-  /** Examples follow. */
-  hinting = false;
-  /** Examples were listed up to the last comma: "as in go, me". */
-  trailing = false;
-  /** After words that leave open how things go together. */
-  hedging = false;
-  /** After "no" or "not": what follows is not taught. */
-  negated = false;
-  /** In brackets that say more about what stands before them. */
-  aside = false;
-  depth = 0;
-  /** After "with" or the like, which may mean anything: "vowels with r". */
-  loose = false;
-  readonly chunks: Chunk[] = [];
-  /** The last heading without letters, after a comma: "digraphs, such as sh". */
-  dormant: Scope | null = null;
-  /** The heading before a colon; it goes for the headings listed after it: "y as a vowel: long i, long e". */
-  announced: Phrase | null = null;
-  /** The lexeme being read. */
-  at = 0;
-  /** What it lists are exceptions to what it names. */
-  private doubtful = false;
-  /** The last divider was the word "and". */
-  joined = false;
-  /** Where the words before the next chunk began that say nothing themselves. */
-  private pending: number | null = null;
-  /** How many they are. */
-  private waiting = 0;
-  private ending = false;
-  /** Words before "and" that say nothing yet. */
-  private carried = false;
-  /** The last word was one of prose, neither letters nor a phrase. */
-  prose = false;
-
-  constructor(lexemes: readonly Lexeme[]) {
-    this.lexemes = lexemes;
-  }
-
-  /** The chunks of the clause, once all its lexemes are read. */
-  finish(): readonly Chunk[] {
-    this.ending = true;
-    this.closePending();
-    if (this.chunks.length === 0 && this.lexemes.length > 0) this.open(0).unknown += 1;
-    return this.chunks;
-  }
-
-  get last(): Spelled | undefined {
-    return this.chunk?.spelled.at(-1);
-  }
-
-  /** From here on nothing is sure, nor is the heading before. */
-  doubt(): void {
-    this.doubtful = true;
-    if (this.chunk !== null) this.chunk.asks = true;
-  }
-
-  get pendingIsEmpty(): boolean {
-    return this.pending === null;
-  }
-
-  /** What nobody knows was only the name of the letters that follow: "Otto's list: wr" is about wr. */
-  dropNickname(): void {
-    let start = this.chunk?.start ?? 0;
-    while (this.chunks.length > 0 && this.chunks.at(-1)!.known === 0) start = this.chunks.pop()!.start;
-    this.chunk = null;
-    this.pending = start;
-  }
-
-  /** `joined`: by the word "and". */
-  divide(joined = false): void {
-    if (this.aside) return;
-    this.joined = joined;
-    this.closePending();
-    this.broken = true;
-    this.loose = this.hedging = this.negated = false;
-    this.trailing ||= this.hinting;
-    this.hinting = false;
-    if (this.scope !== null && !this.scope.strong && this.scope.chunk.spelled.length === 0) {
-      this.dormant = this.scope;
-      this.scope = null;
-    }
-  }
-
+/** What the rules for words do with what is known of a clause. */
+export class ClauseReader extends ClauseState {
   /** Whether a word shows one of the headings before it: me, in "long e, o in me, go". */
   showsHeading(text: string): boolean {
     return this.chunks.slice(-4).some(({ phrases }) => phrases.some((phrase) => shows(text, phrase)));
@@ -237,11 +142,16 @@ export class ClauseReader {
   }
 
   readSpelling(written: Spelling, lexeme: Lexeme): void {
-    const spelling = this.inFamily(written) ?? written;
     const { scope } = this;
+    const spelling = this.inFamily(written) ?? this.unmarked(written) ?? written;
     const inScope = scope !== null && spelling.candidates.some((id) => scope.heading.within!.has(id));
     const among = scope?.sound && scope.chunk === this.chunk && scope.chunk.spelled.length > 0;
-    const odd = !inScope && among && spelling.letters.length > 1;
+    const vowel = /^[aeiouy]/.test(spelling.letters);
+    // What the heading before a list cannot mean says that one of the two is misread.
+    if (!inScope && vowel && scope?.strong && scope.chunk === this.chunk) this.misread = true;
+    const unlike = !inScope && among === true && spelling.letters.length > 1;
+    const odd =
+      unlike || (vowel && !inScope && (this.misread || (this.nicknamed && spelling.letters.length === 1)));
     const one: Spelled = {
       spelling,
       start: lexeme.start,
@@ -280,6 +190,15 @@ export class ClauseReader {
     return familyMember(letters, ids);
   }
 
+  /** `a-` under "schwa" is a letter of a word, no prefix. */
+  private unmarked({ letters, candidates }: Spelling): Spelling | null {
+    const { scope } = this;
+    const within = scope?.strong === true && scope.chunk === this.chunk ? scope.heading.within! : null;
+    if (within === null || candidates.some((id) => within.has(id))) return null;
+    const plain = findSpelling(letters, 'none');
+    return plain?.candidates.some((id) => within.has(id)) === true ? plain : null;
+  }
+
   /** One bare letter right after other words may be anything: "words with r". */
   private standsInProse({ text, mark }: Lexeme): boolean {
     if (text.length > 1 || mark !== 'none') return false;
@@ -290,82 +209,5 @@ export class ClauseReader {
       !introduces.test(before.text) &&
       findSpelling(before.text, before.mark) === null
     );
-  }
-
-  private open(start: number): Chunk {
-    const chunk: Chunk = {
-      start: this.pending ?? start,
-      phrases: [],
-      spelled: [],
-      known: 0,
-      unknown: this.doubtful || this.loose ? 1 : 0,
-      announces: false,
-      asks: this.negated,
-      hedged: this.hedging || this.carried,
-      examples: [],
-      rest: false,
-    };
-    this.carried = false;
-    this.chunks.push(chunk);
-    this.chunk = chunk;
-    this.trailing = this.loose = false;
-    this.touch();
-    return chunk;
-  }
-
-  openOr(lexeme: Lexeme): Chunk {
-    if (this.chunk !== null && !this.broken) {
-      this.touch();
-      return this.chunk;
-    }
-    return this.open(lexeme.start);
-  }
-
-  wait(lexeme: Lexeme): void {
-    if (!this.broken && this.chunk !== null) return;
-    if (this.pending === null) this.waiting = 0;
-    this.pending ??= lexeme.start;
-    this.waiting += 1;
-  }
-
-  /** Words that say something beside what is taught go with what came, if anything did. */
-  note(lexeme: Lexeme): void {
-    if (this.chunk === null || this.chunk.known === 0) this.wait(lexeme);
-    else {
-      this.waiting += 1;
-      this.placeBlends(lexeme.text);
-      // "the /v/ sound at the end of words": which letters it has there is not said.
-      if (this.chunk.phrases.some(({ sound }) => sound) && this.chunk.spelled.length === 0)
-        this.chunk.hedged = true;
-    }
-  }
-
-  /** "blends at the beginning" are those of beginnings. */
-  private placeBlends(place: string): void {
-    const phrases = this.chunks
-      .slice(-2)
-      .flatMap((chunk) => chunk.phrases.map((phrase, i) => ({ chunk, phrase, i })));
-    const side = /begin|start|front|initial/.test(place) ? 'start-' : /end|final/.test(place) ? 'end-' : '';
-    for (const { chunk, phrase, i } of phrases) {
-      const ids = phrase.ids.filter((id) => id.startsWith(side));
-      const blends = phrase.ids.every((id) => /^(?:start|end)-/.test(id));
-      if (side !== '' && blends && ids.length > 0) chunk.phrases[i] = { ...phrase, ids };
-    }
-  }
-
-  /** Words that say nothing are an item after all where nothing else stands between two commas. */
-  private closePending(): void {
-    if (this.pending === null) return;
-    const known = this.chunk !== null && this.chunk.known > 0;
-    // "for plurals and verbs": after "and" they go on with what came; so do several words after a comma.
-    if (known && (this.joined || this.waiting > 1)) this.pending = null;
-    // "Children read and spell": what they read comes yet.
-    else if (!this.joined || this.ending) this.open(this.pending).unknown += 1;
-    else this.carried = true;
-  }
-
-  touch(): void {
-    this.broken = false;
-    this.pending = null;
   }
 }

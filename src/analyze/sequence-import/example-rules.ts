@@ -102,9 +102,11 @@ export const exampleRules: readonly WordRule[] = [
     name: 'an example',
     example: 'ai (rain)',
     counterExample: 'ai rain',
-    applies: (reader, { lexeme: { text } }) => {
+    applies: (reader, { spelling, lexeme: { text, mark } }) => {
       const { last, aside, hinting } = reader;
       if (!aside && !hinting) return 0;
+      // "forms of in-: im-", "starts with l: bl": no words at all.
+      if (!aside && spelling !== null && (mark !== 'none' || /^[^aeiouy]{2,}$/.test(text))) return 0;
       if (/^(?:the|and|or|in|of|as|like|sounds?|words?)$/.test(text)) return 1;
       // "er, or, ar (helper, doctor, dollar)": each is an example of its own letters.
       const shown = [last, ...reader.lastSpelled(6)].find(

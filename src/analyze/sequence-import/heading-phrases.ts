@@ -93,7 +93,7 @@ export const headingPhrases: readonly (readonly [
     false,
     ['ng', 'n-ng', ...shorts, 'a-before-l', 'al-aw', ...longClosed],
   ],
-  ['short vowel|all short vowel', shorts, true, family('short vowel')],
+  ['short vowel|all short vowel|short sound|short vowel sound', shorts, true, family('short vowel')],
   ['long vowel', longs, false, [...family('long vowel', 'vowel-consonant-e', 'vowel team'), 'y_e']],
   ['vowel', shorts, false, family('short vowel', 'long vowel', ...vowelFamilies)],
   ['consonant|single consonant|all consonant', consonants, true, family('consonant')],
@@ -104,7 +104,7 @@ export const headingPhrases: readonly (readonly [
     [...consonants, ...shorts],
   ],
   [
-    'vce|cvce|vowel consonant e|silent e|final e|split digraph|split vowel digraph|v e|v_e|vce long vowel|long vowel vce|silent final e|final silent e',
+    'magic e|vce|cvce|vowel consonant e|silent e|final e|split digraph|split vowel digraph|v e|v_e|vce long vowel|long vowel vce|silent final e|final silent e',
     vce,
     true,
     family('vowel-consonant-e'),
@@ -173,7 +173,7 @@ export const headingPhrases: readonly (readonly [
     ['oi', 'oy', 'ou-ow', 'ow-ow', 'au', 'aw', 'oo-moon', 'oo-book', 'ew-oo', 'ew-yoo'],
   ],
   [
-    'r controlled|r controlled vowel|r vowel|vowel r|vowel plus r',
+    'r controlled|r controlled vowel|r influenced|r influenced vowel|r colored vowel|r coloured vowel|r vowel|vowel r|vowel plus r',
     rVowels,
     false,
     family('r-controlled vowel'),
@@ -247,7 +247,8 @@ export const headingPhrases: readonly (readonly [
     false,
     [...family('final syllable', 'consonant-le')],
   ],
-  ['prefix|prefixe', ['prefix-un', 'prefix-re', 'prefix-dis'], false, family('prefix')],
+  // Which of many is not said: without a list it is asked.
+  ['prefix|prefixe', [], false, family('prefix')],
   [
     'affix|affixe',
     [...starting('prefix-un'), 'suffix-ing'],

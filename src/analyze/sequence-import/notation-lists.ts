@@ -207,3 +207,20 @@ function every(lexemes: readonly Lexeme[], i: number, end: number, text: string)
     given: [{ ...lexemes[i]!, kind: 'every', text, end: lexemes[end - 1]!.end }],
   };
 }
+
+/** "voiced /th/", "th, voiceless", "th (voiced)": one of the two sounds of th. */
+export function voicedTh(lexemes: readonly Lexeme[], i: number): Notation | null {
+  const voice = (at: number) => /^(?:voiced|unvoiced|voiceless)$/.test(wordAt(lexemes, at));
+  const isTh = (at: number) => lexemes[at]?.text === 'th' && /^(?:word|sound)$/.test(lexemes[at]!.kind);
+  const between = /^(?:break|open)$/.test(lexemes[i + 1]?.kind ?? '') ? 1 : 0;
+  const at = voice(i) && isTh(i + 1) ? i : isTh(i) && voice(i + 1 + between) ? i + 1 + between : null;
+  if (at === null) return null;
+  const end = at === i ? i + 2 : at + 1;
+  // "(voiced and unvoiced)", "th, voiced th"
+  if (at > i && (/^(?:and|or|[&/,])$/.test(lexemes[end]?.text ?? '') || isTh(end))) return null;
+  const closes = at > i && lexemes[i + 1]!.kind === 'open' && lexemes[end]?.kind === 'close';
+  if (at > i && lexemes[i + 1]!.kind === 'open' && !closes) return null;
+  const ids = [lexemes[at]!.text === 'voiced' ? 'th-voiced' : 'th'];
+  const taken = end + (closes ? 1 : 0) - i;
+  return { taken, given: [{ ...lexemes[i]!, kind: 'meant', ids, end: lexemes[i + taken - 1]!.end }] };
+}

@@ -7,6 +7,7 @@ import {
   lettersInEnding,
   repeatWord,
   softSounds,
+  voicedTh,
 } from './notation-lists.ts';
 import { at, ofWords, words } from './place-words.ts';
 
@@ -79,7 +80,7 @@ export const patternNotations: readonly NotationRule[] = [
     example: 'dropping the last e',
     counterExample: 'the last e',
     applies: phrase(
-      '(?:drop|drops|dropping|losing|lose|removing|remove)(?: of)?(?: the| a)?(?: last| final| silent)? e(?: rule)?',
+      '(?:e dropping|dropped e|(?:drop|drops|dropping|losing|lose|removing|remove)(?: of)?(?: the| a)?(?: last| final| silent)? e)(?: rule)?',
       () => ['change-drop-e'],
     ),
   },
@@ -88,7 +89,7 @@ export const patternNotations: readonly NotationRule[] = [
     example: 'y becomes i',
     counterExample: 'y as long i',
     applies: phrase(
-      '(?:(?:chang(?:e|es|ing)|turn(?:s|ing)?|swap(?:ping)?)(?: the| a)?(?: final| last)? y (?:to|into|for)(?: an?)? i|y (?:becomes?|changes to|turns into|changing to|to)(?: an?)? i)(?: rule)?',
+      '(?:(?:chang(?:e|es|ing)|turn(?:s|ing)?|swap(?:ping)?)(?: the| a)?(?: final| last)? y (?:to|into|for)(?: an?)? i|y (?:becomes?|changes to|turns into|changing to|changed to|to)(?: an?)? i(?:e[sd])?|y changing)(?: rule)?',
       () => ['change-y-to-i'],
     ),
   },
@@ -176,6 +177,12 @@ export const patternNotations: readonly NotationRule[] = [
     example: 'closed + open',
     counterExample: 'closed, open',
     applies: typesTogether,
+  },
+  {
+    name: 'th with its voice',
+    example: 'th, voiced',
+    counterExample: 'th (voiced and unvoiced)',
+    applies: voicedTh,
   },
   {
     name: 'q with u',

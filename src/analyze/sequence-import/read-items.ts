@@ -97,8 +97,7 @@ function findBefore(lexemes: readonly Lexeme[], place: number): number {
 function chunkItem(chunk: Chunk, text: string, settled: readonly Settled[], needs: WordNeeds): ReadItem {
   const { known, unknown, phrases } = chunk;
   if (chunk.announces && settled.length === 0) return { ...item(text, 'ignored'), named: true };
-  const borneOut = settled.length > 0 && settled.every((one) => one.confirmed);
-  if (known === 0 || (chunk.asks && !borneOut) || (unknown > known && !saysEnough(chunk))) {
+  if (known === 0 || (chunk.asks && settled.length === 0) || (unknown > known && !saysEnough(chunk))) {
     if (chunk.rest && unknown === 0) return item(text, 'ignored');
     if (isCommonWord(text)) return bySightItem(text, 'guessed');
     return item(text, 'unknown');
@@ -140,7 +139,10 @@ interface Meaning {
 
 /** Whether something in a clause says what is taught although most of its words are unknown. */
 function saysEnough({ phrases, spelled }: Chunk): boolean {
-  return spelled.some(({ spelling }) => spelling.letters.length > 1) || phrases.some(({ sure }) => sure);
+  return (
+    spelled.some(({ spelling }) => spelling.letters.length > 1) ||
+    phrases.some(({ sure, sound }) => sure || sound === true)
+  );
 }
 
 function ofLetters({ phrases }: Chunk, settled: readonly Settled[]): Meaning {

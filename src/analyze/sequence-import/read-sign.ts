@@ -16,7 +16,7 @@ export function readSign(reader: ClauseReader, lexeme: Lexeme, i: number): void 
       break;
     case 'hint':
     case 'list':
-      announce(reader, lexeme.kind === 'hint');
+      announce(reader, lexeme);
       break;
     case 'note':
       reader.note(lexeme);
@@ -65,10 +65,15 @@ function bracketsLetters(lexemes: readonly Lexeme[], i: number): boolean {
 }
 
 /** "such as" and "spelled": a heading's list follows, or else, after "such as", examples. */
-function announce(reader: ClauseReader, examples: boolean): void {
+function announce(reader: ClauseReader, { kind, text }: Lexeme): void {
+  const examples = kind === 'hint';
   const scope = reader.scope ?? reader.dormant;
   const { chunk } = reader;
   if (scope !== null && scope.chunk === chunk && chunk.spelled.length === 0) {
+    // "/ch/ (including tch)" has its own letters besides.
+    const { heading } = scope;
+    if (heading.sound && reader.depth > 0 && text.startsWith('includ'))
+      chunk.phrases.push({ ...heading, keeps: heading.ids });
     reader.scope = scope;
     scope.strong = true;
     reader.broken = false;

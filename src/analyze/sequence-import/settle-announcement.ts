@@ -27,12 +27,25 @@ export function settleAnnouncement(lexemes: readonly Lexeme[], chunks: readonly 
 
 /** "/f/, /l/ and /s/ spelt ff, ll, ss": the sounds before "spelt" are no letters of their own. */
 function announceSounds(lexemes: readonly Lexeme[], chunks: readonly Chunk[]): void {
-  const spelt = lexemes.find(({ kind }) => kind === 'list')?.start;
-  if (spelt === undefined || !chunks.some((chunk) => chunk.spelled.some(({ start }) => start > spelt)))
-    return;
+  const at = lexemes.findIndex(({ kind }) => kind === 'list');
+  // "/sh/ and /ch/ (including tch)" has letters enough before its brackets.
+  if (at < 0 || lexemes.slice(0, at).some(({ kind }) => kind === 'open')) return;
+  const spelt = lexemes[at]!.start;
+  const listed = chunks.flatMap(({ spelled }) => spelled).filter(({ start }) => start > spelt);
+  if (listed.length === 0) return;
+  const sounds = new Set<Phrase>();
   for (const chunk of chunks) {
-    const sounds = chunk.phrases.length > 0 && chunk.phrases.every(({ sound }) => sound);
-    if (chunk.start < spelt && sounds && chunk.spelled.length === 0) chunk.announces = true;
+    const onlySounds = chunk.phrases.length > 0 && chunk.phrases.every(({ sound }) => sound);
+    if (chunk.start >= spelt || !onlySounds) continue;
+    for (const phrase of chunk.phrases) sounds.add(phrase);
+    if (chunk.spelled.length === 0) chunk.announces = true;
+  }
+  // "/oo/ and /ʊ/ spelled oo": the letters have each of the sounds.
+  if (sounds.size < 2) return;
+  for (const one of listed) {
+    if (!one.headings.some(({ sound }) => sound)) continue;
+    one.headings.splice(0, one.headings.length, ...one.headings.filter(({ sound }) => !sound));
+    one.sounds.push(...sounds);
   }
 }
 

@@ -125,7 +125,8 @@ function settle(spelled: Spelled, beside: Beside, others: readonly Spelled[]): O
   const unlike = /^[aeiou]$/.test(spelling.letters) && spelled.examples.length > 0 && byExample.length === 0;
   if (contradicted || unlike) return { ids: spelling.usual, sure: false, left };
   const narrowed = left.length < spelling.candidates.length;
-  if (usual.length === spelling.usual.length && spelling.sure) return { ids: usual, sure: true, left: usual };
+  if (usual.length === spelling.usual.length && spelling.sure)
+    return { ids: usual, sure: true, left: spelling.letters === 'y' ? left : usual };
   if (left.length === 1) return { ids: left, sure: true, left };
   if (usual.length === 0)
     return named.length > 0
@@ -159,16 +160,32 @@ export function leanOnNeighbours(settled: readonly SettledLetters[]): readonly S
   return settled.map((one, i) => {
     if (isRimeAmong(settled, i))
       return { ids: rimes.ing!, sure: true, left: rimes.ing!, confirmed: one.confirmed };
+    if (one.letters === 'y' && one.ids[0] === 'y' && isAmongVowels(settled, i)) {
+      const said = leanOn({ ...one, sure: false }, settled, i);
+      return said ?? { ...one, sure: false };
+    }
     // "ei and ie (eight, piece)": piece says nothing of ei.
     if (one.sure || one.contradicted) return one;
-    for (const step of [1, 2, 3]) {
-      for (const near of [settled[i - step], settled[i + step]]) {
-        const same = near?.sure === true ? one.left.filter((id) => !rare.has(id) && alike(id, near.ids)) : [];
-        if (same.length === 1) return { ids: same, sure: true, left: same, confirmed: one.confirmed };
-      }
-    }
-    return one;
+    return leanOn(one, settled, i) ?? one;
   });
+}
+
+/** What the nearest neighbour with the same sound leaves of letters; null where none decides. */
+function leanOn(one: SettledLetters, settled: readonly SettledLetters[], i: number): Settled | null {
+  for (const step of [1, 2, 3]) {
+    for (const near of [settled[i - step], settled[i + step]]) {
+      const same = near?.sure === true ? one.left.filter((id) => !rare.has(id) && alike(id, near.ids)) : [];
+      if (same.length === 1) return { ids: same, sure: true, left: same, confirmed: one.confirmed };
+    }
+  }
+  return null;
+}
+
+/** Whether all letters near a y are spellings of vowels: igh, y. */
+function isAmongVowels(settled: readonly SettledLetters[], i: number): boolean {
+  const near = [settled[i - 1], settled[i + 1]].filter((one) => one !== undefined);
+  const vowel = /^(?:vowel|long vowel|other vowel)/;
+  return near.length > 0 && near.every(({ ids }) => ids.every((id) => vowel.test(patterns.get(id)!.family)));
 }
 
 /** Whether ing stands beside ang, ong or ung, which are no endings. */

@@ -169,6 +169,7 @@ export function findSpelling(letters: string, mark: Mark, affix = false): Spelli
   if (rime !== null) return rime;
   const all = patternsOf.get(letters);
   if (all === undefined) return null;
+  if (letters === 'th' && mark === 'suffix' && !affix) return spelling(letters, all, usual.th!, false);
   const composite = composites[letters];
   if (composite !== undefined) return spelling(letters, all, composite, true);
   const marked = mark === 'none' || (letters === 'th' && !affix) ? [] : onSide(all, mark);
@@ -195,7 +196,10 @@ export function familyMember(letter: string, family: readonly PatternId[]): Spel
       ? letters.length === 2 && letters.includes(letter)
       : side === 'end' && letters[0] === letter;
   });
-  return blends.length === 0 ? null : spelling(letter, blends, blends, true);
+  // "clusters with l" are bl and cl before they are lt.
+  const starts = blends.filter((id) => id.startsWith('start-'));
+  const meant = starts.length > 0 ? starts : blends;
+  return meant.length === 0 ? null : spelling(letter, meant, meant, true);
 }
 
 /** `-at`, `-ick`: an ending of a short vowel and consonants, which is a guess; `-ed`, `-all` are known otherwise. */

@@ -57,6 +57,7 @@ const lineCode =
 /** Cuts one line of a sequence into lexemes. `ai (rain), a-e /ā/` → ai ( rain ) , a_e /ā/. */
 export function splitLexemes(text: string): readonly Lexeme[] {
   const lexemes: Lexeme[] = [];
+  const arrows = text.split('→').length - 1;
   let at = (listMarker.exec(text) ?? lineCode.exec(text))?.[0].length ?? 0;
   const add = (kind: Lexeme['kind'], end: number, name = '', mark: Mark = 'none') => {
     lexemes.push({ kind, text: name, mark, start: at, end });
@@ -68,7 +69,8 @@ export function splitLexemes(text: string): readonly Lexeme[] {
       add('sound', at + sound.length + 2, sound);
       continue;
     }
-    const kind = singles[text[at]!];
+    // One arrow leads to examples, several divide a list.
+    const kind = text[at] === '→' && arrows > 1 ? 'break' : singles[text[at]!];
     if (kind !== undefined) {
       add(kind, at + 1, text[at]);
       continue;

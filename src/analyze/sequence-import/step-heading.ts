@@ -11,6 +11,7 @@ const called = new RegExp(
   '^(?<kind>(?:first|second|third|fourth|1st|2nd|3rd|4th)\\s+(?:half\\s+)?(?:term|half|grade|quarter|semester)' +
     '|(?:autumn|fall|winter|spring|summer)(?:\\s+(?:term|half term))?(?:\\s+\\d)?(?![\\p{L}\\p{N}])' +
     '|(?:january|february|march|april|may|june|july|august|september|october|november|december)(?![\\p{L}\\p{N}])' +
+    '|(?:jan|feb|mar|apr|jun|jul|aug|sept?|oct|nov|dec)\\.?(?=\\s*(?:[:–—|]|$))' +
     '|kindergarten|reception|nursery|pre-k)(?![\\p{L}\\p{N}])',
   'iu',
 );

@@ -4,7 +4,7 @@ const filler = [
   'initial|position|begin|beginning|end|start|at|name|s|syllable|type|to|root|adding|add|common|alternative',
   'next|come|follow|learner|children|child|pupil|student|then|verb|noun|adjective|adverb|person|third',
   'singular|present|tense|hissing|together|two|main|few|some|many|single|simple',
-  'before|after|short|long|consonant|way|more|unit|change|no|reading|blending|all|other|voiced|unvoiced',
+  'before|after|short|long|consonant|way|more|unit|change|no|reading|blending|all|other|voiced|unvoiced|voiceless',
   // Words of the language that only join others.
   'this|that|these|those|which|who|whose|it|its|they|them|their|we|us|our|you|your|he|she|one|each|every|any|another',
   'be|are|am|was|were|been|being|do|does|did|can|could|will|would|may|might|must|shall|should|have|has|had|so|such',
@@ -64,6 +64,7 @@ export const restWords: ReadonlySet<string> = new Set([
   'inset',
   'checkpoint',
   'buffer',
+  'flex',
   'screening',
   'screener',
   'benchmark',

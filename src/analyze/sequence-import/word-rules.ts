@@ -186,7 +186,12 @@ function inProse({ chunk, broken }: ClauseReader): boolean {
 
 /** Beyond a comma one letter is too little to say that a word shows it: `t, the`. */
 function showsLetters({ broken }: ClauseReader, text: string, { spelling }: Spelled): boolean {
-  return text.length > 1 && fits(text, spelling.letters) && (!broken || spelling.letters.length > 1);
+  return (
+    text.length > 1 &&
+    /[aeiouy]/.test(text) &&
+    fits(text, spelling.letters) &&
+    (!broken || spelling.letters.length > 1)
+  );
 }
 
 /** Whether letters may be a word of prose, or one letter: `or`, `a`; `ck` and `igh` are nothing but letters. */
