@@ -161,6 +161,8 @@ export class ClauseReader extends ClauseState {
       odd,
       every: 0,
     };
+    const placed = this.place === '' ? [] : spelling.candidates.filter((id) => id.startsWith(this.place));
+    if (placed.length > 0) one.headings.push({ ids: [], sure: true, within: new Set(placed), keeps: [] });
     if (inScope) one.headings.push(...scope.chunk.phrases.filter(({ within }) => within !== null));
     const stays =
       scope !== null &&

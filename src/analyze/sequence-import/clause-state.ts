@@ -10,6 +10,11 @@ export interface Scope {
   readonly sound: boolean;
 }
 
+/** Which blends stand at a place: "at the end of words". */
+function sideOf(place: string): 'start-' | 'end-' | '' {
+  return /begin|start|front|initial/.test(place) ? 'start-' : /end|final/.test(place) ? 'end-' : '';
+}
+
 /** What is known of a clause at a word: its chunks so far, and what waits for the next. */
 export class ClauseState {
   readonly lexemes: readonly Lexeme[];
@@ -35,6 +40,8 @@ export class ClauseState {
   dormant: Scope | null = null;
   /** The heading before a colon; it goes for the headings listed after it: "y as a vowel: long i, long e". */
   announced: Phrase | null = null;
+  /** Where the letters to come stand: "at the end: st, sk". */
+  place: 'start-' | 'end-' | '' = '';
   /** The lexeme being read. */
   at = 0;
   /** What it lists are exceptions to what it names. */
@@ -143,8 +150,10 @@ export class ClauseState {
 
   /** Words that say something beside what is taught go with what came, if anything did. */
   note(lexeme: Lexeme): void {
-    if (this.chunk === null || this.chunk.known === 0) this.wait(lexeme);
-    else {
+    if (this.chunk === null || this.chunk.known === 0) {
+      this.place = sideOf(lexeme.text);
+      this.wait(lexeme);
+    } else {
       this.waiting += 1;
       this.placeBlends(lexeme.text);
       // "the /v/ sound at the end of words": which letters it has there is not said.
@@ -158,7 +167,7 @@ export class ClauseState {
     const phrases = this.chunks
       .slice(-2)
       .flatMap((chunk) => chunk.phrases.map((phrase, i) => ({ chunk, phrase, i })));
-    const side = /begin|start|front|initial/.test(place) ? 'start-' : /end|final/.test(place) ? 'end-' : '';
+    const side = sideOf(place);
     for (const { chunk, phrase, i } of phrases) {
       const ids = phrase.ids.filter((id) => id.startsWith(side));
       const blends = phrase.ids.every((id) => /^(?:start|end)-/.test(id));

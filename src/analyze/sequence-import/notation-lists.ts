@@ -82,9 +82,12 @@ export function bothLengths(lexemes: readonly Lexeme[], i: number): Notation | n
 export function lettersInEnding(lexemes: readonly Lexeme[], i: number): Notation | null {
   const letters = wordAt(lexemes, i);
   const ending = lexemes[i + 2];
-  if (wordAt(lexemes, i + 1) !== 'in' || ending?.kind !== 'word' || ending.mark !== 'suffix') return null;
-  const longer = ending.text.startsWith(letters) && ending.text !== letters;
-  if (!/^[aeiou]$/.test(letters) || !longer || findSpelling(ending.text, 'suffix') === null) return null;
+  if (wordAt(lexemes, i + 1) !== 'in' || ending?.kind !== 'word') return null;
+  const longer = ending.text.includes(letters) && ending.text !== letters;
+  const within = ending.mark === 'suffix' ? /^[aeiou]$/ : /^[a-z]$/;
+  if (!within.test(letters) || !longer || findSpelling(ending.text, ending.mark) === null) return null;
+  // "i in it" has an example; "k in kn" has no vowel and is none.
+  if (ending.mark === 'none' && /[aeiouy]/.test(ending.text)) return null;
   return { taken: 3, given: [{ ...ending, start: lexemes[i]!.start }] };
 }
 

@@ -84,7 +84,7 @@ export const signNotations: readonly NotationRule[] = [
     example: 'tch after a short vowel',
     counterExample: 'c before e, i',
     applies: note(
-      `(?:right |just |immediately )?(?:before|after|following|when adding|when you add) (?:a |an |the |any |one |all )?(?:(?:short|long|single|final|stressed|vowel|consonant|other|and|or|another|suffix|ending|a|an)\\s?)*(?:vowel (?:team|digraph|pair|sound)s?|vowels?|consonants?|suffix|suffixes|endings?|blends?|syllables?|letters?)(?: sounds?| suffix(?:es)?)?(?: (?:that |which )?(?:begin|start|end)(?:s|ning|ing)? (?:with|in) (?:a |an |the )?(?:vowel|consonant|letter)s?)?`,
+      `(?:right |just |immediately )?(?:before|after|following|when adding|when you add) (?:a |an |the |any |one |all )?(?:(?:short|long|single|two|double|more|final|stressed|vowel|consonant|other|and|or|another|suffix|ending|a|an)\\s?)*(?:vowel (?:team|digraph|pair|sound)s?|vowels?|consonants?|suffix|suffixes|endings?|blends?|syllables?|letters?)(?: sounds?| suffix(?:es)?)?(?: (?:that |which )?(?:begin|start|end)(?:s|ning|ing)? (?:with|in) (?:a |an |the )?(?:vowel|consonant|letter)s?)?`,
     ),
   },
   {

@@ -9,8 +9,9 @@ import type { Phrase } from './phrases.ts';
 import { readClause } from './read-clause.ts';
 import { readWords } from './read-words.ts';
 import { isRestWeek, saysNothingNew } from './rest-weeks.ts';
-import { type Beside, leanOnNeighbours, type Settled, settleSpelling } from './settle-spelling.ts';
+import { leanOnNeighbours, type Settled, settleSpelling } from './settle-spelling.ts';
 import { type Lexeme, splitLexemes } from './split-lexemes.ts';
+import type { Beside } from './weigh-examples.ts';
 import { noNeeds, type WordNeeds } from './word-needs.ts';
 
 /** An item, and its headings where it has no letters of its own: "Digraphs"; a list may follow them. */

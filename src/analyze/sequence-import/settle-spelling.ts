@@ -1,10 +1,8 @@
 import { catalogue } from '../catalogue/catalogue.ts';
 import type { PatternId } from '../types.ts';
 import type { Spelled } from './clause-chunk.ts';
-import type { Phrase } from './phrases.ts';
 import { composites, rimes } from './spellings.ts';
-import { explains, patternsShown } from './weigh-examples.ts';
-import type { WordNeeds } from './word-needs.ts';
+import { type Beside, explains, patternsShown } from './weigh-examples.ts';
 
 /** What letters teach; `sure` when the text says so or they have no other usual meaning. */
 export interface Settled {
@@ -40,14 +38,6 @@ const bothTaught = /^(?:th|ed)$/;
 
 /** Sounds beyond these say nothing more of what letters mean. */
 const MOST_SOUNDS = 24;
-
-/** What stands in other cells of a row. */
-export interface Beside {
-  readonly examples: readonly string[];
-  /** Headings that these letters may be a list of: "Long e", beside `ee, ea`. */
-  readonly headings: readonly Phrase[];
-  readonly needs: WordNeeds;
-}
 
 /** Reads what stands beside letters: a heading, a sound, an example, in their own cell or another of the row. */
 export function settleSpelling(

@@ -54,6 +54,7 @@ const aliases: Readonly<Record<string, readonly PatternId[]>> = {
   el: ['schwa-e'],
   il: ['schwa-i'],
   sph: ['start-other'],
+  dw: ['start-other'],
   q: ['qu'],
   ci: ['soft-c'],
   cy: ['soft-c'],

@@ -3,7 +3,16 @@ import type { Spelled } from './clause-chunk.ts';
 import { patternsInExample } from './example-shapes.ts';
 import { isUsualExample } from './example-words.ts';
 import { fits, isWithin } from './fits.ts';
-import type { Beside } from './settle-spelling.ts';
+import type { Phrase } from './phrases.ts';
+import type { WordNeeds } from './word-needs.ts';
+
+/** What stands in other cells of a row. */
+export interface Beside {
+  readonly examples: readonly string[];
+  /** Headings that these letters may be a list of: "Long e", beside `ee, ea`. */
+  readonly headings: readonly Phrase[];
+  readonly needs: WordNeeds;
+}
 
 /** Examples beyond these say nothing more of what letters mean. */
 const MOST_EXAMPLES = 24;
@@ -53,5 +62,8 @@ export function explains(
     )
       return 'contradicts';
   }
-  return confirmed ? 'confirms' : 'says nothing';
+  // That a word has one consonant says next to nothing.
+  return confirmed && (spelling.letters.length > 1 || /[aeiouycg]/.test(spelling.letters))
+    ? 'confirms'
+    : 'says nothing';
 }
