@@ -168,6 +168,12 @@ export class ClauseState {
       .slice(-2)
       .flatMap((chunk) => chunk.phrases.map((phrase, i) => ({ chunk, phrase, i })));
     const side = sideOf(place);
+    // "blends st, sp at the beginning"
+    for (const one of side === '' ? [] : this.chunks.slice(-8).flatMap(({ spelled }) => spelled)) {
+      const placed = one.spelling.candidates.filter((id) => id.startsWith(side));
+      if (placed.length > 0 && one.headings.length > 0)
+        one.headings.push({ ids: [], sure: true, within: new Set(placed), keeps: [] });
+    }
     for (const { chunk, phrase, i } of phrases) {
       const ids = phrase.ids.filter((id) => id.startsWith(side));
       const blends = phrase.ids.every((id) => /^(?:start|end)-/.test(id));

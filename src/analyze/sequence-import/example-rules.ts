@@ -6,6 +6,7 @@ import { soundPhrase } from './sound-phrase.ts';
 import type { Spelling } from './spellings.ts';
 import type { Lexeme } from './split-lexemes.ts';
 import { restWords } from './word-roles.ts';
+import { standsForLetters } from './words-or-letters.ts';
 
 /** A word of a clause with what it may be: the longest phrase that begins there, letters, or only a word. */
 interface WordAt {
@@ -86,6 +87,7 @@ export const exampleRules: readonly WordRule[] = [
     applies: (reader, { lexeme, spelling }) => {
       const { last, aside, hinting } = reader;
       if (aside || !hinting || spelling === null) return 0;
+      if (lexeme.text === 'or' && !standsForLetters(reader.lexemes, reader.at)) return 0;
       // "ay: may I play": a letter within examples is a word.
       if (lexeme.text.length === 1 && lexeme.mark === 'none') return 0;
       // After letters they need an example first, after a phrase none: "longer words: er, or".

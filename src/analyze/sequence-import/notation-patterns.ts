@@ -89,7 +89,7 @@ export const patternNotations: readonly NotationRule[] = [
     example: 'y becomes i',
     counterExample: 'y as long i',
     applies: phrase(
-      '(?:(?:chang(?:e|es|ing)|turn(?:s|ing)?|swap(?:ping)?)(?: the| a)?(?: final| last)? y (?:to|into|for)(?: an?)? i|y (?:becomes?|changes to|turns into|changing to|changed to|to)(?: an?)? i(?:e[sd])?|y changing)(?: rule)?',
+      '(?:(?:chang(?:e|es|ing)|turn(?:s|ing)?|swap(?:ping)?)(?: the| a)?(?: final| last)? y (?:to|into|for)(?: an?)? i|y (?:becomes?|changes to|turns (?:in)?to|changing to|changed to|to)(?: an?)? i(?:e[sd])?|y changing)(?: rule)?',
       () => ['change-y-to-i'],
     ),
   },

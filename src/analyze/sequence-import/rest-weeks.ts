@@ -10,7 +10,7 @@ const companions = new Set(
     'gaps progress pupil pupils student students data benchmark monitoring screening screener formal informal phonics',
     'taught learned learnt known sounds sound letters letter words word patterns pattern skills skill content',
     'everything cumulative mixed extra further re practice practise through until only first second third final start',
-    'performance task project presentation celebration conferences',
+    'check checks performance task project presentation celebration conferences',
     'reading spelling checkpoint open secure needed as one two three four five six week1 teaching apply and application',
   ].flatMap((row) => row.split(' ')),
 );

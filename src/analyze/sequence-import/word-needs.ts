@@ -1,6 +1,6 @@
 import type { PatternId, WordAnalysis } from '../types.ts';
 
-/** What a word needs to be read, over all its readings; empty where nothing is known of it for sure. */
+/** What a word needs to be read, in any of its readings, or in all where they are different words; empty where nothing is known of it for sure. */
 export type WordNeeds = (word: string) => ReadonlySet<PatternId>;
 
 const nothing: ReadonlySet<PatternId> = new Set();
@@ -22,13 +22,12 @@ export function createWordNeeds(engine: { analyze(word: string): WordAnalysis })
   return (word) => {
     const before = known.get(word);
     if (before !== undefined) return before;
-    const readings = engine
-      .analyze(word)
-      .readings.filter(({ source }) => source === 'dictionary' || source === 'derived');
-    const ids = readings.flatMap(({ requires, units }) => [
-      ...requires,
-      ...units.map(({ pattern }) => pattern),
-    ]);
+    const { readings, homograph } = engine.analyze(word);
+    const sets = readings
+      .filter(({ source }) => source === 'dictionary' || source === 'derived')
+      .map(({ requires, units }) => [...requires, ...units.map(({ pattern }) => pattern)]);
+    // What one reading of row needs is no evidence: the other may be meant.
+    const ids = [...new Set(sets.flat())].filter((id) => !homograph || sets.every((one) => one.includes(id)));
     const needs = new Set([...ids, ...ids.flatMap((id) => alike[id] ?? [])]);
     known.set(word, needs);
     return needs;

@@ -3,9 +3,10 @@ import type { ClauseReader } from './clause-reader.ts';
 import { commonWords } from './common-words.ts';
 import { exampleRules, type WordRule } from './example-rules.ts';
 import { fits } from './fits.ts';
-import { joinsWords, proseRules } from './prose-rules.ts';
+import { proseRules } from './prose-rules.ts';
 import { readCondition } from './read-condition.ts';
 import { fillerWords, hintWords, looseWords, restWords } from './word-roles.ts';
+import { joinsWords } from './words-or-letters.ts';
 
 /** In order: the first rule that applies to a word is taken. */
 export const wordRules: readonly WordRule[] = [
