@@ -12,6 +12,7 @@ import {
   readColumns,
   toSequence,
 } from '../src/analyze/index.ts';
+import { loadAnalyzer } from './load-analyzer.ts';
 import { readAnnotated } from './sequences/annotated-text.ts';
 
 /**
@@ -35,8 +36,9 @@ const styles = readdirSync(folder)
  * before its reading was seen. Common practice, no source.
  */
 const annotated = new URL('sequences/annotated/', import.meta.url);
+const engine = loadAnalyzer();
 const clauses = readdirSync(annotated).flatMap((file) =>
-  readAnnotated(readFileSync(new URL(file, annotated), 'utf8')),
+  readAnnotated(readFileSync(new URL(file, annotated), 'utf8'), engine),
 );
 
 /** Bars for annotated clauses: the least share that is right, the most that are wrong and not asked about. */
@@ -139,9 +141,36 @@ test('annotated clauses are read right, or asked about', () => {
   const wrong = clauses.filter(({ verdict }) => verdict !== 'right');
   const sure = wrong.filter(({ verdict }) => verdict === 'wrong but sure');
   const told = wrong.map(({ text, meaning, read }) => `${text}: ${read}, not ${meaning}`).join('\n');
-  expect(clauses.length).toBeGreaterThan(400);
+  expect(clauses.length).toBeGreaterThan(1500);
   expect(1 - wrong.length / clauses.length, told).toBeGreaterThanOrEqual(LEAST_CLAUSES_RIGHT);
   expect(sure.length / clauses.length, told).toBeLessThan(MOST_WRONG_BUT_SURE);
+});
+
+describe('example words', () => {
+  const settled = (text: string) =>
+    importSequence(text, {}, [], engine)
+      .steps.flatMap(({ items }) => items)
+      .map(({ patterns, status }) => [patterns.join(' '), status]);
+
+  test.each(
+    catalogue.filter(({ family }) => family === 'vowel team').map((row) => [row.label, row] as const),
+  )('settle %s', (_, { id, letters, examples }) => {
+    const shown = examples.filter((word) => engine.analyze(word).readings[0]!.requires.includes(id));
+    if (shown.length > 0) expect(settled(`${letters} (${shown.join(', ')})`)[0]![0]).toContain(id);
+  });
+
+  test('that need something else make a guess of what would be sure', () => {
+    expect(settled('a: hat, cap')).toEqual([['short-a', 'matched']]);
+    expect(settled('a: hat, what')[0]![1]).not.toBe('matched');
+    expect(settled('ng ropes (ring, long)')).toEqual([['ng', 'matched']]);
+    expect(settled('ng ropes')).toEqual([['ng', 'guessed']]);
+  });
+
+  test('change no text', () => {
+    const texts = (pasted: string, words?: typeof engine) =>
+      importSequence(pasted, {}, [], words).steps.flatMap(({ items }) => items.map(({ text }) => text));
+    for (const { pasted } of styles) expect(texts(pasted, engine)).toEqual(texts(pasted));
+  });
 });
 
 describe('a table', () => {

@@ -44,11 +44,16 @@ export function PasteView({ groups, engine }: { groups: Groups; engine: EngineSt
     () => (columnsOf?.heads === heads ? columnsOf.kinds : (table?.columns.map(({ kind }) => kind) ?? [])),
     [table, heads, columnsOf],
   );
+  // Example words count once the engine is here; until then they are read by their shape.
+  const words = engine.kind === 'ready' ? engine.engine : undefined;
   const imported = useMemo(
-    () => importSequence(tooLong ? '' : text, choices, columns),
-    [text, choices, columns],
+    () => importSequence(tooLong ? '' : text, choices, columns, words),
+    [text, choices, columns, words],
   );
-  const unaided = useMemo(() => importSequence(tooLong ? '' : text, {}, columns), [text, columns]);
+  const unaided = useMemo(
+    () => importSequence(tooLong ? '' : text, {}, columns, words),
+    [text, columns, words],
+  );
   const toSettle = useMemo(() => itemsToSettle(unaided), [unaided]);
   const choiceOf = (key: string): ItemChoice | undefined =>
     Object.hasOwn(choices, key) ? choices[key] : undefined;

@@ -1,4 +1,4 @@
-import { type ImportedItem, importSequence } from '../../src/analyze/index.ts';
+import { type ImportedItem, importSequence, type WordAnalyzer } from '../../src/analyze/index.ts';
 
 /** How the reading of a clause compares with what a teacher says it means. */
 export type Verdict = 'right' | 'asked' | 'wrong but sure' | 'wrong guess';
@@ -33,7 +33,7 @@ const SETS: Readonly<Record<string, string>> = {
  * what its author says it means. A meaning is a set of patterns and `words: …`, `-` for nothing to teach, `?` for what
  * has to be asked; `||` divides meanings that are as good.
  */
-export function readAnnotated(annotated: string): readonly ReadClause[] {
+export function readAnnotated(annotated: string, engine?: WordAnalyzer): readonly ReadClause[] {
   const clauses: { text: string; meaning: string; start: number; end: number; items: ImportedItem[] }[] = [];
   let pasted = '';
   let after = 0;
@@ -47,7 +47,7 @@ export function readAnnotated(annotated: string): readonly ReadClause[] {
   pasted += annotated.slice(after);
   const steps: string[] = clauses.map(() => '');
   let at = 0;
-  for (const step of importSequence(pasted).steps) {
+  for (const step of importSequence(pasted, {}, [], engine).steps) {
     for (const item of step.items) {
       const start = findText(pasted, item.text, at);
       if (start < 0) continue;

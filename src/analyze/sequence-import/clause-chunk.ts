@@ -11,6 +11,8 @@ export interface Spelled {
   /** Sounds after the letters; any of them is meant: `-ed /t/ /d/`. */
   readonly sounds: Phrase[];
   readonly examples: string[];
+  /** They stand in the list of a sound that they cannot have. */
+  readonly odd: boolean;
   /** All its sounds are meant, or as many as this says; 0 where nothing says so. */
   every: number;
 }
@@ -26,6 +28,12 @@ export interface Chunk {
   unknown: number;
   /** A heading whose list follows in other chunks: it teaches nothing itself. */
   announces: boolean;
+  /** Words beside it leave open how it goes together: "with", "from … to". */
+  hedged: boolean;
+  /** Lists exceptions to what it names: the teacher has to say what they are. */
+  asks: boolean;
+  /** Words that show what its headings teach: cake, of "silent e: cake". */
+  readonly examples: string[];
   /** Says that nothing new is taught. */
   rest: boolean;
 }

@@ -1,16 +1,9 @@
 import type { Chunk, Spelled } from './clause-chunk.ts';
+import { ClauseState } from './clause-state.ts';
 import { overlap, type Phrase, shows } from './phrases.ts';
 import { isOpen } from './settle-announcement.ts';
-import { findSpelling, type Spelling } from './spellings.ts';
+import { familyMember, findSpelling, type Spelling } from './spellings.ts';
 import type { Lexeme } from './split-lexemes.ts';
-
-/** A heading that a list follows; `strong`: the list is announced by a colon or brackets. */
-interface Scope {
-  readonly heading: Phrase;
-  readonly chunk: Chunk;
-  strong: boolean;
-  readonly sound: boolean;
-}
 
 /** How far back a sound after a list is taken to go for it. */
 const LONGEST_LIST = 20;
@@ -19,84 +12,8 @@ const LONGEST_LIST = 20;
 const introduces =
   /^(?:letters?|sounds?|spellings?|graphemes?|consonants?|vowels?|initial|final|and|or|of|new|teach|introduce|the)$/;
 
-/** What is known of a clause at a word, and what the rules for words do with it. */
-export class ClauseReader {
-  readonly lexemes: readonly Lexeme[];
-  chunk: Chunk | null = null;
-  /** Something divides what comes from what came. */
-  broken = true;
-  scope: Scope | null = null;
-  /** Examples follow. */
-  hinting = false;
-  /** Examples were listed up to the last comma: "as in go, me". */
-  trailing = false;
-  /** In brackets that say more about what stands before them. */
-  aside = false;
-  depth = 0;
-  /** After "with" or the like, which may mean anything: "vowels with r". */
-  loose = false;
-  readonly chunks: Chunk[] = [];
-  /** The last heading without letters, after a comma: "digraphs, such as sh". */
-  dormant: Scope | null = null;
-  /** The heading before a colon; it goes for the headings listed after it: "y as a vowel: long i, long e". */
-  announced: Phrase | null = null;
-  /** The lexeme being read. */
-  at = 0;
-  /** What it lists are exceptions to what it names. */
-  private doubtful = false;
-  /** The last divider was the word "and". */
-  private joined = false;
-  /** Where the words before the next chunk began that say nothing themselves. */
-  private pending: number | null = null;
-
-  constructor(lexemes: readonly Lexeme[]) {
-    this.lexemes = lexemes;
-  }
-
-  /** The chunks of the clause, once all its lexemes are read. */
-  finish(): readonly Chunk[] {
-    this.closePending();
-    if (this.chunks.length === 0 && this.lexemes.length > 0) this.open(0).unknown += 1;
-    return this.chunks;
-  }
-
-  get last(): Spelled | undefined {
-    return this.chunk?.spelled.at(-1);
-  }
-
-  /** From here on nothing is sure, nor is the heading before. */
-  doubt(): void {
-    this.doubtful = true;
-    if (this.chunk !== null) this.chunk.unknown += this.chunk.known + 1;
-  }
-
-  get pendingIsEmpty(): boolean {
-    return this.pending === null;
-  }
-
-  /** What nobody knows was only the name of the letters that follow: "Otto's list: wr" is about wr. */
-  dropNickname(): void {
-    let start = this.chunk?.start ?? 0;
-    while (this.chunks.length > 0 && this.chunks.at(-1)!.known === 0) start = this.chunks.pop()!.start;
-    this.chunk = null;
-    this.pending = start;
-  }
-
-  /** `joined`: by the word "and". */
-  divide(joined = false): void {
-    if (this.aside) return;
-    this.joined = joined;
-    this.closePending();
-    this.broken = true;
-    this.loose = false;
-    this.trailing ||= this.hinting;
-    this.hinting = false;
-    if (this.scope !== null && !this.scope.strong && this.scope.chunk.spelled.length === 0) {
-      this.dormant = this.scope;
-      this.scope = null;
-    }
-  }
-
+/** What the rules for words do with what is known of a clause. */
+export class ClauseReader extends ClauseState {
   /** Whether a word shows one of the headings before it: me, in "long e, o in me, go". */
   showsHeading(text: string): boolean {
     return this.chunks.slice(-4).some(({ phrases }) => phrases.some((phrase) => shows(text, phrase)));
@@ -115,7 +32,10 @@ export class ClauseReader {
   isNote(text: string): boolean {
     if (this.scope === null || this.scope.chunk !== this.chunk) return false;
     const { heading, strong, chunk } = this.scope;
-    if (text.includes("'") && heading.within!.has('contraction')) return true;
+    const owned = heading.within!.has('possessive');
+    if (text.includes("'") && (owned || heading.within!.has('contraction'))) return true;
+    // "the girl's coat"
+    if (owned && strong && chunk.examples.length > 0) return true;
     if (this.depth > 0) return true;
     return strong && chunk.spelled.length === 0 && shows(text, heading);
   }
@@ -140,7 +60,8 @@ export class ClauseReader {
       if (this.aside || this.hinting || again || (sound && !leads && (!this.broken || narrows(last)))) {
         // "ew, ue, ui: the /oo/ sound"
         const listed = sound && this.hinting && this.listsSound(phrase);
-        if (!listed && phrase.within !== null) last.sounds.push(phrase);
+        if (phrase.within === null) this.addAside(phrase, last);
+        else if (!listed) last.sounds.push(phrase);
         this.touch();
         return;
       }
@@ -171,6 +92,16 @@ export class ClauseReader {
     opened.phrases.push(phrase);
     opened.known += words;
     this.scope = phrase.within === null ? null : { heading: phrase, chunk: opened, strong: false, sound };
+  }
+
+  /** "-ed (double the consonant)" teaches both, if it is not what the letters mean there. */
+  private addAside(phrase: Phrase, last: Spelled): void {
+    if (last.spelling.candidates.some((id) => phrase.ids.includes(id)))
+      last.sounds.push({ ...phrase, within: new Set(phrase.ids) });
+    else if (this.aside && phrase.ids.some((id) => id.startsWith('change-'))) {
+      this.chunk!.phrases.push({ ...phrase, keeps: phrase.ids });
+      this.chunk!.hedged = true;
+    }
   }
 
   private narrowsLast(phrase: Phrase): boolean {
@@ -210,10 +141,28 @@ export class ClauseReader {
     }
   }
 
-  readSpelling(spelling: Spelling, lexeme: Lexeme): void {
-    const one: Spelled = { spelling, start: lexeme.start, headings: [], sounds: [], examples: [], every: 0 };
+  readSpelling(written: Spelling, lexeme: Lexeme): void {
     const { scope } = this;
+    const spelling = this.inFamily(written) ?? this.unmarked(written) ?? written;
     const inScope = scope !== null && spelling.candidates.some((id) => scope.heading.within!.has(id));
+    const among = scope?.sound && scope.chunk === this.chunk && scope.chunk.spelled.length > 0;
+    const vowel = /^[aeiouy]/.test(spelling.letters);
+    // What the heading before a list cannot mean says that one of the two is misread.
+    if (!inScope && vowel && scope?.strong && scope.chunk === this.chunk) this.misread = true;
+    const unlike = !inScope && among === true && spelling.letters.length > 1;
+    const odd =
+      unlike || (vowel && !inScope && (this.misread || (this.nicknamed && spelling.letters.length === 1)));
+    const one: Spelled = {
+      spelling,
+      start: lexeme.start,
+      headings: [],
+      sounds: [],
+      examples: [],
+      odd,
+      every: 0,
+    };
+    const placed = this.place === '' ? [] : spelling.candidates.filter((id) => id.startsWith(this.place));
+    if (placed.length > 0) one.headings.push({ ids: [], sure: true, within: new Set(placed), keeps: [] });
     if (inScope) one.headings.push(...scope.chunk.phrases.filter(({ within }) => within !== null));
     const stays =
       scope !== null &&
@@ -234,6 +183,24 @@ export class ClauseReader {
     chunk.known += 1;
   }
 
+  /** "Double letters: f, l", "VCe (a, i)", "blends (l, r)": one letter stands for those of the family that have it. */
+  private inFamily({ letters, candidates }: Spelling): Spelling | null {
+    const { scope } = this;
+    if (letters.length !== 1 || scope === null || scope.chunk !== this.chunk || !scope.strong) return null;
+    const { ids, within } = scope.heading;
+    if (candidates.some((id) => within!.has(id))) return null;
+    return familyMember(letters, ids);
+  }
+
+  /** `a-` under "schwa" is a letter of a word, no prefix. */
+  private unmarked({ letters, candidates }: Spelling): Spelling | null {
+    const { scope } = this;
+    const within = scope?.strong === true && scope.chunk === this.chunk ? scope.heading.within! : null;
+    if (within === null || candidates.some((id) => within.has(id))) return null;
+    const plain = findSpelling(letters, 'none');
+    return plain?.candidates.some((id) => within.has(id)) === true ? plain : null;
+  }
+
   /** One bare letter right after other words may be anything: "words with r". */
   private standsInProse({ text, mark }: Lexeme): boolean {
     if (text.length > 1 || mark !== 'none') return false;
@@ -244,47 +211,5 @@ export class ClauseReader {
       !introduces.test(before.text) &&
       findSpelling(before.text, before.mark) === null
     );
-  }
-
-  private open(start: number): Chunk {
-    const chunk: Chunk = {
-      start: this.pending ?? start,
-      phrases: [],
-      spelled: [],
-      known: 0,
-      unknown: this.doubtful || this.loose ? 1 : 0,
-      announces: false,
-      rest: false,
-    };
-    this.chunks.push(chunk);
-    this.chunk = chunk;
-    this.trailing = this.loose = false;
-    this.touch();
-    return chunk;
-  }
-
-  openOr(lexeme: Lexeme): Chunk {
-    if (this.chunk !== null && !this.broken) {
-      this.touch();
-      return this.chunk;
-    }
-    return this.open(lexeme.start);
-  }
-
-  wait(lexeme: Lexeme): void {
-    if (this.broken || this.chunk === null) this.pending ??= lexeme.start;
-  }
-
-  /** Words that say nothing are an item after all where nothing else stands between two commas. */
-  private closePending(): void {
-    if (this.pending === null) return;
-    // "for plurals and verbs": after "and" they go on with what came.
-    if (this.joined && this.chunk !== null && this.chunk.known > 0) this.pending = null;
-    else this.open(this.pending).unknown += 1;
-  }
-
-  touch(): void {
-    this.broken = false;
-    this.pending = null;
   }
 }

@@ -6,6 +6,7 @@ import { soundPhrase } from './sound-phrase.ts';
 import type { Spelling } from './spellings.ts';
 import type { Lexeme } from './split-lexemes.ts';
 import { restWords } from './word-roles.ts';
+import { standsForLetters } from './words-or-letters.ts';
 
 /** A word of a clause with what it may be: the longest phrase that begins there, letters, or only a word. */
 interface WordAt {
@@ -61,7 +62,7 @@ export const exampleRules: readonly WordRule[] = [
     counterExample: 'ea as in each',
     applies: (reader, { lexeme: { text } }) => {
       const { last, hinting } = reader;
-      const sound = text.length <= 2 && hinting ? soundsByName.get(text) : undefined;
+      const sound = text.length <= 2 && text !== 'or' && hinting ? soundsByName.get(text) : undefined;
       if (sound === undefined || last === undefined || last.examples.length > 0) return 0;
       last.sounds.push(soundPhrase(text));
       return 1;
@@ -86,6 +87,7 @@ export const exampleRules: readonly WordRule[] = [
     applies: (reader, { lexeme, spelling }) => {
       const { last, aside, hinting } = reader;
       if (aside || !hinting || spelling === null) return 0;
+      if (lexeme.text === 'or' && !standsForLetters(reader.lexemes, reader.at)) return 0;
       // "ay: may I play": a letter within examples is a word.
       if (lexeme.text.length === 1 && lexeme.mark === 'none') return 0;
       // After letters they need an example first, after a phrase none: "longer words: er, or".
@@ -102,15 +104,17 @@ export const exampleRules: readonly WordRule[] = [
     name: 'an example',
     example: 'ai (rain)',
     counterExample: 'ai rain',
-    applies: (reader, { lexeme: { text } }) => {
+    applies: (reader, { spelling, lexeme: { text, mark } }) => {
       const { last, aside, hinting } = reader;
       if (!aside && !hinting) return 0;
-      if (/^(?:the|and|or|sounds?|words?)$/.test(text)) return 1;
+      // "forms of in-: im-", "starts with l: bl": no words at all.
+      if (!aside && spelling !== null && (mark !== 'none' || /^[^aeiouy]{2,}$/.test(text))) return 0;
+      if (/^(?:the|and|or|in|of|as|like|sounds?|words?)$/.test(text)) return 1;
       // "er, or, ar (helper, doctor, dollar)": each is an example of its own letters.
       const shown = [last, ...reader.lastSpelled(6)].find(
         (one) => one !== undefined && fits(text, one.spelling.letters),
       );
-      (shown ?? last)?.examples.push(text);
+      (shown ?? last ?? reader.chunk)?.examples.push(text);
       return 1;
     },
   },
@@ -123,13 +127,16 @@ export const exampleRules: readonly WordRule[] = [
       if (!trailing || chunk === null || phrase !== null || lexeme.mark !== 'none') return 0;
       if (lexeme.text.length < 2 || restWords.has(lexeme.text)) return 0;
       const after = lexemes[i + 1];
-      const alone = after?.kind !== 'word' || after.text === 'and' || after.text === 'or';
+      const owned = chunk.phrases.some(({ ids }) => ids.includes('possessive'));
+      const alone =
+        owned || after?.kind !== 'word' || /^(?:and|or)$/.test(after.text) || lexeme.text.includes("'");
       const shown = reader.lastSpelled(4).find((one) => fits(lexeme.text, one.spelling.letters));
       if (shown === undefined && (chunk.spelled.length > 0 || spelling !== null || !alone)) return 0;
       // "wa as in wash, war as in warm": short and known as letters, war is no example of wa.
       if (shown !== undefined && spelling !== null && lexeme.text.length <= 3) return 0;
       if (lexeme.text === 'and' || lexeme.text === 'or') return 0;
-      shown?.examples.push(lexeme.text);
+      (shown ?? chunk).examples.push(lexeme.text);
+      reader.touch();
       return 1;
     },
   },

@@ -26,7 +26,7 @@ export function findRows(text: string): FoundTable | null {
   const head = lines.findIndex((line) => !line.includes(':') && namesColumns(line.split(',')));
   if (head >= 0 && head < lines.length - 1)
     return { before: lines.slice(0, head), rows: splitCells(lines.slice(head).join('\n'), ',') };
-  return gapRows(lines) ?? stackedRows(lines);
+  return quotedRows(text) ?? gapRows(lines) ?? stackedRows(lines);
 }
 
 /**
@@ -36,8 +36,17 @@ export function findRows(text: string): FoundTable | null {
 export function namesColumns(cells: readonly string[], first = false): boolean {
   const filled = cells.filter((cell) => cell.trim() !== '');
   const named = filled.filter((cell) => findHeadKind(cell) !== null).length;
-  const enough = first ? named * 2 >= filled.length : named >= filled.length - 1;
+  const enough = first ? named * 2 >= filled.length - 1 : named >= filled.length - 1;
   return filled.some((cell) => findColumnKind(cell) !== null) && named >= 2 && enough;
+}
+
+/** Rows with quoted cells, as spreadsheets save them, of as many cells each, whatever their head is called. */
+function quotedRows(text: string): FoundTable | null {
+  if (!/(?:^|,)"[^"\n]*,[^"\n]*"(?:,|$)/m.test(text)) return null;
+  const rows = splitCells(text, ',').filter((row) => row.some((cell) => cell !== ''));
+  const width = rows[0]?.length ?? 0;
+  const even = rows.filter((row) => row.length === width).length;
+  return width >= 3 && rows.length >= 4 && even * 10 >= rows.length * 9 ? { before: [], rows } : null;
 }
 
 function tabRows(text: string): FoundTable {

@@ -38,6 +38,13 @@ const start = family('initial blend');
 const end = family('final blend');
 const silent = [...family('silent letter'), 'sc', 'st'];
 
+const blendsAt = (...places: readonly string[]) =>
+  places
+    .flatMap((place) =>
+      ['', ' consonant'].flatMap((kind) => ['blend', 'cluster'].map((noun) => `${place}${kind} ${noun}`)),
+    )
+    .join('|');
+
 /** Headings, names divided by a bar: what they teach alone, whether that is sure, what a list beside them can mean. */
 export const headingPhrases: readonly (readonly [
   string,
@@ -86,7 +93,7 @@ export const headingPhrases: readonly (readonly [
     false,
     ['ng', 'n-ng', ...shorts, 'a-before-l', 'al-aw', ...longClosed],
   ],
-  ['short vowel|all short vowel', shorts, true, family('short vowel')],
+  ['short vowel|all short vowel|short sound|short vowel sound', shorts, true, family('short vowel')],
   ['long vowel', longs, false, [...family('long vowel', 'vowel-consonant-e', 'vowel team'), 'y_e']],
   ['vowel', shorts, false, family('short vowel', 'long vowel', ...vowelFamilies)],
   ['consonant|single consonant|all consonant', consonants, true, family('consonant')],
@@ -97,7 +104,7 @@ export const headingPhrases: readonly (readonly [
     [...consonants, ...shorts],
   ],
   [
-    'vce|cvce|vowel consonant e|silent e|final e|split digraph|split vowel digraph|v e|v_e|vce long vowel|long vowel vce|silent final e|final silent e',
+    'magic e|vce|cvce|vowel consonant e|silent e|final e|split digraph|split vowel digraph|v e|v_e|vce long vowel|long vowel vce|silent final e|final silent e',
     vce,
     true,
     family('vowel-consonant-e'),
@@ -166,7 +173,7 @@ export const headingPhrases: readonly (readonly [
     ['oi', 'oy', 'ou-ow', 'ow-ow', 'au', 'aw', 'oo-moon', 'oo-book', 'ew-oo', 'ew-yoo'],
   ],
   [
-    'r controlled|r controlled vowel|r vowel|vowel r|vowel plus r',
+    'r controlled|r controlled vowel|r influenced|r influenced vowel|r colored vowel|r coloured vowel|r vowel|vowel r|vowel plus r',
     rVowels,
     false,
     family('r-controlled vowel'),
@@ -184,20 +191,21 @@ export const headingPhrases: readonly (readonly [
   ['hard g', ['g'], true, ['g']],
   ['silent letter|silent consonant|silent', ['kn', 'wr', 'gn', 'mb'], false, silent],
   [
-    'initial blend|beginning blend|initial consonant blend|beginning consonant blend|initial cluster|initial consonant cluster|start blend',
+    blendsAt('initial', 'beginning', 'start', 'starting', 'onset'),
     start.filter((id) => id !== 'start-other'),
     true,
     start,
   ],
-  [
-    'final blend|ending blend|end blend|final consonant blend|ending consonant blend|final cluster|final consonant cluster',
-    end.filter((id) => id !== 'end-other'),
-    true,
-    [...end, 'n-ng'],
-  ],
+  [blendsAt('final', 'ending', 'end'), end.filter((id) => id !== 'end-other'), true, [...end, 'n-ng']],
   [
     'blend|consonant blend|consonant cluster|cluster|adjacent consonant',
-    [...start, ...end],
+    [...start, ...end].filter((id) => !id.endsWith('-other')),
+    false,
+    [...start, ...end, 'n-ng'],
+  ],
+  [
+    'two letter blend|2 letter blend|two consonant blend|2 consonant blend|two letter cluster',
+    [...start, ...end].filter((id) => /^(?:start|end)-[a-z]{2}$/.test(id)),
     false,
     [...start, ...end, 'n-ng'],
   ],
@@ -209,7 +217,8 @@ export const headingPhrases: readonly (readonly [
     true,
     start,
   ],
-  ['s blend|blend with s', [...'cmnpkwt'].map((c) => `start-s${c}`), true, start],
+  ['s blend|blend with s', [...'cmnpkltw'].map((c) => `start-s${c}`), true, start],
+  ['apostrophe', ['contraction', 'possessive'], false, ['contraction', 'possessive']],
   [
     'three letter blend|3 letter blend|three consonant blend|3 consonant blend|triple blend',
     ['start-scr', 'start-spl', 'start-spr', 'start-squ', 'start-str', 'start-shr', 'start-thr'],
@@ -238,7 +247,8 @@ export const headingPhrases: readonly (readonly [
     false,
     [...family('final syllable', 'consonant-le')],
   ],
-  ['prefix|prefixe', ['prefix-un', 'prefix-re', 'prefix-dis'], false, family('prefix')],
+  // Which of many is not said: without a list it is asked.
+  ['prefix|prefixe', [], false, family('prefix')],
   [
     'affix|affixe',
     [...starting('prefix-un'), 'suffix-ing'],

@@ -1,4 +1,5 @@
 import { bitOf } from '../catalogue/names.ts';
+import type { WordAnalyzer } from '../standing/judge.ts';
 import { choiceKey } from './choice-key.ts';
 import type { CellKind } from './column-kinds.ts';
 import { findColumns } from './find-columns.ts';
@@ -9,26 +10,30 @@ import { readList } from './read-list.ts';
 import { readStep } from './read-step.ts';
 import { readTable } from './read-table.ts';
 import { readWords } from './read-words.ts';
+import { createWordNeeds, noNeeds } from './word-needs.ts';
 
 /**
  * Reads a scope and sequence pasted from a document, spreadsheet or web page. Every piece of the text is in an
  * item, a step's title or the title; only what divides pieces (commas, bullets, "and") is left out. `choices` are
  * what the teacher settled before, by `choiceKey` of the item's text; they change what items mean, never how the
- * text is cut. `columns` is what the teacher says the columns of a table hold, from the left. Never throws.
+ * text is cut. `columns` is what the teacher says the columns of a table hold, from the left. With an `engine` the
+ * example words count as evidence: what they need confirms what letters mean, or makes it a guess. Never throws.
  */
 export function importSequence(
   pasted: string,
   choices: Readonly<Record<string, ItemChoice>> = {},
   columns: readonly CellKind[] = [],
+  engine?: WordAnalyzer,
 ): ImportedSequence {
   const text = plainText(pasted);
   if (text.trim() === '') return { title: '', steps: [] };
   const { title, steps } = readLayout(text, columns);
+  const needs = engine === undefined ? noNeeds : createWordNeeds(engine);
   return {
     title,
     steps: steps.map((step) => ({
       title: step.title,
-      items: readStep(step).map((item) => applyChoice(item, choices)),
+      items: readStep(step, needs).map((item) => applyChoice(item, choices)),
     })),
   };
 }

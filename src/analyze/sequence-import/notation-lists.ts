@@ -4,13 +4,21 @@ import { findSpelling } from './spellings.ts';
 import type { Lexeme } from './split-lexemes.ts';
 
 export function letterRange(lexemes: readonly Lexeme[], i: number): Notation | null {
-  const [, from = '', to = ''] = /^([a-z])-([a-z])$/.exec(wordAt(lexemes, i)) ?? [];
-  if (from === '' || (from === 'a' && to === 'z')) return null;
-  const letters = [...'abcdefghijklmnopqrstuvwxyz'].filter((letter) => letter >= from && letter <= to);
+  const joint = wordAt(lexemes, i + 1);
+  const through = /^(?:through|thru)$/.test(joint) || (joint === 'to' && wordAt(lexemes, i - 1) === 'from');
+  const text = through ? `${wordAt(lexemes, i)}-${wordAt(lexemes, i + 2)}` : wordAt(lexemes, i);
+  const [, from = '', to = ''] = /^([a-z])-([a-z])$/.exec(text) ?? [];
+  // "y to i" is a change, no range.
+  if (from === '' || from >= to || (from === 'a' && to === 'z')) return null;
+  const plain = lexemes.slice(Math.max(0, i - 4), i).some(({ text }) => /^consonants?$/.test(text));
+  const letters = [...'abcdefghijklmnopqrstuvwxyz'].filter(
+    (letter) => letter >= from && letter <= to && !(plain && 'aeiou'.includes(letter)),
+  );
   const ids = letters.map((letter) =>
     'aeiou'.includes(letter) ? `short-${letter}` : letter === 'q' ? 'qu' : letter,
   );
-  return { taken: 1, given: [{ ...lexemes[i]!, kind: 'meant', ids }] };
+  const taken = through ? 3 : 1;
+  return { taken, given: [{ ...lexemes[i]!, kind: 'meant', ids, end: lexemes[i + taken - 1]!.end }] };
 }
 
 export function softSounds(lexemes: readonly Lexeme[], i: number): Notation | null {
@@ -71,61 +79,15 @@ export function bothLengths(lexemes: readonly Lexeme[], i: number): Notation | n
   return { taken: 4, given: [one!, inPlace(one!, letters), and!, other!, vowel] };
 }
 
-export function blendsWith(lexemes: readonly Lexeme[], i: number): Notation | null {
-  let at = i;
-  while (/^(?:initial|beginning|start|starting|consonant|two|letter)$/.test(wordAt(lexemes, at))) at += 1;
-  if (!/^(?:blends?|clusters?)$/.test(wordAt(lexemes, at))) return null;
-  at += 1;
-  while (/^(?:beginning|starting|made|that|begin|start)$/.test(wordAt(lexemes, at))) at += 1;
-  if (!/^(?:with|of)$/.test(wordAt(lexemes, at))) return null;
-  const given: Lexeme[] = [];
-  let end = at + 1;
-  for (let next = at + 1; next < lexemes.length; next++) {
-    if (/^[lrs]$/.test(wordAt(lexemes, next))) {
-      given.push(...lexemes.slice(end, next), lexemes[next]!, inPlace(lexemes[next]!, 'blend'));
-      end = next + 1;
-    } else if (lexemes[next]!.kind !== 'break' && !/^(?:and|or)$/.test(wordAt(lexemes, next))) break;
-  }
-  // "blends with l and r" is a phrase of its own.
-  if (given.length === 0 || given.map(({ text }) => text).join(' ') === 'l blend and r blend') return null;
-  given[0] = { ...given[0]!, start: lexemes[i]!.start };
-  return { taken: end - i, given };
-}
-
-/** The most words of a syllable type, and of a list of them with all that divides it. */
-const LONGEST_TYPE = 4;
-const LONGEST_LIST = 60;
-
-const syllableTypes =
-  /^(?:closed|open|vce|cvce|silent e|magic e|vowel consonant e|vowel team|vowel digraph|vowel pair|r controlled|consonant le|c le)$/;
-
-export function shareSyllable(lexemes: readonly Lexeme[], i: number): Notation | null {
-  const given: Lexeme[] = [];
-  let start = i;
-  for (let next = i; next <= lexemes.length; next++) {
-    if (next - start > LONGEST_TYPE || given.length > LONGEST_LIST) return null;
-    const word = wordAt(lexemes, next);
-    if (word !== '' && word !== 'and' && word !== 'or' && !/^syllables?$/.test(word)) continue;
-    const type = lexemes.slice(start, next);
-    if (!syllableTypes.test(type.map(({ text }) => text).join(' '))) return null;
-    given.push(...type, inPlace(type.at(-1)!, 'syllable'));
-    if (/^syllables?$/.test(word)) return type[0] === lexemes[i] ? null : { taken: next + 1 - i, given };
-    for (start = next; start < lexemes.length; start++) {
-      if (lexemes[start]!.kind !== 'break' && !/^(?:and|or)$/.test(wordAt(lexemes, start))) break;
-      given.push(lexemes[start]!);
-    }
-    if (start === next) return null;
-    next = start - 1;
-  }
-  return null;
-}
-
 export function lettersInEnding(lexemes: readonly Lexeme[], i: number): Notation | null {
   const letters = wordAt(lexemes, i);
   const ending = lexemes[i + 2];
-  if (wordAt(lexemes, i + 1) !== 'in' || ending?.kind !== 'word' || ending.mark !== 'suffix') return null;
-  const longer = ending.text.startsWith(letters) && ending.text !== letters;
-  if (!/^[aeiou]$/.test(letters) || !longer || findSpelling(ending.text, 'suffix') === null) return null;
+  if (wordAt(lexemes, i + 1) !== 'in' || ending?.kind !== 'word') return null;
+  const longer = ending.text.includes(letters) && ending.text !== letters;
+  const within = ending.mark === 'suffix' ? /^[aeiou]$/ : /^[a-z]$/;
+  if (!within.test(letters) || !longer || findSpelling(ending.text, ending.mark) === null) return null;
+  // "i in it" has an example; "k in kn" has no vowel and is none.
+  if (ending.mark === 'none' && /[aeiouy]/.test(ending.text)) return null;
   return { taken: 3, given: [{ ...ending, start: lexemes[i]!.start }] };
 }
 
@@ -158,7 +120,8 @@ export function addedAffixes(lexemes: readonly Lexeme[], i: number): Notation | 
   const first = end;
   for (let next = end; next < lexemes.length; next++) {
     const { kind, text } = lexemes[next]!;
-    if (kind === 'word' && isAffix(text)) {
+    const joins = text === 'or' && isAffix(wordAt(lexemes, next + 1));
+    if (kind === 'word' && isAffix(text) && !joins) {
       listed.push(next);
       end = next + 1;
     } else if (kind !== 'break' && !/^(?:and|or)$/.test(text)) break;
@@ -246,4 +209,21 @@ function every(lexemes: readonly Lexeme[], i: number, end: number, text: string)
     taken: end - i,
     given: [{ ...lexemes[i]!, kind: 'every', text, end: lexemes[end - 1]!.end }],
   };
+}
+
+/** "voiced /th/", "th, voiceless", "th (voiced)": one of the two sounds of th. */
+export function voicedTh(lexemes: readonly Lexeme[], i: number): Notation | null {
+  const voice = (at: number) => /^(?:voiced|unvoiced|voiceless)$/.test(wordAt(lexemes, at));
+  const isTh = (at: number) => lexemes[at]?.text === 'th' && /^(?:word|sound)$/.test(lexemes[at]!.kind);
+  const between = /^(?:break|open)$/.test(lexemes[i + 1]?.kind ?? '') ? 1 : 0;
+  const at = voice(i) && isTh(i + 1) ? i : isTh(i) && voice(i + 1 + between) ? i + 1 + between : null;
+  if (at === null) return null;
+  const end = at === i ? i + 2 : at + 1;
+  // "(voiced and unvoiced)", "th, voiced th"
+  if (at > i && (/^(?:and|or|[&/,])$/.test(lexemes[end]?.text ?? '') || isTh(end))) return null;
+  const closes = at > i && lexemes[i + 1]!.kind === 'open' && lexemes[end]?.kind === 'close';
+  if (at > i && lexemes[i + 1]!.kind === 'open' && !closes) return null;
+  const ids = [lexemes[at]!.text === 'voiced' ? 'th-voiced' : 'th'];
+  const taken = end + (closes ? 1 : 0) - i;
+  return { taken, given: [{ ...lexemes[i]!, kind: 'meant', ids, end: lexemes[i + taken - 1]!.end }] };
 }

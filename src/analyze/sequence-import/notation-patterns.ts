@@ -1,13 +1,13 @@
-import { longOf, type NotationRule, phrase, stands } from './match-words.ts';
+import { longOf, matchWords, type NotationRule, phrase, stands } from './match-words.ts';
+import { blendsWith, familyWith, sharedNoun, shareSyllable, typesTogether } from './notation-families.ts';
 import {
-  blendsWith,
   bothLengths,
   bracketedLetter,
   letterRange,
   lettersInEnding,
   repeatWord,
-  shareSyllable,
   softSounds,
+  voicedTh,
 } from './notation-lists.ts';
 import { at, ofWords, words } from './place-words.ts';
 
@@ -80,7 +80,7 @@ export const patternNotations: readonly NotationRule[] = [
     example: 'dropping the last e',
     counterExample: 'the last e',
     applies: phrase(
-      '(?:drop|drops|dropping|losing|lose|removing|remove)(?: of)?(?: the| a)?(?: last| final| silent)? e(?: rule)?',
+      '(?:e dropping|dropped e|(?:drop|drops|dropping|losing|lose|removing|remove)(?: of)?(?: the| a)?(?: last| final| silent)? e)(?: rule)?',
       () => ['change-drop-e'],
     ),
   },
@@ -89,9 +89,32 @@ export const patternNotations: readonly NotationRule[] = [
     example: 'y becomes i',
     counterExample: 'y as long i',
     applies: phrase(
-      '(?:(?:chang(?:e|es|ing)|turn(?:s|ing)?|swap(?:ping)?)(?: the| a)?(?: final| last)? y (?:to|into|for)(?: an?)? i|y (?:becomes?|changes to|turns into|changing to|to)(?: an?)? i)(?: rule)?',
+      '(?:(?:chang(?:e|es|ing)|turn(?:s|ing)?|swap(?:ping)?)(?: the| a)?(?: final| last)? y (?:to|into|for)(?: an?)? i|y (?:becomes?|changes to|turns (?:in)?to|changing to|changed to|to)(?: an?)? i(?:e[sd])?|y changing)(?: rule)?',
       () => ['change-y-to-i'],
     ),
+  },
+  {
+    name: 'a vowel followed by r',
+    example: 'a followed by r',
+    counterExample: 'vowels followed by r',
+    applies: matchWords(
+      '([aeiou]) (?:(?:is |when )?followed by|plus|with|and then|before) (?:an |the )?(?:letter )?r',
+      [],
+      ([, vowel = ''], whole) => ({ ...whole, text: `${vowel}r` }),
+    ),
+  },
+  {
+    name: 'i before e',
+    example: 'i before e except after c',
+    counterExample: 'c before e',
+    applies: phrase('i before e(?: except after c)?', () => ['ie-long-e', 'ei-long-e']),
+  },
+  {
+    name: 'changing f to v',
+    example: 'change f to v',
+    counterExample: 'f, v',
+    // The catalogue has no row for it: it is asked.
+    applies: phrase('(?:chang(?:e|es|ing) )?(?:the )?fe? (?:to|into) (?:a )?ve?s?', () => []),
   },
   {
     name: 'letters from one to another',
@@ -136,6 +159,36 @@ export const patternNotations: readonly NotationRule[] = [
     example: 'beginning blends with r',
     counterExample: 'beginning blends br, cr',
     applies: blendsWith,
+  },
+  {
+    name: 'a family with some letters',
+    example: 'final blends with n and m',
+    counterExample: 'words with n and m',
+    applies: familyWith,
+  },
+  {
+    name: 'a noun said once for two',
+    example: 'initial and final blends',
+    counterExample: 'ai and final blends',
+    applies: sharedNoun,
+  },
+  {
+    name: 'syllable types put together',
+    example: 'closed + open',
+    counterExample: 'closed, open',
+    applies: typesTogether,
+  },
+  {
+    name: 'th with its voice',
+    example: 'th, voiced',
+    counterExample: 'th (voiced and unvoiced)',
+    applies: voicedTh,
+  },
+  {
+    name: 'q with u',
+    example: 'q u',
+    counterExample: 'q, u',
+    applies: matchWords('q u', [], (_, whole) => ({ ...whole, text: 'qu' })),
   },
   {
     name: 'syllable types that share a word',

@@ -23,7 +23,7 @@ export const signNotations: readonly NotationRule[] = [
     example: 'words with two or more syllables',
     counterExample: 'words with two sounds',
     applies: phrase(
-      '(?:longer )?words? (?:with|of|that have|having) (two|2|three|3|four|4)( or more)? syllables?',
+      '(?:(?:longer )?words? (?:with|of|that have|having) )?(two|2|three|3|four|4)( or more| and more| or three| or 3| and three)? syllables?(?: words?)?',
       ([, count = '', more]) =>
         /two|2/.test(count) ? (more ? ['syllables-2', 'syllables-3'] : ['syllables-2']) : ['syllables-3'],
     ),
@@ -84,7 +84,15 @@ export const signNotations: readonly NotationRule[] = [
     example: 'tch after a short vowel',
     counterExample: 'c before e, i',
     applies: note(
-      `(?:before|after|following|when adding|when you add) (?:a |an |the |any |one |all )?(?:(?:short|long|single|final|stressed|vowel|consonant|other|and|or|another|suffix|ending)\\s?)*(?:vowels?|consonants?|suffix|suffixes|endings?|vowel sounds?|syllables?|letters?)(?: sounds?| suffix(?:es)?)?`,
+      `(?:right |just |immediately )?(?:before|after|following|when adding|when you add) (?:a |an |the |any |one |all )?(?:(?:short|long|single|two|double|more|final|stressed|vowel|consonant|other|and|or|another|suffix|ending|a|an)\\s?)*(?:vowel (?:team|digraph|pair|sound)s?|vowels?|consonants?|suffix|suffixes|endings?|blends?|syllables?|letters?)(?: sounds?| suffix(?:es)?)?(?: (?:that |which )?(?:begin|start|end)(?:s|ning|ing)? (?:with|in) (?:a |an |the )?(?:vowel|consonant|letter)s?)?`,
+    ),
+  },
+  {
+    name: 'how what is added begins',
+    example: 'suffixes beginning with a vowel',
+    counterExample: 'beginning with sh',
+    applies: note(
+      '(?:that |which )?(?:begin|start|end)(?:s|ning|ing)? (?:with|in) (?:a |an |the )?(?:vowel|consonant)s?(?: letters?| sounds?)?',
     ),
   },
   {

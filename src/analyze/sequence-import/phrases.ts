@@ -9,6 +9,8 @@ export interface Phrase {
   readonly ids: readonly PatternId[];
   /** False: the phrase leaves open which of many are meant. */
   readonly sure: boolean;
+  /** It names a sound, not letters. */
+  readonly sound?: true;
   /** Null: no list goes with it (compound words). */
   readonly within: ReadonlySet<PatternId> | null;
   /** What it teaches beside a list too: that syllables are closed, beside their vowels. */
@@ -21,7 +23,11 @@ export const LONGEST_PHRASE = 6;
 const letters = new Map(catalogue.map((row) => [row.id, row.letters]));
 const phrases = new Map<string, Phrase>();
 for (const [names, ids] of Object.entries(plainPhrases)) {
-  for (const name of names.split('|')) phrases.set(name, { ids, sure: true, within: null, keeps: [] });
+  for (const name of names.split('|')) {
+    // "silent h": of hour, ghost or rhyme.
+    const sure = !name.startsWith('silent') || ids.length === 1;
+    phrases.set(name, { ids, sure, within: null, keeps: [] });
+  }
 }
 for (const [names, ids, sure, within] of headingPhrases) {
   const keeps = ids.filter((id) => id === 'type-closed' || id === 'type-open');

@@ -37,15 +37,24 @@ function readWord(reader: ClauseReader, i: number, used: (rule: string) => void)
   const within = reader.scope?.heading.within ?? new Set();
   const affix = [...within].some((id) => /^(suf|pre)fix-/.test(id));
   const [phrase, length] = phraseAt(reader.lexemes, i);
-  const word = { i, lexeme, phrase, length, spelling: findSpelling(lexeme.text, lexeme.mark, affix) };
+  const listed = affix ? findSpelling(lexeme.text, lexeme.mark, true) : null;
+  // Under "endings" a bare `in` is no prefix.
+  const fits = listed?.candidates.some((id) => within.has(id)) === true;
+  const spelling = fits ? listed : findSpelling(lexeme.text, lexeme.mark);
+  const word = { i, lexeme, phrase, length, spelling };
   for (const { name, applies } of wordRules) {
     const taken = applies(reader, word);
     if (taken === 0) continue;
     used(name);
+    if (name !== DIVIDES) reader.prose = prose.has(name);
     return taken;
   }
   return 1;
 }
+
+/** Rules for words that are neither letters nor a phrase, and the one that leaves that open. */
+const prose = new Set(['a word that says nothing of its own', 'a word nobody knows']);
+const DIVIDES = 'a word that divides';
 
 /** The longest phrase that begins at `i`, and how many lexemes it takes. */
 function phraseAt(lexemes: readonly Lexeme[], i: number): readonly [Phrase | null, number] {

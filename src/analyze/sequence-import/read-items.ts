@@ -1,3 +1,5 @@
+import { catalogue } from '../catalogue/catalogue.ts';
+import type { PatternId } from '../types.ts';
 import type { Chunk } from './clause-chunk.ts';
 import { type CellKind, findColumnKind } from './column-kinds.ts';
 import { commonWords } from './common-words.ts';
@@ -6,9 +8,11 @@ import type { ImportedItem } from './imported-sequence.ts';
 import type { Phrase } from './phrases.ts';
 import { readClause } from './read-clause.ts';
 import { readWords } from './read-words.ts';
-import { isRestWeek } from './rest-weeks.ts';
-import { type Beside, leanOnNeighbours, type Settled, settleSpelling } from './settle-spelling.ts';
+import { isRestWeek, saysNothingNew } from './rest-weeks.ts';
+import { leanOnNeighbours, type Settled, settleSpelling } from './settle-spelling.ts';
 import { type Lexeme, splitLexemes } from './split-lexemes.ts';
+import type { Beside } from './weigh-examples.ts';
+import { noNeeds, type WordNeeds } from './word-needs.ts';
 
 /** An item, and its headings where it has no letters of its own: "Digraphs"; a list may follow them. */
 export interface ReadItem extends ImportedItem {
@@ -17,7 +21,7 @@ export interface ReadItem extends ImportedItem {
   readonly named: boolean;
 }
 
-const nothingBeside: Beside = { examples: [], headings: [] };
+const nothingBeside: Beside = { examples: [], headings: [], needs: noNeeds };
 
 /**
  * The items of one cell or line, in order. `kind` is what its column holds; `beside` is what other
@@ -27,7 +31,12 @@ export function readItems(text: string, kind: CellKind, beside: Beside = nothing
   if (kind === 'notes' || kind === 'examples') return [item(text.trim(), 'ignored')];
   return cutClauses(text, kind).flatMap((clause) => {
     if (clause.kind === 'notes' || clause.kind === 'examples') return [item(clause.text, 'ignored')];
-    if (clause.kind === 'by-sight' || listsWords(clause.text)) return [bySightItem(clause.text, 'matched')];
+    if (clause.kind === 'by-sight') return [bySightItem(clause.text, 'matched')];
+    // "sight words as they come up" is no list.
+    if (listsWords(clause.text))
+      return [
+        bySightItem(clause.text, /[,:–—-]|^(?:\S+\s+){0,3}\S+$/.test(clause.text) ? 'matched' : 'guessed'),
+      ];
     if (isRestWeek(clause.text)) return [item(clause.text, 'ignored')];
     return readPatterns(clause.text, beside);
   });
@@ -38,6 +47,8 @@ function readPatterns(text: string, beside: Beside): readonly ReadItem[] {
   const chunks = readClause(lexemes);
   if (chunks.length === 0) return [item(text, 'unknown')];
   const words = lexemes.filter(({ kind }) => kind === 'word');
+  if (saysNothingNew(text) && chunks.every(({ phrases, spelled }) => phrases.length + spelled.length === 0))
+    return [item(text, 'ignored')];
   if (
     chunks.some((chunk) => chunk.known === 0) &&
     words.length > 1 &&
@@ -45,6 +56,7 @@ function readPatterns(text: string, beside: Beside): readonly ReadItem[] {
   ) {
     return [bySightItem(text, 'guessed')];
   }
+  for (const chunk of chunks) narrowSound(chunk, beside.needs);
   const all = chunks.flatMap(({ spelled }) => spelled);
   // A long list is cut short here: two letters of which one is in the other stand near each other.
   const settled = leanOnNeighbours(
@@ -55,7 +67,8 @@ function readPatterns(text: string, beside: Beside): readonly ReadItem[] {
     const own = settled.slice(next, next + chunk.spelled.length);
     next += own.length;
     const start = i === 0 ? 0 : chunk.start;
-    return chunkItem(chunk, textOf(text, lexemes, start, chunks[i + 1]?.start ?? text.length), own);
+    const piece = textOf(text, lexemes, start, chunks[i + 1]?.start ?? text.length);
+    return chunkItem(chunk, piece, own, beside.needs);
   });
 }
 
@@ -82,29 +95,82 @@ function findBefore(lexemes: readonly Lexeme[], place: number): number {
   return low - 1;
 }
 
-function chunkItem(chunk: Chunk, text: string, settled: readonly Settled[]): ReadItem {
-  const { known, unknown } = chunk;
+function chunkItem(chunk: Chunk, text: string, settled: readonly Settled[], needs: WordNeeds): ReadItem {
+  const { known, unknown, phrases } = chunk;
   if (chunk.announces && settled.length === 0) return { ...item(text, 'ignored'), named: true };
-  if (known === 0 || unknown > known) {
+  if (known === 0 || (chunk.asks && settled.length === 0) || (unknown > known && !saysEnough(chunk))) {
     if (chunk.rest && unknown === 0) return item(text, 'ignored');
     if (isCommonWord(text)) return bySightItem(text, 'guessed');
     return item(text, 'unknown');
   }
-  const listed = [...chunk.phrases.flatMap(({ keeps }) => keeps), ...settled.flatMap(({ ids }) => ids)];
-  const patterns = settled.length > 0 ? listed : idsOf(chunk.phrases);
-  const sure =
-    settled.length > 0
-      ? settled.every((one) => one.sure)
-      : // Together two headings may leave one meaning: "long a silent e".
-        chunk.phrases.every((phrase) => phrase.sure) || (chunk.phrases.length > 1 && patterns.length === 1);
-  const heads = settled.length === 0 && chunk.phrases.every(({ within }) => within !== null);
+  const { ids, sure, confirmed } = settled.length > 0 ? ofLetters(chunk, settled) : ofPhrases(chunk, needs);
+  const heads = settled.length === 0 && phrases.every(({ within }) => within !== null);
+  // What is left over in a clause may say something else, unless its examples bear out what was read.
+  const whole = (unknown === 0 && !chunk.rest && !chunk.hedged) || confirmed;
   return {
     // No guess is empty: "variant vowels" alone leaves everything open.
-    ...item(text, patterns.length === 0 ? 'unknown' : sure && unknown === 0 ? 'matched' : 'guessed'),
-    patterns: [...new Set(patterns)],
-    headings: heads ? chunk.phrases : [],
-    named: chunk.phrases.length > 0,
+    ...item(text, ids.length === 0 ? 'unknown' : sure && whole ? 'matched' : 'guessed'),
+    patterns: [...new Set(ids)],
+    headings: heads ? phrases : [],
+    named: phrases.length > 0,
   };
+}
+
+/** `/oo/ (moon)` is the sound of moon, not of book. */
+function narrowSound({ phrases, spelled, examples }: Chunk, needsOf: WordNeeds): void {
+  const sound = phrases.find((phrase) => phrase.sound);
+  if (sound === undefined || spelled.length === 0) return;
+  const needed = examples.flatMap((word) => [...needsOf(word)].filter((id) => sound.within!.has(id)));
+  if (needed.length === 0) return;
+  const sounds = new Set(needed.flatMap((id) => soundsOf.get(id)!));
+  const within = new Set([...sound.within!].filter((id) => soundsOf.get(id)!.some((one) => sounds.has(one))));
+  for (const one of spelled) {
+    const at = one.headings.indexOf(sound);
+    if (at >= 0) one.headings[at] = { ...sound, within, ids: sound.ids.filter((id) => within.has(id)) };
+  }
+}
+
+const soundsOf = new Map(catalogue.map(({ id, sounds }) => [id, sounds]));
+
+interface Meaning {
+  readonly ids: readonly PatternId[];
+  readonly sure: boolean;
+  readonly confirmed: boolean;
+}
+
+/** Whether something in a clause says what is taught although most of its words are unknown. */
+function saysEnough({ phrases, spelled }: Chunk): boolean {
+  return (
+    spelled.some(({ spelling }) => spelling.letters.length > 1) ||
+    phrases.some(({ sure, sound }) => sure || sound === true)
+  );
+}
+
+function ofLetters({ phrases }: Chunk, settled: readonly Settled[]): Meaning {
+  return {
+    ids: [...phrases.flatMap(({ keeps }) => keeps), ...settled.flatMap(({ ids }) => ids)],
+    sure: settled.every((one) => one.sure),
+    confirmed: settled.every((one) => one.confirmed),
+  };
+}
+
+/** What headings without letters teach, as far as the words that show them agree. */
+function ofPhrases({ phrases, examples }: Chunk, needsOf: WordNeeds): Meaning {
+  const ids = idsOf(phrases);
+  // Together two headings may leave one meaning: "long a silent e".
+  const sure = phrases.every((phrase) => phrase.sure) || (phrases.length > 1 && ids.length === 1);
+  const said = ids.includes('contraction') ? examples.filter((word) => word.includes("'")) : examples;
+  const known = said.map(needsOf).filter((needs) => needs.size > 0);
+  if (known.length === 0) return { ids, sure, confirmed: false };
+  const possible = new Set([...ids, ...phrases.flatMap(({ within }) => [...(within ?? [])])]);
+  const needed = [...possible].filter((id) => known.some((needs) => needs.has(id)));
+  // "irregular plurals (men, feet)": examples of something else.
+  if (needed.length === 0 && known.length > 1) return { ids: [], sure: false, confirmed: false };
+  const all = known.every((needs) => [...possible].some((id) => needs.has(id)));
+  if (sure) return { ids, sure: all, confirmed: all };
+  // Of many blends a few words are only examples; of two meanings they say which.
+  const choose = needed.length > 0 && (ids.length <= 6 || !needed.some((id) => ids.includes(id)));
+  return { ids: choose ? needed : ids, sure: false, confirmed: false };
 }
 
 /** What headings without letters teach; side by side, what they have in common: "long a silent e" is a_e. */
@@ -140,7 +206,7 @@ function listsWords(text: string): boolean {
 }
 
 function isCommonWord(text: string): boolean {
-  return !text.endsWith('-') && commonWords.has(text.toLowerCase().replace(/[^\p{L}']/gu, ''));
+  return !/^-|-$/.test(text.trim()) && commonWords.has(text.toLowerCase().replace(/[^\p{L}']/gu, ''));
 }
 
 function bySightItem(text: string, status: 'matched' | 'guessed'): ReadItem {

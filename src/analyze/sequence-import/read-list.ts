@@ -86,7 +86,7 @@ function titleLines(lines: readonly Line[], firstHeading: number): number {
 
 function stepsByHeading(lines: readonly Line[]): readonly LaidStep[] {
   const steps: OpenStep[] = [];
-  const cells = new CellReader();
+  const cells = new CellReader(repeatedLabels(lines));
   lines.forEach((line, i) => {
     if (line.heading === null) {
       if (steps.length === 0) steps.push({ title: '', kind: null, cells: [] });
@@ -146,7 +146,7 @@ function stepsByBlock(lines: readonly Line[]): readonly LaidStep[] {
   const paragraphs =
     lines.some((line, i) => i > 0 && !line.blankBefore) && lines.some((line, i) => i > 0 && line.blankBefore);
   const steps: OpenStep[] = [];
-  const cells = new CellReader();
+  const cells = new CellReader(repeatedLabels(lines));
   for (const line of lines) {
     const goesOn = paragraphs ? !line.blankBefore : addsWords(line.text);
     if (steps.length === 0 || !goesOn) {
@@ -167,12 +167,46 @@ function addsWords(text: string): boolean {
   );
 }
 
+/** A letter or name before a colon, at the start of a line. */
+const labelled = /^(\p{Lu}[\p{L}\p{N} ]{0,15}):\s+(?=\S)/u;
+
+/** On how many lines a name stands before it is taken for that of a group or strand: "H: short a". */
+const LABEL_LINES = 4;
+
+/** Names before a colon on many lines that say nothing of what is taught, such as the first letters of groups. */
+function repeatedLabels(lines: readonly Line[]): ReadonlySet<string> {
+  const counts = new Map<string, number>();
+  for (const { text, heading } of lines) {
+    const label = heading === null ? labelled.exec(text)?.[1] : undefined;
+    if (label !== undefined) counts.set(label, (counts.get(label) ?? 0) + 1);
+  }
+  const says = (label: string) =>
+    findColumnKind(label) !== null ||
+    readItems(label, 'patterns').some(({ patterns }) => patterns.length > 0);
+  const repeated = [...counts].filter(
+    ([label, count]) => count >= LABEL_LINES && (label.length === 1 || !says(label)),
+  );
+  return new Set(repeated.map(([label]) => label));
+}
+
+function cutLabel(line: string, labels: ReadonlySet<string>): readonly [string, string] {
+  const found = labelled.exec(line);
+  return found !== null && labels.has(found[1]!) ? [found[1]!, line.slice(found[0].length)] : ['', line];
+}
+
 /** Turns lines into cells: a line that only names a column says what the lines below it hold. */
 class CellReader {
   private kind: CellKind = 'patterns';
   private name = '';
+  private readonly labels: ReadonlySet<string>;
 
-  read(text: string, cells: LaidCell[]): void {
+  constructor(labels: ReadonlySet<string>) {
+    this.labels = labels;
+  }
+
+  read(line: string, cells: LaidCell[]): void {
+    const [label, text] = cutLabel(line, this.labels);
+    if (label !== '') cells.push({ text: label, kind: 'notes' });
     const kind = findColumnKind(text);
     if ((kind !== null && kind !== 'step') || /^[^,(]*:$/.test(text)) {
       this.flush(cells);

@@ -12,14 +12,14 @@ export function readSign(reader: ClauseReader, lexeme: Lexeme, i: number): void 
       reader.divide();
       break;
     case 'is':
-      readColon(reader);
+      readColon(reader, i);
       break;
     case 'hint':
     case 'list':
-      announce(reader, lexeme.kind === 'hint');
+      announce(reader, lexeme);
       break;
     case 'note':
-      if (reader.chunk === null || reader.chunk.known === 0) reader.wait(lexeme);
+      reader.note(lexeme);
       break;
     case 'every':
       if (reader.last !== undefined) reader.last.every = Number(lexeme.text) || Number.POSITIVE_INFINITY;
@@ -33,7 +33,9 @@ export function readSign(reader: ClauseReader, lexeme: Lexeme, i: number): void 
       break;
     case 'close':
       reader.depth = Math.max(0, reader.depth - 1);
-      if (reader.depth === 0 && !reader.aside) reader.scope = null;
+      // After `/oo/ (moon)` the letters are yet to come.
+      if (reader.depth === 0 && !reader.aside && reader.scope?.chunk.spelled.length !== 0)
+        reader.scope = null;
       if (reader.depth === 0) reader.aside = reader.hinting = false;
       break;
     default:
@@ -63,10 +65,15 @@ function bracketsLetters(lexemes: readonly Lexeme[], i: number): boolean {
 }
 
 /** "such as" and "spelled": a heading's list follows, or else, after "such as", examples. */
-function announce(reader: ClauseReader, examples: boolean): void {
+function announce(reader: ClauseReader, { kind, text }: Lexeme): void {
+  const examples = kind === 'hint';
   const scope = reader.scope ?? reader.dormant;
   const { chunk } = reader;
   if (scope !== null && scope.chunk === chunk && chunk.spelled.length === 0) {
+    // "/ch/ (including tch)" has its own letters besides.
+    const { heading } = scope;
+    if (heading.sound && reader.depth > 0 && text.startsWith('includ'))
+      chunk.phrases.push({ ...heading, keeps: heading.ids });
     reader.scope = scope;
     scope.strong = true;
     reader.broken = false;
@@ -79,11 +86,26 @@ function announce(reader: ClauseReader, examples: boolean): void {
 }
 
 /** A colon or the like: announces a list after a heading, examples after letters, anything after other words. */
-function readColon(reader: ClauseReader): void {
-  const { chunk, scope } = reader;
+function readColon(reader: ClauseReader, i: number): void {
+  const { chunk, dormant } = reader;
+  // "the short vowels, one a week: a, i"
+  if (reader.scope === null && dormant !== null && dormant.chunk === chunk) reader.scope = dormant;
+  const { scope } = reader;
   if (scope !== null && scope.chunk === chunk) {
     scope.strong ||= chunk.spelled.length === 0;
     reader.announced = scope.heading;
+    // "suffix -s: cats, runs", "doubling: hop, hopping"
+    reader.hinting = chunk.spelled.length > 0 || showsWord(reader.lexemes[i + 1]);
   } else if (chunk !== null && chunk.known === 0 && !chunk.rest && !reader.aside) reader.dropNickname();
   else reader.hinting = chunk !== null && chunk.known > 0;
+}
+
+/** Whether a word is no letters itself. */
+function showsWord(lexeme: Lexeme | undefined): boolean {
+  return (
+    lexeme?.kind === 'word' &&
+    lexeme.mark === 'none' &&
+    lexeme.text.length > 2 &&
+    findSpelling(lexeme.text, 'none') === null
+  );
 }

@@ -2,6 +2,7 @@ import type { CellKind } from './column-kinds.ts';
 import type { LaidCell, LaidStep } from './layout.ts';
 import { type ReadItem, readItems } from './read-items.ts';
 import { readWords } from './read-words.ts';
+import { noNeeds, type WordNeeds } from './word-needs.ts';
 
 interface ReadCell {
   readonly kind: CellKind;
@@ -9,21 +10,21 @@ interface ReadCell {
 }
 
 /** The items of a step. What stands in one row of a table is read together. */
-export function readStep({ cells }: LaidStep): readonly ReadItem[] {
+export function readStep({ cells }: LaidStep, needs: WordNeeds = noNeeds): readonly ReadItem[] {
   const rows: LaidCell[][] = [];
   for (const cell of cells) {
     const row = rows.at(-1);
     if (row !== undefined && row[0]!.row === cell.row) row.push(cell);
     else rows.push([cell]);
   }
-  return rows.flatMap(readRow);
+  return rows.flatMap((row) => readRow(row, needs));
 }
 
 /**
  * Reads the cells of a row twice: headings in one are what the letters in another are a list of, "Long e" beside
  * `ee, ea`. Where two cells say the same, the narrower goes: "Initial blends" beside `bl, cl` teaches those two.
  */
-function readRow(cells: readonly LaidCell[]): readonly ReadItem[] {
+function readRow(cells: readonly LaidCell[], needs: WordNeeds): readonly ReadItem[] {
   const words = cells.filter(({ kind }) => kind === 'examples').flatMap(({ text }) => readWords(text));
   const examples = words.map((word) => word.toLowerCase());
   const headings = cells.map(({ text, kind }) =>
@@ -32,7 +33,7 @@ function readRow(cells: readonly LaidCell[]): readonly ReadItem[] {
   const read = cells.map(({ text, kind, about }, i): ReadCell => {
     const named = about ? readItems(about, 'patterns').flatMap((item) => item.headings) : [];
     const others = cells[0]!.row === undefined ? [] : headings.filter((_, place) => place !== i).flat();
-    return { kind, items: readItems(text, kind, { examples, headings: [...named, ...others] }) };
+    return { kind, items: readItems(text, kind, { examples, headings: [...named, ...others], needs }) };
   });
   if (cells[0]!.row === undefined) return read.flatMap(({ items }) => items);
   return read.flatMap((cell, i) => cell.items.map((item) => narrow(item, cell.kind, lettersBeside(read, i))));
@@ -51,7 +52,9 @@ function lettersBeside(cells: readonly ReadCell[], i: number): ReadonlySet<strin
 function narrow(item: ReadItem, kind: CellKind, letters: ReadonlySet<string>): ReadItem {
   const { headings, status } = item;
   const listed = headings.some(({ within }) => [...within!].some((id) => letters.has(id)));
-  const onlyTitle = kind === 'title' && letters.size > 0 && (status === 'unknown' || status === 'guessed');
+  // "Gliding vowels" beside oi, oy only names them; "ei/ie" may teach besides.
+  const nameless = status === 'unknown' && !/[(/[]|-\p{L}|\p{L}-(?!\p{L})/u.test(item.text);
+  const onlyTitle = kind === 'title' && letters.size > 0 && nameless;
   if (!listed && !onlyTitle) return item;
   const patterns = listed ? [...new Set(headings.flatMap(({ keeps }) => keeps))] : [];
   return { ...item, status: patterns.length > 0 ? 'matched' : 'ignored', patterns, bySight: [] };

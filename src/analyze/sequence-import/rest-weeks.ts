@@ -10,6 +10,7 @@ const companions = new Set(
     'gaps progress pupil pupils student students data benchmark monitoring screening screener formal informal phonics',
     'taught learned learnt known sounds sound letters letter words word patterns pattern skills skill content',
     'everything cumulative mixed extra further re practice practise through until only first second third final start',
+    'check checks performance task project presentation celebration conferences',
     'reading spelling checkpoint open secure needed as one two three four five six week1 teaching apply and application',
   ].flatMap((row) => row.split(' ')),
 );
@@ -25,4 +26,11 @@ export function isRestWeek(text: string): boolean {
   const rests = words.filter((word) => restWords.has(word));
   if (rests.length === 0 && !phrases.test(plain)) return false;
   return words.every((word) => restWords.has(word) || companions.has(word) || /^\p{N}+$/u.test(word));
+}
+
+/** Whether a clause says so in words, whatever else it tells of the week: "Spring concert, no new teaching". */
+export function saysNothingNew(text: string): boolean {
+  return /\bnothing (?:new|is taught)\b|\bno (?:new|phonics|school|class(?:es)?|lessons?|teaching|instruction)\b/i.test(
+    text,
+  );
 }

@@ -8,6 +8,7 @@ import type { Lexeme } from './split-lexemes.ts';
  * "l-family blends: bl, cl". One thing for sure (short a: m, s) is taught besides, and so are longer letters.
  */
 export function settleAnnouncement(lexemes: readonly Lexeme[], chunks: readonly Chunk[]): void {
+  announceSounds(lexemes, chunks);
   const colon = lexemes.findIndex(({ kind, text }) => kind === 'is' && text === ':');
   if (colon < 1 || !listsLetters(lexemes.slice(colon + 1))) return;
   const end = lexemes[colon]!.start;
@@ -21,6 +22,30 @@ export function settleAnnouncement(lexemes: readonly Lexeme[], chunks: readonly 
     const open = chunk.phrases.length > 0 && chunk.spelled.length === 0 && chunk.phrases.every(isOpen);
     if (strayLetters) chunk.spelled.length = 0;
     if (strayLetters || open) chunk.announces = true;
+  }
+}
+
+/** "/f/, /l/ and /s/ spelt ff, ll, ss": the sounds before "spelt" are no letters of their own. */
+function announceSounds(lexemes: readonly Lexeme[], chunks: readonly Chunk[]): void {
+  const at = lexemes.findIndex(({ kind }) => kind === 'list');
+  // "/sh/ and /ch/ (including tch)" has letters enough before its brackets.
+  if (at < 0 || lexemes.slice(0, at).some(({ kind }) => kind === 'open')) return;
+  const spelt = lexemes[at]!.start;
+  const listed = chunks.flatMap(({ spelled }) => spelled).filter(({ start }) => start > spelt);
+  if (listed.length === 0) return;
+  const sounds = new Set<Phrase>();
+  for (const chunk of chunks) {
+    const onlySounds = chunk.phrases.length > 0 && chunk.phrases.every(({ sound }) => sound);
+    if (chunk.start >= spelt || !onlySounds) continue;
+    for (const phrase of chunk.phrases) sounds.add(phrase);
+    if (chunk.spelled.length === 0) chunk.announces = true;
+  }
+  // "/oo/ and /ʊ/ spelled oo": the letters have each of the sounds.
+  if (sounds.size < 2) return;
+  for (const one of listed) {
+    if (!one.headings.some(({ sound }) => sound)) continue;
+    one.headings.splice(0, one.headings.length, ...one.headings.filter(({ sound }) => !sound));
+    one.sounds.push(...sounds);
   }
 }
 

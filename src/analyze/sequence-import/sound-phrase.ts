@@ -17,7 +17,7 @@ export function soundPhrase(name: string): Phrase {
     const said = letters.usual.filter((id) => within.includes(id));
     const ids = said.length > 0 ? said : letters.usual;
     // `/ow/` leaves one meaning of ow, `/oo/` two of oo.
-    return { ids, sure: letters.sure || said.length === 1, within: new Set(within), keeps: [] };
+    return { ids, sure: letters.sure || said.length === 1, sound: true, within: new Set(within), keeps: [] };
   }
   const [plain = '', sign = ''] = name.normalize('NFD');
   const vowel = sign === '\u0304' ? `long-${plain}` : sign === '\u0306' ? `short-${plain}` : '';
@@ -25,6 +25,10 @@ export function soundPhrase(name: string): Phrase {
     ? [vowel]
     : vowel === 'long-u'
       ? ['long-u-yoo', 'long-u-oo']
-      : within.slice(0, 1);
-  return { ids, sure: vowel.startsWith('short-'), within: new Set(within), keeps: [] };
+      : // `/är/`: a row that has the first of its sounds.
+        catalogue
+          .filter((row) => row.sounds.includes(sounds[0]!))
+          .slice(0, 1)
+          .map(({ id }) => id);
+  return { ids, sure: vowel.startsWith('short-'), sound: true, within: new Set(within), keeps: [] };
 }

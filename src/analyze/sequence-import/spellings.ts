@@ -54,6 +54,8 @@ const aliases: Readonly<Record<string, readonly PatternId[]>> = {
   el: ['schwa-e'],
   il: ['schwa-i'],
   sph: ['start-other'],
+  dw: ['start-other'],
+  q: ['qu'],
   ci: ['soft-c'],
   cy: ['soft-c'],
   gi: ['soft-g'],
@@ -164,8 +166,11 @@ for (const [letters, ids] of Object.entries(aliases)) {
  * "suffixes", `ship` is an ending too.
  */
 export function findSpelling(letters: string, mark: Mark, affix = false): Spelling | null {
+  const rime = mark === 'suffix' && !affix ? rimeOf(letters) : null;
+  if (rime !== null) return rime;
   const all = patternsOf.get(letters);
   if (all === undefined) return null;
+  if (letters === 'th' && mark === 'suffix' && !affix) return spelling(letters, all, usual.th!, false);
   const composite = composites[letters];
   if (composite !== undefined) return spelling(letters, all, composite, true);
   const marked = mark === 'none' || (letters === 'th' && !affix) ? [] : onSide(all, mark);
@@ -180,6 +185,32 @@ export function findSpelling(letters: string, mark: Mark, affix = false): Spelli
     return spelling(letters, all, usual[letters] ?? open[letters] ?? plain.slice(0, 1), !(letters in open));
   }
   return spelling(letters, all, usual[letters] ?? open[letters] ?? all.slice(0, 1), !(letters in open));
+}
+
+/** The spelling of a family that a single letter stands for: ff, a_e, or all blends with l; null where there is none. */
+export function familyMember(letter: string, family: readonly PatternId[]): Spelling | null {
+  if (family.includes('ff')) return findSpelling(letter.repeat(2), 'none');
+  if (family.includes('a_e')) return findSpelling(`${letter}_e`, 'none');
+  const blends = family.filter((id) => {
+    const [side, letters = ''] = id.split('-');
+    return side === 'start'
+      ? letters.length === 2 && letters.includes(letter)
+      : side === 'end' && letters[0] === letter;
+  });
+  // "clusters with l" are bl and cl before they are lt.
+  const starts = blends.filter((id) => id.startsWith('start-'));
+  const meant = starts.length > 0 ? starts : blends;
+  return meant.length === 0 ? null : spelling(letter, meant, meant, true);
+}
+
+/** `-at`, `-ick`: an ending of a short vowel and consonants, which is a guess; `-ed`, `-all` are known otherwise. */
+function rimeOf(letters: string): Spelling | null {
+  const [, vowel = '', rest = ''] =
+    /^([aeiou])(b|c?k|d|g|m|n|p|t|x|sh|ss|ff|tch|mp|nd|nt|st|ll)$/.exec(letters) ?? [];
+  if (vowel === '' || (letters !== 'an' && patternsOf.has(letters))) return null;
+  const end = findSpelling(rest, 'none')!;
+  const ids = [`short-${vowel}`, ...(end.usual.length > 1 ? [`end-${rest}`] : end.usual)];
+  return { letters, candidates: ids, usual: ids, sure: false };
 }
 
 function onSide(ids: readonly PatternId[], mark: Mark): readonly PatternId[] {

@@ -49,12 +49,16 @@ const slashed = /\/([^/\s,;()]{1,6})\//y;
 // "w/" is with.
 const plain = /w\/(?=\s)/iuy;
 const abbreviation = /(?:e\.\s?g\.?|i\.\s?e\.?|ex\.)(?![\p{L}\p{N}])/iuy;
-const listMarker = /^\s*\(?\d{1,3}[.)]\s+/;
+const listMarker = /^\s*(?:\(?\d{1,3}[.)]|\((?:[ivx]{1,5}|[a-h])\)|(?:[ivx]{2,5}|[a-h])\))\s+/;
+/** `B3`, `RF.1.3.a`, `2.4`: the number of a line in its own numbering; not `a-e` nor `2 sounds`. */
+const lineCode =
+  /^\s*\(?(?=[\p{L}.]*\d)(?:(?:[\p{L}]{1,4}|\d{1,3})\.)*(?:[\p{Lu}]{1,3}\d{1,3}[a-z]?|(?<=\.)(?:\d{1,3}[a-z]?|[a-z]))[.):]?\s+(?=\S)/u;
 
 /** Cuts one line of a sequence into lexemes. `ai (rain), a-e /ā/` → ai ( rain ) , a_e /ā/. */
 export function splitLexemes(text: string): readonly Lexeme[] {
   const lexemes: Lexeme[] = [];
-  let at = listMarker.exec(text)?.[0].length ?? 0;
+  const arrows = text.split('→').length - 1;
+  let at = (listMarker.exec(text) ?? lineCode.exec(text))?.[0].length ?? 0;
   const add = (kind: Lexeme['kind'], end: number, name = '', mark: Mark = 'none') => {
     lexemes.push({ kind, text: name, mark, start: at, end });
     at = end;
@@ -65,7 +69,8 @@ export function splitLexemes(text: string): readonly Lexeme[] {
       add('sound', at + sound.length + 2, sound);
       continue;
     }
-    const kind = singles[text[at]!];
+    // One arrow leads to examples, several divide a list.
+    const kind = text[at] === '→' && arrows > 1 ? 'break' : singles[text[at]!];
     if (kind !== undefined) {
       add(kind, at + 1, text[at]);
       continue;

@@ -11,9 +11,12 @@ const called = new RegExp(
   '^(?<kind>(?:first|second|third|fourth|1st|2nd|3rd|4th)\\s+(?:half\\s+)?(?:term|half|grade|quarter|semester)' +
     '|(?:autumn|fall|winter|spring|summer)(?:\\s+(?:term|half term))?(?:\\s+\\d)?(?![\\p{L}\\p{N}])' +
     '|(?:january|february|march|april|may|june|july|august|september|october|november|december)(?![\\p{L}\\p{N}])' +
+    '|(?:jan|feb|mar|apr|jun|jul|aug|sept?|oct|nov|dec)\\.?(?=\\s*(?:[:–—|]|$))' +
     '|kindergarten|reception|nursery|pre-k)(?![\\p{L}\\p{N}])',
   'iu',
 );
+/** `T1 W3`, `W3`, `U2 L4`: terms, quarters, units, weeks and lessons by their first letters. */
+const shortened = /^(?:[TQUGY]\d{1,2}[\s.·:-]*)?(?<kind>W|Wk|L|U|Q|T)\.?\d{1,2}(?=[\s:.)–—-]|$)/u;
 const ordinal = /^(?<kind>)(?:\(?\d{1,3}[.)]|#\d{1,3}[.):]?)(?=\s)/u;
 
 /** A line that begins a step: what it is called, what kind of unit it counts, and the rest of the line. */
@@ -32,7 +35,7 @@ export function readStepHeading(line: string): StepHeading | null {
   let rest = line;
   let kind: string | null = null;
   for (let turn = 0; turn < 3; turn++) {
-    const found = dated.exec(rest) ?? numbered.exec(rest) ?? called.exec(rest);
+    const found = dated.exec(rest) ?? numbered.exec(rest) ?? called.exec(rest) ?? shortened.exec(rest);
     if (found === null) break;
     const after = rest.slice(found[0].length);
     // "May we", "Group a few": a name goes on with a sign, or is all there is.
@@ -54,10 +57,19 @@ function titleOf(line: string, rest: string): string {
   return line.slice(0, line.length - rest.length).replace(/[\s:.,;–—|/-]+$/, '');
 }
 
+const shortNames: Readonly<Record<string, string>> = {
+  wk: 'week',
+  w: 'week',
+  l: 'lesson',
+  u: 'unit',
+  q: 'quarter',
+  t: 'term',
+};
+
 function unitOf(kind: string): string {
   const plain = kind.toLowerCase();
   if (/half|term|autumn|fall|winter|spring|summer/.test(plain)) return 'term';
   if (/grade|kinder|reception|nursery|pre-k/.test(plain)) return 'year';
   if (/^(?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)/.test(plain)) return 'month';
-  return plain === 'wk' ? 'week' : plain;
+  return shortNames[plain] ?? plain;
 }

@@ -4,7 +4,18 @@ const filler = [
   'initial|position|begin|beginning|end|start|at|name|s|syllable|type|to|root|adding|add|common|alternative',
   'next|come|follow|learner|children|child|pupil|student|then|verb|noun|adjective|adverb|person|third',
   'singular|present|tense|hissing|together|two|main|few|some|many|single|simple',
-  'before|after|short|long|consonant|way|more|unit|change|no|reading|blending|all|other|voiced|unvoiced',
+  'before|after|short|long|consonant|way|more|unit|change|no|reading|blending|all|other|voiced|unvoiced|voiceless',
+  // Words of the language that only join others.
+  'this|that|these|those|which|who|whose|it|its|they|them|their|we|us|our|you|your|he|she|one|each|every|any|another',
+  'be|are|am|was|were|been|being|do|does|did|can|could|will|would|may|might|must|shall|should|have|has|had|so|such',
+  'on|onto|into|by|from|about|between|within|inside|through|during|over|under|up|out|than|too|also|just|only|very',
+  'still|often|usually|always|sometimes|mostly|again|now|here|there|where|how|what|much|most|less|own|same|right',
+  // What teachers and children do with letters.
+  'read|write|hear|see|use|used|using|know|learn|decode|encode|recognise|recognize|identify|say|make|take|give|show',
+  'understand|find|match|link|represent|stand|work|begun|taught|learnt|learned|known|writing|decoding|encoding',
+  'half|term|week|month|day|year|lesson|session|autumn|winter|spring|summer|fall|january|february|march|april|june',
+  'july|august|september|october|november|december|class|group|school|finish|continue|move|meet|work',
+  'share|contain|containing|regular|regularly|appropriate|basic|first|second|last|middle|next|like|called|three|four',
 ].flatMap((row) => row.split('|'));
 
 /** Words between letters and an example or a sound: rain is an example in `ai as in rain`. */
@@ -20,6 +31,11 @@ export const hintWords: ReadonlySet<string> = new Set([
   'making',
   'is',
   'sounds',
+  'pronounced',
+  'pronouncing',
+  'heard',
+  'sounded',
+  'sounding',
   'such',
   'example',
   'ex',
@@ -48,6 +64,7 @@ export const restWords: ReadonlySet<string> = new Set([
   'inset',
   'checkpoint',
   'buffer',
+  'flex',
   'screening',
   'screener',
   'benchmark',
@@ -80,3 +97,25 @@ export const looseWords: ReadonlySet<string> = new Set([
 
 /** Words that say nothing of their own about what is taught: "the sound of". */
 export const fillerWords: ReadonlySet<string> = new Set(filler.flatMap((word) => [word, `${word}s`]));
+
+/** Words after which nothing is sure: what they say of the letters beside them may be anything. */
+export const hedgeWords: ReadonlySet<string> = new Set([
+  'through',
+  'until',
+  'than',
+  'instead',
+  'versus',
+  'vs',
+  'contrast',
+  'contrasting',
+  'compare',
+  'comparing',
+  'but',
+  'yet',
+  'rather',
+  'between',
+  'from',
+  'may',
+  'might',
+  'elsewhere',
+]);

@@ -1,12 +1,16 @@
 import type { Spelled } from './clause-chunk.ts';
 import type { ClauseReader } from './clause-reader.ts';
+import { commonWords } from './common-words.ts';
 import { exampleRules, type WordRule } from './example-rules.ts';
 import { fits } from './fits.ts';
+import { proseRules } from './prose-rules.ts';
 import { readCondition } from './read-condition.ts';
 import { fillerWords, hintWords, looseWords, restWords } from './word-roles.ts';
+import { joinsWords } from './words-or-letters.ts';
 
 /** In order: the first rule that applies to a word is taken. */
 export const wordRules: readonly WordRule[] = [
+  ...proseRules.filter(({ name }) => name === 'whose possessive'),
   {
     name: 'a phrase of the trade',
     example: 'vowel teams',
@@ -35,6 +39,7 @@ export const wordRules: readonly WordRule[] = [
     },
   },
   ...exampleRules,
+  ...proseRules.filter(({ name }) => name !== 'whose possessive'),
   {
     name: 'the article a',
     example: 'words with a silent letter',
@@ -59,18 +64,19 @@ export const wordRules: readonly WordRule[] = [
       if (!/^(?:exceptions?|irregulars?|oddities)$/.test(lexeme.text)) return 0;
       // What they are exceptions to is not what is taught.
       reader.doubt();
-      reader.openOr(lexeme).unknown += 2;
+      const chunk = reader.openOr(lexeme);
+      chunk.unknown += 2;
+      chunk.asks = true;
       return 1;
     },
   },
   {
     name: 'a word that divides',
-    example: 'ai or ay',
-    counterExample: 'ar or ir',
-    applies: (reader, word) => {
-      const { text } = word.lexeme;
-      if (!(text === 'and' && !inProse(reader)) && !(text === 'or' && divides(reader, word.i))) return 0;
-      reader.divide(text === 'and');
+    example: 'ai and ay',
+    counterExample: 'ai, ay',
+    applies: (reader, { lexeme: { text } }) => {
+      if (text !== 'and' || inProse(reader)) return 0;
+      reader.divide(true);
       return 1;
     },
   },
@@ -78,9 +84,16 @@ export const wordRules: readonly WordRule[] = [
     name: 'letters',
     example: 'ai',
     counterExample: 'harbour',
-    applies: (reader, { spelling, lexeme }) => {
+    applies: (reader, { i, spelling, lexeme }) => {
       const plain = lexeme.mark === 'none' && !lexeme.text.includes('_');
-      if (spelling === null || (inProse(reader) && plain)) return 0;
+      if (spelling === null || (inProse(reader) && plain && isWord(lexeme.text))) return 0;
+      if (
+        plain &&
+        lexeme.text.length > 1 &&
+        isWord(lexeme.text) &&
+        joinsWords(reader.lexemes, i, lexeme.text)
+      )
+        return 0;
       reader.readSpelling(spelling, lexeme);
       return 1;
     },
@@ -102,6 +115,7 @@ export const wordRules: readonly WordRule[] = [
     counterExample: 'short a: pin',
     applies: (reader, { lexeme: { text } }) => {
       if (!reader.isNote(text)) return 0;
+      reader.chunk!.examples.push(text);
       reader.touch();
       return 1;
     },
@@ -123,7 +137,10 @@ export const wordRules: readonly WordRule[] = [
     applies: (reader, { i, lexeme: { text } }) => {
       if (!hintWords.has(text)) return 0;
       // "ie in pie and in chief"
-      if (reader.broken && !(reader.trailing && reader.last !== undefined)) return 0;
+      const told =
+        /^(?:pronounced|pronouncing|sounded|sounding|heard)$/.test(text) && reader.last !== undefined;
+      if (reader.broken && !told && !(reader.trailing && reader.last !== undefined)) return 0;
+      if (told) reader.touch();
       const next = reader.lexemes[i + 1];
       const shown = next?.kind === 'word' && next.mark === 'none' && reader.showsHeading(next.text);
       if (reader.last === undefined && !(shown && reader.chunk !== null)) return 0;
@@ -148,7 +165,12 @@ export const wordRules: readonly WordRule[] = [
     example: 'harbour',
     counterExample: 'sh',
     applies: (reader, { lexeme }) => {
-      reader.openOr(lexeme).unknown += 1;
+      const { chunk, prose } = reader;
+      // "naming words and action words" goes on with what came.
+      if (prose && reader.joined && reader.broken && chunk !== null && chunk.known > 0) {
+        chunk.unknown += 1;
+        reader.touch();
+      } else reader.openOr(lexeme).unknown += 1;
       return 1;
     },
   },
@@ -165,15 +187,22 @@ function inProse({ chunk, broken }: ClauseReader): boolean {
 
 /** Beyond a comma one letter is too little to say that a word shows it: `t, the`. */
 function showsLetters({ broken }: ClauseReader, text: string, { spelling }: Spelled): boolean {
-  return text.length > 1 && fits(text, spelling.letters) && (!broken || spelling.letters.length > 1);
+  return (
+    text.length > 1 &&
+    /[aeiouy]/.test(text) &&
+    fits(text, spelling.letters) &&
+    (!broken || spelling.letters.length > 1)
+  );
 }
 
-/** `ai or ay`, `/d/ or /t/`; but in `ar or ir` and `ar, or` it is letters. */
-function divides({ lexemes, scope }: ClauseReader, i: number): boolean {
-  const before = lexemes[i - 1];
-  const after = lexemes[i + 1];
-  if (before?.kind === 'sound' && after?.kind === 'sound') return true;
-  if (before?.kind !== 'word' || after?.kind !== 'word') return false;
-  if (before.text.endsWith('r') || after.text.endsWith('r')) return false;
-  return scope?.heading.within?.has('or') !== true;
+/** Whether letters may be a word of prose, or one letter: `or`, `a`; `ck` and `igh` are nothing but letters. */
+function isWord(letters: string): boolean {
+  return letters.length === 1 || commonWords.has(letters) || wordsOfLetters.has(letters);
 }
+
+/** Spellings of the catalogue that are words as well. */
+const wordsOfLetters = new Set(
+  'or ear air all old our oar ore am an as at in on is it us be he me we up so no do go ill age eye war ate ink ire'.split(
+    ' ',
+  ),
+);

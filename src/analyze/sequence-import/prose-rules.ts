@@ -1,0 +1,112 @@
+import type { WordRule } from './example-rules.ts';
+import type { Lexeme } from './split-lexemes.ts';
+import { hedgeWords } from './word-roles.ts';
+import { standsForLetters } from './words-or-letters.ts';
+
+/** Words that join others to sentences, and what is said beside what is taught. In order. */
+export const proseRules: readonly WordRule[] = [
+  {
+    name: 'when something is done',
+    example: 'double the consonant when one vowel stands before it',
+    counterExample: 'when',
+    applies: (reader, { i, lexeme: { text, mark } }) => {
+      const { chunk, lexemes } = reader;
+      if (!/^(?:when|if|whenever|because|since|although|unless|while|where)$/.test(text)) return 0;
+      if (mark !== 'none' || chunk === null || chunk.known === 0 || reader.aside || reader.hinting) return 0;
+      // "wh when": an example.
+      const end = endOfRun(lexemes, i + 1);
+      if (reader.broken || end === i + 1) return 0;
+      return end - i;
+    },
+  },
+  {
+    name: 'what is said of letters after a comma',
+    example: 'kn and wr, in which the first letter is silent',
+    counterExample: 'which letters',
+    applies: (reader, { i, lexeme: { text } }) => {
+      const { chunk, lexemes } = reader;
+      const at = text === 'in' ? i + 1 : i;
+      if (lexemes[at]?.text !== 'which' || chunk === null || chunk.known === 0 || reader.hinting) return 0;
+      const end = endOfRun(lexemes, at + 1);
+      if (end === at + 1) return 0;
+      reader.touch();
+      return end - i;
+    },
+  },
+  {
+    name: 'what is not taught',
+    example: 'digraphs except ph',
+    counterExample: 'short o: no, not',
+    applies: (reader, { i, lexeme: { text, mark } }) => {
+      const { chunk, lexemes } = reader;
+      if (!/^(?:not|no|never|except|excluding|without|omit|unlike|nor|keep|keeping)$/.test(text)) return 0;
+      const end = endOfRun(lexemes, i + 1);
+      if (mark !== 'none' || reader.hinting || end === i + 1) return 0;
+      if (chunk !== null && chunk.known > 0 && !reader.broken) {
+        // "(not ei)" is plain enough.
+        if (!reader.aside) chunk.hedged = true;
+        return end - i;
+      }
+      if (reader.aside) return 0;
+      reader.negated = true;
+      reader.wait(lexemes[i]!);
+      return 1;
+    },
+  },
+  {
+    name: 'what an ending is added to',
+    example: '-es to verbs ending in -y',
+    counterExample: '-es to -y',
+    applies: (reader, { i, lexeme: { text } }) => {
+      const { last, broken, lexemes } = reader;
+      const next = lexemes[i + 1];
+      const affix = last?.spelling.candidates.some((id) => /^(?:suf|pre)fix-/.test(id)) === true;
+      if (!/^(?:to|on|onto)$/.test(text) || broken || !affix || !/^(?:word|note)$/.test(next?.kind ?? ''))
+        return 0;
+      if (next!.mark !== 'none' || next!.text.length < 3) return 0;
+      return endOfRun(lexemes, i + 1) - i;
+    },
+  },
+  {
+    name: 'whose possessive',
+    example: 'possessive apostrophe with plural words',
+    counterExample: 'plural words',
+    applies: ({ chunk, broken }, { lexeme: { text }, length }) => {
+      const possessive = chunk?.phrases.some(({ ids }) => ids.includes('possessive')) === true;
+      if (broken || !possessive || !/^(?:plurals?|singular)$/.test(text)) return 0;
+      return Math.max(1, length);
+    },
+  },
+  {
+    name: 'a word that leaves open how things go together',
+    example: 'ai through oa',
+    counterExample: 'ai and oa',
+    applies: (reader, { lexeme }) => {
+      const { text, mark } = lexeme;
+      if (mark !== 'none' || !hedgeWords.has(text) || reader.aside || reader.hinting) return 0;
+      reader.hedging = true;
+      if (reader.chunk !== null && !reader.broken) reader.chunk.hedged = true;
+      reader.wait(lexeme);
+      return 1;
+    },
+  },
+  {
+    name: 'or between other words',
+    example: 'gn at the start or end',
+    counterExample: 'ar, or',
+    applies: (reader, { i, lexeme: { text, mark } }) => {
+      if (text !== 'or' || mark !== 'none' || standsForLetters(reader.lexemes, i)) return 0;
+      // "a lighthouse or our harbour" is prose on both sides.
+      if (reader.chunk !== null && !reader.broken && reader.chunk.known === 0) return 0;
+      reader.divide(true);
+      return 1;
+    },
+  },
+];
+
+/** Where the words, letters and sounds from `i` on end. */
+function endOfRun(lexemes: readonly Lexeme[], i: number): number {
+  let end = i;
+  while (end < lexemes.length && /^(?:word|sound|note|meant)$/.test(lexemes[end]!.kind)) end += 1;
+  return end;
+}

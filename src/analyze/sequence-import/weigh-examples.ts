@@ -1,0 +1,69 @@
+import type { PatternId } from '../types.ts';
+import type { Spelled } from './clause-chunk.ts';
+import { patternsInExample } from './example-shapes.ts';
+import { isUsualExample } from './example-words.ts';
+import { fits, isWithin } from './fits.ts';
+import type { Phrase } from './phrases.ts';
+import type { WordNeeds } from './word-needs.ts';
+
+/** What stands in other cells of a row. */
+export interface Beside {
+  readonly examples: readonly string[];
+  /** Headings that these letters may be a list of: "Long e", beside `ee, ea`. */
+  readonly headings: readonly Phrase[];
+  readonly needs: WordNeeds;
+}
+
+/** Examples beyond these say nothing more of what letters mean. */
+const MOST_EXAMPLES = 24;
+
+/** The patterns of `left` that the examples of letters show, their own or those beside them. */
+export function patternsShown(
+  { spelling, examples }: Spelled,
+  left: readonly PatternId[],
+  beside: Beside,
+  others: readonly Spelled[],
+): ReadonlySet<PatternId> {
+  // boxes is no example of -s beside -es, nor rain of a beside ai.
+  const longer = others.filter((other) => isWithin(spelling.letters, other.spelling.letters));
+  const shown = (examples.length > 0 ? examples : beside.examples)
+    .slice(0, MOST_EXAMPLES)
+    .filter((word) => !longer.some((other) => fits(word, other.spelling.letters)));
+  const ids = new Set(
+    shown.flatMap((word) => {
+      const needs = beside.needs(word);
+      const listed = left.filter((id) => needs.has(id) || isUsualExample(word, id));
+      return listed.length > 0 ? listed : patternsInExample(spelling.letters, word);
+    }),
+  );
+  // The y of candy and of windy is one to a reader.
+  if (ids.has('y-long-e')) ids.delete('suffix-y');
+  return ids;
+}
+
+/**
+ * Whether the examples given with letters need what the letters were read as. `confirms`: each that the engine knows
+ * does; `contradicts`: one has the letters and needs neither this nor what letters beside them may mean.
+ */
+export function explains(
+  { spelling, examples }: Spelled,
+  ids: readonly PatternId[],
+  others: readonly Spelled[],
+  needsOf: Beside['needs'],
+): 'confirms' | 'contradicts' | 'says nothing' {
+  let confirmed = false;
+  for (const word of examples.slice(0, MOST_EXAMPLES)) {
+    const needs = needsOf(word);
+    if (needs.size === 0) continue;
+    if (ids.some((id) => needs.has(id) || isUsualExample(word, id))) confirmed = true;
+    else if (
+      fits(word, spelling.letters) &&
+      !others.some((other) => other.spelling.candidates.some((id) => needs.has(id)))
+    )
+      return 'contradicts';
+  }
+  // That a word has one consonant says next to nothing.
+  return confirmed && (spelling.letters.length > 1 || /[aeiouycg]/.test(spelling.letters))
+    ? 'confirms'
+    : 'says nothing';
+}

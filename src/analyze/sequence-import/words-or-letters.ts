@@ -1,0 +1,43 @@
+import { fits } from './fits.ts';
+import { findSpelling } from './spellings.ts';
+import type { Lexeme } from './split-lexemes.ts';
+
+/** Whether a word that is letters too (are, ear, air) joins the words on both its sides. */
+export function joinsWords(lexemes: readonly Lexeme[], i: number, letters: string): boolean {
+  const isProse = (lexeme: Lexeme | undefined) =>
+    lexeme?.kind === 'word' &&
+    lexeme.mark === 'none' &&
+    findSpelling(lexeme.text, 'none') === null &&
+    !/^(?:and|as|is|says?|like|the|letters?|sounds?|spell(?:ing|ed|s|t)?|words?)$/.test(lexeme.text) &&
+    !fits(lexeme.text, letters);
+  const before = lexemes[i - 1];
+  // "ir and ur are added": a verb or "our" stands beside words on one side only.
+  if (/^(?:are|our|all)$/.test(letters) && before !== undefined && isProse(lexemes[i + 1])) return true;
+  if (letters === 'are' && before?.kind === 'word' && (isProse(before) || before.text.endsWith('s')))
+    return true;
+  return (isProse(before) || /^words?$/.test(before?.text ?? '')) && isProse(lexemes[i + 1]);
+}
+
+/** Whether `or` is the letters of fork: in a list of letters, or alone between signs. */
+export function standsForLetters(lexemes: readonly Lexeme[], i: number): boolean {
+  const before = lexemes[i - 1];
+  const after = lexemes[i + 1];
+  const withR = (lexeme: Lexeme) =>
+    /r(?:_e|e)?$/.test(lexeme.text) && findSpelling(lexeme.text, lexeme.mark) !== null;
+  const leads =
+    before === undefined ||
+    /^(?:break|is|open|hint|list)$/.test(before.kind) ||
+    (before.kind === 'word' &&
+      (withR(before) ||
+        /^(?:and|as|is|says?|like|letters?|spell(?:ing|ed|s|t)?|with|grapheme|controlled|the|vowels?)$/.test(
+          before.text,
+        ))) ||
+    (before.kind === 'sound' && after?.kind !== 'sound');
+  const goesOn =
+    after === undefined ||
+    /^(?:break|is|open|close|hint|every|note)$/.test(after.kind) ||
+    (after.kind === 'sound' && before?.kind !== 'close') ||
+    (after.kind === 'word' &&
+      (withR(after) || /^(?:as|says?|and|like|in|after|before|makes?|words?|for)$/.test(after.text)));
+  return leads && goesOn;
+}
