@@ -1,6 +1,6 @@
 import { type Chooser, createChooser, SURE } from '../../src/analyze/homographs/choose-reading.ts';
 import { fitWeights } from '../../src/data/homographs/fit-weights.ts';
-import { type Example, readExamples, readTaggedExamples } from '../../src/data/homographs/read-examples.ts';
+import { type Example, readExamples, readMoreExamples } from '../../src/data/homographs/read-examples.ts';
 
 /** Shares from 0 to 1 over places of homographs whose readings are both in the word table. */
 export interface HomographScore {
@@ -34,12 +34,12 @@ const FOLDS = 5;
  */
 export function measureHomographs(): HomographScore | null {
   const examples = readExamples();
-  const tagged = readTaggedExamples();
-  if (!examples || !tagged) return null;
+  const more = readMoreExamples();
+  if (!examples || !more) return null;
   const folds = foldsOf(examples);
   const tried: Tried[] = [];
   for (let fold = 0; fold < FOLDS; fold++) {
-    const choose = createChooser(fitWeights([...examples.filter((_, i) => folds[i] !== fold), ...tagged]));
+    const choose = createChooser(fitWeights([...examples.filter((_, i) => folds[i] !== fold), ...more]));
     for (const [i, example] of examples.entries())
       if (folds[i] === fold && example.listed) tried.push(tryOut(example, choose));
   }

@@ -40,15 +40,25 @@ const rules: Readonly<Record<string, readonly Rule[]>> = {
     },
   ],
   bow: BOW,
-  bows: BOW,
-  celtic: [{ reading: 1, capital: false }],
+  bows: [
+    // He bows low; not her bows are red.
+    { reading: 1, before: 'he she it who', behind: 'low deeply down to his her and before politely .' },
+    { reading: 1, behind: 'low deeply down politely' },
+    ...BOW,
+  ],
+  // The club: at Celtic, joined Celtic; not a Celtic cross.
+  celtic: [
+    { reading: 1, capital: false },
+    { reading: 0, before: 'at joined left beat beating' },
+  ],
   // The close of the day; not a close race.
   close: [{ reading: 0, before: 'the a its', behind: 'of . , ;' }],
   content: [
     {
       reading: 1,
-      before: 'was were is are am be been feel feels felt seem seems seemed quite',
-      behind: 'to with . , and',
+      before:
+        'was were is are am be been feel feels felt lay sat stood look looks looked perfectly seem seems seemed quite',
+      behind: 'to with by in . , and',
     },
     // Warm and content; not form and content.
     { reading: 1, before: 'and', near: 'calm glad happy safe sleepy warm', behind: '. , ; !' },
@@ -81,6 +91,12 @@ const rules: Readonly<Record<string, readonly Rule[]>> = {
   ],
   read: [
     { reading: 0, slot: VERBAL },
+    // A good read; not the notes were good, read out by her.
+    {
+      reading: 0,
+      before: 'a an good great fun easy quick fast long fine nice best',
+      behind: '. , ! ? that and but for',
+    },
     { reading: 1, slot: 'has has? is' },
     { reading: 1, near: 'yesterday ago' },
     { reading: 1, near: 'last', also: 'night week weekend month year summer winter' },
@@ -88,7 +104,11 @@ const rules: Readonly<Record<string, readonly Rule[]>> = {
     { reading: 1, before: 'he she it' },
     { reading: 1, slot: 'name' },
   ],
-  reading: [{ reading: 0, capital: false }],
+  // The town: a train from Reading; not better marks in Reading.
+  reading: [
+    { reading: 0, capital: false },
+    { reading: 1, before: 'at from near' },
+  ],
   row: [{ reading: 1, before: 'a big terrible blazing', behind: 'about over' }],
   sewer: [
     {
@@ -102,16 +122,20 @@ const rules: Readonly<Record<string, readonly Rule[]>> = {
     { reading: 1, near: 'pig pigs piglet piglets boar litter straw sty farrow' },
   ],
   tear: [
+    // To tear gas; not to tear paper.
+    { reading: 1, behind: 'gas gland glands duct ducts drop drops' },
     { reading: 0, slot: VERBAL },
     { reading: 1, near: 'eye eyes cheek cheeks cry cried weep wept sob sobbed rolled wipe wiped wiping' },
   ],
   tears: [
     { reading: 0, before: 'he she it who', behind: 'a the up down off it them his her its at into' },
+    { reading: 1, before: 'in of with to her his my their your and' },
+    // The puppy tears up the rug; not tears ran down.
+    { reading: 0, behind: 'a an the up it them apart off open' },
     {
       reading: 1,
-      near: 'eye eyes cheek cheeks cry cried crying weep wept burst face sob sobbed wiped joy laughter shed',
+      near: 'eye eyes blink blinked cheek cheeks cry cried crying weep wept burst face sob sobbed wiped joy laughter shed',
     },
-    { reading: 1, before: 'in of with to her his my their your' },
   ],
   // Put to use; not put to use it.
   use: [{ reading: 1, before: 'to', near: 'put', behind: '. , ; and' }],

@@ -29,7 +29,8 @@ export function fitWeights(examples: readonly Example[], general: General = read
     examples.map((example) => rowOf(example, general)),
     ROUNDS,
   );
-  const tenths = (id: string) => Math.round((learnt.get(id) ?? 0) * 10);
+  // Nought added, since a weight that rounds to -0 is written as 0.
+  const tenths = (id: string) => Math.round((learnt.get(id) ?? 0) * 10) + 0;
   const byOwner = new Map<string, string[]>();
   for (const id of learnt.keys()) {
     const [owner = '', feature = ''] = id.split('\t');

@@ -75,11 +75,14 @@ export function readExamples(): Example[] | null {
   });
 }
 
-/**
- * The homographs of the Brown corpus whose part of speech tells their reading: use as a noun, read as a past. Null where it is
- * not installed.
- */
-export function readTaggedExamples(): Example[] | null {
+/** What is learnt from besides: null where the Brown corpus is not installed. */
+export function readMoreExamples(): Example[] | null {
+  const tagged = readTaggedExamples();
+  return tagged && [...tagged, ...readOwnExamples()];
+}
+
+/** The homographs of the Brown corpus whose part of speech tells their reading: use as a noun, read as a past. */
+function readTaggedExamples(): Example[] | null {
   const sentences = readBrown();
   if (!sentences) return null;
   const labels = readLabels();
@@ -110,6 +113,29 @@ export function readTaggedExamples(): Example[] | null {
         listed: false,
       };
     });
+  });
+}
+
+/** Sentences of our own for places that an encyclopedia seldom has: a plural before a verb, an order, a past of children's books. */
+function readOwnExamples(): Example[] {
+  const labels = readLabels();
+  return rowsOf(new URL('own-sentences.tsv', import.meta.url)).flatMap(([reading, sentence = '']) => {
+    const [start = '', shown = '', end = ''] = sentence.split('*');
+    const word = shown.toLowerCase();
+    const { before, after } = readContext(start + shown + end, start.length, start.length + shown.length);
+    const features = contextFeatures(shown, before, after);
+    const asked = questionOf(word, labels.get(word) ?? []);
+    return {
+      word,
+      shown,
+      before,
+      after,
+      features,
+      reading: Number(reading),
+      ...asked,
+      weight: 1,
+      listed: false,
+    };
   });
 }
 
