@@ -1,10 +1,12 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { chooseReading } from '../src/analyze/homographs/choose-reading.ts';
+import { chooseReading, SURE } from '../src/analyze/homographs/choose-reading.ts';
+import { HOMOGRAPHS } from '../src/analyze/homographs/is-homograph.ts';
 import { readContext } from '../src/analyze/homographs/read-context.ts';
 import weights from '../src/analyze/homographs/weights.json' with { type: 'json' };
 import { compileGroup, createJudge, parseGroup, tokenize, vet } from '../src/analyze/index.ts';
 import { fitWeights } from '../src/data/homographs/fit-weights.ts';
-import { readExamples } from '../src/data/homographs/read-examples.ts';
+import { readExamples, readMoreExamples } from '../src/data/homographs/read-examples.ts';
 import { measureHomographs } from './accuracy/measure-homographs.ts';
 import { loadAnalyzer } from './load-analyzer.ts';
 
@@ -141,6 +143,40 @@ function read(sentence: string): { word: string; reading: number; margin: number
   return { word, reading: -1, margin: 0, ...chooseReading(word, context.before, context.after) };
 }
 
+describe("sentences in the register of children's books", () => {
+  const sentences = readFileSync(new URL('words/homograph-sentences.tsv', import.meta.url), 'utf8')
+    .split('\n')
+    .filter((line) => /^\d\t/.test(line))
+    .map((line) => {
+      const [reading, sentence] = line.split('\t');
+      const chosen = read(sentence!);
+      return {
+        line,
+        word: chosen.word.toLowerCase(),
+        right: Number(reading),
+        chosen,
+        sure: chosen.margin >= SURE,
+      };
+    });
+
+  test('both readings of each homograph are reached by a sentence', () => {
+    const reached = new Set(
+      sentences
+        .filter(({ right, chosen, sure }) => sure && chosen.reading === right)
+        .map(({ word, right }) => `${word} ${right}`),
+    );
+    const missing = HOMOGRAPHS.flatMap((word) => [`${word} 0`, `${word} 1`]).filter((id) => !reached.has(id));
+    expect(missing).toEqual([]);
+  });
+
+  test('readings that are called sure are right in 98.5 of 100 sentences, and few are left unsure', () => {
+    const sure = sentences.filter((one) => one.sure);
+    const wrong = sure.filter(({ chosen, right }) => chosen.reading !== right).map(({ line }) => line);
+    expect(wrong.length / sure.length, wrong.join('\n')).toBeLessThanOrEqual(0.015);
+    expect(sure.length / sentences.length).toBeGreaterThanOrEqual(0.93);
+  });
+});
+
 describe('a text with both readings', () => {
   const knowsLongEa = parseGroup({
     name: 'Plovers',
@@ -195,18 +231,19 @@ describe('a text with both readings', () => {
 // the other part: majority 84.1%, part of speech alone 95.5% (from memory, read second hand).
 const measured = measureHomographs();
 test.skipIf(!measured)(
-  'readings are chosen right in 96 of 100 places, and in 98 where a key names them',
+  'readings are chosen right in 97.5 of 100 places, and in 98.5 where a key names them',
   () => {
-    expect(measured!.macro).toBeGreaterThanOrEqual(0.96);
-    expect(measured!.micro).toBeGreaterThanOrEqual(0.96);
-    expect(measured!.sureRight).toBeGreaterThanOrEqual(0.98);
-    expect(measured!.sure).toBeGreaterThanOrEqual(0.9);
+    expect(measured!.macro).toBeGreaterThanOrEqual(0.975);
+    expect(measured!.micro).toBeGreaterThanOrEqual(0.975);
+    expect(measured!.sureRight).toBeGreaterThanOrEqual(0.985);
+    expect(measured!.sure).toBeGreaterThanOrEqual(0.95);
   },
 );
 
 const examples = readExamples();
-test.skipIf(!examples)('the weights are those the training gives', () => {
-  expect(fitWeights(examples!), 'run npx tsx src/data/homographs/train.ts').toEqual(weights);
+const more = readMoreExamples();
+test.skipIf(!examples || !more)('the weights are those the training gives', () => {
+  expect(fitWeights([...examples!, ...more!]), 'run npx tsx src/data/homographs/train.ts').toEqual(weights);
 });
 
 function keysOf(text: string): string[] {

@@ -1,6 +1,6 @@
 import { type Chooser, createChooser, SURE } from '../../src/analyze/homographs/choose-reading.ts';
 import { fitWeights } from '../../src/data/homographs/fit-weights.ts';
-import { type Example, readExamples } from '../../src/data/homographs/read-examples.ts';
+import { type Example, readExamples, readMoreExamples } from '../../src/data/homographs/read-examples.ts';
 
 /** Shares from 0 to 1 over places of homographs whose readings are both in the word table. */
 export interface HomographScore {
@@ -29,15 +29,17 @@ const FOLDS = 5;
 
 /**
  * Cross-validation on the Wikipedia homograph data (Gorman, Mazovetskiy and Nikolaev 2018, training part): each
- * place is read with weights learnt without its fifth of the places. Null where the data is not on this machine.
+ * place is read with weights learnt without its fifth of the places; the Brown corpus is learnt from as well. Null where
+ * the data is not on this machine.
  */
 export function measureHomographs(): HomographScore | null {
   const examples = readExamples();
-  if (!examples) return null;
+  const more = readMoreExamples();
+  if (!examples || !more) return null;
   const folds = foldsOf(examples);
   const tried: Tried[] = [];
   for (let fold = 0; fold < FOLDS; fold++) {
-    const choose = createChooser(fitWeights(examples.filter((_, i) => folds[i] !== fold)));
+    const choose = createChooser(fitWeights([...examples.filter((_, i) => folds[i] !== fold), ...more]));
     for (const [i, example] of examples.entries())
       if (folds[i] === fold && example.listed) tried.push(tryOut(example, choose));
   }

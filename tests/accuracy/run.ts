@@ -82,6 +82,8 @@ if (homographs) {
   figure('macro accuracy', homographs.macro, `${homographs.words} words`);
   figure('micro accuracy', homographs.micro, `${homographs.places} places`);
   figure('always the commoner reading', homographs.majority, '');
+  figure('places called sure', homographs.sure, '');
+  figure('right of what is called sure', homographs.sureRight, '');
 }
 
 heading(

@@ -8,52 +8,65 @@ export interface Choice {
   readonly margin: number;
 }
 
+/**
+ * A question that many words share: is it a verb (use) or noun or adjective, a verb with -s (uses) or a plural, a past or participle
+ * (wound) or noun or adjective, past or present (read)?
+ */
+export type Question = 'verb' | 'verb with s' | 'past' | 'tense';
+
 /** What was learnt of one word: tenths of log odds for its second reading (reading 1). */
 export interface WordWeights {
-  /** Which reading is a verb, when the other is none: what holds for all verbs then counts as well. */
-  readonly verb?: number;
+  /** What holds for all words of that question then counts as well. */
+  readonly question?: Question;
+  /** The reading that is the verb or past of the question. */
+  readonly yes?: number;
   readonly bias: number;
   readonly own: Readonly<Record<string, number>>;
 }
 
-/** What was learnt of all words; features are those of `contextFeatures`. */
+/** What was learnt; features are those of `contextFeatures`. */
 export interface Weights {
-  readonly verb: Readonly<Record<string, number>>;
+  readonly questions: Readonly<Record<Question, Readonly<Record<string, number>>>>;
+  /** How much words of a topic tell, for all words that have topics. */
+  readonly topics: Readonly<Record<string, number>>;
   readonly words: Readonly<Record<string, WordWeights>>;
 }
 
 /** Tells the reading of a word from the pieces before and after it (see `readContext`); null for other words. */
 export type Chooser = (word: string, before: readonly string[], after: readonly string[]) => Choice | null;
 
-/** A margin from which a choice is right in 98 of 100 places (tests/accuracy/measure-homographs.ts). */
-export const SURE = 2;
+/** A margin from which a choice is right in 98.5 of 100 places (tests/accuracy/measure-homographs.ts). */
+export const SURE = 1.5;
 
 /**
  * Chooses by rule where one is sure, else by learnt weights: what speaks for a verb in general, and what speaks
  * for this word's second reading.
- * A plural or -s form that was not learnt (records) is taken as its base form.
+ * A plural or -s form that was not learnt (records) is taken as its base form, and asked whether it is a verb with s.
  */
-export function createChooser({ verb, words }: Weights): Chooser {
+export function createChooser({ questions, topics, words }: Weights): Chooser {
   const learnt = new Map(
     Object.entries(words).map(([word, known]) => [word, { ...known, own: mapOf(known.own) }]),
   );
-  const ofVerbs = mapOf(verb);
+  const shared = new Map(Object.entries(questions).map(([name, all]) => [name, mapOf(all)]));
+  const ofTopics = mapOf(topics);
   const find = (word: string) => {
     const own = learnt.get(word);
     if (own || !word.endsWith('s')) return own;
     const base = learnt.get(word.slice(0, -1));
-    return base?.verb === undefined ? undefined : base;
+    return base?.question === 'verb' ? { ...base, question: 'verb with s' as const } : undefined;
   };
   return (word, before, after) => {
     const settled = settleByRule(word, before, after);
     if (settled !== null) return { reading: settled, margin: Number.POSITIVE_INFINITY };
     const known = find(word.toLowerCase());
     if (!known) return null;
-    const turn = known.verb === undefined ? 0 : known.verb === 1 ? 1 : -1;
+    const general = known.question && shared.get(known.question);
+    const turn = known.yes === 1 ? 1 : -1;
     let score = known.bias;
     for (const feature of contextFeatures(word, before, after)) {
       score += known.own.get(feature) ?? 0;
-      if (turn !== 0 && !feature.startsWith(TOPIC)) score += turn * (ofVerbs.get(feature) ?? 0);
+      if (feature.startsWith(TOPIC)) score += ofTopics.get(feature) ?? 0;
+      else if (general) score += turn * (general.get(feature) ?? 0);
     }
     return { reading: score > 0 ? 1 : 0, margin: Math.abs(score) / 10 };
   };
@@ -68,6 +81,6 @@ let chooser: Chooser | undefined;
 
 /** The reading a homograph has in its place: they `read` the map today, she `read` it last night. */
 export const chooseReading: Chooser = (word, before, after) => {
-  chooser ??= createChooser(weights);
+  chooser ??= createChooser(weights as Weights);
   return chooser(word, before, after);
 };

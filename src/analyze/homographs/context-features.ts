@@ -1,4 +1,6 @@
+import { topicFeatures } from './topic-words.ts';
 import { classOf } from './word-classes.ts';
+import { partsOf } from './word-parts.ts';
 
 /** A feature that starts so tells the topic of a sentence, not the build of it. */
 export const TOPIC = '~';
@@ -8,37 +10,176 @@ const ADVERBS = new Set(['ly', 'often']);
 const BETWEEN = new Set(['subject', 'object', 'owner', 'name', 'other']);
 const ASKING = new Set(['does', 'modal', 'has']);
 
+/** Parts of a word that makes a clause whole, or may do so; `to` ends the search as well. */
+const VERBS = new Set('d de ed z zN Nz v vn nv va av is has modal does vd dv ve ev anv av to'.split(' '));
+const CERTAIN_VERBS = new Set('d z is has modal does'.split(' '));
+const CLAUSE_START = new Set(['when', 'but']);
+const DETERMINERS = new Set(['article', 'owner', 'pointer']);
+/** Parts of words that stand between a determiner and its noun: the `small red fishing` boat. */
+const INSIDE_PHRASE = new Set(
+  'a n an na r x name u number e g nv vn va av N ra ar en ne ae ea ng gn'.split(' '),
+);
+const LIST_HEADS = new Set('to modal does subject z d'.split(' '));
+/** How far verbs, determiners and the head of a list are looked for, in pieces. */
+const FAR = { verb: 13, determiner: 5, head: 10 };
+
+/** The pieces around a place, from -1 backwards and from 1 onwards, in small letters and by their parts. */
+interface Around {
+  readonly word: (n: number) => string;
+  readonly part: (n: number) => string;
+  readonly before: number;
+  readonly after: number;
+}
+
 /**
- * What can be told of a homograph's place: the words and word classes around it and how they stand together, the
- * word that governs it (`slot`), its own capital, and the words of the whole context (`~word`) with their tense.
+ * What can be told of a homograph's place, as strings: the words and parts of speech around it, alone (`-1=the`, `a1=article`)
+ * and together (`ab=article is`: one before, one behind); the word that governs it (`s=modal`); whether its clause has a
+ * verb before or behind it (`LR=0 1`), a determiner before it (`np=article2`), a list around it (`co=and v`); its own
+ * capital; words of its topic (`topic+2`), and all words of the context (`~word`) with their tense.
  */
 export function contextFeatures(word: string, before: readonly string[], after: readonly string[]): string[] {
-  const at = (n: number) => (n < 0 ? before.at(n) : after[n - 1]);
-  const classAt = (n: number) => classOf(at(n), n < 0 && before.length === -n);
-  const wordAt = (n: number) => at(n)?.toLowerCase() ?? '';
-  const [a2, a1, b1, b2] = [classAt(-2), classAt(-1), classAt(1), classAt(2)];
-  const slot = governor(before);
-  const features = [
-    `-2=${wordAt(-2)}`,
-    `-1=${wordAt(-1)}`,
-    `+1=${wordAt(1)}`,
-    `+2=${wordAt(2)}`,
-    `-2:${a2}`,
-    `-1:${a1}`,
-    `+1:${b1}`,
-    `+2:${b2}`,
-    `-2:${a2} -1:${a1}`,
-    `-1:${a1} +1:${b1}`,
-    `-1-${wordAt(-1).slice(-2)}`,
-    `+1-${wordAt(1).slice(-2)}`,
-    `slot:${slot}`,
-    `slot:${slot} +1:${b1}`,
-  ];
-  if (/^\p{Lu}/u.test(word)) features.push(before.length > 0 ? 'capital' : 'capital first');
-  const around = new Set([...before, ...after].map((piece) => piece.toLowerCase()));
-  for (const one of around) if (one.length > 2) features.push(TOPIC + one);
-  const past = [...around].some((one) => PAST.has(one) || (one.endsWith('ed') && classOf(one) === 'ed'));
+  const around = lookAround(before, after);
+  const features = [...neighbours(around), ...clause(around), ...list(around)];
+  if (/^[A-Z]/.test(word)) features.push(before.length > 0 ? 'capital' : 'capital first');
+  features.push(...topicFeatures(word, before, after));
+  const near = new Set([...before, ...after].map((piece) => piece.toLowerCase()));
+  for (const one of near) if (one.length > 2) features.push(TOPIC + one);
+  const past = [...near].some((one) => PAST.has(one) || (one.endsWith('ed') && classOf(one) === 'ed'));
   features.push(`${TOPIC}:${past ? 'past' : 'no past'}`);
+  return features;
+}
+
+function lookAround(before: readonly string[], after: readonly string[]): Around {
+  const at = (n: number) => (n < 0 ? before.at(n) : after[n - 1]);
+  const parts = new Map<number, string>();
+  return {
+    word: (n) => at(n)?.toLowerCase() ?? '',
+    part: (n) => {
+      const part = parts.get(n) ?? partsOf(at(n), n < 0 && before.length === -n);
+      parts.set(n, part);
+      return part;
+    },
+    before: before.length,
+    after: after.length,
+  };
+}
+
+function neighbours({ word, part, before }: Around): string[] {
+  const [w1, w2, v1, v2] = [word(-1), word(-2), word(1), word(2)];
+  const [a1, a2, a3, b1, b2, b3] = [part(-1), part(-2), part(-3), part(1), part(2), part(3)];
+  let adverbs = 1;
+  while (adverbs <= before && part(-adverbs) === 'r') adverbs++;
+  const slot = part(-adverbs);
+  return [
+    `-1=${w1}`,
+    `-2=${w2}`,
+    `+1=${v1}`,
+    `+2=${v2}`,
+    `-1-${w1.slice(-2)}`,
+    `+1-${v1.slice(-2)}`,
+    `a1=${a1}`,
+    `a2=${a2}`,
+    `a3=${a3}`,
+    `b1=${b1}`,
+    `b2=${b2}`,
+    `b3=${b3}`,
+    `a21=${a2} ${a1}`,
+    `a321=${a3} ${a2} ${a1}`,
+    `ab=${a1} ${b1}`,
+    `b12=${b1} ${b2}`,
+    `aab=${a2} ${a1} ${b1}`,
+    `abb=${a1} ${b1} ${b2}`,
+    `wb=${w1} ${b1}`,
+    `av=${a1} ${v1}`,
+    `ww=${w2} ${w1}`,
+    `aw=${a2} ${w1}`,
+    `wa=${w2} ${a1}`,
+    `vv=${v1} ${v2}`,
+    `wv=${w1} ${v1}`,
+    `s=${slot}`,
+    `sb=${slot} ${b1}`,
+    `sbb=${slot} ${b1} ${b2}`,
+    `sw=${word(-adverbs)}`,
+    ...(adverbs > 1 ? [`sr=${part(-adverbs - 1)} ${slot}`] : []),
+  ];
+}
+
+/** Which verbs the clause has beside the place, and where the noun phrase before it starts. */
+function clause({ word, part, before, after }: Around): string[] {
+  const [a1, a2, b1] = [part(-1), part(-2), part(1)];
+  let left = 'no';
+  for (let i = 1; i <= Math.min(before, FAR.verb); i++) {
+    const one = part(-i);
+    if ((one === 'mark' && word(-i) !== ',') || CLAUSE_START.has(one)) break;
+    if (!VERBS.has(one)) continue;
+    left = one;
+    break;
+  }
+  let right = 'no';
+  for (let i = 1; i <= Math.min(after, FAR.verb); i++) {
+    const one = part(i);
+    if (one === 'mark' || one === 'when' || one === 'edge') break;
+    if (!VERBS.has(one)) continue;
+    right = one;
+    break;
+  }
+  let phrase = 'no';
+  for (let i = 1; i <= Math.min(before, FAR.determiner); i++) {
+    const one = part(-i);
+    if (INSIDE_PHRASE.has(one)) continue;
+    phrase = DETERMINERS.has(one) ? one + i : one;
+    break;
+  }
+  const [l, r] = [kindOfVerb(left), kindOfVerb(right)];
+  return [
+    `L=${left}`,
+    `R=${right}`,
+    `LR=${l} ${r}`,
+    `La=${l} ${a1}`,
+    `Rb=${r} ${b1}`,
+    `LRa=${l} ${r} ${a1}`,
+    `LRs=${l} ${r} ${a2} ${a1}`,
+    `LRab=${l} ${r} ${a1} ${b1}`,
+    `np=${phrase}`,
+    `npb=${phrase} ${b1}`,
+    `npr=${phrase} ${r}`,
+    `npab=${phrase} ${a1} ${b1}`,
+  ];
+}
+
+/** 0 none, 1 certainly a verb of its clause, 2 `to`, 3 perhaps a verb. */
+function kindOfVerb(part: string): number {
+  if (part === 'no') return 0;
+  if (part === 'to') return 2;
+  return CERTAIN_VERBS.has(part) ? 1 : 3;
+}
+
+/** What is joined to the place by `and` or a comma, and what governs the list: to `mend` and —. */
+function list({ word, part, before }: Around): string[] {
+  const [a1, a2, a3, b1, b2, b3] = [part(-1), part(-2), part(-3), part(1), part(2), part(3)];
+  const [w1, v1] = [word(-1), word(1)];
+  const features: string[] = [];
+  if (a1 === 'and' || w1 === ',') {
+    features.push(
+      `co=${w1} ${a2}`,
+      `co=${w1} ${a3} ${a2}`,
+      `cob=${w1} ${a2} ${b1}`,
+      `cob=${w1} ${a3} ${a2} ${b1}`,
+    );
+    for (let i = 2; i <= Math.min(before, FAR.head); i++) {
+      const head = part(-i);
+      if (!LIST_HEADS.has(head)) continue;
+      features.push(
+        `head=${head}`,
+        `heada=${head} ${a2}`,
+        `headb=${head} ${b1}`,
+        `headab=${head} ${a2} ${b1}`,
+      );
+      break;
+    }
+  }
+  if (b1 === 'and' || v1 === ',')
+    features.push(`ro=${v1} ${b2}`, `ro=${v1} ${b2} ${b3}`, `aro=${a1} ${b2}`, `aro=${a2} ${a1} ${b2}`);
   return features;
 }
 

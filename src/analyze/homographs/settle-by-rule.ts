@@ -8,8 +8,9 @@ interface Rule {
   /** Words directly before or behind. */
   readonly before?: string;
   readonly behind?: string;
-  /** Words anywhere near. */
+  /** Words anywhere near; of `also` one must be there too. */
   readonly near?: string;
+  readonly also?: string;
   readonly capital?: boolean;
 }
 
@@ -39,21 +40,44 @@ const rules: Readonly<Record<string, readonly Rule[]>> = {
     },
   ],
   bow: BOW,
-  bows: BOW,
-  celtic: [{ reading: 1, capital: false }],
+  bows: [
+    // He bows low; not her bows are red.
+    { reading: 1, before: 'he she it who', behind: 'low deeply down to his her and before politely .' },
+    { reading: 1, behind: 'low deeply down politely' },
+    ...BOW,
+  ],
+  // The club: at Celtic, joined Celtic; not a Celtic cross.
+  celtic: [
+    { reading: 1, capital: false },
+    { reading: 0, before: 'at joined left beat beating' },
+  ],
+  // The close of the day; not a close race.
+  close: [{ reading: 0, before: 'the a its', behind: 'of . , ;' }],
   content: [
     {
       reading: 1,
-      before: 'was were is are am be been feel feels felt seem seems seemed quite',
-      behind: 'to with . , and',
+      before:
+        'was were is are am be been feel feels felt lay sat stood look looks looked perfectly seem seems seemed quite',
+      behind: 'to with by in . , and',
     },
+    // Warm and content; not form and content.
+    { reading: 1, before: 'and', near: 'calm glad happy safe sleepy warm', behind: '. , ; !' },
   ],
-  dove: [{ reading: 1, behind: 'into under off overboard beneath' }],
+  dove: [{ reading: 1, behind: 'into under off overboard beneath deep down headfirst' }],
   lead: [
     { reading: 0, slot: VERBAL },
     {
       reading: 1,
       near: 'pipe pipes paint metal heavy zinc copper tin iron weight weights pencil poison melt melted',
+    },
+  ],
+  // A learned man; not a learned habit.
+  learned: [
+    {
+      reading: 1,
+      before: 'the a an most very',
+      behind:
+        'man men woman women lady gentleman doctor judge monk professor scholar scholars friend friends',
     },
   ],
   minute: [
@@ -67,31 +91,54 @@ const rules: Readonly<Record<string, readonly Rule[]>> = {
   ],
   read: [
     { reading: 0, slot: VERBAL },
+    // A good read; not the notes were good, read out by her.
+    {
+      reading: 0,
+      before: 'a an good great fun easy quick fast long fine nice best',
+      behind: '. , ! ? that and but for',
+    },
     { reading: 1, slot: 'has has? is' },
     { reading: 1, near: 'yesterday ago' },
+    { reading: 1, near: 'last', also: 'night week weekend month year summer winter' },
     { reading: 0, slot: 'subject s', near: 'every often always usually sometimes' },
     { reading: 1, before: 'he she it' },
     { reading: 1, slot: 'name' },
   ],
-  reading: [{ reading: 0, capital: false }],
+  // The town: a train from Reading; not better marks in Reading.
+  reading: [
+    { reading: 0, capital: false },
+    { reading: 1, before: 'at from near' },
+  ],
   row: [{ reading: 1, before: 'a big terrible blazing', behind: 'about over' }],
-  sewer: [{ reading: 1, near: 'needle thread cloth sew sews sewing stitch' }, { reading: 0 }],
+  sewer: [
+    {
+      reading: 1,
+      near: 'needle thread cloth clothes coat dress quilt shirt skirt skirts sew sews sewing stitch',
+    },
+    { reading: 0 },
+  ],
   sow: [
     { reading: 0, slot: VERBAL },
     { reading: 1, near: 'pig pigs piglet piglets boar litter straw sty farrow' },
   ],
   tear: [
+    // To tear gas; not to tear paper.
+    { reading: 1, behind: 'gas gland glands duct ducts drop drops' },
     { reading: 0, slot: VERBAL },
-    { reading: 1, near: 'eye eyes cheek cheeks cry cried weep wept sob sobbed rolled' },
+    { reading: 1, near: 'eye eyes cheek cheeks cry cried weep wept sob sobbed rolled wipe wiped wiping' },
   ],
   tears: [
     { reading: 0, before: 'he she it who', behind: 'a the up down off it them his her its at into' },
+    { reading: 1, before: 'in of with to her his my their your and' },
+    // The puppy tears up the rug; not tears ran down.
+    { reading: 0, behind: 'a an the up it them apart off open' },
     {
       reading: 1,
-      near: 'eye eyes cheek cheeks cry cried crying weep wept burst sob sobbed wiped joy laughter shed',
+      near: 'eye eyes blink blinked cheek cheeks cry cried crying weep wept burst face sob sobbed wiped joy laughter shed',
     },
-    { reading: 1, before: 'in of with to her his my their your' },
   ],
+  // Put to use; not put to use it.
+  use: [{ reading: 1, before: 'to', near: 'put', behind: '. , ; and' }],
   wind: [{ reading: 1, slot: VERBAL, near: 'clock rope wool watch bobbin string thread up round around' }],
   wound: [
     { reading: 1, before: 'he she they it', behind: 'a the up down round around through along his her its' },
@@ -119,7 +166,9 @@ export function settleByRule(
       (one.slot === undefined || holds(one.slot, slot)) &&
       (one.before === undefined || holds(one.before, before.at(-1)?.toLowerCase())) &&
       (one.behind === undefined || holds(one.behind, after[0]?.toLowerCase())) &&
-      (one.near === undefined || one.near.split(' ').some((cue) => near.has(cue))),
+      [one.near, one.also].every(
+        (cues) => cues === undefined || cues.split(' ').some((cue) => near.has(cue)),
+      ),
   );
   return rule?.reading ?? null;
 }

@@ -1,123 +1,83 @@
-import type { Weights, WordWeights } from '../../analyze/homographs/choose-reading.ts';
+import { existsSync, readFileSync } from 'node:fs';
+import type { Question, Weights, WordWeights } from '../../analyze/homographs/choose-reading.ts';
 import { TOPIC } from '../../analyze/homographs/context-features.ts';
+import { learnWeights, type Row, type Term } from './learn-weights.ts';
 import type { Example } from './read-examples.ts';
 
-/** How often a feature must be seen: for all verbs, for one word. */
-const SEEN = { verb: 3, own: 2 };
-const ROUNDS = 20;
-/** Follow-the-regularised-leader (McMahan and others 2013): steps, L2 and L1; found by cross-validation. */
-const STEP = 0.5;
-const PENALTY = 1;
-const SPARSE = 6;
-/** How readily a word leans to its commoner reading. */
-const BIAS_PENALTY = 0.1;
+/** What holds for a question in general, in tenths of log odds by feature: learnt from the Brown corpus. */
+export type General = Readonly<Record<Question, Readonly<Record<string, number>>>>;
 
-/** One weight while it is learnt. */
-interface Slot {
-  z: number;
-  n: number;
-  readonly penalty: number;
-  readonly sparse: number;
-}
+export const QUESTIONS: readonly Question[] = ['verb', 'verb with s', 'past', 'tense'];
+export const GENERAL = new URL('general-weights.json', import.meta.url);
+
+const ROUNDS = 8;
+/** How often a thing must be met, L1 and L2, found by cross-validation: a word's own, all words', and how readily a word leans. */
+const OWN = { least: 2, sparse: 3, penalty: 1 };
+const SHARED = { least: 3, sparse: 6, penalty: 1 };
+const TOPICS = { least: 3, sparse: 1, penalty: 1 };
+const LEAN = { least: 1, sparse: 0, penalty: 0.1 };
+
+/** Of topics, what all words that have some share. */
+const OF_TOPICS = `${TOPIC}:topic`;
 
 /**
- * Learns by logistic regression what tells the readings apart: weights for verbs of all words, and weights for
- * each word. L1 leaves most of them out. The same examples give the same weights.
+ * Learns what tells the readings apart: for each word by itself, and for all words of a question, which starts from what
+ * holds for it in general. The same examples give the same weights, in tenths, without those that round to nothing.
  */
-export function fitWeights(examples: readonly Example[]): Weights {
-  const counts = countFeatures(examples);
-  const slots = new Map<string, Slot>();
-  const slotOf = (id: string, penalty = PENALTY, sparse = SPARSE): Slot => {
-    const slot = slots.get(id) ?? { z: 0, n: 0, penalty, sparse };
-    slots.set(id, slot);
-    return slot;
-  };
-  const inputs = examples.map((example) => ({
-    target: example.reading,
-    terms: [
-      { slot: slotOf(`${example.word}\t`, BIAS_PENALTY, 0), sign: 1 },
-      ...idsOf(example)
-        .filter(({ id, least }) => counts.get(id)! >= least)
-        .map(({ id, sign }) => ({ slot: slotOf(id), sign })),
-    ],
-  }));
-  for (let round = 0; round < ROUNDS; round++) {
-    for (const { target, terms } of shuffle(inputs, round)) {
-      const weights = terms.map(({ slot }) => weightOf(slot));
-      const score = terms.reduce((sum, { sign }, i) => sum + sign * weights[i]!, 0);
-      const error = 1 / (1 + Math.exp(-score)) - target;
-      for (const [i, { slot, sign }] of terms.entries()) {
-        const gradient = error * sign;
-        const before = Math.sqrt(slot.n);
-        slot.n += gradient * gradient;
-        slot.z += gradient - ((Math.sqrt(slot.n) - before) / STEP) * weights[i]!;
-      }
-    }
+export function fitWeights(examples: readonly Example[], general: General = readGeneral()): Weights {
+  const learnt = learnWeights(
+    examples.map((example) => rowOf(example, general)),
+    ROUNDS,
+  );
+  // Nought added, since a weight that rounds to -0 is written as 0.
+  const tenths = (id: string) => Math.round((learnt.get(id) ?? 0) * 10) + 0;
+  const byOwner = new Map<string, string[]>();
+  for (const id of learnt.keys()) {
+    const [owner = '', feature = ''] = id.split('\t');
+    byOwner.set(owner, [...(byOwner.get(owner) ?? []), feature]);
   }
-  return gather(examples, slots);
-}
-
-/** `\tfeature` for all verbs, turned towards the verb reading; `word\tfeature` for the word alone. */
-function idsOf({ word, features, verb }: Example): { id: string; sign: number; least: number }[] {
-  return features.flatMap((feature) => {
-    const own = { id: `${word}\t${feature}`, sign: 1, least: SEEN.own };
-    if (verb === undefined || feature.startsWith(TOPIC)) return [own];
-    return [{ id: `\t${feature}`, sign: verb === 1 ? 1 : -1, least: SEEN.verb }, own];
-  });
-}
-
-function countFeatures(examples: readonly Example[]): Map<string, number> {
-  const counts = new Map<string, number>();
-  for (const example of examples)
-    for (const { id } of idsOf(example)) counts.set(id, (counts.get(id) ?? 0) + 1);
-  return counts;
-}
-
-function weightOf({ z, n, penalty, sparse }: Slot): number {
-  if (Math.abs(z) <= sparse) return 0;
-  return (Math.sign(z) * sparse - z) / ((1 + Math.sqrt(n)) / STEP + penalty);
-}
-
-/** In tenths, without those that round to nothing, sorted. */
-function gather(examples: readonly Example[], slots: ReadonlyMap<string, Slot>): Weights {
-  const learnt = [...slots]
-    .map(([id, slot]) => {
-      const [word = '', feature = ''] = id.split('\t');
-      return { word, feature, weight: Math.round(weightOf(slot) * 10) };
-    })
-    .filter(({ weight }) => weight !== 0)
-    .sort((a, b) => (a.feature < b.feature ? -1 : a.feature > b.feature ? 1 : 0));
-  const of = (wanted: string) =>
-    Object.fromEntries(
-      learnt
-        .filter(({ word, feature }) => word === wanted && feature !== '')
-        .map(({ feature, weight }) => [feature, weight]),
+  const of = (owner: string, start: Readonly<Record<string, number>> = {}) => {
+    const features = new Set([...Object.keys(start), ...(byOwner.get(owner) ?? [])]);
+    features.delete('');
+    return Object.fromEntries(
+      [...features]
+        .sort()
+        .map((feature) => [feature, (start[feature] ?? 0) + tenths(`${owner}\t${feature}`)] as const)
+        .filter(([, weight]) => weight !== 0),
     );
-  const listed = new Map(examples.filter((one) => one.listed).map(({ word, verb }) => [word, verb]));
+  };
+  const listed = new Map(examples.filter((one) => one.listed).map((one) => [one.word, one]));
   const words = [...listed].sort(([a], [b]) => (a < b ? -1 : 1));
   return {
-    verb: of(''),
+    questions: Object.fromEntries(
+      QUESTIONS.map((question) => [question, of(`?${question}`, general[question])]),
+    ) as Weights['questions'],
+    topics: of('?topics'),
     words: Object.fromEntries(
-      words.map(([word, verb]): [string, WordWeights] => [
+      words.map(([word, { question, yes }]): [string, WordWeights] => [
         word,
-        {
-          ...(verb === undefined ? {} : { verb }),
-          bias: learnt.find((one) => one.word === word && one.feature === '')?.weight ?? 0,
-          own: of(word),
-        },
+        { ...(question === undefined ? {} : { question, yes }), bias: tenths(`${word}\t`), own: of(word) },
       ]),
     ),
   };
 }
 
-/** A fixed shuffle for each round. */
-function shuffle<T>(items: readonly T[], round: number): T[] {
-  const shuffled = [...items];
-  let state = round + 1;
-  for (let i = shuffled.length - 1; i > 0; i--) {
-    state = (Math.imul(state, 1_103_515_245) + 12_345) >>> 0;
-    const j = (state >>> 8) % (i + 1);
-    [shuffled[i], shuffled[j]] = [shuffled[j]!, shuffled[i]!];
+function rowOf({ word, features, question, yes, reading, weight }: Example, general: General): Row {
+  const sign = yes === 1 ? 1 : -1;
+  let known = 0;
+  const terms: Term[] = [{ id: `${word}\t`, sign: 1, ...LEAN }];
+  for (const feature of features) {
+    terms.push({ id: `${word}\t${feature}`, sign: 1, ...OWN });
+    if (feature.startsWith(OF_TOPICS)) terms.push({ id: `?topics\t${feature}`, sign: 1, ...TOPICS });
+    if (question === undefined || feature.startsWith(TOPIC)) continue;
+    known += (sign * (general[question][feature] ?? 0)) / 10;
+    terms.push({ id: `?${question}\t${feature}`, sign, ...SHARED });
   }
-  return shuffled;
+  return { terms, target: reading, weight, known };
+}
+
+/** Written by learn-from-brown.ts; nothing where that was never run. */
+export function readGeneral(): General {
+  if (existsSync(GENERAL)) return JSON.parse(readFileSync(GENERAL, 'utf8')) as General;
+  return { verb: {}, 'verb with s': {}, past: {}, tense: {} };
 }

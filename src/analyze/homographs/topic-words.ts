@@ -1,0 +1,33 @@
+import topics from './topic-words.json' with { type: 'json' };
+
+const sets: ReadonlyMap<string, readonly ReadonlySet<string>[]> = new Map(
+  Object.entries(topics).map(([word, lists]) => [word, lists.map((list) => new Set(list.split(' ')))]),
+);
+/** Forms that share the topics of another. */
+const SAME: Readonly<Record<string, string>> = {
+  bows: 'bow',
+  tears: 'tear',
+  sows: 'sow',
+  rows: 'row',
+  wounds: 'wound',
+};
+/** More words than this say no more. */
+const MOST = 3;
+
+/**
+ * By how many words of its topics a place leans to the second reading: `~:topic+2` for `bow` among deck and waves, `~:topic-1`
+ * beside arrow, none where no such word is near. The words were chosen by hand, from common knowledge of the two things.
+ */
+export function topicFeatures(word: string, before: readonly string[], after: readonly string[]): string[] {
+  const small = word.toLowerCase();
+  const [first, second] = sets.get(SAME[small] ?? small) ?? [];
+  if (!first || !second) return [];
+  const near = [...new Set([...before, ...after].map((piece) => piece.toLowerCase()))];
+  const [ones, others] = [
+    near.filter((one) => first.has(one)).length,
+    near.filter((one) => second.has(one)).length,
+  ];
+  if (ones + others === 0) return [];
+  const lean = Math.max(-MOST, Math.min(MOST, others - ones));
+  return [`~:topic${lean > 0 ? '+' : ''}${lean}`, `~:topic ${Math.sign(lean)}`];
+}

@@ -1,0 +1,32 @@
+import { classOf } from './word-classes.ts';
+import parts from './word-parts.json' with { type: 'json' };
+
+/** What an ending says of a word that is not listed: mended is a past or a participle, kindness a noun. */
+const BY_ENDING: Readonly<Record<string, string>> = {
+  s: 'N',
+  ing: 'g',
+  noun: 'n',
+  adjective: 'a',
+  doer: 'n',
+  ly: 'r',
+  often: 'r',
+  ed: 'de',
+};
+
+const known = new Map(
+  Object.entries(parts).flatMap(([part, words]) => words.split(' ').map((word) => [word, part] as const)),
+);
+
+/**
+ * What a piece of a context may be: the class of a small word (`article`, `to`), else its parts of speech, the usual one
+ * first: n noun, N plural, v verb, z verb with -s, d past, e participle, g -ing, a adjective, r adverb, x not known. So
+ * `work` is nv, `went` d, `sunny` a. Parts were counted in the Brown corpus (src/data/homographs/learn-from-brown.ts);
+ * only words whose ending says otherwise are listed.
+ */
+export function partsOf(piece: string | undefined, first: boolean): string {
+  const one = classOf(piece, first);
+  if (piece === undefined || one === 'name') return one;
+  const byEnding = BY_ENDING[one];
+  if (byEnding === undefined && one !== 'other') return one;
+  return known.get(piece.toLowerCase()) ?? byEnding ?? 'x';
+}

