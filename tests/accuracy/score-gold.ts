@@ -53,7 +53,8 @@ export function scoreGold(rows: readonly GoldRow[], analyzer: Analyzer): GoldSco
     const reading = analyzer.analyze(word).readings[0]!;
     const found = notateUnits(reading);
     if (!units.includes(found)) wrong.units.push(`${word}: ${found}, not ${units[0]}`);
-    if (normaliseMorph(notateMorph(reading)) !== morph) wrong.morph.push(`${word}: ${notateMorph(reading)}, not ${morph}`);
+    if (normaliseMorph(notateMorph(reading)) !== morph)
+      wrong.morph.push(`${word}: ${notateMorph(reading)}, not ${morph}`);
     const division = reading.syllables.map(({ text }) => text).join('.');
     const types = reading.syllables.map(({ type }) => TYPE_LETTERS[type]).join('.');
     const right = syllables.map((one) => one.split('/'));

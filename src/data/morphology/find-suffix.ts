@@ -160,7 +160,9 @@ function plausible(evidence: Evidence, facts: Facts, found: ReadonlyMap<string, 
 /** muddier, rosiest: no list may count them, or only as names, but their base is an adjective; not barrier or terrier. */
 function comparesAdjective({ word, stem, suffix, change, same, own }: Evidence, facts: Facts): boolean {
   if (!/^(er|est)$/.test(suffix.text) || change !== 'y-to-i' || !same) return false;
-  return /^a?$/.test(own) && isLemma(stem, facts) && facts.lemmas.get(stem)!.has('a') && !facts.names?.has(word);
+  return (
+    /^a?$/.test(own) && isLemma(stem, facts) && facts.lemmas.get(stem)!.has('a') && !facts.names?.has(word)
+  );
 }
 
 /** Mostly written with a capital: a name, but for verb forms that often begin a sentence (supposing). */
