@@ -1,9 +1,10 @@
 import { createAnalyzer, openGuesser, openLexicon } from '../src/analyze/index.ts';
 import { finishReading } from '../src/analyze/word/finish-reading.ts';
 import { buildGuesser } from '../src/data/guess/build-guesser.ts';
+import { isHeldOut } from '../src/data/guess/held-out.ts';
 import { buildLexicon } from '../src/data/lexicon/build-lexicon.ts';
 import { readCmudict } from '../src/data/read-cmudict.ts';
-import { isHeldOut, listedSounds, mergeSounds } from '../tests/accuracy/measure-guess.ts';
+import { listedSounds, mergeSounds } from '../tests/accuracy/measure-guess.ts';
 import { median } from './median.ts';
 import { processorTime } from './processor-time.ts';
 import { sayByEspeak } from './say-by-espeak.ts';
@@ -51,11 +52,11 @@ export async function measureLetterToSound(
 }
 
 function listSystems(words: readonly string[]): Readonly<Record<string, () => Promise<Spoken>>> {
-  const { bytes, records } = buildLexicon(
+  const { bytes, records, pronunciations } = buildLexicon(
     () => undefined,
     (word) => !isHeldOut(word),
   );
-  const guesser = openGuesser(buildGuesser(records));
+  const guesser = openGuesser(buildGuesser(records, pronunciations));
   const lexicon = openLexicon(bytes);
   const each = async (say: (word: string) => string): Promise<Spoken> => {
     const { result, seconds } = await processorTime(() => words.map(say));

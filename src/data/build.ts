@@ -46,9 +46,11 @@ if (
   process.exit(0);
 }
 const started = performance.now();
-const { bytes, records, words, left } = buildLexicon((step) => process.stderr.write(`word table: ${step}\n`));
+const { bytes, records, pronunciations, words, left } = buildLexicon((step) =>
+  process.stderr.write(`word table: ${step}\n`),
+);
 process.stderr.write('word table: learning to guess\n');
-const guesses = buildGuesser(records);
+const guesses = buildGuesser(records, pronunciations);
 mkdirSync(output, { recursive: true });
 writeFileSync(table, bytes);
 writeFileSync(model, guesses);

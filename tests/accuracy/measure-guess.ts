@@ -2,6 +2,7 @@ import { fileURLToPath } from 'node:url';
 import { createAnalyzer, openGuesser, openLexicon } from '../../src/analyze/index.ts';
 import { finishReading } from '../../src/analyze/word/finish-reading.ts';
 import { buildGuesser } from '../../src/data/guess/build-guesser.ts';
+import { isHeldOut } from '../../src/data/guess/held-out.ts';
 import { buildLexicon } from '../../src/data/lexicon/build-lexicon.ts';
 import { cleanPronunciation } from '../../src/data/lexicon/clean-pronunciation.ts';
 import { readCmudict } from '../../src/data/read-cmudict.ts';
@@ -34,7 +35,7 @@ export function measureGuess(): GuessScore {
     () => undefined,
     (word) => !isHeldOut(word),
   );
-  const model = buildGuesser(built.records);
+  const model = buildGuesser(built.records, built.pronunciations);
   const guesser = openGuesser(model);
   const analyzer = createAnalyzer(openLexicon(built.bytes), guesser);
   const full = buildLexicon(() => undefined);
@@ -71,15 +72,6 @@ export function measureGuess(): GuessScore {
     spellingsRight: count.spellings / common,
     bytes: model.length,
   };
-}
-
-/** FNV-1a of the word, one in ten. */
-export function isHeldOut(word: string): boolean {
-  let hash = 0x811c9dc5;
-  for (const letter of `seed1:${word}`) {
-    hash = Math.imul(hash ^ letter.charCodeAt(0), 0x01000193) >>> 0;
-  }
-  return /^[a-z]{2,}$/.test(word) && hash % 10 === 0;
 }
 
 function spellingsOf({

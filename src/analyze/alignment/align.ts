@@ -137,7 +137,9 @@ function follow(
   spelling: string,
   i: number,
 ): number {
-  if (unit.closesWithE && runsIntoVowel(unit.text, spelling[i + unit.text.length])) return -1;
+  const next = spelling[i + unit.text.length];
+  if (unit.closesWithE && runsIntoVowel(unit.text, next)) return -1;
+  if (isMisplaced(unit, before, next)) return -1;
   if (state === FREE || state === AFTER_LONG) {
     if (state === AFTER_LONG && unit.ownE && i + unit.text.length === spelling.length) return -1;
     if (unit.opens) return OPEN;
@@ -152,8 +154,31 @@ function follow(
   return -1;
 }
 
-/** No silent e stands before a vowel letter (ceiling is c-ei), save one that keeps c or g soft before a, o, u: pigeon. */
+/** No silent e stands before a vowel letter (ceiling is c-ei), save one that keeps c or g soft before a, o: pigeon; not berceuse. */
 function runsIntoVowel(text: string, next: string | undefined): boolean {
   if (next === undefined || !/[aeiouy]/.test(next)) return false;
-  return !(/^(ce|ge)$/.test(text) && /[aou]/.test(next));
+  return !(/^(ce|ge)$/.test(text) && /[ao]/.test(next));
+}
+
+/**
+ * Spellings that only fit by their sounds:
+ *
+ * - the ous of famous and famously, which is an ending; not that of carousel
+ * - a silent i before y, whose sound is that of the i: sukiyaki; the i of family may be silent
+ * - a silent h after c, with which it makes one sound: zucchini; that of exhibit may be silent
+ * - ci and ti before an e that says IY, since the sound is that of ie: species; not so in ancient
+ */
+function isMisplaced(unit: Prepared, before: Prepared | undefined, next: string | undefined): boolean {
+  switch (`${unit.letters}:${unit.sound}`) {
+    case 'ous:AX.S':
+      return next !== undefined && !/[lniy]/.test(next);
+    case 'i:-':
+      return next === 'y';
+    case 'h:-':
+      return /^cc?$/.test(before?.text ?? '');
+    case 'e:IY':
+      return before !== undefined && !before.vowel && before.text.endsWith('i');
+    default:
+      return false;
+  }
 }

@@ -3,8 +3,10 @@ import type { GuessToken } from './guess-token.ts';
 import { DONE } from './model-format.ts';
 import type { GuessModel } from './open-model.ts';
 
-/** Ways kept at each letter; half as many read half a word in a hundred worse (measured on held-out words). */
-const WAYS = 12;
+/** Ways kept at each letter; more read no better (measured on held-out words). */
+const WAYS = 16;
+/** Readings given back at most. */
+const MOST = 10;
 /** A way this much dearer than the cheapest at the same letter is given up (natural logarithms). */
 const TOO_DEAR = 9;
 /** Longer words are not read. */
@@ -24,10 +26,31 @@ interface Choice {
   readonly vowel: boolean;
   readonly longLetter: boolean;
   readonly ownE: boolean;
+  /** A number for each sound, the last sound first; weak vowels count as full ones. */
+  readonly sounds: readonly number[];
 }
 
-/** Finds the likeliest tokens for a word's letters, the first letter's first; null when none fit. */
-export type FindTokens = (word: string) => { readonly tokens: number[]; readonly cost: number } | null;
+/** How the letters up to one may be said. */
+interface Way {
+  readonly state: number;
+  readonly place: number;
+  readonly cost: number;
+  readonly least: number;
+  readonly said: number;
+  readonly token: number;
+  readonly origin: number;
+}
+
+/** One way to say a word. */
+export interface FoundTokens {
+  /** Its likeliest tokens, the first letter's first. */
+  readonly tokens: readonly number[];
+  /** How unlikely the sounds are, by all tokens they may come from (negative natural logarithm). */
+  readonly cost: number;
+}
+
+/** Finds the likeliest ways to say a word's letters, each once, the best first; none when nothing fits. */
+export type FindTokens = (word: string) => FoundTokens[];
 
 /**
  * Prepares a beam search over a model, from the last letter to the first. A split vowel (`a_e`) stands only
@@ -52,15 +75,25 @@ export function createFindTokens(model: GuessModel): FindTokens {
   const places = new Uint8Array(rows);
   const tokens = new Int32Array(rows);
   const origins = new Int32Array(rows);
+  /** What was said up to here, as a hash, and the cost of the likeliest tokens alone. */
+  const heard = new Int32Array(rows);
+  const leasts = new Float64Array(rows);
 
-  /** Puts a way among those at its letter; of two in the same state the cheaper stays. */
-  function put(at: number, state: number, place: number, cost: number, token: number, origin: number): void {
+  /** Puts a way among those at its letter; two that say the same in the same state become one, as likely as both. */
+  function put(at: number, way: Way): void {
+    const { state, place, said } = way;
+    let { cost, least, token, origin } = way;
     const first = at * WAYS;
     const end = first + filled[at]!;
     let row = first;
-    while (row < end && !(states[row] === state && places[row] === place)) row++;
+    while (row < end && !(states[row] === state && places[row] === place && heard[row] === said)) row++;
     if (row < end) {
-      if (costs[row]! <= cost) return;
+      cost = addChances(costs[row]!, cost);
+      if (leasts[row]! <= least) {
+        least = leasts[row]!;
+        token = tokens[row]!;
+        origin = origins[row]!;
+      }
     } else if (filled[at] === WAYS) row--;
     else filled[at]!++;
     for (; row > first && costs[row - 1]! > cost; row--) {
@@ -69,12 +102,16 @@ export function createFindTokens(model: GuessModel): FindTokens {
       places[row] = places[row - 1]!;
       tokens[row] = tokens[row - 1]!;
       origins[row] = origins[row - 1]!;
+      heard[row] = heard[row - 1]!;
+      leasts[row] = leasts[row - 1]!;
     }
     costs[row] = cost;
     states[row] = state;
     places[row] = place;
     tokens[row] = token;
     origins[row] = origin;
+    heard[row] = said;
+    leasts[row] = least;
   }
 
   function isFull(at: number, cost: number): boolean {
@@ -92,35 +129,58 @@ export function createFindTokens(model: GuessModel): FindTokens {
         if (place === -1) continue;
         const state = model.step(states[row]!, choice.token);
         const cost = before + model.cost;
-        if (!isFull(start, cost)) put(start, state, place, cost, choice.token, row);
+        if (isFull(start, cost)) continue;
+        let said = heard[row]!;
+        for (const sound of choice.sounds) said = Math.imul(said ^ sound, 0x01000193);
+        const least = leasts[row]! + model.cost;
+        put(start, { state, place, cost, least, said, token: choice.token, origin: row });
       }
     }
   }
 
+  function goBack(last: number): number[] {
+    const found: number[] = [];
+    for (let row = last; origins[row] !== -1; row = origins[row]!) found.push(tokens[row]!);
+    return found;
+  }
+
   return function findTokens(word) {
-    if (word.length > LONGEST_WORD) return null;
+    if (word.length > LONGEST_WORD) return [];
     filled.fill(0);
-    put(word.length, model.start, FREE, 0, 0, -1);
+    put(word.length, { state: model.start, place: FREE, cost: 0, least: 0, said: 1, token: 0, origin: -1 });
     for (let end = word.length; end > 0; end--) {
       for (let start = end - 1; start >= Math.max(0, end - longest); start--) {
         const choices = byText.get(word.slice(start, end));
         if (choices) goOn(start, end, choices, end === word.length);
       }
     }
-    let best = -1;
-    let least = Infinity;
+    const found = new Map<number, { cost: number; least: number; row: number }>();
     for (let row = 0; row < filled[0]!; row++) {
       if (places[row] === AFTER_E || places[row] === ONE_MORE) continue;
       model.step(states[row]!, DONE);
-      if (costs[row]! + model.cost >= least) continue;
-      least = costs[row]! + model.cost;
-      best = row;
+      const cost = costs[row]! + model.cost;
+      const least = leasts[row]! + model.cost;
+      const same = found.get(heard[row]!);
+      if (!same) {
+        found.set(heard[row]!, { cost, least, row });
+        continue;
+      }
+      same.cost = addChances(same.cost, cost);
+      if (least < same.least) Object.assign(same, { least, row });
     }
-    if (best === -1) return null;
-    const found: number[] = [];
-    for (let row = best; origins[row] !== -1; row = origins[row]!) found.push(tokens[row]!);
-    return { tokens: found, cost: least };
+    const best = [...found.values()].sort((a, b) => a.cost - b.cost).slice(0, MOST);
+    return best.map(({ cost, row }) => ({ tokens: goBack(row), cost }));
   };
+}
+
+/** The chance of one or the other, all as negative natural logarithms. */
+function addChances(one: number, other: number): number {
+  return Math.min(one, other) - Math.log1p(Math.exp(-Math.abs(one - other)));
+}
+
+function numberOf(sound: string): number {
+  const merged = sound === 'AX' ? 'AH' : sound === 'IX' ? 'IH' : sound;
+  return merged.charCodeAt(0) * 256 + (merged.charCodeAt(1) || 0);
 }
 
 function choiceOf(token: number, { text, letters, sound }: GuessToken): Choice {
@@ -133,6 +193,7 @@ function choiceOf(token: number, { text, letters, sound }: GuessToken): Choice {
     vowel: hasVowel(sound),
     longLetter: letters.length === 1 && isLong(sound),
     ownE: /^[^aeiou]+e$/.test(letters),
+    sounds: sound === '-' ? [] : sound.split('.').reverse().map(numberOf),
   };
 }
 

@@ -16,6 +16,8 @@ export interface GuessToken {
   readonly sound: string;
   /** As in build/built-word.ts: the o of hoping spells `o_e`. */
   readonly spells?: string;
+  /** The main stress of the word falls on it; only tokens of the model know. */
+  readonly stressed?: boolean;
 }
 
 /** A built word as tokens, the first first; null when its spellings are not the word or an apostrophe is in it. */
@@ -34,7 +36,7 @@ export function tokensOf(word: string, built: BuiltWord): GuessToken[] | null {
   );
 }
 
-/** One string for each token, to tell tokens apart. */
+/** One string for each token, to tell tokens apart, stress aside. */
 export function keyOf({ role, text, letters, sound, spells }: GuessToken): string {
   return `${role} ${text} ${letters} ${sound} ${spells ?? ''}`;
 }

@@ -3,6 +3,7 @@
  *
  * - 8 bytes: length of the header, number of nodes (both Uint32, little endian)
  * - the header: JSON, see {@link ModelHeader}
+ * - the weights of traits, one signed byte each (choice-traits.ts)
  * - one stream of bits, each coded against how often its kind was set before (read-bits.ts)
  *
  * The model is an n-gram trie over tokens. A word runs from its last letter to its first, because a silent e
@@ -13,14 +14,17 @@
  * bit ({@link blockSlot}). So a child always has a suffix, and a node is told in one to two bytes.
  */
 export interface ModelHeader {
-  /** Tokens from number 2 on: role letter (see {@link ROLES}), text, letters, sound, spells or ''. */
+  /** Tokens from number 2 on: role letter (see {@link ROLES}), text, letters, sound, spells or '', 1 where it is stressed. */
   readonly tokens: readonly (readonly [
     role: string,
     text: string,
     letters: string,
     sound: string,
     spells: string,
+    stressed: 0 | 1,
   ])[];
+  /** How many bytes of weights follow. */
+  readonly weights: number;
   /** Longest run of tokens, the one foretold among them. */
   readonly order: number;
 }

@@ -1,9 +1,10 @@
 import type { BuiltWord } from '../build/built-word.ts';
 import { buildFromTokens } from './build-from-tokens.ts';
+import { TRAIT_STEP, traitsOf, traitToken } from './choice-traits.ts';
 import { createFindTokens } from './find-tokens.ts';
 import { keyOf, tokensOf } from './guess-token.ts';
 import { DONE } from './model-format.ts';
-import { openModel } from './open-model.ts';
+import { type GuessModel, openModel } from './open-model.ts';
 
 /** Reads words nobody has listed, as likely as a model learnt from the listed ones finds them. */
 export interface Guesser {
@@ -23,30 +24,83 @@ export function openGuesser(bytes: Uint8Array): Guesser {
     guess(word) {
       if (!/^[a-z]{2,25}$/.test(word)) return null;
       opened ??= open(bytes);
-      const found = opened.findTokens(word);
-      if (!found) return null;
-      const tokens = found.tokens.map((token) => opened!.model.tokens[token]!);
-      return { built: buildFromTokens(tokens), cost: found.cost };
+      const tokens = opened.choose(word);
+      if (!tokens) return null;
+      const built = buildFromTokens(tokens.map((token) => opened!.model.tokens[token]!));
+      return { built, cost: opened.costOf(word, built) };
     },
     costOf(word, built) {
       opened ??= open(bytes);
-      const { model, numbers } = opened;
-      let cost = 0;
-      let state = model.start;
-      for (const token of tokensOf(word, built)?.reverse() ?? [undefined]) {
-        const number = token && numbers.get(keyOf(token));
-        if (number === undefined) return Infinity;
-        state = model.step(state, number);
-        cost += model.cost;
-      }
-      model.step(state, DONE);
-      return cost + model.cost;
+      return opened.costOf(word, built);
     },
   };
 }
 
 function open(bytes: Uint8Array) {
   const model = openModel(bytes);
-  const numbers = new Map(model.tokens.map((token, i) => [keyOf(token), i]));
-  return { model, numbers, findTokens: createFindTokens(model) };
+  const findTokens = createFindTokens(model);
+  const numbers = new Map<string, number[]>();
+  for (const [i, token] of model.tokens.entries()) {
+    const known = numbers.get(keyOf(token));
+    if (known) known.push(i);
+    else numbers.set(keyOf(token), [i]);
+  }
+  const traits = model.tokens.map(traitToken);
+
+  /** What the traits of a reading take from its cost. */
+  function credit(word: string, tokens: readonly number[]): number {
+    let steps = 0;
+    for (const slot of traitsOf(
+      word,
+      tokens.map((token) => traits[token]!),
+    ))
+      steps += model.weights[slot]!;
+    return steps * TRAIT_STEP;
+  }
+
+  return {
+    model,
+    choose(word: string): readonly number[] | null {
+      let best: readonly number[] | null = null;
+      let least = Infinity;
+      for (const { tokens, cost } of findTokens(word)) {
+        const all = cost - credit(word, tokens);
+        if (all >= least) continue;
+        least = all;
+        best = tokens;
+      }
+      return best;
+    },
+    costOf(word: string, built: BuiltWord): number {
+      const spelt = tokensOf(word, built)?.map((token) => numbers.get(keyOf(token)) ?? []);
+      const found = spelt ? placeStress(model, spelt) : null;
+      return found ? found.cost - credit(word, found.tokens) : Infinity;
+    },
+  };
+}
+
+/** Which of the tokens that differ by their stress are likeliest for a word, its first letter's first; null when one has none. */
+function placeStress(
+  model: GuessModel,
+  spelt: readonly (readonly number[])[],
+): { readonly tokens: readonly number[]; readonly cost: number } | null {
+  type Way = { readonly cost: number; readonly tokens: readonly number[] };
+  let ways = new Map<number, Way>([[model.start, { cost: 0, tokens: [] }]]);
+  for (const choices of spelt.toReversed()) {
+    const next = new Map<number, Way>();
+    for (const [state, { cost, tokens }] of ways) {
+      for (const token of choices) {
+        const to = model.step(state, token);
+        const all = cost + model.cost;
+        if (all < (next.get(to)?.cost ?? Infinity)) next.set(to, { cost: all, tokens: [token, ...tokens] });
+      }
+    }
+    ways = next;
+  }
+  let best: Way | null = null;
+  for (const [state, { cost, tokens }] of ways) {
+    model.step(state, DONE);
+    if (cost + model.cost < (best?.cost ?? Infinity)) best = { cost: cost + model.cost, tokens };
+  }
+  return best;
 }

@@ -1,3 +1,4 @@
+import { TRAIT_SLOTS } from './choice-traits.ts';
 import type { GuessToken } from './guess-token.ts';
 import {
   BLOCK,
@@ -29,6 +30,8 @@ export interface GuessModel {
   step(state: number, token: number): number;
   /** Cost of the last step. */
   readonly cost: number;
+  /** Weights of the traits of a reading, in steps of TRAIT_STEP. */
+  readonly weights: Int8Array;
 }
 
 const MESSAGE = 'The guessing model cannot be read: build it again with `npm run data`.';
@@ -41,12 +44,15 @@ export function openModel(bytes: Uint8Array): GuessModel {
   const header = readHeader(bytes.subarray(8, 8 + headerLength));
   const tokens = [{ role: 'base', text: '', letters: '', sound: '-' } as const, ...[]] as GuessToken[];
   tokens.push(tokens[0]!);
-  for (const [role, text, letters, sound, spells] of header.tokens) {
-    const own = { role: ROLES[role as keyof typeof ROLES], text, letters, sound };
+  for (const [role, text, letters, sound, spells, stressed] of header.tokens) {
+    const own = { role: ROLES[role as keyof typeof ROLES], text, letters, sound, stressed: stressed === 1 };
     tokens.push(spells === '' ? own : { ...own, spells });
   }
-  const trie = readTrie(bytes, 8 + headerLength, view.getUint32(4, true), tokens.length, header.order);
-  return Object.assign(createStepper(trie, tokens.length), { tokens });
+  const bits = 8 + headerLength + header.weights;
+  const weights = Int8Array.from(bytes.subarray(8 + headerLength, bits));
+  if (weights.length !== TRAIT_SLOTS) throw new Error(MESSAGE);
+  const trie = readTrie(bytes, bits, view.getUint32(4, true), tokens.length, header.order);
+  return Object.assign(createStepper(trie, tokens.length), { tokens, weights });
 }
 
 interface Trie {
@@ -106,7 +112,7 @@ function readTrie(bytes: Uint8Array, start: number, size: number, tokens: number
 function createStepper(
   { token, suffix, first, level, backoff, longest }: Trie,
   tokens: number,
-): Omit<GuessModel, 'tokens'> {
+): Omit<GuessModel, 'tokens' | 'weights'> {
   function child(node: number, wanted: number): number {
     let low = first[node]!;
     let high = first[node + 1]! - 1;

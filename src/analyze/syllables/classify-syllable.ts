@@ -49,9 +49,17 @@ export function classifySyllable(
       : 'other';
   if (/^s?s?[ts]ure$/.test(letters)) return 'other';
   if (/r/.test(letters) && (sound.endsWith('R') || sound.endsWith('ER'))) return 'r-controlled';
+  if (/^(au|[ei])$/.test(letters) && after.length > 0 && endsInR(inside.slice(at + 1), end, word))
+    return 'r-controlled';
   if (/^[a-z]$/.test(letters)) return classifySingle(vowel, after, text);
   if (/^[aeiou][aeiouwy]$|gh$|^uy$|^ye$/.test(letters)) return after[0]?.letters === 'gh' ? 'other' : 'team';
   return 'other';
+}
+
+/** The r of dinosaur and souvenir, at the end or before a consonant; not that of spir.it, which only closes a short vowel. */
+function endsInR(rest: readonly PlacedSpelling[], end: number, word: string): boolean {
+  const r = rest[0];
+  return r?.letters === 'r' && r.sound === 'R' && !(r.end === end && /[aeiouy]/.test(word[end] ?? ''));
 }
 
 function classifySingle(vowel: PlacedSpelling, after: readonly PlacedSpelling[], text: string): SyllableType {

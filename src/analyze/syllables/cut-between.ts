@@ -20,7 +20,7 @@ const ONSET = /^(s[ckmnptw]|sph|sch|squ|s[cpt]r|spl|[bcfgkps]l|[bcdfgkpt]r|thr|s
  * Where the syllable of `vowel` ends when `consonants` stand before the vowel `next`, as an offset into the word.
  *
  * - no consonant: between the vowels (po.em)
- * - a double letter is split (muf.fin), and so is st with a silent t (lis.ten)
+ * - a double letter is split (muf.fin), and so is st with a silent t (lis.ten) and pb with a silent p (cup.board, rasp.ber.ry)
  * - consonant-le takes one consonant with it (ta.ble, can.dle; after ck none: tack.le); so does a final -re (a.cre)
  * - a final syllable like -tion starts with its first letter (lo.tion)
  * - one consonant goes left after a short vowel (riv.er, mon.ey) and right after any other (spi.der, po.ta.to)
@@ -49,6 +49,7 @@ export function cutBetween(
   if (!first || !last) return sharesR(vowel, next) ? vowel.end - 1 : next.start;
   if (isDouble(first.letters)) return first.start + 1;
   if (first.letters === 'xc') return first.start + 1;
+  if (last.letters === 'pb') return last.start + 1;
   const short = keepsConsonant(vowel, first);
   if (consonants.length === 1) {
     if (STAYS_LEFT.test(first.letters)) return first.end;
@@ -96,8 +97,9 @@ function closingE(vowel: PlacedSpelling, consonants: readonly PlacedSpelling[]):
   return (closed ?? consonants[0] ?? vowel).end;
 }
 
+/** The ff of muffin, the cch of zucchini. */
 function isDouble(letters: string): boolean {
-  return /^(.)\1e?$/.test(letters);
+  return /^(.)\1(e|h)?$/.test(letters);
 }
 
 /** Two letters that are no digraph: the st of castle, the bt of subtle. */

@@ -105,6 +105,9 @@ function findZones(built: BuiltWord, starts: readonly number[]): Zone[] {
     const last = zones.at(-1);
     if (role === 'base') {
       zones.push({ spellings: placed, fixed: null });
+      // sleep.i.ness divides like sleep.y
+      if (spellings.length > 1 && spellings.at(-1)!.wasSuffix)
+        zones.push({ spellings: [placed.pop()!], fixed: affixSyllables('suffix', 'y', 'IY') });
       continue;
     }
     const affix = placed[0]!;

@@ -34,6 +34,7 @@ const IRREGULAR: Readonly<
   "can't": ['can', 'c:K a:AE n:N', "'t:T", 'not'],
   "don't": ['do', 'd:D o:OW n:N', "'t:T", 'not'],
   "let's": ['let', 'l:L e:EH t:T', "'s:S", 'us'],
+  "mustn't": ['must', 'm:M u:AH st:S', "n't:AX.N.T", 'not'],
   "shan't": ['shall', 'sh:SH a:AE n:N', "'t:T", 'not'],
   "they're": ['they', 'th:DH ey:EH', "'re:R", 'are'],
   "we're": ['we', 'w:W e:IH', "'re:R", 'are'],
@@ -42,7 +43,7 @@ const IRREGULAR: Readonly<
 };
 
 /** Those whose base is read as by itself, or nearly; not won't, where nothing of will is left. */
-const KEEPS_BASE = new Set(["can't", "let's", "they're", "we're", "you're"]);
+const KEEPS_BASE = new Set(["can't", "let's", "mustn't", "they're", "we're", "you're"]);
 
 /** A word shortened with an apostrophe: he's, isn't, won't; null for others, such as the owner's gull's. */
 export function buildContraction(word: string, find: FindBuilt): BuiltWord | null {

@@ -1,39 +1,110 @@
+import { readFileSync } from 'node:fs';
+import { hasVowel } from '../../analyze/alignment/sounds.ts';
 import { buildRecord } from '../../analyze/build/build-word.ts';
 import type { BuiltWord } from '../../analyze/build/built-word.ts';
 import { type GuessToken, keyOf, tokensOf } from '../../analyze/guess/guess-token.ts';
 import { type ModelHeader, ROLES } from '../../analyze/guess/model-format.ts';
 import type { WordRecord } from '../../analyze/lexicon/word-record.ts';
+import { cleanPronunciation } from '../lexicon/clean-pronunciation.ts';
 import { trainModel } from './train-model.ts';
 import { writeModel } from './write-model.ts';
 
 const ROLE_LETTERS = new Map(Object.entries(ROLES).map(([letter, role]) => [role, letter]));
 
-/** The file of the guessing model, learnt from how the table's own words are spelt; takes some seconds. */
-export function buildGuesser(records: ReadonlyMap<string, WordRecord>): Uint8Array {
-  const words: GuessToken[][] = [];
+/** A word's tokens, the last first, as the model is learnt from them. */
+export interface TokenWord {
+  readonly word: string;
+  readonly tokens: readonly GuessToken[];
+}
+
+/** Word to pronunciations with stress, as CMUdict writes them. */
+export type Pronunciations = ReadonlyMap<string, readonly (readonly string[])[]>;
+
+/**
+ * The file of the guessing model, learnt from how the table's own words are spelt and stressed; takes some seconds. The
+ * weights of traits were learnt beforehand by train-choice.ts.
+ */
+export function buildGuesser(
+  records: ReadonlyMap<string, WordRecord>,
+  pronunciations: Pronunciations,
+): Uint8Array {
+  return learnGuesser(listTokens(records, pronunciations), readWeights());
+}
+
+/** All words of the table as tokens; those with a shortened or very long form are left out. */
+export function listTokens(
+  records: ReadonlyMap<string, WordRecord>,
+  pronunciations: Pronunciations,
+): TokenWord[] {
+  const words: TokenWord[] = [];
   const find = rememberBuilt(records);
   for (const word of [...records.keys()].sort()) {
     if (!/^[a-z]{2,25}$/.test(word)) continue;
     const built = find(word)[0];
     const tokens = built && tokensOf(word, built);
-    if (tokens) words.push(tokens.reverse());
+    if (tokens)
+      words.push({ word, tokens: markStress(word, tokens, pronunciations.get(word) ?? []).reverse() });
   }
+  return words;
+}
+
+/** The file of a model learnt from these words, with these weights. */
+export function learnGuesser(words: readonly TokenWord[], weights: Int8Array): Uint8Array {
   const uses = new Map<string, { readonly token: GuessToken; count: number }>();
-  for (const token of words.flat()) {
-    const known = uses.get(keyOf(token));
+  for (const token of words.flatMap(({ tokens }) => tokens)) {
+    const known = uses.get(fullKeyOf(token));
     if (known) known.count++;
-    else uses.set(keyOf(token), { token, count: 1 });
+    else uses.set(fullKeyOf(token), { token, count: 1 });
   }
   const ranked = [...uses].sort(([a, x], [b, y]) => y.count - x.count || (a < b ? -1 : 1));
   const numbers = new Map(ranked.map(([key], i) => [key, i + 2]));
   const model = trainModel(
-    words.map((tokens) => tokens.map((token) => numbers.get(keyOf(token))!)),
+    words.map(({ tokens }) => tokens.map((token) => numbers.get(fullKeyOf(token))!)),
     ranked.length + 2,
   );
   return writeModel(
     model,
     ranked.map(([, { token }]) => rowOf(token)),
+    weights,
   );
+}
+
+function readWeights(): Int8Array {
+  return Int8Array.from(readFileSync(new URL('choice-weights.bin', import.meta.url)));
+}
+
+function fullKeyOf(token: GuessToken): string {
+  return `${keyOf(token)} ${token.stressed ? 1 : 0}`;
+}
+
+/** Says where the main stress is, by the pronunciation that has the same sounds, or else as many vowels. */
+function markStress(
+  word: string,
+  tokens: readonly GuessToken[],
+  pronunciations: readonly (readonly string[])[],
+): GuessToken[] {
+  const soundsOf = ({ sound }: GuessToken): string[] => (sound === '-' ? [] : sound.split('.'));
+  const said = tokens.flatMap(soundsOf);
+  const vowels = said.filter(hasVowel).length;
+  const fitting = pronunciations.filter((phones) => phones.filter(isVowelPhone).length === vowels);
+  const merged = mergeWeak(said);
+  const phones = fitting.find((one) => mergeWeak(cleanPronunciation(word, one)) === merged) ?? fitting[0];
+  const stresses = phones?.filter(isVowelPhone).map((phone) => phone.endsWith('1')) ?? [];
+  let at = 0;
+  return tokens.map((token) => {
+    const own = soundsOf(token).filter(hasVowel).length;
+    at += own;
+    return { ...token, stressed: stresses.slice(at - own, at).includes(true) };
+  });
+}
+
+/** CMUdict writes a vowel with its stress: AE1. */
+function isVowelPhone(phone: string): boolean {
+  return /[012]$/.test(phone);
+}
+
+function mergeWeak(sounds: readonly string[]): string {
+  return sounds.join(' ').replaceAll('AX', 'AH').replaceAll('IX', 'IH');
 }
 
 function rememberBuilt(records: ReadonlyMap<string, WordRecord>): (word: string) => readonly BuiltWord[] {
@@ -48,6 +119,6 @@ function rememberBuilt(records: ReadonlyMap<string, WordRecord>): (word: string)
   };
 }
 
-function rowOf({ role, text, letters, sound, spells }: GuessToken): ModelHeader['tokens'][number] {
-  return [ROLE_LETTERS.get(role)!, text, letters, sound, spells ?? ''];
+function rowOf({ role, text, letters, sound, spells, stressed }: GuessToken): ModelHeader['tokens'][number] {
+  return [ROLE_LETTERS.get(role)!, text, letters, sound, spells ?? '', stressed ? 1 : 0];
 }

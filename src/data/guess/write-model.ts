@@ -15,7 +15,11 @@ import { ORDER, type TrainedModel } from './train-model.ts';
 import { createBitWriter } from './write-bits.ts';
 
 /** The model's file in the format of analyze/guess/model-format.ts; same model, same bytes. */
-export function writeModel(model: TrainedModel, tokens: ModelHeader['tokens']): Uint8Array {
+export function writeModel(
+  model: TrainedModel,
+  tokens: ModelHeader['tokens'],
+  weights: Int8Array,
+): Uint8Array {
   const { grams, kept, chance, backoff } = model;
   const children = new Map<number, number[]>();
   for (let order = 1; order <= ORDER; order++) {
@@ -57,15 +61,16 @@ export function writeModel(model: TrainedModel, tokens: ModelHeader['tokens']): 
       queue.push({ gram: child, order: order + 1 });
     }
   }
-  const header: ModelHeader = { tokens, order: ORDER };
+  const header: ModelHeader = { tokens, weights: weights.length, order: ORDER };
   const head = new TextEncoder().encode(JSON.stringify(header));
   const body = bits.end();
-  const out = new Uint8Array(8 + head.length + body.length);
+  const out = new Uint8Array(8 + head.length + weights.length + body.length);
   const view = new DataView(out.buffer);
   view.setUint32(0, head.length, true);
   view.setUint32(4, queue.length + 1, true);
   out.set(head, 8);
-  out.set(body, 8 + head.length);
+  out.set(new Uint8Array(weights.buffer, weights.byteOffset, weights.length), 8 + head.length);
+  out.set(body, 8 + head.length + weights.length);
   return out;
 }
 

@@ -7,6 +7,8 @@ export interface BuiltLexicon {
   readonly bytes: Uint8Array;
   /** What the bytes hold. */
   readonly records: ReadonlyMap<string, WordRecord>;
+  /** What it was made from: word to CMUdict's phones with stress. */
+  readonly pronunciations: ReadonlyMap<string, readonly (readonly string[])[]>;
   readonly words: number;
   /** Headwords that could not be aligned: mostly abbreviations. */
   readonly left: number;
@@ -27,6 +29,7 @@ export function buildLexicon(onStep: (step: string) => void, keep?: (word: strin
   return {
     bytes: writeTable(records, sources.usageOf),
     records,
+    pronunciations: sources.pronunciations,
     words: records.size,
     left: sources.pronunciations.size - records.size,
   };

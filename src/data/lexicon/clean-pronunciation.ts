@@ -3,7 +3,7 @@ const VOWEL = /^[AEIOU]/;
 /**
  * CMUdict phones with stress to the engine's sounds (see analyze/alignment/sounds.ts).
  *
- * Beyond dropping stress: AH0 is schwa and IH0 a weak i; `wh` loses the HH that only some speakers say
+ * Beyond dropping stress: AH0 is schwa and IH0 a weak i, but in a last -en, where CMUdict writes either (even, seven); `wh` loses the HH that only some speakers say
  * (whale); ER before a vowel is taken apart where the spelling shows vowel and r apart (hurry, gorilla;
  * not operate, whose er stays whole); IY before r is one sound with IH (hear); fire and flour end in a plain R; the u of usual and
  * genuine is heard as UW, where CMUdict writes AH0 W; carry has the vowel of care, which CMUdict mostly writes.
@@ -17,7 +17,7 @@ export function cleanPronunciation(spelling: string, phones: readonly string[]):
     if (phone === 'AH0' && next === 'W' && /u[aeio]/.test(spelling) && !/w|qu|gu/.test(spelling))
       sounds.push('UW');
     else if (bare === 'W' && sounds.at(-1) === 'UW' && phones[i - 1] === 'AH0') continue;
-    else if (phone === 'AH0') sounds.push('AX');
+    else if (phone === 'AH0' || isWeakEn(spelling, phones, i)) sounds.push('AX');
     else if (phone === 'IH0' && next !== 'R') sounds.push('IX');
     else if (phone === 'IH2' && isWeak(phones, i)) sounds.push('IX');
     else if (bare === 'UW' && next === 'R' && /oor|our/.test(spelling)) sounds.push('UH');
@@ -37,10 +37,14 @@ export function cleanPronunciation(spelling: string, phones: readonly string[]):
   return sounds;
 }
 
-/** hurry: rr, but not that of stirring, which is ir; gorilla, around: a or o, r, then the stressed vowel. Not gallery (er) or memory (weak vowel after). */
+function isWeakEn(spelling: string, phones: readonly string[], i: number): boolean {
+  return phones[i] === 'IH0' && i === phones.length - 2 && phones[i + 1] === 'N' && spelling.endsWith('en');
+}
+
+/** hurry: rr, but not that of stirring, which is ir; gorilla, around, giraffe: a, o or i, r, then the stressed vowel. Not gallery (er) or memory (weak vowel after). */
 function splitsR(spelling: string, weak: boolean, next: string): boolean {
   if (/[aou]rr/.test(spelling) || (weak && /[ei]rr/.test(spelling))) return true;
-  return weak && /[12]$/.test(next) && /[ao]r[aeiouy]/.test(spelling) && !/[eiu]r[aeiouy]/.test(spelling);
+  return weak && /[12]$/.test(next) && /[aoi]r[aeiouy]/.test(spelling) && !/[eu]r[aeiouy]/.test(spelling);
 }
 
 /** CMUdict's secondary stress on a short i is none to a reader, save at the end: hospital, decide; not township. */

@@ -143,6 +143,7 @@ function plausible(evidence: Evidence, facts: Facts, found: ReadonlyMap<string, 
     case 'ing':
     case 'est':
     case 'er':
+      if (comparesAdjective(evidence, facts)) return true;
       if (looksLikeName(word, facts) && (!facts.rank.has(word) || isNamesake(evidence, facts))) break;
       if (suffix.text === 'er') return takesEr(evidence, facts);
       if (suffix.text === 'est') return evidence.own === '' || commoner || kin;
@@ -154,6 +155,14 @@ function plausible(evidence: Evidence, facts: Facts, found: ReadonlyMap<string, 
   const unseen = !facts.rank.has(word) && !facts.names?.has(word);
   if (!unseen || !/^(ed|ing|ly|ness)$/.test(suffix.text) || !same) return false;
   return isLemma(stem, facts) && rankOf(stem, facts) < RAREST;
+}
+
+/** muddier, rosiest: no list may count them, or only as names, but their base is an adjective; not barrier or terrier. */
+function comparesAdjective({ word, stem, suffix, change, same, own }: Evidence, facts: Facts): boolean {
+  if (!/^(er|est)$/.test(suffix.text) || change !== 'y-to-i' || !same) return false;
+  return (
+    /^a?$/.test(own) && isLemma(stem, facts) && facts.lemmas.get(stem)!.has('a') && !facts.names?.has(word)
+  );
 }
 
 /** Mostly written with a capital: a name, but for verb forms that often begin a sentence (supposing). */
