@@ -1,6 +1,10 @@
+import { writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'wxt';
 import { openUmdHeads } from './src/cli/open-umd-heads.ts';
 import { settleZip } from './src/cli/settle-zip.ts';
+import { gatherPackages, noticeOf } from './src/cli/write-notice.ts';
 import { languages } from './src/wording/languages.ts';
 import { listMessages } from './src/wording/list-messages.ts';
 
@@ -20,13 +24,17 @@ const POLICY = [
   "form-action 'none'",
 ].join('; ');
 
+const root = fileURLToPath(new URL('.', import.meta.url)).replace(/[\\/]$/, '');
+/** Folders of the packages of which code was bundled. */
+const bundled = new Set<string>();
+
 export default defineConfig({
   srcDir: '.',
   entrypointsDir: 'entrypoints',
   outDir: process.env.OUTPUT ?? '.output',
   publicDir: 'public',
   imports: false,
-  vite: () => ({ plugins: [openUmdHeads()] }),
+  vite: () => ({ plugins: [openUmdHeads(), gatherPackages(root, bundled)] }),
   zip: {
     // Made again by the build. The rest is what a reviewer of a store needs to build it: `npm ci && npm run zip`.
     excludeSources: ['public/data/**', '.output-*/**', '**/*.log'],
@@ -39,6 +47,7 @@ export default defineConfig({
         files.push({ relativeDest: `_locales/${language}/messages.json`, contents });
       }
     },
+    'build:done': ({ config }) => writeFileSync(join(config.outDir, 'NOTICE.txt'), noticeOf(root, bundled)),
     'zip:extension:done': (_wxt, path) => settleZip(path),
     'zip:sources:done': (_wxt, path) => settleZip(path),
   },

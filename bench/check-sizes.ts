@@ -6,7 +6,8 @@ import { builtExtension } from '../src/cli/launch-extension.ts';
 
 /**
  * How large the built extension is: each script and each page with all it loads at once, gzipped, and the package as a
- * zip. Ends with an error where a limit is passed, or where a library got into a script that has to do without it.
+ * zip. Ends with an error where a limit is passed, where a library got into a script that has to do without it, or where its licence is not in
+ * the package.
  */
 
 /** The most a script or page may have, in KB of 1024 bytes, gzipped; the others are only shown. */
@@ -54,6 +55,9 @@ for (const [library, sign] of Object.entries(LIBRARIES)) {
   for (const script of WITHOUT_LIBRARIES)
     if (holders.includes(script)) faults.push(`${library} is in ${script}; load it where it is needed`);
 }
+const notice = content.get('NOTICE.txt')?.toString('utf8') ?? '';
+for (const library of Object.keys(LIBRARIES))
+  if (!notice.includes(`\n${library} `)) faults.push(`NOTICE.txt does not name ${library}`);
 for (const fault of faults) console.error(fault);
 if (faults.length > 0) process.exitCode = 1;
 

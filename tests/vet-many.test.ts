@@ -61,15 +61,15 @@ describe('a table, records and rows', () => {
         'quay/broken.docx,,,,,,,,,,,,,,,,,,"This file is named .docx but is something else, or damaged. Get it again."',
         'quay/fog.txt,fog,Herons,quay-steps,1,9,8,87.5,0,4,3,1,0,1,1,2,2,n as in net: 1,',
         'quay/fog.txt,fog,"Plovers, ""big""",quay-steps,2,9,8,100,4,1,3,1,0,0,1,2,2,,',
-        'quay/market/empty.md,empty,Herons,quay-steps,1,0,0,100,0,0,0,0,0,0,0,0,0,,',
-        'quay/market/empty.md,empty,"Plovers, ""big""",quay-steps,2,0,0,100,0,0,0,0,0,0,0,0,0,,',
+        'quay/market/empty.md,,,,,,,,,,,,,,,,,,There are no words in this text. Check that it is the one you meant.',
         `quay/market/wait.html,"'=Wait, ""Ines""",Herons,quay-steps,1,6,6,50,0,2,1,0,0,3,0,,,i as in spider: 1,`,
         `quay/market/wait.html,"'=Wait, ""Ines""","Plovers, ""big""",quay-steps,2,6,6,66.7,2,1,1,0,0,2,0,,,i as in spider: 1,`,
         '',
       ].join('\r\n')}`,
     );
     expect(err).toBe(
-      'quay/broken.docx: This file is named .docx but is something else, or damaged. Get it again.\n',
+      'quay/broken.docx: This file is named .docx but is something else, or damaged. Get it again.\n' +
+        'quay/market/empty.md: There are no words in this text. Check that it is the one you meant.\n',
     );
     expect(code).toBe(1);
   });

@@ -1,5 +1,6 @@
 import { settleCounts, tokenize } from '../analyze/index.ts';
-import type { WordKey } from '../analyze/types.ts';
+import type { Tally, WordKey } from '../analyze/types.ts';
+import { FileFault } from '../files/file-fault.ts';
 
 /** A long text is cut in parts of about this many characters, between paragraphs: its tokens fill no memory. */
 const PART = 65_536;
@@ -21,6 +22,18 @@ export function countWords(text: string): { words: ReadonlyMap<WordKey, number>;
     }
   }
   return { words: settleCounts(words), skipped };
+}
+
+/** The same counts. Throws `FileFault` when there is nothing in them to read: a share of nothing would say 100%. */
+export function expectWords<C extends { readonly words: ReadonlyMap<WordKey, number> }>(counts: C): C {
+  if (counts.words.size === 0)
+    throw new FileFault('There are no words in this text. Check that it is the one you meant.');
+  return counts;
+}
+
+/** The share of a text that can be read, in percent; null where no word but names is in it. */
+export function shareOf({ running, reach }: Tally): number | null {
+  return running === 0 ? null : reach;
 }
 
 function copyOf(key: WordKey): WordKey {

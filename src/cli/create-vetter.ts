@@ -8,9 +8,10 @@ import {
   vet,
 } from '../analyze/index.ts';
 import type { WordKey } from '../analyze/types.ts';
-import { countWords } from './count-words.ts';
+import { countWords, expectWords, shareOf } from './count-words.ts';
 import { describePattern } from './describe-pattern.ts';
 import { explainFault } from './explain-fault.ts';
+import type { FoundText } from './find-texts.ts';
 import { loadEngine } from './load-engine.ts';
 import { openText } from './open-text.ts';
 import { readBytes } from './read-file.ts';
@@ -26,7 +27,8 @@ export interface VetterSettings {
 /** Vets one text after another for the same groups. */
 export interface Vetter {
   /** A file; what is wrong with it is its record. */
-  vetFile(path: string): Promise<TextRecord>;
+  vetFile(text: FoundText): Promise<TextRecord>;
+  /** Throws `FileFault` when there are no words. */
   vetText(text: string): GroupReport[];
 }
 
@@ -45,7 +47,7 @@ export function createVetter({ groups, words }: VetterSettings): Vetter {
   }
 
   function vetText(text: string): GroupReport[] {
-    const counts = countWords(text);
+    const counts = expectWords(countWords(text));
     if (known > FORGET_AFTER) {
       judges = groups.map(makeJudge);
       known = 0;
@@ -59,9 +61,9 @@ export function createVetter({ groups, words }: VetterSettings): Vetter {
         group: group.name,
         sequence: sequence?.id ?? null,
         step: group.step,
-        tally: report.tally,
-        reaches95: climb.withHelp,
-        reaches99: climb.alone,
+        tally: { ...report.tally, reach: shareOf(report.tally) },
+        reaches95: shareOf(report.tally) === null ? null : climb.withHelp,
+        reaches99: shareOf(report.tally) === null ? null : climb.alone,
         gaps: report.gaps.map(({ pattern, ...gap }) => ({
           pattern,
           label: describePattern(pattern),
@@ -72,7 +74,8 @@ export function createVetter({ groups, words }: VetterSettings): Vetter {
     });
   }
 
-  async function vetFile(path: string): Promise<TextRecord> {
+  async function vetFile({ path, error }: FoundText): Promise<TextRecord> {
+    if (error !== null) return { text: path, error };
     try {
       const { title, text } = await openText(path, readBytes(path), engine);
       return { text: path, title, reports: vetText(text) };

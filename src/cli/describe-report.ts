@@ -48,6 +48,7 @@ export function describeReport(
 
 function describeReach(tally: Report['tally'], { width, bold, accent, dim }: Terminal): string {
   const { running, reads, fresh, bySight, names, unsure, beyond, skipped, reach } = tally;
+  if (running === 0) return `${bold('No words but names')}: ${names} names, ${skipped} skipped`;
   const bar = Math.min(40, width - 20);
   const filled = Math.round((bar * reach) / 100);
   return [

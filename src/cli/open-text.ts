@@ -45,7 +45,7 @@ async function readAs(kind: Kind, bytes: Uint8Array, engine: Analyzer): Promise<
 
 function kindOf(path: string, bytes: Uint8Array): Kind {
   const ending = /\.([^.]+)$/.exec(path.toLowerCase())?.[1] ?? '';
-  const start = Buffer.from(bytes.subarray(0, 1024)).toString('latin1');
+  const start = decodeText(bytes.subarray(0, 1024));
   if (start.includes('%PDF-')) return 'pdf';
   if (start.startsWith('PK\x03\x04')) {
     if (start.includes('mimetypeapplication/epub+zip') || ending === 'epub') return 'epub';
@@ -54,9 +54,7 @@ function kindOf(path: string, bytes: Uint8Array): Kind {
   }
   if (ending === 'docx' || ending === 'pdf' || ending === 'epub')
     throw new FileFault(`This file is named .${ending} but is something else, or damaged. Get it again.`);
-  return /^x?html?$/.test(ending) || /^\s*(<!doctype html|<html)/i.test(start.replace('\xef\xbb\xbf', ''))
-    ? 'page'
-    : 'text';
+  return /^x?html?$/.test(ending) || /^\s*(<!doctype html|<html)/i.test(start) ? 'page' : 'text';
 }
 
 /** The charset a page names near its start. */

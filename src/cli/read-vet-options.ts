@@ -37,7 +37,8 @@ and below, a pattern in quotation marks ('news/*.txt') for what it finds, - for 
   --jobs N         threads, as many as there are processors where it is not given
 
 Exit code: 0 all texts were read; 1 some could not be, each with a line on stderr (in --jsonl with
-its answer); 2 wrong use, nothing was done; 130 stopped by Ctrl-C, what was printed is whole.`;
+its answer), or have no words; 2 wrong use, nothing was done; 3 the output takes no more, and 130
+stopped by Ctrl-C: what was printed is whole.`;
 
 /** Reads the arguments of `vet`. Throws `InputError` for what does not go together, `TypeError` for options it does not know. */
 export function readVetOptions(args: readonly string[]): VetOptions {

@@ -1,7 +1,9 @@
-import { Readable, type Writable } from 'node:stream';
+import { Readable } from 'node:stream';
 import { pipeline } from 'node:stream/promises';
 import { Worker } from 'node:worker_threads';
 import type { VetterSettings } from './create-vetter.ts';
+import { explainWriting } from './explain-errno.ts';
+import { type Output, OutputFault } from './open-output.ts';
 import type { VetAnswer, VetTask } from './vet-worker.ts';
 import { createWorkerPool } from './worker-pool.ts';
 
@@ -16,7 +18,7 @@ export interface Run<Task extends VetTask, Answer extends VetAnswer> {
   readonly head: string;
   print(answer: Answer): string;
   foot(): string;
-  readonly output: Writable;
+  readonly output: Output;
   /** Stops the run: tasks under way are dropped, and what is printed has its foot all the same. */
   readonly signal: AbortSignal;
 }
@@ -28,7 +30,8 @@ const MOST_MEMORY = 1024;
 
 /**
  * Gives tasks to `jobs` threads and prints the answers in the order of the tasks, each as soon as those before it are
- * printed. Waits where the output waits, and takes no tasks meanwhile.
+ * printed. Waits where the output waits, and takes no tasks meanwhile. Rejects with `OutputFault` when the output takes no more; what is
+ * printed is whole then and has its foot.
  */
 export async function runTasks<Task extends VetTask, Answer extends VetAnswer>({
   tasks,
@@ -60,12 +63,19 @@ export async function runTasks<Task extends VetTask, Answer extends VetAnswer>({
     if (end !== '') yield end;
   }
   try {
-    await pipeline(printed, output, { end: false });
+    await pipeline(printed, output.stream, { end: false });
+  } catch (error) {
+    if (!WRITES.has((error as NodeJS.ErrnoException).syscall ?? '')) throw error;
+    output.endWhole(foot());
+    throw new OutputFault(explainWriting(error));
   } finally {
     signal.removeEventListener('abort', stop);
     await pool.close();
   }
 }
+
+/** The calls of the system in which printing fails. */
+const WRITES = new Set(['write', 'writev']);
 
 const DROPPED = Symbol('dropped');
 

@@ -56,7 +56,10 @@ await runCommand('Usage: npm start', async () => {
 /** The report and the shaded story as a page of its own. Gives its path. */
 async function writePage(): Promise<string> {
   const group = loadGroup(path('profiles/groups/herons.json'));
-  const record = await createVetter({ groups: [group], words: false }).vetFile(shown(storyFile));
+  const record = await createVetter({ groups: [group], words: false }).vetFile({
+    path: shown(storyFile),
+    error: null,
+  });
   const judge = createJudge(loadEngine(), group.compiled);
   const file = `${pictures}/report.html`;
   mkdirSync(pictures, { recursive: true });

@@ -1,3 +1,4 @@
+import { FileFault } from '../files/file-fault.ts';
 import { readHtml } from './read-html.ts';
 import type { GroupReport } from './text-record.ts';
 
@@ -29,11 +30,8 @@ export function vetLine(
     const reports = vetText(typeof text === 'string' ? text : readHtml(html as string).text);
     return { json: JSON.stringify({ id, reports }), failed: false };
   } catch (error) {
-    return failLine(
-      id,
-      number,
-      `this cannot be read (${error instanceof Error ? error.message : String(error)}).`,
-    );
+    const why = error instanceof Error ? error.message : String(error);
+    return failLine(id, number, error instanceof FileFault ? why : `this cannot be read (${why}).`);
   }
 }
 

@@ -1,3 +1,6 @@
+import { fstatSync } from 'node:fs';
+import { openOutput } from './open-output.ts';
+import { readBytes } from './read-file.ts';
 import { readLines } from './read-lines.ts';
 import type { VetOptions } from './read-vet-options.ts';
 import { runTasks } from './run-tasks.ts';
@@ -10,6 +13,8 @@ export async function vetLines(
   { words, jobs }: Pick<VetOptions, 'words' | 'jobs'>,
   groups: readonly VettedGroup[],
 ): Promise<undefined> {
+  // Node takes a folder for a stream with nothing in it.
+  if (fstatSync(STDIN).isDirectory()) readBytes('-');
   const { signal, end } = stopOnInterrupt();
   let done = 0;
   await runTasks<{ line: string; number: number }, AnsweredLine>({
@@ -24,8 +29,10 @@ export async function vetLines(
       return `${json}\n`;
     },
     foot: () => '',
-    output: process.stdout,
+    output: openOutput(),
     signal,
   });
   end(`${done} lines`);
 }
+
+const STDIN = 0;

@@ -1,4 +1,6 @@
 import { explainFault } from './explain-fault.ts';
+import type { FoundText } from './find-texts.ts';
+import { openOutput } from './open-output.ts';
 import type { VetOptions } from './read-vet-options.ts';
 import type { ReportWriter } from './report-writer.ts';
 import { runTasks } from './run-tasks.ts';
@@ -13,18 +15,18 @@ import { createTableWriter } from './write-table.ts';
 
 /** Vets many files for several groups and prints what `--out` says; files that fail are also told of on stderr. */
 export async function vetMany(
-  paths: readonly string[],
+  texts: readonly FoundText[],
   { out, words, jobs }: Pick<VetOptions, 'out' | 'words' | 'jobs'>,
   groups: readonly VettedGroup[],
 ): Promise<undefined> {
   const writer = createWriter(out ?? 'text', groups);
-  const progress = showProgress(paths.length);
+  const progress = showProgress(texts.length);
   const { signal, end } = stopOnInterrupt();
   let done = 0;
-  await runTasks<{ path: string }, TextRecord>({
-    tasks: paths.map((path) => ({ path })),
+  await runTasks<FoundText, TextRecord>({
+    tasks: texts,
     settings: { groups: groups.map(({ group, sequence }) => ({ group, sequence })), words },
-    jobs: Math.min(jobs, paths.length),
+    jobs: Math.min(jobs, texts.length),
     fail: ({ path }, reason) => ({ text: path, error: explainFault(new Error(reason), path) }),
     head: writer.head(),
     print(record) {
@@ -40,10 +42,10 @@ export async function vetMany(
       progress.end();
       return writer.foot();
     },
-    output: process.stdout,
+    output: openOutput(),
     signal,
   });
-  end(`${done} of ${paths.length} texts`);
+  end(`${done} of ${texts.length} texts`);
 }
 
 function createWriter(out: NonNullable<VetOptions['out']>, groups: readonly VettedGroup[]): ReportWriter {

@@ -62,7 +62,9 @@ function cellsOf({ group, tally, reaches95, reaches99, gaps }: GroupReport): str
   const numbers = [running + names, names, unsure, beyond, reaches95 ?? '–', reaches99 ?? '–'];
   return [
     `<td>${escapeText(group)}`,
-    `<td class="reach"><span>${reach.toFixed(1)}%</span><i style="width:${reach / 25}em"></i>`,
+    reach === null
+      ? '<td class="reach">–'
+      : `<td class="reach"><span>${reach.toFixed(1)}%</span><i style="width:${reach / 25}em"></i>`,
     ...numbers.map((number) => `<td class="number">${number}`),
     `<td>${opening.map(({ label, opens }) => `${escapeText(label)} <b>${opens}</b>`).join('; ')}`,
   ].join('');

@@ -9,7 +9,7 @@ export function createTableWriter(groups: readonly string[], terminal: Terminal)
     `${reach.padStart(7)}  ${at95.padStart(5)}  ${at99.padStart(5)}  ${words.padStart(8)}  ${group.padEnd(width)}  `;
   const figures = ({ group, tally, reaches95, reaches99 }: GroupReport): string =>
     set(
-      `${tally.reach.toFixed(1)}%`,
+      tally.reach === null ? '–' : `${tally.reach.toFixed(1)}%`,
       String(reaches95 ?? '–'),
       String(reaches99 ?? '–'),
       String(tally.running + tally.names),

@@ -1,7 +1,6 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { splitKey } from '../analyze/index.ts';
-import type { Groups } from '../host/groups-store.ts';
-import { changeChosen } from '../host/groups-store.ts';
+import { changeChosen, findGroup, type Groups } from '../host/groups-store.ts';
 import { deletePassage, type StoryWord } from '../host/passages-store.ts';
 import type { Sequences } from '../host/sequences-store.ts';
 import { createShader } from '../passage/shade-line.ts';
@@ -47,7 +46,7 @@ export function PassageView({ id, groups, sequences, swap, onParted }: PassageVi
   const editor = useRef<PassageEditor | null>(null);
   const places = useRef(new Map<string, number>());
   const made = useRef<WantedSwap | null>(null);
-  const group = groups.groups[groupId] ?? null;
+  const group = findGroup(groups, groupId);
   const isBeside = beside !== '' && beside !== groupId;
   const { judge, engine, fault: unloaded } = useJudge(group, sequences);
   const shader = useMemo(() => judge && createShader(judge), [judge]);
@@ -142,7 +141,7 @@ export function PassageView({ id, groups, sequences, swap, onParted }: PassageVi
               <option value="">{say('desk.besideNothing')}</option>
               <option value={AS_FOUND}>{say('desk.besideAsFound')}</option>
               {Object.entries(groups.groups)
-                .filter(([key]) => key !== groupId && key in passage.versions)
+                .filter(([key]) => key !== groupId && Object.hasOwn(passage.versions, key))
                 .map(([key, { name }]) => (
                   <option key={key} value={key}>
                     {say('desk.besideTextFor', { group: name })}

@@ -1,6 +1,6 @@
 import { useMemo } from 'preact/hooks';
 import { type Analyzer, compileGroup, createJudge, type Judge, tallyText } from '../analyze/index.ts';
-import type { Groups } from '../host/groups-store.ts';
+import { findGroup, type Groups } from '../host/groups-store.ts';
 import { withinSequence } from '../host/move-group.ts';
 import type { Passage, PassageVersion } from '../host/passages-store.ts';
 import { findSequence, type Sequences } from '../host/sequences-store.ts';
@@ -49,7 +49,7 @@ export function useVersions(of: VersionsOf): readonly VersionFigures[] {
     };
   }, [engine, groups, sequences]);
   return useMemo(() => {
-    if (!passage || !engine || !isWanted || !groups.groups[groupId]) return [];
+    if (!passage || !engine || !isWanted || !findGroup(groups, groupId)) return [];
     const figures = (id: string, forGroup: string, name: string, version: PassageVersion) => {
       const { text, storyWords } = version;
       const { judge, shader } = judges(forGroup, engine);
@@ -66,7 +66,7 @@ export function useVersions(of: VersionsOf): readonly VersionFigures[] {
     return [
       figures(AS_FOUND, groupId, say('desk.asFound'), { text: passage.original, storyWords: [] }),
       ...[...ids].flatMap((id) => {
-        const group = groups.groups[id];
+        const group = findGroup(groups, id);
         return group ? figures(id, id, group.name, versionFor(passage, id)) : [];
       }),
     ];

@@ -1,16 +1,16 @@
 import type { Group } from '../analyze/types.ts';
-import { changeGroups, freeGroupId, type Groups } from '../host/groups-store.ts';
+import { changeGroups, findGroup, freeGroupId, type Groups } from '../host/groups-store.ts';
 import { say } from '../wording/say.ts';
 import { noteEdit } from './edit-log.ts';
 
 /** Changes one group, in a way that can be undone; nothing happens when it is gone. */
 export async function editGroup(id: string, says: string, change: (group: Group) => Group): Promise<void> {
-  let before: Group | undefined;
+  let before: Group | null = null;
   await changeGroups((all) => {
-    before = all.groups[id];
+    before = findGroup(all, id);
     return before ? withGroup(all, id, change(before)) : all;
   });
-  const was = before;
+  const was = before as Group | null;
   if (was) noteEdit(says, () => changeGroups((all) => withGroup(all, id, was)));
 }
 
@@ -32,7 +32,7 @@ export async function deleteGroup(id: string): Promise<void> {
     before = all;
     return withoutGroup(all, id);
   });
-  const was = before?.groups[id];
+  const was = before && findGroup(before, id);
   if (!before || !was) return;
   const { chosen } = before;
   noteEdit(say('groups.deleted', { what: was.name }), () =>

@@ -1,5 +1,5 @@
 import type { Group, Sequence } from '../analyze/types.ts';
-import { changeGroups } from '../host/groups-store.ts';
+import { changeGroups, findGroup } from '../host/groups-store.ts';
 import { changeSequences, findSequence, freeSequenceId, loadSequences } from '../host/sequences-store.ts';
 import { say } from '../wording/say.ts';
 import { noteEdit } from './edit-log.ts';
@@ -42,7 +42,7 @@ async function editNow(id: string, says: string, change: SequenceChange): Promis
   const sequences = await loadSequences();
   const found = findSequence(sequences, id);
   if (!found) return;
-  const own = id in sequences.own;
+  const own = Object.hasOwn(sequences.own, id);
   const before = own ? found : copyOf(found, freeSequenceId(ownName(found), sequences));
   const { sequence, place = (step: number) => step } = change(before);
   await changeSequences((all) => ({ ...all, [before.id]: { ...sequence, id: before.id } }));
@@ -119,7 +119,7 @@ function restore(
 ): Readonly<Record<string, Group>> {
   return Object.fromEntries(
     Object.entries(before).flatMap(([id, { sequence, step, history }]) => {
-      const group = now[id];
+      const group = findGroup({ groups: now }, id);
       return group ? [[id, { ...group, sequence, step, ...(history && { history }) }]] : [];
     }),
   );

@@ -69,7 +69,9 @@ function useFocusOnMain(view: string): void {
 
 /** The group the address names, or the one pages are checked for. */
 function shownGroup({ groups }: Profiles, route: Route): string {
-  return route.view === 'group' && route.id !== null && route.id in groups.groups ? route.id : groups.chosen;
+  return route.view === 'group' && route.id !== null && Object.hasOwn(groups.groups, route.id)
+    ? route.id
+    : groups.chosen;
 }
 
 function Contents({ profiles, route }: { profiles: Profiles; route: Route }) {
@@ -126,7 +128,7 @@ function Contents({ profiles, route }: { profiles: Profiles; route: Route }) {
             </a>
             <p class="quiet">
               {say('sequences.countSteps', { count: steps.length })}
-              {!(id in sequences.own) &&
+              {!Object.hasOwn(sequences.own, id) &&
                 ` · ${sequences.school.includes(id) ? say('groups.fromSchool') : say('groups.starter')}`}
             </p>
           </li>

@@ -1,6 +1,6 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import { type CellKind, type ItemChoice, importSequence, readColumns } from '../analyze/index.ts';
-import type { Groups } from '../host/groups-store.ts';
+import { findGroup, type Groups } from '../host/groups-store.ts';
 import { type ImportChoices, keepImportChoice, loadImportChoices } from '../host/import-choices.ts';
 import { moveGroup, today } from '../host/move-group.ts';
 import { say } from '../wording/say.ts';
@@ -75,8 +75,9 @@ export function PasteView({ groups, engine }: { groups: Groups; engine: EngineSt
   };
   const use = async (): Promise<void> => {
     const sequence = await addSequence(say('groups.added', { what: name }), fromPasted(imported, name));
-    if (!(follower in groups.groups)) return go({ view: 'sequence', id: sequence });
-    const says = say('sequences.follows', { group: groups.groups[follower]!.name, sequence: name });
+    const group = findGroup(groups, follower);
+    if (!group) return go({ view: 'sequence', id: sequence });
+    const says = say('sequences.follows', { group: group.name, sequence: name });
     await editGroup(follower, says, (group) => moveGroup(group, { sequence, step: lastTaught }, today()));
     go({ view: 'group', id: follower });
   };
@@ -149,7 +150,7 @@ export function PasteView({ groups, engine }: { groups: Groups; engine: EngineSt
             <p class="quiet">{say('sequences.pressAPiece')}</p>
             <PastedSteps imported={imported} unaided={unaided} choiceOf={choiceOf} onChoose={choose} />
           </section>
-          <NeverTaughtList imported={imported} engine={engine} group={groups.groups[follower] ?? null} />
+          <NeverTaughtList imported={imported} engine={engine} group={findGroup(groups, follower)} />
           <section class="part" aria-labelledby="use-title">
             <h2 id="use-title">{say('sequences.useIt')}</h2>
             <TextField label={say('sequences.nameOfSequence')} value={name} onChange={setNamed} />
@@ -169,7 +170,7 @@ export function PasteView({ groups, engine }: { groups: Groups; engine: EngineSt
                 <option value="">{say('sequences.noFollower')}</option>
               </select>
             </div>
-            {follower in groups.groups && (
+            {findGroup(groups, follower) && (
               <div class="picker">
                 <label for="last-taught">{say('sequences.lastTaught')}</label>
                 <select

@@ -50,7 +50,9 @@ export function SequenceChoice({ group, sequences, onMove }: SequenceChoiceProps
         {sequence && (
           <p class="row">
             <a class="plain" href={addressOf({ view: 'sequence', id: sequence.id })}>
-              {sequence.id in sequences.own ? say('groups.changeSteps') : say('groups.adaptSteps')}
+              {Object.hasOwn(sequences.own, sequence.id)
+                ? say('groups.changeSteps')
+                : say('groups.adaptSteps')}
             </a>
             <a class="plain" href={addressOf({ view: 'paste' })}>
               {say('groups.pasteYourOwn')}

@@ -32,7 +32,7 @@ interface SequenceViewProps {
 /** One sequence: its steps in order, each of which can be changed, and what looks odd in them. */
 export function SequenceView({ sequence, groups, sequences, engine }: SequenceViewProps) {
   const { id, name, steps } = sequence;
-  const own = id in sequences.own;
+  const own = Object.hasOwn(sequences.own, id);
   const followers = Object.values(groups.groups).filter((group) => group.sequence === id);
   const followerNames = sayList(followers.map((group) => group.name));
   const ofSchool = sequences.school.includes(id);

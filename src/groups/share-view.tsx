@@ -187,5 +187,5 @@ async function addContent(text: string, here: Profiles): Promise<boolean> {
 }
 
 function without<T>(items: Readonly<Record<string, T>>, taken: object): Readonly<Record<string, T>> {
-  return Object.fromEntries(Object.entries(items).filter(([id]) => !(id in taken)));
+  return Object.fromEntries(Object.entries(items).filter(([id]) => !Object.hasOwn(taken, id)));
 }

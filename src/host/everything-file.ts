@@ -66,13 +66,18 @@ function readHead(line: string | null): number {
 function readItem(line: string | null, where: string): KeptItem {
   const item = parse(line);
   if (isObject(item)) {
-    if (typeof item.stored === 'string' && Object.hasOwn(item, 'value'))
+    if (typeof item.stored === 'string' && isFree(item.stored) && Object.hasOwn(item, 'value'))
       return { stored: item.stored, value: item.value };
     if (Object.hasOwn(item, 'passage')) return { passage: readWholePassage(item.passage, where) };
     const text = readShelfText(item.text);
     if (text) return { text };
   }
   throw damaged(where);
+}
+
+/** A name every object has (`constructor`) is none under which anything was ever kept. */
+function isFree(key: string): boolean {
+  return key !== '' && !(key in Object.prototype);
 }
 
 function readWholePassage(value: unknown, where: string): Passage {

@@ -35,9 +35,14 @@ export async function loadGroups(): Promise<Groups> {
   return readStored((await browser.storage.local.get(GROUPS_KEY))[GROUPS_KEY]);
 }
 
+/** A group by its id, which may be any text an address or a file names; null when no group has it. */
+export function findGroup({ groups }: Pick<Groups, 'groups'>, id: string): Group | null {
+  return Object.hasOwn(groups, id) ? groups[id]! : null;
+}
+
 /** The group a page is checked against now. */
-export function chosenGroup({ chosen, groups }: Groups): Group {
-  return groups[chosen] ?? Object.values(groups)[0]!;
+export function chosenGroup(groups: Groups): Group {
+  return findGroup(groups, groups.chosen) ?? Object.values(groups.groups)[0]!;
 }
 
 /**
@@ -72,12 +77,13 @@ function readStored(value: unknown): Groups {
   if (Object.keys(groups).length === 0) {
     for (const [id, group] of Object.entries(starterGroups().groups)) groups[freeId(id, unread)] = group;
   }
-  const { chosen = '' } = stored;
-  return { chosen: chosen in groups ? chosen : Object.keys(groups)[0]!, groups: byName(groups), unread };
+  const { chosen } = stored;
+  const isThere = typeof chosen === 'string' && Object.hasOwn(groups, chosen);
+  return { chosen: isThere ? chosen : Object.keys(groups)[0]!, groups: byName(groups), unread };
 }
 
 function freeId(id: string, taken: object): string {
-  return id in taken ? freeId(`${id}-starter`, taken) : id;
+  return Object.hasOwn(taken, id) ? freeId(`${id}-starter`, taken) : id;
 }
 
 /** Parts stored items into those a parser takes and those it throws at, each under its id. */
@@ -99,7 +105,8 @@ export function sortReadable<T>(
 
 /** An id no group has: `group-3`. */
 export function freeGroupId({ groups, unread }: Groups): string {
-  for (let n = 1; ; n++) if (!(`group-${n}` in groups) && !(`group-${n}` in unread)) return `group-${n}`;
+  const taken = new Set([groups, unread].flatMap(Object.keys));
+  for (let n = 1; ; n++) if (!taken.has(`group-${n}`)) return `group-${n}`;
 }
 
 /** A name no group has: `Herons (copy)`, `Herons (copy 2)`. */

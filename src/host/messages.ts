@@ -186,6 +186,7 @@ export function answer<C extends Calls>(
   { ask, given }: Question,
   sender: Sender,
 ): Promise<unknown> | undefined {
-  const found = (answers as Record<string, (given: unknown, sender: Sender) => unknown>)[ask];
+  const all = answers as Record<string, (given: unknown, sender: Sender) => unknown>;
+  const found = Object.hasOwn(all, ask) ? all[ask] : undefined;
   return found ? Promise.resolve(given).then((question) => found(question, sender)) : undefined;
 }

@@ -2,7 +2,7 @@ import { parseGroup, parseSequence } from '../analyze/index.ts';
 import type { Group } from '../analyze/types.ts';
 import { say } from '../wording/say.ts';
 import { browser } from './browser.ts';
-import { changeGroups, freeGroupId, freeGroupName, type Groups } from './groups-store.ts';
+import { changeGroups, findGroup, freeGroupId, freeGroupName, type Groups } from './groups-store.ts';
 import { packText, unpackText } from './pack-text.ts';
 import { type Copy, type Reconciled, reconcile } from './reconcile.ts';
 import { changeSequences, freeSequenceId, loadSequences } from './sequences-store.ts';
@@ -143,7 +143,7 @@ async function putHere({ toHere, beside }: Reconciled): Promise<void> {
   await changeGroups((before) => {
     let all: Groups = before;
     const withNames = (id: string, item: object): Group =>
-      parseGroup({ ...item, names: before.groups[id]?.names ?? [] });
+      parseGroup({ ...item, names: findGroup(before, id)?.names ?? [] });
     for (const [id, item] of groups) {
       all = { ...all, groups: withItem(all.groups, id, item && withNames(id, item)) };
     }

@@ -21,7 +21,7 @@ export function LessonPage() {
     addEventListener('hashchange', () => setNamed(readAddress()), { signal: controller.signal });
     return () => controller.abort();
   }, []);
-  const groupId = stored && (group in stored.groups.groups ? group : stored.groups.chosen);
+  const groupId = stored && (Object.hasOwn(stored.groups.groups, group) ? group : stored.groups.chosen);
   const found = stored?.passages.find(({ id }) => id === passage) ?? null;
   return (
     <div class="page lesson">

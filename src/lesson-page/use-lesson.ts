@@ -1,7 +1,6 @@
 import { useEffect, useMemo } from 'preact/hooks';
 import { type Analyzer, compileGroup, createJudge } from '../analyze/index.ts';
-import type { Group } from '../analyze/types.ts';
-import { type Groups, loadGroups, watchGroups } from '../host/groups-store.ts';
+import { findGroup, type Groups, loadGroups, watchGroups } from '../host/groups-store.ts';
 import { forgetLessons } from '../host/lessons-store.ts';
 import { loadEngine } from '../host/load-engine.ts';
 import { loadWordBank } from '../host/load-word-bank.ts';
@@ -48,7 +47,7 @@ export function useStored(): LessonShelf | null {
     if (!groups || !passages) return;
     void forgetLessons(
       ({ group, passage }) =>
-        (group in groups.groups || group in groups.unread) &&
+        (Object.hasOwn(groups.groups, group) || Object.hasOwn(groups.unread, group)) &&
         (passage === null || passages.length === 0 || passages.some(({ id }) => id === passage)),
     );
   }, [isRead]);
@@ -69,7 +68,7 @@ export function useLessonInput(
   groupId: string,
   passage: Passage | null,
 ): LessonInput | null {
-  const given: Group | undefined = groups.groups[groupId];
+  const given = findGroup(groups, groupId);
   return useMemo(() => {
     if (!tools || !given) return null;
     const { engine, bank, knownTo } = tools;

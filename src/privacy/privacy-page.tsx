@@ -11,6 +11,11 @@ export function PrivacyPage() {
       <p>{say('privacy.copies')}</p>
       <p>{say('privacy.files')}</p>
       <p>{say('privacy.whatPagesSee')}</p>
+      <p>
+        <a class="plain" href="/NOTICE.txt">
+          {say('privacy.licences')}
+        </a>
+      </p>
     </main>
   );
 }

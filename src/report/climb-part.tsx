@@ -1,6 +1,7 @@
 import { useMemo, useState } from 'preact/hooks';
 import { type Analyzer, climbText, createClimber } from '../analyze/index.ts';
 import type { Group } from '../analyze/types.ts';
+import { findGroup } from '../host/groups-store.ts';
 import { withinSequence } from '../host/move-group.ts';
 import { findSequence, type Sequences } from '../host/sequences-store.ts';
 import { climbWithStoryWords } from '../passage/with-story-words.ts';
@@ -37,7 +38,7 @@ export function ClimbPart({ text, engine, groups, sequences, groupId }: ClimbPar
   // The group of the report comes first, so that its line keeps its look.
   const order = [groupId, ...shown.filter((id) => id !== groupId)];
   const lines = order.map((id) => climbs.get(id)?.() ?? null).filter((line) => line !== null);
-  const flat = order.filter((id) => !findSequence(sequences, groups[id]?.sequence ?? null));
+  const flat = order.filter((id) => !findSequence(sequences, findGroup({ groups }, id)?.sequence ?? null));
   const others = Object.entries(groups).filter(([id]) => id !== groupId);
   return (
     <section class="report-part" aria-labelledby="climb-title">

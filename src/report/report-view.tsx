@@ -1,7 +1,7 @@
 import type { RefObject } from 'preact';
 import { useMemo } from 'preact/hooks';
 import { type Analyzer, compileGroup, createJudge, vet } from '../analyze/index.ts';
-import type { Groups } from '../host/groups-store.ts';
+import { findGroup, type Groups } from '../host/groups-store.ts';
 import { today, withinSequence } from '../host/move-group.ts';
 import { findSequence, type Sequences } from '../host/sequences-store.ts';
 import { judgeWithStoryWords } from '../passage/with-story-words.ts';
@@ -70,9 +70,11 @@ export function ReportView({ text, engine, groups, sequences, groupId, article }
   );
 }
 
-function describeText({ groupId, adapted }: ReportText, { groups }: Groups): string {
+function describeText({ groupId, adapted }: ReportText, groups: Groups): string {
   if (groupId === null) return '';
-  return adapted ? say('report.adaptedFor', { group: groups[groupId]?.name ?? '?' }) : say('report.asFound');
+  return adapted
+    ? say('report.adaptedFor', { group: findGroup(groups, groupId)?.name ?? '?' })
+    : say('report.asFound');
 }
 
 function sayToday(): string {

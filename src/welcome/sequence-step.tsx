@@ -42,8 +42,11 @@ export function SequenceStep({ sequences, chosen, onChoose }: SequenceStepProps)
 }
 
 function describe(sequence: Sequence, { own, school }: Pick<Sequences, 'own' | 'school'>) {
-  const whose =
-    sequence.id in own ? say('welcome.yours') : school.includes(sequence.id) ? say('welcome.school') : null;
+  const whose = Object.hasOwn(own, sequence.id)
+    ? say('welcome.yours')
+    : school.includes(sequence.id)
+      ? say('welcome.school')
+      : null;
   const first = <span lang="en">{stepTitle(sequence, 1)}</span>;
   return (
     <>

@@ -31,7 +31,7 @@ const VERBAL = 'to modal modal? does does?';
  * too little of, because an encyclopedia seldom has them (pig, tears, `have you read`), and for words they do not
  * have. Readings are numbered as in homographs.tsv.
  */
-const rules: Readonly<Record<string, readonly Rule[]>> = {
+const ruled: Readonly<Record<string, readonly Rule[]>> = {
   bass: [
     { reading: 0, near: 'guitar drum drums band play plays played sing sings sang song music' },
     {
@@ -146,8 +146,10 @@ const rules: Readonly<Record<string, readonly Rule[]>> = {
   ],
 };
 
+const rules: ReadonlyMap<string, readonly Rule[]> = new Map(Object.entries(ruled));
+
 /** Words that have rules. */
-export const RULED: readonly string[] = Object.keys(rules);
+export const RULED: readonly string[] = [...rules.keys()];
 
 /** The reading of a word by the first of its rules that holds in its place; null where none does. */
 export function settleByRule(
@@ -155,7 +157,7 @@ export function settleByRule(
   before: readonly string[],
   after: readonly string[],
 ): number | null {
-  const own = rules[word.toLowerCase()];
+  const own = rules.get(word.toLowerCase());
   if (!own) return null;
   const near = new Set([...before, ...after].map((piece) => piece.toLowerCase()));
   const slot = governor(before);

@@ -11,4 +11,5 @@ export const privacy = {
     'Files to share leave names out unless you tick them. The file that saves everything has them, so keep it to yourself.',
   whatPagesSee:
     'A script of a page you check could see which of its words are marked, in four kinds, and nothing else: not your group, not what was taught, not the panel.',
+  licences: 'Whose work is in Wordreach, and under which licences',
 } as const;

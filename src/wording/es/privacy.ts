@@ -14,4 +14,5 @@ export const privacy: Translated<typeof english> = {
     'Los archivos para compartir omiten los nombres salvo que los marque. El archivo que lo guarda todo sí los tiene: consérvelo usted.',
   whatPagesSee:
     'Un programa de la página que revisa podría ver qué palabras están marcadas, en cuatro clases, y nada más: ni su grupo, ni lo enseñado, ni el panel.',
+  licences: 'De quién es el trabajo que contiene Wordreach, y con qué licencias (en inglés)',
 };

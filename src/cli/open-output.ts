@@ -1,0 +1,73 @@
+import { fstatSync, ftruncateSync, writeSync } from 'node:fs';
+import { Writable } from 'node:stream';
+import { explainWriting } from './explain-errno.ts';
+
+/** Why the output stops, in a sentence. What was printed before is whole. */
+export class OutputFault extends Error {
+  override readonly name = 'OutputFault';
+}
+
+/** Where a command prints, a whole piece at a time: a row, a record, a report. */
+export interface Output {
+  readonly stream: Writable;
+  /**
+   * After a piece could not be written: takes back the part of it that was, and ends with `foot`; takes back whole pieces where
+   * there is no room for that. In a pipe nothing can be taken back.
+   */
+  endWhole(foot: string): void;
+}
+
+/** The output of this process. A file is written to by hand, since Node takes a piece that was written in part for written. */
+export function openOutput(): Output {
+  const place = fstatSync(STDOUT);
+  if (process.stdout.isTTY || place.isFIFO() || place.isSocket())
+    return { stream: process.stdout, endWhole: () => undefined };
+  const ends = [place.isFile() ? place.size : 0];
+  const stream = new Writable({
+    decodeStrings: true,
+    write(piece: Buffer, _encoding, done) {
+      try {
+        writeWhole(piece);
+        ends.push(ends.at(-1)! + piece.length);
+        done();
+      } catch (error) {
+        done(error as Error);
+      }
+    },
+  });
+  return {
+    stream,
+    endWhole(foot) {
+      if (!place.isFile()) return;
+      for (let end = ends.pop()!; ; end = ends.pop()!) {
+        ftruncateSync(STDOUT, end);
+        if (ends.length === 0) return;
+        try {
+          return writeWhole(Buffer.from(foot), end);
+        } catch {
+          // There is no room for the foot either.
+        }
+      }
+    },
+  };
+}
+
+/** Prints a text, whole or not at all. Rejects with `OutputFault`. */
+export function printWhole(text: string): Promise<void> {
+  const { stream, endWhole } = openOutput();
+  return new Promise((resolve, reject) => {
+    const fail = (error: Error): void => {
+      endWhole('');
+      reject(new OutputFault(explainWriting(error)));
+    };
+    stream.once('error', fail);
+    stream.write(text, (error) => (error ? undefined : resolve()));
+  });
+}
+
+const STDOUT = 1;
+
+function writeWhole(piece: Buffer, position: number | null = null): void {
+  for (let at = 0; at < piece.length; )
+    at += writeSync(STDOUT, piece, at, piece.length - at, position === null ? null : position + at);
+}

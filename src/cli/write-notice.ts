@@ -1,0 +1,145 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Plugin } from 'vite';
+
+/** A package of which code is in the built extension. */
+export interface BundledPackage {
+  readonly name: string;
+  readonly version: string;
+  /** As its package.json says (SPDX); what was chosen where it leaves a choice. */
+  readonly licence: string;
+  /** Its licence, and its notice where it has one. */
+  readonly text: string;
+}
+
+/** Licences that were read: each lets the extension be given away under MIT as long as its text comes with it. */
+const REVIEWED: ReadonlySet<string> = new Set([
+  '0BSD',
+  'Apache-2.0',
+  'BSD-2-Clause',
+  'BSD-3-Clause',
+  'BlueOak-1.0.0',
+  'ISC',
+  'MIT',
+  'MIT AND Zlib',
+]);
+
+/** What packages say in their own way, and what was read in them or chosen. */
+const SAID_OTHERWISE: Readonly<Record<string, string>> = {
+  '(MIT OR GPL-3.0-or-later)': 'MIT',
+  '(MIT AND Zlib)': 'MIT AND Zlib',
+};
+
+/** Packages whose package.json names no licence of the list of SPDX: what is in their file of it. */
+const READ_BY_HAND: Readonly<Record<string, string>> = {
+  // "BSD", with two clauses.
+  duck: 'BSD-2-Clause',
+};
+
+/** What packages have of others in their own files, as comments there say. */
+const INSIDE: Readonly<Record<string, readonly string[]>> = {
+  docx: ['fflate', 'nanoid'],
+  jszip: ['immediate', 'lie', 'pako', 'setimmediate'],
+};
+
+/** Helpers that the bundler writes into its output, by the names of their modules. */
+const HELPERS: readonly (readonly [RegExp, string])[] = [
+  [/^\0?vite\//, 'vite'],
+  [/^\0rolldown\//, 'rolldown'],
+];
+
+/** Names of files with a licence or a notice in them. */
+const LICENCE_FILE = /^(?:licen[cs]e|copying|notice)(?:[.-].*)?$/i;
+/** The bundler's own file goes on with those of what is in the bundler, of which nothing is in what it makes. */
+const OF_ITS_OWN_PARTS = /^#+ Licenses of bundled dependencies$/m;
+
+/** Gathers the folder of each package, below `root`, of which a module gets into the bundle. */
+export function gatherPackages(root: string, folders: Set<string>): Plugin {
+  return {
+    name: 'gather-packages',
+    generateBundle(_options, bundle) {
+      for (const chunk of Object.values(bundle))
+        if (chunk.type === 'chunk')
+          for (const id of Object.keys(chunk.modules))
+            for (const folder of foldersOf(id, root)) folders.add(folder);
+    },
+  };
+}
+
+/** The folder of the package a module is of, and those of what is inside that; none for a module of our own. */
+export function foldersOf(id: string, root: string): readonly string[] {
+  const helper = HELPERS.find(([name]) => name.test(id))?.[1];
+  const packages = `${root}/node_modules`;
+  if (helper !== undefined) return [join(packages, helper)];
+  const found = /^\0?(.*[\\/]node_modules[\\/])((?:@[^\\/]+[\\/])?[^\\/?]+)/.exec(id);
+  if (!found) return [];
+  const [, place = '', name = ''] = found;
+  const inside = Object.hasOwn(INSIDE, name) ? INSIDE[name]! : [];
+  return [join(place, name), ...inside.map((other) => join(packages, other))];
+}
+
+/**
+ * Reads what a package says of itself. `own` is our licence, from which one under MIT without a file of its own has the wording. Throws when
+ * its licence was not reviewed, or its text is nowhere.
+ */
+export function readPackage(folder: string, own: string): BundledPackage {
+  const { name, version, license, author } = JSON.parse(
+    readFileSync(join(folder, 'package.json'), 'utf8'),
+  ) as { name: string; version: string; license?: unknown; author?: unknown };
+  const said = Object.hasOwn(READ_BY_HAND, name) ? READ_BY_HAND[name]! : String(license);
+  const licence = Object.hasOwn(SAID_OTHERWISE, said) ? SAID_OTHERWISE[said]! : said;
+  if (!REVIEWED.has(licence))
+    throw new Error(
+      `${name} ${version} is under "${licence}", which nobody has reviewed. Read it, and list it in write-notice.ts, or do without the package.`,
+    );
+  const text = readTexts(folder) || (licence === 'MIT' ? textLike(own, authorOf(author) || name) : '');
+  if (text === '')
+    throw new Error(
+      `${name} ${version} comes without the text of its licence (${licence}). Get its text, or do without it.`,
+    );
+  return { name, version, licence, text };
+}
+
+/** The notice of a package for a store: `head` (data, and who made it), then each package with its licence, in the order of the alphabet. */
+export function writeNotice(head: string, packages: readonly BundledPackage[]): string {
+  const sorted = packages.toSorted((a, b) => (`${a.name} ${a.version}` < `${b.name} ${b.version}` ? -1 : 1));
+  const line = '-'.repeat(72);
+  const parts = sorted.map(
+    ({ name, version, licence, text }) => `${line}\n${name} ${version} (${licence})\n${line}\n\n${text}\n`,
+  );
+  return `${head.trimEnd()}\n\nCode of these packages is in the extension, each under its own licence:\n\n${parts.join('\n')}`;
+}
+
+/** The notice of what was bundled, for a repository in `root`. Throws like `readPackage`. */
+export function noticeOf(root: string, folders: Iterable<string>): string {
+  const read = (name: string): string => readFileSync(join(root, name), 'utf8');
+  const own = read('LICENSE');
+  const packages = new Map(
+    [...folders].map((folder) => {
+      const one = readPackage(folder, own);
+      return [`${one.name} ${one.version}`, one] as const;
+    }),
+  );
+  if (packages.size === 0)
+    throw new Error('No package was found in the bundle, though pages are made with one.');
+  return writeNotice(read('NOTICE'), [...packages.values()]);
+}
+
+function readTexts(folder: string): string {
+  const files = readdirSync(folder).filter((file) => LICENCE_FILE.test(file));
+  return files
+    .sort()
+    .map((file) => readFileSync(join(folder, file), 'utf8').replaceAll('\r\n', '\n'))
+    .map((text) => text.split(OF_ITS_OWN_PARTS)[0]!.trim())
+    .join('\n\n');
+}
+
+function textLike(own: string, owner: string): string {
+  return own.trim().replace(/^Copyright .*$/m, `Copyright (c) ${owner}`);
+}
+
+function authorOf(author: unknown): string {
+  if (typeof author === 'string') return author;
+  const { name } = (author ?? {}) as { name?: unknown };
+  return typeof name === 'string' ? name : '';
+}

@@ -1,0 +1,300 @@
+import { execFileSync, spawn } from 'node:child_process';
+import { once } from 'node:events';
+import {
+  chmodSync,
+  closeSync,
+  mkdirSync,
+  mkdtempSync,
+  openSync,
+  readFileSync,
+  rmSync,
+  symlinkSync,
+  writeFileSync,
+} from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { getSystemErrorMap } from 'node:util';
+import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
+import { explainReading, explainWriting } from '../src/cli/explain-errno.ts';
+
+/** What the commands say when the system refuses: one sentence with the next step, never a stack trace, and the exit code for it. */
+
+const root = fileURLToPath(new URL('..', import.meta.url));
+const folder = mkdtempSync(join(tmpdir(), 'wordreach-'));
+const at = (name: string): string => join(folder, name);
+vi.setConfig({ testTimeout: 60_000 });
+beforeAll(() => execFileSync(process.execPath, [join(root, 'src/cli/bundle-vet.mjs')]));
+afterAll(() => rmSync(folder, { recursive: true }));
+
+const group = { name: 'Herons', sequence: null, alsoTaught: ['f', 'sh', 'short-i'], bySight: ['the'] };
+save('herons.json', JSON.stringify(group));
+save('fish.txt', 'the fish');
+mkdirSync(at('bare'));
+mkdirSync(at('shut'));
+chmodSync(folder, 0o755);
+symlinkSync('loop.txt', at('loop.txt'));
+save('locked.txt', 'the fish');
+chmodSync(at('locked.txt'), 0o000);
+chmodSync(at('shut'), 0o000);
+afterAll(() => chmodSync(at('shut'), 0o755));
+
+/** Permissions bind no administrator, as whom tests often run in a container. */
+const NOBODY = process.getuid?.() === 0 ? { uid: 65_534, gid: 65_534 } : {};
+
+const READING = [
+  ['ENOENT', 'none.txt', 'there is no such file'],
+  ['ELOOP', 'loop.txt', 'is a link that leads back to itself'],
+  ['ENAMETOOLONG', `${'n'.repeat(300)}.txt`, 'longer than the system allows'],
+  ['ENOTDIR', 'fish.txt/more.txt', 'a part of the path is a file and no folder'],
+  ['EACCES', 'locked.txt', 'may not be read; check its permissions'],
+  ['EACCES of a folder', 'shut', 'may not be read; check its permissions'],
+  ['an empty folder', 'bare', 'there is no text in this folder'],
+] as const;
+
+describe.each(READING)('%s', (_code, path, says) => {
+  test.each([
+    ['vet, the report of one text', ['--group', 'herons.json', path], 1],
+    ['vet --json', ['--group', 'herons.json', '--json', path], 1],
+    ['vet --out csv', ['--group', 'herons.json', '--out', 'csv', path, 'fish.txt'], 1],
+    ['vet, a line each', ['--group', 'herons.json', path, 'fish.txt'], 1],
+  ])('%s', async (_name, args, code) => {
+    const done = await vet(args);
+    expectSentence(done, `${path}: `, says);
+    expect(done.code).toBe(code);
+    // The others are read all the same.
+    if (args.includes('fish.txt')) expect(done.out).toContain('fish.txt');
+  });
+});
+
+describe.each(READING.filter(([, path]) => path !== 'bare' && path !== 'shut'))(
+  '%s of a group file',
+  (_code, path, says) => {
+    test('vet', async () => {
+      const done = await vet(['--group', path, 'fish.txt']);
+      expectSentence(done, `${path}: `, says);
+      expect({ out: done.out, code: done.code }).toEqual({ out: '', code: 2 });
+    });
+  },
+);
+
+test.each([
+  ['vet of a folder on stdin', 'vet', ['--group', 'herons.json', '-'], 1],
+  ['vet --jsonl of a folder on stdin', 'vet', ['--group', 'herons.json', '--jsonl'], 2],
+  ['word of a folder on stdin', 'word', ['-'], 2],
+  ['swap of a folder on stdin', 'swap', ['--json', '--all'], 2],
+])('%s', async (_name, command, args, code) => {
+  const stdin = openSync(at('bare'), 'r');
+  const done = await run(command, args, { stdin });
+  closeSync(stdin);
+  expectSentence(done, '', 'is a folder; give a file');
+  expect(done.code).toBe(code);
+});
+
+describe('an output that takes no more', () => {
+  const many = Array.from({ length: 40 }, () => 'fish.txt');
+  test.each([
+    ['vet', 'vet', ['--group', 'herons.json', 'fish.txt']],
+    ['vet --json', 'vet', ['--group', 'herons.json', '--json', 'fish.txt']],
+    ['vet --out csv', 'vet', ['--group', 'herons.json', '--out', 'csv', 'fish.txt']],
+    ['vet --out json', 'vet', ['--group', 'herons.json', '--out', 'json', 'fish.txt']],
+    ['vet --out html', 'vet', ['--group', 'herons.json', '--out', 'html', 'fish.txt']],
+    ['vet --jsonl', 'vet', ['--group', 'herons.json', '--jsonl']],
+    ['vet --help', 'vet', ['--help']],
+    ['word', 'word', ['boat']],
+    ['swap', 'swap', ['--json', '--all']],
+    ['patterns', 'patterns', ['--json']],
+  ])('%s: a full disk is a sentence, exit code 3', async (_name, command, args) => {
+    const stdout = openSync('/dev/full', 'w');
+    const line = '{"id":1,"text":"fish","sentence":"The fish swam.","start":4,"end":8}\n';
+    const done = await run(command, args, { stdout, input: line });
+    closeSync(stdout);
+    expectSentence(done, 'The output cannot be written: ', 'the disk is full; make room');
+    expect(done.code).toBe(3);
+  });
+
+  // A limit on the size of a file stops a write midway, as a disk does that runs full.
+  test.each([
+    ['csv', 2, (out: string) => out.endsWith('\r\n')],
+    ['json', 5, (out: string) => Array.isArray(JSON.parse(out))],
+    ['html', 5, (out: string) => out.endsWith('</html>\n')],
+  ])('what is in a file of %s is whole', async (out, kilobytes, isWhole) => {
+    for (const [i] of many.entries()) save(`many-${i}.txt`, `the fish ${'fish '.repeat(i)}`);
+    const texts = many.map((_, i) => `many-${i}.txt`).join(' ');
+    const vetFile = join(root, '.output/cli/vet.mjs');
+    const done = await run('bash', [
+      '-c',
+      `ulimit -f ${kilobytes}; "${process.execPath}" "${vetFile}" --group herons.json --jobs 1 --out ${out} ${texts} > cut.${out}`,
+    ]);
+    expectSentence(done, 'The output cannot be written: ', 'the file would be larger than is allowed');
+    expect(done.code).toBe(3);
+    const written = readFileSync(at(`cut.${out}`), 'utf8');
+    expect(written).toContain('many-1.txt');
+    expect(written).not.toContain('many-39.txt');
+    expect(isWhole(written)).toBe(true);
+  });
+
+  test('what was in the file before stays', async () => {
+    save('log.csv', `${'before\n'.repeat(700)}`);
+    const vetFile = join(root, '.output/cli/vet.mjs');
+    await run('bash', [
+      '-c',
+      `ulimit -f 5; "${process.execPath}" "${vetFile}" --group herons.json --out csv fish.txt many-*.txt >> log.csv`,
+    ]);
+    expect(readFileSync(at('log.csv'), 'utf8')).toMatch(/^(before\n){700}(\ufeff.*\r\n(fish|many).*\r\n)?/);
+  });
+});
+
+describe('no words', () => {
+  const none = 'There are no words in this text. Check that it is the one you meant.';
+  test.each([
+    ['an empty file', ''],
+    ['blanks', ' \n\n'],
+    ['numbers alone', '12 15 1,000'],
+    ['a byte order mark alone', '\ufeff'],
+  ])('%s has no share, exit code 1', async (_name, content) => {
+    save('none.txt.txt', content);
+    const one = await vet(['--group', 'herons.json', 'none.txt.txt']);
+    expect(one).toEqual({ out: '', err: `none.txt.txt: ${none}\n`, code: 1 });
+    const csv = await vet(['--group', 'herons.json', '--out', 'csv', 'none.txt.txt']);
+    expect(csv.out.split('\r\n')[1]).toBe(`none.txt.txt${','.repeat(18)}${none}`);
+    expect(csv.code).toBe(1);
+    const line = JSON.stringify({ id: 4, text: content });
+    const lines = await run('vet', ['--group', 'herons.json', '--jsonl'], { input: line });
+    expect(JSON.parse(lines.out)).toEqual({ id: 4, error: `Line 1: ${none}` });
+    expect(lines.code).toBe(1);
+  });
+
+  test('names alone have no share, but are a text', async () => {
+    save('names.json', JSON.stringify({ ...group, names: ['Bram'] }));
+    save('bram.txt', 'Bram');
+    const csv = await vet(['--group', 'names.json', '--out', 'csv', 'bram.txt']);
+    expect(csv.out.split('\r\n')[1]).toBe('bram.txt,bram,Herons,,0,1,0,,0,0,0,1,0,0,0,,,,');
+    expect(csv.code).toBe(0);
+    const json = await vet(['--group', 'names.json', '--json', 'bram.txt']);
+    expect(JSON.parse(json.out).tally.reach).toBe(null);
+    expect((await vet(['--group', 'names.json', 'bram.txt'])).out).toContain('No words but names: 1 names');
+  });
+});
+
+/** How a text may be written, with the byte order mark that says so. */
+const WRITTEN: readonly (readonly [string, (text: string) => Buffer])[] = [
+  ['UTF-8 with a mark', (text) => Buffer.from(`\ufeff${text}`)],
+  ['UTF-16, the low byte first', (text) => Buffer.from(`\ufeff${text}`, 'utf16le')],
+  ['UTF-16, the high byte first', (text) => Buffer.from(`\ufeff${text}`, 'utf16le').swap16()],
+];
+
+describe.each(WRITTEN)('%s', (_name, write) => {
+  test('a text, a page, a group, words and lines are read alike', async () => {
+    save('marked.txt', write('the fish'));
+    save('marked.html', write('<!doctype html><p>the fish'));
+    save('marked.json', write(JSON.stringify(group)));
+    const texts = await vet(['--group', 'marked.json', '--out', 'csv', 'marked.txt', 'marked.html']);
+    expect(texts.err).toBe('');
+    for (const row of texts.out.split('\r\n').slice(1, 3)) expect(row).toContain(',Herons,,0,2,2,100,');
+    for (const page of ['the fish', '<!doctype html><p>the fish']) {
+      const { out } = await run('vet', ['--group', 'marked.json', '--json', '-'], { input: write(page) });
+      expect(JSON.parse(out).tally).toMatchObject({ running: 2, reach: 100 });
+    }
+    const lines = '{"id":1,"text":"the fish"}\n{"id":2,"text":"fish"}\n';
+    const answers = await run('vet', ['--group', 'marked.json', '--jsonl'], { input: write(lines) });
+    expect(
+      answers.out
+        .trimEnd()
+        .split('\n')
+        .map((line) => JSON.parse(line).reports[0].tally.reach),
+    ).toEqual([100, 100]);
+    const { out } = await run('word', ['--json', '-'], { input: write('boat rain') });
+    expect(JSON.parse(out).map(({ word }: { word: string }) => word)).toEqual(['boat', 'rain']);
+  });
+});
+
+describe('folders', () => {
+  test('one that is linked into itself has each text once', async () => {
+    mkdirSync(at('ring/inner'), { recursive: true });
+    save('ring/fish.txt', 'the fish');
+    save('ring/inner/ship.txt', 'the ship');
+    symlinkSync('..', at('ring/inner/again'));
+    symlinkSync('inner', at('ring/a-link'));
+    symlinkSync('fish.txt', at('ring/a-fish.txt'));
+    const { out, code } = await vet(['--group', 'herons.json', '--out', 'json', 'ring', 'ring/**/*.txt']);
+    expect(JSON.parse(out).map(({ text }: { text: string }) => text)).toEqual([
+      'ring/fish.txt',
+      'ring/inner/ship.txt',
+    ]);
+    expect(code).toBe(0);
+  });
+
+  test('one that may not be read is told of, and the others are read', async () => {
+    mkdirSync(at('quay/closed'), { recursive: true });
+    save('quay/fish.txt', 'the fish');
+    chmodSync(at('quay/closed'), 0o000);
+    const { out, err, code } = await vet(['--group', 'herons.json', '--out', 'csv', 'quay']);
+    chmodSync(at('quay/closed'), 0o755);
+    expect(err).toBe('quay/closed: may not be read; check its permissions.\n');
+    expect(out).toContain('quay/fish.txt,fish,Herons');
+    expect(code).toBe(1);
+  });
+});
+
+test('every error the system has is a sentence', () => {
+  for (const [code] of getSystemErrorMap().values()) {
+    const error = Object.assign(new Error(code), { code });
+    for (const says of [explainReading(error), explainWriting(error)]) {
+      expect(says).toMatch(/^[A-Za-z].*[;:] [a-z].*\.$/);
+      expect(says).not.toMatch(/undefined|\bat \//);
+    }
+  }
+});
+
+interface Done {
+  readonly out: string;
+  readonly err: string;
+  readonly code: number | null;
+}
+
+function expectSentence({ err }: Done, start: string, says: string): void {
+  const lines = err.trimEnd().split('\n');
+  expect(lines).toHaveLength(1);
+  expect(lines[0]!.startsWith(start)).toBe(true);
+  expect(lines[0]).toContain(says);
+}
+
+function save(name: string, content: string | Buffer): void {
+  writeFileSync(at(name), content);
+}
+
+function vet(args: readonly string[]): Promise<Done> {
+  return run('vet', args);
+}
+
+async function run(
+  command: string,
+  args: readonly string[],
+  given: { readonly input?: string | Buffer; readonly stdin?: number; readonly stdout?: number } = {},
+): Promise<Done> {
+  const { INIT_CWD: _, ...env } = process.env;
+  const isOurs = command !== 'bash';
+  const start =
+    command === 'vet'
+      ? [join(root, '.output/cli/vet.mjs')]
+      : ['--import', import.meta.resolve('tsx'), join(root, `src/cli/${command}.ts`)];
+  const child = spawn(isOurs ? process.execPath : command, [...(isOurs ? start : []), ...args], {
+    cwd: folder,
+    env,
+    stdio: [given.stdin ?? 'pipe', given.stdout ?? 'pipe', 'pipe'],
+    ...(command === 'vet' ? NOBODY : {}),
+  });
+  let [out, err] = ['', ''];
+  child.stdout?.setEncoding('utf8').on('data', (piece: string) => {
+    out += piece;
+  });
+  child.stderr!.setEncoding('utf8').on('data', (piece: string) => {
+    err += piece;
+  });
+  // A command that refuses its arguments does not read on.
+  child.stdin?.on('error', () => undefined);
+  child.stdin?.end(given.input ?? '');
+  const [code] = await once(child, 'close');
+  return { out, err, code };
+}

@@ -1,0 +1,279 @@
+import { readFileSync } from 'node:fs';
+import { beforeEach, describe, expect, test, vi } from 'vitest';
+import {
+  climbText,
+  compileGroup,
+  createClimber,
+  createJudge,
+  GroupError,
+  importSequence,
+  markReading,
+  parseGroup,
+  parseSequence,
+  tokenize,
+  toSequence,
+  vet,
+} from '../../src/analyze/index.ts';
+import type { Group, Sequence } from '../../src/analyze/types.ts';
+import { EverythingFileError, readEverything } from '../../src/host/everything-file.ts';
+import {
+  changeChosen,
+  chosenGroup,
+  findGroup,
+  freeGroupId,
+  loadGroups,
+} from '../../src/host/groups-store.ts';
+import { keepImportChoice, loadImportChoices } from '../../src/host/import-choices.ts';
+import { loadLesson } from '../../src/host/lessons-store.ts';
+import { loadLook } from '../../src/host/look.ts';
+import { answer } from '../../src/host/messages.ts';
+import { PassageFileError, readPassages } from '../../src/host/passage-file.ts';
+import { reconcile } from '../../src/host/reconcile.ts';
+import { loadSchoolPreset } from '../../src/host/school-preset.ts';
+import {
+  changeSequences,
+  findSequence,
+  freeSequenceId,
+  loadSequences,
+} from '../../src/host/sequences-store.ts';
+import { readShareFile, ShareError } from '../../src/host/share-file.ts';
+import { readShelfFile, ShelfFileError } from '../../src/host/shelf-file.ts';
+import { loadMark } from '../../src/host/shelf-mark.ts';
+import { loadSeen, newsSince, noteGroups } from '../../src/host/shelf-seen.ts';
+import { loadSyncState } from '../../src/host/sync-state.ts';
+import { takeIn } from '../../src/host/take-in.ts';
+import { makePart, parts, planOf, startPlan } from '../../src/lesson/index.ts';
+import { setVersion, versionFor } from '../../src/passage/versions.ts';
+import { parseChoices } from '../../src/print/sheet-choices.ts';
+import { createSwapper } from '../../src/swap/create-swapper.ts';
+import { openSwaps } from '../../src/swap/open-swaps.ts';
+import { kept } from '../fakes/local-storage.ts';
+import { lessonInput } from '../lesson/load-lesson.ts';
+import { loadAnalyzer } from '../load-analyzer.ts';
+import { loadSavedFile, loadStoredShapes } from '../stored/stored-shapes.ts';
+
+/**
+ * A name that every object has is a name like any other: `constructor` in place of every id, name, word, pattern and
+ * key of everything that is read. Each reader takes it as a text or refuses it with a sentence of its own.
+ */
+vi.mock('../../src/host/browser.ts', () => import('../fakes/local-storage.ts'));
+beforeEach(() => kept.clear());
+
+const NAMES = Object.getOwnPropertyNames(Object.prototype);
+const shapes = loadStoredShapes(1).local;
+
+/** A value with one of its texts, or one of its keys, replaced by a name: one for each place. */
+function* withName(value: unknown, name: string): Generator<unknown> {
+  if (typeof value === 'string') yield name;
+  if (Array.isArray(value))
+    for (const [i, item] of value.entries())
+      for (const changed of withName(item, name)) yield value.with(i, changed);
+  else if (typeof value === 'object' && value !== null) {
+    const entries = Object.entries(value);
+    for (const [i, [key, item]] of entries.entries()) {
+      yield Object.fromEntries(entries.with(i, [name, item]));
+      for (const changed of withName(item, name)) yield Object.fromEntries(entries.with(i, [key, changed]));
+    }
+  }
+}
+
+const NAMED = NAMES.map((name) => [name] as const);
+
+/** Of the twelve those that differ: a function, the prototype itself, what is called to make a text, what is called to ask. */
+const KINDS = ['constructor', '__proto__', 'toString', 'hasOwnProperty'].map((name) => [name] as const);
+
+describe.each(KINDS)('%s', (name) => {
+  test('in any place of what is stored: all of it is read, and the chosen group can be changed', async () => {
+    for (const [key, value] of Object.entries(shapes))
+      for (const changed of withName(value, name)) {
+        kept.clear();
+        for (const [other, stored] of Object.entries(shapes)) kept.set(other, stored);
+        kept.set(key, changed);
+        await expectReadable();
+      }
+  }, 60_000);
+
+  test('in any place of a file: it is read, or refused in a sentence', async () => {
+    for (const changed of withName(JSON.parse(loadSavedFile('share-1.json')), name))
+      expectRead(() => takeInAll(readShareFile(JSON.stringify(changed))), ShareError);
+    for (const changed of withName(JSON.parse(loadSavedFile('passages-1.json')), name))
+      expectRead(() => readPassages(JSON.stringify(changed)).forEach(expectPassage), PassageFileError);
+    await expectLines('shelf-1.jsonl', name, readShelfFile, ShelfFileError);
+    await expectLines('everything-1.jsonl', name, readEverything, EverythingFileError);
+    for (const changed of withName({ paper: 'a4', font: 'book', gaps: 'wide', size: 18 }, name))
+      expect(typeof parseChoices(changed).paper).toBe('string');
+  }, 60_000);
+});
+
+describe.each(NAMED)('%s', (name) => {
+  test('as a key of a file of everything: the line is refused', async () => {
+    const file = `{"wordreach-everything":1,"items":1}\n{"stored":"${name}","value":{}}\n`;
+    await expect(readAll(readEverything(new Blob([file])))).rejects.toThrow(EverythingFileError);
+  });
+
+  test('as the id of a group, a sequence, a lesson and a version', async () => {
+    const groups = Object.fromEntries([[name, group({ sequence: name })]]);
+    kept.set('groups', { version: 1, chosen: name, groups });
+    const stored = { ...sequence, id: name };
+    kept.set('sequences', { version: 1, sequences: Object.fromEntries([[name, stored]]) });
+    const [all, sequences] = [await loadGroups(), await loadSequences()];
+    expect([all.chosen, chosenGroup(all).name, findSequence(sequences, name)]).toEqual([
+      name,
+      'Herons',
+      stored,
+    ]);
+    await changeChosen((now) => ({ ...now, name: 'Plovers' }));
+    expect(findGroup(await loadGroups(), name)?.name).toBe('Plovers');
+    expect(await loadLesson({ group: name, passage: name })).toBe(null);
+    expect(planOf(startPlan(1), name).chosen).toEqual({});
+    expectPassage({ title: 'A net', source, original: 'A net.', versions: {} });
+    expect(reconcile(Object.fromEntries([[name, 'a']]), {}, {}, 1).toThere).toEqual(
+      Object.fromEntries([[name, { changed: 1, text: 'a' }]]),
+    );
+  });
+
+  test('as the id of none: nothing is found', async () => {
+    const [all, sequences] = [await loadGroups(), await loadSequences()];
+    expect(findGroup(all, name)).toBe(null);
+    expect(findSequence(sequences, name)).toBe(null);
+    expect(newsSince({}, name, chosenGroup(all))).toBe(null);
+    expect(answer({ judge: () => null } as never, { to: 'background', ask: name, given: 1 }, {})).toBe(
+      undefined,
+    );
+  });
+
+  test('as the name of a new group and sequence: they can be kept and found', async () => {
+    const id = freeSequenceId(name, await loadSequences());
+    await changeSequences((own) => ({ ...own, [id]: { ...sequence, id, name } }));
+    expect(findSequence(await loadSequences(), id)?.name).toBe(name);
+    expect(freeGroupId(await loadGroups())).toBe('group-1');
+    const taken = takeIn(
+      { groups: [group({ name, sequence: name })], sequences: [{ ...sequence, id: name, name }] },
+      { groups: await loadGroups(), sequences: await loadSequences() },
+    );
+    expect(Object.values(taken.groups).map((one) => one.name)).toEqual([name]);
+  });
+
+  test('as an item of a pasted sequence, and as what was settled about it', async () => {
+    const pasted = `Step 1: ${name}, ai, ${name}: m\nStep 2: /${name}/ as in ${name}, -${name}, ${name}-`;
+    const made = toSequence(importSequence(pasted), { id: name, name, source: name, licence: name });
+    if (made.steps.length > 0) parseSequence(made);
+    await keepImportChoice(name, [name]);
+    const choices = await loadImportChoices();
+    expect(Object.hasOwn(choices, name)).toBe(true);
+    importSequence(pasted, choices);
+    await keepImportChoice(name, null);
+    expect(Object.hasOwn(await loadImportChoices(), name)).toBe(false);
+  });
+
+  test('as a pattern: refused by name', () => {
+    expect(() => parseGroup({ name, alsoTaught: [name] })).toThrow(GroupError);
+    expect(() => parseSequence({ ...sequence, steps: [{ teaches: [name], bySight: [] }] })).toThrow(
+      GroupError,
+    );
+  });
+
+  test('as a word: analysed, judged, climbed, swapped, and taught in a lesson', () => {
+    const known = parseGroup({ name, bySight: [name], names: [name], skip: [name] });
+    for (const given of [known, group({})]) {
+      const judge = createJudge(analyzer, compileGroup(given, null));
+      for (const word of [name, name.toLowerCase(), `${name}'s`, `${name}s`, `un${name}`]) {
+        expect(judge(word).fault ?? null).toBe(null);
+        expect(analyzer.analyze(word).readings.length).toBeGreaterThan(0);
+      }
+    }
+    const text = `The ${name} will read the lead ${name}. He ${name} it.`;
+    const words = tokenize(text).map(({ key }) => [key, 1] as const);
+    const judge = createJudge(analyzer, compileGroup(known, sequence));
+    expect(vet({ words, skipped: 0 }, judge).faults).toEqual([]);
+    climbText({ words, skipped: 0 }, createClimber(analyzer, known, sequence));
+    expect(markReading(text, 4, 4 + name.length, name)).toBe(name);
+    swapper.findSwaps(text, 4, 4 + name.length, { reach: () => 'reads' });
+    const input = lessonInput('steady-steps', 24, { bySight: [name], names: [name] }, { title: name, text });
+    for (const part of parts) expect(makePart(part, startPlan(3), input).id).toBe(part.id);
+  });
+});
+
+test('a policy of the school with such names is read', async () => {
+  kept.set('managed', {
+    sequence: 'constructor',
+    sequences: [{ ...sequence, id: 'constructor' }, '__proto__'],
+  });
+  expect((await loadSchoolPreset()).sequences.map(({ id }) => id)).toEqual(['constructor']);
+  expect((await loadSequences()).preset).toBe('constructor');
+});
+
+const analyzer = loadAnalyzer();
+const swapper = createSwapper(
+  openSwaps(readFileSync(new URL('../../public/data/swaps.bin', import.meta.url))),
+);
+const source = { url: null, byline: null, date: null };
+const sequence: Sequence = {
+  id: 'quay-steps',
+  name: 'Quay steps',
+  source: 'Tarn Quay School',
+  licence: 'own',
+  steps: [{ teaches: ['ai'], bySight: [] }],
+};
+
+function group(given: Partial<Group>): Group {
+  return { ...parseGroup({ name: 'Herons', sequence: null }), step: 1, ...given };
+}
+
+async function expectReadable(): Promise<void> {
+  const [groups, sequences] = [await loadGroups(), await loadSequences()];
+  const chosen = chosenGroup(groups);
+  expect(findGroup(groups, groups.chosen)).toBe(chosen);
+  expect(parseGroup(chosen)).toEqual(chosen);
+  compileGroup({ ...chosen, step: 0 }, findSequence(sequences, chosen.sequence));
+  await changeChosen((now) => ({ ...now, name: 'Changed' }));
+  expect(chosenGroup(await loadGroups()).name).toBe('Changed');
+  await Promise.all([loadImportChoices(), loadLook(), loadMark(), loadSyncState()]);
+  const plan = await loadLesson({ group: 'group-1', passage: null });
+  if (plan) for (const { id } of parts) expect(Number.isSafeInteger(planOf(plan, id).seed)).toBe(true);
+  for (const [id, one] of Object.entries(groups.groups)) newsSince(await loadSeen(), id, one);
+  await noteGroups(groups);
+}
+
+async function takeInAll(shared: ReturnType<typeof readShareFile>): Promise<void> {
+  takeIn(shared, { groups: await loadGroups(), sequences: await loadSequences() });
+}
+
+function expectPassage(read: ReturnType<typeof readPassages>[number]): void {
+  const passage = { ...read, id: 'a', rev: 1, saved: 1 };
+  for (const name of NAMES) {
+    expect(typeof versionFor(passage, name).text).toBe('string');
+    const changed = setVersion(passage, name, (version) => ({ ...version, text: 'Bram.' }));
+    expect(versionFor(changed, name).text).toBe('Bram.');
+  }
+}
+
+function expectRead(read: () => unknown, fault: new (...args: never[]) => Error): void {
+  try {
+    read();
+  } catch (error) {
+    if (!(error instanceof fault)) throw error;
+  }
+}
+
+async function expectLines(
+  file: string,
+  name: string,
+  read: (file: Blob) => AsyncIterable<unknown>,
+  fault: new (...args: never[]) => Error,
+): Promise<void> {
+  const lines = loadSavedFile(file).trimEnd().split('\n');
+  for (const [i, line] of lines.entries())
+    for (const changed of withName(JSON.parse(line), name)) {
+      const text = lines.with(i, JSON.stringify(changed)).join('\n');
+      try {
+        await readAll(read(new Blob([text])));
+      } catch (error) {
+        if (!(error instanceof fault)) throw error;
+      }
+    }
+}
+
+async function readAll(items: AsyncIterable<unknown>): Promise<void> {
+  for await (const item of items) expect(typeof item).toBe('object');
+}
