@@ -48,7 +48,7 @@ test('what is behind the group was reached; a text may be known from the start, 
     'Of the steps ahead, step 3 (by sight: said) opens most: 1 word.',
   ]);
   expect(describeClimb({ ...known, opens: [99, 0, 0, 0] }, sequence, 0).at(-1)).toBe(
-    'No step ahead opens a word of this text.',
+    'No later step makes more words of this text readable.',
   );
   expect(describeClimb(known, sequence, 3)).toHaveLength(3);
 });

@@ -180,7 +180,7 @@ describe('a card says', () => {
     const text = await at.card.textContent();
     expect(text).toContain('hope + ing, the e is dropped');
     expect(text).toContain('Step 31 of your sequence teaches it.');
-    expect(text).toContain('No step teaches it.');
+    expect(text).toContain('Not in your sequence.');
     expect(text).toContain('Not yet decodable.');
     expect(text).not.toContain('stand in its place');
   });
@@ -196,7 +196,7 @@ describe('a card says', () => {
     await openOn(at, 'said');
     expect(await at.card.textContent()).toContain('the ai says ĕ');
     expect(await at.card.getByRole('button', { name: 'teach' }).count()).toBe(0);
-    expect(await at.card.getByRole('button', { name: 'a by-sight word' }).count()).toBe(1);
+    expect(await at.card.getByRole('button', { name: 'by-sight word' }).count()).toBe(1);
   });
 
   test('that a guess is one', async () => {
@@ -224,9 +224,9 @@ describe('a card says', () => {
 
 describe('the teacher', () => {
   test.each([
-    ['a by-sight word', { do: 'by-sight', word: 'hoping' }, 'Taught as a whole word.'],
+    ['by-sight word', { do: 'by-sight', word: 'hoping' }, 'By-sight word.'],
     ['a name', { do: 'name', word: 'hoping' }, 'Taken for a name'],
-    ['not a word', { do: 'skip', word: 'hoping' }, 'Left out of the count.'],
+    ['ignored', { do: 'skip', word: 'hoping' }, 'Ignored: not counted.'],
     ['teach this pattern o_e as in rope', { do: 'teach', pattern: 'o_e' }, 'The group can decode it.'],
   ])('says %s', async (name, action, then) => {
     const at = await open('<!doctype html><p>Bram was <w>hoping</w>');

@@ -346,7 +346,7 @@ describe('what cannot be opened is told in a sentence:', () => {
     await fc.assert(
       fc.asyncProperty(fc.oneof(broken, random), async ({ kind, bytes }) => {
         await desk.goto(browser.inside('desk.html#new'));
-        await desk.getByRole('heading', { name: 'Put a text on the desk' }).waitFor();
+        await desk.getByRole('heading', { name: 'New passage' }).waitFor();
         await choose(`any.${kind}`, bytes);
         await desk.waitForSelector('.note-wrong, .cm-line, .chapters', { timeout: 20_000 });
         if ((await desk.locator('.note-wrong').count()) > 0) faults++;

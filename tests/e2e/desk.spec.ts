@@ -38,7 +38,7 @@ const text = [
 
 async function put(passage = text): Promise<void> {
   await desk.getByLabel('Text', { exact: true }).fill(passage);
-  await desk.getByRole('button', { name: 'Put it on the desk' }).click();
+  await desk.getByRole('button', { name: 'Make a passage' }).click();
   await desk.waitForSelector('.desk-beyond');
 }
 
@@ -102,7 +102,7 @@ describe('a passage', () => {
     };
     await desk.getByLabel('Text', { exact: true }).focus();
     await desk.keyboard.insertText(text);
-    await tabTo('Put it on the desk');
+    await tabTo('Make a passage');
     await desk.keyboard.press('Enter');
     await desk.waitForSelector('.desk-beyond');
 
@@ -126,7 +126,7 @@ describe('a passage', () => {
 
     // Escape, then Tab, leaves the text.
     await desk.keyboard.press('Escape');
-    await tabTo('Plan the changes');
+    await tabTo('Plan changes');
     await desk.keyboard.press('Enter');
     await tabTo('Propose changes');
     await desk.keyboard.press('Enter');
@@ -158,7 +158,7 @@ describe('a passage', () => {
     await put();
     const before = await reach();
     await desk.locator('.desk-beyond').filter({ hasText: 'lantern' }).click();
-    await desk.getByRole('button', { name: 'Make it a story word' }).click();
+    await desk.getByRole('button', { name: 'Pre-teach this word' }).click();
     await expect.poll(reach).toBeGreaterThan(before);
     expect(await desk.getByLabel('lantern', { exact: true }).inputValue(), 'to begin with').toBe('lamp');
     await desk.getByLabel('lantern', { exact: true }).fill('a lamp you can carry');
@@ -178,7 +178,7 @@ describe('a passage', () => {
     await expect.poll(words).not.toContain('He ran.');
     await desk.getByLabel('For', { exact: true }).selectOption('Herons');
     await expect.poll(words).toContain('He ran.');
-    await desk.getByLabel('beside').selectOption('the text as found');
+    await desk.getByLabel('beside').selectOption('the original text');
     expect(await desk.locator('ins').allTextContents()).toEqual([' He ran.']);
     await expectSound();
   });
@@ -213,9 +213,9 @@ describe('a passage', () => {
   test('is brought to a target by the changes that are ticked, and by no others', async () => {
     await put();
     const before = await words();
-    await desk.getByText('Plan the changes').click();
-    await desk.getByLabel('Bring it to').selectOption('every word');
-    await desk.getByLabel('with at most').selectOption('2 story words');
+    await desk.getByText('Plan changes').click();
+    await desk.getByLabel('Readable at least').selectOption('every word');
+    await desk.getByLabel('Pre-teach at most').selectOption('2 story words');
     await desk.getByRole('button', { name: 'Propose changes' }).click();
     const planned = desk.locator('.planned');
     await planned.getByRole('checkbox').first().waitFor();
@@ -225,7 +225,7 @@ describe('a passage', () => {
     expect(await words(), 'nothing is changed yet').toBe(before);
     await expectSound();
     await planned.getByLabel(/Say “got” for “purchased”/).check();
-    await desk.getByRole('button', { name: 'Make the ticked changes' }).click();
+    await desk.getByRole('button', { name: 'Make ticked changes' }).click();
     await expect.poll(words).toBe(before.replace('purchased', 'got'));
     await field().press('Control+z');
     await expect.poll(words).toBe(before);
@@ -309,10 +309,10 @@ describe('keeping', () => {
     await desk.getByText('All passages').click();
     const [download] = await Promise.all([
       desk.waitForEvent('download'),
-      desk.getByRole('button', { name: 'Save all in a file' }).click(),
+      desk.getByRole('button', { name: 'Save all to file' }).click(),
     ]);
     const file = readFileSync(await download.path(), 'utf8');
-    await desk.getByLabel('Add those of a file').setInputFiles({
+    await desk.getByLabel('Add from a file').setInputFiles({
       name: 'passages.json',
       mimeType: 'application/json',
       buffer: Buffer.from(file),
@@ -320,7 +320,7 @@ describe('keeping', () => {
     await desk.getByText('One passage was added.').waitFor();
     const both = await stored();
     expect(both.map(({ versions }) => versions)).toEqual([both[0]!.versions, both[0]!.versions]);
-    await desk.getByLabel('Add those of a file').setInputFiles({
+    await desk.getByLabel('Add from a file').setInputFiles({
       name: 'passages.json',
       mimeType: 'application/json',
       buffer: Buffer.from('{'),
@@ -362,7 +362,7 @@ describe('keeping', () => {
     await desk.getByText('All passages').click();
     const [download] = await Promise.all([
       desk.waitForEvent('download'),
-      desk.getByRole('button', { name: 'Save all in a file' }).click(),
+      desk.getByRole('button', { name: 'Save all to file' }).click(),
     ]);
     expect(readFileSync(await download.path(), 'utf8')).toContain('Calm.');
 
@@ -389,10 +389,10 @@ describe('keeping', () => {
 
   test('deleted is gone, once it is said twice', async () => {
     await put();
-    await desk.getByText('Say where it comes from').click();
+    await desk.getByText('Add source').click();
     await desk.getByRole('button', { name: 'Delete this passage' }).click();
     await desk.getByRole('button', { name: 'Delete it' }).click();
-    await desk.getByRole('heading', { name: 'Put a text on the desk' }).waitFor();
+    await desk.getByRole('heading', { name: 'New passage' }).waitFor();
     expect(await stored()).toEqual([]);
   });
 });
@@ -428,7 +428,7 @@ describe('a text comes from', () => {
     await page.waitForFunction(() => CSS.highlights.size > 0);
     const panel = await browser.openPanel(page);
     const opening = browser.context.waitForEvent('page');
-    await panel.getByRole('link', { name: 'Take to the desk' }).click();
+    await panel.getByRole('link', { name: 'Edit this text' }).click();
     desk = await opening;
     await desk.waitForSelector('.desk-beyond');
     const [passage] = await stored();

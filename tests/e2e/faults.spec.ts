@@ -97,7 +97,7 @@ test('a background that is stopped before it answers, and again in mid-answer, l
     await option.click();
     await expect.poll(() => marks(page), { timeout: 15_000 }).toBeLessThan(before);
     await stopBackground();
-    await panel.getByRole('region', { name: 'Also taught' }).getByRole('checkbox').first().click();
+    await panel.getByRole('region', { name: 'Taught early' }).getByRole('checkbox').first().click();
     await expect.poll(() => marks(page), { timeout: 15_000 }).toBe(before);
   }
   expect(said).toEqual([]);

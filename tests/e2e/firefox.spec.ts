@@ -276,7 +276,7 @@ describe('the desk', () => {
     await desk.evaluate(() => navigator.clipboard.writeText('Bram went to the shed with a lantern.'));
     await desk.getByRole('textbox', { name: 'Text' }).click();
     await desk.keyboard.press('Control+v');
-    await desk.getByRole('button', { name: 'Put it on the desk' }).click();
+    await desk.getByRole('button', { name: 'Make a passage' }).click();
     const shaded = (): Promise<(string | null)[]> =>
       desk.evaluate(() => [...document.querySelectorAll('.desk-beyond')].map((word) => word.textContent));
     await eventually(shaded).toEqual(['lantern']);
@@ -294,7 +294,7 @@ describe('the desk', () => {
     });
     await desk.getByRole('textbox', { name: 'Text' }).click();
     await desk.keyboard.press('Control+v');
-    await desk.getByRole('button', { name: 'Put it on the desk' }).click();
+    await desk.getByRole('button', { name: 'Make a passage' }).click();
     const count = (): Promise<number> =>
       desk.evaluate(() => document.querySelectorAll('.cm-line, .sheet-page').length);
     await eventually(count).toBeGreaterThan(0);
@@ -341,12 +341,12 @@ describe('the Groups page', () => {
     await groups.getByRole('link', { name: 'Paste a sequence' }).click();
     await groups.getByRole('textbox', { name: 'Your scope and sequence' }).click();
     await groups.keyboard.press('Control+v');
-    await groups.getByRole('combobox', { name: 'Group that follows it' }).selectOption({ label: 'Plovers' });
+    await groups.getByRole('combobox', { name: 'Group' }).selectOption({ label: 'Plovers' });
     await groups.getByRole('button', { name: 'Use this sequence' }).click();
-    await groups.getByRole('combobox', { name: 'Taught through' }).selectOption('3');
-    await groups.getByRole('button', { name: 'Check pages for this group' }).click();
+    await groups.getByRole('combobox', { name: 'Last step taught' }).selectOption('3');
+    await groups.getByRole('button', { name: 'Use this group' }).click();
     const said = (): Promise<string> => groups.evaluate(() => document.body.textContent ?? '');
-    await eventually(said).toContain('Pages are checked for this group.');
+    await eventually(said).toContain('This group is in use.');
 
     await groups.reload();
     await eventually(said).toContain('step 3 of Our sequence · pages are checked for it');

@@ -224,7 +224,7 @@ describe('the word card', () => {
     await expect.poll(async () => (await markedWords(page)).beyond).not.toContain('ferry');
     await act({ do: 'teach', pattern: 'igh' });
     await expect.poll(async () => (await markedWords(page)).beyond).not.toContain('night');
-    await panel.getByText('Also taught').waitFor();
+    await panel.getByText('Taught early').waitFor();
   });
 });
 
@@ -235,7 +235,7 @@ describe('the look of marks', () => {
       page.evaluate(() => document.adoptedStyleSheets.map((sheet) => sheet.cssRules[0]?.cssText).join());
     expect(await rules()).toContain('background');
     const panel = await browser.openPanel(page);
-    await panel.getByLabel('only underline words on the page').check();
+    await panel.getByLabel('Underline only').check();
     await expect.poll(rules).not.toContain('background');
     await panel.close();
     const other = await shaded(

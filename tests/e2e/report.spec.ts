@@ -39,7 +39,7 @@ async function openPanel(): Promise<{ page: Page; panel: Page }> {
 
 async function openReport(from: Page): Promise<Page> {
   const opened = browser.context.waitForEvent('page');
-  await from.getByRole('link', { name: 'Climb and report' }).click();
+  await from.getByRole('link', { name: 'Full report' }).click();
   const report = await opened;
   await report.waitForSelector('.climb-plot');
   return report;
@@ -126,7 +126,7 @@ describe('the report on a page', () => {
       expect.stringMatching(/^Herons \d+\.\d%$/),
       expect.stringMatching(/^Plovers \d+\.\d%$/),
     ]);
-    await report.getByText('Every step as a table').click();
+    await report.getByText('All steps, as table').click();
     expect(await report.locator('.climb-table thead th').allTextContents()).toEqual([
       'Step',
       'Teaches',
@@ -157,9 +157,9 @@ describe('the report on a page', () => {
   test('is the same from the shelf, also when the page is gone', async () => {
     const { page, panel } = await openPanel();
     const reach = await reachOf(panel);
-    await panel.getByRole('button', { name: 'Put on the shelf' }).click();
+    await panel.getByRole('button', { name: 'Save to shelf' }).click();
     const shelved = browser.context.waitForEvent('page');
-    await panel.getByRole('link', { name: 'See it there' }).click();
+    await panel.getByRole('link', { name: 'Show on shelf' }).click();
     const shelf = await shelved;
     await page.close();
     const report = await openReport(shelf);
@@ -202,7 +202,7 @@ describe('a report that leaves', () => {
         'Climb',
         'Missing patterns',
         'Not yet decodable',
-        'Settings used',
+        'Group settings',
         'judgement comes first',
       ])
         expect(text).toContain(part);
@@ -241,7 +241,7 @@ describe('a report that leaves', () => {
       });
     });
     const opened = browser.context.waitForEvent('page');
-    await panel.getByRole('link', { name: 'Climb and report' }).click();
+    await panel.getByRole('link', { name: 'Full report' }).click();
     const report = await opened;
     await report.getByText('2, not told here; they are names wherever they stand').waitFor();
     await report.getByText('Terns: no sequence is followed, so there are no steps to climb.').waitFor();
@@ -254,16 +254,16 @@ test('the report on a passage is of the group’s own version, with its story wo
   await desk
     .getByLabel('Text', { exact: true })
     .fill('# The ferry is late\nBram purchased a lantern and went to the shed.');
-  await desk.getByRole('button', { name: 'Put it on the desk' }).click();
+  await desk.getByRole('button', { name: 'Make a passage' }).click();
   await desk.locator('.desk-beyond').filter({ hasText: 'lantern' }).first().click();
   const before = await reachOf(desk);
-  await desk.getByRole('button', { name: 'Make it a story word' }).click();
+  await desk.getByRole('button', { name: 'Pre-teach this word' }).click();
   await expect.poll(() => reachOf(desk)).not.toBe(before);
   const report = await openReport(desk);
   await expect.poll(() => reachOf(report)).toBe(await reachOf(desk));
   expect(await report.locator('.report-settings').textContent()).toContain('Story words of this textlantern');
   expect(await report.locator('.climb-name').textContent()).toContain(await reachOf(desk));
-  expect(await report.getByText('The text as found.').count()).toBe(1);
+  expect(await report.getByText('Original text.').count()).toBe(1);
 
   // What is changed at the desk comes here when it is saved.
   await desk.getByRole('textbox', { name: /^Text for/ }).press('Control+End');

@@ -31,7 +31,7 @@ beforeEach(async () => {
       });
   });
   await shelf.reload();
-  await shelf.getByRole('heading', { name: 'Many at once' }).waitFor();
+  await shelf.getByRole('heading', { name: 'Add many' }).waitFor();
 });
 
 const address = (view: string) => browser.inside(`shelf.html#${view}`);
@@ -142,11 +142,11 @@ describe('from the panel', () => {
   test('a page is put on the shelf: its words, with the reach the panel says, and no sentence of it', async () => {
     const panel = await openPanel();
     const reach = await panel.locator('.reach-figure').textContent();
-    await panel.getByRole('button', { name: 'Put on the shelf' }).click();
-    await panel.getByText('It is on the shelf.').waitFor();
+    await panel.getByRole('button', { name: 'Save to shelf' }).click();
+    await panel.getByText('Saved to the shelf.').waitFor();
     expect(await axeFaults(panel)).toEqual([]);
-    await panel.getByRole('button', { name: 'Put on the shelf' }).click();
-    await panel.getByText('It is on the shelf already.').waitFor();
+    await panel.getByRole('button', { name: 'Save to shelf' }).click();
+    await panel.getByText('Already on the shelf.').waitFor();
     expect(await titles()).toEqual(['The Night the Lamp Went Out']);
     expect(await shelf.locator('.shelf-reach').textContent()).toBe(reach);
     const raw = await readRaw();
@@ -162,13 +162,13 @@ describe('from the panel', () => {
 
   test('with its text, if that is ticked, and then it can be put on the desk', async () => {
     const panel = await openPanel();
-    await panel.getByLabel('with its text').check();
-    await panel.getByRole('button', { name: 'Put on the shelf' }).click();
-    await panel.getByText('It is on the shelf.').waitFor();
+    await panel.getByLabel('keep full text').check();
+    await panel.getByRole('button', { name: 'Save to shelf' }).click();
+    await panel.getByText('Saved to the shelf.').waitFor();
     await titles();
     await shelf.locator('.shelf-title').click();
     await shelf.getByText(/with its text/).waitFor();
-    await shelf.getByRole('button', { name: 'Put on the desk' }).click();
+    await shelf.getByRole('button', { name: 'Edit this text' }).click();
     await shelf.waitForURL(/desk\.html#passage/);
     await shelf.locator('.cm-line').nth(3).waitFor();
     expect(await shelf.getByLabel('Title').inputValue()).toBe('The Night the Lamp Went Out');
@@ -196,7 +196,7 @@ describe('the list', () => {
   test('another mark is kept, and only from 90 to 100', async () => {
     await addAll(stories);
     await titles();
-    const mark = shelf.getByLabel('Reads from');
+    const mark = shelf.getByLabel('Ready at');
     await mark.fill('90');
     await mark.press('Tab');
     await shelf.waitForFunction(
@@ -306,7 +306,7 @@ describe('many at once', () => {
   });
 
   test('only looked at, nothing is on the shelf until it is put there', async () => {
-    await shelf.getByLabel('only into a table, to look at').check();
+    await shelf.getByLabel('only show a table').check();
     await shelf.locator('.drop').evaluate(
       (box, files) => {
         const dataTransfer = new DataTransfer();
@@ -319,7 +319,7 @@ describe('many at once', () => {
     expect(await shelf.locator('.shelf-table tbody tr').count()).toBe(3);
     expect(await readRaw()).not.toContain('lighthouse');
     await shelf.getByRole('button', { name: 'Put these 3 on the shelf' }).click();
-    await shelf.getByText('They are on the shelf.').waitFor();
+    await shelf.getByText('Saved to the shelf.').waitFor();
     expect(await titles()).toHaveLength(3);
   });
 
@@ -332,7 +332,7 @@ describe('many at once', () => {
     await page.waitForFunction(() => CSS.highlights.size === 0);
     await browser.open(browser.serve('net.html', `<title>The secret net</title><p>${NET}</p>`));
     await shelf.bringToFront();
-    await shelf.getByRole('button', { name: 'Look for open pages' }).click();
+    await shelf.getByRole('button', { name: 'Find open pages' }).click();
     await shelf.getByRole('checkbox', { name: /The ferry/ }).waitFor();
     await shelf.getByText(/other tabs? may not be read/).waitFor();
     expect(await shelf.textContent('main')).not.toContain('secret');
@@ -347,7 +347,7 @@ describe('many at once', () => {
 });
 
 test('saved in a file, deleted, and opened again, the shelf is what it was', async () => {
-  await shelf.getByLabel('keep the text too, not only its words').check();
+  await shelf.getByLabel('keep full text').check();
   await addAll(stories);
   const before = await readRaw();
   await shelf.goto(address('file'));
@@ -362,7 +362,7 @@ test('saved in a file, deleted, and opened again, the shelf is what it was', asy
   await shelf.getByText('3 texts were added.').waitFor();
   expect(await readRaw()).toBe(before);
   await shelf.getByLabel(/^Choose a file saved/).setInputFiles(file);
-  await shelf.getByText('All texts of this file are here already.').waitFor();
+  await shelf.getByText('All texts in this file are already on your shelf.').waitFor();
   await shelf
     .getByLabel(/^Choose a file saved/)
     .setInputFiles({ name: 'a.jsonl', mimeType: '', buffer: Buffer.from('{"steps":[]}') });
@@ -379,7 +379,7 @@ test('what opens Word documents, PDF and books is loaded with the first such fil
   const loaded = (): number =>
     [...scripts].reduce((sum, path) => sum + statSync(join(builtExtension, path)).size, 0);
   await shelf.reload();
-  await shelf.getByRole('heading', { name: 'Many at once' }).waitFor();
+  await shelf.getByRole('heading', { name: 'Add many' }).waitFor();
   const before = loaded();
   // With the engine and the catalogue, in bytes; what reads documents has as much again.
   expect(before).toBeGreaterThan(100_000);
@@ -420,7 +420,7 @@ describe('which text for whom', () => {
     );
     expect(printed).toBe(3);
     await shelf.setViewportSize({ width: 320, height: 800 });
-    const region = shelf.getByRole('region', { name: 'Texts by groups' });
+    const region = shelf.getByRole('region', { name: 'Texts by group' });
     expect(await region.evaluate((box) => box.scrollWidth > box.clientWidth)).toBe(true);
     const left = await region.evaluate((box) => {
       box.scrollLeft = 60;
