@@ -92,7 +92,7 @@ export const names = {
     es: 'Pasaje nuevo',
     was: { en: ['on the desk'], es: ['en la mesa un texto'] },
   },
-  compareWith: { en: 'compare with', es: 'comparar con', was: { en: ['beside'], es: ['junto a'] } },
+  compareWith: { en: 'compare with', es: 'comparar con', was: {} },
   flagLongSentences: {
     en: 'Flag long sentences',
     es: 'Señalar oraciones largas',
