@@ -117,7 +117,7 @@ test('plain text has all parts, the source last', () => {
   expect(writeText(sheet)).toBe(
     [
       'The Ferry <Marigold> & "Co."',
-      'Story words\nlantern: a lamp you can carry\nquay',
+      'Words to pre-teach\nlantern: a lamp you can carry\nquay',
       'Bram ran to the <b>dock</b>.',
       '- rope\n- nets & bags',
       'At night',

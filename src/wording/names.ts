@@ -20,7 +20,7 @@ export const names = {
     es: 'Patrones que faltan',
     was: {
       en: ['gaps?', 'still needed', 'opens? (?:\\{count\\}|\\d+|one|most|no)', 'opened by', 'open words'],
-      es: ['aún falta', 'aún hace falta', 'abren? (?:\\{count\\}|\\d+|un|más|palabras?)', 'abiertas? por'],
+      es: ['aún falta', 'aún hace falta', 'abren? (?:\\{count\\}|\\d+|más|palabras?)', 'abiertas? por'],
     },
   },
   replacementWords: {
@@ -73,7 +73,7 @@ export const names = {
     es: 'schwa',
     was: { en: ['weak(?:ly)?'], es: ['débil(?:es)?'] },
   },
-  silentLetters: { en: 'silent letters', es: 'letras mudas', was: { en: ['quiet (?:letters?|e)'] } },
+  silentLetter: { en: 'silent', es: 'muda', was: { en: ['quiet (?:letters?|e)'] } },
   contractions: { en: 'contractions', es: 'contracciones', was: { en: ['short forms?'] } },
   decodingRules: {
     en: 'Decoding rules',
@@ -121,7 +121,7 @@ export const names = {
     es: 'listo ahora',
     was: {
       en: ['reads (?:now|after|within|later|from)', 'now reads?'],
-      es: ['se leen? (?:ahora|en|tras|desde|después)'],
+      es: ['se leen? (?:ahora|tras|desde|después)'],
     },
   },
   textsByGroup: {
@@ -143,7 +143,7 @@ export const names = {
   letterSoundReview: {
     en: 'Letter-sound review',
     es: 'Repaso de letras y sonidos',
-    was: { en: ['letters and sounds'] },
+    was: {},
   },
   madeUpWords: { en: 'Made-up words', es: 'Palabras inventadas', was: {} },
   version: { en: 'Version', es: 'Versión', was: { en: ['sheet number'], es: ['número de hoja'] } },
@@ -158,20 +158,20 @@ export const names = {
     es: 'aún no decodificable',
     was: { en: ['beyond'], es: ['descodific\\w+', 'ilegibles?'] },
   },
-  help: { en: 'Help', es: 'Ayuda', was: { en: ['guide'], es: ['guía'] } },
+  help: { en: 'Help', es: 'Ayuda', was: {} },
 } as const satisfies Readonly<Record<string, ScreenName>>;
 
-/** Turns of phrase that leave a reader to work out what is meant; in no text either. */
+/** Turns of phrase that leave a reader to work out what is meant, and other names of one thing; in no text of the interface. */
 export const avoided = {
   en: [
     'not told here',
     'by now',
-    'of those that',
     'those (?:of|that)',
     'what is',
+    'guide',
     'from memory',
     'so that it',
     'after all',
   ],
-  es: ['que aquí no se dicen?', 'a estas alturas', 'de memoria', 'dondequiera', 'avance'],
+  es: ['que aquí no se dicen?', 'a estas alturas', 'de memoria', 'dondequiera', 'guía'],
 } as const;
