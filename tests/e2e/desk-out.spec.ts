@@ -52,8 +52,8 @@ async function put(text = story): Promise<void> {
 
 async function addSource(): Promise<void> {
   await desk.getByText('Add source').click();
-  await desk.getByLabel('By', { exact: true }).fill('Wilma Falk');
-  await desk.getByLabel('Address', { exact: true }).fill('https://tarn-quay.example/news?a=1&b=2');
+  await desk.getByLabel('Author', { exact: true }).fill('Wilma Falk');
+  await desk.getByLabel('Web address', { exact: true }).fill('https://tarn-quay.example/news?a=1&b=2');
 }
 
 async function addStoryWord(word: string, meaning: string): Promise<void> {
@@ -192,7 +192,7 @@ describe('printed', () => {
     async (paper, size, margin, parts) => {
       await put(long(parts));
       await addSource();
-      await desk.getByLabel('Address', { exact: true }).fill(far);
+      await desk.getByLabel('Web address', { exact: true }).fill(far);
       await openPrint();
       await choose('Size', size);
       await choose('Paper', paper);
@@ -326,7 +326,7 @@ async function download(button: string): Promise<{ name: string; bytes: Buffer }
 
 const plainText = [
   'The ferry is late',
-  'Story words\nlantern: a lamp you can carry',
+  'Words to pre-teach\nlantern: a lamp you can carry',
   ...story.split('\n').slice(1, 3),
   'In the shed',
   story.split('\n').slice(4, 6).join('\n'),

@@ -174,11 +174,11 @@ describe('a passage', () => {
     await put();
     await field().press('Control+End');
     await field().pressSequentially(' He ran.');
-    await desk.getByLabel('For', { exact: true }).selectOption('Plovers');
+    await desk.getByLabel('Group', { exact: true }).selectOption('Plovers');
     await expect.poll(words).not.toContain('He ran.');
-    await desk.getByLabel('For', { exact: true }).selectOption('Herons');
+    await desk.getByLabel('Group', { exact: true }).selectOption('Herons');
     await expect.poll(words).toContain('He ran.');
-    await desk.getByLabel('beside').selectOption('the original text');
+    await desk.getByLabel('compare with').selectOption('the original text');
     expect(await desk.locator('ins').allTextContents()).toEqual([' He ran.']);
     await expectSound();
   });
@@ -192,18 +192,18 @@ describe('a passage', () => {
     await expect.poll(() => rows.count()).toBe(2);
     const cells = (n: number) => rows.nth(n).locator('th, td').allTextContents();
     const [asFound, herons] = [await cells(0), await cells(1)];
-    expect(asFound.slice(0, 2)).toEqual(['As found', '10']);
+    expect(asFound.slice(0, 2)).toEqual(['Original text', '10']);
     expect(herons.slice(0, 2)).toEqual(['Herons', '13']);
     expect(Number.parseInt(herons[3]!, 10)).toBe(Number.parseInt(asFound[3]!, 10) + 1);
     expect(herons[3]).toMatch(/\w+ as in \w+: \d+ words/);
-    await desk.getByLabel('For', { exact: true }).selectOption('Plovers');
+    await desk.getByLabel('Group', { exact: true }).selectOption('Plovers');
     await field().press('Control+End');
     await field().pressSequentially(' Mud.');
     await expect.poll(() => rows.count()).toBe(3);
     await expectSound();
     await rows.getByRole('button', { name: 'Herons' }).click();
     await expect.poll(words).toContain('His ropes ran.');
-    await desk.getByLabel('beside').selectOption('the text for Plovers');
+    await desk.getByLabel('compare with').selectOption('the text for Plovers');
     expect(await desk.locator('.compare section > .quiet').allTextContents()).toEqual([
       expect.stringMatching(/^11 words; \d+ practise/),
       expect.stringMatching(/^13 words; \d+ practise/),
@@ -215,16 +215,16 @@ describe('a passage', () => {
     const before = await words();
     await desk.getByText('Plan changes').click();
     await desk.getByLabel('Readable at least').selectOption('every word');
-    await desk.getByLabel('Pre-teach at most').selectOption('2 story words');
+    await desk.getByLabel('Pre-teach at most').selectOption('2 words');
     await desk.getByRole('button', { name: 'Propose changes' }).click();
     const planned = desk.locator('.planned');
     await planned.getByRole('checkbox').first().waitFor();
     const labels = await planned.getByRole('listitem').allTextContents();
-    expect(labels.filter((label) => /Teach .* as a story word/.test(label)).length).toBeLessThanOrEqual(2);
-    expect(labels.join()).toContain('Say “got” for “purchased”');
+    expect(labels.filter((label) => /^Pre-teach/.test(label)).length).toBeLessThanOrEqual(2);
+    expect(labels.join()).toContain('Replace “purchased” with “got”');
     expect(await words(), 'nothing is changed yet').toBe(before);
     await expectSound();
-    await planned.getByLabel(/Say “got” for “purchased”/).check();
+    await planned.getByLabel(/Replace “purchased” with “got”/).check();
     await desk.getByRole('button', { name: 'Make ticked changes' }).click();
     await expect.poll(words).toBe(before.replace('purchased', 'got'));
     await field().press('Control+z');
@@ -233,7 +233,7 @@ describe('a passage', () => {
 
   test('marks sentences over the length that is set', async () => {
     await put();
-    await desk.getByLabel('Mark sentences over').selectOption('8 words');
+    await desk.getByLabel('Flag long sentences').selectOption('over 8 words');
     await desk.getByText('one sentence').waitFor();
     await expect
       .poll(async () => (await desk.locator('.desk-long').allTextContents()).join(''))
@@ -291,7 +291,7 @@ describe('keeping', () => {
     const there = other.getByRole('textbox', { name: /^Text for/ });
     await there.press('Control+End');
     await there.pressSequentially(' From two.');
-    await other.getByText('so both are kept').waitFor();
+    await other.getByText('Both versions are kept').waitFor();
     const texts = (await stored()).map(
       ({ title, versions }) => `${title}: ${versions.herons?.text.slice(-10)}`,
     );
@@ -325,7 +325,7 @@ describe('keeping', () => {
       mimeType: 'application/json',
       buffer: Buffer.from('{'),
     });
-    await desk.getByText('This is no file of passages.').waitFor();
+    await desk.getByText('This file holds no passages.').waitFor();
     expect((await stored()).length).toBe(2);
     await expectSound();
   });
@@ -342,7 +342,7 @@ describe('keeping', () => {
     await desk.goto(own.inside('desk.html'));
     const errors: string[] = [];
     desk.on('pageerror', (error) => errors.push(error.message));
-    const told = desk.getByRole('alert').getByText('the browser’s room is full');
+    const told = desk.getByRole('alert').getByText('the browser’s storage is full');
     await put();
 
     const big = makeNoise(90_000);
@@ -391,7 +391,7 @@ describe('keeping', () => {
     await put();
     await desk.getByText('Add source').click();
     await desk.getByRole('button', { name: 'Delete this passage' }).click();
-    await desk.getByRole('button', { name: 'Delete it' }).click();
+    await desk.getByRole('button', { name: 'Delete', exact: true }).click();
     await desk.getByRole('heading', { name: 'New passage' }).waitFor();
     expect(await stored()).toEqual([]);
   });

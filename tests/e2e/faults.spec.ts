@@ -163,7 +163,7 @@ test('a full storage says so, and what was there before is unchanged', async () 
   listen(panel);
   await panel.waitForSelector('.reach');
   await panel.getByRole('listitem').getByRole('checkbox').first().click();
-  await panel.getByText('the browser’s room for Wordreach is full').waitFor();
+  await panel.getByText('the browser’s storage for Wordreach is full').waitFor();
   expect(await marks(panelPage)).toBe(before);
   expect(said).toEqual([]);
 });

@@ -63,7 +63,7 @@ describe('the first page', () => {
       chrome.storage.local.set = () => Promise.reject(new Error('no room'));
     });
     await keep();
-    await page.getByRole('alert').getByText('The group was not kept:').waitFor();
+    await page.getByRole('alert').getByText('The group was not saved:').waitFor();
     expect(await page.getByLabel('Group name').inputValue()).toBe('Puffins');
   });
 

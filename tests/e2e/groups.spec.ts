@@ -265,7 +265,7 @@ describe('a pasted sequence', () => {
     await settle.getByText('your choice').waitFor();
     await view.getByRole('group', { name: 'ow' }).getByRole('button', { name: 'Guess is right' }).click();
     await view.getByLabel('Sequence name').fill('Harbour plan');
-    await view.getByLabel('Group').selectOption('Plovers');
+    await view.getByLabel('Group', { exact: true }).selectOption('Plovers');
     await view.getByRole('button', { name: 'Use this sequence' }).click();
 
     await view.getByLabel('Last step taught').selectOption('3');
@@ -303,7 +303,7 @@ describe('a pasted sequence', () => {
     const field = view.getByLabel('Your scope and sequence');
     await field.fill(plan);
     await view.getByRole('group', { name: 'ow' }).getByRole('button', { name: 'Nothing to teach' }).click();
-    await view.getByLabel('Group').selectOption('None yet');
+    await view.getByLabel('Group', { exact: true }).selectOption('None yet');
     await view.getByRole('button', { name: 'Use this sequence' }).click();
     await view.getByText('Not understood when pasted: “sounds of the harbour” (step 4).').waitFor();
     await view.getByRole('link', { name: 'Paste a sequence' }).click();
@@ -369,7 +369,7 @@ describe('a pasted sequence', () => {
     // What it never teaches is said by the words that need it, and the group is asked for its step.
     await view.getByRole('heading', { name: 'Never taught' }).waitFor();
     expect(await view.locator('.never-taught dd').first().textContent()).toMatch(/^\d+ words:/);
-    await view.getByLabel('Group').selectOption('Plovers');
+    await view.getByLabel('Group', { exact: true }).selectOption('Plovers');
     await view.getByLabel('Last step taught').selectOption('Step 3: Initial blends');
     await view.getByRole('button', { name: 'Use this sequence' }).click();
     await expect.poll(() => view.getByLabel('Last step taught').inputValue()).toBe('3');
@@ -399,7 +399,7 @@ describe('storage that is full', () => {
           await chrome.storage.local.set({ [`fill ${size} ${n}`]: 'x'.repeat(size) }).catch(() => undefined);
     });
     await view.getByRole('button', { name: 'New group' }).click();
-    await view.getByRole('alert').getByText('room for Wordreach is full').waitFor();
+    await view.getByRole('alert').getByText('storage for Wordreach is full').waitFor();
     await expectSound();
     await view.getByRole('alert').getByRole('button', { name: 'Close' }).click();
     await view.reload();
@@ -463,8 +463,8 @@ describe('a file', () => {
   });
 
   test.each([
-    ['{"wordreach": 1, "groups": [', 'cut off'],
-    ['{"wordreach": 9}', 'newer Wordreach'],
+    ['{"wordreach": 1, "groups": [', 'incomplete'],
+    ['{"wordreach": 9}', 'newer version of Wordreach'],
     ['x'.repeat(10_000_000), 'larger than 1 MB'],
     ['{"wordreach": 1, "groups": [{"name": "Terns"}, {"name": "<b>x</b>", "steps": 1}]}', 'groups[1], steps'],
   ])('that is bad changes nothing (%#)', async (text, says) => {

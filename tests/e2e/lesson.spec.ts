@@ -157,8 +157,8 @@ describe('on paper and in files', () => {
     const saving = page.waitForEvent('download');
     await page.getByRole('button', { name: 'Save as plain text' }).click();
     const text = await readFile((await (await saving).path())!, 'utf8');
-    expect(text.indexOf('LETTERS AND SOUNDS')).toBeGreaterThanOrEqual(0);
-    expect(text.indexOf('BUILDING WORDS')).toBeGreaterThan(text.indexOf('LETTERS AND SOUNDS'));
+    expect(text.indexOf('LETTER-SOUND REVIEW')).toBeGreaterThanOrEqual(0);
+    expect(text.indexOf('BUILDING WORDS')).toBeGreaterThan(text.indexOf('LETTER-SOUND REVIEW'));
   });
 });
 
@@ -168,7 +168,7 @@ test('around a passage its own words come first', async () => {
   );
   await open(`plovers/${id}`);
   const building = part('Building words');
-  await building.getByLabel('With').selectOption('change-double');
+  await building.getByLabel('Pattern').selectOption('change-double');
   await expect.poll(() => words('Building words')).toMatch(/flapping/);
   expect(await words('Building words')).toMatch(/grabbing/);
 });
@@ -187,7 +187,7 @@ test('a deleted passage takes its lesson with it', async () => {
   await page.reload();
   await page.getByText('Add source').click();
   await page.getByRole('button', { name: 'Delete this passage' }).click();
-  await page.getByRole('button', { name: 'Delete it' }).click();
+  await page.getByRole('button', { name: 'Delete', exact: true }).click();
   await page.getByLabel('Text', { exact: true }).waitFor();
   await open('plovers');
   await expect.poll(kept).toEqual([]);

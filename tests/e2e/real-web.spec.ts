@@ -28,7 +28,7 @@ async function shaded(page: Page): Promise<Page> {
 
 async function running(panel: Page): Promise<number> {
   const says = (await panel.getByText('running words').textContent()) ?? '';
-  return Number(/of (\d+) running/.exec(says)?.[1]);
+  return Number(/of (\d+) words/.exec(says)?.[1]);
 }
 
 describe('the text that is checked', () => {
@@ -64,7 +64,7 @@ describe('the text that is checked', () => {
     const panel = await browser.openPanel(page);
     await panel.getByRole('radio', { name: 'Whole page', checked: true }).waitFor();
     await panel.getByRole('radio', { name: 'Main story' }).click();
-    await panel.getByText('No main story of some length was found').waitFor();
+    await panel.getByText('No main story was found').waitFor();
     await panel.getByRole('radio', { name: 'Whole page', checked: true }).waitFor();
   });
 

@@ -107,7 +107,7 @@ describe('the report on a page', () => {
         .toBe(Number.parseFloat(rows[step]![2]!));
       // The report follows the group too.
       await report
-        .getByText(step === 0 ? 'Before the first step the group' : `At step ${step} the group`)
+        .getByText(step === 0 ? 'Before the first step,' : `At step ${step},`)
         .waitFor();
       expect(await reachOf(report)).toBe(await reachOf(panel));
     }
@@ -134,7 +134,7 @@ describe('the report on a page', () => {
       'Plovers',
     ]);
     await expectSound(report, '.climb');
-    await report.getByLabel('For', { exact: true }).selectOption('Plovers');
+    await report.getByLabel('Group', { exact: true }).selectOption('Plovers');
     await report.getByText('For Plovers, at step 50').waitFor();
     expect((await report.locator('.climb-name').first().textContent())!.trim()).toMatch(/^Plovers/);
   });
@@ -199,7 +199,7 @@ describe('a report that leaves', () => {
       expect(lines[0]).toBe('The Night the Lamp Went Out');
       const text = lines.join(' ');
       for (const part of [
-        'Climb',
+        'Readable by step',
         'Missing patterns',
         'Not yet decodable',
         'Group settings',
@@ -243,7 +243,7 @@ describe('a report that leaves', () => {
     const opened = browser.context.waitForEvent('page');
     await panel.getByRole('link', { name: 'Full report' }).click();
     const report = await opened;
-    await report.getByText('2, not told here; they are names wherever they stand').waitFor();
+    await report.getByText('2 (kept private)').waitFor();
     await report.getByText('Terns: no sequence is followed, so there are no steps to climb.').waitFor();
     expect(await report.locator('body').textContent()).not.toMatch(/Hesper|Corentin/);
   });
@@ -261,7 +261,7 @@ test('the report on a passage is of the group’s own version, with its story wo
   await expect.poll(() => reachOf(desk)).not.toBe(before);
   const report = await openReport(desk);
   await expect.poll(() => reachOf(report)).toBe(await reachOf(desk));
-  expect(await report.locator('.report-settings').textContent()).toContain('Story words of this textlantern');
+  expect(await report.locator('.report-settings').textContent()).toContain('Words to pre-teachlantern');
   expect(await report.locator('.climb-name').textContent()).toContain(await reachOf(desk));
   expect(await report.getByText('Original text.').count()).toBe(1);
 

@@ -167,7 +167,7 @@ describe('from the panel', () => {
     await panel.getByText('Saved to the shelf.').waitFor();
     await titles();
     await shelf.locator('.shelf-title').click();
-    await shelf.getByText(/with its text/).waitFor();
+    await shelf.getByText(/, full text/).waitFor();
     await shelf.getByRole('button', { name: 'Edit this text' }).click();
     await shelf.waitForURL(/desk\.html#passage/);
     await shelf.locator('.cm-line').nth(3).waitFor();
@@ -182,10 +182,10 @@ describe('the list', () => {
     expect(await titles()).toEqual(['A big net', 'Rain', 'The ferry']);
     expect(await shelf.locator('.shelf-band h2').allTextContents()).toEqual([
       'Reads now 1',
-      'Reads within 5 more steps 1',
+      'Ready in 5 steps 1',
       'Reads later, or not within the sequence 1',
     ]);
-    expect(await shelf.locator('.shelf-fit').nth(1).textContent()).toMatch(/reads after 5 more steps/);
+    expect(await shelf.locator('.shelf-fit').nth(1).textContent()).toMatch(/ready in 5 steps/);
     await shelf.getByLabel('Search').fill('RAIN');
     await shelf.getByText('1 of 3 texts found').waitFor();
     await shelf.getByLabel('Search').fill('');
@@ -216,18 +216,18 @@ describe('the list', () => {
     expect(await shelf.locator('.shelf-news').count()).toBe(0);
     await moveOn(5);
     const news = shelf.getByRole('region', { name: 'News for Herons' });
-    await news.getByRole('heading', { name: 'One text now reads for Herons' }).waitFor();
+    await news.getByRole('heading', { name: 'One more text is ready for Herons' }).waitFor();
     expect(await news.getByRole('link').allTextContents()).toEqual(['Rain']);
     expect(await axeFaults(shelf)).toEqual([]);
     await shelf.reload();
     await news.waitFor();
-    await news.getByRole('button', { name: /Put away/ }).click();
+    await news.getByRole('button', { name: /Dismiss/ }).click();
     await news.waitFor({ state: 'detached' });
     await shelf.reload();
     await shelf.locator('.shelf-row').first().waitFor();
     expect(await news.count()).toBe(0);
     await moveOn(-5);
-    await shelf.getByText('reads after 5 more steps').waitFor();
+    await shelf.getByText('ready in 5 steps').waitFor();
     expect(await news.count()).toBe(0);
   });
 
@@ -243,8 +243,8 @@ describe('the list', () => {
     await other.locator('.shelf-tag', { hasText: 'week 12' }).waitFor();
     await other.getByLabel('Search').fill('song');
     await other.getByText('1 of 3 texts found').waitFor();
-    await shelf.getByRole('button', { name: 'Take the tag boats away' }).click();
-    await shelf.getByRole('button', { name: 'Take the tag boats away' }).waitFor({ state: 'detached' });
+    await shelf.getByRole('button', { name: 'Remove tag boats' }).click();
+    await shelf.getByRole('button', { name: 'Remove tag boats' }).waitFor({ state: 'detached' });
     await shelf.getByRole('button', { name: 'Delete', exact: true }).click();
     await shelf.waitForFunction(() => document.activeElement?.textContent === 'Keep');
     await shelf.getByRole('button', { name: 'Delete', exact: true }).click();
@@ -277,7 +277,7 @@ describe('many at once', () => {
       },
     ]);
     expect(await shelf.getByText(/^12 read\./).textContent()).toBe(
-      '12 read. 12 texts put on the shelf, one failed.',
+      '12 read. 12 texts saved to the shelf, one failed.',
     );
     expect(await shelf.locator('.shelf-failed').textContent()).toMatch(/broken\.docx.*damaged/);
     expect(await shelf.getByRole('progressbar', { name: 'Progress' }).count()).toBe(1);
@@ -300,8 +300,8 @@ describe('many at once', () => {
     await shelf.getByRole('link', { name: 'Texts', exact: true }).click();
     await shelf.locator('.shelf-row').first().waitFor();
     await shelf.getByRole('link', { name: 'Add many' }).click();
-    await shelf.getByRole('button', { name: 'Go on' }).click();
-    await shelf.getByText('40 read. 40 texts put on the shelf.').waitFor();
+    await shelf.getByRole('button', { name: 'Continue' }).click();
+    await shelf.getByText('40 read. 40 texts saved to the shelf.').waitFor();
     expect((await titles()).toSorted()).toEqual(files.map(({ name }) => name.replace('.txt', '')).toSorted());
   });
 
@@ -318,7 +318,7 @@ describe('many at once', () => {
     await shelf.getByText('3 read. 3 texts in the table below.').waitFor();
     expect(await shelf.locator('.shelf-table tbody tr').count()).toBe(3);
     expect(await readRaw()).not.toContain('lighthouse');
-    await shelf.getByRole('button', { name: 'Put these 3 on the shelf' }).click();
+    await shelf.getByRole('button', { name: 'Save these 3 to shelf' }).click();
     await shelf.getByText('Saved to the shelf.').waitFor();
     expect(await titles()).toHaveLength(3);
   });
@@ -334,12 +334,12 @@ describe('many at once', () => {
     await shelf.bringToFront();
     await shelf.getByRole('button', { name: 'Find open pages' }).click();
     await shelf.getByRole('checkbox', { name: /The ferry/ }).waitFor();
-    await shelf.getByText(/other tabs? may not be read/).waitFor();
+    await shelf.getByText(/cannot read .* other tabs? yet/).waitFor();
     expect(await shelf.textContent('main')).not.toContain('secret');
-    await shelf.getByLabel(/^Addresses/).fill(`${pressed}#top https://tarnquay.example/net`);
-    await shelf.getByText('This address is not among the pages that may be read.').waitFor();
+    await shelf.getByLabel(/^Web addresses/).fill(`${pressed}#top https://tarnquay.example/net`);
+    await shelf.getByText('Wordreach cannot read this page yet.').waitFor();
     await shelf.getByRole('button', { name: 'Read one page' }).click();
-    await shelf.getByText('one read. one text put on the shelf.').waitFor();
+    await shelf.getByText('one read. one text saved to the shelf.').waitFor();
     expect(await titles()).toEqual(['The ferry']);
     // It was not shaded before, and is not afterwards.
     expect(await page.evaluate(() => CSS.highlights.size)).toBe(0);
@@ -356,17 +356,17 @@ test('saved in a file, deleted, and opened again, the shelf is what it was', asy
   const file = await (await saving).path();
   await shelf.getByRole('button', { name: /^Delete these 3 texts/ }).click();
   await shelf.getByRole('button', { name: 'Delete', exact: true }).click();
-  await shelf.getByText('All of the shelf: 0 texts').waitFor();
+  await shelf.getByText('The whole shelf: 0 texts').waitFor();
   expect(await readRaw()).toBe('[[],[]]');
-  await shelf.getByLabel(/^Choose a file saved/).setInputFiles(file);
+  await shelf.getByLabel(/^Choose a saved shelf file/).setInputFiles(file);
   await shelf.getByText('3 texts were added.').waitFor();
   expect(await readRaw()).toBe(before);
-  await shelf.getByLabel(/^Choose a file saved/).setInputFiles(file);
+  await shelf.getByLabel(/^Choose a saved shelf file/).setInputFiles(file);
   await shelf.getByText('All texts in this file are already on your shelf.').waitFor();
   await shelf
-    .getByLabel(/^Choose a file saved/)
+    .getByLabel(/^Choose a saved shelf file/)
     .setInputFiles({ name: 'a.jsonl', mimeType: '', buffer: Buffer.from('{"steps":[]}') });
-  await shelf.getByText(/no file of a shelf/).waitFor();
+  await shelf.getByText(/holds no shelf/).waitFor();
   expect(await readRaw()).toBe(before);
 });
 
