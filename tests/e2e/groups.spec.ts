@@ -211,7 +211,7 @@ describe('a sequence', () => {
     await view.getByText('Mp at the end of a word comes before').waitFor({ state: 'detached' });
     await view.getByLabel('By-sight words', { exact: true }).fill('the fin');
     await view.getByLabel('Title').focus();
-    await view.getByText('“the” is taught by sight in step 1 already.').waitFor();
+    await view.getByText('Step 1 already teaches “the” as a by-sight word.').waitFor();
     await view.getByText('“fin” can be decoded by now').waitFor();
     await view.getByText('patterns are never taught').click();
     await expectSound();

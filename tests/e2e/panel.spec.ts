@@ -58,7 +58,7 @@ describe('the panel for the bundled story', () => {
     await panel.getByRole('heading', { name: 'Taught early' }).waitFor();
     await expect.poll(reach).toBeGreaterThan(before);
     expect(await axeFaults(panel)).toEqual([]);
-    expect(await focused()).toMatch(/^taught: /);
+    expect(await focused()).toMatch(/^Mark as taught: /);
 
     await panel.getByRole('region', { name: 'Taught early' }).getByRole('checkbox').click();
     await page.waitForFunction((count) => CSS.highlights.get('wr-1')?.size === count, marked.length);
