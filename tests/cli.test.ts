@@ -137,7 +137,7 @@ describe('vet', () => {
   test('without --json it is plain text, 80 characters wide', async () => {
     const { out } = await run('vet', ['--group', 'profiles/groups/herons.json', files.story]);
     expect(out).toContain('story.txt\nfor Herons · Steady steps, step 24');
-    expect(out).toMatch(/Reach \d+\.\d%/);
+    expect(out).toMatch(/\d+\.\d% readable/);
     expectPlain(out);
   });
 

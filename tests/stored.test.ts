@@ -170,7 +170,7 @@ describe('everything in one file', () => {
     ['is another', '{"wordreach":1,"groups":[]}\n', /does not hold everything/],
     ['is empty', '', /does not hold everything/],
     ['is of a later version', whole.replace(':1,', ':2,'), /later version/],
-    ['was cut off at a line', whole.split('\n').slice(0, -2).join('\n'), /cut off/],
+    ['was cut off at a line', whole.split('\n').slice(0, -2).join('\n'), /incomplete/],
     ['was cut off within a line', whole.slice(0, -9), /Line \d+ of this file is damaged/],
     ['has a passage that is none', whole.replace('"rev":7', '"rev":"7"'), /is damaged/],
     ['has a text that is none', whole.replace('"shelved":17', '"shelved":-17'), /is damaged/],

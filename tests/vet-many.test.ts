@@ -159,7 +159,7 @@ describe('a table, records and rows', () => {
     const { out, err, code } = await vet([...group, 'quay/fog.txt', 'quay/market/wait.html']);
     expect({ err, code }).toEqual({ err: '', code: 0 });
     const [head, first, second] = out.split('\n');
-    expect(head?.split(/\s{2,}/)).toEqual(['', 'Reach', '95 at', '99 at', 'Words', 'Group', 'Text']);
+    expect(head?.split(/\s{2,}/)).toEqual(['Readable', '95 at', '99 at', 'Words', 'Group', 'Text']);
     expect(first?.split(/\s+/)).toEqual(['', '87.5%', '2', '2', '9', 'Herons', 'quay/fog.txt']);
     expect(second?.split(/\s+/)).toEqual(['', '50.0%', '–', '–', '6', 'Herons', 'quay/market/wait.html']);
     expect(out).not.toContain('\u001b');

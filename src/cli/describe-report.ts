@@ -23,26 +23,26 @@ export function describeReport(
     `${terminal.bold(source)}\nfor ${[group.name, ...place].join(' · ')}`,
     describeReach(tally, terminal),
     ...section(
-      'Gaps: how many words each opens when it alone is taught, and all that need it',
+      'Missing patterns: how many more words are readable if each is taught, and all words with it',
       describeGaps(gaps, terminal),
       terminal,
     ),
     ...section(
-      'Beyond the group',
+      'Not yet decodable',
       of('beyond').map((entry) => describeLack(entry, terminal)),
       terminal,
     ),
     ...section(
-      'Unsure: it depends on the reading, or is a guess',
+      'Unsure: more than one reading, or a guess',
       of('unsure').map((entry) => describeLack(entry, terminal)),
       terminal,
     ),
     ...section(
-      'Names, counted apart',
+      'Names, not counted',
       names.length > 0 ? [wrapLines(names, terminal.width, '  ', '  ')] : [],
       terminal,
     ),
-    terminal.dim('An estimate of what can be decoded; the teacher and the sequence in use decide.'),
+    terminal.dim('An estimate of which words can be decoded. The teacher and the sequence in use decide.'),
   ].join('\n\n');
 }
 
@@ -52,9 +52,9 @@ function describeReach(tally: Report['tally'], { width, bold, accent, dim }: Ter
   const bar = Math.min(40, width - 20);
   const filled = Math.round((bar * reach) / 100);
   return [
-    `${bold(`Reach ${reach.toFixed(1)}%`)}  ${accent('█'.repeat(filled))}${dim('░'.repeat(bar - filled))}`,
-    `${reads + fresh + bySight} of ${running} running words: ${reads} read, ${fresh} fresh, ${bySight} by sight`,
-    `${beyond} beyond, ${unsure} unsure; apart from these ${names} names, ${skipped} skipped`,
+    `${bold(`${reach.toFixed(1)}% readable`)}  ${accent('█'.repeat(filled))}${dim('░'.repeat(bar - filled))}`,
+    `${reads + fresh + bySight} of ${running} words: ${reads} decodable, ${fresh} practise this step, ${bySight} by-sight words`,
+    `${beyond} not yet decodable, ${unsure} unsure; not counted: ${names} names, ${skipped} ignored`,
   ].join('\n');
 }
 
@@ -64,7 +64,14 @@ function describeGaps(gaps: readonly Gap[], { width, bold }: Terminal): string[]
   const rest =
     closed === 0
       ? []
-      : [wrapLines(`and ${closed} more that open no word alone`.split(' '), width, '      ', '      ')];
+      : [
+          wrapLines(
+            `and ${closed} more whose words also need another pattern`.split(' '),
+            width,
+            '      ',
+            '      ',
+          ),
+        ];
   return [
     ...opening.map(({ pattern, opens, words }) => {
       const list = wrapLines(

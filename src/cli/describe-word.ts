@@ -16,13 +16,13 @@ export function describeWord(word: string, readings: readonly Reading[], termina
 const sources: Readonly<Record<Reading['source'], string>> = {
   dictionary: 'from the dictionary',
   derived: 'built from dictionary words',
-  rule: 'by rule, not a fact',
+  rule: 'a guess, by rule',
   guess: 'a guess',
-  none: 'no reading known',
+  none: 'not in the dictionary',
 };
 
 function describeReading(reading: Reading, { width, dim }: Terminal): string {
-  if (reading.source === 'none') return dim('  its letters follow no pattern that can be read by rule');
+  if (reading.source === 'none') return dim('  too irregular to guess');
   const field = (name: string, text: string) =>
     wrapLines(text.split(' '), width, `  ${name.padEnd(11)}`, ' '.repeat(13));
   return [
@@ -72,13 +72,13 @@ const signs: Readonly<Record<Affix['kind'], (text: string) => string>> = {
   prefix: (text) => `${text}-`,
   suffix: (text) => `-${text}`,
   compound: (text) => text,
-  contraction: (text) => `${text}, shortened`,
-  possessive: (text) => `${text}, an owner`,
+  contraction: (text) => `${text} (contraction)`,
+  possessive: (text) => `${text} (possessive)`,
 };
 
 const changes: Readonly<Record<Affix['change'], string>> = {
   none: '',
-  double: ' (double the consonant)',
+  double: ' (double the final consonant)',
   'drop-e': ' (drop the e)',
   'y-to-i': ' (change y to i)',
   'f-to-v': ' (change f to v)',

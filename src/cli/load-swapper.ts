@@ -7,7 +7,9 @@ import { InputError } from './run-command.ts';
 export function loadSwapper(): Swapper {
   const table = new URL('../../public/data/swaps.bin', import.meta.url);
   if (!existsSync(table)) {
-    throw new InputError('There is no table of swaps yet: make it with `npm run data`, then try again.');
+    throw new InputError(
+      'There is no table of replacement words yet. Make it with `npm run data`, then try again.',
+    );
   }
   return createSwapper(openSwaps(readFileSync(table)));
 }

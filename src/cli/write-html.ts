@@ -13,7 +13,7 @@ export function createHtmlWriter(groups: readonly VettedGroup[]): ReportWriter {
 <meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'">
 <title>Texts for ${escapeText(groups.map(({ group }) => group.name).join(', '))}</title>
 <style>${style}</style>
-<h1>Which text for whom</h1>
+<h1>Texts by group</h1>
 <ul>
 ${groups.map((group) => `<li>${sayGroup(group)}`).join('\n')}
 </ul>
@@ -25,9 +25,9 @@ ${groups.map((group) => `<li>${sayGroup(group)}`).join('\n')}
         ? `<tbody><tr><th scope="rowgroup">${escapeText(record.text)}<td colspan="${columns.length - 1}" class="error">${escapeText(record.error)}</tbody>\n`
         : `<tbody>${record.reports.map((report, n) => `<tr>${n === 0 ? nameOf(record, record.reports.length) : ''}${cellsOf(report)}`).join('\n')}</tbody>\n`,
     foot: () => `</table>
-<p>Reach is the share of running words the group can read; names and numbers are counted apart. The marks 95 and 99 percent are
-those of E. A. Betts (1946) for texts read with help and alone. All of this is an estimate of what can be decoded; the
-teacher and the sequence in use decide.</p>
+<p>Readable is the share of words the group can read. Names and numbers are not counted. E. A. Betts, Foundations of Reading
+Instruction (1946): 95 percent of words known for reading with help, 99 percent for reading alone. Wordreach estimates which words
+can be decoded. The teacher and the sequence in use decide.</p>
 </html>
 `,
   };
@@ -36,14 +36,14 @@ teacher and the sequence in use decide.</p>
 const columns = [
   'Text',
   'Group',
-  'Reach',
+  'Readable',
   'Words',
   'Names',
   'Unsure',
-  'Beyond',
+  'Not yet decodable',
   '95% at step',
   '99% at step',
-  'Gaps and how many words each opens',
+  'Missing patterns, and how many more words are readable if each is taught',
 ];
 
 function sayGroup({ group, sequence }: VettedGroup): string {

@@ -6,7 +6,7 @@ import type { GroupReport } from './text-record.ts';
 export function createTableWriter(groups: readonly string[], terminal: Terminal): ReportWriter {
   const width = Math.max('Group'.length, ...groups.map(({ length }) => length));
   const set = (reach: string, at95: string, at99: string, words: string, group: string): string =>
-    `${reach.padStart(7)}  ${at95.padStart(5)}  ${at99.padStart(5)}  ${words.padStart(8)}  ${group.padEnd(width)}  `;
+    `${reach.padStart(8)}  ${at95.padStart(5)}  ${at99.padStart(5)}  ${words.padStart(8)}  ${group.padEnd(width)}  `;
   const figures = ({ group, tally, reaches95, reaches99 }: GroupReport): string =>
     set(
       tally.reach === null ? '–' : `${tally.reach.toFixed(1)}%`,
@@ -16,15 +16,15 @@ export function createTableWriter(groups: readonly string[], terminal: Terminal)
       group,
     );
   return {
-    head: () => `${terminal.accent(`${set('Reach', '95 at', '99 at', 'Words', 'Group')}Text`)}\n`,
+    head: () => `${terminal.accent(`${set('Readable', '95 at', '99 at', 'Words', 'Group')}Text`)}\n`,
     row: (record) =>
       'error' in record
         ? `${set('–', '', '', '', '')}${record.text}\n`
         : record.reports.map((report) => `${figures(report)}${record.text}\n`).join(''),
     foot: () =>
       `${terminal.dim(
-        '95 at, 99 at: the step of the sequence at which that much of the text can be read.\n' +
-          'An estimate of what can be decoded; the teacher and the sequence in use decide.',
+        '95 at, 99 at: the step of the sequence at which that much of the text is readable.\n' +
+          'An estimate of which words can be decoded. The teacher and the sequence in use decide.',
       )}\n`,
   };
 }

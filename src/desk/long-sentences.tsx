@@ -27,7 +27,7 @@ export function LongSentences({ text, longest, onChange }: LongSentencesProps) {
       <option value="">{say('desk.noLength')}</option>
       {LENGTHS.map((length) => (
         <option key={length} value={String(length)}>
-          {say('desk.countWords', { count: length })}
+          {say('desk.overWords', { count: length })}
         </option>
       ))}
     </select>

@@ -27,18 +27,18 @@ test('what is in order is not odd', () => {
 
 test.each<[string, Partial<SequenceStep>[]]>([
   ['1: This step teaches nothing yet.', [{ teaches: ['m'] }, {}]],
-  ['1: “The” is taught by sight in step 1 already.', [{ bySight: ['the'] }, { bySight: ['The'] }]],
+  ['1: Step 1 already teaches “The” as a by-sight word.', [{ bySight: ['the'] }, { bySight: ['The'] }]],
   [
-    '0: Thr at the start of a word comes before the letters it is made of.',
+    '0: Thr at the start of a word comes before its letters are taught.',
     [{ teaches: ['t', 'r', 'start-thr'] }],
   ],
-  ['0: St at the start of a word comes before the letters it is made of.', [{ teaches: ['start-st'] }]],
+  ['0: St at the start of a word comes before its letters are taught.', [{ teaches: ['start-st'] }]],
   [
-    '0: Double the final consonant comes before any ending it happens at (-ing, -ed, -es).',
+    '0: Double the final consonant comes before any suffix that needs it (-ing, -ed, -es).',
     [{ teaches: ['change-double', 'suffix-ful'] }],
   ],
   [
-    '0: “map” can be decoded by now, so by sight may not be needed.',
+    '0: Already decodable at this step: “map”. No need to teach as by-sight words?',
     [{ teaches: ['m', 'short-a', 'p'], bySight: ['map'] }],
   ],
 ])('odd: %s', (says, steps) => {

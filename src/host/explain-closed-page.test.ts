@@ -48,7 +48,7 @@ test.each([
   ['https://harbour.example/tides.pdf', 'page', null, /PDF/],
   ['https://harbour.example/edit', 'page', 'canvas', /draws its letters/],
   ['https://harbour.example/scan', 'page', 'picture', /picture/],
-  ['https://harbour.example/', 'selection', 'picture', /selected/],
+  ['https://harbour.example/', 'selection', 'picture', /selection/],
 ] as const)('a text without words, %s (%s, %s), is explained', (url, scope, drawn, says) => {
   expect(explainEmptyText({ url, scope, drawn })).toMatch(says);
 });

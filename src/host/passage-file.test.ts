@@ -29,9 +29,9 @@ test('what is saved is opened again, whatever it is', () => {
 });
 
 test.each([
-  ['', /no file of passages/],
-  ['<p>A lighthouse', /no file of passages/],
-  ['{"passages": []}', /no file of passages/],
+  ['', /holds no passages/],
+  ['<p>A lighthouse', /holds no passages/],
+  ['{"passages": []}', /holds no passages/],
   ['{"wordreach-passages": 2, "passages": []}', /later version/],
   ['{"wordreach-passages": 1, "passages": [{"title": 1}]}', /Passage 1 .* damaged/],
   [

@@ -57,16 +57,16 @@ test('markup in names is text like any other', () => {
 
 const json = JSON.stringify(whole);
 test.each<[string, string, RegExp]>([
-  ['an empty file', '', /no JSON/],
-  ['a file cut off', json.slice(0, -20), /cut off/],
-  ['a table', 'step,patterns\n1,m', /no JSON/],
+  ['an empty file', '', /damaged or incomplete/],
+  ['a file cut off', json.slice(0, -20), /incomplete/],
+  ['a table', 'step,patterns\n1,m', /damaged or incomplete/],
   ['10 MB', `"${'x'.repeat(10_000_000)}"`, /larger than 1 MB/],
   ['10 MB of brackets', '['.repeat(10_000_000), /larger than 1 MB/],
-  ['deep brackets', '['.repeat(LARGEST_FILE), /no JSON|not a Wordreach file/],
+  ['deep brackets', '['.repeat(LARGEST_FILE), /damaged or incomplete|not a Wordreach file/],
   ['a list', '[]', /not a Wordreach file/],
   ['null', 'null', /not a Wordreach file/],
   ['another program’s file', '{"version": 3, "items": []}', /not a Wordreach file/],
-  ['a newer version', JSON.stringify({ ...whole, wordreach: 2, desks: [] }), /newer Wordreach/],
+  ['a newer version', JSON.stringify({ ...whole, wordreach: 2, desks: [] }), /newer version of Wordreach/],
   ['nothing in it', '{"wordreach": 1}', /no group and no sequence/],
   ['a stray part', JSON.stringify({ ...whole, desks: [] }), /“desks”/],
   ['a prototype key', json.replace('{', '{"__proto__": {"groups": []},'), /“__proto__”/],
@@ -75,7 +75,7 @@ test.each<[string, string, RegExp]>([
     json.replace('"name":"Herons"', '"name":"Herons","__proto__":{}'),
     /groups\[0\], __proto__/,
   ],
-  ['groups by id', JSON.stringify({ ...whole, groups: { herons } }), /groups in this file are not a list/],
+  ['groups by id', JSON.stringify({ ...whole, groups: { herons } }), /groups in this file are damaged/],
   [
     'a pattern that does not exist',
     json.replace('short-a', 'short-q'),

@@ -60,12 +60,12 @@ describe('a file that is not as it should be is refused with the next step:', ()
   const line = writeText(ferry);
   const changed = (change: object) => `${JSON.stringify({ ...JSON.parse(line), ...change })}\n`;
   test.each<[string, string[], RegExp]>([
-    ['an empty one', [''], /no file of a shelf/],
-    ['a picture', ['\u0089PNG'], /no file of a shelf/],
-    ['one of passages', ['{"wordreach-passages":1,"passages":[]}'], /no file of a shelf/],
+    ['an empty one', [''], /holds no shelf/],
+    ['a picture', ['\u0089PNG'], /holds no shelf/],
+    ['one of passages', ['{"wordreach-passages":1,"passages":[]}'], /holds no shelf/],
     ['one from later', ['{"wordreach-shelf":2,"texts":0}'], /later version.*Update/],
-    ['one without a number of texts', ['{"wordreach-shelf":1}'], /no file of a shelf/],
-    ['one that was cut off', [writeHead(2), line], /should have 2 texts but has 1.*Save it again/],
+    ['one without a number of texts', ['{"wordreach-shelf":1}'], /holds no shelf/],
+    ['one that was cut off', [writeHead(2), line], /has 1 of 2 texts.*Save it again/],
     ['one cut off within a text', [writeHead(1), line.slice(0, -20)], /Text 1 of this file is damaged/],
     ['a text without words', [writeHead(1), changed({ words: undefined })], /Text 1/],
     ['a count of no word', [writeHead(1), changed({ words: [['ferry', 0]] })], /Text 1/],

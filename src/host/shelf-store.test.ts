@@ -171,8 +171,8 @@ test.each(Object.keys(refusals))(
       return real.apply(this, given);
     });
     await expect(putTexts([ferry])).rejects.toThrow(StorageFault);
-    await expect(putTexts([ferry])).rejects.toThrow(/room is full\. Save the shelf in a file/);
-    await expect(changeText('net', () => ({ notes: 'more' }))).rejects.toThrow(/room is full/);
+    await expect(putTexts([ferry])).rejects.toThrow(/storage is full\. Save the shelf to a file/);
+    await expect(changeText('net', () => ({ notes: 'more' }))).rejects.toThrow(/storage is full/);
     put.mockRestore();
     expect((await all()).map(({ id, notes }) => [id, notes])).toEqual([['net', net.notes]]);
   },

@@ -30,8 +30,8 @@ export function PageView({ pieces, margin, source, number }: PageViewProps) {
         </p>
       )}
       {words.length > 0 && (
-        <section class="sheet-box" aria-label="Story words">
-          {isLabelled && <p class="sheet-box-label">Story words</p>}
+        <section class="sheet-box" aria-label="Words to pre-teach">
+          {isLabelled && <p class="sheet-box-label">Words to pre-teach</p>}
           <dl>
             {words.map(({ word, meaning }) => (
               <div key={word} data-part>

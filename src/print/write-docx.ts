@@ -154,7 +154,7 @@ function writeBox({ storyWords }: Sheet, inner: number): (Table | Paragraph)[] {
     suppressLineNumbers: true,
     keepNext: true,
     spacing: { after: 80 },
-    children: [new TextRun({ text: 'Story words', size: 24 })],
+    children: [new TextRun({ text: 'Words to pre-teach', size: 24 })],
   });
   const cell = new TableCell({
     borders: { top: border, bottom: border, left: border, right: border },

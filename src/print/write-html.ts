@@ -10,7 +10,7 @@ export function writeHtmlBody({ title, storyWords, lines, source, nameLine }: Sh
   return [
     title && `<h1>${escapeText(title)}</h1>`,
     nameLine && '<p class="name">Name <span></span> Date <span></span></p>',
-    box.length > 0 && `<section class="box"><h2>Story words</h2><dl>${box.join('')}</dl></section>`,
+    box.length > 0 && `<section class="box"><h2>Words to pre-teach</h2><dl>${box.join('')}</dl></section>`,
     ...groupItems(lines).map((line) =>
       Array.isArray(line)
         ? `<ul>${line.map((item) => `<li>${write(item)}</li>`).join('')}</ul>`

@@ -117,7 +117,7 @@ test('plain text has all parts, the source last', () => {
   expect(writeText(sheet)).toBe(
     [
       'The Ferry <Marigold> & "Co."',
-      'Story words\nlantern: a lamp you can carry\nquay',
+      'Words to pre-teach\nlantern: a lamp you can carry\nquay',
       'Bram ran to the <b>dock</b>.',
       '- rope\n- nets & bags',
       'At night',
@@ -152,7 +152,7 @@ describe('a document', () => {
     const { paragraphs, html } = await open(sheet);
     expect(paragraphs.filter((text) => text !== '')).toEqual([
       'The Ferry <Marigold> & "Co."',
-      'Story words',
+      'Words to pre-teach',
       'lantern: a lamp you can carry',
       'quay',
       'Bram ran to the <b>dock</b>.',
@@ -200,7 +200,7 @@ test('any text comes out of a document as it went in', { timeout: 60_000 }, asyn
       const { paragraphs, part } = await open(written);
       expect(paragraphs.filter((text) => text !== '')).toEqual([
         cleanText(texts[0]!),
-        'Story words',
+        'Words to pre-teach',
         `net: ${cleanText(byline)}`,
         ...texts.slice(1).map(cleanText),
       ]);

@@ -11,7 +11,7 @@ export function writeText({ title, storyWords, lines, source }: Sheet): string {
   }
   const parts = [
     title,
-    meanings.length > 0 ? ['Story words', ...meanings].join('\n') : '',
+    meanings.length > 0 ? ['Words to pre-teach', ...meanings].join('\n') : '',
     text,
     source ?? '',
   ];

@@ -24,15 +24,15 @@ const climb: Climb = {
 
 test('says where the group is, where the marks are met, and what opens most', () => {
   expect(describeClimb(climb, sequence, 1)).toEqual([
-    'At step 1 the group can read 50.0%.',
-    'It reaches 95% at step 2 (ee as in feet).',
-    'It does not reach 99% within this sequence.',
-    'Of the steps ahead, step 2 (ee as in feet) opens most: 18 words.',
+    'At step 1, 50.0% is readable.',
+    '95% will be readable from step 2 (ee as in feet).',
+    'No step of this sequence makes 99% readable.',
+    'The later step that helps most is step 2 (ee as in feet): 18 more words readable.',
   ]);
 });
 
 test('what is behind the group was reached; a text may be known from the start, and one word is one word', () => {
-  expect(describeClimb(climb, sequence, 3)[1]).toBe('It reached 95% at step 2 (ee as in feet).');
+  expect(describeClimb(climb, sequence, 3)[1]).toBe('95% has been readable since step 2 (ee as in feet).');
   const known = {
     ...climb,
     reach: [99, 99, 99, 99.5],
@@ -42,13 +42,13 @@ test('what is behind the group was reached; a text may be known from the start, 
     opensMost: 3,
   };
   expect(describeClimb(known, sequence, 0)).toEqual([
-    'Before the first step the group can read 99.0%.',
-    'It reached 95% before the first step.',
-    'It reached 99% before the first step.',
-    'Of the steps ahead, step 3 (by sight: said) opens most: 1 word.',
+    'Before the first step, 99.0% is readable.',
+    '95% was readable before the first step.',
+    '99% was readable before the first step.',
+    'The later step that helps most is step 3 (by-sight words: said): 1 more word readable.',
   ]);
   expect(describeClimb({ ...known, opens: [99, 0, 0, 0] }, sequence, 0).at(-1)).toBe(
-    'No step ahead opens a word of this text.',
+    'No later step makes more words of this text readable.',
   );
   expect(describeClimb(known, sequence, 3)).toHaveLength(3);
 });

@@ -3,13 +3,13 @@ import { describeOptions } from './describe-options.ts';
 
 test('every option is said, the usual ones too', () => {
   expect(describeOptions({})).toEqual([
-    'Weak vowels, like the a of about, are known when their spelling is taught in a full vowel.',
+    'Schwa (the a in about): known once the full vowel is taught.',
     'Blends (st, mp) must be taught.',
     'Syllable types of longer words need not be taught.',
     'The wh of whale must be taught.',
-    'Irregular forms of by-sight words must be taught (went, with go by sight).',
+    'Irregular forms of by-sight words must be taught (go, went).',
     'The o of dog counts as short o.',
-    'Longest base word: as the steps say.',
+    'Longest base word: as the steps teach.',
   ]);
 });
 

@@ -5,7 +5,6 @@ import { say, type TextId } from '../wording/say.ts';
 /** Labels that are made alike, by what they are like in English; the first that fits. */
 const WITH_WORD = [
   [/^silent (?<spelling>.+) as in (?<word>.+)$/, 'patterns.silentAsIn'],
-  [/^weak (?<spelling>.+) as in (?<word>.+)$/, 'patterns.weakAsIn'],
   [/^consonant-(?<spelling>le) as in (?<word>.+)$/, 'patterns.consonantLeAsIn'],
   [/^(?<spelling>.+) as in (?<word>.+)$/, 'patterns.asIn'],
   [/^suffix (?<spelling>.+) as \/(?<word>.+)\/$/, 'patterns.suffixSaid'],

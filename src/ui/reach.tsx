@@ -1,6 +1,6 @@
 import type { Tally } from '../analyze/types.ts';
 import './reach.css';
-import { say } from '../wording/say.ts';
+import { say, sayWith } from '../wording/say.ts';
 
 /** How much of the page the group can read: the figure, the bar, and the count of each standing; `withheld` leaves figure and bar out. */
 export function Reach({ tally, withheld = false }: { tally: Tally; withheld?: boolean | undefined }) {
@@ -15,8 +15,11 @@ export function Reach({ tally, withheld = false }: { tally: Tally; withheld?: bo
   return (
     <section class="reach" aria-labelledby="reach-title">
       <h2 id="reach-title">
-        {say('ui.reach')}{' '}
-        {!withheld && <span class="reach-figure">{reach.toFixed(reach === 100 ? 0 : 1)}%</span>}
+        {withheld
+          ? say('ui.reach')
+          : sayWith('ui.percentReadable', {
+              percent: <span class="reach-figure">{reach.toFixed(reach === 100 ? 0 : 1)}%</span>,
+            })}
       </h2>
       <p class="quiet" role="status">
         {say('ui.canRead', { known: tally.reads + tally.fresh + tally.bySight, running })}

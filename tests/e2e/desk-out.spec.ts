@@ -46,19 +46,19 @@ const source = 'Source: Wilma Falk, https://tarn-quay.example/news?a=1&b=2';
 
 async function put(text = story): Promise<void> {
   await desk.getByLabel('Text', { exact: true }).fill(text);
-  await desk.getByRole('button', { name: 'Put it on the desk' }).click();
+  await desk.getByRole('button', { name: 'Make a passage' }).click();
   await desk.waitForSelector('.desk-beyond');
 }
 
 async function addSource(): Promise<void> {
-  await desk.getByText('Say where it comes from').click();
-  await desk.getByLabel('By', { exact: true }).fill('Wilma Falk');
-  await desk.getByLabel('Address', { exact: true }).fill('https://tarn-quay.example/news?a=1&b=2');
+  await desk.getByText('Add source').click();
+  await desk.getByLabel('Author', { exact: true }).fill('Wilma Falk');
+  await desk.getByLabel('Web address', { exact: true }).fill('https://tarn-quay.example/news?a=1&b=2');
 }
 
 async function addStoryWord(word: string, meaning: string): Promise<void> {
   await desk.locator('.desk-beyond').filter({ hasText: word }).first().click();
-  await desk.getByRole('button', { name: 'Make it a story word' }).click();
+  await desk.getByRole('button', { name: 'Pre-teach this word' }).click();
   await desk.getByLabel(word, { exact: true }).fill(meaning);
 }
 
@@ -99,7 +99,7 @@ describe('printed', () => {
     });
     expect(text[0]).toBe('The ferry is late');
     expect(text[1]).toBe('Name Date');
-    expect(text[2]).toBe('Story words');
+    expect(text[2]).toBe('Words to pre-teach');
     expect(text[3]!.replaceAll(' ', '')).toBe('lanternalampyoucancarry');
     const rest = text.slice(4).join(' ');
     expect(rest).toBe(
@@ -123,9 +123,9 @@ describe('printed', () => {
       await openPrint();
       await choose('Size', size);
       await choose('Font', font);
-      await choose('Gaps between letters and words', gaps);
+      await choose('Letter and word spacing', gaps);
       await choose('Paper', paper);
-      await choose('Beside each line', 'counts');
+      await choose('Next to each line', 'counts');
       const pages = await toPdf();
       const counted = linesOf(pages).filter(({ number }) => number !== null);
       expect(counted.length).toBeGreaterThan(8);
@@ -144,7 +144,7 @@ describe('printed', () => {
   test('lines are numbered from one, on the left', async () => {
     await put();
     await openPrint();
-    await choose('Beside each line', 'numbers');
+    await choose('Next to each line', 'numbers');
     const numbers = linesOf(await toPdf()).flatMap(({ number }) => number ?? []);
     expect(numbers).toEqual(numbers.map((_, i) => i + 1));
     expect(numbers.length).toBeGreaterThan(8);
@@ -158,7 +158,7 @@ describe('printed', () => {
     await put(Array.from({ length: 60 }, part).join('\n'));
     for (const margin of ['none', 'counts']) {
       await openPrint();
-      await choose('Beside each line', margin);
+      await choose('Next to each line', margin);
       const pages = await toPdf();
       expect(pages.length).toBeGreaterThan(4);
       for (const [i, { lines }] of pages.entries()) {
@@ -192,11 +192,11 @@ describe('printed', () => {
     async (paper, size, margin, parts) => {
       await put(long(parts));
       await addSource();
-      await desk.getByLabel('Address', { exact: true }).fill(far);
+      await desk.getByLabel('Web address', { exact: true }).fill(far);
       await openPrint();
       await choose('Size', size);
       await choose('Paper', paper);
-      await choose('Beside each line', margin);
+      await choose('Next to each line', margin);
       const shown = await desk.locator('.sheet-page').evaluateAll((pages) =>
         pages.map((page) => ({
           text: page.querySelector('.set-text')!.textContent!,
@@ -237,7 +237,7 @@ describe('printed', () => {
       original: 'A lamp.',
       versions: { herons: { text: 'A lamp.', storyWords } },
     };
-    await desk.getByLabel('Add those of a file').setInputFiles({
+    await desk.getByLabel('Add from a file').setInputFiles({
       name: 'many.json',
       mimeType: 'application/json',
       buffer: Buffer.from(JSON.stringify({ 'wordreach-passages': 1, passages: [passage] })),
@@ -260,7 +260,7 @@ describe('printed', () => {
     expect(await sheet().textContent()).toContain('in half');
     await desk.getByLabel('Dots between syllables').check();
     expect(await sheet().textContent()).toContain('with a lan·tern');
-    await desk.getByLabel('Marks over long and short vowels').check();
+    await desk.getByLabel('Long and short vowel marks').check();
     expect(await sheet().textContent()).toContain('wĭth a lăn·tern');
     expect(await sheet().locator('u').count()).toBe(0);
     await desk.getByLabel('Underline this step’s words').check();
@@ -291,7 +291,7 @@ describe('the print view', () => {
     await addSource();
     await addStoryWord('lantern', 'a lamp you can carry');
     await openPrint();
-    await choose('Beside each line', 'counts');
+    await choose('Next to each line', 'counts');
     for (const colorScheme of ['light', 'dark'] as const) {
       await desk.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
       await desk.setViewportSize({ width: 360, height: 800 });
@@ -326,7 +326,7 @@ async function download(button: string): Promise<{ name: string; bytes: Buffer }
 
 const plainText = [
   'The ferry is late',
-  'Story words\nlantern: a lamp you can carry',
+  'Words to pre-teach\nlantern: a lamp you can carry',
   ...story.split('\n').slice(1, 3),
   'In the shed',
   story.split('\n').slice(4, 6).join('\n'),
@@ -347,7 +347,7 @@ describe('saved', () => {
     const { value } = await mammoth.extractRawText({ buffer: bytes });
     expect(value.split('\n').filter((line) => line !== '' && !line.startsWith('Name'))).toEqual([
       'The ferry is late',
-      'Story words',
+      'Words to pre-teach',
       'lantern: a lamp you can carry',
       ...story
         .split('\n')
@@ -452,7 +452,7 @@ test('a web page made of any text has that text and no markup of it, as the brow
     expect(parsed[i]!.tags).toBe('main h1 section h2 dl dt dd h2 ul li p footer');
     expect(parsed[i]!.texts).toEqual([
       title,
-      'Story words',
+      'Words to pre-teach',
       line,
       meaning,
       line,

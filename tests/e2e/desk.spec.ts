@@ -38,7 +38,7 @@ const text = [
 
 async function put(passage = text): Promise<void> {
   await desk.getByLabel('Text', { exact: true }).fill(passage);
-  await desk.getByRole('button', { name: 'Put it on the desk' }).click();
+  await desk.getByRole('button', { name: 'Make a passage' }).click();
   await desk.waitForSelector('.desk-beyond');
 }
 
@@ -102,7 +102,7 @@ describe('a passage', () => {
     };
     await desk.getByLabel('Text', { exact: true }).focus();
     await desk.keyboard.insertText(text);
-    await tabTo('Put it on the desk');
+    await tabTo('Make a passage');
     await desk.keyboard.press('Enter');
     await desk.waitForSelector('.desk-beyond');
 
@@ -126,7 +126,7 @@ describe('a passage', () => {
 
     // Escape, then Tab, leaves the text.
     await desk.keyboard.press('Escape');
-    await tabTo('Plan the changes');
+    await tabTo('Plan changes');
     await desk.keyboard.press('Enter');
     await tabTo('Propose changes');
     await desk.keyboard.press('Enter');
@@ -158,7 +158,7 @@ describe('a passage', () => {
     await put();
     const before = await reach();
     await desk.locator('.desk-beyond').filter({ hasText: 'lantern' }).click();
-    await desk.getByRole('button', { name: 'Make it a story word' }).click();
+    await desk.getByRole('button', { name: 'Pre-teach this word' }).click();
     await expect.poll(reach).toBeGreaterThan(before);
     expect(await desk.getByLabel('lantern', { exact: true }).inputValue(), 'to begin with').toBe('lamp');
     await desk.getByLabel('lantern', { exact: true }).fill('a lamp you can carry');
@@ -174,11 +174,11 @@ describe('a passage', () => {
     await put();
     await field().press('Control+End');
     await field().pressSequentially(' He ran.');
-    await desk.getByLabel('For', { exact: true }).selectOption('Plovers');
+    await desk.getByLabel('Group', { exact: true }).selectOption('Plovers');
     await expect.poll(words).not.toContain('He ran.');
-    await desk.getByLabel('For', { exact: true }).selectOption('Herons');
+    await desk.getByLabel('Group', { exact: true }).selectOption('Herons');
     await expect.poll(words).toContain('He ran.');
-    await desk.getByLabel('beside').selectOption('the text as found');
+    await desk.getByLabel('compare with').selectOption('the original text');
     expect(await desk.locator('ins').allTextContents()).toEqual([' He ran.']);
     await expectSound();
   });
@@ -192,18 +192,18 @@ describe('a passage', () => {
     await expect.poll(() => rows.count()).toBe(2);
     const cells = (n: number) => rows.nth(n).locator('th, td').allTextContents();
     const [asFound, herons] = [await cells(0), await cells(1)];
-    expect(asFound.slice(0, 2)).toEqual(['As found', '10']);
+    expect(asFound.slice(0, 2)).toEqual(['Original text', '10']);
     expect(herons.slice(0, 2)).toEqual(['Herons', '13']);
     expect(Number.parseInt(herons[3]!, 10)).toBe(Number.parseInt(asFound[3]!, 10) + 1);
     expect(herons[3]).toMatch(/\w+ as in \w+: \d+ words/);
-    await desk.getByLabel('For', { exact: true }).selectOption('Plovers');
+    await desk.getByLabel('Group', { exact: true }).selectOption('Plovers');
     await field().press('Control+End');
     await field().pressSequentially(' Mud.');
     await expect.poll(() => rows.count()).toBe(3);
     await expectSound();
     await rows.getByRole('button', { name: 'Herons' }).click();
     await expect.poll(words).toContain('His ropes ran.');
-    await desk.getByLabel('beside').selectOption('the text for Plovers');
+    await desk.getByLabel('compare with').selectOption('the text for Plovers');
     expect(await desk.locator('.compare section > .quiet').allTextContents()).toEqual([
       expect.stringMatching(/^11 words; \d+ practise/),
       expect.stringMatching(/^13 words; \d+ practise/),
@@ -213,19 +213,19 @@ describe('a passage', () => {
   test('is brought to a target by the changes that are ticked, and by no others', async () => {
     await put();
     const before = await words();
-    await desk.getByText('Plan the changes').click();
-    await desk.getByLabel('Bring it to').selectOption('every word');
-    await desk.getByLabel('with at most').selectOption('2 story words');
+    await desk.getByText('Plan changes').click();
+    await desk.getByLabel('Readable at least').selectOption('every word');
+    await desk.getByLabel('Pre-teach at most').selectOption('2 words');
     await desk.getByRole('button', { name: 'Propose changes' }).click();
     const planned = desk.locator('.planned');
     await planned.getByRole('checkbox').first().waitFor();
     const labels = await planned.getByRole('listitem').allTextContents();
-    expect(labels.filter((label) => /Teach .* as a story word/.test(label)).length).toBeLessThanOrEqual(2);
-    expect(labels.join()).toContain('Say “got” for “purchased”');
+    expect(labels.filter((label) => /^Pre-teach/.test(label)).length).toBeLessThanOrEqual(2);
+    expect(labels.join()).toContain('Replace “purchased” with “got”');
     expect(await words(), 'nothing is changed yet').toBe(before);
     await expectSound();
-    await planned.getByLabel(/Say “got” for “purchased”/).check();
-    await desk.getByRole('button', { name: 'Make the ticked changes' }).click();
+    await planned.getByLabel(/Replace “purchased” with “got”/).check();
+    await desk.getByRole('button', { name: 'Make ticked changes' }).click();
     await expect.poll(words).toBe(before.replace('purchased', 'got'));
     await field().press('Control+z');
     await expect.poll(words).toBe(before);
@@ -233,7 +233,7 @@ describe('a passage', () => {
 
   test('marks sentences over the length that is set', async () => {
     await put();
-    await desk.getByLabel('Mark sentences over').selectOption('8 words');
+    await desk.getByLabel('Flag long sentences').selectOption('over 8 words');
     await desk.getByText('one sentence').waitFor();
     await expect
       .poll(async () => (await desk.locator('.desk-long').allTextContents()).join(''))
@@ -291,7 +291,7 @@ describe('keeping', () => {
     const there = other.getByRole('textbox', { name: /^Text for/ });
     await there.press('Control+End');
     await there.pressSequentially(' From two.');
-    await other.getByText('so both are kept').waitFor();
+    await other.getByText('Both versions are kept').waitFor();
     const texts = (await stored()).map(
       ({ title, versions }) => `${title}: ${versions.herons?.text.slice(-10)}`,
     );
@@ -309,10 +309,10 @@ describe('keeping', () => {
     await desk.getByText('All passages').click();
     const [download] = await Promise.all([
       desk.waitForEvent('download'),
-      desk.getByRole('button', { name: 'Save all in a file' }).click(),
+      desk.getByRole('button', { name: 'Save all to file' }).click(),
     ]);
     const file = readFileSync(await download.path(), 'utf8');
-    await desk.getByLabel('Add those of a file').setInputFiles({
+    await desk.getByLabel('Add from a file').setInputFiles({
       name: 'passages.json',
       mimeType: 'application/json',
       buffer: Buffer.from(file),
@@ -320,12 +320,12 @@ describe('keeping', () => {
     await desk.getByText('One passage was added.').waitFor();
     const both = await stored();
     expect(both.map(({ versions }) => versions)).toEqual([both[0]!.versions, both[0]!.versions]);
-    await desk.getByLabel('Add those of a file').setInputFiles({
+    await desk.getByLabel('Add from a file').setInputFiles({
       name: 'passages.json',
       mimeType: 'application/json',
       buffer: Buffer.from('{'),
     });
-    await desk.getByText('This is no file of passages.').waitFor();
+    await desk.getByText('This file holds no passages.').waitFor();
     expect((await stored()).length).toBe(2);
     await expectSound();
   });
@@ -342,7 +342,7 @@ describe('keeping', () => {
     await desk.goto(own.inside('desk.html'));
     const errors: string[] = [];
     desk.on('pageerror', (error) => errors.push(error.message));
-    const told = desk.getByRole('alert').getByText('the browser’s room is full');
+    const told = desk.getByRole('alert').getByText('the browser’s storage is full');
     await put();
 
     const big = makeNoise(90_000);
@@ -362,7 +362,7 @@ describe('keeping', () => {
     await desk.getByText('All passages').click();
     const [download] = await Promise.all([
       desk.waitForEvent('download'),
-      desk.getByRole('button', { name: 'Save all in a file' }).click(),
+      desk.getByRole('button', { name: 'Save all to file' }).click(),
     ]);
     expect(readFileSync(await download.path(), 'utf8')).toContain('Calm.');
 
@@ -389,10 +389,10 @@ describe('keeping', () => {
 
   test('deleted is gone, once it is said twice', async () => {
     await put();
-    await desk.getByText('Say where it comes from').click();
+    await desk.getByText('Add source').click();
     await desk.getByRole('button', { name: 'Delete this passage' }).click();
-    await desk.getByRole('button', { name: 'Delete it' }).click();
-    await desk.getByRole('heading', { name: 'Put a text on the desk' }).waitFor();
+    await desk.getByRole('button', { name: 'Delete', exact: true }).click();
+    await desk.getByRole('heading', { name: 'New passage' }).waitFor();
     expect(await stored()).toEqual([]);
   });
 });
@@ -428,7 +428,7 @@ describe('a text comes from', () => {
     await page.waitForFunction(() => CSS.highlights.size > 0);
     const panel = await browser.openPanel(page);
     const opening = browser.context.waitForEvent('page');
-    await panel.getByRole('link', { name: 'Take to the desk' }).click();
+    await panel.getByRole('link', { name: 'Edit this text' }).click();
     desk = await opening;
     await desk.waitForSelector('.desk-beyond');
     const [passage] = await stored();

@@ -97,7 +97,7 @@ test('a background that is stopped before it answers, and again in mid-answer, l
     await option.click();
     await expect.poll(() => marks(page), { timeout: 15_000 }).toBeLessThan(before);
     await stopBackground();
-    await panel.getByRole('region', { name: 'Also taught' }).getByRole('checkbox').first().click();
+    await panel.getByRole('region', { name: 'Taught early' }).getByRole('checkbox').first().click();
     await expect.poll(() => marks(page), { timeout: 15_000 }).toBe(before);
   }
   expect(said).toEqual([]);
@@ -163,7 +163,7 @@ test('a full storage says so, and what was there before is unchanged', async () 
   listen(panel);
   await panel.waitForSelector('.reach');
   await panel.getByRole('listitem').getByRole('checkbox').first().click();
-  await panel.getByText('the browser’s room for Wordreach is full').waitFor();
+  await panel.getByText('the browser’s storage for Wordreach is full').waitFor();
   expect(await marks(panelPage)).toBe(before);
   expect(said).toEqual([]);
 });

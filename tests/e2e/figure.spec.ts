@@ -50,7 +50,7 @@ const CASES: readonly (readonly [limit: LimitName, says: RegExp, example: string
     ['otherLanguage', /in Welsh/, `<main lang="cy">${STORY}</main>`, `<main lang="en-GB">${STORY}</main>`],
     [
       'mostlySkipped',
-      /left out than counted/,
+      /is not counted, so no percentage/,
       `<p>The tide: 1 2 3 4 5 6 7 8 9 10</p>`,
       `${STORY}<p>1 2 3 4 5 6 7 8</p>`,
     ],
@@ -64,25 +64,25 @@ const CASES: readonly (readonly [limit: LimitName, says: RegExp, example: string
     ['fullFrame', /because it is a PDF/, `${MENU}<iframe ${full} src="tides.pdf"></iframe>`, STORY],
     [
       'fullFrame',
-      /closes it off.*: a part of the page/,
+      /does not let extensions in.*: a part of the page/,
       `${MENU}<iframe ${full} sandbox srcdoc="<p>The ferry came in at dawn."></iframe>`,
       `${MENU}<iframe ${full} srcdoc="<p>The ferry came in at dawn."></iframe>`,
     ],
     [
       'fullFrame',
-      /closes it off.*: Our book/,
+      /does not let extensions in.*: Our book/,
       `${MENU}<iframe ${full} title="Our book" sandbox="allow-scripts" src="book.html"></iframe>`,
       `${MENU}<iframe ${full} sandbox="allow-same-origin" src="book.html"></iframe>`,
     ],
     [
       'canvas',
-      /one drawing/,
+      /is a drawing/,
       `${MENU}<canvas ${full} width="1200" height="800"></canvas>`,
       `<canvas ${full} width="1200" height="800"></canvas>${textLayer()}`,
     ],
     [
       'canvas',
-      /one drawing/,
+      /is a drawing/,
       `<canvas ${full} width="1200" height="800"></canvas><div ${full}></div>${MENU}`,
       `<canvas style="position:fixed;inset:0;width:100%;height:100%;z-index:-1"></canvas><main style="min-height:90vh">${STORY}</main>`,
     ],
@@ -110,16 +110,16 @@ const CASES: readonly (readonly [limit: LimitName, says: RegExp, example: string
       `<textarea>The ferry came in at dawn</textarea>`,
       `${STORY}<textarea hidden>${STORY.repeat(3)}</textarea>`,
     ],
-    ['covered', /cut off or covered/, CUT, `<div style="height:120px;overflow:auto">${STORY}</div>`],
+    ['covered', /hidden on the page/, CUT, `<div style="height:120px;overflow:auto">${STORY}</div>`],
     [
       'covered',
-      /cut off or covered/,
+      /hidden on the page/,
       `${STORY}<div style="position:fixed;inset:0;background:#fff"><p>Subscribe to read on</p></div>`,
       `${STORY}<div style="position:fixed;bottom:0;height:30px;width:100%;background:#fff">Biscuits</div>`,
     ],
     [
       'covered',
-      /cut off or covered/,
+      /hidden on the page/,
       `<body style="overflow:hidden">${STORY.repeat(5)}`,
       `<body>${STORY.repeat(5)}`,
     ],
@@ -203,7 +203,7 @@ describe('the line above the figure', () => {
   test('is missing where the figure is of all that is there, and the panel says that marks are printed', async () => {
     const { panel } = await panelOf(STORY);
     expect(await lineOf(panel)).toBe('');
-    expect(await panel.locator('main').textContent()).toContain('marks are printed with the page');
+    expect(await panel.locator('main').textContent()).toContain('marks print with the page');
   });
 });
 

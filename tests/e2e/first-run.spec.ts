@@ -19,15 +19,15 @@ beforeEach(async () => {
   await page.getByRole('heading', { name: 'Who is reading, and how far are they?' }).waitFor();
 });
 
-const keep = () => page.getByRole('button', { name: 'Keep the group and open the story' }).click();
+const keep = () => page.getByRole('button', { name: 'Save group and open story' }).click();
 const marks = (view: Page) =>
   view.evaluate(() => [...CSS.highlights.values()].reduce((sum, { size }) => sum + size, 0));
 
 describe('the first page', () => {
   test('keeps a group and leads to a story that the button shades for it', async () => {
     await page.getByRole('radio', { name: /^Second tide/ }).check();
-    await page.getByLabel('Name of the group').fill('Puffins');
-    await page.getByLabel('Taught through').selectOption('10');
+    await page.getByLabel('Group name').fill('Puffins');
+    await page.getByLabel('Last step taught').selectOption('10');
     await keep();
     await page.getByRole('heading', { name: 'The Night the Lamp Went Out' }).waitFor();
     expect(await marks(page)).toBe(0);
@@ -58,13 +58,13 @@ describe('the first page', () => {
   });
 
   test('says so when the group cannot be stored', async () => {
-    await page.getByLabel('Name of the group').fill('Puffins');
+    await page.getByLabel('Group name').fill('Puffins');
     await page.evaluate(() => {
       chrome.storage.local.set = () => Promise.reject(new Error('no room'));
     });
     await keep();
-    await page.getByRole('alert').getByText('The group was not kept:').waitFor();
-    expect(await page.getByLabel('Name of the group').inputValue()).toBe('Puffins');
+    await page.getByRole('alert').getByText('The group was not saved:').waitFor();
+    expect(await page.getByLabel('Group name').inputValue()).toBe('Puffins');
   });
 
   test('shows a sequence that is pasted beside it', async () => {

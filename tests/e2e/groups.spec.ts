@@ -58,19 +58,19 @@ describe('a group', () => {
     await panel.getByRole('link', { name: 'Edit groups' }).click();
     const page = await opened;
     await page.getByRole('heading', { name: 'Groups', level: 1 }).waitFor();
-    expect(await page.getByLabel('Name of the group').inputValue()).toBe('Herons');
+    expect(await page.getByLabel('Group name').inputValue()).toBe('Herons');
   });
 
   test('is shown without faults', async () => {
-    await view.getByText('How words are judged').click();
-    await view.getByLabel('Also taught').fill('ai');
-    await view.getByText('The commonest words they cannot read yet').click();
+    await view.getByText('Decoding rules').click();
+    await view.getByLabel('Taught early').fill('ai');
+    await view.getByText('Common words not yet readable').click();
     await expectSound();
   });
 
   test('is added, renamed, copied and deleted, and each can be undone', async () => {
     await view.getByRole('button', { name: 'New group' }).click();
-    const name = view.getByLabel('Name of the group');
+    const name = view.getByLabel('Group name');
     await expect.poll(() => name.inputValue()).toBe('New group');
     await name.fill('  Terns ');
     await name.press('Enter');
@@ -89,19 +89,19 @@ describe('a group', () => {
 
   test('reads more at a later step, and what it could read on a day before is still known', async () => {
     const before = await readable();
-    await view.getByLabel('Taught through').selectOption('40');
+    await view.getByLabel('Last step taught').selectOption('40');
     await expect.poll(readable).toBeGreaterThan(before);
     await view.getByRole('heading', { name: 'History' }).waitFor();
     await view.getByLabel('as of').fill('2020-01-01');
     await expect.poll(readable).toBe(before);
     await expectSound();
     await view.reload();
-    expect(await view.getByLabel('Taught through').inputValue()).toBe('40');
+    expect(await view.getByLabel('Last step taught').inputValue()).toBe('40');
   });
 
   test('is given patterns, exceptions, words and names by keyboard alone', async () => {
     const before = await readable();
-    await view.getByLabel('Also taught').focus();
+    await view.getByLabel('Taught early').focus();
     await view.keyboard.type('/ow/');
     await view.getByRole('button', { name: 'ou as in cloud' }).waitFor();
     await view.keyboard.press('Escape');
@@ -111,7 +111,7 @@ describe('a group', () => {
     expect(await view.evaluate(() => document.activeElement?.localName)).toBe('input');
     await expect.poll(readable).toBeGreaterThan(before);
 
-    await view.getByLabel('Not yet, after all').focus();
+    await view.getByLabel('Taught but not secure').focus();
     await view.keyboard.type('ship');
     await view.keyboard.press('Enter');
     await view.getByRole('button', { name: 'Take out sh as in ship' }).waitFor();
@@ -121,7 +121,7 @@ describe('a group', () => {
 
     await view.getByLabel('By-sight words', { exact: true }).fill('would, could\nshould their');
     await view.getByLabel('Names').fill('Mr. Falk; Otto');
-    await view.getByLabel('Also taught').focus();
+    await view.getByLabel('Taught early').focus();
     const stored = async () =>
       view.evaluate(async () => {
         const { groups } = (await chrome.storage.local.get('groups')) as {
@@ -139,8 +139,8 @@ describe('a group', () => {
 
   test('is checked against once it is chosen', async () => {
     await view.getByRole('link', { name: 'Plovers' }).click();
-    await view.getByRole('button', { name: 'Check pages for this group' }).click();
-    await view.getByText('Pages are checked for this group.').waitFor();
+    await view.getByRole('button', { name: 'Use this group' }).click();
+    await view.getByText('This group is in use.').waitFor();
     const story = await browser.open(
       browser.serve('ship.html', '<title>Ship</title><p>A ship in the bay.</p>'),
     );
@@ -171,7 +171,7 @@ describe('a sequence', () => {
   test('that is a starter is copied at the first change, and its groups follow', async () => {
     await step('Short i, n, f').getByRole('button', { name: 'Move step 3 up' }).click();
     await expect.poll(async () => (await titles())[1]).toBe('Short i, n, f');
-    expect(await view.getByLabel('Name of the sequence').inputValue()).toBe('Steady steps, ours');
+    expect(await view.getByLabel('Sequence name').inputValue()).toBe('Steady steps, ours');
     expect(await view.evaluate(() => document.activeElement?.getAttribute('aria-label'))).toBe(
       'Move step 2 up',
     );
@@ -191,7 +191,7 @@ describe('a sequence', () => {
     await expect.poll(async () => (await titles())[2]).toBe('f as in fish');
     await view.keyboard.press('Alt+ArrowUp');
     await expect.poll(async () => (await titles())[3]).toBe('f as in fish');
-    await view.getByRole('button', { name: 'Merge with the next' }).press('Enter');
+    await view.getByRole('button', { name: 'Merge with next' }).press('Enter');
     await expect.poll(through).toBe('steady-steps-ours 24');
     for (let i = 0; i < 3; i++) await view.getByRole('button', { name: 'Undo' }).click();
     await expect.poll(through).toBe('steady-steps-ours 25');
@@ -211,7 +211,7 @@ describe('a sequence', () => {
     await view.getByText('Mp at the end of a word comes before').waitFor({ state: 'detached' });
     await view.getByLabel('By-sight words', { exact: true }).fill('the fin');
     await view.getByLabel('Title').focus();
-    await view.getByText('“the” is taught by sight in step 1 already.').waitFor();
+    await view.getByText('Step 1 already teaches “the” as a by-sight word.').waitFor();
     await view.getByText('“fin” can be decoded by now').waitFor();
     await view.getByText('patterns are never taught').click();
     await expectSound();
@@ -219,7 +219,7 @@ describe('a sequence', () => {
 
   test('of one’s own is made, followed, copied and deleted', async () => {
     await view.getByRole('button', { name: 'New sequence' }).click();
-    const name = view.getByLabel('Name of the sequence');
+    const name = view.getByLabel('Sequence name');
     await expect.poll(() => name.inputValue()).toBe('New sequence');
     await name.fill('Harbour order');
     await name.press('Enter');
@@ -231,7 +231,7 @@ describe('a sequence', () => {
     await view.getByLabel('Sequence', { exact: true }).selectOption('Harbour order');
     await view.getByText('Taught now: m as in map').waitFor();
     await view.getByRole('link', { name: 'Harbour order' }).click();
-    await view.getByText('It can be deleted once no group follows it.').waitFor();
+    await view.getByText('You can delete it when no group follows it.').waitFor();
     await view.getByRole('button', { name: 'Copy' }).click();
     await expect.poll(() => name.inputValue()).toBe('Harbour order, ours');
     await view.getByRole('button', { name: 'Delete' }).click();
@@ -260,18 +260,18 @@ describe('a pasted sequence', () => {
     await view.locator('.column-kinds').waitFor();
     await view.locator('.never-taught').waitFor();
     await expectSound();
-    await settle.getByLabel('It teaches').fill('rock');
-    await settle.getByLabel('It teaches').press('Enter');
+    await settle.getByLabel('Teaches').fill('rock');
+    await settle.getByLabel('Teaches').press('Enter');
     await settle.getByText('your choice').waitFor();
-    await view.getByRole('group', { name: 'ow' }).getByRole('button', { name: 'The guess is right' }).click();
-    await view.getByLabel('Name of the sequence').fill('Harbour plan');
-    await view.getByLabel('Group that follows it').selectOption('Plovers');
+    await view.getByRole('group', { name: 'ow' }).getByRole('button', { name: 'Guess is right' }).click();
+    await view.getByLabel('Sequence name').fill('Harbour plan');
+    await view.getByLabel('Group', { exact: true }).selectOption('Plovers');
     await view.getByRole('button', { name: 'Use this sequence' }).click();
 
-    await view.getByLabel('Taught through').selectOption('3');
+    await view.getByLabel('Last step taught').selectOption('3');
     await view.getByText('Taught now: sh as in ship').waitFor();
-    await view.getByRole('button', { name: 'Check pages for this group' }).click();
-    await view.getByText('Pages are checked for this group.').waitFor();
+    await view.getByRole('button', { name: 'Use this group' }).click();
+    await view.getByText('This group is in use.').waitFor();
 
     const story = await browser.open(
       browser.serve('ship.html', '<title>Ship</title><p>A ship is in the mist. They sat on a green rug.</p>'),
@@ -303,7 +303,7 @@ describe('a pasted sequence', () => {
     const field = view.getByLabel('Your scope and sequence');
     await field.fill(plan);
     await view.getByRole('group', { name: 'ow' }).getByRole('button', { name: 'Nothing to teach' }).click();
-    await view.getByLabel('Group that follows it').selectOption('None yet');
+    await view.getByLabel('Group', { exact: true }).selectOption('None yet');
     await view.getByRole('button', { name: 'Use this sequence' }).click();
     await view.getByText('Not understood when pasted: “sounds of the harbour” (step 4).').waitFor();
     await view.getByRole('link', { name: 'Paste a sequence' }).click();
@@ -319,12 +319,12 @@ describe('a pasted sequence', () => {
     const settle = view.getByRole('group', { name: 'ch step' });
     await settle.getByText('ch as in chest').first().waitFor();
     await expectSound();
-    await settle.getByLabel('It teaches').fill('anchor');
-    await settle.getByLabel('It teaches').press('Enter');
+    await settle.getByLabel('Teaches').fill('anchor');
+    await settle.getByLabel('Teaches').press('Enter');
     await settle.getByRole('button', { name: /chest/ }).click();
     await settle.getByText('your choice').waitFor();
     await view.locator('.pasted-item', { has: piece }).getByText('your choice: ch as in anchor').waitFor();
-    await settle.getByRole('button', { name: 'Take my choice back' }).click();
+    await settle.getByRole('button', { name: 'Undo my choice' }).click();
     await view.getByText('ch as in chest').first().waitFor();
   });
 
@@ -369,10 +369,10 @@ describe('a pasted sequence', () => {
     // What it never teaches is said by the words that need it, and the group is asked for its step.
     await view.getByRole('heading', { name: 'Never taught' }).waitFor();
     expect(await view.locator('.never-taught dd').first().textContent()).toMatch(/^\d+ words:/);
-    await view.getByLabel('Group that follows it').selectOption('Plovers');
+    await view.getByLabel('Group', { exact: true }).selectOption('Plovers');
     await view.getByLabel('Last step taught').selectOption('Step 3: Initial blends');
     await view.getByRole('button', { name: 'Use this sequence' }).click();
-    await expect.poll(() => view.getByLabel('Taught through').inputValue()).toBe('3');
+    await expect.poll(() => view.getByLabel('Last step taught').inputValue()).toBe('3');
   });
 
   test('says what is wrong with other texts', async () => {
@@ -384,14 +384,14 @@ describe('a pasted sequence', () => {
     });
     await view.getByText('This is too long for a sequence.').waitFor();
     await field.fill('<b onclick="alert(1)">ai</b> <img src=x onerror=alert(1)>');
-    await view.getByText('How it was understood').waitFor();
+    await view.getByText('How it was read').waitFor();
     expect(await view.locator('main img, main b').count()).toBe(0);
   });
 });
 
 describe('storage that is full', () => {
   test('is told in a sentence, and what was there stays', async () => {
-    const name = view.getByLabel('Name of the group');
+    const name = view.getByLabel('Group name');
     const before = await name.inputValue();
     await view.evaluate(async () => {
       for (let size = 5_000_000; size > 10; size = Math.floor(size / 2))
@@ -399,7 +399,7 @@ describe('storage that is full', () => {
           await chrome.storage.local.set({ [`fill ${size} ${n}`]: 'x'.repeat(size) }).catch(() => undefined);
     });
     await view.getByRole('button', { name: 'New group' }).click();
-    await view.getByRole('alert').getByText('room for Wordreach is full').waitFor();
+    await view.getByRole('alert').getByText('storage for Wordreach is full').waitFor();
     await expectSound();
     await view.getByRole('alert').getByRole('button', { name: 'Close' }).click();
     await view.reload();
@@ -447,7 +447,7 @@ describe('a file', () => {
   });
 
   test('has the names when asked for', async () => {
-    await view.getByLabel('with the names of pupils and places').check();
+    await view.getByLabel('include names').check();
     expect(await save()).toContain('Wilma');
   });
 
@@ -463,8 +463,8 @@ describe('a file', () => {
   });
 
   test.each([
-    ['{"wordreach": 1, "groups": [', 'cut off'],
-    ['{"wordreach": 9}', 'newer Wordreach'],
+    ['{"wordreach": 1, "groups": [', 'incomplete'],
+    ['{"wordreach": 9}', 'newer version of Wordreach'],
     ['x'.repeat(10_000_000), 'larger than 1 MB'],
     ['{"wordreach": 1, "groups": [{"name": "Terns"}, {"name": "<b>x</b>", "steps": 1}]}', 'groups[1], steps'],
   ])('that is bad changes nothing (%#)', async (text, says) => {

@@ -68,8 +68,8 @@ beforeAll(async () => {
     mimeType: '',
     buffer: Buffer.from(nastyFile()),
   });
-  await view.getByRole('button', { name: 'Replace all that is here' }).click();
-  await view.getByText('Everything of the file is here again.').waitFor();
+  await view.getByRole('button', { name: 'Replace everything here' }).click();
+  await view.getByText('Everything in the file is restored.').waitFor();
   await view.close();
 });
 afterAll(() => browser?.close());

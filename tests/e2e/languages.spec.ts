@@ -79,14 +79,14 @@ describe('in a browser of another language', () => {
   });
 
   test.each([
-    ['<html lang="fr-CA">', 'This page says that it is in Canadian French.'],
+    ['<html lang="fr-CA">', 'This page says it is in Canadian French.'],
     ['<html lang="en">', null],
-    ['<html lang="en"><body lang="de">', 'This page says that it is in German.'],
-    ['<html lang="x-nonsense-of-a-code-1">', 'This page says that it is in'],
+    ['<html lang="en"><body lang="de">', 'This page says it is in German.'],
+    ['<html lang="x-nonsense-of-a-code-1">', 'This page says it is in'],
     ['<html>', null],
   ])('a page that begins %s', async (begins, says) => {
     const panel = await panelOn(`<!doctype html>${begins}${STORY}`);
-    const note = panel.getByText('This page says that it is in');
+    const note = panel.getByText('This page says it is in');
     expect(await note.count()).toBe(says === null ? 0 : 1);
     if (says) expect(await note.textContent()).toContain(says);
   });

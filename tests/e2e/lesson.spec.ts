@@ -35,13 +35,13 @@ async function open(hash: string): Promise<void> {
 
 const part = (name: string) => page.getByRole('region', { name, exact: true });
 const words = (name: string) => part(name).locator('.lesson-blocks').textContent();
-const setNumber = (seed: number) => page.getByLabel('Sheet number').fill(String(seed));
+const setNumber = (seed: number) => page.getByLabel('Version').fill(String(seed));
 
 /** A passage on the desk, put there as the desk itself does. */
 async function addPassage(text: string): Promise<string> {
   await page.goto(browser.inside('desk.html'));
   await page.getByLabel('Text', { exact: true }).fill(text);
-  await page.getByRole('button', { name: 'Put it on the desk' }).click();
+  await page.getByRole('button', { name: 'Make a passage' }).click();
   await page.waitForSelector('.cm-content');
   return new URL(page.url()).hash.split('/')[1]!;
 }
@@ -59,40 +59,40 @@ describe('a sheet', () => {
   test('keeps what is pinned through a new one, and all of it through a reload', async () => {
     await setNumber(11);
     const pinned = await words('Building words');
-    const other = await words('Letters and sounds');
+    const other = await words('Letter-sound review');
     await part('Building words').getByRole('button', { name: 'Pin' }).click();
     await setNumber(12);
     expect(await words('Building words')).toBe(pinned);
-    expect(await words('Letters and sounds')).not.toBe(other);
+    expect(await words('Letter-sound review')).not.toBe(other);
     await open('plovers');
     expect(await words('Building words')).toBe(pinned);
-    expect(await page.getByLabel('Sheet number').inputValue()).toBe('12');
+    expect(await page.getByLabel('Version').inputValue()).toBe('12');
   });
 
   test('a part is made again alone', async () => {
     await setNumber(11);
     const building = await words('Building words');
-    const letters = await words('Letters and sounds');
-    await part('Letters and sounds').getByRole('button', { name: 'Make again' }).click();
-    expect(await words('Letters and sounds')).not.toBe(letters);
+    const letters = await words('Letter-sound review');
+    await part('Letter-sound review').getByRole('button', { name: 'Shuffle' }).click();
+    expect(await words('Letter-sound review')).not.toBe(letters);
     expect(await words('Building words')).toBe(building);
   });
 
   test('what the teacher writes stays, what cannot be read yet is said, and undo takes it back', async () => {
-    const before = await words('Letters and sounds');
-    await part('Letters and sounds').getByRole('button', { name: 'Edit' }).click();
-    const field = part('Letters and sounds').getByLabel('Word, line 1').first();
+    const before = await words('Letter-sound review');
+    await part('Letter-sound review').getByRole('button', { name: 'Edit' }).click();
+    const field = part('Letter-sound review').getByLabel('Word, line 1').first();
     await field.fill('xylophone');
     await expect
-      .poll(() => part('Letters and sounds').getByRole('status').textContent())
+      .poll(() => part('Letter-sound review').getByRole('status').textContent())
       .toMatch(/xylophone/);
-    await part('Letters and sounds').getByRole('button', { name: 'Done' }).click();
-    expect(await words('Letters and sounds')).toContain('xylophone');
+    await part('Letter-sound review').getByRole('button', { name: 'Done' }).click();
+    expect(await words('Letter-sound review')).toContain('xylophone');
     await setNumber(77);
-    expect(await words('Letters and sounds')).toContain('xylophone');
+    expect(await words('Letter-sound review')).toContain('xylophone');
     while (await page.getByRole('button', { name: 'Undo' }).isVisible())
       await page.getByRole('button', { name: 'Undo' }).click();
-    expect(await words('Letters and sounds')).toBe(before);
+    expect(await words('Letter-sound review')).toBe(before);
   });
 
   test('a part is left out and put back', async () => {
@@ -113,7 +113,7 @@ describe('on paper and in files', () => {
     ((await part('Building words').locator('.lesson-blank').first().textContent()) ?? '').trim();
   const print = async (audience: 'pupils' | 'key') => {
     await page.getByRole('button', { name: 'Print…' }).click();
-    await page.locator('.print-side').getByLabel('Which sheet').selectOption(audience);
+    await page.locator('.print-side').getByLabel('Sheet').selectOption(audience);
     const pages = await readPdf(await page.pdf({ preferCSSPageSize: true }));
     await page.keyboard.press('Escape');
     return pages.flatMap(({ lines }) => lines.map(({ text }) => text)).join('\n');
@@ -127,12 +127,12 @@ describe('on paper and in files', () => {
     expect(pupils).toContain(base!);
     expect(pupils.split(/\s+/)).not.toContain(built);
     expect(pupils).toContain('Name');
-    expect(pupils).not.toContain('Make again');
+    expect(pupils).not.toContain('Shuffle');
   });
 
   test('the document opens again, with its tables', async () => {
     const built = await answer();
-    await page.getByLabel('Which sheet').selectOption('key');
+    await page.getByLabel('Sheet').selectOption('key');
     const saving = page.waitForEvent('download');
     await page.getByRole('button', { name: 'Save for Word' }).click();
     const download = await saving;
@@ -143,8 +143,8 @@ describe('on paper and in files', () => {
   });
 
   test('the web page has the words as text, whatever they are', async () => {
-    await part('Letters and sounds').getByRole('button', { name: 'Edit' }).click();
-    await part('Letters and sounds').getByLabel('Word, line 1').first().fill('<img src=x onerror=alert(1)>');
+    await part('Letter-sound review').getByRole('button', { name: 'Edit' }).click();
+    await part('Letter-sound review').getByLabel('Word, line 1').first().fill('<img src=x onerror=alert(1)>');
     const saving = page.waitForEvent('download');
     await page.getByRole('button', { name: 'Save as web page' }).click();
     const html = await readFile((await (await saving).path())!, 'utf8');
@@ -157,8 +157,8 @@ describe('on paper and in files', () => {
     const saving = page.waitForEvent('download');
     await page.getByRole('button', { name: 'Save as plain text' }).click();
     const text = await readFile((await (await saving).path())!, 'utf8');
-    expect(text.indexOf('LETTERS AND SOUNDS')).toBeGreaterThanOrEqual(0);
-    expect(text.indexOf('BUILDING WORDS')).toBeGreaterThan(text.indexOf('LETTERS AND SOUNDS'));
+    expect(text.indexOf('LETTER-SOUND REVIEW')).toBeGreaterThanOrEqual(0);
+    expect(text.indexOf('BUILDING WORDS')).toBeGreaterThan(text.indexOf('LETTER-SOUND REVIEW'));
   });
 });
 
@@ -168,7 +168,7 @@ test('around a passage its own words come first', async () => {
   );
   await open(`plovers/${id}`);
   const building = part('Building words');
-  await building.getByLabel('With').selectOption('change-double');
+  await building.getByLabel('Pattern').selectOption('change-double');
   await expect.poll(() => words('Building words')).toMatch(/flapping/);
   expect(await words('Building words')).toMatch(/grabbing/);
 });
@@ -185,9 +185,9 @@ test('a deleted passage takes its lesson with it', async () => {
   await addPassage('Another text, so that the desk is not empty.');
   await page.goto(browser.inside(`desk.html#passage/${id}`));
   await page.reload();
-  await page.getByText('Say where it comes from').click();
+  await page.getByText('Add source').click();
   await page.getByRole('button', { name: 'Delete this passage' }).click();
-  await page.getByRole('button', { name: 'Delete it' }).click();
+  await page.getByRole('button', { name: 'Delete', exact: true }).click();
   await page.getByLabel('Text', { exact: true }).waitFor();
   await open('plovers');
   await expect.poll(kept).toEqual([]);
@@ -209,11 +209,11 @@ test.each(['light', 'dark'] as const)(
 );
 
 test('by keyboard alone: another sheet, pinned and printed', async () => {
-  await page.getByLabel('Sheet number').focus();
-  const before = await page.getByLabel('Sheet number').inputValue();
+  await page.getByLabel('Version').focus();
+  const before = await page.getByLabel('Version').inputValue();
   await page.keyboard.press('Tab');
   await page.keyboard.press('Enter');
-  expect(await page.getByLabel('Sheet number').inputValue()).not.toBe(before);
+  expect(await page.getByLabel('Version').inputValue()).not.toBe(before);
   await page.getByRole('button', { name: 'Print…' }).focus();
   await page.keyboard.press('Enter');
   await page.getByRole('heading', { name: 'Print', exact: true }).waitFor();

@@ -52,7 +52,7 @@ describe('a clock that went back a year', () => {
   async function put(desk: Page, text: string): Promise<void> {
     await desk.goto(browser.inside('desk.html#new'));
     await desk.getByLabel('Text', { exact: true }).fill(text);
-    await desk.getByRole('button', { name: 'Put it on the desk' }).click();
+    await desk.getByRole('button', { name: 'Make a passage' }).click();
     await desk.locator('.cm-line').first().waitFor();
   }
 
@@ -158,7 +158,7 @@ describe('a database without room', () => {
     await shelf.close();
     const again = await openOwn('shelf.html#add');
     await again.locator('input[type=file]').setInputFiles(files);
-    await again.getByText('one text put on the shelf').waitFor();
+    await again.getByText('one text saved to the shelf').waitFor();
     expect(said).toEqual([]);
   });
 });

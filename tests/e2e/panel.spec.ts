@@ -55,12 +55,12 @@ describe('the panel for the bundled story', () => {
     await panel.getByRole('listitem').filter({ hasText: 'igh as in light' }).getByRole('checkbox').click();
     await page.waitForFunction((count) => (CSS.highlights.get('wr-1')?.size ?? 0) < count, marked.length);
     expect((await markedWords(page)).beyond).not.toContain('light');
-    await panel.getByRole('heading', { name: 'Also taught' }).waitFor();
+    await panel.getByRole('heading', { name: 'Taught early' }).waitFor();
     await expect.poll(reach).toBeGreaterThan(before);
     expect(await axeFaults(panel)).toEqual([]);
-    expect(await focused()).toMatch(/^taught: /);
+    expect(await focused()).toMatch(/^Mark as taught: /);
 
-    await panel.getByRole('region', { name: 'Also taught' }).getByRole('checkbox').click();
+    await panel.getByRole('region', { name: 'Taught early' }).getByRole('checkbox').click();
     await page.waitForFunction((count) => CSS.highlights.get('wr-1')?.size === count, marked.length);
     await panel.waitForFunction(
       (figure) => document.querySelector('.reach-figure')?.textContent === figure,
@@ -109,7 +109,7 @@ describe('the panel for the bundled story', () => {
     await panel.getByRole('button', { name: 'should', exact: true }).first().click();
     const card = panel.getByRole('region', { name: 'The word should' });
     await card.waitFor();
-    expect(await card.textContent()).toContain('by sight: the oul says o\u035Do');
+    expect(await card.textContent()).toContain('irregular part: the oul says o\u035Do');
     expect(await axeFaults(panel)).toEqual([]);
   });
 
@@ -121,16 +121,16 @@ describe('the panel for the bundled story', () => {
         }>('groups');
         return groups?.groups[groups.chosen]?.options ?? {};
       });
-    await panel.getByText('How words are judged').click();
+    await panel.getByText('Decoding rules').click();
     expect(await axeFaults(panel)).toEqual([]);
-    const weak = panel.getByLabel('Weak vowels, like the a of about');
+    const weak = panel.getByLabel('Schwa (the a in about)');
     expect(await weak.inputValue()).toBe('flex');
     await weak.selectOption('strict');
     await expect.poll(storedOptions).toMatchObject({ schwa: 'strict' });
     await panel.getByLabel('syllable types of longer words must be taught').check();
     await expect.poll(storedOptions).toMatchObject({ schwa: 'strict', syllableTypes: 'counted' });
     await panel.reload();
-    await panel.getByText('How words are judged').click();
+    await panel.getByText('Decoding rules').click();
     expect(await weak.inputValue()).toBe('strict');
     expect(await panel.getByLabel('syllable types of longer words must be taught').isChecked()).toBe(true);
   });

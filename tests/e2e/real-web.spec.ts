@@ -28,7 +28,7 @@ async function shaded(page: Page): Promise<Page> {
 
 async function running(panel: Page): Promise<number> {
   const says = (await panel.getByText('running words').textContent()) ?? '';
-  return Number(/of (\d+) running/.exec(says)?.[1]);
+  return Number(/of (\d+) words/.exec(says)?.[1]);
 }
 
 describe('the text that is checked', () => {
@@ -64,7 +64,7 @@ describe('the text that is checked', () => {
     const panel = await browser.openPanel(page);
     await panel.getByRole('radio', { name: 'Whole page', checked: true }).waitFor();
     await panel.getByRole('radio', { name: 'Main story' }).click();
-    await panel.getByText('No main story of some length was found').waitFor();
+    await panel.getByText('No main story was found').waitFor();
     await panel.getByRole('radio', { name: 'Whole page', checked: true }).waitFor();
   });
 
@@ -224,7 +224,7 @@ describe('the word card', () => {
     await expect.poll(async () => (await markedWords(page)).beyond).not.toContain('ferry');
     await act({ do: 'teach', pattern: 'igh' });
     await expect.poll(async () => (await markedWords(page)).beyond).not.toContain('night');
-    await panel.getByText('Also taught').waitFor();
+    await panel.getByText('Taught early').waitFor();
   });
 });
 
@@ -235,7 +235,7 @@ describe('the look of marks', () => {
       page.evaluate(() => document.adoptedStyleSheets.map((sheet) => sheet.cssRules[0]?.cssText).join());
     expect(await rules()).toContain('background');
     const panel = await browser.openPanel(page);
-    await panel.getByLabel('only underline words on the page').check();
+    await panel.getByLabel('Underline only').check();
     await expect.poll(rules).not.toContain('background');
     await panel.close();
     const other = await shaded(

@@ -39,7 +39,7 @@ async function openPanel(): Promise<{ page: Page; panel: Page }> {
 
 async function openReport(from: Page): Promise<Page> {
   const opened = browser.context.waitForEvent('page');
-  await from.getByRole('link', { name: 'Climb and report' }).click();
+  await from.getByRole('link', { name: 'Full report' }).click();
   const report = await opened;
   await report.waitForSelector('.climb-plot');
   return report;
@@ -90,7 +90,7 @@ describe('the report on a page', () => {
     const readout = report.locator('.climb-readout');
     await readout.getByText('Step 37').waitFor();
     const read = (await readout.textContent())!;
-    expect(read).toMatch(/^Step 37, Two closed syllables: napkin, rabbit: Herons \d+\.\d%, opens \d+ words$/);
+    expect(read).toMatch(/^Step 37, Two closed syllables: napkin, rabbit: Herons \d+\.\d%, \d+ more words readable$/);
     expect(read).toContain((await rowsOf(report))[37]![2]!);
   });
 
@@ -107,7 +107,7 @@ describe('the report on a page', () => {
         .toBe(Number.parseFloat(rows[step]![2]!));
       // The report follows the group too.
       await report
-        .getByText(step === 0 ? 'Before the first step the group' : `At step ${step} the group`)
+        .getByText(step === 0 ? 'Before the first step,' : `At step ${step},`)
         .waitFor();
       expect(await reachOf(report)).toBe(await reachOf(panel));
     }
@@ -126,7 +126,7 @@ describe('the report on a page', () => {
       expect.stringMatching(/^Herons \d+\.\d%$/),
       expect.stringMatching(/^Plovers \d+\.\d%$/),
     ]);
-    await report.getByText('Every step as a table').click();
+    await report.getByText('All steps, as table').click();
     expect(await report.locator('.climb-table thead th').allTextContents()).toEqual([
       'Step',
       'Teaches',
@@ -134,7 +134,7 @@ describe('the report on a page', () => {
       'Plovers',
     ]);
     await expectSound(report, '.climb');
-    await report.getByLabel('For', { exact: true }).selectOption('Plovers');
+    await report.getByLabel('Group', { exact: true }).selectOption('Plovers');
     await report.getByText('For Plovers, at step 50').waitFor();
     expect((await report.locator('.climb-name').first().textContent())!.trim()).toMatch(/^Plovers/);
   });
@@ -157,9 +157,9 @@ describe('the report on a page', () => {
   test('is the same from the shelf, also when the page is gone', async () => {
     const { page, panel } = await openPanel();
     const reach = await reachOf(panel);
-    await panel.getByRole('button', { name: 'Put on the shelf' }).click();
+    await panel.getByRole('button', { name: 'Save to shelf' }).click();
     const shelved = browser.context.waitForEvent('page');
-    await panel.getByRole('link', { name: 'See it there' }).click();
+    await panel.getByRole('link', { name: 'Show on shelf' }).click();
     const shelf = await shelved;
     await page.close();
     const report = await openReport(shelf);
@@ -199,10 +199,10 @@ describe('a report that leaves', () => {
       expect(lines[0]).toBe('The Night the Lamp Went Out');
       const text = lines.join(' ');
       for (const part of [
-        'Climb',
+        'Readable by step',
         'Missing patterns',
         'Not yet decodable',
-        'Settings used',
+        'Group settings',
         'judgement comes first',
       ])
         expect(text).toContain(part);
@@ -241,9 +241,9 @@ describe('a report that leaves', () => {
       });
     });
     const opened = browser.context.waitForEvent('page');
-    await panel.getByRole('link', { name: 'Climb and report' }).click();
+    await panel.getByRole('link', { name: 'Full report' }).click();
     const report = await opened;
-    await report.getByText('2, not told here; they are names wherever they stand').waitFor();
+    await report.getByText('2 (kept private)').waitFor();
     await report.getByText('Terns: no sequence is followed, so there are no steps to climb.').waitFor();
     expect(await report.locator('body').textContent()).not.toMatch(/Hesper|Corentin/);
   });
@@ -254,16 +254,16 @@ test('the report on a passage is of the group’s own version, with its story wo
   await desk
     .getByLabel('Text', { exact: true })
     .fill('# The ferry is late\nBram purchased a lantern and went to the shed.');
-  await desk.getByRole('button', { name: 'Put it on the desk' }).click();
+  await desk.getByRole('button', { name: 'Make a passage' }).click();
   await desk.locator('.desk-beyond').filter({ hasText: 'lantern' }).first().click();
   const before = await reachOf(desk);
-  await desk.getByRole('button', { name: 'Make it a story word' }).click();
+  await desk.getByRole('button', { name: 'Pre-teach this word' }).click();
   await expect.poll(() => reachOf(desk)).not.toBe(before);
   const report = await openReport(desk);
   await expect.poll(() => reachOf(report)).toBe(await reachOf(desk));
-  expect(await report.locator('.report-settings').textContent()).toContain('Story words of this textlantern');
+  expect(await report.locator('.report-settings').textContent()).toContain('Words to pre-teachlantern');
   expect(await report.locator('.climb-name').textContent()).toContain(await reachOf(desk));
-  expect(await report.getByText('The text as found.').count()).toBe(1);
+  expect(await report.getByText('Original text.').count()).toBe(1);
 
   // What is changed at the desk comes here when it is saved.
   await desk.getByRole('textbox', { name: /^Text for/ }).press('Control+End');

@@ -31,7 +31,7 @@ beforeEach(async () => {
       });
   });
   await shelf.reload();
-  await shelf.getByRole('heading', { name: 'Many at once' }).waitFor();
+  await shelf.getByRole('heading', { name: 'Add many' }).waitFor();
 });
 
 const address = (view: string) => browser.inside(`shelf.html#${view}`);
@@ -154,11 +154,11 @@ describe('from the panel', () => {
   test('a page is put on the shelf: its words, with the reach the panel says, and no sentence of it', async () => {
     const panel = await openPanel();
     const reach = await panel.locator('.reach-figure').textContent();
-    await panel.getByRole('button', { name: 'Put on the shelf' }).click();
-    await panel.getByText('It is on the shelf.').waitFor();
+    await panel.getByRole('button', { name: 'Save to shelf' }).click();
+    await panel.getByText('Saved to the shelf.').waitFor();
     expect(await axeFaults(panel)).toEqual([]);
-    await panel.getByRole('button', { name: 'Put on the shelf' }).click();
-    await panel.getByText('It is on the shelf already.').waitFor();
+    await panel.getByRole('button', { name: 'Save to shelf' }).click();
+    await panel.getByText('Already on the shelf.').waitFor();
     expect(await titles()).toEqual(['The Night the Lamp Went Out']);
     expect(await shelf.locator('.shelf-reach').textContent()).toBe(reach);
     const raw = await readRaw();
@@ -174,13 +174,13 @@ describe('from the panel', () => {
 
   test('with its text, if that is ticked, and then it can be put on the desk', async () => {
     const panel = await openPanel();
-    await panel.getByLabel('with its text').check();
-    await panel.getByRole('button', { name: 'Put on the shelf' }).click();
-    await panel.getByText('It is on the shelf.').waitFor();
+    await panel.getByLabel('keep full text').check();
+    await panel.getByRole('button', { name: 'Save to shelf' }).click();
+    await panel.getByText('Saved to the shelf.').waitFor();
     await titles();
     await shelf.locator('.shelf-title').click();
-    await shelf.getByText(/with its text/).waitFor();
-    await shelf.getByRole('button', { name: 'Put on the desk' }).click();
+    await shelf.getByText(/, full text/).waitFor();
+    await shelf.getByRole('button', { name: 'Edit this text' }).click();
     await shelf.waitForURL(/desk\.html#passage/);
     await shelf.locator('.cm-line').nth(3).waitFor();
     expect(await shelf.getByLabel('Title').inputValue()).toBe('The Night the Lamp Went Out');
@@ -194,10 +194,10 @@ describe('the list', () => {
     expect(await titles()).toEqual(['A big net', 'Rain', 'The ferry']);
     expect(await shelf.locator('.shelf-band h2').allTextContents()).toEqual([
       'Reads now 1',
-      'Reads within 5 more steps 1',
+      'Ready in 5 steps 1',
       'Reads later, or not within the sequence 1',
     ]);
-    expect(await shelf.locator('.shelf-fit').nth(1).textContent()).toMatch(/reads after 5 more steps/);
+    expect(await shelf.locator('.shelf-fit').nth(1).textContent()).toMatch(/ready in 5 steps/);
     await shelf.getByLabel('Search').fill('RAIN');
     await shelf.getByText('1 of 3 texts found').waitFor();
     await shelf.getByLabel('Search').fill('');
@@ -208,7 +208,7 @@ describe('the list', () => {
   test('another mark is kept, and only from 90 to 100', async () => {
     await addAll(stories);
     await titles();
-    const mark = shelf.getByLabel('Reads from');
+    const mark = shelf.getByLabel('Ready at');
     await mark.fill('90');
     await mark.press('Tab');
     await shelf.waitForFunction(
@@ -229,19 +229,19 @@ describe('the list', () => {
     await whenSeen();
     await moveOn(5);
     const news = shelf.getByRole('region', { name: 'News for Herons' });
-    await news.getByRole('heading', { name: 'One text now reads for Herons' }).waitFor();
+    await news.getByRole('heading', { name: 'One more text is ready for Herons' }).waitFor();
     expect(await news.getByRole('link').allTextContents()).toEqual(['Rain']);
     expect(await axeFaults(shelf)).toEqual([]);
     await shelf.reload();
     await news.waitFor();
-    await news.getByRole('button', { name: /Put away/ }).click();
+    await news.getByRole('button', { name: /Dismiss/ }).click();
     await news.waitFor({ state: 'detached' });
     await whenSeen();
     await shelf.reload();
     await shelf.locator('.shelf-row').first().waitFor();
     expect(await news.count()).toBe(0);
     await moveOn(-5);
-    await shelf.getByText('reads after 5 more steps').waitFor();
+    await shelf.getByText('ready in 5 steps').waitFor();
     expect(await news.count()).toBe(0);
   });
 
@@ -257,8 +257,8 @@ describe('the list', () => {
     await other.locator('.shelf-tag', { hasText: 'week 12' }).waitFor();
     await other.getByLabel('Search').fill('song');
     await other.getByText('1 of 3 texts found').waitFor();
-    await shelf.getByRole('button', { name: 'Take the tag boats away' }).click();
-    await shelf.getByRole('button', { name: 'Take the tag boats away' }).waitFor({ state: 'detached' });
+    await shelf.getByRole('button', { name: 'Remove tag boats' }).click();
+    await shelf.getByRole('button', { name: 'Remove tag boats' }).waitFor({ state: 'detached' });
     await shelf.getByRole('button', { name: 'Delete', exact: true }).click();
     await shelf.waitForFunction(() => document.activeElement?.textContent === 'Keep');
     await shelf.getByRole('button', { name: 'Delete', exact: true }).click();
@@ -291,7 +291,7 @@ describe('many at once', () => {
       },
     ]);
     expect(await shelf.getByText(/^12 read\./).textContent()).toBe(
-      '12 read. 12 texts put on the shelf, one failed.',
+      '12 read. 12 texts saved to the shelf, one failed.',
     );
     expect(await shelf.locator('.shelf-failed').textContent()).toMatch(/broken\.docx.*damaged/);
     expect(await shelf.getByRole('progressbar', { name: 'Progress' }).count()).toBe(1);
@@ -314,13 +314,13 @@ describe('many at once', () => {
     await shelf.getByRole('link', { name: 'Texts', exact: true }).click();
     await shelf.locator('.shelf-row').first().waitFor();
     await shelf.getByRole('link', { name: 'Add many' }).click();
-    await shelf.getByRole('button', { name: 'Go on' }).click();
-    await shelf.getByText('40 read. 40 texts put on the shelf.').waitFor();
+    await shelf.getByRole('button', { name: 'Continue' }).click();
+    await shelf.getByText('40 read. 40 texts saved to the shelf.').waitFor();
     expect((await titles()).toSorted()).toEqual(files.map(({ name }) => name.replace('.txt', '')).toSorted());
   });
 
   test('only looked at, nothing is on the shelf until it is put there', async () => {
-    await shelf.getByLabel('only into a table, to look at').check();
+    await shelf.getByLabel('only show a table').check();
     await shelf.locator('.drop').evaluate(
       (box, files) => {
         const dataTransfer = new DataTransfer();
@@ -332,8 +332,8 @@ describe('many at once', () => {
     await shelf.getByText('3 read. 3 texts in the table below.').waitFor();
     expect(await shelf.locator('.shelf-table tbody tr').count()).toBe(3);
     expect(await readRaw()).not.toContain('lighthouse');
-    await shelf.getByRole('button', { name: 'Put these 3 on the shelf' }).click();
-    await shelf.getByText('They are on the shelf.').waitFor();
+    await shelf.getByRole('button', { name: 'Save these 3 to shelf' }).click();
+    await shelf.getByText('Saved to the shelf.').waitFor();
     expect(await titles()).toHaveLength(3);
   });
 
@@ -346,14 +346,14 @@ describe('many at once', () => {
     await page.waitForFunction(() => CSS.highlights.size === 0);
     await browser.open(browser.serve('net.html', `<title>The secret net</title><p>${NET}</p>`));
     await shelf.bringToFront();
-    await shelf.getByRole('button', { name: 'Look for open pages' }).click();
+    await shelf.getByRole('button', { name: 'Find open pages' }).click();
     await shelf.getByRole('checkbox', { name: /The ferry/ }).waitFor();
-    await shelf.getByText(/other tabs? may not be read/).waitFor();
+    await shelf.getByText(/cannot read .* other tabs? yet/).waitFor();
     expect(await shelf.textContent('main')).not.toContain('secret');
-    await shelf.getByLabel(/^Addresses/).fill(`${pressed}#top https://tarnquay.example/net`);
-    await shelf.getByText('This address is not among the pages that may be read.').waitFor();
+    await shelf.getByLabel(/^Web addresses/).fill(`${pressed}#top https://tarnquay.example/net`);
+    await shelf.getByText('Wordreach cannot read this page yet.').waitFor();
     await shelf.getByRole('button', { name: 'Read one page' }).click();
-    await shelf.getByText('one read. one text put on the shelf.').waitFor();
+    await shelf.getByText('one read. one text saved to the shelf.').waitFor();
     expect(await titles()).toEqual(['The ferry']);
     // It was not shaded before, and is not afterwards.
     expect(await page.evaluate(() => CSS.highlights.size)).toBe(0);
@@ -361,7 +361,7 @@ describe('many at once', () => {
 });
 
 test('saved in a file, deleted, and opened again, the shelf is what it was', async () => {
-  await shelf.getByLabel('keep the text too, not only its words').check();
+  await shelf.getByLabel('keep full text').check();
   await addAll(stories);
   const before = await readRaw();
   await shelf.goto(address('file'));
@@ -370,17 +370,17 @@ test('saved in a file, deleted, and opened again, the shelf is what it was', asy
   const file = await (await saving).path();
   await shelf.getByRole('button', { name: /^Delete these 3 texts/ }).click();
   await shelf.getByRole('button', { name: 'Delete', exact: true }).click();
-  await shelf.getByText('All of the shelf: 0 texts').waitFor();
+  await shelf.getByText('The whole shelf: 0 texts').waitFor();
   expect(await readRaw()).toBe('[[],[]]');
-  await shelf.getByLabel(/^Choose a file saved/).setInputFiles(file);
+  await shelf.getByLabel(/^Choose a saved shelf file/).setInputFiles(file);
   await shelf.getByText('3 texts were added.').waitFor();
   expect(await readRaw()).toBe(before);
-  await shelf.getByLabel(/^Choose a file saved/).setInputFiles(file);
-  await shelf.getByText('All texts of this file are here already.').waitFor();
+  await shelf.getByLabel(/^Choose a saved shelf file/).setInputFiles(file);
+  await shelf.getByText('All texts in this file are already on your shelf.').waitFor();
   await shelf
-    .getByLabel(/^Choose a file saved/)
+    .getByLabel(/^Choose a saved shelf file/)
     .setInputFiles({ name: 'a.jsonl', mimeType: '', buffer: Buffer.from('{"steps":[]}') });
-  await shelf.getByText(/no file of a shelf/).waitFor();
+  await shelf.getByText(/holds no shelf/).waitFor();
   expect(await readRaw()).toBe(before);
 });
 
@@ -393,7 +393,7 @@ test('what opens Word documents, PDF and books is loaded with the first such fil
   const loaded = (): number =>
     [...scripts].reduce((sum, path) => sum + statSync(join(builtExtension, path)).size, 0);
   await shelf.reload();
-  await shelf.getByRole('heading', { name: 'Many at once' }).waitFor();
+  await shelf.getByRole('heading', { name: 'Add many' }).waitFor();
   const before = loaded();
   // With the engine and the catalogue, in bytes; what reads documents has as much again.
   expect(before).toBeGreaterThan(100_000);
@@ -434,7 +434,7 @@ describe('which text for whom', () => {
     );
     expect(printed).toBe(3);
     await shelf.setViewportSize({ width: 320, height: 800 });
-    const region = shelf.getByRole('region', { name: 'Texts by groups' });
+    const region = shelf.getByRole('region', { name: 'Texts by group' });
     expect(await region.evaluate((box) => box.scrollWidth > box.clientWidth)).toBe(true);
     const left = await region.evaluate((box) => {
       box.scrollLeft = 60;

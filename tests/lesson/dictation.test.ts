@@ -97,7 +97,7 @@ test('as many of each as the teacher chose, and with none of any a sentence that
   const none = { sounds: '0', words: '0', 'by-sight': '0', sentences: '0' };
   const empty = makePart(dictation, decide(startPlan(2), 'dictation', { chosen: none }), input);
   expect(empty.blocks).toEqual([]);
-  expect(empty.says).toMatch(/choose how many/);
+  expect(empty.says).toMatch(/Choose how many/);
 });
 
 test.each([

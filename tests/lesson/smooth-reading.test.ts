@@ -66,7 +66,7 @@ test('sentences with a word not yet taught are on the key alone; words are count
 test('without a passage there are sentences of words the group knows; before it knows any, the adult is told', () => {
   const [made] = makeOf(smoothReading, inputAt('steady-steps', 30), 1).blocks;
   expect(made!.rows).toHaveLength(6);
-  expect(made!.note).toMatch(/^Made of words the group knows/);
+  expect(made!.note).toMatch(/^Made of words the group can read/);
   const early = makeOf(smoothReading, inputAt('steady-steps', 1), 1);
   expect(early).toMatchObject({ blocks: [], says: expect.stringMatching(/too few words/) });
 });

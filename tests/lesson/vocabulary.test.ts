@@ -52,7 +52,7 @@ test('meaning, marks, family and the sentences that have the word', () => {
   const sentences = blocks.slice(1).flatMap(({ rows }) => rows.flat());
   expect(sentences).toHaveLength(1);
   expect(sentences[0]).toMatch(/^When the lantern .* the gulls rose/);
-  expect(makeOf(vocabulary, late, 1).blocks[0]!.note).toContain('Say a sentence of your own');
+  expect(makeOf(vocabulary, late, 1).blocks[0]!.note).toContain('Say your own sentence');
 });
 
 test('without a passage a word that practises the lesson’s patterns', () => {

@@ -205,5 +205,5 @@ test('an ending, a blend, a spelling change and a kind of syllable are listed to
 test('with nothing taught it says what to do', () => {
   const { blocks, says } = makeOf(wordLists, { ...late, focus: [] }, 1);
   expect(blocks).toEqual([]);
-  expect(says).toMatch(/choose the step/);
+  expect(says).toMatch(/Choose the group’s step/);
 });

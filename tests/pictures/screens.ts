@@ -60,7 +60,7 @@ async function passage(browser: TestBrowser, n: number): Promise<Page> {
   const page = await own(browser, 'desk.html#new', (desk) => desk.locator('textarea'));
   const { title, text } = texts[n]!;
   await page.getByLabel('Text', { exact: true }).fill(`# ${title}\n\n${text}`);
-  await page.getByRole('button', { name: 'Put it on the desk' }).click();
+  await page.getByRole('button', { name: 'Make a passage' }).click();
   await page.locator('.desk-beyond').first().waitFor();
   return page;
 }

@@ -31,7 +31,7 @@ export const dictation: PartMaker = {
       label: 'Sentences from',
       options: [
         ...(passage ? [{ value: 'passage', label: 'the passage' }] : []),
-        { value: 'composed', label: 'the words they know' },
+        { value: 'composed', label: 'words they can read' },
       ],
       usual: passage ? 'passage' : 'composed',
     },
@@ -50,8 +50,8 @@ export const dictation: PartMaker = {
     return {
       blocks,
       says: none
-        ? 'There is nothing to write yet: choose how many sounds, words or sentences you want.'
-        : 'This group can write no words yet: move it on a step, or add what it was taught on the Groups page.',
+        ? 'There is nothing to write yet. Choose how many sounds, words or sentences you want.'
+        : 'This group can write no words yet. Move it on a step, or add taught patterns on the Groups page.',
     };
   },
 };
@@ -71,7 +71,7 @@ function soundsBlock(input: LessonInput, count: number, picker: Picker): LessonB
       keyWord,
       letters.join(', '),
     ]),
-    note: 'Say the sound and the word. The group writes all the ways it was taught to spell the sound.',
+    note: 'Say the sound and the word. The group writes every spelling of the sound it was taught.',
   };
 }
 
@@ -124,9 +124,9 @@ function sentencesBlock(
     rows: [...found, ...composed].map((sentence) => [sentence]),
     note:
       fromPassage && found.length < count && composed.length > 0
-        ? 'The passage has too few short sentences this group can read, so some were made of words it knows. Read each aloud before you use it.'
+        ? 'The passage has too few short sentences this group can read, so some were made of words it can read. Read each aloud before you use it.'
         : composed.length > 0
-          ? 'Made of words the group knows. Read each aloud before you use it.'
+          ? 'Made of words the group can read. Read each aloud before you use it.'
           : 'From the passage. Say the whole sentence, then a few words at a time.',
   };
 }

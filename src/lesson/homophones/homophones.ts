@@ -7,7 +7,7 @@ const COUNTS = [2, 3, 4, 5, 6, 8];
 /** Words said alike: the adult says what one means, the pupils write that one. */
 export const homophones: PartMaker = {
   id: 'homophones',
-  title: 'Words said alike',
+  title: 'Homophones',
   choices: () => [
     numberChoice('count', 'How many sets', COUNTS, 4),
     {
@@ -39,7 +39,7 @@ export const homophones: PartMaker = {
     if (picked.length === 0) {
       return {
         blocks: [],
-        says: 'No two words said alike can be read yet: choose a later step, or give the group by-sight words.',
+        says: 'The group can read no pair of homophones yet. Choose a later step, or add by-sight words.',
       };
     }
     const rows = picked.flatMap((set) =>
@@ -54,7 +54,7 @@ export const homophones: PartMaker = {
         { head: 'Words', shows: 'both' },
         { head: 'Answer', shows: 'blank' },
         { head: 'Say: write the one that means …', shows: 'key' },
-        { head: 'Said alike', shows: 'key' },
+        { head: 'Homophones', shows: 'key' },
       ],
       rows: picker.shuffle(rows),
     };
@@ -85,10 +85,10 @@ function noteOn(sets: readonly HomophoneSet[]): string {
   const inPassage = sets.flatMap((set) => set.inPassage);
   const varying = sets.filter(({ varies }) => varies).map((set) => set.words.map(({ word }) => word));
   return [
-    'Say the meaning; the pupils write the word that has it.',
+    'Say the meaning. The pupils write the word with this meaning.',
     inPassage.length > 0 ? `In the passage: ${inPassage.join(', ')}.` : '',
     varying.length > 0
-      ? `Not alike in every accent: ${varying.map((words) => words.join(' and ')).join('; ')}.`
+      ? `Not homophones in every accent: ${varying.map((words) => words.join(' and ')).join('; ')}.`
       : '',
   ]
     .filter((text) => text !== '')

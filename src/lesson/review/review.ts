@@ -16,7 +16,7 @@ const COUNTS = [6, 8, 10, 12, 16, 20];
 /** Letters to say the sounds of, recent and older ones; and all the ways taught so far to spell one sound. */
 export const review: PartMaker = {
   id: 'review',
-  title: 'Letters and sounds',
+  title: 'Letter-sound review',
   choices: (input) => [
     numberChoice('count', 'How many letters', COUNTS, 10),
     {
@@ -38,7 +38,7 @@ export const review: PartMaker = {
       blocks,
       says:
         blocks.length === 0
-          ? 'No letters were taught yet: choose the group’s step on the Groups page.'
+          ? 'No letters have been taught yet. Choose the group’s step on the Groups page.'
           : null,
     };
   },
@@ -53,7 +53,7 @@ function makeCards(input: LessonInput, count: number, picker: Picker): LessonBlo
       id: 'letters',
       title: 'Say the sound',
       layout: 'table',
-      note: `Recent letters come often, older ones at growing gaps.${
+      note: `Recent letters come often, older ones less and less often.${
         taught.estimated ? ' Steps without a date count as a week each.' : ''
       }`,
       columns: [
@@ -103,7 +103,7 @@ function makeWays(input: LessonInput, sound: string, picker: Picker): LessonBloc
       id: 'ways',
       title: `Ways to spell ${soundName(sound)} so far`,
       layout: 'table',
-      note: 'Published shares: Hanna and others 1966, in percent of 17,310 words, from memory; ours count the words of this list.',
+      note: 'Published: P. R. Hanna and others, Phoneme-Grapheme Correspondences as Cues to Spelling Improvement (1966), percent of 17,310 words. Our count: percent of the words in our list.',
       columns: [
         { head: 'Letters', shows: 'both' },
         { head: 'Word', shows: 'both' },

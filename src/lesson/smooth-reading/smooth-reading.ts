@@ -12,15 +12,15 @@ const BREAKS: Readonly<Record<string, string>> = { bar: '  |  ', gap: '\u2003\u2
 /** The passage's sentences in phrases, to be read without stopping inside one, and plain beside; composed ones without a passage. */
 export const smoothReading: PartMaker = {
   id: 'smooth-reading',
-  title: 'Smooth reading',
+  title: 'Phrases',
   choices: () => [
     numberChoice('count', 'How many sentences', COUNTS, 6),
     {
       id: 'breaks',
-      label: 'Between phrases',
+      label: 'Phrase breaks',
       options: [
         { value: 'bar', label: 'a bar' },
-        { value: 'gap', label: 'a wide gap' },
+        { value: 'gap', label: 'a wide space' },
       ],
       usual: 'bar',
     },
@@ -33,7 +33,7 @@ export const smoothReading: PartMaker = {
     const later = sentences.filter((sentence) => !input.known.reads(sentence));
     const blocks = [
       ...(sentences.length === 0
-        ? phrases(compose(input, count, picker), chosen('breaks'), 'Made of words the group knows. ')
+        ? phrases(compose(input, count, picker), chosen('breaks'), 'Made of words the group can read. ')
         : phrases(readable.slice(first, first + count), chosen('breaks'))),
       ...notYet(later.slice(0, count)),
     ];
@@ -41,7 +41,7 @@ export const smoothReading: PartMaker = {
       blocks,
       says:
         blocks.length === 0
-          ? 'The group knows too few words for a sentence yet: come back after some steps, or choose a passage.'
+          ? 'The group can read too few words for a sentence yet. Try again some steps later, or choose a passage.'
           : null,
     };
   },
@@ -60,7 +60,7 @@ function phrases(sentences: readonly string[], breaks: string, about = ''): Less
       id: 'phrases',
       title: 'Read each phrase without stopping',
       layout: 'table',
-      note: `${about}First with the breaks, then without. Change a break where you would pause elsewhere.`,
+      note: `${about}Read with the breaks first, then without. Move a break if you would pause elsewhere.`,
       columns: [
         { head: 'In phrases', shows: 'both' },
         { head: 'Plain', shows: 'both' },
@@ -88,7 +88,7 @@ function notYet(sentences: readonly string[]): LessonBlock[] {
       id: 'not-yet',
       title: 'Not yet readable',
       layout: 'lines',
-      note: 'Sentences of the passage with a word the group cannot read yet: to read aloud to the pupils.',
+      note: 'Read these sentences to the pupils: each has a word the group cannot read yet.',
       columns: [{ head: '', shows: 'key' }],
       rows: sentences.map((sentence) => [cutPhrases(sentence).join(BREAKS.bar)]),
     },

@@ -21,7 +21,7 @@ export const vocabulary: PartMaker = {
       id: 'word',
       label: 'Word',
       options: [
-        { value: '', label: 'any good one' },
+        { value: '', label: 'choose for me' },
         ...findCandidates(input)
           .slice(0, OFFERED)
           .map(({ word: { word }, readable }) => ({
@@ -43,8 +43,8 @@ export const vocabulary: PartMaker = {
     return {
       blocks: [],
       says: input.passage
-        ? 'No word of the passage is both readable and worth a talk: choose another passage, or a word under Word.'
-        : 'Too few words can be read yet: choose a passage, or a later step.',
+        ? 'No readable word of the passage is worth a talk. Choose another passage, or choose a word.'
+        : 'The group can read too few words yet. Choose a passage, or a later step.',
     };
   },
 };
@@ -63,9 +63,9 @@ function makeBlocks(input: LessonInput, candidate: Candidate): LessonBlock[] {
     title: 'The word',
     layout: 'table',
     note: [
-      readable ? '' : 'The pupils cannot read the word yet: say it, and talk about it.',
-      sentences.length === 0 ? 'Say a sentence of your own with the word.' : '',
-      'Ask for other sentences with it.',
+      readable ? '' : 'The pupils cannot read this word yet. Say it and talk about it.',
+      sentences.length === 0 ? 'Say your own sentence with the word.' : '',
+      'Ask for other sentences with the word.',
     ]
       .filter((text) => text !== '')
       .join(' '),

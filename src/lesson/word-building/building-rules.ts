@@ -4,28 +4,28 @@ import type { SpellingChange } from '../../analyze/types.ts';
 export const changeRules: Readonly<Record<SpellingChange, string>> = {
   none: 'Nothing changes: write the base, then the ending.',
   double:
-    'A base of one beat that ends in one vowel letter and one consonant letter doubles the consonant before an ending that begins with a vowel.',
+    'A base of one syllable that ends in one vowel letter and one consonant letter doubles the consonant before an ending that begins with a vowel.',
   'drop-e': 'A base that ends in a silent e loses it before an ending that begins with a vowel.',
   'f-to-v': 'The f of some nouns becomes v before -s: leaf, leaves.',
   'y-to-i': 'A y after a consonant becomes i before an ending, unless the ending begins with i.',
 };
 
-/** Before -ly, which begins with no vowel, -le is another matter: simple, simply. */
+/** Before -ly, which begins with a consonant, -le loses its e all the same: simple, simply. */
 export const leRule = 'A base that ends in -le loses its e before -ly.';
 
 /** The same in few words, for a row of the key. */
 export const changeNames: Readonly<Record<SpellingChange, string>> = {
   none: 'no change',
-  double: 'the last consonant is doubled',
-  'drop-e': 'the e is dropped',
-  'y-to-i': 'y becomes i',
-  'f-to-v': 'f becomes v',
+  double: 'double the final consonant',
+  'drop-e': 'drop the e',
+  'y-to-i': 'change y to i',
+  'f-to-v': 'change f to v',
 };
 
 /** What an ending or beginning does, by its letters and kind; common practice, no source. */
 export const affixMeanings: Readonly<Record<string, string>> = {
   '-s': '-s: more than one, or what he, she or it does.',
-  '-es': '-es is -s after a hissing sound, where it makes a beat of its own.',
+  '-es': '-es is -s as a syllable of its own, after a hissing sound.',
   '-ed': '-ed: it has happened.',
   '-ing': '-ing: it is going on.',
   '-er': '-er: more so; or one who does it.',

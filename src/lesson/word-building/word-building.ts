@@ -23,16 +23,16 @@ export const wordBuilding: PartMaker = {
     return [
       {
         id: 'what',
-        label: 'With',
+        label: 'Pattern',
         options: taught.map((id) => ({ value: id, label: patternLabel(id) })),
         usual: taught[0] ?? '',
       },
       numberChoice('count', 'How many', COUNTS, 6),
       {
         id: 'wrong',
-        label: 'Wrong spellings to choose from',
+        label: 'Wrong spellings',
         options: [
-          { value: 'key', label: 'on your key only' },
+          { value: 'key', label: 'on the key only' },
           { value: 'pupils', label: 'on the pupils’ sheet too' },
         ],
         usual: 'key',
@@ -46,7 +46,7 @@ export const wordBuilding: PartMaker = {
     if (words.length === 0) {
       return {
         blocks: [],
-        says: 'There is nothing to build yet: this group knows too few words with an ending, a beginning or two parts.',
+        says: 'There is nothing to build yet. This group can read too few words with a prefix, a suffix or two parts.',
       };
     }
     const picked = pickWords(words, input, count, picker);
@@ -129,12 +129,12 @@ function ruleOf(what: PatternId, words: readonly BuiltWord[], { known }: LessonI
     const other =
       unchanged.find((built) => isNearMiss(built, affix)) ??
       unchanged.find((built) => built.affix.text === affix.text);
-    return `${changeRules[affix.change]} ${show(words[0]!)}${other ? `; not so ${show(other)}` : ''}.`;
+    return `${changeRules[affix.change]} ${show(words[0]!)}${other ? `; but ${show(other)}` : ''}.`;
   }
   const letters = lettersOf(what);
   const name = affix.kind === 'prefix' ? `${letters}-` : `-${letters}`;
   const changed = words.find((built) => built.affix.change !== 'none');
-  const meaning = affixMeanings[name] ?? `${name} is added to a word there is.`;
+  const meaning = affixMeanings[name] ?? `${name} is added to a base.`;
   const rule =
     changed &&
     (changed.affix.text === 'ly' && changed.base.endsWith('le') ? leRule : changeRules[changed.affix.change]);
@@ -190,18 +190,18 @@ function changeBlock(
   const isWord = (spelling: string): boolean => analyzer.analyze(spelling).usage !== null;
   return {
     id: onSheet ? 'which' : 'change',
-    title: onSheet ? 'Which is right?' : 'Does it change?',
+    title: onSheet ? 'Which is correct?' : 'Does it change?',
     layout: 'table',
     note: onSheet
-      ? 'Only one in each row is spelt right.'
-      : 'Ask for each: does the base change before the ending?',
+      ? 'One word in each row is spelt correctly.'
+      : 'Ask each time: does the base change before the suffix?',
     columns: [
       { head: 'Base', shows: 'both' },
       { head: 'Letters', shows: 'both' },
       ...(onSheet ? [{ head: 'Choose', shows: 'both' as const }] : []),
       { head: 'Word', shows: 'blank' },
       { head: 'What changes', shows: 'key' },
-      ...(onSheet ? [] : [{ head: 'Wrong would be', shows: 'key' as const }]),
+      ...(onSheet ? [] : [{ head: 'Wrong spelling', shows: 'key' as const }]),
     ],
     rows: rows.map(({ word, base, affix }) => {
       const wrong = wrongSpellings(base, affix, word.word, isWord);

@@ -47,7 +47,7 @@ export const wordLists: PartMaker = {
     if (focus.length === 0) {
       return {
         blocks: [],
-        says: 'Nothing has been taught yet: choose the step of the group, and its words are listed here.',
+        says: 'Nothing has been taught yet. Choose the group’s step to list its words here.',
       };
     }
     const pattern = chosen('pattern');
@@ -83,10 +83,10 @@ const COUNTS: readonly PartChoice[] = [
   numberChoice('count', 'Words of one syllable', [8, 12, 16, 24], 12),
   {
     id: 'chain-step',
-    label: 'From word to word of a chain',
+    label: 'Word chain',
     options: [
       { value: 'change', label: 'change one sound' },
-      { value: 'any', label: 'change, add or take away one' },
+      { value: 'any', label: 'change, add or remove one' },
     ],
     usual: 'change',
   },
@@ -163,10 +163,10 @@ function chainBlock(
     chains.push(findChain(examples, findSteps, any ? ANY : CHANGE, length, picker, new Set(chains.flat())));
   return block(
     'chains',
-    any ? 'Chains: one sound changed, added or taken away each time' : 'Chains: one sound changed each time',
+    any ? 'Chains: change, add or remove one sound each time' : 'Chains: change one sound each time',
     'chain',
     chains.filter((chain) => chain.length >= SHORTEST_CHAIN).map((chain) => chain.map(({ word }) => word)),
-    'Say the next word; pupils change what they must and no more, and read it back.',
+    'Say the next word. Pupils change only the letters they need, then read the word.',
   );
 }
 

@@ -2,35 +2,35 @@
 export const files = {
   empty: 'This file is empty. Choose another.',
   tooLarge: 'This file is larger than 25 MB. Copy the part you want and paste it.',
-  unreadable: 'The browser cannot read this file. See that it is still where it was, and choose it again.',
-  unknownMake: 'This file is damaged or made in a way the desk does not know. Copy its text and paste it.',
-  noText: 'This file is not a text. Open it in the program that made it, and copy and paste its text.',
+  unreadable: 'The browser cannot read this file. Check that it is still in its folder, and choose it again.',
+  unknownMake: 'This file is damaged, or Wordreach does not know its format. Copy its text and paste it.',
+  noText: 'This file is not a text. Open it in the program that made it, then copy and paste its text.',
   noWords: 'There are no words in this file. Choose another.',
-  packed: 'This is a packed file of another kind. Unpack it, and open the file inside.',
+  packed: 'This is a compressed file. Unpack it, then open the file inside.',
   lockedOrOldDocument:
-    'This document is locked by a password or from an old Word. Open it in Word and save it as .docx without a password.',
-  richText: 'This is a rich text file. Open it in Word, and save it as .docx.',
+    'This document has a password, or comes from an old version of Word. Open it in Word and save it as .docx without a password.',
+  richText: 'This is a rich text file. Open it in Word and save it as .docx.',
   misnamed:
-    'This file is named .{ending} but is something else, or damaged. Get it again, or copy its text and paste it.',
+    'This file is named .{ending}, but it is another kind of file or damaged. Get it again, or copy its text and paste it.',
   otherKind:
-    'The desk opens text, web pages, Word documents, PDF and EPUB. For other files, copy the text and paste it.',
-  noWordsInPage: 'There are no words in this web page. Open it in the browser, and copy and paste its text.',
+    'Wordreach opens text, web pages, Word documents, PDF and EPUB. For other files, copy the text and paste it.',
+  noWordsInPage: 'There are no words in this web page. Open it in the browser, then copy and paste its text.',
   notFromWord: 'This is not a document that Word wrote. Copy its text and paste it.',
-  damagedDocument: 'This Word document is damaged. Open it in Word, save it again, and open that.',
+  damagedDocument: 'This Word document is damaged. Open it in Word, save it again, and open the new file.',
   noWordsInDocument: 'There are no words in this document. If its text is a picture, type the part you want.',
-  damagedBook: 'This book is damaged. Get it again from where it came from, and open that.',
-  lockedBook: 'This book is locked by its seller, so only their reader opens it. Type the part you want.',
+  damagedBook: 'This book is damaged. Get a new copy and open that.',
+  lockedBook: 'This book is locked by its seller and opens only in their app. Type the part you want.',
   noWordsInBook: 'There are no words in this book. Choose another.',
   slowPdf: 'This PDF takes too long to read. Copy its text and paste it.',
-  longPdf: 'This PDF has {pages} pages. Save the pages you want as a PDF of their own, and open that.',
+  longPdf:
+    'This PDF has {pages} pages, which is too many. Save the pages you want as a new PDF and open that.',
   pdfOfPictures:
-    'This PDF is made of pictures of its pages, without text. Let a scanning program read it first, or type the part you want.',
+    'This PDF holds pictures of pages, not text. Use a text recognition program first, or type the part you want.',
   noWordsInPdf: 'There are no words in this PDF. Choose another file.',
-  lockedPdf:
-    'This PDF is locked by a password. Open it in a PDF reader, print it as a new PDF, and open that.',
-  damagedPdf: 'This PDF is damaged. Get it again from where it came from, or copy its text and paste it.',
-  unpacksTooLarge: 'This file unpacks to more than the desk holds. Copy the part you want and paste it.',
-  damaged: 'This file is damaged. Get it again from where it came from, and open that.',
+  lockedPdf: 'This PDF has a password. Open it in a PDF reader, print it as a new PDF, and open that.',
+  damagedPdf: 'This PDF is damaged. Get a new copy, or copy its text and paste it.',
+  unpacksTooLarge: 'This file is too large once it is unpacked. Copy the part you want and paste it.',
+  damaged: 'This file is damaged. Get a new copy and open that.',
 
   picturesLeftOut: { one: 'One picture was left out.', other: '{count} pictures were left out.' },
   footnotesLeftOut: { one: 'One footnote was left out.', other: '{count} footnotes were left out.' },
@@ -40,6 +40,6 @@ export const files = {
 
   chaptersOf: 'Chapters of “{book}”',
   words: { one: 'one word', other: '{count} words' },
-  putOnTheDesk: { one: 'Put one word on the desk', other: 'Put {count} words on the desk' },
+  putOnTheDesk: { one: 'Make a passage: one word', other: 'Make a passage: {count} words' },
   openAnother: 'Open another file',
 } as const;

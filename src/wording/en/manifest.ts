@@ -1,7 +1,7 @@
 /** What the browser shows of the extension before any page of it is open. */
 export const manifest = {
   description:
-    'Checks any web text against what a reading group has been taught: which words it can decode, which patterns are missing.',
+    'Checks any web text against what a reading group has been taught: which words are decodable, which patterns are missing.',
   button: 'Check this page for your group',
   nextWord: 'Go to the next word that is not yet decodable',
   previousWord: 'Go to the previous word that is not yet decodable',

@@ -1,7 +1,9 @@
+import { names } from '../names.ts';
+
 /** Taking a page's text, and where a passage comes from. */
 export const passage = {
-  notShaded: 'The page is no longer shaded. Go back to it, press the Wordreach button, and take it again.',
+  notShaded: `The page is no longer shaded. Go back to it, press the Wordreach button, then press “${names.editText.en}”.`,
   noWords:
-    'The text that is checked on this page has no words. Choose “Whole page” in the panel, or select the text.',
+    'The checked part of this page has no words. Choose “Whole page” in the panel, or select the text.',
   source: 'Source: {source}',
 } as const;

@@ -2,7 +2,6 @@
 export const patterns = {
   asIn: '{spelling} as in {word}',
   silentAsIn: 'silent {spelling} as in {word}',
-  weakAsIn: 'weak {spelling} as in {word}',
   consonantLeAsIn: 'consonant-{spelling} as in {word}',
   suffixSaid: 'suffix {spelling} as /{word}/',
   suffix: 'suffix {spelling}',
@@ -15,8 +14,8 @@ export const patterns = {
   vowelConsonantEInLonger: 'vowel-consonant-e syllables in longer words',
   vowelTeamInLonger: 'vowel team syllables in longer words',
   rControlledInLonger: 'r-controlled syllables in longer words',
-  twoSyllables: 'two-syllable base words',
-  threeSyllables: 'base words of three or more syllables',
+  twoSyllables: 'two-syllable words',
+  threeSyllables: 'words of three or more syllables',
   doubleConsonant: 'double the final consonant',
   dropE: 'drop the e',
   changeYToI: 'change y to i',

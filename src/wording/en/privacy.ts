@@ -2,14 +2,14 @@
 export const privacy = {
   title: 'Privacy',
   onlyOnPress:
-    'Wordreach reads a page only when you press its button, and only that page. Nothing leaves your computer: there is no server, no account and no count of use.',
+    'Wordreach reads a page only when you press its button, and only that page. Nothing leaves your computer. There is no server, no account and no usage count.',
   keptHere:
-    'Groups, sequences, passages, lessons and the shelf are kept in this browser. You can save all of it in a file, and it goes when you remove the extension.',
+    'Groups, sequences, passages, lessons and the shelf are kept in this browser. You can save everything to a file. If you remove the extension, everything in the browser is deleted.',
   copies:
-    'If you tick copying to your other browsers, groups and sequences are copied by your browser’s own account, never with the names of pupils and places. It is off until you tick it.',
+    'You can copy groups and sequences to your other browsers through your own browser account. Names of pupils and places are never copied. This is off until you turn it on.',
   files:
-    'Files to share leave names out unless you tick them. The file that saves everything has them, so keep it to yourself.',
+    'Files for sharing hold no names unless you include them. The file from “Save everything” holds all names, so do not share it.',
   whatPagesSee:
-    'A script of a page you check could see which of its words are marked, in four kinds, and nothing else: not your group, not what was taught, not the panel.',
+    'A script on a page you check could see which of its words are marked, in four kinds. It cannot see your group, the taught patterns or the panel.',
   licences: 'Whose work is in Wordreach, and under which licences',
 } as const;

@@ -1,45 +1,45 @@
+import { names } from '../names.ts';
+
 /** The first page after installing, and the practice page it leads to. */
 export const welcome = {
   title: 'Welcome',
-  headline: 'Three short steps, then your first page',
-  lead: 'Wordreach shades the words of a web page that a group cannot decode yet. For that it has to know what the group was taught.',
-  skip: 'Skip this and look round with the two groups that come along',
-  stepSequence: 'What do you teach, and in which order?',
-  sequenceHint: 'Take the one that is nearest to your school’s programme; every step can be adapted later.',
+  headline: 'Three short steps to your first page',
+  lead: 'Wordreach shades the words of a web page that a group cannot decode yet. First it needs to know which patterns the group was taught.',
+  skip: 'Skip this and try the two sample groups',
+  stepSequence: 'What do you teach, in which order?',
+  sequenceHint: 'Choose the sequence nearest to your school’s programme. You can change every step later.',
   steps: { one: 'one step', other: '{count} steps' },
   begins: 'begins with {what}',
   yours: 'your own',
   school: 'your school’s',
   pasteOwn: 'Paste your own scope and sequence',
-  pasteHint: 'It opens beside this page, and stands here once you have kept it.',
+  pasteHint: 'It opens in a new tab. Once you save it, you can choose it here.',
   stepGroup: 'Who is reading, and how far are they?',
-  groupName: 'Name of the group',
+  groupName: 'Group name',
   groupNameShown: 'Herons',
-  taughtThrough: 'Taught through',
+  taughtThrough: names.lastStepTaught.en,
   taughtNow: 'Taught now: {what}',
   stepTry: 'Try it on a story',
-  tryHint: 'Your group is kept in this browser, and a short story opens to practise on.',
-  keepAndTry: 'Keep the group and open the story',
+  tryHint: 'Your group is saved in this browser. Then a short story opens for practice.',
+  keepAndTry: 'Save group and open story',
   nameMissing: 'Give the group a name first.',
-  failed: 'The group was not kept: {why}',
-  guide: 'In two minutes',
+  failed: 'The group was not saved: {why}',
+  guide: 'How it works',
   guideShade:
-    'Open any story or news page and press the Wordreach button in the toolbar. Words the group cannot decode yet are shaded; the page itself is not changed.',
+    'Open any story or news page and press the Wordreach button in the toolbar. Wordreach shades the words the group cannot decode yet. It does not change the page itself.',
   guidePanel:
-    'The panel beside it says how much the group can read, and which patterns are missing, those first that open most of the page.',
+    'The side panel shows how much of the text is readable and which patterns are missing. The most useful pattern comes first.',
   guideWord:
-    'Rest the pointer on a shaded word: its spellings and sounds, what is still needed, and a word to say instead.',
-  guideDesk:
-    'Take the text to the desk, adapt it while the shading follows, and print it. The lesson page makes the rest of the day’s sheet from what was taught.',
+    'Rest the pointer on a shaded word to see its spellings and sounds, its missing patterns and replacement words.',
+  guideDesk: `Press “${names.editText.en}” to adapt the text while Wordreach shades it, then print it. The Lesson page makes the rest of the day’s sheet.`,
   guideDeference:
-    'Wordreach estimates; it does not assess a child. Your school’s programme, its reading specialists and your own judgement come first.',
+    'Wordreach estimates which words can be decoded. It does not assess a child. Your school’s programme, its reading specialists and your own judgement come first.',
   practiceTitle: 'Practice page',
   practicePress: 'Now press the Wordreach button in the toolbar.',
   practiceShortcut: 'Or press the keys {shortcut}.',
-  practicePin:
-    'If the button is not there, open the menu of extensions (the puzzle piece) and pin Wordreach.',
+  practicePin: 'If you do not see the button, open the extensions menu (the puzzle piece) and pin Wordreach.',
   practiceShaded:
-    'There it is. Rest the pointer on a shaded word, or go from one to the next in the panel. A second press takes all of it away.',
-  practiceThen: 'It works like this on any page of the web.',
+    'Well done. Rest the pointer on a shaded word, or go from word to word in the panel. Press the button again to remove the shading.',
+  practiceThen: 'It works like this on any web page.',
   practiceGroups: 'Change the group',
 } as const;

@@ -7,38 +7,38 @@ export const files: Translated<typeof english> = {
   tooLarge: 'Este archivo ocupa más de 25 MB. Copie la parte que desee y péguela.',
   unreadable:
     'El navegador no puede leer este archivo. Compruebe que sigue donde estaba y vuelva a elegirlo.',
-  unknownMake:
-    'Este archivo está dañado o tiene una forma que la mesa de trabajo no conoce. Copie su texto y péguelo.',
-  noText: 'Este archivo no es un texto. Ábralo en el programa con el que se hizo y copie y pegue su texto.',
+  unknownMake: 'Este archivo está dañado, o Wordreach no conoce su formato. Copie su texto y péguelo.',
+  noText:
+    'Este archivo no es un texto. Ábralo en el programa con el que se hizo; después copie y pegue su texto.',
   noWords: 'No hay palabras en este archivo. Elija otro.',
-  packed: 'Este es un archivo comprimido de otro tipo. Descomprímalo y abra el archivo que contiene.',
+  packed: 'Este es un archivo comprimido. Descomprímalo y abra el archivo que contiene.',
   lockedOrOldDocument:
-    'Este documento está protegido con contraseña o es de una versión antigua de Word. Ábralo en Word y guárdelo como .docx sin contraseña.',
+    'Este documento tiene contraseña o es de una versión antigua de Word. Ábralo en Word y guárdelo como .docx sin contraseña.',
   richText: 'Este es un archivo de texto enriquecido. Ábralo en Word y guárdelo como .docx.',
   misnamed:
-    'El nombre de este archivo acaba en .{ending}, pero es otra cosa o está dañado. Consígalo de nuevo, o copie su texto y péguelo.',
+    'Este archivo se llama .{ending}, pero es de otro tipo o está dañado. Consígalo de nuevo, o copie su texto y péguelo.',
   otherKind:
-    'La mesa de trabajo abre textos, páginas web, documentos de Word, PDF y EPUB. Si el archivo es de otro tipo, copie el texto y péguelo.',
+    'Wordreach abre textos, páginas web, documentos de Word, PDF y EPUB. Si el archivo es de otro tipo, copie el texto y péguelo.',
   noWordsInPage: 'No hay palabras en esta página web. Ábrala en el navegador y copie y pegue su texto.',
   notFromWord: 'Este no es un documento escrito por Word. Copie su texto y péguelo.',
   damagedDocument: 'Este documento de Word está dañado. Ábralo en Word, guárdelo de nuevo y abra esa copia.',
   noWordsInDocument:
     'No hay palabras en este documento. Si su texto es una imagen, escriba la parte que desee.',
-  damagedBook: 'Este libro está dañado. Consígalo de nuevo en su lugar de origen y ábralo.',
+  damagedBook: 'Este libro está dañado. Consiga otra copia y ábrala.',
   lockedBook:
-    'Este libro está protegido por quien lo vende y solo se abre en su propio lector. Escriba la parte que desee.',
+    'Este libro está protegido por quien lo vende y solo se abre en su aplicación. Escriba la parte que desee.',
   noWordsInBook: 'No hay palabras en este libro. Elija otro.',
   slowPdf: 'Se tarda demasiado en leer este PDF. Copie su texto y péguelo.',
-  longPdf: 'Este PDF tiene {pages} páginas. Guarde las que desee en un PDF aparte y ábralo.',
+  longPdf:
+    'Este PDF tiene {pages} páginas, que son demasiadas. Guarde las que desee en un PDF nuevo y ábralo.',
   pdfOfPictures:
-    'Este PDF está hecho de imágenes de sus páginas, sin texto. Páselo antes por un programa de reconocimiento de texto, o escriba la parte que desee.',
+    'Este PDF tiene imágenes de páginas, no texto. Use antes un programa de reconocimiento de texto, o escriba la parte que desee.',
   noWordsInPdf: 'No hay palabras en este PDF. Elija otro archivo.',
-  lockedPdf:
-    'Este PDF está protegido con contraseña. Ábralo en un lector de PDF, imprímalo como un PDF nuevo y abra ese.',
-  damagedPdf: 'Este PDF está dañado. Consígalo de nuevo en su lugar de origen, o copie su texto y péguelo.',
+  lockedPdf: 'Este PDF tiene contraseña. Ábralo en un lector de PDF, imprímalo como un PDF nuevo y abra ese.',
+  damagedPdf: 'Este PDF está dañado. Consiga otra copia, o copie su texto y péguelo.',
   unpacksTooLarge:
-    'Este archivo, una vez descomprimido, no cabe en la mesa de trabajo. Copie la parte que desee y péguela.',
-  damaged: 'Este archivo está dañado. Consígalo de nuevo en su lugar de origen y ábralo.',
+    'Este archivo, una vez descomprimido, es demasiado grande. Copie la parte que desee y péguela.',
+  damaged: 'Este archivo está dañado. Consiga otra copia y ábrala.',
 
   picturesLeftOut: { one: 'Se omitió una imagen.', other: 'Se omitieron {count} imágenes.' },
   footnotesLeftOut: { one: 'Se omitió una nota al pie.', other: 'Se omitieron {count} notas al pie.' },
@@ -48,6 +48,6 @@ export const files: Translated<typeof english> = {
 
   chaptersOf: 'Capítulos de «{book}»',
   words: { one: 'una palabra', other: '{count} palabras' },
-  putOnTheDesk: { one: 'Poner una palabra en la mesa', other: 'Poner {count} palabras en la mesa' },
+  putOnTheDesk: { one: 'Crear pasaje: una palabra', other: 'Crear pasaje: {count} palabras' },
   openAnother: 'Abrir otro archivo',
 };

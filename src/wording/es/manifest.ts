@@ -4,10 +4,10 @@ import type { Translated } from '../translation.ts';
 /** What the browser shows of the extension before any page of it is open. */
 export const manifest: Translated<typeof english> = {
   description:
-    'Compara cualquier texto web con lo enseñado a un grupo de lectura: qué palabras puede descodificar y qué patrones faltan.',
+    'Compara cualquier texto web con lo enseñado a un grupo de lectura: qué palabras son decodificables y qué patrones faltan.',
   button: 'Revisar esta página para su grupo',
-  nextWord: 'Ir a la siguiente palabra aún no descodificable',
-  previousWord: 'Ir a la anterior palabra aún no descodificable',
+  nextWord: 'Ir a la siguiente palabra aún no decodificable',
+  previousWord: 'Ir a la anterior palabra aún no decodificable',
   openDesk: 'Abrir la mesa de trabajo',
   checkSelection: 'Revisar la selección para su grupo',
 };

@@ -1,11 +1,11 @@
 import type { passage as english } from '../en/passage.ts';
+import { names } from '../names.ts';
 import type { Translated } from '../translation.ts';
 
 /** Taking a page's text, and where a passage comes from. */
 export const passage: Translated<typeof english> = {
-  notShaded:
-    'La página ya no está sombreada. Vuelva a ella, pulse el botón de Wordreach y tome el texto de nuevo.',
+  notShaded: `La página ya no está sombreada. Vuelva a ella, pulse el botón de Wordreach y después «${names.editText.es}».`,
   noWords:
-    'No hay palabras en la parte de la página que se revisa. Elija «Toda la página» en el panel, o seleccione el texto.',
+    'La parte revisada de esta página no tiene palabras. Elija «Toda la página» en el panel, o seleccione el texto.',
   source: 'Fuente: {source}',
 };

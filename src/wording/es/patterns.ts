@@ -5,7 +5,6 @@ import type { Translated } from '../translation.ts';
 export const patterns: Translated<typeof english> = {
   asIn: '{spelling} como en {word}',
   silentAsIn: '{spelling} muda como en {word}',
-  weakAsIn: '{spelling} débil como en {word}',
   consonantLeAsIn: 'consonante-{spelling} como en {word}',
   suffixSaid: 'sufijo {spelling} que suena /{word}/',
   suffix: 'sufijo {spelling}',
@@ -18,8 +17,8 @@ export const patterns: Translated<typeof english> = {
   vowelConsonantEInLonger: 'sílabas vocal-consonante-e en palabras más largas',
   vowelTeamInLonger: 'sílabas con grupo vocálico en palabras más largas',
   rControlledInLonger: 'sílabas de vocal con r en palabras más largas',
-  twoSyllables: 'palabras base de dos sílabas',
-  threeSyllables: 'palabras base de tres o más sílabas',
+  twoSyllables: 'palabras de dos sílabas',
+  threeSyllables: 'palabras de tres o más sílabas',
   doubleConsonant: 'doblar la consonante final',
   dropE: 'quitar la e',
   changeYToI: 'cambiar y por i',

@@ -5,14 +5,14 @@ import type { Translated } from '../translation.ts';
 export const privacy: Translated<typeof english> = {
   title: 'Privacidad',
   onlyOnPress:
-    'Wordreach lee una página solo cuando usted pulsa su botón, y solo esa página. Nada sale de su equipo: no hay servidor, ni cuenta, ni recuento de uso.',
+    'Wordreach lee una página solo cuando usted pulsa su botón, y solo esa página. Nada sale de su equipo. No hay servidor, ni cuenta, ni recuento de uso.',
   keptHere:
-    'Los grupos, las secuencias, los pasajes, las lecciones y la estantería se guardan en este navegador. Puede guardarlo todo en un archivo, y desaparece si quita la extensión.',
+    'Los grupos, las secuencias, los pasajes, las lecciones y la estantería se guardan en este navegador. Puede guardarlo todo en un archivo. Si quita la extensión, se borra todo lo que hay en el navegador.',
   copies:
-    'Si marca la copia a sus otros navegadores, los grupos y las secuencias se copian con la cuenta de su navegador, nunca con nombres de alumnos ni lugares. Está desactivada hasta que la marque.',
+    'Puede copiar grupos y secuencias a sus otros navegadores con su propia cuenta del navegador. Los nombres de alumnos y lugares no se copian nunca. Está desactivado hasta que usted lo active.',
   files:
-    'Los archivos para compartir omiten los nombres salvo que los marque. El archivo que lo guarda todo sí los tiene: consérvelo usted.',
+    'Los archivos para compartir no llevan nombres, salvo que usted los incluya. El archivo de «Guardarlo todo» lleva todos los nombres, así que no lo comparta.',
   whatPagesSee:
-    'Un programa de la página que revisa podría ver qué palabras están marcadas, en cuatro clases, y nada más: ni su grupo, ni lo enseñado, ni el panel.',
+    'Un programa de la página que revisa podría ver cuáles de sus palabras están marcadas, en cuatro clases. No puede ver su grupo, ni los patrones enseñados, ni el panel.',
   licences: 'De quién es el trabajo que contiene Wordreach, y con qué licencias (en inglés)',
 };
