@@ -90,7 +90,9 @@ describe('the report on a page', () => {
     const readout = report.locator('.climb-readout');
     await readout.getByText('Step 37').waitFor();
     const read = (await readout.textContent())!;
-    expect(read).toMatch(/^Step 37, Two closed syllables: napkin, rabbit: Herons \d+\.\d%, \d+ more words readable$/);
+    expect(read).toMatch(
+      /^Step 37, Two closed syllables: napkin, rabbit: Herons \d+\.\d%, \d+ more words readable$/,
+    );
     expect(read).toContain((await rowsOf(report))[37]![2]!);
   });
 
@@ -106,9 +108,7 @@ describe('the report on a page', () => {
         .poll(async () => Number.parseFloat(await reachOf(panel)))
         .toBe(Number.parseFloat(rows[step]![2]!));
       // The report follows the group too.
-      await report
-        .getByText(step === 0 ? 'Before the first step,' : `At step ${step},`)
-        .waitFor();
+      await report.getByText(step === 0 ? 'Before the first step,' : `At step ${step},`).waitFor();
       expect(await reachOf(report)).toBe(await reachOf(panel));
     }
   });
