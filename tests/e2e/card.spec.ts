@@ -232,7 +232,10 @@ describe('the teacher', () => {
     const at = await open('<!doctype html><p>Bram was <w>hoping</w>');
     await at.page.evaluate(() => cardTest.cards.step(1));
     await at.card.getByRole('button', { name, exact: true }).press('Enter');
-    await at.card.getByRole('status').getByText(/now|Marked as taught/i).waitFor();
+    await at.card
+      .getByRole('status')
+      .getByText(/now|Marked as taught/i)
+      .waitFor();
     expect(await at.page.evaluate(() => cardTest.acted)).toEqual([action]);
     expect(await at.card.textContent()).toContain(then);
     expect(await at.card.getByRole('button', { name, exact: true }).count()).toBe(0);

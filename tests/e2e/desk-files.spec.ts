@@ -278,7 +278,12 @@ describe('what cannot be opened is told in a sentence:', () => {
     ['a scanned PDF', 'a.pdf', makeScan, /pictures of pages/],
     ['half a PDF', 'a.pdf', async () => (await makePdf()).slice(0, 300), /^This PDF is damaged/],
     ['half a document', 'a.docx', async () => (await makeDocx()).slice(0, 3000), /damaged/],
-    ['an old or locked document', 'a.docx', () => new Uint8Array([0xd0, 0xcf, 0x11, 0xe0, 1, 2]), /old version of Word/],
+    [
+      'an old or locked document',
+      'a.docx',
+      () => new Uint8Array([0xd0, 0xcf, 0x11, 0xe0, 1, 2]),
+      /old version of Word/,
+    ],
     ['a text named a document', 'a.docx', () => 'Hello', /named \.docx, but it is another kind/],
     ['a zip that is no document', 'a.docx', () => zipSync({ 'a.xml': strToU8('<a/>') }), /damaged/],
     ['a zip that is no book', 'a.epub', () => zipSync({ 'a.xml': strToU8('<a/>') }), /damaged/],
