@@ -208,7 +208,7 @@ describe('frames', () => {
     const inner = (): Promise<number> =>
       page.evaluate(() => (frames[0] as unknown as typeof globalThis).CSS.highlights.get('wr-1')?.size ?? 0);
     await eventually(inner).toBe(2);
-    await eventually(sidebarText).toContain('of 5 running words');
+    await eventually(sidebarText).toContain('of 5 words');
     expect(await sidebarText()).not.toContain('Whale log');
     await firefox.press(page);
     await eventually(inner).toBe(0);
@@ -249,7 +249,7 @@ describe('pages of which the figure may mislead', () => {
       ),
     );
     await firefox.press(page);
-    await eventually(sidebarText).toContain('of 9 running words');
+    await eventually(sidebarText).toContain('of 9 words');
     expect(await sidebarText()).not.toContain('does not let extensions in');
   });
 

@@ -38,7 +38,7 @@ test.each([
   await page.waitForFunction(() => CSS.highlights.size > 0);
   const panel = await browser.openPanel(page);
   await panel.locator('.reach-figure').waitFor();
-  await panel.getByText('of 2 running words').waitFor();
+  await panel.getByText('of 2 words').waitFor();
   await panel.close();
   await page.close();
 });
@@ -53,10 +53,10 @@ test('a lazy frame is read once somebody scrolls to it', async () => {
   await browser.press(page);
   await page.waitForFunction(() => CSS.highlights.size > 0);
   const panel = await browser.openPanel(page);
-  await panel.getByText('of 2 running words').waitFor();
+  await panel.getByText('of 2 words').waitFor();
   await page.bringToFront();
   await page.evaluate(() => scrollTo(0, 7000));
-  await panel.getByText('of 4 running words').waitFor();
+  await panel.getByText('of 4 words').waitFor();
 });
 
 test('a page that is still being read from a slow server is shaded after a second, and the rest when it comes', async () => {
@@ -73,8 +73,8 @@ test('a page that is still being read from a slow server is shaded after a secon
   await browser.press(page);
   await page.waitForFunction(() => CSS.highlights.size > 0);
   const panel = await browser.openPanel(page);
-  await panel.getByText('of 2 running words').waitFor();
+  await panel.getByText('of 2 words').waitFor();
   finish();
-  await panel.getByText('of 4 running words').waitFor();
+  await panel.getByText('of 4 words').waitFor();
   slow.close();
 });

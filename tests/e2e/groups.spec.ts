@@ -40,7 +40,7 @@ async function expectSound(): Promise<void> {
 
 /** How many of the commonest words the group can read, as the page says. */
 async function readable(): Promise<number> {
-  const sentence = view.getByText('commonest words', { exact: false }).locator('strong');
+  const sentence = view.getByText('most common words', { exact: false }).locator('strong');
   return Number(await sentence.textContent());
 }
 

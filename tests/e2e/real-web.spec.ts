@@ -27,7 +27,7 @@ async function shaded(page: Page): Promise<Page> {
 }
 
 async function running(panel: Page): Promise<number> {
-  const says = (await panel.getByText('running words').textContent()) ?? '';
+  const says = (await panel.getByText('Readable: ').textContent()) ?? '';
   return Number(/of (\d+) words/.exec(says)?.[1]);
 }
 

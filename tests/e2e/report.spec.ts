@@ -77,8 +77,8 @@ describe('the report on a page', () => {
     );
     expect(await reachOf(report)).toBe(await reachOf(panel));
     const says = (await report.locator('.climb-says li').allTextContents())[0]!;
-    expect(says).toContain(`At step 24 the group can read ${await reachOf(panel)}.`);
-    expect(says).toMatch(/It reaches 95% at step \d+ \(/);
+    expect(says).toContain(`At step 24, ${await reachOf(panel)} is readable.`);
+    expect(says).toMatch(/95% will be readable from step \d+ \(/);
     const gaps = await report.locator('.report-gaps h3').allTextContents();
     expect(gaps.slice(0, 2)).toEqual((await panel.locator('.gap h3').allTextContents()).slice(0, 2));
     expect(await report.locator('.report-standing').first().textContent()).toContain('light');
@@ -135,7 +135,7 @@ describe('the report on a page', () => {
     ]);
     await expectSound(report, '.climb');
     await report.getByLabel('Group', { exact: true }).selectOption('Plovers');
-    await report.getByText('For Plovers, at step 50').waitFor();
+    await report.getByText('Group Plovers, step 50').waitFor();
     expect((await report.locator('.climb-name').first().textContent())!.trim()).toMatch(/^Plovers/);
   });
 
@@ -175,7 +175,7 @@ describe('the report on a page', () => {
     await report.evaluate(() => {
       location.hash = '#passage/gone/herons';
     });
-    await report.getByText('This passage is no longer on the desk').waitFor();
+    await report.getByText('This passage no longer exists').waitFor();
     await report.evaluate(() => {
       location.hash = '#shelf/gone';
     });
@@ -206,7 +206,7 @@ describe('a report that leaves', () => {
         'judgement comes first',
       ])
         expect(text).toContain(part);
-      expect(text).not.toMatch(/Print or save|Save as web page|Beside Herons|Every step as a table/);
+      expect(text).not.toMatch(/Print or save|Save as web page|Compare Herons with|All steps, as table/);
       for (const { lines } of pages)
         expect(lines.at(-1)!.text).not.toMatch(/^(Missing patterns|Words|Settings used)$/);
     }
@@ -244,7 +244,7 @@ describe('a report that leaves', () => {
     await panel.getByRole('link', { name: 'Full report' }).click();
     const report = await opened;
     await report.getByText('2 (kept private)').waitFor();
-    await report.getByText('Terns: no sequence is followed, so there are no steps to climb.').waitFor();
+    await report.getByText('Terns: this group has no sequence, so there are no steps to show.').waitFor();
     expect(await report.locator('body').textContent()).not.toMatch(/Hesper|Corentin/);
   });
 });
@@ -268,6 +268,6 @@ test('the report on a passage is of the group’s own version, with its story wo
   // What is changed at the desk comes here when it is saved.
   await desk.getByRole('textbox', { name: /^Text for/ }).press('Control+End');
   await desk.keyboard.type(' Bram ran.');
-  await report.getByText('The text as adapted for Herons.').waitFor();
+  await report.getByText('Text adapted for Herons.').waitFor();
   await expect.poll(() => reachOf(report)).toBe(await reachOf(desk));
 });
