@@ -173,7 +173,7 @@ describe("sentences in the register of children's books", () => {
     const sure = sentences.filter((one) => one.sure);
     const wrong = sure.filter(({ chosen, right }) => chosen.reading !== right).map(({ line }) => line);
     expect(wrong.length / sure.length, wrong.join('\n')).toBeLessThanOrEqual(0.015);
-    expect(sure.length / sentences.length).toBeGreaterThanOrEqual(0.93);
+    expect(sure.length / sentences.length).toBeGreaterThanOrEqual(0.97);
   });
 });
 
@@ -231,12 +231,12 @@ describe('a text with both readings', () => {
 // the other part: majority 84.1%, part of speech alone 95.5% (from memory, read second hand).
 const measured = measureHomographs();
 test.skipIf(!measured)(
-  'readings are chosen right in 97.5 of 100 places, and in 98.5 where a key names them',
+  'readings are chosen right in 97.8 of 100 places, and in 98.7 where a key names them',
   () => {
-    expect(measured!.macro).toBeGreaterThanOrEqual(0.975);
-    expect(measured!.micro).toBeGreaterThanOrEqual(0.975);
-    expect(measured!.sureRight).toBeGreaterThanOrEqual(0.985);
-    expect(measured!.sure).toBeGreaterThanOrEqual(0.95);
+    expect(measured!.macro).toBeGreaterThanOrEqual(0.978);
+    expect(measured!.micro).toBeGreaterThanOrEqual(0.978);
+    expect(measured!.sureRight).toBeGreaterThanOrEqual(0.987);
+    expect(measured!.sure).toBeGreaterThanOrEqual(0.96);
   },
 );
 

@@ -52,7 +52,11 @@ const rules: Readonly<Record<string, readonly Rule[]>> = {
     { reading: 0, before: 'at joined left beat beating' },
   ],
   // The close of the day; not a close race.
-  close: [{ reading: 0, before: 'the a its', behind: 'of . , ;' }],
+  close: [
+    { reading: 0, before: 'the a its', behind: 'of . , ;' },
+    // Stay close; not stay to close the gate.
+    { reading: 1, before: 'stay stays stayed keep keeps kept come came so too very' },
+  ],
   content: [
     {
       reading: 1,
@@ -64,6 +68,13 @@ const rules: Readonly<Record<string, readonly Rule[]>> = {
     { reading: 1, before: 'and', near: 'calm glad happy safe sleepy warm', behind: '. , ; !' },
   ],
   dove: [{ reading: 1, behind: 'into under off overboard beneath deep down headfirst' }],
+  // An invalid father; not an invalid ticket.
+  invalid: [
+    {
+      reading: 1,
+      behind: 'wife mother husband father sister brother son daughter aunt uncle soldier soldiers',
+    },
+  ],
   lead: [
     { reading: 0, slot: VERBAL },
     {
@@ -80,7 +91,23 @@ const rules: Readonly<Record<string, readonly Rule[]>> = {
         'man men woman women lady gentleman doctor judge monk professor scholar scholars friend friends',
     },
   ],
+  // Live music, live happily; not live in music.
+  live: [
+    { reading: 0, behind: 'happily' },
+    {
+      reading: 1,
+      behind: 'music band show shows concert concerts album broadcast animals crab crabs match matches',
+    },
+  ],
+  // Their own lives; not who lives here.
+  lives: [{ reading: 1, before: 'whole own daily everyday private many nine our your their' }],
   minute: [
+    // In a minute; not a minute speck.
+    {
+      reading: 0,
+      before: 'a one each every this last another any per',
+      behind: '. , ! ? ; to and or before after later ago',
+    },
     { reading: 1, before: 'were are such most so very', behind: 'grains' },
     { reading: 1, behind: 'detail details amount amounts particle particles grain grains speck specks' },
   ],
@@ -91,6 +118,8 @@ const rules: Readonly<Record<string, readonly Rule[]>> = {
   ],
   read: [
     { reading: 0, slot: VERBAL },
+    // I heard Otto read; not Otto read.
+    { reading: 0, slot: 'name', near: 'hear heard saw watched let made make help helped suggested' },
     // A good read; not the notes were good, read out by her.
     {
       reading: 0,
@@ -124,6 +153,8 @@ const rules: Readonly<Record<string, readonly Rule[]>> = {
   tear: [
     // To tear gas; not to tear paper.
     { reading: 1, behind: 'gas gland glands duct ducts drop drops' },
+    // They tear out a page; not a tear out of her eye.
+    { reading: 0, slot: 'subject name s', behind: 'out off up down apart at into' },
     { reading: 0, slot: VERBAL },
     { reading: 1, near: 'eye eyes cheek cheeks cry cried weep wept sob sobbed rolled wipe wiped wiping' },
   ],
