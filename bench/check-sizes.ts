@@ -16,7 +16,7 @@ const LIMITS: Readonly<Record<string, number>> = {
   'page-card.js': 25,
   'sidepanel.html': 40,
 };
-/** The most of the package, in KB, zipped: the texts of the licences and a guessing model of 600 KB are part of it. */
+/** The most of the package, in KB, zipped: a guessing model of 600 KB is part of it. */
 const PACKAGE = 4224;
 
 /** What each library has in its code that nothing else has; the script of a page and the background have none of them. */
