@@ -1,10 +1,11 @@
+import { mergeWeak } from '../src/analyze/alignment/sounds.ts';
 import { createAnalyzer, openGuesser, openLexicon } from '../src/analyze/index.ts';
 import { finishReading } from '../src/analyze/word/finish-reading.ts';
 import { buildGuesser } from '../src/data/guess/build-guesser.ts';
 import { isHeldOut } from '../src/data/guess/held-out.ts';
 import { buildLexicon } from '../src/data/lexicon/build-lexicon.ts';
 import { readCmudict } from '../src/data/read-cmudict.ts';
-import { listedSounds, mergeSounds } from '../tests/accuracy/measure-guess.ts';
+import { listedSounds } from '../tests/accuracy/measure-guess.ts';
 import { median } from './median.ts';
 import { processorTime } from './processor-time.ts';
 import { sayByEspeak } from './say-by-espeak.ts';
@@ -46,7 +47,7 @@ export async function measureLetterToSound(
     const wrong = (as: (sounds: string) => string): number =>
       listed.filter((said, i) => !said.map(as).includes(as(sounds[i]!))).length / words.length;
     const speed = Math.round(words.length / median(spoken.map(({ seconds }) => seconds)));
-    figures.push({ name, speed, errors: wrong(mergeSounds), looseErrors: wrong(mergeAccents) });
+    figures.push({ name, speed, errors: wrong(mergeWeak), looseErrors: wrong(mergeAccents) });
   }
   return { words: words.length, figures };
 }
@@ -84,5 +85,5 @@ function pronunciations(word: string, listed: readonly (readonly string[])[]): s
 }
 
 function mergeAccents(sounds: string): string {
-  return mergeSounds(sounds).replaceAll('AO', 'AA').replaceAll(/IH|UH/g, 'AH');
+  return mergeWeak(sounds).replaceAll('AO', 'AA').replaceAll(/IH|UH/g, 'AH');
 }

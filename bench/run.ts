@@ -12,6 +12,7 @@ import { measureBackground } from './cold-start.ts';
 import { measureDeskTyping } from './desk-typing.ts';
 import { measureFloor } from './floor.ts';
 import { measureHighlighter } from './highlighter.ts';
+import { HOSTILE_LIMIT, measureHostilePages } from './hostile-pages.ts';
 import { measureLongPage } from './long-page.ts';
 import { median } from './median.ts';
 import { measureMemory } from './memory.ts';
@@ -122,6 +123,13 @@ const mb = (bytes: number): string => `${(bytes / 1e6).toFixed(1)} MB`;
 print('memory of the background, to 15 MB', memory.background / 15e6, mb(memory.background));
 print('memory of a tab with 10,000 words, to 5 MB', memory.tab / 5e6, mb(memory.tab));
 print('what 80 pages more leave behind, to 1 MB', memory.growth / 1e6, mb(memory.growth));
+
+for (const { what, longest } of await measureHostilePages())
+  print(
+    `longest task on ${what}`,
+    longest / HOSTILE_LIMIT,
+    `${longest.toFixed(0)} ms of ${HOSTILE_LIMIT} allowed`,
+  );
 
 const page = await measureLongPage();
 print(

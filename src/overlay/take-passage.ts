@@ -42,7 +42,7 @@ export async function takePassage(doc: Document, scope: Scope, signal: AbortSign
 
 /** The words of a block; where only a part is wanted, from its first word to its last. */
 function textOf(block: TextBlock, { covers }: Scope): string {
-  const { nodes, parted } = block;
+  const { nodes, parted, broken } = block;
   const kept = nodes.filter((node) => !isFootnoteMark(node));
   if (covers) {
     const words = findPlaces(block).places.filter(covers);
@@ -56,6 +56,10 @@ function textOf(block: TextBlock, { covers }: Scope): string {
   }
   let text = '';
   for (const node of kept) {
+    if (broken?.has(node)) {
+      text = text.replace(/-$/, '') + node.data.trimStart();
+      continue;
+    }
     const runsOn = /[\p{L}\p{N}]$/u.test(text) && /^[\p{L}\p{N}]/u.test(node.data);
     text += parted.has(node) && runsOn ? ` ${node.data}` : node.data;
   }

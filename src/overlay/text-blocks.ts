@@ -10,6 +10,8 @@ export interface TextBlock {
   readonly nodes: readonly Text[];
   /** Nodes before which a word ends all the same: something stands in between. */
   readonly parted: ReadonlySet<Text>;
+  /** Nodes that go on with a word broken over lines (chil-<br>dren); left out where there are none. */
+  readonly broken?: ReadonlySet<Text>;
   /** What it is a line of, and may share with other lines. */
   readonly within: Node;
   /** Nodes whose letters are not painted with their text's colour; left out where there are none. */
@@ -27,15 +29,17 @@ export function* findTextBlocks(root: Node, onShadow: (root: ShadowRoot) => void
   let isParted = false;
   let within = root;
   let inks: Map<Text, Ink> | undefined;
+  let broken: Set<Text> | undefined;
   /** A placed element that has just been left; its edge counts unless the next one goes on with its line. */
   let left: Opened | undefined;
   let between: Edge = 'line';
 
   function* endLine(): Generator<TextBlock> {
-    if (nodes.length > 0) yield { nodes, parted, within, ...(inks && { inks }) };
+    if (nodes.length > 0) yield { nodes, parted, within, ...(broken && { broken }), ...(inks && { inks }) };
     nodes = [];
     parted = new Set();
     inks = undefined;
+    broken = undefined;
     isParted = false;
   }
   function addText(node: Text, level: Opened): void {
@@ -55,6 +59,13 @@ export function* findTextBlocks(root: Node, onShadow: (root: ShadowRoot) => void
     isParted ||= edge === 'word';
   }
   function* enter(element: Element): Generator<TextBlock> {
+    const last = nodes.at(-1);
+    const rest = last && own(last).nextSibling === element ? restOfBrokenWord(last, element) : null;
+    if (rest) {
+      broken ??= new Set();
+      broken.add(rest);
+      return;
+    }
     const style = getComputedStyle(element);
     const edge = findEdge(element, style);
     if (!left) yield* pass(edge);
@@ -97,6 +108,13 @@ export function* findTextBlocks(root: Node, onShadow: (root: ShadowRoot) => void
     } else if (isElement(child) && own(child).isConnected) yield* enter(child);
   }
   yield* endLine();
+}
+
+/** What goes on with the word that a line break cuts behind a hyphen: dren in chil-<br>dren; not Bay in Jeanne-<br>Bay. */
+function restOfBrokenWord(before: Text, element: Element): Text | null {
+  if (own(element).tagName !== 'BR' || !/\p{L}-$/u.test(before.data)) return null;
+  const { nextSibling } = own(element);
+  return nextSibling && isText(nextSibling) && /^\s?\p{Ll}/u.test(nextSibling.data) ? nextSibling : null;
 }
 
 /** An element that is being walked through. */

@@ -1,4 +1,5 @@
 import { fileURLToPath } from 'node:url';
+import { mergeWeak } from '../../src/analyze/alignment/sounds.ts';
 import { createAnalyzer, openGuesser, openLexicon } from '../../src/analyze/index.ts';
 import { finishReading } from '../../src/analyze/word/finish-reading.ts';
 import { buildGuesser } from '../../src/data/guess/build-guesser.ts';
@@ -49,9 +50,9 @@ export function measureGuess(): GuessScore {
     const guess = guesser.guess(word)?.built;
     const alone = guess ? finishReading(word, guess, 'guess') : null;
     const reading = analyzer.analyze(word).readings[0]!;
-    const right = said.has(mergeSounds(reading.pronunciation));
+    const right = said.has(mergeWeak(reading.pronunciation));
     count.words++;
-    if (alone && said.has(mergeSounds(alone.pronunciation))) count.model++;
+    if (alone && said.has(mergeWeak(alone.pronunciation))) count.model++;
     if (right) count.whole++;
     if (!rank.has(word) || capitalised.has(word)) continue;
     count.common++;
@@ -79,17 +80,12 @@ function spellingsOf({
 }: {
   readonly units: readonly { readonly letters: string; readonly sound: string }[];
 }): string {
-  return [...new Set(units.map(({ letters, sound }) => `${letters}:${mergeSounds(sound)}`))].sort().join(' ');
+  return [...new Set(units.map(({ letters, sound }) => `${letters}:${mergeWeak(sound)}`))].sort().join(' ');
 }
 
 /** How a word of CMUdict may be said: its pronunciations as the engine writes sounds, weak vowels merged. */
 export function listedSounds(word: string, pronunciations: readonly (readonly string[])[]): Set<string> {
-  return new Set(pronunciations.map((phones) => mergeSounds(cleanPronunciation(word, phones).join(' '))));
-}
-
-/** Sounds with the schwa as AH and the weak i as IH, since sources differ in which weak vowels they tell apart. */
-export function mergeSounds(sounds: string): string {
-  return sounds.replaceAll('AX', 'AH').replaceAll('IX', 'IH');
+  return new Set(pronunciations.map((phones) => mergeWeak(cleanPronunciation(word, phones).join(' '))));
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {

@@ -1,7 +1,8 @@
 import type { Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
 import { startBrowser, type TestBrowser } from './browser.ts';
-import { longestTask, openSideWorld, type SideWorld } from './main-thread.ts';
+import { hostilePages } from './hostile-pages.ts';
+import { openSideWorld, type SideWorld } from './main-thread.ts';
 
 let browser: TestBrowser;
 beforeAll(async () => {
@@ -11,118 +12,6 @@ afterAll(() => browser?.close());
 afterEach(async () => {
   for (const page of browser.context.pages().slice(1)) await page.close();
 });
-
-/** No task of a page may take longer for us, in milliseconds. */
-const LONGEST = 200;
-
-const ONE = 'The lighthouse keeper answered the ferry.';
-const TALE = `<p>${ONE}</p>`;
-const script = (code: string): string => `<script>${code}</script>`;
-
-interface HostilePage {
-  readonly what: string;
-  readonly html: string;
-  /** A word of the page that must be found all the same. */
-  readonly finds?: string;
-  /** Whether the page lets the marks be. */
-  readonly keepsMarks?: boolean;
-}
-
-const clobbers = (...names: string[]): string => names.map((name) => `<input name="${name}">`).join('');
-
-const pages: readonly HostilePage[] = [
-  {
-    what: 'forms named like methods of the document',
-    html: `${TALE}${['getElementById', 'querySelectorAll', 'querySelector', 'createElement', 'createRange', 'createTreeWalker', 'adoptedStyleSheets', 'documentElement', 'defaultView', 'addEventListener', 'getElementsByTagName', 'getSelection', 'title', 'URL', 'cloneNode', 'activeElement', 'caretPositionFromPoint', 'createElementNS'].map((name) => `<form name="${name}"></form>`).join('')}`,
-  },
-  { what: 'a picture named body', html: `<img name="body" alt="">${TALE}` },
-  {
-    what: 'a form with fields named like its own properties',
-    html: `<form>${clobbers('parentNode', 'parentElement', 'childNodes', 'children', 'firstChild', 'nextSibling', 'previousSibling', 'nodeType', 'tagName', 'textContent', 'className', 'isConnected', 'shadowRoot', 'checkVisibility', 'getBoundingClientRect', 'getAnimations', 'closest', 'clientHeight', 'assignedSlot', 'getRootNode', 'ownerDocument', 'isContentEditable', 'style')}${TALE}</form>`,
-  },
-  {
-    what: 'scripts that patch what everything is built of',
-    html: `${script(`
-      const no = () => { throw new Error('patched'); };
-      for (const proto of [Array.prototype, Map.prototype, Set.prototype, WeakMap.prototype, Promise.prototype, String.prototype, RegExp.prototype])
-        for (const name of Reflect.ownKeys(proto)) {
-          if (name === 'constructor') continue;
-          try { Object.defineProperty(proto, name, { value: no, configurable: false }); } catch {}
-        }
-      window.Range = window.StaticRange = window.Highlight = window.Map = window.MutationObserver = window.IntersectionObserver = no;
-      window.getComputedStyle = window.requestAnimationFrame = window.setTimeout = no;
-      HighlightRegistry.prototype.set = HighlightRegistry.prototype.get = no;
-      Node.prototype.compareDocumentPosition = Element.prototype.getBoundingClientRect = no;
-      Object.defineProperty(document, 'adoptedStyleSheets', { get: no, set: no });
-    `)}${TALE}`,
-  },
-  { what: 'two megabytes in one text node', html: `<p>${`${ONE} `.repeat(50_000)}</p>` },
-  {
-    what: 'two megabytes without a blank',
-    html: `${TALE}<p>${'ferry'.repeat(400_000)}</p>`,
-  },
-  {
-    // Chromium 156 itself ends when it lays out 30,000 elements inside each other, so these are 2,000 deep.
-    // Shown only one at a time, since its own layout takes seconds.
-    what: '100,000 nested elements',
-    html: `${TALE}${script(`
-      for (let tower = 0; tower < 50; tower++) {
-        const root = document.createElement('div');
-        let outer = document.createElement('span');
-        outer.textContent = 'harbour ';
-        for (let n = 0; n < 2000; n++) {
-          const around = document.createElement('span');
-          around.append(outer);
-          outer = around;
-        }
-        root.append(outer);
-        root.hidden = tower > 0;
-        document.body.append(root);
-      }
-    `)}`,
-    finds: 'harbour',
-  },
-  {
-    what: 'signs without width and changes of direction',
-    html: `<p>The l\u200bi\u200dg\u00adh\u2060t\u200bh\ufeffouse \u202ekeeper\u202c \u2066answered\u2069 the \u200f\u200eferry\u061c.</p><p dir="rtl">${'\u202e'.repeat(5000)}${ONE}</p><p>${'\u0301'.repeat(20_000)}a${'\u0301'.repeat(20_000)} ${ONE}</p>`,
-  },
-  {
-    what: 'words of 10,000 letters',
-    html: `${TALE}<p>${Array.from({ length: 50 }, (_, n) => String.fromCharCode(97 + (n % 26)).repeat(5000) + 'quay'.repeat(1250 + n)).join(' ')}</p>`,
-  },
-  {
-    what: 'marks taken away in a loop',
-    html: `${TALE}${script('setInterval(() => { CSS.highlights.clear(); document.adoptedStyleSheets = []; }, 0)')}`,
-    keepsMarks: false,
-  },
-  {
-    what: 'messages that look like ours',
-    html: `${TALE}${script(`
-      for (const message of [{ to: 'page', ask: 'stop' }, { to: 'page', ask: 'words' }, { news: 'page', shaded: false }, { done: 1 }])
-        setInterval(() => {
-          window.postMessage(message, '*');
-          try { chrome.runtime.sendMessage('x'.repeat(32), message, () => undefined); } catch {}
-          dispatchEvent(new CustomEvent('message', { detail: message }));
-        }, 5);
-    `)}`,
-  },
-  {
-    what: 'elements and marks named like ours',
-    html: `<style>::highlight(wr-1), ::highlight(wr-2) { color: red }</style><div id="wordreach" class="wr-1 sheet card"></div><div popover="manual" id="wr-2"></div>${script(`
-      CSS.highlights.set('wr-1', new Highlight());
-      CSS.highlights.set('wr-9', new Highlight());
-      var wordreach = { stop() { throw 1 } }, wordreachParts = { article: 1, card: 1 };
-    `)}${TALE}`,
-  },
-  {
-    what: 'nothing allowed by its policy, and trusted types',
-    html: `<meta http-equiv="content-security-policy" content="default-src 'none'; require-trusted-types-for 'script'; trusted-types 'none'; sandbox">${TALE}`,
-  },
-  {
-    what: 'a text that never ends growing',
-    html: `${TALE}<p id="grows"></p>${script(`setInterval(() => { grows.append('A gull answered. '); }, 2)`)}`,
-  },
-];
 
 /** What the page is made of, as text; the card's element is the only thing of ours that may ever be in it. */
 const html = (side: SideWorld) =>
@@ -178,7 +67,7 @@ async function openPage(html: string): Promise<{ page: Page; side: SideWorld; sa
   return { page, side: await openSideWorld(page), said };
 }
 
-test.each(pages)(
+test.each(hostilePages)(
   'holds on a page with $what',
   async ({ html: body, finds = 'lighthouse', keepsMarks = true, what }) => {
     const { page, side, said } = await openPage(body);
@@ -187,15 +76,8 @@ test.each(pages)(
       await side.evaluate(() => new Promise((rested) => requestIdleCallback(rested, { timeout: 500 })));
     const before = await html(side);
     const saidBefore = said.length;
-    let words: string[] = [];
-    const longest = await longestTask(page, side, async () => {
-      await browser.press(page);
-      words = await settled(side);
-    });
-    if (process.env.FIGURES)
-      console.log(`${what}: ${words.length} words, longest task ${longest.toFixed(0)} ms`);
-    expect(words).toContain(finds);
-    expect(longest).toBeLessThan(LONGEST);
+    await browser.press(page);
+    expect(await settled(side)).toContain(finds);
     if (keepsMarks) {
       await expect
         .poll(() => side.evaluate(() => CSS.highlights.get('wr-1')?.size ?? 0), { timeout: 10_000 })
@@ -203,12 +85,9 @@ test.each(pages)(
     }
     if (!grows) expect(await html(side)).toBe(before);
 
-    const stopping = await longestTask(page, side, async () => {
-      await browser.press(page);
-      await expect.poll(askInFront, { timeout: 10_000 }).toBeNull();
-      await side.evaluate(() => new Promise((rested) => requestIdleCallback(rested, { timeout: 300 })));
-    });
-    expect(stopping).toBeLessThan(LONGEST);
+    await browser.press(page);
+    await expect.poll(askInFront, { timeout: 10_000 }).toBeNull();
+    await side.evaluate(() => new Promise((rested) => requestIdleCallback(rested, { timeout: 300 })));
     if (!grows) expect(await html(side)).toBe(before);
     expect(said.slice(saidBefore)).toEqual([]);
   },

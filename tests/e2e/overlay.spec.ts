@@ -36,7 +36,8 @@ describe('words that run over elements', () => {
       'sea air',
     ],
     ['place to break a line', '<p>A light<wbr>house', 'A light house', 'a lighthouse'],
-    ['a word broken over lines', '<p>The chil-<br>dren hid', 'The chil-\ndren hid', 'the children hid'],
+    ['word broken over lines', '<p>The chil-<br>dren hid', 'The chil- dren hid', 'the children hid'],
+    ['word broken over lines of the source', '<p>A har-<br>\nbour', 'A har- \nbour', 'a harbour'],
     ['soft hyphens', '<p>A har&shy;bour', 'A har\u00ADbour', 'a harbour'],
     ['comment in mid word', '<p>A ha<!-- -->ven', 'A ha ven', 'a haven'],
     ['hidden letters', '<p>A ha<span hidden>zzz</span>ven', 'A ha ven', 'a haven'],
@@ -48,6 +49,7 @@ describe('words that run over elements', () => {
 
   test.each([
     ['line break', '<p>the quay<br>wall', 'the quay wall', 'the quay wall'],
+    ['line break behind a hyphen', '<p>the net-<br>Wall', 'the net Wall', 'the net wall'],
     ['blocks', '<div>the quay<div>wall</div>top</div>', 'the quay wall top', 'the quay wall top'],
     ['table cells', '<table><tr><td>nets<td>ropes</table>', 'nets ropes', 'nets ropes'],
     ['footnote mark', '<p>the sea<sup>ab</sup>bed', 'the sea ab bed', 'the sea ab bed'],

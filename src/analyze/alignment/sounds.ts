@@ -33,6 +33,11 @@ export function shownSound(sound: string): string {
   return sound.includes('IX') ? sound.replaceAll('IX', 'IH') : sound;
 }
 
+/** Sounds with the schwa as AH and the weak i as IH, since sources differ in which weak vowels they tell apart. */
+export function mergeWeak(sounds: string): string {
+  return sounds.replaceAll('AX', 'AH').replaceAll('IX', 'IH');
+}
+
 /** Sounds made without the voice: after them -s says S and -ed says T. */
 export const VOICELESS: ReadonlySet<string> = new Set(['P', 'T', 'K', 'F', 'TH', 'S', 'SH', 'CH']);
 

@@ -1,4 +1,4 @@
-import { hasVowel } from '../alignment/sounds.ts';
+import { hasVowel, mergeWeak } from '../alignment/sounds.ts';
 import type { GuessToken } from './guess-token.ts';
 
 /** How many weights there are; traits that fall on the same slot share one. */
@@ -18,7 +18,7 @@ export interface TraitToken {
 
 /** Prepares a token for {@link traitsOf}. */
 export function traitToken({ text, letters, sound, stressed = false }: GuessToken): TraitToken {
-  const merged = sound.replaceAll('AX', 'AH').replaceAll('IX', 'IH');
+  const merged = mergeWeak(sound);
   return {
     length: text.length,
     stressed,
@@ -76,8 +76,8 @@ export function traitsOf(word: string, tokens: readonly TraitToken[]): number[] 
   return traits;
 }
 
-/** FNV-1a. */
-function hashText(text: string): number {
+/** A number for a text, of 32 bits: FNV-1a. */
+export function hashText(text: string): number {
   let hash = 0x811c9dc5;
   for (let i = 0; i < text.length; i++) hash = Math.imul(hash ^ text.charCodeAt(i), 0x01000193);
   return hash | 0;

@@ -1,4 +1,4 @@
-import { hasVowel, isLong } from '../alignment/sounds.ts';
+import { hasVowel, isLong, mergeWeak } from '../alignment/sounds.ts';
 import type { GuessToken } from './guess-token.ts';
 import { DONE } from './model-format.ts';
 import type { GuessModel } from './open-model.ts';
@@ -179,7 +179,7 @@ function addChances(one: number, other: number): number {
 }
 
 function numberOf(sound: string): number {
-  const merged = sound === 'AX' ? 'AH' : sound === 'IX' ? 'IH' : sound;
+  const merged = mergeWeak(sound);
   return merged.charCodeAt(0) * 256 + (merged.charCodeAt(1) || 0);
 }
 

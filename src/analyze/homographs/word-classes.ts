@@ -42,6 +42,18 @@ const ENDINGS: readonly (readonly [RegExp, string])[] = [
   [/..[^su]s$|men$/, 's'],
 ];
 
+/** The parts of speech that an ending says of a word that is not listed: mended is a past or a participle, kindness a noun. */
+export const PART_BY_ENDING: Readonly<Record<string, string>> = {
+  s: 'N',
+  ing: 'g',
+  noun: 'n',
+  adjective: 'a',
+  doer: 'n',
+  ly: 'r',
+  often: 'r',
+  ed: 'de',
+};
+
 /**
  * The class of a piece of a context; `edge` beyond the sentence, `mark` for punctuation, `name` for a word with
  * a capital, `other` for the rest. `first` tells that a capital says nothing because the sentence starts there.

@@ -1,17 +1,5 @@
-import { classOf } from './word-classes.ts';
+import { classOf, PART_BY_ENDING } from './word-classes.ts';
 import parts from './word-parts.json' with { type: 'json' };
-
-/** What an ending says of a word that is not listed: mended is a past or a participle, kindness a noun. */
-const BY_ENDING: Readonly<Record<string, string>> = {
-  s: 'N',
-  ing: 'g',
-  noun: 'n',
-  adjective: 'a',
-  doer: 'n',
-  ly: 'r',
-  often: 'r',
-  ed: 'de',
-};
 
 const known = new Map(
   Object.entries(parts).flatMap(([part, words]) => words.split(' ').map((word) => [word, part] as const)),
@@ -26,7 +14,7 @@ const known = new Map(
 export function partsOf(piece: string | undefined, first: boolean): string {
   const one = classOf(piece, first);
   if (piece === undefined || one === 'name') return one;
-  const byEnding = BY_ENDING[one];
+  const byEnding = PART_BY_ENDING[one];
   if (byEnding === undefined && one !== 'other') return one;
   return known.get(piece.toLowerCase()) ?? byEnding ?? 'x';
 }

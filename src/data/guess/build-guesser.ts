@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { hasVowel } from '../../analyze/alignment/sounds.ts';
+import { hasVowel, mergeWeak } from '../../analyze/alignment/sounds.ts';
 import { buildRecord } from '../../analyze/build/build-word.ts';
 import type { BuiltWord } from '../../analyze/build/built-word.ts';
 import { type GuessToken, keyOf, tokensOf } from '../../analyze/guess/guess-token.ts';
@@ -87,8 +87,9 @@ function markStress(
   const said = tokens.flatMap(soundsOf);
   const vowels = said.filter(hasVowel).length;
   const fitting = pronunciations.filter((phones) => phones.filter(isVowelPhone).length === vowels);
-  const merged = mergeWeak(said);
-  const phones = fitting.find((one) => mergeWeak(cleanPronunciation(word, one)) === merged) ?? fitting[0];
+  const merged = mergeWeak(said.join(' '));
+  const phones =
+    fitting.find((one) => mergeWeak(cleanPronunciation(word, one).join(' ')) === merged) ?? fitting[0];
   const stresses = phones?.filter(isVowelPhone).map((phone) => phone.endsWith('1')) ?? [];
   let at = 0;
   return tokens.map((token) => {
@@ -101,10 +102,6 @@ function markStress(
 /** CMUdict writes a vowel with its stress: AE1. */
 function isVowelPhone(phone: string): boolean {
   return /[012]$/.test(phone);
-}
-
-function mergeWeak(sounds: readonly string[]): string {
-  return sounds.join(' ').replaceAll('AX', 'AH').replaceAll('IX', 'IH');
 }
 
 function rememberBuilt(records: ReadonlyMap<string, WordRecord>): (word: string) => readonly BuiltWord[] {

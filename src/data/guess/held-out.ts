@@ -1,3 +1,5 @@
+import { hashText } from '../../analyze/guess/choice-traits.ts';
+
 /** True for a tenth of all words, by FNV-1a: nothing that is measured on them may be learnt from them. */
 export function isHeldOut(word: string): boolean {
   return /^[a-z]{2,}$/.test(word) && hashOf(`seed1:${word}`) % 10 === 0;
@@ -9,7 +11,5 @@ export function partOf(word: string, parts: number): number {
 }
 
 function hashOf(text: string): number {
-  let hash = 0x811c9dc5;
-  for (const letter of text) hash = Math.imul(hash ^ letter.charCodeAt(0), 0x01000193) >>> 0;
-  return hash;
+  return hashText(text) >>> 0;
 }

@@ -1,5 +1,6 @@
 import { writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
+import { mergeWeak } from '../../analyze/alignment/sounds.ts';
 import {
   TRAIT_SLOTS,
   TRAIT_STEP,
@@ -63,12 +64,12 @@ function readPart(
   const traits = model.tokens.map(traitToken);
   const found: Way[][] = [];
   for (const [word, variants] of said) {
-    const listed = new Set(variants.map((phones) => merge(cleanPronunciation(word, phones))));
+    const listed = new Set(variants.map((phones) => mergeWeak(cleanPronunciation(word, phones).join(' '))));
     const ways = findTokens(word).map(({ tokens, cost }): Way => {
       const own: TraitToken[] = tokens.map((token) => traits[token]!);
       const sounds = tokens.map((token) => model.tokens[token]!.sound).filter((sound) => sound !== '-');
       return {
-        right: listed.has(merge(sounds.flatMap((sound) => sound.split('.')))),
+        right: listed.has(mergeWeak(sounds.join(' ').replaceAll('.', ' '))),
         cost,
         traits: Uint16Array.from(traitsOf(word, own)),
       };
@@ -107,10 +108,6 @@ function learnWeights(lists: Way[][]): Float64Array {
     }
   }
   return weights;
-}
-
-function merge(sounds: readonly string[]): string {
-  return sounds.join(' ').replaceAll('AX', 'AH').replaceAll('IX', 'IH');
 }
 
 /** The same numbers from 0 to 1 each time. */

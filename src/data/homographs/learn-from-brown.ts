@@ -1,16 +1,15 @@
 import { writeFileSync } from 'node:fs';
 import type { Question } from '../../analyze/homographs/choose-reading.ts';
 import { TOPIC } from '../../analyze/homographs/context-features.ts';
-import { classOf } from '../../analyze/homographs/word-classes.ts';
+import { classOf, PART_BY_ENDING } from '../../analyze/homographs/word-classes.ts';
 import { readUnfitWords } from '../read-unfit-words.ts';
 import { GENERAL, QUESTIONS } from './fit-weights.ts';
 import { learnWeights, type Row, type Term } from './learn-weights.ts';
-import { type Part, readBrown, type Tagged } from './read-brown.ts';
-import { WINDOW } from './read-examples.ts';
+import { type Part, readBrown, type Tagged, wordsAround } from './read-brown.ts';
 
 /**
  * `npx tsx src/data/homographs/learn-from-brown.ts`, two minutes: counts what part of speech each word is (word-parts.json of
- * the engine), then learns from every verb, noun and adjective what stands around a verb or past (general-weights.json).
+ * the engine), then learns from every verb, noun and adjective which words are around a verb or past (general-weights.json).
  * Only needed when context features or classes change; `train.ts` goes on from what it writes.
  */
 
@@ -18,17 +17,6 @@ const PARTS = new URL('../../analyze/homographs/word-parts.json', import.meta.ur
 /** How often a word must be met, and the share of a part that counts. */
 const MET = 10;
 const SHARE = 0.1;
-const BY_ENDING: Readonly<Record<string, string>> = {
-  other: '',
-  s: 'N',
-  ed: 'de',
-  ing: 'g',
-  noun: 'n',
-  adjective: 'a',
-  doer: 'n',
-  ly: 'r',
-  often: 'r',
-};
 const LEARN = { least: 6, sparse: 10, penalty: 1 };
 const ROUNDS = 4;
 /** How much a place counts: many words, each of which tells less of a homograph than the homograph. */
@@ -59,7 +47,8 @@ function listParts(sentences: readonly Tagged[][]): Record<string, string> {
   const byParts = new Map<string, string[]>();
   for (const [word, own] of [...counts].sort(([a], [b]) => (a < b ? -1 : 1))) {
     const all = [...own.values()].reduce((sum, n) => sum + n, 0);
-    const ending = BY_ENDING[classOf(word)];
+    const one = classOf(word);
+    const ending = one === 'other' ? '' : PART_BY_ENDING[one];
     if (all < MET || ending === undefined || !/^[a-z]+(?:[-'][a-z]+)*$/.test(word) || unfit.has(word))
       continue;
     const usual = [...own]
@@ -99,11 +88,8 @@ function learnGeneral(
         continue;
       const asked = askedOf(word.toLowerCase(), part, can.get(word.toLowerCase())!, every);
       if (asked.length === 0) continue;
-      const features = contextFeatures(
-        word,
-        words.slice(Math.max(0, i - WINDOW), i),
-        words.slice(i + 1, i + 1 + WINDOW),
-      );
+      const { before, after } = wordsAround(words, i);
+      const features = contextFeatures(word, before, after);
       const build = features.filter((feature) => !feature.startsWith(TOPIC));
       for (const [question, yes] of asked)
         rows.push({

