@@ -107,17 +107,17 @@ describe('a group', () => {
     await view.keyboard.press('Escape');
     await view.keyboard.type('rain');
     await view.keyboard.press('Enter');
-    await view.getByRole('button', { name: 'Take out ai as in rain' }).waitFor();
+    await view.getByRole('button', { name: 'Remove ai as in rain' }).waitFor();
     expect(await view.evaluate(() => document.activeElement?.localName)).toBe('input');
     await expect.poll(readable).toBeGreaterThan(before);
 
     await view.getByLabel('Taught but not secure').focus();
     await view.keyboard.type('ship');
     await view.keyboard.press('Enter');
-    await view.getByRole('button', { name: 'Take out sh as in ship' }).waitFor();
+    await view.getByRole('button', { name: 'Remove sh as in ship' }).waitFor();
     await view.keyboard.press('Shift+Tab');
     await view.keyboard.press('Enter');
-    await view.getByRole('button', { name: 'Take out sh as in ship' }).waitFor({ state: 'detached' });
+    await view.getByRole('button', { name: 'Remove sh as in ship' }).waitFor({ state: 'detached' });
 
     await view.getByLabel('By-sight words', { exact: true }).fill('would, could\nshould their');
     await view.getByLabel('Names').fill('Mr. Falk; Otto');
