@@ -227,7 +227,7 @@ describe('the list', () => {
     await shelf.locator('.shelf-row').first().waitFor();
     expect(await news.count()).toBe(0);
     await moveOn(-5);
-    await shelf.getByText('ready in 5 steps').waitFor();
+    await shelf.getByText('ready in 5 steps', { exact: true }).waitFor();
     expect(await news.count()).toBe(0);
   });
 
