@@ -100,8 +100,8 @@ async function paste(desk: Page, text: string): Promise<{ shaded: number; counte
   );
   const counted = await desk.waitForFunction(
     () =>
-      Number(/of ([\d,]+) running/.exec(document.body.textContent ?? '')?.[1]?.replaceAll(',', '')) >
-        40_000 && performance.now() - (window as unknown as { began: number }).began,
+      Number(/of ([\d,]+) words/.exec(document.body.textContent ?? '')?.[1]?.replaceAll(',', '')) > 40_000 &&
+      performance.now() - (window as unknown as { began: number }).began,
   );
   return { shaded: (await shaded.jsonValue()) || 0, counted: (await counted.jsonValue()) || 0 };
 }
