@@ -35,7 +35,7 @@ export async function measureDeskTyping(): Promise<TypingFigures> {
   await desk.goto(`chrome-extension://${browser.id}/desk.html`);
   await watchTasks(desk);
   await desk.getByLabel('Text', { exact: true }).fill(longText(5000));
-  await desk.getByRole('button', { name: 'Put it on the desk' }).click();
+  await desk.getByRole('button', { name: 'Make a passage' }).click();
   await desk.waitForSelector('.reach-figure');
   const field = desk.getByRole('textbox', { name: /^Text for/ });
   await field.press('Control+Home');
