@@ -42,7 +42,7 @@ export function describeReport(
       names.length > 0 ? [wrapLines(names, terminal.width, '  ', '  ')] : [],
       terminal,
     ),
-    terminal.dim('An estimate of which words can be decoded. The teacher and the sequence in use decide.'),
+    terminal.dim('An estimate of which words are decodable. The teacher decides.'),
   ].join('\n\n');
 }
 
