@@ -35,7 +35,7 @@ export async function measureDeskTyping(): Promise<TypingFigures> {
   await desk.goto(`chrome-extension://${browser.id}/desk.html`);
   await watchTasks(desk);
   await desk.getByLabel('Text', { exact: true }).fill(longText(5000));
-  await desk.getByRole('button', { name: 'Put it on the desk' }).click();
+  await desk.getByRole('button', { name: 'Make a passage' }).click();
   await desk.waitForSelector('.reach-figure');
   const field = desk.getByRole('textbox', { name: /^Text for/ });
   await field.press('Control+Home');
@@ -100,8 +100,8 @@ async function paste(desk: Page, text: string): Promise<{ shaded: number; counte
   );
   const counted = await desk.waitForFunction(
     () =>
-      Number(/of ([\d,]+) running/.exec(document.body.textContent ?? '')?.[1]?.replaceAll(',', '')) >
-        40_000 && performance.now() - (window as unknown as { began: number }).began,
+      Number(/of ([\d,]+) words/.exec(document.body.textContent ?? '')?.[1]?.replaceAll(',', '')) > 40_000 &&
+      performance.now() - (window as unknown as { began: number }).began,
   );
   return { shaded: (await shaded.jsonValue()) || 0, counted: (await counted.jsonValue()) || 0 };
 }

@@ -23,7 +23,7 @@ export function describeReport(
     `${terminal.bold(source)}\nfor ${[group.name, ...place].join(' · ')}`,
     describeReach(tally, terminal),
     ...section(
-      'Missing patterns: how many more words are readable if each is taught, and all words with it',
+      'Missing patterns, and how many more words are readable if each is taught',
       describeGaps(gaps, terminal),
       terminal,
     ),
@@ -42,7 +42,7 @@ export function describeReport(
       names.length > 0 ? [wrapLines(names, terminal.width, '  ', '  ')] : [],
       terminal,
     ),
-    terminal.dim('An estimate of which words can be decoded. The teacher and the sequence in use decide.'),
+    terminal.dim('An estimate of which words are decodable. The teacher decides.'),
   ].join('\n\n');
 }
 
@@ -53,7 +53,7 @@ function describeReach(tally: Report['tally'], { width, bold, accent, dim }: Ter
   const filled = Math.round((bar * reach) / 100);
   return [
     `${bold(`${reach.toFixed(1)}% readable`)}  ${accent('█'.repeat(filled))}${dim('░'.repeat(bar - filled))}`,
-    `${reads + fresh + bySight} of ${running} words: ${reads} decodable, ${fresh} practise this step, ${bySight} by-sight words`,
+    `${reads + fresh + bySight} of ${running} words: ${reads} decodable, ${fresh} practise this step, ${bySight} by-sight`,
     `${beyond} not yet decodable, ${unsure} unsure; not counted: ${names} names, ${skipped} ignored`,
   ].join('\n');
 }

@@ -24,7 +24,7 @@ export function createTableWriter(groups: readonly string[], terminal: Terminal)
     foot: () =>
       `${terminal.dim(
         '95 at, 99 at: the step of the sequence at which that much of the text is readable.\n' +
-          'An estimate of which words can be decoded. The teacher and the sequence in use decide.',
+          'An estimate of which words are decodable. The teacher decides.',
       )}\n`,
   };
 }

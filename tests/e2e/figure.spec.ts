@@ -210,7 +210,7 @@ describe('the line above the figure', () => {
 /** The words of a page as the panel counts them, names too. */
 async function running(panel: Page): Promise<number> {
   const text = (await panel.locator('.reach').textContent()) ?? '';
-  const [words, names] = [/of ([\d,]+) running/, /(\d+) names?/].map((said) =>
+  const [words, names] = [/of ([\d,]+) words/, /(\d+) names?/].map((said) =>
     Number(said.exec(text)?.[1] ?? 0),
   );
   return words! + names!;

@@ -107,17 +107,17 @@ describe('a group', () => {
     await view.keyboard.press('Escape');
     await view.keyboard.type('rain');
     await view.keyboard.press('Enter');
-    await view.getByRole('button', { name: 'Take out ai as in rain' }).waitFor();
+    await view.getByRole('button', { name: 'Remove ai as in rain' }).waitFor();
     expect(await view.evaluate(() => document.activeElement?.localName)).toBe('input');
     await expect.poll(readable).toBeGreaterThan(before);
 
     await view.getByLabel('Taught but not secure').focus();
     await view.keyboard.type('ship');
     await view.keyboard.press('Enter');
-    await view.getByRole('button', { name: 'Take out sh as in ship' }).waitFor();
+    await view.getByRole('button', { name: 'Remove sh as in ship' }).waitFor();
     await view.keyboard.press('Shift+Tab');
     await view.keyboard.press('Enter');
-    await view.getByRole('button', { name: 'Take out sh as in ship' }).waitFor({ state: 'detached' });
+    await view.getByRole('button', { name: 'Remove sh as in ship' }).waitFor({ state: 'detached' });
 
     await view.getByLabel('By-sight words', { exact: true }).fill('would, could\nshould their');
     await view.getByLabel('Names').fill('Mr. Falk; Otto');
@@ -212,7 +212,7 @@ describe('a sequence', () => {
     await view.getByLabel('By-sight words', { exact: true }).fill('the fin');
     await view.getByLabel('Title').focus();
     await view.getByText('Step 1 already teaches “the” as a by-sight word.').waitFor();
-    await view.getByText('“fin” can be decoded by now').waitFor();
+    await view.getByText('Already decodable at this step: “fin”').waitFor();
     await view.getByText('patterns are never taught').click();
     await expectSound();
   });
@@ -268,6 +268,8 @@ describe('a pasted sequence', () => {
     await view.getByLabel('Group', { exact: true }).selectOption('Plovers');
     await view.getByRole('button', { name: 'Use this sequence' }).click();
 
+    // The page of the group: the one before has a choice of the same name.
+    await view.getByLabel('Group name').waitFor();
     await view.getByLabel('Last step taught').selectOption('3');
     await view.getByText('Taught now: sh as in ship').waitFor();
     await view.getByRole('button', { name: 'Use this group' }).click();

@@ -193,9 +193,9 @@ describe('the list', () => {
     await addAll(stories);
     expect(await titles()).toEqual(['A big net', 'Rain', 'The ferry']);
     expect(await shelf.locator('.shelf-band h2').allTextContents()).toEqual([
-      'Reads now 1',
+      'Ready now 1',
       'Ready in 5 steps 1',
-      'Reads later, or not within the sequence 1',
+      'Ready later, or not in this sequence 1',
     ]);
     expect(await shelf.locator('.shelf-fit').nth(1).textContent()).toMatch(/ready in 5 steps/);
     await shelf.getByLabel('Search').fill('RAIN');
@@ -241,7 +241,7 @@ describe('the list', () => {
     await shelf.locator('.shelf-row').first().waitFor();
     expect(await news.count()).toBe(0);
     await moveOn(-5);
-    await shelf.getByText('ready in 5 steps').waitFor();
+    await shelf.getByText('ready in 5 steps', { exact: true }).waitFor();
     expect(await news.count()).toBe(0);
   });
 
