@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useCallback, useEffect, useState } from 'preact/hooks';
 import { StorageFault } from '../host/store-item.ts';
 import { FaultNote } from '../ui/fault-note.tsx';
 import { Masthead } from '../ui/masthead.tsx';
@@ -16,6 +16,8 @@ export function LessonPage() {
   const stored = useStored();
   const tools = useLoaded(loadTools);
   const [{ group, passage }, setNamed] = useState(readAddress);
+  const [isRefused, setRefused] = useState(false);
+  const refuse = useCallback(() => setRefused(true), []);
   useEffect(() => {
     const controller = new AbortController();
     addEventListener('hashchange', () => setNamed(readAddress()), { signal: controller.signal });
@@ -40,11 +42,11 @@ export function LessonPage() {
             passage={found}
           />
         ) : (
-          <p class="note">{say('lesson.opening')}</p>
+          !isRefused && <p class="note">{say('lesson.opening')}</p>
         )}
       </main>
       <footer class="quiet">{say('lesson.footer')}</footer>
-      <FaultNote kind={StorageFault} />
+      <FaultNote kind={StorageFault} onFault={refuse} />
     </div>
   );
 }

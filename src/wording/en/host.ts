@@ -56,6 +56,8 @@ export const host = {
     'The shelf could not be reached, because the browser could not read or store it ({why}). What was there before is unchanged; please try again.',
   storageFull:
     'This was not kept: the browser’s room for Wordreach is full. Save your groups in a file, then delete sequences you no longer use.',
+  storageUnread:
+    'Groups, sequences and lessons cannot be read, because the browser refuses it ({why}). Nothing was changed. Close the browser and open it again; passages and the shelf are kept apart from these.',
   storageFailed:
     'This was not kept, because the browser could not store it ({why}). What was there before is unchanged; please try again.',
 } as const;

@@ -63,6 +63,8 @@ export const host: Translated<typeof english> = {
     'No se pudo acceder a la estantería porque el navegador no pudo leerla o guardarla ({why}). Lo que había no ha cambiado; inténtelo de nuevo.',
   storageFull:
     'No se guardó: el espacio del navegador para Wordreach está lleno. Guarde sus grupos en un archivo y borre las secuencias que ya no use.',
+  storageUnread:
+    'No se pueden leer los grupos, las secuencias ni las lecciones, porque el navegador lo rechaza ({why}). Nada ha cambiado. Cierre el navegador y vuelva a abrirlo; los pasajes y la estantería se guardan aparte.',
   storageFailed:
     'No se guardó porque el navegador no pudo almacenarlo ({why}). Lo que había no ha cambiado; inténtelo de nuevo.',
 };
