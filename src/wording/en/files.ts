@@ -30,6 +30,9 @@ export const files = {
     'This PDF is locked by a password. Open it in a PDF reader, print it as a new PDF, and open that.',
   damagedPdf: 'This PDF is damaged. Get it again from where it came from, or copy its text and paste it.',
   unpacksTooLarge: 'This file unpacks to more than the desk holds. Copy the part you want and paste it.',
+  tooDeep:
+    'This page has parts in each other more than 1,000 deep, which no page for reading has. Copy the part you want and paste it.',
+  tooManyParts: 'This book lists more parts than any book has. Copy the part you want and paste it.',
   damaged: 'This file is damaged. Get it again from where it came from, and open that.',
 
   picturesLeftOut: { one: 'One picture was left out.', other: '{count} pictures were left out.' },

@@ -38,6 +38,9 @@ export const files: Translated<typeof english> = {
   damagedPdf: 'Este PDF está dañado. Consígalo de nuevo en su lugar de origen, o copie su texto y péguelo.',
   unpacksTooLarge:
     'Este archivo, una vez descomprimido, no cabe en la mesa de trabajo. Copie la parte que desee y péguela.',
+  tooDeep:
+    'Esta página tiene partes metidas unas en otras a más de 1000 niveles, como ninguna página de lectura. Copie la parte que quiera y péguela.',
+  tooManyParts: 'Este libro enumera más partes que ningún libro. Copie la parte que quiera y péguela.',
   damaged: 'Este archivo está dañado. Consígalo de nuevo en su lugar de origen y ábralo.',
 
   picturesLeftOut: { one: 'Se omitió una imagen.', other: 'Se omitieron {count} imágenes.' },
