@@ -5,6 +5,7 @@ import { openFile } from '../files/open-file.ts';
 import { type OpenedBook, type OpenedText, sayLeftOut } from '../files/opened-file.ts';
 import { readPasted } from '../files/read-pasted.ts';
 import { takeChapters } from '../files/take-chapters.ts';
+import { typedStore } from '../host/typed-store.ts';
 import { addPassage } from '../passage/add-passage.ts';
 import type { FoundText } from '../passage/found-text.ts';
 import { FileDrop } from '../ui/file-drop.tsx';
@@ -19,7 +20,7 @@ interface IntakeViewProps {
 
 /** How a text is put on the desk: pasted, from a file, or written here. */
 export function IntakeView({ onNote }: IntakeViewProps) {
-  const { typed, type: setText, done } = useTyped('desk');
+  const { typed, type: setText, done } = useTyped(typedStore, 'desk');
   const text = typed ?? '';
   const [fault, setFault] = useState<string | null>(null);
   const [opening, setOpening] = useState<string | null>(null);

@@ -3,6 +3,7 @@ import { type CellKind, type ItemChoice, importSequence, readColumns } from '../
 import { findGroup, type Groups } from '../host/groups-store.ts';
 import { type ImportChoices, keepImportChoice, loadImportChoices } from '../host/import-choices.ts';
 import { moveGroup, today } from '../host/move-group.ts';
+import { typedStore } from '../host/typed-store.ts';
 import { useTyped } from '../ui/use-typed.ts';
 import { say } from '../wording/say.ts';
 import { ColumnsTable } from './columns-table.tsx';
@@ -24,7 +25,7 @@ const EXAMPLE = 'Week 1: m, s, t, short a. Sight words: the, a\nWeek 2: p, n, sh
 
 /** Turns a pasted scope and sequence into one of the teacher's own, and shows how each piece was understood. */
 export function PasteView({ groups, engine }: { groups: Groups; engine: EngineState }) {
-  const { typed, type: write, done } = useTyped('pasted sequence');
+  const { typed, type: write, done } = useTyped(typedStore, 'pasted sequence');
   const text = typed ?? '';
   const [choices, setChoices] = useState<ImportChoices>({});
   const [named, setNamed] = useState<string | null>(null);

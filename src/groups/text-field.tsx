@@ -1,4 +1,5 @@
 import { useId } from 'preact/hooks';
+import { typedStore } from '../host/typed-store.ts';
 import { FoundAgain } from '../ui/found-again.tsx';
 import { useTyped } from '../ui/use-typed.ts';
 
@@ -15,7 +16,7 @@ interface TextFieldProps {
 /** One line of text, kept when the field is left or Enter is pressed; emptied, it goes back to what it was. */
 export function TextField({ owner, label, value, large = false, onChange }: TextFieldProps) {
   const id = useId();
-  const { typed, isFound, type, done } = useTyped(`${owner} ${label}`);
+  const { typed, isFound, type, done } = useTyped(typedStore, `${owner} ${label}`);
   const keep = (): void => {
     const changed = typed?.trim().replace(/\s+/g, ' ');
     done();

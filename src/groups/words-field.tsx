@@ -1,5 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { useId } from 'preact/hooks';
+import { typedStore } from '../host/typed-store.ts';
 import { FoundAgain } from '../ui/found-again.tsx';
 import { useTyped } from '../ui/use-typed.ts';
 
@@ -17,7 +18,7 @@ interface WordsFieldProps {
 /** A list of words as running text, kept when the field is left: anything between the words parts them. */
 export function WordsField({ owner, label, hint, english = false, words, onChange }: WordsFieldProps) {
   const id = useId();
-  const { typed, isFound, type, done } = useTyped(`${owner} ${label}`);
+  const { typed, isFound, type, done } = useTyped(typedStore, `${owner} ${label}`);
   const keep = (): void => {
     if (typed === null) return;
     const changed = splitWords(typed);

@@ -6,16 +6,20 @@ export class StorageFault extends Error {}
 
 /** What is kept in this browser under a key; undefined where nothing is. Rejects with `StorageFault` like `readItems`. */
 export async function readItem(key: string): Promise<unknown> {
-  return (await readItems([key]))[key];
+  return (await read(key))[key];
 }
 
 /**
  * What is kept in this browser under some keys, or (null) all of it. Rejects with `StorageFault` when the storage cannot be read; nothing is
  * overwritten then, since who changes something reads it first.
  */
-export async function readItems(keys: readonly string[] | null): Promise<Readonly<Record<string, unknown>>> {
+export function readItems(keys: readonly string[] | null): Promise<Readonly<Record<string, unknown>>> {
+  return read(keys && [...keys]);
+}
+
+async function read(keys: string | string[] | null): Promise<Readonly<Record<string, unknown>>> {
   try {
-    return await browser.storage.local.get(keys && [...keys]);
+    return await browser.storage.local.get(keys);
   } catch (error) {
     throw new StorageFault(say('host.storageUnread', { why: whyOf(error) }), { cause: error });
   }

@@ -3,18 +3,15 @@ import { readItem, storeItem } from './store-item.ts';
 
 const PREFIX = 'typed/';
 
-/** What was typed in a field and never kept, since the browser ended; null where there is none. Rejects with `StorageFault`. */
-export async function loadTyped(field: string): Promise<string | null> {
-  const typed = await readItem(PREFIX + field);
-  return typeof typed === 'string' && typed !== '' ? typed : null;
-}
-
-/** Notes what is in a field so far. Rejects with `StorageFault`. */
-export function noteTyped(field: string, typed: string): Promise<void> {
-  return storeItem(PREFIX + field, typed);
-}
-
-/** Forgets it: the field was left, and what was in it kept or put away. */
-export function forgetTyped(field: string): Promise<void> {
-  return browser.storage.local.remove([PREFIX + field]);
-}
+/** What is typed in fields and not kept yet, by the names of the fields. Each rejects with `StorageFault` where the storage refuses. */
+export const typedStore = {
+  /** What the browser's end left unkept; null where there is none. */
+  async load(field: string): Promise<string | null> {
+    const typed = await readItem(PREFIX + field);
+    return typeof typed === 'string' && typed !== '' ? typed : null;
+  },
+  /** Notes what is in a field so far. */
+  note: (field: string, typed: string): Promise<void> => storeItem(PREFIX + field, typed),
+  /** The field was left, and what was in it kept or put away. */
+  forget: (field: string): Promise<void> => browser.storage.local.remove([PREFIX + field]),
+};

@@ -1,4 +1,4 @@
-import { useCallback, useEffect, useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { StorageFault } from '../host/store-item.ts';
 import { FaultNote } from '../ui/fault-note.tsx';
 import { Masthead } from '../ui/masthead.tsx';
@@ -17,7 +17,6 @@ export function LessonPage() {
   const tools = useLoaded(loadTools);
   const [{ group, passage }, setNamed] = useState(readAddress);
   const [isRefused, setRefused] = useState(false);
-  const refuse = useCallback(() => setRefused(true), []);
   useEffect(() => {
     const controller = new AbortController();
     addEventListener('hashchange', () => setNamed(readAddress()), { signal: controller.signal });
@@ -46,7 +45,7 @@ export function LessonPage() {
         )}
       </main>
       <footer class="quiet">{say('lesson.footer')}</footer>
-      <FaultNote kind={StorageFault} onFault={refuse} />
+      <FaultNote kind={StorageFault} onFault={setRefused} />
     </div>
   );
 }

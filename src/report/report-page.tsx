@@ -1,4 +1,4 @@
-import { useCallback, useEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { type Groups, loadGroups, watchGroups } from '../host/groups-store.ts';
 import { loadEngine } from '../host/load-engine.ts';
 import { loadSequences, watchSequences } from '../host/sequences-store.ts';
@@ -26,7 +26,6 @@ export function ReportPage() {
   const sequences = useWatched(loadSequences, watchSequences);
   const [chosen, setChosen] = useState<string | null>(null);
   const [isRefused, setRefused] = useState(false);
-  const refuse = useCallback(() => setRefused(true), []);
   const article = useRef<HTMLElement>(null);
   const title = text !== null && 'title' in text ? text.title : null;
   // What the browser calls the paper or the PDF too.
@@ -87,7 +86,7 @@ export function ReportPage() {
           )
         )}
       </main>
-      <FaultNote kind={StorageFault} onFault={refuse} />
+      <FaultNote kind={StorageFault} onFault={setRefused} />
     </>
   );
 }

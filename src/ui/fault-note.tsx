@@ -4,8 +4,8 @@ import { say } from '../wording/say.ts';
 
 interface FaultNoteProps {
   readonly kind: new (...args: never[]) => Error;
-  /** Called each time; the same function at every call. */
-  readonly onFault?: () => void;
+  /** Called each time, so that a page does not go on saying that it is opening; the same function at every call. */
+  readonly onFault?: (isFault: true) => void;
 }
 
 /**
@@ -19,7 +19,7 @@ export function FaultNote({ kind, onFault }: FaultNoteProps) {
       if (!(event.reason instanceof kind)) return;
       event.preventDefault();
       setSays(event.reason.message);
-      onFault?.();
+      onFault?.(true);
     };
     addEventListener('unhandledrejection', listen);
     return () => removeEventListener('unhandledrejection', listen);

@@ -1,8 +1,14 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { forgetTyped, loadTyped, noteTyped } from '../host/typed-store.ts';
 
 /** What is typed is noted so often while somebody types, in milliseconds: a crash costs no more than a second of it. */
 const OFTEN = 700;
+
+/** Where what is typed is noted, by the names of fields. */
+export interface TypedStore {
+  load(field: string): Promise<string | null>;
+  note(field: string, typed: string): Promise<void>;
+  forget(field: string): Promise<void>;
+}
 
 /** The text of a field that is kept only when the field is left, noted meanwhile. */
 export interface Typed {
@@ -16,7 +22,7 @@ export interface Typed {
 }
 
 /** What is typed in a field, which has a name of its own among all pages; what the browser's end left unkept is there again. */
-export function useTyped(field: string): Typed {
+export function useTyped(store: TypedStore, field: string): Typed {
   const [typed, setTyped] = useState<string | null>(null);
   const [isFound, setFound] = useState(false);
   const now = useRef<string | null>(null);
@@ -34,13 +40,13 @@ export function useTyped(field: string): Typed {
     timer.current = undefined;
     if (now.current === null) return;
     noted.current = true;
-    void noteTyped(name, now.current);
+    void store.note(name, now.current);
   };
   useEffect(() => {
     let current = true;
     const leave = (): void => note.current(field);
     addEventListener('pagehide', leave);
-    void loadTyped(field).then((text) => {
+    void store.load(field).then((text) => {
       if (!current || text === null || now.current !== null) return;
       noted.current = true;
       show(text, true);
@@ -62,7 +68,7 @@ export function useTyped(field: string): Typed {
       clearTimeout(timer.current);
       timer.current = undefined;
       show(null, false);
-      if (noted.current) void forgetTyped(field);
+      if (noted.current) void store.forget(field);
       noted.current = false;
     },
   };
