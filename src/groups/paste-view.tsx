@@ -20,13 +20,16 @@ import { go } from './use-route.ts';
 
 /** Longer than any scope and sequence: one of a whole school has some 20,000 characters. */
 const LONGEST = 200_000;
+/** What was used stays in its tab, to be settled otherwise and used again. */
+const DRAFT = 'pasted-sequence';
 /** In English, as what is pasted is. */
 const EXAMPLE = 'Week 1: m, s, t, short a. Sight words: the, a\nWeek 2: p, n, short i';
 
 /** Turns a pasted scope and sequence into one of the teacher's own, and shows how each piece was understood. */
 export function PasteView({ groups, engine }: { groups: Groups; engine: EngineState }) {
-  const { typed, type: write, done } = useTyped(typedStore, 'pasted sequence');
-  const text = typed ?? '';
+  const { typed, type, done } = useTyped(typedStore, 'pasted sequence');
+  const [draft, setDraft] = useState(() => sessionStorage.getItem(DRAFT) ?? '');
+  const text = typed ?? draft;
   const [choices, setChoices] = useState<ImportChoices>({});
   const [named, setNamed] = useState<string | null>(null);
   const [follower, setFollower] = useState(groups.chosen);
@@ -58,12 +61,21 @@ export function PasteView({ groups, engine }: { groups: Groups; engine: EngineSt
 
   const lastTaught = Math.min(step, Math.max(1, imported.steps.length));
 
+  const write = (changed: string): void => {
+    type(changed);
+    try {
+      sessionStorage.setItem(DRAFT, changed);
+    } catch {
+      // Too large to keep for a reload; it stays in the field.
+    }
+  };
   const choose = (key: string, choice: ItemChoice | null): void => {
     setChoices(({ [key]: _, ...others }) => (choice === null ? others : { ...others, [key]: choice }));
     void keepImportChoice(key, choice);
   };
   const use = async (): Promise<void> => {
     const sequence = await addSequence(say('groups.added', { what: name }), fromPasted(imported, name));
+    setDraft(text);
     done();
     const group = findGroup(groups, follower);
     if (!group) return go({ view: 'sequence', id: sequence });
