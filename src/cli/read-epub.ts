@@ -7,6 +7,9 @@ import { readHtml } from './read-html.ts';
 
 const NOT_TEXT = /\.(jpe?g|png|gif|svg|webp|avif|css|js|[ot]tf|woff2?|mp[34]|m4[abv]|ogg|wav|pdf)$/i;
 
+/** A long book has some hundred chapters, each named two or three times in its package. */
+const MOST_TAGS = 10_000;
+
 /**
  * The text of a book in EPUB 2 or 3, in the order of its spine (W3C EPUB 3.3: container, package, spine), without its table
  * of contents. Rejects with `FileFault`.
@@ -17,6 +20,8 @@ export async function readEpub(bytes: Uint8Array): Promise<OpenedText> {
   const [rootfile] = elementsOf(read('META-INF/container.xml'), 'rootfile');
   const packagePath = rootfile?.getAttribute('full-path') ?? '';
   const about = read(packagePath);
+  if ((about.match(/</g)?.length ?? 0) > MOST_TAGS)
+    throw new FileFault('This book lists more parts than any book has.');
   const items = new Map(elementsOf(about, 'item').map((item) => [item.getAttribute('id'), item]));
   const spine = elementsOf(about, 'itemref')
     .filter((entry) => entry.getAttribute('linear') !== 'no')

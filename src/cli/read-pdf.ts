@@ -2,6 +2,7 @@ import type { PDFDocumentProxy } from 'pdfjs-dist';
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import type { Analyzer } from '../analyze/index.ts';
 import { dropRunningHeads } from '../files/drop-running-heads.ts';
+import { expectSmallStreams } from '../files/expect-small-streams.ts';
 import { FileFault } from '../files/file-fault.ts';
 import { findPdfLines } from '../files/pdf-lines.ts';
 import { findPdfParagraphs } from '../files/pdf-paragraphs.ts';
@@ -13,6 +14,7 @@ import type { OpenedText } from './opened-text.ts';
  * run. Rejects with `FileFault`.
  */
 export async function readPdf(bytes: Uint8Array, engine: Analyzer): Promise<OpenedText> {
+  expectSmallStreams(bytes);
   // The library keeps the bytes it is given for itself.
   const task = getDocument({
     data: new Uint8Array(bytes),

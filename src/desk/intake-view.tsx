@@ -5,9 +5,11 @@ import { openFile } from '../files/open-file.ts';
 import { type OpenedBook, type OpenedText, sayLeftOut } from '../files/opened-file.ts';
 import { readPasted } from '../files/read-pasted.ts';
 import { takeChapters } from '../files/take-chapters.ts';
+import { typedStore } from '../host/typed-store.ts';
 import { addPassage } from '../passage/add-passage.ts';
 import type { FoundText } from '../passage/found-text.ts';
 import { FileDrop } from '../ui/file-drop.tsx';
+import { useTyped } from '../ui/use-typed.ts';
 import { say } from '../wording/say.ts';
 import { noteSaved, openPassage } from './use-desk.ts';
 
@@ -18,7 +20,8 @@ interface IntakeViewProps {
 
 /** How a text is put on the desk: pasted, from a file, or written here. */
 export function IntakeView({ onNote }: IntakeViewProps) {
-  const [text, setText] = useState('');
+  const { typed, type: setText, done } = useTyped(typedStore, 'desk');
+  const text = typed ?? '';
   const [fault, setFault] = useState<string | null>(null);
   const [opening, setOpening] = useState<string | null>(null);
   const [book, setBook] = useState<OpenedBook | null>(null);
@@ -89,7 +92,7 @@ export function IntakeView({ onNote }: IntakeViewProps) {
         <button
           type="button"
           class="action"
-          onClick={() => void take({ title: firstWords(text), text: text.trim() })}
+          onClick={() => void take({ title: firstWords(text), text: text.trim() }).then(done)}
         >
           {say(text.trim() === '' ? 'desk.beginEmpty' : 'desk.putItOnTheDesk')}
         </button>

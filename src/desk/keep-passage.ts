@@ -1,8 +1,9 @@
 import { type Passage, savePassage, watchPassages } from '../host/passages-store.ts';
 import { dropDraft, keepDraft } from './draft.ts';
 
-/** Saves this long after the last change, in milliseconds. */
+/** Saves this long after the last change, and at the latest so long after the first that is not saved, in milliseconds. */
 const REST = 400;
+const LONGEST = 800;
 
 /** Keeps one passage saved while it is worked on. */
 export interface Keeper {
@@ -21,7 +22,7 @@ export interface KeeperEvents {
 }
 
 /**
- * Saves a passage a moment after each change, at once when the page is hidden, one saving after the other. What could not
+ * Saves a passage a moment after each change, also while changes go on, so that a crash costs a second at most; at once when the page is hidden, one saving after the other. What could not
  * be saved is tried again at the next change, when the window is come back to, and when another window has changed what is
  * stored, which may have made room. Aborting saves the rest.
  */
@@ -30,6 +31,7 @@ export function keepPassage(first: Passage, { onSaved, onFault }: KeeperEvents, 
   let unsaved = false;
   let hasFailed = false;
   let saving = 0;
+  let since = 0;
   let timer: ReturnType<typeof setTimeout> | undefined;
   let last: Promise<void> = Promise.resolve();
 
@@ -80,9 +82,11 @@ export function keepPassage(first: Passage, { onSaved, onFault }: KeeperEvents, 
     passage: () => passage,
     change(change) {
       passage = change(passage);
+      const now = performance.now();
+      if (!unsaved) since = now;
       unsaved = true;
       clearTimeout(timer);
-      timer = setTimeout(() => void flush(), REST);
+      timer = setTimeout(() => void flush(), Math.max(0, Math.min(REST, since + LONGEST - now)));
     },
     flush,
   };

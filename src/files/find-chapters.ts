@@ -1,3 +1,4 @@
+import { expectShallow } from './expect-shallow.ts';
 import type { Chapter, FoundLine } from './opened-file.ts';
 import { countPictures, readHtmlLines } from './read-html-lines.ts';
 
@@ -20,6 +21,7 @@ const AROUND =
 export function findChapters(documents: readonly BookDocument[]): Chapter[] {
   const chapters: Chapter[] = [];
   documents.forEach(({ html, labels }, n) => {
+    expectShallow(html);
     const { body } = new DOMParser().parseFromString(html, 'text/html');
     const notes = body.querySelectorAll(NOTES);
     for (const note of [...notes, ...body.querySelectorAll('a[epub\\:type~="noteref"]')]) note.remove();

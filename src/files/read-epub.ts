@@ -7,6 +7,9 @@ import { unpackZip } from './unpack-zip.ts';
 
 const NOT_TEXT = /\.(jpe?g|png|gif|svg|webp|avif|css|js|[ot]tf|woff2?|mp[34]|m4[abv]|ogg|wav|pdf)$/i;
 
+/** A long book has some hundred chapters, each named two or three times in its package. */
+const MOST_ITEMS = 10_000;
+
 /** The chapters of a book in EPUB 2 or 3 (W3C EPUB 3.3: container, package, spine). Rejects with `FileFault`. */
 export async function readEpub(bytes: Uint8Array, name: string): Promise<OpenedBook> {
   const { parts } = await unpackZip(bytes, (part) => !NOT_TEXT.test(part));
@@ -14,6 +17,7 @@ export async function readEpub(bytes: Uint8Array, name: string): Promise<OpenedB
   const packagePath = container?.getElementsByTagNameNS('*', 'rootfile')[0]?.getAttribute('full-path');
   const book = packagePath ? parseXml(parts.get(packagePath)) : null;
   if (!packagePath || !book) throw new FileFault(say('files.damagedBook'));
+  if (book.getElementsByTagName('*').length > MOST_ITEMS) throw new FileFault(say('files.tooManyParts'));
   const items = new Map(
     [...book.getElementsByTagNameNS('*', 'item')].map((item) => {
       const path = resolvePath(packagePath, item.getAttribute('href') ?? '');

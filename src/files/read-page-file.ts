@@ -1,6 +1,7 @@
 import { writeLines } from '../passage/passage-lines.ts';
 import { say } from '../wording/say.ts';
 import { decodeText } from './decode-text.ts';
+import { expectShallow } from './expect-shallow.ts';
 import { FileFault } from './file-fault.ts';
 import type { FoundLine, OpenedText } from './opened-file.ts';
 import { countPictures, readHtmlLines } from './read-html-lines.ts';
@@ -18,10 +19,9 @@ const LARGEST = 20_000;
  */
 export async function readPageFile(bytes: Uint8Array, name: string): Promise<OpenedText> {
   const start = new TextDecoder('windows-1252').decode(bytes.subarray(0, 2048));
-  const doc = new DOMParser().parseFromString(
-    decodeText(bytes, /charset\s*=\s*["']?\s*([\w-]+)/i.exec(start)?.[1] ?? null),
-    'text/html',
-  );
+  const html = decodeText(bytes, /charset\s*=\s*["']?\s*([\w-]+)/i.exec(start)?.[1] ?? null);
+  expectShallow(html);
+  const doc = new DOMParser().parseFromString(html, 'text/html');
   const story = await findStory(doc);
   const root = story?.root ?? doc.body;
   const pictures = countPictures(root);

@@ -5,6 +5,7 @@ import { loadEngine } from '../host/load-engine.ts';
 import { writeLines } from '../passage/passage-lines.ts';
 import { say } from '../wording/say.ts';
 import { dropRunningHeads } from './drop-running-heads.ts';
+import { expectSmallStreams } from './expect-small-streams.ts';
 import { FileFault } from './file-fault.ts';
 import type { OpenedText } from './opened-file.ts';
 import { findPdfLines } from './pdf-lines.ts';
@@ -13,19 +14,26 @@ import type { PdfLine } from './pdf-text.ts';
 
 /** Longer ones are books. */
 const MOST_PAGES = 300;
-/** A sound file of that length is read in a few seconds; a broken one may never be, in milliseconds. */
-const LONGEST = 60_000;
+/** A page is read in a moment; one that is not may never be, in milliseconds. */
+const LONGEST = 10_000;
 
 /** The text of a PDF, put together from where it is drawn. Its scripts are not run. Rejects with `FileFault`. */
 export async function readPdf(bytes: Uint8Array, name: string): Promise<OpenedText> {
   GlobalWorkerOptions.workerSrc = workerAddress;
   const worker = PDFWorker.create({ verbosity: 0 });
   let timer: ReturnType<typeof setTimeout> | undefined;
+  let giveUp = (): void => undefined;
   const tooLong = new Promise<never>((_, reject) => {
-    timer = setTimeout(() => reject(new FileFault(say('files.slowPdf'))), LONGEST);
+    giveUp = () => reject(new FileFault(say('files.slowPdf')));
   });
+  const goOn = (): void => {
+    clearTimeout(timer);
+    timer = setTimeout(giveUp, LONGEST);
+  };
   try {
-    return await Promise.race([readWith(worker, bytes, name), tooLong]);
+    expectSmallStreams(bytes);
+    goOn();
+    return await Promise.race([readWith(worker, bytes, name, goOn), tooLong]);
   } catch (error) {
     throw asFault(error);
   } finally {
@@ -34,7 +42,13 @@ export async function readPdf(bytes: Uint8Array, name: string): Promise<OpenedTe
   }
 }
 
-async function readWith(worker: PDFWorker, data: Uint8Array, name: string): Promise<OpenedText> {
+/** `goOn` is called after each page. */
+async function readWith(
+  worker: PDFWorker,
+  data: Uint8Array,
+  name: string,
+  goOn: () => void,
+): Promise<OpenedText> {
   const pdf = await getDocument({
     data,
     worker,
@@ -52,6 +66,7 @@ async function readWith(worker: PDFWorker, data: Uint8Array, name: string): Prom
     pages.push(await readLinesOf(page, n));
     pictures += await countPicturesOf(page);
     page.cleanup();
+    goOn();
   }
   const lines = dropRunningHeads(pages).flat();
   if (!lines.some(({ text }) => /\p{L}/u.test(text)))

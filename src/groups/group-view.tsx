@@ -41,6 +41,7 @@ export function GroupView({ id, groups, sequences, engine }: GroupViewProps) {
     <div class="sheet">
       <div class="part">
         <TextField
+          owner={id}
           label={say('groups.nameOfGroup')}
           large
           value={group.name}
@@ -138,6 +139,7 @@ export function GroupView({ id, groups, sequences, engine }: GroupViewProps) {
               }
             />
             <WordsField
+              owner={id}
               english
               label={say('groups.bySight')}
               hint={sayWith('groups.aboutBySight', {
@@ -149,12 +151,14 @@ export function GroupView({ id, groups, sequences, engine }: GroupViewProps) {
               onChange={(bySight) => edit('groups.changedBySight', (now) => ({ ...now, bySight }))}
             />
             <WordsField
+              owner={id}
               label={say('groups.names')}
               hint={say('groups.aboutNames')}
               words={group.names}
               onChange={(names) => edit('groups.changedNames', (now) => ({ ...now, names }))}
             />
             <WordsField
+              owner={id}
               label={say('groups.leftOut')}
               hint={say('groups.aboutLeftOut', { noise: 'brr', address: 'www' })}
               words={group.skip ?? []}

@@ -3,6 +3,8 @@ import { type CellKind, type ItemChoice, importSequence, readColumns } from '../
 import { findGroup, type Groups } from '../host/groups-store.ts';
 import { type ImportChoices, keepImportChoice, loadImportChoices } from '../host/import-choices.ts';
 import { moveGroup, today } from '../host/move-group.ts';
+import { typedStore } from '../host/typed-store.ts';
+import { useTyped } from '../ui/use-typed.ts';
 import { say } from '../wording/say.ts';
 import { ColumnsTable } from './columns-table.tsx';
 import { editGroup } from './edit-groups.ts';
@@ -18,13 +20,16 @@ import { go } from './use-route.ts';
 
 /** Longer than any scope and sequence: one of a whole school has some 20,000 characters. */
 const LONGEST = 200_000;
+/** What was used stays in its tab, to be settled otherwise and used again. */
 const DRAFT = 'pasted-sequence';
 /** In English, as what is pasted is. */
 const EXAMPLE = 'Week 1: m, s, t, short a. Sight words: the, a\nWeek 2: p, n, short i';
 
 /** Turns a pasted scope and sequence into one of the teacher's own, and shows how each piece was understood. */
 export function PasteView({ groups, engine }: { groups: Groups; engine: EngineState }) {
-  const [text, setText] = useState(() => sessionStorage.getItem(DRAFT) ?? '');
+  const { typed, type, done } = useTyped(typedStore, 'pasted sequence');
+  const [draft, setDraft] = useState(() => sessionStorage.getItem(DRAFT) ?? '');
+  const text = typed ?? draft;
   const [choices, setChoices] = useState<ImportChoices>({});
   const [named, setNamed] = useState<string | null>(null);
   const [follower, setFollower] = useState(groups.chosen);
@@ -62,7 +67,7 @@ export function PasteView({ groups, engine }: { groups: Groups; engine: EngineSt
   const lastTaught = Math.min(step, Math.max(1, imported.steps.length));
 
   const write = (changed: string): void => {
-    setText(changed);
+    type(changed);
     try {
       sessionStorage.setItem(DRAFT, changed);
     } catch {
@@ -75,6 +80,8 @@ export function PasteView({ groups, engine }: { groups: Groups; engine: EngineSt
   };
   const use = async (): Promise<void> => {
     const sequence = await addSequence(say('groups.added', { what: name }), fromPasted(imported, name));
+    setDraft(text);
+    done();
     const group = findGroup(groups, follower);
     if (!group) return go({ view: 'sequence', id: sequence });
     const says = say('sequences.follows', { group: group.name, sequence: name });
@@ -153,7 +160,12 @@ export function PasteView({ groups, engine }: { groups: Groups; engine: EngineSt
           <NeverTaughtList imported={imported} engine={engine} group={findGroup(groups, follower)} />
           <section class="part" aria-labelledby="use-title">
             <h2 id="use-title">{say('sequences.useIt')}</h2>
-            <TextField label={say('sequences.nameOfSequence')} value={name} onChange={setNamed} />
+            <TextField
+              owner="pasted"
+              label={say('sequences.nameOfSequence')}
+              value={name}
+              onChange={setNamed}
+            />
             <div class="picker">
               <label for="follower">{say('sequences.follower')}</label>
               <select

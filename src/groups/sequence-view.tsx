@@ -60,6 +60,7 @@ export function SequenceView({ sequence, groups, sequences, engine }: SequenceVi
     <div class="sheet">
       <div class="part">
         <TextField
+          owner={id}
           label={say('sequences.nameOfSequence')}
           large
           value={name}

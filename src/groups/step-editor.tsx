@@ -28,9 +28,12 @@ interface StepEditorProps {
 export function StepEditor({ steps, at, onEdit, onShow }: StepEditorProps) {
   const edited = steps[at]!;
   const step = at + 1;
+  // The address names the sequence.
+  const owner = `${location.hash} ${step}`;
   return (
     <div class="step-editor">
       <TextField
+        owner={owner}
         label={say('sequences.titleOfStep')}
         value={edited.title ?? ''}
         onChange={(title) =>
@@ -59,6 +62,7 @@ export function StepEditor({ steps, at, onEdit, onShow }: StepEditorProps) {
         }
       />
       <WordsField
+        owner={owner}
         english
         label={say('sequences.bySightWords')}
         words={edited.bySight}

@@ -1,7 +1,12 @@
 import type { ComponentChildren } from 'preact';
-import { useId, useState } from 'preact/hooks';
+import { useId } from 'preact/hooks';
+import { typedStore } from '../host/typed-store.ts';
+import { FoundAgain } from '../ui/found-again.tsx';
+import { useTyped } from '../ui/use-typed.ts';
 
 interface WordsFieldProps {
+  /** Whose field it is: what is typed in it is noted under that and its label. */
+  readonly owner: string;
   readonly label: string;
   readonly hint?: ComponentChildren;
   /** Whether they are words to read in English, not names. */
@@ -11,9 +16,15 @@ interface WordsFieldProps {
 }
 
 /** A list of words as running text, kept when the field is left: anything between the words parts them. */
-export function WordsField({ label, hint, english = false, words, onChange }: WordsFieldProps) {
+export function WordsField({ owner, label, hint, english = false, words, onChange }: WordsFieldProps) {
   const id = useId();
-  const [typed, setTyped] = useState<string | null>(null);
+  const { typed, isFound, type, done } = useTyped(typedStore, `${owner} ${label}`);
+  const keep = (): void => {
+    if (typed === null) return;
+    const changed = splitWords(typed);
+    done();
+    if (changed.join(' ') !== words.join(' ')) onChange(changed);
+  };
   return (
     <div class="picker">
       <label for={id}>{label}</label>
@@ -30,14 +41,10 @@ export function WordsField({ label, hint, english = false, words, onChange }: Wo
         lang={english ? 'en' : undefined}
         aria-describedby={hint ? `${id}-hint` : undefined}
         value={typed ?? words.join(', ')}
-        onInput={(event) => setTyped(event.currentTarget.value)}
-        onBlur={() => {
-          if (typed === null) return;
-          const changed = splitWords(typed);
-          setTyped(null);
-          if (changed.join(' ') !== words.join(' ')) onChange(changed);
-        }}
+        onInput={(event) => type(event.currentTarget.value)}
+        onBlur={keep}
       />
+      {isFound && <FoundAgain onKeep={keep} onForget={done} />}
     </div>
   );
 }

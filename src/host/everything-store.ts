@@ -2,7 +2,7 @@ import { browser } from './browser.ts';
 import { type KeptItem, readEverything, writeEverythingHead, writeItem } from './everything-file.ts';
 import { deletePassage, loadPassages, putPassages } from './passages-store.ts';
 import { deleteTexts, loadWhole, putTexts, readShelf, type WholeShelfText } from './shelf-store.ts';
-import { storeItems } from './store-item.ts';
+import { readItems, storeItems } from './store-item.ts';
 import { SYNC_KEY } from './sync-state.ts';
 import { GROUPS_KEY, SEQUENCES_KEY } from './watch-stored.ts';
 
@@ -86,7 +86,7 @@ export async function restoreEverything(file: Blob, signal: AbortSignal): Promis
 }
 
 async function readStored(): Promise<Record<string, unknown>> {
-  const { [SYNC_KEY]: _, ...stored } = await browser.storage.local.get(null);
+  const { [SYNC_KEY]: _, ...stored } = await readItems(null);
   return stored;
 }
 

@@ -2,9 +2,8 @@ import herons from '../../profiles/groups/herons.json' with { type: 'json' };
 import plovers from '../../profiles/groups/plovers.json' with { type: 'json' };
 import { parseGroup } from '../analyze/index.ts';
 import type { Group } from '../analyze/types.ts';
-import { browser } from './browser.ts';
 import { inTurn } from './in-turn.ts';
-import { storeItem } from './store-item.ts';
+import { readItem, storeItem } from './store-item.ts';
 import { GROUPS_KEY, watchStored } from './watch-stored.ts';
 
 /** The teacher's groups and which of them is chosen; kept in this browser only. */
@@ -32,7 +31,7 @@ interface Stored {
 
 /** The stored groups, or the starters when nothing was stored yet. */
 export async function loadGroups(): Promise<Groups> {
-  return readStored((await browser.storage.local.get(GROUPS_KEY))[GROUPS_KEY]);
+  return readStored(await readItem(GROUPS_KEY));
 }
 
 /** A group by its id, which may be any text an address or a file names; null when no group has it. */

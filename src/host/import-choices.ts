@@ -1,7 +1,6 @@
 import type { ItemChoice } from '../analyze/index.ts';
-import { browser } from './browser.ts';
 import { inTurn } from './in-turn.ts';
-import { storeItem } from './store-item.ts';
+import { readItem, storeItem } from './store-item.ts';
 
 const KEY = 'import-choices';
 
@@ -10,7 +9,7 @@ export type ImportChoices = Readonly<Record<string, ItemChoice>>;
 
 /** The choices kept in this browser; what is not a choice is passed over. */
 export async function loadImportChoices(): Promise<ImportChoices> {
-  const kept: unknown = (await browser.storage.local.get(KEY))[KEY];
+  const kept: unknown = await readItem(KEY);
   if (typeof kept !== 'object' || kept === null) return {};
   return Object.fromEntries(Object.entries(kept).filter(([, choice]) => isChoice(choice)));
 }

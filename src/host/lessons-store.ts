@@ -1,6 +1,6 @@
 import { type LessonPlan, parsePlan } from '../lesson/index.ts';
 import { browser } from './browser.ts';
-import { storeItem } from './store-item.ts';
+import { readItem, readItems, storeItem } from './store-item.ts';
 
 /** Whose lesson it is: a group's, around a passage or none. */
 export interface LessonName {
@@ -13,7 +13,7 @@ const PREFIX = 'lesson/';
 /** The plan that was kept for a lesson; null while there is none. */
 export async function loadLesson(name: LessonName): Promise<LessonPlan | null> {
   const key = keyOf(name);
-  return parsePlan((await browser.storage.local.get(key))[key]);
+  return parsePlan(await readItem(key));
 }
 
 /** Keeps the plan of a lesson in this browser. Rejects with `StorageFault`. */
@@ -23,7 +23,7 @@ export function keepLesson(name: LessonName, plan: LessonPlan): Promise<void> {
 
 /** Forgets the lessons of groups and passages that were deleted. */
 export async function forgetLessons(isThere: (name: LessonName) => boolean): Promise<void> {
-  const keys = Object.keys(await browser.storage.local.get(null)).filter((key) => key.startsWith(PREFIX));
+  const keys = Object.keys(await readItems(null)).filter((key) => key.startsWith(PREFIX));
   const gone = keys.filter((key) => {
     const [group = '', passage = ''] = key.slice(PREFIX.length).split('/');
     return !isThere({ group, passage: passage || null });

@@ -1,5 +1,4 @@
-import { browser } from './browser.ts';
-import { storeItem } from './store-item.ts';
+import { readItem, storeItem } from './store-item.ts';
 import { watchStored } from './watch-stored.ts';
 
 const KEY = 'look';
@@ -9,7 +8,7 @@ export type Look = 'wash' | 'underline';
 
 /** The look that was chosen; a wash at first. */
 export async function loadLook(): Promise<Look> {
-  return readLook((await browser.storage.local.get(KEY))[KEY]);
+  return readLook(await readItem(KEY));
 }
 
 /** Keeps the look for all pages. Rejects with `StorageFault`. */

@@ -1,11 +1,10 @@
 import { parseSequence } from '../analyze/index.ts';
 import type { Sequence } from '../analyze/types.ts';
-import { browser } from './browser.ts';
 import { byName, sortReadable } from './groups-store.ts';
 import { inTurn } from './in-turn.ts';
 import { loadSchoolPreset } from './school-preset.ts';
 import { starterSequences } from './sequences.ts';
-import { storeItem } from './store-item.ts';
+import { readItem, storeItem } from './store-item.ts';
 import { SEQUENCES_KEY, watchStored } from './watch-stored.ts';
 
 /** The sequences there are: those that ship with the extension, and the teacher's own. */
@@ -26,8 +25,8 @@ const VERSION = 1;
 
 /** The starters, those of the school, and what is stored. */
 export async function loadSequences(): Promise<Sequences> {
-  const [kept, preset] = await Promise.all([browser.storage.local.get(SEQUENCES_KEY), loadSchoolPreset()]);
-  const { read: own, unread } = sortReadable(listIn(kept[SEQUENCES_KEY]), parseSequence);
+  const [kept, preset] = await Promise.all([readItem(SEQUENCES_KEY), loadSchoolPreset()]);
+  const { read: own, unread } = sortReadable(listIn(kept), parseSequence);
   const starters = starterSequences();
   const school = preset.sequences.filter(({ id }) => !starters.some((starter) => starter.id === id));
   const all = [...school, ...starters];

@@ -1,5 +1,4 @@
-import { browser } from './browser.ts';
-import { storeItem } from './store-item.ts';
+import { readItem, storeItem } from './store-item.ts';
 import { watchStored } from './watch-stored.ts';
 
 const KEY = 'shelf-mark';
@@ -13,7 +12,7 @@ const DEFAULT_MARK = 95;
 
 /** The reach from which on a text of the shelf reads, in whole percent. */
 export async function loadMark(): Promise<number> {
-  return readMark((await browser.storage.local.get(KEY))[KEY]);
+  return readMark(await readItem(KEY));
 }
 
 /** Keeps the mark. Rejects with `StorageFault`. */

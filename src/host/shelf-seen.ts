@@ -1,8 +1,7 @@
 import type { Group } from '../analyze/types.ts';
-import { browser } from './browser.ts';
 import type { Groups } from './groups-store.ts';
 import { inTurn } from './in-turn.ts';
-import { storeItem } from './store-item.ts';
+import { readItem, storeItem } from './store-item.ts';
 import { watchStored } from './watch-stored.ts';
 
 const KEY = 'shelf-seen';
@@ -12,7 +11,7 @@ export type SeenSteps = Readonly<Record<string, Pick<Group, 'sequence' | 'step'>
 
 /** The steps as they were last seen. */
 export async function loadSeen(): Promise<SeenSteps> {
-  return readSeen((await browser.storage.local.get(KEY))[KEY]);
+  return readSeen(await readItem(KEY));
 }
 
 /**

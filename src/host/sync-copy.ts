@@ -6,6 +6,7 @@ import { changeGroups, findGroup, freeGroupId, freeGroupName, type Groups } from
 import { packText, unpackText } from './pack-text.ts';
 import { type Copy, type Reconciled, reconcile } from './reconcile.ts';
 import { changeSequences, freeSequenceId, loadSequences } from './sequences-store.ts';
+import { readItems } from './store-item.ts';
 import { changeSyncState, loadSyncState, SYNC_KEY } from './sync-state.ts';
 import { GROUPS_KEY, SEQUENCES_KEY } from './watch-stored.ts';
 
@@ -75,7 +76,7 @@ async function copyOnce(): Promise<void> {
 
 /** Every item that is stored here as text, without names. */
 async function readHere(): Promise<Record<string, string>> {
-  const stored = await browser.storage.local.get([GROUPS_KEY, SEQUENCES_KEY]);
+  const stored = await readItems([GROUPS_KEY, SEQUENCES_KEY]);
   return Object.fromEntries([
     ...itemsIn(stored[GROUPS_KEY], 'groups').map(([id, { names: _, ...group }]) => [
       GROUP + id,

@@ -1,6 +1,7 @@
 import { browser } from './browser.ts';
 import { inTurn } from './in-turn.ts';
 import type { Copy } from './reconcile.ts';
+import { readItem } from './store-item.ts';
 import { watchStored } from './watch-stored.ts';
 
 export const SYNC_KEY = 'sync-state';
@@ -16,7 +17,7 @@ export interface SyncState {
 
 /** The state as it is stored; off at first. */
 export async function loadSyncState(): Promise<SyncState> {
-  return readState((await browser.storage.local.get(SYNC_KEY))[SYNC_KEY]);
+  return readState(await readItem(SYNC_KEY));
 }
 
 /** Changes the stored state by a function of it; one change after another. */

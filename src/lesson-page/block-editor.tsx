@@ -1,5 +1,6 @@
 import type { LessonBlock } from '../lesson/index.ts';
 import { say } from '../wording/say.ts';
+import { KeptField } from './kept-field.tsx';
 
 interface BlockEditorProps {
   readonly block: LessonBlock;
@@ -27,25 +28,21 @@ export function BlockEditor({ block, reads, onChange }: BlockEditorProps) {
     <fieldset class="lesson-block lesson-editor">
       <legend lang={title ? 'en' : undefined}>{title || say('lesson.text')}</legend>
       {note !== undefined && (
-        <textarea
-          class="field"
-          rows={2}
-          aria-label={say('lesson.noteFor', { title })}
+        <KeptField
+          long
+          label={say('lesson.noteFor', { title })}
           value={note}
-          onChange={(event) => onChange({ ...block, note: event.currentTarget.value })}
+          onKeep={(text) => onChange({ ...block, note: text })}
         />
       )}
       {rows.map((row, i) => (
         <div class="lesson-fields" key={i}>
           {row.map((cell, j) => (
-            <input
+            <KeptField
               key={j}
-              type="text"
-              class="field"
-              size={Math.max(4, Math.min(60, cell.length))}
-              aria-label={say('lesson.cell', { column: columnOf(j).head || title, line: i + 1 })}
+              label={say('lesson.cell', { column: columnOf(j).head || title, line: i + 1 })}
               value={cell}
-              onChange={(event) => setRows(rows.with(i, row.with(j, event.currentTarget.value)))}
+              onKeep={(text) => setRows(rows.with(i, row.with(j, text)))}
             />
           ))}
           <button

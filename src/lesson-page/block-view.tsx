@@ -13,7 +13,9 @@ export function BlockView({ block }: { block: LessonBlock }) {
       {title && <h3>{title}</h3>}
       {note && <p class="lesson-note">{note}</p>}
       {layout === 'table' ? (
-        <div class="lesson-scroll">
+        // biome-ignore lint/a11y/useSemanticElements: a fieldset is for fields
+        // biome-ignore lint/a11y/noNoninteractiveTabindex: what is wider than the page is scrolled by key
+        <div class="lesson-scroll" role="group" aria-label={title || note} tabIndex={0}>
           <table>
             {columns.some(({ head }) => head !== '') && (
               <thead>

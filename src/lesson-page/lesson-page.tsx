@@ -16,6 +16,7 @@ export function LessonPage() {
   const stored = useStored();
   const tools = useLoaded(loadTools);
   const [{ group, passage }, setNamed] = useState(readAddress);
+  const [isRefused, setRefused] = useState(false);
   useEffect(() => {
     const controller = new AbortController();
     addEventListener('hashchange', () => setNamed(readAddress()), { signal: controller.signal });
@@ -40,11 +41,11 @@ export function LessonPage() {
             passage={found}
           />
         ) : (
-          <p class="note">{say('lesson.opening')}</p>
+          !isRefused && <p class="note">{say('lesson.opening')}</p>
         )}
       </main>
       <footer class="quiet">{say('lesson.footer')}</footer>
-      <FaultNote kind={StorageFault} />
+      <FaultNote kind={StorageFault} onFault={setRefused} />
     </div>
   );
 }

@@ -16,13 +16,12 @@ export function usePlan({ group, passage }: LessonName): KeptPlan | null {
   const last = useRef<readonly LessonPlan[] | null>(null);
   useEffect(() => {
     let current = true;
-    void loadLesson({ group, passage })
-      .catch(() => null)
-      .then((kept) => {
-        if (!current) return;
-        last.current = [kept ?? startPlan(anyNumber())];
-        setPlans(last.current);
-      });
+    // A lesson that cannot be read is not begun anew: its next change would take the place of what is kept.
+    void loadLesson({ group, passage }).then((kept) => {
+      if (!current) return;
+      last.current = [kept ?? startPlan(anyNumber())];
+      setPlans(last.current);
+    });
     return () => {
       current = false;
     };

@@ -2,7 +2,9 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import { type Groups, loadGroups, watchGroups } from '../host/groups-store.ts';
 import { loadEngine } from '../host/load-engine.ts';
 import { loadSequences, watchSequences } from '../host/sequences-store.ts';
+import { StorageFault } from '../host/store-item.ts';
 import { nameFile } from '../print/name-file.ts';
+import { FaultNote } from '../ui/fault-note.tsx';
 import { Masthead } from '../ui/masthead.tsx';
 import { saveFile } from '../ui/save-file.ts';
 import { LoadFault, useLoaded } from '../ui/use-loaded.ts';
@@ -23,6 +25,7 @@ export function ReportPage() {
   const groups = useWatched(loadGroups, watchGroups);
   const sequences = useWatched(loadSequences, watchSequences);
   const [chosen, setChosen] = useState<string | null>(null);
+  const [isRefused, setRefused] = useState(false);
   const article = useRef<HTMLElement>(null);
   const title = text !== null && 'title' in text ? text.title : null;
   // What the browser calls the paper or the PDF too.
@@ -76,11 +79,14 @@ export function ReportPage() {
             <ReportView {...{ text, engine, groups, sequences, groupId, article }} />
           </>
         ) : (
-          <p class={fault ? 'note note-wrong' : 'note'} role="status">
-            {fault ?? say('report.reading')}
-          </p>
+          !isRefused && (
+            <p class={fault ? 'note note-wrong' : 'note'} role="status">
+              {fault ?? say('report.reading')}
+            </p>
+          )
         )}
       </main>
+      <FaultNote kind={StorageFault} onFault={setRefused} />
     </>
   );
 }

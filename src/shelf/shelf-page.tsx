@@ -34,6 +34,7 @@ export function ShelfPage() {
   const shelf = useShelf();
   const intake = useIntake();
   const route = useRoute();
+  const [isRefused, setRefused] = useState(false);
   const isReady = shelf.kind === 'ready' && groups && sequences && mark !== null;
   return (
     <div class="page shelf">
@@ -47,15 +48,17 @@ export function ShelfPage() {
             {shelf.why}
           </p>
         ) : (
-          <p class="note" role="status">
-            {shelf.kind === 'loading' && shelf.of > 0
-              ? say('shelf.openingSoFar', { done: shelf.done, of: shelf.of })
-              : say('shelf.opening')}
-          </p>
+          !isRefused && (
+            <p class="note" role="status">
+              {shelf.kind === 'loading' && shelf.of > 0
+                ? say('shelf.openingSoFar', { done: shelf.done, of: shelf.of })
+                : say('shelf.opening')}
+            </p>
+          )
         )}
       </main>
       <footer class="quiet">{say('shelf.footer')}</footer>
-      <FaultNote kind={StorageFault} />
+      <FaultNote kind={StorageFault} onFault={setRefused} />
     </div>
   );
 }

@@ -2,6 +2,8 @@ import { useState } from 'preact/hooks';
 import { parseGroup } from '../analyze/index.ts';
 import { changeGroups, freeGroupId } from '../host/groups-store.ts';
 import { listSequences, loadSequences, watchSequences } from '../host/sequences-store.ts';
+import { StorageFault } from '../host/store-item.ts';
+import { FaultNote } from '../ui/fault-note.tsx';
 import { useWatched } from '../ui/use-watched.ts';
 import { say } from '../wording/say.ts';
 import '../ui/page.css';
@@ -20,7 +22,7 @@ export function WelcomePage() {
   const [name, setName] = useState('');
   const [step, setStep] = useState<number | null>(null);
   const [fault, setFault] = useState('');
-  if (!sequences) return null;
+  if (!sequences) return <FaultNote kind={StorageFault} />;
   const all = listSequences(sequences);
   const sequence = all.find(({ id }) => id === (picked ?? sequences.preset)) ?? all[0]!;
   const through = Math.min(step ?? Math.ceil(sequence.steps.length / 3), sequence.steps.length);

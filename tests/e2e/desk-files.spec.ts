@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { strToU8, zipSync } from 'fflate';
+import { strToU8, zipSync, zlibSync } from 'fflate';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import {
@@ -301,6 +301,32 @@ describe('what cannot be opened is told in a sentence:', () => {
       'a.epub',
       () => makeEpub([{ name: 'one', body: 'x' }], { 'OEBPS/bomb.xhtml': new Uint8Array(80_000_000) }),
       /too large once it is unpacked/,
+    ],
+    [
+      'a page of elements in each other without end',
+      'a.html',
+      () => `<!doctype html><p>The tide.${'<div>'.repeat(200_000)}`,
+      /more than 1,000 deep/,
+    ],
+    [
+      'a PDF that unpacks to more and more',
+      'a.pdf',
+      () => {
+        const packed = zlibSync(zlibSync(new Uint8Array(80_000_000)));
+        const head = `%PDF-1.7\n1 0 obj\n<< /Filter [/FlateDecode /FlateDecode] /Length ${packed.length} >>\nstream\n`;
+        return Buffer.concat([strToU8(head), packed, strToU8('\nendstream\nendobj\n')]);
+      },
+      /unpacks to more/,
+    ],
+    [
+      'a book that lists one chapter again and again',
+      'a.epub',
+      () => {
+        const items = Array.from({ length: 20_000 }, (_, n) => `<item id="i${n}" href="text/one.xhtml"/>`);
+        const file = `<package><manifest>${items.join('')}</manifest></package>`;
+        return makeEpub([{ name: 'one', body: 'x' }], { 'OEBPS/book.opf': strToU8(file) });
+      },
+      /more parts than any book/,
     ],
     [
       'a document whose entities grow without end',

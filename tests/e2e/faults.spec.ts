@@ -267,3 +267,44 @@ test('fifty pages shaded at once are all shaded, and a page closed meanwhile har
   expect(Math.min(...counts)).toBeGreaterThan(10);
   expect(said).toEqual([]);
 }, 120_000);
+
+test.each([
+  'groups.html',
+  'welcome.html',
+  'desk.html',
+  'lesson.html',
+  'shelf.html',
+  'report.html',
+  'sidepanel.html',
+])('%s says when the storage cannot be read', async (path) => {
+  const page = await browser.context.newPage();
+  await page.addInitScript(() => {
+    chrome.storage.local.get = (() => Promise.reject(new Error('IO error'))) as never;
+  });
+  await page.goto(browser.inside(path));
+  const says = page.getByRole('alert').filter({ hasText: 'cannot be read, because the browser refuses it' });
+  await says.waitFor();
+  expect(await says.textContent()).toMatch(/\(IO error\)\. Nothing was changed\. Close the browser/);
+  // None goes on saying that it is opening.
+  await expect.poll(() => page.getByText(/^(Opening|Reading)/).count()).toBe(0);
+  await page.close();
+});
+
+test('a lesson that cannot be read is not begun anew over what is kept', async () => {
+  const view = await openOwn('lesson.html#herons');
+  await view.getByRole('button', { name: 'Pin' }).first().click();
+  const kept = () =>
+    view.evaluate(async () => (await chrome.storage.local.get('lesson/herons/'))['lesson/herons/']);
+  await expect.poll(kept).toBeTruthy();
+  const before = await kept();
+  const page = await browser.context.newPage();
+  await page.addInitScript(() => {
+    const get = chrome.storage.local.get.bind(chrome.storage.local) as (keys: unknown) => Promise<object>;
+    chrome.storage.local.get = ((keys: unknown) =>
+      String(keys).startsWith('lesson/') ? Promise.reject(new Error('IO error')) : get(keys)) as never;
+  });
+  await page.goto(browser.inside('lesson.html#herons'));
+  await page.getByRole('alert').filter({ hasText: 'IO error' }).waitFor();
+  expect(await page.getByRole('button', { name: 'Pin' }).count()).toBe(0);
+  expect(await kept()).toEqual(before);
+});

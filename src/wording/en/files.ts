@@ -30,6 +30,9 @@ export const files = {
   lockedPdf: 'This PDF has a password. Open it in a PDF reader, print it as a new PDF, and open that.',
   damagedPdf: 'This PDF is damaged. Get a new copy, or copy its text and paste it.',
   unpacksTooLarge: 'This file is too large once it is unpacked. Copy the part you want and paste it.',
+  tooDeep:
+    'This page is nested more than 1,000 levels deep, which Wordreach does not read. Copy the part you want and paste it.',
+  tooManyParts: 'This book lists too many parts. Copy the part you want and paste it.',
   damaged: 'This file is damaged. Get a new copy and open that.',
 
   picturesLeftOut: { one: 'One picture was left out.', other: '{count} pictures were left out.' },

@@ -54,6 +54,8 @@ export const host = {
     'The shelf could not be opened, because the browser could not read or store it ({why}). Nothing was changed. Try again.',
   storageFull:
     'This was not saved: the browser’s storage for Wordreach is full. Save your groups to a file, then delete sequences you no longer use.',
+  storageUnread:
+    'Groups, sequences and lessons cannot be read, because the browser refuses it ({why}). Nothing was changed. Close the browser and open it again. Passages and the shelf are stored separately.',
   storageFailed:
     'This was not saved, because the browser could not store it ({why}). Nothing was changed. Try again.',
 } as const;

@@ -38,6 +38,9 @@ export const files: Translated<typeof english> = {
   damagedPdf: 'Este PDF está dañado. Consiga otra copia, o copie su texto y péguelo.',
   unpacksTooLarge:
     'Este archivo, una vez descomprimido, es demasiado grande. Copie la parte que desee y péguela.',
+  tooDeep:
+    'Esta página tiene más de 1000 niveles de anidamiento, y Wordreach no la lee. Copie la parte que desee y péguela.',
+  tooManyParts: 'Este libro enumera demasiadas partes. Copie la parte que desee y péguela.',
   damaged: 'Este archivo está dañado. Consiga otra copia y ábrala.',
 
   picturesLeftOut: { one: 'Se omitió una imagen.', other: 'Se omitieron {count} imágenes.' },

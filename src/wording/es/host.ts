@@ -60,6 +60,8 @@ export const host: Translated<typeof english> = {
     'No se pudo abrir la estantería, porque el navegador no pudo leerla o guardarla ({why}). No se cambió nada. Inténtelo de nuevo.',
   storageFull:
     'No se guardó: el almacenamiento del navegador para Wordreach está lleno. Guarde sus grupos en un archivo y borre las secuencias que ya no use.',
+  storageUnread:
+    'No se pueden leer los grupos, las secuencias ni las lecciones, porque el navegador lo rechaza ({why}). No se cambió nada. Cierre el navegador y vuelva a abrirlo. Los pasajes y la estantería se guardan aparte.',
   storageFailed:
     'No se guardó porque el navegador no pudo almacenarlo ({why}). No se cambió nada. Inténtelo de nuevo.',
 };

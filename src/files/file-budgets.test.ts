@@ -1,0 +1,54 @@
+import { zlibSync } from 'fflate';
+import { describe, expect, test } from 'vitest';
+import { expectShallow } from './expect-shallow.ts';
+import { expectSmallStreams } from './expect-small-streams.ts';
+import { FileFault } from './file-fault.ts';
+
+describe('how deep a page is', () => {
+  test.each([
+    ['a thousand elements in each other', `${'<div>'.repeat(1000)}The tide.`],
+    ['many beside each other', '<div><b>The</b> tide.</div>'.repeat(20_000)],
+    ['paragraphs and entries left open', '<ul><li>a<p>b'.concat('<li>The tide.<p>It is in.'.repeat(20_000))],
+    [
+      'markup in a script and a remark',
+      `<script>${'"<div>"'.repeat(5000)}</script><!--${'<b>'.repeat(5000)}-->`,
+    ],
+  ])('%s: let through', (_name, html) => expect(() => expectShallow(html)).not.toThrow());
+
+  test.each(['div', 'SPAN', 'b class="x"', 'table'])('<%s> in each other without end: refused', (tag) => {
+    expect(() => expectShallow(`<${tag}>`.repeat(200_000))).toThrow(FileFault);
+  });
+});
+
+describe('how much a PDF unpacks to', () => {
+  const pdf = (filters: string, bytes: Uint8Array): Uint8Array =>
+    Buffer.concat([
+      Buffer.from(`%PDF-1.7\n1 0 obj\n<< /Filter ${filters} /Length ${bytes.length} >>\nstream\n`),
+      bytes,
+      Buffer.from('\nendstream\nendobj\n'),
+    ]);
+  const zeros = new Uint8Array(70_000_000);
+
+  test('a page of text: let through', () => {
+    const bytes = zlibSync(Buffer.from('BT (The tide is in.) Tj ET'.repeat(1000)));
+    expect(() => expectSmallStreams(pdf('/FlateDecode', bytes))).not.toThrow();
+  });
+
+  test('more than 64 MB: refused, whether packed once or more often', () => {
+    const once = zlibSync(zeros);
+    const twice = zlibSync(once);
+    expect(twice.length).toBeLessThan(2000);
+    expect(() => expectSmallStreams(pdf('/FlateDecode', once))).toThrow(FileFault);
+    expect(() => expectSmallStreams(pdf('[/FlateDecode /FlateDecode]', twice))).toThrow(FileFault);
+    expect(() => expectSmallStreams(pdf('[ /Fl /Fl ]', twice))).toThrow(FileFault);
+  });
+
+  test('what is no packed stream is left to the reader', () => {
+    for (const bytes of [
+      Buffer.from('stream'),
+      Buffer.from('/FlateDecode stream\nendstream'),
+      Buffer.alloc(0),
+    ])
+      expect(() => expectSmallStreams(bytes)).not.toThrow();
+  });
+});

@@ -1,0 +1,21 @@
+import { say } from '../wording/say.ts';
+
+interface FoundAgainProps {
+  readonly onKeep: () => void;
+  readonly onForget: () => void;
+}
+
+/** Says that a field shows what was typed before the browser ended, with what to do about it. */
+export function FoundAgain({ onKeep, onForget }: FoundAgainProps) {
+  return (
+    <p class="quiet" role="status">
+      {say('ui.foundAgain')}{' '}
+      <button type="button" class="plain" onClick={onKeep}>
+        {say('ui.keepFound')}
+      </button>{' '}
+      <button type="button" class="plain" onClick={onForget}>
+        {say('ui.forgetFound')}
+      </button>
+    </p>
+  );
+}
