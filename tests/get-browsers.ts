@@ -1,7 +1,8 @@
-import { type BrowserName, getBrowser } from '../src/cli/get-browser.ts';
+import type { TestProject } from 'vitest/node';
+import { getBrowser } from '../src/cli/get-browser.ts';
 
-/** Finds or gets the browsers of the browser tests before the first of them; the tests then look no further. */
-export async function setup(): Promise<void> {
-  for (const name of ['chromium', 'firefox'] satisfies BrowserName[])
-    process.env[name.toUpperCase()] = await getBrowser(name);
+/** Finds or gets the browser of a project before its first test; the tests then look no further. */
+export async function setup({ name: project }: TestProject): Promise<void> {
+  const name = project === 'firefox' ? 'firefox' : 'chromium';
+  process.env[name.toUpperCase()] = await getBrowser(name);
 }

@@ -36,8 +36,7 @@ export interface Vetter {
 const FORGET_AFTER = 300_000;
 
 /** Makes a vetter over the word table. Throws `InputError` when there is none yet. */
-export function createVetter({ groups, words }: VetterSettings): Vetter {
-  const engine = loadEngine();
+export function createVetter({ groups, words }: VetterSettings, engine = loadEngine()): Vetter {
   let judges = groups.map(makeJudge);
   let known = 0;
 

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
-import { findChromium } from './find-browser.ts';
+import { findChromium, NoBrowser } from './find-browser.ts';
 
-const nothing = { platform: 'linux', env: {}, exists: () => false } as const;
+const nothing = { platform: 'linux', env: {}, exists: () => false, download: () => null } as const;
 
 test('the variable comes first', () => {
   expect(findChromium({ ...nothing, env: { CHROMIUM: '/own/chromium' }, exists: () => true })).toBe(
@@ -17,7 +17,7 @@ test('the variable other tools use is known too', () => {
 test('on Windows the places are searched under each root', () => {
   const env = { PROGRAMFILES: '/programs' };
   const exists = (path: string) => /programs.Google.Chrome.Application.chrome\.exe$/.test(path);
-  expect(findChromium({ platform: 'win32', env, exists })).toMatch(/chrome\.exe$/);
+  expect(findChromium({ ...nothing, platform: 'win32', env, exists })).toMatch(/chrome\.exe$/);
 });
 
 test('a variable that points nowhere is said to', () => {
@@ -30,6 +30,14 @@ test('then the usual places', () => {
   expect(findChromium({ ...nothing, exists: (path) => path === '/snap/bin/chromium' })).toBe(
     '/snap/bin/chromium',
   );
+});
+
+test('then a Chromium that was downloaded, if it is still there', () => {
+  const download = () => '/cache/chrome';
+  expect(findChromium({ ...nothing, download, exists: (path) => path === '/cache/chrome' })).toBe(
+    '/cache/chrome',
+  );
+  expect(() => findChromium({ ...nothing, download })).toThrow(NoBrowser);
 });
 
 test('else it says how to get one', () => {

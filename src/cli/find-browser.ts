@@ -1,5 +1,6 @@
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
+import { chromium } from 'playwright-core';
 import { InputError } from './run-command.ts';
 
 interface Browser {
@@ -50,25 +51,45 @@ export interface Machine {
   readonly platform: NodeJS.Platform;
   readonly env: Readonly<Record<string, string | undefined>>;
   readonly exists: (path: string) => boolean;
+  /** Where Playwright would have put a Chromium that it downloaded; null where it has none for this system. */
+  readonly download: () => string | null;
 }
 
-const here: Machine = { platform: process.platform, env: process.env, exists: existsSync };
+/** No browser was found where they usually are; the message says how to get one. */
+export class NoBrowser extends InputError {}
+
+const here: Machine = {
+  platform: process.platform,
+  env: process.env,
+  exists: existsSync,
+  download() {
+    try {
+      return chromium.executablePath();
+    } catch {
+      return null;
+    }
+  },
+};
 
 /** The path of a Chromium, Edge or Chrome; see `findBrowser`. */
 export function findChromium(machine = here): string {
-  return findBrowser(CHROMIUM, machine);
+  return findBrowser(CHROMIUM, machine, machine.download());
 }
 
 /** The path of a Firefox; see `findBrowser`. */
 export function findFirefox(machine = here): string {
-  return findBrowser(FIREFOX, machine);
+  return findBrowser(FIREFOX, machine, null);
 }
 
 /**
- * What a variable names (CHROMIUM or CHROME_PATH, FIREFOX), else what is in the usual places of this system. Throws an `InputError`
- * that says how to get one.
+ * What a variable names (CHROMIUM or CHROME_PATH, FIREFOX), else what is in the usual places of this system, else what was downloaded.
+ * Throws an `InputError` where a variable names nothing, and `NoBrowser` where there is none.
  */
-function findBrowser({ variables, places, none }: Browser, { platform, env, exists }: Machine): string {
+function findBrowser(
+  { variables, places, none }: Browser,
+  { platform, env, exists }: Machine,
+  downloaded: string | null,
+): string {
   for (const variable of variables) {
     const named = env[variable];
     if (!named) continue;
@@ -78,12 +99,10 @@ function findBrowser({ variables, places, none }: Browser, { platform, env, exis
     );
   }
   const roots = platform === 'win32' ? [env.LOCALAPPDATA, env.PROGRAMFILES, env['PROGRAMFILES(X86)']] : [''];
-  for (const place of places[platform] ?? []) {
-    for (const root of roots) {
-      if (root === undefined) continue;
-      const path = root === '' ? place : join(root, place);
-      if (exists(path)) return path;
-    }
-  }
-  throw new InputError(none);
+  const usual = (places[platform] ?? []).flatMap((place) =>
+    roots.flatMap((root) => (root === undefined ? [] : [root === '' ? place : join(root, place)])),
+  );
+  const found = [...usual, downloaded].find((path) => path !== null && exists(path));
+  if (!found) throw new NoBrowser(none);
+  return found;
 }

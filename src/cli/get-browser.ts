@@ -1,9 +1,8 @@
 import { spawnSync } from 'node:child_process';
 import { existsSync } from 'node:fs';
 import { createInterface } from 'node:readline/promises';
-import { chromium } from 'playwright-core';
-import { findChromium, findFirefox } from './find-browser.ts';
-import { InputError } from './run-command.ts';
+import { fileURLToPath } from 'node:url';
+import { findChromium, findFirefox, NoBrowser } from './find-browser.ts';
 
 export type BrowserName = 'chromium' | 'firefox';
 
@@ -15,8 +14,11 @@ const PACKAGES: Readonly<Record<BrowserName, readonly (readonly string[])[]>> = 
   ],
   firefox: [['firefox-esr'], ['firefox']],
 };
+const PLAYWRIGHT = fileURLToPath(new URL('../../node_modules/playwright-core/cli.js', import.meta.url));
 /** Say `SET_UP=never` to have nothing installed. */
 const MAY_SET_UP = process.env.SET_UP !== 'never';
+
+const FIND = { chromium: findChromium, firefox: findFirefox } as const;
 
 /**
  * The path of a browser: one that is there; else one that is got: by the system's packages on Debian and Ubuntu (as root or by
@@ -25,30 +27,13 @@ const MAY_SET_UP = process.env.SET_UP !== 'never';
  */
 export async function getBrowser(name: BrowserName): Promise<string> {
   try {
-    return find(name);
+    return FIND[name]();
   } catch (error) {
-    if (!(error instanceof InputError) || !MAY_SET_UP || isNamed(name)) throw error;
-    if (installPackages(name)) return find(name);
-    if (name === 'chromium' && (await download())) return chromium.executablePath();
-    throw error;
+    if (!(error instanceof NoBrowser) || !MAY_SET_UP) throw error;
+    const isGot = installPackages(name) || (name === 'chromium' && (await download()));
+    if (!isGot) throw error;
+    return FIND[name]();
   }
-}
-
-function find(name: BrowserName): string {
-  if (name === 'firefox') return findFirefox();
-  try {
-    return findChromium();
-  } catch (error) {
-    const downloaded = chromium.executablePath();
-    if (!isNamed(name) && existsSync(downloaded)) return downloaded;
-    throw error;
-  }
-}
-
-/** A variable that names a browser says which one is wanted; another one is none. */
-function isNamed(name: BrowserName): boolean {
-  const { CHROMIUM, CHROME_PATH, FIREFOX } = process.env;
-  return Boolean(name === 'firefox' ? FIREFOX : (CHROMIUM ?? CHROME_PATH));
 }
 
 /** Whether the browser was installed. */
@@ -66,7 +51,8 @@ function installPackages(name: BrowserName): boolean {
 
 function isThere(name: BrowserName): boolean {
   try {
-    return existsSync(find(name));
+    FIND[name]();
+    return true;
   } catch {
     return false;
   }
@@ -81,7 +67,7 @@ async function download(): Promise<boolean> {
   );
   asking.close();
   if (!/^y/i.test(answer)) return false;
-  return run([process.execPath, 'node_modules/playwright-core/cli.js', 'install', 'chromium']);
+  return run([process.execPath, PLAYWRIGHT, 'install', 'chromium']);
 }
 
 /** What it prints goes to stderr: stdout is for the report. */

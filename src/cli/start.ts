@@ -31,12 +31,13 @@ const BY_HAND = `To load it into your own browser, use the folder ${shown(builtE
 Then open a story and press the Wordreach button in the toolbar.`;
 
 await runCommand('Usage: npm start', async () => {
+  const herons = loadHerons();
   let executable: string;
   try {
     executable = await getBrowser('chromium');
   } catch (error) {
     if (!(error instanceof InputError)) throw error;
-    return `${report()}\n\n${error.message}\nUntil then: ${shown(await writePage())} is the report as a page, for any browser.\n\n${BY_HAND}`;
+    return `${report(herons)}\n\n${error.message}\nUntil then: ${shown(await writePage(herons))} is the report as a page, for any browser.\n\n${BY_HAND}`;
   }
   const headless = process.platform === 'linux' && !process.env.DISPLAY && !process.env.WAYLAND_DISPLAY;
   const browser = await launchExtension({ executable, headless, sealed: false });
@@ -45,7 +46,7 @@ await runCommand('Usage: npm start', async () => {
     const files = await takePictures(browser, page);
     await browser.close();
     stop();
-    return `${report()}\n\nThere is no display, so the pictures are in ${files.map(shown).join(' and ')}.\n\n${BY_HAND}`;
+    return `${report(herons)}\n\nThere is no display, so the pictures are in ${files.map(shown).join(' and ')}.\n\n${BY_HAND}`;
   }
   process.stdout.write(`${BY_HAND}\n\nClose the browser to end.\n`);
   await new Promise((resolve) => browser.context.once('close', resolve));
@@ -53,14 +54,19 @@ await runCommand('Usage: npm start', async () => {
   return '';
 });
 
-/** The report and the shaded story as a page of its own. Gives its path. */
-async function writePage(): Promise<string> {
+/** The group that the story is vetted for, and what judges its words. */
+type Herons = ReturnType<typeof loadHerons>;
+
+function loadHerons() {
+  const engine = loadEngine();
   const group = loadGroup(path('profiles/groups/herons.json'));
-  const record = await createVetter({ groups: [group], words: false }).vetFile({
-    path: shown(storyFile),
-    error: null,
-  });
-  const judge = createJudge(loadEngine(), group.compiled);
+  return { engine, group, judge: createJudge(engine, group.compiled) };
+}
+
+/** The report and the shaded story as a page of its own. Gives its path. */
+async function writePage({ engine, group, judge }: Herons): Promise<string> {
+  const vetter = createVetter({ groups: [group], words: false }, engine);
+  const record = await vetter.vetFile({ path: shown(storyFile), error: null });
   const file = `${pictures}/report.html`;
   mkdirSync(pictures, { recursive: true });
   writeFileSync(file, writeShadedPage(record, readHtml(story).text, group, judge));
@@ -91,13 +97,7 @@ async function takePictures(browser: ExtensionBrowser, page: Page): Promise<stri
   return files;
 }
 
-function report(): string {
-  const loaded = loadGroup(path('profiles/groups/herons.json'));
+function report({ group, judge }: Herons): string {
   const counts = countWords(readHtml(story).text);
-  return describeReport(
-    vet(counts, createJudge(loadEngine(), loaded.compiled)),
-    loaded,
-    'The Night the Lamp Went Out',
-    openTerminal(),
-  );
+  return describeReport(vet(counts, judge), group, 'The Night the Lamp Went Out', openTerminal());
 }
