@@ -19,9 +19,9 @@ export interface Unlisted {
  * tidepool is tide + pool; company is not comp + any.
  */
 const CREDIT: Readonly<Record<Origin['kind'], Readonly<Record<Usage, number>>>> = {
-  suffix: { name: 3, rare: 4, common: 4 },
-  prefix: { name: 0, rare: 0, common: 2 },
-  compound: { name: -1, rare: 0, common: 2 },
+  suffix: { name: 3, rare: 5, common: 6 },
+  prefix: { name: 0, rare: 3, common: 6 },
+  compound: { name: -1, rare: 1, common: 6 },
 };
 const USAGES: readonly Usage[] = ['name', 'rare', 'common'];
 
