@@ -17,14 +17,20 @@ const analyzer = loadAnalyzer();
 const lexicon = loadLexicon();
 const shared = new URL('../../../shared/data/', import.meta.url);
 
-heading('Hand-made annotations (tests/words)');
-for (const file of readdirSync(new URL('../words/', import.meta.url)).filter((name) =>
-  name.startsWith('gold-'),
-)) {
-  const rows = readGold(readFileSync(new URL(`../words/${file}`, import.meta.url), 'utf8'));
+heading(
+  'Hand-made annotations (tests/words, and words-2.tsv of ../shared/gold, annotated without the engine)',
+);
+const annotated = new URL('../words/', import.meta.url);
+const goldFiles = readdirSync(annotated)
+  .filter((name) => name.startsWith('gold-'))
+  .map((name) => new URL(name, annotated));
+const more = new URL('../gold/words-2.tsv', shared);
+for (const file of existsSync(more) ? [...goldFiles, more] : goldFiles) {
+  const name = file.pathname.split('/').at(-1)!;
+  const rows = readGold(readFileSync(file, 'utf8'));
   const { wrong } = scoreGold(rows, analyzer);
   for (const [what, errors] of Object.entries(wrong)) {
-    figure(`${file}: ${what}`, 1 - errors.length / rows.length, `${rows.length} words`);
+    figure(`${name}: ${what}`, 1 - errors.length / rows.length, `${rows.length} words`);
     for (const error of errors) console.log(`      ${error}`);
   }
 }

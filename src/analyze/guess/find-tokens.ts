@@ -4,7 +4,7 @@ import { DONE } from './model-format.ts';
 import type { GuessModel } from './open-model.ts';
 
 /** Ways kept at each letter; more read no better (measured on held-out words). */
-const WAYS = 16;
+const WAYS = 20;
 /** Readings given back at most. */
 const MOST = 10;
 /** A way this much dearer than the cheapest at the same letter is given up (natural logarithms). */
@@ -180,7 +180,8 @@ function addChances(one: number, other: number): number {
 
 function numberOf(sound: string): number {
   const merged = mergeWeak(sound);
-  return merged.charCodeAt(0) * 256 + (merged.charCodeAt(1) || 0);
+  // Spread over all bits, or two rows of sounds might have one hash.
+  return Math.imul(merged.charCodeAt(0) * 256 + (merged.charCodeAt(1) || 0), 0x9e3779b1);
 }
 
 function choiceOf(token: number, { text, letters, sound }: GuessToken): Choice {

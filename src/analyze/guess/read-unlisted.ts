@@ -19,9 +19,9 @@ export interface Unlisted {
  * tidepool is tide + pool; company is not comp + any.
  */
 const CREDIT: Readonly<Record<Origin['kind'], Readonly<Record<Usage, number>>>> = {
-  suffix: { name: 2, rare: 7, common: 8 },
-  prefix: { name: 1, rare: 4, common: 6 },
-  compound: { name: -1, rare: 2, common: 6 },
+  suffix: { name: 3, rare: 5, common: 6 },
+  prefix: { name: 0, rare: 3, common: 6 },
+  compound: { name: -1, rare: 1, common: 6 },
 };
 const USAGES: readonly Usage[] = ['name', 'rare', 'common'];
 

@@ -73,11 +73,12 @@ export function divideWord(word: string, built: BuiltWord, starts: readonly numb
   return { syllables, starts: order };
 }
 
-/** A doubled letter, or the l of juggle with its consonant, goes over to an ending that is a syllable: hop.ping, jug.gling. */
+/** A doubled letter, a silent t, or the l of juggle with its consonant, goes over to an ending that is a syllable: hop.ping, fas.ten, jug.gling. */
 function moveOver(before: Zone, at: number, first: PlacedSpelling): number {
   const last = before.spellings.at(-1);
   if (!last || before.fixed || !/^[aeiouy]/.test(first.letters)) return at;
   if (last.letters !== last.spells && /(.)\1$/.test(last.letters)) return at - 1;
+  if (last.letters === 'st' && last.sound === 'S') return at - 1;
   const other = before.spellings.at(-2);
   if (last.letters === 'l' && other && !hasVowel(other.sound)) {
     return /^(ck|x)$/.test(other.letters) ? at - 1 : other.end - 1;
