@@ -18,6 +18,7 @@ export {
 } from './shelf/number-words.ts';
 export { type Fit, rankTexts, stepsOfWords, type WordSteps } from './shelf/rank-texts.ts';
 export { type CompiledGroup, compileGroup } from './standing/compile-group.ts';
+export { neededOf } from './standing/fine-needs.ts';
 export { GroupError } from './standing/group-error.ts';
 export { createJudge, type Judge, type WordAnalyzer } from './standing/judge.ts';
 export { parseGroup } from './standing/parse-group.ts';

@@ -63,8 +63,25 @@ export interface Reading {
   readonly syllables: readonly Syllable[];
   /** Sorted, no repeats. */
   readonly requires: readonly PatternId[];
+  /** The same told by finer rows; left out where no finer row tells more. */
+  readonly fine?: FineNeeds;
   /** Left out for a word that is not made of others. */
   readonly madeOf?: MadeOf;
+  /** Parts of a word with a root from Latin or Greek, in order: in, spect. */
+  readonly roots?: readonly string[];
+}
+
+/** What a word requires where the catalogue has finer rows: `rest` is needed by every group. */
+export interface FineNeeds {
+  /** Sorted. */
+  readonly rest: readonly PatternId[];
+  readonly finer: readonly FinerNeed[];
+}
+
+/** A finer row, and the rows in its place for a group that does not count it by itself: of ring `rime-ing` or `short-i` and `ng`. */
+export interface FinerNeed {
+  readonly row: PatternId;
+  readonly of: readonly PatternId[];
 }
 
 /** What a word is made of, one step down, and what has to be known besides: of someone some, one, and that it is a compound. */
@@ -72,6 +89,8 @@ export interface MadeOf {
   readonly parts: readonly PartNeeds[];
   /** Sorted. Ending, spelling change, kind of word, and letters that say another sound than in the parts. */
   readonly joint: readonly PatternId[];
+  /** The joint by finer rows: of can't `contraction-not`. */
+  readonly fineJoint?: FineNeeds;
 }
 
 /** A word that another is made of, with what it requires itself. */
@@ -79,6 +98,7 @@ export interface PartNeeds {
   /** Lower case. */
   readonly word: string;
   readonly requires: readonly PatternId[];
+  readonly fine?: FineNeeds;
   readonly madeOf?: MadeOf;
 }
 
@@ -111,7 +131,18 @@ export interface Pattern {
   readonly where: string;
   readonly keyWord: string;
   readonly examples: readonly string[];
+  /** Left out for rows that every group counts. */
+  readonly finer?: Finer;
+  /** The row that counts in place of a `kind` which the group does not name: contraction. */
+  readonly kindOf?: PatternId;
 }
+
+/**
+ * A row that counts by itself only for groups that are held to it, so that others read as they did before it was there.
+ * `kind` and `root`: where the group's sequence or its own lists name it; `unit`: where they do, and the group takes endings
+ * as units; `division`: where the group's options count divisions.
+ */
+export type Finer = 'kind' | 'unit' | 'division' | 'root';
 
 export interface SequenceStep {
   readonly title?: string;
@@ -142,6 +173,13 @@ export interface GroupOptions {
   readonly blends?: 'counted' | 'free';
   /** Same for the types of the syllables in longer words. Default free. */
   readonly syllableTypes?: 'counted' | 'free';
+  /** Same for the ways to divide longer words (VC/CV, V/CV, VC/V, V/V). Default free. */
+  readonly divisions?: 'counted' | 'free';
+  /**
+   * `units`: endings such as -ang and -el that the sequence names must be taught as units; `parts`: knowing their letters is
+   * enough. Default parts.
+   */
+  readonly endings?: 'parts' | 'units';
   /** Same for the irregular forms of by-sight words: with go by sight, whether went is too. Default counted. */
   readonly irregularForms?: 'counted' | 'free';
   /** Longest base word, in syllables, whatever the sequence says. */

@@ -60,10 +60,10 @@ export function findOddities({ id, steps }: Sequence, engine: Analyzer | null): 
   return oddities;
 }
 
-/** Patterns no step teaches, in the order of the catalogue. */
+/** Patterns no step teaches, in the order of the catalogue; not finer rows, which count only where a step names them. */
 export function neverTaught({ steps }: Sequence): readonly Pattern[] {
   const taught = new Set(steps.flatMap(({ teaches }) => teaches));
-  return teachable.filter(({ id }) => !taught.has(id));
+  return teachable.filter(({ id, finer }) => !finer && !taught.has(id));
 }
 
 /** Says of a pattern that what it is built on is not there yet; null when nothing lacks. */

@@ -1,4 +1,4 @@
-import { type Analyzer, compileGroup, createJudge } from '../analyze/index.ts';
+import { type Analyzer, compileGroup, createJudge, neededOf } from '../analyze/index.ts';
 import type { Group, PatternId, Sequence, Standing } from '../analyze/types.ts';
 import { withinSequence } from '../host/move-group.ts';
 import { say } from '../wording/say.ts';
@@ -35,7 +35,7 @@ export function readNow(
   for (const word of [...words, ...new Set(examples)]) {
     if (!decodable.has(judge(word).standing)) continue;
     const [reading] = engine.analyze(word).readings;
-    for (const id of reading?.requires ?? []) {
+    for (const id of reading ? neededOf(reading, judge.group) : []) {
       const known = wordsOf.get(id);
       if (known) known.push(word);
       else wordsOf.set(id, [word]);

@@ -1,12 +1,12 @@
 import type { Analyzer, Judge } from '../analyze/index.ts';
-import { hasBit, tokenize } from '../analyze/index.ts';
+import { hasBit, neededOf, tokenize } from '../analyze/index.ts';
 import type { PatternId, Reading, WordAnalysis } from '../analyze/types.ts';
 import type { BankWord, WordBank } from './word-bank.ts';
 
 /** A word of the bank that the group can read. */
 export interface KnownWord extends BankWord {
   readonly standing: 'reads' | 'fresh' | 'by-sight';
-  /** The usual reading; of a homograph any other may be meant. */
+  /** The usual reading, which requires what counts for the group; of a homograph any other may be meant. */
   readonly reading: Reading;
   readonly homograph: boolean;
 }
@@ -35,9 +35,11 @@ export function createKnownWords(bank: WordBank, analyzer: Analyzer): (judge: Ju
     const words = bank.words.flatMap((each, i): KnownWord[] => {
       const { standing } = judge(each.word);
       const { readings, homograph } = all[i]!;
-      return KNOWN.has(standing)
-        ? [{ ...each, standing: standing as KnownWord['standing'], reading: readings[0]!, homograph }]
-        : [];
+      if (!KNOWN.has(standing)) return [];
+      const usual = readings[0]!;
+      const requires = neededOf(usual, judge.group);
+      const reading = requires === usual.requires ? usual : { ...usual, requires };
+      return [{ ...each, standing: standing as KnownWord['standing'], reading, homograph }];
     });
     const byName = new Map(words.map((each) => [each.word, each]));
     return {

@@ -1,4 +1,4 @@
-import { type Analyzer, catalogue, hasBit, type Judge, type WordCounts } from '../analyze/index.ts';
+import { type Analyzer, catalogue, hasBit, type Judge, neededOf, type WordCounts } from '../analyze/index.ts';
 import type { PatternId } from '../analyze/types.ts';
 
 /** How often a text practises what a group is being taught now. */
@@ -26,7 +26,7 @@ export function countPractice(
     all += count;
     const practised = engine
       .analyze(key)
-      .readings.map(({ requires }) => requires.filter((id) => counts.has(id)))
+      .readings.map((reading) => neededOf(reading, judge.group).filter((id) => counts.has(id)))
       .find((ids) => ids.length > 0);
     for (const id of practised ?? []) counts.set(id, counts.get(id)! + count);
   }

@@ -22,11 +22,22 @@ export function longestWords(): readonly (readonly [count: string, says: string]
 
 /** How a group's words are judged, a sentence for each option, for a sheet where nothing can be chosen. */
 export function describeOptions(options: GroupOptions): string[] {
-  const { schwa = 'flex', shortOMerged = true, wh, blends, syllableTypes, irregularForms } = options;
+  const {
+    schwa = 'flex',
+    shortOMerged = true,
+    wh,
+    blends,
+    syllableTypes,
+    divisions,
+    endings,
+    irregularForms,
+  } = options;
   return [
     say('ui.weakAre', { how: namedBy(weakVowels(), schwa) }),
     blends === 'free' ? say('ui.blendsFree') : say('ui.blendsCounted'),
     syllableTypes === 'counted' ? say('ui.syllableTypesCounted') : say('ui.syllableTypesFree'),
+    divisions === 'counted' ? say('ui.divisionsCounted') : say('ui.divisionsFree'),
+    endings === 'units' ? say('ui.endingsUnits') : say('ui.endingsParts'),
     wh === 'free' ? say('ui.whFree') : say('ui.whCounted'),
     irregularForms === 'free' ? say('ui.irregularFormsFree') : say('ui.irregularFormsCounted'),
     shortOMerged ? say('ui.shortOMerged') : say('ui.shortOApart'),

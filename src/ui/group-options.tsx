@@ -17,6 +17,8 @@ export function GroupOptionsView({ options, onChange: set }: GroupOptionsProps) 
     wh = 'counted',
     blends = 'counted',
     syllableTypes = 'free',
+    divisions = 'free',
+    endings = 'parts',
     irregularForms = 'counted',
   } = options;
   return (
@@ -51,6 +53,22 @@ export function GroupOptionsView({ options, onChange: set }: GroupOptionsProps) 
             onChange={() => set({ syllableTypes: syllableTypes === 'counted' ? 'free' : 'counted' })}
           />{' '}
           {say('ui.syllableTypesTick')}
+        </label>
+        <label class="tick">
+          <input
+            type="checkbox"
+            checked={divisions === 'counted'}
+            onChange={() => set({ divisions: divisions === 'counted' ? 'free' : 'counted' })}
+          />{' '}
+          {say('ui.divisionsTick')}
+        </label>
+        <label class="tick">
+          <input
+            type="checkbox"
+            checked={endings === 'units'}
+            onChange={() => set({ endings: endings === 'units' ? 'parts' : 'units' })}
+          />{' '}
+          {say('ui.endingsTick')}
         </label>
         <label class="tick">
           <input

@@ -69,7 +69,8 @@ export function ReadingsView({ word, analysis: { readings, homograph }, missing 
 }
 
 function ReadingView({ reading, missing }: { reading: Reading; missing: readonly PatternId[] }) {
-  const { units, syllables, base, affixes, source } = reading;
+  const { units, syllables, base, affixes, source, roots } = reading;
+  const lacking = lackedUnits(reading, missing);
   const making = describeMaking(base, affixes);
   const odd = describeIrregular(units);
   const guess = source === 'dictionary' ? null : GUESSES[source];
@@ -80,7 +81,7 @@ function ReadingView({ reading, missing }: { reading: Reading; missing: readonly
           {units.map(({ letters, sound, pattern, affix }, i) => (
             <li
               key={i}
-              class={`unit${affix ? ` unit-${affix}` : ''}${missing.includes(pattern) ? ' unit-missing' : ''}`}
+              class={`unit${affix ? ` unit-${affix}` : ''}${lacking.has(pattern) ? ' unit-missing' : ''}`}
               title={patternName(pattern)}
             >
               <span class="unit-letters" lang="en">
@@ -117,6 +118,14 @@ function ReadingView({ reading, missing }: { reading: Reading; missing: readonly
           <span class="quiet">{say('ui.madeOf')}</span> <span class="spelt">{making}</span>
         </p>
       )}
+      {roots && (
+        <p>
+          <span class="quiet">{say('ui.roots')}</span>{' '}
+          <span class="spelt" lang="en">
+            {roots.join(' + ')}
+          </span>
+        </p>
+      )}
       {odd && (
         <p>
           <span class="quiet">{say('ui.oddly')}</span> {odd}
@@ -125,4 +134,10 @@ function ReadingView({ reading, missing }: { reading: Reading; missing: readonly
       {guess && <p class="quiet">{say(guess)}</p>}
     </>
   );
+}
+
+/** The patterns that mark a unit as lacking: of a finer row, such as -ing as in wing, those of the units it covers. */
+function lackedUnits({ fine }: Reading, missing: readonly PatternId[]): ReadonlySet<PatternId> {
+  const covered = fine?.finer.filter(({ row }) => missing.includes(row)).flatMap(({ of }) => of) ?? [];
+  return new Set([...missing, ...covered]);
 }

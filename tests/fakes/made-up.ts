@@ -1,11 +1,19 @@
 import fc from 'fast-check';
-import type { Group, GroupOptions, MadeOf, PartNeeds, Reading } from '../../src/analyze/types.ts';
+import type {
+  FineNeeds,
+  FinerNeed,
+  Group,
+  GroupOptions,
+  MadeOf,
+  PartNeeds,
+  Reading,
+} from '../../src/analyze/types.ts';
 import { groupOf } from './group.ts';
 import { fakeAnalyzer } from './word-analyzer.ts';
 
 /**
  * Words, groups, sequences and texts for laws, invented from few patterns so that they meet often. The patterns are those
- * on which options hang: weak vowels, short o, blends, syllable counts, endings, and irregular spelling.
+ * on which options hang: weak vowels, short o, blends, syllable counts, endings, irregular spelling, and finer rows of each sort.
  */
 export const ids = [
   'm',
@@ -28,7 +36,19 @@ export const ids = [
   'possessive',
   'or',
   'or-weak',
+  'contraction',
+  'contraction-not',
+  'rime-am',
+  'divide-v-cv',
+  'root-port',
   'irregular',
+];
+/** Finer rows, with the rows in their place. */
+const FINER: readonly FinerNeed[] = [
+  { row: 'contraction-not', of: ['contraction'] },
+  { row: 'rime-am', of: ['short-a', 'm'] },
+  { row: 'divide-v-cv', of: [] },
+  { row: 'root-port', of: [] },
 ];
 export const teachable = ids.filter((id) => id !== 'irregular');
 const some = (from: readonly string[]) => fc.subarray([...from]);
@@ -45,22 +65,41 @@ export const word = fc.constantFrom(
 );
 
 const source = fc.constantFrom('dictionary', 'derived', 'rule', 'guess', 'none');
-const whole = fc.record({ requires: some(ids), source });
+interface Needs {
+  readonly requires: readonly string[];
+  readonly fine?: FineNeeds;
+}
+const needs: fc.Arbitrary<Needs> = fc
+  .record({ rest: some(ids), finer: fc.subarray([...FINER]) })
+  .map(({ rest, finer }) => needsOf(rest, finer));
+/** What is required, told in both ways. */
+function needsOf(rest: readonly string[], finer: readonly FinerNeed[]): Needs {
+  const requires = [...new Set([...rest, ...finer.flatMap(({ of }) => of)])].sort();
+  return finer.length > 0 ? { requires, fine: { rest, finer } } : { requires };
+}
+const whole = fc.record({ needs, source }).map(({ needs, source }) => ({ ...needs, source }));
 const part = (madeOf: fc.Arbitrary<MadeOf | undefined>): fc.Arbitrary<PartNeeds> =>
   fc
-    .record({ word: fc.constantFrom('mast', 'sofa', 'odd'), requires: some(ids), madeOf })
-    .map(({ word, requires, madeOf }) =>
-      madeOf ? { word, requires: unionOf(madeOf), madeOf } : { word, requires },
-    );
+    .record({ word: fc.constantFrom('mast', 'sofa', 'odd'), needs, madeOf })
+    .map(({ word, needs, madeOf }) => (madeOf ? { word, ...unionOf(madeOf), madeOf } : { word, ...needs }));
 const madeOf = (parts: fc.Arbitrary<PartNeeds>): fc.Arbitrary<MadeOf> =>
-  fc.record({ parts: fc.array(parts, { minLength: 1, maxLength: 2 }), joint: some(ids) });
+  fc
+    .record({ parts: fc.array(parts, { minLength: 1, maxLength: 2 }), needs })
+    .map(({ parts, needs: { requires, fine } }) => ({
+      parts,
+      joint: requires,
+      ...(fine && { fineJoint: fine }),
+    }));
 /** Two steps of making, such as unwanted from wanted from want. */
 const made = madeOf(part(fc.option(madeOf(part(fc.constant(undefined))), { nil: undefined })));
-const unionOf = ({ parts, joint }: MadeOf): string[] =>
-  [...new Set([...parts.flatMap(({ requires }) => requires), ...joint])].sort();
+const unionOf = ({ parts, joint, fineJoint }: MadeOf): Needs =>
+  needsOf(
+    [...parts.flatMap(({ requires, fine }) => fine?.rest ?? requires), ...(fineJoint?.rest ?? joint)],
+    [...parts.flatMap(({ fine }) => fine?.finer ?? []), ...(fineJoint?.finer ?? [])],
+  );
 const reading: fc.Arbitrary<Partial<Reading> & Pick<Reading, 'requires'>> = fc.oneof(
   whole,
-  fc.record({ madeOf: made, source }).map((one) => ({ ...one, requires: unionOf(one.madeOf) })),
+  fc.record({ madeOf: made, source }).map((one) => ({ ...one, ...unionOf(one.madeOf) })),
 );
 export const analyzer = fc
   .tuple(fc.dictionary(word, fc.array(reading, { maxLength: 3 })), fc.array(word))
@@ -74,6 +113,8 @@ export const options: fc.Arbitrary<GroupOptions> = fc.record(
     blends: fc.constantFrom('counted', 'free'),
     irregularForms: fc.constantFrom('counted', 'free'),
     syllableTypes: fc.constantFrom('counted', 'free'),
+    divisions: fc.constantFrom('counted', 'free'),
+    endings: fc.constantFrom('parts', 'units'),
     maxSyllables: fc.integer({ min: 1, max: 4 }),
   },
   { requiredKeys: [] },

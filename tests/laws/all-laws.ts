@@ -1,6 +1,14 @@
-import { examplesNeedTheirRow, keyWordsSayTheirSound, rowsAreNeeded } from './catalogue-laws.ts';
+import { cardsSayTheWord } from './card-law.ts';
+import {
+  endingsAreInTheirKeyWords,
+  examplesNeedTheirRow,
+  finerRowsAddNothing,
+  keyWordsSayTheirSound,
+  rowsAreNeeded,
+} from './catalogue-laws.ts';
 import { everythingTaughtReads } from './irregular-law.ts';
 import { derivationsAreJoined, inflectionsAreJoined, partsAndJoints } from './making-laws.ts';
+import { storedGroupsReadAsBefore } from './stored-law.ts';
 import { everySyllableHasOneVowel, syllablesAreVowelSounds, typesAgreeWithLetters } from './syllable-laws.ts';
 import { partsBySightRead, teachingMoreTakesNothingAway } from './teaching-laws.ts';
 
@@ -9,6 +17,10 @@ export const allLaws = [
   examplesNeedTheirRow,
   rowsAreNeeded,
   keyWordsSayTheirSound,
+  endingsAreInTheirKeyWords,
+  cardsSayTheWord,
+  finerRowsAddNothing,
+  storedGroupsReadAsBefore,
   everythingTaughtReads,
   partsAndJoints,
   partsBySightRead,

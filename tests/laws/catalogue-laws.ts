@@ -1,7 +1,7 @@
 import { catalogue } from '../../src/analyze/catalogue/catalogue.ts';
-import type { Pattern } from '../../src/analyze/types.ts';
+import type { FineNeeds, Pattern, PatternId, Reading } from '../../src/analyze/types.ts';
 import type { Breach, Law } from './law.ts';
-import { analyzer, lessonWords } from './lesson-words.ts';
+import { analyzer, lessonWords, shortenedWords } from './lesson-words.ts';
 
 /** Every key word and example needs the row it stands for. */
 export function examplesNeedTheirRow(): Law {
@@ -11,16 +11,21 @@ export function examplesNeedTheirRow(): Law {
     for (const word of new Set([...examples, ...(keyWord ? [keyWord] : [])])) {
       looked++;
       const { readings } = analyzer.analyze(word);
-      if (readings.some(({ requires }) => requires.includes(id))) continue;
+      if (readings.some((reading) => rowsOf(reading).includes(id))) continue;
       breaches.push({ key: `${id}:${word}`, found: readings[0]!.requires.join(' ') });
     }
   }
   return { id: 'examples', says: 'every key word and example needs its row', looked, breaches };
 }
 
+/** All rows a reading needs, as every group counts it and by finer rows. */
+function rowsOf({ requires, fine }: Reading): PatternId[] {
+  return [...requires, ...(fine?.finer.map(({ row }) => row) ?? [])];
+}
+
 /** Every row is needed by a word of the lesson list. */
 export function rowsAreNeeded(): Law {
-  const needed = new Set(lessonWords.flatMap(({ readings }) => readings.flatMap(({ requires }) => requires)));
+  const needed = new Set(lessonWords.flatMap(({ readings }) => readings.flatMap(rowsOf)));
   const breaches = catalogue
     .filter(({ id }) => !needed.has(id))
     .map(({ id, label }) => ({ key: id, found: label }));
@@ -31,7 +36,9 @@ const LETTER_ROWS = /vowel|consonant|digraph|soft|silent|schwa|final syllable/;
 
 /** A card shows a row's first letters and first sound beside its key word: that word has to say them. */
 export function keyWordsSayTheirSound(): Law {
-  const rows = catalogue.filter(({ family, keyWord }) => LETTER_ROWS.test(family) && keyWord);
+  const rows = catalogue.filter(
+    ({ family, keyWord, finer }) => LETTER_ROWS.test(family) && keyWord && !finer,
+  );
   const breaches = rows.flatMap((row): Breach[] => {
     const units = analyzer
       .analyze(row.keyWord)
@@ -57,4 +64,53 @@ function lettersOf({ letters }: Pattern): string {
 /** The weak i is shown as i is. */
 function soundOf({ sounds }: Pattern): string[] {
   return [sounds[0]!, sounds[0]!.replaceAll('IX', 'IH')];
+}
+
+/** The letters of an ending that may be taught as a unit, and its sounds, follow each other in its key word. */
+export function endingsAreInTheirKeyWords(): Law {
+  const rows = catalogue.filter(({ finer, letters, sounds }) => finer && letters && sounds.length > 0);
+  const breaches = rows.flatMap((row): Breach[] => {
+    const says = analyzer.analyze(row.keyWord).readings.some(({ units }) =>
+      units.some((_, from) =>
+        units.some((_, to) => {
+          const some = units.slice(from, to + 1);
+          const letters = some.map((unit) => unit.letters).join('');
+          const sound = some.map((unit) => unit.sound).join('.');
+          return letters === lettersOf(row) && soundOf(row).includes(sound);
+        }),
+      ),
+    );
+    return says ? [] : [{ key: row.id, found: row.keyWord }];
+  });
+  return {
+    id: 'endings',
+    says: 'a key word says the letters and sounds of its ending',
+    looked: rows.length,
+    breaches,
+  };
+}
+
+/**
+ * What a word requires by finer rows is what it requires for every group, once each finer row is told by the rows in its
+ * place: so a group that names no finer row reads as it did before there were any.
+ */
+export function finerRowsAddNothing(): Law {
+  const words = [...lessonWords, ...shortenedWords];
+  const breaches: Breach[] = [];
+  let looked = 0;
+  const check = (key: string, requires: readonly PatternId[], fine: FineNeeds | undefined): void => {
+    if (!fine) return;
+    looked++;
+    const told = [...new Set([...fine.rest, ...fine.finer.flatMap(({ of }) => of)])].sort();
+    if (told.join() !== [...requires].sort().join()) breaches.push({ key, found: told.join(' ') });
+  };
+  for (const { word, readings } of words) {
+    for (const { requires, fine, madeOf } of readings) {
+      check(word, requires, fine);
+      if (!madeOf) continue;
+      check(`${word}, its joint`, madeOf.joint, madeOf.fineJoint);
+      for (const part of madeOf.parts) check(`${word}, ${part.word}`, part.requires, part.fine);
+    }
+  }
+  return { id: 'finer', says: 'finer rows add nothing for a group that names none', looked, breaches };
 }

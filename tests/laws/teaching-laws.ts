@@ -12,7 +12,10 @@ const folder = new URL('../../profiles/sequences/', import.meta.url);
 const starters = readdirSync(folder).map((file) =>
   parseSequence(JSON.parse(readFileSync(new URL(file, folder), 'utf8'))),
 );
-const OPTIONS: readonly GroupOptions[] = [{}, { schwa: 'strict', syllableTypes: 'counted', wh: 'free' }];
+const OPTIONS: readonly GroupOptions[] = [
+  {},
+  { schwa: 'strict', syllableTypes: 'counted', wh: 'free', divisions: 'counted', endings: 'units' },
+];
 const READABLE = /^(reads|fresh|by-sight)$/;
 const words = [...lessonWords, ...shortenedWords];
 

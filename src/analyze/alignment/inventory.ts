@@ -1,4 +1,4 @@
-import { catalogue } from '../catalogue/catalogue.ts';
+import { coarseRows } from '../catalogue/catalogue.ts';
 import { pairSpellings } from '../catalogue/pair-spellings.ts';
 import { irregularUnits } from './irregular-units.ts';
 
@@ -22,7 +22,7 @@ function listUnits(): UnitForm[] {
     const key = `${letters}:${sound}`;
     if (!forms.has(key)) forms.set(key, { letters, sound, irregular });
   };
-  for (const row of catalogue) {
+  for (const row of coarseRows) {
     if (NOT_SPELLINGS.has(row.family)) continue;
     for (const [letters, sound] of pairSpellings(row.letters, row.sounds)) add(letters, sound, false);
   }

@@ -1,4 +1,4 @@
-import type { Pattern } from '../types.ts';
+import type { Finer, Pattern } from '../types.ts';
 import rows from './catalogue.json' with { type: 'json' };
 import { patternNames } from './names.ts';
 
@@ -12,5 +12,11 @@ export const catalogue: readonly Pattern[] = rows.map((row, i) => {
     throw new Error(
       `names.json has ${name?.id ?? 'nothing'} where catalogue.json has ${row.id}: give both the same rows.`,
     );
-  return { ...name, ...row };
+  return { ...name, ...(row as Omit<Pattern, 'label' | 'keyWord'> & { finer?: Finer }) };
 });
+
+/** The rows that every group counts, without the finer ones: what letters are taken for, and what a pasted sequence may teach. */
+export const coarseRows: readonly Pattern[] = catalogue.filter(({ finer }) => finer === undefined);
+
+/** The finer rows, each of which counts by itself only for groups that are held to it. */
+export const finerRows: readonly Pattern[] = catalogue.filter(({ finer }) => finer !== undefined);

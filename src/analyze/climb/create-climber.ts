@@ -1,6 +1,7 @@
 import { catalogue } from '../catalogue/catalogue.ts';
 import { splitKey } from '../homographs/word-key.ts';
 import { type CompiledGroup, compileGroup } from '../standing/compile-group.ts';
+import type { FineRows, Needs } from '../standing/fine-needs.ts';
 import { isInitialism } from '../standing/is-initialism.ts';
 import { isName } from '../standing/is-name.ts';
 import type { WordAnalyzer } from '../standing/judge.ts';
@@ -56,6 +57,8 @@ export function createClimber(
 /** The first step of everything, and what no step changes. */
 interface Path extends Pick<CompiledGroup, 'names' | 'smallNames' | 'skip'> {
   readonly patterns: ReadonlyMap<PatternId, number>;
+  /** Null where none counts at any step. */
+  readonly fineRows: FineRows | null;
   /** Lower case. */
   readonly bySight: ReadonlyMap<string, number>;
 }
@@ -71,8 +74,8 @@ function findPath(group: Group, sequence: Sequence | null, steps: number): Path 
     }
     for (const word of compiled.bySight) if (!bySight.has(word)) bySight.set(word, step);
     if (step === steps) {
-      const { names, smallNames, skip } = compiled;
-      return { patterns, bySight, names, smallNames, skip };
+      const { names, smallNames, skip, fineRows } = compiled;
+      return { patterns, fineRows, bySight, names, smallNames, skip };
     }
   }
 }
@@ -94,7 +97,7 @@ function climbWord(key: WordKey, words: WordWeigher, path: Path): WordClimb {
   for (const reading of weighed.readings) {
     byBase = Math.min(byBase, stepBesideSight(reading, path));
     if (reading.source === 'none') continue;
-    const step = lastStep(reading.requires, path);
+    const step = lastStep(reading, path);
     if (reading.source !== 'guess') anyReading = Math.min(anyReading, step);
     everyReading = Math.max(everyReading, step);
   }
@@ -121,17 +124,25 @@ function firstBySight({ madeOf }: Made, path: Path): number {
 
 function stepOfParts({ madeOf }: Made, path: Path): number {
   if (!madeOf) return Infinity;
-  let step = lastStep(madeOf.joint, path);
+  let step = lastStep({ requires: madeOf.joint, fine: madeOf.fineJoint ?? null }, path);
   for (const part of madeOf.parts) {
     const bySight = path.bySight.get(part.word) ?? Infinity;
-    step = Math.max(step, Math.min(bySight, stepOfParts(part, path), lastStep(part.requires, path)));
+    step = Math.max(step, Math.min(bySight, stepOfParts(part, path), lastStep(part, path)));
   }
   return step;
 }
 
-function lastStep(ids: readonly PatternId[], { patterns }: Path): number {
+function lastStep({ requires, fine }: Needs, { patterns, fineRows }: Path): number {
   let last = 0;
-  for (const id of ids) last = Math.max(last, patterns.get(id) ?? Infinity);
+  for (const id of fine && fineRows ? fine.rest : requires)
+    last = Math.max(last, patterns.get(id) ?? Infinity);
+  if (!fine || !fineRows) return last;
+  for (const { row, of } of fine.finer) {
+    let step = patterns.get(row) ?? Infinity;
+    if (!fineRows.held.has(row))
+      step = Math.min(step, Math.max(0, ...of.map((id) => patterns.get(id) ?? Infinity)));
+    last = Math.max(last, step);
+  }
   return last;
 }
 

@@ -1,8 +1,11 @@
 import { countVowels } from '../alignment/sounds.ts';
 import type { BuiltWord, WordSpelling } from '../build/built-word.ts';
-import type { MadeOf, PatternId, Reading, Syllable, SyllableType, Unit } from '../types.ts';
+import { finerRows } from '../catalogue/catalogue.ts';
+import type { FinerNeed, MadeOf, PatternId, Reading, Syllable, SyllableType, Unit } from '../types.ts';
 import { findBlends } from './find-blends.ts';
+import { findEndings } from './find-endings.ts';
 import { IRREGULAR } from './irregular.ts';
+import { fineNeeds, listKinds, listRoots } from './list-finer.ts';
 
 const TYPE_ROWS: Partial<Record<SyllableType, PatternId>> = {
   closed: 'type-closed',
@@ -25,6 +28,17 @@ export interface ReadPart {
   readonly reading: Reading;
 }
 
+/** A word with its units named and its syllables divided. */
+export interface WordToRequire {
+  readonly word: string;
+  readonly units: readonly Unit[];
+  readonly syllables: readonly Syllable[];
+  /** The vowel of each syllable. */
+  readonly vowels: readonly (WordSpelling | undefined)[];
+  /** How its bases divide. */
+  readonly divisions: readonly PatternId[];
+}
+
 /**
  * All patterns a reader needs for one reading, sorted, without repeats.
  *
@@ -36,12 +50,23 @@ export interface ReadPart {
  */
 export function listRequirements(
   built: BuiltWord,
-  units: readonly Unit[],
-  syllables: readonly Syllable[],
-  vowels: readonly (WordSpelling | undefined)[],
+  { word, units, syllables, vowels, divisions }: WordToRequire,
   parts: readonly ReadPart[],
-): Pick<Reading, 'requires' | 'madeOf'> {
-  if (parts.length === 0) return { requires: sorted(ownNeeds(built, units, syllables, vowels)) };
+): Pick<Reading, 'requires' | 'fine' | 'madeOf' | 'roots'> {
+  const endings = findEndings(built.parts, units);
+  const covered = new Set(endings.flatMap((ending) => ending.units));
+  const outside = units.filter((_, i) => !covered.has(i));
+  const divided = divisions.map((row): FinerNeed => ({ row, of: [] }));
+  if (parts.length === 0) {
+    const own = ownNeeds(built, units, syllables, vowels);
+    const { finer, parts: roots } = listRoots(word);
+    const rest = new Set(endings.length > 0 ? ownNeeds(built, outside, syllables, vowels) : own);
+    for (const { of } of endings) if (of.includes('end-nt')) rest.delete('end-nt');
+    const kinds = listKinds(built, units, 0);
+    for (const { of } of kinds) for (const id of of) rest.delete(id);
+    const fine = fineNeeds(rest, [...endings, ...divided, ...finer, ...kinds]);
+    return { requires: sorted(own), ...(fine && { fine }), ...(roots && { roots }) };
+  }
   const ofParts = new Set(parts.flatMap(({ reading }) => reading.requires));
   const joining = joiningNeeds(built, units);
   const own = built.ownSpellings
@@ -51,19 +76,46 @@ export function listRequirements(
   // Who knows you as a whole reads you're, however its ou is said.
   if (built.affixes.at(-1)?.kind === 'contraction') joint.delete(IRREGULAR);
   else if (built.ownSpellings && hasOtherIrregular(units, parts)) joint.add(IRREGULAR);
+  const kinds = listKinds(built, units, parts[0]!.reading.syllables.length);
+  const fineJoint = fineNeeds(
+    [...joint].filter((id) => !kinds.some(({ of }) => of.includes(id))),
+    kinds,
+  );
   const madeOf: MadeOf = {
-    parts: parts.map(({ word, reading: { requires, madeOf } }) => ({
+    parts: parts.map(({ word, reading: { requires, fine, madeOf } }) => ({
       word,
       requires,
+      ...(fine ? { fine } : {}),
       ...(madeOf ? { madeOf } : {}),
     })),
     joint: sorted(joint),
+    ...(fineJoint && { fineJoint }),
   };
-  return {
-    requires: sorted(built.ownSpellings ? [...own, ...joining] : [...ofParts, ...own, ...joint]),
-    madeOf,
-  };
+  const requires = sorted(built.ownSpellings ? [...own, ...joining] : [...ofParts, ...own, ...joint]);
+  const ofKinds = new Set(kinds.flatMap(({ of }) => of));
+  const ownRest = (
+    built.ownSpellings
+      ? [...ownNeeds(built, outside, syllables, vowels), ...joining]
+      : [...outside.map(({ pattern }) => pattern), ...joint]
+  ).filter((id) => !ofKinds.has(id));
+  const partsRest = built.ownSpellings
+    ? []
+    : parts.flatMap(({ reading: { requires, fine } }) => fine?.rest ?? requires);
+  const rooted = built.affixes.at(-1)?.kind === 'prefix' ? listRoots(word) : { finer: [] };
+  const partsFiner = parts.flatMap(({ reading: { fine } }) =>
+    (fine?.finer ?? []).filter(({ row }) => !built.ownSpellings || ROOTED.has(row)),
+  );
+  const fine = fineNeeds(
+    [...ownRest, ...partsRest],
+    [...endings, ...(built.ownSpellings ? divided : []), ...kinds, ...rooted.finer, ...partsFiner],
+  );
+  const roots = rooted.parts ?? parts.find(({ reading }) => reading.roots)?.reading.roots;
+  return { requires, ...(fine && { fine }), ...(roots && { roots }), madeOf };
 }
+
+const ROOTED: ReadonlySet<PatternId> = new Set(
+  finerRows.filter(({ finer }) => finer === 'root').map(({ id }) => id),
+);
 
 /** What the last step in its making asks for. */
 function joiningNeeds({ affixes }: BuiltWord, units: readonly Unit[]): PatternId[] {

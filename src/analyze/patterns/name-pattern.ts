@@ -1,4 +1,4 @@
-import { catalogue } from '../catalogue/catalogue.ts';
+import { coarseRows } from '../catalogue/catalogue.ts';
 import { pairSpellings } from '../catalogue/pair-spellings.ts';
 import type { Pattern, PatternId } from '../types.ts';
 import { IRREGULAR } from './irregular.ts';
@@ -26,7 +26,7 @@ function indexRows(wanted: (family: string) => boolean): ReadonlyMap<string, rea
     if (ids) ids.push(id);
     else index.set(key, [id]);
   };
-  for (const row of catalogue) {
+  for (const row of coarseRows) {
     if (!wanted(row.family)) continue;
     for (const [letters, sound] of pairSpellings(row.letters, row.sounds)) add(`${letters}:${sound}`, row);
     if (AFFIX_FAMILIES.has(row.family)) for (const letters of row.letters.split(' ')) add(letters, row);

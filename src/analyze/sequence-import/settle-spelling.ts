@@ -1,4 +1,4 @@
-import { catalogue } from '../catalogue/catalogue.ts';
+import { coarseRows as catalogue } from '../catalogue/catalogue.ts';
 import type { PatternId } from '../types.ts';
 import type { Spelled } from './clause-chunk.ts';
 import { composites, rimes } from './spellings.ts';

@@ -1,4 +1,4 @@
-import { catalogue } from '../catalogue/catalogue.ts';
+import { coarseRows as catalogue } from '../catalogue/catalogue.ts';
 import type { Phrase } from './phrases.ts';
 import { soundsByName } from './sound-names.ts';
 import { findSpelling } from './spellings.ts';

@@ -1,4 +1,4 @@
-import { catalogue } from '../catalogue/catalogue.ts';
+import { coarseRows as catalogue } from '../catalogue/catalogue.ts';
 import type { PatternId } from '../types.ts';
 
 /** A hyphen says on which side of the letters the word goes on: `-ed`, `un-`. */

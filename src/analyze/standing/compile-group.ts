@@ -1,6 +1,7 @@
-import { catalogue } from '../catalogue/catalogue.ts';
+import { catalogue, finerRows } from '../catalogue/catalogue.ts';
 import { IRREGULAR } from '../patterns/irregular.ts';
 import type { Group, GroupOptions, PatternId, Sequence } from '../types.ts';
+import type { FineRows } from './fine-needs.ts';
 import { GroupError } from './group-error.ts';
 import { irregularForms } from './irregular-forms.ts';
 import { addBit, bitsOf, hasBit, type PatternBits, removeBit } from './pattern-bits.ts';
@@ -32,6 +33,8 @@ export interface CompiledGroup {
   /** Lower case. */
   readonly skip: ReadonlySet<string>;
   readonly options: ResolvedOptions;
+  /** The finer rows that count for the group; null where none does. */
+  readonly fineRows: FineRows | null;
   /** The first step, 1-based, that teaches a pattern; null when the sequence never does. */
   stepOf(id: PatternId): number | null;
   /** The same group with one more pattern taught. */
@@ -55,6 +58,7 @@ export function compileGroup(group: Group, sequence: Sequence | null): CompiledG
   const known = steps.slice(0, group.step);
   const options: ResolvedOptions = { ...defaults, ...group.options };
   const inSteps = bitsOf(known.flatMap((step) => step.teaches));
+  const inSequence = steps.flatMap((step) => step.teaches);
   const inCurrentStep = known.at(-1)?.teaches ?? [];
   const firstStep = firstSteps(sequence);
   const lists = {
@@ -69,13 +73,14 @@ export function compileGroup(group: Group, sequence: Sequence | null): CompiledG
   const compile = (alsoTaught: readonly PatternId[], notYet: readonly PatternId[]): CompiledGroup => {
     const taught = inSteps.slice();
     limitSyllables(taught, options);
-    for (const id of alsoTaught) addBit(taught, id);
+    for (const id of [...alsoTaught, ...kindsOf(alsoTaught)]) addBit(taught, id);
     for (const id of notYet) removeBit(taught, id);
     addWhatFollows(taught, options);
     for (const id of [...notYet, IRREGULAR]) removeBit(taught, id);
     return {
       ...lists,
       taught,
+      fineRows: findFineRows([...inSequence, ...alsoTaught, ...notYet], taught, options),
       fresh: bitsOf(inCurrentStep.filter((id) => hasBit(taught, id))),
       alsoTeaching: (id) =>
         compile(
@@ -94,7 +99,38 @@ const defaults = {
   blends: 'counted',
   syllableTypes: 'free',
   irregularForms: 'counted',
+  divisions: 'free',
+  endings: 'parts',
 } as const;
+
+/** Who was taught contractions out of turn was taught each kind of them. */
+function kindsOf(taught: readonly PatternId[]): PatternId[] {
+  return finerRows.filter(({ kindOf }) => kindOf && taught.includes(kindOf)).map(({ id }) => id);
+}
+
+/**
+ * The finer rows a group is held to. Kinds and roots: those it names, in any step of its sequence or in its own lists; so a
+ * sequence that teaches contractions, and contractions with have later, has all but those at the first. Endings: those it
+ * names, where it takes them as units. Ways to divide: all, where its options count them.
+ */
+function findFineRows(
+  namedIds: readonly PatternId[],
+  taught: PatternBits,
+  { divisions, endings }: ResolvedOptions,
+): FineRows | null {
+  const named = new Set(namedIds);
+  const held = new Set<PatternId>();
+  let anyTaught = false;
+  for (const { id, finer } of finerRows) {
+    const isHeld =
+      finer === 'division'
+        ? divisions === 'counted'
+        : named.has(id) && (finer !== 'unit' || endings === 'units');
+    if (isHeld) held.add(id);
+    anyTaught ||= hasBit(taught, id);
+  }
+  return anyTaught || held.size > 0 ? { held } : null;
+}
 
 /** Where the group's options say so, go brings went with it; want never brings wants, which the judge finds. */
 function withForms(words: ReadonlySet<string>, options: ResolvedOptions): ReadonlySet<string> {

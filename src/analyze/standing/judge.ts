@@ -2,6 +2,7 @@ import { describeError } from '../describe-error.ts';
 import { splitKey } from '../homographs/word-key.ts';
 import type { MadeOf, PatternId, Verdict, WordAnalysis, WordKey } from '../types.ts';
 import type { CompiledGroup } from './compile-group.ts';
+import { missingOf, neededOf } from './fine-needs.ts';
 import { isInitialism } from './is-initialism.ts';
 import { isName } from './is-name.ts';
 import { hasBit } from './pattern-bits.ts';
@@ -40,7 +41,7 @@ export function createJudge(analyzer: WordAnalyzer, group: CompiledGroup): Judge
       {
         group,
         lacks: (key: WordKey) =>
-          new Set(analyze(key).readings.flatMap((reading) => missingFor(reading, group))),
+          new Set(analyze(key).readings.flatMap((reading) => missingOf(reading, group))),
         ifTaught: (pattern: PatternId) => judgeFor(group.alsoTeaching(pattern)),
       },
     );
@@ -78,14 +79,14 @@ function judgeWord(key: WordKey, analyze: (key: WordKey) => WeighedWord, group: 
 
   const attempts = analysis.readings
     .filter(({ source }) => source !== 'none')
-    .map((reading) => ({ reading, missing: missingFor(reading, group) }));
+    .map((reading) => ({ reading, missing: missingOf(reading, group) }));
   const readable = attempts.find(
     ({ reading, missing }) => missing.length === 0 && reading.source !== 'guess',
   );
   const failed = attempts.find(({ missing }) => missing.length > 0);
 
   if (readable && !(analysis.homograph && failed)) {
-    const isFresh = readable.reading.requires.some((id) => hasBit(group.fresh, id));
+    const isFresh = neededOf(readable.reading, group).some((id) => hasBit(group.fresh, id));
     return { standing: isFresh ? 'fresh' : 'reads', missing: [] };
   }
   const byBase = analysis.readings.flatMap((reading) => {
@@ -104,10 +105,6 @@ function judgeWord(key: WordKey, analyze: (key: WordKey) => WeighedWord, group: 
   };
 }
 
-function missingFor({ requires }: Pick<WeighedReading, 'requires'>, { taught }: CompiledGroup): PatternId[] {
-  return requires.filter((id) => !hasBit(taught, id));
-}
-
 /** Readings by rule or guess are never shown as facts. */
 function isSure({ source }: WeighedReading): boolean {
   return source === 'dictionary' || source === 'derived';
@@ -123,11 +120,11 @@ function missingBesideSight(
 ): PatternId[] | null {
   if (!madeOf) return null;
   let anyBySight = false;
-  const missing = madeOf.joint.filter((id) => !hasBit(group.taught, id));
+  const missing = missingOf({ requires: madeOf.joint, fine: madeOf.fineJoint ?? null }, group);
   for (const part of madeOf.parts) {
     const beside = group.bySight.has(part.word) ? [] : missingBesideSight(part, group);
     anyBySight ||= beside !== null;
-    missing.push(...fewest(beside, missingFor(part, group)));
+    missing.push(...fewest(beside, missingOf(part, group)));
   }
   return anyBySight ? [...new Set(missing)].sort() : null;
 }

@@ -17,7 +17,7 @@ const keys = [
 ];
 const optionKeys = [
   ...['schwa', 'shortOMerged', 'wh', 'blends', 'syllableTypes', 'irregularForms'],
-  'maxSyllables',
+  ...['divisions', 'endings', 'maxSyllables'],
 ];
 const COUNTED = ['counted', 'free'] as const;
 
@@ -82,6 +82,8 @@ function readOptions(fields: Fields): GroupOptions {
     blends: readChoice(given, 'blends', COUNTED, 'options'),
     syllableTypes: readChoice(given, 'syllableTypes', COUNTED, 'options'),
     irregularForms: readChoice(given, 'irregularForms', COUNTED, 'options'),
+    divisions: readChoice(given, 'divisions', COUNTED, 'options'),
+    endings: readChoice(given, 'endings', ['parts', 'units'], 'options'),
     maxSyllables: readWhole(given, 'maxSyllables', 1, 'options'),
   };
   return Object.fromEntries(Object.entries(options).filter(([, option]) => option !== undefined));

@@ -1,4 +1,4 @@
-import type { MadeOf, PatternId, Reading, WordAnalysis } from '../types.ts';
+import type { FineNeeds, MadeOf, PatternId, Reading, WordAnalysis } from '../types.ts';
 
 /** What judging needs of a word; kept for every word of a page, so nothing else is. */
 export interface WeighedWord {
@@ -11,6 +11,8 @@ export interface WeighedWord {
 export interface WeighedReading {
   readonly source: Reading['source'];
   readonly requires: readonly PatternId[];
+  /** Null where no finer row tells more. */
+  readonly fine: FineNeeds | null;
   /** Null for a word that is not made of others. */
   readonly madeOf: MadeOf | null;
 }
@@ -20,7 +22,12 @@ export function weighWord({ homograph, usage, readings, fault }: WordAnalysis): 
   return {
     homograph,
     usage,
-    readings: readings.map(({ source, requires, madeOf = null }) => ({ source, requires, madeOf })),
+    readings: readings.map(({ source, requires, fine = null, madeOf = null }) => ({
+      source,
+      requires,
+      fine,
+      madeOf,
+    })),
     ...(fault !== undefined && { fault }),
   };
 }

@@ -4,6 +4,7 @@ import { placeSpellings } from '../build/place-spellings.ts';
 import { listRequirements, type ReadPart } from '../patterns/list-requirements.ts';
 import { nameAffix, namePattern } from '../patterns/name-pattern.ts';
 import { divideWord } from '../syllables/divide-word.ts';
+import { nameDivisions } from '../syllables/name-divisions.ts';
 import type { Reading, ReadingSource, Unit } from '../types.ts';
 
 /** Readings of the parts of words; a part is kept as long as the word table's cache keeps it. */
@@ -28,7 +29,11 @@ export function finishReading(word: string, built: BuiltWord, source: ReadingSou
     base: built.base,
     affixes: built.affixes,
     syllables,
-    ...listRequirements(built, units, syllables, vowels, parts),
+    ...listRequirements(
+      built,
+      { word, units, syllables, vowels, divisions: nameDivisions(built, starts, cuts) },
+      parts,
+    ),
   };
 }
 

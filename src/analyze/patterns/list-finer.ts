@@ -1,0 +1,68 @@
+import type { BuiltWord } from '../build/built-word.ts';
+import { finerRows } from '../catalogue/catalogue.ts';
+import { findRoots } from '../morphology/roots.ts';
+import type { FineNeeds, FinerNeed, PatternId, Unit } from '../types.ts';
+
+const KINDS: ReadonlyMap<PatternId, PatternId | undefined> = new Map(
+  finerRows.filter(({ finer }) => finer === 'kind').map(({ id, kindOf }) => [id, kindOf]),
+);
+const CONTRACTIONS: Readonly<Record<string, PatternId>> = {
+  not: 'contraction-not',
+  will: 'contraction-will',
+  is: 'contraction-is',
+  have: 'contraction-have',
+  would: 'contraction-would',
+  are: 'contraction-are',
+  am: 'contraction-are',
+};
+/** Endings of several sounds or spellings, by letters and sound. */
+const ENDINGS: Readonly<Record<string, PatternId>> = {
+  's:S': 'suffix-s-s',
+  's:Z': 'suffix-s-z',
+  'es:IH.Z': 'suffix-es-iz',
+  's:IH.Z': 'suffix-es-iz',
+  'es:Z': 'suffix-es-z',
+  'ent:AX.N.T': 'suffix-ent',
+};
+
+/**
+ * Finer rows for the last step in a word's making: boats -s as /s/, can't a contraction with not, gulls' of several owners,
+ * beginning a doubling in a longer base, shelves f to v. Nothing for let's, which is no kind of its own.
+ * @param baseSyllables Of the word it is made of.
+ */
+export function listKinds(
+  { affixes }: BuiltWord,
+  units: readonly Unit[],
+  baseSyllables: number,
+): FinerNeed[] {
+  const outer = affixes.at(-1);
+  if (!outer) return [];
+  const ids: (PatternId | undefined)[] = [];
+  if (outer.kind === 'contraction') ids.push(CONTRACTIONS[outer.text]);
+  if (outer.kind === 'possessive') ids.push(outer.text === "'" ? 'possessive-several' : 'possessive-one');
+  if (outer.change === 'f-to-v') ids.push('change-f-to-v');
+  if (outer.change === 'double' && baseSyllables > 1) ids.push('change-double-longer');
+  const unit = units.at(-1);
+  if (outer.kind === 'suffix' && unit?.affix) ids.push(ENDINGS[`${unit.letters}:${unit.sound}`]);
+  return ids
+    .filter((id) => id !== undefined)
+    .map((row) => {
+      const kindOf = KINDS.get(row);
+      return { row, of: kindOf === undefined ? [] : [kindOf] };
+    });
+}
+
+/** The roots of a whole word as needs, and the parts they make of it. */
+export function listRoots(word: string): { readonly finer: FinerNeed[]; readonly parts?: readonly string[] } {
+  const rooted = findRoots(word);
+  if (!rooted) return { finer: [] };
+  const finer = rooted.rows.map((row) => ({ row, of: [] }));
+  return rooted.parts.length > 1 ? { finer, parts: rooted.parts } : { finer };
+}
+
+/** Needs by finer rows; undefined where there are none, since then they are those of every group. */
+export function fineNeeds(rest: Iterable<PatternId>, finer: readonly FinerNeed[]): FineNeeds | undefined {
+  if (finer.length === 0) return undefined;
+  const once = new Map(finer.map(({ row, of }) => [`${row} ${of.join(' ')}`, { row, of }]));
+  return { rest: [...new Set(rest)].sort(), finer: [...once.values()] };
+}

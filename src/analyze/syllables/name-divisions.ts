@@ -1,0 +1,45 @@
+import { hasVowel } from '../alignment/sounds.ts';
+import type { BuiltWord } from '../build/built-word.ts';
+import type { PatternId } from '../types.ts';
+
+/**
+ * The ways in which the bases of a word divide, by where the consonants between two vowels go: lan.tern, rab.bit and
+ * mon.ster on both sides (VC/CV), pi.lot and se.cret with the second vowel (V/CV), cab.in and rock.et with the first
+ * (VC/V), li.on with none (V/V). Not where an ending or beginning is set off (row.ing), nor before consonant-le and final
+ * syllables that are one unit (ta.ble, lo.tion), nor after a silent e (rep.tile has VC/CV, safe.ty nothing).
+ * @param starts Where each spelling starts (`placeSpellings`). @param cuts Where each syllable starts.
+ */
+export function nameDivisions(
+  { parts }: BuiltWord,
+  starts: readonly number[],
+  cuts: readonly number[],
+): PatternId[] {
+  if (cuts.length < 2) return [];
+  const ways = new Set<PatternId>();
+  let offset = 0;
+  for (const { role, spellings } of parts) {
+    const from = offset;
+    offset += spellings.length;
+    if (role !== 'base') continue;
+    let left = -1;
+    for (const [i, { letters, sound }] of spellings.entries()) {
+      if (!hasVowel(sound) || !/[aeiouy]/.test(letters)) continue;
+      const before = left < 0 ? undefined : spellings[left]!;
+      const cut = before && cuts.find((at) => at > starts[from + left]! && at <= starts[from + i]!);
+      if (before && cut !== undefined && /^[aeiouy]/.test(letters) && before.letters[1] !== '_') {
+        let isLeft = /r/.test(before.letters) && cut > starts[from + left]! + 1;
+        let isRight = false;
+        for (let k = left + 1; k < i; k++) {
+          if (spellings[k]!.sound === '-') continue;
+          isLeft ||= starts[from + k]! < cut;
+          isRight ||= starts[from + k + 1]! > cut;
+        }
+        ways.add(
+          isLeft ? (isRight ? 'divide-vc-cv' : 'divide-vc-v') : isRight ? 'divide-v-cv' : 'divide-v-v',
+        );
+      }
+      left = i;
+    }
+  }
+  return [...ways];
+}

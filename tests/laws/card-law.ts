@@ -1,0 +1,29 @@
+import { review } from '../../src/lesson/review/review.ts';
+import { soundName } from '../../src/marks/sound-names.ts';
+import { makeOf } from '../lesson/check-sheet.ts';
+import { lessonInput, sequences } from '../lesson/load-lesson.ts';
+import type { Breach, Law } from './law.ts';
+import { analyzer } from './lesson-words.ts';
+
+/**
+ * A card of letters to say shows a word that has the letters, and the sound they have in that word, not the first sound of
+ * their row: the al of half, not that of palm. At every fourth step of each starter, where groups read other words.
+ */
+export function cardsSayTheWord(): Law {
+  const breaches: Breach[] = [];
+  let looked = 0;
+  for (const { id, steps } of sequences) {
+    for (let step = 2; step <= steps.length; step += 4) {
+      const { blocks } = makeOf(review, lessonInput(id, step), step, { count: '20' });
+      const cards = blocks.find((block) => block.id === 'letters')?.rows ?? [];
+      for (const [letters = '', word = '', sound = ''] of cards) {
+        looked++;
+        const says = analyzer
+          .analyze(word)
+          .readings[0]!.units.some((unit) => unit.letters === letters && soundName(unit.sound) === sound);
+        if (!says) breaches.push({ key: `${id}, step ${step}: ${letters}`, found: `${word} ${sound}` });
+      }
+    }
+  }
+  return { id: 'cards', says: 'a card says the sound its letters have in its word', looked, breaches };
+}
