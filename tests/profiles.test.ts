@@ -4,6 +4,7 @@ import { Ajv2020 } from 'ajv/dist/2020.js';
 import { describe, expect, test } from 'vitest';
 import {
   catalogue,
+  coarseRows,
   compileGroup,
   createJudge,
   type Judge,
@@ -139,7 +140,8 @@ describe.each(sequences)('$file', ({ file, sequence }) => {
 
   test('teaches every pattern but those left out on purpose', () => {
     const taught = new Set(steps.flatMap((step) => step.teaches));
-    const untaught = catalogue.map(({ id }) => id).filter((id) => !taught.has(id));
+    // A finer row counts only where a step names it, so that no sequence has to.
+    const untaught = coarseRows.map(({ id }) => id).filter((id) => !taught.has(id));
     const meant = [...Object.values(leftOut).flat(), ...document.later];
     expect(
       untaught.toSorted(),

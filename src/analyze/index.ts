@@ -1,4 +1,4 @@
-export { catalogue } from './catalogue/catalogue.ts';
+export { catalogue, coarseRows } from './catalogue/catalogue.ts';
 export { patternNames } from './catalogue/names.ts';
 export { CLIMB_MARKS, type Climb, climbText } from './climb/climb-text.ts';
 export { type Climber, createClimber, type WordClimb } from './climb/create-climber.ts';

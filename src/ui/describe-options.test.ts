@@ -7,7 +7,7 @@ test('every option is said, the usual ones too', () => {
     'Blends (st, mp) must be taught.',
     'Syllable types of longer words need not be taught.',
     'Ways to divide longer words need not be taught.',
-    'Endings such as -ang and -el are known with their letters.',
+    'Endings such as -ang and -el are known once their letters are.',
     'The wh of whale must be taught.',
     'Irregular forms of by-sight words must be taught (go, went).',
     'The o of dog counts as short o.',

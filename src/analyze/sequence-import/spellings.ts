@@ -99,6 +99,8 @@ const usual: Readonly<Record<string, readonly PatternId[]>> = {
   ed: ['suffix-ed-t', 'suffix-ed-d', 'suffix-ed-id'],
   le: ['consonant-le'],
   sc: ['start-sc'],
+  sw: ['start-sw'],
+  tw: ['start-tw'],
   lk: ['end-lk'],
   lm: ['end-lm'],
   lf: ['end-lf'],
