@@ -154,7 +154,7 @@ function follow(
   return -1;
 }
 
-/** No silent e stands before a vowel letter (ceiling is c-ei), save one that keeps c or g soft before a, o: pigeon; not berceuse. */
+/** A silent e is never before a vowel letter (ceiling is c-ei), except one that keeps c or g soft before a, o: pigeon; not berceuse. */
 function runsIntoVowel(text: string, next: string | undefined): boolean {
   if (next === undefined || !/[aeiouy]/.test(next)) return false;
   return !(/^(ce|ge)$/.test(text) && /[ao]/.test(next));

@@ -14,7 +14,7 @@ export interface Choice {
  */
 export type Question = 'verb' | 'verb with s' | 'past' | 'tense';
 
-/** What was learnt of one word: tenths of log odds for its second reading (reading 1). */
+/** The weights of one word: tenths of log odds for its second reading (reading 1). */
 export interface WordWeights {
   /** What holds for all words of that question then counts as well. */
   readonly question?: Question;
@@ -24,7 +24,7 @@ export interface WordWeights {
   readonly own: Readonly<Record<string, number>>;
 }
 
-/** What was learnt; features are those of `contextFeatures`. */
+/** All weights; features are those of `contextFeatures`. */
 export interface Weights {
   readonly questions: Readonly<Record<Question, Readonly<Record<string, number>>>>;
   /** How much words of a topic tell, for all words that have topics. */

@@ -114,8 +114,8 @@ export function typesTogether(lexemes: readonly Lexeme[], i: number): Notation |
 const LONGEST_TYPE = 4;
 const LONGEST_LIST = 60;
 
-const syllableTypes =
-  /^(?:closed|open|vce|cvce|silent e|magic e|vowel consonant e|vowel team|vowel digraph|vowel pair|r controlled|consonant le|c le|final stable|stable final|stable)$/;
+/** The types that a list may share the word syllable among; stable ones have no row of their own. */
+const syllableTypes = [...typeIds.map(([type]) => type), /^(?:final stable|stable final|stable)$/];
 
 export function shareSyllable(lexemes: readonly Lexeme[], i: number): Notation | null {
   const given: Lexeme[] = [];
@@ -125,7 +125,8 @@ export function shareSyllable(lexemes: readonly Lexeme[], i: number): Notation |
     const word = wordAt(lexemes, next);
     if (word !== '' && word !== 'and' && word !== 'or' && !/^syllables?$/.test(word)) continue;
     const type = lexemes.slice(start, next);
-    if (!syllableTypes.test(type.map(({ text }) => text).join(' '))) return null;
+    const named = type.map(({ text }) => text).join(' ');
+    if (!syllableTypes.some((one) => one.test(named))) return null;
     given.push(...type, inPlace(type.at(-1)!, 'syllable'));
     if (/^syllables?$/.test(word)) return type[0] === lexemes[i] ? null : { taken: next + 1 - i, given };
     for (start = next; start < lexemes.length; start++) {

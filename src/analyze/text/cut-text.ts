@@ -1,9 +1,10 @@
 import { isHomograph } from '../homographs/is-homograph.ts';
 import { isInCapitals, keyOfOpening, keyOfPart } from '../homographs/word-key.ts';
 import type { Token, WordKey } from '../types.ts';
+import { endOfListedTitle } from './end-of-listed-title.ts';
 import { endOfSentence } from './end-of-sentence.ts';
 import { isGrammarWord } from './is-grammar-word.ts';
-import { endOfListedTitle, isHeadline } from './is-headline.ts';
+import { isHeadline } from './is-headline.ts';
 import { isTextInCapitals } from './is-text-in-capitals.ts';
 import { markLongNames } from './mark-long-names.ts';
 import { matchTokens } from './match-tokens.ts';

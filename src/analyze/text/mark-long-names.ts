@@ -1,18 +1,22 @@
 import { isInCapitals, keyOfLeading, keyOfPart, shownOfKey, splitKey } from '../homographs/word-key.ts';
 import { standsBeforeName } from './abbreviations.ts';
 import { isGrammarWord } from './is-grammar-word.ts';
+import { LONGEST_HEADLINE } from './is-headline.ts';
 import type { RawToken } from './match-tokens.ts';
 
 /** Before somebody's name, and no part of it: Captain Falk, Uncle Bram, days and months too; small letters. */
 export const FORMS_OF_ADDRESS = words(
-  'admiral ambassador aunt auntie baron bishop brother cardinal captain chairman chancellor chef chief coach colonel commander ' +
-    'commissioner comrade congressman congresswoman chair constable councillor count countess cousin designer detective developer director doctor duchess ' +
-    'duke earl editor emperor engineer empress executive father general governor grandad granddad grandfather grandma grandmother grandpa granny ' +
-    'head headmaster inspector judge justice king lady lawyer lieutenant lord madam major manager marshal mayor master member minister miss mister mother ' +
-    'nurse officer old pastor pope premier president prime prince princess principal professor queen rabbi reporter representative researcher ' +
-    'reverend sailor scientist secretary senator sergeant sheikh sheriff sir sister skipper speaker sultan superintendent teacher uncle vice ' +
-    'young january february march april may june july august september october november december monday tuesday wednesday ' +
-    'thursday friday saturday sunday',
+  'admiral ambassador april august aunt auntie baron bishop brother captain cardinal chair chairman ' +
+    'chancellor chef chief coach colonel commander commissioner comrade congressman congresswoman ' +
+    'constable councillor count countess cousin december designer detective developer director doctor ' +
+    'duchess duke earl editor emperor empress engineer executive father february friday general governor ' +
+    'grandad granddad grandfather grandma grandmother grandpa granny head headmaster inspector january ' +
+    'judge july june justice king lady lawyer lieutenant lord madam major manager march marshal master ' +
+    'may mayor member minister miss mister monday mother november nurse october officer old pastor pope ' +
+    'premier president prime prince princess principal professor queen rabbi reporter representative ' +
+    'researcher reverend sailor saturday scientist secretary senator september sergeant sheikh sheriff ' +
+    'sir sister skipper speaker sultan sunday superintendent teacher thursday tuesday uncle vice ' +
+    'wednesday young',
 );
 
 /** Of what such a person has to do, which is no name: Head of Modern Boats, Secretary of State; not the King of the Tarn Isles. */
@@ -20,20 +24,19 @@ const ROLES = words('chair chairman chief director head manager member minister 
 
 /** The last words of places and houses, whose names begin with any word: Maple Street, King Street, Justice Department. */
 const PLACES = words(
-  'academy agency amphitheater amphitheatre arena auditorium ballroom alley association avenue bank bay beach board boulevard bridge bureau canyon castle cathedral cave center centre ' +
-    'church city cliff close club coast college commission committee company corporation cottage council county court cove creek ' +
-    'dam department desert district drive falls farm field forest fort foundation garden gardens glacier grove gulf hall harbor ' +
-    'harbour heights hill hills hospital hotel house inlet inn institute island islands isle junction lake lane library ' +
-    'lighthouse lodge market meadow mill mine monument mountain mountains museum ocean office palace park pass pavilion peak pier place ' +
-    'plain plaza point pond port quay range ridge river road school sea shore society square stadium state station strait street theater ' +
-    'theatre tower town union university valley village wharf wood woods zoo',
+  'academy agency alley amphitheater amphitheatre arena association auditorium avenue ballroom bank bay ' +
+    'beach board boulevard bridge bureau canyon castle cathedral cave center centre church city cliff ' +
+    'close club coast college commission committee company corporation cottage council county court cove ' +
+    'creek dam department desert district drive falls farm field forest fort foundation garden gardens ' +
+    'glacier grove gulf hall harbor harbour heights hill hills hospital hotel house inlet inn institute ' +
+    'island islands isle junction lake lane library lighthouse lodge market meadow mill mine monument ' +
+    'mountain mountains museum ocean office palace park pass pavilion peak pier place plain plaza point ' +
+    'pond port quay range ridge river road school sea shore society square stadium state station strait ' +
+    'street theater theatre tower town union university valley village wharf wood woods zoo',
 );
 
 /** BBC News, the US Navy. */
 const INITIALISM = /^(?:[A-Z]{2,}|(?:[A-Z]\.){2,})$/;
-
-/** In tokens; a label is shorter. */
-const LONG_LIST = 20;
 
 function words(text: string): ReadonlySet<string> {
   return new Set(text.split(' '));
@@ -46,7 +49,7 @@ function words(text: string): ReadonlySet<string> {
  * Service Desk). The sentence is the tokens from `from` to before `to`, with keys that say where a capital is not explained.
  */
 export function markLongNames(text: string, tokens: readonly RawToken[], from: number, to: number): void {
-  if (to - from < LONG_LIST && !hasSmallWord(tokens, from, to)) return;
+  if (to - from <= LONGEST_HEADLINE && !hasSmallWord(tokens, from, to)) return;
   for (let at = from + 1, end = at; at < to; at = end) {
     end = at + 1;
     if (!isKept(tokens[at]!)) continue;
@@ -56,9 +59,9 @@ export function markLongNames(text: string, tokens: readonly RawToken[], from: n
       end = next;
     }
     const isPlace = PLACES.has(smallOf(tokens[end - 1]!));
-    let first = isPlace ? at : behindAddress(tokens, at, end);
+    let first = isPlace ? at : behindLast(tokens, at, end, FORMS_OF_ADDRESS);
     // The White House Press Secretary has a name before the form of address.
-    const house = placeBefore(tokens, at, first);
+    const house = behindLast(tokens, at, first, PLACES);
     if (house - at > (isAddress(text, tokens[at - 1]!) ? 0 : 1)) markParts(text, tokens, at, house);
     if (first === end || isRole(tokens, at, end)) continue;
     const before = tokens[at - 1]!;
@@ -75,15 +78,14 @@ export function markLongNames(text: string, tokens: readonly RawToken[], from: n
   }
 }
 
-/** Behind the last form of address among the words: Senate President Falk has two that are no part of the name. */
-function behindAddress(tokens: readonly RawToken[], from: number, end: number): number {
-  for (let at = end; at > from; at--) if (FORMS_OF_ADDRESS.has(smallOf(tokens[at - 1]!))) return at;
-  return from;
-}
-
-/** Behind the last word of a place among the words. */
-function placeBefore(tokens: readonly RawToken[], from: number, end: number): number {
-  for (let at = end; at > from; at--) if (PLACES.has(smallOf(tokens[at - 1]!))) return at;
+/** Behind the last of the tokens whose word is in a set; `from` where none is. Senate President Falk has two before the name. */
+function behindLast(
+  tokens: readonly RawToken[],
+  from: number,
+  end: number,
+  wanted: ReadonlySet<string>,
+): number {
+  for (let at = end; at > from; at--) if (wanted.has(smallOf(tokens[at - 1]!))) return at;
   return from;
 }
 
