@@ -24,6 +24,11 @@ describe('names are told from words', () => {
     expect(names(news)).toEqual(['Harbour', 'Office', 'Marigold', 'Falk', 'Ingrid', 'Skarvik']);
   });
 
+  test('parts joined by a hyphen or an ampersand are one name; a day or a month ends one', () => {
+    const notice = 'We met at the Lost-Anchor Hall. She works for Salt & Rope. They play the Lost Anchor October 9.';
+    expect(names(notice)).toEqual(['Lost', 'Anchor', 'Hall', 'Salt', 'Rope']);
+  });
+
   test('a decodable name is read like a word', () => {
     const knows = compileGroup(
       parseGroup({ name: 'Test', sequence: null, alsoTaught: ['p', 'short-a', 'm', 's', 'short-i'] }),

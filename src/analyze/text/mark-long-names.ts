@@ -6,7 +6,7 @@ import type { RawToken } from './match-tokens.ts';
 
 /** Before somebody's name, and no part of it: Captain Falk, Uncle Bram, days and months too; small letters. */
 export const FORMS_OF_ADDRESS = words(
-  'admiral ambassador april august aunt auntie baron bishop brother captain cardinal chair chairman ' +
+  'administrator admiral ambassador april august aunt auntie baron bishop brother captain cardinal chair chairman ' +
     'chancellor chef chief coach colonel commander commissioner comrade congressman congresswoman ' +
     'constable councillor count countess cousin december designer detective developer director doctor ' +
     'duchess duke earl editor emperor empress engineer executive father february friday general governor ' +
@@ -33,6 +33,11 @@ const PLACES = words(
     'mountain mountains museum ocean office palace park pass pavilion peak pier place plain plaza point ' +
     'pond port quay range ridge river road school sea shore society square stadium state station strait ' +
     'street theater theatre tower town union university valley village wharf wood woods zoo',
+);
+
+/** Days and months end a name before them (the Tarn Music Hall October 10); not May, which is a name too. */
+const DATES = words(
+  'january february july september october november december monday tuesday wednesday thursday friday saturday sunday',
 );
 
 /** BBC News, the US Navy. */
@@ -99,7 +104,9 @@ function isRole(tokens: readonly RawToken[], from: number, end: number): boolean
 function nextOfName(text: string, tokens: readonly RawToken[], end: number, to: number): number {
   const last = tokens[end - 1]!;
   const next = tokens[end]!;
-  if (!isBlank(text, last, next)) return 0;
+  const isDoubled = isKept(next) && isKept(last) && isJoined(text, last, next);
+  if (!isBlank(text, last, next) && !isDoubled) return 0;
+  if (DATES.has(smallOf(next))) return 0;
   // Falk's House is one name; Falk's Biscuit is two.
   if (/'s?$/.test(last.key)) return isKept(next) && PLACES.has(smallOf(next)) ? end + 1 : 0;
   if (isKept(next) || isGrammarInCapital(text, next)) return end + 1;
@@ -158,6 +165,11 @@ function isGrammarInCapital(text: string, { start, end, kind, key }: RawToken): 
 
 function isBlank(text: string, { end }: RawToken, { start }: RawToken): boolean {
   return start === end + 1 && /\s/.test(text[end]!);
+}
+
+/** Two parts of one name: Falk & Daughters, Skarvik-Lund. */
+function isJoined(text: string, { end }: RawToken, { start }: RawToken): boolean {
+  return /^(?:-| & )$/.test(text.slice(end, start));
 }
 
 function smallOf({ key }: Pick<RawToken, 'key'>): string {
