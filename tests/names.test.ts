@@ -25,7 +25,8 @@ describe('names are told from words', () => {
   });
 
   test('parts joined by a hyphen or an ampersand are one name; a day or a month ends one', () => {
-    const notice = 'We met at the Lost-Anchor Hall. She works for Salt & Rope. They play the Lost Anchor October 9.';
+    const notice =
+      'We met at the Lost-Anchor Hall. She works for Salt & Rope. They play the Lost Anchor October 9.';
     expect(names(notice)).toEqual(['Lost', 'Anchor', 'Hall', 'Salt', 'Rope']);
   });
 

@@ -1,10 +1,10 @@
 import { parseArgs } from 'node:util';
 import { catalogue } from '../analyze/index.ts';
-import { runCommand } from './run-command.ts';
+import { calledAs, runCommand } from './run-command.ts';
 import { openTerminal } from './terminal.ts';
 import { wrapLines } from './wrap-lines.ts';
 
-const usage = 'Usage: npm run --silent patterns -- [--json]';
+const usage = `Usage: ${calledAs('patterns')} [--json]`;
 
 await runCommand(usage, () => {
   const { values } = parseArgs({ options: { json: { type: 'boolean', default: false } } });

@@ -1,6 +1,6 @@
 import { availableParallelism } from 'node:os';
 import { parseArgs } from 'node:util';
-import { InputError } from './run-command.ts';
+import { calledAs, InputError } from './run-command.ts';
 
 export const OUTS = ['text', 'csv', 'json', 'html'] as const;
 export type Out = (typeof OUTS)[number];
@@ -19,8 +19,7 @@ export interface VetOptions {
   readonly jobs: number;
 }
 
-export const VET_USAGE =
-  'Usage: npm run --silent vet -- --group GROUPFILE [--out csv|json|html|text] FILE|FOLDER|PATTERN|-   (--help says more)';
+export const VET_USAGE = `Usage: ${calledAs('vet')} --group GROUPFILE [--out csv|json|html|text] FILE|FOLDER|PATTERN|-   (--help says more)`;
 
 export const VET_HELP = `${VET_USAGE}
 

@@ -6,6 +6,11 @@ export class InputError extends Error {
   override readonly name = 'InputError';
 }
 
+/** How a command was called, for its usage: `wordreach vet` from the package, `npm run --silent vet --` from here. */
+export function calledAs(name: string): string {
+  return process.env.WORDREACH_PACKAGE ? `wordreach ${name}` : `npm run --silent ${name} --`;
+}
+
 /**
  * Runs a command: prints the text it gives (nothing where it printed by itself), or, for what the caller can put right, one sentence to stderr
  * and exit code 2 with nothing printed. An output that takes no more is a sentence too, and exit code 3. Any other error is our bug and

@@ -6,10 +6,9 @@ import { loadEngine } from './load-engine.ts';
 import { loadGroup } from './load-group.ts';
 import { loadSwapper } from './load-swapper.ts';
 import { readText } from './read-file.ts';
-import { InputError, runCommand } from './run-command.ts';
+import { calledAs, InputError, runCommand } from './run-command.ts';
 
-const usage =
-  'Usage: npm run --silent swap -- --json (--group GROUPFILE | --all)   (lines of {"sentence","start","end"} on stdin)';
+const usage = `Usage: ${calledAs('swap')} --json (--group GROUPFILE | --all)   (lines of {"sentence","start","end"} on stdin)`;
 
 await runCommand(usage, () => {
   const { values, positionals } = parseArgs({

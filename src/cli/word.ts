@@ -2,10 +2,10 @@ import { parseArgs } from 'node:util';
 import { describeWord } from './describe-word.ts';
 import { loadEngine } from './load-engine.ts';
 import { readText } from './read-file.ts';
-import { InputError, runCommand } from './run-command.ts';
+import { calledAs, InputError, runCommand } from './run-command.ts';
 import { openTerminal } from './terminal.ts';
 
-const usage = 'Usage: npm run --silent word -- [--json] WORD…   (- reads words from stdin)';
+const usage = `Usage: ${calledAs('word')} [--json] WORD…   (- reads words from stdin)`;
 
 await runCommand(usage, () => {
   const { values, positionals } = parseArgs({

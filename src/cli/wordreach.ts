@@ -1,0 +1,23 @@
+#!/usr/bin/env node
+import { InputError, runCommand } from './run-command.ts';
+
+/** What the package `wordreach` can be asked for, each with the file that does it. */
+const COMMANDS: Readonly<Record<string, () => Promise<unknown>>> = {
+  vet: () => import('./vet.ts'),
+  word: () => import('./word.ts'),
+  patterns: () => import('./patterns.ts'),
+  swap: () => import('./swap.ts'),
+};
+const usage = `Usage: wordreach ${Object.keys(COMMANDS).join('|')} …`;
+
+// The command finds its own arguments where it finds them when npm calls it.
+const [name = ''] = process.argv.splice(2, 1);
+if (Object.hasOwn(COMMANDS, name)) {
+  process.env.WORDREACH_PACKAGE = 'yes';
+  await COMMANDS[name]!();
+} else {
+  await runCommand(usage, () => {
+    if (name === '--help') return `${usage}\n\n\`wordreach vet --help\` says how texts are vetted.`;
+    throw new InputError(`${name ? `There is no command "${name}".` : 'No command given.'}\n${usage}`);
+  });
+}
