@@ -27,6 +27,8 @@ const ONSET = /^(s[ckmnptw]|sph|sch|squ|s[cpt]r|spl|[bcfgkps]l|[bcdfgkpt]r|thr|s
  * - of two one goes each way (nap.kin), but after a long or weak vowel a pair that can begin a word goes right
  *   (a.pron, se.cret; not fab.ric)
  * - of more (and after the e of de.stroy) the longest that can begin a word goes right (mon.ster, pump.kin)
+ * - s goes right with p, t or c after an r-controlled vowel (per.spire; not pars.nip), and begins scope and sphere (mi.cro.scope,
+ *   at.mo.sphere; not phos.phor)
  * - trans- stays whole before a consonant (trans.mit; not tran.sit)
  *
  * Common practice, no source; dictionaries differ in details.
@@ -60,6 +62,7 @@ export function cutBetween(
   if (consonants.length === 2) {
     if (STAYS_LEFT.test(first.letters)) return first.end;
     const pair = first.letters + last.letters;
+    if (isKeptPair(pair, vowel, next)) return first.start;
     if (
       !short &&
       (LIQUID_ONSET.test(pair) ||
@@ -84,6 +87,12 @@ export function cutBetween(
     if (i === consonants.length - 1 || ONSET.test(onset)) return consonants[i]!.start;
   }
   return last.start;
+}
+
+/** A pair with s that begins a syllable whatever is before it: per.spire, tele.scope, bio.sphere. */
+function isKeptPair(pair: string, vowel: PlacedSpelling, next: PlacedSpelling): boolean {
+  if (/^s[cpt]$/.test(pair) && /r$/.test(vowel.letters)) return true;
+  return (pair === 'sc' && next.letters === 'o_e') || (pair === 'sph' && /^er/.test(next.letters));
 }
 
 /** Units of a last syllable that begin with a consonant: tion, ture, cian; not ous. */
