@@ -110,7 +110,7 @@ export function* findTextBlocks(root: Node, onShadow: (root: ShadowRoot) => void
   yield* endLine();
 }
 
-/** What goes on with the word that a line break cuts behind a hyphen: dren in chil-<br>dren; not Bay in Jeanne-<br>Bay. */
+/** What may go on with a word that a line break cuts behind a hyphen: dren in chil-<br>dren; not Bay in Jeanne-<br>Bay. */
 function restOfBrokenWord(before: Text, element: Element): Text | null {
   if (own(element).tagName !== 'BR' || !/\p{L}-$/u.test(before.data)) return null;
   const { nextSibling } = own(element);

@@ -71,7 +71,8 @@ async function colours(
       drawing.drawImage(image, 0, 0);
       const { data: pixels } = drawing.getImageData(0, 0, width, height);
       type Pixel = [number, number, number];
-      const at = (x: number, y: number): Pixel => [...pixels.subarray((y * width + x) * 4, (y * width + x) * 4 + 3)] as Pixel;
+      const at = (x: number, y: number): Pixel =>
+        [...pixels.subarray((y * width + x) * 4, (y * width + x) * 4 + 3)] as Pixel;
       const far = (a: Pixel, b: Pixel) => Math.hypot(...a.map((value, i) => value - b[i]!));
       const farthest = (from: Pixel, top: number, bottom: number) => {
         let best = from;

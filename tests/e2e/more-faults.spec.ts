@@ -154,7 +154,7 @@ describe('a database without room', () => {
   test('of the shelf says so; with room again it goes on', async () => {
     const shelf = await openOwn('shelf.html#add', full);
     await shelf.locator('input[type=file]').setInputFiles(files);
-    await shelf.getByText('The shelf could not keep this: the browser’s room is full.').waitFor();
+    await shelf.getByText('The text was not saved: the browser’s storage is full.').waitFor();
     await shelf.close();
     const again = await openOwn('shelf.html#add');
     await again.locator('input[type=file]').setInputFiles(files);

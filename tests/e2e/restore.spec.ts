@@ -136,7 +136,7 @@ test('everything saved, wiped and opened again is what it was', async () => {
   await choose(file);
   await view
     .getByText(
-      'This file holds everything of a browser: 3 groups, 1 sequence of your own, 2 passages, 2 lessons and 2 texts on the shelf.',
+      'This file holds everything from a browser: 3 groups, 1 sequence of your own, 2 passages, 2 lessons and 2 texts on the shelf.',
       { exact: false },
     )
     .waitFor();

@@ -72,7 +72,7 @@ chromiumTest.each([40, 53, 67])(
     const desk = await first.context.newPage();
     await desk.goto(first.inside('desk.html#new'));
     await desk.locator('#pasted').fill('Bram.');
-    await desk.getByRole('button', { name: 'Put it on the desk' }).click();
+    await desk.getByRole('button', { name: 'Make a passage' }).click();
     const field = desk.locator('.cm-content');
     await field.click();
     await desk.keyboard.press('Control+A');
@@ -113,7 +113,7 @@ chromiumTest('a text typed for the desk is offered again', { timeout: 120_000 },
   await page.goto(first.inside('desk.html#new'));
   await expect.poll(() => page.locator('#pasted').inputValue()).not.toBe('');
   expectKept(await page.locator('#pasted').inputValue(), typed);
-  await page.getByRole('button', { name: 'Put it on the desk' }).click();
+  await page.getByRole('button', { name: 'Make a passage' }).click();
   await page.locator('.cm-content').waitFor();
   await page.goto(first.inside('desk.html#new'));
   await page.reload();

@@ -14,7 +14,7 @@ export interface RawToken extends Span {
  * signs without width, the marks of numbers between digits, and the hyphen of a word broken at the end of a line.
  */
 const RUN =
-  /[\p{L}\p{N}_](?:(?<=\p{L})-\r?\n(?=\p{Ll})|[\p{L}\p{M}\p{N}_\u00AD\u200B-\u200D\u2060\uFEFF]|['’ʼ＇´`‛′](?=[\p{L}\p{N}])|(?<=\p{N})[.,:/-](?=\p{N}))*/gu;
+  /[\p{L}\p{N}_](?:(?<=\p{L})(?<!(?:^|\P{L})(?:half|ill|self|well))-\r?\n(?=\p{Ll})|[\p{L}\p{M}\p{N}_\u00AD\u200B-\u200D\u2060\uFEFF]|['’ʼ＇´`‛′](?=[\p{L}\p{N}])|(?<=\p{N})[.,:/-](?=\p{N}))*/gu;
 const LATIN = /^(?:\p{Script=Latin}|-\r?\n|\p{M}|['’ʼ＇´`‛′\u00AD\u200B-\u200D\u2060\uFEFF])+$/u;
 const PLAIN = /^[A-Za-z]+$/;
 /** A capital after small letters: camelCase, eBay; not McCoy. */
@@ -30,7 +30,7 @@ const NOT_LETTERS = /[\p{N}_]/u;
  * Every piece of a text that is read or left out, in order.
  *
  * Words are runs of letters; an apostrophe between letters joins them (don't), a soft hyphen stays inside, and so does a
- * hyphen at the end of a line before small letters (chil-, dren below it); any other parts them (well-kept is well and kept). Left out: addresses, whatever has a digit in it (3rd, 10:45),
+ * hyphen at the end of a line before small letters (chil-, dren below it; not well-, kept); any other parts them (well-kept is well and kept). Left out: addresses, whatever has a digit in it (3rd, 10:45),
  * short forms (Mr., e.g., U.S., km), initialisms that no word can be (TV, CEOs), single letters save a and I, other scripts,
  * runs of letters longer than any word.
  */

@@ -171,6 +171,7 @@ describe('what is left out', () => {
       'the children and a well kept boat the Marigold',
     ],
     ['Chil-\r\ndren ran, Tarn-\nQuay too', 'children ran Tarn quay too'],
+    ['well-\nkept nets and self-\nmade ones, a shelf-\nful', 'well kept nets and self made ones a shelfful'],
     ['he/she/they hid and/or ran', 'he she they hid and or ran'],
     ['half is \\frac{1}{2}[edit] here', 'half is [\\frac] [1] [2] [[edit]] here'],
     ['mail ines@quay.example today', 'mail [ines@quay.example] today'],
