@@ -349,7 +349,7 @@ describe('the Groups page', () => {
     await eventually(said).toContain('This group is in use.');
 
     await groups.reload();
-    await eventually(said).toContain('step 3 of Our sequence · pages are checked for it');
+    await eventually(said).toContain('step 3 of Our sequence · in use');
 
     const story = await open(
       firefox.serve('ship.html', '<title>Ship</title><p>A ship is in the mist. They sat on a green rug.</p>'),
@@ -377,7 +377,7 @@ describe('the shelf', () => {
       dataTransfer.items.add(new File(['Bram has a big net. It is in the mud.'], 'A net.txt'));
       document.querySelector('.drop')!.dispatchEvent(new DragEvent('drop', { dataTransfer, bubbles: true }));
     });
-    await eventually(() => says(shelf)).toContain('2 texts put on the shelf.');
+    await eventually(() => says(shelf)).toContain('2 texts saved to the shelf');
     const titles = (): Promise<string[]> =>
       other.evaluate(() =>
         [...document.querySelectorAll('.shelf-title')].map(({ textContent }) => textContent ?? ''),
