@@ -40,7 +40,7 @@ export default defineConfig({
         test: {
           name: 'firefox',
           globalSetup: 'tests/get-browsers.ts',
-          include: ['bundle', 'firefox', 'panel', 'real-web', 'sweep'].map(
+          include: ['bundle', 'firefox', 'overlay', 'panel', 'real-web', 'scope', 'sweep'].map(
             (name) => `tests/e2e/${name}.spec.ts`,
           ),
           env: { TEST_BROWSER: 'firefox' },
