@@ -38,62 +38,41 @@ export function GroupOptionsView({ options, onChange: set }: GroupOptionsProps) 
           ))}
         </select>
         <p class="quiet">{say('ui.weakVowelsHint')}</p>
-        <label class="tick">
-          <input
-            type="checkbox"
-            checked={blends === 'counted'}
-            onChange={() => set({ blends: blends === 'counted' ? 'free' : 'counted' })}
-          />{' '}
-          {say('ui.blendsTick')}
-        </label>
-        <label class="tick">
-          <input
-            type="checkbox"
-            checked={syllableTypes === 'counted'}
-            onChange={() => set({ syllableTypes: syllableTypes === 'counted' ? 'free' : 'counted' })}
-          />{' '}
-          {say('ui.syllableTypesTick')}
-        </label>
-        <label class="tick">
-          <input
-            type="checkbox"
-            checked={divisions === 'counted'}
-            onChange={() => set({ divisions: divisions === 'counted' ? 'free' : 'counted' })}
-          />{' '}
-          {say('ui.divisionsTick')}
-        </label>
-        <label class="tick">
-          <input
-            type="checkbox"
-            checked={endings === 'units'}
-            onChange={() => set({ endings: endings === 'units' ? 'parts' : 'units' })}
-          />{' '}
-          {say('ui.endingsTick')}
-        </label>
-        <label class="tick">
-          <input
-            type="checkbox"
-            checked={wh === 'counted'}
-            onChange={() => set({ wh: wh === 'counted' ? 'free' : 'counted' })}
-          />{' '}
-          {say('ui.whTick')}
-        </label>
-        <label class="tick">
-          <input
-            type="checkbox"
-            checked={irregularForms === 'counted'}
-            onChange={() => set({ irregularForms: irregularForms === 'counted' ? 'free' : 'counted' })}
-          />{' '}
-          {say('ui.irregularFormsTick')}
-        </label>
-        <label class="tick">
-          <input
-            type="checkbox"
-            checked={shortOMerged}
-            onChange={() => set({ shortOMerged: !shortOMerged })}
-          />{' '}
-          {say('ui.shortOTick')}
-        </label>
+        <Tick
+          says={say('ui.blendsTick')}
+          checked={blends === 'counted'}
+          onChange={() => set({ blends: blends === 'counted' ? 'free' : 'counted' })}
+        />
+        <Tick
+          says={say('ui.syllableTypesTick')}
+          checked={syllableTypes === 'counted'}
+          onChange={() => set({ syllableTypes: syllableTypes === 'counted' ? 'free' : 'counted' })}
+        />
+        <Tick
+          says={say('ui.divisionsTick')}
+          checked={divisions === 'counted'}
+          onChange={() => set({ divisions: divisions === 'counted' ? 'free' : 'counted' })}
+        />
+        <Tick
+          says={say('ui.endingsTick')}
+          checked={endings === 'units'}
+          onChange={() => set({ endings: endings === 'units' ? 'parts' : 'units' })}
+        />
+        <Tick
+          says={say('ui.whTick')}
+          checked={wh === 'counted'}
+          onChange={() => set({ wh: wh === 'counted' ? 'free' : 'counted' })}
+        />
+        <Tick
+          says={say('ui.irregularFormsTick')}
+          checked={irregularForms === 'counted'}
+          onChange={() => set({ irregularForms: irregularForms === 'counted' ? 'free' : 'counted' })}
+        />
+        <Tick
+          says={say('ui.shortOTick')}
+          checked={shortOMerged}
+          onChange={() => set({ shortOMerged: !shortOMerged })}
+        />
         <label for="syllables">{say('ui.longestBase')}</label>
         <select
           id="syllables"
@@ -110,5 +89,19 @@ export function GroupOptionsView({ options, onChange: set }: GroupOptionsProps) 
         </select>
       </div>
     </details>
+  );
+}
+
+interface TickProps {
+  readonly says: string;
+  readonly checked: boolean;
+  readonly onChange: () => void;
+}
+
+function Tick({ says, checked, onChange }: TickProps) {
+  return (
+    <label class="tick">
+      <input type="checkbox" checked={checked} onChange={onChange} /> {says}
+    </label>
   );
 }
