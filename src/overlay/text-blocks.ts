@@ -59,8 +59,7 @@ export function* findTextBlocks(root: Node, onShadow: (root: ShadowRoot) => void
     isParted ||= edge === 'word';
   }
   function* enter(element: Element): Generator<TextBlock> {
-    const last = nodes.at(-1);
-    const rest = last && own(last).nextSibling === element ? restOfBrokenWord(last, element) : null;
+    const rest = restOfBrokenWord(nodes.at(-1), element);
     if (rest) {
       broken ??= new Set();
       broken.add(rest);
@@ -111,9 +110,11 @@ export function* findTextBlocks(root: Node, onShadow: (root: ShadowRoot) => void
 }
 
 /** What may go on with a word that a line break cuts behind a hyphen: dren in chil-<br>dren; not Bay in Jeanne-<br>Bay. */
-function restOfBrokenWord(before: Text, element: Element): Text | null {
-  if (own(element).tagName !== 'BR' || !/\p{L}-$/u.test(before.data)) return null;
-  const { nextSibling } = own(element);
+function restOfBrokenWord(before: Text | undefined, element: Element): Text | null {
+  const node = own(element);
+  if (node.tagName !== 'BR' || !before || node.previousSibling !== before) return null;
+  if (!/\p{L}-$/u.test(before.data)) return null;
+  const { nextSibling } = node;
   return nextSibling && isText(nextSibling) && /^\s?\p{Ll}/u.test(nextSibling.data) ? nextSibling : null;
 }
 
