@@ -4,20 +4,26 @@ import { isGrammarWord } from './is-grammar-word.ts';
 import { LONGEST_HEADLINE } from './is-headline.ts';
 import type { RawToken } from './match-tokens.ts';
 
-/** Before somebody's name, and no part of it: Captain Falk, Uncle Bram, days and months too; small letters. */
-export const FORMS_OF_ADDRESS = words(
-  'administrator admiral ambassador april august aunt auntie baron bishop brother captain cardinal chair chairman ' +
-    'chancellor chef chief coach colonel commander commissioner comrade congressman congresswoman ' +
-    'constable councillor count countess cousin december designer detective developer director doctor ' +
-    'duchess duke earl editor emperor empress engineer executive father february friday general governor ' +
-    'grandad granddad grandfather grandma grandmother grandpa granny head headmaster inspector january ' +
-    'judge july june justice king lady lawyer lieutenant lord madam major manager march marshal master ' +
-    'may mayor member minister miss mister monday mother november nurse october officer old pastor pope ' +
-    'premier president prime prince princess principal professor queen rabbi reporter representative ' +
-    'researcher reverend sailor saturday scientist secretary senator september sergeant sheikh sheriff ' +
-    'sir sister skipper speaker sultan sunday superintendent teacher thursday tuesday uncle vice ' +
-    'wednesday young',
+/** Days and months end a name before them (the Tarn Music Hall October 10); not May, which is a name too. */
+const DATES = words(
+  'january february july september october november december monday tuesday wednesday thursday friday saturday sunday',
 );
+
+/** Before somebody's name, and no part of it: Captain Falk, Uncle Bram, days and months too; small letters. */
+export const FORMS_OF_ADDRESS: ReadonlySet<string> = new Set([
+  ...words(
+    'administrator admiral ambassador april august aunt auntie baron bishop brother captain cardinal ' +
+      'chair chairman chancellor chef chief coach colonel commander commissioner comrade congressman ' +
+      'congresswoman constable councillor count countess cousin designer detective developer director ' +
+      'doctor duchess duke earl editor emperor empress engineer executive father general governor grandad ' +
+      'granddad grandfather grandma grandmother grandpa granny head headmaster inspector judge june justice ' +
+      'king lady lawyer lieutenant lord madam major manager march marshal master may mayor member minister ' +
+      'miss mister mother nurse officer old pastor pope premier president prime prince princess principal ' +
+      'professor queen rabbi reporter representative researcher reverend sailor scientist secretary senator ' +
+      'sergeant sheikh sheriff sir sister skipper speaker sultan superintendent teacher uncle vice young',
+  ),
+  ...DATES,
+]);
 
 /** Of what such a person has to do, which is no name: Head of Modern Boats, Secretary of State; not the King of the Tarn Isles. */
 const ROLES = words('chair chairman chief director head manager member minister professor secretary vice');
@@ -33,11 +39,6 @@ const PLACES = words(
     'mountain mountains museum ocean office palace park pass pavilion peak pier place plain plaza point ' +
     'pond port quay range ridge river road school sea shore society square stadium state station strait ' +
     'street theater theatre tower town union university valley village wharf wood woods zoo',
-);
-
-/** Days and months end a name before them (the Tarn Music Hall October 10); not May, which is a name too. */
-const DATES = words(
-  'january february july september october november december monday tuesday wednesday thursday friday saturday sunday',
 );
 
 /** BBC News, the US Navy. */
