@@ -67,18 +67,21 @@ function drawNothing(): Plugin {
 async function writeTypes(): Promise<void> {
   const config = ts.getParsedCommandLineOfConfigFile(
     here('../analyze/tsconfig.json'),
-    { noEmit: false, declaration: true, emitDeclarationOnly: true },
+    {
+      noEmit: false,
+      declaration: true,
+      emitDeclarationOnly: true,
+      rootDir: here('../analyze'),
+      outDir: `${into}/types`,
+    },
     { ...ts.sys, onUnRecoverableConfigFileDiagnostic: () => undefined },
   )!;
   const written: Promise<void>[] = [];
   const program = ts.createProgram(config.fileNames, config.options);
-  const from = here('../analyze/');
   program.emit(undefined, (path, text) => {
-    const inside = path.replaceAll('\\', '/').split('/src/analyze/')[1] ?? path.slice(from.length);
-    const file = `${into}/types/${inside}`;
     written.push(
-      mkdir(resolve(file, '..'), { recursive: true }).then(() =>
-        writeFile(file, text.replaceAll(/(from '\.[^']*|import\("\.[^"]*)\.ts(?=['"])/g, '$1.js')),
+      mkdir(resolve(path, '..'), { recursive: true }).then(() =>
+        writeFile(path, text.replaceAll(/(from '\.[^']*|import\("\.[^"]*)\.ts(?=['"])/g, '$1.js')),
       ),
     );
   });

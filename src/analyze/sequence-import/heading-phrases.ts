@@ -1,13 +1,13 @@
-import { coarseRows as catalogue } from '../catalogue/catalogue.ts';
+import { coarseRows } from '../catalogue/catalogue.ts';
 import type { PatternId } from '../types.ts';
 
 const family = (...names: readonly string[]) =>
-  catalogue.filter((row) => names.includes(row.family)).map(({ id }) => id);
-const starting = (text: string) => catalogue.filter(({ id }) => id.startsWith(text)).map(({ id }) => id);
+  coarseRows.filter((row) => names.includes(row.family)).map(({ id }) => id);
+const starting = (text: string) => coarseRows.filter(({ id }) => id.startsWith(text)).map(({ id }) => id);
 const startsWith = (second: string) =>
   family('initial blend').filter((id) => id.length === 8 && (id.at(-1) === second || id.at(-2) === second));
 const saying = (...sounds: readonly string[]) =>
-  catalogue.filter((row) => row.sounds.some((sound) => sounds.includes(sound))).map(({ id }) => id);
+  coarseRows.filter((row) => row.sounds.some((sound) => sounds.includes(sound))).map(({ id }) => id);
 
 const vce = ['a_e', 'e_e', 'i_e', 'o_e', 'u_e-oo', 'u_e-yoo'];
 const longs = ['long-a', 'long-e', 'long-i', 'long-o', 'long-u-yoo', 'long-u-oo'];

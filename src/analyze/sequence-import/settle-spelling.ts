@@ -1,4 +1,4 @@
-import { coarseRows as catalogue } from '../catalogue/catalogue.ts';
+import { coarseRows } from '../catalogue/catalogue.ts';
 import type { PatternId } from '../types.ts';
 import type { Spelled } from './clause-chunk.ts';
 import { composites, rimes } from './spellings.ts';
@@ -20,7 +20,7 @@ interface SettledLetters extends Settled {
   readonly letters: string;
 }
 
-const patterns = new Map(catalogue.map((row) => [row.id, row]));
+const patterns = new Map(coarseRows.map((row) => [row.id, row]));
 
 /** Rarer senses a neighbour must not suggest: ea beside ai is not yet the ea of steak. */
 const rare = new Set<PatternId>([

@@ -1,4 +1,4 @@
-import { coarseRows as catalogue } from '../catalogue/catalogue.ts';
+import { coarseRows } from '../catalogue/catalogue.ts';
 import type { Phrase } from './phrases.ts';
 import { soundsByName } from './sound-names.ts';
 import { findSpelling } from './spellings.ts';
@@ -9,7 +9,7 @@ import { findSpelling } from './spellings.ts';
  */
 export function soundPhrase(name: string): Phrase {
   const sounds = soundsByName.get(name) ?? [];
-  const within = catalogue
+  const within = coarseRows
     .filter((row) => row.sounds.some((sound) => sounds.includes(sound)))
     .map(({ id }) => id);
   const letters = findSpelling(name, 'none');
@@ -26,7 +26,7 @@ export function soundPhrase(name: string): Phrase {
     : vowel === 'long-u'
       ? ['long-u-yoo', 'long-u-oo']
       : // `/är/`: a row that has the first of its sounds.
-        catalogue
+        coarseRows
           .filter((row) => row.sounds.includes(sounds[0]!))
           .slice(0, 1)
           .map(({ id }) => id);

@@ -1,4 +1,4 @@
-import { coarseRows as catalogue } from '../catalogue/catalogue.ts';
+import { coarseRows } from '../catalogue/catalogue.ts';
 import type { PatternId } from '../types.ts';
 
 /** A hyphen says on which side of the letters the word goes on: `-ed`, `un-`. */
@@ -148,10 +148,10 @@ const words = new Set(
 const endings = new Set(['suffix', 'final syllable', 'consonant-le', 'final blend']);
 const beginnings = new Set(['prefix', 'initial blend']);
 const affixes = new Set(['suffix', 'prefix']);
-const familyOf = new Map(catalogue.map(({ id, family }) => [id, family]));
+const familyOf = new Map(coarseRows.map(({ id, family }) => [id, family]));
 
 const patternsOf = new Map<string, PatternId[]>();
-for (const { id, letters } of catalogue) {
+for (const { id, letters } of coarseRows) {
   // The letters of quiet ends (giraffe) are those of words such as "the"; nobody lists them.
   if (id === 'silent-e') continue;
   for (const spelling of letters.split(' ')) {
