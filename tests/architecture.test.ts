@@ -141,6 +141,12 @@ test('a circle is found where there is one', () => {
   expect(findCircle(new Map([['a', ['b']]]))).toEqual([]);
 });
 
+test('no browser test waits for an async function in the page', () => {
+  // Playwright takes the promise for the awaited truth and waits for nothing.
+  const waiting = filesIn('tests').filter((file) => /waitForFunction\(\s*async\b/.test(read(file)));
+  expect(waiting).toEqual([]);
+});
+
 function strayImports(folder: string, concerns: (to: string) => boolean): string[] {
   const allowed = [folder, ...mayImport[folder]!].map((name) => `src/${name}`);
   return production

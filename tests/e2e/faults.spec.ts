@@ -203,10 +203,9 @@ test.each([
   ['shelf', 'shelf.html', 'texts'],
 ])('an entry of the %s that is garbled does not keep the others away', async (name, path, store) => {
   const first = await openOwn(path);
-  await first.waitForFunction(
-    async (name) => (await indexedDB.databases()).some((one) => one.name === name),
-    name,
-  );
+  await expect
+    .poll(() => first.evaluate(() => indexedDB.databases()))
+    .toContainEqual(expect.objectContaining({ name }));
   await first.evaluate(
     ([name, store]) =>
       new Promise((done, failed) => {

@@ -90,7 +90,7 @@ describe('a clock that went back a year', () => {
     await now.locator('#step').focus();
     await now.keyboard.press('ArrowRight');
     await now.getByText('Step 25 of').waitFor();
-    await now.waitForFunction(async () => 'groups' in (await chrome.storage.local.get('groups')));
+    await expect.poll(() => now.evaluate(() => chrome.storage.local.get('groups'))).toHaveProperty('groups');
     const early = await panelOf(() => {
       const Real = Date;
       globalThis.Date = class extends Real {
@@ -101,13 +101,16 @@ describe('a clock that went back a year', () => {
     });
     await early.locator('#step').focus();
     await early.keyboard.press('ArrowRight');
-    await early.waitForFunction(async () => {
-      const { groups } = (await chrome.storage.local.get('groups')) as {
-        groups: { groups: Record<string, { history?: { step: number }[] }> };
-      };
-      const steps = groups.groups.herons!.history!.map(({ step }) => step);
-      return steps.includes(25) && steps.includes(26);
-    });
+    await expect
+      .poll(() =>
+        early.evaluate(async () => {
+          const { groups } = (await chrome.storage.local.get('groups')) as {
+            groups: { groups: Record<string, { history?: { step: number }[] }> };
+          };
+          return groups.groups.herons!.history!.map(({ step }) => step);
+        }),
+      )
+      .toEqual(expect.arrayContaining([25, 26]));
     expect(said).toEqual([]);
   });
 });

@@ -19,10 +19,9 @@ beforeEach(async () => {
   // Each of these pages makes its database.
   for (const name of ['desk', 'shelf']) {
     await view.goto(page(`${name}.html`));
-    await view.waitForFunction(
-      async (wanted) => (await indexedDB.databases()).some((made) => made.name === wanted),
-      name,
-    );
+    await expect
+      .poll(() => view.evaluate(() => indexedDB.databases()))
+      .toContainEqual(expect.objectContaining({ name }));
   }
   await wipe();
   await view.evaluate(async ({ local, desk, shelf }) => {

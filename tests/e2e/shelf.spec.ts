@@ -102,19 +102,27 @@ async function titles(): Promise<string[]> {
   return shelf.locator('.shelf-title').allTextContents();
 }
 
-/** Until the shelf has noted the step at which it was last seen for the chosen group. */
-async function whenSeen(): Promise<void> {
-  await shelf.waitForFunction(async () => {
-    const { groups, 'shelf-seen': seen } = (await chrome.storage.local.get(['groups', 'shelf-seen'])) as {
-      groups?: { chosen: string; groups: Record<string, { step: number }> };
+/** The step at which the shelf was last seen for Herons. */
+function seenStep(): Promise<number | undefined> {
+  return shelf.evaluate(async () => {
+    const { 'shelf-seen': seen } = (await chrome.storage.local.get('shelf-seen')) as {
       'shelf-seen'?: Record<string, { step: number }>;
     };
-    const group = groups?.groups[groups.chosen];
-    return group !== undefined && seen?.[groups!.chosen]?.step === group.step;
+    return seen?.herons?.step;
   });
 }
 
-/** Moves the chosen group on by keys on the slider of the panel. */
+/** The step of Herons that is stored; undefined before it was moved. */
+function storedStep(page: Page): Promise<number | undefined> {
+  return page.evaluate(async () => {
+    const { groups } = (await chrome.storage.local.get('groups')) as {
+      groups?: { groups: Record<string, { step: number }> };
+    };
+    return groups?.groups.herons?.step;
+  });
+}
+
+/** Moves Herons on by keys on the slider of the panel. */
 async function moveOn(steps: number): Promise<void> {
   const page = await browser.open(browser.serve('blank.html', '<p>Tarn Quay</p>'));
   const panel = await browser.openPanel(page);
@@ -124,15 +132,7 @@ async function moveOn(steps: number): Promise<void> {
   for (let n = 1; n <= Math.abs(steps); n++) {
     await panel.keyboard.press(steps > 0 ? 'ArrowRight' : 'ArrowLeft');
     await panel.getByText(new RegExp(`^Step ${from + n * Math.sign(steps)} of`)).waitFor();
-    await panel.waitForFunction(
-      async (step) => {
-        const { groups } = (await chrome.storage.local.get('groups')) as {
-          groups?: { chosen: string; groups: Record<string, { step: number }> };
-        };
-        return groups?.groups[groups.chosen]?.step === step;
-      },
-      from + n * Math.sign(steps),
-    );
+    await expect.poll(() => storedStep(panel)).toBe(from + n * Math.sign(steps));
   }
   await panel.close();
   await page.close();
@@ -211,9 +211,9 @@ describe('the list', () => {
     const mark = shelf.getByLabel('Ready at');
     await mark.fill('90');
     await mark.press('Tab');
-    await shelf.waitForFunction(
-      async () => (await chrome.storage.local.get('shelf-mark'))['shelf-mark'] === 90,
-    );
+    await expect
+      .poll(() => shelf.evaluate(() => chrome.storage.local.get('shelf-mark')))
+      .toEqual({ 'shelf-mark': 90 });
     await mark.fill('70');
     await mark.press('Tab');
     expect(await mark.inputValue()).toBe('90');
@@ -226,7 +226,7 @@ describe('the list', () => {
     await addAll(stories);
     await titles();
     expect(await shelf.locator('.shelf-news').count()).toBe(0);
-    await whenSeen();
+    await expect.poll(seenStep).toBe(24);
     await moveOn(5);
     const news = shelf.getByRole('region', { name: 'News for Herons' });
     await news.getByRole('heading', { name: 'One more text is ready for Herons' }).waitFor();
@@ -236,7 +236,7 @@ describe('the list', () => {
     await news.waitFor();
     await news.getByRole('button', { name: /Dismiss/ }).click();
     await news.waitFor({ state: 'detached' });
-    await whenSeen();
+    await expect.poll(seenStep).toBe(29);
     await shelf.reload();
     await shelf.locator('.shelf-row').first().waitFor();
     expect(await news.count()).toBe(0);
