@@ -27,7 +27,7 @@ export function isName(
   const isListed = names.has(word) || names.has(owner);
   if (capital === 'opens' || (capital === 'leads' && usage === 'common'))
     return isListed ? usage !== 'common' : usage === 'name' && !isCapitalWord(word);
-  if (isListed) return true;
+  if (isListed || capital === 'part') return true;
   if (isCapitalWord(word)) return false;
-  return capital === 'all' ? usage === 'name' : capital === 'part' || usage !== 'common';
+  return capital === 'all' ? usage === 'name' : usage !== 'common';
 }

@@ -1,7 +1,7 @@
 import { isHomograph } from '../homographs/is-homograph.ts';
 import { isInCapitals, keyOfOpening, keyOfPart } from '../homographs/word-key.ts';
 import type { Token, WordKey } from '../types.ts';
-import { endOfListedTitle } from './end-of-listed-title.ts';
+import { endOfQuotedTitle } from './end-of-quoted-title.ts';
 import { endOfSentence } from './end-of-sentence.ts';
 import { isGrammarWord } from './is-grammar-word.ts';
 import { isHeadline } from './is-headline.ts';
@@ -41,7 +41,7 @@ export function cutText(text: string, nameReading?: NameReading): Token[] {
       const shown = keyOf(piece);
       token.key = shown.toLowerCase();
       if (token.kind === 'word' && mayBeName(shown, token.key)) {
-        endOfTitle ??= endOfListedTitle(text, tokens, from, to);
+        endOfTitle ??= endOfQuotedTitle(text, tokens, from, to);
         if (i < endOfTitle || INNER_CAPITAL.test(shown)) token.key = keyOfPart(capitalised(shown));
         else if (isInCapitals(shown)) {
           isShouted ??= isTextInCapitals(text, tokens, from, to);

@@ -17,7 +17,7 @@ export const FORMS_OF_ADDRESS: ReadonlySet<string> = new Set([
       'congresswoman constable councillor count countess cousin designer detective developer director ' +
       'doctor duchess duke earl editor emperor empress engineer executive father general governor grandad ' +
       'granddad grandfather grandma grandmother grandpa granny head headmaster inspector judge june justice ' +
-      'king lady lawyer lieutenant lord madam major manager march marshal master may mayor member minister ' +
+      'king lady lawyer leader lieutenant lord madam major manager march marshal master may mayor member minister ' +
       'miss mister mother nurse officer old pastor pope premier president prime prince princess principal ' +
       'professor queen rabbi reporter representative researcher reverend sailor scientist secretary senator ' +
       'sergeant sheikh sheriff sir sister skipper speaker sultan superintendent teacher uncle vice young',
@@ -41,6 +41,22 @@ const PLACES = words(
     'street theater theatre tower town union university valley village wharf wood woods zoo',
 );
 
+/** Before a day that is a feast then: Ash Wednesday, Black Friday. */
+const BEFORE_FEASTS = words('ash black cyber easter good holy maundy palm shrove');
+/** Behind an owner's s they end a feast's name: Mother's Day. */
+const FEASTS = words('day eve');
+
+/** Forms of address that are surnames too, behind a first name: Stephen King; and what is one only before another word: Tarn Prime. */
+const SURNAMES = words('baron bishop judge king marshal old pope prime young');
+
+/** Before a capital they do not begin its name: Both Boats; so that it is judged by itself. */
+const NO_OPENERS = words('also add both even few less many only said several since some still such');
+
+/** What texts number without naming it: Step 2, Figure 3. */
+const LABELS = words(
+  'chapter episode exercise figure lesson note page part question section step table task unit volume week year day',
+);
+
 /** BBC News, the US Navy. */
 const INITIALISM = /^(?:[A-Z]{2,}|(?:[A-Z]\.){2,})$/;
 
@@ -51,7 +67,8 @@ function words(text: string): ReadonlySet<string> {
 /**
  * Marks the words of a name of several: Tarn Quay School, University of Skarvik, Mr. Falk. Capitals side by side make one, without
  * a form of address before it (Captain Falk); so does one capital behind a form of address, an initialism (US Navy) or a The
- * inside the sentence (saw The Crown). Not where no other word has small letters: those capitals may be a label's (Customer
+ * inside the sentence (saw The Crown), a capital behind one that opens the sentence (Rough Water is calm; not Both Boats) and one before a
+ * number (Pier 9). Not where no other word has small letters: those capitals may be a label's (Customer
  * Service Desk). The sentence is the tokens from `from` to before `to`, with keys that say where a capital is not explained.
  */
 export function markLongNames(text: string, tokens: readonly RawToken[], from: number, to: number): void {
@@ -64,8 +81,14 @@ export function markLongNames(text: string, tokens: readonly RawToken[], from: n
       if (next === 0) break;
       end = next;
     }
-    const isPlace = PLACES.has(smallOf(tokens[end - 1]!));
-    let first = isPlace ? at : behindLast(tokens, at, end, FORMS_OF_ADDRESS);
+    const last = smallOf(tokens[end - 1]!);
+    const isPlace = PLACES.has(last);
+    const isWhole =
+      isPlace ||
+      (SURNAMES.has(last) && end - at > 1) ||
+      isFeast(tokens, end - 2, end - 1) ||
+      isTitle(text, tokens, from, at - 1);
+    let first = isWhole ? at : behindLast(tokens, at, end, FORMS_OF_ADDRESS);
     // The White House Press Secretary has a name before the form of address.
     const house = behindLast(tokens, at, first, PLACES);
     if (house - at > (isAddress(text, tokens[at - 1]!) ? 0 : 1)) markParts(text, tokens, at, house);
@@ -75,13 +98,34 @@ export function markLongNames(text: string, tokens: readonly RawToken[], from: n
       first > at ||
       (isBlank(text, before, tokens[at]!) &&
         (isAddress(text, before) || isTitle(text, tokens, from, at - 1)));
-    if (first === at && isOpening(before) && !isAddressed && isBlank(text, before, tokens[at]!)) {
-      if (isPlace) first--;
-      else before.key = keyOfLeading(shownOfKey(before.key));
-    }
+    const followsOpening =
+      first === at && isOpening(before) && !isAddressed && isBlank(text, before, tokens[at]!);
+    if (followsOpening && !isPlace) before.key = keyOfLeading(shownOfKey(before.key));
+    else if (followsOpening) first--;
     if (isTitle(text, tokens, from, first - 1)) first--;
-    if (end - first > 1 || isAddressed) markParts(text, tokens, first, end);
+    const isName =
+      end - first > 1 ||
+      isAddressed ||
+      isNumbered(text, tokens, end, to) ||
+      (followsOpening && !NO_OPENERS.has(smallOf(before)));
+    if (isName) markParts(text, tokens, first, end);
   }
+}
+
+function endsOwnersName(word: string): boolean {
+  return PLACES.has(word) || FEASTS.has(word);
+}
+
+function isFeast(tokens: readonly RawToken[], before: number, day: number): boolean {
+  return BEFORE_FEASTS.has(smallOf(tokens[before]!)) && DATES.has(smallOf(tokens[day]!));
+}
+
+/** A number, a letter or first letters behind a capital: Pier 9, Area X, Harbour ID; not Step 2. */
+function isNumbered(text: string, tokens: readonly RawToken[], end: number, to: number): boolean {
+  const last = tokens[end - 1]!;
+  const next = tokens[end];
+  if (end >= to || !isBlank(text, last, next!)) return false;
+  return /^(?:\d{1,4}|[A-Z]{1,4})$/.test(text.slice(next!.start, next!.end)) && !LABELS.has(smallOf(last));
 }
 
 /** Behind the last of the tokens whose word is in a set; `from` where none is. Senate President Falk has two before the name. */
@@ -107,9 +151,9 @@ function nextOfName(text: string, tokens: readonly RawToken[], end: number, to: 
   const next = tokens[end]!;
   const isDoubled = isKept(next) && isKept(last) && isJoined(text, last, next);
   if (!isBlank(text, last, next) && !isDoubled) return 0;
-  if (DATES.has(smallOf(next))) return 0;
+  if (DATES.has(smallOf(next)) && !isFeast(tokens, end - 1, end)) return 0;
   // Falk's House is one name; Falk's Biscuit is two.
-  if (/'s?$/.test(last.key)) return isKept(next) && PLACES.has(smallOf(next)) ? end + 1 : 0;
+  if (/'s?$/.test(last.key)) return isKept(next) && endsOwnersName(smallOf(next)) ? end + 1 : 0;
   if (isKept(next) || isGrammarInCapital(text, next)) return end + 1;
   if (next.key !== 'of') return 0;
   const after = tokens[end + 1]?.key === 'the' ? end + 2 : end + 1;

@@ -1,0 +1,39 @@
+import { isGrammarWord } from './is-grammar-word.ts';
+import { isSmall } from './is-headline.ts';
+import type { RawToken } from './match-tokens.ts';
+
+/** The quotation has just been opened, or a title in it goes on behind a colon: “Low Tide: Rush of Kelp”. */
+const OPENED = /[“"](?:\p{Lu}[^”"]{0,40}: )?$/u;
+const CLOSED = /^[.,’]{0,2}[”"]/;
+const LISTED_BEFORE = /[”"],? (?:and )?[“"]$/;
+const LISTED_AFTER = /^[,’]{0,2}[”"],? (?:and )?[“"]/;
+/** So many words beside those of grammar, all with capitals, are a title; a mark inside may end what somebody says (“Hello Bram,”). */
+const TITLE = 2;
+const TITLE_WITH_MARK = 3;
+
+/**
+ * Behind which token a title in quotation marks ends that begins at `from`, so that every capital in it is a name's: “The Long
+ * Tide”, or one of several in a row (“Kelp,” “The Long Tide”); 0 where there is none, as in a talk, which has small letters.
+ */
+export function endOfQuotedTitle(
+  text: string,
+  tokens: readonly RawToken[],
+  from: number,
+  to: number,
+): number {
+  const before = text.slice(Math.max(0, tokens[from]!.start - 60), tokens[from]!.start);
+  if (!OPENED.test(before)) return 0;
+  let names = 0;
+  for (let at = from; at < to; at++) {
+    const { start, end } = tokens[at]!;
+    if (!isGrammarWord(text.slice(start, end).toLowerCase())) {
+      if (isSmall(text[start]!)) return 0;
+      names++;
+    }
+    const after = text.slice(end, end + 12);
+    if (!CLOSED.test(after)) continue;
+    const isListed = LISTED_BEFORE.test(before) || LISTED_AFTER.test(after);
+    return isListed || names >= (/^[.,]/.test(after) ? TITLE_WITH_MARK : TITLE) ? at + 1 : 0;
+  }
+  return 0;
+}
