@@ -7,9 +7,10 @@ const OPENED = /[“"](?:\p{Lu}[^”"]{0,40}: )?$/u;
 const CLOSED = /^[.,’]{0,2}[”"]/;
 const LISTED_BEFORE = /[”"],? (?:and )?[“"]$/;
 const LISTED_AFTER = /^[,’]{0,2}[”"],? (?:and )?[“"]/;
-/** So many words beside those of grammar, all with capitals, are a title; a mark inside may end what somebody says (“Hello Bram,”). */
+/** So many words beside those of grammar, all with capitals, are a title. */
 const TITLE = 2;
-const TITLE_WITH_MARK = 3;
+/** With small words between them (“Terms of Sale”), or a mark inside that may end what somebody says (“Hello Bram,”). */
+const UNSURE_TITLE = 3;
 
 /**
  * Behind which token a title in quotation marks ends that begins at `from`, so that every capital in it is a name's: “The Long
@@ -24,16 +25,17 @@ export function endOfQuotedTitle(
   const before = text.slice(Math.max(0, tokens[from]!.start - 60), tokens[from]!.start);
   if (!OPENED.test(before)) return 0;
   let names = 0;
+  let isSure = true;
   for (let at = from; at < to; at++) {
     const { start, end } = tokens[at]!;
     if (!isGrammarWord(text.slice(start, end).toLowerCase())) {
       if (isSmall(text[start]!)) return 0;
       names++;
-    }
+    } else if (isSmall(text[start]!)) isSure = false;
     const after = text.slice(end, end + 12);
     if (!CLOSED.test(after)) continue;
     const isListed = LISTED_BEFORE.test(before) || LISTED_AFTER.test(after);
-    return isListed || names >= (/^[.,]/.test(after) ? TITLE_WITH_MARK : TITLE) ? at + 1 : 0;
+    return isListed || names >= (isSure && !/^[.,]/.test(after) ? TITLE : UNSURE_TITLE) ? at + 1 : 0;
   }
   return 0;
 }

@@ -38,7 +38,7 @@ const PLACES = words(
     'island islands isle junction lake lane library lighthouse lodge market meadow mill mine monument ' +
     'mountain mountains museum ocean office palace park pass pavilion peak pier place plain plaza point ' +
     'pond port quay range ridge river road school sea shore society square stadium state station strait ' +
-    'street theater theatre tower town union university valley village wharf wood woods zoo',
+    'street terminal theater theatre tower town union university valley village wharf wood woods zoo',
 );
 
 /** Before a day that is a feast then: Ash Wednesday, Black Friday. */
@@ -54,11 +54,11 @@ const NO_OPENERS = words('also add both even few less many only said several sin
 
 /** What texts number without naming it: Step 2, Figure 3. */
 const LABELS = words(
-  'chapter episode exercise figure lesson note page part question section step table task unit volume week year day',
+  'chapter episode exercise figure lesson level note page part question section step table task unit volume week year day',
 );
 
-/** BBC News, the US Navy. */
-const INITIALISM = /^(?:[A-Z]{2,}|(?:[A-Z]\.){2,})$/;
+/** BBC News, the US Navy, the T4 Ferry. */
+const INITIALISM = /^(?:[A-Z]{2,}|(?:[A-Z]\.){2,}|[A-Z]+\d+)$/;
 
 function words(text: string): ReadonlySet<string> {
   return new Set(text.split(' '));
@@ -83,12 +83,8 @@ export function markLongNames(text: string, tokens: readonly RawToken[], from: n
     }
     const last = smallOf(tokens[end - 1]!);
     const isPlace = PLACES.has(last);
-    const isWhole =
-      isPlace ||
-      (SURNAMES.has(last) && end - at > 1) ||
-      isFeast(tokens, end - 2, end - 1) ||
-      isTitle(text, tokens, from, at - 1);
-    let first = isWhole ? at : behindLast(tokens, at, end, FORMS_OF_ADDRESS);
+    const isWhole = isPlace || isFeast(tokens, end - 2, end - 1) || isTitle(text, tokens, from, at - 1);
+    let first = isWhole ? at : behindAddress(tokens, at, end);
     // The White House Press Secretary has a name before the form of address.
     const house = behindLast(tokens, at, first, PLACES);
     if (house - at > (isAddress(text, tokens[at - 1]!) ? 0 : 1)) markParts(text, tokens, at, house);
@@ -128,6 +124,16 @@ function isNumbered(text: string, tokens: readonly RawToken[], end: number, to: 
   return /^(?:\d{1,4}|[A-Z]{1,4})$/.test(text.slice(next!.start, next!.end)) && !LABELS.has(smallOf(last));
 }
 
+/** Behind the last form of address of a run; `from` where there is none. Wilma King and Ines Falk have none. */
+function behindAddress(tokens: readonly RawToken[], from: number, end: number): number {
+  for (let at = end; at > from; at--) {
+    const word = smallOf(tokens[at - 1]!);
+    const isSurname = SURNAMES.has(word) && at - 1 > from && (at === end || !isKept(tokens[at]!));
+    if (FORMS_OF_ADDRESS.has(word) && !isSurname) return at;
+  }
+  return from;
+}
+
 /** Behind the last of the tokens whose word is in a set; `from` where none is. Senate President Falk has two before the name. */
 function behindLast(
   tokens: readonly RawToken[],
@@ -155,11 +161,19 @@ function nextOfName(text: string, tokens: readonly RawToken[], end: number, to: 
   // Falk's House is one name; Falk's Biscuit is two.
   if (/'s?$/.test(last.key)) return isKept(next) && endsOwnersName(smallOf(next)) ? end + 1 : 0;
   if (isKept(next) || isGrammarInCapital(text, next)) return end + 1;
+  if (next.key === 'and') return isJoinedByAnd(text, tokens, end, to) ? end + 2 : 0;
   if (next.key !== 'of') return 0;
   const after = tokens[end + 1]?.key === 'the' ? end + 2 : end + 1;
   for (let at = end + 1; at <= after; at++)
     if (at >= to || !isBlank(text, tokens[at - 1]!, tokens[at]!)) return 0;
   return isKept(tokens[after]!) ? after + 1 : 0;
+}
+
+/** Salt and Rope; not Monday and Tuesday. */
+function isJoinedByAnd(text: string, tokens: readonly RawToken[], and: number, to: number): boolean {
+  if (and + 1 >= to || DATES.has(smallOf(tokens[and - 1]!))) return false;
+  const after = tokens[and + 1]!;
+  return isKept(after) && isBlank(text, tokens[and]!, after) && !FORMS_OF_ADDRESS.has(smallOf(after));
 }
 
 function markParts(text: string, tokens: readonly RawToken[], first: number, end: number): void {

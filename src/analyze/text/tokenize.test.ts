@@ -136,6 +136,10 @@ describe('the sign of a capital', () => {
     ['“Hello Bram,” said Ines', 'Hello~ Bram+ said Ines'],
     ['“Good Big Boats,” said Ines', 'Good+ Big+ Boats+ said Ines'],
     ['she sang “Rough Water” to us', 'she sang Rough+ Water+ to us'],
+    ['they signed the “Terms of Sale” there', 'they signed the Terms^ of Sale there'],
+    ['we sailed with Bram King and Wilma Falk', 'we sailed with Bram+ King+ and Wilma+ Falk+'],
+    ['the Office for Boats and Nets is shut', 'the Office for Boats+ and Nets+ is shut'],
+    ['the PhD of Ines', 'the of Ines'],
     ['we met at Pier 9 for Step 2', 'we met at Pier+ for Step'],
     ['it has a Smart TV now', 'it has a Smart+ now'],
     ['Rough Water is calm', 'Rough~ Water+ is calm'],
@@ -156,7 +160,7 @@ describe('the sign of a capital', () => {
     ],
     ["nets by Bram's Marigold", "nets by Bram's Marigold"],
     ['Customer Service Desk', 'Customer^ Service Desk'],
-    ['We met Bram, Wilma and Ines', 'we met Bram Wilma and Ines'],
+    ['We met Bram, Wilma, Ines and Otto', 'we met Bram Wilma Ines+ and Otto+'],
     ['Read the Lead Act', 'read#0 the Lead+ Act+'],
   ])('%j', (text, expected) => {
     const words = tokenize(text).filter(({ kind }) => kind === 'word');
