@@ -4,7 +4,8 @@ import type { RawToken } from './match-tokens.ts';
 
 /** The quotation has just been opened, or a title in it goes on behind a colon: “Low Tide: Rush of Kelp”. */
 const OPENED = /[“"](?:\p{Lu}[^”"]{0,40}: )?$/u;
-const CLOSED = /^[.,’]{0,2}[”"]/;
+/** Its end, or the colon behind which it goes on. */
+const CLOSED = /^(?:[.,’]{0,2}[”"]|: \p{Lu})/u;
 const LISTED_BEFORE = /[”"],? (?:and )?[“"]$/;
 const LISTED_AFTER = /^[,’]{0,2}[”"],? (?:and )?[“"]/;
 /** So many words beside those of grammar, all with capitals, are a title. */

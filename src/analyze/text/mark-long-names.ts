@@ -3,66 +3,20 @@ import { standsBeforeName } from './abbreviations.ts';
 import { isGrammarWord } from './is-grammar-word.ts';
 import { LONGEST_HEADLINE } from './is-headline.ts';
 import type { RawToken } from './match-tokens.ts';
-
-/** Days and months end a name before them (the Tarn Music Hall October 10); not May, which is a name too. */
-const DATES = words(
-  'january february july september october november december monday tuesday wednesday thursday friday saturday sunday',
-);
-
-/** Before somebody's name, and no part of it: Captain Falk, Uncle Bram, days and months too; small letters. */
-export const FORMS_OF_ADDRESS: ReadonlySet<string> = new Set([
-  ...words(
-    'administrator admiral ambassador april august aunt auntie baron bishop brother captain cardinal ' +
-      'chair chairman chancellor chef chief coach colonel commander commissioner comrade congressman ' +
-      'congresswoman constable councillor count countess cousin designer detective developer director ' +
-      'doctor duchess duke earl editor emperor empress engineer executive father general governor grandad ' +
-      'granddad grandfather grandma grandmother grandpa granny head headmaster inspector judge june justice ' +
-      'king lady lawyer leader lieutenant lord madam major manager march marshal master may mayor member minister ' +
-      'miss mister mother nurse officer old pastor pope premier president prime prince princess principal ' +
-      'professor queen rabbi reporter representative researcher reverend sailor scientist secretary senator ' +
-      'sergeant sheikh sheriff sir sister skipper speaker sultan superintendent teacher uncle vice young',
-  ),
-  ...DATES,
-]);
-
-/** Of what such a person has to do, which is no name: Head of Modern Boats, Secretary of State; not the King of the Tarn Isles. */
-const ROLES = words('chair chairman chief director head manager member minister professor secretary vice');
-
-/** The last words of places and houses, whose names begin with any word: Maple Street, King Street, Justice Department. */
-const PLACES = words(
-  'academy agency alley amphitheater amphitheatre arena association auditorium avenue ballroom bank bay ' +
-    'beach board boulevard bridge bureau canyon castle cathedral cave center centre church city cliff ' +
-    'close club coast college commission committee company corporation cottage council county court cove ' +
-    'creek dam department desert district drive falls farm field forest fort foundation garden gardens ' +
-    'glacier grove gulf hall harbor harbour heights hill hills hospital hotel house inlet inn institute ' +
-    'island islands isle junction lake lane library lighthouse lodge market meadow mill mine monument ' +
-    'mountain mountains museum ocean office palace park pass pavilion peak pier place plain plaza point ' +
-    'pond port quay range ridge river road school sea shore society square stadium state station strait ' +
-    'street terminal theater theatre tower town union university valley village wharf wood woods zoo',
-);
-
-/** Before a day that is a feast then: Ash Wednesday, Black Friday. */
-const BEFORE_FEASTS = words('ash black cyber easter good holy maundy palm shrove');
-/** Behind an owner's s they end a feast's name: Mother's Day. */
-const FEASTS = words('day eve');
-
-/** Forms of address that are surnames too, behind a first name: Stephen King; and what is one only before another word: Tarn Prime. */
-const SURNAMES = words('baron bishop judge king marshal old pope prime young');
-
-/** Before a capital they do not begin its name: Both Boats; so that it is judged by itself. */
-const NO_OPENERS = words('also add both even few less many only said several since some still such');
-
-/** What texts number without naming it: Step 2, Figure 3. */
-const LABELS = words(
-  'chapter episode exercise figure lesson level note page part question section step table task unit volume week year day',
-);
+import {
+  BEFORE_FEASTS,
+  DATES,
+  FEASTS,
+  FORMS_OF_ADDRESS,
+  LABELS,
+  NO_OPENERS,
+  PLACES,
+  ROLES,
+  SURNAMES,
+} from './name-parts.ts';
 
 /** BBC News, the US Navy, the T4 Ferry. */
 const INITIALISM = /^(?:[A-Z]{2,}|(?:[A-Z]\.){2,}|[A-Z]+\d+)$/;
-
-function words(text: string): ReadonlySet<string> {
-  return new Set(text.split(' '));
-}
 
 /**
  * Marks the words of a name of several: Tarn Quay School, University of Skarvik, Mr. Falk. Capitals side by side make one, without
@@ -72,7 +26,7 @@ function words(text: string): ReadonlySet<string> {
  * Service Desk). The sentence is the tokens from `from` to before `to`, with keys that say where a capital is not explained.
  */
 export function markLongNames(text: string, tokens: readonly RawToken[], from: number, to: number): void {
-  if (to - from <= LONGEST_HEADLINE && !hasSmallWord(tokens, from, to)) return;
+  const isLabel = to - from <= LONGEST_HEADLINE && !hasSmallWord(tokens, from, to);
   for (let at = from + 1, end = at; at < to; at = end) {
     end = at + 1;
     if (!isKept(tokens[at]!)) continue;
@@ -81,8 +35,10 @@ export function markLongNames(text: string, tokens: readonly RawToken[], from: n
       if (next === 0) break;
       end = next;
     }
-    const last = smallOf(tokens[end - 1]!);
-    const isPlace = PLACES.has(last);
+    const isPlace = PLACES.has(smallOf(tokens[end - 1]!));
+    // Of a line without small letters only Low Tide City, TQ is a name for sure.
+    if (isLabel && !(isPlace && end - at > 1 && /^, [A-Z]{2}\b/.test(text.slice(tokens[end - 1]!.end))))
+      continue;
     const isWhole = isPlace || isFeast(tokens, end - 2, end - 1) || isTitle(text, tokens, from, at - 1);
     let first = isWhole ? at : behindAddress(tokens, at, end);
     // The White House Press Secretary has a name before the form of address.
@@ -93,9 +49,13 @@ export function markLongNames(text: string, tokens: readonly RawToken[], from: n
     const isAddressed =
       first > at ||
       (isBlank(text, before, tokens[at]!) &&
-        (isAddress(text, before) || isTitle(text, tokens, from, at - 1)));
+        (isAddress(text, before) || isTitle(text, tokens, from, at - 1))) ||
+      isLettered(text, before, tokens[at]!);
     const followsOpening =
-      first === at && isOpening(before) && !isAddressed && isBlank(text, before, tokens[at]!);
+      first === at &&
+      isOpening(before) &&
+      !isAddressed &&
+      (isBlank(text, before, tokens[at]!) || isJoined(text, before, tokens[at]!));
     if (followsOpening && !isPlace) before.key = keyOfLeading(shownOfKey(before.key));
     else if (followsOpening) first--;
     if (isTitle(text, tokens, from, first - 1)) first--;
@@ -224,6 +184,15 @@ function isGrammarInCapital(text: string, { start, end, kind, key }: RawToken): 
 
 function isBlank(text: string, { end }: RawToken, { start }: RawToken): boolean {
   return start === end + 1 && /\s/.test(text[end]!);
+}
+
+/** One letter and a hyphen before a capital: the T-Ferry. */
+function isLettered(text: string, before: RawToken, token: RawToken): boolean {
+  return (
+    before.kind === 'skipped' &&
+    before.end === before.start + 1 &&
+    text.slice(before.end, token.start) === '-'
+  );
 }
 
 /** Two parts of one name: Falk & Daughters, Skarvik-Lund. */

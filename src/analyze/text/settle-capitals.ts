@@ -1,6 +1,6 @@
 import { keyOfPart, shownOfKey, splitKey } from '../homographs/word-key.ts';
 import type { WordKey } from '../types.ts';
-import { FORMS_OF_ADDRESS } from './mark-long-names.ts';
+import { FORMS_OF_ADDRESS } from './name-parts.ts';
 
 /** A word with so many capitals inside sentences, and none without, is a name in its text: Apple, Switch. */
 const OFTEN = 3;
