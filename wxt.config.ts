@@ -2,9 +2,9 @@ import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'wxt';
-import { openUmdHeads } from './src/cli/open-umd-heads.ts';
-import { settleZip } from './src/cli/settle-zip.ts';
-import { gatherPackages, noticeOf } from './src/cli/write-notice.ts';
+import { openUmdHeads } from './src/tools/open-umd-heads.ts';
+import { settleZip } from './src/tools/settle-zip.ts';
+import { gatherPackages, noticeOf } from './src/tools/write-notice.ts';
 import { languages } from './src/wording/languages.ts';
 import { listMessages } from './src/wording/list-messages.ts';
 

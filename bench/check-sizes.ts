@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join, normalize } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import { zipSync } from 'fflate';
-import { builtExtension } from '../src/cli/launch-extension.ts';
+import { builtExtension } from '../src/tools/launch-extension.ts';
 
 /**
  * How large the built extension is: each script and each page with all it loads at once, gzipped, and the package as a

@@ -1,5 +1,5 @@
-import { findChromium } from '../src/cli/find-browser.ts';
-import { launchExtension } from '../src/cli/launch-extension.ts';
+import { findChromium } from '../src/tools/find-browser.ts';
+import { launchExtension } from '../src/tools/launch-extension.ts';
 import { median } from './median.ts';
 
 /** Milliseconds, medians. */

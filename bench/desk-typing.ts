@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
-import { findChromium } from '../src/cli/find-browser.ts';
-import { launchExtension } from '../src/cli/launch-extension.ts';
+import { findChromium } from '../src/tools/find-browser.ts';
+import { launchExtension } from '../src/tools/launch-extension.ts';
 
 /** In milliseconds. */
 export interface TypingFigures {

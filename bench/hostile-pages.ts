@@ -1,5 +1,5 @@
-import { findChromium } from '../src/cli/find-browser.ts';
-import { launchExtension } from '../src/cli/launch-extension.ts';
+import { findChromium } from '../src/tools/find-browser.ts';
+import { launchExtension } from '../src/tools/launch-extension.ts';
 import { hostilePages } from '../tests/e2e/hostile-pages.ts';
 import { longestTask, openSideWorld } from '../tests/e2e/main-thread.ts';
 import { servePages } from '../tests/e2e/page-server.ts';

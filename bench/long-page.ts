@@ -2,8 +2,8 @@ import { readFileSync } from 'node:fs';
 import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import type { Page } from 'playwright-core';
-import { findChromium } from '../src/cli/find-browser.ts';
-import { launchExtension } from '../src/cli/launch-extension.ts';
+import { findChromium } from '../src/tools/find-browser.ts';
+import { launchExtension } from '../src/tools/launch-extension.ts';
 
 /** Words on the page; the bar of the long page is that no task of the main thread takes 50 ms. */
 const WORDS = 100_000;

@@ -4,8 +4,8 @@ import type { AddressInfo } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { chromium } from 'playwright-core';
-import { findChromium } from '../src/cli/find-browser.ts';
-import { launchExtension } from '../src/cli/launch-extension.ts';
+import { findChromium } from '../src/tools/find-browser.ts';
+import { launchExtension } from '../src/tools/launch-extension.ts';
 import { heapOfPage, heapOfWorker } from './heap-of.ts';
 import { writePage } from './write-page.ts';
 

@@ -4,7 +4,7 @@ import type { AddressInfo } from 'node:net';
 import { fileURLToPath } from 'node:url';
 import { chromium, type Page } from 'playwright-core';
 import { build, type Rollup } from 'vite';
-import { findChromium } from '../src/cli/find-browser.ts';
+import { findChromium } from '../src/tools/find-browser.ts';
 
 declare global {
   var wordreachBench: typeof import('./in-page/index.ts');

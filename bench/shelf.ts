@@ -13,7 +13,7 @@ import {
 } from '../src/analyze/index.ts';
 import type { Sequence } from '../src/analyze/types.ts';
 import { readFrequency } from '../src/data/read-frequency.ts';
-import { starterSequences } from '../src/host/sequences.ts';
+import { starterSequences } from '../src/host/store/sequences.ts';
 
 const TEXTS = 10_000;
 const DISTINCT = 300;

@@ -2,8 +2,8 @@ import { readFileSync } from 'node:fs';
 import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import type { CDPSession, Page, Worker } from 'playwright-core';
-import { findChromium } from '../src/cli/find-browser.ts';
-import { launchExtension } from '../src/cli/launch-extension.ts';
+import { findChromium } from '../src/tools/find-browser.ts';
+import { launchExtension } from '../src/tools/launch-extension.ts';
 import { heapOfPage, heapOfWorker } from './heap-of.ts';
 
 /** How much use is made of it: about an hour of a teacher's day, without the pauses. */

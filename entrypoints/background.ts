@@ -1,5 +1,5 @@
-import '../src/host/read-data-early.ts';
+import '../src/host/data/read-data-early.ts';
 import { defineBackground } from 'wxt/utils/define-background';
-import { serveBackground } from '../src/host/serve-background.ts';
+import { serveBackground } from '../src/host/background/serve-background.ts';
 
 export default defineBackground(serveBackground);

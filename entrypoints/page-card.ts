@@ -1,6 +1,6 @@
 import { defineUnlistedScript } from 'wxt/utils/define-unlisted-script';
-import { openCard } from '../src/card/open-card.tsx';
-import { offerPart } from '../src/host/page-host.ts';
-import type { PageParts } from '../src/page/page-parts.ts';
+import { offerPart } from '../src/host/page-talk/page-host.ts';
+import { openCard } from '../src/overlay/card/open-card.tsx';
+import type { PageParts } from '../src/overlay/page/page-parts.ts';
 
 export default defineUnlistedScript(() => offerPart<PageParts>({ card: openCard }));

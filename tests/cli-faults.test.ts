@@ -24,7 +24,7 @@ const root = fileURLToPath(new URL('..', import.meta.url));
 const folder = mkdtempSync(join(tmpdir(), 'wordreach-'));
 const at = (name: string): string => join(folder, name);
 vi.setConfig({ testTimeout: 60_000 });
-beforeAll(() => execFileSync(process.execPath, [join(root, 'src/cli/bundle-vet.mjs')]));
+beforeAll(() => execFileSync(process.execPath, [join(root, 'src/tools/bundle-vet.mjs')]));
 afterAll(() => rmSync(folder, { recursive: true }));
 
 const group = { name: 'Herons', sequence: null, alsoTaught: ['f', 'sh', 'short-i'], bySight: ['the'] };

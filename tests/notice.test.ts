@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterAll, describe, expect, test } from 'vitest';
-import { foldersOf, noticeOf, readPackage, writeNotice } from '../src/cli/write-notice.ts';
+import { foldersOf, noticeOf, readPackage, writeNotice } from '../src/tools/write-notice.ts';
 
 /** The build writes who made what is in the extension; here how it finds them. `bench/check-sizes.ts` looks at what was built. */
 

@@ -20,7 +20,7 @@ const env = Object.fromEntries(
 
 beforeAll(async () => {
   // As `prepack` does, but for the word table, which is made before the tests.
-  await run('npx', ['tsx', 'src/cli/bundle-package.ts'], { cwd: root, env });
+  await run('npx', ['tsx', 'src/tools/bundle-package.ts'], { cwd: root, env });
   const { stdout } = await run('npm', ['pack', '--ignore-scripts', '--json', '--pack-destination', folder], {
     cwd: root,
     env,

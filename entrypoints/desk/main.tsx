@@ -1,5 +1,5 @@
 import { render } from 'preact';
-import { DeskPage } from '../../src/desk/desk-page.tsx';
+import { DeskPage } from '../../src/pages/desk/desk-page.tsx';
 import { startPage } from '../../src/ui/start-page.ts';
 import { say } from '../../src/wording/say.ts';
 

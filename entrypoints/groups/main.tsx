@@ -1,5 +1,5 @@
 import { render } from 'preact';
-import { GroupsPage } from '../../src/groups/groups-page.tsx';
+import { GroupsPage } from '../../src/pages/groups/groups-page.tsx';
 import { startPage } from '../../src/ui/start-page.ts';
 import { say } from '../../src/wording/say.ts';
 

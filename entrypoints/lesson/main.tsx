@@ -1,5 +1,5 @@
 import { render } from 'preact';
-import { LessonPage } from '../../src/lesson-page/lesson-page.tsx';
+import { LessonPage } from '../../src/pages/lesson/lesson-page.tsx';
 import { startPage } from '../../src/ui/start-page.ts';
 import { say } from '../../src/wording/say.ts';
 

@@ -1,5 +1,5 @@
 import { render } from 'preact';
-import { PracticePage } from '../../src/practice/practice-page.tsx';
+import { PracticePage } from '../../src/pages/practice/practice-page.tsx';
 import { startPage } from '../../src/ui/start-page.ts';
 import { say } from '../../src/wording/say.ts';
 

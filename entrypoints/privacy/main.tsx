@@ -1,5 +1,5 @@
 import { render } from 'preact';
-import { PrivacyPage } from '../../src/privacy/privacy-page.tsx';
+import { PrivacyPage } from '../../src/pages/privacy/privacy-page.tsx';
 import { startPage } from '../../src/ui/start-page.ts';
 import { say } from '../../src/wording/say.ts';
 

@@ -1,5 +1,5 @@
 import { render } from 'preact';
-import { ReportPage } from '../../src/report/report-page.tsx';
+import { ReportPage } from '../../src/pages/report/report-page.tsx';
 import { startPage } from '../../src/ui/start-page.ts';
 import { say } from '../../src/wording/say.ts';
 

@@ -1,5 +1,5 @@
 import { render } from 'preact';
-import { ShelfPage } from '../../src/shelf/shelf-page.tsx';
+import { ShelfPage } from '../../src/pages/shelf/shelf-page.tsx';
 import { startPage } from '../../src/ui/start-page.ts';
 import { say } from '../../src/wording/say.ts';
 

@@ -1,5 +1,5 @@
 import { render } from 'preact';
-import { Panel } from '../../src/panel/panel.tsx';
+import { Panel } from '../../src/pages/panel/panel.tsx';
 import { startPage } from '../../src/ui/start-page.ts';
 
 startPage('Wordreach');

@@ -1,6 +1,6 @@
 import { render } from 'preact';
+import { WelcomePage } from '../../src/pages/welcome/welcome-page.tsx';
 import { startPage } from '../../src/ui/start-page.ts';
-import { WelcomePage } from '../../src/welcome/welcome-page.tsx';
 import { say } from '../../src/wording/say.ts';
 
 startPage(say('welcome.title'));

@@ -1,6 +1,6 @@
 import { settleCounts, tokenize } from '../analyze/index.ts';
 import type { Tally, WordKey } from '../analyze/types.ts';
-import { FileFault } from '../files/file-fault.ts';
+import { FileFault } from '../passage/files/file-fault.ts';
 
 /** A long text is cut in parts of about this many characters, between paragraphs: its tokens fill no memory. */
 const PART = 65_536;

@@ -1,4 +1,4 @@
-import { FileFault } from '../files/file-fault.ts';
+import { FileFault } from '../passage/files/file-fault.ts';
 import { InputError } from './run-command.ts';
 
 /** What is wrong with a file, in a sentence without the file's name. */

@@ -1,7 +1,7 @@
 import { basename } from 'node:path';
 import type { Analyzer } from '../analyze/index.ts';
-import { decodeText, isText } from '../files/decode-text.ts';
-import { FileFault } from '../files/file-fault.ts';
+import { decodeText, isText } from '../passage/files/decode-text.ts';
+import { FileFault } from '../passage/files/file-fault.ts';
 import { speakEnglish } from '../wording/speak-english.ts';
 import type { OpenedText } from './opened-text.ts';
 

@@ -1,7 +1,7 @@
 import { zipSync } from 'fflate';
 import mammoth from 'mammoth';
-import { FileFault } from '../files/file-fault.ts';
-import { unpackZip } from '../files/unpack-zip.ts';
+import { FileFault } from '../passage/files/file-fault.ts';
+import { unpackZip } from '../passage/files/unpack-zip.ts';
 import type { OpenedText } from './opened-text.ts';
 import { readHtml } from './read-html.ts';
 

@@ -1,7 +1,7 @@
 import { type Document, type Element, Window } from 'happy-dom';
-import { decodeText } from '../files/decode-text.ts';
-import { FileFault } from '../files/file-fault.ts';
-import { unpackZip } from '../files/unpack-zip.ts';
+import { decodeText } from '../passage/files/decode-text.ts';
+import { FileFault } from '../passage/files/file-fault.ts';
+import { unpackZip } from '../passage/files/unpack-zip.ts';
 import type { OpenedText } from './opened-text.ts';
 import { readHtml } from './read-html.ts';
 

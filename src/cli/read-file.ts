@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { resolve } from 'node:path';
-import { decodeText } from '../files/decode-text.ts';
+import { decodeText } from '../passage/files/decode-text.ts';
 import { explainReading } from './explain-errno.ts';
 import { InputError } from './run-command.ts';
 

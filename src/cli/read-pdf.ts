@@ -1,12 +1,12 @@
 import type { PDFDocumentProxy } from 'pdfjs-dist';
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import type { Analyzer } from '../analyze/index.ts';
-import { dropRunningHeads } from '../files/drop-running-heads.ts';
-import { expectSmallStreams } from '../files/expect-small-streams.ts';
-import { FileFault } from '../files/file-fault.ts';
-import { findPdfLines } from '../files/pdf-lines.ts';
-import { findPdfParagraphs } from '../files/pdf-paragraphs.ts';
-import type { PdfLine, PdfPiece } from '../files/pdf-text.ts';
+import { dropRunningHeads } from '../passage/files/drop-running-heads.ts';
+import { expectSmallStreams } from '../passage/files/expect-small-streams.ts';
+import { FileFault } from '../passage/files/file-fault.ts';
+import { findPdfLines } from '../passage/files/pdf-lines.ts';
+import { findPdfParagraphs } from '../passage/files/pdf-paragraphs.ts';
+import type { PdfLine, PdfPiece } from '../passage/files/pdf-text.ts';
 import type { OpenedText } from './opened-text.ts';
 
 /**

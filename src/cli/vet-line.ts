@@ -1,4 +1,4 @@
-import { FileFault } from '../files/file-fault.ts';
+import { FileFault } from '../passage/files/file-fault.ts';
 import { readHtml } from './read-html.ts';
 import type { GroupReport } from './text-record.ts';
 

@@ -1,6 +1,6 @@
 import { basename } from 'node:path';
 import { createJudge, vet } from '../analyze/index.ts';
-import { FileFault } from '../files/file-fault.ts';
+import { FileFault } from '../passage/files/file-fault.ts';
 import { countWords, expectWords, shareOf } from './count-words.ts';
 import { describeReport } from './describe-report.ts';
 import { explainFault } from './explain-fault.ts';

@@ -1,4 +1,4 @@
-import { freePassageId, loadPassages, type Passage, savePassage } from '../host/passages-store.ts';
+import { freePassageId, loadPassages, type Passage, savePassage } from '../host/store/passages-store.ts';
 import type { FoundText } from './found-text.ts';
 
 /** Puts a text on the desk; gives its id. Rejects with `StorageFault`. */

@@ -1,4 +1,4 @@
-import type { Passage } from '../host/passages-store.ts';
+import type { Passage } from '../host/store/passages-store.ts';
 
 type Sourced = Pick<Passage, 'source'>;
 

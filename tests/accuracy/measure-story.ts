@@ -5,7 +5,7 @@ import { parseArgs } from 'node:util';
 import { chromium, type Page } from 'playwright-core';
 import { build, type Rollup } from 'vite';
 import { cutText, splitKey } from '../../src/analyze/index.ts';
-import { findChromium } from '../../src/cli/find-browser.ts';
+import { findChromium } from '../../src/tools/find-browser.ts';
 import type { ReadStory } from './read-story.ts';
 
 /**

@@ -1,8 +1,8 @@
 import { existsSync } from 'node:fs';
 import { type Browser, chromium, type Page } from 'playwright-core';
 import { test } from 'vitest';
-import { findChromium } from '../../src/cli/find-browser.ts';
-import { builtExtension, type ExtensionBrowser, launchExtension } from '../../src/cli/launch-extension.ts';
+import { findChromium } from '../../src/tools/find-browser.ts';
+import { builtExtension, type ExtensionBrowser, launchExtension } from '../../src/tools/launch-extension.ts';
 import { type FirefoxBrowser, launchFirefox, launchPlainFirefox } from './firefox.ts';
 import type { OneBrowser, whyOnlyIn } from './only-in.ts';
 import { type PageServer, servePages } from './page-server.ts';

@@ -1,7 +1,13 @@
 import { fileURLToPath } from 'node:url';
 import type { Locator, Page } from 'playwright-core';
 import { build, type Rollup } from 'vite';
-import type { CardAction, CardContent, CardSources, Cards, CardWord } from '../../src/card/start-cards.ts';
+import type {
+  CardAction,
+  CardContent,
+  CardSources,
+  Cards,
+  CardWord,
+} from '../../src/overlay/card/start-cards.ts';
 
 /** What the page holds while cards run in it by themselves. */
 interface Holder {

@@ -1,6 +1,6 @@
 import type { Browser, BrowserContextOptions } from 'playwright-core';
 import type { Standing } from '../../src/analyze/types.ts';
-import type { CardContent } from '../../src/card/start-cards.ts';
+import type { CardContent } from '../../src/overlay/card/start-cards.ts';
 import { loadAnalyzer } from '../load-analyzer.ts';
 import { type CardPage, type CardPageOptions, openCardPage } from './card-page.ts';
 

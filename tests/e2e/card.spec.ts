@@ -1,6 +1,6 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
-import { LEAVE_MS, REST_MS } from '../../src/card/watch-hover.ts';
+import { LEAVE_MS, REST_MS } from '../../src/overlay/card/watch-hover.ts';
 import { startPlainBrowser } from './browser.ts';
 import type { CardPage } from './card-page.ts';
 import { openOn, openStory, type Setting, STORY } from './card-story.ts';

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import type { CDPSession, Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, expect, test } from 'vitest';
-import { builtExtension } from '../../src/cli/launch-extension.ts';
+import { builtExtension } from '../../src/tools/launch-extension.ts';
 import { startBrowser, type TestBrowser } from './browser.ts';
 
 const story = readFileSync(new URL('../../public/story/index.html', import.meta.url), 'utf8');

@@ -1,7 +1,7 @@
 import AxeBuilder from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
-import { FIGURE_LIMITS, type LimitName } from '../../src/panel/figure-limits.ts';
+import { FIGURE_LIMITS, type LimitName } from '../../src/pages/panel/figure-limits.ts';
 import { startBrowser, type TestBrowser } from './browser.ts';
 import { CHART, PDF, SLIDE, STORY, textLayer } from './figure-pages.ts';
 

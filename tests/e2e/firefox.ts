@@ -4,8 +4,8 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { Browser, BrowserContext } from 'playwright-core';
-import { findFirefox } from '../../src/cli/find-browser.ts';
-import type { ExtensionBrowser } from '../../src/cli/launch-extension.ts';
+import { findFirefox } from '../../src/tools/find-browser.ts';
+import type { ExtensionBrowser } from '../../src/tools/launch-extension.ts';
 import { type Ask, callIn, findWindow, startByPlaywright } from './firefox-protocol.ts';
 import { createFirefoxWindow, type FirefoxWindow } from './firefox-window.ts';
 

@@ -3,7 +3,7 @@ import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { builtExtension } from '../../src/cli/launch-extension.ts';
+import { builtExtension } from '../../src/tools/launch-extension.ts';
 import { loadSavedFile } from '../stored/stored-shapes.ts';
 import { startBrowser, type TestBrowser } from './browser.ts';
 

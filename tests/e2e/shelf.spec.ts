@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { strToU8 } from 'fflate';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
-import { builtExtension } from '../../src/cli/launch-extension.ts';
+import { builtExtension } from '../../src/tools/launch-extension.ts';
 import { makeDocx, makeEpub } from '../desk/make-files.ts';
 import { axeFaults } from './axe-faults.ts';
 import { startBrowser, type TestBrowser } from './browser.ts';

@@ -4,8 +4,8 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { type BrowserContext, chromium, type Page } from 'playwright-core';
 import { afterAll, beforeAll, expect } from 'vitest';
-import { findChromium } from '../../src/cli/find-browser.ts';
-import { builtExtension } from '../../src/cli/launch-extension.ts';
+import { findChromium } from '../../src/tools/find-browser.ts';
+import { builtExtension } from '../../src/tools/launch-extension.ts';
 import { onlyIn } from './browser.ts';
 
 /** The browser is killed while somebody types (SIGKILL, as when the power goes or memory runs out): a second of it is lost at most. */

@@ -1,10 +1,10 @@
 import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { compileGroup, GroupError, parseGroup, parseSequence } from '../../src/analyze/index.ts';
-import { EverythingFileError, readEverything } from '../../src/host/everything-file.ts';
-import { PassageFileError, readPassages } from '../../src/host/passage-file.ts';
-import { readShareFile, ShareError } from '../../src/host/share-file.ts';
-import { readShelfFile, ShelfFileError } from '../../src/host/shelf-file.ts';
+import { EverythingFileError, readEverything } from '../../src/host/files/everything-file.ts';
+import { PassageFileError, readPassages } from '../../src/host/files/passage-file.ts';
+import { readShareFile, ShareError } from '../../src/host/files/share-file.ts';
+import { readShelfFile, ShelfFileError } from '../../src/host/files/shelf-file.ts';
 import { parsePlan, planOf, renew } from '../../src/lesson/index.ts';
 import { loadSavedFile, loadStoredShapes } from '../stored/stored-shapes.ts';
 import { expectFault, type FuzzTarget, hold, target } from './fuzz-target.ts';

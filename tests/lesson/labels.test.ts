@@ -1,7 +1,7 @@
 import { afterEach, expect, test } from 'vitest';
 import { makePart, parts, startPlan } from '../../src/lesson/index.ts';
-import { lessonTexts } from '../../src/lesson-page/lesson-texts.ts';
-import { sayLabel } from '../../src/lesson-page/say-label.ts';
+import { lessonTexts } from '../../src/pages/lesson/lesson-texts.ts';
+import { sayLabel } from '../../src/pages/lesson/say-label.ts';
 import { spanish } from '../../src/wording/es.ts';
 import { listMessages } from '../../src/wording/list-messages.ts';
 import { sayFrom } from '../../src/wording/say.ts';

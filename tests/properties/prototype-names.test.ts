@@ -15,36 +15,36 @@ import {
   vet,
 } from '../../src/analyze/index.ts';
 import type { Group, Sequence } from '../../src/analyze/types.ts';
-import { EverythingFileError, readEverything } from '../../src/host/everything-file.ts';
+import { EverythingFileError, readEverything } from '../../src/host/files/everything-file.ts';
+import { PassageFileError, readPassages } from '../../src/host/files/passage-file.ts';
+import { readShareFile, ShareError } from '../../src/host/files/share-file.ts';
+import { readShelfFile, ShelfFileError } from '../../src/host/files/shelf-file.ts';
+import { takeIn } from '../../src/host/files/take-in.ts';
+import { answer } from '../../src/host/page-talk/messages.ts';
 import {
   changeChosen,
   chosenGroup,
   findGroup,
   freeGroupId,
   loadGroups,
-} from '../../src/host/groups-store.ts';
-import { keepImportChoice, loadImportChoices } from '../../src/host/import-choices.ts';
-import { loadLesson } from '../../src/host/lessons-store.ts';
-import { loadLook } from '../../src/host/look.ts';
-import { answer } from '../../src/host/messages.ts';
-import { PassageFileError, readPassages } from '../../src/host/passage-file.ts';
-import { reconcile } from '../../src/host/reconcile.ts';
-import { loadSchoolPreset } from '../../src/host/school-preset.ts';
+} from '../../src/host/store/groups-store.ts';
+import { keepImportChoice, loadImportChoices } from '../../src/host/store/import-choices.ts';
+import { loadLesson } from '../../src/host/store/lessons-store.ts';
+import { loadLook } from '../../src/host/store/look.ts';
+import { loadSchoolPreset } from '../../src/host/store/school-preset.ts';
 import {
   changeSequences,
   findSequence,
   freeSequenceId,
   loadSequences,
-} from '../../src/host/sequences-store.ts';
-import { readShareFile, ShareError } from '../../src/host/share-file.ts';
-import { readShelfFile, ShelfFileError } from '../../src/host/shelf-file.ts';
-import { loadMark } from '../../src/host/shelf-mark.ts';
-import { loadSeen, newsSince, noteGroups } from '../../src/host/shelf-seen.ts';
-import { loadSyncState } from '../../src/host/sync-state.ts';
-import { takeIn } from '../../src/host/take-in.ts';
+} from '../../src/host/store/sequences-store.ts';
+import { loadMark } from '../../src/host/store/shelf-mark.ts';
+import { loadSeen, newsSince, noteGroups } from '../../src/host/store/shelf-seen.ts';
+import { reconcile } from '../../src/host/sync/reconcile.ts';
+import { loadSyncState } from '../../src/host/sync/sync-state.ts';
 import { makePart, parts, planOf, startPlan } from '../../src/lesson/index.ts';
+import { parseChoices } from '../../src/passage/print/sheet-choices.ts';
 import { setVersion, versionFor } from '../../src/passage/versions.ts';
-import { parseChoices } from '../../src/print/sheet-choices.ts';
 import { createSwapper } from '../../src/swap/create-swapper.ts';
 import { openSwaps } from '../../src/swap/open-swaps.ts';
 import { kept } from '../fakes/local-storage.ts';

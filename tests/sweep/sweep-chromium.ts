@@ -1,6 +1,6 @@
 import type { CDPSession, Worker } from 'playwright-core';
-import { findChromium } from '../../src/cli/find-browser.ts';
-import { type ExtensionBrowser, launchExtension } from '../../src/cli/launch-extension.ts';
+import { findChromium } from '../../src/tools/find-browser.ts';
+import { type ExtensionBrowser, launchExtension } from '../../src/tools/launch-extension.ts';
 import { nextSidePanel, openSidePanel, type SidePanel } from './side-panel.ts';
 import {
   noteTasks,

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { groupOf } from '../../../tests/fakes/group.ts';
 import { loadAnalyzer } from '../../../tests/load-analyzer.ts';
-import { starterSequences } from '../../host/sequences.ts';
+import { starterSequences } from '../../host/store/sequences.ts';
 import { climbText } from '../climb/climb-text.ts';
 import { createClimber } from '../climb/create-climber.ts';
 import { compileGroup } from '../standing/compile-group.ts';

@@ -1,0 +1,164 @@
+import { compileGroup, createJudge, type Judge, markReading, tallyText, vet } from '../../analyze/index.ts';
+import type { Group, WordKey } from '../../analyze/types.ts';
+import { reachOf } from '../../swap/index.ts';
+import { say } from '../../wording/say.ts';
+import { browser, openPanel } from '../browser.ts';
+import { loadEngine } from '../data/load-engine.ts';
+import { loadSwapper } from '../data/load-swapper.ts';
+import { askPage, askWords, setScope } from '../page-talk/client.ts';
+import { hearMessages } from '../page-talk/hear-messages.ts';
+import {
+  type Answers,
+  answer,
+  isQuestion,
+  type ToBackground,
+  type WordsAsked,
+} from '../page-talk/messages.ts';
+import { bringPart, shadePage, toggleShading, watchPageNews } from '../page-talk/page-access.ts';
+import { changeGroup } from '../store/change-group.ts';
+import { changeChosen, chosenGroup, loadGroups } from '../store/groups-store.ts';
+import { withinSequence } from '../store/move-group.ts';
+import { findSequence, loadSequences, type Sequences } from '../store/sequences-store.ts';
+import { watchStoredGroups } from '../store/watch-stored.ts';
+import { serveSyncCopy } from '../sync/sync-copy.ts';
+import { showBadge } from './show-badge.ts';
+
+const CHECK_SELECTION = 'check-selection';
+
+/**
+ * Answers panel and pages, and starts shading at a click on the toolbar button, a shortcut, or the entry of the
+ * context menu. Whatever it needs is read anew after the browser has stopped it; nothing is kept but for speed.
+ */
+export function serveBackground(): void {
+  serveSyncCopy();
+  const forEver = new AbortController().signal;
+  let judge: Promise<Judge> | undefined;
+  watchStoredGroups(() => {
+    judge = undefined;
+  }, forEver);
+
+  function loadJudge(): Promise<Judge> {
+    judge ??= Promise.all([loadEngine(), loadGroups(), loadSequences()]).then(([engine, groups, sequences]) =>
+      createJudge(engine, compile(chosenGroup(groups), sequences)),
+    );
+    judge.catch(() => {
+      judge = undefined;
+    });
+    return judge;
+  }
+
+  const answers: Answers<ToBackground> = {
+    judge: async ({ keys, homographs }) => {
+      const verdictOf = await loadJudge();
+      const readings = homographs.map(nameReading);
+      return {
+        standings: keys.map((key) => verdictOf(key).standing),
+        readings: readings.map((key) => ({ key, standing: verdictOf(key).standing })),
+      };
+    },
+    bring: bringPart,
+    shadeFrames: async (_nothing, { tab }) => {
+      if (tab?.id !== undefined) await shadePage(tab.id);
+    },
+    report: async (page) => vet(page, await loadJudge()),
+    explain: async (key) => {
+      const [engine, verdictOf] = await Promise.all([loadEngine(), loadJudge()]);
+      const verdict = verdictOf(key);
+      const steps = verdict.missing.map((id) => [id, verdictOf.group.stepOf(id)] as const);
+      return { analysis: engine.analyze(key), verdict, steps: Object.fromEntries(steps) };
+    },
+    swaps: async ({ sentence, start, end }) => {
+      const [swapper, verdictOf] = await Promise.all([loadSwapper(), loadJudge()]);
+      const { swaps, best } = swapper.findSwaps(sentence, start, end, {
+        reach: (word) => reachOf(verdictOf(word).standing),
+      });
+      return swaps.slice(0, best).map(({ text, reads }) => ({ text, reads }));
+    },
+    act: (action) => changeChosen((group) => changeGroup(group, action)),
+  };
+  hearMessages((message, sender) =>
+    isQuestion(message, 'background') ? answer(answers, message, sender) : undefined,
+  );
+
+  browser.runtime.onInstalled.addListener(({ reason, temporary }) => {
+    // A developer's copy in Firefox is installed anew each time.
+    if (reason === 'install' && !temporary)
+      void browser.tabs.create({ url: browser.runtime.getURL('/welcome.html') });
+  });
+  serveBadge(loadJudge, forEver);
+  serveActions();
+}
+
+/** A homograph's key with the reading it has in its place; a fault there leaves it open, and costs no other word. */
+function nameReading({ text, start, end, key }: WordsAsked['homographs'][number]): WordKey {
+  try {
+    return markReading(text, start, end, key);
+  } catch (error) {
+    console.error(error);
+    return key;
+  }
+}
+
+/** The reach of every shaded page on the toolbar button. */
+function serveBadge(loadJudge: () => Promise<Judge>, signal: AbortSignal): void {
+  const waiting = new Map<number, 'working' | 'again'>();
+  async function update(tab: number): Promise<void> {
+    if (waiting.has(tab)) {
+      waiting.set(tab, 'again');
+      return;
+    }
+    do {
+      waiting.set(tab, 'working');
+      const words = await askWords(tab);
+      await showBadge(tab, words && tallyText(words, await loadJudge()).reach).catch(() => undefined);
+    } while (waiting.get(tab) === 'again');
+    waiting.delete(tab);
+  }
+  watchPageNews((tab) => void update(tab).catch(() => waiting.delete(tab)), signal);
+}
+
+/** What the teacher can do without the panel: button, shortcuts, context menu. */
+function serveActions(): void {
+  const button = browser.action ?? browser.browserAction;
+  button.onClicked.addListener((tab) => {
+    openPanel(tab.id).catch(() => undefined);
+    if (tab.id !== undefined) toggleShading(tab.id).catch(() => undefined);
+  });
+  browser.commands.onCommand.addListener((command: string, tab?: { id?: number }) => {
+    if (command === 'open-desk') void openDesk();
+    const direction = command === 'next-word' ? 1 : command === 'previous-word' ? -1 : null;
+    if (direction !== null && tab?.id !== undefined) void stepIn(tab.id, direction);
+  });
+  // Made anew at every start, since Firefox forgets the entry when it ends.
+  void browser.contextMenus.removeAll().then(() =>
+    browser.contextMenus.create({
+      id: CHECK_SELECTION,
+      title: say('manifest.checkSelection'),
+      contexts: ['selection'],
+    }),
+  );
+  browser.contextMenus.onClicked.addListener((info, tab) => {
+    if (info.menuItemId !== CHECK_SELECTION || tab?.id === undefined) return;
+    openPanel(tab.id).catch(() => undefined);
+    void checkSelection(tab.id).catch(() => undefined);
+  });
+}
+
+async function stepIn(tab: number, direction: 1 | -1): Promise<void> {
+  await shadePage(tab).catch(() => undefined);
+  await askPage(tab, 'step', direction, 0);
+}
+
+async function checkSelection(tab: number): Promise<void> {
+  await shadePage(tab);
+  await setScope(tab, 'selection');
+}
+
+async function openDesk(): Promise<void> {
+  await browser.tabs.create({ url: browser.runtime.getURL('/desk.html') });
+}
+
+function compile(group: Group, sequences: Sequences): ReturnType<typeof compileGroup> {
+  const sequence = findSequence(sequences, group.sequence);
+  return compileGroup(withinSequence(group, sequence), sequence);
+}

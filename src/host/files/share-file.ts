@@ -1,0 +1,92 @@
+import { parseGroup, parseSequence } from '../../analyze/index.ts';
+import type { Group, Sequence } from '../../analyze/types.ts';
+import { say } from '../../wording/say.ts';
+
+/** Groups and sequences on their way between two browsers. */
+export interface Shared {
+  readonly groups: readonly Group[];
+  readonly sequences: readonly Sequence[];
+}
+
+/** Version of the file's format, its `wordreach` key; profiles/share.schema.json describes it. */
+const VERSION = 1;
+/** Larger than any school's: a sequence of 75 steps has 8 kB. */
+export const LARGEST_FILE = 1_000_000;
+const KEYS = ['$schema', 'wordreach', 'groups', 'sequences'];
+
+/** What is wrong with a file, in a sentence for the teacher that says what to do. */
+export class ShareError extends Error {
+  override readonly name = 'ShareError';
+}
+
+/** The text of a file. The names of pupils and places are left out unless `withNames`. */
+export function writeShareFile({ groups, sequences }: Shared, { withNames }: { withNames: boolean }): string {
+  const file = {
+    wordreach: VERSION,
+    sequences,
+    groups: groups.map(({ names, ...group }) => (withNames ? { ...group, names } : group)),
+  };
+  return `${JSON.stringify(file, null, 2)}\n`;
+}
+
+/**
+ * Reads the text of a file: one that `writeShareFile` wrote, or a single sequence or group as in profiles/. All of it
+ * is checked before anything is given. Throws `ShareError`.
+ */
+export function readShareFile(text: string): Shared {
+  if (text.length > LARGEST_FILE) throw new ShareError(say('host.tooLarge'));
+  const value = parseJson(text);
+  if (typeof value !== 'object' || value === null || Array.isArray(value))
+    throw new ShareError(say('host.otherFile'));
+  if (Object.hasOwn(value, 'steps')) return { sequences: [readItem('', value, parseSequence)], groups: [] };
+  if (Object.hasOwn(value, 'name')) return { sequences: [], groups: [readItem('', value, parseGroup)] };
+  const { wordreach, groups = [], sequences = [] } = value as Record<string, unknown>;
+  if (typeof wordreach !== 'number') throw new ShareError(say('host.otherFile'));
+  if (wordreach > VERSION) {
+    throw new ShareError(say('host.newerWordreach'));
+  }
+  const stray = Object.keys(value).find((key) => !KEYS.includes(key));
+  if (stray !== undefined) {
+    throw new ShareError(say('host.unknownPart', { part: stray.slice(0, 40) }));
+  }
+  const shared = {
+    sequences: readList('sequences', sequences, parseSequence),
+    groups: readList('groups', groups, parseGroup),
+  };
+  refuseRepeats(shared.sequences);
+  if (shared.sequences.length + shared.groups.length === 0) {
+    throw new ShareError(say('host.nothingInFile'));
+  }
+  return shared;
+}
+
+function parseJson(text: string): unknown {
+  try {
+    return JSON.parse(text.replace(/^\ufeff/, ''));
+  } catch {
+    throw new ShareError(say('host.noJson'));
+  }
+}
+
+function readList<T>(name: 'groups' | 'sequences', value: unknown, read: (item: unknown) => T): readonly T[] {
+  if (!Array.isArray(value))
+    throw new ShareError(name === 'groups' ? say('host.groupsNoList') : say('host.sequencesNoList'));
+  return value.map((item: unknown, i) => readItem(`${name}[${i}]`, item, read));
+}
+
+function readItem<T>(path: string, item: unknown, read: (item: unknown) => T): T {
+  try {
+    return read(item);
+  } catch (error) {
+    const why = error instanceof Error ? error.message : String(error);
+    throw new ShareError(say('host.fileUnusable', { why: `${path && `${path}, `}${why}` }));
+  }
+}
+
+function refuseRepeats(sequences: readonly Sequence[]): void {
+  const ids = sequences.map(({ id }) => id);
+  const repeated = ids.find((id, i) => ids.indexOf(id) !== i);
+  if (repeated !== undefined) {
+    throw new ShareError(say('host.repeatedId', { id: repeated.slice(0, 40) }));
+  }
+}

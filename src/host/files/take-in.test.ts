@@ -1,0 +1,62 @@
+import { expect, test, vi } from 'vitest';
+import { parseGroup, parseSequence } from '../../analyze/index.ts';
+import type { Sequence } from '../../analyze/types.ts';
+import type { Groups } from '../store/groups-store.ts';
+import { starterSequences } from '../store/sequences.ts';
+import type { Sequences } from '../store/sequences-store.ts';
+import { takeIn } from './take-in.ts';
+
+vi.mock('../browser.ts', () => ({ browser: {} }));
+
+const sequenceOf = (id: string, pattern: string): Sequence =>
+  parseSequence({ id, name: `Order ${id}`, source: 's', licence: 'l', steps: [{ teaches: [pattern] }] });
+const herons = parseGroup({ name: 'Herons', sequence: 'ours', step: 1 });
+const groups: Groups = { chosen: 'a', groups: { a: herons, 'group-1': herons }, unread: {} };
+const starters = starterSequences();
+const sequences: Sequences = {
+  starters,
+  school: [],
+  preset: null,
+  own: { ours: sequenceOf('ours', 'm') },
+  unread: {},
+};
+const here = { groups, sequences };
+
+test('a group comes beside one of the same name, under an id of its own', () => {
+  const { groups: added } = takeIn({ groups: [herons, herons], sequences: [] }, here);
+  expect(Object.entries(added).map(([id, { name }]) => `${id} ${name}`)).toEqual([
+    'group-2 Herons 2',
+    'group-3 Herons 3',
+  ]);
+});
+
+test('a sequence that is here already is not added again, whatever the order of its keys', () => {
+  const { steps, licence, source, name, id } = sequences.own.ours!;
+  const same = { steps, licence, source, name, id };
+  expect(takeIn({ groups: [], sequences: [same, starters[0]!] }, here).sequences).toEqual({});
+});
+
+test('another sequence of the same id gets a new one, and its groups follow it', () => {
+  const moved = { ...herons, history: [{ date: '2026-11-25', sequence: 'ours', step: 1 }] };
+  const added = takeIn({ groups: [moved], sequences: [sequenceOf('ours', 's')] }, here);
+  const [[id, sequence]] = Object.entries(added.sequences) as [[string, Sequence]];
+  expect(id).not.toBe('ours');
+  expect(sequence).toMatchObject({ id, steps: [{ teaches: ['s'] }] });
+  const [group] = Object.values(added.groups);
+  expect(group).toMatchObject({ sequence: id, history: [{ sequence: id }] });
+});
+
+test('a starter is never replaced by a file', () => {
+  const pretended = { ...sequenceOf('steady-steps', 'm') };
+  const added = takeIn({ groups: [], sequences: [pretended] }, here);
+  expect(Object.keys(added.sequences)).toEqual(['order-steady-steps']);
+});
+
+test('ids of a file that mean something to a program are made harmless', () => {
+  const added = takeIn(
+    { groups: [], sequences: [sequenceOf('__proto__', 'm'), sequenceOf('../x', 's')] },
+    here,
+  );
+  expect(Object.keys(added.sequences)).toEqual(['proto', 'x']);
+  expect(added.sequences.proto?.id).toBe('proto');
+});

@@ -1,0 +1,168 @@
+import { say } from '../../wording/say.ts';
+import { browser } from '../browser.ts';
+import { readReply } from './hear-messages.ts';
+import type {
+  Answer,
+  FrameWords,
+  Given,
+  PageWords,
+  Question,
+  Scope,
+  ToBackground,
+  ToPage,
+} from './messages.ts';
+
+/** A frame that has not answered for so long is left out, in milliseconds: it may hang, as those of adverts do. */
+const FRAME_LIMIT = 1000;
+
+/** Asks the background; it is woken when it sleeps, and asked once more when it is stopped before it answers. Rejects when the extension was updated meanwhile. */
+export async function askBackground<N extends keyof ToBackground>(
+  ask: N,
+  given: Given<ToBackground, N>,
+): Promise<Answer<ToBackground, N>> {
+  const question: Question = { to: 'background', ask, given };
+  const send = (): Promise<unknown> => browser.runtime.sendMessage(question);
+  // One that is stopped leaves the question without an answer, or says that the line is closed.
+  const reply = (await send().catch(() => undefined)) ?? (await send());
+  if (!reply) throw new Error(say('host.noAnswer'));
+  return readReply(reply) as Answer<ToBackground, N>;
+}
+
+/** Asks the shaded page in one frame of a tab, or in whichever answers first; null when nothing answers. */
+export async function askPage<N extends keyof ToPage>(
+  tab: number,
+  ask: N,
+  given: Given<ToPage, N>,
+  frame?: number,
+): Promise<Answer<ToPage, N> | null> {
+  const question: Question = { to: 'page', ask, given };
+  try {
+    const options = frame === undefined ? {} : { frameId: frame };
+    const answer = readReply(await browser.tabs.sendMessage(tab, question, options));
+    return (answer ?? null) as Answer<ToPage, N> | null;
+  } catch {
+    return null;
+  }
+}
+
+/**
+ * The frames of a tab that may be read, the page itself (0) first. At once, whether they have loaded or not: else the browser
+ * would wait for all of them, and one that never loads would keep it waiting. Rejects where none may be read.
+ */
+export async function listFrames(tab: number): Promise<number[]> {
+  const results = await browser.scripting.executeScript({
+    target: { tabId: tab, allFrames: true },
+    injectImmediately: true,
+    func: () => undefined,
+  });
+  return results.map(({ frameId }) => frameId).sort((a, b) => a - b);
+}
+
+/** Asks a frame, and waits no longer than a frame is waited for. */
+function askFrame<N extends keyof ToPage>(
+  tab: number,
+  ask: N,
+  given: Given<ToPage, N>,
+  frame: number,
+): Promise<Answer<ToPage, N> | null | 'late'> {
+  const asked = askPage(tab, ask, given, frame);
+  if (frame === 0) return asked;
+  return new Promise((resolve) => {
+    const timer = setTimeout(() => resolve('late'), FRAME_LIMIT);
+    void asked.then((answer) => {
+      clearTimeout(timer);
+      resolve(answer);
+    });
+  });
+}
+
+/** Asks a page and its frames; gives the answers in the order of the frames, the page's own first. A frame that does not answer in time is left out. */
+export async function askFrames<N extends keyof ToPage>(
+  tab: number,
+  ask: N,
+  given: Given<ToPage, N>,
+): Promise<NonNullable<Answer<ToPage, N>>[]> {
+  const frames = await listFrames(tab).catch(() => [0]);
+  const answers = await Promise.all(frames.map((frame) => askFrame(tab, ask, given, frame)));
+  return answers.filter((answer) => answer !== null && answer !== 'late') as NonNullable<Answer<ToPage, N>>[];
+}
+
+/**
+ * The words of a shaded page: at first its own, then with each frame that has answered, last with the number of those that did not.
+ * Nothing when the page is not shaded.
+ */
+export async function* followWords(tab: number): AsyncGenerator<PageWords> {
+  const listed = listFrames(tab).catch(() => []);
+  const top = await askPage(tab, 'words', undefined as never, 0);
+  if (!top) return;
+  const frames = (await listed).filter((frame) => frame !== 0);
+  if (frames.length === 0) return yield join([top], 0);
+  yield join([top], 0);
+  const waiting = new Map(
+    frames.map((frame) => [
+      frame,
+      askFrame(tab, 'words', undefined as never, frame).then((answer) => ({ frame, answer })),
+    ]),
+  );
+  const parts: FrameWords[] = [top];
+  let silent = 0;
+  while (waiting.size > 0) {
+    const { frame, answer } = await Promise.race(waiting.values());
+    waiting.delete(frame);
+    if (answer === 'late') silent++;
+    else if (answer) parts.push(answer);
+    if (waiting.size === 0 || (answer !== 'late' && answer && answer.words.length > 0))
+      yield join(parts, waiting.size === 0 ? silent : 0);
+  }
+}
+
+/** The words of a shaded page with those of its frames; null when it is not shaded. */
+export async function askWords(tab: number): Promise<PageWords | null> {
+  let words: PageWords | null = null;
+  for await (words of followWords(tab));
+  return words;
+}
+
+function join(parts: readonly FrameWords[], silentFrames: number): PageWords {
+  // Firefox lets the button's click reach frames of other sites too, where Chromium does not.
+  const read = new Set(parts.map(({ url }) => url));
+  return {
+    ...parts[0]!,
+    words: parts.flatMap(({ words }) => words),
+    skipped: parts.reduce((sum, { skipped }) => sum + skipped, 0),
+    written: parts.reduce((sum, { written }) => sum + written, 0),
+    covered: parts.reduce((sum, { covered }) => sum + covered, 0),
+    rows: parts.some(({ rows }) => rows),
+    selection: parts.some(({ selection }) => selection),
+    foreign: parts
+      .flatMap(({ foreign }) => foreign)
+      .filter(({ url, why }) => why === 'pdf' || !read.has(url)),
+    restless: parts.some(({ restless }) => restless),
+    fault: parts.find(({ fault }) => fault !== null)?.fault ?? null,
+    silentFrames,
+  };
+}
+
+/** Goes to the n-th place of a word in a page and its frames, counting on from the first after the last. */
+export async function goToPlace(tab: number, key: string, n: number): Promise<boolean> {
+  const frames = await listFrames(tab).catch(() => [0]);
+  const find = async (wanted: number): Promise<number | null> => {
+    let before = 0;
+    for (const frame of frames) {
+      const there = await askFrame(tab, 'goTo', { key, n: wanted - before }, frame);
+      if (there === 'late' || there === null) continue;
+      if (wanted - before < there) return null;
+      before += there;
+    }
+    return before;
+  };
+  const total = await find(n);
+  if (total === null) return true;
+  return total > 0 && (await find(n % total)) === null;
+}
+
+/** Checks another text of a page in all its frames; gives the one that is checked in the page itself then. */
+export async function setScope(tab: number, scope: Scope): Promise<Scope | null> {
+  const [reached] = await askFrames(tab, 'setScope', scope);
+  return reached ?? null;
+}

@@ -1,0 +1,40 @@
+import { say } from '../../wording/say.ts';
+import type { PageWords } from './messages.ts';
+
+/** Why a page cannot be shaded, with what to do, by its address; null for an ordinary or an unknown one. */
+export function explainClosedPage(url: string | undefined): string | null {
+  if (!url) return null;
+  const { protocol, host } = new URL(url);
+  if (/^(chromewebstore\.google\.com|addons\.mozilla\.org|microsoftedge\.microsoft\.com)$/.test(host))
+    return say('host.store');
+  if (isPdf(url)) return say('host.pdf');
+  if (protocol === 'file:') return say('host.localFile');
+  if (url.startsWith('about:reader')) return say('host.readerView');
+  return /^https?:$/.test(protocol) ? null : say('host.browserPage');
+}
+
+/** What to say of a text without words. */
+export function explainEmptyText({ url, scope, drawn }: Pick<PageWords, 'url' | 'scope' | 'drawn'>): string {
+  if (scope === 'selection') return say('host.emptySelection');
+  if (isPdf(url)) return say('host.pdf');
+  if (drawn === 'canvas') return say('host.canvas');
+  return drawn === 'picture' ? say('host.picture') : say('host.noWords');
+}
+
+/**
+ * Why a page cannot be shaded, by the words in which the browser refused (seen in Chromium 156), since it hides the address of its
+ * own pages; null when the page only lacks the press of the button.
+ */
+export function explainRefusal(error: unknown): string | null {
+  const message = error instanceof Error ? error.message : String(error);
+  if (/extensions gallery/.test(message)) return say('host.store');
+  if (/error page/.test(message)) return say('host.errorPage');
+  if (/\bfile:/.test(message)) return say('host.localFile');
+  return /\b(chrome|edge|about|devtools)[\w-]*:|chrome-extension/.test(message)
+    ? say('host.browserPage')
+    : null;
+}
+
+function isPdf(url: string): boolean {
+  return /\.pdf$/i.test(new URL(url).pathname);
+}

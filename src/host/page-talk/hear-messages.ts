@@ -1,0 +1,61 @@
+import { describeError } from '../../analyze/index.ts';
+import { browser } from '../browser.ts';
+
+/** Which page or frame a message came from; none of a page of the extension that is in no tab. */
+export interface Sender {
+  readonly tab?: { readonly id?: number | undefined } | undefined;
+  readonly frameId?: number | undefined;
+}
+
+/** How an answer travels: Chromium hands over neither promises nor errors. */
+export type Reply = { readonly done: unknown } | { readonly fault: string; readonly details: string };
+
+/** What went wrong in another part of the extension. */
+export class RemoteFault extends Error {
+  /** The error there, with its stack. */
+  readonly details: string;
+
+  constructor(message: string, details: string) {
+    super(message);
+    this.details = details;
+  }
+}
+
+/**
+ * Hears the messages of the extension's own parts until aborted. What `answer` gives is sent back once it is there;
+ * undefined leaves the message to others.
+ */
+export function hearMessages(
+  answer: (message: unknown, sender: Sender) => Promise<unknown> | undefined,
+  signal?: AbortSignal,
+): void {
+  const hear = (
+    message: unknown,
+    sender: Sender & { id?: string | undefined },
+    reply: (reply: Reply) => void,
+  ): true | undefined => {
+    const answered = sender.id === browser.runtime.id ? answer(message, sender) : undefined;
+    answered?.then(
+      (done) => reply({ done }),
+      (error: unknown) =>
+        reply({
+          fault: error instanceof Error ? error.message : String(error),
+          details: describeError(error),
+        }),
+    );
+    return answered && true;
+  };
+  browser.runtime.onMessage.addListener(hear as never);
+  // An extension that was updated has no interface any more to take it back from.
+  signal?.addEventListener('abort', () => browser.runtime?.onMessage?.removeListener(hear as never), {
+    once: true,
+  });
+}
+
+/** What a reply holds; undefined where nobody answered. Throws a `RemoteFault` with what went wrong there. */
+export function readReply(reply: unknown): unknown {
+  if (typeof reply !== 'object' || reply === null) return undefined;
+  if ('fault' in reply)
+    throw new RemoteFault(String(reply.fault), 'details' in reply ? String(reply.details) : '');
+  return 'done' in reply ? reply.done : undefined;
+}

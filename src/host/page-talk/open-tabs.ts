@@ -1,0 +1,32 @@
+import { browser } from '../browser.ts';
+
+/** A page in a tab that the extension may read, because its button was pressed there. */
+export interface OpenTab {
+  readonly id: number;
+  readonly title: string;
+  readonly url: string;
+}
+
+/** The tabs that may be read, and how many there are besides; of these the browser tells neither title nor address. */
+export async function listOpenTabs(): Promise<{ readonly readable: OpenTab[]; readonly closed: number }> {
+  const own = browser.runtime.getURL('');
+  const tabs = (await browser.tabs.query({})).filter(({ url }) => !url?.startsWith(own));
+  const asked = await Promise.all(tabs.map(({ id }) => (id === undefined ? null : askTab(id))));
+  const readable = asked.filter((tab) => tab !== null);
+  return { readable, closed: tabs.length - readable.length };
+}
+
+/** Only running something in a tab tells whether that is allowed. */
+async function askTab(id: number): Promise<OpenTab | null> {
+  try {
+    const [done] = await browser.scripting.executeScript({
+      target: { tabId: id },
+      injectImmediately: true,
+      func: () => ({ title: document.title, url: location.href }),
+    });
+    const page = done?.result as { title: string; url: string } | undefined;
+    return page ? { id, ...page } : null;
+  } catch {
+    return null;
+  }
+}

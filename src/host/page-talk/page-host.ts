@@ -1,0 +1,143 @@
+import type { WordKey } from '../../analyze/types.ts';
+import { browser } from '../browser.ts';
+import { type Look, loadLook, watchLook } from '../store/look.ts';
+import { watchStoredGroups } from '../store/watch-stored.ts';
+import { askBackground } from './client.ts';
+import { hearMessages } from './hear-messages.ts';
+import {
+  type Answers,
+  answer,
+  type FrameWords,
+  isQuestion,
+  type PageNews,
+  type PagePart,
+  type PagePassage,
+  type Scope,
+  type ToPage,
+  type WordAction,
+  type WordExplanation,
+  type WordInSentence,
+  type WordsAsked,
+  type WordsJudged,
+} from './messages.ts';
+
+/** What the host needs of the shading of one document. */
+export interface HostedPage {
+  /** Settles when the page has been read once; rejects when its words could not be judged then. */
+  readonly ready: Promise<void>;
+  words(): FrameWords;
+  rejudge(): Promise<void>;
+  goTo(place: { key: WordKey; n: number }): number;
+  sentence(place: { key: WordKey; n: number }): WordInSentence | null;
+  setScope(scope: Scope): Promise<Scope>;
+  takePassage(): Promise<PagePassage>;
+  setLook(look: Look): void;
+  step(direction: 1 | -1): void;
+}
+
+/** What the shading of a document needs of the host. */
+export interface HostedOptions<Parts extends Record<PagePart, unknown>> {
+  readonly judge: (words: WordsAsked) => Promise<WordsJudged>;
+  readonly explain: (key: WordKey) => Promise<WordExplanation>;
+  readonly act: (action: WordAction) => Promise<void>;
+  readonly swaps: (
+    word: WordInSentence,
+  ) => Promise<readonly { readonly text: string; readonly reads: boolean }[]>;
+  /** Gives a part of the content script, which is put into the page when it is first asked for. */
+  readonly bring: <N extends PagePart>(part: N) => Promise<Parts[N]>;
+  readonly signal: AbortSignal;
+  readonly onChange: () => void;
+}
+
+/**
+ * What is kept in the content script's own global, which no page sees: a second injection finds the first, and parts are handed over.
+ * By symbols, since an element of the page answers to its id there.
+ */
+const RUNNING = Symbol.for('wordreach');
+const PARTS = Symbol.for('wordreach parts');
+const holder = globalThis as {
+  [RUNNING]?: { readonly document: Document; readonly stop: () => void };
+  [PARTS]?: Partial<Record<PagePart, unknown>>;
+};
+
+/** Hands parts of the content script to the rest of it. */
+export function offerPart<Parts extends Record<PagePart, unknown>>(parts: Partial<Parts>): void {
+  holder[PARTS] = { ...holder[PARTS], ...parts };
+}
+
+/**
+ * Runs the shading of the page it is injected into; injected again, it goes on. Stops by itself when the
+ * extension is updated or removed, since nobody could answer any more.
+ */
+export function hostPage<Parts extends Record<PagePart, unknown>>(
+  start: (options: HostedOptions<Parts>) => HostedPage,
+): void {
+  // A frame keeps its global when the empty document it begins with gives way to the one that loads.
+  if (holder[RUNNING]?.document === document && isAlive()) return;
+  holder[RUNNING]?.stop();
+  const controller = new AbortController();
+  const { signal } = controller;
+  const stop = (): true => {
+    controller.abort();
+    delete holder[RUNNING];
+    tell({ news: 'page', shaded: false });
+    return true;
+  };
+  holder[RUNNING] = { document, stop };
+  const ask = <A>(answer: Promise<A>): Promise<A> =>
+    answer.catch((error: unknown) => {
+      if (!isAlive()) stop();
+      throw error;
+    });
+
+  const page = start({
+    judge: (words) => ask(askBackground('judge', words)),
+    explain: (key) => ask(askBackground('explain', key)),
+    act: (action) => ask(askBackground('act', action)),
+    swaps: (word) => ask(askBackground('swaps', word)),
+    bring: async (part) => {
+      if (!holder[PARTS]?.[part]) await ask(askBackground('bring', part));
+      return holder[PARTS]![part] as Parts[typeof part];
+    },
+    signal,
+    onChange: () => tell({ news: 'page', shaded: true }),
+  });
+  const { setLook, ready, ...answered } = page;
+  void loadLook().then(setLook);
+  watchLook(setLook, signal);
+  const answers: Answers<ToPage> = {
+    ...answered,
+    words: () => ready.then(page.words, page.words),
+    rejudge: () => page.rejudge(),
+    start: () => true,
+    stop,
+  };
+  // Frames that were too late for the press of the button: lazy ones below the view, those of slow servers.
+  const onLoad = ({ target }: Event): void => {
+    if (target instanceof HTMLIFrameElement || target instanceof HTMLFrameElement)
+      askBackground('shadeFrames', undefined as never).catch(() => undefined);
+  };
+  document.addEventListener('load', onLoad, { capture: true, signal });
+  hearMessages(
+    (message, sender) => (isQuestion(message, 'page') ? answer(answers, message, sender) : undefined),
+    signal,
+  );
+  watchStoredGroups(() => {
+    const told = (): void => tell({ news: 'page', shaded: true });
+    page.rejudge().then(told, told);
+  }, signal);
+}
+
+/** Nobody may be listening; that is no fault. */
+function tell(news: PageNews): void {
+  if (isAlive()) browser.runtime.sendMessage(news).catch(() => undefined);
+}
+
+/** False once the extension was updated or removed under a page that is still open. */
+function isAlive(): boolean {
+  try {
+    return browser.runtime.id !== undefined;
+  } catch {
+    return false;
+  }
+}

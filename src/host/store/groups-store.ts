@@ -1,0 +1,128 @@
+import herons from '../../../profiles/groups/herons.json' with { type: 'json' };
+import plovers from '../../../profiles/groups/plovers.json' with { type: 'json' };
+import { parseGroup } from '../../analyze/index.ts';
+import type { Group } from '../../analyze/types.ts';
+import { inTurn } from './in-turn.ts';
+import { readItem, storeItem } from './store-item.ts';
+import { GROUPS_KEY, watchStored } from './watch-stored.ts';
+
+/** The teacher's groups and which of them is chosen; kept in this browser only. */
+export interface Groups {
+  readonly chosen: string;
+  readonly groups: Readonly<Record<string, Group>>;
+  /** Groups as stored that this version cannot read; they are kept as they are for one that can. */
+  readonly unread: Readonly<Record<string, unknown>>;
+}
+
+const VERSION = 1;
+
+/** What there is before anything was stored. */
+function starterGroups(): Groups {
+  const groups = { herons: parseGroup(herons), plovers: parseGroup(plovers) };
+  return { chosen: 'herons', groups, unread: {} };
+}
+
+/** How they lie in storage: the groups of both kinds together, and the version that wrote them. */
+interface Stored {
+  readonly version: number;
+  readonly chosen: string;
+  readonly groups: Readonly<Record<string, unknown>>;
+}
+
+/** The stored groups, or the starters when nothing was stored yet. */
+export async function loadGroups(): Promise<Groups> {
+  return readStored(await readItem(GROUPS_KEY));
+}
+
+/** A group by its id, which may be any text an address or a file names; null when no group has it. */
+export function findGroup({ groups }: Pick<Groups, 'groups'>, id: string): Group | null {
+  return Object.hasOwn(groups, id) ? groups[id]! : null;
+}
+
+/** The group a page is checked against now. */
+export function chosenGroup(groups: Groups): Group {
+  return findGroup(groups, groups.chosen) ?? Object.values(groups.groups)[0]!;
+}
+
+/**
+ * Changes the stored groups by a function of what is stored; one change after another, so that none is lost.
+ */
+export function changeGroups(change: (groups: Groups) => Groups): Promise<void> {
+  return inTurn(GROUPS_KEY, async () => {
+    const { chosen, groups, unread } = change(await loadGroups());
+    const stored: Stored = { version: VERSION, chosen, groups: { ...unread, ...groups } };
+    await storeItem(GROUPS_KEY, stored);
+  });
+}
+
+/** Replaces the chosen group by a function of it. */
+export function changeChosen(change: (group: Group) => Group): Promise<void> {
+  return changeGroups((groups) => ({
+    ...groups,
+    groups: { ...groups.groups, [groups.chosen]: change(chosenGroup(groups)) },
+  }));
+}
+
+/** Calls back with the groups each time they change, until aborted. */
+export function watchGroups(onChange: (groups: Groups) => void, signal: AbortSignal): void {
+  watchStored(GROUPS_KEY, (stored) => onChange(readStored(stored)), signal);
+}
+
+/** At least one group can be read: the starters stand beside what is stored when nothing of it can. */
+function readStored(value: unknown): Groups {
+  if (typeof value !== 'object' || value === null) return starterGroups();
+  const stored = value as Partial<Stored>;
+  const { read: groups, unread } = sortReadable(stored.groups, parseGroup);
+  if (Object.keys(groups).length === 0) {
+    for (const [id, group] of Object.entries(starterGroups().groups)) groups[freeId(id, unread)] = group;
+  }
+  const { chosen } = stored;
+  const isThere = typeof chosen === 'string' && Object.hasOwn(groups, chosen);
+  return { chosen: isThere ? chosen : Object.keys(groups)[0]!, groups: byName(groups), unread };
+}
+
+function freeId(id: string, taken: object): string {
+  return Object.hasOwn(taken, id) ? freeId(`${id}-starter`, taken) : id;
+}
+
+/** Parts stored items into those a parser takes and those it throws at, each under its id. */
+export function sortReadable<T>(
+  stored: unknown,
+  parse: (item: unknown) => T,
+): { readonly read: Record<string, T>; readonly unread: Record<string, unknown> } {
+  const read: [string, T][] = [];
+  const unread: [string, unknown][] = [];
+  for (const [id, item] of Object.entries(stored ?? {})) {
+    try {
+      read.push([id, parse(item)]);
+    } catch {
+      unread.push([id, item]);
+    }
+  }
+  return { read: Object.fromEntries(read), unread: Object.fromEntries(unread) };
+}
+
+/** An id no group has: `group-3`. */
+export function freeGroupId({ groups, unread }: Groups): string {
+  const taken = new Set([groups, unread].flatMap(Object.keys));
+  for (let n = 1; ; n++) if (!taken.has(`group-${n}`)) return `group-${n}`;
+}
+
+/** A name no group has: `Herons (copy)`, `Herons (copy 2)`. */
+export function freeGroupName(wanted: string, { groups }: Groups): string {
+  const taken = new Set(Object.values(groups).map(({ name }) => name));
+  let name = wanted;
+  for (let n = 2; taken.has(name); n++) {
+    name = wanted.endsWith(')') ? `${wanted.slice(0, -1)} ${n})` : `${wanted} ${n}`;
+  }
+  return name;
+}
+
+const names = new Intl.Collator('en', { numeric: true });
+
+/** In the order of their names, since browsers keep no order of what is stored by id. */
+export function byName<T extends { readonly name: string }>(
+  items: Readonly<Record<string, T>>,
+): Readonly<Record<string, T>> {
+  return Object.fromEntries(Object.entries(items).sort(([, a], [, b]) => names.compare(a.name, b.name)));
+}

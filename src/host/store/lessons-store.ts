@@ -1,0 +1,36 @@
+import { type LessonPlan, parsePlan } from '../../lesson/index.ts';
+import { browser } from '../browser.ts';
+import { readItem, readItems, storeItem } from './store-item.ts';
+
+/** Whose lesson it is: a group's, around a passage or none. */
+export interface LessonName {
+  readonly group: string;
+  readonly passage: string | null;
+}
+
+const PREFIX = 'lesson/';
+
+/** The plan that was kept for a lesson; null while there is none. */
+export async function loadLesson(name: LessonName): Promise<LessonPlan | null> {
+  const key = keyOf(name);
+  return parsePlan(await readItem(key));
+}
+
+/** Keeps the plan of a lesson in this browser. Rejects with `StorageFault`. */
+export function keepLesson(name: LessonName, plan: LessonPlan): Promise<void> {
+  return storeItem(keyOf(name), plan);
+}
+
+/** Forgets the lessons of groups and passages that were deleted. */
+export async function forgetLessons(isThere: (name: LessonName) => boolean): Promise<void> {
+  const keys = Object.keys(await readItems(null)).filter((key) => key.startsWith(PREFIX));
+  const gone = keys.filter((key) => {
+    const [group = '', passage = ''] = key.slice(PREFIX.length).split('/');
+    return !isThere({ group, passage: passage || null });
+  });
+  if (gone.length > 0) await browser.storage.local.remove(gone);
+}
+
+function keyOf({ group, passage }: LessonName): string {
+  return `${PREFIX}${group}/${passage ?? ''}`;
+}

@@ -1,0 +1,48 @@
+import { expect, test } from 'vitest';
+import { parseGroup, parseSequence } from '../../analyze/index.ts';
+import { datedMoves, groupOn, moveGroup, withinSequence } from './move-group.ts';
+
+const herons = parseGroup({ name: 'Herons', sequence: 'steady-steps', step: 4 });
+
+test('each move keeps its day, and the group can be seen as of any day', () => {
+  const september = moveGroup(herons, { step: 6 }, '2026-09-07');
+  const november = moveGroup(september, { step: 9, sequence: 'second-tide' }, '2026-11-02');
+  expect(november).toMatchObject({ step: 9, sequence: 'second-tide' });
+  expect(datedMoves(november).map(({ date, step }) => `${date} ${step}`)).toEqual([
+    '2026-11-02 9',
+    '2026-09-07 6',
+  ]);
+  expect(groupOn(november, '2026-09-06')).toMatchObject({ step: 4, sequence: 'steady-steps' });
+  expect(groupOn(november, '2026-09-07').step).toBe(6);
+  expect(groupOn(november, '2026-11-01').step).toBe(6);
+  expect(groupOn(november, '2027-01-01')).toMatchObject({ step: 9, sequence: 'second-tide' });
+  expect(parseGroup(november)).toEqual(november);
+});
+
+test('a move noted late takes its place among the days', () => {
+  const november = moveGroup(herons, { step: 9 }, '2026-11-02');
+  const days = datedMoves(moveGroup(november, { step: 6 }, '2026-09-07')).map(({ date }) => date);
+  expect(days).toEqual(['2026-11-02', '2026-09-07']);
+});
+
+test('moves of one day count as one', () => {
+  const moved = [5, 6, 7].reduce((group, step) => moveGroup(group, { step }, '2026-09-07'), herons);
+  expect(datedMoves(moved)).toEqual([{ date: '2026-09-07', sequence: 'steady-steps', step: 7 }]);
+});
+
+test('a group that never moved was always where it is', () => {
+  expect(groupOn(herons, '1999-01-01')).toEqual(herons);
+});
+
+test('a step beyond a sequence that was shortened is its last, and none is none', () => {
+  const short = parseSequence({
+    id: 'short',
+    name: 'Short',
+    source: 'Tarn Quay School',
+    licence: 'own',
+    steps: [{ teaches: ['m'] }, { teaches: ['s'] }],
+  });
+  expect(withinSequence(herons, short).step).toBe(2);
+  expect(withinSequence({ ...herons, step: 1 }, short).step).toBe(1);
+  expect(withinSequence(herons, null).step).toBe(0);
+});

@@ -1,0 +1,120 @@
+import type { DBSchema } from 'idb';
+import { say } from '../../wording/say.ts';
+import { keepOpen } from './keep-open.ts';
+import { tellFault } from './tell-fault.ts';
+import { createWindowNews } from './window-news.ts';
+
+/** Where a text comes from; the line stays with every copy that leaves the desk. */
+export interface PassageSource {
+  readonly url: string | null;
+  readonly byline: string | null;
+  /** As the page or the teacher writes it. */
+  readonly date: string | null;
+}
+
+/** A word taught as a whole for this passage, with what it means. */
+export interface StoryWord {
+  readonly word: string;
+  readonly meaning: string;
+}
+
+/** The passage as one group is to read it. A line of text is a paragraph; `# ` begins a heading, `- ` an entry of a list. */
+export interface PassageVersion {
+  readonly text: string;
+  readonly storyWords: readonly StoryWord[];
+}
+
+/** A text on the desk: as it was found, and as it was adapted for groups, by the id of the group. */
+export interface Passage {
+  readonly id: string;
+  readonly title: string;
+  readonly source: PassageSource;
+  readonly original: string;
+  readonly versions: Readonly<Record<string, PassageVersion>>;
+  /** Counts the times it was saved; two windows that changed the same one are told apart by it. */
+  readonly rev: number;
+  /** When it was last saved, in milliseconds since 1970. */
+  readonly saved: number;
+}
+
+interface PassagesSchema extends DBSchema {
+  passages: { key: string; value: Passage };
+}
+
+/** What became of saving: `kept`, or `parted` when another window had saved it since, so that both are kept. */
+export interface Saved {
+  readonly outcome: 'kept' | 'parted';
+  readonly passage: Passage;
+}
+
+const news = createWindowNews<null>('passages');
+
+const open = keepOpen<PassagesSchema>('desk', 1, (db) => {
+  db.createObjectStore('passages', { keyPath: 'id' });
+});
+
+/** All passages, the last saved first. Rejects with `StorageFault`. */
+export async function loadPassages(): Promise<Passage[]> {
+  const all = await told(async () => (await open()).getAll('passages'));
+  return all.sort((a, b) => b.saved - a.saved);
+}
+
+/** One passage; undefined when it is gone. Rejects with `StorageFault`. */
+export function loadPassage(id: string): Promise<Passage | undefined> {
+  return told(async () => (await open()).get('passages', id));
+}
+
+/**
+ * Saves a passage as it was read with its `rev`. When another window has saved it meanwhile, this one is kept beside it
+ * under a new id, so that nothing is lost. Rejects with `StorageFault`; what was saved before is still there.
+ */
+export async function savePassage(passage: Passage): Promise<Saved> {
+  const saved = await told(async () => {
+    const db = await open();
+    const change = db.transaction('passages', 'readwrite');
+    const there = await change.store.get(passage.id);
+    const isParted = there !== undefined && there.rev !== passage.rev;
+    const kept: Passage = {
+      ...passage,
+      ...(isParted && { id: freePassageId(), title: say('host.otherWindow', { title: passage.title }) }),
+      rev: passage.rev + 1,
+      saved: Date.now(),
+    };
+    await change.store.put(kept);
+    await change.done;
+    return { outcome: isParted ? 'parted' : 'kept', passage: kept } as const;
+  });
+  news.tell(null);
+  return saved;
+}
+
+/** Puts passages where those with their ids are, all or none of them, as they are. Rejects with `StorageFault`. */
+export async function putPassages(passages: readonly Passage[]): Promise<void> {
+  await told(async () => {
+    const change = (await open()).transaction('passages', 'readwrite');
+    // The write that fails is told by the end of the whole change.
+    for (const passage of passages) void change.store.put(passage).catch(() => undefined);
+    await change.done;
+  });
+  news.tell(null);
+}
+
+/** Deletes a passage; it is gone for good. Rejects with `StorageFault`. */
+export async function deletePassage(id: string): Promise<void> {
+  await told(async () => (await open()).delete('passages', id));
+  news.tell(null);
+}
+
+/** An id nobody has. */
+export function freePassageId(): string {
+  return crypto.randomUUID();
+}
+
+/** Calls back when this or another window saved or deleted a passage, until aborted. */
+export function watchPassages(onChange: () => void, signal: AbortSignal): void {
+  news.watch(onChange, signal);
+}
+
+function told<T>(work: () => Promise<T>): Promise<T> {
+  return tellFault({ full: 'host.passageFull', failed: 'host.passageFailed' }, work);
+}

@@ -1,0 +1,34 @@
+import { parseSequence } from '../../analyze/index.ts';
+import type { Sequence } from '../../analyze/types.ts';
+import { browser } from '../browser.ts';
+
+/** What a school sets for all its browsers by policy (`storage.managed`); profiles/README.md says how. */
+export interface SchoolPreset {
+  readonly sequences: readonly Sequence[];
+  /** Id of the sequence new groups follow. */
+  readonly sequence: string | null;
+}
+
+/** The preset; empty where there is none. A sequence that cannot be read is passed over. */
+export async function loadSchoolPreset(): Promise<SchoolPreset> {
+  // Firefox rejects where no policy is set, Chromium gives an empty object.
+  const set: unknown = await browser.storage.managed.get().catch(() => null);
+  const { sequences, sequence } = (set ?? {}) as { sequences?: unknown; sequence?: unknown };
+  return {
+    sequences: Array.isArray(sequences) ? sequences.flatMap(readOne) : [],
+    sequence: typeof sequence === 'string' ? sequence : null,
+  };
+}
+
+const told = new Set<string>();
+
+function readOne(value: unknown): Sequence[] {
+  try {
+    return [parseSequence(value)];
+  } catch (error) {
+    const why = `A sequence of the school’s policy cannot be used: ${error instanceof Error ? error.message : error}`;
+    if (!told.has(why)) console.warn(why);
+    told.add(why);
+    return [];
+  }
+}

@@ -1,0 +1,97 @@
+import { parseSequence } from '../../analyze/index.ts';
+import type { Sequence } from '../../analyze/types.ts';
+import { byName, sortReadable } from './groups-store.ts';
+import { inTurn } from './in-turn.ts';
+import { loadSchoolPreset } from './school-preset.ts';
+import { starterSequences } from './sequences.ts';
+import { readItem, storeItem } from './store-item.ts';
+import { SEQUENCES_KEY, watchStored } from './watch-stored.ts';
+
+/** The sequences there are: those that ship with the extension, and the teacher's own. */
+export interface Sequences {
+  /** Those of the school (by policy) first; they can be followed and copied, not changed. */
+  readonly starters: readonly Sequence[];
+  /** Ids of the starters that the school has set. */
+  readonly school: readonly string[];
+  /** Id of the sequence that new groups follow, where the school has set one that is there. */
+  readonly preset: string | null;
+  /** By id; never one of a starter. Kept in this browser. */
+  readonly own: Readonly<Record<string, Sequence>>;
+  /** Sequences as stored that this version cannot read; they are kept as they are for one that can. */
+  readonly unread: Readonly<Record<string, unknown>>;
+}
+
+const VERSION = 1;
+
+/** The starters, those of the school, and what is stored. */
+export async function loadSequences(): Promise<Sequences> {
+  const [kept, preset] = await Promise.all([readItem(SEQUENCES_KEY), loadSchoolPreset()]);
+  const { read: own, unread } = sortReadable(listIn(kept), parseSequence);
+  const starters = starterSequences();
+  const school = preset.sequences.filter(({ id }) => !starters.some((starter) => starter.id === id));
+  const all = [...school, ...starters];
+  return {
+    starters: all,
+    school: school.map(({ id }) => id),
+    preset: all.find(({ id }) => id === preset.sequence)?.id ?? null,
+    own: byName(own),
+    unread,
+  };
+}
+
+/** A sequence by its id; null for a group that follows none, or one that is gone. */
+export function findSequence({ own, starters }: Sequences, id: string | null): Sequence | null {
+  if (id === null) return null;
+  if (Object.hasOwn(own, id)) return own[id]!;
+  return starters.find((sequence) => sequence.id === id) ?? null;
+}
+
+/** Every sequence, the teacher's own first. */
+export function listSequences({ own, starters }: Sequences): readonly Sequence[] {
+  return [...Object.values(own), ...starters];
+}
+
+/** Changes the teacher's own sequences by a function of them; one change after another, so that none is lost. */
+export function changeSequences(
+  change: (own: Readonly<Record<string, Sequence>>) => Readonly<Record<string, Sequence>>,
+): Promise<void> {
+  return inTurn(SEQUENCES_KEY, async () => {
+    const { own, unread } = await loadSequences();
+    const stored = { version: VERSION, sequences: { ...unread, ...change(own) } };
+    await storeItem(SEQUENCES_KEY, stored);
+  });
+}
+
+/** Calls back with the sequences each time they change, until aborted. */
+export function watchSequences(onChange: (sequences: Sequences) => void, signal: AbortSignal): void {
+  const tell = async (): Promise<void> => {
+    const sequences = await loadSequences();
+    if (!signal.aborted) onChange(sequences);
+  };
+  watchStored(SEQUENCES_KEY, () => void tell(), signal);
+}
+
+/** An id made of a name's letters that no sequence of these has: `our-order`, `our-order-2`. */
+export function freeSequenceId(name: string, sequences: Sequences): string {
+  const stem = slug(name) || 'sequence';
+  const taken = new Set([...listSequences(sequences).map(({ id }) => id), ...Object.keys(sequences.unread)]);
+  let id = stem;
+  for (let n = 2; taken.has(id); n++) id = `${stem}-${n}`;
+  return id;
+}
+
+/** What an id may be made of; the schema says the same. */
+function slug(name: string): string {
+  return name
+    .normalize('NFD')
+    .toLowerCase()
+    .replace(/[^a-z0-9\s-]/g, '')
+    .trim()
+    .replace(/[\s-]+/g, '-')
+    .replace(/^-|-$/g, '')
+    .slice(0, 40);
+}
+
+function listIn(stored: unknown): unknown {
+  return typeof stored === 'object' && stored !== null ? (stored as { sequences?: unknown }).sequences : null;
+}

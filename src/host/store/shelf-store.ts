@@ -1,0 +1,190 @@
+import type { DBSchema } from 'idb';
+import type { WordKey } from '../../analyze/types.ts';
+import { keepOpen } from './keep-open.ts';
+import { tellFault } from './tell-fault.ts';
+import { createWindowNews } from './window-news.ts';
+
+/** A vetted text: where it comes from and which words it has, but not the text itself. */
+export interface ShelfText {
+  readonly id: string;
+  readonly title: string;
+  readonly url: string | null;
+  readonly byline: string | null;
+  /** Of the text, as its page or file says it. */
+  readonly date: string | null;
+  /** When it was put on the shelf, in milliseconds since 1970. */
+  readonly shelved: number;
+  readonly tags: readonly string[];
+  readonly notes: string;
+  /** Sorted by code unit, so that their order tells nothing of the text; every key once. */
+  readonly words: readonly (readonly [key: WordKey, count: number])[];
+  /** Tokens left out of the count: numbers, addresses, other scripts. */
+  readonly skipped: number;
+  /** Whether the text itself is kept too, because the teacher said so. */
+  readonly isKept: boolean;
+}
+
+/** A text on its way to or from the shelf, with its running text where that is kept. */
+export interface WholeShelfText extends Omit<ShelfText, 'isKept'> {
+  readonly text: string | null;
+}
+
+/** What the teacher may change of a text on the shelf. */
+export type ShelfChange = Partial<Pick<ShelfText, 'title' | 'tags' | 'notes'>>;
+
+/** Which texts of the shelf were put there or changed, and which deleted. */
+export interface ShelfNews {
+  readonly put: readonly string[];
+  readonly deleted: readonly string[];
+}
+
+/** As it lies in the database: the words in one string and one list of counts, which is quick to read. */
+interface StoredText extends Omit<ShelfText, 'words'> {
+  readonly keys: string;
+  readonly counts: Uint32Array;
+}
+
+interface ShelfSchema extends DBSchema {
+  texts: { key: string; value: StoredText; indexes: { title: string; url: string } };
+  /** Running texts by the id of their text, apart from the rest, so that a long shelf opens without them. */
+  kept: { key: string; value: string };
+}
+
+/** No key has white space in it. */
+const BETWEEN = '\n';
+
+const news = createWindowNews<ShelfNews>('shelf');
+
+const open = keepOpen<ShelfSchema>('shelf', 1, (db) => {
+  const texts = db.createObjectStore('texts', { keyPath: 'id' });
+  texts.createIndex('title', 'title');
+  texts.createIndex('url', 'url');
+  db.createObjectStore('kept');
+});
+
+/** How many texts are on the shelf. Rejects with `StorageFault`. */
+export function countTexts(): Promise<number> {
+  return told(async () => (await open()).count('texts'));
+}
+
+/** All texts in slices of at most `size`, so that a page stays quick meanwhile. Throws `StorageFault`. */
+export async function* readShelf(size = 200): AsyncGenerator<ShelfText[]> {
+  let last: string | null = null;
+  while (true) {
+    const range: IDBKeyRange | null = last === null ? null : IDBKeyRange.lowerBound(last, true);
+    const slice: StoredText[] = await told(async () => (await open()).getAll('texts', range, size));
+    if (slice.length === 0) return;
+    yield slice.map(unpack);
+    last = slice.at(-1)!.id;
+  }
+}
+
+/** The texts with these ids that are there. Rejects with `StorageFault`. */
+export async function loadTexts(ids: readonly string[]): Promise<ShelfText[]> {
+  return told(async () => {
+    const { store } = (await open()).transaction('texts');
+    const found = await Promise.all(ids.map((id) => store.get(id)));
+    return found.filter((text) => text !== undefined).map(unpack);
+  });
+}
+
+/** Texts with this title and address, each with what is kept of it. Rejects with `StorageFault`. */
+export async function findAlike({ title, url }: Pick<ShelfText, 'title' | 'url'>): Promise<WholeShelfText[]> {
+  return told(async () => {
+    const db = await open();
+    const alike = (await db.getAllFromIndex('texts', 'title', title)).filter((text) => text.url === url);
+    return Promise.all(
+      alike.map(async (stored) => withText(unpack(stored), await db.get('kept', stored.id))),
+    );
+  });
+}
+
+/** A text with what is kept of it; undefined when it is gone. Rejects with `StorageFault`. */
+export async function loadWhole(id: string): Promise<WholeShelfText | undefined> {
+  return told(async () => {
+    const stores = (await open()).transaction(['texts', 'kept']);
+    const stored = await stores.objectStore('texts').get(id);
+    return stored && withText(unpack(stored), await stores.objectStore('kept').get(id));
+  });
+}
+
+/** Puts texts on the shelf, all or none of them. Rejects with `StorageFault`. */
+export async function putTexts(texts: readonly WholeShelfText[]): Promise<void> {
+  await told(async () => {
+    const change = (await open()).transaction(['texts', 'kept'], 'readwrite');
+    // The write that fails is told by the end of the whole change.
+    for (const { text, ...rest } of texts) {
+      void change
+        .objectStore('texts')
+        .put(pack({ ...rest, isKept: text !== null }))
+        .catch(() => undefined);
+      const kept = change.objectStore('kept');
+      void (text === null ? kept.delete(rest.id) : kept.put(text, rest.id)).catch(() => undefined);
+    }
+    await change.done;
+  });
+  news.tell({ put: texts.map(({ id }) => id), deleted: [] });
+}
+
+/**
+ * Changes what the teacher may change of a text, by what is stored now, so that two windows do not undo each other; nothing where it is
+ * gone. Rejects with `StorageFault`.
+ */
+export async function changeText(id: string, change: (text: ShelfText) => ShelfChange): Promise<void> {
+  const done = await told(async () => {
+    const writing = (await open()).transaction('texts', 'readwrite');
+    const stored = await writing.store.get(id);
+    if (stored) {
+      const changed = { ...stored, ...change(unpack(stored)) };
+      void writing.store.put(changed).catch(() => undefined);
+    }
+    await writing.done;
+    return stored !== undefined;
+  });
+  if (done) news.tell({ put: [id], deleted: [] });
+}
+
+/** Deletes texts with everything kept of them; they are gone for good. Rejects with `StorageFault`. */
+export async function deleteTexts(ids: readonly string[]): Promise<void> {
+  await told(async () => {
+    const change = (await open()).transaction(['texts', 'kept'], 'readwrite');
+    for (const id of ids) {
+      void change.objectStore('texts').delete(id);
+      void change.objectStore('kept').delete(id);
+    }
+    await change.done;
+  });
+  news.tell({ put: [], deleted: ids });
+}
+
+/** An id no text has. */
+export function freeTextId(): string {
+  return crypto.randomUUID();
+}
+
+/** Calls back when this or another window changed the shelf, until aborted. */
+export function watchShelf(onChange: (news: ShelfNews) => void, signal: AbortSignal): void {
+  news.watch(onChange, signal);
+}
+
+function pack({ words, ...rest }: ShelfText): StoredText {
+  const sorted = words.toSorted(([a], [b]) => (a < b ? -1 : a > b ? 1 : 0));
+  return {
+    ...rest,
+    keys: sorted.map(([key]) => key).join(BETWEEN),
+    counts: Uint32Array.from(sorted, ([, count]) => count),
+  };
+}
+
+function unpack({ keys, counts, ...rest }: StoredText): ShelfText {
+  const list = keys === '' ? [] : keys.split(BETWEEN);
+  return { ...rest, words: list.map((key, i) => [key, counts[i] ?? 0] as const) };
+}
+
+function withText({ isKept: _, ...rest }: ShelfText, text: string | undefined): WholeShelfText {
+  return { ...rest, text: text ?? null };
+}
+
+function told<T>(work: () => Promise<T>): Promise<T> {
+  return tellFault({ full: 'host.shelfFull', failed: 'host.shelfFailed' }, work);
+}

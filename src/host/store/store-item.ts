@@ -1,0 +1,49 @@
+import { say } from '../../wording/say.ts';
+import { browser } from '../browser.ts';
+
+/** Why something could not be kept, in a sentence with the next step. */
+export class StorageFault extends Error {}
+
+/** What is kept in this browser under a key; undefined where nothing is. Rejects with `StorageFault` like `readItems`. */
+export async function readItem(key: string): Promise<unknown> {
+  return (await read(key))[key];
+}
+
+/**
+ * What is kept in this browser under some keys, or (null) all of it. Rejects with `StorageFault` when the storage cannot be read; nothing is
+ * overwritten then, since who changes something reads it first.
+ */
+export function readItems(keys: readonly string[] | null): Promise<Readonly<Record<string, unknown>>> {
+  return read(keys && [...keys]);
+}
+
+async function read(keys: string | string[] | null): Promise<Readonly<Record<string, unknown>>> {
+  try {
+    return await browser.storage.local.get(keys);
+  } catch (error) {
+    throw new StorageFault(say('host.storageUnread', { why: whyOf(error) }), { cause: error });
+  }
+}
+
+/** Keeps a value in this browser under a key. Rejects with `StorageFault`; what was kept before is still there. */
+export function storeItem(key: string, value: unknown): Promise<void> {
+  return storeItems({ [key]: value });
+}
+
+/** Keeps values in this browser by their keys, all or none. Rejects with `StorageFault`. */
+export async function storeItems(items: Readonly<Record<string, unknown>>): Promise<void> {
+  try {
+    await browser.storage.local.set(items);
+  } catch (error) {
+    throw new StorageFault(explain(error), { cause: error });
+  }
+}
+
+function explain(error: unknown): string {
+  const why = whyOf(error);
+  return /quota/i.test(why) ? say('host.storageFull') : say('host.storageFailed', { why });
+}
+
+function whyOf(error: unknown): string {
+  return error instanceof Error ? error.message : String(error);
+}

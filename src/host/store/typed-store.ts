@@ -1,0 +1,17 @@
+import { browser } from '../browser.ts';
+import { readItem, storeItem } from './store-item.ts';
+
+const PREFIX = 'typed/';
+
+/** What is typed in fields and not kept yet, by the names of the fields. Each rejects with `StorageFault` where the storage refuses. */
+export const typedStore = {
+  /** What the browser's end left unkept; null where there is none. */
+  async load(field: string): Promise<string | null> {
+    const typed = await readItem(PREFIX + field);
+    return typeof typed === 'string' && typed !== '' ? typed : null;
+  },
+  /** Notes what is in a field so far. */
+  note: (field: string, typed: string): Promise<void> => storeItem(PREFIX + field, typed),
+  /** The field was left, and what was in it kept or put away. */
+  forget: (field: string): Promise<void> => browser.storage.local.remove([PREFIX + field]),
+};

@@ -1,0 +1,20 @@
+import { browser } from '../browser.ts';
+
+/** Where the groups and the teacher's own sequences are kept in the extension's storage. */
+export const GROUPS_KEY = 'groups';
+export const SEQUENCES_KEY = 'sequences';
+
+/** Calls back with what is stored under a key each time it changes, until aborted. */
+export function watchStored(key: string, onChange: (stored: unknown) => void, signal: AbortSignal): void {
+  const listen = (changes: Record<string, { newValue?: unknown }>, area: string): void => {
+    if (area === 'local' && changes[key]) onChange(changes[key].newValue);
+  };
+  browser.storage.onChanged.addListener(listen);
+  signal.addEventListener('abort', () => browser.storage.onChanged.removeListener(listen), { once: true });
+}
+
+/** Calls back each time the groups or the sequences change, until aborted. */
+export function watchStoredGroups(onChange: () => void, signal: AbortSignal): void {
+  watchStored(GROUPS_KEY, onChange, signal);
+  watchStored(SEQUENCES_KEY, onChange, signal);
+}

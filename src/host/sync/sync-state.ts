@@ -1,0 +1,49 @@
+import { browser } from '../browser.ts';
+import { inTurn } from '../store/in-turn.ts';
+import { readItem } from '../store/store-item.ts';
+import { watchStored } from '../store/watch-stored.ts';
+import type { Copy } from './reconcile.ts';
+
+export const SYNC_KEY = 'sync-state';
+
+/** Whether groups and sequences are copied to the browser account, and how far that went. */
+export interface SyncState {
+  readonly on: boolean;
+  /** What this browser and the account both held the last time. */
+  readonly known: Readonly<Record<string, Copy>>;
+  /** Names of what the account has no room for; it is kept in this browser only. */
+  readonly left: readonly string[];
+}
+
+/** The state as it is stored; off at first. */
+export async function loadSyncState(): Promise<SyncState> {
+  return readState(await readItem(SYNC_KEY));
+}
+
+/** Changes the stored state by a function of it; one change after another. */
+export function changeSyncState(change: (state: SyncState) => SyncState): Promise<void> {
+  return inTurn(SYNC_KEY, async () => {
+    await browser.storage.local.set({ [SYNC_KEY]: change(await loadSyncState()) });
+  });
+}
+
+/** Calls back with the state each time it changes, until aborted. */
+export function watchSyncState(onChange: (state: SyncState) => void, signal: AbortSignal): void {
+  watchStored(SYNC_KEY, (stored) => onChange(readState(stored)), signal);
+}
+
+function readState(stored: unknown): SyncState {
+  const { on, known, left } = (stored ?? {}) as Partial<Record<keyof SyncState, unknown>>;
+  return {
+    on: on === true,
+    known: Object.fromEntries(
+      Object.entries(known ?? {}).filter((entry): entry is [string, Copy] => isCopy(entry[1])),
+    ),
+    left: Array.isArray(left) ? left.filter((name) => typeof name === 'string') : [],
+  };
+}
+
+function isCopy(value: unknown): value is Copy {
+  const { changed, text } = (value ?? {}) as Partial<Record<keyof Copy, unknown>>;
+  return Number.isFinite(changed) && (text === null || typeof text === 'string');
+}

@@ -1,0 +1,205 @@
+import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { splitKey } from '../../analyze/index.ts';
+import type { PatternId, Standing } from '../../analyze/types.ts';
+import { patternName } from '../../ui/pattern-name.ts';
+import { MarkedWord, ReadingsView } from '../../ui/reading-view.tsx';
+import { standingSentence } from '../../ui/standing-sentence.ts';
+import { say } from '../../wording/say.ts';
+import type { CardAction, CardContent, CardSources, CardSwap, CardWord } from './card-sources.ts';
+
+interface CardViewProps {
+  readonly word: CardWord;
+  /** What is known of the word, or the sentence that says why nothing is. */
+  readonly content: CardContent | Error;
+  readonly swaps: CardSources['swaps'];
+  /** Resolves once the word has been looked at again. */
+  readonly onAct: (action: CardAction) => Promise<void>;
+  readonly onSpeak: (text: string) => Promise<void>;
+  readonly onClose: () => void;
+  /** The card may have another size now. */
+  readonly onResize: () => void;
+}
+
+interface Said {
+  readonly text: string;
+  readonly fault: boolean;
+}
+
+/** What a card shows: the word taken apart, what is missing, and what the teacher may say of it. */
+export function CardView({ word, content, swaps, onAct, onSpeak, onClose, onResize }: CardViewProps) {
+  const [said, setSaid] = useState<Said>({ text: '', fault: false });
+  const busy = useRef(false);
+  const found = useSwaps(word, swaps);
+  useLayoutEffect(onResize);
+  const shown = splitKey(word.key).word;
+
+  async function attempt(what: () => Promise<void>, done: string): Promise<void> {
+    if (busy.current) return;
+    busy.current = true;
+    try {
+      await what();
+      setSaid({ text: done, fault: false });
+    } catch (error) {
+      setSaid({ text: messageOf(error), fault: true });
+    }
+    busy.current = false;
+  }
+  const act = (action: CardAction, done: string): void => void attempt(() => onAct(action), done);
+
+  const known = content instanceof Error ? null : content;
+  const readings = known?.analysis.readings ?? [];
+  return (
+    <div class="card-inside">
+      <div class="card-head">
+        <h2 class="card-word" id="word">
+          {readings.length === 1 ? <MarkedWord word={shown} reading={readings[0]!} /> : shown}
+        </h2>
+        <div class="card-tools">
+          <button
+            type="button"
+            class="plain"
+            onClick={() => void attempt(() => onSpeak(known?.analysis.word ?? shown), '')}
+          >
+            {say('card.hear')}
+          </button>
+          <button type="button" class="plain" onClick={onClose}>
+            {say('card.close')}
+          </button>
+        </div>
+      </div>
+      {content instanceof Error ? (
+        <p class="standing">{content.message}</p>
+      ) : (
+        <>
+          <p id="standing" class={`standing standing-${content.verdict.standing}`}>
+            {standingSentence(content.verdict)}
+          </p>
+          <ReadingsView word={shown} analysis={content.analysis} missing={content.verdict.missing} />
+          <MissingPatterns content={content} act={act} />
+          {found.length > 0 && <Swaps found={found} />}
+          <CountsAs word={word} standing={content.verdict.standing} act={act} />
+        </>
+      )}
+      <p role="status" class={said.text && (said.fault ? 'said said-fault' : 'said')}>
+        {said.text}
+      </p>
+    </div>
+  );
+}
+
+interface ActProps {
+  readonly act: (action: CardAction, done: string) => void;
+}
+
+function MissingPatterns({ content: { verdict, steps }, act }: ActProps & { content: CardContent }) {
+  if (verdict.missing.length === 0) return null;
+  return (
+    <ul class="missing" aria-label={say('card.stillNeeded')}>
+      {verdict.missing.map((pattern) => (
+        <li key={pattern}>
+          <h3>{patternName(pattern)}</h3>
+          {pattern !== 'irregular' && (
+            <button
+              type="button"
+              class="plain"
+              onClick={() =>
+                act({ do: 'teach', pattern }, say('card.nowTaught', { pattern: patternName(pattern) }))
+              }
+            >
+              {say('card.teach')}
+              <span class="unseen"> {patternName(pattern)}</span>
+            </button>
+          )}
+          <p class="quiet">{describeStep(pattern, steps[pattern] ?? null)}</p>
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+/** `step 31 of your sequence teaches it`; an irregular spelling is no step's matter. */
+function describeStep(pattern: PatternId, step: number | null): string {
+  if (step !== null) return say('card.taughtAt', { step });
+  return pattern === 'irregular' ? say('card.learntBySight') : say('card.noStep');
+}
+
+const WAYS = [
+  ['by-sight', 'card.bySight', 'card.nowBySight'],
+  ['name', 'card.name', 'card.nowName'],
+  ['skip', 'card.skip', 'card.nowSkipped'],
+] as const;
+/** What a word of a standing need not be made again. */
+const NEEDLESS: Partial<Record<Standing, readonly string[]>> = {
+  reads: ['by-sight'],
+  fresh: ['by-sight'],
+  'by-sight': ['by-sight'],
+  name: ['name'],
+  skipped: ['skip'],
+};
+
+interface CountsAsProps extends ActProps {
+  readonly word: CardWord;
+  readonly standing: Standing;
+}
+
+function CountsAs({ word, standing, act }: CountsAsProps) {
+  const ways = WAYS.filter(([way]) => !NEEDLESS[standing]?.includes(way));
+  return (
+    <fieldset class="counts" aria-labelledby="counts">
+      <span class="quiet" id="counts">
+        {say('card.countsAs')}
+      </span>
+      {ways.map(([way, label, done]) => (
+        <button
+          key={way}
+          type="button"
+          class="plain"
+          onClick={() => act({ do: way, word: word.key }, say(done))}
+        >
+          {say(label)}
+        </button>
+      ))}
+    </fieldset>
+  );
+}
+
+function Swaps({ found }: { found: readonly CardSwap[] }) {
+  return (
+    <div class="swaps">
+      <p class="quiet" id="swaps">
+        {say('card.swaps')}
+      </p>
+      <ul class="swap-words" aria-labelledby="swaps">
+        {found.map(({ text, reads }) => (
+          <li key={text}>
+            <span lang="en" class={reads ? undefined : 'swap-hard'}>
+              {text}
+            </span>
+            {!reads && <span class="unseen"> ({say('ui.beyond')})</span>}
+          </li>
+        ))}
+      </ul>
+    </div>
+  );
+}
+
+/** Substitutes, once they are known; a card without them is no fault. */
+function useSwaps(word: CardWord, swaps: CardSources['swaps']): readonly CardSwap[] {
+  const [found, setFound] = useState<readonly CardSwap[]>([]);
+  useEffect(() => {
+    let wanted = true;
+    setFound([]);
+    swaps?.(word).then(
+      (list) => wanted && setFound(list),
+      () => undefined,
+    );
+    return () => {
+      wanted = false;
+    };
+  }, [word, swaps]);
+  return found;
+}
+
+function messageOf(error: unknown): string {
+  return error instanceof Error ? error.message : say('card.failed');
+}

@@ -1,0 +1,138 @@
+import type { Standing } from '../../analyze/types.ts';
+import { say } from '../../wording/say.ts';
+import type { CardSources, CardWord } from './card-sources.ts';
+import type { OpenCard, OpenCardFunction } from './open-card.tsx';
+import { watchAltClick } from './watch-alt-click.ts';
+import { isInside, watchHover } from './watch-hover.ts';
+
+export type { CardAction, CardContent, CardSources, CardSwap, CardWord } from './card-sources.ts';
+
+/** The word cards of one document. */
+export interface Cards {
+  /** Opens the card of the next (1) or previous (-1) word not yet decodable, and puts the keyboard into it. */
+  step(direction: 1 | -1): void;
+  close(): void;
+}
+
+/** A pointer that rests on any other word is only reading. */
+const HOVERED: ReadonlySet<Standing> = new Set(['beyond', 'unsure', 'fresh']);
+
+/**
+ * Shows a card beside a word the pointer rests on, beside one that is clicked with Alt, and beside the next one a
+ * shortcut asks for; one at a time. The document has one more element while a card is open and none when it is closed;
+ * the element's root is closed to the page (`mode` is for tests). `loadOpenCard` gives what draws a card, which is large and not
+ * needed before somebody moves.
+ */
+export function startCards(
+  doc: Document,
+  sources: CardSources,
+  loadOpenCard: () => Promise<OpenCardFunction>,
+  mode: ShadowRootMode = 'closed',
+): Cards {
+  const { signal } = sources;
+  const view = doc.defaultView!;
+  let current: OpenCard | null = null;
+  /** Whether the card stays when the pointer leaves. */
+  let kept = false;
+  let last: CardWord | null = null;
+  let turn = 0;
+  let bringing: Promise<OpenCardFunction | null> | undefined;
+
+  function bring(): Promise<OpenCardFunction | null> {
+    bringing ??= loadOpenCard().catch(() => {
+      bringing = undefined;
+      return null;
+    });
+    return bringing;
+  }
+  // Whoever moves may be about to leave by a link. Coming back, the page is still shaded, but nothing can be put into it any more.
+  for (const sign of ['pointermove', 'keydown'])
+    view.addEventListener(sign, () => void bring(), { once: true, passive: true, capture: true, signal });
+
+  async function open(word: CardWord, how: 'hover' | 'click' | 'step'): Promise<void> {
+    const mine = ++turn;
+    const content = await sources.explain(word.key).catch(asError);
+    if (mine !== turn || signal.aborted || word.rects().length === 0) return;
+    if (how === 'hover' && (content instanceof Error || !HOVERED.has(content.verdict.standing))) return;
+    const openCard = await bring();
+    if (!openCard || mine !== turn || signal.aborted) return;
+    const back = current?.hasFocus() ? current.back : focused(doc);
+    current?.close({ keepFocus: true });
+    last = word;
+    kept = how !== 'hover';
+    const card = openCard(doc, word, content, {
+      sources,
+      mode,
+      back,
+      focus: how === 'step',
+      onClosed: () => {
+        if (current === card) current = null;
+      },
+    });
+    current = card;
+  }
+  function close(how?: { keepFocus: boolean }): void {
+    turn++;
+    current?.close(how);
+  }
+
+  const wordAt = (x: number, y: number): CardWord | null => sources.wordAt(x, y);
+  watchHover(view, {
+    wordAt,
+    signal,
+    isHeld: (event) =>
+      current !== null &&
+      (current.holds(event) ||
+        current.word.rects().some((box) => isInside(box, event.clientX, event.clientY))),
+    onRest: (word) => {
+      if (!current || !kept) void open(word, 'hover');
+    },
+    onLeave: () => {
+      if (!kept && !current?.hasFocus()) close();
+    },
+  });
+  watchAltClick(view, {
+    wordAt,
+    isHeld: (event) => current?.holds(event) ?? false,
+    signal,
+    onPick: (word) => void open(word, 'click'),
+  });
+  view.addEventListener(
+    'pointerdown',
+    (event) => {
+      if (current?.holds(event)) kept = true;
+      else close({ keepFocus: true });
+    },
+    { capture: true, passive: true, signal },
+  );
+  view.addEventListener(
+    'keydown',
+    (event) => {
+      if (event.key !== 'Escape' || !event.isTrusted || !current) return;
+      event.preventDefault();
+      event.stopImmediatePropagation();
+      close();
+    },
+    { capture: true, signal },
+  );
+  signal.addEventListener('abort', () => close(), { once: true });
+
+  return {
+    step(direction) {
+      const word = sources.next(current?.word ?? last, direction);
+      if (word) void open(word, 'step');
+    },
+    close: () => close(),
+  };
+}
+
+/** The element the keyboard is in, looked for inside open shadow roots too. */
+function focused(doc: Document): Element | null {
+  let at = doc.activeElement;
+  while (at?.shadowRoot?.activeElement) at = at.shadowRoot.activeElement;
+  return at;
+}
+
+function asError(error: unknown): Error {
+  return error instanceof Error ? error : new Error(say('card.nothingKnown'));
+}

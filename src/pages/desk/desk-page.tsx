@@ -1,0 +1,58 @@
+import { useState } from 'preact/hooks';
+import { StorageFault } from '../../host/store/store-item.ts';
+import { FaultNote } from '../../ui/fault-note.tsx';
+import { Masthead } from '../../ui/masthead.tsx';
+import { say } from '../../wording/say.ts';
+import '../../ui/page.css';
+import '../../ui/wide-page.css';
+import './desk.css';
+import { DeskContents } from './desk-contents.tsx';
+import { IntakeView } from './intake-view.tsx';
+import { PassageView } from './passage-view.tsx';
+import { TakeView } from './take-view.tsx';
+import { useDesk } from './use-desk.ts';
+
+/** The page on which found texts are adapted: the passages there are, and the one that is worked on. */
+export function DeskPage() {
+  const desk = useDesk();
+  const [note, setNote] = useState<{ readonly id: string; readonly says: string } | null>(null);
+  const { groups, sequences, passages, opened, taking, swap } = desk;
+  return (
+    <div class="page desk">
+      <Masthead title={say('ui.deskPage')} page="desk" />
+      {groups && sequences && passages && (
+        <>
+          <DeskContents passages={passages} opened={opened} />
+          <main tabIndex={-1}>
+            {note !== null && note.id === opened && (
+              <p class="note" role="status">
+                {note.says}
+              </p>
+            )}
+            {opened ? (
+              <PassageView
+                key={opened}
+                id={opened}
+                groups={groups}
+                sequences={sequences}
+                swap={swap}
+                onParted={(title) =>
+                  setNote({
+                    id: opened,
+                    says: say('desk.parted', { title }),
+                  })
+                }
+              />
+            ) : taking === null ? (
+              <IntakeView onNote={(id, says) => setNote({ id, says })} />
+            ) : (
+              <TakeView {...taking} onNote={(id, says) => setNote({ id, says })} />
+            )}
+          </main>
+        </>
+      )}
+      <footer class="quiet">{say('desk.deference')}</footer>
+      <FaultNote kind={StorageFault} />
+    </div>
+  );
+}

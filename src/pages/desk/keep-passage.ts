@@ -1,0 +1,93 @@
+import { type Passage, savePassage, watchPassages } from '../../host/store/passages-store.ts';
+import { dropDraft, keepDraft } from './draft.ts';
+
+/** Saves this long after the last change, and at the latest so long after the first that is not saved, in milliseconds. */
+const REST = 400;
+const LONGEST = 800;
+
+/** Keeps one passage saved while it is worked on. */
+export interface Keeper {
+  readonly passage: () => Passage;
+  /** Changes it; it is saved a moment later. */
+  change(change: (passage: Passage) => Passage): void;
+  /** Saves now what is not saved yet. */
+  flush(): Promise<void>;
+}
+
+export interface KeeperEvents {
+  /** It was stored as given; `isParted` when another window had changed it too, so that both are kept. */
+  onSaved(passage: Passage, isParted: boolean): void;
+  /** It could not be stored. It is kept as a draft, and saved as soon as that works. */
+  onFault(error: unknown): void;
+}
+
+/**
+ * Saves a passage a moment after each change, also while changes go on, so that a crash costs a second at most; at once when the page is hidden, one saving after the other. What could not
+ * be saved is tried again at the next change, when the window is come back to, and when another window has changed what is
+ * stored, which may have made room. Aborting saves the rest.
+ */
+export function keepPassage(first: Passage, { onSaved, onFault }: KeeperEvents, signal: AbortSignal): Keeper {
+  let passage = first;
+  let unsaved = false;
+  let hasFailed = false;
+  let saving = 0;
+  let since = 0;
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  let last: Promise<void> = Promise.resolve();
+
+  function flush(): Promise<void> {
+    clearTimeout(timer);
+    if (!unsaved) return last;
+    unsaved = false;
+    saving++;
+    last = last.then(save).finally(() => {
+      saving--;
+    });
+    return last;
+  }
+  async function save(): Promise<void> {
+    try {
+      const { outcome, passage: stored } = await savePassage(passage);
+      hasFailed = false;
+      // What was typed meanwhile stays; it is saved on top of what is stored now.
+      dropDraft(passage.id);
+      passage = { ...passage, id: stored.id, rev: stored.rev, saved: stored.saved };
+      if (outcome === 'parted') passage = { ...passage, title: stored.title };
+      onSaved(passage, outcome === 'parted');
+    } catch (error) {
+      unsaved = true;
+      hasFailed = true;
+      keepDraft(passage);
+      onFault(error);
+    }
+  }
+  const hide = (): void => {
+    if (document.visibilityState === 'hidden') void flush();
+  };
+  document.addEventListener('visibilitychange', hide, { signal });
+  const tryAgain = (): void => {
+    if (hasFailed) void flush();
+  };
+  addEventListener('focus', tryAgain, { signal });
+  watchPassages(tryAgain, signal);
+  // A window that closes waits for no database: what is not stored by then is kept as a draft, and taken up again.
+  const leave = (): void => {
+    if (unsaved || saving > 0) keepDraft(passage);
+    void flush();
+  };
+  addEventListener('pagehide', leave, { signal });
+  signal.addEventListener('abort', () => void flush(), { once: true });
+
+  return {
+    passage: () => passage,
+    change(change) {
+      passage = change(passage);
+      const now = performance.now();
+      if (!unsaved) since = now;
+      unsaved = true;
+      clearTimeout(timer);
+      timer = setTimeout(() => void flush(), Math.max(0, Math.min(REST, since + LONGEST - now)));
+    },
+    flush,
+  };
+}

@@ -1,0 +1,300 @@
+import { defaultKeymap, history, historyKeymap } from '@codemirror/commands';
+import { highlightSelectionMatches, search, searchKeymap } from '@codemirror/search';
+import {
+  Compartment,
+  EditorState,
+  type Extension,
+  RangeSetBuilder,
+  type Transaction,
+} from '@codemirror/state';
+import {
+  Decoration,
+  type DecorationSet,
+  drawSelection,
+  EditorView,
+  keymap,
+  ViewPlugin,
+  type ViewUpdate,
+} from '@codemirror/view';
+import { splitKey } from '../../analyze/index.ts';
+import { readPasted } from '../../passage/files/read-pasted.ts';
+import { findLongSentences } from '../../passage/find-sentences.ts';
+import { readLine } from '../../passage/passage-lines.ts';
+import type { ShadedLine, ShadedWord } from '../../passage/shade-line.ts';
+import { editorPhrases } from './editor-phrases.ts';
+
+/** What the policy of the extension's pages (wxt.config.ts) lets a style sheet of the library stand with. */
+const NONCE = 'wordreach';
+
+/** A word in the passage, by its place in the whole text. */
+export interface PassageWord {
+  readonly from: number;
+  readonly to: number;
+  readonly text: string;
+  readonly key: string;
+  /** The line it stands in, and where in it. */
+  readonly line: string;
+  readonly start: number;
+  readonly end: number;
+}
+
+export interface PassageEditorOptions {
+  readonly parent: HTMLElement;
+  readonly text: string;
+  readonly label: string;
+  readonly onChange: (text: string) => void;
+  /** The text is to be counted and shown anew: at once after any change but typing, which is waited for. */
+  readonly onSettled: () => void;
+  /** The word the cursor stands in; null elsewhere. */
+  readonly onWord: (word: PassageWord | null) => void;
+  readonly signal: AbortSignal;
+}
+
+/** A part of the text to be replaced, by its place before any of the edits. */
+export interface TextEdit {
+  readonly from: number;
+  readonly to: number;
+  readonly text: string;
+}
+
+/** How the text is shaded at present. */
+export interface Shading {
+  readonly shade: (line: string) => ShadedLine;
+  /** Sentences with more words than this are marked; none when null. */
+  readonly longest: number | null;
+}
+
+/** The field a passage is adapted in. The only file that knows the editing library. */
+export interface PassageEditor {
+  setShading(shading: Shading): void;
+  /** Makes several edits as one, to be undone as one. */
+  edit(edits: readonly TextEdit[]): void;
+  /** Replaces a word wherever it stands, keeping capitals; gives how often. */
+  replaceEverywhere(word: string, text: string): number;
+  /** Goes to the n-th place of a word. */
+  goTo(key: string, n: number): void;
+}
+
+/** Typing has come to rest after so many milliseconds without a key. */
+const REST = 200;
+
+/** Opens the field in `parent`; aborting takes it away. */
+export function createPassageEditor(options: PassageEditorOptions): PassageEditor {
+  const { parent, label, onChange, onSettled, onWord, signal } = options;
+  const shading = new Compartment();
+  let shade: Shading['shade'] | null = null;
+  let told: PassageWord | null = null;
+  let typed: ReturnType<typeof setTimeout> | undefined;
+
+  const view = new EditorView({
+    parent,
+    state: EditorState.create({
+      doc: options.text,
+      extensions: [
+        history(),
+        drawSelection(),
+        search({ top: true }),
+        highlightSelectionMatches({ minSelectionLength: 3 }),
+        keymap.of([
+          // Tab belongs to the words; after Escape it leads out of the field, for two seconds.
+          {
+            key: 'Escape',
+            run: (view) => {
+              view.setTabFocusMode(2000);
+              return false;
+            },
+          },
+          { key: 'Tab', run: () => step(1), shift: () => step(-1) },
+          ...searchKeymap,
+          ...historyKeymap,
+          ...defaultKeymap,
+        ]),
+        EditorView.cspNonce.of(NONCE),
+        EditorState.phrases.of(editorPhrases()),
+        EditorView.lineWrapping,
+        EditorView.contentAttributes.of({
+          'aria-label': label,
+          spellcheck: 'true',
+          autocorrect: 'on',
+          lang: 'en',
+        }),
+        EditorView.domEventHandlers({
+          // Who leaves the text, or gives a command, is shown it as it is.
+          blur: () => settle(),
+          keydown: ({ ctrlKey, metaKey }) => {
+            if (ctrlKey || metaKey) settle();
+          },
+          paste(event, editor) {
+            const html = event.clipboardData?.getData('text/html');
+            const text = html ? readPasted(html) : '';
+            if (text === '') return false;
+            event.preventDefault();
+            editor.dispatch(editor.state.replaceSelection(text), { scrollIntoView: true });
+            return true;
+          },
+        }),
+        EditorView.updateListener.of((update) => {
+          if (update.docChanged) {
+            onChange(update.state.doc.toString());
+            clearTimeout(typed);
+            typed = setTimeout(settle, REST);
+            if (!update.transactions.some(isTyped)) settle();
+          } else if (update.selectionSet) tellWord();
+        }),
+        lineKinds,
+        shading.of([]),
+      ],
+    }),
+  });
+  const end = (): void => {
+    settle();
+    view.destroy();
+  };
+  signal.addEventListener('abort', end, { once: true });
+
+  function settle(): void {
+    if (typed === undefined) return;
+    clearTimeout(typed);
+    typed = undefined;
+    onSettled();
+    tellWord();
+  }
+  function tellWord(): void {
+    const word = shade && wordAt(view.state, view.state.selection.main.head, shade);
+    if (word?.from === told?.from && word?.to === told?.to && word?.text === told?.text) return;
+    told = word;
+    onWord(word);
+  }
+  function* words(): Generator<PassageWord & { readonly standing: ShadedWord['standing'] }> {
+    if (!shade) return;
+    for (let n = 1; n <= view.state.doc.lines; n++) {
+      const line = view.state.doc.line(n);
+      for (const word of shade(line.text).words)
+        yield { ...placed(word, line.text, line.from), standing: word.standing };
+    }
+  }
+  function select({ from, to }: { from: number; to: number }): void {
+    view.dispatch({ selection: { anchor: to, head: from }, scrollIntoView: true });
+    view.focus();
+  }
+  /** Goes to the next (1) or previous (-1) word that is not yet decodable. */
+  function step(direction: 1 | -1): true {
+    const beyond = [...words()].filter(({ standing }) => standing === 'beyond');
+    const { from, to } = view.state.selection.main;
+    const next =
+      direction === 1
+        ? (beyond.find((word) => word.from >= to && word.from > from) ?? beyond[0])
+        : (beyond.findLast((word) => word.to <= from) ?? beyond.at(-1));
+    if (next) select(next);
+    return true;
+  }
+
+  return {
+    setShading(given) {
+      ({ shade } = given);
+      view.dispatch({ effects: shading.reconfigure(shadeText(given)) });
+      told = null;
+      tellWord();
+    },
+    edit(edits) {
+      view.dispatch({
+        changes: edits.map(({ from, to, text }) => ({ from, to, insert: text })),
+      });
+      view.focus();
+    },
+    replaceEverywhere(word, text) {
+      const places = [...words()].filter((place) => place.text.toLowerCase() === word.toLowerCase());
+      view.dispatch({
+        changes: places.map((place) => ({
+          from: place.from,
+          to: place.to,
+          insert: withCapital(text, place.text),
+        })),
+      });
+      return places.length;
+    },
+    goTo(key, n) {
+      const wanted = splitKey(key).word.toLowerCase();
+      const places = [...words()].filter((place) => place.text.toLowerCase().replace(/[’]/g, "'") === wanted);
+      const place = places[n % places.length];
+      if (place) select(place);
+    },
+  };
+}
+
+function isTyped(change: Transaction): boolean {
+  return change.isUserEvent('input.type') || change.isUserEvent('delete');
+}
+
+function withCapital(text: string, like: string): string {
+  return /^\p{Lu}/u.test(like) ? text.charAt(0).toUpperCase() + text.slice(1) : text;
+}
+
+function placed({ start, end, key }: ShadedWord, line: string, from: number): PassageWord {
+  return { from: from + start, to: from + end, text: line.slice(start, end), key, line, start, end };
+}
+
+function wordAt(state: EditorState, at: number, shade: Shading['shade']): PassageWord | null {
+  const line = state.doc.lineAt(at);
+  const found = shade(line.text).words.find(
+    ({ start, end }) => line.from + start <= at && at <= line.from + end,
+  );
+  return found ? placed(found, line.text, line.from) : null;
+}
+
+/** Marks what is in view, anew when the text or the view changes. */
+function shadeText({ shade, longest }: Shading): Extension {
+  const marks = new Map<string, Decoration>();
+  const mark = (name: string): Decoration => {
+    const known = marks.get(name) ?? Decoration.mark({ class: `desk-${name}` });
+    marks.set(name, known);
+    return known;
+  };
+  return inView(({ text, from }, add) => {
+    const found = shade(text)
+      .words.filter(({ standing }) => /^(beyond|fresh|unsure)$/.test(standing))
+      .map(({ start, end, standing }) => ({ start, end, name: standing as string }));
+    const long = longest === null ? [] : findLongSentences(text, longest);
+    const all = [...found, ...long.map(({ start, end }) => ({ start, end, name: 'long' }))];
+    for (const { start, end, name } of all.sort((a, b) => a.start - b.start || b.end - a.end))
+      add(from + start, from + end, mark(name));
+  });
+}
+
+/** Headings and entries of lists look like what they are. */
+const lineKinds: Extension = inView(({ text, from }, add) => {
+  const { kind, level, sign } = readLine(text);
+  if (sign === 0) return;
+  add(from, from, Decoration.line({ class: kind === 'heading' ? `desk-h${level}` : 'desk-item' }));
+  add(from, from + sign, Decoration.mark({ class: 'desk-sign' }));
+});
+
+type Line = { readonly text: string; readonly from: number };
+
+function inView(
+  decorate: (line: Line, add: (from: number, to: number, mark: Decoration) => void) => void,
+): Extension {
+  const build = (view: EditorView): DecorationSet => {
+    const builder = new RangeSetBuilder<Decoration>();
+    for (const { from, to } of view.visibleRanges) {
+      for (let at = from; at <= to; ) {
+        const line = view.state.doc.lineAt(at);
+        decorate(line, (start, end, mark) => builder.add(start, end, mark));
+        at = line.to + 1;
+      }
+    }
+    return builder.finish();
+  };
+  return ViewPlugin.fromClass(
+    class {
+      decorations: DecorationSet;
+      constructor(view: EditorView) {
+        this.decorations = build(view);
+      }
+      update({ docChanged, viewportChanged, view }: ViewUpdate): void {
+        if (docChanged || viewportChanged) this.decorations = build(view);
+      }
+    },
+    { decorations: (plugin) => plugin.decorations },
+  );
+}

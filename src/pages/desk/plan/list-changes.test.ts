@@ -1,0 +1,61 @@
+import { expect, test } from 'vitest';
+import { groupOf } from '../../../../tests/fakes/group.ts';
+import { fakeAnalyzer } from '../../../../tests/fakes/word-analyzer.ts';
+import { compileGroup, createJudge } from '../../../analyze/index.ts';
+import { createShader } from '../../../passage/shade-line.ts';
+import type { Swapper } from '../../../swap/index.ts';
+import { listChanges } from './list-changes.ts';
+
+const judge = createJudge(
+  fakeAnalyzer({ enormous: [{ requires: ['ou-ow'] }], squall: [{ requires: ['ou-ow'] }] }),
+  compileGroup(groupOf({ bySight: ['it', 'was', 'an', 'the', 'storm', 'big'] }), null),
+);
+/** Knows one swap, with its article. */
+const swapper: Swapper = {
+  findSwaps(sentence, start, end) {
+    const word = sentence.slice(start, end);
+    if (word !== 'enormous') return { word, swaps: [], best: 0, alternatives: ['teach', 'leave'] };
+    const article = { start: start - 3, end: start - 1, text: 'a' };
+    return { word, swaps: [{ text: 'big', score: 0.9, reads: true, article }], best: 1, alternatives: [] };
+  },
+};
+const text = '# The squall\nIt was the storm. It was an enormous squall.\nThe storm was big.';
+const list = (known: string[] = []) =>
+  listChanges(text, createShader(judge)(text), judge, swapper, new Set(known));
+
+test('places and sentences stand where they do in the whole text', () => {
+  const { places, sentences } = list();
+  const shown = places.map(({ from, to }) => text.slice(from, to));
+  expect(shown).toEqual(text.match(/[A-Za-z]+/g));
+  expect(places.flatMap(({ readable }, i) => (readable ? [] : shown[i]))).toEqual([
+    'squall',
+    'enormous',
+    'squall',
+  ]);
+  expect(sentences.map(({ from, to }) => text.slice(from, to))).toEqual([
+    '# The squall',
+    'It was the storm.',
+    'It was an enormous squall.',
+    'The storm was big.',
+  ]);
+});
+
+test('a swap takes its article along, a story word all its places, and a heading is not dropped', () => {
+  const { changes, articles } = list();
+  expect(changes).toEqual([
+    { kind: 'swap', word: 'enormous', swap: 'big', places: [9] },
+    { kind: 'story-word', word: 'squall', meaning: '', places: [1, 10] },
+    { kind: 'story-word', word: 'enormous', meaning: 'big', places: [9] },
+    { kind: 'drop', sentence: 1 },
+    { kind: 'drop', sentence: 2 },
+    { kind: 'drop', sentence: 3 },
+  ]);
+  const [[place, { from, to, text: article }]] = [...articles] as [
+    [number, { from: number; to: number; text: string }],
+  ];
+  expect([place, text.slice(from, to), article]).toEqual([9, 'an', 'a']);
+});
+
+test('a story word the group has already is read', () => {
+  expect(list(['squall', 'enormous']).changes.map(({ kind }) => kind)).toEqual(['drop', 'drop', 'drop']);
+});

@@ -1,0 +1,79 @@
+import { useEffect, useState } from 'preact/hooks';
+import { type Groups, loadGroups, watchGroups } from '../../host/store/groups-store.ts';
+import { loadPassages, type Passage, watchPassages } from '../../host/store/passages-store.ts';
+import { loadSequences, type Sequences, watchSequences } from '../../host/store/sequences-store.ts';
+
+/** What lies on the desk, and the passage the address names. */
+export interface Desk {
+  readonly groups: Groups | null;
+  readonly sequences: Sequences | null;
+  readonly passages: readonly Passage[] | null;
+  readonly opened: string | null;
+  /** The tab whose text is to be taken to the desk. */
+  readonly taking: { readonly tab: number; readonly swap: WantedSwap | null } | null;
+  /** A swap to be made in the opened passage, as asked for in the panel. */
+  readonly swap: WantedSwap | null;
+}
+
+/** A word to be replaced wherever it stands. */
+export interface WantedSwap {
+  readonly word: string;
+  readonly text: string;
+}
+
+const listeners = new Set<() => void>();
+
+/** Tells this page's list of passages that one was saved here. */
+export function noteSaved(): void {
+  for (const listen of listeners) listen();
+}
+
+/** Shows a passage; null shows how to put one on the desk. */
+export function openPassage(id: string | null, swap: WantedSwap | null = null): void {
+  // A text is taken once: going back does not take it again.
+  if (readAddress().taking !== null) history.replaceState(null, '', '#new');
+  const wanted = swap ? `/${encodeURIComponent(swap.word)}/${encodeURIComponent(swap.text)}` : '';
+  location.hash = id === null ? '#new' : `#passage/${id}${wanted}`;
+}
+
+/** Everything the desk shows, kept up to date. */
+export function useDesk(): Desk {
+  const [groups, setGroups] = useState<Groups | null>(null);
+  const [sequences, setSequences] = useState<Sequences | null>(null);
+  const [passages, setPassages] = useState<readonly Passage[] | null>(null);
+  const [{ opened, taking, swap }, setOpened] = useState(readAddress);
+  useEffect(() => {
+    const controller = new AbortController();
+    const { signal } = controller;
+    const list = (): void => void loadPassages().then(setPassages);
+    watchGroups(setGroups, signal);
+    watchSequences(setSequences, signal);
+    watchPassages(list, signal);
+    listeners.add(list);
+    signal.addEventListener('abort', () => listeners.delete(list), { once: true });
+    addEventListener('hashchange', () => setOpened(readAddress()), { signal });
+    void loadGroups().then((loaded) => setGroups((known) => known ?? loaded));
+    void loadSequences().then((loaded) => setSequences((known) => known ?? loaded));
+    list();
+    return () => controller.abort();
+  }, []);
+  return { groups, sequences, passages, opened, taking, swap };
+}
+
+function readAddress(): Pick<Desk, 'opened' | 'taking' | 'swap'> {
+  const [view, id = '', word, text] = location.hash.slice(1).split('/').map(decode);
+  const swap = word && text ? { word, text } : null;
+  return {
+    opened: view === 'passage' && /^[\w-]+$/.test(id) ? id : null,
+    taking: view === 'take' && /^\d+$/.test(id) ? { tab: Number(id), swap } : null,
+    swap,
+  };
+}
+
+function decode(part: string): string {
+  try {
+    return decodeURIComponent(part);
+  } catch {
+    return part;
+  }
+}

@@ -1,0 +1,23 @@
+import { useMemo } from 'preact/hooks';
+import { type Analyzer, compileGroup, createJudge, type Judge } from '../../analyze/index.ts';
+import type { Group } from '../../analyze/types.ts';
+import { loadEngine } from '../../host/data/load-engine.ts';
+import { withinSequence } from '../../host/store/move-group.ts';
+import { findSequence, type Sequences } from '../../host/store/sequences-store.ts';
+import { LoadFault, useLoaded } from '../../ui/use-loaded.ts';
+
+/** What words are to a group; null until the word table is there, `fault` says why where it cannot be had. */
+export function useJudge(
+  group: Group | null,
+  sequences: Sequences | null,
+): { readonly judge: Judge | null; readonly engine: Analyzer | null; readonly fault: LoadFault | null } {
+  const loaded = useLoaded(loadEngine);
+  const fault = loaded instanceof LoadFault ? loaded : null;
+  const engine = loaded instanceof LoadFault ? null : loaded;
+  const judge = useMemo(() => {
+    if (!engine || !group || !sequences) return null;
+    const sequence = findSequence(sequences, group.sequence);
+    return createJudge(engine, compileGroup(withinSequence(group, sequence), sequence));
+  }, [engine, group, sequences]);
+  return { judge, engine, fault };
+}

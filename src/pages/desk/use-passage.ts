@@ -1,0 +1,64 @@
+import { useCallback, useEffect, useRef, useState } from 'preact/hooks';
+import { loadPassage, type Passage } from '../../host/store/passages-store.ts';
+import { StorageFault } from '../../host/store/store-item.ts';
+import { findDraft } from './draft.ts';
+import { type Keeper, keepPassage } from './keep-passage.ts';
+import { noteSaved } from './use-desk.ts';
+
+/** A passage while it is worked on: null until it is read; every change is saved. `onParted` as in `PassageView`. */
+export function usePassage(
+  id: string,
+  onParted: (title: string) => void,
+): {
+  passage: Passage | null;
+  isGone: boolean;
+  /** Why it is not saved at present. */
+  fault: string | null;
+  change: (change: (passage: Passage) => Passage) => void;
+  /** Changes it without showing it: at each key that would take too long. */
+  keep: (change: (passage: Passage) => Passage) => void;
+  show: () => void;
+} {
+  const [passage, setPassage] = useState<Passage | null>(null);
+  const [isGone, setGone] = useState(false);
+  const [fault, setFault] = useState<string | null>(null);
+  const keeper = useRef<Keeper | null>(null);
+  useEffect(() => {
+    const controller = new AbortController();
+    void loadPassage(id).then((found) => {
+      if (controller.signal.aborted) return;
+      if (!found) return setGone(true);
+      const draft = findDraft(id);
+      const start = draft ?? found;
+      keeper.current = keepPassage(
+        start,
+        {
+          onSaved(saved, isParted) {
+            setFault(null);
+            noteSaved();
+            if (!isParted) return;
+            onParted(saved.title);
+            history.replaceState(null, '', `#passage/${saved.id}`);
+            setPassage(saved);
+          },
+          onFault(error) {
+            if (!(error instanceof StorageFault)) throw error;
+            setFault(error.message);
+          },
+        },
+        controller.signal,
+      );
+      // Saving a draft parts it from what another window has stored since.
+      if (draft) keeper.current.change((now) => now);
+      setPassage(start);
+    });
+    return () => controller.abort();
+  }, [id]);
+  const keep = useCallback((how: (passage: Passage) => Passage) => keeper.current?.change(how), []);
+  const show = useCallback(() => setPassage(keeper.current?.passage() ?? null), []);
+  const change = useCallback((how: (passage: Passage) => Passage) => {
+    keep(how);
+    show();
+  }, []);
+  return { passage, isGone, fault, change, keep, show };
+}

@@ -1,0 +1,163 @@
+import { useEffect, useState } from 'preact/hooks';
+import type { Judge } from '../../analyze/index.ts';
+import type { WordAnalysis } from '../../analyze/types.ts';
+import { loadSwapper } from '../../host/data/load-swapper.ts';
+import { reachOf } from '../../swap/index.ts';
+import { MarkedWord, ReadingsView } from '../../ui/reading-view.tsx';
+import '../../ui/reading-view.css';
+import { findSentences } from '../../passage/find-sentences.ts';
+import { patternNames } from '../../ui/pattern-names.ts';
+import { standingSentence } from '../../ui/standing-sentence.ts';
+import { say } from '../../wording/say.ts';
+import { glossOf } from './gloss-of.ts';
+import type { PassageWord, TextEdit } from './passage-editor.ts';
+
+interface WordViewProps {
+  readonly word: PassageWord;
+  readonly analysis: WordAnalysis;
+  readonly judge: Judge;
+  readonly isStoryWord: boolean;
+  /** Puts a swap in the place of the word wherever it stands. */
+  readonly onEverywhere: (text: string) => void;
+  /** Makes the edits of a swap in this place: the word, and the a or an before it. */
+  readonly onEdit: (edits: readonly TextEdit[]) => void;
+  /** Teaches it for this passage, with a meaning to begin with. */
+  readonly onStoryWord: (meaning: string) => void;
+}
+
+/** The word the cursor stands in: what it is to the group, and what may be said instead. */
+export function WordView({
+  word,
+  analysis,
+  judge,
+  isStoryWord,
+  onEverywhere,
+  onEdit,
+  onStoryWord,
+}: WordViewProps) {
+  const verdict = judge(word.key);
+  const { swaps, gloss } = useSwaps(word, judge);
+  const isHard = verdict.standing === 'beyond' || verdict.standing === 'unsure';
+  const [everywhere, setEverywhere] = useState(false);
+  const [reading] = analysis.readings;
+  return (
+    <section class="desk-word" aria-label={say('desk.theWord', { word: word.text })}>
+      <p class="card-word" lang="en">
+        {reading && analysis.readings.length === 1 ? (
+          <MarkedWord word={word.text} reading={reading} />
+        ) : (
+          word.text
+        )}
+      </p>
+      <p class={`standing standing-${verdict.standing}`}>
+        {isStoryWord ? say('desk.isStoryWord') : standingSentence(verdict)}
+      </p>
+      {verdict.missing.length > 0 && (
+        <p>
+          <span class="quiet">{say('desk.stillNeeded')}</span> {patternNames(verdict.missing)}
+        </p>
+      )}
+      {isHard && !isStoryWord && (
+        <>
+          <h3>{say('desk.swaps')}</h3>
+          {swaps === null ? (
+            <p class="quiet">{say('desk.lookingForSwaps')}</p>
+          ) : swaps.length === 0 ? (
+            <p class="quiet">{say('desk.noSwaps')}</p>
+          ) : (
+            <p class="words">
+              {swaps.map(({ text, reads, article }) => (
+                <button
+                  key={text}
+                  type="button"
+                  class={reads ? 'swap' : 'swap swap-beyond'}
+                  title={say(reads ? 'desk.groupReadsIt' : 'desk.groupDoesNotReadIt')}
+                  onClick={() => {
+                    if (everywhere) return onEverywhere(text);
+                    onEdit([...(article ? [article] : []), { from: word.from, to: word.to, text }]);
+                  }}
+                >
+                  <span lang="en">{text}</span>
+                </button>
+              ))}
+            </p>
+          )}
+          <p class="row">
+            <label class="tick">
+              <input
+                type="checkbox"
+                checked={everywhere}
+                onChange={(event) => setEverywhere(event.currentTarget.checked)}
+              />{' '}
+              {say('desk.everywhere')}
+            </label>
+            <button type="button" class="plain" onClick={() => onStoryWord(gloss)}>
+              {say('desk.makeStoryWord')}
+            </button>
+          </p>
+        </>
+      )}
+      <details>
+        <summary>{say('desk.spellingsAndSounds')}</summary>
+        <ReadingsView word={word.text} analysis={analysis} missing={verdict.missing} />
+      </details>
+    </section>
+  );
+}
+
+const SHOWN = 5;
+
+interface FoundSwaps {
+  /** Null while they are looked for. */
+  readonly swaps: readonly FittedSwap[] | null;
+  /** What the word may be explained by. */
+  readonly gloss: string;
+}
+
+const LOOKING: FoundSwaps = { swaps: null, gloss: '' };
+
+interface FittedSwap {
+  readonly text: string;
+  readonly reads: boolean;
+  /** The a or an before the word, by its place in the passage, when it has to change too. */
+  readonly article: TextEdit | undefined;
+}
+
+/** Swaps for a word in its sentence; null while they are looked for, none where there are none. */
+function useSwaps(word: PassageWord, judge: Judge): FoundSwaps {
+  const [found, setFound] = useState<FoundSwaps>(LOOKING);
+  useEffect(() => {
+    let current = true;
+    setFound(LOOKING);
+    loadSwapper().then(
+      (swapper) => {
+        const sentence = findSentences(word.line).find(
+          ({ start, end }) => start <= word.start && word.end <= end,
+        );
+        const { start, end } = sentence ?? { start: 0, end: word.line.length };
+        const found = swapper.findSwaps(word.line.slice(start, end), word.start - start, word.end - start, {
+          reach: (other) => reachOf(judge(other).standing),
+        });
+        const lineStart = word.from - word.start;
+        const fitted = found.swaps
+          .filter(({ reads }, i) => i < found.best || (found.best > 0 && reads))
+          .slice(0, SHOWN)
+          .map(({ text, reads, article }) => ({
+            text,
+            reads,
+            article: article && {
+              from: lineStart + start + article.start,
+              to: lineStart + start + article.end,
+              text: article.text,
+            },
+          }));
+        if (current) setFound({ swaps: fitted, gloss: glossOf(found.swaps) });
+      },
+      () => current && setFound({ swaps: [], gloss: '' }),
+    );
+    return () => {
+      current = false;
+    };
+  }, [word, judge]);
+  return found;
+}

@@ -1,0 +1,131 @@
+import type { Group, Sequence } from '../../analyze/types.ts';
+import { changeGroups, findGroup } from '../../host/store/groups-store.ts';
+import {
+  changeSequences,
+  findSequence,
+  freeSequenceId,
+  loadSequences,
+} from '../../host/store/sequences-store.ts';
+import { say } from '../../wording/say.ts';
+import { noteEdit } from './edit-log.ts';
+import type { EditedSteps } from './edit-steps.ts';
+import { go } from './use-route.ts';
+
+/** A sequence as it is to be, and where a group that was at a step is then. */
+export type SequenceChange = (sequence: Sequence) => {
+  readonly sequence: Sequence;
+  readonly place?: (step: number) => number;
+};
+
+/** The change of a sequence that changes its steps only. */
+export function stepChange(edit: (steps: Sequence['steps']) => EditedSteps): SequenceChange {
+  return (sequence) => {
+    const { steps, place } = edit(sequence.steps);
+    return { sequence: { ...sequence, steps }, place };
+  };
+}
+
+/**
+ * Changes a sequence, in a way that can be undone; one change after another. A starter stays as it is: its copy is
+ * changed and shown, and the groups that follow the starter follow the copy from then on. Groups keep their place.
+ */
+export function editSequence(id: string, says: string, change: SequenceChange): Promise<void> {
+  const done = last.then(() => editNow(id, says, change));
+  last = done.catch(() => undefined);
+  return done;
+}
+let last: Promise<void> = Promise.resolve();
+/** Copies made while this page is open, and the starter of each. */
+const starterOf = new Map<string, string>();
+
+/** The starter a sequence was copied from while this page is open, or else itself: views of both are one view. */
+export function originOf(id: string): string {
+  return starterOf.get(id) ?? id;
+}
+
+async function editNow(id: string, says: string, change: SequenceChange): Promise<void> {
+  const sequences = await loadSequences();
+  const found = findSequence(sequences, id);
+  if (!found) return;
+  const own = Object.hasOwn(sequences.own, id);
+  const before = own ? found : copyOf(found, freeSequenceId(ownName(found), sequences));
+  const { sequence, place = (step: number) => step } = change(before);
+  await changeSequences((all) => ({ ...all, [before.id]: { ...sequence, id: before.id } }));
+  const moved = await moveFollowers(found.id, before.id, place);
+  if (!own) {
+    starterOf.set(before.id, id);
+    go({ view: 'sequence', id: before.id });
+  }
+  noteEdit(own ? says : say('groups.inACopy', { what: says, name: before.name }), async () => {
+    await changeGroups((all) => ({ ...all, groups: { ...all.groups, ...restore(all.groups, moved) } }));
+    await changeSequences(({ [before.id]: _, ...others }) =>
+      own ? { ...others, [before.id]: found } : others,
+    );
+    if (!own) go({ view: 'sequence', id: found.id });
+  });
+}
+
+/** Adds a sequence and shows it; gives its id. */
+export async function addSequence(says: string, sequence: Omit<Sequence, 'id'>): Promise<string> {
+  const id = freeSequenceId(sequence.name, await loadSequences());
+  await changeSequences((own) => ({ ...own, [id]: { ...sequence, id } }));
+  noteEdit(says, () => changeSequences(({ [id]: _, ...others }) => others));
+  return id;
+}
+
+/** Deletes one of the teacher's own sequences, in a way that can be undone. */
+export async function deleteSequence(sequence: Sequence): Promise<void> {
+  const { id, name } = sequence;
+  await changeSequences(({ [id]: _, ...others }) => others);
+  noteEdit(say('groups.deleted', { what: name }), () =>
+    changeSequences((own) => ({ ...own, [id]: sequence })),
+  );
+}
+
+/** A sequence of one's own that says where it comes from. */
+export function copyOf(sequence: Sequence, id: string): Sequence {
+  const { note: _, ...rest } = sequence;
+  const name = ownName(sequence);
+  // A copy of a copy says so already.
+  const source = name === rest.name ? rest.source : say('sequences.adaptedFrom', rest);
+  return { ...rest, id, name, source };
+}
+
+function ownName({ name }: Sequence): string {
+  const ending = say('sequences.nameOfCopy', { name: '' });
+  return name.endsWith(ending) ? name : say('sequences.nameOfCopy', { name });
+}
+
+/** Lets the groups that follow one sequence follow another at their new place; gives them as they were. */
+async function moveFollowers(
+  from: string,
+  to: string,
+  place: (step: number) => number,
+): Promise<Readonly<Record<string, Group>>> {
+  let before: Record<string, Group> = {};
+  await changeGroups((all) => {
+    const followers = Object.entries(all.groups).filter(([, { sequence }]) => sequence === from);
+    before = Object.fromEntries(followers);
+    const moved = followers.map(([id, group]) => {
+      const history = group.history?.map((move) =>
+        move.sequence === from ? { ...move, sequence: to, step: place(move.step) } : move,
+      );
+      return [id, { ...group, sequence: to, step: place(group.step), ...(history && { history }) }];
+    });
+    return { ...all, groups: { ...all.groups, ...Object.fromEntries(moved) } };
+  });
+  return before;
+}
+
+/** The groups that are still there, at the place they had; what else was changed in them stays. */
+function restore(
+  now: Readonly<Record<string, Group>>,
+  before: Readonly<Record<string, Group>>,
+): Readonly<Record<string, Group>> {
+  return Object.fromEntries(
+    Object.entries(before).flatMap(([id, { sequence, step, history }]) => {
+      const group = findGroup({ groups: now }, id);
+      return group ? [[id, { ...group, sequence, step, ...(history && { history }) }]] : [];
+    }),
+  );
+}

@@ -1,0 +1,70 @@
+import { type Analyzer, compileGroup, createJudge, neededOf } from '../../analyze/index.ts';
+import type { Group, PatternId, Sequence, Standing } from '../../analyze/types.ts';
+import { withinSequence } from '../../host/store/move-group.ts';
+import { say } from '../../wording/say.ts';
+import { teachable } from './search-patterns.ts';
+
+/** What a group can read of a list of words, with words to show for each pattern it knows. */
+export interface ReadNow {
+  readonly of: number;
+  /** Decodable, by-sight words apart. */
+  readonly decodes: number;
+  readonly bySight: number;
+  /** Words of the list that practise the pattern and that the group reads, in the list's order. */
+  readonly wordsOf: ReadonlyMap<PatternId, readonly string[]>;
+  /** Words of the list the group cannot read yet, in the list's order. */
+  readonly beyond: readonly string[];
+}
+
+const decodable: ReadonlySet<Standing> = new Set<Standing>(['reads', 'fresh']);
+
+/**
+ * Judges the words, and the example words of the catalogue after them, for a group at its step; a step beyond the
+ * sequence counts as the last. Only the words of the list are counted.
+ */
+export function readNow(
+  words: readonly string[],
+  engine: Analyzer,
+  group: Group,
+  sequence: Sequence | null,
+): ReadNow {
+  const judge = createJudge(engine, compileGroup(withinSequence(group, sequence), sequence));
+  const standings = words.map((word) => judge(word).standing);
+  const examples = teachable.flatMap(({ examples }) => examples).filter((word) => !words.includes(word));
+  const wordsOf = new Map<PatternId, string[]>();
+  for (const word of [...words, ...new Set(examples)]) {
+    if (!decodable.has(judge(word).standing)) continue;
+    const [reading] = engine.analyze(word).readings;
+    for (const id of reading ? neededOf(reading, judge.group) : []) {
+      const known = wordsOf.get(id);
+      if (known) known.push(word);
+      else wordsOf.set(id, [word]);
+    }
+  }
+  return {
+    of: words.length,
+    decodes: standings.filter((standing) => decodable.has(standing)).length,
+    bySight: standings.filter((standing) => standing === 'by-sight').length,
+    wordsOf,
+    beyond: words.filter((_, i) => !decodable.has(standings[i]!) && standings[i] !== 'by-sight'),
+  };
+}
+
+/** The steps a group has been taught, the latest first, each with the patterns it knows of it; then what it learnt besides. */
+export function taughtBySteps(
+  group: Group,
+  sequence: Sequence | null,
+): readonly { readonly title: string; readonly patterns: readonly PatternId[] }[] {
+  const notYet = new Set(group.notYet);
+  const known = (ids: readonly PatternId[]): PatternId[] => ids.filter((id) => !notYet.has(id));
+  const steps = (sequence?.steps ?? []).slice(0, group.step).map((step, i) => ({
+    title: step.title
+      ? say('sequences.titledStep', { step: i + 1, title: step.title })
+      : say('sequences.numberedStep', { step: i + 1 }),
+    patterns: known(step.teaches),
+  }));
+  return [
+    { title: say('groups.outOfTurn'), patterns: known(group.alsoTaught) },
+    ...steps.toReversed(),
+  ].filter(({ patterns }) => patterns.length > 0);
+}

@@ -1,0 +1,173 @@
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import type { Sequence } from '../../analyze/types.ts';
+import type { Groups } from '../../host/store/groups-store.ts';
+import type { Sequences } from '../../host/store/sequences-store.ts';
+import { patternName } from '../../ui/pattern-name.ts';
+import { sayList } from '../../ui/say-list.ts';
+import { say } from '../../wording/say.ts';
+import {
+  addSequence,
+  copyOf,
+  deleteSequence,
+  editSequence,
+  type SequenceChange,
+  stepChange,
+} from './edit-sequences.ts';
+import { type EditedSteps, insertStep } from './edit-steps.ts';
+import { findOddities, neverTaught } from './find-oddities.ts';
+import { languageOf } from './language-of.ts';
+import './sequence.css';
+import { StepList } from './step-list.tsx';
+import { TextField } from './text-field.tsx';
+import type { EngineState } from './use-engine.ts';
+import { go } from './use-route.ts';
+
+interface SequenceViewProps {
+  readonly sequence: Sequence;
+  readonly groups: Groups;
+  readonly sequences: Sequences;
+  readonly engine: EngineState;
+}
+
+/** One sequence: its steps in order, each of which can be changed, and what looks odd in them. */
+export function SequenceView({ sequence, groups, sequences, engine }: SequenceViewProps) {
+  const { id, name, steps } = sequence;
+  const own = Object.hasOwn(sequences.own, id);
+  const followers = Object.values(groups.groups).filter((group) => group.sequence === id);
+  const followerNames = sayList(followers.map((group) => group.name));
+  const ofSchool = sequences.school.includes(id);
+  const lang = languageOf(id, sequences);
+  const oddities = useMemo(
+    () => findOddities(sequence, engine.kind === 'ready' ? engine.engine : null),
+    [sequence, engine],
+  );
+  const copying = useRef(false);
+  useEffect(() => {
+    copying.current = false;
+  }, [id]);
+  /** While a starter is being copied, a second press would make a second copy. */
+  const change = async (says: string, by: SequenceChange): Promise<void> => {
+    if (copying.current) return;
+    copying.current = !own;
+    await editSequence(id, says, by).catch((error: unknown) => {
+      copying.current = false;
+      throw error;
+    });
+  };
+  const edit = (says: string, by: (all: Sequence['steps']) => EditedSteps): Promise<void> =>
+    change(says, stepChange(by));
+  return (
+    <div class="sheet">
+      <div class="part">
+        <TextField
+          owner={id}
+          label={say('sequences.nameOfSequence')}
+          large
+          value={name}
+          onChange={(changed) =>
+            void change(say('groups.renamed', { what: name }), (before) => ({
+              sequence: { ...before, name: changed },
+            }))
+          }
+        />
+        {!own && (
+          <p class="note">
+            {followers.length > 0
+              ? say(ofSchool ? 'sequences.fromSchoolFollowed' : 'sequences.starterFollowed', {
+                  groups: followerNames,
+                })
+              : say(ofSchool ? 'sequences.fromSchool' : 'sequences.starter')}
+          </p>
+        )}
+        {sequence.note && <p lang={lang}>{sequence.note}</p>}
+        <p class="row">
+          <span class="quiet">
+            {say('sequences.countSteps', { count: steps.length })}
+            {followers.length > 0 && ` · ${say('sequences.followedBy', { groups: followerNames })}`}
+          </span>
+          <button
+            type="button"
+            class="plain"
+            onClick={async () => {
+              const { id: _, ...copy } = copyOf(sequence, id);
+              go({ view: 'sequence', id: await addSequence(say('groups.copied', { what: name }), copy) });
+            }}
+          >
+            {say('groups.copy')}
+          </button>
+          {own &&
+            (followers.length === 0 ? (
+              <button
+                type="button"
+                class="plain"
+                onClick={() => {
+                  go({ view: 'group', id: null });
+                  void deleteSequence(sequence);
+                }}
+              >
+                {say('groups.delete')}
+              </button>
+            ) : (
+              <span class="quiet">{say('sequences.notDeletedYet')}</span>
+            ))}
+        </p>
+        <details class="unfold">
+          <summary>{say('sequences.whereFrom')}</summary>
+          <p class="quiet">
+            <span lang={lang}>{sequence.source}</span>{' '}
+            {say('sequences.licence', { licence: sequence.licence })}
+          </p>
+        </details>
+      </div>
+      <section class="part" aria-labelledby="order-title">
+        <h2 id="order-title">{say('sequences.steps')}</h2>
+        <p class="quiet">{say('sequences.aboutSteps')}</p>
+        <Odd count={oddities.length} sequence={sequence} />
+        <StepList steps={steps} lang={lang} oddities={oddities} onEdit={edit} />
+        <button
+          type="button"
+          class="action"
+          onClick={() =>
+            void edit(say('sequences.addedStep'), (all) =>
+              insertStep(all, all.length, { title: say('sequences.newStep'), teaches: [], bySight: [] }),
+            )
+          }
+        >
+          {say('sequences.addAtEnd')}
+        </button>
+      </section>
+    </div>
+  );
+}
+
+/** How much looks odd, and what is never taught at all. */
+function Odd({ count, sequence }: { count: number; sequence: Sequence }) {
+  const [shown, setShown] = useState(false);
+  const missing = neverTaught(sequence);
+  const families = [...new Set(missing.map(({ family }) => family))];
+  return (
+    <>
+      {count > 0 && <p>{say('sequences.oddThings', { count })}</p>}
+      {missing.length > 0 && (
+        <details class="unfold" open={shown} onToggle={(event) => setShown(event.currentTarget.open)}>
+          <summary>{say('sequences.patternsNeverTaught', { count: missing.length })}</summary>
+          {shown && (
+            <dl class="taught" lang="en">
+              {families.map((family) => (
+                <div key={family} class="taught-row">
+                  <dt>{family}</dt>
+                  <dd>
+                    {missing
+                      .filter((row) => row.family === family)
+                      .map((row) => patternName(row.id))
+                      .join('; ')}
+                  </dd>
+                </div>
+              ))}
+            </dl>
+          )}
+        </details>
+      )}
+    </>
+  );
+}

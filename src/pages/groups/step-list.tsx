@@ -1,0 +1,102 @@
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
+import type { SequenceStep } from '../../analyze/types.ts';
+import { say } from '../../wording/say.ts';
+import { type EditSteps, moveStep } from './edit-steps.ts';
+import type { Oddity } from './find-oddities.ts';
+import { StepEditor } from './step-editor.tsx';
+import { StepRow } from './step-row.tsx';
+
+interface StepListProps {
+  readonly steps: readonly SequenceStep[];
+  /** The language of their titles, where it is known. */
+  readonly lang: 'en' | undefined;
+  readonly oddities: readonly Oddity[];
+  readonly onEdit: EditSteps;
+}
+
+/** The steps in order; one at a time is open. What has the focus keeps it when its step moves. */
+export function StepList({ steps, lang, oddities, onEdit }: StepListProps) {
+  const [open, setOpen] = useState<number | null>(null);
+  const [dragged, setDragged] = useState<number | null>(null);
+  const [over, setOver] = useState<number | null>(null);
+  const list = useRef<HTMLOListElement>(null);
+  const focus = useRef<{ readonly row: number; readonly on: string } | null>(null);
+
+  useLayoutEffect(() => {
+    if (!focus.current) return;
+    const { row, on } = focus.current;
+    focus.current = null;
+    const found = list.current?.children[Math.min(row, steps.length - 1)];
+    const button = found?.querySelector<HTMLButtonElement>(`[data-act="${on}"]:enabled`);
+    (button ?? found?.querySelector<HTMLElement>('[data-act="open"]'))?.focus();
+  }, [steps]);
+
+  const move = (from: number, to: number, on = 'open'): void => {
+    // A move that is still on its way would make this one move another step.
+    if (focus.current || to < 0 || to >= steps.length || to === from) return;
+    focus.current = { row: to, on };
+    setOpen((now) => (now === from ? to : null));
+    const says = say('sequences.moved', { step: from + 1, place: to + 1 });
+    onEdit(says, (all) => moveStep(all, from, to)).catch(() => {
+      focus.current = null;
+    });
+  };
+  const end = (): void => {
+    setDragged(null);
+    setOver(null);
+  };
+  return (
+    <ol class="steps" ref={list}>
+      {steps.map((step, i) => (
+        <li
+          key={i}
+          class={`step-row${over === i && dragged !== null ? (dragged < i ? ' drop-after' : ' drop-before') : ''}`}
+          onDragOver={(event) => {
+            if (dragged === null) return;
+            event.preventDefault();
+            setOver(i);
+          }}
+          onDrop={(event) => {
+            event.preventDefault();
+            if (dragged !== null) move(dragged, i);
+            end();
+          }}
+          onKeyDown={(event) => {
+            if (!event.altKey || (event.key !== 'ArrowUp' && event.key !== 'ArrowDown')) return;
+            event.preventDefault();
+            move(i, event.key === 'ArrowUp' ? i - 1 : i + 1);
+          }}
+        >
+          <StepRow
+            step={step}
+            lang={lang}
+            number={i + 1}
+            last={i === steps.length - 1}
+            open={open === i}
+            onToggle={() => setOpen(open === i ? null : i)}
+            onMove={(by, on) => move(i, i + by, on)}
+            onDrag={(active) => (active ? setDragged(i) : end())}
+          />
+          {oddities
+            .filter((oddity) => oddity.step === i)
+            .map(({ says }) => (
+              <p key={says} class="odd">
+                <strong>{say('sequences.oddMark')}</strong> {says}
+              </p>
+            ))}
+          {open === i && (
+            <StepEditor
+              steps={steps}
+              at={i}
+              onEdit={onEdit}
+              onShow={(row) => {
+                focus.current = { row, on: 'open' };
+                setOpen(row);
+              }}
+            />
+          )}
+        </li>
+      ))}
+    </ol>
+  );
+}

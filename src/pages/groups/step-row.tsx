@@ -1,0 +1,72 @@
+import type { SequenceStep } from '../../analyze/types.ts';
+import { patternNames } from '../../ui/pattern-names.ts';
+import { say } from '../../wording/say.ts';
+import { TaughtLine } from './taught-line.tsx';
+
+interface StepRowProps {
+  readonly step: SequenceStep;
+  /** The language of its title, where it is known. */
+  readonly lang: 'en' | undefined;
+  readonly number: number;
+  readonly last: boolean;
+  readonly open: boolean;
+  readonly onToggle: () => void;
+  /** `on` is the button that was pressed. */
+  readonly onMove: (by: -1 | 1, on: 'up' | 'down') => void;
+  readonly onDrag: (active: boolean) => void;
+}
+
+/** One step at a glance: its title and what it teaches, with buttons to open and move it. */
+export function StepRow({ step, lang, number, last, open, onToggle, onMove, onDrag }: StepRowProps) {
+  const patterns = patternNames(step.teaches);
+  const title = step.title ?? (patterns || say('sequences.withoutTitle'));
+  return (
+    <div class="step-head">
+      <span
+        class="handle"
+        draggable
+        aria-hidden="true"
+        onDragStart={(event) => {
+          const row = event.currentTarget.closest('li');
+          if (row) event.dataTransfer?.setDragImage(row, 12, 12);
+          event.dataTransfer?.setData('text/plain', title);
+          onDrag(true);
+        }}
+        onDragEnd={() => onDrag(false)}
+      />
+      <button type="button" class="step-open" data-act="open" aria-expanded={open} onClick={onToggle}>
+        <span class="step-number">{number}</span>
+        <span>
+          <span class="step-name" lang={step.title ? lang : patterns ? 'en' : undefined}>
+            {title}
+          </span>
+          <span class="quiet step-teaches">
+            <TaughtLine teaches={step.title ? step.teaches : []} bySight={step.bySight} between=" · " />
+          </span>
+        </span>
+      </button>
+      <span class="step-moves">
+        <button
+          type="button"
+          class="move"
+          data-act="up"
+          disabled={number === 1}
+          aria-label={say('sequences.moveUp', { step: number })}
+          onClick={() => onMove(-1, 'up')}
+        >
+          ↑
+        </button>
+        <button
+          type="button"
+          class="move"
+          data-act="down"
+          disabled={last}
+          aria-label={say('sequences.moveDown', { step: number })}
+          onClick={() => onMove(1, 'down')}
+        >
+          ↓
+        </button>
+      </span>
+    </div>
+  );
+}

@@ -1,0 +1,20 @@
+import type { SequenceStep } from '../../analyze/types.ts';
+import { patternNames } from '../../ui/pattern-names.ts';
+import { sayWith } from '../../wording/say.ts';
+
+interface TaughtLineProps extends Pick<SequenceStep, 'teaches' | 'bySight'> {
+  /** What parts the words taught by sight from the patterns. */
+  readonly between?: string;
+}
+
+/** What a step or a pasted piece teaches, in a line: `ai as in rain; ay as in play; by sight: the, of`. */
+export function TaughtLine({ teaches, bySight, between = '; ' }: TaughtLineProps) {
+  return (
+    <>
+      {teaches.length > 0 && patternNames(teaches)}
+      {teaches.length > 0 && bySight.length > 0 && between}
+      {bySight.length > 0 &&
+        sayWith('sequences.bySight', { words: <span lang="en">{bySight.join(', ')}</span> })}
+    </>
+  );
+}

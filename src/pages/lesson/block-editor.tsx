@@ -1,0 +1,77 @@
+import type { LessonBlock } from '../../lesson/index.ts';
+import { say } from '../../wording/say.ts';
+import { KeptField } from './kept-field.tsx';
+
+interface BlockEditorProps {
+  readonly block: LessonBlock;
+  readonly reads: (text: string) => boolean;
+  /** Null takes the whole piece out. */
+  readonly onChange: (block: LessonBlock | null) => void;
+}
+
+/** A piece of the lesson with every text in a field of its own. What pupils see and cannot read yet is said, not forbidden. */
+export function BlockEditor({ block, reads, onChange }: BlockEditorProps) {
+  const { title, layout, columns, rows, note } = block;
+  const setRows = (changed: LessonBlock['rows']): void => onChange({ ...block, rows: changed });
+  const columnOf = (cell: number) => columns[cell] ?? columns[0]!;
+  const unread = [
+    ...new Set(
+      rows.flatMap((row) =>
+        row.filter((cell, j) => {
+          const { shows, head } = columnOf(j);
+          return shows !== 'key' && head !== 'Letters' && /\p{L}/u.test(cell) && !reads(cell);
+        }),
+      ),
+    ),
+  ];
+  return (
+    <fieldset class="lesson-block lesson-editor">
+      <legend lang={title ? 'en' : undefined}>{title || say('lesson.text')}</legend>
+      {note !== undefined && (
+        <KeptField
+          long
+          label={say('lesson.noteFor', { title })}
+          value={note}
+          onKeep={(text) => onChange({ ...block, note: text })}
+        />
+      )}
+      {rows.map((row, i) => (
+        <div class="lesson-fields" key={i}>
+          {row.map((cell, j) => (
+            <KeptField
+              key={j}
+              label={say('lesson.cell', { column: columnOf(j).head || title, line: i + 1 })}
+              value={cell}
+              onKeep={(text) => setRows(rows.with(i, row.with(j, text)))}
+            />
+          ))}
+          <button
+            type="button"
+            class="plain"
+            aria-label={say('lesson.takeOutLine', { line: i + 1 })}
+            onClick={() => setRows(rows.toSpliced(i, 1))}
+          >
+            {say('lesson.takeOut')}
+          </button>
+        </div>
+      ))}
+      {unread.length > 0 && (
+        <p class="lesson-unread" role="status">
+          {say('lesson.unread', { words: unread.join(', ') })}
+        </p>
+      )}
+      <p class="row">
+        <button
+          type="button"
+          class="plain"
+          onClick={() => setRows([...rows, (rows.at(-1) ?? columns).map(() => '')])}
+        >
+          {layout === 'words' ? say('lesson.addWord') : say('lesson.addLine')}
+        </button>
+        <button type="button" class="plain" onClick={() => onChange(null)}>
+          {title ? say('lesson.takeOutAll', { title }) : say('lesson.takeOutThis')}
+        </button>
+      </p>
+    </fieldset>
+  );
+}

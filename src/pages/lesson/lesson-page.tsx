@@ -1,0 +1,51 @@
+import { useEffect, useState } from 'preact/hooks';
+import { StorageFault } from '../../host/store/store-item.ts';
+import { FaultNote } from '../../ui/fault-note.tsx';
+import { Masthead } from '../../ui/masthead.tsx';
+import { LoadFault, useLoaded } from '../../ui/use-loaded.ts';
+import '../../ui/page.css';
+import '../../ui/wide-page.css';
+import { readAddress } from './lesson-address.ts';
+import './lesson.css';
+import { say } from '../../wording/say.ts';
+import { LessonView } from './lesson-view.tsx';
+import { loadTools, useStored } from './use-lesson.ts';
+
+/** The page on which a day's lesson is put together for a group, around a passage or without one. */
+export function LessonPage() {
+  const stored = useStored();
+  const tools = useLoaded(loadTools);
+  const [{ group, passage }, setNamed] = useState(readAddress);
+  const [isRefused, setRefused] = useState(false);
+  useEffect(() => {
+    const controller = new AbortController();
+    addEventListener('hashchange', () => setNamed(readAddress()), { signal: controller.signal });
+    return () => controller.abort();
+  }, []);
+  const groupId = stored && (Object.hasOwn(stored.groups.groups, group) ? group : stored.groups.chosen);
+  const found = stored?.passages.find(({ id }) => id === passage) ?? null;
+  return (
+    <div class="page lesson">
+      <Masthead title={say('ui.lessonPage')} page="lesson" />
+      <main tabIndex={-1}>
+        {tools instanceof LoadFault ? (
+          <p class="note" role="alert">
+            {say('lesson.noTable', { why: tools.message })}
+          </p>
+        ) : stored && groupId !== null ? (
+          <LessonView
+            key={`${groupId} ${found?.id ?? ''}`}
+            stored={stored}
+            tools={tools}
+            groupId={groupId}
+            passage={found}
+          />
+        ) : (
+          !isRefused && <p class="note">{say('lesson.opening')}</p>
+        )}
+      </main>
+      <footer class="quiet">{say('lesson.footer')}</footer>
+      <FaultNote kind={StorageFault} onFault={setRefused} />
+    </div>
+  );
+}

@@ -1,0 +1,71 @@
+import { useState } from 'preact/hooks';
+import type { Group } from '../../../analyze/types.ts';
+import type { Passage } from '../../../host/store/passages-store.ts';
+import type { PlannedPart } from '../../../lesson/index.ts';
+import { cleanText } from '../../../passage/print/clean-text.ts';
+import { nameFile } from '../../../passage/print/name-file.ts';
+import { OutButtons } from '../../../passage/print/out-buttons.tsx';
+import { useChoices } from '../../../passage/print/use-choices.ts';
+import { sourceLine } from '../../../passage/source-line.ts';
+import { LessonPaper, type LessonPaperProps } from './lesson-paper.tsx';
+import './lesson-paper.css';
+import { say } from '../../../wording/say.ts';
+import { LessonPrintView } from './lesson-print-view.tsx';
+import { type Audience, printParts } from './printed-part.ts';
+import { writeLessonBody, writeLessonHtml } from './write-lesson-html.tsx';
+import { writeLessonText } from './write-lesson-text.ts';
+
+interface LessonOutProps {
+  readonly parts: readonly PlannedPart[];
+  /** The passage's, or empty. */
+  readonly title: string;
+  readonly group: Group;
+  readonly passage: Passage | null;
+}
+
+/** The ways a lesson leaves the page: the pupils' sheet or the teacher's key. */
+export function LessonOut({ parts, title, group, passage }: LessonOutProps) {
+  const [audience, setAudience] = useState<Audience>('pupils');
+  const [choices, setChoices] = useChoices();
+  const source = passage && sourceLine(passage);
+  const paper = (): LessonPaperProps => ({
+    title: cleanText(title),
+    nameLine: audience === 'pupils' && choices.nameLine,
+    parts: printParts(parts, audience),
+    source: source && cleanText(source),
+  });
+  return (
+    <OutButtons
+      name={(extension) =>
+        nameFile(`Lesson ${title} ${audience === 'key' ? '(key)' : ''}`, group.name, extension)
+      }
+      docx={async () => (await import('./write-lesson-docx.ts')).writeLessonDocx(paper(), choices)}
+      html={() => writeLessonHtml(paper(), choices)}
+      text={() => writeLessonText(paper())}
+      richText={() => writeLessonBody(paper())}
+      print={(close) => (
+        <LessonPrintView
+          audience={audience}
+          choices={choices}
+          onAudience={setAudience}
+          onChange={setChoices}
+          onClose={close}
+        >
+          <LessonPaper {...paper()} />
+        </LessonPrintView>
+      )}
+    >
+      <label>
+        <span class="unseen">{say('lesson.whichSheet')}</span>
+        <select
+          class="field lesson-audience"
+          value={audience}
+          onChange={(event) => setAudience(event.currentTarget.value as Audience)}
+        >
+          <option value="pupils">{say('lesson.pupilsSheet')}</option>
+          <option value="key">{say('lesson.yourKey')}</option>
+        </select>
+      </label>
+    </OutButtons>
+  );
+}

@@ -1,0 +1,86 @@
+import type { LessonBlock, PlannedPart } from '../../../lesson/index.ts';
+import { cleanText } from '../../../passage/print/clean-text.ts';
+
+/** Who a sheet is for: `pupils` get lines to write on, the `key` has the answers and what to say. */
+export type Audience = 'pupils' | 'key';
+
+export interface PrintedColumn {
+  readonly head: string;
+  /** A line to write on. */
+  readonly blank: boolean;
+  /** Only the key has it. */
+  readonly forTeacher: boolean;
+}
+
+/** A piece of a lesson as one audience gets it; all text is a single line that can be printed. */
+export interface PrintedBlock extends Pick<LessonBlock, 'id' | 'title' | 'layout'> {
+  readonly note: string;
+  /** Pupils write on each row, so that it has a number to say. */
+  readonly numbered: boolean;
+  readonly columns: readonly PrintedColumn[];
+  readonly rows: readonly (readonly string[])[];
+}
+
+/** Long cells and many columns want the whole width; other pieces may stand side by side. */
+export function isWide({
+  layout,
+  columns,
+  rows,
+}: Pick<PrintedBlock, 'layout' | 'rows'> & { readonly columns: readonly unknown[] }): boolean {
+  if (layout !== 'table') return true;
+  const longest = columns.map((_, i) => Math.max(0, ...rows.map((row) => row[i]?.length ?? 0)));
+  return columns.length > 4 || longest.reduce((sum, length) => sum + length, 0) > NARROW;
+}
+
+/** Letters in a row that fit into half a page at the usual size. */
+const NARROW = 22;
+
+export interface PrintedPart {
+  readonly id: string;
+  readonly title: string;
+  readonly blocks: readonly PrintedBlock[];
+}
+
+/** The parts of a lesson for one audience, without what was left out or has nothing for it. */
+export function printParts(parts: readonly PlannedPart[], audience: Audience): PrintedPart[] {
+  return parts
+    .filter(({ plan }) => !plan.out)
+    .map(({ id, title, blocks }) => ({
+      id,
+      title,
+      blocks: blocks.flatMap((block) => printBlock(block, audience)),
+    }))
+    .filter(({ blocks }) => blocks.length > 0);
+}
+
+function printBlock(block: LessonBlock, audience: Audience): PrintedBlock[] {
+  const { id, title, layout, note = '' } = block;
+  const isKey = audience === 'key';
+  const isTable = layout === 'table';
+  const shown = block.columns
+    .map((column, at) => ({ ...column, at }))
+    .filter(({ shows }) => isKey || shows !== 'key')
+    .filter(({ at }) => !isTable || block.rows.some((row) => row[at]));
+  if (shown.length === 0 || block.rows.length === 0) return [];
+  const isBlank = (shows: string): boolean => !isKey && shows === 'blank';
+  const text = (cell: string, shows: string): string => (isBlank(shows) ? '' : cleanText(cell).trim());
+  return [
+    {
+      id,
+      title: cleanText(title),
+      layout,
+      note: isKey ? cleanText(note) : '',
+      numbered: block.columns.find(({ shows }) => shows !== 'key')?.shows === 'blank',
+      columns: shown.map(({ head, shows }) => ({
+        head: cleanText(head),
+        blank: isBlank(shows),
+        forTeacher: shows === 'key',
+      })),
+      rows: block.rows.map((row) =>
+        isTable
+          ? shown.map(({ at, shows }) => text(row[at] ?? '', shows))
+          : row.map((cell) => text(cell, shown[0]!.shows)),
+      ),
+    },
+  ];
+}

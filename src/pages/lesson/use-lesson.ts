@@ -1,0 +1,99 @@
+import { useEffect, useMemo } from 'preact/hooks';
+import { type Analyzer, compileGroup, createJudge } from '../../analyze/index.ts';
+import { loadEngine } from '../../host/data/load-engine.ts';
+import { loadWordBank } from '../../host/data/load-word-bank.ts';
+import { findGroup, type Groups, loadGroups, watchGroups } from '../../host/store/groups-store.ts';
+import { forgetLessons } from '../../host/store/lessons-store.ts';
+import { today, withinSequence } from '../../host/store/move-group.ts';
+import { loadPassages, type Passage, watchPassages } from '../../host/store/passages-store.ts';
+import {
+  findSequence,
+  loadSequences,
+  type Sequences,
+  watchSequences,
+} from '../../host/store/sequences-store.ts';
+import {
+  createKnownWords,
+  findFocus,
+  type LessonInput,
+  rememberAnalyses,
+  type WordBank,
+} from '../../lesson/index.ts';
+import { versionFor } from '../../passage/versions.ts';
+import { judgeWithStoryWords } from '../../passage/with-story-words.ts';
+import { useWatched } from '../../ui/use-watched.ts';
+
+/** What a lesson can be made for, kept up to date; null until all is read. */
+export interface LessonShelf {
+  readonly groups: Groups;
+  readonly sequences: Sequences;
+  readonly passages: readonly Passage[];
+}
+
+/** What the package gives for making lessons. */
+export interface LessonTools {
+  readonly engine: Analyzer;
+  readonly bank: WordBank;
+  readonly knownTo: ReturnType<typeof createKnownWords>;
+}
+
+// A lesson without a passage needs no database.
+const loadFound = (): Promise<readonly Passage[]> => loadPassages().catch(() => []);
+const watchFound = (onChange: (passages: readonly Passage[]) => void, signal: AbortSignal): void =>
+  watchPassages(() => void loadFound().then(onChange), signal);
+
+/** Groups, sequences and passages. Lessons of what was deleted are forgotten once all is read. */
+export function useStored(): LessonShelf | null {
+  const groups = useWatched(loadGroups, watchGroups);
+  const sequences = useWatched(loadSequences, watchSequences);
+  const passages = useWatched(loadFound, watchFound);
+  const isRead = groups !== null && passages !== null;
+  useEffect(() => {
+    if (!groups || !passages) return;
+    void forgetLessons(
+      ({ group, passage }) =>
+        (Object.hasOwn(groups.groups, group) || Object.hasOwn(groups.unread, group)) &&
+        (passage === null || passages.length === 0 || passages.some(({ id }) => id === passage)),
+    );
+  }, [isRead]);
+  return groups && sequences && passages && { groups, sequences, passages };
+}
+
+/** The analyser and the words. Rejects when the package cannot be read. */
+export async function loadTools(): Promise<LessonTools> {
+  const [loaded, bank] = await Promise.all([loadEngine(), loadWordBank()]);
+  const engine = rememberAnalyses(loaded);
+  return { engine, bank, knownTo: createKnownWords(bank, engine) };
+}
+
+/** What the parts of a lesson are made from. */
+export function useLessonInput(
+  tools: LessonTools | null,
+  { groups, sequences }: LessonShelf,
+  groupId: string,
+  passage: Passage | null,
+): LessonInput | null {
+  const given = findGroup(groups, groupId);
+  return useMemo(() => {
+    if (!tools || !given) return null;
+    const { engine, bank, knownTo } = tools;
+    const sequence = findSequence(sequences, given.sequence);
+    const version = passage && versionFor(passage, groupId);
+    const storyWords = version?.storyWords.map(({ word }) => word) ?? [];
+    // A story word is taught as a whole for this passage, so it is for the lesson around it.
+    const group = withinSequence(given, sequence);
+    const judge = judgeWithStoryWords(createJudge(engine, compileGroup(group, sequence)), storyWords);
+    const known = knownTo(judge);
+    return {
+      group,
+      sequence,
+      day: today(),
+      bank,
+      analyzer: engine,
+      judge,
+      known,
+      focus: findFocus(group, sequence, known.knows),
+      passage: passage && version && { title: passage.title, text: version.text },
+    };
+  }, [tools, given, sequences, groupId, passage]);
+}

@@ -1,0 +1,40 @@
+import { useState } from 'preact/hooks';
+import { say } from '../../wording/say.ts';
+
+interface FaultDetailsProps {
+  readonly says: string;
+  /** What a person who mends it needs to know. */
+  readonly details: string;
+  readonly onRetry: () => void;
+}
+
+/** A fault in a sentence, with a way to try again and to copy what a person who mends it needs. */
+export function FaultDetails({ says, details, onRetry }: FaultDetailsProps) {
+  const [copied, setCopied] = useState<boolean | null>(null);
+  const copy = (): void => {
+    navigator.clipboard.writeText(details).then(
+      () => setCopied(true),
+      () => setCopied(false),
+    );
+  };
+  return (
+    <div class="note" role="status">
+      <p>{says}</p>
+      <p class="page-tools">
+        <button type="button" class="plain" onClick={onRetry}>
+          {say('panel.tryAgain')}
+        </button>
+        <button type="button" class="plain" onClick={copy}>
+          {say('panel.copyDetails')}
+        </button>
+      </p>
+      {copied === true && <p class="quiet">{say('panel.detailsCopied')}</p>}
+      {copied === false && (
+        <>
+          <p class="quiet">{say('panel.detailsNotCopied')}</p>
+          <textarea readOnly rows={6} value={details} aria-label={say('panel.details')} />
+        </>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,47 @@
+import type { PageWords, UnreadFrame } from '../../host/page-talk/messages.ts';
+import { say, sayWith, spokenLanguage } from '../../wording/say.ts';
+import type { LimitName } from './figure-limits.ts';
+
+/** The line above the figure: what the figure is of, and what to do about the rest. */
+export function FigureNote({ limit, page }: { limit: LimitName; page: PageWords }) {
+  return (
+    <p class="quiet" role="status">
+      {limit === 'otherLanguage' ? (
+        say('panel.otherLanguage', { language: nameLanguage(page.language) })
+      ) : limit === 'frame' || limit === 'fullFrame' ? (
+        <FrameNote frames={page.foreign} isFull={limit === 'fullFrame'} />
+      ) : limit === 'silentFrames' ? (
+        say('panel.silentFrames', { count: page.silentFrames })
+      ) : (
+        say(`panel.${limit}`)
+      )}
+    </p>
+  );
+}
+
+const WHYS = { pdf: 'panel.framePdf', sealed: 'panel.frameSealed', site: 'panel.foreign' } as const;
+
+/** One reason with all frames it holds of; only what has an address of the web can be opened. */
+function FrameNote({ frames, isFull }: { frames: readonly UnreadFrame[]; isFull: boolean }) {
+  const { why } = frames.find(({ fills }) => fills || !isFull)!;
+  const links = frames
+    .filter((frame) => frame.why === why)
+    .map(({ url, title }, i) => (
+      <>
+        {i > 0 && ', '}
+        <a key={url} href={/^https?:/.test(url) ? url : undefined} target="_blank" rel="noopener">
+          {title || say('panel.frame')}
+        </a>
+      </>
+    ));
+  return <>{sayWith(WHYS[why], { frames: links })}</>;
+}
+
+/** A language as the reader calls it; its code where that is none a browser knows. */
+function nameLanguage(code: string): string {
+  try {
+    return new Intl.DisplayNames(spokenLanguage(), { type: 'language' }).of(code) ?? code;
+  } catch {
+    return code;
+  }
+}

@@ -1,0 +1,75 @@
+import type { Report } from '../../analyze/types.ts';
+import { askBackground, followWords } from '../../host/page-talk/client.ts';
+import { describeFault } from '../../host/page-talk/describe-fault.ts';
+import type { PageWords } from '../../host/page-talk/messages.ts';
+import { checkAccess, findTab } from '../../host/page-talk/page-access.ts';
+import { say } from '../../wording/say.ts';
+
+export type PageState =
+  | { readonly kind: 'loading' }
+  | { readonly kind: 'closed'; readonly why: string }
+  /** `allowed` when the button was pressed here before, so that the panel may shade it too. */
+  | { readonly kind: 'unshaded'; readonly allowed: boolean }
+  /** What happened, and what a person who mends it needs to know. */
+  | { readonly kind: 'failed'; readonly why: string; readonly details: string }
+  | { readonly kind: 'shaded'; readonly tab: number; readonly page: PageWords; readonly report: Report };
+
+type Tab = { readonly id: number; readonly url: string | undefined } | null;
+
+/**
+ * Follows the page in front: each call of what this gives looks at it anew, and `onState` is told what it is, more than once where
+ * frames answer later than the page itself. A page that does not answer keeps nobody from another tab. Until aborted.
+ */
+export function followFront(onState: (state: PageState) => void, signal: AbortSignal): () => void {
+  let round: { readonly tab: number | null; again: boolean } | null = null;
+  let asked = 0;
+  /** The page whose figures are shown: while it is looked at anew they stay, until all of its frames have answered. */
+  let shown: number | null = null;
+
+  async function look(): Promise<void> {
+    const mine = ++asked;
+    const tab = await findTab().catch(() => null);
+    if (mine !== asked || signal.aborted) return;
+    const id = tab?.id ?? null;
+    if (round?.tab === id) {
+      round.again = true;
+      return;
+    }
+    if (round) onState({ kind: 'loading' });
+    if (shown !== id) shown = null;
+    const now = { tab: id, again: true };
+    round = now;
+    while (now.again && round === now) {
+      now.again = false;
+      for await (const state of readPage(tab, shown !== null)) {
+        if (round !== now || signal.aborted) return;
+        onState(state);
+        shown = state.kind === 'shaded' ? id : null;
+      }
+    }
+    if (round === now) round = null;
+  }
+  return () => void look();
+}
+
+/** What a page is; with `wholeOnly` not before its frames have answered too. */
+async function* readPage(tab: Tab, wholeOnly: boolean): AsyncGenerator<PageState> {
+  try {
+    if (!tab) return yield { kind: 'closed', why: say('panel.noTab') };
+    const toShaded = async (page: PageWords): Promise<PageState> => ({
+      kind: 'shaded',
+      tab: tab.id,
+      page,
+      report: await askBackground('report', page),
+    });
+    let last: PageWords | null = null;
+    for await (last of followWords(tab.id)) if (!wholeOnly) yield await toShaded(last);
+    if (last && wholeOnly) yield await toShaded(last);
+    if (last) return;
+    const access = await checkAccess(tab);
+    if (access.allowed || access.why === null) yield { kind: 'unshaded', allowed: access.allowed };
+    else yield { kind: 'closed', why: access.why };
+  } catch (error) {
+    yield { kind: 'failed', ...describeFault(error) };
+  }
+}

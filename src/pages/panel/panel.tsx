@@ -1,0 +1,87 @@
+import type { PatternId } from '../../analyze/types.ts';
+import { chosenGroup } from '../../host/store/groups-store.ts';
+import { StorageFault } from '../../host/store/store-item.ts';
+import { FaultNote } from '../../ui/fault-note.tsx';
+import { say } from '../../wording/say.ts';
+import { DeskLink } from './desk-link.tsx';
+import { GroupPicker } from './group-picker.tsx';
+import '../../ui/page.css';
+import './panel.css';
+import { FaultDetails } from './fault-details.tsx';
+import type { PageState } from './follow-front.ts';
+import { ShadedPage } from './shaded-page.tsx';
+import { useGroups } from './use-groups.ts';
+import { usePage } from './use-page.ts';
+import { useSequences } from './use-sequences.ts';
+
+/** The side panel: the group, the reach of the page in front, and what is missing. */
+export function Panel() {
+  const groups = useGroups();
+  const sequences = useSequences();
+  const { state, shade, retry } = usePage();
+  return (
+    <main class="panel" tabIndex={-1}>
+      <header class="masthead">
+        <h1>Wordreach</h1>
+        {state.kind === 'shaded' && state.page.title !== '' && <p class="page-title">{state.page.title}</p>}
+      </header>
+      <FaultNote kind={StorageFault} />
+      {groups && sequences && <GroupPicker groups={groups} sequences={sequences} />}
+      <PageView
+        state={state}
+        shade={shade}
+        retry={retry}
+        alsoTaught={groups ? chosenGroup(groups).alsoTaught : []}
+      />
+      <footer class="quiet">{say('panel.deference')}</footer>
+    </main>
+  );
+}
+
+interface PageViewProps {
+  readonly state: PageState;
+  readonly shade: () => void;
+  readonly retry: () => void;
+  readonly alsoTaught: readonly PatternId[];
+}
+
+function PageView({ state, shade, retry, alsoTaught }: PageViewProps) {
+  switch (state.kind) {
+    case 'loading':
+      return (
+        <p class="note" role="status">
+          {say('panel.readingThePage')}
+        </p>
+      );
+    case 'closed':
+      return (
+        <div class="note" role="status">
+          <p>{state.why}</p>
+          <DeskLink />
+        </div>
+      );
+    case 'failed':
+      return <FaultDetails says={state.why} details={state.details} onRetry={retry} />;
+    case 'unshaded':
+      return state.allowed ? (
+        <div class="note">
+          <p>{say('panel.notShaded')}</p>
+          <button type="button" class="action" onClick={shade}>
+            {say('panel.shadeThisPage')}
+          </button>
+        </div>
+      ) : (
+        <p class="note">{say('panel.openAStory')}</p>
+      );
+    case 'shaded':
+      return (
+        <ShadedPage
+          key={`${state.tab} ${state.page.url}`}
+          tab={state.tab}
+          page={state.page}
+          report={state.report}
+          alsoTaught={alsoTaught}
+        />
+      );
+  }
+}

@@ -1,0 +1,161 @@
+import { useRef, useState } from 'preact/hooks';
+import type { PatternId, Report, WordKey } from '../../analyze/types.ts';
+import { askPage, goToPlace } from '../../host/page-talk/client.ts';
+import { listDetails } from '../../host/page-talk/describe-fault.ts';
+import { explainEmptyText } from '../../host/page-talk/explain-closed-page.ts';
+import type { PageWords, WordExplanation } from '../../host/page-talk/messages.ts';
+import { changeChosen } from '../../host/store/groups-store.ts';
+import { GapList } from '../../ui/gap-list.tsx';
+import { patternNames } from '../../ui/pattern-names.ts';
+import { Reach } from '../../ui/reach.tsx';
+import { standingSentence } from '../../ui/standing-sentence.ts';
+import { LoadFault, useLoaded } from '../../ui/use-loaded.ts';
+import { WordButtons, type WordLinks } from '../../ui/word-buttons.tsx';
+import { say } from '../../wording/say.ts';
+import { AlsoTaught } from './also-taught.tsx';
+import { DeskLink } from './desk-link.tsx';
+import { FaultDetails } from './fault-details.tsx';
+import { type FigureLimit, findLimit } from './figure-limits.ts';
+import { FigureNote } from './figure-note.tsx';
+import { LookChoice } from './look-choice.tsx';
+import { ReportLink } from './report-link.tsx';
+import { ScopeChoice } from './scope-choice.tsx';
+import { ShelfButton } from './shelf-button.tsx';
+import { useExplanation } from './use-explanation.ts';
+import { useSwaps } from './use-swaps.ts';
+
+/** A word taken apart is not needed before the figures are there. */
+const loadWordCard = () => import('./word-card.tsx').then(({ WordCard }) => WordCard);
+
+interface ShadedPageProps {
+  readonly tab: number;
+  readonly page: PageWords;
+  readonly report: Report;
+  readonly alsoTaught: readonly PatternId[];
+}
+
+/** What a shaded page asks of the group: its reach, the missing patterns, and one word taken apart. */
+export function ShadedPage({ tab, page, report, alsoTaught }: ShadedPageProps) {
+  const [opened, setOpened] = useState<WordLinks['opened']>(null);
+  const explanation = useExplanation(opened?.word ?? null, report);
+  const isHard = explanation !== null && /beyond|unsure/.test(explanation.verdict.standing);
+  const swaps = useSwaps(tab, isHard ? (opened?.word ?? null) : null, report);
+  const places = useRef(new Map<WordKey, number>());
+  const opener = useRef<Element | null>(null);
+  const WordCard = useLoaded(loadWordCard);
+  const { tally, gaps, words } = report;
+  const limit = findLimit(page, tally);
+  if (tally.running + tally.names === 0) {
+    return (
+      <>
+        <ScopeChoice tab={tab} page={page} />
+        <EmptyNote page={page} limit={limit} />
+      </>
+    );
+  }
+
+  function goTo(word: WordKey): void {
+    const n = places.current.get(word) ?? 0;
+    places.current.set(word, n + 1);
+    void goToPlace(tab, word, n);
+  }
+  function close(): void {
+    setOpened(null);
+    if (opener.current instanceof HTMLElement) opener.current.focus();
+  }
+  const unsure = new Set(words.filter(({ standing }) => standing === 'unsure').map(({ word }) => word));
+  const irregular = words
+    .filter(({ standing, missing }) => standing === 'beyond' && missing.includes('irregular'))
+    .map(({ word }) => word);
+  const links: WordLinks = {
+    opened,
+    isUnsure: (word) => unsure.has(word),
+    open: (list, word) => {
+      opener.current = document.activeElement;
+      setOpened({ list, word });
+      goTo(word);
+    },
+    card: explanation && WordCard && !(WordCard instanceof LoadFault) && (
+      <WordCard
+        explanation={explanation}
+        swaps={swaps}
+        tab={tab}
+        onNext={() => opened && goTo(opened.word)}
+        onClose={close}
+      />
+    ),
+  };
+  return (
+    <>
+      <ScopeChoice tab={tab} page={page} />
+      <PageFaults tab={tab} page={page} report={report} />
+      {limit && <FigureNote limit={limit.name} page={page} />}
+      <Reach tally={tally} withheld={limit?.withheld} />
+      <p class="page-tools">
+        <DeskLink tab={tab} />
+        <ReportLink tab={tab} />
+        <LookChoice />
+      </p>
+      <p class="quiet">{say('panel.printed')}</p>
+      <ShelfButton tab={tab} version={page.scope} />
+      <p class="unseen" role="status">
+        {explanation && describeInShort(explanation)}
+      </p>
+      {limit === null && tally.beyond + tally.unsure === 0 && <p class="note">{say('panel.allRead')}</p>}
+      <GapList
+        gaps={gaps}
+        links={links}
+        onTaught={(id) => void changeChosen((group) => ({ ...group, alsoTaught: [...group.alsoTaught, id] }))}
+      />
+      {irregular.length + unsure.size > 0 && (
+        <section aria-labelledby="others-title">
+          <h2 id="others-title">{say('panel.others')}</h2>
+          <p class="quiet">{say('panel.othersHint')}</p>
+          <WordButtons list="others" words={[...irregular, ...unsure]} links={links} />
+        </section>
+      )}
+      <AlsoTaught
+        ids={alsoTaught}
+        onUntick={(id) =>
+          void changeChosen((group) => ({
+            ...group,
+            alsoTaught: group.alsoTaught.filter((other) => other !== id),
+          }))
+        }
+      />
+    </>
+  );
+}
+
+/** Words that a fault of ours kept from being judged or marked; nothing as a rule. */
+function PageFaults({ tab, page, report }: Pick<ShadedPageProps, 'tab' | 'page' | 'report'>) {
+  const { faults } = report;
+  if (faults.length === 0 && page.fault === null) return null;
+  const details = [
+    ...faults.map(({ word, fault }) => `${word}: ${fault}`),
+    ...(page.fault === null ? [] : [page.fault]),
+  ];
+  return (
+    <FaultDetails
+      says={faults.length > 0 ? say('panel.unjudged', { count: faults.length }) : say('panel.unmarked')}
+      details={listDetails(details)}
+      onRetry={() => void askPage(tab, 'rejudge', undefined as never, 0)}
+    />
+  );
+}
+
+function EmptyNote({ page, limit }: { page: PageWords; limit: FigureLimit | null }) {
+  return (
+    <div class="note">
+      {limit && !page.drawn ? <FigureNote limit={limit.name} page={page} /> : <p>{explainEmptyText(page)}</p>}
+      <DeskLink />
+    </div>
+  );
+}
+
+/** What a screen reader says when a word is opened, before its card is read. */
+function describeInShort({ analysis, verdict }: WordExplanation): string {
+  const needed = patternNames(verdict.missing);
+  const short = `${analysis.word}: ${standingSentence(verdict)}`;
+  return needed ? `${short} ${say('panel.neededInShort', { patterns: needed })}` : short;
+}

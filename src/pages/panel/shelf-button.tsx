@@ -1,0 +1,59 @@
+import { useEffect, useState } from 'preact/hooks';
+import { say } from '../../wording/say.ts';
+
+type State =
+  | { readonly kind: 'asked' | 'working' }
+  | { readonly kind: 'done'; readonly id: string; readonly says: string }
+  | { readonly kind: 'failed'; readonly why: string };
+
+/**
+ * Puts the words of the page on the shelf; its text too, if the teacher ticks that. `version` changes when another text of
+ * the page is checked.
+ */
+export function ShelfButton({ tab, version }: { tab: number; version: unknown }) {
+  const [keepsText, setKeepsText] = useState(false);
+  const [state, setState] = useState<State>({ kind: 'asked' });
+  useEffect(() => setState({ kind: 'asked' }), [version]);
+  const putOn = async (): Promise<void> => {
+    setState({ kind: 'working' });
+    // Loaded when it is wanted, because the panel opens at every click on the button and this is seldom asked for.
+    const { putTab } = await import('../shelf/put-tab.ts');
+    const put = await putTab(tab, keepsText);
+    if ('why' in put) setState({ kind: 'failed', why: put.why });
+    else {
+      const says = put.outcome === 'there' ? say('panel.onShelfAlready') : say('panel.onShelf');
+      setState({ kind: 'done', id: put.id, says });
+    }
+  };
+  return (
+    <div class="shelf-button">
+      <p class="page-tools">
+        <button type="button" class="plain" disabled={state.kind === 'working'} onClick={() => void putOn()}>
+          {say('panel.putOnShelf')}
+        </button>
+        <label class="tick quiet">
+          <input
+            type="checkbox"
+            checked={keepsText}
+            onChange={(event) => setKeepsText(event.currentTarget.checked)}
+          />{' '}
+          {say('panel.withText')}
+        </label>
+        <a class="plain" href="/shelf.html" target="_blank" rel="noopener">
+          {say('panel.openShelf')}
+        </a>
+      </p>
+      <p role="status">
+        {state.kind === 'done' && (
+          <>
+            {state.says}{' '}
+            <a class="plain" href={`/shelf.html#text/${state.id}`} target="_blank" rel="noopener">
+              {say('panel.seeThere')}
+            </a>
+          </>
+        )}
+        {state.kind === 'failed' && state.why}
+      </p>
+    </div>
+  );
+}

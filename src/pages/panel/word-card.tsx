@@ -1,0 +1,66 @@
+import type { WordExplanation } from '../../host/page-talk/messages.ts';
+import { patternNames } from '../../ui/pattern-names.ts';
+import { MarkedWord, ReadingsView } from '../../ui/reading-view.tsx';
+import { standingSentence } from '../../ui/standing-sentence.ts';
+import '../../ui/reading-view.css';
+import './word-card.css';
+import { say } from '../../wording/say.ts';
+
+interface WordCardProps {
+  readonly explanation: WordExplanation;
+  /** Words that say the same and can be read; null while they are looked for, or when none are wanted. */
+  readonly swaps: readonly { readonly text: string; readonly reads: boolean }[] | null;
+  readonly tab: number;
+  readonly onNext: () => void;
+  readonly onClose: () => void;
+}
+
+/** One word taken apart: its spellings with their sounds, base and endings, syllables, and what is missing. */
+export function WordCard({ explanation, swaps, tab, onNext, onClose }: WordCardProps) {
+  const { analysis, verdict } = explanation;
+  const { word, readings } = analysis;
+  return (
+    <section
+      class="card"
+      aria-label={say('panel.theWord', { word })}
+      onKeyDown={(event) => event.key === 'Escape' && onClose()}
+    >
+      <div class="card-head">
+        <p class="card-word">
+          {readings.length === 1 ? <MarkedWord word={word} reading={readings[0]!} /> : word}
+        </p>
+        <button type="button" class="plain" onClick={onNext}>
+          {say('panel.nextPlace')}
+        </button>
+        <button type="button" class="plain" onClick={onClose}>
+          {say('panel.close')}
+        </button>
+      </div>
+      <p class={`standing standing-${verdict.standing}`}>{standingSentence(verdict)}</p>
+      <ReadingsView word={word} analysis={analysis} missing={verdict.missing} />
+      {verdict.missing.length > 0 && (
+        <p>
+          <span class="quiet">{say('panel.stillNeeded')}</span> {patternNames(verdict.missing)}
+        </p>
+      )}
+      {swaps && swaps.length > 0 && (
+        <p class="swaps">
+          <span class="quiet">{say('panel.sayInstead')}</span>{' '}
+          {swaps.map(({ text, reads }) => (
+            <a
+              key={text}
+              lang="en"
+              class={reads ? 'swap' : 'swap swap-beyond'}
+              href={`/desk.html#take/${tab}/${encodeURIComponent(word)}/${encodeURIComponent(text)}`}
+              target="_blank"
+              rel="noopener"
+            >
+              {text}
+            </a>
+          ))}
+        </p>
+      )}
+      {swaps?.length === 0 && <p class="quiet">{say('panel.noSwap')}</p>}
+    </section>
+  );
+}

@@ -1,0 +1,59 @@
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { loadButtonShortcut } from '../../host/background/button-shortcut.ts';
+import { LoadFault, useLoaded } from '../../ui/use-loaded.ts';
+import { say } from '../../wording/say.ts';
+import '../../ui/page.css';
+import './practice.css';
+import { servePractice } from './serve-practice.ts';
+
+/** A story to press the button on, with what to do next beside it. */
+export function PracticePage() {
+  const [isShaded, setShaded] = useState(false);
+  const shortcut = useLoaded(loadButtonShortcut);
+  useEffect(() => servePractice(setShaded), []);
+  return (
+    <>
+      <aside class="practice-note">
+        <div role="status">
+          {isShaded ? (
+            <p>
+              {say('welcome.practiceShaded')} {say('welcome.practiceThen')}
+            </p>
+          ) : (
+            <>
+              <p>
+                <img src="/icon/icon.svg" alt="" width="24" height="24" /> {say('welcome.practicePress')}{' '}
+                {shortcut &&
+                  !(shortcut instanceof LoadFault) &&
+                  say('welcome.practiceShortcut', { shortcut })}
+              </p>
+              <p class="quiet">{say('welcome.practicePin')}</p>
+            </>
+          )}
+        </div>
+        <a class="plain" href="/groups.html">
+          {say('welcome.practiceGroups')}
+        </a>
+      </aside>
+      <Story />
+    </>
+  );
+}
+
+/** The story that comes with the extension, as it stands in its file. */
+function Story() {
+  const place = useRef<HTMLElement>(null);
+  useEffect(() => {
+    const controller = new AbortController();
+    void (async () => {
+      const answer = await fetch('/story/index.html', { signal: controller.signal });
+      const story = new DOMParser()
+        .parseFromString(await answer.text(), 'text/html')
+        .querySelector('article');
+      if (story && place.current && !controller.signal.aborted)
+        place.current.replaceChildren(document.adoptNode(story));
+    })();
+    return () => controller.abort();
+  }, []);
+  return <main ref={place} class="practice-story" lang="en" dir="ltr" tabIndex={-1} />;
+}

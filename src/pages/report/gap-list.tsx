@@ -1,0 +1,32 @@
+import type { CompiledGroup } from '../../analyze/index.ts';
+import type { Gap } from '../../analyze/types.ts';
+import { patternName } from '../../ui/pattern-name.ts';
+import { say } from '../../wording/say.ts';
+
+/** What the group lacks for this text: when its sequence teaches it, what it opens, and in which words it stands. */
+export function GapList({ gaps, group }: { gaps: readonly Gap[]; group: CompiledGroup }) {
+  if (gaps.length === 0) return <p>{say('report.noGaps')}</p>;
+  return (
+    <ul class="report-gaps">
+      {gaps.map(({ pattern, opens, words }) => (
+        <li key={pattern}>
+          <h3>{patternName(pattern)}</h3>
+          <p class="quiet">
+            {nameStep(group.stepOf(pattern))}, {nameOpens(opens)}
+          </p>
+          <p class="report-words" lang="en">
+            {words.join(', ')}
+          </p>
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+function nameStep(step: number | null): string {
+  return step === null ? say('report.inNoStep') : say('report.atStep', { step });
+}
+
+function nameOpens(opens: number): string {
+  return opens === 0 ? say('report.onlyWithOthers') : say('report.opensPlaces', { count: opens });
+}

@@ -1,0 +1,32 @@
+import { useEffect, useState } from 'preact/hooks';
+import { watchPassages } from '../../host/store/passages-store.ts';
+import { StorageFault } from '../../host/store/store-item.ts';
+import { say } from '../../wording/say.ts';
+import { loadReportText, ReportFault, type ReportText } from './report-text.ts';
+
+/** The text the address names, or why there is none; null while it is read. A passage follows what is saved of it. */
+export function useReportText(): ReportText | { readonly fault: string } | null {
+  const [found, setFound] = useState<ReportText | { readonly fault: string } | null>(null);
+  useEffect(() => {
+    const controller = new AbortController();
+    const { signal } = controller;
+    const read = (): void => {
+      const address = location.hash;
+      const show = (value: ReportText | { readonly fault: string }): void => {
+        if (!signal.aborted && location.hash === address) setFound(value);
+      };
+      loadReportText(address).then(show, (error: unknown) => show({ fault: explain(error) }));
+    };
+    addEventListener('hashchange', read, { signal });
+    watchPassages(read, signal);
+    read();
+    return () => controller.abort();
+  }, []);
+  return found;
+}
+
+function explain(error: unknown): string {
+  return error instanceof ReportFault || error instanceof StorageFault
+    ? error.message
+    : say('report.textFailed');
+}

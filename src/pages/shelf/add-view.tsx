@@ -1,0 +1,96 @@
+import { useState } from 'preact/hooks';
+import type { Group } from '../../analyze/types.ts';
+import { FileDrop } from '../../ui/file-drop.tsx';
+import { say } from '../../wording/say.ts';
+import { joinTags } from './add-to-shelf.ts';
+import { IntakeProgress } from './intake-progress.tsx';
+import { LookedPart } from './looked-part.tsx';
+import { TabsPart } from './tabs-part.tsx';
+import type { Intake, IntakeChoices } from './use-intake.ts';
+import type { Ranker } from './use-ranks.ts';
+import type { ReadyShelf } from './use-shelf.ts';
+
+interface AddViewProps {
+  readonly shelf: ReadyShelf;
+  readonly intake: Intake;
+  readonly rank: Ranker;
+  readonly mark: number;
+  readonly groups: Readonly<Record<string, Group>>;
+  readonly stepOf: (group: Group) => number;
+}
+
+/** Many texts at once: files and open pages, onto the shelf or only into a table. */
+export function AddView({ shelf, intake, rank, mark, groups, stepOf }: AddViewProps) {
+  const [goesTo, setGoesTo] = useState<IntakeChoices['goesTo']>('shelf');
+  const [keepsText, setKeepsText] = useState(false);
+  const [tags, setTags] = useState('');
+  const choices: IntakeChoices = {
+    goesTo,
+    keepsText,
+    tags: joinTags([], tags.split(',')),
+    lookUp: (key) => void shelf.weigher.weigh(key),
+  };
+  return (
+    <div class="sheet">
+      <section class="part" aria-labelledby="choices-title">
+        <h2 id="choices-title">{say('shelf.manyAtOnce')}</h2>
+        <fieldset class="shelf-choices">
+          <legend class="quiet">{say('shelf.whatIsRead')}</legend>
+          <label class="tick">
+            <input
+              type="radio"
+              name="goes-to"
+              checked={goesTo === 'shelf'}
+              onChange={() => setGoesTo('shelf')}
+            />{' '}
+            {say('shelf.ontoShelf')}
+          </label>
+          <label class="tick">
+            <input
+              type="radio"
+              name="goes-to"
+              checked={goesTo === 'table'}
+              onChange={() => setGoesTo('table')}
+            />{' '}
+            {say('shelf.intoTable')}
+          </label>
+        </fieldset>
+        <label class="tick">
+          <input
+            type="checkbox"
+            checked={keepsText}
+            onChange={(event) => setKeepsText(event.currentTarget.checked)}
+          />{' '}
+          {say('shelf.keepText')}
+        </label>
+        <label class="picker">
+          <span class="quiet">{say('shelf.tagsForAll')}</span>
+          <input
+            type="text"
+            class="field"
+            value={tags}
+            placeholder={say('shelf.tagsShown')}
+            onInput={(event) => setTags(event.currentTarget.value)}
+          />
+        </label>
+      </section>
+      <section class="part" aria-labelledby="files-title">
+        <h2 id="files-title">{say('shelf.files')}</h2>
+        <FileDrop
+          label={say('shelf.filesDrop')}
+          labelledBy="files-title"
+          describedBy="files-hint"
+          accept=".txt,.md,.html,.htm,.docx,.pdf,.epub"
+          multiple
+          onFile={(file) => intake.addFiles([file], choices)}
+        />
+        <p class="quiet" id="files-hint">
+          {say('shelf.filesHint')}
+        </p>
+      </section>
+      <TabsPart onTake={(tabs) => intake.addTabs(tabs, choices)} />
+      <IntakeProgress intake={intake} />
+      <LookedPart {...{ shelf, intake, rank, mark, groups, stepOf, tags: choices.tags }} />
+    </div>
+  );
+}

@@ -1,0 +1,133 @@
+import { useMemo, useState } from 'preact/hooks';
+import type { Fit } from '../../analyze/index.ts';
+import type { Group } from '../../analyze/types.ts';
+import { say, spokenLanguage } from '../../wording/say.ts';
+import { describeFitShort, sayReach } from './describe-fit.ts';
+import type { IndexedText } from './shelf-index.ts';
+import { addressOf } from './use-route.ts';
+import './fit-table.css';
+
+/** A group with how every text of the table fits it, in the order of the texts. */
+export interface FitColumn {
+  readonly id: string;
+  readonly group: Group;
+  readonly step: number;
+  readonly fits: readonly Fit[];
+}
+
+interface FitTableProps {
+  readonly caption: string;
+  readonly texts: readonly IndexedText[];
+  readonly columns: readonly FitColumn[];
+  /** Whether the titles lead to the texts; not where they are only looked at. */
+  readonly links?: boolean;
+  /** Whether all rows are there at once, to be printed. */
+  readonly whole?: boolean;
+}
+
+/** What the rows are sorted by: the title, the words, or the fit for a group by its id. */
+interface Sorting {
+  readonly by: 'title' | 'words' | { readonly id: string };
+  readonly down: boolean;
+}
+
+/** Rows shown at a time. */
+const PAGE = 50;
+
+const letters = new Intl.Collator('en', { numeric: true });
+
+/** Texts by groups, sorted by any column; wider than the window, it scrolls in a region of its own. */
+export function FitTable({ caption, texts, columns, links = true, whole = false }: FitTableProps) {
+  const [sorting, setSorting] = useState<Sorting>({ by: { id: columns[0]!.id }, down: true });
+  const [shown, setShown] = useState(PAGE);
+  const first = columns[0]!;
+  const rows = useMemo(
+    () => sortRows(texts, columns, sorting),
+    [texts, sorting, ...columns.map(({ fits }) => fits)],
+  );
+  const isBy = (by: Sorting['by']): boolean =>
+    typeof by === 'string' ? sorting.by === by : typeof sorting.by !== 'string' && sorting.by.id === by.id;
+  const head = (by: Sorting['by'], name: string, hint?: string) => (
+    <th scope="col" aria-sort={isBy(by) ? (sorting.down ? 'descending' : 'ascending') : undefined}>
+      <button
+        type="button"
+        class="shelf-sort"
+        onClick={() => setSorting({ by, down: isBy(by) ? !sorting.down : by !== 'title' })}
+      >
+        {name}
+        <span aria-hidden="true">{isBy(by) ? (sorting.down ? ' ↓' : ' ↑') : ''}</span>
+      </button>
+      {hint && <span class="quiet">{hint}</span>}
+    </th>
+  );
+  return (
+    <>
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: wider than a narrow window, it is scrolled by keyboard too */}
+      <section class="shelf-scroll" aria-label={say('shelf.textsByGroups')} tabIndex={0}>
+        <table class="shelf-table">
+          <caption>
+            <span>{caption}</span>
+          </caption>
+          <thead>
+            <tr>
+              {head('title', say('shelf.textColumn'))}
+              {head('words', say('report.words'))}
+              {columns.map(({ id, group, step }) => head({ id }, group.name, say('report.atStep', { step })))}
+            </tr>
+          </thead>
+          <tbody>
+            {(whole ? rows : rows.slice(0, shown)).map((i) => {
+              const text = texts[i]!;
+              return (
+                <tr key={text.id}>
+                  <th scope="row">
+                    {links ? (
+                      <a href={addressOf({ view: 'text', id: text.id })}>
+                        {text.title || say('shelf.untitled')}
+                      </a>
+                    ) : (
+                      text.title || say('shelf.untitled')
+                    )}
+                  </th>
+                  <td>{first.fits[i]!.running.toLocaleString(spokenLanguage())}</td>
+                  {columns.map(({ id, step, fits }) => (
+                    <td key={id} class={fits[i]!.now ? 'shelf-cell-now' : undefined}>
+                      {sayReach(fits[i]!.reach)} <span class="quiet">{describeFitShort(fits[i]!, step)}</span>
+                    </td>
+                  ))}
+                </tr>
+              );
+            })}
+          </tbody>
+        </table>
+      </section>
+      {rows.length > shown && (
+        <button type="button" class="plain" data-screen onClick={() => setShown(shown + PAGE)}>
+          {say('ui.showMore', { count: Math.min(PAGE, rows.length - shown) })}
+        </button>
+      )}
+    </>
+  );
+}
+
+/** The numbers of the texts in the order of the rows; the best fit is the greatest. */
+function sortRows(
+  texts: readonly IndexedText[],
+  columns: readonly FitColumn[],
+  { by, down }: Sorting,
+): readonly number[] {
+  const fits =
+    typeof by === 'string' ? columns[0]!.fits : (columns.find(({ id }) => id === by.id) ?? columns[0]!).fits;
+  const compare = (a: number, b: number): number => {
+    if (by === 'title') return letters.compare(texts[a]!.title, texts[b]!.title);
+    if (by === 'words') return fits[a]!.running - fits[b]!.running;
+    return compareFits(fits[a]!, fits[b]!);
+  };
+  return texts.map((_, i) => i).sort((a, b) => (down ? compare(b, a) : compare(a, b)) || a - b);
+}
+
+function compareFits(a: Fit, b: Fit): number {
+  if (a.now !== b.now) return a.now ? 1 : -1;
+  const ahead = a.now ? 0 : (b.step ?? 10_000) - (a.step ?? 10_000);
+  return ahead || a.reach - b.reach;
+}

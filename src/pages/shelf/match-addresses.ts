@@ -1,0 +1,31 @@
+import type { OpenTab } from '../../host/page-talk/open-tabs.ts';
+
+/** Which pasted addresses are those of open pages, and which are not. */
+export interface MatchedAddresses {
+  readonly matched: readonly OpenTab[];
+  readonly missing: readonly string[];
+}
+
+/**
+ * Finds the tabs of pasted addresses, which stand apart by white space or commas. The place within a page, a slash at its end, and http
+ * or https do not matter: https://tarnquay.example/ferry#top is http://tarnquay.example/ferry/, but not its page
+ * /ferry?day=2.
+ */
+export function matchAddresses(pasted: string, tabs: readonly OpenTab[]): MatchedAddresses {
+  const wanted = [...new Set(pasted.split(/[\s,]+/).filter((address) => address !== ''))];
+  const found = wanted.map((address) => ({
+    address,
+    tab: tabs.find(({ url }) => plain(url) === plain(address)),
+  }));
+  return {
+    matched: [...new Set(found.flatMap(({ tab }) => (tab ? [tab] : [])))],
+    missing: found.filter(({ tab }) => !tab).map(({ address }) => address),
+  };
+}
+
+function plain(address: string): string {
+  const whole = /^[a-z][a-z+.-]*:/i.test(address) ? address : `https://${address}`;
+  if (!URL.canParse(whole)) return address;
+  const { host, pathname, search } = new URL(whole);
+  return `${host}${pathname.replace(/\/$/, '')}${search}`;
+}

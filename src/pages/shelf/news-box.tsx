@@ -1,0 +1,42 @@
+import { noteSeen } from '../../host/store/shelf-seen.ts';
+import { say } from '../../wording/say.ts';
+import type { GroupNews } from './find-news.ts';
+import { addressOf } from './use-route.ts';
+
+const SHOWN = 5;
+
+/** Says which texts groups came to read since the teacher last looked, until that is put away. */
+export function NewsBox({ news }: { news: readonly GroupNews[] }) {
+  return (
+    <>
+      {news
+        .filter(({ texts }) => texts.length > 0)
+        .map(({ id, group, texts }) => (
+          <section key={id} class="note shelf-news" aria-label={say('shelf.newsFor', { group: group.name })}>
+            <h2>{say('shelf.nowRead', { count: texts.length, group: group.name })}</h2>
+            <ul>
+              {texts.slice(0, SHOWN).map((text) => (
+                <li key={text.id}>
+                  <a href={addressOf({ view: 'text', id: text.id })}>{text.title || say('shelf.untitled')}</a>
+                </li>
+              ))}
+            </ul>
+            {texts.length > SHOWN && (
+              <p class="quiet">{say('shelf.newsMore', { count: texts.length - SHOWN })}</p>
+            )}
+            <button
+              type="button"
+              class="plain"
+              onClick={() => {
+                void noteSeen(id, group);
+                document.querySelector('main')?.focus();
+              }}
+            >
+              {say('shelf.putAway')}
+              <span class="unseen"> {say('shelf.newsFor', { group: group.name })}</span>
+            </button>
+          </section>
+        ))}
+    </>
+  );
+}

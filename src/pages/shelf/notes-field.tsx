@@ -1,0 +1,56 @@
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { say } from '../../wording/say.ts';
+
+/** Notes are kept this long after the last change, and at the latest so long after the first that is not kept, in milliseconds. */
+const REST = 400;
+const LONGEST = 800;
+
+/** A field for notes; what is typed is kept a moment later, at once when the field, the view or the page is left. */
+export function NotesField({ notes, onChange }: { notes: string; onChange: (notes: string) => void }) {
+  const [typed, setTyped] = useState<string | null>(null);
+  const unsaved = useRef<{
+    notes: string;
+    since: number;
+    timer: ReturnType<typeof setTimeout>;
+  } | null>(null);
+  const save = useRef(onChange);
+  save.current = onChange;
+  const flush = useRef(() => {
+    if (!unsaved.current) return;
+    clearTimeout(unsaved.current.timer);
+    save.current(unsaved.current.notes);
+    unsaved.current = null;
+  });
+  useEffect(() => {
+    const leave = flush.current;
+    addEventListener('pagehide', leave);
+    return () => {
+      removeEventListener('pagehide', leave);
+      leave();
+    };
+  }, []);
+  return (
+    <label class="shelf-notes">
+      <span class="quiet">{say('shelf.notes')}</span>
+      <textarea
+        class="field"
+        rows={3}
+        value={typed ?? notes}
+        onInput={(event) => {
+          const { value } = event.currentTarget;
+          setTyped(value);
+          if (unsaved.current) clearTimeout(unsaved.current.timer);
+          const now = performance.now();
+          const since = unsaved.current?.since ?? now;
+          const wait = Math.max(0, Math.min(REST, since + LONGEST - now));
+          unsaved.current = { notes: value, since, timer: setTimeout(flush.current, wait) };
+        }}
+        onBlur={() => {
+          flush.current();
+          // From here on it shows what is stored, also what another window makes of it.
+          setTyped(null);
+        }}
+      />
+    </label>
+  );
+}

@@ -1,0 +1,37 @@
+import { askPage, askWords, setScope } from '../../host/page-talk/client.ts';
+import { shadePage } from '../../host/page-talk/page-access.ts';
+import { sayDay } from '../../passage/files/say-day.ts';
+import { readPageText } from '../../passage/read-page-text.ts';
+import type { VettedText } from './add-to-shelf.ts';
+
+/**
+ * Reads what is checked on the page of a tab, with its text if that is to be kept. A page that is not shaded is shaded for a moment, and
+ * shows that it was. Rejects with `TakeFault` when it cannot be read or has no words.
+ */
+export async function readTab(tab: number, keepsText: boolean): Promise<VettedText> {
+  const isShaded = (await askWords(tab)) !== null;
+  if (!isShaded) await shadePage(tab);
+  try {
+    // Answered when all of it is read; before, a part of the words would be missing.
+    if (!isShaded) await setScope(tab, 'story');
+    const { page, text } = await readPageText(tab);
+    return {
+      title: page.title,
+      url: page.url,
+      byline: page.byline,
+      date: sayDay(page.date),
+      words: mergeKeys(page.words),
+      skipped: page.skipped,
+      text: keepsText ? text : null,
+    };
+  } finally {
+    if (!isShaded) await askPage(tab, 'stop', undefined as never);
+  }
+}
+
+/** A page and its frames may each have the same word. */
+function mergeKeys(words: VettedText['words']): VettedText['words'] {
+  const counts = new Map<string, number>();
+  for (const [key, count] of words) counts.set(key, (counts.get(key) ?? 0) + count);
+  return [...counts];
+}

@@ -1,0 +1,81 @@
+import { expect, test } from 'vitest';
+import type { Fit } from '../../analyze/index.ts';
+import type { IndexedText } from './shelf-index.ts';
+import { bandOf, isWanted, listTags, type RankedText, sortTexts } from './sort-texts.ts';
+
+function textOf(given: Partial<IndexedText>): IndexedText {
+  return {
+    id: given.title ?? '',
+    title: '',
+    url: null,
+    byline: null,
+    date: null,
+    shelved: 0,
+    tags: [],
+    notes: '',
+    skipped: 0,
+    isKept: false,
+    words: new Uint32Array(),
+    searched: '',
+    ...given,
+  };
+}
+
+const row = (title: string, fit: Partial<Fit>, shelved = 0): RankedText => ({
+  text: textOf({ title, shelved }),
+  fit: { reach: 0, running: 100, opened: 0, now: false, step: null, ...fit },
+});
+
+const rows = [
+  row('never high', { reach: 80 }, 9),
+  row('never low', { reach: 20 }),
+  row('soon', { step: 12, reach: 85 }),
+  row('sooner', { step: 11, reach: 70 }),
+  row('now', { now: true, step: 2, reach: 96, opened: 5 }),
+  row('now best', { now: true, step: 9, reach: 99 }),
+  row('now best, newer', { now: true, step: 9, reach: 99 }, 5),
+];
+const titles = (sorted: readonly RankedText[]) => sorted.map(({ text }) => text.title);
+
+test('the best fit comes first: now by reach, then by the step it takes, then what never reads', () => {
+  expect(titles(sortTexts(rows, 'fit'))).toEqual([
+    'now best, newer',
+    'now best',
+    'now',
+    'sooner',
+    'soon',
+    'never high',
+    'never low',
+  ]);
+});
+
+test('other orders', () => {
+  expect(titles(sortTexts(rows, 'practice'))[0]).toBe('now');
+  expect(titles(sortTexts(rows, 'newest')).slice(0, 2)).toEqual(['never high', 'now best, newer']);
+  expect(titles(sortTexts(rows, 'title'))[0]).toBe('never high');
+});
+
+test('bands', () => {
+  const band = (fit: Partial<Fit>, at: number) => bandOf(row('', fit).fit, at);
+  expect(band({ now: true, step: 1 }, 20)).toBe('now');
+  expect(band({ step: 15 }, 10)).toBe('soon');
+  expect(band({ step: 16 }, 10)).toBe('later');
+  expect(band({ step: null }, 10)).toBe('later');
+});
+
+test('a search wants every word of it somewhere, and the tag whatever its case', () => {
+  const text = textOf({ tags: ['Harbour'], searched: 'the ferry is late\nharbour\nfor week 12' });
+  expect(isWanted(text, { search: ' Ferry  week', tag: null })).toBe(true);
+  expect(isWanted(text, { search: 'ferry gull', tag: null })).toBe(false);
+  expect(isWanted(text, { search: '', tag: 'harbour' })).toBe(true);
+  expect(isWanted(text, { search: '', tag: 'boats' })).toBe(false);
+});
+
+test('tags are listed once, whatever their case, with their texts', () => {
+  const texts = [['week 12', 'Harbour'], ['harbour'], ['week 9']].map((tags) => textOf({ tags }));
+  expect(listTags(texts)).toEqual([
+    { tag: 'Harbour', count: 2 },
+    { tag: 'week 9', count: 1 },
+    { tag: 'week 12', count: 1 },
+  ]);
+});

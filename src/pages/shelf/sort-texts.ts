@@ -1,0 +1,80 @@
+import type { Fit } from '../../analyze/index.ts';
+import type { IndexedText } from './shelf-index.ts';
+
+/** A text with how it fits the group that is chosen. */
+export interface RankedText {
+  readonly text: IndexedText;
+  readonly fit: Fit;
+}
+
+/** `fit`: what reads now first, then what reads soonest; `practice`: what has most words the group's step opened. */
+export type Order = 'fit' | 'practice' | 'newest' | 'title';
+
+/** Where a text stands for a group: it reads now, within the next few steps, or later or never. */
+export type Band = 'now' | 'soon' | 'later';
+
+/** So many steps ahead are soon. */
+export const SOON = 5;
+
+/** What a teacher looks for on the shelf. */
+export interface Wanted {
+  /** Words that all are in title, tags, notes, address or author. */
+  readonly search: string;
+  /** Null for every text. */
+  readonly tag: string | null;
+}
+
+/** The band of a text for a group at a step. */
+export function bandOf({ now, step }: Fit, at: number): Band {
+  if (now) return 'now';
+  return step !== null && step - at <= SOON ? 'soon' : 'later';
+}
+
+/** Whether a text is one of those looked for; the case of letters does not matter. */
+export function isWanted({ searched, tags }: IndexedText, { search, tag }: Wanted): boolean {
+  if (tag !== null && !tags.some((own) => own.toLowerCase() === tag.toLowerCase())) return false;
+  return search
+    .toLowerCase()
+    .split(/\s+/)
+    .every((word) => searched.includes(word));
+}
+
+/** The texts in an order. Equals are sorted by fit, then the newest first. */
+export function sortTexts(texts: readonly RankedText[], order: Order): readonly RankedText[] {
+  const first = ORDERS[order];
+  return texts.toSorted((a, b) => first(a, b) || byFit(a, b) || byNewest(a, b));
+}
+
+/** Every tag there is with how many texts have it, by the alphabet. */
+export function listTags(
+  texts: readonly IndexedText[],
+): readonly { readonly tag: string; readonly count: number }[] {
+  const counts = new Map<string, { tag: string; count: number }>();
+  for (const { tags } of texts) {
+    for (const tag of tags) {
+      const known = counts.get(tag.toLowerCase());
+      counts.set(tag.toLowerCase(), { tag: known?.tag ?? tag, count: (known?.count ?? 0) + 1 });
+    }
+  }
+  return [...counts.values()].sort((a, b) => letters.compare(a.tag, b.tag));
+}
+
+const letters = new Intl.Collator('en', { numeric: true });
+
+function byFit({ fit: a }: RankedText, { fit: b }: RankedText): number {
+  if (a.now !== b.now) return a.now ? -1 : 1;
+  // Of those that read now, the step since which they do says nothing of today.
+  const ahead = a.now ? 0 : (a.step ?? Infinity) - (b.step ?? Infinity);
+  return (Number.isNaN(ahead) ? 0 : ahead) || b.reach - a.reach;
+}
+
+function byNewest({ text: a }: RankedText, { text: b }: RankedText): number {
+  return b.shelved - a.shelved;
+}
+
+const ORDERS: Readonly<Record<Order, (a: RankedText, b: RankedText) => number>> = {
+  fit: byFit,
+  practice: (a, b) => Number(b.fit.now) - Number(a.fit.now) || b.fit.opened - a.fit.opened,
+  newest: byNewest,
+  title: (a, b) => letters.compare(a.text.title, b.text.title),
+};

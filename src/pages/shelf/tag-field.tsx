@@ -1,0 +1,78 @@
+import { useId, useRef, useState } from 'preact/hooks';
+import { say } from '../../wording/say.ts';
+import { joinTags } from './add-to-shelf.ts';
+
+interface TagFieldProps {
+  readonly label: string;
+  readonly tags: readonly string[];
+  /** Tags used on the shelf, to choose from. */
+  readonly known: readonly string[];
+  readonly onAdd: (tags: readonly string[]) => void;
+  readonly onRemove: (tag: string) => void;
+}
+
+/** Tags of a text: each can be taken away, and others added, several at a time with commas. */
+export function TagField({ label, tags, known, onAdd, onRemove }: TagFieldProps) {
+  const id = useId();
+  const [typed, setTyped] = useState('');
+  const field = useRef<HTMLInputElement>(null);
+  const add = (): void => {
+    const more = joinTags([], typed.split(','));
+    setTyped('');
+    if (more.length > 0) onAdd(more);
+  };
+  return (
+    <div class="shelf-tag-field">
+      <label for={id} class="quiet">
+        {label}
+      </label>
+      {tags.length > 0 && (
+        <ul class="shelf-tags">
+          {tags.map((tag) => (
+            <li key={tag} class="shelf-tag">
+              {tag}{' '}
+              <button
+                type="button"
+                class="shelf-untag"
+                aria-label={say('shelf.untag', { tag })}
+                onClick={() => {
+                  onRemove(tag);
+                  field.current?.focus();
+                }}
+              >
+                ×
+              </button>
+            </li>
+          ))}
+        </ul>
+      )}
+      <form
+        class="row"
+        onSubmit={(event) => {
+          event.preventDefault();
+          add();
+        }}
+      >
+        <input
+          id={id}
+          ref={field}
+          type="text"
+          class="field field-short"
+          list={`${id}-known`}
+          value={typed}
+          placeholder={say('shelf.tagsShown')}
+          onInput={(event) => setTyped(event.currentTarget.value)}
+          onBlur={add}
+        />
+        <datalist id={`${id}-known`}>
+          {known.map((tag) => (
+            <option key={tag} value={tag} />
+          ))}
+        </datalist>
+        <button type="submit" class="plain">
+          {say('shelf.add')}
+        </button>
+      </form>
+    </div>
+  );
+}

@@ -1,0 +1,50 @@
+import type { Fit } from '../../analyze/index.ts';
+import { sayDay } from '../../ui/say-day.ts';
+import { say } from '../../wording/say.ts';
+import { describeFit, sayReach, sayWords } from './describe-fit.ts';
+import type { IndexedText } from './shelf-index.ts';
+import { addressOf } from './use-route.ts';
+
+interface TextRowProps {
+  readonly text: IndexedText;
+  readonly fit: Fit;
+  /** The group's step. */
+  readonly step: number;
+}
+
+/** One text of the list: how far it reads, when it will, how long it is. */
+export function TextRow({ text, fit, step }: TextRowProps) {
+  const about = [
+    sayWords(fit.running),
+    fit.opened > 0 && step > 0 && say('shelf.openedByStep', { count: fit.opened }),
+    siteOf(text.url),
+    say('shelf.shelved', { day: sayDay(text.shelved, 'medium') }),
+  ].filter((part) => part !== false && part !== null);
+  return (
+    <li class={fit.now ? 'shelf-row shelf-row-now' : 'shelf-row'}>
+      <div>
+        <a class="shelf-title" lang="en" href={addressOf({ view: 'text', id: text.id })}>
+          {text.title || say('shelf.untitled')}
+        </a>
+        <p class="quiet">{about.join(' · ')}</p>
+        {text.tags.length > 0 && (
+          <ul class="shelf-tags" aria-label={say('shelf.tags')}>
+            {text.tags.map((tag) => (
+              <li key={tag} class="shelf-tag">
+                {tag}
+              </li>
+            ))}
+          </ul>
+        )}
+      </div>
+      <p class="shelf-fit">
+        <span class="shelf-reach">{sayReach(fit.reach)}</span> <span>{describeFit(fit, step)}</span>
+      </p>
+    </li>
+  );
+}
+
+/** The site of a text from the web; null for one from a file. */
+function siteOf(url: string | null): string | null {
+  return url !== null && URL.canParse(url) ? new URL(url).host || null : null;
+}

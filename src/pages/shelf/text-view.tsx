@@ -1,0 +1,181 @@
+import { useMemo, useState } from 'preact/hooks';
+import { compileGroup, createJudge, vet } from '../../analyze/index.ts';
+import type { Groups } from '../../host/store/groups-store.ts';
+import { withinSequence } from '../../host/store/move-group.ts';
+import { findSequence, type Sequences } from '../../host/store/sequences-store.ts';
+import { changeText, deleteTexts, loadWhole } from '../../host/store/shelf-store.ts';
+import { addPassageOnce } from '../../passage/add-passage.ts';
+import { ClimbPart } from '../report/climb-part.tsx';
+import { GapList } from '../report/gap-list.tsx';
+import '../report/report.css';
+import { Reach } from '../../ui/reach.tsx';
+import { sayDay } from '../../ui/say-day.ts';
+import { say } from '../../wording/say.ts';
+import { StandingList } from '../report/standing-list.tsx';
+import { joinTags } from './add-to-shelf.ts';
+import { DeleteQuestion } from './delete-question.tsx';
+import { NotesField } from './notes-field.tsx';
+import type { IndexedText } from './shelf-index.ts';
+import { listTags } from './sort-texts.ts';
+import { TagField } from './tag-field.tsx';
+import type { ReadyShelf } from './use-shelf.ts';
+
+interface TextViewProps {
+  readonly shelf: ReadyShelf;
+  readonly text: IndexedText;
+  readonly groups: Groups;
+  readonly sequences: Sequences;
+  readonly groupId: string;
+  readonly onGroup: (id: string) => void;
+}
+
+/** Everything of one text of the shelf: tags and notes, and how it reads for a group. */
+export function TextView({ shelf, text, groups, sequences, groupId, onGroup }: TextViewProps) {
+  const { id } = text;
+  const stored = groups.groups[groupId]!;
+  const sequence = findSequence(sequences, stored.sequence);
+  const counts = useMemo(() => shelf.index.countsOf(text), [text.words]);
+  const { judge, report } = useMemo(() => {
+    const group = compileGroup(withinSequence(stored, sequence), sequence);
+    const judge = createJudge(shelf.engine, group);
+    return { judge, report: vet(counts, judge) };
+  }, [counts, shelf.engine, stored, sequence]);
+  const reported = useMemo(
+    () => ({
+      ...counts,
+      title: text.title,
+      source: null,
+      groupId: null,
+      adapted: false,
+      storyWords: [],
+    }),
+    [counts, text.title],
+  );
+  return (
+    <div class="sheet">
+      <p>
+        <a class="plain" href="#texts">
+          {say('shelf.allTexts')}
+        </a>
+      </p>
+      <div class="part">
+        <TitleField
+          key={id}
+          title={text.title}
+          onChange={(title) => void changeText(id, () => ({ title }))}
+        />
+        <p class="quiet shelf-source">{describeSource(text)}</p>
+        <TextActions text={text} />
+        <TagField
+          label={say('shelf.tags')}
+          tags={text.tags}
+          known={listTags(shelf.texts).map(({ tag }) => tag)}
+          onAdd={(tags) => void changeText(id, (now) => ({ tags: joinTags(now.tags, tags) }))}
+          onRemove={(tag) => void changeText(id, (now) => ({ tags: now.tags.filter((own) => own !== tag) }))}
+        />
+        <NotesField
+          key={id}
+          notes={text.notes}
+          onChange={(notes) => void changeText(id, () => ({ notes }))}
+        />
+      </div>
+      <div class="shelf-bar">
+        <label>
+          <span class="quiet">{say('report.for')}</span>
+          <select class="field" value={groupId} onChange={(event) => onGroup(event.currentTarget.value)}>
+            {Object.entries(groups.groups).map(([key, { name }]) => (
+              <option key={key} value={key}>
+                {name}
+              </option>
+            ))}
+          </select>
+        </label>
+      </div>
+      <div class="report">
+        <Reach tally={report.tally} />
+        <ClimbPart
+          text={reported}
+          engine={shelf.engine}
+          groups={groups.groups}
+          sequences={sequences}
+          groupId={groupId}
+        />
+        <section class="report-part" aria-labelledby="gaps-title">
+          <h2 id="gaps-title">{say('ui.missingPatterns')}</h2>
+          <GapList gaps={report.gaps} group={judge.group} />
+        </section>
+        <section class="report-part" aria-labelledby="words-title">
+          <h2 id="words-title">{say('report.words')}</h2>
+          <StandingList words={report.words} />
+        </section>
+      </div>
+    </div>
+  );
+}
+
+function TitleField({ title, onChange }: { title: string; onChange: (title: string) => void }) {
+  return (
+    <>
+      <label for="shelf-title" class="unseen">
+        {say('shelf.title')}
+      </label>
+      <input
+        id="shelf-title"
+        type="text"
+        class="field field-large"
+        value={title}
+        onChange={(event) => onChange(event.currentTarget.value)}
+      />
+    </>
+  );
+}
+
+function TextActions({ text: { id, url, isKept } }: { text: IndexedText }) {
+  const [asking, setAsking] = useState(false);
+  const putOnDesk = async (): Promise<void> => {
+    const whole = await loadWhole(id);
+    if (!whole || whole.text === null) return;
+    const { title, byline, date, text } = whole;
+    const passage = await addPassageOnce({ title, text, url, byline, date });
+    location.assign(`/desk.html#passage/${passage.id}`);
+  };
+  if (asking)
+    return (
+      <DeleteQuestion
+        says={say('shelf.deleteOne')}
+        onDelete={() => {
+          void deleteTexts([id]);
+          location.hash = '#texts';
+        }}
+        onKeep={() => setAsking(false)}
+      />
+    );
+  return (
+    <p class="row">
+      {isKept && (
+        <button type="button" class="action" onClick={() => void putOnDesk()}>
+          {say('shelf.putOnDesk')}
+        </button>
+      )}
+      <a class="plain" href={`/report.html#shelf/${id}`} target="_blank" rel="noopener">
+        {say('panel.climbAndReport')}
+      </a>
+      {url !== null && /^https?:/i.test(url) && (
+        <a class="plain" href={url} target="_blank" rel="noopener noreferrer">
+          {say('shelf.openPage')}
+        </a>
+      )}
+      <button type="button" class="plain" onClick={() => setAsking(true)}>
+        {say('shelf.delete')}
+      </button>
+    </p>
+  );
+}
+
+function describeSource({ byline, url, date, shelved, isKept }: IndexedText): string {
+  const from = [byline, url, date].filter((part) => part !== null && part !== '');
+  const day = sayDay(shelved);
+  return [...from, isKept ? say('shelf.shelvedWithText', { day }) : say('shelf.shelvedWords', { day })].join(
+    ' · ',
+  );
+}

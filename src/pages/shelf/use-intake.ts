@@ -1,0 +1,96 @@
+import { useEffect, useRef, useState } from 'preact/hooks';
+import type { WordKey } from '../../analyze/types.ts';
+import type { OpenTab } from '../../host/page-talk/open-tabs.ts';
+import { StorageFault } from '../../host/store/store-item.ts';
+import { FileFault } from '../../passage/files/file-fault.ts';
+import { TakeFault } from '../../passage/read-page-text.ts';
+import { say } from '../../wording/say.ts';
+import { addToShelf, type VettedText } from './add-to-shelf.ts';
+import { createPause } from './create-pause.ts';
+import { createIntakeQueue, type IntakeQueue, type IntakeSource, type IntakeView } from './intake-queue.ts';
+import { readFile } from './read-file.ts';
+import { readTab } from './read-tab.ts';
+
+/** What became of one file or page. */
+export interface IntakeResult {
+  readonly shelved: number;
+  /** Those that were on the shelf already. */
+  readonly there: number;
+  /** Those that are only looked at. */
+  readonly looked: readonly VettedText[];
+}
+
+/** What is to be done with what is read. */
+export interface IntakeChoices {
+  readonly goesTo: 'shelf' | 'table';
+  readonly keepsText: boolean;
+  readonly tags: readonly string[];
+  /** Looks up a word beforehand, so that the table is there at once when it is shown. */
+  readonly lookUp: (key: WordKey) => void;
+}
+
+/** Many texts being read, for as long as the page is open. */
+export interface Intake extends IntakeView<IntakeResult> {
+  readonly queue: IntakeQueue<IntakeResult>;
+  addFiles(files: readonly File[], choices: IntakeChoices): void;
+  addTabs(tabs: readonly OpenTab[], choices: IntakeChoices): void;
+}
+
+/** Reads files and open pages one after the other, whichever view of the page is shown. */
+export function useIntake(): Intake {
+  const [view, setView] = useState<IntakeView<IntakeResult>>({ items: [], running: false });
+  const controller = useRef(new AbortController());
+  const queue = useRef<IntakeQueue<IntakeResult> | null>(null);
+  queue.current ??= createIntakeQueue({ onChange: setView, explain, signal: controller.current.signal });
+  useEffect(() => () => controller.current.abort(), []);
+  useEffect(() => {
+    if (!view.running) return;
+    // The browser asks before the page is left: what is not read yet would have to be chosen again.
+    const leaving = new AbortController();
+    addEventListener('beforeunload', (event) => event.preventDefault(), { signal: leaving.signal });
+    return () => leaving.abort();
+  }, [view.running]);
+  const add = (sources: readonly IntakeSource<IntakeResult>[]): void => queue.current!.add(sources);
+  return {
+    ...view,
+    queue: queue.current,
+    addFiles: (files, choices) =>
+      add(
+        files.map((file) => ({
+          name: file.name,
+          read: async (signal) => settle(await readFile(file, choices.keepsText, signal), choices),
+        })),
+      ),
+    addTabs: (tabs, choices) =>
+      add(
+        tabs.map(({ id, title, url }) => ({
+          name: title || url,
+          read: async () => settle([await readTab(id, choices.keepsText)], choices),
+        })),
+      ),
+  };
+}
+
+/** Does with the texts what was chosen when they were dropped. */
+async function settle(
+  texts: readonly VettedText[],
+  { goesTo, tags, lookUp }: IntakeChoices,
+): Promise<IntakeResult> {
+  if (goesTo === 'table') {
+    const pause = createPause();
+    for (const [key] of texts.flatMap(({ words }) => words)) {
+      await pause();
+      lookUp(key);
+    }
+    return { shelved: 0, there: 0, looked: texts };
+  }
+  const result = { shelved: 0, there: 0 };
+  for (const text of texts) result[(await addToShelf(text, tags)).outcome]++;
+  return { ...result, looked: [] };
+}
+
+function explain(error: unknown): string {
+  if (error instanceof FileFault || error instanceof StorageFault || error instanceof TakeFault)
+    return error.message;
+  return say('shelf.itemFailed');
+}

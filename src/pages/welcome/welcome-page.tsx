@@ -1,0 +1,83 @@
+import { useState } from 'preact/hooks';
+import { parseGroup } from '../../analyze/index.ts';
+import { changeGroups, freeGroupId } from '../../host/store/groups-store.ts';
+import { listSequences, loadSequences, watchSequences } from '../../host/store/sequences-store.ts';
+import { StorageFault } from '../../host/store/store-item.ts';
+import { FaultNote } from '../../ui/fault-note.tsx';
+import { useWatched } from '../../ui/use-watched.ts';
+import { say } from '../../wording/say.ts';
+import '../../ui/page.css';
+import '../../ui/wide-page.css';
+import { GroupStep } from './group-step.tsx';
+import { Guide } from './guide.tsx';
+import { SequenceStep } from './sequence-step.tsx';
+import './welcome.css';
+
+const PRACTICE = 'practice.html';
+
+/** The first page after installing: a sequence, a group, and the way to a story to try it on. */
+export function WelcomePage() {
+  const sequences = useWatched(loadSequences, watchSequences);
+  const [picked, pick] = useState<string | null>(null);
+  const [name, setName] = useState('');
+  const [step, setStep] = useState<number | null>(null);
+  const [fault, setFault] = useState('');
+  if (!sequences) return <FaultNote kind={StorageFault} />;
+  const all = listSequences(sequences);
+  const sequence = all.find(({ id }) => id === (picked ?? sequences.preset)) ?? all[0]!;
+  const through = Math.min(step ?? Math.ceil(sequence.steps.length / 3), sequence.steps.length);
+
+  async function keep(): Promise<void> {
+    if (name.trim() === '') {
+      setFault(say('welcome.nameMissing'));
+      document.getElementById('welcome-name')?.focus();
+      return;
+    }
+    try {
+      const group = parseGroup({ name: name.trim(), sequence: sequence.id, step: through });
+      await changeGroups((groups) => {
+        const id = freeGroupId(groups);
+        return { ...groups, chosen: id, groups: { ...groups.groups, [id]: group } };
+      });
+      location.href = PRACTICE;
+    } catch (error) {
+      setFault(say('welcome.failed', { why: error instanceof Error ? error.message : String(error) }));
+    }
+  }
+
+  return (
+    <div class="page welcome">
+      <header class="welcome-head">
+        <p class="brand">Wordreach</p>
+        <h1>{say('welcome.headline')}</h1>
+        <p class="welcome-lead">{say('welcome.lead')}</p>
+        <a class="plain" href={PRACTICE}>
+          {say('welcome.skip')}
+        </a>
+      </header>
+      <main tabIndex={-1}>
+        <form
+          class="welcome-steps"
+          onSubmit={(event) => {
+            event.preventDefault();
+            void keep();
+          }}
+        >
+          <SequenceStep sequences={sequences} chosen={sequence.id} onChoose={pick} />
+          <GroupStep sequence={sequence} step={through} name={name} onName={setName} onStep={setStep} />
+          <section class="welcome-step" aria-labelledby="welcome-try">
+            <h2 id="welcome-try">{say('welcome.stepTry')}</h2>
+            <p class="quiet">{say('welcome.tryHint')}</p>
+            <button type="submit" class="action">
+              {say('welcome.keepAndTry')}
+            </button>
+            <p class="welcome-fault" role="alert">
+              {fault}
+            </p>
+          </section>
+        </form>
+        <Guide />
+      </main>
+    </div>
+  );
+}

@@ -1,0 +1,45 @@
+import { say } from '../../wording/say.ts';
+import type { FoundText } from '../found-text.ts';
+import type { PassageLine } from '../passage-lines.ts';
+
+/** A line as it comes out of a file. */
+export type FoundLine = Pick<PassageLine, 'kind' | 'level' | 'text'>;
+
+/** What a file has that a passage cannot hold. */
+export interface LeftOut {
+  readonly pictures: number;
+  readonly footnotes: number;
+}
+
+/** The text of a file, ready for the desk. */
+export interface OpenedText extends FoundText {
+  readonly leftOut: LeftOut;
+}
+
+/** One chapter of a book. */
+export interface Chapter {
+  readonly title: string;
+  readonly lines: readonly FoundLine[];
+  readonly words: number;
+  readonly leftOut: LeftOut;
+}
+
+/** A book, of which the teacher takes some chapters. */
+export interface OpenedBook {
+  readonly title: string;
+  readonly byline: string | null;
+  readonly chapters: readonly Chapter[];
+  /** Where the first chapter of the story itself is among `chapters`. */
+  readonly first: number;
+}
+
+/** What the teacher should know after opening: “3 pictures were left out.”; null when all is there. */
+export function sayLeftOut({ pictures, footnotes }: LeftOut): string | null {
+  if (pictures > 0 && footnotes > 0)
+    return say('files.bothLeftOut', {
+      pictures: say('files.picturesOfBoth', { count: pictures }),
+      footnotes: say('files.footnotesOfBoth', { count: footnotes }),
+    });
+  if (pictures > 0) return say('files.picturesLeftOut', { count: pictures });
+  return footnotes > 0 ? say('files.footnotesLeftOut', { count: footnotes }) : null;
+}

@@ -1,0 +1,116 @@
+import { say } from '../../wording/say.ts';
+import { decodeText } from './decode-text.ts';
+import { FileFault } from './file-fault.ts';
+import { findChapters, findFirstChapter } from './find-chapters.ts';
+import type { OpenedBook } from './opened-file.ts';
+import { unpackZip } from './unpack-zip.ts';
+
+const NOT_TEXT = /\.(jpe?g|png|gif|svg|webp|avif|css|js|[ot]tf|woff2?|mp[34]|m4[abv]|ogg|wav|pdf)$/i;
+
+/** A long book has some hundred chapters, each named two or three times in its package. */
+const MOST_ITEMS = 10_000;
+
+/** The chapters of a book in EPUB 2 or 3 (W3C EPUB 3.3: container, package, spine). Rejects with `FileFault`. */
+export async function readEpub(bytes: Uint8Array, name: string): Promise<OpenedBook> {
+  const { parts } = await unpackZip(bytes, (part) => !NOT_TEXT.test(part));
+  const container = parseXml(parts.get('META-INF/container.xml'));
+  const packagePath = container?.getElementsByTagNameNS('*', 'rootfile')[0]?.getAttribute('full-path');
+  const book = packagePath ? parseXml(parts.get(packagePath)) : null;
+  if (!packagePath || !book) throw new FileFault(say('files.damagedBook'));
+  if (book.getElementsByTagName('*').length > MOST_ITEMS) throw new FileFault(say('files.tooManyParts'));
+  const items = new Map(
+    [...book.getElementsByTagNameNS('*', 'item')].map((item) => {
+      const path = resolvePath(packagePath, item.getAttribute('href') ?? '');
+      return [
+        item.getAttribute('id') ?? '',
+        { path, properties: item.getAttribute('properties') ?? '' },
+      ] as const;
+    }),
+  );
+  const spine = [...book.getElementsByTagNameNS('*', 'itemref')]
+    .filter((entry) => entry.getAttribute('linear') !== 'no')
+    .map((entry) => items.get(entry.getAttribute('idref') ?? ''))
+    .filter((item) => item !== undefined && !/\bnav\b/.test(item.properties))
+    .map((item) => item!.path);
+  const locked = readText(parts.get('META-INF/encryption.xml'));
+  if (spine.some((path) => locked.includes(`URI="${path}"`))) throw new FileFault(say('files.lockedBook'));
+  const contents = readContents([...items.values()], parts);
+  const documents = [...new Set(spine)].flatMap((path) => {
+    const part = parts.get(path);
+    return part ? [{ html: openTags(readText(part)), labels: contents.get(path) ?? [] }] : [];
+  });
+  const chapters = findChapters(documents);
+  if (chapters.length === 0) throw new FileFault(say('files.noWordsInBook'));
+  const about = (what: string): string =>
+    book.getElementsByTagNameNS('*', what)[0]?.textContent?.trim() ?? '';
+  return {
+    title: about('title') || name,
+    byline: about('creator') || null,
+    chapters,
+    first: findFirstChapter(chapters),
+  };
+}
+
+/** What the table of contents calls each document; more than one name where it has several chapters. */
+function readContents(
+  items: readonly { readonly path: string; readonly properties: string }[],
+  parts: ReadonlyMap<string, Uint8Array>,
+): Map<string, string[]> {
+  const contents = new Map<string, string[]>();
+  const add = (from: string, href: string | null | undefined, label: string | null | undefined): void => {
+    const path = resolvePath(from, href ?? '');
+    const text = (label ?? '').replace(/\s+/g, ' ').trim();
+    if (text !== '') contents.set(path, [...(contents.get(path) ?? []), text]);
+  };
+  const nav = items.find(({ properties }) => /\bnav\b/.test(properties));
+  if (nav) {
+    const doc = new DOMParser().parseFromString(openTags(readText(parts.get(nav.path))), 'text/html');
+    const list =
+      [...doc.querySelectorAll('nav')].find((own) => own.getAttribute('epub:type') === 'toc') ?? doc;
+    for (const link of list.querySelectorAll('a[href]'))
+      add(nav.path, link.getAttribute('href'), link.textContent);
+  }
+  const ncx = contents.size === 0 && items.find(({ path }) => /\.ncx$/i.test(path));
+  if (ncx)
+    for (const point of parseXml(parts.get(ncx.path))?.getElementsByTagNameNS('*', 'navPoint') ?? [])
+      add(
+        ncx.path,
+        point.getElementsByTagNameNS('*', 'content')[0]?.getAttribute('src'),
+        point.getElementsByTagNameNS('*', 'text')[0]?.textContent,
+      );
+  return contents;
+}
+
+/** Read without its document type, whose entities could be made to grow without end; null when it is no XML. */
+function parseXml(part: Uint8Array | undefined): Document | null {
+  if (!part) return null;
+  const text = readText(part).replace(/<!DOCTYPE[^>[]*(\[[^\]]*\])?[^>]*>/gi, '');
+  if (/<!(DOCTYPE|ENTITY)/i.test(text)) return null;
+  const doc = new DOMParser().parseFromString(text, 'application/xml');
+  return doc.getElementsByTagName('parsererror').length > 0 ? null : doc;
+}
+
+/** `<title/>` is empty in a book, but opens in a web page, as which its documents are read: that forgives every fault. */
+function openTags(xhtml: string): string {
+  return xhtml
+    .replace(/^[^<]*<\?xml[^>]*>/, '')
+    .replace(
+      /<(?!(?:br|hr|img|input|meta|link|col|wbr|area|base|embed|source|track)\b)([a-z][\w:-]*)((?:\s[^<>]*?)?)\/>/gi,
+      '<$1$2></$1>',
+    );
+}
+
+function readText(part: Uint8Array | undefined): string {
+  return part ? decodeText(part) : '';
+}
+
+/** text/one.xhtml from OEBPS/book.opf is OEBPS/text/one.xhtml. */
+function resolvePath(from: string, href: string): string {
+  try {
+    return decodeURIComponent(
+      new URL(href.replace(/[#?].*$/, ''), new URL(from, 'https://book.example/')).pathname.slice(1),
+    );
+  } catch {
+    return '';
+  }
+}

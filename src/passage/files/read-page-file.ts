@@ -1,0 +1,95 @@
+import { say } from '../../wording/say.ts';
+import { writeLines } from '../passage-lines.ts';
+import { decodeText } from './decode-text.ts';
+import { expectShallow } from './expect-shallow.ts';
+import { FileFault } from './file-fault.ts';
+import type { FoundLine, OpenedText } from './opened-file.ts';
+import { countPictures, readHtmlLines } from './read-html-lines.ts';
+import { sayDay } from './say-day.ts';
+
+/** A story shorter than this is no surer than the page it is on, in words. */
+const ENOUGH = 100;
+
+/** Pages with more elements would keep the browser busy while the story is looked for. */
+const LARGEST = 20_000;
+
+/**
+ * The text of a saved web page: its main story where there is one, else all of its lines. Nothing of it is run or loaded.
+ * Rejects with `FileFault`.
+ */
+export async function readPageFile(bytes: Uint8Array, name: string): Promise<OpenedText> {
+  const start = new TextDecoder('windows-1252').decode(bytes.subarray(0, 2048));
+  const html = decodeText(bytes, /charset\s*=\s*["']?\s*([\w-]+)/i.exec(start)?.[1] ?? null);
+  expectShallow(html);
+  const doc = new DOMParser().parseFromString(html, 'text/html');
+  const story = await findStory(doc);
+  const root = story?.root ?? doc.body;
+  const pictures = countPictures(root);
+  const lines = withHeadline(doc, story, readHtmlLines(root));
+  if (lines.length === 0) throw new FileFault(say('files.noWordsInPage'));
+  return {
+    title: story?.title || doc.title.trim() || name,
+    text: writeLines(lines),
+    url: findAddress(doc),
+    byline: story?.byline || contentOf(doc, 'meta[name="author" i]'),
+    date: sayDay(
+      story?.date ??
+        contentOf(doc, DATE) ??
+        doc.querySelector('time[datetime]')?.getAttribute('datetime') ??
+        null,
+    ),
+    leftOut: { pictures, footnotes: 0 },
+  };
+}
+
+const DATE = 'meta[property="article:published_time"], meta[name="date" i], meta[itemprop="datePublished"]';
+
+interface Story {
+  readonly root: Element;
+  readonly title: string;
+  readonly byline: string | null;
+  readonly date: string | null;
+}
+
+async function findStory(doc: Document): Promise<Story | null> {
+  if (doc.getElementsByTagName('*').length > LARGEST) return null;
+  const { Readability } = await import('@mozilla/readability');
+  const copy = doc.cloneNode(true) as Document;
+  try {
+    const found = new Readability<Node>(copy, { serializer: (node) => node }).parse();
+    const words = found?.textContent?.match(/\p{L}+/gu)?.length ?? 0;
+    if (!found?.content || words < ENOUGH) return null;
+    const { title, byline, publishedTime } = found;
+    return {
+      root: found.content as Element,
+      title: title?.trim() ?? '',
+      byline: byline?.trim() ?? null,
+      date: publishedTime ?? null,
+    };
+  } catch {
+    return null;
+  }
+}
+
+/** The heading that says the title is part of the story, though it is looked for without. */
+function withHeadline(doc: Document, story: Story | null, lines: FoundLine[]): readonly FoundLine[] {
+  if (!story) return lines;
+  const heading = [...doc.querySelectorAll('h1, h2')]
+    .map(({ textContent }) => (textContent ?? '').replace(/\s+/g, ' ').trim())
+    .find(
+      (says) => says !== '' && (says === story.title || (says.length > 8 && story.title.startsWith(says))),
+    );
+  if (!heading || lines.slice(0, 3).some(({ text }) => text === heading)) return lines;
+  return [{ kind: 'heading', level: 1, text: heading }, ...lines];
+}
+
+function findAddress(doc: Document): string | null {
+  const address =
+    doc.querySelector('link[rel~="canonical" i]')?.getAttribute('href') ??
+    contentOf(doc, 'meta[property="og:url"]');
+  return address !== null && /^https?:\/\//i.test(address) && URL.canParse(address) ? address : null;
+}
+
+function contentOf(doc: Document, selector: string): string | null {
+  return doc.querySelector(selector)?.getAttribute('content')?.trim() || null;
+}

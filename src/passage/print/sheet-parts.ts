@@ -1,0 +1,34 @@
+import type { StoryWord } from '../../host/store/passages-store.ts';
+import type { Sheet, SheetLine, SheetRun } from './make-sheet.ts';
+
+/** One part of a sheet, in the order of its text. */
+export type SheetPart =
+  | { readonly kind: 'title'; readonly text: string }
+  | { readonly kind: 'name' }
+  | { readonly kind: 'story-word'; readonly word: StoryWord }
+  | { readonly kind: 'text'; readonly line: SheetLine };
+
+/** A line as it is printed, with the number beside it. */
+export interface SetLine {
+  readonly runs: readonly SheetRun[];
+  readonly number: number | null;
+}
+
+/** What of a part stands on one page. */
+export interface SheetPiece {
+  readonly part: SheetPart;
+  /** The lines on this page; null while the browser breaks them itself, and for what is never broken. */
+  readonly lines: readonly SetLine[] | null;
+  /** It began on the page before. */
+  readonly goesOn: boolean;
+}
+
+/** All parts of a sheet but its source, which stands on each page. */
+export function listParts({ title, nameLine, storyWords, lines }: Sheet): SheetPart[] {
+  return [
+    ...(title ? [{ kind: 'title', text: title } as const] : []),
+    ...(nameLine ? [{ kind: 'name' } as const] : []),
+    ...storyWords.map((word) => ({ kind: 'story-word', word }) as const),
+    ...lines.map((line) => ({ kind: 'text', line }) as const),
+  ];
+}

@@ -1,0 +1,89 @@
+import { copyFile, mkdir, readFile, rm, writeFile } from 'node:fs/promises';
+import { resolve } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { build, type Plugin } from 'esbuild';
+import ts from 'typescript';
+import { foldersOf, noticeOf } from './write-notice.ts';
+
+/**
+ * Puts into `.output/npm` what `npm pack` gives others: the commands and the engine, each as JavaScript that needs no other package, the
+ * engine's types, and the notices of what is in them.
+ */
+const here = (path: string): string => fileURLToPath(new URL(path, import.meta.url));
+const root = here('../../').replace(/[\\/]$/, '');
+// As deep as this folder, because the word table and the starters are looked for from here.
+const into = here('../../.output/npm');
+
+await rm(into, { recursive: true, force: true });
+const { metafile } = await build({
+  entryPoints: {
+    wordreach: here('../cli/wordreach.ts'),
+    'vet-worker': here('../cli/vet-worker.ts'),
+    analyze: here('../analyze/index.ts'),
+  },
+  outdir: into,
+  outExtension: { '.js': '.mjs' },
+  bundle: true,
+  platform: 'node',
+  format: 'esm',
+  splitting: true,
+  target: 'node20',
+  metafile: true,
+  // Packages of the older kind ask for modules of Node by a function that files of this kind lack.
+  banner: {
+    js: "import { createRequire as makeRequire } from 'node:module'; const require = makeRequire(import.meta.url);",
+  },
+  plugins: [drawNothing()],
+  logLevel: 'error',
+  logOverride: { 'ignored-bare-import': 'error' },
+});
+// The reader of PDF files looks for its other half beside itself.
+await copyFile(`${root}/node_modules/pdfjs-dist/legacy/build/pdf.worker.mjs`, `${into}/pdf.worker.mjs`);
+await writeTypes();
+const folders = Object.keys(metafile.inputs).flatMap((input) => foldersOf(resolve(root, input), root));
+await writeFile(`${into}/NOTICE.txt`, noticeOf(root, folders));
+
+/** The reader of PDF files looks for a package that draws their pages, and makes a matrix of it as it starts. Only text is read here. */
+function drawNothing(): Plugin {
+  const canvas = 'canvas = require("@napi-rs/canvas");';
+  return {
+    name: 'draw-nothing',
+    setup({ onLoad }) {
+      onLoad({ filter: /pdfjs-dist[\\/]legacy[\\/]build[\\/]pdf\.mjs$/ }, async ({ path }) => {
+        const code = await readFile(path, 'utf8');
+        if (!code.includes(canvas)) throw new Error('pdfjs-dist looks for its canvas in another way now.');
+        return {
+          contents: code.replace(
+            canvas,
+            'canvas = { DOMMatrix: class {}, ImageData: class {}, Path2D: class {} };',
+          ),
+        };
+      });
+    },
+  };
+}
+
+/** The types of the engine. They name files by the ending that they have here, which is another in the package. */
+async function writeTypes(): Promise<void> {
+  const config = ts.getParsedCommandLineOfConfigFile(
+    here('../analyze/tsconfig.json'),
+    {
+      noEmit: false,
+      declaration: true,
+      emitDeclarationOnly: true,
+      rootDir: here('../analyze'),
+      outDir: `${into}/types`,
+    },
+    { ...ts.sys, onUnRecoverableConfigFileDiagnostic: () => undefined },
+  )!;
+  const written: Promise<void>[] = [];
+  const program = ts.createProgram(config.fileNames, config.options);
+  program.emit(undefined, (path, text) => {
+    written.push(
+      mkdir(resolve(path, '..'), { recursive: true }).then(() =>
+        writeFile(path, text.replaceAll(/(from '\.[^']*|import\("\.[^"]*)\.ts(?=['"])/g, '$1.js')),
+      ),
+    );
+  });
+  await Promise.all(written);
+}
