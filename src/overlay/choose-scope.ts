@@ -1,10 +1,8 @@
+import type { ScopeKind } from '../contract/page-contract.ts';
 import type { FindArticle } from './find-article.ts';
 import type { WordPlace } from './find-places.ts';
 import { findStory, type Story } from './find-story.ts';
 import type { TextBlock } from './text-blocks.ts';
-
-/** Which text of a page is checked. */
-export type ScopeKind = 'story' | 'page' | 'selection';
 
 /** The part of a page's text that is checked. */
 export interface Scope {

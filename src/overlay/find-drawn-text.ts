@@ -1,7 +1,5 @@
+import type { DrawnText } from '../contract/page-contract.ts';
 import { own } from './own.ts';
-
-/** What text may be hidden in where no script can read it. */
-export type DrawnText = 'canvas' | 'picture';
 
 /** A page is taken for drawn when this much of the view is one canvas or picture. */
 const MOST = 0.4;

@@ -1,15 +1,6 @@
+import type { HiddenText } from '../contract/page-contract.ts';
 import { own } from './own.ts';
 import type { ReadBlock } from './page-text.ts';
-
-/** What of a page's text is not seen as it is counted. */
-export interface HiddenText {
-  /** Words that are counted, but are cut off by a box that does not scroll, or lie under something. */
-  readonly covered: number;
-  /** Whether some list draws only the rows near the view. */
-  readonly rows: boolean;
-  /** Whether the page says that reading it costs money, so that only its beginning may be here. */
-  readonly paid: boolean;
-}
 
 /** Pages with more blocks are not looked at: each is asked where it is drawn. */
 const MOST_BLOCKS = 1000;

@@ -1,5 +1,6 @@
-import { cutContext, cutText, type SpanInContext } from '../analyze/index.ts';
+import { cutContext, cutText } from '../analyze/index.ts';
 import type { WordKey } from '../analyze/types.ts';
+import type { Homograph } from '../contract/page-contract.ts';
 import { type PageWord, PageWords } from './page-words.ts';
 import type { TextBlock } from './text-blocks.ts';
 
@@ -9,11 +10,6 @@ export interface WordPlace {
   readonly word: PageWord;
   /** Made anew each time it is asked for; several when the word runs over inline elements. */
   readonly ranges: readonly StaticRange[];
-}
-
-/** A homograph whose reading its context may tell. */
-export interface Homograph extends SpanInContext {
-  readonly key: WordKey;
 }
 
 /** The words of one block with their places in its text nodes. Lists beside each other, since most words are never asked where they stand. */

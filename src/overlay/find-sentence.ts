@@ -1,13 +1,7 @@
 import { findSentences } from '../analyze/index.ts';
+import type { WordInSentence } from '../contract/page-contract.ts';
 import type { WordPlace } from './find-places.ts';
 import type { ReadBlock } from './page-text.ts';
-
-/** A word in its sentence; offsets are UTF-16 units into the sentence. */
-export interface WordInSentence {
-  readonly sentence: string;
-  readonly start: number;
-  readonly end: number;
-}
 
 /** The sentence a word stands in, as the engine cuts them; null when the page has changed since. */
 export function findSentence({ nodes }: ReadBlock, { ranges }: WordPlace): WordInSentence | null {

@@ -1,13 +1,4 @@
-/** A frame whose text cannot be read from this page. */
-export interface UnreadFrame {
-  /** Empty where it has no address to be opened at. */
-  readonly url: string;
-  readonly title: string;
-  /** It is of another site; it holds a PDF, which the browser draws by itself; or the page has sealed it off (`sandbox`). */
-  readonly why: 'site' | 'pdf' | 'sealed';
-  /** Whether it fills most of the view, so that what is read may be a menu. */
-  readonly fills: boolean;
-}
+import type { UnreadFrame } from '../contract/page-contract.ts';
 
 /** Smaller frames hold buttons and counters, in CSS pixels. */
 const WIDE = 200;

@@ -1,7 +1,5 @@
+import type { Look } from '../contract/page-contract.ts';
 import type { Ink } from './find-ink.ts';
-
-/** How marks look: a see-through wash and an underline, or the underline alone. */
-export type Look = 'wash' | 'underline';
 
 /** Names of the highlights: plain numbers, because the page can see them. */
 export const MARKS = { beyond: 'wr-1', fresh: 'wr-2', unsure: 'wr-3', here: 'wr-4' } as const;

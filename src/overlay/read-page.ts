@@ -1,6 +1,6 @@
-import type { Standing, WordKey } from '../analyze/types.ts';
+import type { Homograph, JudgeWords } from '../contract/page-contract.ts';
 import type { Scope } from './choose-scope.ts';
-import { type BlockWords, findInPieces, type Homograph } from './find-places.ts';
+import { type BlockWords, findInPieces } from './find-places.ts';
 import { isRead } from './is-read.ts';
 import { lineAround } from './line-around.ts';
 import type { BlockMarks } from './mark-blocks.ts';
@@ -9,20 +9,6 @@ import type { PageText, ReadBlock } from './page-text.ts';
 import type { PageWord, PageWords } from './page-words.ts';
 import { findTextBlocks, type TextBlock } from './text-blocks.ts';
 import { workInSlices } from './work-in-slices.ts';
-
-/** Words whose standing is wanted, and homographs whose reading is wanted too. */
-export interface WordsAsked {
-  readonly keys: readonly WordKey[];
-  readonly homographs: readonly Homograph[];
-}
-
-/** A standing for each key, and for each homograph its key with the reading it has there; both in order. */
-export interface WordsJudged {
-  readonly standings: readonly Standing[];
-  readonly readings: readonly { readonly key: WordKey; readonly standing: Standing }[];
-}
-
-export type JudgeWords = (asked: WordsAsked) => Promise<WordsJudged>;
 
 /** So many blocks are asked for at once, so that no message is large; an article has fewer. */
 const AT_ONCE = 1000;

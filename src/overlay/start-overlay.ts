@@ -1,22 +1,22 @@
 import { describeError } from '../analyze/index.ts';
-import type { Standing, WordKey } from '../analyze/types.ts';
-import { chooseScope, hasSelection, type Scope, type ScopeKind, wholePage } from './choose-scope.ts';
+import type { Standing } from '../analyze/types.ts';
+import type { JudgeWords, ScopeKind, ShadedPage, WordInSentence } from '../contract/page-contract.ts';
+import { chooseScope, hasSelection, type Scope, wholePage } from './choose-scope.ts';
 import { countWrittenWords } from './count-written-words.ts';
 import type { FindArticle } from './find-article.ts';
-import { type DrawnText, findDrawnText } from './find-drawn-text.ts';
-import { findHiddenText, type HiddenText } from './find-hidden-text.ts';
+import { findDrawnText } from './find-drawn-text.ts';
+import { findHiddenText } from './find-hidden-text.ts';
 import type { WordPlace } from './find-places.ts';
-import { findSentence, type WordInSentence } from './find-sentence.ts';
+import { findSentence } from './find-sentence.ts';
 import { createWordFinder, type WordFinder } from './find-word.ts';
 import { keepMarks } from './keep-marks.ts';
-import { listUnreadFrames, type UnreadFrame } from './list-unread-frames.ts';
+import { listUnreadFrames } from './list-unread-frames.ts';
 import { markBlocks } from './mark-blocks.ts';
-import type { Look } from './mark-rules.ts';
 import { PageText } from './page-text.ts';
 import { createPainter } from './paint-standings.ts';
 import { createPointer } from './point-at.ts';
-import { createPageReader, type JudgeWords } from './read-page.ts';
-import { type TakenPassage, takePassage } from './take-passage.ts';
+import { createPageReader } from './read-page.ts';
+import { takePassage } from './take-passage.ts';
 import { watchDisplay } from './watch-display.ts';
 import { type PageChange, watchPage } from './watch-page.ts';
 import { whenParsed } from './when-parsed.ts';
@@ -34,58 +34,15 @@ export interface OverlayOptions {
   readonly onChange?: () => void;
 }
 
-/** What the overlay has read of a document. */
-export interface OverlayWords extends HiddenText {
-  readonly title: string;
-  readonly byline: string | null;
-  readonly date: string | null;
-  readonly url: string;
-  /** Distinct words with their counts. */
-  readonly words: [WordKey, number][];
-  readonly skipped: number;
-  readonly scope: ScopeKind;
-  /** Whether something is selected that could be checked instead. */
-  readonly selection: boolean;
-  /** Frames that cannot be read from here. */
-  readonly foreign: readonly UnreadFrame[];
-  /** Words in fields and editable parts, which are not read. */
-  readonly written: number;
-  /** What fills the view where text may be drawn that cannot be read. */
-  readonly drawn: DrawnText | null;
-  /** Whether a part rewrites itself without end and is not followed. */
-  readonly restless: boolean;
-  /** Whether the page keeps taking the marks away, so that they are no longer put back. */
-  readonly takenAway: boolean;
-  /** Why words of it could not be marked, as an error with its stack; null as a rule. */
-  readonly fault: string | null;
-  /** The language the text is said to be in (`en-GB`); empty where the page does not say. */
-  readonly language: string;
-}
-
 /** Shading of one document. */
-export interface Overlay {
-  words(): OverlayWords;
-  /** Checks another part of the page; gives the one that is checked then. */
-  setScope(kind: ScopeKind): Promise<ScopeKind>;
-  /** Asks for all standings again: the group or what it was taught has changed. */
-  rejudge(): Promise<void>;
-  /** Scrolls to the n-th place of a word, if there are so many; gives their number. */
-  goTo(place: { key: WordKey; n: number }): number;
+export interface Overlay extends Omit<ShadedPage, 'step'> {
   readonly finder: WordFinder;
   /** What a word is to the group; undefined while that is not known. */
   standingOf(place: WordPlace): Standing | undefined;
-  /** The sentence a word stands in; null when the page has changed since. */
+  /** The sentence a word is in; null when the page has changed since. */
   sentenceOf(place: WordPlace): WordInSentence | null;
-  /** The sentence of the n-th place of a word, counting on from the first; null when it is nowhere. */
-  sentence(place: { key: WordKey; n: number }): WordInSentence | null;
-  /** The text that is checked, line by line. */
-  takePassage(): Promise<TakenPassage>;
-  /** Changes how the marks look. */
-  setLook(look: Look): void;
   /** Brings one place into view and marks it for a moment. */
   pointAt(place: WordPlace): void;
-  /** Settles when the page has been read once; rejects when its words could not be judged then. */
-  readonly ready: Promise<void>;
 }
 
 /**

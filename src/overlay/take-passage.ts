@@ -1,24 +1,12 @@
+import type { PageLine, PagePassage } from '../contract/page-contract.ts';
 import type { Scope } from './choose-scope.ts';
 import { findPlaces } from './find-places.ts';
 import { findTextBlocks, type TextBlock } from './text-blocks.ts';
 import { workInSlices } from './work-in-slices.ts';
 
-/** One line of a passage: a heading (1 to 6), an entry of a list, or a paragraph. */
-export interface PassageLine {
-  readonly kind: 'heading' | 'item' | 'paragraph';
-  readonly level: number;
-  readonly text: string;
-}
-
-/** The text in scope, line by line, and how many pictures were left out. */
-export interface TakenPassage {
-  readonly lines: readonly PassageLine[];
-  readonly pictures: number;
-}
-
 /** Takes the text that is checked out of a page, with its headings, paragraphs and lists. The page is not touched. */
-export async function takePassage(doc: Document, scope: Scope, signal: AbortSignal): Promise<TakenPassage> {
-  const lines: PassageLine[] = [];
+export async function takePassage(doc: Document, scope: Scope, signal: AbortSignal): Promise<PagePassage> {
+  const lines: PageLine[] = [];
   const take = (found: TextBlock): void => {
     const block = scope.narrow(found);
     if (!block) return;
@@ -82,7 +70,7 @@ function tidy(text: string): string {
     .trim();
 }
 
-function kindOf(node: Text): Pick<PassageLine, 'kind' | 'level'> {
+function kindOf(node: Text): Pick<PageLine, 'kind' | 'level'> {
   const around = node.parentElement?.closest('h1, h2, h3, h4, h5, h6, li');
   if (!around) return { kind: 'paragraph', level: 0 };
   if (around.tagName === 'LI') return { kind: 'item', level: 0 };

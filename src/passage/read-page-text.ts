@@ -1,5 +1,5 @@
+import type { PageWords } from '../contract/page-contract.ts';
 import { askFrames, askWords } from '../host/page-talk/client.ts';
-import type { PageWords } from '../host/page-talk/messages.ts';
 import { say } from '../wording/say.ts';
 import { writeLines } from './passage-lines.ts';
 

@@ -1,19 +1,14 @@
 import { fileURLToPath } from 'node:url';
 import type { Locator, Page } from 'playwright-core';
 import { build, type Rollup } from 'vite';
-import type {
-  CardAction,
-  CardContent,
-  CardSources,
-  Cards,
-  CardWord,
-} from '../../src/overlay/card/start-cards.ts';
+import type { WordAction, WordExplanation } from '../../src/contract/page-contract.ts';
+import type { CardSources, Cards, CardWord } from '../../src/overlay/card/start-cards.ts';
 
 /** What the page holds while cards run in it by themselves. */
 interface Holder {
   readonly cards: Cards;
   readonly stop: () => void;
-  readonly acted: CardAction[];
+  readonly acted: WordAction[];
   readonly spoken: string[];
   /** What the next action fails with. */
   fault: string;
@@ -25,7 +20,7 @@ declare global {
 
 export interface CardPageOptions {
   /** Content by word; what an action changes is not known here, so a test changes it itself. */
-  readonly words: Readonly<Record<string, CardContent>>;
+  readonly words: Readonly<Record<string, WordExplanation>>;
   readonly swaps?: Readonly<Record<string, { text: string; reads: boolean }[]>>;
   /** Whether the page's own voice stands in for the machine's; left out, it does. */
   readonly speak?: boolean;
@@ -122,7 +117,7 @@ function startInPage({ words, swaps, mode, speak = true }: CardPageOptions): voi
       if (cardTest.fault) throw new Error(cardTest.fault);
       cardTest.acted.push(action);
       const known = words['word' in action ? action.word : elements()[0]!.textContent!] as {
-        verdict: CardContent['verdict'];
+        verdict: WordExplanation['verdict'];
       };
       known.verdict =
         action.do === 'teach'

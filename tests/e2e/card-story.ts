@@ -1,12 +1,12 @@
 import type { Browser, BrowserContextOptions } from 'playwright-core';
 import type { Standing } from '../../src/analyze/types.ts';
-import type { CardContent } from '../../src/overlay/card/start-cards.ts';
+import type { WordExplanation } from '../../src/contract/page-contract.ts';
 import { loadAnalyzer } from '../load-analyzer.ts';
 import { type CardPage, type CardPageOptions, openCardPage } from './card-page.ts';
 
 const analyzer = loadAnalyzer();
 /** What is known of the words of the story. */
-const words: Readonly<Record<string, CardContent>> = {
+const words: Readonly<Record<string, WordExplanation>> = {
   hoping: content('hoping', 'beyond', { o_e: 31, 'change-drop-e': null }),
   lighthouse: content('lighthouse', 'beyond', { igh: 44, 'ou-ow': 47, compound: 50 }),
   said: content('said', 'beyond', { irregular: null }),
@@ -40,6 +40,6 @@ export async function openOn(at: CardPage, word: string): Promise<void> {
   await at.card.waitFor();
 }
 
-function content(word: string, standing: Standing, steps: CardContent['steps']): CardContent {
+function content(word: string, standing: Standing, steps: WordExplanation['steps']): WordExplanation {
   return { analysis: analyzer.analyze(word), verdict: { standing, missing: Object.keys(steps) }, steps };
 }

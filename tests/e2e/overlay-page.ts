@@ -3,7 +3,7 @@ import type { Page } from 'playwright-core';
 import { build, type Rollup } from 'vite';
 import { splitKey } from '../../src/analyze/index.ts';
 import type { Standing } from '../../src/analyze/types.ts';
-import type { ScopeKind } from '../../src/overlay/choose-scope.ts';
+import type { ScopeKind } from '../../src/contract/page-contract.ts';
 import type { Overlay } from '../../src/overlay/start-overlay.ts';
 
 /** What the page holds while the overlay runs in it by itself. */

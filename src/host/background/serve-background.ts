@@ -1,5 +1,6 @@
 import { compileGroup, createJudge, type Judge, markReading, tallyText, vet } from '../../analyze/index.ts';
 import type { Group, WordKey } from '../../analyze/types.ts';
+import type { WordsAsked } from '../../contract/page-contract.ts';
 import { reachOf } from '../../swap/index.ts';
 import { say } from '../../wording/say.ts';
 import { browser, openPanel } from '../browser.ts';
@@ -7,13 +8,7 @@ import { loadEngine } from '../data/load-engine.ts';
 import { loadSwapper } from '../data/load-swapper.ts';
 import { askPage, askWords, setScope } from '../page-talk/client.ts';
 import { hearMessages } from '../page-talk/hear-messages.ts';
-import {
-  type Answers,
-  answer,
-  isQuestion,
-  type ToBackground,
-  type WordsAsked,
-} from '../page-talk/messages.ts';
+import { type Answers, answer, isQuestion, type ToBackground } from '../page-talk/messages.ts';
 import { bringPart, shadePage, toggleShading, watchPageNews } from '../page-talk/page-access.ts';
 import { changeGroup } from '../store/change-group.ts';
 import { changeChosen, chosenGroup, loadGroups } from '../store/groups-store.ts';

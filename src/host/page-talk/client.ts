@@ -1,16 +1,8 @@
+import type { FrameWords, PageWords, ScopeKind } from '../../contract/page-contract.ts';
 import { say } from '../../wording/say.ts';
 import { browser } from '../browser.ts';
 import { readReply } from './hear-messages.ts';
-import type {
-  Answer,
-  FrameWords,
-  Given,
-  PageWords,
-  Question,
-  Scope,
-  ToBackground,
-  ToPage,
-} from './messages.ts';
+import type { Answer, Given, Question, ToBackground, ToPage } from './messages.ts';
 
 /** A frame that has not answered for so long is left out, in milliseconds: it may hang, as those of adverts do. */
 const FRAME_LIMIT = 1000;
@@ -162,7 +154,7 @@ export async function goToPlace(tab: number, key: string, n: number): Promise<bo
 }
 
 /** Checks another text of a page in all its frames; gives the one that is checked in the page itself then. */
-export async function setScope(tab: number, scope: Scope): Promise<Scope | null> {
+export async function setScope(tab: number, scope: ScopeKind): Promise<ScopeKind | null> {
   const [reached] = await askFrames(tab, 'setScope', scope);
   return reached ?? null;
 }

@@ -1,5 +1,5 @@
+import type { PageWords } from '../../contract/page-contract.ts';
 import { say } from '../../wording/say.ts';
-import type { PageWords } from './messages.ts';
 
 /** Why a page cannot be shaded, with what to do, by its address; null for an ordinary or an unknown one. */
 export function explainClosedPage(url: string | undefined): string | null {

@@ -1,8 +1,9 @@
+import type { PagePart } from '../../contract/page-contract.ts';
 import { browser } from '../browser.ts';
 import { askPage } from './client.ts';
 import { explainClosedPage, explainRefusal } from './explain-closed-page.ts';
 import { hearMessages, type Sender } from './hear-messages.ts';
-import { isPageNews, type PagePart } from './messages.ts';
+import { isPageNews } from './messages.ts';
 
 const SCRIPT = '/page.js';
 /** The page of the extension itself that can be shaded. */

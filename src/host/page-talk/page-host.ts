@@ -1,53 +1,10 @@
-import type { WordKey } from '../../analyze/types.ts';
+import type { PageOptions, PagePart, ShadedPage } from '../../contract/page-contract.ts';
 import { browser } from '../browser.ts';
-import { type Look, loadLook, watchLook } from '../store/look.ts';
+import { loadLook, watchLook } from '../store/look.ts';
 import { watchStoredGroups } from '../store/watch-stored.ts';
 import { askBackground } from './client.ts';
 import { hearMessages } from './hear-messages.ts';
-import {
-  type Answers,
-  answer,
-  type FrameWords,
-  isQuestion,
-  type PageNews,
-  type PagePart,
-  type PagePassage,
-  type Scope,
-  type ToPage,
-  type WordAction,
-  type WordExplanation,
-  type WordInSentence,
-  type WordsAsked,
-  type WordsJudged,
-} from './messages.ts';
-
-/** What the host needs of the shading of one document. */
-export interface HostedPage {
-  /** Settles when the page has been read once; rejects when its words could not be judged then. */
-  readonly ready: Promise<void>;
-  words(): FrameWords;
-  rejudge(): Promise<void>;
-  goTo(place: { key: WordKey; n: number }): number;
-  sentence(place: { key: WordKey; n: number }): WordInSentence | null;
-  setScope(scope: Scope): Promise<Scope>;
-  takePassage(): Promise<PagePassage>;
-  setLook(look: Look): void;
-  step(direction: 1 | -1): void;
-}
-
-/** What the shading of a document needs of the host. */
-export interface HostedOptions<Parts extends Record<PagePart, unknown>> {
-  readonly judge: (words: WordsAsked) => Promise<WordsJudged>;
-  readonly explain: (key: WordKey) => Promise<WordExplanation>;
-  readonly act: (action: WordAction) => Promise<void>;
-  readonly swaps: (
-    word: WordInSentence,
-  ) => Promise<readonly { readonly text: string; readonly reads: boolean }[]>;
-  /** Gives a part of the content script, which is put into the page when it is first asked for. */
-  readonly bring: <N extends PagePart>(part: N) => Promise<Parts[N]>;
-  readonly signal: AbortSignal;
-  readonly onChange: () => void;
-}
+import { type Answers, answer, isQuestion, type PageNews, type ToPage } from './messages.ts';
 
 /**
  * What is kept in the content script's own global, which no page sees: a second injection finds the first, and parts are handed over.
@@ -70,7 +27,7 @@ export function offerPart<Parts extends Record<PagePart, unknown>>(parts: Partia
  * extension is updated or removed, since nobody could answer any more.
  */
 export function hostPage<Parts extends Record<PagePart, unknown>>(
-  start: (options: HostedOptions<Parts>) => HostedPage,
+  start: (options: PageOptions<Parts>) => ShadedPage,
 ): void {
   // A frame keeps its global when the empty document it begins with gives way to the one that loads.
   if (holder[RUNNING]?.document === document && isAlive()) return;

@@ -1,6 +1,6 @@
 import { shownOfKey, splitKey } from '../../analyze/index.ts';
 import type { Group } from '../../analyze/types.ts';
-import type { WordAction } from '../page-talk/messages.ts';
+import type { WordAction } from '../../contract/page-contract.ts';
 
 /** A group after what the teacher said of a word; the same group when it says so already. */
 export function changeGroup(group: Group, action: WordAction): Group {

@@ -1,10 +1,8 @@
+import type { Look } from '../../contract/page-contract.ts';
 import { readItem, storeItem } from './store-item.ts';
 import { watchStored } from './watch-stored.ts';
 
 const KEY = 'look';
-
-/** How words are marked on pages: with a wash and an underline, or with the underline alone. */
-export type Look = 'wash' | 'underline';
 
 /** The look that was chosen; a wash at first. */
 export async function loadLook(): Promise<Look> {

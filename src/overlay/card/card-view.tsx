@@ -1,19 +1,20 @@
 import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { splitKey } from '../../analyze/index.ts';
 import type { PatternId, Standing } from '../../analyze/types.ts';
+import type { WordAction, WordExplanation, WordSwap } from '../../contract/page-contract.ts';
 import { patternName } from '../../ui/pattern-name.ts';
 import { MarkedWord, ReadingsView } from '../../ui/reading-view.tsx';
 import { standingSentence } from '../../ui/standing-sentence.ts';
 import { say } from '../../wording/say.ts';
-import type { CardAction, CardContent, CardSources, CardSwap, CardWord } from './card-sources.ts';
+import type { CardSources, CardWord } from './card-sources.ts';
 
 interface CardViewProps {
   readonly word: CardWord;
   /** What is known of the word, or the sentence that says why nothing is. */
-  readonly content: CardContent | Error;
+  readonly content: WordExplanation | Error;
   readonly swaps: CardSources['swaps'];
   /** Resolves once the word has been looked at again. */
-  readonly onAct: (action: CardAction) => Promise<void>;
+  readonly onAct: (action: WordAction) => Promise<void>;
   readonly onSpeak: (text: string) => Promise<void>;
   readonly onClose: () => void;
   /** The card may have another size now. */
@@ -44,7 +45,7 @@ export function CardView({ word, content, swaps, onAct, onSpeak, onClose, onResi
     }
     busy.current = false;
   }
-  const act = (action: CardAction, done: string): void => void attempt(() => onAct(action), done);
+  const act = (action: WordAction, done: string): void => void attempt(() => onAct(action), done);
 
   const known = content instanceof Error ? null : content;
   const readings = known?.analysis.readings ?? [];
@@ -88,10 +89,10 @@ export function CardView({ word, content, swaps, onAct, onSpeak, onClose, onResi
 }
 
 interface ActProps {
-  readonly act: (action: CardAction, done: string) => void;
+  readonly act: (action: WordAction, done: string) => void;
 }
 
-function MissingPatterns({ content: { verdict, steps }, act }: ActProps & { content: CardContent }) {
+function MissingPatterns({ content: { verdict, steps }, act }: ActProps & { content: WordExplanation }) {
   if (verdict.missing.length === 0) return null;
   return (
     <ul class="missing" aria-label={say('card.stillNeeded')}>
@@ -163,7 +164,7 @@ function CountsAs({ word, standing, act }: CountsAsProps) {
   );
 }
 
-function Swaps({ found }: { found: readonly CardSwap[] }) {
+function Swaps({ found }: { found: readonly WordSwap[] }) {
   return (
     <div class="swaps">
       <p class="quiet" id="swaps">
@@ -184,8 +185,8 @@ function Swaps({ found }: { found: readonly CardSwap[] }) {
 }
 
 /** Substitutes, once they are known; a card without them is no fault. */
-function useSwaps(word: CardWord, swaps: CardSources['swaps']): readonly CardSwap[] {
-  const [found, setFound] = useState<readonly CardSwap[]>([]);
+function useSwaps(word: CardWord, swaps: CardSources['swaps']): readonly WordSwap[] {
+  const [found, setFound] = useState<readonly WordSwap[]>([]);
   useEffect(() => {
     let wanted = true;
     setFound([]);

@@ -1,5 +1,6 @@
 import { render } from 'preact';
-import type { CardContent, CardSources, CardWord } from './card-sources.ts';
+import type { WordExplanation } from '../../contract/page-contract.ts';
+import type { CardSources, CardWord } from './card-sources.ts';
 import { CardView } from './card-view.tsx';
 import { openHost } from './open-host.ts';
 import { type Box, placeCard, type Side } from './place-card.ts';
@@ -35,7 +36,7 @@ export type OpenCardFunction = typeof openCard;
 export function openCard(
   doc: Document,
   word: CardWord,
-  first: CardContent | Error,
+  first: WordExplanation | Error,
   { sources, mode, focus, back, onClosed }: OpenCardOptions,
 ): OpenCard {
   const view = doc.defaultView!;
@@ -96,7 +97,7 @@ export function openCard(
     onClosed();
   }
 
-  function show(content: CardContent | Error): void {
+  function show(content: WordExplanation | Error): void {
     render(
       <CardView
         word={word}

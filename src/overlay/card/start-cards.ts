@@ -5,7 +5,7 @@ import type { OpenCard, OpenCardFunction } from './open-card.tsx';
 import { watchAltClick } from './watch-alt-click.ts';
 import { isInside, watchHover } from './watch-hover.ts';
 
-export type { CardAction, CardContent, CardSources, CardSwap, CardWord } from './card-sources.ts';
+export type { CardSources, CardWord } from './card-sources.ts';
 
 /** The word cards of one document. */
 export interface Cards {

@@ -1,5 +1,5 @@
 import type { Tally } from '../../analyze/types.ts';
-import type { PageWords } from '../../host/page-talk/messages.ts';
+import type { PageWords } from '../../contract/page-contract.ts';
 
 /** A reason why the figure is not of all that a teacher sees on the page. */
 export interface FigureLimit {

@@ -1,4 +1,4 @@
-import type { PageWords, UnreadFrame } from '../../host/page-talk/messages.ts';
+import type { PageWords, UnreadFrame } from '../../contract/page-contract.ts';
 import { say, sayWith, spokenLanguage } from '../../wording/say.ts';
 import type { LimitName } from './figure-limits.ts';
 

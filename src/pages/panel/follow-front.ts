@@ -1,7 +1,7 @@
 import type { Report } from '../../analyze/types.ts';
+import type { PageWords } from '../../contract/page-contract.ts';
 import { askBackground, followWords } from '../../host/page-talk/client.ts';
 import { describeFault } from '../../host/page-talk/describe-fault.ts';
-import type { PageWords } from '../../host/page-talk/messages.ts';
 import { checkAccess, findTab } from '../../host/page-talk/page-access.ts';
 import { say } from '../../wording/say.ts';
 

@@ -1,5 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
-import { keepLook, type Look, loadLook, watchLook } from '../../host/store/look.ts';
+import type { Look } from '../../contract/page-contract.ts';
+import { keepLook, loadLook, watchLook } from '../../host/store/look.ts';
 import { say } from '../../wording/say.ts';
 
 /** Whether words are shaded, or only underlined. */

@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
+import type { PageWords, ScopeKind } from '../../contract/page-contract.ts';
 import { setScope } from '../../host/page-talk/client.ts';
-import type { PageWords, Scope } from '../../host/page-talk/messages.ts';
 import './scope-choice.css';
 import { say, type TextId } from '../../wording/say.ts';
 
@@ -8,12 +8,12 @@ const SCOPES = [
   ['story', 'panel.mainStory'],
   ['page', 'panel.wholePage'],
   ['selection', 'panel.selection'],
-] as const satisfies readonly (readonly [scope: Scope, text: TextId])[];
+] as const satisfies readonly (readonly [scope: ScopeKind, text: TextId])[];
 
 /** Which text of the page is checked, to be changed at once. */
 export function ScopeChoice({ tab, page }: { tab: number; page: PageWords }) {
   const [noStory, setNoStory] = useState(false);
-  const choose = async (scope: Scope): Promise<void> => {
+  const choose = async (scope: ScopeKind): Promise<void> => {
     const reached = await setScope(tab, scope);
     setNoStory(scope === 'story' && reached !== 'story');
   };

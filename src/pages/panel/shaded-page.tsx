@@ -1,9 +1,9 @@
 import { useRef, useState } from 'preact/hooks';
 import type { PatternId, Report, WordKey } from '../../analyze/types.ts';
+import type { PageWords, WordExplanation } from '../../contract/page-contract.ts';
 import { askPage, goToPlace } from '../../host/page-talk/client.ts';
 import { listDetails } from '../../host/page-talk/describe-fault.ts';
 import { explainEmptyText } from '../../host/page-talk/explain-closed-page.ts';
-import type { PageWords, WordExplanation } from '../../host/page-talk/messages.ts';
 import { changeChosen } from '../../host/store/groups-store.ts';
 import { GapList } from '../../ui/gap-list.tsx';
 import { patternNames } from '../../ui/pattern-names.ts';

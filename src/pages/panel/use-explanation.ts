@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { WordKey } from '../../analyze/types.ts';
+import type { WordExplanation } from '../../contract/page-contract.ts';
 import { askBackground } from '../../host/page-talk/client.ts';
-import type { WordExplanation } from '../../host/page-talk/messages.ts';
 
 /** Everything known of one word, asked for anew when `version` changes (the group did); null until it is there. */
 export function useExplanation(word: WordKey | null, version: unknown): WordExplanation | null {

@@ -1,4 +1,4 @@
-import type { WordExplanation } from '../../host/page-talk/messages.ts';
+import type { WordExplanation } from '../../contract/page-contract.ts';
 import { patternNames } from '../../ui/pattern-names.ts';
 import { MarkedWord, ReadingsView } from '../../ui/reading-view.tsx';
 import { standingSentence } from '../../ui/standing-sentence.ts';
