@@ -37,12 +37,9 @@ async function sweep(of: string, n: number): Promise<void> {
   const wanted = some(of, n);
   const browser = await (browserName === 'firefox' ? sweepFirefox() : sweepChromium());
   try {
-    const outcomes = await sweepFolder(
-      of,
-      browser,
-      () => undefined,
-      (page) => wanted.has(page),
-    );
+    const outcomes = await sweepFolder(of, browser, () => undefined, {
+      isWanted: (page) => wanted.has(page),
+    });
     expect(outcomes).toHaveLength(wanted.size);
     // Times are for the sweep itself: a busy machine is slow.
     const failed = outcomes.filter(({ faults }) => faults.some((fault) => !isSlow(fault)));

@@ -1,15 +1,15 @@
 import { existsSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import { describeOutcome, describeSweep } from './describe-sweep.ts';
-import { isSlow } from './score-visit.ts';
+import { isSlow, type Outcome } from './score-visit.ts';
 import { sweepChromium } from './sweep-chromium.ts';
 import { sweepFirefox } from './sweep-firefox.ts';
 import { sweepFolder } from './sweep-folder.ts';
 
 /**
  * `npm run sweep -- FOLDER [--firefox] [--only TEXT] [--lenient]`: presses the button of the built extension on each saved page of a folder and
- * prints what became of it. Ends with 1 when a page failed, with 2 where there is no such folder. Lenient, it does so for want of
- * figures and for changes of a page, not for times, which are those of the machine.
+ * prints what became of it. Ends with 1 when a page failed, with 2 where there is no such folder. Lenient, it visits a page that failed a
+ * second time, and no page fails for its times, which are the machine's.
  */
 const { values, positionals } = parseArgs({
   allowPositionals: true,
@@ -26,14 +26,14 @@ if (!folder || !existsSync(folder)) {
 }
 const browser = await (values.firefox ? sweepFirefox() : sweepChromium());
 try {
-  const outcomes = await sweepFolder(
-    folder,
-    browser,
-    (outcome) => console.log(describeOutcome(outcome)),
-    (page) => page.includes(values.only),
-  );
+  const isFailed = ({ faults }: Outcome): boolean =>
+    faults.some((fault) => !values.lenient || !isSlow(fault));
+  const outcomes = await sweepFolder(folder, browser, (outcome) => console.log(describeOutcome(outcome)), {
+    isWanted: (page) => page.includes(values.only),
+    isAgain: (outcome) => values.lenient && isFailed(outcome),
+  });
   console.log(`\n${describeSweep(outcomes)}`);
-  const failed = outcomes.filter(({ faults }) => faults.some((fault) => !values.lenient || !isSlow(fault)));
+  const failed = outcomes.filter(isFailed);
   if (failed.length > 0) process.exitCode = 1;
 } finally {
   await browser.close();

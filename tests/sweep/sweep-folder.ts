@@ -7,15 +7,22 @@ import type { SweepBrowser, Visit } from './visit.ts';
 /** A visit that takes longer is a fault, in milliseconds. */
 const LONGEST = 40_000;
 
+export interface SweepChoices {
+  /** Which pages are visited, by their names; left out, all. */
+  readonly isWanted?: (page: string) => boolean;
+  /** Whether a page is visited a second time, by what became of it at first; the second visit counts. */
+  readonly isAgain?: (outcome: Outcome) => boolean;
+}
+
 /**
- * Visits the saved pages of a folder (`NAME.html`; all, or those that `isWanted`) one after the other and tells of each as soon as it
+ * Visits the saved pages of a folder (`NAME.html`) one after the other and tells of each visit as soon as it
  * is done. The story of a page is in `expected/NAME.txt`, where the folder has that.
  */
 export async function sweepFolder(
   folder: string,
   browser: SweepBrowser,
   onOutcome: (outcome: Outcome) => void,
-  isWanted: (page: string) => boolean = () => true,
+  { isWanted = () => true, isAgain = () => false }: SweepChoices = {},
 ): Promise<Outcome[]> {
   const pages = readdirSync(folder)
     .filter((file) => file.endsWith('.html'))
@@ -26,16 +33,22 @@ export async function sweepFolder(
   const outcomes: Outcome[] = [];
   try {
     for (const page of pages) {
-      const outcome = await within(browser.visit(`${server.root}${page}.html`)).then(
-        (visit) => scoreVisit(page, visit, readExpected(folder, page)),
-        (error: unknown): Outcome => ({
-          page,
-          faults: [`the visit failed: ${error instanceof Error ? error.message : String(error)}`],
-          visit: null,
-          recall: null,
-          precision: null,
-        }),
-      );
+      const visit = (): Promise<Outcome> =>
+        within(browser.visit(`${server.root}${page}.html`)).then(
+          (visit) => scoreVisit(page, visit, readExpected(folder, page)),
+          (error: unknown): Outcome => ({
+            page,
+            faults: [`the visit failed: ${error instanceof Error ? error.message : String(error)}`],
+            visit: null,
+            recall: null,
+            precision: null,
+          }),
+        );
+      let outcome = await visit();
+      if (isAgain(outcome)) {
+        onOutcome(outcome);
+        outcome = await visit();
+      }
       outcomes.push(outcome);
       onOutcome(outcome);
     }
