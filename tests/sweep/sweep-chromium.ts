@@ -112,6 +112,12 @@ function noteFaults(worker: Worker): Promise<void> {
     holder.sweptFaults = [];
     if (!isNew) return;
     addEventListener('error', ({ message }) => holder.sweptFaults!.push(`background: ${message}`));
+    // It says here why it did not shade a page.
+    const { info } = console;
+    console.info = (...given: unknown[]) => {
+      holder.sweptFaults!.push(`background: ${given.map(String).join(' ')}`);
+      info(...given);
+    };
     addEventListener('unhandledrejection', ({ reason }) =>
       holder.sweptFaults!.push(`background: ${String(reason)}`),
     );

@@ -117,7 +117,9 @@ function serveActions(): void {
   const button = browser.action ?? browser.browserAction;
   button.onClicked.addListener((tab) => {
     openPanel(tab.id).catch(() => undefined);
-    if (tab.id !== undefined) toggleShading(tab.id).catch(() => undefined);
+    // The panel says what to do; the console has why, for whoever looks for the cause.
+    if (tab.id !== undefined)
+      toggleShading(tab.id).catch((error: unknown) => console.info('This page was not shaded.', error));
   });
   browser.commands.onCommand.addListener((command: string, tab?: { id?: number }) => {
     if (command === 'open-desk') void openDesk();
