@@ -40,7 +40,7 @@ export default defineConfig({
         test: {
           name: 'firefox',
           globalSetup: 'tests/get-browsers.ts',
-          include: ['bundle', 'firefox', 'overlay', 'panel', 'real-web', 'scope', 'sweep'].map(
+          include: ['article', 'bundle', 'card', 'card-look', 'desk', 'dynamic-pages', 'figure', 'firefox', 'groups', 'lesson', 'overlay', 'page-kinds', 'panel', 'real-web', 'report', 'scope', 'shelf', 'story', 'sweep'].map(
             (name) => `tests/e2e/${name}.spec.ts`,
           ),
           env: { TEST_BROWSER: 'firefox' },

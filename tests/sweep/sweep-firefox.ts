@@ -25,9 +25,9 @@ export async function sweepFirefox(): Promise<SweepBrowser> {
 async function visit(firefox: Firefox, asker: Page, address: string): Promise<Visit> {
   const page = await firefox.context.newPage();
   const errors: string[] = [];
-  // Firefox tells of fonts and pictures that cannot be had in the same way; saved pages have many.
-  page.on('pageerror', ({ message }) => {
-    if (!/^The Same Origin Policy disallows/.test(message)) errors.push(`page: ${message}`);
+  // Firefox tells of fonts and pictures that cannot be had in the same way, but without a line of a script; saved pages have many.
+  page.on('pageerror', ({ message, stack }) => {
+    if (/\n\s+at /.test(stack ?? '')) errors.push(`page: ${message}`);
   });
   try {
     // Its frames may never load, which Firefox waits for; its text is enough.
