@@ -1,4 +1,5 @@
 import { standsBeforeName } from './abbreviations.ts';
+import { isGrammarWord } from './is-grammar-word.ts';
 import type { RawToken } from './match-tokens.ts';
 
 /** A run of tokens that starts where a capital says nothing: after a full stop, a quotation mark, a blank line. */
@@ -9,7 +10,11 @@ const WRAPPED = 45;
 /** Behind which of the tokens the sentence (or the part of one that begins a quotation) ends that starts with `first`. */
 export function endOfSentence(text: string, tokens: readonly RawToken[], first: number): number {
   let next = first + 1;
-  while (next < tokens.length && !isBreak(text, tokens[next - 1]!, tokens[next]!)) next++;
+  while (
+    next < tokens.length &&
+    (!isBreak(text, tokens[next - 1]!, tokens[next]!) || isInitial(text, tokens, next - 1))
+  )
+    next++;
   return next;
 }
 
@@ -22,6 +27,21 @@ function isBreak(text: string, before: RawToken, { start }: RawToken): boolean {
   return before.kind === 'skipped' && goesOn(text, before, start)
     ? /[“"«]/.test(between)
     : BREAK.test(between);
+}
+
+/** One letter with a full stop between the parts of a name: Wilma B. Falk; not Plan B. Then. */
+function isInitial(text: string, tokens: readonly RawToken[], at: number): boolean {
+  const before = tokens[at - 1];
+  const { start, end } = tokens[at]!;
+  const next = tokens[at + 1]!;
+  return (
+    before !== undefined &&
+    /^ \p{Lu}\. \p{Lu}\p{Ll}/u.test(text.slice(start - 1, next.start + 2)) &&
+    before.end === start - 1 &&
+    next.start === end + 2 &&
+    /\p{Lu}/u.test(text[before.start]!) &&
+    !isGrammarWord(text.slice(next.start, next.end).toLowerCase())
+  );
 }
 
 /** True after Mr. and U.S., which a name follows, and within Jan. 5; false after 5 p.m. and etc., where a sentence may end. */

@@ -15,6 +15,9 @@ import {
   SURNAMES,
 } from './name-parts.ts';
 
+/** In tokens. */
+const LONGEST_SCORE = 8;
+
 /** BBC News, the US Navy, the T4 Ferry. */
 const INITIALISM = /^(?:[A-Z]{2,}|(?:[A-Z]\.){2,}|[A-Z]+\d+)$/;
 
@@ -26,6 +29,10 @@ const INITIALISM = /^(?:[A-Z]{2,}|(?:[A-Z]\.){2,}|[A-Z]+\d+)$/;
  * Service Desk). The sentence is the tokens from `from` to before `to`, with keys that say where a capital is not explained.
  */
 export function markLongNames(text: string, tokens: readonly RawToken[], from: number, to: number): void {
+  if (isScore(text, tokens, from, to)) {
+    markParts(text, tokens, from, to);
+    return;
+  }
   const isLabel = to - from <= LONGEST_HEADLINE && !hasSmallWord(tokens, from, to);
   for (let at = from + 1, end = at; at < to; at = end) {
     end = at + 1;
@@ -68,6 +75,14 @@ export function markLongNames(text: string, tokens: readonly RawToken[], from: n
   }
 }
 
+/** Two names with a number each and nothing else: Herons 4, Red Plovers 2. */
+function isScore(text: string, tokens: readonly RawToken[], from: number, to: number): boolean {
+  if (to - from > LONGEST_SCORE) return false;
+  return /^(?:\p{Lu}[\p{L}’']* ){1,3}\d{1,3}, (?:\p{Lu}[\p{L}’']* ){1,3}\d{1,3}$/u.test(
+    text.slice(tokens[from]!.start, tokens[to - 1]!.end),
+  );
+}
+
 function endsOwnersName(word: string): boolean {
   return PLACES.has(word) || FEASTS.has(word);
 }
@@ -87,7 +102,8 @@ function isNumbered(text: string, tokens: readonly RawToken[], end: number, to: 
 /** Behind the last form of address of a run; `from` where there is none. Wilma King and Ines Falk have none. */
 function behindAddress(tokens: readonly RawToken[], from: number, end: number): number {
   for (let at = end; at > from; at--) {
-    const word = smallOf(tokens[at - 1]!);
+    const shown = smallOf(tokens[at - 1]!);
+    const word = at === end ? shown.replace(/'s$/, '') : shown;
     const isSurname = SURNAMES.has(word) && at - 1 > from && (at === end || !isKept(tokens[at]!));
     if (FORMS_OF_ADDRESS.has(word) && !isSurname) return at;
   }
