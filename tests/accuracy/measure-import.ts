@@ -39,7 +39,8 @@ function figures(scored: readonly ScoredText[]): string {
 
 function printMisses({ clauses, steps, strays, askedBesides }: ScoredText): void {
   for (const { verdict, step, text, read, meaning } of clauses)
-    if (verdict !== 'right') console.info(`  ${verdict} [${step}] ${text}\n      read ${read}\n      not  ${meaning}`);
+    if (verdict !== 'right')
+      console.info(`  ${verdict} [${step}] ${text}\n      read ${read}\n      not  ${meaning}`);
   for (const { title, found, titled } of steps)
     if (!titled) console.info(`  step "${title}": ${found === null ? 'not found' : `"${found}"`}`);
   for (const { text, status, patterns, bySight } of strays)

@@ -79,7 +79,9 @@ function scoreTitles(pieces: readonly Piece[], imported: readonly { title: strin
   });
   let last = -1;
   return places.map((found, step) => {
-    const titles = pieces.filter((piece) => piece.step === step && piece.title).map(({ text }) => plain(text));
+    const titles = pieces
+      .filter((piece) => piece.step === step && piece.title)
+      .map(({ text }) => plain(text));
     const says = (place: number) => titles.every((title) => plain(imported[place]!.title).includes(title));
     if (found.size === 0) {
       const place = imported.findIndex((_, i) => i > last && says(i));

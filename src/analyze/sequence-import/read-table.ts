@@ -1,5 +1,5 @@
 import type { CellKind } from './column-kinds.ts';
-import { findColumns } from './find-columns.ts';
+import { findColumns, isHeadAgain } from './find-columns.ts';
 import type { FoundTable } from './find-rows.ts';
 import type { LaidCell, LaidStep, Layout } from './layout.ts';
 import { readStepHeading } from './step-heading.ts';
@@ -12,7 +12,8 @@ export function readTable(table: FoundTable, chosen: readonly CellKind[] = []): 
   const { before, rows } = table;
   const { head, columns } = findColumns(table);
   const names = columns.map(({ name }) => name);
-  const body = rows.filter((_, i) => i !== head);
+  const body = rows.filter((row, i) => i !== head && !isHeadAgain(row, names));
+  const again = rows.length - body.length - (head < 0 ? 0 : 1);
   const kinds = columns.map(({ kind }, i) => chosen[i] ?? kind);
   const steps: { title: string; cells: LaidCell[]; open: boolean }[] = [];
   for (const [place, row] of body.entries()) {
@@ -43,12 +44,17 @@ export function readTable(table: FoundTable, chosen: readonly CellKind[] = []): 
       steps.push({
         title: [...titles, ...focus].join(' · '),
         cells,
-        open: cells.length === 0 && filled.length < row.length && isUnit(titles),
+        open: cells.length === 0 && filled.length < columns.length && isUnit(titles),
       });
     }
   }
   const headCell: LaidCell[] =
-    head < 0 ? [] : [{ text: names.filter((name) => name !== '').join(' | '), kind: 'notes' }];
+    head < 0
+      ? []
+      : Array.from({ length: 1 + again }, () => ({
+          text: names.filter((name) => name !== '').join(' | '),
+          kind: 'notes',
+        }));
   if (steps.length === 0) steps.push({ title: '', cells: [], open: false });
   steps[0]!.cells.unshift(...headCell);
   return {
