@@ -28,9 +28,7 @@ const inSections =
     let number = 0;
     return sections
       .map((steps, section) =>
-        [head(section + 1), ...steps.map((step, i) => write(step, (number += 1), i + 1, section + 1))].join(
-          '\n',
-        ),
+        [head(section + 1), ...steps.map((step, i) => write(step, ++number, i + 1, section + 1))].join('\n'),
       )
       .join('\n\n');
   };
@@ -44,7 +42,7 @@ const table =
   (sections) => {
     let number = 0;
     const rows = sections.flatMap((steps, section) =>
-      steps.map((step, i) => row(step, (number += 1), i + 1, section + 1)),
+      steps.map((step, i) => row(step, ++number, i + 1, section + 1)),
     );
     return [...(head.length > 0 ? [head] : []), ...rows].map((cells) => cells.join(divider)).join('\n');
   };
@@ -200,7 +198,7 @@ export const layOuts: Readonly<Record<string, LayOut>> = {
     let number = 0;
     const rows = sections.flatMap((steps, section) => [
       [`UNIT ${section + 1}`, '', ''],
-      ...steps.map((s) => [`Week ${(number += 1)}`, s.letters, s.examples]),
+      ...steps.map((s) => [`Week ${++number}`, s.letters, s.examples]),
     ]);
     return [['Week', 'Phonics', 'Words'], ...rows].map((cells) => cells.join('\t')).join('\n');
   },
@@ -211,7 +209,7 @@ export const layOuts: Readonly<Record<string, LayOut>> = {
         [
           `Quarter ${section + 1}`,
           'Week\tPhonics\tWords',
-          ...steps.map((s) => `${(number += 1)}\t${s.letters}\t${s.examples}`),
+          ...steps.map((s) => `${++number}\t${s.letters}\t${s.examples}`),
         ].join('\n'),
       )
       .join('\n\n');

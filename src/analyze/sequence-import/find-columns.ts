@@ -117,11 +117,11 @@ export const columnRules: readonly ColumnRule[] = [
   ),
   {
     name: 'numbers or names of steps',
-    example: ['', 'Week 3'],
-    counterExample: ['', 'sh, ch'],
+    example: ['Ours', 'Week 3'],
+    counterExample: ['Ours', 'sh, ch'],
     beside: 'Sounds',
     kind: 'step',
-    applies: ({ name, place, cells }) => name === '' && place <= 1 && share(cells, isStepName) > 0.7,
+    applies: ({ named, place, cells }) => named === null && place <= 1 && share(cells, isStepName) > 0.7,
   },
   {
     name: 'common words',

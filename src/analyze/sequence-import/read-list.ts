@@ -240,7 +240,7 @@ function headingOf({ text, heading }: Line): { readonly title: string; readonly 
 /** The lines that stand under a heading, as far as it matters. */
 function below(lines: readonly Line[], i: number, heading: string): readonly Line[] {
   const next = lines.slice(i + 1, i + 1 + LOOK_AHEAD);
-  const end = next.findIndex((line) => line.heading === heading);
+  const end = next.findIndex((line) => line.heading === heading || (weak.has(heading) && isStrong(line)));
   return end < 0 ? next : next.slice(0, end);
 }
 
