@@ -1,8 +1,10 @@
+import { readdirSync, readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { importSequence } from '../src/analyze/index.ts';
 import { loadAnalyzer } from './load-analyzer.ts';
 import { layOuts, type PlannedStep } from './sequences/lay-out.ts';
+import { scoreSteps } from './sequences/score-steps.ts';
 
 /** A step a line: what it is about, its letters, words with them, by-sight words. */
 const planned: readonly PlannedStep[] = `
@@ -56,4 +58,17 @@ test.each(Object.keys(layOuts))('the same steps are found in %s', (name) => {
     }),
     { seed: 20_261_129, numRuns: 12 },
   );
+});
+
+test('the steps of whole documents are found and titled, and what is read wrong is seldom sure', () => {
+  const folder = new URL('sequences/steps/', import.meta.url);
+  const texts = readdirSync(folder, { recursive: true, encoding: 'utf8' })
+    .filter((file) => file.endsWith('.txt'))
+    .map((file) => scoreSteps(readFileSync(new URL(file, folder), 'utf8'), engine));
+  const clauses = texts.flatMap((text) => text.clauses);
+  const count = (verdict: string) => clauses.filter((clause) => clause.verdict === verdict).length;
+  expect(clauses.length).toBeGreaterThan(400);
+  expect(texts.flatMap(({ steps }) => steps).filter(({ titled }) => !titled)).toEqual([]);
+  expect(count('right') / clauses.length).toBeGreaterThanOrEqual(0.95);
+  expect(count('wrong but sure') / clauses.length).toBeLessThan(0.005);
 });

@@ -96,6 +96,19 @@ export const columnRules: readonly ColumnRule[] = [
       !all.some((other) => other.named === 'by-sight') &&
       share(cells, isCommon) > 0.8,
   },
+  {
+    name: 'a name of spellings over words',
+    example: ['Spelling list', 'paint, stray'],
+    counterExample: ['Spelling list', 'ai, ay'],
+    beside: 'Sounds',
+    kind: 'examples',
+    applies: (column, all) =>
+      column.named === 'patterns' &&
+      share(column.cells, isWords) > 0.7 &&
+      all.some(
+        (other) => other !== column && other.named === 'patterns' && share(other.cells, teaches) > 0.5,
+      ),
+  },
   ...(['step', 'patterns', 'by-sight', 'examples', 'notes'] as const).map(
     (kind): ColumnRule => ({
       name: `a name of ${kind}`,
