@@ -6,7 +6,10 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { loadAnalyzer } from '../load-analyzer.ts';
 import { type ScoredText, scoreSteps } from '../sequences/score-steps.ts';
 
-const [folder = 'tests/sequences/steps', ...flags] = process.argv.slice(2);
+const flags = process.argv.slice(2).filter((argument) => argument.startsWith('--'));
+const [folder = 'tests/sequences/steps'] = process.argv
+  .slice(2)
+  .filter((argument) => !flags.includes(argument));
 const engine = loadAnalyzer();
 const files = readdirSync(folder, { recursive: true, encoding: 'utf8' })
   .filter((file) => file.endsWith('.txt'))
