@@ -62,17 +62,22 @@ export function readAnnotated(annotated: string, engine?: WordAnalyzer): readonl
     }
   }
   return clauses.map(({ text, meaning, items }, i) => {
-    const read = meaningOf(items);
-    const right = meaning.split('||').some((one) => same(one, read));
-    const asked = items.length === 0 || items.some(({ status }) => status === 'unknown');
-    const guessed = items.some(({ status }) => status === 'guessed');
-    const verdict = right ? 'right' : asked ? 'asked' : guessed ? 'wrong guess' : 'wrong but sure';
-    return { step: steps[i]!, text, meaning, read, verdict };
+    const read = readMeaning(items);
+    return { step: steps[i]!, text, meaning, read, verdict: verdictOf(items, meaning) };
   });
 }
 
+/** How the items of a clause compare with its meaning. */
+export function verdictOf(items: readonly ImportedItem[], meaning: string): Verdict {
+  const read = readMeaning(items);
+  const right = meaning.split('||').some((one) => same(one, read));
+  const asked = items.length === 0 || items.some(({ status }) => status === 'unknown');
+  const guessed = items.some(({ status }) => status === 'guessed');
+  return right ? 'right' : asked ? 'asked' : guessed ? 'wrong guess' : 'wrong but sure';
+}
+
 /** Where a text begins as a piece of its own; the name of a column goes before the line below it. */
-function findText(pasted: string, text: string, from: number): number {
+export function findText(pasted: string, text: string, from: number): number {
   const letter = /[\p{L}\p{N}]/u;
   const apart = (at: number, length: number) =>
     !(letter.test(pasted[at] ?? '') && letter.test(pasted[at - 1] ?? '')) &&
@@ -84,7 +89,8 @@ function findText(pasted: string, text: string, from: number): number {
   return -1;
 }
 
-function meaningOf(items: readonly ImportedItem[]): string {
+/** What items teach, as a meaning is written. */
+export function readMeaning(items: readonly ImportedItem[]): string {
   const patterns = items.flatMap((item) => item.patterns);
   const words = items.flatMap(({ bySight }) => bySight);
   const parts = [...patterns, ...(words.length > 0 ? ['words:', ...words] : [])];
@@ -98,7 +104,8 @@ function same(meaning: string, read: string): boolean {
   return set(meaning) === set(read);
 }
 
-function spellOut(text: string): string {
+/** A meaning with the patterns of the sets it names. */
+export function spellOut(text: string): string {
   const spelled = text.replace(/@\w+/g, (name) => SETS[name] ?? name);
   return spelled === text ? text : spellOut(spelled);
 }

@@ -5,7 +5,7 @@
 export type CellKind = 'step' | 'title' | 'patterns' | 'by-sight' | 'notes' | 'examples';
 
 const names: Readonly<Record<Exclude<CellKind, 'title'>, string>> = {
-  step: 'title|topic|theme|lesson title|unit title|lesson name|unit name|step|week|wk|unit|lesson|stage|level|set|day|term|half term|month|year|grade|no|number|order|when|date|dates|block|module|phase|session|week beginning|time|quarter',
+  step: 'title|topic|theme|lesson title|unit title|lesson name|unit name|step|week|wk|unit|lesson|stage|level|set|day|term|half term|month|year|grade|no|number|order|when|date|dates|block|module|phase|session|week beginning|time|quarter|cycle|trimester|semester|chapter|weeks|wks|days|lessons|marking period|pacing',
   patterns:
     'phonics|phonic|phonics focus|phonics skill|phonics skills|phonics pattern|phonics patterns|pattern|patterns|concept|concepts|phonics concept|skill|skills|grapheme|graphemes|gpc|gpcs|sound|sounds|letter|letters|letters and sounds|letter sounds|spelling|spellings|spelling pattern|spelling patterns|focus|sound focus|new sounds|new sound|new|teach|new teaching|new learning|correspondence|correspondences|sound spelling|phoneme|phonemes|content|what we teach|new patterns|new letters|target|objective|objectives|code|phonics content|morphology|word study|taught|phoneme grapheme',
   'by-sight':

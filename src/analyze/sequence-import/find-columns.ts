@@ -19,13 +19,13 @@ const ROWS_READ = 60;
 const LONGEST_NAME = 6;
 
 /** What the columns of a table hold, by their names and cells; `head` is the row of the names, -1 without one. */
-export function findColumns({ rows }: FoundTable): {
+export function findColumns({ rows, head: known }: FoundTable): {
   readonly head: number;
   readonly columns: readonly FoundColumn[];
 } {
-  const head = rows.findIndex((row, i) => namesColumns(row, i === 0));
+  const head = known ?? rows.findIndex((row, i) => namesColumns(row, i === 0));
   const names = head < 0 ? [] : rows[head]!;
-  const body = rows.slice(head + 1);
+  const body = rows.slice(head + 1).filter((row) => !isHeadAgain(row, names));
   const width = Math.max(names.length, ...body.slice(0, 200).map((row) => row.length));
   const columns = Array.from({ length: width }, (_, i): Column => {
     const cells = body.map((row) => row[i] ?? '').filter((cell) => cell !== '');
@@ -36,6 +36,11 @@ export function findColumns({ rows }: FoundTable): {
     columns.map((column) => ruleFor(column, columns).kind),
   );
   return { head, columns: columns.map(({ name }, i) => ({ name, kind: kinds[i]! })) };
+}
+
+/** Whether a row says the names of the columns once more, above the next part of a table. */
+export function isHeadAgain(row: readonly string[], names: readonly string[]): boolean {
+  return names.length > 1 && names.every((name, i) => (row[i] ?? '').toLowerCase() === name.toLowerCase());
 }
 
 interface Column {
@@ -91,6 +96,19 @@ export const columnRules: readonly ColumnRule[] = [
       !all.some((other) => other.named === 'by-sight') &&
       share(cells, isCommon) > 0.8,
   },
+  {
+    name: 'a name of spellings over words',
+    example: ['Spelling list', 'paint, stray'],
+    counterExample: ['Spelling list', 'ai, ay'],
+    beside: 'Sounds',
+    kind: 'examples',
+    applies: (column, all) =>
+      column.named === 'patterns' &&
+      share(column.cells, isWords) > 0.7 &&
+      all.some(
+        (other) => other !== column && other.named === 'patterns' && share(other.cells, teaches) > 0.5,
+      ),
+  },
   ...(['step', 'patterns', 'by-sight', 'examples', 'notes'] as const).map(
     (kind): ColumnRule => ({
       name: `a name of ${kind}`,
@@ -112,11 +130,11 @@ export const columnRules: readonly ColumnRule[] = [
   ),
   {
     name: 'numbers or names of steps',
-    example: ['', 'Week 3'],
-    counterExample: ['', 'sh, ch'],
+    example: ['Ours', 'Week 3'],
+    counterExample: ['Ours', 'sh, ch'],
     beside: 'Sounds',
     kind: 'step',
-    applies: ({ name, place, cells }) => name === '' && place <= 1 && share(cells, isStepName) > 0.7,
+    applies: ({ named, place, cells }) => named === null && place <= 1 && share(cells, isStepName) > 0.7,
   },
   {
     name: 'common words',
@@ -170,7 +188,9 @@ function settleTitles(columns: readonly Column[], kinds: readonly CellKind[]): r
   const focus = columns.findIndex(({ cells }, i) => kinds[i] === 'patterns' && share(cells, isPhrase) > 0.5);
   if (focus < 0) return kinds;
   const counts = columns.filter((_, i) => kinds[i] === 'step');
-  const finest = counts.findLast(({ all }) => all.length > 1 && new Set(all).size === all.length);
+  const fine = counts.filter(({ all }) => all.length > 1 && new Set(all).size === all.length);
+  // A week's number is shorter than its dates.
+  const finest = fine.findLast(({ cells }) => share(cells, isDate) < 0.5) ?? fine.at(-1);
   return kinds.map((kind, i) => {
     if (i === focus) return 'title';
     const numbers = columns[i]!.cells.some((cell) => /\d/.test(cell));
@@ -186,6 +206,15 @@ function share(cells: readonly string[], test: (cell: string) => boolean): numbe
 function isStepName(cell: string): boolean {
   const heading = readStepHeading(cell);
   return /^[a-z]{0,2}\d{1,3}[.)]?$/i.test(cell) || (heading !== null && heading.kind !== 'number');
+}
+
+/** `9/3-9/6`, `Sept 5-16`, `12.01.` */
+function isDate(cell: string): boolean {
+  return (
+    /\d{1,2}[/.-]\d{1,2}|\b(?:jan|feb|mar|apr|may|june?|july?|aug|sep|oct|nov|dec)\p{L}*\.? \d/iu.test(
+      cell,
+    ) && readStepHeading(cell) === null
+  );
 }
 
 function isCommon(cell: string): boolean {

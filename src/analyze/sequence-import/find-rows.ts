@@ -1,17 +1,26 @@
 import { findColumnKind, findHeadKind } from './column-kinds.ts';
 import { type Rows, splitCells } from './split-cells.ts';
+import { readStepHeading } from './step-heading.ts';
 
 /** Rows of the table a text is, with the lines before it; null when it is a list or prose. */
 export interface FoundTable {
   readonly before: readonly string[];
   readonly rows: Rows;
+  /** The row that names the columns, where the table was found by it. */
+  readonly head?: number;
 }
 
 /**
- * Finds a table: cells divided by tabs or bars, by commas under a head, by wide gaps under a head, or one cell a
- * line as some pages copy.
+ * Finds a table: cells divided by tabs or bars, by commas or semicolons under a head, by wide gaps under a head, or one
+ * cell a line as some pages copy. Where the steps stand side by side, its columns become rows.
  */
 export function findRows(text: string): FoundTable | null {
+  const table = findDivided(text);
+  return table === null ? null : (turnRows(table) ?? table);
+}
+
+function findDivided(pasted: string): FoundTable | null {
+  const text = pasted.replace(bulletTab, '$1 ');
   const lines = text.split('\n').filter((line) => line.trim() !== '');
   const tabbed = lines.filter((line) => line.trim().includes('\t')).length;
   if (tabbed >= 2 || (tabbed === 1 && lines.length === 1)) return tabRows(text);
@@ -22,11 +31,57 @@ export function findRows(text: string): FoundTable | null {
       .includes('|'),
   ).length;
   if (barred >= 2 && barred * 2 >= lines.length) return barRows(lines);
-  // A line with a colon is a list: "Tricky words: no, she".
-  const head = lines.findIndex((line) => !line.includes(':') && namesColumns(line.split(',')));
-  if (head >= 0 && head < lines.length - 1)
-    return { before: lines.slice(0, head), rows: splitCells(lines.slice(head).join('\n'), ',') };
+  for (const divider of [',', ';']) {
+    // A line with a colon is a list: "Tricky words: no, she".
+    const head = lines.findIndex((line) => !line.includes(':') && namesColumns(line.split(divider)));
+    if (head >= 0 && head < lines.length - 1)
+      return { before: lines.slice(0, head), rows: splitCells(lines.slice(head).join('\n'), divider) };
+  }
   return quotedRows(text) ?? gapRows(lines) ?? stackedRows(lines);
+}
+
+/** A bullet or number and the tab that word processors copy behind it: no cells. */
+const bulletTab = /^([ \t]*(?:[•◦▪●○‣·*–-]|\(?(?:\d{1,3}|[A-Za-z])[.)]))\t/gm;
+
+/**
+ * A table whose steps stand side by side, turned: `Week 1 | Week 2` above `sh | ch`, once or in several pieces below each
+ * other. Null for other tables.
+ */
+function turnRows({ before, rows }: FoundTable): FoundTable | null {
+  const isHead = (row: readonly string[]) => {
+    const [corner = '', ...steps] = row;
+    const named = steps.filter((cell) => cell !== '');
+    return (
+      readStepHeading(corner) === null &&
+      named.length >= 2 &&
+      named.every((cell) => (readStepHeading(cell)?.kind ?? 'number') !== 'number')
+    );
+  };
+  if (rows.length < 2 || !isHead(rows[0]!)) return null;
+  const names: string[] = [];
+  const turned: string[][] = [];
+  let steps: string[][] = [];
+  let used = new Set<number>();
+  for (const row of rows) {
+    if (isHead(row)) {
+      steps = row.slice(1).map((cell) => [cell]);
+      turned.push(...steps);
+      used = new Set();
+      if (names.length === 0) names.push(row[0]!);
+      continue;
+    }
+    let place = names.findIndex((name, i) => i > 0 && name === row[0] && !used.has(i));
+    if (place < 0) place = names.push(row[0] ?? '') - 1;
+    used.add(place);
+    row.slice(1).forEach((cell, i) => {
+      const step = steps[i] ?? [''];
+      if (steps[i] === undefined) turned.push(step);
+      steps[i] = step;
+      while (step.length < place) step.push('');
+      step[place] = cell;
+    });
+  }
+  return { before, rows: [names, ...turned.filter((row) => row.some((cell) => cell !== ''))], head: 0 };
 }
 
 /**

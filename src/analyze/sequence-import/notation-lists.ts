@@ -163,6 +163,15 @@ export function soundOf(lexemes: readonly Lexeme[], i: number): Notation | null 
   return { taken: at + 3 - i, given: [{ ...name, kind: 'sound', start: lexemes[i]!.start }] };
 }
 
+/** `the k sound` says what `/k/` says; "short oo sound" is a phrase. */
+export function soundByLetters(lexemes: readonly Lexeme[], i: number): Notation | null {
+  const name = lexemes[i]!;
+  if (name.kind !== 'word' || name.mark !== 'none' || wordAt(lexemes, i + 1) !== 'sound') return null;
+  if (/^[aeiou]$/.test(name.text) || !soundsByName.has(name.text)) return null;
+  if (/^(?:long|short|soft|hard|voiced|unvoiced|voiceless|letter)$/.test(wordAt(lexemes, i - 1))) return null;
+  return { taken: 2, given: [{ ...name, kind: 'sound', end: lexemes[i + 1]!.end }] };
+}
+
 export function shortForms(lexemes: readonly Lexeme[], i: number): Notation | null {
   if (!/^(?:with|using|of|from|for)$/.test(wordAt(lexemes, i))) return null;
   let end = i + 1;

@@ -7,6 +7,7 @@ import {
   lettersInEnding,
   repeatWord,
   softSounds,
+  soundByLetters,
   voicedTh,
 } from './notation-lists.ts';
 import { at, ofWords, words } from './place-words.ts';
@@ -201,6 +202,12 @@ export const patternNotations: readonly NotationRule[] = [
     example: 'i in -ind, -ild',
     counterExample: 'i in pin',
     applies: lettersInEnding,
+  },
+  {
+    name: 'a sound by its letters',
+    example: 'the k sound',
+    counterExample: 'the short oo sound',
+    applies: soundByLetters,
   },
   {
     name: 'a letter not heard, or only written beside',

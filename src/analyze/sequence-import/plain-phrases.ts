@@ -16,6 +16,7 @@ export const plainPhrases: Readonly<Record<string, readonly PatternId[]>> = {
   'vc cv|vccv': ['syllables-2', 'type-closed'],
   'v cv': ['syllables-2', 'type-open'],
   'vc v': ['syllables-2', 'type-closed'],
+  'v v': ['syllables-2', 'type-open'],
   vcv: ['syllables-2', 'type-closed', 'type-open'],
   'compound word|compound|compounding|compound noun|joined word': ['compound'],
   'double the final consonant|1 1 1 rule|1 1 1 doubling rule|1 1 1 doubling|doubling the final consonant|double the consonant|double the last consonant|doubling the last letter|double the last letter|doubling the consonant|doubling final consonant|consonant doubling|consonant doubling rule':

@@ -1,5 +1,6 @@
 import type { Chunk } from './clause-chunk.ts';
 import { ClauseReader } from './clause-reader.ts';
+import { commonWords } from './common-words.ts';
 import { applyNotations } from './notation-rules.ts';
 import { beginsPhrase, findPhrase, LONGEST_PHRASE, type Phrase } from './phrases.ts';
 import { readSign } from './read-sign.ts';
@@ -28,7 +29,21 @@ export function readClause(
   }
   const chunks = reader.finish();
   settleAnnouncement(reader.lexemes, chunks);
-  return chunks;
+  return joinName(reader.lexemes, chunks);
+}
+
+/** "Puffin letters ff, ll, ss": words that nobody knows only name the letters after them, if nothing parts the two. */
+function joinName(lexemes: readonly Lexeme[], chunks: readonly Chunk[]): readonly Chunk[] {
+  const [name, first, ...others] = chunks;
+  if (name === undefined || first === undefined || others.length === 0) return chunks;
+  const onlyLetters = ({ phrases, spelled, unknown }: Chunk) =>
+    phrases.length + unknown === 0 &&
+    spelled.length > 0 &&
+    spelled.every(({ spelling: { letters } }) => letters.length > 1 && !commonWords.has(letters));
+  const parted = lexemes.findLast(({ start }) => start < first.start)?.kind === 'break';
+  const names = name.known === 0 && !name.rest && !name.asks && !parted;
+  if (!names || !onlyLetters(first) || !others.every(onlyLetters)) return chunks;
+  return [{ ...first, start: name.start }, ...others];
 }
 
 /** Reads the word at `i` by the first rule that applies; gives how many lexemes it took. */

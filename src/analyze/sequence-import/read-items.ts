@@ -178,6 +178,10 @@ function idsOf(phrases: readonly Phrase[]): readonly string[] {
   return phrases.reduce<readonly string[]>((ids, phrase, i) => {
     const before = phrases[i - 1];
     if (before === undefined) return phrase.ids;
+    // "Blends: l-blends" is the narrower of the two.
+    const narrower = phrase.sure && phrase.ids.length > 0 && phrase.ids.length < ids.length;
+    if (narrower && phrase.ids.every((id) => ids.includes(id)))
+      return [...new Set([...before.keeps, ...phrase.keeps, ...phrase.ids])];
     const kept = ids.filter((id) => phrase.within?.has(id));
     const left = kept.length > 0 ? kept : phrase.ids.filter((id) => before.within?.has(id));
     // "y as a vowel: short i" leaves one meaning that neither has alone.

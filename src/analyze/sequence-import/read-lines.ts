@@ -1,5 +1,5 @@
 import { findColumnKind } from './column-kinds.ts';
-import { readStepHeading } from './step-heading.ts';
+import { readLetterHeading, readStepHeading } from './step-heading.ts';
 
 /** One line of a list or document, without its bullet and emphasis. */
 export interface Line {
@@ -8,8 +8,8 @@ export interface Line {
   readonly indent: number;
   readonly blankBefore: boolean;
   /**
-   * What a heading counts (`week`), `number` for `4.`, `#2` and `bold` for a document's own headings, `lead` for a
-   * line that ends in a colon or has bullets below it; null for other lines.
+   * What a heading counts (`week`), `number` for `4.`, `letter` for `B.`, `roman` for `II.`, `#2` and `bold` for a
+   * document's own headings, `lead` for a line that ends in a colon or has bullets below it; null for other lines.
    */
   readonly heading: string | null;
 }
@@ -39,15 +39,24 @@ function readLine(raw: string, blankBefore: boolean): Line {
   const body = bulleted === null ? unmarked : unmarked.slice(bulleted[0].length);
   const bold = /^(\*\*|__)(?<text>(?:(?!\1).)+?)\1:?$/u.exec(body);
   const text = body.replace(/\*\*|__(?=\p{L}{2}|\W|$)/gu, '').trim();
-  const heading = bulleted === null ? headingOf(text, marked?.[1], bold !== null) : null;
+  const heading = bulleted === null ? headingOf(text, marked?.[1], bold !== null) : headingBehindBullet(text);
   return { text, bullet: bulleted !== null, indent, blankBefore, heading };
 }
 
 function headingOf(text: string, marks: string | undefined, bold: boolean): string | null {
   const step = readStepHeading(text);
   if (step !== null) return step.kind;
+  const letter = readLetterHeading(text);
+  if (letter !== null) return letter.kind;
   if (findColumnKind(text) !== null) return null;
   return marks !== undefined ? `#${marks.length}` : bold ? 'bold' : null;
+}
+
+/** `• Week 3: sh` begins a step; `• 2. sh` and `• week 3 test` do not. */
+function headingBehindBullet(text: string): string | null {
+  const step = readStepHeading(text);
+  if (step === null || step.kind === 'number') return null;
+  return /^\s*(?:$|[:–—(-])/.test(text.slice(step.title.length)) ? step.kind : null;
 }
 
 /** A line with its list below it: it ends in a colon, or the next line is a bullet or stands further in. */

@@ -2,7 +2,8 @@ import { type CellKind, findColumnKind } from './column-kinds.ts';
 import type { LaidCell, LaidStep, Layout } from './layout.ts';
 import { readItems } from './read-items.ts';
 import { type Line, readLines } from './read-lines.ts';
-import { readStepHeading } from './step-heading.ts';
+import { isStrong, named, settleHeadings, weak } from './settle-headings.ts';
+import { readLetterHeading, readStepHeading } from './step-heading.ts';
 
 interface OpenStep {
   title: string;
@@ -36,44 +37,13 @@ export function readList(text: string): Layout {
   };
 }
 
-/** Drops headings where stronger ones divide the text: leads under weeks, numbers that only count bullets. */
-function settleHeadings(lines: readonly Line[]): readonly Line[] {
-  const strong = lines.some(isStrong);
-  const counts = countsSteps(lines, strong);
-  return lines.map((line) => {
-    const kept = line.heading === 'lead' ? !strong && !counts : line.heading === 'number' ? counts : true;
-    return kept ? line : { ...line, heading: null };
-  });
-}
-
-/** Whether numbers at the start of lines number the steps: under headings only if they run on from one to the next. */
-function countsSteps(lines: readonly Line[], strong: boolean): boolean {
-  let section = 0;
-  let last: { number: number; section: number } | null = null;
-  let numbers = 0;
-  let runsOn = false;
-  for (const line of lines) {
-    if (isStrong(line)) section += 1;
-    if (line.heading !== 'number') continue;
-    const number = Number.parseInt(line.text.replace(/^\D+/, ''), 10);
-    if (strong && last !== null && number <= last.number) return false;
-    runsOn ||= last !== null && section > last.section;
-    last = { number, section };
-    numbers += 1;
-  }
-  return numbers > 1 && (!strong || runsOn);
-}
-
-function isStrong({ heading }: Line): boolean {
-  return heading !== null && heading !== 'lead' && heading !== 'number';
-}
-
 /** How many lines at the top say what the whole is: lines before the first heading in which nothing is understood. */
 function titleLines(lines: readonly Line[], firstHeading: number): number {
   const isTitle = (line: Line) =>
     !line.bullet &&
     findColumnKind(line.text) === null &&
-    readItems(line.text, 'patterns').every(({ status }) => status === 'unknown' || status === 'ignored');
+    (planNames.test(line.text) ||
+      readItems(line.text, 'patterns').every(({ status }) => status === 'unknown' || status === 'ignored'));
   if (firstHeading > 0) return lines.slice(0, firstHeading).every(isTitle) ? firstHeading : 0;
   const [top, next] = lines;
   if (top === undefined || next === undefined) return 0;
@@ -84,6 +54,10 @@ function titleLines(lines: readonly Line[], firstHeading: number): number {
   return alone && next.heading !== null ? 1 : 0;
 }
 
+/** Words by which a line calls the whole a plan: "Our phonics plan", "Scope and sequence". */
+const planNames =
+  /\b(?:scope|sequence|plan|plans|overview|map|pacing|guide|calendar|progression|curriculum|planner|outline|roadmap)\b/i;
+
 function stepsByHeading(lines: readonly Line[]): readonly LaidStep[] {
   const steps: OpenStep[] = [];
   const cells = new CellReader(repeatedLabels(lines));
@@ -93,22 +67,19 @@ function stepsByHeading(lines: readonly Line[]): readonly LaidStep[] {
       cells.read(line.text, steps.at(-1)!.cells);
       return;
     }
-    const read = readStepHeading(line.text) ?? {
-      title: line.text.replace(/:$/, ''),
-      kind: line.heading,
-      rest: '',
-    };
-    const named = read.rest !== '' && isName(read.rest, below(lines, i, line.heading));
-    const title = named ? line.text.replace(/:$/, '') : read.title;
+    const read = headingOf(line);
+    const isNamed =
+      read.rest !== '' && line.heading !== 'label' && isName(read.rest, below(lines, i, line.heading));
+    const title = isNamed ? line.text.replace(/:$/, '') : read.title;
     const before = steps.at(-1);
     cells.start(steps.at(-1)?.cells);
     if (before !== undefined && before.cells.length === 0 && before.kind !== line.heading) {
       // A unit's heading right above that of its first week.
       steps[steps.length - 1] = { title: `${before.title} · ${title}`, kind: line.heading, cells: [] };
     } else {
-      steps.push({ title, kind: line.heading, cells: [], ...(named ? { about: read.rest } : {}) });
+      steps.push({ title, kind: line.heading, cells: [], ...(isNamed ? { about: read.rest } : {}) });
     }
-    if (read.rest !== '' && !named) cells.read(read.rest, steps.at(-1)!.cells);
+    if (read.rest !== '' && !isNamed) cells.read(read.rest, steps.at(-1)!.cells);
   });
   cells.start(steps.at(-1)?.cells);
   return steps.map(({ title, cells: laid, about }) => ({
@@ -117,10 +88,18 @@ function stepsByHeading(lines: readonly Line[]): readonly LaidStep[] {
   }));
 }
 
+/** The title of a heading's step, and what of the line it teaches. */
+function headingOf({ text, heading }: Line): { readonly title: string; readonly rest: string } {
+  if (heading === 'letter' || heading === 'roman') return readLetterHeading(text)!;
+  // Its name is the heading of its letters as well.
+  if (heading === 'label') return { title: named.exec(text)!.groups!.name!, rest: text };
+  return readStepHeading(text) ?? { title: text.replace(/:$/, ''), rest: '' };
+}
+
 /** The lines that stand under a heading, as far as it matters. */
 function below(lines: readonly Line[], i: number, heading: string): readonly Line[] {
   const next = lines.slice(i + 1, i + 1 + LOOK_AHEAD);
-  const end = next.findIndex((line) => line.heading === heading);
+  const end = next.findIndex((line) => line.heading === heading || (weak.has(heading) && isStrong(line)));
   return end < 0 ? next : next.slice(0, end);
 }
 

@@ -12,7 +12,10 @@ export function readSign(reader: ClauseReader, lexeme: Lexeme, i: number): void 
       reader.divide();
       break;
     case 'is':
-      readColon(reader, i);
+      // "er = ir = ur" lists letters of one sound.
+      if (lexeme.text === '=' && reader.lexemes.filter(({ text }) => text === '=').length > 1)
+        reader.divide();
+      else readColon(reader, i);
       break;
     case 'hint':
     case 'list':

@@ -53,7 +53,9 @@ function narrow(item: ReadItem, kind: CellKind, letters: ReadonlySet<string>): R
   const { headings, status } = item;
   const listed = headings.some(({ within }) => [...within!].some((id) => letters.has(id)));
   // "Gliding vowels" beside oi, oy only names them; "ei/ie" may teach besides.
-  const nameless = status === 'unknown' && !/[(/[]|-\p{L}|\p{L}-(?!\p{L})/u.test(item.text);
+  // So does "Complex consonants" beside tch, of which "consonants" alone is a guess.
+  const guess = status === 'guessed' && headings.length > 0;
+  const nameless = (status === 'unknown' || guess) && !/[(/[]|-\p{L}|\p{L}-(?!\p{L})/u.test(item.text);
   const onlyTitle = kind === 'title' && letters.size > 0 && nameless;
   if (!listed && !onlyTitle) return item;
   const patterns = listed ? [...new Set(headings.flatMap(({ keeps }) => keeps))] : [];

@@ -1,5 +1,5 @@
 import type { CellKind } from './column-kinds.ts';
-import { findColumns } from './find-columns.ts';
+import { findColumns, isHeadAgain } from './find-columns.ts';
 import type { FoundTable } from './find-rows.ts';
 import type { LaidCell, LaidStep, Layout } from './layout.ts';
 import { readStepHeading } from './step-heading.ts';
@@ -15,16 +15,25 @@ export function readTable(table: FoundTable, chosen: readonly CellKind[] = []): 
   const body = rows.filter((_, i) => i !== head);
   const kinds = columns.map(({ kind }, i) => chosen[i] ?? kind);
   const steps: { title: string; cells: LaidCell[]; open: boolean }[] = [];
+  const headCell: LaidCell = { text: names.filter((name) => name !== '').join(' | '), kind: 'notes' };
+  // Names that come again go to the step below them.
+  let again: LaidCell[] = [];
   for (const [place, row] of body.entries()) {
+    if (isHeadAgain(row, names)) {
+      again.push(headCell);
+      continue;
+    }
     const filled = row.filter((cell) => cell !== '');
     const named = (wanted: CellKind) =>
       row.flatMap((cell, i) => (kinds[i] === wanted && cell !== '' ? [stepTitle(cell, names[i] ?? '')] : []));
     const titles = named('step');
     const about = titles.filter((title) => !/\d/.test(title)).join(', ');
-    const cells = row.flatMap((text, i): LaidCell[] => {
+    const own = row.flatMap((text, i): LaidCell[] => {
       const kind = kinds[i] ?? 'patterns';
       return text === '' || kind === 'step' ? [] : [{ text, kind, row: place, about }];
     });
+    const cells = own.length > 0 ? [...again, ...own] : own;
+    if (own.length > 0) again = [];
     const focus = named('title')
       .map(plainTitle)
       .filter((title) => title !== '');
@@ -43,14 +52,14 @@ export function readTable(table: FoundTable, chosen: readonly CellKind[] = []): 
       steps.push({
         title: [...titles, ...focus].join(' · '),
         cells,
-        open: cells.length === 0 && filled.length < row.length && isUnit(titles),
+        open: cells.length === 0 && filled.length < columns.length && isUnit(titles),
       });
     }
   }
-  const headCell: LaidCell[] =
-    head < 0 ? [] : [{ text: names.filter((name) => name !== '').join(' | '), kind: 'notes' }];
+  const last = steps.at(-1);
+  if (last !== undefined) last.cells.push(...again);
   if (steps.length === 0) steps.push({ title: '', cells: [], open: false });
-  steps[0]!.cells.unshift(...headCell);
+  if (head >= 0) steps[0]!.cells.unshift(headCell);
   return {
     title: before.map((line) => line.trim()).join(' · '),
     steps: steps.map(({ title, cells }): LaidStep => ({ title, cells })),

@@ -21,6 +21,7 @@ const phrases =
 
 /** Whether a clause says that nothing new is taught: a review, an assessment, a break. It names no letters itself. */
 export function isRestWeek(text: string): boolean {
+  if (/^n\s?\/\s?a\.?$/i.test(text.trim())) return true;
   const words = text.toLowerCase().match(/[\p{L}]+|\p{N}+/gu) ?? [];
   const plain = words.join(' ');
   const rests = words.filter((word) => restWords.has(word));

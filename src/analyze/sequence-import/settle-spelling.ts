@@ -59,17 +59,18 @@ export function settleSpelling(
 
 function settle(spelled: Spelled, beside: Beside, others: readonly Spelled[]): Omit<Settled, 'confirmed'> {
   const { spelling } = spelled;
-  const sounds = spelled.sounds.slice(0, MOST_SOUNDS);
-  const headings = [
-    ...spelled.headings,
-    ...beside.headings.filter(({ within }) => spelling.candidates.some((id) => within?.has(id))),
-  ];
+  const fitting = beside.headings.filter(({ within }) => spelling.candidates.some((id) => within?.has(id)));
+  // `ch` in one cell, `/k/ and /sh/` in another: both are meant.
+  const several = fitting.filter(({ sound }) => sound).length > 1;
+  const told = fitting.filter(({ sound }) => several && sound);
+  const sounds = [...spelled.sounds, ...told].slice(0, MOST_SOUNDS);
+  const headings = [...spelled.headings, ...fitting.filter((heading) => !told.includes(heading))];
   let left = spelling.candidates;
   const said = new Set(sounds.flatMap(({ within }) => [...within!]));
   const limits = [...headings.map(({ within }) => within!), ...(said.size > 0 ? [said] : [])];
   for (const limit of limits) {
-    const fitting = left.filter((id) => limit.has(id));
-    if (fitting.length > 0) left = fitting;
+    const inside = left.filter((id) => limit.has(id));
+    if (inside.length > 0) left = inside;
   }
   if (spelled.every > 0) {
     const all = everySound(spelled, left);

@@ -170,8 +170,12 @@ for (const [letters, ids] of Object.entries(aliases)) {
 export function findSpelling(letters: string, mark: Mark, affix = false): Spelling | null {
   const rime = mark === 'suffix' && !affix ? rimeOf(letters) : null;
   if (rime !== null) return rime;
-  const all = patternsOf.get(letters);
-  if (all === undefined) return null;
+  const listed = patternsOf.get(letters);
+  if (listed === undefined) return null;
+  // `-il` is no prefix, `re-` no ending.
+  const other = mark === 'suffix' ? 'prefix' : mark === 'prefix' ? 'suffix' : '';
+  const fitting = listed.filter((id) => familyOf.get(id) !== other);
+  const all = fitting.length > 0 ? fitting : listed;
   if (letters === 'th' && mark === 'suffix' && !affix) return spelling(letters, all, usual.th!, false);
   const composite = composites[letters];
   if (composite !== undefined) return spelling(letters, all, composite, true);

@@ -1,8 +1,8 @@
 const kinds =
-  'week|wk|unit|lesson|step|stage|phase|level|set|day|module|block|part|term|year|grade|group|session|quarter|section|month|cycle';
+  'week|wk|unit|lesson|step|stage|phase|level|set|day|module|block|part|term|year|grade|gr|group|session|quarter|section|month|cycle|trimester|semester|chapter';
 const number = '(?:\\d{1,3}[a-z]?|[ivx]{1,5}|one|two|three|four|five|six|seven|eight|nine|ten|[a-h])';
 const numbered = new RegExp(
-  `^(?<kind>${kinds})s?\\s*(?:no\\.?\\s*|number\\s+|#\\s*)?(?:k(?:indergarten)?|${number})(?:\\s*(?:-|–|to|&|and|/|,)\\s*(?:\\d{1,3}))*(?![\\p{L}\\p{N}])`,
+  `^(?<kind>${kinds})s?\\.?\\s*(?:no\\.?\\s*|number\\s+|#\\s*)?(?:k(?:indergarten)?|${number})(?:\\s*(?:-|–|to|&|and|/|,)\\s*(?:\\d{1,3}))*(?![\\p{L}\\p{N}])`,
   'iu',
 );
 const dated =
@@ -17,7 +17,10 @@ const called = new RegExp(
 );
 /** `T1 W3`, `W3`, `U2 L4`: terms, quarters, units, weeks and lessons by their first letters. */
 const shortened = /^(?:[TQUGY]\d{1,2}[\s.·:-]*)?(?<kind>W|Wk|L|U|Q|T)\.?\d{1,2}(?=[\s:.)–—-]|$)/u;
-const ordinal = /^(?<kind>)(?:\(?\d{1,3}[.)]|#\d{1,3}[.):]?)(?=\s)/u;
+const ordinal = /^(?:\(?\d{1,3}[.)]|#\d{1,3}[.):]?|\d{1,3}(?::|\s+[-–—]))(?=\s)/u;
+/** `2.10`, `K.3`, `RF.2.3a`: a number within a number or a standard. */
+const coded =
+  /^(?:[A-Z]{1,3}[.-])*\d{1,2}(?:[.-]\d{1,2}){1,2}[a-z]?[.):]?(?=\s)|^(?:[A-Z]{1,3}\.)+\d{1,2}[a-z]?[.):]?(?=\s)/u;
 
 /** A line that begins a step: what it is called, what kind of unit it counts, and the rest of the line. */
 export interface StepHeading {
@@ -29,7 +32,7 @@ export interface StepHeading {
 
 /**
  * Reads the name of a step at the start of a line: `Week 3: sh, ch` is called "Week 3", `Autumn 1, Week 2` is a
- * week; `4. sh` is called "4". Null for other lines, as `May we go?` and `Set a place`.
+ * week; `4. sh` is called "4", `2.10 - sh` "2.10". Null for other lines, as `May we go?` and `Set a place`.
  */
 export function readStepHeading(line: string): StepHeading | null {
   let rest = line;
@@ -44,11 +47,32 @@ export function readStepHeading(line: string): StepHeading | null {
     rest = after.replace(/^(?:[\s:.,;–—|]|-(?=\s|$))+/, '');
   }
   if (kind !== null) return { title: titleOf(line, rest), kind, rest };
-  const found = ordinal.exec(line);
+  const code = coded.exec(line);
+  const found = code ?? ordinal.exec(line);
   if (found === null) return null;
+  const after = line.slice(found[0].length).trim();
+  return code === null
+    ? { title: found[0].replace(/\D/g, ''), kind: 'number', rest: after }
+    : {
+        title: code[0].replace(/[.):]$/, ''),
+        kind: 'number',
+        rest: after.replace(/^(?:[:–—-]\s*)+(?=\s|\p{L})/u, ''),
+      };
+}
+
+const lettered = /^\(?(?:(?<roman>[IVX]{1,4}|[ivx]{2,4})|(?<letter>[A-Za-z]))[.)](?=\s)/;
+
+/**
+ * Reads the letter or Roman number at the start of a line of an outline: `B. Open` and `II. Affixes`. Whether it counts
+ * steps is for the lines around it to say: `I. Alder` may be a name.
+ */
+export function readLetterHeading(line: string): StepHeading | null {
+  const found = lettered.exec(line);
+  if (found === null) return null;
+  const title = found[0].replace(/[(.)]/g, '');
   return {
-    title: found[0].replace(/\D/g, ''),
-    kind: 'number',
+    title,
+    kind: found.groups!.roman === undefined ? 'letter' : 'roman',
     rest: line.slice(found[0].length).trim(),
   };
 }

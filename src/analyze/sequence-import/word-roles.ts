@@ -78,7 +78,6 @@ export const restWords: ReadonlySet<string> = new Set([
   'catchup',
   'none',
   'tbc',
-  'n',
 ]);
 
 /** Words that say how what follows belongs to what came; where no rule knows how, what follows is a guess. */

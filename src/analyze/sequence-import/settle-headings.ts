@@ -1,0 +1,145 @@
+import { findColumnKind } from './column-kinds.ts';
+import type { Line } from './read-lines.ts';
+import { readLetterHeading, readStepHeading } from './step-heading.ts';
+
+/** Drops headings where stronger ones divide the text: leads under weeks, numbers that only count bullets. */
+export function settleHeadings(all: readonly Line[]): readonly Line[] {
+  const outlined = settleOutline(all);
+  const lines = settleLabels(outlined);
+  const strong = lines.some(isStrong);
+  const counts = countsSteps(lines, 'number');
+  const letters = countsSteps(lines, 'letter');
+  const kept = ({ heading }: Line) =>
+    heading === 'lead'
+      ? !strong && !counts && !letters
+      : heading === 'number'
+        ? counts
+        : heading === 'letter'
+          ? letters && !counts
+          : true;
+  return lines.map((line) => (kept(line) ? line : { ...line, heading: null }));
+}
+
+/** Roman numbers are headings where they run on from I; a lone I, V or X among letters is one of them. */
+function settleOutline(lines: readonly Line[]): readonly Line[] {
+  let next = 0;
+  const runs = lines.flatMap((line) => {
+    if (line.heading !== 'roman' || readLetterHeading(line.text)!.title.toUpperCase() !== romans[next])
+      return [];
+    next += 1;
+    return [line];
+  });
+  const sections = new Set(runs.length > 1 ? runs : []);
+  return lines.map((line) => {
+    if (line.heading !== 'roman' || sections.has(line)) return line;
+    const single = readLetterHeading(line.text)!.title.length === 1;
+    return { ...line, heading: single ? 'letter' : null };
+  });
+}
+
+const romans = 'I II III IV V VI VII VIII IX X XI XII XIII XIV XV XVI XVII XVIII XIX XX'.split(' ');
+
+/**
+ * Whether numbers or letters at the start of lines count the steps: under weeks only if they run on from one to the
+ * next, under units and the like also where each begins anew.
+ */
+function countsSteps(lines: readonly Line[], kind: 'number' | 'letter'): boolean {
+  let section = 0;
+  let strong: string | null = null;
+  let last: { places: readonly number[]; section: number } | null = null;
+  let count = 0;
+  let runsOn = false;
+  let anew = true;
+  const counted = new Set<number>();
+  for (const line of lines) {
+    if (isStrong(line)) {
+      section += 1;
+      strong = line.heading;
+    }
+    if (line.heading !== kind) continue;
+    const places = kind === 'number' ? numbersOf(line) : [letterPlace(line)];
+    const sameSection = last?.section === section;
+    // Letters alone are steps only where they begin with A and run on.
+    if (kind === 'letter' && places[0] !== (sameSection ? last!.places[0]! + 1 : 0)) return false;
+    anew &&= strong !== null && sections.has(strong);
+    counted.add(section);
+    // `3.1` under one heading and `4.1` under the next run on too.
+    if (strong !== null && last !== null && !isAfter(places, last.places) && !(anew && !sameSection))
+      return false;
+    runsOn ||= last !== null && section > last.section;
+    last = { places, section };
+    count += 1;
+  }
+  // A numbered list in one unit of many is a list.
+  return count > 1 && (strong === null || runsOn || (anew && counted.size * 3 >= section * 2));
+}
+
+/** Headings of what has several steps. */
+const sections = new Set(
+  'unit phase stage grade gr year quarter term trimester semester module block part section chapter roman'.split(
+    ' ',
+  ),
+);
+
+function numbersOf({ text }: Line): readonly number[] {
+  return (readStepHeading(text)?.title.match(/\d+/g) ?? []).map(Number);
+}
+
+function letterPlace({ text }: Line): number {
+  return readLetterHeading(text)!.title.toLowerCase().charCodeAt(0) - 'a'.charCodeAt(0);
+}
+
+/** A name before a colon and what it names, on one line. */
+export const named = /^(?<name>\p{Lu}[^:,()]{2,40}):\s+\S/u;
+
+/**
+ * `Vowel digraphs: ai ee igh` is a step among others where each line of its paragraph has such a name, or is a step,
+ * and none comes twice; `Focus: sh` below a week is no step.
+ */
+function settleLabels(lines: readonly Line[]): readonly Line[] {
+  if (!lines.some(isStrong)) return lines;
+  const paragraphs = paragraphsOf(lines);
+  const nameOf = ({ text, heading, bullet }: Line) =>
+    bullet || (heading !== null && heading !== 'lead') ? undefined : named.exec(text)?.groups?.name;
+  const baseOf = (line: Line) => nameOf(line)?.replace(/\s*\d+$/, '');
+  /** In how many paragraphs each name comes. */
+  const counts = new Map<string | undefined, number>();
+  for (const paragraph of paragraphs)
+    for (const name of new Set(paragraph.map(baseOf))) counts.set(name, (counts.get(name) ?? 0) + 1);
+  const isLabel = (line: Line) => {
+    const name = nameOf(line);
+    return name !== undefined && findColumnKind(name) === null && counts.get(baseOf(line)) === 1;
+  };
+  const labels = new Set<Line>();
+  for (const paragraph of paragraphs) {
+    const body = paragraph.filter(({ heading }) => heading === null || !sections.has(heading));
+    const own = body.filter(isLabel);
+    const holds = body.every(
+      (line) => isLabel(line) || (isStrong(line) && readStepHeading(line.text)?.rest !== ''),
+    );
+    if (own.length > 1 && holds) for (const line of own) labels.add(line);
+  }
+  return lines.map((line) => (labels.has(line) ? { ...line, heading: 'label' } : line));
+}
+
+function paragraphsOf(lines: readonly Line[]): readonly (readonly Line[])[] {
+  const paragraphs: Line[][] = [];
+  for (const line of lines) {
+    const last = paragraphs.at(-1);
+    if (last === undefined || line.blankBefore) paragraphs.push([line]);
+    else last.push(line);
+  }
+  return paragraphs;
+}
+
+function isAfter(numbers: readonly number[], others: readonly number[]): boolean {
+  const place = numbers.findIndex((number, i) => number !== others[i]);
+  return place >= 0 && (others[place] === undefined || numbers[place]! > others[place]);
+}
+
+export function isStrong({ heading }: Line): boolean {
+  return heading !== null && !weak.has(heading);
+}
+
+/** Headings that count only where no stronger ones divide the text. */
+export const weak = new Set(['lead', 'number', 'letter', 'label']);

@@ -1,0 +1,74 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { importSequence } from '../src/analyze/index.ts';
+import { loadAnalyzer } from './load-analyzer.ts';
+import { layOuts, type PlannedStep } from './sequences/lay-out.ts';
+import { scoreSteps } from './sequences/score-steps.ts';
+
+/** A step a line: what it is about, its letters, words with them, by-sight words. */
+const planned: readonly PlannedStep[] = `
+Short a|m, s, short a|am, Sam|I, a
+Short i|t, n, short i|tin, nit|the
+Consonants|p, f, c|pan, fan, cap|to
+Digraphs|sh, ch|ship, chin|was, of
+Digraphs|th, wh|thin, when|
+Double letters|ff, ll, ss|huff, bell, miss|said
+Blends|bl, cl, fl|blot, clip, flag|you
+Final blends|-nd, -nt, -mp|sand, tent, lamp|
+Silent e|a_e, i_e|cake, ride|some, come
+Long a|ai, ay|rain, day|
+Long e|ee, ea (team)|feet, team|people
+Long i|igh|night, high|
+R-controlled|ar, or|car, fork|your
+R-controlled|er, ir, ur|her, bird, turn|were
+Diphthongs|oi, oy|coin, boy|
+Suffixes|-ing, -ed|going, jumped|two
+Silent letters|kn, wr|knee, write|who
+Soft sounds|soft c, soft g|ice, gem|once`
+  .trim()
+  .split('\n')
+  .map((row) => {
+    const [focus = '', letters = '', examples = '', words = ''] = row.split('|');
+    return { focus, letters, examples, words };
+  });
+const engine = loadAnalyzer();
+
+function taught(pasted: string): readonly string[] {
+  return importSequence(pasted, {}, [], engine).steps.map(({ items }) =>
+    [...new Set(items.flatMap(({ patterns }) => patterns))].sort().join(' '),
+  );
+}
+
+/** Sections of the steps in any order, of three to eight steps each. */
+const sections = fc.shuffledSubarray([...planned], { minLength: planned.length }).chain((steps) =>
+  fc.integer({ min: 3, max: 8 }).map((size) => {
+    const cut: PlannedStep[][] = [];
+    // The last part has at least two steps: one alone is no list.
+    for (let at = 0; at < steps.length; at += size) cut.push(steps.slice(at, at + size));
+    return cut.at(-1)!.length > 1 ? cut : [...cut.slice(0, -2), [...cut.at(-2)!, ...cut.at(-1)!]];
+  }),
+);
+
+test.each(Object.keys(layOuts))('the same steps are found in %s', (name) => {
+  fc.assert(
+    fc.property(sections, (parts) => {
+      const expected = parts.flat().map(({ letters }) => taught(`Week 1: ${letters}`)[0]);
+      expect(taught(layOuts[name]!(parts))).toEqual(expected);
+    }),
+    { seed: 20_261_129, numRuns: 12 },
+  );
+});
+
+test('the steps of whole documents are found and titled, and what is read wrong is seldom sure', () => {
+  const folder = new URL('sequences/steps/', import.meta.url);
+  const texts = readdirSync(folder, { recursive: true, encoding: 'utf8' })
+    .filter((file) => file.endsWith('.txt'))
+    .map((file) => scoreSteps(readFileSync(new URL(file, folder), 'utf8'), engine));
+  const clauses = texts.flatMap((text) => text.clauses);
+  const count = (verdict: string) => clauses.filter((clause) => clause.verdict === verdict).length;
+  expect(clauses.length).toBeGreaterThan(400);
+  expect(texts.flatMap(({ steps }) => steps).filter(({ titled }) => !titled)).toEqual([]);
+  expect(count('right') / clauses.length).toBeGreaterThanOrEqual(0.95);
+  expect(count('wrong but sure') / clauses.length).toBeLessThan(0.005);
+});

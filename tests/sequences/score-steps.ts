@@ -1,0 +1,136 @@
+import { type ImportedItem, importSequence, type WordAnalyzer } from '../../src/analyze/index.ts';
+import { findText, type ReadClause, readMeaning, spellOut, verdictOf } from './annotated-text.ts';
+
+/** A step as its author marked it, beside what was found of it. */
+export interface ScoredStep {
+  readonly title: string;
+  /** The title of the step its clauses were found in; null where they are in several, or in one with others. */
+  readonly found: string | null;
+  readonly titled: boolean;
+}
+
+export interface ScoredText {
+  readonly steps: readonly ScoredStep[];
+  readonly clauses: readonly ReadClause[];
+  /** Items outside every clause that teach something all the same. */
+  readonly strays: readonly ImportedItem[];
+  /** Items outside every clause that the teacher would be asked about. */
+  readonly askedBesides: readonly ImportedItem[];
+}
+
+interface Piece {
+  readonly text: string;
+  /** Null for a piece of a title that is no clause. */
+  readonly meaning: string | null;
+  readonly title: boolean;
+  readonly start: number;
+  readonly end: number;
+  readonly step: number;
+  readonly items: ImportedItem[];
+  readonly foundIn: Set<number>;
+}
+
+/**
+ * Scores a text whose clauses stand in `⟦clause => meaning⟧` and whose steps begin with `⟦¶title⟧` or
+ * `⟦¶title => meaning⟧`, several on one line where cells make the title together. What is in no clause teaches nothing.
+ */
+export function scoreSteps(annotated: string, engine?: WordAnalyzer): ScoredText {
+  const { pasted, pieces } = readPieces(annotated);
+  const imported = importSequence(pasted, {}, [], engine).steps;
+  const strays: ImportedItem[] = [];
+  const askedBesides: ImportedItem[] = [];
+  let at = 0;
+  imported.forEach((step, place) => {
+    for (const item of step.items) {
+      const start = findText(pasted, item.text, at);
+      const end = start + item.text.length;
+      if (start >= 0) at = end;
+      // A name and the clause below it may be one item.
+      const shared = pieces.map((piece) =>
+        start < 0 || piece.meaning === null ? 0 : Math.min(piece.end, end) - Math.max(piece.start, start),
+      );
+      const best = Math.max(0, ...shared);
+      const piece = best > 0 ? pieces[shared.indexOf(best)]! : undefined;
+      if (piece !== undefined) {
+        piece.items.push(item);
+        piece.foundIn.add(place);
+      } else if (item.patterns.length + item.bySight.length > 0) strays.push(item);
+      else if (item.status === 'unknown') askedBesides.push(item);
+    }
+  });
+  const clauses = pieces.flatMap(({ text, meaning, title, step, items, foundIn }): ReadClause[] => {
+    if (meaning === null) return [];
+    const read = readMeaning(items);
+    const beside = pieces.filter((piece) => piece.step === step && !piece.title);
+    const listed = new Set(beside.flatMap((piece) => spellOut(piece.meaning ?? '').split(/\s+/)));
+    // A title that says again what the letters of its step say is right.
+    const again = title && items.length > 0 && read.split(' ').every((id) => listed.has(id));
+    const found = [...foundIn].map((place) => imported[place]!.title).join(' & ');
+    return [{ step: found, text, meaning, read, verdict: again ? 'right' : verdictOf(items, meaning) }];
+  });
+  return { steps: scoreTitles(pieces, imported), clauses, strays, askedBesides };
+}
+
+function scoreTitles(pieces: readonly Piece[], imported: readonly { title: string }[]): ScoredStep[] {
+  const count = (pieces.at(-1)?.step ?? -1) + 1;
+  const places = Array.from({ length: count }, (_, step) => {
+    const own = pieces.filter((piece) => piece.step === step);
+    return new Set(own.flatMap(({ foundIn }) => [...foundIn]));
+  });
+  let last = -1;
+  return places.map((found, step) => {
+    const titles = pieces
+      .filter((piece) => piece.step === step && piece.title)
+      .map(({ text }) => plain(text));
+    const says = (place: number) => titles.every((title) => plain(imported[place]!.title).includes(title));
+    if (found.size === 0) {
+      const place = imported.findIndex((_, i) => i > last && says(i));
+      if (place >= 0) found.add(place);
+    }
+    const place = found.size === 1 ? [...found][0]! : -1;
+    const alone = place >= 0 && !places.some((other, i) => i !== step && other.has(place));
+    if (alone) last = place;
+    return {
+      title: titles.join(' · '),
+      found: alone ? imported[place]!.title : null,
+      titled: alone && says(place),
+    };
+  });
+}
+
+function plain(title: string): string {
+  return title
+    .toLowerCase()
+    .replace(/[^\p{L}\p{N}]+/gu, ' ')
+    .trim();
+}
+
+function readPieces(annotated: string): { pasted: string; pieces: Piece[] } {
+  const pieces: Piece[] = [];
+  let pasted = '';
+  let after = 0;
+  let titleLine = -1;
+  let step = -1;
+  for (const found of annotated.matchAll(/⟦(¶?)([^⟧]+?)(?: => ([^⟧]+))?⟧/gu)) {
+    pasted += annotated.slice(after, found.index);
+    const [whole, mark, text = '', meaning] = found;
+    const line = annotated.slice(0, found.index).split('\n').length;
+    if (mark !== '') {
+      if (line !== titleLine) step += 1;
+      titleLine = line;
+    }
+    pieces.push({
+      text,
+      meaning: meaning ?? null,
+      title: mark !== '',
+      start: pasted.length,
+      end: pasted.length + text.length,
+      step,
+      items: [],
+      foundIn: new Set(),
+    });
+    pasted += text;
+    after = found.index + whole.length;
+  }
+  return { pasted: pasted + annotated.slice(after), pieces };
+}
