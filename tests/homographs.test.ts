@@ -231,9 +231,9 @@ describe('a text with both readings', () => {
 // the other part: majority 84.1%, part of speech alone 95.5% (from memory, read second hand).
 const measured = measureHomographs();
 test.skipIf(!measured)(
-  'readings are chosen right in 97.8 of 100 places, and in 98.7 where a key names them',
+  'readings are chosen right in 98 of 100 places, and in 98.7 where a key names them',
   () => {
-    expect(measured!.macro).toBeGreaterThanOrEqual(0.978);
+    expect(measured!.macro).toBeGreaterThanOrEqual(0.98);
     expect(measured!.micro).toBeGreaterThanOrEqual(0.978);
     expect(measured!.sureRight).toBeGreaterThanOrEqual(0.987);
     expect(measured!.sure).toBeGreaterThanOrEqual(0.96);

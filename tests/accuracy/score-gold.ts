@@ -6,7 +6,8 @@ export interface GoldRow {
   readonly word: string;
   /** Unit notations that count as right. */
   readonly units: readonly string[];
-  readonly morph: string;
+  /** Base and affixes that count as right: fun+y+est and funny+est. */
+  readonly morphs: readonly string[];
   readonly syllables: readonly string[];
 }
 
@@ -30,31 +31,36 @@ const TYPE_LETTERS: Readonly<Record<string, string>> = {
   other: 'x',
 };
 
-/** Reads a gold file: tab-separated with a header line; `alt=… || …` and `syl-alt=…` in the notes are as good. */
+/** Reads a gold file: tab-separated with a header line; `alt=… || …`, `morph-alt=…` and `syl-alt=…` in the notes are as good. */
 export function readGold(text: string): GoldRow[] {
   const [, ...lines] = text.trimEnd().split('\n');
   return lines.map((line) => {
     const [word = '', , seg = '', morph = '', syl = '', notes = ''] = line.split('\t');
-    const alt = /(?:^|; ?)alt=([^;]*)/.exec(notes)?.[1]?.split(' || ') ?? [];
-    const sylAlt = /syl-alt=([^;]*)/.exec(notes)?.[1]?.split(' || ') ?? [];
+    const alt = othersOf('alt', notes);
+    const sylAlt = othersOf('syl-alt', notes);
     return {
       word,
-      units: [seg, ...alt].map((one) => normaliseOwners(one.trim())),
-      morph: normaliseMorph(morph),
-      syllables: [syl, ...sylAlt].map((one) => one.trim()),
+      units: [seg, ...alt].map(normaliseOwners),
+      morphs: [morph, ...othersOf('morph-alt', notes)].map(normaliseMorph),
+      syllables: [syl, ...sylAlt],
     };
   });
+}
+
+function othersOf(name: string, notes: string): string[] {
+  const found = new RegExp(`(?:^|; ?)${name}=([^;]*)`).exec(notes)?.[1];
+  return (found?.split(' || ') ?? []).map((one) => one.trim());
 }
 
 /** How many rows the usual reading of each word gets right, with what was found where it does not. */
 export function scoreGold(rows: readonly GoldRow[], analyzer: Analyzer): GoldScore {
   const wrong: GoldScore['wrong'] = { units: [], morph: [], division: [], types: [] };
-  for (const { word, units, morph, syllables } of rows) {
+  for (const { word, units, morphs, syllables } of rows) {
     const reading = analyzer.analyze(word).readings[0]!;
     const found = notateUnits(reading);
     if (!units.includes(found)) wrong.units.push(`${word}: ${found}, not ${units[0]}`);
-    if (normaliseMorph(notateMorph(reading)) !== morph)
-      wrong.morph.push(`${word}: ${notateMorph(reading)}, not ${morph}`);
+    if (!morphs.includes(normaliseMorph(notateMorph(reading))))
+      wrong.morph.push(`${word}: ${notateMorph(reading)}, not ${morphs[0]}`);
     const division = reading.syllables.map(({ text }) => text).join('.');
     const types = reading.syllables.map(({ type }) => TYPE_LETTERS[type]).join('.');
     const right = syllables.map((one) => one.split('/'));

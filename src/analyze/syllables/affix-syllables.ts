@@ -23,7 +23,7 @@ an.ti/c.o au.to/t.o en/c em/c de/o fore/r mid/c sem.i/c.o tel.e/c.o trans/c mul.
  * Others keep the base together: call.ing, small.est.
  */
 const JOINS_DIVISION = new Set(
-  'ous ion ation ative ive al ial ity or ist ism ize ise ify ic ical ance ence ancy ency ant ent age ary ery ory ess ure ate an ian ty fy'.split(
+  'ous ion ation ative ive al ial ity or ify ic ical ance ence ancy ency ant ent ary ory ure ate an ian ty fy'.split(
     ' ',
   ),
 );
@@ -54,6 +54,9 @@ const suffixes = readTable(SUFFIXES);
 const prefixes = readTable(PREFIXES);
 const SYLLABIC_ENDING: AffixSyllables = { lengths: [2], types: ['closed'] };
 
+/** The weak ate of fortunate, which an e does not make long; not that of decorate. */
+const WEAK_ATE: AffixSyllables = { lengths: [3], types: ['other'] };
+
 /** How an affix divides, or null when it is no syllable of its own. `sound` tells planted from helped. */
 export function affixSyllables(
   role: 'prefix' | 'suffix',
@@ -63,10 +66,16 @@ export function affixSyllables(
   if (role === 'prefix') return prefixes.get(letters) ?? null;
   if (letters === 'ed' || letters === 'es')
     return sound === 'IH.D' || sound === 'IH.Z' ? SYLLABIC_ENDING : null;
+  if (letters === 'ate' && sound === 'AX.T') return WEAK_ATE;
   return suffixes.get(letters) ?? null;
 }
 
-/** True for -ous, -ive; false for -ing, -ness. */
-export function joinsDivision(suffix: string): boolean {
-  return JOINS_DIVISION.has(suffix);
+/**
+ * True for -ous, -ive; false for -ing, -ness. `before` are the letters before it, by which some divide with the word: mar.riage, pas.sage,
+ * crit.i.cism, pho.tog.ra.phy; not short.age, art.ist, worth.y.
+ */
+export function joinsDivision(suffix: string, before: string): boolean {
+  if (suffix === 'age') return /^(.)\1$|[aeiou]/.test(before);
+  if (/^is[mt]$|^i[sz]e$/.test(suffix)) return before === 'c';
+  return suffix === 'y' ? before === 'ph' : JOINS_DIVISION.has(suffix);
 }

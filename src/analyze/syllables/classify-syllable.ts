@@ -49,17 +49,23 @@ export function classifySyllable(
       : 'other';
   if (/^s?s?[ts]ure$/.test(letters)) return 'other';
   if (/r/.test(letters) && (sound.endsWith('R') || sound.endsWith('ER'))) return 'r-controlled';
-  if (/^(au|[ei])$/.test(letters) && after.length > 0 && endsInR(inside.slice(at + 1), end, word))
+  if (/^(au|[aei])$/.test(letters) && after.length > 0 && endsInR(vowel, inside.slice(at + 1), end, word))
     return 'r-controlled';
   if (/^[a-z]$/.test(letters)) return classifySingle(vowel, after, text);
   if (/^[aeiou][aeiouwy]$|gh$|^uy$|^ye$/.test(letters)) return after[0]?.letters === 'gh' ? 'other' : 'team';
   return 'other';
 }
 
-/** The r of dinosaur and souvenir, at the end or before a consonant; not that of spir.it, which only closes a short vowel. */
-function endsInR(rest: readonly PlacedSpelling[], end: number, word: string): boolean {
+/**
+ * The r of dinosaur and souvenir, at the end or before a consonant, and after an a that is said as in care before -y, -ian, -ious
+ * (li.brar.y, a.quar.i.um); not that of spir.it and char.i.ty, which only closes a short vowel.
+ */
+function endsInR(vowel: PlacedSpelling, rest: readonly PlacedSpelling[], end: number, word: string): boolean {
   const r = rest[0];
-  return r?.letters === 'r' && r.sound === 'R' && !(r.end === end && /[aeiouy]/.test(word[end] ?? ''));
+  if (r?.letters !== 'r' || r.sound !== 'R') return false;
+  const next = word.slice(end);
+  if (vowel.letters === 'a' && vowel.sound === 'EH' && /^(y|i[aeou]|ily|ea)/.test(next)) return true;
+  return !(r.end === end && /^[aeiouy]/.test(next));
 }
 
 function classifySingle(vowel: PlacedSpelling, after: readonly PlacedSpelling[], text: string): SyllableType {

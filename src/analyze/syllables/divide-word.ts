@@ -48,7 +48,13 @@ export function divideWord(word: string, built: BuiltWord, starts: readonly numb
       nuclei.push(spelling);
       if (previous >= 0) {
         const between = spellings.slice(previous + 1, i);
-        latest = cutBetween(spellings[previous]!, between, spelling, nuclei.length === 2);
+        latest = cutBetween(
+          spellings[previous]!,
+          between,
+          spelling,
+          nuclei.length === 2,
+          spellings[previous - 1]?.letters,
+        );
         cuts.set(latest, null);
       }
       const inner = innerSyllables(spelling);
@@ -113,11 +119,34 @@ function findZones(built: BuiltWord, starts: readonly number[]): Zone[] {
     }
     const affix = placed[0]!;
     const fixed = role === 'clitic' ? cliticSyllable(affix) : affixSyllables(role, affix.spells, affix.sound);
-    const joins = role === 'clitic' ? !fixed : role === 'suffix' && (!fixed || joinsDivision(affix.spells));
+    const before = last?.spellings.at(-1)?.letters ?? '';
+    const joins =
+      role === 'clitic' ? !fixed : role === 'suffix' && (!fixed || joinsDivision(affix.spells, before));
     if (joins && last && !last.fixed) last.spellings.push(...placed);
     else zones.push({ spellings: placed, fixed });
   }
-  return zones;
+  return takesLe(built) ? giveConsonantToLy(zones, built) : zones;
+}
+
+/** -ly stands for -le and -ly: simply, terribly; not slowly. */
+function takesLe({ affixes }: BuiltWord): boolean {
+  const outer = affixes.at(-1);
+  return outer?.text === 'ly' && outer.change === 'drop-e';
+}
+
+/** The consonant of -le goes with -ly as it went with -le: sim.ply, ter.ri.bly, com.fort.a.bly; not true + ly, whole + ly. */
+function giveConsonantToLy(zones: readonly Zone[], { affixes }: BuiltWord): Zone[] {
+  const [base, ly] = zones.slice(-2);
+  const consonant = base?.spellings.at(-1);
+  if (!base || !ly?.fixed || base.fixed || !/^[bdfgkptz]$/.test(consonant?.letters ?? '')) return [...zones];
+  const ending: Zone = { spellings: [consonant!, ...ly.spellings], fixed: { lengths: [3], types: ['open'] } };
+  const rest = base.spellings.slice(0, -1);
+  const vowel = rest.at(-1);
+  const kept = zones.slice(0, -2);
+  if (!vowel || !/^[ai]$/.test(vowel.letters) || !affixes.some(({ text }) => text === `${vowel.letters}ble`))
+    return [...kept, { spellings: rest, fixed: null }, ending];
+  const linking: Zone = { spellings: [vowel], fixed: { lengths: [1], types: ['open'] } };
+  return [...kept, { spellings: rest.slice(0, -1), fixed: null }, linking, ending];
 }
 
 /** What follows an apostrophe and is heard with a vowel, though it has no letter: is.n't, it.'ll, boss.'s; not can't. */

@@ -12,7 +12,7 @@ export const GENERAL = new URL('general-weights.json', import.meta.url);
 
 const ROUNDS = 8;
 /** How often a thing must be met, L1 and L2, found by cross-validation: a word's own, all words', and how readily a word leans. */
-const OWN = { least: 2, sparse: 3, penalty: 1 };
+const OWN = { least: 2, sparse: 2, penalty: 2 };
 const SHARED = { least: 3, sparse: 6, penalty: 1 };
 const TOPICS = { least: 3, sparse: 1, penalty: 1 };
 const LEAN = { least: 1, sparse: 0, penalty: 0.1 };

@@ -36,6 +36,9 @@ const NATIVE = new Set([
   'able',
 ]);
 
+/** What a definition calls a ship. */
+const VESSELS = ['ship', 'vessel', 'aircraft', 'spacecraft', 'warship'];
+
 /** self stands a little behind selfish in a frequency list; that is chance. */
 const NEARLY = 1.2;
 
@@ -213,8 +216,8 @@ function isDerived(evidence: Evidence, facts: Facts): boolean {
     return same && commoner && parts.includes('v') && change !== 'double';
   if (own === '') return same && commoner && stem.length > 3 && (TRUSTED.has(suffix.text) || stem.length > 4);
   if (!shareOne(suffix.makes, own)) return false;
-  // A warship is a ship: war + ship is a compound.
-  if (suffix.text === 'ship' && mentions(word, 'ship', facts)) return false;
+  // A warship is a ship, an airship an aircraft: they are compounds.
+  if (suffix.text === 'ship' && VESSELS.some((vessel) => mentions(word, vessel, facts))) return false;
   if (kin) return same || stem.length > 3 || commoner;
   if (stem.length < 3 || rankOf(stem, facts) >= RAREST) return false;
   return same ? takesPlainly(evidence) : takesReshaping(evidence);
