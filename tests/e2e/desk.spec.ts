@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import { axeFaults } from './axe-faults.ts';
-import { startBrowser, type TestBrowser } from './browser.ts';
+import { onlyIn, startBrowser, type TestBrowser } from './browser.ts';
 
 let browser: TestBrowser;
 let desk: Page;
@@ -301,91 +301,97 @@ describe('keeping', () => {
     ]);
   });
 
-  test('all passages are saved in a file, and added from it again', async () => {
-    await put();
-    await field().press('Control+End');
-    await field().pressSequentially(' Calm.');
-    await expect.poll(async () => JSON.stringify(await stored())).toContain('Calm.');
-    await desk.getByText('All passages').click();
-    const [download] = await Promise.all([
-      desk.waitForEvent('download'),
-      desk.getByRole('button', { name: 'Save all to file' }).click(),
-    ]);
-    const file = readFileSync(await download.path(), 'utf8');
-    await desk.getByLabel('Add from a file').setInputFiles({
-      name: 'passages.json',
-      mimeType: 'application/json',
-      buffer: Buffer.from(file),
-    });
-    await desk.getByText('One passage was added.').waitFor();
-    const both = await stored();
-    expect(both.map(({ versions }) => versions)).toEqual([both[0]!.versions, both[0]!.versions]);
-    await desk.getByLabel('Add from a file').setInputFiles({
-      name: 'passages.json',
-      mimeType: 'application/json',
-      buffer: Buffer.from('{'),
-    });
-    await desk.getByText('This file holds no passages.').waitFor();
-    expect((await stored()).length).toBe(2);
-    await expectSound();
-  });
+  onlyIn('chromium', 'new tabs and downloads')(
+    'all passages are saved in a file, and added from it again',
+    async () => {
+      await put();
+      await field().press('Control+End');
+      await field().pressSequentially(' Calm.');
+      await expect.poll(async () => JSON.stringify(await stored())).toContain('Calm.');
+      await desk.getByText('All passages').click();
+      const [download] = await Promise.all([
+        desk.waitForEvent('download'),
+        desk.getByRole('button', { name: 'Save all to file' }).click(),
+      ]);
+      const file = readFileSync(await download.path(), 'utf8');
+      await desk.getByLabel('Add from a file').setInputFiles({
+        name: 'passages.json',
+        mimeType: 'application/json',
+        buffer: Buffer.from(file),
+      });
+      await desk.getByText('One passage was added.').waitFor();
+      const both = await stored();
+      expect(both.map(({ versions }) => versions)).toEqual([both[0]!.versions, both[0]!.versions]);
+      await desk.getByLabel('Add from a file').setInputFiles({
+        name: 'passages.json',
+        mimeType: 'application/json',
+        buffer: Buffer.from('{'),
+      });
+      await desk.getByText('This file holds no passages.').waitFor();
+      expect((await stored()).length).toBe(2);
+      await expectSound();
+    },
+  );
 
-  test('a full storage is told, and nothing is lost: in a file, after a reload, and once there is room', async () => {
-    // In a browser of its own, which has not asked yet how much room there is: the answer is good for half a minute.
-    const own = await startBrowser();
-    const before = desk;
-    desk = await own.open(own.inside('groups.html'));
-    const devtools = await own.context.newCDPSession(desk);
-    const origin = `chrome-extension://${own.id}`;
-    const { usage } = await devtools.send('Storage.getUsageAndQuota', { origin });
-    await devtools.send('Storage.overrideQuotaForOrigin', { origin, quotaSize: usage + 60_000 });
-    await desk.goto(own.inside('desk.html'));
-    const errors: string[] = [];
-    desk.on('pageerror', (error) => errors.push(error.message));
-    const told = desk.getByRole('alert').getByText('the browser’s storage is full');
-    await put();
+  onlyIn('chromium', 'debugging protocol')(
+    'a full storage is told, and nothing is lost: in a file, after a reload, and once there is room',
+    async () => {
+      // In a browser of its own, which has not asked yet how much room there is: the answer is good for half a minute.
+      const own = await startBrowser();
+      const before = desk;
+      desk = await own.open(own.inside('groups.html'));
+      const devtools = await own.context.newCDPSession(desk);
+      const origin = `chrome-extension://${own.id}`;
+      const { usage } = await devtools.send('Storage.getUsageAndQuota', { origin });
+      await devtools.send('Storage.overrideQuotaForOrigin', { origin, quotaSize: usage + 60_000 });
+      await desk.goto(own.inside('desk.html'));
+      const errors: string[] = [];
+      desk.on('pageerror', (error) => errors.push(error.message));
+      const told = desk.getByRole('alert').getByText('the browser’s storage is full');
+      await put();
 
-    const big = makeNoise(90_000);
-    await field().press('Control+End');
-    await field().evaluate((element, big) => {
-      const data = new DataTransfer();
-      data.setData('text/plain', big);
-      element.dispatchEvent(
-        new ClipboardEvent('paste', { clipboardData: data, bubbles: true, cancelable: true }),
+      const big = makeNoise(90_000);
+      await field().press('Control+End');
+      await field().evaluate((element, big) => {
+        const data = new DataTransfer();
+        data.setData('text/plain', big);
+        element.dispatchEvent(
+          new ClipboardEvent('paste', { clipboardData: data, bubbles: true, cancelable: true }),
+        );
+      }, big);
+      await field().pressSequentially(' Calm.');
+      await told.waitFor();
+      expect(await words()).toContain('Calm.');
+      expect(JSON.stringify(await stored())).not.toContain('Calm.');
+
+      await desk.getByText('All passages').click();
+      const [download] = await Promise.all([
+        desk.waitForEvent('download'),
+        desk.getByRole('button', { name: 'Save all to file' }).click(),
+      ]);
+      expect(readFileSync(await download.path(), 'utf8')).toContain('Calm.');
+
+      await desk.reload();
+      await told.waitFor();
+      await field().press('Control+End');
+      await field().pressSequentially(' Cold.');
+      expect(await words()).toContain('Calm. Cold.');
+      await devtools.send('Storage.overrideQuotaForOrigin', { origin });
+      await desk.evaluate(() => dispatchEvent(new Event('focus')));
+      await told.waitFor({ state: 'detached' });
+      await expect.poll(async () => JSON.stringify(await stored())).toContain('Calm. Cold.');
+      await desk.reload();
+      await field().press('Control+End');
+      await expect.poll(words).toContain('Calm. Cold.');
+      expect((await stored()).length).toBe(1);
+      expect(await desk.evaluate(() => Object.keys(localStorage).filter((key) => /draft/.test(key)))).toEqual(
+        [],
       );
-    }, big);
-    await field().pressSequentially(' Calm.');
-    await told.waitFor();
-    expect(await words()).toContain('Calm.');
-    expect(JSON.stringify(await stored())).not.toContain('Calm.');
-
-    await desk.getByText('All passages').click();
-    const [download] = await Promise.all([
-      desk.waitForEvent('download'),
-      desk.getByRole('button', { name: 'Save all to file' }).click(),
-    ]);
-    expect(readFileSync(await download.path(), 'utf8')).toContain('Calm.');
-
-    await desk.reload();
-    await told.waitFor();
-    await field().press('Control+End');
-    await field().pressSequentially(' Cold.');
-    expect(await words()).toContain('Calm. Cold.');
-    await devtools.send('Storage.overrideQuotaForOrigin', { origin });
-    await desk.evaluate(() => dispatchEvent(new Event('focus')));
-    await told.waitFor({ state: 'detached' });
-    await expect.poll(async () => JSON.stringify(await stored())).toContain('Calm. Cold.');
-    await desk.reload();
-    await field().press('Control+End');
-    await expect.poll(words).toContain('Calm. Cold.');
-    expect((await stored()).length).toBe(1);
-    expect(await desk.evaluate(() => Object.keys(localStorage).filter((key) => /draft/.test(key)))).toEqual(
-      [],
-    );
-    expect(errors).toEqual([]);
-    await own.close();
-    desk = before;
-  });
+      expect(errors).toEqual([]);
+      await own.close();
+      desk = before;
+    },
+  );
 
   test('deleted is gone, once it is said twice', async () => {
     await put();
@@ -398,7 +404,7 @@ describe('keeping', () => {
 });
 
 describe('a text comes from', () => {
-  test('a rich paste into the passage, line for line', async () => {
+  onlyIn('chromium', 'pasting by script')('a rich paste into the passage, line for line', async () => {
     await put('Calm sea.\nA lighthouse.');
     await field().press('Control+Home');
     await field().evaluate((element) => {
@@ -414,67 +420,75 @@ describe('a text comes from', () => {
     await expect.poll(words).toBe('Calm sea.\nA lighthouse.');
   });
 
-  test('a page, with its headings, lists and source, the pictures told', async () => {
-    const story = browser.serve(
-      'found.html',
-      `<title>The Ferry Comes In Late</title><nav>Yachts</nav><main><h1>The Ferry Comes In Late</h1>
+  onlyIn('chromium', 'new tabs and downloads')(
+    'a page, with its headings, lists and source, the pictures told',
+    async () => {
+      const story = browser.serve(
+        'found.html',
+        `<title>The Ferry Comes In Late</title><nav>Yachts</nav><main><h1>The Ferry Comes In Late</h1>
        <p class="byline">By Wilma Falk</p>
        ${'<p>The ferry came in <b>late</b> that night<sup>1</sup>, and the crew had to tie her up in the dark.</p>'.repeat(9)}
        <img width="300" height="200" alt="" src="data:image/gif;base64,R0lGODlhAQABAAAAACw=">
        <h2>What they had</h2><ul><li>rope<li>nets</ul><p>They tied her up at the old wall and went home to bed.</p></main>`,
-    );
-    const page = await browser.open(story);
-    await browser.press(page);
-    await page.waitForFunction(() => CSS.highlights.size > 0);
-    const panel = await browser.openPanel(page);
-    const opening = browser.context.waitForEvent('page');
-    await panel.getByRole('link', { name: 'Edit this text' }).click();
-    desk = await opening;
-    await desk.waitForSelector('.desk-beyond');
-    const [passage] = await stored();
-    expect(passage!.title).toBe('The Ferry Comes In Late');
-    const lines = passage!.original.split('\n');
-    expect(lines[0]).toBe('# The Ferry Comes In Late');
-    expect(lines).toContain('The ferry came in late that night, and the crew had to tie her up in the dark.');
-    expect(lines.slice(-4)).toEqual([
-      '## What they had',
-      '- rope',
-      '- nets',
-      'They tied her up at the old wall and went home to bed.',
-    ]);
-    expect(passage!.original).not.toContain('Yachts');
-    await desk.getByText('One picture was left out.').waitFor();
-    expect(await desk.locator('main summary').first().textContent()).toContain(story);
-    await desk.reload();
-    expect((await stored()).length).toBe(1);
-  });
-
-  test('a swap pressed in the panel, made in the passage and undone there; the same page lies on the desk once', async () => {
-    const page = await browser.open(
-      browser.serve('lamp.html', '<title>A Lamp</title><p>Bram purchased a lamp. Wilma purchased a net.'),
-    );
-    await browser.press(page);
-    await page.waitForFunction(() => CSS.highlights.size > 0);
-    const panel = await browser.openPanel(page);
-    await panel.getByRole('button', { name: 'purchased', exact: true }).first().click();
-    for (const n of [1, 2]) {
+      );
+      const page = await browser.open(story);
+      await browser.press(page);
+      await page.waitForFunction(() => CSS.highlights.size > 0);
+      const panel = await browser.openPanel(page);
       const opening = browser.context.waitForEvent('page');
-      await panel.getByRole('link', { name: 'got', exact: true }).click();
+      await panel.getByRole('link', { name: 'Edit this text' }).click();
       desk = await opening;
-      await desk.waitForSelector('.cm-line');
-      await expect.poll(words).toBe('Bram got a lamp. Wilma got a net.');
-      expect(await desk.evaluate(() => location.hash)).toMatch(/^#passage\/[\w-]+$/);
-      if (n === 1) {
-        await desk.keyboard.press('Control+z');
-        await expect.poll(words).toBe('Bram purchased a lamp. Wilma purchased a net.');
-        await expect.poll(async () => JSON.stringify(await stored())).toContain('purchased a net');
-        await desk.close();
-      }
-    }
-    expect((await stored()).length).toBe(1);
-  });
+      await desk.waitForSelector('.desk-beyond');
+      const [passage] = await stored();
+      expect(passage!.title).toBe('The Ferry Comes In Late');
+      const lines = passage!.original.split('\n');
+      expect(lines[0]).toBe('# The Ferry Comes In Late');
+      expect(lines).toContain(
+        'The ferry came in late that night, and the crew had to tie her up in the dark.',
+      );
+      expect(lines.slice(-4)).toEqual([
+        '## What they had',
+        '- rope',
+        '- nets',
+        'They tied her up at the old wall and went home to bed.',
+      ]);
+      expect(passage!.original).not.toContain('Yachts');
+      await desk.getByText('One picture was left out.').waitFor();
+      expect(await desk.locator('main summary').first().textContent()).toContain(story);
+      await desk.reload();
+      expect((await stored()).length).toBe(1);
+    },
+  );
 
-  test('rich text that is pasted, without what is not text', async () => {
+  onlyIn('chromium', 'new tabs and downloads')(
+    'a swap pressed in the panel, made in the passage and undone there; the same page lies on the desk once',
+    async () => {
+      const page = await browser.open(
+        browser.serve('lamp.html', '<title>A Lamp</title><p>Bram purchased a lamp. Wilma purchased a net.'),
+      );
+      await browser.press(page);
+      await page.waitForFunction(() => CSS.highlights.size > 0);
+      const panel = await browser.openPanel(page);
+      await panel.getByRole('button', { name: 'purchased', exact: true }).first().click();
+      for (const n of [1, 2]) {
+        const opening = browser.context.waitForEvent('page');
+        await panel.getByRole('link', { name: 'got', exact: true }).click();
+        desk = await opening;
+        await desk.waitForSelector('.cm-line');
+        await expect.poll(words).toBe('Bram got a lamp. Wilma got a net.');
+        expect(await desk.evaluate(() => location.hash)).toMatch(/^#passage\/[\w-]+$/);
+        if (n === 1) {
+          await desk.keyboard.press('Control+z');
+          await expect.poll(words).toBe('Bram purchased a lamp. Wilma purchased a net.');
+          await expect.poll(async () => JSON.stringify(await stored())).toContain('purchased a net');
+          await desk.close();
+        }
+      }
+      expect((await stored()).length).toBe(1);
+    },
+  );
+
+  onlyIn('chromium', 'pasting by script')('rich text that is pasted, without what is not text', async () => {
     await desk.getByLabel('Text', { exact: true }).evaluate((element) => {
       const data = new DataTransfer();
       data.setData(

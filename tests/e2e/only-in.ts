@@ -4,5 +4,8 @@ export type OneBrowser = 'chromium' | 'firefox';
 /** What one browser alone can do. DEVELOPERS.md has the same table; a test compares the two. */
 export const whyOnlyIn = {
   'debugging protocol': 'the test drives the browser by its debugging protocol, which Firefox does not have',
+  'pasting by script': 'Firefox gives the page nothing of a paste that a script makes',
+  'new tabs and downloads':
+    'Firefox tells the driver nothing of tabs that a link opens, nor of files that are saved',
   'frames of other sites': 'Firefox lets the press of the button into frames of other sites',
 } as const;
