@@ -8,7 +8,7 @@ const OPENED = /[“"](?:\p{Lu}[^”"]{0,40}: )?$/u;
 const CLOSED = /^(?:[.,’]{0,2}[”"]|: \p{Lu})/u;
 const LISTED_BEFORE = /[”"],? (?:and )?[“"]$/;
 const LISTED_AFTER = /^[,’]{0,2}[”"],? (?:and )?[“"]/;
-/** So many words beside those of grammar, all with capitals, are a title. */
+/** So many words with capitals, and none without but those of grammar, are a title. */
 const TITLE = 2;
 /** With small words between them (“Terms of Sale”), or a mark inside that may end what somebody says (“Hello Bram,”). */
 const UNSURE_TITLE = 3;
@@ -25,18 +25,20 @@ export function endOfQuotedTitle(
 ): number {
   const before = text.slice(Math.max(0, tokens[from]!.start - 60), tokens[from]!.start);
   if (!OPENED.test(before)) return 0;
-  let names = 0;
+  let capitals = 0;
   let isSure = true;
   for (let at = from; at < to; at++) {
     const { start, end } = tokens[at]!;
-    if (!isGrammarWord(text.slice(start, end).toLowerCase())) {
-      if (isSmall(text[start]!)) return 0;
-      names++;
-    } else if (isSmall(text[start]!)) isSure = false;
+    const isGrammar = isGrammarWord(text.slice(start, end).toLowerCase());
+    if (!isSmall(text[start]!)) {
+      // The It of “Biscuit Takes It Home” tells as much as the others; the first word of anything has a capital.
+      if (!isGrammar || at > from) capitals++;
+    } else if (isGrammar) isSure = false;
+    else return 0;
     const after = text.slice(end, end + 12);
     if (!CLOSED.test(after)) continue;
     const isListed = LISTED_BEFORE.test(before) || LISTED_AFTER.test(after);
-    return isListed || names >= (isSure && !/^[.,]/.test(after) ? TITLE : UNSURE_TITLE) ? at + 1 : 0;
+    return isListed || capitals >= (isSure && !/^[.,]/.test(after) ? TITLE : UNSURE_TITLE) ? at + 1 : 0;
   }
   return 0;
 }

@@ -43,9 +43,13 @@ export function markLongNames(text: string, tokens: readonly RawToken[], from: n
       end = next;
     }
     const isPlace = PLACES.has(smallOf(tokens[end - 1]!));
-    // Of a line without small letters only Low Tide City, TQ is a name for sure.
-    if (isLabel && !(isPlace && end - at > 1 && /^, [A-Z]{2}\b/.test(text.slice(tokens[end - 1]!.end))))
+    // Of a line without small letters only Low Tide City, TQ is a name for sure; Wilma Falk is one where Wilma is no common word.
+    if (isLabel && !(isPlace && end - at > 1 && /^, [A-Z]{2}\b/.test(text.slice(tokens[end - 1]!.end)))) {
+      const opening = tokens[at - 1]!;
+      if (isOpening(opening) && isBlank(text, opening, tokens[at]!))
+        opening.key = keyOfLeading(shownOfKey(opening.key));
       continue;
+    }
     const isWhole = isPlace || isFeast(tokens, end - 2, end - 1) || isTitle(text, tokens, from, at - 1);
     let first = isWhole ? at : behindAddress(tokens, at, end);
     // The White House Press Secretary has a name before the form of address.

@@ -162,7 +162,7 @@ describe('the sign of a capital', () => {
       'he sat on King+ Street+ by the University+ of Skarvik+',
     ],
     ["nets by Bram's Marigold", "nets by Bram's Marigold"],
-    ['Customer Service Desk', 'Customer^ Service Desk'],
+    ['Customer Service Desk', 'Customer~ Service Desk'],
     ['We met Bram, Wilma, Ines and Otto', 'we met Bram Wilma Ines+ and Otto+'],
     ['Read the Lead Act', 'read#0 the Lead+ Act+'],
   ])('%j', (text, expected) => {
