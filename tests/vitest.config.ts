@@ -16,7 +16,7 @@ export default defineConfig({
             'tests/{properties,lesson}/*.test.ts',
           ],
           // A busy machine is slow to read the tables.
-          testTimeout: 30_000,
+          testTimeout: 60_000,
         },
       },
       {

@@ -2,11 +2,10 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { catalogue } from '../../src/analyze/catalogue/catalogue.ts';
 import { compileGroup } from '../../src/analyze/standing/compile-group.ts';
-import { createJudge } from '../../src/analyze/standing/judge.ts';
+import { createJudge, type Judge } from '../../src/analyze/standing/judge.ts';
 import { vet } from '../../src/analyze/standing/vet.ts';
 import type { Group } from '../../src/analyze/types.ts';
 import { analyzer, group, ids, sequence, teachable, text, word } from '../fakes/made-up.ts';
-import type { fakeAnalyzer } from '../fakes/word-analyzer.ts';
 
 /** Laws of standing. */
 const seeded = { seed: 20, numRuns: 500 };
@@ -80,20 +79,23 @@ describe('laws', () => {
   test('teaching a gap alone makes exactly the words readable that it opens', () => {
     fc.assert(
       fc.property(analyzer, group, text, (analyze, known, words) => {
-        const readableWords = (learnt: Group) => {
-          const { tally } = vet({ words, skipped: 0 }, createJudge(analyze, compileGroup(learnt, null)));
+        const judgeFor = (learnt: Group) => createJudge(analyze, compileGroup(learnt, null));
+        const readableWords = (judge: Judge) => {
+          const { tally } = vet({ words, skipped: 0 }, judge);
           return tally.reads + tally.fresh + tally.bySight;
         };
-        const { gaps } = vet({ words, skipped: 0 }, createJudge(analyze, compileGroup(known, null)));
+        const judge = judgeFor(known);
+        const { gaps } = vet({ words, skipped: 0 }, judge);
+        const before = readableWords(judge);
         for (const { pattern, opens } of gaps) {
-          const learnt = {
+          const judgeAfter = judgeFor({
             ...known,
             alsoTaught: [...known.alsoTaught, pattern],
             notYet: known.notYet.filter((id) => id !== pattern),
-          };
+          });
           // A name that becomes readable is counted too, but was no running word before.
-          const namesOpened = countNamesOpened(analyze, known, learnt, words);
-          expect(readableWords(learnt) - readableWords(known) - namesOpened).toBe(opens);
+          const namesOpened = countNamesOpened(judge, judgeAfter, words);
+          expect(readableWords(judgeAfter) - before - namesOpened).toBe(opens);
         }
       }),
       seeded,
@@ -101,13 +103,7 @@ describe('laws', () => {
   });
 });
 
-function countNamesOpened(
-  analyze: ReturnType<typeof fakeAnalyzer>,
-  before: Group,
-  after: Group,
-  words: [string, number][],
-) {
-  const [judge, judgeAfter] = [before, after].map((known) => createJudge(analyze, compileGroup(known, null)));
+function countNamesOpened(judge: Judge, judgeAfter: Judge, words: [string, number][]) {
   const opened = words.filter(
     ([key]) => judge!(key).standing === 'name' && readable.has(judgeAfter!(key).standing),
   );
