@@ -5,6 +5,7 @@ import { readWordList } from '../../src/data/read-word-list.ts';
 import homophoneClues from '../../src/lesson/homophones/clues.json' with { type: 'json' };
 import type { Column, LessonInput, LessonPart } from '../../src/lesson/index.ts';
 import { parts } from '../../src/lesson/index.ts';
+import { verbFrames } from '../../src/lesson/sentences/verb-frames.ts';
 import { shortForms } from '../../src/lesson/word-lists/apostrophes.ts';
 import { makeOf, steps, storm, unreadable } from './check-sheet.ts';
 import { lessonInput } from './load-lesson.ts';
@@ -57,7 +58,10 @@ function wordsOf(text: string): string[] {
 
 let bases: ReadonlySet<string> | undefined;
 
-/** A word of the bank or the passage, a name, a short form, a homophone with a clue of our own, a word learnt as a whole, the base of one of the bank. */
+/** The verbs of the sentences, in all their forms, which were written by hand. */
+const verbs = new Set(Object.values(verbFrames).flatMap(wordsOf));
+
+/** A word of the bank, the passage or a verb's frame, a name, a short form, a homophone with a clue of our own, a word learnt as a whole, the base of one of the bank. */
 function isOrdinary(word: string, { bank, analyzer, group, judge, passage }: LessonInput): boolean {
   bases ??= new Set(bank.words.map((each) => analyzer.analyze(each.word).readings[0]!.base ?? ''));
   const plain = word.replace(/'s?$/, '');
@@ -66,6 +70,7 @@ function isOrdinary(word: string, { bank, analyzer, group, judge, passage }: Les
       (each) => bank.find(each) !== undefined || bank.find(each.toUpperCase()) !== undefined,
     ) ||
     bases.has(word) ||
+    verbs.has(word) ||
     PLAIN.has(word) ||
     judge(word).standing === 'by-sight' ||
     Object.hasOwn(homophoneClues.clues, word) ||
