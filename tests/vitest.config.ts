@@ -22,6 +22,18 @@ export default defineConfig({
       {
         extends: true,
         test: {
+          name: 'views',
+          environment: 'happy-dom',
+          setupFiles: ['tests/speak-english.ts', 'tests/fakes/locks.ts', 'tests/fakes/extension.ts'],
+          include: ['tests/views/*.test.ts'],
+          // A busy machine is slow to read the tables.
+          testTimeout: 30_000,
+          hookTimeout: 30_000,
+        },
+      },
+      {
+        extends: true,
+        test: {
           name: 'e2e',
           globalSetup: 'tests/get-browsers.ts',
           include: ['tests/e2e/*.spec.ts'],
