@@ -26,9 +26,10 @@ export default defineConfig({
           environment: 'happy-dom',
           setupFiles: ['tests/speak-english.ts', 'tests/fakes/locks.ts', 'tests/fakes/extension.ts'],
           include: ['tests/views/*.test.ts'],
-          // A busy machine is slow to read the tables.
-          testTimeout: 30_000,
-          hookTimeout: 30_000,
+          // A busy machine is slow to read the tables and to make the first lesson.
+          testTimeout: 60_000,
+          hookTimeout: 60_000,
+          expect: { poll: { timeout: 10_000 } },
         },
       },
       {

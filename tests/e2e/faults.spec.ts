@@ -2,7 +2,9 @@ import { readFileSync } from 'node:fs';
 import type { CDPSession, Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, expect, test } from 'vitest';
 import { builtExtension } from '../../src/tools/launch-extension.ts';
+import { axeFaults } from './axe-faults.ts';
 import { startBrowser, type TestBrowser } from './browser.ts';
+import { clearKept } from './clear-kept.ts';
 
 const story = readFileSync(new URL('../../public/story/index.html', import.meta.url), 'utf8');
 
@@ -21,17 +23,8 @@ beforeAll(async () => {
 });
 afterAll(() => browser?.close());
 beforeEach(async () => {
-  for (const open of browser.context.pages().slice(1)) await open.close();
+  await clearKept(browser);
   said = [];
-  const view = await openOwn('groups.html');
-  await view.evaluate(async () => {
-    await chrome.storage.local.clear();
-    for (const { name } of await indexedDB.databases())
-      await new Promise((gone) => {
-        indexedDB.deleteDatabase(name!).onsuccess = gone;
-      });
-  });
-  await view.close();
 });
 
 function listen(page: Page): Page {
@@ -164,6 +157,10 @@ test('a full storage says so, and what was there before is unchanged', async () 
   await panel.waitForSelector('.reach');
   await panel.getByRole('listitem').getByRole('checkbox').first().click();
   await panel.getByText('the browser’s storage for Wordreach is full').waitFor();
+  for (const colorScheme of ['light', 'dark'] as const) {
+    await panel.emulateMedia({ colorScheme });
+    expect(await axeFaults(panel, '.fault')).toEqual([]);
+  }
   expect(await marks(panelPage)).toBe(before);
   expect(said).toEqual([]);
 });

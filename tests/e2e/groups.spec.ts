@@ -1,8 +1,9 @@
 import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
-import { axeFaultsIn } from './axe-faults.ts';
+import { axeFaults } from './axe-faults.ts';
 import { startBrowser, type TestBrowser } from './browser.ts';
+import { clearKept } from './clear-kept.ts';
 import { markedWords } from './marked-words.ts';
 
 let browser: TestBrowser;
@@ -14,10 +15,8 @@ beforeAll(async () => {
 afterAll(() => browser?.close());
 
 beforeEach(async () => {
-  for (const open of browser.context.pages().slice(1)) await open.close();
+  await clearKept(browser);
   view = await openGroups();
-  await view.evaluate(() => Promise.all([chrome.storage.local.clear(), chrome.storage.sync.clear()]));
-  await view.reload();
   await readable();
 });
 
@@ -32,7 +31,7 @@ async function expectSound(part?: string): Promise<void> {
   await view.setViewportSize({ width: 360, height: 800 });
   for (const colorScheme of ['light', 'dark'] as const) {
     await view.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
-    expect(await axeFaultsIn(colorScheme, view, part)).toEqual([]);
+    expect(await axeFaults(view, part)).toEqual([]);
     expect(await view.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(360);
   }
   await view.setViewportSize({ width: 1100, height: 900 });
@@ -250,31 +249,14 @@ describe('has no fault for axe and fits a narrow window', () => {
   });
 
   test('with files, and with copies in the browser account', async () => {
+    await view.getByRole('button', { name: 'New group' }).click();
+    await expect.poll(names).toContain('New group');
     await view.getByRole('link', { name: 'Save or open a file' }).click();
     await view.getByLabel('Copy groups and sequences to my browser account').check();
     await expect
       .poll(() => view.evaluate(async () => Object.keys(await chrome.storage.sync.get()).sort()))
-      .toEqual(['group:herons', 'group:plovers']);
+      .toEqual(['group:group-1', 'group:herons', 'group:plovers']);
     await expectSound();
-  });
-});
-
-describe('storage that is full', () => {
-  test('is told in a sentence, and what was there stays', async () => {
-    const name = view.getByLabel('Group name');
-    const before = await name.inputValue();
-    await view.evaluate(async () => {
-      for (let size = 5_000_000; size > 10; size = Math.floor(size / 2))
-        for (let n = 0; n < 4; n++)
-          await chrome.storage.local.set({ [`fill ${size} ${n}`]: 'x'.repeat(size) }).catch(() => undefined);
-    });
-    await view.getByRole('button', { name: 'New group' }).click();
-    await view.getByRole('alert').getByText('storage for Wordreach is full').waitFor();
-    await expectSound('.fault');
-    await view.getByRole('alert').getByRole('button', { name: 'Close' }).click();
-    await view.reload();
-    expect(await name.inputValue()).toBe(before);
-    expect(await names()).not.toContain('New group');
   });
 });
 

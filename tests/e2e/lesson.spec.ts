@@ -1,8 +1,9 @@
 import { readFile } from 'node:fs/promises';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
-import { axeFaultsIn } from './axe-faults.ts';
+import { axeFaults } from './axe-faults.ts';
 import { startBrowser, type TestBrowser } from './browser.ts';
+import { clearKept } from './clear-kept.ts';
 import { readPdf } from './read-pdf.ts';
 
 let browser: TestBrowser;
@@ -13,17 +14,8 @@ beforeAll(async () => {
 });
 afterAll(() => browser?.close());
 beforeEach(async () => {
-  for (const open of browser.context.pages().slice(1)) await open.close();
+  await clearKept(browser);
   page = await browser.context.newPage();
-  // A page that reads no tables.
-  await page.goto(browser.inside('privacy.html'));
-  await page.evaluate(async () => {
-    localStorage.clear();
-    await chrome.storage.local.clear();
-    await new Promise((resolve) => {
-      indexedDB.deleteDatabase('desk').onsuccess = resolve;
-    });
-  });
   await page.goto(browser.inside('lesson.html#plovers'));
   await page.waitForSelector('.lesson-part');
 });
@@ -88,7 +80,7 @@ test.each(['light', 'dark'] as const)(
   'is clean to axe in %s, also while it is edited and on paper',
   async (scheme) => {
     await page.emulateMedia({ colorScheme: scheme });
-    const check = async () => expect(await axeFaultsIn(scheme, page)).toEqual([]);
+    const check = async () => expect(await axeFaults(page)).toEqual([]);
     await check();
     // A pressed one is called Done.
     const edit = page.getByRole('button', { name: 'Edit' }).first();

@@ -88,7 +88,6 @@ function area(name: 'local' | 'sync', map: Map<string, unknown>) {
         for (const key of all) map.delete(key);
       });
     },
-    clear: async () => map.clear(),
   };
 }
 
@@ -108,10 +107,11 @@ export async function sendFromTab(id: number, message: unknown): Promise<void> {
 }
 
 const nothing = async (): Promise<undefined> => undefined;
+const [local, sync] = [area('local', kept), area('sync', copied)];
 vi.stubGlobal('chrome', {
   storage: {
-    local: area('local', kept),
-    sync: area('sync', copied),
+    local,
+    sync,
     managed: storageAlone.storage.managed,
     onChanged: storageChanged,
   },
@@ -160,9 +160,10 @@ vi.stubGlobal('fetch', async (address: string) => {
   };
 });
 
-beforeEach(() => {
-  kept.clear();
-  copied.clear();
+beforeEach(async () => {
+  // Whoever listens for as long as the background lives hears of it.
+  await local.remove([...kept.keys()]);
+  await sync.remove([...copied.keys()]);
   tabs.length = 0;
   pages.clear();
   refused.read = null;

@@ -15,7 +15,7 @@ interface Named {
 }
 
 /** How long something is waited for, in milliseconds: a busy machine is slow, and what holds is seen at once anyway. */
-const PATIENCE = 10_000;
+const PATIENCE = 25_000;
 
 /** Elements of the page that are looked for anew each time. */
 export class Found {
