@@ -9,12 +9,14 @@ import { heapOfPage, heapOfWorker } from './heap-of.ts';
 /** How much use is made of it: about an hour of a teacher's day, without the pauses. */
 const VISITS = Number(process.env.VISITS ?? 500);
 const CHANGES = Number(process.env.CHANGES ?? 5000);
+/** Pages that are open and shaded at once. */
+const PAGES = Number(process.env.PAGES ?? 50);
 /** What comes before is warming up: tables are loaded, words remembered. */
 const WARM = 0.2;
 
 /**
  * Uses the extension for long in a real Chromium and prints what is left of it in memory: the page's after changes of the group while it
- * is shaded, the background's after visits and changes. Each once all that can be thrown away is.
+ * is shaded, the background's after visits and changes. Each once all that can be thrown away is. At the end many pages are shaded at once.
  */
 const story = readFileSync(new URL('../public/story/index.html', import.meta.url), 'utf8');
 const server = createServer((_request, response) =>
@@ -41,8 +43,29 @@ const changes = await watchGrowth(CHANGES, async (n) => {
   if (n % 20 === 0) await page.waitForFunction(() => (CSS.highlights.get('wr-1')?.size ?? 0) > 0);
 });
 print('changes of the group', CHANGES, changes);
+await shadeAtOnce(PAGES);
 await browser.close();
 server.close();
+
+/** Shades many pages at once, every tenth of which is closed meanwhile, and fails unless all the others end up shaded. */
+async function shadeAtOnce(count: number): Promise<void> {
+  const pages: Page[] = [];
+  for (let n = 0; n < count; n++) {
+    const page = await browser.context.newPage();
+    await page.goto(`${address}/at-once-${n}`);
+    pages.push(page);
+  }
+  for (const [n, page] of pages.entries()) {
+    await browser.press(page);
+    if (n % 10 === 9) await page.close();
+  }
+  const open = pages.filter((page) => !page.isClosed());
+  for (const page of open) {
+    await page.bringToFront();
+    await page.waitForFunction(() => (CSS.highlights.get('wr-1')?.size ?? 0) > 10);
+  }
+  console.log(`${open.length} of ${count} pages shaded at once stayed open, all of them are shaded`);
+}
 
 async function shade(page: Page): Promise<void> {
   await browser.press(page);

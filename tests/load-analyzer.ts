@@ -8,9 +8,12 @@ import {
   openLexicon,
 } from '../src/analyze/index.ts';
 
-/** The word table that `npm run data` made. */
+let lexicon: Lexicon | undefined;
+
+/** The word table that `npm run data` made; one for all who ask. */
 export function loadLexicon(): Lexicon {
-  return openLexicon(readFileSync(new URL('../public/data/lexicon.bin', import.meta.url)));
+  lexicon ??= openLexicon(readFileSync(new URL('../public/data/lexicon.bin', import.meta.url)));
+  return lexicon;
 }
 
 let guesser: Guesser | undefined;
@@ -21,7 +24,10 @@ export function loadGuesser(): Guesser {
   return guesser;
 }
 
-/** An analyser over the real word table and guessing model. */
+let analyzer: Analyzer | undefined;
+
+/** An analyser over the real word table and guessing model; one for all who ask. */
 export function loadAnalyzer(): Analyzer {
-  return createAnalyzer(loadLexicon(), loadGuesser());
+  analyzer ??= createAnalyzer(loadLexicon(), loadGuesser());
+  return analyzer;
 }

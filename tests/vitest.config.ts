@@ -1,22 +1,58 @@
+import { readFileSync } from 'node:fs';
+import { globSync } from 'tinyglobby';
 import { defineConfig } from 'vitest/config';
+
+const root = new URL('..', import.meta.url).pathname;
+const unit = [
+  'src/**/*.test.ts',
+  'src/**/*.test.tsx',
+  'tests/*.test.ts',
+  'tests/{properties,lesson}/*.test.ts',
+];
+/** Tests that ask the real tables and replace nothing: they run in processes that keep the tables from file to file. */
+const language = globSync(unit, { cwd: root }).filter((file) => {
+  const text = readFileSync(`${root}${file}`, 'utf8');
+  return (
+    /load-(?:analyzer|lesson)\.ts'/.test(text) && !/\bvi\.|fake-indexeddb|fakes\/local-storage/.test(text)
+  );
+});
 
 export default defineConfig({
   test: {
-    root: new URL('..', import.meta.url).pathname,
+    root,
     projects: [
       {
         extends: true,
         test: {
           name: 'unit',
           setupFiles: ['tests/speak-english.ts', 'tests/fakes/locks.ts'],
-          include: [
-            'src/**/*.test.ts',
-            'src/**/*.test.tsx',
-            'tests/*.test.ts',
-            'tests/{properties,lesson}/*.test.ts',
-          ],
+          include: unit,
+          exclude: language,
           // A busy machine is slow to read the tables.
           testTimeout: 60_000,
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'language',
+          setupFiles: ['tests/speak-english.ts'],
+          include: language,
+          isolate: false,
+          testTimeout: 60_000,
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'views',
+          environment: 'happy-dom',
+          setupFiles: ['tests/speak-english.ts', 'tests/fakes/locks.ts', 'tests/fakes/extension.ts'],
+          include: ['tests/views/*.test.ts'],
+          // A busy machine is slow to read the tables and to make the first lesson.
+          testTimeout: 60_000,
+          hookTimeout: 60_000,
+          expect: { poll: { timeout: 10_000 } },
         },
       },
       {

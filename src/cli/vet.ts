@@ -1,51 +1,5 @@
-import { basename } from 'node:path';
-import { createJudge, vet } from '../analyze/index.ts';
-import { FileFault } from '../passage/files/file-fault.ts';
-import { countWords, expectWords, shareOf } from './count-words.ts';
-import { describeReport } from './describe-report.ts';
-import { explainFault } from './explain-fault.ts';
-import { type FoundText, findTexts } from './find-texts.ts';
-import { expectTable, loadEngine } from './load-engine.ts';
-import { type LoadedGroup, loadGroup } from './load-group.ts';
-import { openText } from './open-text.ts';
-import { readBytes } from './read-file.ts';
-import { readVetOptions, VET_HELP, VET_USAGE } from './read-vet-options.ts';
-import { InputError, runCommand } from './run-command.ts';
-import { openTerminal } from './terminal.ts';
-import { vetLines } from './vet-lines.ts';
-import { vetMany } from './vet-many.ts';
+import { VET_USAGE } from './read-vet-options.ts';
+import { runCommand } from './run-command.ts';
+import { vetCommand } from './vet-command.ts';
 
-await runCommand(VET_USAGE, async () => {
-  const options = readVetOptions(process.argv.slice(2));
-  if (options.help) return VET_HELP;
-  const groups = options.groups.map(loadGroup);
-  expectTable();
-  if (options.jsonl) return vetLines(options, groups);
-  const texts = await findTexts(options.sources);
-  if (texts.length === 1 && groups.length === 1 && options.out === null)
-    return vetOne(texts[0]!, groups[0]!, options.json);
-  if (options.json)
-    throw new InputError(`--json is the report of one text, and there are ${texts.length}; give --out json.`);
-  return vetMany(texts, options, groups);
-});
-
-/** The whole report of one text, without the time a thread takes to start. */
-async function vetOne(
-  { path, error }: FoundText,
-  loaded: LoadedGroup,
-  json: boolean,
-): Promise<string | undefined> {
-  try {
-    if (error !== null) throw new FileFault(error);
-    const engine = loadEngine();
-    const { text } = await openText(path, readBytes(path), engine);
-    const report = vet(expectWords(countWords(text)), createJudge(engine, loaded.compiled));
-    if (json)
-      return JSON.stringify({ ...report, tally: { ...report.tally, reach: shareOf(report.tally) } }, null, 2);
-    return describeReport(report, loaded, path === '-' ? 'stdin' : basename(path), openTerminal());
-  } catch (error) {
-    process.stderr.write(`${path}: ${explainFault(error, path)}\n`);
-    process.exitCode = 1;
-    return undefined;
-  }
-}
+await runCommand(VET_USAGE, () => vetCommand(process.argv.slice(2)));

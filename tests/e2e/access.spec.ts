@@ -1,5 +1,5 @@
-import AxeBuilder from '@axe-core/playwright';
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { axeFor } from './axe-faults.ts';
 import { startBrowser, type TestBrowser } from './browser.ts';
 import { openOwnPage, ownPages } from './own-pages.ts';
 
@@ -27,7 +27,7 @@ describe.each(addresses)('%s', (address) => {
       await page.emulateMedia(media);
       // Colours fade into each other, and axe would find them half-way.
       await page.evaluate(() => Promise.all(document.getAnimations().map(({ finished }) => finished)));
-      const axe = new AxeBuilder({ page: page as never }).withTags(TAGS);
+      const axe = axeFor(page).withTags(TAGS);
       // The browser chooses forced colours; axe reckons with those of the page.
       if ('forcedColors' in media) axe.disableRules(['color-contrast']);
       const { violations, passes } = await axe.analyze();

@@ -14,6 +14,7 @@ import {
 } from '../desk/make-files.ts';
 import { axeFaults } from './axe-faults.ts';
 import { startBrowser, type TestBrowser } from './browser.ts';
+import { clearKept } from './clear-kept.ts';
 
 let browser: TestBrowser;
 let desk: Page;
@@ -24,10 +25,10 @@ beforeAll(async () => {
   browser = await startBrowser();
 });
 afterAll(() => browser?.close());
-beforeEach(async () => {
-  for (const open of browser.context.pages().slice(1)) await open.close();
+/** A desk with nothing on it. */
+async function openDesk(): Promise<void> {
+  await clearKept(browser);
   desk = await browser.context.newPage();
-  strayed = [];
   desk.on('request', (request) => {
     if (!/^(chrome-extension|data|blob):/.test(request.url())) strayed.push(request.url());
   });
@@ -42,13 +43,9 @@ beforeEach(async () => {
       strayed.push(message.text());
   });
   await desk.goto(browser.inside('desk.html'));
-  await desk.evaluate(
-    () =>
-      new Promise((resolve) => {
-        indexedDB.deleteDatabase('desk').onsuccess = resolve;
-      }),
-  );
-  await desk.reload();
+}
+beforeEach(() => {
+  strayed = [];
 });
 
 async function choose(name: string, bytes: Uint8Array): Promise<void> {
@@ -97,6 +94,7 @@ async function passage(): Promise<Stored & { readonly lines: string[] }> {
 }
 
 async function fault(name: string, bytes: Uint8Array | string): Promise<string> {
+  // What is said of the file before goes as soon as another is chosen.
   await choose(name, typeof bytes === 'string' ? strToU8(bytes) : bytes);
   const says = await desk.locator('.note-wrong').textContent();
   expect(strayed).toEqual([]);
@@ -119,6 +117,8 @@ async function expectSound(): Promise<void> {
 }
 
 describe('a file is opened:', () => {
+  beforeEach(openDesk);
+
   test('text, with its paragraphs and whatever program wrote it', async () => {
     const bytes = Uint8Array.from('The caf\xe9 by the quay is shut.\r\n\r\nIt\x92s cold.', (sign) =>
       sign.charCodeAt(0),
@@ -269,6 +269,9 @@ describe('a file is opened:', () => {
 });
 
 describe('what cannot be opened is told in a sentence:', () => {
+  // A file that cannot be opened leaves nothing behind: the next is chosen on the same desk.
+  beforeAll(openDesk);
+
   test.each<[string, string, () => Uint8Array | string | Promise<Uint8Array>, RegExp]>([
     ['an empty file', 'a.txt', () => '', /^This file is empty/],
     ['a text without words', 'a.txt', () => ' \n\n ', /no words/],
@@ -351,6 +354,7 @@ describe('what cannot be opened is told in a sentence:', () => {
     await expectSound();
   });
 
+  // Hundreds of them are opened without a browser in tests/views/any-file.test.ts; here is what the page makes of a few.
   test('any bytes: a text, chapters or a fault, never an error', async () => {
     const whole = await Promise.all([
       makeDocx(),
@@ -385,13 +389,14 @@ describe('what cannot be opened is told in a sentence:', () => {
         await desk.goto('about:blank');
         expect(strayed).toEqual([]);
       }),
-      { seed: 20261125, numRuns: 60 },
+      { seed: 20261125, numRuns: 10 },
     );
-    expect(Math.min(texts, faults), 'both happen').toBeGreaterThan(5);
+    expect(Math.min(texts, faults), 'both happen').toBeGreaterThan(0);
   });
 });
 
 test('what a kind of file needs is loaded with the first such file', async () => {
+  await openDesk();
   const loaded: string[] = [];
   desk.on('request', (request) => loaded.push(request.url()));
   await desk.reload();

@@ -9,6 +9,7 @@ import { usualChoices } from '../../src/passage/print/sheet-choices.ts';
 import { writeHtml } from '../../src/passage/print/write-html.ts';
 import { axeFaults } from './axe-faults.ts';
 import { startBrowser, type TestBrowser } from './browser.ts';
+import { clearKept } from './clear-kept.ts';
 import { nastyText } from './nasty-text.ts';
 import { type PdfPage, readPdf } from './read-pdf.ts';
 
@@ -20,17 +21,8 @@ beforeAll(async () => {
 });
 afterAll(() => browser?.close());
 beforeEach(async () => {
-  for (const open of browser.context.pages().slice(1)) await open.close();
-  desk = await browser.context.newPage();
-  await desk.goto(browser.inside('desk.html'));
-  await desk.evaluate(async () => {
-    localStorage.clear();
-    await chrome.storage.local.clear();
-    await new Promise((resolve) => {
-      indexedDB.deleteDatabase('desk').onsuccess = resolve;
-    });
-  });
-  await desk.reload();
+  await clearKept(browser);
+  desk = await browser.open(browser.inside('desk.html'));
 });
 
 const story = [

@@ -3,6 +3,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import { axeFaults } from './axe-faults.ts';
 import { onlyIn, startBrowser, type TestBrowser } from './browser.ts';
+import { clearKept } from './clear-kept.ts';
 
 let browser: TestBrowser;
 let desk: Page;
@@ -12,15 +13,8 @@ beforeAll(async () => {
 });
 afterAll(() => browser?.close());
 beforeEach(async () => {
-  for (const open of browser.context.pages().slice(1)) await open.close();
+  await clearKept(browser);
   desk = await openDesk();
-  await desk.evaluate(async () => {
-    await chrome.storage.local.clear();
-    await new Promise((resolve) => {
-      indexedDB.deleteDatabase('desk').onsuccess = resolve;
-    });
-  });
-  await desk.reload();
 });
 
 async function openDesk(hash = ''): Promise<Page> {

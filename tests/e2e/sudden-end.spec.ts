@@ -20,9 +20,24 @@ let profile = '';
 beforeAll(async () => {
   profile = await mkdtemp(join(tmpdir(), 'wordreach-'));
 });
-afterAll(() => rmSync(profile, { recursive: true, force: true, maxRetries: 5 }));
+afterAll(async () => {
+  await running?.context.close();
+  rmSync(profile, { recursive: true, force: true, maxRetries: 5 });
+});
 
-async function start(): Promise<{ context: BrowserContext; inside: (path: string) => string }> {
+interface Started {
+  readonly context: BrowserContext;
+  inside(path: string): string;
+}
+/** The browser that came after the last kill; the next test goes on in it. */
+let running: Started | null = null;
+
+async function start(): Promise<Started> {
+  running ??= await launch();
+  return running;
+}
+
+async function launch(): Promise<Started> {
   const context = await chromium.launchPersistentContext(profile, {
     executablePath: findChromium(),
     headless: false,
@@ -47,6 +62,7 @@ async function kill(context: BrowserContext): Promise<void> {
   const gone = new Promise<void>((resolve) => context.once('close', () => resolve()));
   process.kill(Number(readlinkSync(join(profile, 'SingletonLock')).split('-').at(-1)), 'SIGKILL');
   await gone;
+  running = null;
   rmSync(join(profile, 'SingletonLock'), { force: true });
 }
 
@@ -97,7 +113,7 @@ chromiumTest.each([40, 53, 67])(
         }),
     );
     expectKept(kept, typed);
-    await again.context.close();
+    await page.close();
   },
 );
 
@@ -119,7 +135,7 @@ chromiumTest('a text typed for the desk is offered again', { timeout: 120_000 },
   await page.reload();
   await page.locator('#pasted').waitFor();
   expect(await page.locator('#pasted').inputValue()).toBe('');
-  await again.context.close();
+  await page.close();
 });
 
 chromiumTest(
@@ -150,7 +166,7 @@ chromiumTest(
     await page.reload();
     await page.getByRole('textbox', { name: 'Names', exact: true }).waitFor();
     expect(await page.getByText('You typed this before the browser closed').count()).toBe(0);
-    await again.context.close();
+    await page.close();
   },
 );
 
@@ -169,5 +185,5 @@ chromiumTest('a lesson keeps what was typed in it', { timeout: 120_000 }, async 
   const stored = await page.evaluate(async () => JSON.stringify(await chrome.storage.local.get(null)));
   const kept = /tides [a-z ]*/.exec(stored)?.[0] ?? '';
   expectKept(kept, typed);
-  await again.context.close();
+  await page.close();
 });

@@ -26,6 +26,8 @@ export function LessonView({ stored, tools, groupId, passage }: LessonViewProps)
     () => (plan && input ? parts.map((maker) => ({ maker, part: makePart(maker, plan, input) })) : []),
     [plan, input],
   );
+  // What can be chosen goes by the group alone, and takes as long to find as a lesson to make.
+  const choices = useMemo(() => (input ? parts.map((maker) => maker.choices(input)) : []), [input]);
   const group = stored.groups.groups[groupId]!;
   return (
     <div class="sheet">
@@ -108,11 +110,11 @@ export function LessonView({ stored, tools, groupId, passage }: LessonViewProps)
         )}
       </div>
       {kept && input ? (
-        made.map(({ maker, part }) => (
+        made.map(({ maker, part }, i) => (
           <PartView
             key={maker.id}
             part={part}
-            choices={maker.choices(input)}
+            choices={choices[i]!}
             reads={input.known.reads}
             onChange={(change) => kept.change((now) => decide(now, maker.id, change))}
             onAgain={() =>

@@ -59,11 +59,18 @@ export function useStored(): LessonShelf | null {
   return groups && sequences && passages && { groups, sequences, passages };
 }
 
-/** The analyser and the words. Rejects when the package cannot be read. */
-export async function loadTools(): Promise<LessonTools> {
-  const [loaded, bank] = await Promise.all([loadEngine(), loadWordBank()]);
-  const engine = rememberAnalyses(loaded);
-  return { engine, bank, knownTo: createKnownWords(bank, engine) };
+let tools: Promise<LessonTools> | undefined;
+
+/** The analyser and the words; loaded once, so that each word is taken apart once. Rejects when the package cannot be read. */
+export function loadTools(): Promise<LessonTools> {
+  tools ??= Promise.all([loadEngine(), loadWordBank()]).then(([loaded, bank]) => {
+    const engine = rememberAnalyses(loaded);
+    return { engine, bank, knownTo: createKnownWords(bank, engine) };
+  });
+  tools.catch(() => {
+    tools = undefined;
+  });
+  return tools;
 }
 
 /** What the parts of a lesson are made from. */

@@ -1,0 +1,16 @@
+import type { TestBrowser } from './browser.ts';
+
+/** Closes all tabs but the first, and forgets everything the extension keeps, from a page of it that reads no tables. */
+export async function clearKept(browser: TestBrowser): Promise<void> {
+  for (const open of browser.context.pages().slice(1)) await open.close();
+  const page = await browser.open(browser.inside('privacy.html'));
+  await page.evaluate(async () => {
+    localStorage.clear();
+    await Promise.all([chrome.storage.local.clear(), chrome.storage.sync.clear()]);
+    for (const { name } of await indexedDB.databases())
+      await new Promise((resolve) => {
+        indexedDB.deleteDatabase(name!).onsuccess = resolve;
+      });
+  });
+  await page.close();
+}

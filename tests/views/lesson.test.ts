@@ -1,0 +1,139 @@
+import mammoth from 'mammoth';
+import { beforeEach, describe, expect, test } from 'vitest';
+import { deletePassage, freePassageId, savePassage } from '../../src/host/store/passages-store.ts';
+import { LessonPage } from '../../src/pages/lesson/lesson-page.tsx';
+import { kept } from '../fakes/local-storage.ts';
+import { openPage, saved } from './mount-page.ts';
+import { screen } from './screen.ts';
+
+beforeEach(() => open('plovers'));
+
+async function open(hash: string): Promise<void> {
+  await openPage(LessonPage, hash);
+  await screen.locator('.lesson-part').first().waitFor();
+}
+
+const part = (name: string) => screen.getByRole('region', { name, exact: true });
+const words = (name: string) => part(name).locator('.lesson-blocks').textContent();
+const setNumber = (seed: number) => screen.getByLabel('Version').fill(String(seed));
+
+/** A passage on the desk. */
+async function addPassage(title: string, text: string): Promise<string> {
+  const { passage } = await savePassage({
+    id: freePassageId(),
+    title,
+    source: { url: null, byline: null, date: null },
+    original: text,
+    versions: {},
+    rev: 0,
+    saved: 0,
+  });
+  return passage.id;
+}
+
+describe('a sheet', () => {
+  test('is the same for the same number and another for another', async () => {
+    await setNumber(11);
+    const first = await words('Building words');
+    await setNumber(12);
+    expect(await words('Building words')).not.toBe(first);
+    await setNumber(11);
+    expect(await words('Building words')).toBe(first);
+  });
+
+  test('keeps what is pinned through a new one, and all of it when the page is opened again', async () => {
+    await setNumber(11);
+    const pinned = await words('Building words');
+    const other = await words('Letter-sound review');
+    await part('Building words').getByRole('button', { name: 'Pin' }).click();
+    await setNumber(12);
+    expect(await words('Building words')).toBe(pinned);
+    expect(await words('Letter-sound review')).not.toBe(other);
+    await open('plovers');
+    expect(await words('Building words')).toBe(pinned);
+    expect(await screen.getByLabel('Version').inputValue()).toBe('12');
+  });
+
+  test('a part is made again alone', async () => {
+    await setNumber(11);
+    const building = await words('Building words');
+    const letters = await words('Letter-sound review');
+    await part('Letter-sound review').getByRole('button', { name: 'Shuffle' }).click();
+    expect(await words('Letter-sound review')).not.toBe(letters);
+    expect(await words('Building words')).toBe(building);
+  });
+
+  test('what the teacher writes stays, what cannot be read yet is said, and undo takes it back', async () => {
+    const before = await words('Letter-sound review');
+    await part('Letter-sound review').getByRole('button', { name: 'Edit' }).click();
+    const field = part('Letter-sound review').getByLabel('Word, line 1').first();
+    await field.fill('xylophone');
+    await expect
+      .poll(() => part('Letter-sound review').getByRole('status').textContent())
+      .toMatch(/xylophone/);
+    await part('Letter-sound review').getByRole('button', { name: 'Done' }).click();
+    expect(await words('Letter-sound review')).toContain('xylophone');
+    await setNumber(77);
+    expect(await words('Letter-sound review')).toContain('xylophone');
+    while (screen.getByRole('button', { name: 'Undo' }).isVisible())
+      await screen.getByRole('button', { name: 'Undo' }).click();
+    expect(await words('Letter-sound review')).toBe(before);
+  });
+
+  test('a part is left out of the paper and put back', async () => {
+    await part('Building words').getByRole('button', { name: 'Leave out' }).click();
+    await screen.getByRole('button', { name: 'Print…' }).click();
+    const paper = screen.locator('.lesson-paper');
+    expect(await paper.textContent()).not.toContain('Building words');
+    await screen.getByRole('button', { name: 'Back to the lesson' }).click();
+    await part('Building words').getByRole('button', { name: 'Put back' }).click();
+    await screen.getByRole('button', { name: 'Print…' }).click();
+    expect(await paper.textContent()).toContain('Building words');
+  });
+});
+
+describe('in a file of its own', () => {
+  test('the Word document opens again, with its tables and the words of the key', async () => {
+    const built = (await part('Building words').locator('.lesson-blank').first().textContent()).trim();
+    await screen.getByLabel(/^Sheet/).selectOption('key');
+    await screen.getByRole('button', { name: 'Save for Word' }).click();
+    await expect
+      .poll(() => saved.map(({ name }) => name))
+      .toEqual([expect.stringMatching(/^Lesson.*Plovers\.docx$/)]);
+    const buffer = Buffer.from(await saved[0]!.content.arrayBuffer());
+    const { value } = await mammoth.convertToHtml({ buffer });
+    expect(value).toContain('<table>');
+    expect(value).toContain(built);
+  });
+
+  test('plain text has the parts in their order', async () => {
+    await screen.getByRole('button', { name: 'Save as plain text' }).click();
+    await expect.poll(() => saved).toHaveLength(1);
+    const text = await saved[0]!.content.text();
+    expect(text.indexOf('LETTER-SOUND REVIEW')).toBeGreaterThanOrEqual(0);
+    expect(text.indexOf('BUILDING WORDS')).toBeGreaterThan(text.indexOf('LETTER-SOUND REVIEW'));
+  });
+});
+
+test('around a passage its own words come first', async () => {
+  const id = await addPassage(
+    'The gull',
+    'The gull was flapping and hopping and grabbing at the chips on the deck.',
+  );
+  await open(`plovers/${id}`);
+  await part('Building words').getByLabel('Pattern').selectOption('change-double');
+  await expect.poll(() => words('Building words')).toMatch(/flapping/);
+  expect(await words('Building words')).toMatch(/grabbing/);
+});
+
+test('a deleted passage takes its lesson with it, once a lesson is opened', async () => {
+  const id = await addPassage('The gull', 'The gull was flapping on the deck.');
+  await open(`plovers/${id}`);
+  await part('Building words').getByRole('button', { name: 'Pin' }).click();
+  const lessons = () => [...kept.keys()].filter((key) => key.startsWith('lesson/'));
+  await expect.poll(lessons).toEqual([`lesson/plovers/${id}`]);
+  await addPassage('Another', 'Another text, so that the desk is not empty.');
+  await deletePassage(id);
+  await open('plovers');
+  await expect.poll(lessons).toEqual([]);
+});

@@ -1,0 +1,54 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import type { FrameWords, Question } from '../../src/host/page-talk/messages.ts';
+import { countWords } from '../../src/passage/count-words.ts';
+import { cutLine } from '../../src/passage/cut-line.ts';
+import { readPageFile } from '../../src/passage/files/read-page-file.ts';
+import { pages, tabs } from '../fakes/extension.ts';
+
+/** A tab in front whose content script has read a text and shaded it; `asked` fills with what is asked of it besides its words. */
+export function shadeTab(id: number, title: string, text: string): { readonly asked: Question[] } {
+  const { words, skipped } = countWords(text, cutLine);
+  const page: FrameWords = {
+    title,
+    byline: null,
+    date: null,
+    url: `https://tarnquay.example/${id}`,
+    words: [...words],
+    skipped,
+    scope: 'story',
+    selection: false,
+    foreign: [],
+    drawn: null,
+    written: 0,
+    covered: 0,
+    rows: false,
+    paid: false,
+    restless: false,
+    language: 'en',
+    takenAway: false,
+    fault: null,
+  };
+  const asked: Question[] = [];
+  tabs.push({ id, url: page.url, active: true, windowId: 1 });
+  pages.set(id, (given) => {
+    const question = given as Question;
+    if (question.ask === 'words') return page;
+    asked.push(question);
+    if (question.ask === 'goTo') return 1;
+    if (question.ask === 'takePassage')
+      return {
+        lines: text.split('\n').map((line) => ({ kind: 'paragraph', level: 0, text: line })),
+        pictures: 0,
+      };
+    return null;
+  });
+  return { asked };
+}
+
+/** The story in the package, as its words are read of it. */
+export async function readStory(): Promise<{ readonly title: string; readonly text: string }> {
+  const file = readFileSync(join(import.meta.dirname, '../../public/story/index.html'));
+  const { title, text } = await readPageFile(new Uint8Array(file), 'story');
+  return { title, text };
+}
