@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import type { FrameWords, Question } from '../../src/host/page-talk/messages.ts';
+import type { FrameWords } from '../../src/contract/page-contract.ts';
+import type { Question } from '../../src/host/page-talk/messages.ts';
 import { countWords } from '../../src/passage/count-words.ts';
 import { cutLine } from '../../src/passage/cut-line.ts';
 import { readPageFile } from '../../src/passage/files/read-page-file.ts';
