@@ -194,6 +194,7 @@ test('groups are columns of a table that is sorted by any of them, by keys too, 
     expect.stringMatching(/^Ploversstep \d+$/),
   ]);
   await screen.getByRole('button', { name: 'Text', exact: true }).press('Enter');
+  expect(rows()).toEqual(['A big net', 'Rain', 'The ferry']);
   await screen.getByRole('button', { name: 'Text', exact: true }).press('Enter');
   expect(rows()).toEqual(['The ferry', 'Rain', 'A big net']);
   expect(await screen.getByRole('columnheader', { name: 'Text' }).getAttribute('aria-sort')).toBe(
