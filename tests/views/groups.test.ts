@@ -84,10 +84,6 @@ describe('a sequence', () => {
 
   test('says what is odd in it', async () => {
     await step('Short i, n, f').getByRole('button', { expanded: false }).click();
-    await screen.getByLabel('Teaches').fill('mp');
-    await screen.locator('.found-row').first().click();
-    await link('Steady steps, ours').waitFor();
-    await screen.getByText('Mp at the end of a word comes before').waitFor({ state: 'detached' });
     await label('By-sight words').fill('the fin');
     await screen.getByLabel('Title').focus();
     await screen.getByText('Step 1 already teaches “the” as a by-sight word.').waitFor();
