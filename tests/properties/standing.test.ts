@@ -105,7 +105,7 @@ describe('laws', () => {
 
 function countNamesOpened(judge: Judge, judgeAfter: Judge, words: [string, number][]) {
   const opened = words.filter(
-    ([key]) => judge!(key).standing === 'name' && readable.has(judgeAfter!(key).standing),
+    ([key]) => judge(key).standing === 'name' && readable.has(judgeAfter(key).standing),
   );
   return opened.reduce((sum, [, count]) => sum + count, 0);
 }

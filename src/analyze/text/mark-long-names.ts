@@ -42,32 +42,29 @@ export function markLongNames(text: string, tokens: readonly RawToken[], from: n
       if (next === 0) break;
       end = next;
     }
+    const before = tokens[at - 1]!;
+    const isBehind = isBlank(text, before, tokens[at]!);
     const isPlace = PLACES.has(smallOf(tokens[end - 1]!));
     // Of a line without small letters only Low Tide City, TQ is a name for sure; Wilma Falk is one where Wilma is no common word.
     if (isLabel && !(isPlace && end - at > 1 && /^, [A-Z]{2}\b/.test(text.slice(tokens[end - 1]!.end)))) {
-      const opening = tokens[at - 1]!;
-      if (isOpening(opening) && isBlank(text, opening, tokens[at]!))
-        opening.key = keyOfLeading(shownOfKey(opening.key));
+      if (isOpening(before) && isBehind) markLeading(before);
       continue;
     }
-    const isWhole = isPlace || isFeast(tokens, end - 2, end - 1) || isTitle(text, tokens, from, at - 1);
+    const isTitled = isTitle(text, tokens, from, at - 1);
+    const isWhole = isPlace || isTitled || isFeast(tokens, end - 2, end - 1);
     let first = isWhole ? at : behindAddress(tokens, at, end);
     // The White House Press Secretary has a name before the form of address.
     const house = behindLast(tokens, at, first, PLACES);
-    if (house - at > (isAddress(text, tokens[at - 1]!) ? 0 : 1)) markParts(text, tokens, at, house);
+    if (house - at > (isAddress(text, before) ? 0 : 1)) markParts(text, tokens, at, house);
     if (first === end || isRole(tokens, at, end)) continue;
-    const before = tokens[at - 1]!;
     const isAddressed =
       first > at ||
-      (isBlank(text, before, tokens[at]!) &&
-        (isAddress(text, before) || isTitle(text, tokens, from, at - 1))) ||
+      isTitled ||
+      (isBehind && isAddress(text, before)) ||
       isLettered(text, before, tokens[at]!);
     const followsOpening =
-      first === at &&
-      isOpening(before) &&
-      !isAddressed &&
-      (isBlank(text, before, tokens[at]!) || isJoined(text, before, tokens[at]!));
-    if (followsOpening && !isPlace) before.key = keyOfLeading(shownOfKey(before.key));
+      !isAddressed && isOpening(before) && (isBehind || isJoined(text, before, tokens[at]!));
+    if (followsOpening && !isPlace) markLeading(before);
     else if (followsOpening) first--;
     if (isTitle(text, tokens, from, first - 1)) first--;
     const isName =
@@ -154,6 +151,10 @@ function isJoinedByAnd(text: string, tokens: readonly RawToken[], and: number, t
   if (and + 1 >= to || DATES.has(smallOf(tokens[and - 1]!))) return false;
   const after = tokens[and + 1]!;
   return isKept(after) && isBlank(text, tokens[and]!, after) && !FORMS_OF_ADDRESS.has(smallOf(after));
+}
+
+function markLeading(token: RawToken): void {
+  token.key = keyOfLeading(shownOfKey(token.key));
 }
 
 function markParts(text: string, tokens: readonly RawToken[], first: number, end: number): void {
