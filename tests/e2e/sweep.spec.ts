@@ -1,7 +1,7 @@
 import { existsSync, readdirSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { expect, test } from 'vitest';
-import { isSlow } from '../sweep/score-visit.ts';
+import { isFailed } from '../sweep/score-visit.ts';
 import { sweepChromium } from '../sweep/sweep-chromium.ts';
 import { sweepFirefox } from '../sweep/sweep-firefox.ts';
 import { sweepFolder } from '../sweep/sweep-folder.ts';
@@ -42,7 +42,7 @@ async function sweep(of: string, n: number): Promise<void> {
     });
     expect(outcomes).toHaveLength(wanted.size);
     // Times are for the sweep itself: a busy machine is slow.
-    const failed = outcomes.filter(({ faults }) => faults.some((fault) => !isSlow(fault)));
+    const failed = outcomes.filter((outcome) => isFailed(outcome, true));
     expect(failed.map(({ page, faults }) => `${page}: ${faults.join('; ')}`)).toEqual([]);
   } finally {
     await browser.close();

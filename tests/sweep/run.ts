@@ -1,7 +1,7 @@
 import { existsSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import { describeOutcome, describeSweep } from './describe-sweep.ts';
-import { isSlow, type Outcome } from './score-visit.ts';
+import { isFailed } from './score-visit.ts';
 import { sweepChromium } from './sweep-chromium.ts';
 import { sweepFirefox } from './sweep-firefox.ts';
 import { sweepFolder } from './sweep-folder.ts';
@@ -26,14 +26,12 @@ if (!folder || !existsSync(folder)) {
 }
 const browser = await (values.firefox ? sweepFirefox() : sweepChromium());
 try {
-  const isFailed = ({ faults }: Outcome): boolean =>
-    faults.some((fault) => !values.lenient || !isSlow(fault));
   const outcomes = await sweepFolder(folder, browser, (outcome) => console.log(describeOutcome(outcome)), {
     isWanted: (page) => page.includes(values.only),
-    isAgain: (outcome) => values.lenient && isFailed(outcome),
+    isAgain: (outcome) => values.lenient && isFailed(outcome, true),
   });
   console.log(`\n${describeSweep(outcomes)}`);
-  const failed = outcomes.filter(isFailed);
+  const failed = outcomes.filter((outcome) => isFailed(outcome, values.lenient));
   if (failed.length > 0) process.exitCode = 1;
 } finally {
   await browser.close();
