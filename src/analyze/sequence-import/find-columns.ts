@@ -3,7 +3,7 @@ import { commonWords } from './common-words.ts';
 import { type FoundTable, namesColumns } from './find-rows.ts';
 import { readItems } from './read-items.ts';
 import { readWords } from './read-words.ts';
-import { readStepHeading } from './step-heading.ts';
+import { MONTHS, readStepHeading } from './step-heading.ts';
 
 /** A column of a pasted table. */
 export interface FoundColumn {
@@ -210,12 +210,10 @@ function isStepName(cell: string): boolean {
 
 /** `9/3-9/6`, `Sept 5-16`, `12.01.` */
 function isDate(cell: string): boolean {
-  return (
-    /\d{1,2}[/.-]\d{1,2}|\b(?:jan|feb|mar|apr|may|june?|july?|aug|sep|oct|nov|dec)\p{L}*\.? \d/iu.test(
-      cell,
-    ) && readStepHeading(cell) === null
-  );
+  return dates.test(cell) && readStepHeading(cell) === null;
 }
+
+const dates = new RegExp(`\\d{1,2}[/.-]\\d{1,2}|\\b(?:${MONTHS})\\p{L}*\\.? \\d`, 'iu');
 
 function isCommon(cell: string): boolean {
   const words = readWords(cell);

@@ -4,20 +4,17 @@ import { readLetterHeading, readStepHeading } from './step-heading.ts';
 
 /** Drops headings where stronger ones divide the text: leads under weeks, numbers that only count bullets. */
 export function settleHeadings(all: readonly Line[]): readonly Line[] {
-  const outlined = settleOutline(all);
-  const lines = settleLabels(outlined);
-  const strong = lines.some(isStrong);
+  const lines = settleLabels(settleOutline(all));
   const counts = countsSteps(lines, 'number');
   const letters = countsSteps(lines, 'letter');
-  const kept = ({ heading }: Line) =>
-    heading === 'lead'
-      ? !strong && !counts && !letters
-      : heading === 'number'
-        ? counts
-        : heading === 'letter'
-          ? letters && !counts
-          : true;
-  return lines.map((line) => (kept(line) ? line : { ...line, heading: null }));
+  const counting = new Map([
+    ['lead', !lines.some(isStrong) && !counts && !letters],
+    ['number', counts],
+    ['letter', letters && !counts],
+  ]);
+  return lines.map((line) =>
+    line.heading !== null && counting.get(line.heading) === false ? { ...line, heading: null } : line,
+  );
 }
 
 /** Roman numbers are headings where they run on from I; a lone I, V or X among letters is one of them. */

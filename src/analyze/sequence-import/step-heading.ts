@@ -1,5 +1,7 @@
 const kinds =
   'week|wk|unit|lesson|step|stage|phase|level|set|day|module|block|part|term|year|grade|gr|group|session|quarter|section|month|cycle|trimester|semester|chapter';
+/** How the names of months begin. */
+export const MONTHS = 'jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec';
 const number = '(?:\\d{1,3}[a-z]?|[ivx]{1,5}|one|two|three|four|five|six|seven|eight|nine|ten|[a-h])';
 const numbered = new RegExp(
   `^(?<kind>${kinds})s?\\.?\\s*(?:no\\.?\\s*|number\\s+|#\\s*)?(?:k(?:indergarten)?|${number})(?:\\s*(?:-|–|to|&|and|/|,)\\s*(?:\\d{1,3}))*(?![\\p{L}\\p{N}])`,
@@ -90,10 +92,12 @@ const shortNames: Readonly<Record<string, string>> = {
   t: 'term',
 };
 
+const monthly = new RegExp(`^(?:${MONTHS})`);
+
 function unitOf(kind: string): string {
   const plain = kind.toLowerCase();
   if (/half|term|autumn|fall|winter|spring|summer/.test(plain)) return 'term';
   if (/grade|kinder|reception|nursery|pre-k/.test(plain)) return 'year';
-  if (/^(?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)/.test(plain)) return 'month';
+  if (monthly.test(plain)) return 'month';
   return shortNames[plain] ?? plain;
 }
