@@ -17,6 +17,17 @@ const language = globSync(unit, { cwd: root }).filter((file) => {
   );
 });
 
+const inBrowsers = {
+  globalSetup: 'tests/get-browsers.ts',
+  testTimeout: 60_000,
+  hookTimeout: 60_000,
+  // A busy machine is slow to answer; what holds is seen at once anyway.
+  expect: { poll: { timeout: 10_000 } },
+  // A browser may stumble; .ci/run names each test that needed its second try, so that its cause is looked for.
+  retry: 1,
+  fileParallelism: false,
+};
+
 export default defineConfig({
   test: {
     root,
@@ -59,23 +70,16 @@ export default defineConfig({
         extends: true,
         test: {
           name: 'e2e',
-          globalSetup: 'tests/get-browsers.ts',
+          ...inBrowsers,
           include: ['tests/e2e/*.spec.ts'],
           exclude: ['tests/e2e/firefox.spec.ts'],
-          testTimeout: 60_000,
-          hookTimeout: 60_000,
-          // A busy machine is slow to answer; what holds is seen at once anyway.
-          expect: { poll: { timeout: 10_000 } },
-          // A browser may stumble; .ci/run names each test that needed its second try, so that its cause is looked for.
-          retry: 1,
-          fileParallelism: false,
         },
       },
       {
         extends: true,
         test: {
           name: 'firefox',
-          globalSetup: 'tests/get-browsers.ts',
+          ...inBrowsers,
           include: [
             'bundle',
             'card',
@@ -91,13 +95,6 @@ export default defineConfig({
             'sweep',
           ].map((name) => `tests/e2e/${name}.spec.ts`),
           env: { TEST_BROWSER: 'firefox' },
-          testTimeout: 60_000,
-          hookTimeout: 60_000,
-          // A busy machine is slow to answer; what holds is seen at once anyway.
-          expect: { poll: { timeout: 10_000 } },
-          // A browser may stumble; .ci/run names each test that needed its second try, so that its cause is looked for.
-          retry: 1,
-          fileParallelism: false,
         },
       },
     ],
