@@ -17,6 +17,12 @@ const language = globSync(unit, { cwd: root }).filter((file) => {
   );
 });
 
+/**
+ * The build that tests without a browser see is Chromium's. The path of a browser may be in FIREFOX too, by hand or from
+ * `get-browsers.ts`, and Vitest gives the environment to `import.meta.env`.
+ */
+const env = { FIREFOX: '' };
+
 const inBrowsers = {
   globalSetup: 'tests/get-browsers.ts',
   testTimeout: 60_000,
@@ -36,6 +42,7 @@ export default defineConfig({
         extends: true,
         test: {
           name: 'unit',
+          env,
           setupFiles: ['tests/speak-english.ts', 'tests/fakes/locks.ts'],
           include: unit,
           exclude: language,
@@ -47,6 +54,7 @@ export default defineConfig({
         extends: true,
         test: {
           name: 'language',
+          env,
           setupFiles: ['tests/speak-english.ts'],
           include: language,
           isolate: false,
@@ -57,6 +65,7 @@ export default defineConfig({
         extends: true,
         test: {
           name: 'views',
+          env,
           environment: 'happy-dom',
           setupFiles: ['tests/speak-english.ts', 'tests/fakes/locks.ts', 'tests/fakes/extension.ts'],
           include: ['tests/views/*.test.ts'],

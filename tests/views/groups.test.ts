@@ -35,6 +35,7 @@ describe('a group', () => {
     await button('Copy').click();
     await expect.poll(names).toEqual(['Herons', 'Plovers', 'Terns', 'Terns (copy)']);
     await link('Herons').click();
+    await expect.poll(() => name.inputValue()).toBe('Herons');
     await button('Delete').click();
     await expect.poll(names).toEqual(['Plovers', 'Terns', 'Terns (copy)']);
     expect(await screen.locator('.undo').textContent()).toContain('Deleted Herons.');
