@@ -4,9 +4,10 @@ import type { WordKey } from '../types.ts';
  * How a word is written in its place. `small`: in small letters. `mid`: with a capital that no place explains (the dog
  * Duke). `opens`: with a capital that its place explains, at the start of a sentence or in a headline. `leads`: the same before
  * another capital, which may be a part of the same name (Wilma Falk ran; not: Then Bram ran). `part`: beside other
- * capitals, as a part of a longer name (Tarn Quay School, Mr. Falk). `all`: in capitals, in a text that is not (NATO, STOP).
+ * capitals, as a part of a longer name (Tarn Quay School, Mr. Falk). `alone`: behind a small word or a number (all of the
+ * Tide; not: to Stop). `all`: in capitals, in a text that is not (NATO, STOP).
  */
-export type Capital = 'small' | 'mid' | 'opens' | 'leads' | 'part' | 'all';
+export type Capital = 'small' | 'mid' | 'opens' | 'leads' | 'part' | 'alone' | 'all';
 
 /** What a key says: the word, its chosen reading, and how it is written. */
 export interface KeyParts {
@@ -21,6 +22,7 @@ const MARK = '#';
 const OPENS = '^';
 const LEADS = '~';
 const PART = '+';
+const ALONE = '=';
 const MARKED = /^(.*)#(\d)$/su;
 
 /** The key of a homograph whose reading is chosen: `read` and 1 give `read#1`. No word has the mark in it. */
@@ -43,9 +45,14 @@ export function keyOfPart(word: string): WordKey {
   return word + PART;
 }
 
+/** The key of a word whose capital nothing but a name explains: `Tide=`. */
+export function keyOfAlone(word: string): WordKey {
+  return word + ALONE;
+}
+
 /** A word as it is written, with its capital where it has one: `Duke` for `Duke^`, `School` for `School+`. */
 export function shownOfKey(key: WordKey): string {
-  return /[\^~+]$/.test(key) ? key.slice(0, -1) : splitKey(key).word;
+  return /[\^~+=]$/.test(key) ? key.slice(0, -1) : splitKey(key).word;
 }
 
 /** Reads a key: the word, its reading, how it is written. Any string is a key. */
@@ -54,6 +61,7 @@ export function splitKey(key: WordKey): KeyParts {
   if (last === OPENS) return { word: key.slice(0, -1).toLowerCase(), reading: null, capital: 'opens' };
   if (last === LEADS) return { word: key.slice(0, -1).toLowerCase(), reading: null, capital: 'leads' };
   if (last === PART) return { word: key.slice(0, -1), reading: null, capital: 'part' };
+  if (last === ALONE) return { word: key.slice(0, -1), reading: null, capital: 'alone' };
   const marked = key.includes(MARK) ? MARKED.exec(key) : null;
   const word = marked ? marked[1]! : key;
   return { word, reading: marked ? Number(marked[2]) : null, capital: capitalOf(word) };

@@ -10,7 +10,8 @@ export type NamesOfGroup = Pick<CompiledGroup, 'names' | 'smallNames'>;
 /**
  * Whether a word is a name in its place. With small letters it is one only where the group lists it so (`smallNames`); biscuit is
  * none beside a cat called Biscuit. With a capital it is: Bram and Bram's when Bram is listed; a part of a longer
- * name (Tarn Quay School); inside a sentence any word that is not common (Falk), nor Monday or I'm: the Harbour is a word.
+ * name (Tarn Quay School); inside a sentence any word that is not common (Falk), or that nothing else gives a capital (all of the
+ * Tide), nor Monday or I'm.
  * Where its place explains the capital, only a word that is met only as a name (Wilma), or is listed and not common, or not common
  * and before another capital (Marigold Falk).
  */
@@ -29,5 +30,6 @@ export function isName(
     return isListed ? usage !== 'common' : usage === 'name' && !isCapitalWord(word);
   if (isListed || capital === 'part') return true;
   if (isCapitalWord(word)) return false;
+  if (capital === 'alone') return true;
   return capital === 'all' ? usage === 'name' : usage !== 'common';
 }

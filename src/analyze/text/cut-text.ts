@@ -6,11 +6,11 @@ import { endOfSentence } from './end-of-sentence.ts';
 import { isGrammarWord } from './is-grammar-word.ts';
 import { isHeadline } from './is-headline.ts';
 import { isTextInCapitals } from './is-text-in-capitals.ts';
-import { markLongNames } from './mark-long-names.ts';
+import { markCredit, markLongNames } from './mark-long-names.ts';
 import { matchTokens } from './match-tokens.ts';
 
-/** Only names have a capital inside: McCoy, YouTube, also where they begin a sentence. */
-const INNER_CAPITAL = /\p{Ll}\p{Lu}/u;
+/** Only names have a capital inside: McCoy, YouTube, TQNews, also where they begin a sentence; not DIYers. */
+const INNER_CAPITAL = /\p{Ll}\p{Lu}|^\p{Lu}{2,}(?!(?:ers?|ing|ed|ish)(?:'|$))\p{Ll}{2,}/u;
 
 /** Names a word in its place, with the reading it has there. */
 export type NameReading = (text: string, start: number, end: number, key: WordKey) => WordKey;
@@ -56,6 +56,7 @@ export function cutText(text: string, nameReading?: NameReading): Token[] {
       opened ||= !/\d/.test(piece);
     }
     if (kept > 0) markLongNames(text, tokens, from, to);
+    markCredit(text, tokens, from, to);
     if (nameReading) {
       for (let i = from; i < to; i++) {
         const token = tokens[i]!;

@@ -7,6 +7,8 @@ const OPENED = /[“"](?:\p{Lu}[^”"]{0,40}: )?$/u;
 /** Its end, or the colon behind which it goes on. */
 const CLOSED = /^(?:[.,’]{0,2}[”"]|: \p{Lu})/u;
 const LISTED_BEFORE = /[”"],? (?:and )?[“"]$/;
+/** The “Three Gulls.” */
+const NAMED_BEFORE = /\b(?:the|an?|as|called|named|titled|dubbed|of|by|on) [“"]$/;
 const LISTED_AFTER = /^[,’]{0,2}[”"],? (?:and )?[“"]/;
 /** So many words with capitals, and none without but those of grammar, are a title. */
 const TITLE = 2;
@@ -36,9 +38,13 @@ export function endOfQuotedTitle(
     } else if (isGrammar) isSure = false;
     else return 0;
     const after = text.slice(end, end + 12);
+    // “Less Kelp, More Crabs” is a saying.
+    if (after.startsWith(', ')) return 0;
     if (!CLOSED.test(after)) continue;
     const isListed = LISTED_BEFORE.test(before) || LISTED_AFTER.test(after);
-    return isListed || capitals >= (isSure && !/^[.,]/.test(after) ? TITLE : UNSURE_TITLE) ? at + 1 : 0;
+    const isNamed = isSure && NAMED_BEFORE.test(before);
+    const enough = isNamed || (isSure && !/^[.,]/.test(after)) ? TITLE : UNSURE_TITLE;
+    return isListed || capitals >= enough ? at + 1 : 0;
   }
   return 0;
 }

@@ -1,4 +1,12 @@
-import { isInCapitals, keyOfLeading, keyOfPart, shownOfKey, splitKey } from '../homographs/word-key.ts';
+import { isHomograph } from '../homographs/is-homograph.ts';
+import {
+  isInCapitals,
+  keyOfAlone,
+  keyOfLeading,
+  keyOfPart,
+  shownOfKey,
+  splitKey,
+} from '../homographs/word-key.ts';
 import { standsBeforeName } from './abbreviations.ts';
 import { isGrammarWord } from './is-grammar-word.ts';
 import { LONGEST_HEADLINE } from './is-headline.ts';
@@ -17,6 +25,9 @@ import {
 
 /** In tokens. */
 const LONGEST_SCORE = 8;
+
+/** In slashes: so many part the makers of a picture. */
+const CREDIT = 2;
 
 /** BBC News, the US Navy, the T4 Ferry. */
 const INITIALISM = /^(?:[A-Z]{2,}|(?:[A-Z]\.){2,}|[A-Z]+\d+)$/;
@@ -73,7 +84,53 @@ export function markLongNames(text: string, tokens: readonly RawToken[], from: n
       isNumbered(text, tokens, end, to) ||
       (followsOpening && !NO_OPENERS.has(smallOf(before)));
     if (isName) markParts(text, tokens, first, end);
+    else if (isAlone(text, tokens, at)) markAlone(tokens[at]!);
   }
+}
+
+/**
+ * A capital behind a small word or a number, which is not the to of a verb; not a person's office (the new Captain), a label (see
+ * Figure), nor a word that a hyphen joins (the Non-stop list).
+ */
+function isAlone(text: string, tokens: readonly RawToken[], at: number): boolean {
+  const before = tokens[at - 1]!;
+  const token = tokens[at]!;
+  const word = smallOf(token).replace(/'s?$/, '');
+  return (
+    splitKey(token.key).capital === 'mid' &&
+    /^(?:\p{Ll}[\p{L}’']|\d)/u.test(text.slice(before.start, before.end)) &&
+    before.key !== 'to' &&
+    text.slice(before.end, token.start) === ' ' &&
+    text[token.end] !== '-' &&
+    !FORMS_OF_ADDRESS.has(word) &&
+    !LABELS.has(word) &&
+    // A homograph's key has room for its reading alone.
+    !isHomograph(smallOf(token))
+  );
+}
+
+/**
+ * Marks the names of a picture's credit, which slashes part: Wilma Falk/Tide Pictures/Skarvik News; not Rope/Net alone, nor
+ * Mon/Wed/Fri.
+ */
+export function markCredit(text: string, tokens: readonly RawToken[], from: number, to: number): void {
+  for (let at = from, end = at; at < to; at = end) {
+    let slashes = 0;
+    end = at + 1;
+    if (!isCapitalised(text, tokens[at]!)) continue;
+    for (; end < to && isCapitalised(text, tokens[end]!); end++) {
+      const between = text.slice(tokens[end - 1]!.end, tokens[end]!.start);
+      if (between === '/') slashes++;
+      else if (between !== ' ') break;
+    }
+    if (slashes >= CREDIT) markParts(text, tokens, at, end);
+  }
+}
+
+/** With a capital in it, no form of a date: Falk, iStock. */
+function isCapitalised(text: string, { start, end }: RawToken): boolean {
+  const shown = text.slice(start, end);
+  return end - start > 3 && /^\p{L}*\p{Lu}\p{L}+$/u.test(shown) && !DATES.has(shown.toLowerCase());
 }
 
 /** Two names with a number each and nothing else: Herons 4, Red Plovers 2. */
@@ -155,6 +212,10 @@ function isJoinedByAnd(text: string, tokens: readonly RawToken[], and: number, t
 
 function markLeading(token: RawToken): void {
   token.key = keyOfLeading(shownOfKey(token.key));
+}
+
+function markAlone(token: RawToken): void {
+  token.key = keyOfAlone(token.key);
 }
 
 function markParts(text: string, tokens: readonly RawToken[], first: number, end: number): void {

@@ -1,4 +1,4 @@
-import { keyOfPart, shownOfKey, splitKey } from '../homographs/word-key.ts';
+import { keyOfAlone, keyOfPart, shownOfKey, splitKey } from '../homographs/word-key.ts';
 import type { WordKey } from '../types.ts';
 import { FORMS_OF_ADDRESS } from './name-parts.ts';
 
@@ -12,22 +12,24 @@ const OFTEN = 3;
  * A capital that its place explains means something where the text has the word with a capital inside sentences, no less often
  * than with small letters: `Biscuit^` becomes `Biscuit` beside a cat named Biscuit. A word that the text has as a part of a longer
  * name (Bram Cook), or often, and never with small letters, is a name even if it is common: `Cook` becomes `Cook+`. So is a part
- * of a longer name that begins a sentence before another capital: New Skarvik.
+ * of a longer name that begins a sentence before another capital: New Skarvik. A capital alone (the Tide) tells nothing where the
+ * text has the word with small letters too.
  */
 export function settleCapital(key: WordKey, countOf: (key: WordKey) => number): WordKey {
   const { capital } = splitKey(key);
-  if (capital !== 'opens' && capital !== 'leads' && capital !== 'mid') return key;
+  if (capital !== 'opens' && capital !== 'leads' && capital !== 'mid' && capital !== 'alone') return key;
   const shown = shownOfKey(key);
   const owner = shown.endsWith("'s") ? shown.slice(0, -2) : shown;
   const small = owner.toLowerCase();
   const count = (word: string): number => countOf(word) + countOf(`${word}'s`);
   const part = countOf(keyOfPart(owner)) + countOf(keyOfPart(`${owner}'s`));
-  const mid = count(owner);
+  const mid = count(owner) + countOf(keyOfAlone(owner)) + countOf(keyOfAlone(`${owner}'s`));
   const asName = mid + part;
   if (asName === 0) return key;
   const plain = count(small);
   const isName = plain === 0 && (asName >= OFTEN || (part > 0 && capital !== 'opens'));
   if ((isName || (part > 0 && capital === 'leads')) && !FORMS_OF_ADDRESS.has(small)) return keyOfPart(shown);
+  if (capital === 'alone') return plain > 0 ? shown : key;
   return capital !== 'mid' && asName >= plain ? shown : key;
 }
 
