@@ -19,8 +19,11 @@ const LONGEST = 10_000;
 
 /** The text of a PDF, put together from where it is drawn. Its scripts are not run. Rejects with `FileFault`. */
 export async function readPdf(bytes: Uint8Array, name: string): Promise<OpenedText> {
+  expectSmallStreams(bytes);
   GlobalWorkerOptions.workerSrc = workerAddress;
   const worker = PDFWorker.create({ verbosity: 0 });
+  // A worker that is stopped before it is ready rejects; whoever reads with it is told by getDocument.
+  worker.promise.catch(() => undefined);
   let timer: ReturnType<typeof setTimeout> | undefined;
   let giveUp = (): void => undefined;
   const tooLong = new Promise<never>((_, reject) => {
@@ -31,7 +34,6 @@ export async function readPdf(bytes: Uint8Array, name: string): Promise<OpenedTe
     timer = setTimeout(giveUp, LONGEST);
   };
   try {
-    expectSmallStreams(bytes);
     goOn();
     return await Promise.race([readWith(worker, bytes, name, goOn), tooLong]);
   } catch (error) {
