@@ -29,5 +29,17 @@ if (existsSync('.output/sweeps-failed.txt')) {
   console.log(sweeps);
   failed += sweeps.match(/^FAILED /gm).length;
 }
+const seconds = testResults
+  .map(({ name, startTime, endTime }) => [
+    Math.round((endTime - startTime) / 1000),
+    name.replace(/.*\/tests\//, ''),
+  ])
+  .sort(([a], [b]) => b - a);
+console.log(
+  `slowest files, s: ${seconds
+    .slice(0, 20)
+    .map(([time, name]) => `${name} ${time}`)
+    .join(', ')}`,
+);
 console.log(`${numPassedTests} passed, ${failed} failed`);
 process.exit(failed === 0 ? 0 : 1);
