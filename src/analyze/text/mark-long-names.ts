@@ -29,6 +29,9 @@ const LONGEST_SCORE = 8;
 /** In slashes: so many part the makers of a picture. */
 const CREDIT = 2;
 
+/** Behind these a capital alone makes no name: a verb follows to, and a thing of a kind a (a Fox). */
+const NO_NAME_AFTER: ReadonlySet<string> = new Set(['to', 'a', 'an']);
+
 /** BBC News, the US Navy, the T4 Ferry. */
 const INITIALISM = /^(?:[A-Z]{2,}|(?:[A-Z]\.){2,}|[A-Z]+\d+)$/;
 
@@ -89,8 +92,8 @@ export function markLongNames(text: string, tokens: readonly RawToken[], from: n
 }
 
 /**
- * A capital behind a small word or a number, which is not the to of a verb; not a person's office (the new Captain), a label (see
- * Figure), nor a word that a hyphen joins (the Non-stop list).
+ * A capital behind a small word or a number; not a person's office (the new Captain), a label (see Figure), nor a word that a hyphen
+ * joins (the Non-stop list).
  */
 function isAlone(text: string, tokens: readonly RawToken[], at: number): boolean {
   const before = tokens[at - 1]!;
@@ -99,7 +102,7 @@ function isAlone(text: string, tokens: readonly RawToken[], at: number): boolean
   return (
     splitKey(token.key).capital === 'mid' &&
     /^(?:\p{Ll}[\p{L}’']|\d)/u.test(text.slice(before.start, before.end)) &&
-    before.key !== 'to' &&
+    !NO_NAME_AFTER.has(before.key) &&
     text.slice(before.end, token.start) === ' ' &&
     text[token.end] !== '-' &&
     !FORMS_OF_ADDRESS.has(word) &&
