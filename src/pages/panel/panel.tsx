@@ -1,9 +1,11 @@
 import type { PatternId } from '../../analyze/types.ts';
 import { describeFault } from '../../host/page-talk/describe-fault.ts';
-import { chosenGroup } from '../../host/store/groups-store.ts';
+import { chosenGroup, type Groups, loadGroups, watchGroups } from '../../host/store/groups-store.ts';
+import { loadSequences, type Sequences, watchSequences } from '../../host/store/sequences-store.ts';
 import { StorageFault } from '../../host/store/store-item.ts';
 import { FaultNote } from '../../ui/fault-note.tsx';
 import { LoadFault, useLoaded } from '../../ui/use-loaded.ts';
+import { useWatched } from '../../ui/use-watched.ts';
 import { say } from '../../wording/say.ts';
 import { DeskLink } from './desk-link.tsx';
 import { GroupPicker } from './group-picker.tsx';
@@ -11,9 +13,7 @@ import '../../ui/page.css';
 import './panel.css';
 import { FaultDetails } from './fault-details.tsx';
 import type { PageState } from './follow-front.ts';
-import { useGroups } from './use-groups.ts';
 import { usePage } from './use-page.ts';
-import { useSequences } from './use-sequences.ts';
 
 /** On its way while the page is asked for its words and the background for the report. */
 const loadShadedPage = () => import('./shaded-page.tsx').then(({ ShadedPage }) => ShadedPage);
@@ -98,4 +98,14 @@ function Reading() {
       {say('panel.readingThePage')}
     </p>
   );
+}
+
+/** The stored groups, kept up to date; null until they are read. */
+function useGroups(): Groups | null {
+  return useWatched(loadGroups, watchGroups);
+}
+
+/** The stored sequences, kept up to date; null until they are read. */
+function useSequences(): Sequences | null {
+  return useWatched(loadSequences, watchSequences);
 }
