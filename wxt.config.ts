@@ -41,6 +41,19 @@ export default defineConfig({
     includeSources: ['.gitignore'],
   },
   hooks: {
+    // Scripts that go into pages have the bare interface in place of the library, which is too large for them.
+    'vite:build:extendConfig': (entrypoints, config) => {
+      if (!entrypoints.every(({ type }) => type === 'unlisted-script')) return;
+      const bare = join(root, 'src/host/bare-browser.ts');
+      config.plugins = [
+        config.plugins,
+        {
+          name: 'bare-browser',
+          enforce: 'pre',
+          resolveId: (id) => (id === 'webextension-polyfill' ? bare : null),
+        },
+      ];
+    },
     'build:publicAssets': (_wxt, files) => {
       for (const [language, texts] of Object.entries(languages)) {
         const contents = JSON.stringify(listMessages(language, texts));

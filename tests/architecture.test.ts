@@ -46,7 +46,6 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
   cli: ['wording', 'analyze', 'swap', 'lesson', 'passage/files'],
   tools: ['wording', 'analyze', 'cli'],
 };
-const LONGEST_FILE = 300;
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const sources = [...filesIn('src'), ...filesIn('entrypoints')];
@@ -124,11 +123,6 @@ test('others enter the engine by index.ts and types.ts; only the data build, whi
 test('imports never run in a circle', () => {
   const circle = findCircle(new Map(production.map((file) => [file, imports.get(file)!])));
   expect(circle.join(' -> '), 'move what both need into a file of its own').toBe('');
-});
-
-test(`no file is longer than ${LONGEST_FILE} lines`, () => {
-  const long = sources.filter((file) => read(file).trimEnd().split('\n').length > LONGEST_FILE);
-  expect(long, 'split it by reason to change').toEqual([]);
 });
 
 test('files are named in kebab-case, components in Pascal case', () => {

@@ -70,6 +70,14 @@ describe('a package', () => {
     expect(text).toContain('Copyright (c) Ines Falk');
     expect(text.replace(/^Copyright .*$/m, '')).toBe(own.trim().replace(/^Copyright .*$/m, ''));
   });
+
+  test('under MPL 2.0 says where its source is, or stops the build', () => {
+    const about = { license: 'MPL-2.0', repository: { url: 'git+https://code.example/shared.git' } };
+    const { text } = readPackage(packageOf('shared', about, { LICENSE: 'Its terms.' }), own);
+    expect(text).toBe('Its source: https://code.example/shared, version 1.2.3.\n\nIts terms.');
+    const silent = packageOf('hidden', { license: 'MPL-2.0' }, { LICENSE: 'Its terms.' });
+    expect(() => readPackage(silent, own)).toThrow(/does not say where its source is/);
+  });
 });
 
 test('a notice is the same in whatever order the packages come, and begins with the data', () => {
@@ -94,6 +102,7 @@ test('packages that pages import now are all under a reviewed licence', () => {
     'idb',
     'diff',
     '@codemirror/view',
+    'webextension-polyfill',
   ];
   for (const name of bundled) expect({ ...dependencies, ...devDependencies }).toHaveProperty([name]);
   const notice = noticeOf(

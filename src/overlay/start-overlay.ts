@@ -1,4 +1,3 @@
-import { describeError } from '../analyze/index.ts';
 import type { Standing } from '../analyze/types.ts';
 import type { JudgeWords, ScopeKind, ShadedPage, WordInSentence } from '../contract/page-contract.ts';
 import { chooseScope, hasSelection, type Scope, wholePage } from './choose-scope.ts';
@@ -12,13 +11,14 @@ import { createWordFinder, type WordFinder } from './find-word.ts';
 import { keepMarks } from './keep-marks.ts';
 import { listUnreadFrames } from './list-unread-frames.ts';
 import { markBlocks } from './mark-blocks.ts';
+import { createOverlayState } from './overlay-state.ts';
 import { PageText } from './page-text.ts';
 import { createPainter } from './paint-standings.ts';
 import { createPointer } from './point-at.ts';
 import { createPageReader } from './read-page.ts';
 import { takePassage } from './take-passage.ts';
 import { watchDisplay } from './watch-display.ts';
-import { type PageChange, watchPage } from './watch-page.ts';
+import { watchPage } from './watch-page.ts';
 import { whenParsed } from './when-parsed.ts';
 import { nextTurn } from './work-in-slices.ts';
 
@@ -52,6 +52,8 @@ export interface Overlay extends Omit<ShadedPage, 'step'> {
  */
 export function startOverlay(doc: Document, options: OverlayOptions): Overlay {
   const { judge, loadFindArticle, signal, onChange } = options;
+  const state = createOverlayState(() => onChange?.(), signal);
+  const { inTurn } = state;
   const text = new PageText();
   const painter = createPainter(doc, (node) => text.blockOf(node as Text)?.inks?.get(node as Text));
   const pointAt = createPointer(painter, signal);
@@ -59,23 +61,18 @@ export function startOverlay(doc: Document, options: OverlayOptions): Overlay {
   const keeper = keepMarks(
     painter,
     () => {
-      takenAway = true;
+      state.noteTakenAway();
       onChange?.();
     },
     signal,
   );
   const shadowRoots = new Set<ShadowRoot>();
   let scope: Scope = wholePage(doc);
-  let changed: PageChange[] = [];
-  let restless = false;
-  let takenAway = false;
-  let fault: string | null = null;
-  let busy: Promise<void> = Promise.resolve();
 
   const watch = watchPage((change) => {
-    changed.push(change);
+    const isFirst = state.add(change);
     keeper.look();
-    if (changed.length === 1) inTurn(followChanges);
+    if (isFirst) inTurn(followChanges);
   }, signal);
   const enterShadow = (root: ShadowRoot): void => {
     if (signal.aborted || shadowRoots.has(root)) return;
@@ -93,35 +90,15 @@ export function startOverlay(doc: Document, options: OverlayOptions): Overlay {
   });
   signal.addEventListener('abort', () => void painter.clear(), { once: true });
 
-  /** One work after the other; one that fails does not stop those behind it. */
-  function inTurn(work: () => Promise<void>): Promise<void> {
-    const done = busy.then(() => (signal.aborted ? undefined : work()));
-    busy = done.catch((error: unknown) => {
-      if (signal.aborted) return;
-      fault = describeError(error);
-      onChange?.();
-    });
-    return done;
-  }
-
   /** Reads all that is checked; what failed before is forgotten. */
   function readAnew(): Promise<void> {
-    fault = null;
+    state.forgetFault();
     return reader.readAnew();
   }
 
   async function followChanges(): Promise<void> {
     await nextTurn();
-    const gone = new Set<Node>();
-    const touched = new Set<Node>();
-    for (const change of changed) {
-      for (const node of change.gone) if (!node.isConnected) gone.add(node);
-      for (const node of change.restless) gone.add(node);
-      for (const part of change.parts) touched.add(part);
-      restless ||= change.restless.size > 0;
-    }
-    const isGivenUp = changed.some((change) => change.restless.size > 0);
-    changed = [];
+    const { touched, gone, isGivenUp } = state.take();
     for (const root of shadowRoots) if (!root.isConnected) shadowRoots.delete(root);
     if (scope.isGone()) {
       scope = await chooseScope(doc, null, loadFindArticle);
@@ -169,9 +146,7 @@ export function startOverlay(doc: Document, options: OverlayOptions): Overlay {
       drawn: findDrawnText(doc),
       written: countWrittenWords(doc),
       ...findHiddenText(doc, text.blocks()),
-      restless,
-      takenAway,
-      fault,
+      ...state.troubles(),
       language: text.language(),
     }),
     setScope: (kind) => {
@@ -186,7 +161,7 @@ export function startOverlay(doc: Document, options: OverlayOptions): Overlay {
     },
     rejudge: () =>
       inTurn(() => {
-        fault = null;
+        state.forgetFault();
         return reader.rejudge();
       }),
     finder: createWordFinder(doc, text, () => [...shadowRoots]),

@@ -22,7 +22,11 @@ const REVIEWED: ReadonlySet<string> = new Set([
   'ISC',
   'MIT',
   'MIT AND Zlib',
+  'MPL-2.0',
 ]);
+
+/** Licences whose files, given away as code that was made from them, have to say where their source is (MPL 2.0, 3.2). */
+const WITH_SOURCE: ReadonlySet<string> = new Set(['MPL-2.0']);
 
 /** What packages say in their own way, and what was read in them or chosen. */
 const SAID_OTHERWISE: Readonly<Record<string, string>> = {
@@ -83,9 +87,9 @@ export function foldersOf(id: string, root: string): readonly string[] {
  * its licence was not reviewed, or its text is nowhere.
  */
 export function readPackage(folder: string, own: string): BundledPackage {
-  const { name, version, license, author } = JSON.parse(
+  const { name, version, license, author, repository } = JSON.parse(
     readFileSync(join(folder, 'package.json'), 'utf8'),
-  ) as { name: string; version: string; license?: unknown; author?: unknown };
+  ) as { name: string; version: string; license?: unknown; author?: unknown; repository?: unknown };
   const said = Object.hasOwn(READ_BY_HAND, name) ? READ_BY_HAND[name]! : String(license);
   const licence = Object.hasOwn(SAID_OTHERWISE, said) ? SAID_OTHERWISE[said]! : said;
   if (!REVIEWED.has(licence))
@@ -97,7 +101,11 @@ export function readPackage(folder: string, own: string): BundledPackage {
     throw new Error(
       `${name} ${version} comes without the text of its licence (${licence}). Get its text, or do without it.`,
     );
-  return { name, version, licence, text };
+  if (!WITH_SOURCE.has(licence)) return { name, version, licence, text };
+  const source = sourceOf(repository);
+  if (source === '')
+    throw new Error(`${name} ${version} does not say where its source is, as its licence (${licence}) asks.`);
+  return { name, version, licence, text: `Its source: ${source}, version ${version}.\n\n${text}` };
 }
 
 /** The notice of a package for a store: `head` (data, and who made it), then each package with its licence, in the order of the alphabet. */
@@ -136,6 +144,11 @@ function readTexts(folder: string): string {
 
 function textLike(own: string, owner: string): string {
   return own.trim().replace(/^Copyright .*$/m, `Copyright (c) ${owner}`);
+}
+
+function sourceOf(repository: unknown): string {
+  const { url } = (repository ?? {}) as { url?: unknown };
+  return typeof url === 'string' ? url.replace(/^git\+|\.git$/g, '') : '';
 }
 
 function authorOf(author: unknown): string {

@@ -1,12 +1,10 @@
-import type { PatternId, Reading, WordAnalysis } from '../analyze/types.ts';
+import type { Affix, PatternId, Reading, SyllableType, WordAnalysis } from '../analyze/types.ts';
 import { markWord } from '../marks/mark-word.ts';
 import { keyWord } from '../marks/pattern-label.ts';
 import { soundName } from '../marks/sound-names.ts';
 import { say, type TextId } from '../wording/say.ts';
-import { describeMaking } from './describe-change.ts';
 import { describeIrregular } from './describe-irregular.ts';
 import { patternName } from './pattern-name.ts';
-import { syllableName } from './syllable-name.ts';
 
 // Its style is reading-view.css, taken in by whoever shows it: a page of the extension and a card in a web page
 // load styles in different ways.
@@ -140,4 +138,36 @@ function ReadingView({ reading, missing }: { reading: Reading; missing: readonly
 function lackedUnits({ fine }: Reading, missing: readonly PatternId[]): ReadonlySet<PatternId> {
   const covered = fine?.finer.filter(({ row }) => missing.includes(row)).flatMap(({ of }) => of) ?? [];
   return new Set([...missing, ...covered]);
+}
+
+const AFFIX_CHANGES = {
+  none: null,
+  double: 'ui.doubled',
+  'drop-e': 'ui.eDropped',
+  'y-to-i': 'ui.yBecomesI',
+  'f-to-v': 'ui.fBecomesV',
+} as const satisfies Record<Affix['change'], TextId | null>;
+
+/** What was done to the base: `hope + ing, the e is dropped`; empty for a word that is no more than itself. */
+function describeMaking(base: string | null, affixes: readonly Affix[]): string {
+  if (base === null) return '';
+  const before = affixes.filter(({ kind }) => kind === 'prefix').map(({ text }) => text);
+  const after = affixes.filter(({ kind }) => kind !== 'prefix').map(({ text }) => text);
+  const changes = affixes.map(({ change }) => AFFIX_CHANGES[change]).filter((change) => change !== null);
+  return [[...before.reverse(), base, ...after].join(' + '), ...changes.map((id) => say(id))].join(', ');
+}
+
+const SYLLABLE_NAMES = {
+  closed: 'ui.closed',
+  open: 'ui.open',
+  vce: 'ui.vowelConsonantE',
+  team: 'ui.vowelTeam',
+  'r-controlled': 'ui.rControlled',
+  'consonant-le': 'ui.consonantLe',
+  other: 'ui.otherType',
+} as const satisfies Record<SyllableType, TextId>;
+
+/** What the trade calls a type of syllable. */
+function syllableName(type: SyllableType): string {
+  return say(SYLLABLE_NAMES[type]);
 }

@@ -92,13 +92,11 @@ function area(name: 'local' | 'sync', map: Map<string, unknown>) {
 }
 
 /** Sends a message to the listeners of the extension's own parts, and gives the first answer. */
-function send(message: unknown, tab?: { id: number }): Promise<unknown> {
-  return new Promise((resolve, reject) => {
-    const sender = { id: 'wordreach', ...(tab && { tab, frameId: 0 }) };
-    const answers = tell(messages, structuredClone(message), sender, resolve);
-    if (!answers.includes(true))
-      reject(new Error('Could not establish connection. Receiving end does not exist.'));
-  });
+async function send(message: unknown, tab?: { id: number }): Promise<unknown> {
+  const sender = { id: 'wordreach', ...(tab && { tab, frameId: 0 }) };
+  const answer = tell(messages, structuredClone(message), sender).find((given) => given instanceof Promise);
+  if (!answer) throw new Error('Could not establish connection. Receiving end does not exist.');
+  return structuredClone(await answer);
 }
 
 /** What a page tells, as its content script does. */
@@ -108,7 +106,7 @@ export async function sendFromTab(id: number, message: unknown): Promise<void> {
 
 const nothing = async (): Promise<undefined> => undefined;
 const [local, sync] = [area('local', kept), area('sync', copied)];
-vi.stubGlobal('chrome', {
+const extension = {
   storage: {
     local,
     sync,
@@ -146,7 +144,10 @@ vi.stubGlobal('chrome', {
   action: { onClicked: heard(), setBadgeText: nothing, setBadgeBackgroundColor: nothing },
   commands: { onCommand: heard(), getAll: async () => [] },
   contextMenus: { onClicked: heard(), removeAll: nothing, create: () => undefined },
-});
+};
+// Under both names, as in Firefox: webextension-polyfill gives what it finds under `browser`.
+vi.stubGlobal('chrome', extension);
+vi.stubGlobal('browser', extension);
 
 /** The files of the package, from where the build has them. */
 vi.stubGlobal('fetch', async (address: string) => {

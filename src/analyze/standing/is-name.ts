@@ -1,6 +1,5 @@
 import { splitKey } from '../homographs/word-key.ts';
 import type { WordKey } from '../types.ts';
-import { isCapitalWord } from './capital-words.ts';
 import type { CompiledGroup } from './compile-group.ts';
 import type { WeighedWord } from './weigh-word.ts';
 
@@ -33,3 +32,18 @@ export function isName(
   if (capital === 'alone') return true;
   return capital === 'all' ? usage === 'name' : usage !== 'common';
 }
+
+/**
+ * Whether a word, given in lower case, is written with a capital although it is no name to be told in advance:
+ * I and its contractions, days, months, forms of address. Monday is judged like other words; Bram is a name.
+ */
+function isCapitalWord(word: string): boolean {
+  return CAPITAL_WORDS.has(word.replace(/'.*$/, ''));
+}
+
+const CAPITAL_WORDS: ReadonlySet<string> = new Set(
+  (
+    'i monday tuesday wednesday thursday friday saturday sunday january february march april may june july ' +
+    'august september october november december mr mrs ms miss dr'
+  ).split(' '),
+);

@@ -7,7 +7,7 @@ export interface Sender {
   readonly frameId?: number | undefined;
 }
 
-/** How an answer travels: Chromium hands over neither promises nor errors. */
+/** How an answer travels: of an error browsers hand over the message alone, and of no answer they say the same as of an empty one. */
 export type Reply = { readonly done: unknown } | { readonly fault: string; readonly details: string };
 
 /** What went wrong in another part of the extension. */
@@ -32,24 +32,18 @@ export function hearMessages(
   const hear = (
     message: unknown,
     sender: Sender & { id?: string | undefined },
-    reply: (reply: Reply) => void,
-  ): true | undefined => {
+  ): Promise<Reply> | undefined => {
     const answered = sender.id === browser.runtime.id ? answer(message, sender) : undefined;
-    answered?.then(
-      (done) => reply({ done }),
-      (error: unknown) =>
-        reply({
-          fault: error instanceof Error ? error.message : String(error),
-          details: describeError(error),
-        }),
+    return answered?.then(
+      (done) => ({ done }),
+      (error: unknown) => ({
+        fault: error instanceof Error ? error.message : String(error),
+        details: describeError(error),
+      }),
     );
-    return answered && true;
   };
-  browser.runtime.onMessage.addListener(hear as never);
-  // An extension that was updated has no interface any more to take it back from.
-  signal?.addEventListener('abort', () => browser.runtime?.onMessage?.removeListener(hear as never), {
-    once: true,
-  });
+  browser.runtime.onMessage.addListener(hear);
+  signal?.addEventListener('abort', () => browser.runtime.onMessage.removeListener(hear), { once: true });
 }
 
 /** What a reply holds; undefined where nobody answered. Throws a `RemoteFault` with what went wrong there. */

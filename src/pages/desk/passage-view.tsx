@@ -1,19 +1,31 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
-import { splitKey } from '../../analyze/index.ts';
 import { changeChosen, findGroup, type Groups } from '../../host/store/groups-store.ts';
 import { deletePassage, type StoryWord } from '../../host/store/passages-store.ts';
 import type { Sequences } from '../../host/store/sequences-store.ts';
 import { OutMenu } from '../../passage/print/out-menu.tsx';
 import { createShader } from '../../passage/shade-line.ts';
-import { setVersion, versionFor } from '../../passage/versions.ts';
+import { versionFor } from '../../passage/versions.ts';
 import { GapList } from '../../ui/gap-list.tsx';
 import { Reach } from '../../ui/reach.tsx';
 import type { WordLinks } from '../../ui/word-buttons.tsx';
 import { say } from '../../wording/say.ts';
 import { CompareView } from './compare-view.tsx';
+import { DeskBar } from './desk-bar.tsx';
 import { LongSentences } from './long-sentences.tsx';
 import type { PassageEditor, PassageWord } from './passage-editor.ts';
 import { PassageField } from './passage-field.tsx';
+import {
+  addStoryWords,
+  createPlaceCounter,
+  findPair,
+  isBeside,
+  needsVersions,
+  openFor,
+  type PassageState,
+  setStoryWords,
+  storyWordOf,
+  writeText,
+} from './passage-state.ts';
 import { PlanView } from './plan/plan-view.tsx';
 import { SourceFields } from './source-fields.tsx';
 import { StoryWords } from './story-words.tsx';
@@ -21,7 +33,7 @@ import { noteSaved, openPassage, type WantedSwap } from './use-desk.ts';
 import { useJudge } from './use-judge.ts';
 import { usePassage } from './use-passage.ts';
 import { useReport } from './use-report.ts';
-import { AS_FOUND, useVersions } from './use-versions.ts';
+import { useVersions } from './use-versions.ts';
 import { VersionsTable } from './versions-table.tsx';
 import { WordView } from './word-view.tsx';
 
@@ -38,16 +50,15 @@ interface PassageViewProps {
 /** One passage: its text as the chosen group is to read it, with what stands in the way. */
 export function PassageView({ id, groups, sequences, swap, onParted }: PassageViewProps) {
   const { passage, change, keep, show, isGone, fault } = usePassage(id, onParted);
-  const [groupId, setGroupId] = useState(groups.chosen);
-  const [beside, setBeside] = useState('');
-  const [isCounting, setCounting] = useState(false);
-  const [longest, setLongest] = useState<number | null>(null);
+  const [state, setState] = useState(() => openFor(groups.chosen));
+  const look = (change: Partial<PassageState>): void => setState((now) => ({ ...now, ...change }));
   const [word, setWord] = useState<PassageWord | null>(null);
   const editor = useRef<PassageEditor | null>(null);
-  const places = useRef(new Map<string, number>());
+  const [nextPlace] = useState(createPlaceCounter);
   const made = useRef<WantedSwap | null>(null);
+  const { groupId, longest } = state;
   const group = findGroup(groups, groupId);
-  const isBeside = beside !== '' && beside !== groupId;
+  const hasBeside = isBeside(state);
   const { judge, engine, fault: unloaded } = useJudge(group, sequences);
   const shader = useMemo(() => judge && createShader(judge), [judge]);
   const version = passage && versionFor(passage, groupId);
@@ -57,10 +68,9 @@ export function PassageView({ id, groups, sequences, swap, onParted }: PassageVi
   // A story word counts as by sight in this passage, and nowhere else.
   const storyWords = useMemo(() => version?.storyWords.map(({ word }) => word) ?? [], [version?.storyWords]);
   const report = useReport(version?.text ?? null, judging, storyWords);
-  const isWanted = isCounting || isBeside;
+  const isWanted = needsVersions(state);
   const versions = useVersions({ passage, groupId, groups, sequences, engine, isWanted });
-  const from = versions.find((one) => one.id === beside);
-  const to = versions.find((one) => one.id === groupId);
+  const pair = findPair(versions, state);
   useEffect(() => {
     if (!swap || !shade || !editor.current || made.current === swap) return;
     made.current = swap;
@@ -71,15 +81,7 @@ export function PassageView({ id, groups, sequences, swap, onParted }: PassageVi
   if (isGone) return <p class="note">{say('desk.passageGone')}</p>;
   if (!passage || !version) return <p class="note">{say('desk.openingPassage')}</p>;
 
-  const write = (changed: string): void =>
-    keep((now) => setVersion(now, groupId, (kept) => ({ ...kept, text: changed })));
-  const addStoryWords = (words: readonly StoryWord[]): void =>
-    change((now) =>
-      setVersion(now, groupId, (kept) => ({
-        ...kept,
-        storyWords: [...kept.storyWords, ...words.map(({ word, meaning }) => ({ word, meaning }))],
-      })),
-    );
+  const teach = (words: readonly StoryWord[]): void => change((now) => addStoryWords(now, groupId, words));
   const unsure = new Set(
     report?.words.filter(({ standing }) => standing === 'unsure').map((entry) => entry.word),
   );
@@ -87,11 +89,7 @@ export function PassageView({ id, groups, sequences, swap, onParted }: PassageVi
     opened: null,
     card: null,
     isUnsure: (shown) => unsure.has(shown),
-    open: (_list, shown) => {
-      const n = places.current.get(shown) ?? 0;
-      places.current.set(shown, n + 1);
-      editor.current?.goTo(shown, n);
-    },
+    open: (_list, shown) => void editor.current?.goTo(shown, nextPlace(shown)),
   };
   return (
     <div class="sheet">
@@ -110,65 +108,10 @@ export function PassageView({ id, groups, sequences, swap, onParted }: PassageVi
             openPassage(null);
           }}
         />
-        <div class="desk-bar">
-          <span>
-            <label for="desk-group" class="quiet">
-              {say('desk.forGroup')}
-            </label>{' '}
-            <select
-              id="desk-group"
-              class="field"
-              value={groupId}
-              onChange={(event) => setGroupId(event.currentTarget.value)}
-            >
-              {Object.entries(groups.groups).map(([key, { name }]) => (
-                <option key={key} value={key}>
-                  {name}
-                </option>
-              ))}
-            </select>
-          </span>
-          <span>
-            <label for="desk-beside" class="quiet">
-              {say('desk.beside')}
-            </label>{' '}
-            <select
-              id="desk-beside"
-              class="field"
-              value={beside}
-              onChange={(event) => setBeside(event.currentTarget.value)}
-            >
-              <option value="">{say('desk.besideNothing')}</option>
-              <option value={AS_FOUND}>{say('desk.besideAsFound')}</option>
-              {Object.entries(groups.groups)
-                .filter(([key]) => key !== groupId && Object.hasOwn(passage.versions, key))
-                .map(([key, { name }]) => (
-                  <option key={key} value={key}>
-                    {say('desk.besideTextFor', { group: name })}
-                  </option>
-                ))}
-            </select>
-          </span>
-          <a
-            class="plain"
-            href={`/report.html#passage/${id}/${encodeURIComponent(groupId)}`}
-            target="_blank"
-            rel="noopener"
-          >
-            {say('desk.climbAndReport')}
-          </a>
-          <a
-            class="plain"
-            href={`/lesson.html#${encodeURIComponent(groupId)}/${id}`}
-            target="_blank"
-            rel="noopener"
-          >
-            {say('desk.makeALesson')}
-          </a>
-        </div>
-        <details class="unfold" onToggle={(event) => setCounting(event.currentTarget.open)}>
+        <DeskBar passage={passage} groups={groups} state={state} onChange={look} />
+        <details class="unfold" onToggle={(event) => look({ isCounting: event.currentTarget.open })}>
           <summary>{say('desk.versionsAndPractice')}</summary>
-          <VersionsTable versions={versions} groupId={groupId} onOpen={setGroupId} />
+          <VersionsTable versions={versions} groupId={groupId} onOpen={(id) => look({ groupId: id })} />
         </details>
         <OutMenu {...{ passage, version, shade, engine }} groupName={group?.name ?? null} />
       </div>
@@ -179,15 +122,15 @@ export function PassageView({ id, groups, sequences, swap, onParted }: PassageVi
       )}
       <div class="desk-columns">
         <div class="desk-text">
-          {isBeside ? (
-            from && to && <CompareView from={from} to={to} />
+          {hasBeside ? (
+            pair && <CompareView {...pair} />
           ) : (
             <PassageField
               key={`${id} ${groupId}`}
               label={group ? say('desk.textForGroup', { group: group.name }) : say('desk.textForTheGroup')}
               text={text}
               shading={shade && { shade, longest }}
-              onText={write}
+              onText={(changed) => keep((now) => writeText(now, groupId, changed))}
               onSettled={show}
               onWord={setWord}
               ready={(made) => {
@@ -195,40 +138,36 @@ export function PassageView({ id, groups, sequences, swap, onParted }: PassageVi
               }}
             />
           )}
-          {!isBeside && <p class="quiet">{say('desk.keys')}</p>}
+          {!hasBeside && <p class="quiet">{say('desk.keys')}</p>}
         </div>
         <div class="desk-side">
-          {word && judge && engine && !isBeside && (
+          {word && judge && engine && !hasBeside && (
             <WordView
               word={word}
               analysis={engine.analyze(word.key)}
               judge={judge}
               onEverywhere={(swap) => editor.current?.replaceEverywhere(word.text, swap)}
               onEdit={(edits) => editor.current?.edit(edits)}
-              onStoryWord={(meaning) =>
-                addStoryWords([{ word: splitKey(word.key).word.toLowerCase(), meaning }])
-              }
-              isStoryWord={storyWords.includes(splitKey(word.key).word.toLowerCase())}
+              onStoryWord={(meaning) => teach([{ word: storyWordOf(word.key), meaning }])}
+              isStoryWord={storyWords.includes(storyWordOf(word.key))}
             />
           )}
           {report && <Reach tally={report.tally} />}
           <StoryWords
             words={version.storyWords}
-            onChange={(changed) =>
-              change((now) => setVersion(now, groupId, (kept) => ({ ...kept, storyWords: changed })))
-            }
+            onChange={(changed) => change((now) => setStoryWords(now, groupId, changed))}
           />
-          {judge && shade && !isBeside && (
+          {judge && shade && !hasBeside && (
             <PlanView
               text={text}
               shade={shade}
               judge={judge}
               storyWords={storyWords}
               onEdit={(edits) => editor.current?.edit(edits)}
-              onStoryWords={addStoryWords}
+              onStoryWords={teach}
             />
           )}
-          <LongSentences text={text} longest={longest} onChange={setLongest} />
+          <LongSentences text={text} longest={longest} onChange={(most) => look({ longest: most })} />
           {report && groupId === groups.chosen && (
             <GapList
               gaps={report.gaps}

@@ -1,8 +1,9 @@
 import { useEffect, useState } from 'preact/hooks';
 import { StorageFault } from '../../host/store/store-item.ts';
-import { TakeFault } from '../../passage/read-page-text.ts';
+import { addPassageOnce } from '../../passage/add-passage.ts';
+import { sayDay } from '../../passage/files/say-day.ts';
+import { readPageText, TakeFault } from '../../passage/read-page-text.ts';
 import { say } from '../../wording/say.ts';
-import { takeFromPage } from './take-from-page.ts';
 import { noteSaved, openPassage, type WantedSwap } from './use-desk.ts';
 
 interface TakeViewProps {
@@ -34,4 +35,28 @@ export function TakeView({ tab, swap, onNote }: TakeViewProps) {
       {fault ?? say('desk.taking')}
     </p>
   );
+}
+
+/** What came of taking a text from a page. */
+interface Taken {
+  readonly id: string;
+  /** How many pictures were left out. */
+  readonly pictures: number;
+}
+
+/**
+ * Puts the text that is checked on a shaded page on the desk, with where it comes from; one that lies there already is
+ * found again. Rejects with `TakeFault` when the page is no longer shaded or has no words, with `StorageFault` when it
+ * cannot be kept.
+ */
+async function takeFromPage(tab: number): Promise<Taken> {
+  const { page, text, pictures } = await readPageText(tab);
+  const { id, isNew } = await addPassageOnce({
+    title: page.title,
+    text,
+    url: page.url,
+    byline: page.byline,
+    date: sayDay(page.date),
+  });
+  return { id, pictures: isNew ? pictures : 0 };
 }

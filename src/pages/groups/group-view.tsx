@@ -1,12 +1,13 @@
-import type { Group, PatternId } from '../../analyze/types.ts';
+import type { Group, Sequence } from '../../analyze/types.ts';
 import { changeGroups, freeGroupName, type Groups } from '../../host/store/groups-store.ts';
 import { datedMoves, moveGroup, today } from '../../host/store/move-group.ts';
 import { findSequence, type Sequences } from '../../host/store/sequences-store.ts';
 import { GroupOptionsView } from '../../ui/group-options.tsx';
 import { sayDay } from '../../ui/say-day.ts';
 import { stepTitle } from '../../ui/step-title.ts';
-import { say, sayWith, type TextId } from '../../wording/say.ts';
+import { say, sayWith } from '../../wording/say.ts';
 import { addGroup, deleteGroup, editGroup } from './edit-groups.ts';
+import { EDIT_TEXTS, type EditText, mayDelete, placeOf, putPattern, takePattern } from './group-state.ts';
 import { PatternPicker } from './pattern-picker.tsx';
 import { ReadNowView } from './read-now-view.tsx';
 import { SequenceChoice } from './sequence-choice.tsx';
@@ -22,72 +23,15 @@ interface GroupViewProps {
   readonly engine: EngineState;
 }
 
-/** Says what was changed in a group. */
-type EditText = Extract<TextId, `groups.changed${string}`>;
-
 /** One group: everything a text is checked against, and beside it what that makes readable. */
 export function GroupView({ id, groups, sequences, engine }: GroupViewProps) {
   const group = groups.groups[id]!;
   const sequence = findSequence(sequences, group.sequence);
   const edit = (says: EditText, change: (group: Group) => Group): void =>
     void editGroup(id, say(says, { group: group.name }), change);
-  const placeOf = (pattern: PatternId): string => {
-    const step = sequence?.steps.findIndex(({ teaches }) => teaches.includes(pattern)) ?? -1;
-    if (step < 0) return '';
-    return say(step < group.step ? 'groups.inTaughtStep' : 'groups.inStep', { step: step + 1 });
-  };
-  const only = Object.keys(groups.groups).length === 1;
   return (
     <div class="sheet">
-      <div class="part">
-        <TextField
-          owner={id}
-          label={say('groups.nameOfGroup')}
-          large
-          value={group.name}
-          onChange={(name) =>
-            void editGroup(id, say('groups.renamed', { what: group.name }), (now) => ({ ...now, name }))
-          }
-        />
-        <p class="row">
-          {groups.chosen === id ? (
-            <span class="quiet">{say('groups.isChecked')}</span>
-          ) : (
-            <button
-              type="button"
-              class="action"
-              onClick={() => void changeGroups((all) => ({ ...all, chosen: id }))}
-            >
-              {say('groups.checkForIt')}
-            </button>
-          )}
-          <button
-            type="button"
-            class="plain"
-            onClick={async () => {
-              const name = freeGroupName(say('groups.copyName', { group: group.name }), groups);
-              const says = say('groups.copied', { what: group.name });
-              go({ view: 'group', id: await addGroup(says, { ...group, name }) });
-            }}
-          >
-            {say('groups.copy')}
-          </button>
-          {only ? (
-            <span class="quiet">{say('groups.lastStays')}</span>
-          ) : (
-            <button
-              type="button"
-              class="plain"
-              onClick={() => {
-                go({ view: 'group', id: null });
-                void deleteGroup(id);
-              }}
-            >
-              {say('groups.delete')}
-            </button>
-          )}
-        </p>
-      </div>
+      <GroupHead id={id} group={group} groups={groups} />
       <div class="columns">
         <div class="parts">
           <section class="part" aria-labelledby="steps-title">
@@ -98,73 +42,7 @@ export function GroupView({ id, groups, sequences, engine }: GroupViewProps) {
               onMove={(to) => edit('groups.changedStep', (now) => moveGroup(now, to, today()))}
             />
           </section>
-          <section class="part" aria-labelledby="besides-title">
-            <h2 id="besides-title">{say('groups.besides')}</h2>
-            <PatternPicker
-              label={say('groups.alsoTaught')}
-              hint={say('groups.aboutAlsoTaught')}
-              chosen={group.alsoTaught}
-              placeOf={placeOf}
-              onAdd={(pattern) =>
-                edit('groups.changedPatterns', (now) => ({
-                  ...now,
-                  alsoTaught: [...now.alsoTaught, pattern],
-                  notYet: now.notYet.filter((other) => other !== pattern),
-                }))
-              }
-              onRemove={(pattern) =>
-                edit('groups.changedPatterns', (now) => ({
-                  ...now,
-                  alsoTaught: now.alsoTaught.filter((other) => other !== pattern),
-                }))
-              }
-            />
-            <PatternPicker
-              label={say('groups.notYet')}
-              hint={say('groups.aboutNotYet')}
-              chosen={group.notYet}
-              placeOf={placeOf}
-              onAdd={(pattern) =>
-                edit('groups.changedExceptions', (now) => ({
-                  ...now,
-                  notYet: [...now.notYet, pattern],
-                  alsoTaught: now.alsoTaught.filter((other) => other !== pattern),
-                }))
-              }
-              onRemove={(pattern) =>
-                edit('groups.changedExceptions', (now) => ({
-                  ...now,
-                  notYet: now.notYet.filter((other) => other !== pattern),
-                }))
-              }
-            />
-            <WordsField
-              owner={id}
-              english
-              label={say('groups.bySight')}
-              hint={sayWith('groups.aboutBySight', {
-                base: english('want'),
-                form: english('wants'),
-                ending: english('-s'),
-              })}
-              words={group.bySight}
-              onChange={(bySight) => edit('groups.changedBySight', (now) => ({ ...now, bySight }))}
-            />
-            <WordsField
-              owner={id}
-              label={say('groups.names')}
-              hint={say('groups.aboutNames')}
-              words={group.names}
-              onChange={(names) => edit('groups.changedNames', (now) => ({ ...now, names }))}
-            />
-            <WordsField
-              owner={id}
-              label={say('groups.leftOut')}
-              hint={say('groups.aboutLeftOut', { noise: 'brr', address: 'www' })}
-              words={group.skip ?? []}
-              onChange={(skip) => edit('groups.changedLeftOut', (now) => ({ ...now, skip }))}
-            />
-          </section>
+          <Besides id={id} group={group} sequence={sequence} edit={edit} />
           <section class="part">
             <GroupOptionsView
               options={group.options}
@@ -180,6 +58,120 @@ export function GroupView({ id, groups, sequences, engine }: GroupViewProps) {
         </div>
       </div>
     </div>
+  );
+}
+
+interface GroupHeadProps extends Pick<GroupViewProps, 'id' | 'groups'> {
+  readonly group: Group;
+}
+
+/** What a group is called, and what can be done with it as a whole. */
+function GroupHead({ id, group, groups }: GroupHeadProps) {
+  return (
+    <div class="part">
+      <TextField
+        owner={id}
+        label={say('groups.nameOfGroup')}
+        large
+        value={group.name}
+        onChange={(name) =>
+          void editGroup(id, say('groups.renamed', { what: group.name }), (now) => ({ ...now, name }))
+        }
+      />
+      <p class="row">
+        {groups.chosen === id ? (
+          <span class="quiet">{say('groups.isChecked')}</span>
+        ) : (
+          <button
+            type="button"
+            class="action"
+            onClick={() => void changeGroups((all) => ({ ...all, chosen: id }))}
+          >
+            {say('groups.checkForIt')}
+          </button>
+        )}
+        <button
+          type="button"
+          class="plain"
+          onClick={async () => {
+            const name = freeGroupName(say('groups.copyName', { group: group.name }), groups);
+            const says = say('groups.copied', { what: group.name });
+            go({ view: 'group', id: await addGroup(says, { ...group, name }) });
+          }}
+        >
+          {say('groups.copy')}
+        </button>
+        {mayDelete(groups.groups) ? (
+          <button
+            type="button"
+            class="plain"
+            onClick={() => {
+              go({ view: 'group', id: null });
+              void deleteGroup(id);
+            }}
+          >
+            {say('groups.delete')}
+          </button>
+        ) : (
+          <span class="quiet">{say('groups.lastStays')}</span>
+        )}
+      </p>
+    </div>
+  );
+}
+
+const HINTS = { alsoTaught: 'groups.aboutAlsoTaught', notYet: 'groups.aboutNotYet' } as const;
+
+interface BesidesProps {
+  readonly id: string;
+  readonly group: Group;
+  readonly sequence: Sequence | null;
+  readonly edit: (says: EditText, change: (group: Group) => Group) => void;
+}
+
+/** What a group was taught, or not, besides its steps: patterns, words by sight, names. */
+function Besides({ id, group, sequence, edit }: BesidesProps) {
+  return (
+    <section class="part" aria-labelledby="besides-title">
+      <h2 id="besides-title">{say('groups.besides')}</h2>
+      {(['alsoTaught', 'notYet'] as const).map((list) => (
+        <PatternPicker
+          key={list}
+          label={say(`groups.${list}`)}
+          hint={say(HINTS[list])}
+          chosen={group[list]}
+          placeOf={(pattern) => placeOf(pattern, group, sequence)}
+          onAdd={(pattern) => edit(EDIT_TEXTS[list], (now) => putPattern(now, list, pattern))}
+          onRemove={(pattern) => edit(EDIT_TEXTS[list], (now) => takePattern(now, list, pattern))}
+        />
+      ))}
+      <WordsField
+        owner={id}
+        english
+        label={say('groups.bySight')}
+        hint={sayWith('groups.aboutBySight', {
+          base: english('want'),
+          form: english('wants'),
+          ending: english('-s'),
+        })}
+        words={group.bySight}
+        onChange={(bySight) => edit('groups.changedBySight', (now) => ({ ...now, bySight }))}
+      />
+      <WordsField
+        owner={id}
+        label={say('groups.names')}
+        hint={say('groups.aboutNames')}
+        words={group.names}
+        onChange={(names) => edit('groups.changedNames', (now) => ({ ...now, names }))}
+      />
+      <WordsField
+        owner={id}
+        label={say('groups.leftOut')}
+        hint={say('groups.aboutLeftOut', { noise: 'brr', address: 'www' })}
+        words={group.skip ?? []}
+        onChange={(skip) => edit('groups.changedLeftOut', (now) => ({ ...now, skip }))}
+      />
+    </section>
   );
 }
 

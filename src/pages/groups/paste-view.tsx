@@ -1,5 +1,5 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
-import { type CellKind, type ItemChoice, importSequence, readColumns } from '../../analyze/index.ts';
+import type { ImportedSequence, ItemChoice } from '../../analyze/index.ts';
 import { findGroup, type Groups } from '../../host/store/groups-store.ts';
 import { type ImportChoices, keepImportChoice, loadImportChoices } from '../../host/store/import-choices.ts';
 import { moveGroup, today } from '../../host/store/move-group.ts';
@@ -9,17 +9,26 @@ import { say } from '../../wording/say.ts';
 import { ColumnsTable } from './columns-table.tsx';
 import { editGroup } from './edit-groups.ts';
 import { addSequence } from './edit-sequences.ts';
-import { fromPasted, itemsToSettle, stepName } from './from-pasted.ts';
+import { fromPasted, stepName } from './from-pasted.ts';
 import { NeverTaughtList } from './never-taught-list.tsx';
 import './paste.css';
+import {
+  choiceOf,
+  findTrouble,
+  importWithChoices,
+  lastTaughtOf,
+  nameOf,
+  readPastedText,
+  type SaidColumns,
+  sayColumn,
+  settle,
+} from './paste-state.ts';
 import { PastedSteps } from './pasted-steps.tsx';
 import { SettleItem } from './settle-item.tsx';
 import { TextField } from './text-field.tsx';
 import type { EngineState } from './use-engine.ts';
 import { go } from './use-route.ts';
 
-/** Longer than any scope and sequence: one of a whole school has some 20,000 characters. */
-const LONGEST = 200_000;
 /** What was used stays in its tab, to be settled otherwise and used again. */
 const DRAFT = 'pasted-sequence';
 /** In English, as what is pasted is. */
@@ -34,37 +43,17 @@ export function PasteView({ groups, engine }: { groups: Groups; engine: EngineSt
   const [named, setNamed] = useState<string | null>(null);
   const [follower, setFollower] = useState(groups.chosen);
   const [step, setStep] = useState(1);
-  const [columnsOf, setColumnsOf] = useState<{
-    readonly heads: string;
-    readonly kinds: readonly CellKind[];
-  }>();
+  const [said, setSaid] = useState<SaidColumns | null>(null);
   useEffect(() => {
     void loadImportChoices().then((kept) => setChoices((made) => ({ ...kept, ...made })));
   }, []);
-  const tooLong = text.length > LONGEST;
-  const table = useMemo(() => (tooLong ? null : readColumns(text)), [text]);
-  const heads = table?.columns.map(({ name }) => name).join('\t') ?? '';
-  // What the teacher said of the columns goes as long as the head of the table stays.
-  const columns = useMemo(
-    () => (columnsOf?.heads === heads ? columnsOf.kinds : (table?.columns.map(({ kind }) => kind) ?? [])),
-    [table, heads, columnsOf],
-  );
-  // Example words count once the engine is here; until then they are read by their shape.
   const words = engine.kind === 'ready' ? engine.engine : undefined;
-  const imported = useMemo(
-    () => importSequence(tooLong ? '' : text, choices, columns, words),
-    [text, choices, columns, words],
-  );
-  const unaided = useMemo(
-    () => importSequence(tooLong ? '' : text, {}, columns, words),
-    [text, columns, words],
-  );
-  const toSettle = useMemo(() => itemsToSettle(unaided), [unaided]);
-  const choiceOf = (key: string): ItemChoice | undefined =>
-    Object.hasOwn(choices, key) ? choices[key] : undefined;
-  const name = named ?? (imported.title.trim() || say('sequences.ourSequence'));
-
-  const lastTaught = Math.min(step, Math.max(1, imported.steps.length));
+  const pasted = useMemo(() => readPastedText(text, said, words), [text, said, words]);
+  const imported = useMemo(() => importWithChoices(pasted, choices), [pasted, choices]);
+  const { table, columns, unaided, toSettle } = pasted;
+  const trouble = findTrouble(text, pasted);
+  const name = nameOf(imported, named);
+  const lastTaught = lastTaughtOf(imported, step);
 
   const write = (changed: string): void => {
     type(changed);
@@ -75,7 +64,7 @@ export function PasteView({ groups, engine }: { groups: Groups; engine: EngineSt
     }
   };
   const choose = (key: string, choice: ItemChoice | null): void => {
-    setChoices(({ [key]: _, ...others }) => (choice === null ? others : { ...others, [key]: choice }));
+    setChoices((made) => settle(made, key, choice));
     void keepImportChoice(key, choice);
   };
   const use = async (): Promise<void> => {
@@ -111,12 +100,12 @@ export function PasteView({ groups, engine }: { groups: Groups; engine: EngineSt
             onInput={(event) => write(event.currentTarget.value)}
           />
         </div>
-        {tooLong && (
+        {trouble === 'tooLong' && (
           <p class="note" role="alert">
             {say('sequences.tooLong')}
           </p>
         )}
-        {text.trim() !== '' && !tooLong && imported.steps.length === 0 && (
+        {trouble === 'noSteps' && (
           <p class="note" role="status">
             {say('sequences.noSteps')}
           </p>
@@ -131,7 +120,7 @@ export function PasteView({ groups, engine }: { groups: Groups; engine: EngineSt
               <ColumnsTable
                 table={table}
                 chosen={columns}
-                onChoose={(column, kind) => setColumnsOf({ heads, kinds: columns.with(column, kind) })}
+                onChoose={(column, kind) => setSaid(sayColumn(pasted, column, kind))}
               />
             </section>
           )}
@@ -145,7 +134,7 @@ export function PasteView({ groups, engine }: { groups: Groups; engine: EngineSt
                     key={key}
                     item={item}
                     step={step}
-                    choice={choiceOf(key)}
+                    choice={choiceOf(choices, key)}
                     onChoose={(choice) => choose(key, choice)}
                   />
                 ))}
@@ -155,7 +144,12 @@ export function PasteView({ groups, engine }: { groups: Groups; engine: EngineSt
           <section class="part" aria-labelledby="pasted-title">
             <h2 id="pasted-title">{say('sequences.howUnderstood')}</h2>
             <p class="quiet">{say('sequences.pressAPiece')}</p>
-            <PastedSteps imported={imported} unaided={unaided} choiceOf={choiceOf} onChoose={choose} />
+            <PastedSteps
+              imported={imported}
+              unaided={unaided}
+              choiceOf={(key) => choiceOf(choices, key)}
+              onChoose={choose}
+            />
           </section>
           <NeverTaughtList imported={imported} engine={engine} group={findGroup(groups, follower)} />
           <section class="part" aria-labelledby="use-title">
@@ -166,39 +160,11 @@ export function PasteView({ groups, engine }: { groups: Groups; engine: EngineSt
               value={name}
               onChange={setNamed}
             />
-            <div class="picker">
-              <label for="follower">{say('sequences.follower')}</label>
-              <select
-                id="follower"
-                class="field"
-                value={follower}
-                onChange={(event) => setFollower(event.currentTarget.value)}
-              >
-                {Object.entries(groups.groups).map(([id, group]) => (
-                  <option key={id} value={id}>
-                    {group.name}
-                  </option>
-                ))}
-                <option value="">{say('sequences.noFollower')}</option>
-              </select>
-            </div>
-            {findGroup(groups, follower) && (
-              <div class="picker">
-                <label for="last-taught">{say('sequences.lastTaught')}</label>
-                <select
-                  id="last-taught"
-                  class="field"
-                  value={lastTaught}
-                  onChange={(event) => setStep(Number(event.currentTarget.value))}
-                >
-                  {imported.steps.map((one, i) => (
-                    <option key={i} value={i + 1}>
-                      {stepName(one, i)}
-                    </option>
-                  ))}
-                </select>
-              </div>
-            )}
+            <FollowerChoice
+              {...{ groups, imported, follower, lastTaught }}
+              onFollower={setFollower}
+              onStep={setStep}
+            />
             <p class="quiet">{say('sequences.aboutUsing')}</p>
             <button type="button" class="action" onClick={() => void use()}>
               {say('sequences.useThis')}
@@ -207,5 +173,56 @@ export function PasteView({ groups, engine }: { groups: Groups; engine: EngineSt
         </>
       )}
     </div>
+  );
+}
+
+interface FollowerChoiceProps {
+  readonly groups: Groups;
+  readonly imported: ImportedSequence;
+  /** Id of the group; none with ''. */
+  readonly follower: string;
+  readonly lastTaught: number;
+  readonly onFollower: (id: string) => void;
+  readonly onStep: (step: number) => void;
+}
+
+/** Which group is to follow the sequence, and what it was taught last. */
+function FollowerChoice({ groups, imported, follower, lastTaught, onFollower, onStep }: FollowerChoiceProps) {
+  return (
+    <>
+      <div class="picker">
+        <label for="follower">{say('sequences.follower')}</label>
+        <select
+          id="follower"
+          class="field"
+          value={follower}
+          onChange={(event) => onFollower(event.currentTarget.value)}
+        >
+          {Object.entries(groups.groups).map(([id, group]) => (
+            <option key={id} value={id}>
+              {group.name}
+            </option>
+          ))}
+          <option value="">{say('sequences.noFollower')}</option>
+        </select>
+      </div>
+      {findGroup(groups, follower) && (
+        <div class="picker">
+          <label for="last-taught">{say('sequences.lastTaught')}</label>
+          <select
+            id="last-taught"
+            class="field"
+            value={lastTaught}
+            onChange={(event) => onStep(Number(event.currentTarget.value))}
+          >
+            {imported.steps.map((one, i) => (
+              <option key={i} value={i + 1}>
+                {stepName(one, i)}
+              </option>
+            ))}
+          </select>
+        </div>
+      )}
+    </>
   );
 }

@@ -1,7 +1,11 @@
 import type { PatternId } from '../../analyze/types.ts';
-import { chosenGroup } from '../../host/store/groups-store.ts';
+import { describeFault } from '../../host/page-talk/describe-fault.ts';
+import { chosenGroup, type Groups, loadGroups, watchGroups } from '../../host/store/groups-store.ts';
+import { loadSequences, type Sequences, watchSequences } from '../../host/store/sequences-store.ts';
 import { StorageFault } from '../../host/store/store-item.ts';
 import { FaultNote } from '../../ui/fault-note.tsx';
+import { LoadFault, useLoaded } from '../../ui/use-loaded.ts';
+import { useWatched } from '../../ui/use-watched.ts';
 import { say } from '../../wording/say.ts';
 import { DeskLink } from './desk-link.tsx';
 import { GroupPicker } from './group-picker.tsx';
@@ -9,10 +13,10 @@ import '../../ui/page.css';
 import './panel.css';
 import { FaultDetails } from './fault-details.tsx';
 import type { PageState } from './follow-front.ts';
-import { ShadedPage } from './shaded-page.tsx';
-import { useGroups } from './use-groups.ts';
 import { usePage } from './use-page.ts';
-import { useSequences } from './use-sequences.ts';
+
+/** On its way while the page is asked for its words and the background for the report. */
+const loadShadedPage = () => import('./shaded-page.tsx').then(({ ShadedPage }) => ShadedPage);
 
 /** The side panel: the group, the reach of the page in front, and what is missing. */
 export function Panel() {
@@ -46,13 +50,10 @@ interface PageViewProps {
 }
 
 function PageView({ state, shade, retry, alsoTaught }: PageViewProps) {
+  const ShadedPage = useLoaded(loadShadedPage);
   switch (state.kind) {
     case 'loading':
-      return (
-        <p class="note" role="status">
-          {say('panel.readingThePage')}
-        </p>
-      );
+      return <Reading />;
     case 'closed':
       return (
         <div class="note" role="status">
@@ -74,6 +75,11 @@ function PageView({ state, shade, retry, alsoTaught }: PageViewProps) {
         <p class="note">{say('panel.openAStory')}</p>
       );
     case 'shaded':
+      if (ShadedPage === null) return <Reading />;
+      if (ShadedPage instanceof LoadFault) {
+        const { why, details } = describeFault(ShadedPage);
+        return <FaultDetails says={why} details={details} onRetry={() => location.reload()} />;
+      }
       return (
         <ShadedPage
           key={`${state.tab} ${state.page.url}`}
@@ -84,4 +90,22 @@ function PageView({ state, shade, retry, alsoTaught }: PageViewProps) {
         />
       );
   }
+}
+
+function Reading() {
+  return (
+    <p class="note" role="status">
+      {say('panel.readingThePage')}
+    </p>
+  );
+}
+
+/** The stored groups, kept up to date; null until they are read. */
+function useGroups(): Groups | null {
+  return useWatched(loadGroups, watchGroups);
+}
+
+/** The stored sequences, kept up to date; null until they are read. */
+function useSequences(): Sequences | null {
+  return useWatched(loadSequences, watchSequences);
 }

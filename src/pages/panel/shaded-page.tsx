@@ -1,7 +1,7 @@
-import { useRef, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import type { PatternId, Report, WordKey } from '../../analyze/types.ts';
 import type { PageWords, WordExplanation } from '../../contract/page-contract.ts';
-import { askPage, goToPlace } from '../../host/page-talk/client.ts';
+import { askBackground, askPage, goToPlace } from '../../host/page-talk/client.ts';
 import { listDetails } from '../../host/page-talk/describe-fault.ts';
 import { explainEmptyText } from '../../host/page-talk/explain-closed-page.ts';
 import { changeChosen } from '../../host/store/groups-store.ts';
@@ -18,11 +18,8 @@ import { FaultDetails } from './fault-details.tsx';
 import { type FigureLimit, findLimit } from './figure-limits.ts';
 import { FigureNote } from './figure-note.tsx';
 import { LookChoice } from './look-choice.tsx';
-import { ReportLink } from './report-link.tsx';
 import { ScopeChoice } from './scope-choice.tsx';
 import { ShelfButton } from './shelf-button.tsx';
-import { useExplanation } from './use-explanation.ts';
-import { useSwaps } from './use-swaps.ts';
 
 /** A word taken apart is not needed before the figures are there. */
 const loadWordCard = () => import('./word-card.tsx').then(({ WordCard }) => WordCard);
@@ -158,4 +155,50 @@ function describeInShort({ analysis, verdict }: WordExplanation): string {
   const needed = patternNames(verdict.missing);
   const short = `${analysis.word}: ${standingSentence(verdict)}`;
   return needed ? `${short} ${say('panel.neededInShort', { patterns: needed })}` : short;
+}
+
+/** Leads to the report on a shaded tab: its climb, and everything else there is to say of it. */
+function ReportLink({ tab }: { tab: number }) {
+  return (
+    <a class="tool" href={`/report.html#tab/${tab}`} target="_blank" rel="noopener">
+      {say('panel.climbAndReport')}
+    </a>
+  );
+}
+
+/** Everything known of one word, asked for anew when `version` changes (the group did); null until it is there. */
+function useExplanation(word: WordKey | null, version: unknown): WordExplanation | null {
+  const [found, setFound] = useState<WordExplanation | null>(null);
+  useEffect(() => {
+    if (word === null) return setFound(null);
+    let current = true;
+    askBackground('explain', word).then(
+      (answer) => current && setFound(answer),
+      () => current && setFound(null),
+    );
+    return () => {
+      current = false;
+    };
+  }, [word, version]);
+  return found?.analysis.word.toLowerCase() === word?.toLowerCase() ? found : null;
+}
+
+/** Words that may stand for a word at its first place in a page; null until they are found. */
+function useSwaps(tab: number, word: WordKey | null, version: unknown) {
+  const [swaps, setSwaps] = useState<readonly { text: string; reads: boolean }[] | null>(null);
+  useEffect(() => {
+    setSwaps(null);
+    if (word === null) return;
+    let current = true;
+    askPage(tab, 'sentence', { key: word, n: 0 })
+      .then((sentence) => (sentence ? askBackground('swaps', sentence) : []))
+      .then(
+        (found) => current && setSwaps(found),
+        () => current && setSwaps([]),
+      );
+    return () => {
+      current = false;
+    };
+  }, [tab, word, version]);
+  return swaps;
 }

@@ -9,6 +9,7 @@ import { Masthead } from '../../ui/masthead.tsx';
 import { saveFile } from '../../ui/save-file.ts';
 import { LoadFault, useLoaded } from '../../ui/use-loaded.ts';
 import { useWatched } from '../../ui/use-watched.ts';
+import { spokenDirection, spokenLanguage } from '../../wording/say.ts';
 import '../../ui/page.css';
 import '../../ui/wide-page.css';
 import './report.css';
@@ -16,7 +17,6 @@ import { say } from '../../wording/say.ts';
 import type { ReportText } from './report-text.ts';
 import { ReportView } from './report-view.tsx';
 import { useReportText } from './use-report-text.ts';
-import { writeReport } from './write-report.ts';
 
 /** The page that says everything of one text for one group: reach, climb, gaps, words, settings. */
 export function ReportPage() {
@@ -94,4 +94,33 @@ export function ReportPage() {
 /** The first of the wished for groups that is there, else the chosen one. */
 function pickGroup(wished: readonly (string | null)[], { groups, chosen }: Groups): string {
   return wished.find((id) => id !== null && Object.hasOwn(groups, id)) ?? chosen;
+}
+
+/**
+ * A report as a web page of its own, as it stands on the screen, without what can be pressed on it
+ * (`data-screen`) and without scripts; it needs nothing else and tells nobody that it is read.
+ */
+function writeReport(report: Element, title: string): string {
+  const page = document.implementation.createHTMLDocument(title);
+  page.documentElement.lang = spokenLanguage();
+  page.documentElement.dir = spokenDirection();
+  const charset = page.createElement('meta');
+  charset.setAttribute('charset', 'utf-8');
+  const viewport = page.createElement('meta');
+  viewport.name = 'viewport';
+  viewport.content = 'width=device-width, initial-scale=1';
+  const style = page.createElement('style');
+  style.textContent = [...document.styleSheets]
+    .flatMap((sheet) => [...sheet.cssRules])
+    .map(({ cssText }) => cssText)
+    .join('\n');
+  page.head.prepend(charset, viewport);
+  page.head.append(style);
+  const main = page.createElement('main');
+  main.className = 'report-page';
+  const copy = page.importNode(report, true);
+  for (const control of copy.querySelectorAll('[data-screen]')) control.remove();
+  main.append(copy);
+  page.body.append(main);
+  return `<!doctype html>\n${page.documentElement.outerHTML}\n`;
 }

@@ -1,8 +1,12 @@
+import { settleCounts } from '../../analyze/index.ts';
+import type { WordKey } from '../../analyze/types.ts';
+import type { ShelfText } from '../../host/store/shelf-store.ts';
+import { cutLine } from '../../passage/cut-line.ts';
 import { openFile } from '../../passage/files/open-file.ts';
 import type { OpenedBook, OpenedText } from '../../passage/files/opened-file.ts';
 import { takeChapters } from '../../passage/files/take-chapters.ts';
 import type { VettedText } from './add-to-shelf.ts';
-import { countText } from './count-text.ts';
+import { createPause } from './create-pause.ts';
 
 /**
  * Reads a file as one text, or a book as one text for each chapter from the first of its story on, since what stands before is title and
@@ -26,4 +30,22 @@ function listTexts(opened: OpenedText | OpenedBook): OpenedText[] {
     .map((_, n) => n)
     .slice(opened.first)
     .map((n) => takeChapters(opened, new Set([n])));
+}
+
+/** Words of a text with their counts, as the shelf keeps them. */
+type CountedText = Pick<ShelfText, 'words' | 'skipped'>;
+
+/** Counts the words of a text line by line, leaving the page time in between. Rejects when aborted. */
+async function countText(text: string, signal: AbortSignal): Promise<CountedText> {
+  const pause = createPause();
+  const words = new Map<WordKey, number>();
+  let skipped = 0;
+  for (const line of text.split('\n')) {
+    await pause();
+    signal.throwIfAborted();
+    const cut = cutLine(line);
+    skipped += cut.skipped;
+    for (const { key } of cut.words) words.set(key, (words.get(key) ?? 0) + 1);
+  }
+  return { words: [...settleCounts(words)], skipped };
 }

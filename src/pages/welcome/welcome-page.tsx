@@ -9,7 +9,6 @@ import { say } from '../../wording/say.ts';
 import '../../ui/page.css';
 import '../../ui/wide-page.css';
 import { GroupStep } from './group-step.tsx';
-import { Guide } from './guide.tsx';
 import { SequenceStep } from './sequence-step.tsx';
 import './welcome.css';
 
@@ -79,5 +78,29 @@ export function WelcomePage() {
         <Guide />
       </main>
     </div>
+  );
+}
+
+/** What the product does, in four pictures (`npm run pictures` takes them). */
+function Guide() {
+  const parts = [
+    { picture: 'shade', text: say('welcome.guideShade') },
+    { picture: 'panel', text: say('welcome.guidePanel') },
+    { picture: 'word', text: say('welcome.guideWord') },
+    { picture: 'desk', text: say('welcome.guideDesk') },
+  ];
+  return (
+    <section class="guide" aria-labelledby="guide-title">
+      <h2 id="guide-title">{say('welcome.guide')}</h2>
+      <ol class="guide-parts">
+        {parts.map(({ picture, text }) => (
+          <li key={picture}>
+            <img src={`/guide/${picture}.png`} alt="" loading="lazy" />
+            <p>{text}</p>
+          </li>
+        ))}
+      </ol>
+      <p class="quiet">{say('welcome.guideDeference')}</p>
+    </section>
   );
 }

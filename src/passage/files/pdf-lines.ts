@@ -1,6 +1,5 @@
 import { findGutters } from './find-gutters.ts';
 import type { PdfLine, PdfPiece } from './pdf-text.ts';
-import { readByColumns } from './read-by-columns.ts';
 
 /** In lines' own size: a gap wider than this is a space, one wider than that parts columns. */
 const SPACE = 0.15;
@@ -48,4 +47,23 @@ function isNear(line: PdfLine, { x, y, size }: PdfPiece): boolean {
 
 function isRaisedMark(line: PdfLine, { text, y, size }: PdfPiece): boolean {
   return size < line.size * 0.8 && y > line.y + line.size * 0.15 && /^\s*(\d{1,3}|[*†‡]+)\s*$/.test(text);
+}
+
+/** Lines of a page that is drawn row by row, in the order they are read: each column from top to bottom, between what stands across them. */
+function readByColumns(lines: readonly PdfLine[], gutters: readonly number[]): PdfLine[] {
+  if (gutters.length === 0) return [...lines];
+  const read: PdfLine[] = [];
+  const columns: PdfLine[][] = Array.from({ length: gutters.length + 1 }, () => []);
+  const end = (): void => {
+    for (const column of columns) read.push(...column.splice(0));
+  };
+  for (const line of lines) {
+    const column = gutters.filter((gutter) => gutter <= line.x).length;
+    const isAcross = column < gutters.length && line.right > gutters[column]!;
+    if (isAcross) end();
+    columns[column]!.push(line);
+    if (isAcross) end();
+  }
+  end();
+  return read;
 }

@@ -1,6 +1,5 @@
 import { useState } from 'preact/hooks';
-import { keepChoices, loadChoices } from './keep-choices.ts';
-import type { SheetChoices } from './sheet-choices.ts';
+import { parseChoices, type SheetChoices } from './sheet-choices.ts';
 
 /** How sheets are set, as chosen the last time, and a way to choose otherwise, which is kept. */
 export function useChoices(): readonly [SheetChoices, (choices: SheetChoices) => void] {
@@ -12,4 +11,22 @@ export function useChoices(): readonly [SheetChoices, (choices: SheetChoices) =>
       keepChoices(changed);
     },
   ];
+}
+
+const KEY = 'sheet-choices';
+
+/** How sheets were set the last time; as usual where nothing was kept. */
+function loadChoices(): SheetChoices {
+  try {
+    return parseChoices(JSON.parse(localStorage.getItem(KEY) ?? 'null'));
+  } catch {
+    return parseChoices(null);
+  }
+}
+
+/** Keeps the choices for the next sheet. Nothing is said where the browser refuses: the sheet in hand is right anyway. */
+function keepChoices(choices: SheetChoices): void {
+  try {
+    localStorage.setItem(KEY, JSON.stringify(choices));
+  } catch {}
 }

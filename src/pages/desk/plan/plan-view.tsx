@@ -6,8 +6,19 @@ import type { ShadedLine } from '../../../passage/shade-line.ts';
 import { say, sayWith } from '../../../wording/say.ts';
 import type { TextEdit } from '../passage-editor.ts';
 import { sayDecimal } from '../say-decimal.ts';
-import { listChanges, type PossibleChanges } from './list-changes.ts';
-import { type Change, type PlannedChange, planChanges } from './plan-changes.ts';
+import { listChanges } from './list-changes.ts';
+import type { Change } from './plan-changes.ts';
+import {
+  endOf,
+  isOutdated,
+  makeTicked,
+  NO_PLAN,
+  type PlanState,
+  type Proposal,
+  propose,
+  tick,
+  tickAll,
+} from './plan-state.ts';
 import './plan.css';
 
 /**
@@ -30,38 +41,26 @@ interface PlanViewProps {
   readonly onStoryWords: (words: readonly StoryWord[]) => void;
 }
 
-interface Proposal {
-  readonly possible: PossibleChanges;
-  readonly planned: readonly PlannedChange[];
-  readonly text: string;
-}
-
 /** Proposes the fewest changes to a reach; the teacher ticks those to make, and nothing is changed before. */
 export function PlanView({ text, shade, judge, storyWords, onEdit, onStoryWords }: PlanViewProps) {
-  const [target, setTarget] = useState(95);
-  const [most, setMost] = useState(3);
-  const [proposal, setProposal] = useState<Proposal | null>(null);
-  const [ticked, setTicked] = useState<ReadonlySet<Change>>(new Set());
-  const [failed, setFailed] = useState<string | null>(null);
-  const isOld = proposal !== null && proposal.text !== text;
+  const [plan, setPlan] = useState(NO_PLAN);
+  const { target, mostStoryWords, proposal, fault } = plan;
+  const isOld = isOutdated(plan, text);
 
-  const propose = async (): Promise<void> => {
+  const ask = async (): Promise<void> => {
     try {
       const possible = listChanges(text, shade, judge, await loadSwapper(), new Set(storyWords));
-      const planned = planChanges(possible.places, possible.changes, { target, storyWords: most });
-      setProposal({ possible, planned, text });
-      setTicked(new Set());
-      setFailed(null);
+      setPlan((now) => propose(now, text, possible));
     } catch (error) {
-      setFailed(error instanceof Error ? error.message : String(error));
+      const why = error instanceof Error ? error.message : String(error);
+      setPlan((now) => ({ ...now, fault: why }));
     }
   };
   const make = (): void => {
-    if (!proposal) return;
-    const chosen = proposal.planned.map(({ change }) => change).filter((change) => ticked.has(change));
-    onEdit(editsFor(chosen, proposal));
-    onStoryWords(chosen.filter((change) => change.kind === 'story-word'));
-    setProposal(null);
+    const made = makeTicked(plan);
+    onEdit(made.edits);
+    onStoryWords(made.storyWords);
+    setPlan((now) => ({ ...now, proposal: null }));
   };
   return (
     <details class="plan">
@@ -73,7 +72,10 @@ export function PlanView({ text, shade, judge, storyWords, onEdit, onStoryWords 
             id="plan-target"
             class="field field-short"
             value={String(target)}
-            onChange={(event) => setTarget(Number(event.currentTarget.value))}
+            onChange={(event) => {
+              const target = Number(event.currentTarget.value);
+              setPlan((now) => ({ ...now, target }));
+            }}
           >
             {TARGETS.map(([percent, id]) => (
               <option key={percent} value={String(percent)}>
@@ -85,8 +87,11 @@ export function PlanView({ text, shade, judge, storyWords, onEdit, onStoryWords 
           <select
             id="plan-words"
             class="field field-short"
-            value={String(most)}
-            onChange={(event) => setMost(Number(event.currentTarget.value))}
+            value={String(mostStoryWords)}
+            onChange={(event) => {
+              const mostStoryWords = Number(event.currentTarget.value);
+              setPlan((now) => ({ ...now, mostStoryWords }));
+            }}
           >
             {[0, 1, 2, 3, 5, 8].map((count) => (
               <option key={count} value={String(count)}>
@@ -95,55 +100,16 @@ export function PlanView({ text, shade, judge, storyWords, onEdit, onStoryWords 
             ))}
           </select>
         </p>
-        <button type="button" class="action" onClick={() => void propose()}>
+        <button type="button" class="action" onClick={() => void ask()}>
           {say('desk.propose')}
         </button>
         <div role="status">
-          {failed !== null && <p class="note note-wrong">{say('desk.planFailed', { why: failed })}</p>}
+          {fault !== null && <p class="note note-wrong">{say('desk.planFailed', { why: fault })}</p>}
           {proposal && !isOld && describeEnd(proposal, target)}
           {isOld && <p class="quiet">{say('desk.proposeAgain')}</p>}
         </div>
         {proposal && !isOld && proposal.planned.length > 0 && (
-          <>
-            <ol class="planned">
-              {proposal.planned.map(({ change, before, after }) => (
-                <li key={keyOf(change)}>
-                  <label>
-                    <input
-                      type="checkbox"
-                      checked={ticked.has(change)}
-                      onChange={(event) => {
-                        const { checked } = event.currentTarget;
-                        setTicked(
-                          (now) =>
-                            new Set(checked ? [...now, change] : [...now].filter((one) => one !== change)),
-                        );
-                      }}
-                    />
-                    <span>{labelOf(change, proposal)}</span>
-                    <span class="quiet planned-reach">
-                      {say('desk.reachFromTo', {
-                        before: sayDecimal(before, 1),
-                        after: sayDecimal(after, 1),
-                      })}
-                    </span>
-                  </label>
-                </li>
-              ))}
-            </ol>
-            <p class="row">
-              <button type="button" class="action" disabled={ticked.size === 0} onClick={make}>
-                {say('desk.makeTicked')}
-              </button>
-              <button
-                type="button"
-                class="plain"
-                onClick={() => setTicked(new Set(proposal.planned.map(({ change }) => change)))}
-              >
-                {say('desk.tickAll')}
-              </button>
-            </p>
-          </>
+          <PlannedChanges plan={plan} proposal={proposal} onPlan={setPlan} onMake={make} />
         )}
         <p class="quiet">{say('desk.aboutBetts')}</p>
       </div>
@@ -151,11 +117,56 @@ export function PlanView({ text, shade, judge, storyWords, onEdit, onStoryWords 
   );
 }
 
-function describeEnd({ planned }: Proposal, target: number) {
-  const last = planned.at(-1);
-  if (!last) return <p class="quiet">{say('desk.noChanges')}</p>;
-  if (last.after < target) return <p class="quiet">{say('desk.asNearAsItGets')}</p>;
-  return null;
+interface PlannedChangesProps {
+  readonly plan: PlanState;
+  readonly proposal: Proposal;
+  readonly onPlan: (change: (plan: PlanState) => PlanState) => void;
+  readonly onMake: () => void;
+}
+
+/** The changes that are proposed, each to be ticked. */
+function PlannedChanges({ plan, proposal, onPlan, onMake }: PlannedChangesProps) {
+  return (
+    <>
+      <ol class="planned">
+        {proposal.planned.map(({ change, before, after }) => (
+          <li key={keyOf(change)}>
+            <label>
+              <input
+                type="checkbox"
+                checked={plan.ticked.has(change)}
+                onChange={(event) => {
+                  const { checked } = event.currentTarget;
+                  onPlan((now) => tick(now, change, checked));
+                }}
+              />
+              <span>{labelOf(change, proposal)}</span>
+              <span class="quiet planned-reach">
+                {say('desk.reachFromTo', {
+                  before: sayDecimal(before, 1),
+                  after: sayDecimal(after, 1),
+                })}
+              </span>
+            </label>
+          </li>
+        ))}
+      </ol>
+      <p class="row">
+        <button type="button" class="action" disabled={plan.ticked.size === 0} onClick={onMake}>
+          {say('desk.makeTicked')}
+        </button>
+        <button type="button" class="plain" onClick={() => onPlan(tickAll)}>
+          {say('desk.tickAll')}
+        </button>
+      </p>
+    </>
+  );
+}
+
+function describeEnd(proposal: Proposal, target: number) {
+  const end = endOf(proposal, target);
+  if (end === null) return null;
+  return <p class="quiet">{end === 'nothing' ? say('desk.noChanges') : say('desk.asNearAsItGets')}</p>;
 }
 
 function labelOf(change: Change, { possible, text }: Proposal) {
@@ -174,25 +185,4 @@ function labelOf(change: Change, { possible, text }: Proposal) {
 function keyOf(change: Change): string {
   if (change.kind === 'drop') return `drop ${change.sentence}`;
   return change.kind === 'swap' ? `swap ${change.word} ${change.swap}` : `teach ${change.word}`;
-}
-
-/** The edits of the text for changes; a swap in a sentence that is left out is not made. */
-function editsFor(chosen: readonly Change[], { possible, text }: Proposal): TextEdit[] {
-  const dropped = new Set(chosen.flatMap((change) => (change.kind === 'drop' ? [change.sentence] : [])));
-  return chosen.flatMap((change): TextEdit[] => {
-    if (change.kind === 'story-word') return [];
-    if (change.kind === 'drop') {
-      const { from, to } = possible.sentences[change.sentence]!;
-      const blank = /^[ \t]*/.exec(text.slice(to))![0].length;
-      return [{ from, to: to + blank, text: '' }];
-    }
-    return change.places.flatMap((i) => {
-      const { from, to, sentence } = possible.places[i]!;
-      if (dropped.has(sentence)) return [];
-      const isCapital = /^\p{Lu}/u.test(text.slice(from, to));
-      const swap = isCapital ? change.swap.charAt(0).toUpperCase() + change.swap.slice(1) : change.swap;
-      const article = possible.articles.get(i);
-      return [...(article ? [article] : []), { from, to, text: swap }];
-    });
-  });
 }

@@ -1,0 +1,38 @@
+import type { Browser, Runtime } from 'webextension-polyfill';
+
+/**
+ * What a script in a page needs of webextension-polyfill, without the library: the browser's own interface gives promises, but Chromium
+ * takes none as the answer to a message.
+ */
+
+type Hear = (message: unknown, sender: Runtime.MessageSender) => Promise<unknown> | undefined;
+
+const own = (
+  import.meta.env.FIREFOX ? (globalThis as { browser?: unknown }).browser : globalThis.chrome
+) as Browser;
+const heard = new Map<Hear, Runtime.OnMessageListenerCallback>();
+
+const onMessage = {
+  addListener(hear: Hear): void {
+    const listener: Runtime.OnMessageListenerCallback = (message, sender, reply) => {
+      const answered = hear(message, sender);
+      void answered?.then(reply);
+      return (answered && true) as true;
+    };
+    heard.set(hear, listener);
+    own.runtime.onMessage.addListener(listener);
+  },
+  // An extension that was updated has no interface any more to take it back from.
+  removeListener: (hear: Hear): void => own.runtime?.onMessage?.removeListener(heard.get(hear)!),
+};
+
+export default {
+  runtime: {
+    get id() {
+      return own.runtime.id;
+    },
+    sendMessage: (message: unknown) => own.runtime.sendMessage(message),
+    onMessage,
+  },
+  storage: own.storage,
+};

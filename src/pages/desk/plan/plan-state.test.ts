@@ -1,0 +1,90 @@
+import { describe, expect, test } from 'vitest';
+import type { PossibleChanges } from './list-changes.ts';
+import type { Change } from './plan-changes.ts';
+import { endOf, isOutdated, makeTicked, NO_PLAN, propose, tick, tickAll } from './plan-state.ts';
+
+const text = 'Winding roads go down. The quay is an inlet. Fog came.';
+const at = (word: string, sentence: number, readable = false) => {
+  const from = text.indexOf(word);
+  return { from, to: from + word.length, readable, sentence };
+};
+const places = [
+  at('Winding', 0),
+  at('roads', 0, true),
+  at('quay', 1),
+  at('inlet', 1),
+  at('Fog', 2),
+  at('came', 2),
+];
+const bent: Change = { kind: 'swap', word: 'winding', swap: 'bent', places: [0] };
+const bay: Change = { kind: 'swap', word: 'inlet', swap: 'bay', places: [3] };
+const quay: Change = { kind: 'story-word', word: 'quay', meaning: 'where ships land', places: [2] };
+const fog: Change = { kind: 'drop', sentence: 2 };
+const article = { from: text.indexOf('an inlet'), to: text.indexOf('an inlet') + 2, text: 'a' };
+const possible: PossibleChanges = {
+  places,
+  changes: [bent, bay, quay, fog],
+  articles: new Map([[3, article]]),
+  sentences: ['Winding roads go down.', 'The quay is an inlet.', 'Fog came.'].map((sentence) => {
+    const from = text.indexOf(sentence);
+    return { from, to: from + sentence.length };
+  }),
+};
+const asked = { ...NO_PLAN, target: 100 };
+const proposed = propose(asked, text, possible);
+
+/** The text with edits made, the last first. */
+function edited(edits: ReturnType<typeof makeTicked>['edits']): string {
+  return edits
+    .toSorted((a, b) => b.from - a.from)
+    .reduce((now, { from, to, text: put }) => now.slice(0, from) + put + now.slice(to), text);
+}
+
+describe('a proposal', () => {
+  test('begins with nothing ticked, and forgets an earlier fault and earlier ticks', () => {
+    const again = propose({ ...tickAll(proposed), fault: 'no table' }, text, possible);
+    expect(again.ticked.size).toBe(0);
+    expect(again.fault).toBeNull();
+  });
+
+  test('keeps to the most story words that were asked for', () => {
+    const { proposal } = propose({ ...asked, mostStoryWords: 0 }, text, possible);
+    expect(proposal!.planned.map(({ change }) => change)).not.toContain(quay);
+    expect(proposed.proposal!.planned.map(({ change }) => change)).toContain(quay);
+  });
+
+  test('is outdated once the passage is another, and before it is made there is none', () => {
+    expect(isOutdated(proposed, text)).toBe(false);
+    expect(isOutdated(proposed, `${text} More.`)).toBe(true);
+    expect(isOutdated(NO_PLAN, text)).toBe(false);
+  });
+
+  test('says when it has nothing, and when it stays short of the target', () => {
+    const without = (changes: readonly Change[]) => propose(asked, text, { ...possible, changes }).proposal!;
+    expect(endOf(without([]), 100)).toBe('nothing');
+    expect(endOf(without([bent]), 100)).toBe('short');
+    expect(endOf(proposed.proposal!, 100)).toBeNull();
+  });
+});
+
+describe('the ticked changes', () => {
+  test('are none at first, and one can be taken back', () => {
+    expect(makeTicked(proposed)).toEqual({ edits: [], storyWords: [] });
+    const back = tick(tick(tick(proposed, bent, true), bay, true), bent, false);
+    expect(back.ticked).toEqual(new Set([bay]));
+  });
+
+  test('swap words in their case, mend the article before them, and teach story words', () => {
+    const ticked = [bent, bay, quay].reduce((plan, change) => tick(plan, change, true), proposed);
+    const { edits, storyWords } = makeTicked(ticked);
+    expect(edited(edits)).toBe('Bent roads go down. The quay is a bay. Fog came.');
+    expect(storyWords).toEqual([quay]);
+  });
+
+  test('leave a sentence out with the blank behind it, and swap nothing in it', () => {
+    const first: Change = { kind: 'drop', sentence: 0 };
+    const planned = [first, bent].map((change) => ({ change, before: 0, after: 0 }));
+    const plan = tickAll({ ...proposed, proposal: { possible, planned, text } });
+    expect(edited(makeTicked(plan).edits)).toBe('The quay is an inlet. Fog came.');
+  });
+});

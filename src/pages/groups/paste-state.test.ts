@@ -1,0 +1,89 @@
+import { describe, expect, test } from 'vitest';
+import type { ImportChoices } from '../../host/store/import-choices.ts';
+import {
+  choiceOf,
+  findTrouble,
+  importWithChoices,
+  lastTaughtOf,
+  nameOf,
+  readPastedText,
+  sayColumn,
+  settle,
+} from './paste-state.ts';
+
+const LIST = 'Tarn Quay sequence\nWeek 1: m, s\nWeek 2: sounds of the harbour';
+const TABLE = 'Week\tSounds\tNotes\n1\tm, s\tat\n2\tsh\tfish';
+
+describe('a pasted text', () => {
+  test.each([
+    ['', null],
+    [' \n', null],
+    [LIST, null],
+    ['?!', 'noSteps'],
+    ['a'.repeat(200_001), 'tooLong'],
+  ] as const)('that begins with “%.10s” has the trouble %s', (text, trouble) => {
+    expect(findTrouble(text, readPastedText(text, null, undefined))).toBe(trouble);
+  });
+
+  test('of one character too many is not read at all', () => {
+    const { unaided, table, text } = readPastedText(LIST.padEnd(200_001), null, undefined);
+    expect([unaided.steps, table, text]).toEqual([[], null, '']);
+    expect(readPastedText(LIST.padEnd(200_000), null, undefined).unaided.steps).toHaveLength(2);
+  });
+});
+
+describe('what is said of a column', () => {
+  const read = readPastedText(TABLE, null, undefined);
+  const said = sayColumn(read, 2, 'by-sight');
+
+  test('changes that column alone', () => {
+    const { columns, unaided } = readPastedText(TABLE, said, undefined);
+    expect(columns).toEqual(read.columns.with(2, 'by-sight'));
+    expect(unaided.steps.flatMap(({ items }) => items.flatMap(({ bySight }) => bySight))).toEqual([
+      'at',
+      'fish',
+    ]);
+  });
+
+  test('goes on while rows are added, and ends when the head of the table is another', () => {
+    expect(readPastedText(`${TABLE}\n3\tai\train`, said, undefined).columns[2]).toBe('by-sight');
+    const other = TABLE.replace('Notes', 'Remarks');
+    expect(readPastedText(other, said, undefined).columns).toEqual(
+      readPastedText(other, null, undefined).columns,
+    );
+  });
+});
+
+describe('a choice', () => {
+  const read = readPastedText(LIST, null, undefined);
+  const [{ key } = { key: '' }] = read.toSettle;
+  const statusOf = (choices: ImportChoices) =>
+    importWithChoices(read, choices).steps[1]!.items.map(({ status }) => status);
+
+  test('settles a piece, and left open again it is as before', () => {
+    const settled = settle({}, key, 'ignore');
+    expect(statusOf(settled)).toEqual(['ignored']);
+    expect(statusOf(settle(settled, key, null))).toEqual(['unknown']);
+    expect(choiceOf(settled, key)).toBe('ignore');
+  });
+
+  test('leaves the other choices, and names every object has are no choice', () => {
+    expect(settle({ ai: 'by-sight' }, key, 'ignore')).toEqual({ ai: 'by-sight', [key]: 'ignore' });
+    expect(choiceOf({}, 'constructor')).toBeUndefined();
+  });
+});
+
+test.each([
+  ['Ours', 'Tarn Quay', 'Ours'],
+  [null, 'Tarn Quay', 'Tarn Quay'],
+  [null, ' ', 'Our sequence'],
+  ['', 'Tarn Quay', ''],
+])('with “%s” typed, a text titled “%s” is called “%s”', (typed, title, name) => {
+  expect(nameOf({ title, steps: [] }, typed)).toBe(name);
+});
+
+test('a group was taught no step that the text does not have', () => {
+  const { unaided } = readPastedText(LIST, null, undefined);
+  expect([1, 2, 9].map((step) => lastTaughtOf(unaided, step))).toEqual([1, 2, 2]);
+  expect(lastTaughtOf({ title: '', steps: [] }, 4)).toBe(1);
+});

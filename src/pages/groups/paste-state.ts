@@ -1,0 +1,94 @@
+import {
+  type Analyzer,
+  type CellKind,
+  type ImportedSequence,
+  type ItemChoice,
+  importSequence,
+  type PastedTable,
+  readColumns,
+} from '../../analyze/index.ts';
+import type { ImportChoices } from '../../host/store/import-choices.ts';
+import { say } from '../../wording/say.ts';
+import { type ItemToSettle, itemsToSettle } from './from-pasted.ts';
+
+/** Longer than any scope and sequence, in UTF-16 units: one of a whole school has some 20,000. */
+const LONGEST = 200_000;
+
+/** What the teacher said the columns of a table are. It goes as long as the head of the table stays. */
+export interface SaidColumns {
+  readonly heads: string;
+  readonly kinds: readonly CellKind[];
+}
+
+/** A pasted text before the teacher's choices. */
+export interface PastedText {
+  /** Nothing where the text is too long to be read. */
+  readonly text: string;
+  readonly isTooLong: boolean;
+  readonly table: PastedTable | null;
+  readonly columns: readonly CellKind[];
+  readonly words: Analyzer | undefined;
+  readonly unaided: ImportedSequence;
+  readonly toSettle: readonly ItemToSettle[];
+}
+
+/** Reads a pasted text. Example words count by their patterns where there are `words`; else they are read by their shape. */
+export function readPastedText(
+  pasted: string,
+  said: SaidColumns | null,
+  words: Analyzer | undefined,
+): PastedText {
+  const isTooLong = pasted.length > LONGEST;
+  const text = isTooLong ? '' : pasted;
+  const table = isTooLong ? null : readColumns(text);
+  const columns =
+    said?.heads === headsOf(table) ? said.kinds : (table?.columns.map(({ kind }) => kind) ?? []);
+  const unaided = importSequence(text, {}, columns, words);
+  return { text, isTooLong, table, columns, words, unaided, toSettle: itemsToSettle(unaided) };
+}
+
+/** The sequence of a pasted text with what the teacher settled. */
+export function importWithChoices(
+  { text, columns, words }: PastedText,
+  choices: ImportChoices,
+): ImportedSequence {
+  return importSequence(text, choices, columns, words);
+}
+
+/** What is said of the columns when one of them (from 0) is said to be of another kind. */
+export function sayColumn({ table, columns }: PastedText, column: number, kind: CellKind): SaidColumns {
+  return { heads: headsOf(table), kinds: columns.with(column, kind) };
+}
+
+/** The choices with one settled, or (null) left open again. */
+export function settle(choices: ImportChoices, key: string, choice: ItemChoice | null): ImportChoices {
+  const { [key]: _, ...others } = choices;
+  return choice === null ? others : { ...others, [key]: choice };
+}
+
+export function choiceOf(choices: ImportChoices, key: string): ItemChoice | undefined {
+  return Object.hasOwn(choices, key) ? choices[key] : undefined;
+}
+
+/** What the page says of a text that gives no steps; null where it gives some, or nothing is pasted. */
+export function findTrouble(
+  pasted: string,
+  { isTooLong, unaided }: PastedText,
+): 'tooLong' | 'noSteps' | null {
+  if (isTooLong) return 'tooLong';
+  return pasted.trim() !== '' && unaided.steps.length === 0 ? 'noSteps' : null;
+}
+
+/** What the sequence will be called: as the teacher typed it, else as the text does. */
+export function nameOf({ title }: ImportedSequence, typed: string | null): string {
+  return typed ?? (title.trim() || say('sequences.ourSequence'));
+}
+
+/** The step (from 1) a group is said to have been taught last; the last one where the text has become shorter. */
+export function lastTaughtOf({ steps }: ImportedSequence, step: number): number {
+  return Math.min(step, Math.max(1, steps.length));
+}
+
+function headsOf(table: PastedTable | null): string {
+  return table?.columns.map(({ name }) => name).join('\t') ?? '';
+}
