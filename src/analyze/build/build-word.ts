@@ -114,9 +114,11 @@ function recordOrigin(
 ): BuiltWord {
   const { affix, stem, reading } = madeBy;
   const made = originOf(word, affix, stem);
-  const own: WordPart = { role: 'base', spellings: units };
-  if (!made) return { parts: [own], base: null, affixes: [] };
+  if (!made) return { parts: [{ role: 'base', spellings: units }], base: null, affixes: [] };
   const built = find(made.stem)[reading] ?? find(made.stem)[0];
+  const isInflection = made.change === 'drop-e' && /^(ed|ing)$/.test(affix.letters);
+  const spelt = isInflection && built ? keepSilentE(units, spellingsOf(built)) : units;
+  const own: WordPart = { role: 'base', spellings: spelt };
   const inner = built ? asBase(made.stem, built) : { base: made.stem, affixes: [] };
   const second = affix.kind === 'compound' ? find(affix.letters)[0] : undefined;
   const from = [
@@ -124,12 +126,20 @@ function recordOrigin(
     ...(second ? [{ word: affix.letters, built: second }] : []),
   ];
   return {
-    parts: splitOffAffix(word, units, affix, made.change) ?? [own],
+    parts: splitOffAffix(word, spelt, affix, made.change) ?? [own],
     base: inner.base,
     affixes: [...inner.affixes, { text: affix.letters, kind: affix.kind, change: made.change }],
     ...(from.length > 0 ? { from } : {}),
     ownSpellings: true,
   };
+}
+
+/** The o of supposed to, whose s is said otherwise than in suppose, is still that of o_e. */
+function keepSilentE(units: readonly WordSpelling[], base: readonly WordSpelling[]): readonly WordSpelling[] {
+  return units.map((unit, i) => {
+    const { letters, sound } = base[i] ?? unit;
+    return letters === `${unit.letters}_e` && sound === unit.sound ? { ...unit, spells: letters } : unit;
+  });
 }
 
 function originOf(word: string, { kind, letters }: AffixForm, stem: number): Stem | undefined {

@@ -12,7 +12,7 @@ export const HOMOGRAPHS: readonly string[] = (
   'increment initiate intimate invalid isolate laminate lead learned live lives minute misuse moderate moped ' +
   'mouth object ornament perfect permit polish postulate precipitate predicate present produce progress project ' +
   'protest read reading rebel record refund refuse reject resume row separate sewer sow subject subordinate ' +
-  'supplement suspect syndicate tear tears use uses wind winds wound'
+  'supplement supposed suspect syndicate tear tears use used uses wind winds wound'
 ).split(' ');
 
 /** With their -s forms. */

@@ -1,4 +1,5 @@
 import { governor } from './context-features.ts';
+import { partsOf } from './word-parts.ts';
 
 /** Where a word has one reading for certain; all that is given must hold. */
 interface Rule {
@@ -8,6 +9,12 @@ interface Rule {
   /** Words directly before or behind. */
   readonly before?: string;
   readonly behind?: string;
+  /** The second word behind. */
+  readonly second?: string;
+  /** True where the second word behind may be a verb. */
+  readonly verbSecond?: boolean;
+  /** Words anywhere before. */
+  readonly earlier?: string;
   /** Words anywhere near; of `also` one must be there too. */
   readonly near?: string;
   readonly also?: string;
@@ -168,8 +175,22 @@ const ruled: Readonly<Record<string, readonly Rule[]>> = {
       near: 'eye eyes blink blinked cheek cheeks cry cried crying weep wept burst face sob sobbed wiped joy laughter shed',
     },
   ],
+  // She is supposed to help; not she supposed it was late.
+  supposed: [{ reading: 1, behind: 'to' }, { reading: 0 }],
   // Put to use; not put to use it.
   use: [{ reading: 1, before: 'to', near: 'put', behind: '. , ; and' }],
+  used: [
+    // Got used to the cold; not got used.
+    { reading: 1, before: 'get gets getting got become becomes became grow grew grown', behind: 'to' },
+    // It used to be red; not it was used to tie a knot.
+    { reading: 1, behind: 'to', second: 'be have know like live love think' },
+    // The net is used to catch crabs; not I am used to crabs.
+    { reading: 0, slot: 'is', behind: 'to', verbSecond: true },
+    // This is a tool used to cut rope; not the shop used to sell rope.
+    { reading: 0, slot: 'other s doer noun', earlier: 'is are was were', behind: 'to', verbSecond: true },
+    { reading: 1, behind: 'to' },
+    { reading: 0 },
+  ],
   wind: [{ reading: 1, slot: VERBAL, near: 'clock rope wool watch bobbin string thread up round around' }],
   wound: [
     { reading: 1, before: 'he she they it', behind: 'a the up down round around through along his her its' },
@@ -199,6 +220,9 @@ export function settleByRule(
       (one.slot === undefined || holds(one.slot, slot)) &&
       (one.before === undefined || holds(one.before, before.at(-1)?.toLowerCase())) &&
       (one.behind === undefined || holds(one.behind, after[0]?.toLowerCase())) &&
+      (one.second === undefined || holds(one.second, after[1]?.toLowerCase())) &&
+      (one.verbSecond === undefined || /^[na]*v/.test(partsOf(after[1], false)) === one.verbSecond) &&
+      (one.earlier === undefined || before.some((piece) => holds(one.earlier!, piece.toLowerCase()))) &&
       [one.near, one.also].every(
         (cues) => cues === undefined || cues.split(' ').some((cue) => near.has(cue)),
       ),

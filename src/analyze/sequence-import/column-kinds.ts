@@ -9,7 +9,7 @@ const names: Readonly<Record<Exclude<CellKind, 'title'>, string>> = {
   patterns:
     'phonics|phonic|phonics focus|phonics skill|phonics skills|phonics pattern|phonics patterns|pattern|patterns|concept|concepts|phonics concept|skill|skills|grapheme|graphemes|gpc|gpcs|sound|sounds|letter|letters|letters and sounds|letter sounds|spelling|spellings|spelling pattern|spelling patterns|focus|sound focus|new sounds|new sound|new|teach|new teaching|new learning|correspondence|correspondences|sound spelling|phoneme|phonemes|content|what we teach|new patterns|new letters|target|objective|objectives|code|phonics content|morphology|word study|taught|phoneme grapheme',
   'by-sight':
-    'sight words|sight word|by sight|by sight words|words by sight|high frequency words|high frequency|hfw|hfws|irregular words|tricky words|tricky|common exception words|exception words|cew|cews|irregular high frequency words|high frequency irregular words|new sight words|words to know|words taught by sight|whole words|learn by sight|irregular',
+    'sight words|sight word|by sight|by sight words|words by sight|high frequency words|high frequency|hfw|hfws|irregular words|tricky words|tricky|common exception words|exception words|cew|cews|irregular high frequency words|high frequency irregular words|new sight words|words to know|words taught by sight|whole words|learn by sight|irregular|word wall|word wall words|wall words|sight vocabulary|look and say|look and know',
   notes:
     'notes|note|comments|comment|remarks|review|reviewed|revision|resources|texts|text|book|books|reading|assessment|assessments|homework|activity|activities|dictation|story|materials|revise|extra|links|link|reminder',
   examples:
@@ -34,10 +34,13 @@ export function findColumnKind(name: string): CellKind | null {
 
 /** Words that give a column's name away in a head: "New grapheme", "Decodable text". First come, first served. */
 const telling: readonly (readonly [CellKind, RegExp])[] = [
-  ['by-sight', /\b(?:sight|by heart|memor|instant|tricky|irregular|exception|frequency|hfw)/],
+  [
+    'by-sight',
+    /\b(?:sight|by heart|memor|instant|tricky|irregular|exception|frequency|hfw|word wall|rule breaker|(?:hard|odd) words?\b|\S*-hard\b)/,
+  ],
   [
     'notes',
-    /\b(?:notes?|teacher|comments?|texts?|books?|reviews?|readers?|stor(?:y|ies)|resources?|dictation)\b/,
+    /\b(?:notes?|teacher|comments?|texts?|books?|reviews?|readers?|stor(?:y|ies)|resources?|dictation|meanings?|means|definitions?)\b/,
   ],
   ['examples', /\b(?:examples?|key ?words?|words)\b/],
   [
@@ -56,3 +59,13 @@ export function findHeadKind(name: string, longest = 4): CellKind | null {
   if (exact !== null || name.length > 60 || name.trim().split(/\s+/).length > longest) return exact;
   return telling.find(([, words]) => words.test(name.toLowerCase()))?.[0] ?? null;
 }
+
+/** Where a list of by-sight words begins without a colon: `sh. Tricky words said`, `sh - HFW what`; a mark before it, a word behind. */
+export const sightListStart = new RegExp(
+  `(?<=[.;)]\\s+|\\s[-–—]\\s+)(?:also )?(?:${names['by-sight']
+    .split('|')
+    .filter((name) => name.includes(' ') || /^(?:hfw|cew)s?$/.test(name))
+    .sort((a, b) => b.length - a.length)
+    .join('|')})(?=\\s+[\\p{L}"“])`,
+  'giu',
+);

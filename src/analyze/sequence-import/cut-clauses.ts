@@ -1,4 +1,4 @@
-import { type CellKind, findColumnKind } from './column-kinds.ts';
+import { type CellKind, findColumnKind, sightListStart } from './column-kinds.ts';
 
 export interface Clause {
   readonly text: string;
@@ -32,6 +32,9 @@ function cutAtNames(part: string, kind: CellKind): readonly Clause[] {
     const name = nameBefore(part, colon);
     if (name !== null) found.push(name);
   }
+  for (const { index } of part.matchAll(sightListStart))
+    if (!found.some(({ at }) => Math.abs(at - index) < 6)) found.push({ at: index, kind });
+  found.sort((a, b) => a.at - b.at);
   const texts = cutAt(
     part,
     found.map(({ at }) => at),

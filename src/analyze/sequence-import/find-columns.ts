@@ -3,7 +3,7 @@ import { commonWords } from './common-words.ts';
 import { type FoundTable, namesColumns } from './find-rows.ts';
 import { readItems } from './read-items.ts';
 import { readWords } from './read-words.ts';
-import { MONTHS, readStepHeading } from './step-heading.ts';
+import { isDates, MONTHS, readStepHeading } from './step-heading.ts';
 
 /** A column of a pasted table. */
 export interface FoundColumn {
@@ -210,7 +210,7 @@ function isStepName(cell: string): boolean {
 
 /** `9/3-9/6`, `Sept 5-16`, `12.01.` */
 function isDate(cell: string): boolean {
-  return dates.test(cell) && readStepHeading(cell) === null;
+  return dates.test(cell) && (isDates(cell) || readStepHeading(cell) === null);
 }
 
 const dates = new RegExp(`\\d{1,2}[/.-]\\d{1,2}|\\b(?:${MONTHS})\\p{L}*\\.? \\d`, 'iu');

@@ -37,7 +37,7 @@ function findDivided(pasted: string): FoundTable | null {
     if (head >= 0 && head < lines.length - 1)
       return { before: lines.slice(0, head), rows: splitCells(lines.slice(head).join('\n'), divider) };
   }
-  return quotedRows(text) ?? gapRows(lines) ?? stackedRows(lines);
+  return quotedRows(text) ?? slashRows(lines) ?? gapRows(lines) ?? stackedRows(lines);
 }
 
 /** A bullet or number and the tab that word processors copy behind it: no cells. */
@@ -127,6 +127,26 @@ function barRows(lines: readonly string[]): FoundTable {
         .map((cell) => cell.trim()),
     );
   return { before: lines.slice(0, first), rows };
+}
+
+/** Lines that begin with a step's number and go on behind slashes: `3 / f, b / short i / it, in`; their names may be in a line above. */
+function slashRows(lines: readonly string[]): FoundTable | null {
+  const split = (line: string) => line.trim().split(/\s+\/(?:\s+|$)/);
+  const isRow = ([first = '', ...others]: readonly string[]) =>
+    others.length > 0 && (/^#?\d{1,3}[.)]?$/.test(first) || readStepHeading(first)?.rest === '');
+  const all = lines.map(split);
+  const first = all.findIndex(isRow);
+  const rows = all.filter(isRow);
+  const width = Math.max(...rows.map((row) => row.length), 0);
+  if (rows.length < 4 || width < 3 || rows.length * 10 < (all.length - first) * 8) return null;
+  const head = (all[first - 1] ?? []).map((cell) => cell.replace(/^.*[.:]\s+/, ''));
+  const names = head.length === width - 1 ? ['', ...head] : head;
+  const named = names.length === width && namesColumns(names);
+  // A dash is an empty cell.
+  const body = all.slice(first).map((row) => row.map((cell) => (/^[-–—]$/.test(cell) ? '' : cell)));
+  return named
+    ? { before: lines.slice(0, first - 1), rows: [names, ...body], head: 0 }
+    : { before: lines.slice(0, first), rows: body };
 }
 
 /** Columns set apart by two spaces or more, under a head whose names are so too. */

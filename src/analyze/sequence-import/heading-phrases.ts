@@ -173,7 +173,7 @@ export const headingPhrases: readonly (readonly [
     ['oi', 'oy', 'ou-ow', 'ow-ow', 'au', 'aw', 'oo-moon', 'oo-book', 'ew-oo', 'ew-yoo'],
   ],
   [
-    'r controlled|r controlled vowel|r influenced|r influenced vowel|r colored vowel|r coloured vowel|r vowel|vowel r|vowel plus r',
+    'r contr|r cont|r contr vowel|r controlled|r controlled vowel|r influenced|r influenced vowel|r colored vowel|r coloured vowel|r vowel|vowel r|vowel plus r',
     rVowels,
     false,
     family('r-controlled vowel'),

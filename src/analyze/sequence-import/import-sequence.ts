@@ -31,9 +31,9 @@ export function importSequence(
   const needs = engine === undefined ? noNeeds : createWordNeeds(engine);
   return {
     title,
-    steps: steps.map((step) => ({
+    steps: steps.map((step, i) => ({
       title: step.title,
-      items: readStep(step, needs).map((item) => applyChoice(item, choices)),
+      items: readStep(step, needs, i === 0).map((item) => applyChoice(item, choices)),
     })),
   };
 }

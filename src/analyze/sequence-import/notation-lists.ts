@@ -108,9 +108,6 @@ export function bracketedLetter(lexemes: readonly Lexeme[], i: number): Notation
   return { taken: 4, given: [{ ...run[0]!, kind: 'word', text, mark: 'none', end: run[3]!.end }] };
 }
 
-/** Words that a contraction has instead of its apostrophe. */
-const shortened = /^(?:not|is|will|am|are|have|has|had|would|us|be|verbs?|pronouns?|to)$/;
-
 /** "adding s or es", "adding un to the front of words": bare letters that are affixes. */
 export function addedAffixes(lexemes: readonly Lexeme[], i: number): Notation | null {
   if (!/^(?:add|adding|adds|added)$/.test(wordAt(lexemes, i))) return null;
@@ -170,18 +167,6 @@ export function soundByLetters(lexemes: readonly Lexeme[], i: number): Notation 
   if (/^[aeiou]$/.test(name.text) || !soundsByName.has(name.text)) return null;
   if (/^(?:long|short|soft|hard|voiced|unvoiced|voiceless|letter)$/.test(wordAt(lexemes, i - 1))) return null;
   return { taken: 2, given: [{ ...name, kind: 'sound', end: lexemes[i + 1]!.end }] };
-}
-
-export function shortForms(lexemes: readonly Lexeme[], i: number): Notation | null {
-  if (!/^(?:with|using|of|from|for)$/.test(wordAt(lexemes, i))) return null;
-  let end = i + 1;
-  for (let next = end; next < lexemes.length; next++) {
-    if (shortened.test(wordAt(lexemes, next))) end = next + 1;
-    else if (lexemes[next]!.kind !== 'break' && !/^(?:and|or)$/.test(wordAt(lexemes, next))) break;
-  }
-  return end === i + 1
-    ? null
-    : { taken: end - i, given: [{ ...lexemes[i]!, kind: 'note', end: lexemes[end - 1]!.end }] };
 }
 
 const numbers: Readonly<Record<string, string>> = { two: '2', three: '3', four: '4', five: '5', six: '6' };

@@ -10,6 +10,7 @@ import {
   soundByLetters,
   voicedTh,
 } from './notation-lists.ts';
+import { contractionKinds, doubleBeside, rimeList, rootsByName, softBehind } from './notation-word-parts.ts';
 import { at, ofWords, words } from './place-words.ts';
 
 /** Words that mean patterns, or letters. In order; the first that applies is taken. */
@@ -116,6 +117,36 @@ export const patternNotations: readonly NotationRule[] = [
     counterExample: 'f, v',
     // The catalogue has no row for it: it is asked.
     applies: phrase('(?:chang(?:e|es|ing) )?(?:the )?fe? (?:to|into) (?:a )?ve?s?', () => []),
+  },
+  {
+    name: 'endings of one vowel and consonants',
+    example: '-op, -ot',
+    counterExample: '-er, -est',
+    applies: rimeList,
+  },
+  {
+    name: 'roots by name',
+    example: 'Root port',
+    counterExample: 'root words',
+    applies: rootsByName,
+  },
+  {
+    name: 'contractions by their second word',
+    example: 'contractions with not, is',
+    counterExample: 'contractions',
+    applies: contractionKinds,
+  },
+  {
+    name: 'soft or hard after its letters',
+    example: 'c and g, soft',
+    counterExample: 'c and g',
+    applies: softBehind,
+  },
+  {
+    name: 'double beside other changes of the base',
+    example: 'double, drop e',
+    counterExample: 'double f, l',
+    applies: doubleBeside,
   },
   {
     name: 'letters from one to another',

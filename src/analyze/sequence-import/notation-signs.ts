@@ -1,15 +1,9 @@
 import { becomes, type NotationRule, note, phrase, wordAt } from './match-words.ts';
-import { addedAffixes, everySound, shortForms, soundOf } from './notation-lists.ts';
+import { addedAffixes, everySound, soundOf } from './notation-lists.ts';
 import { at, ofWords } from './place-words.ts';
 
 /** Words that say how others go together, or nothing. In order; the first that applies is taken. */
 export const signNotations: readonly NotationRule[] = [
-  {
-    name: 'short forms by their words',
-    example: 'contractions with not, is, will',
-    counterExample: 'blends with s, l',
-    applies: shortForms,
-  },
   {
     name: 'singular and plural',
     example: 'possessives: singular and plural',

@@ -8,7 +8,7 @@ import type { ImportedItem } from './imported-sequence.ts';
 import type { Phrase } from './phrases.ts';
 import { readClause } from './read-clause.ts';
 import { readWords } from './read-words.ts';
-import { isRestWeek, saysNothingNew } from './rest-weeks.ts';
+import { goesOver, isRestWeek, saysNothingNew } from './rest-weeks.ts';
 import { leanOnNeighbours, type Settled, settleSpelling } from './settle-spelling.ts';
 import { type Lexeme, splitLexemes } from './split-lexemes.ts';
 import type { Beside } from './weigh-examples.ts';
@@ -37,7 +37,8 @@ export function readItems(text: string, kind: CellKind, beside: Beside = nothing
       return [
         bySightItem(clause.text, /[,:–—-]|^(?:\S+\s+){0,3}\S+$/.test(clause.text) ? 'matched' : 'guessed'),
       ];
-    if (isRestWeek(clause.text)) return [item(clause.text, 'ignored')];
+    if (isRestWeek(clause.text) || (goesOver(clause.text) && beside.first !== true))
+      return [item(clause.text, 'ignored')];
     return readPatterns(clause.text, beside);
   });
 }
@@ -47,7 +48,12 @@ function readPatterns(text: string, beside: Beside): readonly ReadItem[] {
   const chunks = readClause(lexemes);
   if (chunks.length === 0) return [item(text, 'unknown')];
   const words = lexemes.filter(({ kind }) => kind === 'word');
-  if (saysNothingNew(text) && chunks.every(({ phrases, spelled }) => phrases.length + spelled.length === 0))
+  const marked = lexemes.some(({ mark, kind }) => mark !== 'none' || kind === 'sound' || kind === 'meant');
+  if (
+    saysNothingNew(text) &&
+    !marked &&
+    chunks.every(({ phrases, spelled }) => phrases.length + spelled.length === 0)
+  )
     return [item(text, 'ignored')];
   if (
     chunks.some((chunk) => chunk.known === 0) &&
@@ -99,7 +105,7 @@ function chunkItem(chunk: Chunk, text: string, settled: readonly Settled[], need
   const { known, unknown, phrases } = chunk;
   if (chunk.announces && settled.length === 0) return { ...item(text, 'ignored'), named: true };
   if (known === 0 || (chunk.asks && settled.length === 0) || (unknown > known && !saysEnough(chunk))) {
-    if (chunk.rest && unknown === 0) return item(text, 'ignored');
+    if ((chunk.rest && unknown === 0) || goesOver(text)) return item(text, 'ignored');
     if (isCommonWord(text)) return bySightItem(text, 'guessed');
     return item(text, 'unknown');
   }
@@ -191,6 +197,9 @@ function idsOf(phrases: readonly Phrase[]): readonly string[] {
   }, []);
 }
 
+/** The most words of a list before its name; more are prose that ends in `by sight`. */
+const LONGEST_BEFORE_NAME = 10;
+
 /** `Sight words the, of` without a colon, or `the, of (sight words)`. */
 function listsWords(text: string): boolean {
   const words = text.split(/[\s,:–—]+/).filter((word) => word !== '');
@@ -202,7 +211,9 @@ function listsWords(text: string): boolean {
         .join(' ')
         .replace(/^\(|\)$/g, ''),
     ];
-    const name = ends.find((end) => findColumnKind(end) === 'by-sight');
+    const [name] = ends.filter(
+      (end, i) => findColumnKind(end) === 'by-sight' && (i === 0 || words.length <= LONGEST_BEFORE_NAME),
+    );
     // "irregular" or "tricky" alone may begin a sentence.
     if (name !== undefined && (name.includes(' ') || /^(hfw|cew)s?$/i.test(name))) return true;
   }

@@ -10,21 +10,25 @@ interface ReadCell {
 }
 
 /** The items of a step. What stands in one row of a table is read together. */
-export function readStep({ cells }: LaidStep, needs: WordNeeds = noNeeds): readonly ReadItem[] {
+export function readStep(
+  { cells }: LaidStep,
+  needs: WordNeeds = noNeeds,
+  first = false,
+): readonly ReadItem[] {
   const rows: LaidCell[][] = [];
   for (const cell of cells) {
     const row = rows.at(-1);
     if (row !== undefined && row[0]!.row === cell.row) row.push(cell);
     else rows.push([cell]);
   }
-  return rows.flatMap((row) => readRow(row, needs));
+  return rows.flatMap((row) => readRow(row, needs, first));
 }
 
 /**
  * Reads the cells of a row twice: headings in one are what the letters in another are a list of, "Long e" beside
  * `ee, ea`. Where two cells say the same, the narrower goes: "Initial blends" beside `bl, cl` teaches those two.
  */
-function readRow(cells: readonly LaidCell[], needs: WordNeeds): readonly ReadItem[] {
+function readRow(cells: readonly LaidCell[], needs: WordNeeds, first: boolean): readonly ReadItem[] {
   const words = cells.filter(({ kind }) => kind === 'examples').flatMap(({ text }) => readWords(text));
   const examples = words.map((word) => word.toLowerCase());
   const headings = cells.map(({ text, kind }) =>
@@ -33,7 +37,10 @@ function readRow(cells: readonly LaidCell[], needs: WordNeeds): readonly ReadIte
   const read = cells.map(({ text, kind, about }, i): ReadCell => {
     const named = about ? readItems(about, 'patterns').flatMap((item) => item.headings) : [];
     const others = cells[0]!.row === undefined ? [] : headings.filter((_, place) => place !== i).flat();
-    return { kind, items: readItems(text, kind, { examples, headings: [...named, ...others], needs }) };
+    return {
+      kind,
+      items: readItems(text, kind, { examples, headings: [...named, ...others], needs, first }),
+    };
   });
   if (cells[0]!.row === undefined) return read.flatMap(({ items }) => items);
   return read.flatMap((cell, i) => cell.items.map((item) => narrow(item, cell.kind, lettersBeside(read, i))));

@@ -29,9 +29,29 @@ export function isRestWeek(text: string): boolean {
   return words.every((word) => restWords.has(word) || companions.has(word) || /^\p{N}+$/u.test(word));
 }
 
-/** Whether a clause says so in words, whatever else it tells of the week: "Spring concert, no new teaching". */
+/** Whether a clause says so in words, whatever else it tells of the week: "Spring concert, no new teaching", "Sports week". */
 export function saysNothingNew(text: string): boolean {
-  return /\bnothing (?:new|is taught)\b|\bno (?:new|phonics|school|class(?:es)?|lessons?|teaching|instruction)\b/i.test(
-    text,
+  return nothingNew.test(text) || (text.split(/\s+/).length <= LONGEST_EVENT && events.test(text));
+}
+
+const nothingNew =
+  /\bnothing (?:new|is (?:taught|added))\b|\b(?:no|without) (?:new|phonics|school|class(?:es)?|lessons?|teaching|instruction|list|group|grp)\b/i;
+
+/** The most words that tell of something besides teaching. */
+const LONGEST_EVENT = 9;
+
+/** What fills a week, or is done by ear, without letters: "Sports week", "names and songs", "exit test". */
+const events =
+  /\b(?:(?<!of the )weeks?|(?<!^)days?(?! of)|party|projects?|games?|concert|play|trip|fair|festival|thanksgiving|christmas|easter|hanukkah|eid|diwali|new year|intersession|fluency|practi[cs]e|routines?|settling|songs?|rhym(?:e|es|ing)|onsets?|alliteration|segment(?:ing)?|blending|(?:first|last|final|middle|beginning|ending) sounds?|change a sound|(?:beats|claps?|clapping)|survey|diagnostics?|conferences?|dictation|handwriting|re-?check|redo|test|quiz|exam|benchmark|monitoring|cold read)\b/i;
+
+/** Whether a clause only goes over what was taught: "Review of CVC", "revise wk 2-5", "digraph review"; not "review, then sh". */
+export function goesOver(text: string): boolean {
+  const plain = text.trim();
+  return (
+    /^(?:rev(?:iew|iews|iewing|ise|ising|ision|isit|isiting)?|recap|redo|re-?check|re-?teach|catch-? ?up)\b(?!.*\b(?:then|new|plus|introduce|teach|begin|start)\b)/i.test(
+      plain,
+    ) ||
+    /^[^.;:]*\breview$/i.test(plain) ||
+    /\bby ear$/i.test(plain)
   );
 }

@@ -1,4 +1,4 @@
-import { coarseRows } from '../catalogue/catalogue.ts';
+import { catalogue } from '../catalogue/catalogue.ts';
 import type { PatternId } from '../types.ts';
 import type { Spelled } from './clause-chunk.ts';
 import { composites, rimes } from './spellings.ts';
@@ -20,7 +20,7 @@ interface SettledLetters extends Settled {
   readonly letters: string;
 }
 
-const patterns = new Map(coarseRows.map((row) => [row.id, row]));
+const patterns = new Map(catalogue.map((row) => [row.id, row]));
 
 /** Rarer senses a neighbour must not suggest: ea beside ai is not yet the ea of steak. */
 const rare = new Set<PatternId>([
@@ -91,12 +91,21 @@ function settle(spelled: Spelled, beside: Beside, others: readonly Spelled[]): O
     const usual = spelling.usual.filter((id) => byExample.includes(id));
     const possible = spelling.usual.filter((id) => left.includes(id));
     // "ch (chip, school)" teaches two sounds of ch; "th (this)" may still teach both of th.
-    const both = spelled.examples.length === 0 || bothTaught.test(spelling.letters) ? possible : usual;
+    // "th as in thin, th as in this" tells them apart.
+    const apart = others.some(
+      (one) => one !== spelled && one.spelling.letters === spelling.letters && one.examples.length > 0,
+    );
+    const together = spelled.examples.length === 0 || (bothTaught.test(spelling.letters) && !apart);
+    const both = together ? possible : usual;
     const meant = spelling.sure && usual.length > 0 ? both : [];
     const ids = [...new Set([...meant, ...byExample])];
     // Part of what they usually mean: that may be all that is meant, or not.
     const part =
-      spelling.sure && spelled.examples.length > 0 && usual.length > 0 && usual.length < possible.length;
+      spelling.sure &&
+      !apart &&
+      spelled.examples.length > 0 &&
+      usual.length > 0 &&
+      usual.length < possible.length;
     return { ids, sure: !part, left: ids };
   }
   const usual = spelling.usual.filter((id) => left.includes(id));

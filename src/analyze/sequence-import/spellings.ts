@@ -1,4 +1,4 @@
-import { coarseRows } from '../catalogue/catalogue.ts';
+import { catalogue, coarseRows } from '../catalogue/catalogue.ts';
 import type { PatternId } from '../types.ts';
 
 /** A hyphen says on which side of the letters the word goes on: `-ed`, `un-`. */
@@ -68,6 +68,12 @@ const aliases: Readonly<Record<string, readonly PatternId[]>> = {
   "'ll": ['contraction'],
   "'re": ['contraction'],
   "'ve": ['contraction'],
+  // Beginnings that only groups which name them are held to.
+  ...Object.fromEntries(
+    catalogue.flatMap(({ id, finer }) =>
+      finer !== undefined && id.startsWith('prefix-') ? [[id.slice('prefix-'.length), [id]]] : [],
+    ),
+  ),
   // The silent letter alone; taken only where the text speaks of silent letters.
   k: ['kn'],
   w: ['wr'],
@@ -141,14 +147,14 @@ const markedUsual: Readonly<Record<string, readonly PatternId[]>> = {
 const words = new Set(
   [
     'ship like some wise ward wards hood able ant an ate in im out up over under mid fore super auto co a',
-    'teen less ess an ee inter anti semi multi tri bi up age or en em ic al th y s es er est ward like',
+    'con com ex pro per ad uni teen less ess an ee inter anti semi multi tri bi up age or en em ic al th y s es er est ward like',
   ].flatMap((row) => row.split(' ')),
 );
 
 const endings = new Set(['suffix', 'final syllable', 'consonant-le', 'final blend']);
 const beginnings = new Set(['prefix', 'initial blend']);
 const affixes = new Set(['suffix', 'prefix']);
-const familyOf = new Map(coarseRows.map(({ id, family }) => [id, family]));
+const familyOf = new Map(catalogue.map(({ id, family }) => [id, family]));
 
 const patternsOf = new Map<string, PatternId[]>();
 for (const { id, letters } of coarseRows) {

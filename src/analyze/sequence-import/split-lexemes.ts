@@ -1,4 +1,5 @@
 import type { PatternId } from '../types.ts';
+import { mendWord } from './mend-word.ts';
 import { soundsByName } from './sound-names.ts';
 import type { Mark } from './spellings.ts';
 
@@ -136,7 +137,10 @@ function splitWord(found: string): Lexeme[] {
       parts.length === 0 && match.index + match[0].length === text.length - 1 && text.endsWith('-');
     parts.push({
       kind: 'word',
-      text: match[0].toLowerCase().replace(/^_+|_+$/g, ''),
+      text:
+        before || after
+          ? match[0].toLowerCase().replace(/^_+|_+$/g, '')
+          : mendWord(match[0].toLowerCase().replace(/^_+|_+$/g, '')),
       mark: before ? 'suffix' : after ? 'prefix' : 'none',
       start: before ? 0 : match.index,
       end: match.index + match[0].length + (after ? 1 : 0),

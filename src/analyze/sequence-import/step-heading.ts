@@ -1,5 +1,5 @@
 const kinds =
-  'week|wk|unit|lesson|step|stage|phase|level|set|day|module|block|part|term|year|grade|gr|group|session|quarter|section|month|cycle|trimester|semester|chapter';
+  'week|wk|unit|lesson|step|stage|phase|level|set|day|module|block|part|term|year|grade|gr|group|session|quarter|section|month|cycle|trimester|semester|chapter|meeting|visit|round|card|batch|sitting';
 /** How the names of months begin. */
 export const MONTHS = 'jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec';
 const number = '(?:\\d{1,3}[a-z]?|[ivx]{1,5}|one|two|three|four|five|six|seven|eight|nine|ten|[a-h])';
@@ -9,6 +9,21 @@ const numbered = new RegExp(
 );
 const dated =
   /^(?<kind>week)\s+(?:of|beginning|commencing|starting|ending)\s+[^:–—|]{1,24}?(?=\s*(?:[:–—|]|\s-\s|$))/iu;
+/** `w/b 6 Jan`, `wc 3/2`: the week that begins on a date. */
+const begun = new RegExp(
+  `^(?<kind>w)\\s?/?\\s?[bc]\\.?:?\\s+(?:\\d{1,2}(?:st|nd|rd|th)?\\s+(?:${MONTHS})\\p{L}*|(?:${MONTHS})\\p{L}*\\.?\\s+\\d{1,2}|\\d{1,2}[/.]\\d{1,2}(?:[/.]\\d{2,4})?)(?![\\p{L}\\p{N}])`,
+  'iu',
+);
+/** `17-21 Feb`, `Feb 17-21`, and `3 - 6` alone or before a wide gap. */
+const days = new RegExp(
+  `^\\d{1,2}\\s*[-–]\\s*\\d{1,2}(?:\\s+(?:${MONTHS})\\p{L}*\\.?(?=\\s|[:–—-]|$)|(?=\\s{2,}|\\s*[:|]|$))|^(?:${MONTHS})\\p{L}*\\.?\\s+\\d{1,2}\\s*[-–]\\s*\\d{1,2}(?![\\p{L}\\p{N}])`,
+  'iu',
+);
+/** Whether the name of a step is nothing but its dates. */
+export function isDates(text: string): boolean {
+  return begun.test(text) || days.test(text);
+}
+
 const called = new RegExp(
   '^(?<kind>(?:first|second|third|fourth|1st|2nd|3rd|4th)\\s+(?:half\\s+)?(?:term|half|grade|quarter|semester)' +
     '|(?:autumn|fall|winter|spring|summer)(?:\\s+(?:term|half term))?(?:\\s+\\d)?(?![\\p{L}\\p{N}])' +
@@ -39,6 +54,11 @@ export interface StepHeading {
 export function readStepHeading(line: string): StepHeading | null {
   let rest = line;
   let kind: string | null = null;
+  const dates = begun.exec(line) ?? days.exec(line);
+  if (dates !== null) {
+    rest = line.slice(dates[0].length).replace(/^(?:[\s:.,;–—|]|-(?=\s|$))+/, '');
+    return { title: titleOf(line, rest), kind: 'week', rest };
+  }
   for (let turn = 0; turn < 3; turn++) {
     const found = dated.exec(rest) ?? numbered.exec(rest) ?? called.exec(rest) ?? shortened.exec(rest);
     if (found === null) break;

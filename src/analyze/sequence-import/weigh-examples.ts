@@ -12,6 +12,8 @@ export interface Beside {
   /** Headings that these letters may be a list of: "Long e", beside `ee, ea`. */
   readonly headings: readonly Phrase[];
   readonly needs: WordNeeds;
+  /** The first step of all: what it goes over was taught before, so the group has it. */
+  readonly first?: boolean;
 }
 
 /** Examples beyond these say nothing more of what letters mean. */

@@ -189,6 +189,7 @@ function inProse({ chunk, broken }: ClauseReader): boolean {
 function showsLetters({ broken }: ClauseReader, text: string, { spelling }: Spelled): boolean {
   return (
     text.length > 1 &&
+    text !== 'together' &&
     /[aeiouy]/.test(text) &&
     fits(text, spelling.letters) &&
     (!broken || spelling.letters.length > 1)

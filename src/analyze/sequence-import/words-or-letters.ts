@@ -11,6 +11,12 @@ export function joinsWords(lexemes: readonly Lexeme[], i: number, letters: strin
     !/^(?:and|as|is|says?|like|the|letters?|sounds?|spell(?:ing|ed|s|t)?|words?)$/.test(lexeme.text) &&
     !fits(lexeme.text, letters);
   const before = lexemes[i - 1];
+  // "all the letters", "that is all": the word, not the letters of ball.
+  if (letters === 'all') {
+    if (/^(?:the|of|our|these|this|that|those|five|four|three|two)$/.test(lexemes[i + 1]?.text ?? ''))
+      return true;
+    if (before?.text === 'is' && /^(?:that|this|it)$/.test(lexemes[i - 2]?.text ?? '')) return true;
+  }
   // "ir and ur are added": a verb or "our" stands beside words on one side only.
   if (/^(?:are|our|all)$/.test(letters) && before !== undefined && isProse(lexemes[i + 1])) return true;
   if (letters === 'are' && before?.kind === 'word' && (isProse(before) || before.text.endsWith('s')))

@@ -6,11 +6,12 @@ import type { Guesser } from '../guess/open-guesser.ts';
 import { readUnlisted } from '../guess/read-unlisted.ts';
 import { splitKey } from '../homographs/word-key.ts';
 import type { Lexicon } from '../lexicon/open-lexicon.ts';
+import { IRREGULAR } from '../patterns/irregular.ts';
 import type { Reading, ReadingSource, Usage, WordAnalysis, WordKey } from '../types.ts';
 import { buildContraction } from './build-contraction.ts';
 import { buildUnlisted } from './build-unlisted.ts';
 import { finishReading } from './finish-reading.ts';
-import { foldAccents, unfoldAnalysis } from './fold-accents.ts';
+import { foldAccents, hasOtherLetters, unfoldAnalysis } from './fold-accents.ts';
 import { readByRule } from './read-by-rule.ts';
 
 /** Analyses words against one table. */
@@ -66,7 +67,11 @@ export function createAnalyzer(lexicon: Pick<Lexicon, 'find'>, guesser?: Guesser
   function analyzeWord(shown: string): WordAnalysis {
     const word = shown.normalize('NFC').toLowerCase().replaceAll('’', "'");
     const plain = foldAccents(word);
-    if (plain !== word) return unfoldAnalysis(word, analyzeWord(plain));
+    if (plain !== word) {
+      const found = analyzeWord(plain);
+      const mayBePlain = hasOtherLetters(word) || found.usage === 'name';
+      return unfoldAnalysis(word, mayBePlain ? withPlainReading(plain, found) : found);
+    }
     const short = word.includes("'") ? buildContraction(word, findBuilt) : null;
     const listed = finishAll(word, short ? [short] : findBuilt(word), 'dictionary');
     if (listed.length > 0) {
@@ -90,6 +95,15 @@ export function createAnalyzer(lexicon: Pick<Lexicon, 'find'>, guesser?: Guesser
       homograph: false,
       usage: null,
     };
+  }
+
+  /** Jalapeño is said as in Spanish; by its plain letters a child says it too, so that it is no word without a pattern. */
+  function withPlainReading(word: string, analysis: WordAnalysis): WordAnalysis {
+    const { readings } = analysis;
+    if (!guesser || !readings.every(({ requires }) => requires.includes(IRREGULAR))) return analysis;
+    const guessed = readUnlisted(word, findBuilt, usageOf, guesser)?.guessed ?? [];
+    const plain = finishAll(word, guessed, 'guess').filter(({ requires }) => !requires.includes(IRREGULAR));
+    return { ...analysis, readings: [...readings, ...plain.slice(0, 1)] };
   }
 
   /** A form of an ordinary word is one too (tidepools); of two words in one nothing is known. */

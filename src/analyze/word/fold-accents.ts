@@ -1,13 +1,19 @@
-import type { Reading, WordAnalysis } from '../types.ts';
+import type { Reading, Unit, WordAnalysis } from '../types.ts';
 
 /** Marks that say how a letter is said, and that English writers often leave out: é, è, ê, ë, ï, ö, ç. */
 const LEFT_OUT = /[\u0300\u0301\u0302\u0308\u0327]/g;
 const ANY_MARK = /\p{M}/gu;
+const ANY_MARK_ONCE = /\p{M}/u;
 
 /** A word without the marks on its letters: naive for naïve, pinata for piñata; the word itself where it is none of a to z then. */
 export function foldAccents(word: string): string {
   const plain = word.normalize('NFD').replace(ANY_MARK, '');
   return /^[a-z']+$/.test(plain) && plain.length === word.length ? plain : word;
+}
+
+/** Whether a mark makes another letter of one: piñata; not café. */
+export function hasOtherLetters(word: string): boolean {
+  return ANY_MARK_ONCE.test(word.normalize('NFD').replace(LEFT_OUT, ''));
 }
 
 /**
@@ -16,7 +22,7 @@ export function foldAccents(word: string): string {
  * ending (résumé, which is no resume; not café).
  */
 export function unfoldAnalysis(word: string, plain: WordAnalysis): WordAnalysis {
-  const isOther = word.normalize('NFD').replace(LEFT_OUT, '') !== plain.word;
+  const isOther = hasOtherLetters(word);
   const readings = plain.readings.map((reading): Reading => {
     const isGuess =
       reading.source !== 'none' &&
@@ -26,7 +32,23 @@ export function unfoldAnalysis(word: string, plain: WordAnalysis): WordAnalysis 
       at += text.length;
       return { text: word.slice(at - text.length, at), type };
     });
-    return { ...reading, syllables, source: isGuess ? 'guess' : reading.source };
+    return {
+      ...reading,
+      units: markUnits(word, reading.units),
+      syllables,
+      source: isGuess ? 'guess' : reading.source,
+    };
   });
   return { ...plain, word, readings };
+}
+
+/** The units with the marks of the word; left plain beside a_e, whose letters do not follow each other (crème). */
+function markUnits(word: string, units: readonly Unit[]): readonly Unit[] {
+  if (units.reduce((length, { letters }) => length + letters.length, 0) !== word.length) return units;
+  if (units.some(({ letters }) => letters.includes('_'))) return units;
+  let at = 0;
+  return units.map((unit) => {
+    at += unit.letters.length;
+    return { ...unit, letters: word.slice(at - unit.letters.length, at) };
+  });
 }

@@ -64,13 +64,48 @@ function makeRecord(word: string, sources: RecordSources, find: Find): WordRecor
   const variants = homograph ?? handMade.pronunciations.get(word) ?? pronunciations.get(word)!;
   if (derivation && !homograph) {
     const sounds = variants.map((phones) => cleanPronunciation(word, phones));
-    const composed = composeReadings(word, derivation, sounds, find, variants);
-    if (composed.length > 0) return { readings: composed, homograph: composed.length > 1 };
+    const compose = (from: Derivation) => composeReadings(word, from, sounds, find, variants);
+    const readings = compose(derivation).map((record) => preferNoun(word, derivation, record, compose));
+    if (readings.length > 0) return { readings, homograph: readings.length > 1 };
   }
   const ranked = rankReadings(word, variants, aligner);
   const chosen = homograph ? [...ranked].sort((a, b) => a.listed - b.listed) : ranked.slice(0, 1);
-  const readings = chosen.map((reading) => tellWhole(word, reading, derivation, aligner));
+  const readings = chosen.map((reading) => {
+    const composed =
+      homograph && derivation && composeOne(word, derivation, homograph[reading.listed]!, find);
+    return composed || tellWhole(word, reading, derivation, aligner);
+  });
   return { readings, homograph: homograph !== undefined && readings.length > 1 };
+}
+
+/** One reading of a homograph, put together from its base where that gives the very sounds: the two of uses; not axes as the plural of axis. */
+function composeOne(
+  word: string,
+  derivation: Derivation,
+  phones: readonly string[],
+  find: Find,
+): ReadingRecord | undefined {
+  const variant = cleanPronunciation(word, phones);
+  const composed = composeReadings(word, derivation, [variant], find, [phones])[0];
+  const built = composed && buildRecord(word, { readings: [composed], homograph: false }, find)[0];
+  const sounds = built ? soundsOf(built, ({ sound }) => sound) : [];
+  // The weak vowel of axes and the long one of its other reading are not told apart where CMUdict is compared.
+  return variant.at(-2) === 'IY' && sounds.at(-2) === 'IH' ? undefined : composed;
+}
+
+/**
+ * The plural of a noun in -f or -fe goes before a verb whose usual reading sounds otherwise: lives as life + s, not as that of
+ * live crabs.
+ */
+function preferNoun(
+  word: string,
+  derivation: Derivation,
+  record: ReadingRecord,
+  compose: (from: Derivation) => readonly ReadingRecord[],
+): ReadingRecord {
+  if (record.kind !== 'affixed' || record.madeBy.reading === 0 || derivation.kind !== 'suffix') return record;
+  const noun = restoreStem(word, derivation.affix).find(({ change }) => change === 'f-to-v');
+  return (noun && compose({ ...derivation, base: noun.stem, change: noun.change })[0]) ?? record;
 }
 
 function composeReadings(

@@ -1,9 +1,10 @@
+import { irregularForms } from '../../analyze/standing/irregular-forms.ts';
 import type { Derivation } from './derivation.ts';
 import { findCompounds } from './find-compound.ts';
 import { findPrefixes } from './find-prefix.ts';
 import { type Candidate, findSuffixes } from './find-suffix.ts';
 import type { Facts } from './lexical-facts.ts';
-import { type Sounds, soften } from './match-sound.ts';
+import { type Sounds, sameSounds, soften } from './match-sound.ts';
 
 /** Hand-made corrections: words that only look built, and derivations the rules cannot see. */
 export interface Corrections {
@@ -51,7 +52,41 @@ export function findDerivations(
     const best = likeliest(candidates);
     if (best) found.set(word, best);
   }
+  joinIrregularForms(found, sounds, corrections.deny);
   return found;
+}
+
+/**
+ * An irregular form of a joined word is joined in the same way: rewrote and rewritten as rewrite, overcame as overcome,
+ * understood as understand; not forgave, because forgive is not joined. The form has to be heard in it.
+ */
+function joinIrregularForms(
+  found: Map<string, Derivation>,
+  sounds: ReadonlyMap<string, readonly Sounds[]>,
+  deny: ReadonlySet<string>,
+): void {
+  for (const { base, affix, kind } of [...found.values()]) {
+    if (kind === 'suffix') continue;
+    const [first, last] = kind === 'prefix' ? [affix, base] : [base, affix];
+    for (const form of irregularForms(last)) {
+      const word = first + form;
+      const readings = sounds.get(word);
+      if (!readings || deny.has(word)) continue;
+      for (const [b, formSounds] of (sounds.get(form) ?? []).entries()) {
+        const w = readings.findIndex((one) => sameSounds(one.slice(-formSounds.length), formSounds));
+        if (w < 0) continue;
+        const parts = kind === 'prefix' ? { base: form, baseReading: b } : { base, baseReading: 0 };
+        found.set(word, {
+          ...parts,
+          affix: kind === 'prefix' ? affix : form,
+          kind,
+          change: 'none',
+          wordReading: w,
+        });
+        break;
+      }
+    }
+  }
 }
 
 function findAll(

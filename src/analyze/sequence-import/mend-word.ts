@@ -1,0 +1,62 @@
+import { headingPhrases } from './heading-phrases.ts';
+import { plainPhrases } from './plain-phrases.ts';
+
+/** Words that teachers shorten, and the word they mean. */
+const shortened: Readonly<Record<string, string>> = {
+  shrt: 'short',
+  lng: 'long',
+  sfx: 'suffix',
+  pfx: 'prefix',
+  dbl: 'double',
+  ltr: 'letter',
+  ltrs: 'letters',
+  snd: 'sound',
+  snds: 'sounds',
+  vow: 'vowel',
+  cons: 'consonant',
+  syll: 'syllable',
+  syl: 'syllable',
+  syls: 'syllables',
+  digr: 'digraph',
+  contr: 'controlled',
+  incl: 'and',
+};
+
+/** Shorter words have too many neighbours. */
+const SHORTEST = 5;
+
+/** Words of the trade, each with its plural. */
+const trade = new Set(
+  [...headingPhrases.map(([names]) => names), ...Object.keys(plainPhrases), 'initial|beginning']
+    .flatMap((names) => names.split(/[ |]/))
+    .filter((word) => word.length >= SHORTEST && /^[a-z]*[aeiou][a-z]*$/.test(word))
+    .flatMap((word) => [word, `${word}s`]),
+);
+const beginnings = new Map<string, string[]>();
+for (const word of trade) beginnings.set(word[0]!, [...(beginnings.get(word[0]!) ?? []), word]);
+
+/**
+ * The word of the trade that a shortened or mistyped one stands for: vowls vowels, digrahps digraphs, sfx suffix; any
+ * other word as it is (towels, blinds). One letter may be missing, doubled or changed place; the first is always right.
+ */
+export function mendWord(word: string): string {
+  const short = Object.hasOwn(shortened, word) ? shortened[word] : undefined;
+  if (short !== undefined) return short;
+  if (word.length < SHORTEST - 1 || trade.has(word)) return word;
+  return beginnings.get(word[0]!)?.find((one) => one.length >= SHORTEST && isSlip(word, one)) ?? word;
+}
+
+/** One letter left out, one written twice, or two neighbours in each other's place. */
+function isSlip(typed: string, meant: string): boolean {
+  let at = 0;
+  while (at < typed.length && typed[at] === meant[at]) at += 1;
+  const [rest, own] = [typed.slice(at), meant.slice(at)];
+  if (typed.length === meant.length - 1) return rest === own.slice(1);
+  if (typed.length === meant.length + 1) return rest.slice(1) === own && typed[at] === typed[at - 1];
+  return (
+    typed.length === meant.length &&
+    rest[0] === own[1] &&
+    rest[1] === own[0] &&
+    rest.slice(2) === own.slice(2)
+  );
+}

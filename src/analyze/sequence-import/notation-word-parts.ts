@@ -1,0 +1,166 @@
+import { catalogue } from '../catalogue/catalogue.ts';
+import type { PatternId } from '../types.ts';
+import { type Notation, wordAt } from './match-words.ts';
+import { findSpelling, rimes } from './spellings.ts';
+import type { Lexeme } from './split-lexemes.ts';
+
+/** Endings, roots, contractions and changes of the base: what lists of parts of words mean. */
+
+const familyOf = new Map(catalogue.map(({ id, family }) => [id, family]));
+
+/** What an ending of one vowel teaches: -op short o and p, -ell short e and ll, -ake a_e, -ight igh; null for others. */
+function rimeIds(letters: string): readonly PatternId[] | null {
+  if (letters === 'ight') return ['igh', 't'];
+  const known = rimes[letters];
+  if (known !== undefined) return known;
+  const [, long = ''] = /^([aiou])(?:[bcdfgklmnpstvz])e$/.exec(letters) ?? [];
+  if (long !== '') return findSpelling(`${long}_e`, 'none')!.usual;
+  const [, vowel = '', end = ''] =
+    /^([aeiou])(b|ck|d|g|m|n|p|t|x|sh|ff|ll|ss|zz|tch|mp|nd|nt|st|ft|lt|sk|sp)$/.exec(letters) ?? [];
+  if (vowel === '') return null;
+  if (findSpelling(letters, 'none')?.candidates.some((id) => /-closed$|-before-l$/.test(id)) === true)
+    return null;
+  const last = findSpelling(end, 'none')!;
+  return [`short-${vowel}`, ...(last.candidates.includes(`end-${end}`) ? [`end-${end}`] : last.usual)];
+}
+
+const isAffix = (letters: string) =>
+  findSpelling(letters, 'suffix')?.usual.some((id) => familyOf.get(id) === 'suffix') === true;
+const divides = (lexeme: Lexeme | undefined) =>
+  lexeme?.kind === 'break' || (lexeme?.kind === 'word' && /^(?:and|or)$/.test(lexeme.text));
+
+/** "-op, -ot", "-ake, -ame", "-ight": endings that rhyme words, where at least one of the list is no suffix. */
+export function rimeList(lexemes: readonly Lexeme[], i: number): Notation | null {
+  if (divides(lexemes[i - 1]) && lexemes[i - 2]?.mark === 'suffix') return null;
+  const given: Lexeme[] = [];
+  let end = i;
+  let suffixes = 0;
+  let plain = 0;
+  for (let at = i; at < lexemes.length; at++) {
+    const lexeme = lexemes[at]!;
+    if (divides(lexeme) && given.length > 0) continue;
+    if (lexeme.kind !== 'word' || lexeme.mark !== 'suffix') break;
+    const ids = rimeIds(lexeme.text);
+    if (ids === null) return null;
+    if (isAffix(lexeme.text)) suffixes += 1;
+    else if (rimes[lexeme.text] === undefined) plain += 1;
+    given.push(...lexemes.slice(end, at), { ...lexeme, kind: 'meant', ids });
+    end = at + 1;
+  }
+  // "-ing, -ed" are suffixes, "-ang, -ing" are read as they are.
+  if (plain === 0 || (given.length === 1 && suffixes > 0)) return null;
+  // "-ig, -in dig, fin": examples.
+  const letters = given.flatMap(({ text }) => (text === '' || /^\W/.test(text) ? [] : [text]));
+  for (let at = end; at < lexemes.length; at++) {
+    const { kind, text } = lexemes[at]!;
+    if (kind === 'break') continue;
+    if (kind !== 'word' || !letters.some((one) => text.endsWith(one) && text.length > one.length)) break;
+    end = at + 1;
+  }
+  const single = given.length === 1 && !/^(?:ight|[aiou].e)$/.test(lexemes[i]!.text);
+  return single ? null : { taken: end - i, given };
+}
+
+const roots = new Map(
+  catalogue.filter(({ id }) => id.startsWith('root-')).map(({ id }) => [id.slice('root-'.length), id]),
+);
+
+/** "Root port", "Greek: graph, photo", "Latin roots rupt + struct"; beginnings such as tele- may stand among them. */
+export function rootsByName(lexemes: readonly Lexeme[], i: number): Notation | null {
+  let at = i;
+  while (/^(?:latin|greek|roots?|bases?|and|stems?)$/.test(wordAt(lexemes, at)) || lexemes[at]?.text === '&')
+    at += 1;
+  if (at === i || wordAt(lexemes, i) === 'and' || divides(lexemes[i])) return null;
+  if (lexemes[at]?.kind === 'is') at += 1;
+  const given: Lexeme[] = [];
+  let found = 0;
+  let end = at;
+  for (; at < lexemes.length; at++) {
+    const lexeme = lexemes[at]!;
+    if (divides(lexeme) && end > i) continue;
+    const root = lexeme.kind === 'word' ? roots.get(lexeme.text) : undefined;
+    if (root === undefined && lexeme.mark !== 'prefix') break;
+    if (root !== undefined) found += 1;
+    given.push(
+      ...(given.length > 0 ? lexemes.slice(end, at) : []),
+      root === undefined ? lexeme : { ...lexeme, kind: 'meant', ids: [root], mark: 'none' },
+    );
+    end = at + 1;
+  }
+  if (found === 0) return null;
+  return { taken: end - i, given: [{ ...given[0]!, start: lexemes[i]!.start }, ...given.slice(1)] };
+}
+
+const secondWords: Readonly<Record<string, PatternId>> = {
+  not: 'contraction-not',
+  will: 'contraction-will',
+  is: 'contraction-is',
+  has: 'contraction-is',
+  have: 'contraction-have',
+  would: 'contraction-would',
+  had: 'contraction-would',
+  are: 'contraction-are',
+  // No row of their own: I'm, let's, and contractions of pronouns and verbs.
+  ...Object.fromEntries(
+    'am us be to verb verbs pronoun pronouns'.split(' ').map((word) => [word, 'contraction']),
+  ),
+};
+
+/** "contractions with not, is, will", "contractions (not)". */
+export function contractionKinds(lexemes: readonly Lexeme[], i: number): Notation | null {
+  if (!/^contractions?$/.test(wordAt(lexemes, i))) return null;
+  let at = i + 1;
+  while (
+    /^(?:with|of|using|from|made|for|the|words?)$/.test(wordAt(lexemes, at)) ||
+    /^(?:is|open)$/.test(lexemes[at]?.kind ?? '')
+  )
+    at += 1;
+  const ids: PatternId[] = [];
+  let end = at;
+  for (; at < lexemes.length; at++) {
+    if (divides(lexemes[at]) && ids.length > 0) continue;
+    const id = Object.hasOwn(secondWords, wordAt(lexemes, at)) ? secondWords[wordAt(lexemes, at)] : undefined;
+    if (id === undefined) break;
+    ids.push(id);
+    end = at + 1;
+  }
+  if (lexemes[end]?.kind === 'close') end += 1;
+  // "contractions will be taught", "contractions is the focus": a sentence.
+  if (ids.length === 0 || lexemes[end]?.kind === 'word') return null;
+  return {
+    taken: end - i,
+    given: [{ ...lexemes[i]!, kind: 'meant', ids: [...new Set(ids)], end: lexemes[end - 1]!.end }],
+  };
+}
+
+/** "c and g, soft", "g (soft)": the word goes for the letters before it. */
+export function softBehind(lexemes: readonly Lexeme[], i: number): Notation | null {
+  const letters: string[] = [];
+  let at = i;
+  for (; at < lexemes.length; at++) {
+    const text = wordAt(lexemes, at);
+    if (/^[cg]$/.test(text) && lexemes[at]!.mark === 'none') letters.push(text);
+    else if (!divides(lexemes[at]) && lexemes[at]!.kind !== 'open') break;
+  }
+  const size = wordAt(lexemes, at);
+  const bound = lexemes[at - 1]?.kind === 'open' || lexemes[at - 1]?.text === ',';
+  const after = lexemes[at + 1];
+  const ends =
+    after === undefined ||
+    after.kind === 'close' ||
+    (after.kind === 'break' && lexemes[at - 1]?.kind !== 'break');
+  if (letters.length === 0 || !/^(?:soft|hard)$/.test(size) || !bound || !ends) return null;
+  const end = after?.kind === 'close' ? at + 2 : at + 1;
+  const ids = letters.map((letter) => (size === 'soft' ? `soft-${letter}` : letter));
+  return { taken: end - i, given: [{ ...lexemes[i]!, kind: 'meant', ids, end: lexemes[end - 1]!.end }] };
+}
+
+/** "double, drop e", "double + ing": doubling before an ending, not the double letters of hill. */
+export function doubleBeside(lexemes: readonly Lexeme[], i: number): Notation | null {
+  if (!/^(?:double|doubling)$/.test(wordAt(lexemes, i)) || lexemes[i + 1]?.kind !== 'break') return null;
+  const next = lexemes.slice(i + 2, i + 4);
+  const isChange =
+    /^(?:drop|dropping|drops|ing|ed|y)$/.test(next[0]?.text ?? '') &&
+    !(next[0]?.text === 'y' && next[1]?.text !== 'to');
+  return isChange ? { taken: 1, given: [{ ...lexemes[i]!, kind: 'meant', ids: ['change-double'] }] } : null;
+}
