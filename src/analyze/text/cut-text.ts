@@ -10,7 +10,7 @@ import { markCredit, markLongNames } from './mark-long-names.ts';
 import { matchTokens } from './match-tokens.ts';
 
 /** Only names have a capital inside: McCoy, YouTube, TQNews, also where they begin a sentence; not DIYers. */
-const INNER_CAPITAL = /\p{Ll}\p{Lu}|^\p{Lu}{2,}(?!(?:ers?|ing|ed|ish)(?:'|$))\p{Ll}{2,}/u;
+const INNER_CAPITAL = /\p{Ll}\p{Lu}|^\p{Lu}{2,}(?!(?:er|ed|ing))\p{Ll}{2,}/u;
 
 /** Names a word in its place, with the reading it has there. */
 export type NameReading = (text: string, start: number, end: number, key: WordKey) => WordKey;

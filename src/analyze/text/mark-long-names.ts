@@ -23,14 +23,11 @@ import {
   SURNAMES,
 } from './name-parts.ts';
 
-/** In tokens. */
-const LONGEST_SCORE = 8;
-
 /** In slashes: so many part the makers of a picture. */
 const CREDIT = 2;
 
 /** Behind these a capital alone makes no name: a verb follows to, and a thing of a kind a (a Fox). */
-const NO_NAME_AFTER: ReadonlySet<string> = new Set(['to', 'a', 'an']);
+const NO_NAME_AFTER = /^(?:to|an?)$/;
 
 /** BBC News, the US Navy, the T4 Ferry. */
 const INITIALISM = /^(?:[A-Z]{2,}|(?:[A-Z]\.){2,}|[A-Z]+\d+)$/;
@@ -43,10 +40,6 @@ const INITIALISM = /^(?:[A-Z]{2,}|(?:[A-Z]\.){2,}|[A-Z]+\d+)$/;
  * Service Desk). The sentence is the tokens from `from` to before `to`, with keys that say where a capital is not explained.
  */
 export function markLongNames(text: string, tokens: readonly RawToken[], from: number, to: number): void {
-  if (isScore(text, tokens, from, to)) {
-    markParts(text, tokens, from, to);
-    return;
-  }
   const isLabel = to - from <= LONGEST_HEADLINE && !hasSmallWord(tokens, from, to);
   for (let at = from + 1, end = at; at < to; at = end) {
     end = at + 1;
@@ -71,11 +64,7 @@ export function markLongNames(text: string, tokens: readonly RawToken[], from: n
     const house = behindLast(tokens, at, first, PLACES);
     if (house - at > (isAddress(text, before) ? 0 : 1)) markParts(text, tokens, at, house);
     if (first === end || isRole(tokens, at, end)) continue;
-    const isAddressed =
-      first > at ||
-      isTitled ||
-      (isBehind && isAddress(text, before)) ||
-      isLettered(text, before, tokens[at]!);
+    const isAddressed = first > at || isTitled || (isBehind && isAddress(text, before));
     const followsOpening =
       !isAddressed && isOpening(before) && (isBehind || isJoined(text, before, tokens[at]!));
     if (followsOpening && !isPlace) markLeading(before);
@@ -92,7 +81,7 @@ export function markLongNames(text: string, tokens: readonly RawToken[], from: n
 }
 
 /**
- * A capital behind a small word or a number; not a person's office (the new Captain), a label (see Figure), nor a word that a hyphen
+ * A capital behind a small word or number; not a person's office (the new Captain), a label (see Figure), nor a word that a hyphen
  * joins (the Non-stop list).
  */
 function isAlone(text: string, tokens: readonly RawToken[], at: number): boolean {
@@ -102,7 +91,7 @@ function isAlone(text: string, tokens: readonly RawToken[], at: number): boolean
   return (
     splitKey(token.key).capital === 'mid' &&
     /^(?:\p{Ll}[\p{L}’']|\d)/u.test(text.slice(before.start, before.end)) &&
-    !NO_NAME_AFTER.has(before.key) &&
+    !NO_NAME_AFTER.test(before.key) &&
     text.slice(before.end, token.start) === ' ' &&
     text[token.end] !== '-' &&
     !FORMS_OF_ADDRESS.has(word) &&
@@ -134,14 +123,6 @@ export function markCredit(text: string, tokens: readonly RawToken[], from: numb
 function isCapitalised(text: string, { start, end }: RawToken): boolean {
   const shown = text.slice(start, end);
   return end - start > 3 && /^\p{L}*\p{Lu}\p{L}+$/u.test(shown) && !DATES.has(shown.toLowerCase());
-}
-
-/** Two names with a number each and nothing else: Herons 4, Red Plovers 2. */
-function isScore(text: string, tokens: readonly RawToken[], from: number, to: number): boolean {
-  if (to - from > LONGEST_SCORE) return false;
-  return /^(?:\p{Lu}[\p{L}’']* ){1,3}\d{1,3}, (?:\p{Lu}[\p{L}’']* ){1,3}\d{1,3}$/u.test(
-    text.slice(tokens[from]!.start, tokens[to - 1]!.end),
-  );
 }
 
 function endsOwnersName(word: string): boolean {
@@ -269,15 +250,6 @@ function isGrammarInCapital(text: string, { start, end, kind, key }: RawToken): 
 
 function isBlank(text: string, { end }: RawToken, { start }: RawToken): boolean {
   return start === end + 1 && /\s/.test(text[end]!);
-}
-
-/** One letter and a hyphen before a capital: the T-Ferry. */
-function isLettered(text: string, before: RawToken, token: RawToken): boolean {
-  return (
-    before.kind === 'skipped' &&
-    before.end === before.start + 1 &&
-    text.slice(before.end, token.start) === '-'
-  );
 }
 
 /** Two parts of one name: Falk & Daughters, Skarvik-Lund. */
