@@ -103,7 +103,7 @@ function plausible(
   const made = found.get(base);
   if (!same && !linked && !/^(un|i[nmlr])$/.test(prefix.text)) return false;
   if (prefix.text === 'un')
-    return base.length > 2 && (own === '' ? commoner || made !== undefined : shareOne(own, parts));
+    return base.length > 1 && (own === '' ? commoner || made !== undefined : shareOne(own, parts));
   // rebuilt and repaid: past forms WordNet lacks, of built and paid, which it has as adjectives.
   if (own === '') return base.length > 3 && commoner && /^(re|dis|mis|over|under|non|pre)$/.test(prefix.text);
   if (/^i[nmlr]$/.test(prefix.text)) {

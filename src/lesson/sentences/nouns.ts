@@ -61,7 +61,7 @@ export const nounKinds: Readonly<Record<string, NounKind>> = {
   bake: {
     adjectives: 'big hot fresh warm sweet soft little tasty good nice small yummy delicious huge',
     nouns:
-      'bun cake pie roll muffin biscuit pancake waffle tart pasty scone sandwich cupcake cookie bap crumpet flapjack cheesecake gingerbread pudding',
+      'bun cake pie roll muffin biscuit pancake waffle tart scone sandwich cupcake cookie bap crumpet flapjack cheesecake gingerbread pudding',
   },
   house: {
     adjectives: 'big old new little small tiny quiet grand huge fine',

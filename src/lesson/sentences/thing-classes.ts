@@ -85,7 +85,7 @@ export const thingClasses: Readonly<Record<string, string>> = {
     'shells rocks cups pens hats ships hens pigs ducks boats crabs bugs eggs nuts sheep stars gulls plums pins bells pegs bags sacks socks lambs steps birds stones pebbles coins seats figs boxes mugs tickets tents',
 
   // Food
-  food: 'bun fig plum pear apple peach cake pie roll muffin biscuit sandwich banana carrot pancake egg tart pasty scone waffle cookie cherry strawberry melon pudding orange tomato sausage cupcake nut radish flapjack crumpet mango',
+  food: 'bun fig plum pear apple peach cake pie roll muffin biscuit sandwich banana carrot pancake egg tart scone waffle cookie cherry strawberry melon pudding orange tomato sausage cupcake nut radish flapjack crumpet mango',
   fruit: 'fig plum pear apple peach banana melon cherry berry strawberry orange mango apricot blackberry',
   foods:
     'buns figs plums nuts eggs chips pears apples peaches cakes pies carrots peas beans cherries grapes berries strawberries muffins pancakes bananas biscuits sausages tarts oranges noodles scones sandwiches crisps rolls radishes potatoes tomatoes',
@@ -93,7 +93,7 @@ export const thingClasses: Readonly<Record<string, string>> = {
   drink: 'milk tea water juice cocoa lemonade squash pop coffee',
   cooked:
     'fish ham eggs cod rice soup pasta lunch dinner supper crab beans sausages corn stew peas brunch pancakes carrots breakfast noodles trout chips porridge cabbage',
-  baked: 'bun cake pie tart loaf roll pasty muffin pudding fish apple biscuit scone gingerbread',
+  baked: 'bun cake pie tart loaf roll muffin pudding fish apple biscuit scone gingerbread',
   cutFood:
     'ham bun cake melon bread rope fish grass pie tart hedge ribbon cheese plum string fig peach paper cord hay lemon card pastry',
   chopped:
