@@ -76,7 +76,7 @@ export function markLongNames(text: string, tokens: readonly RawToken[], from: n
       isNumbered(text, tokens, end, to) ||
       (followsOpening && !NO_OPENERS.has(smallOf(before)));
     if (isName) markParts(text, tokens, first, end);
-    else if (isAlone(text, tokens, at)) markAlone(tokens[at]!);
+    else if (isAlone(text, tokens, at)) tokens[at]!.key = keyOfAlone(tokens[at]!.key);
   }
 }
 
@@ -87,7 +87,8 @@ export function markLongNames(text: string, tokens: readonly RawToken[], from: n
 function isAlone(text: string, tokens: readonly RawToken[], at: number): boolean {
   const before = tokens[at - 1]!;
   const token = tokens[at]!;
-  const word = smallOf(token).replace(/'s?$/, '');
+  const small = smallOf(token);
+  const word = small.replace(/'s?$/, '');
   return (
     splitKey(token.key).capital === 'mid' &&
     /^(?:\p{Ll}[\p{L}’']|\d)/u.test(text.slice(before.start, before.end)) &&
@@ -97,7 +98,7 @@ function isAlone(text: string, tokens: readonly RawToken[], at: number): boolean
     !FORMS_OF_ADDRESS.has(word) &&
     !LABELS.has(word) &&
     // A homograph's key has room for its reading alone.
-    !isHomograph(smallOf(token))
+    !isHomograph(small)
   );
 }
 
@@ -196,10 +197,6 @@ function isJoinedByAnd(text: string, tokens: readonly RawToken[], and: number, t
 
 function markLeading(token: RawToken): void {
   token.key = keyOfLeading(shownOfKey(token.key));
-}
-
-function markAlone(token: RawToken): void {
-  token.key = keyOfAlone(token.key);
 }
 
 function markParts(text: string, tokens: readonly RawToken[], first: number, end: number): void {

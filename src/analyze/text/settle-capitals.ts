@@ -21,10 +21,10 @@ export function settleCapital(key: WordKey, countOf: (key: WordKey) => number): 
   const shown = shownOfKey(key);
   const owner = shown.endsWith("'s") ? shown.slice(0, -2) : shown;
   const small = owner.toLowerCase();
-  const count = (word: string): number => countOf(word) + countOf(`${word}'s`);
-  const part = countOf(keyOfPart(owner)) + countOf(keyOfPart(`${owner}'s`));
-  const mid = count(owner) + countOf(keyOfAlone(owner)) + countOf(keyOfAlone(`${owner}'s`));
-  const asName = mid + part;
+  const count = (word: string, keyOf = (written: string): WordKey => written): number =>
+    countOf(keyOf(word)) + countOf(keyOf(`${word}'s`));
+  const part = count(owner, keyOfPart);
+  const asName = count(owner) + count(owner, keyOfAlone) + part;
   if (asName === 0) return key;
   const plain = count(small);
   const isName = plain === 0 && (asName >= OFTEN || (part > 0 && capital !== 'opens'));

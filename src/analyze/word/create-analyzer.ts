@@ -97,7 +97,7 @@ export function createAnalyzer(lexicon: Pick<Lexicon, 'find'>, guesser?: Guesser
     };
   }
 
-  /** Jalapeño is said as in Spanish; by its plain letters a child says it too, so that it is no word without a pattern. */
+  /** Jalapeño is said as in Spanish, which no pattern explains. A child may also say its plain letters, so that reading is added. */
   function withPlainReading(word: string, analysis: WordAnalysis): WordAnalysis {
     const { readings } = analysis;
     if (!guesser || !readings.every(({ requires }) => requires.includes(IRREGULAR))) return analysis;

@@ -11,7 +11,7 @@ interface DeskBarProps {
   readonly onChange: (change: Partial<PassageState>) => void;
 }
 
-/** For which group the passage is written, what is shown beside, and the ways to its report and lesson. */
+/** Chooses the group of the passage and its views, and leads to its report and lesson. */
 export function DeskBar({ passage, groups, state, onChange }: DeskBarProps) {
   const { id } = passage;
   const { groupId, beside } = state;

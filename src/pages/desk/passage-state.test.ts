@@ -58,7 +58,7 @@ test('two versions are side by side once both have their figures', () => {
   expect(findPair([found, herons], state)).toEqual({ from: found, to: herons });
 });
 
-test('what is written for one group leaves the text as found and the other versions', () => {
+test('a change for one group leaves the text as found and the other versions', () => {
   const written = writeText(passage, 'plovers', 'The ferry left.');
   expect(versionFor(written, 'plovers').text).toBe('The ferry left.');
   expect(written.original).toBe(passage.original);

@@ -32,7 +32,7 @@ describe('a pasted text', () => {
   });
 });
 
-describe('what is said of a column', () => {
+describe('the choice for a column', () => {
   const read = readPastedText(TABLE, null, undefined);
   const said = sayColumn(read, 2, 'by-sight');
 
