@@ -12,10 +12,11 @@ const MOST = 0.4;
  */
 export function listUnreadFrames(doc: Document, isPart: (frame: Element) => boolean): UnreadFrame[] {
   return [...doc.querySelectorAll('iframe, frame, embed, object')].flatMap((frame) => {
-    const why = whyUnread(frame);
-    if (!why || !isPart(frame)) return [];
     const { width, height } = frame.getBoundingClientRect();
     if (width < WIDE || height < HIGH || !frame.checkVisibility({ visibilityProperty: true })) return [];
+    // Asked last: a look into a frame takes the browser some 5 ms, and a page may have thirty small ones.
+    const why = whyUnread(frame);
+    if (!why || !isPart(frame)) return [];
     const url = addressOf(frame);
     const title = frame.getAttribute('title')?.trim() || nameOf(url);
     return [{ url, title, why, fills: width * height > innerWidth * innerHeight * MOST }];
