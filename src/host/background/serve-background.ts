@@ -4,12 +4,13 @@ import type { WordsAsked } from '../../contract/page-contract.ts';
 import { reachOf } from '../../swap/index.ts';
 import { say } from '../../wording/say.ts';
 import { browser, openPanel } from '../browser.ts';
+import { loadCommonWords } from '../data/load-common-words.ts';
 import { loadEngine } from '../data/load-engine.ts';
 import { loadSwapper } from '../data/load-swapper.ts';
 import { askPage, askWords, setScope } from '../page-talk/client.ts';
 import { hearMessages } from '../page-talk/hear-messages.ts';
 import { type Answers, answer, isQuestion, type ToBackground } from '../page-talk/messages.ts';
-import { bringPart, shadePage, toggleShading, watchPageNews } from '../page-talk/page-access.ts';
+import { bringPart, shadeFrames, shadePage, toggleShading, watchPageNews } from '../page-talk/page-access.ts';
 import { changeGroup } from '../store/change-group.ts';
 import { changeChosen, chosenGroup, loadGroups } from '../store/groups-store.ts';
 import { withinSequence } from '../store/move-group.ts';
@@ -19,6 +20,11 @@ import { serveSyncCopy } from '../sync/sync-copy.ts';
 import { showBadge } from './show-badge.ts';
 
 const CHECK_SELECTION = 'check-selection';
+
+/** Any word that nobody has listed. */
+const UNLISTED = 'quaymark';
+/** Words judged before a question has its turn: some milliseconds. */
+const AT_ONCE = 20;
 
 /**
  * Answers panel and pages, and starts shading at a click on the toolbar button, a shortcut, or the entry of the
@@ -42,6 +48,19 @@ export function serveBackground(): void {
     return judge;
   }
 
+  /**
+   * While a page looks for its story: opens the guessing model, which takes a tenth of a second, and judges the commonest words, most of
+   * those of any page, so that fewer are left when the page asks. Once; they are remembered.
+   */
+  async function getReady(): Promise<void> {
+    const [verdictOf, words] = await Promise.all([loadJudge(), loadCommonWords()]);
+    for (const [i, word] of [UNLISTED, ...words].entries()) {
+      verdictOf(word);
+      // A question that has come meanwhile goes first.
+      if (i % AT_ONCE === 0) await new Promise((resolve) => setTimeout(resolve));
+    }
+  }
+
   const answers: Answers<ToBackground> = {
     judge: async ({ keys, homographs }) => {
       const verdictOf = await loadJudge();
@@ -51,9 +70,13 @@ export function serveBackground(): void {
         readings: readings.map((key) => ({ key, standing: verdictOf(key).standing })),
       };
     },
-    bring: bringPart,
+    bring: async (part, sender) => {
+      await bringPart(part, sender);
+      // Once the page has its answer.
+      setTimeout(() => void getReady().catch(() => undefined));
+    },
     shadeFrames: async (_nothing, { tab }) => {
-      if (tab?.id !== undefined) await shadePage(tab.id);
+      if (tab?.id !== undefined) await shadeFrames(tab.id);
     },
     report: async (page) => vet(page, await loadJudge()),
     explain: async (key) => {
@@ -148,6 +171,7 @@ async function stepIn(tab: number, direction: 1 | -1): Promise<void> {
 
 async function checkSelection(tab: number): Promise<void> {
   await shadePage(tab);
+  await shadeFrames(tab);
   await setScope(tab, 'selection');
 }
 

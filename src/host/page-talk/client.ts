@@ -84,12 +84,10 @@ export async function askFrames<N extends keyof ToPage>(
  * Nothing when the page is not shaded.
  */
 export async function* followWords(tab: number): AsyncGenerator<PageWords> {
-  const listed = listFrames(tab).catch(() => []);
   const top = await askPage(tab, 'words', undefined as never, 0);
   if (!top) return;
-  const frames = (await listed).filter((frame) => frame !== 0);
-  if (frames.length === 0) return yield join([top], 0);
   yield join([top], 0);
+  const frames = (await listFrames(tab).catch(() => [])).filter((frame) => frame !== 0);
   const waiting = new Map(
     frames.map((frame) => [
       frame,

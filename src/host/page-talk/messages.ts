@@ -18,7 +18,7 @@ export interface ToBackground {
   judge: (words: WordsAsked) => WordsJudged;
   /** Puts a part of the content script into the frame that asks; it is there once this is answered. */
   bring: (part: PagePart) => void;
-  /** Shades frames of the page that asks and have loaded since. */
+  /** Shades the frames of the page that asks. */
   shadeFrames: () => void;
   report: (page: Pick<PageWords, 'words' | 'skipped'>) => Report;
   explain: (key: WordKey) => WordExplanation;
@@ -68,18 +68,12 @@ export type Answers<C> = {
 
 /** Whether a message is a question for this side. */
 export function isQuestion(message: unknown, to: Question['to']): message is Question {
-  return (
-    typeof message === 'object' &&
-    message !== null &&
-    'to' in message &&
-    message.to === to &&
-    'ask' in message
-  );
+  return (message as Partial<Question> | null | undefined)?.to === to;
 }
 
 /** Whether a message is news of a page. */
 export function isPageNews(message: unknown): message is PageNews {
-  return typeof message === 'object' && message !== null && 'news' in message && message.news === 'page';
+  return (message as Partial<PageNews> | null | undefined)?.news === 'page';
 }
 
 /** Answers a question, or undefined when it is not one of these. */

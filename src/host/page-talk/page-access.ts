@@ -1,6 +1,6 @@
 import type { PagePart } from '../../contract/page-contract.ts';
 import { browser } from '../browser.ts';
-import { askPage } from './client.ts';
+import { askPage, listFrames } from './client.ts';
 import { explainClosedPage, explainRefusal } from './explain-closed-page.ts';
 import { hearMessages, type Sender } from './hear-messages.ts';
 import { isPageNews } from './messages.ts';
@@ -26,23 +26,36 @@ export async function toggleShading(tab: number): Promise<void> {
 }
 
 /**
- * Puts the content script into a tab and its frames; where it runs it goes on. Rejects where that is not
- * allowed. Once in a while Chromium refuses right after the click that allowed it, so it is asked twice.
+ * Puts the content script into a page, which asks for its frames (`shadeFrames`) when it has been read; where it runs it goes on. Rejects
+ * where that is not allowed. Once in a while Chromium refuses right after the click that allowed it, so it is asked twice.
  */
 export async function shadePage(tab: number): Promise<void> {
-  const inject = () =>
-    browser.scripting.executeScript({
-      target: { tabId: tab, allFrames: true },
-      // Else the browser waits for frames that never load; what loads later is asked for by the page itself.
-      injectImmediately: true,
-      files: [SCRIPT],
-    });
-  const [done] = await inject().catch(async () => {
+  const [done] = await inject(tab, 0).catch(async () => {
     if (await askPage(tab, 'start', undefined as never)) return [true];
     await new Promise((resolve) => setTimeout(resolve, GRANT));
-    return inject();
+    return inject(tab, 0);
   });
   if (!done) throw new Error('Nothing runs in this page.');
+}
+
+/**
+ * Puts the content script into the frames of a page. Pages of the web have thirty of them, which share the page's thread: in each the script
+ * takes some 25 ms. One that has gone meanwhile costs no other.
+ */
+export async function shadeFrames(tab: number): Promise<void> {
+  const frames = await listFrames(tab);
+  await Promise.all(
+    frames.filter((frame) => frame !== 0).map((frame) => inject(tab, frame).catch(() => undefined)),
+  );
+}
+
+function inject(tab: number, frame: number): Promise<unknown[]> {
+  return browser.scripting.executeScript({
+    target: { tabId: tab, frameIds: [frame] },
+    // Else the browser waits for frames that never load; what loads later is asked for by the page itself.
+    injectImmediately: true,
+    files: [SCRIPT],
+  });
 }
 
 /** Puts a part of the content script into the frame that asked for it. Rejects where the page may not be read any more. */

@@ -57,7 +57,7 @@ export function hostPage<Parts extends Record<PagePart, unknown>>(
       return holder[PARTS]![part] as Parts[typeof part];
     },
     signal,
-    onChange: () => tell({ news: 'page', shaded: true }),
+    onChange: tellShaded,
   });
   const { setLook, ready, ...answered } = page;
   void loadLook().then(setLook);
@@ -65,14 +65,17 @@ export function hostPage<Parts extends Record<PagePart, unknown>>(
   const answers: Answers<ToPage> = {
     ...answered,
     words: () => ready.then(page.words, page.words),
-    rejudge: () => page.rejudge(),
     start: () => true,
     stop,
   };
-  // Frames that were too late for the press of the button: lazy ones below the view, those of slow servers.
+  const shadeFrames = (): void => {
+    if (!signal.aborted) askBackground('shadeFrames', undefined as never).catch(() => undefined);
+  };
+  // The page's own words come first.
+  if (self === top) void ready.then(shadeFrames, shadeFrames);
+  // Frames that are later still: lazy ones below the view, those of slow servers.
   const onLoad = ({ target }: Event): void => {
-    if (target instanceof HTMLIFrameElement || target instanceof HTMLFrameElement)
-      askBackground('shadeFrames', undefined as never).catch(() => undefined);
+    if (/frame$/i.test((target as Element).tagName)) shadeFrames();
   };
   document.addEventListener('load', onLoad, { capture: true, signal });
   hearMessages(
@@ -80,9 +83,12 @@ export function hostPage<Parts extends Record<PagePart, unknown>>(
     signal,
   );
   watchStoredGroups(() => {
-    const told = (): void => tell({ news: 'page', shaded: true });
-    page.rejudge().then(told, told);
+    page.rejudge().then(tellShaded, tellShaded);
   }, signal);
+}
+
+function tellShaded(): void {
+  tell({ news: 'page', shaded: true });
 }
 
 /** Nobody may be listening; that is no fault. */

@@ -1,5 +1,5 @@
 import { askPage, askWords, setScope } from '../../host/page-talk/client.ts';
-import { shadePage } from '../../host/page-talk/page-access.ts';
+import { shadeFrames, shadePage } from '../../host/page-talk/page-access.ts';
 import { sayDay } from '../../passage/files/say-day.ts';
 import { readPageText } from '../../passage/read-page-text.ts';
 import type { VettedText } from './add-to-shelf.ts';
@@ -10,7 +10,10 @@ import type { VettedText } from './add-to-shelf.ts';
  */
 export async function readTab(tab: number, keepsText: boolean): Promise<VettedText> {
   const isShaded = (await askWords(tab)) !== null;
-  if (!isShaded) await shadePage(tab);
+  if (!isShaded) {
+    await shadePage(tab);
+    await shadeFrames(tab);
+  }
   try {
     // Answered when all of it is read; before, a part of the words would be missing.
     if (!isShaded) await setScope(tab, 'story');
