@@ -1,6 +1,6 @@
 import { createServer, type Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
-import { afterAll, beforeAll, test } from 'vitest';
+import { afterAll, beforeAll, expect, test } from 'vitest';
 import { startBrowser, type TestBrowser } from './browser.ts';
 
 let browser: TestBrowser;
@@ -39,6 +39,32 @@ test.each([
   const panel = await browser.openPanel(page);
   await panel.locator('.reach-figure').waitFor();
   await panel.getByText('of 2 words').waitFor();
+  await panel.close();
+  await page.close();
+});
+
+test('a page with thirty frames is marked before any of them, and all are read', async () => {
+  browser.serve('inner.html', '<title>Inner</title><p>Seven lanterns');
+  const address = browser.serve(
+    'thirty.html',
+    // A story that is looked for, which takes longer than a look at a frame.
+    `<title>Thirty</title><p>${'Seven gulls sat on the wall. '.repeat(15)}</p>${'<iframe src="inner.html"></iframe>'.repeat(30)}`,
+  );
+  const page = await browser.open(address);
+  const marked = page.evaluate(async () => {
+    const marks = (frame: Window): number =>
+      (frame as Window & { CSS: typeof CSS }).CSS.highlights.size > 0 ? 1 : 0;
+    let inFrames = 0;
+    while (marks(window) === 0) {
+      for (let at = 0; at < frames.length; at++) inFrames += marks(frames[at]!);
+      await new Promise(requestAnimationFrame);
+    }
+    return { inFrames, frames: frames.length };
+  });
+  await browser.press(page);
+  expect(await marked).toEqual({ inFrames: 0, frames: 30 });
+  const panel = await browser.openPanel(page);
+  await panel.getByText('of 150 words').waitFor();
   await panel.close();
   await page.close();
 });
