@@ -74,8 +74,24 @@ test('the steps of looser texts are found, and as many clauses as before are rea
   const count = (verdict: string) => clauses.filter((clause) => clause.verdict === verdict).length;
   expect(clauses).toHaveLength(407);
   expect(texts.flatMap(({ steps }) => steps).filter(({ found }) => found === null)).toEqual([]);
-  expect(count('right')).toBeGreaterThanOrEqual(379);
-  expect(count('wrong but sure')).toBeLessThanOrEqual(8);
+  expect(count('right')).toBeGreaterThanOrEqual(382);
+  expect(count('wrong but sure')).toBeLessThanOrEqual(4);
+});
+
+/**
+ * Texts of two authors more, who knew nothing of the importer, annotated before they were read. Read unseen, the second's
+ * were right in 86.3 % of clauses with the rules mended by the first's.
+ */
+test('as many clauses of other authors as before are read right, and what is read wrong is seldom sure', () => {
+  const texts = readTexts('sequences/other-steps/');
+  const clauses = texts.flatMap((text) => text.clauses);
+  const count = (verdict: string) => clauses.filter((clause) => clause.verdict === verdict).length;
+  expect(clauses).toHaveLength(733);
+  expect(
+    texts.flatMap(({ steps }) => steps).filter(({ found }) => found !== null).length,
+  ).toBeGreaterThanOrEqual(391);
+  expect(count('right')).toBeGreaterThanOrEqual(704);
+  expect(count('wrong but sure')).toBeLessThanOrEqual(4);
 });
 
 test('the steps of whole documents are found and titled, and what is read wrong is seldom sure', () => {

@@ -63,8 +63,11 @@ export function scoreSteps(annotated: string, engine?: WordAnalyzer): ScoredText
     const read = readMeaning(items);
     const beside = pieces.filter((piece) => piece.step === step && !piece.title);
     const listed = new Set(beside.flatMap((piece) => spellOut(piece.meaning ?? '').split(/\s+/)));
-    // A title that says again what the letters of its step say is right.
-    const again = title && items.length > 0 && read.split(' ').every((id) => listed.has(id));
+    // What says again what the letters of its step say, as "Long e" beside `ee, ea`, changes nothing: it is right.
+    const names = title || meaning.split('||').some((one) => one.trim() === '-');
+    const own = new Set(spellOut(meaning).split(/\s+/));
+    const again =
+      names && items.length > 0 && read.split(' ').every((id) => listed.has(id) && (title || !own.has(id)));
     const found = [...foundIn].map((place) => imported[place]!.title).join(' & ');
     return [{ step: found, text, meaning, read, verdict: again ? 'right' : verdictOf(items, meaning) }];
   });

@@ -50,7 +50,11 @@ export class ClauseReader extends ClauseState {
     // "-ed /t/, /d/" are two sounds of one ending, "ch, /sh/" two spellings.
     const said = (chunk?.spelled.at(-1)?.sounds.length ?? 0) > 0;
     // "ea says short e (bread) and long a (steak)"
-    const again = said && this.joined && phrase.within?.size !== 0 && this.narrowsLast(phrase);
+    const again =
+      said &&
+      (this.joined || (this.last?.every ?? 0) > 0) &&
+      phrase.within?.size !== 0 &&
+      this.narrowsLast(phrase);
     const more = said && (sound || again);
     const beside = chunk !== null && (this.aside || this.hinting || !this.broken || more);
     if (beside && chunk.spelled.length > 0) {
@@ -164,7 +168,14 @@ export class ClauseReader extends ClauseState {
     const placed = this.place === '' ? [] : spelling.candidates.filter((id) => id.startsWith(this.place));
     if (placed.length > 0) one.headings.push({ ids: [], sure: true, within: new Set(placed), keeps: [] });
     if (inScope) one.headings.push(...scope.chunk.phrases.filter(({ within }) => within !== null));
+    // "soft g (gem, huge) and -dge": what a sure heading has shown is not listed any more.
+    const shown =
+      scope?.heading.sure === true &&
+      scope.heading.ids.length === 1 &&
+      scope.chunk.examples.length > 0 &&
+      scope.chunk.spelled.length === 0;
     const stays =
+      !shown &&
       scope !== null &&
       scope.chunk === this.chunk &&
       (inScope || (scope.strong && this.chunk.spelled.length > 0));

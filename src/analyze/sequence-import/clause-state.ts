@@ -19,6 +19,8 @@ function sideOf(place: string): 'start-' | 'end-' | '' {
 export class ClauseState {
   readonly lexemes: readonly Lexeme[];
   chunk: Chunk | null = null;
+  /** The last sounds were named by letters without slashes: "ed = t, d, id". */
+  saidAsLetters = false;
   /** Something divides what comes from what came. */
   broken = true;
   scope: Scope | null = null;
@@ -128,6 +130,7 @@ export class ClauseState {
     this.carried = false;
     this.chunks.push(chunk);
     this.chunk = chunk;
+    this.saidAsLetters = false;
     this.trailing = this.loose = false;
     this.touch();
     return chunk;

@@ -9,11 +9,11 @@ const names: Readonly<Record<Exclude<CellKind, 'title'>, string>> = {
   patterns:
     'phonics|phonic|phonics focus|phonics skill|phonics skills|phonics pattern|phonics patterns|pattern|patterns|concept|concepts|phonics concept|skill|skills|grapheme|graphemes|gpc|gpcs|sound|sounds|letter|letters|letters and sounds|letter sounds|spelling|spellings|spelling pattern|spelling patterns|focus|sound focus|new sounds|new sound|new|teach|new teaching|new learning|correspondence|correspondences|sound spelling|phoneme|phonemes|content|what we teach|new patterns|new letters|target|objective|objectives|code|phonics content|morphology|word study|taught|phoneme grapheme',
   'by-sight':
-    'sight words|sight word|by sight|by sight words|words by sight|high frequency words|high frequency|hfw|hfws|irregular words|tricky words|tricky|common exception words|exception words|cew|cews|irregular high frequency words|high frequency irregular words|new sight words|words to know|words taught by sight|whole words|learn by sight|irregular|word wall|word wall words|wall words|sight vocabulary|look and say|look and know',
+    'sight words|sight word|by sight|by sight words|words by sight|high frequency words|high frequency|hfw|hfws|irregular words|tricky words|tricky|common exception words|exception words|cew|cews|irregular high frequency words|high frequency irregular words|new sight words|words to know|words taught by sight|whole words|learn by sight|irregular|word wall|word wall words|wall words|sight vocabulary|look and say|look and know|sight|memory words|memory word|must know|must know words|must know word|common words|common word|odd words|odd word|known by sight|words known by sight|words we just know|words we know by sight|just know|by heart|spell by heart|words by heart|learn by heart|non decodable words|undecodable words|everyday words|frequent words|instant words|flash words|words to memorise|words to memorize|words to learn by heart',
   notes:
-    'notes|note|comments|comment|remarks|review|reviewed|revision|resources|texts|text|book|books|reading|assessment|assessments|homework|activity|activities|dictation|story|materials|revise|extra|links|link|reminder',
+    'notes|note|comments|comment|remarks|review|reviewed|revision|resources|texts|text|book|books|reading|assessment|assessments|homework|activity|activities|dictation|story|materials|revise|extra|links|link|reminder|standard|standards|from|to|subject|cc|grammar|handwriting|teacher notes|pages',
   examples:
-    'examples|example|example words|example word|key word|key words|keyword|keywords|sample words|words|practice words|word list|decodable words|anchor word|as in|words to read|cue word|spelling words',
+    'examples|example|example words|example word|key word|key words|keyword|keywords|sample words|words|practice words|word list|decodable words|anchor word|as in|words to read|cue word|spelling words|spelling list|word list|word lists|word bank|practice list|words to spell|spell|read and spell|try at home|sample word|reading words|word work words|words to try|home words|test words|list|picture words|picture|picture word',
 };
 
 const kinds: ReadonlyMap<string, CellKind> = new Map(
@@ -36,11 +36,11 @@ export function findColumnKind(name: string): CellKind | null {
 const telling: readonly (readonly [CellKind, RegExp])[] = [
   [
     'by-sight',
-    /\b(?:sight|by heart|memor|instant|tricky|irregular|exception|frequency|hfw|word wall|rule breaker|(?:hard|odd) words?\b|\S*-hard\b)/,
+    /\b(?:sight|by heart|must.?know|common|memor|instant|flash|tricky|irregular|exception|frequency|hfw|word wall|rule breaker|(?:hard|odd) words?\b|\S*-hard\b)/,
   ],
   [
     'notes',
-    /\b(?:notes?|teacher|comments?|texts?|books?|reviews?|readers?|stor(?:y|ies)|resources?|dictation|meanings?|means|definitions?)\b/,
+    /\b(?:notes?|teachers?|who teaches|taught by|staff|grammar|handwriting|where in word|comments?|texts?|books?|reviews?|readers?|stor(?:y|ies)|resources?|dictation|meanings?|means|definitions?)\b/,
   ],
   ['examples', /\b(?:examples?|key ?words?|words)\b/],
   [
@@ -55,7 +55,8 @@ const telling: readonly (readonly [CellKind, RegExp])[] = [
  * more than `longest` words is taken for something else.
  */
 export function findHeadKind(name: string, longest = 4): CellKind | null {
-  const exact = findColumnKind(name);
+  // Words, or the spellings of them: its cells say.
+  const exact = /^spelling lists?$/i.test(name.trim()) ? 'patterns' : findColumnKind(name);
   if (exact !== null || name.length > 60 || name.trim().split(/\s+/).length > longest) return exact;
   return telling.find(([, words]) => words.test(name.toLowerCase()))?.[0] ?? null;
 }

@@ -1,8 +1,12 @@
 import { type CellKind, findColumnKind, sightListStart } from './column-kinds.ts';
+import { commonWords } from './common-words.ts';
+import { readWords } from './read-words.ts';
 
 export interface Clause {
   readonly text: string;
   readonly kind: CellKind;
+  /** By-sight words in a sentence, by the look of them. */
+  readonly words?: readonly string[];
 }
 
 /**
@@ -10,7 +14,11 @@ export interface Clause {
  * before a name that says what follows: `Phonics: sh, ch. Sight words: the` is two. `kind` is that of the column.
  */
 export function cutClauses(text: string, kind: CellKind): readonly Clause[] {
-  return cutAt(text, dividers(text)).flatMap((part) => cutAtNames(part, kind));
+  return cutAt(text, dividers(text)).flatMap((part) =>
+    kind === 'patterns' || kind === 'title'
+      ? cutAtWords(part).flatMap((piece) => (typeof piece === 'string' ? cutAtNames(piece, kind) : [piece]))
+      : cutAtNames(part, kind),
+  );
 }
 
 function dividers(text: string): readonly number[] {
@@ -21,6 +29,9 @@ function dividers(text: string): readonly number[] {
     if (char === '(') depth += 1;
     if (char === ')') depth = Math.max(0, depth - 1);
     if (char === '\n') depth = 0;
+    // "VC|CV" is one word.
+    if (char === '|' && /[VC]/.test(text[i - 1] ?? '') && /[VC]/.test(text[i + 1] ?? '')) continue;
+    if (/^\s(?:\.{2,}|…)\s/.test(text.slice(i, i + 6))) cuts.push(i + 1);
     if (char === '\n' || '•|▪◦'.includes(char) || (char === ';' && depth === 0)) cuts.push(i + 1);
   }
   return cuts;
@@ -45,6 +56,32 @@ function cutAtNames(part: string, kind: CellKind): readonly Clause[] {
     kind: found[i - first]?.kind ?? kind,
   }));
   return clauses.filter(({ text }) => /[\p{L}\p{N}]/u.test(text));
+}
+
+const listed =
+  /(?<![\p{L}-])(?:(?:and|with|plus|then|also)\s+)?(?:(?:the|our|two|three|some|more|new|odd|these)\s+){0,3}words?(?:(?:\s+(?:we|you|they|to|just|know|learn|see|are|is(?!\s*,)|this|week))*\s*[:–—-]|(?:\s+(?:we|you|they|to|just|know|learn|see|are|this|week))*)\s+(?<list>[\p{L}']+(?:(?:\s*,\s*(?:and\s+)?|\s+and\s+|\s*&\s*)[\p{L}']+)*)(?=\s*(?:[.;]|$))/giu;
+
+/** Words of one short vowel that are read as they are written, which "words" may as well be examples of. */
+const regular = /^(?!(?:is|his|as|has|of|was|put|want|to|do)$)[^aeiouy]{0,2}[aeiou][^aeiouywr]{1,2}$/;
+
+/** Cuts out "and the words is, his": a list of nothing but words so common that they are taught by sight. */
+function cutAtWords(part: string): readonly (string | Clause)[] {
+  const pieces: (string | Clause)[] = [];
+  let after = 0;
+  for (const found of part.matchAll(listed)) {
+    const words = readWords(found.groups!.list!.replace(/\band\b|&/g, ','));
+    const known = words.every((word) => commonWords.has(word) || commonWords.has(word.toLowerCase()));
+    // "tricky words: the", "decodable words: am" have names of their own.
+    const apart =
+      /(?:^|[.,;:!?)])\s*$/.test(part.slice(after, found.index)) ||
+      /^(?:and|with|plus|then|also)\b/i.test(found[0]);
+    if (!apart || words.length === 0 || !known || words.every((word) => regular.test(word))) continue;
+    pieces.push(part.slice(after, found.index), { text: trimEdges(found[0]), kind: 'by-sight', words });
+    after = found.index + found[0].length;
+  }
+  return [...pieces, part.slice(after)].filter(
+    (piece) => typeof piece !== 'string' || /[\p{L}\p{N}]/u.test(piece),
+  );
 }
 
 /** The longest name of a column that ends at a colon, of at most four words. */

@@ -65,6 +65,30 @@ export const exampleRules: readonly WordRule[] = [
       const sound = text.length <= 2 && text !== 'or' && hinting ? soundsByName.get(text) : undefined;
       if (sound === undefined || last === undefined || last.examples.length > 0) return 0;
       last.sounds.push(soundPhrase(text));
+      reader.saidAsLetters = true;
+      return 1;
+    },
+  },
+  {
+    name: 'another sound after says',
+    example: 'ed = t, d, id',
+    counterExample: 'ed = t, ai',
+    applies: (reader, { lexeme: { text, mark } }) => {
+      const { last } = reader;
+      if (
+        mark !== 'none' ||
+        text.length > 2 ||
+        last === undefined ||
+        last.sounds.length === 0 ||
+        last.examples.length > 0
+      )
+        return 0;
+      // "ch = k, f": another letter, unless f is a sound of ch.
+      const sound = soundsByName.has(text) ? soundPhrase(text) : null;
+      const says = sound !== null && last.spelling.candidates.some((id) => sound.within?.has(id));
+      if (!says || last.spelling.letters === text || !reader.saidAsLetters) return 0;
+      last.sounds.push(sound!);
+      reader.touch();
       return 1;
     },
   },
@@ -88,8 +112,10 @@ export const exampleRules: readonly WordRule[] = [
       const { last, aside, hinting } = reader;
       if (aside || !hinting || spelling === null) return 0;
       if (lexeme.text === 'or' && !standsForLetters(reader.lexemes, reader.at)) return 0;
-      // "ay: may I play": a letter within examples is a word.
-      if (lexeme.text.length === 1 && lexeme.mark === 'none') return 0;
+      // "ay: may I play": a letter within examples is a word; "p like pig and t like top" has two letters.
+      const next = reader.lexemes[reader.at + 1];
+      const shown = next?.kind === 'hint' || /^(?:like|as)$/.test(next?.text ?? '');
+      if (lexeme.text.length === 1 && lexeme.mark === 'none' && !shown) return 0;
       // After letters they need an example first, after a phrase none: "longer words: er, or".
       const starts =
         last === undefined
@@ -104,12 +130,37 @@ export const exampleRules: readonly WordRule[] = [
     name: 'an example',
     example: 'ai (rain)',
     counterExample: 'ai rain',
-    applies: (reader, { spelling, lexeme: { text, mark } }) => {
+    applies: (reader, { i, spelling, lexeme: { text, mark } }) => {
       const { last, aside, hinting } = reader;
       if (!aside && !hinting) return 0;
+      if (
+        aside &&
+        /^(?:mixed|practi[cs]e|review|only|again|intro|introduce|continued|cont|spelling|reading|revisit|recap)$/.test(
+          text,
+        ) &&
+        !(last !== undefined && fits(text, last.spelling.letters))
+      )
+        return 1;
+      // "the snow one, not the cow one"
+      if (aside && text === 'not' && reader.lexemes[i + 1]?.kind === 'word') {
+        let end = i + 1;
+        while (reader.lexemes[end]?.kind === 'word') end += 1;
+        return end - i;
+      }
+      // "both said shun"
+      if (
+        last !== undefined &&
+        text.length > 2 &&
+        /^(?:shun|zhun|chun|cher|chur|zher|zhur|uhl|idj|ij)$/.test(text)
+      ) {
+        if (last.spelling.candidates.some((id) => soundPhrase(text).within?.has(id)))
+          last.sounds.push(soundPhrase(text));
+        return 1;
+      }
       // "forms of in-: im-", "starts with l: bl": no words at all.
       if (!aside && spelling !== null && (mark !== 'none' || /^[^aeiouy]{2,}$/.test(text))) return 0;
       if (/^(?:the|and|or|in|of|as|like|sounds?|words?)$/.test(text)) return 1;
+      if (/^(?:ones?|kind|type|both|says?)$/.test(text) && reader.lexemes[i - 1]?.kind === 'word') return 1;
       // "er, or, ar (helper, doctor, dollar)": each is an example of its own letters.
       const shown = [last, ...reader.lastSpelled(6)].find(
         (one) => one !== undefined && fits(text, one.spelling.letters),

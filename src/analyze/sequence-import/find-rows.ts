@@ -37,7 +37,7 @@ function findDivided(pasted: string): FoundTable | null {
     if (head >= 0 && head < lines.length - 1)
       return { before: lines.slice(0, head), rows: splitCells(lines.slice(head).join('\n'), divider) };
   }
-  return quotedRows(text) ?? slashRows(lines) ?? gapRows(lines) ?? stackedRows(lines);
+  return quotedRows(text) ?? slashRows(lines) ?? gapRows(lines) ?? stackedRows(lines) ?? countedRows(lines);
 }
 
 /** A bullet or number and the tab that word processors copy behind it: no cells. */
@@ -158,9 +158,53 @@ function gapRows(lines: readonly string[]): FoundTable | null {
   const rows = lines.slice(head).map((line) => {
     const cells = split(line);
     if (cells.length === starts.length) return cells;
-    return starts.map((start, i) => line.slice(i === 0 ? 0 : start, starts[i + 1]).trim());
+    // A cell belongs to the last column that begins before it, however far it runs.
+    const placed = starts.map((): string[] => []);
+    for (const { index, 0: text } of line.matchAll(/\S+(?:\s\S+)*/g)) {
+      const column = starts.findLastIndex((start) => start <= index + 1);
+      placed[Math.max(0, column)]!.push(text);
+    }
+    return placed.map((texts) => texts.join(' '));
   });
   return { before: lines.slice(0, head), rows };
+}
+
+/** The most names of columns above cells that stand one a line. */
+const MOST_NAMES = 6;
+
+/**
+ * One cell a line, where rows differ in length: the names of the columns, one a line too, then rows that begin with the
+ * numbers 1, 2, 3, as pages of a file copy. Names that come again, and lines that stand above them each time, are left out.
+ */
+function countedRows(lines: readonly string[]): FoundTable | null {
+  const all = lines.map((line) => line.trim());
+  const first = all.findIndex(
+    (_, i) =>
+      findColumnKind(all[i]!) === 'step' &&
+      findColumnKind(all[i + 1] ?? '') !== null &&
+      all[i + 1] !== all[i],
+  );
+  if (first < 0) return null;
+  let width = 1;
+  while (width < MOST_NAMES && findHeadKind(all[first + width] ?? '') !== null) width += 1;
+  const names = all.slice(first, first + width);
+  if (width < 3 || new Set(names).size < width) return null;
+  const above = new Set(all.slice(0, first));
+  const rows: string[][] = [];
+  for (let i = first + width; i < all.length; i++) {
+    const line = all[i]!;
+    if (names.every((name, n) => all[i + n] === name)) {
+      i += width - 1;
+      continue;
+    }
+    if (above.has(line) || /^(?:page )?\d+ of \d+$|^page \d+$/i.test(line)) continue;
+    const last = rows.at(-1);
+    if (Number.parseInt(line, 10) === rows.length + 1 && /^\d+[.)]?$/.test(line)) rows.push([line]);
+    else if (last === undefined) return null;
+    else if (last.length === width) last[width - 1] += ` ${line}`;
+    else last.push(line);
+  }
+  return rows.length < 4 ? null : { before: all.slice(0, first), rows: [names, ...rows], head: 0 };
 }
 
 /** One cell a line: the names of the columns first, then as many lines for each row. */

@@ -1,9 +1,9 @@
-import { coarseRows } from '../catalogue/catalogue.ts';
+import { catalogue, coarseRows } from '../catalogue/catalogue.ts';
 import type { PatternId } from '../types.ts';
 
 const family = (...names: readonly string[]) =>
   coarseRows.filter((row) => names.includes(row.family)).map(({ id }) => id);
-const starting = (text: string) => coarseRows.filter(({ id }) => id.startsWith(text)).map(({ id }) => id);
+const starting = (text: string) => catalogue.filter(({ id }) => id.startsWith(text)).map(({ id }) => id);
 const startsWith = (second: string) =>
   family('initial blend').filter((id) => id.length === 8 && (id.at(-1) === second || id.at(-2) === second));
 const saying = (...sounds: readonly string[]) =>
@@ -14,6 +14,7 @@ const longs = ['long-a', 'long-e', 'long-i', 'long-o', 'long-u-yoo', 'long-u-oo'
 const shorts = ['short-a', 'short-e', 'short-i', 'short-o', 'short-u'];
 const rVowels = ['ar', 'or', 'er', 'ir', 'ur'];
 const longClosed = ['i-long-closed', 'o-long-closed'];
+const divisions = ['divide-vc-cv', 'divide-v-cv', 'divide-vc-v', 'divide-v-v'];
 const pastTense = ['suffix-ed-t', 'suffix-ed-d', 'suffix-ed-id'];
 const schwas = ['schwa-a', 'schwa-e', 'schwa-i', 'schwa-o', 'schwa-u', 'weak-e'];
 const consonants = [...'bcdfghjklmnprstvwxyz', 'qu'];
@@ -53,16 +54,32 @@ export const headingPhrases: readonly (readonly [
   readonly PatternId[],
 ])[] = [
   ['closed|closed syllable', ['type-closed'], true, family('short vowel')],
-  ['open|open syllable', ['type-open', ...longs], true, [...longs, 'y-long-i']],
+  ['open|open syllable|open vowel|open word', ['type-open', ...longs], true, [...longs, 'y-long-i']],
   [
-    'vce syllable|vowel consonant e syllable|silent e syllable',
+    'dividing longer word|dividing multisyllabic word|dividing multi syllabic word|dividing two syllable word|dividing 2 syllable word|dividing big word|dividing long word|breaking word into syllable|breaking up word|breaking apart word|syllabication|syllabification|syllable division|division of word into syllable|dividing word into syllable|dividing word|dividing syllable|dividing|divide|divide word|splitting word|split word|word division|division|division pattern|syllable division pattern|syllable division rule|division rule|syllable pattern',
+    [],
+    false,
+    divisions,
+  ],
+  ['vc cv|vccv|vc ccv|vcc cv|vcccv', ['divide-vc-cv'], true, ['divide-vc-cv']],
+  ['v cv', ['divide-v-cv'], true, ['divide-v-cv']],
+  ['vc v', ['divide-vc-v'], true, ['divide-vc-v']],
+  ['v v', ['divide-v-v'], true, ['divide-v-v']],
+  ['vcv', ['divide-v-cv', 'divide-vc-v'], true, ['divide-v-cv', 'divide-vc-v']],
+  [
+    'vce syllable|cvce syllable|v e syllable|vowel consonant e syllable|vowel consonant silent e syllable|silent e syllable|final e syllable|magic e syllable|split digraph syllable',
     ['type-vce', ...vce],
     true,
     family('vowel-consonant-e'),
   ],
-  ['vowel team syllable|vowel digraph syllable', ['type-team'], true, family('vowel team')],
   [
-    'r controlled syllable|r controlled vowel syllable|vowel r syllable',
+    'vowel team syllable|team syllable|vowel digraph syllable|vowel pair syllable|double vowel syllable|diphthong syllable',
+    ['type-team'],
+    true,
+    family('vowel team'),
+  ],
+  [
+    'r controlled syllable|r controlled vowel syllable|vowel r syllable|r syllable|r influenced syllable|r coloured syllable|r colored syllable|r vowel syllable',
     ['type-r'],
     true,
     family('r-controlled vowel'),
@@ -71,7 +88,7 @@ export const headingPhrases: readonly (readonly [
     'contraction|contracted form|short form|apostrophe for contraction|apostrophe for omission|apostrophe for missing letter|apostrophe in contraction',
     ['contraction'],
     true,
-    ['contraction'],
+    ['contraction', ...starting('contraction-')],
   ],
   [
     'possessive|possessive apostrophe|apostrophe s|possessive s|possessive noun|apostrophe for possession|apostrophe to show possession|apostrophe of possession|apostrophe for ownership|possession',
@@ -88,10 +105,10 @@ export const headingPhrases: readonly (readonly [
     [...family('other vowel', 'vowel team', 'r-controlled vowel')],
   ],
   [
-    'rime|word family|onset and rime|word ending pattern',
+    'rime|word family|onset and rime|word ending pattern|nasal ending|nasal blend|nasal rime',
     [],
     false,
-    ['ng', 'n-ng', ...shorts, 'a-before-l', 'al-aw', ...longClosed],
+    [...starting('rime-'), 'ng', 'n-ng', ...shorts, 'a-before-l', 'al-aw', ...longClosed],
   ],
   ['short vowel|all short vowel|short sound|short vowel sound', shorts, true, family('short vowel')],
   ['long vowel', longs, false, [...family('long vowel', 'vowel-consonant-e', 'vowel team'), 'y_e']],
@@ -104,7 +121,7 @@ export const headingPhrases: readonly (readonly [
     [...consonants, ...shorts],
   ],
   [
-    'magic e|vce|cvce|vowel consonant e|silent e|final e|split digraph|split vowel digraph|v e|v_e|vce long vowel|long vowel vce|silent final e|final silent e',
+    'magic e|vce|cvce|vowel consonant e|silent e|final e|split digraph|split vowel|split vowel digraph|e at the end|v e|v_e|vce long vowel|long vowel vce|silent final e|final silent e',
     vce,
     true,
     family('vowel-consonant-e'),
@@ -155,7 +172,7 @@ export const headingPhrases: readonly (readonly [
     ],
   ],
   [
-    'double consonant|double letter|double|doubled consonant|double final consonant|doubled final consonant|final double consonant|double consonant at the end',
+    'floss|floss rule|doubled letter|doubled final letter|double final letter|final double letter|final doubled consonant|doubled end consonant|twin consonant|consonant double|consonant doublet|doublet|doubled final|double final|double consonant|double letter|double|doubled consonant|double final consonant|doubled final consonant|final double consonant|double consonant at the end',
     ['ff', 'll', 'ss', 'zz'],
     false,
     [...family('double consonant'), 'ck'],
@@ -225,7 +242,20 @@ export const headingPhrases: readonly (readonly [
     false,
     [...start, ...end],
   ],
-  ['schwa', schwas, true, family('schwa')],
+  [
+    'schwa|schwa vowel|schwa sound|weak vowel|unstressed vowel',
+    schwas,
+    true,
+    // The weak e of before is no schwa that is spelt e.
+    [
+      ...family('schwa').filter((id) => id !== 'weak-e'),
+      'final-el',
+      'final-al',
+      'final-il',
+      'final-et',
+      'final-ent',
+    ],
+  ],
   [
     'suffix|suffixe|vowel suffix|consonant suffix|derivational suffix|inflectional suffix|inflectional ending|inflection|inflected ending',
     [
@@ -275,7 +305,7 @@ export const headingPhrases: readonly (readonly [
     'plural|plural ending|plural noun|regular plural',
     ['suffix-s', 'suffix-es'],
     true,
-    ['suffix-s', 'suffix-es', 'change-y-to-i'],
+    ['suffix-s', 'suffix-es', 'change-y-to-i', 'change-f-to-v'],
   ],
   ['past tense|past tense ending|past tense verb|regular past tense', pastTense, true, pastTense],
   ['short a', ['short-a'], true, saying('AE')],

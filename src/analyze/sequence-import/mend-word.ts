@@ -27,7 +27,11 @@ const SHORTEST = 5;
 
 /** Words of the trade, each with its plural. */
 const trade = new Set(
-  [...headingPhrases.map(([names]) => names), ...Object.keys(plainPhrases), 'initial|beginning']
+  [
+    ...headingPhrases.map(([names]) => names),
+    ...Object.keys(plainPhrases),
+    'initial|beginning|review|assessment|revision|holiday|screening',
+  ]
     .flatMap((names) => names.split(/[ |]/))
     .filter((word) => word.length >= SHORTEST && /^[a-z]*[aeiou][a-z]*$/.test(word))
     .flatMap((word) => [word, `${word}s`]),
@@ -44,6 +48,11 @@ export function mendWord(word: string): string {
   if (short !== undefined) return short;
   if (word.length < SHORTEST - 1 || trade.has(word)) return word;
   return beginnings.get(word[0]!)?.find((one) => one.length >= SHORTEST && isSlip(word, one)) ?? word;
+}
+
+/** Whether one of several words joined by hyphens is one of the trade: vowel-team, not nap-kin. */
+export function isTrade(words: readonly string[]): boolean {
+  return words.some((word) => trade.has(word));
 }
 
 /** One letter left out, one written twice, or two neighbours in each other's place. */

@@ -173,6 +173,9 @@ const numbers: Readonly<Record<string, string>> = { two: '2', three: '3', four: 
 
 /** `three sounds`, `both sounds`, and `(both)` in brackets. */
 export function everySound(lexemes: readonly Lexeme[], i: number): Notation | null {
+  // "ea x2": as many sounds.
+  const times = /^(?:x[2-4]|[2-4]x)$/.exec(wordAt(lexemes, i))?.[0].replace('x', '');
+  if (times !== undefined && i > 0) return every(lexemes, i, i + 1, times);
   let at = i;
   while (/^(?:all|its|their|the|with|has|have|makes?|says?)$/.test(wordAt(lexemes, at))) at += 1;
   const count = wordAt(lexemes, at);
@@ -184,6 +187,17 @@ export function everySound(lexemes: readonly Lexeme[], i: number): Notation | nu
     )
       return null;
     return every(lexemes, i, at + 1, '');
+  }
+  // "both oo's"
+  const [, plural = ''] = /^([a-z]{1,4})'?s$/.exec(wordAt(lexemes, at + 1)) ?? [];
+  if (
+    at === i &&
+    /^(?:both|two|all)$/.test(count) &&
+    wordAt(lexemes, at + 1).includes("'") &&
+    findSpelling(plural, 'none') !== null
+  ) {
+    const letters = { ...lexemes[at + 1]!, text: plural, start: lexemes[i]!.start };
+    return { taken: 2, given: [letters, { ...letters, kind: 'every', text: count === 'all' ? '' : '2' }] };
   }
   let end = at + 1;
   while (/^(?:different|possible|main|common|vowel)$/.test(wordAt(lexemes, end))) end += 1;

@@ -1,4 +1,5 @@
 import { longOf, matchWords, type NotationRule, phrase, stands } from './match-words.ts';
+import { changeOfBase, doubleThen, kindOfLetters, placeBehind, possessiveKinds } from './notation-changes.ts';
 import { blendsWith, familyWith, sharedNoun, shareSyllable, typesTogether } from './notation-families.ts';
 import {
   bothLengths,
@@ -12,6 +13,12 @@ import {
 } from './notation-lists.ts';
 import { contractionKinds, doubleBeside, rimeList, rootsByName, softBehind } from './notation-word-parts.ts';
 import { at, ofWords, words } from './place-words.ts';
+
+const silentE = stands(
+  'silent e',
+  '(?:(?:long )?vowels? (?:(?:with|and|plus|consonant)(?: an| a| the)? )?(?:silent |final )?e(?: at the end)?|(?:silent |final )?e at the end(?: of (?:a |the )?words?)?)',
+  true,
+);
 
 /** Words that mean patterns, or letters. In order; the first that applies is taken. */
 export const patternNotations: readonly NotationRule[] = [
@@ -69,6 +76,47 @@ export const patternNotations: readonly NotationRule[] = [
     ),
   },
   {
+    name: 'a place where words are divided',
+    example: 'dividing between two consonants',
+    counterExample: 'between two consonants',
+    applies: phrase(
+      '(?:divid(?:e|es|ing)|split(?:s|ting)?|cut(?:s|ting)?|division)(?: (?:the|a|longer|words?|syllables?|of|in|into|right|two|2))*? (between (?:the |two |2 |double |middle )*(?:consonants?|vowels?)|(?:before (?:the |a |one |single )*consonant(?! le| plus| l)|after (?:the |a |first |long |open )*(?:vowel|vowel sound))|after (?:the |a |one |first )*consonant)',
+      ([, place = '']) => [
+        place.startsWith('between')
+          ? place.includes('vowel')
+            ? 'divide-v-v'
+            : 'divide-vc-cv'
+          : /^after.*consonant/.test(place)
+            ? 'divide-vc-v'
+            : 'divide-v-cv',
+      ],
+    ),
+  },
+  {
+    name: 'whose possessives',
+    example: 'possessives, one owner',
+    counterExample: 'possessives',
+    applies: possessiveKinds,
+  },
+  {
+    name: 'doubling before an ending is added',
+    example: 'double, then add',
+    counterExample: 'double letters',
+    applies: doubleThen,
+  },
+  {
+    name: 'letters of the base that change',
+    example: 'y→i',
+    counterExample: 'y as long i',
+    applies: changeOfBase,
+  },
+  {
+    name: 'the place of blends behind them',
+    example: 'blends, final',
+    counterExample: 'blends, digraphs',
+    applies: placeBehind,
+  },
+  {
     name: 'doubling a letter',
     example: 'doubling the last consonant',
     counterExample: 'words ending in a double consonant',
@@ -87,13 +135,10 @@ export const patternNotations: readonly NotationRule[] = [
     ),
   },
   {
-    name: 'changing y to i',
-    example: 'y becomes i',
+    name: 'y that changes',
+    example: 'y changing',
     counterExample: 'y as long i',
-    applies: phrase(
-      '(?:(?:chang(?:e|es|ing)|turn(?:s|ing)?|swap(?:ping)?)(?: the| a)?(?: final| last)? y (?:to|into|for)(?: an?)? i|y (?:becomes?|changes to|turns (?:in)?to|changing to|changed to|to)(?: an?)? i(?:e[sd])?|y changing)(?: rule)?',
-      () => ['change-y-to-i'],
-    ),
+    applies: phrase('y changing(?: rule)?', () => ['change-y-to-i']),
   },
   {
     name: 'a vowel followed by r',
@@ -110,13 +155,6 @@ export const patternNotations: readonly NotationRule[] = [
     example: 'i before e except after c',
     counterExample: 'c before e',
     applies: phrase('i before e(?: except after c)?', () => ['ie-long-e', 'ei-long-e']),
-  },
-  {
-    name: 'changing f to v',
-    example: 'change f to v',
-    counterExample: 'f, v',
-    // The catalogue has no row for it: it is asked.
-    applies: phrase('(?:chang(?:e|es|ing) )?(?:the )?fe? (?:to|into) (?:a )?ve?s?', () => []),
   },
   {
     name: 'endings of one vowel and consonants',
@@ -158,11 +196,8 @@ export const patternNotations: readonly NotationRule[] = [
     name: 'a vowel with an e at the end',
     example: 'long vowel with e at the end',
     counterExample: 'long vowels',
-    applies: stands(
-      'silent e',
-      '(?:(?:long )?vowels? (?:(?:with|and|plus|consonant)(?: an| a| the)? )?(?:silent |final )?e(?: at the end)?|(?:silent |final )?e at the end(?: of (?:a |the )?words?)?)',
-      true,
-    ),
+    // "short vowel e" has no silent e.
+    applies: (lexemes, i) => (lexemes[i - 1]?.text === 'short' ? null : silentE(lexemes, i)),
   },
   {
     name: 'a vowel with r',
@@ -199,6 +234,15 @@ export const patternNotations: readonly NotationRule[] = [
     applies: familyWith,
   },
   {
+    name: 'silent e of a syllable',
+    example: 'silent e in the last syllable',
+    counterExample: 'silent e in words',
+    applies: phrase(
+      '(?:silent e|magic e|final e|vce|v e|vowel consonant e|split digraphs?)(?: words?)? (?:in|at the end of|as) (?:the |a |an )?(?:last|final|second|longer|accented|stressed|multisyllabic|syllable)(?: or last)?(?: syllables?| type| words?)*',
+      () => ['type-vce'],
+    ),
+  },
+  {
     name: 'a noun said once for two',
     example: 'initial and final blends',
     counterExample: 'ai and final blends',
@@ -233,6 +277,12 @@ export const patternNotations: readonly NotationRule[] = [
     example: 'i in -ind, -ild',
     counterExample: 'i in pin',
     applies: lettersInEnding,
+  },
+  {
+    name: 'letters by the kind of a word',
+    example: 'the cow kind of ow',
+    counterExample: 'the cow kind of oa',
+    applies: kindOfLetters,
   },
   {
     name: 'a sound by its letters',

@@ -6,6 +6,9 @@ import type { Lexeme } from './split-lexemes.ts';
 /** In order; the first that applies is taken. */
 export const notationRules: readonly NotationRule[] = [...patternNotations, ...signNotations];
 
+/** The rule that begins with what divides: ", then add". */
+const behindBreak = notationRules.filter(({ name }) => name === 'an ending that is added after a change');
+
 /** Reads runs of words that mean one thing; `used` hears the name of each rule that applied. */
 export function applyNotations(
   lexemes: readonly Lexeme[],
@@ -28,8 +31,8 @@ export function applyNotations(
 
 function firstOf(lexemes: readonly Lexeme[], i: number): (Notation & { name: string }) | null {
   const { kind } = lexemes[i]!;
-  if (kind !== 'word' && kind !== 'open') return null;
-  for (const { name, applies } of notationRules) {
+  if (kind !== 'word' && kind !== 'open' && kind !== 'break') return null;
+  for (const { name, applies } of kind === 'break' ? behindBreak : notationRules) {
     const found = applies(lexemes, i);
     if (found !== null) return { ...found, name };
   }

@@ -1,4 +1,5 @@
 import { becomes, type NotationRule, note, phrase, wordAt } from './match-words.ts';
+import { thenAdd } from './notation-changes.ts';
 import { addedAffixes, everySound, soundOf } from './notation-lists.ts';
 import { at, ofWords } from './place-words.ts';
 
@@ -6,7 +7,7 @@ import { at, ofWords } from './place-words.ts';
 export const signNotations: readonly NotationRule[] = [
   {
     name: 'singular and plural',
-    example: 'possessives: singular and plural',
+    example: 'nouns, singular and plural',
     counterExample: 'plurals',
     applies: note(
       '(?:of )?(?:singular (?:and |or |& )?plural|plural (?:and |or |& )?singular|singular)(?: nouns?| ones?| forms?)?|nouns?',
@@ -17,9 +18,13 @@ export const signNotations: readonly NotationRule[] = [
     example: 'words with two or more syllables',
     counterExample: 'words with two sounds',
     applies: phrase(
-      '(?:(?:longer )?words? (?:with|of|that have|having) )?(two|2|three|3|four|4)( or more| and more| or three| or 3| and three)? syllables?(?: words?)?',
-      ([, count = '', more]) =>
-        /two|2/.test(count) ? (more ? ['syllables-2', 'syllables-3'] : ['syllables-2']) : ['syllables-3'],
+      '(?:(?:longer )?words? (?:with|of|that have|having) )?(two|2|three|3|four|4)( or more| and more| or three| or 3| and three| plus)? syllables?(?: words?)?( and more| or more)?',
+      ([, count = '', more, beyond]) =>
+        /two|2/.test(count)
+          ? (more ?? beyond)
+            ? ['syllables-2', 'syllables-3']
+            : ['syllables-2']
+          : ['syllables-3'],
     ),
   },
   {
@@ -35,6 +40,12 @@ export const signNotations: readonly NotationRule[] = [
     applies: soundOf,
   },
   {
+    name: 'an ending that is added after a change',
+    example: 'drop e, then add',
+    counterExample: 'drop e, then sh',
+    applies: thenAdd,
+  },
+  {
     name: 'all sounds of letters',
     example: 'ear (three sounds)',
     counterExample: 'three blends',
@@ -46,7 +57,7 @@ export const signNotations: readonly NotationRule[] = [
     counterExample: 'as',
     applies: becomes(
       'hint',
-      '(?:such as|as in|as heard in|like in|for example|for instance|found in|heard in|words like|in words like|in words such as|in words|as found in)(?: the words?)?',
+      '(?:(?:we )?(?:hear|heard|say|said|sounds?|sounding|pronounced)(?: it| them)? (?:as|like)(?: in)?|such as|as in|as heard in|like in|for example|for instance|found in|heard in|words like|in words like|in words such as|in words|as found in)(?: the words?)?',
     ),
   },
   {
@@ -66,6 +77,34 @@ export const signNotations: readonly NotationRule[] = [
       i > 0 && /^(?:plus|also|then)$/.test(wordAt(lexemes, i)) && lexemes[i + 1] !== undefined
         ? { taken: 1, given: [{ ...lexemes[i]!, kind: 'break', text: 'plus' }] }
         : null,
+  },
+  {
+    name: 'how long it takes',
+    example: 'ai, ay 2 weeks',
+    counterExample: 'ai, ay in week 2',
+    applies: note(
+      '(?:about )?(?:\\d{1,2}|one|two|three|four|five|six)(?: or (?:\\d|two|three))? (?:weeks?|days?|lessons?|sessions?|hours?|min|mins|minutes?)',
+    ),
+  },
+  {
+    name: 'who teaches',
+    example: 'I begin with ai',
+    counterExample: 'i as in pin',
+    applies: note(
+      '(?:so |then |and |also )?(?:i|we) (?:also |only |just |then |will |am |are |always )?(?:going to |able to )?(?:begin|start|move|do|did|teach|give|add|introduce|learn|meet|cover|have|use|like|want|go|run|ran|try|finish|end|work|spend|practi[cs]e|take|bring|look)(?: (?:to|on|with|at|them|onto|in|the class))*',
+    ),
+  },
+  {
+    name: 'longer words that have something',
+    example: 'longer words with clusters at the end',
+    counterExample: 'longer words',
+    applies: note('longer words (?:with|that have|that end in|containing)(?! (?:two|three|2|3|four|more))'),
+  },
+  {
+    name: 'in longer words',
+    example: 'closed syllables in longer words',
+    counterExample: 'longer words',
+    applies: (lexemes, i) => (i > 0 ? note('(?:in|of|for|within) longer words')(lexemes, i) : null),
   },
   {
     name: 'a place in the word',

@@ -62,7 +62,11 @@ export function rimeList(lexemes: readonly Lexeme[], i: number): Notation | null
 }
 
 const roots = new Map(
-  catalogue.filter(({ id }) => id.startsWith('root-')).map(({ id }) => [id.slice('root-'.length), id]),
+  catalogue
+    .filter(({ id }) => id.startsWith('root-'))
+    .flatMap(({ id, letters }) =>
+      [...letters.split(' '), id.slice('root-'.length)].map((text) => [text, id] as const),
+    ),
 );
 
 /** "Root port", "Greek: graph, photo", "Latin roots rupt + struct"; beginnings such as tele- may stand among them. */
@@ -125,6 +129,7 @@ export function contractionKinds(lexemes: readonly Lexeme[], i: number): Notatio
     end = at + 1;
   }
   if (lexemes[end]?.kind === 'close') end += 1;
+  if (/^(?:family|families|words?|contractions?|group)$/.test(wordAt(lexemes, end))) end += 1;
   // "contractions will be taught", "contractions is the focus": a sentence.
   if (ids.length === 0 || lexemes[end]?.kind === 'word') return null;
   return {

@@ -1,4 +1,4 @@
-import { coarseRows } from '../catalogue/catalogue.ts';
+import { catalogue } from '../catalogue/catalogue.ts';
 import type { PatternId } from '../types.ts';
 import { fits } from './fits.ts';
 import { headingPhrases } from './heading-phrases.ts';
@@ -20,7 +20,7 @@ export interface Phrase {
 /** The most words a phrase has. */
 export const LONGEST_PHRASE = 6;
 
-const letters = new Map(coarseRows.map((row) => [row.id, row.letters]));
+const letters = new Map(catalogue.map((row) => [row.id, row.letters]));
 const phrases = new Map<string, Phrase>();
 for (const [names, ids] of Object.entries(plainPhrases)) {
   for (const name of names.split('|')) {

@@ -2,22 +2,15 @@ import type { PatternId } from '../types.ts';
 
 /** Phrases that teach what they say and take no list, names divided by a bar, in the singular. */
 export const plainPhrases: Readonly<Record<string, readonly PatternId[]>> = {
-  'consonant le|consonant le syllable|c le|final stable syllable le': ['consonant-le'],
+  'consonant le|consonant le syllable|c le|c le syllable|final stable syllable le|consonant plus le|final le|le syllable|consonant l e':
+    ['consonant-le'],
   'two syllable|2 syllable|two syllable word|2 syllable word|disyllabic|bisyllabic': ['syllables-2'],
-  'three syllable|3 syllable|three syllable word|3 syllable word': ['syllables-3'],
+  'three syllable|3 syllable|three syllable word|3 syllable word|trisyllabic|four syllable|4 syllable|four syllable word|4 syllable word':
+    ['syllables-3'],
   'multisyllabic|multi syllabic|multisyllable|multi syllable|polysyllabic|longer word': [
     'syllables-2',
     'syllables-3',
   ],
-  'division of word into syllable|syllable division|dividing word into syllable': [
-    'syllables-2',
-    'type-closed',
-  ],
-  'vc cv|vccv': ['syllables-2', 'type-closed'],
-  'v cv': ['syllables-2', 'type-open'],
-  'vc v': ['syllables-2', 'type-closed'],
-  'v v': ['syllables-2', 'type-open'],
-  vcv: ['syllables-2', 'type-closed', 'type-open'],
   'compound word|compound|compounding|compound noun|joined word': ['compound'],
   'double the final consonant|1 1 1 rule|1 1 1 doubling rule|1 1 1 doubling|doubling the final consonant|double the consonant|double the last consonant|doubling the last letter|double the last letter|doubling the consonant|doubling final consonant|consonant doubling|consonant doubling rule':
     ['change-double'],

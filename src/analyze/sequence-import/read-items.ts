@@ -8,7 +8,7 @@ import type { ImportedItem } from './imported-sequence.ts';
 import type { Phrase } from './phrases.ts';
 import { readClause } from './read-clause.ts';
 import { readWords } from './read-words.ts';
-import { goesOver, isRestWeek, saysNothingNew } from './rest-weeks.ts';
+import { goesOver, isRestWeek, saysNothingAtAll, saysNothingNew } from './rest-weeks.ts';
 import { leanOnNeighbours, type Settled, settleSpelling } from './settle-spelling.ts';
 import { type Lexeme, splitLexemes } from './split-lexemes.ts';
 import type { Beside } from './weigh-examples.ts';
@@ -21,30 +21,47 @@ export interface ReadItem extends ImportedItem {
   readonly named: boolean;
 }
 
-const nothingBeside: Beside = { examples: [], headings: [], needs: noNeeds };
+export const nothingBeside: Beside = { examples: [], headings: [], needs: noNeeds };
 
 /**
  * The items of one cell or line, in order. `kind` is what its column holds; `beside` is what other
  * cells of the row say: with the example bread, a bare `ea` is that of bread.
  */
 export function readItems(text: string, kind: CellKind, beside: Beside = nothingBeside): readonly ReadItem[] {
-  if (kind === 'notes' || kind === 'examples') return [item(text.trim(), 'ignored')];
-  return cutClauses(text, kind).flatMap((clause) => {
-    if (clause.kind === 'notes' || clause.kind === 'examples') return [item(clause.text, 'ignored')];
-    if (clause.kind === 'by-sight') return [bySightItem(clause.text, 'matched')];
-    // "sight words as they come up" is no list.
-    if (listsWords(clause.text))
-      return [
-        bySightItem(clause.text, /[,:–—-]|^(?:\S+\s+){0,3}\S+$/.test(clause.text) ? 'matched' : 'guessed'),
-      ];
-    if (isRestWeek(clause.text) || (goesOver(clause.text) && beside.first !== true))
-      return [item(clause.text, 'ignored')];
-    return readPatterns(clause.text, beside);
-  });
+  if (kind === 'notes' || (kind === 'examples' && !onlyAffixes.test(text)))
+    return [item(text.trim(), 'ignored')];
+  const items = cutClauses(text, onlyAffixes.test(text) ? 'patterns' : kind).flatMap(
+    (clause): readonly ReadItem[] => {
+      if (clause.words !== undefined)
+        return [{ ...item(clause.text, 'guessed'), bySight: [...clause.words] }];
+      if (clause.kind === 'notes' || clause.kind === 'examples') return [item(clause.text, 'ignored')];
+      if (clause.kind === 'by-sight') return sightItems(clause.text);
+      // "sight words as they come up" is no list.
+      if (listsWords(clause.text))
+        return [
+          bySightItem(clause.text, /[,:–—-]|^(?:\S+\s+){0,3}\S+$/.test(clause.text) ? 'matched' : 'guessed'),
+        ];
+      if (
+        isRestWeek(clause.text) ||
+        saysNothingAtAll(clause.text) ||
+        (goesOver(clause.text) && beside.first !== true)
+      )
+        return [item(clause.text, 'ignored')];
+      return readPatterns(clause.text, beside);
+    },
+  );
+  // "carols; no phonics": what nobody knows is no teaching where the cell says there is none.
+  const none = items.some((one) => one.status === 'ignored' && saysNothingNew(one.text));
+  return none
+    ? items.map((one): ReadItem => (one.status === 'unknown' ? { ...one, status: 'ignored' } : one))
+    : items;
 }
 
+/** `sub-`, `-ward, -wise`: parts of words, whatever the column is called. */
+const onlyAffixes = /^\s*(?:-\p{L}+|\p{L}+-)(?:[\s,/&+]+(?:-\p{L}+|\p{L}+-))*\s*$/u;
+
 function readPatterns(text: string, beside: Beside): readonly ReadItem[] {
-  const lexemes = splitLexemes(text);
+  const lexemes = [...leadOf(text, beside), ...splitLexemes(text)];
   const chunks = readClause(lexemes);
   if (chunks.length === 0) return [item(text, 'unknown')];
   const words = lexemes.filter(({ kind }) => kind === 'word');
@@ -76,6 +93,19 @@ function readPatterns(text: string, beside: Beside): readonly ReadItem[] {
     const piece = textOf(text, lexemes, start, chunks[i + 1]?.start ?? text.length);
     return chunkItem(chunk, piece, own, beside.needs);
   });
+}
+
+/** What a heading says of the line below it: "with not" under contractions, "between two consonants" under dividing. */
+function leadOf(text: string, { headings }: Beside): readonly Lexeme[] {
+  const under = (id: string) =>
+    headings.some(({ within, ids }) => within?.has(id) === true && (ids.includes(id) || within.size < 5));
+  const lead =
+    under('contraction') && /^(?:(?:with|using) )?(?:not|will|is|are|have|has|had|would|am|us)\b/i.test(text)
+      ? 'contractions'
+      : under('divide-vc-cv') && /^(?:between|before|after)\b(?!.*\ble\b)/i.test(text)
+        ? 'dividing'
+        : '';
+  return lead === '' ? [] : [{ kind: 'word', text: lead, mark: 'none', start: 0, end: 0 }];
 }
 
 /** The text of a chunk without what divides it from the next. */
@@ -160,11 +190,16 @@ function ofLetters({ phrases }: Chunk, settled: readonly Settled[]): Meaning {
   };
 }
 
+/** More patterns than these no few examples can bear out. */
+const MOST_CONFIRMED = 8;
+
 /** What headings without letters teach, as far as the words that show them agree. */
 function ofPhrases({ phrases, examples }: Chunk, needsOf: WordNeeds): Meaning {
   const ids = idsOf(phrases);
   // Together two headings may leave one meaning: "long a silent e".
   const sure = phrases.every((phrase) => phrase.sure) || (phrases.length > 1 && ids.length === 1);
+  // A word cut by its examples says nothing: win/dow.
+  if (ids.length > 0 && ids.every((id) => id.startsWith('divide-'))) return { ids, sure, confirmed: false };
   const said = ids.includes('contraction') ? examples.filter((word) => word.includes("'")) : examples;
   const known = said.map(needsOf).filter((needs) => needs.size > 0);
   if (known.length === 0) return { ids, sure, confirmed: false };
@@ -172,8 +207,13 @@ function ofPhrases({ phrases, examples }: Chunk, needsOf: WordNeeds): Meaning {
   const needed = [...possible].filter((id) => known.some((needs) => needs.has(id)));
   // "irregular plurals (men, feet)": examples of something else.
   if (needed.length === 0 && known.length > 1) return { ids: [], sure: false, confirmed: false };
+  // "open: go, me, hi": of the vowels those that are shown.
+  const short = said.length > 1 && said.every((word) => /^[^aeiouy]{0,3}[aeiouy]$/.test(word));
+  if (short && ids.includes('type-open'))
+    return { ids: ids.filter((id) => id === 'type-open' || needed.includes(id)), sure, confirmed: true };
   const all = known.every((needs) => [...possible].some((id) => needs.has(id)));
-  if (sure) return { ids, sure: all, confirmed: all };
+  // That words have some of twenty consonants bears out nothing.
+  if (sure) return { ids, sure: all, confirmed: all && ids.length <= MOST_CONFIRMED };
   // Of many blends a few words are only examples; of two meanings they say which.
   const choose = needed.length > 0 && (ids.length <= 6 || !needed.some((id) => ids.includes(id)));
   return { ids: choose ? needed : ids, sure: false, confirmed: false };
@@ -215,7 +255,7 @@ function listsWords(text: string): boolean {
       (end, i) => findColumnKind(end) === 'by-sight' && (i === 0 || words.length <= LONGEST_BEFORE_NAME),
     );
     // "irregular" or "tricky" alone may begin a sentence.
-    if (name !== undefined && (name.includes(' ') || /^(hfw|cew)s?$/i.test(name))) return true;
+    if (name !== undefined && (/[ -]/.test(name) || /^(hfw|cew)s?$/i.test(name))) return true;
   }
   return false;
 }
@@ -224,10 +264,26 @@ function isCommonWord(text: string): boolean {
   return !/^-|-$/.test(text.trim()) && commonWords.has(text.toLowerCase().replace(/[^\p{L}']/gu, ''));
 }
 
+/** A piece of a by-sight list that tells of words without naming them: "the three from her worksheet". */
+const untold =
+  /(?:^|,\s*|\band\s+)((?:the|any|all|some|whichever|other|those)\s+(?:\p{L}+\s+){1,4}(?:from|on|in|of|off)\s+(?:the|her|his|our|my|their|last|this)\s+[\p{L} ]+)$/iu;
+
+function sightItems(text: string): readonly ReadItem[] {
+  const told = untold.exec(text);
+  if (told === null) return [bySightItem(text, 'matched')];
+  const piece = told[1]!;
+  const before = text.slice(0, text.length - piece.length).replace(/[,\s]+(?:and\s*)?$/i, '');
+  return [...(/\p{L}/u.test(before) ? [bySightItem(before, 'matched')] : []), item(piece, 'unknown')];
+}
+
 function bySightItem(text: string, status: 'matched' | 'guessed'): ReadItem {
-  const bySight = findColumnKind(text) === 'by-sight' ? [] : readWords(text);
+  const bySight = findColumnKind(text) === 'by-sight' || noWords.test(text) ? [] : readWords(text);
   return { ...item(text, bySight.length === 0 ? 'ignored' : status), bySight };
 }
+
+/** "Memory words: none", "no new words": a list without any. */
+const noWords =
+  /^(?:[^:]{1,40}:\s*)?(?:no(?:ne)? (?:new|more|sight|words?|this|yet|tricky|list)\b.*|none[.!]?|nil|n\s?\/\s?a\.?|reviews?(?: .*)?|revision|catch[ -]?up|tests?|quiz|assessment)$/i;
 
 function item(text: string, status: ImportedItem['status']): ReadItem {
   return { text, status, patterns: [], bySight: [], headings: [], named: false };

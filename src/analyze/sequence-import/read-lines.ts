@@ -35,7 +35,7 @@ function readLine(raw: string, blankBefore: boolean): Line {
   const indent = /^\s*/.exec(raw)![0].replaceAll('\t', '  ').length;
   const marked = /^(#{1,6})\s+/.exec(raw.trim());
   const unmarked = marked === null ? raw.trim() : raw.trim().slice(marked[0].length);
-  const bulleted = /^(?:[*•◦▪●○‣–—·+]|-(?=\s)|\[[ x]?\])\s+/.exec(unmarked);
+  const bulleted = /^(?:[*•◦▪●○‣–—·+▸▹►▶✓✔✗☐☑□■◆◇❖➢➤✅⬜»›]\uFE0F?|-(?=\s)|\[[ x]?\])\s+/.exec(unmarked);
   const body = bulleted === null ? unmarked : unmarked.slice(bulleted[0].length);
   const bold = /^(\*\*|__)(?<text>(?:(?!\1).)+?)\1:?$/u.exec(body);
   const text = body.replace(/\*\*|__(?=\p{L}{2}|\W|$)/gu, '').trim();
@@ -56,7 +56,7 @@ function headingOf(text: string, marks: string | undefined, bold: boolean): stri
 function headingBehindBullet(text: string): string | null {
   const step = readStepHeading(text);
   if (step === null || step.kind === 'number') return null;
-  return /^\s*(?:$|[:–—(-])/.test(text.slice(step.title.length)) ? step.kind : null;
+  return /^\s*(?:$|[:–—(·-])/.test(text.slice(step.title.length)) ? step.kind : null;
 }
 
 /** A line with its list below it: it ends in a colon, or the next line is a bullet or stands further in. */

@@ -1,6 +1,6 @@
 import { type CellKind, findColumnKind } from './column-kinds.ts';
 import type { LaidCell, LaidStep, Layout } from './layout.ts';
-import { readItems } from './read-items.ts';
+import { nothingBeside, readItems } from './read-items.ts';
 import { type Line, readLines } from './read-lines.ts';
 import { isStrong, named, settleHeadings, weak } from './settle-headings.ts';
 import { readLetterHeading, readStepHeading } from './step-heading.ts';
@@ -112,8 +112,9 @@ function isName(rest: string, under: readonly Line[]): boolean {
     )
   )
     return false;
+  const headings = items.flatMap((item) => item.headings);
   const taught = under
-    .flatMap((line) => readItems(line.text, 'patterns'))
+    .flatMap((line) => readItems(line.text, 'patterns', { ...nothingBeside, headings }))
     .some(({ patterns }) => patterns.length > 0);
   return (
     taught ||

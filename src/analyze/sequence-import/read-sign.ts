@@ -13,7 +13,13 @@ export function readSign(reader: ClauseReader, lexeme: Lexeme, i: number): void 
       break;
     case 'is':
       // "er = ir = ur" lists letters of one sound.
-      if (lexeme.text === '=' && reader.lexemes.filter(({ text }) => text === '=').length > 1)
+      // "ai=ay" has two letters of one sound, "ph = f" one and its sound.
+      if (lexeme.text === '=' && joinsTeams(reader.lexemes, i)) reader.divide();
+      else if (
+        lexeme.text === '=' &&
+        reader.lexemes.filter(({ text }) => text === '=').length > 1 &&
+        !reader.lexemes.some(({ text }) => text === ',')
+      )
         reader.divide();
       else readColon(reader, i);
       break;
@@ -44,6 +50,15 @@ export function readSign(reader: ClauseReader, lexeme: Lexeme, i: number): void 
     default:
       reader.readHeading(soundPhrase(lexeme.text), lexeme, 1, true);
   }
+}
+
+function joinsTeams(lexemes: readonly Lexeme[], i: number): boolean {
+  return [lexemes[i - 1], lexemes[i + 1]].every(
+    (one) =>
+      one?.kind === 'word' &&
+      /^[aeiou][aeiouyw]$/.test(one.text) &&
+      findSpelling(one.text, one.mark) !== null,
+  );
 }
 
 function openBracket(reader: ClauseReader, i: number): void {

@@ -1,3 +1,4 @@
+import { mendWord } from './mend-word.ts';
 import { restWords } from './word-roles.ts';
 
 /** Words that may stand beside "review" or "break" without making it something to teach. */
@@ -11,7 +12,7 @@ const companions = new Set(
     'taught learned learnt known sounds sound letters letter words word patterns pattern skills skill content',
     'everything cumulative mixed extra further re practice practise through until only first second third final start',
     'check checks performance task project presentation celebration conferences',
-    'reading spelling checkpoint open secure needed as one two three four five six week1 teaching apply and application',
+    'reading spelling checkpoint routines routine k pk eoy boy moy grade teacher report cards conference parent above again open secure needed as one two three four five six week1 teaching apply and application',
   ].flatMap((row) => row.split(' ')),
 );
 
@@ -22,11 +23,20 @@ const phrases =
 /** Whether a clause says that nothing new is taught: a review, an assessment, a break. It names no letters itself. */
 export function isRestWeek(text: string): boolean {
   if (/^n\s?\/\s?a\.?$/i.test(text.trim())) return true;
-  const words = text.toLowerCase().match(/[\p{L}]+|\p{N}+/gu) ?? [];
+  const words = (text.toLowerCase().match(/[\p{L}]+|\p{N}+/gu) ?? []).map((word) =>
+    /^(?:re|as|ho|sc)/.test(word) && !restWords.has(word) ? mendWord(word) : word,
+  );
   const plain = words.join(' ');
   const rests = words.filter((word) => restWords.has(word));
   if (rests.length === 0 && !phrases.test(plain)) return false;
   return words.every((word) => restWords.has(word) || companions.has(word) || /^\p{N}+$/u.test(word));
+}
+
+/** Whether a clause says that nothing is new whatever it names: "Mixed short and long vowels, nothing new". */
+export function saysNothingAtAll(text: string): boolean {
+  return /\b(?:nothing (?:new|is (?:taught|added))|no new (?:sounds?|letters?|phonics|skills?|patterns?|content|teaching|learning|material|spellings?))\b(?!.*\b(?:but|except|then)\b)/i.test(
+    text,
+  );
 }
 
 /** Whether a clause says so in words, whatever else it tells of the week: "Spring concert, no new teaching", "Sports week". */
@@ -35,14 +45,14 @@ export function saysNothingNew(text: string): boolean {
 }
 
 const nothingNew =
-  /\bnothing (?:new|is (?:taught|added))\b|\b(?:no|without) (?:new|phonics|school|class(?:es)?|lessons?|teaching|instruction|list|group|grp)\b/i;
+  /\bnothing (?:new|is (?:taught|added))\b|\b(?:no|without) (?:new|phonics|school|class(?:es)?|lessons?|teaching|instruction|list|group|grp|letters?|sounds?|spellings?|phonics|homework|target|words?|patterns?)\b/i;
 
 /** The most words that tell of something besides teaching. */
 const LONGEST_EVENT = 9;
 
 /** What fills a week, or is done by ear, without letters: "Sports week", "names and songs", "exit test". */
 const events =
-  /\b(?:(?<!of the )weeks?|(?<!^)days?(?! of)|party|projects?|games?|concert|play|trip|fair|festival|thanksgiving|christmas|easter|hanukkah|eid|diwali|new year|intersession|fluency|practi[cs]e|routines?|settling|songs?|rhym(?:e|es|ing)|onsets?|alliteration|segment(?:ing)?|blending|(?:first|last|final|middle|beginning|ending) sounds?|change a sound|(?:beats|claps?|clapping)|survey|diagnostics?|conferences?|dictation|handwriting|re-?check|redo|test|quiz|exam|benchmark|monitoring|cold read)\b/i;
+  /\b(?:(?<!of the )weeks?|(?<!^)days?(?! of)|party|parties|picnics?|bingo|goodbyes?|re-?tests?|assess(?:es|ing|ments?)?|portfolios?|interviews?|baseline|check(?:s|-?ups?|-?ins?|points?)?|warm-?ups?|wrap-? ?up|workdays?|work days?|teacher days?|report cards?|testing|screen(?:er|ers|ing)|inventory|get-to-know|holidays?|vacation|recess|closed for|celebrat(?:e|es|ion|ions)|assembly|nativity|carols?|pageant|performance|inset|exams?|graduation|orientation|welcome|farewell|swap|library|proof-?reading|alphabetical order|dictionary skills|cursive|punctuation|capital letters|full stops|question marks|review|revision|catch-? ?up|carry-? ?over|spill-? ?over|games?|concert|play|trip|fair|festival|thanksgiving|christmas|easter|hanukkah|eid|diwali|new year|intersession|fluency|practi[cs]e|routines?|settling|songs?|rhym(?:e|es|ing)|onsets?|alliteration|segment(?:ing)?|blending|(?:first|last|final|middle|beginning|ending) sounds?|change a sound|(?:beats|claps?|clapping)|survey|diagnostics?|conferences?|dictation|handwriting|re-?check|redo|test|quiz|exam|benchmark|monitoring|cold read)\b/i;
 
 /** Whether a clause only goes over what was taught: "Review of CVC", "revise wk 2-5", "digraph review"; not "review, then sh". */
 export function goesOver(text: string): boolean {
@@ -52,6 +62,14 @@ export function goesOver(text: string): boolean {
       plain,
     ) ||
     /^[^.;:]*\breview$/i.test(plain) ||
+    /^(?:skip|off|none)$/i.test(plain) ||
+    /^(?:warm-? ?up|go over|practi[cs]e|keep practi[cs]ing|look back)\b.*\b(?:so far|again|from before|taught|learn(?:ed|t))$/i.test(
+      plain,
+    ) ||
+    /^(?:all|everything|all of)\b.*\b(?:above|so far|again|before|to date|taught|learn(?:ed|t))$/i.test(
+      plain,
+    ) ||
+    /^(?:off|none|no school|tba|tbd)\s*(?:[-–—,;:(]|$)/i.test(plain) ||
     /\bby ear$/i.test(plain)
   );
 }

@@ -9,6 +9,7 @@ import type { Lexeme } from './split-lexemes.ts';
  */
 export function settleAnnouncement(lexemes: readonly Lexeme[], chunks: readonly Chunk[]): void {
   announceSounds(lexemes, chunks);
+  announceLetters(chunks);
   const colon = lexemes.findIndex(({ kind, text }) => kind === 'is' && text === ':');
   if (colon < 1 || !listsLetters(lexemes.slice(colon + 1))) return;
   const end = lexemes[colon]!.start;
@@ -23,6 +24,19 @@ export function settleAnnouncement(lexemes: readonly Lexeme[], chunks: readonly 
     if (strayLetters) chunk.spelled.length = 0;
     if (strayLetters || open) chunk.announces = true;
   }
+}
+
+/** "long a two ways, ai in the middle and ay at the end": of a heading that leaves its letters open those after it are meant. */
+function announceLetters(chunks: readonly Chunk[]): void {
+  const [first, ...others] = chunks;
+  if (first === undefined || others.length < 2 || first.phrases.length !== 1 || first.spelled.length > 0)
+    return;
+  const [{ within, sure, sound }] = first.phrases as [Phrase];
+  const fits = ({ phrases, spelled }: Chunk) =>
+    phrases.length === 0 &&
+    spelled.length > 0 &&
+    spelled.every(({ spelling }) => spelling.candidates.some((id) => within?.has(id)));
+  if (!sure && sound !== true && within !== null && others.every(fits)) first.announces = true;
 }
 
 /** "/f/, /l/ and /s/ spelt ff, ll, ss": the sounds before "spelt" are no letters of their own. */

@@ -12,9 +12,31 @@ export function settleHeadings(all: readonly Line[]): readonly Line[] {
     ['number', counts],
     ['letter', letters && !counts],
   ]);
-  return lines.map((line) =>
-    line.heading !== null && counting.get(line.heading) === false ? { ...line, heading: null } : line,
-  );
+  const points = counting.get('letter') === false ? letteredPoints(lines) : new Set<Line>();
+  return lines.map((line) => {
+    if (points.has(line))
+      return { ...line, text: readLetterHeading(line.text)!.rest, bullet: true, heading: null };
+    return line.heading !== null && counting.get(line.heading) === false ? { ...line, heading: null } : line;
+  });
+}
+
+/** Lines below headings that are lettered from a on, as `a. ai, ay` and `b. Words: rain`: their letters teach nothing. */
+function letteredPoints(lines: readonly Line[]): ReadonlySet<Line> {
+  const points = new Set<Line>();
+  let run: Line[] = [];
+  const close = () => {
+    if (run.length > 1) for (const line of run) points.add(line);
+    run = [];
+  };
+  for (const line of lines) {
+    if (line.heading === 'letter' && letterPlace(line) === run.length) run.push(line);
+    else if (line.heading !== null) {
+      close();
+      if (line.heading === 'letter' && letterPlace(line) === 0) run.push(line);
+    }
+  }
+  close();
+  return points;
 }
 
 /** Roman numbers are headings where they run on from I; a lone I, V or X among letters is one of them. */

@@ -62,13 +62,31 @@ function settle(spelled: Spelled, beside: Beside, others: readonly Spelled[]): O
   const fitting = beside.headings.filter(({ within }) => spelling.candidates.some((id) => within?.has(id)));
   // `ch` in one cell, `/k/ and /sh/` in another: both are meant.
   const several = fitting.filter(({ sound }) => sound).length > 1;
-  const told = fitting.filter(({ sound }) => several && sound);
+  const sounding = fitting.filter(({ sound }) => several && sound);
+  // "/ʃ/ /tʃ/" beside `sh ch`: what other letters alone can say is theirs.
+  const theirs = sounding.filter(({ within }) =>
+    others.some((other) => {
+      if (other === spelled) return false;
+      const said = sounding.filter((one) => other.spelling.candidates.some((id) => one.within!.has(id)));
+      return said.length === 1 && said[0]!.within === within;
+    }),
+  );
+  const told = theirs.length < sounding.length ? sounding.filter((one) => !theirs.includes(one)) : sounding;
   const sounds = [...spelled.sounds, ...told].slice(0, MOST_SOUNDS);
-  const headings = [...spelled.headings, ...fitting.filter((heading) => !told.includes(heading))];
+  const headings = [...spelled.headings, ...fitting.filter((heading) => !sounding.includes(heading))];
   let left = spelling.candidates;
   const said = new Set(sounds.flatMap(({ within }) => [...within!]));
   const limits = [...headings.map(({ within }) => within!), ...(said.size > 0 ? [said] : [])];
-  for (const limit of limits) {
+  // "Long a and long e teams" beside `ee, ea`: headings of which no sense has both leave those that have one.
+  const inOne = left.filter((id) => limits.some((limit) => limit.has(id)));
+  const apart =
+    spelled.headings.length === 0 &&
+    sounds.length === 0 &&
+    limits.length > 1 &&
+    inOne.length > 0 &&
+    !inOne.some((id) => limits.every((limit) => limit.has(id)));
+  if (apart) left = inOne;
+  for (const limit of apart ? [] : limits) {
     const inside = left.filter((id) => limit.has(id));
     if (inside.length > 0) left = inside;
   }
@@ -160,6 +178,11 @@ export function leanOnNeighbours(settled: readonly SettledLetters[]): readonly S
   return settled.map((one, i) => {
     if (isRimeAmong(settled, i))
       return { ids: rimes.ing!, sure: true, left: rimes.ing!, confirmed: one.confirmed };
+    // "-le, -el, -al": the end of metal, not of coastal.
+    if (one.letters === 'al' && one.ids[0] === 'suffix-al' && isBeside(settled, i, /^(?:el|il|le)$/))
+      return { ids: ['final-al'], sure: true, left: ['final-al'], confirmed: one.confirmed };
+    if (one.letters === "'s" && isBeside(settled, i, /^(?:n't|'(?:ll|re|ve|d|m))$/))
+      return { ids: ['contraction-is'], sure: true, left: ['contraction-is'], confirmed: one.confirmed };
     if (one.letters === 'y' && one.ids[0] === 'y' && isAmongVowels(settled, i)) {
       const said = leanOn({ ...one, sure: false }, settled, i);
       return said ?? { ...one, sure: false };
@@ -192,6 +215,10 @@ function isAmongVowels(settled: readonly SettledLetters[], i: number): boolean {
 function isRimeAmong(settled: readonly SettledLetters[], i: number): boolean {
   const near = [settled[i - 1], settled[i + 1], settled[i - 2], settled[i + 2]];
   return settled[i]!.letters === 'ing' && near.some((one) => /^[aou]n[gk]$/.test(one?.letters ?? ''));
+}
+
+function isBeside(settled: readonly SettledLetters[], i: number, letters: RegExp): boolean {
+  return [-2, -1, 1, 2].some((step) => letters.test(settled[i + step]?.letters ?? ''));
 }
 
 /** The same sound, or a blend at the same end of the word. */

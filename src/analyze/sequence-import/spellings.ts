@@ -13,17 +13,10 @@ export interface Spelling {
   readonly sure: boolean;
 }
 
-/** Rimes of a vowel and a nasal: ang is a and ng, ank a and the n of bank. */
-export const rimes: Readonly<Record<string, readonly PatternId[]>> = {
-  ang: ['short-a', 'ng'],
-  ing: ['short-i', 'ng'],
-  ong: ['short-o', 'ng'],
-  ung: ['short-u', 'ng'],
-  ank: ['short-a', 'n-ng'],
-  ink: ['short-i', 'n-ng'],
-  onk: ['short-o', 'n-ng'],
-  unk: ['short-u', 'n-ng'],
-};
+/** Rimes of a vowel and a nasal, taught as units. */
+export const rimes: Readonly<Record<string, readonly PatternId[]>> = Object.fromEntries(
+  ['ang', 'ing', 'ong', 'ung', 'ank', 'ink', 'onk', 'unk'].map((letters) => [letters, [`rime-${letters}`]]),
+);
 
 /** Letters that are two patterns at once; no example can mean only one of them. */
 export const composites: Readonly<Record<string, readonly PatternId[]>> = {
@@ -51,8 +44,10 @@ const aliases: Readonly<Record<string, readonly PatternId[]>> = {
   olt: ['o-long-closed'],
   oll: ['o-long-closed'],
   ost: ['o-long-closed'],
-  el: ['schwa-e'],
-  il: ['schwa-i'],
+  el: ['final-el', 'schwa-e'],
+  il: ['final-il', 'schwa-i'],
+  al: ['final-al'],
+  ent: ['suffix-ent', 'final-ent'],
   sph: ['start-other'],
   dw: ['start-other'],
   q: ['qu'],
@@ -60,14 +55,14 @@ const aliases: Readonly<Record<string, readonly PatternId[]>> = {
   cy: ['soft-c'],
   gi: ['soft-g'],
   gy: ['soft-g'],
-  "'s": ['possessive', 'contraction'],
+  "'s": ['possessive', 'contraction-is'],
   "'m": ['contraction'],
-  "'d": ['contraction'],
+  "'d": ['contraction-would'],
   "s'": ['possessive'],
-  "n't": ['contraction'],
-  "'ll": ['contraction'],
-  "'re": ['contraction'],
-  "'ve": ['contraction'],
+  "n't": ['contraction-not'],
+  "'ll": ['contraction-will'],
+  "'re": ['contraction-are'],
+  "'ve": ['contraction-have'],
   // Beginnings that only groups which name them are held to.
   ...Object.fromEntries(
     catalogue.flatMap(({ id, finer }) =>
@@ -103,6 +98,8 @@ const usual: Readonly<Record<string, readonly PatternId[]>> = {
   ous: ['ous', 'suffix-ous'],
   age: ['age', 'suffix-age'],
   ed: ['suffix-ed-t', 'suffix-ed-d', 'suffix-ed-id'],
+  el: ['final-el'],
+  il: ['final-il'],
   le: ['consonant-le'],
   sc: ['start-sc'],
   sw: ['start-sw'],
@@ -141,6 +138,10 @@ const markedUsual: Readonly<Record<string, readonly PatternId[]>> = {
   s: ['suffix-s'],
   y: ['suffix-y', 'y-long-e', 'y-long-i'],
   tion: ['tion'],
+  al: ['suffix-al'],
+  el: ['final-el'],
+  il: ['final-il'],
+  ent: ['suffix-ent'],
 };
 
 /** Affixes that are words themselves: beginnings or endings only with a hyphen or under such a heading. */
@@ -188,7 +189,8 @@ export function findSpelling(letters: string, mark: Mark, affix = false): Spelli
   const marked = mark === 'none' || (letters === 'th' && !affix) ? [] : onSide(all, mark);
   if (marked.length > 0) {
     const known = markedUsual[letters];
-    const meant = known?.filter((id) => marked.includes(id)) ?? marked;
+    const own = known?.filter((id) => marked.includes(id)) ?? [];
+    const meant = own.length > 0 ? own : marked;
     return spelling(letters, [...new Set([...marked, ...(known ?? [])])], meant, letters !== 'y');
   }
   if (!affix && mark === 'none' && words.has(letters)) {

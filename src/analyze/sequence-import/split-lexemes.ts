@@ -1,5 +1,5 @@
 import type { PatternId } from '../types.ts';
-import { mendWord } from './mend-word.ts';
+import { isTrade, mendWord } from './mend-word.ts';
 import { soundsByName } from './sound-names.ts';
 import type { Mark } from './spellings.ts';
 
@@ -36,7 +36,6 @@ const singles: Readonly<Record<string, Lexeme['kind']>> = {
   '+': 'break',
   '/': 'break',
   '·': 'break',
-  '→': 'is',
   ':': 'is',
   '=': 'is',
   '(': 'open',
@@ -48,6 +47,8 @@ const singles: Readonly<Record<string, Lexeme['kind']>> = {
 const word = /[\p{L}\p{N}\p{M}_'\u2019\u02bc\u2010-\u2015-]+/uy;
 const slashed = /\/([^/\s,;()]{1,6})\//y;
 // "w/" is with.
+/** `<ai>` has no arrow. */
+const arrow = /[-=]+>|(?<=\s|\by)>(?=\s|i\b)|[→⇒➔➜➝]/iy;
 const plain = /w\/(?=\s)/iuy;
 const abbreviation = /(?:e\.\s?g\.?|i\.\s?e\.?|ex\.)(?![\p{L}\p{N}])/iuy;
 const listMarker = /^\s*(?:\(?\d{1,3}[.)]|\((?:[ivx]{1,5}|[a-h])\)|(?:[ivx]{2,5}|[a-h])\))\s+/;
@@ -58,7 +59,7 @@ const lineCode =
 /** Cuts one line of a sequence into lexemes. `ai (rain), a-e /ā/` → ai ( rain ) , a_e /ā/. */
 export function splitLexemes(text: string): readonly Lexeme[] {
   const lexemes: Lexeme[] = [];
-  const arrows = text.split('→').length - 1;
+  const arrows = text.match(/[-=]+>|\s>\s|[→⇒➔➜➝]/g)?.length ?? 0;
   let at = (listMarker.exec(text) ?? lineCode.exec(text))?.[0].length ?? 0;
   const add = (kind: Lexeme['kind'], end: number, name = '', mark: Mark = 'none') => {
     lexemes.push({ kind, text: name, mark, start: at, end });
@@ -70,8 +71,17 @@ export function splitLexemes(text: string): readonly Lexeme[] {
       add('sound', at + sound.length + 2, sound);
       continue;
     }
-    // One arrow leads to examples, several divide a list.
-    const kind = text[at] === '→' && arrows > 1 ? 'break' : singles[text[at]!];
+    arrow.lastIndex = at;
+    const [leads] = '-=>→⇒➔➜➝'.includes(text[at]!) ? (arrow.exec(text) ?? []) : [];
+    if (leads !== undefined) {
+      // One arrow leads to examples, several divide a list; `y→i` is a change wherever it stands.
+      const before = text.slice(Math.max(0, at - 5), at);
+      const changes =
+        /(?<!\p{L})(?:y|fe?)\s*$/iu.test(before) && /^\s*-?[iv]/i.test(text.slice(at + leads.length));
+      add(arrows > 1 && !changes ? 'break' : 'is', at + leads.length, '→');
+      continue;
+    }
+    const kind = singles[text[at]!];
     if (kind !== undefined) {
       add(kind, at + 1, text[at]);
       continue;
@@ -94,15 +104,62 @@ export function splitLexemes(text: string): readonly Lexeme[] {
       else at += 1;
       continue;
     }
-    for (const part of splitWord(found)) {
+    // The hyphen of an arrow: `y->i`.
+    const wholly = text[at + found.length] === '>' && found.endsWith('-') ? found.replace(/-+$/, '') : found;
+    if (wholly === '') {
+      at += found.length;
+      continue;
+    }
+    for (const part of splitWord(wholly)) {
       const { start: _, ...rest } = part;
       // An opening quote belongs to its word.
       const quoted = part.start === 0 && /["“‘<]/.test(text[at - 1] ?? ' ') ? 1 : 0;
       lexemes.push({ ...rest, start: at + part.start - quoted, end: at + part.end });
     }
-    at += found.length;
+    at += wholly.length;
   }
-  return lexemes;
+  return joinSyllables(text, lexemes);
+}
+
+/** Words that stand on both sides of a hyphen without being cut into syllables: y-to-i, e-dropping. */
+const joints =
+  /^(?:to|and|or|by|plus|drop|dropping|double|doubled|silent|magic|final|word|words|vowel|one|two|three)$/;
+
+/** Words cut into syllables, where examples stand: `Closed: nap-kin, tem-pest`, `-sion (tel-e-vi-sion)`. */
+function joinSyllables(text: string, lexemes: readonly Lexeme[]): readonly Lexeme[] {
+  const read: Lexeme[] = [];
+  // Whether the last piece was a word cut into syllables, or may have one behind it.
+  let shown = false;
+  for (let i = 0; i < lexemes.length; i++) {
+    const lexeme = lexemes[i]!;
+    let end = i + 1;
+    while (
+      end < lexemes.length &&
+      lexemes[end]!.kind === 'word' &&
+      lexemes[end]!.start === lexemes[end - 1]!.end + 1 &&
+      /[-‐-―]/.test(text[lexemes[end - 1]!.end]!)
+    )
+      end += 1;
+    const parts = lexemes.slice(i, end);
+    const cut =
+      shown &&
+      lexeme.kind === 'word' &&
+      parts.length > 1 &&
+      parts.every(
+        ({ text, mark }) => mark === 'none' && /^[a-z]*[aeiouy][a-z]*$/.test(text) && !joints.test(text),
+      ) &&
+      !isTrade(parts.map(({ text }) => text));
+    if (cut) {
+      read.push({ ...lexeme, text: parts.map(({ text }) => text).join(''), end: parts.at(-1)!.end });
+      i = end - 1;
+      continue;
+    }
+    read.push(lexeme);
+    if (/^(?:open|is|hint)$/.test(lexeme.kind) || /^(?:as|in|like)$/.test(lexeme.text)) shown = true;
+    else if (lexeme.kind === 'close' || (lexeme.kind === 'word' && !/^(?:and|or|yes|no)$/.test(lexeme.text)))
+      shown = lexeme.kind === 'close';
+  }
+  return read;
 }
 
 /** The name between two slashes, where they do not merely divide a list: `c/k/`, but not `sh/ch/th`. */
@@ -114,9 +171,36 @@ function soundAt(text: string, at: number): string | null {
   return soundsByName.has(plain) || /^\p{L}+$/u.test(plain) ? plain : null;
 }
 
+/** What capitals stand for in a plan's columns. */
+const initials: Readonly<Record<string, string>> = {
+  SV: 'short vowel',
+  LV: 'long vowel',
+  SVs: 'short vowels',
+  LVs: 'long vowels',
+  VT: 'vowel team',
+  VTs: 'vowel teams',
+  VD: 'vowel digraph',
+  CD: 'consonant digraph',
+  CDs: 'consonant digraphs',
+  BL: 'blend',
+  BLs: 'blends',
+  RCV: 'r controlled vowel',
+  RCVs: 'r controlled vowels',
+  DG: 'digraph',
+  DGs: 'digraphs',
+  DC: 'double consonant',
+  SE: 'silent e',
+  CLE: 'consonant le',
+};
+
 /** A split digraph stays whole, an affix gives its hyphen for a mark, any other hyphen divides words. */
 function splitWord(found: string): Lexeme[] {
   const text = found.replace(/[\u2010-\u2015]/g, '-').replace(/[\u2019\u02bc]/g, "'");
+  const short = Object.hasOwn(initials, text) ? initials[text]! : null;
+  if (short !== null)
+    return short
+      .split(' ')
+      .map((one) => ({ kind: 'word', text: one, mark: 'none', start: 0, end: text.length }));
   const whole = (kind: Lexeme['kind'], name = '', mark: Mark = 'none') => [
     { kind, text: name, mark, start: 0, end: text.length },
   ];

@@ -19,6 +19,11 @@ const days = new RegExp(
   `^\\d{1,2}\\s*[-–]\\s*\\d{1,2}(?:\\s+(?:${MONTHS})\\p{L}*\\.?(?=\\s|[:–—-]|$)|(?=\\s{2,}|\\s*[:|]|$))|^(?:${MONTHS})\\p{L}*\\.?\\s+\\d{1,2}\\s*[-–]\\s*\\d{1,2}(?![\\p{L}\\p{N}])`,
   'iu',
 );
+/** `Jan 6 -`, `6 Jan:`, `Mon 6 January`, `1/6:`, `2024-09-09`: one date before a sign or alone. */
+const date = new RegExp(
+  `^(?:(?:mon|tue|wed|thu|fri)\\p{L}*\\.?,?\\s+)?(?:(?:${MONTHS})\\p{L}*\\.?\\s+\\d{1,2}(?:st|nd|rd|th)?|\\d{1,2}(?:st|nd|rd|th)?\\s+(?:${MONTHS})\\p{L}*|\\d{1,2}[/.]\\d{1,2}(?:[/.]\\d{2,4})?|\\d{4}-\\d{2}-\\d{2})(?=\\s*(?:[:–—|(]|\\s-\\s|$))`,
+  'iu',
+);
 /** Whether the name of a step is nothing but its dates. */
 export function isDates(text: string): boolean {
   return begun.test(text) || days.test(text);
@@ -34,10 +39,17 @@ const called = new RegExp(
 );
 /** `T1 W3`, `W3`, `U2 L4`: terms, quarters, units, weeks and lessons by their first letters. */
 const shortened = /^(?:[TQUGY]\d{1,2}[\s.·:-]*)?(?<kind>W|Wk|L|U|Q|T)\.?\d{1,2}(?=[\s:.)–—-]|$)/u;
+/** `Stop 3 >>`: a number behind any word, before an arrow. */
+const pointed = /^(?<kind>\p{L}{2,12})\s+\d{1,3}(?=\s*(?:>>|»|=>|->|→))/u;
 const ordinal = /^(?:\(?\d{1,3}[.)]|#\d{1,3}[.):]?|\d{1,3}(?::|\s+[-–—]))(?=\s)/u;
 /** `2.10`, `K.3`, `RF.2.3a`: a number within a number or a standard. */
 const coded =
   /^(?:[A-Z]{1,3}[.-])*\d{1,2}(?:[.-]\d{1,2}){1,2}[a-z]?[.):]?(?=\s)|^(?:[A-Z]{1,3}\.)+\d{1,2}[a-z]?[.):]?(?=\s)/u;
+
+/** "Week three is sh", "Unit 4 covers ai": a step's name that begins a sentence. */
+const sentence = /^\s+(?:is|starts with|begins with|has|brings|covers|adds|introduces|focuses on)(?=\s)/i;
+
+const sentenceEnd = /\s+(?:is|starts with|begins with|has|brings|covers|adds|introduces|focuses on)$/i;
 
 /** A line that begins a step: what it is called, what kind of unit it counts, and the rest of the line. */
 export interface StepHeading {
@@ -54,19 +66,24 @@ export interface StepHeading {
 export function readStepHeading(line: string): StepHeading | null {
   let rest = line;
   let kind: string | null = null;
-  const dates = begun.exec(line) ?? days.exec(line);
+  const dates = begun.exec(line) ?? days.exec(line) ?? date.exec(line);
   if (dates !== null) {
     rest = line.slice(dates[0].length).replace(/^(?:[\s:.,;–—|]|-(?=\s|$))+/, '');
     return { title: titleOf(line, rest), kind: 'week', rest };
   }
   for (let turn = 0; turn < 3; turn++) {
-    const found = dated.exec(rest) ?? numbered.exec(rest) ?? called.exec(rest) ?? shortened.exec(rest);
+    const counted = numbered.exec(rest);
+    const found =
+      dated.exec(rest) ?? counted ?? called.exec(rest) ?? shortened.exec(rest) ?? pointed.exec(rest);
     if (found === null) break;
     const after = rest.slice(found[0].length);
     // "May we", "Group a few": a name goes on with a sign, or is all there is.
-    if (!/^\s*(?:$|[:.,;–—(|/-])/.test(after) && !/\d$/.test(found[0])) break;
+    // "March brings wind" is a sentence like any other.
+    const says = found === counted ? (sentence.exec(after)?.[0] ?? '') : '';
+    if (says === '' && !/^\s*(?:$|[:.,;–—(|/·-])/.test(after) && !/\d$/.test(found[0])) break;
     kind = unitOf(found.groups!.kind!);
-    rest = after.replace(/^(?:[\s:.,;–—|]|-(?=\s|$))+/, '');
+    rest = after.slice(says.length).replace(/^(?:[\s:.,;–—|·•»→]|>>|[=-]>|-(?=\s|$))+/, '');
+    if (says !== '') break;
   }
   if (kind !== null) return { title: titleOf(line, rest), kind, rest };
   const code = coded.exec(line);
@@ -100,7 +117,10 @@ export function readLetterHeading(line: string): StepHeading | null {
 }
 
 function titleOf(line: string, rest: string): string {
-  return line.slice(0, line.length - rest.length).replace(/[\s:.,;–—|/-]+$/, '');
+  return line
+    .slice(0, line.length - rest.length)
+    .replace(/[\s:.,;–—|/·»→>=-]+$/, '')
+    .replace(sentenceEnd, '');
 }
 
 const shortNames: Readonly<Record<string, string>> = {

@@ -1,3 +1,4 @@
+import { catalogue } from '../catalogue/catalogue.ts';
 import type { PatternId } from '../types.ts';
 import type { Spelled } from './clause-chunk.ts';
 import { patternsInExample } from './example-shapes.ts';
@@ -15,6 +16,9 @@ export interface Beside {
   /** The first step of all: what it goes over was taught before, so the group has it. */
   readonly first?: boolean;
 }
+
+/** Senses that a word beside letters suggests without anybody meaning them: the weak ones, and the o of dog. */
+const weak = new Set([...catalogue.filter(({ family }) => family === 'schwa').map(({ id }) => id), 'o-aw']);
 
 /** Examples beyond these say nothing more of what letters mean. */
 const MOST_EXAMPLES = 24;
@@ -39,7 +43,12 @@ export function patternsShown(
     }),
   );
   // The y of candy and of windy is one to a reader.
+  if (ids.has('suffix-y') && left.includes('y-long-e') && !spelling.usual.includes('suffix-y'))
+    ids.add('y-long-e');
   if (ids.has('y-long-e')) ids.delete('suffix-y');
+  // The u of umbrella is short wherever nothing speaks of weak vowels.
+  const plain = [...ids].filter((id) => !weak.has(id));
+  if (plain.length > 0 && plain.length < ids.size) return new Set(plain);
   return ids;
 }
 

@@ -25,7 +25,11 @@ export function createWordNeeds(engine: { analyze(word: string): WordAnalysis })
     const { readings, homograph } = engine.analyze(word);
     const sets = readings
       .filter(({ source }) => source === 'dictionary' || source === 'derived')
-      .map(({ requires, units }) => [...requires, ...units.map(({ pattern }) => pattern)]);
+      .map(({ requires, units, fine }) => [
+        ...requires,
+        ...units.map(({ pattern }) => pattern),
+        ...(fine?.finer.map(({ row }) => row) ?? []),
+      ]);
     // What one reading of row needs is no evidence: the other may be meant.
     const ids = [...new Set(sets.flat())].filter((id) => !homograph || sets.every((one) => one.includes(id)));
     const needs = new Set([...ids, ...ids.flatMap((id) => alike[id] ?? [])]);

@@ -18,6 +18,11 @@ export const wordRules: readonly WordRule[] = [
     applies: (reader, { phrase, length, lexeme }) => {
       const stands = reader.aside || reader.hinting || length > 1 || lexeme.mark === 'none';
       if (phrase === null || !stands) return 0;
+      // "ea (team)" has an example.
+      const { last } = reader;
+      const letters = last?.spelling.letters ?? '';
+      const beside = reader.aside || reader.hinting;
+      if (length === 1 && beside && letters.length > 1 && fits(lexeme.text, letters)) return 0;
       reader.readHeading(phrase, lexeme, length, false);
       return length;
     },
@@ -94,6 +99,18 @@ export const wordRules: readonly WordRule[] = [
         joinsWords(reader.lexemes, i, lexeme.text)
       )
         return 0;
+      // "soft g: age, huge"
+      const { scope } = reader;
+      const example =
+        plain &&
+        lexeme.text.length > 1 &&
+        isWord(lexeme.text) &&
+        scope?.strong === true &&
+        scope.heading.sure &&
+        scope.heading.ids.length === 1 &&
+        !spelling.candidates.some((id) => scope.heading.within!.has(id)) &&
+        reader.isNote(lexeme.text);
+      if (example) return 0;
       reader.readSpelling(spelling, lexeme);
       return 1;
     },

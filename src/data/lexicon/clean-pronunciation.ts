@@ -41,8 +41,10 @@ function isWeakEn(spelling: string, phones: readonly string[], i: number): boole
   return phones[i] === 'IH0' && i === phones.length - 2 && phones[i + 1] === 'N' && spelling.endsWith('en');
 }
 
-/** hurry: rr, but not that of stirring, which is ir; gorilla, around, giraffe: a, o or i, r, then the stressed vowel. Not gallery (er) or memory (weak vowel after). */
+/** hurry: rr, but not that of stirring, which is ir, nor a doubled r as in blurring; gorilla, around, giraffe: a, o or i, r, then the stressed vowel. Not gallery (er) or memory (weak vowel after). */
 function splitsR(spelling: string, weak: boolean, next: string): boolean {
+  // The ending of blur, occur and abhor has doubled their r, which no word with an rr of its own has before -ing.
+  if (/[ou]rr(?:ings?|ingly|ed|ers?)$|currences?$/.test(spelling)) return false;
   if (/[aou]rr/.test(spelling) || (weak && /[ei]rr/.test(spelling))) return true;
   return weak && /[12]$/.test(next) && /[aoi]r[aeiouy]/.test(spelling) && !/[eu]r[aeiouy]/.test(spelling);
 }

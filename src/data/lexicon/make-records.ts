@@ -73,7 +73,11 @@ function makeRecord(word: string, sources: RecordSources, find: Find): WordRecor
   const readings = chosen.map((reading) => {
     const composed =
       homograph && derivation && composeOne(word, derivation, homograph[reading.listed]!, find);
-    return composed || tellWhole(word, reading, derivation, aligner);
+    // The plural of axis or analysis is not made of axe or analyse, as bases is.
+    const greek = homograph !== undefined && /^IY\d$/.test(homograph[reading.listed]!.at(-2) ?? '');
+    return (
+      composed || tellWhole(word, reading, greek && word.endsWith('es') ? undefined : derivation, aligner)
+    );
   });
   return { readings, homograph: homograph !== undefined && readings.length > 1 };
 }
