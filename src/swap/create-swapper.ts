@@ -1,4 +1,6 @@
 import { cutWords, type Piece } from './cut-words.ts';
+import { fitsPlace, placeOf } from './fit-place.ts';
+import { isBound } from './is-bound.ts';
 import { nearness, type SwapTable } from './open-swaps.ts';
 import { correctArticle, likeCapitals, putInForm } from './put-in-form.ts';
 import { contextVector } from './sense-context.ts';
@@ -23,7 +25,8 @@ export function createSwapper(table: SwapTable): Swapper {
       const word = sentence.slice(start, end);
       const pieces = joinTarget(cutWords(sentence), sentence, start, end);
       const at = pieces.findIndex((piece) => piece.start === start && piece.end === end);
-      const swaps = at < 0 ? [] : rank(rate(sentence, pieces, at, table), reach);
+      const isWhole = at >= 0 && !isBound(pieces, at, table);
+      const swaps = isWhole ? rank(rate(sentence, pieces, at, table), reach) : [];
       const best = at >= 0 && isName(word, pieces[at - 1]) ? 0 : countBest(swaps);
       return { word, swaps: swaps.slice(0, MOST), best, alternatives: best > 0 ? [] : ['teach', 'leave'] };
     },
@@ -39,14 +42,15 @@ interface Rated {
 /** Every swap in form, with its score, best first; each text once. */
 function rate(sentence: string, pieces: readonly Piece[], at: number, table: SwapTable): Rated[] {
   const target = pieces[at]!;
+  const place = placeOf(pieces, at, table);
   const context = contextVector(pieces, at, table);
   const rated = new Map<string, Rated>();
   const readings: readonly (WeighedReading | AsIs)[] = [
     { lemma: target.lower, part: 'as-is', form: 'base', likely: 1 },
     ...weighReadings(pieces, at, table),
   ];
-  for (const { lemma, part, form, likely } of readings) {
-    const found = table.candidates(lemma, part);
+  for (const { lemma: word, part, form, likely } of readings) {
+    const found = table.candidates(word, part);
     const fits = found.map(
       ({ lemma, sense }) =>
         weights.sense * nearness(context, table.senseVector(sense)) +
@@ -56,6 +60,7 @@ function rate(sentence: string, pieces: readonly Piece[], at: number, table: Swa
     found.forEach((candidate, i) => {
       const text = putInForm(candidate.lemma, part, form, pieces, at, table);
       if (text === null || text === target.lower) return;
+      if (part !== 'as-is' && !fitsPlace({ lemma: word, part, form }, candidate, text, place)) return;
       const logit =
         logOdds(candidate.prior) + fits[i]! - usualFit + weights.part * Math.log(Math.max(likely, 0.001));
       const score = 1 / (1 + Math.exp(-logit));
