@@ -32,15 +32,18 @@ const COMPARATIVE = /^(more|less|\w+er|worse|better|fewer)$/;
 const ENDS =
   /^([.,;:!?)”"]|and|or|but|in|on|at|by|for|with|to|from|when|while|as|because|since|if|after|before|over|through)$/;
 
+const SMALL =
+  /^(is|are|was|were|am|be|been|has|have|had|do|does|did|will|would|can|could|may|might|must|shall|should|of|that|than|who|which|what|where|how|why|if|so|not|it|he|she|they|we|you|i|him|them|me|us|there|here|then|now|yet|still|also|too|very|just|only|about|into|onto|upon|until|during|against|between|without|within|under|above|up|down|out|off|away|back|like|whether|though|although)$/;
+
 /** Adjectives that follow their noun: the boats are alike, not alike boats. */
 const AFTER_NOUN =
-  /^(alike|alive|asleep|afraid|awake|alone|aware|glad|unable|able|ill|sorry|certain|unaware|not|worn|enough|like|unlike|on|in|at|to|out|as)\b/;
+  /^(alike|alive|asleep|afraid|awake|alone|aware|glad|unable|able|ill|sorry|certain|unaware|not|worn|like|unlike|on|in|at|to|out|as)\b/;
 /** Adjectives that stand before their noun: the main road, not the road is main. */
 const BEFORE_NOUN =
   /^(main|sea|farm|key|navy|past|former|whole|mere|only|other|first|last|race|money|city|leisure|spoken|court|own|several|chief|lead|leading)$/;
 /** Adverbs that follow what they are of: ran hard, not hard ran. */
 const AFTER_VERB =
-  /^(a lot|lots|hard|badly|fast|well|very well|well enough|in body|in another way|in the same way|as a result|in the past|at once|with care|for a while|for a bit|for a short time|nonstop|all the time|again and again|many times|at times|early|late|overseas|in all|in place|better|more|alone|one by one|on purpose|bit by bit|little by little)$/;
+  /^(a lot|lots|hard|badly|fast|well|very well|well enough|in body|in another way|in the same way|as a result|in the past|at once|with care|for a while|for a bit|for a short time|nonstop|all the time|again and again|many times|at times|early|late|overseas|every day|somewhere else|close by|noisily|in all|in place|better|more|alone|one by one|on purpose|bit by bit|little by little)$/;
 const LINKS_ALONE = /^(but|though|and|or|while)$/;
 
 /** What speaks against a swap in its place, whatever it means; the first that does rules it out. */
@@ -88,6 +91,23 @@ const RULES: readonly FitRule[] = [
       !(/^(much|a lot)$/.test(lemma) && COMPARATIVE.test(after)),
   },
   {
+    // seems needs what it seems: appeared pale, appeared to sink, but not appeared on deck.
+    name: 'what it seems',
+    speaksAgainst: ({ part }, { lemma }, _text, { after, table }) =>
+      part === 'v' && lemma === 'seem' && after !== 'to' && (table.shares(after)?.[2] ?? 0) < 0.5,
+  },
+  {
+    // One thinks that it rains, not him; one thinks about it.
+    name: 'thinking of nobody',
+    speaksAgainst: ({ part, form }, { lemma }, _text, { before, after }) =>
+      part === 'v' &&
+      ((/^(think|guess|say|know)$/.test(lemma) &&
+        /^(him|me|us|them|her|in|the|an?|his|your|my|their|its)$/.test(after)) ||
+        (form === 'participle' &&
+          BE.test(before) &&
+          /^(think|guess|say|look|go|come|wish|ask|stand) ?/.test(lemma))),
+  },
+  {
     name: 'much before a comparison',
     speaksAgainst: ({ part }, { lemma }, _text, { after }) =>
       part === 'r' && lemma === 'much' && !COMPARATIVE.test(after),
@@ -104,8 +124,9 @@ const RULES: readonly FitRule[] = [
   {
     // But, the boat sank; the boat, but, sank: a small word that joins takes no comma behind it.
     name: 'no comma behind a joining word',
-    speaksAgainst: (_reading, { lemma }, _text, { before, after }) =>
+    speaksAgainst: ({ lemma: word }, { lemma }, _text, { before, after }) =>
       (LINKS_ALONE.test(lemma) && after === ',') ||
+      (word === 'however' && /^(still|yet)$/.test(lemma) && after !== ',') ||
       (/^(but|still|yet|so|and|thus)$/.test(lemma) && before === ','),
   },
   {
@@ -113,7 +134,7 @@ const RULES: readonly FitRule[] = [
     name: 'no article before a quantity',
     speaksAgainst: ({ part }, { lemma }, _text, { before }) =>
       part === 'a' &&
-      /^(enough|many|much|several|some|a few|lots of|plenty)$/.test(lemma) &&
+      /^(enough|many|much|more|several|some|a few|lots of|plenty)$/.test(lemma) &&
       DETERMINER.test(before),
   },
   {
@@ -133,7 +154,8 @@ const RULES: readonly FitRule[] = [
       form === 'base' &&
       /[^su]s$/.test(text) &&
       text !== 'news' &&
-      (/^(an?|one|this|that|each|every|another)$/.test(before) || /^(is|was|has|does)$/.test(after)),
+      (/^(an?|one|this|that|each|every|another|much|little)$/.test(before) ||
+        /^(is|was|has|does)$/.test(after)),
   },
   {
     // afraid of: scared of, but not shy of; told them: not said them. Counted, see `count-followers.ts`.
@@ -142,9 +164,9 @@ const RULES: readonly FitRule[] = [
       if (!(FOLLOWERS as readonly string[]).includes(after) || part === 'r') return false;
       if (part === 'v' && (object !== null || (form === 'participle' && after === 'by'))) return false;
       if (part === 'n' && /^(of|in|on|at|from|by|with)$/.test(after)) return false;
-      const own = table.follows(lemma, after);
+      const own = table.follows(lemma, after) ?? table.follows(text.split(' ').at(-1)!, after);
       const asked = table.follows(word, after);
-      if (text.includes(' ') || own === null) return asked === null || asked > 0.03;
+      if (own === null) return asked === null || asked > 0.03;
       return own < 0.012 || (asked !== null && own < asked / 8);
     },
   },
@@ -159,12 +181,37 @@ export function fitsPlace(reading: WordForm, candidate: Candidate, text: string,
   return !RULES.some(({ speaksAgainst }) => speaksAgainst(reading, candidate, text, place));
 }
 
+/** Small words swapped as they are written, and what may not stand beside them. */
+const AS_IS: readonly { readonly swap: RegExp; readonly before: RegExp; readonly after: RegExp }[] = [
+  // if it rains for whether it rains; not for whether or not, whether to go, of whether.
+  { swap: /^if$/, before: /^(of|about|on|or|to|over|as)$/, after: /^(or|to)$/ },
+  // each day for every day; not for every other day, every two days, almost every.
+  {
+    swap: /^each$/,
+    before: /^(almost|nearly|not|the|and)$/,
+    after: /^(\d.*|two|three|four|five|six|ten|other|few|so|bit|now|single|time|once|last|one)$/,
+  },
+  // as it rained for because it rained; not for just because, is because, because of.
+  {
+    swap: /^(as|since)$/,
+    before:
+      /^(just|only|simply|is|was|are|it's|that's|not|but|or|and|probably|mainly|partly|largely|mostly)$/,
+    after: /^(of|[.,;!?])$/,
+  },
+];
+
+/** Whether a small word can stand beside its neighbours. */
+export function fitsAsIs(text: string, { before, after }: Place): boolean {
+  return !AS_IS.some((rule) => rule.swap.test(text) && (rule.before.test(before) || rule.after.test(after)));
+}
+
 export function placeOf(pieces: readonly Piece[], at: number, table: SwapTable): Place {
   const lower = (offset: number): string => pieces[at + offset]?.lower ?? '.';
   const shares = sharesOfForm(lower(1), table);
   const next = pieces[at + 1]?.lower ?? '.';
+  const isWord = /^\p{L}/u.test(next) && !ENDS.test(next) && !DETERMINER.test(next) && !SMALL.test(next);
   const isBeforeNoun =
-    !ENDS.test(next) && !DETERMINER.test(next) && shares !== null && shares[0]! + shares[2]! > 0.5;
+    isWord && (shares === null || DETERMINER.test(lower(-1)) || shares[0]! + shares[2]! > 0.35);
   return { before: lower(-1), after: lower(1), before2: lower(-2), after2: lower(2), isBeforeNoun, table };
 }
 

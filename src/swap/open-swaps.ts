@@ -90,7 +90,7 @@ export function openSwaps(bytes: Uint8Array): SwapTable {
     phrases.add(Array.from(phraseIds.subarray(i + 1, i + 1 + phraseIds[i]!), (id) => words[id]).join(' '));
   }
   const followed = new Map<number, number>();
-  followedWords.forEach((id, i) => followed.set(id, i));
+  for (const [i, id] of followedWords.entries()) followed.set(id, i);
   const places = new Map<string, number>(FOLLOWERS.map((word, i) => [word, i]));
   const heads = new Map<number, number>();
   for (let i = 0; i < counts.heads; i++) heads.set(headWords[i]! * 8 + headParts[i]!, i);

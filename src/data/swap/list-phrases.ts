@@ -15,7 +15,7 @@ fire truck|fire engine|sea lion|sea level|game board|board game|video game|ice c
 climate change|social media|social network|social security|cell phone|mobile phone|web site|web page|home page|
 health care|child care|day care|life cycle|food chain|food web|police officer|police department|fire department|
 white house|supreme court|attorney general|vice president|prime minister|general election|human being|human right|
-know as|know for|up to|used to|have to|able to|going to|supposed to|likely to|out of touch|come clean|speak volume`;
+because of|each and every|every other|every so often|every now and|every one|at every|know as|know for|up to|used to|have to|able to|going to|supposed to|likely to|out of touch|come clean|speak volume`;
 
 /**
  * Base forms of words that belong together, as the table keeps them: how many, then the words' numbers. From WordNet's
