@@ -1,5 +1,5 @@
 import { cutWords, type Piece } from './cut-words.ts';
-import { fitsAsIs, fitsPlace, placeOf } from './fit-place.ts';
+import { fitsAsIs, fitsPlace, placeOf, takesFollower } from './fit-place.ts';
 import { isBound } from './is-bound.ts';
 import { nearness, type SwapTable } from './open-swaps.ts';
 import { correctArticle, likeCapitals, putInForm } from './put-in-form.ts';
@@ -80,6 +80,7 @@ function rate(sentence: string, pieces: readonly Piece[], at: number, table: Swa
       const sure =
         candidate.sure &&
         likely >= weights.settled &&
+        (part === 'as-is' || takesFollower({ lemma: word, part, form }, candidate, text, place)) &&
         !(part === 'n' && form === 'base' && place.isBeforeNoun);
       const known = rated.get(text);
       if (known && (known.sure !== sure ? known.sure : score <= known.score)) return;

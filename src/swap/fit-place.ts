@@ -19,6 +19,8 @@ export interface Place {
 
 interface FitRule {
   readonly name: string;
+  /** It only makes a swap unsure: it is counted, not known. */
+  readonly isCounted?: true;
   /** True when the swap cannot stand there. */
   readonly speaksAgainst: (reading: WordForm, candidate: Candidate, text: string, place: Place) => boolean;
 }
@@ -160,6 +162,7 @@ const RULES: readonly FitRule[] = [
   {
     // afraid of: scared of, but not shy of; told them: not said them. Counted, see `count-followers.ts`.
     name: 'what follows',
+    isCounted: true,
     speaksAgainst: ({ lemma: word, part, form }, { lemma, object }, text, { after, table }) => {
       if (!(FOLLOWERS as readonly string[]).includes(after) || part === 'r') return false;
       if (part === 'v' && (object !== null || (form === 'participle' && after === 'by'))) return false;
@@ -178,7 +181,16 @@ const UNCOUNTED =
 
 /** Whether a swap can stand in the place of the word read as `reading`: form, not meaning. */
 export function fitsPlace(reading: WordForm, candidate: Candidate, text: string, place: Place): boolean {
-  return !RULES.some(({ speaksAgainst }) => speaksAgainst(reading, candidate, text, place));
+  return !RULES.some(
+    ({ isCounted, speaksAgainst }) => !isCounted && speaksAgainst(reading, candidate, text, place),
+  );
+}
+
+/** Whether a swap takes the small word that follows as the word does; by counts. */
+export function takesFollower(reading: WordForm, candidate: Candidate, text: string, place: Place): boolean {
+  return !RULES.some(
+    ({ isCounted, speaksAgainst }) => isCounted && speaksAgainst(reading, candidate, text, place),
+  );
 }
 
 /** Small words swapped as they are written, and what may not stand beside them. */
