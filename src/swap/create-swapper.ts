@@ -106,7 +106,7 @@ interface AsIs {
 /** Readable ones first, among them those that practise the step a little before equals; nonsense is left out. */
 function rank(rated: readonly Rated[], reach: (word: string) => Reach): (Swap & Rated)[] {
   const ranked = rated
-    .filter(({ score }) => score >= weights.shown)
+    .filter(({ score, sure }) => sure || score >= weights.shown)
     .map((swap) => {
       const reaches = swap.text.split(' ').map((word) => reach(word));
       const reads = reaches.every((each) => each !== 'not');

@@ -12,6 +12,8 @@ export interface Place {
   /** Two before, two after. */
   readonly before2: string;
   readonly after2: string;
+  /** What is left of the sentence, up to a mark and at most six words. */
+  readonly ahead: readonly string[];
   /** The next word is likely a noun, or an adjective before one. */
   readonly isBeforeNoun: boolean;
   readonly table: SwapTable;
@@ -45,7 +47,42 @@ const BEFORE_NOUN =
   /^(main|sea|farm|key|navy|past|former|whole|mere|only|other|first|last|race|money|city|leisure|spoken|court|own|several|chief|lead|leading)$/;
 /** Adverbs that follow what they are of: ran hard, not hard ran. */
 const AFTER_VERB =
-  /^(a lot|lots|hard|badly|fast|well|very well|well enough|in body|in another way|in the same way|as a result|in the past|at once|with care|for a while|for a bit|for a short time|nonstop|all the time|again and again|many times|at times|early|late|overseas|every day|somewhere else|close by|noisily|in all|in place|better|more|alone|one by one|on purpose|bit by bit|little by little)$/;
+  /^(a lot|lots|hard|badly|fast|well|very well|well enough|in body|in another way|in the same way|as a result|in the past|at once|with care|for a while|for a bit|for a short time|nonstop|all the time|again and again|many times|at times|early|late|overseas|every day|somewhere else|close by|noisily|in all|in place|better|more|alone|one by one|on purpose|bit by bit|little by little|most of all|most of the time|as a rule|in most cases|now and then|with ease|in the right way|in the wrong way|for good|for all time|over and over|lots of times|each day|each week|each month|each year|every week|every month|every year|in a flash|in anger|in a rage|with a smile|in a loud voice|with no sound|without a sound|all over the place|of late|in secret|in the main|by mistake|by chance|at the same time|after that)$/;
+/** Verbs that are not said of what they are done to: the letter was not gotten, the fair was not gone to. */
+const NOT_PASSIVE = /^(think|guess|say|look|go|come|wish|ask|stand|get|have|like|take place|find fault)\b/;
+const SPEAKS_OF = /^(that|he|she|it|they|we|there|”|")$/;
+
+/** Swaps that are right in one construction only, by the words behind them; `never`: wrong there, right elsewhere. */
+const CONSTRUCTIONS: readonly {
+  readonly words?: RegExp;
+  readonly swaps: RegExp;
+  readonly after: RegExp;
+  readonly never?: true;
+}[] = [
+  // decided to go: chose to go; decided that it rained: not chose that.
+  { words: /^decide$/, swaps: /^choose$/, after: /^to$/ },
+  // claimed that, announced it would: said; announced the sale: not said the sale.
+  {
+    words: /^(claim|declare|announce|suggest|warn|note|argue|mention|report|insist|remark|assert|contend|predict|stress|reveal)$/,
+    swaps: /^say$/,
+    after: SPEAKS_OF,
+  },
+  { words: /^(reply|respond|comment)$/, swaps: /^say$/, after: /^(that|[.,:”"])$/ },
+  // explain how it works: tell how; explain the rule: not tell the rule.
+  { words: /^explain$/, swaps: /^tell$/, after: /^(how|why|what|that)$/ },
+  // result in: end in; results from: not ends from.
+  { words: /^result$/, swaps: /^end$/, after: /^in$/ },
+  // He agreed to the plan: said yes to; agreed with her: not said yes with.
+  { words: /^agree$/, swaps: /^say yes$/, after: /^(to|[.,;!?])$/ },
+  // continued to sing is not went on to sing, which begins something else.
+  { words: /^(continue|happen)$/, swaps: / (on|place)$/, after: /^to$/, never: true },
+  // chose to go: not picked to go.
+  { swaps: /^pick$/, after: /^to$/, never: true },
+  // considered him a friend: not thought of him a friend.
+  { swaps: /^think (of|about)$/, after: /^(it|him|her|them|me|us|you)$/, never: true },
+  // different from, different kinds: not the same from.
+  { words: /^different$/, swaps: /^not /, after: /^[.,;!?]$/ },
+];
 const LINKS_ALONE = /^(but|though|and|or|while)$/;
 
 /** What speaks against a swap in its place, whatever it means; the first that does rules it out. */
@@ -107,7 +144,31 @@ const RULES: readonly FitRule[] = [
         /^(him|me|us|them|her|in|the|an?|his|your|my|their|its)$/.test(after)) ||
         (form === 'participle' &&
           BE.test(before) &&
-          /^(think|guess|say|look|go|come|wish|ask|stand) ?/.test(lemma))),
+          NOT_PASSIVE.test(lemma))),
+  },
+  {
+    name: 'one construction only',
+    speaksAgainst: ({ lemma: word }, { lemma }, _text, { after }) =>
+      CONSTRUCTIONS.some(
+        ({ words, swaps, after: follows, never = false }) =>
+          (words === undefined || words.test(word)) &&
+          swaps.test(lemma) &&
+          follows.test(after) === never,
+      ),
+  },
+  {
+    // provided them with food: gave them food, but not gave them with.
+    name: 'giving with',
+    speaksAgainst: ({ lemma: word }, { lemma }, _text, { ahead }) =>
+      /^(provide|supply|furnish|present|issue)$/.test(word) &&
+      /^give/.test(lemma) &&
+      ahead.slice(0, 4).includes('with'),
+  },
+  {
+    // allowed the boys to go: let the boys go; the to would be left over.
+    name: 'letting without to',
+    speaksAgainst: ({ part }, { lemma }, _text, { ahead }) =>
+      part === 'v' && /^(let|make|bring on|lead to|see)$/.test(lemma) && ahead.includes('to'),
   },
   {
     name: 'much before a comparison',
@@ -224,7 +285,17 @@ export function placeOf(pieces: readonly Piece[], at: number, table: SwapTable):
   const isWord = /^\p{L}/u.test(next) && !ENDS.test(next) && !DETERMINER.test(next) && !SMALL.test(next);
   const isBeforeNoun =
     isWord && (shares === null || DETERMINER.test(lower(-1)) || shares[0]! + shares[2]! > 0.35);
-  return { before: lower(-1), after: lower(1), before2: lower(-2), after2: lower(2), isBeforeNoun, table };
+  const following = pieces.slice(at + 1, at + 7).map((piece) => piece.lower);
+  const mark = following.findIndex((word) => /^[.,;:!?]/.test(word));
+  return {
+    before: lower(-1),
+    after: lower(1),
+    before2: lower(-2),
+    after2: lower(2),
+    ahead: mark < 0 ? following : following.slice(0, mark),
+    isBeforeNoun,
+    table,
+  };
 }
 
 /** Whether the verb has an object; null when it is not clear. */

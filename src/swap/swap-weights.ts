@@ -10,7 +10,7 @@ export const swapWeights = {
   /** Below this a swap is not shown at all. */
   shown: 0.05,
   /** What being sure adds to a swap's place in the order. */
-  sure: 0.3,
+  sure: 1,
   /** As likely the part of speech has to be for a sure swap to count as one. */
   settled: 0.75,
 };

@@ -1,5 +1,5 @@
 import { openSwaps } from '../../swap/open-swaps.ts';
-import { AS_IS, CUES, PARTS_OF_SPEECH } from '../../swap/table-format.ts';
+import { AS_IS, CUES, MARKS, PARTS_OF_SPEECH } from '../../swap/table-format.ts';
 import type { PartOfSpeech } from '../../swap/types.ts';
 import { sharesOfForm } from '../../swap/weigh-readings.ts';
 import { readCmudict } from '../read-cmudict.ts';
@@ -90,9 +90,9 @@ export function buildSwaps(off: ReadonlySet<Source> = new Set()): SwapBuild {
     const evidence = part === 'x' ? asIs(ownOf.get(word) ?? []) : gatherCandidates(word, part, gathering);
     const weighed = evidence
       .map((each) => ({ ...each, prior: weighEvidence(each, rankOf(each.lemma), rankOf(word), off) }))
-      .filter(({ prior }) => prior >= LEAST_PRIOR)
+      .filter(({ prior, marks }) => prior >= LEAST_PRIOR || isSure(marks))
       .sort((one, other) => other.prior - one.prior || (one.lemma < other.lemma ? -1 : 1))
-      .slice(0, MOST_SWAPS);
+      .filter(({ marks }, i) => i < MOST_SWAPS || isSure(marks));
     add(word, part === 'x' ? AS_IS : PARTS_OF_SPEECH.indexOf(part), weighed);
   }
   const said = readCmudict();
@@ -136,6 +136,8 @@ export function buildSwaps(off: ReadonlySet<Source> = new Set()): SwapBuild {
   };
   return { bytes: writeTable({ ...table, followed, text: settled }), heads: counts.heads };
 }
+
+const isSure = (marks: number): boolean => (marks & MARKS.sure) > 0;
 
 type Head = readonly [string, OwnSwaps['part']];
 
