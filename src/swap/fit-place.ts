@@ -41,10 +41,10 @@ const SMALL =
 
 /** Adjectives that follow their noun: the boats are alike, not alike boats. */
 const AFTER_NOUN =
-  /^(alike|alive|asleep|afraid|awake|alone|aware|glad|unable|able|ill|sorry|certain|unaware|not|worn|like|unlike|on|in|at|to|out|as)\b/;
+  /^(alike|alive|asleep|afraid|awake|alone|aware|glad|sure|unable|able|ill|sorry|certain|unaware|not|worn|like|unlike|on|in|at|to|out|as)\b/;
 /** Adjectives that stand before their noun: the main road, not the road is main. */
 const BEFORE_NOUN =
-  /^(main|sea|farm|key|navy|past|former|whole|mere|only|other|first|last|race|money|city|leisure|spoken|court|own|several|chief|lead|leading)$/;
+  /^(main|sea|farm|navy|past|former|whole|mere|only|other|first|last|race|money|city|leisure|spoken|court|own|several|chief|lead|leading)$/;
 /** Adverbs that follow what they are of: ran hard, not hard ran. */
 const AFTER_VERB =
   /^(a lot|lots|hard|badly|fast|well|very well|well enough|in body|in another way|in the same way|as a result|in the past|at once|with care|for a while|for a bit|for a short time|nonstop|all the time|again and again|many times|at times|early|late|overseas|every day|somewhere else|close by|noisily|in all|in place|better|more|alone|one by one|on purpose|bit by bit|little by little|most of all|most of the time|as a rule|in most cases|now and then|with ease|in the right way|in the wrong way|for good|for all time|over and over|lots of times|each day|each week|each month|each year|every week|every month|every year|in a flash|in anger|in a rage|with a smile|in a loud voice|with no sound|without a sound|all over the place|of late|in secret|in the main|by mistake|by chance|at the same time|after that)$/;
@@ -114,7 +114,7 @@ const RULES: readonly FitRule[] = [
     speaksAgainst: ({ part }, { lemma }, text, { isBeforeNoun }) =>
       part === 'a' &&
       isBeforeNoun &&
-      (AFTER_NOUN.test(lemma) || (/ /.test(text) && !/^(very|more|most) /.test(text))),
+      (AFTER_NOUN.test(lemma) || (/ /.test(text) && !/^(very|more|most) |^(lots of|plenty of|a few)$/.test(text))),
   },
   {
     name: 'adjective behind its noun',
@@ -197,8 +197,8 @@ const RULES: readonly FitRule[] = [
     name: 'no article before a quantity',
     speaksAgainst: ({ part }, { lemma }, _text, { before }) =>
       part === 'a' &&
-      /^(enough|many|much|more|several|some|a few|lots of|plenty)$/.test(lemma) &&
-      DETERMINER.test(before),
+      /^(enough|many|much|more|several|some|a few|lots of|plenty|plenty of)$/.test(lemma) &&
+      (DETERMINER.test(before) || /^(not|\w+n't)$/.test(before)),
   },
   {
     // a number cannot stand before the swap of a noun that is not counted: two moneys, many help.
@@ -227,7 +227,7 @@ const RULES: readonly FitRule[] = [
     speaksAgainst: ({ lemma: word, part, form }, { lemma, object }, text, { after, table }) => {
       if (!(FOLLOWERS as readonly string[]).includes(after) || part === 'r') return false;
       if (part === 'v' && (object !== null || (form === 'participle' && after === 'by'))) return false;
-      if (part === 'n' && /^(of|in|on|at|from|by|with)$/.test(after)) return false;
+      if (part === 'n' && after !== 'to' && after !== 'that') return false;
       const own = table.follows(lemma, after) ?? table.follows(text.split(' ').at(-1)!, after);
       const asked = table.follows(word, after);
       if (own === null) return asked === null || asked > 0.03;
@@ -264,6 +264,12 @@ const AS_IS: readonly { readonly swap: RegExp; readonly before: RegExp; readonly
     before: /^(almost|nearly|not|the|and)$/,
     after: /^(\d.*|two|three|four|five|six|ten|other|few|so|bit|now|single|time|once|last|one)$/,
   },
+  // it is late for it's late; not for it's been late, where it is it has.
+  { swap: /^(it|that|there|what) is$/, before: /^$/, after: /^(been|got|had|become|\w+ed|taken|gone|done)$/ },
+  // It is not late for it isn't late; not for isn't he late.
+  { swap: / not$/, before: /^$/, after: /^(i|you|he|she|we|they)$/ },
+  // in the night for during the night; not for during which.
+  { swap: /^in$/, before: /^(only|even)$/, after: /^(which|whom|an?|its|his|her|their|our|my|your)$/ },
   // as it rained for because it rained; not for just because, is because, because of.
   {
     swap: /^(as|since)$/,
