@@ -63,7 +63,8 @@ const CONSTRUCTIONS: readonly {
   { words: /^decide$/, swaps: /^choose$/, after: /^to$/ },
   // claimed that, announced it would: said; announced the sale: not said the sale.
   {
-    words: /^(claim|declare|announce|suggest|warn|note|argue|mention|report|insist|remark|assert|contend|predict|stress|reveal)$/,
+    words:
+      /^(claim|declare|announce|suggest|warn|note|argue|mention|report|insist|remark|assert|contend|predict|stress|reveal)$/,
     swaps: /^say$/,
     after: SPEAKS_OF,
   },
@@ -76,6 +77,8 @@ const CONSTRUCTIONS: readonly {
   { words: /^agree$/, swaps: /^say yes$/, after: /^(to|[.,;!?])$/ },
   // continued to sing is not went on to sing, which begins something else.
   { words: /^(continue|happen)$/, swaps: / (on|place)$/, after: /^to$/, never: true },
+  // Otherwise, they sink: If not, they sink; if not otherwise told: not if not if not.
+  { words: /^otherwise$/, swaps: /^(if not|or else)$/, after: /^,$/ },
   // chose to go: not picked to go.
   { swaps: /^pick$/, after: /^to$/, never: true },
   // considered him a friend: not thought of him a friend.
@@ -94,7 +97,9 @@ const RULES: readonly FitRule[] = [
       if (part !== 'v' || object === null) return false;
       const has = hasObject(form, place);
       return object
-        ? has === false || (form === 'participle' && lemma.includes(' ') && DETERMINER.test(place.before))
+        ? has === false ||
+            (has === null && lemma.includes(' ')) ||
+            (form === 'participle' && lemma.includes(' ') && DETERMINER.test(place.before))
         : has !== false;
     },
   },
@@ -114,7 +119,8 @@ const RULES: readonly FitRule[] = [
     speaksAgainst: ({ part }, { lemma }, text, { isBeforeNoun }) =>
       part === 'a' &&
       isBeforeNoun &&
-      (AFTER_NOUN.test(lemma) || (/ /.test(text) && !/^(very|more|most) |^(lots of|plenty of|a few)$/.test(text))),
+      (AFTER_NOUN.test(lemma) ||
+        (/ /.test(text) && !/^(very|more|most) |^(lots of|plenty of|a few)$/.test(text))),
   },
   {
     name: 'adjective behind its noun',
@@ -142,18 +148,14 @@ const RULES: readonly FitRule[] = [
       part === 'v' &&
       ((/^(think|guess|say|know)$/.test(lemma) &&
         /^(him|me|us|them|her|in|the|an?|his|your|my|their|its)$/.test(after)) ||
-        (form === 'participle' &&
-          BE.test(before) &&
-          NOT_PASSIVE.test(lemma))),
+        (form === 'participle' && BE.test(before) && NOT_PASSIVE.test(lemma))),
   },
   {
     name: 'one construction only',
     speaksAgainst: ({ lemma: word }, { lemma }, _text, { after }) =>
       CONSTRUCTIONS.some(
         ({ words, swaps, after: follows, never = false }) =>
-          (words === undefined || words.test(word)) &&
-          swaps.test(lemma) &&
-          follows.test(after) === never,
+          (words === undefined || words.test(word)) && swaps.test(lemma) && follows.test(after) === never,
       ),
   },
   {
@@ -198,7 +200,7 @@ const RULES: readonly FitRule[] = [
     speaksAgainst: ({ part }, { lemma }, _text, { before }) =>
       part === 'a' &&
       /^(enough|many|much|more|several|some|a few|lots of|plenty|plenty of)$/.test(lemma) &&
-      (DETERMINER.test(before) || /^(not|\w+n't)$/.test(before)),
+      (DETERMINER.test(before) || /^(not|past|last|next|first|\w+n't)$/.test(before)),
   },
   {
     // a number cannot stand before the swap of a noun that is not counted: two moneys, many help.

@@ -1,13 +1,14 @@
 import { createHash } from 'node:crypto';
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
-import { compileGroup, createJudge, parseGroup, parseSequence, splitKey } from '../../src/analyze/index.ts';
-import type { Judge } from '../../src/analyze/types.ts';
+import { compileGroup, createJudge, type Judge, parseGroup, parseSequence, splitKey } from '../../src/analyze/index.ts';
+
 import { loadEngine } from '../../src/cli/load-engine.ts';
 import { loadSwapper } from '../../src/cli/load-swapper.ts';
 import { readBrown } from '../../src/data/homographs/read-brown.ts';
 import { findSentences } from '../../src/passage/find-sentences.ts';
 import { createShader } from '../../src/passage/shade-line.ts';
-import { reachOf, type SwapResult } from '../../src/swap/index.ts';
+import { reachOf } from '../../src/swap/index.ts';
+import type { SwapResult } from '../../src/swap/types.ts';
 
 /**
  * For how many of the words beyond a group a swap is recommended, for groups at a third and at two thirds of each starter
@@ -25,7 +26,7 @@ const texts = flags.includes('--brown') ? brownTexts() : storyTexts();
 const engine = loadEngine();
 const swapper = loadSwapper();
 
-for (const name of (process.env.SEQ?.split(',') ?? ['steady-steps', 'second-tide', 'england-2013'])) {
+for (const name of process.env.SEQ?.split(',') ?? ['steady-steps', 'second-tide', 'england-2013']) {
   const file = new URL(`../../profiles/sequences/${name}.json`, import.meta.url);
   const sequence = parseSequence(JSON.parse(readFileSync(file, 'utf8')));
   for (const share of [1 / 3, 2 / 3]) {
@@ -57,7 +58,7 @@ function measure(name: string, step: number, judge: Judge): void {
           else {
             offered++;
             const order = mark(`${number('--draw', 2)} ${name} ${step} ${sentence} ${word.start}`);
-            places.push({ order, line: shown2(sentence, word.start - start, word.end - start, found) });
+            places.push({ order, line: showSwap(sentence, word.start - start, word.end - start, found) });
           }
         }
       }
@@ -77,7 +78,7 @@ function measure(name: string, step: number, judge: Judge): void {
 }
 
 /** The sentence with the word marked, and with the first swap in its place. */
-function shown2(sentence: string, start: number, end: number, { swaps }: SwapResult): string {
+function showSwap(sentence: string, start: number, end: number, { swaps }: SwapResult): string {
   const { text, article } = swaps[0]!;
   const after = `${text}${sentence.slice(end)}`;
   const before = article
