@@ -200,7 +200,7 @@ const RULES: readonly FitRule[] = [
     speaksAgainst: ({ part }, { lemma }, _text, { before }) =>
       part === 'a' &&
       /^(enough|many|much|more|several|some|a few|lots of|plenty|plenty of)$/.test(lemma) &&
-      (DETERMINER.test(before) || /^(not|past|last|next|first|\w+n't)$/.test(before)),
+      (DETERMINER.test(before) || /^(not|so|too|very|as|how|past|last|next|first|\w+n't)$/.test(before)),
   },
   {
     // a number cannot stand before the swap of a noun that is not counted: two moneys, many help.
@@ -268,8 +268,8 @@ const AS_IS: readonly { readonly swap: RegExp; readonly before: RegExp; readonly
   },
   // it is late for it's late; not for it's been late, where it is it has.
   { swap: /^(it|that|there|what) is$/, before: /^$/, after: /^(been|got|had|become|\w+ed|taken|gone|done)$/ },
-  // It is not late for it isn't late; not for isn't he late.
-  { swap: / not$/, before: /^$/, after: /^(i|you|he|she|we|they)$/ },
+  // It is not late for it isn't late; not for isn't he late, isn't it?
+  { swap: / not$/, before: /^$/, after: /^(i|you|he|she|it|we|they|this|that|there)$/ },
   // in the night for during the night; not for during which.
   { swap: /^in$/, before: /^(only|even)$/, after: /^(which|whom|an?|its|his|her|their|our|my|your)$/ },
   // as it rained for because it rained; not for just because, is because, because of.
