@@ -71,6 +71,36 @@ describe('sense and part of speech', () => {
   });
 });
 
+describe('one construction only', () => {
+  const first = (marked: string): string => {
+    const { swaps, best } = find(marked);
+    return best > 0 ? swaps[0]!.text : '';
+  };
+  const offers = (marked: string): string[] => {
+    const { swaps, best } = find(marked);
+    return swaps.slice(0, best).map(({ text }) => text);
+  };
+  test.each([
+    ["[It's] late.", 'It is'],
+    ["They [don't] sing.", 'do not'],
+    ['[Many] boats sank.', 'Lots of'],
+  ])('%s: %s', (marked, text) => {
+    expect(first(marked)).toBe(text);
+  });
+  test.each([
+    ["[It's] been late.", 'It is'],
+    ["It is late, [isn't] it?", 'is not'],
+    ['There were too [many] boats.', 'lots of'],
+    ['They [allowed] the boys to go.', 'let'],
+    ['They [provided] them with food.', 'gave'],
+    ['They [continued] to sing.', 'went on'],
+    ['[Guess] what they saw.', 'Think'],
+    ['It was a [slightly] wet day.', 'bit'],
+  ])('%s: not %s', (marked, text) => {
+    expect(offers(marked)).not.toContain(text);
+  });
+});
+
 test('of two ways to read the word, the one that speaks more for a swap counts', () => {
   expect(texts('A small light [illuminated] the steps.')[0]).toBe('lit');
 });

@@ -81,6 +81,8 @@ const CONSTRUCTIONS: readonly {
   { words: /^otherwise$/, swaps: /^(if not|or else)$/, after: /^,$/ },
   // chose to go: not picked to go.
   { swaps: /^pick$/, after: /^to$/, never: true },
+  // guess that it rained: think that; guess what: not think what.
+  { words: /^guess$/, swaps: /^think$/, after: /^what$/, never: true },
   // considered him a friend: not thought of him a friend.
   { swaps: /^think (of|about)$/, after: /^(it|him|her|them|me|us|you)$/, never: true },
   // different from, different kinds: not the same from.
@@ -109,8 +111,8 @@ const RULES: readonly FitRule[] = [
     speaksAgainst: ({ part, form }, { lemma }, _text, { before, table }) =>
       (part === 'a' || part === 'r') &&
       form === 'base' &&
-      (/^(more|most)$/.test(before) || /^(so|too|very|as|how)$/.test(before)) &&
-      (/^(very|not|at|in|for|so|a|more) /.test(lemma) ||
+      (/^(more|most)$/.test(before) || /^(so|too|very|as|how|fairly|quite|rather)$/.test(before)) &&
+      (/^(very|not|at|in|for|so|a|more|with) /.test(lemma) ||
         (/^(more|most)$/.test(before) && !/^more /.test(inflect(lemma, part, 'er', table) ?? 'more '))),
   },
   {
@@ -173,6 +175,12 @@ const RULES: readonly FitRule[] = [
       part === 'v' && /^(let|make|bring on|lead to|see)$/.test(lemma) && ahead.includes('to'),
   },
   {
+    // slightly different: a bit different; a slightly different one is no bit different one.
+    name: 'a bit behind an article',
+    speaksAgainst: ({ part }, { lemma }, _text, { before }) =>
+      part === 'r' && /^a (bit|little|lot)$/.test(lemma) && DETERMINER.test(before),
+  },
+  {
     name: 'much before a comparison',
     speaksAgainst: ({ part }, { lemma }, _text, { after }) =>
       part === 'r' && lemma === 'much' && !COMPARATIVE.test(after),
@@ -184,7 +192,7 @@ const RULES: readonly FitRule[] = [
       part === 'r' &&
       lemma === 'very' &&
       (after.endsWith('ed') ||
-        ((table.shares(after)?.[2] ?? 0) < 0.3 && (table.shares(after)?.[3] ?? 0) < 0.3)),
+        ((table.shares(after)?.[2] ?? 0) < 0.3 && !/ly$|^(much|often|well|fast|soon|far)$/.test(after))),
   },
   {
     // But, the boat sank; the boat, but, sank: a small word that joins takes no comma behind it.

@@ -1,6 +1,13 @@
 import { createHash } from 'node:crypto';
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
-import { compileGroup, createJudge, type Judge, parseGroup, parseSequence, splitKey } from '../../src/analyze/index.ts';
+import {
+  compileGroup,
+  createJudge,
+  type Judge,
+  parseGroup,
+  parseSequence,
+  splitKey,
+} from '../../src/analyze/index.ts';
 
 import { loadEngine } from '../../src/cli/load-engine.ts';
 import { loadSwapper } from '../../src/cli/load-swapper.ts';
@@ -17,8 +24,9 @@ import type { SwapResult } from '../../src/swap/types.ts';
  * `--draw`: places by chance of those with an offer, for a reader.
  */
 const flags = process.argv.slice(2);
-const number = (flag: string, at = 1): number | null =>
-  flags.includes(flag) ? Number(flags[flags.indexOf(flag) + at]) : null;
+const number = (flag: string): number | null =>
+  flags.includes(flag) ? Number(flags[flags.indexOf(flag) + 1]) : null;
+const seed = flags[flags.indexOf('--draw') + 2] ?? '';
 const mark = (text: string): number => createHash('sha256').update(text).digest().readUInt32BE(0);
 
 const folder = new URL('../../../shared/pages/expected/', import.meta.url);
@@ -57,7 +65,7 @@ function measure(name: string, step: number, judge: Judge): void {
           if (found.best === 0) misses.set(shown, (misses.get(shown) ?? 0) + 1);
           else {
             offered++;
-            const order = mark(`${number('--draw', 2)} ${name} ${step} ${sentence} ${word.start}`);
+            const order = mark(`${seed} ${name} ${step} ${sentence} ${word.start}`);
             places.push({ order, line: showSwap(sentence, word.start - start, word.end - start, found) });
           }
         }
