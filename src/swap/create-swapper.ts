@@ -1,4 +1,6 @@
 import { cutWords, type Piece } from './cut-words.ts';
+import { fitsAsIs, fitsPlace, placeOf, takesFollower } from './fit-place.ts';
+import { isBound } from './is-bound.ts';
 import { nearness, type SwapTable } from './open-swaps.ts';
 import { correctArticle, likeCapitals, putInForm } from './put-in-form.ts';
 import { contextVector } from './sense-context.ts';
@@ -23,9 +25,17 @@ export function createSwapper(table: SwapTable): Swapper {
       const word = sentence.slice(start, end);
       const pieces = joinTarget(cutWords(sentence), sentence, start, end);
       const at = pieces.findIndex((piece) => piece.start === start && piece.end === end);
-      const swaps = at < 0 ? [] : rank(rate(sentence, pieces, at, table), reach);
-      const best = at >= 0 && isName(word, pieces[at - 1]) ? 0 : countBest(swaps);
-      return { word, swaps: swaps.slice(0, MOST), best, alternatives: best > 0 ? [] : ['teach', 'leave'] };
+      const isWhole = at >= 0 && !isBound(pieces, at, table);
+      const ranked = isWhole ? rank(rate(sentence, pieces, at, table), reach) : [];
+      const swaps = ranked.slice(0, MOST).map(({ text, reads, score, article }) => ({
+        text,
+        reads,
+        score,
+        ...(article && { article }),
+      }));
+      const isPlain = isWhole && !isName(sentence, pieces, at, table) && !isPartOfMore(sentence, start, end);
+      const best = isPlain ? countBest(ranked) : 0;
+      return { word, swaps, best, alternatives: best > 0 ? [] : ['teach', 'leave'] };
     },
   };
 }
@@ -33,37 +43,52 @@ export function createSwapper(table: SwapTable): Swapper {
 interface Rated {
   readonly text: string;
   readonly score: number;
+  /** It fits wherever the word has this part of speech, which it has here. */
+  readonly sure: boolean;
   readonly article?: Swap['article'];
 }
 
 /** Every swap in form, with its score, best first; each text once. */
 function rate(sentence: string, pieces: readonly Piece[], at: number, table: SwapTable): Rated[] {
   const target = pieces[at]!;
+  const place = placeOf(pieces, at, table);
   const context = contextVector(pieces, at, table);
   const rated = new Map<string, Rated>();
   const readings: readonly (WeighedReading | AsIs)[] = [
     { lemma: target.lower, part: 'as-is', form: 'base', likely: 1 },
     ...weighReadings(pieces, at, table),
   ];
-  for (const { lemma, part, form, likely } of readings) {
-    const found = table.candidates(lemma, part);
-    const fits = found.map(
+  for (const { lemma: word, part, form, likely } of readings) {
+    const found = table.candidates(word, part);
+    const nearnesses = found.map(
       ({ lemma, sense }) =>
         weights.sense * nearness(context, table.senseVector(sense)) +
         weights.context * nearness(context, table.vector(lemma)),
     );
-    const usualFit = fits.reduce((a, b) => a + b, 0) / (fits.length || 1);
+    const usual = nearnesses.reduce((a, b) => a + b, 0) / (nearnesses.length || 1);
     found.forEach((candidate, i) => {
       const text = putInForm(candidate.lemma, part, form, pieces, at, table);
       if (text === null || text === target.lower) return;
+      const fits =
+        part === 'as-is'
+          ? fitsAsIs(text, place)
+          : fitsPlace({ lemma: word, part, form }, candidate, text, place);
+      if (!fits) return;
       const logit =
-        logOdds(candidate.prior) + fits[i]! - usualFit + weights.part * Math.log(Math.max(likely, 0.001));
+        logOdds(candidate.prior) + nearnesses[i]! - usual + weights.part * Math.log(Math.max(likely, 0.001));
       const score = 1 / (1 + Math.exp(-logit));
-      if (score <= (rated.get(text)?.score ?? 0)) return;
+      const sure =
+        candidate.sure &&
+        likely >= weights.settled &&
+        (part === 'as-is' || takesFollower({ lemma: word, part, form }, candidate, text, place)) &&
+        !(part === 'n' && form === 'base' && place.isBeforeNoun);
+      const known = rated.get(text);
+      if (known && (known.sure !== sure ? known.sure : score <= known.score)) return;
       const article = correctArticle(sentence, pieces[at - 1], text, table.takesOtherArticle);
       rated.set(text, {
         text: likeCapitals(text, sentence.slice(target.start, target.end)),
         score: Math.round(score * 1000) / 1000,
+        sure,
         ...(article && { article }),
       });
     });
@@ -79,27 +104,40 @@ interface AsIs {
 }
 
 /** Readable ones first, among them those that practise the step a little before equals; nonsense is left out. */
-function rank(rated: readonly Rated[], reach: (word: string) => Reach): Swap[] {
+function rank(rated: readonly Rated[], reach: (word: string) => Reach): (Swap & Rated)[] {
   const ranked = rated
-    .filter(({ score }) => score >= weights.shown)
+    .filter(({ score, sure }) => sure || score >= weights.shown)
     .map((swap) => {
       const reaches = swap.text.split(' ').map((word) => reach(word));
       const reads = reaches.every((each) => each !== 'not');
       const fresh = reads && !reaches.includes('reads');
-      return { swap: { ...swap, reads }, order: swap.score - (fresh ? 0.03 : 0) + (reads ? 2 : 0) };
+      return {
+        swap: { ...swap, reads },
+        order: swap.score - (fresh ? 0.03 : 0) + (reads ? 2 : 0) + (swap.sure ? weights.sure : 0),
+      };
     });
   return ranked.sort((one, other) => other.order - one.order).map(({ swap }) => swap);
 }
 
-/** With a capital in mid sentence it is likely a name (Mark), and names have no swaps; all in capitals it may be a cry. */
-function isName(word: string, before: Piece | undefined): boolean {
-  if (before === undefined || !/^\p{Lu}\p{Ll}/u.test(word)) return false;
-  return /^[\p{L}\d,;]/u.test(before.lower);
+/** With a capital in mid sentence, or before another capital, it is likely part of a name (Mark), and names have no swaps. */
+function isName(sentence: string, pieces: readonly Piece[], at: number, table: SwapTable): boolean {
+  const [before, { start, end }, after] = [pieces[at - 1], pieces[at]!, pieces[at + 1]];
+  if (!/^\p{Lu}\p{Ll}/u.test(sentence.slice(start, end))) return false;
+  if (before !== undefined && /^[\p{L}\d,;]/u.test(before.lower)) return true;
+  const isCapital = after !== undefined && /^\p{Lu}\p{Ll}/u.test(sentence.slice(after.start, after.end));
+  return isCapital && (table.shares(pieces[at]!.lower)?.[0] ?? 0) > 0.3;
 }
 
-function countBest(swaps: readonly Swap[]): number {
-  const good = swaps.filter(({ reads, score }) => reads && score >= weights.recommended);
-  return Math.min(RECOMMENDED, good.length);
+/** Joined to its neighbour by a hyphen, a slash or a mark of code: it is half of something else. */
+function isPartOfMore(sentence: string, start: number, end: number): boolean {
+  return (
+    /[-–/@#_.]$/.test(sentence.slice(Math.max(0, start - 1), start)) || /^[-/@_([]/.test(sentence.slice(end))
+  );
+}
+
+function countBest(ranked: readonly (Swap & Rated)[]): number {
+  const first = ranked.findIndex(({ reads, sure }) => !reads || !sure);
+  return Math.min(RECOMMENDED, first < 0 ? ranked.length : first);
 }
 
 /** The pieces with the asked range as one of them, also when it is several words or part of one with a hyphen. */

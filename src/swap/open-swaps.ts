@@ -1,5 +1,16 @@
 import type { Irregulars } from './inflect.ts';
-import { AS_IS, CHOICES, CUES, MAGIC, PART, PARTS, PARTS_OF_SPEECH, type TableText } from './table-format.ts';
+import {
+  AS_IS,
+  CHOICES,
+  CUES,
+  FOLLOWERS,
+  MAGIC,
+  MARKS,
+  PART,
+  PARTS,
+  PARTS_OF_SPEECH,
+  type TableText,
+} from './table-format.ts';
 import type { Form, PartOfSpeech, WordForm } from './types.ts';
 
 /** A swap as the table has it, not yet in form. */
@@ -10,6 +21,10 @@ export interface Candidate {
   readonly prior: number;
   /** Number of the sense it belongs to; 0 when it fits all. */
   readonly sense: number;
+  /** It fits wherever the word has this part of speech. */
+  readonly sure: boolean;
+  /** Whether it stands before an object (raise: true; rise: false); null when it may do either. */
+  readonly object: boolean | null;
 }
 
 /** The opened table; reads from the bytes, makes a word's vector when it is asked for. */
@@ -21,6 +36,10 @@ export interface SwapTable extends Irregulars {
   shares(word: string): readonly number[] | null;
   /** Place in order of frequency among the table's words, 1 for the commonest; the last for unknown words. */
   rank(word: string): number;
+  /** Base forms that belong together, separated by spaces: sea lion, look up, as well as. */
+  isPhrase(words: string): boolean;
+  /** Share of a base form's places with a small word of `FOLLOWERS` behind it; null where too few were counted. */
+  follows(word: string, follower: string): number | null;
   /** Of length 1, or null. The sum of its words' for several. */
   vector(word: string): Float32Array | null;
   /** The sum of the vectors of a sense's cues. */
@@ -56,10 +75,23 @@ export function openSwaps(bytes: Uint8Array): SwapTable {
   const swapWords = new Uint16Array(lists, take(counts.swaps * 2), counts.swaps);
   const swapPriors = new Uint8Array(lists, take(counts.swaps), counts.swaps);
   const swapSenses = new Uint16Array(lists, take(counts.swaps * 2), counts.swaps);
+  const swapMarks = new Uint8Array(lists, take(counts.swaps), counts.swaps);
   const cues = new Uint16Array(lists, take(counts.senses * CUES * 2), counts.senses * CUES);
+
+  const phraseIds = new Uint16Array(lists, take(counts.phrases * 2), counts.phrases);
+  const followedWords = new Uint16Array(lists, take(counts.followed * 2), counts.followed);
+  const followerBytes = counts.followed * FOLLOWERS.length;
+  const followerShares = new Uint8Array(lists, take(followerBytes), followerBytes);
 
   const words = text.words.split(' ').map((word) => word.replaceAll('_', ' '));
   const idOf = new Map(words.map((word, id) => [word, id]));
+  const phrases = new Set<string>();
+  for (let i = 0; i < phraseIds.length; i += phraseIds[i]! + 1) {
+    phrases.add(Array.from(phraseIds.subarray(i + 1, i + 1 + phraseIds[i]!), (id) => words[id]).join(' '));
+  }
+  const followed = new Map<number, number>();
+  for (const [i, id] of followedWords.entries()) followed.set(id, i);
+  const places = new Map<string, number>(FOLLOWERS.map((word, i) => [word, i]));
   const heads = new Map<number, number>();
   for (let i = 0; i < counts.heads; i++) heads.set(headWords[i]! * 8 + headParts[i]!, i);
   const irregular = new Map<string, string>();
@@ -104,6 +136,8 @@ export function openSwaps(bytes: Uint8Array): SwapTable {
           lemma: words[swapWords[i]!]!,
           prior: swapPriors[i]! / 255,
           sense: swapSenses[i]!,
+          sure: (swapMarks[i]! & MARKS.sure) > 0,
+          object: swapMarks[i]! & MARKS.object ? true : swapMarks[i]! & MARKS.noObject ? false : null,
         });
       }
       return found;
@@ -122,6 +156,13 @@ export function openSwaps(bytes: Uint8Array): SwapTable {
       return bits.map((share) => share / sum);
     },
     rank: (word) => (idOf.get(word) ?? counts.words) + 1,
+    isPhrase: (asked) => phrases.has(asked),
+    follows(word, follower) {
+      const at = followed.get(idOf.get(word) ?? -1);
+      const place = places.get(follower);
+      if (at === undefined || place === undefined) return null;
+      return followerShares[at * FOLLOWERS.length + place]! / 250;
+    },
     vector,
     senseVector: (sense) =>
       sense === 0

@@ -9,6 +9,8 @@ export const swapWeights = {
   part: 0.7,
   /** Below this a swap is not shown at all. */
   shown: 0.05,
-  /** Below this it is not recommended. */
-  recommended: 0.35,
+  /** What being sure adds to a swap's place in the order. */
+  sure: 1,
+  /** As likely the part of speech has to be for a sure swap to count as one. */
+  settled: 0.75,
 };

@@ -11,15 +11,35 @@
  * | headWords, headParts | 16 bits, bytes | the words that have swaps, sorted; part of speech 0-3, 4 for the very form |
  * | headEnds | 16 bits × 2 | end of each head's swaps |
  * | swapWords, swapPriors, swapSenses | 16 bits, bytes, 16 bits | swap, how good without context (255ths), its sense or 0 |
+ * | swapMarks | bytes | bits of `MARKS` |
  * | cues | 16 bits | three words that are met near each sense |
+ * | phrases | 16 bits | words that belong together: how many, then the words |
+ * | followedWords | 16 bits | words whose followers were counted, sorted |
+ * | followerShares | bytes | for each of them and of `FOLLOWERS`, how often it follows (250ths) |
  */
-export const MAGIC = 'swaps1';
+export const MAGIC = 'swaps2';
 
 /** A word vector is 25 parts of 4 numbers, each part written as one byte (`src/data/swap/quantise-vectors.ts`). */
 export const PARTS = 25;
 export const PART = 4;
 export const CHOICES = 256;
 export const CUES = 3;
+
+/** Small words that a word may ask for behind it: afraid of, decision to. */
+export const FOLLOWERS = [
+  ...['to', 'of', 'for', 'with', 'about', 'at', 'from', 'in', 'on', 'into', 'by', 'as', 'that', 'over'],
+  ...['against', 'through', 'than', 'between', 'upon', 'how'],
+] as const;
+
+/** What is known of a swap besides how good it is, as bits. */
+export const MARKS = {
+  /** It fits wherever the word has this part of speech (enormous: huge), as a person judged. */
+  sure: 1,
+  /** Only before an object: they raised it. */
+  object: 2,
+  /** Only without an object: it rose. */
+  noObject: 4,
+} as const;
 
 /** Parts of speech in the order of all lists of four. */
 export const PARTS_OF_SPEECH = ['n', 'v', 'a', 'r'] as const;
@@ -33,6 +53,8 @@ export interface TableText {
     readonly heads: number;
     readonly swaps: number;
     readonly senses: number;
+    readonly phrases: number;
+    readonly followed: number;
   };
   /** Separated by spaces; several words of one swap are joined by `_`. The first `vectors` have vectors and stand commonest first. */
   readonly words: string;

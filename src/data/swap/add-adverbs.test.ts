@@ -1,7 +1,13 @@
 import { expect, test } from 'vitest';
 import { addAdverbs } from './add-adverbs.ts';
 
-const row = (word: string, part: 'a' | 'r', ...swaps: string[]) => ({ word, part, swaps, cues: [] });
+const row = (word: string, part: 'a' | 'r', ...swaps: string[]) => ({
+  word,
+  part,
+  swaps,
+  marks: swaps.map(() => 0),
+  cues: [],
+});
 const adverbs = new Set([
   'timidly',
   'shyly',

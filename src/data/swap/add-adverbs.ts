@@ -7,11 +7,20 @@ import type { OwnSwaps } from './read-own-swaps.ts';
 export function addAdverbs(own: readonly OwnSwaps[], isAdverb: (word: string) => boolean): OwnSwaps[] {
   const listed = new Set(own.filter(({ part }) => part === 'r').map(({ word }) => word));
   const added = new Map<string, OwnSwaps>();
-  for (const { word, part, swaps } of own) {
+  for (const { word, part, swaps, marks } of own) {
     const adverb = adverbOf(word);
     if (part !== 'a' || listed.has(adverb) || added.has(adverb) || !isAdverb(adverb)) continue;
-    const made = swaps.map(adverbOf).filter((swap) => swap !== adverb && isAdverb(swap));
-    if (made.length > 0) added.set(adverb, { word: adverb, part: 'r', swaps: made, cues: [] });
+    const made = swaps
+      .map((swap, i) => ({ swap: adverbOf(swap), mark: marks[i]! }))
+      .filter(({ swap }) => swap !== adverb && isAdverb(swap));
+    if (made.length === 0) continue;
+    added.set(adverb, {
+      word: adverb,
+      part: 'r',
+      swaps: made.map(({ swap }) => swap),
+      marks: made.map(({ mark }) => mark),
+      cues: [],
+    });
   }
   return [...own, ...added.values()];
 }

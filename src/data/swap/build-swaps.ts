@@ -1,15 +1,17 @@
 import { openSwaps } from '../../swap/open-swaps.ts';
-import { AS_IS, CUES, PARTS_OF_SPEECH } from '../../swap/table-format.ts';
+import { AS_IS, CUES, MARKS, PARTS_OF_SPEECH } from '../../swap/table-format.ts';
 import type { PartOfSpeech } from '../../swap/types.ts';
 import { sharesOfForm } from '../../swap/weigh-readings.ts';
 import { readCmudict } from '../read-cmudict.ts';
 import { readCapitalised, readFrequency } from '../read-frequency.ts';
 import { readWordList } from '../read-word-list.ts';
 import { addAdverbs } from './add-adverbs.ts';
+import { countFollowers } from './count-followers.ts';
 import { type Evidence, type Gathering, gatherCandidates, type Source } from './gather-candidates.ts';
 import { isFitWord } from './keep-fit.ts';
 import { learnParts } from './learn-parts.ts';
 import { listIrregulars } from './list-irregulars.ts';
+import { listPhrases } from './list-phrases.ts';
 import { type OwnSwaps, readOwnSwaps } from './read-own-swaps.ts';
 import { readSynsets, type Synsets } from './read-synsets.ts';
 import { readVectors } from './read-vectors.ts';
@@ -52,7 +54,11 @@ export function buildSwaps(off: ReadonlySet<Source> = new Set()): SwapBuild {
     swapWords: [],
     swapPriors: [],
     swapSenses: [],
-  } as Record<'headWords' | 'headParts' | 'headEnds' | 'swapWords' | 'swapPriors' | 'swapSenses', number[]>;
+    swapMarks: [],
+  } as Record<
+    'headWords' | 'headParts' | 'headEnds' | 'swapWords' | 'swapPriors' | 'swapSenses' | 'swapMarks',
+    number[]
+  >;
   const senses = new Map<string, number>();
   const cues: number[][] = [];
   const senseOf = (list: readonly string[]): number => {
@@ -69,11 +75,12 @@ export function buildSwaps(off: ReadonlySet<Source> = new Set()): SwapBuild {
     if (swaps.length === 0) return;
     lists.headWords.push(idOf(word));
     lists.headParts.push(part);
-    for (const { lemma, prior, cues } of swaps) {
+    for (const { lemma, prior, cues, marks } of swaps) {
       if (part >= 2) compared.add(`${lemma}/${PARTS_OF_SPEECH[part]}`);
       lists.swapWords.push(idOf(lemma));
       lists.swapPriors.push(Math.round(prior * 255));
       lists.swapSenses.push(senseOf(cues));
+      lists.swapMarks.push(off.has('own') ? 0 : marks);
     }
     lists.headEnds.push(lists.swapWords.length);
   };
@@ -83,15 +90,22 @@ export function buildSwaps(off: ReadonlySet<Source> = new Set()): SwapBuild {
     const evidence = part === 'x' ? asIs(ownOf.get(word) ?? []) : gatherCandidates(word, part, gathering);
     const weighed = evidence
       .map((each) => ({ ...each, prior: weighEvidence(each, rankOf(each.lemma), rankOf(word), off) }))
-      .filter(({ prior }) => prior >= LEAST_PRIOR)
+      .filter(({ prior, marks }) => prior >= LEAST_PRIOR || isSure(marks))
       .sort((one, other) => other.prior - one.prior || (one.lemma < other.lemma ? -1 : 1))
-      .slice(0, MOST_SWAPS);
+      .filter(({ marks }, i) => i < MOST_SWAPS || isSure(marks));
     add(word, part === 'x' ? AS_IS : PARTS_OF_SPEECH.indexOf(part), weighed);
   }
   const said = readCmudict();
+  const phrases = listPhrases(synsets, ids);
   const counts = { words: words.length, vectors: vectors.words.length, heads: lists.headWords.length };
   const text: TableLists['text'] = {
-    counts: { ...counts, swaps: lists.swapWords.length, senses: cues.length },
+    counts: {
+      ...counts,
+      swaps: lists.swapWords.length,
+      senses: cues.length,
+      phrases: phrases.length,
+      followed: 0,
+    },
     words: words.map((word) => word.replaceAll(' ', '_')).join(' '),
     irregular: listForms(words, compared, synsets, ranks, said),
     otherArticle: listOtherArticles(words, said).join(' '),
@@ -104,6 +118,8 @@ export function buildSwaps(off: ReadonlySet<Source> = new Set()): SwapBuild {
     shares: words.map((word) => shareBits(word, synsets, ownOf.get(word) ?? [])),
     ...lists,
     cues,
+    phrases,
+    followed: { words: [] as number[], shares: [] as number[] },
   };
   const draft = openSwaps(writeTable(table));
   const shares = new Map<string, readonly number[] | null>();
@@ -112,8 +128,16 @@ export function buildSwaps(off: ReadonlySet<Source> = new Set()): SwapBuild {
     return shares.get(word)!;
   };
   const partWeights = learnParts(synsets, draft, share);
-  return { bytes: writeTable({ ...table, text: { ...text, partWeights } }), heads: counts.heads };
+  const followed = countFollowers(synsets, draft, ids);
+  const settled = {
+    ...text,
+    partWeights,
+    counts: { ...text.counts, followed: followed.words.length },
+  };
+  return { bytes: writeTable({ ...table, followed, text: settled }), heads: counts.heads };
 }
+
+const isSure = (marks: number): boolean => (marks & MARKS.sure) > 0;
 
 type Head = readonly [string, OwnSwaps['part']];
 
@@ -162,7 +186,7 @@ function prepare(
 function asIs(own: readonly OwnSwaps[]): Evidence[] {
   return own
     .filter((each) => each.part === 'x')
-    .flatMap(({ swaps, cues }) =>
+    .flatMap(({ swaps, cues, marks }) =>
       swaps.map((lemma, i) => ({
         lemma,
         own: i + 1,
@@ -172,6 +196,7 @@ function asIs(own: readonly OwnSwaps[]): Evidence[] {
         glosses: 0,
         near: 0,
         cues,
+        marks: marks[i]!,
       })),
     );
 }

@@ -21,6 +21,8 @@ export interface Evidence {
   near: number;
   /** Words met near the sense it is for, from our own list; none when it fits all. */
   cues: readonly string[];
+  /** Bits of `MARKS`, from our own list. */
+  marks: number;
 }
 
 export interface Gathering {
@@ -70,11 +72,12 @@ export function gatherCandidates(
       if (synsets.sensesOf.has(`${other}/${part}`)) note(other, 'glosses', share);
     }
   });
-  for (const { part: its, swaps, cues } of own.get(word) ?? []) {
+  for (const { part: its, swaps, cues, marks } of own.get(word) ?? []) {
     if (its !== part) continue;
     swaps.forEach((lemma, i) => {
       const evidence = found.get(lemma) ?? blank(lemma);
       found.set(lemma, evidence);
+      evidence.marks |= marks[i]!;
       if (evidence.own !== 0 && evidence.own <= i + 1) return;
       evidence.own = i + 1;
       evidence.cues = cues;
@@ -87,7 +90,7 @@ export function gatherCandidates(
 }
 
 function blank(lemma: string): Evidence {
-  return { lemma, own: 0, synonyms: 0, wider: 0, similar: 0, glosses: 0, near: 0, cues: [] };
+  return { lemma, own: 0, synonyms: 0, wider: 0, similar: 0, glosses: 0, near: 0, cues: [], marks: 0 };
 }
 
 /** What a definition begins with, in up to three words: `put out, as of fires` gives put, put out, put out as. */

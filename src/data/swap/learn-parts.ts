@@ -1,9 +1,10 @@
-import { cutWords } from '../../swap/cut-words.ts';
+import { cutWords, type Piece } from '../../swap/cut-words.ts';
 import { findForms, type Lemmas } from '../../swap/find-forms.ts';
 import type { Irregulars } from '../../swap/inflect.ts';
 import { partFeatures } from '../../swap/part-features.ts';
 import { PARTS_OF_SPEECH } from '../../swap/table-format.ts';
 import type { WordForm } from '../../swap/types.ts';
+import { type Part, readBrown } from '../homographs/read-brown.ts';
 import type { Synsets } from './read-synsets.ts';
 
 interface Example {
@@ -16,13 +17,27 @@ interface Example {
 const ROUNDS = 6;
 const STEP = 0.15;
 /** Features met more seldom are left out: they would be learnt by heart. */
-const LEAST = 6;
+const LEAST = 20;
 /** Weights this small change nothing. */
 const SMALL = 8;
 
+/** The parts of speech of the Brown corpus, as places in `PARTS_OF_SPEECH`. */
+const BROWN: Readonly<Partial<Record<Part, number>>> = {
+  n: 0,
+  N: 0,
+  v: 1,
+  z: 1,
+  d: 1,
+  e: 1,
+  g: 1,
+  a: 2,
+  r: 3,
+};
+
 /**
- * How much each neighbour speaks for each part of speech, learnt from WordNet's example phrases, whose word's part
- * of speech is known ("put out the lights": verb). Hundredths; log-linear, plain gradient steps in a fixed order.
+ * How much each neighbour speaks for each part of speech, learnt from the Brown corpus, whose words were marked by hand,
+ * and from WordNet's example phrases, whose word's part of speech is known ("put out the lights": verb). Hundredths;
+ * log-linear, plain gradient steps in a fixed order.
  */
 export function learnParts(
   { byId }: Synsets,
@@ -37,6 +52,16 @@ export function learnParts(
   };
   const examples: Example[] = [];
   const seen = new Map<string, number>();
+  function note(pieces: readonly Piece[], at: number, right: number): void {
+    const open = PARTS_OF_SPEECH.flatMap((each, i) =>
+      formsOf(pieces[at]!.lower).some((form) => form.part === each) ? [i] : [],
+    );
+    if (open.length < 2 || !open.includes(right)) return;
+    const features = partFeatures(pieces, at, share);
+    for (const feature of features) seen.set(feature, (seen.get(feature) ?? 0) + 1);
+    const usual = share(pieces[at]!.lower) ?? [0.25, 0.25, 0.25, 0.25];
+    examples.push({ features, usual, open, right });
+  }
   for (const { part, words, examples: phrases } of byId.values()) {
     const lemmas = new Set(words);
     for (const phrase of phrases) {
@@ -44,16 +69,15 @@ export function learnParts(
       const at = pieces.findIndex(({ lower }) =>
         formsOf(lower).some((form) => form.part === part && lemmas.has(form.lemma)),
       );
-      if (at < 0) continue;
-      const open = PARTS_OF_SPEECH.flatMap((each, i) =>
-        formsOf(pieces[at]!.lower).some((form) => form.part === each) ? [i] : [],
-      );
-      if (open.length < 2) continue;
-      const features = partFeatures(pieces, at, share);
-      for (const feature of features) seen.set(feature, (seen.get(feature) ?? 0) + 1);
-      const usual = share(pieces[at]!.lower) ?? [0.25, 0.25, 0.25, 0.25];
-      examples.push({ features, usual, open, right: PARTS_OF_SPEECH.indexOf(part) });
+      if (at >= 0) note(pieces, at, PARTS_OF_SPEECH.indexOf(part));
     }
+  }
+  for (const sentence of readBrown() ?? []) {
+    const pieces = sentence.map(({ word }, i): Piece => ({ start: i, end: i, lower: word.toLowerCase() }));
+    sentence.forEach(({ part }, at) => {
+      const right = BROWN[part];
+      if (right !== undefined) note(pieces, at, right);
+    });
   }
   const weights = new Map<string, number[]>();
   for (const [feature, count] of seen) if (count >= LEAST) weights.set(feature, [0, 0, 0, 0]);

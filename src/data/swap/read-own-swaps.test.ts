@@ -6,7 +6,7 @@ const own = readOwnSwaps();
 
 test('a line has a word, its part of speech, swaps and sometimes cues', () => {
   expect(readOwnSwaps('# remark\nbank\tn\tside|shore\triver\n')).toEqual([
-    { word: 'bank', part: 'n', swaps: ['side', 'shore'], cues: ['river'] },
+    { word: 'bank', part: 'n', swaps: ['side', 'shore'], marks: [0, 0], cues: ['river'] },
   ]);
   expect(() => readOwnSwaps('bank\tz\tside')).toThrow('line 1');
 });

@@ -1,4 +1,5 @@
 import { readFileSync } from 'node:fs';
+import { MARKS } from '../../swap/table-format.ts';
 import type { PartOfSpeech } from '../../swap/types.ts';
 
 /** A line of `source/swaps.tsv`. */
@@ -8,6 +9,8 @@ export interface OwnSwaps {
   readonly part: PartOfSpeech | 'x';
   /** Best first. */
   readonly swaps: readonly string[];
+  /** For each swap, its bits of `MARKS`. */
+  readonly marks: readonly number[];
   /** Words met near this sense; empty when it is the only one. */
   readonly cues: readonly string[];
 }
@@ -18,16 +21,26 @@ export function readOwnSwaps(
 ): OwnSwaps[] {
   return content.split('\n').flatMap((line, i) => {
     if (line === '' || line.startsWith('#')) return [];
-    const match = /^([a-z' -]+)\t([nvarx])\t([a-z'| -]+)(?:\t([a-z ]+))?$/i.exec(line);
+    const match = /^([a-z' -]+)\t([nvarx])\t([a-z'|+~! -]+)(?:\t([a-z ]+))?$/i.exec(line);
     if (!match) throw new Error(`source/swaps.tsv, line ${i + 1}: not word, part, swaps, cues: ${line}`);
     const [, word, part, swaps, cues] = match;
+    const marked = swaps!.split('|').map((swap) => /^(.*?)([+~!]*)$/.exec(swap)!);
     return [
       {
         word: word!,
         part: part as OwnSwaps['part'],
-        swaps: swaps!.split('|'),
+        swaps: marked.map(([, swap]) => swap!),
+        marks: marked.map(([, , signs]) => bitsOf(signs!)),
         cues: cues ? cues.split(' ') : [],
       },
     ];
   });
+}
+
+function bitsOf(signs: string): number {
+  return (
+    (signs.includes('!') ? MARKS.sure : 0) |
+    (signs.includes('+') ? MARKS.object : 0) |
+    (signs.includes('~') ? MARKS.noObject : 0)
+  );
 }

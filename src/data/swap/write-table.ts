@@ -12,7 +12,10 @@ export interface TableLists {
   readonly swapWords: readonly number[];
   readonly swapPriors: readonly number[];
   readonly swapSenses: readonly number[];
+  readonly swapMarks: readonly number[];
   readonly cues: readonly (readonly number[])[];
+  readonly phrases: readonly number[];
+  readonly followed: { readonly words: readonly number[]; readonly shares: readonly number[] };
 }
 
 export function writeTable(lists: TableLists): Uint8Array {
@@ -29,7 +32,11 @@ export function writeTable(lists: TableLists): Uint8Array {
     Uint16Array.from(lists.swapWords),
     Uint8Array.from(lists.swapPriors),
     Uint16Array.from(lists.swapSenses),
+    Uint8Array.from(lists.swapMarks),
     Uint16Array.from(cues),
+    Uint16Array.from(lists.phrases),
+    Uint16Array.from(lists.followed.words),
+    Uint8Array.from(lists.followed.shares),
   ];
   return Buffer.concat([
     new TextEncoder().encode(MAGIC),

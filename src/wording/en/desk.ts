@@ -101,7 +101,28 @@ export const desk = {
   planFailed: 'No changes could be planned because of a fault in Wordreach: {why} Reload this page.',
   proposeAgain: 'The text has changed. Propose changes again.',
   noChanges: 'No changes to propose: the text is readable enough already, or no change was found that helps.',
-  asNearAsItGets: 'No other change was found that helps.',
+  dropMore: 'Delete more than a fifth of the sentences, if it helps',
+  textIsNear: {
+    one: 'The text is near this group: 1 change.',
+    other: 'The text is near this group: {count} changes.',
+  },
+  textIsSomeWay: {
+    one: 'The text is some way from this group: 1 change.',
+    other: 'The text is some way from this group: {count} changes.',
+  },
+  textIsTooFar: {
+    one: 'The text is too far for this group: 1 change was found, and it is not enough. Read the text aloud, keep it for a later step, or rewrite it.',
+    other:
+      'The text is too far for this group: {count} changes were found, and they are not enough. Read the text aloud, keep it for a later step, or rewrite it.',
+  },
+  sentencesLeftOut: {
+    one: '1 of {all} sentences is deleted.',
+    other: '{count} of {all} sentences are deleted.',
+  },
+  wordsLeft: {
+    one: '1 word is left that is not yet decodable.',
+    other: '{count} words are left that are not yet decodable.',
+  },
   teachAsStoryWord: 'Pre-teach “{word}”',
   sayFor: { one: 'Replace “{word}” with “{swap}”', other: 'Replace “{word}” with “{swap}” ({count} places)' },
   leaveOut: 'Delete sentence “{sentence}”',

@@ -107,7 +107,28 @@ export const desk: Translated<typeof english> = {
   proposeAgain: 'El texto ha cambiado. Pida otra propuesta.',
   noChanges:
     'No hay cambios que proponer: el texto ya es bastante legible, o no se encontró ningún cambio que ayude.',
-  asNearAsItGets: 'No se encontró ningún otro cambio que ayude.',
+  dropMore: 'Eliminar más de una quinta parte de las oraciones, si ayuda',
+  textIsNear: {
+    one: 'El texto está cerca de este grupo: 1 cambio.',
+    other: 'El texto está cerca de este grupo: {count} cambios.',
+  },
+  textIsSomeWay: {
+    one: 'El texto está a cierta distancia de este grupo: 1 cambio.',
+    other: 'El texto está a cierta distancia de este grupo: {count} cambios.',
+  },
+  textIsTooFar: {
+    one: 'El texto está demasiado lejos de este grupo: se encontró 1 cambio y no basta. Léalo en voz alta, guárdelo para un paso posterior o reescríbalo.',
+    other:
+      'El texto está demasiado lejos de este grupo: se encontraron {count} cambios y no bastan. Léalo en voz alta, guárdelo para un paso posterior o reescríbalo.',
+  },
+  sentencesLeftOut: {
+    one: 'Se elimina 1 de {all} oraciones.',
+    other: 'Se eliminan {count} de {all} oraciones.',
+  },
+  wordsLeft: {
+    one: 'Queda 1 palabra que aún no es descifrable.',
+    other: 'Quedan {count} palabras que aún no son descifrables.',
+  },
   teachAsStoryWord: 'Enseñar «{word}» antes',
   sayFor: { one: 'Cambiar «{word}» por «{swap}»', other: 'Cambiar «{word}» por «{swap}» ({count} veces)' },
   leaveOut: 'Eliminar la oración «{sentence}»',

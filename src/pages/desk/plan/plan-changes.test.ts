@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type Change, type PlanWord, planChanges } from './plan-changes.ts';
+import { type Change, describeDistance, type PlanWord, planChanges } from './plan-changes.ts';
 
 /** `a B a | B c`: small letters are read, capitals not; a bar ends a sentence. */
 function passage(text: string): { words: PlanWord[]; places(letter: string): number[] } {
@@ -82,4 +82,24 @@ test('every step raises the reach, until the target or until nothing helps', () 
     ),
     { seed: 20261125 },
   );
+});
+
+describe('how far a text is', () => {
+  const { words, places } = passage('a B | a a | a a | a a | a a | C a');
+  const swap: Change = { kind: 'swap', word: 'B', swap: 'b', places: places('B') };
+  const drops = [0, 1, 2, 3, 4, 5].map((sentence): Change => ({ kind: 'drop', sentence }));
+
+  test('a fifth of the sentences is left out at most, unless more is asked', () => {
+    const { words: hard } = passage('A B | A B | A B | A B | A B | a a');
+    expect(planChanges(hard, drops, options)).toHaveLength(2);
+    expect(planChanges(hard, drops, { ...options, dropped: 6 })).toHaveLength(5);
+  });
+
+  test('near is reached by few changes, too far by none', () => {
+    const planned = planChanges(words, [swap], options);
+    expect(describeDistance(words, planned, 90)).toEqual({ distance: 'near', left: 1 });
+    expect(describeDistance(words, planned, 100)).toEqual({ distance: 'too-far', left: 1 });
+    const many = Array.from({ length: 11 }, () => ({ change: drops[5]!, before: 90, after: 100 }));
+    expect(describeDistance(words, many, 100)).toEqual({ distance: 'some-way', left: 1 });
+  });
 });

@@ -34,6 +34,8 @@ export interface PlanOptions {
   readonly target: number;
   /** Most story words that are proposed. */
   readonly storyWords: number;
+  /** Most sentences that are left out; a fifth of them, rounded up, when it is not given. */
+  readonly dropped?: number;
 }
 
 /** Of two changes that do as much, the one that leaves more of the text comes first. */
@@ -47,7 +49,7 @@ const GENTLE: readonly Change['kind'][] = ['swap', 'story-word', 'drop'];
 export function planChanges(
   words: readonly PlanWord[],
   changes: readonly Change[],
-  { target, storyWords }: PlanOptions,
+  { target, storyWords, dropped: most = mostDropped(words) }: PlanOptions,
 ): PlannedChange[] {
   const readable = words.map((word) => word.readable);
   const dropped = new Set<number>();
@@ -77,6 +79,7 @@ export function planChanges(
     let best: { change: Change; running: number; reads: number } | null = null;
     for (const change of left) {
       if (change.kind === 'story-word' && taught >= storyWords) continue;
+      if (change.kind === 'drop' && dropped.size >= most) continue;
       const added = effect(change);
       const now = { change, running: running + added.running, reads: reads + added.reads };
       if (now.running === 0 || percent(now.reads, now.running) <= percent(reads, running)) continue;
@@ -93,6 +96,31 @@ export function planChanges(
   }
   return planned;
 }
+
+/** A fifth of the sentences, rounded up. */
+function mostDropped(words: readonly PlanWord[]): number {
+  return Math.ceil(new Set(words.map(({ sentence }) => sentence)).size / 5);
+}
+
+/** How far a text is from what is wanted: near needs at most ten changes, and too far is not reached by any that are planned. */
+export type Distance = 'near' | 'some-way' | 'too-far';
+
+/** How far the text is, and how many words stay beyond the group when all planned changes are made. */
+export function describeDistance(
+  words: readonly PlanWord[],
+  planned: readonly PlannedChange[],
+  target: number,
+): { readonly distance: Distance; readonly left: number } {
+  const made = new Set(planned.flatMap(({ change }) => (change.kind === 'drop' ? [] : change.places)));
+  const gone = new Set(planned.flatMap(({ change }) => (change.kind === 'drop' ? [change.sentence] : [])));
+  const left = words.filter(({ readable, sentence }, i) => !readable && !made.has(i) && !gone.has(sentence));
+  const reads = words.filter(({ readable }) => readable).length;
+  const after = planned.at(-1)?.after ?? percent(reads, words.length);
+  const distance = after < target ? 'too-far' : planned.length > NEAR ? 'some-way' : 'near';
+  return { distance, left: left.length };
+}
+
+const NEAR = 10;
 
 type Outcome = { readonly change: Change; readonly running: number; readonly reads: number };
 

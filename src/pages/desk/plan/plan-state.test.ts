@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { PossibleChanges } from './list-changes.ts';
 import type { Change } from './plan-changes.ts';
-import { endOf, isOutdated, makeTicked, NO_PLAN, propose, tick, tickAll } from './plan-state.ts';
+import { isOutdated, makeTicked, NO_PLAN, propose, tick, tickAll } from './plan-state.ts';
 
 const text = 'Winding roads go down. The quay is an inlet. Fog came.';
 const at = (word: string, sentence: number, readable = false) => {
@@ -59,11 +59,16 @@ describe('a proposal', () => {
     expect(isOutdated(NO_PLAN, text)).toBe(false);
   });
 
-  test('says when it has nothing, and when it stays short of the target', () => {
-    const without = (changes: readonly Change[]) => propose(asked, text, { ...possible, changes }).proposal!;
-    expect(endOf(without([]), 100)).toBe('nothing');
-    expect(endOf(without([bent]), 100)).toBe('short');
-    expect(endOf(proposed.proposal!, 100)).toBeNull();
+  test('deletes a fifth of the sentences at most, and any number when more was asked for', () => {
+    const drops = [0, 1, 2].map((sentence): Change => ({ kind: 'drop', sentence }));
+    const unread = {
+      ...possible,
+      places: places.map((place) => ({ ...place, readable: place.sentence === 2 })),
+    };
+    const dropped = (dropsMore: boolean) =>
+      propose({ ...asked, dropsMore }, text, { ...unread, changes: drops }).proposal!.planned.length;
+    expect(dropped(false)).toBe(1);
+    expect(dropped(true)).toBe(2);
   });
 });
 

@@ -9,6 +9,8 @@ export interface PlanState {
   readonly target: number;
   /** Most story words that are proposed. */
   readonly mostStoryWords: number;
+  /** Whether any number of sentences may be left out; else a fifth of them at most. */
+  readonly dropsMore: boolean;
   readonly proposal: Proposal | null;
   readonly ticked: ReadonlySet<Change>;
   /** Why nothing could be proposed. */
@@ -25,6 +27,7 @@ export interface Proposal {
 export const NO_PLAN: PlanState = {
   target: 95,
   mostStoryWords: 3,
+  dropsMore: false,
   proposal: null,
   ticked: new Set(),
   fault: null,
@@ -32,8 +35,12 @@ export const NO_PLAN: PlanState = {
 
 /** With the fewest changes of those that are possible in a text, none of them ticked. */
 export function propose(plan: PlanState, text: string, possible: PossibleChanges): PlanState {
-  const { target, mostStoryWords: storyWords } = plan;
-  const planned = planChanges(possible.places, possible.changes, { target, storyWords });
+  const { target, mostStoryWords: storyWords, dropsMore } = plan;
+  const planned = planChanges(possible.places, possible.changes, {
+    target,
+    storyWords,
+    ...(dropsMore && { dropped: possible.sentences.length }),
+  });
   return { ...plan, proposal: { possible, planned, text }, ticked: new Set(), fault: null };
 }
 
@@ -49,13 +56,6 @@ export function tickAll(plan: PlanState): PlanState {
 /** Whether the passage is another since the proposal was made for it. */
 export function isOutdated({ proposal }: PlanState, text: string): boolean {
   return proposal !== null && proposal.text !== text;
-}
-
-/** What is to be said of a proposal's end: that there is nothing to propose, or that it does not reach the target; null otherwise. */
-export function endOf({ planned }: Proposal, target: number): 'nothing' | 'short' | null {
-  const last = planned.at(-1);
-  if (!last) return 'nothing';
-  return last.after < target ? 'short' : null;
 }
 
 /** What the ticked changes do, in the order of the plan: edits of the text, and words to teach. */

@@ -7,9 +7,8 @@ import { say, sayWith } from '../../../wording/say.ts';
 import type { TextEdit } from '../passage-editor.ts';
 import { sayDecimal } from '../say-decimal.ts';
 import { listChanges } from './list-changes.ts';
-import type { Change } from './plan-changes.ts';
+import { type Change, describeDistance } from './plan-changes.ts';
 import {
-  endOf,
   isOutdated,
   makeTicked,
   NO_PLAN,
@@ -44,7 +43,7 @@ interface PlanViewProps {
 /** Proposes the fewest changes to a reach; the teacher ticks those to make, and nothing is changed before. */
 export function PlanView({ text, shade, judge, storyWords, onEdit, onStoryWords }: PlanViewProps) {
   const [plan, setPlan] = useState(NO_PLAN);
-  const { target, mostStoryWords, proposal, fault } = plan;
+  const { target, mostStoryWords, dropsMore, proposal, fault } = plan;
   const isOld = isOutdated(plan, text);
 
   const ask = async (): Promise<void> => {
@@ -100,6 +99,17 @@ export function PlanView({ text, shade, judge, storyWords, onEdit, onStoryWords 
             ))}
           </select>
         </p>
+        <label class="row">
+          <input
+            type="checkbox"
+            checked={dropsMore}
+            onChange={(event) => {
+              const { checked } = event.currentTarget;
+              setPlan((now) => ({ ...now, dropsMore: checked }));
+            }}
+          />
+          <span>{say('desk.dropMore')}</span>
+        </label>
         <button type="button" class="action" onClick={() => void ask()}>
           {say('desk.propose')}
         </button>
@@ -163,10 +173,27 @@ function PlannedChanges({ plan, proposal, onPlan, onMake }: PlannedChangesProps)
   );
 }
 
-function describeEnd(proposal: Proposal, target: number) {
-  const end = endOf(proposal, target);
-  if (end === null) return null;
-  return <p class="quiet">{end === 'nothing' ? say('desk.noChanges') : say('desk.asNearAsItGets')}</p>;
+/** First how far the text is from the target, then how many words stay beyond the group. */
+function describeEnd({ planned, possible }: Proposal, target: number) {
+  const words = possible.places;
+  if (words.length === 0) return <p class="quiet">{say('desk.noChanges')}</p>;
+  const { distance, left } = describeDistance(words, planned, target);
+  if (planned.length === 0 && distance === 'near') return <p class="quiet">{say('desk.noChanges')}</p>;
+  const drops = planned.filter(({ change }) => change.kind === 'drop').length;
+  const count = planned.length;
+  return (
+    <>
+      <p>
+        {distance === 'near' && say('desk.textIsNear', { count })}
+        {distance === 'some-way' && say('desk.textIsSomeWay', { count })}
+        {distance === 'too-far' && say('desk.textIsTooFar', { count })}
+      </p>
+      <p class="quiet">
+        {say('desk.sentencesLeftOut', { count: drops, all: possible.sentences.length })}{' '}
+        {say('desk.wordsLeft', { count: left })}
+      </p>
+    </>
+  );
 }
 
 function labelOf(change: Change, { possible, text }: Proposal) {

@@ -1,0 +1,326 @@
+import type { Piece } from './cut-words.ts';
+import { inflect } from './inflect.ts';
+import type { Candidate, SwapTable } from './open-swaps.ts';
+import { FOLLOWERS } from './table-format.ts';
+import type { Form, WordForm } from './types.ts';
+import { sharesOfForm } from './weigh-readings.ts';
+
+/** A place in a sentence: what a rule sees of it. */
+export interface Place {
+  readonly before: string;
+  readonly after: string;
+  /** Two before, two after. */
+  readonly before2: string;
+  readonly after2: string;
+  /** What is left of the sentence, up to a mark and at most six words. */
+  readonly ahead: readonly string[];
+  /** The next word is likely a noun, or an adjective before one. */
+  readonly isBeforeNoun: boolean;
+  readonly table: SwapTable;
+}
+
+interface FitRule {
+  readonly name: string;
+  /** It only makes a swap unsure: it is counted, not known. */
+  readonly isCounted?: true;
+  /** True when the swap cannot stand there. */
+  readonly speaksAgainst: (reading: WordForm, candidate: Candidate, text: string, place: Place) => boolean;
+}
+
+const BE = /^(am|is|are|was|were|be|been|being|'s|'re|get|gets|got)$/;
+const DETERMINER =
+  /^(the|an?|this|that|these|those|my|your|his|her|its|our|their|some|any|no|every|each|another|\w+'s)$/;
+const OBJECT =
+  /^(the|an?|this|these|those|my|your|his|her|its|our|their|some|any|no|every|each|all|both|another|it|them|him|us|me|you|more|many|much|what|such|other|new|\d[\d.,]*|\$|"|“)$/;
+const COMPARATIVE = /^(more|less|\w+er|worse|better|fewer)$/;
+const ENDS =
+  /^([.,;:!?)”"]|and|or|but|in|on|at|by|for|with|to|from|when|while|as|because|since|if|after|before|over|through)$/;
+
+const SMALL =
+  /^(is|are|was|were|am|be|been|has|have|had|do|does|did|will|would|can|could|may|might|must|shall|should|of|that|than|who|which|what|where|how|why|if|so|not|it|he|she|they|we|you|i|him|them|me|us|there|here|then|now|yet|still|also|too|very|just|only|about|into|onto|upon|until|during|against|between|without|within|under|above|up|down|out|off|away|back|like|whether|though|although)$/;
+
+/** Adjectives that follow their noun: the boats are alike, not alike boats. */
+const AFTER_NOUN =
+  /^(alike|alive|asleep|afraid|awake|alone|aware|glad|sure|unable|able|ill|sorry|certain|unaware|not|worn|like|unlike|on|in|at|to|out|as)\b/;
+/** Adjectives that stand before their noun: the main road, not the road is main. */
+const BEFORE_NOUN =
+  /^(main|sea|farm|navy|past|former|whole|mere|only|other|first|last|race|money|city|leisure|spoken|court|own|several|chief|lead|leading)$/;
+/** Adverbs that follow what they are of: ran hard, not hard ran. */
+const AFTER_VERB =
+  /^(a lot|lots|hard|badly|fast|well|very well|well enough|in body|in another way|in the same way|as a result|in the past|at once|with care|for a while|for a bit|for a short time|nonstop|all the time|again and again|many times|at times|early|late|overseas|every day|somewhere else|close by|noisily|in all|in place|better|more|alone|one by one|on purpose|bit by bit|little by little|most of all|most of the time|as a rule|in most cases|now and then|with ease|in the right way|in the wrong way|for good|for all time|over and over|lots of times|each day|each week|each month|each year|every week|every month|every year|in a flash|in anger|in a rage|with a smile|in a loud voice|with no sound|without a sound|all over the place|of late|in secret|in the main|by mistake|by chance|at the same time|after that)$/;
+/** Verbs that are not said of what they are done to: the letter was not gotten, the fair was not gone to. */
+const NOT_PASSIVE = /^(think|guess|say|look|go|come|wish|ask|stand|get|have|like|take place|find fault)\b/;
+const SPEAKS_OF = /^(that|he|she|it|they|we|there|”|")$/;
+
+/** Swaps that are right in one construction only, by the words behind them; `never`: wrong there, right elsewhere. */
+const CONSTRUCTIONS: readonly {
+  readonly words?: RegExp;
+  readonly swaps: RegExp;
+  readonly after: RegExp;
+  readonly never?: true;
+}[] = [
+  // decided to go: chose to go; decided that it rained: not chose that.
+  { words: /^decide$/, swaps: /^choose$/, after: /^to$/ },
+  // claimed that, announced it would: said; announced the sale: not said the sale.
+  {
+    words:
+      /^(claim|declare|announce|suggest|warn|note|argue|mention|report|insist|remark|assert|contend|predict|stress|reveal)$/,
+    swaps: /^say$/,
+    after: SPEAKS_OF,
+  },
+  { words: /^(reply|respond|comment)$/, swaps: /^say$/, after: /^(that|[.,:”"])$/ },
+  // explain how it works: tell how; explain the rule: not tell the rule.
+  { words: /^explain$/, swaps: /^tell$/, after: /^(how|why|what|that)$/ },
+  // result in: end in; results from: not ends from.
+  { words: /^result$/, swaps: /^end$/, after: /^in$/ },
+  // He agreed to the plan: said yes to; agreed with her: not said yes with.
+  { words: /^agree$/, swaps: /^say yes$/, after: /^(to|[.,;!?])$/ },
+  // continued to sing is not went on to sing, which begins something else.
+  { words: /^(continue|happen)$/, swaps: / (on|place)$/, after: /^to$/, never: true },
+  // Otherwise, they sink: If not, they sink; if not otherwise told: not if not if not.
+  { words: /^otherwise$/, swaps: /^(if not|or else)$/, after: /^,$/ },
+  // chose to go: not picked to go.
+  { swaps: /^pick$/, after: /^to$/, never: true },
+  // guess that it rained: think that; guess what: not think what.
+  { words: /^guess$/, swaps: /^think$/, after: /^what$/, never: true },
+  // considered him a friend: not thought of him a friend.
+  { swaps: /^think (of|about)$/, after: /^(it|him|her|them|me|us|you)$/, never: true },
+  // different from, different kinds: not the same from.
+  { words: /^different$/, swaps: /^not /, after: /^[.,;!?]$/ },
+];
+const LINKS_ALONE = /^(but|though|and|or|while)$/;
+
+/** What speaks against a swap in its place, whatever it means; the first that does rules it out. */
+const RULES: readonly FitRule[] = [
+  {
+    // rose takes no object (rose the sail), raised needs one (it raised); increased may do either.
+    name: 'object',
+    speaksAgainst: ({ part, form }, { object, lemma }, _text, place) => {
+      if (part !== 'v' || object === null) return false;
+      const has = hasObject(form, place);
+      return object
+        ? has === false ||
+            (has === null && lemma.includes(' ')) ||
+            (form === 'participle' && lemma.includes(' ') && DETERMINER.test(place.before))
+        : has !== false;
+    },
+  },
+  {
+    // more difficult is no more hard; more useful stays (more helpful).
+    name: 'degree',
+    speaksAgainst: ({ part, form }, { lemma }, _text, { before, table }) =>
+      (part === 'a' || part === 'r') &&
+      form === 'base' &&
+      (/^(more|most)$/.test(before) || /^(so|too|very|as|how|fairly|quite|rather)$/.test(before)) &&
+      (/^(very|not|at|in|for|so|a|more|with) /.test(lemma) ||
+        (/^(more|most)$/.test(before) && !/^more /.test(inflect(lemma, part, 'er', table) ?? 'more '))),
+  },
+  {
+    // huge cannot take very; an enormous wave can be a very big one, a very enormous one cannot.
+    name: 'adjective before a noun',
+    speaksAgainst: ({ part }, { lemma }, text, { isBeforeNoun }) =>
+      part === 'a' &&
+      isBeforeNoun &&
+      (AFTER_NOUN.test(lemma) ||
+        (/ /.test(text) && !/^(very|more|most) |^(lots of|plenty of|a few)$/.test(text))),
+  },
+  {
+    name: 'adjective behind its noun',
+    speaksAgainst: ({ part }, { lemma }, _text, { isBeforeNoun }) =>
+      part === 'a' && !isBeforeNoun && BEFORE_NOUN.test(lemma),
+  },
+  {
+    name: 'adverb behind its verb',
+    speaksAgainst: ({ part }, { lemma }, _text, { after }) =>
+      part === 'r' &&
+      AFTER_VERB.test(lemma) &&
+      !ENDS.test(after) &&
+      !(/^(much|a lot)$/.test(lemma) && COMPARATIVE.test(after)),
+  },
+  {
+    // seems needs what it seems: appeared pale, appeared to sink, but not appeared on deck.
+    name: 'what it seems',
+    speaksAgainst: ({ part }, { lemma }, _text, { after, table }) =>
+      part === 'v' && lemma === 'seem' && after !== 'to' && (table.shares(after)?.[2] ?? 0) < 0.5,
+  },
+  {
+    // One thinks that it rains, not him; one thinks about it.
+    name: 'thinking of nobody',
+    speaksAgainst: ({ part, form }, { lemma }, _text, { before, after }) =>
+      part === 'v' &&
+      ((/^(think|guess|say|know)$/.test(lemma) &&
+        /^(him|me|us|them|her|in|the|an?|his|your|my|their|its)$/.test(after)) ||
+        (form === 'participle' && BE.test(before) && NOT_PASSIVE.test(lemma))),
+  },
+  {
+    name: 'one construction only',
+    speaksAgainst: ({ lemma: word }, { lemma }, _text, { after }) =>
+      CONSTRUCTIONS.some(
+        ({ words, swaps, after: follows, never = false }) =>
+          (words === undefined || words.test(word)) && swaps.test(lemma) && follows.test(after) === never,
+      ),
+  },
+  {
+    // provided them with food: gave them food, but not gave them with.
+    name: 'giving with',
+    speaksAgainst: ({ lemma: word }, { lemma }, _text, { ahead }) =>
+      /^(provide|supply|furnish|present|issue)$/.test(word) &&
+      /^give/.test(lemma) &&
+      ahead.slice(0, 4).includes('with'),
+  },
+  {
+    // allowed the boys to go: let the boys go; the to would be left over.
+    name: 'letting without to',
+    speaksAgainst: ({ part }, { lemma }, _text, { ahead }) =>
+      part === 'v' && /^(let|make|bring on|lead to|see)$/.test(lemma) && ahead.includes('to'),
+  },
+  {
+    // slightly different: a bit different; a slightly different one is no bit different one.
+    name: 'a bit behind an article',
+    speaksAgainst: ({ part }, { lemma }, _text, { before }) =>
+      part === 'r' && /^a (bit|little|lot)$/.test(lemma) && DETERMINER.test(before),
+  },
+  {
+    name: 'much before a comparison',
+    speaksAgainst: ({ part }, { lemma }, _text, { after }) =>
+      part === 'r' && lemma === 'much' && !COMPARATIVE.test(after),
+  },
+  {
+    // very good, but not very have or very the.
+    name: 'very before an adjective',
+    speaksAgainst: ({ part }, { lemma }, _text, { after, table }) =>
+      part === 'r' &&
+      lemma === 'very' &&
+      (after.endsWith('ed') ||
+        ((table.shares(after)?.[2] ?? 0) < 0.3 && !/ly$|^(much|often|well|fast|soon|far)$/.test(after))),
+  },
+  {
+    // But, the boat sank; the boat, but, sank: a small word that joins takes no comma behind it.
+    name: 'no comma behind a joining word',
+    speaksAgainst: ({ lemma: word }, { lemma }, _text, { before, after }) =>
+      (LINKS_ALONE.test(lemma) && after === ',') ||
+      (word === 'however' && /^(still|yet)$/.test(lemma) && after !== ',') ||
+      (/^(but|still|yet|so|and|thus)$/.test(lemma) && before === ','),
+  },
+  {
+    // enough and plenty take the place of an article: a sufficient amount is no enough amount.
+    name: 'no article before a quantity',
+    speaksAgainst: ({ part }, { lemma }, _text, { before }) =>
+      part === 'a' &&
+      /^(enough|many|much|more|several|some|a few|lots of|plenty|plenty of)$/.test(lemma) &&
+      (DETERMINER.test(before) || /^(not|so|too|very|as|how|past|last|next|first|\w+n't)$/.test(before)),
+  },
+  {
+    // a number cannot stand before the swap of a noun that is not counted: two moneys, many help.
+    name: 'counted noun',
+    speaksAgainst: ({ part, form }, { lemma }, _text, { before }) =>
+      part === 'n' &&
+      UNCOUNTED.test(lemma) &&
+      (form === 's' ||
+        /^(an?|one|two|three|four|five|six|ten|many|several|few|each|every|another|both|\d+)$/.test(before)),
+  },
+  {
+    // Cows and clothes are many: not a cows, not cows is.
+    name: 'number of the noun',
+    speaksAgainst: ({ part, form }, _candidate, text, { before, after }) =>
+      part === 'n' &&
+      form === 'base' &&
+      /[^su]s$/.test(text) &&
+      text !== 'news' &&
+      (/^(an?|one|this|that|each|every|another|much|little)$/.test(before) ||
+        /^(is|was|has|does)$/.test(after)),
+  },
+  {
+    // afraid of: scared of, but not shy of; told them: not said them. Counted, see `count-followers.ts`.
+    name: 'what follows',
+    isCounted: true,
+    speaksAgainst: ({ lemma: word, part, form }, { lemma, object }, text, { after, table }) => {
+      if (!(FOLLOWERS as readonly string[]).includes(after) || part === 'r') return false;
+      if (part === 'v' && (object !== null || (form === 'participle' && after === 'by'))) return false;
+      if (part === 'n' && after !== 'to' && after !== 'that') return false;
+      const own = table.follows(lemma, after) ?? table.follows(text.split(' ').at(-1)!, after);
+      const asked = table.follows(word, after);
+      if (own === null) return asked === null || asked > 0.03;
+      return own < 0.012 || (asked !== null && own < asked / 8);
+    },
+  },
+];
+
+/** Nouns that have no plural and take no a. */
+const UNCOUNTED =
+  /^(money|help|aid|work|news|stuff|gear|trash|proof|advice|care|fun|joy|luck|damage|harm|info|schooling|teaching|learning|heat|food|staff|teamwork|upkeep|wealth|fame|land|clothes|cows|people|cash|farming|fighting|laughing|safety|strength|consent|sadness|stress|health|faith|bravery|ruin|blame|fear|trade|love|music|space|room|air|power|trust|pride|interest|peace|liberty|dark|knowledge|pay|income|furniture|rain|dirt|grief)$/;
+
+/** Whether a swap can stand in the place of the word read as `reading`: form, not meaning. */
+export function fitsPlace(reading: WordForm, candidate: Candidate, text: string, place: Place): boolean {
+  return !RULES.some(
+    ({ isCounted, speaksAgainst }) => !isCounted && speaksAgainst(reading, candidate, text, place),
+  );
+}
+
+/** Whether a swap takes the small word that follows as the word does; by counts. */
+export function takesFollower(reading: WordForm, candidate: Candidate, text: string, place: Place): boolean {
+  return !RULES.some(
+    ({ isCounted, speaksAgainst }) => isCounted && speaksAgainst(reading, candidate, text, place),
+  );
+}
+
+/** Small words swapped as they are written, and what may not stand beside them. */
+const AS_IS: readonly { readonly swap: RegExp; readonly before: RegExp; readonly after: RegExp }[] = [
+  // if it rains for whether it rains; not for whether or not, whether to go, of whether.
+  { swap: /^if$/, before: /^(of|about|on|or|to|over|as)$/, after: /^(or|to)$/ },
+  // each day for every day; not for every other day, every two days, almost every.
+  {
+    swap: /^each$/,
+    before: /^(almost|nearly|not|the|and)$/,
+    after: /^(\d.*|two|three|four|five|six|ten|other|few|so|bit|now|single|time|once|last|one)$/,
+  },
+  // it is late for it's late; not for it's been late, where it is it has.
+  { swap: /^(it|that|there|what) is$/, before: /^$/, after: /^(been|got|had|become|\w+ed|taken|gone|done)$/ },
+  // It is not late for it isn't late; not for isn't he late, isn't it?
+  { swap: / not$/, before: /^$/, after: /^(i|you|he|she|it|we|they|this|that|there)$/ },
+  // in the night for during the night; not for during which.
+  { swap: /^in$/, before: /^(only|even)$/, after: /^(which|whom|an?|its|his|her|their|our|my|your)$/ },
+  // as it rained for because it rained; not for just because, is because, because of.
+  {
+    swap: /^(as|since)$/,
+    before:
+      /^(just|only|simply|is|was|are|it's|that's|not|but|or|and|probably|mainly|partly|largely|mostly)$/,
+    after: /^(of|[.,;!?])$/,
+  },
+];
+
+/** Whether a small word can stand beside its neighbours. */
+export function fitsAsIs(text: string, { before, after }: Place): boolean {
+  return !AS_IS.some((rule) => rule.swap.test(text) && (rule.before.test(before) || rule.after.test(after)));
+}
+
+export function placeOf(pieces: readonly Piece[], at: number, table: SwapTable): Place {
+  const lower = (offset: number): string => pieces[at + offset]?.lower ?? '.';
+  const shares = sharesOfForm(lower(1), table);
+  const next = pieces[at + 1]?.lower ?? '.';
+  const isWord = /^\p{L}/u.test(next) && !ENDS.test(next) && !DETERMINER.test(next) && !SMALL.test(next);
+  const isBeforeNoun =
+    isWord && (shares === null || DETERMINER.test(lower(-1)) || shares[0]! + shares[2]! > 0.35);
+  const following = pieces.slice(at + 1, at + 7).map((piece) => piece.lower);
+  const mark = following.findIndex((word) => /^[.,;:!?]/.test(word));
+  return {
+    before: lower(-1),
+    after: lower(1),
+    before2: lower(-2),
+    after2: lower(2),
+    ahead: mark < 0 ? following : following.slice(0, mark),
+    isBeforeNoun,
+    table,
+  };
+}
+
+/** Whether the verb has an object; null when it is not clear. */
+function hasObject(form: Form, { before, before2, after, isBeforeNoun }: Place): boolean | null {
+  const isPassive =
+    form === 'participle' &&
+    (BE.test(before) || (/^(not|\w+ly|also|been|being)$/.test(before) && BE.test(before2)));
+  if (isPassive) return true;
+  if (OBJECT.test(after) || (isBeforeNoun && form !== 'participle')) return true;
+  if (form === 'participle' && !/^(have|has|had|'ve)$/.test(before)) return null;
+  return ENDS.test(after) || /^(\w+ly|up|down|out|off|of|into|again|too|so)$/.test(after) ? false : null;
+}

@@ -1,0 +1,29 @@
+import type { Piece } from './cut-words.ts';
+import { findForms } from './find-forms.ts';
+import type { SwapTable } from './open-swaps.ts';
+
+const LONGEST = 4;
+
+/**
+ * True where the word at `at` belongs to words that mean something only together: the fire of fire trucks, the look of
+ * looked up, the course of of course. Not the course of a ship.
+ */
+export function isBound(pieces: readonly Piece[], at: number, table: SwapTable): boolean {
+  for (let length = 2; length <= LONGEST; length++) {
+    for (let first = Math.max(0, at - length + 1); first <= at; first++) {
+      const words = pieces.slice(first, first + length);
+      if (words.length === length && isPhraseOf(words, 0, '', table)) return true;
+    }
+  }
+  return false;
+}
+
+/** Whether the pieces from `next` on, each as it is written or as its base form, complete a phrase. */
+function isPhraseOf(words: readonly Piece[], next: number, before: string, table: SwapTable): boolean {
+  const piece = words[next];
+  if (piece === undefined) return table.isPhrase(before);
+  const bases = new Set([piece.lower, ...findForms(piece.lower, table).map(({ lemma }) => lemma)]);
+  return [...bases].some((base) =>
+    isPhraseOf(words, next + 1, before === '' ? base : `${before} ${base}`, table),
+  );
+}
