@@ -67,7 +67,7 @@ describe('pairs', () => {
       findSteps,
       200,
       createPicker(1),
-    ).map((pair) => pair.map(({ word }) => word).join(' '));
+    ).pairs.map((pair) => pair.map(({ word }) => word).join(' '));
 
   // Minimal pairs of vowel length, voicing and clusters: common practice, no source.
   test.each([
@@ -86,6 +86,47 @@ describe('pairs', () => {
         expect(find(word).requires.includes(pattern), word).toBe(i % 2 === 0);
       });
     }
+  });
+
+  /** The sounds of a word; a vowel with r, and the yoo of cute, are one each. */
+  const soundsOf = ({ pronunciation }: { pronunciation: string }): string[] =>
+    pronunciation
+      .replaceAll(/([AEIOU][A-Z]) R(?= |$)/g, '$1+R')
+      .replaceAll('Y UW', 'Y+UW')
+      .split(' ');
+
+  test('all pairs of a list are known to children, and differ in what the question asks for', () => {
+    const kinds = new Set<string>();
+    let looked = 0;
+    const endings = ['start-sl', 'end-nd', 'change-double', 'change-y-to-i', 'suffix-s', 'suffix-ing'];
+    const all = { id: 'steady-steps', step: 60, input: { ...late, focus: endings } };
+    for (const { id, step, input } of [...some, all]) {
+      const words = listWords(input);
+      const stepsFrom = createFindSteps(words);
+      for (const pattern of input.focus) {
+        const examples = words.filter(({ requires }) => requires.includes(pattern));
+        const { kind, pairs } = findContrasts(examples, new Set([pattern]), stepsFrom, 8, createPicker(step));
+        for (const [one, other] of pairs) {
+          looked++;
+          kinds.add(kind);
+          const from = `${id} ${step} ${pattern}: ${one.word} ${other.word}`;
+          const [a, b] = [soundsOf(one), soundsOf(other)];
+          expect(one.plain && other.plain, from).toBe(true);
+          if (kind === 'added' || kind === 'changed') {
+            expect(one.family === other.word || one.family === other.family, from).toBe(true);
+            continue;
+          }
+          expect(one.built || other.built, from).toBe(kind === 'base');
+          if (kind === 'more') expect(a.length - b.length, from).toBe(1);
+          else
+            expect(a.filter((sound, i) => sound !== b[i]).length + Math.abs(a.length - b.length), from).toBe(
+              1,
+            );
+        }
+      }
+    }
+    expect(looked).toBeGreaterThan(100);
+    expect(kinds.size).toBeGreaterThan(3);
   });
 
   test.each(['syllables-2', 'type-closed', 'tion', 'schwa-a'])(

@@ -6,7 +6,7 @@ import type { Column, LessonBlock, PartChoice, PartMaker } from '../lesson-part.
 import { numberChoice } from '../number-choice.ts';
 import type { Picker } from '../picker.ts';
 import { findChain, type StepKinds } from './find-chain.ts';
-import { findContrasts } from './find-contrasts.ts';
+import { type ContrastKind, type Contrasts, findContrasts } from './find-contrasts.ts';
 import { type ListedWord, listWords } from './listed-words.ts';
 import { makeNonsense } from './make-nonsense.ts';
 import { createFindSteps, type FindSteps } from './one-unit-apart.ts';
@@ -137,14 +137,24 @@ function listByLength(
   });
 }
 
-function contrastBlock(pairs: readonly (readonly ListedWord[])[], label: string): LessonBlock {
+/** What to ask about a pair, by what it shows. */
+const PAIR_NOTES: Readonly<Record<ContrastKind, string>> = {
+  sound: 'Say both words. Which sound is not the same, and which letters spell it?',
+  more: 'Say both words. Which sound does only the first word have, and which letter spells it?',
+  added: 'Say both words. Which part does only the first word have, and how is it said?',
+  changed:
+    'Say both words. Which ending does the first word have, and how did the spelling of its base change?',
+  base: 'Say both words. Cover the ending of each. Which base is left, and how does the spelling show it?',
+};
+
+function contrastBlock({ kind, pairs }: Contrasts, label: string): LessonBlock {
   return {
     ...block(
       'contrasts',
       `Pairs: ${label}`,
       'table',
       pairs.map((pair) => pair.map(({ word }) => word)),
-      'Say both words. Which sound is not the same, and which letters spell it?',
+      PAIR_NOTES[kind],
     ),
     columns: [...FOR_PUPILS, ...FOR_PUPILS],
   };
