@@ -139,7 +139,7 @@ describe('pairs', () => {
 
 test('words of a chain are one unit apart, never twice, and not at one place twice running', () => {
   let longest = 0;
-  for (const { step, input } of some.slice(0, 6)) {
+  for (const { step, input } of some.slice(0, 9)) {
     const all = new Map(listWords(input).map((each) => [each.word, each]));
     const stepsFrom = createFindSteps(listWords(input));
     for (const how of ['change', 'any']) {
@@ -161,6 +161,35 @@ test('words of a chain are one unit apart, never twice, and not at one place twi
     }
   }
   expect(longest).toBe(8);
+});
+
+test('a chain keeps to the pattern: one of three words off it at most, two in all, both ends on it', () => {
+  const off = new Map<number, number>();
+  for (const { id, step, input } of some) {
+    const all = new Map(listWords(input).map((each) => [each.word, each]));
+    for (const pattern of input.focus) {
+      for (const how of ['change', 'any']) {
+        const made = makeOf(wordLists, input, step, { pattern, 'chain-step': how });
+        for (const chain of made.blocks.find((block) => block.id === 'chains')?.rows ?? []) {
+          const words = chain.map((word) => all.get(word)!);
+          const isOn = words.map(({ requires }) =>
+            input.focus.length === 1 ? requires.includes(input.focus[0]!) : requires.includes(pattern),
+          );
+          const from = `${id} ${step} ${pattern}: ${chain.join(' ')}`;
+          const lacking = isOn.filter((on) => !on).length;
+          off.set(lacking, (off.get(lacking) ?? 0) + 1);
+          expect(isOn[0] && isOn.at(-1), from).toBe(true);
+          expect(lacking, from).toBeLessThanOrEqual(Math.min(2, chain.length / 3));
+          expect(
+            words.every(({ plain }) => plain),
+            from,
+          ).toBe(true);
+        }
+      }
+    }
+  }
+  expect(off.get(0)).toBeGreaterThan(5);
+  expect(off.get(2)).toBeGreaterThan(5);
 });
 
 describe('made-up words', () => {
