@@ -8,6 +8,7 @@ import { isMistakable } from '../../src/lesson/word-lists/is-mistakable.ts';
 import { listWords } from '../../src/lesson/word-lists/listed-words.ts';
 import { makeNonsense } from '../../src/lesson/word-lists/make-nonsense.ts';
 import mistakable from '../../src/lesson/word-lists/mistakable.json' with { type: 'json' };
+import { cutInHalves } from '../../src/lesson/word-lists/one-syllable.ts';
 import { createFindSteps } from '../../src/lesson/word-lists/one-unit-apart.ts';
 import { wordLists } from '../../src/lesson/word-lists/word-lists.ts';
 import { loadAnalyzer } from '../load-analyzer.ts';
@@ -231,9 +232,31 @@ describe('made-up words', () => {
     }
   });
 
+  test('end as two real words or more, nearly all of which say it so', () => {
+    const ends = new Map<string, Set<string>[]>();
+    for (const { word } of late.bank.words) {
+      const reading = analyzer.analyze(word).readings[0]!;
+      const rime = cutInHalves(word, reading)?.rime;
+      if (!rime) continue;
+      const [words, alike] = ends.get(rime.letters) ?? [new Set<string>(), new Set<string>()];
+      words!.add(word);
+      ends.set(rime.letters, [words!, alike!.add(`${word} ${rime.sound}`)]);
+    }
+    for (const { word } of made) {
+      const rime = cutInHalves(word, analyzer.analyze(word).readings[0]!)!.rime;
+      const [words, alike] = ends.get(rime.letters) ?? [new Set<string>(), new Set<string>()];
+      const plainly = (sound: string): string => sound.replaceAll('AO', 'AA').replaceAll('Y UW', 'UW');
+      const saidSo = [...alike!].filter((each) => plainly(each).endsWith(` ${plainly(rime.sound)}`));
+      expect(saidSo.length, word).toBeGreaterThanOrEqual(2);
+      expect(saidSo.length / words!.size, word).toBeGreaterThan(0.8);
+    }
+  });
+
   test.each([
     ['leer', 'L IH R', 'a word the table lacks'],
     ['scue', 'S K Y UW', 'skew by its sound'],
+    ['harf', 'HH AA R F', 'half where no r is heard'],
+    ['knate', 'N EY T', 'a name by its sound'],
     ['phuck', 'F AH K', 'coarse by its sound'],
     ['shet', 'SH EH T', 'coarse but for its vowel'],
     ['blasses', 'B L AE S IH Z', 'coarse in the middle'],
