@@ -17,5 +17,10 @@ export function isPlain(word: string, base: string | null, bank: WordBank): bool
   if (word.includes("'")) return true;
   if (base !== null && base !== word)
     return !adult.has(word) && rankOf(word) <= 1.5 * ORDINARY && isPlain(base, null, bank);
-  return !adult.has(word) && (young.has(word) || rankOf(word) <= ORDINARY);
+  return isPlainBase(word, rankOf(word));
+}
+
+/** The same of a word that is no form of another, by its rank in the bank. */
+export function isPlainBase(word: string, rank: number): boolean {
+  return !adult.has(word) && (young.has(word) || rank <= ORDINARY);
 }
