@@ -34,7 +34,7 @@ const KNOWN_NAME = 12_000;
 const NAMES =
   'liz nate tess bess gus zane gwen blaine bart beth brad brent brett chad chase cole curt dale dex doug earl eve fay faye finn flo ' +
   'fran gabe gail glen greg gwyn hal hugh ike jake jan jeff jess jill joss jules june kate kay ken kent kit kurt kyle lars laith leigh lex liv ' +
-  'lou luke lynn mae max meg mel miles mo nan neil nell ned nick nora nye paige pam pat pip quinn ralph rhys roy russ sam saul scott sean ' +
+  'lou luke lynn mae max meg mel merv miles mo nan neil nell ned nick nora nye paige pam pat pip quinn ralph rhys roy russ sam saul scott sean ' +
   'seth shane shaun sid skye sol tad ted theo tim tod tom trey troy ty vic viv wayne will wynn zach zak zed';
 
 /** Around whose vowel another vowel is taken for a slip. */

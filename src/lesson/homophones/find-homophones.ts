@@ -42,8 +42,11 @@ export function findHomophones({ analyzer, bank, judge, passage }: LessonInput):
   const inText = wordsOf(passage?.text ?? '');
   const rank = ({ word }: Homophone): number =>
     bank.find(word)?.rank ?? (word.includes("'") ? CONTRACTION : RARE);
-  const isMet = (word: string): boolean =>
-    MET.has(word) || isPlain(word, analyzer.analyze(word).readings[0]!.base, bank);
+  // Of lead its letters do not say which word it is.
+  const isMet = (word: string): boolean => {
+    const { readings, homograph } = analyzer.analyze(word);
+    return !homograph && (MET.has(word) || isPlain(word, readings[0]!.base, bank));
+  };
   return alikeBy(analyzer)
     .map((words) => {
       const isInText = words.some((word) => inText.has(word) && isKnown(word));

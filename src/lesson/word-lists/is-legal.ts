@@ -25,6 +25,8 @@ export const ILLEGAL: readonly (readonly [spelling: RegExp, out: string, leaves:
   [/(w|wh|q)a(?![kgxyiw]|ck|ng|nk|[^aeiouy]e$)/, 'wab', 'wag'],
   // or after w says er: worm.
   [/wh?or/, 'worb', 'wirb'],
+  // two at the beginning is the number.
+  [/^two/, 'twoal', 'twail'],
   // g before e, i and y is hard in get and soft in gem.
   [/^g[eiy]/, 'gend', 'gand'],
   // An e behind two consonants is silent, and the vowel before it short, only in these: not paste, bathe, change.
