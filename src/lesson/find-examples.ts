@@ -1,5 +1,6 @@
 import type { PatternId, Unit } from '../analyze/types.ts';
 import type { KnownWord, KnownWords } from './known-words.ts';
+import { isPlainBase } from './plain-words.ts';
 
 /** The words of `known` by the patterns their units spell, commonest first; affixes are no units of their own here. */
 const indexes = new WeakMap<KnownWords, ReadonlyMap<PatternId, readonly KnownWord[]>>();
@@ -20,6 +21,35 @@ export function findExamples(known: KnownWords, id: PatternId): readonly KnownWo
 /** The units of a word that are not said by its beginning or ending. */
 export function ownUnits({ reading }: KnownWord): readonly Unit[] {
   return reading.units.filter(({ affix }) => affix === undefined);
+}
+
+/** A vowel before r is said in several ways: the a of marry, the o of sorry. */
+const VOWEL = /^[AEIOU]/;
+
+/**
+ * Of some examples of a spelling those to show it by, the shortest first: base words that children know, in which these letters
+ * say nothing else (not the u of usual), and a vowel is not before r. Where there is none, any base word with the letters once.
+ */
+export function plainExamples(
+  examples: readonly KnownWord[],
+  letters: string,
+  sound: string,
+): { readonly words: readonly KnownWord[]; readonly plain: boolean } {
+  const fit = examples
+    .filter((each) => {
+      const { units, affixes } = each.reading;
+      const at = units.findIndex((unit) => unit.letters === letters && unit.sound === sound);
+      const before = units[at + 1]?.sound ?? '';
+      return (
+        affixes.length === 0 &&
+        at !== -1 &&
+        units.every((unit) => unit.letters !== letters || unit.sound === sound) &&
+        !(VOWEL.test(sound) && before.startsWith('R'))
+      );
+    })
+    .toSorted((a, b) => a.reading.syllables.length - b.reading.syllables.length || a.rank - b.rank);
+  const plain = fit.filter(({ word, rank }) => isPlainBase(word, rank));
+  return plain.length > 0 ? { words: plain, plain: true } : { words: fit, plain: false };
 }
 
 function makeIndex(known: KnownWords): Map<PatternId, KnownWord[]> {

@@ -99,6 +99,27 @@ test('the passage’s words come first; what is not taught stands on the key alo
   }
 });
 
+test('without a passage no word is asked for that children do not know', () => {
+  const all = lessonInput('steady-steps', 60, { bySight: Object.keys(clues.clues) });
+  const whole = findHomophones(all).filter(({ words }) => words.filter(({ met }) => met).length > 1);
+  expect(whole.length).toBeGreaterThan(90);
+  const met = new Set(clues.met.split(' '));
+  for (const seed of [1, 2, 3, 4, 5, 6]) {
+    for (const [shown, asked] of makeOf(homophones, all, seed, { count: '8' }).blocks[0]!.rows) {
+      for (const word of [asked!, ...shown!.split('  ')]) {
+        if (met.has(word) || word.includes("'")) continue;
+        // By film subtitles (SUBTLEX), the order of the bank.
+        const { base } = all.analyzer.analyze(word).readings[0]!;
+        const rank = all.bank.find(word)?.rank ?? all.bank.find(base ?? '')?.rank;
+        expect(rank, word).toBeLessThan(13_000);
+        expect(['duct', 'tract', 'throes', 'vane', 'altar', 'manor', 'lapse']).not.toContain(word);
+      }
+    }
+  }
+  const text = { title: '', text: 'The altar was white.' };
+  expect(findHomophones({ ...all, passage: text })[0]!.words.every(({ met }) => met)).toBe(true);
+});
+
 test('the read that is said as red is not met as reed', () => {
   const passage = { title: '', text: 'Ines had read the book.' };
   const found = findHomophones({

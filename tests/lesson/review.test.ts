@@ -3,6 +3,7 @@ import { correspondences } from '../../src/lesson/review/correspondences.ts';
 import { publishedShares } from '../../src/lesson/review/published-shares.ts';
 import { review } from '../../src/lesson/review/review.ts';
 import { waysToSpell } from '../../src/lesson/review/ways-to-spell.ts';
+import { soundName } from '../../src/marks/sound-names.ts';
 import { makeOf } from './check-sheet.ts';
 import { lessonInput, sequences } from './load-lesson.ts';
 
@@ -60,13 +61,54 @@ test('every example has the letters for the sound and can be read', () => {
   }
 });
 
-// Forty sheets: a busy machine needs its time.
-test('a share that would round to nothing is told as under 1%', () => {
-  const cells = Object.keys(publishedShares).flatMap((sound) =>
-    makeOf(review, all, 1, { sound })
-      .blocks.filter(({ id }) => id === 'ways')
-      .flatMap(({ rows }) => rows.map((row) => row[3])),
-  );
-  expect(cells).toContain('under 1%');
-  expect(cells).not.toContain('0%');
+const everySound = [...new Set(correspondences.flatMap(({ sounds }) => sounds))].filter(
+  (sound) => sound !== '-',
+);
+
+test('no way to spell is rarer than 1% in our count, but those of the lesson', () => {
+  let ours = 0;
+  for (const sound of everySound) {
+    for (const { letters, share } of waysToSpell(sound, all.known)) {
+      expect(share, `${sound} ${letters}`).toBeGreaterThanOrEqual(1);
+      expect(letters).not.toMatch(/^[aeiou]rr$|^dg$|^xc$/);
+    }
+    ours += waysToSpell(sound, all.known, ['kn', 'gn', 'mb']).filter(({ share }) => share < 1).length;
+  }
+  expect(ours).toBe(3);
+});
+
+test('an example is a base word in which the letters say this sound and nothing else', () => {
+  let looked = 0;
+  for (const sound of everySound) {
+    for (const { letters, examples } of waysToSpell(sound, all.known)) {
+      for (const { word, reading } of examples) {
+        looked++;
+        const said = reading.units.filter((unit) => unit.letters === letters).map((unit) => unit.sound);
+        expect(new Set(said), word).toEqual(new Set([sound]));
+        expect(reading.affixes, word).toEqual([]);
+      }
+    }
+  }
+  expect(looked).toBeGreaterThan(2000);
+});
+
+test('the word of a card is no form of another and has the card’s letters and sound', () => {
+  let looked = 0;
+  for (const { id, steps } of sequences) {
+    for (let step = 3; step <= steps.length; step += 7) {
+      const input = lessonInput(id, step);
+      const cards = makeOf(review, input, step, { count: '20' }).blocks.find(
+        (block) => block.id === 'letters',
+      )!;
+      for (const [letters, word, sound] of cards.rows) {
+        if (word === '') continue;
+        looked++;
+        const { units, affixes } = input.known.find(word!)!.reading;
+        const said = units.filter((unit) => unit.letters === letters).map((unit) => soundName(unit.sound));
+        expect(said, `${id} ${step} ${letters} ${word}`).toContain(sound);
+        expect(affixes, `${id} ${step} ${letters} ${word}`).toEqual([]);
+      }
+    }
+  }
+  expect(looked).toBeGreaterThan(300);
 }, 120_000);

@@ -8,6 +8,7 @@ import { isMistakable } from '../../src/lesson/word-lists/is-mistakable.ts';
 import { listWords } from '../../src/lesson/word-lists/listed-words.ts';
 import { makeNonsense } from '../../src/lesson/word-lists/make-nonsense.ts';
 import mistakable from '../../src/lesson/word-lists/mistakable.json' with { type: 'json' };
+import { cutInHalves } from '../../src/lesson/word-lists/one-syllable.ts';
 import { createFindSteps } from '../../src/lesson/word-lists/one-unit-apart.ts';
 import { wordLists } from '../../src/lesson/word-lists/word-lists.ts';
 import { loadAnalyzer } from '../load-analyzer.ts';
@@ -67,7 +68,7 @@ describe('pairs', () => {
       findSteps,
       200,
       createPicker(1),
-    ).map((pair) => pair.map(({ word }) => word).join(' '));
+    ).pairs.map((pair) => pair.map(({ word }) => word).join(' '));
 
   // Minimal pairs of vowel length, voicing and clusters: common practice, no source.
   test.each([
@@ -88,6 +89,47 @@ describe('pairs', () => {
     }
   });
 
+  /** The sounds of a word; a vowel with r, and the yoo of cute, are one each. */
+  const soundsOf = ({ pronunciation }: { pronunciation: string }): string[] =>
+    pronunciation
+      .replaceAll(/([AEIOU][A-Z]) R(?= |$)/g, '$1+R')
+      .replaceAll('Y UW', 'Y+UW')
+      .split(' ');
+
+  test('all pairs of a list are known to children, and differ in what the question asks for', () => {
+    const kinds = new Set<string>();
+    let looked = 0;
+    const endings = ['start-sl', 'end-nd', 'change-double', 'change-y-to-i', 'suffix-s', 'suffix-ing'];
+    const all = { id: 'steady-steps', step: 60, input: { ...late, focus: endings } };
+    for (const { id, step, input } of [...some, all]) {
+      const words = listWords(input);
+      const stepsFrom = createFindSteps(words);
+      for (const pattern of input.focus) {
+        const examples = words.filter(({ requires }) => requires.includes(pattern));
+        const { kind, pairs } = findContrasts(examples, new Set([pattern]), stepsFrom, 8, createPicker(step));
+        for (const [one, other] of pairs) {
+          looked++;
+          kinds.add(kind);
+          const from = `${id} ${step} ${pattern}: ${one.word} ${other.word}`;
+          const [a, b] = [soundsOf(one), soundsOf(other)];
+          expect(one.plain && other.plain, from).toBe(true);
+          if (kind === 'added' || kind === 'changed') {
+            expect(one.family === other.word || one.family === other.family, from).toBe(true);
+            continue;
+          }
+          expect(one.built || other.built, from).toBe(kind === 'base');
+          if (kind === 'more') expect(a.length - b.length, from).toBe(1);
+          else
+            expect(a.filter((sound, i) => sound !== b[i]).length + Math.abs(a.length - b.length), from).toBe(
+              1,
+            );
+        }
+      }
+    }
+    expect(looked).toBeGreaterThan(100);
+    expect(kinds.size).toBeGreaterThan(3);
+  });
+
   test.each(['syllables-2', 'type-closed', 'tion', 'schwa-a'])(
     'none for %s, which is no one unit',
     (pattern) => {
@@ -98,7 +140,7 @@ describe('pairs', () => {
 
 test('words of a chain are one unit apart, never twice, and not at one place twice running', () => {
   let longest = 0;
-  for (const { step, input } of some.slice(0, 6)) {
+  for (const { step, input } of some.slice(0, 9)) {
     const all = new Map(listWords(input).map((each) => [each.word, each]));
     const stepsFrom = createFindSteps(listWords(input));
     for (const how of ['change', 'any']) {
@@ -120,6 +162,35 @@ test('words of a chain are one unit apart, never twice, and not at one place twi
     }
   }
   expect(longest).toBe(8);
+});
+
+test('a chain keeps to the pattern: one of three words off it at most, two in all, both ends on it', () => {
+  const off = new Map<number, number>();
+  for (const { id, step, input } of some) {
+    const all = new Map(listWords(input).map((each) => [each.word, each]));
+    for (const pattern of input.focus) {
+      for (const how of ['change', 'any']) {
+        const made = makeOf(wordLists, input, step, { pattern, 'chain-step': how });
+        for (const chain of made.blocks.find((block) => block.id === 'chains')?.rows ?? []) {
+          const words = chain.map((word) => all.get(word)!);
+          const isOn = words.map(({ requires }) =>
+            input.focus.length === 1 ? requires.includes(input.focus[0]!) : requires.includes(pattern),
+          );
+          const from = `${id} ${step} ${pattern}: ${chain.join(' ')}`;
+          const lacking = isOn.filter((on) => !on).length;
+          off.set(lacking, (off.get(lacking) ?? 0) + 1);
+          expect(isOn[0] && isOn.at(-1), from).toBe(true);
+          expect(lacking, from).toBeLessThanOrEqual(Math.min(2, chain.length / 3));
+          expect(
+            words.every(({ plain }) => plain),
+            from,
+          ).toBe(true);
+        }
+      }
+    }
+  }
+  expect(off.get(0)).toBeGreaterThan(5);
+  expect(off.get(2)).toBeGreaterThan(5);
 });
 
 describe('made-up words', () => {
@@ -161,9 +232,31 @@ describe('made-up words', () => {
     }
   });
 
+  test('end as two real words or more, nearly all of which say it so', () => {
+    const ends = new Map<string, Set<string>[]>();
+    for (const { word } of late.bank.words) {
+      const reading = analyzer.analyze(word).readings[0]!;
+      const rime = cutInHalves(word, reading)?.rime;
+      if (!rime) continue;
+      const [words, alike] = ends.get(rime.letters) ?? [new Set<string>(), new Set<string>()];
+      words!.add(word);
+      ends.set(rime.letters, [words!, alike!.add(`${word} ${rime.sound}`)]);
+    }
+    for (const { word } of made) {
+      const rime = cutInHalves(word, analyzer.analyze(word).readings[0]!)!.rime;
+      const [words, alike] = ends.get(rime.letters) ?? [new Set<string>(), new Set<string>()];
+      const plainly = (sound: string): string => sound.replaceAll('AO', 'AA').replaceAll('Y UW', 'UW');
+      const saidSo = [...alike!].filter((each) => plainly(each).endsWith(` ${plainly(rime.sound)}`));
+      expect(saidSo.length, word).toBeGreaterThanOrEqual(2);
+      expect(saidSo.length / words!.size, word).toBeGreaterThan(0.8);
+    }
+  });
+
   test.each([
     ['leer', 'L IH R', 'a word the table lacks'],
     ['scue', 'S K Y UW', 'skew by its sound'],
+    ['harf', 'HH AA R F', 'half where no r is heard'],
+    ['knate', 'N EY T', 'a name by its sound'],
     ['phuck', 'F AH K', 'coarse by its sound'],
     ['shet', 'SH EH T', 'coarse but for its vowel'],
     ['blasses', 'B L AE S IH Z', 'coarse in the middle'],

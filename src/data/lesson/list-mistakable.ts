@@ -4,7 +4,7 @@ import { type Analyzer, createAnalyzer, openGuesser, openLexicon } from '../../a
 import { asHeard } from '../../lesson/word-lists/as-heard.ts';
 import { fingerprint } from '../../lesson/word-lists/fingerprint.ts';
 import { isLegal } from '../../lesson/word-lists/is-legal.ts';
-import { readFrequency } from '../read-frequency.ts';
+import { readCapitalised, readFrequency } from '../read-frequency.ts';
 import { readUnfitWords } from '../read-unfit-words.ts';
 import { readWordList } from '../read-word-list.ts';
 import { readWordnet } from '../read-wordnet.ts';
@@ -19,14 +19,23 @@ export interface MistakableLists {
   readonly sounds: string;
   /** Of the consonants around the vowel of the coarsest. */
   readonly frames: string;
-  /** Of words of one syllable that the word table lacks, by the subtitles' list and WordNet. */
+  /** Of words of one syllable that the word table lacks, by the subtitles' list and WordNet, and of well-known names (pete). */
   readonly words: string;
-  /** Of the sounds of these and of the words of one syllable the table has, without names and rare forms with endings, save lesson words (quays). */
+  /** Of the sounds of these and of the words of one syllable the table has, without rare names and rare forms with endings, save lesson words (quays). */
   readonly homophones: string;
 }
 
 /** From this rank by film subtitles on, forms with endings (frays) are no words a child would think of. */
 const RARE = 40_000;
+
+/** Names to this rank (nate) a child may know. */
+const KNOWN_NAME = 12_000;
+/** First names that the subtitles' list lacks: our own list. */
+const NAMES =
+  'liz nate tess bess gus zane gwen blaine bart beth brad brent brett chad chase cole curt dale dex doug earl eve fay faye finn flo ' +
+  'fran gabe gail glen greg gwyn hal hugh ike jake jan jeff jess jill joss jules june kate kay ken kent kit kurt kyle lars laith leigh lex liv ' +
+  'lou luke lynn mae max meg mel merv miles mo nan neil nell ned nick nora nye paige pam pat pip quinn ralph rhys roy russ sam saul scott sean ' +
+  'seth shane shaun sid skye sol tad ted theo tim tod tom trey troy ty vic viv wayne will wynn zach zak zed';
 
 /** Around whose vowel another vowel is taken for a slip. */
 const FRAMES = ['SH * T', 'F * K', 'K * N T', 'B * CH', 'F * K S', 'SH * T S'];
@@ -51,18 +60,23 @@ export function listMistakable(analyzer: Analyzer): MistakableLists {
   const words: string[] = [];
   const homophones: string[] = [];
   const ranks = readFrequency();
+  const capitals = readCapitalised();
+  const names = new Set(NAMES.split(' '));
   const ofLessons = readWordList('more-lesson-words.txt');
-  for (const word of new Set([...ranks.keys(), ...readWordnet().lemmas.keys(), ...ofLessons])) {
+  for (const word of new Set([...ranks.keys(), ...readWordnet().lemmas.keys(), ...ofLessons, ...names])) {
     if (word.length < 3 || word.length > 8 || !SHORT.test(word)) continue;
     const { readings, usage } = analyzer.analyze(word);
     const { source, pronunciation, syllables, affixes } = readings[0]!;
     const isUnlisted = source === 'rule' && isLegal(word);
-    if (isUnlisted) words.push(word);
+    const isName =
+      syllables.length === 1 &&
+      (names.has(word) || (capitals.has(word) && (ranks.get(word) ?? KNOWN_NAME) < KNOWN_NAME));
+    if (isUnlisted || isName) words.push(word);
     const isListed =
       syllables.length === 1 &&
       (ofLessons.has(word) ||
         (/common|rare/.test(usage ?? '') && (affixes.length === 0 || (ranks.get(word) ?? RARE) < RARE)));
-    if (isUnlisted || isListed) homophones.push(asHeard(pronunciation));
+    if (isUnlisted || isListed || isName) homophones.push(asHeard(pronunciation));
   }
   return {
     letters: join(short),

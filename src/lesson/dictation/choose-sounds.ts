@@ -45,7 +45,7 @@ export function chooseSounds(
     count - chosen.length,
   );
   return [...chosen, ...more].map((sound) => {
-    const ways = waysToSpell(sound, known);
+    const ways = waysToSpell(sound, known, focus);
     const own = taught.filter(({ sounds }) => sounds.some((each) => heardAs(each) === sound));
     // Where no word can be read yet, the letters as they are taught.
     const spelt =

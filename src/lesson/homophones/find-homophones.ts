@@ -1,14 +1,17 @@
 import type { Analyzer } from '../../analyze/index.ts';
 import { splitKey, tokenize } from '../../analyze/index.ts';
 import type { LessonInput } from '../lesson-input.ts';
+import { isPlain } from '../plain-words.ts';
 import data from './clues.json' with { type: 'json' };
 
 /** A word with others that are said alike. */
 export interface Homophone {
   readonly word: string;
-  /** What completes `the one that means …`, for a young child. */
+  /** What completes `the one that means …`, for a young child; of a word that has no plain meaning a sentence with a gap. */
   readonly clue: string;
   readonly known: boolean;
+  /** Children know it, or the passage has one of its set: it may be asked for. */
+  readonly met: boolean;
 }
 
 /** Words said alike and spelt differently: sea, see. */
@@ -23,6 +26,8 @@ export interface HomophoneSet {
 const CLUES: Readonly<Record<string, string>> = data.clues;
 /** Words that are alike in Britain, or in the sense of the clue, though the word table says otherwise: quay as key, lead as led. */
 const SAID_LIKE: Readonly<Record<string, string>> = data.saidLike;
+/** Words that the bank lacks or that are rare in films, but that children meet (flour, leek). */
+const MET: ReadonlySet<string> = new Set(data.met.split(' '));
 /** A place among common words for what the bank has not: you're; and behind all others for the rest: quay. */
 const CONTRACTION = 200;
 const RARE = 20_000;
@@ -37,8 +42,21 @@ export function findHomophones({ analyzer, bank, judge, passage }: LessonInput):
   const inText = wordsOf(passage?.text ?? '');
   const rank = ({ word }: Homophone): number =>
     bank.find(word)?.rank ?? (word.includes("'") ? CONTRACTION : RARE);
+  // Of lead its letters do not say which word it is.
+  const isMet = (word: string): boolean => {
+    const { readings, homograph } = analyzer.analyze(word);
+    return !homograph && (MET.has(word) || isPlain(word, readings[0]!.base, bank));
+  };
   return alikeBy(analyzer)
-    .map((words) => words.map((word) => ({ word, clue: CLUES[word]!, known: isKnown(word) })))
+    .map((words) => {
+      const isInText = words.some((word) => inText.has(word) && isKnown(word));
+      return words.map((word) => ({
+        word,
+        clue: CLUES[word]!,
+        known: isKnown(word),
+        met: isInText || isMet(word),
+      }));
+    })
     .filter((words) => words.some((word) => word.known))
     .map((words) => ({
       words,

@@ -53,7 +53,7 @@ export const homophones: PartMaker = {
       columns: [
         { head: 'Words', shows: 'both' },
         { head: 'Answer', shows: 'blank' },
-        { head: 'Say: write the one that means …', shows: 'key' },
+        { head: 'Say: write the one that means, or fits …', shows: 'key' },
         { head: 'Homophones', shows: 'key' },
       ],
       rows: picker.shuffle(rows),
@@ -69,7 +69,7 @@ function makeRow(
   shuffle: <T>(items: readonly T[]) => T[],
 ): string[] {
   const known = knownOf(set);
-  const others = known.filter((each) => each !== asked).map(({ word }) => word);
+  const others = set.words.filter((each) => each.known && each !== asked).map(({ word }) => word);
   const later = set.words.filter((each) => !each.known).map(({ word }) => word);
   return [
     shown && known.length > 1 ? shuffle(known.map(({ word }) => word)).join('  ') : '',
@@ -85,7 +85,7 @@ function noteOn(sets: readonly HomophoneSet[]): string {
   const inPassage = sets.flatMap((set) => set.inPassage);
   const varying = sets.filter(({ varies }) => varies).map((set) => set.words.map(({ word }) => word));
   return [
-    'Say the meaning. The pupils write the word with this meaning.',
+    'Say the meaning, or the sentence with its gap. The pupils write the word that fits.',
     inPassage.length > 0 ? `In the passage: ${inPassage.join(', ')}.` : '',
     varying.length > 0
       ? `Not homophones in every accent: ${varying.map((words) => words.join(' and ')).join('; ')}.`
@@ -95,11 +95,11 @@ function noteOn(sets: readonly HomophoneSet[]): string {
     .join(' ');
 }
 
-/** Whether there is something to choose. */
+/** Whether there is something to choose: two words that the group can read and that children know. */
 function isWhole(set: HomophoneSet): boolean {
   return knownOf(set).length > 1;
 }
 
 function knownOf({ words }: HomophoneSet): readonly Homophone[] {
-  return words.filter(({ known }) => known);
+  return words.filter(({ known, met }) => known && met);
 }

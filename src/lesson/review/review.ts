@@ -1,6 +1,6 @@
 import type { Pattern } from '../../analyze/types.ts';
 import { soundName } from '../../marks/sound-names.ts';
-import { findExamples } from '../find-examples.ts';
+import { findExamples, plainExamples } from '../find-examples.ts';
 import type { KnownWord, KnownWords } from '../known-words.ts';
 import type { LessonInput } from '../lesson-input.ts';
 import type { LessonBlock, PartMaker } from '../lesson-part.ts';
@@ -48,6 +48,10 @@ function makeCards(input: LessonInput, count: number, picker: Picker): LessonBlo
   const taught = daysSinceTaught(input.group, input.sequence, input.day);
   const rows = chooseReview(input, taught, count, picker);
   if (rows.length === 0) return [];
+  const cards = rows.map((row) => showRow(row, input.known, picker));
+  // Letters that only forms of words have (accomplished) wait for a word of their own; before any word can be read, none wait.
+  const withWord = cards.filter(({ word }) => word !== '');
+  const shown = withWord.length > 2 ? withWord : cards;
   return [
     {
       id: 'letters',
@@ -61,10 +65,7 @@ function makeCards(input: LessonInput, count: number, picker: Picker): LessonBlo
         { head: 'Word', shows: 'both' },
         { head: 'Sound', shows: 'key' },
       ],
-      rows: rows.map((row) => {
-        const { letters, word, sound } = showRow(row, input.known, picker);
-        return [letters, word, soundName(sound)];
-      }),
+      rows: shown.map(({ letters, word, sound }) => [letters, word, soundName(sound)]),
     },
   ];
 }
@@ -82,21 +83,39 @@ function showRow(
   const unitIn = ({ reading }: KnownWord) =>
     reading.units.find((unit) => unit.pattern === id && unit.letters === first);
   const examples = findExamples(known, id).filter(unitIn);
-  const shown = examples.find(({ word }) => word === keyWord) ?? picker.pickEarly(showable(examples), 1)[0];
+  const own = examples.filter((each) => unitIn(each)!.sound === sounds[0]);
+  const isKey = ({ word, reading }: KnownWord): boolean => word === keyWord && reading.base === null;
+  const shown = examples.find(isKey) ?? pickOne(own, first, sounds[0]!, picker) ?? pickAny(examples);
   if (!shown) return { letters: first, word: '', sound: sounds[0]! };
   return { letters: first, word: shown.word, sound: unitIn(shown)!.sound };
 }
 
+/** Of the words that show a spelling plainly, one that begins with it where there are some: wh as in whip, ng as in ring. */
+function pickOne(
+  words: readonly KnownWord[],
+  letters: string,
+  sound: string,
+  picker: Picker,
+): KnownWord | undefined {
+  const fit = plainExamples(words, letters, sound).words;
+  const first = fit.filter(({ word }) => word.startsWith(letters));
+  return picker.pickEarly(showable(first.length > 0 ? first : fit), 1)[0];
+}
+
+/** Of words with another sound of the row the commonest that is no form of another: the al of half, not that of palm. */
+function pickAny(words: readonly KnownWord[]): KnownWord | undefined {
+  return words.find(({ reading }) => reading.affixes.length === 0);
+}
+
 /** The shorter names of things first among the common ones: they are easiest to picture. */
 function showable(words: readonly KnownWord[]): readonly KnownWord[] {
-  const things = words.filter(
-    ({ parts, word, reading }) => parts[0] === 'n' && word.length <= 6 && !reading.base,
-  );
-  return things.length > 2 ? things.slice(0, 12) : words.slice(0, 12);
+  const some = words.slice(0, 24);
+  const things = some.filter(({ parts, word }) => parts[0] === 'n' && word.length <= 6);
+  return things.length > 2 ? things.slice(0, 8) : some.slice(0, 8);
 }
 
 function makeWays(input: LessonInput, sound: string, picker: Picker): LessonBlock[] {
-  const ways = waysToSpell(sound, input.known);
+  const ways = waysToSpell(sound, input.known, input.focus);
   if (ways.length === 0) return [];
   return [
     {
@@ -130,7 +149,7 @@ function listSounds({ focus, known }: LessonInput): { sound: string; word: strin
     if (!known.knows(id)) return;
     const sound = heardAs(sounds[0]!);
     if (sound === '-' || found.has(sound)) return;
-    const ways = waysToSpell(sound, known).length;
+    const ways = waysToSpell(sound, known, focus).length;
     if (ways > 0) found.set(sound, { word: keyWord, ways });
   };
   for (const id of focus) {

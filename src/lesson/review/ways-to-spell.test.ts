@@ -19,7 +19,7 @@ test('an ending is no way to spell a sound, nor counted among them: the ed of sa
     rank: i + 1,
     standing: 'reads',
     homograph: false,
-    reading: { source: 'dictionary', units },
+    reading: { source: 'dictionary', units, affixes: i === 0 ? ['suffix-ed-d'] : [], syllables: ['one'] },
   }));
   const analyses = words.map(({ reading }) => ({ readings: [reading] }));
   const known = { words, analyses, knows: () => true } as unknown as KnownWords;

@@ -1,13 +1,14 @@
-import type { WordAnalysis } from '../../analyze/types.ts';
-import { findExamples, ownUnits } from '../find-examples.ts';
+import type { PatternId, WordAnalysis } from '../../analyze/types.ts';
+import { findExamples, ownUnits, plainExamples } from '../find-examples.ts';
 import type { KnownWord, KnownWords } from '../known-words.ts';
+import { asHeard } from '../word-lists/as-heard.ts';
 import { correspondences, heardAs } from './correspondences.ts';
 import { publishedShares } from './published-shares.ts';
 
 /** One way a sound is spelt, taught to the group. */
 export interface WayToSpell {
   readonly letters: string;
-  /** Words the group can read that have it, commonest first. */
+  /** Base words the group can read that show it (`plainExamples`), the shortest and commonest first. */
   readonly examples: readonly KnownWord[];
   /** Percent of the sound's spellings in the words of the bank, each word counted once, endings left out. */
   readonly share: number;
@@ -15,34 +16,60 @@ export interface WayToSpell {
   readonly published: number | null;
 }
 
-/** All the ways a sound is spelt that were taught so far, the published order first, then by share. */
-export function waysToSpell(sound: string, known: KnownWords): WayToSpell[] {
+/** A rarer spelling is told only in a lesson on it, one without a word that children know only above the other share. */
+const RARE = 1;
+const COMMON = 10;
+/** A vowel with r doubled is a vowel and rr to a teacher (squirrel), and dg and xc begin what dge and x are (budget, except). */
+const NO_SPELLING = /^[aeiou]rr$|^dg$|^xc$/;
+/** A weak vowel is not spelt by an e after it (private). */
+const WEAK = /^(AX|IX)$/;
+
+/**
+ * The ways a sound is spelt that were taught so far, the published order first, then by share; none of under 1% but those of
+ * `focus`, what the lesson is about.
+ */
+export function waysToSpell(
+  sound: string,
+  known: KnownWords,
+  focus: readonly PatternId[] = [],
+): WayToSpell[] {
   const shares = sharesOf(sound, known.analyses);
   const published = publishedShares[sound] ?? {};
-  const rows = correspondences.filter(
-    ({ id, sounds }) => known.knows(id) && sounds.some((each) => heardAs(each) === sound),
-  );
-  const ways = new Map<string, Map<string, KnownWord>>();
+  const rows = correspondences.filter(({ id, sounds }) => known.knows(id) && says(sounds, sound));
+  const ways = new Map<string, { words: Map<string, KnownWord>; isOurs: boolean }>();
   for (const { id, letters } of rows) {
     for (const word of findExamples(known, id)) {
-      // The l of wrestling is what is left of -le, and no way to spell its sound.
+      // The l of wrestling is what is left of -le, and no way to spell its sound; the weak e of believe is no plain short i.
       const unit = ownUnits(word).find(
-        (unit) =>
-          unit.pattern === id && heardAs(unit.sound) === sound && letters.split(' ').includes(unit.letters),
+        (unit) => unit.pattern === id && unit.sound === sound && letters.split(' ').includes(unit.letters),
       );
-      if (!unit) continue;
-      const words = ways.get(unit.letters) ?? new Map<string, KnownWord>();
-      ways.set(unit.letters, words.set(word.word, word));
+      if (!unit || NO_SPELLING.test(unit.letters)) continue;
+      if (WEAK.test(sound) && unit.letters.includes('_')) continue;
+      const way = ways.get(unit.letters) ?? { words: new Map<string, KnownWord>(), isOurs: false };
+      way.words.set(word.word, word);
+      ways.set(unit.letters, { words: way.words, isOurs: way.isOurs || focus.includes(id) });
     }
   }
   return [...ways]
-    .map(([letters, words]) => ({
+    .map(([letters, { words, isOurs }]) => ({
       letters,
-      examples: [...words.values()].sort((a, b) => a.rank - b.rank),
+      isOurs,
+      ...plainExamples([...words.values()], letters, sound),
       share: shares.get(letters) ?? 0,
       published: published[letters] ?? null,
     }))
+    .filter(
+      ({ words, plain, isOurs, share }) =>
+        words.length > 0 && (plain || share >= COMMON) && (isOurs || share >= RARE),
+    )
+    .map(({ letters, words, share, published }) => ({ letters, examples: words, share, published }))
     .sort((a, b) => (b.published ?? 0) - (a.published ?? 0) || b.share - a.share);
+}
+
+/** Whether a row is a way to spell a sound: not the o of off, said as aw in some accents only. */
+function says(sounds: readonly string[], sound: string): boolean {
+  const first = sounds[0]!;
+  return sounds.includes(sound) && (first === sound || asHeard(first) !== asHeard(sound));
 }
 
 const counted = new WeakMap<readonly WordAnalysis[], ReadonlyMap<string, ReadonlyMap<string, number>>>();

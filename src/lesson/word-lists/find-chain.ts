@@ -5,15 +5,18 @@ import type { FindSteps, OneStep } from './one-unit-apart.ts';
 /** How the next word may differ. */
 export type StepKinds = ReadonlySet<OneStep['kind']>;
 
-const STARTS = 10;
-const TRIES_EACH = 300;
+const STARTS = 12;
+const TRIES_EACH = 600;
 /** Of the words that may follow, so many common ones are tried. */
 const NEXT = 6;
+/** Of so many words one may lack the pattern, and two in all. */
+const OFF_ONE_IN = 3;
+const MOST_OFF = 2;
 
 /**
  * A chain of words, each one unit away from the one before: pin pan pen hen; none twice, no two steps in a row at the same
- * place (pin, bin, tin is a see-saw), begun with an example and with as many examples as can be found. Shorter than asked
- * for where the words do not give more. None of `without` is in it.
+ * place (pin, bin, tin is a see-saw). It begins and ends with an example; of three words one at most is no example, and two in
+ * all, so that the chain keeps to the pattern. Shorter than asked for where the words do not give more. None of `without` is in it.
  */
 export function findChain(
   examples: readonly ListedWord[],
@@ -26,11 +29,10 @@ export function findChain(
   const isExample = new Set(examples);
   const starts = examples.filter((word) => !without.has(word));
   let best: ListedWord[] = [];
-  const score = (chain: readonly ListedWord[]): number =>
-    chain.length * length + chain.filter((word) => isExample.has(word)).length;
   for (const start of picker.shuffle(picker.pickEarly(starts, STARTS))) {
     const chain = grow(start);
-    if (score(chain) > score(best)) best = chain;
+    if (chain.length > best.length) best = chain;
+    if (best.length === length) break;
   }
   return best;
 
@@ -39,21 +41,23 @@ export function findChain(
     const families = new Set([start.family]);
     let longest = [start];
     let tries = TRIES_EACH;
-    const follow = (lastPlace: number): boolean => {
-      if (chain.length > longest.length) longest = [...chain];
-      if (chain.length === length) return true;
+    const follow = (lastPlace: number, off: number): boolean => {
+      const keepsTo = isExample.has(chain.at(-1)!) && off * OFF_ONE_IN <= chain.length;
+      if (keepsTo && chain.length > longest.length) longest = [...chain];
+      if (chain.length === length) return keepsTo;
       for (const { to, place } of nextSteps(chain.at(-1)!, lastPlace)) {
-        if (families.has(to.family)) continue;
+        const offNow = off + (isExample.has(to) ? 0 : 1);
+        if (families.has(to.family) || offNow > MOST_OFF || offNow * OFF_ONE_IN > length) continue;
         if (--tries < 0) return false;
         chain.push(to);
         families.add(to.family);
-        if (follow(place)) return true;
+        if (follow(place, offNow)) return true;
         chain.pop();
         families.delete(to.family);
       }
       return false;
     };
-    follow(-1);
+    follow(-1, 0);
     return longest;
   }
 

@@ -1,7 +1,7 @@
 import { catalogue } from '../../analyze/index.ts';
 import type { PatternId } from '../../analyze/types.ts';
 import type { Picker } from '../picker.ts';
-import { isAffix, isVowel, patternOf } from './list-units.ts';
+import { differInOneSound, isAffix, isOneSound, isVowel, patternOf, soundOf } from './list-units.ts';
 import type { ListedWord } from './listed-words.ts';
 import type { FindSteps, OneStep } from './one-unit-apart.ts';
 
@@ -10,8 +10,24 @@ const CHOSEN_FROM = 4;
 const ENOUGH = 4;
 
 /**
- * Pairs of words one unit apart, the first with the pattern, the second without it: hope hop, ship chip; for a blend or
- * an ending also with and without a unit: slip lip, jumped jump. Each word once; the likest spellings and sounds first.
+ * What a pair shows, and so what the adult asks. `sound`: one sound for another (ship chip); `more`: a sound more (slip lip);
+ * `added`: an ending or a beginning (jumped jump); `changed`: an ending that changes its base (ponies pony); `base`: two bases
+ * under one ending (hopping hoping).
+ */
+export type ContrastKind = 'base' | 'more' | 'changed' | 'added' | 'sound';
+
+/** Pairs that one question fits; the first word of each has the pattern. */
+export interface Contrasts {
+  readonly kind: ContrastKind;
+  readonly pairs: readonly (readonly [ListedWord, ListedWord])[];
+}
+
+/** What shows a blend or a spelling change best, and is taken where there is enough of it; else the kind with the most pairs. */
+const BEST: readonly ContrastKind[] = ['base', 'more'];
+
+/**
+ * Pairs of words one unit apart and of one kind, the first with the pattern, the second without it: hope hop, ship chip; for a
+ * blend slip lip, for an ending jumped jump. Each word once, each known to children; the likest spellings and sounds first.
  */
 export function findContrasts(
   examples: readonly ListedWord[],
@@ -19,38 +35,64 @@ export function findContrasts(
   findSteps: FindSteps,
   count: number,
   picker: Picker,
-): [ListedWord, ListedWord][] {
-  const pairs = examples.flatMap((from) =>
-    findSteps(from, CHANGE_OR_DROP)
-      .filter((step) => isContrast(from, step, focus))
-      .map((step) => ({ from, ...step, unlike: unlikeness(from, step) })),
-  );
+): Contrasts {
+  const pairs = examples
+    .filter(({ plain }) => plain)
+    .flatMap((from) =>
+      findSteps(from, CHANGE_OR_DROP)
+        .filter(({ to }) => to.plain)
+        .flatMap((step) => {
+          const shows = whatShows(from, step, focus);
+          return shows === null ? [] : [{ from, ...step, shows, unlike: unlikeness(from, step) }];
+        }),
+    );
   pairs.sort((a, b) => a.unlike - b.unlike || a.from.order + a.to.order - b.from.order - b.to.order);
-  const used = new Set<ListedWord>();
-  const single = pairs.filter(({ from, to }) => {
-    if (used.has(from) || used.has(to)) return false;
-    used.add(from).add(to);
-    return true;
-  });
+  const ofKind = (kind: ContrastKind): typeof pairs => {
+    const used = new Set<ListedWord>();
+    return pairs.filter(({ from, to, shows }) => {
+      if (shows !== kind || used.has(from) || used.has(to)) return false;
+      used.add(from).add(to);
+      return true;
+    });
+  };
+  const kinds = KINDS.map((kind) => ({ kind, single: ofKind(kind) }));
+  const most = kinds.toSorted((a, b) => b.single.length - a.single.length)[0]!;
+  const best = kinds.find(({ kind, single }) => BEST.includes(kind) && single.length >= ENOUGH) ?? most;
+  const { kind, single } = best;
   // Pairs of sounds that nobody mistakes only where there are no others.
   const furthest = single[Math.min(single.length, ENOUGH) - 1]?.unlike ?? 0;
-  const best = single.filter(({ unlike }) => unlike <= furthest).slice(0, count * CHOSEN_FROM);
-  return picker.pickEarly(best, count).map(({ from, to }) => [from, to]);
+  const likest = single.filter(({ unlike }) => unlike <= furthest).slice(0, count * CHOSEN_FROM);
+  return { kind, pairs: picker.pickEarly(likest, count).map(({ from, to }) => [from, to]) };
 }
 
+const KINDS: readonly ContrastKind[] = ['base', 'more', 'changed', 'added', 'sound'];
 const CHANGE_OR_DROP: ReadonlySet<OneStep['kind']> = new Set(['change', 'drop']);
 
-function isContrast(from: ListedWord, { to, place, kind }: OneStep, focus: ReadonlySet<PatternId>): boolean {
-  const lost = from.requires.filter((id) => focus.has(id));
-  if (lost.some((id) => to.requires.includes(id))) return false;
+/** Which kind of pair two words one step apart are, for the patterns that only the first has; null where they show none of them. */
+function whatShows(
+  from: ListedWord,
+  { to, place, kind }: OneStep,
+  focus: ReadonlySet<PatternId>,
+): ContrastKind | null {
+  const lost = from.requires.filter((id) => focus.has(id) && !WHOLE.has(familyOf.get(id)!));
+  if (lost.length === 0 || lost.some((id) => to.requires.includes(id))) return null;
   const families = lost.map((id) => familyOf.get(id)!);
-  if (families.some((family) => WHOLE.has(family))) return false;
   const unit = from.units[place]!;
-  if (kind === 'drop') return families.some(isAffix(unit) ? isEnded : isBlend);
-  if (isAffix(unit)) return false;
+  if (kind === 'drop') {
+    if (!isAffix(unit)) return families.some(isBlend) && !from.built && isOneSound(unit) ? 'more' : null;
+    if (families.includes('spelling change')) return 'changed';
+    return families.some(isEnded) ? 'added' : null;
+  }
+  const other = to.units[place]!;
+  if (isAffix(unit) || !differInOneSound(unit, other)) return null;
+  // An ending does not say which of two bases has it, but hopping and hoping show how.
+  if (from.built || to.built)
+    return families.includes('spelling change') && from.built && to.built && isOtherChange(to)
+      ? 'base'
+      : null;
+  if (families.some(isEnded)) return null;
   const isUnit = lost.some((id) => from.units.some((each) => patternOf(each) === id));
-  if (isUnit) return lost.includes(patternOf(unit));
-  return !families.some(isEnded) || isOtherChange(to);
+  return !isUnit || lost.includes(patternOf(unit)) ? 'sound' : null;
 }
 
 const familyOf = new Map(catalogue.map(({ id, family }) => [id, family]));
@@ -94,10 +136,6 @@ const NEAR = [
   'W V',
   'L R',
 ].map((sounds) => new Set(sounds.split(' ')));
-
-function soundOf(unit: string): string {
-  return unit.slice(unit.indexOf(':') + 1);
-}
 
 /** Of short-a, a_e, ow-long-o: the letters the pattern is named for. */
 function lettersOf(unit: string): string {

@@ -23,6 +23,14 @@ export const ILLEGAL: readonly (readonly [spelling: RegExp, out: string, leaves:
   [/q[ouy]/, 'quog', 'quib'],
   // a after w and qu says o: swan, squash; not before k, g, ng: wag, quack.
   [/(w|wh|q)a(?![kgxyiw]|ck|ng|nk|[^aeiouy]e$)/, 'wab', 'wag'],
+  // or after w says er: worm.
+  [/wh?or/, 'worb', 'wirb'],
+  // two at the beginning is the number.
+  [/^two/, 'twoal', 'twail'],
+  // g before e, i and y is hard in get and soft in gem.
+  [/^g[eiy]/, 'gend', 'gand'],
+  // An e behind two consonants is silent, and the vowel before it short, only in these: not paste, bathe, change.
+  [/(?<!.n[cs]|r[cgsv]|dg|ls|[iu]ng)(?<=[^aeiouy]{2})e$/, 'plaste', 'blence'],
   // Hard to say, or seldom met: the same consonant before and after the vowel, r before er, w and y before u.
   [/([^aeiouy]+)[aeiouy]+\1/, 'blill', 'blim'],
   [/r[aeiou]r/, 'prer', 'per'],

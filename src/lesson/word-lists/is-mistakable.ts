@@ -21,13 +21,21 @@ export function isMistakable(word: string, pronunciation: string): boolean {
   const heard = pronunciation.split(' ');
   return (
     words.has(fingerprint(word)) ||
-    homophones.has(fingerprint(asHeard(pronunciation))) ||
+    waysHeard(pronunciation).some((each) => homophones.has(fingerprint(asHeard(each)))) ||
     starts.has(fingerprint(word)) ||
     frames.has(fingerprint(frameOf(pronunciation))) ||
     runsOf([...word], '').some((run) => letters.has(fingerprint(run))) ||
     sounds.has(fingerprint(pronunciation)) ||
     runsOf(heard, ' ').some((run) => sounds.has(fingerprint(run)))
   );
+}
+
+/** As it is said, and as where no r is heard behind a vowel: harf is half there. */
+function waysHeard(pronunciation: string): string[] {
+  const without = pronunciation.replace(/(A[AO]) R(?! [AEIOU][A-Z])/, '$1');
+  return without === pronunciation
+    ? [pronunciation]
+    : [pronunciation, without, without.replace(/A[AO]/, 'AE')];
 }
 
 /** Its consonants: of S L AH M, `S L * M`. */

@@ -1,13 +1,18 @@
 import type { LessonInput } from '../lesson-input.ts';
+import { isPlain } from '../plain-words.ts';
 import type { WordBank } from '../word-bank.ts';
 import { asHeard } from './as-heard.ts';
 import { cutInHalves } from './one-syllable.ts';
 
-/** Whether most words with these letters from the vowel on are said so: -ake as in cake; not -ive as in live, -ow as in snow. */
+/**
+ * Whether two words or more have these letters from the vowel on, children know one of them, and nearly all are said so: -ake
+ * as in cake; not -ive as in live, -ow as in snow, nor -erk, which clerk alone has.
+ */
 export type IsUsualRime = (rime: string, sound: string) => boolean;
 
-/** Of the words with such a rime at least this part says it so. */
-const MOST = 0.75;
+/** Of the words with such a rime at least this part says it so: with have and wave -ave, not with bread and bead -ead. */
+const MOST = 0.85;
+const FEWEST = 2;
 /** What may be a word of one syllable: one run of vowel letters, and a last e. */
 const SHORT = /^[^aeiouy]*y?[aeiouy]+[^aeiouy]*e?$/;
 
@@ -18,21 +23,29 @@ export function listRimes({ bank, analyzer }: LessonInput): IsUsualRime {
   const before = kept.get(bank);
   if (before) return before;
   const rimes = new Map<string, Map<string, number>>();
+  const plain = new Set<string>();
   for (const { word } of bank.words) {
     if (!SHORT.test(word)) continue;
     for (const reading of analyzer.analyze(word).readings) {
       const rime = cutInHalves(word, reading)?.rime;
       if (!rime) continue;
       const counts = rimes.get(rime.letters) ?? new Map<string, number>();
-      const sound = asHeard(rime.sound);
+      const sound = heardIn(rime.sound);
       rimes.set(rime.letters, counts.set(sound, (counts.get(sound) ?? 0) + 1));
+      if (isPlain(word, null, bank)) plain.add(`${rime.letters} ${sound}`);
     }
   }
   const isUsual: IsUsualRime = (rime, sound) => {
     const counts = rimes.get(rime);
     const all = [...(counts?.values() ?? [])].reduce((sum, count) => sum + count, 0);
-    return (counts?.get(asHeard(sound)) ?? 0) >= MOST * Math.max(all, 1);
+    const saidSo = counts?.get(heardIn(sound)) ?? 0;
+    return saidSo >= Math.max(FEWEST, MOST * all) && plain.has(`${rime} ${heardIn(sound)}`);
   };
   kept.set(bank, isUsual);
   return isUsual;
+}
+
+/** The oo of rule and the yoo of mule are one way to read u_e. */
+function heardIn(sound: string): string {
+  return asHeard(sound).replaceAll('Y UW', 'UW');
 }

@@ -30,3 +30,40 @@ export function isVowel(unit: string): boolean {
 }
 
 const VOWEL = /[:.](A[AEHOWXY]|E[HRY]|I[HXY]|O[WY]|U[HW])/;
+
+/** What a unit says: `SH`, `AA.R`. */
+export function soundOf(unit: string): string {
+  return unit.slice(unit.indexOf(':') + 1);
+}
+
+/** Whether a teacher hears a unit as one sound: ar, u_e; not x (k s), qu (k w) or the rime ank. */
+export function isOneSound(unit: string): boolean {
+  return heardIn(unit).length === 1;
+}
+
+/**
+ * Whether two units differ in one sound that is plainly heard: ar and ay, ank and ink; not x and ck, not a weak vowel, and not
+ * the or of source and the au of sauce, which many say alike.
+ */
+export function differInOneSound(one: string, other: string): boolean {
+  const [a, b] = [heardIn(one), heardIn(other)];
+  if (a.length !== b.length) return false;
+  const places = a.flatMap((sound, i) => (sound === b[i] ? [] : [i]));
+  return (
+    places.length === 1 &&
+    places.every(
+      (i) =>
+        !WEAK.test(a[i]!) && !WEAK.test(b[i]!) && a[i]!.replace('O+R', 'O') !== b[i]!.replace('O+R', 'O'),
+    )
+  );
+}
+
+/** A vowel with r, and the yoo of cute, are one sound each. */
+function heardIn(unit: string): string[] {
+  return soundOf(unit)
+    .replace(/([AEIOU][A-Z])\.R$/, '$1+R')
+    .replace(/Y\.UW/, 'Y+UW')
+    .split('.');
+}
+
+const WEAK = /^(AX|IX)/;

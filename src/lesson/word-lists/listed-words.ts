@@ -1,6 +1,8 @@
 import type { PatternId, Reading } from '../../analyze/types.ts';
 import type { KnownWord, KnownWords } from '../known-words.ts';
 import type { LessonInput } from '../lesson-input.ts';
+import { isPlain } from '../plain-words.ts';
+import type { WordBank } from '../word-bank.ts';
 import { owners, shortForms } from './apostrophes.ts';
 import { listUnits } from './list-units.ts';
 
@@ -19,6 +21,8 @@ export interface ListedWord {
   readonly family: string;
   /** It has an ending or a beginning, or is two words. */
   readonly built: boolean;
+  /** Children of the primary grades know it (`isPlain`). */
+  readonly plain: boolean;
 }
 
 const lists = new WeakMap<KnownWords, readonly ListedWord[]>();
@@ -37,7 +41,9 @@ export function listWords(input: LessonInput): readonly ListedWord[] {
     .filter((each) => isExample(each, input.known))
     .map((each) => ({ each, rank: each.rank * (each.reading.base === null ? 1 : FORM_RARER) }))
     .sort((a, b) => a.rank - b.rank);
-  const listed = [...ranked.map(({ each }) => each), ...withApostrophe(input)].map(toListed);
+  const listed = [...ranked.map(({ each }) => each), ...withApostrophe(input)].map((each, order) =>
+    toListed(each, order, input.bank),
+  );
   lists.set(input.known, listed);
   return listed;
 }
@@ -61,7 +67,11 @@ function withApostrophe({ analyzer, judge, known }: LessonInput): Pick<KnownWord
   });
 }
 
-function toListed({ word, reading }: Pick<KnownWord, 'word' | 'reading'>, order: number): ListedWord {
+function toListed(
+  { word, reading }: Pick<KnownWord, 'word' | 'reading'>,
+  order: number,
+  bank: WordBank,
+): ListedWord {
   const { requires, syllables, pronunciation, base, affixes } = reading;
   return {
     word,
@@ -74,5 +84,6 @@ function toListed({ word, reading }: Pick<KnownWord, 'word' | 'reading'>, order:
     pronunciation,
     family: base ?? word,
     built: affixes.length > 0,
+    plain: isPlain(word, base, bank),
   };
 }

@@ -9,6 +9,8 @@ import { cutInHalves, type Half } from './one-syllable.ts';
 
 /** So many made-up words are looked at before it is left at those found. */
 const MOST_TRIES = 1500;
+/** A blend that begins fewer words (phr, dw) is too seldom met to be read at sight. */
+const FEWEST_ONSETS = 2;
 /** So many of a list may begin or end alike, where there are others. */
 const ALIKE = 2;
 
@@ -27,7 +29,14 @@ export function makeNonsense(
   const isUsual = listRimes(input);
   const cut = listWords(input).flatMap(({ word, reading }) => cutInHalves(word, reading) ?? []);
   // Common beginnings and ends are there many times, and so are likelier.
-  const onsets = cut.map(({ onset }) => onset).filter(({ letters }) => letters !== '');
+  const begins = new Map<string, number>();
+  for (const { onset } of cut) begins.set(onset.letters, (begins.get(onset.letters) ?? 0) + 1);
+  const onsets = cut
+    .map(({ onset }) => onset)
+    .filter(
+      ({ letters, sound }) =>
+        letters !== '' && (!sound.includes(' ') || begins.get(letters)! >= FEWEST_ONSETS),
+    );
   const rimes = cut.map(({ rime }) => rime).filter(({ letters, sound }) => isUsual(letters, sound));
   const ours = [onsets, rimes].map((halves) =>
     halves.filter(({ patterns }) => patterns.some((id) => focus.has(id))),

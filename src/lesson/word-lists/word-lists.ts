@@ -6,10 +6,11 @@ import type { Column, LessonBlock, PartChoice, PartMaker } from '../lesson-part.
 import { numberChoice } from '../number-choice.ts';
 import type { Picker } from '../picker.ts';
 import { findChain, type StepKinds } from './find-chain.ts';
-import { findContrasts } from './find-contrasts.ts';
+import { type ContrastKind, type Contrasts, findContrasts } from './find-contrasts.ts';
+import { differInOneSound, isAffix, isOneSound } from './list-units.ts';
 import { type ListedWord, listWords } from './listed-words.ts';
 import { makeNonsense } from './make-nonsense.ts';
-import { createFindSteps, type FindSteps } from './one-unit-apart.ts';
+import { createFindSteps, type FindSteps, type OneStep } from './one-unit-apart.ts';
 
 /** All patterns of the step together. */
 const ALL = 'all';
@@ -137,14 +138,24 @@ function listByLength(
   });
 }
 
-function contrastBlock(pairs: readonly (readonly ListedWord[])[], label: string): LessonBlock {
+/** What to ask about a pair, by what it shows. */
+const PAIR_NOTES: Readonly<Record<ContrastKind, string>> = {
+  sound: 'Say both words. Which sound is not the same, and which letters spell it?',
+  more: 'Say both words. Which sound does only the first word have, and which letter spells it?',
+  added: 'Say both words. Which part does only the first word have, and how is it said?',
+  changed:
+    'Say both words. Which ending does the first word have, and how did the spelling of its base change?',
+  base: 'Say both words. Cover the ending of each. Which base is left, and how does the spelling show it?',
+};
+
+function contrastBlock({ kind, pairs }: Contrasts, label: string): LessonBlock {
   return {
     ...block(
       'contrasts',
       `Pairs: ${label}`,
       'table',
       pairs.map((pair) => pair.map(({ word }) => word)),
-      'Say both words. Which sound is not the same, and which letters spell it?',
+      PAIR_NOTES[kind],
     ),
     columns: [...FOR_PUPILS, ...FOR_PUPILS],
   };
@@ -157,10 +168,12 @@ function chainBlock(
   picker: Picker,
 ): LessonBlock {
   const any = chosen('chain-step') === 'any';
+  const plain = examples.filter((word) => word.plain);
+  const follow = plainSteps(findSteps);
   const length = Number(chosen('chain-length'));
   const chains: (readonly ListedWord[])[] = [];
   for (let i = 0; i < CHAINS; i++)
-    chains.push(findChain(examples, findSteps, any ? ANY : CHANGE, length, picker, new Set(chains.flat())));
+    chains.push(findChain(plain, follow, any ? ANY : CHANGE, length, picker, new Set(chains.flat())));
   return block(
     'chains',
     any ? 'Chains: change, add or remove one sound each time' : 'Chains: change one sound each time',
@@ -168,6 +181,23 @@ function chainBlock(
     chains.filter((chain) => chain.length >= SHORTEST_CHAIN).map((chain) => chain.map(({ word }) => word)),
     'Say the next word. Pupils change only the letters they need, then read the word.',
   );
+}
+
+/** The steps to words that children know, by one sound that is plainly heard: six to sit is two. Each word's are found once. */
+function plainSteps(findSteps: FindSteps): FindSteps {
+  const found = new Map<ListedWord, readonly OneStep[]>();
+  return (from, kinds = ANY) => {
+    const before =
+      found.get(from) ?? findSteps(from).filter((step) => step.to.plain && isOneSoundApart(from, step));
+    found.set(from, before);
+    return before.filter(({ kind }) => kinds.has(kind));
+  };
+}
+
+function isOneSoundApart(from: ListedWord, { to, place, kind }: OneStep): boolean {
+  const unit = (kind === 'add' ? to : from).units[place]!;
+  if (isAffix(unit)) return false;
+  return kind === 'change' ? differInOneSound(unit, to.units[place]!) : isOneSound(unit);
 }
 
 const steps = new WeakMap<readonly ListedWord[], Map<boolean, FindSteps>>();

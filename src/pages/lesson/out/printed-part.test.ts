@@ -39,7 +39,7 @@ test('pupils get a line instead of the answer, and nothing that is for the teach
       title: 'Words',
       layout: 'table',
       note: '',
-      numbered: false,
+      numbered: true,
       columns: [
         { head: '', blank: false, forTeacher: false },
         { head: 'Word', blank: true, forTeacher: false },

@@ -70,7 +70,7 @@ function printBlock(block: LessonBlock, audience: Audience): PrintedBlock[] {
       title: cleanText(title),
       layout,
       note: isKey ? cleanText(note) : '',
-      numbered: block.columns.find(({ shows }) => shows !== 'key')?.shows === 'blank',
+      numbered: block.columns.some(({ shows }) => shows === 'blank'),
       columns: shown.map(({ head, shows }) => ({
         head: cleanText(head),
         blank: isBlank(shows),

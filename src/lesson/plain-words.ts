@@ -1,0 +1,26 @@
+import data from './plain-words.json' with { type: 'json' };
+import type { WordBank } from './word-bank.ts';
+
+/** Words of the bank beyond this rank (gout, sac, tract) few children of the primary grades know. Read off the bank by hand. */
+const ORDINARY = 6500;
+/** Common in films, met late by children (lease, grief), and short names and slang (jack, mic); read off the bank by hand. */
+const adult: ReadonlySet<string> = new Set(data.adult.split(' '));
+/** Rare in films, met early by children (hen, kite, snail); read off the bank by hand. */
+const young: ReadonlySet<string> = new Set(data.young.split(' '));
+
+/**
+ * Whether a child of the primary grades knows a word that stands alone: kite and ship, not lease nor gout. A form of another
+ * word (kites) is known with it, unless it is rare itself.
+ */
+export function isPlain(word: string, base: string | null, bank: WordBank): boolean {
+  const rankOf = (each: string): number => bank.find(each)?.rank ?? Number.POSITIVE_INFINITY;
+  if (word.includes("'")) return true;
+  if (base !== null && base !== word)
+    return !adult.has(word) && rankOf(word) <= 1.5 * ORDINARY && isPlain(base, null, bank);
+  return isPlainBase(word, rankOf(word));
+}
+
+/** The same of a word that is no form of another, by its rank in the bank. */
+export function isPlainBase(word: string, rank: number): boolean {
+  return !adult.has(word) && (young.has(word) || rank <= ORDINARY);
+}
