@@ -9,7 +9,7 @@ const names: Readonly<Record<Exclude<CellKind, 'title'>, string>> = {
   patterns:
     'phonics|phonic|phonics focus|phonics skill|phonics skills|phonics pattern|phonics patterns|pattern|patterns|concept|concepts|phonics concept|skill|skills|grapheme|graphemes|gpc|gpcs|sound|sounds|letter|letters|letters and sounds|letter sounds|spelling|spellings|spelling pattern|spelling patterns|focus|sound focus|new sounds|new sound|new|teach|new teaching|new learning|correspondence|correspondences|sound spelling|phoneme|phonemes|content|what we teach|new patterns|new letters|target|objective|objectives|code|phonics content|morphology|word study|taught|phoneme grapheme',
   'by-sight':
-    'sight words|sight word|by sight|by sight words|words by sight|high frequency words|high frequency|hfw|hfws|irregular words|tricky words|tricky|common exception words|exception words|cew|cews|irregular high frequency words|high frequency irregular words|new sight words|words to know|words taught by sight|whole words|learn by sight|irregular|word wall|word wall words|wall words|sight vocabulary|look and say|look and know|sight|memory words|memory word|must know|must know words|must know word|common words|common word|odd words|odd word|known by sight|words known by sight|words we just know|words we know by sight|just know|by heart|spell by heart|words by heart|learn by heart|non decodable words|undecodable words|everyday words|frequent words|instant words|flash words|words to memorise|words to memorize|words to learn by heart',
+    'sight words|sight word|by sight|by sight words|words by sight|high frequency words|high frequency|hfw|hfws|hf|hf words|irregular words|tricky words|tricky|common exception words|exception words|cew|cews|irregular high frequency words|high frequency irregular words|new sight words|words to know|words taught by sight|whole words|learn by sight|irregular|word wall|word wall words|wall words|sight vocabulary|look and say|look and know|sight|memory words|memory word|must know|must know words|must know word|common words|common word|odd words|odd word|known by sight|words known by sight|words we just know|words we know by sight|just know|by heart|spell by heart|words by heart|learn by heart|non decodable words|undecodable words|everyday words|frequent words|instant words|flash words|words to memorise|words to memorize|words to learn by heart',
   notes:
     'notes|note|comments|comment|remarks|review|reviewed|revision|resources|texts|text|book|books|reading|assessment|assessments|homework|activity|activities|dictation|story|materials|revise|extra|links|link|reminder|standard|standards|from|to|subject|cc|grammar|handwriting|teacher notes|pages',
   examples:
@@ -63,9 +63,9 @@ export function findHeadKind(name: string, longest = 4): CellKind | null {
 
 /** Where a list of by-sight words begins without a colon: `sh. Tricky words said`, `sh - HFW what`; a mark before it, a word behind. */
 export const sightListStart = new RegExp(
-  `(?<=[.;)]\\s+|\\s[-–—]\\s+)(?:also )?(?:${names['by-sight']
+  `(?<=[.;)]\\s+|\\s[-–—]\\s+|\\s{2})(?:also )?(?:${names['by-sight']
     .split('|')
-    .filter((name) => name.includes(' ') || /^(?:hfw|cew)s?$/.test(name))
+    .filter((name) => name.includes(' ') || /^(?:hfw?|cew)s?$/.test(name))
     .sort((a, b) => b.length - a.length)
     .join('|')})(?=\\s+[\\p{L}"“])`,
   'giu',

@@ -20,6 +20,13 @@ const shortened: Readonly<Record<string, string>> = {
   digr: 'digraph',
   contr: 'controlled',
   incl: 'and',
+  init: 'initial',
+  fin: 'final',
+  dig: 'digraph',
+  digs: 'digraphs',
+  suff: 'suffix',
+  pref: 'prefix',
+  poss: 'possessive',
 };
 
 /** Shorter words have too many neighbours. */
@@ -48,6 +55,11 @@ export function mendWord(word: string): string {
   if (short !== undefined) return short;
   if (word.length < SHORTEST - 1 || trade.has(word)) return word;
   return beginnings.get(word[0]!)?.find((one) => one.length >= SHORTEST && isSlip(word, one)) ?? word;
+}
+
+/** Whether a word is one that teachers shorten: init, cons. */
+export function isShortened(word: string): boolean {
+  return Object.hasOwn(shortened, word.toLowerCase());
 }
 
 /** Whether one of several words joined by hyphens is one of the trade: vowel-team, not nap-kin. */

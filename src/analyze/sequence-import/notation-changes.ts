@@ -131,8 +131,9 @@ export function possessiveKinds(lexemes: readonly Lexeme[], i: number): Notation
     let end = at;
     for (; end < Math.min(lexemes.length, at + 12); end++) {
       const { kind, text } = lexemes[end]!;
-      if (isKind(end)) kinds.push(text);
-      else if (
+      if (isKind(end)) {
+        if (wordAt(lexemes, end - 1) !== 'than') kinds.push(text);
+      } else if (
         /^(?:is|open|close)$/.test(kind) ||
         text === "'s" ||
         text === "s'" ||
@@ -147,7 +148,7 @@ export function possessiveKinds(lexemes: readonly Lexeme[], i: number): Notation
     if (lexemes[at]?.kind === 'close' && lexemes.slice(i, at).some(({ kind }) => kind === 'open')) at += 1;
   }
   if (/^(?:nouns?|apostrophes?)$/.test(wordAt(lexemes, at))) at += 1;
-  const ofOne = kinds.some((kind) => one.test(kind) && !(kind === 'one' && kinds.includes('more')));
+  const ofOne = kinds.some((kind) => one.test(kind));
   const ofMany = kinds.some((kind) => several.test(kind));
   const ids = ofOne && ofMany ? ['possessive'] : ofOne ? ['possessive-one'] : ['possessive-several'];
   return { taken: at - i, given: [{ ...lexemes[i]!, kind: 'meant', ids, end: lexemes[at - 1]!.end }] };

@@ -9,7 +9,7 @@ export function blendsWith(lexemes: readonly Lexeme[], i: number): Notation | nu
   while (/^(?:initial|beginning|start|starting|consonant|two|letter)$/.test(wordAt(lexemes, at))) at += 1;
   if (!/^(?:blends?|clusters?)$/.test(wordAt(lexemes, at))) return null;
   at += 1;
-  while (/^(?:beginning|starting|made|that|begin|start)$/.test(wordAt(lexemes, at))) at += 1;
+  while (/^(?:at|the|beginning|starting|made|that|begin|start)$/.test(wordAt(lexemes, at))) at += 1;
   if (!/^(?:with|of)$/.test(wordAt(lexemes, at))) return null;
   const given: Lexeme[] = [];
   let end = at + 1;

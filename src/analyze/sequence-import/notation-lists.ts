@@ -113,7 +113,12 @@ export function addedAffixes(lexemes: readonly Lexeme[], i: number): Notation | 
   if (!/^(?:add|adding|adds|added)$/.test(wordAt(lexemes, i))) return null;
   const listed: number[] = [];
   let end = i + 1;
-  while (/^(?:the|suffix|suffixes|ending|endings|prefix|prefixes)$/.test(wordAt(lexemes, end))) end += 1;
+  while (
+    /^(?:the|suffix|suffixes|ending|endings|prefix|prefixes)$/.test(wordAt(lexemes, end)) ||
+    // "adding a vowel suffix": an article.
+    (wordAt(lexemes, end) === 'a' && wordAt(lexemes, end + 1).length > 2)
+  )
+    end += 1;
   const first = end;
   for (let next = end; next < lexemes.length; next++) {
     const { kind, text } = lexemes[next]!;

@@ -1,3 +1,4 @@
+import { catalogue } from '../catalogue/catalogue.ts';
 import { longOf, matchWords, type NotationRule, phrase, stands } from './match-words.ts';
 import { changeOfBase, doubleThen, kindOfLetters, placeBehind, possessiveKinds } from './notation-changes.ts';
 import { blendsWith, familyWith, sharedNoun, shareSyllable, typesTogether } from './notation-families.ts';
@@ -19,6 +20,13 @@ const silentE = stands(
   '(?:(?:long )?vowels? (?:(?:with|and|plus|consonant)(?: an| a| the)? )?(?:silent |final )?e(?: at the end)?|(?:silent |final )?e at the end(?: of (?:a |the )?words?)?)',
   true,
 );
+
+/** Blends of so many letters in one place of a word. */
+function clustersOf(letters: 2 | 3, place: 'start' | 'end') {
+  return catalogue
+    .map(({ id }) => id)
+    .filter((id) => id.startsWith(`${place}-`) && id.length === place.length + 1 + letters);
+}
 
 /** Words that mean patterns, or letters. In order; the first that applies is taken. */
 export const patternNotations: readonly NotationRule[] = [
@@ -123,6 +131,52 @@ export const patternNotations: readonly NotationRule[] = [
     applies: phrase(
       '(?:doubl(?:e|es|ing) (?:the|a|of the)(?: last| final)?|doubling(?: last| final| of)?|double (?:the )?last) (?:consonant|letter)(?: rule)?(?: (?:at|to) the end)?(?: (?:when|before) adding.*)?',
       () => ['change-double'],
+    ),
+  },
+  {
+    name: 'two words in one',
+    example: 'two small words in one big word',
+    counterExample: 'two words',
+    applies: phrase(
+      '(?:two|2) (?:small |smaller |little |short |whole )?words (?:joined|put together|in|into|made into|that make|making)(?: to make)?(?: a| one)?(?: new| big| bigger| long| longer)?(?: word)?',
+      () => ['compound'],
+    ),
+  },
+  {
+    name: 'a consonant that is doubled',
+    example: 'last consonant doubled',
+    counterExample: 'doubled consonants',
+    applies: phrase(
+      '(?:the )?(?:last |final )?(?:consonant|letter) (?:is |gets )?(?:doubled|doubles)(?: before .*)?',
+      () => ['change-double'],
+    ),
+  },
+  {
+    name: 'an e that is dropped',
+    example: 'final e dropped',
+    counterExample: 'final e',
+    applies: phrase(
+      '(?:the )?(?:last |final |silent )?e (?:is |gets )?(?:dropped|drops|goes|left off|taken off)(?: before .*)?',
+      () => ['change-drop-e'],
+    ),
+  },
+  {
+    name: 'a y that becomes i',
+    example: 'y turned into i',
+    counterExample: 'y as i',
+    applies: phrase(
+      '(?:the )?(?:last |final )?y (?:is |gets )?(?:turned|turns|turning|changed|changes|becomes|becoming) (?:in)?(?:to )?(?:an )?i(?: before .*)?',
+      () => ['change-y-to-i'],
+    ),
+  },
+  {
+    name: 'consonants side by side',
+    example: 'two consonants at the end',
+    counterExample: 'consonants at the end',
+    applies: phrase(
+      `(?<count>two|2|three|3) consonants? (?:together |side by side )?${at}${ofWords}`,
+      ({ groups, 0: said }) =>
+        clustersOf(/2|two/.test(groups!.count!) ? 2 : 3, /end/.test(said) ? 'end' : 'start'),
     ),
   },
   {

@@ -255,7 +255,7 @@ function listsWords(text: string): boolean {
       (end, i) => findColumnKind(end) === 'by-sight' && (i === 0 || words.length <= LONGEST_BEFORE_NAME),
     );
     // "irregular" or "tricky" alone may begin a sentence.
-    if (name !== undefined && (/[ -]/.test(name) || /^(hfw|cew)s?$/i.test(name))) return true;
+    if (name !== undefined && (/[ -]/.test(name) || /^(hfw?|cew)s?$/i.test(name))) return true;
   }
   return false;
 }

@@ -69,13 +69,16 @@ function stepsByHeading(lines: readonly Line[]): readonly LaidStep[] {
     }
     const read = headingOf(line);
     const isNamed =
-      read.rest !== '' && line.heading !== 'label' && isName(read.rest, below(lines, i, line.heading));
+      read.rest !== '' &&
+      !/^(?:label|bullet)$/.test(line.heading) &&
+      isName(read.rest, below(lines, i, line.heading));
     const title = isNamed ? line.text.replace(/:$/, '') : read.title;
     const before = steps.at(-1);
     cells.start(steps.at(-1)?.cells);
     if (before !== undefined && before.cells.length === 0 && before.kind !== line.heading) {
       // A unit's heading right above that of its first week.
-      steps[steps.length - 1] = { title: `${before.title} · ${title}`, kind: line.heading, cells: [] };
+      const both = [before.title, title].filter((each) => each !== '').join(' · ');
+      steps[steps.length - 1] = { title: both, kind: line.heading, cells: [] };
     } else {
       steps.push({ title, kind: line.heading, cells: [], ...(isNamed ? { about: read.rest } : {}) });
     }
@@ -91,6 +94,7 @@ function stepsByHeading(lines: readonly Line[]): readonly LaidStep[] {
 /** The title of a heading's step, and what of the line it teaches. */
 function headingOf({ text, heading }: Line): { readonly title: string; readonly rest: string } {
   if (heading === 'letter' || heading === 'roman') return readLetterHeading(text)!;
+  if (heading === 'bullet') return { title: '', rest: text };
   // Its name is the heading of its letters as well.
   if (heading === 'label') return { title: named.exec(text)!.groups!.name!, rest: text };
   return readStepHeading(text) ?? { title: text.replace(/:$/, ''), rest: '' };

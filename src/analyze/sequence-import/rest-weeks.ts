@@ -4,7 +4,7 @@ import { restWords } from './word-roles.ts';
 /** Words that may stand beside "review" or "break" without making it something to teach. */
 const companions = new Set(
   [
-    'week weeks day days lesson lessons unit units step steps term terms half school year years quarter month time',
+    'back annual yearly week weeks day days lesson lessons unit units step steps term terms half school year years quarter month time',
     'of the and or to all any from in on for with our as at this that so far previous earlier past last end mid new',
     'no up check catch flex buffer make spring summer autumn fall winter easter christmas thanksgiving bank public',
     'floating flexible spare free off window period cycle pause',

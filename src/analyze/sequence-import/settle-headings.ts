@@ -1,4 +1,5 @@
 import { findColumnKind } from './column-kinds.ts';
+import { readItems } from './read-items.ts';
 import type { Line } from './read-lines.ts';
 import { readLetterHeading, readStepHeading } from './step-heading.ts';
 
@@ -13,7 +14,9 @@ export function settleHeadings(all: readonly Line[]): readonly Line[] {
     ['letter', letters && !counts],
   ]);
   const points = counting.get('letter') === false ? letteredPoints(lines) : new Set<Line>();
+  const bullets = bulletSteps(lines);
   return lines.map((line) => {
+    if (bullets.has(line)) return { ...line, heading: 'bullet' };
     if (points.has(line))
       return { ...line, text: readLetterHeading(line.text)!.rest, bullet: true, heading: null };
     return line.heading !== null && counting.get(line.heading) === false ? { ...line, heading: null } : line;
@@ -37,6 +40,32 @@ function letteredPoints(lines: readonly Line[]): ReadonlySet<Line> {
   }
   close();
   return points;
+}
+
+/** So many bullets a heading has at least, on average, where each of them is a step. */
+const MANY_BULLETS = 4;
+/** Headings of a large part of the school's time. */
+const spans = new Set('stage phase grade gr year quarter term trimester semester'.split(' '));
+
+/**
+ * Bullets that are steps: many below each year, term or stage, as `- sh, ch` below "Stage two", and below names in which nothing is
+ * taught, as "Senior class"; the bullets below "Week 2" or "Digraphs" are parts of one step.
+ */
+function bulletSteps(lines: readonly Line[]): ReadonlySet<Line> {
+  const heads = lines.filter(({ heading }) => heading !== null);
+  const isSpan = ({ text, heading }: Line) =>
+    spans.has(heading!) || (heading === 'lead' && teachesNothing(text));
+  const bullets = lines.filter(({ bullet, heading }) => bullet && heading === null);
+  const own = Math.min(...bullets.map(({ indent }) => indent));
+  const steps = bullets.filter(({ indent, text }) => indent === own && findColumnKind(text) === null);
+  if (heads.length < 2 || steps.length < heads.length * MANY_BULLETS) return new Set();
+  return new Set(heads.every(isSpan) && !steps.some(({ text }) => named.test(text)) ? steps : []);
+}
+
+function teachesNothing(text: string): boolean {
+  return readItems(text, 'patterns').every(
+    ({ status, headings }) => headings.length === 0 && (status === 'unknown' || status === 'ignored'),
+  );
 }
 
 /** Roman numbers are headings where they run on from I; a lone I, V or X among letters is one of them. */
@@ -161,4 +190,4 @@ export function isStrong({ heading }: Line): boolean {
 }
 
 /** Headings that count only where no stronger ones divide the text. */
-export const weak = new Set(['lead', 'number', 'letter', 'label']);
+export const weak = new Set(['lead', 'number', 'letter', 'label', 'bullet']);

@@ -1,5 +1,5 @@
 import type { PatternId } from '../types.ts';
-import { isTrade, mendWord } from './mend-word.ts';
+import { isShortened, isTrade, mendWord } from './mend-word.ts';
 import { soundsByName } from './sound-names.ts';
 import type { Mark } from './spellings.ts';
 
@@ -100,7 +100,11 @@ export function splitLexemes(text: string): readonly Lexeme[] {
     word.lastIndex = at;
     const found = word.exec(text)?.[0];
     if (found === undefined) {
-      if (text[at] === '.' && text[at + 1] === ' ') add('break', at + 1);
+      // A word that is shortened has its stop behind it: `init. bl`.
+      const isShort = isShortened(
+        lexemes.at(-1)?.end === at ? (/\p{L}+$/u.exec(text.slice(0, at))?.[0] ?? '') : '',
+      );
+      if (text[at] === '.' && text[at + 1] === ' ' && !isShort) add('break', at + 1);
       else at += 1;
       continue;
     }

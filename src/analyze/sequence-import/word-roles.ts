@@ -60,6 +60,8 @@ export const restWords: ReadonlySet<string> = new Set([
   'quiz',
   'exam',
   'exams',
+  'examination',
+  'examinations',
   'vacation',
   'inset',
   'checkpoint',

@@ -51,6 +51,17 @@ export const wordRules: readonly WordRule[] = [
     counterExample: 'a as in hat',
     applies: (reader, { i, lexeme }) => {
       const next = reader.lexemes[i + 1];
+      const before = reader.lexemes[i - 1]?.text ?? '';
+      // "ending in a v sound".
+      if (
+        lexeme.text === 'a' &&
+        lexeme.mark === 'none' &&
+        next?.kind === 'sound' &&
+        BEFORE_ARTICLE.test(before)
+      ) {
+        reader.wait(lexeme);
+        return 1;
+      }
       if (lexeme.text !== 'a' || lexeme.mark !== 'none' || next?.kind !== 'word' || next.mark !== 'none')
         return 0;
       if (!/^[^aeiou\d].{2}/.test(next.text) || fillerOrHint.test(next.text) || next.text.includes('_'))
@@ -192,6 +203,9 @@ export const wordRules: readonly WordRule[] = [
     },
   },
 ];
+
+/** Words before a noun that has an article. */
+const BEFORE_ARTICLE = /^(?:in|with|to|of|before|after|from|by|for)$/;
 
 /** Words after a letter that say something of it, so that the letter a before them is no article. */
 const fillerOrHint =
