@@ -1,3 +1,4 @@
+import { catalogue } from '../../analyze/index.ts';
 import type { Pattern } from '../../analyze/types.ts';
 import { soundName } from '../../marks/sound-names.ts';
 import { findExamples, plainExamples } from '../find-examples.ts';
@@ -107,8 +108,13 @@ function pickAny(words: readonly KnownWord[]): KnownWord | undefined {
   return words.find(({ reading }) => reading.affixes.length === 0);
 }
 
-/** The shorter names of things first among the common ones: they are easiest to picture. */
+/** The examples of the catalogue, which were chosen by hand. */
+const chosenByHand: ReadonlySet<string> = new Set(catalogue.flatMap(({ examples }) => examples));
+
+/** Words chosen by hand where there are some; else the shorter names of things first among the common ones: they are easiest to picture. */
 function showable(words: readonly KnownWord[]): readonly KnownWord[] {
+  const chosen = words.filter(({ word }) => chosenByHand.has(word));
+  if (chosen.length > 0) return chosen;
   const some = words.slice(0, 24);
   const things = some.filter(({ parts, word }) => parts[0] === 'n' && word.length <= 6);
   return things.length > 2 ? things.slice(0, 8) : some.slice(0, 8);
