@@ -58,7 +58,7 @@ function bulletSteps(lines: readonly Line[]): ReadonlySet<Line> {
   const bullets = lines.filter(({ bullet, heading }) => bullet && heading === null);
   const own = Math.min(...bullets.map(({ indent }) => indent));
   const steps = bullets.filter(({ indent, text }) => indent === own && findColumnKind(text) === null);
-  if (heads.length < 2 || steps.length < heads.length * MANY_BULLETS) return new Set();
+  if (heads.length === 0 || steps.length < heads.length * MANY_BULLETS) return new Set();
   return new Set(heads.every(isSpan) && !steps.some(({ text }) => named.test(text)) ? steps : []);
 }
 
