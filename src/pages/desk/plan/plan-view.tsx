@@ -99,7 +99,7 @@ export function PlanView({ text, shade, judge, storyWords, onEdit, onStoryWords 
             ))}
           </select>
         </p>
-        <label class="row">
+        <label class="drop-more">
           <input
             type="checkbox"
             checked={dropsMore}
