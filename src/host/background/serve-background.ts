@@ -34,6 +34,7 @@ export function serveBackground(): void {
   serveSyncCopy();
   const forEver = new AbortController().signal;
   let judge: Promise<Judge> | undefined;
+  let ready: Judge | undefined;
   watchStoredGroups(() => {
     judge = undefined;
   }, forEver);
@@ -49,11 +50,13 @@ export function serveBackground(): void {
   }
 
   /**
-   * While a page looks for its story: opens the guessing model, which takes a tenth of a second, and judges the commonest words, most of
-   * those of any page, so that fewer are left when the page asks. Once; they are remembered.
+   * While a page looks for its story, opens the guessing model, which takes a tenth of a second, and judges the commonest words: they are
+   * most of any page, and the judge remembers them. Each judge needs it once.
    */
   async function getReady(): Promise<void> {
     const [verdictOf, words] = await Promise.all([loadJudge(), loadCommonWords()]);
+    if (verdictOf === ready) return;
+    ready = verdictOf;
     for (const [i, word] of [UNLISTED, ...words].entries()) {
       verdictOf(word);
       // A question that has come meanwhile goes first.
