@@ -33,7 +33,8 @@ export function changeOfBase(lexemes: readonly Lexeme[], i: number): Notation | 
   if (/^(?:or|and|[/,&])$/.test(lexemes[at]?.text ?? '') && change.some(([one]) => one.test(text(at + 1))))
     at += 2;
   const joined = lexemes[at];
-  const says = /^(?:to|into|becomes?|becoming|changes|changing|changed|turns|turning|for|with)$/;
+  const says = /^(?:to|into|becomes?|becoming|changes|changing|changed|turns|turned|turning|for|with)$/;
+  skip(/^(?:is|gets)$/);
   if (joined?.kind === 'is' && joined.text === '→') at += 1;
   else if (says.test(text(at)) && (led || !/^(?:for|with)$/.test(text(at)))) at += 1;
   else return null;

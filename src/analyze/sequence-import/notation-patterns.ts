@@ -161,15 +161,6 @@ export const patternNotations: readonly NotationRule[] = [
     ),
   },
   {
-    name: 'a y that becomes i',
-    example: 'y turned into i',
-    counterExample: 'y as i',
-    applies: phrase(
-      '(?:the )?(?:last |final )?y (?:is |gets )?(?:turned|turns|turning|changed|changes|becomes|becoming) (?:in)?(?:to )?(?:an )?i(?: before .*)?',
-      () => ['change-y-to-i'],
-    ),
-  },
-  {
     name: 'consonants side by side',
     example: 'two consonants at the end',
     counterExample: 'consonants at the end',
