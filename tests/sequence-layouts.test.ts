@@ -62,18 +62,22 @@ test.each(Object.keys(layOuts))('the same steps are found in %s', (name) => {
 
 function readTexts(path: string) {
   const folder = new URL(path, import.meta.url);
-  return readdirSync(folder, { recursive: true, encoding: 'utf8' })
+  const texts = readdirSync(folder, { recursive: true, encoding: 'utf8' })
     .filter((file) => file.endsWith('.txt'))
     .map((file) => scoreSteps(readFileSync(new URL(file, folder), 'utf8'), engine));
+  const clauses = texts.flatMap((text) => text.clauses);
+  return {
+    clauses,
+    steps: texts.flatMap(({ steps }) => steps),
+    count: (verdict: string) => clauses.filter((clause) => clause.verdict === verdict).length,
+  };
 }
 
 /** Texts in looser styles than those of `steps`: an email, prose, typing errors, lines with slashes. Annotated before they were read. */
 test('the steps of looser texts are found, and as many clauses as before are read right', () => {
-  const texts = readTexts('sequences/more-steps/');
-  const clauses = texts.flatMap((text) => text.clauses);
-  const count = (verdict: string) => clauses.filter((clause) => clause.verdict === verdict).length;
+  const { clauses, steps, count } = readTexts('sequences/more-steps/');
   expect(clauses).toHaveLength(407);
-  expect(texts.flatMap(({ steps }) => steps).filter(({ found }) => found === null)).toEqual([]);
+  expect(steps.filter(({ found }) => found === null)).toEqual([]);
   expect(count('right')).toBeGreaterThanOrEqual(382);
   expect(count('wrong but sure')).toBeLessThanOrEqual(4);
 });
@@ -83,23 +87,17 @@ test('the steps of looser texts are found, and as many clauses as before are rea
  * were right in 86.3 % of clauses with the rules mended by the first's.
  */
 test('as many clauses of other authors as before are read right, and what is read wrong is seldom sure', () => {
-  const texts = readTexts('sequences/other-steps/');
-  const clauses = texts.flatMap((text) => text.clauses);
-  const count = (verdict: string) => clauses.filter((clause) => clause.verdict === verdict).length;
+  const { clauses, steps, count } = readTexts('sequences/other-steps/');
   expect(clauses).toHaveLength(1085);
-  expect(
-    texts.flatMap(({ steps }) => steps).filter(({ found }) => found !== null).length,
-  ).toBeGreaterThanOrEqual(673);
+  expect(steps.filter(({ found }) => found !== null).length).toBeGreaterThanOrEqual(673);
   expect(count('right')).toBeGreaterThanOrEqual(1037);
   expect(count('wrong but sure')).toBeLessThanOrEqual(12);
 });
 
 test('the steps of whole documents are found and titled, and what is read wrong is seldom sure', () => {
-  const texts = readTexts('sequences/steps/');
-  const clauses = texts.flatMap((text) => text.clauses);
-  const count = (verdict: string) => clauses.filter((clause) => clause.verdict === verdict).length;
+  const { clauses, steps, count } = readTexts('sequences/steps/');
   expect(clauses.length).toBeGreaterThan(400);
-  expect(texts.flatMap(({ steps }) => steps).filter(({ titled }) => !titled)).toEqual([]);
+  expect(steps.filter(({ titled }) => !titled)).toEqual([]);
   expect(count('right') / clauses.length).toBeGreaterThanOrEqual(0.95);
   expect(count('wrong but sure') / clauses.length).toBeLessThan(0.005);
 });
