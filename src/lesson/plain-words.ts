@@ -9,8 +9,8 @@ const adult: ReadonlySet<string> = new Set(data.adult.split(' '));
 const young: ReadonlySet<string> = new Set(data.young.split(' '));
 
 /**
- * Whether a child of the primary grades knows a word that stands alone: kite and ship, not lease nor gout. A form of another
- * word (kites) is known with it, unless it is rare itself.
+ * Whether a child of the primary grades knows a word by itself: kite and ship, not lease or gout. A child who knows a word knows
+ * its forms (kites), unless they are rare.
  */
 export function isPlain(word: string, base: string | null, bank: WordBank): boolean {
   const rankOf = (each: string): number => bank.find(each)?.rank ?? Number.POSITIVE_INFINITY;

@@ -9,9 +9,8 @@ import { sharesOfForm } from './weigh-readings.ts';
 export interface Place {
   readonly before: string;
   readonly after: string;
-  /** Two before, two after. */
+  /** Two before. */
   readonly before2: string;
-  readonly after2: string;
   /** What is left of the sentence, up to a mark and at most six words. */
   readonly ahead: readonly string[];
   /** The next word is likely a noun, or an adjective before one. */
@@ -307,7 +306,6 @@ export function placeOf(pieces: readonly Piece[], at: number, table: SwapTable):
     before: lower(-1),
     after: lower(1),
     before2: lower(-2),
-    after2: lower(2),
     ahead: mark < 0 ? following : following.slice(0, mark),
     isBeforeNoun,
     table,

@@ -73,7 +73,7 @@ export function hostPage<Parts extends Record<PagePart, unknown>>(
   };
   // The page's own words come first.
   if (self === top) void ready.then(shadeFrames, shadeFrames);
-  // Frames that are later still: lazy ones below the view, those of slow servers.
+  // Some frames load later: lazy ones below the view, and frames of slow servers.
   const onLoad = ({ target }: Event): void => {
     if (/frame$/i.test((target as Element).tagName)) shadeFrames();
   };

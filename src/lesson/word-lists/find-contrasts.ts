@@ -14,7 +14,8 @@ const ENOUGH = 4;
  * `added`: an ending or a beginning (jumped jump); `changed`: an ending that changes its base (ponies pony); `base`: two bases
  * under one ending (hopping hoping).
  */
-export type ContrastKind = 'base' | 'more' | 'changed' | 'added' | 'sound';
+const KINDS = ['base', 'more', 'changed', 'added', 'sound'] as const;
+export type ContrastKind = (typeof KINDS)[number];
 
 /** Pairs that one question fits; the first word of each has the pattern. */
 export interface Contrasts {
@@ -65,7 +66,6 @@ export function findContrasts(
   return { kind, pairs: picker.pickEarly(likest, count).map(({ from, to }) => [from, to]) };
 }
 
-const KINDS: readonly ContrastKind[] = ['base', 'more', 'changed', 'added', 'sound'];
 const CHANGE_OR_DROP: ReadonlySet<OneStep['kind']> = new Set(['change', 'drop']);
 
 /** Which kind of pair two words one step apart are, for the patterns that only the first has; null where they show none of them. */
