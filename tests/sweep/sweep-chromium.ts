@@ -46,6 +46,10 @@ async function visit(
     await before?.evaluate(whenNoFigure);
     const opened = before ?? nextSidePanel(session, PATIENCE);
     const marked = page.evaluate(whenMarked, { wanted: true, patience: PATIENCE });
+    // A visit may end before the marks come, and then nobody waits for them.
+    marked.catch(() => {});
+    // What the page's own scripts did wrong before is not ours.
+    errors.length = 0;
     const pressed = Date.now();
     await press(page);
     const panel = await opened;
@@ -59,6 +63,7 @@ async function visit(
         [...document.querySelectorAll('.note, .scope-part')].map((one) => one.textContent).join(' | '),
     );
     const unmarked = page.evaluate(whenMarked, { wanted: false, patience: PATIENCE });
+    unmarked.catch(() => {});
     await press(page);
     await unmarked;
     const after = await page.evaluate(readState);

@@ -37,6 +37,10 @@ async function visit(firefox: Firefox, asker: Page, address: string): Promise<Vi
     const before = await page.evaluate(readState);
     await sidebarSays(firefox, false).catch(() => null);
     const marked = page.evaluate(whenMarked, { wanted: true, patience: PATIENCE });
+    // A visit may end before the marks come, and then nobody waits for them.
+    marked.catch(() => {});
+    // What the page's own scripts did wrong before is not ours.
+    errors.length = 0;
     const pressed = Date.now();
     await firefox.press(page);
     const shown = await sidebarSays(firefox, true).catch(() => null);
@@ -49,6 +53,7 @@ async function visit(firefox: Firefox, asker: Page, address: string): Promise<Vi
         [...document.querySelectorAll('.note, .scope-part')].map((one) => one.textContent).join(' | '),
       ));
     const unmarked = page.evaluate(whenMarked, { wanted: false, patience: PATIENCE });
+    unmarked.catch(() => {});
     await firefox.press(page);
     await unmarked;
     return {
