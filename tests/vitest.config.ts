@@ -1,4 +1,5 @@
 import { readFileSync } from 'node:fs';
+import { availableParallelism } from 'node:os';
 import { globSync } from 'tinyglobby';
 import { defineConfig } from 'vitest/config';
 
@@ -31,12 +32,15 @@ const inBrowsers = {
   expect: { poll: { timeout: 10_000 } },
   // A browser may stumble; .ci/run names each test that needed its second try, so that its cause is looked for.
   retry: 1,
-  fileParallelism: false,
+  // Each file has a browser of its own. They come after the tests without one, which use all of the machine.
+  maxWorkers: 2,
+  sequence: { groupOrder: 1 },
 };
 
 export default defineConfig({
   test: {
     root,
+    maxWorkers: Math.max(2, availableParallelism()),
     projects: [
       {
         extends: true,
