@@ -14,15 +14,29 @@ interface GapListProps {
   readonly onTaught: (pattern: PatternId) => void;
 }
 
-/** The patterns this page asks for and the group lacks, those that open most words first. */
-export function GapList({ gaps, links, onTaught }: GapListProps) {
-  const [all, setAll] = useState(false);
-  const { list, leave } = useKeptFocus<HTMLUListElement>(gaps);
-  if (gaps.length === 0) return null;
-  const shown = all ? gaps : gaps.slice(0, SHOWN);
+/** The patterns this page asks for and the group lacks, those that open most words first, under their heading. */
+export function GapList(props: GapListProps) {
+  if (props.gaps.length === 0) return null;
   return (
     <section aria-labelledby="gaps-title">
       <h2 id="gaps-title">{say('ui.missingPatterns')}</h2>
+      <GapRows {...props} />
+    </section>
+  );
+}
+
+interface GapRowsProps extends GapListProps {
+  /** The step that teaches a pattern, to be said in its row; null where it is not said. */
+  readonly stepOf?: (pattern: PatternId) => number | null;
+}
+
+/** Missing patterns in the order given, each with its words and a box to mark it as taught. */
+export function GapRows({ gaps, links, onTaught, stepOf = () => null }: GapRowsProps) {
+  const [all, setAll] = useState(false);
+  const { list, leave } = useKeptFocus<HTMLUListElement>(gaps.map(({ pattern }) => pattern).join());
+  const shown = all ? gaps : gaps.slice(0, SHOWN);
+  return (
+    <>
       <ul class="gaps" ref={list}>
         {shown.map((gap, i) => (
           <li key={gap.pattern} class="gap">
@@ -41,7 +55,7 @@ export function GapList({ gaps, links, onTaught }: GapListProps) {
                 <span class="unseen">: {patternName(gap.pattern)}</span>
               </label>
             </div>
-            <p class="quiet">{describeOpens(gap)}</p>
+            <p class="quiet">{describeGap(gap, stepOf(gap.pattern))}</p>
             <WordButtons list={gap.pattern} words={gap.words} links={links} />
           </li>
         ))}
@@ -51,10 +65,12 @@ export function GapList({ gaps, links, onTaught }: GapListProps) {
           {all ? say('ui.showFewer') : say('ui.showMore', { count: gaps.length - SHOWN })}
         </button>
       )}
-    </section>
+    </>
   );
 }
 
-function describeOpens({ opens, words }: Gap): string {
-  return opens > 0 ? say('ui.opensPlaces', { count: opens }) : say('ui.needMore', { count: words.length });
+function describeGap({ opens, words }: Gap, step: number | null): string {
+  const opened =
+    opens > 0 ? say('ui.opensPlaces', { count: opens }) : say('ui.needMore', { count: words.length });
+  return step === null ? opened : `${say('ui.step', { step })} · ${opened}`;
 }

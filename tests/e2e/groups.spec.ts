@@ -5,6 +5,7 @@ import { axeFaults } from './axe-faults.ts';
 import { startBrowser, type TestBrowser } from './browser.ts';
 import { clearKept } from './clear-kept.ts';
 import { markedWords } from './marked-words.ts';
+import { openFolds } from './open-folds.ts';
 
 let browser: TestBrowser;
 let view: Page;
@@ -53,6 +54,7 @@ describe('a group', () => {
       browser.serve('ship.html', '<title>Ship</title><p>A ship in the bay.</p>'),
     );
     const panel = await browser.openPanel(story);
+    await openFolds(panel);
     const opened = browser.context.waitForEvent('page');
     await panel.getByRole('link', { name: 'Edit groups' }).click();
     const page = await opened;
@@ -106,8 +108,8 @@ describe('a group', () => {
       browser.serve('ship.html', '<title>Ship</title><p>A ship in the bay.</p>'),
     );
     const panel = await browser.openPanel(story);
-    await panel.getByText('Edit groups').waitFor();
-    expect(await panel.locator('.group-name option:checked').textContent()).toBe('Plovers');
+    await panel.locator('.group-name').waitFor();
+    expect(await panel.locator('.group-name').textContent()).toBe('Plovers');
   });
 });
 
@@ -200,6 +202,7 @@ describe('a pasted sequence', () => {
     expect(beyond).toContain('green');
     expect(beyond).not.toContain('They');
     const panel = await browser.openPanel(story);
+    await openFolds(panel);
     await panel.getByText('in Harbour plan').waitFor();
 
     // A change of the steps shades the open page anew.

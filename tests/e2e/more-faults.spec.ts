@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import type { CDPSession, Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import { startBrowser, type TestBrowser } from './browser.ts';
+import { openFolds } from './open-folds.ts';
 
 const story = readFileSync(new URL('../../public/story/index.html', import.meta.url), 'utf8');
 let browser: TestBrowser;
@@ -81,14 +82,16 @@ describe('a clock that went back a year', () => {
   test('keeps both moves of a group, by their days', async () => {
     const panelOf = async (before?: () => void): Promise<Page> => {
       const panel = await openOwn('sidepanel.html', before);
-      await panel.locator('#step').waitFor();
+      await openFolds(panel);
       return panel;
     };
     const now = await panelOf();
     await now.evaluate(() => chrome.storage.local.clear());
     await now.reload();
+    await openFolds(now);
     await now.locator('#step').focus();
     await now.keyboard.press('ArrowRight');
+    await now.getByRole('button', { name: 'Move Herons to step 25' }).click();
     await now.getByText('Step 25 of').waitFor();
     await expect.poll(() => now.evaluate(() => chrome.storage.local.get('groups'))).toHaveProperty('groups');
     const early = await panelOf(() => {
@@ -101,6 +104,7 @@ describe('a clock that went back a year', () => {
     });
     await early.locator('#step').focus();
     await early.keyboard.press('ArrowRight');
+    await early.getByRole('button', { name: 'Move Herons to step 26' }).click();
     await expect
       .poll(() =>
         early.evaluate(async () => {

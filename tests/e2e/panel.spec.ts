@@ -5,6 +5,7 @@ import { axeFaults } from './axe-faults.ts';
 import { browserPage, startBrowser, type TestBrowser } from './browser.ts';
 import { clearKept } from './clear-kept.ts';
 import { markedWords } from './marked-words.ts';
+import { openFolds } from './open-folds.ts';
 
 let browser: TestBrowser;
 let page: Page;
@@ -23,7 +24,8 @@ beforeEach(async () => {
   await browser.press(page);
   await page.waitForFunction(() => CSS.highlights.size > 0);
   panel = await browser.openPanel(page);
-  await panel.waitForSelector('.reach');
+  await panel.waitForSelector('.missing');
+  await openFolds(panel);
 });
 
 /** The words beside the box that has the focus. */
@@ -107,20 +109,68 @@ describe('the panel for the bundled story', () => {
     await expect.poll(pointedAt).toBe(first);
   });
 
-  test('a later step of the sequence reads more', async () => {
+  test('a later step is tried without moving the group; then the group is moved, and back', async () => {
     const before = await reach();
+    const marked = (await markedWords(page)).beyond.length;
     const slider = panel.getByRole('slider');
+    const own = panel.locator('.step-count');
     await slider.focus();
     for (let step = 25; step <= 36; step++) {
       await slider.press('ArrowRight');
-      await panel.getByText(new RegExp(`^Step ${step} of`)).waitFor();
+      await panel.getByText(`This page is shown at step ${step}.`).waitFor();
     }
-    await panel.waitForFunction(
-      (text) => document.querySelector('.reach-figure')?.textContent !== text,
-      `${before.toFixed(1)}%`,
+    await expect.poll(reach).toBeGreaterThan(before);
+    await page.waitForFunction((count) => (CSS.highlights.get('wr-1')?.size ?? 0) < count, marked);
+    expect(await own.textContent()).toContain('Step 24');
+    expect(await axeFaults(panel)).toEqual([]);
+
+    await panel.getByRole('button', { name: 'Back to step 24' }).click();
+    await expect.poll(reach).toBe(before);
+
+    await slider.fill('36');
+    await panel.getByRole('button', { name: 'Move Herons to step 36' }).click();
+    await panel.getByText('Herons moved to step 36.').waitFor();
+    await expect.poll(() => own.textContent()).toContain('Step 36');
+    await expect.poll(reach).toBeGreaterThan(before);
+    await panel.getByRole('button', { name: 'Undo' }).click();
+    await expect.poll(() => own.textContent()).toContain('Step 24');
+    await expect.poll(reach).toBe(before);
+  });
+
+  test('a step that is tried ends with the panel', async () => {
+    const marked = (await markedWords(page)).beyond.length;
+    await panel.getByRole('slider').fill('60');
+    await page.waitForFunction((count) => (CSS.highlights.get('wr-1')?.size ?? 0) < count, marked);
+    await panel.goto('about:blank');
+    await page.waitForFunction((count) => CSS.highlights.get('wr-1')?.size === count, marked);
+  });
+
+  test('the first missing pattern is in view at 360 by 653 pixels, and three presses of Tab away', async () => {
+    await panel.setViewportSize({ width: 360, height: 653 });
+    await panel.locator('.missing > details').evaluateAll((folds) => {
+      for (const fold of folds) fold.removeAttribute('open');
+    });
+    await panel.locator('.group > details').evaluate((line) => line.removeAttribute('open'));
+    await panel.locator('main').focus();
+    for (let press = 1; press <= 3; press++) await panel.keyboard.press('Tab');
+    expect(await focused()).toMatch(/^Mark as taught: /);
+    const [row, bar] = await Promise.all(
+      ['.gap', '.panel-bar'].map((part) => panel.locator(part).first().boundingBox()),
     );
-    expect(await panel.locator('.step-count').textContent()).toContain('Step 36');
-    expect(await reach()).toBeGreaterThan(before);
+    expect(row!.y + row!.height).toBeLessThan(bar!.y);
+  });
+
+  test('a word is counted as a name and as judged again in the same place', async () => {
+    const before = await reach();
+    await panel.getByRole('button', { name: 'winding', exact: true }).first().click();
+    const card = panel.getByRole('region', { name: 'The word winding' });
+    const judged = card.getByRole('radio', { name: 'as judged' });
+    await card.getByRole('radio', { name: 'by-sight word' }).click();
+    await panel.getByText('winding counts as: by-sight word.').waitFor();
+    await expect.poll(reach).toBeGreaterThan(before);
+    await panel.getByRole('button', { name: 'Undo' }).click();
+    await expect.poll(reach).toBe(before);
+    await expect.poll(() => judged.isChecked()).toBe(true);
   });
 
   test('a click on the toolbar button again takes the shading away, and the panel says so', async () => {

@@ -3,6 +3,7 @@ import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest'
 import { axeFaults } from './axe-faults.ts';
 import { onlyIn, startBrowser, type TestBrowser } from './browser.ts';
 import { markedWords } from './marked-words.ts';
+import { openFolds } from './open-folds.ts';
 
 let browser: TestBrowser;
 
@@ -101,6 +102,7 @@ describe('frames', () => {
       expect(await panel.getByRole('link', { name: /localhost|127/ }).count()).toBe(0);
       expect(await panel.getByRole('link', { name: 'Whale log' }).getAttribute('href')).toBe(foreign);
 
+      await openFolds(panel);
       await panel.getByRole('button', { name: 'lanterns', exact: true }).first().click();
       await frame.waitForFunction(() => CSS.highlights.get('wr-4')?.size === 1);
 
@@ -259,7 +261,8 @@ describe('privacy', () => {
     const fromPage: string[] = [];
     page.on('request', (request) => fromPage.push(request.url()));
     const panel = await browser.openPanel(page);
-    await panel.waitForSelector('.reach');
+    await panel.waitForSelector('.missing');
+    await openFolds(panel);
     await panel.getByRole('button', { name: 'lighthouse', exact: true }).first().click();
     await panel.getByRole('region', { name: 'The word lighthouse' }).waitFor();
     expect(asked).toEqual([]);

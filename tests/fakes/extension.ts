@@ -119,6 +119,8 @@ const extension = {
     getManifest: () => ({ version: '0.1.0' }),
     sendMessage: (message: unknown) => send(message),
     onMessage: messages,
+    onConnect: heard(),
+    connect: () => ({ onDisconnect: heard(), disconnect: () => undefined }),
     onInstalled: heard(),
   },
   tabs: {

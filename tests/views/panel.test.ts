@@ -29,7 +29,16 @@ const chosen = () => {
 const open = async () => {
   await openPage(Panel);
   await screen.locator('.reach').waitFor();
+  openFolds();
 };
+
+/** Opens the group's line, and the missing patterns of later steps. */
+function openFolds(): void {
+  const folds = document.querySelectorAll<HTMLDetailsElement>('.group > details, .missing > details');
+  for (const fold of folds) fold.open = true;
+  const more = document.querySelectorAll<HTMLElement>('.missing > details > [aria-expanded="false"]');
+  for (const button of more) button.click();
+}
 
 describe('the panel for the bundled story', () => {
   beforeEach(open);
@@ -98,10 +107,30 @@ describe('the panel for the bundled story', () => {
     await screen.getByText('Already on the shelf.').waitFor();
   });
 
+  test('a change is said, and taken back by Undo', async () => {
+    const before = await reach();
+    await screen.getByRole('listitem').filter({ hasText: 'igh as in light' }).getByRole('checkbox').click();
+    await screen.getByText('Marked as taught: igh as in light.').waitFor();
+    await screen.getByRole('button', { name: 'Undo' }).click();
+    await expect.poll(reach).toBe(before);
+    expect(chosen().alsoTaught).toEqual([]);
+  });
+
+  test('a word counts as what the teacher says of it, one thing at a time', async () => {
+    await screen.getByRole('button', { name: 'should', exact: true }).first().click();
+    const before = ['boat', 'sea', 'school'];
+    const as = (name: string) => screen.getByRole('radio', { name });
+    await as('by-sight word').click();
+    await expect.poll(() => kept.has('groups') && chosen()).toMatchObject({ bySight: [...before, 'should'] });
+    await screen.getByRole('button', { name: 'Undo' }).click();
+    await expect.poll(chosen).toMatchObject({ bySight: before });
+  });
+
   test('every step of the climb of the report is what the panel says once the group is there', async () => {
     const reaches = new Map<number, number>();
     for (const step of [0, 1, 37, 75]) {
       await screen.getByRole('slider').fill(String(step));
+      await screen.getByRole('button', { name: `to step ${step}` }).click();
       await expect.poll(() => screen.locator('.step-count').textContent()).toContain(`Step ${step}`);
       await expect
         .poll(() => (kept.get('groups') as { groups: { herons: { step: number } } })?.groups.herons.step)

@@ -11,8 +11,9 @@ import { askPage, askWords, setScope } from '../page-talk/client.ts';
 import { hearMessages } from '../page-talk/hear-messages.ts';
 import { type Answers, answer, isQuestion, type ToBackground } from '../page-talk/messages.ts';
 import { bringPart, shadeFrames, shadePage, toggleShading, watchPageNews } from '../page-talk/page-access.ts';
+import { whenTrialEnds } from '../page-talk/trial-line.ts';
 import { changeGroup } from '../store/change-group.ts';
-import { changeChosen, chosenGroup, loadGroups } from '../store/groups-store.ts';
+import { changeChosen, loadGroups, shownGroup, tryStep } from '../store/groups-store.ts';
 import { withinSequence } from '../store/move-group.ts';
 import { findSequence, loadSequences, type Sequences } from '../store/sequences-store.ts';
 import { watchStoredGroups } from '../store/watch-stored.ts';
@@ -41,7 +42,7 @@ export function serveBackground(): void {
 
   function loadJudge(): Promise<Judge> {
     judge ??= Promise.all([loadEngine(), loadGroups(), loadSequences()]).then(([engine, groups, sequences]) =>
-      createJudge(engine, compile(chosenGroup(groups), sequences)),
+      createJudge(engine, compile(shownGroup(groups), sequences)),
     );
     judge.catch(() => {
       judge = undefined;
@@ -106,6 +107,7 @@ export function serveBackground(): void {
     if (reason === 'install' && !temporary)
       void browser.tabs.create({ url: browser.runtime.getURL('/welcome.html') });
   });
+  whenTrialEnds(() => void tryStep(null).catch(() => undefined));
   serveBadge(loadJudge, forEver);
   serveActions();
 }

@@ -12,6 +12,14 @@ export interface Groups {
   readonly groups: Readonly<Record<string, Group>>;
   /** Groups as stored that this version cannot read; they are kept as they are for one that can. */
   readonly unread: Readonly<Record<string, unknown>>;
+  /** The step at which pages show the chosen group for a while, which moves nobody; null where they show its own. */
+  readonly trial?: Trial | null;
+}
+
+/** Another step of a group's sequence, tried on pages. */
+interface Trial {
+  readonly group: string;
+  readonly step: number;
 }
 
 const VERSION = 1;
@@ -27,6 +35,7 @@ interface Stored {
   readonly version: number;
   readonly chosen: string;
   readonly groups: Readonly<Record<string, unknown>>;
+  readonly trial?: Trial | null;
 }
 
 /** The stored groups, or the starters when nothing was stored yet. */
@@ -44,15 +53,29 @@ export function chosenGroup(groups: Groups): Group {
   return findGroup(groups, groups.chosen) ?? Object.values(groups.groups)[0]!;
 }
 
+/** The group a page shows now: the chosen one, at the step that is tried if there is one. */
+export function shownGroup(groups: Groups): Group {
+  const group = chosenGroup(groups);
+  return groups.trial ? { ...group, step: groups.trial.step } : group;
+}
+
 /**
  * Changes the stored groups by a function of what is stored; one change after another, so that none is lost.
  */
 export function changeGroups(change: (groups: Groups) => Groups): Promise<void> {
   return inTurn(GROUPS_KEY, async () => {
-    const { chosen, groups, unread } = change(await loadGroups());
+    const { chosen, groups, unread, trial } = change(await loadGroups());
     const stored: Stored = { version: VERSION, chosen, groups: { ...unread, ...groups } };
-    await storeItem(GROUPS_KEY, stored);
+    await storeItem(GROUPS_KEY, trial?.group === chosen ? { ...stored, trial } : stored);
   });
+}
+
+/** Shows the chosen group on pages as if it were at another step, or with null at its own again. */
+export function tryStep(step: number | null): Promise<void> {
+  return changeGroups((groups) => ({
+    ...groups,
+    trial: step === null ? null : { group: groups.chosen, step },
+  }));
 }
 
 /** Replaces the chosen group by a function of it. */
@@ -78,7 +101,14 @@ function readStored(value: unknown): Groups {
   }
   const { chosen } = stored;
   const isThere = typeof chosen === 'string' && Object.hasOwn(groups, chosen);
-  return { chosen: isThere ? chosen : Object.keys(groups)[0]!, groups: byName(groups), unread };
+  const inUse = isThere ? chosen : Object.keys(groups)[0]!;
+  return { chosen: inUse, groups: byName(groups), unread, trial: readTrial(stored.trial, inUse) };
+}
+
+function readTrial(value: unknown, chosen: string): Trial | null {
+  const { group, step } = (value ?? {}) as Partial<Trial>;
+  const isStep = typeof step === 'number' && Number.isInteger(step) && step >= 0;
+  return group === chosen && isStep ? { group, step } : null;
 }
 
 function freeId(id: string, taken: object): string {

@@ -1,7 +1,7 @@
 import type { Group } from '../../analyze/types.ts';
 import { changeGroups, findGroup, freeGroupId, type Groups } from '../../host/store/groups-store.ts';
+import { noteEdit } from '../../ui/edit-log.ts';
 import { say } from '../../wording/say.ts';
-import { noteEdit } from './edit-log.ts';
 
 /** Changes one group, in a way that can be undone; nothing happens when it is gone. */
 export async function editGroup(id: string, says: string, change: (group: Group) => Group): Promise<void> {

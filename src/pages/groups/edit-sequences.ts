@@ -6,8 +6,8 @@ import {
   freeSequenceId,
   loadSequences,
 } from '../../host/store/sequences-store.ts';
+import { noteEdit } from '../../ui/edit-log.ts';
 import { say } from '../../wording/say.ts';
-import { noteEdit } from './edit-log.ts';
 import type { EditedSteps } from './edit-steps.ts';
 import { go } from './use-route.ts';
 

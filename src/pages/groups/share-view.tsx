@@ -11,7 +11,7 @@ import { changeGroups } from '../../host/store/groups-store.ts';
 import { today } from '../../host/store/move-group.ts';
 import { changeSequences } from '../../host/store/sequences-store.ts';
 import { StorageFault } from '../../host/store/store-item.ts';
-import { forgetEdits, noteEdit } from './edit-log.ts';
+import { forgetEdits, noteEdit } from '../../ui/edit-log.ts';
 import './share.css';
 import { FileDrop } from '../../ui/file-drop.tsx';
 import { saveFile } from '../../ui/save-file.ts';

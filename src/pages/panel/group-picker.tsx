@@ -1,72 +1,98 @@
 import { useState } from 'preact/hooks';
-import type { SequenceStep } from '../../analyze/types.ts';
-import { changeChosen, changeGroups, chosenGroup, type Groups } from '../../host/store/groups-store.ts';
-import { moveGroup, today } from '../../host/store/move-group.ts';
+import type { Sequence } from '../../analyze/types.ts';
+import {
+  changeChosen,
+  changeGroups,
+  chosenGroup,
+  type Groups,
+  tryStep,
+} from '../../host/store/groups-store.ts';
 import { findSequence, type Sequences } from '../../host/store/sequences-store.ts';
 import { GroupOptionsView } from '../../ui/group-options.tsx';
 import { patternNames } from '../../ui/pattern-names.ts';
 import { stepTitle } from '../../ui/step-title.ts';
 import { say } from '../../wording/say.ts';
 
-/** Chooses the group, and the step it has reached in its sequence. */
+/** The group and its step in one line, which opens to choose the group, try other steps, and set how words are decoded. */
 export function GroupPicker({ groups, sequences }: { groups: Groups; sequences: Sequences }) {
   const group = chosenGroup(groups);
   const sequence = findSequence(sequences, group.sequence);
   const unread = Object.keys(groups.unread);
+  const at = sequence ? Math.min(group.step, sequence.steps.length) : 0;
   return (
     <section class="group" aria-label={say('panel.group')}>
-      <label class="group-name">
-        <span class="unseen">{say('panel.group')}</span>
-        <select
-          value={groups.chosen}
-          onChange={(event) => {
-            const chosen = event.currentTarget.value;
-            void changeGroups((all) => ({ ...all, chosen }));
-          }}
-        >
-          {Object.entries(groups.groups).map(([id, { name }]) => (
-            <option key={id} value={id}>
-              {name}
-            </option>
-          ))}
-        </select>
-      </label>
+      <details>
+        <summary>
+          <b class="group-name">{group.name}</b>{' '}
+          {sequence && (
+            <span class="step-count">
+              {say('panel.stepOf', { step: at, steps: sequence.steps.length })}
+              <span class="step-title">: {stepTitle(sequence, at)}</span>
+            </span>
+          )}
+        </summary>
+        <div class="group-choices">
+          <label>
+            <span class="unseen">{say('panel.group')}</span>
+            <select
+              value={groups.chosen}
+              onChange={(event) => {
+                const chosen = event.currentTarget.value;
+                void changeGroups((all) => ({ ...all, chosen }));
+              }}
+            >
+              {Object.entries(groups.groups).map(([id, { name }]) => (
+                <option key={id} value={id}>
+                  {name}
+                </option>
+              ))}
+            </select>
+          </label>
+          {sequence && (
+            <StepSlider
+              key={groups.chosen}
+              step={groups.trial?.step ?? at}
+              own={at}
+              steps={sequence.steps}
+              sequence={sequence.name}
+            />
+          )}
+          <GroupOptionsView
+            options={group.options}
+            onChange={(change) =>
+              void changeChosen((group) => ({ ...group, options: { ...group.options, ...change } }))
+            }
+          />
+          <a class="plain" href={`/groups.html#group/${groups.chosen}`} target="_blank" rel="noopener">
+            {say('panel.editGroups')}
+          </a>
+        </div>
+      </details>
       {unread.length > 0 && (
         <p class="quiet">{say('panel.unreadGroups', { groups: unread.join(', '), count: unread.length })}</p>
       )}
-      {sequence && (
-        <StepSlider key={groups.chosen} step={group.step} steps={sequence.steps} sequence={sequence.name} />
-      )}
-      <GroupOptionsView
-        options={group.options}
-        onChange={(change) =>
-          void changeChosen((group) => ({ ...group, options: { ...group.options, ...change } }))
-        }
-      />
-      <a class="plain" href={`/groups.html#group/${groups.chosen}`} target="_blank" rel="noopener">
-        {say('panel.editGroups')}
-      </a>
     </section>
   );
 }
 
 interface StepSliderProps {
+  /** The step that is shown, and the group's own. */
   readonly step: number;
-  readonly steps: readonly SequenceStep[];
+  readonly own: number;
+  readonly steps: Sequence['steps'];
   readonly sequence: string;
 }
 
-/** Moves freely while dragged; the group changes when it is let go. */
-function StepSlider({ step, steps, sequence }: StepSliderProps) {
-  const [shown, setShown] = useState<number | null>(null);
-  const at = Math.min(shown ?? step, steps.length);
+/** Moves freely while dragged; the page is shown at the step where it is let go. The group stays where it is. */
+function StepSlider({ step, own, steps, sequence }: StepSliderProps) {
+  const [dragged, setDragged] = useState<number | null>(null);
+  const at = Math.min(dragged ?? step, steps.length);
   const current = steps[at - 1];
   const title = stepTitle({ steps }, at);
   return (
     <div class="step">
       <label for="step">
-        <span class="step-count">{say('panel.stepOf', { step: at, steps: steps.length })}</span>{' '}
-        <span class="quiet">{say('ui.inSequence', { sequence })}</span>
+        {say('panel.whatIf')} <span class="quiet">{say('ui.inSequence', { sequence })}</span>
       </label>
       <input
         id="step"
@@ -75,15 +101,13 @@ function StepSlider({ step, steps, sequence }: StepSliderProps) {
         max={steps.length}
         value={at}
         aria-valuetext={say('panel.stepValue', { step: at, title })}
-        onInput={(event) => setShown(event.currentTarget.valueAsNumber)}
+        onInput={(event) => setDragged(event.currentTarget.valueAsNumber)}
         onChange={(event) => {
-          const chosen = event.currentTarget.valueAsNumber;
-          void changeChosen((group) => moveGroup(group, { step: chosen }, today())).then(() =>
-            setShown(null),
-          );
+          const tried = event.currentTarget.valueAsNumber;
+          void tryStep(tried === own ? null : tried).then(() => setDragged(null));
         }}
       />
-      <p class="step-title">{title}</p>
+      <p class="step-tried">{say('panel.stepValue', { step: at, title })}</p>
       {current && (
         <details class="quiet">
           <summary>{say('panel.stepTeaches')}</summary>

@@ -1,6 +1,8 @@
-import type { PatternId } from '../../analyze/types.ts';
+import type { ComponentChildren } from 'preact';
+import { useEffect } from 'preact/hooks';
 import { describeFault } from '../../host/page-talk/describe-fault.ts';
-import { chosenGroup, type Groups, loadGroups, watchGroups } from '../../host/store/groups-store.ts';
+import { holdTrial } from '../../host/page-talk/trial-line.ts';
+import { type Groups, loadGroups, watchGroups } from '../../host/store/groups-store.ts';
 import { loadSequences, type Sequences, watchSequences } from '../../host/store/sequences-store.ts';
 import { StorageFault } from '../../host/store/store-item.ts';
 import { FaultNote } from '../../ui/fault-note.tsx';
@@ -13,6 +15,7 @@ import '../../ui/page.css';
 import './panel.css';
 import { FaultDetails } from './fault-details.tsx';
 import type { PageState } from './follow-front.ts';
+import { TrialNote } from './trial-note.tsx';
 import { usePage } from './use-page.ts';
 
 /** On its way while the page is asked for its words and the background for the report. */
@@ -23,6 +26,7 @@ export function Panel() {
   const groups = useGroups();
   const sequences = useSequences();
   const { state, shade, retry } = usePage();
+  useTrialHeld(groups?.trial != null);
   return (
     <main class="panel" tabIndex={-1}>
       <header class="masthead">
@@ -30,27 +34,66 @@ export function Panel() {
         {state.kind === 'shaded' && state.page.title !== '' && <p class="page-title">{state.page.title}</p>}
       </header>
       <FaultNote kind={StorageFault} />
-      {groups && sequences && <GroupPicker groups={groups} sequences={sequences} />}
-      <PageView
-        state={state}
-        shade={shade}
-        retry={retry}
-        alsoTaught={groups ? chosenGroup(groups).alsoTaught : []}
-      />
-      <footer class="quiet">{say('panel.deference')}</footer>
+      <PageView state={state} shade={shade} retry={retry} groups={groups} sequences={sequences}>
+        {groups && sequences && <GroupPicker groups={groups} sequences={sequences} />}
+      </PageView>
     </main>
   );
+}
+
+/** A step is tried as long as the panel is open. */
+function useTrialHeld(isTrying: boolean): void {
+  useEffect(() => {
+    if (!isTrying) return;
+    const controller = new AbortController();
+    holdTrial(controller.signal);
+    return () => controller.abort();
+  }, [isTrying]);
 }
 
 interface PageViewProps {
   readonly state: PageState;
   readonly shade: () => void;
   readonly retry: () => void;
-  readonly alsoTaught: readonly PatternId[];
+  readonly groups: Groups | null;
+  readonly sequences: Sequences | null;
+  /** The group's line. */
+  readonly children: ComponentChildren;
 }
 
-function PageView({ state, shade, retry, alsoTaught }: PageViewProps) {
+function PageView({ state, shade, retry, groups, sequences, children }: PageViewProps) {
   const ShadedPage = useLoaded(loadShadedPage);
+  if (state.kind === 'shaded' && ShadedPage !== null && !(ShadedPage instanceof LoadFault)) {
+    return (
+      <ShadedPage
+        key={`${state.tab} ${state.page.url}`}
+        tab={state.tab}
+        page={state.page}
+        report={state.report}
+        groups={groups}
+        sequences={sequences}
+      >
+        {children}
+      </ShadedPage>
+    );
+  }
+  return (
+    <>
+      {children}
+      {groups && <TrialNote groups={groups} />}
+      <PageNote state={state} shade={shade} retry={retry} fault={ShadedPage} />
+      <footer class="quiet">{say('panel.deference')}</footer>
+    </>
+  );
+}
+
+interface PageNoteProps extends Pick<PageViewProps, 'state' | 'shade' | 'retry'> {
+  /** Why the view of a shaded page could not be loaded, if so. */
+  readonly fault: unknown;
+}
+
+/** Why there are no figures of the page in front, and what to do. */
+function PageNote({ state, shade, retry, fault }: PageNoteProps) {
   switch (state.kind) {
     case 'loading':
       return <Reading />;
@@ -74,21 +117,11 @@ function PageView({ state, shade, retry, alsoTaught }: PageViewProps) {
       ) : (
         <p class="note">{say('panel.openAStory')}</p>
       );
-    case 'shaded':
-      if (ShadedPage === null) return <Reading />;
-      if (ShadedPage instanceof LoadFault) {
-        const { why, details } = describeFault(ShadedPage);
-        return <FaultDetails says={why} details={details} onRetry={() => location.reload()} />;
-      }
-      return (
-        <ShadedPage
-          key={`${state.tab} ${state.page.url}`}
-          tab={state.tab}
-          page={state.page}
-          report={state.report}
-          alsoTaught={alsoTaught}
-        />
-      );
+    case 'shaded': {
+      if (!(fault instanceof LoadFault)) return <Reading />;
+      const { why, details } = describeFault(fault);
+      return <FaultDetails says={why} details={details} onRetry={() => location.reload()} />;
+    }
   }
 }
 

@@ -1,11 +1,15 @@
+import type { ComponentChildren } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
-import type { PatternId, Report, WordKey } from '../../analyze/types.ts';
+import type { Group, PatternId, Report, WordKey } from '../../analyze/types.ts';
 import type { PageWords, WordExplanation } from '../../contract/page-contract.ts';
 import { askBackground, askPage, goToPlace } from '../../host/page-talk/client.ts';
 import { listDetails } from '../../host/page-talk/describe-fault.ts';
 import { explainEmptyText } from '../../host/page-talk/explain-closed-page.ts';
-import { changeChosen } from '../../host/store/groups-store.ts';
-import { GapList } from '../../ui/gap-list.tsx';
+import { type CountsAs, countAs, countedAs } from '../../host/store/change-group.ts';
+import { changeGroups, findGroup, type Groups, shownGroup } from '../../host/store/groups-store.ts';
+import { findSequence, type Sequences } from '../../host/store/sequences-store.ts';
+import { forgetEdits, noteEdit } from '../../ui/edit-log.ts';
+import { patternName } from '../../ui/pattern-name.ts';
 import { patternNames } from '../../ui/pattern-names.ts';
 import { Reach } from '../../ui/reach.tsx';
 import { standingSentence } from '../../ui/standing-sentence.ts';
@@ -18,8 +22,11 @@ import { FaultDetails } from './fault-details.tsx';
 import { type FigureLimit, findLimit } from './figure-limits.ts';
 import { FigureNote } from './figure-note.tsx';
 import { LookChoice } from './look-choice.tsx';
+import { MissingPatterns } from './missing-patterns.tsx';
 import { ScopeChoice } from './scope-choice.tsx';
 import { ShelfButton } from './shelf-button.tsx';
+import { TrialNote } from './trial-note.tsx';
+import { UndoLine } from './undo-line.tsx';
 
 /** A word taken apart is not needed before the figures are there. */
 const loadWordCard = () => import('./word-card.tsx').then(({ WordCard }) => WordCard);
@@ -28,11 +35,18 @@ interface ShadedPageProps {
   readonly tab: number;
   readonly page: PageWords;
   readonly report: Report;
-  readonly alsoTaught: readonly PatternId[];
+  readonly groups: Groups | null;
+  readonly sequences: Sequences | null;
+  /** The group's line. */
+  readonly children: ComponentChildren;
 }
 
-/** What a shaded page asks of the group: its reach, the missing patterns, and one word taken apart. */
-export function ShadedPage({ tab, page, report, alsoTaught }: ShadedPageProps) {
+/** What a shaded page asks of the group: its readable share, the missing patterns, and one word taken apart. */
+export function ShadedPage({ tab, page, report, groups, sequences, children }: ShadedPageProps) {
+  const group = groups && shownGroup(groups);
+  const steps = (sequences && group && findSequence(sequences, group.sequence)?.steps) ?? [];
+  const stepOf = (pattern: PatternId): number | null =>
+    steps.findIndex(({ teaches }) => teaches.includes(pattern)) + 1 || null;
   const [opened, setOpened] = useState<WordLinks['opened']>(null);
   const explanation = useExplanation(opened?.word ?? null, report);
   const isHard = explanation !== null && /beyond|unsure/.test(explanation.verdict.standing);
@@ -40,6 +54,7 @@ export function ShadedPage({ tab, page, report, alsoTaught }: ShadedPageProps) {
   const places = useRef(new Map<WordKey, number>());
   const opener = useRef<Element | null>(null);
   const WordCard = useLoaded(loadWordCard);
+  useEffect(() => forgetEdits, []);
   const { tally, gaps, words } = report;
   const limit = findLimit(page, tally);
   if (tally.running + tally.names === 0) {
@@ -47,6 +62,7 @@ export function ShadedPage({ tab, page, report, alsoTaught }: ShadedPageProps) {
       <>
         <ScopeChoice tab={tab} page={page} />
         <EmptyNote page={page} limit={limit} />
+        {children}
       </>
     );
   }
@@ -77,6 +93,8 @@ export function ShadedPage({ tab, page, report, alsoTaught }: ShadedPageProps) {
         explanation={explanation}
         swaps={swaps}
         tab={tab}
+        counts={group && opened ? countedAs(group, opened.word) : 'judged'}
+        onCounts={(as, says) => opened && groups && void setCountsAs(groups.chosen, opened.word, as, says)}
         onNext={() => opened && goTo(opened.word)}
         onClose={close}
       />
@@ -88,21 +106,17 @@ export function ShadedPage({ tab, page, report, alsoTaught }: ShadedPageProps) {
       <PageFaults tab={tab} page={page} report={report} />
       {limit && <FigureNote limit={limit.name} page={page} />}
       <Reach tally={tally} withheld={limit?.withheld} />
-      <p class="page-tools">
-        <DeskLink tab={tab} />
-        <ReportLink tab={tab} />
-        <LookChoice />
-      </p>
-      <p class="quiet">{say('panel.printed')}</p>
-      <ShelfButton tab={tab} version={page.scope} />
+      {children}
       <p class="unseen" role="status">
         {explanation && describeInShort(explanation)}
       </p>
       {limit === null && tally.beyond + tally.unsure === 0 && <p class="note">{say('panel.allRead')}</p>}
-      <GapList
+      <MissingPatterns
         gaps={gaps}
         links={links}
-        onTaught={(id) => void changeChosen((group) => ({ ...group, alsoTaught: [...group.alsoTaught, id] }))}
+        onTaught={(id) => groups && void markAsTaught(groups.chosen, id)}
+        stepOf={stepOf}
+        step={group?.step ?? 0}
       />
       {irregular.length + unsure.size > 0 && (
         <section aria-labelledby="others-title">
@@ -112,16 +126,59 @@ export function ShadedPage({ tab, page, report, alsoTaught }: ShadedPageProps) {
         </section>
       )}
       <AlsoTaught
-        ids={alsoTaught}
-        onUntick={(id) =>
-          void changeChosen((group) => ({
-            ...group,
-            alsoTaught: group.alsoTaught.filter((other) => other !== id),
-          }))
-        }
+        ids={group?.alsoTaught ?? []}
+        onUntick={(id) => groups && void setTaught(groups.chosen, id, false)}
       />
+      <div class="page-tools">
+        <LookChoice />
+        <a class="plain" href="/shelf.html" target="_blank" rel="noopener">
+          {say('panel.openShelf')}
+        </a>
+      </div>
+      <p class="quiet">{say('panel.printed')}</p>
+      <footer class="quiet">{say('panel.deference')}</footer>
+      <div class="panel-bar">
+        {groups && <TrialNote groups={groups} />}
+        <UndoLine />
+        <p class="page-tools">
+          <DeskLink tab={tab} />
+          <ReportLink tab={tab} />
+          <ShelfButton tab={tab} version={page.scope} />
+        </p>
+      </div>
     </>
   );
+}
+
+/** Marks a pattern as taught before its step; it can be taken back. */
+async function markAsTaught(group: string, id: PatternId): Promise<void> {
+  await setTaught(group, id, true);
+  noteEdit(say('panel.markedAsTaught', { pattern: patternName(id) }), () => setTaught(group, id, false));
+}
+
+/** Has a group count a word as the teacher says; it can be taken back. */
+async function setCountsAs(group: string, word: WordKey, as: CountsAs, says: string): Promise<void> {
+  let before: CountsAs = 'judged';
+  await changeGroup(group, (now) => {
+    before = countedAs(now, word);
+    return countAs(now, word, as);
+  });
+  noteEdit(says, () => changeGroup(group, (now) => countAs(now, word, before)));
+}
+
+function setTaught(group: string, id: PatternId, taught: boolean): Promise<void> {
+  return changeGroup(group, (now) => {
+    const others = now.alsoTaught.filter((other) => other !== id);
+    return { ...now, alsoTaught: taught ? [...others, id] : others };
+  });
+}
+
+/** Changes a group by its id; one that is gone stays gone. */
+function changeGroup(id: string, change: (group: Group) => Group): Promise<void> {
+  return changeGroups((all) => {
+    const group = findGroup(all, id);
+    return group ? { ...all, groups: { ...all.groups, [id]: change(group) } } : all;
+  });
 }
 
 /** Words that a fault of ours kept from being judged or marked; nothing as a rule. */

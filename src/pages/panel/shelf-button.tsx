@@ -26,9 +26,9 @@ export function ShelfButton({ tab, version }: { tab: number; version: unknown })
     }
   };
   return (
-    <div class="shelf-button">
-      <p class="page-tools">
-        <button type="button" class="plain" disabled={state.kind === 'working'} onClick={() => void putOn()}>
+    <>
+      <span class="page-tools">
+        <button type="button" class="tool" disabled={state.kind === 'working'} onClick={() => void putOn()}>
           {say('panel.putOnShelf')}
         </button>
         <label class="tick quiet">
@@ -39,11 +39,8 @@ export function ShelfButton({ tab, version }: { tab: number; version: unknown })
           />{' '}
           {say('panel.withText')}
         </label>
-        <a class="plain" href="/shelf.html" target="_blank" rel="noopener">
-          {say('panel.openShelf')}
-        </a>
-      </p>
-      <p role="status">
+      </span>
+      <span role="status">
         {state.kind === 'done' && (
           <>
             {state.says}{' '}
@@ -53,7 +50,7 @@ export function ShelfButton({ tab, version }: { tab: number; version: unknown })
           </>
         )}
         {state.kind === 'failed' && state.why}
-      </p>
-    </div>
+      </span>
+    </>
   );
 }

@@ -1,22 +1,33 @@
 import type { WordExplanation } from '../../contract/page-contract.ts';
+import type { CountsAs } from '../../host/store/change-group.ts';
 import { patternNames } from '../../ui/pattern-names.ts';
 import { MarkedWord, ReadingsView } from '../../ui/reading-view.tsx';
 import { standingSentence } from '../../ui/standing-sentence.ts';
 import '../../ui/reading-view.css';
 import './word-card.css';
-import { say } from '../../wording/say.ts';
+import { say, type TextId } from '../../wording/say.ts';
 
 interface WordCardProps {
   readonly explanation: WordExplanation;
   /** Words that say the same and can be read; null while they are looked for, or when none are wanted. */
   readonly swaps: readonly { readonly text: string; readonly reads: boolean }[] | null;
   readonly tab: number;
+  /** What the group says of the word. */
+  readonly counts: CountsAs;
+  readonly onCounts: (as: CountsAs, says: string) => void;
   readonly onNext: () => void;
   readonly onClose: () => void;
 }
 
+const WAYS = [
+  ['judged', 'panel.asJudged'],
+  ['by-sight', 'card.bySight'],
+  ['name', 'card.name'],
+  ['skip', 'card.skip'],
+] as const satisfies readonly (readonly [as: CountsAs, text: TextId])[];
+
 /** One word taken apart: its spellings with their sounds, base and endings, syllables, and what is missing. */
-export function WordCard({ explanation, swaps, tab, onNext, onClose }: WordCardProps) {
+export function WordCard({ explanation, swaps, tab, counts, onCounts, onNext, onClose }: WordCardProps) {
   const { analysis, verdict } = explanation;
   const { word, readings } = analysis;
   return (
@@ -61,6 +72,20 @@ export function WordCard({ explanation, swaps, tab, onNext, onClose }: WordCardP
         </p>
       )}
       {swaps?.length === 0 && <p class="quiet">{say('panel.noSwap')}</p>}
+      <fieldset class="counts-as">
+        <legend class="quiet">{say('card.countsAs')}</legend>
+        {WAYS.map(([as, text]) => (
+          <label key={as} class="tick">
+            <input
+              type="radio"
+              name="counts-as"
+              checked={counts === as}
+              onChange={() => onCounts(as, say('panel.wordCounts', { word, as: say(text) }))}
+            />{' '}
+            {say(text)}
+          </label>
+        ))}
+      </fieldset>
     </section>
   );
 }

@@ -1,0 +1,22 @@
+import { browser } from '../browser.ts';
+
+const NAME = 'trial';
+
+/**
+ * Tells the background that a step is being tried here, until aborted or until this page is gone. The line is laid anew when the
+ * browser stops the background.
+ */
+export function holdTrial(signal: AbortSignal): void {
+  const line = browser.runtime.connect({ name: NAME });
+  line.onDisconnect.addListener(() => {
+    if (!signal.aborted) holdTrial(signal);
+  });
+  signal.addEventListener('abort', () => line.disconnect(), { once: true });
+}
+
+/** Calls back when a page in which a step was tried is gone, or tries it no longer. */
+export function whenTrialEnds(onEnd: () => void): void {
+  browser.runtime.onConnect.addListener((line) => {
+    if (line.name === NAME) line.onDisconnect.addListener(onEnd);
+  });
+}

@@ -1,0 +1,12 @@
+import type { Page } from 'playwright-core';
+
+/** Opens what the panel keeps folded: the group's line, and the missing patterns of later steps. */
+export async function openFolds(panel: Page): Promise<void> {
+  await panel.locator('.group > details').waitFor();
+  await panel.evaluate(() => {
+    for (const fold of document.querySelectorAll<HTMLDetailsElement>('.group > details, .missing > details'))
+      fold.open = true;
+    for (const more of document.querySelectorAll<HTMLElement>('.missing > details > [aria-expanded="false"]'))
+      more.click();
+  });
+}
