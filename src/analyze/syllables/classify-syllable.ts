@@ -2,7 +2,7 @@ import { hasVowel, isLong } from '../alignment/sounds.ts';
 import { isRegular } from '../patterns/name-pattern.ts';
 import type { SyllableType } from '../types.ts';
 import { affixSyllables } from './affix-syllables.ts';
-import type { PlacedSpelling } from './cut-between.ts';
+import type { PlacedSpelling } from './cut-place.ts';
 
 const WEAK = new Set(['AX', 'IX', 'Y.AX']);
 const SHORT: Readonly<Record<string, string>> = { a: 'AE', e: 'EH', i: 'IH', o: 'AA AO', u: 'AH', y: 'IH' };
