@@ -1,6 +1,8 @@
 import { createAnalyzer } from '../../src/analyze/index.ts';
 import type { Rule } from '../../src/analyze/rule.ts';
+import { TYPE_RULES } from '../../src/analyze/syllables/classify-syllable.ts';
 import { CUT_RULES } from '../../src/analyze/syllables/cut-rules.ts';
+import type { Syllable } from '../../src/analyze/types.ts';
 import { loadGuesser, loadLexicon } from '../load-analyzer.ts';
 
 /** An ordered list of rules, with what tests and the page of rules need to know of it. */
@@ -24,13 +26,32 @@ export const ruleTables: readonly RuleTable[] = [
     rules: CUT_RULES,
     run: divide,
   },
+  {
+    title: 'Types of syllables',
+    file: 'src/analyze/syllables/classify-syllable.ts',
+    about:
+      'For each syllable by the spelling of its vowel; `other` is a value that a reader would not expect.',
+    rules: TYPE_RULES,
+    run: (text) => sayTypes(text.split(' ')[0]!),
+  },
 ];
 
-/** A word as the analysis divides it; by an analyser of its own, since others remember their words. */
+/** A word with its types: ta.ble (open, consonant-le). */
+function sayTypes(text: string): string {
+  const types = syllablesOf(text).map(({ type }) => type);
+  return `${divide(text)} (${types.join(', ')})`;
+}
+
 function divide(text: string): string {
+  return syllablesOf(text)
+    .map((syllable) => syllable.text)
+    .join('.');
+}
+
+/** The syllables of a word, whose cuts in the text do not matter; by an analyser of its own, since others remember their words. */
+function syllablesOf(text: string): readonly Syllable[] {
   const word = text.replaceAll('.', '');
-  const { syllables } = createAnalyzer(loadLexicon(), loadGuesser()).analyze(word).readings[0]!;
-  return syllables.map((syllable) => syllable.text).join('.');
+  return createAnalyzer(loadLexicon(), loadGuesser()).analyze(word).readings[0]!.syllables;
 }
 
 /** The names of the rules that were first to apply somewhere while `text` went through their list, and what became of the text. */
