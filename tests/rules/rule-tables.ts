@@ -1,8 +1,11 @@
 import { createAnalyzer } from '../../src/analyze/index.ts';
+import { addSuffix, SUFFIX_RULES } from '../../src/analyze/morphology/add-suffix.ts';
+import { changeBetween, STEM_RULES } from '../../src/analyze/morphology/restore-stem.ts';
+import { PATTERN_RULES } from '../../src/analyze/patterns/name-pattern.ts';
 import type { Rule } from '../../src/analyze/rule.ts';
 import { TYPE_RULES } from '../../src/analyze/syllables/classify-syllable.ts';
 import { CUT_RULES } from '../../src/analyze/syllables/cut-rules.ts';
-import type { Syllable } from '../../src/analyze/types.ts';
+import type { Reading } from '../../src/analyze/types.ts';
 import { loadGuesser, loadLexicon } from '../load-analyzer.ts';
 
 /** An ordered list of rules, with what tests and the page of rules need to know of it. */
@@ -34,24 +37,65 @@ export const ruleTables: readonly RuleTable[] = [
     rules: TYPE_RULES,
     run: (text) => sayTypes(text.split(' ')[0]!),
   },
+  {
+    title: 'The pattern of a spelling',
+    file: 'src/analyze/patterns/name-pattern.ts',
+    about: 'Where several rows of the catalogue have the same letters and sound. The row is behind the word.',
+    rules: PATTERN_RULES,
+    run: sayPattern,
+  },
+  {
+    title: 'A suffix and its base',
+    file: 'src/analyze/morphology/add-suffix.ts',
+    about: 'How they are spelt together.',
+    rules: SUFFIX_RULES,
+    run: sayTogether,
+  },
+  {
+    title: 'The base of a word with a suffix',
+    file: 'src/analyze/morphology/restore-stem.ts',
+    about: 'Whether a word may be that base and that suffix, by its letters, and with which spelling change.',
+    rules: STEM_RULES,
+    run: sayChange,
+  },
 ];
 
 /** A word with its types: ta.ble (open, consonant-le). */
 function sayTypes(text: string): string {
-  const types = syllablesOf(text).map(({ type }) => type);
+  const types = readingOf(text).syllables.map(({ type }) => type);
   return `${divide(text)} (${types.join(', ')})`;
 }
 
+/** A word with the pattern that the text names, or all of its patterns: an.gel: a-long-closed. */
+function sayPattern(text: string): string {
+  const [word = '', pattern = ''] = text.split(': ');
+  const all = readingOf(word).units.map((unit) => unit.pattern);
+  return `${divide(word)}: ${all.includes(pattern) ? pattern : all.join(' ')}`;
+}
+
+/** hop + ing = hopping. */
+function sayTogether(text: string): string {
+  const [base = '', suffix = ''] = text.replace(/ =.*/, '').split(' + ');
+  return `${base} + ${suffix} = ${addSuffix(base, suffix).spelling}`;
+}
+
+/** hopping = hop + ing: double. */
+function sayChange(text: string): string {
+  const [word = '', base = '', suffix = ''] = text.replace(/:.*/, '').split(/ [=+] /);
+  const change = changeBetween(base, word, suffix, word.slice(0, -suffix.length)) ?? 'no';
+  return `${word} = ${base} + ${suffix}: ${change}`;
+}
+
 function divide(text: string): string {
-  return syllablesOf(text)
-    .map((syllable) => syllable.text)
+  return readingOf(text)
+    .syllables.map((syllable) => syllable.text)
     .join('.');
 }
 
-/** The syllables of a word, whose cuts in the text do not matter; by an analyser of its own, since others remember their words. */
-function syllablesOf(text: string): readonly Syllable[] {
+/** The first reading of a word, whose cuts in the text do not matter; by an analyser of its own, since others remember their words. */
+function readingOf(text: string): Reading {
   const word = text.replaceAll('.', '');
-  return createAnalyzer(loadLexicon(), loadGuesser()).analyze(word).readings[0]!.syllables;
+  return createAnalyzer(loadLexicon(), loadGuesser()).analyze(word).readings[0]!;
 }
 
 /** The names of the rules that were first to apply somewhere while `text` went through their list, and what became of the text. */
