@@ -1,3 +1,5 @@
+import { readContext } from '../../src/analyze/homographs/read-context.ts';
+import { READING_RULES, settleByRule } from '../../src/analyze/homographs/settle-by-rule.ts';
 import { createAnalyzer } from '../../src/analyze/index.ts';
 import { addSuffix, SUFFIX_RULES } from '../../src/analyze/morphology/add-suffix.ts';
 import { changeBetween, STEM_RULES } from '../../src/analyze/morphology/restore-stem.ts';
@@ -58,6 +60,14 @@ export const ruleTables: readonly RuleTable[] = [
     rules: STEM_RULES,
     run: sayChange,
   },
+  {
+    title: 'The reading of a homograph',
+    file: 'src/analyze/homographs/reading-rules.json',
+    about:
+      'For each word by itself, before the learnt weights are asked. Readings are numbered as in `homographs.tsv`.',
+    rules: READING_RULES,
+    run: settleMarked,
+  },
 ];
 
 /** A word with its types: ta.ble (open, consonant-le). */
@@ -84,6 +94,14 @@ function sayChange(text: string): string {
   const [word = '', base = '', suffix = ''] = text.replace(/:.*/, '').split(/ [=+] /);
   const change = changeBetween(base, word, suffix, word.slice(0, -suffix.length)) ?? 'no';
   return `${word} = ${base} + ${suffix}: ${change}`;
+}
+
+/** The sentence as it is; its word between asterisks was asked for its reading. */
+function settleMarked(text: string): string {
+  const [before = '', word = '', after = ''] = text.split('*');
+  const place = readContext(before + word + after, before.length, before.length + word.length);
+  settleByRule(word, place.before, place.after);
+  return text;
 }
 
 function divide(text: string): string {
