@@ -8,6 +8,8 @@ import type { Rule } from '../../src/analyze/rule.ts';
 import { TYPE_RULES } from '../../src/analyze/syllables/classify-syllable.ts';
 import { CUT_RULES } from '../../src/analyze/syllables/cut-rules.ts';
 import type { Reading } from '../../src/analyze/types.ts';
+import { BREAK_RULES } from '../../src/lesson/smooth-reading/break-rules.ts';
+import { cutPhrases } from '../../src/lesson/smooth-reading/cut-phrases.ts';
 import { loadGuesser, loadLexicon } from '../load-analyzer.ts';
 
 /** An ordered list of rules, with what tests and the page of rules need to know of it. */
@@ -67,6 +69,13 @@ export const ruleTables: readonly RuleTable[] = [
       'For each word by itself, before the learnt weights are asked. Readings are numbered as in `homographs.tsv`.',
     rules: READING_RULES,
     run: settleMarked,
+  },
+  {
+    title: 'Phrase breaks',
+    file: 'src/lesson/smooth-reading/break-rules.ts',
+    about: 'How good a place for a break is between two words, from never (-20) to 4. A bar is a break.',
+    rules: BREAK_RULES,
+    run: (text) => cutPhrases(text.replaceAll(' | ', ' ')).join(' | '),
   },
 ];
 
