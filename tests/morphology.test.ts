@@ -1,4 +1,3 @@
-import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { readHandMade } from '../src/data/lexicon/read-hand-made.ts';
 import type { Derivation } from '../src/data/morphology/derivation.ts';
@@ -84,29 +83,6 @@ describe('step by step', () => {
 });
 
 describe('corrections', () => {
-  const rowsOf = (file: string): string[][] =>
-    readFileSync(new URL(`../src/data/source/${file}`, import.meta.url), 'utf8')
-      .trimEnd()
-      .split('\n')
-      .slice(1)
-      .map((line) => line.split('\t'));
-
-  test.each([
-    ['morphology-deny.tsv', 2],
-    ['morphology-allow.tsv', 6],
-    ['pronunciations.tsv', 3],
-    ['units.tsv', 3],
-    ['homographs.tsv', 3],
-  ])('%s is sorted, without doubles, a reason in every row', (file, columns) => {
-    const rows = rowsOf(file);
-    const listed = rows.map(([word]) => word!);
-    expect(listed).toEqual([...new Set(listed)].sort());
-    for (const row of rows) {
-      expect(row.length, row.join(' ')).toBe(columns);
-      expect(row.at(-1), row.join(' ')).not.toBe('');
-    }
-  });
-
   test('every word denied has a pronunciation: others are put together where they are met', () => {
     const { pronunciations, homographs } = readHandMade();
     const said = new Set([...readCmudict().keys(), ...pronunciations.keys(), ...homographs.keys()]);

@@ -9,6 +9,7 @@ export { markReading } from './homographs/mark-reading.ts';
 export { cutContext, type SpanInContext } from './homographs/read-context.ts';
 export { shownOfKey, splitKey } from './homographs/word-key.ts';
 export { type Lexicon, openLexicon } from './lexicon/open-lexicon.ts';
+export { findRule, type Rule } from './rule.ts';
 export * from './sequence-import/index.ts';
 export {
   createWordNumbers,

@@ -1,19 +1,43 @@
 import { readFileSync } from 'node:fs';
+import { type SourceTable, sourceTables } from './source-tables.ts';
 
 /**
- * The rows of a table in src/data/source, such as `pronunciations.tsv`, without its head. Throws an error that names the line where one
- * has more or fewer columns than the head: a space in place of a tab would go unseen.
+ * The rows of a table in src/data/source, such as `pronunciations.tsv`, without its head. Throws an error that names the line and
+ * what is wrong with it, by the table's form in source-tables.ts.
  */
 export function readSourceRows(file: string): string[][] {
-  const [head, ...rows] = readFileSync(new URL(`source/${file}`, import.meta.url), 'utf8')
+  return checkRows(
+    file,
+    readFileSync(new URL(`source/${file}`, import.meta.url), 'utf8'),
+    sourceTables[file] ?? fail(file, 1, 'name its columns in source-tables.ts'),
+  );
+}
+
+/** The rows of a table given as text; see `readSourceRows`. */
+export function checkRows(file: string, content: string, { columns, keys }: SourceTable): string[][] {
+  const [head, ...rows] = content
     .trimEnd()
     .split('\n')
     .map((line) => line.split('\t'));
+  const names = columns.map(({ name }) => name);
+  if (head!.join('\t') !== names.join('\t')) fail(file, 1, `the head is: ${names.join(', ')}`);
+  let before = '';
   for (const [i, row] of rows.entries()) {
-    if (row.length !== head!.length || row.some((cell) => cell.trim() === ''))
-      throw new Error(
-        `src/data/source/${file}, line ${i + 2}: give ${head!.join(', ')} with a tab between them, not: ${row.join(' | ')}`,
-      );
+    const line = i + 2;
+    // A space in place of a tab would go unseen.
+    if (row.length !== columns.length)
+      fail(file, line, `give ${names.join(', ')} with a tab between them, not: ${row.join(' | ')}`);
+    for (const [c, { name, form, says }] of columns.entries())
+      if (!form.test(row[c]!)) fail(file, line, `${name} is ${says}, not: ${row[c]}`);
+    const key = row.slice(0, keys).join('\t');
+    if (key === before) fail(file, line, `${row.slice(0, keys).join(' ')} is there twice`);
+    if (key < before)
+      fail(file, line, `${row[0]} comes before ${before.replaceAll('\t', ' ')} in the alphabet`);
+    before = key;
   }
   return rows;
+}
+
+function fail(file: string, line: number, reason: string): never {
+  throw new Error(`src/data/source/${file}, line ${line}: ${reason}`);
 }

@@ -1,9 +1,6 @@
 import naughtyWords from 'naughty-words/en.json' with { type: 'json' };
 import profaneWords from 'profane-words';
-
-/** Not on those lists. */
-const MORE =
-  'boobies brothel brothels craps erotica faggots oversexed pornographer pornographic prostitutes prostitution queer';
+import { readWordList } from './read-word-list.ts';
 
 /**
  * Coarse words and insults, in lower case, of two lists from the registry. They are looked up while data is made and
@@ -11,5 +8,5 @@ const MORE =
  */
 export function readUnfitWords(): ReadonlySet<string> {
   const listed = [...naughtyWords, ...profaneWords];
-  return new Set([...listed.map((word) => word.toLowerCase()), ...MORE.split(' ')]);
+  return new Set([...listed.map((word) => word.toLowerCase()), ...readWordList('unfit-words.txt')]);
 }

@@ -1,6 +1,7 @@
 import type { Piece } from './cut-words.ts';
 import { inflect } from './inflect.ts';
 import type { Candidate, SwapTable } from './open-swaps.ts';
+import listed from './place-words.json' with { type: 'json' };
 import { FOLLOWERS } from './table-format.ts';
 import type { Form, WordForm } from './types.ts';
 import { sharesOfForm } from './weigh-readings.ts';
@@ -35,18 +36,15 @@ const COMPARATIVE = /^(more|less|\w+er|worse|better|fewer)$/;
 const ENDS =
   /^([.,;:!?)”"]|and|or|but|in|on|at|by|for|with|to|from|when|while|as|because|since|if|after|before|over|through)$/;
 
-const SMALL =
-  /^(is|are|was|were|am|be|been|has|have|had|do|does|did|will|would|can|could|may|might|must|shall|should|of|that|than|who|which|what|where|how|why|if|so|not|it|he|she|they|we|you|i|him|them|me|us|there|here|then|now|yet|still|also|too|very|just|only|about|into|onto|upon|until|during|against|between|without|within|under|above|up|down|out|off|away|back|like|whether|though|although)$/;
+const SMALL = new Set(listed.small);
 
 /** Adjectives that follow their noun: the boats are alike, not alike boats. */
 const AFTER_NOUN =
   /^(alike|alive|asleep|afraid|awake|alone|aware|glad|sure|unable|able|ill|sorry|certain|unaware|not|worn|like|unlike|on|in|at|to|out|as)\b/;
 /** Adjectives that stand before their noun: the main road, not the road is main. */
-const BEFORE_NOUN =
-  /^(main|sea|farm|navy|past|former|whole|mere|only|other|first|last|race|money|city|leisure|spoken|court|own|several|chief|lead|leading)$/;
+const BEFORE_NOUN = new Set(listed.beforeNoun);
 /** Adverbs that follow what they are of: ran hard, not hard ran. */
-const AFTER_VERB =
-  /^(a lot|lots|hard|badly|fast|well|very well|well enough|in body|in another way|in the same way|as a result|in the past|at once|with care|for a while|for a bit|for a short time|nonstop|all the time|again and again|many times|at times|early|late|overseas|every day|somewhere else|close by|noisily|in all|in place|better|more|alone|one by one|on purpose|bit by bit|little by little|most of all|most of the time|as a rule|in most cases|now and then|with ease|in the right way|in the wrong way|for good|for all time|over and over|lots of times|each day|each week|each month|each year|every week|every month|every year|in a flash|in anger|in a rage|with a smile|in a loud voice|with no sound|without a sound|all over the place|of late|in secret|in the main|by mistake|by chance|at the same time|after that)$/;
+const AFTER_VERB = new Set(listed.afterVerb);
 /** Verbs that are not said of what they are done to: the letter was not gotten, the fair was not gone to. */
 const NOT_PASSIVE = /^(think|guess|say|look|go|come|wish|ask|stand|get|have|like|take place|find fault)\b/;
 const SPEAKS_OF = /^(that|he|she|it|they|we|there|”|")$/;
@@ -126,13 +124,13 @@ const RULES: readonly FitRule[] = [
   {
     name: 'adjective behind its noun',
     speaksAgainst: ({ part }, { lemma }, _text, { isBeforeNoun }) =>
-      part === 'a' && !isBeforeNoun && BEFORE_NOUN.test(lemma),
+      part === 'a' && !isBeforeNoun && BEFORE_NOUN.has(lemma),
   },
   {
     name: 'adverb behind its verb',
     speaksAgainst: ({ part }, { lemma }, _text, { after }) =>
       part === 'r' &&
-      AFTER_VERB.test(lemma) &&
+      AFTER_VERB.has(lemma) &&
       !ENDS.test(after) &&
       !(/^(much|a lot)$/.test(lemma) && COMPARATIVE.test(after)),
   },
@@ -214,7 +212,7 @@ const RULES: readonly FitRule[] = [
     name: 'counted noun',
     speaksAgainst: ({ part, form }, { lemma }, _text, { before }) =>
       part === 'n' &&
-      UNCOUNTED.test(lemma) &&
+      UNCOUNTED.has(lemma) &&
       (form === 's' ||
         /^(an?|one|two|three|four|five|six|ten|many|several|few|each|every|another|both|\d+)$/.test(before)),
   },
@@ -246,8 +244,7 @@ const RULES: readonly FitRule[] = [
 ];
 
 /** Nouns that have no plural and take no a. */
-const UNCOUNTED =
-  /^(money|help|aid|work|news|stuff|gear|trash|proof|advice|care|fun|joy|luck|damage|harm|info|schooling|teaching|learning|heat|food|staff|teamwork|upkeep|wealth|fame|land|clothes|cows|people|cash|farming|fighting|laughing|safety|strength|consent|sadness|stress|health|faith|bravery|ruin|blame|fear|trade|love|music|space|room|air|power|trust|pride|interest|peace|liberty|dark|knowledge|pay|income|furniture|rain|dirt|grief)$/;
+const UNCOUNTED = new Set(listed.uncounted);
 
 /** Whether a swap can stand in the place of the word read as `reading`: form, not meaning. */
 export function fitsPlace(reading: WordForm, candidate: Candidate, text: string, place: Place): boolean {
@@ -297,7 +294,7 @@ export function placeOf(pieces: readonly Piece[], at: number, table: SwapTable):
   const lower = (offset: number): string => pieces[at + offset]?.lower ?? '.';
   const shares = sharesOfForm(lower(1), table);
   const next = pieces[at + 1]?.lower ?? '.';
-  const isWord = /^\p{L}/u.test(next) && !ENDS.test(next) && !DETERMINER.test(next) && !SMALL.test(next);
+  const isWord = /^\p{L}/u.test(next) && !ENDS.test(next) && !DETERMINER.test(next) && !SMALL.has(next);
   const isBeforeNoun =
     isWord && (shares === null || DETERMINER.test(lower(-1)) || shares[0]! + shares[2]! > 0.35);
   const following = pieces.slice(at + 1, at + 7).map((piece) => piece.lower);

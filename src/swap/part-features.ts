@@ -1,15 +1,8 @@
 import type { Piece } from './cut-words.ts';
+import listed from './place-words.json' with { type: 'json' };
 
 /** Words that tell the part of speech of their neighbours by being themselves. */
-const TELLING = new Set(
-  `the a an this that these those my your his her its our their some any no every each all both many much few more
-most less very too so quite rather really how as than is are was were be been being am do does did have has had will
-would can could may might must shall should to of in on at by for with from into onto over under about after before
-against between through during without within up out off down away back and or but if when while because not never
-always often also just only even still i you he she it we they me him us them who which what where why there here
-one two three get got gets make made makes let lets feel felt seem seemed become became keep kept go went let's
-don't didn't won't can't cannot couldn't wouldn't isn't wasn't`.split(/\s+/),
-);
+const TELLING = new Set(listed.tellPart);
 
 /** What a neighbour is, in few words: itself when it tells much, else its kind. `share` gives its parts of speech. */
 export function neighbourClass(

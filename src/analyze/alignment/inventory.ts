@@ -1,6 +1,6 @@
 import { coarseRows } from '../catalogue/catalogue.ts';
 import { pairSpellings } from '../catalogue/pair-spellings.ts';
-import { irregularUnits } from './irregular-units.ts';
+import irregularUnits from './irregular-units.json' with { type: 'json' };
 
 /** One way letters may stand for sound, before any word is looked at. */
 export interface UnitForm {
@@ -27,7 +27,7 @@ function listUnits(): UnitForm[] {
     for (const [letters, sound] of pairSpellings(row.letters, row.sounds)) add(letters, sound, false);
   }
   for (const [letters, sounds] of Object.entries(irregularUnits)) {
-    for (const sound of sounds.split(' ')) add(letters, sound, true);
+    for (const sound of sounds) add(letters, sound, true);
   }
   return [...forms.values()];
 }

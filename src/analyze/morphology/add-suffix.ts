@@ -1,3 +1,4 @@
+import { findRule, type Rule } from '../rule.ts';
 import type { SpellingChange } from '../types.ts';
 import { findSuffix } from './affixes.ts';
 
@@ -21,49 +22,165 @@ export function endsInShortPattern(word: string): boolean {
   return /(^|[^aeiouy]|qu)[aeiouy][bdfgklmnprstvz]$/.test(word) && !/(^|[^q])u[aeiouy][^aeiou]$/.test(word);
 }
 
+/** A base and the suffix asked for. */
+interface SuffixPlace {
+  readonly base: string;
+  readonly suffix: string;
+  readonly lastStressed: boolean;
+}
+
+/** Says how base and suffix are spelt together; examples have a base, a suffix and what they make. */
+export interface SuffixRule extends Rule<SuffixPlace> {
+  readonly change: SpellingChange;
+  /** The base as it is before the suffix; as it was, where left out. */
+  readonly stem?: (base: string) => string;
+  /** The suffix as it ends up, where it is another than asked for. */
+  readonly affix?: (suffix: string) => string;
+  /** What is written behind the stem, where it is not the whole suffix. */
+  readonly written?: string;
+}
+
+const cutOne = (base: string): string => base.slice(0, -1);
+/** The e of hope; not the one of be. */
+const endsInE = ({ base }: SuffixPlace): boolean => base.endsWith('e') && /[aeiouy].*e$/.test(base);
+
 /**
- * Spells base + suffix by the rules the trade teaches (common practice; England's national curriculum,
- * English Appendix 1, 2013, states the same for -s, -ed, -ing, -er, -est, -y, -ly, -ness, -ful, -less).
- * `lastStressed` says whether the last syllable is stressed; left out, it is when there is only one.
- *
- * - -es after s, x, z, ch, sh: buses, mixes; not hats.
- * - y after a consonant becomes i unless the suffix begins with i: cried, happiness; not studying, played.
- * - A final e goes before a vowel: hoping; not hopeful. It stays in seeing, dyeing, canoeing, and after c
- *   or g before a or o, where it keeps them soft: changeable, courageous; not changing.
- * - -le takes -ly without its e and one l: gently; true, due and whole lose the e: truly; not safely.
- * - ie becomes y before -ing, counted as a dropped e: dying; not dies.
- * - One consonant after one vowel letter doubles when the syllable is stressed: hopping, beginning;
- *   not opening, helping, mixing, snowing, nor before Latin endings: robotic.
- * - A final c gets a k before e, i, y: panicking; not panics.
+ * The rules the trade teaches (common practice; England's national curriculum, English Appendix 1, 2013, states the same
+ * for -s, -ed, -ing, -er, -est, -y, -ly, -ness, -ful, -less).
+ */
+export const SUFFIX_RULES: readonly SuffixRule[] = [
+  {
+    name: 'y after a consonant becomes i, but not before i, nor in short words before -ness and -ly',
+    example: 'happy + ness = happiness',
+    counterExample: 'shy + ness = shyness',
+    applies: ({ base, suffix }) =>
+      /[^aeiou]y$/.test(base) &&
+      !/^(i|'|ship|hood|like|teen|ling)/.test(suffix) &&
+      !(/^(ness|ly)$/.test(suffix) && looksOneSyllable(base)),
+    change: 'y-to-i',
+    stem: (base) => `${cutOne(base)}i`,
+    affix: (suffix) => (suffix === 's' ? 'es' : suffix),
+  },
+  {
+    name: '-s is -es after s, x, z, ch and sh',
+    example: 'mix + s = mixes',
+    counterExample: 'hat + s = hats',
+    applies: ({ base, suffix }) => suffix === 's' && /([sxz]|[cs]h)$/.test(base),
+    change: 'none',
+    affix: () => 'es',
+  },
+  {
+    name: '-s and -es change nothing else',
+    example: 'hat + s = hats',
+    counterExample: 'pony + s = ponies',
+    applies: ({ suffix }) => suffix === 's' || suffix === 'es',
+    change: 'none',
+  },
+  {
+    name: '-le and -ly are -ly',
+    example: 'gentle + ly = gently',
+    counterExample: 'sole + ly = solely',
+    applies: ({ base, suffix }) => suffix === 'ly' && /[^aeiou]le$/.test(base),
+    change: 'drop-e',
+    stem: cutOne,
+    written: 'y',
+  },
+  {
+    name: 'true, due and whole lose their e before -ly',
+    example: 'true + ly = truly',
+    counterExample: 'blue + ly = bluely',
+    applies: ({ base, suffix }) => suffix === 'ly' && /^(un)?(true|due)$|^whole$/.test(base),
+    change: 'drop-e',
+    stem: cutOne,
+  },
+  {
+    name: '-ll and -ly have two l together',
+    example: 'full + ly = fully',
+    counterExample: 'real + ly = really',
+    applies: ({ base, suffix }) => suffix === 'ly' && base.endsWith('ll'),
+    change: 'none',
+    written: 'y',
+  },
+  {
+    name: '-ly is -ally after -ic, but for publicly',
+    example: 'basic + ly = basically',
+    counterExample: 'public + ly = publicly',
+    applies: ({ base, suffix }) => suffix === 'ly' && base.endsWith('ic') && base !== 'public',
+    change: 'none',
+    affix: () => 'ally',
+  },
+  {
+    name: 'a suffix that begins with a consonant changes nothing',
+    example: 'hope + ful = hopeful',
+    counterExample: 'hope + ing = hoping',
+    applies: ({ suffix }) => !/^[aeiouy]/.test(suffix),
+    change: 'none',
+  },
+  {
+    name: 'ie becomes y before -ing',
+    example: 'die + ing = dying',
+    counterExample: 'die + ed = died',
+    applies: ({ base, suffix }) => base.endsWith('ie') && suffix.startsWith('i'),
+    change: 'drop-e',
+    stem: (base) => `${base.slice(0, -2)}y`,
+  },
+  {
+    name: 'a final e stays after c or g before a and o',
+    example: 'change + able = changeable',
+    counterExample: 'change + ing = changing',
+    applies: (place) => endsInE(place) && /[cg]e$/.test(place.base) && /^[ao]/.test(place.suffix),
+    change: 'none',
+  },
+  {
+    name: 'a final ee, oe or ye stays before a vowel other than e, and before no -y',
+    example: 'see + ing = seeing',
+    counterExample: 'agree + ed = agreed',
+    applies: (place) =>
+      endsInE(place) && /[eoy]e$/.test(place.base) && !place.suffix.startsWith('e') && place.suffix !== 'y',
+    change: 'none',
+  },
+  {
+    name: 'a final e goes before a vowel',
+    example: 'hope + ing = hoping',
+    counterExample: 'hope + ful = hopeful',
+    applies: endsInE,
+    change: 'drop-e',
+    stem: cutOne,
+  },
+  {
+    name: 'a final c gets a k before e, i and y, but not before Latin endings',
+    example: 'panic + ing = panicking',
+    counterExample: 'public + ity = publicity',
+    applies: ({ base, suffix }) =>
+      base.endsWith('c') && /^[eiy]/.test(suffix) && !findSuffix(suffix)?.reshapes,
+    change: 'none',
+    stem: (base) => `${base}k`,
+  },
+  {
+    name: 'one consonant after one vowel letter of a stressed syllable doubles',
+    example: 'hop + ing = hopping',
+    counterExample: 'help + ing = helping',
+    applies: ({ base, suffix, lastStressed }) =>
+      (findSuffix(suffix)?.doubles ?? false) && lastStressed && endsInShortPattern(base),
+    change: 'double',
+    stem: (base) => base + base.at(-1),
+  },
+  {
+    name: 'any other suffix changes nothing',
+    example: 'open + ing = opening',
+    counterExample: 'hop + ing = hopping',
+    applies: () => true,
+    change: 'none',
+  },
+];
+
+/**
+ * Spells base + suffix by {@link SUFFIX_RULES}. `lastStressed` says whether the last syllable is stressed; left out, it is when
+ * there is only one.
  */
 export function addSuffix(base: string, suffix: string, lastStressed = looksOneSyllable(base)): Suffixed {
-  const join = (stem: string, change: SpellingChange, affix = suffix): Suffixed => ({
-    spelling: stem + affix,
-    affix,
-    change,
-  });
-  if (/[^aeiou]y$/.test(base) && !/^(i|'|ship|hood|like|teen|ling)/.test(suffix)) {
-    const oneBeatAdjective = /^(ness|ly)$/.test(suffix) && looksOneSyllable(base);
-    if (!oneBeatAdjective) return join(`${base.slice(0, -1)}i`, 'y-to-i', suffix === 's' ? 'es' : suffix);
-  }
-  if (suffix === 's' && /([sxz]|[cs]h)$/.test(base)) return join(base, 'none', 'es');
-  if (suffix === 's' || suffix === 'es') return join(base, 'none');
-  if (suffix === 'ly') {
-    if (/[^aeiou]le$/.test(base)) return { spelling: `${base.slice(0, -1)}y`, affix: 'ly', change: 'drop-e' };
-    if (/^(un)?(true|due)$|^whole$/.test(base)) return join(base.slice(0, -1), 'drop-e');
-    if (base.endsWith('ll')) return { spelling: `${base}y`, affix: 'ly', change: 'none' };
-    if (base.endsWith('ic') && base !== 'public') return join(base, 'none', 'ally');
-  }
-  if (!/^[aeiouy]/.test(suffix)) return join(base, 'none');
-  if (base.endsWith('ie') && suffix.startsWith('i')) return join(`${base.slice(0, -2)}y`, 'drop-e');
-  if (base.endsWith('e') && /[aeiouy].*e$/.test(base)) {
-    const keepsSoft = /[cg]e$/.test(base) && /^[ao]/.test(suffix);
-    const keepsVowel = /[eoy]e$/.test(base) && !suffix.startsWith('e') && suffix !== 'y';
-    return keepsSoft || keepsVowel ? join(base, 'none') : join(base.slice(0, -1), 'drop-e');
-  }
-  if (base.endsWith('c') && /^[eiy]/.test(suffix) && !findSuffix(suffix)?.reshapes)
-    return join(`${base}k`, 'none');
-  if (findSuffix(suffix)?.doubles && lastStressed && endsInShortPattern(base))
-    return join(base + base.at(-1), 'double');
-  return join(base, 'none');
+  const rule = findRule(SUFFIX_RULES, { base, suffix, lastStressed })!;
+  const stem = rule.stem?.(base) ?? base;
+  const affix = rule.affix?.(suffix) ?? suffix;
+  return { spelling: stem + (rule.written ?? affix), affix, change: rule.change };
 }

@@ -1,3 +1,4 @@
+import { findRule, type Rule } from '../rule.ts';
 import type { SpellingChange } from '../types.ts';
 import { addSuffix, looksOneSyllable } from './add-suffix.ts';
 
@@ -8,6 +9,92 @@ export interface Stem {
 
 /** The nouns whose f becomes v before -s: leaves, bookshelves; a closed list, so that believes is not of belief. */
 const TURNS_TO_V = /(calf|dwarf|elf|half|hoof|knife|leaf|life|loaf|scarf|sheaf|thief|wharf|wife|wolf)$/;
+
+/** A word, the suffix taken off, what is left of its letters, and a base they may be of. */
+interface StemPlace {
+  readonly word: string;
+  readonly suffix: string;
+  readonly rest: string;
+  readonly stem: string;
+  /** The change by which {@link addSuffix} makes the word of the stem; null where it makes another. */
+  readonly byRule: SpellingChange | null;
+}
+
+/** Says how a base was changed before a suffix, or that it was not this base; examples have word, base, suffix and the change. */
+export interface StemRule extends Rule<StemPlace> {
+  readonly change: SpellingChange | null | ((place: StemPlace) => SpellingChange | null);
+}
+
+const swapsFForV = ({ stem, rest, suffix }: StemPlace): boolean =>
+  /fe?$/.test(stem) && /ve?$/.test(rest) && /^e?s$/.test(suffix);
+
+/** How base + suffix could be spelt as the word: {@link addSuffix} read backwards, and spellings in use that it does not give. */
+export const STEM_RULES: readonly StemRule[] = [
+  {
+    name: 'f becomes v before -s in the nouns that do so',
+    example: 'leaves = leaf + es: f-to-v',
+    counterExample: 'chiefs = chief + s: none',
+    applies: (place) => swapsFForV(place) && TURNS_TO_V.test(place.stem),
+    change: 'f-to-v',
+  },
+  {
+    name: 'the v of any other word was no f',
+    example: 'believes = belief + es: no',
+    counterExample: 'wolves = wolf + es: f-to-v',
+    applies: swapsFForV,
+    change: null,
+  },
+  {
+    name: 'as the suffix is added by rule, the last syllable stressed or not',
+    example: 'hopping = hop + ing: double',
+    counterExample: 'hoping = hop + ing: no',
+    applies: ({ byRule }) => byRule !== null,
+    change: ({ byRule }) => byRule,
+  },
+  {
+    name: 's and z are doubled before -es',
+    example: 'quizzes = quiz + es: double',
+    counterExample: 'buses = bus + es: none',
+    applies: ({ stem, rest, suffix }) => suffix === 'es' && rest === stem + stem.at(-1) && /[sz]$/.test(stem),
+    change: 'double',
+  },
+  {
+    name: '-es follows o, z, s and x',
+    example: 'heroes = hero + es: none',
+    counterExample: 'hopes = hop + es: no',
+    applies: ({ stem, rest, suffix }) => suffix === 'es' && stem === rest && /[ozsx]$/.test(stem),
+    change: 'none',
+  },
+  {
+    name: '-s alone follows a ch that is said k',
+    example: 'stomachs = stomach + s: none',
+    counterExample: 'churches = church + es: none',
+    applies: ({ stem, rest, suffix }) => suffix === 's' && stem === rest && /ch$/.test(stem),
+    change: 'none',
+  },
+  {
+    name: 'e may be kept before -able, -age, -ing, -y and -ish',
+    example: 'likeable = like + able: none',
+    counterExample: 'liker = like + er: drop-e',
+    applies: ({ stem, rest, suffix }) =>
+      stem === rest && stem.endsWith('e') && /^(able|age|ing|y|ish)$/.test(suffix),
+    change: 'none',
+  },
+  {
+    name: 'e may be lost before -ment, -ful, -th and -ly',
+    example: 'argument = argue + ment: drop-e',
+    counterExample: 'movement = move + ment: none',
+    applies: ({ stem, rest, suffix }) => stem === `${rest}e` && /^(ment|ful|th|ly)$/.test(suffix),
+    change: 'drop-e',
+  },
+  {
+    name: 'otherwise it was not this base',
+    example: 'hoping = hop + ing: no',
+    counterExample: 'hoping = hope + ing: drop-e',
+    applies: () => true,
+    change: null,
+  },
+];
 
 /**
  * Undoes a suffix in letters alone: every base that base + suffix could spell as `word`, longest first.
@@ -42,18 +129,23 @@ function possibleStems(rest: string, suffix: string): string[] {
   return stems;
 }
 
-function changeBetween(stem: string, word: string, suffix: string, rest: string): SpellingChange | null {
-  if (/fe?$/.test(stem) && /ve?$/.test(rest) && /^e?s$/.test(suffix))
-    return TURNS_TO_V.test(stem) ? 'f-to-v' : null;
+/** How base + suffix are spelt as the word, of which `rest` are the letters before the suffix; null where they are not. */
+export function changeBetween(
+  stem: string,
+  word: string,
+  suffix: string,
+  rest: string,
+): SpellingChange | null {
+  const place = { word, suffix, rest, stem, byRule: changeByRule(stem, word, suffix) };
+  const { change } = findRule(STEM_RULES, place)!;
+  return typeof change === 'function' ? change(place) : change;
+}
+
+function changeByRule(stem: string, word: string, suffix: string): SpellingChange | null {
   const asked = suffix === 'es' ? 's' : suffix === 'ally' ? 'ly' : suffix;
   for (const stressed of looksOneSyllable(stem) ? [true] : [true, false]) {
     const made = addSuffix(stem, asked, stressed);
     if (made.spelling === word && made.affix === suffix) return made.change;
   }
-  if (suffix === 'es' && rest === stem + stem.at(-1)) return /[sz]$/.test(stem) ? 'double' : null;
-  if (suffix === 'es') return /[ozsx]$/.test(stem) && stem === rest ? 'none' : null;
-  if (suffix === 's') return stem === rest && /ch$/.test(stem) ? 'none' : null;
-  if (stem === rest && stem.endsWith('e') && /^(able|age|ing|y|ish)$/.test(suffix)) return 'none';
-  if (stem === `${rest}e` && /^(ment|ful|th|ly)$/.test(suffix)) return 'drop-e';
   return null;
 }

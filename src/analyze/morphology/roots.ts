@@ -1,3 +1,5 @@
+import followers from './stems.json' with { type: 'json' };
+
 /** A word with a root from Latin or Greek: its parts in order, and the catalogue rows of root and beginning. */
 export interface RootedWord {
   readonly parts: readonly string[];
@@ -29,23 +31,16 @@ const ROOTS: readonly (readonly [row: string, letters: RegExp, not?: RegExp])[] 
   ['root-bio', /(?:^|^anti|^auto)(bio)/],
 ];
 
-/** What follows con-, com- and the like where they are a beginning: roots and stems from Latin; not the et of comet. */
-const STEMS =
-  /^(?:act|cede|ceed|cei[tv]|cent|cept|cern|cess|change|claim|clude?|clus|cord|cre|cur|cus|cust|cuse|dens|dict|duc|empt|fect|fer|fess|fid|fin|firm|flict|form|found|fuse?|gest|grad|gram|gress|hibit|ject|join|junct|just|lect|mand|mend|ment|merc|mi[st]|mot|mun|nect|nounce|pact|pan[dsy]|par|pass|pect|pel|pens|per[it]|plain|ple[tx]|pli|plo|pon|port|pos|press|prise|quest|rect|rupt|sci|scrib|script|sect|sent|serv|sider|sist|solid|son|spec|spir|sta[nt]|stitu|stru|sult|sum|tact|tain|tec?t|temp|tend?|tens|test|tinu|tort|tra|trol|ven[et]|ver[stby]|vey|vict|vid|vin|vis|voke|vol|her|apt|opt)/;
-
-const BEGINNINGS: readonly (readonly [row: string, letters: string, next: RegExp])[] = [
-  ['prefix-con', 'con', STEMS],
-  ['prefix-com', 'com', STEMS],
-  ['prefix-ex', 'ex', STEMS],
-  ['prefix-pro', 'pro', STEMS],
-  ['prefix-per', 'per', /^(?:cei|cent|cept|fect|form|fume|man|mi[st]|plex|sist|spir|suad|vers|vert)/],
-  [
-    'prefix-ad',
-    'ad',
-    /^(?:apt|dict|dress|here|ja|ject|join|just|ministe|mi[rt]|opt|van|ven|ver[bst]|vi[cs]|vo)/,
-  ],
-  ['prefix-uni', 'uni', /^(?:corn|cycl|form|fy|lat|on|que|son|t$|te|ty|vers)/],
-];
+/**
+ * Beginnings with the roots and stems from Latin that follow them, by which they are no part of the word; not the et of comet. A
+ * $ in the data is the end of the word.
+ */
+const BEGINNINGS: readonly (readonly [row: string, letters: string, next: RegExp])[] = followers.flatMap(
+  ({ beginnings, stems }) =>
+    beginnings.map(
+      (letters) => [`prefix-${letters}`, letters, new RegExp(`^(?:${stems.join('|')})`)] as const,
+    ),
+);
 
 const ANY =
   /rupt|struct|port|tract|spect|dict|scri|ject|form|graph|phon|photo|micro|bio|^(?:co[mn]|ex|pro|per|ad|uni)/;

@@ -1,5 +1,6 @@
 import { coarseRows } from '../catalogue/catalogue.ts';
 import { pairSpellings } from '../catalogue/pair-spellings.ts';
+import { findRule, type Rule } from '../rule.ts';
 import type { Pattern, PatternId } from '../types.ts';
 import { IRREGULAR } from './irregular.ts';
 
@@ -50,41 +51,189 @@ export function nameAffix(role: 'prefix' | 'suffix', letters: string, sound: str
   );
 }
 
+/** A spelling of one sound in its place, where the catalogue has rows for it. */
+interface PatternPlace extends Surroundings {
+  /** Letters and sound: a:AO. */
+  readonly spelling: string;
+}
+
+/** Says which of several rows with the same letters and sound a spelling is; examples have their row. */
+export interface PatternRule extends Rule<PatternPlace> {
+  readonly row: PatternId;
+}
+
+const isBeforeR = ({ after }: PatternPlace): boolean => after?.letters[0] === 'r';
+const isAfterW = ({ before }: PatternPlace): boolean => /(^|\.)W$/.test(before?.sound ?? '');
+
+/** Where no rule applies, a spelling is the first row that has it. */
+export const PATTERN_RULES: readonly PatternRule[] = [
+  {
+    name: 'a weak i that ends its syllable is a schwa',
+    example: 'hel.i.cop.ter: schwa-i',
+    counterExample: 'a.bol.ish: short-i',
+    applies: ({ spelling, open }) => spelling === 'i:IX' && open,
+    row: 'schwa-i',
+  },
+  {
+    name: 'any other weak i is short i',
+    example: 'a.bol.ish: short-i',
+    counterExample: 'hel.i.cop.ter: schwa-i',
+    applies: ({ spelling }) => spelling === 'i:IX',
+    row: 'short-i',
+  },
+  {
+    name: 'a before l, said aw',
+    example: 'ball: a-before-l',
+    counterExample: 'pal: short-a',
+    applies: ({ spelling, after }) => /^a:A[AO]$/.test(spelling) && /^ll?$/.test(after?.letters ?? ''),
+    row: 'a-before-l',
+  },
+  {
+    name: 'a after w, said as short o',
+    example: 'swan: a-after-w',
+    counterExample: 'swam: short-a',
+    applies: (place) => /^a:A[AO]$/.test(place.spelling) && isAfterW(place),
+    row: 'a-after-w',
+  },
+  {
+    name: 'a elsewhere, said ah',
+    example: 'pas.ta: a-ah',
+    counterExample: 'swan: a-after-w',
+    applies: ({ spelling }) => spelling === 'a:AA',
+    row: 'a-ah',
+  },
+  {
+    name: 'a elsewhere, said aw, is irregular',
+    example: 'gant.let: irregular',
+    counterExample: 'ball: a-before-l',
+    applies: ({ spelling }) => spelling === 'a:AO',
+    row: IRREGULAR,
+  },
+  {
+    name: 'long a at the end of its syllable',
+    example: 'a.corn: long-a',
+    counterExample: 'an.gel: a-long-closed',
+    applies: ({ spelling, open }) => spelling === 'a:EY' && open,
+    row: 'long-a',
+  },
+  {
+    name: 'long a in a closed syllable',
+    example: 'an.gel: a-long-closed',
+    counterExample: 'a.corn: long-a',
+    applies: ({ spelling }) => spelling === 'a:EY',
+    row: 'a-long-closed',
+  },
+  {
+    name: 'long i at the end of its syllable',
+    example: 'spi.der: long-i',
+    counterExample: 'child: i-long-closed',
+    applies: ({ spelling, open }) => spelling === 'i:AY' && open,
+    row: 'long-i',
+  },
+  {
+    name: 'long i in a closed syllable',
+    example: 'child: i-long-closed',
+    counterExample: 'spi.der: long-i',
+    applies: ({ spelling }) => spelling === 'i:AY',
+    row: 'i-long-closed',
+  },
+  {
+    name: 'long o at the end of its syllable',
+    example: 'ro.bot: long-o',
+    counterExample: 'cold: o-long-closed',
+    applies: ({ spelling, open }) => spelling === 'o:OW' && open,
+    row: 'long-o',
+  },
+  {
+    name: 'long o in a closed syllable',
+    example: 'cold: o-long-closed',
+    counterExample: 'ro.bot: long-o',
+    applies: ({ spelling }) => spelling === 'o:OW',
+    row: 'o-long-closed',
+  },
+  {
+    name: 'e before r, said ee',
+    example: 'he.ro: long-e',
+    counterExample: 'pret.ty: irregular',
+    applies: (place) => place.spelling === 'e:IH' && isBeforeR(place),
+    row: 'long-e',
+  },
+  {
+    name: 'e elsewhere, said as short i, is irregular',
+    example: 'pret.ty: irregular',
+    counterExample: 'he.ro: long-e',
+    applies: ({ spelling }) => spelling === 'e:IH',
+    row: IRREGULAR,
+  },
+  {
+    name: 'a before r, said air',
+    example: 'car.ry: a-air',
+    counterExample: 'an.y: irregular',
+    applies: (place) => place.spelling === 'a:EH' && isBeforeR(place),
+    row: 'a-air',
+  },
+  {
+    name: 'a elsewhere, said as short e, is irregular',
+    example: 'an.y: irregular',
+    counterExample: 'car.ry: a-air',
+    applies: ({ spelling }) => spelling === 'a:EH',
+    row: IRREGULAR,
+  },
+  {
+    name: 'u before r, said oo',
+    example: 'ju.ry: u-oor',
+    counterExample: 'put: u-put',
+    applies: (place) => place.spelling === 'u:UH' && isBeforeR(place),
+    row: 'u-oor',
+  },
+  {
+    name: 'u elsewhere, said as in put',
+    example: 'put: u-put',
+    counterExample: 'ju.ry: u-oor',
+    applies: ({ spelling }) => spelling === 'u:UH',
+    row: 'u-put',
+  },
+  {
+    name: 'weak e at the end of a first syllable',
+    example: 'be.gin: weak-e',
+    counterExample: 'kit.ten: schwa-e',
+    applies: ({ spelling, open, firstSyllable }) => /^e:[AI]X$/.test(spelling) && open && firstSyllable,
+    row: 'weak-e',
+  },
+  {
+    name: 'weak e elsewhere',
+    example: 'kit.ten: schwa-e',
+    counterExample: 'be.gin: weak-e',
+    applies: ({ spelling }) => /^e:[AI]X$/.test(spelling),
+    row: 'schwa-e',
+  },
+  {
+    name: 'or after w, said er',
+    example: 'worm: or-er',
+    counterExample: 'doc.tor: or-weak',
+    applies: (place) => place.spelling === 'or:ER' && isAfterW(place),
+    row: 'or-er',
+  },
+  {
+    name: 'or elsewhere, said er',
+    example: 'doc.tor: or-weak',
+    counterExample: 'worm: or-er',
+    applies: ({ spelling }) => spelling === 'or:ER',
+    row: 'or-weak',
+  },
+];
+
+/** Letters and sounds that the rules are about; the others have no need to ask them. */
+const RULED = new Set('i:IX a:AA a:AO a:EY i:AY o:OW e:IH a:EH u:UH e:IX e:AX or:ER'.split(' '));
+
 /**
- * The catalogue row of a spelling in its place.
- *
- * One letter and sound may have several rows: a in ball, swan and pasta; i in spider (open) and child; or in
- * worm and doctor; e in begin and kitten; the weak i of helicopter (open) is a schwa row, that of muffin short i.
+ * The catalogue row of a spelling in its place: by the rules where several rows have the same letters and sound, else the first that
+ * has them; irregular where none does.
  */
 export function namePattern(letters: string, sound: string, around: Surroundings): PatternId {
-  const rows = rowsOf.get(`${letters}:${sound}`);
+  const spelling = `${letters}:${sound}`;
+  const rows = rowsOf.get(spelling);
   if (!rows) return IRREGULAR;
-  if (letters === 'i' && sound === 'IX') return around.open ? 'schwa-i' : 'short-i';
-  const pick = (id: PatternId): PatternId => (rows.includes(id) ? id : rows[0]!);
-  switch (`${letters}:${sound}`) {
-    case 'a:AA':
-    case 'a:AO':
-      if (/^ll?$/.test(around.after?.letters ?? '')) return pick('a-before-l');
-      if (/(^|\.)W$/.test(around.before?.sound ?? '')) return pick('a-after-w');
-      return sound === 'AA' ? pick('a-ah') : IRREGULAR;
-    case 'a:EY':
-      return pick(around.open ? 'long-a' : 'a-long-closed');
-    case 'i:AY':
-      return pick(around.open ? 'long-i' : 'i-long-closed');
-    case 'o:OW':
-      return pick(around.open ? 'long-o' : 'o-long-closed');
-    case 'e:IH':
-      return around.after?.letters[0] === 'r' ? pick('long-e') : IRREGULAR;
-    case 'a:EH':
-      return around.after?.letters[0] === 'r' ? pick('a-air') : IRREGULAR;
-    case 'u:UH':
-      return pick(around.after?.letters[0] === 'r' ? 'u-oor' : 'u-put');
-    case 'e:IX':
-    case 'e:AX':
-      return pick(around.open && around.firstSyllable ? 'weak-e' : 'schwa-e');
-    case 'or:ER':
-      return pick(/(^|\.)W$/.test(around.before?.sound ?? '') ? 'or-er' : 'or-weak');
-    default:
-      return rows[0]!;
-  }
+  const row = RULED.has(spelling) ? findRule(PATTERN_RULES, { ...around, spelling })?.row : undefined;
+  return row === IRREGULAR || spelling === 'i:IX' || (row && rows.includes(row)) ? row! : rows[0]!;
 }

@@ -1,20 +1,181 @@
 import { hasVowel, isLong } from '../alignment/sounds.ts';
 import { isRegular } from '../patterns/name-pattern.ts';
+import { findRule, type Rule } from '../rule.ts';
 import type { SyllableType } from '../types.ts';
 import { affixSyllables } from './affix-syllables.ts';
-import type { PlacedSpelling } from './cut-between.ts';
+import type { PlacedSpelling } from './cut-place.ts';
+
+/** A syllable and the spelling that has its vowel. */
+interface TypePlace {
+  readonly vowel: PlacedSpelling;
+  /** The vowel's letters, or what they spell where an ending changed them: the ue that valuable keeps a u of. */
+  readonly letters: string;
+  /** Spellings behind the vowel, also of the next syllable where they reach into this one. */
+  readonly behind: readonly PlacedSpelling[];
+  /** Of them, those that close the vowel. */
+  readonly after: readonly PlacedSpelling[];
+  /** The letters of the syllable. */
+  readonly text: string;
+  readonly end: number;
+  readonly word: string;
+}
+
+/** Says the type of one syllable; examples have the types of all syllables. */
+export interface TypeRule extends Rule<TypePlace> {
+  readonly type: SyllableType | ((place: TypePlace) => SyllableType);
+}
 
 const WEAK = new Set(['AX', 'IX', 'Y.AX']);
 const SHORT: Readonly<Record<string, string>> = { a: 'AE', e: 'EH', i: 'IH', o: 'AA AO', u: 'AH', y: 'IH' };
 
+const isSplit = ({ letters }: TypePlace): boolean => letters[1] === '_';
+/** The vowel is one letter by itself, of a spelling with a silent e that an ending took. */
+const isLetterOfSplit = (place: TypePlace): boolean => isSplit(place) && place.vowel.letters.length === 1;
+const isOne = ({ letters }: TypePlace): boolean => /^[a-z]$/.test(letters);
+const isClosed = ({ after }: TypePlace): boolean => after.some((one) => !one.ending);
+
 /**
- * The type of one syllable from the spellings in it, `start` and `end` offsets into the word.
- *
- * `closed`: one vowel letter, short or weak, with a consonant after it (nap, the -kin of napkin). `open`: one
- * vowel letter at the end, long or weak (spi-, a-). `vce`, `team`, `r-controlled`, `consonant-le` by the
- * spelling of the vowel; an ending does not close a vowel (cried, po.nies are open). `other`: any value a
- * reader would not expect from the type (old, mon.ey, have, fa.ther) and final syllables like -tion.
+ * The type of a syllable. `closed`: one vowel letter, short or weak, with a consonant after it. `open`: one vowel letter at the end,
+ * long or weak. `vce`, `team`, `r-controlled`, `consonant-le` by the spelling of the vowel; an ending does not close a vowel.
+ * `other`: any value a reader would not expect from the type. Common practice, no source.
  */
+export const TYPE_RULES: readonly TypeRule[] = [
+  {
+    name: 'an r that went over to the next syllable leaves no r-controlled one',
+    example: 'sto.ry (other, open)',
+    counterExample: 'for.ty (r-controlled, open)',
+    applies: ({ letters, text }) => /r/.test(letters) && !text.includes('r'),
+    type: 'other',
+  },
+  {
+    name: 'consonant-le',
+    example: 'ta.ble (open, consonant-le)',
+    counterExample: 'ho.tel (open, closed)',
+    applies: ({ vowel }) => vowel.spells === 'le' && vowel.sound === 'AX.L',
+    type: 'consonant-le',
+  },
+  {
+    name: 'an ending inside a base has the type of the ending',
+    example: 'fig.ure (closed, r-controlled)',
+    counterExample: 'hun.dred (closed, closed)',
+    applies: (place) => endingType(place) !== undefined,
+    type: (place) => endingType(place)!,
+  },
+  {
+    name: 'a vowel that its letters do not regularly say, or with a silent e behind it, is of no type',
+    example: 'said (other)',
+    counterExample: 'rain (team)',
+    applies: ({ letters, vowel, behind }) =>
+      !isRegular(letters, vowel.sound) || behind.some((one) => one.letters === 'e' && one.sound === '-'),
+    type: 'other',
+  },
+  {
+    name: 'a long vowel whose silent e an ending took, at the end of the syllable, is open',
+    example: 'fa.mous (open, other)',
+    counterExample: 'hope.ful (vce, closed)',
+    applies: (place) => isLetterOfSplit(place) && place.vowel.end === place.end && isLong(place.vowel.sound),
+    type: 'open',
+  },
+  {
+    name: 'a weak vowel whose silent e an ending took is closed before a consonant, else open',
+    example: 'en.gin.eer (closed, closed, r-controlled)',
+    counterExample: 'en.gine (closed, other)',
+    applies: (place) => isLetterOfSplit(place) && WEAK.has(place.vowel.sound),
+    type: ({ after }) => (after.length > 0 ? 'closed' : 'open'),
+  },
+  {
+    name: 'a vowel with a silent e that is not long is of no type, nor are o_e in lose and i_e in police',
+    example: 'po.lice (open, other)',
+    counterExample: 'nice (vce)',
+    applies: (place) =>
+      isSplit(place) &&
+      (!isLong(place.vowel.sound) ||
+        (place.letters === 'o_e' && place.vowel.sound !== 'OW') ||
+        place.letters + place.vowel.sound === 'i_eIY'),
+    type: 'other',
+  },
+  {
+    name: 'a long vowel with a silent e behind its consonant is vowel-consonant-e',
+    example: 'in.side (closed, vce)',
+    counterExample: 'give (other)',
+    applies: isSplit,
+    type: 'vce',
+  },
+  {
+    name: 'ture, sure and ssure are of no type',
+    example: 'pic.ture (closed, other)',
+    counterExample: 'cure (r-controlled)',
+    applies: ({ letters }) => /^s?s?[ts]ure$/.test(letters),
+    type: 'other',
+  },
+  {
+    name: 'a vowel spelt with r that is heard as r is r-controlled',
+    example: 'har.bor (r-controlled, r-controlled)',
+    counterExample: 'car.ry (closed, open)',
+    applies: ({ letters, vowel }) =>
+      /r/.test(letters) && (vowel.sound.endsWith('R') || vowel.sound.endsWith('ER')),
+    type: 'r-controlled',
+  },
+  {
+    name: 'a, e, i or au before an r of its own is r-controlled where the r does not only close a short vowel',
+    example: 'di.no.saur (open, open, r-controlled)',
+    counterExample: 'spir.it (closed, closed)',
+    applies: (place) => /^(au|[aei])$/.test(place.letters) && place.after.length > 0 && endsInR(place),
+    type: 'r-controlled',
+  },
+  {
+    name: 'one vowel letter before a last consonant that is spelt with an e is of no type',
+    example: 'have (other)',
+    counterExample: 'hand (closed)',
+    applies: (place) => isOne(place) && isClosed(place) && endsInMuteE(place),
+    type: 'other',
+  },
+  {
+    name: 'one vowel letter, short or weak, with a consonant behind it is closed',
+    example: 'nap.kin (closed, closed)',
+    counterExample: 'old (other)',
+    applies: (place) =>
+      isOne(place) && isClosed(place) && (isShort(place) || isWeak(place) || isBeforeR(place)),
+    type: 'closed',
+  },
+  {
+    name: 'one vowel letter at the end of the syllable, long or weak, is open',
+    example: 'spi.der (open, r-controlled)',
+    counterExample: 'fa.ther (other, r-controlled)',
+    applies: (place) => isOne(place) && !isClosed(place) && isOpen(place),
+    type: 'open',
+  },
+  {
+    name: 'one vowel letter of any other value is of no type',
+    example: 'old (other)',
+    counterExample: 'odd (closed)',
+    applies: isOne,
+    type: 'other',
+  },
+  {
+    name: 'a vowel team before a gh that is heard is of no type',
+    example: 'tough (other)',
+    counterExample: 'caught (team)',
+    applies: ({ letters, after }) => isTeam(letters) && after[0]?.letters === 'gh',
+    type: 'other',
+  },
+  {
+    name: 'two vowel letters, and those with gh, are a vowel team',
+    example: 'rain (team)',
+    counterExample: 'ran (closed)',
+    applies: ({ letters }) => isTeam(letters),
+    type: 'team',
+  },
+  {
+    name: 'any other spelling of a vowel is of no type',
+    example: 'talk (other)',
+    counterExample: 'tall (other)',
+    applies: () => true,
+    type: 'other',
+  },
+];
+
+/** The type of the syllable from `start` to `end`, offsets into the word, with the spellings in it. */
 export function classifySyllable(
   inside: readonly PlacedSpelling[],
   start: number,
@@ -26,61 +187,60 @@ export function classifySyllable(
   );
   const vowel = inside[at];
   if (!vowel) return 'other';
-  const { sound, spells } = vowel;
   // The u of valuable is what an ending left of ue.
-  const letters = vowel.letters.length === 1 && spells[1] !== '_' ? vowel.letters : spells;
-  const text = word.slice(start, end);
-  // The r of story goes over to the next syllable.
-  if (/r/.test(letters) && !text.includes('r')) return 'other';
-  if (spells === 'le' && sound === 'AX.L') return 'consonant-le';
-  const affix = affixSyllables('suffix', letters, sound);
-  if (affix && letters.length > 1 && affix.types.length === 1 && sound.includes('.') && sound !== 'EH.R')
-    return affix.types[0]!;
-  const after = inside.slice(at + 1).filter((one) => one.start < end && closes(one));
-  const silentE = inside.some((one, i) => i > at && one.letters === 'e' && one.sound === '-');
-  if (!isRegular(letters, sound) || silentE) return 'other';
-  const opened = vowel.letters.length === 1 && vowel.end === end;
-  if (letters[1] === '_' && opened && isLong(sound)) return 'open';
-  if (letters[1] === '_' && vowel.letters.length === 1 && WEAK.has(sound))
-    return after.length > 0 ? 'closed' : 'open';
-  if (letters[1] === '_')
-    return isLong(sound) && !(letters === 'o_e' && sound !== 'OW') && letters + sound !== 'i_eIY'
-      ? 'vce'
-      : 'other';
-  if (/^s?s?[ts]ure$/.test(letters)) return 'other';
-  if (/r/.test(letters) && (sound.endsWith('R') || sound.endsWith('ER'))) return 'r-controlled';
-  if (/^(au|[aei])$/.test(letters) && after.length > 0 && endsInR(vowel, inside.slice(at + 1), end, word))
-    return 'r-controlled';
-  if (/^[a-z]$/.test(letters)) return classifySingle(vowel, after, text);
-  if (/^[aeiou][aeiouwy]$|gh$|^uy$|^ye$/.test(letters)) return after[0]?.letters === 'gh' ? 'other' : 'team';
-  return 'other';
+  const letters = vowel.letters.length === 1 && vowel.spells[1] !== '_' ? vowel.letters : vowel.spells;
+  const behind = inside.slice(at + 1);
+  const after = behind.filter((one) => one.start < end && closes(one));
+  const place: TypePlace = { vowel, letters, behind, after, text: word.slice(start, end), end, word };
+  const { type } = findRule(TYPE_RULES, place)!;
+  return typeof type === 'string' ? type : type(place);
+}
+
+/** The type of an ending that is one syllable and one spelling with a vowel and more: the ic of music; not air, which may be a word. */
+function endingType({ letters, vowel: { sound } }: TypePlace): SyllableType | undefined {
+  if (letters.length < 2 || !sound.includes('.') || sound === 'EH.R') return undefined;
+  const types = affixSyllables('suffix', letters, sound)?.types;
+  return types?.length === 1 ? types[0] : undefined;
 }
 
 /**
  * The r of dinosaur and souvenir, at the end or before a consonant, and after an a that is said as in care before -y, -ian, -ious
  * (li.brar.y, a.quar.i.um); not that of spir.it and char.i.ty, which only closes a short vowel.
  */
-function endsInR(vowel: PlacedSpelling, rest: readonly PlacedSpelling[], end: number, word: string): boolean {
-  const r = rest[0];
+function endsInR({ vowel, behind, end, word }: TypePlace): boolean {
+  const r = behind[0];
   if (r?.letters !== 'r' || r.sound !== 'R') return false;
   const next = word.slice(end);
   if (vowel.letters === 'a' && vowel.sound === 'EH' && /^(y|i[aeou]|ily|ea)/.test(next)) return true;
   return !(r.end === end && /^[aeiouy]/.test(next));
 }
 
-function classifySingle(vowel: PlacedSpelling, after: readonly PlacedSpelling[], text: string): SyllableType {
-  const { letters, sound } = vowel;
+function endsInMuteE({ after, text }: TypePlace): boolean {
   const closing = after.filter((one) => !one.ending);
-  const closed = closing.length > 0;
-  const weak = WEAK.has(sound);
-  const full = SHORT[letters]?.split(' ').includes(sound) ?? false;
-  const beforeR = closing[0]?.letters[0] === 'r' && /^(EH|IH|UH)$/.test(sound);
-  if (closed) {
-    if (closing.length === 1 && /^(.|th)e$/.test(closing[0]!.letters) && text.endsWith('e')) return 'other';
-    return full || weak || beforeR ? 'closed' : 'other';
-  }
+  return closing.length === 1 && /^(.|th)e$/.test(closing[0]!.letters) && text.endsWith('e');
+}
+
+function isShort({ vowel: { letters, sound } }: TypePlace): boolean {
+  return SHORT[letters]?.split(' ').includes(sound) ?? false;
+}
+
+function isWeak({ vowel }: TypePlace): boolean {
+  return WEAK.has(vowel.sound);
+}
+
+function isBeforeR({ vowel, after }: TypePlace): boolean {
+  return after.find((one) => !one.ending)?.letters[0] === 'r' && /^(EH|IH|UH)$/.test(vowel.sound);
+}
+
+/** Long, weak, a y, or one that r makes less than long: he.ro, ju.ry. */
+function isOpen(place: TypePlace): boolean {
+  const { letters, sound } = place.vowel;
   const longBeforeR = (letters === 'e' && sound === 'IH') || (letters === 'u' && /UH$/.test(sound));
-  return isLong(sound) || sound === 'Y.UH' || weak || longBeforeR || letters === 'y' ? 'open' : 'other';
+  return isLong(sound) || isWeak(place) || longBeforeR || letters === 'y' || sound === 'Y.UH';
+}
+
+function isTeam(letters: string): boolean {
+  return /^[aeiou][aeiouwy]$|gh$|^uy$|^ye$/.test(letters);
 }
 
 /** Silent gh, h and e leave a syllable open (high); a letter said once with the next does not: the l of fully. */

@@ -3,7 +3,8 @@ import type { BuiltWord } from '../build/built-word.ts';
 import type { Syllable, SyllableType } from '../types.ts';
 import { type AffixSyllables, affixSyllables, joinsDivision } from './affix-syllables.ts';
 import { classifySyllable } from './classify-syllable.ts';
-import { cutBetween, type PlacedSpelling } from './cut-between.ts';
+import type { PlacedSpelling } from './cut-place.ts';
+import { cutBetween } from './cut-rules.ts';
 
 const VOWEL_LETTER = /[aeiouy]/;
 

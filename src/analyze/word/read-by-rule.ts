@@ -1,45 +1,12 @@
 import type { BuiltWord, WordSpelling } from '../build/built-word.ts';
+import sounds from './rule-sounds.json' with { type: 'json' };
 
-const CONSONANTS: Readonly<Record<string, string>> = {
-  b: 'B', c: 'K', d: 'D', f: 'F', g: 'G', h: 'HH', j: 'JH', k: 'K', l: 'L', m: 'M', n: 'N', p: 'P', r: 'R', s: 'S', t: 'T', v: 'V',
-  w: 'W', x: 'K.S', y: 'Y', z: 'Z', qu: 'K.W', sh: 'SH', ch: 'CH', th: 'TH', wh: 'W', ph: 'F', kn: 'N', wr: 'R', gn: 'N', ck: 'K',
-  tch: 'CH', dge: 'JH', ng: 'NG', mb: 'M', bb: 'B', dd: 'D', ff: 'F', gg: 'G', ll: 'L', ss: 'S', tt: 'T', zz: 'Z', ce: 'S', se: 'S',
-  ve: 'V', ze: 'Z', ge: 'JH', the: 'DH',
-}; // biome-ignore format: one table
-const SHORT: Readonly<Record<string, string>> = { a: 'AE', e: 'EH', i: 'IH', o: 'AA', u: 'AH', y: 'IH' };
-const LONG: Readonly<Record<string, string>> = { a: 'EY', e: 'IY', i: 'AY', o: 'OW', u: 'Y.UW', y: 'AY' };
-const TEAMS: Readonly<Record<string, string>> = {
-  ai: 'EY',
-  ay: 'EY',
-  ee: 'IY',
-  ea: 'IY',
-  igh: 'AY',
-  oa: 'OW',
-  oi: 'OY',
-  oy: 'OY',
-  ou: 'AW',
-  ow: 'AW',
-  oo: 'UW',
-  aw: 'AO',
-  au: 'AO',
-  ew: 'UW',
-  ue: 'UW',
-  ie: 'AY',
-  oe: 'OW',
-  ar: 'AA.R',
-  or: 'AO.R',
-  er: 'ER',
-  ir: 'ER',
-  ur: 'ER',
-  air: 'EH.R',
-  are: 'EH.R',
-  ear: 'IH.R',
-  eer: 'IH.R',
-  ire: 'AY.R',
-  ore: 'AO.R',
-  oar: 'AO.R',
-  ure: 'UH.R',
-};
+/** The sound that letters have where they are read by rule. */
+type Sounds = Readonly<Record<string, string>>;
+const CONSONANTS: Sounds = sounds.consonants;
+const SHORT: Sounds = sounds.short;
+const LONG: Sounds = sounds.long;
+const TEAMS: Sounds = sounds.teams;
 
 const ONSET =
   /^(squ|thr|shr|str|scr|spl|spr|phr|sch|qu|sh|ch|th|wh|ph|kn|wr|gn|[bcfgkps]l|[bcdfgkpt]r|s[ckmnptw]|tw|dw|[bcdfghjklmnprstvwyz])?/;

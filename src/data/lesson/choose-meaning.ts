@@ -1,5 +1,5 @@
-import { readFileSync } from 'node:fs';
 import type { Reading } from '../../analyze/types.ts';
+import { readSourceRows } from '../read-source-rows.ts';
 import type { Synset } from '../swap/read-synsets.ts';
 import { shortenMeaning } from './shorten-meaning.ts';
 
@@ -50,11 +50,5 @@ function isOf(form: string, word: string): boolean {
 
 /** Our own meanings, by word (`meanings.tsv`). */
 export function readOwnMeanings(): ReadonlyMap<string, string> {
-  const text = readFileSync(new URL('../source/meanings.tsv', import.meta.url), 'utf8');
-  return new Map(
-    text
-      .split('\n')
-      .filter((line) => line !== '' && !line.startsWith('#'))
-      .map((line) => line.split('\t') as [string, string]),
-  );
+  return new Map(readSourceRows('meanings.tsv') as [string, string][]);
 }

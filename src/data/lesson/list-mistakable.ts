@@ -30,24 +30,18 @@ const RARE = 40_000;
 
 /** Names to this rank (nate) a child may know. */
 const KNOWN_NAME = 12_000;
-/** First names that the subtitles' list lacks: our own list. */
-const NAMES =
-  'liz nate tess bess gus zane gwen blaine bart beth brad brent brett chad chase cole curt dale dex doug earl eve fay faye finn flo ' +
-  'fran gabe gail glen greg gwyn hal hugh ike jake jan jeff jess jill joss jules june kate kay ken kent kit kurt kyle lars laith leigh lex liv ' +
-  'lou luke lynn mae max meg mel merv miles mo nan neil nell ned nick nora nye paige pam pat pip quinn ralph rhys roy russ sam saul scott sean ' +
-  'seth shane shaun sid skye sol tad ted theo tim tod tom trey troy ty vic viv wayne will wynn zach zak zed';
 
 /** Around whose vowel another vowel is taken for a slip. */
 const FRAMES = ['SH * T', 'F * K', 'K * N T', 'B * CH', 'F * K S', 'SH * T S'];
 
 /** What may be one syllable: one run of vowel letters, and a last e, es or ed. */
 const SHORT = /^[b-df-hj-np-tv-z]*y?[aeiouy]+[b-df-hj-np-tv-z]*(e|es|ed)?$/;
-/** Slang that the lists of coarse words lack. */
-const MORE = 'fap nonce minge slag poon thot simp dong knob';
 
 /** Makes the lists that keep made-up words from being words, and from looking or sounding coarse. */
 export function listMistakable(analyzer: Analyzer): MistakableLists {
-  const unfit = [...readUnfitWords(), ...MORE.split(' ')].filter((word) => /^[a-z]{3,8}$/.test(word));
+  const unfit = [...readUnfitWords(), ...readWordList('slang.txt')].filter((word) =>
+    /^[a-z]{3,8}$/.test(word),
+  );
   const short = unfit.filter(({ length }) => length < 7);
   const sounds = unfit.flatMap((word) =>
     analyzer.analyze(word).readings.flatMap(({ pronunciation }) => {
@@ -61,7 +55,7 @@ export function listMistakable(analyzer: Analyzer): MistakableLists {
   const homophones: string[] = [];
   const ranks = readFrequency();
   const capitals = readCapitalised();
-  const names = new Set(NAMES.split(' '));
+  const names = readWordList('first-names.txt');
   const ofLessons = readWordList('more-lesson-words.txt');
   for (const word of new Set([...ranks.keys(), ...readWordnet().lemmas.keys(), ...ofLessons, ...names])) {
     if (word.length < 3 || word.length > 8 || !SHORT.test(word)) continue;

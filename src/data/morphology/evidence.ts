@@ -1,12 +1,7 @@
+import { readWordList } from '../read-word-list.ts';
+
 /** Grammar and stock words of definitions: they say nothing about what a word is made of. */
-const STOCK = new Set(
-  `a an the of in on or and to for by with from as at be is are was not no it its that which who whose one any some make made used use
-  use something someone person people act state quality having have has characterized like all other more most very being part do done
-  into out up off over under man way such than resembling relating related especially usually often about between through against out
-  after before without within thing things given causing cause can may form set put new old small large kind`.split(
-    /\s+/,
-  ),
-);
+const STOCK = readWordList('stock-words.txt');
 
 export interface WordFacts {
   readonly related?: ReadonlyMap<string, ReadonlySet<string>>;

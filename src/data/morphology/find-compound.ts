@@ -1,4 +1,5 @@
 import { PREFIXES } from '../../analyze/morphology/affixes.ts';
+import { readWordList } from '../read-word-list.ts';
 import type { Derivation } from './derivation.ts';
 import { mentions } from './evidence.ts';
 import type { Candidate } from './find-suffix.ts';
@@ -6,12 +7,9 @@ import { type Facts, isLemma, looksLikeName, rankOf } from './lexical-facts.ts';
 import { joinSounds, keepsFullVowels, type Sounds, sameSounds } from './match-sound.ts';
 
 /** Words WordNet has no entry for and that do make compounds (himself, whatever, within). */
-const CLOSED_CLASS = new Set(
-  `after an any be body can down ever every for her here him how in it may my no not off on one other our over own out self selves so some
-  there thing through time to under up what when where who with your them thy`.split(/\s+/),
-);
+const CLOSED_CLASS = readWordList('compound-parts.txt');
 /** Short first parts; any other has three letters or more. */
-const SHORT_PARTS = new Set(['an', 'up', 'in', 'on', 'by', 'no', 'my', 'it', 'go', 'ox', 'be', 'so', 'to']);
+const SHORT_PARTS = readWordList('short-compound-parts.txt');
 
 /** Second parts often said weakly: postman, nothing. */
 const WEAK_FORMS: Record<string, Sounds[]> = {

@@ -1,6 +1,7 @@
 import nlp from 'compromise';
 import { byRule } from '../../swap/inflect.ts';
 import type { Form, PartOfSpeech } from '../../swap/types.ts';
+import { readSourceRows } from '../read-source-rows.ts';
 
 /** Words that count: how often a form is met, and whether CMUdict lists it. */
 export interface Attested {
@@ -17,79 +18,13 @@ interface Transforms {
   };
 }
 
-/** Where compromise and the count of forms mislead (from memory of the language). */
-const SETTLED: Readonly<Record<string, string>> = {
-  'show/v/participle': 'shown',
-  'half/n/s': 'halves',
-  'way/n/s': 'ways',
-  'abbey/n/s': 'abbeys',
-  'haven/n/s': 'havens',
-  'wake/v/past': 'woke',
-  'wake/v/participle': 'woken',
-  'mouse/n/s': 'mice',
-  'foretell/v/past': 'foretold',
-  'foretell/v/participle': 'foretold',
-  'outshine/v/past': 'outshone',
-  'outshine/v/participle': 'outshone',
-  'beat/v/past': 'beat',
-  'beat/v/participle': 'beaten',
-  'run/v/participle': 'run',
-  'come/v/participle': 'come',
-  'become/v/participle': 'become',
-  'overcome/v/participle': 'overcome',
-  'get/v/past': 'got',
-  'strike/v/participle': 'struck',
-  'prove/v/participle': 'proved',
-  'swell/v/participle': 'swollen',
-  'lie/v/past': 'lay',
-  'lie/v/participle': 'lain',
-  'lie/v/ing': 'lying',
-  'be/v/s': 'is',
-  'be/v/past': 'was',
-  'be/v/participle': 'been',
-  'have/v/s': 'has',
-  'good/a/er': 'better',
-  'good/a/est': 'best',
-  'bad/a/er': 'worse',
-  'bad/a/est': 'worst',
-  'well/r/er': 'better',
-  'well/r/est': 'best',
-  'badly/r/er': 'worse',
-  'badly/r/est': 'worst',
-  'far/a/er': 'farther',
-  'far/a/est': 'farthest',
-  'hang/v/past': 'hung',
-  'hang/v/participle': 'hung',
-  'fast/r/er': 'faster',
-  'fast/r/est': 'fastest',
-  'hard/r/er': 'harder',
-  'hard/r/est': 'hardest',
-  'soon/r/er': 'sooner',
-  'often/r/er': 'more often',
-  'get/v/participle': 'got',
-  'person/n/s': 'people',
-  'fun/a/er': 'more fun',
-  'fun/a/est': 'most fun',
-  'real/a/er': 'more real',
-  'real/a/est': 'most real',
-  'worn/a/er': 'more worn',
-  'folk/n/s': 'folk',
-}; // prettier-ignore
-
-const UNCHANGING: Partial<Record<PartOfSpeech, ReadonlySet<string>>> = {
-  v: new Set(
-    'bet bid burst cast cost cut hit hurt let put quit read rid set shed shut slit spit split spread thrust upset broadcast forecast'.split(
-      ' ',
-    ),
-  ),
-  n: new Set(
-    'sheep fish deer aircraft series species spacecraft offspring folk salmon trout means headquarters crossroads'.split(
-      ' ',
-    ),
-  ),
-};
-/** Adjectives of two syllables that take -er, though their ending does not tell. */
-const SHORT_ALL_THE_SAME = new Set(['clever', 'quiet', 'polite', 'stupid']);
+/** Where compromise and the count of forms mislead (from memory of the language): `lemma/part/form` to text. */
+const SETTLED: ReadonlyMap<string, string> = new Map(
+  readSourceRows('irregular-forms.tsv').map(([lemma, part, form, text]) => [
+    `${lemma}/${part}/${form}`,
+    text!,
+  ]),
+);
 
 const FORMS: Readonly<Record<PartOfSpeech, readonly Form[]>> = {
   n: ['s'],
@@ -118,9 +53,9 @@ export function listIrregulars(
       const key = `${lemma}/${part}/${form}`;
       const rule = byRule(lemma, part, form);
       const best =
-        SETTLED[key] ??
-        choose(lemma, part, form, [rule, made[form] ?? ''], variants(lemma, part, form), attested);
-      if (part === 'n' && SETTLED[key] === undefined && isMass(lemma, best, attested)) irregular.set(key, '');
+        SETTLED.get(key) ??
+        choose(lemma, part, [rule, made[form] ?? ''], variants(lemma, part, form), attested);
+      if (part === 'n' && !SETTLED.has(key) && isMass(lemma, best, attested)) irregular.set(key, '');
       else if (part === 'a' && isUnheard(best, attested))
         irregular.set(key, `${form === 'er' ? 'more' : 'most'} ${lemma}`);
       else if (best !== rule) irregular.set(key, best);
@@ -160,13 +95,11 @@ function variants(lemma: string, part: PartOfSpeech, form: Form): string[] {
 function choose(
   lemma: string,
   part: PartOfSpeech,
-  form: Form,
   [rule, made]: readonly [string, string],
   others: readonly string[],
   { count, said }: Attested,
 ): string {
-  if (UNCHANGING[part]?.has(lemma) && (part === 'n' || form.startsWith('pa'))) return lemma;
-  if (rule.startsWith('mo')) return SHORT_ALL_THE_SAME.has(lemma) ? made : rule;
+  if (rule.startsWith('mo')) return rule;
   const worth = (form: string): number => count(form) * 4 + (said(form) ? 1 : 0);
   const known = made !== '' && made !== lemma && /^[a-z]+$/.test(made) && worth(made) > 0;
   // Irregular past forms are compromise's knowledge, so one that is met at all is believed.

@@ -1,0 +1,77 @@
+/** A spelling with its place in the word; `end` takes in a silent e that closes a split vowel. */
+export interface PlacedSpelling {
+  readonly letters: string;
+  readonly sound: string;
+  readonly spells: string;
+  readonly start: number;
+  readonly end: number;
+  /** Belongs to an ending that is no syllable: the s of hats. */
+  readonly ending: boolean;
+}
+
+/** Two vowels of a word with the consonants between them, where a syllable ends. */
+export interface CutPlace {
+  readonly vowel: PlacedSpelling;
+  readonly next: PlacedSpelling;
+  /** A u said like w after g or s is one with it: the gu of language. */
+  readonly consonants: readonly PlacedSpelling[];
+  readonly first: PlacedSpelling | undefined;
+  readonly last: PlacedSpelling | undefined;
+  /** The letters of the first two consonants, where there are just two. */
+  readonly pair: string;
+  /** The vowel is short, and holds the consonant after it. */
+  readonly short: boolean;
+  /** The vowel is the first of the word. */
+  readonly firstInWord: boolean;
+}
+
+const SHORT = new Set(['AE', 'EH', 'AH', 'IH', 'UH']);
+
+/** The place between `vowel` and `next`; `onset` has the letters before the vowel. */
+export function placeBetween(
+  vowel: PlacedSpelling,
+  between: readonly PlacedSpelling[],
+  next: PlacedSpelling,
+  firstInWord: boolean,
+  onset = '',
+): CutPlace {
+  const heard = between.length > 1 && between[0]!.sound === '-' ? between.slice(1) : between;
+  const consonants = joinGlide(heard);
+  const first = consonants[0];
+  const short =
+    first !== undefined &&
+    (keepsConsonant(vowel, first) ||
+      isQuAl(onset, vowel) ||
+      (firstInWord && isStressedBeforeWeak(vowel, first, next)));
+  const last = consonants.at(-1);
+  const pair = consonants.length === 2 ? first!.letters + last!.letters : '';
+  return { vowel, next, consonants, first, last, pair, short, firstInWord };
+}
+
+/** The u of lan.guage and per.suade belongs to the consonant before it, and so does the i of ju.nior after a long vowel; not of on.ion. */
+function joinGlide(consonants: readonly PlacedSpelling[]): readonly PlacedSpelling[] {
+  const [before, glide] = consonants.slice(-2);
+  if (!before || glide?.letters !== 'u' || glide.sound !== 'W' || !/^[gs]$/.test(before.letters))
+    return consonants;
+  return [...consonants.slice(0, -2), { ...before, letters: `${before.letters}u`, end: glide.end }];
+}
+
+/** The a of qual.i.ty is as short as that of a closed syllable; not that of fa.ther. */
+function isQuAl(onset: string, { letters, sound }: PlacedSpelling): boolean {
+  return onset === 'qu' && letters === 'a' && sound === 'AA';
+}
+
+/** Of two weak vowels that begin a word the first is said with some stress: stim.u.la.tion, sit.u.a.tion; not di.rect. */
+function isStressedBeforeWeak(vowel: PlacedSpelling, first: PlacedSpelling, next: PlacedSpelling): boolean {
+  if (vowel.letters !== 'i' || vowel.sound !== 'IX') return false;
+  return first.sound === 'CH' || /^(Y\.)?(AX|IX|ER)$/.test(next.sound);
+}
+
+/** A short vowel holds the consonant after it; e, u before r are taken as long (he.ro, ju.ry), and so is the a of fa.ther. */
+function keepsConsonant(vowel: PlacedSpelling, next: PlacedSpelling): boolean {
+  const { letters, sound } = vowel;
+  if (next.letters === 'r' && ((letters === 'e' && sound === 'IH') || letters === 'u')) return false;
+  if (SHORT.has(sound)) return true;
+  if (letters === 'o' || letters === 'ho') return sound === 'AA' || sound === 'AO' || sound === 'UW';
+  return false;
+}

@@ -1,0 +1,145 @@
+import { readContext } from '../../src/analyze/homographs/read-context.ts';
+import { READING_RULES, settleByRule } from '../../src/analyze/homographs/settle-by-rule.ts';
+import { createAnalyzer } from '../../src/analyze/index.ts';
+import { addSuffix, SUFFIX_RULES } from '../../src/analyze/morphology/add-suffix.ts';
+import { changeBetween, STEM_RULES } from '../../src/analyze/morphology/restore-stem.ts';
+import { PATTERN_RULES } from '../../src/analyze/patterns/name-pattern.ts';
+import type { Rule } from '../../src/analyze/rule.ts';
+import { TYPE_RULES } from '../../src/analyze/syllables/classify-syllable.ts';
+import { CUT_RULES } from '../../src/analyze/syllables/cut-rules.ts';
+import type { Reading } from '../../src/analyze/types.ts';
+import { BREAK_RULES } from '../../src/lesson/smooth-reading/break-rules.ts';
+import { cutPhrases } from '../../src/lesson/smooth-reading/cut-phrases.ts';
+import { loadGuesser, loadLexicon } from '../load-analyzer.ts';
+
+/** An ordered list of rules, with what tests and the page of rules need to know of it. */
+export interface RuleTable {
+  readonly title: string;
+  /** The file that holds the list, from the top of the tree. */
+  readonly file: string;
+  /** What the rules decide and how examples are written, for the page of rules. */
+  readonly about: string;
+  // biome-ignore lint/suspicious/noExplicitAny: each list has places of its own kind.
+  readonly rules: readonly Rule<any>[];
+  /** Does what the list is for with an example or counter-example, and gives it back as it then is. */
+  readonly run: (text: string) => string;
+}
+
+export const ruleTables: readonly RuleTable[] = [
+  {
+    title: 'Where a syllable ends',
+    file: 'src/analyze/syllables/cut-rules.ts',
+    about: 'For each two vowels of a part of a word. A dot is a cut.',
+    rules: CUT_RULES,
+    run: divide,
+  },
+  {
+    title: 'Types of syllables',
+    file: 'src/analyze/syllables/classify-syllable.ts',
+    about:
+      'For each syllable by the spelling of its vowel; `other` is a value that a reader would not expect.',
+    rules: TYPE_RULES,
+    run: (text) => sayTypes(text.split(' ')[0]!),
+  },
+  {
+    title: 'The pattern of a spelling',
+    file: 'src/analyze/patterns/name-pattern.ts',
+    about: 'Where several rows of the catalogue have the same letters and sound. The row is behind the word.',
+    rules: PATTERN_RULES,
+    run: sayPattern,
+  },
+  {
+    title: 'A suffix and its base',
+    file: 'src/analyze/morphology/add-suffix.ts',
+    about: 'How they are spelt together.',
+    rules: SUFFIX_RULES,
+    run: sayTogether,
+  },
+  {
+    title: 'The base of a word with a suffix',
+    file: 'src/analyze/morphology/restore-stem.ts',
+    about: 'Whether a word may be that base and that suffix, by its letters, and with which spelling change.',
+    rules: STEM_RULES,
+    run: sayChange,
+  },
+  {
+    title: 'The reading of a homograph',
+    file: 'src/analyze/homographs/reading-rules.json',
+    about:
+      'For each word by itself, before the learnt weights are asked. Readings are numbered as in `homographs.tsv`.',
+    rules: READING_RULES,
+    run: settleMarked,
+  },
+  {
+    title: 'Phrase breaks',
+    file: 'src/lesson/smooth-reading/break-rules.ts',
+    about: 'How good a place for a break is between two words, from never (-20) to 4. A bar is a break.',
+    rules: BREAK_RULES,
+    run: (text) => cutPhrases(text.replaceAll(' | ', ' ')).join(' | '),
+  },
+];
+
+/** A word with its types: ta.ble (open, consonant-le). */
+function sayTypes(text: string): string {
+  const types = readingOf(text).syllables.map(({ type }) => type);
+  return `${divide(text)} (${types.join(', ')})`;
+}
+
+/** A word with the pattern that the text names, or all of its patterns: an.gel: a-long-closed. */
+function sayPattern(text: string): string {
+  const [word = '', pattern = ''] = text.split(': ');
+  const all = readingOf(word).units.map((unit) => unit.pattern);
+  return `${divide(word)}: ${all.includes(pattern) ? pattern : all.join(' ')}`;
+}
+
+/** hop + ing = hopping. */
+function sayTogether(text: string): string {
+  const [base = '', suffix = ''] = text.replace(/ =.*/, '').split(' + ');
+  return `${base} + ${suffix} = ${addSuffix(base, suffix).spelling}`;
+}
+
+/** hopping = hop + ing: double. */
+function sayChange(text: string): string {
+  const [word = '', base = '', suffix = ''] = text.replace(/:.*/, '').split(/ [=+] /);
+  const change = changeBetween(base, word, suffix, word.slice(0, -suffix.length)) ?? 'no';
+  return `${word} = ${base} + ${suffix}: ${change}`;
+}
+
+/** The sentence as it is; its word between asterisks was asked for its reading. */
+function settleMarked(text: string): string {
+  const [before = '', word = '', after = ''] = text.split('*');
+  const place = readContext(before + word + after, before.length, before.length + word.length);
+  settleByRule(word, place.before, place.after);
+  return text;
+}
+
+function divide(text: string): string {
+  return readingOf(text)
+    .syllables.map((syllable) => syllable.text)
+    .join('.');
+}
+
+/** The first reading of a word, whose cuts in the text do not matter; by an analyser of its own, since others remember their words. */
+function readingOf(text: string): Reading {
+  const word = text.replaceAll('.', '');
+  return createAnalyzer(loadLexicon(), loadGuesser()).analyze(word).readings[0]!;
+}
+
+/** The names of the rules that were first to apply somewhere while `text` went through their list, and what became of the text. */
+export function rulesMet({ rules, run }: RuleTable, text: string): { names: Set<string>; result: string } {
+  const names = new Set<string>();
+  const kept = rules.map(({ applies }) => applies);
+  for (const [i, rule] of rules.entries()) {
+    const watched = (place: unknown): boolean => {
+      const met = kept[i]!(place);
+      if (met) names.add(rule.name);
+      return met;
+    };
+    Object.assign(rule, { applies: watched });
+  }
+  try {
+    return { result: run(text), names };
+  } finally {
+    for (const [i, rule] of rules.entries()) Object.assign(rule, { applies: kept[i] });
+  }
+}

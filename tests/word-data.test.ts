@@ -1,0 +1,134 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { Ajv } from 'ajv';
+import { describe, expect, test } from 'vitest';
+import schema from '../src/data/engine-words.schema.json' with { type: 'json' };
+import { checkRows, readSourceRows } from '../src/data/read-source-rows.ts';
+import { readUnfitWords } from '../src/data/read-unfit-words.ts';
+import { checkList, readPhrases, readWordList } from '../src/data/read-word-list.ts';
+import { sourceTables } from '../src/data/source-tables.ts';
+import { readOwnSwaps } from '../src/data/swap/read-own-swaps.ts';
+
+const read = (path: string): string => readFileSync(new URL(`../${path}`, import.meta.url), 'utf8');
+const files = readdirSync(new URL('../src/data/source', import.meta.url)).filter(
+  (file) => file !== 'README.md',
+);
+const readme = read('src/data/source/README.md');
+const told = [...readme.matchAll(/^\| `([^`]+)` \| ([^|]+)/gm)].map(([, file, form]) => ({
+  file: file!,
+  form: form!.trim(),
+}));
+const engineFiles = Object.keys(schema.properties) as (keyof typeof schema.properties)[];
+
+test('the README tells of every file of words, and of no other', () => {
+  expect(told.map(({ file }) => file).sort()).toEqual([...files, ...engineFiles].sort());
+});
+
+test('the README names the columns of each table', () => {
+  for (const [file, { columns }] of Object.entries(sourceTables))
+    expect(told.find((one) => one.file === file)?.form, file).toBe(
+      columns.map(({ name }) => name).join(', '),
+    );
+});
+
+test('no list of words of the engine is without its form', () => {
+  const json = ['analyze', 'swap', 'lesson/smooth-reading'].flatMap((folder) =>
+    readdirSync(new URL(`../src/${folder}`, import.meta.url), { recursive: true, encoding: 'utf8' })
+      .filter((file) => file.endsWith('.json'))
+      .map((file) => `src/${folder}/${file}`),
+  );
+  // Patterns and learnt numbers are no words, and have tests of their own.
+  const others = /catalogue\/|tsconfig|weights\.json$/;
+  expect(json.filter((file) => !others.test(file)).sort()).toEqual([...engineFiles].sort());
+});
+
+describe.each(files)('%s', (file) => {
+  test('each line is well formed, in order and there once', () => {
+    if (file === 'swaps.tsv') expect(readOwnSwaps().length).toBeGreaterThan(10_000);
+    else if (file.endsWith('.tsv')) expect(readSourceRows(file).length).toBeGreaterThan(5);
+    else if (file === 'phrases.txt') expect(readPhrases(file).size).toBeGreaterThan(5);
+    else expect(readWordList(file).size).toBeGreaterThan(5);
+  });
+
+  test('ends with one new line, and has no space at the end of a line', () => {
+    expect(read(`src/data/source/${file}`)).toMatch(/\S\n$/);
+    expect(read(`src/data/source/${file}`)).not.toMatch(/[ \t\r]$/m);
+  });
+});
+
+test.each([
+  ['word\treason\n', 'line 1: the head is: british, american'],
+  [
+    'british\tamerican\ngrey gray\n',
+    'line 2: give british, american with a tab between them, not: grey gray',
+  ],
+  ['british\tamerican\ngrey\tGray\n', 'line 2: american is one word in small letters, not: Gray'],
+  ['british\tamerican\ngrey\tgray\ngrey\tgray\n', 'line 3: grey is there twice'],
+  ['british\tamerican\ngrey\tgray\nageing\taging\n', 'line 3: ageing comes before grey in the alphabet'],
+])('a bad table is told by line and reason: %j', (content, message) => {
+  const table = sourceTables['british-spellings.tsv']!;
+  expect(() => checkRows('british-spellings.tsv', content, table)).toThrow(
+    `british-spellings.tsv, ${message}`,
+  );
+});
+
+test.each([
+  ['# one\nb a\n', 'line 2: a comes before b in the alphabet'],
+  ['a\n# two\na\n', 'line 3: a is there twice'],
+  ['a B\n', 'line 1: "B" is not in small letters with single spaces'],
+])('a bad list is told by line and reason: %j', (content, message) => {
+  expect(() => checkList('list.txt', content, /^[a-z]+$/, (line) => line.split(' '))).toThrow(message);
+});
+
+describe.each(engineFiles)('%s', (file) => {
+  const content: unknown = JSON.parse(read(file));
+
+  test('has its form', () => {
+    const ajv = new Ajv({ strict: false, validateFormats: false });
+    const validate = ajv.compile({ $defs: schema.$defs, ...schema.properties[file] });
+    validate(content);
+    expect(
+      validate.errors?.map(({ instancePath, message }) => `${instancePath}: ${message}`),
+    ).toBeUndefined();
+  });
+
+  test('its lists are in order of the alphabet', () => {
+    // Of these the order counts: a rule or form before another, and the likelier first.
+    if (/reading-rules|irregular-|affix|rule-sounds/.test(file)) return;
+    expect(unsortedIn(content, '', /topic-words|word-parts/.test(file))).toEqual([]);
+  });
+});
+
+test('a list in disorder is found', () => {
+  expect(unsortedIn({ kind: ['b', 'a'], other: [['a', 'b']] }, '', false)).toEqual(['/kind: a']);
+  expect(unsortedIn({ kind: 'b a c' }, '', true)).toEqual(['/kind: a']);
+});
+
+// Outside sources: npm naughty-words and profane-words. Plain words that they have for a second meaning are named here.
+test('words that reach the screen or a sheet from these files are fit for a primary school', () => {
+  const plain = new Set(['chug', 'snatch']);
+  const unfit = readUnfitWords();
+  const shown = [
+    ...readSourceRows('meanings.tsv').flatMap(([word, meaning]) => [
+      word!,
+      ...meaning!.toLowerCase().split(/[^a-z]+/),
+    ]),
+    ...readWordList('more-lesson-words.txt'),
+    ...[...readPhrases('phrases.txt')].flatMap((phrase) => phrase.split(' ')),
+    ...readSourceRows('irregular-forms.tsv').flatMap(([lemma, , , form]) => [lemma!, ...form!.split(' ')]),
+  ];
+  expect([...new Set(shown)].filter((word) => unfit.has(word) && !plain.has(word)).sort()).toEqual([]);
+});
+
+/** Where a list is not in order: the path, and the first word that is out of it. `lines`: words parted by spaces are a list. */
+function unsortedIn(value: unknown, path: string, lines: boolean): string[] {
+  const words = lines && typeof value === 'string' ? value.split(' ') : value;
+  if (
+    Array.isArray(words) &&
+    words.every((one) => typeof one === 'string' && !(lines && one.includes(' ')))
+  ) {
+    const late = words.find((word, i) => i > 0 && word < words[i - 1]);
+    return late === undefined ? [] : [`${path}: ${late}`];
+  }
+  if (typeof value !== 'object' || value === null) return [];
+  return Object.entries(value).flatMap(([key, one]) => unsortedIn(one, `${path}/${key}`, lines));
+}
