@@ -1,3 +1,4 @@
+import * as v from 'valibot';
 import type { WordCounts } from '../../analyze/index.ts';
 import type { WordKey } from '../../analyze/types.ts';
 import { askWords } from '../../host/page-talk/client.ts';
@@ -22,6 +23,20 @@ export interface ReportText extends WordCounts {
   readonly storyWords: readonly string[];
 }
 
+const keptText: v.GenericSchema<string | null, ReportText> = v.pipe(
+  v.string(),
+  v.parseJson(),
+  v.object({
+    title: v.string(),
+    source: v.nullable(v.string()),
+    words: v.array(v.tuple([v.string(), v.number()])),
+    skipped: v.number(),
+    groupId: v.nullable(v.string()),
+    adapted: v.boolean(),
+    storyWords: v.array(v.string()),
+  }),
+);
+
 /** Why there is nothing to report on, in a sentence with the next step. */
 export class ReportFault extends Error {}
 
@@ -41,8 +56,8 @@ export async function loadReportText(address: string): Promise<ReportText> {
 
 async function readTab(tab: number): Promise<ReportText> {
   const key = `report-tab-${tab}`;
-  const kept = sessionStorage.getItem(key);
-  if (kept !== null) return JSON.parse(kept) as ReportText;
+  const kept = v.safeParse(keptText, sessionStorage.getItem(key));
+  if (kept.success) return kept.output;
   const page = await askWords(tab);
   if (!page) {
     throw new ReportFault(say('report.pageGone'));
