@@ -8,6 +8,7 @@ import { countWords } from '../../passage/count-words.ts';
 import { cutLine } from '../../passage/cut-line.ts';
 import { sourceLine } from '../../passage/source-line.ts';
 import { versionFor } from '../../passage/versions.ts';
+import { readAddress } from '../../ui/address.ts';
 import { say } from '../../wording/say.ts';
 
 /** A text as a report sees it: its words with their counts, and where it comes from. */
@@ -47,7 +48,7 @@ export class ReportFault extends Error {}
  * is gone. Rejects with `ReportFault`, or with `StorageFault` where desk or shelf cannot be read.
  */
 export async function loadReportText(address: string): Promise<ReportText> {
-  const [kind, id = '', groupId = ''] = address.replace(/^#/, '').split('/').map(decode);
+  const [kind, id = '', groupId = ''] = readAddress(address);
   if (kind === 'tab' && /^\d+$/.test(id)) return readTab(Number(id));
   if (kind === 'passage' && id !== '') return readPassage(id, groupId);
   if (kind === 'shelf' && id !== '') return readShelved(id);
@@ -115,12 +116,4 @@ function keep(key: string, text: string): void {
   try {
     sessionStorage.setItem(key, text);
   } catch {}
-}
-
-function decode(part: string): string {
-  try {
-    return decodeURIComponent(part);
-  } catch {
-    return part;
-  }
 }
