@@ -28,6 +28,7 @@ const LIBRARIES: Readonly<Record<string, string>> = {
   '@codemirror/view': 'cm-content',
   '@mozilla/readability': 'readability-page',
   preact: 'shouldComponentUpdate',
+  valibot: 'vendor:`valibot`',
   'webextension-polyfill': '__mozWebExtensionPolyfillReject__',
 };
 /** The libraries a script may have; the others it does without. */

@@ -12,6 +12,7 @@ import {
   parseSequence,
 } from '../src/analyze/index.ts';
 import type { Sequence, WordKey } from '../src/analyze/types.ts';
+import { readShareFile } from '../src/host/files/share-file.ts';
 import { groupOf } from './fakes/group.ts';
 import { loadAnalyzer } from './load-analyzer.ts';
 
@@ -94,40 +95,98 @@ const commonWords = [...dolch, ...catalogue.flatMap(({ examples }) => examples)]
 
 describe('schemas', () => {
   const ajv = new Ajv2020({ allErrors: true });
-  const checkSequence = ajv.compile(readProfile('sequence.schema.json') as object);
-  const checkGroup = ajv.compile(readProfile('group.schema.json') as object);
+  const [checkSequence, checkGroup, checkShare] = ['sequence', 'group', 'share'].map((name) => {
+    const schema = readProfile(`${name}.schema.json`) as object;
+    ajv.addSchema(schema, `${name}.schema.json`);
+    return ajv.getSchema(`${name}.schema.json`)!;
+  });
 
   test.each([...sequences, ...groups])('$file fits', ({ file, value }) => {
-    const check = file.startsWith('groups/') ? checkGroup : checkSequence;
+    const check = file.startsWith('groups/') ? checkGroup! : checkSequence!;
     expect(check(value), ajv.errorsText(check.errors)).toBe(true);
   });
 
-  // What needs the catalogue or another file (pattern ids, the step within the sequence) only the engine sees.
-  test.each<unknown>([
-    {},
-    { name: '' },
-    { name: 'Herons', sequence: 'steady-steps' },
-    { name: 'Herons', step: -1 },
-    { name: 'Herons', step: 1.5 },
-    { name: 'Herons', bySight: 'boat' },
-    { name: 'Herons', names: [7] },
-    { name: 'Herons', alsotaught: [] },
-    { name: 'Herons', options: { schwa: 'loose' } },
-    { name: 'Herons', options: { maxSyllables: 0 } },
-  ])('a group refused by the schema is refused by the engine: %j', (value) => {
-    expect(checkGroup(value)).toBe(false);
-    expect(() => parseGroup(value)).toThrow();
-  });
+  /** Said by the engine only, which knows the catalogue and compares the steps of a sequence. */
+  const BEYOND_SCHEMAS = /there is no pattern|is taught in/;
+  /** What the schemas ask of those who write a file, and is taken all the same: no word twice in a step, an id in plain letters. */
+  const ASKED_ONLY = ['bySight uniqueItems', 'id pattern'];
+  const read = (value: unknown): unknown => readShareFile(JSON.stringify(value) ?? '');
+  const group = {
+    name: 'Herons',
+    sequence: 'quay-steps',
+    step: 1,
+    alsoTaught: ['ai'],
+    notYet: ['wh'],
+    bySight: ['boat'],
+    names: ['Bram'],
+    skip: ['quay'],
+    options: {
+      ...{ schwa: 'flex', shortOMerged: true, wh: 'free', blends: 'free', syllableTypes: 'free' },
+      ...{ irregularForms: 'free', divisions: 'free', endings: 'parts', maxSyllables: 2 },
+    },
+    history: [{ date: '2026-11-25', sequence: 'quay-steps', step: 1 }],
+  };
+  const sequence = {
+    id: 'quay-steps',
+    name: 'Quay steps',
+    source: 'Tarn Quay School',
+    licence: 'own',
+    note: 'for the harbour classes',
+    steps: [{ title: 'First', teaches: ['m'], bySight: ['the'] }, { teaches: ['s', 't'] }],
+  };
 
-  test.each<unknown>([
-    { name: 'Herons' },
-    { name: 'Herons', sequence: null },
-    { name: 'Herons', sequence: 'steady-steps', step: 0, options: {} },
-  ])('a group that fits the schema is taken by the engine: %j', (value) => {
-    expect(checkGroup(value)).toBe(true);
-    expect(() => parseGroup(value)).not.toThrow();
-  });
+  test.each([
+    ['group', checkGroup!, group, parseGroup],
+    ['sequence', checkSequence!, sequence, parseSequence],
+    ['shared file', checkShare!, { wordreach: 1, groups: [group], sequences: [sequence] }, read],
+  ])(
+    'a %s with anything else in any place of it is refused by its schema and its reader alike',
+    (_, check, whole, parse) => {
+      for (const value of withOthers(whole)) {
+        const says = refusal(() => parse(value));
+        if (says !== null && BEYOND_SCHEMAS.test(says)) continue;
+        const isFitting = check(value);
+        const broken = (check.errors ?? [])
+          .map(({ instancePath, keyword }) => `${instancePath.split('/').at(-1)} ${keyword}`)
+          .filter((rule) => !ASKED_ONLY.includes(rule));
+        if (says === null) expect(broken, JSON.stringify(value)).toEqual([]);
+        else expect(isFitting, `${JSON.stringify(value)}: ${says}`).toBe(false);
+      }
+    },
+  );
 });
+
+/** What may be in a file where something else should be; a place that is undefined is left out. */
+const OTHERS: readonly unknown[] = [
+  ...[undefined, null, true, 0, 1, -1, 1.5, '', ' ', 'ai', 'a b', '2026-11-25', 'free'],
+  ...[[], {}, [''], ['ai'], ['ai', 'ai'], [7], [{}], { a: 1 }],
+];
+
+/** A value with each of the others in each place, and with a key more in each object. */
+function* withOthers(value: unknown): Generator<unknown> {
+  yield* OTHERS;
+  if (Array.isArray(value)) {
+    for (const [i, item] of value.entries())
+      for (const other of withOthers(item))
+        yield other === undefined ? value.toSpliced(i, 1) : value.with(i, other);
+  } else if (typeof value === 'object' && value !== null) {
+    yield { ...value, other: 1 };
+    for (const [key, item] of Object.entries(value))
+      for (const other of withOthers(item)) {
+        const { [key]: _, ...rest } = value as Record<string, unknown>;
+        yield other === undefined ? rest : { ...rest, [key]: other };
+      }
+  }
+}
+
+function refusal(act: () => unknown): string | null {
+  try {
+    act();
+    return null;
+  } catch (error) {
+    return (error as Error).message;
+  }
+}
 
 describe.each(sequences)('$file', ({ file, sequence }) => {
   const { steps } = sequence;

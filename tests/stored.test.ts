@@ -10,12 +10,13 @@ import { changeGroups, loadGroups } from '../src/host/store/groups-store.ts';
 import { loadImportChoices } from '../src/host/store/import-choices.ts';
 import { loadLesson } from '../src/host/store/lessons-store.ts';
 import { loadLook } from '../src/host/store/look.ts';
-import { deletePassage, loadPassages } from '../src/host/store/passages-store.ts';
+import { deletePassage, loadPassage, loadPassages } from '../src/host/store/passages-store.ts';
 import { loadSequences } from '../src/host/store/sequences-store.ts';
 import { loadMark } from '../src/host/store/shelf-mark.ts';
 import { loadSeen } from '../src/host/store/shelf-seen.ts';
 import { deleteTexts, loadWhole, readShelf } from '../src/host/store/shelf-store.ts';
 import { loadSyncState } from '../src/host/sync/sync-state.ts';
+import { listenForFaults } from './fakes/listen-for-faults.ts';
 import { kept } from './fakes/local-storage.ts';
 import { loadSavedFile, loadStoredShapes } from './stored/stored-shapes.ts';
 
@@ -76,6 +77,34 @@ describe('what version 1 stored is read whole:', () => {
 
   test('passages with their versions', async () => {
     expect(await loadPassages()).toEqual(shapes.desk.passages);
+  });
+
+  test('beside a passage and a text that are damaged, which stay as they are and are told once', async () => {
+    const [desk, shelf] = await Promise.all([openDB('desk'), openDB('shelf')]);
+    const passage = { ...shapes.desk.passages[0], id: 'torn', versions: 7 };
+    const text = { ...shapes.shelf.texts[0]!, id: 'torn', counts: 'none' };
+    const told = listenForFaults();
+    await Promise.all([desk.put('passages', passage), shelf.put('texts', text)]);
+    for (let times = 0; times < 2; times++) {
+      expect(await loadPassages()).toEqual(shapes.desk.passages);
+      const ids = [];
+      for await (const slice of readShelf(1)) ids.push(...slice.map(({ id }) => id));
+      expect(ids).toEqual(shapes.shelf.texts.map(({ id }) => id));
+    }
+    expect(await loadPassage('torn')).toBeUndefined();
+    expect(await loadWhole('torn')).toBeUndefined();
+    expect(await countEverything(await packEverything(), signal)).toMatchObject({ passages: 2, texts: 2 });
+    expect((await told()).map(({ message }) => message.slice(0, 24))).toEqual([
+      'A passage is not shown, ',
+      'A text of the shelf is n',
+    ]);
+    expect(await Promise.all([desk.get('passages', 'torn'), shelf.get('texts', 'torn')])).toEqual([
+      passage,
+      text,
+    ]);
+    await Promise.all([desk.delete('passages', 'torn'), shelf.delete('texts', 'torn')]);
+    desk.close();
+    shelf.close();
   });
 
   test('the texts of the shelf', async () => {

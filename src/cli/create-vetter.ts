@@ -5,6 +5,7 @@ import {
   createClimber,
   createJudge,
   type Judge,
+  remember,
   vet,
 } from '../analyze/index.ts';
 import type { WordKey } from '../analyze/types.ts';
@@ -93,13 +94,4 @@ function keepTaught(judge: Judge): Judge {
     lacks: remember(judge.lacks),
     ifTaught: remember(judge.ifTaught),
   });
-}
-
-function remember<V extends object>(find: (key: string) => V): (key: string) => V {
-  const known = new Map<string, V>();
-  return (key) => {
-    const value = known.get(key) ?? find(key);
-    known.set(key, value);
-    return value;
-  };
 }

@@ -1,4 +1,4 @@
-import { type Judge, settleCapital } from '../analyze/index.ts';
+import { type Judge, remember, settleCapital } from '../analyze/index.ts';
 import type { Standing, WordKey } from '../analyze/types.ts';
 import { type CutLine, cutLine } from './cut-line.ts';
 
@@ -26,7 +26,7 @@ const MOST = 20_000;
  * costs one line.
  */
 export function createShader(judge: Judge): (text: string) => ShadeLine {
-  const cut = remember(cutLine);
+  const cut = remember(cutLine, MOST);
   let settled = '';
   let last: ShadeLine | undefined;
   return (text) => {
@@ -53,7 +53,7 @@ function createLineShader(
       }),
       skipped,
     };
-  });
+  }, MOST);
 }
 
 /** What the text makes of the keys whose capitals it settles. */
@@ -68,16 +68,4 @@ function findSettled(text: string, cut: (line: string) => CutLine): ReadonlyMap<
     if (as !== key) settled.set(key, as);
   }
   return settled;
-}
-
-function remember<V>(find: (line: string) => V): (line: string) => V {
-  const known = new Map<string, V>();
-  return (line) => {
-    const before = known.get(line);
-    if (before !== undefined) return before;
-    const found = find(line);
-    if (known.size >= MOST) known.clear();
-    known.set(line, found);
-    return found;
-  };
 }

@@ -1,4 +1,6 @@
+import 'fake-indexeddb/auto';
 import { readFileSync } from 'node:fs';
+import { openDB } from 'idb';
 import { beforeEach, describe, expect, test, vi } from 'vitest';
 import {
   climbText,
@@ -31,6 +33,7 @@ import {
 import { keepImportChoice, loadImportChoices } from '../../src/host/store/import-choices.ts';
 import { loadLesson } from '../../src/host/store/lessons-store.ts';
 import { loadLook } from '../../src/host/store/look.ts';
+import { loadPassages, type Passage } from '../../src/host/store/passages-store.ts';
 import { loadSchoolPreset } from '../../src/host/store/school-preset.ts';
 import {
   changeSequences,
@@ -40,6 +43,8 @@ import {
 } from '../../src/host/store/sequences-store.ts';
 import { loadMark } from '../../src/host/store/shelf-mark.ts';
 import { loadSeen, newsSince, noteGroups } from '../../src/host/store/shelf-seen.ts';
+import { readShelf } from '../../src/host/store/shelf-store.ts';
+import { StorageFault } from '../../src/host/store/store-item.ts';
 import { reconcile } from '../../src/host/sync/reconcile.ts';
 import { loadSyncState } from '../../src/host/sync/sync-state.ts';
 import { makePart, parts, planOf, startPlan } from '../../src/lesson/index.ts';
@@ -47,6 +52,7 @@ import { parseChoices } from '../../src/passage/print/sheet-choices.ts';
 import { setVersion, versionFor } from '../../src/passage/versions.ts';
 import { createSwapper } from '../../src/swap/create-swapper.ts';
 import { openSwaps } from '../../src/swap/open-swaps.ts';
+import { listenForFaults } from '../fakes/listen-for-faults.ts';
 import { kept } from '../fakes/local-storage.ts';
 import { lessonInput } from '../lesson/load-lesson.ts';
 import { loadAnalyzer } from '../load-analyzer.ts';
@@ -91,6 +97,36 @@ describe.each(KINDS)('%s', (name) => {
         kept.set(key, changed);
         await expectReadable();
       }
+  }, 60_000);
+
+  test('in any place of the databases: what cannot be read is left out, the rest is read', async () => {
+    const told = listenForFaults();
+    const { desk, shelf } = loadStoredShapes(1);
+    const [passages, texts] = await Promise.all([openDesk(), openShelf()]);
+    for (const changed of withName(desk.passages[0], name)) {
+      for (const passage of [changed as object, { ...desk.passages[1], id: 'whole' }])
+        if (typeof (passage as Passage).id === 'string') await passages.put('passages', passage);
+      const read = await loadPassages();
+      read.forEach(expectPassage);
+      expect(read.some(({ id }) => id === 'whole')).toBe(true);
+      await passages.clear('passages');
+    }
+    for (const changed of withName(shelf.texts[0], name)) {
+      for (const text of [changed as (typeof shelf.texts)[0], { ...shelf.texts[1]!, id: 'whole' }])
+        if (typeof text.id === 'string')
+          await texts.put(
+            'texts',
+            Array.isArray(text.counts) ? { ...text, counts: Uint32Array.from(text.counts) } : text,
+          );
+      const read = [];
+      for await (const slice of readShelf(1)) read.push(...slice);
+      for (const { words } of read) for (const [word] of words) expect(typeof word).toBe('string');
+      expect(read.some(({ id }) => id === 'whole')).toBe(true);
+      await texts.clear('texts');
+    }
+    passages.close();
+    texts.close();
+    for (const fault of await told()) expect(fault).toBeInstanceOf(StorageFault);
   }, 60_000);
 
   test('in any place of a file: it is read, or refused in a sentence', async () => {
@@ -235,11 +271,22 @@ async function expectReadable(): Promise<void> {
   await noteGroups(groups);
 }
 
+/** The databases, made by the stores that own them. */
+async function openDesk() {
+  await loadPassages();
+  return openDB('desk');
+}
+
+async function openShelf() {
+  await readShelf().next();
+  return openDB('shelf');
+}
+
 async function takeInAll(shared: ReturnType<typeof readShareFile>): Promise<void> {
   takeIn(shared, { groups: await loadGroups(), sequences: await loadSequences() });
 }
 
-function expectPassage(read: ReturnType<typeof readPassages>[number]): void {
+function expectPassage(read: Omit<Passage, 'id' | 'rev' | 'saved'>): void {
   const passage = { ...read, id: 'a', rev: 1, saved: 1 };
   for (const name of NAMES) {
     expect(typeof versionFor(passage, name).text).toBe('string');

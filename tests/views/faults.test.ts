@@ -83,7 +83,7 @@ describe.each([
       .waitFor();
   });
 
-  test('does not keep the other entries away where one is garbled', async () => {
+  test('says that an entry is garbled, and does not keep the others away', async () => {
     await openPage(Page);
     await expect.poll(() => indexedDB.databases()).toContainEqual(expect.objectContaining({ name }));
     await openDatabase(name, undefined, (db) => {
@@ -94,5 +94,6 @@ describe.each([
     await openPage(Page);
     await expect.poll(() => screen.getByRole('main').allTextContents().join('').length).toBeGreaterThan(50);
     expect(screen.getByText(/^(Opening|Reading)/).count()).toBe(0);
+    await screen.getByRole('alert').filter({ hasText: 'is not shown, because it is damaged' }).waitFor();
   });
 });

@@ -6,6 +6,7 @@ import { isInitialism } from '../standing/is-initialism.ts';
 import { isName } from '../standing/is-name.ts';
 import type { WordAnalyzer } from '../standing/judge.ts';
 import { hasBit } from '../standing/pattern-bits.ts';
+import { remember } from '../standing/remember.ts';
 import type { WordWeigher } from '../standing/remember-words.ts';
 import { weighWord } from '../standing/weigh-word.ts';
 import type { Group, MadeOf, PatternId, Sequence, WordKey } from '../types.ts';
@@ -43,15 +44,10 @@ export function createClimber(
   // Who remembers words has done most of the work; remembering once more would take longer than the rest of it.
   if ('weigh' in words) return Object.assign((key: WordKey) => climbWord(key, words, path), { steps });
   const weigher: WordWeigher = { weigh: (key) => weighWord(words.analyze(key)) };
-  const known = new Map<WordKey, WordClimb>();
-  const climb = (key: WordKey): WordClimb => {
-    const before = known.get(key);
-    if (before) return before;
-    const found = climbWord(key, weigher, path);
-    known.set(key, found);
-    return found;
-  };
-  return Object.assign(climb, { steps });
+  return Object.assign(
+    remember((key: WordKey) => climbWord(key, weigher, path)),
+    { steps },
+  );
 }
 
 /** The first step of everything, and what no step changes. */

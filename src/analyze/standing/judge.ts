@@ -6,6 +6,7 @@ import { missingOf, neededOf } from './fine-needs.ts';
 import { isInitialism } from './is-initialism.ts';
 import { isName } from './is-name.ts';
 import { hasBit } from './pattern-bits.ts';
+import { remember } from './remember.ts';
 import { type WeighedReading, type WeighedWord, weighWord } from './weigh-word.ts';
 
 /** Gives every reading of a word; the engine is one. */
@@ -46,17 +47,6 @@ export function createJudge(analyzer: WordAnalyzer, group: CompiledGroup): Judge
       },
     );
   return judgeFor(group);
-}
-
-function remember<V>(find: (key: WordKey) => V): (key: WordKey) => V {
-  const known = new Map<WordKey, V>();
-  return (key) => {
-    const before = known.get(key);
-    if (before !== undefined) return before;
-    const value = find(key);
-    known.set(key, value);
-    return value;
-  };
 }
 
 /** A fault in one word must cost that word and no other. */

@@ -1,5 +1,6 @@
 import type { WordKey } from '../types.ts';
 import type { WordAnalyzer } from './judge.ts';
+import { remember } from './remember.ts';
 import { type WeighedWord, weighWord } from './weigh-word.ts';
 
 /** Gives of any word what a standing depends on. */
@@ -13,14 +14,5 @@ export interface WordWeigher {
  * what it requires.
  */
 export function rememberWords(analyzer: WordAnalyzer): WordWeigher {
-  const known = new Map<WordKey, WeighedWord>();
-  return {
-    weigh(key) {
-      const before = known.get(key);
-      if (before) return before;
-      const weighed = weighWord(analyzer.analyze(key));
-      known.set(key, weighed);
-      return weighed;
-    },
-  };
+  return { weigh: remember((key: WordKey) => weighWord(analyzer.analyze(key))) };
 }

@@ -6,6 +6,7 @@ import { say } from '../../wording/say.ts';
 import { browser, openPanel } from '../browser.ts';
 import { loadCommonWords } from '../data/load-common-words.ts';
 import { loadEngine } from '../data/load-engine.ts';
+import { loadOnce } from '../data/load-once.ts';
 import { loadSwapper } from '../data/load-swapper.ts';
 import { askPage, askWords, setScope } from '../page-talk/client.ts';
 import { hearMessages } from '../page-talk/hear-messages.ts';
@@ -34,21 +35,12 @@ const AT_ONCE = 20;
 export function serveBackground(): void {
   serveSyncCopy();
   const forEver = new AbortController().signal;
-  let judge: Promise<Judge> | undefined;
   let ready: Judge | undefined;
-  watchStoredGroups(() => {
-    judge = undefined;
-  }, forEver);
-
-  function loadJudge(): Promise<Judge> {
-    judge ??= Promise.all([loadEngine(), loadGroups(), loadSequences()]).then(([engine, groups, sequences]) =>
-      createJudge(engine, compile(shownGroup(groups), sequences)),
-    );
-    judge.catch(() => {
-      judge = undefined;
-    });
-    return judge;
-  }
+  const loadJudge = loadOnce(async () => {
+    const [engine, groups, sequences] = await Promise.all([loadEngine(), loadGroups(), loadSequences()]);
+    return createJudge(engine, compile(shownGroup(groups), sequences));
+  });
+  watchStoredGroups(loadJudge.forget, forEver);
 
   /**
    * While a page looks for its story, opens the guessing model, which takes a tenth of a second, and judges the commonest words: they are

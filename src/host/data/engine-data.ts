@@ -1,19 +1,14 @@
 import { say } from '../../wording/say.ts';
 import { browser } from '../browser.ts';
+import { loadOnce } from './load-once.ts';
 
 /** The bytes of the word table and of the guessing model. */
 export type EngineData = readonly [table: Uint8Array, model: Uint8Array];
 
-let data: Promise<EngineData> | undefined;
-
 /** Reads them from the package, once. */
-export function readEngineData(): Promise<EngineData> {
-  data ??= Promise.all([fetchData('lexicon.bin'), fetchData('guess.bin')]);
-  data.catch(() => {
-    data = undefined;
-  });
-  return data;
-}
+export const readEngineData = loadOnce<EngineData>(() =>
+  Promise.all([fetchData('lexicon.bin'), fetchData('guess.bin')]),
+);
 
 async function fetchData(file: 'lexicon.bin' | 'guess.bin'): Promise<Uint8Array> {
   try {

@@ -1,12 +1,8 @@
 import { browser } from '../browser.ts';
-
-let words: Promise<readonly string[]> | undefined;
+import { loadOnce } from './load-once.ts';
 
 /** The 1,000 commonest words fit for a primary class, commonest first, from the package. */
-export function loadCommonWords(): Promise<readonly string[]> {
-  words ??= fetch(browser.runtime.getURL('data/common-words.json')).then((answer) => answer.json());
-  words.catch(() => {
-    words = undefined;
-  });
-  return words;
-}
+export const loadCommonWords = loadOnce<readonly string[]>(async () => {
+  const answer = await fetch(browser.runtime.getURL('data/common-words.json'));
+  return answer.json();
+});

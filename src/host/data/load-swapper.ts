@@ -1,15 +1,9 @@
 import { createSwapper, openSwaps, type Swapper } from '../../swap/index.ts';
 import { browser } from '../browser.ts';
-
-let swapper: Promise<Swapper> | undefined;
+import { loadOnce } from './load-once.ts';
 
 /** The finder of swaps over its table in the package; loaded once, when it is first asked for. */
-export function loadSwapper(): Promise<Swapper> {
-  swapper ??= fetch(browser.runtime.getURL('data/swaps.bin'))
-    .then((answer) => answer.arrayBuffer())
-    .then((bytes) => createSwapper(openSwaps(new Uint8Array(bytes))));
-  swapper.catch(() => {
-    swapper = undefined;
-  });
-  return swapper;
-}
+export const loadSwapper = loadOnce<Swapper>(async () => {
+  const answer = await fetch(browser.runtime.getURL('data/swaps.bin'));
+  return createSwapper(openSwaps(new Uint8Array(await answer.arrayBuffer())));
+});

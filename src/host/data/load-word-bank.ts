@@ -1,15 +1,9 @@
 import { openWordBank, type WordBank } from '../../lesson/index.ts';
 import { browser } from '../browser.ts';
-
-let bank: Promise<WordBank> | undefined;
+import { loadOnce } from './load-once.ts';
 
 /** The words lessons are made of, from the package; loaded once, when a lesson is first made. */
-export function loadWordBank(): Promise<WordBank> {
-  bank ??= fetch(browser.runtime.getURL('data/lesson-words.tsv'))
-    .then((answer) => answer.text())
-    .then(openWordBank);
-  bank.catch(() => {
-    bank = undefined;
-  });
-  return bank;
-}
+export const loadWordBank = loadOnce<WordBank>(async () => {
+  const answer = await fetch(browser.runtime.getURL('data/lesson-words.tsv'));
+  return openWordBank(await answer.text());
+});

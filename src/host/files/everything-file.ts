@@ -1,9 +1,12 @@
+import * as v from 'valibot';
 import { say } from '../../wording/say.ts';
+import { passageSchema } from '../store/passage-schema.ts';
 import type { Passage } from '../store/passages-store.ts';
+import { countSchema } from '../store/schema.ts';
+import { wholeTextSchema } from '../store/shelf-schema.ts';
 import type { WholeShelfText } from '../store/shelf-store.ts';
-import { PassageFileError, readPassage } from './passage-file.ts';
 import { readFileLines } from './read-file-lines.ts';
-import { pickText, readShelfText } from './shelf-file.ts';
+import { pickText } from './shelf-file.ts';
 
 /** What makes a file one of ours, and which version of it this is. */
 const KIND = 'wordreach-everything';
@@ -16,6 +19,24 @@ export type KeptItem =
   | { readonly stored: string; readonly value: unknown }
   | { readonly passage: Passage }
   | { readonly text: WholeShelfText };
+
+const headSchema = v.pipe(v.string(), v.parseJson(), v.object({ [KIND]: v.unknown(), items: countSchema }));
+
+/** A name every object has (`constructor`) is none under which anything was ever kept. */
+const keySchema = v.pipe(
+  v.string(),
+  v.check((key) => key !== '' && !(key in Object.prototype)),
+);
+
+const itemSchema: v.GenericSchema<string | null, KeptItem> = v.pipe(
+  v.string(),
+  v.parseJson(),
+  v.union([
+    v.object({ stored: keySchema, value: v.unknown() }),
+    v.object({ passage: passageSchema }),
+    v.object({ text: wholeTextSchema }),
+  ]),
+);
 
 /** Why a file of everything cannot be taken, in a sentence with the next step. */
 export class EverythingFileError extends Error {}
@@ -56,54 +77,14 @@ export async function* readEverything(file: Blob): AsyncGenerator<KeptItem> {
 }
 
 function readHead(line: string | null): number {
-  const head = parse(line);
-  if (!isObject(head) || !Object.hasOwn(head, KIND) || !Number.isSafeInteger(head.items))
-    throw new EverythingFileError(say('host.notEverything'));
-  if (head[KIND] !== VERSION) throw new EverythingFileError(say('host.laterVersion'));
-  return head.items as number;
+  const head = v.safeParse(headSchema, line);
+  if (!head.success) throw new EverythingFileError(say('host.notEverything'));
+  if (head.output[KIND] !== VERSION) throw new EverythingFileError(say('host.laterVersion'));
+  return head.output.items;
 }
 
 function readItem(line: string | null, where: string): KeptItem {
-  const item = parse(line);
-  if (isObject(item)) {
-    if (typeof item.stored === 'string' && isFree(item.stored) && Object.hasOwn(item, 'value'))
-      return { stored: item.stored, value: item.value };
-    if (Object.hasOwn(item, 'passage')) return { passage: readWholePassage(item.passage, where) };
-    const text = readShelfText(item.text);
-    if (text) return { text };
-  }
-  throw damaged(where);
-}
-
-/** A name every object has (`constructor`) is none under which anything was ever kept. */
-function isFree(key: string): boolean {
-  return key !== '' && !(key in Object.prototype);
-}
-
-function readWholePassage(value: unknown, where: string): Passage {
-  try {
-    const passage = readPassage(value, where);
-    const { id, rev, saved } = value as Passage;
-    const isWhole = typeof id === 'string' && id !== '' && [rev, saved].every(Number.isSafeInteger);
-    if (isWhole) return { id, ...passage, rev, saved };
-  } catch (error) {
-    if (!(error instanceof PassageFileError)) throw error;
-  }
-  throw damaged(where);
-}
-
-function damaged(where: string): EverythingFileError {
-  return new EverythingFileError(say('host.damaged', { where }));
-}
-
-function parse(line: string | null): unknown {
-  try {
-    return JSON.parse(line ?? '');
-  } catch {
-    return null;
-  }
-}
-
-function isObject(value: unknown): value is Readonly<Record<string, unknown>> {
-  return typeof value === 'object' && value !== null && !Array.isArray(value);
+  const item = v.safeParse(itemSchema, line);
+  if (item.success) return item.output;
+  throw new EverythingFileError(say('host.damaged', { where }));
 }

@@ -41,7 +41,7 @@ export function readShareFile(text: string): Shared {
   if (Object.hasOwn(value, 'steps')) return { sequences: [readItem('', value, parseSequence)], groups: [] };
   if (Object.hasOwn(value, 'name')) return { sequences: [], groups: [readItem('', value, parseGroup)] };
   const { wordreach, groups = [], sequences = [] } = value as Record<string, unknown>;
-  if (typeof wordreach !== 'number') throw new ShareError(say('host.otherFile'));
+  if (typeof wordreach !== 'number' || wordreach < VERSION) throw new ShareError(say('host.otherFile'));
   if (wordreach > VERSION) {
     throw new ShareError(say('host.newerWordreach'));
   }

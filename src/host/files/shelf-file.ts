@@ -1,11 +1,20 @@
-import type { WordKey } from '../../analyze/types.ts';
+import * as v from 'valibot';
 import { say } from '../../wording/say.ts';
+import { countSchema } from '../store/schema.ts';
+import { wholeTextSchema } from '../store/shelf-schema.ts';
 import type { WholeShelfText } from '../store/shelf-store.ts';
 import { readFileLines } from './read-file-lines.ts';
 
 /** What makes a file one of ours, and which version of it this is. */
 const KIND = 'wordreach-shelf';
 const VERSION = 1;
+
+const headSchema = v.pipe(
+  v.string(),
+  v.parseJson(),
+  v.object({ [KIND]: v.unknown(), texts: v.fallback(v.nullable(countSchema), null) }),
+);
+const lineSchema = v.pipe(v.string(), v.parseJson(), wholeTextSchema);
 
 /** Why a file of a shelf cannot be taken, in a sentence with the next step. */
 export class ShelfFileError extends Error {}
@@ -40,85 +49,22 @@ export async function* readShelfFile(file: Blob): AsyncGenerator<WholeShelfText>
       continue;
     }
     if (line.trim() === '') continue;
-    const text = readShelfText(parse(line));
+    const text = v.safeParse(lineSchema, line);
     found++;
-    if (!text)
+    if (!text.success)
       throw new ShelfFileError(
         say('host.damagedNothingTaken', { where: say('host.textOfFile', { number: found }) }),
       );
-    yield text;
+    yield text.output;
   }
   if (expected === null) throw new ShelfFileError(say('host.noShelf'));
   if (found !== expected) throw new ShelfFileError(say('host.shelfCutOff', { expected, found }));
 }
 
 function readHead(line: string): number {
-  const head = parse(line);
-  if (!isObject(head) || !Object.hasOwn(head, KIND)) throw new ShelfFileError(say('host.noShelf'));
-  if (head[KIND] !== VERSION) throw new ShelfFileError(say('host.laterVersion'));
-  if (!isCount(head.texts)) throw new ShelfFileError(say('host.noShelf'));
-  return head.texts;
-}
-
-/** A text as a file holds it; null where it is none. Any value may be given. */
-export function readShelfText(value: unknown): WholeShelfText | null {
-  if (!isObject(value)) return null;
-  const { id, title, url, byline, date, shelved, tags, notes, skipped, words, text } = value;
-  if (
-    typeof id !== 'string' ||
-    !/^[\w-]{1,64}$/.test(id) ||
-    typeof title !== 'string' ||
-    typeof notes !== 'string' ||
-    !isTextOrNull(url) ||
-    !isTextOrNull(byline) ||
-    !isTextOrNull(date) ||
-    !isTextOrNull(text) ||
-    !isCount(shelved) ||
-    !isCount(skipped) ||
-    !Array.isArray(tags) ||
-    !tags.every((tag) => typeof tag === 'string') ||
-    !Array.isArray(words) ||
-    !words.every(isWordCount) ||
-    new Set(words.map(([key]) => key)).size !== words.length
-  )
-    return null;
-  return {
-    id,
-    title,
-    url,
-    byline,
-    date,
-    shelved,
-    tags,
-    notes,
-    skipped,
-    words: words.map(([key, count]) => [key, count] as const),
-    text,
-  };
-}
-
-function isWordCount(entry: unknown): entry is [WordKey, number] {
-  if (!Array.isArray(entry) || entry.length !== 2) return false;
-  const [key, count] = entry as [unknown, unknown];
-  return typeof key === 'string' && /^\S+$/.test(key) && isCount(count) && count > 0 && count < 2 ** 31;
-}
-
-function isCount(value: unknown): value is number {
-  return Number.isSafeInteger(value) && (value as number) >= 0;
-}
-
-function isTextOrNull(value: unknown): value is string | null {
-  return value === null || typeof value === 'string';
-}
-
-function isObject(value: unknown): value is Record<string, unknown> {
-  return typeof value === 'object' && value !== null && !Array.isArray(value);
-}
-
-function parse(line: string): unknown {
-  try {
-    return JSON.parse(line);
-  } catch {
-    return null;
-  }
+  const head = v.safeParse(headSchema, line);
+  if (!head.success) throw new ShelfFileError(say('host.noShelf'));
+  if (head.output[KIND] !== VERSION) throw new ShelfFileError(say('host.laterVersion'));
+  if (head.output.texts === null) throw new ShelfFileError(say('host.noShelf'));
+  return head.output.texts;
 }

@@ -1,4 +1,6 @@
+import * as v from 'valibot';
 import type { ItemChoice } from '../../analyze/index.ts';
+import { sortReadable } from './groups-store.ts';
 import { inTurn } from './in-turn.ts';
 import { readItem, storeItem } from './store-item.ts';
 
@@ -7,11 +9,11 @@ const KEY = 'import-choices';
 /** What the teacher settled about items of pasted sequences, by `choiceKey`. */
 export type ImportChoices = Readonly<Record<string, ItemChoice>>;
 
+const choice = v.union([v.array(v.string()), v.picklist(['by-sight', 'ignore'])]);
+
 /** The choices kept in this browser; what is not a choice is passed over. */
 export async function loadImportChoices(): Promise<ImportChoices> {
-  const kept: unknown = await readItem(KEY);
-  if (typeof kept !== 'object' || kept === null) return {};
-  return Object.fromEntries(Object.entries(kept).filter(([, choice]) => isChoice(choice)));
+  return sortReadable(await readItem(KEY), v.parser(choice)).read;
 }
 
 /** Keeps a choice for the next time; null forgets it. */
@@ -21,9 +23,4 @@ export function keepImportChoice(key: string, choice: ItemChoice | null): Promis
     const choices = choice === null ? others : { ...others, [key]: choice };
     await storeItem(KEY, choices);
   });
-}
-
-function isChoice(value: unknown): value is ItemChoice {
-  if (Array.isArray(value)) return value.every((id) => typeof id === 'string');
-  return value === 'by-sight' || value === 'ignore';
 }

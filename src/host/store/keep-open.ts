@@ -1,4 +1,5 @@
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
+import { loadOnce } from '../data/load-once.ts';
 
 /**
  * Gives a database, opened with the first call and kept open. It gives way to a newer version in another window, and to one
@@ -9,20 +10,15 @@ export function keepOpen<S extends DBSchema>(
   version: number,
   upgrade: (db: IDBPDatabase<S>) => void,
 ): () => Promise<IDBPDatabase<S>> {
-  let opened: Promise<IDBPDatabase<S>> | undefined;
-  const forget = (): void => {
-    opened = undefined;
-  };
-  return () => {
-    opened ??= openDB<S>(name, version, {
+  const open = loadOnce(() =>
+    openDB<S>(name, version, {
       upgrade,
       blocking: (_current, _wanted, event) => {
-        forget();
+        open.forget();
         (event.target as IDBDatabase).close();
       },
-      terminated: forget,
-    });
-    opened.catch(forget);
-    return opened;
-  };
+      terminated: () => open.forget(),
+    }),
+  );
+  return open;
 }

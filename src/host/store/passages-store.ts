@@ -1,41 +1,11 @@
 import type { DBSchema } from 'idb';
 import { say } from '../../wording/say.ts';
 import { keepOpen } from './keep-open.ts';
-import { tellFault } from './tell-fault.ts';
+import { type Passage, passageSchema } from './passage-schema.ts';
+import { takeReadable, tellFault } from './tell-fault.ts';
 import { createWindowNews } from './window-news.ts';
 
-/** Where a text comes from; the line stays with every copy that leaves the desk. */
-export interface PassageSource {
-  readonly url: string | null;
-  readonly byline: string | null;
-  /** As the page or the teacher writes it. */
-  readonly date: string | null;
-}
-
-/** A word taught as a whole for this passage, with what it means. */
-export interface StoryWord {
-  readonly word: string;
-  readonly meaning: string;
-}
-
-/** The passage as one group is to read it. A line of text is a paragraph; `# ` begins a heading, `- ` an entry of a list. */
-export interface PassageVersion {
-  readonly text: string;
-  readonly storyWords: readonly StoryWord[];
-}
-
-/** A text on the desk: as it was found, and as it was adapted for groups, by the id of the group. */
-export interface Passage {
-  readonly id: string;
-  readonly title: string;
-  readonly source: PassageSource;
-  readonly original: string;
-  readonly versions: Readonly<Record<string, PassageVersion>>;
-  /** Counts the times it was saved; two windows that changed the same one are told apart by it. */
-  readonly rev: number;
-  /** When it was last saved, in milliseconds since 1970. */
-  readonly saved: number;
-}
+export type { Passage, PassageSource, PassageVersion, StoryWord } from './passage-schema.ts';
 
 interface PassagesSchema extends DBSchema {
   passages: { key: string; value: Passage };
@@ -53,15 +23,16 @@ const open = keepOpen<PassagesSchema>('desk', 1, (db) => {
   db.createObjectStore('passages', { keyPath: 'id' });
 });
 
-/** All passages, the last saved first. Rejects with `StorageFault`. */
+/** All passages that can be read, the last saved first. Rejects with `StorageFault`. */
 export async function loadPassages(): Promise<Passage[]> {
   const all = await told(async () => (await open()).getAll('passages'));
-  return all.sort((a, b) => b.saved - a.saved);
+  return takeReadable(passageSchema, all, 'host.passageUnread').sort((a, b) => b.saved - a.saved);
 }
 
-/** One passage; undefined when it is gone. Rejects with `StorageFault`. */
-export function loadPassage(id: string): Promise<Passage | undefined> {
-  return told(async () => (await open()).get('passages', id));
+/** One passage; undefined when it is gone or cannot be read. Rejects with `StorageFault`. */
+export async function loadPassage(id: string): Promise<Passage | undefined> {
+  const found = await told(async () => (await open()).get('passages', id));
+  return takeReadable(passageSchema, found ? [found] : [], 'host.passageUnread')[0];
 }
 
 /**

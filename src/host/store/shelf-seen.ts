@@ -1,6 +1,8 @@
+import * as v from 'valibot';
 import type { Group } from '../../analyze/types.ts';
-import type { Groups } from './groups-store.ts';
+import { type Groups, sortReadable } from './groups-store.ts';
 import { inTurn } from './in-turn.ts';
+import { countSchema } from './schema.ts';
 import { readItem, storeItem } from './store-item.ts';
 import { watchStored } from './watch-stored.ts';
 
@@ -8,6 +10,8 @@ const KEY = 'shelf-seen';
 
 /** For each group, by its id, the step of which the teacher has seen what the shelf gives. */
 export type SeenSteps = Readonly<Record<string, Pick<Group, 'sequence' | 'step'>>>;
+
+const seenStep = v.object({ sequence: v.fallback(v.nullable(v.string()), null), step: countSchema });
 
 /** The steps as they were last seen. */
 export async function loadSeen(): Promise<SeenSteps> {
@@ -58,12 +62,5 @@ function changeSeen(change: (seen: SeenSteps) => SeenSteps): Promise<void> {
 }
 
 function readSeen(value: unknown): SeenSteps {
-  if (typeof value !== 'object' || value === null) return {};
-  return Object.fromEntries(
-    Object.entries(value as Record<string, Partial<SeenSteps[string]> | null>).flatMap(([id, seen]) =>
-      Number.isInteger(seen?.step)
-        ? [[id, { sequence: seen?.sequence ?? null, step: seen!.step! }] as const]
-        : [],
-    ),
-  );
+  return sortReadable(value, v.parser(seenStep)).read;
 }

@@ -1,33 +1,10 @@
 import type { DBSchema } from 'idb';
-import type { WordKey } from '../../analyze/types.ts';
 import { keepOpen } from './keep-open.ts';
-import { tellFault } from './tell-fault.ts';
+import { type ShelfText, type StoredText, storedTextSchema, type WholeShelfText } from './shelf-schema.ts';
+import { takeReadable, tellFault } from './tell-fault.ts';
 import { createWindowNews } from './window-news.ts';
 
-/** A vetted text: where it comes from and which words it has, but not the text itself. */
-export interface ShelfText {
-  readonly id: string;
-  readonly title: string;
-  readonly url: string | null;
-  readonly byline: string | null;
-  /** Of the text, as its page or file says it. */
-  readonly date: string | null;
-  /** When it was put on the shelf, in milliseconds since 1970. */
-  readonly shelved: number;
-  readonly tags: readonly string[];
-  readonly notes: string;
-  /** Sorted by code unit, so that their order tells nothing of the text; every key once. */
-  readonly words: readonly (readonly [key: WordKey, count: number])[];
-  /** Tokens left out of the count: numbers, addresses, other scripts. */
-  readonly skipped: number;
-  /** Whether the text itself is kept too, because the teacher said so. */
-  readonly isKept: boolean;
-}
-
-/** A text on its way to or from the shelf, with its running text where that is kept. */
-export interface WholeShelfText extends Omit<ShelfText, 'isKept'> {
-  readonly text: string | null;
-}
+export type { ShelfText, WholeShelfText } from './shelf-schema.ts';
 
 /** What the teacher may change of a text on the shelf. */
 export type ShelfChange = Partial<Pick<ShelfText, 'title' | 'tags' | 'notes'>>;
@@ -36,12 +13,6 @@ export type ShelfChange = Partial<Pick<ShelfText, 'title' | 'tags' | 'notes'>>;
 export interface ShelfNews {
   readonly put: readonly string[];
   readonly deleted: readonly string[];
-}
-
-/** As it lies in the database: the words in one string and one list of counts, which is quick to read. */
-interface StoredText extends Omit<ShelfText, 'words'> {
-  readonly keys: string;
-  readonly counts: Uint32Array;
 }
 
 interface ShelfSchema extends DBSchema {
@@ -67,14 +38,14 @@ export function countTexts(): Promise<number> {
   return told(async () => (await open()).count('texts'));
 }
 
-/** All texts in slices of at most `size`, so that a page stays quick meanwhile. Throws `StorageFault`. */
+/** All texts that can be read, in slices of at most `size`, so that a page stays quick meanwhile. Throws `StorageFault`. */
 export async function* readShelf(size = 200): AsyncGenerator<ShelfText[]> {
   let last: string | null = null;
   while (true) {
     const range: IDBKeyRange | null = last === null ? null : IDBKeyRange.lowerBound(last, true);
     const slice: StoredText[] = await told(async () => (await open()).getAll('texts', range, size));
     if (slice.length === 0) return;
-    yield slice.map(unpack);
+    yield unpackAll(slice);
     last = slice.at(-1)!.id;
   }
 }
@@ -84,7 +55,7 @@ export async function loadTexts(ids: readonly string[]): Promise<ShelfText[]> {
   return told(async () => {
     const { store } = (await open()).transaction('texts');
     const found = await Promise.all(ids.map((id) => store.get(id)));
-    return found.filter((text) => text !== undefined).map(unpack);
+    return unpackAll(found.filter((text) => text !== undefined));
   });
 }
 
@@ -92,9 +63,11 @@ export async function loadTexts(ids: readonly string[]): Promise<ShelfText[]> {
 export async function findAlike({ title, url }: Pick<ShelfText, 'title' | 'url'>): Promise<WholeShelfText[]> {
   return told(async () => {
     const db = await open();
-    const alike = (await db.getAllFromIndex('texts', 'title', title)).filter((text) => text.url === url);
+    const alike = unpackAll(await db.getAllFromIndex('texts', 'title', title));
     return Promise.all(
-      alike.map(async (stored) => withText(unpack(stored), await db.get('kept', stored.id))),
+      alike
+        .filter((text) => text.url === url)
+        .map(async (text) => withText(text, await db.get('kept', text.id))),
     );
   });
 }
@@ -104,7 +77,8 @@ export async function loadWhole(id: string): Promise<WholeShelfText | undefined>
   return told(async () => {
     const stores = (await open()).transaction(['texts', 'kept']);
     const stored = await stores.objectStore('texts').get(id);
-    return stored && withText(unpack(stored), await stores.objectStore('kept').get(id));
+    const [text] = unpackAll(stored ? [stored] : []);
+    return text && withText(text, await stores.objectStore('kept').get(id));
   });
 }
 
@@ -134,12 +108,10 @@ export async function changeText(id: string, change: (text: ShelfText) => ShelfC
   const done = await told(async () => {
     const writing = (await open()).transaction('texts', 'readwrite');
     const stored = await writing.store.get(id);
-    if (stored) {
-      const changed = { ...stored, ...change(unpack(stored)) };
-      void writing.store.put(changed).catch(() => undefined);
-    }
+    const [text] = unpackAll(stored ? [stored] : []);
+    if (stored && text) void writing.store.put({ ...stored, ...change(text) }).catch(() => undefined);
     await writing.done;
-    return stored !== undefined;
+    return text !== undefined;
   });
   if (done) news.tell({ put: [id], deleted: [] });
 }
@@ -174,6 +146,11 @@ function pack({ words, ...rest }: ShelfText): StoredText {
     keys: sorted.map(([key]) => key).join(BETWEEN),
     counts: Uint32Array.from(sorted, ([, count]) => count),
   };
+}
+
+/** Those that can be read. */
+function unpackAll(stored: readonly StoredText[]): ShelfText[] {
+  return takeReadable(storedTextSchema, stored, 'host.shelfTextUnread').map(unpack);
 }
 
 function unpack({ keys, counts, ...rest }: StoredText): ShelfText {

@@ -1,3 +1,4 @@
+import * as v from 'valibot';
 import { say } from '../../wording/say.ts';
 import { StorageFault } from './store-item.ts';
 
@@ -17,3 +18,22 @@ export async function tellFault<T>({ full, failed }: FaultSentences, work: () =>
     throw new StorageFault(isFull ? say(full) : say(failed, { why }), { cause: error });
   }
 }
+
+/**
+ * The items of a database that fit their schema. The others stay in it as they are. The page says so once, beside what it is doing:
+ * `FaultNote` shows a fault nobody took care of.
+ */
+export function takeReadable<T>(
+  schema: v.GenericSchema<unknown, T>,
+  stored: readonly unknown[],
+  unread: 'host.passageUnread' | 'host.shelfTextUnread',
+): T[] {
+  const read = stored.map((item) => v.safeParse(schema, item));
+  if (!told.has(unread) && read.some(({ success }) => !success)) {
+    told.add(unread);
+    void Promise.reject(new StorageFault(say(unread)));
+  }
+  return read.flatMap(({ success, output }) => (success ? [output] : []));
+}
+
+const told = new Set<string>();

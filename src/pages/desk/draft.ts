@@ -1,4 +1,5 @@
-import { readPassage } from '../../host/files/passage-file.ts';
+import * as v from 'valibot';
+import { passageSchema } from '../../host/store/passage-schema.ts';
 import type { Passage } from '../../host/store/passages-store.ts';
 
 const PREFIX = 'draft ';
@@ -15,9 +16,7 @@ export function keepDraft(passage: Passage): void {
 /** The draft of a passage that was not saved any more; null when there is none that can be read. */
 export function findDraft(id: string): Passage | null {
   try {
-    const { rev, saved, ...kept } = JSON.parse(localStorage.getItem(PREFIX + id) ?? '{}') as Partial<Passage>;
-    if (!Number.isInteger(rev) || !Number.isFinite(saved)) return null;
-    return { ...readPassage(kept, id), id, rev: rev!, saved: saved! };
+    return v.parse(passageSchema, { ...JSON.parse(localStorage.getItem(PREFIX + id) ?? '{}'), id });
   } catch {
     return null;
   }

@@ -2,6 +2,7 @@ import { useEffect, useState } from 'preact/hooks';
 import { type Groups, loadGroups, watchGroups } from '../../host/store/groups-store.ts';
 import { loadPassages, type Passage, watchPassages } from '../../host/store/passages-store.ts';
 import { loadSequences, type Sequences, watchSequences } from '../../host/store/sequences-store.ts';
+import { readAddress, useAddress, writeAddress } from '../../ui/address.ts';
 
 /** What lies on the desk, and the passage the address names. */
 export interface Desk {
@@ -31,9 +32,8 @@ export function noteSaved(): void {
 /** Shows a passage; null shows how to put one on the desk. */
 export function openPassage(id: string | null, swap: WantedSwap | null = null): void {
   // A text is taken once: going back does not take it again.
-  if (readAddress().taking !== null) history.replaceState(null, '', '#new');
-  const wanted = swap ? `/${encodeURIComponent(swap.word)}/${encodeURIComponent(swap.text)}` : '';
-  location.hash = id === null ? '#new' : `#passage/${id}${wanted}`;
+  if (readAddressed(readAddress()).taking !== null) history.replaceState(null, '', '#new');
+  location.hash = id === null ? '#new' : writeAddress('passage', id, ...(swap ? [swap.word, swap.text] : []));
 }
 
 /** Everything the desk shows, kept up to date. */
@@ -41,7 +41,7 @@ export function useDesk(): Desk {
   const [groups, setGroups] = useState<Groups | null>(null);
   const [sequences, setSequences] = useState<Sequences | null>(null);
   const [passages, setPassages] = useState<readonly Passage[] | null>(null);
-  const [{ opened, taking, swap }, setOpened] = useState(readAddress);
+  const { opened, taking, swap } = useAddress(readAddressed);
   useEffect(() => {
     const controller = new AbortController();
     const { signal } = controller;
@@ -51,7 +51,6 @@ export function useDesk(): Desk {
     watchPassages(list, signal);
     listeners.add(list);
     signal.addEventListener('abort', () => listeners.delete(list), { once: true });
-    addEventListener('hashchange', () => setOpened(readAddress()), { signal });
     void loadGroups().then((loaded) => setGroups((known) => known ?? loaded));
     void loadSequences().then((loaded) => setSequences((known) => known ?? loaded));
     list();
@@ -60,20 +59,14 @@ export function useDesk(): Desk {
   return { groups, sequences, passages, opened, taking, swap };
 }
 
-function readAddress(): Pick<Desk, 'opened' | 'taking' | 'swap'> {
-  const [view, id = '', word, text] = location.hash.slice(1).split('/').map(decode);
+function readAddressed([view, id = '', word, text]: readonly string[]): Pick<
+  Desk,
+  'opened' | 'taking' | 'swap'
+> {
   const swap = word && text ? { word, text } : null;
   return {
     opened: view === 'passage' && /^[\w-]+$/.test(id) ? id : null,
     taking: view === 'take' && /^\d+$/.test(id) ? { tab: Number(id), swap } : null,
     swap,
   };
-}
-
-function decode(part: string): string {
-  try {
-    return decodeURIComponent(part);
-  } catch {
-    return part;
-  }
 }

@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useAddress, writeAddress } from '../../ui/address.ts';
 
 /** What the page shows, as its address says behind the #. */
 export type Route =
@@ -8,18 +8,12 @@ export type Route =
 
 /** The address of a view, for links. */
 export function addressOf(route: Route): string {
-  return 'id' in route ? `#${route.view}/${encodeURIComponent(route.id ?? '')}` : `#${route.view}`;
+  return 'id' in route ? writeAddress(route.view, route.id ?? '') : writeAddress(route.view);
 }
 
 /** The view the address names; a group when it names none. Leaves an entry in the browser's history at each change. */
 export function useRoute(): Route {
-  const [route, setRoute] = useState(readRoute);
-  useEffect(() => {
-    const listen = (): void => setRoute(readRoute());
-    addEventListener('hashchange', listen);
-    return () => removeEventListener('hashchange', listen);
-  }, []);
-  return route;
+  return useAddress(readRoute);
 }
 
 /** Shows another view. */
@@ -27,18 +21,8 @@ export function go(route: Route): void {
   location.hash = addressOf(route);
 }
 
-function readRoute(): Route {
-  const [view, id = ''] = location.hash.slice(1).split('/');
+function readRoute([view, id = '']: readonly string[]): Route {
   if (view === 'paste' || view === 'share') return { view };
-  const named = decode(id);
-  if (view === 'sequence' && named !== null) return { view, id: named };
-  return { view: 'group', id: named };
-}
-
-function decode(part: string): string | null {
-  try {
-    return decodeURIComponent(part) || null;
-  } catch {
-    return null;
-  }
+  if (view === 'sequence' && id !== '') return { view, id };
+  return { view: 'group', id: id || null };
 }

@@ -1,11 +1,11 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useState } from 'preact/hooks';
 import { StorageFault } from '../../host/store/store-item.ts';
 import { FaultNote } from '../../ui/fault-note.tsx';
 import { Masthead } from '../../ui/masthead.tsx';
 import { LoadFault, useLoaded } from '../../ui/use-loaded.ts';
 import '../../ui/page.css';
 import '../../ui/wide-page.css';
-import { readAddress } from './lesson-address.ts';
+import { useLessonAddress } from './lesson-address.ts';
 import './lesson.css';
 import { say } from '../../wording/say.ts';
 import { LessonView } from './lesson-view.tsx';
@@ -15,13 +15,8 @@ import { loadTools, useStored } from './use-lesson.ts';
 export function LessonPage() {
   const stored = useStored();
   const tools = useLoaded(loadTools);
-  const [{ group, passage }, setNamed] = useState(readAddress);
+  const { group, passage } = useLessonAddress();
   const [isRefused, setRefused] = useState(false);
-  useEffect(() => {
-    const controller = new AbortController();
-    addEventListener('hashchange', () => setNamed(readAddress()), { signal: controller.signal });
-    return () => controller.abort();
-  }, []);
   const groupId = stored && (Object.hasOwn(stored.groups.groups, group) ? group : stored.groups.chosen);
   const found = stored?.passages.find(({ id }) => id === passage) ?? null;
   return (

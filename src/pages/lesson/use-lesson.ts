@@ -1,6 +1,7 @@
 import { useEffect, useMemo } from 'preact/hooks';
 import { type Analyzer, compileGroup, createJudge } from '../../analyze/index.ts';
 import { loadEngine } from '../../host/data/load-engine.ts';
+import { loadOnce } from '../../host/data/load-once.ts';
 import { loadWordBank } from '../../host/data/load-word-bank.ts';
 import { findGroup, type Groups, loadGroups, watchGroups } from '../../host/store/groups-store.ts';
 import { forgetLessons } from '../../host/store/lessons-store.ts';
@@ -59,19 +60,12 @@ export function useStored(): LessonShelf | null {
   return groups && sequences && passages && { groups, sequences, passages };
 }
 
-let tools: Promise<LessonTools> | undefined;
-
 /** The analyser and the words; loaded once, so that each word is taken apart once. Rejects when the package cannot be read. */
-export function loadTools(): Promise<LessonTools> {
-  tools ??= Promise.all([loadEngine(), loadWordBank()]).then(([loaded, bank]) => {
-    const engine = rememberAnalyses(loaded);
-    return { engine, bank, knownTo: createKnownWords(bank, engine) };
-  });
-  tools.catch(() => {
-    tools = undefined;
-  });
-  return tools;
-}
+export const loadTools = loadOnce<LessonTools>(async () => {
+  const [loaded, bank] = await Promise.all([loadEngine(), loadWordBank()]);
+  const engine = rememberAnalyses(loaded);
+  return { engine, bank, knownTo: createKnownWords(bank, engine) };
+});
 
 /** What the parts of a lesson are made from. */
 export function useLessonInput(

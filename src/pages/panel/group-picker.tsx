@@ -63,7 +63,12 @@ export function GroupPicker({ groups, sequences }: { groups: Groups; sequences: 
               void changeChosen((group) => ({ ...group, options: { ...group.options, ...change } }))
             }
           />
-          <a class="plain" href={`/groups.html#group/${groups.chosen}`} target="_blank" rel="noopener">
+          <a
+            class="plain"
+            href={`/groups.html#group/${encodeURIComponent(groups.chosen)}`}
+            target="_blank"
+            rel="noopener"
+          >
             {say('panel.editGroups')}
           </a>
         </div>

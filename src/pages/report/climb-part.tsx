@@ -1,5 +1,5 @@
 import { useMemo, useState } from 'preact/hooks';
-import { type Analyzer, climbText, createClimber } from '../../analyze/index.ts';
+import { type Analyzer, climbText, createClimber, remember } from '../../analyze/index.ts';
 import type { Group } from '../../analyze/types.ts';
 import { findGroup } from '../../host/store/groups-store.ts';
 import { withinSequence } from '../../host/store/move-group.ts';
@@ -23,21 +23,19 @@ interface ClimbPartProps {
 export function ClimbPart({ text, engine, groups, sequences, groupId }: ClimbPartProps) {
   const [ticked, setTicked] = useState<readonly string[]>([]);
   const shown = Object.keys(groups).filter((id) => id === groupId || ticked.includes(id));
-  const climbs = useMemo(
-    () => new Map(Object.entries(groups).map(([id, group]) => [id, lazily(() => follow(group))])),
-    [text, engine, groups, sequences],
-  );
+  const climbOf = useMemo(() => remember(follow), [text, engine, groups, sequences]);
 
-  function follow(group: Group): ClimbLine | null {
-    const sequence = findSequence(sequences, group.sequence);
-    if (!sequence) return null;
+  function follow(id: string): ClimbLine | null {
+    const group = findGroup({ groups }, id);
+    const sequence = findSequence(sequences, group?.sequence ?? null);
+    if (!group || !sequence) return null;
     const climber = climbWithStoryWords(createClimber(engine, group, sequence), text.storyWords);
     const { step } = withinSequence(group, sequence);
     return { name: group.name, sequence, step, climb: climbText(text, climber) };
   }
   // The group of the report comes first, so that its line keeps its look.
   const order = [groupId, ...shown.filter((id) => id !== groupId)];
-  const lines = order.map((id) => climbs.get(id)?.() ?? null).filter((line) => line !== null);
+  const lines = order.map(climbOf).filter((line) => line !== null);
   const flat = order.filter((id) => !findSequence(sequences, findGroup({ groups }, id)?.sequence ?? null));
   const others = Object.entries(groups).filter(([id]) => id !== groupId);
   return (
@@ -66,12 +64,4 @@ export function ClimbPart({ text, engine, groups, sequences, groupId }: ClimbPar
       {lines.length > 0 && <ClimbChart lines={lines} />}
     </section>
   );
-}
-
-function lazily<T>(make: () => T): () => T {
-  let made: { readonly value: T } | undefined;
-  return () => {
-    made ??= { value: make() };
-    return made.value;
-  };
 }

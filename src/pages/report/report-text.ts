@@ -1,3 +1,4 @@
+import * as v from 'valibot';
 import type { WordCounts } from '../../analyze/index.ts';
 import type { WordKey } from '../../analyze/types.ts';
 import { askWords } from '../../host/page-talk/client.ts';
@@ -7,6 +8,7 @@ import { countWords } from '../../passage/count-words.ts';
 import { cutLine } from '../../passage/cut-line.ts';
 import { sourceLine } from '../../passage/source-line.ts';
 import { versionFor } from '../../passage/versions.ts';
+import { readAddress } from '../../ui/address.ts';
 import { say } from '../../wording/say.ts';
 
 /** A text as a report sees it: its words with their counts, and where it comes from. */
@@ -22,6 +24,20 @@ export interface ReportText extends WordCounts {
   readonly storyWords: readonly string[];
 }
 
+const keptText: v.GenericSchema<string | null, ReportText> = v.pipe(
+  v.string(),
+  v.parseJson(),
+  v.object({
+    title: v.string(),
+    source: v.nullable(v.string()),
+    words: v.array(v.tuple([v.string(), v.number()])),
+    skipped: v.number(),
+    groupId: v.nullable(v.string()),
+    adapted: v.boolean(),
+    storyWords: v.array(v.string()),
+  }),
+);
+
 /** Why there is nothing to report on, in a sentence with the next step. */
 export class ReportFault extends Error {}
 
@@ -32,7 +48,7 @@ export class ReportFault extends Error {}
  * is gone. Rejects with `ReportFault`, or with `StorageFault` where desk or shelf cannot be read.
  */
 export async function loadReportText(address: string): Promise<ReportText> {
-  const [kind, id = '', groupId = ''] = address.replace(/^#/, '').split('/').map(decode);
+  const [kind, id = '', groupId = ''] = readAddress(address);
   if (kind === 'tab' && /^\d+$/.test(id)) return readTab(Number(id));
   if (kind === 'passage' && id !== '') return readPassage(id, groupId);
   if (kind === 'shelf' && id !== '') return readShelved(id);
@@ -41,8 +57,8 @@ export async function loadReportText(address: string): Promise<ReportText> {
 
 async function readTab(tab: number): Promise<ReportText> {
   const key = `report-tab-${tab}`;
-  const kept = sessionStorage.getItem(key);
-  if (kept !== null) return JSON.parse(kept) as ReportText;
+  const kept = v.safeParse(keptText, sessionStorage.getItem(key));
+  if (kept.success) return kept.output;
   const page = await askWords(tab);
   if (!page) {
     throw new ReportFault(say('report.pageGone'));
@@ -100,12 +116,4 @@ function keep(key: string, text: string): void {
   try {
     sessionStorage.setItem(key, text);
   } catch {}
-}
-
-function decode(part: string): string {
-  try {
-    return decodeURIComponent(part);
-  } catch {
-    return part;
-  }
 }

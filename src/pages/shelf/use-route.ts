@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useAddress, writeAddress } from '../../ui/address.ts';
 
 /** What the page shows, as its address says. */
 export type Route =
@@ -7,22 +7,15 @@ export type Route =
 
 /** The address of a view within the page. */
 export function addressOf(route: Route): string {
-  return route.view === 'text' ? `#text/${route.id}` : `#${route.view}`;
+  return route.view === 'text' ? writeAddress('text', route.id) : writeAddress(route.view);
 }
 
 /** Follows the address of the page. */
 export function useRoute(): Route {
-  const [route, setRoute] = useState(readRoute);
-  useEffect(() => {
-    const controller = new AbortController();
-    addEventListener('hashchange', () => setRoute(readRoute()), { signal: controller.signal });
-    return () => controller.abort();
-  }, []);
-  return route;
+  return useAddress(readRoute);
 }
 
-function readRoute(): Route {
-  const [view, id = ''] = location.hash.slice(1).split('/');
+function readRoute([view, id = '']: readonly string[]): Route {
   if (view === 'text' && /^[\w-]+$/.test(id)) return { view, id };
   return view === 'groups' || view === 'add' || view === 'file' ? { view } : { view: 'texts' };
 }

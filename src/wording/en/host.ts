@@ -52,6 +52,10 @@ export const host = {
     'The text was not saved: the browser’s storage is full. Save the shelf to a file, then delete some texts.',
   shelfFailed:
     'The shelf could not be opened, because the browser could not read or store it ({why}). Nothing was changed. Try again.',
+  passageUnread:
+    'A passage is not shown, because it is damaged or from a later version of Wordreach. It is kept. Update the extension to use it.',
+  shelfTextUnread:
+    'A text of the shelf is not shown, because it is damaged or from a later version of Wordreach. It is kept. Update the extension to use it.',
   storageFull:
     'This was not saved: the browser’s storage for Wordreach is full. Save your groups to a file, then delete sequences you no longer use.',
   storageUnread:

@@ -58,6 +58,10 @@ export const host: Translated<typeof english> = {
     'El texto no se guardó: el almacenamiento del navegador está lleno. Guarde la estantería en un archivo y borre algunos textos.',
   shelfFailed:
     'No se pudo abrir la estantería, porque el navegador no pudo leerla o guardarla ({why}). No se cambió nada. Inténtelo de nuevo.',
+  passageUnread:
+    'Un pasaje no se muestra porque está dañado o es de una versión posterior de Wordreach. Se conserva. Actualice la extensión para usarlo.',
+  shelfTextUnread:
+    'Un texto de la estantería no se muestra porque está dañado o es de una versión posterior de Wordreach. Se conserva. Actualice la extensión para usarlo.',
   storageFull:
     'No se guardó: el almacenamiento del navegador para Wordreach está lleno. Guarde sus grupos en un archivo y borre las secuencias que ya no use.',
   storageUnread:

@@ -1,0 +1,19 @@
+import * as v from 'valibot';
+
+/** A whole number from 0 up. */
+export const countSchema = v.pipe(v.number(), v.safeInteger(), v.minValue(0));
+
+export const textOrNull = v.nullable(v.string());
+
+/**
+ * An object of any names: what is under each fits `item`, or all of it is refused. `record` of valibot drops `constructor` and
+ * `__proto__`, which may be ids here like any other.
+ */
+export function recordOf<T>(item: v.GenericSchema<unknown, T>) {
+  return v.pipe(
+    v.custom<object>((value) => typeof value === 'object' && value !== null && !Array.isArray(value)),
+    v.transform<object, [string, unknown][]>(Object.entries),
+    v.array(v.tuple([v.string(), item])),
+    v.transform((entries): Record<string, T> => Object.fromEntries(entries)),
+  );
+}

@@ -1,0 +1,30 @@
+import { useEffect, useState } from 'preact/hooks';
+
+/** The parts of an address behind its #, decoded: `#text/a%20b` has text and a b. A part that cannot be decoded is taken as it is written. */
+export function readAddress(hash = location.hash): readonly string[] {
+  return hash.replace(/^#/, '').split('/').map(decode);
+}
+
+/** The address that has these parts, for a link: `#text/a%20b`. */
+export function writeAddress(...parts: readonly string[]): string {
+  return `#${parts.map(encodeURIComponent).join('/')}`;
+}
+
+/** What the page's address says, now and whenever it changes; `read` is to be the same function at every call. */
+export function useAddress<T>(read: (parts: readonly string[]) => T): T {
+  const [said, setSaid] = useState(() => read(readAddress()));
+  useEffect(() => {
+    const controller = new AbortController();
+    addEventListener('hashchange', () => setSaid(read(readAddress())), { signal: controller.signal });
+    return () => controller.abort();
+  }, [read]);
+  return said;
+}
+
+function decode(part: string): string {
+  try {
+    return decodeURIComponent(part);
+  } catch {
+    return part;
+  }
+}
