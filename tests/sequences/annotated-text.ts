@@ -49,9 +49,9 @@ export function readAnnotated(annotated: string, engine?: WordAnalyzer): readonl
   let at = 0;
   for (const step of importSequence(pasted, {}, [], engine).steps) {
     for (const item of step.items) {
-      const start = findText(pasted, item.text, at);
-      if (start < 0) continue;
-      const end = start + item.text.length;
+      const found = findText(pasted, item.text, at);
+      if (found === null) continue;
+      const { start, end } = found;
       at = end;
       const shared = clauses.map((clause) => Math.min(clause.end, end) - Math.max(clause.start, start));
       const best = Math.max(0, ...shared);
@@ -77,16 +77,20 @@ export function verdictOf(items: readonly ImportedItem[], meaning: string): Verd
 }
 
 /** Where a text begins as a piece of its own; the name of a column goes before the line below it. */
-export function findText(pasted: string, text: string, from: number): number {
+export function findText(
+  pasted: string,
+  text: string,
+  from: number,
+): { readonly start: number; readonly end: number } | null {
   const letter = /[\p{L}\p{N}]/u;
   const apart = (at: number, length: number) =>
     !(letter.test(pasted[at] ?? '') && letter.test(pasted[at - 1] ?? '')) &&
     !(letter.test(pasted[at + length - 1] ?? '') && letter.test(pasted[at + length] ?? ''));
   for (const sought of [text, text.slice(text.indexOf(': ') + 2)]) {
     for (let at = pasted.indexOf(sought, from); at >= 0; at = pasted.indexOf(sought, at + 1))
-      if (apart(at, sought.length)) return at;
+      if (apart(at, sought.length)) return { start: at, end: at + sought.length };
   }
-  return -1;
+  return null;
 }
 
 /** What items teach, as a meaning is written. */

@@ -1,5 +1,6 @@
 import { type CellKind, findColumnKind, sightListStart } from './column-kinds.ts';
 import { commonWords } from './common-words.ts';
+import { cutSentence, isSentence } from './read-prose.ts';
 import { readWords } from './read-words.ts';
 
 export interface Clause {
@@ -7,6 +8,8 @@ export interface Clause {
   readonly kind: CellKind;
   /** By-sight words in a sentence, by the look of them. */
   readonly words?: readonly string[];
+  /** Part of a running sentence: what it teaches is a guess. */
+  readonly prose?: true;
 }
 
 /**
@@ -18,8 +21,25 @@ export function cutClauses(text: string, kind: CellKind): readonly Clause[] {
     kind === 'patterns' || kind === 'title'
       ? cutAtWords(part).flatMap((piece) => (typeof piece === 'string' ? cutAtNames(piece, kind) : [piece]))
       : cutAtNames(part, kind),
-  );
+  ).flatMap((clause) => (clause.kind === 'patterns' && clause.words === undefined ? cutProse(clause.text) : [clause]));
 }
+
+/** A text of several sentences, cut into them and into what each says. */
+function cutProse(text: string): readonly Clause[] {
+  const sentences = cutAt(
+    text,
+    [...text.matchAll(sentenceEnd)].map(({ index, 0: end }) => index + end.length),
+  );
+  // "Blends. Bl, cl" is a name with its letters.
+  const runs = sentences.some(isSentence) || sentences.every((one) => (one.match(/\p{L}+/gu) ?? []).length > 2);
+  return (runs ? sentences : [text])
+    .flatMap((sentence) => cutSentence(sentence.trim()))
+    .map((clause) => ({ ...clause, text: trimEdges(clause.text) }))
+    .filter((clause) => /[\p{L}\p{N}]/u.test(clause.text));
+}
+
+/** The end of a sentence, not of a shortened word: `Thurs. after`, `Mrs. P.`, `incl. ch`. */
+const sentenceEnd = /(?<!\b(?:Mrs?|Ms|Dr|St|Gr|Rm|vs|no|wk|incl|init|fin|syll?|ex|e\.g|i\.e|Thurs?|Tues?|Wed|Fri|Mon|\p{Lu}))[.!?]["”’)]*\s+(?=["“‘(]?\p{Lu})/gu;
 
 function dividers(text: string): readonly number[] {
   const cuts: number[] = [];

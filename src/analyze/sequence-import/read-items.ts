@@ -47,7 +47,7 @@ export function readItems(text: string, kind: CellKind, beside: Beside = nothing
         (goesOver(clause.text) && beside.first !== true)
       )
         return [item(clause.text, 'ignored')];
-      return readPatterns(clause.text, beside);
+      return clause.prose === true ? guesses(readPatterns(clause.text, beside)) : readPatterns(clause.text, beside);
     },
   );
   // "carols; no phonics": what nobody knows is no teaching where the cell says there is none.
@@ -55,6 +55,11 @@ export function readItems(text: string, kind: CellKind, beside: Beside = nothing
   return none
     ? items.map((one): ReadItem => (one.status === 'unknown' ? { ...one, status: 'ignored' } : one))
     : items;
+}
+
+/** What a running sentence teaches is a guess. */
+function guesses(items: readonly ReadItem[]): readonly ReadItem[] {
+  return items.map((one) => (one.status === 'matched' ? { ...one, status: 'guessed' } : one));
 }
 
 /** `sub-`, `-ward, -wise`: parts of words, whatever the column is called. */
@@ -105,7 +110,21 @@ function leadOf(text: string, { headings }: Beside): readonly Lexeme[] {
       : under('divide-vc-cv') && /^(?:between|before|after)\b(?!.*\ble\b)/i.test(text)
         ? 'dividing'
         : '';
-  return lead === '' ? [] : [{ kind: 'word', text: lead, mark: 'none', start: 0, end: 0 }];
+  const affix = lead === '' && bareList.test(text) ? affixesOf(headings) : '';
+  const word: Lexeme = { kind: 'word', text: lead || affix, mark: 'none', start: 0, end: 0 };
+  return affix === '' ? (lead === '' ? [] : [word]) : [word, { ...word, kind: 'is', text: ':' }];
+}
+
+/** Letters and what divides them, no more. */
+const bareList = /^\p{Ll}{1,6}(?:(?:[\s,/&]|\band\b)+\p{Ll}{1,6})*$/u;
+
+/** "Suffixes" or "Prefixes" above a list whose parts have no hyphens. */
+function affixesOf(headings: readonly Phrase[]): string {
+  for (const { within } of headings) {
+    const [ends, begins] = [within?.has('suffix-ing') === true, within?.has('prefix-un') === true];
+    if (ends !== begins) return ends ? 'suffixes' : 'prefixes';
+  }
+  return '';
 }
 
 /** The text of a chunk without what divides it from the next. */

@@ -18,7 +18,8 @@ export function joinsWords(lexemes: readonly Lexeme[], i: number, letters: strin
     if (before?.text === 'is' && /^(?:that|this|it)$/.test(lexemes[i - 2]?.text ?? '')) return true;
   }
   // "ir and ur are added": a verb or "our" stands beside words on one side only.
-  if (/^(?:are|our|all)$/.test(letters) && before !== undefined && isProse(lexemes[i + 1])) return true;
+  if (/^(?:are|our|all)$/.test(letters) && isProse(lexemes[i + 1]) && (before !== undefined || isProse(lexemes[i + 2])))
+    return true;
   if (letters === 'are' && before?.kind === 'word' && (isProse(before) || before.text.endsWith('s')))
     return true;
   return (isProse(before) || /^words?$/.test(before?.text ?? '')) && isProse(lexemes[i + 1]);
