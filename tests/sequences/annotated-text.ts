@@ -76,19 +76,34 @@ export function verdictOf(items: readonly ImportedItem[], meaning: string): Verd
   return right ? 'right' : asked ? 'asked' : guessed ? 'wrong guess' : 'wrong but sure';
 }
 
-/** Where a text begins as a piece of its own; the name of a column goes before the line below it. */
+/**
+ * Where a text stands as a piece of its own, whatever blanks divide its words; the name of a column goes before the line
+ * below it, and what a table's cells break off in the middle is found by its beginning.
+ */
 export function findText(
   pasted: string,
   text: string,
   from: number,
 ): { readonly start: number; readonly end: number } | null {
   const letter = /[\p{L}\p{N}]/u;
-  const apart = (at: number, length: number) =>
-    !(letter.test(pasted[at] ?? '') && letter.test(pasted[at - 1] ?? '')) &&
-    !(letter.test(pasted[at + length - 1] ?? '') && letter.test(pasted[at + length] ?? ''));
-  for (const sought of [text, text.slice(text.indexOf(': ') + 2)]) {
-    for (let at = pasted.indexOf(sought, from); at >= 0; at = pasted.indexOf(sought, at + 1))
-      if (apart(at, sought.length)) return { start: at, end: at + sought.length };
+  const apart = (start: number, end: number) =>
+    !(letter.test(pasted[start] ?? '') && letter.test(pasted[start - 1] ?? '')) &&
+    !(letter.test(pasted[end - 1] ?? '') && letter.test(pasted[end] ?? ''));
+  const words = text.trim().split(/\s+/);
+  for (const sought of [text, text.slice(text.indexOf(': ') + 2), words.slice(0, 2).join(' '), words[0]!]) {
+    const escaped = sought
+      .trim()
+      .split(/\s+/)
+      .map((word) => word.replace(/[.*+?^${}()|[\]\\]/g, '\\$&'))
+      .join('\\s+');
+    if (escaped === '') continue;
+    const pattern = new RegExp(escaped, 'g');
+    pattern.lastIndex = from;
+    for (let found = pattern.exec(pasted); found !== null; found = pattern.exec(pasted)) {
+      const end = found.index + found[0].length;
+      if (apart(found.index, end)) return { start: found.index, end };
+      pattern.lastIndex = found.index + 1;
+    }
   }
   return null;
 }

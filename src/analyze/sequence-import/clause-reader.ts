@@ -197,7 +197,10 @@ export class ClauseReader extends ClauseState {
   /** "Double letters: f, l", "VCe (a, i)", "blends (l, r)": one letter stands for those of the family that have it. */
   private inFamily({ letters, candidates }: Spelling): Spelling | null {
     const { scope } = this;
-    if (letters.length !== 1 || scope === null || scope.chunk !== this.chunk || !scope.strong) return null;
+    if (letters.length !== 1 || scope === null || scope.chunk !== this.chunk) return null;
+    // "VCe a, i" needs no colon.
+    const splits = /^[aeiou]$/.test(letters) && scope.heading.ids.includes('a_e') && scope.heading.within!.has('a_e');
+    if (!scope.strong && !splits) return null;
     const { ids, within } = scope.heading;
     if (candidates.some((id) => within!.has(id))) return null;
     return familyMember(letters, ids);

@@ -51,7 +51,8 @@ function dividers(text: string): readonly number[] {
     if (char === '\n') depth = 0;
     // "VC|CV" is one word.
     if (char === '|' && /[VC]/.test(text[i - 1] ?? '') && /[VC]/.test(text[i + 1] ?? '')) continue;
-    if (/^\s(?:\.{2,}|…)\s/.test(text.slice(i, i + 6))) cuts.push(i + 1);
+    if (/^\s(?:\.{2,}|…)\s/.test(text.slice(i, i + 6)) || (/^(?:\.{3}|…)\s/.test(text.slice(i, i + 4)) && depth === 0))
+      cuts.push(i + 1);
     if (char === '\n' || '•|▪◦'.includes(char) || (char === ';' && depth === 0)) cuts.push(i + 1);
   }
   return cuts;
@@ -113,7 +114,8 @@ function nameBefore(part: string, colon: number): { at: number; kind: CellKind }
     // "VCe words: cake" is about VCe; a name of a column begins the clause, or has a capital.
     const lead = before.slice(0, start).trimEnd();
     const begins = /^\p{Lu}/u.test(before.slice(start)) || lead === '' || /[.;,)]$/.test(lead);
-    if (kind !== null && kind !== 'step' && begins) return { at: colon - before.length + start, kind };
+    const aside = kind === 'by-sight' && lead.endsWith('(');
+    if (kind !== null && kind !== 'step' && (begins || aside)) return { at: colon - before.length + start, kind };
   }
   return null;
 }

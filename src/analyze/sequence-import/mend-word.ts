@@ -27,6 +27,18 @@ const shortened: Readonly<Record<string, string>> = {
   suff: 'suffix',
   pref: 'prefix',
   poss: 'possessive',
+  cpd: 'compound',
+  cmpd: 'compound',
+  sft: 'soft',
+  hrd: 'hard',
+  wds: 'words',
+  wd: 'word',
+  vwl: 'vowel',
+  vwls: 'vowels',
+  blnd: 'blend',
+  blnds: 'blends',
+  betw: 'between',
+
 };
 
 /** Shorter words have too many neighbours. */

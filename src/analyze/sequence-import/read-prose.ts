@@ -68,7 +68,7 @@ const trailing = new RegExp(
 const conjunction = /^,?\s+(?:because|since|so|although|when we|once we|while we|if we|if time|if there)\b/i;
 
 const putOff =
-  /(?:^|(?<=[,–—]\s+))(?:but |and |so |please |though )*[^,;()–—]*?(?<![\p{L}])(?:don['’]t|do not|doesn['’]t|does not|won['’]t|will not|aren['’]t|are not|isn['’]t|is not|not|never|no|nor|leav(?:e|es|ing)|sav(?:e|es|ing)|skip(?:s|ping)?|hold(?:ing)? off|wait(?:s|ing)? (?:on|with)|keep(?:ing)?)(?![\p{L}])(?:(?!\bbut\b)[^;()])*?\b(?:yet|until|till|later|for now|for (?:next|another) \w+|next (?:year|grade|term)|another (?:day|time|year))\b[^,;()]*/iu;
+  /(?:^|(?<=[,–—]\s+))(?:but |and |so |please |though )*[^,;()–—]*?(?<![\p{L}])(?:don['’]?t|do not|doesn['’]?t|does not|won['’]t|wont|will not|aren['’]t|are not|isn['’]t|is not|not|never|no|nor|leav(?:e|es|ing)|sav(?:e|es|ing)|skip(?:s|ping)?|hold(?:ing)? off|wait(?:s|ing)? (?:on|with)|keep(?:ing)?)(?![\p{L}])(?:(?!\bbut\b)[^;()])*?\b(?:yet|until|till|later|for now|for (?:next|another) \w+|next (?:year|grade|term)|another (?:day|time|year))\b[^,;()]*/iu;
 
 const word = "[\\p{L}'’]+";
 const quotedWord = `["“‘]?${word}["”’]?`;
@@ -105,7 +105,7 @@ export const sentenceRules: readonly SentenceRule[] = [
     counterExample: 'they read the words mat and tap',
     applies: (sentence, running) => {
       const found = behindName.exec(sentence);
-      return (running || isSentence(sentence)) && isSightList(found, bySight)
+      return (running || isSentence(sentence) || found?.[0].includes(':') === true) && isSightList(found, bySight)
         ? cutAround(sentence, found, 'by-sight')
         : null;
     },
@@ -241,6 +241,7 @@ function isSightList(found: RegExpExecArray | null, surely: RegExp): boolean {
   const words = readWords(found.groups!.list!.replace(/\band\b(?!["”’])|&/g, ','));
   const name = found[0].replace(found.groups!.list!, '');
   const known = words.length > 0 && words.every((one) => commonWords.has(one) || commonWords.has(one.toLowerCase()));
+  if (teaches(name)) return false;
   const sure = surely.test(name) && words.every((one) => /^(?:[ai]|(?=.*[aeiouy])\p{L}{2}.*)$/iu.test(one));
   return (sure && words.length > 1) || (known && (surely.test(name) || !words.every((one) => regular.test(one))));
 }

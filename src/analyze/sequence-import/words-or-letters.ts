@@ -45,6 +45,6 @@ export function standsForLetters(lexemes: readonly Lexeme[], i: number): boolean
     /^(?:break|is|open|close|hint|every|note)$/.test(after.kind) ||
     (after.kind === 'sound' && before?.kind !== 'close') ||
     (after.kind === 'word' &&
-      (withR(after) || /^(?:as|says?|and|like|in|after|before|makes?|words?|for)$/.test(after.text)));
+      (withR(after) || /^(?:as|says?|and|like|in|after|before|makes?|words?|for|first|next|then|only|now|too|together|last)$/.test(after.text)));
   return leads && goesOn;
 }
