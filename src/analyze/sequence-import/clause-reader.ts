@@ -1,3 +1,4 @@
+import type { PatternId } from '../types.ts';
 import type { Chunk, Spelled } from './clause-chunk.ts';
 import { ClauseState } from './clause-state.ts';
 import { overlap, type Phrase, shows } from './phrases.ts';
@@ -11,6 +12,13 @@ const LONGEST_LIST = 20;
 /** Words that a letter may follow: "the letter m". */
 const introduces =
   /^(?:letters?|sounds?|spellings?|graphemes?|consonants?|vowels?|initial|final|and|or|of|new|teach|introduce|the)$/;
+
+/** Patterns of the sounds that endings have. */
+const ENDING_SOUNDS: Readonly<Record<string, readonly PatternId[]>> = {
+  s: ['s', 'z'],
+  es: ['z', 's', 'suffix-es'],
+  ed: ['t', 'd', 'suffix-ed-t', 'suffix-ed-d', 'suffix-ed-id'],
+};
 
 /** What the rules for words do with what is known of a clause. */
 export class ClauseReader extends ClauseState {
@@ -47,6 +55,7 @@ export class ClauseReader extends ClauseState {
       this.wait(lexeme);
       return;
     }
+    if (sound && this.endsAgain(phrase)) return;
     // "-ed /t/, /d/" are two sounds of one ending, "ch, /sh/" two spellings.
     const said = (chunk?.spelled.at(-1)?.sounds.length ?? 0) > 0;
     // "ea says short e (bread) and long a (steak)"
@@ -96,6 +105,20 @@ export class ClauseReader extends ClauseState {
     opened.phrases.push(phrase);
     opened.known += words;
     this.scope = phrase.within === null ? null : { heading: phrase, chunk: opened, strong: false, sound };
+  }
+
+  /** "-s, /s/ in cats and /z/ in dogs", "-ed, its sounds /t/, /d/": sounds of the ending that was named. */
+  private endsAgain(phrase: Phrase): boolean {
+    const ending = this.chunks.slice(-3).flatMap(({ spelled }) => spelled).at(-1);
+    const letters = ending?.spelling.letters ?? '';
+    const suffix = ending?.spelling.usual.some((id) => id.startsWith('suffix-')) === true;
+    const own = ENDING_SOUNDS[letters];
+    if (ending === undefined || !suffix || own === undefined) return false;
+    if (!own.some((id) => phrase.within?.has(id))) return false;
+    if (ending.spelling.candidates.some((id) => phrase.within?.has(id))) ending.sounds.push(phrase);
+    this.hinting = true;
+    this.touch();
+    return true;
   }
 
   /** "-ed (double the consonant)" teaches both, if it is not what the letters mean there. */
@@ -209,7 +232,8 @@ export class ClauseReader extends ClauseState {
   /** `a-` under "schwa" is a letter of a word, no prefix. */
   private unmarked({ letters, candidates }: Spelling): Spelling | null {
     const { scope } = this;
-    const within = scope?.strong === true && scope.chunk === this.chunk ? scope.heading.within! : null;
+    const named = scope?.strong === true || scope?.heading.ids.includes('schwa-a') === true;
+    const within = named && scope!.chunk === this.chunk ? scope!.heading.within! : null;
     if (within === null || candidates.some((id) => within.has(id))) return null;
     const plain = findSpelling(letters, 'none');
     return plain?.candidates.some((id) => within.has(id)) === true ? plain : null;

@@ -53,6 +53,8 @@ function dividers(text: string): readonly number[] {
     if (char === '|' && /[VC]/.test(text[i - 1] ?? '') && /[VC]/.test(text[i + 1] ?? '')) continue;
     if (/^\s(?:\.{2,}|…)\s/.test(text.slice(i, i + 6)) || (/^(?:\.{3}|…)\s/.test(text.slice(i, i + 4)) && depth === 0))
       cuts.push(i + 1);
+    // "sh first, then ch": two items; "double, then add" is one.
+    if (char === ',' && depth === 0 && /^, then (?!add|or)\p{L}{1,3}(?!\p{L})/u.test(text.slice(i, i + 14))) cuts.push(i + 1);
     if (char === '\n' || '•|▪◦'.includes(char) || (char === ';' && depth === 0)) cuts.push(i + 1);
   }
   return cuts;
@@ -129,7 +131,8 @@ function cutAt(text: string, cuts: readonly number[]): readonly string[] {
 function trimEdges(text: string): string {
   let start = 0;
   let end = text.length;
-  while (start < end && ' \t\n;|•▪◦'.includes(text[start]!)) start += 1;
+  while (start < end && ' \t\n;|•▪◦…'.includes(text[start]!)) start += 1;
+  if (/^\.{2,}\s/.test(text.slice(start, start + 4))) start = text.indexOf(' ', start) + 1;
   while (end > start && ' \t\n;|•▪◦.'.includes(text[end - 1]!)) end -= 1;
   return text.slice(start, end).trim();
 }

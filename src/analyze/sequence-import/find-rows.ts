@@ -33,8 +33,11 @@ function findDivided(pasted: string): FoundTable | null {
   if (barred >= 2 && barred * 2 >= lines.length) return barRows(lines);
   for (const divider of [',', ';']) {
     // A line with a colon is a list: "Tricky words: no, she".
-    const head = lines.findIndex((line) => !line.includes(':') && namesColumns(line.split(divider)));
-    if (head >= 0 && head < lines.length - 1)
+    const head = lines.findIndex(
+      (line) => !/[:()]/.test(line) && (readStepHeading(line)?.rest ?? '') === '' && namesColumns(line.split(divider)),
+    );
+    const below = lines.slice(head + 1).filter((line) => line.includes(divider));
+    if (head >= 0 && head < lines.length - 1 && below.length * 2 >= lines.length - head - 1)
       return { before: lines.slice(0, head), rows: splitCells(lines.slice(head).join('\n'), divider) };
   }
   return quotedRows(text) ?? slashRows(lines) ?? gapRows(lines) ?? stackedRows(lines) ?? countedRows(lines);

@@ -75,8 +75,28 @@ export const shorthandNotations: readonly NotationRule[] = [
     },
   },
   {
+    name: 'blends by their letters, in the plural',
+    example: "initial blends, l's and r's",
+    counterExample: 'initial blends, l and r',
+    applies: (lexemes, i) => {
+      let at = i;
+      while (/^(?:initial|beginning|start|starting|consonant)$/.test(wordAt(lexemes, at))) at += 1;
+      if (!/^(?:blends?|clusters?)$/.test(wordAt(lexemes, at))) return null;
+      at += 1;
+      if (!/^(?:break|is)$/.test(lexemes[at]?.kind ?? '') && wordAt(lexemes, at) !== 'with') return null;
+      const given: Lexeme[] = [];
+      for (at += 1; at < lexemes.length; at++) {
+        const [, letter = ''] = /^([lrs])'s$/.exec(wordAt(lexemes, at)) ?? [];
+        if (letter !== '') given.push(inPlace(lexemes[at]!, letter), inPlace(lexemes[at]!, 'blend'));
+        else if (lexemes[at]!.kind === 'break' || wordAt(lexemes, at) === 'and') given.push(lexemes[at]!);
+        else break;
+      }
+      return given.length === 0 ? null : { taken: at - i, given: [{ ...given[0]!, start: lexemes[i]!.start }, ...given.slice(1)] };
+    },
+  },
+  {
     name: 'letters in the plural',
-    example: "blends with l's and r's",
+    example: "the l's and r's",
     counterExample: "the girl's coat",
     applies: (lexemes, i) => {
       const [, letter = ''] = /^([a-z])'s$/.exec(wordAt(lexemes, i)) ?? [];
@@ -157,7 +177,7 @@ function bareRoots(lexemes: readonly Lexeme[], i: number): Notation | null {
 function openWords(lexemes: readonly Lexeme[], i: number): Notation | null {
   const named = /^(?:syllable|word|vowel|end|long|open)s?$/;
   const { kind } = lexemes[i]!;
-  const said = lexemes.slice(0, i).some(({ text }) => /^(?:one|1|long|short|tiny|little|small)$/.test(text));
+  const said = lexemes.slice(0, i).some(({ text }) => /^(?:one|1|long|short|tiny|little|small|vowels?)$/.test(text));
   if (lexemes.slice(0, i).some(({ text }) => text === 'open')) return null;
   if (kind !== 'word' || !named.test(wordAt(lexemes, i)) || !said) return null;
   let at = i + 1;

@@ -122,7 +122,7 @@ export function contractionKinds(lexemes: readonly Lexeme[], i: number): Notatio
   const ids: PatternId[] = [];
   let end = at;
   for (; at < lexemes.length; at++) {
-    if (divides(lexemes[at]) && ids.length > 0) continue;
+    if ((divides(lexemes[at]) || wordAt(lexemes, at) === 'with') && ids.length > 0) continue;
     const id = Object.hasOwn(secondWords, wordAt(lexemes, at)) ? secondWords[wordAt(lexemes, at)] : undefined;
     if (id === undefined) break;
     ids.push(id);

@@ -8,7 +8,7 @@ import type { ImportedItem } from './imported-sequence.ts';
 import type { Phrase } from './phrases.ts';
 import { readClause } from './read-clause.ts';
 import { readWords } from './read-words.ts';
-import { goesOver, isRestWeek, saysNothingAtAll, saysNothingNew } from './rest-weeks.ts';
+import { deniesTeaching, goesOver, isRestWeek, saysNothingAtAll, saysNothingNew } from './rest-weeks.ts';
 import { leanOnNeighbours, type Settled, settleSpelling } from './settle-spelling.ts';
 import { type Lexeme, splitLexemes } from './split-lexemes.ts';
 import type { Beside } from './weigh-examples.ts';
@@ -51,7 +51,7 @@ export function readItems(text: string, kind: CellKind, beside: Beside = nothing
     },
   );
   // "carols; no phonics": what nobody knows is no teaching where the cell says there is none.
-  const none = items.some((one) => one.status === 'ignored' && saysNothingNew(one.text));
+  const none = items.some((one) => one.status === 'ignored' && deniesTeaching(one.text));
   return none
     ? items.map((one): ReadItem => (one.status === 'unknown' ? { ...one, status: 'ignored' } : one))
     : items;
@@ -90,14 +90,34 @@ function readPatterns(text: string, beside: Beside): readonly ReadItem[] {
   const settled = leanOnNeighbours(
     all.map((one, i) => settleSpelling(one, beside, all.slice(Math.max(0, i - 8), i + 9))),
   );
+  const types = namesTypes(chunks);
+  const open = /\?\?/.test(text);
   let next = 0;
   return chunks.map((chunk, i) => {
     const own = settled.slice(next, next + chunk.spelled.length);
     next += own.length;
     const start = i === 0 ? 0 : chunk.start;
     const piece = textOf(text, lexemes, start, chunks[i + 1]?.start ?? text.length);
-    return chunkItem(chunk, piece, own, beside.needs);
+    const read = chunkItem(chunk, piece, own, beside.needs);
+    // "-nk??": the teacher does not know yet.
+    return withoutVowels(open && read.status === 'matched' ? { ...read, status: 'guessed' } : read, chunk, types);
   });
+}
+
+/** Whether a clause names several types of syllables, or says that its words are long: then no vowels are meant. */
+function namesTypes(chunks: readonly Chunk[]): boolean {
+  const named = chunks.flatMap(({ phrases }) => phrases.flatMap(({ ids }) => ids));
+  const types = new Set(named.filter((id) => /^(?:type-|consonant-le$|syllables-)/.test(id)));
+  return types.size > 1;
+}
+
+/** "Closed and open syllables" teaches the types; "Open syllables" alone may mean its vowels too, so it is a guess. */
+function withoutVowels(read: ReadItem, { phrases, spelled, examples }: Chunk, types: boolean): ReadItem {
+  const type = read.patterns.find((id) => id === 'type-open' || id === 'type-vce');
+  if (type === undefined || spelled.length > 0 || !phrases.some(({ ids }) => ids.includes(type))) return read;
+  const long = examples.length > 0 && examples.every((word) => /[aeiouy][^aeiouy]+[aeiouy]/.test(word));
+  if (types || long) return { ...read, patterns: read.patterns.filter((id) => /^(?:type-|syllables-|consonant-le|divide-)/.test(id)) };
+  return examples.length === 0 && read.status === 'matched' ? { ...read, status: 'guessed' } : read;
 }
 
 /** What a heading says of the line below it: "with not" under contractions, "between two consonants" under dividing. */

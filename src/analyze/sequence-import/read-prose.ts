@@ -76,7 +76,7 @@ const wordList = `${quotedWord}(?:(?:\\s*,\\s*(?:and\\s+|or\\s+)?|\\s+and\\s+|\\
 const sightNames =
   '(?:(?:sight|heart|tricky|memory|high[- ]frequency|irregular|common|exception|snap|learn(?:ed)?[- ]by[- ]heart|odd|rule-?breaking|rulebreaker|red|special|key|whole|new|little|hfw) )*';
 const behindName = new RegExp(
-  `(?:\\b(?:and|with|plus|then|also)\\s+)?(?<![\\p{L}-])(?:the |our |two |three |four |some |these )*(?:by sight|by heart|${sightNames}words?(?:(?: [\\p{L}'’]+){0,9}?(?:\\s*:| are| is| will be)|(?: we know| to know| we learn| this week)?))\\s+(?<list>${wordList})(?=\\s*(?:[.;,!?]|$|\\s(?:are|is|come|go|as well|too|by|on)\\b))`,
+  `(?:\\b(?:and|with|plus|then|also)\\s+)?(?<![\\p{L}-])(?:the |our |two |three |four |some |these )*(?:by sight|by heart|${sightNames}words?(?:(?: [\\p{L}'’]+){0,9}?(?:\\s*[:–—]| are| is| will be)|(?: we know| to know| we learn| this week)?))\\s+(?<list>${wordList})(?=\\s*(?:[.;,!?]|$|\\s(?:are|is|come|go|as well|too|by|on)\\b))`,
   'iu',
 );
 const beforeName = new RegExp(
@@ -89,7 +89,7 @@ const bySight = /sight|heart|tricky|memor|remember|frequency|irregular|exception
 
 /** What leaves open whether something is taught after all: a list, or words about words. */
 const open =
-  /[:([“"]|(?<![\p{L}.])[B-HJ-Z](?![\p{L}.])|\b(?:list|cards?|worksheet|page|sheet|chart|words?|letters?|sounds?|spell\w*|same|pattern\w*|endings?)\b/u;
+  /[:([“"]|(?<![\p{L}.])[B-HJ-Z](?![\p{L}.])|\b(?:list|cards?|worksheet|page|sheet|chart|words?|letters?|sounds?|spell\w*|same|pattern\w*|endings?|hfws?|cews?|sight|tricky|heart|teach\w*|learn\w*|add|introduc\w+|peek|look at|slide|cover|practi[cs]e|tackle)\b/u;
 
 /** In order. Common practice in the letters and e-mails of teachers, no source. */
 export const sentenceRules: readonly SentenceRule[] = [
@@ -105,7 +105,7 @@ export const sentenceRules: readonly SentenceRule[] = [
     counterExample: 'they read the words mat and tap',
     applies: (sentence, running) => {
       const found = behindName.exec(sentence);
-      return (running || isSentence(sentence) || found?.[0].includes(':') === true) && isSightList(found, bySight)
+      return (running || isSentence(sentence) || /[:–—]/.test(found?.[0] ?? '')) && isSightList(found, bySight)
         ? cutAround(sentence, found, 'by-sight')
         : null;
     },
@@ -127,6 +127,17 @@ export const sentenceRules: readonly SentenceRule[] = [
       isSentence(sentence) && !teaches(sentence) && !open.test(sentence)
         ? [{ text: sentence, kind: 'notes' }]
         : null,
+  },
+  {
+    name: 'what somebody does besides',
+    example: 'Compound words, Marcus has a card game',
+    counterExample: 'Compound words, two in one',
+    applies: (sentence) => {
+      const found = /,\s+(?=\p{Lu}\p{Ll}+\s+(?:has|have|will|is|brings?|likes?|wants?|does|made|makes)\s).+$/u.exec(sentence);
+      return found === null || found.index === 0 || teaches(found[0]) || !teaches(sentence.slice(0, found.index))
+        ? null
+        : cutAround(sentence, found, 'notes');
+    },
   },
   {
     name: 'a sentence that leads to what is taught',
@@ -243,7 +254,11 @@ function isSightList(found: RegExpExecArray | null, surely: RegExp): boolean {
   const known = words.length > 0 && words.every((one) => commonWords.has(one) || commonWords.has(one.toLowerCase()));
   if (teaches(name)) return false;
   const sure = surely.test(name) && words.every((one) => /^(?:[ai]|(?=.*[aeiouy])\p{L}{2}.*)$/iu.test(one));
-  return (sure && words.length > 1) || (known && (surely.test(name) || !words.every((one) => regular.test(one))));
+  // "Demon words: yacht, colonel": nobody reads them by patterns.
+  const named = /[:–—]\s*$/.test(name) && !/decodable|practi[cs]e|sample|example|key|spelling|picture|vocab|dictation/i.test(name);
+  const before = found.input.slice(0, found.index) + name;
+  const odd = !teaches(before) && named && words.length > 1 && words.every((one) => one.length > 3 && !regular.test(one));
+  return odd || (sure && words.length > 1) || (known && (surely.test(name) || !words.every((one) => regular.test(one))));
 }
 
 /** Words of one short vowel that are read as they are written, which "words" may as well be examples of. */

@@ -21,6 +21,7 @@ export function readSign(reader: ClauseReader, lexeme: Lexeme, i: number): void 
         !reader.lexemes.some(({ text }) => text === ',')
       )
         reader.divide();
+      else if (lexeme.text === '' && partsLetters(reader.lexemes, i)) reader.divide();
       else readColon(reader, i);
       break;
     case 'hint':
@@ -50,6 +51,11 @@ export function readSign(reader: ClauseReader, lexeme: Lexeme, i: number): void 
     default:
       reader.readHeading(soundPhrase(lexeme.text), lexeme, 1, true);
   }
+}
+
+/** "r – w – c": a dash between single letters. */
+function partsLetters(lexemes: readonly Lexeme[], i: number): boolean {
+  return [lexemes[i - 1], lexemes[i + 1]].every((one) => one?.kind === 'word' && /^[a-z]$/.test(one.text));
 }
 
 function joinsTeams(lexemes: readonly Lexeme[], i: number): boolean {

@@ -163,7 +163,10 @@ export const wordRules: readonly WordRule[] = [
     example: 'ai as rain',
     counterExample: 'as rain',
     applies: (reader, { i, lexeme: { text } }) => {
-      if (!hintWords.has(text)) return 0;
+      const { last: letters } = reader;
+      const after = reader.lexemes[i + 1]?.text ?? '';
+      const shows = text === 'of' && letters !== undefined && !reader.broken && fits(after, letters.spelling.letters);
+      if (!hintWords.has(text) && !shows) return 0;
       // "ie in pie and in chief"
       const told =
         /^(?:pronounced|pronouncing|sounded|sounding|heard)$/.test(text) && reader.last !== undefined;
