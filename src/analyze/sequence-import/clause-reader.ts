@@ -45,7 +45,8 @@ export class ClauseReader extends ClauseState {
     // "the girl's coat"
     if (owned && strong && chunk.examples.length > 0) return true;
     if (this.depth > 0) return true;
-    return strong && chunk.spelled.length === 0 && shows(text, heading);
+    const beside = strong || (this.scope.sound && text.length > 2 && !this.broken);
+    return beside && chunk.spelled.length === 0 && shows(text, heading);
   }
 
   readHeading(phrase: Phrase, lexeme: Lexeme, words: number, sound: boolean): void {
@@ -171,7 +172,10 @@ export class ClauseReader extends ClauseState {
   readSpelling(written: Spelling, lexeme: Lexeme): void {
     const { scope } = this;
     const spelling = this.inFamily(written) ?? this.unmarked(written) ?? written;
-    const inScope = scope !== null && spelling.candidates.some((id) => scope.heading.within!.has(id));
+    // The b of lamb is no spelling of /m/ that anybody lists.
+    const silent = (id: PatternId) => scope?.sound === true && spelling.letters.length === 1 && /^(?:mb|kn|wr|gn)$/.test(id);
+    const inScope =
+      scope !== null && spelling.candidates.some((id) => scope.heading.within!.has(id) && !silent(id));
     const among = scope?.sound && scope.chunk === this.chunk && scope.chunk.spelled.length > 0;
     const vowel = /^[aeiouy]/.test(spelling.letters);
     // What the heading before a list cannot mean says that one of the two is misread.

@@ -206,7 +206,7 @@ export const headingPhrases: readonly (readonly [
   ['hard', ['c', 'g'], true, ['c', 'g', 'k']],
   ['hard c', ['c'], true, ['c']],
   ['hard g', ['g'], true, ['g']],
-  ['silent letter|silent consonant|silent', ['kn', 'wr', 'gn', 'mb'], false, silent],
+  ['silent letter|silent consonant|silent|quiet letter|mute letter', ['kn', 'wr', 'gn', 'mb'], false, silent],
   [
     blendsAt('initial', 'beginning', 'start', 'starting', 'onset'),
     start.filter((id) => id !== 'start-other'),

@@ -113,6 +113,45 @@ export const shorthandNotations: readonly NotationRule[] = [
     applies: openWords,
   },
   {
+    name: 'contractions by themselves',
+    example: "can't, I'll",
+    counterExample: "the girl's",
+    applies: (lexemes, i) => {
+      if (i > 0) return null;
+      const ids: PatternId[] = [];
+      for (const { kind, text } of lexemes) {
+        if (kind === 'break' || text === 'and') continue;
+        const id = contracted.find(([ending]) => kind === 'word' && ending.test(text))?.[1];
+        if (id === undefined) return null;
+        ids.push(id);
+      }
+      return ids.length < 2 ? null : meant(lexemes, 0, lexemes.length, [...new Set(ids)]);
+    },
+  },
+  {
+    name: 'a word and its form with an ending',
+    example: 'book – books, box – boxes',
+    counterExample: 'ship – shop',
+    applies: formsOfWords,
+  },
+  {
+    name: 'consonants that are doubled',
+    example: 'f, l, s doubled at the end',
+    counterExample: 'f, l, s at the end',
+    applies: (lexemes, i) => {
+      const given: Lexeme[] = [];
+      let at = i;
+      for (; at < lexemes.length; at++) {
+        const { kind, text } = lexemes[at]!;
+        if (kind === 'word' && /^[bdfglmnprstz]$/.test(text)) given.push({ ...lexemes[at]!, text: text.repeat(2) });
+        else if (given.length > 0 && (kind === 'break' || text === 'and' || text === 'or')) given.push(lexemes[at]!);
+        else break;
+      }
+      if (given.length < 3 || !/^(?:doubled|doubles?|doubling)$/.test(wordAt(lexemes, at))) return null;
+      return /^[a-z]$/.test(wordAt(lexemes, at + 1)) ? null : { taken: at + 1 - i, given };
+    },
+  },
+  {
     name: 'letters that children mix up',
     example: 'b, watch reversals b-d',
     counterExample: 'b, d',
@@ -135,6 +174,48 @@ const timesSign = matchWords('(?:x ?(?:2|3|two|three)|[23] ?x|times (?:two|three
   kind: 'every',
   text: /3|three/.test(found) ? '3' : '2',
 }));
+
+const contracted: readonly (readonly [RegExp, PatternId])[] = [
+  [/n't$/, 'contraction-not'],
+  [/'ll$/, 'contraction-will'],
+  [/'ve$/, 'contraction-have'],
+  [/'re$|^i'm$/, 'contraction-are'],
+  [/'d$/, 'contraction-would'],
+  [/^(?:it|he|she|that|what|there|here|who|where|let)'s$/, 'contraction-is'],
+];
+
+/** What a form of a word adds or changes, by both. */
+function changeBetween(base: string, form: string): readonly PatternId[] | null {
+  const stem = base.slice(0, -1);
+  const last = base.at(-1)!;
+  if (form === `${base}s`) return ['suffix-s'];
+  if (form === `${base}es`) return ['suffix-es'];
+  if (last === 'y' && new RegExp(`^${stem}i(?:es|ed|er|est|ly|ness|ful)$`).test(form)) return ['change-y-to-i'];
+  if (/fe?$/.test(base) && form === `${base.replace(/fe?$/, '')}ves`) return ['change-f-to-v'];
+  if (new RegExp(`^${base}${last}(?:ing|ed|er|est|y)$`).test(form)) return ['change-double'];
+  if (last === 'e' && new RegExp(`^${stem}(?:ing|ed|er|est)$`).test(form)) return ['change-drop-e'];
+  return null;
+}
+
+/** "book – books, box – boxes": a clause of nothing but words and their forms. */
+function formsOfWords(lexemes: readonly Lexeme[], i: number): Notation | null {
+  if (i > 0) return null;
+  const ids: PatternId[] = [];
+  let base: string | null = null;
+  for (const { kind, text, mark } of lexemes) {
+    if (kind === 'break' || kind === 'is' || text === 'and') continue;
+    if (kind !== 'word' || mark !== 'none' || !/^[a-z]{3,}$/.test(text)) return null;
+    if (base === null) {
+      base = text;
+      continue;
+    }
+    const change = changeBetween(base, text);
+    if (change === null) return null;
+    ids.push(...change);
+    base = null;
+  }
+  return ids.length === 0 || base !== null ? null : meant(lexemes, 0, lexemes.length, [...new Set(ids)]);
+}
 
 const roots = new Map(
   catalogue

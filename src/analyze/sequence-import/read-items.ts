@@ -50,11 +50,30 @@ export function readItems(text: string, kind: CellKind, beside: Beside = nothing
       return clause.prose === true ? guesses(readPatterns(clause.text, beside)) : readPatterns(clause.text, beside);
     },
   );
+  const read = dropNames(items);
   // "carols; no phonics": what nobody knows is no teaching where the cell says there is none.
-  const none = items.some((one) => one.status === 'ignored' && deniesTeaching(one.text));
+  const none = read.some((one) => one.status === 'ignored' && deniesTeaching(one.text));
   return none
-    ? items.map((one): ReadItem => (one.status === 'unknown' ? { ...one, status: 'ignored' } : one))
-    : items;
+    ? read.map((one): ReadItem => (one.status === 'unknown' ? { ...one, status: 'ignored' } : one))
+    : read;
+}
+
+/** A heading of more patterns than these only announces letters of its family in a later sentence. */
+const MOST_MEANT = 2;
+
+/** "Vowel teams, round one will be ai, ee", "Started magic e. Only a_e": the letters say which of a heading are meant. */
+function dropNames(items: readonly ReadItem[]): readonly ReadItem[] {
+  let dropped = false;
+  const read = items.map((one, i): ReadItem => {
+    if (one.headings.length !== 1 || one.patterns.length <= MOST_MEANT) return one;
+    const { within, keeps } = one.headings[0]!;
+    const later = items.slice(i + 1).filter(({ headings, patterns }) => headings.length === 0 && patterns.length > 0);
+    const own = later.filter(({ patterns }) => patterns.every((id) => within!.has(id)));
+    if (own.length === 0 || own.length < later.length || keeps.length > 0) return one;
+    dropped = true;
+    return { ...one, status: 'ignored', patterns: [] };
+  });
+  return dropped ? guesses(read) : items;
 }
 
 /** What a running sentence teaches is a guess. */
@@ -80,6 +99,7 @@ function readPatterns(text: string, beside: Beside): readonly ReadItem[] {
   if (
     chunks.some((chunk) => chunk.known === 0) &&
     words.length > 1 &&
+    !lexemes.some(({ kind }) => kind === 'sound') &&
     words.every((word) => commonWords.has(word.text))
   ) {
     return [bySightItem(text, 'guessed')];
@@ -93,7 +113,7 @@ function readPatterns(text: string, beside: Beside): readonly ReadItem[] {
   const types = namesTypes(chunks);
   const open = /\?\?/.test(text);
   let next = 0;
-  return chunks.map((chunk, i) => {
+  return withoutComments(chunks.map((chunk, i) => {
     const own = settled.slice(next, next + chunk.spelled.length);
     next += own.length;
     const start = i === 0 ? 0 : chunk.start;
@@ -101,7 +121,31 @@ function readPatterns(text: string, beside: Beside): readonly ReadItem[] {
     const read = chunkItem(chunk, piece, own, beside.needs);
     // "-nk??": the teacher does not know yet.
     return withoutVowels(open && read.status === 'matched' ? { ...read, status: 'guessed' } : read, chunk, types);
-  });
+  }));
+}
+
+/** What may name something to teach in words nobody knows. */
+const mayTeach =
+  /["“”:([?]|\b(?:words?|famil|patterns?|sounds?|spell|rules?|blends?|letters?|syllab|endings?|suffix|prefix|vowels?|consonants?|exceptions?|also|plus|etc|cluster|digraph|trigraph|root|chunk|rime)/i;
+
+/** "L, K and W, taught in that order": words beside letters that say nothing of what is taught; the rest is a guess then. */
+function withoutComments(items: readonly ReadItem[]): readonly ReadItem[] {
+  const letters = items.some(({ patterns, headings }) => patterns.length > 0 && headings.length === 0);
+  if (!letters) return items;
+  const isComment = ({ status, text }: ReadItem) => {
+    const words = text.match(/[\p{L}'’]+/gu) ?? [];
+    return (
+      status === 'unknown' &&
+      !mayTeach.test(text) &&
+      // A short word may be letters that nobody knows.
+      (words.length > 1 ? words.every((word) => word.length > 3 || commonWords.has(word.toLowerCase()) || /^(?:wk|wks|min|day)$/.test(word)) : (words[0] ?? '').length > 5)
+    );
+  };
+  return items.some(isComment)
+    ? items.map((one): ReadItem =>
+        isComment(one) ? { ...one, status: 'ignored' } : one.status === 'matched' ? { ...one, status: 'guessed' } : one,
+      )
+    : items;
 }
 
 /** Whether a clause names several types of syllables, or says that its words are long: then no vowels are meant. */

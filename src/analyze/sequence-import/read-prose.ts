@@ -79,6 +79,7 @@ const behindName = new RegExp(
   `(?:\\b(?:and|with|plus|then|also)\\s+)?(?<![\\p{L}-])(?:the |our |two |three |four |some |these )*(?:by sight|by heart|${sightNames}words?(?:(?: [\\p{L}'’]+){0,9}?(?:\\s*[:–—]| are| is| will be)|(?: we know| to know| we learn| this week)?))\\s+(?<list>${wordList})(?=\\s*(?:[.;,!?]|$|\\s(?:are|is|come|go|as well|too|by|on)\\b))`,
   'iu',
 );
+const anyName = new RegExp(`^[^:,;()]{2,40}:\\s+(?<list>${wordList})\\s*[.!]?$`, 'iu');
 const beforeName = new RegExp(
   `(?<![\\p{L}'’-])(?<list>${wordList})\\s*,?\\s+(?:(?:go in|to (?:learn|know|read|spell)|learned|learnt|known|taught|read|spelled|just|are(?: \\w+)?|as)\\s+)*(?:(?:by|on|at) (?:sight|heart|memory)|as (?:a )?(?:${sightNames})words?)(?![\\p{L}])`,
   'iu',
@@ -117,6 +118,18 @@ export const sentenceRules: readonly SentenceRule[] = [
     applies: (sentence) => {
       const found = beforeName.exec(sentence);
       return isSightList(found, /./) ? cutAround(sentence, found, 'by-sight') : null;
+    },
+  },
+  {
+    name: 'common words behind any name',
+    example: 'On the key ring: said, they, are',
+    counterExample: 'Short a: am, an, at',
+    applies: (sentence) => {
+      const found = anyName.exec(sentence);
+      if (found === null || teaches(found[0].slice(0, found[0].length - found.groups!.list!.length))) return null;
+      const words = readWords(found.groups!.list!.replace(/\band\b(?!["”’])|&/g, ','));
+      const known = words.length > 1 && words.every((one) => commonWords.has(one) || commonWords.has(one.toLowerCase()));
+      return known && !words.every((one) => regular.test(one)) ? cutAround(sentence, found, 'by-sight') : null;
     },
   },
   {

@@ -55,6 +55,7 @@ export function readSign(reader: ClauseReader, lexeme: Lexeme, i: number): void 
 
 /** "r – w – c": a dash between single letters. */
 function partsLetters(lexemes: readonly Lexeme[], i: number): boolean {
+  if (lexemes[i - 2]?.kind === 'word') return false;
   return [lexemes[i - 1], lexemes[i + 1]].every((one) => one?.kind === 'word' && /^[a-z]$/.test(one.text));
 }
 

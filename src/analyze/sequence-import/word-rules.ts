@@ -237,7 +237,7 @@ function isWord(letters: string): boolean {
 
 /** Spellings of the catalogue that are words as well. */
 const wordsOfLetters = new Set(
-  'or ear air all old our oar ore am an as at in on is it us be he me we up so no do go ill age eye war ate ink ire'.split(
+  'or ear air all old our oar ore am an as at in on is it us be he me we up so no do go ill age eye war ate ink de en et la ire'.split(
     ' ',
   ),
 );
