@@ -5,7 +5,7 @@ import type { Lexeme } from './split-lexemes.ts';
 
 export function letterRange(lexemes: readonly Lexeme[], i: number): Notation | null {
   const joint = wordAt(lexemes, i + 1);
-  const through = /^(?:through|thru)$/.test(joint) || (joint === 'to' && wordAt(lexemes, i - 1) === 'from');
+  const through = /^(?:through|thru)$/.test(joint) || (joint === 'to' && /^(?:from|consonants?|letters?)$/.test(wordAt(lexemes, i - 1)));
   const text = through ? `${wordAt(lexemes, i)}-${wordAt(lexemes, i + 2)}` : wordAt(lexemes, i);
   const [, from = '', to = ''] = /^([a-z])-([a-z])$/.exec(text) ?? [];
   // "y to i" is a change, no range.

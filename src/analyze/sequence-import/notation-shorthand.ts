@@ -118,14 +118,14 @@ export const shorthandNotations: readonly NotationRule[] = [
     counterExample: "the girl's",
     applies: (lexemes, i) => {
       if (i > 0) return null;
-      const ids: PatternId[] = [];
-      for (const { kind, text } of lexemes) {
-        if (kind === 'break' || text === 'and') continue;
-        const id = contracted.find(([ending]) => kind === 'word' && ending.test(text))?.[1];
-        if (id === undefined) return null;
-        ids.push(id);
+      const given: Lexeme[] = [];
+      for (const lexeme of lexemes) {
+        const id = contracted.find(([ending]) => lexeme.kind === 'word' && ending.test(lexeme.text))?.[1];
+        if (id !== undefined) given.push({ ...lexeme, kind: 'meant', ids: [id] });
+        else if (lexeme.kind === 'break' || lexeme.text === 'and') given.push(lexeme);
+        else return null;
       }
-      return ids.length < 2 ? null : meant(lexemes, 0, lexemes.length, [...new Set(ids)]);
+      return given.length < 2 ? null : { taken: lexemes.length, given };
     },
   },
   {

@@ -141,6 +141,10 @@ function withoutComments(items: readonly ReadItem[]): readonly ReadItem[] {
       (words.length > 1 ? words.every((word) => word.length > 3 || commonWords.has(word.toLowerCase()) || /^(?:wk|wks|min|day)$/.test(word)) : (words[0] ?? '').length > 5)
     );
   };
+  // An initial or a letter in a remark: "R is not rolled".
+  const asked = items.some(({ status, text }) => status === 'unknown' && (text.match(/\p{L}+/gu) ?? []).length > 1);
+  if (asked && !items.some(isComment))
+    return items.map((one): ReadItem => (one.status === 'matched' && one.patterns.length === 1 && /^\p{L}\.?$/u.test(one.text) ? { ...one, status: 'guessed' } : one));
   return items.some(isComment)
     ? items.map((one): ReadItem =>
         isComment(one) ? { ...one, status: 'ignored' } : one.status === 'matched' ? { ...one, status: 'guessed' } : one,
@@ -161,7 +165,8 @@ function withoutVowels(read: ReadItem, { phrases, spelled, examples }: Chunk, ty
   if (type === undefined || spelled.length > 0 || !phrases.some(({ ids }) => ids.includes(type))) return read;
   const long = examples.length > 0 && examples.every((word) => /[aeiouy][^aeiouy]+[aeiouy]/.test(word));
   if (types || long) return { ...read, patterns: read.patterns.filter((id) => /^(?:type-|syllables-|consonant-le|divide-)/.test(id)) };
-  return examples.length === 0 && read.status === 'matched' ? { ...read, status: 'guessed' } : read;
+  const vowels = read.patterns.length > 1;
+  return vowels && read.status === 'matched' ? { ...read, status: 'guessed' } : read;
 }
 
 /** What a heading says of the line below it: "with not" under contractions, "between two consonants" under dividing. */
@@ -295,6 +300,9 @@ function ofPhrases({ phrases, examples }: Chunk, needsOf: WordNeeds): Meaning {
   if (short && ids.includes('type-open'))
     return { ids: ids.filter((id) => id === 'type-open' || needed.includes(id)), sure, confirmed: true };
   const all = known.every((needs) => [...possible].some((id) => needs.has(id)));
+  // "The three spellings of /er/: her, first, nurse": the words show which.
+  if (phrases.length === 1 && phrases[0]!.sound === true && known.length > 1 && needed.some((id) => !ids.includes(id)))
+    return { ids: needed, sure: false, confirmed: false };
   // That words have some of twenty consonants bears out nothing.
   if (sure) return { ids, sure: all, confirmed: all && ids.length <= MOST_CONFIRMED };
   // Of many blends a few words are only examples; of two meanings they say which.
@@ -366,7 +374,7 @@ function bySightItem(text: string, status: 'matched' | 'guessed'): ReadItem {
 
 /** "Memory words: none", "no new words": a list without any. */
 const noWords =
-  /^(?:[^:]{1,40}:\s*)?(?:no(?:ne)? (?:new|more|sight|words?|this|yet|tricky|list)\b.*|none[.!]?|nil|n\s?\/\s?a\.?|reviews?(?: .*)?|revision|catch[ -]?up|tests?|quiz|assessment)$/i;
+  /^(?:[^:]{1,40}:\s*)?(?:pages? \d.*|no(?:ne)? (?:new|more|sight|words?|this|yet|tricky|list)\b.*|none[.!]?|nil|n\s?\/\s?a\.?|reviews?(?: .*)?|revision|catch[ -]?up|tests?|quiz|assessment)$/i;
 
 function item(text: string, status: ImportedItem['status']): ReadItem {
   return { text, status, patterns: [], bySight: [], headings: [], named: false };

@@ -127,7 +127,7 @@ export const sentenceRules: readonly SentenceRule[] = [
     applies: (sentence) => {
       const found = anyName.exec(sentence);
       if (found === null || teaches(found[0].slice(0, found[0].length - found.groups!.list!.length))) return null;
-      const words = readWords(found.groups!.list!.replace(/\band\b(?!["”’])|&/g, ','));
+      const words = readWords(found.groups!.list!.replace(/\band\b(?!["”’]|\s*,)|&/g, ','));
       const known = words.length > 1 && words.every((one) => commonWords.has(one) || commonWords.has(one.toLowerCase()));
       return known && !words.every((one) => regular.test(one)) ? cutAround(sentence, found, 'by-sight') : null;
     },
@@ -160,6 +160,8 @@ export const sentenceRules: readonly SentenceRule[] = [
       if (!running && !isSentence(sentence)) return null;
       for (const found of sentence.matchAll(lead)) {
         const end = found.index + found[0].length;
+        // "are as in square" is about letters.
+        if (found.index === 0 && /^(?:is|are|was|were|be)\s+$/i.test(found[0])) continue;
         const before = sentence.slice(0, end);
         if (teaches(sentence.slice(0, found.index))) return null;
         const after = sentence.slice(end);
@@ -262,7 +264,7 @@ function startsTaught(text: string): boolean {
 /** Whether a list of words is one that is taught by sight: so common, and not all of them regular. */
 function isSightList(found: RegExpExecArray | null, surely: RegExp): boolean {
   if (found === null) return false;
-  const words = readWords(found.groups!.list!.replace(/\band\b(?!["”’])|&/g, ','));
+  const words = readWords(found.groups!.list!.replace(/\band\b(?!["”’]|\s*,)|&/g, ','));
   const name = found[0].replace(found.groups!.list!, '');
   const known = words.length > 0 && words.every((one) => commonWords.has(one) || commonWords.has(one.toLowerCase()));
   if (teaches(name)) return false;
@@ -290,7 +292,7 @@ function cutAround(
     {
       text: found[0].trim(),
       kind,
-      ...(list === undefined ? {} : { words: readWords(list.replace(/\band\b(?!["”’])|&/g, ',')) }),
+      ...(list === undefined ? {} : { words: readWords(list.replace(/\band\b(?!["”’]|\s*,)|&/g, ',')) }),
     },
     { text: sentence.slice(end), kind: 'patterns' },
   ];

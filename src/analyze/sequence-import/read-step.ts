@@ -37,7 +37,11 @@ function headingsAbove(about = ''): readonly Phrase[] {
 /** A line of an outline that only names what the lines further in teach: "Vowel teams" above `ai, ay`. */
 function withoutNames(items: readonly ReadItem[], below: readonly ReadItem[]): readonly ReadItem[] {
   const taught = new Set(below.flatMap(({ patterns }) => patterns));
-  const only = items.every(({ headings, status }) => headings.length > 0 || status === 'unknown' || status === 'ignored');
+  const names = ({ headings, status }: ReadItem) =>
+    headings.length === 0
+      ? status === 'unknown' || status === 'ignored'
+      : headings.every(({ sound, within }) => sound !== true && [...taught].some((id) => within?.has(id)));
+  const only = items.every(names);
   if (taught.size === 0 || !only) return items;
   return items.map((item): ReadItem => {
     const kept = [...new Set(item.headings.flatMap(({ keeps }) => keeps))];

@@ -23,6 +23,8 @@ export interface Lexeme {
     | 'every'
     | 'meant';
   readonly ids?: readonly PatternId[];
+  /** Of `meant`: it may as well be meant otherwise. */
+  readonly open?: true;
   /** Lower case; a split digraph as `a_e`, without the hyphens of an affix. */
   readonly text: string;
   readonly mark: Mark;
