@@ -49,9 +49,9 @@ export function readAnnotated(annotated: string, engine?: WordAnalyzer): readonl
   let at = 0;
   for (const step of importSequence(pasted, {}, [], engine).steps) {
     for (const item of step.items) {
-      const start = findText(pasted, item.text, at);
-      if (start < 0) continue;
-      const end = start + item.text.length;
+      const found = findText(pasted, item.text, at);
+      if (found === null) continue;
+      const { start, end } = found;
       at = end;
       const shared = clauses.map((clause) => Math.min(clause.end, end) - Math.max(clause.start, start));
       const best = Math.max(0, ...shared);
@@ -76,17 +76,36 @@ export function verdictOf(items: readonly ImportedItem[], meaning: string): Verd
   return right ? 'right' : asked ? 'asked' : guessed ? 'wrong guess' : 'wrong but sure';
 }
 
-/** Where a text begins as a piece of its own; the name of a column goes before the line below it. */
-export function findText(pasted: string, text: string, from: number): number {
+/**
+ * Where a text stands as a piece of its own, whatever blanks divide its words; the name of a column goes before the line
+ * below it, and what a table's cells break off in the middle is found by its beginning.
+ */
+export function findText(
+  pasted: string,
+  text: string,
+  from: number,
+): { readonly start: number; readonly end: number } | null {
   const letter = /[\p{L}\p{N}]/u;
-  const apart = (at: number, length: number) =>
-    !(letter.test(pasted[at] ?? '') && letter.test(pasted[at - 1] ?? '')) &&
-    !(letter.test(pasted[at + length - 1] ?? '') && letter.test(pasted[at + length] ?? ''));
-  for (const sought of [text, text.slice(text.indexOf(': ') + 2)]) {
-    for (let at = pasted.indexOf(sought, from); at >= 0; at = pasted.indexOf(sought, at + 1))
-      if (apart(at, sought.length)) return at;
+  const apart = (start: number, end: number) =>
+    !(letter.test(pasted[start] ?? '') && letter.test(pasted[start - 1] ?? '')) &&
+    !(letter.test(pasted[end - 1] ?? '') && letter.test(pasted[end] ?? ''));
+  const words = text.trim().split(/\s+/);
+  for (const sought of [text, text.slice(text.indexOf(': ') + 2), words.slice(0, 2).join(' '), words[0]!]) {
+    const escaped = sought
+      .trim()
+      .split(/\s+/)
+      .map((word) => word.replace(/[.*+?^${}()|[\]\\]/g, '\\$&'))
+      .join('\\s+');
+    if (escaped === '') continue;
+    const pattern = new RegExp(escaped, 'g');
+    pattern.lastIndex = from;
+    for (let found = pattern.exec(pasted); found !== null; found = pattern.exec(pasted)) {
+      const end = found.index + found[0].length;
+      if (apart(found.index, end)) return { start: found.index, end };
+      pattern.lastIndex = found.index + 1;
+    }
   }
-  return -1;
+  return null;
 }
 
 /** What items teach, as a meaning is written. */
@@ -99,7 +118,7 @@ export function readMeaning(items: readonly ImportedItem[]): string {
 }
 
 function same(meaning: string, read: string): boolean {
-  const set = (text: string) => [...new Set(spellOut(text).split(/\s+/))].filter(Boolean).sort().join(' ');
+  const set = (text: string) => [...new Set(spellOut(text).toLowerCase().split(/\s+/))].filter(Boolean).sort().join(' ');
   if (meaning.trim() === '?') return read.includes('?');
   return set(meaning) === set(read);
 }

@@ -40,11 +40,11 @@ export function scoreSteps(annotated: string, engine?: WordAnalyzer): ScoredText
   const strays: ImportedItem[] = [];
   const askedBesides: ImportedItem[] = [];
   let at = 0;
-  imported.forEach((step, place) => {
+  imported.forEach((step, stepPlace) => {
     for (const item of step.items) {
-      const start = findText(pasted, item.text, at);
-      const end = start + item.text.length;
-      if (start >= 0) at = end;
+      const place = findText(pasted, item.text, at);
+      const { start, end } = place ?? { start: -1, end: -1 };
+      if (place !== null) at = end;
       // A name and the clause below it may be one item.
       const shared = pieces.map((piece) =>
         start < 0 || piece.meaning === null ? 0 : Math.min(piece.end, end) - Math.max(piece.start, start),
@@ -53,7 +53,7 @@ export function scoreSteps(annotated: string, engine?: WordAnalyzer): ScoredText
       const piece = best > 0 ? pieces[shared.indexOf(best)]! : undefined;
       if (piece !== undefined) {
         piece.items.push(item);
-        piece.foundIn.add(place);
+        piece.foundIn.add(stepPlace);
       } else if (item.patterns.length + item.bySight.length > 0) strays.push(item);
       else if (item.status === 'unknown') askedBesides.push(item);
     }

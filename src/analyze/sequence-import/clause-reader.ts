@@ -1,3 +1,4 @@
+import type { PatternId } from '../types.ts';
 import type { Chunk, Spelled } from './clause-chunk.ts';
 import { ClauseState } from './clause-state.ts';
 import { overlap, type Phrase, shows } from './phrases.ts';
@@ -11,6 +12,13 @@ const LONGEST_LIST = 20;
 /** Words that a letter may follow: "the letter m". */
 const introduces =
   /^(?:letters?|sounds?|spellings?|graphemes?|consonants?|vowels?|initial|final|and|or|of|new|teach|introduce|the)$/;
+
+/** Patterns of the sounds that endings have. */
+const ENDING_SOUNDS: Readonly<Record<string, readonly PatternId[]>> = {
+  s: ['s', 'z'],
+  es: ['z', 's', 'suffix-es'],
+  ed: ['t', 'd', 'suffix-ed-t', 'suffix-ed-d', 'suffix-ed-id'],
+};
 
 /** What the rules for words do with what is known of a clause. */
 export class ClauseReader extends ClauseState {
@@ -37,7 +45,8 @@ export class ClauseReader extends ClauseState {
     // "the girl's coat"
     if (owned && strong && chunk.examples.length > 0) return true;
     if (this.depth > 0) return true;
-    return strong && chunk.spelled.length === 0 && shows(text, heading);
+    const beside = strong || (this.scope.sound && text.length > 2 && !this.broken);
+    return beside && chunk.spelled.length === 0 && shows(text, heading);
   }
 
   readHeading(phrase: Phrase, lexeme: Lexeme, words: number, sound: boolean): void {
@@ -47,6 +56,7 @@ export class ClauseReader extends ClauseState {
       this.wait(lexeme);
       return;
     }
+    if (sound && this.endsAgain(phrase)) return;
     // "-ed /t/, /d/" are two sounds of one ending, "ch, /sh/" two spellings.
     const said = (chunk?.spelled.at(-1)?.sounds.length ?? 0) > 0;
     // "ea says short e (bread) and long a (steak)"
@@ -96,6 +106,20 @@ export class ClauseReader extends ClauseState {
     opened.phrases.push(phrase);
     opened.known += words;
     this.scope = phrase.within === null ? null : { heading: phrase, chunk: opened, strong: false, sound };
+  }
+
+  /** "-s, /s/ in cats and /z/ in dogs", "-ed, its sounds /t/, /d/": sounds of the ending that was named. */
+  private endsAgain(phrase: Phrase): boolean {
+    const ending = this.chunks.slice(-3).flatMap(({ spelled }) => spelled).at(-1);
+    const letters = ending?.spelling.letters ?? '';
+    const suffix = ending?.spelling.usual.some((id) => id.startsWith('suffix-')) === true;
+    const own = ENDING_SOUNDS[letters];
+    if (ending === undefined || !suffix || own === undefined) return false;
+    if (!own.some((id) => phrase.within?.has(id))) return false;
+    if (ending.spelling.candidates.some((id) => phrase.within?.has(id))) ending.sounds.push(phrase);
+    this.hinting = true;
+    this.touch();
+    return true;
   }
 
   /** "-ed (double the consonant)" teaches both, if it is not what the letters mean there. */
@@ -148,7 +172,10 @@ export class ClauseReader extends ClauseState {
   readSpelling(written: Spelling, lexeme: Lexeme): void {
     const { scope } = this;
     const spelling = this.inFamily(written) ?? this.unmarked(written) ?? written;
-    const inScope = scope !== null && spelling.candidates.some((id) => scope.heading.within!.has(id));
+    // The b of lamb is no spelling of /m/ that anybody lists.
+    const silent = (id: PatternId) => scope?.sound === true && spelling.letters.length === 1 && /^(?:mb|kn|wr|gn)$/.test(id);
+    const inScope =
+      scope !== null && spelling.candidates.some((id) => scope.heading.within!.has(id) && !silent(id));
     const among = scope?.sound && scope.chunk === this.chunk && scope.chunk.spelled.length > 0;
     const vowel = /^[aeiouy]/.test(spelling.letters);
     // What the heading before a list cannot mean says that one of the two is misread.
@@ -197,7 +224,10 @@ export class ClauseReader extends ClauseState {
   /** "Double letters: f, l", "VCe (a, i)", "blends (l, r)": one letter stands for those of the family that have it. */
   private inFamily({ letters, candidates }: Spelling): Spelling | null {
     const { scope } = this;
-    if (letters.length !== 1 || scope === null || scope.chunk !== this.chunk || !scope.strong) return null;
+    if (letters.length !== 1 || scope === null || scope.chunk !== this.chunk) return null;
+    // "VCe a, i" needs no colon.
+    const splits = /^[aeiou]$/.test(letters) && scope.heading.ids.includes('a_e') && scope.heading.within!.has('a_e');
+    if (!scope.strong && !splits) return null;
     const { ids, within } = scope.heading;
     if (candidates.some((id) => within!.has(id))) return null;
     return familyMember(letters, ids);
@@ -206,7 +236,8 @@ export class ClauseReader extends ClauseState {
   /** `a-` under "schwa" is a letter of a word, no prefix. */
   private unmarked({ letters, candidates }: Spelling): Spelling | null {
     const { scope } = this;
-    const within = scope?.strong === true && scope.chunk === this.chunk ? scope.heading.within! : null;
+    const named = scope?.strong === true || scope?.heading.ids.includes('schwa-a') === true;
+    const within = named && scope!.chunk === this.chunk ? scope!.heading.within! : null;
     if (within === null || candidates.some((id) => within.has(id))) return null;
     const plain = findSpelling(letters, 'none');
     return plain?.candidates.some((id) => within.has(id)) === true ? plain : null;

@@ -28,6 +28,8 @@ export function findColumnKind(name: string): CellKind | null {
     .toLowerCase()
     .replace(/\(.*\)/, ' ')
     .replace(/[^\p{L}\p{N}]+/gu, ' ')
+    .replace(/\bwds?\b/g, 'words')
+    .replace(/\b(?:hi|high) freq\b/g, 'high frequency')
     .trim();
   return kinds.get(plain) ?? (name.trim() === '#' ? 'step' : null);
 }
@@ -36,7 +38,7 @@ export function findColumnKind(name: string): CellKind | null {
 const telling: readonly (readonly [CellKind, RegExp])[] = [
   [
     'by-sight',
-    /\b(?:sight|by heart|must.?know|common|memor|instant|flash|tricky|irregular|exception|frequency|hfw|word wall|rule breaker|(?:hard|odd) words?\b|\S*-hard\b)/,
+    /\b(?:sight|by heart|remember|outlaws?|demons?|must.?know|common|memor|instant|flash|tricky|irregular|exception|frequency|hfw|word wall|rule breaker|(?:hard|odd) words?\b|\S*-hard\b)/,
   ],
   [
     'notes',
@@ -63,10 +65,11 @@ export function findHeadKind(name: string, longest = 4): CellKind | null {
 
 /** Where a list of by-sight words begins without a colon: `sh. Tricky words said`, `sh - HFW what`; a mark before it, a word behind. */
 export const sightListStart = new RegExp(
-  `(?<=[.;)]\\s+|\\s[-–—]\\s+|\\s{2})(?:also )?(?:${names['by-sight']
+  `(?<=[.;),]\\s+|\\s[-–—]\\s+|\\s{2})(?:also )?(?:${names['by-sight']
     .split('|')
     .filter((name) => name.includes(' ') || /^(?:hfw?|cew)s?$/.test(name))
     .sort((a, b) => b.length - a.length)
+    .map((name) => name.replace(/words$/, 'w(?:or)?ds').replace('high frequency', 'hi(?:gh)?[- ]freq(?:uency|\\.)?'))
     .join('|')})(?=\\s+[\\p{L}"“])`,
   'giu',
 );

@@ -1,6 +1,7 @@
 /**
  * Words so common, and so often taught by sight, that a list of nothing else is a list of by-sight words.
- * From E. W. Dolch, A Basic Sight Vocabulary, The Elementary School Journal 36 (1936).
+ * From E. W. Dolch, A Basic Sight Vocabulary, The Elementary School Journal 36 (1936); the last two rows are words
+ * with unusual spellings that schools add to it (common practice, no source).
  */
 export const commonWords: ReadonlySet<string> = new Set(
   [
@@ -12,5 +13,7 @@ export const commonWords: ReadonlySet<string> = new Set(
     'some soon start take tell thank that the their them then there these they think this those to today together',
     'too try two under up upon us use very walk want warm was wash we well went were what when where which white',
     'who why will wish with work would yes you your water people friend where Mr Mrs mr mrs',
+    'answer anyone anything beautiful brother build busy buy door ear earth enough eye eyes everyone father great half',
+    'heard hour island learn lose love month most mother move poor school shoe should someone something sugar sure talk whole whose',
   ].flatMap((row) => row.split(' ')),
 );

@@ -1,5 +1,6 @@
 import { type CellKind, findColumnKind, sightListStart } from './column-kinds.ts';
 import { commonWords } from './common-words.ts';
+import { cutSentence, isSentence } from './read-prose.ts';
 import { readWords } from './read-words.ts';
 
 export interface Clause {
@@ -7,6 +8,8 @@ export interface Clause {
   readonly kind: CellKind;
   /** By-sight words in a sentence, by the look of them. */
   readonly words?: readonly string[];
+  /** Part of a running sentence: what it teaches is a guess. */
+  readonly prose?: true;
 }
 
 /**
@@ -18,8 +21,25 @@ export function cutClauses(text: string, kind: CellKind): readonly Clause[] {
     kind === 'patterns' || kind === 'title'
       ? cutAtWords(part).flatMap((piece) => (typeof piece === 'string' ? cutAtNames(piece, kind) : [piece]))
       : cutAtNames(part, kind),
-  );
+  ).flatMap((clause) => (clause.kind === 'patterns' && clause.words === undefined ? cutProse(clause.text) : [clause]));
 }
+
+/** A text of several sentences, cut into them and into what each says. */
+function cutProse(text: string): readonly Clause[] {
+  const sentences = cutAt(
+    text,
+    [...text.matchAll(sentenceEnd)].map(({ index, 0: end }) => index + end.length),
+  );
+  // "Blends. Bl, cl" is a name with its letters.
+  const runs = sentences.some(isSentence) || sentences.every((one) => (one.match(/\p{L}+/gu) ?? []).length > 2);
+  return (runs ? sentences : [text])
+    .flatMap((sentence) => cutSentence(sentence.trim()))
+    .map((clause) => ({ ...clause, text: trimEdges(clause.text) }))
+    .filter((clause) => /[\p{L}\p{N}]/u.test(clause.text));
+}
+
+/** The end of a sentence, not of a shortened word: `Thurs. after`, `Mrs. P.`, `incl. ch`. */
+const sentenceEnd = /(?<!\b(?:Mrs?|Ms|Dr|St|Gr|Rm|vs|no|wk|incl|init|fin|syll?|ex|e\.g|i\.e|Thurs?|Tues?|Wed|Fri|Mon|\p{Lu}))[.!?]["”’)]*\s+(?=["“‘(]?\p{Lu})/gu;
 
 function dividers(text: string): readonly number[] {
   const cuts: number[] = [];
@@ -31,7 +51,10 @@ function dividers(text: string): readonly number[] {
     if (char === '\n') depth = 0;
     // "VC|CV" is one word.
     if (char === '|' && /[VC]/.test(text[i - 1] ?? '') && /[VC]/.test(text[i + 1] ?? '')) continue;
-    if (/^\s(?:\.{2,}|…)\s/.test(text.slice(i, i + 6))) cuts.push(i + 1);
+    if (/^\s(?:\.{2,}|…)\s/.test(text.slice(i, i + 6)) || (/^(?:\.{3}|…)\s/.test(text.slice(i, i + 4)) && depth === 0))
+      cuts.push(i + 1);
+    // "sh first, then ch": two items; "double, then add" is one.
+    if (char === ',' && depth === 0 && /^, then (?!add|or)\p{L}{1,3}(?!\p{L})/u.test(text.slice(i, i + 14))) cuts.push(i + 1);
     if (char === '\n' || '•|▪◦'.includes(char) || (char === ';' && depth === 0)) cuts.push(i + 1);
   }
   return cuts;
@@ -93,7 +116,8 @@ function nameBefore(part: string, colon: number): { at: number; kind: CellKind }
     // "VCe words: cake" is about VCe; a name of a column begins the clause, or has a capital.
     const lead = before.slice(0, start).trimEnd();
     const begins = /^\p{Lu}/u.test(before.slice(start)) || lead === '' || /[.;,)]$/.test(lead);
-    if (kind !== null && kind !== 'step' && begins) return { at: colon - before.length + start, kind };
+    const aside = kind === 'by-sight' && lead.endsWith('(');
+    if (kind !== null && kind !== 'step' && (begins || aside)) return { at: colon - before.length + start, kind };
   }
   return null;
 }
@@ -107,7 +131,8 @@ function cutAt(text: string, cuts: readonly number[]): readonly string[] {
 function trimEdges(text: string): string {
   let start = 0;
   let end = text.length;
-  while (start < end && ' \t\n;|•▪◦'.includes(text[start]!)) start += 1;
+  while (start < end && ' \t\n;|•▪◦…'.includes(text[start]!)) start += 1;
+  if (/^\.{2,}\s/.test(text.slice(start, start + 4))) start = text.indexOf(' ', start) + 1;
   while (end > start && ' \t\n;|•▪◦.'.includes(text[end - 1]!)) end -= 1;
   return text.slice(start, end).trim();
 }

@@ -97,6 +97,23 @@ export const columnRules: readonly ColumnRule[] = [
       share(cells, isCommon) > 0.8,
   },
   {
+    name: 'a second name of words over commoner words',
+    example: ['Learn words', 'could, would'],
+    counterExample: ['More words', 'ship, shop'],
+    beside: 'Words',
+    kind: 'by-sight',
+    applies: (column, all) => {
+      const others = all.filter((other) => other !== column && other.named === 'examples');
+      return (
+        column.named === 'examples' &&
+        !all.some((other) => other.named === 'by-sight') &&
+        others.length > 0 &&
+        share(column.cells, isCommon) > 0.5 &&
+        others.every((other) => share(other.cells, isCommon) < 0.3)
+      );
+    },
+  },
+  {
     name: 'a name of spellings over words',
     example: ['Spelling list', 'paint, stray'],
     counterExample: ['Spelling list', 'ai, ay'],
@@ -205,7 +222,7 @@ function share(cells: readonly string[], test: (cell: string) => boolean): numbe
 /** A number, a date, or the name of a step. */
 function isStepName(cell: string): boolean {
   const heading = readStepHeading(cell);
-  return /^[a-z]{0,2}\d{1,3}[.)]?$/i.test(cell) || (heading !== null && heading.kind !== 'number');
+  return /^(?:[a-z]{0,2}\d{1,3}[.)]?|(?=.*\d)[A-Z\d]{1,4}(?:[.-][A-Z\d]{1,4}){1,3})$/i.test(cell) || (heading !== null && heading.kind !== 'number');
 }
 
 /** `9/3-9/6`, `Sept 5-16`, `12.01.` */

@@ -33,8 +33,11 @@ function findDivided(pasted: string): FoundTable | null {
   if (barred >= 2 && barred * 2 >= lines.length) return barRows(lines);
   for (const divider of [',', ';']) {
     // A line with a colon is a list: "Tricky words: no, she".
-    const head = lines.findIndex((line) => !line.includes(':') && namesColumns(line.split(divider)));
-    if (head >= 0 && head < lines.length - 1)
+    const head = lines.findIndex(
+      (line) => !/[:()]/.test(line) && (readStepHeading(line)?.rest ?? '') === '' && namesColumns(line.split(divider)),
+    );
+    const below = lines.slice(head + 1).filter((line) => line.includes(divider));
+    if (head >= 0 && head < lines.length - 1 && below.length * 2 >= lines.length - head - 1)
       return { before: lines.slice(0, head), rows: splitCells(lines.slice(head).join('\n'), divider) };
   }
   return quotedRows(text) ?? slashRows(lines) ?? gapRows(lines) ?? stackedRows(lines) ?? countedRows(lines);
@@ -155,18 +158,40 @@ function gapRows(lines: readonly string[]): FoundTable | null {
   const head = lines.findIndex((line) => namesColumns(split(line)));
   if (head < 0) return null;
   const starts = [...lines[head]!.matchAll(/(?<=^|\s{2})\S/g)].map(({ index }) => index);
-  const rows = lines.slice(head).map((line) => {
+  const wraps = findColumnKind(split(lines[head]!)[0]!) === 'step';
+  const rows: string[][] = [];
+  for (const line of lines.slice(head)) {
+    // A line that begins further in goes on with the cells above it.
+    const goesOn = wraps && rows.length > 1 && line.search(/\S/) > starts[0]! + 1;
     const cells = split(line);
-    if (cells.length === starts.length) return cells;
-    // A cell belongs to the last column that begins before it, however far it runs.
-    const placed = starts.map((): string[] => []);
-    for (const { index, 0: text } of line.matchAll(/\S+(?:\s\S+)*/g)) {
-      const column = starts.findLastIndex((start) => start <= index + 1);
-      placed[Math.max(0, column)]!.push(text);
-    }
-    return placed.map((texts) => texts.join(' '));
-  });
+    if (!goesOn) rows.push(cells.length === starts.length ? cells : placeCells(line, starts));
+    else addTo(rows.at(-1)!, placeCells(line, starts));
+  }
   return { before: lines.slice(0, head), rows };
+}
+
+/** The cells of a line by the columns they begin nearest to, from left to right. */
+function placeCells(line: string, starts: readonly number[]): string[] {
+  const cells = starts.map((): string[] => []);
+  let last = -1;
+  for (const { index, 0: text } of line.matchAll(/\S+(?:\s\S+)*/g)) {
+    const away = starts.map((start) => Math.abs(start - index));
+    const nearest = away.indexOf(Math.min(...away));
+    const column = Math.min(Math.max(nearest, last + 1), starts.length - 1);
+    cells[column]!.push(text);
+    last = column;
+  }
+  return cells.map((texts) => texts.join(' '));
+}
+
+function addTo(row: string[], more: readonly string[]): void {
+  more.forEach((text, i) => {
+    if (text === '') return;
+    const before = row[i] ?? '';
+    // "ee, ea," goes on with "ie"; a capital begins something else.
+    const joint = before === '' ? '' : /[,;:/+&(-]$/.test(before) || !/^\p{Lu}/u.test(text) ? ' ' : '\n';
+    row[i] = before + joint + text;
+  });
 }
 
 /** The most names of columns above cells that stand one a line. */

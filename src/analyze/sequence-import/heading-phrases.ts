@@ -121,7 +121,7 @@ export const headingPhrases: readonly (readonly [
     [...consonants, ...shorts],
   ],
   [
-    'magic e|vce|cvce|vowel consonant e|silent e|final e|split digraph|split vowel|split vowel digraph|e at the end|v e|v_e|vce long vowel|long vowel vce|silent final e|final silent e',
+    'magic e|bossy e|vce|cvce|vowel consonant e|silent e|final e|split digraph|split vowel|split vowel digraph|e at the end|v e|v_e|vce long vowel|long vowel vce|silent final e|final silent e',
     vce,
     true,
     family('vowel-consonant-e'),
@@ -190,7 +190,7 @@ export const headingPhrases: readonly (readonly [
     ['oi', 'oy', 'ou-ow', 'ow-ow', 'au', 'aw', 'oo-moon', 'oo-book', 'ew-oo', 'ew-yoo'],
   ],
   [
-    'r contr|r cont|r contr vowel|r controlled|r controlled vowel|r influenced|r influenced vowel|r colored vowel|r coloured vowel|r vowel|vowel r|vowel plus r',
+    'r contr|bossy r|r cont|r contr vowel|r controlled|r controlled vowel|r influenced|r influenced vowel|r colored vowel|r coloured vowel|r vowel|vowel r|vowel plus r',
     rVowels,
     false,
     family('r-controlled vowel'),
@@ -206,7 +206,7 @@ export const headingPhrases: readonly (readonly [
   ['hard', ['c', 'g'], true, ['c', 'g', 'k']],
   ['hard c', ['c'], true, ['c']],
   ['hard g', ['g'], true, ['g']],
-  ['silent letter|silent consonant|silent', ['kn', 'wr', 'gn', 'mb'], false, silent],
+  ['silent letter|silent consonant|silent|quiet letter|mute letter', ['kn', 'wr', 'gn', 'mb'], false, silent],
   [
     blendsAt('initial', 'beginning', 'start', 'starting', 'onset'),
     start.filter((id) => id !== 'start-other'),

@@ -7,6 +7,8 @@ export interface LaidCell {
   readonly row?: number;
   /** What the title of its row or step says besides numbers: it may be a heading of what it holds. */
   readonly about?: string;
+  /** How many cells after it are further in, in an outline: it may only name what they hold. */
+  readonly heads?: number;
 }
 
 export interface LaidStep {

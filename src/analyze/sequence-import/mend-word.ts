@@ -27,6 +27,18 @@ const shortened: Readonly<Record<string, string>> = {
   suff: 'suffix',
   pref: 'prefix',
   poss: 'possessive',
+  cpd: 'compound',
+  cmpd: 'compound',
+  sft: 'soft',
+  hrd: 'hard',
+  wds: 'words',
+  wd: 'word',
+  vwl: 'vowel',
+  vwls: 'vowels',
+  blnd: 'blend',
+  blnds: 'blends',
+  betw: 'between',
+
 };
 
 /** Shorter words have too many neighbours. */
@@ -41,7 +53,7 @@ const trade = new Set(
   ]
     .flatMap((names) => names.split(/[ |]/))
     .filter((word) => word.length >= SHORTEST && /^[a-z]*[aeiou][a-z]*$/.test(word))
-    .flatMap((word) => [word, `${word}s`]),
+    .flatMap((word) => (word.endsWith('ed') ? [word] : [word, `${word}s`])),
 );
 const beginnings = new Map<string, string[]>();
 for (const word of trade) beginnings.set(word[0]!, [...(beginnings.get(word[0]!) ?? []), word]);

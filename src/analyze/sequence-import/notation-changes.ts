@@ -49,7 +49,8 @@ export function changeOfBase(lexemes: readonly Lexeme[], i: number): Notation | 
   )
     at += /^add/.test(text(at + 1)) && /^e?[sd]$/.test(text(at + 2)) ? 3 : 2;
   skip(/^(?:rule|change)$/);
-  if (text(at) === 'for' && /^(?:plurals?|nouns?)$/.test(text(at + 1))) at += 2;
+  if (/^(?:in|with)$/.test(text(at)) && /^(?:the|plurals?)$/.test(text(at + 1))) at += text(at + 1) === 'the' ? 3 : 2;
+  else if (text(at) === 'for' && /^(?:plurals?|nouns?)$/.test(text(at + 1))) at += 2;
   else if (/^plurals?$/.test(text(at))) at += 1;
   return {
     taken: at - i,
@@ -115,7 +116,9 @@ const several = /^(?:plural|plurals|several|many|more|two|some)$/;
 
 /** "Possessives, one owner", "plural possessives", "singular possessive ('s)": one of the two kinds; both are all of them. */
 export function possessiveKinds(lexemes: readonly Lexeme[], i: number): Notation | null {
-  const noun = (place: number) => /^possessives?$/.test(wordAt(lexemes, place));
+  const noun = (place: number) =>
+    /^possessives?$/.test(wordAt(lexemes, place)) ||
+    (/^apostrophes?$/.test(wordAt(lexemes, place)) && /^(?:for|possessive)$/.test(wordAt(lexemes, place === i ? i + 1 : i)));
   const isKind = (place: number) => one.test(wordAt(lexemes, place)) || several.test(wordAt(lexemes, place));
   let at = i;
   const kinds: string[] = [];
@@ -141,7 +144,7 @@ export function possessiveKinds(lexemes: readonly Lexeme[], i: number): Notation
         /^(?:and|or|[&/+,])$/.test(text)
       )
         continue;
-      else if (!/^(?:for|of|with|nouns?|owners?|than|forms?|words?|ones?|form)$/.test(text)) break;
+      else if (!/^(?:for|of|with|nouns?|owners?|than|forms?|words?|ones?|form|apostrophes?)$/.test(text)) break;
     }
     if (kinds.length === 0) return null;
     at = open && lexemes[end]?.kind === 'close' ? end + 1 : end;

@@ -63,7 +63,7 @@ export function familyWith(lexemes: readonly Lexeme[], i: number): Notation | nu
 /** "initial and final blends": the noun goes for both. */
 export function sharedNoun(lexemes: readonly Lexeme[], i: number): Notation | null {
   const one = wordAt(lexemes, i);
-  if (one === '' || lexemes[i]!.mark === 'suffix' || !/^(?:and|or|[&/+])$/.test(lexemes[i + 1]?.text ?? ''))
+  if (one === '' || lexemes[i]!.mark === 'suffix' || !/^(?:and|or|from|vs|versus|[&/+])$/.test(lexemes[i + 1]?.text ?? ''))
     return null;
   for (let length = 3; length > 1; length--) {
     const words = Array.from({ length }, (_, n) => wordAt(lexemes, i + 2 + n));
@@ -73,7 +73,8 @@ export function sharedNoun(lexemes: readonly Lexeme[], i: number): Notation | nu
     if (findPhrase([one, 'and', ...words]) !== null) return null;
     if (findPhrase([one, ...noun]) === null) return null;
     const first = [lexemes[i]!, ...noun.map((text) => inPlace(lexemes[i]!, text))];
-    return { taken: 2 + length, given: [...first, ...lexemes.slice(i + 1, i + 2 + length)] };
+    const joint = inPlace(lexemes[i + 1]!, 'and');
+    return { taken: 2 + length, given: [...first, joint, ...lexemes.slice(i + 2, i + 2 + length)] };
   }
   return null;
 }

@@ -143,6 +143,15 @@ export const patternNotations: readonly NotationRule[] = [
     ),
   },
   {
+    name: 'a word of small words',
+    example: 'big words made from little words',
+    counterExample: 'big words',
+    applies: phrase(
+      '(?:big|bigger|long|longer|new) words? (?:that are )?(?:made|built|formed|put together)(?: up)? (?:from|of|out of|with) (?:two |2 )?(?:(?:little|small|smaller|short|other) )?words',
+      () => ['compound'],
+    ),
+  },
+  {
     name: 'a consonant that is doubled',
     example: 'last consonant doubled',
     counterExample: 'doubled consonants',

@@ -1,10 +1,15 @@
 import type { Notation, NotationRule } from './match-words.ts';
 import { patternNotations } from './notation-patterns.ts';
+import { shorthandNotations } from './notation-shorthand.ts';
 import { signNotations } from './notation-signs.ts';
 import type { Lexeme } from './split-lexemes.ts';
 
 /** In order; the first that applies is taken. */
-export const notationRules: readonly NotationRule[] = [...patternNotations, ...signNotations];
+export const notationRules: readonly NotationRule[] = [
+  ...shorthandNotations,
+  ...patternNotations,
+  ...signNotations,
+];
 
 /** The rule that begins with what divides: ", then add". */
 const behindBreak = notationRules.filter(({ name }) => name === 'an ending that is added after a change');

@@ -104,7 +104,7 @@ export const signNotations: readonly NotationRule[] = [
     name: 'in longer words',
     example: 'closed syllables in longer words',
     counterExample: 'longer words',
-    applies: (lexemes, i) => (i > 0 ? note('(?:in|of|for|within) longer words')(lexemes, i) : null),
+    applies: (lexemes, i) => (i > 0 ? note('(?:in|of|for|within) (?:longer|multisyllabic|multisyllable|polysyllabic|big|bigger) words')(lexemes, i) : null),
   },
   {
     name: 'a place in the word',

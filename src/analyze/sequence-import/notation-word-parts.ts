@@ -11,7 +11,7 @@ const familyOf = new Map(catalogue.map(({ id, family }) => [id, family]));
 /** What an ending of one vowel teaches: -op short o and p, -ell short e and ll, -ake a_e, -ight igh; null for others. */
 function rimeIds(letters: string): readonly PatternId[] | null {
   if (letters === 'ight') return ['igh', 't'];
-  const known = rimes[letters];
+  const known = rimes[letters] ?? (/^a[mn]$/.test(letters) ? [`rime-${letters}`] : undefined);
   if (known !== undefined) return known;
   const [, long = ''] = /^([aiou])(?:[bcdfgklmnpstvz])e$/.exec(letters) ?? [];
   if (long !== '') return findSpelling(`${long}_e`, 'none')!.usual;
@@ -44,7 +44,7 @@ export function rimeList(lexemes: readonly Lexeme[], i: number): Notation | null
     if (ids === null) return null;
     if (isAffix(lexeme.text)) suffixes += 1;
     else if (rimes[lexeme.text] === undefined) plain += 1;
-    given.push(...lexemes.slice(end, at), { ...lexeme, kind: 'meant', ids });
+    given.push(...lexemes.slice(end, at), { ...lexeme, kind: 'meant', ids, open: true });
     end = at + 1;
   }
   // "-ing, -ed" are suffixes, "-ang, -ing" are read as they are.
@@ -122,7 +122,7 @@ export function contractionKinds(lexemes: readonly Lexeme[], i: number): Notatio
   const ids: PatternId[] = [];
   let end = at;
   for (; at < lexemes.length; at++) {
-    if (divides(lexemes[at]) && ids.length > 0) continue;
+    if ((divides(lexemes[at]) || wordAt(lexemes, at) === 'with') && ids.length > 0) continue;
     const id = Object.hasOwn(secondWords, wordAt(lexemes, at)) ? secondWords[wordAt(lexemes, at)] : undefined;
     if (id === undefined) break;
     ids.push(id);

@@ -25,7 +25,8 @@ const phrases = new Map<string, Phrase>();
 for (const [names, ids] of Object.entries(plainPhrases)) {
   for (const name of names.split('|')) {
     // "silent h": of hour, ghost or rhyme.
-    const sure = !name.startsWith('silent') || ids.length === 1;
+    // "Longer words": they may only be where something else is read.
+    const sure = (!name.startsWith('silent') || ids.length === 1) && !/^(?:multi|poly|longer)/.test(name);
     phrases.set(name, { ids, sure, within: null, keeps: [] });
   }
 }

@@ -42,7 +42,9 @@ export const proseRules: readonly WordRule[] = [
       if (!/^(?:not|no|never|except|excluding|without|omit|unlike|nor|keep|keeping)$/.test(text)) return 0;
       const end = endOfRun(lexemes, i + 1);
       if (mark !== 'none' || reader.hinting || end === i + 1) return 0;
-      if (chunk !== null && chunk.known > 0 && !reader.broken) {
+      // "ow as in snow, not cow"
+      const shown = reader.trailing || chunk?.spelled.length !== 0;
+      if (chunk !== null && chunk.known > 0 && (!reader.broken || (shown && /^(?:not|no|never)$/.test(text)))) {
         // "(not ei)" is plain enough.
         if (!reader.aside) chunk.hedged = true;
         return end - i;

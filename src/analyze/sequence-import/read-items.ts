@@ -8,7 +8,7 @@ import type { ImportedItem } from './imported-sequence.ts';
 import type { Phrase } from './phrases.ts';
 import { readClause } from './read-clause.ts';
 import { readWords } from './read-words.ts';
-import { goesOver, isRestWeek, saysNothingAtAll, saysNothingNew } from './rest-weeks.ts';
+import { deniesTeaching, goesOver, isRestWeek, saysNothingAtAll, saysNothingNew } from './rest-weeks.ts';
 import { leanOnNeighbours, type Settled, settleSpelling } from './settle-spelling.ts';
 import { type Lexeme, splitLexemes } from './split-lexemes.ts';
 import type { Beside } from './weigh-examples.ts';
@@ -47,14 +47,38 @@ export function readItems(text: string, kind: CellKind, beside: Beside = nothing
         (goesOver(clause.text) && beside.first !== true)
       )
         return [item(clause.text, 'ignored')];
-      return readPatterns(clause.text, beside);
+      return clause.prose === true ? guesses(readPatterns(clause.text, beside)) : readPatterns(clause.text, beside);
     },
   );
+  const read = dropNames(items);
   // "carols; no phonics": what nobody knows is no teaching where the cell says there is none.
-  const none = items.some((one) => one.status === 'ignored' && saysNothingNew(one.text));
+  const none = read.some((one) => one.status === 'ignored' && deniesTeaching(one.text));
   return none
-    ? items.map((one): ReadItem => (one.status === 'unknown' ? { ...one, status: 'ignored' } : one))
-    : items;
+    ? read.map((one): ReadItem => (one.status === 'unknown' ? { ...one, status: 'ignored' } : one))
+    : read;
+}
+
+/** A heading of more patterns than these only announces letters of its family in a later sentence. */
+const MOST_MEANT = 2;
+
+/** "Vowel teams, round one will be ai, ee", "Started magic e. Only a_e": the letters say which of a heading are meant. */
+function dropNames(items: readonly ReadItem[]): readonly ReadItem[] {
+  let dropped = false;
+  const read = items.map((one, i): ReadItem => {
+    if (one.headings.length !== 1 || one.patterns.length <= MOST_MEANT) return one;
+    const { within, keeps } = one.headings[0]!;
+    const later = items.slice(i + 1).filter(({ headings, patterns }) => headings.length === 0 && patterns.length > 0);
+    const own = later.filter(({ patterns }) => patterns.every((id) => within!.has(id)));
+    if (own.length === 0 || own.length < later.length || keeps.length > 0) return one;
+    dropped = true;
+    return { ...one, status: 'ignored', patterns: [] };
+  });
+  return dropped ? guesses(read) : items;
+}
+
+/** What a running sentence teaches is a guess. */
+function guesses(items: readonly ReadItem[]): readonly ReadItem[] {
+  return items.map((one) => (one.status === 'matched' ? { ...one, status: 'guessed' } : one));
 }
 
 /** `sub-`, `-ward, -wise`: parts of words, whatever the column is called. */
@@ -75,6 +99,7 @@ function readPatterns(text: string, beside: Beside): readonly ReadItem[] {
   if (
     chunks.some((chunk) => chunk.known === 0) &&
     words.length > 1 &&
+    !lexemes.some(({ kind }) => kind === 'sound') &&
     words.every((word) => commonWords.has(word.text))
   ) {
     return [bySightItem(text, 'guessed')];
@@ -85,14 +110,63 @@ function readPatterns(text: string, beside: Beside): readonly ReadItem[] {
   const settled = leanOnNeighbours(
     all.map((one, i) => settleSpelling(one, beside, all.slice(Math.max(0, i - 8), i + 9))),
   );
+  const types = namesTypes(chunks);
+  const open = /\?\?/.test(text);
   let next = 0;
-  return chunks.map((chunk, i) => {
+  return withoutComments(chunks.map((chunk, i) => {
     const own = settled.slice(next, next + chunk.spelled.length);
     next += own.length;
     const start = i === 0 ? 0 : chunk.start;
     const piece = textOf(text, lexemes, start, chunks[i + 1]?.start ?? text.length);
-    return chunkItem(chunk, piece, own, beside.needs);
-  });
+    const read = chunkItem(chunk, piece, own, beside.needs);
+    // "-nk??": the teacher does not know yet.
+    return withoutVowels(open && read.status === 'matched' ? { ...read, status: 'guessed' } : read, chunk, types);
+  }));
+}
+
+/** What may name something to teach in words nobody knows. */
+const mayTeach =
+  /["“”:([?]|\b(?:words?|famil|patterns?|sounds?|spell|rules?|blends?|letters?|syllab|endings?|suffix|prefix|vowels?|consonants?|exceptions?|also|plus|etc|cluster|digraph|trigraph|root|chunk|rime)/i;
+
+/** "L, K and W, taught in that order": words beside letters that say nothing of what is taught; the rest is a guess then. */
+function withoutComments(items: readonly ReadItem[]): readonly ReadItem[] {
+  const letters = items.some(({ patterns, headings }) => patterns.length > 0 && headings.length === 0);
+  if (!letters) return items;
+  const isComment = ({ status, text }: ReadItem) => {
+    const words = text.match(/[\p{L}'’]+/gu) ?? [];
+    return (
+      status === 'unknown' &&
+      !mayTeach.test(text) &&
+      // A short word may be letters that nobody knows.
+      (words.length > 1 ? words.every((word) => word.length > 3 || commonWords.has(word.toLowerCase()) || /^(?:wk|wks|min|day)$/.test(word)) : (words[0] ?? '').length > 5)
+    );
+  };
+  // An initial or a letter in a remark: "R is not rolled".
+  const asked = items.some(({ status, text }) => status === 'unknown' && (text.match(/\p{L}+/gu) ?? []).length > 1);
+  if (asked && !items.some(isComment))
+    return items.map((one): ReadItem => (one.status === 'matched' && one.patterns.length === 1 && /^\p{L}\.?$/u.test(one.text) ? { ...one, status: 'guessed' } : one));
+  return items.some(isComment)
+    ? items.map((one): ReadItem =>
+        isComment(one) ? { ...one, status: 'ignored' } : one.status === 'matched' ? { ...one, status: 'guessed' } : one,
+      )
+    : items;
+}
+
+/** Whether a clause names several types of syllables, or says that its words are long: then no vowels are meant. */
+function namesTypes(chunks: readonly Chunk[]): boolean {
+  const named = chunks.flatMap(({ phrases }) => phrases.flatMap(({ ids }) => ids));
+  const types = new Set(named.filter((id) => /^(?:type-|consonant-le$|syllables-)/.test(id)));
+  return types.size > 1;
+}
+
+/** "Closed and open syllables" teaches the types; "Open syllables" alone may mean its vowels too, so it is a guess. */
+function withoutVowels(read: ReadItem, { phrases, spelled, examples }: Chunk, types: boolean): ReadItem {
+  const type = read.patterns.find((id) => id === 'type-open' || id === 'type-vce');
+  if (type === undefined || spelled.length > 0 || !phrases.some(({ ids }) => ids.includes(type))) return read;
+  const long = examples.length > 0 && examples.every((word) => /[aeiouy][^aeiouy]+[aeiouy]/.test(word));
+  if (types || long) return { ...read, patterns: read.patterns.filter((id) => /^(?:type-|syllables-|consonant-le|divide-)/.test(id)) };
+  const vowels = read.patterns.length > 1;
+  return vowels && read.status === 'matched' ? { ...read, status: 'guessed' } : read;
 }
 
 /** What a heading says of the line below it: "with not" under contractions, "between two consonants" under dividing. */
@@ -105,7 +179,21 @@ function leadOf(text: string, { headings }: Beside): readonly Lexeme[] {
       : under('divide-vc-cv') && /^(?:between|before|after)\b(?!.*\ble\b)/i.test(text)
         ? 'dividing'
         : '';
-  return lead === '' ? [] : [{ kind: 'word', text: lead, mark: 'none', start: 0, end: 0 }];
+  const affix = lead === '' && bareList.test(text) ? affixesOf(headings) : '';
+  const word: Lexeme = { kind: 'word', text: lead || affix, mark: 'none', start: 0, end: 0 };
+  return affix === '' ? (lead === '' ? [] : [word]) : [word, { ...word, kind: 'is', text: ':' }];
+}
+
+/** Letters and what divides them, no more. */
+const bareList = /^\p{Ll}{1,6}(?:(?:[\s,/&]|\band\b)+\p{Ll}{1,6})*$/u;
+
+/** "Suffixes" or "Prefixes" above a list whose parts have no hyphens. */
+function affixesOf(headings: readonly Phrase[]): string {
+  for (const { within } of headings) {
+    const [ends, begins] = [within?.has('suffix-ing') === true, within?.has('prefix-un') === true];
+    if (ends !== begins) return ends ? 'suffixes' : 'prefixes';
+  }
+  return '';
 }
 
 /** The text of a chunk without what divides it from the next. */
@@ -212,6 +300,9 @@ function ofPhrases({ phrases, examples }: Chunk, needsOf: WordNeeds): Meaning {
   if (short && ids.includes('type-open'))
     return { ids: ids.filter((id) => id === 'type-open' || needed.includes(id)), sure, confirmed: true };
   const all = known.every((needs) => [...possible].some((id) => needs.has(id)));
+  // "The three spellings of /er/: her, first, nurse": the words show which.
+  if (phrases.length === 1 && phrases[0]!.sound === true && known.length > 1 && needed.some((id) => !ids.includes(id)))
+    return { ids: needed, sure: false, confirmed: false };
   // That words have some of twenty consonants bears out nothing.
   if (sure) return { ids, sure: all, confirmed: all && ids.length <= MOST_CONFIRMED };
   // Of many blends a few words are only examples; of two meanings they say which.
@@ -283,7 +374,7 @@ function bySightItem(text: string, status: 'matched' | 'guessed'): ReadItem {
 
 /** "Memory words: none", "no new words": a list without any. */
 const noWords =
-  /^(?:[^:]{1,40}:\s*)?(?:no(?:ne)? (?:new|more|sight|words?|this|yet|tricky|list)\b.*|none[.!]?|nil|n\s?\/\s?a\.?|reviews?(?: .*)?|revision|catch[ -]?up|tests?|quiz|assessment)$/i;
+  /^(?:[^:]{1,40}:\s*)?(?:pages? \d.*|no(?:ne)? (?:new|more|sight|words?|this|yet|tricky|list)\b.*|none[.!]?|nil|n\s?\/\s?a\.?|reviews?(?: .*)?|revision|catch[ -]?up|tests?|quiz|assessment)$/i;
 
 function item(text: string, status: ImportedItem['status']): ReadItem {
   return { text, status, patterns: [], bySight: [], headings: [], named: false };

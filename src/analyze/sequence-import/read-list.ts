@@ -64,7 +64,7 @@ function stepsByHeading(lines: readonly Line[]): readonly LaidStep[] {
   lines.forEach((line, i) => {
     if (line.heading === null) {
       if (steps.length === 0) steps.push({ title: '', kind: null, cells: [] });
-      cells.read(line.text, steps.at(-1)!.cells);
+      cells.read(line.text, steps.at(-1)!.cells, line);
       return;
     }
     const read = headingOf(line);
@@ -87,7 +87,10 @@ function stepsByHeading(lines: readonly Line[]): readonly LaidStep[] {
   cells.start(steps.at(-1)?.cells);
   return steps.map(({ title, cells: laid, about }) => ({
     title,
-    cells: about === undefined ? laid : laid.map((cell) => ({ ...cell, about })),
+    cells:
+      about === undefined
+        ? laid
+        : laid.map((cell) => ({ ...cell, about: cell.about === undefined ? about : `${cell.about}\n${about}` })),
   }));
 }
 
@@ -137,7 +140,7 @@ function stepsByBlock(lines: readonly Line[]): readonly LaidStep[] {
       cells.start(steps.at(-1)?.cells);
       steps.push({ title: '', kind: null, cells: [] });
     }
-    cells.read(line.text, steps.at(-1)!.cells);
+    cells.read(line.text, steps.at(-1)!.cells, line);
   }
   cells.start(steps.at(-1)?.cells);
   return steps;
@@ -182,13 +185,34 @@ function cutLabel(line: string, labels: ReadonlySet<string>): readonly [string, 
 class CellReader {
   private kind: CellKind = 'patterns';
   private name = '';
+  /** The lines of an outline that the next may be part of, the outermost first. */
+  private above: { readonly indent: number; readonly text: string; readonly place: number }[] = [];
   private readonly labels: ReadonlySet<string>;
 
   constructor(labels: ReadonlySet<string>) {
     this.labels = labels;
   }
 
-  read(line: string, cells: LaidCell[]): void {
+  /** `line`: where the text stands in an outline. */
+  read(text: string, cells: LaidCell[], line?: Line): void {
+    const first = cells.length;
+    this.add(text, cells);
+    if (line === undefined) return;
+    while (this.above.length > 0 && this.above.at(-1)!.indent >= line.indent) this.above.pop();
+    for (const { place } of this.above) {
+      const cell = cells[place]!;
+      cells[place] = { ...cell, heads: cells.length - 1 - place };
+    }
+    // The nearest counts most.
+    const about = this.above
+      .map(({ text: name }) => name)
+      .reverse()
+      .join('\n');
+    for (let i = first; about !== '' && i < cells.length; i++) cells[i] = { ...cells[i]!, about };
+    if (cells.length === first + 1) this.above.push({ indent: line.indent, text, place: first });
+  }
+
+  private add(line: string, cells: LaidCell[]): void {
     const [label, text] = cutLabel(line, this.labels);
     if (label !== '') cells.push({ text: label, kind: 'notes' });
     const kind = findColumnKind(text);
@@ -206,6 +230,7 @@ class CellReader {
   start(before: LaidCell[] | undefined): void {
     if (before !== undefined) this.flush(before);
     this.kind = 'patterns';
+    this.above = [];
   }
 
   private flush(cells: LaidCell[]): void {

@@ -21,6 +21,7 @@ export function readSign(reader: ClauseReader, lexeme: Lexeme, i: number): void 
         !reader.lexemes.some(({ text }) => text === ',')
       )
         reader.divide();
+      else if (lexeme.text === '' && partsLetters(reader.lexemes, i)) reader.divide();
       else readColon(reader, i);
       break;
     case 'hint':
@@ -35,7 +36,7 @@ export function readSign(reader: ClauseReader, lexeme: Lexeme, i: number): void 
       else reader.wait(lexeme);
       break;
     case 'meant':
-      reader.readHeading({ ids: lexeme.ids!, sure: true, within: null, keeps: [] }, lexeme, 1, false);
+      reader.readHeading({ ids: lexeme.ids!, sure: lexeme.open !== true, within: null, keeps: [] }, lexeme, 1, false);
       break;
     case 'open':
       openBracket(reader, i);
@@ -50,6 +51,12 @@ export function readSign(reader: ClauseReader, lexeme: Lexeme, i: number): void 
     default:
       reader.readHeading(soundPhrase(lexeme.text), lexeme, 1, true);
   }
+}
+
+/** "r – w – c": a dash between single letters. */
+function partsLetters(lexemes: readonly Lexeme[], i: number): boolean {
+  if (lexemes[i - 2]?.kind === 'word') return false;
+  return [lexemes[i - 1], lexemes[i + 1]].every((one) => one?.kind === 'word' && /^[a-z]$/.test(one.text));
 }
 
 function joinsTeams(lexemes: readonly Lexeme[], i: number): boolean {

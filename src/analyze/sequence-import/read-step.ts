@@ -1,5 +1,6 @@
 import type { CellKind } from './column-kinds.ts';
 import type { LaidCell, LaidStep } from './layout.ts';
+import type { Phrase } from './phrases.ts';
 import { type ReadItem, readItems } from './read-items.ts';
 import { readWords } from './read-words.ts';
 import { noNeeds, type WordNeeds } from './word-needs.ts';
@@ -24,6 +25,30 @@ export function readStep(
   return rows.flatMap((row) => readRow(row, needs, first));
 }
 
+/** The headings of the nearest line above that has any; the nearest stands first. */
+function headingsAbove(about = ''): readonly Phrase[] {
+  for (const name of about === '' ? [] : about.split('\n')) {
+    const headings = readItems(name, 'patterns').flatMap((item) => item.headings);
+    if (headings.length > 0) return headings;
+  }
+  return [];
+}
+
+/** A line of an outline that only names what the lines further in teach: "Vowel teams" above `ai, ay`. */
+function withoutNames(items: readonly ReadItem[], below: readonly ReadItem[]): readonly ReadItem[] {
+  const taught = new Set(below.flatMap(({ patterns }) => patterns));
+  const names = ({ headings, status }: ReadItem) =>
+    headings.length === 0
+      ? status === 'unknown' || status === 'ignored'
+      : headings.every(({ sound, within }) => sound !== true && [...taught].some((id) => within?.has(id)));
+  const only = items.every(names);
+  if (taught.size === 0 || !only) return items;
+  return items.map((item): ReadItem => {
+    const kept = [...new Set(item.headings.flatMap(({ keeps }) => keeps))];
+    return { ...item, status: kept.length > 0 ? item.status : 'ignored', patterns: kept };
+  });
+}
+
 /**
  * Reads the cells of a row twice: headings in one are what the letters in another are a list of, "Long e" beside
  * `ee, ea`. Where two cells say the same, the narrower goes: "Initial blends" beside `bl, cl` teaches those two.
@@ -35,14 +60,18 @@ function readRow(cells: readonly LaidCell[], needs: WordNeeds, first: boolean): 
     teaching(kind) ? readItems(text, kind).flatMap((item) => item.headings) : [],
   );
   const read = cells.map(({ text, kind, about }, i): ReadCell => {
-    const named = about ? readItems(about, 'patterns').flatMap((item) => item.headings) : [];
+    const named = headingsAbove(about);
     const others = cells[0]!.row === undefined ? [] : headings.filter((_, place) => place !== i).flat();
     return {
       kind,
       items: readItems(text, kind, { examples, headings: [...named, ...others], needs, first }),
     };
   });
-  if (cells[0]!.row === undefined) return read.flatMap(({ items }) => items);
+  if (cells[0]!.row === undefined)
+    return read.flatMap(({ items }, i) => {
+      const below = read.slice(i + 1, i + 1 + (cells[i]!.heads ?? 0));
+      return below.length === 0 ? items : withoutNames(items, below.flatMap((cell) => cell.items));
+    });
   return read.flatMap((cell, i) => cell.items.map((item) => narrow(item, cell.kind, lettersBeside(read, i))));
 }
 

@@ -15,6 +15,9 @@ export function readWords(text: string): string[] {
 }
 
 function withoutName(text: string): string {
+  // "tricky words set 1 (the, to)"
+  const listed = /^[^:(]*\b(?:words?|hfws?)\b[^:(]*\d\s*\(([^)]+)\)\s*$/i.exec(text);
+  if (listed !== null) return listed[1]!;
   const name = /^[^:–—(]*(?:[:–—]|(?<=\s)-(?=\s))/u.exec(text)?.[0];
   // "Sight words for the year: about" has words of its own before the colon.
   const starts = (name ?? '').split(/\s+/).map((_, i, all) => all.slice(0, i + 1).join(' '));

@@ -39,9 +39,15 @@ export function saysNothingAtAll(text: string): boolean {
   );
 }
 
+/** Whether a clause says that there is no teaching at all: "no phonics". */
+export function deniesTeaching(text: string): boolean {
+  return nothingNew.test(text.replace(/(?<=\p{L}.*)\([^)]*\)/gu, ' '));
+}
+
 /** Whether a clause says so in words, whatever else it tells of the week: "Spring concert, no new teaching", "Sports week". */
 export function saysNothingNew(text: string): boolean {
-  return nothingNew.test(text) || (text.split(/\s+/).length <= LONGEST_EVENT && events.test(text));
+  // "geo (no list yet)" has something before its brackets.
+  return deniesTeaching(text) || (text.split(/\s+/).length <= LONGEST_EVENT && events.test(text));
 }
 
 const nothingNew =
@@ -52,13 +58,13 @@ const LONGEST_EVENT = 9;
 
 /** What fills a week, or is done by ear, without letters: "Sports week", "names and songs", "exit test". */
 const events =
-  /\b(?:(?<!of the )weeks?|(?<!^)days?(?! of)|party|parties|picnics?|bingo|goodbyes?|re-?tests?|assess(?:es|ing|ments?)?|portfolios?|interviews?|baseline|check(?:s|-?ups?|-?ins?|points?)?|warm-?ups?|wrap-? ?up|workdays?|work days?|teacher days?|report cards?|testing|screen(?:er|ers|ing)|inventory|get-to-know|holidays?|vacation|recess|closed for|celebrat(?:e|es|ion|ions)|assembly|nativity|carols?|pageant|performance|inset|exams?|graduation|orientation|welcome|farewell|swap|library|proof-?reading|alphabetical order|dictionary skills|cursive|punctuation|capital letters|full stops|question marks|review|revision|catch-? ?up|carry-? ?over|spill-? ?over|games?|concert|play|trip|fair|festival|thanksgiving|christmas|easter|hanukkah|eid|diwali|new year|intersession|fluency|practi[cs]e|routines?|settling|songs?|rhym(?:e|es|ing)|onsets?|alliteration|segment(?:ing)?|blending|(?:first|last|final|middle|beginning|ending) sounds?|change a sound|(?:beats|claps?|clapping)|survey|diagnostics?|conferences?|dictation|handwriting|re-?check|redo|test|quiz|exam|benchmark|monitoring|cold read)\b/i;
+  /\b(?:(?<!of the )weeks?|(?<!^)days?(?! of)|party|parties|picnics?|bingo|goodbyes?|re-?tests?|assess(?:es|ing|ments?)?|portfolios?|interviews?|baseline|check(?:s|-?ups?|-?ins?|points?)?|warm-?ups?|wrap-? ?up|workdays?|work days?|teacher days?|report cards?|testing|screen(?:er|ers|ing)|inventory|get-to-know|holidays?|vacation|recess|closed for|celebrat(?:e|es|ion|ions)|assembly|nativity|carols?|pageant|performance|inset|exams?|graduation|orientation|welcome|farewell|swap|library|proof-?reading|alphabetical order|dictionary skills|cursive|punctuation|capital letters|full stops|question marks|review|revision|catch-? ?up|carry-? ?over|spill-? ?over|games?|concert|play|trip|fair|festival|thanksgiving|christmas|easter|hanukkah|eid|diwali|new year|intersession|fluency|practi[cs]e|routines?|settling|songs?|rhym(?:e|es|ing)|onsets?|alliteration|segment(?:ing)?|blending|(?:first|last|final|middle|beginning|ending) sounds?|change a sound|(?:beats|claps?|clapping)|survey|diagnostics?|conferences?|dictation|handwriting|re-?check|redo|test|quiz|exam|benchmark|benchmk|monitoring|cold read|probes?|mtg|meetings?|drill|carnival|mop-?up|moderation|swim(?:ming)?|visits?|museum|project|photos?|parade|worksheets?|settle|prac|rehearsals?|production|open house|snow day|make-?up|catch|data|portfolio|awards|homophones?|homographs?|vacances|repaso|vacaciones|feriado|prueba|toets|hersiening|vakansie|gwyliau)\b|(?:^|\s)(?:r[ée]vision|[ée]valuations?|cong[ée]|rel[âa]che|f[êe]te|evaluaci[óo]n)(?!\p{L})/iu;
 
 /** Whether a clause only goes over what was taught: "Review of CVC", "revise wk 2-5", "digraph review"; not "review, then sh". */
 export function goesOver(text: string): boolean {
   const plain = text.trim();
   return (
-    /^(?:rev(?:iew|iews|iewing|ise|ising|ision|isit|isiting)?|recap|redo|re-?check|re-?teach|catch-? ?up)\b(?!.*\b(?:then|new|plus|introduce|teach|begin|start)\b)/i.test(
+    /^(?:rev(?:iew|iews|iewing|ise|ising|ision|isit|isiting)?|recap|redo|re-?check|re-?teach|catch-? ?up|assess(?:ing|ment)?|quiz|test(?:ing)?|check(?:ing)?)\b(?!.*\b(?:then|new|plus|introduce|teach|begin|start)\b)/i.test(
       plain,
     ) ||
     /^[^.;:]*\breview$/i.test(plain) ||

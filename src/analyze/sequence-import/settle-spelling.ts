@@ -181,6 +181,8 @@ export function leanOnNeighbours(settled: readonly SettledLetters[]): readonly S
     // "-le, -el, -al": the end of metal, not of coastal.
     if (one.letters === 'al' && one.ids[0] === 'suffix-al' && isBeside(settled, i, /^(?:el|il|le)$/))
       return { ids: ['final-al'], sure: true, left: ['final-al'], confirmed: one.confirmed };
+    if (one.letters === 'ent' && isBeside(settled, i, /^(?:ant|ance|ence)$/))
+      return { ids: ['suffix-ent'], sure: true, left: ['suffix-ent'], confirmed: one.confirmed };
     if (one.letters === "'s" && isBeside(settled, i, /^(?:n't|'(?:ll|re|ve|d|m))$/))
       return { ids: ['contraction-is'], sure: true, left: ['contraction-is'], confirmed: one.confirmed };
     if (one.letters === 'y' && one.ids[0] === 'y' && isAmongVowels(settled, i)) {

@@ -23,6 +23,8 @@ export interface Lexeme {
     | 'every'
     | 'meant';
   readonly ids?: readonly PatternId[];
+  /** Of `meant`: it may as well be meant otherwise. */
+  readonly open?: true;
   /** Lower case; a split digraph as `a_e`, without the hyphens of an affix. */
   readonly text: string;
   readonly mark: Mark;
@@ -51,6 +53,8 @@ const slashed = /\/([^/\s,;()]{1,6})\//y;
 const arrow = /[-=]+>|(?<=\s|\by)>(?=\s|i\b)|[→⇒➔➜➝]/iy;
 const plain = /w\/(?=\s)/iuy;
 const abbreviation = /(?:e\.\s?g\.?|i\.\s?e\.?|ex\.)(?![\p{L}\p{N}])/iuy;
+/** `Mrs. P.`, `Ms Okafor`, `K-2`: who, and which grades. */
+const teacher = /(?<![\p{L}\p{N}])(?:(?:Mrs?|Ms|Miss|Dr|Sr)\.?\s+\p{Lu}(?:\p{Ll}+|\.)?|[KR][-–]\d)(?![\p{L}\p{N}])/uy;
 const listMarker = /^\s*(?:\(?\d{1,3}[.)]|\((?:[ivx]{1,5}|[a-h])\)|(?:[ivx]{2,5}|[a-h])\))\s+/;
 /** `B3`, `RF.1.3.a`, `2.4`: the number of a line in its own numbering; not `a-e` nor `2 sounds`. */
 const lineCode =
@@ -78,7 +82,17 @@ export function splitLexemes(text: string): readonly Lexeme[] {
       const before = text.slice(Math.max(0, at - 5), at);
       const changes =
         /(?<!\p{L})(?:y|fe?)\s*$/iu.test(before) && /^\s*-?[iv]/i.test(text.slice(at + leads.length));
-      add(arrows > 1 && !changes ? 'break' : 'is', at + leads.length, '→');
+      // "act > action": two forms of an example.
+      const [form = ''] = /\p{L}{3,}\s*$/u.exec(text.slice(Math.max(0, at - 20), at)) ?? [];
+      const forms =
+        form !== '' &&
+        text
+          .slice(at + leads.length)
+          .trimStart()
+          .toLowerCase()
+          .startsWith(form.trim().slice(0, form.trim().length > 4 ? 4 : 2).toLowerCase());
+      if (forms) at += leads.length;
+      else add(arrows > 1 && !changes ? 'break' : 'is', at + leads.length, '→');
       continue;
     }
     const kind = singles[text[at]!];
@@ -88,13 +102,19 @@ export function splitLexemes(text: string): readonly Lexeme[] {
     }
     plain.lastIndex = at;
     if (plain.test(text)) {
-      at += 2;
+      add('word', at + 2, 'with');
       continue;
     }
     abbreviation.lastIndex = at;
     const short = abbreviation.exec(text)?.[0];
     if (short !== undefined) {
       add('hint', at + short.length);
+      continue;
+    }
+    teacher.lastIndex = at;
+    const person = teacher.exec(text)?.[0];
+    if (person !== undefined) {
+      add('note', at + person.length);
       continue;
     }
     word.lastIndex = at;

@@ -8,7 +8,7 @@ const numbered = new RegExp(
   'iu',
 );
 const dated =
-  /^(?<kind>week)\s+(?:of|beginning|commencing|starting|ending)\s+[^:–—|]{1,24}?(?=\s*(?:[:–—|]|\s-\s|$))/iu;
+  /^(?<kind>week|wk)\.?\s+(?:of|beginning|commencing|starting|ending)\s+[^:–—|]{1,24}?(?=\s*(?:[:–—|]|\s-\s|$))/iu;
 /** `w/b 6 Jan`, `wc 3/2`: the week that begins on a date. */
 const begun = new RegExp(
   `^(?<kind>w)\\s?/?\\s?[bc]\\.?:?\\s+(?:\\d{1,2}(?:st|nd|rd|th)?\\s+(?:${MONTHS})\\p{L}*|(?:${MONTHS})\\p{L}*\\.?\\s+\\d{1,2}|\\d{1,2}[/.]\\d{1,2}(?:[/.]\\d{2,4})?)(?![\\p{L}\\p{N}])`,
@@ -44,7 +44,7 @@ const pointed = /^(?<kind>\p{L}{2,12})\s+\d{1,3}(?=\s*(?:>>|»|=>|->|→))/u;
 const ordinal = /^(?:\(?\d{1,3}[.)]|#\d{1,3}[.):]?|\d{1,3}(?::|\s+[-–—]))(?=\s)/u;
 /** `2.10`, `K.3`, `RF.2.3a`: a number within a number or a standard. */
 const coded =
-  /^(?:[A-Z]{1,3}[.-])*\d{1,2}(?:[.-]\d{1,2}){1,2}[a-z]?[.):]?(?=\s)|^(?:[A-Z]{1,3}\.)+\d{1,2}[a-z]?[.):]?(?=\s)/u;
+  /^(?:[A-Z\d][A-Za-z]{0,2}\.){2}\d{1,2}[.):]?(?=\s)|^(?:[A-Z]{1,3}[.-])*\d{1,2}(?:[.-]\d{1,2}){1,2}[a-z]?[.):]?(?=\s)|^(?:[A-Z]{1,3}\.)+\d{1,2}[a-z]?[.):]?(?=\s)/u;
 
 /** "Week three is sh", "Unit 4 covers ai": a step's name that begins a sentence. */
 const sentence = /^\s+(?:is|starts with|begins with|has|brings|covers|adds|introduces|focuses on)(?=\s)/i;

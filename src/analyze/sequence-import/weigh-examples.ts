@@ -57,11 +57,12 @@ export function patternsShown(
  * does; `contradicts`: one has the letters and needs neither this nor what letters beside them may mean.
  */
 export function explains(
-  { spelling, examples }: Spelled,
+  spelled: Spelled,
   ids: readonly PatternId[],
   others: readonly Spelled[],
   needsOf: Beside['needs'],
 ): 'confirms' | 'contradicts' | 'says nothing' {
+  const { spelling, examples } = spelled;
   let confirmed = false;
   for (const word of examples.slice(0, MOST_EXAMPLES)) {
     const needs = needsOf(word);
@@ -69,7 +70,7 @@ export function explains(
     if (ids.some((id) => needs.has(id) || isUsualExample(word, id))) confirmed = true;
     else if (
       fits(word, spelling.letters) &&
-      !others.some((other) => other.spelling.candidates.some((id) => needs.has(id)))
+      !others.some((other) => other !== spelled && other.spelling.candidates.some((id) => needs.has(id)))
     )
       return 'contradicts';
   }

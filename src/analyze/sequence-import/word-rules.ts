@@ -163,7 +163,10 @@ export const wordRules: readonly WordRule[] = [
     example: 'ai as rain',
     counterExample: 'as rain',
     applies: (reader, { i, lexeme: { text } }) => {
-      if (!hintWords.has(text)) return 0;
+      const { last: letters } = reader;
+      const after = reader.lexemes[i + 1]?.text ?? '';
+      const shows = text === 'of' && letters !== undefined && !reader.broken && fits(after, letters.spelling.letters);
+      if (!hintWords.has(text) && !shows) return 0;
       // "ie in pie and in chief"
       const told =
         /^(?:pronounced|pronouncing|sounded|sounding|heard)$/.test(text) && reader.last !== undefined;
@@ -234,7 +237,7 @@ function isWord(letters: string): boolean {
 
 /** Spellings of the catalogue that are words as well. */
 const wordsOfLetters = new Set(
-  'or ear air all old our oar ore am an as at in on is it us be he me we up so no do go ill age eye war ate ink ire'.split(
+  'or ear air all old our oar ore am an as at in on is it us be he me we up so no do go ill age eye war ate ink de en et la ire'.split(
     ' ',
   ),
 );
