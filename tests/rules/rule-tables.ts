@@ -11,6 +11,7 @@ import type { Reading } from '../../src/analyze/types.ts';
 import { BREAK_RULES } from '../../src/lesson/smooth-reading/break-rules.ts';
 import { cutPhrases } from '../../src/lesson/smooth-reading/cut-phrases.ts';
 import { loadGuesser, loadLexicon } from '../load-analyzer.ts';
+import { morphologyTables } from './morphology-tables.ts';
 
 /** An ordered list of rules, with what tests and the page of rules need to know of it. */
 export interface RuleTable {
@@ -77,6 +78,7 @@ export const ruleTables: readonly RuleTable[] = [
     rules: BREAK_RULES,
     run: (text) => cutPhrases(text.replaceAll(' | ', ' ')).join(' | '),
   },
+  ...morphologyTables,
 ];
 
 /** A word with its types: ta.ble (open, consonant-le). */
