@@ -37,11 +37,7 @@ export function findSuffixes(
       if (!readings || !shareOne(suffix.joins, parts)) continue;
       const fit = bestReading(words.get(word)!, readings, suffix, change === 'y-to-i');
       if (!fit) continue;
-      const kin =
-        own !== '' &&
-        (fit.same || suffix.reshapes || suffix.text === 'ed' || suffix.text === 'ing'
-          ? showsKinship(word, stem, facts)
-          : pointsTo(word, stem, facts));
+      const kin = own !== '' && areKin(word, stem, suffix, fit.same, facts);
       const commoner = rankOf(stem, facts) < NEARLY * rankOf(word, facts);
       const evidence = {
         word,
@@ -73,6 +69,12 @@ export function findSuffixes(
   return candidates;
 }
 
+/** WordNet ties word and base together, by a pointer alone where the base is only nearly heard. */
+function areKin(word: string, stem: string, suffix: Suffix, same: boolean, facts: Facts): boolean {
+  const anyTie = same || suffix.reshapes || suffix.text === 'ed' || suffix.text === 'ing';
+  return anyTie ? showsKinship(word, stem, facts) : pointsTo(word, stem, facts);
+}
+
 /**
  * Commoner bases first (masses of mass, not of masse), unlikely ones after any prefix or compound (unarmed is
  * un + armed, not unarm + ed).
@@ -81,16 +83,19 @@ function weigh({ word, stem, suffix, change, same, kin, facts, found }: Evidence
   // leaves is first of all more than one leaf.
   if (change === 'f-to-v') return 200;
   const rank = rankOf(stem, facts);
-  const unlikely =
-    !(kin && !suffix.inflection) &&
-    !(found.has(stem) && isLemma(stem, facts)) &&
-    rank > 4 * rankOf(word, facts);
-  const rare = unlikely ? (rank >= RAREST ? 60 : 30) : 0;
+  const isLikely = (kin && !suffix.inflection) || (found.has(stem) && isLemma(stem, facts));
+  const rare = isLikely ? 0 : loseByRank(rank, rankOf(word, facts));
   const sure = suffix.inflection && suffix.text !== 'er' ? 100 : 80;
   const score = sure + (kin ? 10 : 0) + (same ? 5 : 0) - rare + stem.length - 4 * Math.log10(rank);
   // creation is create + ion, not cre + ation; bravery and directory are not braver, director + y.
   if (suffix.text === 'ion' && stem.endsWith('ate')) return score + 15;
   return suffix.text === 'y' && /^[eo]r$/.test(found.get(stem)?.affix ?? '') ? score - 15 : score;
+}
+
+/** What a base far rarer than its word loses. */
+function loseByRank(base: number, word: number): number {
+  if (base <= 4 * word) return 0;
+  return base >= RAREST ? 60 : 30;
 }
 
 function bestReading(word: readonly Sounds[], base: readonly Sounds[], suffix: Suffix, yChanged: boolean) {
