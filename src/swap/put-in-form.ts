@@ -32,12 +32,15 @@ export function putInForm(
   const after = pieces[at + 1]?.lower ?? '.';
   if (words.length > 1 && last === after) return words.slice(0, -1).join(' ');
   if (before === words[0] && words.length > 1) return words.slice(1).join(' ');
-  if (part !== 'v' || words.length === 1) return text;
-  if (PARTICLES.test(last) && OBJECT_PRONOUNS.test(after)) return null;
+  return part === 'v' && words.length > 1 && !mayStand(lemma, form, last, after) ? null : text;
+}
+
+/** Whether a verb of several words, of which `last` is the last, may stand before `after`. */
+function mayStand(lemma: string, form: Form, last: string, after: string): boolean {
+  if (PARTICLES.test(last) && OBJECT_PRONOUNS.test(after)) return false;
   const hasObject = /^[\p{L}\d]/u.test(after) && !PREPOSITIONS.test(after);
-  if (SPLIT.test(lemma) && form !== 'participle' && hasObject) return null;
-  const needsObject = PREPOSITIONS.test(last) && form !== 'participle';
-  return needsObject && (!/^[\p{L}\d]/u.test(after) || PREPOSITIONS.test(after)) ? null : text;
+  if (form === 'participle') return true;
+  return hasObject ? !SPLIT.test(lemma) : !PREPOSITIONS.test(last);
 }
 
 /** With the capitals of the word it stands for: all, the first, or none. */

@@ -15,16 +15,21 @@ const UNLIKELY = -3;
  * towns are rivals) or a determiner, no plain verb after a determiner, no noun after a modal (may harm), no adjective
  * before an article or a possessive (celebrated its birthday) unless a form of be stands before it.
  */
-export function ruleOut({ part, form }: WordForm, before: string, after: string): number {
-  if (part === 'v') {
-    const noun = DETERMINERS.test(before) || PREPOSITIONS.test(before);
-    if ((form === 's' || form === 'base') && (noun || BE.test(before))) return UNLIKELY;
-    if (form === 's' && (MODALS.test(before) || before === 'to')) return UNLIKELY;
-    return 0;
-  }
-  if (MODALS.test(before) && part !== 'r') return UNLIKELY;
-  if (part === 'a' && OBJECTS.test(after) && !BE.test(before)) return UNLIKELY;
-  if (part === 'a' && (DETERMINERS.test(before) || BE.test(before)) && after === 'of') return UNLIKELY / 2;
-  if (part === 'n' && form === 'base' && OBJECTS.test(after) && before === 'to') return UNLIKELY;
-  return 0;
+export function ruleOut(reading: WordForm, before: string, after: string): number {
+  if (reading.part === 'v') return isNoVerb(reading.form, before) ? UNLIKELY : 0;
+  if (MODALS.test(before) && reading.part !== 'r') return UNLIKELY;
+  if (reading.part === 'a') return ruleOutAdjective(before, after);
+  const isOfVerb = before === 'to' && OBJECTS.test(after);
+  return reading.part === 'n' && reading.form === 'base' && isOfVerb ? UNLIKELY : 0;
+}
+
+function isNoVerb(form: WordForm['form'], before: string): boolean {
+  if (form !== 's' && form !== 'base') return false;
+  if (DETERMINERS.test(before) || PREPOSITIONS.test(before) || BE.test(before)) return true;
+  return form === 's' && (MODALS.test(before) || before === 'to');
+}
+
+function ruleOutAdjective(before: string, after: string): number {
+  if (OBJECTS.test(after) && !BE.test(before)) return UNLIKELY;
+  return after === 'of' && (DETERMINERS.test(before) || BE.test(before)) ? UNLIKELY / 2 : 0;
 }

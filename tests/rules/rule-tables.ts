@@ -8,9 +8,11 @@ import type { Rule } from '../../src/analyze/rule.ts';
 import { TYPE_RULES } from '../../src/analyze/syllables/classify-syllable.ts';
 import { CUT_RULES } from '../../src/analyze/syllables/cut-rules.ts';
 import type { Reading } from '../../src/analyze/types.ts';
+import { cleanPronunciation, PHONE_RULES } from '../../src/data/lexicon/clean-pronunciation.ts';
 import { BREAK_RULES } from '../../src/lesson/smooth-reading/break-rules.ts';
 import { cutPhrases } from '../../src/lesson/smooth-reading/cut-phrases.ts';
 import { loadGuesser, loadLexicon } from '../load-analyzer.ts';
+import { morphologyTables } from './morphology-tables.ts';
 
 /** An ordered list of rules, with what tests and the page of rules need to know of it. */
 export interface RuleTable {
@@ -77,6 +79,14 @@ export const ruleTables: readonly RuleTable[] = [
     rules: BREAK_RULES,
     run: (text) => cutPhrases(text.replaceAll(' | ', ' ')).join(' | '),
   },
+  {
+    title: 'The sounds of CMUdict’s phones',
+    file: 'src/data/lexicon/clean-pronunciation.ts',
+    about: 'For each phone of a word. Behind the word are its phones, then its sounds.',
+    rules: PHONE_RULES,
+    run: sayClean,
+  },
+  ...morphologyTables,
 ];
 
 /** A word with its types: ta.ble (open, consonant-le). */
@@ -111,6 +121,12 @@ function settleMarked(text: string): string {
   const place = readContext(before + word + after, before.length, before.length + word.length);
   settleByRule(word, place.before, place.after);
   return text;
+}
+
+/** fire: F AY1 ER0 = F AY R. */
+function sayClean(text: string): string {
+  const [word = '', phones = ''] = text.replace(/ = .*/, '').split(': ');
+  return `${word}: ${phones} = ${cleanPronunciation(word, phones.split(' ')).join(' ')}`;
 }
 
 function divide(text: string): string {

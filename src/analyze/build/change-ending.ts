@@ -17,57 +17,68 @@ export interface ChangedEnding {
  * hop, double: h-o-pp; hope, drop-e: h-o-p, the o still spelling `o_e`; pony, y-to-i: p-o-n-i, the i spelling
  * `y`; agree + ed: a-g-r-ee + d; leaf, f-to-v: l-ea-v. Not so for die + ing, whose y spells itself.
  */
-export function* changeEnding(
+export function changeEnding(
   base: readonly WordSpelling[],
   change: SpellingChange,
   suffix: string,
-): Generator<ChangedEnding> {
+): Iterable<ChangedEnding> {
   const last = base.at(-1);
-  if (!last) return;
-  const front = base.slice(0, -1);
-  const { letters, sound } = last;
-  const spells = last.spells ?? letters;
-  const replaced = (text: string, as = spells, heard: Partial<WordSpelling> = {}): WordSpelling[] => {
-    const { spells: _, ...kept } = last;
-    return [...front, { ...kept, letters: text, ...(as === text ? {} : { spells: as }), ...heard }];
-  };
-  switch (change) {
-    case 'none':
-      yield { base, suffix };
-      if (letters.endsWith('c')) yield { base: replaced(`${letters}k`), suffix };
-      if (/(.)\1$/.test(letters)) yield { base: replaced(letters.slice(0, -1)), suffix };
-      if (suffix === 'ly' && letters === 'l') yield { base: front, suffix };
-      return;
-    case 'double':
-      yield { base: replaced(letters + letters.at(-1)), suffix };
-      return;
-    case 'y-to-i':
-      if (letters.endsWith('y')) yield { base: replaced(`${letters.slice(0, -1)}i`), suffix };
-      return;
-    case 'drop-e': {
-      if (TEAM_WITH_E.test(letters) && suffix.startsWith('e')) yield { base, suffix: suffix.slice(1) };
-      if (letters === 'le' && suffix === 'ly') yield { base: front, suffix };
-      if (letters === 'ie') yield { base: replaced('y', 'y'), suffix };
-      if (letters === 'e' && sound === '-') yield { base: front, suffix };
-      const split = base.findLastIndex((one) => one.letters[1] === '_');
-      if (split !== -1) {
-        const vowel = base[split]!;
-        yield {
-          base: base.with(split, { letters: vowel.letters[0]!, sound: vowel.sound, spells: vowel.letters }),
-          suffix,
-        };
-      }
-      if (letters.endsWith('e'))
-        yield { base: replaced(letters.slice(0, -1), spells, beforeVowel(last, suffix)), suffix };
-      return;
+  return last ? WAYS[change]({ base, last, front: base.slice(0, -1), suffix }) : [];
+}
+
+/** A base before a suffix. */
+interface Ending {
+  readonly base: readonly WordSpelling[];
+  readonly last: WordSpelling;
+  /** The base without its last spelling. */
+  readonly front: readonly WordSpelling[];
+  readonly suffix: string;
+}
+
+const WAYS: Readonly<Record<SpellingChange, (ending: Ending) => Iterable<ChangedEnding>>> = {
+  *none({ base, last, front, suffix }) {
+    const { letters } = last;
+    yield { base, suffix };
+    if (letters.endsWith('c')) yield { base: [...front, respelt(last, `${letters}k`)], suffix };
+    if (/(.)\1$/.test(letters)) yield { base: [...front, respelt(last, letters.slice(0, -1))], suffix };
+    if (suffix === 'ly' && letters === 'l') yield { base: front, suffix };
+  },
+  *double({ last, front, suffix }) {
+    yield { base: [...front, respelt(last, last.letters + last.letters.at(-1))], suffix };
+  },
+  *'y-to-i'({ last, front, suffix }) {
+    const { letters } = last;
+    if (letters.endsWith('y')) yield { base: [...front, respelt(last, `${letters.slice(0, -1)}i`)], suffix };
+  },
+  *'drop-e'({ base, last, front, suffix }) {
+    const { letters, sound } = last;
+    if (TEAM_WITH_E.test(letters) && suffix.startsWith('e')) yield { base, suffix: suffix.slice(1) };
+    if (letters === 'le' && suffix === 'ly') yield { base: front, suffix };
+    if (letters === 'ie') yield { base: [...front, respelt(last, 'y', 'y')], suffix };
+    if (letters === 'e' && sound === '-') yield { base: front, suffix };
+    const split = base.findLastIndex((one) => one.letters[1] === '_');
+    if (split !== -1) {
+      const vowel = base[split]!;
+      const left = { letters: vowel.letters[0]!, sound: vowel.sound, spells: vowel.letters };
+      yield { base: base.with(split, left), suffix };
     }
-    case 'f-to-v':
-      if (letters.endsWith('f')) {
-        const text = `${letters.slice(0, -1)}v`;
-        yield { base: replaced(text, text, { sound: sound.replace(/F$/, 'V') }), suffix };
-      }
-      return;
-  }
+    if (letters.endsWith('e')) {
+      const short = respelt(last, letters.slice(0, -1));
+      yield { base: [...front, { ...short, ...beforeVowel(last, suffix) }], suffix };
+    }
+  },
+  *'f-to-v'({ last, front, suffix }) {
+    const { letters, sound } = last;
+    if (!letters.endsWith('f')) return;
+    const text = `${letters.slice(0, -1)}v`;
+    yield { base: [...front, { ...respelt(last, text, text), sound: sound.replace(/F$/, 'V') }], suffix };
+  },
+};
+
+/** A spelling with other letters, which still spell what it did unless `as` says otherwise. */
+function respelt(last: WordSpelling, letters: string, as = last.spells ?? last.letters): WordSpelling {
+  const { spells: _, ...kept } = last;
+  return { ...kept, letters, ...(as === letters ? {} : { spells: as }) };
 }
 
 /** What -le and -re lose before a vowel, where they are no syllable any more: juggling, central; not juggled. */

@@ -57,10 +57,18 @@ function findInBase(
     else if (next?.letters === 'n' && next.sound === 'NG' && third && spelt(third) === 'k')
       add(`rime-${letters}nk`, i, 3);
   }
+  findAtEnd(spellings, (place) => units[offset + place]!.pattern, add);
+}
+
+function findAtEnd(
+  spellings: readonly WordSpelling[],
+  patternAt: (place: number) => PatternId,
+  add: (row: PatternId, from: number, count: number, besides?: readonly PatternId[]) => void,
+): void {
   const last = spellings.length - 1;
   const [before, end] = [spellings[last - 1], spellings[last]];
   if (!before || !end || hasVowel(end.sound)) return;
-  const pattern = units[offset + last - 1]!.pattern;
+  const pattern = patternAt(last - 1);
   const pair = spelt(before) + spelt(end);
   if (pattern === 'short-a' && /^a[mn]$/.test(pair)) add(`rime-${pair}`, last - 1, 2);
   else if (pattern === 'a-before-l' && pair === 'all') add('rime-all', last - 1, 2);

@@ -27,19 +27,31 @@ export function nameDivisions(
       const before = left < 0 ? undefined : spellings[left]!;
       const cut = before && cuts.find((at) => at > starts[from + left]! && at <= starts[from + i]!);
       if (before && cut !== undefined && /^[aeiouy]/.test(letters) && before.letters[1] !== '_') {
-        let isLeft = /r/.test(before.letters) && cut > starts[from + left]! + 1;
-        let isRight = false;
-        for (let k = left + 1; k < i; k++) {
-          if (spellings[k]!.sound === '-') continue;
-          isLeft ||= starts[from + k]! < cut;
-          isRight ||= starts[from + k + 1]! > cut;
-        }
+        const between = spellings
+          .slice(left + 1, i)
+          .map(({ sound }, k) => ({
+            sound,
+            at: starts[from + left + 1 + k]!,
+            end: starts[from + left + 2 + k]!,
+          }));
+        const heard = between.filter(({ sound }) => sound !== '-');
+        const overlaps = /r/.test(before.letters) && cut > starts[from + left]! + 1;
+        const isLeft = overlaps || heard.some(({ at }) => at < cut);
         ways.add(
-          isLeft ? (isRight ? 'divide-vc-cv' : 'divide-vc-v') : isRight ? 'divide-v-cv' : 'divide-v-v',
+          wayOf(
+            isLeft,
+            heard.some(({ end }) => end > cut),
+          ),
         );
       }
       left = i;
     }
   }
   return [...ways];
+}
+
+/** The way by whether a consonant goes left, and one right. */
+function wayOf(isLeft: boolean, isRight: boolean): PatternId {
+  if (isLeft) return isRight ? 'divide-vc-cv' : 'divide-vc-v';
+  return isRight ? 'divide-v-cv' : 'divide-v-v';
 }

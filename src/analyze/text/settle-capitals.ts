@@ -4,6 +4,8 @@ import { FORMS_OF_ADDRESS } from './name-parts.ts';
 
 /** A word with so many capitals inside sentences, and none without, is a name in its text: Apple, Switch. */
 const OFTEN = 3;
+/** The kinds of capitals that the rest of a text may settle. */
+const SETTLED: ReadonlySet<string | null> = new Set(['opens', 'leads', 'mid', 'alone']);
 
 /**
  * The key of a word with a capital as the rest of the text settles it; any other key stays. `countOf` says how often the
@@ -17,7 +19,7 @@ const OFTEN = 3;
  */
 export function settleCapital(key: WordKey, countOf: (key: WordKey) => number): WordKey {
   const { capital } = splitKey(key);
-  if (capital !== 'opens' && capital !== 'leads' && capital !== 'mid' && capital !== 'alone') return key;
+  if (!SETTLED.has(capital)) return key;
   const shown = shownOfKey(key);
   const owner = shown.endsWith("'s") ? shown.slice(0, -2) : shown;
   const small = owner.toLowerCase();

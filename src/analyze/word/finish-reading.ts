@@ -2,7 +2,7 @@ import { hasVowel, shownSound } from '../alignment/sounds.ts';
 import { type BuiltWord, spellingsOf, type WordSpelling } from '../build/built-word.ts';
 import { placeSpellings } from '../build/place-spellings.ts';
 import { listRequirements, type ReadPart } from '../patterns/list-requirements.ts';
-import { nameAffix, namePattern } from '../patterns/name-pattern.ts';
+import { nameAffix, namePattern, type Surroundings } from '../patterns/name-pattern.ts';
 import { divideWord } from '../syllables/divide-word.ts';
 import { nameDivisions } from '../syllables/name-divisions.ts';
 import type { Reading, ReadingSource, Unit } from '../types.ts';
@@ -63,7 +63,9 @@ function nameUnits(
 ): Unit[] {
   const units: Unit[] = [];
   for (const [p, { role, spellings: own }] of built.parts.entries()) {
-    for (const { letters, sound, spells, said, wasSuffix } of own) {
+    const endsBefore = /suffix|clitic/.test(built.parts[p + 1]?.role ?? '') ? own.at(-1) : undefined;
+    for (const one of own) {
+      const { letters, sound, spells } = one;
       const i = units.length;
       const shown = shownSound(sound);
       if (role === 'prefix' || role === 'suffix') {
@@ -78,25 +80,29 @@ function nameUnits(
       } else if (letters === "'") {
         units.push({ letters, sound: shown, pattern: 'contraction' });
       } else {
-        const before = spellings[i - 1];
-        const after = spellings[i + 1];
-        const lastOfPart =
-          own[own.length - 1] === spellings[i] && /suffix|clitic/.test(built.parts[p + 1]?.role ?? '');
         const around = {
-          before,
-          after,
-          open: lastOfPart || i === spellings.length - 1 || cuts.includes(starts[i + 1]!),
+          before: spellings[i - 1],
+          after: spellings[i + 1],
+          open: one === endsBefore || i === spellings.length - 1 || cuts.includes(starts[i + 1]!),
           firstSyllable: starts[i]! < (cuts[1] ?? Infinity),
         };
-        const spoken = said ?? (sound === '-' ? spokenSound(letters, before, after) : sound);
-        const pattern = wasSuffix
-          ? nameAffix('suffix', spells ?? letters, spoken)
-          : namePattern(spells ?? letters, spoken, around);
-        units.push({ letters, sound: shown, pattern });
+        units.push({ letters, sound: shown, pattern: nameInBase(one, around) });
       }
     }
   }
   return units;
+}
+
+interface BasePlace extends Surroundings {
+  readonly before: WordSpelling | undefined;
+  readonly after: WordSpelling | undefined;
+}
+
+function nameInBase({ letters, sound, spells, said, wasSuffix }: WordSpelling, around: BasePlace): string {
+  const spoken = said ?? (sound === '-' ? spokenSound(letters, around.before, around.after) : sound);
+  return wasSuffix
+    ? nameAffix('suffix', spells ?? letters, spoken)
+    : namePattern(spells ?? letters, spoken, around);
 }
 
 function cliticPattern({ affixes }: BuiltWord): string {

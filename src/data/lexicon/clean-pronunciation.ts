@@ -1,38 +1,136 @@
+import { findRule, type Rule } from '../../analyze/rule.ts';
+
 const VOWEL = /^[AEIOU]/;
 
-/**
- * CMUdict phones with stress to the engine's sounds (see analyze/alignment/sounds.ts).
- *
- * Beyond dropping stress: AH0 is schwa and IH0 a weak i, but in a last -en, where CMUdict writes either (even, seven); `wh` loses the HH that only some speakers say
- * (whale); ER before a vowel is taken apart where the spelling shows vowel and r apart (hurry, gorilla;
- * not operate, whose er stays whole); IY before r is one sound with IH (hear); fire and flour end in a plain R; the u of usual and
- * genuine is heard as UW, where CMUdict writes AH0 W; carry has the vowel of care, which CMUdict mostly writes.
- */
+/** A phone of a word as CMUdict has it. */
+interface PhonePlace {
+  readonly spelling: string;
+  readonly phones: readonly string[];
+  readonly i: number;
+  readonly phone: string;
+  readonly next: string;
+  /** The phone without its stress. */
+  readonly bare: string;
+  readonly weak: boolean;
+  /** The sounds of the phones before it. */
+  readonly sounds: readonly string[];
+}
+
+/** Says which sounds of the engine a phone is; examples have a word, its phones and its sounds. */
+export interface PhoneRule extends Rule<PhonePlace> {
+  readonly gives: (place: PhonePlace) => readonly string[];
+}
+
+/** CMUdict's phones to the sounds of src/analyze/alignment/sounds.ts. */
+export const PHONE_RULES: readonly PhoneRule[] = [
+  {
+    name: 'a weak vowel before W is UW where u is before a vowel',
+    example: 'usual: Y UW1 ZH AH0 W AH0 L = Y UW ZH UW AX L',
+    counterExample: 'away: AH0 W EY1 = AX W EY',
+    applies: ({ phone, next, spelling }) =>
+      phone === 'AH0' && next === 'W' && /u[aeio]/.test(spelling) && !/w|qu|gu/.test(spelling),
+    gives: () => ['UW'],
+  },
+  {
+    name: 'the W behind it is not heard',
+    example: 'usual: Y UW1 ZH AH0 W AH0 L = Y UW ZH UW AX L',
+    counterExample: 'away: AH0 W EY1 = AX W EY',
+    applies: ({ bare, sounds, phones, i }) =>
+      bare === 'W' && sounds.at(-1) === 'UW' && phones[i - 1] === 'AH0',
+    gives: () => [],
+  },
+  {
+    name: 'AH0 is schwa, and so is IH0 in a last -en',
+    example: 'seven: S EH1 V IH0 N = S EH V AX N',
+    counterExample: 'cabin: K AE1 B IH0 N = K AE B IX N',
+    applies: ({ phone, spelling, phones, i }) => phone === 'AH0' || isWeakEn(spelling, phones, i),
+    gives: () => ['AX'],
+  },
+  {
+    name: 'IH0 is a weak i, but for one before r',
+    example: 'cabin: K AE1 B IH0 N = K AE B IX N',
+    counterExample: 'irate: IH0 R EY1 T = IH R EY T',
+    applies: ({ phone, next }) => phone === 'IH0' && next !== 'R',
+    gives: () => ['IX'],
+  },
+  {
+    name: 'secondary stress on a short i is none, but for the last vowel',
+    example: 'hospital: HH AA1 S P IH2 T AH0 L = HH AA S P IX T AX L',
+    counterExample: 'township: T AW1 N SH IH2 P = T AW N SH IH P',
+    applies: ({ phone, phones, i }) => phone === 'IH2' && isWeak(phones, i),
+    gives: () => ['IX'],
+  },
+  {
+    name: 'UW before r is UH where it is spelt oor or our',
+    example: 'tour: T UW1 R = T UH R',
+    counterExample: 'ruin: R UW1 AH0 N = R UW AX N',
+    applies: ({ bare, next, spelling }) => bare === 'UW' && next === 'R' && /oor|our/.test(spelling),
+    gives: () => ['UH'],
+  },
+  {
+    name: 'the HH of wh is said by some only',
+    example: 'whale: HH W EY1 L = W EY L',
+    counterExample: 'hat: HH AE1 T = HH AE T',
+    applies: ({ bare, next, spelling }) => bare === 'HH' && next === 'W' && spelling.includes('wh'),
+    gives: () => [],
+  },
+  {
+    name: 'IY before r is IH, but for a beginning re-, pre- and de-',
+    example: 'near: N IY1 R = N IH R',
+    counterExample: 'rerun: R IY0 R AH1 N = R IY R AH N',
+    applies: ({ bare, next, spelling }) =>
+      bare === 'IY' && next === 'R' && !/^(re|pre|de|e)w?r/.test(spelling),
+    gives: () => ['IH'],
+  },
+  {
+    name: 'AE before r is EH',
+    example: 'carry: K AE1 R IY0 = K EH R IY',
+    counterExample: 'cat: K AE1 T = K AE T',
+    applies: ({ bare, next }) => bare === 'AE' && next === 'R',
+    gives: () => ['EH'],
+  },
+  {
+    name: 'ER behind a long i or ow is a plain R at the end of fire and flour',
+    example: 'fire: F AY1 ER0 = F AY R',
+    counterExample: 'higher: HH AY1 ER0 = HH AY ER',
+    applies: ({ bare, phones, i, spelling }) =>
+      bare === 'ER' &&
+      /^(AY|AW)/.test(phones[i - 1] ?? '') &&
+      /[iy]re|ir([^aeiouy]|$)|our|owr/.test(spelling),
+    gives: () => ['R'],
+  },
+  {
+    name: 'ER before a vowel is a vowel and r where they are spelt apart',
+    example: 'hurry: HH ER1 IY0 = HH AH R IY',
+    counterExample: 'operate: AA1 P ER0 EY2 T = AA P ER EY T',
+    applies: ({ bare, next, spelling, weak }) =>
+      bare === 'ER' && VOWEL.test(next) && splitsR(spelling, weak, next),
+    gives: ({ weak }) => [weak ? 'AX' : 'AH', 'R'],
+  },
+  {
+    name: 'any other phone is its sound, without stress',
+    example: 'cat: K AE1 T = K AE T',
+    counterExample: 'a: AH0 = AX',
+    applies: () => true,
+    gives: ({ bare }) => [bare],
+  },
+];
+
+/** CMUdict phones with stress to the engine's sounds (see analyze/alignment/sounds.ts), by `PHONE_RULES`. */
 export function cleanPronunciation(spelling: string, phones: readonly string[]): string[] {
   const sounds: string[] = [];
   for (const [i, phone] of phones.entries()) {
-    const next = phones[i + 1] ?? '';
-    const bare = phone.replace(/[012]$/, '');
-    const weak = phone.endsWith('0');
-    if (phone === 'AH0' && next === 'W' && /u[aeio]/.test(spelling) && !/w|qu|gu/.test(spelling))
-      sounds.push('UW');
-    else if (bare === 'W' && sounds.at(-1) === 'UW' && phones[i - 1] === 'AH0') continue;
-    else if (phone === 'AH0' || isWeakEn(spelling, phones, i)) sounds.push('AX');
-    else if (phone === 'IH0' && next !== 'R') sounds.push('IX');
-    else if (phone === 'IH2' && isWeak(phones, i)) sounds.push('IX');
-    else if (bare === 'UW' && next === 'R' && /oor|our/.test(spelling)) sounds.push('UH');
-    else if (bare === 'HH' && next === 'W' && spelling.includes('wh')) continue;
-    else if (bare === 'IY' && next === 'R' && !/^(re|pre|de|e)w?r/.test(spelling)) sounds.push('IH');
-    else if (bare === 'AE' && next === 'R') sounds.push('EH');
-    else if (
-      bare === 'ER' &&
-      /^(AY|AW)/.test(phones[i - 1] ?? '') &&
-      /[iy]re|ir([^aeiouy]|$)|our|owr/.test(spelling)
-    )
-      sounds.push('R');
-    else if (bare === 'ER' && VOWEL.test(next) && splitsR(spelling, weak, next)) {
-      sounds.push(weak ? 'AX' : 'AH', 'R');
-    } else sounds.push(bare);
+    const place = {
+      spelling,
+      phones,
+      i,
+      phone,
+      next: phones[i + 1] ?? '',
+      bare: phone.replace(/[012]$/, ''),
+      weak: phone.endsWith('0'),
+      sounds,
+    };
+    sounds.push(...findRule(PHONE_RULES, place)!.gives(place));
   }
   return sounds;
 }

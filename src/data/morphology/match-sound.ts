@@ -121,27 +121,80 @@ export function matchSuffixSound(
   return near ? 'near' : 'none';
 }
 
-function baseForms(base: Sounds, tail: Sounds, suffix: Suffix, yChanged: boolean): Sounds[] {
-  const forms: Sounds[] = [base];
-  const last = base.at(-1)!;
-  const cut = base.slice(0, -1);
-  const beforeVowel = VOWEL.test(tail[0]!);
-  if (beforeVowel && last === 'ER') forms.push([...cut, 'R'], [...cut, 'W', 'R'], [...cut, 'ER', 'R']);
-  if (beforeVowel && last === 'R') forms.push([...cut, 'ER']);
-  if (beforeVowel && /^[LNM]$/.test(last) && base.at(-2) === 'W') forms.push([...base.slice(0, -2), last]);
-  if (beforeVowel && last === 'NG') forms.push([...base, 'G']);
-  if (last === tail[0]) forms.push(cut);
-  if (suffix.text === 'ly' && last === 'L' && base.at(-2) === 'W') forms.push(base.slice(0, -2));
-  if (!beforeVowel && (last === 'T' || last === 'D') && base.length > 2 && !/^(s|es|ed)$/.test(suffix.text))
-    forms.push(cut);
-  if (yChanged && last === 'IY') forms.push([...cut, 'W']);
-  if (last === 'F' && suffix.text.endsWith('s') && tail[0] === 'Z') forms.push([...cut, 'V']);
+/** A base before the sounds of a suffix. */
+interface BaseSound {
+  readonly base: Sounds;
+  /** The base without its last sound, and that sound. */
+  readonly cut: Sounds;
+  readonly last: string;
+  readonly tail: Sounds;
+  readonly suffix: string;
+  readonly beforeVowel: boolean;
+  readonly yChanged: boolean;
+}
+
+/** How the end of a base may change before a suffix; all that apply are tried. */
+const SOUND_CHANGES: readonly {
+  readonly applies: (place: BaseSound) => boolean;
+  readonly forms: (place: BaseSound) => readonly Sounds[];
+}[] = [
+  {
+    applies: ({ beforeVowel, last }) => beforeVowel && last === 'ER',
+    forms: ({ cut }) => [
+      [...cut, 'R'],
+      [...cut, 'W', 'R'],
+      [...cut, 'ER', 'R'],
+    ],
+  },
+  { applies: ({ beforeVowel, last }) => beforeVowel && last === 'R', forms: ({ cut }) => [[...cut, 'ER']] },
+  {
+    applies: ({ beforeVowel, last, base }) => beforeVowel && /^[LNM]$/.test(last) && base.at(-2) === 'W',
+    forms: ({ base, last }) => [[...base.slice(0, -2), last]],
+  },
+  { applies: ({ beforeVowel, last }) => beforeVowel && last === 'NG', forms: ({ base }) => [[...base, 'G']] },
+  { applies: ({ last, tail }) => last === tail[0], forms: ({ cut }) => [cut] },
+  {
+    applies: ({ suffix, last, base }) => suffix === 'ly' && last === 'L' && base.at(-2) === 'W',
+    forms: ({ base }) => [base.slice(0, -2)],
+  },
+  {
+    applies: ({ beforeVowel, last, base, suffix }) =>
+      !beforeVowel && /^[TD]$/.test(last) && base.length > 2 && !/^(s|es|ed)$/.test(suffix),
+    forms: ({ cut }) => [cut],
+  },
+  { applies: ({ yChanged, last }) => yChanged && last === 'IY', forms: ({ cut }) => [[...cut, 'W']] },
+  {
+    applies: ({ last, suffix, tail }) => last === 'F' && suffix.endsWith('s') && tail[0] === 'Z',
+    forms: ({ cut }) => [[...cut, 'V']],
+  },
   // allegedly and supposedly have a beat more than alleged and supposed.
-  if (suffix.text === 'ly' && last === 'D') forms.push([...cut, 'W', 'D']);
+  {
+    applies: ({ suffix, last }) => suffix === 'ly' && last === 'D',
+    forms: ({ cut }) => [[...cut, 'W', 'D']],
+  },
   // The t is lost in soften and fasten.
-  if (suffix.text === 'en' && last === 'T' && /^(S|F)$/.test(base.at(-2)!)) forms.push(cut);
-  if (last === 'TH' && /^(s|y|er|en)$/.test(suffix.text)) forms.push([...cut, 'DH']);
-  return forms;
+  {
+    applies: ({ suffix, last, base }) => suffix === 'en' && last === 'T' && /^(S|F)$/.test(base.at(-2)!),
+    forms: ({ cut }) => [cut],
+  },
+  {
+    applies: ({ last, suffix }) => last === 'TH' && /^(s|y|er|en)$/.test(suffix),
+    forms: ({ cut }) => [[...cut, 'DH']],
+  },
+];
+
+function baseForms(base: Sounds, tail: Sounds, suffix: Suffix, yChanged: boolean): Sounds[] {
+  const place = {
+    base,
+    cut: base.slice(0, -1),
+    last: base.at(-1)!,
+    tail,
+    suffix: suffix.text,
+    beforeVowel: VOWEL.test(tail[0]!),
+    yChanged,
+  };
+  const changes = SOUND_CHANGES.filter(({ applies }) => applies(place));
+  return [base, ...changes.flatMap(({ forms }) => forms(place))];
 }
 
 /** Consonants in order with vowels as one mark each, so that loss and shift of vowels do not count. */
