@@ -25,6 +25,7 @@ export { createJudge, type Judge, type WordAnalyzer } from './standing/judge.ts'
 export { parseGroup } from './standing/parse-group.ts';
 export { parseSequence } from './standing/parse-sequence.ts';
 export { hasBit } from './standing/pattern-bits.ts';
+export { isBlend } from './standing/pattern-roles.ts';
 export { remember } from './standing/remember.ts';
 export { rememberWords, type WordWeigher } from './standing/remember-words.ts';
 export { unknownName } from './standing/unknown-name.ts';

@@ -30,7 +30,7 @@ export function readHtml(html: string): OpenedText {
   });
   try {
     const document = new window.DOMParser().parseFromString(html, 'text/html');
-    const text = textOf(document.body)
+    const text = textWithin(document.body)
       .replace(/ +/g, ' ')
       .split(/\s*\u2029\s*/)
       .filter((block) => block !== '')
@@ -44,7 +44,7 @@ export function readHtml(html: string): OpenedText {
 function titleOf({ documentElement }: Document): string {
   const title = findFirst(documentElement, 'TITLE')?.textContent ?? '';
   const heading = title.trim() === '' ? findFirst(documentElement, 'H1') : undefined;
-  return (heading ? textOf(heading) : title).replace(/\s+/g, ' ').trim();
+  return (heading ? textWithin(heading) : title).replace(/\s+/g, ' ').trim();
 }
 
 /** Not in a drawing, whose parts have titles. */
@@ -58,7 +58,7 @@ function findFirst(root: Element, name: string): Element | undefined {
 }
 
 /** Kept on a stack of its own, because pages nest deeper than calls may. */
-function textOf(root: Element): string {
+function textWithin(root: Element): string {
   const pieces: string[] = [];
   const waiting: (Node | string)[] = [root];
   for (let next = waiting.pop(); next !== undefined; next = waiting.pop()) {

@@ -31,7 +31,7 @@ export async function runCommand(
     const text = await command();
     if (text !== undefined) await printWhole(`${text.trimEnd()}\n`);
   } catch (error) {
-    const problem = explain(error, usage);
+    const problem = explainMisuse(error, usage);
     if (problem === null) throw error;
     process.stderr.write(`${problem}\n`);
     process.exitCode = error instanceof OutputFault ? OUTPUT_FAILED : WRONG_USE;
@@ -41,7 +41,7 @@ export async function runCommand(
 const WRONG_USE = 2;
 const OUTPUT_FAILED = 3;
 
-function explain(error: unknown, usage: string): string | null {
+function explainMisuse(error: unknown, usage: string): string | null {
   if (error instanceof InputError || error instanceof OutputFault) return error.message;
   // What node:util parseArgs throws for an option it does not know, or one without its value.
   if (error instanceof TypeError && 'code' in error && String(error.code).startsWith('ERR_PARSE_ARGS')) {

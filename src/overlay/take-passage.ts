@@ -14,7 +14,7 @@ export async function takePassage(doc: Document, scope: Scope, signal: AbortSign
     const parent = block.nodes[0]!.parentElement;
     // Verse is set in lines that a style keeps.
     const keepsLines = parent !== null && /pre|break/.test(getComputedStyle(parent).whiteSpace);
-    const text = textOf(block, scope);
+    const text = textOfBlock(block, scope);
     for (const line of keepsLines ? text.split('\n') : [text]) {
       const tidied = tidy(line);
       if (tidied) lines.push({ ...kind, text: tidied });
@@ -29,7 +29,7 @@ export async function takePassage(doc: Document, scope: Scope, signal: AbortSign
 }
 
 /** The words of a block; where only a part is wanted, from its first word to its last. */
-function textOf(block: TextBlock, { covers }: Scope): string {
+function textOfBlock(block: TextBlock, { covers }: Scope): string {
   const { nodes, parted, broken } = block;
   const kept = nodes.filter((node) => !isFootnoteMark(node));
   if (covers) {

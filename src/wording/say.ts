@@ -57,12 +57,12 @@ export function say<Id extends TextId>(id: Id, ...filling: Filling<Id>): string 
 /** The same with anything in the holes, elements too: the pieces in order, for a view to put side by side. */
 export function sayWith<Id extends TextId, T>(id: Id, ...filling: Filling<Id, T>): (string | T)[] {
   const holes = (filling[0] ?? {}) as Readonly<Record<string, T>>;
-  return textOf(id, holes.count)
+  return wordingOf(id, holes.count)
     .split(HOLE)
     .map((piece, i) => (i % 2 === 0 ? piece : writeHole(holes[piece]!)));
 }
 
-function textOf(id: TextId, count: unknown): string {
+function wordingOf(id: TextId, count: unknown): string {
   const name = id.replace('.', '_');
   if (typeof count === 'number') {
     rules ??= new Intl.PluralRules(spokenLanguage());

@@ -17,6 +17,7 @@ import {
   vet,
 } from '../../src/analyze/index.ts';
 import type { Group, Sequence } from '../../src/analyze/types.ts';
+import { vetLine } from '../../src/cli/vet-line.ts';
 import { EverythingFileError, readEverything } from '../../src/host/files/everything-file.ts';
 import { PassageFileError, readPassages } from '../../src/host/files/passage-file.ts';
 import { readShareFile, ShareError } from '../../src/host/files/share-file.ts';
@@ -48,12 +49,15 @@ import { StorageFault } from '../../src/host/store/store-item.ts';
 import { reconcile } from '../../src/host/sync/reconcile.ts';
 import { loadSyncState } from '../../src/host/sync/sync-state.ts';
 import { makePart, parts, planOf, startPlan } from '../../src/lesson/index.ts';
+import { findDraft } from '../../src/pages/desk/draft.ts';
+import { loadReportText, ReportFault, type ReportText } from '../../src/pages/report/report-text.ts';
 import { parseChoices } from '../../src/passage/print/sheet-choices.ts';
 import { setVersion, versionFor } from '../../src/passage/versions.ts';
 import { createSwapper } from '../../src/swap/create-swapper.ts';
 import { openSwaps } from '../../src/swap/open-swaps.ts';
 import { listenForFaults } from '../fakes/listen-for-faults.ts';
 import { kept } from '../fakes/local-storage.ts';
+import { withName } from '../fakes/with-name.ts';
 import { lessonInput } from '../lesson/load-lesson.ts';
 import { loadAnalyzer } from '../load-analyzer.ts';
 import { loadSavedFile, loadStoredShapes } from '../stored/stored-shapes.ts';
@@ -67,21 +71,6 @@ beforeEach(() => kept.clear());
 
 const NAMES = Object.getOwnPropertyNames(Object.prototype);
 const shapes = loadStoredShapes(1).local;
-
-/** A value with one of its texts, or one of its keys, replaced by a name: one for each place. */
-function* withName(value: unknown, name: string): Generator<unknown> {
-  if (typeof value === 'string') yield name;
-  if (Array.isArray(value))
-    for (const [i, item] of value.entries())
-      for (const changed of withName(item, name)) yield value.with(i, changed);
-  else if (typeof value === 'object' && value !== null) {
-    const entries = Object.entries(value);
-    for (const [i, [key, item]] of entries.entries()) {
-      yield Object.fromEntries(entries.with(i, [name, item]));
-      for (const changed of withName(item, name)) yield Object.fromEntries(entries.with(i, [key, changed]));
-    }
-  }
-}
 
 const NAMED = NAMES.map((name) => [name] as const);
 
@@ -136,6 +125,20 @@ describe.each(KINDS)('%s', (name) => {
       expectRead(() => readPassages(JSON.stringify(changed)).forEach(expectPassage), PassageFileError);
     await expectLines('shelf-1.jsonl', name, readShelfFile, ShelfFileError);
     await expectLines('everything-1.jsonl', name, readEverything, EverythingFileError);
+    for (const changed of withName({ id: 'tide', ...loadStoredShapes(1).desk.passages[0] }, name)) {
+      session.set(`draft ${name}`, JSON.stringify(changed));
+      const draft = findDraft(name);
+      if (draft) expectPassage(draft);
+    }
+    for (const changed of withName(reported, name)) {
+      session.set('report-tab-7', JSON.stringify(changed));
+      const text = await loadReportText('#tab/7').catch((error: unknown) => error);
+      if (!(text instanceof ReportFault)) expect(typeof (text as ReportText).title).toBe('string');
+    }
+    for (const changed of withName({ id: 1, text: 'A net.', html: '<p>A net.' }, name)) {
+      const { json } = vetLine(JSON.stringify(changed), 1, () => []);
+      expect(Object.keys(JSON.parse(json) as object)).toContain('id');
+    }
     for (const changed of withName({ paper: 'a4', font: 'book', gaps: 'wide', size: 18 }, name))
       expect(typeof parseChoices(changed).paper).toBe('string');
   }, 60_000);
@@ -163,6 +166,13 @@ describe.each(NAMED)('%s', (name) => {
     expect(await loadLesson({ group: name, passage: name })).toBe(null);
     expect(planOf(startPlan(1), name).chosen).toEqual({});
     expectPassage({ title: 'A net', source, original: 'A net.', versions: {} });
+    const versions = Object.fromEntries([
+      [name, { text: 'Bram.', storyWords: [{ word: name, meaning: name }] }],
+    ]);
+    const passage = { title: name, source, original: name, versions };
+    const file = JSON.stringify({ 'wordreach-passages': 1, passages: [passage] });
+    expect(readPassages(file)).toEqual([passage]);
+    expect(Object.keys(readPassages(file)[0]!.versions)).toEqual([name]);
     expect(reconcile(Object.fromEntries([[name, 'a']]), {}, {}, 1).toThere).toEqual(
       Object.fromEntries([[name, { changed: 1, text: 'a' }]]),
     );
@@ -243,6 +253,22 @@ const analyzer = loadAnalyzer();
 const swapper = createSwapper(
   openSwaps(readFileSync(new URL('../../public/data/swaps.bin', import.meta.url))),
 );
+const session = new Map<string, string>();
+const area = {
+  getItem: (key: string) => session.get(key) ?? null,
+  setItem: (key: string, value: string) => void session.set(key, value),
+};
+vi.stubGlobal('localStorage', area);
+vi.stubGlobal('sessionStorage', area);
+const reported: ReportText = {
+  title: 'A net',
+  source: 'Wilma Falk',
+  words: [['net', 1]],
+  skipped: 0,
+  groupId: 'herons',
+  adapted: false,
+  storyWords: ['quay'],
+};
 const source = { url: null, byline: null, date: null };
 const sequence: Sequence = {
   id: 'quay-steps',

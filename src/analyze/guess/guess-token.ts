@@ -37,6 +37,6 @@ export function tokensOf(word: string, built: BuiltWord): GuessToken[] | null {
 }
 
 /** One string for each token, to tell tokens apart, stress aside. */
-export function keyOf({ role, text, letters, sound, spells }: GuessToken): string {
+export function nameOfToken({ role, text, letters, sound, spells }: GuessToken): string {
   return `${role} ${text} ${letters} ${sound} ${spells ?? ''}`;
 }

@@ -2,7 +2,7 @@ import type { BuiltWord } from '../build/built-word.ts';
 import { buildFromTokens } from './build-from-tokens.ts';
 import { TRAIT_STEP, traitsOf, traitToken } from './choice-traits.ts';
 import { createFindTokens } from './find-tokens.ts';
-import { keyOf, tokensOf } from './guess-token.ts';
+import { nameOfToken, tokensOf } from './guess-token.ts';
 import { DONE } from './model-format.ts';
 import { type GuessModel, openModel } from './open-model.ts';
 
@@ -41,9 +41,9 @@ function open(bytes: Uint8Array) {
   const findTokens = createFindTokens(model);
   const numbers = new Map<string, number[]>();
   for (const [i, token] of model.tokens.entries()) {
-    const known = numbers.get(keyOf(token));
+    const known = numbers.get(nameOfToken(token));
     if (known) known.push(i);
-    else numbers.set(keyOf(token), [i]);
+    else numbers.set(nameOfToken(token), [i]);
   }
   const traits = model.tokens.map(traitToken);
 
@@ -72,7 +72,7 @@ function open(bytes: Uint8Array) {
       return best;
     },
     costOf(word: string, built: BuiltWord): number {
-      const spelt = tokensOf(word, built)?.map((token) => numbers.get(keyOf(token)) ?? []);
+      const spelt = tokensOf(word, built)?.map((token) => numbers.get(nameOfToken(token)) ?? []);
       const found = spelt ? placeStress(model, spelt) : null;
       return found ? found.cost - credit(word, found.tokens) : Infinity;
     },

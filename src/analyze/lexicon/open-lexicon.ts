@@ -10,14 +10,14 @@ import {
   RARE_UNITS,
   type TableHeader,
 } from './table-format.ts';
-import type { AffixForm, ListedWord, MadeBy, ReadingRecord, Spelling } from './word-record.ts';
+import type { AffixForm, MadeBy, ReadingRecord, Spelling, TableWord } from './word-record.ts';
 
 /** The table of known words. */
 export interface Lexicon {
   /** Number of words. */
   readonly size: number;
   /** What the table holds of a word in lower case with straight apostrophes, or null. */
-  find(word: string): ListedWord | null;
+  find(word: string): TableWord | null;
 }
 
 /**
@@ -38,7 +38,7 @@ export function openLexicon(bytes: Uint8Array): Lexicon {
   const affixes = header.affixes.map(([letters, sound, kind]): AffixForm => ({ letters, sound, kind }));
   const blockAt = (block: number): number => start + view.getUint32(offsets + 4 * block, true);
 
-  function find(word: string): ListedWord | null {
+  function find(word: string): TableWord | null {
     const wanted = asciiBytes(word);
     if (wanted === null || size === 0) return null;
     let low = 0;
@@ -86,7 +86,7 @@ export function openLexicon(bytes: Uint8Array): Lexicon {
   const marks = bytes.length - Math.ceil(size / 8);
   const isCommon = (place: number): boolean => (bytes[marks + (place >> 3)]! & (1 << (place & 7))) !== 0;
 
-  function decode(from: number, end: number, common: boolean): ListedWord {
+  function decode(from: number, end: number, common: boolean): TableWord {
     const readings: ReadingRecord[] = [];
     let at = from;
     let homograph = false;

@@ -42,6 +42,6 @@ export interface WordRecord {
 }
 
 /** A word as the table gives it back. */
-export interface ListedWord extends WordRecord {
+export interface TableWord extends WordRecord {
   readonly usage: Usage;
 }

@@ -3,7 +3,7 @@ import type { Phrase } from './phrases.ts';
 import type { Lexeme } from './split-lexemes.ts';
 
 /** A heading that a list follows; `strong`: the list is announced by a colon or brackets. */
-export interface Scope {
+export interface HeadingScope {
   readonly heading: Phrase;
   readonly chunk: Chunk;
   strong: boolean;
@@ -23,7 +23,7 @@ export class ClauseState {
   saidAsLetters = false;
   /** Something divides what comes from what came. */
   broken = true;
-  scope: Scope | null = null;
+  scope: HeadingScope | null = null;
   /** Examples follow. */
   hinting = false;
   /** Examples were listed up to the last comma: "as in go, me". */
@@ -39,7 +39,7 @@ export class ClauseState {
   loose = false;
   readonly chunks: Chunk[] = [];
   /** The last heading without letters, after a comma: "digraphs, such as sh". */
-  dormant: Scope | null = null;
+  dormant: HeadingScope | null = null;
   /** The heading before a colon; it goes for the headings listed after it: "y as a vowel: long i, long e". */
   announced: Phrase | null = null;
   /** Where the letters to come stand: "at the end: st, sk". */

@@ -8,7 +8,7 @@ export function isWeakVowel({ family, id }: Pattern): boolean {
 }
 
 /** Two or three consonants each heard: st in stop; not sh in ship. */
-export function isBlend({ family }: Pattern): boolean {
+export function isBlend({ family }: Pick<Pattern, 'family'>): boolean {
   return family === 'initial blend' || family === 'final blend';
 }
 

@@ -38,7 +38,7 @@ export function cutText(text: string, nameReading?: NameReading): Token[] {
         continue;
       }
       const piece = text.slice(token.start, token.end);
-      const shown = keyOf(piece);
+      const shown = plainLetters(piece);
       token.key = shown.toLowerCase();
       if (token.kind === 'word' && mayBeName(shown, token.key)) {
         endOfTitle ??= endOfQuotedTitle(text, tokens, from, to);
@@ -78,7 +78,7 @@ function opening(shown: string, small: string): WordKey {
 }
 
 /** Letters that look like two (the ligature of fish in a PDF) or are as wide as two are plain letters to a reader. */
-function keyOf(shown: string): string {
+function plainLetters(shown: string): string {
   if (/^[A-Za-z']+$/.test(shown)) return shown;
   const plain = shown.replace(/-\r?\n|[\u00AD\u200B-\u200D\u2060\uFEFF]/g, '').replace(/[’ʼ＇´`‛′]/g, "'");
   return plain.normalize(/[\uFB00-\uFB06\uFF21-\uFF5A]/.test(plain) ? 'NFKC' : 'NFC');

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { hasVowel, mergeWeak } from '../../analyze/alignment/sounds.ts';
 import { buildRecord } from '../../analyze/build/build-word.ts';
 import type { BuiltWord } from '../../analyze/build/built-word.ts';
-import { type GuessToken, keyOf, tokensOf } from '../../analyze/guess/guess-token.ts';
+import { type GuessToken, nameOfToken, tokensOf } from '../../analyze/guess/guess-token.ts';
 import { type ModelHeader, ROLES } from '../../analyze/guess/model-format.ts';
 import type { WordRecord } from '../../analyze/lexicon/word-record.ts';
 import { cleanPronunciation } from '../lexicon/clean-pronunciation.ts';
@@ -74,7 +74,7 @@ function readWeights(): Int8Array {
 }
 
 function fullKeyOf(token: GuessToken): string {
-  return `${keyOf(token)} ${token.stressed ? 1 : 0}`;
+  return `${nameOfToken(token)} ${token.stressed ? 1 : 0}`;
 }
 
 /** Says where the main stress is, by the pronunciation that has the same sounds, or else as many vowels. */

@@ -24,7 +24,7 @@ export function writeTable(
   records: ReadonlyMap<string, WordRecord>,
   usageOf: (word: string) => Usage,
 ): Uint8Array {
-  const units = rankByUse(unitsIn(records), keyOf);
+  const units = rankByUse(unitsIn(records), keyOfUnit);
   const affixes = rankByUse(affixesIn(records), keyOfAffix);
   const codes = chooseCodes(records, units.place, units.list.length);
   const header: TableHeader = {
@@ -185,8 +185,8 @@ function* affixesIn(records: ReadonlyMap<string, WordRecord>): Generator<AffixFo
   }
 }
 
-const keyOf = ({ letters, sound }: Spelling): string => `${letters}:${sound}`;
-const keyOfAffix = (affix: AffixForm): string => `${keyOf(affix)}:${affix.kind}`;
+const keyOfUnit = ({ letters, sound }: Spelling): string => `${letters}:${sound}`;
+const keyOfAffix = (affix: AffixForm): string => `${keyOfUnit(affix)}:${affix.kind}`;
 
 function rankByUse<T>(uses: Iterable<T>, key: (one: T) => string): { list: T[]; place: (one: T) => number } {
   const counts = new Map<string, { one: T; count: number }>();

@@ -6,6 +6,8 @@ import type { Answer, Given, Question, ToBackground, ToPage } from './messages.t
 
 /** A frame that has not answered for so long is left out, in milliseconds: it may hang, as those of adverts do. */
 const FRAME_LIMIT = 1000;
+/** The page itself, among its frames. */
+export const PAGE = 0;
 
 /** Asks the background; it is woken when it sleeps, and asked once more when it is stopped before it answers. Rejects when the extension was updated meanwhile. */
 export async function askBackground<N extends keyof ToBackground>(
@@ -38,16 +40,24 @@ export async function askPage<N extends keyof ToPage>(
 }
 
 /**
- * The frames of a tab that may be read, the page itself (0) first. At once, whether they have loaded or not: else the browser
+ * The frames within the page of a tab that may be read, without the page itself. At once, whether they have loaded or not: else the browser
  * would wait for all of them, and one that never loads would keep it waiting. Rejects where none may be read.
  */
-export async function listFrames(tab: number): Promise<number[]> {
+export async function listInnerFrames(tab: number): Promise<number[]> {
   const results = await browser.scripting.executeScript({
     target: { tabId: tab, allFrames: true },
     injectImmediately: true,
     func: () => undefined,
   });
-  return results.map(({ frameId }) => frameId).sort((a, b) => a - b);
+  return results
+    .map(({ frameId }) => frameId)
+    .filter((frame) => frame !== PAGE)
+    .sort((a, b) => a - b);
+}
+
+/** The page and the frames within it; the page alone where they may not be read. */
+async function listAllFrames(tab: number): Promise<number[]> {
+  return [PAGE, ...(await listInnerFrames(tab).catch(() => []))];
 }
 
 /** Asks a frame, and waits no longer than a frame is waited for. */
@@ -58,7 +68,7 @@ function askFrame<N extends keyof ToPage>(
   frame: number,
 ): Promise<Answer<ToPage, N> | null | 'late'> {
   const asked = askPage(tab, ask, given, frame);
-  if (frame === 0) return asked;
+  if (frame === PAGE) return asked;
   return new Promise((resolve) => {
     const timer = setTimeout(() => resolve('late'), FRAME_LIMIT);
     void asked.then((answer) => {
@@ -74,7 +84,7 @@ export async function askFrames<N extends keyof ToPage>(
   ask: N,
   given: Given<ToPage, N>,
 ): Promise<NonNullable<Answer<ToPage, N>>[]> {
-  const frames = await listFrames(tab).catch(() => [0]);
+  const frames = await listAllFrames(tab);
   const answers = await Promise.all(frames.map((frame) => askFrame(tab, ask, given, frame)));
   return answers.filter((answer) => answer !== null && answer !== 'late') as NonNullable<Answer<ToPage, N>>[];
 }
@@ -84,10 +94,10 @@ export async function askFrames<N extends keyof ToPage>(
  * Nothing when the page is not shaded.
  */
 export async function* followWords(tab: number): AsyncGenerator<PageWords> {
-  const top = await askPage(tab, 'words', undefined as never, 0);
+  const top = await askPage(tab, 'words', undefined as never, PAGE);
   if (!top) return;
   yield join([top], 0);
-  const frames = (await listFrames(tab).catch(() => [])).filter((frame) => frame !== 0);
+  const [, ...frames] = await listAllFrames(tab);
   const waiting = new Map(
     frames.map((frame) => [
       frame,
@@ -135,7 +145,7 @@ function join(parts: readonly FrameWords[], silentFrames: number): PageWords {
 
 /** Goes to the n-th place of a word in a page and its frames, counting on from the first after the last. */
 export async function goToPlace(tab: number, key: string, n: number): Promise<boolean> {
-  const frames = await listFrames(tab).catch(() => [0]);
+  const frames = await listAllFrames(tab);
   const find = async (wanted: number): Promise<number | null> => {
     let before = 0;
     for (const frame of frames) {

@@ -1,6 +1,6 @@
 import type { PagePart } from '../../contract/page-contract.ts';
 import { browser } from '../browser.ts';
-import { askPage, listFrames } from './client.ts';
+import { askPage, listInnerFrames, PAGE } from './client.ts';
 import { explainClosedPage, explainRefusal } from './explain-closed-page.ts';
 import { hearMessages, type Sender } from './hear-messages.ts';
 import { isPageNews } from './messages.ts';
@@ -30,10 +30,10 @@ export async function toggleShading(tab: number): Promise<void> {
  * where that is not allowed. Once in a while Chromium refuses right after the click that allowed it, so it is asked twice.
  */
 export async function shadePage(tab: number): Promise<void> {
-  const [done] = await inject(tab, 0).catch(async () => {
+  const [done] = await inject(tab, PAGE).catch(async () => {
     if (await askPage(tab, 'start', undefined as never)) return [true];
     await new Promise((resolve) => setTimeout(resolve, GRANT));
-    return inject(tab, 0);
+    return inject(tab, PAGE);
   });
   if (!done) throw new Error('Nothing runs in this page.');
 }
@@ -43,10 +43,8 @@ export async function shadePage(tab: number): Promise<void> {
  * takes some 25 ms. One that has gone meanwhile costs no other.
  */
 export async function shadeFrames(tab: number): Promise<void> {
-  const frames = await listFrames(tab);
-  await Promise.all(
-    frames.filter((frame) => frame !== 0).map((frame) => inject(tab, frame).catch(() => undefined)),
-  );
+  const frames = await listInnerFrames(tab);
+  await Promise.all(frames.map((frame) => inject(tab, frame).catch(() => undefined)));
 }
 
 function inject(tab: number, frame: number): Promise<unknown[]> {

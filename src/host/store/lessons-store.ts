@@ -12,13 +12,13 @@ const PREFIX = 'lesson/';
 
 /** The plan that was kept for a lesson; null while there is none. */
 export async function loadLesson(name: LessonName): Promise<LessonPlan | null> {
-  const key = keyOf(name);
+  const key = itemOf(name);
   return parsePlan(await readItem(key));
 }
 
 /** Keeps the plan of a lesson in this browser. Rejects with `StorageFault`. */
 export function keepLesson(name: LessonName, plan: LessonPlan): Promise<void> {
-  return storeItem(keyOf(name), plan);
+  return storeItem(itemOf(name), plan);
 }
 
 /** Forgets the lessons of groups and passages that were deleted. */
@@ -31,6 +31,6 @@ export async function forgetLessons(isThere: (name: LessonName) => boolean): Pro
   if (gone.length > 0) await browser.storage.local.remove(gone);
 }
 
-function keyOf({ group, passage }: LessonName): string {
+function itemOf({ group, passage }: LessonName): string {
   return `${PREFIX}${group}/${passage ?? ''}`;
 }

@@ -1,3 +1,4 @@
+import { CLIMB_MARKS } from '../../analyze/index.ts';
 import { readItem, storeItem } from './store-item.ts';
 import { watchStored } from './watch-stored.ts';
 
@@ -6,9 +7,6 @@ const KEY = 'shelf-mark';
 /** The least and the greatest mark a teacher may set, in percent of running words. */
 export const LOWEST_MARK = 90;
 export const HIGHEST_MARK = 100;
-
-/** With this reach a text counts as read with help: E. A. Betts 1946, from memory (see `CLIMB_MARKS`). */
-const DEFAULT_MARK = 95;
 
 /** The reach from which on a text of the shelf reads, in whole percent. */
 export async function loadMark(): Promise<number> {
@@ -28,5 +26,5 @@ export function watchMark(onChange: (mark: number) => void, signal: AbortSignal)
 function readMark(stored: unknown): number {
   return Number.isInteger(stored) && (stored as number) >= LOWEST_MARK && (stored as number) <= HIGHEST_MARK
     ? (stored as number)
-    : DEFAULT_MARK;
+    : CLIMB_MARKS.withHelp;
 }

@@ -35,11 +35,11 @@ export async function storeItems(items: Readonly<Record<string, unknown>>): Prom
   try {
     await browser.storage.local.set(items);
   } catch (error) {
-    throw new StorageFault(explain(error), { cause: error });
+    throw new StorageFault(explainUnstored(error), { cause: error });
   }
 }
 
-function explain(error: unknown): string {
+function explainUnstored(error: unknown): string {
   const why = whyOf(error);
   return /quota/i.test(why) ? say('host.storageFull') : say('host.storageFailed', { why });
 }

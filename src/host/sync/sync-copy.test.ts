@@ -1,4 +1,6 @@
 import { beforeEach, expect, test, vi } from 'vitest';
+import { withName } from '../../../tests/fakes/with-name.ts';
+import { parseGroup, parseSequence } from '../../analyze/index.ts';
 import { changeGroups, loadGroups } from '../store/groups-store.ts';
 import { changeSequences, loadSequences } from '../store/sequences-store.ts';
 import { packText, unpackText } from './pack-text.ts';
@@ -159,3 +161,36 @@ test('nothing is copied while it is off', async () => {
   await rename('Terns');
   expect(fake.account.size).toBe(0);
 });
+
+test.each(['constructor', '__proto__', 'toString', 'hasOwnProperty'])(
+  'copies with %s in any place of them, or as their id, do no harm',
+  async (name) => {
+    const group = {
+      name: 'Terns',
+      sequence: 'quay-steps',
+      step: 1,
+      alsoTaught: ['ai'],
+      options: { wh: 'free' },
+    };
+    const steps = [{ title: 'First', teaches: ['m'], bySight: ['the'] }];
+    const sequence = { id: 'quay-steps', name: 'Quay steps', source: 'own', licence: 'own', steps };
+    let changed = Date.now();
+    for (const [kind, item] of [
+      ['group', group],
+      ['sequence', sequence],
+    ] as const)
+      for (const other of withName(item, name)) {
+        const packed = await packText(JSON.stringify(other));
+        fake.account.set(`${kind}:${name}`, { changed: ++changed, packed });
+        for (const copy of withName({ changed: 'now', packed }, name)) {
+          fake.account.set(`${kind}:other`, copy);
+          await copyNow();
+        }
+        const { groups, chosen } = await loadGroups();
+        expect(Object.hasOwn(groups, chosen)).toBe(true);
+        for (const each of Object.values(groups)) expect(parseGroup(each)).toEqual(each);
+        for (const each of Object.values((await loadSequences()).own))
+          expect(parseSequence(each)).toEqual(each);
+      }
+  },
+);

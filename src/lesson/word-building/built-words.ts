@@ -2,7 +2,7 @@ import type { Affix, PatternId } from '../../analyze/types.ts';
 import type { KnownWord, KnownWords } from '../known-words.ts';
 
 /** A word of two parts, both of which the group can read: hope + ing. */
-export interface BuiltWord {
+export interface TwoPartWord {
   readonly word: KnownWord;
   readonly base: string;
   readonly affix: Affix;
@@ -12,13 +12,13 @@ export interface BuiltWord {
   readonly sound: string | null;
 }
 
-const found = new WeakMap<KnownWords, readonly BuiltWord[]>();
+const found = new WeakMap<KnownWords, readonly TwoPartWord[]>();
 
 /**
  * The words a group can read that are a base it can read with one thing added, commonest first: hoping, unpack, raincoat; not
  * hopefully (two endings), nor a word whose base is not known yet.
  */
-export function builtWords(known: KnownWords): readonly BuiltWord[] {
+export function builtWords(known: KnownWords): readonly TwoPartWord[] {
   let built = found.get(known);
   if (!built) {
     built = known.words.flatMap((word) => build(word, known));
@@ -27,7 +27,7 @@ export function builtWords(known: KnownWords): readonly BuiltWord[] {
   return built;
 }
 
-function build(word: KnownWord, known: KnownWords): BuiltWord[] {
+function build(word: KnownWord, known: KnownWords): TwoPartWord[] {
   const { base, affixes, units, requires, madeOf, source } = word.reading;
   const [affix] = affixes;
   if (base === null || affix === undefined || affixes.length > 1 || word.homograph) return [];

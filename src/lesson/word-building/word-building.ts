@@ -7,7 +7,7 @@ import type { LessonBlock, PartMaker } from '../lesson-part.ts';
 import { numberChoice } from '../number-choice.ts';
 import type { Picker } from '../picker.ts';
 import { affixMeanings, changeNames, changeRules, leRule } from './building-rules.ts';
-import { type BuiltWord, builtWords } from './built-words.ts';
+import { builtWords, type TwoPartWord } from './built-words.ts';
 import { wrongSpellings } from './wrong-spellings.ts';
 
 /** Fewer words are no list. */
@@ -71,20 +71,20 @@ function listBuildable({ known, focus, judge }: LessonInput): PatternId[] {
 
 /** Those of the passage first, the rest by frequency, in the order of difficulty: short ones first. */
 function pickWords(
-  words: readonly BuiltWord[],
+  words: readonly TwoPartWord[],
   input: LessonInput,
   count: number,
   picker: Picker,
-): BuiltWord[] {
+): TwoPartWord[] {
   const there = wordsOf(input);
   const inPassage = words.filter(({ word }) => there.has(word.word)).slice(0, count);
   const others = words.filter((word) => !inPassage.includes(word));
   const more = picker.pickEarly(others.slice(0, 60), count - inPassage.length);
-  const byLength = (a: BuiltWord, b: BuiltWord): number => a.word.word.length - b.word.word.length;
+  const byLength = (a: TwoPartWord, b: TwoPartWord): number => a.word.word.length - b.word.word.length;
   return [...inPassage, ...more].sort(byLength);
 }
 
-function buildBlock(what: PatternId, words: readonly BuiltWord[], input: LessonInput): LessonBlock {
+function buildBlock(what: PatternId, words: readonly TwoPartWord[], input: LessonInput): LessonBlock {
   const { affix } = words[0]!;
   const isSaid = words.every(({ affix }) => affix.kind === 'suffix' && /^(s|es|ed)$/.test(affix.text));
   const isChanged = words.some(({ affix }) => affix.change !== 'none');
@@ -113,10 +113,10 @@ function buildBlock(what: PatternId, words: readonly BuiltWord[], input: LessonI
 }
 
 /** The rule in a sentence, with a word that follows it and one that does not. */
-function ruleOf(what: PatternId, words: readonly BuiltWord[], { known }: LessonInput): string {
+function ruleOf(what: PatternId, words: readonly TwoPartWord[], { known }: LessonInput): string {
   const { affix } = words[0]!;
   const all = builtWords(known);
-  const show = ({ base, affix, word }: BuiltWord): string =>
+  const show = ({ base, affix, word }: TwoPartWord): string =>
     affix.kind === 'prefix'
       ? `${affix.text} + ${base} = ${word.word}`
       : `${base} + ${affix.text} = ${word.word}`;
@@ -153,8 +153,8 @@ function ruleOf(what: PatternId, words: readonly BuiltWord[], { known }: LessonI
 
 /** A base that looks as if it would change too, and does not: playing, hopeful, helping. */
 function isNearMiss(
-  { base, affix: { text } }: BuiltWord,
-  { change, text: asked }: BuiltWord['affix'],
+  { base, affix: { text } }: TwoPartWord,
+  { change, text: asked }: TwoPartWord['affix'],
 ): boolean {
   if (change === 'y-to-i') return base.endsWith('y');
   if (change === 'drop-e') return /[^aeiou]e$/.test(base) && !/^e?s$/.test(text);
@@ -173,7 +173,7 @@ function changeBlock(
     ({ affix }) =>
       affix.kind === 'suffix' && /^(ing|ed|er|est|y|es|ly|ful|less|ness|en|able)$/.test(affix.text),
   );
-  const isAsked = ({ patterns }: BuiltWord): boolean =>
+  const isAsked = ({ patterns }: TwoPartWord): boolean =>
     what.startsWith('change-') ? patterns.includes(what) : patterns.some((id) => id.startsWith('change-'));
   const changed = suffixed.filter(isAsked);
   if (

@@ -1,4 +1,4 @@
-import { catalogue } from '../../analyze/index.ts';
+import { catalogue, isBlend } from '../../analyze/index.ts';
 import type { PatternId } from '../../analyze/types.ts';
 import type { Picker } from '../picker.ts';
 import { differInOneSound, isAffix, isOneSound, isVowel, patternOf, soundOf } from './list-units.ts';
@@ -79,7 +79,10 @@ function whatShows(
   const families = lost.map((id) => familyOf.get(id)!);
   const unit = from.units[place]!;
   if (kind === 'drop') {
-    if (!isAffix(unit)) return families.some(isBlend) && !from.built && isOneSound(unit) ? 'more' : null;
+    if (!isAffix(unit))
+      return families.some((family) => isBlend({ family })) && !from.built && isOneSound(unit)
+        ? 'more'
+        : null;
     if (families.includes('spelling change')) return 'changed';
     return families.some(isEnded) ? 'added' : null;
   }
@@ -98,10 +101,6 @@ function whatShows(
 const familyOf = new Map(catalogue.map(({ id, family }) => [id, family]));
 /** What is no one unit of a word: a pair cannot show it. */
 const WHOLE = new Set(['syllable type', 'syllable count', 'final syllable', 'consonant-le', 'schwa']);
-
-function isBlend(family: string): boolean {
-  return family.endsWith(' blend');
-}
 
 /** What shows beside the word without its ending or beginning. */
 function isEnded(family: string): boolean {

@@ -30,7 +30,7 @@ export function listRimes({ bank, analyzer }: LessonInput): IsUsualRime {
       const rime = cutInHalves(word, reading)?.rime;
       if (!rime) continue;
       const counts = rimes.get(rime.letters) ?? new Map<string, number>();
-      const sound = heardIn(rime.sound);
+      const sound = rimeAsHeard(rime.sound);
       rimes.set(rime.letters, counts.set(sound, (counts.get(sound) ?? 0) + 1));
       if (isPlain(word, null, bank)) plain.add(`${rime.letters} ${sound}`);
     }
@@ -38,14 +38,14 @@ export function listRimes({ bank, analyzer }: LessonInput): IsUsualRime {
   const isUsual: IsUsualRime = (rime, sound) => {
     const counts = rimes.get(rime);
     const all = [...(counts?.values() ?? [])].reduce((sum, count) => sum + count, 0);
-    const saidSo = counts?.get(heardIn(sound)) ?? 0;
-    return saidSo >= Math.max(FEWEST, MOST * all) && plain.has(`${rime} ${heardIn(sound)}`);
+    const saidSo = counts?.get(rimeAsHeard(sound)) ?? 0;
+    return saidSo >= Math.max(FEWEST, MOST * all) && plain.has(`${rime} ${rimeAsHeard(sound)}`);
   };
   kept.set(bank, isUsual);
   return isUsual;
 }
 
 /** The oo of rule and the yoo of mule are one way to read u_e. */
-function heardIn(sound: string): string {
+function rimeAsHeard(sound: string): string {
   return asHeard(sound).replaceAll('Y UW', 'UW');
 }

@@ -38,7 +38,7 @@ export function soundOf(unit: string): string {
 
 /** Whether a teacher hears a unit as one sound: ar, u_e; not x (k s), qu (k w) or the rime ank. */
 export function isOneSound(unit: string): boolean {
-  return heardIn(unit).length === 1;
+  return soundsHeard(unit).length === 1;
 }
 
 /**
@@ -46,7 +46,7 @@ export function isOneSound(unit: string): boolean {
  * the or of source and the au of sauce, which many say alike.
  */
 export function differInOneSound(one: string, other: string): boolean {
-  const [a, b] = [heardIn(one), heardIn(other)];
+  const [a, b] = [soundsHeard(one), soundsHeard(other)];
   if (a.length !== b.length) return false;
   const places = a.flatMap((sound, i) => (sound === b[i] ? [] : [i]));
   return (
@@ -59,7 +59,7 @@ export function differInOneSound(one: string, other: string): boolean {
 }
 
 /** A vowel with r, and the yoo of cute, are one sound each. */
-function heardIn(unit: string): string[] {
+function soundsHeard(unit: string): string[] {
   return soundOf(unit)
     .replace(/([AEIOU][A-Z])\.R$/, '$1+R')
     .replace(/Y\.UW/, 'Y+UW')

@@ -1,4 +1,4 @@
-import { catalogue } from '../../analyze/index.ts';
+import { catalogue, isBlend } from '../../analyze/index.ts';
 import type { PatternId } from '../../analyze/types.ts';
 import { patternLabel } from '../../marks/pattern-label.ts';
 import type { LessonInput } from '../lesson-input.ts';
@@ -105,7 +105,7 @@ function patternChoice(input: LessonInput): PartChoice[] {
       id: 'pattern',
       label: 'Pattern',
       options: [...options, { value: ALL, label: 'all of this step' }],
-      usual: focus.length > FEW || focus.every(isBlend) ? ALL : (first ?? ALL),
+      usual: focus.length > FEW || areBlends(focus) ? ALL : (first ?? ALL),
     },
   ];
 }
@@ -225,6 +225,6 @@ function block(
   return { id, title, layout, columns: FOR_PUPILS, rows, ...(note === undefined ? {} : { note }) };
 }
 
-function isBlend(id: PatternId): boolean {
-  return catalogue.some((pattern) => pattern.id === id && pattern.family.endsWith(' blend'));
+function areBlends(ids: readonly PatternId[]): boolean {
+  return ids.every((id) => catalogue.some((row) => row.id === id && isBlend(row)));
 }

@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import { StorageFault } from '../../host/store/store-item.ts';
 import { addPassageOnce } from '../../passage/add-passage.ts';
-import { sayDay } from '../../passage/files/say-day.ts';
+import { writePageDate } from '../../passage/files/write-page-date.ts';
 import { readPageText, TakeFault } from '../../passage/read-page-text.ts';
 import { say } from '../../wording/say.ts';
 import { noteSaved, openPassage, type WantedSwap } from './use-desk.ts';
@@ -56,7 +56,7 @@ async function takeFromPage(tab: number): Promise<Taken> {
     text,
     url: page.url,
     byline: page.byline,
-    date: sayDay(page.date),
+    date: writePageDate(page.date),
   });
   return { id, pictures: isNew ? pictures : 0 };
 }

@@ -1,4 +1,11 @@
-import { type Analyzer, catalogue, compileGroup, createJudge, parseGroup } from '../../analyze/index.ts';
+import {
+  type Analyzer,
+  catalogue,
+  compileGroup,
+  createJudge,
+  isBlend,
+  parseGroup,
+} from '../../analyze/index.ts';
 import type { Pattern, PatternId, Sequence } from '../../analyze/types.ts';
 import { patternName } from '../../ui/pattern-name.ts';
 import { say } from '../../wording/say.ts';
@@ -83,10 +90,6 @@ function lackOf(
     return happens ? null : say('sequences.beforeAnyEnding', { pattern, endings: '-ing, -ed, -es' });
   }
   return null;
-}
-
-function isBlend({ family }: Pattern): boolean {
-  return family === 'initial blend' || family === 'final blend';
 }
 
 /** Whether spellings that are known make up the text: th and r make up thr. */

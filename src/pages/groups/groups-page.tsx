@@ -34,7 +34,7 @@ export function GroupsPage() {
         <>
           <Contents profiles={profiles} route={route} />
           <main tabIndex={-1}>
-            <Sheet profiles={profiles} route={route} engine={engine} />
+            <ShownPart profiles={profiles} route={route} engine={engine} />
           </main>
         </>
       )}
@@ -48,7 +48,7 @@ export function GroupsPage() {
 }
 
 /** What the address names. */
-function Sheet({ profiles, route, engine }: { profiles: Profiles; route: Route; engine: EngineState }) {
+function ShownPart({ profiles, route, engine }: { profiles: Profiles; route: Route; engine: EngineState }) {
   useFocusOnMain(route.view + ('id' in route ? originOf(route.id ?? '') : ''));
   if (route.view === 'paste') return <PasteView groups={profiles.groups} engine={engine} />;
   if (route.view === 'share') return <ShareView profiles={profiles} />;

@@ -122,7 +122,7 @@ function OpenFile({ profiles }: { profiles: Profiles }) {
       const added = await addContent(await file.text(), profiles);
       setTold(added ? null : { good: true, says: say('groups.allHere') });
     } catch (error) {
-      if (!signal.aborted) setTold({ good: false, says: explain(error) });
+      if (!signal.aborted) setTold({ good: false, says: sayWhyNot(error) });
     }
   };
   const replace = async (file: File): Promise<void> => {
@@ -133,7 +133,7 @@ function OpenFile({ profiles }: { profiles: Profiles }) {
       forgetEdits();
       setTold({ good: true, says: say('groups.broughtBack') });
     } catch (error) {
-      if (!signal.aborted) setTold({ good: false, says: explain(error) });
+      if (!signal.aborted) setTold({ good: false, says: sayWhyNot(error) });
     }
   };
   return (
@@ -163,7 +163,7 @@ function OpenFile({ profiles }: { profiles: Profiles }) {
   );
 }
 
-function explain(error: unknown): string {
+function sayWhyNot(error: unknown): string {
   if (error instanceof StorageFault) return error.message;
   const isOurs = error instanceof ShareError || error instanceof EverythingFileError;
   return say('groups.nothingChanged', { fault: isOurs ? error.message : say('groups.fileNotRead') });

@@ -35,13 +35,13 @@ export function PracticePage() {
           {say('welcome.practiceGroups')}
         </a>
       </aside>
-      <Story />
+      <StoryText />
     </>
   );
 }
 
 /** The story that comes with the extension, as it stands in its file. */
-function Story() {
+function StoryText() {
   const place = useRef<HTMLElement>(null);
   useEffect(() => {
     const controller = new AbortController();

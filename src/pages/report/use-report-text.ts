@@ -15,7 +15,7 @@ export function useReportText(): ReportText | { readonly fault: string } | null 
       const show = (value: ReportText | { readonly fault: string }): void => {
         if (!signal.aborted && location.hash === address) setFound(value);
       };
-      loadReportText(address).then(show, (error: unknown) => show({ fault: explain(error) }));
+      loadReportText(address).then(show, (error: unknown) => show({ fault: sayWhyNone(error) }));
     };
     addEventListener('hashchange', read, { signal });
     watchPassages(read, signal);
@@ -25,7 +25,7 @@ export function useReportText(): ReportText | { readonly fault: string } | null 
   return found;
 }
 
-function explain(error: unknown): string {
+function sayWhyNone(error: unknown): string {
   return error instanceof ReportFault || error instanceof StorageFault
     ? error.message
     : say('report.textFailed');

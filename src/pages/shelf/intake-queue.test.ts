@@ -8,7 +8,7 @@ function start() {
     onChange: (now) => {
       view = now;
     },
-    explain: (error) => `Because: ${(error as Error).message}.`,
+    sayWhy: (error) => `Because: ${(error as Error).message}.`,
     signal: controller.signal,
   });
   const states = () => view.items.map(({ name, state }) => `${name} ${state.kind}`);

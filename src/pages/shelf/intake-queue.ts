@@ -39,15 +39,15 @@ export interface IntakeView<T> {
 }
 
 /**
- * A queue without anything in it. `onChange` is called with the whole of it after each change; `explain` makes a sentence of what a
+ * A queue without anything in it. `onChange` is called with the whole of it after each change; `sayWhy` makes a sentence of what a
  * read rejected with. Aborting stops it for good.
  */
 export function createIntakeQueue<T>(options: {
   readonly onChange: (view: IntakeView<T>) => void;
-  readonly explain: (error: unknown) => string;
+  readonly sayWhy: (error: unknown) => string;
   readonly signal: AbortSignal;
 }): IntakeQueue<T> {
-  const { onChange, explain, signal } = options;
+  const { onChange, sayWhy, signal } = options;
   const sources = new Map<number, IntakeSource<T>>();
   let items: readonly IntakeItem<T>[] = [];
   let count = 0;
@@ -75,7 +75,7 @@ export function createIntakeQueue<T>(options: {
         .then(
           (result): IntakeState<T> => ({ kind: 'done', result }),
           (error: unknown): IntakeState<T> =>
-            own.signal.aborted ? { kind: 'waiting' } : { kind: 'failed', why: explain(error) },
+            own.signal.aborted ? { kind: 'waiting' } : { kind: 'failed', why: sayWhy(error) },
         );
       set(next.id, state);
     }

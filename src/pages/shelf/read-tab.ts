@@ -1,6 +1,6 @@
 import { askPage, askWords, setScope } from '../../host/page-talk/client.ts';
 import { shadeFrames, shadePage } from '../../host/page-talk/page-access.ts';
-import { sayDay } from '../../passage/files/say-day.ts';
+import { writePageDate } from '../../passage/files/write-page-date.ts';
 import { readPageText } from '../../passage/read-page-text.ts';
 import type { VettedText } from './add-to-shelf.ts';
 
@@ -22,7 +22,7 @@ export async function readTab(tab: number, keepsText: boolean): Promise<VettedTe
       title: page.title,
       url: page.url,
       byline: page.byline,
-      date: sayDay(page.date),
+      date: writePageDate(page.date),
       words: mergeKeys(page.words),
       skipped: page.skipped,
       text: keepsText ? text : null,

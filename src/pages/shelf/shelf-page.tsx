@@ -47,7 +47,7 @@ export function ShelfPage() {
       <Contents route={route} intake={intake} />
       <main tabIndex={-1}>
         {isReady ? (
-          <Sheet {...{ shelf, groups, sequences, mark, route, intake }} />
+          <ShownPart {...{ shelf, groups, sequences, mark, route, intake }} />
         ) : shelf.kind === 'failed' ? (
           <p class="note note-wrong" role="alert">
             {shelf.why}
@@ -97,7 +97,7 @@ function Contents({ route, intake }: { route: Route; intake: Intake }) {
   );
 }
 
-interface SheetProps {
+interface ShownPartProps {
   readonly shelf: ReadyShelf;
   readonly groups: Groups;
   readonly sequences: Sequences;
@@ -107,7 +107,7 @@ interface SheetProps {
 }
 
 /** What the address names; what is searched for and chosen stays while views change. */
-function Sheet({ shelf, groups, sequences, mark, route, intake }: SheetProps) {
+function ShownPart({ shelf, groups, sequences, mark, route, intake }: ShownPartProps) {
   const [picked, setPicked] = useState<string | null>(null);
   const [wanted, setWanted] = useState<Wanted>({ search: '', tag: null });
   const [order, setOrder] = useState<Order>('fit');

@@ -41,7 +41,7 @@ export function useIntake(): Intake {
   const [view, setView] = useState<IntakeView<IntakeResult>>({ items: [], running: false });
   const controller = useRef(new AbortController());
   const queue = useRef<IntakeQueue<IntakeResult> | null>(null);
-  queue.current ??= createIntakeQueue({ onChange: setView, explain, signal: controller.current.signal });
+  queue.current ??= createIntakeQueue({ onChange: setView, sayWhy, signal: controller.current.signal });
   useEffect(() => () => controller.current.abort(), []);
   useEffect(() => {
     if (!view.running) return;
@@ -89,7 +89,7 @@ async function settle(
   return { ...result, looked: [] };
 }
 
-function explain(error: unknown): string {
+function sayWhy(error: unknown): string {
   if (error instanceof FileFault || error instanceof StorageFault || error instanceof TakeFault)
     return error.message;
   return say('shelf.itemFailed');

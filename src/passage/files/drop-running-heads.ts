@@ -7,14 +7,14 @@ const EDGE = 2;
 export function dropRunningHeads(pages: readonly (readonly PdfLine[])[]): PdfLine[][] {
   const often = new Map<string, number>();
   for (const lines of pages)
-    for (const key of new Set(edgesOf(lines).map(keyOf))) often.set(key, (often.get(key) ?? 0) + 1);
+    for (const key of new Set(edgesOf(lines).map(placeAndText))) often.set(key, (often.get(key) ?? 0) + 1);
   const enough = Math.max(2, Math.ceil(pages.length * 0.4));
   return pages.map((lines) => {
     const edges = new Set(edgesOf(lines));
     return lines.filter(
       (line) =>
         !edges.has(line) ||
-        !(isPageNumber(line.text) || (pages.length > 1 && often.get(keyOf(line))! >= enough)),
+        !(isPageNumber(line.text) || (pages.length > 1 && often.get(placeAndText(line))! >= enough)),
     );
   });
 }
@@ -25,7 +25,7 @@ function edgesOf(lines: readonly PdfLine[]): PdfLine[] {
 }
 
 /** The same words at the same height, whatever number is in them. */
-function keyOf({ text, y }: PdfLine): string {
+function placeAndText({ text, y }: PdfLine): string {
   return `${Math.round(y / 4)} ${text.toLowerCase().replace(/\d+/g, '#')}`;
 }
 

@@ -7,7 +7,7 @@ const GAP = 0.8;
 /** What stands on both sides of a gap is prose when it has so many letters on average; a table has less. */
 const PROSE = 18;
 
-interface Gap {
+interface Blank {
   readonly left: number;
   readonly right: number;
   readonly letters: number;
@@ -18,7 +18,7 @@ interface Gap {
  * where each column is drawn by itself, as nearly every PDF has it, and none in a table.
  */
 export function findGutters(pieces: readonly PdfPiece[]): number[] {
-  const gaps = findGaps(pieces.filter(({ text }) => text.trim() !== ''));
+  const gaps = findBlanks(pieces.filter(({ text }) => text.trim() !== ''));
   const gutters: number[] = [];
   for (let left = gaps; left.length >= ROWS; ) {
     const [place, across] = left
@@ -36,7 +36,7 @@ export function findGutters(pieces: readonly PdfPiece[]): number[] {
 }
 
 /** Gaps between pieces that are drawn one after the other in a row, with the letters of the shorter side. */
-function findGaps(pieces: readonly PdfPiece[]): Gap[] {
+function findBlanks(pieces: readonly PdfPiece[]): Blank[] {
   const parts: { left: number; right: number; letters: number; y: number; size: number }[] = [];
   for (const { text, x, y, width, size } of pieces) {
     const last = parts.at(-1);

@@ -5,7 +5,7 @@ import { expectShallow } from './expect-shallow.ts';
 import { FileFault } from './file-fault.ts';
 import type { FoundLine, OpenedText } from './opened-file.ts';
 import { countPictures, readHtmlLines } from './read-html-lines.ts';
-import { sayDay } from './say-day.ts';
+import { writePageDate } from './write-page-date.ts';
 
 /** A story shorter than this is no surer than the page it is on, in words. */
 const ENOUGH = 100;
@@ -22,7 +22,7 @@ export async function readPageFile(bytes: Uint8Array, name: string): Promise<Ope
   const html = decodeText(bytes, /charset\s*=\s*["']?\s*([\w-]+)/i.exec(start)?.[1] ?? null);
   expectShallow(html);
   const doc = new DOMParser().parseFromString(html, 'text/html');
-  const story = await findStory(doc);
+  const story = await readArticle(doc);
   const root = story?.root ?? doc.body;
   const pictures = countPictures(root);
   const lines = withHeadline(doc, story, readHtmlLines(root));
@@ -32,7 +32,7 @@ export async function readPageFile(bytes: Uint8Array, name: string): Promise<Ope
     text: writeLines(lines),
     url: findAddress(doc),
     byline: story?.byline || contentOf(doc, 'meta[name="author" i]'),
-    date: sayDay(
+    date: writePageDate(
       story?.date ??
         contentOf(doc, DATE) ??
         doc.querySelector('time[datetime]')?.getAttribute('datetime') ??
@@ -44,14 +44,14 @@ export async function readPageFile(bytes: Uint8Array, name: string): Promise<Ope
 
 const DATE = 'meta[property="article:published_time"], meta[name="date" i], meta[itemprop="datePublished"]';
 
-interface Story {
+interface FoundArticle {
   readonly root: Element;
   readonly title: string;
   readonly byline: string | null;
   readonly date: string | null;
 }
 
-async function findStory(doc: Document): Promise<Story | null> {
+async function readArticle(doc: Document): Promise<FoundArticle | null> {
   if (doc.getElementsByTagName('*').length > LARGEST) return null;
   const { Readability } = await import('@mozilla/readability');
   const copy = doc.cloneNode(true) as Document;
@@ -72,7 +72,7 @@ async function findStory(doc: Document): Promise<Story | null> {
 }
 
 /** The heading that says the title is part of the story, though it is looked for without. */
-function withHeadline(doc: Document, story: Story | null, lines: FoundLine[]): readonly FoundLine[] {
+function withHeadline(doc: Document, story: FoundArticle | null, lines: FoundLine[]): readonly FoundLine[] {
   if (!story) return lines;
   const heading = [...doc.querySelectorAll('h1, h2')]
     .map(({ textContent }) => (textContent ?? '').replace(/\s+/g, ' ').trim())
