@@ -75,6 +75,17 @@ export const shorthandNotations: readonly NotationRule[] = [
     },
   },
   {
+    name: 'a letter and another consonant',
+    example: 's + consonant',
+    counterExample: 's + t',
+    applies: (lexemes, i) => {
+      if (!/^[lrs]$/.test(wordAt(lexemes, i)) || !/^(?:\+|plus|and|&)$/.test(lexemes[i + 1]?.text ?? '')) return null;
+      const at = wordAt(lexemes, i + 2) === 'another' || wordAt(lexemes, i + 2) === 'a' ? i + 3 : i + 2;
+      if (!/^consonants?$/.test(wordAt(lexemes, at))) return null;
+      return { taken: at + 1 - i, given: [lexemes[i]!, inPlace(lexemes[at]!, 'blend')] };
+    },
+  },
+  {
     name: 'blends by their letters, in the plural',
     example: "initial blends, l's and r's",
     counterExample: 'initial blends, l and r',

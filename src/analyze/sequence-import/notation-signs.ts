@@ -79,6 +79,12 @@ export const signNotations: readonly NotationRule[] = [
         : null,
   },
   {
+    name: 'that all are meant',
+    example: 'l-blends (all six)',
+    counterExample: 'all, ball',
+    applies: note('all (?:of them|together|at once|two|three|four|five|six|seven|eight|\\d{1,2})(?! (?:sounds?|ways?|pronunciations?))'),
+  },
+  {
     name: 'how long it takes',
     example: 'ai, ay 2 weeks',
     counterExample: 'ai, ay in week 2',

@@ -242,9 +242,12 @@ const ambiguous =
 /** A letter alone, neither a word nor an initial: "we add s". */
 const oneLetter = /(?<![\p{L}\p{N}'’.&-])[b-hj-z](?![\p{L}\p{N}'’.&-])/u;
 
+/** Words of every day in a list of letters: "air, are, ear". */
+const listed = /(?<![\p{L}'’-])(?:air|are|ear|our|or|all|old|ore|oar|war|ire)\s*(?:[,/&]|and)\s*(?:air|are|ear|our|or|all|old|ore|oar|war|ire)(?![\p{L}'’-])/iu;
+
 /** Whether a text names letters, sounds or patterns. */
 function teaches(text: string): boolean {
-  return oneLetter.test(text) || readClause(splitLexemes(text.replace(ambiguous, 'thing'))).some(
+  return oneLetter.test(text) || listed.test(text) || readClause(splitLexemes(text.replace(ambiguous, 'thing'))).some(
     ({ spelled, phrases }) =>
       phrases.some(({ ids, sound, within }) => sound === true || ids.length > 0 || (within?.size ?? 0) > 0) ||
       spelled.length > 1 ||

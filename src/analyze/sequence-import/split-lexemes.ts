@@ -142,7 +142,18 @@ export function splitLexemes(text: string): readonly Lexeme[] {
     }
     at += wholly.length;
   }
-  return joinSyllables(text, lexemes);
+  return joinSyllables(text, doubledAtStart(text, lexemes));
+}
+
+/** "Ee, oa", "Oo (moon)": at the start of a line a capital belongs to the line, not to the letter, as in "Ee, Ff". */
+function doubledAtStart(text: string, lexemes: readonly Lexeme[]): readonly Lexeme[] {
+  const [first, ...others] = lexemes;
+  const [, letter = ''] = first === undefined ? [] : (/^([EOFLSZ])[eoflsz](?![\p{L}\p{N}])/u.exec(text.slice(first.start)) ?? []);
+  if (first?.text !== letter.toLowerCase() || letter === '') return lexemes;
+  const pairs = text.match(/(?<!\p{L})(\p{Lu})\p{Ll}(?!\p{L})/gu)?.filter((pair) => pair[0]!.toLowerCase() === pair[1]) ?? [];
+  const doubled = letter.toLowerCase().repeat(2);
+  const shows = others.some(({ kind, text: word }) => kind === 'word' && (word.includes(doubled) || /^(?:[aeiou][aeiouyw]|ff|ll|ss|zz)$/.test(word)));
+  return pairs.length === 1 && shows ? [{ ...first, text: doubled }, ...others] : lexemes;
 }
 
 /** Words that stand on both sides of a hyphen without being cut into syllables: y-to-i, e-dropping. */
