@@ -142,7 +142,11 @@ export const exampleRules: readonly WordRule[] = [
       )
         return 1;
       // "the snow one, not the cow one"
-      if (aside && /^(?:not|never|no)$/.test(text) && /^(?:word|sound)$/.test(reader.lexemes[i + 1]?.kind ?? '')) {
+      if (
+        aside &&
+        /^(?:not|never|no)$/.test(text) &&
+        /^(?:word|sound)$/.test(reader.lexemes[i + 1]?.kind ?? '')
+      ) {
         let end = i + 1;
         while (/^(?:word|sound|note|meant)$/.test(reader.lexemes[end]?.kind ?? '')) end += 1;
         return end - i;

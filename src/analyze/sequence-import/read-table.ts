@@ -24,7 +24,8 @@ export function readTable(table: FoundTable, chosen: readonly CellKind[] = []): 
       continue;
     }
     // A list below a table: "• tch, dge".
-    const bullet = columns.length > 1 && row.filter((cell) => cell !== '').length === 1 ? listed.exec(row[0]!) : null;
+    const bullet =
+      columns.length > 1 && row.filter((cell) => cell !== '').length === 1 ? listed.exec(row[0]!) : null;
     if (bullet !== null && steps.length > 0) {
       steps.at(-1)!.cells.push({ text: row[0]!.slice(bullet[0].length), kind: 'patterns' });
       continue;
