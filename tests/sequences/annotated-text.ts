@@ -118,7 +118,8 @@ export function readMeaning(items: readonly ImportedItem[]): string {
 }
 
 function same(meaning: string, read: string): boolean {
-  const set = (text: string) => [...new Set(spellOut(text).toLowerCase().split(/\s+/))].filter(Boolean).sort().join(' ');
+  const set = (text: string) =>
+    [...new Set(spellOut(text).toLowerCase().split(/\s+/))].filter(Boolean).sort().join(' ');
   if (meaning.trim() === '?') return read.includes('?');
   return set(meaning) === set(read);
 }

@@ -110,7 +110,10 @@ export class ClauseReader extends ClauseState {
 
   /** "-s, /s/ in cats and /z/ in dogs", "-ed, its sounds /t/, /d/": sounds of the ending that was named. */
   private endsAgain(phrase: Phrase): boolean {
-    const ending = this.chunks.slice(-3).flatMap(({ spelled }) => spelled).at(-1);
+    const ending = this.chunks
+      .slice(-3)
+      .flatMap(({ spelled }) => spelled)
+      .at(-1);
     const letters = ending?.spelling.letters ?? '';
     const suffix = ending?.spelling.usual.some((id) => id.startsWith('suffix-')) === true;
     const own = ENDING_SOUNDS[letters];
@@ -173,7 +176,8 @@ export class ClauseReader extends ClauseState {
     const { scope } = this;
     const spelling = this.inFamily(written) ?? this.unmarked(written) ?? written;
     // The b of lamb is no spelling of /m/ that anybody lists.
-    const silent = (id: PatternId) => scope?.sound === true && spelling.letters.length === 1 && /^(?:mb|kn|wr|gn)$/.test(id);
+    const silent = (id: PatternId) =>
+      scope?.sound === true && spelling.letters.length === 1 && /^(?:mb|kn|wr|gn)$/.test(id);
     const inScope =
       scope !== null && spelling.candidates.some((id) => scope.heading.within!.has(id) && !silent(id));
     const among = scope?.sound && scope.chunk === this.chunk && scope.chunk.spelled.length > 0;
@@ -226,7 +230,8 @@ export class ClauseReader extends ClauseState {
     const { scope } = this;
     if (letters.length !== 1 || scope === null || scope.chunk !== this.chunk) return null;
     // "VCe a, i" needs no colon.
-    const splits = /^[aeiou]$/.test(letters) && scope.heading.ids.includes('a_e') && scope.heading.within!.has('a_e');
+    const splits =
+      /^[aeiou]$/.test(letters) && scope.heading.ids.includes('a_e') && scope.heading.within!.has('a_e');
     if (!scope.strong && !splits) return null;
     const { ids, within } = scope.heading;
     if (candidates.some((id) => within!.has(id))) return null;

@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import { exampleShapes, patternsInExample } from './example-shapes.ts';
 import { notationRules } from './notation-rules.ts';
 import { readClause } from './read-clause.ts';
+import { sentenceRules } from './read-prose.ts';
 import { splitLexemes } from './split-lexemes.ts';
 import { wordRules } from './word-rules.ts';
 
@@ -16,6 +17,20 @@ test.each([...notationRules, ...wordRules])(
   (rule) => {
     expect(rulesUsed(rule.example)).toContain(rule.name);
     expect(rulesUsed(rule.counterExample)).not.toContain(rule.name);
+  },
+);
+
+test.each(sentenceRules)(
+  '“$name” cuts “$example”, not “$counterExample”',
+  ({ example, counterExample, applies }) => {
+    const cuts = (sentence: string) => (applies(sentence, false) ?? []).filter(({ text }) => text !== '');
+    expect(
+      cuts(example)
+        .map(({ text }) => text)
+        .join('')
+        .replaceAll(/\s+/g, ''),
+    ).toBe(example.replaceAll(' ', ''));
+    expect(cuts(counterExample)).toEqual([]);
   },
 );
 

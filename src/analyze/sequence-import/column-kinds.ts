@@ -69,7 +69,9 @@ export const sightListStart = new RegExp(
     .split('|')
     .filter((name) => name.includes(' ') || /^(?:hfw?|cew)s?$/.test(name))
     .sort((a, b) => b.length - a.length)
-    .map((name) => name.replace(/words$/, 'w(?:or)?ds').replace('high frequency', 'hi(?:gh)?[- ]freq(?:uency|\\.)?'))
+    .map((name) =>
+      name.replace(/words$/, 'w(?:or)?ds').replace('high frequency', 'hi(?:gh)?[- ]freq(?:uency|\\.)?'),
+    )
     .join('|')})(?=\\s+[\\p{L}"“])`,
   'giu',
 );

@@ -17,11 +17,15 @@ export interface Clause {
  * before a name that says what follows: `Phonics: sh, ch. Sight words: the` is two. `kind` is that of the column.
  */
 export function cutClauses(text: string, kind: CellKind): readonly Clause[] {
-  return cutAt(text, dividers(text)).flatMap((part) =>
-    kind === 'patterns' || kind === 'title'
-      ? cutAtWords(part).flatMap((piece) => (typeof piece === 'string' ? cutAtNames(piece, kind) : [piece]))
-      : cutAtNames(part, kind),
-  ).flatMap((clause) => (clause.kind === 'patterns' && clause.words === undefined ? cutProse(clause.text) : [clause]));
+  return cutAt(text, dividers(text))
+    .flatMap((part) =>
+      kind === 'patterns' || kind === 'title'
+        ? cutAtWords(part).flatMap((piece) => (typeof piece === 'string' ? cutAtNames(piece, kind) : [piece]))
+        : cutAtNames(part, kind),
+    )
+    .flatMap((clause) =>
+      clause.kind === 'patterns' && clause.words === undefined ? cutProse(clause.text) : [clause],
+    );
 }
 
 /** A text of several sentences, cut into them and into what each says. */
@@ -31,7 +35,8 @@ function cutProse(text: string): readonly Clause[] {
     [...text.matchAll(sentenceEnd)].map(({ index, 0: end }) => index + end.length),
   );
   // "Blends. Bl, cl" is a name with its letters.
-  const runs = sentences.some(isSentence) || sentences.every((one) => (one.match(/\p{L}+/gu) ?? []).length > 2);
+  const runs =
+    sentences.some(isSentence) || sentences.every((one) => (one.match(/\p{L}+/gu) ?? []).length > 2);
   return (runs ? sentences : [text])
     .flatMap((sentence) => cutSentence(sentence.trim()))
     .map((clause) => ({ ...clause, text: trimEdges(clause.text) }))
@@ -39,7 +44,8 @@ function cutProse(text: string): readonly Clause[] {
 }
 
 /** The end of a sentence, not of a shortened word: `Thurs. after`, `Mrs. P.`, `incl. ch`. */
-const sentenceEnd = /(?<!\b(?:Mrs?|Ms|Dr|St|Gr|Rm|vs|no|wk|incl|init|fin|syll?|ex|e\.g|i\.e|Thurs?|Tues?|Wed|Fri|Mon|\p{Lu}))[.!?]["”’)]*\s+(?=["“‘(]?\p{Lu})/gu;
+const sentenceEnd =
+  /(?<!\b(?:Mrs?|Ms|Dr|St|Gr|Rm|vs|no|wk|incl|init|fin|syll?|ex|e\.g|i\.e|Thurs?|Tues?|Wed|Fri|Mon|\p{Lu}))[.!?]["”’)]*\s+(?=["“‘(]?\p{Lu})/gu;
 
 function dividers(text: string): readonly number[] {
   const cuts: number[] = [];
@@ -51,10 +57,14 @@ function dividers(text: string): readonly number[] {
     if (char === '\n') depth = 0;
     // "VC|CV" is one word.
     if (char === '|' && /[VC]/.test(text[i - 1] ?? '') && /[VC]/.test(text[i + 1] ?? '')) continue;
-    if (/^\s(?:\.{2,}|…)\s/.test(text.slice(i, i + 6)) || (/^(?:\.{3}|…)\s/.test(text.slice(i, i + 4)) && depth === 0))
+    if (
+      /^\s(?:\.{2,}|…)\s/.test(text.slice(i, i + 6)) ||
+      (/^(?:\.{3}|…)\s/.test(text.slice(i, i + 4)) && depth === 0)
+    )
       cuts.push(i + 1);
     // "sh first, then ch": two items; "double, then add" is one.
-    if (char === ',' && depth === 0 && /^, then (?!add|or)\p{L}{1,3}(?!\p{L})/u.test(text.slice(i, i + 14))) cuts.push(i + 1);
+    if (char === ',' && depth === 0 && /^, then (?!add|or)\p{L}{1,3}(?!\p{L})/u.test(text.slice(i, i + 14)))
+      cuts.push(i + 1);
     if (char === '\n' || '•|▪◦'.includes(char) || (char === ';' && depth === 0)) cuts.push(i + 1);
   }
   return cuts;
@@ -117,7 +127,8 @@ function nameBefore(part: string, colon: number): { at: number; kind: CellKind }
     const lead = before.slice(0, start).trimEnd();
     const begins = /^\p{Lu}/u.test(before.slice(start)) || lead === '' || /[.;,)]$/.test(lead);
     const aside = kind === 'by-sight' && lead.endsWith('(');
-    if (kind !== null && kind !== 'step' && (begins || aside)) return { at: colon - before.length + start, kind };
+    if (kind !== null && kind !== 'step' && (begins || aside))
+      return { at: colon - before.length + start, kind };
   }
   return null;
 }

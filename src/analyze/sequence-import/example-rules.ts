@@ -135,16 +135,20 @@ export const exampleRules: readonly WordRule[] = [
       if (!aside && !hinting) return 0;
       if (
         aside &&
-        /^(?:mixed|practi[cs]e|review|only|again|intro|introduce|continued|cont|spelling|reading|revisit|recap)$/.test(
+        /^(?:new|mixed|practi[cs]e|review|only|again|intro|introduce|continued|cont|spelling|reading|revisit|recap)$/.test(
           text,
         ) &&
         !(last !== undefined && fits(text, last.spelling.letters))
       )
         return 1;
       // "the snow one, not the cow one"
-      if (aside && text === 'not' && reader.lexemes[i + 1]?.kind === 'word') {
+      if (
+        aside &&
+        /^(?:not|never|no)$/.test(text) &&
+        /^(?:word|sound)$/.test(reader.lexemes[i + 1]?.kind ?? '')
+      ) {
         let end = i + 1;
-        while (reader.lexemes[end]?.kind === 'word') end += 1;
+        while (/^(?:word|sound|note|meant)$/.test(reader.lexemes[end]?.kind ?? '')) end += 1;
         return end - i;
       }
       // "both said shun"

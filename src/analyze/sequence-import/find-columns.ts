@@ -86,17 +86,6 @@ export const columnRules: readonly ColumnRule[] = [
       share(cells, teaches) > 0.5,
   },
   {
-    name: 'a name of words over by-sight words',
-    example: ['Words', 'the, of, was'],
-    counterExample: ['Words', 'ship, shop'],
-    beside: 'Sounds',
-    kind: 'by-sight',
-    applies: ({ named, cells }, all) =>
-      named === 'examples' &&
-      !all.some((other) => other.named === 'by-sight') &&
-      share(cells, isCommon) > 0.8,
-  },
-  {
     name: 'a second name of words over commoner words',
     example: ['Learn words', 'could, would'],
     counterExample: ['More words', 'ship, shop'],
@@ -112,6 +101,17 @@ export const columnRules: readonly ColumnRule[] = [
         others.every((other) => share(other.cells, isCommon) < 0.3)
       );
     },
+  },
+  {
+    name: 'a name of words over by-sight words',
+    example: ['Words', 'the, of, was'],
+    counterExample: ['Words', 'ship, shop'],
+    beside: 'Sounds',
+    kind: 'by-sight',
+    applies: ({ named, cells }, all) =>
+      named === 'examples' &&
+      !all.some((other) => other.named === 'by-sight') &&
+      share(cells, isCommon) > 0.8,
   },
   {
     name: 'a name of spellings over words',
@@ -222,7 +222,10 @@ function share(cells: readonly string[], test: (cell: string) => boolean): numbe
 /** A number, a date, or the name of a step. */
 function isStepName(cell: string): boolean {
   const heading = readStepHeading(cell);
-  return /^(?:[a-z]{0,2}\d{1,3}[.)]?|(?=.*\d)[A-Z\d]{1,4}(?:[.-][A-Z\d]{1,4}){1,3})$/i.test(cell) || (heading !== null && heading.kind !== 'number');
+  return (
+    /^(?:[a-z]{0,2}\d{1,3}[.)]?|(?=.*\d)[A-Z\d]{1,4}(?:[.-][A-Z\d]{1,4}){1,3})$/i.test(cell) ||
+    (heading !== null && heading.kind !== 'number')
+  );
 }
 
 /** `9/3-9/6`, `Sept 5-16`, `12.01.` */

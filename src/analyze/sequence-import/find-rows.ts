@@ -34,7 +34,10 @@ function findDivided(pasted: string): FoundTable | null {
   for (const divider of [',', ';']) {
     // A line with a colon is a list: "Tricky words: no, she".
     const head = lines.findIndex(
-      (line) => !/[:()]/.test(line) && (readStepHeading(line)?.rest ?? '') === '' && namesColumns(line.split(divider)),
+      (line) =>
+        !/[:()]/.test(line) &&
+        (readStepHeading(line)?.rest ?? '') === '' &&
+        namesColumns(line.split(divider)),
     );
     const below = lines.slice(head + 1).filter((line) => line.includes(divider));
     if (head >= 0 && head < lines.length - 1 && below.length * 2 >= lines.length - head - 1)

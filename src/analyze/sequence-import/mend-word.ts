@@ -38,7 +38,6 @@ const shortened: Readonly<Record<string, string>> = {
   blnd: 'blend',
   blnds: 'blends',
   betw: 'between',
-
 };
 
 /** Shorter words have too many neighbours. */

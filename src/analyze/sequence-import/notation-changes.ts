@@ -49,7 +49,8 @@ export function changeOfBase(lexemes: readonly Lexeme[], i: number): Notation | 
   )
     at += /^add/.test(text(at + 1)) && /^e?[sd]$/.test(text(at + 2)) ? 3 : 2;
   skip(/^(?:rule|change)$/);
-  if (/^(?:in|with)$/.test(text(at)) && /^(?:the|plurals?)$/.test(text(at + 1))) at += text(at + 1) === 'the' ? 3 : 2;
+  if (/^(?:in|with)$/.test(text(at)) && /^(?:the|plurals?)$/.test(text(at + 1)))
+    at += text(at + 1) === 'the' ? 3 : 2;
   else if (text(at) === 'for' && /^(?:plurals?|nouns?)$/.test(text(at + 1))) at += 2;
   else if (/^plurals?$/.test(text(at))) at += 1;
   return {
@@ -118,7 +119,8 @@ const several = /^(?:plural|plurals|several|many|more|two|some)$/;
 export function possessiveKinds(lexemes: readonly Lexeme[], i: number): Notation | null {
   const noun = (place: number) =>
     /^possessives?$/.test(wordAt(lexemes, place)) ||
-    (/^apostrophes?$/.test(wordAt(lexemes, place)) && /^(?:for|possessive)$/.test(wordAt(lexemes, place === i ? i + 1 : i)));
+    (/^apostrophes?$/.test(wordAt(lexemes, place)) &&
+      /^(?:for|possessive)$/.test(wordAt(lexemes, place === i ? i + 1 : i)));
   const isKind = (place: number) => one.test(wordAt(lexemes, place)) || several.test(wordAt(lexemes, place));
   let at = i;
   const kinds: string[] = [];
@@ -144,7 +146,8 @@ export function possessiveKinds(lexemes: readonly Lexeme[], i: number): Notation
         /^(?:and|or|[&/+,])$/.test(text)
       )
         continue;
-      else if (!/^(?:for|of|with|nouns?|owners?|than|forms?|words?|ones?|form|apostrophes?)$/.test(text)) break;
+      else if (!/^(?:for|of|with|nouns?|owners?|than|forms?|words?|ones?|form|apostrophes?)$/.test(text))
+        break;
     }
     if (kinds.length === 0) return null;
     at = open && lexemes[end]?.kind === 'close' ? end + 1 : end;

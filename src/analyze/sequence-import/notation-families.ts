@@ -63,7 +63,11 @@ export function familyWith(lexemes: readonly Lexeme[], i: number): Notation | nu
 /** "initial and final blends": the noun goes for both. */
 export function sharedNoun(lexemes: readonly Lexeme[], i: number): Notation | null {
   const one = wordAt(lexemes, i);
-  if (one === '' || lexemes[i]!.mark === 'suffix' || !/^(?:and|or|from|vs|versus|[&/+])$/.test(lexemes[i + 1]?.text ?? ''))
+  if (
+    one === '' ||
+    lexemes[i]!.mark === 'suffix' ||
+    !/^(?:and|or|from|vs|versus|[&/+])$/.test(lexemes[i + 1]?.text ?? '')
+  )
     return null;
   for (let length = 3; length > 1; length--) {
     const words = Array.from({ length }, (_, n) => wordAt(lexemes, i + 2 + n));

@@ -5,7 +5,9 @@ import type { Lexeme } from './split-lexemes.ts';
 
 export function letterRange(lexemes: readonly Lexeme[], i: number): Notation | null {
   const joint = wordAt(lexemes, i + 1);
-  const through = /^(?:through|thru)$/.test(joint) || (joint === 'to' && /^(?:from|consonants?|letters?)$/.test(wordAt(lexemes, i - 1)));
+  const through =
+    /^(?:through|thru)$/.test(joint) ||
+    (joint === 'to' && /^(?:from|consonants?|letters?)$/.test(wordAt(lexemes, i - 1)));
   const text = through ? `${wordAt(lexemes, i)}-${wordAt(lexemes, i + 2)}` : wordAt(lexemes, i);
   const [, from = '', to = ''] = /^([a-z])-([a-z])$/.exec(text) ?? [];
   // "y to i" is a change, no range.
@@ -236,7 +238,14 @@ export function voicedTh(lexemes: readonly Lexeme[], i: number): Notation | null
   if (at > i && (/^(?:and|or|[&/,])$/.test(lexemes[end]?.text ?? '') || isTh(end))) return null;
   // "(unvoiced only for now)"
   let last = end;
-  while (at > i && lexemes[i + 1]!.kind === 'open' && lexemes[last]?.kind === 'word' && !voice(last) && wordAt(lexemes, last) !== 'and') last += 1;
+  while (
+    at > i &&
+    lexemes[i + 1]!.kind === 'open' &&
+    lexemes[last]?.kind === 'word' &&
+    !voice(last) &&
+    wordAt(lexemes, last) !== 'and'
+  )
+    last += 1;
   const closes = at > i && lexemes[i + 1]!.kind === 'open' && lexemes[last]?.kind === 'close';
   if (at > i && lexemes[i + 1]!.kind === 'open' && !closes) return null;
   const ids = [lexemes[at]!.text === 'voiced' ? 'th-voiced' : 'th'];

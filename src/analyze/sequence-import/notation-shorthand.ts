@@ -38,7 +38,8 @@ export const shorthandNotations: readonly NotationRule[] = [
       const short = wordAt(lexemes, i);
       if (!/^[a-z]*[aeiou][^aeiouwxy]$/.test(short) || short.length < 2) return null;
       let at = i + 1;
-      while (/^(?:turns?|turning|becomes?|changes?|grows?|into|to|makes?)$/.test(wordAt(lexemes, at))) at += 1;
+      while (/^(?:turns?|turning|becomes?|changes?|grows?|into|to|makes?)$/.test(wordAt(lexemes, at)))
+        at += 1;
       if (at === i + 1 || wordAt(lexemes, at) !== `${short}e`) return null;
       const ids = findSpelling(`${short.at(-2)!}_e`, 'none')?.usual;
       return ids === undefined ? null : meant(lexemes, i, at + 1, ids);
@@ -56,7 +57,8 @@ export const shorthandNotations: readonly NotationRule[] = [
     counterExample: 'w, ar',
     applies: (lexemes, i) => {
       const vowel = wordAt(lexemes, i + 2);
-      if (wordAt(lexemes, i) !== 'w' || lexemes[i + 1]?.text !== '+' || !/^(?:ar|or|a)$/.test(vowel)) return null;
+      if (wordAt(lexemes, i) !== 'w' || lexemes[i + 1]?.text !== '+' || !/^(?:ar|or|a)$/.test(vowel))
+        return null;
       return { taken: 3, given: [{ ...lexemes[i]!, text: `w${vowel}`, end: lexemes[i + 2]!.end }] };
     },
   },
@@ -72,6 +74,18 @@ export const shorthandNotations: readonly NotationRule[] = [
       // "change y to i" has a rule of its own.
       if (/^(?:y|f)$/.test(wordAt(lexemes, last + 1))) return null;
       return meant(lexemes, i, last + 1, ['change-double', 'change-drop-e', 'change-y-to-i']);
+    },
+  },
+  {
+    name: 'a letter and another consonant',
+    example: 's + consonant',
+    counterExample: 's + t',
+    applies: (lexemes, i) => {
+      if (!/^[lrs]$/.test(wordAt(lexemes, i)) || !/^(?:\+|plus|and|&)$/.test(lexemes[i + 1]?.text ?? ''))
+        return null;
+      const at = wordAt(lexemes, i + 2) === 'another' || wordAt(lexemes, i + 2) === 'a' ? i + 3 : i + 2;
+      if (!/^consonants?$/.test(wordAt(lexemes, at))) return null;
+      return { taken: at + 1 - i, given: [lexemes[i]!, inPlace(lexemes[at]!, 'blend')] };
     },
   },
   {
@@ -91,7 +105,9 @@ export const shorthandNotations: readonly NotationRule[] = [
         else if (lexemes[at]!.kind === 'break' || wordAt(lexemes, at) === 'and') given.push(lexemes[at]!);
         else break;
       }
-      return given.length === 0 ? null : { taken: at - i, given: [{ ...given[0]!, start: lexemes[i]!.start }, ...given.slice(1)] };
+      return given.length === 0
+        ? null
+        : { taken: at - i, given: [{ ...given[0]!, start: lexemes[i]!.start }, ...given.slice(1)] };
     },
   },
   {
@@ -143,8 +159,10 @@ export const shorthandNotations: readonly NotationRule[] = [
       let at = i;
       for (; at < lexemes.length; at++) {
         const { kind, text } = lexemes[at]!;
-        if (kind === 'word' && /^[bdfglmnprstz]$/.test(text)) given.push({ ...lexemes[at]!, text: text.repeat(2) });
-        else if (given.length > 0 && (kind === 'break' || text === 'and' || text === 'or')) given.push(lexemes[at]!);
+        if (kind === 'word' && /^[bdfglmnprstz]$/.test(text))
+          given.push({ ...lexemes[at]!, text: text.repeat(2) });
+        else if (given.length > 0 && (kind === 'break' || text === 'and' || text === 'or'))
+          given.push(lexemes[at]!);
         else break;
       }
       if (given.length < 3 || !/^(?:doubled|doubles?|doubling)$/.test(wordAt(lexemes, at))) return null;
@@ -156,11 +174,17 @@ export const shorthandNotations: readonly NotationRule[] = [
     example: 'b, watch reversals b-d',
     counterExample: 'b, d',
     applies: (lexemes, i) => {
-      if (!/^(?:reversals?|confus(?:e|es|ed|ing|ion|ions)|mix(?:ed|ing)?-?ups?)$/.test(wordAt(lexemes, i))) return null;
+      if (!/^(?:reversals?|confus(?:e|es|ed|ing|ion|ions)|mix(?:ed|ing)?-?ups?)$/.test(wordAt(lexemes, i)))
+        return null;
       let end = i + 1;
-      while (lexemes[end]?.kind === 'word' && /^(?:of|with|between|[bdpq](?:-[bdpq])?|and)$/.test(lexemes[end]!.text))
+      while (
+        lexemes[end]?.kind === 'word' &&
+        /^(?:of|with|between|[bdpq](?:-[bdpq])?|and)$/.test(lexemes[end]!.text)
+      )
         end += 1;
-      return end === i + 1 ? null : { taken: end - i, given: [{ ...lexemes[i]!, kind: 'note', end: lexemes[end - 1]!.end }] };
+      return end === i + 1
+        ? null
+        : { taken: end - i, given: [{ ...lexemes[i]!, kind: 'note', end: lexemes[end - 1]!.end }] };
     },
   },
 ];
@@ -169,11 +193,15 @@ function meant(lexemes: readonly Lexeme[], i: number, end: number, ids: readonly
   return { taken: end - i, given: [{ ...lexemes[i]!, kind: 'meant', ids, end: lexemes[end - 1]!.end }] };
 }
 
-const timesSign = matchWords('(?:x ?(?:2|3|two|three)|[23] ?x|times (?:two|three))', [], ([found], whole) => ({
-  ...whole,
-  kind: 'every',
-  text: /3|three/.test(found) ? '3' : '2',
-}));
+const timesSign = matchWords(
+  '(?:x ?(?:2|3|two|three)|[23] ?x|times (?:two|three))',
+  [],
+  ([found], whole) => ({
+    ...whole,
+    kind: 'every',
+    text: /3|three/.test(found) ? '3' : '2',
+  }),
+);
 
 const contracted: readonly (readonly [RegExp, PatternId])[] = [
   [/n't$/, 'contraction-not'],
@@ -190,7 +218,8 @@ function changeBetween(base: string, form: string): readonly PatternId[] | null 
   const last = base.at(-1)!;
   if (form === `${base}s`) return ['suffix-s'];
   if (form === `${base}es`) return ['suffix-es'];
-  if (last === 'y' && new RegExp(`^${stem}i(?:es|ed|er|est|ly|ness|ful)$`).test(form)) return ['change-y-to-i'];
+  if (last === 'y' && new RegExp(`^${stem}i(?:es|ed|er|est|ly|ness|ful)$`).test(form))
+    return ['change-y-to-i'];
   if (/fe?$/.test(base) && form === `${base.replace(/fe?$/, '')}ves`) return ['change-f-to-v'];
   if (new RegExp(`^${base}${last}(?:ing|ed|er|est|y)$`).test(form)) return ['change-double'];
   if (last === 'e' && new RegExp(`^${stem}(?:ing|ed|er|est)$`).test(form)) return ['change-drop-e'];
@@ -221,12 +250,15 @@ const roots = new Map(
   catalogue
     .filter(({ id }) => id.startsWith('root-'))
     .flatMap(({ id, letters }) =>
-      [...letters.split(' '), id.slice('root-'.length)].filter((text) => text !== '').map((text) => [text, id] as const),
+      [...letters.split(' '), id.slice('root-'.length)]
+        .filter((text) => text !== '')
+        .map((text) => [text, id] as const),
     ),
 );
 
 /** Roots that are no words of every day: one of them says that the others are roots as well. */
-const onlyRoot = (text: string) => roots.has(text) && !/^(?:port|form|graph|phone|photo|script|bio|micro|tele)$/.test(text);
+const onlyRoot = (text: string) =>
+  roots.has(text) && !/^(?:port|form|graph|phone|photo|script|bio|micro|tele)$/.test(text);
 
 /** "rupt, struct", "scrib/script": a list of roots and nothing else, of which one at least is no word. */
 function bareRoots(lexemes: readonly Lexeme[], i: number): Notation | null {
@@ -250,7 +282,8 @@ function bareRoots(lexemes: readonly Lexeme[], i: number): Notation | null {
       end = at + 1;
     } else break;
   }
-  const greek = names.length > 1 && names.every((name) => /^(?:bio|micro|tele|graph|photo|phone)$/.test(name));
+  const greek =
+    names.length > 1 && names.every((name) => /^(?:bio|micro|tele|graph|photo|phone)$/.test(name));
   return names.some(onlyRoot) || greek ? { taken: end - i, given } : null;
 }
 
@@ -258,7 +291,9 @@ function bareRoots(lexemes: readonly Lexeme[], i: number): Notation | null {
 function openWords(lexemes: readonly Lexeme[], i: number): Notation | null {
   const named = /^(?:syllable|word|vowel|end|long|open)s?$/;
   const { kind } = lexemes[i]!;
-  const said = lexemes.slice(0, i).some(({ text }) => /^(?:one|1|long|short|tiny|little|small|vowels?)$/.test(text));
+  const said = lexemes
+    .slice(0, i)
+    .some(({ text }) => /^(?:one|1|long|short|tiny|little|small|vowels?)$/.test(text));
   if (lexemes.slice(0, i).some(({ text }) => text === 'open')) return null;
   if (kind !== 'word' || !named.test(wordAt(lexemes, i)) || !said) return null;
   let at = i + 1;
@@ -269,12 +304,18 @@ function openWords(lexemes: readonly Lexeme[], i: number): Notation | null {
   for (; at < lexemes.length && lexemes[at]!.kind !== 'close'; at++) {
     const { text, mark } = lexemes[at]!;
     if (lexemes[at]!.kind === 'break' || text === 'and') continue;
-    const [, vowel] = /^[^aeiouy]{1,2}([eioy])$/.exec(lexemes[at]!.kind === 'word' && mark === 'none' ? text : '') ?? [];
+    const [, vowel] =
+      /^[^aeiouy]{1,2}([eioy])$/.exec(lexemes[at]!.kind === 'word' && mark === 'none' ? text : '') ?? [];
     if (vowel === undefined) return null;
     vowels.push(vowel);
     words += 1;
   }
   if (words < 2 || vowels.every((vowel) => vowel === 'y')) return null;
   const end = lexemes[at]?.kind === 'close' ? at + 1 : at;
-  return meant(lexemes, i, end, [...new Set(vowels)].flatMap((vowel) => longOf[vowel]!));
+  return meant(
+    lexemes,
+    i,
+    end,
+    [...new Set(vowels)].flatMap((vowel) => longOf[vowel]!),
+  );
 }

@@ -79,6 +79,14 @@ export const signNotations: readonly NotationRule[] = [
         : null,
   },
   {
+    name: 'that all are meant',
+    example: 'l-blends (all six)',
+    counterExample: 'all, ball',
+    applies: note(
+      'all (?:of them|together|at once|two|three|four|five|six|seven|eight|\\d{1,2})(?! (?:sounds?|ways?|pronunciations?))',
+    ),
+  },
+  {
     name: 'how long it takes',
     example: 'ai, ay 2 weeks',
     counterExample: 'ai, ay in week 2',
@@ -104,7 +112,13 @@ export const signNotations: readonly NotationRule[] = [
     name: 'in longer words',
     example: 'closed syllables in longer words',
     counterExample: 'longer words',
-    applies: (lexemes, i) => (i > 0 ? note('(?:in|of|for|within) (?:longer|multisyllabic|multisyllable|polysyllabic|big|bigger) words')(lexemes, i) : null),
+    applies: (lexemes, i) =>
+      i > 0
+        ? note('(?:in|of|for|within) (?:longer|multisyllabic|multisyllable|polysyllabic|big|bigger) words')(
+            lexemes,
+            i,
+          )
+        : null,
   },
   {
     name: 'a place in the word',

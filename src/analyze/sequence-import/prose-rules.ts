@@ -44,7 +44,11 @@ export const proseRules: readonly WordRule[] = [
       if (mark !== 'none' || reader.hinting || end === i + 1) return 0;
       // "ow as in snow, not cow"
       const shown = reader.trailing || chunk?.spelled.length !== 0;
-      if (chunk !== null && chunk.known > 0 && (!reader.broken || (shown && /^(?:not|no|never)$/.test(text)))) {
+      if (
+        chunk !== null &&
+        chunk.known > 0 &&
+        (!reader.broken || (shown && /^(?:not|no|never)$/.test(text)))
+      ) {
         // "(not ei)" is plain enough.
         if (!reader.aside) chunk.hedged = true;
         return end - i;
@@ -71,7 +75,7 @@ export const proseRules: readonly WordRule[] = [
   },
   {
     name: 'whose possessive',
-    example: 'possessive apostrophe with plural words',
+    example: 'apostrophe s with plural words',
     counterExample: 'plural words',
     applies: ({ chunk, broken }, { lexeme: { text }, length }) => {
       const possessive = chunk?.phrases.some(({ ids }) => ids.includes('possessive')) === true;

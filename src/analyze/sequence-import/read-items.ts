@@ -30,27 +30,30 @@ export const nothingBeside: Beside = { examples: [], headings: [], needs: noNeed
 export function readItems(text: string, kind: CellKind, beside: Beside = nothingBeside): readonly ReadItem[] {
   if (kind === 'notes' || (kind === 'examples' && !onlyAffixes.test(text)))
     return [item(text.trim(), 'ignored')];
-  const items = cutClauses(text, onlyAffixes.test(text) ? 'patterns' : kind).flatMap(
-    (clause): readonly ReadItem[] => {
-      if (clause.words !== undefined)
-        return [{ ...item(clause.text, 'guessed'), bySight: [...clause.words] }];
-      if (clause.kind === 'notes' || clause.kind === 'examples') return [item(clause.text, 'ignored')];
-      if (clause.kind === 'by-sight') return sightItems(clause.text);
-      // "sight words as they come up" is no list.
-      if (listsWords(clause.text))
-        return [
-          bySightItem(clause.text, /[,:–—-]|^(?:\S+\s+){0,3}\S+$/.test(clause.text) ? 'matched' : 'guessed'),
-        ];
-      if (
-        isRestWeek(clause.text) ||
-        saysNothingAtAll(clause.text) ||
-        (goesOver(clause.text) && beside.first !== true)
-      )
-        return [item(clause.text, 'ignored')];
-      return clause.prose === true ? guesses(readPatterns(clause.text, beside)) : readPatterns(clause.text, beside);
-    },
-  );
-  const read = dropNames(items);
+  const clauses = cutClauses(text, onlyAffixes.test(text) ? 'patterns' : kind);
+  const items = clauses.flatMap((clause): readonly ReadItem[] => {
+    if (clause.words !== undefined) return [{ ...item(clause.text, 'guessed'), bySight: [...clause.words] }];
+    if (clause.kind === 'notes' || clause.kind === 'examples') return [item(clause.text, 'ignored')];
+    if (clause.kind === 'by-sight') return sightItems(clause.text);
+    // "sight words as they come up" is no list.
+    if (listsWords(clause.text))
+      return [
+        bySightItem(clause.text, /[,:–—-]|^(?:\S+\s+){0,3}\S+$/.test(clause.text) ? 'matched' : 'guessed'),
+      ];
+    if (
+      isRestWeek(clause.text) ||
+      saysNothingAtAll(clause.text) ||
+      (goesOver(clause.text) && beside.first !== true)
+    )
+      return [item(clause.text, 'ignored')];
+    return clause.prose === true
+      ? guesses(readPatterns(clause.text, beside))
+      : readPatterns(clause.text, beside);
+  });
+  const read =
+    /\b(?:will be|only|just|first|starting)\b/i.test(text) || clauses.some(({ prose }) => prose === true)
+      ? dropNames(items)
+      : items;
   // "carols; no phonics": what nobody knows is no teaching where the cell says there is none.
   const none = read.some((one) => one.status === 'ignored' && deniesTeaching(one.text));
   return none
@@ -67,7 +70,9 @@ function dropNames(items: readonly ReadItem[]): readonly ReadItem[] {
   const read = items.map((one, i): ReadItem => {
     if (one.headings.length !== 1 || one.patterns.length <= MOST_MEANT) return one;
     const { within, keeps } = one.headings[0]!;
-    const later = items.slice(i + 1).filter(({ headings, patterns }) => headings.length === 0 && patterns.length > 0);
+    const later = items
+      .slice(i + 1)
+      .filter(({ headings, patterns }) => headings.length === 0 && patterns.length > 0);
     const own = later.filter(({ patterns }) => patterns.every((id) => within!.has(id)));
     if (own.length === 0 || own.length < later.length || keeps.length > 0) return one;
     dropped = true;
@@ -113,15 +118,21 @@ function readPatterns(text: string, beside: Beside): readonly ReadItem[] {
   const types = namesTypes(chunks);
   const open = /\?\?/.test(text);
   let next = 0;
-  return withoutComments(chunks.map((chunk, i) => {
-    const own = settled.slice(next, next + chunk.spelled.length);
-    next += own.length;
-    const start = i === 0 ? 0 : chunk.start;
-    const piece = textOf(text, lexemes, start, chunks[i + 1]?.start ?? text.length);
-    const read = chunkItem(chunk, piece, own, beside.needs);
-    // "-nk??": the teacher does not know yet.
-    return withoutVowels(open && read.status === 'matched' ? { ...read, status: 'guessed' } : read, chunk, types);
-  }));
+  return withoutComments(
+    chunks.map((chunk, i) => {
+      const own = settled.slice(next, next + chunk.spelled.length);
+      next += own.length;
+      const start = i === 0 ? 0 : chunk.start;
+      const piece = textOf(text, lexemes, start, chunks[i + 1]?.start ?? text.length);
+      const read = chunkItem(chunk, piece, own, beside.needs);
+      // "-nk??": the teacher does not know yet.
+      return withoutVowels(
+        open && read.status === 'matched' ? { ...read, status: 'guessed' } : read,
+        chunk,
+        types,
+      );
+    }),
+  );
 }
 
 /** What may name something to teach in words nobody knows. */
@@ -137,17 +148,32 @@ function withoutComments(items: readonly ReadItem[]): readonly ReadItem[] {
     return (
       status === 'unknown' &&
       !mayTeach.test(text) &&
+      words.length > 1 &&
       // A short word may be letters that nobody knows.
-      (words.length > 1 ? words.every((word) => word.length > 3 || commonWords.has(word.toLowerCase()) || /^(?:wk|wks|min|day)$/.test(word)) : (words[0] ?? '').length > 5)
+      words.every(
+        (word) => word.length > 3 || commonWords.has(word.toLowerCase()) || /^(?:wk|wks|min|day)$/.test(word),
+      )
     );
   };
   // An initial or a letter in a remark: "R is not rolled".
-  const asked = items.some(({ status, text }) => status === 'unknown' && (text.match(/\p{L}+/gu) ?? []).length > 1);
+  const asked = items.some(
+    ({ status, text }) => status === 'unknown' && (text.match(/\p{L}+/gu) ?? []).length > 1,
+  );
   if (asked && !items.some(isComment))
-    return items.map((one): ReadItem => (one.status === 'matched' && one.patterns.length === 1 && /^\p{L}\.?$/u.test(one.text) ? { ...one, status: 'guessed' } : one));
+    return items.map(
+      (one): ReadItem =>
+        one.status === 'matched' && one.patterns.length === 1 && /^\p{L}\.?$/u.test(one.text)
+          ? { ...one, status: 'guessed' }
+          : one,
+    );
   return items.some(isComment)
-    ? items.map((one): ReadItem =>
-        isComment(one) ? { ...one, status: 'ignored' } : one.status === 'matched' ? { ...one, status: 'guessed' } : one,
+    ? items.map(
+        (one): ReadItem =>
+          isComment(one)
+            ? { ...one, status: 'ignored' }
+            : one.status === 'matched'
+              ? { ...one, status: 'guessed' }
+              : one,
       )
     : items;
 }
@@ -164,7 +190,11 @@ function withoutVowels(read: ReadItem, { phrases, spelled, examples }: Chunk, ty
   const type = read.patterns.find((id) => id === 'type-open' || id === 'type-vce');
   if (type === undefined || spelled.length > 0 || !phrases.some(({ ids }) => ids.includes(type))) return read;
   const long = examples.length > 0 && examples.every((word) => /[aeiouy][^aeiouy]+[aeiouy]/.test(word));
-  if (types || long) return { ...read, patterns: read.patterns.filter((id) => /^(?:type-|syllables-|consonant-le|divide-)/.test(id)) };
+  if (types || long)
+    return {
+      ...read,
+      patterns: read.patterns.filter((id) => /^(?:type-|syllables-|consonant-le|divide-)/.test(id)),
+    };
   const vowels = read.patterns.length > 1;
   return vowels && read.status === 'matched' ? { ...read, status: 'guessed' } : read;
 }
@@ -301,7 +331,12 @@ function ofPhrases({ phrases, examples }: Chunk, needsOf: WordNeeds): Meaning {
     return { ids: ids.filter((id) => id === 'type-open' || needed.includes(id)), sure, confirmed: true };
   const all = known.every((needs) => [...possible].some((id) => needs.has(id)));
   // "The three spellings of /er/: her, first, nurse": the words show which.
-  if (phrases.length === 1 && phrases[0]!.sound === true && known.length > 1 && needed.some((id) => !ids.includes(id)))
+  if (
+    phrases.length === 1 &&
+    phrases[0]!.sound === true &&
+    known.length > 1 &&
+    needed.some((id) => !ids.includes(id))
+  )
     return { ids: needed, sure: false, confirmed: false };
   // That words have some of twenty consonants bears out nothing.
   if (sure) return { ids, sure: all, confirmed: all && ids.length <= MOST_CONFIRMED };

@@ -35,7 +35,8 @@ function readLine(raw: string, blankBefore: boolean): Line {
   const indent = /^\s*/.exec(raw)![0].replaceAll('\t', '  ').length;
   const marked = /^(#{1,6})\s+/.exec(raw.trim());
   const unmarked = marked === null ? raw.trim() : raw.trim().slice(marked[0].length);
-  const bulleted = /^(?:[*•◦▪●○‣–—·+▸▹►▶□■◆◇❖➢➤»›>]\uFE0F?|[✓✔✗✘☐☑☒✅⬜◻◼]{1,3}\uFE0F?|-(?=\s)|\[[ x]?\])\s+/.exec(unmarked);
+  const bulleted =
+    /^(?:[*•◦▪●○‣–—·+▸▹►▶□■◆◇❖➢➤»›>]\uFE0F?|[✓✔✗✘☐☑☒✅⬜◻◼]{1,3}\uFE0F?|-(?=\s)|\[[ x]?\])\s+/.exec(unmarked);
   const body = bulleted === null ? unmarked : unmarked.slice(bulleted[0].length);
   const bold = /^(\*\*|__)(?<text>(?:(?!\1).)+?)\1:?$/u.exec(body);
   const text = body.replace(/\*\*|__(?=\p{L}{2}|\W|$)/gu, '').trim();

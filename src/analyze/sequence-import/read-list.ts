@@ -90,7 +90,10 @@ function stepsByHeading(lines: readonly Line[]): readonly LaidStep[] {
     cells:
       about === undefined
         ? laid
-        : laid.map((cell) => ({ ...cell, about: cell.about === undefined ? about : `${cell.about}\n${about}` })),
+        : laid.map((cell) => ({
+            ...cell,
+            about: cell.about === undefined ? about : `${cell.about}\n${about}`,
+          })),
   }));
 }
 

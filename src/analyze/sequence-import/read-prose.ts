@@ -1,5 +1,5 @@
-import type { Clause } from './cut-clauses.ts';
 import { commonWords } from './common-words.ts';
+import type { Clause } from './cut-clauses.ts';
 import { readClause } from './read-clause.ts';
 import { readWords } from './read-words.ts';
 import { splitLexemes } from './split-lexemes.ts';
@@ -59,10 +59,8 @@ const lead = new RegExp(
 );
 
 /** What is said of letters that were named: that they follow, and why. */
-const trailing = new RegExp(
-  `(?:,?\\s+(?:because|since|as (?:they|it|we|these)|so that|so we|if there|if we|if time|when we|once we|while we|who|(?:in )?which|where we|although|before (?:we|the|they)|after (?:we|the|they)|until|till)\\b(?! (?:e|i|y|vowels?|consonants?|short)\\b)|,?\\s+(?:come|comes|came|follow|follows|arrive|arrives|wait|waits|stay|stays|belong|rounds?|finish|finishes|complete|completes|close|closes|get|gets|fill|fills|take|takes|go|goes|is|are|was|were|will|should)(?! (?:at|in|before|after|the|a|an|like|as|said|says?|spel|pronounced|heard|voiced|silent|long|short|dropped|doubled|changed|added)\\b)\\b|,?\\s+(?:before|after|in|during|by|on|for|over|from|at)\\s+(?:the |our |a |an |early |late |mid-?|next |last |this |that |each |every |same |first |second |third |whole |full |about |two |three |four |short |new )*(?:spring|summer|autumn|fall|winter|christmas|easter|thanksgiving|january|february|march|april|may|june|july|august|september|october|november|december|break|holidays?|half[- ]term|term|weeks?|fortnight|monday|tuesday|wednesday|thursday|friday|year|month|days?|semester|quarter|lessons?|sessions?|school|lunch|time|now|later)\\b).*?(?=,\\s+(?:and|but|then|while)\\b|$)`,
-  'iu',
-);
+const trailing =
+  /(?:,?\s+(?:because|since|as (?:they|it|we|these)|so that|so we|if there|if we|if time|when we|once we|while we|who|(?:in )?which|where we|although|before (?:we|the|they)|after (?:we|the|they)|until|till)\b(?! (?:e|i|y|vowels?|consonants?|short)\b)|,?\s+(?:come|comes|came|follow|follows|arrive|arrives|wait|waits|stay|stays|belong|rounds?|finish|finishes|complete|completes|close|closes|get|gets|fill|fills|take|takes|go|goes|is|are|was|were|will|should)(?! (?:at|in|before|after|the|a|an|like|as|said|says?|spel|pronounced|heard|voiced|silent|long|short|dropped|doubled|changed|added)\b)\b|,?\s+(?:before|after|in|during|by|on|for|over|from|at)\s+(?:the |our |a |an |early |late |mid-?|next |last |this |that |each |every |same |first |second |third |whole |full |about |two |three |four |short |new )*(?:spring|summer|autumn|fall|winter|christmas|easter|thanksgiving|january|february|march|april|may|june|july|august|september|october|november|december|break|holidays?|half[- ]term|term|weeks?|fortnight|monday|tuesday|wednesday|thursday|friday|year|month|days?|semester|quarter|lessons?|sessions?|school|lunch|time|now|later)\b).*?(?=,\s+(?:and|but|then|while)\b|$)/iu;
 
 /** What joins a reason or a time to a sentence. */
 const conjunction = /^,?\s+(?:because|since|so|although|when we|once we|while we|if we|if time|if there)\b/i;
@@ -106,7 +104,8 @@ export const sentenceRules: readonly SentenceRule[] = [
     counterExample: 'they read the words mat and tap',
     applies: (sentence, running) => {
       const found = behindName.exec(sentence);
-      return (running || isSentence(sentence) || /[:–—]/.test(found?.[0] ?? '')) && isSightList(found, bySight)
+      return (running || isSentence(sentence) || /[:–—]/.test(found?.[0] ?? '')) &&
+        isSightList(found, bySight)
         ? cutAround(sentence, found, 'by-sight')
         : null;
     },
@@ -126,16 +125,20 @@ export const sentenceRules: readonly SentenceRule[] = [
     counterExample: 'Short a: am, an, at',
     applies: (sentence) => {
       const found = anyName.exec(sentence);
-      if (found === null || teaches(found[0].slice(0, found[0].length - found.groups!.list!.length))) return null;
+      if (found === null || teaches(found[0].slice(0, found[0].length - found.groups!.list!.length)))
+        return null;
       const words = readWords(found.groups!.list!.replace(/\band\b(?!["”’]|\s*,)|&/g, ','));
-      const known = words.length > 1 && words.every((one) => commonWords.has(one) || commonWords.has(one.toLowerCase()));
-      return known && !words.every((one) => regular.test(one)) ? cutAround(sentence, found, 'by-sight') : null;
+      const known =
+        words.length > 1 && words.every((one) => commonWords.has(one) || commonWords.has(one.toLowerCase()));
+      return known && !words.every((one) => regular.test(one))
+        ? cutAround(sentence, found, 'by-sight')
+        : null;
     },
   },
   {
     name: 'a sentence about something else',
     example: 'I would give that a full week',
-    counterExample: 'I would give sh a full week',
+    counterExample: 'I would give sh a week',
     applies: (sentence) =>
       isSentence(sentence) && !teaches(sentence) && !open.test(sentence)
         ? [{ text: sentence, kind: 'notes' }]
@@ -146,8 +149,14 @@ export const sentenceRules: readonly SentenceRule[] = [
     example: 'Compound words, Marcus has a card game',
     counterExample: 'Compound words, two in one',
     applies: (sentence) => {
-      const found = /,\s+(?=\p{Lu}\p{Ll}+\s+(?:has|have|will|is|brings?|likes?|wants?|does|made|makes)\s).+$/u.exec(sentence);
-      return found === null || found.index === 0 || teaches(found[0]) || !teaches(sentence.slice(0, found.index))
+      const found =
+        /,\s+(?=\p{Lu}\p{Ll}+\s+(?:has|have|will|is|brings?|likes?|wants?|does|made|makes)\s).+$/u.exec(
+          sentence,
+        );
+      return found === null ||
+        found.index === 0 ||
+        teaches(found[0]) ||
+        !teaches(sentence.slice(0, found.index))
         ? null
         : cutAround(sentence, found, 'notes');
     },
@@ -242,13 +251,28 @@ const ambiguous =
 /** A letter alone, neither a word nor an initial: "we add s". */
 const oneLetter = /(?<![\p{L}\p{N}'’.&-])[b-hj-z](?![\p{L}\p{N}'’.&-])/u;
 
+/** Words of every day in a list of letters: "air, are, ear". */
+const listed =
+  /(?<![\p{L}'’-])(?:air|are|ear|our|or|all|old|ore|oar|war|ire)\s*(?:[,/&]|and)\s*(?:air|are|ear|our|or|all|old|ore|oar|war|ire)(?![\p{L}'’-])/iu;
+
 /** Whether a text names letters, sounds or patterns. */
 function teaches(text: string): boolean {
-  return oneLetter.test(text) || readClause(splitLexemes(text.replace(ambiguous, 'thing'))).some(
-    ({ spelled, phrases }) =>
-      phrases.some(({ ids, sound, within }) => sound === true || ids.length > 0 || (within?.size ?? 0) > 0) ||
-      spelled.length > 1 ||
-      spelled.some(({ spelling, start, examples }) => examples.length > 0 || !everyday.has(spelling.letters) || isMarked(text, start)),
+  return (
+    oneLetter.test(text) ||
+    listed.test(text) ||
+    readClause(splitLexemes(text.replace(ambiguous, 'thing'))).some(
+      ({ spelled, phrases }) =>
+        phrases.some(
+          ({ ids, sound, within }) => sound === true || ids.length > 0 || (within?.size ?? 0) > 0,
+        ) ||
+        spelled.length > 1 ||
+        spelled.some(
+          ({ spelling, start, examples }) =>
+            (spelling.letters.length > 1 && examples.length > 0) ||
+            !everyday.has(spelling.letters) ||
+            isMarked(text, start),
+        ),
+    )
   );
 }
 
@@ -266,14 +290,25 @@ function isSightList(found: RegExpExecArray | null, surely: RegExp): boolean {
   if (found === null) return false;
   const words = readWords(found.groups!.list!.replace(/\band\b(?!["”’]|\s*,)|&/g, ','));
   const name = found[0].replace(found.groups!.list!, '');
-  const known = words.length > 0 && words.every((one) => commonWords.has(one) || commonWords.has(one.toLowerCase()));
+  const known =
+    words.length > 0 && words.every((one) => commonWords.has(one) || commonWords.has(one.toLowerCase()));
   if (teaches(name)) return false;
   const sure = surely.test(name) && words.every((one) => /^(?:[ai]|(?=.*[aeiouy])\p{L}{2}.*)$/iu.test(one));
   // "Demon words: yacht, colonel": nobody reads them by patterns.
-  const named = /[:–—]\s*$/.test(name) && !/decodable|practi[cs]e|sample|example|key|spelling|picture|vocab|dictation/i.test(name);
+  const named =
+    /[:–—]\s*$/.test(name) &&
+    !/decodable|practi[cs]e|sample|example|key|spelling|picture|vocab|dictation/i.test(name);
   const before = found.input.slice(0, found.index) + name;
-  const odd = !teaches(before) && named && words.length > 1 && words.every((one) => one.length > 3 && !regular.test(one));
-  return odd || (sure && words.length > 1) || (known && (surely.test(name) || !words.every((one) => regular.test(one))));
+  const odd =
+    !teaches(before) &&
+    named &&
+    words.length > 1 &&
+    words.every((one) => one.length > 3 && !regular.test(one));
+  return (
+    odd ||
+    (sure && words.length > 1) ||
+    (known && (surely.test(name) || !words.every((one) => regular.test(one))))
+  );
 }
 
 /** Words of one short vowel that are read as they are written, which "words" may as well be examples of. */

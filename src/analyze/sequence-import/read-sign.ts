@@ -36,7 +36,12 @@ export function readSign(reader: ClauseReader, lexeme: Lexeme, i: number): void 
       else reader.wait(lexeme);
       break;
     case 'meant':
-      reader.readHeading({ ids: lexeme.ids!, sure: lexeme.open !== true, within: null, keeps: [] }, lexeme, 1, false);
+      reader.readHeading(
+        { ids: lexeme.ids!, sure: lexeme.open !== true, within: null, keeps: [] },
+        lexeme,
+        1,
+        false,
+      );
       break;
     case 'open':
       openBracket(reader, i);

@@ -70,7 +70,12 @@ function readRow(cells: readonly LaidCell[], needs: WordNeeds, first: boolean): 
   if (cells[0]!.row === undefined)
     return read.flatMap(({ items }, i) => {
       const below = read.slice(i + 1, i + 1 + (cells[i]!.heads ?? 0));
-      return below.length === 0 ? items : withoutNames(items, below.flatMap((cell) => cell.items));
+      return below.length === 0
+        ? items
+        : withoutNames(
+            items,
+            below.flatMap((cell) => cell.items),
+          );
     });
   return read.flatMap((cell, i) => cell.items.map((item) => narrow(item, cell.kind, lettersBeside(read, i))));
 }

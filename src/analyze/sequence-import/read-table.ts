@@ -23,6 +23,13 @@ export function readTable(table: FoundTable, chosen: readonly CellKind[] = []): 
       again.push(headCell);
       continue;
     }
+    // A list below a table: "• tch, dge".
+    const bullet =
+      columns.length > 1 && row.filter((cell) => cell !== '').length === 1 ? listed.exec(row[0]!) : null;
+    if (bullet !== null && steps.length > 0) {
+      steps.at(-1)!.cells.push({ text: row[0]!.slice(bullet[0].length), kind: 'patterns' });
+      continue;
+    }
     const filled = row.filter((cell) => cell !== '');
     const named = (wanted: CellKind) =>
       row.flatMap((cell, i) => (kinds[i] === wanted && cell !== '' ? [stepTitle(cell, names[i] ?? '')] : []));
@@ -65,6 +72,8 @@ export function readTable(table: FoundTable, chosen: readonly CellKind[] = []): 
     steps: steps.map(({ title, cells }): LaidStep => ({ title, cells })),
   };
 }
+
+const listed = /^\s*[•◦▪●○*–-]\s+(?=\S)/u;
 
 /** Bare numbers take the name of their column: 3 under Week is "Week 3"; without one they stay bare. */
 function stepTitle(cell: string, name: string): string {

@@ -54,7 +54,8 @@ const arrow = /[-=]+>|(?<=\s|\by)>(?=\s|i\b)|[→⇒➔➜➝]/iy;
 const plain = /w\/(?=\s)/iuy;
 const abbreviation = /(?:e\.\s?g\.?|i\.\s?e\.?|ex\.)(?![\p{L}\p{N}])/iuy;
 /** `Mrs. P.`, `Ms Okafor`, `K-2`: who, and which grades. */
-const teacher = /(?<![\p{L}\p{N}])(?:(?:Mrs?|Ms|Miss|Dr|Sr)\.?\s+\p{Lu}(?:\p{Ll}+|\.)?|[KR][-–]\d)(?![\p{L}\p{N}])/uy;
+const teacher =
+  /(?<![\p{L}\p{N}])(?:(?:Mrs?|Ms|Miss|Dr|Sr)\.?\s+\p{Lu}(?:\p{Ll}+|\.)?|[KR][-–]\d)(?![\p{L}\p{N}])/uy;
 const listMarker = /^\s*(?:\(?\d{1,3}[.)]|\((?:[ivx]{1,5}|[a-h])\)|(?:[ivx]{2,5}|[a-h])\))\s+/;
 /** `B3`, `RF.1.3.a`, `2.4`: the number of a line in its own numbering; not `a-e` nor `2 sounds`. */
 const lineCode =
@@ -90,7 +91,12 @@ export function splitLexemes(text: string): readonly Lexeme[] {
           .slice(at + leads.length)
           .trimStart()
           .toLowerCase()
-          .startsWith(form.trim().slice(0, form.trim().length > 4 ? 4 : 2).toLowerCase());
+          .startsWith(
+            form
+              .trim()
+              .slice(0, form.trim().length > 4 ? 4 : 2)
+              .toLowerCase(),
+          );
       if (forms) at += leads.length;
       else add(arrows > 1 && !changes ? 'break' : 'is', at + leads.length, '→');
       continue;
@@ -142,7 +148,24 @@ export function splitLexemes(text: string): readonly Lexeme[] {
     }
     at += wholly.length;
   }
-  return joinSyllables(text, lexemes);
+  return joinSyllables(text, doubledAtStart(text, lexemes));
+}
+
+/** "Ee, oa", "Oo (moon)": at the start of a line a capital belongs to the line, not to the letter, as in "Ee, Ff". */
+function doubledAtStart(text: string, lexemes: readonly Lexeme[]): readonly Lexeme[] {
+  const [first, ...others] = lexemes;
+  const [, letter = ''] =
+    first === undefined ? [] : (/^([EOFLSZ])[eoflsz](?![\p{L}\p{N}])/u.exec(text.slice(first.start)) ?? []);
+  if (first?.text !== letter.toLowerCase() || letter === '') return lexemes;
+  const pairs =
+    text.match(/(?<!\p{L})(\p{Lu})\p{Ll}(?!\p{L})/gu)?.filter((pair) => pair[0]!.toLowerCase() === pair[1]) ??
+    [];
+  const doubled = letter.toLowerCase().repeat(2);
+  const shows = others.some(
+    ({ kind, text: word }) =>
+      kind === 'word' && (word.includes(doubled) || /^(?:[aeiou][aeiouyw]|ff|ll|ss|zz)$/.test(word)),
+  );
+  return pairs.length === 1 && shows ? [{ ...first, text: doubled }, ...others] : lexemes;
 }
 
 /** Words that stand on both sides of a hyphen without being cut into syllables: y-to-i, e-dropping. */

@@ -165,7 +165,8 @@ export const wordRules: readonly WordRule[] = [
     applies: (reader, { i, lexeme: { text } }) => {
       const { last: letters } = reader;
       const after = reader.lexemes[i + 1]?.text ?? '';
-      const shows = text === 'of' && letters !== undefined && !reader.broken && fits(after, letters.spelling.letters);
+      const shows =
+        text === 'of' && letters !== undefined && !reader.broken && fits(after, letters.spelling.letters);
       if (!hintWords.has(text) && !shows) return 0;
       // "ie in pie and in chief"
       const told =

@@ -18,7 +18,11 @@ export function joinsWords(lexemes: readonly Lexeme[], i: number, letters: strin
     if (before?.text === 'is' && /^(?:that|this|it)$/.test(lexemes[i - 2]?.text ?? '')) return true;
   }
   // "ir and ur are added": a verb or "our" stands beside words on one side only.
-  if (/^(?:are|our|all)$/.test(letters) && isProse(lexemes[i + 1]) && (before !== undefined || isProse(lexemes[i + 2])))
+  if (
+    /^(?:are|our|all)$/.test(letters) &&
+    isProse(lexemes[i + 1]) &&
+    (before !== undefined || isProse(lexemes[i + 2]))
+  )
     return true;
   if (letters === 'are' && before?.kind === 'word' && (isProse(before) || before.text.endsWith('s')))
     return true;
@@ -45,6 +49,9 @@ export function standsForLetters(lexemes: readonly Lexeme[], i: number): boolean
     /^(?:break|is|open|close|hint|every|note)$/.test(after.kind) ||
     (after.kind === 'sound' && before?.kind !== 'close') ||
     (after.kind === 'word' &&
-      (withR(after) || /^(?:as|says?|and|like|in|after|before|makes?|words?|for|first|next|then|only|now|too|together|last)$/.test(after.text)));
+      (withR(after) ||
+        /^(?:as|says?|and|like|in|after|before|makes?|words?|for|first|next|then|only|now|too|together|last)$/.test(
+          after.text,
+        )));
   return leads && goesOn;
 }
