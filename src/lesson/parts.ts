@@ -8,6 +8,7 @@ import { newPattern } from './new-pattern/new-pattern.ts';
 import { readIt } from './read-it/read-it.ts';
 import { review } from './review/review.ts';
 import { smoothReading } from './smooth-reading/smooth-reading.ts';
+import { spacedReview } from './spaced-review/spaced-review.ts';
 import { stepCheck } from './step-check/step-check.ts';
 import { syllableDivision } from './syllable-division/syllable-division.ts';
 import { vocabulary } from './vocabulary/vocabulary.ts';
@@ -18,6 +19,7 @@ import { wordSort } from './word-sort/word-sort.ts';
 /** The parts of a lesson sheet, in the order of a lesson. */
 export const parts: readonly PartMaker[] = [
   review,
+  spacedReview,
   newPattern,
   wordBuilding,
   wordLists,

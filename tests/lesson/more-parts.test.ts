@@ -9,6 +9,7 @@ import { newPattern } from '../../src/lesson/new-pattern/new-pattern.ts';
 import rules from '../../src/lesson/new-pattern/rules.json' with { type: 'json' };
 import { sayRule } from '../../src/lesson/new-pattern/say-rule.ts';
 import { heardAs } from '../../src/lesson/review/correspondences.ts';
+import { spacedReview } from '../../src/lesson/spaced-review/spaced-review.ts';
 import { stepCheck } from '../../src/lesson/step-check/step-check.ts';
 import { syllableDivision } from '../../src/lesson/syllable-division/syllable-division.ts';
 import { wordSort } from '../../src/lesson/word-sort/word-sort.ts';
@@ -223,4 +224,30 @@ test('the same number gives the same part', () => {
   const input = { ...lessonInput('steady-steps', 66), passage: storm };
   for (const maker of [newPattern, wordSort, bySight, syllableDivision, stepCheck, cards, homeSheet])
     expect(makeOf(maker, input, 9)).toEqual(makeOf(maker, input, 9));
+});
+
+describe('spaced review', () => {
+  const earlier = [
+    { day: '2026-09-01', patterns: ['ai', 'oa'], words: ['rain', 'boat', 'verdict'], bySight: ['said'] },
+    { day: '2026-11-20', patterns: ['oa'], words: ['boat', 'goat'], bySight: ['said', 'aardvark'] },
+    { day: '2026-11-25', patterns: ['igh'], words: ['light'], bySight: [] },
+  ];
+  const input = { ...lessonInput('steady-steps', 32), earlier };
+
+  test('words due again come back, the latest first, and none that cannot be read or was met today', () => {
+    const part = makeOf(spacedReview, input, 1);
+    expect(column(part, 'words')).toEqual(['rain', 'goat', 'boat']);
+    expect(column(part, 'by-sight')).toEqual(['said']);
+    expect(blockOf(part, 'words')!.rows[1]).toEqual(['goat', '5 days ago']);
+  });
+
+  test('the teacher sees the patterns that have not come back for a month', () => {
+    expect(column(makeOf(spacedReview, input, 1), 'long')).toEqual(['ai as in rain']);
+  });
+
+  test('before the first sheet, and on a day with nothing due, it says so', () => {
+    expect(makeOf(spacedReview, { ...input, earlier: [] }, 1).says).toMatch(/No sheet/);
+    const today = earlier.filter(({ day }) => day === input.day);
+    expect(makeOf(spacedReview, { ...input, earlier: today }, 1).says).toMatch(/Nothing is due/);
+  });
 });

@@ -208,4 +208,19 @@ describe('the parts of a lesson', () => {
     await part('Read it').getByLabel('Seconds').fill('30');
     expect(await part('Read it').textContent()).toContain('32 words correct a minute');
   });
+
+  test('a sheet that is saved is noted for the group, so that its words come back', async () => {
+    await screen.getByRole('button', { name: 'Save as plain text' }).click();
+    await expect.poll(() => kept.get('sheets/plovers')).toHaveLength(1);
+    const [sheet] = kept.get('sheets/plovers') as { words: string[] }[];
+    expect(sheet!.words.length).toBeGreaterThan(10);
+    kept.set('sheets/plovers', [{ ...sheet, day: '2020-01-01' }]);
+    await open('plovers');
+    await openList();
+    await screen
+      .locator('.lesson-parts')
+      .getByLabel(/^Spaced review/)
+      .check();
+    expect(await part('Spaced review').textContent()).toContain('days ago');
+  });
 });

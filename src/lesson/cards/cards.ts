@@ -4,6 +4,7 @@ import type { LessonBlock, LessonPart, PartMaker } from '../lesson-part.ts';
 import type { Picker } from '../picker.ts';
 import { chooseReview } from '../review/choose-review.ts';
 import { daysSinceTaught } from '../review/days-since-taught.ts';
+import { wordsOnSheet } from '../spaced-review/earlier-sheets.ts';
 import { isDivisible } from '../syllable-division/choose-words.ts';
 
 const SIZES = ['6', '12'] as const;
@@ -83,9 +84,9 @@ function lettersOf(input: LessonInput, count: number, picker: Picker): string[] 
 function wordsOf(input: LessonInput, sheet: readonly LessonPart[], count: number, picker: Picker): string[] {
   const fit = fitWords(input);
   const byName = new Map(fit.map((each) => [each.word, each]));
-  const onSheet = oneOfFamily([...new Set(sheetWords(sheet))].flatMap((word) => byName.get(word) ?? [])).map(
-    ({ word }) => word,
-  );
+  const onSheet = oneOfFamily(
+    [...new Set(wordsOnSheet(sheet))].flatMap((word) => byName.get(word) ?? []),
+  ).map(({ word }) => word);
   const practises = new Set(
     oneOfFamily(fit.filter(({ requires }) => requires.some((id) => input.focus.includes(id)))).map(
       ({ word }) => word,
@@ -115,7 +116,7 @@ function syllablesOf(
       .filter(isDivisible)
       .filter(({ built }) => !built),
   );
-  const onSheet = new Set(sheetWords(sheet));
+  const onSheet = new Set(wordsOnSheet(sheet));
   const ours = fit.filter(({ requires }) => requires.some((id) => input.focus.includes(id)));
   const order = [
     ...fit.filter(({ word }) => onSheet.has(word)),
@@ -129,22 +130,4 @@ function syllablesOf(
       texts.push(...parts);
   }
   return texts;
-}
-
-/** The single words that pupils read or write on the sheet, in its order. */
-function sheetWords(sheet: readonly LessonPart[]): string[] {
-  return sheet.flatMap(({ blocks }) =>
-    blocks.flatMap(({ id, rows, columns }) =>
-      id === 'nonsense' || id === 'made-up'
-        ? []
-        : rows.flatMap((row) =>
-            row.filter((cell, i) => {
-              const { shows, head } = (columns[i] ?? columns[0])!;
-              return (
-                (shows === 'both' || shows === 'blank') && head !== 'Letters' && /^[a-z]{2,}$/.test(cell)
-              );
-            }),
-          ),
-    ),
-  );
 }

@@ -173,4 +173,17 @@ export const lessonTexts: ReadonlyMap<string, LabelId> = new Map<string, LabelId
     'The group can read too few words for a home sheet yet. Choose a later step on the Groups page.',
     'lessonLabels.noHomeSheet',
   ],
+  ['Spaced review', 'lessonLabels.spacedReview'],
+  [
+    'Pupils read words of earlier sheets that are due again after a day, three, a week, two weeks or a month.',
+    'lessonLabels.useSpacedReview',
+  ],
+  [
+    'No sheet of this group was printed or saved yet. Its words come back here from the next day on.',
+    'lessonLabels.noEarlierSheet',
+  ],
+  [
+    'Nothing is due today. Words of earlier sheets come back after a day, three, a week, two weeks and a month.',
+    'lessonLabels.nothingDue',
+  ],
 ]);

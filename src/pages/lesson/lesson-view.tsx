@@ -1,9 +1,12 @@
 import { useMemo } from 'preact/hooks';
+import { noteSheet } from '../../host/store/earlier-sheets-store.ts';
 import type { Passage } from '../../host/store/passages-store.ts';
 import {
   applyPreset,
   decide,
+  type EarlierSheet,
   inOrder,
+  type LessonInput,
   makeSheet,
   movePart,
   type PartChoice,
@@ -12,6 +15,7 @@ import {
   planOf,
   presetOf,
   renew,
+  wordsOnSheet,
 } from '../../lesson/index.ts';
 import { patternName } from '../../ui/pattern-name.ts';
 import { sayList } from '../../ui/say-list.ts';
@@ -29,6 +33,18 @@ interface LessonViewProps {
   readonly tools: LessonTools | null;
   readonly groupId: string;
   readonly passage: Passage | null;
+}
+
+/** What pupils meet on the sheet, so that it can come back. */
+function sheetOf(made: ReturnType<typeof makeSheet>, { day, focus, judge }: LessonInput): EarlierSheet {
+  const words = wordsOnSheet(made.map(({ part }) => part).filter(({ plan }) => !plan.out));
+  const isBySight = (word: string): boolean => judge(word).standing === 'by-sight';
+  return {
+    day,
+    patterns: focus,
+    words: words.filter((word) => !isBySight(word)),
+    bySight: words.filter(isBySight),
+  };
 }
 
 /** One lesson: what it is for, and its parts. */
@@ -133,6 +149,7 @@ export function LessonView({ stored, tools, groupId, passage }: LessonViewProps)
               title={passage?.title ?? ''}
               group={group}
               passage={passage}
+              onOut={() => void noteSheet(groupId, sheetOf(made, input))}
             />
           </>
         )}

@@ -114,4 +114,11 @@ export const lessonLabels = {
   noCards: 'There is nothing for cards yet. Choose the group’s step on the Groups page.',
   noHomeSheet:
     'The group can read too few words for a home sheet yet. Choose a later step on the Groups page.',
+  spacedReview: 'Spaced review',
+  useSpacedReview:
+    'Pupils read words of earlier sheets that are due again after a day, three, a week, two weeks or a month.',
+  noEarlierSheet:
+    'No sheet of this group was printed or saved yet. Its words come back here from the next day on.',
+  nothingDue:
+    'Nothing is due today. Words of earlier sheets come back after a day, three, a week, two weeks and a month.',
 } as const;

@@ -123,4 +123,11 @@ export const lessonLabels: Translated<typeof english> = {
   noCards: 'Aún no hay nada para las tarjetas. Elija el paso del grupo en la página Grupos.',
   noHomeSheet:
     'El grupo aún puede leer muy pocas palabras para una hoja para casa. Elija un paso posterior en la página Grupos.',
+  spacedReview: 'Repaso espaciado',
+  useSpacedReview:
+    'Los alumnos leen palabras de hojas anteriores que vuelven tras un día, tres, una semana, dos semanas o un mes.',
+  noEarlierSheet:
+    'Aún no se imprimió ni guardó ninguna hoja de este grupo. Sus palabras vuelven aquí desde el día siguiente.',
+  nothingDue:
+    'Hoy no toca repasar nada. Las palabras de hojas anteriores vuelven tras un día, tres, una semana, dos semanas y un mes.',
 };
