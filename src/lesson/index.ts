@@ -3,8 +3,12 @@ export { findFocus, type LessonInput, type LessonText } from './lesson-input.ts'
 export type { Column, LessonBlock, LessonPart, PartChoice, PartMaker } from './lesson-part.ts';
 export {
   decide,
+  inOrder,
   type LessonPlan,
   makePart,
+  makeSheet,
+  movePart,
+  type PartName,
   type PartPlan,
   type PlannedPart,
   parsePlan,
@@ -14,5 +18,8 @@ export {
 } from './lesson-plan.ts';
 export { parts } from './parts.ts';
 export { createPicker, type Picker } from './picker.ts';
+export { applyPreset, type LessonPreset, onePage, parsePresets, presetOf } from './presets.ts';
+export { wordsCorrectAMinute } from './read-it/words-correct.ts';
 export { rememberAnalyses } from './remember-analyses.ts';
+export { addSheet, type EarlierSheet, parseSheets, wordsOnSheet } from './spaced-review/earlier-sheets.ts';
 export { type BankWord, openWordBank, type WordBank } from './word-bank.ts';

@@ -1,6 +1,7 @@
 import type { Analyzer, Judge } from '../analyze/index.ts';
 import type { Group, PatternId, Sequence } from '../analyze/types.ts';
 import type { KnownWords } from './known-words.ts';
+import type { EarlierSheet } from './spaced-review/earlier-sheets.ts';
 import type { WordBank } from './word-bank.ts';
 
 /** A text the lesson is built around, as the group reads it: a line is a paragraph (`src/passage`). */
@@ -22,6 +23,8 @@ export interface LessonInput {
   /** What the lesson is about (`findFocus`); empty where nothing was taught yet. */
   readonly focus: readonly PatternId[];
   readonly passage: LessonText | null;
+  /** What was on the group's sheets so far; none where it is left out. */
+  readonly earlier?: readonly EarlierSheet[];
 }
 
 /**

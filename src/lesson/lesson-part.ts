@@ -3,13 +3,25 @@ import type { Picker } from './picker.ts';
 
 /**
  * One column of a block. `both`: on the pupils' sheet and the teacher's key; everything in it the group can read.
- * `key`: on the key alone. `blank`: the key has the answer, the pupils' sheet a line to write on.
+ * `key`: on the key alone. `blank`: the key has the answer, the pupils' sheet a line to write on. `free`: on both, and not held to
+ * what the group can read: a count, a box, letters of a sound, the passage as the teacher chose it, words for an adult at home.
  */
 export interface Column {
   /** For the adult; empty where it goes without saying. */
   readonly head: string;
-  readonly shows: 'both' | 'key' | 'blank';
+  readonly shows: 'both' | 'key' | 'blank' | 'free';
 }
+
+export const LAYOUTS = [
+  'table',
+  'words',
+  'lines',
+  'chain',
+  'grid',
+  'passage',
+  'cards-6',
+  'cards-12',
+] as const;
 
 /** A piece of a lesson sheet. All of it is plain text, so that the teacher can change any of it. */
 export interface LessonBlock {
@@ -19,9 +31,10 @@ export interface LessonBlock {
   readonly title: string;
   /**
    * `table`: rows under heads; `words`: single words set in columns; `lines`: sentences, one a line;
-   * `chain`: each row a chain of words, led from one to the next.
+   * `chain`: each row a chain of words, led from one to the next; `grid`: rows of boxes to write in; `passage`: large lines,
+   * each with a count at its end; `cards-6` and `cards-12`: single texts as cards to cut out, so many a page.
    */
-  readonly layout: 'table' | 'words' | 'lines' | 'chain';
+  readonly layout: (typeof LAYOUTS)[number];
   /** One for each cell of a row; for `words`, `lines` and `chain` a single one, which counts for every cell. */
   readonly columns: readonly Column[];
   readonly rows: readonly (readonly string[])[];
@@ -50,8 +63,22 @@ export interface PartMaker {
   /** Stable: it is stored. */
   readonly id: string;
   readonly title: string;
+  /** Not on a sheet until the teacher puts it there. */
+  readonly extra?: true;
+  /** What a teacher does with it, in one sentence. */
+  readonly use: string;
   /** Depends on the group: which suffixes it knows, which sounds. */
   choices(input: LessonInput): readonly PartChoice[];
-  /** The same for the same input, choices and seed. `chosen` gives the value of a choice, the usual one where it is not one of its options. Never throws. */
-  make(input: LessonInput, chosen: (id: string) => string, picker: Picker): LessonPart;
+  /**
+   * The same for the same input, choices and seed. `chosen` gives the value of a choice, the usual one where it is not one of its options. Never throws.
+   * `sheet` has the other parts that are on the sheet: some are made from them.
+   */
+  make(
+    input: LessonInput,
+    chosen: (id: string) => string,
+    picker: Picker,
+    sheet?: readonly LessonPart[],
+  ): LessonPart;
+  /** Made from the other parts of the sheet. */
+  readonly fromSheet?: true;
 }

@@ -6,6 +6,7 @@ import { decide, makePart, parsePlan, planOf, renew, startPlan } from './lesson-
 const maker: PartMaker = {
   id: 'boats',
   title: 'Boats',
+  use: 'Pupils read the names of boats.',
   choices: () => [
     {
       id: 'count',
@@ -39,25 +40,25 @@ test('the same number gives the same part, another number another', () => {
 });
 
 test('a choice counts; one that is no option is as usual', () => {
-  expect(words(decide(startPlan(5), 'boats', { chosen: { count: '3' } }))).toHaveLength(3);
-  expect(words(decide(startPlan(5), 'boats', { chosen: { count: '99' } }))).toHaveLength(2);
+  expect(words(decide(startPlan(5), maker, { chosen: { count: '3' } }))).toHaveLength(3);
+  expect(words(decide(startPlan(5), maker, { chosen: { count: '99' } }))).toHaveLength(2);
 });
 
 test('a pinned part stays through a new sheet, and comes back as it would be when it is let go', () => {
   const pinned = makePart(maker, startPlan(5), input).blocks;
-  const plan = renew(decide(startPlan(5), 'boats', { pinned }), 6);
+  const plan = renew(decide(startPlan(5), maker, { pinned }), 6);
   expect(makePart(maker, plan, input).blocks).toEqual(pinned);
-  expect(words(decide(plan, 'boats', { pinned: null }))).toEqual(words(startPlan(6)));
+  expect(words(decide(plan, maker, { pinned: null }))).toEqual(words(startPlan(6)));
 });
 
 test('a new sheet keeps what is left out and what was chosen', () => {
-  const plan = renew(decide(startPlan(5), 'boats', { out: true, chosen: { count: '1' } }), 9);
-  expect(planOf(plan, 'boats')).toEqual({ seed: 9, out: true, chosen: { count: '1' }, pinned: null });
+  const plan = renew(decide(startPlan(5), maker, { out: true, chosen: { count: '1' } }), 9);
+  expect(planOf(plan, maker)).toEqual({ seed: 9, out: true, chosen: { count: '1' }, pinned: null });
 });
 
 test('a kept plan is read again, any other value is none or is put right', () => {
   const { blocks } = makePart(maker, startPlan(5), input);
-  const plan = decide(startPlan(5), 'boats', { pinned: blocks, out: true });
+  const plan = decide(startPlan(5), maker, { pinned: blocks, out: true });
   expect(parsePlan(JSON.parse(JSON.stringify(plan)))).toEqual(plan);
   for (const value of [null, 3, [], {}, { seed: 'x' }]) expect(parsePlan(value)).toBeNull();
   expect(parsePlan({ seed: 1, parts: { a: 7, b: { pinned: [{}], chosen: { x: 1 } } } })).toEqual({

@@ -1,5 +1,5 @@
 import type { LessonInput } from './lesson-input.ts';
-import type { LessonBlock, LessonPart, PartMaker } from './lesson-part.ts';
+import { LAYOUTS, type LessonBlock, type LessonPart, type PartMaker } from './lesson-part.ts';
 import { createPicker } from './picker.ts';
 
 /** What the teacher decided about one part. */
@@ -11,13 +11,20 @@ export interface PartPlan {
   readonly chosen: Readonly<Record<string, string>>;
   /** The part as it is to stay, whatever else changes; null while it is made anew each time. */
   readonly pinned: readonly LessonBlock[] | null;
+  /** How many minutes of the lesson it may take; left out where nobody planned it. */
+  readonly minutes?: number;
 }
 
 /** A lesson sheet as it is kept: the number it is made from, and what was decided about its parts. */
 export interface LessonPlan {
   readonly seed: number;
   readonly parts: Readonly<Record<string, PartPlan>>;
+  /** Ids of parts in the order the teacher set; left out where it is the usual one. A part it does not name keeps its usual neighbour. */
+  readonly order?: readonly string[];
 }
+
+/** What names a part in a plan. */
+export type PartName = Pick<PartMaker, 'id' | 'extra'>;
 
 /** A part as it stands on the sheet. */
 export interface PlannedPart extends LessonPart {
@@ -31,34 +38,78 @@ export function startPlan(seed: number): LessonPlan {
   return { seed, parts: {} };
 }
 
-/** What is decided about a part; as usual where nothing is. */
-export function planOf({ seed, parts }: LessonPlan, id: string): PartPlan {
-  return Object.hasOwn(parts, id) ? parts[id]! : { seed, out: false, chosen: {}, pinned: null };
+/** What is decided about a part; as usual where nothing is: an extra part is not on the sheet then. */
+export function planOf({ seed, parts }: LessonPlan, { id, extra }: PartName): PartPlan {
+  return Object.hasOwn(parts, id) ? parts[id]! : { seed, out: extra === true, chosen: {}, pinned: null };
 }
 
 /** The plan with something decided about a part. */
-export function decide(plan: LessonPlan, id: string, change: Partial<PartPlan>): LessonPlan {
-  return { ...plan, parts: { ...plan.parts, [id]: { ...planOf(plan, id), ...change } } };
+export function decide(plan: LessonPlan, part: PartName, change: Partial<PartPlan>): LessonPlan {
+  return { ...plan, parts: { ...plan.parts, [part.id]: { ...planOf(plan, part), ...change } } };
+}
+
+/** The parts in the order of the plan; one its order does not name comes behind the part it usually follows. */
+export function inOrder<T extends PartName>(plan: LessonPlan, makers: readonly T[]): T[] {
+  const { order } = plan;
+  if (!order) return [...makers];
+  const placeOf = new Map(order.map((id, at) => [id, at]));
+  let last = -1;
+  const placed = makers.map((maker, i) => {
+    last = placeOf.get(maker.id) ?? last;
+    return { maker, at: last, i, named: placeOf.has(maker.id) };
+  });
+  return placed
+    .sort((a, b) => a.at - b.at || Number(b.named) - Number(a.named) || a.i - b.i)
+    .map(({ maker }) => maker);
+}
+
+/** The plan with a part moved up or down by so many places. */
+export function movePart(plan: LessonPlan, makers: readonly PartName[], id: string, by: number): LessonPlan {
+  const ids = inOrder(plan, makers).map((maker) => maker.id);
+  const from = ids.indexOf(id);
+  const to = Math.max(0, Math.min(ids.length - 1, from + by));
+  if (from === -1 || from === to) return plan;
+  return { ...plan, order: ids.toSpliced(from, 1).toSpliced(to, 0, id) };
 }
 
 /** A new sheet: another number for every part that is not pinned; choices and what is left out stay. */
 export function renew(plan: LessonPlan, seed: number): LessonPlan {
   const parts = Object.entries(plan.parts).map(([id, part]) => [id, { ...part, seed }] as const);
-  return { seed, parts: Object.fromEntries(parts) };
+  return { ...plan, seed, parts: Object.fromEntries(parts) };
 }
 
-/** Makes the part, or gives it as it was pinned. */
-export function makePart(maker: PartMaker, plan: LessonPlan, input: LessonInput): PlannedPart {
+/** Makes all parts in their order, those that are made from the sheet last. */
+export function makeSheet(
+  makers: readonly PartMaker[],
+  plan: LessonPlan,
+  input: LessonInput,
+): { readonly maker: PartMaker; readonly part: PlannedPart }[] {
+  const ordered = inOrder(plan, makers);
+  const made = new Map<PartMaker, PlannedPart>();
+  for (const maker of ordered) if (!maker.fromSheet) made.set(maker, makePart(maker, plan, input));
+  const sheet = [...made.values()];
+  for (const maker of ordered) if (maker.fromSheet) made.set(maker, makePart(maker, plan, input, sheet));
+  return ordered.map((maker) => ({ maker, part: made.get(maker)! }));
+}
+
+/** Makes the part, or gives it as it was pinned; nothing is made of a part that is not on the sheet. */
+export function makePart(
+  maker: PartMaker,
+  plan: LessonPlan,
+  input: LessonInput,
+  sheet: readonly LessonPart[] = [],
+): PlannedPart {
   const { id, title } = maker;
-  const own = planOf(plan, id);
+  const own = planOf(plan, maker);
   if (own.pinned) return { id, title, plan: own, blocks: own.pinned, says: null };
+  if (own.out) return { id, title, plan: own, blocks: [], says: null };
   const choices = maker.choices(input);
   const chosen = (choice: string): string => {
     const { options, usual } = choices.find((each) => each.id === choice) ?? { options: [], usual: '' };
     const value = Object.hasOwn(own.chosen, choice) ? own.chosen[choice]! : usual;
     return options.some((option) => option.value === value) ? value : usual;
   };
-  const part = maker.make(input, chosen, createPicker(own.seed, id));
+  const part = maker.make(input, chosen, createPicker(own.seed, id), sheet);
   return { id, title, plan: own, ...part };
 }
 
@@ -76,10 +127,20 @@ export function parsePlan(kept: unknown): LessonPlan | null {
       out: part.out === true,
       chosen: Object.fromEntries(chosen),
       pinned: Array.isArray(part.pinned) && part.pinned.every(isBlock) ? part.pinned : null,
+      ...(isMinutes(part.minutes) && { minutes: part.minutes }),
     };
     return [[id, read] as const];
   });
-  return { seed, parts: Object.fromEntries(parts) };
+  return {
+    seed,
+    parts: Object.fromEntries(parts),
+    ...(isListOf(kept.order, (id) => typeof id === 'string') && { order: kept.order as string[] }),
+  };
+}
+
+/** Whether a value is a number of minutes that a part of a lesson may take. */
+export function isMinutes(value: unknown): value is number {
+  return Number.isSafeInteger(value) && (value as number) > 0 && (value as number) <= 120;
 }
 
 function isBlock(value: unknown): value is LessonBlock {
@@ -88,13 +149,13 @@ function isBlock(value: unknown): value is LessonBlock {
   return (
     typeof id === 'string' &&
     typeof title === 'string' &&
-    isOneOf(layout, ['table', 'words', 'lines', 'chain']) &&
+    isOneOf(layout, LAYOUTS) &&
     isListOf(
       columns,
       (column) =>
         isRecord(column) &&
         typeof column.head === 'string' &&
-        isOneOf(column.shows, ['both', 'key', 'blank']),
+        isOneOf(column.shows, ['both', 'key', 'blank', 'free']),
     ) &&
     columns.length > 0 &&
     isListOf(rows, (row) => isListOf(row, (cell) => typeof cell === 'string')) &&

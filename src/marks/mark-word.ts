@@ -33,6 +33,14 @@ export function markWord(shown: string, { units, syllables }: Reading): MarkedPa
   return parts.map(({ text, affix }) => ({ text: text.normalize('NFC'), affix }));
 }
 
+/** A marked word as it is written: prē·pare is prepare. */
+export function withoutMarks(text: string): string {
+  return text
+    .normalize('NFD')
+    .replace(new RegExp(`[${MACRON}${BREVE}·]`, 'g'), '')
+    .normalize('NFC');
+}
+
 /** How many letters stand before each dot; none when the syllables do not spell the word. */
 function dotsAfter(shown: string, syllables: Reading['syllables']): Set<number> {
   if (syllables.map(({ text }) => text).join('') !== shown.toLowerCase()) return new Set();

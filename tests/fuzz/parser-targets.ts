@@ -53,7 +53,7 @@ export const parserTargets: readonly FuzzTarget[] = [
       const plan = parsePlan(input);
       if (!plan) return;
       expectSame(parsePlan(JSON.parse(JSON.stringify(plan))), plan);
-      for (const id of Object.keys(renew(plan, 7).parts)) planOf(plan, id);
+      for (const id of Object.keys(renew(plan, 7).parts)) planOf(plan, { id });
     },
   }),
   fileTarget('shared files', loadSavedFile('share-1.json'), 1, readShareFile, ShareError),

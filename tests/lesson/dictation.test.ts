@@ -75,7 +75,7 @@ describe('sentences', () => {
 
   test('are composed where the teacher wants it, or the passage has none', () => {
     const input = lessonInput('england-2013', 12, {}, passage);
-    const plan = decide(startPlan(1), 'dictation', { chosen: { from: 'composed' } });
+    const plan = decide(startPlan(1), dictation, { chosen: { from: 'composed' } });
     const composed = rowsOf(makePart(dictation, plan, input).blocks, 'sentences').flat();
     expect(composed).toHaveLength(2);
     for (const sentence of composed) expect(passage.text).not.toContain(sentence);
@@ -92,10 +92,10 @@ describe('sentences', () => {
 test('as many of each as the teacher chose, and with none of any a sentence that says so', () => {
   const input = lessonInput('england-2013', 20);
   const chosen = { sounds: '10', words: '10', 'by-sight': '10', sentences: '1' };
-  const { blocks } = makePart(dictation, decide(startPlan(2), 'dictation', { chosen }), input);
+  const { blocks } = makePart(dictation, decide(startPlan(2), dictation, { chosen }), input);
   expect(blocks.map(({ rows }) => rows.length)).toEqual([10, 10, 10, 1]);
   const none = { sounds: '0', words: '0', 'by-sight': '0', sentences: '0' };
-  const empty = makePart(dictation, decide(startPlan(2), 'dictation', { chosen: none }), input);
+  const empty = makePart(dictation, decide(startPlan(2), dictation, { chosen: none }), input);
   expect(empty.blocks).toEqual([]);
   expect(empty.says).toMatch(/Choose how many/);
 });

@@ -1,5 +1,5 @@
 import { afterEach, expect, test } from 'vitest';
-import { makePart, parts, startPlan } from '../../src/lesson/index.ts';
+import { decide, makePart, onePage, parts, startPlan } from '../../src/lesson/index.ts';
 import { lessonTexts } from '../../src/pages/lesson/lesson-texts.ts';
 import { sayLabel } from '../../src/pages/lesson/say-label.ts';
 import { spanish } from '../../src/wording/es.ts';
@@ -14,10 +14,17 @@ afterEach(speakEnglish);
 const labels = [0, 1, 12, 40, 70].flatMap((step) => {
   const input = lessonInput('steady-steps', step);
   return parts.flatMap((maker) => {
-    const { says } = makePart(maker, startPlan(7), input);
+    const { says } = makePart(maker, decide(startPlan(7), maker, { out: false }), input);
     const choices = maker.choices(input);
     const options = choices.flatMap((choice) => choice.options.map(({ label }) => label));
-    return [maker.title, ...choices.map(({ label }) => label), ...options, ...(says ? [says] : [])];
+    return [
+      maker.title,
+      maker.use,
+      onePage.name,
+      ...choices.map(({ label }) => label),
+      ...options,
+      ...(says ? [says] : []),
+    ];
   });
 });
 

@@ -92,8 +92,12 @@ test('two thousand items from twenty steps are fit for a class', { timeout: 240_
         expect(makeOf(maker, input, seed), from).toEqual(part);
         expect(unreadable(part, input), from).toEqual([]);
         items.push(...itemsOf(from, part, () => true));
-        for (const { block, head, text } of itemsOf(from, part, ({ shows }) => shows !== 'key')) {
-          if (block === 'nonsense' || head === 'Letters') continue;
+        for (const { block, head, text } of itemsOf(
+          from,
+          part,
+          ({ shows }) => shows === 'both' || shows === 'blank',
+        )) {
+          if (block === 'nonsense' || block === 'made-up' || head === 'Letters') continue;
           const words = wordsOf(text);
           strange.push(
             ...words.filter((word) => !isOrdinary(word, input)).map((word) => `${from} ${block}: ${word}`),

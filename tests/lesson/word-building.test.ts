@@ -7,7 +7,7 @@ import { lessonInput } from './load-lesson.ts';
 
 const late = lessonInput('steady-steps', 60);
 const made = (input: LessonInput, chosen: Record<string, string>) =>
-  makePart(wordBuilding, decide(startPlan(3), 'building', { chosen }), input);
+  makePart(wordBuilding, decide(startPlan(3), wordBuilding, { chosen }), input);
 
 // Outside source: England's national curriculum 2013, English Appendix 1, years 1 and 2: example words of the rules for
 // adding endings, from memory.

@@ -164,7 +164,7 @@ describe.each(NAMED)('%s', (name) => {
     await changeChosen((now) => ({ ...now, name: 'Plovers' }));
     expect(findGroup(await loadGroups(), name)?.name).toBe('Plovers');
     expect(await loadLesson({ group: name, passage: name })).toBe(null);
-    expect(planOf(startPlan(1), name).chosen).toEqual({});
+    expect(planOf(startPlan(1), { id: name }).chosen).toEqual({});
     expectPassage({ title: 'A net', source, original: 'A net.', versions: {} });
     const versions = Object.fromEntries([
       [name, { text: 'Bram.', storyWords: [{ word: name, meaning: name }] }],
@@ -292,7 +292,7 @@ async function expectReadable(): Promise<void> {
   expect(chosenGroup(await loadGroups()).name).toBe('Changed');
   await Promise.all([loadImportChoices(), loadLook(), loadMark(), loadSyncState()]);
   const plan = await loadLesson({ group: 'group-1', passage: null });
-  if (plan) for (const { id } of parts) expect(Number.isSafeInteger(planOf(plan, id).seed)).toBe(true);
+  if (plan) for (const part of parts) expect(Number.isSafeInteger(planOf(plan, part).seed)).toBe(true);
   for (const [id, one] of Object.entries(groups.groups)) newsSince(await loadSeen(), id, one);
   await noteGroups(groups);
 }

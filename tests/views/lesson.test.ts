@@ -137,3 +137,90 @@ test('a deleted passage takes its lesson with it, once a lesson is opened', asyn
   await open('plovers');
   await expect.poll(lessons).toEqual([]);
 });
+
+describe('the parts of a lesson', () => {
+  const order = () =>
+    screen
+      .locator('.lesson-parts li label')
+      .allTextContents()
+      .map((text) => text.trim());
+  const openList = () => screen.locator('.lesson-parts summary').click();
+  const shown = (name: string) => part(name).count() > 0;
+
+  test('one that is no usual part is put on the sheet, and is there when the page is opened again', async () => {
+    expect(shown('Word sort')).toBe(false);
+    await openList();
+    await screen
+      .locator('.lesson-parts')
+      .getByLabel(/^Word sort/)
+      .check();
+    expect(shown('Word sort')).toBe(true);
+    await open('plovers');
+    expect(shown('Word sort')).toBe(true);
+    await openList();
+    await screen
+      .locator('.lesson-parts')
+      .getByLabel(/^Word sort/)
+      .uncheck();
+    expect(await part('Word sort').textContent()).toContain('Not on this sheet');
+  });
+
+  test('a part is moved by its button', async () => {
+    await openList();
+    expect(order()[0]).toMatch(/^Letter-sound review/);
+    await screen.getByRole('button', { name: 'Move Letter-sound review down' }).click();
+    expect(order()[1]).toMatch(/^Letter-sound review/);
+    await open('plovers');
+    expect(order()[1]).toMatch(/^Letter-sound review/);
+  });
+
+  test('a preset puts its parts on the sheet, with their minutes; undo takes it back', async () => {
+    await screen.getByLabel('Preset').selectOption('A lesson in one page');
+    expect(shown('New pattern')).toBe(true);
+    expect(await part('Homophones').textContent()).toContain('Not on this sheet');
+    expect(await screen.locator('.lesson-parts summary').textContent()).toContain('25 min in all');
+    await screen.getByRole('button', { name: 'Undo' }).click();
+    expect(shown('New pattern')).toBe(false);
+  });
+
+  test('the teacher’s own preset is saved, used for another group, and deleted', async () => {
+    await part('Dictation').getByRole('button', { name: 'Leave out' }).click();
+    await screen.getByRole('button', { name: 'Save as preset…' }).click();
+    await screen.getByLabel('Name of the preset').fill('Mondays');
+    await screen.getByRole('button', { name: 'Save', exact: true }).click();
+    await open('herons');
+    expect(await part('Dictation').textContent()).not.toContain('Not on this sheet');
+    await screen.getByLabel('Preset').selectOption('Mondays');
+    expect(await part('Dictation').textContent()).toContain('Not on this sheet');
+    await screen.getByRole('button', { name: 'Delete preset “Mondays”' }).click();
+    await expect.poll(() => screen.getByLabel('Preset').textContent()).not.toContain('Mondays');
+  });
+
+  test('words correct a minute are worked out beside a passage to read', async () => {
+    const id = await addPassage(
+      'The net',
+      'The man had a big net. The net had a rip in it. He sat on the dock.',
+    );
+    await open(`plovers/${id}`);
+    await openList();
+    await screen.getByLabel(/^Read it/).check();
+    await part('Read it').getByLabel('Errors').fill('2');
+    await part('Read it').getByLabel('Seconds').fill('30');
+    expect(await part('Read it').textContent()).toContain('32 words correct a minute');
+  });
+
+  test('a sheet that is saved is noted for the group, so that its words come back', async () => {
+    await screen.getByRole('button', { name: 'Save as plain text' }).click();
+    await expect.poll(() => kept.get('sheets/plovers')).toHaveLength(1);
+    const [sheet] = kept.get('sheets/plovers') as { words: string[] }[];
+    expect(sheet!.words.length).toBeGreaterThan(10);
+    kept.set('sheets/plovers', [{ ...sheet, day: '2020-01-01' }]);
+    await open('plovers');
+    await openList();
+    await screen
+      .locator('.lesson-parts')
+      .getByLabel(/^Spaced review/)
+      .check();
+    expect(await part('Spaced review').textContent()).toContain('days ago');
+  });
+});

@@ -21,6 +21,7 @@ const THIN_SPACE = '\u2009';
 export const dictation: PartMaker = {
   id: 'dictation',
   title: 'Dictation',
+  use: 'Say sounds, words and sentences, and pupils write them.',
   choices: ({ passage }) => [
     numberChoice('sounds', 'Sounds', COUNTS, 3),
     numberChoice('words', 'Words', COUNTS, 6),

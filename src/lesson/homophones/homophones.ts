@@ -8,6 +8,7 @@ const COUNTS = [2, 3, 4, 5, 6, 8];
 export const homophones: PartMaker = {
   id: 'homophones',
   title: 'Homophones',
+  use: 'Pupils choose the word that fits each clue.',
   choices: () => [
     numberChoice('count', 'How many sets', COUNTS, 4),
     {

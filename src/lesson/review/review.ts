@@ -13,21 +13,27 @@ import { daysSinceTaught } from './days-since-taught.ts';
 import { waysToSpell } from './ways-to-spell.ts';
 
 const COUNTS = [6, 8, 10, 12, 16, 20];
+/** No sound has this name. */
+const NOT_SHOWN = 'none';
 
 /** Letters to say the sounds of, recent and older ones; and all the ways taught so far to spell one sound. */
 export const review: PartMaker = {
   id: 'review',
   title: 'Letter-sound review',
+  use: 'Pupils say the sound of each letter card, then name the ways to spell one sound.',
   choices: (input) => [
     numberChoice('count', 'How many letters', COUNTS, 10),
     {
       id: 'sound',
       label: 'Ways to spell',
-      options: listSounds(input).map(({ sound, word }) => ({
-        value: sound,
-        label: `${soundName(sound)} as in ${word}`,
-      })),
-      usual: listSounds(input)[0]?.sound ?? '',
+      options: [
+        ...listSounds(input).map(({ sound, word }) => ({
+          value: sound,
+          label: `${soundName(sound)} as in ${word}`,
+        })),
+        { value: NOT_SHOWN, label: 'not shown' },
+      ],
+      usual: listSounds(input)[0]?.sound ?? NOT_SHOWN,
     },
   ],
   make(input, chosen, picker) {
@@ -99,8 +105,8 @@ function pickOne(
   picker: Picker,
 ): KnownWord | undefined {
   const fit = plainExamples(words, letters, sound).words;
-  const first = fit.filter(({ word }) => word.startsWith(letters));
-  return picker.pickEarly(showable(first.length > 0 ? first : fit), 1)[0];
+  const first = fit.filter(({ reading }) => reading.units[0]!.letters === letters);
+  return picker.pickEarly(showable(first.length > 0 ? first : fit, letters), 1)[0];
 }
 
 /** Of words with another sound of the row the commonest that is no form of another: the al of half, not that of palm. */
@@ -108,12 +114,19 @@ function pickAny(words: readonly KnownWord[]): KnownWord | undefined {
   return words.find(({ reading }) => reading.affixes.length === 0);
 }
 
-/** The examples of the catalogue, which were chosen by hand. */
-const chosenByHand: ReadonlySet<string> = new Set(catalogue.flatMap(({ examples }) => examples));
+/** The examples of the catalogue, which were chosen by hand, by the letters they are examples of: cloud and mouth of ou. */
+const chosenByHand = new Map<string, Set<string>>();
+for (const { letters, examples } of catalogue) {
+  for (const spelt of letters.split(' ')) {
+    const chosen = chosenByHand.get(spelt) ?? new Set<string>();
+    chosenByHand.set(spelt, chosen);
+    for (const word of examples) chosen.add(word);
+  }
+}
 
 /** Words chosen by hand where there are some; else the shorter names of things first among the common ones: they are easiest to picture. */
-function showable(words: readonly KnownWord[]): readonly KnownWord[] {
-  const chosen = words.filter(({ word }) => chosenByHand.has(word));
+function showable(words: readonly KnownWord[], letters: string): readonly KnownWord[] {
+  const chosen = words.filter(({ word }) => chosenByHand.get(letters)?.has(word));
   if (chosen.length > 0) return chosen;
   const some = words.slice(0, 24);
   const things = some.filter(({ parts, word }) => parts[0] === 'n' && word.length <= 6);
@@ -137,7 +150,7 @@ function makeWays(input: LessonInput, sound: string, picker: Picker): LessonBloc
       ],
       rows: ways.map(({ letters, examples, share, published }) => [
         letters,
-        picker.pickEarly(showable(examples), 1)[0]!.word,
+        picker.pickEarly(showable(examples, letters), 1)[0]!.word,
         published === null ? '' : `${published}%`,
         share < 1 ? 'under 1%' : `${Math.round(share)}%`,
       ]),

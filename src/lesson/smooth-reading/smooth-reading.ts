@@ -13,6 +13,7 @@ const BREAKS: Readonly<Record<string, string>> = { bar: '  |  ', gap: '\u2003\u2
 export const smoothReading: PartMaker = {
   id: 'smooth-reading',
   title: 'Phrases',
+  use: 'Pupils read sentences phrase by phrase, then smoothly.',
   choices: () => [
     numberChoice('count', 'How many sentences', COUNTS, 6),
     {

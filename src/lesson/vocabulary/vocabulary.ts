@@ -16,6 +16,7 @@ const FAMILY = 4;
 export const vocabulary: PartMaker = {
   id: 'vocabulary',
   title: 'Vocabulary word',
+  use: 'Talk about one word: its parts, its meaning, a sentence.',
   choices: (input) => [
     {
       id: 'word',

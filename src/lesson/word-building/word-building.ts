@@ -18,6 +18,7 @@ const COUNTS = [4, 6, 8, 10, 12];
 export const wordBuilding: PartMaker = {
   id: 'building',
   title: 'Building words',
+  use: 'Pupils build words from a base and an ending, and say how the spelling changes.',
   choices(input) {
     const taught = listBuildable(input);
     return [

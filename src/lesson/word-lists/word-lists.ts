@@ -38,6 +38,7 @@ const FOR_PUPILS: readonly Column[] = [{ head: '', shows: 'both' }];
 export const wordLists: PartMaker = {
   id: 'word-lists',
   title: 'Word lists',
+  use: 'Pupils read words, pairs, chains and made-up words with the pattern.',
 
   choices(input) {
     return [...patternChoice(input), ...COUNTS];
@@ -58,6 +59,10 @@ export const wordLists: PartMaker = {
     if (examples.length === 0) {
       const next = focus.length > 1 ? 'choose another pattern of the step' : 'try again a step or two later';
       return { blocks: [], says: `No word for ${label} can be read yet without other patterns: ${next}.` };
+    }
+    if (chosen('kinds') === ONE_LIST) {
+      const lists = listByLength(examples, label, Number(chosen('count')), picker);
+      return { blocks: lists.filter(({ rows }) => rows.length > 0).slice(0, 1), says: null };
     }
     const findSteps = stepsAmong(input, examples);
     const nonsense = makeNonsense(input, patterns, Number(chosen('nonsense')), picker);
@@ -80,7 +85,19 @@ export const wordLists: PartMaker = {
 const NONSENSE_NOTE =
   'None of these is a word: only sounding out helps. Say so before, and take any reading the letters allow.';
 
+/** The shortest words alone. */
+const ONE_LIST = 'list';
+
 const COUNTS: readonly PartChoice[] = [
+  {
+    id: 'kinds',
+    label: 'Kinds of lists',
+    options: [
+      { value: 'all', label: 'lists, pairs, chains' },
+      { value: ONE_LIST, label: 'one list' },
+    ],
+    usual: 'all',
+  },
   numberChoice('count', 'Words of one syllable', [8, 12, 16, 24], 12),
   {
     id: 'chain-step',

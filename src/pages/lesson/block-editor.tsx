@@ -1,4 +1,5 @@
 import type { LessonBlock } from '../../lesson/index.ts';
+import { withoutMarks } from '../../marks/mark-word.ts';
 import { say } from '../../wording/say.ts';
 import { KeptField } from './kept-field.tsx';
 
@@ -19,7 +20,8 @@ export function BlockEditor({ block, reads, onChange }: BlockEditorProps) {
       rows.flatMap((row) =>
         row.filter((cell, j) => {
           const { shows, head } = columnOf(j);
-          return shows !== 'key' && head !== 'Letters' && /\p{L}/u.test(cell) && !reads(cell);
+          const isTold = shows === 'both' || shows === 'blank';
+          return isTold && head !== 'Letters' && /\p{L}/u.test(cell) && !reads(withoutMarks(cell));
         }),
       ),
     ),

@@ -1,5 +1,5 @@
 import type { LessonBlock } from '../../lesson/index.ts';
-import { isWide } from './out/printed-part.ts';
+import { hasCells, isWide, languageOf } from './out/printed-part.ts';
 
 /** A piece of the lesson as the teacher's key has it; what pupils are to write stands on a line. */
 export function BlockView({ block }: { block: LessonBlock }) {
@@ -9,14 +9,14 @@ export function BlockView({ block }: { block: LessonBlock }) {
     .map((column, at) => ({ ...column, at }))
     .filter(({ at }) => rows.some((row) => row[at]));
   return (
-    <div class={`lesson-block${isWide(block) ? ' lesson-wide' : ''}`} lang="en" dir="ltr">
+    <div class={`lesson-block${isWide(block) ? ' lesson-wide' : ''}`} lang={languageOf(block)} dir="ltr">
       {title && <h3>{title}</h3>}
       {note && <p class="lesson-note">{note}</p>}
-      {layout === 'table' ? (
+      {hasCells(layout) ? (
         // biome-ignore lint/a11y/useSemanticElements: a fieldset is for fields
         // biome-ignore lint/a11y/noNoninteractiveTabindex: what is wider than the page is scrolled by key
         <div class="lesson-scroll" role="group" aria-label={title || note} tabIndex={0}>
-          <table>
+          <table class={`lesson-${layout}`}>
             {columns.some(({ head }) => head !== '') && (
               <thead>
                 <tr>

@@ -1,12 +1,30 @@
 import { useMemo } from 'preact/hooks';
+import { noteSheet } from '../../host/store/earlier-sheets-store.ts';
 import type { Passage } from '../../host/store/passages-store.ts';
-import { decide, makePart, parts, planOf, renew } from '../../lesson/index.ts';
+import {
+  applyPreset,
+  decide,
+  type EarlierSheet,
+  inOrder,
+  type LessonInput,
+  makeSheet,
+  movePart,
+  type PartChoice,
+  type PartMaker,
+  parts,
+  planOf,
+  presetOf,
+  renew,
+  wordsOnSheet,
+} from '../../lesson/index.ts';
 import { patternName } from '../../ui/pattern-name.ts';
 import { sayList } from '../../ui/say-list.ts';
 import { say } from '../../wording/say.ts';
 import { openLesson } from './lesson-address.ts';
 import { LessonOut } from './out/lesson-out.tsx';
 import { PartView } from './part-view.tsx';
+import { PartsList } from './parts-list.tsx';
+import { PresetsBar } from './presets-bar.tsx';
 import { type LessonShelf, type LessonTools, useLessonInput } from './use-lesson.ts';
 import { anyNumber, usePlan } from './use-plan.ts';
 
@@ -17,17 +35,34 @@ interface LessonViewProps {
   readonly passage: Passage | null;
 }
 
+/** What pupils meet on the sheet, so that it can come back. */
+function sheetOf(made: ReturnType<typeof makeSheet>, { day, focus, judge }: LessonInput): EarlierSheet {
+  const words = wordsOnSheet(made.map(({ part }) => part).filter(({ plan }) => !plan.out));
+  const isBySight = (word: string): boolean => judge(word).standing === 'by-sight';
+  return {
+    day,
+    patterns: focus,
+    words: words.filter((word) => !isBySight(word)),
+    bySight: words.filter(isBySight),
+  };
+}
+
 /** One lesson: what it is for, and its parts. */
 export function LessonView({ stored, tools, groupId, passage }: LessonViewProps) {
   const kept = usePlan({ group: groupId, passage: passage?.id ?? null });
   const input = useLessonInput(tools, stored, groupId, passage);
   const plan = kept?.plan;
-  const made = useMemo(
-    () => (plan && input ? parts.map((maker) => ({ maker, part: makePart(maker, plan, input) })) : []),
-    [plan, input],
-  );
+  const made = useMemo(() => (plan && input ? makeSheet(parts, plan, input) : []), [plan, input]);
   // What can be chosen goes by the group alone, and takes as long to find as a lesson to make.
-  const choices = useMemo(() => (input ? parts.map((maker) => maker.choices(input)) : []), [input]);
+  const choices = useMemo(() => {
+    const found = new Map<string, readonly PartChoice[]>();
+    return (maker: PartMaker): readonly PartChoice[] => {
+      if (!input) return [];
+      const known = found.get(maker.id) ?? maker.choices(input);
+      found.set(maker.id, known);
+      return known;
+    };
+  }, [input]);
   const group = stored.groups.groups[groupId]!;
   return (
     <div class="sheet">
@@ -100,28 +135,41 @@ export function LessonView({ stored, tools, groupId, passage }: LessonViewProps)
               )}
             </div>
             <p class="quiet">{say('lesson.numberHint')}</p>
+            <PresetsBar
+              onUse={(preset) => kept.change((now) => applyPreset(now, preset, parts))}
+              presetNow={(name) => presetOf(kept.plan, name, inOrder(kept.plan, parts))}
+            />
+            <PartsList
+              parts={made}
+              onChange={(maker, change) => kept.change((now) => decide(now, maker, change))}
+              onMove={(id, by) => kept.change((now) => movePart(now, parts, id, by))}
+            />
             <LessonOut
               parts={made.map(({ part }) => part)}
               title={passage?.title ?? ''}
               group={group}
               passage={passage}
+              onOut={() => void noteSheet(groupId, sheetOf(made, input))}
             />
           </>
         )}
       </div>
       {kept && input ? (
-        made.map(({ maker, part }, i) => (
-          <PartView
-            key={maker.id}
-            part={part}
-            choices={choices[i]!}
-            reads={input.known.reads}
-            onChange={(change) => kept.change((now) => decide(now, maker.id, change))}
-            onAgain={() =>
-              kept.change((now) => decide(now, maker.id, { seed: planOf(now, maker.id).seed + 1 }))
-            }
-          />
-        ))
+        made
+          // A part nobody put on the sheet is in the list above alone.
+          .filter(
+            ({ maker, part }) => !part.plan.out || !maker.extra || Object.hasOwn(kept.plan.parts, maker.id),
+          )
+          .map(({ maker, part }) => (
+            <PartView
+              key={maker.id}
+              part={part}
+              choices={part.plan.out ? [] : choices(maker)}
+              reads={input.known.reads}
+              onChange={(change) => kept.change((now) => decide(now, maker, change))}
+              onAgain={() => kept.change((now) => decide(now, maker, { seed: planOf(now, maker).seed + 1 }))}
+            />
+          ))
       ) : (
         <p class="note">{say('lesson.choosing')}</p>
       )}

@@ -4,6 +4,7 @@ import { say } from '../../wording/say.ts';
 import { BlockEditor } from './block-editor.tsx';
 import { BlockView } from './block-view.tsx';
 import { sayLabel } from './say-label.ts';
+import { WordsCorrect } from './words-correct.tsx';
 
 interface PartViewProps {
   readonly part: PlannedPart;
@@ -25,6 +26,9 @@ export function PartView({ part, choices, reads, onChange, onAgain }: PartViewPr
     <section class="lesson-part" aria-labelledby={id}>
       <div class="lesson-head">
         <h2 id={id}>{sayLabel(title)}</h2>
+        {plan.minutes !== undefined && !plan.out && (
+          <span class="quiet">{say('lesson.minutes', { count: plan.minutes })}</span>
+        )}
         <div class="row">
           {!plan.out && (
             <>
@@ -100,6 +104,7 @@ export function PartView({ part, choices, reads, onChange, onAgain }: PartViewPr
             </div>
           )}
           {says && <p class="lesson-says">{sayLabel(says)}</p>}
+          {part.id === 'read-it' && blocks.length > 0 && <WordsCorrect blocks={blocks} />}
           <div class={writing ? 'lesson-writing' : 'lesson-blocks'}>
             {blocks.map((block, i) =>
               writing ? (

@@ -1,8 +1,9 @@
-import { useEffect, useMemo } from 'preact/hooks';
+import { useEffect, useMemo, useState } from 'preact/hooks';
 import { type Analyzer, compileGroup, createJudge } from '../../analyze/index.ts';
 import { loadEngine } from '../../host/data/load-engine.ts';
 import { loadOnce } from '../../host/data/load-once.ts';
 import { loadWordBank } from '../../host/data/load-word-bank.ts';
+import { forgetSheets, loadSheets } from '../../host/store/earlier-sheets-store.ts';
 import { findGroup, type Groups, loadGroups, watchGroups } from '../../host/store/groups-store.ts';
 import { forgetLessons } from '../../host/store/lessons-store.ts';
 import { today, withinSequence } from '../../host/store/move-group.ts';
@@ -15,6 +16,7 @@ import {
 } from '../../host/store/sequences-store.ts';
 import {
   createKnownWords,
+  type EarlierSheet,
   findFocus,
   type LessonInput,
   rememberAnalyses,
@@ -51,6 +53,7 @@ export function useStored(): LessonShelf | null {
   const isRead = groups !== null && passages !== null;
   useEffect(() => {
     if (!groups || !passages) return;
+    void forgetSheets((group) => Object.hasOwn(groups.groups, group) || Object.hasOwn(groups.unread, group));
     void forgetLessons(
       ({ group, passage }) =>
         (Object.hasOwn(groups.groups, group) || Object.hasOwn(groups.unread, group)) &&
@@ -75,7 +78,8 @@ export function useLessonInput(
   passage: Passage | null,
 ): LessonInput | null {
   const given = findGroup(groups, groupId);
-  return useMemo(() => {
+  const earlier = useSheets(groupId);
+  const input = useMemo(() => {
     if (!tools || !given) return null;
     const { engine, bank, knownTo } = tools;
     const sequence = findSequence(sequences, given.sequence);
@@ -97,4 +101,21 @@ export function useLessonInput(
       passage: passage && version && { title: passage.title, text: version.text },
     };
   }, [tools, given, sequences, groupId, passage]);
+  return useMemo(() => (input && earlier ? { ...input, earlier } : null), [input, earlier]);
+}
+
+/** What was on the group's sheets when the page was opened; null until it is read, none where it cannot be. */
+function useSheets(group: string): readonly EarlierSheet[] | null {
+  const [sheets, setSheets] = useState<readonly EarlierSheet[] | null>(null);
+  useEffect(() => {
+    let current = true;
+    const show = (read: readonly EarlierSheet[]): void => {
+      if (current) setSheets(read);
+    };
+    loadSheets(group).then(show, () => show([]));
+    return () => {
+      current = false;
+    };
+  }, [group]);
+  return sheets;
 }

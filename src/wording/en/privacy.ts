@@ -4,7 +4,7 @@ export const privacy = {
   onlyOnPress:
     'Wordreach reads a page only when you press its button, and only that page. Nothing leaves your computer. There is no server, no account and no usage count.',
   keptHere:
-    'Groups, sequences, passages, lessons and the shelf are kept in this browser. You can save everything to a file. If you remove the extension, everything in the browser is deleted.',
+    'Groups, sequences, passages, lessons, the words of sheets you printed or saved, and the shelf are kept in this browser. You can save everything to a file. If you remove the extension, everything in the browser is deleted.',
   copies:
     'You can copy groups and sequences to your other browsers through your own browser account. Names of pupils and places are never copied. This is off until you turn it on.',
   files:

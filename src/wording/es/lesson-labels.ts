@@ -59,4 +59,75 @@ export const lessonLabels: Translated<typeof english> = {
   patternsOfStep: 'patrones de este paso',
   anotherPattern: 'elija otro patrón del paso',
   stepLater: 'inténtelo uno o dos pasos después',
+  newPattern: 'Patrón nuevo',
+  wordSort: 'Clasificar palabras',
+  syllableDivision: 'División en sílabas',
+  stepCheck: 'Comprobación de fin de paso',
+  readIt: 'Lectura en voz alta',
+  cards: 'Tarjetas para recortar',
+  homeSheet: 'Hoja para casa',
+  wordsToSort: 'Palabras para clasificar',
+  sound: 'Sonido',
+  spellings: 'Grafías',
+  pupilsInRecord: 'Alumnos en el registro de la clase',
+  cardsWith: 'Tarjetas con',
+  cardsOfWords: 'palabras',
+  cardsOfLetters: 'letras',
+  cardsOfSyllables: 'sílabas',
+  cardsOnPage: 'Tarjetas por página',
+  pages: 'Páginas',
+  language: 'Idioma',
+  english: 'inglés',
+  spanish: 'español',
+  englishAndSpanish: 'inglés y español',
+  kindsOfLists: 'Clases de listas',
+  allKinds: 'listas, pares, cadenas',
+  oneList: 'una lista',
+  onePage: 'Una lección en una página',
+  useReview: 'Los alumnos dicen el sonido de cada tarjeta y después las formas de escribir un sonido.',
+  useBuilding: 'Los alumnos forman palabras con una base y una terminación, y dicen cómo cambia la grafía.',
+  useLists: 'Los alumnos leen palabras, pares, cadenas y palabras inventadas con el patrón.',
+  useVocabulary: 'Conversen sobre una palabra: sus partes, su significado, una oración.',
+  useDictation: 'Diga sonidos, palabras y oraciones, y los alumnos los escriben.',
+  useHomophones: 'Los alumnos eligen la palabra que va con cada pista.',
+  usePhrases: 'Los alumnos leen oraciones frase por frase y después con fluidez.',
+  useNewPattern:
+    'Enseñe el patrón de hoy: diga la regla, y los alumnos separan las palabras que lo tienen de las que no.',
+  useWordSort: 'Los alumnos leen palabras mezcladas y escriben cada una bajo su grafía de un sonido.',
+  useBySight:
+    'Relacione los sonidos de cada palabra con sus letras, marque la parte que hay que memorizar, y los alumnos la escriben y la buscan.',
+  useDivision:
+    'Los alumnos dividen palabras largas y marcan sus vocales; su clave tiene las marcas del diccionario.',
+  useCheck:
+    'Un alumno a la vez lee en voz alta, y usted anota los puntos en el registro de la clase de su clave.',
+  useReadIt:
+    'Un alumno lee el pasaje en voz alta mientras usted marca dónde acaba un minuto y cuenta los errores.',
+  useCards:
+    'Imprima letras, palabras o sílabas de la lección como tarjetas para clasificar, emparejar o formar palabras.',
+  useHome:
+    'Envíe a casa media página en palabras sencillas, en inglés o español, para quien lee con el niño o la niña.',
+  noPatternWords:
+    'El grupo puede leer muy pocas palabras con los patrones de este paso. Inténtelo uno o dos pasos después.',
+  noSort: 'Ningún sonido tiene aún dos grafías que el grupo pueda leer. Inténtelo uno o dos pasos después.',
+  noBySight:
+    'Este grupo aún no tiene palabras de reconocimiento visual. Añádalas en la página Grupos o elija un paso posterior.',
+  noLongWords:
+    'El grupo aún puede leer muy pocas palabras de dos sílabas. Ponga esta parte en la hoja algunos pasos después.',
+  noCheck:
+    'El grupo aún puede leer muy pocas palabras para una comprobación. Elija un paso posterior en la página Grupos.',
+  noPassageToRead: 'Elija un pasaje para imprimirlo grande con la cuenta de sus palabras.',
+  passageTooHard:
+    'El grupo aún no puede leer lo suficiente de este pasaje. Reemplace algunas de sus palabras o elija otro pasaje.',
+  noSyllableCards:
+    'El grupo aún puede leer muy pocas palabras de dos sílabas. Elija letras o palabras para las tarjetas.',
+  noCards: 'Aún no hay nada para las tarjetas. Elija el paso del grupo en la página Grupos.',
+  noHomeSheet:
+    'El grupo aún puede leer muy pocas palabras para una hoja para casa. Elija un paso posterior en la página Grupos.',
+  spacedReview: 'Repaso espaciado',
+  useSpacedReview:
+    'Los alumnos leen palabras de hojas anteriores que vuelven tras un día, tres, una semana, dos semanas o un mes.',
+  noEarlierSheet:
+    'Aún no se imprimió ni guardó ninguna hoja de este grupo. Sus palabras vuelven aquí desde el día siguiente.',
+  nothingDue:
+    'Hoy no toca repasar nada. Las palabras de hojas anteriores vuelven tras un día, tres, una semana, dos semanas y un mes.',
 };

@@ -7,7 +7,7 @@ export const privacy: Translated<typeof english> = {
   onlyOnPress:
     'Wordreach lee una página solo cuando usted pulsa su botón, y solo esa página. Nada sale de su equipo. No hay servidor, ni cuenta, ni recuento de uso.',
   keptHere:
-    'Los grupos, las secuencias, los pasajes, las lecciones y la estantería se guardan en este navegador. Puede guardarlo todo en un archivo. Si quita la extensión, se borra todo lo que hay en el navegador.',
+    'Los grupos, las secuencias, los pasajes, las lecciones, las palabras de las hojas que imprimió o guardó y la estantería se guardan en este navegador. Puede guardarlo todo en un archivo. Si quita la extensión, se borra todo lo que hay en el navegador.',
   copies:
     'Puede copiar grupos y secuencias a sus otros navegadores con su propia cuenta del navegador. Los nombres de alumnos y lugares no se copian nunca. Está desactivado hasta que usted lo active.',
   files:

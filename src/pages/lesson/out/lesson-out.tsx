@@ -21,10 +21,12 @@ interface LessonOutProps {
   readonly title: string;
   readonly group: Group;
   readonly passage: Passage | null;
+  /** The lesson is printed, saved or copied. */
+  readonly onOut: () => void;
 }
 
 /** The ways a lesson leaves the page: the pupils' sheet or the teacher's key. */
-export function LessonOut({ parts, title, group, passage }: LessonOutProps) {
+export function LessonOut({ parts, title, group, passage, onOut }: LessonOutProps) {
   const [audience, setAudience] = useState<Audience>('pupils');
   const [choices, setChoices] = useChoices();
   const source = passage && sourceLine(passage);
@@ -39,9 +41,18 @@ export function LessonOut({ parts, title, group, passage }: LessonOutProps) {
       name={(extension) =>
         nameFile(`Lesson ${title} ${audience === 'key' ? '(key)' : ''}`, group.name, extension)
       }
-      docx={async () => (await import('./write-lesson-docx.ts')).writeLessonDocx(paper(), choices)}
-      html={() => writeLessonHtml(paper(), choices)}
-      text={() => writeLessonText(paper())}
+      docx={async () => {
+        onOut();
+        return (await import('./write-lesson-docx.ts')).writeLessonDocx(paper(), choices);
+      }}
+      html={() => {
+        onOut();
+        return writeLessonHtml(paper(), choices);
+      }}
+      text={() => {
+        onOut();
+        return writeLessonText(paper());
+      }}
       richText={() => writeLessonBody(paper())}
       print={(close) => (
         <LessonPrintView
@@ -50,6 +61,7 @@ export function LessonOut({ parts, title, group, passage }: LessonOutProps) {
           onAudience={setAudience}
           onChange={setChoices}
           onClose={close}
+          onShown={onOut}
         >
           <LessonPaper {...paper()} />
         </LessonPrintView>

@@ -1,4 +1,4 @@
-import { isWide, type PrintedBlock, type PrintedPart } from './printed-part.ts';
+import { hasCells, isWide, languageOf, type PrintedBlock, type PrintedPart } from './printed-part.ts';
 
 export interface LessonPaperProps {
   /** `Lesson for Herons`; on the key alone, since a sheet needs no label of the group. */
@@ -19,7 +19,7 @@ export function LessonPaper({ title, nameLine, parts, source }: LessonPaperProps
         </p>
       )}
       {parts.map(({ id, title, blocks }) => (
-        <section key={id} class="paper-part">
+        <section key={id} class={`paper-part paper-part-${id}`}>
           <h2>{title}</h2>
           <div class="paper-blocks">
             {blocks.map((block) => (
@@ -37,11 +37,14 @@ function Block(block: PrintedBlock) {
   const { title, layout, note, numbered, columns, rows } = block;
   const { blank, forTeacher } = columns[0]!;
   return (
-    <div class={`paper-block${isWide(block) ? ' paper-wide' : ''}`}>
+    <div
+      class={`paper-block${isWide(block) ? ' paper-wide' : ''}`}
+      lang={languageOf(block) === 'es' ? 'es' : undefined}
+    >
       {title && <h3>{title}</h3>}
       {note && <p class="paper-note">{note}</p>}
-      {layout === 'table' ? (
-        <table>
+      {hasCells(layout) ? (
+        <table class={layout === 'table' ? undefined : `paper-${layout}`}>
           {columns.some(({ head }) => head !== '') && (
             <thead>
               <tr>

@@ -1,4 +1,5 @@
 import type { ComponentChildren } from 'preact';
+import { useEffect } from 'preact/hooks';
 import { PrintFrame } from '../../../passage/print/print-frame.tsx';
 import { PrintOptions } from '../../../passage/print/print-options.tsx';
 import { FONTS, GAPS, type SheetChoices } from '../../../passage/print/sheet-choices.ts';
@@ -12,13 +13,15 @@ interface LessonPrintViewProps {
   readonly onAudience: (audience: Audience) => void;
   readonly onChange: (choices: SheetChoices) => void;
   readonly onClose: () => void;
+  readonly onShown: () => void;
   /** The paper. */
   readonly children: ComponentChildren;
 }
 
 /** The lesson as it will be printed, for pupils or as the key. */
 export function LessonPrintView(props: LessonPrintViewProps) {
-  const { audience, choices, onAudience, onChange, onClose, children } = props;
+  const { audience, choices, onAudience, onChange, onClose, onShown, children } = props;
+  useEffect(onShown, []);
   return (
     <PrintFrame
       back={say('lesson.back')}

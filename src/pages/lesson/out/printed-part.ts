@@ -21,6 +21,16 @@ export interface PrintedBlock extends Pick<LessonBlock, 'id' | 'title' | 'layout
   readonly rows: readonly (readonly string[])[];
 }
 
+/** Whether a row has cells of its own, under heads; else it is a single text or a chain of words. */
+export function hasCells(layout: LessonBlock['layout']): boolean {
+  return layout === 'table' || layout === 'grid' || layout === 'passage';
+}
+
+/** The language a piece is in: what goes home may be Spanish. */
+export function languageOf({ id }: Pick<LessonBlock, 'id'>): 'en' | 'es' {
+  return id.startsWith('es-') ? 'es' : 'en';
+}
+
 /** Long cells and many columns want the whole width; other pieces may stand side by side. */
 export function isWide({
   layout,
@@ -45,9 +55,9 @@ export interface PrintedPart {
 export function printParts(parts: readonly PlannedPart[], audience: Audience): PrintedPart[] {
   return parts
     .filter(({ plan }) => !plan.out)
-    .map(({ id, title, blocks }) => ({
+    .map(({ id, title, blocks, plan: { minutes } }) => ({
       id,
-      title,
+      title: audience === 'key' && minutes !== undefined ? `${title} (${minutes} min)` : title,
       blocks: blocks.flatMap((block) => printBlock(block, audience)),
     }))
     .filter(({ blocks }) => blocks.length > 0);
@@ -56,7 +66,7 @@ export function printParts(parts: readonly PlannedPart[], audience: Audience): P
 function printBlock(block: LessonBlock, audience: Audience): PrintedBlock[] {
   const { id, title, layout, note = '' } = block;
   const isKey = audience === 'key';
-  const isTable = layout === 'table';
+  const isTable = hasCells(layout);
   const shown = block.columns
     .map((column, at) => ({ ...column, at }))
     .filter(({ shows }) => isKey || shows !== 'key')

@@ -14,7 +14,7 @@ import {
 } from 'docx';
 import { FONTS, GAPS, type SheetChoices } from '../../../passage/print/sheet-choices.ts';
 import type { LessonPaperProps } from './lesson-paper.tsx';
-import type { PrintedBlock } from './printed-part.ts';
+import { hasCells, type PrintedBlock } from './printed-part.ts';
 
 /** In twentieths of a point, as documents measure. */
 const MM = 1440 / 25.4;
@@ -24,6 +24,7 @@ const NONE = { style: BorderStyle.NONE, size: 0, color: 'auto' };
 const HAIR = { style: BorderStyle.SINGLE, size: 4, color: 'BBBBBB' };
 const LINE = { style: BorderStyle.SINGLE, size: 6, color: '555555' };
 const WORDS_BESIDE = 4;
+const CARDS_BESIDE: Readonly<Record<string, number>> = { 'cards-6': 2, 'cards-12': 3 };
 
 /** A lesson as a document for word processors; tables stay tables, so that rows can be added. */
 export function writeLessonDocx(
@@ -79,7 +80,7 @@ function writeBlock({ title, layout, note, numbered, columns, rows }: PrintedBlo
   const heads = columns.map(({ head }) => head);
   const number = (i: number): string => (numbered ? `${i + 1}  ` : '');
   const body = (): Paragraph | Table => {
-    if (layout === 'table') {
+    if (hasCells(layout)) {
       const cells = rows.map((row, n) =>
         row.map((text, i) => ({
           text: i === 0 ? number(n) + text : text,
@@ -89,9 +90,9 @@ function writeBlock({ title, layout, note, numbered, columns, rows }: PrintedBlo
       );
       return table(heads.some((head) => head !== '') ? heads : null, cells);
     }
-    if (layout === 'words') {
+    if (layout === 'words' || layout.startsWith('cards')) {
       const cells = rows.map(([text = ''], i) => ({ text: number(i) + text, blank, small: forTeacher }));
-      return table(null, chunk(cells, WORDS_BESIDE));
+      return table(null, chunk(cells, CARDS_BESIDE[layout] ?? WORDS_BESIDE));
     }
     const text = (row: readonly string[]): string => (layout === 'chain' ? row.join(' → ') : (row[0] ?? ''));
     return table(

@@ -1,5 +1,5 @@
 import type { LessonPaperProps } from './lesson-paper.tsx';
-import type { PrintedBlock } from './printed-part.ts';
+import { hasCells, type PrintedBlock } from './printed-part.ts';
 
 /** A lesson as plain text: parts and pieces with an empty line between them, the cells of a row with tabs. */
 export function writeLessonText({ title, parts, source }: LessonPaperProps): string {
@@ -17,6 +17,6 @@ function writeBlock({ title, layout, note, numbered, columns, rows }: PrintedBlo
       : row.map((cell, i) => ((columns[i] ?? columns[0]!).blank ? LINE : cell)).join('\t');
   const lines = rows.map((row, i) => (numbered ? `${i + 1}\t` : '') + cells(row));
   const head =
-    layout === 'table' && heads.some((each) => each !== '') ? (numbered ? '\t' : '') + heads.join('\t') : '';
+    hasCells(layout) && heads.some((each) => each !== '') ? (numbered ? '\t' : '') + heads.join('\t') : '';
   return [title, note, head, ...lines].filter((line) => line !== '').join('\n');
 }

@@ -1,0 +1,63 @@
+import { fitWords } from '../fit-words.ts';
+import type { LessonInput } from '../lesson-input.ts';
+import type { Picker } from '../picker.ts';
+
+/** Words in a row, and how often the one to find is among them. */
+const ROW = 7;
+const TIMES = 3;
+/** At least so many words that look like it, and differ from it, make a row worth looking through. */
+const FEWEST_OTHERS = 2;
+
+/**
+ * A row in which pupils find a by-sight word: three times among words they can read that look like it (for said: sad, sand, and).
+ * Never one beside itself where there are others enough. Empty where there is nothing to look through.
+ */
+export function findRow(
+  input: LessonInput,
+  word: string,
+  others: readonly string[],
+  picker: Picker,
+): string[] {
+  const small = word.toLowerCase();
+  const pool = [
+    ...new Set([
+      ...fitWords(input)
+        .slice(0, 1500)
+        .map((each) => each.word),
+      ...others.map((each) => each.toLowerCase()),
+    ]),
+  ].filter((each) => each !== small && input.known.reads(each));
+  const like = pool
+    .map((each) => ({ each, likeness: likeness(small, each) }))
+    .filter(({ likeness }) => likeness > 0)
+    .sort((a, b) => b.likeness - a.likeness)
+    .slice(0, 10)
+    .map(({ each }) => each);
+  const fill = pool.filter((each) => Math.abs(each.length - small.length) <= 1 && !like.includes(each));
+  const distractors = [...picker.pick(like, ROW - TIMES)];
+  if (distractors.length < ROW - TIMES)
+    distractors.push(...picker.pickEarly(fill, ROW - TIMES - distractors.length));
+  if (distractors.length < FEWEST_OTHERS) return [];
+  return spread(word, distractors, picker);
+}
+
+/** The word at three places that are not side by side. */
+function spread(word: string, others: readonly string[], picker: Picker): string[] {
+  const row = [...others];
+  const gaps = picker.pick(
+    Array.from({ length: row.length + 1 }, (_, i) => i),
+    Math.min(TIMES, row.length + 1),
+  );
+  for (const at of gaps.toSorted((a, b) => b - a)) row.splice(at, 0, word);
+  return row;
+}
+
+/** How much two words look alike: the same first and last letters, letters shared, about the same length; 0 for little. */
+function likeness(one: string, other: string): number {
+  const shared = [...new Set(one)].filter((letter) => other.includes(letter)).length;
+  const first = one[0] === other[0] ? 2 : 0;
+  const last = one.at(-1) === other.at(-1) ? 1 : 0;
+  const length = Math.abs(one.length - other.length);
+  const score = shared + first + last - 1.5 * length;
+  return shared >= 2 || (one.length <= 2 && shared >= 1) ? Math.max(0, score - 1) : 0;
+}

@@ -1,0 +1,58 @@
+import type { Reading } from '../../analyze/types.ts';
+import { soundName } from '../../marks/sound-names.ts';
+import type { KnownWords } from '../known-words.ts';
+
+/** A by-sight word with its sounds under its letters. */
+export interface MappedWord {
+  /** Letters of each sound with a gap between, those to learn by heart in brackets: `s [ai] d`. */
+  readonly letters: string;
+  /** `s · ĕ · d`. */
+  readonly sounds: string;
+  /** `ai says ĕ`; empty where all of it follows what was taught. */
+  readonly byHeart: string;
+}
+
+/**
+ * Maps the letters of a word to its sounds. Letters whose pattern the group was not taught, or that follow none, are to be learnt by
+ * heart. Null where letters and sounds do not fit together (one), so that the word is learnt as a whole.
+ */
+export function mapLetters(word: string, { units }: Reading, known: KnownWords): MappedWord | null {
+  // Nothing in one stands for its w.
+  if (units.some(({ letters, sound }) => /^[aeiou]+$/.test(letters) && sound.startsWith('W.'))) return null;
+  const spelt = units.map(({ letters }) => letters.replace('_', '')).join('');
+  const plain = units.every(({ letters }) => !letters.includes('_'));
+  const small = word.toLowerCase();
+  if (units.length === 0 || (plain ? spelt !== small : ![...spelt].every((one) => small.includes(one))))
+    return null;
+  const shown = split(small, units);
+  if (!shown) return null;
+  const isKnown = (i: number): boolean => units[i]!.pattern !== 'irregular' && known.knows(units[i]!.pattern);
+  return {
+    letters: shown.map(({ letters, at }) => (isKnown(at) ? letters : `[${letters}]`)).join(' '),
+    sounds: units.map(({ sound }) => (sound === '-' ? '–' : soundName(sound))).join(' · '),
+    byHeart: units
+      .flatMap(({ letters, sound }, i) =>
+        isKnown(i) ? [] : [sound === '-' ? `${letters} is silent` : `${letters} says ${soundName(sound)}`],
+      )
+      .join(', '),
+  };
+}
+
+/** The letters of the word in order, each with the place of its unit: of came c, a, m, e, where a and e are one unit. */
+function split(word: string, units: Reading['units']): { letters: string; at: number }[] | null {
+  const shown: { letters: string; at: number }[] = [];
+  let left = word;
+  let open: { end: string; at: number } | null = null;
+  for (const [at, { letters }] of units.entries()) {
+    const [first = '', end] = letters.split('_');
+    if (!left.startsWith(first)) return null;
+    shown.push({ letters: first, at });
+    left = left.slice(first.length);
+    if (end !== undefined) open = { end, at };
+    else if (open && left.startsWith(open.end) && at === units.length - 1) {
+      shown.push({ letters: open.end, at: open.at });
+      left = left.slice(open.end.length);
+    }
+  }
+  return left === '' ? shown : null;
+}

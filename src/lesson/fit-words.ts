@@ -1,0 +1,38 @@
+import lateWords from './late-words.json' with { type: 'json' };
+import type { LessonInput } from './lesson-input.ts';
+import { type ListedWord, listWords } from './word-lists/listed-words.ts';
+
+/** Words too short to show anything, or read as a letter's name. */
+const SHORTEST = 2;
+
+/** Common in films and met late by children (verdict, agenda), mostly of two and three syllables; read off the bank by hand. */
+const late: ReadonlySet<string> = new Set(lateWords.words.split(' '));
+
+const kept = new WeakMap<LessonInput['known'], readonly ListedWord[]>();
+
+/**
+ * The words that may be shown alone to a class: children know them (kite, not lease), they are one word with one meaning for
+ * the eye (not lead), no short form, no name (not May), and the engine is sure of them. Commonest first.
+ */
+export function fitWords(input: LessonInput): readonly ListedWord[] {
+  let words = kept.get(input.known);
+  if (!words) {
+    words = listWords(input).filter(
+      ({ word, family, plain, reading }) =>
+        plain &&
+        !late.has(word) &&
+        !late.has(family) &&
+        word.length >= SHORTEST &&
+        /^[a-z]+$/.test(word) &&
+        (reading.source === 'dictionary' || reading.source === 'derived'),
+    );
+    kept.set(input.known, words);
+  }
+  return words;
+}
+
+/** Of some words one of each family: not both sail and sails. */
+export function oneOfFamily(words: readonly ListedWord[]): ListedWord[] {
+  const families = new Set<string>();
+  return words.filter(({ family }) => !families.has(family) && families.add(family));
+}

@@ -1,0 +1,42 @@
+/** What a home sheet says to whoever reads with the child; {letters}, {word}, {name} stand for what it is about. */
+export interface HomeTexts {
+  readonly title: string;
+  readonly about: string;
+  readonly aboutWords: string;
+  readonly read: string;
+  readonly bySight: string;
+  readonly how: readonly string[];
+  readonly thanks: string;
+}
+
+/** In plain words, for people who are no teachers. */
+export const homeTexts: Readonly<Record<'en' | 'es', HomeTexts>> = {
+  en: {
+    title: 'For whoever reads with the child',
+    about: 'In class we are learning the spelling “{letters}”, as in {word}.',
+    aboutWords: 'In class we are learning to read words like {word}.',
+    read: 'Words to read together',
+    bySight: 'Words to know at a glance',
+    how: [
+      'Point to a word. Let the child say the sounds and then the word.',
+      'If a word is hard, say it together and go on.',
+      'For a word to know at a glance, say it, spell it aloud, say it again.',
+      'Five minutes is enough. Stop while it is still fun.',
+    ],
+    thanks: 'Thank you for reading together.',
+  },
+  es: {
+    title: 'Para quien lee con el niño o la niña',
+    about: 'En clase aprendemos la grafía inglesa «{letters}», como en la palabra {word}.',
+    aboutWords: 'En clase aprendemos a leer palabras inglesas como {word}.',
+    read: 'Palabras para leer juntos',
+    bySight: 'Palabras para reconocer de un vistazo',
+    how: [
+      'Señale una palabra. Deje que diga los sonidos y después la palabra.',
+      'Si una palabra es difícil, díganla juntos y sigan.',
+      'Para las palabras de un vistazo: dígala, deletréenla en voz alta y dígala otra vez.',
+      'Con cinco minutos basta. Paren mientras todavía es divertido.',
+    ],
+    thanks: 'Gracias por leer juntos. Puede ayudar en su idioma: hablar de las palabras también sirve.',
+  },
+};

@@ -1,0 +1,222 @@
+import { catalogue } from '../../analyze/index.ts';
+import type { Pattern, PatternId, SyllableType, Unit } from '../../analyze/types.ts';
+import { fitWords, oneOfFamily } from '../fit-words.ts';
+import type { LessonInput } from '../lesson-input.ts';
+import type { Picker } from '../picker.ts';
+import { correspondenceOf, heardAs } from '../review/correspondences.ts';
+import { asHeard } from '../word-lists/as-heard.ts';
+import type { ListedWord } from '../word-lists/listed-words.ts';
+
+/** Words to sort into such as have a pattern and such as have not. */
+export interface WordsToSort {
+  readonly has: readonly string[];
+  readonly hasNot: readonly string[];
+}
+
+/** Fewer on a side are no sort. */
+const FEWEST = 3;
+/** At most these shares of the words without it have the same letters for another sound (cat beside city), or the sound in other letters. */
+const SAME_LETTERS = 0.4;
+const SAME_SOUND = 1 / 3;
+const TYPES: Readonly<Record<string, SyllableType>> = {
+  'type-closed': 'closed',
+  'type-open': 'open',
+  'type-vce': 'vce',
+  'type-team': 'team',
+  'type-r': 'r-controlled',
+};
+/** A sound that is said weakly settles nothing by ear. */
+const WEAK = /^(?:AX|IX|-)/;
+/** Patterns that are a vowel before r. */
+const BEFORE_R = /^(?:a-air|u-oor)$/;
+const patterns = new Map(catalogue.map((pattern) => [pattern.id, pattern]));
+
+/** The row of a pattern; undefined where this version does not know it. */
+export function rowOf(id: PatternId): Pattern | undefined {
+  return patterns.get(id);
+}
+
+/** Words that plainly have the pattern, the shorter and commoner first: of ai rain, not said or mountain; of -ing jumping. */
+export function wordsWith(input: LessonInput, row: Pattern): ListedWord[] {
+  const { id, family } = row;
+  const type = TYPES[id];
+  const letters = new Set(row.letters.split(' '));
+  const isSpelling = correspondenceOf(id) !== undefined;
+  const fit = fitWords(input).filter((word) => {
+    const { units, syllables } = word.reading;
+    if (type) return !word.built && syllables.length === 2 && syllables.some((one) => one.type === type);
+    if (family === 'syllable count') return !word.built && word.requires.includes(id);
+    if (isSpelling || family === 'final syllable' || family === 'rime')
+      return !word.built && hasPlainly(units, id, letters, word.word);
+    // An ending is shown by a base and that ending alone: jumping, not unpacking.
+    if (family === 'suffix' || family === 'prefix')
+      return word.requires.includes(id) && word.reading.affixes.length === 1;
+    if (family.endsWith(' blend')) return !word.built && word.requires.includes(id);
+    return word.requires.includes(id);
+  });
+  return oneOfFamily(fit).sort((a, b) => a.syllables - b.syllables || a.order - b.order);
+}
+
+/** The letters say this sound wherever the word has them: not the ea of a word with two. */
+function hasPlainly(
+  units: readonly Unit[],
+  id: PatternId,
+  letters: ReadonlySet<string>,
+  word: string,
+): boolean {
+  const own = units.filter((unit) => unit.pattern === id);
+  if (own.length === 0 || units.some((unit) => unit.pattern === 'irregular')) return false;
+  // A vowel before r is said in several ways: the e of merry.
+  const isBeforeR = ({ sound }: Unit): boolean =>
+    /^[AEIOU][A-Z]$/.test(sound) &&
+    (units[units.findIndex((unit) => unit.sound === sound) + 1]?.sound ?? '').startsWith('R');
+  if (own.some(isBeforeR) && !BEFORE_R.test(id)) return false;
+  const same = units.filter((unit) => letters.has(unit.letters));
+  const times = (text: string): number => word.split(text).length - 1;
+  return (
+    same.every((unit) => unit.pattern === id) &&
+    // The letters are not split over two units: the ai of archaic.
+    own.every((unit) => unit.letters.includes('_') || times(unit.letters) === own.length)
+  );
+}
+
+/** Words of both kinds, mixed in length; null where there are too few of one. */
+export function chooseWordsToSort(
+  input: LessonInput,
+  row: Pattern,
+  count: number,
+  picker: Picker,
+): WordsToSort | null {
+  const all = wordsWith(input, row);
+  const short = all.filter(({ syllables }) => syllables <= Math.max(all[0]?.syllables ?? 1, 1));
+  const from = short.length >= count ? short : all;
+  const has = picker.pickEarly(from, Math.ceil(count / 2));
+  if (has.length < FEWEST) return null;
+  const hasNot = wordsWithout(input, row, has, Math.min(Math.floor(count / 2), has.length), picker);
+  if (hasNot.length < FEWEST) return null;
+  return { has: has.map(({ word }) => word), hasNot: hasNot.map(({ word }) => word) };
+}
+
+function wordsWithout(
+  input: LessonInput,
+  row: Pattern,
+  has: readonly ListedWord[],
+  count: number,
+  picker: Picker,
+): ListedWord[] {
+  const { id, family } = row;
+  const spellings = row.letters.split(' ').filter(Boolean);
+  const longest = Math.max(...has.map(({ syllables }) => syllables));
+  const units = has.map((word) => word.units.length);
+  const [fewest, most] = [Math.min(...units) - 1, Math.max(...units) + 1];
+  const families = new Set(has.map((word) => word.family));
+  const isBuilt = family === 'suffix' || family === 'prefix' || family === 'spelling change';
+  const type = TYPES[id];
+  const endings = new Set(has.flatMap(({ reading }) => reading.affixes.map(({ text }) => text)));
+  const without = fitWords(input).filter((word) => {
+    if (word.requires.includes(id) || families.has(word.family)) return false;
+    if (word.reading.units.some(({ pattern }) => pattern === id || pattern === 'irregular')) return false;
+    if (type)
+      return !word.built && word.syllables === 2 && word.reading.syllables.every((one) => one.type !== type);
+    if (family === 'syllable count') return !word.built && word.syllables < longest;
+    if (family === 'spelling change')
+      return (
+        word.reading.affixes.length === 1 &&
+        word.reading.affixes.every(({ change, text }) => change === 'none' && endings.has(text)) &&
+        word.syllables <= longest
+      );
+    return (
+      (isBuilt || !word.built) &&
+      word.syllables <= longest &&
+      word.units.length >= fewest &&
+      word.units.length <= most &&
+      !isTooNear(word, row, input)
+    );
+  });
+  const single = oneOfFamily(without);
+  const spelt = (word: ListedWord): boolean => spellings.some((one) => hasLetters(word.word, one));
+  const sounds = new Set(row.sounds.map(heardAs).map(asHeard));
+  const isSpelling = correspondenceOf(id) !== undefined;
+  const traps = isSpelling
+    ? single.filter((word) =>
+        word.reading.units.some(
+          (unit) =>
+            !WEAK.test(unit.sound) &&
+            (spellings.includes(unit.letters)
+              ? !sounds.has(asHeard(heardAs(unit.sound)))
+              : sounds.has(asHeard(heardAs(unit.sound)))),
+        ),
+      )
+    : [];
+  const isFair = (word: ListedWord): boolean =>
+    word.reading.units.every(
+      ({ letters, sound }) => !spellings.includes(letters) || (isSpelling && !WEAK.test(sound)),
+    );
+  const fair = traps.filter((word) => isFair(word) && !isSplit(word, spellings));
+  const sameLetters = fair.filter(({ reading }) =>
+    reading.units.some(({ letters }) => spellings.includes(letters)),
+  );
+  const chosen = picker.pickEarly(sameLetters, Math.floor(count * SAME_LETTERS));
+  const sameSound = fair.filter((word) => !sameLetters.includes(word));
+  chosen.push(...picker.pickEarly(sameSound, Math.max(0, Math.round(count * SAME_SOUND) - chosen.length)));
+  const used = new Set(chosen.map((word) => word.family));
+  const plain = single.filter(
+    (word) =>
+      !used.has(word.family) && (isSpelling || isBuilt || family === 'final syllable' ? !spelt(word) : true),
+  );
+  // Words of about the same length that are no words of grammar (if, with) are told from it by the pattern alone.
+  const isEnding = family === 'suffix' || family === 'prefix';
+  const built = isEnding
+    ? picker.pickEarly(
+        plain.filter((word) => word.built),
+        Math.floor((count - chosen.length) / 2),
+      )
+    : [];
+  chosen.push(...built);
+  for (const word of built) used.add(word.family);
+  const isAlike = (word: ListedWord): boolean =>
+    !used.has(word.family) &&
+    word.word.length > 2 &&
+    (input.bank.find(word.word)?.parts ?? '') !== '' &&
+    units.includes(word.units.length);
+  const alike = plain.filter(isAlike);
+  const others = plain.filter((word) => !isAlike(word) && !used.has(word.family));
+  const first = picker.pickEarly(alike, count - chosen.length);
+  return picker.shuffle([
+    ...chosen,
+    ...first,
+    ...picker.pickEarly(others, count - chosen.length - first.length),
+  ]);
+}
+
+/** Of ai the letters of a word's own two units: archaic. */
+function isSplit(word: ListedWord, spellings: readonly string[]): boolean {
+  return spellings.some(
+    (one) =>
+      one.length > 1 &&
+      hasLetters(word.word, one) &&
+      !word.reading.units.some(({ letters }) => letters === one),
+  );
+}
+
+function hasLetters(word: string, letters: string): boolean {
+  const at = letters.indexOf('_');
+  return at === -1 ? word.includes(letters) : new RegExp(`${letters.slice(0, at)}[^aeiou]e`).test(word);
+}
+
+/** Short o and the o of dog are one sound to many; so are o and au; a blend's letters may stand apart. */
+function isTooNear({ reading }: ListedWord, { id, family }: Pattern, { known }: LessonInput): boolean {
+  const near = NEAR.find((some) => some.includes(id)) ?? [];
+  if (reading.units.some(({ pattern }) => near.includes(pattern))) return true;
+  // The base under an ending that is not taught as one tells nothing.
+  return (
+    family === 'suffix' && reading.affixes.some(({ kind }) => kind !== 'suffix') && !known.knows('compound')
+  );
+}
+
+const NEAR: readonly (readonly PatternId[])[] = [
+  ['short-o', 'o-aw', 'a-ah', 'al-ah', 'a-after-w'],
+  ['ar-weak', 'or-weak', 'er'],
+  ['suffix-ed-t', 'suffix-ed-d', 'suffix-ed-id'],
+  ['suffix-s', 'suffix-es', 'suffix-s-s', 'suffix-s-z', 'suffix-es-iz', 'suffix-es-z'],
+];

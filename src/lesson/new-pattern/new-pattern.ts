@@ -1,0 +1,147 @@
+import type { Pattern } from '../../analyze/types.ts';
+import { patternLabel } from '../../marks/pattern-label.ts';
+import { soundName } from '../../marks/sound-names.ts';
+import type { LessonInput } from '../lesson-input.ts';
+import type { LessonBlock, PartMaker } from '../lesson-part.ts';
+import { numberChoice } from '../number-choice.ts';
+import type { Picker } from '../picker.ts';
+import { chooseWordsToSort, rowOf, wordsWith } from './choose-words.ts';
+import { placesOf } from './places.ts';
+import { sayRule } from './say-rule.ts';
+
+/** A pattern that fewer words show is not the one the part begins with. */
+const ENOUGH = 5;
+const FEWEST = 2;
+/** Ways to divide are shown by words that are divided (`syllable-division`), and a whole word has no rule. */
+const NOT_HERE = /^(?:syllable division|root)$/;
+
+/** What is new today: its letters, sound, key word, place and rule, and words to sort into such as have it and such as have not. */
+export const newPattern: PartMaker = {
+  id: 'new-pattern',
+  title: 'New pattern',
+  extra: true,
+  use: 'Teach today’s pattern: say the rule, then pupils sort words that have it and words that do not.',
+  choices(input) {
+    const rows = rowsOf(input);
+    return [
+      ...(rows.length > 1
+        ? [
+            {
+              id: 'pattern',
+              label: 'Pattern',
+              options: rows.map(({ id }) => ({ value: id, label: patternLabel(id) })),
+              usual: usualOf(input, rows)!.id,
+            },
+          ]
+        : []),
+      numberChoice('count', 'Words to sort', [8, 10, 12, 16], 10),
+    ];
+  },
+  make(input, chosen, picker) {
+    const rows = rowsOf(input);
+    const row = rows.find(({ id }) => id === chosen('pattern')) ?? usualOf(input, rows);
+    if (!row) {
+      return {
+        blocks: [],
+        says:
+          input.focus.length === 0
+            ? 'Nothing has been taught yet. Choose the group’s step to list its words here.'
+            : 'The group can read too few words with the patterns of this step. Try again a step or two later.',
+      };
+    }
+    const blocks = [
+      patternBlock(input, row, picker),
+      ...sortBlocks(input, row, Number(chosen('count')) || 10, picker),
+    ];
+    return { blocks, says: null };
+  },
+};
+
+/** The patterns of the lesson that words can show. */
+function rowsOf(input: LessonInput): Pattern[] {
+  return input.focus.flatMap((id) => {
+    const row = rowOf(id);
+    return row && id !== 'irregular' && !NOT_HERE.test(row.family) && wordsWith(input, row).length >= FEWEST
+      ? [row]
+      : [];
+  });
+}
+
+function usualOf(input: LessonInput, rows: readonly Pattern[]): Pattern | undefined {
+  return rows.find((row) => wordsWith(input, row).length >= ENOUGH) ?? rows[0];
+}
+
+function patternBlock(input: LessonInput, row: Pattern, picker: Picker): LessonBlock {
+  const words = wordsWith(input, row);
+  const isKey = ({ word }: { word: string }): boolean => word === row.keyWord;
+  const key = words.find(isKey) ?? picker.pickEarly(words.slice(0, 8), 1)[0]!;
+  const letters = lettersIn(row, key.reading.units);
+  const sound = key.reading.units.find(({ pattern }) => pattern === row.id)?.sound ?? row.sounds[0];
+  return {
+    id: 'pattern',
+    title: patternLabel(row.id),
+    layout: 'table',
+    note: `Say to the group: ${sayRule(row)}`,
+    columns: [
+      { head: 'Letters', shows: 'both' },
+      { head: 'Key word', shows: 'both' },
+      { head: 'Sound', shows: 'key' },
+      { head: 'Where', shows: 'key' },
+    ],
+    rows: [
+      letters === ''
+        ? ['', key.word, '', row.where]
+        : [letters, key.word, sound ? soundName(sound) : '', placesOf(row, input.known.analyses)],
+    ],
+  };
+}
+
+/** The letters as the key word has them: the ce of rice, not the c of city; -ing and un- with their hyphen. */
+function lettersIn(
+  { id, family, letters }: Pattern,
+  units: readonly { readonly pattern: string; readonly letters: string }[],
+): string {
+  const own = units.find(({ pattern }) => pattern === id)?.letters;
+  const first = letters.split(' ')[0] ?? '';
+  const spelt = own && letters.split(' ').includes(own) ? own : first;
+  if (family === 'suffix') return `-${first}`;
+  if (family === 'prefix') return `${first}-`;
+  return spelt;
+}
+
+function sortBlocks(input: LessonInput, row: Pattern, count: number, picker: Picker): LessonBlock[] {
+  const words = chooseWordsToSort(input, row, count, picker);
+  if (!words) {
+    const few = wordsWith(input, row).slice(0, count);
+    return [
+      {
+        id: 'words',
+        title: 'Words to read',
+        layout: 'words',
+        columns: [{ head: '', shows: 'both' }],
+        rows: few.map(({ word }) => [word]),
+        note: 'There are too few words to sort yet, so these are to read.',
+      },
+    ];
+  }
+  const rows = Math.max(words.has.length, words.hasNot.length);
+  return [
+    {
+      id: 'words',
+      title: 'Read the words, then sort them',
+      layout: 'words',
+      columns: [{ head: '', shows: 'both' }],
+      rows: picker.shuffle([...words.has, ...words.hasNot]).map((word) => [word]),
+    },
+    {
+      id: 'sort',
+      title: `Sort: ${patternLabel(row.id)}`,
+      layout: 'table',
+      columns: [
+        { head: 'Has it', shows: 'blank' },
+        { head: 'Has it not', shows: 'blank' },
+      ],
+      rows: Array.from({ length: rows }, (_, i) => [words.has[i] ?? '', words.hasNot[i] ?? '']),
+    },
+  ];
+}

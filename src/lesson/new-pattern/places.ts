@@ -1,0 +1,45 @@
+import type { Pattern, PatternId, WordAnalysis } from '../../analyze/types.ts';
+
+/** A place in which fewer of the words with a pattern have it is not named, as a share. */
+const SELDOM = 0.08;
+
+const counted = new WeakMap<readonly WordAnalysis[], ReadonlyMap<PatternId, readonly number[]>>();
+
+/**
+ * Where a spelling is in a word, for an adult to say: what the catalogue tells of it, else counted in the base words of the
+ * list: `in the middle or at the end of a word`. Empty where neither tells.
+ */
+export function placesOf({ id, where, family }: Pattern, analyses: readonly WordAnalysis[]): string {
+  if (where !== '') return where;
+  if (family === 'suffix') return 'at the end of a base word';
+  if (family === 'prefix') return 'at the start of a base word';
+  if (family === 'vowel-consonant-e') return 'before one consonant and a silent e';
+  let all = counted.get(analyses);
+  if (!all) {
+    all = countPlaces(analyses);
+    counted.set(analyses, all);
+  }
+  const counts = all.get(id);
+  if (!counts) return '';
+  const total = counts.reduce((sum, count) => sum + count, 0);
+  const names = ['at the start', 'in the middle', 'at the end'].filter(
+    (_, i) => counts[i]! / total >= SELDOM,
+  );
+  return names.length === 3
+    ? 'at the start, in the middle or at the end of a word'
+    : `${names.join(' or ')} of a word`;
+}
+
+function countPlaces(analyses: readonly WordAnalysis[]): Map<PatternId, number[]> {
+  const all = new Map<PatternId, number[]>();
+  for (const { readings } of analyses) {
+    const { units, affixes } = readings[0]!;
+    if (affixes.length > 0) continue;
+    for (const [i, { pattern }] of units.entries()) {
+      const counts = all.get(pattern) ?? [0, 0, 0];
+      counts[i === 0 ? 0 : i === units.length - 1 ? 2 : 1]!++;
+      all.set(pattern, counts);
+    }
+  }
+  return all;
+}

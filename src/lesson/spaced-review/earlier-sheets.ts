@@ -1,0 +1,62 @@
+import type { PatternId } from '../../analyze/types.ts';
+import type { LessonPart } from '../lesson-part.ts';
+
+/** What pupils met on the sheets of one day. */
+export interface EarlierSheet {
+  /** `2026-11-25`. */
+  readonly day: string;
+  /** What the lesson was about. */
+  readonly patterns: readonly PatternId[];
+  readonly words: readonly string[];
+  readonly bySight: readonly string[];
+}
+
+/** Older sheets are forgotten: a school year of lessons. */
+const MOST_SHEETS = 200;
+const MOST_WORDS = 120;
+
+/** The earlier sheets with one more; the sheets of a day are one. */
+export function addSheet(earlier: readonly EarlierSheet[], sheet: EarlierSheet): EarlierSheet[] {
+  const same = earlier.find(({ day }) => day === sheet.day);
+  const join = (a: readonly string[] = [], b: readonly string[]): string[] => [...new Set([...a, ...b])];
+  const joined: EarlierSheet = {
+    day: sheet.day,
+    patterns: join(same?.patterns, sheet.patterns),
+    words: join(same?.words, sheet.words).slice(0, MOST_WORDS),
+    bySight: join(same?.bySight, sheet.bySight).slice(0, MOST_WORDS),
+  };
+  return [...earlier.filter((each) => each !== same), joined]
+    .sort((a, b) => (a.day < b.day ? -1 : 1))
+    .slice(-MOST_SHEETS);
+}
+
+/** The single words that pupils read or write on a sheet, made-up ones aside. */
+export function wordsOnSheet(parts: readonly LessonPart[]): string[] {
+  const cells = parts.flatMap(({ blocks }) =>
+    blocks.flatMap(({ id, rows, columns }) =>
+      id === 'nonsense' || id === 'made-up'
+        ? []
+        : rows.flatMap((row) =>
+            row.filter((cell, i) => {
+              const { shows, head } = (columns[i] ?? columns[0])!;
+              const isMet = shows === 'both' || shows === 'blank';
+              return isMet && head !== 'Letters' && /^\p{Ll}{2,}$/u.test(cell);
+            }),
+          ),
+    ),
+  );
+  return [...new Set(cells)];
+}
+
+/** Reads earlier sheets that were kept, as far as they are some: any value may be given. */
+export function parseSheets(kept: unknown): EarlierSheet[] {
+  if (!Array.isArray(kept)) return [];
+  const texts = (value: unknown): string[] =>
+    Array.isArray(value) ? value.filter((each) => typeof each === 'string') : [];
+  return kept.flatMap((sheet: unknown) => {
+    if (typeof sheet !== 'object' || sheet === null) return [];
+    const { day, patterns, words, bySight } = sheet as Record<string, unknown>;
+    if (typeof day !== 'string' || !/^\d{4}-\d\d-\d\d$/.test(day)) return [];
+    return [{ day, patterns: texts(patterns), words: texts(words), bySight: texts(bySight) }];
+  });
+}

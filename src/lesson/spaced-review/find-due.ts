@@ -1,0 +1,48 @@
+/** Days after which something comes back: a day, three, a week, two, a month. Expanding intervals: common practice, no source. */
+const INTERVALS = [1, 3, 7, 14, 30];
+const DAY = 86_400_000;
+
+/** Something met on earlier sheets that is to come back. */
+export interface Due {
+  readonly item: string;
+  /** Days since it was last on a sheet. */
+  readonly days: number;
+  /** Days by which it is late; 0 on the day itself. */
+  readonly late: number;
+}
+
+/**
+ * What is due again on a day: of each item how often it was met, and when last. Met once it is due after a day, met twice three days
+ * after the second time. The latest by their interval first.
+ */
+export function findDue(
+  sheets: readonly { readonly day: string; readonly items: readonly string[] }[],
+  day: string,
+): Due[] {
+  return [...lastMet(sheets, day)]
+    .map(([item, { times, days }]) => {
+      const interval = INTERVALS[Math.min(times, INTERVALS.length) - 1]!;
+      return { item, days, late: days - interval, share: days / interval };
+    })
+    .filter(({ late }) => late >= 0)
+    .sort((a, b) => b.share - a.share || (a.item < b.item ? -1 : 1))
+    .map(({ item, days, late }) => ({ item, days, late }));
+}
+
+/** How often each item was met before a day, and how many days ago last. */
+export function lastMet(
+  sheets: readonly { readonly day: string; readonly items: readonly string[] }[],
+  day: string,
+): Map<string, { readonly times: number; readonly days: number }> {
+  const met = new Map<string, { times: number; days: number }>();
+  for (const sheet of sheets) {
+    const days = Math.round((Date.parse(day) - Date.parse(sheet.day)) / DAY);
+    // Of today's sheets nothing is due, and another day's may come later.
+    if (!(days > 0)) continue;
+    for (const item of new Set(sheet.items)) {
+      const before = met.get(item);
+      met.set(item, { times: (before?.times ?? 0) + 1, days: Math.min(before?.days ?? days, days) });
+    }
+  }
+  return met;
+}

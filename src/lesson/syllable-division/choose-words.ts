@@ -1,0 +1,90 @@
+import type { Syllable, SyllableType } from '../../analyze/types.ts';
+import { markWord } from '../../marks/mark-word.ts';
+import { fitWords, oneOfFamily } from '../fit-words.ts';
+import type { LessonInput } from '../lesson-input.ts';
+import type { Picker } from '../picker.ts';
+import type { ListedWord } from '../word-lists/listed-words.ts';
+
+/** Of the words to divide, so many in ten practise what the lesson is about where there are enough. */
+const FOCUS_IN_TEN = 7;
+/** Of the others at most so many in ten are made with an ending. */
+const BUILT_IN_TEN = 3;
+const NAMES: Readonly<Record<SyllableType, string>> = {
+  closed: 'closed',
+  open: 'open',
+  vce: 'vowel-consonant-e',
+  team: 'vowel team',
+  'r-controlled': 'r-controlled',
+  'consonant-le': 'consonant-le',
+  other: 'other',
+};
+
+/**
+ * Words of two syllables and more for pupils to divide: such as children know, whose syllables spell the word, every one with a vowel
+ * letter and none of them left unnamed; mostly base words (rabbit, lantern), a few with an ending.
+ */
+export function chooseWordsToDivide(input: LessonInput, count: number, picker: Picker): ListedWord[] {
+  const all = fitWords(input).filter(isDivisible);
+  const fit = oneOfFamily(all);
+  const ours = oneOfFamily(all.filter(({ requires }) => requires.some((id) => input.focus.includes(id))));
+  const bare = (words: readonly ListedWord[]): ListedWord[] => words.filter(({ built }) => !built);
+  const isEnding = ours.length > 0 && bare(ours).length === 0;
+  const first = picker.pickEarly(
+    isEnding || bare(ours).length < 3 ? ours : bare(ours),
+    Math.ceil((count * FOCUS_IN_TEN) / 10),
+  );
+  const taken = [...first];
+  const add = (words: readonly ListedWord[], most: number): void => {
+    const left = words.filter(({ family }) => !taken.some((word) => word.family === family));
+    taken.push(...picker.pickEarly(left, Math.max(0, Math.min(most, count - taken.length))));
+  };
+  add(bare(fit), count);
+  add(fit, Math.ceil((count * BUILT_IN_TEN) / 10));
+  return taken.sort((a, b) => a.syllables - b.syllables);
+}
+
+/** `closed, open`: the types of a word's syllables, for the key. */
+export function typesOf(syllables: readonly Syllable[]): string {
+  return syllables.map(({ type }) => NAMES[type]).join(', ');
+}
+
+/** More syllables are too many to mark in a row of a table. */
+const MOST_SYLLABLES = 4;
+const LONGEST = 11;
+const LONGEST_BUILT = 10;
+
+/**
+ * Whether the marks bear out what pupils are taught of syllables: no short vowel in an open one (the second of facility), no long one in
+ * a closed one (chamber).
+ */
+function isBorneOut(word: string, reading: ListedWord['reading']): boolean {
+  const marked = markWord(word, reading)
+    .map(({ text }) => text.normalize('NFD'))
+    .join('')
+    .split('·');
+  return (
+    marked.length === reading.syllables.length &&
+    reading.syllables.every(({ text, type }, i) => {
+      // The e is dropped or is no sign of a long vowel: lat·er, mus·tache.
+      if (type === 'vce' && !/e[sd]?$/.test(text)) return false;
+      if (type === 'closed' && /[^aeiou]e$/.test(text)) return false;
+      if (type === 'open') return !marked[i]!.includes('\u0306');
+      return type !== 'closed' || !marked[i]!.includes('\u0304');
+    })
+  );
+}
+
+/** Whether pupils can divide a word by what they are taught of syllables. */
+export function isDivisible({ word, built, syllables, reading }: ListedWord): boolean {
+  const parts = reading.syllables;
+  return (
+    syllables >= 2 &&
+    syllables <= MOST_SYLLABLES &&
+    word.length <= (built ? LONGEST_BUILT : LONGEST) &&
+    parts.length === syllables &&
+    parts.map(({ text }) => text).join('') === word &&
+    parts.every(({ text, type }) => /[aeiouy]/.test(text) && type !== 'other') &&
+    !reading.units.some(({ pattern }) => pattern === 'irregular') &&
+    isBorneOut(word, reading)
+  );
+}

@@ -1,0 +1,130 @@
+import type { Unit } from '../../analyze/types.ts';
+import { fitWords, oneOfFamily } from '../fit-words.ts';
+import type { LessonInput } from '../lesson-input.ts';
+import type { Picker } from '../picker.ts';
+import { correspondenceOf, correspondences, heardAs } from '../review/correspondences.ts';
+import type { ListedWord } from '../word-lists/listed-words.ts';
+
+/** Words under one spelling of the sound. */
+export interface SortColumn {
+  readonly letters: string;
+  readonly words: readonly string[];
+}
+
+/** The words of a sound by its spellings. */
+type Spellings = ReadonlyMap<string, readonly ListedWord[]>;
+
+const FEWEST_WORDS = 3;
+/** Said weakly or silent: no sound to sort by. */
+const WEAK = /^(?:AX|IX|-)|\.AX|\.IX/;
+/** Words beyond this place of a spelling's list are seldom taken. */
+const CHOSEN_FROM = 30;
+/** With so many more short words than are wanted, no longer ones are taken. */
+const SPARE = 2;
+/** Letters that are no spelling of their own to a teacher: the rr of carry is, the err of cherry is not. */
+const NO_SPELLING = /^[aeiou]rr$|^dg$|^xc$/;
+
+const kept = new WeakMap<LessonInput['known'], ReadonlyMap<string, Spellings>>();
+
+/**
+ * The sounds a sort can be made of: those of the lesson first, then of the steps before, the latest first; a sound whose other
+ * spelling is the letter doubled comes last.
+ */
+export function sortableSounds(input: LessonInput): string[] {
+  const { known, focus, sequence, group } = input;
+  const before = (sequence?.steps.slice(0, group.step) ?? []).toReversed().flatMap(({ teaches }) => teaches);
+  const taught = correspondences.filter(({ id }) => known.knows(id)).map(({ id }) => id);
+  const rows = [...focus, ...before, ...taught].flatMap((id) => correspondenceOf(id) ?? []);
+  const sounds = [...new Set(rows.map((row) => heardAs(row.sounds[0]!)))];
+  const found = soundsOf(input);
+  const sortable = sounds.filter((sound) => (found.get(sound)?.size ?? 0) >= 2);
+  const isDoubling = (sound: string): boolean => {
+    const letters = [...found.get(sound)!.keys()];
+    return letters.length === 2 && letters.some((one) => letters.includes(one + one));
+  };
+  return [...sortable.filter((sound) => !isDoubling(sound)), ...sortable.filter(isDoubling)];
+}
+
+/**
+ * All sounds with their spellings and the words that show each: base words children know, with the sound once and in no other
+ * spelling, the letters saying nothing else there. Of ā `ai` rain, `ay` play, `a_e` cake; not daybreak, not they. The spelling with
+ * most words first.
+ */
+function soundsOf(input: LessonInput): ReadonlyMap<string, Spellings> {
+  const before = kept.get(input.known);
+  if (before) return before;
+  const words = new Map<string, Map<string, ListedWord[]>>();
+  for (const word of oneOfFamily(fitWords(input).filter(({ built }) => !built))) {
+    const { units } = word.reading;
+    if (units.some(({ pattern }) => pattern === 'irregular')) continue;
+    for (const unit of units) {
+      if (!isPlainly(unit, word)) continue;
+      const sound = heardAs(unit.sound);
+      const ofSound = words.get(sound) ?? new Map<string, ListedWord[]>();
+      words.set(sound, ofSound);
+      ofSound.set(unit.letters, [...(ofSound.get(unit.letters) ?? []), word]);
+    }
+  }
+  const found = new Map(
+    [...words].map(([sound, ofSound]): [string, Spellings] => [
+      sound,
+      new Map(
+        [...ofSound]
+          .filter(([, some]) => some.length >= FEWEST_WORDS)
+          .sort(([, a], [, b]) => b.length - a.length)
+          .map(([letters, some]) => [
+            letters,
+            some.sort((a, b) => a.syllables - b.syllables || a.order - b.order).slice(0, CHOSEN_FROM),
+          ]),
+      ),
+    ]),
+  );
+  kept.set(input.known, found);
+  return found;
+}
+
+/** Whether a word shows a unit as a spelling of its sound: the only one of that sound in it, and the only one of those letters. */
+function isPlainly(unit: Unit, { word, reading: { units } }: ListedWord): boolean {
+  const { letters, sound, affix, pattern } = unit;
+  const row = correspondenceOf(pattern);
+  if (!row || affix !== undefined || WEAK.test(sound) || NO_SPELLING.test(letters)) return false;
+  const heard = heardAs(sound);
+  const holds = (other: Unit): boolean =>
+    other.sound === sound || other.sound.split('.').some((one) => heardAs(one) === heard);
+  // The o of dog is short o to many, and a vowel before r is said in several ways (worry).
+  const next = units[units.indexOf(unit) + 1]?.sound ?? '';
+  if (pattern === 'o-aw' || (/^[AEIOU]/.test(sound) && next.startsWith('R'))) return false;
+  return (
+    row.letters.split(' ').includes(letters) &&
+    units.every((other) => other === unit || (!holds(other) && other.letters !== letters)) &&
+    (letters.includes('_') || word.split(letters).length === 2)
+  );
+}
+
+/** The letters a sound is spelt with in a sort. */
+export function lettersOf(input: LessonInput, sound: string): string[] {
+  return [...(soundsOf(input).get(sound)?.keys() ?? [])];
+}
+
+/** Up to `most` spellings, those of the lesson first; null where there are fewer than two. */
+export function chooseSort(
+  input: LessonInput,
+  sound: string,
+  most: number,
+  count: number,
+  picker: Picker,
+): SortColumn[] | null {
+  const all = [...(soundsOf(input).get(sound) ?? [])];
+  const ours = new Set(input.focus.flatMap((id) => correspondenceOf(id)?.letters.split(' ') ?? []));
+  const chosen = [
+    ...all.filter(([letters]) => ours.has(letters)),
+    ...all.filter(([letters]) => !ours.has(letters)),
+  ].slice(0, most);
+  if (chosen.length < 2) return null;
+  const each = Math.max(FEWEST_WORDS, Math.round(count / chosen.length));
+  return chosen.map(([letters, all]) => {
+    const short = all.filter(({ syllables }) => syllables === 1);
+    const words = short.length >= each + SPARE ? short : all;
+    return { letters, words: picker.shuffle(picker.pickEarly(words, each)).map(({ word }) => word) };
+  });
+}

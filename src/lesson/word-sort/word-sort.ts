@@ -1,0 +1,70 @@
+import { keyWord } from '../../marks/pattern-label.ts';
+import { soundName } from '../../marks/sound-names.ts';
+import type { LessonInput } from '../lesson-input.ts';
+import type { PartMaker } from '../lesson-part.ts';
+import { numberChoice } from '../number-choice.ts';
+import { correspondences, heardAs } from '../review/correspondences.ts';
+import { chooseSort, lettersOf, sortableSounds } from './choose-sort.ts';
+
+/** Mixed words to sort under two to four spellings of one sound; the key has them sorted. */
+export const wordSort: PartMaker = {
+  id: 'word-sort',
+  title: 'Word sort',
+  extra: true,
+  use: 'Pupils read mixed words and write each under its spelling of one sound.',
+  choices: (input) => [
+    {
+      id: 'sound',
+      label: 'Sound',
+      options: sortableSounds(input).map((sound) => ({
+        value: sound,
+        label: `${soundName(sound)} as in ${wordOf(input, sound)}`,
+      })),
+      usual: sortableSounds(input)[0] ?? '',
+    },
+    numberChoice('spellings', 'Spellings', [2, 3, 4], 3),
+    numberChoice('count', 'How many', [8, 12, 16, 20], 12),
+  ],
+  make(input, chosen, picker) {
+    const sound = sortableSounds(input).find((each) => each === chosen('sound')) ?? sortableSounds(input)[0];
+    const most = Math.min(4, Math.max(2, Number(chosen('spellings')) || 3));
+    const count = Math.min(20, Math.max(8, Number(chosen('count')) || 12));
+    const columns = sound === undefined ? null : chooseSort(input, sound, most, count, picker);
+    if (sound === undefined || !columns) {
+      return {
+        blocks: [],
+        says: 'No sound has two spellings yet that the group can read. Try again a step or two later.',
+      };
+    }
+    const longest = Math.max(...columns.map(({ words }) => words.length));
+    return {
+      says: null,
+      blocks: [
+        {
+          id: 'words',
+          title: `Words with ${soundName(sound)}`,
+          layout: 'words',
+          columns: [{ head: '', shows: 'both' }],
+          rows: picker.shuffle(columns.flatMap(({ words }) => words)).map((word) => [word]),
+          note: `Every word has the sound ${soundName(sound)} as in ${wordOf(input, sound)}. Pupils read a word, find the letters that spell the sound, and write it under them.`,
+        },
+        {
+          id: 'sort',
+          title: 'Write each word under its spelling',
+          layout: 'table',
+          columns: columns.map(({ letters }) => ({ head: letters, shows: 'blank' })),
+          rows: Array.from({ length: longest }, (_, i) => columns.map(({ words }) => words[i] ?? '')),
+        },
+      ],
+    };
+  },
+};
+
+function wordOf(input: LessonInput, sound: string): string {
+  const { known, focus } = input;
+  const sorted = lettersOf(input, sound);
+  const rows = correspondences.filter(({ id, sounds }) => known.knows(id) && heardAs(sounds[0]!) === sound);
+  const shown = rows.filter(({ letters }) => letters.split(' ').some((one) => sorted.includes(one)));
+  const row = shown.find(({ id }) => focus.includes(id)) ?? shown[0] ?? rows[0];
+  return row ? keyWord(row.id) : '';
+}

@@ -1,0 +1,122 @@
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
+import type { PartMaker, PartPlan, PlannedPart } from '../../lesson/index.ts';
+import { say } from '../../wording/say.ts';
+import { sayLabel } from './say-label.ts';
+
+interface PartsListProps {
+  readonly parts: readonly { readonly maker: PartMaker; readonly part: PlannedPart }[];
+  readonly onChange: (maker: PartMaker, change: Partial<PartPlan>) => void;
+  /** Moves a part by so many places. */
+  readonly onMove: (id: string, by: number) => void;
+}
+
+/** All parts a lesson may have, in its order: each on or off, moved by dragging, by buttons, or by Alt and an arrow key. */
+export function PartsList({ parts, onChange, onMove }: PartsListProps) {
+  const [dragged, setDragged] = useState<number | null>(null);
+  const [over, setOver] = useState<number | null>(null);
+  const [says, setSays] = useState('');
+  const list = useRef<HTMLOListElement>(null);
+  const focus = useRef<{ readonly row: number; readonly on: string } | null>(null);
+  useLayoutEffect(() => {
+    if (!focus.current) return;
+    const { row, on } = focus.current;
+    focus.current = null;
+    const found = list.current?.children[row];
+    const button = found?.querySelector<HTMLButtonElement>(`[data-act="${on}"]:enabled`);
+    (button ?? found?.querySelector<HTMLElement>('[data-act="on"]'))?.focus();
+  }, [parts]);
+  const move = (from: number, to: number, on = 'on'): void => {
+    if (to < 0 || to >= parts.length || to === from) return;
+    const { id, title } = parts[from]!.maker;
+    focus.current = { row: to, on };
+    setSays(say('lesson.partMoved', { part: sayLabel(title), place: to + 1 }));
+    onMove(id, to - from);
+  };
+  const end = (): void => {
+    setDragged(null);
+    setOver(null);
+  };
+  const minutes = parts.reduce((sum, { part }) => sum + (part.plan.out ? 0 : (part.plan.minutes ?? 0)), 0);
+  return (
+    <details class="lesson-parts">
+      <summary>
+        {say('lesson.parts')}
+        {minutes > 0 && <span class="quiet"> · {say('lesson.minutesInAll', { count: minutes })}</span>}
+      </summary>
+      <p class="quiet">{say('lesson.partsHint')}</p>
+      <ol ref={list}>
+        {parts.map(({ maker, part }, i) => (
+          <li
+            key={maker.id}
+            class={over === i && dragged !== null ? (dragged < i ? 'drop-after' : 'drop-before') : ''}
+            onDragOver={(event) => {
+              if (dragged === null) return;
+              event.preventDefault();
+              setOver(i);
+            }}
+            onDrop={(event) => {
+              event.preventDefault();
+              if (dragged !== null) move(dragged, i);
+              end();
+            }}
+            onKeyDown={(event) => {
+              if (!event.altKey || (event.key !== 'ArrowUp' && event.key !== 'ArrowDown')) return;
+              event.preventDefault();
+              move(i, event.key === 'ArrowUp' ? i - 1 : i + 1);
+            }}
+          >
+            <span
+              class="lesson-handle"
+              draggable
+              aria-hidden="true"
+              onDragStart={(event) => {
+                const row = event.currentTarget.closest('li');
+                if (row) event.dataTransfer?.setDragImage(row, 12, 12);
+                event.dataTransfer?.setData('text/plain', sayLabel(maker.title));
+                setDragged(i);
+              }}
+              onDragEnd={end}
+            />
+            <label class="lesson-switch">
+              <input
+                type="checkbox"
+                data-act="on"
+                checked={!part.plan.out}
+                onChange={({ currentTarget }) => onChange(maker, { out: !currentTarget.checked })}
+              />
+              <span>
+                {sayLabel(maker.title)}
+                <span class="quiet lesson-use">{sayLabel(maker.use)}</span>
+              </span>
+            </label>
+            <span class="lesson-moves">
+              <button
+                type="button"
+                class="lesson-move"
+                data-act="up"
+                disabled={i === 0}
+                aria-label={say('lesson.movePartUp', { part: sayLabel(maker.title) })}
+                onClick={() => move(i, i - 1, 'up')}
+              >
+                ↑
+              </button>
+              <button
+                type="button"
+                class="lesson-move"
+                data-act="down"
+                disabled={i === parts.length - 1}
+                aria-label={say('lesson.movePartDown', { part: sayLabel(maker.title) })}
+                onClick={() => move(i, i + 1, 'down')}
+              >
+                ↓
+              </button>
+            </span>
+          </li>
+        ))}
+      </ol>
+      <p class="unseen" role="status">
+        {says}
+      </p>
+    </details>
+  );
+}

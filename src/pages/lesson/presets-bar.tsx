@@ -1,0 +1,96 @@
+import { useState } from 'preact/hooks';
+import { keepPresets, loadPresets, watchPresets } from '../../host/store/presets-store.ts';
+import { type LessonPreset, onePage } from '../../lesson/index.ts';
+import { useWatched } from '../../ui/use-watched.ts';
+import { say } from '../../wording/say.ts';
+import { sayLabel } from './say-label.ts';
+
+interface PresetsBarProps {
+  readonly onUse: (preset: LessonPreset) => void;
+  /** What is on the sheet now, under a name. */
+  readonly presetNow: (name: string) => LessonPreset;
+}
+
+/** Lessons made up beforehand: one of ours, and the teacher's own, which are saved and deleted here. */
+export function PresetsBar({ onUse, presetNow }: PresetsBarProps) {
+  const own = useWatched(loadPresets, watchPresets);
+  const [chosen, setChosen] = useState('');
+  const [name, setName] = useState<string | null>(null);
+  if (!own) return null;
+  const kept = own.find((preset) => preset.name === chosen);
+  const save = (): void => {
+    const preset = presetNow(name ?? '');
+    if (preset.name === '' || preset.parts.length === 0) return;
+    void keepPresets([...own.filter((each) => each.name !== preset.name), preset]);
+    setChosen(preset.name);
+    setName(null);
+  };
+  return (
+    <div class="lesson-bar">
+      <label>
+        <span class="quiet">{say('lesson.preset')}</span>{' '}
+        <select
+          class="field"
+          value={kept || chosen === onePage.name ? chosen : ''}
+          onChange={({ currentTarget: { value } }) => {
+            setChosen(value);
+            const preset = value === onePage.name ? onePage : own.find((each) => each.name === value);
+            if (preset) onUse(preset);
+          }}
+        >
+          <option value="">{say('lesson.choosePreset')}</option>
+          <option value={onePage.name}>{sayLabel(onePage.name)}</option>
+          {own
+            .filter((preset) => preset.name !== onePage.name)
+            .map((preset) => (
+              <option key={preset.name} value={preset.name}>
+                {preset.name}
+              </option>
+            ))}
+        </select>
+      </label>
+      {name === null ? (
+        <button type="button" class="plain" onClick={() => setName('')}>
+          {say('lesson.savePreset')}
+        </button>
+      ) : (
+        <form
+          class="row"
+          onSubmit={(event) => {
+            event.preventDefault();
+            save();
+          }}
+        >
+          <input
+            class="field"
+            type="text"
+            maxLength={60}
+            aria-label={say('lesson.presetName')}
+            placeholder={say('lesson.presetName')}
+            value={name}
+            ref={(input) => input?.focus()}
+            onInput={({ currentTarget }) => setName(currentTarget.value)}
+          />
+          <button type="submit" class="plain" disabled={name.trim() === ''}>
+            {say('lesson.save')}
+          </button>
+          <button type="button" class="plain" onClick={() => setName(null)}>
+            {say('lesson.cancel')}
+          </button>
+        </form>
+      )}
+      {kept && name === null && (
+        <button
+          type="button"
+          class="plain"
+          onClick={() => {
+            void keepPresets(own.filter((each) => each !== kept));
+            setChosen('');
+          }}
+        >
+          {say('lesson.deletePreset', { name: kept.name })}
+        </button>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,253 @@
+import { describe, expect, test } from 'vitest';
+import { catalogue } from '../../src/analyze/index.ts';
+import { bySight } from '../../src/lesson/by-sight/by-sight.ts';
+import { mapLetters } from '../../src/lesson/by-sight/map-letters.ts';
+import { cards } from '../../src/lesson/cards/cards.ts';
+import { homeSheet } from '../../src/lesson/home-sheet/home-sheet.ts';
+import { createPicker, type LessonInput, type PartMaker } from '../../src/lesson/index.ts';
+import { newPattern } from '../../src/lesson/new-pattern/new-pattern.ts';
+import rules from '../../src/lesson/new-pattern/rules.json' with { type: 'json' };
+import { sayRule } from '../../src/lesson/new-pattern/say-rule.ts';
+import { heardAs } from '../../src/lesson/review/correspondences.ts';
+import { spacedReview } from '../../src/lesson/spaced-review/spaced-review.ts';
+import { stepCheck } from '../../src/lesson/step-check/step-check.ts';
+import { syllableDivision } from '../../src/lesson/syllable-division/syllable-division.ts';
+import { wordSort } from '../../src/lesson/word-sort/word-sort.ts';
+import { soundName } from '../../src/marks/sound-names.ts';
+import { checkOddInputs, makeOf, quickInput, steps, storm } from './check-sheet.ts';
+import { lessonInput } from './load-lesson.ts';
+
+const ALL = { timeout: 240_000 };
+
+/** A part at every step of every starter, another seed at each. */
+function atEveryStep(
+  maker: PartMaker,
+  look: (part: ReturnType<typeof makeOf>, input: LessonInput, at: string) => void,
+  chosen: Record<string, string> = {},
+): void {
+  for (const { id, step } of steps) {
+    const input = quickInput(id, step);
+    look(makeOf(maker, input, 31 * step, chosen), input, `${maker.id} at ${id} ${step}`);
+  }
+}
+
+const blockOf = ({ blocks }: ReturnType<typeof makeOf>, id: string) => blocks.find((each) => each.id === id);
+const column = (part: ReturnType<typeof makeOf>, id: string, at = 0): string[] =>
+  (blockOf(part, id)?.rows ?? []).map((row) => row[at]!).filter((cell) => cell !== '');
+
+describe('new pattern', () => {
+  test('words on one side have the pattern, words on the other have not, none is on both', ALL, () => {
+    let looked = 0;
+    atEveryStep(newPattern, (part, input, at) => {
+      const [has, hasNot] = [column(part, 'sort', 0), column(part, 'sort', 1)];
+      if (has.length === 0) return;
+      looked++;
+      expect(new Set([...has, ...hasNot]).size, at).toBe(has.length + hasNot.length);
+      expect(column(part, 'words').toSorted(), at).toEqual([...has, ...hasNot].toSorted());
+      const label = blockOf(part, 'pattern')!.title;
+      const { id, family } = catalogue.find((row) => row.label === label)!;
+      if (family === 'syllable type') return;
+      const requires = (word: string): boolean => {
+        const { requires, units } = input.analyzer.analyze(word).readings[0]!;
+        return requires.includes(id) || units.some(({ pattern }) => pattern === id);
+      };
+      expect(
+        has.filter((word) => !requires(word)),
+        at,
+      ).toEqual([]);
+      expect(hasNot.filter(requires), at).toEqual([]);
+    });
+    expect(looked).toBeGreaterThan(100);
+  });
+
+  test('every pattern that has words has a rule without a gap in it', () => {
+    const ids = new Set<string>(catalogue.map(({ id }) => id));
+    expect(Object.keys(rules).filter((id) => !ids.has(id))).toEqual([]);
+    for (const row of catalogue) expect(sayRule(row), row.id).toMatch(/^[A-Z-].*\.$|^[a-z’]+-? .*\.$/);
+    for (const row of catalogue) expect(sayRule(row), row.id).not.toMatch(/[{}]|says? silent|undefined/);
+  });
+});
+
+describe('word sort', () => {
+  test('every word has the sound once, spelt as its column says', ALL, () => {
+    let looked = 0;
+    atEveryStep(wordSort, (part, input, at) => {
+      const sort = blockOf(part, 'sort');
+      if (!sort) return;
+      expect(sort.columns.length, at).toBeGreaterThanOrEqual(2);
+      expect(sort.columns.length, at).toBeLessThanOrEqual(4);
+      const sound = blockOf(part, 'words')!.title.replace('Words with ', '');
+      for (const [i, { head }] of sort.columns.entries()) {
+        for (const word of column(part, 'sort', i)) {
+          looked++;
+          const { units } = input.analyzer.analyze(word).readings[0]!;
+          const own = units.filter((unit) => soundName(heardAs(unit.sound)) === sound);
+          expect(
+            own.map(({ letters }) => letters),
+            `${at} ${word}`,
+          ).toEqual([head]);
+        }
+      }
+    });
+    expect(looked).toBeGreaterThan(800);
+  });
+});
+
+describe('by-sight words', () => {
+  test('letters come to the word, and each row has the word three times among others', ALL, () => {
+    atEveryStep(bySight, (part, _input, at) => {
+      for (const [word, letters] of blockOf(part, 'map')?.rows ?? [])
+        expect(letters!.replace(/[[\] ]/g, '').toLowerCase(), at).toBe(word!.toLowerCase());
+      for (const [word, row] of blockOf(part, 'find')?.rows ?? []) {
+        const words = row!.split('\u2003');
+        expect(
+          words.filter((each) => each === word),
+          `${at} ${word}`,
+        ).toHaveLength(3);
+        expect(words.length, `${at} ${word}`).toBeGreaterThanOrEqual(5);
+      }
+    });
+  });
+
+  test.each([
+    ['said', 'steady-steps', 6, 's [ai] d'],
+    ['come', 'steady-steps', 12, 'c [o] m [e]'],
+    ['could', 'steady-steps', 22, 'c [oul] d'],
+    ['she', 'steady-steps', 20, 'sh e'],
+  ])('%s at a step of %s', (word, id, step, letters) => {
+    const { analyzer, known } = lessonInput(id, step);
+    expect(mapLetters(word, analyzer.analyze(word).readings[0]!, known)?.letters).toBe(letters);
+  });
+
+  test('one is learnt as a whole word', () => {
+    const { analyzer, known } = lessonInput('steady-steps', 12);
+    expect(mapLetters('one', analyzer.analyze('one').readings[0]!, known)).toBeNull();
+  });
+});
+
+test('every word to divide is the divided word without its marks, with a type for each syllable', ALL, () => {
+  let looked = 0;
+  atEveryStep(syllableDivision, (part, _input, at) => {
+    for (const [word, marked, types] of blockOf(part, 'divide')?.rows ?? []) {
+      looked++;
+      const plain = marked!.normalize('NFD').replace(/[\u0300-\u036f]/g, '');
+      expect(plain.replaceAll('·', ''), at).toBe(word);
+      expect(plain.split('·').length, `${at} ${word}`).toBe(types!.split(', ').length);
+      expect(plain.split('·').length, `${at} ${word}`).toBeGreaterThanOrEqual(2);
+    }
+  });
+  expect(looked).toBeGreaterThan(500);
+});
+
+test(
+  'a check has ten words, five made-up, five by-sight, two sentences, or says which are fewer',
+  ALL,
+  () => {
+    let whole = 0;
+    atEveryStep(stepCheck, (part, input, at) => {
+      if (part.says !== null) return;
+      const sizes = { real: 10, 'made-up': 5, 'by-sight': 5, sentences: 2 };
+      const few = Object.entries(sizes).filter(([id, size]) => column(part, id).length < size);
+      const note = blockOf(part, 'about')!.note!;
+      expect(note.includes('Fewer than usual'), at).toBe(few.length > 0);
+      if (few.length === 0) whole++;
+      for (const [id, size] of Object.entries(sizes))
+        expect(column(part, id).length).toBeLessThanOrEqual(size);
+      for (const word of column(part, 'made-up')) expect(input.bank.find(word), at).toBeUndefined();
+      expect(column(part, 'about')[0], at).toMatch(/not an assessment/);
+      expect(blockOf(part, 'record')!.rows).toHaveLength(12);
+    });
+    expect(whole).toBeGreaterThan(60);
+  },
+);
+
+describe('cards', () => {
+  test.each([
+    ['words', '6', '1', 6],
+    ['words', '12', '2', 24],
+    ['letters', '12', '1', 12],
+  ])('%s, %s a page on %s pages', (of, size, pages, count) => {
+    const part = makeOf(cards, lessonInput('steady-steps', 32), 5, { of, size, pages });
+    expect(part.blocks[0]!.layout).toBe(`cards-${size}`);
+    expect(new Set(column(part, 'cards')).size).toBe(count);
+  });
+
+  test('syllable cards make words again, in their order', () => {
+    const input = lessonInput('steady-steps', 52);
+    const texts = column(makeOf(cards, input, 5, { of: 'syllables' }), 'cards');
+    expect(texts.length).toBeGreaterThan(8);
+    const joined = texts.join('');
+    const isWords = (from: number): boolean =>
+      from === joined.length ||
+      Array.from({ length: 12 }, (_, i) => from + 3 + i).some(
+        (to) => to <= joined.length && input.known.find(joined.slice(from, to)) && isWords(to),
+      );
+    expect(isWords(0), joined).toBe(true);
+  });
+
+  test('words of the sheet come first', () => {
+    const input = lessonInput('steady-steps', 30);
+    const sheet = [
+      {
+        says: null,
+        blocks: [
+          {
+            id: 'words',
+            title: '',
+            layout: 'words' as const,
+            columns: [{ head: '', shows: 'both' as const }],
+            rows: [['teeth'], ['beach'], ['qwx']],
+          },
+        ],
+      },
+    ];
+    const { blocks } = cards.make(input, () => '', createPicker(1), sheet);
+    expect(blocks[0]!.rows.slice(0, 2)).toEqual([['teeth'], ['beach']]);
+  });
+});
+
+test('a home sheet is in the language asked for, with the same words', () => {
+  const input = lessonInput('steady-steps', 29);
+  const [english, spanish] = ['en', 'es'].map((language) => makeOf(homeSheet, input, 3, { language }));
+  expect(english!.blocks[0]!.rows[0]![0]).toMatch(/“ai”, as in rain/);
+  expect(spanish!.blocks[0]!.rows[0]![0]).toMatch(/«ai»/);
+  expect(column(spanish!, 'es-words')).toEqual(column(english!, 'en-words'));
+  expect(makeOf(homeSheet, input, 3, { language: 'both' }).blocks).toHaveLength(8);
+});
+
+test.each([newPattern, wordSort, bySight, syllableDivision, stepCheck, cards, homeSheet])(
+  'nothing taught and odd passages: %o',
+  (maker) => checkOddInputs(maker),
+);
+
+test('the same number gives the same part', () => {
+  const input = { ...lessonInput('steady-steps', 66), passage: storm };
+  for (const maker of [newPattern, wordSort, bySight, syllableDivision, stepCheck, cards, homeSheet])
+    expect(makeOf(maker, input, 9)).toEqual(makeOf(maker, input, 9));
+});
+
+describe('spaced review', () => {
+  const earlier = [
+    { day: '2026-09-01', patterns: ['ai', 'oa'], words: ['rain', 'boat', 'verdict'], bySight: ['said'] },
+    { day: '2026-11-20', patterns: ['oa'], words: ['boat', 'goat'], bySight: ['said', 'aardvark'] },
+    { day: '2026-11-25', patterns: ['igh'], words: ['light'], bySight: [] },
+  ];
+  const input = { ...lessonInput('steady-steps', 32), earlier };
+
+  test('words due again come back, the latest first, and none that cannot be read or was met today', () => {
+    const part = makeOf(spacedReview, input, 1);
+    expect(column(part, 'words')).toEqual(['rain', 'goat', 'boat']);
+    expect(column(part, 'by-sight')).toEqual(['said']);
+    expect(blockOf(part, 'words')!.rows[1]).toEqual(['goat', '5 days ago']);
+  });
+
+  test('the teacher sees the patterns that have not come back for a month', () => {
+    expect(column(makeOf(spacedReview, input, 1), 'long')).toEqual(['ai as in rain']);
+  });
+
+  test('before the first sheet, and on a day with nothing due, it says so', () => {
+    expect(makeOf(spacedReview, { ...input, earlier: [] }, 1).says).toMatch(/No sheet/);
+    const today = earlier.filter(({ day }) => day === input.day);
+    expect(makeOf(spacedReview, { ...input, earlier: today }, 1).says).toMatch(/Nothing is due/);
+  });
+});
