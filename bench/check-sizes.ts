@@ -17,8 +17,11 @@ const LIMITS: Readonly<Record<string, number>> = {
   'page-card.js': 25,
   'sidepanel.html': 40,
 };
-/** The most of the package, in KB, zipped: the texts of the licences and a guessing model of 600 KB are part of it, and of the table of swaps 260 KB of phrases and counts. */
-const PACKAGE = 4700;
+/**
+ * The most of the package, in KB, zipped: the texts of the licences and a guessing model of 600 KB are part of it, and of the table of swaps
+ * 260 KB of phrases and counts; of the typeface of sheets, which is packed already, 120 KB, and of the texts of the first shelf 20.
+ */
+const PACKAGE = 4860;
 
 /** What each library has in its code that nothing else has. */
 const LIBRARIES: Readonly<Record<string, string>> = {
