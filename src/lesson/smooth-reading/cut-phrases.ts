@@ -167,10 +167,11 @@ function weighVerb(words: readonly Word[], i: number): number {
   return subject.length > 2 ? 1.1 : -0.4;
 }
 
-/** Where a subject begins at the latest; the and of Otto and Bram is within it. */
+/** Where a subject begins at the latest: after But at a sentence's start; the and of Otto and Bram is within it. */
 function startsClause(words: readonly Word[], i: number): boolean {
   const { is } = words[i]!;
-  return is === 'clause' || is === 'relative' || (is === 'joiner' && i !== 1 && words[i - 1]!.is !== 'name');
+  if (is === 'joiner') return i === 0 || (i > 1 && words[i - 1]!.is !== 'name');
+  return is === 'clause' || is === 'relative';
 }
 
 /** A sentence that begins with when or where: In the morning, If the wind drops. */
