@@ -22,6 +22,8 @@ const LIMITS: Readonly<Record<string, number>> = {
  * 260 KB of phrases and counts; of the typeface of sheets, which is packed already, 120 KB, and of the texts of the first shelf 20.
  */
 const PACKAGE = 4860;
+/** The most of the typeface, in KB: a regular, a bold, and vowels with macron or breve. */
+const TYPEFACE = 150;
 
 /** What each library has in its code that nothing else has. */
 const LIBRARIES: Readonly<Record<string, string>> = {
@@ -32,6 +34,7 @@ const LIBRARIES: Readonly<Record<string, string>> = {
   '@mozilla/readability': 'readability-page',
   preact: 'shouldComponentUpdate',
   'webextension-polyfill': '__mozWebExtensionPolyfillReject__',
+  '@fontsource/andika': 'andika-latin',
 };
 /** The libraries a script may have; the others it does without. */
 const ALLOWED: Readonly<Record<string, readonly string[]>> = {
@@ -55,6 +58,11 @@ for (const entry of files.filter((file) => /^[^/]+\.(?:html|js)$/.test(file)).so
   report(entry, sum(loaded.map((file) => gzipSync(content.get(file)!, { level: 9 }).length)), LIMITS[entry]);
 }
 report('package', zipSync(Object.fromEntries(content), { level: 9 }).length, PACKAGE);
+report(
+  'typeface',
+  sum(files.filter((file) => file.endsWith('.woff2')).map((file) => content.get(file)!.length)),
+  TYPEFACE,
+);
 for (const entry of Object.keys(LIMITS)) if (!content.has(entry)) faults.push(`${entry} was not built`);
 
 const scripts = files.filter((file) => file.endsWith('.js'));
