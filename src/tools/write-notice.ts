@@ -1,8 +1,8 @@
 import { readdirSync, readFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { join, resolve } from 'node:path';
 import type { Plugin } from 'vite';
 
-/** A package of which code is in the built extension. */
+/** A package of which code or a typeface is in the built extension. */
 export interface BundledPackage {
   readonly name: string;
   readonly version: string;
@@ -23,6 +23,7 @@ const REVIEWED: ReadonlySet<string> = new Set([
   'MIT',
   'MIT AND Zlib',
   'MPL-2.0',
+  'OFL-1.1',
 ]);
 
 /** Licences whose files, given away as code that was made from them, have to say where their source is (MPL 2.0, 3.2). */
@@ -57,15 +58,18 @@ const LICENCE_FILE = /^(?:licen[cs]e|copying|notice)(?:[.-].*)?$/i;
 /** The bundler's own file goes on with those of what is in the bundler, of which nothing is in what it makes. */
 const OF_ITS_OWN_PARTS = /^#+ Licenses of bundled dependencies$/m;
 
-/** Gathers the folder of each package, below `root`, of which a module gets into the bundle. */
+/** Gathers the folder of each package, below `root`, of which a module or a file, such as a typeface, gets into the bundle. */
 export function gatherPackages(root: string, folders: Set<string>): Plugin {
   return {
     name: 'gather-packages',
     generateBundle(_options, bundle) {
-      for (const chunk of Object.values(bundle))
-        if (chunk.type === 'chunk')
-          for (const id of Object.keys(chunk.modules))
-            for (const folder of foldersOf(id, root)) folders.add(folder);
+      for (const part of Object.values(bundle)) {
+        const sources =
+          part.type === 'chunk'
+            ? Object.keys(part.modules)
+            : part.originalFileNames.map((file) => resolve(root, file));
+        for (const source of sources) for (const folder of foldersOf(source, root)) folders.add(folder);
+      }
     },
   };
 }
@@ -115,7 +119,7 @@ export function writeNotice(head: string, packages: readonly BundledPackage[]): 
   const parts = sorted.map(
     ({ name, version, licence, text }) => `${line}\n${name} ${version} (${licence})\n${line}\n\n${text}\n`,
   );
-  return `${head.trimEnd()}\n\nCode of these packages is in the extension, each under its own licence:\n\n${parts.join('\n')}`;
+  return `${head.trimEnd()}\n\nCode or typefaces of these packages are in the extension, each under its own licence:\n\n${parts.join('\n')}`;
 }
 
 /** The notice of what was bundled, for a repository in `root`. Throws like `readPackage`. */

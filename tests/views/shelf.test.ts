@@ -209,3 +209,9 @@ test('groups are columns of a table that is sorted by any of them, by keys too, 
   await screen.getByRole('button', { name: /Print/ }).click();
   await expect.poll(() => printed).toBe(3);
 });
+
+test('who had the extension before it came with texts keeps the shelf as it is', async () => {
+  await openPage(ShelfPage, 'texts');
+  await screen.getByText('The shelf is empty.').waitFor();
+  await screen.getByRole('button', { name: 'Add the first shelf' }).waitFor();
+});

@@ -14,6 +14,7 @@ import { type Answers, answer, isQuestion, type ToBackground } from '../page-tal
 import { bringPart, shadeFrames, shadePage, toggleShading, watchPageNews } from '../page-talk/page-access.ts';
 import { whenTrialEnds } from '../page-talk/trial-line.ts';
 import { changeGroup } from '../store/change-group.ts';
+import { expectFirstShelf } from '../store/first-shelf.ts';
 import { changeChosen, loadGroups, shownGroup, tryStep } from '../store/groups-store.ts';
 import { withinSequence } from '../store/move-group.ts';
 import { findSequence, loadSequences, type Sequences } from '../store/sequences-store.ts';
@@ -96,8 +97,9 @@ export function serveBackground(): void {
 
   browser.runtime.onInstalled.addListener(({ reason, temporary }) => {
     // A developer's copy in Firefox is installed anew each time.
-    if (reason === 'install' && !temporary)
-      void browser.tabs.create({ url: browser.runtime.getURL('/welcome.html') });
+    if (reason !== 'install' || temporary) return;
+    void expectFirstShelf().catch(() => undefined);
+    void browser.tabs.create({ url: browser.runtime.getURL('/welcome.html') });
   });
   whenTrialEnds(() => void tryStep(null).catch(() => undefined));
   serveBadge(loadJudge, forEver);

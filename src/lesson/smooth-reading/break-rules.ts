@@ -391,10 +391,11 @@ function subjectOf({ words, i }: BreakPlace): readonly PhraseWord[] {
   return words.slice(start, i);
 }
 
-/** Where a subject begins at the latest; the and of Otto and Bram is within it. */
+/** Where a subject begins at the latest: after But at a sentence's start; the and of Otto and Bram is within it. */
 function startsClause(words: readonly PhraseWord[], i: number): boolean {
   const { is } = words[i]!;
-  return is === 'clause' || is === 'relative' || (is === 'joiner' && i !== 1 && words[i - 1]?.is !== 'name');
+  if (is === 'joiner') return i === 0 || (i > 1 && words[i - 1]?.is !== 'name');
+  return is === 'clause' || is === 'relative';
 }
 
 /** A sentence that begins with when or where: In the morning, If the wind drops. */

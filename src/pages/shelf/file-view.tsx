@@ -7,6 +7,7 @@ import { FileDrop } from '../../ui/file-drop.tsx';
 import { saveFile } from '../../ui/save-file.ts';
 import { say } from '../../wording/say.ts';
 import { DeleteQuestion } from './delete-question.tsx';
+import { FirstShelfSection } from './first-shelf-part.tsx';
 import { isWanted, type Wanted } from './sort-texts.ts';
 import { packShelf, takeShelfFile } from './take-shelf-file.ts';
 import type { ReadyShelf } from './use-shelf.ts';
@@ -42,6 +43,7 @@ export function FileView({ shelf, wanted }: FileViewProps) {
         </button>
       </section>
       <OpenFile signal={signal} />
+      <FirstShelfSection />
       <DeleteTexts key={ids.size} ids={[...ids]} says={nameTexts(found.length, isAll)} />
     </div>
   );

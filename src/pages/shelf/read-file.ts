@@ -36,7 +36,7 @@ function listTexts(opened: OpenedText | OpenedBook): OpenedText[] {
 type CountedText = Pick<ShelfText, 'words' | 'skipped'>;
 
 /** Counts the words of a text line by line, leaving the page time in between. Rejects when aborted. */
-async function countText(text: string, signal: AbortSignal): Promise<CountedText> {
+export async function countText(text: string, signal: AbortSignal): Promise<CountedText> {
   const pause = createPause();
   const words = new Map<WordKey, number>();
   let skipped = 0;

@@ -65,7 +65,7 @@ export function TextView({ shelf, text, groups, sequences, groupId, onGroup }: T
           onChange={(title) => void changeText(id, () => ({ title }))}
         />
         <p class="quiet shelf-source">{describeSource(text)}</p>
-        <TextActions text={text} />
+        <TextActions text={text} groupId={groupId} />
         <TagField
           label={say('shelf.tags')}
           tags={text.tags}
@@ -130,14 +130,20 @@ function TitleField({ title, onChange }: { title: string; onChange: (title: stri
   );
 }
 
-function TextActions({ text: { id, url, isKept } }: { text: IndexedText }) {
+interface TextActionsProps {
+  readonly text: IndexedText;
+  /** Whose lesson is made of it. */
+  readonly groupId: string;
+}
+
+function TextActions({ text: { id, url, isKept }, groupId }: TextActionsProps) {
   const [asking, setAsking] = useState(false);
-  const putOnDesk = async (): Promise<void> => {
+  const goOn = async (addressOf: (passage: string) => string): Promise<void> => {
     const whole = await loadWhole(id);
     if (!whole || whole.text === null) return;
     const { title, byline, date, text } = whole;
     const passage = await addPassageOnce({ title, text, url, byline, date });
-    location.assign(`/desk.html#passage/${passage.id}`);
+    location.assign(addressOf(passage.id));
   };
   if (asking)
     return (
@@ -153,9 +159,22 @@ function TextActions({ text: { id, url, isKept } }: { text: IndexedText }) {
   return (
     <p class="row">
       {isKept && (
-        <button type="button" class="action" onClick={() => void putOnDesk()}>
-          {say('shelf.putOnDesk')}
-        </button>
+        <>
+          <button
+            type="button"
+            class="action"
+            onClick={() => void goOn((passage) => `/desk.html#passage/${passage}`)}
+          >
+            {say('shelf.putOnDesk')}
+          </button>
+          <button
+            type="button"
+            class="plain"
+            onClick={() => void goOn((passage) => `/lesson.html#${encodeURIComponent(groupId)}/${passage}`)}
+          >
+            {say('desk.makeALesson')}
+          </button>
+        </>
       )}
       <a class="plain" href={`/report.html#shelf/${id}`} target="_blank" rel="noopener">
         {say('panel.climbAndReport')}

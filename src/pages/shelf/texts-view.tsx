@@ -3,6 +3,7 @@ import { useEffect, useMemo, useState } from 'preact/hooks';
 import type { Group } from '../../analyze/types.ts';
 import { HIGHEST_MARK, keepMark, LOWEST_MARK } from '../../host/store/shelf-mark.ts';
 import { say, sayWith, spokenLanguage, type TextId } from '../../wording/say.ts';
+import { FirstShelfPart } from './first-shelf-part.tsx';
 import { ShelfFilters } from './shelf-filters.tsx';
 import { type Band, bandOf, isWanted, type Order, SOON, sortTexts, type Wanted } from './sort-texts.ts';
 import { TextRow } from './text-row.tsx';
@@ -146,6 +147,7 @@ export function TextsView(props: TextsViewProps) {
           {say('ui.showMore', { count: Math.min(PAGE, sorted.length - shown) })}
         </button>
       )}
+      <FirstShelfPart texts={shelf.texts} />
     </div>
   );
 }

@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import { type Analyzer, rememberWords, type WordWeigher } from '../../analyze/index.ts';
 import { loadEngine } from '../../host/data/load-engine.ts';
+import { putFirstShelf } from '../../host/store/first-shelf.ts';
 import {
   countTexts,
   loadTexts,
@@ -9,6 +10,7 @@ import {
   watchShelf,
 } from '../../host/store/shelf-store.ts';
 import { createPause } from './create-pause.ts';
+import { addFirstShelf } from './first-shelf.ts';
 import { createShelfIndex, type IndexedText, type ShelfIndex } from './shelf-index.ts';
 
 /** The whole shelf in memory. */
@@ -48,6 +50,8 @@ async function followShelf(show: (shelf: Shelf) => void, signal: AbortSignal): P
   let news: ShelfNews[] = [];
   let follow = (given: ShelfNews): void => void news.push(given);
   watchShelf((given) => follow(given), signal);
+  // A shelf that cannot take them opens all the same, and asks again the next time.
+  await putFirstShelf(addFirstShelf).catch(() => undefined);
   const [engine, of] = await Promise.all([loadEngine(), countTexts()]);
   const weigher = rememberWords(engine);
   const pause = createPause();

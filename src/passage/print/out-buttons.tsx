@@ -3,6 +3,7 @@ import { createPortal, flushSync } from 'preact/compat';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { saveFile } from '../../ui/save-file.ts';
 import { say } from '../../wording/say.ts';
+import { loadSheetFont, withSheetFont } from './sheet-font.ts';
 
 interface OutButtonsProps {
   /** The name of a file, by its extension. */
@@ -23,6 +24,8 @@ export function OutButtons({ name, docx, html, text, richText, print, children }
   const [printing, setPrinting] = useState(false);
   const [says, setSays] = useState('');
   const button = useRef<HTMLButtonElement>(null);
+  // Before a sheet is printed, since it is measured in its own letters.
+  useEffect(() => void loadSheetFont(), []);
   // The browser's own print command prints the sheet too, not the page around it.
   useEffect(() => {
     const controller = new AbortController();
@@ -64,7 +67,7 @@ export function OutButtons({ name, docx, html, text, richText, print, children }
       {saves(
         say('print.saveAsWebPage'),
         'html',
-        () => new Blob([html()], { type: 'text/html;charset=utf-8' }),
+        async () => new Blob([await withSheetFont(html())], { type: 'text/html;charset=utf-8' }),
       )}
       {saves(
         say('print.saveAsPlainText'),

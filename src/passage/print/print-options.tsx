@@ -29,6 +29,7 @@ type Names<Value extends string | number> = Readonly<
 >;
 
 const FONT_NAMES: Names<keyof typeof FONTS> = {
+  beginner: 'print.fontBeginner',
   book: 'print.fontBook',
   plain: 'print.fontPlain',
   wide: 'print.fontWide',

@@ -1,8 +1,9 @@
-import { useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Sheet } from './make-sheet.ts';
 import { PageView } from './page-view.tsx';
 import { setPages } from './set-pages.ts';
 import { FONTS, GAPS, type SheetChoices } from './sheet-choices.ts';
+import { isSheetFontLoaded, loadSheetFont } from './sheet-font.ts';
 import { listParts, type SheetPiece } from './sheet-parts.ts';
 
 interface PrintSheetProps {
@@ -14,7 +15,10 @@ interface PrintSheetProps {
 
 /** The pages of paper with a passage on them, as they will be printed. */
 export function PrintSheet(props: PrintSheetProps) {
-  return <MeasuredSheet key={JSON.stringify([props.sheet, props.choices])} {...props} />;
+  const [isLoaded, setLoaded] = useState(isSheetFontLoaded);
+  useEffect(() => void loadSheetFont().then(() => setLoaded(true)), []);
+  // Measured again in the letters of the package, once they are here.
+  return <MeasuredSheet key={JSON.stringify([props.sheet, props.choices, isLoaded])} {...props} />;
 }
 
 /**

@@ -17,11 +17,16 @@ export interface SheetChoices {
 }
 
 /**
- * Fonts by what they look like. The first of `css` is what most machines have; `word` is what a document asks for.
+ * Fonts by what they look like. `beginner` comes with the extension (`sheet-font.ts`) and is made for readers who begin: it has the a and g
+ * of handwriting, and keeps I, l and 1 apart. Of the others the first of `css` is what most machines have; `word` is what a document asks for.
  * `wide` keeps I, l and 1 apart, `round` has the a and g of handwriting; style guides for readers with dyslexia name
  * both kinds, and gaps like these (from memory).
  */
 export const FONTS = {
+  beginner: {
+    css: 'Andika, Verdana, "DejaVu Sans", "Noto Sans", sans-serif',
+    word: 'Andika',
+  },
   book: {
     css: 'Georgia, "Iowan Old Style", "Noto Serif", "DejaVu Serif", serif',
     word: 'Georgia',
@@ -60,7 +65,7 @@ export const MARGINS = ['none', 'numbers', 'counts'] as const;
 export const usualChoices: SheetChoices = {
   paper: 'a4',
   size: 18,
-  font: 'book',
+  font: 'beginner',
   gaps: 'usual',
   lineSpacing: 1.8,
   margin: 'none',
@@ -71,14 +76,26 @@ export const usualChoices: SheetChoices = {
   nameLine: true,
 };
 
+/** Where sheets of paper are of Letter size (CLDR, supplemental data, `paperSize`; from memory). */
+const LETTER = new Set('BZ CA CL CO CR GT MX NI PA PH PR SV US VE'.split(' '));
+
+/** The paper of a language as a browser names it; of one without a region (`es`), where most of its readers are. A4 for what is no language. */
+export function paperOf(language: string): SheetChoices['paper'] {
+  try {
+    return LETTER.has(new Intl.Locale(language).maximize().region ?? '') ? 'letter' : 'a4';
+  } catch {
+    return 'a4';
+  }
+}
+
 /** Takes kept choices as far as they are such; the rest is as usual. Any value may be given. */
-export function parseChoices(kept: unknown): SheetChoices {
+export function parseChoices(kept: unknown, usual: SheetChoices = usualChoices): SheetChoices {
   const given = (typeof kept === 'object' && kept !== null ? kept : {}) as Record<string, unknown>;
-  const taken = Object.entries(usualChoices).map(([key, usual]) => {
+  const taken = Object.entries(usual).map(([key, otherwise]) => {
     const value = given[key];
     const choices = OPEN[key];
     const isTaken = choices ? choices.includes(value) : typeof value === 'boolean';
-    return [key, isTaken ? value : usual];
+    return [key, isTaken ? value : otherwise];
   });
   return Object.fromEntries(taken) as unknown as SheetChoices;
 }

@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { parseChoices, type SheetChoices } from './sheet-choices.ts';
+import { paperOf, parseChoices, type SheetChoices, usualChoices } from './sheet-choices.ts';
 
 /** How sheets are set, as chosen the last time, and a way to choose otherwise, which is kept. */
 export function useChoices(): readonly [SheetChoices, (choices: SheetChoices) => void] {
@@ -15,12 +15,13 @@ export function useChoices(): readonly [SheetChoices, (choices: SheetChoices) =>
 
 const KEY = 'sheet-choices';
 
-/** How sheets were set the last time; as usual where nothing was kept. */
+/** How sheets were set the last time; as usual where nothing was kept, on the paper of the browser's language. */
 function loadChoices(): SheetChoices {
+  const usual = { ...usualChoices, paper: paperOf(navigator.language) };
   try {
-    return parseChoices(JSON.parse(localStorage.getItem(KEY) ?? 'null'));
+    return parseChoices(JSON.parse(localStorage.getItem(KEY) ?? 'null'), usual);
   } catch {
-    return parseChoices(null);
+    return usual;
   }
 }
 

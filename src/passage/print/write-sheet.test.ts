@@ -6,7 +6,7 @@ import { nastyText } from '../../../tests/e2e/nasty-text.ts';
 import type { Passage } from '../../host/store/passages-store.ts';
 import { cleanText } from './clean-text.ts';
 import { makeSheet, plainContent, type Sheet, type SheetWords, textOf } from './make-sheet.ts';
-import { parseChoices, usualChoices } from './sheet-choices.ts';
+import { paperOf, parseChoices, usualChoices } from './sheet-choices.ts';
 import { writeDocx } from './write-docx.ts';
 import { writeHtml } from './write-html.ts';
 import { writeText } from './write-text.ts';
@@ -238,4 +238,27 @@ test('kept choices are taken as far as they are choices', () => {
     dots: true,
   });
   for (const odd of [null, 7, 'x', []]) expect(parseChoices(odd)).toEqual(usualChoices);
+});
+
+// From memory of CLDR's supplemental data, `paperSize`.
+test.each([
+  ['en-US', 'letter'],
+  ['es-MX', 'letter'],
+  ['fr-CA', 'letter'],
+  ['en', 'letter'],
+  ['en-GB', 'a4'],
+  ['es', 'a4'],
+  ['es-ES', 'a4'],
+  ['fr', 'a4'],
+  ['', 'a4'],
+  ['no language', 'a4'],
+])('a browser in "%s" is given %s paper', (language, paper) => {
+  expect(paperOf(language)).toBe(paper);
+});
+
+test('what was never chosen is as usual for the browser, what was chosen stays', () => {
+  const usual = { ...usualChoices, paper: 'letter' } as const;
+  expect(parseChoices({ size: 26 }, usual)).toEqual({ ...usual, size: 26 });
+  expect(parseChoices({ paper: 'a4', font: 'round' }, usual)).toMatchObject({ paper: 'a4', font: 'round' });
+  expect(usual.font).toBe('beginner');
 });

@@ -25,6 +25,7 @@ export const print: Translated<typeof english> = {
   size: 'Tamaño',
   points: '{points} puntos',
   font: 'Tipo de letra',
+  fontBeginner: 'Para quien empieza a leer (Andika)',
   fontBook: 'De libro (con remates)',
   fontPlain: 'Sencilla (sin remates)',
   fontWide: 'Ancha, fácil de distinguir',

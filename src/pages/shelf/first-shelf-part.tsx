@@ -1,0 +1,71 @@
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { deleteTexts, loadWhole, putTexts, type WholeShelfText } from '../../host/store/shelf-store.ts';
+import { say } from '../../wording/say.ts';
+import { addFirstShelf, isFirstText } from './first-shelf.ts';
+import type { IndexedText } from './shelf-index.ts';
+
+/** Says that texts came with the extension, and takes them away by one click, which can be undone; offers them on an empty shelf. */
+export function FirstShelfPart({ texts }: { texts: readonly IndexedText[] }) {
+  const [removed, setRemoved] = useState<readonly WholeShelfText[] | null>(null);
+  const undo = useRef<HTMLButtonElement>(null);
+  useEffect(() => undo.current?.focus(), [removed]);
+  const ids = texts.filter(isFirstText).map(({ id }) => id);
+  const remove = async (): Promise<void> => {
+    const whole = (await Promise.all(ids.map(loadWhole))).filter((text) => text !== undefined);
+    await deleteTexts(ids);
+    setRemoved(whole);
+  };
+  const putBack = async (): Promise<void> => {
+    await putTexts(removed!);
+    setRemoved(null);
+    document.querySelector('main')?.focus();
+  };
+  if (removed && ids.length === 0)
+    return (
+      <p class="row" role="status">
+        <span>{say('shelf.firstRemoved', { count: removed.length })}</span>
+        <button ref={undo} type="button" class="plain" onClick={putBack}>
+          {say('shelf.undo')}
+        </button>
+      </p>
+    );
+  if (ids.length > 0)
+    return (
+      <p class="row quiet">
+        <span>{say('shelf.firstHere', { count: ids.length })}</span>
+        <button type="button" class="plain" onClick={remove}>
+          {say('shelf.firstRemove')}
+        </button>
+      </p>
+    );
+  if (texts.length > 0) return null;
+  return (
+    <p class="row">
+      <span>{say('shelf.firstOffer')}</span>
+      <AddFirstShelf />
+    </p>
+  );
+}
+
+/** Brings the texts that come with the extension, as far as they are not on the shelf. */
+export function FirstShelfSection() {
+  const [told, setTold] = useState('');
+  return (
+    <section class="part" aria-labelledby="first-title">
+      <h2 id="first-title">{say('shelf.firstTitle')}</h2>
+      <p class="quiet">{say('shelf.firstOffer')}</p>
+      <AddFirstShelf
+        onDone={(count) => setTold(count === 0 ? say('shelf.firstThere') : say('shelf.added', { count }))}
+      />
+      <p role="status">{told}</p>
+    </section>
+  );
+}
+
+function AddFirstShelf({ onDone }: { onDone?: (count: number) => void }) {
+  return (
+    <button type="button" class="plain" onClick={async () => onDone?.(await addFirstShelf())}>
+      {say('shelf.firstAdd')}
+    </button>
+  );
+}

@@ -1,0 +1,55 @@
+import { starterSequences } from '../../host/store/sequences.ts';
+import { loadTexts, putTexts } from '../../host/store/shelf-store.ts';
+import { stepTitle } from '../../ui/step-title.ts';
+import { say, type TextId } from '../../wording/say.ts';
+import type { FirstText } from './first-texts.ts';
+import { countText } from './read-file.ts';
+
+/** How the ids of those texts begin; no other id does. */
+const FIRST = 'first-shelf-';
+
+const KIND_NAMES = {
+  story: 'shelf.kindStory',
+  news: 'shelf.kindNews',
+  'how-to': 'shelf.kindHowTo',
+  poem: 'shelf.kindPoem',
+  letter: 'shelf.kindLetter',
+} as const satisfies Record<FirstText['kind'], TextId>;
+
+/** Whether a text of the shelf is one that came with the extension. */
+export function isFirstText({ id }: { readonly id: string }): boolean {
+  return id.startsWith(FIRST);
+}
+
+/**
+ * Puts the texts that come with the extension on the shelf, those that are there excepted; gives how many were missing. Each says in its
+ * notes for which step it is. Rejects with `StorageFault`.
+ */
+export async function addFirstShelf(): Promise<number> {
+  const { firstTexts } = await import('./first-texts.ts');
+  const there = new Set((await loadTexts(firstTexts.map(idOf))).map(({ id }) => id));
+  const missing = firstTexts.filter((text) => !there.has(idOf(text)));
+  const shelved = Date.now();
+  const { signal } = new AbortController();
+  const texts = [];
+  for (const first of missing) {
+    const { title, kind, text } = first;
+    texts.push({
+      ...(await countText(text, signal)),
+      ...{ id: idOf(first), title, text, shelved, url: null, byline: null, date: null },
+      tags: ['Tarn Quay', say(KIND_NAMES[kind])],
+      notes: noteOf(first),
+    });
+  }
+  await putTexts(texts);
+  return missing.length;
+}
+
+function idOf({ name }: FirstText): string {
+  return FIRST + name;
+}
+
+function noteOf({ starter, step }: FirstText): string {
+  const sequence = starterSequences().find(({ id }) => id === starter)!;
+  return say('shelf.firstFor', { step, sequence: sequence.name, title: stepTitle(sequence, step) });
+}

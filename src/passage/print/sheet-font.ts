@@ -1,0 +1,59 @@
+import regular from '@fontsource/andika/files/andika-latin-400-normal.woff2?url';
+import bold from '@fontsource/andika/files/andika-latin-700-normal.woff2?url';
+import marked from '@fontsource/andika/files/andika-latin-ext-400-normal.woff2?url';
+
+/**
+ * The typeface of sheets that comes with the package: Andika, by SIL, under the Open Font Licence. `marked` has the vowels with macron or
+ * breve. The ranges are those of its package.
+ */
+const FACES = [
+  { url: regular, weight: '400', range: 'U+0000-00FF, U+0131, U+0152-0153, U+2000-206F, U+20AC' },
+  { url: bold, weight: '700', range: 'U+0000-00FF, U+0131, U+0152-0153, U+2000-206F, U+20AC' },
+  // One weight: with a range of them a browser takes this face for all letters, and finds none in it.
+  { url: marked, weight: '400', range: 'U+0100-0130, U+0132-0151, U+0154-02BA, U+1E00-1E9F' },
+] as const;
+const MARKED = /[\u0100-\u0130\u0132-\u0151\u0154-\u02ba\u1e00-\u1e9f]/;
+
+let loading: Promise<void> | undefined;
+let isLoaded = false;
+
+/** Whether the typeface is there, so that what is measured now is as it will be printed. */
+export function isSheetFontLoaded(): boolean {
+  return isLoaded;
+}
+
+/** Loads the typeface for this page, once. Never rejects: without it sheets are set in a font of the machine. */
+export function loadSheetFont(): Promise<void> {
+  loading ??= Promise.all(
+    FACES.map(async ({ url, weight, range }) => {
+      const face = new FontFace('Andika', `url(${url})`, { weight, unicodeRange: range });
+      document.fonts.add(await face.load());
+    }),
+  ).then(
+    () => {
+      isLoaded = true;
+    },
+    () => undefined,
+  );
+  return loading;
+}
+
+/** A page with the typeface in it, where it is set in that, so that it looks the same on any machine. Rejects when the package's file is not read. */
+export async function withSheetFont(markup: string): Promise<string> {
+  if (!markup.includes('Andika')) return markup;
+  const faces = FACES.filter(({ url }) => url !== marked || MARKED.test(markup));
+  const rules = await Promise.all(
+    faces.map(
+      async ({ url, weight, range }) =>
+        `@font-face { font-family: Andika; font-weight: ${weight}; unicode-range: ${range}; src: url(${await dataUrl(url)}) format("woff2"); }`,
+    ),
+  );
+  return markup.replace('</head>', () => `<style>\n${rules.join('\n')}\n</style>\n</head>`);
+}
+
+async function dataUrl(url: string): Promise<string> {
+  const bytes = new Uint8Array(await (await fetch(url)).arrayBuffer());
+  let binary = '';
+  for (const byte of bytes) binary += String.fromCharCode(byte);
+  return `data:font/woff2;base64,${btoa(binary)}`;
+}

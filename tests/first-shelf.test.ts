@@ -1,0 +1,87 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import {
+  compileGroup,
+  createJudge,
+  parseSequence,
+  settleCounts,
+  tokenize,
+  vet,
+} from '../src/analyze/index.ts';
+import type { Report, WordKey } from '../src/analyze/types.ts';
+import { readUnfitWords } from '../src/data/read-unfit-words.ts';
+import { type FirstText, firstTexts, KINDS } from '../src/pages/shelf/first-texts.ts';
+import { groupOf } from './fakes/group.ts';
+import { loadAnalyzer } from './load-analyzer.ts';
+
+const STARTERS = ['steady-steps', 'second-tide', 'england-2013'];
+const TOWN = ['Ines', 'Otto', 'Bram', 'Wilma', 'Falk', 'Tarn', 'Quay', 'Marigold'];
+const sequences = new Map(
+  STARTERS.map((id) => [
+    id,
+    parseSequence(
+      JSON.parse(readFileSync(new URL(`../profiles/sequences/${id}.json`, import.meta.url), 'utf8')),
+    ),
+  ]),
+);
+
+/** What a text is to a group at its step that knows these names. */
+function report({ starter, step, text }: FirstText, names: readonly string[]): Report {
+  const words = new Map<WordKey, number>();
+  for (const line of text.split('\n'))
+    for (const { kind, key } of tokenize(line))
+      if (kind === 'word') words.set(key, (words.get(key) ?? 0) + 1);
+  const group = compileGroup(
+    groupOf({ sequence: starter, step, names: [...names] }),
+    sequences.get(starter)!,
+  );
+  return vet({ words: settleCounts(words), skipped: 0 }, createJudge(loadAnalyzer(), group));
+}
+
+test('the first shelf has 48 texts, each with a title of its own', () => {
+  expect(firstTexts).toHaveLength(48);
+  expect(new Set(firstTexts.map(({ title }) => title.toLowerCase())).size).toBe(48);
+});
+
+test('the first shelf has every kind of text, and no two for one step', () => {
+  expect(new Set(firstTexts.map(({ kind }) => kind))).toEqual(new Set(KINDS));
+  expect(new Set(firstTexts.map(({ starter, step }) => `${starter} ${step}`)).size).toBe(48);
+});
+
+test.each(STARTERS)('the texts for %s are spread: a dozen at least, in each half of its steps', (id) => {
+  const steps = firstTexts.filter(({ starter }) => starter === id).map(({ step }) => step);
+  const { length } = sequences.get(id)!.steps;
+  expect(steps.length).toBeGreaterThanOrEqual(12);
+  expect(steps.filter((step) => step <= length / 2).length).toBeGreaterThanOrEqual(3);
+  expect(steps.filter((step) => step > length / 2).length).toBeGreaterThanOrEqual(2);
+});
+
+describe.each(firstTexts.map((text) => [text.name, text] as const))('%s', (_name, text) => {
+  test('has 60 to 220 words, of which a group at its step reads 98 in a hundred, whatever names it knows', () => {
+    for (const names of [TOWN, []]) {
+      const { tally, words } = report(text, names);
+      const beyond = words.filter(({ standing }) => standing === 'beyond' || standing === 'unsure');
+      expect(tally.reach, beyond.map(({ word }) => word).join(' ')).toBeGreaterThanOrEqual(98);
+      expect(tally.running + tally.names).toBeGreaterThanOrEqual(60);
+      expect(tally.running + tally.names).toBeLessThanOrEqual(220);
+    }
+  });
+
+  test('practises its step in eight words, names aside', () => {
+    const fresh = report(text, TOWN).words.filter(({ standing }) => standing === 'fresh');
+    expect(fresh.length).toBeGreaterThanOrEqual(8);
+  });
+});
+
+// Outside sources: npm naughty-words and profane-words, but for harmless words that the texts use.
+test('no text of the first shelf has a coarse word', () => {
+  const plain = new Set<string>();
+  const unfit = readUnfitWords();
+  const found = firstTexts.flatMap(({ title, text }) =>
+    `${title} ${text}`
+      .toLowerCase()
+      .split(/[^a-z']+/)
+      .filter((word) => unfit.has(word) && !plain.has(word)),
+  );
+  expect([...new Set(found)]).toEqual([]);
+});
