@@ -1,0 +1,179 @@
+import type { Picker } from '../picker.ts';
+import type { Frame, VerbForms } from '../sentences/frames.ts';
+import { onlyThe } from '../sentences/nouns.ts';
+import type { Noun, Vocabulary } from '../sentences/vocabulary.ts';
+import { canStandAlone, mayAlsoBe } from './adjectives.ts';
+import { type Person, pronounForms } from './people.ts';
+import { jobVerbs, type Setting, storyClasses, storyPhrases } from './story-classes.ts';
+
+/** What a story is drawn from. */
+export interface StorySource {
+  readonly vocabulary: Vocabulary;
+  /** The frames of sentences that the group can read. */
+  readonly frames: readonly Frame[];
+  readonly topic: ReadonlySet<string>;
+  readonly picker: Picker;
+}
+
+/** A job in its forms, with what it is done to: `paint`, `the shed`. */
+interface Job {
+  readonly verb: VerbForms;
+  readonly rest: string;
+}
+
+/** The words of one story: what was drawn once is named alike to the end. */
+export interface StoryWords {
+  /** What a slot says; null where the group can read nothing that fits. */
+  say(slot: string): string | null;
+  readonly place: string;
+}
+
+/** Draws what a story is about; null where something it needs cannot be read. */
+export function drawStoryWords(
+  things: string,
+  setting: Setting,
+  people: readonly [Person, Person],
+  { vocabulary, frames, topic, picker }: StorySource,
+): StoryWords | null {
+  const { reads, practises } = vocabulary;
+  const used = new Set<string>();
+  const nouns = new Map<string, Noun>();
+  const jobs = new Map<string, Job>();
+  const adjectives = new Map<string, string[]>();
+  const [A, B] = people;
+  const persons: Readonly<Record<string, Person>> = { A, B };
+  const areAlike = A.pronoun === B.pronoun;
+
+  const places = setting.places.split(' ; ').flatMap((line) => {
+    const [name = '', at = ''] = line.split(' ');
+    return reads(`${at} the ${name}`) ? [{ name, at }] : [];
+  });
+  const placeNames = likely(places.map(({ name }) => name));
+  const place = places.find(({ name }) => name === placeNames);
+  if (!place) return null;
+  used.add(place.name);
+
+  for (const each of things.split(' ')) {
+    const [name = '', of = ''] = each.split(':');
+    if (of === 'job') {
+      const job = drawJob();
+      if (!job) return null;
+      jobs.set(name, job);
+      continue;
+    }
+    const noun = drawNoun(of);
+    // A job or a fourth sight more or less: the beats that need it are not told.
+    if (noun) nouns.set(name, noun);
+  }
+  return { say, place: place.name };
+
+  /** One of some words, likelier one of the topic, or one that practises what the lesson is about. */
+  function likely(words: readonly string[]): string | undefined {
+    const free = words.filter((word) => !used.has(word));
+    const topical = free.filter((word) => topic.has(word));
+    const focused = free.filter(practises);
+    const from =
+      topical.length > 0 ? topical : focused.length > 0 && picker.below(10) < 8 ? focused : free;
+    return from[picker.below(from.length)];
+  }
+  function drawNoun(of: string): Noun | undefined {
+    const names = (setting.classes[of] ?? storyClasses[of] ?? of).split(' ');
+    const readable = names.filter((name) => find(name)?.one);
+    const chosen = likely(readable);
+    if (chosen === undefined) return undefined;
+    used.add(chosen);
+    return find(chosen);
+  }
+  function find(name: string): Noun | undefined {
+    return vocabulary.nouns(name).find((noun) => noun.name === name);
+  }
+  function drawJob(): Job | null {
+    const worked = new Set(setting.worked.split(' '));
+    const fits = frames.filter(({ who, verb }) => who === 'people' && verb?.base && jobVerbs.has(verb.base));
+    const focused = fits.filter(({ verb }) => [verb?.base, verb?.past].some((form) => form && practises(form)));
+    for (let tries = 0; tries < 12; tries++) {
+      const from = focused.length > 0 && picker.below(10) < 6 ? focused : fits;
+      const frame = from[picker.below(from.length)];
+      if (!frame?.verb?.base || used.has(frame.verb.base)) continue;
+      const rest = fillJob(frame, worked);
+      if (rest === null) continue;
+      used.add(frame.verb.base);
+      for (const word of rest.split(' ')) if (worked.has(word)) used.add(word);
+      return { verb: frame.verb, rest };
+    }
+    return null;
+  }
+  function fillJob({ pieces }: Frame, worked: ReadonlySet<string>): string | null {
+    let text = '';
+    for (const piece of pieces) {
+      if (piece.kind === 'agrees') return null;
+      if (piece.kind === 'words') {
+        text += piece.text;
+        continue;
+      }
+      const { of, article } = piece.slot;
+      if (of === 'people' || of === 'person' || article === 'my') return null;
+      if (article.endsWith('as-is')) {
+        const word = likely(vocabulary.phrases(of).filter((phrase) => worked.has(phrase)));
+        if (word === undefined) return null;
+        text += article === 'as-is' ? word : `the ${word}`;
+      } else {
+        const fitting = vocabulary.nouns(of).filter(({ name, one }) => one !== null && worked.has(name));
+        const word = likely(fitting.map(({ name }) => name));
+        if (word === undefined) return null;
+        const isOnly = onlyThe.has(word) || /[^s]s$/.test(word);
+        text += article === 'a' && !isOnly ? `${articleOf(word)} ${word}` : `the ${word}`;
+      }
+    }
+    return text.trim();
+  }
+
+  function say(slot: string): string | null {
+    if (slot in persons) return persons[slot]!.name;
+    const pronoun = /^([AB])\.(he|him|his)$/.exec(slot);
+    if (pronoun) {
+      const person = persons[pronoun[1]!]!;
+      if (pronoun[2] === 'he' && areAlike) return person.name;
+      const said = pronounForms[person.pronoun][pronoun[2] as 'he'];
+      if (reads(said)) return said;
+      return pronoun[2] === 'he' ? person.name : null;
+    }
+    if (slot === 'place') return place!.name;
+    if (slot === 'at place') return `${place!.at} the ${place!.name}`;
+    if (slot === 'to place') return `to the ${place!.name}`;
+    if (slot.startsWith('=')) return sayAsIs(slot.slice(1));
+    const [first = '', name = first] = slot.split(' ');
+    const job = jobs.get(name);
+    if (job) {
+      const form = job.verb[first as keyof VerbForms];
+      return form ? `${form} ${job.rest}` : null;
+    }
+    const [bare = '', asks] = name.split('.');
+    const noun = nouns.get(bare);
+    if (!noun?.one) return null;
+    if (asks === 'adj') return adjectiveOf(noun, canStandAlone) ?? null;
+    if (first === name) return noun.one;
+    const adjective = first === 'a+' ? adjectiveOf(noun, () => true) : undefined;
+    const said = [adjective, noun.one].filter(Boolean).join(' ');
+    const article = articleOf(said);
+    return reads(article) ? `${article} ${said}` : null;
+  }
+  function sayAsIs(of: string): string | null {
+    const words =
+      storyPhrases[of] ?? (setting.classes[of] ?? storyClasses[of])?.split(' ') ?? vocabulary.phrases(of);
+    return likely(words.filter((word) => reads(word))) ?? null;
+  }
+  function adjectiveOf({ name, adjectives: all }: Noun, fits: (adjective: string) => boolean): string | undefined {
+    const has = adjectives.get(name) ?? [];
+    const free = all.filter((word) => !/est$/.test(word) && mayAlsoBe(word, has) && fits(word));
+    const focused = free.filter(practises);
+    const from = focused.length > 0 ? focused : free;
+    const chosen = from[picker.below(from.length)];
+    if (chosen !== undefined) adjectives.set(name, [...has, chosen]);
+    return chosen;
+  }
+}
+
+function articleOf(said: string): string {
+  return /^[aeiou](?!ni|se|ne)/.test(said) ? 'an' : 'a';
+}
