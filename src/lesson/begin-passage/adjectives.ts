@@ -10,7 +10,7 @@ const EXCLUSIVE = [
 
 /** `A plum cake`, but no `the cake was plum`. */
 const BEFORE_ONLY = new Set(
-  'plum apple fish jam currant lemon log mud stone tin oak wooden brass ship rowing fishing steam gold silver best chocolate good nice useful fine'.split(
+  'plum apple fish jam currant lemon log mud stone tin oak wooden brass ship rowing fishing steam gold silver clean dusty best chocolate good nice useful fine'.split(
     ' ',
   ),
 );

@@ -3,10 +3,10 @@ import type { KnownWords } from '../known-words.ts';
 import type { Picker } from '../picker.ts';
 import { readableFrames } from '../sentences/frames.ts';
 import { createVocabulary, type Vocabulary } from '../sentences/vocabulary.ts';
-import { type Beat, type BeatPiece, compileBeats, type Fact } from './compile-beats.ts';
-import { castFor, type Person } from './people.ts';
+import { type Beat, type BeatPiece, compileBeats, type Fact, piecesOf, type Way } from './compile-beats.ts';
+import { castFor, type Person, usePronouns } from './people.ts';
 import { type Plot, plots } from './plots.ts';
-import { settings } from './story-classes.ts';
+import { type Setting, settings } from './story-classes.ts';
 import { drawStoryWords, type StoryWords } from './story-words.ts';
 
 /** What a passage is wanted for. */
@@ -28,7 +28,7 @@ export interface BegunPassage {
   readonly practised: number;
   /** The words of the topic that are in it. */
   readonly used: readonly string[];
-  /** What was told, beat by beat, and where everybody is then. */
+  /** What was told, beat by beat, before any name became a pronoun, and who is where. */
   readonly told: readonly { readonly text: string; readonly facts: readonly Fact[] }[];
 }
 
@@ -36,8 +36,10 @@ export const FEWEST_WORDS = 60;
 export const MOST_WORDS = 120;
 /** So many words are to practise the focus. */
 const PRACTISED = 8;
+/** Rarer words of the bank come into no game with words. */
+const COMMON = 4000;
 /** Drafts of a plot before the best of them is taken or the next plot is tried. */
-const TRIES = 14;
+const TRIES = 20;
 
 /**
  * A connected text of 60 to 120 words, all of which the group can read: two people, one setting, a small plot. Null where
@@ -46,16 +48,19 @@ const TRIES = 14;
 export function beginPassage(known: KnownWords, wish: PassageWish, picker: Picker): BegunPassage | null {
   const vocabulary = createVocabulary(known, wish.focus);
   const topic = new Set((wish.topic ?? []).map((word) => word.toLowerCase()));
-  const source = { vocabulary, frames: readableFrames(vocabulary), topic, picker };
+  const bank = known.words
+    .filter(({ word, rank, parts }) => word.length > 2 && parts !== '' && rank <= COMMON)
+    .map(({ word }) => word);
+  const source = { vocabulary, frames: readableFrames(vocabulary), topic, bank, picker };
   const cast = castFor(wish.names, vocabulary.reads);
   if (cast.length < 2) return null;
   let best: { passage: BegunPassage; score: number } | null = null;
-  for (const plot of picker.shuffle(compiled)) {
+  const inTurn = picker.shuffle(compiled);
+  for (const plot of [...inTurn.filter(({ last }) => !last), ...inTurn.filter(({ last }) => last)]) {
     for (let tries = 0; tries < TRIES; tries++) {
-      const fitting = settings.filter(({ water }) => water || !plot.water);
-      const setting = fitting[picker.below(fitting.length)]!;
+      const setting = chooseSetting(plot, picker);
       const people = choosePeople(cast, picker);
-      const words = drawStoryWords(plot.things, setting, people, source);
+      const words = drawStoryWords(plot, setting, people, source);
       const passage = words && tell(plot, words, vocabulary, people, picker);
       if (!passage || !known.reads(passage.text) || !known.reads(passage.title)) continue;
       const said = new Set(passage.text.toLowerCase().match(/[a-z]+/g));
@@ -69,6 +74,13 @@ export function beginPassage(known: KnownWords, wish: PassageWish, picker: Picke
 }
 
 const compiled = plots.map((plot) => ({ ...plot, beats: compileBeats(plot) }));
+
+function chooseSetting(plot: CompiledPlot, picker: Picker): Setting {
+  const fitting = settings.filter(
+    ({ id, water }) => (!plot.water || water !== '') && (!plot.settings || plot.settings.includes(id)),
+  );
+  return fitting[picker.below(fitting.length)]!;
+}
 
 /** Two, better one he and one she, so that a pronoun says who is meant. */
 function choosePeople(cast: readonly Person[], picker: Picker): [Person, Person] {
@@ -99,7 +111,7 @@ function tell(
   for (const beat of beats) {
     const text = sayBeat(beat, words, vocabulary, names, picker);
     if (text === null && !beat.isOptional) return null;
-    if (text === null) continue;
+    if (text === null || (beat.isOptional && speaksAgain(told.at(-1)?.text, text))) continue;
     const said = wordsOf(text, names);
     told.push({ beat, text, words: said.length, practised: said.filter(vocabulary.practises).length });
   }
@@ -111,14 +123,24 @@ function tell(
     .map((each) => fill(piecesOf(each), words))
     .find((each) => each !== null && wordsOf(each, names).every(vocabulary.reads));
   if (!title) return null;
-  let text = '';
-  for (const { beat, text: said } of kept) text += (text === '' ? '' : beat.beginsParagraph ? '\n' : ' ') + said;
+  const paragraphs: string[] = [];
+  for (const { beat, text: said } of kept) {
+    if (beat.beginsParagraph || paragraphs.length === 0) paragraphs.push(said);
+    else paragraphs.push(`${paragraphs.pop()} ${said}`);
+  }
+  const text = paragraphs.map((each) => usePronouns(each, people, vocabulary.reads)).join('\n');
   return {
     title: inPrint(title),
     text: inPrint(text),
-    practised: kept.reduce((sum, { practised }) => sum + practised, 0),
-    told: kept.map(({ text, beat }) => ({ text, facts: beat.facts })),
+    practised: wordsOf(text, names).filter(vocabulary.practises).length,
+    told: kept.map(({ text: said, beat }) => ({ text: said, facts: beat.facts })),
   };
+}
+
+/** `“It is lost,” said Bram. “I am sad,” said Bram.` is told as one who cannot stop talking. */
+function speaksAgain(before: string | undefined, text: string): boolean {
+  const speaker = /” (?:said|asked|cried|yelled) (\S+)\.$/.exec(before ?? '')?.[1];
+  return speaker !== undefined && text.includes(`” said ${speaker}`);
 }
 
 /** Without beats that may be left out, those that practise least first, until it is no longer than wanted. */
@@ -127,7 +149,8 @@ function leaveOut(told: readonly ToldBeat[], most: number, picker: Picker): Told
   const optional = picker.shuffle(told.filter(({ beat }) => beat.isOptional));
   const gone = new Set<ToldBeat>();
   for (const each of optional.sort((a, b) => a.practised - b.practised)) {
-    if (length <= most || length - each.words < FEWEST_WORDS) continue;
+    const longest = each.practised > 0 ? MOST_WORDS - 5 : most;
+    if (length <= longest || length - each.words < FEWEST_WORDS) continue;
     gone.add(each);
     length -= each.words;
   }
@@ -136,21 +159,24 @@ function leaveOut(told: readonly ToldBeat[], most: number, picker: Picker): Told
 
 /** One way to say a beat, likelier one that practises and one in longer sentences; null where the group can read none. */
 function sayBeat(
-  { ways }: Beat,
+  { ways, spare }: Beat,
   words: StoryWords,
   vocabulary: Vocabulary,
   names: ReadonlySet<string>,
   picker: Picker,
 ): string | null {
-  const said = ways.flatMap((pieces) => {
-    const literal = pieces.filter((piece) => typeof piece === 'string').join(' ');
-    if (!wordsOf(literal, names).every(vocabulary.reads)) return [];
-    const text = fill(pieces, words);
-    if (text === null) return [];
-    const all = wordsOf(text, names);
-    if (!all.every(vocabulary.reads)) return [];
-    return [{ text, weight: (1 + all.length / 8) * (1 + 4 * all.filter(vocabulary.practises).length) }];
-  });
+  const sayAll = (some: readonly Way[]) =>
+    some.flatMap((pieces) => {
+      const literal = pieces.filter((piece) => typeof piece === 'string').join(' ');
+      if (!wordsOf(literal, names).every(vocabulary.reads)) return [];
+      const text = fill(pieces, words);
+      if (text === null) return [];
+      const all = wordsOf(text, names);
+      if (!all.every(vocabulary.reads)) return [];
+      return [{ text, weight: (1 + all.length / 8) * (1 + 8 * all.filter(vocabulary.practises).length) }];
+    });
+  const best = sayAll(ways);
+  const said = best.length > 0 ? best : sayAll(spare);
   return picker.pickWeighted(said, ({ weight }) => weight, 1)[0]?.text ?? null;
 }
 
@@ -162,11 +188,10 @@ function fill(pieces: readonly BeatPiece[], words: StoryWords): string | null {
     if (said === null) return null;
     text += said;
   }
-  return text.replace(/(^“?|[.?!] “?)(\p{Ll})/gu, (_, before: string, letter: string) => before + letter.toUpperCase());
-}
-
-function piecesOf(text: string): BeatPiece[] {
-  return text.split(/(\{[^}]*\})/).map((piece) => (piece.startsWith('{') ? { slot: piece.slice(1, -1) } : piece));
+  return text.replace(
+    /(^“?|[.?!] “?)(\p{Ll})/gu,
+    (_, before: string, letter: string) => before + letter.toUpperCase(),
+  );
 }
 
 /** The words of a text as the vocabulary has them: small, but names and I as they are. */

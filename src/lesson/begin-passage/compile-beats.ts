@@ -10,11 +10,14 @@ export interface Fact {
 /** A piece of what is said: words as they are, or a place for some. */
 export type BeatPiece = string | { readonly slot: string };
 
+export type Way = readonly BeatPiece[];
+
 export interface Beat {
   readonly isOptional: boolean;
   readonly beginsParagraph: boolean;
-  /** Ways to say it. */
-  readonly ways: readonly (readonly BeatPiece[])[];
+  /** Ways to say it, and those that do where none of them can be read. */
+  readonly ways: readonly Way[];
+  readonly spare: readonly Way[];
   readonly facts: readonly Fact[];
 }
 
@@ -25,20 +28,27 @@ export function compileBeats({ beats }: Plot): Beat[] {
     .map((line) => line.trim())
     .filter((line) => line !== '')
     .map((line) => {
-      const [, signs = '', said = '', facts = ''] = /^([¶? ]*)(.*?)(?:\[(.*)\])?$/.exec(line)!;
+      const [, signs = '', all = '', facts = ''] = /^([¶? ]*)(.*?)(?:\[(.*)\])?$/.exec(line)!;
+      const [said = '', spare = ''] = all.split(' // ');
       return {
         isOptional: signs.includes('?'),
         beginsParagraph: signs.includes('¶'),
-        ways: said
-          .trim()
-          .split(' / ')
-          .map((way) => piecesOf(way.trim())),
+        ways: waysOf(said),
+        spare: waysOf(spare),
         facts: facts.split(' ').filter(Boolean).flatMap(factsOf),
       };
     });
 }
 
-function piecesOf(way: string): BeatPiece[] {
+function waysOf(said: string): Way[] {
+  return said
+    .split(' / ')
+    .map((way) => piecesOf(way.trim()))
+    .filter((pieces) => pieces.length > 0);
+}
+
+/** The words of a way and its slots. */
+export function piecesOf(way: string): BeatPiece[] {
   return way
     .split(/(\{[^}]*\})/)
     .filter((piece) => piece !== '')

@@ -34,3 +34,28 @@ export function castFor(names: readonly string[], reads: (name: string) => boole
   ].filter(({ name }) => !names.includes(name));
   return [...own, ...(own.length < 2 ? others : [])].filter(({ name }) => reads(name));
 }
+
+/** `Bram had a net. Bram ran.` → `Bram had a net. He ran.`, where nobody else in the story is he. */
+export function usePronouns(
+  paragraph: string,
+  people: readonly [Person, Person],
+  reads: (word: string) => boolean,
+): string {
+  const [one, other] = people;
+  if (one.pronoun === other.pronoun) return paragraph;
+  const subjectOf = (sentence: string): Person | undefined =>
+    people.find(({ name }) => sentence.startsWith(`${name} `) && !sentence.startsWith(`${name} and `));
+  let before: Person | undefined;
+  return paragraph
+    .split(/(?<=[.?!]”?) (?=\p{Lu}|“)/u)
+    .map((sentence) => {
+      const subject = subjectOf(sentence);
+      const isSame = subject !== undefined && subject === before && reads(subject.pronoun);
+      // Every second time the name comes again.
+      before = isSame ? undefined : subject;
+      if (!isSame) return sentence;
+      const pronoun = subject.pronoun === 'he' ? 'He' : 'She';
+      return pronoun + sentence.slice(subject.name.length);
+    })
+    .join(' ');
+}

@@ -12,6 +12,8 @@ export interface StorySource {
   /** The frames of sentences that the group can read. */
   readonly frames: readonly Frame[];
   readonly topic: ReadonlySet<string>;
+  /** Words of the bank the group can read, fit for a game with words. */
+  readonly bank: readonly string[];
   readonly picker: Picker;
 }
 
@@ -30,15 +32,16 @@ export interface StoryWords {
 
 /** Draws what a story is about; null where something it needs cannot be read. */
 export function drawStoryWords(
-  things: string,
+  { things, water }: { readonly things: string; readonly water?: true },
   setting: Setting,
   people: readonly [Person, Person],
-  { vocabulary, frames, topic, picker }: StorySource,
+  { vocabulary, frames, topic, bank, picker }: StorySource,
 ): StoryWords | null {
   const { reads, practises } = vocabulary;
   const used = new Set<string>();
   const nouns = new Map<string, Noun>();
   const jobs = new Map<string, Job>();
+  const bankWords = new Map<string, string>();
   const adjectives = new Map<string, string[]>();
   const [A, B] = people;
   const persons: Readonly<Record<string, Person>> = { A, B };
@@ -48,8 +51,9 @@ export function drawStoryWords(
     const [name = '', at = ''] = line.split(' ');
     return reads(`${at} the ${name}`) ? [{ name, at }] : [];
   });
-  const placeNames = likely(places.map(({ name }) => name));
-  const place = places.find(({ name }) => name === placeNames);
+  const byWater = new Set(setting.water.split(' '));
+  const chosen = likely(places.map(({ name }) => name).filter((name) => !water || byWater.has(name)));
+  const place = places.find(({ name }) => name === chosen);
   if (!place) return null;
   used.add(place.name);
 
@@ -59,6 +63,13 @@ export function drawStoryWords(
       const job = drawJob();
       if (!job) return null;
       jobs.set(name, job);
+      continue;
+    }
+    if (of === 'word') {
+      const word = likely(bank);
+      if (word === undefined) return null;
+      used.add(word);
+      bankWords.set(name, word);
       continue;
     }
     const noun = drawNoun(of);
@@ -72,8 +83,7 @@ export function drawStoryWords(
     const free = words.filter((word) => !used.has(word));
     const topical = free.filter((word) => topic.has(word));
     const focused = free.filter(practises);
-    const from =
-      topical.length > 0 ? topical : focused.length > 0 && picker.below(10) < 8 ? focused : free;
+    const from = topical.length > 0 ? topical : focused.length > 0 && picker.below(20) < 19 ? focused : free;
     return from[picker.below(from.length)];
   }
   function drawNoun(of: string): Noun | undefined {
@@ -90,7 +100,9 @@ export function drawStoryWords(
   function drawJob(): Job | null {
     const worked = new Set(setting.worked.split(' '));
     const fits = frames.filter(({ who, verb }) => who === 'people' && verb?.base && jobVerbs.has(verb.base));
-    const focused = fits.filter(({ verb }) => [verb?.base, verb?.past].some((form) => form && practises(form)));
+    const focused = fits.filter(({ verb }) =>
+      [verb?.base, verb?.past].some((form) => form && practises(form)),
+    );
     for (let tries = 0; tries < 12; tries++) {
       const from = focused.length > 0 && picker.below(10) < 6 ? focused : fits;
       const frame = from[picker.below(from.length)];
@@ -143,6 +155,8 @@ export function drawStoryWords(
     if (slot === 'to place') return `to the ${place!.name}`;
     if (slot.startsWith('=')) return sayAsIs(slot.slice(1));
     const [first = '', name = first] = slot.split(' ');
+    const word = bankWords.get(name);
+    if (word !== undefined) return word;
     const job = jobs.get(name);
     if (job) {
       const form = job.verb[first as keyof VerbForms];
@@ -163,7 +177,10 @@ export function drawStoryWords(
       storyPhrases[of] ?? (setting.classes[of] ?? storyClasses[of])?.split(' ') ?? vocabulary.phrases(of);
     return likely(words.filter((word) => reads(word))) ?? null;
   }
-  function adjectiveOf({ name, adjectives: all }: Noun, fits: (adjective: string) => boolean): string | undefined {
+  function adjectiveOf(
+    { name, adjectives: all }: Noun,
+    fits: (adjective: string) => boolean,
+  ): string | undefined {
     const has = adjectives.get(name) ?? [];
     const free = all.filter((word) => !/est$/.test(word) && mayAlsoBe(word, has) && fits(word));
     const focused = free.filter(practises);
@@ -175,5 +192,5 @@ export function drawStoryWords(
 }
 
 function articleOf(said: string): string {
-  return /^[aeiou](?!ni|se|ne)/.test(said) ? 'an' : 'a';
+  return /^(?:[aeio]|u(?!ni|se))/.test(said) ? 'an' : 'a';
 }
