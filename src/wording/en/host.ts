@@ -52,6 +52,15 @@ export const host = {
     'The text was not saved: the browser’s storage is full. Save the shelf to a file, then delete some texts.',
   shelfFailed:
     'The shelf could not be opened, because the browser could not read or store it ({why}). Nothing was changed. Try again.',
+  noModel: 'This browser has no language model of its own.',
+  modelFull:
+    'This sentence is too long for the browser’s language model. Make two sentences of it, then try again.',
+  modelLanguage: 'The browser’s language model does not know English. Everything else works without it.',
+  modelNotAllowed:
+    'The browser does not allow its language model here. Allow it in the browser’s settings, then try again.',
+  modelNotDownloaded:
+    'The browser could not download its language model. Check the connection and the free disk space, then try again.',
+  modelFailed: 'The browser’s language model gave an error ({why}). Your text is unchanged. Try again.',
   storageFull:
     'This was not saved: the browser’s storage for Wordreach is full. Save your groups to a file, then delete sequences you no longer use.',
   storageUnread:

@@ -58,6 +58,16 @@ export const host: Translated<typeof english> = {
     'El texto no se guardó: el almacenamiento del navegador está lleno. Guarde la estantería en un archivo y borre algunos textos.',
   shelfFailed:
     'No se pudo abrir la estantería, porque el navegador no pudo leerla o guardarla ({why}). No se cambió nada. Inténtelo de nuevo.',
+  noModel: 'Este navegador no tiene un modelo de lenguaje propio.',
+  modelFull:
+    'Esta oración es demasiado larga para el modelo de lenguaje del navegador. Divídala en dos e inténtelo de nuevo.',
+  modelLanguage: 'El modelo de lenguaje del navegador no sabe inglés. Todo lo demás funciona sin él.',
+  modelNotAllowed:
+    'El navegador no permite aquí su modelo de lenguaje. Permítalo en los ajustes del navegador e inténtelo de nuevo.',
+  modelNotDownloaded:
+    'El navegador no pudo descargar su modelo de lenguaje. Compruebe la conexión y el espacio en disco e inténtelo de nuevo.',
+  modelFailed:
+    'El modelo de lenguaje del navegador dio un error ({why}). Su texto no ha cambiado. Inténtelo de nuevo.',
   storageFull:
     'No se guardó: el almacenamiento del navegador para Wordreach está lleno. Guarde sus grupos en un archivo y borre las secuencias que ya no use.',
   storageUnread:
