@@ -1,4 +1,4 @@
-import type { ReadWord } from './rewrite-task.ts';
+import type { ReadWord, RewriteTools } from './rewrite-task.ts';
 
 /** What a sentence says that no other wording may lose, change or add to. */
 export interface Facts {
@@ -24,7 +24,12 @@ export function findNames(text: string): ReadonlySet<string> {
 const NO_NAMES = /^I(?:['’]\p{L}+)?$/u;
 
 /** The facts of a text; `names` as `findNames` gives them for the passage. */
-export function findFacts(text: string, words: readonly ReadWord[], names: ReadonlySet<string>): Facts {
+export function findFacts(
+  text: string,
+  words: readonly ReadWord[],
+  names: ReadonlySet<string>,
+  denies: RewriteTools['denies'],
+): Facts {
   const found = new Set(findNames(text));
   for (const { start, end, standing } of words) {
     const word = text.slice(start, end);
@@ -37,7 +42,7 @@ export function findFacts(text: string, words: readonly ReadWord[], names: Reado
     names: found,
     numbers: findNumbers(lower),
     negations: (lower.match(NEGATION) ?? []).length,
-    softNegations: (lower.match(SOFT) ?? []).length,
+    softNegations: (lower.match(/\p{L}+/gu) ?? []).filter((word) => SOFT.test(word) || denies(word)).length,
   };
 }
 
@@ -48,8 +53,7 @@ export function plain(word: string): string {
 
 const NEGATION =
   /\b(?:not|cannot|no|never|none|nobody|nothing|nowhere|neither|without|hardly|scarcely|barely)\b|n't\b/g;
-const SOFT =
-  /\b(?:un|dis|im|in|ir|non)\p{L}{3,}|\p{L}{3,}less\b|\b(?:fail|refus|stop|lack|miss|avoid)\p{L}*/gu;
+const SOFT = /^(?:fail|refus|stop|lack|miss|avoid)\p{L}*$/u;
 
 const UNITS =
   'zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen'.split(

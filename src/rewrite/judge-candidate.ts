@@ -42,7 +42,7 @@ export function createCandidateJudge(
   const source = task.sentence;
   const sourceWords = read(source);
   const before = shareRead(sourceWords);
-  const facts = findFacts(source, sourceWords, task.names);
+  const facts = findFacts(source, sourceWords, task.names, tools.denies);
   const around = `${task.before} ${source} ${task.after}`;
   const said = new Set((around.match(/[\p{L}’'-]+/gu) ?? []).map(plain));
   const meant = meaningOf(task, tools, sourceWords);
@@ -60,7 +60,7 @@ export function createCandidateJudge(
     return { text, unfit: findUnfit(), readable, kept, words: counted.length, hard: hardWords(text, words) };
 
     function findUnfit(): Unfit | null {
-      const now = findFacts(text, words, task.names);
+      const now = findFacts(text, words, task.names, tools.denies);
       if (plainText(text) === plainText(source)) return 'same';
       if (longestSentence(text) > longest || counted.length > 2 * sourceWords.length + 6) return 'too-long';
       const isKept = (name: string): boolean => now.names.has(name) || spellsName(text, name);
@@ -68,8 +68,9 @@ export function createCandidateJudge(
       if ([...now.names].some((name) => !said.has(name))) return 'name-added';
       if (lacks(now.numbers, facts.numbers)) return 'number-lost';
       if (lacks(facts.numbers, now.numbers)) return 'number-added';
-      if (now.negations + now.softNegations < facts.negations) return 'negation-lost';
-      if (now.negations > facts.negations + facts.softNegations) return 'negation-added';
+      const softer = now.softNegations - facts.softNegations;
+      if (now.negations + Math.max(0, softer) < facts.negations) return 'negation-lost';
+      if (now.negations > facts.negations + Math.max(0, -softer)) return 'negation-added';
       if (readable <= before) return 'not-more-readable';
       return kept < LEAST_KEPT ? 'other-meaning' : null;
     }

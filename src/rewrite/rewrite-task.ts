@@ -11,6 +11,8 @@ export interface RewriteTools {
   readonly read: (text: string) => readonly ReadWord[];
   /** The base a word is made from, in lower case; the word itself where it is made of no other. */
   readonly baseOf: (word: string) => string;
+  /** Whether a word denies by a part of it: unhappy, helpless; not uncle. */
+  readonly denies: (word: string) => boolean;
   /** Words that say the same in this place, nearest first, whether the group reads them. */
   readonly wordsFor: (
     sentence: string,
