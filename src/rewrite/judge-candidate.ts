@@ -1,4 +1,4 @@
-import { isGrammarWord } from '../analyze/text/is-grammar-word.ts';
+import { isGrammarWord } from '../analyze/index.ts';
 import type { Standing } from '../analyze/types.ts';
 import { findFacts, plain } from './find-facts.ts';
 import type { ReadWord, RewriteTask, RewriteTools } from './rewrite-task.ts';

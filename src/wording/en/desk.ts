@@ -134,7 +134,7 @@ export const desk = {
 
   rewriteWithModel: 'Rewrite with the browser’s model',
   aboutModel:
-    'The language model of this browser runs on this computer. Nothing you write is sent anywhere. Wordreach checks each rewriting and shows only those that are more readable and keep every name, number and “not”. Read each one before you use it.',
+    'The language model of this browser runs on this computer. Nothing you write is sent anywhere. Wordreach checks each rewriting. A rewriting is shown only if it is more readable and keeps every name, number and “not”. Read it before you use it.',
   noModelHere: 'This browser has no language model of its own. Everything else works without it.',
   modelToDownload:
     'The browser downloads its language model first: once, and several gigabytes. It stays on this computer.',
@@ -159,7 +159,7 @@ export const desk = {
   aboutBeginning:
     'Wordreach writes a short text that {group} can read: two people, one place, a small story. It is a draft. Edit it before you use it.',
   topicWords: 'Words to use, if they fit',
-  topicExample: 'crab net dock',
+  topicExample: 'crab, net, dock',
   beginning: 'Writing the draft…',
   isADraft: {
     one: 'This is a draft made from sentence frames; 1 word in it practises this step. Edit it before you use it.',

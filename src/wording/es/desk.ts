@@ -165,7 +165,7 @@ export const desk: Translated<typeof english> = {
   aboutBeginning:
     'Wordreach escribe un texto breve que {group} puede leer: dos personas, un lugar y una pequeña historia. Es un borrador. Corríjalo antes de usarlo.',
   topicWords: 'Palabras que usar, si encajan',
-  topicExample: 'crab net dock',
+  topicExample: 'crab, net, dock',
   beginning: 'Escribiendo el borrador…',
   isADraft: {
     one: 'Es un borrador hecho con modelos de oraciones; 1 palabra practica este paso. Corríjalo antes de usarlo.',

@@ -15,6 +15,6 @@ export const privacy: Translated<typeof english> = {
   whatPagesSee:
     'Un programa de la página que revisa podría ver cuáles de sus palabras están marcadas, en cuatro clases. No puede ver su grupo, ni los patrones enseñados, ni el panel.',
   model:
-    'Si su navegador tiene un modelo de lenguaje propio y usted pide reescrituras en la mesa, las oraciones van a ese modelo en este equipo y a ningún otro sitio. Puede que el navegador descargue antes el modelo; su texto no forma parte de eso.',
+    'Si su navegador tiene un modelo de lenguaje propio y usted pide reescrituras de un pasaje, sus oraciones van a ese modelo en este equipo y a ningún otro sitio. Puede que el navegador descargue antes el modelo; su texto no forma parte de eso.',
   licences: 'De quién es el trabajo que contiene Wordreach, y con qué licencias (en inglés)',
 };
