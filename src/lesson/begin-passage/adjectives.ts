@@ -5,6 +5,7 @@ const EXCLUSIVE = [
   'red blue green pink black white brown grey tan yellow orange purple ginger gold silver speckled spotted striped',
   'wet dry clean dusty muddy shiny',
   'happy proud sleepy hungry shy quick slow quiet noisy playful tame gentle loyal curious',
+  'hot warm cold cosy',
   'best good fine lovely splendid useful nice pretty smart beautiful',
 ].map((words) => new Set(words.split(' ')));
 
@@ -15,12 +16,9 @@ const BEFORE_ONLY = new Set(
   ),
 );
 
-/** Whether a thing that has some adjectives may have another. */
-export function mayAlsoBe(adjective: string, has: readonly string[]): boolean {
-  return (
-    !has.includes(adjective) &&
-    !EXCLUSIVE.some((set) => set.has(adjective) && has.some((other) => set.has(other)))
-  );
+/** Whether a thing that has one adjective may have another. */
+export function mayAlsoBe(adjective: string, other: string): boolean {
+  return adjective !== other && !EXCLUSIVE.some((set) => set.has(adjective) && set.has(other));
 }
 
 /** Whether `it was` may stand before it. */

@@ -49,7 +49,7 @@ ${FUN}
   {
     id: 'guess',
     titles: ['In the {box}', 'The {box}', 'A gift for {B}', '{A} and {B}'],
-    things: 'box:giftBox g1:guess g2:guess g3:guess prize:present',
+    things: 'box:giftBox g1:guess g2:guess g3:guess prize:treasure',
     beats: `
 ¶ ${START}
 {A} had {a+ box}. / {A} had {a+ box} with {A.him}. / {A} was holding {a+ box}. [box>A]
@@ -64,7 +64,7 @@ It was {a+ prize}! / In it was {a+ prize}! / In the {box} was {a+ prize}! / “I
 ? The {prize} was {prize.adj}.
 “I like it a lot!” said {B}. / {B} was so glad. / {B} had a big grin. / {B} gave {A} a hug. / “It is the best gift!” said {B}. / “I'm so glad!” said {B}. / {B} was grinning and hugging {A}. / “Thank you, {A}!” said {B}. // “It is fun!” said {B}. / {B} had a hug for {A}. / {B} had it on {B.his} lap.
 ? {A} was glad as well. / {A} and {B} had a lot of fun with it. / {B} had fun with the {prize}. / “I am glad you like it,” said {A}. / {A} was smiling.
-? The {prize} is {B}'s best thing. / {B} put the {prize} back in the {box}. / “I will not lend it to the cat!” said {B}. / {B} had the {prize} in bed with {B.him}. / “I will look after it,” said {B}.`,
+? The {prize} is {B}'s best thing. / {B} put the {prize} back in the {box}. / “I will not lend it to the cat!” said {B}. / “I will look after it,” said {B}.`,
   },
   {
     id: 'seek',

@@ -42,7 +42,8 @@ export function drawStoryWords(
   const nouns = new Map<string, Noun>();
   const jobs = new Map<string, Job>();
   const bankWords = new Map<string, string>();
-  const adjectives = new Map<string, string[]>();
+  const adjectives = new Map<string, string | undefined>();
+  const timesSaid = new Map<string, number>();
   const [A, B] = people;
   const persons: Readonly<Record<string, Person>> = { A, B };
   const areAlike = A.pronoun === B.pronoun;
@@ -165,9 +166,9 @@ export function drawStoryWords(
     const [bare = '', asks] = name.split('.');
     const noun = nouns.get(bare);
     if (!noun?.one) return null;
-    if (asks === 'adj') return adjectiveOf(noun, canStandAlone) ?? null;
+    if (asks === 'adj') return adjectiveOf(noun, true) ?? null;
     if (first === name) return noun.one;
-    const adjective = first === 'a+' ? adjectiveOf(noun, () => true) : undefined;
+    const adjective = first === 'a+' ? adjectiveOf(noun, false) : undefined;
     const said = [adjective, noun.one].filter(Boolean).join(' ');
     const article = articleOf(said);
     return reads(article) ? `${article} ${said}` : null;
@@ -177,19 +178,29 @@ export function drawStoryWords(
       storyPhrases[of] ?? (setting.classes[of] ?? storyClasses[of])?.split(' ') ?? vocabulary.phrases(of);
     return likely(words.filter((word) => reads(word))) ?? null;
   }
-  function adjectiveOf(
-    { name, adjectives: all }: Noun,
-    fits: (adjective: string) => boolean,
-  ): string | undefined {
-    const has = adjectives.get(name) ?? [];
-    const free = all.filter((word) => !/est$/.test(word) && mayAlsoBe(word, has) && fits(word));
+  /** The same each time it is asked for: a way to say a beat that is not taken uses up none. */
+  function adjectiveOf({ name, adjectives: all }: Noun, isAlone: boolean): string | undefined {
+    const key = `${isAlone} ${name}`;
+    if (adjectives.has(key)) return adjectives.get(key);
+    const other = adjectives.get(`${!isAlone} ${name}`);
+    const free = all.filter(
+      (word) =>
+        !/est$/.test(word) &&
+        (timesSaid.get(word) ?? 0) < MOST_OF_ONE &&
+        (other === undefined || mayAlsoBe(word, other)) &&
+        (!isAlone || canStandAlone(word)),
+    );
     const focused = free.filter(practises);
     const from = focused.length > 0 ? focused : free;
     const chosen = from[picker.below(from.length)];
-    if (chosen !== undefined) adjectives.set(name, [...has, chosen]);
+    adjectives.set(key, chosen);
+    if (chosen !== undefined) timesSaid.set(chosen, (timesSaid.get(chosen) ?? 0) + 1);
     return chosen;
   }
 }
+
+/** Things of one story that may have the same adjective. */
+const MOST_OF_ONE = 2;
 
 function articleOf(said: string): string {
   return /^(?:[aeio]|u(?!ni|se))/.test(said) ? 'an' : 'a';
