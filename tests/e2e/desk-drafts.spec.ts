@@ -82,7 +82,7 @@ describe('rewriting', () => {
 
   test('of one sentence takes the one the cursor is in', async () => {
     const desk = await openDesk({ state: 'available', answers: [answer('Nobody saw the ship.')] });
-    await put(desk, text);
+    await put(desk, `# Late\n${text}`);
     expect(await desk.getByRole('button', { name: 'Rewrite sentence' }).isDisabled()).toBe(true);
     await desk.locator('.desk-beyond', { hasText: 'observed' }).click();
     await desk.getByRole('button', { name: 'Rewrite sentence' }).click();
