@@ -33,6 +33,7 @@ export { tallyText, vet, type WordCounts } from './standing/vet.ts';
 export { standsBeforeName } from './text/abbreviations.ts';
 export { cutText } from './text/cut-text.ts';
 export { findSentences } from './text/find-sentences.ts';
+export { isGrammarWord } from './text/is-grammar-word.ts';
 export { settleCapital, settleCounts } from './text/settle-capitals.ts';
 export { tokenize } from './text/tokenize.ts';
 export { type Analyzer, createAnalyzer } from './word/create-analyzer.ts';

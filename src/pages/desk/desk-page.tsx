@@ -44,7 +44,11 @@ export function DeskPage() {
                 }
               />
             ) : taking === null ? (
-              <IntakeView onNote={(id, says) => setNote({ id, says })} />
+              <IntakeView
+                groups={groups}
+                sequences={sequences}
+                onNote={(id, says) => setNote({ id, says })}
+              />
             ) : (
               <TakeView {...taking} onNote={(id, says) => setNote({ id, says })} />
             )}

@@ -1,4 +1,6 @@
 import { useState } from 'preact/hooks';
+import type { Groups } from '../../host/store/groups-store.ts';
+import type { Sequences } from '../../host/store/sequences-store.ts';
 import { typedStore } from '../../host/store/typed-store.ts';
 import { addPassage } from '../../passage/add-passage.ts';
 import { ChapterChoice } from '../../passage/files/chapter-choice.tsx';
@@ -11,15 +13,18 @@ import type { FoundText } from '../../passage/found-text.ts';
 import { FileDrop } from '../../ui/file-drop.tsx';
 import { useTyped } from '../../ui/use-typed.ts';
 import { say } from '../../wording/say.ts';
+import { BeginView } from './begin-view.tsx';
 import { noteSaved, openPassage } from './use-desk.ts';
 
 interface IntakeViewProps {
+  readonly groups: Groups;
+  readonly sequences: Sequences;
   /** Something the teacher should know of what was opened. */
   readonly onNote: (id: string, says: string) => void;
 }
 
 /** How a text is put on the desk: pasted, from a file, or written here. */
-export function IntakeView({ onNote }: IntakeViewProps) {
+export function IntakeView({ groups, sequences, onNote }: IntakeViewProps) {
   const { typed, type: setText, done } = useTyped(typedStore, 'desk');
   const text = typed ?? '';
   const [fault, setFault] = useState<string | null>(null);
@@ -97,6 +102,11 @@ export function IntakeView({ onNote }: IntakeViewProps) {
           {say(text.trim() === '' ? 'desk.beginEmpty' : 'desk.putItOnTheDesk')}
         </button>
       </section>
+      <BeginView
+        groups={groups}
+        sequences={sequences}
+        onBegun={async (found, says) => onNote(await take(found), says)}
+      />
       <section class="part" aria-labelledby="file-title">
         <h2 id="file-title">{say('desk.openAFile')}</h2>
         <FileDrop

@@ -27,6 +27,7 @@ import {
   writeText,
 } from './passage-state.ts';
 import { PlanView } from './plan/plan-view.tsx';
+import { RewriteView } from './rewrite/rewrite-view.tsx';
 import { SourceFields } from './source-fields.tsx';
 import { StoryWords } from './story-words.tsx';
 import { noteSaved, openPassage, type WantedSwap } from './use-desk.ts';
@@ -165,6 +166,13 @@ export function PassageView({ id, groups, sequences, swap, onParted }: PassageVi
               storyWords={storyWords}
               onEdit={(edits) => editor.current?.edit(edits)}
               onStoryWords={teach}
+            />
+          )}
+          {judge && engine && shade && !hasBeside && (
+            <RewriteView
+              {...{ text, shade, judge, engine, longest, word }}
+              preTeach={storyWords}
+              onEdit={(edits) => editor.current?.edit(edits)}
             />
           )}
           <LongSentences text={text} longest={longest} onChange={(most) => look({ longest: most })} />

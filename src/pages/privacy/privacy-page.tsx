@@ -11,6 +11,7 @@ export function PrivacyPage() {
       <p>{say('privacy.copies')}</p>
       <p>{say('privacy.files')}</p>
       <p>{say('privacy.whatPagesSee')}</p>
+      <p>{say('privacy.model')}</p>
       <p>
         <a class="plain" href="/NOTICE.txt">
           {say('privacy.licences')}

@@ -132,6 +132,44 @@ export const desk = {
   aboutBetts:
     'E. A. Betts, Foundations of Reading Instruction (1946): children read with help when they know 95 of 100 words, and alone when they know 99. Wordreach only estimates which words can be decoded.',
 
+  rewriteWithModel: 'Rewrite with the browser’s model',
+  aboutModel:
+    'The language model of this browser runs on this computer. Nothing you write is sent anywhere. Wordreach checks each rewriting. A rewriting is shown only if it is more readable and keeps every name, number and “not”. Read it before you use it.',
+  noModelHere: 'This browser has no language model of its own. Everything else works without it.',
+  modelToDownload:
+    'The browser downloads its language model first: once, and several gigabytes. It stays on this computer.',
+  rewriteSentence: 'Rewrite sentence',
+  rewriteForGroup: 'Rewrite for this group',
+  putCursor: 'To rewrite one sentence, put the cursor on a word in it.',
+  downloadingModel: 'Downloading the language model: {percent}%',
+  downloadingModelOf: 'Downloading the language model: {percent}% of {size} MB',
+  rewriting: 'Rewriting sentence {number} of {all}…',
+  cancelRewriting: 'Cancel',
+  noRewriting: 'No rewriting was found that is more readable and keeps the meaning.',
+  nothingToRewrite: 'The group can read every sentence already.',
+  rewritten: {
+    one: 'There are rewritings for 1 sentence.',
+    other: 'There are rewritings for {count} sentences.',
+  },
+  useRewriting: 'Use this',
+  dismissRewriting: 'Keep the sentence',
+  rewritingOf: 'Rewritings of “{sentence}”',
+
+  beginAPassage: 'Begin a passage',
+  aboutBeginning:
+    'Wordreach writes a short text that {group} can read: two people, one place, a small story. It is a draft. Edit it before you use it.',
+  topicWords: 'Words to use, if they fit',
+  topicExample: 'crab, net, dock',
+  beginning: 'Writing the draft…',
+  isADraft: {
+    one: 'This is a draft made from sentence frames; 1 word in it practises this step. Edit it before you use it.',
+    other:
+      'This is a draft made from sentence frames; {count} words in it practise this step. Edit it before you use it.',
+  },
+  wordsNotUsed: 'Not used: {words}. The group cannot read them yet, or they fit no place in the story.',
+  tooLittleKnown: '{group} can read too few words for a passage yet. Try again some steps later.',
+  draftFailed: 'The draft could not be written because of a fault in Wordreach: {why} Reload this page.',
+
   // What the field says itself, in the words of its library (`desk/editor-phrases.ts`).
   find: 'Find',
   replaceWith: 'Replace',

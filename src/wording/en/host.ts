@@ -56,6 +56,15 @@ export const host = {
     'A passage is not shown, because it is damaged or from a later version of Wordreach. It is kept. Update the extension to use it.',
   shelfTextUnread:
     'A text of the shelf is not shown, because it is damaged or from a later version of Wordreach. It is kept. Update the extension to use it.',
+  noModel: 'This browser has no language model of its own.',
+  modelFull:
+    'This sentence is too long for the browser’s language model. Make two sentences of it, then try again.',
+  modelLanguage: 'The browser’s language model does not know English. Everything else works without it.',
+  modelNotAllowed:
+    'The browser does not allow its language model here. Allow it in the browser’s settings, then try again.',
+  modelNotDownloaded:
+    'The browser could not download its language model. Check the connection and the free disk space, then try again.',
+  modelFailed: 'The browser’s language model gave an error ({why}). Your text is unchanged. Try again.',
   storageFull:
     'This was not saved: the browser’s storage for Wordreach is full. Save your groups to a file, then delete sequences you no longer use.',
   storageUnread:

@@ -11,5 +11,7 @@ export const privacy = {
     'Files for sharing hold no names unless you include them. The file from “Save everything” holds all names, so do not share it.',
   whatPagesSee:
     'A script on a page you check could see which of its words are marked, in four kinds. It cannot see your group, the taught patterns or the panel.',
+  model:
+    'If your browser has a language model of its own and you ask for rewritings of a passage, its sentences go to that model on this computer and nowhere else. The browser may download the model first; your text is not part of that.',
   licences: 'Whose work is in Wordreach, and under which licences',
 } as const;

@@ -138,6 +138,45 @@ export const desk: Translated<typeof english> = {
   aboutBetts:
     'E. A. Betts, Foundations of Reading Instruction (1946): los niños leen con ayuda cuando conocen 95 de cada 100 palabras, y sin ayuda cuando conocen 99. Wordreach solo estima qué palabras se pueden decodificar.',
 
+  rewriteWithModel: 'Reescribir con el modelo del navegador',
+  aboutModel:
+    'El modelo de lenguaje de este navegador funciona en este equipo. Nada de lo que escribe se envía a ningún sitio. Wordreach comprueba cada reescritura y muestra solo las que son más legibles y conservan todos los nombres, los números y las negaciones. Lea cada una antes de usarla.',
+  noModelHere: 'Este navegador no tiene un modelo de lenguaje propio. Todo lo demás funciona sin él.',
+  modelToDownload:
+    'El navegador descarga antes su modelo de lenguaje: una sola vez, y varios gigabytes. Se queda en este equipo.',
+  rewriteSentence: 'Reescribir la oración',
+  rewriteForGroup: 'Reescribir para este grupo',
+  putCursor: 'Para reescribir una sola oración, ponga el cursor en una de sus palabras.',
+  downloadingModel: 'Descargando el modelo de lenguaje: {percent} %',
+  downloadingModelOf: 'Descargando el modelo de lenguaje: {percent} % de {size} MB',
+  rewriting: 'Reescribiendo la oración {number} de {all}…',
+  cancelRewriting: 'Cancelar',
+  noRewriting: 'No se encontró ninguna reescritura que sea más legible y conserve el sentido.',
+  nothingToRewrite: 'El grupo ya puede leer todas las oraciones.',
+  rewritten: {
+    one: 'Hay reescrituras para 1 oración.',
+    other: 'Hay reescrituras para {count} oraciones.',
+  },
+  useRewriting: 'Usar esta',
+  dismissRewriting: 'Dejar la oración',
+  rewritingOf: 'Reescrituras de «{sentence}»',
+
+  beginAPassage: 'Empezar un pasaje',
+  aboutBeginning:
+    'Wordreach escribe un texto breve que {group} puede leer: dos personas, un lugar y una pequeña historia. Es un borrador. Corríjalo antes de usarlo.',
+  topicWords: 'Palabras que usar, si encajan',
+  topicExample: 'crab, net, dock',
+  beginning: 'Escribiendo el borrador…',
+  isADraft: {
+    one: 'Es un borrador hecho con modelos de oraciones; 1 palabra practica este paso. Corríjalo antes de usarlo.',
+    other:
+      'Es un borrador hecho con modelos de oraciones; {count} palabras practican este paso. Corríjalo antes de usarlo.',
+  },
+  wordsNotUsed: 'No se usaron: {words}. El grupo aún no puede leerlas, o no encajan en la historia.',
+  tooLittleKnown:
+    '{group} puede leer aún muy pocas palabras para un pasaje. Inténtelo de nuevo unos pasos después.',
+  draftFailed: 'No se pudo escribir el borrador por un fallo de Wordreach: {why} Recargue esta página.',
+
   // What the field says itself, in the words of its library (`desk/editor-phrases.ts`).
   find: 'Buscar',
   replaceWith: 'Reemplazar por',

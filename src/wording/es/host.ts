@@ -62,6 +62,16 @@ export const host: Translated<typeof english> = {
     'Un pasaje no se muestra porque está dañado o es de una versión posterior de Wordreach. Se conserva. Actualice la extensión para usarlo.',
   shelfTextUnread:
     'Un texto de la estantería no se muestra porque está dañado o es de una versión posterior de Wordreach. Se conserva. Actualice la extensión para usarlo.',
+  noModel: 'Este navegador no tiene un modelo de lenguaje propio.',
+  modelFull:
+    'Esta oración es demasiado larga para el modelo de lenguaje del navegador. Divídala en dos e inténtelo de nuevo.',
+  modelLanguage: 'El modelo de lenguaje del navegador no sabe inglés. Todo lo demás funciona sin él.',
+  modelNotAllowed:
+    'El navegador no permite aquí su modelo de lenguaje. Permítalo en los ajustes del navegador e inténtelo de nuevo.',
+  modelNotDownloaded:
+    'El navegador no pudo descargar su modelo de lenguaje. Compruebe la conexión y el espacio en disco e inténtelo de nuevo.',
+  modelFailed:
+    'El modelo de lenguaje del navegador dio un error ({why}). Su texto no ha cambiado. Inténtelo de nuevo.',
   storageFull:
     'No se guardó: el almacenamiento del navegador para Wordreach está lleno. Guarde sus grupos en un archivo y borre las secuencias que ya no use.',
   storageUnread:

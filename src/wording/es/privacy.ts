@@ -14,5 +14,7 @@ export const privacy: Translated<typeof english> = {
     'Los archivos para compartir no llevan nombres, salvo que usted los incluya. El archivo de «Guardarlo todo» lleva todos los nombres, así que no lo comparta.',
   whatPagesSee:
     'Un programa de la página que revisa podría ver cuáles de sus palabras están marcadas, en cuatro clases. No puede ver su grupo, ni los patrones enseñados, ni el panel.',
+  model:
+    'Si su navegador tiene un modelo de lenguaje propio y usted pide reescrituras de un pasaje, sus oraciones van a ese modelo en este equipo y a ningún otro sitio. Puede que el navegador descargue antes el modelo; su texto no forma parte de eso.',
   licences: 'De quién es el trabajo que contiene Wordreach, y con qué licencias (en inglés)',
 };

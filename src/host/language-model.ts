@@ -1,0 +1,116 @@
+/// <reference types="dom-chromium-ai" />
+import { say } from '../wording/say.ts';
+
+/**
+ * The language model of the browser itself: the Prompt API (webmachinelearning.github.io/prompt-api), which runs on this machine. The
+ * only file that knows it. `none`: the browser offers no such interface.
+ */
+export type ModelState = 'none' | 'unavailable' | 'downloadable' | 'downloading' | 'available';
+
+/** A model that is ready. */
+export interface BrowserModel {
+  /** Its answer to a text, which the schema is asked to shape. Rejects with `ModelFault`, or the reason of the signal. */
+  ask(text: string, schema: Record<string, unknown>, signal: AbortSignal): Promise<string>;
+  /** Lets it go; what is asked still is aborted. */
+  close(): void;
+}
+
+/** The model could not be had, or did not answer; the message is one sentence with the next step. */
+export class ModelFault extends Error {
+  override name = 'ModelFault';
+}
+
+/** How far a download is, 0 to 1; `bytes` where the browser says how much it is. */
+export interface Download {
+  readonly share: number;
+  readonly bytes: number | null;
+}
+
+const LANGUAGES = { expectedInputs: [text('en')], expectedOutputs: [text('en')] };
+
+function text(language: string): LanguageModelExpected {
+  return { type: 'text', languages: [language] };
+}
+
+/** Whether there is a model, and whether the browser has to download it first. Never rejects. */
+export async function findModelState(): Promise<ModelState> {
+  if (typeof LanguageModel === 'undefined') return 'none';
+  try {
+    const state: string = await LanguageModel.availability(LANGUAGES);
+    return /^(?:downloadable|downloading|available)$/.test(state) ? (state as ModelState) : 'unavailable';
+  } catch {
+    return 'unavailable';
+  }
+}
+
+/**
+ * Opens the model; the browser downloads it first where it has to, and asks for a press of the teacher's before it does. Rejects
+ * with `ModelFault`, or the reason of the signal.
+ */
+export async function openModel(
+  instructions: string,
+  onDownload: (download: Download) => void,
+  signal: AbortSignal,
+): Promise<BrowserModel> {
+  if (typeof LanguageModel === 'undefined') throw new ModelFault(say('host.noModel'));
+  const session = await faulty(
+    () =>
+      LanguageModel.create({
+        ...LANGUAGES,
+        initialPrompts: [{ role: 'system', content: instructions }],
+        monitor: (monitor) =>
+          monitor.addEventListener('downloadprogress', ({ loaded, total }) => {
+            // The share alone is told today, as a part of 1; a browser that tells bytes is read too.
+            if (total > 0)
+              onDownload({ share: Math.min(1, loaded / total), bytes: total > 1 ? total : null });
+          }),
+        signal,
+      }),
+    signal,
+  );
+  const close = (): void => void session.destroy();
+  signal.addEventListener('abort', close, { once: true });
+  return {
+    close,
+    async ask(question, schema, asked) {
+      // Each question is asked of a copy, so that the ones before do not fill what the model can hold.
+      const copy = await faulty(() => session.clone({ signal: asked }), asked);
+      try {
+        return await faulty(
+          () => copy.prompt(question, { responseConstraint: schema, signal: asked }),
+          asked,
+        );
+      } finally {
+        copy.destroy();
+      }
+    },
+  };
+}
+
+/** What the model does, given up at once when the signal says so, whether the model listens to it or not. */
+async function faulty<T>(start: () => Promise<T>, signal: AbortSignal): Promise<T> {
+  signal.throwIfAborted();
+  let abort = (): void => undefined;
+  const aborted = new Promise<never>((_, reject) => {
+    abort = () => reject(signal.reason);
+    signal.addEventListener('abort', abort, { once: true });
+  });
+  try {
+    return await Promise.race([start(), aborted]);
+  } catch (error) {
+    if (signal.aborted) throw signal.reason;
+    throw new ModelFault(explain(error), { cause: error });
+  } finally {
+    signal.removeEventListener('abort', abort);
+  }
+}
+
+/** The names are those of the interface's own faults. */
+function explain(error: unknown): string {
+  const name = error instanceof Error || error instanceof DOMException ? error.name : '';
+  if (name === 'QuotaExceededError') return say('host.modelFull');
+  if (name === 'NotSupportedError') return say('host.modelLanguage');
+  if (name === 'NotAllowedError') return say('host.modelNotAllowed');
+  if (name === 'NetworkError') return say('host.modelNotDownloaded');
+  return say('host.modelFailed', { why: error instanceof Error ? error.message : String(error) });
+}

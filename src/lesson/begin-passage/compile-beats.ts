@@ -1,0 +1,61 @@
+import type { Plot } from './plots.ts';
+
+/** Who or what is somewhere: `moves` goes there with the beat, else it is there already. */
+export interface Fact {
+  readonly who: string;
+  readonly moves: boolean;
+  readonly where: string;
+}
+
+/** A piece of what is said: words as they are, or a place for some. */
+export type BeatPiece = string | { readonly slot: string };
+
+export type Way = readonly BeatPiece[];
+
+export interface Beat {
+  readonly isOptional: boolean;
+  readonly beginsParagraph: boolean;
+  /** Ways to say it, and those that do where none of them can be read. */
+  readonly ways: readonly Way[];
+  readonly spare: readonly Way[];
+  readonly facts: readonly Fact[];
+}
+
+/** Reads the beats of a plot. */
+export function compileBeats({ beats }: Plot): Beat[] {
+  return beats
+    .split('\n')
+    .map((line) => line.trim())
+    .filter((line) => line !== '')
+    .map((line) => {
+      const [, signs = '', all = '', facts = ''] = /^([¶? ]*)(.*?)(?:\[(.*)\])?$/.exec(line)!;
+      const [said = '', spare = ''] = all.split(' // ');
+      return {
+        isOptional: signs.includes('?'),
+        beginsParagraph: signs.includes('¶'),
+        ways: waysOf(said),
+        spare: waysOf(spare),
+        facts: facts.split(' ').filter(Boolean).flatMap(factsOf),
+      };
+    });
+}
+
+function waysOf(said: string): Way[] {
+  return said
+    .split(' / ')
+    .map((way) => piecesOf(way.trim()))
+    .filter((pieces) => pieces.length > 0);
+}
+
+/** The words of a way and its slots. */
+export function piecesOf(way: string): BeatPiece[] {
+  return way
+    .split(/(\{[^}]*\})/)
+    .filter((piece) => piece !== '')
+    .map((piece) => (piece.startsWith('{') ? { slot: piece.slice(1, -1) } : piece));
+}
+
+function factsOf(fact: string): Fact[] {
+  const [, names = '', sign, where = ''] = /^(.*?)([>@])(.*)$/.exec(fact) ?? [];
+  return names.split(',').map((who) => ({ who, moves: sign === '>', where }));
+}

@@ -1,0 +1,1 @@
+export { type BegunPassage, beginPassage, type PassageWish } from './begin-passage.ts';

@@ -1,0 +1,73 @@
+import { useState } from 'preact/hooks';
+import { findGroup, type Groups } from '../../host/store/groups-store.ts';
+import { findSequence, type Sequences } from '../../host/store/sequences-store.ts';
+import type { FoundText } from '../../passage/found-text.ts';
+import { sayList } from '../../ui/say-list.ts';
+import { say } from '../../wording/say.ts';
+
+interface BeginViewProps {
+  readonly groups: Groups;
+  readonly sequences: Sequences;
+  /** A draft was written; `says` what the teacher should know of it. */
+  readonly onBegun: (draft: FoundText, says: string) => Promise<void>;
+}
+
+/** Versions are drawn from so many, so that a press gives another draft. */
+const VERSIONS = 1_000_000;
+
+/** Writes a draft for the chosen group from the frames of the lesson's sentences. */
+export function BeginView({ groups, sequences, onBegun }: BeginViewProps) {
+  const [topic, setTopic] = useState('');
+  const [isWriting, setIsWriting] = useState(false);
+  const [fault, setFault] = useState<string | null>(null);
+  const group = findGroup(groups, groups.chosen);
+  if (!group) return null;
+
+  const begin = async (): Promise<void> => {
+    setFault(null);
+    setIsWriting(true);
+    try {
+      // The grammar is loaded when it is first asked for.
+      const { beginDraft } = await import('./begin-draft.ts');
+      const words = topic.toLowerCase().match(/[\p{L}'’-]+/gu) ?? [];
+      const version = Math.floor(Math.random() * VERSIONS);
+      const draft = await beginDraft(group, findSequence(sequences, group.sequence), words, version);
+      if (!draft) return setFault(say('desk.tooLittleKnown', { group: group.name }));
+      const unused = [...new Set(words)].filter((word) => !draft.used.includes(word));
+      const says = [
+        say('desk.isADraft', { count: draft.practised }),
+        ...(unused.length > 0 ? [say('desk.wordsNotUsed', { words: sayList(unused) })] : []),
+      ];
+      await onBegun({ title: draft.title, text: draft.text }, says.join(' '));
+    } catch (error) {
+      setFault(say('desk.draftFailed', { why: error instanceof Error ? error.message : String(error) }));
+    } finally {
+      setIsWriting(false);
+    }
+  };
+  return (
+    <section class="part" aria-labelledby="begin-title">
+      <h2 id="begin-title">{say('desk.beginAPassage')}</h2>
+      <p class="quiet">{say('desk.aboutBeginning', { group: group.name })}</p>
+      <div class="picker">
+        <label for="begin-topic">{say('desk.topicWords')}</label>
+        <input
+          id="begin-topic"
+          class="field"
+          value={topic}
+          placeholder={say('desk.topicExample')}
+          lang="en"
+          dir="ltr"
+          onInput={(event) => setTopic(event.currentTarget.value)}
+        />
+      </div>
+      <button type="button" class="action" disabled={isWriting} onClick={() => void begin()}>
+        {say('desk.beginAPassage')}
+      </button>
+      <div aria-live="polite">
+        {isWriting && <p class="note">{say('desk.beginning')}</p>}
+        {fault !== null && <p class="note note-wrong">{fault}</p>}
+      </div>
+    </section>
+  );
+}

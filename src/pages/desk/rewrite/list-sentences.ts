@@ -1,0 +1,40 @@
+import { findSentences } from '../../../passage/find-sentences.ts';
+
+/** A sentence of a passage by its place in the whole text, with those beside it. */
+export interface PlacedSentence {
+  readonly from: number;
+  readonly to: number;
+  readonly text: string;
+  readonly before: string;
+  readonly after: string;
+}
+
+/** The sentences of a passage that may be rewritten: all but headings. */
+export function listSentences(text: string): PlacedSentence[] {
+  const placed: { from: number; to: number; text: string; isHeading: boolean }[] = [];
+  let lineStart = 0;
+  for (const line of text.split('\n')) {
+    const isHeading = /^#{1,3} /.test(line);
+    const sign = /^- /.test(line) ? 2 : 0;
+    for (const { start, end } of findSentences(line.slice(sign))) {
+      const from = lineStart + sign + start;
+      const to = lineStart + sign + end;
+      placed.push({ from, to, text: text.slice(from, to), isHeading });
+    }
+    lineStart += line.length + 1;
+  }
+  return placed.flatMap(({ isHeading, ...sentence }, i) =>
+    isHeading || sentence.text.trim() === ''
+      ? []
+      : [{ ...sentence, before: placed[i - 1]?.text ?? '', after: placed[i + 1]?.text ?? '' }],
+  );
+}
+
+/** Where a sentence is now: at its old place or nearest to it, since the text may have changed; null where it is gone. */
+export function findAgain(text: string, { from, text: sentence }: PlacedSentence): number | null {
+  if (text.startsWith(sentence, from)) return from;
+  const after = text.indexOf(sentence, from);
+  const before = text.lastIndexOf(sentence, from);
+  if (after < 0 || before < 0) return Math.max(after, before) < 0 ? null : Math.max(after, before);
+  return after - from < from - before ? after : before;
+}

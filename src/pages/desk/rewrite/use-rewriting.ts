@@ -1,0 +1,116 @@
+import { useEffect, useRef, useState } from 'preact/hooks';
+import type { Analyzer, Judge } from '../../../analyze/index.ts';
+import { loadSwapper } from '../../../host/data/load-swapper.ts';
+import { type Download, findModelState, type ModelState, openModel } from '../../../host/language-model.ts';
+import type { ShadedLine } from '../../../passage/shade-line.ts';
+import { findNames, INSTRUCTIONS, type JudgedCandidate, rewriteSentence } from '../../../rewrite/index.ts';
+import type { PlacedSentence } from './list-sentences.ts';
+import { makeTools } from './make-tools.ts';
+
+/** A sentence with rewritings to choose from, best first. */
+export interface Rewritten {
+  readonly sentence: PlacedSentence;
+  readonly candidates: readonly JudgedCandidate[];
+}
+
+/** What the rewriting is at. */
+export interface Rewriting {
+  /** Null until the browser was asked. */
+  readonly model: ModelState | null;
+  readonly working: { readonly number: number; readonly all: number } | null;
+  readonly download: Download | null;
+  readonly found: readonly Rewritten[];
+  /** It was asked for and has ended. */
+  readonly isDone: boolean;
+  /** How many sentences were to be rewritten. */
+  readonly asked: number;
+  readonly fault: string | null;
+}
+
+export interface RewriteInput {
+  readonly text: string;
+  readonly shade: (line: string) => ShadedLine;
+  readonly judge: Judge;
+  readonly engine: Analyzer;
+  readonly preTeach: readonly string[];
+  /** Words in a sentence at most; null for no limit. */
+  readonly longest: number | null;
+}
+
+/** Longer sentences are for nobody who is learning to read; our own figure. */
+const LONGEST = 15;
+
+const NOTHING: Rewriting = {
+  model: null,
+  working: null,
+  download: null,
+  found: [],
+  isDone: false,
+  asked: 0,
+  fault: null,
+};
+
+/** Rewrites sentences with the browser's own model, one after the other; what was found before a fault or a cancel stays. */
+export function useRewriting(input: RewriteInput): {
+  readonly rewriting: Rewriting;
+  readonly look: () => void;
+  readonly start: (sentences: readonly PlacedSentence[]) => Promise<void>;
+  readonly cancel: () => void;
+  readonly remove: (rewritten: Rewritten) => void;
+} {
+  const [rewriting, setRewriting] = useState(NOTHING);
+  const running = useRef<AbortController | null>(null);
+  const set = (change: Partial<Rewriting>): void => setRewriting((now) => ({ ...now, ...change }));
+  useEffect(() => () => running.current?.abort(), []);
+
+  const start = async (sentences: readonly PlacedSentence[]): Promise<void> => {
+    running.current?.abort();
+    if (sentences.length === 0) return set({ found: [], isDone: true, asked: 0, fault: null });
+    const controller = new AbortController();
+    running.current = controller;
+    const { signal } = controller;
+    const { text, shade, judge, engine, preTeach, longest } = input;
+    const all = sentences.length;
+    set({ working: { number: 1, all }, asked: all, found: [], isDone: false, fault: null, download: null });
+    try {
+      // The press that asked for it is what lets the browser download: the model is opened before anything is waited for.
+      const opening = openModel(INSTRUCTIONS, (download) => !signal.aborted && set({ download }), signal);
+      opening.catch(() => undefined);
+      const tools = makeTools(shade, judge, engine, await loadSwapper(), preTeach);
+      const model = await opening;
+      set({ model: 'available', download: null });
+      const names = findNames(text);
+      for (const [i, sentence] of sentences.entries()) {
+        set({ working: { number: i + 1, all } });
+        const task = {
+          sentence: sentence.text,
+          before: sentence.before,
+          after: sentence.after,
+          names,
+          preTeach,
+          longest: longest ?? LONGEST,
+        };
+        const candidates = await rewriteSentence(task, tools, model.ask, signal);
+        if (candidates.length === 0) continue;
+        setRewriting((now) => ({ ...now, found: [...now.found, { sentence, candidates }] }));
+      }
+      model.close();
+      set({ isDone: true });
+    } catch (error) {
+      if (!signal.aborted) set({ fault: error instanceof Error ? error.message : String(error) });
+    } finally {
+      if (running.current === controller) {
+        running.current = null;
+        set({ working: null, download: null });
+      }
+      controller.abort();
+    }
+  };
+  return {
+    rewriting,
+    look: () => void findModelState().then((model) => set({ model })),
+    start,
+    cancel: () => running.current?.abort(),
+    remove: (gone) => setRewriting((now) => ({ ...now, found: now.found.filter((each) => each !== gone) })),
+  };
+}

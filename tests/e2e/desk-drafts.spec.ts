@@ -1,0 +1,128 @@
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { axeFaults } from './axe-faults.ts';
+import { startBrowser, type TestBrowser } from './browser.ts';
+import { clearKept } from './clear-kept.ts';
+import { type StandIn, standIn } from './stand-in-model.ts';
+
+let browser: TestBrowser;
+
+beforeAll(async () => {
+  browser = await startBrowser();
+});
+afterAll(() => browser?.close());
+beforeEach(() => clearKept(browser));
+
+async function openDesk(model?: StandIn): Promise<Page> {
+  const page = await browser.context.newPage();
+  if (model) await standIn(page, model);
+  await page.goto(browser.inside('desk.html'));
+  return page;
+}
+
+async function put(desk: Page, text: string): Promise<void> {
+  await desk.getByLabel('Text', { exact: true }).fill(text);
+  await desk.getByRole('button', { name: 'Make a passage' }).click();
+  await desk.waitForSelector('.desk-beyond');
+  await desk.getByText('Rewrite with the browser’s model').click();
+}
+
+const words = async (desk: Page) => (await desk.locator('.cm-line').allTextContents()).join('\n');
+const answer = (...candidates: string[]): string => JSON.stringify({ candidates });
+
+async function expectSound(desk: Page): Promise<void> {
+  for (const colorScheme of ['light', 'dark'] as const) {
+    await desk.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
+    await desk.setViewportSize({ width: 360, height: 800 });
+    expect(await axeFaults(desk)).toEqual([]);
+    expect(await desk.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(360);
+  }
+  await desk.setViewportSize({ width: 1280, height: 900 });
+}
+
+const text = 'Bram purchased a lantern and went to the shed.\nNobody observed the ferry.';
+
+describe('rewriting', () => {
+  test('this browser has the interface and no model: the desk says so in one line', async () => {
+    const desk = await openDesk();
+    const state = await desk.evaluate(() =>
+      typeof LanguageModel === 'undefined' ? 'none' : LanguageModel.availability(),
+    );
+    expect(state).toBe('unavailable');
+    await put(desk, text);
+    await desk.getByText('This browser has no language model of its own.').waitFor();
+    expect(await desk.getByRole('button', { name: 'Rewrite for this group' }).count()).toBe(0);
+    await expectSound(desk);
+  });
+
+  test('shows what passes and nothing else, and changes the text when one is chosen', async () => {
+    const desk = await openDesk({
+      state: 'available',
+      answers: [
+        answer(
+          'Bram got a lamp and went to the shed.',
+          'Bram got a lamp and went to the shed.<img src=x>',
+          'Otto got 5 lamps and went to the shed.',
+        ),
+        'I cannot do that.',
+      ],
+    });
+    await put(desk, text);
+    await desk.getByRole('button', { name: 'Rewrite for this group' }).click();
+    await desk.getByText('There are rewritings for 1 sentence.').waitFor();
+    expect(await desk.locator('.rewritten-text').allTextContents()).toEqual([
+      'Bram got a lamp and went to the shed.',
+    ]);
+    await expectSound(desk);
+    await desk.getByRole('button', { name: 'Use this' }).click();
+    await expect.poll(() => words(desk)).toContain('Bram got a lamp and went to the shed.\nNobody');
+    await desk.keyboard.press('Control+z');
+    await expect.poll(() => words(desk)).toContain('Bram purchased a lantern');
+  });
+
+  test('of one sentence takes the one the cursor is in', async () => {
+    const desk = await openDesk({ state: 'available', answers: [answer('Nobody saw the ship.')] });
+    await put(desk, `# Late\n${text}`);
+    expect(await desk.getByRole('button', { name: 'Rewrite sentence' }).isDisabled()).toBe(true);
+    await desk.locator('.desk-beyond', { hasText: 'observed' }).click();
+    await desk.getByRole('button', { name: 'Rewrite sentence' }).click();
+    await desk.getByRole('region', { name: 'Rewritings of “Nobody observed the ferry.”' }).waitFor();
+  });
+
+  test('says how far a download is, and can be cancelled while the model never answers', async () => {
+    const desk = await openDesk({
+      state: 'downloadable',
+      answers: ['never'],
+      download: [0.4],
+      neverLoads: true,
+    });
+    await put(desk, text);
+    await desk.getByText('several gigabytes').waitFor();
+    await desk.getByRole('button', { name: 'Rewrite for this group' }).click();
+    await desk.getByText('Downloading the language model: 40%').waitFor();
+    await desk.getByRole('button', { name: 'Cancel' }).click();
+    await expect
+      .poll(() => desk.getByRole('button', { name: 'Rewrite for this group' }).isEnabled())
+      .toBe(true);
+
+    const silent = await openDesk({ state: 'available', answers: ['never'] });
+    await put(silent, text);
+    await silent.getByRole('button', { name: 'Rewrite for this group' }).click();
+    await silent.getByText('Rewriting sentence 1 of 2…').waitFor();
+    await silent.getByRole('button', { name: 'Cancel' }).click();
+    await expect.poll(() => silent.getByText('Rewriting sentence 1 of 2…').count()).toBe(0);
+    expect(await words(silent)).toBe(text);
+  });
+});
+
+test('a passage is begun for the group: a draft it can read, which says that it is one', async () => {
+  const desk = await openDesk();
+  await desk.getByLabel('Words to use, if they fit').fill('crab, lighthouse');
+  await expectSound(desk);
+  await desk.getByRole('button', { name: 'Begin a passage' }).click();
+  await desk.getByText('This is a draft made from sentence frames').waitFor();
+  await desk.getByText(/Not used: .*lighthouse/).waitFor();
+  await expect.poll(async () => (await words(desk)).split(/\s+/).length).toBeGreaterThanOrEqual(60);
+  await desk.waitForSelector('.reach-figure');
+  expect(await desk.locator('.desk-beyond').count()).toBe(0);
+});

@@ -1,0 +1,81 @@
+/// <reference types="dom-chromium-ai" />
+
+/** What the stand-in for the browser's language model does. */
+interface FakeModel {
+  readonly state?: Availability;
+  readonly availabilityFault?: Error;
+  readonly createFault?: Error;
+  readonly promptFault?: Error;
+  readonly neverCreates?: boolean;
+  readonly neverAnswers?: boolean;
+  /** `loaded` and `total` of each event of its download. */
+  readonly download?: readonly (readonly [number, number])[];
+  /** One after the other, the last again and again. */
+  readonly answers?: readonly string[];
+}
+
+let now: FakeModel = {};
+
+/** A stand-in after the published interface of the Prompt API (webmachinelearning.github.io/prompt-api), by its types. */
+export class FakeLanguageModel extends EventTarget {
+  static asked: unknown;
+  static readonly prompts: [unknown, unknown][] = [];
+  /** Sessions that nobody has destroyed yet. */
+  static open = 0;
+  #isOpen = true;
+
+  constructor() {
+    super();
+    FakeLanguageModel.open++;
+  }
+
+  static async availability(options: LanguageModelCreateCoreOptions): Promise<Availability> {
+    FakeLanguageModel.asked = options;
+    if (now.availabilityFault) throw now.availabilityFault;
+    return now.state ?? 'available';
+  }
+
+  static async create({ monitor, signal }: LanguageModelCreateOptions = {}): Promise<FakeLanguageModel> {
+    signal?.throwIfAborted();
+    const target = new EventTarget() as CreateMonitor;
+    monitor?.(target);
+    if (now.neverCreates) await new Promise(() => undefined);
+    for (const [loaded, total] of now.download ?? [])
+      target.dispatchEvent(Object.assign(new Event('downloadprogress'), { loaded, total }));
+    if (now.createFault) throw now.createFault;
+    return new FakeLanguageModel();
+  }
+
+  async clone(): Promise<FakeLanguageModel> {
+    return new FakeLanguageModel();
+  }
+
+  async prompt(
+    text: string,
+    { responseConstraint, signal }: LanguageModelPromptOptions = {},
+  ): Promise<string> {
+    signal?.throwIfAborted();
+    FakeLanguageModel.prompts.push([text, responseConstraint]);
+    if (now.neverAnswers) await new Promise(() => undefined);
+    if (now.promptFault) throw now.promptFault;
+    const answers = now.answers ?? [];
+    return answers[Math.min(FakeLanguageModel.prompts.length, answers.length) - 1] ?? '';
+  }
+
+  destroy(): void {
+    if (this.#isOpen) FakeLanguageModel.open--;
+    this.#isOpen = false;
+  }
+}
+
+/** Puts the stand-in where the browser has its model. */
+export function offerModel(model: FakeModel): void {
+  now = model;
+  FakeLanguageModel.prompts.length = 0;
+  FakeLanguageModel.open = 0;
+  Object.assign(globalThis, { LanguageModel: FakeLanguageModel });
+}
+
+export function takeModelAway(): void {
+  Reflect.deleteProperty(globalThis, 'LanguageModel');
+}
