@@ -3,6 +3,21 @@ import type { TextEdit } from '../passage-editor.ts';
 import type { PossibleChanges } from './list-changes.ts';
 import { type Change, type PlannedChange, planChanges } from './plan-changes.ts';
 
+/**
+ * A sentence of the passage written anew: by the rules that shorten, or by any other that offers texts. `addProposals`
+ * (`list-changes.ts`) makes changes of them, which are planned, shown and ticked like all others.
+ */
+export interface SentenceProposal {
+  /** Number of the sentence, as `PossibleChanges.sentences` has it. */
+  readonly sentence: number;
+  /** What is to take its place; several sentences are separated by a blank. */
+  readonly text: string;
+  /** What it is, as the teacher reads it. */
+  readonly what: string;
+  /** Ticked at once; else the teacher ticks it. */
+  readonly isSafe?: boolean;
+}
+
 /** What is asked of a plan, what was proposed for it, and what of that is ticked. */
 export interface PlanState {
   /** Reach that is wanted, in percent. */
