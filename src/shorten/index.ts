@@ -1,0 +1,3 @@
+export { createShortener, type Shortener } from './create-shortener.ts';
+export type { Shortening, ShortenOptions, Step } from './types.ts';
+export type { RuleName } from './types.ts';
