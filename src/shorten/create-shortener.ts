@@ -17,7 +17,7 @@ export interface Shortener {
 }
 
 /** So few words are no sentence to hand out. */
-const FEWEST = 3;
+const FEWEST = 4;
 /** So many words are left to a part. */
 const FEWEST_OF_PART = 3;
 
@@ -71,7 +71,7 @@ export function createShortener(table: SwapTable): Shortener {
       for (const rule of SPLIT_RULES) {
         for (const cut of rule.applies(words, sentence)) {
           const text = makeCut(sentence, cut, takesAn);
-          const at = sentence.slice(0, cut.start).trimEnd().length + 1;
+          const at = sentence.slice(0, cut.start).trimEnd().length + cut.put.lastIndexOf('. ') + 1;
           const [first, second] = [text.slice(0, at), text.slice(at).trim()];
           if (measure(first).words < FEWEST_OF_PART || measure(second).words < FEWEST_OF_PART) continue;
           if (measure(text).beyond > before.beyond || !keepsFacts(words.filter(isNoJoiner), read(text), false)) continue;

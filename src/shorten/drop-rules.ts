@@ -11,7 +11,12 @@ const MONTH =
 const WEEKDAY = /^(?:monday|tuesday|wednesday|thursday|friday|saturday|sunday)$/;
 const DEGREE = /^(?:very|extremely|quite|rather|incredibly|truly|really|particularly|especially|exceptionally|remarkably|highly|deeply|absolutely|completely|totally|utterly|entirely|perfectly|terribly|awfully)$/;
 
-const END = /^[.!?…]$/;
+/** Nouns that say little alone: a huge number, an amazing job. */
+const LIGHT =
+  /^(?:ones?|numbers?|amounts?|jobs?|deal|way|ways|thing|things|place|story|range|variety|kind|sort|portfolio|piece|sense|part|bit|shape|look|time|effort|degree|level|rate|example|area)$/;
+/** Small words that seldom belong to the verb before them. */
+const CLOSING = /^(?:during|after|before|throughout|amid|beneath|beside|alongside|behind|near|among|despite|outside)$/;
+const END = /^[.!?…”"]$/;
 
 /** Rules that take words out, the safest first. */
 export const DROP_RULES: readonly Rule[] = [
@@ -63,6 +68,8 @@ export const DROP_RULES: readonly Rule[] = [
         // A very old boat; the boat was extremely old, but not very much, nor so very.
         if (DEGREE.test(word.lower)) {
           if (before.kind === 'mark' || after.kind === 'mark') return [];
+          // Not a very nice day is no bad day.
+          if (words.slice(Math.max(0, i - 5), i).some(isNot)) return [];
           const isBound = /^(?:so|not|as|too|how|very|such|more|most|less|only|the|are|and|or)$/.test(before.lower) && before.lower !== 'the' && before.lower !== 'are';
           const isDegree = after.kind === 'adjective' && after.sure > 0.8 && after2?.kind !== 'mark';
           const isLast = after.kind === 'adjective' && after.sure > 0.8 && (after2?.kind === 'mark' || after2?.kind === 'preposition');
@@ -74,7 +81,8 @@ export const DROP_RULES: readonly Rule[] = [
           return [];
         if (/^(?:as|enough|and|or|but|than|that|for|to)$/.test(after.lower)) return [];
         // Bram suddenly ran; had slowly turned; was quickly seen.
-        const isVerbNext = after.kind === 'verb' && after.sure > 0.85 && after.form !== 'ing';
+        const isVerbNext =
+          after.kind === 'verb' && after.sure > 0.85 && after.form !== 'ing' && after2?.kind !== 'noun' && after2?.kind !== 'adjective' && !words.slice(Math.max(0, i - 4), i).some(isNot);
         if (isVerbNext && isSubjectEnd(words, i) && isFinite(words, i + 1)) return [cutOf(words, i, i + 1)];
         if (isVerbNext && before.kind === 'helper' && !/n't$|^not$/.test(before.lower)) return [cutOf(words, i, i + 1)];
         // He moved slowly toward the boat.
@@ -123,7 +131,7 @@ export const DROP_RULES: readonly Rule[] = [
         // What is so called is not left bare: a famous one, a poor man's.
         // It is a splendid boat: what it is said to be stays.
         const isSaid = /^(?:is|are|was|were|be|been|being|as|becomes?|became|'s|it's|that's|than|such|like)$/.test(words[i - 2]?.lower ?? '');
-        return isBefore && !isSaid && isNoun && isHead && !/^ones?$/.test(after.lower) && !/[’']s$/.test(after.text) ? [cutOf(words, i, i + 1)] : [];
+        return isBefore && !isSaid && isNoun && isHead && !LIGHT.test(after.lower) && !/[’']s$/.test(after.text) ? [cutOf(words, i, i + 1)] : [];
       }),
   },
   {
@@ -139,7 +147,9 @@ export const DROP_RULES: readonly Rule[] = [
         // A letter in brackets stands for a letter: [T]he, boat(s).
         const isTied = words[close]!.end === words[close + 1]?.start && /\p{L}/u.test(words[close + 1]!.text);
         const isGlued = words[i - 1]!.end === word.start;
-        if (isTied || isGlued) return [];
+        // Its (artificial) stars.
+        const isOneWord = close === i + 2 && words[i + 1]!.kind !== 'noun' && words[i + 1]!.kind !== 'adverb';
+        if (isTied || isGlued || isOneWord) return [];
         return [cutOf(words, i, close + 1)];
       }).concat(findDashed(words)),
   },
@@ -151,7 +161,7 @@ export const DROP_RULES: readonly Rule[] = [
     applies: (words) =>
       findMarks(words, /^,$/).flatMap((comma): Cut[] => {
         const opens = words[comma + 1]?.lower === 'including' || (words[comma + 1]?.lower === 'such' && words[comma + 2]?.lower === 'as');
-        if (!opens || !isWholeClause(words, comma)) return [];
+        if (!opens || endOf(words) - comma < 3 || !isWholeClause(words, comma)) return [];
         return hasFinite(words, comma + 1, endOf(words)) ? [] : [cutOf(words, comma, endOf(words))];
       }),
   },
@@ -205,8 +215,15 @@ export const DROP_RULES: readonly Rule[] = [
         if (!isParticiple(words, start + 1, end) || isRowOfDoings(words, start, end)) continue;
         found.push(cutOf(words, start, cutEnd));
       }
+      // With commas of its own: wiping his hands, his face and his hat.
+      for (const comma of findMarks(words, /^,$/)) {
+        const end = endOf(words);
+        if (!isWholeClause(words, comma) || isRowOfDoings(words, comma, end) || !isParticiple(words, comma + 1, end, /^,$/)) continue;
+        found.push(cutOf(words, comma, end));
+      }
       const [comma] = findMarks(words, /^,$/);
-      if (comma !== undefined && isParticiple(words, 0, comma) && findClause(words, comma + 1))
+      const isMaybe = words.some(({ lower }) => /^(?:would|could|may|might|can|will)$/.test(lower));
+      if (comma !== undefined && !isMaybe && isParticiple(words, 0, comma) && findClause(words, comma + 1))
         found.push(cutOf(words, 0, comma + 1));
       return found;
     },
@@ -225,14 +242,13 @@ export const DROP_RULES: readonly Rule[] = [
         if (words.slice(comma + 1, end).some(({ kind }) => kind === 'mark')) continue;
         found.push(cutOf(words, comma, end));
       }
-      const [comma] = findMarks(words, /^,$/);
-      if (
-        comma !== undefined &&
-        /^(?:although|though|as|while)$/.test(words[0]?.lower ?? '') &&
-        findClause(words, 1) &&
-        findClause(words, comma + 1)
-      )
-        found.push(cutOf(words, 0, comma + 1));
+      for (const [i, word] of words.entries()) {
+        const ing = words[i + 1]?.kind === 'adverb' ? i + 2 : i + 1;
+        if (word.isInside || word.lower !== 'while' || words[ing]?.form !== 'ing' || words[i - 1]?.kind === 'mark') continue;
+        const end = endOf(words);
+        if (isWholeClause(words, i) && !hasFinite(words, ing, end) && !words.slice(i, end).some(({ kind }) => kind === 'mark'))
+          found.push(cutOf(words, i, end));
+      }
       return found;
     },
   },
@@ -242,6 +258,24 @@ export const DROP_RULES: readonly Rule[] = [
     counterExample: 'They met in May and in June.',
     isSafe: false,
     applies: (words) => findDates(words),
+  },
+  {
+    name: 'closing phrase',
+    example: ['Bram dropped the rope during the storm.', 'Bram dropped the rope.'],
+    counterExample: 'Bram went through the storm.',
+    isSafe: false,
+    applies: (words) => {
+      const end = endOf(words);
+      return words.flatMap((word, i): Cut[] => {
+        if (word.isInside || !CLOSING.test(word.lower) || i < 3 || end - i < 2) return [];
+        const before = words[i - 1]!;
+        if (!/^(?:noun|object)$/.test(before.kind) || endOfPhrase(words, i) !== end) return [];
+        const main = findMainClause(words.slice(0, i));
+        if (main === null || i - main.verb < 3 || words[main.verb]!.kind === 'helper') return [];
+        if (words.slice(main.verb + 1, i).some(({ kind, lower }) => kind === 'mark' || kind === 'relative' || kind === 'clause' || lower === 'that' || lower === 'and')) return [];
+        return [cutOf(words, i, end)];
+      });
+    },
   },
   {
     name: 'opening phrase',
@@ -366,12 +400,12 @@ function findAsides(words: readonly Word[]): Aside[] {
 }
 
 /** A clause that begins with a verb in -ing, or with a participle and a small word behind it, and has no other verb. */
-function isParticiple(words: readonly Word[], from: number, to: number): boolean {
+function isParticiple(words: readonly Word[], from: number, to: number, within = /^$/): boolean {
   let at = from;
   if (words[at]?.kind === 'adverb') at++;
   const first = words[at];
   if (!first || to - at < 2 || hasFinite(words, at + 1, to)) return false;
-  if (words.slice(from, to).some(({ kind, lower }) => kind === 'mark' || lower === 'or')) return false;
+  if (words.slice(from, to).some(({ kind, lower, text }) => (kind === 'mark' && !within.test(text)) || lower === 'or')) return false;
   // Being and including are more than a side.
   if (/^(?:including|being|during|according|regarding|concerning|depending|nothing|something|anything|everything|evening|morning|spring|string|king|ring|thing)$/.test(first.lower)) return false;
   if (first.kind === 'verb' && first.form === 'ing' && first.sure > 0.8) return true;
@@ -399,6 +433,8 @@ function endOfPhrase(words: readonly Word[], start: number): number | null {
 function findDates(words: readonly Word[]): Cut[] {
   const found: Cut[] = [];
   const end = endOf(words);
+  // What is to be is known by its day.
+  if (words.some(({ lower }) => /^(?:will|set|due|begins?|starts?|until|through|scheduled|expected|between|from)$/.test(lower))) return [];
   for (const [i, { lower, isInside }] of words.entries()) {
     if (isInside || !/^(?:on|in|since|by|during)$/.test(lower) || lower === 'since' || lower === 'by') continue;
     let at = i + 1;
@@ -410,7 +446,7 @@ function findDates(words: readonly Word[]): Cut[] {
     if (!isDate) continue;
     if (i === 0 && words[at]?.text === ',' && findClause(words, at + 1)) found.push(cutOf(words, 0, at + 1));
     else if (i === 0 && findClause(words, at)) found.push(cutOf(words, 0, at));
-    else if (at === end && i > 2 && isWholeClause(words, i) && /^(?:noun|verb|object|name)$/.test(words[i - 1]!.kind)) found.push(cutOf(words, i, at));
+    else if (at === end && i > 2 && isWholeClause(words, i) && /^(?:noun|object|name)$/.test(words[i - 1]!.kind)) found.push(cutOf(words, i, at));
   }
   return found;
 }

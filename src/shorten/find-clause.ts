@@ -1,3 +1,4 @@
+import { SHORT_SUBJECT } from './read-words.ts';
 import type { Word } from './types.ts';
 
 /** A clause by the places of its words: its subject from `start` to before `verb`, adverbs aside. */
@@ -9,13 +10,12 @@ export interface Clause {
 
 /** How surely a word has to be a verb. */
 const SURE = 0.8;
-const SUBJECT_VERBS = /^(?:i'm|he's|she's|it's|we're|they're|you're|i'd|he'd|she'd|we'd|they'd|there's|that's)$/;
 
 /** The clause whose subject begins at `start`; null where no plain subject with a verb behind it is there. */
 export function findClause(words: readonly Word[], start: number): Clause | null {
   const subjectEnd = endOfSubject(words, start);
   if (subjectEnd === null) return null;
-  if (SUBJECT_VERBS.test(words[start]!.lower)) return { start, subjectEnd, verb: start };
+  if (SHORT_SUBJECT.test(words[start]!.lower)) return { start, subjectEnd, verb: start };
   let verb = subjectEnd;
   while (words[verb]?.kind === 'adverb' || words[verb]?.lower === 'never') verb++;
   return isFinite(words, verb) ? { start, subjectEnd, verb } : null;
@@ -28,7 +28,11 @@ export function isFinite(words: readonly Word[], at: number): boolean {
   if (word.kind === 'helper') return !/^(?:be|been|being)$/.test(word.lower);
   if (word.kind !== 'verb' || word.sure < SURE) return false;
   if (word.form === 'past' || word.form === 's') return true;
-  return word.form === 'base' && /^(?:i|you|we|they)$/.test(words[at - 1]?.lower ?? '');
+  let before = at - 1;
+  while (words[before]?.kind === 'adverb') before--;
+  const subject = words[before];
+  if (word.form !== 'base' || !subject) return false;
+  return /^(?:i|you|we|they)$/.test(subject.lower) || (subject.kind === 'noun' && /[^s]s$/.test(subject.lower) && word.sure > 0.9);
 }
 
 /** Where a plain subject ends: a pronoun, a name, or the old boat by the quay; null where there is none. */
@@ -80,6 +84,7 @@ export function findMainClause(words: readonly Word[]): Clause | null {
     while (words[at]?.isInside || /^[”"]$/.test(words[at]?.text ?? '')) at++;
     return findFrame(words, at);
   }
+  while (words[at]?.kind === 'mark' && /^["“]$/.test(words[at]!.text)) at++;
   if (/^(?:and|but|so|then|now|still|yet|soon|later|also|here|today)$/.test(words[at]?.lower ?? '')) at++;
   if (words[at]?.text === ',') at++;
   return findClause(words, at) ?? findBehindOpening(words, at);

@@ -7,7 +7,7 @@ const list = (words: string): ReadonlySet<string> => new Set(words.split(/\s+/))
 const KINDS: readonly (readonly [Kind, ReadonlySet<string>])[] = [
   ['determiner', list('the a an this that these those each every some any all both another either')],
   ['possessive', list('my your his its our their whose')],
-  ['subject', list("i he she it we they you there i'm he's she's it's we're they're you're i'd he'd she'd we'd they'd")],
+  ['subject', list('i he she it we they you there')],
   ['object', list('me him us them')],
   [
     'pronoun',
@@ -58,6 +58,8 @@ const KINDS: readonly (readonly [Kind, ReadonlySet<string>])[] = [
   ],
 ];
 
+/** A subject with its helper: he's, they've, there'll. */
+export const SHORT_SUBJECT = /^(?:i|you|he|she|it|we|they|there|that)'(?:m|s|re|ve|ll|d)$/;
 const PARTS: Readonly<Record<string, Kind>> = { n: 'noun', v: 'verb', a: 'adjective', r: 'adverb' };
 const PAST_HELPERS = /^(was|were|had|did|would|could|might|wasn't|weren't|hadn't|didn't|wouldn't|couldn't)$/;
 const OPEN = /^["“(\[]$/;
@@ -75,7 +77,10 @@ export function readWords(sentence: string, table: SwapTable): Word[] {
       if (closing !== null && text === closing) closing = null;
       else if (closing === null && OPEN.test(text)) {
         const wanted: string = text === '“' ? '”' : text === '(' ? ')' : text === '[' ? ']' : '"';
-        if (pieces.slice(i + 1).some((piece) => sentence.slice(piece.start, piece.end) === wanted)) {
+        const close = pieces.findIndex((piece, j) => j > i && sentence.slice(piece.start, piece.end) === wanted);
+        // A sentence that is speech from its first mark to its last is read like any other.
+        const isWhole = i === 0 && close === pieces.length - 1;
+        if (close > 0 && !isWhole) {
           closing = wanted;
           isInside = true;
         }
@@ -95,6 +100,7 @@ export function readWords(sentence: string, table: SwapTable): Word[] {
     if (/^\d/.test(text)) return plain('number');
     // To the quay, but to run.
     if (lower === 'to') return plain(isThingAhead(next, sentence.charAt(pieces[i + 1]?.start ?? 0)) ? 'preposition' : 'to');
+    if (SHORT_SUBJECT.test(lower)) return { kind: 'subject', form: /'d$/.test(lower) ? 'past' : 's', sure: 1 };
     if (lower === 'her') return plain(/^[\p{L}]/u.test(next) && !isSmall(next) ? 'possessive' : 'object');
     const known = KINDS.find(([, words]) => words.has(lower));
     const isFirst = words.every(({ kind }) => kind === 'mark') || /^["“(\[]$/.test(words.at(-1)?.text ?? '');

@@ -48,7 +48,8 @@ export const SPLIT_RULES: readonly Rule[] = [
         const main = findMainClause(words.slice(0, i));
         const verb = words[i + 1];
         if (!main || !verb || hasOpenClause(words, main.verb, i)) return [];
-        const isLike = words[main.verb]!.kind === 'verb' && words[main.verb]!.form === 'past' && verb.kind === 'verb' && verb.form === 'past' && verb.sure > 0.9;
+        const first = words[main.verb]!;
+        const isLike = first.kind === 'verb' && /^(?:past|s)$/.test(first.form ?? '') && verb.kind === 'verb' && verb.form === first.form && verb.sure > 0.9;
         const after = words[i + 2];
         if (!after || !/^(?:determiner|possessive|object|preposition|number|to|adverb|pronoun|name)$/.test(after.kind)) return [];
         if (!isLike || main.subjectEnd - main.start > 3 || i - main.verb < 2 || endOf(words) - i < 4) return [];
@@ -84,7 +85,84 @@ export const SPLIT_RULES: readonly Rule[] = [
       });
     },
   },
+  {
+    name: 'although',
+    example: ['Although the fog was thick, the ferry came in.', 'The fog was thick. But the ferry came in.'],
+    counterExample: 'Although tired, the men rowed.',
+    isSafe: true,
+    applies: (words, sentence) => {
+      if (!canPart(words)) return [];
+      const commas = findMarks(words, /^,$/);
+      const [comma] = commas;
+      if (comma === undefined || commas.length > 1) return [];
+      if (/^(?:although|though)$/.test(words[0]!.lower)) {
+        if (!findClause(words, 1) || !findClause(words, comma + 1)) return [];
+        return [opened(words, sentence, comma, 'But')];
+      }
+      if (!/^(?:although|though)$/.test(words[comma + 1]?.lower ?? '')) return [];
+      if (!findMainClause(words.slice(0, comma)) || !findClause(words, comma + 2)) return [];
+      return [part(words, sentence, comma, comma + 2, 'But')];
+    },
+  },
+  {
+    name: 'after',
+    example: ['After Bram tied the boat, he ran home.', 'Bram tied the boat. Then he ran home.'],
+    counterExample: 'After the storm, Bram ran home.',
+    isSafe: true,
+    applies: (words, sentence) => {
+      const commas = findMarks(words, /^,$/);
+      const [comma] = commas;
+      if (!canPart(words) || comma === undefined || commas.length > 1 || words[0]!.lower !== 'after') return [];
+      const [one, other] = [findClause(words, 1), findClause(words, comma + 1)];
+      const isPast = [one, other].every((clause) => clause !== null && words[clause.verb]!.kind === 'verb' && words[clause.verb]!.form === 'past');
+      return isPast && words[other!.start]!.kind !== 'pronoun' ? [opened(words, sentence, comma, 'Then')] : [];
+    },
+  },
+  {
+    name: 'because',
+    example: ['The ferry came late because the fog was thick.', 'The ferry came late. This was because the fog was thick.'],
+    counterExample: 'The ferry is not late because the fog is thick.',
+    isSafe: false,
+    applies: (words, sentence) => {
+      if (!canPart(words)) return [];
+      return words.flatMap((word, i): Cut[] => {
+        if (word.isInside || word.lower !== 'because' || i < 3) return [];
+        const from = words[i - 1]!.text === ',' ? i - 1 : i;
+        const main = findMainClause(words.slice(0, from));
+        const clause = findClause(words, i + 1);
+        if (!main || !clause || hasOpenClause(words, main.verb, from)) return [];
+        if (words.slice(0, from).some(({ kind, lower, text }) => kind === 'not' || /n't$|^(?:and|but|only|just|or|will|can|may|would|could)$/.test(lower) || text === ',')) return [];
+        if (words[i - 1]!.kind === 'adverb' && /^(?:only|just|partly|simply|perhaps|even)$/.test(words[i - 1]!.lower)) return [];
+        const isPast = words[main.verb]!.form === 'past' && words[clause.verb]!.form === 'past';
+        const isNow = words[main.verb]!.form !== 'past' && words[clause.verb]!.form !== 'past';
+        if (!isPast && !isNow) return [];
+        const cut = cutOf(words, from, i + 1);
+        return [{ ...cut, put: `. This ${isPast ? 'was' : 'is'} because` }];
+      });
+    },
+  },
+  {
+    name: 'dash',
+    example: ['The fog was thick — the ferry was late.', 'The fog was thick. The ferry was late.'],
+    counterExample: 'The fog — it was thick — came in.',
+    isSafe: true,
+    applies: (words, sentence) => {
+      const dashes = findMarks(words, /^[–—]$/);
+      const [at] = dashes;
+      if (at === undefined || dashes.length > 1 || !canPart(words.filter((_, i) => i !== at))) return [];
+      if (!findMainClause(words.slice(0, at)) || !findClause(words, at + 1)) return [];
+      return [part(words, sentence, at, at + 1, '')];
+    },
+  },
 ];
+
+/** Although X, Y: the first word goes, and the comma becomes a full stop with a word behind it. */
+function opened(words: readonly Word[], sentence: string, comma: number, link: string): Cut {
+  const next = words[comma + 1]!;
+  const first = sentence.slice(words[1]!.start, words[comma]!.start);
+  const goesOn = sentence.slice(next.start, next.end);
+  return { start: words[0]!.start, end: next.end, put: `${capital(first)}. ${link} ${goesOn}` };
+}
 
 /** Where the plain thing before a comma begins: the old rock, Bram; null where it belongs to another (a piece of rock). */
 function thingBefore(words: readonly Word[], comma: number): number | null {

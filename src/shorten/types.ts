@@ -73,10 +73,15 @@ export type RuleName =
   | 'side clause'
   | 'opening phrase'
   | 'date'
+  | 'closing phrase'
   | 'semicolon'
   | 'and, but, so'
   | 'and with the same subject'
-  | 'which and who';
+  | 'which and who'
+  | 'although'
+  | 'after'
+  | 'because'
+  | 'dash';
 
 /** What was done to a sentence: the rule, and the words it took out; none where it was parted. */
 export interface Step {
