@@ -26,7 +26,10 @@ export function createShortener(table: SwapTable): Shortener {
   const takesAn = (word: string): boolean => /^[aeiou]/.test(word) !== table.takesOtherArticle(word);
   const read = (sentence: string): Word[] => readWords(sentence, table);
 
-  function shorten(sentence: string, { measure, next = '', longest = Infinity }: ShortenOptions): Shortening | null {
+  function shorten(
+    sentence: string,
+    { measure, next = '', longest = Infinity }: ShortenOptions,
+  ): Shortening | null {
     const steps: (Step & { readonly isSafe: boolean })[] = [];
     const text = improve(sentence.trim(), next);
     if (steps.length === 0) return null;
@@ -56,7 +59,11 @@ export function createShortener(table: SwapTable): Shortener {
           const after = measure(text);
           if (after.beyond >= before.beyond || after.words < FEWEST) continue;
           if (after.beyond * before.words > before.beyond * after.words) continue;
-          steps.push({ rule: rule.name, removed: sentence.slice(cut.start, cut.end).trim(), isSafe: rule.isSafe });
+          steps.push({
+            rule: rule.name,
+            removed: sentence.slice(cut.start, cut.end).trim(),
+            isSafe: rule.isSafe,
+          });
           return text;
         }
       }
@@ -74,7 +81,11 @@ export function createShortener(table: SwapTable): Shortener {
           const at = sentence.slice(0, cut.start).trimEnd().length + cut.put.lastIndexOf('. ') + 1;
           const [first, second] = [text.slice(0, at), text.slice(at).trim()];
           if (measure(first).words < FEWEST_OF_PART || measure(second).words < FEWEST_OF_PART) continue;
-          if (measure(text).beyond > before.beyond || !keepsFacts(words.filter(isNoJoiner), read(text), false)) continue;
+          if (
+            measure(text).beyond > before.beyond ||
+            !keepsFacts(words.filter(isNoJoiner), read(text), false)
+          )
+            continue;
           steps.push({ rule: rule.name, removed: '', isSafe: rule.isSafe });
           return `${improve(first, second)} ${improve(second, next)}`;
         }
@@ -99,7 +110,12 @@ function isNoJoiner({ lower }: Word): boolean {
 }
 
 /** The cut parts a word that is joined by a hyphen. */
-function isTied(sentence: string, cut: { start: number; end: number }, _end: number, isLast: boolean): boolean {
+function isTied(
+  sentence: string,
+  cut: { start: number; end: number },
+  _end: number,
+  isLast: boolean,
+): boolean {
   if (!isLast) return false;
   return /^[-’']/.test(sentence.slice(cut.end)) || /[-]$/.test(sentence.slice(0, cut.start));
 }

@@ -9,13 +9,15 @@ const ADJECTIVES = new Set(wordings.adjectives);
 const MONTH =
   /^(?:january|february|march|april|may|june|july|august|september|october|november|december|jan|feb|aug|sept|oct|nov|dec)$/;
 const WEEKDAY = /^(?:monday|tuesday|wednesday|thursday|friday|saturday|sunday)$/;
-const DEGREE = /^(?:very|extremely|quite|rather|incredibly|truly|really|particularly|especially|exceptionally|remarkably|highly|deeply|absolutely|completely|totally|utterly|entirely|perfectly|terribly|awfully)$/;
+const DEGREE =
+  /^(?:very|extremely|quite|rather|incredibly|truly|really|particularly|especially|exceptionally|remarkably|highly|deeply|absolutely|completely|totally|utterly|entirely|perfectly|terribly|awfully)$/;
 
 /** Nouns that say little alone: a huge number, an amazing job. */
 const LIGHT =
   /^(?:ones?|numbers?|amounts?|jobs?|deal|way|ways|thing|things|place|story|range|variety|kind|sort|portfolio|piece|sense|part|bit|shape|look|time|effort|degree|level|rate|example|area)$/;
 /** Small words that seldom belong to the verb before them. */
-const CLOSING = /^(?:during|after|before|throughout|amid|beneath|beside|alongside|behind|near|among|despite|outside)$/;
+const CLOSING =
+  /^(?:during|after|before|throughout|amid|beneath|beside|alongside|behind|near|among|despite|outside)$/;
 const END = /^[.!?…”"]$/;
 
 /** Rules that take words out, the safest first. */
@@ -51,7 +53,11 @@ export const DROP_RULES: readonly Rule[] = [
         if (isFinite(words, next + 1) && findClause([...before, ...words.slice(next + 1)], 0))
           found.push(cutOf(words, comma, next + 1));
       }
-      if (second === undefined && first !== undefined && isEnd(words, first, (from, to) => isSentenceAdverb(words, from, to)))
+      if (
+        second === undefined &&
+        first !== undefined &&
+        isEnd(words, first, (from, to) => isSentenceAdverb(words, from, to))
+      )
         found.push(cutOf(words, first, endOf(words)));
       return found;
     },
@@ -64,37 +70,75 @@ export const DROP_RULES: readonly Rule[] = [
     applies: (words) =>
       words.flatMap((word, i): Cut[] => {
         const [before, after, after2] = [words[i - 1], words[i + 1], words[i + 2]];
-        if (word.isInside || !before || !after || /^[-–—]$/.test(after.text) || before.text === '-') return [];
+        if (word.isInside || !before || !after || /^[-–—]$/.test(after.text) || before.text === '-')
+          return [];
         // A very old boat; the boat was extremely old, but not very much, nor so very.
         if (DEGREE.test(word.lower)) {
           if (before.kind === 'mark' || after.kind === 'mark') return [];
           // Not a very nice day is no bad day.
           if (words.slice(Math.max(0, i - 5), i).some(isNot)) return [];
-          const isBound = /^(?:so|not|as|too|how|very|such|more|most|less|only|the|are|and|or)$/.test(before.lower) && before.lower !== 'the' && before.lower !== 'are';
+          const isBound =
+            /^(?:so|not|as|too|how|very|such|more|most|less|only|the|are|and|or)$/.test(before.lower) &&
+            before.lower !== 'the' &&
+            before.lower !== 'are';
           const isDegree = after.kind === 'adjective' && after.sure > 0.8 && after2?.kind !== 'mark';
-          const isLast = after.kind === 'adjective' && after.sure > 0.8 && (after2?.kind === 'mark' || after2?.kind === 'preposition');
-          return !isBound && !isNot(before) && after2?.lower !== 'that' && after2?.lower !== 'than' && (isDegree || isLast) ? [cutOf(words, i, i + 1)] : [];
+          const isLast =
+            after.kind === 'adjective' &&
+            after.sure > 0.8 &&
+            (after2?.kind === 'mark' || after2?.kind === 'preposition');
+          return !isBound &&
+            !isNot(before) &&
+            after2?.lower !== 'that' &&
+            after2?.lower !== 'than' &&
+            (isDegree || isLast)
+            ? [cutOf(words, i, i + 1)]
+            : [];
         }
         if (!/..ly$/.test(word.lower) || KEPT_ADVERBS.has(word.lower) || word.kind === 'name') return [];
         if (word.kind !== 'adverb') return [];
-        if (isNot(before) || /^(?:so|as|too|how|more|most|less|least|very|quite|rather|only|just|even|and|or|but|that)$/.test(before.lower))
+        if (
+          isNot(before) ||
+          /^(?:so|as|too|how|more|most|less|least|very|quite|rather|only|just|even|and|or|but|that)$/.test(
+            before.lower,
+          )
+        )
           return [];
         if (/^(?:as|enough|and|or|but|than|that|for|to)$/.test(after.lower)) return [];
         // Bram suddenly ran; had slowly turned; was quickly seen.
         const isVerbNext =
-          after.kind === 'verb' && after.sure > 0.85 && after.form !== 'ing' && after2?.kind !== 'noun' && after2?.kind !== 'adjective' && !words.slice(Math.max(0, i - 4), i).some(isNot);
+          after.kind === 'verb' &&
+          after.sure > 0.85 &&
+          after.form !== 'ing' &&
+          after2?.kind !== 'noun' &&
+          after2?.kind !== 'adjective' &&
+          !words.slice(Math.max(0, i - 4), i).some(isNot);
         if (isVerbNext && isSubjectEnd(words, i) && isFinite(words, i + 1)) return [cutOf(words, i, i + 1)];
-        if (isVerbNext && before.kind === 'helper' && !/n't$|^not$/.test(before.lower)) return [cutOf(words, i, i + 1)];
+        if (isVerbNext && before.kind === 'helper' && !/n't$|^not$/.test(before.lower))
+          return [cutOf(words, i, i + 1)];
         // He moved slowly toward the boat.
-        const isPlace = /^(?:toward|towards|into|onto|across|along|through|over|around|down|up|at|away|behind|beside|under)$/.test(after.lower);
-        if (before.kind === 'verb' && before.form === 'past' && before.sure > 0.85 && isPlace && !isSteady(before.lower) && isFinite(words, i - 1))
+        const isPlace =
+          /^(?:toward|towards|into|onto|across|along|through|over|around|down|up|at|away|behind|beside|under)$/.test(
+            after.lower,
+          );
+        if (
+          before.kind === 'verb' &&
+          before.form === 'past' &&
+          before.sure > 0.85 &&
+          isPlace &&
+          !isSteady(before.lower) &&
+          isFinite(words, i - 1)
+        )
           return [cutOf(words, i, i + 1)];
         // The lamp shone brightly. Only at the end, behind a verb that says enough alone, or its object.
         if (after.kind === 'mark' && END.test(after.text) && i + 1 === endOf(words)) {
           const verb = words.slice(0, i).findLast(({ kind }) => kind === 'verb');
           const isNear = verb !== undefined && words.indexOf(verb) >= i - 4;
-          const isPlain = before.kind === 'verb' ? before.form === 'past' : before.kind === 'noun' || before.kind === 'object';
-          if (isNear && isPlain && !isSteady(verb.lower) && verb.form === 'past') return [cutOf(words, i, i + 1)];
+          const isPlain =
+            before.kind === 'verb'
+              ? before.form === 'past'
+              : before.kind === 'noun' || before.kind === 'object';
+          if (isNear && isPlain && !isSteady(verb.lower) && verb.form === 'past')
+            return [cutOf(words, i, i + 1)];
         }
         return [];
       }),
@@ -106,12 +150,18 @@ export const DROP_RULES: readonly Rule[] = [
     isSafe: true,
     applies: (words) =>
       findMarks(words, /^,$/).flatMap((comma): Cut[] => {
-        const [det, one, other, noun] = [words[comma - 2], words[comma - 1], words[comma + 1], words[comma + 2]];
+        const [det, one, other, noun] = [
+          words[comma - 2],
+          words[comma - 1],
+          words[comma + 1],
+          words[comma + 2],
+        ];
         if (!det || !one || !other || !noun) return [];
         const isRow =
           /^(?:determiner|possessive)$/.test(det.kind) &&
           [one, other].every(({ kind, sure }) => kind === 'adjective' && sure > 0.7) &&
-          noun.kind === 'noun' && noun.sure > 0.7;
+          noun.kind === 'noun' &&
+          noun.sure > 0.7;
         if (!isRow) return [];
         return [cutOf(words, comma, comma + 2), cutOf(words, comma - 1, comma + 1)];
       }),
@@ -125,13 +175,26 @@ export const DROP_RULES: readonly Rule[] = [
       words.flatMap((word, i): Cut[] => {
         const [before, after, after2] = [words[i - 1], words[i + 1], words[i + 2]];
         if (word.isInside || !ADJECTIVES.has(word.lower) || !before || !after) return [];
-        const isBefore = /^(?:determiner|possessive)$/.test(before.kind) && !/^(?:all|both|such)$/.test(before.lower);
-        const isNoun = (after.kind === 'noun' && after.sure > 0.7) || (after.kind === 'adjective' && after2?.kind === 'noun');
+        const isBefore =
+          /^(?:determiner|possessive)$/.test(before.kind) && !/^(?:all|both|such)$/.test(before.lower);
+        const isNoun =
+          (after.kind === 'noun' && after.sure > 0.7) ||
+          (after.kind === 'adjective' && after2?.kind === 'noun');
         const isHead = after2 === undefined || after2.text !== '-';
         // What is so called is not left bare: a famous one, a poor man's.
         // It is a splendid boat: what it is said to be stays.
-        const isSaid = /^(?:is|are|was|were|be|been|being|as|becomes?|became|'s|it's|that's|than|such|like)$/.test(words[i - 2]?.lower ?? '');
-        return isBefore && !isSaid && isNoun && isHead && !LIGHT.test(after.lower) && !/[’']s$/.test(after.text) ? [cutOf(words, i, i + 1)] : [];
+        const isSaid =
+          /^(?:is|are|was|were|be|been|being|as|becomes?|became|'s|it's|that's|than|such|like)$/.test(
+            words[i - 2]?.lower ?? '',
+          );
+        return isBefore &&
+          !isSaid &&
+          isNoun &&
+          isHead &&
+          !LIGHT.test(after.lower) &&
+          !/[’']s$/.test(after.text)
+          ? [cutOf(words, i, i + 1)]
+          : [];
       }),
   },
   {
@@ -140,18 +203,22 @@ export const DROP_RULES: readonly Rule[] = [
     counterExample: 'The boat(s) came in with [t]he crew.',
     isSafe: true,
     applies: (words) =>
-      words.flatMap((word, i): Cut[] => {
-        if (!/^[([]$/.test(word.text) || i === 0) return [];
-        const close = words.findIndex((other, j) => j > i && /^[)\]]$/.test(other.text));
-        if (close < 0 || close === i + 1) return [];
-        // A letter in brackets stands for a letter: [T]he, boat(s).
-        const isTied = words[close]!.end === words[close + 1]?.start && /\p{L}/u.test(words[close + 1]!.text);
-        const isGlued = words[i - 1]!.end === word.start;
-        // Its (artificial) stars.
-        const isOneWord = close === i + 2 && words[i + 1]!.kind !== 'noun' && words[i + 1]!.kind !== 'adverb';
-        if (isTied || isGlued || isOneWord) return [];
-        return [cutOf(words, i, close + 1)];
-      }).concat(findDashed(words)),
+      words
+        .flatMap((word, i): Cut[] => {
+          if (!/^[([]$/.test(word.text) || i === 0) return [];
+          const close = words.findIndex((other, j) => j > i && /^[)\]]$/.test(other.text));
+          if (close < 0 || close === i + 1) return [];
+          // A letter in brackets stands for a letter: [T]he, boat(s).
+          const isTied =
+            words[close]!.end === words[close + 1]?.start && /\p{L}/u.test(words[close + 1]!.text);
+          const isGlued = words[i - 1]!.end === word.start;
+          // Its (artificial) stars.
+          const isOneWord =
+            close === i + 2 && words[i + 1]!.kind !== 'noun' && words[i + 1]!.kind !== 'adverb';
+          if (isTied || isGlued || isOneWord) return [];
+          return [cutOf(words, i, close + 1)];
+        })
+        .concat(findDashed(words)),
   },
   {
     name: 'examples',
@@ -160,7 +227,9 @@ export const DROP_RULES: readonly Rule[] = [
     isSafe: false,
     applies: (words) =>
       findMarks(words, /^,$/).flatMap((comma): Cut[] => {
-        const opens = words[comma + 1]?.lower === 'including' || (words[comma + 1]?.lower === 'such' && words[comma + 2]?.lower === 'as');
+        const opens =
+          words[comma + 1]?.lower === 'including' ||
+          (words[comma + 1]?.lower === 'such' && words[comma + 2]?.lower === 'as');
         if (!opens || endOf(words) - comma < 3 || !isWholeClause(words, comma)) return [];
         return hasFinite(words, comma + 1, endOf(words)) ? [] : [cutOf(words, comma, endOf(words))];
       }),
@@ -178,14 +247,24 @@ export const DROP_RULES: readonly Rule[] = [
         const isThing = /^(?:a|an|the|his|her|their|its|our|my|one)$/.test(first.lower);
         // Bram, captain of the ferry, said so.
         const isBare =
-          before.kind === 'name' && cutEnd > end && first.kind === 'noun' && first.sure > 0.8 && /^(?:of|at|for|in)$/.test(second?.lower ?? '');
+          before.kind === 'name' &&
+          cutEnd > end &&
+          first.kind === 'noun' &&
+          first.sure > 0.8 &&
+          /^(?:of|at|for|in)$/.test(second?.lower ?? '');
         if (!isThing && !isBare) return [];
         const inner = words.slice(start + 1, end);
         if (endOfThing(words, start + 1) === null || hasFinite(words, start + 1, end)) return [];
-        if (inner.some(({ lower, kind }) => /^(?:and|or|but|nor|,)$/.test(lower) || kind === 'clause')) return [];
+        if (inner.some(({ lower, kind }) => /^(?:and|or|but|nor|,)$/.test(lower) || kind === 'clause'))
+          return [];
         // Behind a row of things the last may be one of them: a rod, a net.
         if (isLast && !/^(?:a|an)$/.test(first.lower)) return [];
-        if ((isLast || words[end + 1]?.kind === 'preposition') && before.kind !== 'name' && findMarks(words.slice(0, start), /^,$/).length > 0) return [];
+        if (
+          (isLast || words[end + 1]?.kind === 'preposition') &&
+          before.kind !== 'name' &&
+          findMarks(words.slice(0, start), /^,$/).length > 0
+        )
+          return [];
         return [cutOf(words, start, cutEnd)];
       }),
   },
@@ -197,7 +276,13 @@ export const DROP_RULES: readonly Rule[] = [
     applies: (words) =>
       findAsides(words).flatMap(({ start, end, cutEnd }): Cut[] => {
         const first = words[start + 1];
-        if (!first || !/^(?:who|which|whose|whom|where)$/.test(first.lower) || !hasFinite(words, start + 1, end) || end - start < 4) return [];
+        if (
+          !first ||
+          !/^(?:who|which|whose|whom|where)$/.test(first.lower) ||
+          !hasFinite(words, start + 1, end) ||
+          end - start < 4
+        )
+          return [];
         const before = words[start - 1];
         if (!before || (before.kind !== 'noun' && before.kind !== 'name')) return [];
         if (words.slice(start + 1, end).some(({ kind }) => kind === 'mark')) return [];
@@ -218,7 +303,12 @@ export const DROP_RULES: readonly Rule[] = [
       // With commas of its own: wiping his hands, his face and his hat.
       for (const comma of findMarks(words, /^,$/)) {
         const end = endOf(words);
-        if (!isWholeClause(words, comma) || isRowOfDoings(words, comma, end) || !isParticiple(words, comma + 1, end, /^,$/)) continue;
+        if (
+          !isWholeClause(words, comma) ||
+          isRowOfDoings(words, comma, end) ||
+          !isParticiple(words, comma + 1, end, /^,$/)
+        )
+          continue;
         found.push(cutOf(words, comma, end));
       }
       const [comma] = findMarks(words, /^,$/);
@@ -244,9 +334,19 @@ export const DROP_RULES: readonly Rule[] = [
       }
       for (const [i, word] of words.entries()) {
         const ing = words[i + 1]?.kind === 'adverb' ? i + 2 : i + 1;
-        if (word.isInside || word.lower !== 'while' || words[ing]?.form !== 'ing' || words[i - 1]?.kind === 'mark') continue;
+        if (
+          word.isInside ||
+          word.lower !== 'while' ||
+          words[ing]?.form !== 'ing' ||
+          words[i - 1]?.kind === 'mark'
+        )
+          continue;
         const end = endOf(words);
-        if (isWholeClause(words, i) && !hasFinite(words, ing, end) && !words.slice(i, end).some(({ kind }) => kind === 'mark'))
+        if (
+          isWholeClause(words, i) &&
+          !hasFinite(words, ing, end) &&
+          !words.slice(i, end).some(({ kind }) => kind === 'mark')
+        )
           found.push(cutOf(words, i, end));
       }
       return found;
@@ -272,7 +372,19 @@ export const DROP_RULES: readonly Rule[] = [
         if (!/^(?:noun|object)$/.test(before.kind) || endOfPhrase(words, i) !== end) return [];
         const main = findMainClause(words.slice(0, i));
         if (main === null || i - main.verb < 3 || words[main.verb]!.kind === 'helper') return [];
-        if (words.slice(main.verb + 1, i).some(({ kind, lower }) => kind === 'mark' || kind === 'relative' || kind === 'clause' || lower === 'that' || lower === 'and')) return [];
+        if (
+          words
+            .slice(main.verb + 1, i)
+            .some(
+              ({ kind, lower }) =>
+                kind === 'mark' ||
+                kind === 'relative' ||
+                kind === 'clause' ||
+                lower === 'that' ||
+                lower === 'and',
+            )
+        )
+          return [];
         return [cutOf(words, i, end)];
       });
     },
@@ -286,8 +398,22 @@ export const DROP_RULES: readonly Rule[] = [
       const [comma] = findMarks(words, /^,$/);
       if (comma === undefined || !findClause(words, comma + 1)) return [];
       const first = words[0]!;
-      if (!/^(?:in|on|at|during|after|before|throughout|behind|under|near|across|around|along|beside|over|inside|outside|above|below|among|amid)$/.test(first.lower)) return [];
-        if (words.slice(0, comma).some(({ lower }) => /^(?:this|that|these|those|such|addition|case|fact|order|way|terms|general|spite|contrast)$/.test(lower))) return [];
+      if (
+        !/^(?:in|on|at|during|after|before|throughout|behind|under|near|across|around|along|beside|over|inside|outside|above|below|among|amid)$/.test(
+          first.lower,
+        )
+      )
+        return [];
+      if (
+        words
+          .slice(0, comma)
+          .some(({ lower }) =>
+            /^(?:this|that|these|those|such|addition|case|fact|order|way|terms|general|spite|contrast)$/.test(
+              lower,
+            ),
+          )
+      )
+        return [];
       const end = endOfPhrase(words, 0);
       return end === comma ? [cutOf(words, 0, comma + 1)] : [];
     },
@@ -322,11 +448,18 @@ function findDashed(words: readonly Word[]): Cut[] {
   if (start === undefined || end === undefined || dashes.length !== 2 || end - start < 2) return [];
   const clause = findMainClause([...words.slice(0, start), ...words.slice(end + 1)]);
   const isWithin = isFinite(words, end + 1) && clause?.subjectEnd === start;
-  return isWithin || (isWholeClause(words, start) && words[end + 1]?.kind === 'preposition') ? [cutOf(words, start, end + 1)] : [];
+  return isWithin || (isWholeClause(words, start) && words[end + 1]?.kind === 'preposition')
+    ? [cutOf(words, start, end + 1)]
+    : [];
 }
 
 function isSentenceAdverb(words: readonly Word[], from: number, to: number): boolean {
-  return SENTENCE_ADVERBS.has(words.slice(from, to).map(({ lower }) => lower).join(' '));
+  return SENTENCE_ADVERBS.has(
+    words
+      .slice(from, to)
+      .map(({ lower }) => lower)
+      .join(' '),
+  );
 }
 
 function isEnd(words: readonly Word[], comma: number, holds: (from: number, to: number) => boolean): boolean {
@@ -340,27 +473,37 @@ function isNot({ kind, lower }: Word): boolean {
 /** The words before `at` are a subject, from the start of the sentence or a clause. */
 function isSubjectEnd(words: readonly Word[], at: number): boolean {
   for (let start = at - 1; start >= Math.max(0, at - 8); start--) {
-    const opens = start === 0 || /^(?:,|;|and|but|so|then|that|when|as|while|because|if|after|before|until|where)$/.test(words[start - 1]!.lower) || /^[“"]$/.test(words[start - 1]!.text);
+    const opens =
+      start === 0 ||
+      /^(?:,|;|and|but|so|then|that|when|as|while|because|if|after|before|until|where)$/.test(
+        words[start - 1]!.lower,
+      ) ||
+      /^[“"]$/.test(words[start - 1]!.text);
     if (opens && findClause(words, start)?.subjectEnd === at) return true;
   }
   return /^(?:he|she|it|they|we|i|you|who)$/.test(words[at - 1]?.lower ?? '');
 }
 
 function isSteady(verb: string): boolean {
-  return STEADY_VERBS.some((steady) => verb === steady || verb.startsWith(steady.replace(/e$/, ''))) || /^(?:was|were|is|are|did|went|thought|spoke|felt|fell|grew|rose|stood|lay|sat|paid)$/.test(verb);
+  return (
+    STEADY_VERBS.some((steady) => verb === steady || verb.startsWith(steady.replace(/e$/, ''))) ||
+    /^(?:was|were|is|are|did|went|thought|spoke|felt|fell|grew|rose|stood|lay|sat|paid)$/.test(verb)
+  );
 }
 
 /** The words before the comma are a main clause by themselves. */
 export function isWholeClause(words: readonly Word[], comma: number): boolean {
   const before = words.slice(0, comma);
-  if (before.some(({ isInside, text }, i) => /^["“”]$/.test(text) && !isInside && !before[i - 1]?.isInside)) return false;
+  if (before.some(({ isInside, text }, i) => /^["“”]$/.test(text) && !isInside && !before[i - 1]?.isInside))
+    return false;
   return findMainClause(before) !== null;
 }
 
 function hasFinite(words: readonly Word[], from: number, to: number): boolean {
   for (let i = from; i < to; i++) {
     const { kind, form, sure } = words[i]!;
-    if (kind === 'helper' || (kind === 'verb' && sure > 0.5 && (form === 'past' || form === 's'))) return true;
+    if (kind === 'helper' || (kind === 'verb' && sure > 0.5 && (form === 'past' || form === 's')))
+      return true;
   }
   return false;
 }
@@ -385,14 +528,16 @@ function findAsides(words: readonly Word[]): Aside[] {
   return commas.flatMap((start, i): Aside[] => {
     const end = commas[i + 1];
     if (words.slice(0, start).some(({ text, isInside }) => !isInside && /^[;:–—]$/.test(text))) return [];
-    if (end === undefined) return isWholeClause(words, start) ? [{ start, end: last, cutEnd: last, isLast: true }] : [];
+    if (end === undefined)
+      return isWholeClause(words, start) ? [{ start, end: last, cutEnd: last, isLast: true }] : [];
     const aside = (cutEnd: number): Aside[] => [{ start, end, cutEnd, isLast: false }];
     let verb = end + 1;
     while (words[verb]?.kind === 'adverb') verb++;
     const clause = findMainClause([...words.slice(0, start), ...words.slice(end + 1)]);
     if (isFinite(words, verb) && clause?.subjectEnd === start) return aside(end + 1);
     const next = words[end + 1];
-    if (i === 0 && /^(?:preposition|clause)$/.test(words[0]!.kind) && findClause(words, end + 1)) return aside(end);
+    if (i === 0 && /^(?:preposition|clause)$/.test(words[0]!.kind) && findClause(words, end + 1))
+      return aside(end);
     if (!next || !isWholeClause(words, start)) return [];
     if (next.kind === 'preposition') return aside(end + 1);
     return /^(?:and|but|so)$/.test(next.lower) && findClause(words, end + 2) ? aside(end) : [];
@@ -405,18 +550,37 @@ function isParticiple(words: readonly Word[], from: number, to: number, within =
   if (words[at]?.kind === 'adverb') at++;
   const first = words[at];
   if (!first || to - at < 2 || hasFinite(words, at + 1, to)) return false;
-  if (words.slice(from, to).some(({ kind, lower, text }) => (kind === 'mark' && !within.test(text)) || lower === 'or')) return false;
+  if (
+    words
+      .slice(from, to)
+      .some(({ kind, lower, text }) => (kind === 'mark' && !within.test(text)) || lower === 'or')
+  )
+    return false;
   // Being and including are more than a side.
-  if (/^(?:including|being|during|according|regarding|concerning|depending|nothing|something|anything|everything|evening|morning|spring|string|king|ring|thing)$/.test(first.lower)) return false;
+  if (
+    /^(?:including|being|during|according|regarding|concerning|depending|nothing|something|anything|everything|evening|morning|spring|string|king|ring|thing)$/.test(
+      first.lower,
+    )
+  )
+    return false;
   if (first.kind === 'verb' && first.form === 'ing' && first.sure > 0.8) return true;
   const next = words[at + 1];
-  return first.kind === 'verb' && first.sure > 0.8 && /^(?:participle|past)$/.test(first.form ?? '') && /(?:ed|en|wn|ung|t)$/.test(first.lower) && next !== undefined && /^(?:by|with|in|from|of|at)$/.test(next.lower);
+  return (
+    first.kind === 'verb' &&
+    first.sure > 0.8 &&
+    /^(?:participle|past)$/.test(first.form ?? '') &&
+    /(?:ed|en|wn|ung|t)$/.test(first.lower) &&
+    next !== undefined &&
+    /^(?:by|with|in|from|of|at)$/.test(next.lower)
+  );
 }
 
 /** Rowing, fishing and swimming: none of them is a side. */
 function isRowOfDoings(words: readonly Word[], start: number, end: number): boolean {
   if (words[start - 1]?.form === 'ing') return true;
-  return words.slice(start + 1, end).some(({ lower }, i, inner) => lower === 'and' && inner[i + 1]?.form === 'ing' && i < 3);
+  return words
+    .slice(start + 1, end)
+    .some(({ lower }, i, inner) => lower === 'and' && inner[i + 1]?.form === 'ing' && i < 3);
 }
 
 function endOfPhrase(words: readonly Word[], start: number): number | null {
@@ -434,19 +598,40 @@ function findDates(words: readonly Word[]): Cut[] {
   const found: Cut[] = [];
   const end = endOf(words);
   // What is to be is known by its day.
-  if (words.some(({ lower }) => /^(?:will|set|due|begins?|starts?|until|through|scheduled|expected|between|from)$/.test(lower))) return [];
+  if (
+    words.some(({ lower }) =>
+      /^(?:will|set|due|begins?|starts?|until|through|scheduled|expected|between|from)$/.test(lower),
+    )
+  )
+    return [];
   for (const [i, { lower, isInside }] of words.entries()) {
-    if (isInside || !/^(?:on|in|since|by|during)$/.test(lower) || lower === 'since' || lower === 'by') continue;
+    if (isInside || !/^(?:on|in|since|by|during)$/.test(lower) || lower === 'since' || lower === 'by')
+      continue;
     let at = i + 1;
     if (/^(?:early|late|mid)$/.test(words[at]?.lower ?? '')) at++;
     const from = at;
-    while (words[at] && (MONTH.test(words[at]!.lower) || WEEKDAY.test(words[at]!.lower) || /^(?:1[0-9]|20)\d\d$|^[0-3]?\d$/.test(words[at]!.text) || (words[at]!.text === ',' && /^(?:1[0-9]|20)\d\d$/.test(words[at + 1]?.text ?? '')))) at++;
+    while (
+      words[at] &&
+      (MONTH.test(words[at]!.lower) ||
+        WEEKDAY.test(words[at]!.lower) ||
+        /^(?:1[0-9]|20)\d\d$|^[0-3]?\d$/.test(words[at]!.text) ||
+        (words[at]!.text === ',' && /^(?:1[0-9]|20)\d\d$/.test(words[at + 1]?.text ?? '')))
+    )
+      at++;
     const parts = words.slice(from, at);
-    const isDate = parts.some(({ lower, text }) => MONTH.test(lower) || WEEKDAY.test(lower) || /^(?:1[0-9]|20)\d\d$/.test(text));
+    const isDate = parts.some(
+      ({ lower, text }) => MONTH.test(lower) || WEEKDAY.test(lower) || /^(?:1[0-9]|20)\d\d$/.test(text),
+    );
     if (!isDate) continue;
     if (i === 0 && words[at]?.text === ',' && findClause(words, at + 1)) found.push(cutOf(words, 0, at + 1));
     else if (i === 0 && findClause(words, at)) found.push(cutOf(words, 0, at));
-    else if (at === end && i > 2 && isWholeClause(words, i) && /^(?:noun|object|name)$/.test(words[i - 1]!.kind)) found.push(cutOf(words, i, at));
+    else if (
+      at === end &&
+      i > 2 &&
+      isWholeClause(words, i) &&
+      /^(?:noun|object|name)$/.test(words[i - 1]!.kind)
+    )
+      found.push(cutOf(words, i, at));
   }
   return found;
 }

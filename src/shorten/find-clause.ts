@@ -32,7 +32,10 @@ export function isFinite(words: readonly Word[], at: number): boolean {
   while (words[before]?.kind === 'adverb') before--;
   const subject = words[before];
   if (word.form !== 'base' || !subject) return false;
-  return /^(?:i|you|we|they)$/.test(subject.lower) || (subject.kind === 'noun' && /[^s]s$/.test(subject.lower) && word.sure > 0.9);
+  return (
+    /^(?:i|you|we|they)$/.test(subject.lower) ||
+    (subject.kind === 'noun' && /[^s]s$/.test(subject.lower) && word.sure > 0.9)
+  );
 }
 
 /** Where a plain subject ends: a pronoun, a name, or the old boat by the quay; null where there is none. */
@@ -69,7 +72,11 @@ export function endOfThing(words: readonly Word[], start: number): number | null
     else if (lower === '-' && words[at]!.start === words[at - 1]?.end) continue;
     else if (kind === 'possessive' && end !== null && /'/.test(lower)) continue;
     else if (kind === 'number' && end === null) continue;
-    else if (kind !== 'adjective' && !(kind === 'verb' && end === null && form !== 'past' && form !== 's' && sure < 1)) break;
+    else if (
+      kind !== 'adjective' &&
+      !(kind === 'verb' && end === null && form !== 'past' && form !== 's' && sure < 1)
+    )
+      break;
   }
   return end;
 }
@@ -110,5 +117,7 @@ function findBehindOpening(words: readonly Word[], start: number): Clause | null
 
 /** The marks that part a sentence, outside quotation marks and brackets. */
 export function findMarks(words: readonly Word[], mark: RegExp): number[] {
-  return words.flatMap((word, i) => (word.kind === 'mark' && !word.isInside && mark.test(word.text) ? [i] : []));
+  return words.flatMap((word, i) =>
+    word.kind === 'mark' && !word.isInside && mark.test(word.text) ? [i] : [],
+  );
 }

@@ -18,13 +18,17 @@ export function keepsFacts(before: readonly Word[], after: readonly Word[], isDa
     if (count === 0) return false;
     left.set(fact, count - 1);
   }
-  return before.findLast(({ kind }) => kind === 'mark')?.text === after.findLast(({ kind }) => kind === 'mark')?.text;
+  return (
+    before.findLast(({ kind }) => kind === 'mark')?.text ===
+    after.findLast(({ kind }) => kind === 'mark')?.text
+  );
 }
 
 function factsOf(words: readonly Word[], isDate: boolean): string[] {
   return words.flatMap(({ kind, lower, text }) => {
     if (isDate && (/^\d+$/.test(text) || MONTH_OR_DAY.test(lower))) return [];
-    if (kind === 'name' || kind === 'number' || /\d/.test(text) || TURNS.test(lower)) return [lower.replace(/'s$/, '')];
+    if (kind === 'name' || kind === 'number' || /\d/.test(text) || TURNS.test(lower))
+      return [lower.replace(/'s$/, '')];
     return kind === 'mark' && /^["“”?$%€£]$/.test(text) ? [text] : [];
   });
 }
@@ -34,6 +38,8 @@ export function isSpokenOf(removed: readonly Word[], next: string): boolean {
   if (next === '') return false;
   const things = removed.filter(({ kind }) => kind === 'noun');
   const later = next.toLowerCase();
-  const isNamed = things.some(({ lower }) => lower.length > 3 && later.includes(lower.replace(/(?:es|s)$/, '')));
+  const isNamed = things.some(
+    ({ lower }) => lower.length > 3 && later.includes(lower.replace(/(?:es|s)$/, '')),
+  );
   return isNamed || (things.length > 0 && /^["“]?(?:it|they|this|these|those|that|such|both)\b/i.test(next));
 }

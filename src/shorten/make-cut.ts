@@ -10,7 +10,8 @@ export function makeCut(sentence: string, cut: Cut, takesAn: (word: string) => b
   if (cut.put === '') {
     const left = before.trimEnd();
     const right = after.trimStart();
-    const glue = left === '' || /[“"([]$/.test(before) || /^[.,;:!?…)\]”]/.test(right) || right === '' ? '' : ' ';
+    const glue =
+      left === '' || /[“"([]$/.test(before) || /^[.,;:!?…)\]”]/.test(right) || right === '' ? '' : ' ';
     text = left + glue + right;
   } else {
     text = /^\./.test(cut.put) ? before.trimEnd() + cut.put + after : before + cut.put + after;

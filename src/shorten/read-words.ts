@@ -62,7 +62,7 @@ const KINDS: readonly (readonly [Kind, ReadonlySet<string>])[] = [
 export const SHORT_SUBJECT = /^(?:i|you|he|she|it|we|they|there|that)'(?:m|s|re|ve|ll|d)$/;
 const PARTS: Readonly<Record<string, Kind>> = { n: 'noun', v: 'verb', a: 'adjective', r: 'adverb' };
 const PAST_HELPERS = /^(was|were|had|did|would|could|might|wasn't|weren't|hadn't|didn't|wouldn't|couldn't)$/;
-const OPEN = /^["“(\[]$/;
+const OPEN = /^["“([]$/;
 
 /** The words and marks of a sentence, each with what it likely is there. */
 export function readWords(sentence: string, table: SwapTable): Word[] {
@@ -77,7 +77,9 @@ export function readWords(sentence: string, table: SwapTable): Word[] {
       if (closing !== null && text === closing) closing = null;
       else if (closing === null && OPEN.test(text)) {
         const wanted: string = text === '“' ? '”' : text === '(' ? ')' : text === '[' ? ']' : '"';
-        const close = pieces.findIndex((piece, j) => j > i && sentence.slice(piece.start, piece.end) === wanted);
+        const close = pieces.findIndex(
+          (piece, j) => j > i && sentence.slice(piece.start, piece.end) === wanted,
+        );
         // A sentence that is speech from its first mark to its last is read like any other.
         const isWhole = i === 0 && close === pieces.length - 1;
         if (close > 0 && !isWhole) {
@@ -99,11 +101,13 @@ export function readWords(sentence: string, table: SwapTable): Word[] {
     const plain = (kind: Kind): Pick<Word, 'kind' | 'form' | 'sure'> => ({ kind, form: null, sure: 1 });
     if (/^\d/.test(text)) return plain('number');
     // To the quay, but to run.
-    if (lower === 'to') return plain(isThingAhead(next, sentence.charAt(pieces[i + 1]?.start ?? 0)) ? 'preposition' : 'to');
-    if (SHORT_SUBJECT.test(lower)) return { kind: 'subject', form: /'d$/.test(lower) ? 'past' : 's', sure: 1 };
+    if (lower === 'to')
+      return plain(isThingAhead(next, sentence.charAt(pieces[i + 1]?.start ?? 0)) ? 'preposition' : 'to');
+    if (SHORT_SUBJECT.test(lower))
+      return { kind: 'subject', form: /'d$/.test(lower) ? 'past' : 's', sure: 1 };
     if (lower === 'her') return plain(/^[\p{L}]/u.test(next) && !isSmall(next) ? 'possessive' : 'object');
     const known = KINDS.find(([, words]) => words.has(lower));
-    const isFirst = words.every(({ kind }) => kind === 'mark') || /^["“(\[]$/.test(words.at(-1)?.text ?? '');
+    const isFirst = words.every(({ kind }) => kind === 'mark') || /^["“([]$/.test(words.at(-1)?.text ?? '');
     if (known && (isFirst || !/^\p{Lu}/u.test(text) || lower.startsWith('i'))) {
       const [kind] = known;
       if (kind !== 'helper') return plain(kind);
@@ -127,7 +131,13 @@ export function readWords(sentence: string, table: SwapTable): Word[] {
 }
 
 function isThingAhead(next: string, first: string): boolean {
-  return KINDS.some(([kind, words]) => /^(?:determiner|possessive|object|pronoun|number)$/.test(kind) && words.has(next)) || /^\p{Lu}/u.test(first) || /^her$|^\d/.test(next);
+  return (
+    KINDS.some(
+      ([kind, words]) => /^(?:determiner|possessive|object|pronoun|number)$/.test(kind) && words.has(next),
+    ) ||
+    /^\p{Lu}/u.test(first) ||
+    /^her$|^\d/.test(next)
+  );
 }
 
 /** The comma or full stop behind a number is a mark of its own: 4, and 4. */

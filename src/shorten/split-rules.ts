@@ -12,7 +12,9 @@ export const SPLIT_RULES: readonly Rule[] = [
     applies: (words, sentence) =>
       canPart(words)
         ? findMarks(words, /^;$/).flatMap((at) =>
-            findMainClause(words.slice(0, at)) && findClause(words, at + 1) ? [part(words, sentence, at, at + 1, '')] : [],
+            findMainClause(words.slice(0, at)) && findClause(words, at + 1)
+              ? [part(words, sentence, at, at + 1, '')]
+              : [],
           )
         : [],
   },
@@ -49,15 +51,33 @@ export const SPLIT_RULES: readonly Rule[] = [
         const verb = words[i + 1];
         if (!main || !verb || hasOpenClause(words, main.verb, i)) return [];
         const first = words[main.verb]!;
-        const isLike = first.kind === 'verb' && /^(?:past|s)$/.test(first.form ?? '') && verb.kind === 'verb' && verb.form === first.form && verb.sure > 0.9;
+        const isLike =
+          first.kind === 'verb' &&
+          /^(?:past|s)$/.test(first.form ?? '') &&
+          verb.kind === 'verb' &&
+          verb.form === first.form &&
+          verb.sure > 0.9;
         const after = words[i + 2];
-        if (!after || !/^(?:determiner|possessive|object|preposition|number|to|adverb|pronoun|name)$/.test(after.kind)) return [];
-        if (!isLike || main.subjectEnd - main.start > 3 || i - main.verb < 2 || endOf(words) - i < 4) return [];
-        const others = words.slice(main.verb + 1, i).filter(({ kind, form, lower }) => (kind === 'verb' && form !== 'ing') || kind === 'helper' || lower === 'and');
+        if (
+          !after ||
+          !/^(?:determiner|possessive|object|preposition|number|to|adverb|pronoun|name)$/.test(after.kind)
+        )
+          return [];
+        if (!isLike || main.subjectEnd - main.start > 3 || i - main.verb < 2 || endOf(words) - i < 4)
+          return [];
+        const others = words
+          .slice(main.verb + 1, i)
+          .filter(
+            ({ kind, form, lower }) =>
+              (kind === 'verb' && form !== 'ing') || kind === 'helper' || lower === 'and',
+          );
         if (others.length > 0) return [];
         const subject = sentence.slice(words[main.start]!.start, words[main.subjectEnd - 1]!.end);
         const from = words[i - 1]!.text === ',' ? i - 1 : i;
-        const link = word.lower === 'but' ? `But ${words[main.start]!.kind === 'name' || /^I$/.test(subject) ? subject : lower(subject)}` : subject;
+        const link =
+          word.lower === 'but'
+            ? `But ${words[main.start]!.kind === 'name' || /^I$/.test(subject) ? subject : lower(subject)}`
+            : subject;
         return [part(words, sentence, from, i + 1, capital(withThe(link)))];
       });
     },
@@ -74,13 +94,19 @@ export const SPLIT_RULES: readonly Rule[] = [
         if (!first || !/^(?:which|who)$/.test(first.lower) || !isFinite(words, comma + 2)) return [];
         const verb = words[comma + 2]!;
         // What happened may be meant: which made him sad, which means.
-        if (first.lower === 'which' && !/^(?:was|were|is|are|has|have|had|can|could|will)$/.test(verb.lower)) return [];
-        if (!findMainClause(words.slice(0, comma)) || words.slice(comma + 1).some(({ text }) => text === ',')) return [];
+        if (first.lower === 'which' && !/^(?:was|were|is|are|has|have|had|can|could|will)$/.test(verb.lower))
+          return [];
+        if (!findMainClause(words.slice(0, comma)) || words.slice(comma + 1).some(({ text }) => text === ','))
+          return [];
         const thing = thingBefore(words, comma);
         if (thing === null) return [];
         const noun = sentence.slice(words[thing]!.start, words[comma - 1]!.end);
         const isMany = /^(?:were|are|have)$/.test(verb.lower);
-        if (isMany !== /s$/.test(words[comma - 1]!.lower) && /^(?:was|were|is|are|has|have)$/.test(verb.lower)) return [];
+        if (
+          isMany !== /s$/.test(words[comma - 1]!.lower) &&
+          /^(?:was|were|is|are|has|have)$/.test(verb.lower)
+        )
+          return [];
         return [part(words, sentence, comma, comma + 2, capital(withThe(noun)))];
       });
     },
@@ -112,15 +138,24 @@ export const SPLIT_RULES: readonly Rule[] = [
     applies: (words, sentence) => {
       const commas = findMarks(words, /^,$/);
       const [comma] = commas;
-      if (!canPart(words) || comma === undefined || commas.length > 1 || words[0]!.lower !== 'after') return [];
+      if (!canPart(words) || comma === undefined || commas.length > 1 || words[0]!.lower !== 'after')
+        return [];
       const [one, other] = [findClause(words, 1), findClause(words, comma + 1)];
-      const isPast = [one, other].every((clause) => clause !== null && words[clause.verb]!.kind === 'verb' && words[clause.verb]!.form === 'past');
-      return isPast && words[other!.start]!.kind !== 'pronoun' ? [opened(words, sentence, comma, 'Then')] : [];
+      const isPast = [one, other].every(
+        (clause) =>
+          clause !== null && words[clause.verb]!.kind === 'verb' && words[clause.verb]!.form === 'past',
+      );
+      return isPast && words[other!.start]!.kind !== 'pronoun'
+        ? [opened(words, sentence, comma, 'Then')]
+        : [];
     },
   },
   {
     name: 'because',
-    example: ['The ferry came late because the fog was thick.', 'The ferry came late. This was because the fog was thick.'],
+    example: [
+      'The ferry came late because the fog was thick.',
+      'The ferry came late. This was because the fog was thick.',
+    ],
     counterExample: 'The ferry is not late because the fog is thick.',
     isSafe: false,
     applies: (words, sentence) => {
@@ -131,8 +166,22 @@ export const SPLIT_RULES: readonly Rule[] = [
         const main = findMainClause(words.slice(0, from));
         const clause = findClause(words, i + 1);
         if (!main || !clause || hasOpenClause(words, main.verb, from)) return [];
-        if (words.slice(0, from).some(({ kind, lower, text }) => kind === 'not' || /n't$|^(?:and|but|only|just|or|will|can|may|would|could)$/.test(lower) || text === ',')) return [];
-        if (words[i - 1]!.kind === 'adverb' && /^(?:only|just|partly|simply|perhaps|even)$/.test(words[i - 1]!.lower)) return [];
+        if (
+          words
+            .slice(0, from)
+            .some(
+              ({ kind, lower, text }) =>
+                kind === 'not' ||
+                /n't$|^(?:and|but|only|just|or|will|can|may|would|could)$/.test(lower) ||
+                text === ',',
+            )
+        )
+          return [];
+        if (
+          words[i - 1]!.kind === 'adverb' &&
+          /^(?:only|just|partly|simply|perhaps|even)$/.test(words[i - 1]!.lower)
+        )
+          return [];
         const isPast = words[main.verb]!.form === 'past' && words[clause.verb]!.form === 'past';
         const isNow = words[main.verb]!.form !== 'past' && words[clause.verb]!.form !== 'past';
         if (!isPast && !isNow) return [];
@@ -168,10 +217,18 @@ function opened(words: readonly Word[], sentence: string, comma: number, link: s
 function thingBefore(words: readonly Word[], comma: number): number | null {
   for (let start = comma - 1; start >= Math.max(0, comma - 4); start--) {
     const { kind } = words[start]!;
-    const opens = /^(?:determiner|possessive)$/.test(kind) || (kind === 'name' && words[start - 1]?.kind !== 'name' && start === comma - 1);
+    const opens =
+      /^(?:determiner|possessive)$/.test(kind) ||
+      (kind === 'name' && words[start - 1]?.kind !== 'name' && start === comma - 1);
     if (!opens) continue;
     const before = words[start - 1];
-    if (endOfThing(words, start) !== comma || before?.lower === 'of' || before?.lower === 'and' || before?.text === ',') return null;
+    if (
+      endOfThing(words, start) !== comma ||
+      before?.lower === 'of' ||
+      before?.lower === 'and' ||
+      before?.text === ','
+    )
+      return null;
     return start;
   }
   return null;
@@ -185,9 +242,20 @@ function canPart(words: readonly Word[]): boolean {
 
 /** Between a verb and the joiner something is open that the joiner may go on with: that he ran and she sat. */
 function hasOpenClause(words: readonly Word[], verb: number, joiner: number): boolean {
-  return words
-    .slice(verb + 1, joiner)
-    .some(({ kind, lower }) => kind === 'clause' || kind === 'relative' || kind === 'to' || /^(?:that|either|both|neither|between|not|let|whether)$/.test(lower)) || words.slice(0, verb).some(({ kind, lower }) => kind === 'clause' || /^(?:either|neither|both|whether)$/.test(lower));
+  return (
+    words
+      .slice(verb + 1, joiner)
+      .some(
+        ({ kind, lower }) =>
+          kind === 'clause' ||
+          kind === 'relative' ||
+          kind === 'to' ||
+          /^(?:that|either|both|neither|between|not|let|whether)$/.test(lower),
+      ) ||
+    words
+      .slice(0, verb)
+      .some(({ kind, lower }) => kind === 'clause' || /^(?:either|neither|both|whether)$/.test(lower))
+  );
 }
 
 /** A full stop in the place of the words from `from` to before `to`; the next word, or `put`, begins with a capital. */
@@ -208,4 +276,5 @@ function lower(text: string): string {
 function withThe(thing: string): string {
   return thing.replace(/^(But )?(an?|some|another) /i, '$1the ');
 }
+
 export type { Clause };

@@ -27,7 +27,9 @@ const texts = readdirSync(folder)
   .filter((file) => file.endsWith('.txt'))
   .map((file) => readFileSync(new URL(file, folder), 'utf8'));
 const engine = loadEngine();
-const shortener = createShortener(openSwaps(readFileSync(new URL('../../public/data/swaps.bin', import.meta.url))));
+const shortener = createShortener(
+  openSwaps(readFileSync(new URL('../../public/data/swaps.bin', import.meta.url))),
+);
 const places = new Map<string, { order: number; before: string; found: Shortening }>();
 
 for (const name of ['steady-steps', 'second-tide', 'england-2013']) {
@@ -90,7 +92,10 @@ function measure(name: string, step: number, judge: Judge): void {
     `${name} step ${step}: ${hard} sentences with words beyond, ${shorter} shorter (${safe} by safe rules), ${less} of ${beyond} words beyond gone, ${Math.round(user / 1000)} ms`,
   );
   console.log(
-    `  ${[...byRule].sort(([, one], [, other]) => other - one).map(([rule, count]) => `${rule} ${count}`).join(', ')}`,
+    `  ${[...byRule]
+      .sort(([, one], [, other]) => other - one)
+      .map(([rule, count]) => `${rule} ${count}`)
+      .join(', ')}`,
   );
 }
 

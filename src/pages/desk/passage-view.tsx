@@ -86,7 +86,8 @@ export function PassageView({ id, groups, sequences, swap, onParted }: PassageVi
   useEffect(planner.close, [groupId, id]);
   const sequence = group && findSequence(sequences, group.sequence);
   const stepOf = useCallback(
-    (target: number) => (engine && group && shade ? findStep(text, shade, { engine, group, sequence, target }) : null),
+    (target: number) =>
+      engine && group && shade ? findStep(text, shade, { engine, group, sequence, target }) : null,
     [engine, group, sequence, shade, text],
   );
   useEffect(() => {

@@ -3,8 +3,8 @@ import { groupOf } from '../../../../tests/fakes/group.ts';
 import { fakeAnalyzer } from '../../../../tests/fakes/word-analyzer.ts';
 import { compileGroup, createJudge } from '../../../analyze/index.ts';
 import { createShader } from '../../../passage/shade-line.ts';
-import type { Swapper } from '../../../swap/index.ts';
 import type { Shortener } from '../../../shorten/index.ts';
+import type { Swapper } from '../../../swap/index.ts';
 import { listChanges } from './list-changes.ts';
 
 const judge = createJudge(
@@ -77,7 +77,14 @@ test('a story word the group has already is read', async () => {
 
 test('the page gets its turn while changes are looked for', async () => {
   let turns = 0;
-  const finders = { shade: createShader(judge)(text), judge, swapper, shortener, known: new Set<string>(), longest: null };
+  const finders = {
+    shade: createShader(judge)(text),
+    judge,
+    swapper,
+    shortener,
+    known: new Set<string>(),
+    longest: null,
+  };
   await listChanges(text, finders, async () => {
     turns++;
   });

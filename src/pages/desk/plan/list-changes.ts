@@ -37,7 +37,9 @@ const READ: ReadonlySet<Standing> = new Set(['reads', 'fresh', 'by-sight']);
 /** Counts the words of a text as the plan does. */
 export function createCounter({ shade, known }: Pick<Finders, 'shade' | 'known'>): CountWords {
   return (text) => {
-    const counted = text.split('\n').flatMap((line) => shade(line).words.filter(({ standing }) => COUNTED.has(standing)));
+    const counted = text
+      .split('\n')
+      .flatMap((line) => shade(line).words.filter(({ standing }) => COUNTED.has(standing)));
     const beyond = counted.filter(
       ({ standing, key }) => !READ.has(standing) && !known.has(splitKey(key).word.toLowerCase()),
     );
@@ -73,13 +75,23 @@ export async function listChanges(
       const number = sentences.push({ from: lineStart + start, to: lineStart + end }) - 1;
       const sentence = line.slice(start, end);
       if (!isHeading) {
-        const isNeeded = i === 0 || isReferredTo(sentence, text.slice(0, lineStart + start), text.slice(lineStart + end));
+        const isNeeded =
+          i === 0 || isReferredTo(sentence, text.slice(0, lineStart + start), text.slice(lineStart + end));
         drops.push({ kind: 'drop', sentence: number, ...(isNeeded && { isNeeded }) });
         const next = line.slice(end, spans[i + 2]?.end ?? line.length).trim();
         const sign = /^(?:- )?/.exec(sentence)![0];
-        const found = shortener.shorten(sentence.slice(sign.length), { measure: count, next, ...(longest && { longest }) });
+        const found = shortener.shorten(sentence.slice(sign.length), {
+          measure: count,
+          next,
+          ...(longest && { longest }),
+        });
         if (found)
-          shorter.push({ sentence: number, text: sign + found.text, what: describeSteps(found.steps), isSafe: found.isSafe });
+          shorter.push({
+            sentence: number,
+            text: sign + found.text,
+            what: describeSteps(found.steps),
+            isSafe: found.isSafe,
+          });
       }
       for (const word of words) {
         if (word.start < start || word.end > end || !COUNTED.has(word.standing)) continue;

@@ -38,7 +38,11 @@ function planOf(ticked: readonly Change[], planned: readonly Change[]): PlanStat
 
 test('a proposal becomes a change with the words that go and come, and one that changes nothing is none', () => {
   expect(possible.changes).toHaveLength(2);
-  expect(shorter).toMatchObject({ gone: [1], comes: { words: 0, unread: 0 }, longest: { before: 4, after: 3 } });
+  expect(shorter).toMatchObject({
+    gone: [1],
+    comes: { words: 0, unread: 0 },
+    longest: { before: 4, after: 3 },
+  });
   expect(parted).toMatchObject({ isSafe: false, longest: { before: 9, after: 4 } });
 });
 
@@ -60,5 +64,7 @@ test('the pieces of the text before are the whole text, and where changes meet, 
 });
 
 test('a swap is not made in what a sentence written anew takes out', () => {
-  expect(textAfter(planOf([shorter, swap], [swap, shorter]))).toBe('Bram ran home. The fog was thick, and the lamp went out.');
+  expect(textAfter(planOf([shorter, swap], [swap, shorter]))).toBe(
+    'Bram ran home. The fog was thick, and the lamp went out.',
+  );
 });

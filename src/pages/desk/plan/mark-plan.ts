@@ -1,4 +1,4 @@
-import { type Change } from './plan-changes.ts';
+import type { Change } from './plan-changes.ts';
 import { makeTicked, type PlanState, spansOf } from './plan-state.ts';
 
 /** A piece of the text before the plan: plain, or part of a change. */
@@ -57,7 +57,9 @@ export function markAfter(plan: PlanState): AfterPiece[] {
   const put = (text: string, isNew: boolean): void => {
     if (text !== '') pieces.push({ text, isNew });
   };
-  for (const { from, to, text } of makeTicked(plan).edits.toSorted((one, other) => one.from - other.from || one.to - other.to)) {
+  for (const { from, to, text } of makeTicked(plan).edits.toSorted(
+    (one, other) => one.from - other.from || one.to - other.to,
+  )) {
     put(proposal.text.slice(at, from), false);
     put(text, true);
     at = to;

@@ -129,7 +129,12 @@ describe('how far a text is', () => {
 
   test('near is reached by few changes, too far by none', () => {
     const planned = planChanges(words, [swap], options);
-    expect(describeDistance(words, planned, 90)).toMatchObject({ distance: 'near', left: 1, sentences: 6, same: 4 });
+    expect(describeDistance(words, planned, 90)).toMatchObject({
+      distance: 'near',
+      left: 1,
+      sentences: 6,
+      same: 4,
+    });
     expect(describeDistance(words, planned, 100)).toMatchObject({ distance: 'too-far', left: 1 });
     const many = Array.from({ length: 11 }, () => ({ change: drops[5]!, before: 90, after: 100 }));
     expect(describeDistance(words, many, 100)).toMatchObject({ distance: 'some-way', left: 1, dropped: 1 });

@@ -130,7 +130,8 @@ export function planChanges(
     reads += added.reads;
     planned.push({ change, before, after: percent(reads, running) });
     left.delete(change);
-    if (change.kind === 'swap' || change.kind === 'story-word') for (const i of change.places) readable[i] = true;
+    if (change.kind === 'swap' || change.kind === 'story-word')
+      for (const i of change.places) readable[i] = true;
     else if (change.kind === 'rewrite') {
       rewritten.add(change.sentence);
       came.set(change.sentence, change.comes);
@@ -162,7 +163,8 @@ export function planChanges(
     const { before, after } = change.longest;
     const now = percent(reads, running);
     const added = effect(change);
-    if (before <= longest || after >= before || percent(reads + added.reads, running + added.running) < now) continue;
+    if (before <= longest || after >= before || percent(reads + added.reads, running + added.running) < now)
+      continue;
     take(change, now);
   }
   return planned;
@@ -213,7 +215,9 @@ export function describeDistance(
       if (change.kind === 'swap') for (const i of change.places) touched.add(words[i]!.sentence);
     }
   }
-  const left = words.filter(({ readable, sentence }, i) => !readable && !made.has(i) && !dropped.has(sentence));
+  const left = words.filter(
+    ({ readable, sentence }, i) => !readable && !made.has(i) && !dropped.has(sentence),
+  );
   for (const { sentence } of left) touched.add(sentence);
   const all = new Set(words.map(({ sentence }) => sentence));
   const reads = words.filter(({ readable }) => readable).length;

@@ -41,7 +41,9 @@ export function PlanReview(props: PlanReviewProps) {
   return (
     <section class="plan-review" aria-labelledby="plan-distance">
       <h3 id="plan-distance" ref={heading} tabIndex={-1}>
-        {none && far.distance !== 'too-far' ? say('desk.noChanges') : sayDistance(far, proposal.planned.length)}
+        {none && far.distance !== 'too-far'
+          ? say('desk.noChanges')
+          : sayDistance(far, proposal.planned.length)}
       </h3>
       {far.distance === 'too-far' && <WaysOut {...props} />}
       <PlanFigures {...{ planner, proposal, judging, storyWords }} />
@@ -176,8 +178,18 @@ function PlanFigures({
   const percent = (share: number): string => say('desk.percent', { percent: sayDecimal(share, 1) });
   const wanted = plan.longest === null ? '' : say('desk.atMost', { count: plan.longest });
   const rows = [
-    [say('desk.reach'), percent(now.readable), percent(then.readable), say('desk.atLeast', { percent: plan.target })],
-    [say('desk.storyWords'), storyWords.length, taught.length, say('desk.atMost', { count: plan.mostStoryWords })],
+    [
+      say('desk.reach'),
+      percent(now.readable),
+      percent(then.readable),
+      say('desk.atLeast', { percent: plan.target }),
+    ],
+    [
+      say('desk.storyWords'),
+      storyWords.length,
+      taught.length,
+      say('desk.atMost', { count: plan.mostStoryWords }),
+    ],
     [say('desk.longestSentence'), now.longest, then.longest, wanted],
     [say('desk.wordsNotRead'), now.left, then.left, ''],
   ];
