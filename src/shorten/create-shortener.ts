@@ -5,7 +5,7 @@ import { isSpokenOf, keepsFacts } from './keeps-facts.ts';
 import { makeCut } from './make-cut.ts';
 import { readWords } from './read-words.ts';
 import { SPLIT_RULES } from './split-rules.ts';
-import type { Rule, Shortening, ShortenOptions, Step, Word } from './types.ts';
+import type { Cut, Rule, Shortening, ShortenOptions, Step, Word } from './types.ts';
 
 /** Finds shorter ways to say a sentence. */
 export interface Shortener {
@@ -54,7 +54,7 @@ export function createShortener(table: SwapTable): Shortener {
         for (const cut of rule.applies(words, sentence)) {
           const text = makeCut(sentence, cut, takesAn);
           const removed = words.filter(({ start, end }) => start >= cut.start && end <= cut.end);
-          if (removed.some(({ end }, i) => isTied(sentence, cut, end, i === removed.length - 1))) continue;
+          if (isTied(sentence, cut)) continue;
           if (isSpokenOf(removed, next) || !isSound(words, text, rule)) continue;
           const after = measure(text);
           if (after.beyond >= before.beyond || after.words < FEWEST) continue;
@@ -110,12 +110,6 @@ function isNoJoiner({ lower }: Word): boolean {
 }
 
 /** The cut parts a word that is joined by a hyphen. */
-function isTied(
-  sentence: string,
-  cut: { start: number; end: number },
-  _end: number,
-  isLast: boolean,
-): boolean {
-  if (!isLast) return false;
-  return /^[-’']/.test(sentence.slice(cut.end)) || /[-]$/.test(sentence.slice(0, cut.start));
+function isTied(sentence: string, { start, end }: Cut): boolean {
+  return /^[-’']/.test(sentence.slice(end)) || sentence.charAt(start - 1) === '-';
 }

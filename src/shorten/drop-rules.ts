@@ -1,4 +1,4 @@
-import { endOfThing, findClause, findMainClause, findMarks, isFinite } from './find-clause.ts';
+import { endOfThing, findClause, findMainClause, findMarks, isFiniteVerb } from './find-clause.ts';
 import type { Cut, Rule, Word } from './types.ts';
 import wordings from './wordings.json';
 
@@ -50,7 +50,7 @@ export const DROP_RULES: readonly Rule[] = [
         if (next === undefined || !isSentenceAdverb(words, comma + 1, next)) continue;
         const before = words.slice(0, comma);
         // Bram, however, ran: both commas go; a boat, however, that leaked: only behind a subject.
-        if (isFinite(words, next + 1) && findClause([...before, ...words.slice(next + 1)], 0))
+        if (isFiniteVerb(words, next + 1) && findClause([...before, ...words.slice(next + 1)], 0))
           found.push(cutOf(words, comma, next + 1));
       }
       if (
@@ -112,7 +112,8 @@ export const DROP_RULES: readonly Rule[] = [
           after2?.kind !== 'noun' &&
           after2?.kind !== 'adjective' &&
           !words.slice(Math.max(0, i - 4), i).some(isNot);
-        if (isVerbNext && isSubjectEnd(words, i) && isFinite(words, i + 1)) return [cutOf(words, i, i + 1)];
+        if (isVerbNext && isSubjectEnd(words, i) && isFiniteVerb(words, i + 1))
+          return [cutOf(words, i, i + 1)];
         if (isVerbNext && before.kind === 'helper' && !/n't$|^not$/.test(before.lower))
           return [cutOf(words, i, i + 1)];
         // He moved slowly toward the boat.
@@ -126,7 +127,7 @@ export const DROP_RULES: readonly Rule[] = [
           before.sure > 0.85 &&
           isPlace &&
           !isSteady(before.lower) &&
-          isFinite(words, i - 1)
+          isFiniteVerb(words, i - 1)
         )
           return [cutOf(words, i, i + 1)];
         // The lamp shone brightly. Only at the end, behind a verb that says enough alone, or its object.
@@ -447,7 +448,7 @@ function findDashed(words: readonly Word[]): Cut[] {
   const [start, end] = dashes;
   if (start === undefined || end === undefined || dashes.length !== 2 || end - start < 2) return [];
   const clause = findMainClause([...words.slice(0, start), ...words.slice(end + 1)]);
-  const isWithin = isFinite(words, end + 1) && clause?.subjectEnd === start;
+  const isWithin = isFiniteVerb(words, end + 1) && clause?.subjectEnd === start;
   return isWithin || (isWholeClause(words, start) && words[end + 1]?.kind === 'preposition')
     ? [cutOf(words, start, end + 1)]
     : [];
@@ -534,7 +535,7 @@ function findAsides(words: readonly Word[]): Aside[] {
     let verb = end + 1;
     while (words[verb]?.kind === 'adverb') verb++;
     const clause = findMainClause([...words.slice(0, start), ...words.slice(end + 1)]);
-    if (isFinite(words, verb) && clause?.subjectEnd === start) return aside(end + 1);
+    if (isFiniteVerb(words, verb) && clause?.subjectEnd === start) return aside(end + 1);
     const next = words[end + 1];
     if (i === 0 && /^(?:preposition|clause)$/.test(words[0]!.kind) && findClause(words, end + 1))
       return aside(end);

@@ -18,11 +18,11 @@ export function findClause(words: readonly Word[], start: number): Clause | null
   if (SHORT_SUBJECT.test(words[start]!.lower)) return { start, subjectEnd, verb: start };
   let verb = subjectEnd;
   while (words[verb]?.kind === 'adverb' || words[verb]?.lower === 'never') verb++;
-  return isFinite(words, verb) ? { start, subjectEnd, verb } : null;
+  return isFiniteVerb(words, verb) ? { start, subjectEnd, verb } : null;
 }
 
 /** A verb that says its own time, behind its subject. */
-export function isFinite(words: readonly Word[], at: number): boolean {
+export function isFiniteVerb(words: readonly Word[], at: number): boolean {
   const word = words[at];
   if (!word || word.isInside) return false;
   if (word.kind === 'helper') return !/^(?:be|been|being)$/.test(word.lower);

@@ -1,5 +1,12 @@
 import { cutOf, endOf } from './drop-rules.ts';
-import { type Clause, endOfThing, findClause, findMainClause, findMarks, isFinite } from './find-clause.ts';
+import {
+  type Clause,
+  endOfThing,
+  findClause,
+  findMainClause,
+  findMarks,
+  isFiniteVerb,
+} from './find-clause.ts';
 import type { Cut, Rule, Word } from './types.ts';
 
 /** Rules that part a sentence in two; nothing is lost. They are not used on sentences with speech, nor on questions. */
@@ -91,7 +98,7 @@ export const SPLIT_RULES: readonly Rule[] = [
       if (!canPart(words)) return [];
       return findMarks(words, /^,$/).flatMap((comma): Cut[] => {
         const first = words[comma + 1];
-        if (!first || !/^(?:which|who)$/.test(first.lower) || !isFinite(words, comma + 2)) return [];
+        if (!first || !/^(?:which|who)$/.test(first.lower) || !isFiniteVerb(words, comma + 2)) return [];
         const verb = words[comma + 2]!;
         // What happened may be meant: which made him sad, which means.
         if (first.lower === 'which' && !/^(?:was|were|is|are|has|have|had|can|could|will)$/.test(verb.lower))
@@ -158,7 +165,7 @@ export const SPLIT_RULES: readonly Rule[] = [
     ],
     counterExample: 'The ferry is not late because the fog is thick.',
     isSafe: false,
-    applies: (words, sentence) => {
+    applies: (words) => {
       if (!canPart(words)) return [];
       return words.flatMap((word, i): Cut[] => {
         if (word.isInside || word.lower !== 'because' || i < 3) return [];
@@ -235,8 +242,7 @@ function thingBefore(words: readonly Word[], comma: number): number | null {
 }
 
 function canPart(words: readonly Word[]): boolean {
-  const last = words.at(-1);
-  if (!last || last.text !== '.') return false;
+  if (words.at(-1)?.text !== '.') return false;
   return !words.slice(0, -1).some(({ text, isInside }) => isInside || /^[.!?…"“”:()–—]$/.test(text));
 }
 
@@ -276,5 +282,3 @@ function lower(text: string): string {
 function withThe(thing: string): string {
   return thing.replace(/^(But )?(an?|some|another) /i, '$1the ');
 }
-
-export type { Clause };

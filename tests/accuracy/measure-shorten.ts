@@ -14,11 +14,11 @@ import { openSwaps } from '../../src/swap/index.ts';
  * once over all groups. `--far`: groups at a third only; `--near`: at two thirds only. `--longest`: longer sentences are parted (12).
  */
 const flags = process.argv.slice(2);
-const valueOf = (flag: string): string | undefined =>
+const flagValue = (flag: string): string | undefined =>
   flags.includes(flag) ? flags[flags.indexOf(flag) + 1] : undefined;
-const drawn = Number(valueOf('--draw') ?? 0);
+const drawn = Number(flagValue('--draw') ?? 0);
 const seed = flags[flags.indexOf('--draw') + 2] ?? '';
-const longest = Number(valueOf('--longest') ?? 12);
+const longest = Number(flagValue('--longest') ?? 12);
 const mark = (text: string): number => createHash('sha256').update(text).digest().readUInt32BE(0);
 
 const folder = new URL('../../../shared/pages/expected/', import.meta.url);
@@ -100,7 +100,7 @@ function measure(name: string, step: number, judge: Judge): void {
 }
 
 function isWanted(found: Shortening): boolean {
-  const rule = valueOf('--rule');
+  const rule = flagValue('--rule');
   if (flags.includes('--safe') && !found.isSafe) return false;
   return rule === undefined || found.steps.some((step) => step.rule === rule);
 }

@@ -220,16 +220,16 @@ describe('a passage', () => {
     expect(await words(), 'nothing is changed yet').toBe(before);
     await expectSound();
     const swap = review.getByRole('checkbox', { name: 'Replace “purchased” with “got”' });
-    const after = async () => (await review.getByRole('region', { name: 'After' }).textContent()) ?? '';
+    const result = async () => (await review.getByRole('region', { name: 'After' }).textContent()) ?? '';
     expect(await swap.isChecked(), 'a recommended word is ticked at once').toBe(true);
-    expect(await after()).toContain('Bram got a');
+    expect(await result()).toContain('Bram got a');
     // Every other change is refused, by key; a swap is refused and taken again.
     for (const change of await changes.all()) {
       await change.focus();
       await desk.keyboard.press('r');
       expect(await change.isChecked()).toBe(false);
     }
-    expect(await after()).toContain('Bram purchased a');
+    expect(await result()).toContain('Bram purchased a');
     await swap.focus();
     await desk.keyboard.press('a');
     expect(await swap.isChecked()).toBe(true);

@@ -52,13 +52,13 @@ async function open(target = 'every word', most = '3 words'): Promise<void> {
   await screen.getByRole('button', { name: 'Propose changes' }).click();
   await screen.getByText('Close without changes').waitFor();
 }
-const after = async () => (await screen.getByRole('region', { name: 'After' }).textContent()) ?? '';
+const result = async () => (await screen.getByRole('region', { name: 'After' }).textContent()) ?? '';
 
 test('a plan says first how far the text is, ticks what is safe, and shows the text with it', async () => {
   await open();
   expect(await screen.getByRole('heading', { level: 3 }).textContent()).toMatch(/^(?:Near|Some way|Too far)/);
-  expect(await after()).toContain('Bram got a lamp');
-  expect(await after()).not.toContain('Unfortunately');
+  expect(await result()).toContain('Bram got a lamp');
+  expect(await result()).not.toContain('Unfortunately');
 });
 
 test('a change that is refused is not made, and the figures follow', async () => {
@@ -66,7 +66,7 @@ test('a change that is refused is not made, and the figures follow', async () =>
   const figures = async () => (await screen.locator('.plan-figures').textContent()) ?? '';
   const before = await figures();
   await screen.getByLabel('Shorten: without “Unfortunately”.').click();
-  expect(await after()).toContain('Unfortunately');
+  expect(await result()).toContain('Unfortunately');
   expect(await figures()).not.toBe(before);
   await screen.getByRole('button', { name: 'Make ticked changes' }).click();
   const [[edits]] = onMake.mock.calls as [[{ text: string }[]]];

@@ -170,10 +170,13 @@ function PlanFigures({
     () => countFigures(proposal.text, createCounter({ shade, known: new Set(storyWords) })),
     [proposal, shade, storyWords],
   );
-  const { taught, then } = useMemo(() => {
+  const { taught, planned } = useMemo(() => {
     const { storyWords: words } = makeTicked(plan);
     const taught = [...storyWords, ...words.map(({ word }) => word)];
-    return { taught, then: countFigures(textAfter(plan), createCounter({ shade, known: new Set(taught) })) };
+    return {
+      taught,
+      planned: countFigures(textAfter(plan), createCounter({ shade, known: new Set(taught) })),
+    };
   }, [proposal, plan.ticked, shade, storyWords]);
   const percent = (share: number): string => say('desk.percent', { percent: sayDecimal(share, 1) });
   const wanted = plan.longest === null ? '' : say('desk.atMost', { count: plan.longest });
@@ -181,7 +184,7 @@ function PlanFigures({
     [
       say('desk.reach'),
       percent(now.readable),
-      percent(then.readable),
+      percent(planned.readable),
       say('desk.atLeast', { percent: plan.target }),
     ],
     [
@@ -190,8 +193,8 @@ function PlanFigures({
       taught.length,
       say('desk.atMost', { count: plan.mostStoryWords }),
     ],
-    [say('desk.longestSentence'), now.longest, then.longest, wanted],
-    [say('desk.wordsNotRead'), now.left, then.left, ''],
+    [say('desk.longestSentence'), now.longest, planned.longest, wanted],
+    [say('desk.wordsNotRead'), now.left, planned.left, ''],
   ];
   return (
     <table class="versions plan-figures">
