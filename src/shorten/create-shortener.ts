@@ -97,7 +97,7 @@ export function createShortener(table: SwapTable): Shortener {
   /** Facts are kept, and what was a whole sentence still is one. */
   function isSound(words: readonly Word[], text: string, rule: Rule): boolean {
     const after = read(text);
-    if (!keepsFacts(words, after, rule.name === 'date')) return false;
+    if (!keepsFacts(words, after, rule.name === 'day of the week')) return false;
     if (/[,;:–—-]\s*[.,;:!?…)\]”]|\s\s|\(\s*\)/.test(text)) return false;
     return findMainClause(words) === null || findMainClause(after) !== null;
   }

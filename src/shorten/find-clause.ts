@@ -91,7 +91,6 @@ export function findMainClause(words: readonly Word[]): Clause | null {
     while (words[at]?.isInside || /^[”"]$/.test(words[at]?.text ?? '')) at++;
     return findFrame(words, at);
   }
-  while (words[at]?.kind === 'mark' && /^["“]$/.test(words[at]!.text)) at++;
   if (/^(?:and|but|so|then|now|still|yet|soon|later|also|here|today)$/.test(words[at]?.lower ?? '')) at++;
   if (words[at]?.text === ',') at++;
   return findClause(words, at) ?? findBehindOpening(words, at);

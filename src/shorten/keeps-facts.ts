@@ -3,17 +3,16 @@ import type { Word } from './types.ts';
 /** Words that turn what is said into its contrary, or bind it to something. */
 const TURNS =
   /^(?:not|no|never|none|nobody|nothing|nowhere|neither|nor|without|hardly|barely|scarcely|rarely|seldom|cannot|unless|except|only|but|few|fewer|less|least|if|\w+n't|false|fake|former|almost|nearly|instead|rather)$/;
-const MONTH_OR_DAY =
-  /^(?:january|february|march|april|may|june|july|august|september|october|november|december|jan|feb|mar|apr|jun|jul|aug|sept?|oct|nov|dec|monday|tuesday|wednesday|thursday|friday|saturday|sunday)$/;
+const WEEKDAY = /^(?:monday|tuesday|wednesday|thursday|friday|saturday|sunday)$/;
 
 /**
  * Whether a text still has every name, number and negation of the words before, each as often, and its quotation marks and its
- * last mark. A date may be taken out where that is what was wanted.
+ * last mark. A day of the week may be taken out where that is what was wanted.
  */
-export function keepsFacts(before: readonly Word[], after: readonly Word[], isDate: boolean): boolean {
+export function keepsFacts(before: readonly Word[], after: readonly Word[], isDay: boolean): boolean {
   const left = new Map<string, number>();
-  for (const fact of factsOf(after, isDate)) left.set(fact, (left.get(fact) ?? 0) + 1);
-  for (const fact of factsOf(before, isDate)) {
+  for (const fact of factsOf(after, isDay)) left.set(fact, (left.get(fact) ?? 0) + 1);
+  for (const fact of factsOf(before, isDay)) {
     const count = left.get(fact) ?? 0;
     if (count === 0) return false;
     left.set(fact, count - 1);
@@ -24,9 +23,9 @@ export function keepsFacts(before: readonly Word[], after: readonly Word[], isDa
   );
 }
 
-function factsOf(words: readonly Word[], isDate: boolean): string[] {
+function factsOf(words: readonly Word[], isDay: boolean): string[] {
   return words.flatMap(({ kind, lower, text }) => {
-    if (isDate && (/^\d+$/.test(text) || MONTH_OR_DAY.test(lower))) return [];
+    if (isDay && WEEKDAY.test(lower)) return [];
     if (kind === 'name' || kind === 'number' || /\d/.test(text) || TURNS.test(lower))
       return [lower.replace(/'s$/, '')];
     return kind === 'mark' && /^["“”?$%€£]$/.test(text) ? [text] : [];

@@ -77,12 +77,11 @@ export function readWords(sentence: string, table: SwapTable): Word[] {
       if (closing !== null && text === closing) closing = null;
       else if (closing === null && OPEN.test(text)) {
         const wanted: string = text === '“' ? '”' : text === '(' ? ')' : text === '[' ? ']' : '"';
-        const close = pieces.findIndex(
+        const isClosed = pieces.some(
           (piece, j) => j > i && sentence.slice(piece.start, piece.end) === wanted,
         );
-        // A sentence that is speech from its first mark to its last is read like any other.
-        const isWhole = i === 0 && close === pieces.length - 1;
-        if (close > 0 && !isWhole) {
+        // Speech that is closed in a later sentence goes on to the end of this one.
+        if (isClosed || /["“]/.test(text)) {
           closing = wanted;
           isInside = true;
         }

@@ -1,12 +1,5 @@
 import { cutOf, endOf } from './drop-rules.ts';
-import {
-  type Clause,
-  endOfThing,
-  findClause,
-  findMainClause,
-  findMarks,
-  isFiniteVerb,
-} from './find-clause.ts';
+import { endOfThing, findClause, findMainClause, findMarks, isFiniteVerb } from './find-clause.ts';
 import type { Cut, Rule, Word } from './types.ts';
 
 /** Rules that part a sentence in two; nothing is lost. They are not used on sentences with speech, nor on questions. */
@@ -47,8 +40,8 @@ export const SPLIT_RULES: readonly Rule[] = [
   },
   {
     name: 'and with the same subject',
-    example: ['Bram ran to the quay and grabbed the rope.', 'Bram ran to the quay. Bram grabbed the rope.'],
-    counterExample: 'Bram saw the man that ran and fell.',
+    example: ['He ran to the quay and grabbed the rope.', 'He ran to the quay. He grabbed the rope.'],
+    counterExample: 'Bram ran to the quay and grabbed the rope.',
     isSafe: false,
     applies: (words, sentence) => {
       if (!canPart(words)) return [];
@@ -70,7 +63,7 @@ export const SPLIT_RULES: readonly Rule[] = [
           !/^(?:determiner|possessive|object|preposition|number|to|adverb|pronoun|name)$/.test(after.kind)
         )
           return [];
-        if (!isLike || main.subjectEnd - main.start > 3 || i - main.verb < 2 || endOf(words) - i < 4)
+        if (!isLike || words[main.start]!.kind !== 'subject' || i - main.verb < 2 || endOf(words) - i < 4)
           return [];
         const others = words
           .slice(main.verb + 1, i)
@@ -129,7 +122,8 @@ export const SPLIT_RULES: readonly Rule[] = [
       const [comma] = commas;
       if (comma === undefined || commas.length > 1) return [];
       if (/^(?:although|though)$/.test(words[0]!.lower)) {
-        if (!findClause(words, 1) || !findClause(words, comma + 1)) return [];
+        // He would be met before he is named.
+        if (!findClause(words, 1) || words[1]!.kind === 'subject' || !findClause(words, comma + 1)) return [];
         return [opened(words, sentence, comma, 'But')];
       }
       if (!/^(?:although|though)$/.test(words[comma + 1]?.lower ?? '')) return [];
@@ -152,9 +146,7 @@ export const SPLIT_RULES: readonly Rule[] = [
         (clause) =>
           clause !== null && words[clause.verb]!.kind === 'verb' && words[clause.verb]!.form === 'past',
       );
-      return isPast && words[other!.start]!.kind !== 'pronoun'
-        ? [opened(words, sentence, comma, 'Then')]
-        : [];
+      return isPast && words[1]!.kind !== 'subject' ? [opened(words, sentence, comma, 'Then')] : [];
     },
   },
   {

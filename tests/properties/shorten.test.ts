@@ -106,7 +106,6 @@ test('a shorter sentence has every name, number and negation of the one before, 
       if (!found) return;
       shorter++;
       expect(found.text.length).toBeLessThan(text.length);
-      const isDate = found.steps.some(({ rule }) => rule === 'date');
       for (const fact of [
         /\bnot\b/g,
         /\bnever\b/g,
@@ -115,7 +114,7 @@ test('a shorter sentence has every name, number and negation of the one before, 
         /\btwo\b/gi,
         /\bnine\b/g,
         /\$5\.50/g,
-        ...(isDate ? [] : [/1912/g]),
+        /1912/g,
       ])
         expect(found.text.match(fact)?.length ?? 0, text).toBe(text.match(fact)?.length ?? 0);
       for (const name of ['Bram', 'Wilma', 'Falk'])
