@@ -198,7 +198,11 @@ export const SPLIT_RULES: readonly Rule[] = [
       const dashes = findMarks(words, /^[–—]$/);
       const [at] = dashes;
       if (at === undefined || dashes.length > 1 || !canPart(words.filter((_, i) => i !== at))) return [];
-      if (!findMainClause(words.slice(0, at)) || !findClause(words, at + 1)) return [];
+      const clause = findClause(words, at + 1);
+      // A cell often seen here: seen may belong to cell.
+      const isSure =
+        clause && (words[clause.verb]!.kind === 'helper' || words[clause.start]!.kind === 'subject');
+      if (!findMainClause(words.slice(0, at)) || !isSure) return [];
       return [part(words, sentence, at, at + 1, '')];
     },
   },
