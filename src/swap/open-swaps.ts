@@ -85,10 +85,14 @@ export function openSwaps(bytes: Uint8Array): SwapTable {
 
   const words = text.words.split(' ').map((word) => word.replaceAll('_', ' '));
   const idOf = new Map(words.map((word, id) => [word, id]));
-  const phrases = new Set<string>();
-  for (let i = 0; i < phraseIds.length; i += phraseIds[i]! + 1) {
-    phrases.add(Array.from(phraseIds.subarray(i + 1, i + 1 + phraseIds[i]!), (id) => words[id]).join(' '));
-  }
+  // Made when they are first asked for: it takes as long as all the rest, and a page is to have its turn between.
+  let phrases: ReadonlySet<string> | undefined;
+  const readPhrases = (): ReadonlySet<string> => {
+    const read = new Set<string>();
+    for (let i = 0; i < phraseIds.length; i += phraseIds[i]! + 1)
+      read.add(Array.from(phraseIds.subarray(i + 1, i + 1 + phraseIds[i]!), (id) => words[id]).join(' '));
+    return read;
+  };
   const followed = new Map<number, number>();
   for (const [i, id] of followedWords.entries()) followed.set(id, i);
   const places = new Map<string, number>(FOLLOWERS.map((word, i) => [word, i]));
@@ -156,7 +160,10 @@ export function openSwaps(bytes: Uint8Array): SwapTable {
       return bits.map((share) => share / sum);
     },
     rank: (word) => (idOf.get(word) ?? counts.words) + 1,
-    isPhrase: (asked) => phrases.has(asked),
+    isPhrase(asked) {
+      phrases ??= readPhrases();
+      return phrases.has(asked);
+    },
     follows(word, follower) {
       const at = followed.get(idOf.get(word) ?? -1);
       const place = places.get(follower);

@@ -125,6 +125,7 @@ describe('a passage', () => {
     await tabTo('Propose changes');
     await desk.keyboard.press('Enter');
     await desk.getByRole('button', { name: 'Tick all' }).waitFor();
+    await expect.poll(() => desk.evaluate(() => document.activeElement?.id)).toBe('plan-distance');
     await tabTo('Tick all');
     await desk.keyboard.press('Enter');
     await desk.keyboard.press('Shift+Tab');
@@ -211,18 +212,70 @@ describe('a passage', () => {
     await desk.getByLabel('Readable at least').selectOption('every word');
     await desk.getByLabel('Pre-teach at most').selectOption('2 words');
     await desk.getByRole('button', { name: 'Propose changes' }).click();
-    const planned = desk.locator('.planned');
-    await planned.getByRole('checkbox').first().waitFor();
-    const labels = await planned.getByRole('listitem').allTextContents();
-    expect(labels.filter((label) => /^Pre-teach/.test(label)).length).toBeLessThanOrEqual(2);
-    expect(labels.join()).toContain('Replace “purchased” with “got”');
+    const review = desk.getByRole('region', { name: /^(?:Near|Some way|Too far)/ });
+    const changes = review.getByRole('checkbox');
+    await changes.first().waitFor();
+    const names = await changes.evaluateAll((all) => all.map((one) => one.getAttribute('aria-label') ?? ''));
+    expect(names.filter((name) => /^Pre-teach/.test(name)).length).toBeLessThanOrEqual(2);
     expect(await words(), 'nothing is changed yet').toBe(before);
     await expectSound();
-    await planned.getByLabel(/Replace “purchased” with “got”/).check();
+    const swap = review.getByRole('checkbox', { name: 'Replace “purchased” with “got”' });
+    const result = async () => (await review.getByRole('region', { name: 'After' }).textContent()) ?? '';
+    expect(await swap.isChecked(), 'a recommended word is ticked at once').toBe(true);
+    expect(await result()).toContain('Bram got a');
+    // Every other change is refused, by key; a swap is refused and taken again.
+    for (const change of await changes.all()) {
+      await change.focus();
+      await desk.keyboard.press('r');
+      expect(await change.isChecked()).toBe(false);
+    }
+    expect(await result()).toContain('Bram purchased a');
+    await swap.focus();
+    await desk.keyboard.press('a');
+    expect(await swap.isChecked()).toBe(true);
+    if (names.length > 1)
+      expect(await swap.evaluate((one) => one === document.activeElement), 'it goes on to the next').toBe(
+        false,
+      );
+    await swap.focus();
+    await desk.keyboard.press('Space');
+    expect(await swap.isChecked()).toBe(false);
+    await review.getByText('purchased', { exact: true }).click();
+    expect(await swap.isChecked()).toBe(true);
     await desk.getByRole('button', { name: 'Make ticked changes' }).click();
     await expect.poll(words).toBe(before.replace('purchased', 'got'));
     await field().press('Control+z');
     await expect.poll(words).toBe(before);
+  });
+
+  test('is shortened by the plan, and undone with its words to pre-teach in one step', async () => {
+    await put('The ferry was late.\nUnfortunately, the ferry was late, and Bram observed the fog.');
+    const before = await words();
+    await desk.getByText('Plan changes').click();
+    await desk.getByLabel('Readable at least').selectOption('every word');
+    await desk.getByLabel('Sentences of at most').selectOption('8 words');
+    await desk.getByRole('button', { name: 'Propose changes' }).click();
+    await desk.getByRole('button', { name: 'Tick all' }).click();
+    await desk.getByRole('button', { name: 'Make ticked changes' }).click();
+    await expect.poll(words).toMatch(/The ferry was late\. Bram \w+ the fog\.$/);
+    const taught = desk.locator('.story-word');
+    expect(await taught.allTextContents()).toContain('ferry');
+    await field().press('Control+z');
+    await expect.poll(words).toBe(before);
+    await expect.poll(() => taught.count()).toBe(0);
+    await field().press('Control+y');
+    await expect.poll(() => taught.count()).toBeGreaterThan(0);
+  });
+
+  test('that is too far says so, and offers other ways', async () => {
+    await put('Enormous squalls devastated the harbour.\nEveryone despaired.');
+    await desk.getByText('Plan changes').click();
+    await desk.getByLabel('Pre-teach at most').selectOption('0 words');
+    await desk.getByRole('button', { name: 'Propose changes' }).click();
+    await desk.getByRole('heading', { name: /^Too far for this group: at most \d of 2/ }).waitFor();
+    await expectSound();
+    await desk.getByRole('button', { name: 'Rewrite it' }).click();
+    await expect.poll(() => desk.evaluate(() => String(getSelection()))).toBe('Enormous');
   });
 
   test('marks sentences over the length that is set', async () => {

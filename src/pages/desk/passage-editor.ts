@@ -1,10 +1,11 @@
-import { defaultKeymap, history, historyKeymap } from '@codemirror/commands';
+import { defaultKeymap, history, historyKeymap, invertedEffects } from '@codemirror/commands';
 import { highlightSelectionMatches, search, searchKeymap } from '@codemirror/search';
 import {
   Compartment,
   EditorState,
   type Extension,
   RangeSetBuilder,
+  StateEffect,
   type Transaction,
 } from '@codemirror/state';
 import {
@@ -57,6 +58,12 @@ export interface TextEdit {
   readonly text: string;
 }
 
+/** What is done beside an edit of the text, and undone and done again with it. */
+export interface Beside {
+  readonly make: () => void;
+  readonly undo: () => void;
+}
+
 /** How the text is shaded at present. */
 export interface Shading {
   readonly shade: (line: string) => ShadedLine;
@@ -67,16 +74,20 @@ export interface Shading {
 /** The field a passage is adapted in. The only file that knows the editing library. */
 export interface PassageEditor {
   setShading(shading: Shading): void;
-  /** Makes several edits as one, to be undone as one. */
-  edit(edits: readonly TextEdit[]): void;
+  /** Makes several edits as one, to be undone as one, with what else belongs to them. */
+  edit(edits: readonly TextEdit[], beside?: Beside): void;
   /** Replaces a word wherever it stands, keeping capitals; gives how often. */
   replaceEverywhere(word: string, text: string): number;
+  /** Goes to the first word that is not yet decodable, or into the text. */
+  goToHard(): void;
   /** Goes to the n-th place of a word. */
   goTo(key: string, n: number): void;
 }
 
 /** Typing has come to rest after so many milliseconds without a key. */
 const REST = 200;
+
+const beside = StateEffect.define<Beside>();
 
 /** Opens the field in `parent`; aborting takes it away. */
 export function createPassageEditor(options: PassageEditorOptions): PassageEditor {
@@ -92,6 +103,11 @@ export function createPassageEditor(options: PassageEditorOptions): PassageEdito
       doc: options.text,
       extensions: [
         history(),
+        invertedEffects.of(({ effects }) =>
+          effects.flatMap((effect) =>
+            effect.is(beside) ? [beside.of({ make: effect.value.undo, undo: effect.value.make })] : [],
+          ),
+        ),
         drawSelection(),
         search({ top: true }),
         highlightSelectionMatches({ minSelectionLength: 3 }),
@@ -140,6 +156,8 @@ export function createPassageEditor(options: PassageEditorOptions): PassageEdito
             typed = setTimeout(settle, REST);
             if (!update.transactions.some(isTyped)) settle();
           } else if (update.selectionSet) tellWord();
+          for (const { effects } of update.transactions)
+            for (const effect of effects) if (effect.is(beside)) effect.value.make();
         }),
         lineKinds,
         shading.of([]),
@@ -196,9 +214,10 @@ export function createPassageEditor(options: PassageEditorOptions): PassageEdito
       told = null;
       tellWord();
     },
-    edit(edits) {
+    edit(edits, also) {
       view.dispatch({
         changes: edits.map(({ from, to, text }) => ({ from, to, insert: text })),
+        ...(also && { effects: beside.of(also) }),
       });
       view.focus();
     },
@@ -212,6 +231,11 @@ export function createPassageEditor(options: PassageEditorOptions): PassageEdito
         })),
       });
       return places.length;
+    },
+    goToHard() {
+      view.focus();
+      view.dispatch({ selection: { anchor: 0 } });
+      step(1);
     },
     goTo(key, n) {
       const wanted = splitKey(key).word.toLowerCase();

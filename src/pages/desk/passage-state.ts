@@ -67,6 +67,18 @@ export function addStoryWords(passage: Passage, groupId: string, words: readonly
   }));
 }
 
+/** Without words to teach that were added, each the last of its kind. */
+export function takeStoryWords(passage: Passage, groupId: string, words: readonly StoryWord[]): Passage {
+  return setVersion(passage, groupId, (version) => {
+    const left = [...version.storyWords];
+    for (const { word } of words) {
+      const at = left.findLastIndex((one) => one.word === word);
+      if (at >= 0) left.splice(at, 1);
+    }
+    return { ...version, storyWords: left };
+  });
+}
+
 /** A word as lists of story words have it: in lower case, without its reading. */
 export function storyWordOf(key: WordKey): string {
   return splitKey(key).word.toLowerCase();

@@ -1,7 +1,7 @@
-import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { useCallback, useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { changeChosen, findGroup, type Groups } from '../../host/store/groups-store.ts';
 import { deletePassage, type StoryWord } from '../../host/store/passages-store.ts';
-import type { Sequences } from '../../host/store/sequences-store.ts';
+import { findSequence, type Sequences } from '../../host/store/sequences-store.ts';
 import { OutMenu } from '../../passage/print/out-menu.tsx';
 import { createShader } from '../../passage/shade-line.ts';
 import { versionFor } from '../../passage/versions.ts';
@@ -24,9 +24,13 @@ import {
   type PassageState,
   setStoryWords,
   storyWordOf,
+  takeStoryWords,
   writeText,
 } from './passage-state.ts';
+import { findStep } from './plan/find-step.ts';
+import { PlanReview } from './plan/plan-review.tsx';
 import { PlanView } from './plan/plan-view.tsx';
+import { usePlan } from './plan/use-plan.ts';
 import { RewriteView } from './rewrite/rewrite-view.tsx';
 import { SourceFields } from './source-fields.tsx';
 import { StoryWords } from './story-words.tsx';
@@ -72,6 +76,21 @@ export function PassageView({ id, groups, sequences, swap, onParted }: PassageVi
   const isWanted = needsVersions(state);
   const versions = useVersions({ passage, groupId, groups, sequences, engine, isWanted });
   const pair = findPair(versions, state);
+  const planner = usePlan(text, judging, storyWords, (edits, words) => {
+    editor.current?.edit(edits, {
+      make: () => change((now) => addStoryWords(now, groupId, words)),
+      undo: () => change((now) => takeStoryWords(now, groupId, words)),
+    });
+  });
+  const { proposal } = planner.plan;
+  const isPlanning = planner.isOpen && !hasBeside;
+  useEffect(planner.close, [groupId, id]);
+  const sequence = group && findSequence(sequences, group.sequence);
+  const stepOf = useCallback(
+    (target: number) =>
+      engine && group && shade ? findStep(text, shade, { engine, group, sequence, target }) : null,
+    [engine, group, sequence, shade, text],
+  );
   useEffect(() => {
     if (!swap || !shade || !editor.current || made.current === swap) return;
     made.current = swap;
@@ -121,8 +140,16 @@ export function PassageView({ id, groups, sequences, swap, onParted }: PassageVi
           {say('desk.noTable', { why: unloaded.message })}
         </p>
       )}
-      <div class="desk-columns">
-        <div class="desk-text">
+      <div class={`desk-columns${isPlanning ? ' is-planning' : ''}`}>
+        {isPlanning && proposal && judging && (
+          <PlanReview
+            {...{ planner, proposal, judging, storyWords }}
+            findStep={stepOf}
+            report={`/report.html#passage/${id}/${encodeURIComponent(groupId)}`}
+            onRewrite={() => requestAnimationFrame(() => editor.current?.goToHard())}
+          />
+        )}
+        <div class="desk-text" hidden={isPlanning}>
           {hasBeside ? (
             pair && <CompareView {...pair} />
           ) : (
@@ -142,7 +169,7 @@ export function PassageView({ id, groups, sequences, swap, onParted }: PassageVi
           {!hasBeside && <p class="quiet">{say('desk.keys')}</p>}
         </div>
         <div class="desk-side">
-          {word && judge && engine && !hasBeside && (
+          {word && judge && engine && !hasBeside && !isPlanning && (
             <WordView
               word={word}
               analysis={engine.analyze(word.key)}
@@ -158,16 +185,7 @@ export function PassageView({ id, groups, sequences, swap, onParted }: PassageVi
             words={version.storyWords}
             onChange={(changed) => change((now) => setStoryWords(now, groupId, changed))}
           />
-          {judge && shade && !hasBeside && (
-            <PlanView
-              text={text}
-              shade={shade}
-              judge={judge}
-              storyWords={storyWords}
-              onEdit={(edits) => editor.current?.edit(edits)}
-              onStoryWords={teach}
-            />
-          )}
+          {judging && !hasBeside && <PlanView planner={planner} text={text} />}
           {judge && engine && shade && !hasBeside && (
             <RewriteView
               {...{ text, shade, judge, engine, longest, word }}

@@ -3,6 +3,7 @@ import { groupOf } from '../../../../tests/fakes/group.ts';
 import { fakeAnalyzer } from '../../../../tests/fakes/word-analyzer.ts';
 import { compileGroup, createJudge } from '../../../analyze/index.ts';
 import { createShader } from '../../../passage/shade-line.ts';
+import type { Shortener } from '../../../shorten/index.ts';
 import type { Swapper } from '../../../swap/index.ts';
 import { listChanges } from './list-changes.ts';
 
@@ -19,12 +20,23 @@ const swapper: Swapper = {
     return { word, swaps: [{ text: 'big', score: 0.9, reads: true, article }], best: 1, alternatives: [] };
   },
 };
+/** Knows one sentence that can be shorter. */
+const shortener: Shortener = {
+  shorten: (sentence) =>
+    sentence === 'It was an enormous squall.'
+      ? { text: 'It was a squall.', steps: [{ rule: 'adjective', removed: 'enormous' }], isSafe: true }
+      : null,
+};
 const text = '# The squall\nIt was the storm. It was an enormous squall.\nThe storm was big.';
 const list = (known: string[] = []) =>
-  listChanges(text, createShader(judge)(text), judge, swapper, new Set(known));
+  listChanges(
+    text,
+    { shade: createShader(judge)(text), judge, swapper, shortener, known: new Set(known), longest: null },
+    () => undefined,
+  );
 
-test('places and sentences stand where they do in the whole text', () => {
-  const { places, sentences } = list();
+test('places and sentences stand where they do in the whole text', async () => {
+  const { places, sentences } = await list();
   const shown = places.map(({ from, to }) => text.slice(from, to));
   expect(shown).toEqual(text.match(/[A-Za-z]+/g));
   expect(places.flatMap(({ readable }, i) => (readable ? [] : shown[i]))).toEqual([
@@ -40,15 +52,17 @@ test('places and sentences stand where they do in the whole text', () => {
   ]);
 });
 
-test('a swap takes its article along, a story word all its places, and a heading is not dropped', () => {
-  const { changes, articles } = list();
+test('a swap takes its article along, a story word all its places, and a heading is not dropped', async () => {
+  const { changes, articles } = await list();
   expect(changes).toEqual([
     { kind: 'swap', word: 'enormous', swap: 'big', places: [9] },
     { kind: 'story-word', word: 'squall', meaning: '', places: [1, 10] },
     { kind: 'story-word', word: 'enormous', meaning: 'big', places: [9] },
-    { kind: 'drop', sentence: 1 },
+    // The first of a paragraph.
+    { kind: 'drop', sentence: 1, isNeeded: true },
     { kind: 'drop', sentence: 2 },
-    { kind: 'drop', sentence: 3 },
+    { kind: 'drop', sentence: 3, isNeeded: true },
+    expect.objectContaining({ kind: 'rewrite', sentence: 2, gone: [8, 9], comes: { words: 1, unread: 1 } }),
   ]);
   const [[place, { from, to, text: article }]] = [...articles] as [
     [number, { from: number; to: number; text: string }],
@@ -56,6 +70,23 @@ test('a swap takes its article along, a story word all its places, and a heading
   expect([place, text.slice(from, to), article]).toEqual([9, 'an', 'a']);
 });
 
-test('a story word the group has already is read', () => {
-  expect(list(['squall', 'enormous']).changes.map(({ kind }) => kind)).toEqual(['drop', 'drop', 'drop']);
+test('a story word the group has already is read', async () => {
+  const { changes } = await list(['squall', 'enormous']);
+  expect(changes.map(({ kind }) => kind)).toEqual(['drop', 'drop', 'drop', 'rewrite']);
+});
+
+test('the page gets its turn while changes are looked for', async () => {
+  let turns = 0;
+  const finders = {
+    shade: createShader(judge)(text),
+    judge,
+    swapper,
+    shortener,
+    known: new Set<string>(),
+    longest: null,
+  };
+  await listChanges(text, finders, async () => {
+    turns++;
+  });
+  expect(turns).toBeGreaterThanOrEqual(4);
 });

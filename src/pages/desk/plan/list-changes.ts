@@ -3,55 +3,96 @@ import { splitKey } from '../../../analyze/index.ts';
 import type { Standing } from '../../../analyze/types.ts';
 import { findSentences } from '../../../passage/find-sentences.ts';
 import type { ShadedLine } from '../../../passage/shade-line.ts';
+import type { Shortener } from '../../../shorten/index.ts';
 import { reachOf, type Swapper } from '../../../swap/index.ts';
 import type { Edit } from '../../../swap/types.ts';
 import { glossOf } from '../gloss-of.ts';
 import type { TextEdit } from '../passage-editor.ts';
-import type { Change, PlanWord } from './plan-changes.ts';
+import { describeSteps } from './describe-steps.ts';
+import { isReferredTo } from './is-referred-to.ts';
+import type { Change } from './plan-changes.ts';
+import {
+  addProposals,
+  type CountWords,
+  type PlanPlace,
+  type PossibleChanges,
+  type SentenceProposal,
+} from './possible-changes.ts';
 
-/** A word of the passage by its place in the whole text. */
-export interface PlanPlace extends PlanWord {
-  readonly from: number;
-  readonly to: number;
-}
-
-/** What a passage may be changed by. */
-export interface PossibleChanges {
-  readonly places: readonly PlanPlace[];
-  readonly changes: readonly Change[];
-  /** The a or an that has to change with the swap of a place, by the number of the place. */
-  readonly articles: ReadonlyMap<number, TextEdit>;
-  /** Where each sentence stands in the whole text. */
-  readonly sentences: readonly { readonly from: number; readonly to: number }[];
+/** Who finds the changes, and for whom. */
+export interface Finders {
+  readonly shade: (line: string) => ShadedLine;
+  readonly judge: Judge;
+  readonly swapper: Swapper;
+  readonly shortener: Shortener;
+  /** Words to pre-teach that the passage has already. */
+  readonly known: ReadonlySet<string>;
+  /** Most words a sentence should have; null for no limit. */
+  readonly longest: number | null;
 }
 
 const COUNTED: ReadonlySet<Standing> = new Set(['reads', 'fresh', 'by-sight', 'unsure', 'beyond']);
 const READ: ReadonlySet<Standing> = new Set(['reads', 'fresh', 'by-sight']);
 
+/** Counts the words of a text as the plan does. */
+export function createCounter({ shade, known }: Pick<Finders, 'shade' | 'known'>): CountWords {
+  return (text) => {
+    const counted = text
+      .split('\n')
+      .flatMap((line) => shade(line).words.filter(({ standing }) => COUNTED.has(standing)));
+    const beyond = counted.filter(
+      ({ standing, key }) => !READ.has(standing) && !known.has(splitKey(key).word.toLowerCase()),
+    );
+    return { words: counted.length, beyond: beyond.length };
+  };
+}
+
 /**
- * Every swap, story word and sentence to drop that a passage offers to a group. A word is swapped in the places where the
- * same swap fits best; headings are not dropped.
+ * Every swap, story word, shorter sentence and sentence to drop that a passage offers to a group. A word is swapped in the places
+ * where the same swap fits best; headings are neither shortened nor dropped. `rest` is asked after each step, and may wait so that
+ * the page gets its turn.
  */
-export function listChanges(
+export async function listChanges(
   text: string,
-  shade: (line: string) => ShadedLine,
-  judge: Judge,
-  swapper: Swapper,
-  known: ReadonlySet<string>,
-): PossibleChanges {
+  { shade, judge, swapper, shortener, known, longest }: Finders,
+  rest: () => Promise<void> | undefined,
+): Promise<PossibleChanges> {
   const places: PlanPlace[] = [];
   const sentences: { from: number; to: number }[] = [];
   const articles = new Map<number, TextEdit>();
-  const droppable: number[] = [];
+  const drops: Change[] = [];
+  const shorter: SentenceProposal[] = [];
   const swaps = new Map<string, { word: string; swap: string; places: number[] }>();
   const teach = new Map<string, { meaning: string; places: number[] }>();
   const reach = (word: string) => reachOf(judge(word).standing);
+  const count = createCounter({ shade, known });
   let lineStart = 0;
   for (const line of text.split('\n')) {
     const { words } = shade(line);
-    for (const { start, end } of findSentences(line)) {
+    const isHeading = /^#{1,3} /.test(line);
+    const spans = findSentences(line);
+    for (const [i, { start, end }] of spans.entries()) {
       const number = sentences.push({ from: lineStart + start, to: lineStart + end }) - 1;
-      if (!/^#{1,3} /.test(line)) droppable.push(number);
+      const sentence = line.slice(start, end);
+      if (!isHeading) {
+        const isNeeded =
+          i === 0 || isReferredTo(sentence, text.slice(0, lineStart + start), text.slice(lineStart + end));
+        drops.push({ kind: 'drop', sentence: number, ...(isNeeded && { isNeeded }) });
+        const next = line.slice(end, spans[i + 2]?.end ?? line.length).trim();
+        const sign = /^(?:- )?/.exec(sentence)![0];
+        const found = shortener.shorten(sentence.slice(sign.length), {
+          measure: count,
+          next,
+          ...(longest && { longest }),
+        });
+        if (found)
+          shorter.push({
+            sentence: number,
+            text: sign + found.text,
+            what: describeSteps(found.steps),
+            isSafe: found.isSafe,
+          });
+      }
       for (const word of words) {
         if (word.start < start || word.end > end || !COUNTED.has(word.standing)) continue;
         const shown = splitKey(word.key).word.toLowerCase();
@@ -63,9 +104,9 @@ export function listChanges(
           to: lineStart + word.end,
         });
         if (readable) continue;
-        const found = swapper.findSwaps(line.slice(start, end), word.start - start, word.end - start, {
-          reach,
-        });
+        const waits = rest();
+        if (waits) await waits;
+        const found = swapper.findSwaps(sentence, word.start - start, word.end - start, { reach });
         const taught = teach.get(shown) ?? { meaning: glossOf(found.swaps), places: [] };
         taught.places.push(place - 1);
         teach.set(shown, taught);
@@ -77,19 +118,22 @@ export function listChanges(
         same.places.push(place - 1);
         swaps.set(id, same);
       }
+      const waits = rest();
+      if (waits) await waits;
     }
     lineStart += line.length + 1;
   }
-  return {
+  const possible = {
     places,
     articles,
     sentences,
     changes: [
       ...[...swaps.values()].map((swap): Change => ({ kind: 'swap', ...swap })),
       ...[...teach].map(([word, taught]): Change => ({ kind: 'story-word', word, ...taught })),
-      ...droppable.map((sentence): Change => ({ kind: 'drop', sentence })),
+      ...drops,
     ],
   };
+  return addProposals(possible, text, shorter, count);
 }
 
 function moved({ start, end, text }: Edit, by: number): TextEdit {

@@ -52,6 +52,38 @@ describe('a plan', () => {
   });
 });
 
+describe('a sentence written anew', () => {
+  const { words } = passage('a B B a | a a a a');
+  const rewrite: Change = {
+    kind: 'rewrite',
+    sentence: 0,
+    text: 'a x a',
+    what: '',
+    isSafe: true,
+    gone: [1, 2],
+    comes: { words: 1, unread: 0 },
+    edits: [],
+    longest: { before: 4, after: 3 },
+  };
+
+  test('counts for the words that go and come', () => {
+    const [step] = planChanges(words, [rewrite], { ...options, target: 100 });
+    expect(step).toEqual({ change: rewrite, before: 75, after: 100 });
+  });
+
+  test('is one for each sentence, and none where the sentence is left out', () => {
+    const other = { ...rewrite, text: 'a a', comes: { words: 0, unread: 0 } };
+    const drop: Change = { kind: 'drop', sentence: 0 };
+    expect(planChanges(words, [drop, rewrite, other], { ...options, target: 100 })).toHaveLength(1);
+  });
+
+  test('is taken where its sentence is too long, though the text is readable enough', () => {
+    expect(planChanges(words, [rewrite], { target: 60, storyWords: 0 })).toEqual([]);
+    expect(planChanges(words, [rewrite], { target: 60, storyWords: 0, longest: 3 })).toHaveLength(1);
+    expect(planChanges(words, [rewrite], { target: 60, storyWords: 0, longest: 4 })).toEqual([]);
+  });
+});
+
 test('every step raises the reach, until the target or until nothing helps', () => {
   const word = fc.record({ readable: fc.boolean(), sentence: fc.nat(4) });
   fc.assert(
@@ -97,9 +129,14 @@ describe('how far a text is', () => {
 
   test('near is reached by few changes, too far by none', () => {
     const planned = planChanges(words, [swap], options);
-    expect(describeDistance(words, planned, 90)).toEqual({ distance: 'near', left: 1 });
-    expect(describeDistance(words, planned, 100)).toEqual({ distance: 'too-far', left: 1 });
+    expect(describeDistance(words, planned, 90)).toMatchObject({
+      distance: 'near',
+      left: 1,
+      sentences: 6,
+      same: 4,
+    });
+    expect(describeDistance(words, planned, 100)).toMatchObject({ distance: 'too-far', left: 1 });
     const many = Array.from({ length: 11 }, () => ({ change: drops[5]!, before: 90, after: 100 }));
-    expect(describeDistance(words, many, 100)).toEqual({ distance: 'some-way', left: 1 });
+    expect(describeDistance(words, many, 100)).toMatchObject({ distance: 'some-way', left: 1, dropped: 1 });
   });
 });

@@ -20,7 +20,31 @@ export type Change =
       readonly meaning: string;
       readonly places: readonly number[];
     }
-  | { readonly kind: 'drop'; readonly sentence: number };
+  | RewriteChange
+  | {
+      readonly kind: 'drop';
+      readonly sentence: number;
+      /** It begins a paragraph, or later sentences speak of it: it is left out only where more is asked for. */
+      readonly isNeeded?: boolean;
+    };
+
+/** A sentence written anew. */
+export interface RewriteChange {
+  readonly kind: 'rewrite';
+  readonly sentence: number;
+  readonly text: string;
+  /** What it is, as the teacher reads it. */
+  readonly what: string;
+  readonly isSafe: boolean;
+  /** The words of the sentence that go. */
+  readonly gone: readonly number[];
+  /** How many words come, and how many of them the group cannot read. */
+  readonly comes: { readonly words: number; readonly unread: number };
+  /** What it takes out and puts in, by places in the whole text. */
+  readonly edits: readonly { readonly from: number; readonly to: number; readonly text: string }[];
+  /** Words of the longest sentence before and after. */
+  readonly longest: { readonly before: number; readonly after: number };
+}
 
 /** A change with the reach before and after it, in percent, when those above it in the list are made. */
 export interface PlannedChange {
@@ -36,22 +60,29 @@ export interface PlanOptions {
   readonly storyWords: number;
   /** Most sentences that are left out; a fifth of them, rounded up, when it is not given. */
   readonly dropped?: number;
+  /** Most words a sentence should have; longer ones are parted where they can be. */
+  readonly longest?: number | null;
 }
 
 /** Of two changes that do as much, the one that leaves more of the text comes first. */
-const GENTLE: readonly Change['kind'][] = ['swap', 'story-word', 'drop'];
+const GENTLE: readonly Change['kind'][] = ['swap', 'story-word', 'rewrite', 'drop'];
+
+type Outcome = { readonly change: Change; readonly running: number; readonly reads: number };
 
 /**
- * The fewest changes found that bring a passage to a reach, the one that does most first; sentences are left out only when
- * no swap or story word helps any more. A greedy search, which is not sure to find the very fewest. Stops at the target,
- * or when nothing helps.
+ * The fewest changes found that bring a passage to a reach. First swaps and story words that recur, then sentences made shorter,
+ * then story words met once, and sentences left out only when nothing else helps; within each, the one that does most first. A
+ * greedy search, which is not sure to find the very fewest. Stops at the target, or when nothing helps; then sentences that are
+ * too long are parted.
  */
 export function planChanges(
   words: readonly PlanWord[],
   changes: readonly Change[],
-  { target, storyWords, dropped: most = mostDropped(words) }: PlanOptions,
+  { target, storyWords, dropped: most = mostDropped(words), longest = null }: PlanOptions,
 ): PlannedChange[] {
   const readable = words.map((word) => word.readable);
+  const gone = words.map(() => false);
+  const rewritten = new Set<number>();
   const dropped = new Set<number>();
   const left = new Set(changes);
   const planned: PlannedChange[] = [];
@@ -61,23 +92,61 @@ export function planChanges(
     if (places) places.push(i);
     else placesIn.set(sentence, [i]);
   }
+  /** Words that rewritten sentences got, which go again when their sentence is left out. */
+  const came = new Map<number, RewriteChange['comes']>();
   let taught = 0;
   let running = words.length;
   let reads = readable.filter(Boolean).length;
 
+  const isOpen = (i: number): boolean => !readable[i] && !gone[i];
+
   /** How many running and readable words a change adds, with what was planned before. */
   function effect(change: Change): { running: number; reads: number } {
-    if (change.kind !== 'drop') {
-      const opened = change.places.filter((i) => !readable[i] && !dropped.has(words[i]!.sentence));
-      return { running: 0, reads: opened.length };
-    }
-    const places = dropped.has(change.sentence) ? [] : (placesIn.get(change.sentence) ?? []);
-    return { running: -places.length, reads: -places.filter((i) => readable[i]).length };
+    if (change.kind === 'swap' || change.kind === 'story-word')
+      return { running: 0, reads: change.places.filter(isOpen).length };
+    const { sentence } = change;
+    if (dropped.has(sentence) || (change.kind === 'rewrite' && rewritten.has(sentence)))
+      return { running: 0, reads: 0 };
+    const places = (change.kind === 'rewrite' ? change.gone : (placesIn.get(sentence) ?? [])).filter(
+      (i) => !gone[i],
+    );
+    const comes = change.kind === 'rewrite' ? change.comes : negative(came.get(sentence));
+    return {
+      running: comes.words - places.length,
+      reads: comes.words - comes.unread - places.filter((i) => readable[i]).length,
+    };
   }
 
-  while (percent(reads, running) < target) {
-    let best: { change: Change; running: number; reads: number } | null = null;
+  /** Which changes are looked at together: the least harm first. */
+  function tierOf(change: Change): number {
+    if (change.kind === 'drop') return 3;
+    if (change.kind === 'rewrite') return 1;
+    return change.kind === 'story-word' && change.places.filter(isOpen).length < 2 ? 2 : 0;
+  }
+
+  function take(change: Change, before: number): void {
+    const added = effect(change);
+    running += added.running;
+    reads += added.reads;
+    planned.push({ change, before, after: percent(reads, running) });
+    left.delete(change);
+    if (change.kind === 'swap' || change.kind === 'story-word')
+      for (const i of change.places) readable[i] = true;
+    else if (change.kind === 'rewrite') {
+      rewritten.add(change.sentence);
+      came.set(change.sentence, change.comes);
+      for (const i of change.gone) gone[i] = true;
+    } else {
+      dropped.add(change.sentence);
+      for (const i of placesIn.get(change.sentence) ?? []) gone[i] = true;
+    }
+    if (change.kind === 'story-word') taught++;
+  }
+
+  for (let tier = 0; tier <= 3 && percent(reads, running) < target; ) {
+    let best: Outcome | null = null;
     for (const change of left) {
+      if (tierOf(change) > tier) continue;
       if (change.kind === 'story-word' && taught >= storyWords) continue;
       if (change.kind === 'drop' && dropped.size >= most) continue;
       const added = effect(change);
@@ -85,16 +154,24 @@ export function planChanges(
       if (now.running === 0 || percent(now.reads, now.running) <= percent(reads, running)) continue;
       if (best === null || isBetter(now, best)) best = now;
     }
-    if (best === null) break;
-    const { change } = best;
-    planned.push({ change, before: percent(reads, running), after: percent(best.reads, best.running) });
-    left.delete(change);
-    if (change.kind === 'drop') dropped.add(change.sentence);
-    else for (const i of change.places) readable[i] = true;
-    if (change.kind === 'story-word') taught++;
-    ({ running, reads } = best);
+    if (best === null) tier++;
+    else take(best.change, percent(reads, running));
+  }
+  for (const change of left) {
+    if (longest === null || change.kind !== 'rewrite') continue;
+    if (rewritten.has(change.sentence) || dropped.has(change.sentence)) continue;
+    const { before, after } = change.longest;
+    const now = percent(reads, running);
+    const added = effect(change);
+    if (before <= longest || after >= before || percent(reads + added.reads, running + added.running) < now)
+      continue;
+    take(change, now);
   }
   return planned;
+}
+
+function negative(comes: RewriteChange['comes'] | undefined): RewriteChange['comes'] {
+  return { words: -(comes?.words ?? 0), unread: -(comes?.unread ?? 0) };
 }
 
 /** A fifth of the sentences, rounded up. */
@@ -105,27 +182,59 @@ function mostDropped(words: readonly PlanWord[]): number {
 /** How far a text is from what is wanted: near needs at most ten changes, and too far is not reached by any that are planned. */
 export type Distance = 'near' | 'some-way' | 'too-far';
 
-/** How far the text is, and how many words stay beyond the group when all planned changes are made. */
+/** How far a text is, and what becomes of its sentences when all planned changes are made. */
+export interface HowFar {
+  readonly distance: Distance;
+  /** Words that stay beyond the group. */
+  readonly left: number;
+  /** Sentences with words, those of them that no change touches, that are written anew, and that are left out. */
+  readonly sentences: number;
+  readonly same: number;
+  readonly shortened: number;
+  readonly dropped: number;
+}
+
 export function describeDistance(
   words: readonly PlanWord[],
   planned: readonly PlannedChange[],
   target: number,
-): { readonly distance: Distance; readonly left: number } {
-  const made = new Set(planned.flatMap(({ change }) => (change.kind === 'drop' ? [] : change.places)));
-  const gone = new Set(planned.flatMap(({ change }) => (change.kind === 'drop' ? [change.sentence] : [])));
-  const left = words.filter(({ readable, sentence }, i) => !readable && !made.has(i) && !gone.has(sentence));
+): HowFar {
+  const made = new Set<number>();
+  const touched = new Set<number>();
+  const dropped = new Set<number>();
+  const shortened = new Set<number>();
+  let came = 0;
+  for (const { change } of planned) {
+    if (change.kind === 'drop') dropped.add(change.sentence);
+    else if (change.kind === 'rewrite') {
+      shortened.add(change.sentence);
+      came += change.comes.unread;
+      for (const i of change.gone) made.add(i);
+    } else {
+      for (const i of change.places) made.add(i);
+      if (change.kind === 'swap') for (const i of change.places) touched.add(words[i]!.sentence);
+    }
+  }
+  const left = words.filter(
+    ({ readable, sentence }, i) => !readable && !made.has(i) && !dropped.has(sentence),
+  );
+  for (const { sentence } of left) touched.add(sentence);
+  const all = new Set(words.map(({ sentence }) => sentence));
   const reads = words.filter(({ readable }) => readable).length;
   const after = planned.at(-1)?.after ?? percent(reads, words.length);
-  const distance = after < target ? 'too-far' : planned.length > NEAR ? 'some-way' : 'near';
-  return { distance, left: left.length };
+  return {
+    distance: after < target ? 'too-far' : planned.length > NEAR ? 'some-way' : 'near',
+    left: left.length + came,
+    sentences: all.size,
+    same: [...all].filter((n) => !touched.has(n) && !dropped.has(n) && !shortened.has(n)).length,
+    shortened: shortened.size,
+    dropped: dropped.size,
+  };
 }
 
 const NEAR = 10;
 
-type Outcome = { readonly change: Change; readonly running: number; readonly reads: number };
-
 function isBetter(a: Outcome, b: Outcome): boolean {
-  if ((a.change.kind === 'drop') !== (b.change.kind === 'drop')) return b.change.kind === 'drop';
   const gain = percent(a.reads, a.running) - percent(b.reads, b.running);
   if (gain !== 0) return gain > 0;
   return GENTLE.indexOf(a.change.kind) < GENTLE.indexOf(b.change.kind);

@@ -1,7 +1,7 @@
 import type { StoryWord } from '../../../host/store/passages-store.ts';
 import type { TextEdit } from '../passage-editor.ts';
-import type { PossibleChanges } from './list-changes.ts';
 import { type Change, type PlannedChange, planChanges } from './plan-changes.ts';
+import type { PossibleChanges } from './possible-changes.ts';
 
 /** What is asked of a plan, what was proposed for it, and what of that is ticked. */
 export interface PlanState {
@@ -9,6 +9,8 @@ export interface PlanState {
   readonly target: number;
   /** Most story words that are proposed. */
   readonly mostStoryWords: number;
+  /** Most words a sentence should have; null for any number. */
+  readonly longest: number | null;
   /** Whether any number of sentences may be left out; else a fifth of them at most. */
   readonly dropsMore: boolean;
   readonly proposal: Proposal | null;
@@ -27,21 +29,32 @@ export interface Proposal {
 export const NO_PLAN: PlanState = {
   target: 95,
   mostStoryWords: 3,
+  longest: null,
   dropsMore: false,
   proposal: null,
   ticked: new Set(),
   fault: null,
 };
 
-/** With the fewest changes of those that are possible in a text, none of them ticked. */
+/** With the fewest changes of those that are possible in a text; those that are safe are ticked. */
 export function propose(plan: PlanState, text: string, possible: PossibleChanges): PlanState {
-  const { target, mostStoryWords: storyWords, dropsMore } = plan;
-  const planned = planChanges(possible.places, possible.changes, {
+  const { target, mostStoryWords: storyWords, dropsMore, longest } = plan;
+  const changes = dropsMore
+    ? possible.changes
+    : possible.changes.filter((change) => change.kind !== 'drop' || !change.isNeeded);
+  const planned = planChanges(possible.places, changes, {
     target,
     storyWords,
+    longest,
     ...(dropsMore && { dropped: possible.sentences.length }),
   });
-  return { ...plan, proposal: { possible, planned, text }, ticked: new Set(), fault: null };
+  const ticked = new Set(planned.map(({ change }) => change).filter(isSafe));
+  return { ...plan, proposal: { possible, planned, text }, ticked, fault: null };
+}
+
+/** A change a teacher would nearly always take: a recommended swap, or a sentence made shorter by the safest rules. */
+export function isSafe(change: Change): boolean {
+  return change.kind === 'swap' || (change.kind === 'rewrite' && change.isSafe);
 }
 
 export function tick(plan: PlanState, change: Change, isTicked: boolean): PlanState {
@@ -67,27 +80,44 @@ export function makeTicked({ proposal, ticked }: PlanState): {
   const chosen = proposal.planned.map(({ change }) => change).filter((change) => ticked.has(change));
   return {
     edits: editsFor(chosen, proposal),
-    storyWords: chosen.filter((change) => change.kind === 'story-word'),
+    storyWords: chosen
+      .filter((change) => change.kind === 'story-word')
+      .map(({ word, meaning }) => ({ word, meaning })),
   };
 }
 
-/** The edits of the text for changes; a swap in a sentence that is left out is not made. */
-function editsFor(chosen: readonly Change[], { possible, text }: Proposal): TextEdit[] {
-  const dropped = new Set(chosen.flatMap((change) => (change.kind === 'drop' ? [change.sentence] : [])));
-  return chosen.flatMap((change): TextEdit[] => {
-    if (change.kind === 'story-word') return [];
-    if (change.kind === 'drop') {
-      const { from, to } = possible.sentences[change.sentence]!;
-      const blank = /^[ \t]*/.exec(text.slice(to))![0].length;
-      return [{ from, to: to + blank, text: '' }];
-    }
-    return change.places.flatMap((i) => {
-      const { from, to, sentence } = possible.places[i]!;
-      if (dropped.has(sentence)) return [];
-      const isCapital = /^\p{Lu}/u.test(text.slice(from, to));
-      const swap = isCapital ? change.swap.charAt(0).toUpperCase() + change.swap.slice(1) : change.swap;
-      const article = possible.articles.get(i);
-      return [...(article ? [article] : []), { from, to, text: swap }];
-    });
+/** The parts of the text that a change puts something else in the place of; for a story word, the word itself. */
+export function spansOf(change: Change, { possible, text }: Proposal): readonly TextEdit[] {
+  if (change.kind === 'rewrite') return change.edits;
+  if (change.kind === 'drop') {
+    const { from, to } = possible.sentences[change.sentence]!;
+    const blank = /^[ \t]*/.exec(text.slice(to))![0].length;
+    return [{ from, to: to + blank, text: '' }];
+  }
+  return change.places.flatMap((i): TextEdit[] => {
+    const { from, to } = possible.places[i]!;
+    const word = text.slice(from, to);
+    if (change.kind === 'story-word') return [{ from, to, text: word }];
+    const isCapital = /^\p{Lu}/u.test(word);
+    const swap = isCapital ? change.swap.charAt(0).toUpperCase() + change.swap.slice(1) : change.swap;
+    const article = possible.articles.get(i);
+    return [...(article ? [article] : []), { from, to, text: swap }];
   });
+}
+
+/** The edits of the text for changes, none in what another takes out: a sentence left out, then one written anew, then swaps. */
+function editsFor(chosen: readonly Change[], proposal: Proposal): TextEdit[] {
+  const edits: TextEdit[] = [];
+  for (const kind of ['drop', 'rewrite', 'swap'] as const) {
+    for (const change of chosen) {
+      if (change.kind !== kind) continue;
+      const spans = spansOf(change, proposal);
+      for (const edit of spans) if (!edits.some((made) => overlaps(made, edit))) edits.push(edit);
+    }
+  }
+  return edits;
+}
+
+function overlaps(one: TextEdit, other: TextEdit): boolean {
+  return one.from < other.to && other.from < one.to;
 }

@@ -1,0 +1,25 @@
+import type { RuleName, Step } from '../../../shorten/index.ts';
+import { sayList } from '../../../ui/say-list.ts';
+import { say } from '../../../wording/say.ts';
+
+const PARTED: ReadonlySet<RuleName> = new Set<RuleName>([
+  'semicolon',
+  'and, but, so',
+  'and with the same subject',
+  'which and who',
+  'although',
+  'after',
+  'because',
+  'dash',
+]);
+
+/** What was done to a sentence, as the teacher reads it: the words that were taken out, and whether it was parted. */
+export function describeSteps(steps: readonly Step[]): string {
+  const words = steps
+    .filter(({ rule }) => !PARTED.has(rule))
+    .map(({ removed }) => `“${removed.replace(/^[,\s]+|[,\s]+$/g, '')}”`);
+  const isParted = steps.some(({ rule }) => PARTED.has(rule));
+  if (words.length === 0) return say('desk.partsSentence');
+  const without = say('desk.takesOut', { words: sayList(words) });
+  return isParted ? `${without} ${say('desk.partsSentence')}` : without;
+}

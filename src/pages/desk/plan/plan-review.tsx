@@ -1,0 +1,235 @@
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { say } from '../../../wording/say.ts';
+import { sayDecimal } from '../say-decimal.ts';
+import type { Judging } from '../use-report.ts';
+import { countFigures } from './count-figures.ts';
+import { createCounter } from './list-changes.ts';
+import { markAfter, markBefore, textAfter } from './mark-plan.ts';
+import { type Change, describeDistance, type HowFar } from './plan-changes.ts';
+import { makeTicked, type Proposal, tick, tickAll } from './plan-state.ts';
+import type { Planner } from './use-plan.ts';
+import './plan.css';
+
+interface PlanReviewProps {
+  readonly planner: Planner;
+  readonly proposal: Proposal;
+  readonly judging: Judging;
+  readonly storyWords: readonly string[];
+  /** The first step of the group's sequence at which the text is as readable as wanted; null where none is. */
+  readonly findStep: (target: number) => number | null;
+  /** The address of the report on this text. */
+  readonly report: string;
+  /** Goes to the text, to be written anew by hand. */
+  readonly onRewrite: () => void;
+}
+
+/** How far the text is from what is wanted, and the text before and after, each change to be ticked in its place. */
+export function PlanReview(props: PlanReviewProps) {
+  const { planner, proposal, judging, storyWords } = props;
+  const { plan, change, make, close } = planner;
+  const heading = useRef<HTMLHeadingElement>(null);
+  const [shown, setShown] = useState<Change | null>(null);
+  const far = useMemo(
+    () => describeDistance(proposal.possible.places, proposal.planned, plan.target),
+    [proposal],
+  );
+  const before = useMemo(() => markBefore(plan), [proposal, plan.ticked]);
+  const after = useMemo(() => markAfter(plan), [proposal, plan.ticked]);
+  useEffect(() => heading.current?.focus(), [proposal]);
+  const none = proposal.planned.length === 0;
+  const take = (changed: Change, isTicked: boolean): void => change((now) => tick(now, changed, isTicked));
+  return (
+    <section class="plan-review" aria-labelledby="plan-distance">
+      <h3 id="plan-distance" ref={heading} tabIndex={-1}>
+        {none && far.distance !== 'too-far'
+          ? say('desk.noChanges')
+          : sayDistance(far, proposal.planned.length)}
+      </h3>
+      {far.distance === 'too-far' && <WaysOut {...props} />}
+      <PlanFigures {...{ planner, proposal, judging, storyWords }} />
+      {!none && (
+        <>
+          <p class="quiet">{say('desk.aboutMarks')}</p>
+          <p class="plan-shown" role="status">
+            {shown ? labelOf(shown, proposal) : ' '}
+          </p>
+          <div class="compare">
+            <section aria-label={say('desk.before')}>
+              <h4>{say('desk.before')}</h4>
+              <p class="compared" lang="en" dir="ltr">
+                {before.map(({ text, change }, i) =>
+                  change === null ? (
+                    text
+                  ) : (
+                    <label
+                      key={i}
+                      class={`change change-${change.kind}${plan.ticked.has(change) ? ' is-taken' : ''}`}
+                      onPointerEnter={() => setShown(change)}
+                    >
+                      <input
+                        type="checkbox"
+                        checked={plan.ticked.has(change)}
+                        aria-label={labelOf(change, proposal)}
+                        onFocus={() => setShown(change)}
+                        onChange={(event) => take(change, event.currentTarget.checked)}
+                        onKeyDown={(event) => {
+                          const isTaken = TAKES[event.key.toLowerCase()];
+                          if (isTaken === undefined || event.ctrlKey || event.metaKey || event.altKey) return;
+                          event.preventDefault();
+                          take(change, isTaken);
+                          goOn(event.currentTarget, change, before);
+                        }}
+                      />
+                      {text}
+                    </label>
+                  ),
+                )}
+              </p>
+            </section>
+            <section aria-label={say('desk.after')}>
+              <h4>{say('desk.after')}</h4>
+              <p class="compared" lang="en" dir="ltr">
+                {after.map(({ text, isNew }, i) => (isNew ? <ins key={i}>{text}</ins> : text))}
+              </p>
+            </section>
+          </div>
+        </>
+      )}
+      <p class="row">
+        {!none && (
+          <>
+            <button type="button" class="action" disabled={plan.ticked.size === 0} onClick={make}>
+              {say('desk.makeTicked')}
+            </button>
+            <button type="button" class="plain" onClick={() => change(tickAll)}>
+              {say('desk.tickAll')}
+            </button>
+          </>
+        )}
+        <button type="button" class="plain" onClick={close}>
+          {say('desk.closePlan')}
+        </button>
+      </p>
+    </section>
+  );
+}
+
+/** Keys on a change: A takes it, R refuses it, and both go on to the next. */
+const TAKES: Readonly<Record<string, boolean>> = { a: true, r: false };
+
+/** To the first mark of the next change. */
+function goOn(input: HTMLInputElement, change: Change, pieces: ReturnType<typeof markBefore>): void {
+  const all = [...(input.closest('.compared')?.querySelectorAll('input') ?? [])];
+  const marks = pieces.filter((piece) => piece.change !== null);
+  const next = marks.findIndex((piece, i) => i > all.indexOf(input) && piece.change !== change);
+  all[next]?.focus();
+}
+
+function sayDistance({ distance, sentences, same, shortened }: HowFar, count: number): string {
+  if (distance === 'too-far') return say('desk.textIsTooFar', { count: same, all: sentences });
+  if (distance === 'near') return say('desk.textIsNear', { count });
+  return `${say('desk.textIsSomeWay', { count })} ${say('desk.sentencesShortened', { count: shortened, all: sentences })}`;
+}
+
+/** What else can be done with a text that is too far. */
+function WaysOut({ planner, findStep, report, onRewrite }: PlanReviewProps) {
+  const { target } = planner.plan;
+  const step = useMemo(() => findStep(target), [findStep, target]);
+  return (
+    <p class="row">
+      <button type="button" class="plain" onClick={planner.close}>
+        {say('desk.readItAloud')}
+      </button>
+      <a class="plain" href={report} target="_blank" rel="noopener">
+        {step === null ? say('desk.findItsStep') : say('desk.takeItAtStep', { step })}
+      </a>
+      <button
+        type="button"
+        class="plain"
+        onClick={() => {
+          planner.close();
+          onRewrite();
+        }}
+      >
+        {say('desk.rewriteIt')}
+      </button>
+    </p>
+  );
+}
+
+/** What is wanted, as it is now, and with the ticked changes. */
+function PlanFigures({
+  planner,
+  proposal,
+  judging,
+  storyWords,
+}: Pick<PlanReviewProps, 'planner' | 'proposal' | 'judging' | 'storyWords'>) {
+  const { plan } = planner;
+  const { shade } = judging;
+  const now = useMemo(
+    () => countFigures(proposal.text, createCounter({ shade, known: new Set(storyWords) })),
+    [proposal, shade, storyWords],
+  );
+  const { taught, planned } = useMemo(() => {
+    const { storyWords: words } = makeTicked(plan);
+    const taught = [...storyWords, ...words.map(({ word }) => word)];
+    return {
+      taught,
+      planned: countFigures(textAfter(plan), createCounter({ shade, known: new Set(taught) })),
+    };
+  }, [proposal, plan.ticked, shade, storyWords]);
+  const percent = (share: number): string => say('desk.percent', { percent: sayDecimal(share, 1) });
+  const wanted = plan.longest === null ? '' : say('desk.atMost', { count: plan.longest });
+  const rows = [
+    [
+      say('desk.reach'),
+      percent(now.readable),
+      percent(planned.readable),
+      say('desk.atLeast', { percent: plan.target }),
+    ],
+    [
+      say('desk.storyWords'),
+      storyWords.length,
+      taught.length,
+      say('desk.atMost', { count: plan.mostStoryWords }),
+    ],
+    [say('desk.longestSentence'), now.longest, planned.longest, wanted],
+    [say('desk.wordsNotRead'), now.left, planned.left, ''],
+  ];
+  return (
+    <table class="versions plan-figures">
+      <thead>
+        <tr>
+          <td />
+          <th scope="col">{say('desk.now')}</th>
+          <th scope="col">{say('desk.withTicked')}</th>
+          <th scope="col">{say('desk.wanted')}</th>
+        </tr>
+      </thead>
+      <tbody>
+        {rows.map(([name, ...figures]) => (
+          <tr key={name}>
+            <th scope="row">{name}</th>
+            {figures.map((figure, i) => (
+              <td key={i}>{figure}</td>
+            ))}
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+/** What a change does, in words. */
+function labelOf(change: Change, { possible, text }: Proposal): string {
+  if (change.kind === 'story-word') return say('desk.teachAsStoryWord', { word: change.word });
+  if (change.kind === 'rewrite') return change.what;
+  if (change.kind === 'swap') {
+    const { swap, word, places } = change;
+    return say('desk.sayFor', { swap, word, count: places.length });
+  }
+  const { from, to } = possible.sentences[change.sentence]!;
+  const sentence = text.slice(from, to).trim();
+  const shown = sentence.length > 80 ? `${sentence.slice(0, 80).trimEnd()}…` : sentence;
+  return say('desk.leaveOut', { sentence: shown });
+}

@@ -1,0 +1,112 @@
+import { diffWordsWithSpace } from 'diff';
+import { findSentences } from '../../../passage/find-sentences.ts';
+import type { TextEdit } from '../passage-editor.ts';
+import type { Change, PlanWord, RewriteChange } from './plan-changes.ts';
+
+/** A word of the passage by its place in the whole text. */
+export interface PlanPlace extends PlanWord {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** What a passage may be changed by. */
+export interface PossibleChanges {
+  readonly places: readonly PlanPlace[];
+  readonly changes: readonly Change[];
+  /** The a or an that has to change with the swap of a place, by the number of the place. */
+  readonly articles: ReadonlyMap<number, TextEdit>;
+  /** Where each sentence stands in the whole text. */
+  readonly sentences: readonly { readonly from: number; readonly to: number }[];
+}
+
+/**
+ * A sentence of the passage written anew: by the rules that shorten, or by any other that offers texts. `addProposals`
+ * makes changes of them, which are planned, shown and ticked like all others.
+ */
+export interface SentenceProposal {
+  /** Number of the sentence, as `PossibleChanges.sentences` has it. */
+  readonly sentence: number;
+  /** What is to take its place; several sentences are separated by a blank. */
+  readonly text: string;
+  /** What it is, as the teacher reads it. */
+  readonly what: string;
+  /** Ticked at once; else the teacher ticks it. */
+  readonly isSafe?: boolean;
+}
+
+/** How many words of a text count, and how many of them the group cannot read. */
+export type CountWords = (text: string) => { readonly words: number; readonly beyond: number };
+
+/** What is possible with more ways to write sentences; one that leaves its sentence as it is is no change. */
+export function addProposals(
+  possible: PossibleChanges,
+  text: string,
+  proposals: readonly SentenceProposal[],
+  count: CountWords,
+): PossibleChanges {
+  const more = proposals.flatMap((proposal) => rewriteFor(possible, text, proposal, count) ?? []);
+  return { ...possible, changes: [...possible.changes, ...more] };
+}
+
+function rewriteFor(
+  { places, sentences }: PossibleChanges,
+  text: string,
+  { sentence, text: anew, what, isSafe = false }: SentenceProposal,
+  count: CountWords,
+): RewriteChange | null {
+  const span = sentences[sentence];
+  if (!span) return null;
+  const old = text.slice(span.from, span.to);
+  const edits = editsBetween(old, anew, span.from);
+  if (edits.length === 0) return null;
+  const own = places.flatMap((place, i) => (place.sentence === sentence ? [i] : []));
+  const gone = own.filter((i) => edits.some(({ from, to }) => places[i]!.from < to && places[i]!.to > from));
+  const kept = own.filter((i) => !gone.includes(i));
+  const all = count(anew);
+  return {
+    kind: 'rewrite',
+    sentence,
+    text: anew,
+    what,
+    isSafe,
+    gone,
+    comes: {
+      words: Math.max(0, all.words - kept.length),
+      unread: Math.max(0, all.beyond - kept.filter((i) => !places[i]!.readable).length),
+    },
+    edits,
+    longest: { before: longestOf(old), after: longestOf(anew) },
+  };
+}
+
+/** The edits that make one text of the other, whole words each; those that only a blank parts are one. */
+function editsBetween(old: string, anew: string, from: number): { from: number; to: number; text: string }[] {
+  const edits: { from: number; to: number; text: string }[] = [];
+  let at = from;
+  let blank: string | null = null;
+  for (const { value, added, removed } of diffWordsWithSpace(old, anew)) {
+    if (!added && !removed) {
+      blank = /^\s*$/.test(value) ? value : null;
+      at += value.length;
+      continue;
+    }
+    const last = edits.at(-1);
+    if (last && (last.to === at || (blank !== null && last.to + blank.length === at))) {
+      if (last.to !== at) {
+        last.text += blank;
+        last.to = at;
+      }
+    } else edits.push({ from: at, to: at, text: '' });
+    const edit = edits.at(-1)!;
+    if (added) edit.text += value;
+    else {
+      edit.to += value.length;
+      at += value.length;
+    }
+  }
+  return edits;
+}
+
+function longestOf(text: string): number {
+  return Math.max(0, ...findSentences(text).map(({ words }) => words));
+}

@@ -1,0 +1,115 @@
+import type { SwapTable } from '../swap/index.ts';
+import { DROP_RULES } from './drop-rules.ts';
+import { findMainClause } from './find-clause.ts';
+import { isSpokenOf, keepsFacts } from './keeps-facts.ts';
+import { makeCut } from './make-cut.ts';
+import { readWords } from './read-words.ts';
+import { SPLIT_RULES } from './split-rules.ts';
+import type { Cut, Rule, Shortening, ShortenOptions, Step, Word } from './types.ts';
+
+/** Finds shorter ways to say a sentence. */
+export interface Shortener {
+  /**
+   * A shorter way to say the sentence with fewer words beyond the group; with `longest`, also parted where it has more words than
+   * that. Null where no rule surely helps. Names, numbers and negations stay. Never throws.
+   */
+  shorten(sentence: string, options: ShortenOptions): Shortening | null;
+}
+
+/** So few words are no sentence to hand out. */
+const FEWEST = 4;
+/** So many words are left to a part. */
+const FEWEST_OF_PART = 3;
+
+/** A shortener over the table of replacement words, which knows the parts of speech. */
+export function createShortener(table: SwapTable): Shortener {
+  const takesAn = (word: string): boolean => /^[aeiou]/.test(word) !== table.takesOtherArticle(word);
+  const read = (sentence: string): Word[] => readWords(sentence, table);
+
+  function shorten(
+    sentence: string,
+    { measure, next = '', longest = Infinity }: ShortenOptions,
+  ): Shortening | null {
+    const steps: (Step & { readonly isSafe: boolean })[] = [];
+    const text = improve(sentence.trim(), next);
+    if (steps.length === 0) return null;
+    return {
+      text,
+      steps: steps.map(({ rule, removed }) => ({ rule, removed })),
+      isSafe: steps.every(({ isSafe }) => isSafe),
+    };
+
+    function improve(sentence: string, next: string): string {
+      let now = sentence;
+      for (let better = dropOnce(now, next); better !== null; better = dropOnce(now, next)) now = better;
+      return partOnce(now, next);
+    }
+
+    /** The sentence with one part left out, so that fewer words are beyond the group; null where none is. */
+    function dropOnce(sentence: string, next: string): string | null {
+      const before = measure(sentence);
+      if (before.beyond === 0) return null;
+      const words = read(sentence);
+      for (const rule of DROP_RULES) {
+        for (const cut of rule.applies(words, sentence)) {
+          const text = makeCut(sentence, cut, takesAn);
+          const removed = words.filter(({ start, end }) => start >= cut.start && end <= cut.end);
+          if (isTied(sentence, cut)) continue;
+          if (isSpokenOf(removed, next) || !isSound(words, text, rule)) continue;
+          const after = measure(text);
+          if (after.beyond >= before.beyond || after.words < FEWEST) continue;
+          if (after.beyond * before.words > before.beyond * after.words) continue;
+          steps.push({
+            rule: rule.name,
+            removed: sentence.slice(cut.start, cut.end).trim(),
+            isSafe: rule.isSafe,
+          });
+          return text;
+        }
+      }
+      return null;
+    }
+
+    /** The sentence in two, each as short as it can be; the same sentence where it is short enough or cannot be parted. */
+    function partOnce(sentence: string, next: string): string {
+      const before = measure(sentence);
+      if (before.words <= longest) return sentence;
+      const words = read(sentence);
+      for (const rule of SPLIT_RULES) {
+        for (const cut of rule.applies(words, sentence)) {
+          const text = makeCut(sentence, cut, takesAn);
+          const at = sentence.slice(0, cut.start).trimEnd().length + cut.put.lastIndexOf('. ') + 1;
+          const [first, second] = [text.slice(0, at), text.slice(at).trim()];
+          if (measure(first).words < FEWEST_OF_PART || measure(second).words < FEWEST_OF_PART) continue;
+          if (
+            measure(text).beyond > before.beyond ||
+            !keepsFacts(words.filter(isNoJoiner), read(text), false)
+          )
+            continue;
+          steps.push({ rule: rule.name, removed: '', isSafe: rule.isSafe });
+          return `${improve(first, second)} ${improve(second, next)}`;
+        }
+      }
+      return sentence;
+    }
+  }
+
+  /** Facts are kept, and what was a whole sentence still is one. */
+  function isSound(words: readonly Word[], text: string, rule: Rule): boolean {
+    const after = read(text);
+    if (!keepsFacts(words, after, rule.name === 'day of the week')) return false;
+    if (/[,;:–—-]\s*[.,;:!?…)\]”]|\s\s|\(\s*\)/.test(text)) return false;
+    return findMainClause(words) === null || findMainClause(after) !== null;
+  }
+
+  return { shorten };
+}
+
+function isNoJoiner({ lower }: Word): boolean {
+  return lower !== 'but';
+}
+
+/** The cut parts a word that is joined by a hyphen. */
+function isTied(sentence: string, { start, end }: Cut): boolean {
+  return /^[-’']/.test(sentence.slice(end)) || sentence.charAt(start - 1) === '-';
+}

@@ -1,0 +1,122 @@
+import { SHORT_SUBJECT } from './read-words.ts';
+import type { Word } from './types.ts';
+
+/** A clause by the places of its words: its subject from `start` to before `verb`, adverbs aside. */
+export interface Clause {
+  readonly start: number;
+  readonly subjectEnd: number;
+  readonly verb: number;
+}
+
+/** How surely a word has to be a verb. */
+const SURE = 0.8;
+
+/** The clause whose subject begins at `start`; null where no plain subject with a verb behind it is there. */
+export function findClause(words: readonly Word[], start: number): Clause | null {
+  const subjectEnd = endOfSubject(words, start);
+  if (subjectEnd === null) return null;
+  if (SHORT_SUBJECT.test(words[start]!.lower)) return { start, subjectEnd, verb: start };
+  let verb = subjectEnd;
+  while (words[verb]?.kind === 'adverb' || words[verb]?.lower === 'never') verb++;
+  return isFiniteVerb(words, verb) ? { start, subjectEnd, verb } : null;
+}
+
+/** A verb that says its own time, behind its subject. */
+export function isFiniteVerb(words: readonly Word[], at: number): boolean {
+  const word = words[at];
+  if (!word || word.isInside) return false;
+  if (word.kind === 'helper') return !/^(?:be|been|being)$/.test(word.lower);
+  if (word.kind !== 'verb' || word.sure < SURE) return false;
+  if (word.form === 'past' || word.form === 's') return true;
+  let before = at - 1;
+  while (words[before]?.kind === 'adverb') before--;
+  const subject = words[before];
+  if (word.form !== 'base' || !subject) return false;
+  return (
+    /^(?:i|you|we|they)$/.test(subject.lower) ||
+    (subject.kind === 'noun' && /[^s]s$/.test(subject.lower) && word.sure > 0.9)
+  );
+}
+
+/** Where a plain subject ends: a pronoun, a name, or the old boat by the quay; null where there is none. */
+export function endOfSubject(words: readonly Word[], start: number): number | null {
+  const first = words[start];
+  if (!first || first.isInside) return null;
+  if (first.kind === 'subject' || first.kind === 'pronoun') return start + 1;
+  if (/^(?:this|that|these|those|all|some|both|others|one)$/.test(first.lower)) {
+    const next = words[start + 1];
+    if (next && (next.kind === 'helper' || next.kind === 'verb')) return start + 1;
+  }
+  let at = endOfThing(words, start);
+  if (at === null) return null;
+  // Otto and Bram; the boat and its crew.
+  if (words[at]?.lower === 'and') at = endOfThing(words, at + 1) ?? at;
+  while (words[at]?.kind === 'preposition') {
+    const end = endOfThing(words, at + 1);
+    if (end === null) return at;
+    at = end;
+  }
+  return at;
+}
+
+/** Where a thing with its words before it ends: the old boat, Bram, boats; null where there is none. */
+export function endOfThing(words: readonly Word[], start: number): number | null {
+  let at = start;
+  const opens = (): boolean => /^(?:determiner|possessive|number)$/.test(words[at]?.kind ?? '');
+  while (opens()) at++;
+  let end: number | null = null;
+  for (; at < words.length; at++) {
+    const { kind, form, isInside, lower, sure } = words[at]!;
+    if (isInside) break;
+    if (kind === 'noun' || kind === 'name') end = at + 1;
+    else if (lower === '-' && words[at]!.start === words[at - 1]?.end) continue;
+    else if (kind === 'possessive' && end !== null && /'/.test(lower)) continue;
+    else if (kind === 'number' && end === null) continue;
+    else if (
+      kind !== 'adjective' &&
+      !(kind === 'verb' && end === null && form !== 'past' && form !== 's' && sure < 1)
+    )
+      break;
+  }
+  return end;
+}
+
+/**
+ * The main clause of a sentence that begins with it, or with And, Then, speech, or an opening up to a comma: In the end, he ran;
+ * When it rained, he ran; “Row!” said Bram. Null where none is plainly there.
+ */
+export function findMainClause(words: readonly Word[]): Clause | null {
+  let at = 0;
+  if (words[0]?.kind === 'mark' && words[0].isInside) {
+    while (words[at]?.isInside || /^[”"]$/.test(words[at]?.text ?? '')) at++;
+    return findFrame(words, at);
+  }
+  if (/^(?:and|but|so|then|now|still|yet|soon|later|also|here|today)$/.test(words[at]?.lower ?? '')) at++;
+  if (words[at]?.text === ',') at++;
+  return findClause(words, at) ?? findBehindOpening(words, at);
+}
+
+/** Behind speech: he said, said Bram. */
+function findFrame(words: readonly Word[], at: number): Clause | null {
+  const verb = words[at];
+  if (verb?.kind === 'verb' && verb.form === 'past') {
+    const subjectEnd = endOfSubject(words, at + 1);
+    return subjectEnd === null ? null : { start: at + 1, subjectEnd, verb: at };
+  }
+  return findClause(words, at);
+}
+
+/** The clause behind an opening and its comma: a phrase, a clause with its own verb, or an adverb. */
+function findBehindOpening(words: readonly Word[], start: number): Clause | null {
+  const first = words[start];
+  if (!first || !/^(?:preposition|clause|adverb|to)$/.test(first.kind)) return null;
+  const [comma] = findMarks(words, /^,$/).filter((mark) => mark > start);
+  return comma === undefined ? null : findClause(words, comma + 1);
+}
+
+/** The marks that part a sentence, outside quotation marks and brackets. */
+export function findMarks(words: readonly Word[], mark: RegExp): number[] {
+  return words.flatMap((word, i) =>
+    word.kind === 'mark' && !word.isInside && mark.test(word.text) ? [i] : [],
+  );
+}

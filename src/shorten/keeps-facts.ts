@@ -1,0 +1,44 @@
+import type { Word } from './types.ts';
+
+/** Words that turn what is said into its contrary, or bind it to something. */
+const TURNS =
+  /^(?:not|no|never|none|nobody|nothing|nowhere|neither|nor|without|hardly|barely|scarcely|rarely|seldom|cannot|unless|except|only|but|few|fewer|less|least|if|\w+n't|false|fake|former|almost|nearly|instead|rather)$/;
+const WEEKDAY = /^(?:monday|tuesday|wednesday|thursday|friday|saturday|sunday)$/;
+
+/**
+ * Whether a text still has every name, number and negation of the words before, each as often, and its quotation marks and its
+ * last mark. A day of the week may be taken out where that is what was wanted.
+ */
+export function keepsFacts(before: readonly Word[], after: readonly Word[], isDay: boolean): boolean {
+  const left = new Map<string, number>();
+  for (const fact of factsOf(after, isDay)) left.set(fact, (left.get(fact) ?? 0) + 1);
+  for (const fact of factsOf(before, isDay)) {
+    const count = left.get(fact) ?? 0;
+    if (count === 0) return false;
+    left.set(fact, count - 1);
+  }
+  return (
+    before.findLast(({ kind }) => kind === 'mark')?.text ===
+    after.findLast(({ kind }) => kind === 'mark')?.text
+  );
+}
+
+function factsOf(words: readonly Word[], isDay: boolean): string[] {
+  return words.flatMap(({ kind, lower, text }) => {
+    if (isDay && WEEKDAY.test(lower)) return [];
+    if (kind === 'name' || kind === 'number' || /\d/.test(text) || TURNS.test(lower))
+      return [lower.replace(/'s$/, '')];
+    return kind === 'mark' && /^["“”?$%€£]$/.test(text) ? [text] : [];
+  });
+}
+
+/** Whether what comes next speaks of something that was taken out: by its word, or by it and they at its beginning. */
+export function isSpokenOf(removed: readonly Word[], next: string): boolean {
+  if (next === '') return false;
+  const things = removed.filter(({ kind }) => kind === 'noun');
+  const later = next.toLowerCase();
+  const isNamed = things.some(
+    ({ lower }) => lower.length > 3 && later.includes(lower.replace(/(?:es|s)$/, '')),
+  );
+  return isNamed || (things.length > 0 && /^["“]?(?:it|they|this|these|those|that|such|both)\b/i.test(next));
+}

@@ -1,0 +1,21 @@
+import { correctArticleAt } from './mend-article.ts';
+import type { Cut } from './types.ts';
+
+/** The sentence with a cut made: blanks, commas and the capital at its beginning mended, and the a or an before the gap. */
+export function makeCut(sentence: string, cut: Cut, takesAn: (word: string) => boolean): string {
+  const before = sentence.slice(0, cut.start);
+  const after = sentence.slice(cut.end);
+  const isFirst = /^[\s"“]*$/.test(before);
+  let text: string;
+  if (cut.put === '') {
+    const left = before.trimEnd();
+    const right = after.trimStart();
+    const glue =
+      left === '' || /[“"([]$/.test(before) || /^[.,;:!?…)\]”]/.test(right) || right === '' ? '' : ' ';
+    text = left + glue + right;
+  } else {
+    text = /^\./.test(cut.put) ? before.trimEnd() + cut.put + after : before + cut.put + after;
+  }
+  if (isFirst) text = text.replace(/\p{L}/u, (letter) => letter.toUpperCase());
+  return correctArticleAt(text, before.trimEnd().length, takesAn);
+}

@@ -1,0 +1,18 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import { openSwaps } from '../swap/index.ts';
+import { DROP_RULES } from './drop-rules.ts';
+import { makeCut } from './make-cut.ts';
+import { readWords } from './read-words.ts';
+import { SPLIT_RULES } from './split-rules.ts';
+
+const table = openSwaps(readFileSync('public/data/swaps.bin'));
+const takesAn = (word: string): boolean => /^[aeiou]/.test(word);
+
+describe.each([...DROP_RULES, ...SPLIT_RULES])('the rule “$name”', ({ example, counterExample, applies }) => {
+  const use = (sentence: string): string[] =>
+    applies(readWords(sentence, table), sentence).map((cut) => makeCut(sentence, cut, takesAn));
+
+  test('makes its example shorter', () => expect(use(example[0])).toContain(example[1]));
+  test('leaves its counter-example', () => expect(use(counterExample)).toEqual([]));
+});
