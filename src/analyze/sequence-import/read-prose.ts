@@ -1,8 +1,18 @@
+import type { CellKind } from './column-kinds.ts';
 import { commonWords } from './common-words.ts';
-import type { Clause } from './cut-clauses.ts';
 import { readClause } from './read-clause.ts';
 import { readWords } from './read-words.ts';
 import { splitLexemes } from './split-lexemes.ts';
+
+/** A piece of a cell or line that is of one kind. */
+export interface Clause {
+  readonly text: string;
+  readonly kind: CellKind;
+  /** By-sight words in a sentence, by the look of them. */
+  readonly words?: readonly string[];
+  /** Part of a running sentence: what it teaches is a guess. */
+  readonly prose?: true;
+}
 
 /** A rule for a running sentence. In order; the first that cuts one is taken, and its pieces are tried again. */
 export interface SentenceRule {
