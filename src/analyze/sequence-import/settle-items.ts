@@ -20,7 +20,7 @@ export function dropNames(items: readonly ReadItem[]): readonly ReadItem[] {
     if (one.headings.length !== 1 || one.patterns.length <= MOST_MEANT) return one;
     const { within, keeps } = one.headings[0]!;
     const later = items
-      .slice(i + 1)
+      .slice(i + 1, i + 40)
       .filter(({ headings, patterns }) => headings.length === 0 && patterns.length > 0);
     const own = later.filter(({ patterns }) => patterns.every((id) => within!.has(id)));
     if (own.length === 0 || own.length < later.length || keeps.length > 0) return one;
