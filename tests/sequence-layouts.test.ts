@@ -78,8 +78,8 @@ test('the steps of looser texts are found, and as many clauses as before are rea
   const { clauses, steps, count } = readTexts('sequences/more-steps/');
   expect(clauses).toHaveLength(407);
   expect(steps.filter(({ found }) => found === null)).toEqual([]);
-  expect(count('right')).toBeGreaterThanOrEqual(382);
-  expect(count('wrong but sure')).toBeLessThanOrEqual(4);
+  expect(count('right')).toBeGreaterThanOrEqual(391);
+  expect(count('wrong but sure')).toBeLessThanOrEqual(3);
 });
 
 /**
@@ -90,8 +90,21 @@ test('as many clauses of other authors as before are read right, and what is rea
   const { clauses, steps, count } = readTexts('sequences/other-steps/');
   expect(clauses).toHaveLength(1085);
   expect(steps.filter(({ found }) => found !== null).length).toBeGreaterThanOrEqual(673);
-  expect(count('right')).toBeGreaterThanOrEqual(1037);
-  expect(count('wrong but sure')).toBeLessThanOrEqual(12);
+  expect(count('right')).toBeGreaterThanOrEqual(1048);
+  expect(count('wrong but sure')).toBeLessThanOrEqual(3);
+});
+
+/**
+ * Texts of two more authors: running prose, ticked lists, columns of a PDF, minutes, notes on a phone. Before the rules
+ * were mended by them, 67.0 % of the clauses of the first (80 to 89) and, with rules mended by the first alone, 69.9 % of
+ * the second (90 to 99) were right.
+ */
+test('as many clauses of running prose, ticked lists and wrapped columns as before are read right', () => {
+  const { clauses, steps, count } = readTexts('sequences/rough-steps/');
+  expect(clauses).toHaveLength(694);
+  expect(steps.filter(({ found }) => found !== null).length).toBeGreaterThanOrEqual(341);
+  expect(count('right')).toBeGreaterThanOrEqual(612);
+  expect(count('wrong but sure')).toBeLessThanOrEqual(8);
 });
 
 test('the steps of whole documents are found and titled, and what is read wrong is seldom sure', () => {

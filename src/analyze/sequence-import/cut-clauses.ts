@@ -1,16 +1,7 @@
 import { type CellKind, findColumnKind, sightListStart } from './column-kinds.ts';
 import { commonWords } from './common-words.ts';
-import { cutSentence, isSentence } from './read-prose.ts';
+import { type Clause, cutSentence, isSentence } from './read-prose.ts';
 import { readWords } from './read-words.ts';
-
-export interface Clause {
-  readonly text: string;
-  readonly kind: CellKind;
-  /** By-sight words in a sentence, by the look of them. */
-  readonly words?: readonly string[];
-  /** Part of a running sentence: what it teaches is a guess. */
-  readonly prose?: true;
-}
 
 /**
  * Cuts the text of a cell or line into clauses: at line ends, semicolons, bars and bullets outside brackets, and

@@ -260,6 +260,9 @@ const roots = new Map(
 const onlyRoot = (text: string) =>
   roots.has(text) && !/^(?:port|form|graph|phone|photo|script|bio|micro|tele)$/.test(text);
 
+/** The most lexemes of a list of roots. */
+const LONGEST_LIST = 60;
+
 /** "rupt, struct", "scrib/script": a list of roots and nothing else, of which one at least is no word. */
 function bareRoots(lexemes: readonly Lexeme[], i: number): Notation | null {
   const before = lexemes[i - 1];
@@ -268,7 +271,7 @@ function bareRoots(lexemes: readonly Lexeme[], i: number): Notation | null {
   const names: string[] = [];
   let end = i;
   let depth = 0;
-  for (let at = i; at < lexemes.length; at++) {
+  for (let at = i; at < Math.min(lexemes.length, i + LONGEST_LIST); at++) {
     const { kind, text } = lexemes[at]!;
     // What a root means stands in brackets: "tract (pull)".
     if (kind === 'open') depth += 1;
@@ -287,17 +290,17 @@ function bareRoots(lexemes: readonly Lexeme[], i: number): Notation | null {
   return names.some(onlyRoot) || greek ? { taken: end - i, given } : null;
 }
 
+/** The most lexemes of what such words are called. */
+const LONGEST_NAME = 12;
+
 /** "tiny words: me, go, hi": words of which each ends in the vowel it shows. */
 function openWords(lexemes: readonly Lexeme[], i: number): Notation | null {
   const named = /^(?:syllable|word|vowel|end|long|open)s?$/;
-  const { kind } = lexemes[i]!;
-  const said = lexemes
-    .slice(0, i)
-    .some(({ text }) => /^(?:one|1|long|short|tiny|little|small|vowels?)$/.test(text));
-  if (lexemes.slice(0, i).some(({ text }) => text === 'open')) return null;
-  if (kind !== 'word' || !named.test(wordAt(lexemes, i)) || !said) return null;
+  if (!named.test(wordAt(lexemes, i)) || !/^(?:is|open|hint)$/.test(lexemes[i + 1]?.kind ?? '')) return null;
+  const before = lexemes.slice(Math.max(0, i - LONGEST_NAME), i).map(({ text }) => text);
+  const said = before.some((text) => /^(?:one|1|long|short|tiny|little|small|vowels?)$/.test(text));
+  if (before.includes('open') || !said) return null;
   let at = i + 1;
-  if (!/^(?:is|open|hint)$/.test(lexemes[at]?.kind ?? '')) return null;
   at += 1;
   const vowels: string[] = [];
   let words = 0;

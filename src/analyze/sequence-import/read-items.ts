@@ -9,17 +9,18 @@ import type { Phrase } from './phrases.ts';
 import { readClause } from './read-clause.ts';
 import { readWords } from './read-words.ts';
 import { deniesTeaching, goesOver, isRestWeek, saysNothingAtAll, saysNothingNew } from './rest-weeks.ts';
+import {
+  dropNames,
+  guesses,
+  namesTypes,
+  type ReadItem,
+  withoutComments,
+  withoutVowels,
+} from './settle-items.ts';
 import { leanOnNeighbours, type Settled, settleSpelling } from './settle-spelling.ts';
 import { type Lexeme, splitLexemes } from './split-lexemes.ts';
 import type { Beside } from './weigh-examples.ts';
 import { noNeeds, type WordNeeds } from './word-needs.ts';
-
-/** An item, and its headings where it has no letters of its own: "Digraphs"; a list may follow them. */
-export interface ReadItem extends ImportedItem {
-  readonly headings: readonly Phrase[];
-  /** Said in words of the trade, not only in letters. */
-  readonly named: boolean;
-}
 
 export const nothingBeside: Beside = { examples: [], headings: [], needs: noNeeds };
 
@@ -59,31 +60,6 @@ export function readItems(text: string, kind: CellKind, beside: Beside = nothing
   return none
     ? read.map((one): ReadItem => (one.status === 'unknown' ? { ...one, status: 'ignored' } : one))
     : read;
-}
-
-/** A heading of more patterns than these only announces letters of its family in a later sentence. */
-const MOST_MEANT = 2;
-
-/** "Vowel teams, round one will be ai, ee", "Started magic e. Only a_e": the letters say which of a heading are meant. */
-function dropNames(items: readonly ReadItem[]): readonly ReadItem[] {
-  let dropped = false;
-  const read = items.map((one, i): ReadItem => {
-    if (one.headings.length !== 1 || one.patterns.length <= MOST_MEANT) return one;
-    const { within, keeps } = one.headings[0]!;
-    const later = items
-      .slice(i + 1)
-      .filter(({ headings, patterns }) => headings.length === 0 && patterns.length > 0);
-    const own = later.filter(({ patterns }) => patterns.every((id) => within!.has(id)));
-    if (own.length === 0 || own.length < later.length || keeps.length > 0) return one;
-    dropped = true;
-    return { ...one, status: 'ignored', patterns: [] };
-  });
-  return dropped ? guesses(read) : items;
-}
-
-/** What a running sentence teaches is a guess. */
-function guesses(items: readonly ReadItem[]): readonly ReadItem[] {
-  return items.map((one) => (one.status === 'matched' ? { ...one, status: 'guessed' } : one));
 }
 
 /** `sub-`, `-ward, -wise`: parts of words, whatever the column is called. */
@@ -133,70 +109,6 @@ function readPatterns(text: string, beside: Beside): readonly ReadItem[] {
       );
     }),
   );
-}
-
-/** What may name something to teach in words nobody knows. */
-const mayTeach =
-  /["“”:([?]|\b(?:words?|famil|patterns?|sounds?|spell|rules?|blends?|letters?|syllab|endings?|suffix|prefix|vowels?|consonants?|exceptions?|also|plus|etc|cluster|digraph|trigraph|root|chunk|rime)/i;
-
-/** "L, K and W, taught in that order": words beside letters that say nothing of what is taught; the rest is a guess then. */
-function withoutComments(items: readonly ReadItem[]): readonly ReadItem[] {
-  const letters = items.some(({ patterns, headings }) => patterns.length > 0 && headings.length === 0);
-  if (!letters) return items;
-  const isComment = ({ status, text }: ReadItem) => {
-    const words = text.match(/[\p{L}'’]+/gu) ?? [];
-    return (
-      status === 'unknown' &&
-      !mayTeach.test(text) &&
-      words.length > 1 &&
-      // A short word may be letters that nobody knows.
-      words.every(
-        (word) => word.length > 3 || commonWords.has(word.toLowerCase()) || /^(?:wk|wks|min|day)$/.test(word),
-      )
-    );
-  };
-  // An initial or a letter in a remark: "R is not rolled".
-  const asked = items.some(
-    ({ status, text }) => status === 'unknown' && (text.match(/\p{L}+/gu) ?? []).length > 1,
-  );
-  if (asked && !items.some(isComment))
-    return items.map(
-      (one): ReadItem =>
-        one.status === 'matched' && one.patterns.length === 1 && /^\p{L}\.?$/u.test(one.text)
-          ? { ...one, status: 'guessed' }
-          : one,
-    );
-  return items.some(isComment)
-    ? items.map(
-        (one): ReadItem =>
-          isComment(one)
-            ? { ...one, status: 'ignored' }
-            : one.status === 'matched'
-              ? { ...one, status: 'guessed' }
-              : one,
-      )
-    : items;
-}
-
-/** Whether a clause names several types of syllables, or says that its words are long: then no vowels are meant. */
-function namesTypes(chunks: readonly Chunk[]): boolean {
-  const named = chunks.flatMap(({ phrases }) => phrases.flatMap(({ ids }) => ids));
-  const types = new Set(named.filter((id) => /^(?:type-|consonant-le$|syllables-)/.test(id)));
-  return types.size > 1;
-}
-
-/** "Closed and open syllables" teaches the types; "Open syllables" alone may mean its vowels too, so it is a guess. */
-function withoutVowels(read: ReadItem, { phrases, spelled, examples }: Chunk, types: boolean): ReadItem {
-  const type = read.patterns.find((id) => id === 'type-open' || id === 'type-vce');
-  if (type === undefined || spelled.length > 0 || !phrases.some(({ ids }) => ids.includes(type))) return read;
-  const long = examples.length > 0 && examples.every((word) => /[aeiouy][^aeiouy]+[aeiouy]/.test(word));
-  if (types || long)
-    return {
-      ...read,
-      patterns: read.patterns.filter((id) => /^(?:type-|syllables-|consonant-le|divide-)/.test(id)),
-    };
-  const vowels = read.patterns.length > 1;
-  return vowels && read.status === 'matched' ? { ...read, status: 'guessed' } : read;
 }
 
 /** What a heading says of the line below it: "with not" under contractions, "between two consonants" under dividing. */

@@ -1,8 +1,18 @@
+import type { CellKind } from './column-kinds.ts';
 import { commonWords } from './common-words.ts';
-import type { Clause } from './cut-clauses.ts';
 import { readClause } from './read-clause.ts';
 import { readWords } from './read-words.ts';
 import { splitLexemes } from './split-lexemes.ts';
+
+/** A piece of a cell or line that is of one kind. */
+export interface Clause {
+  readonly text: string;
+  readonly kind: CellKind;
+  /** By-sight words in a sentence, by the look of them. */
+  readonly words?: readonly string[];
+  /** Part of a running sentence: what it teaches is a guess. */
+  readonly prose?: true;
+}
 
 /** A rule for a running sentence. In order; the first that cuts one is taken, and its pieces are tried again. */
 export interface SentenceRule {
@@ -70,7 +80,7 @@ const putOff =
 
 const word = "[\\p{L}'’]+";
 const quotedWord = `["“‘]?${word}["”’]?`;
-const wordList = `${quotedWord}(?:(?:\\s*,\\s*(?:and\\s+|or\\s+)?|\\s+and\\s+|\\s*&\\s*)${quotedWord})*`;
+const wordList = `${quotedWord}(?:(?:\\s*,\\s*(?:and\\s+|or\\s+)?|\\s+and\\s+|\\s*&\\s*)${quotedWord}){0,40}`;
 const sightNames =
   '(?:(?:sight|heart|tricky|memory|high[- ]frequency|irregular|common|exception|snap|learn(?:ed)?[- ]by[- ]heart|odd|rule-?breaking|rulebreaker|red|special|key|whole|new|little|hfw) )*';
 const behindName = new RegExp(
@@ -204,6 +214,7 @@ export const sentenceRules: readonly SentenceRule[] = [
 
 /** Cuts a running sentence; one that no rule cuts is given back whole. `prose`: a rule cut it, or it runs on. */
 export function cutSentence(sentence: string, running = false): readonly Clause[] {
+  if (sentence.length > LONGEST) return [{ text: sentence, kind: 'patterns' }];
   for (const { applies } of sentenceRules) {
     const pieces = applies(sentence, running)?.filter(({ text }) => /[\p{L}\p{N}]/u.test(text));
     if (pieces === undefined || pieces.length === 0) continue;
@@ -217,11 +228,15 @@ export function cutSentence(sentence: string, running = false): readonly Clause[
   return [{ text: sentence, kind: 'patterns', ...(isSentence(sentence) ? { prose: true as const } : {}) }];
 }
 
+/** The most letters of a sentence; more are a list, or no sentence. */
+const LONGEST = 800;
+
 /** So many words a sentence has at least. */
 const SHORTEST = 4;
 
 /** Whether a text is a sentence with somebody who does something, not a list or a name. */
 export function isSentence(text: string): boolean {
+  if (text.length > LONGEST) return false;
   return (text.match(/\p{L}+/gu) ?? []).length >= SHORTEST && predicates.some((one) => one.test(text));
 }
 

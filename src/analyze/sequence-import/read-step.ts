@@ -1,8 +1,9 @@
 import type { CellKind } from './column-kinds.ts';
 import type { LaidCell, LaidStep } from './layout.ts';
 import type { Phrase } from './phrases.ts';
-import { type ReadItem, readItems } from './read-items.ts';
+import { readItems } from './read-items.ts';
 import { readWords } from './read-words.ts';
+import type { ReadItem } from './settle-items.ts';
 import { noNeeds, type WordNeeds } from './word-needs.ts';
 
 interface ReadCell {

@@ -39,8 +39,12 @@ export function saysNothingAtAll(text: string): boolean {
   );
 }
 
+/** The most letters of a remark. */
+const LONGEST_REMARK = 800;
+
 /** Whether a clause says that there is no teaching at all: "no phonics". */
 export function deniesTeaching(text: string): boolean {
+  if (text.length > LONGEST_REMARK) return false;
   return nothingNew.test(text.replace(/(?<=\p{L}.*)\([^)]*\)/gu, ' '));
 }
 

@@ -88,7 +88,7 @@ export function splitLexemes(text: string): readonly Lexeme[] {
       const forms =
         form !== '' &&
         text
-          .slice(at + leads.length)
+          .slice(at + leads.length, at + leads.length + 30)
           .trimStart()
           .toLowerCase()
           .startsWith(
