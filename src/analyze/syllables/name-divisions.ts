@@ -27,13 +27,11 @@ export function nameDivisions(
       const before = left < 0 ? undefined : spellings[left]!;
       const cut = before && cuts.find((at) => at > starts[from + left]! && at <= starts[from + i]!);
       if (before && cut !== undefined && /^[aeiouy]/.test(letters) && before.letters[1] !== '_') {
-        const between = spellings
-          .slice(left + 1, i)
-          .map(({ sound }, k) => ({
-            sound,
-            at: starts[from + left + 1 + k]!,
-            end: starts[from + left + 2 + k]!,
-          }));
+        const between = spellings.slice(left + 1, i).map(({ sound }, k) => ({
+          sound,
+          at: starts[from + left + 1 + k]!,
+          end: starts[from + left + 2 + k]!,
+        }));
         const heard = between.filter(({ sound }) => sound !== '-');
         const overlaps = /r/.test(before.letters) && cut > starts[from + left]! + 1;
         const isLeft = overlaps || heard.some(({ at }) => at < cut);
