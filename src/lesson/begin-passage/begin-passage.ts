@@ -185,7 +185,9 @@ function fill(pieces: readonly BeatPiece[], words: StoryWords): string | null {
   let text = '';
   for (const piece of pieces) {
     const said = typeof piece === 'string' ? piece : words.say(piece.slot);
-    if (said === null) return null;
+    // `She had plums and Bram had plums` is no way to say it.
+    if (said === null || (typeof piece !== 'string' && piece.slot.startsWith('=') && text.includes(said)))
+      return null;
     text += said;
   }
   return text.replace(

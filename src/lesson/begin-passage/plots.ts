@@ -24,7 +24,7 @@ const START =
   '{A} and {B} were {at place}. / {A} met {B} {at place}. / {A} and {B} sat {at place}. / It was a {=weather} day. {A} and {B} went {to place}. / {A} and {B} ran {to place}. / One {=weather} day, {A} and {B} went {to place}. / {A} and {B} were sitting {at place}. / {A} and {B} were playing {at place}. [A,B>place]';
 
 const FUN =
-  '? {A} and {B} ran and ran. / {A} and {B} had fun in the sun. / {A} and {B} liked to {=playing}. / They began to {=playing}. / {A} and {B} had a chat. / They were having a lot of fun. / {A} and {B} were singing and jumping. / {A} and {B} were telling jokes. / They saw {=numbers} {=plenty}. / {A} and {B} had {=foods}. [A,B@place]';
+  '? {A} and {B} ran and ran. / {A} and {B} had fun in the sun. / {A} and {B} liked to {=playing}. / They began to {=playing}. / {A} and {B} had a chat. / They were having a lot of fun. / {A} and {B} were singing and jumping. / {A} and {B} were telling jokes. / {A} and {B} had {=foods}. [A,B@place]';
 
 export const plots: readonly Plot[] = [
   {
@@ -34,16 +34,16 @@ export const plots: readonly Plot[] = [
     beats: `
 ¶ ${START}
 {A} had {a+ thing}. / {A} had {a+ thing} with {A.him}. / {A} had {a+ thing} from {A.his} gran. / {A} was holding {a+ thing}. [thing>A]
-? It was {thing.adj}. / {A} was fond of it. / “I like the {thing},” said {B}. / “That is the best {thing}!” said {B}. / “It is a gift from my mum,” said {A}. / “Be careful with it,” said {B}. / “It's the best {thing}!” said {B}. / It was a birthday gift.
+? It was {thing.adj}. / {A} was fond of it. / “I like the {thing},” said {B}. / “That is the best {thing}!” said {B}. / “It is a gift from my mum,” said {A}. / “Be careful with it,” said {B}. / “It's the best {thing}!” said {B}. / It was a birthday gift. / “It is such a fun {thing}!” said {B}. / “I like it so much,” said {A}. / {A} had a chat with {B}.
 ${FUN}
-¶ But then {A} did not have it. / Then {A} said, “I can't see my {thing}!” / Then {A} felt in {A.his} bag. The {thing} was not in it! / “I do not see the {thing},” said {A}. / But then the {thing} was lost! / “Where is my {thing}?” said {A}. / Then {A} looked sad. “Where is my {thing}?” {A.he} asked. / But {A} did not see the {thing}. / But the {thing} got lost! / But then it fell, and {A} did not see it. / But it was not in {A.his} bag! / But then {A}'s {thing} was lost! / It was not in {A}'s bag! / “I can't see my {thing}!” cried {A}. / But it wasn't in {A.his} bag! / “My {thing} has gone!” said {A}. [thing>c3]
-{A} had a look in the {c1}. It was not in the {c1}. / {A} looked in the {c1}, but it was not there. / “Is it in the {c1}?” said {B}. It was not. / “Look in the {c1}!” said {B}. But it was not in the {c1}. / They looked in the {c1}. The {thing} was not there. / {A} started looking in the {c1}. It was not there. / {A} was looking in the {c1}. It was not there. / {A} hurried to look in the {c1}. It was not there. / {A} looked quickly in the {c1}. It was not there. / {A} checked the {c1}. It was not there. // {A} dug in the {c1}, but it was not in it. / {A} felt in the {c1}, but did not get it. [A@place]
-{B} had a look in the {c2}. It was not in the {c2}. / {B} looked in the {c2}. It was not there. / “Is it in the {c2}?” said {A}. It was not. / {B} tried the {c2}. It was not in there. / {B} was looking in the {c2}. It was not in it. / {B} searched the {c2}. It was not there. / Sadly, it was not in the {c2}. / It wasn't in the {c2}. / {B} hunted in the {c2}. It was not there. // {B} dug in the {c2}. It was not in it. / {B} felt in the {c2}, but did not get it. [B@place]
+¶ But then {A} did not have it. / Then {A} said, “I can't see my {thing}!” / Then {A} felt in {A.his} bag. The {thing} was not in it! / But then the {thing} was lost! / “Where is my {thing}?” said {A}. / Then {A} looked sad. “Where is my {thing}?” {A.he} asked. / But the {thing} got lost! / But then it fell, and {A} did not see it. / But it was not in {A.his} bag! / But then {A}'s {thing} was lost! / It was not in {A}'s bag! / “I can't see my {thing}!” cried {A}. / But it wasn't in {A.his} bag! / “My {thing} has gone!” said {A}. / But then {A} did not have the {thing}. / But when {A} had a look, it was not there! / But {A} had lost the {thing}! // But {A} did not see the {thing}. / “I do not see the {thing},” said {A}. [thing>c3]
+{A} had a look in the {c1}. It was not in the {c1}. / {A} looked in the {c1}, but it was not there. / “Is it in the {c1}?” said {B}. It was not. / “Look in the {c1}!” said {B}. But it was not in the {c1}. / They looked in the {c1}. The {thing} was not there. / {A} started looking in the {c1}. It was not there. / {A} was looking in the {c1}. It was not there. / {A} hurried to look in the {c1}. It was not there. / {A} looked quickly in the {c1}. It was not there. / {A} checked the {c1}. It was not there. / {A} had to check the {c1}. It was not in it. / When {A} had a look in the {c1}, it was not in it. // {A} dug in the {c1}, but it was not in it. / {A} felt in the {c1}, but did not get it. [A@place]
+{B} had a look in the {c2}. It was not in the {c2}. / {B} looked in the {c2}. It was not there. / “Is it in the {c2}?” said {A}. It was not. / {B} tried the {c2}. It was not in there. / {B} was looking in the {c2}. It was not in it. / {B} searched the {c2}. It was not there. / Sadly, it was not in the {c2}. / It wasn't in the {c2}. / {B} hunted in the {c2}. It was not there. / “Which bag did you have it in?” said {B}. It was not in the {c2}. / {B} had to check the {c2}. It was not in it. / “Check the {c2}!” said {A}. It was not in it. // {B} dug in the {c2}. It was not in it. / {B} felt in the {c2}, but did not get it. [B@place]
 ? “It is a bad day,” said {A}. / {A} was sad. / {A} had to sit and think. / “Don't be sad,” said {B}. “We'll find it!” / {A} sat on the {=seats} and felt sad. / {A} was feeling sad. / {A} was upset. / {A} felt hopeless. / {A} was looking and looking for it. / “It's lost!” cried {A}. / {A} was unhappy. / {A} felt gloomy. / “Let's keep looking,” said {B}.
 ¶ Then {B} had a look in the {c3}. The {thing} was in it! / “It is in the {c3}!” said {B}. / At last {B} looked in the {c3}. There was the {thing}! / Then {B} had a look in the {c3}. “I see it!” said {B}. / But {B} had a look in the {c3}. The {thing} was in it! / “It is in the {c3}!” cried {B}. / “It's in the {c3}!” said {B}. / In the end {A} looked in the {c3}. The {thing} was there! // But then {B} felt in the {c3} and got it! / {B} ran to the {c3}. The {thing} was in it! [thing@c3]
 ? {a+ pet} sat next to it! / {a+ pet} sat on top of it. / {a+ pet} had it! / {a+ pet} was napping on it! / {a+ pet} was sleeping on top of it. / {a+ pet} was in there with it! / {a+ pet} was resting on it! / {a+ pet} was playing with it!
 {A} was so glad to get the {thing} back. / {A} got the {thing} and had a big grin. / {A} was glad to have it back. / {A} got it. {A} was glad. / {A} gave {B} a hug. / “It's my {thing}! Thanks, {B}!” said {A}. / {A} smiled and hugged the {thing}. / {A} got it. “It is my {thing}!” said {A}. / {A} was happy to have it back. / {A} gladly hugged the {thing}. / {A} was thankful. / It was {A}'s {thing}! {A} was glad. // {A} got it and had a hug. / {A} had a hug for {B}. / {A} got it and had fun. [thing>A]
-? “You did it, {B}!” said {A}. / “I had to look and look for it,” said {A}. / “Thank you, {B},” said {A}. / “I will not let go of it,” said {A}. / “You were so helpful,” said {A}. / “That was kind of you,” said {A}. / “I'll take good care of it,” said {A}.
+? “You did it, {B}!” said {A}. / “I had to look and look for it,” said {A}. / “Thank you, {B},” said {A}. / “I will not let go of it,” said {A}. / “You were so helpful,” said {A}. / “That was kind of you,” said {A}. / “I'll take good care of it,” said {A}. / “Thank you so much!” said {A}. / {A} had a grin on {A.his} chin. / “I had such a bad shock,” said {A}.
 ? {A} had {a food} and {B} had {a food2}. / Then {A} and {B} had {=meals}. / Then {A} and {B} ran back in the sun. / {A} and {B} had {=meals} in the sun. / Then {A} and {B} had a nap in the sun. / {A} had {=foods} and {B} had {=foods}. / {A} and {B} went back singing. / {A} and {B} were singing and skipping.`,
   },
   {
@@ -57,12 +57,12 @@ ${FUN}
 “Is it for me?” said {B}. “It is for you,” said {A}. / “What is in it?” said {B}. “It is for you,” said {A}. / {B} had a look at the {box}. “Is it for me?” said {B}. / “What is in the {box}?” asked {B}. “It is a gift for you,” said {A}. / “What have you got?” asked {B}. “It's a gift for you!” said {A}. / “Is it for me?” asked {B}. “Yes,” said {A}. “Can you guess it?” / “Is it a pet?” said {B}. “It is not,” said {A}. / “What is in it?” asked {B}. {A} gave a grin. “You have to guess!”
 ¶ “Is it {a g1}?” said {B}. “It is not {a g1},” said {A}. / “Is it {a g1}?” said {B}. “No,” said {A}, “it is not {a g1}.” / “Is it {a g1}?” asked {B}. {A} shook {A.his} head.
 “Is it {a g2}?” said {B}. “It is not,” said {A}. / “Is it {a g2}?” said {B}. “No!” said {A}. / “Can it be {a g2}?” said {B}. “It cannot be {a g2},” said {A}. / “It's {a+ g2}!” said {B}. “It isn't {a g2},” said {A}.
-? {B} gave the {box} a tap. / {B} gave the {box} a sniff. / {B} lifted the {box} up. It was not big. / {B} picked it up and shook it. / {B} had to think. / {B} was thinking.
+? {B} gave the {box} a tap. / {B} gave the {box} a sniff. / {B} lifted the {box} up. It was not big. / {B} picked it up and shook it. / {B} had to think. / {B} was thinking. / “Which is it?” said {B}. / {B} had a look at it from the back. / “Chill,” said {A}. “You can check it.” / {B} had {B.his} hand on {B.his} chin.
 ? “Is it {a+ g3}?” said {B}. “It is not {a g3}!” said {A}. / “Is it {a+ g3}?” asked {B}. “No,” said {A}. “You can look.”
 ¶ {B} got the lid off. / {B} had a look in the {box}. / {B} lifted the lid. / {B} opened it up and looked in. / Then {B} undid the lid. // {B} dug in the {box}. / {B} cut the top of it.
 It was {a+ prize}! / In it was {a+ prize}! / In the {box} was {a+ prize}! / “It is {a+ prize}!” said {B}.
 ? The {prize} was {prize.adj}.
-“I like it a lot!” said {B}. / {B} was so glad. / {B} had a big grin. / {B} gave {A} a hug. / “It is the best gift!” said {B}. / “I'm so glad!” said {B}. / {B} was grinning and hugging {A}. / “Thank you, {A}!” said {B}. // “It is fun!” said {B}. / {B} had a hug for {A}. / {B} had it on {B.his} lap.
+“I like it a lot!” said {B}. / {B} was so glad. / {B} had a big grin. / {B} gave {A} a hug. / “It is the best gift!” said {B}. / “I'm so glad!” said {B}. / {B} was grinning and hugging {A}. / “Thank you, {A}!” said {B}. / “I like it so much!” said {B}. / “It is such a good gift!” said {B}. // “It is fun!” said {B}. / {B} had a hug for {A}. / {B} had it on {B.his} lap.
 ? {A} was glad as well. / {A} and {B} had a lot of fun with it. / {B} had fun with the {prize}. / “I am glad you like it,” said {A}. / {A} was smiling.
 ? The {prize} is {B}'s best thing. / {B} put the {prize} back in the {box}. / “I will not lend it to the cat!” said {B}. / “I will look after it,” said {B}.`,
   },
@@ -74,10 +74,10 @@ It was {a+ prize}! / In it was {a+ prize}! / In the {box} was {a+ prize}! / “I
 ¶ ${START}
 “I will hide and you can look,” said {A}. / {A} hid. {B} had to look for {A.him}. / “I can hide,” said {A}. “You can look for me!” / “Let's play hide and seek,” said {A}. {A} ran off to hide. / {A} ran off to hide. {B} had to look for {A.him}. [A>c3]
 {B} had to sit and count to ten. / {B} sat on the {=seats} and counted to ten. / {B} had to sit for a bit. Then {B.he} got up. / {B} shut {B.his} eyes and began counting. / {B} sat in the sun. Then {B.he} got up. // {B} sat on the {=seats}. / {B} had to sit in the sun.
-¶ {B} ran to the {c1}. Was {A} in it? {A} was not. / {B} had a look in the {c1}. {A} was not in it. / “Is {A} in the {c1}?” said {B}. But {A} was not. / {B} peeked in the {c1}. {A} was not there. / {B} went looking in the {c1}. No {A}! [B@place]
+¶ {B} ran to the {c1}. {A} was not in it. / {B} had a look in the {c1}. {A} was not in it. / “Is {A} in the {c1}?” said {B}. But {A} was not in it. / {B} peeked in the {c1}. {A} was not there. / {B} went looking in the {c1}. No {A}! [B@place]
 ? In the {c1} was {a+ s1}, but not {A}. / In it was {a+ s1}. It was not {A}! / {a+ s1} was in there. That was not {A}!
-{B} ran to the {c2}. {A} was not in it. / Was {A} in the {c2}? {B} had a look. {A} was not. / {B} looked in the {c2}, but {A} was not there. / “Are you in the {c2}?” said {B}. {A} was not. [B@place]
-? In the {c2} was {a+ s2}. / But in the {c2} {B} did see {a+ s2}. / {B} saw {a+ s2} in it.
+{B} ran to the {c2}. {A} was not in it. / {B} had a look in the {c2}. {A} was not in it. / {B} looked in the {c2}, but {A} was not there. / “Are you in the {c2}?” said {B}. But {A} was not there. [B@place]
+? In the {c2} was {a+ s2}. / {B} saw {a+ s2} in it.
 ? {B} got hot. {B} had to sit. / “I can't see {A},” said {B}. / “{A}! {A}!” yelled {B}. / {B} had a rest. / “I give up!” said {B}. / {B} was getting hot and cross. / “{A} is good at hiding,” said {B}. / {B} felt sad.
 ¶ Then {a+ pet} ran to the {c3} and sat. / Then {B} saw a hat. / Then {B} had a look in the {c3}. / At last {B} ran to the {c3}. / Then {B} spotted a leg. / Then {a+ pet} went running to the {c3}. It sat and looked in. / Then the {c3} had a fit of giggles! / {B} ran to the {c3} and had a look. // But {a+ pet} ran to the {c3}. [pet>c3]
 {A} was in the {c3}! / “I see you, {A}!” said {B}. {A} was in the {c3}. / “I see you in the {c3}!” said {B}. / “You are in the {c3}!” said {B}. [A@c3]
@@ -96,8 +96,8 @@ It was {a+ prize}! / In it was {a+ prize}! / In the {box} was {a+ prize}! / “I
 {B} had to {base j2}. / {B} {past j2}. / “I can {base j2},” said {B}. / “Then I will {base j2},” said {B}. / {B} was {ing j2}. [B@place]
 {A} had to {base j3}. / Then {A} {past j3}. / Then {A} had to {base j3}. / “Can you help me {base j3}?” said {A}. / Then {A} was {ing j3}. [A@place]
 ? {B} had to {base j4}. / {B} {past j4} as well. / {B} {past j4}.
-? {A} got hot. {B} got hot as well. / “It is a big job,” said {A}. / “It is a lot to do!” said {B}. / It was hot, but they did not stop. / {A} and {B} were working well.
-¶ But then {a+ pet} ran in. It was wet! / But then {a+ pet} ran in with mud on it. / Then {a+ pet} ran past. / But then {a+ pet} came running in. It was wet! // But {a+ pet} ran in. It was wet! / {a+ pet} ran in. It was wet! [pet>place]
+? {A} got hot. {B} got hot as well. / “It is a big job,” said {A}. / “It is a lot to do!” said {B}. / It was hot, but they did not stop. / {A} and {B} were working well. / {A} and {B} had a chat. / “That is so much!” said {B}. / “Which job is next?” said {B}.
+¶ But then {a pet} ran in. It was wet! / But then {a+ pet} ran in with mud on it. / Then {a+ pet} ran past. / But then {a pet} came running in. It was wet! // But {a pet} ran in. It was wet! / {a pet} ran in. It was wet! [pet>place]
 It sat in the {c1}. / It got in the {c1}! / It got mud on the {c1}! / It hid in the {c1} and did not get out. / It jumped in the {c1} with a thud. / It was hopping in and out of the {c1}! [pet>c1]
 “Stop!” said {A}. / “Get out!” said {A}. / “Look at that!” said {A}. / “No, no!” said {B}. / “Bad {pet}!” said {A}. / “Don't do that!” said {A}. / “You can't sit there!” said {A}. // {A} had a fit. / {A} was mad. / {A} had to yell.
 {B} had {a food}. The {pet} ran to {B} to get it. / {B} got the {pet} and gave it a rub. / {B} got it out and gave it a pat. / {B} held out {a food} and the {pet} ran to {B.him}. / {B} got the {pet} out with {a food}. [pet>B]
@@ -105,7 +105,7 @@ It sat in the {c1}. / It got in the {c1}! / It got mud on the {c1}! / It hid in 
 ¶ At last the jobs were done. / At last it was all done. / {A} and {B} did it! / Then the job was done. / By six the job was done. / {A} and {B} got the job done.
 {A} and {B} sat in the sun with {a food2}. / {A} and {B} had {a food2}. / {A} had {a food2} in the sun. / They sat {at place} and had {=meals}. [A,B@place]
 ? The {pet} had a nap. / The {pet} had a bit of it as well. / The {pet} had a nap in the sun. / The {pet} was sleeping in the sun. / The {pet} sat with {B.him}.
-? “It was a big job, but it was fun,” said {A}. / “You did well, {B},” said {A}. / “We did it,” said {A}. / “That was a big job,” said {B}. / “I am glad that's done!” said {B}.`,
+? “It was a big job, but it was fun,” said {A}. / “You did well, {B},” said {A}. / “We did it,” said {A}. / “That was a big job,” said {B}. / “I am glad that's done!” said {B}. / “That was such a big job,” said {B}.`,
   },
   {
     id: 'trip',
@@ -115,13 +115,13 @@ It sat in the {c1}. / It got in the {c1}! / It got mud on the {c1}! / It hid in 
     beats: `
 ¶ It was a {=weather} day. {A} and {B} went {to place}. / {A} and {B} went {to place}. / {A} and {B} got the bus {to place}. / {A} and {B} ran {to place}. / {A} and {B} had a trip {to place}. / {A} and {B} were going {to place}. [A,B>place]
 ? {A} had {a+ kit} with {A.him}. / {A} had {a+ kit}. / {A} had {a+ kit} in {A.his} bag. / {A} took {a+ kit}.
-{A} saw {a+ s1}. / “I see {a+ s1}!” said {A}. / “Look, {a+ s1}!” said {A}. / {A} did see {a+ s1}. / “Look at the {s1}!” said {A}. / {A} was looking at {a+ s1}. // “{a+ s1}!” said {A}. / {A} ran past {a+ s1}. / {A} went past {a+ s1}. [A@place]
+{A} saw {a+ s1}. / “I see {a+ s1}!” said {A}. / “Look, {a+ s1}!” said {A}. / “Look at the {s1}!” said {A}. / {A} was looking at {a+ s1}. // “{a+ s1}!” said {A}. / {A} ran past {a+ s1}. / {A} went past {a+ s1}. [A@place]
 {B} saw {a+ s2} and {a+ s3}. / “I see {a+ s2}!” said {B}. / “Look, {a+ s2}!” said {B}. / “And I see {a+ s2},” said {B}. / “I can see {a s2} and {a+ s3},” said {B}. // “{a+ s2}!” said {B}. / {B} ran past {a+ s2}. / {B} went past {a+ s2} and {a s3}. [B@place]
 ? “Is that {a s4}?” said {A}. “It is {a+ s4}!” said {B}. / Then {A} saw {a+ s4} as well. / “Is it {a s4}?” said {A}. It was {a+ s4}! / Then {a+ s4} went past. / They were glad to see {a+ s4}. / They saw {=numbers} {=plenty}. / There were {=plenty} as well. / “Look at the {=plenty}!” said {B}. / They saw lots of {=plenty}.
 ${FUN}
 ¶ {A} and {B} sat on the {=seats}. / Then {A} and {B} had a rest on the {=seats}. / {A} and {B} were sitting on the {=seats}. / “Let's sit on the {=seats},” said {B}. [A,B@place]
 {A} had {a+ food} and {B} had {a+ food2}. / {A} had {a+ food}. {B} had {a+ food2}. / {A} had {a food} and {a food2}. {B} had {=meals}. / {A} bit into {a+ food}. {B} had {=meals}.
-¶ But then it got wet. / But then the sun went in. It got wet and bad. / Then the wind hit. / But then it began to rain. / But the wind got up and it got wet. / But then it was raining! / Then it rained and rained. / Then there was a storm. // But the sun hid and it got wet. / But it got wet!
+¶ But then the sun went in. It got wet and bad. / Then the wind hit. / But then it began to rain. / But the wind got up and it got wet. / But then it was raining! / Then it rained and rained. / Then there was a storm. // But the sun hid and it got wet. / But it got wet! / But then it got wet.
 “Run!” said {A}. / “Get up and run!” said {B}. / “We will get wet!” said {A}. / “I am wet!” said {B}. / “We're getting wet!” said {A}. // {A} got wet. {B} got wet. / {A} was wet. {B} was wet.
 {A} and {B} ran to the {shelter} and got in. / {A} and {B} hid in the {shelter}. / {A} and {B} ran to the {shelter}. / They ran and hid in the {shelter}. / They went running to the {shelter}. [A,B>shelter]
 ? In the {shelter} was {a+ pet}. It was wet as well! / {a+ pet} was in there. It was wet as well! / {a+ pet} was in the {shelter}. / {a+ pet} was hiding in there as well. [pet>shelter]
@@ -164,19 +164,19 @@ It sat on the {bed} and had a nap. / Then it had a nap on the {bed}. / Then it g
 {A} put {a+ p1} in it. / {A} got {a+ p1} to go in the {bag}. / {A} put {a+ p1} in the {bag}. / In it {A} had {a+ p1}. / {A} packed {a+ p1}. / {A} was packing {a+ p1}. [p1>bag]
 {B} got {a+ p2} to go in it. / {B} put in {a+ p2} and {a p3}. / {B} got {a+ p2} and {a p3} to go in it. / {B} packed {a+ p2} and {a p3}. / {B} was packing {a+ p2}. [p2>bag]
 ? Then {A} put in some {=foods}. / Then {A} got {a food} to go in it. / {A} packed some {=foods} for lunch. / {A} packed {a food}. / Then in went the {=foods}.
-? “Is that it?” said {A}. “Not yet!” said {B}. / “I will get {a+ p4},” said {B}. / “I'll get {a+ p4},” said {B}. / “I can fit in {a+ p4},” said {B}. / {B} ran to get {a+ p4} as well.
+? “Is that it?” said {A}. “Not yet!” said {B}. / “I will get {a+ p4},” said {B}. / “I'll get {a+ p4},” said {B}. / “I can fit in {a+ p4},” said {B}. / {B} ran to get {a+ p4} as well. / “Which pen can I pack?” said {B}. / “That is so much!” said {A}. / {A} and {B} had a chat.
 ¶ But the {bag} did not shut. / But the {bag} was so full that it did not shut. / “It is too full!” said {A}. / But it was hard to shut the {bag}. / “It won't shut!” said {A}. // “It is so big!” said {A}.
 {A} sat on it. / {A} had to sit on it. / {A} sat on top of it. / {A} and {B} sat on top of it. / {A} was sitting on it. / {A} pushed and pushed. [A@home]
 ? {B} had to tug at it. / {B} had to tug and tug. / {B} sat on it as well. / {B} got on top of it and had a hop. / {B} was tugging at it. / {B} jumped on top.
-¶ Rip! / Pop! / Bang! / Crash! / Snap!
-The {p1} fell on {B}. / The {p1} hit {B} on the leg! / The {p1} hit the {=seats}. / Out fell the {p1}! / The {p1} landed on {B}. [p1>home]
-? The {p2} hit {A} on the chin! / {a+ pet} ran off with the {p2}!
-“I am not hurt,” said {B}. “But the {bag} is a mess!” / “It is a mess!” said {B}. / “It was too full,” said {B}. / “It is no good,” said {A}. / “Look at that mess!” said {A}. / {A} and {B} could not stop giggling. / “That's a mess!” said {B}.
+¶ Pop! / Bang! / Snap! / Crash! // Rip!
+The {p1} fell on {B}. / The {p1} hit the {=seats}. / Out fell the {p1}! / The {p1} landed on {B}. // The {p1} hit {B} on the leg! [p1>home]
+? {a+ pet} ran off with the {p2}! // The {p2} hit {A} on the chin!
+“Look at that! The {bag} is such a mess!” said {B}. / “It is a mess!” said {B}. / “It was too full,” said {B}. / “It is no good,” said {A}. / “Look at that mess!” said {A}. / {A} and {B} could not stop giggling. / “That's a mess!” said {B}.
 ¶ {B} got {a+ bag2}. “This can go in it,” said {B}. / {B} ran to get {a+ bag2}. / {B} had {a+ bag2} as well. / Then {B} got {a+ bag2}. / {B} went to get {a+ bag2} as well.
 The {p1} went in the {bag2}. / {A} put the {p1} in the {bag2}. / {B} packed the {p1} in the {bag2}. / “The {p1} can go in that,” said {A}. / {A} got the {p1} to go in the {bag2}. [p1>bag2]
 ? {A} had the {bag}. {B} had the {bag2}. / {A} lifted the {bag} and {B} lifted the {bag2}. / {A} carried the {bag}. {B} carried the {bag2}. / {A} was carrying the {bag}.
 Then {A} and {B} ran {to place}. / At last {A} and {B} went {to place}. / Then they had the best trip {to place}. / So {A} and {B} got the bus {to place}. / At last they were going {to place}! [A,B>place]
-? It was a lot of fun. / They had fun in the sun. / It was a {=weather} day and they had fun.`,
+? It was a lot of fun. / They had fun in the sun.`,
   },
   {
     id: 'net',
