@@ -101,10 +101,12 @@ describe('printed', () => {
         .map((line) => line.replace(/^(##|-) /, ''))
         .join(' ')}`,
     );
-    expect([Math.round(pages[0]!.width), Math.round(pages[0]!.height)]).toEqual([595, 842]);
+    // The test browser speaks American English, whose paper is Letter.
+    expect([Math.round(pages[0]!.width), Math.round(pages[0]!.height)]).toEqual([612, 792]);
   });
 
   test.each([
+    ['18', 'beginner', 'usual', 'a4'],
     ['18', 'book', 'usual', 'a4'],
     ['26', 'wide', 'widest', 'letter'],
     ['14', 'plain', 'wider', 'a4'],

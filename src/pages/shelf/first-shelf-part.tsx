@@ -62,9 +62,9 @@ export function FirstShelfSection() {
   );
 }
 
-function AddFirstShelf({ onDone }: { onDone?: (count: number) => void }) {
+function AddFirstShelf({ onDone = () => undefined }: { onDone?: (count: number) => void }) {
   return (
-    <button type="button" class="plain" onClick={async () => onDone?.(await addFirstShelf())}>
+    <button type="button" class="plain" onClick={async () => onDone(await addFirstShelf())}>
       {say('shelf.firstAdd')}
     </button>
   );

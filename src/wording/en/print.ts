@@ -21,7 +21,7 @@ export const print = {
   size: 'Size',
   points: '{points} point',
   font: 'Font',
-  fontBeginner: 'For beginning readers (Andika)',
+  fontBeginner: 'Andika (for beginners)',
   fontBook: 'Book (serif)',
   fontPlain: 'Plain (sans serif)',
   fontWide: 'Wide, easily told apart',

@@ -25,7 +25,7 @@ export const print: Translated<typeof english> = {
   size: 'Tamaño',
   points: '{points} puntos',
   font: 'Tipo de letra',
-  fontBeginner: 'Para quien empieza a leer (Andika)',
+  fontBeginner: 'Andika (para empezar)',
   fontBook: 'De libro (con remates)',
   fontPlain: 'Sencilla (sin remates)',
   fontWide: 'Ancha, fácil de distinguir',
