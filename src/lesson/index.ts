@@ -21,5 +21,6 @@ export { createPicker, type Picker } from './picker.ts';
 export { applyPreset, type LessonPreset, onePage, parsePresets, presetOf } from './presets.ts';
 export { wordsCorrectAMinute } from './read-it/words-correct.ts';
 export { rememberAnalyses } from './remember-analyses.ts';
-export { addSheet, type EarlierSheet, parseSheets, wordsOnSheet } from './spaced-review/earlier-sheets.ts';
+export { addSheet, type EarlierSheet, parseSheets } from './spaced-review/earlier-sheets.ts';
+export { wordsOnSheet } from './spaced-review/words-on-sheet.ts';
 export { type BankWord, openWordBank, type WordBank } from './word-bank.ts';

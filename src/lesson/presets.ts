@@ -20,7 +20,7 @@ export const onePage: LessonPreset = {
     { id: 'review', minutes: 3, chosen: { count: '6', sound: 'none' } },
     { id: 'new-pattern', minutes: 5, chosen: { count: '8' } },
     { id: 'word-lists', minutes: 5, chosen: { count: '8', kinds: 'list' } },
-    { id: 'dictation', minutes: 5, chosen: { sounds: '2', words: '4', 'by-sight': '2', sentences: '1' } },
+    { id: 'dictation', minutes: 5, chosen: { sounds: '2', words: '3', 'by-sight': '2', sentences: '1' } },
     { id: 'smooth-reading', minutes: 7, chosen: { count: '3' } },
   ],
 };

@@ -76,11 +76,45 @@ describe('on paper and in files', () => {
   });
 });
 
+test.each(['a4', 'letter'])('a lesson in one page is one page on %s, whatever its words', async (paper) => {
+  for (const version of [11, 12, 13]) {
+    await setNumber(version);
+    await page.getByLabel('Preset').selectOption('A lesson in one page');
+    await page.getByRole('button', { name: 'Print…' }).click();
+    await page
+      .locator('.print-side')
+      .getByLabel(/^Paper/)
+      .selectOption(paper);
+    expect(await readPdf(await page.pdf({ preferCSSPageSize: true }))).toHaveLength(1);
+    await page.keyboard.press('Escape');
+    await page.getByLabel('Preset').selectOption('');
+  }
+});
+
+test('cards fill a page of their own, six or twelve', async () => {
+  await page.locator('.lesson-parts summary').click();
+  const on = page.locator('.lesson-parts input:checked');
+  while ((await on.count()) > 0) await on.first().uncheck();
+  await page
+    .locator('.lesson-parts')
+    .getByLabel(/^Cards to cut out/)
+    .check();
+  for (const size of ['12', '6']) {
+    await part('Cards to cut out').getByLabel('Cards on a page').selectOption(size);
+    await page.getByRole('button', { name: 'Print…' }).click();
+    expect(await page.locator('.lesson-paper li').count()).toBe(Number(size));
+    expect(await readPdf(await page.pdf({ preferCSSPageSize: true }))).toHaveLength(1);
+    await page.keyboard.press('Escape');
+  }
+});
+
 test.each(['light', 'dark'] as const)(
   'is clean to axe in %s, also while it is edited and on paper',
   async (scheme) => {
     await page.emulateMedia({ colorScheme: scheme });
     const check = async () => expect(await axeFaults(page)).toEqual([]);
+    await check();
+    await page.locator('.lesson-parts summary').click();
     await check();
     // A pressed one is called Done.
     const edit = page.getByRole('button', { name: 'Edit' }).first();

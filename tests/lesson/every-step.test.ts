@@ -6,7 +6,7 @@ import { checkEveryStep, steps } from './check-sheet.ts';
 const FEWEST: Readonly<Record<string, number>> = { 'read-it': 1, 'spaced-review': -1 };
 
 test('at every step of every starter sequence pupils get only what they can read', {
-  timeout: 240_000,
+  timeout: 480_000,
 }, () => {
   const made = checkEveryStep(parts);
   for (const [id, blocks] of Object.entries(made))

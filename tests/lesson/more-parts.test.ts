@@ -63,8 +63,11 @@ describe('new pattern', () => {
   test('every pattern that has words has a rule without a gap in it', () => {
     const ids = new Set<string>(catalogue.map(({ id }) => id));
     expect(Object.keys(rules).filter((id) => !ids.has(id))).toEqual([]);
-    for (const row of catalogue) expect(sayRule(row), row.id).toMatch(/^[A-Z-].*\.$|^[a-z’]+-? .*\.$/);
-    for (const row of catalogue) expect(sayRule(row), row.id).not.toMatch(/[{}]|says? silent|undefined/);
+    const rows = catalogue.filter(
+      ({ id, family }) => id !== 'irregular' && !/^(?:syllable division|root)$/.test(family),
+    );
+    for (const row of rows) expect(sayRule(row), row.id).toMatch(/^[A-Z-].*\.$|^[a-z’]+-? .*\.$/);
+    for (const row of rows) expect(sayRule(row), row.id).not.toMatch(/[{}]|says? silent|undefined/);
   });
 });
 

@@ -70,6 +70,7 @@ function isOrdinary(word: string, { bank, analyzer, group, judge, passage }: Les
       (each) => bank.find(each) !== undefined || bank.find(each.toUpperCase()) !== undefined,
     ) ||
     bases.has(word) ||
+    bank.find(analyzer.analyze(word).readings[0]?.base ?? '') !== undefined ||
     verbs.has(word) ||
     PLAIN.has(word) ||
     judge(word).standing === 'by-sight' ||

@@ -4,7 +4,7 @@ import type { LessonBlock, LessonPart, PartMaker } from '../lesson-part.ts';
 import type { Picker } from '../picker.ts';
 import { chooseReview } from '../review/choose-review.ts';
 import { daysSinceTaught } from '../review/days-since-taught.ts';
-import { wordsOnSheet } from '../spaced-review/earlier-sheets.ts';
+import { wordsOnSheet } from '../spaced-review/words-on-sheet.ts';
 import { isDivisible } from '../syllable-division/choose-words.ts';
 
 const SIZES = ['6', '12'] as const;

@@ -17,6 +17,7 @@ export function sayRule({ id, family, letters, sounds }: Pattern): string {
   if (family === 'final blend' && spelt)
     return `At the end of a word, ${spelt} is said fast, and each sound is heard.`;
   if (family.endsWith(' blend')) return 'The consonants are said fast, and each sound is heard.';
+  if (family === 'prefix' && sounds.length === 0) return `Many words from Latin begin with ${spelt}-.`;
   if (spelt.length === 1) return `The letter ${spelt} says ${sound}.`;
   return `The letters ${spelt} work together and say ${sound}.`;
 }

@@ -1,5 +1,4 @@
 import type { PatternId } from '../../analyze/types.ts';
-import type { LessonPart } from '../lesson-part.ts';
 
 /** What pupils met on the sheets of one day. */
 export interface EarlierSheet {
@@ -28,24 +27,6 @@ export function addSheet(earlier: readonly EarlierSheet[], sheet: EarlierSheet):
   return [...earlier.filter((each) => each !== same), joined]
     .sort((a, b) => (a.day < b.day ? -1 : 1))
     .slice(-MOST_SHEETS);
-}
-
-/** The single words that pupils read or write on a sheet, made-up ones aside. */
-export function wordsOnSheet(parts: readonly LessonPart[]): string[] {
-  const cells = parts.flatMap(({ blocks }) =>
-    blocks.flatMap(({ id, rows, columns }) =>
-      id === 'nonsense' || id === 'made-up'
-        ? []
-        : rows.flatMap((row) =>
-            row.filter((cell, i) => {
-              const { shows, head } = (columns[i] ?? columns[0])!;
-              const isMet = shows === 'both' || shows === 'blank';
-              return isMet && head !== 'Letters' && /^\p{Ll}{2,}$/u.test(cell);
-            }),
-          ),
-    ),
-  );
-  return [...new Set(cells)];
 }
 
 /** Reads earlier sheets that were kept, as far as they are some: any value may be given. */

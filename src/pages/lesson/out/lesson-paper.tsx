@@ -18,8 +18,8 @@ export function LessonPaper({ title, nameLine, parts, source }: LessonPaperProps
           Name <span class="paper-blank" /> Date <span class="paper-blank" />
         </p>
       )}
-      {parts.map(({ id, title, blocks }) => (
-        <section key={id} class={`paper-part paper-part-${id}`}>
+      {parts.map(({ id, title, close, blocks }) => (
+        <section key={id} class={`paper-part paper-part-${id}${close ? ' paper-close' : ''}`}>
           <h2>{title}</h2>
           <div class="paper-blocks">
             {blocks.map((block) => (

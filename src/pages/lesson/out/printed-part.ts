@@ -36,10 +36,13 @@ export function isWide({
   layout,
   columns,
   rows,
-}: Pick<PrintedBlock, 'layout' | 'rows'> & { readonly columns: readonly unknown[] }): boolean {
+}: Pick<PrintedBlock, 'layout' | 'rows'> & {
+  readonly columns: readonly { readonly blank?: boolean; readonly shows?: string }[];
+}): boolean {
   if (layout !== 'table') return true;
   const longest = columns.map((_, i) => Math.max(0, ...rows.map((row) => row[i]?.length ?? 0)));
-  return columns.length > 4 || longest.reduce((sum, length) => sum + length, 0) > NARROW;
+  const toWrite = columns.filter(({ blank, shows }) => blank || shows === 'blank').length;
+  return columns.length > 4 || toWrite > 2 || longest.reduce((sum, length) => sum + length, 0) > NARROW;
 }
 
 /** Letters in a row that fit into half a page at the usual size. */
@@ -48,6 +51,8 @@ const NARROW = 22;
 export interface PrintedPart {
   readonly id: string;
   readonly title: string;
+  /** Set close: a lesson planned by the minute is to fit a page. */
+  readonly close: boolean;
   readonly blocks: readonly PrintedBlock[];
 }
 
@@ -58,6 +63,7 @@ export function printParts(parts: readonly PlannedPart[], audience: Audience): P
     .map(({ id, title, blocks, plan: { minutes } }) => ({
       id,
       title: audience === 'key' && minutes !== undefined ? `${title} (${minutes} min)` : title,
+      close: minutes !== undefined,
       blocks: blocks.flatMap((block) => printBlock(block, audience)),
     }))
     .filter(({ blocks }) => blocks.length > 0);

@@ -1,0 +1,19 @@
+import type { LessonPart } from '../lesson-part.ts';
+
+/** The single words that pupils read or write on a sheet, made-up ones aside. */
+export function wordsOnSheet(parts: readonly LessonPart[]): string[] {
+  const cells = parts.flatMap(({ blocks }) =>
+    blocks.flatMap(({ id, rows, columns }) =>
+      id === 'nonsense' || id === 'made-up'
+        ? []
+        : rows.flatMap((row) =>
+            row.filter((cell, i) => {
+              const { shows, head } = (columns[i] ?? columns[0])!;
+              const isMet = shows === 'both' || shows === 'blank';
+              return isMet && head !== 'Letters' && /^\p{Ll}{2,}$/u.test(cell);
+            }),
+          ),
+    ),
+  );
+  return [...new Set(cells)];
+}
