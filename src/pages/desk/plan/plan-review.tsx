@@ -198,7 +198,7 @@ function PlanFigures({
     [say('desk.wordsNotRead'), now.left, planned.left, ''],
   ];
   return (
-    <table class="versions plan-figures">
+    <table class="plan-figures">
       <thead>
         <tr>
           <td />
