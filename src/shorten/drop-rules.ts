@@ -217,7 +217,8 @@ export const DROP_RULES: readonly Rule[] = [
           const isOneWord = close === i + 2;
           if (words.slice(i + 1, close).some(({ text }) => /^[([]$/.test(text))) return [];
           // What explains a word or doubts it stays: a small gland; apparently true.
-          const isNeeded = /^(?:an?|one)$/.test(words[i + 1]!.lower) || words[i + 1]!.kind === 'adverb';
+          const isNeeded =
+            /^(?:an?|one|such|including|like)$/.test(words[i + 1]!.lower) || words[i + 1]!.kind === 'adverb';
           if (isTied || isGlued || isOneWord || isNeeded) return [];
           return [cutOf(words, i, close + 1)];
         })
@@ -274,6 +275,8 @@ export const DROP_RULES: readonly Rule[] = [
         if (!before || (before.kind !== 'noun' && before.kind !== 'name')) return [];
         // Who had waited: what was before is often the reason.
         if (words[start + 2]?.lower === 'had') return [];
+        // Which holds water: what a thing always does explains it.
+        if (words[start + 2]?.kind === 'verb' && words[start + 2]!.form !== 'past') return [];
         if (words.slice(start + 1, end).some(({ kind }) => kind === 'mark')) return [];
         return [cutOf(words, start, cutEnd)];
       }),
@@ -340,6 +343,8 @@ function findDashed(words: readonly Word[]): Cut[] {
   const dashes = findMarks(words, /^[–—]$/);
   const [start, end] = dashes;
   if (start === undefined || end === undefined || dashes.length !== 2 || end - start < 2) return [];
+  // A row of examples stays: smoke, dust, fumes.
+  if (words.slice(start, end).some(({ text }) => text === ',')) return [];
   const clause = findMainClause([...words.slice(0, start), ...words.slice(end + 1)]);
   const isWithin = isFiniteVerb(words, end + 1) && clause?.subjectEnd === start;
   return isWithin || (isWholeClause(words, start) && words[end + 1]?.kind === 'preposition')

@@ -233,9 +233,9 @@ export function createPassageEditor(options: PassageEditorOptions): PassageEdito
       return places.length;
     },
     goToHard() {
-      view.focus();
-      view.dispatch({ selection: { anchor: 0 } });
-      step(1);
+      const first = [...words()].find(({ standing }) => standing === 'beyond');
+      if (first) select(first);
+      else view.focus();
     },
     goTo(key, n) {
       const wanted = splitKey(key).word.toLowerCase();

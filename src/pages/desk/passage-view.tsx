@@ -146,7 +146,7 @@ export function PassageView({ id, groups, sequences, swap, onParted }: PassageVi
             {...{ planner, proposal, judging, storyWords }}
             findStep={stepOf}
             report={`/report.html#passage/${id}/${encodeURIComponent(groupId)}`}
-            onRewrite={() => requestAnimationFrame(() => editor.current?.goToHard())}
+            onRewrite={() => editor.current?.goToHard()}
           />
         )}
         <div class="desk-text" hidden={isPlanning}>

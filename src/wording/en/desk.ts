@@ -131,6 +131,7 @@ export const desk = {
   aboutMarks:
     'Each underlined change in the text before can be ticked or unticked: click it, or go to it with Tab and press the space bar. A takes it and R refuses it, and both go to the next change.',
   takesOut: 'Shorten: without {words}.',
+  quoted: '“{words}”',
   partsSentence: 'Make two sentences.',
   closePlan: 'Close without changes',
   teachAsStoryWord: 'Pre-teach “{word}”',

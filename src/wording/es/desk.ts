@@ -137,6 +137,7 @@ export const desk: Translated<typeof english> = {
   aboutMarks:
     'Cada cambio subrayado en el texto de antes se puede marcar o desmarcar: haga clic en él, o vaya a él con Tab y pulse la barra espaciadora. A lo acepta y R lo rechaza, y ambas van al cambio siguiente.',
   takesOut: 'Acortar: sin {words}.',
+  quoted: '«{words}»',
   partsSentence: 'Hacer dos oraciones.',
   closePlan: 'Cerrar sin cambios',
   teachAsStoryWord: 'Enseñar «{word}» antes',

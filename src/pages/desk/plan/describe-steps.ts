@@ -17,7 +17,7 @@ const PARTED: ReadonlySet<RuleName> = new Set<RuleName>([
 export function describeSteps(steps: readonly Step[]): string {
   const words = steps
     .filter(({ rule }) => !PARTED.has(rule))
-    .map(({ removed }) => `“${removed.replace(/^[,\s]+|[,\s]+$/g, '')}”`);
+    .map(({ removed }) => say('desk.quoted', { words: removed.replace(/^[,\s]+|[,\s]+$/g, '') }));
   const isParted = steps.some(({ rule }) => PARTED.has(rule));
   if (words.length === 0) return say('desk.partsSentence');
   const without = say('desk.takesOut', { words: sayList(words) });

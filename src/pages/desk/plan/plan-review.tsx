@@ -1,3 +1,4 @@
+import { flushSync } from 'preact/compat';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { say } from '../../../wording/say.ts';
 import { sayDecimal } from '../say-decimal.ts';
@@ -147,7 +148,7 @@ function WaysOut({ planner, findStep, report, onRewrite }: PlanReviewProps) {
         type="button"
         class="plain"
         onClick={() => {
-          planner.close();
+          flushSync(planner.close);
           onRewrite();
         }}
       >
@@ -197,7 +198,7 @@ function PlanFigures({
     [say('desk.wordsNotRead'), now.left, planned.left, ''],
   ];
   return (
-    <table class="versions plan-figures">
+    <table class="plan-figures">
       <thead>
         <tr>
           <td />

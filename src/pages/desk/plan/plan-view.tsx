@@ -1,3 +1,4 @@
+import { useEffect, useRef } from 'preact/hooks';
 import { say } from '../../../wording/say.ts';
 import { isOutdated, type PlanState } from './plan-state.ts';
 import type { Planner } from './use-plan.ts';
@@ -16,8 +17,15 @@ const TARGETS = [
 
 /** Asks for the fewest changes to what is wanted of a text; they are shown in the place of the text (`PlanReview`). */
 export function PlanView({ planner, text }: { readonly planner: Planner; readonly text: string }) {
-  const { plan, isAsking, change, ask } = planner;
+  const { plan, isOpen, isAsking, change, ask } = planner;
   const { target, mostStoryWords, longest, dropsMore, fault } = plan;
+  const button = useRef<HTMLButtonElement>(null);
+  const wasOpen = useRef(false);
+  // Whoever closes the plan is led back to where it was asked for.
+  useEffect(() => {
+    if (wasOpen.current && !isOpen && document.activeElement === document.body) button.current?.focus();
+    wasOpen.current = isOpen;
+  }, [isOpen]);
   const set = (wanted: Partial<PlanState>): void => change((now) => ({ ...now, ...wanted }));
   return (
     <details class="plan">
@@ -77,7 +85,7 @@ export function PlanView({ planner, text }: { readonly planner: Planner; readonl
           />
           <span>{say('desk.dropMore')}</span>
         </label>
-        <button type="button" class="action" aria-disabled={isAsking} onClick={() => void ask()}>
+        <button ref={button} type="button" class="action" aria-disabled={isAsking} onClick={() => void ask()}>
           {say('desk.propose')}
         </button>
         <div role="status">

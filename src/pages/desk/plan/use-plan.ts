@@ -1,3 +1,4 @@
+import { flushSync } from 'preact/compat';
 import { useCallback, useRef, useState } from 'preact/hooks';
 import { loadSwapper, loadSwapTable } from '../../../host/data/load-swapper.ts';
 import type { StoryWord } from '../../../host/store/passages-store.ts';
@@ -59,7 +60,8 @@ export function usePlan(
   };
   const make = (): void => {
     const made = makeTicked(plan);
-    close();
+    // The text has to be there again before it can be written in.
+    flushSync(close);
     onMake(made.edits, made.storyWords);
   };
   const isOpen = plan.proposal !== null && !isOutdated(plan, text);
