@@ -186,7 +186,7 @@ export function PassageView({ id, groups, sequences, swap, onParted }: PassageVi
             onChange={(changed) => change((now) => setStoryWords(now, groupId, changed))}
           />
           {judging && !hasBeside && <PlanView planner={planner} text={text} />}
-          {judge && engine && shade && !hasBeside && (
+          {judge && engine && shade && !hasBeside && !isPlanning && (
             <RewriteView
               {...{ text, shade, judge, engine, longest, word }}
               preTeach={storyWords}
