@@ -77,6 +77,20 @@ export const shorthandNotations: readonly NotationRule[] = [
     },
   },
   {
+    name: 'a long vowel, and behind a comma the silent e that spells it',
+    example: 'long a, VCe',
+    counterExample: 'long a, ai',
+    applies: (lexemes, i) => {
+      const [size, vowel, comma] = lexemes.slice(i, i + 3);
+      if (size?.text !== 'long' || !/^[aeiou]$/.test(vowel?.text ?? '') || comma?.text !== ',') return null;
+      const behind = [wordAt(lexemes, i + 3), wordAt(lexemes, i + 4)].join(' ');
+      const words = /^(?:vce|cvce) ?$/.test(behind) ? 1 : /^silent e$/.test(behind) ? 2 : 0;
+      if (words === 0 || i + 3 + words < lexemes.length) return null;
+      const patterns = vowel!.text === 'u' ? ['u_e-oo', 'u_e-yoo'] : [`${vowel!.text}_e`];
+      return meant(lexemes, i, i + 3 + words, patterns);
+    },
+  },
+  {
     name: 'a letter and another consonant',
     example: 's + consonant',
     counterExample: 's + t',

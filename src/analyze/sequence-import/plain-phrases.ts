@@ -36,4 +36,8 @@ export const plainPhrases: Readonly<Record<string, readonly PatternId[]>> = {
   'hard and soft g': ['g', 'soft-g'],
   'soft and hard c': ['c', 'soft-c'],
   'soft and hard g': ['g', 'soft-g'],
+  'hard and soft c and g|hard soft c and g|hard and soft c g|soft and hard c and g|soft and hard c g|two sounds of c and g|both sounds of c and g':
+    ['c', 'soft-c', 'g', 'soft-g'],
+  'inflected ending with spelling change|inflectional ending with spelling change|ending with spelling change|suffix with spelling change|ending with a spelling change|adding ending with spelling change|spelling change with ending|spelling change':
+    ['change-double', 'change-drop-e', 'change-y-to-i'],
 };
