@@ -12,8 +12,8 @@ export interface Groups {
   readonly groups: Readonly<Record<string, Group>>;
   /** Groups as stored that this version cannot read; they are kept as they are for one that can. */
   readonly unread: Readonly<Record<string, unknown>>;
-  /** The step at which pages show the chosen group for a while, which moves nobody; null where they show its own. */
-  readonly trial?: Trial | null;
+  /** The step at which pages show the chosen group for a while, which moves nobody; none where they show its own. */
+  readonly trial?: Trial;
 }
 
 /** Another step of a group's sequence, tried on pages. */
@@ -35,7 +35,7 @@ interface Stored {
   readonly version: number;
   readonly chosen: string;
   readonly groups: Readonly<Record<string, unknown>>;
-  readonly trial?: Trial | null;
+  readonly trial?: unknown;
 }
 
 /** The stored groups, or the starters when nothing was stored yet. */
@@ -72,10 +72,9 @@ export function changeGroups(change: (groups: Groups) => Groups): Promise<void> 
 
 /** Shows the chosen group on pages as if it were at another step, or with null at its own again. */
 export function tryStep(step: number | null): Promise<void> {
-  return changeGroups((groups) => ({
-    ...groups,
-    trial: step === null ? null : { group: groups.chosen, step },
-  }));
+  return changeGroups(({ trial: _, ...groups }) =>
+    step === null ? groups : { ...groups, trial: { group: groups.chosen, step } },
+  );
 }
 
 /** Replaces the chosen group by a function of it. */
@@ -102,7 +101,8 @@ function readStored(value: unknown): Groups {
   const { chosen } = stored;
   const isThere = typeof chosen === 'string' && Object.hasOwn(groups, chosen);
   const inUse = isThere ? chosen : Object.keys(groups)[0]!;
-  return { chosen: inUse, groups: byName(groups), unread, trial: readTrial(stored.trial, inUse) };
+  const trial = readTrial(stored.trial, inUse);
+  return { chosen: inUse, groups: byName(groups), unread, ...(trial && { trial }) };
 }
 
 function readTrial(value: unknown, chosen: string): Trial | null {

@@ -26,7 +26,7 @@ export function Panel() {
   const groups = useGroups();
   const sequences = useSequences();
   const { state, shade, retry } = usePage();
-  useTrialHeld(groups?.trial != null);
+  useTrialHeld(groups?.trial !== undefined);
   return (
     <main class="panel" tabIndex={-1}>
       <header class="masthead">

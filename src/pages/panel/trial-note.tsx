@@ -37,7 +37,8 @@ async function move(id: string, step: number): Promise<void> {
       const moved = { ...group, step: before.step, ...(history && { history }) };
       return { ...now, groups: { ...now.groups, [id]: moved } };
     };
-    return { ...all, trial: null, groups: { ...all.groups, [id]: moveGroup(before, { step }, today()) } };
+    const { trial: _, ...kept } = all;
+    return { ...kept, groups: { ...all.groups, [id]: moveGroup(before, { step }, today()) } };
   });
   noteEdit(say('panel.moved', { group: name, step }), () => changeGroups((all) => back(all)));
 }
