@@ -7,6 +7,7 @@ const PAGES = [
   { page: 'shelf', name: 'ui.shelfPage', address: '/shelf.html' },
   { page: 'desk', name: 'ui.deskPage', address: '/desk.html' },
   { page: 'lesson', name: 'ui.lessonPage', address: '/lesson.html' },
+  { page: 'help', name: 'ui.helpPage', address: '/help.html' },
 ] as const;
 
 /** The head of a wide page: its name, and the way to the others, among which it may be. */
@@ -21,9 +22,6 @@ export function Masthead({ title, page }: { title: string; page?: (typeof PAGES)
               {say(name)}
             </a>
           ))}
-          <a class="plain" href="/welcome.html#guide-title">
-            {say('ui.guidePage')}
-          </a>
         </nav>
       </div>
       <h1>{title}</h1>

@@ -2,6 +2,7 @@ import { card } from './en/card.ts';
 import { desk } from './en/desk.ts';
 import { files } from './en/files.ts';
 import { groups } from './en/groups.ts';
+import { help } from './en/help.ts';
 import { host } from './en/host.ts';
 import { lesson } from './en/lesson.ts';
 import { lessonLabels } from './en/lesson-labels.ts';
@@ -26,6 +27,7 @@ export const english = {
   desk,
   files,
   groups,
+  help,
   host,
   lesson,
   lessonLabels,

@@ -2,6 +2,7 @@ import { card } from './es/card.ts';
 import { desk } from './es/desk.ts';
 import { files } from './es/files.ts';
 import { groups } from './es/groups.ts';
+import { help } from './es/help.ts';
 import { host } from './es/host.ts';
 import { lesson } from './es/lesson.ts';
 import { lessonLabels } from './es/lesson-labels.ts';
@@ -24,6 +25,7 @@ export const spanish = {
   desk,
   files,
   groups,
+  help,
   host,
   lesson,
   lessonLabels,

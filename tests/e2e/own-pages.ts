@@ -16,6 +16,7 @@ export const ownPages = {
   'shelf.html#add': 'input[type=file]',
   'shelf.html#file': 'input[type=file]',
   'report.html': '.note',
+  'help.html': '.help-keys',
   'privacy.html': 'h1',
 } as const;
 

@@ -155,5 +155,6 @@ export const screens: readonly Screen[] = [
       return report;
     },
   },
+  { name: 'help', widths: WIDE, open: (b) => own(b, 'help.html', (page) => page.locator('.help-keys')) },
   { name: 'privacy', widths: WIDE, open: (b) => own(b, 'privacy.html', (page) => page.locator('h1')) },
 ];

@@ -82,7 +82,12 @@ function PageView({ state, shade, retry, groups, sequences, children }: PageView
       {children}
       {groups && <TrialNote groups={groups} />}
       <PageNote state={state} shade={shade} retry={retry} fault={ShadedPage} />
-      <footer class="quiet">{say('panel.deference')}</footer>
+      <footer class="quiet">
+        {say('panel.deference')}{' '}
+        <a href="/help.html" target="_blank" rel="noopener">
+          {say('panel.help')}
+        </a>
+      </footer>
     </>
   );
 }

@@ -134,6 +134,9 @@ export function ShadedPage({ tab, page, report, groups, sequences, children }: S
         <a class="plain" href="/shelf.html" target="_blank" rel="noopener">
           {say('panel.openShelf')}
         </a>
+        <a class="plain" href="/help.html" target="_blank" rel="noopener">
+          {say('panel.help')}
+        </a>
       </div>
       <p class="quiet">{say('panel.printed')}</p>
       <footer class="quiet">{say('panel.deference')}</footer>

@@ -1,5 +1,5 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { loadButtonShortcut } from '../../host/background/button-shortcut.ts';
+import { loadButtonShortcut } from '../../host/background/load-shortcuts.ts';
 import { LoadFault, useLoaded } from '../../ui/use-loaded.ts';
 import { say } from '../../wording/say.ts';
 import '../../ui/page.css';

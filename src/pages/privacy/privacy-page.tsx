@@ -1,22 +1,27 @@
+import { Masthead } from '../../ui/masthead.tsx';
+import '../../ui/page.css';
+import '../../ui/wide-page.css';
 import { say } from '../../wording/say.ts';
 import './privacy.css';
 
 /** What becomes of what the teacher reads and keeps. */
 export function PrivacyPage() {
   return (
-    <main class="privacy">
-      <h1>{say('privacy.title')}</h1>
-      <p>{say('privacy.onlyOnPress')}</p>
-      <p>{say('privacy.keptHere')}</p>
-      <p>{say('privacy.copies')}</p>
-      <p>{say('privacy.files')}</p>
-      <p>{say('privacy.whatPagesSee')}</p>
-      <p>{say('privacy.model')}</p>
-      <p>
-        <a class="plain" href="/NOTICE.txt">
-          {say('privacy.licences')}
-        </a>
-      </p>
-    </main>
+    <div class="page">
+      <Masthead title={say('privacy.title')} />
+      <main class="privacy" tabIndex={-1}>
+        <p>{say('privacy.onlyOnPress')}</p>
+        <p>{say('privacy.keptHere')}</p>
+        <p>{say('privacy.copies')}</p>
+        <p>{say('privacy.files')}</p>
+        <p>{say('privacy.whatPagesSee')}</p>
+        <p>{say('privacy.model')}</p>
+        <p>
+          <a class="plain" href="/NOTICE.txt">
+            {say('privacy.licences')}
+          </a>
+        </p>
+      </main>
+    </div>
   );
 }

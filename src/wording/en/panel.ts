@@ -68,6 +68,7 @@ export const panel = {
   onShelfAlready: 'Already on the shelf.',
   putOnShelf: names.saveToShelf.en,
   withText: names.keepFullText.en,
+  help: names.help.en,
   openShelf: 'Open the shelf',
   seeThere: 'Show on shelf',
   theWord: 'The word {word}',

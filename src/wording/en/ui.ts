@@ -7,7 +7,7 @@ export const ui = {
   shelfPage: 'Shelf',
   deskPage: 'Desk',
   lessonPage: 'Lesson',
-  guidePage: names.help.en,
+  helpPage: names.help.en,
   close: 'Close',
   foundAgain: 'You typed this before the browser closed. It is not saved yet.',
   keepFound: 'Save it',

@@ -71,6 +71,7 @@ export const panel: Translated<typeof english> = {
   onShelfAlready: 'Ya estaba en la estantería.',
   putOnShelf: names.saveToShelf.es,
   withText: names.keepFullText.es,
+  help: names.help.es,
   openShelf: 'Abrir la estantería',
   seeThere: 'Ver en la estantería',
   theWord: 'La palabra {word}',

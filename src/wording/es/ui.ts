@@ -9,7 +9,7 @@ export const ui: Translated<typeof english> = {
   shelfPage: 'Estantería',
   deskPage: 'Mesa',
   lessonPage: 'Lección',
-  guidePage: names.help.es,
+  helpPage: names.help.es,
   close: 'Cerrar',
   foundAgain: 'Escribió esto antes de que se cerrara el navegador. Aún no está guardado.',
   keepFound: 'Guardarlo',

@@ -1,0 +1,175 @@
+import { useState } from 'preact/hooks';
+import { loadShortcuts, type ShortcutName } from '../../host/background/load-shortcuts.ts';
+import { listDetails } from '../../host/page-talk/describe-fault.ts';
+import { Masthead } from '../../ui/masthead.tsx';
+import '../../ui/page.css';
+import { LoadFault, useLoaded } from '../../ui/use-loaded.ts';
+import '../../ui/wide-page.css';
+import { say, type TextId } from '../../wording/say.ts';
+import './help.css';
+
+const MARKS = [
+  ['beyond', 'help.beyond'],
+  ['fresh', 'help.fresh'],
+  ['unsure', 'help.unsure'],
+  ['plain', 'help.plain'],
+] as const satisfies readonly (readonly [string, TextId])[];
+
+const COMMANDS = [
+  ['button', 'help.keyButton'],
+  ['next-word', 'help.keyNext'],
+  ['previous-word', 'help.keyPrevious'],
+  ['open-desk', 'help.keyDesk'],
+] as const satisfies readonly (readonly [ShortcutName, TextId])[];
+
+const LISTS = [
+  [
+    'settings',
+    'help.settings',
+    [
+      'help.settingStep',
+      'help.settingRules',
+      'help.settingLook',
+      'help.settingWords',
+      'help.settingSequence',
+    ],
+  ],
+  [
+    'cannot',
+    'help.cannot',
+    [
+      'help.cannotPdf',
+      'help.cannotDrawn',
+      'help.cannotFrame',
+      'help.cannotField',
+      'help.cannotBrowser',
+      'help.cannotLanguage',
+    ],
+  ],
+] as const satisfies readonly (readonly [string, TextId, readonly TextId[]])[];
+
+const TROUBLE = [
+  'help.troubleButton',
+  'help.troubleShare',
+  'help.troubleWord',
+  'help.troubleStuck',
+] as const satisfies readonly TextId[];
+
+/** One page of help: the marks, the card, the keys, the settings, what cannot be read, and what to do when something is wrong. */
+export function HelpPage() {
+  return (
+    <div class="page">
+      <Masthead title={say('help.title')} page="help" />
+      <main class="help" tabIndex={-1}>
+        <p class="help-links">
+          <a class="plain" href="/welcome.html#guide-title">
+            {say('help.firstSteps')}
+          </a>
+          <a class="plain" href="/practice.html">
+            {say('help.practice')}
+          </a>
+          <a class="plain" href="/privacy.html">
+            {say('help.privacy')}
+          </a>
+        </p>
+        <section aria-labelledby="marks">
+          <h2 id="marks">{say('help.marks')}</h2>
+          <p>{say('help.marksLead')}</p>
+          <dl class="help-marks">
+            {MARKS.map(([mark, text]) => (
+              <div key={mark}>
+                <dt lang="en">
+                  <span class={`swatch-${mark}`}>{say('help.sample')}</span>
+                </dt>
+                <dd>{say(text)}</dd>
+              </div>
+            ))}
+          </dl>
+          <p>{say('help.notCounted')}</p>
+        </section>
+        <section aria-labelledby="word">
+          <h2 id="word">{say('help.word')}</h2>
+          <p>{say('help.wordLead')}</p>
+          <img src="/guide/word.png" alt="" loading="lazy" />
+          <p>{say('help.wordCounts')}</p>
+        </section>
+        <Keys />
+        {LISTS.map(([id, title, lines]) => (
+          <section key={id} aria-labelledby={id}>
+            <h2 id={id}>{say(title)}</h2>
+            <ul class="help-list">
+              {lines.map((line) => (
+                <li key={line}>{say(line)}</li>
+              ))}
+            </ul>
+          </section>
+        ))}
+        <section aria-labelledby="trouble">
+          <h2 id="trouble">{say('help.trouble')}</h2>
+          <ul class="help-list">
+            {TROUBLE.map((line) => (
+              <li key={line}>{say(line)}</li>
+            ))}
+            <li>
+              {say('help.troubleDetails')} <CopyDetails />
+            </li>
+          </ul>
+        </section>
+        <p class="quiet">{say('help.deference')}</p>
+      </main>
+    </div>
+  );
+}
+
+/** The keys as the browser has them now. */
+function Keys() {
+  const loaded = useLoaded(loadShortcuts);
+  const shortcuts = loaded instanceof LoadFault ? null : loaded;
+  return (
+    <section aria-labelledby="keys">
+      <h2 id="keys">{say('help.keys')}</h2>
+      <p>{say('help.keysLead')}</p>
+      <table class="help-keys">
+        <tbody>
+          {COMMANDS.map(([command, text]) => (
+            <tr key={command}>
+              <th scope="row">{say(text)}</th>
+              <td>{shortcuts && (shortcuts.get(command) || say('help.keyNone'))}</td>
+            </tr>
+          ))}
+          <tr>
+            <th scope="row">{say('help.keyCard')}</th>
+            <td>{say('help.altClick')}</td>
+          </tr>
+          <tr>
+            <th scope="row">{say('help.keyClose')}</th>
+            <td>{say('help.escape')}</td>
+          </tr>
+        </tbody>
+      </table>
+    </section>
+  );
+}
+
+/** Copies the version and the browser, for whoever reports a fault. */
+function CopyDetails() {
+  const [copied, setCopied] = useState<boolean | null>(null);
+  const details = listDetails([]).trim();
+  const copy = (): void => {
+    navigator.clipboard.writeText(details).then(
+      () => setCopied(true),
+      () => setCopied(false),
+    );
+  };
+  return (
+    <>
+      <button type="button" class="plain" onClick={copy}>
+        {say('help.copy')}
+      </button>{' '}
+      <span role="status">
+        {copied === true && say('help.copied')}
+        {copied === false && `${say('help.notCopied')} ${details}`}
+      </span>
+    </>
+  );
+}

@@ -1,0 +1,64 @@
+import { names } from '../names.ts';
+
+/** The page of help. */
+export const help = {
+  title: names.help.en,
+  contents: 'On this page',
+  marks: 'The marks',
+  marksLead:
+    'Press the Wordreach button on a page. These marks appear. Lines and labels say the same as colours.',
+  sample: 'lantern',
+  beyond: 'Not yet decodable: the group lacks a pattern of this word.',
+  fresh: 'Decodable, and practises the step the group is at.',
+  unsure: 'Unsure: Wordreach had to guess, or the sentence decides. Check it yourself.',
+  plain: 'No mark: the group can read the word, by its patterns or as a by-sight word.',
+  notCounted: 'Names, numbers and addresses are not counted, and are not marked.',
+  word: 'A word, taken apart',
+  wordLead:
+    'Rest the pointer on a marked word, or press Alt and click any word. The card shows its spellings with their sounds, its base and endings, its missing patterns and replacement words.',
+  wordCounts: `“${names.countsAs.en}” sets how a word counts for this group, and sets it back. “${names.markAsTaught.en}” is for one pattern at a time.`,
+  keys: 'Keys',
+  keysLead:
+    'These are the keys as your browser has them now. Change them on its page for extension shortcuts.',
+  keyButton: 'Shade the page, or remove the shading',
+  keyNext: 'Go to the next word that is not yet decodable',
+  keyPrevious: 'Go to the word before it',
+  keyDesk: 'Open the desk',
+  keyCard: 'Open the card of a word',
+  keyClose: 'Close the card',
+  keyNone: 'not set',
+  altClick: 'Alt + click',
+  escape: 'Escape',
+  settings: 'Settings',
+  settingStep:
+    'The step of a group: in the panel, open the line with the group’s name, or on the Groups page.',
+  settingRules: `How words are decoded, such as blends and schwa: “${names.decodingRules.en}” in the same place.`,
+  settingLook: 'Underlines without colour: “Underline only”, at the end of the panel.',
+  settingWords: 'By-sight words, names and ignored words of a group: on the Groups page.',
+  settingSequence:
+    'What is taught and in which order: “Sequences” on the Groups page. You can paste your own.',
+  cannot: 'Text that Wordreach cannot read',
+  cannotPdf: 'A PDF in a tab: save it, then open the file at the desk.',
+  cannotDrawn:
+    'Text that is drawn, such as scans, pictures and some document editors: copy the text, or type it at the desk.',
+  cannotFrame: 'A part from another site: open that part in a tab of its own.',
+  cannotField: 'Text in a field for writing: copy it and paste it at the desk.',
+  cannotBrowser: 'Pages of the browser and its store: the browser lets no extension in.',
+  cannotLanguage: 'Other languages: Wordreach reads English only.',
+  trouble: 'If something is wrong',
+  troubleButton: 'You do not see the button: open the extensions menu (the puzzle piece) and pin Wordreach.',
+  troubleShare:
+    'The percentage looks wrong: see which text is checked (main story, whole page or selection) and read the line above the percentage.',
+  troubleWord: `A word is judged wrongly: set what it counts as on its card. “Unsure” words need your own eye.`,
+  troubleStuck: 'Nothing happens: load the page again, then press the button again.',
+  troubleDetails:
+    'You report a fault: these details name the version and the browser. They say nothing about your groups.',
+  copy: 'Copy details',
+  copied: 'Copied.',
+  notCopied: 'The browser did not allow copying. Here are the details:',
+  firstSteps: 'First steps, with pictures',
+  practice: 'Practise on a story',
+  privacy: 'Privacy',
+  deference:
+    'Wordreach estimates which words can be decoded. It does not assess a child. Your school’s programme, its reading specialists and your own judgement come first.',
+} as const;

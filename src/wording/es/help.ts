@@ -1,0 +1,68 @@
+import type { help as english } from '../en/help.ts';
+import { names } from '../names.ts';
+import type { Translated } from '../translation.ts';
+
+/** The page of help. */
+export const help: Translated<typeof english> = {
+  title: names.help.es,
+  contents: 'En esta página',
+  marks: 'Las marcas',
+  marksLead:
+    'Pulse el botón de Wordreach en una página. Aparecen estas marcas. Las líneas y los rótulos dicen lo mismo que los colores.',
+  sample: 'lantern',
+  beyond: 'Todavía no se puede decodificar: al grupo le falta un patrón de esta palabra.',
+  fresh: 'Se puede decodificar y practica el paso en que está el grupo.',
+  unsure: 'Dudosa: Wordreach tuvo que suponer, o decide la oración. Compruébela usted.',
+  plain:
+    'Sin marca: el grupo puede leer la palabra, por sus patrones o como palabra de reconocimiento visual.',
+  notCounted: 'Los nombres, los números y las direcciones no se cuentan ni se marcan.',
+  word: 'Una palabra, por partes',
+  wordLead:
+    'Ponga el puntero sobre una palabra marcada, o pulse Alt y haga clic en cualquier palabra. La tarjeta muestra sus grafías con sus sonidos, su base y sus terminaciones, los patrones que faltan y las palabras de reemplazo.',
+  wordCounts: `«${names.countsAs.es}» cambia lo que la palabra es para este grupo, y lo cambia de vuelta. «${names.markAsTaught.es}» es para un patrón cada vez.`,
+  keys: 'Teclas',
+  keysLead:
+    'Estas son las teclas como las tiene su navegador ahora. Cámbielas en su página de atajos de extensiones.',
+  keyButton: 'Sombrear la página o quitar el sombreado',
+  keyNext: 'Ir a la siguiente palabra que todavía no se puede decodificar',
+  keyPrevious: 'Ir a la palabra anterior',
+  keyDesk: 'Abrir la mesa de trabajo',
+  keyCard: 'Abrir la tarjeta de una palabra',
+  keyClose: 'Cerrar la tarjeta',
+  keyNone: 'sin asignar',
+  altClick: 'Alt + clic',
+  escape: 'Escape',
+  settings: 'Ajustes',
+  settingStep:
+    'El paso de un grupo: en el panel, abra la línea con el nombre del grupo, o en la página Grupos.',
+  settingRules: `Cómo se decodifican las palabras, por ejemplo los grupos de consonantes y la schwa: «${names.decodingRules.es}», en el mismo lugar.`,
+  settingLook: 'Subrayado sin color: «Solo subrayado», al final del panel.',
+  settingWords:
+    'Palabras de reconocimiento visual, nombres y palabras omitidas de un grupo: en la página Grupos.',
+  settingSequence: 'Qué se enseña y en qué orden: «Secuencias», en la página Grupos. Puede pegar la suya.',
+  cannot: 'Texto que Wordreach no puede leer',
+  cannotPdf: 'Un PDF en una pestaña: guárdelo y abra el archivo en la mesa.',
+  cannotDrawn:
+    'Texto dibujado, como escaneos, imágenes y algunos editores: copie el texto o escríbalo en la mesa.',
+  cannotFrame: 'Una parte de otro sitio: ábrala en su propia pestaña.',
+  cannotField: 'Texto en un campo para escribir: cópielo y péguelo en la mesa.',
+  cannotBrowser: 'Páginas del navegador y de su tienda: el navegador no deja entrar a las extensiones.',
+  cannotLanguage: 'Otros idiomas: Wordreach solo lee inglés.',
+  trouble: 'Si algo va mal',
+  troubleButton: 'No ve el botón: abra el menú de extensiones (la pieza de rompecabezas) y fije Wordreach.',
+  troubleShare:
+    'El porcentaje parece equivocado: mire qué texto se revisa (cuento principal, toda la página o selección) y lea la línea que está encima del porcentaje.',
+  troubleWord:
+    'Una palabra se juzga mal: elija en su tarjeta cómo cuenta. Las palabras dudosas necesitan su propia mirada.',
+  troubleStuck: 'No pasa nada: cargue la página otra vez y pulse otra vez el botón.',
+  troubleDetails:
+    'Avisa de un fallo: estos detalles nombran la versión y el navegador. No dicen nada de sus grupos.',
+  copy: 'Copiar detalles',
+  copied: 'Copiado.',
+  notCopied: 'El navegador no permitió copiar. Estos son los detalles:',
+  firstSteps: 'Primeros pasos, con imágenes',
+  practice: 'Practicar con un cuento',
+  privacy: 'Privacidad',
+  deference:
+    'Wordreach estima qué palabras se pueden decodificar. No evalúa a ningún niño. El programa de su escuela, sus especialistas en lectura y su propio criterio van por delante.',
+};
