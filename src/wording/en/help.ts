@@ -35,8 +35,7 @@ export const help = {
   settingRules: `How words are decoded, such as blends and schwa: “${names.decodingRules.en}” in the same place.`,
   settingLook: 'Underlines without colour: “Underline only”, at the end of the panel.',
   settingWords: 'By-sight words, names and ignored words of a group: on the Groups page.',
-  settingSequence:
-    'What is taught and in which order: “Sequences” on the Groups page. You can paste your own.',
+  settingSequence: 'The steps and their order: “Sequences” on the Groups page. You can paste your own.',
   cannot: 'Text that Wordreach cannot read',
   cannotPdf: 'A PDF in a tab: save it, then open the file at the desk.',
   cannotDrawn:

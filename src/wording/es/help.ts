@@ -39,7 +39,7 @@ export const help: Translated<typeof english> = {
   settingLook: 'Subrayado sin color: «Solo subrayado», al final del panel.',
   settingWords:
     'Palabras de reconocimiento visual, nombres y palabras omitidas de un grupo: en la página Grupos.',
-  settingSequence: 'Qué se enseña y en qué orden: «Secuencias», en la página Grupos. Puede pegar la suya.',
+  settingSequence: 'Los pasos y su orden: «Secuencias», en la página Grupos. Puede pegar la suya.',
   cannot: 'Texto que Wordreach no puede leer',
   cannotPdf: 'Un PDF en una pestaña: guárdelo y abra el archivo en la mesa.',
   cannotDrawn:
