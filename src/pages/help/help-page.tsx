@@ -3,6 +3,7 @@ import { loadShortcuts, type ShortcutName } from '../../host/background/load-sho
 import { listDetails } from '../../host/page-talk/describe-fault.ts';
 import { Masthead } from '../../ui/masthead.tsx';
 import '../../ui/page.css';
+import '../../ui/reach.css';
 import { LoadFault, useLoaded } from '../../ui/use-loaded.ts';
 import '../../ui/wide-page.css';
 import { say, type TextId } from '../../wording/say.ts';
