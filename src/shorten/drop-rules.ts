@@ -1,19 +1,24 @@
-import { endOfThing, findClause, findMainClause, findMarks, isFiniteVerb } from './find-clause.ts';
+import { adverbAt, mayGo } from './adverb-rules.ts';
+import {
+  endOf,
+  endOfThing,
+  findClause,
+  findMainClause,
+  findMarks,
+  isFiniteVerb,
+  isNot,
+} from './find-clause.ts';
+import { cutOf } from './make-cut.ts';
 import type { Cut, Rule, Word } from './types.ts';
 import wordings from './wordings.json';
 
 const SENTENCE_ADVERBS = new Set(wordings.sentenceAdverbs);
-const KEPT_ADVERBS = new Set(wordings.keptAdverbs);
-const STEADY_VERBS = wordings.steadyVerbs;
 const ADJECTIVES = new Set(wordings.adjectives);
 const WEEKDAY = /^(?:monday|tuesday|wednesday|thursday|friday|saturday|sunday)$/;
-const DEGREE =
-  /^(?:very|extremely|quite|rather|incredibly|truly|really|particularly|especially|exceptionally|remarkably|highly|deeply|absolutely|completely|totally|utterly|entirely|perfectly|terribly|awfully)$/;
 
 /** Nouns that say little alone: a huge number, an amazing job. */
 const LIGHT =
   /^(?:ones?|numbers?|amounts?|jobs?|deal|way|ways|thing|things|place|story|range|variety|kind|sort|portfolio|piece|sense|part|bit|shape|look|time|effort|degree|level|rate|example|area)$/;
-const END = /^[.!?…”"]$/;
 
 /** Rules that take words out, the safest first. */
 export const DROP_RULES: readonly Rule[] = [
@@ -67,81 +72,9 @@ export const DROP_RULES: readonly Rule[] = [
     counterExample: 'Bram hardly saw the rope.',
     isSafe: true,
     applies: (words) =>
-      words.flatMap((word, i): Cut[] => {
-        const [before, after, after2] = [words[i - 1], words[i + 1], words[i + 2]];
-        if (word.isInside || !before || !after || /^[-–—]$/.test(after.text) || before.text === '-')
-          return [];
-        // A very old boat; the boat was extremely old, but not very much, nor so very.
-        if (DEGREE.test(word.lower)) {
-          if (before.kind === 'mark' || after.kind === 'mark') return [];
-          // Not a very nice day is no bad day.
-          if (words.slice(Math.max(0, i - 5), i).some(isNot)) return [];
-          const isBound =
-            /^(?:so|not|as|too|how|very|such|more|most|less|only|the|are|and|or)$/.test(before.lower) &&
-            before.lower !== 'the' &&
-            before.lower !== 'are';
-          const isDegree = after.kind === 'adjective' && after.sure > 0.8 && after2?.kind !== 'mark';
-          const isLast =
-            after.kind === 'adjective' &&
-            after.sure > 0.8 &&
-            (after2?.kind === 'mark' || after2?.kind === 'preposition');
-          // The very young are no young ones.
-          const isOfThing =
-            before.kind !== 'determiner' || after2?.kind === 'noun' || after2?.kind === 'adjective';
-          return !isBound &&
-            isOfThing &&
-            !isNot(before) &&
-            after2?.lower !== 'that' &&
-            after2?.lower !== 'than' &&
-            (isDegree || isLast)
-            ? [cutOf(words, i, i + 1)]
-            : [];
-        }
-        if (!/..ly$/.test(word.lower) || KEPT_ADVERBS.has(word.lower) || word.kind === 'name') return [];
-        if (word.kind !== 'adverb') return [];
-        if (
-          isNot(before) ||
-          /^(?:so|as|too|how|more|most|less|least|very|quite|rather|only|just|even|and|or|but|that)$/.test(
-            before.lower,
-          )
-        )
-          return [];
-        if (/^(?:as|enough|and|or|but|than|that|for|to)$/.test(after.lower)) return [];
-        // Bram suddenly ran; had slowly turned; was quickly seen.
-        const isVerbNext =
-          after.kind === 'verb' &&
-          after.sure > 0.85 &&
-          after.form !== 'ing' &&
-          // The traded goods; she asked before he came.
-          !/^(?:noun|adjective|clause|mark)$/.test(after2?.kind ?? 'mark') &&
-          !words.slice(Math.max(0, i - 4), i).some(isNot);
-        if (isVerbNext && isSubjectEnd(words, i) && isFiniteVerb(words, i + 1))
-          return [cutOf(words, i, i + 1)];
-        if (isVerbNext && before.kind === 'helper' && !/n't$|^not$/.test(before.lower))
-          return [cutOf(words, i, i + 1)];
-        // He moved slowly toward the boat.
-        const isPlace =
-          /^(?:toward|towards|into|onto|across|along|through|over|around|down|up|at|away|behind|beside|under)$/.test(
-            after.lower,
-          );
-        if (
-          before.kind === 'verb' &&
-          before.form === 'past' &&
-          before.sure > 0.85 &&
-          isPlace &&
-          !isSteady(before.lower) &&
-          isFiniteVerb(words, i - 1)
-        )
-          return [cutOf(words, i, i + 1)];
-        // She closed the door slowly: only at the end, behind the object of a verb that says enough without it.
-        if (after.kind === 'mark' && END.test(after.text) && i + 1 === endOf(words)) {
-          const verb = words.slice(0, i).findLast(({ kind }) => kind === 'verb');
-          const isNear = verb !== undefined && words.indexOf(verb) >= i - 4;
-          const isPlain = before.kind === 'noun' || before.kind === 'object';
-          if (isNear && isPlain && !isSteady(verb.lower) && verb.form === 'past')
-            return [cutOf(words, i, i + 1)];
-        }
-        return [];
+      words.flatMap((_, i): Cut[] => {
+        const place = adverbAt(words, i);
+        return place !== null && mayGo(place) ? [cutOf(words, i, i + 1)] : [];
       }),
   },
   {
@@ -317,18 +250,6 @@ export const DROP_RULES: readonly Rule[] = [
   },
 ];
 
-/** The characters of the words from `start` to before `end`, with a blank beside them. */
-export function cutOf(words: readonly Word[], start: number, end: number, put = ''): Cut {
-  return { start: words[start]!.start, end: words[end - 1]!.end, put };
-}
-
-/** The place of the mark that ends the sentence, or behind its last word. */
-export function endOf(words: readonly Word[]): number {
-  let end = words.length;
-  while (end > 0 && words[end - 1]!.kind === 'mark' && END.test(words[end - 1]!.text)) end--;
-  return end;
-}
-
 /** Runs of the words given, as pairs of places. */
 function findRuns(words: readonly Word[], run: string): [number, number][] {
   const wanted = run.split(' ');
@@ -363,31 +284,6 @@ function isSentenceAdverb(words: readonly Word[], from: number, to: number): boo
 
 function isEnd(words: readonly Word[], comma: number, holds: (from: number, to: number) => boolean): boolean {
   return isWholeClause(words, comma) && holds(comma + 1, endOf(words));
-}
-
-function isNot({ kind, lower }: Word): boolean {
-  return kind === 'not' || /n't$/.test(lower);
-}
-
-/** The words before `at` are a subject, from the start of the sentence or a clause. */
-function isSubjectEnd(words: readonly Word[], at: number): boolean {
-  for (let start = at - 1; start >= Math.max(0, at - 8); start--) {
-    const opens =
-      start === 0 ||
-      /^(?:,|;|and|but|so|then|that|when|as|while|because|if|after|before|until|where)$/.test(
-        words[start - 1]!.lower,
-      ) ||
-      /^[“"]$/.test(words[start - 1]!.text);
-    if (opens && findClause(words, start)?.subjectEnd === at) return true;
-  }
-  return /^(?:he|she|it|they|we|i|you|who)$/.test(words[at - 1]?.lower ?? '');
-}
-
-function isSteady(verb: string): boolean {
-  return (
-    STEADY_VERBS.some((steady) => verb === steady || verb.startsWith(steady.replace(/e$/, ''))) ||
-    /^(?:was|were|is|are|did|went|thought|spoke|felt|fell|grew|rose|stood|lay|sat|paid)$/.test(verb)
-  );
 }
 
 /** The words before the comma are a main clause by themselves. */

@@ -1,5 +1,5 @@
-import { cutOf, endOf } from './drop-rules.ts';
-import { endOfThing, findClause, findMainClause, findMarks, isFiniteVerb } from './find-clause.ts';
+import { endOf, endOfThing, findClause, findMainClause, findMarks, isFiniteVerb } from './find-clause.ts';
+import { cutOf } from './make-cut.ts';
 import type { Cut, Rule, Word } from './types.ts';
 
 /** Rules that part a sentence in two; nothing is lost. They are not used on sentences with speech, nor on questions. */
