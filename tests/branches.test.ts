@@ -28,8 +28,6 @@ const KNOWN: Readonly<Record<string, number>> = {
   'src/pages/desk/plan/list-changes.ts listChanges': 20,
   'src/pages/desk/plan/plan-changes.ts planChanges': 23,
   'src/passage/files/read-html-lines.ts readHtmlLines': 18,
-  'src/shorten/drop-rules.ts ': 20,
-  'src/shorten/split-rules.ts ': 21,
 };
 
 /** Folders that are not held to it yet. */

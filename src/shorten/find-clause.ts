@@ -96,6 +96,14 @@ export function findMainClause(words: readonly Word[]): Clause | null {
   return findClause(words, at) ?? findBehindOpening(words, at);
 }
 
+/** The words before the comma are a main clause by themselves. */
+export function isWholeClause(words: readonly Word[], comma: number): boolean {
+  const before = words.slice(0, comma);
+  if (before.some(({ isInside, text }, i) => /^["“”]$/.test(text) && !isInside && !before[i - 1]?.isInside))
+    return false;
+  return findMainClause(before) !== null;
+}
+
 /** Behind speech: he said, said Bram. */
 function findFrame(words: readonly Word[], at: number): Clause | null {
   const verb = words[at];
