@@ -18,15 +18,12 @@ const KNOWN: Readonly<Record<string, number>> = {
   'src/analyze/text/mark-long-names.ts markLongNames': 34,
   'src/analyze/text/mark-long-names.ts nextOfName': 19,
   'src/analyze/text/match-tokens.ts matchTokens': 22,
-  'src/cli/read-vet-options.ts readVetOptions': 23,
   'src/data/guess/write-model.ts writeModel': 17,
   'src/data/homographs/learn-from-brown.ts askedOf': 24,
   'src/data/lesson/list-mistakable.ts listMistakable': 20,
   'src/data/read-wordnet.ts readWordnet': 16,
   'src/overlay/find-edge.ts findEdge': 22,
   'src/overlay/is-read.ts isRead': 21,
-  'src/pages/desk/plan/list-changes.ts listChanges': 20,
-  'src/pages/desk/plan/plan-changes.ts planChanges': 23,
   'src/passage/files/read-html-lines.ts readHtmlLines': 18,
 };
 
