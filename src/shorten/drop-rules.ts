@@ -1,19 +1,28 @@
-import { endOfThing, findClause, findMainClause, findMarks, isFiniteVerb } from './find-clause.ts';
+import { adverbAt, mayGo } from './adverb-rules.ts';
+import { ASIDE_RULES } from './aside-rules.ts';
+import {
+  endOf,
+  findClause,
+  findMainClause,
+  findMarks,
+  isFiniteVerb,
+  isNot,
+  isWholeClause,
+} from './find-clause.ts';
+import { cutOf } from './make-cut.ts';
 import type { Cut, Rule, Word } from './types.ts';
 import wordings from './wordings.json';
 
 const SENTENCE_ADVERBS = new Set(wordings.sentenceAdverbs);
-const KEPT_ADVERBS = new Set(wordings.keptAdverbs);
-const STEADY_VERBS = wordings.steadyVerbs;
 const ADJECTIVES = new Set(wordings.adjectives);
 const WEEKDAY = /^(?:monday|tuesday|wednesday|thursday|friday|saturday|sunday)$/;
-const DEGREE =
-  /^(?:very|extremely|quite|rather|incredibly|truly|really|particularly|especially|exceptionally|remarkably|highly|deeply|absolutely|completely|totally|utterly|entirely|perfectly|terribly|awfully)$/;
 
 /** Nouns that say little alone: a huge number, an amazing job. */
 const LIGHT =
   /^(?:ones?|numbers?|amounts?|jobs?|deal|way|ways|thing|things|place|story|range|variety|kind|sort|portfolio|piece|sense|part|bit|shape|look|time|effort|degree|level|rate|example|area)$/;
-const END = /^[.!?…”"]$/;
+/** Words before a thing that is what something else is said to be, or is like. */
+const SAYS_WHAT_IT_IS =
+  /^(?:is|are|was|were|be|been|being|as|becomes?|became|'s|it's|that's|than|such|like)$/;
 
 /** Rules that take words out, the safest first. */
 export const DROP_RULES: readonly Rule[] = [
@@ -67,81 +76,9 @@ export const DROP_RULES: readonly Rule[] = [
     counterExample: 'Bram hardly saw the rope.',
     isSafe: true,
     applies: (words) =>
-      words.flatMap((word, i): Cut[] => {
-        const [before, after, after2] = [words[i - 1], words[i + 1], words[i + 2]];
-        if (word.isInside || !before || !after || /^[-–—]$/.test(after.text) || before.text === '-')
-          return [];
-        // A very old boat; the boat was extremely old, but not very much, nor so very.
-        if (DEGREE.test(word.lower)) {
-          if (before.kind === 'mark' || after.kind === 'mark') return [];
-          // Not a very nice day is no bad day.
-          if (words.slice(Math.max(0, i - 5), i).some(isNot)) return [];
-          const isBound =
-            /^(?:so|not|as|too|how|very|such|more|most|less|only|the|are|and|or)$/.test(before.lower) &&
-            before.lower !== 'the' &&
-            before.lower !== 'are';
-          const isDegree = after.kind === 'adjective' && after.sure > 0.8 && after2?.kind !== 'mark';
-          const isLast =
-            after.kind === 'adjective' &&
-            after.sure > 0.8 &&
-            (after2?.kind === 'mark' || after2?.kind === 'preposition');
-          // The very young are no young ones.
-          const isOfThing =
-            before.kind !== 'determiner' || after2?.kind === 'noun' || after2?.kind === 'adjective';
-          return !isBound &&
-            isOfThing &&
-            !isNot(before) &&
-            after2?.lower !== 'that' &&
-            after2?.lower !== 'than' &&
-            (isDegree || isLast)
-            ? [cutOf(words, i, i + 1)]
-            : [];
-        }
-        if (!/..ly$/.test(word.lower) || KEPT_ADVERBS.has(word.lower) || word.kind === 'name') return [];
-        if (word.kind !== 'adverb') return [];
-        if (
-          isNot(before) ||
-          /^(?:so|as|too|how|more|most|less|least|very|quite|rather|only|just|even|and|or|but|that)$/.test(
-            before.lower,
-          )
-        )
-          return [];
-        if (/^(?:as|enough|and|or|but|than|that|for|to)$/.test(after.lower)) return [];
-        // Bram suddenly ran; had slowly turned; was quickly seen.
-        const isVerbNext =
-          after.kind === 'verb' &&
-          after.sure > 0.85 &&
-          after.form !== 'ing' &&
-          // The traded goods; she asked before he came.
-          !/^(?:noun|adjective|clause|mark)$/.test(after2?.kind ?? 'mark') &&
-          !words.slice(Math.max(0, i - 4), i).some(isNot);
-        if (isVerbNext && isSubjectEnd(words, i) && isFiniteVerb(words, i + 1))
-          return [cutOf(words, i, i + 1)];
-        if (isVerbNext && before.kind === 'helper' && !/n't$|^not$/.test(before.lower))
-          return [cutOf(words, i, i + 1)];
-        // He moved slowly toward the boat.
-        const isPlace =
-          /^(?:toward|towards|into|onto|across|along|through|over|around|down|up|at|away|behind|beside|under)$/.test(
-            after.lower,
-          );
-        if (
-          before.kind === 'verb' &&
-          before.form === 'past' &&
-          before.sure > 0.85 &&
-          isPlace &&
-          !isSteady(before.lower) &&
-          isFiniteVerb(words, i - 1)
-        )
-          return [cutOf(words, i, i + 1)];
-        // She closed the door slowly: only at the end, behind the object of a verb that says enough without it.
-        if (after.kind === 'mark' && END.test(after.text) && i + 1 === endOf(words)) {
-          const verb = words.slice(0, i).findLast(({ kind }) => kind === 'verb');
-          const isNear = verb !== undefined && words.indexOf(verb) >= i - 4;
-          const isPlain = before.kind === 'noun' || before.kind === 'object';
-          if (isNear && isPlain && !isSteady(verb.lower) && verb.form === 'past')
-            return [cutOf(words, i, i + 1)];
-        }
-        return [];
+      words.flatMap((_, i): Cut[] => {
+        const place = adverbAt(words, i);
+        return place !== null && mayGo(place) ? [cutOf(words, i, i + 1)] : [];
       }),
   },
   {
@@ -174,28 +111,10 @@ export const DROP_RULES: readonly Rule[] = [
     isSafe: true,
     applies: (words) =>
       words.flatMap((word, i): Cut[] => {
-        const [before, after, after2] = [words[i - 1], words[i + 1], words[i + 2]];
-        if (word.isInside || !ADJECTIVES.has(word.lower) || !before || !after) return [];
-        const isBefore =
-          /^(?:determiner|possessive)$/.test(before.kind) && !/^(?:all|both|such)$/.test(before.lower);
-        const isNoun =
-          (after.kind === 'noun' && after.sure > 0.7) ||
-          (after.kind === 'adjective' && after2?.kind === 'noun');
-        const isHead = after2 === undefined || after2.text !== '-';
-        // What is so called is not left bare: a famous one, a poor man's.
+        const isOne = !word.isInside && ADJECTIVES.has(word.lower);
         // It is a splendid boat: what it is said to be stays.
-        const isSaid =
-          /^(?:is|are|was|were|be|been|being|as|becomes?|became|'s|it's|that's|than|such|like)$/.test(
-            words[i - 2]?.lower ?? '',
-          );
-        return isBefore &&
-          !isSaid &&
-          isNoun &&
-          isHead &&
-          !LIGHT.test(after.lower) &&
-          !/[’']s$/.test(after.text)
-          ? [cutOf(words, i, i + 1)]
-          : [];
+        if (!isOne || !opensThing(words[i - 1]) || SAYS_WHAT_IT_IS.test(words[i - 2]?.lower ?? '')) return [];
+        return isBeforeHead(words, i + 1) ? [cutOf(words, i, i + 1)] : [];
       }),
   },
   {
@@ -224,90 +143,7 @@ export const DROP_RULES: readonly Rule[] = [
         })
         .concat(findDashed(words)),
   },
-  {
-    name: 'apposition',
-    example: ['Bram, a boy of nine, ran to the quay.', 'Bram ran to the quay.'],
-    counterExample: 'A rod, a net and a boat came by.',
-    isSafe: true,
-    applies: (words) =>
-      findAsides(words).flatMap(({ start, end, cutEnd, isLast }): Cut[] => {
-        const [first, second] = words.slice(start + 1);
-        const before = words[start - 1];
-        if (!first || !before || (before.kind !== 'noun' && before.kind !== 'name')) return [];
-        const isThing = /^(?:a|an|the|his|her|their|its|our|my|one)$/.test(first.lower);
-        // Bram, captain of the ferry, said so.
-        const isBare =
-          before.kind === 'name' &&
-          cutEnd > end &&
-          first.kind === 'noun' &&
-          first.sure > 0.8 &&
-          /^(?:of|at|for|in)$/.test(second?.lower ?? '');
-        if (!isThing && !isBare) return [];
-        const inner = words.slice(start + 1, end);
-        if (endOfThing(words, start + 1) === null || hasFinite(words, start + 1, end)) return [];
-        if (inner.some(({ lower, kind }) => /^(?:and|or|but|nor|,)$/.test(lower) || kind === 'clause'))
-          return [];
-        // Behind a row of things the last may be one of them: a rod, a net.
-        // What is said of a thing at the end is often why it is named: water, a need of life.
-        if (isLast && (before.kind !== 'name' || !/^(?:a|an)$/.test(first.lower))) return [];
-        const isBeforePlace = words[end + 1]?.kind === 'preposition';
-        if (isBeforePlace && before.kind !== 'name' && findMarks(words.slice(0, start), /^,$/).length > 0)
-          return [];
-        return [cutOf(words, start, cutEnd)];
-      }),
-  },
-  {
-    name: 'relative clause',
-    example: ['Bram, who was nine, ran to the quay.', 'Bram ran to the quay.'],
-    counterExample: 'The boy who was nine ran to the quay.',
-    isSafe: true,
-    applies: (words) =>
-      findAsides(words).flatMap(({ start, end, cutEnd }): Cut[] => {
-        const first = words[start + 1];
-        if (
-          !first ||
-          !/^(?:who|which|whose|whom|where)$/.test(first.lower) ||
-          !hasFinite(words, start + 1, end) ||
-          end - start < 4
-        )
-          return [];
-        const before = words[start - 1];
-        if (!before || (before.kind !== 'noun' && before.kind !== 'name')) return [];
-        // Who had waited: what was before is often the reason.
-        if (words[start + 2]?.lower === 'had') return [];
-        // Which holds water: what a thing always does explains it.
-        if (words[start + 2]?.kind === 'verb' && words[start + 2]!.form !== 'past') return [];
-        if (words.slice(start + 1, end).some(({ kind }) => kind === 'mark')) return [];
-        return [cutOf(words, start, cutEnd)];
-      }),
-  },
-  {
-    name: 'participle clause',
-    example: ['Bram ran home, wiping his hands on his coat.', 'Bram ran home.'],
-    counterExample: 'Bram liked rowing, fishing and swimming.',
-    isSafe: true,
-    applies: (words) => {
-      const found: Cut[] = [];
-      for (const { start, end, cutEnd } of findAsides(words)) {
-        // Before but, the contrary would be left without what it is of.
-        if (words[end + 1]?.lower === 'but') continue;
-        if (!isParticiple(words, start + 1, end) || isRowOfDoings(words, start, end)) continue;
-        found.push(cutOf(words, start, cutEnd));
-      }
-      // With commas of its own: wiping his hands, his face and his hat.
-      for (const comma of findMarks(words, /^,$/)) {
-        const end = endOf(words);
-        if (
-          !isWholeClause(words, comma) ||
-          isRowOfDoings(words, comma, end) ||
-          !isParticiple(words, comma + 1, end, /^,$/)
-        )
-          continue;
-        found.push(cutOf(words, comma, end));
-      }
-      return found;
-    },
-  },
+  ...ASIDE_RULES,
   {
     name: 'day of the week',
     example: ['On Monday morning, the ferry sank.', 'The ferry sank.'],
@@ -317,16 +153,16 @@ export const DROP_RULES: readonly Rule[] = [
   },
 ];
 
-/** The characters of the words from `start` to before `end`, with a blank beside them. */
-export function cutOf(words: readonly Word[], start: number, end: number, put = ''): Cut {
-  return { start: words[start]!.start, end: words[end - 1]!.end, put };
+function opensThing(word: Word | undefined): boolean {
+  if (!word || !/^(?:determiner|possessive)$/.test(word.kind)) return false;
+  return !/^(?:all|both|such)$/.test(word.lower);
 }
 
-/** The place of the mark that ends the sentence, or behind its last word. */
-export function endOf(words: readonly Word[]): number {
-  let end = words.length;
-  while (end > 0 && words[end - 1]!.kind === 'mark' && END.test(words[end - 1]!.text)) end--;
-  return end;
+/** A noun that says enough by itself, or an adjective and a noun: not a famous one, nor a poor man's. */
+function isBeforeHead(words: readonly Word[], at: number): boolean {
+  const [word, next] = [words[at], words[at + 1]];
+  if (!word || LIGHT.test(word.lower) || /[’']s$/.test(word.text) || next?.text === '-') return false;
+  return word.kind === 'noun' ? word.sure > 0.7 : word.kind === 'adjective' && next?.kind === 'noun';
 }
 
 /** Runs of the words given, as pairs of places. */
@@ -363,123 +199,6 @@ function isSentenceAdverb(words: readonly Word[], from: number, to: number): boo
 
 function isEnd(words: readonly Word[], comma: number, holds: (from: number, to: number) => boolean): boolean {
   return isWholeClause(words, comma) && holds(comma + 1, endOf(words));
-}
-
-function isNot({ kind, lower }: Word): boolean {
-  return kind === 'not' || /n't$/.test(lower);
-}
-
-/** The words before `at` are a subject, from the start of the sentence or a clause. */
-function isSubjectEnd(words: readonly Word[], at: number): boolean {
-  for (let start = at - 1; start >= Math.max(0, at - 8); start--) {
-    const opens =
-      start === 0 ||
-      /^(?:,|;|and|but|so|then|that|when|as|while|because|if|after|before|until|where)$/.test(
-        words[start - 1]!.lower,
-      ) ||
-      /^[“"]$/.test(words[start - 1]!.text);
-    if (opens && findClause(words, start)?.subjectEnd === at) return true;
-  }
-  return /^(?:he|she|it|they|we|i|you|who)$/.test(words[at - 1]?.lower ?? '');
-}
-
-function isSteady(verb: string): boolean {
-  return (
-    STEADY_VERBS.some((steady) => verb === steady || verb.startsWith(steady.replace(/e$/, ''))) ||
-    /^(?:was|were|is|are|did|went|thought|spoke|felt|fell|grew|rose|stood|lay|sat|paid)$/.test(verb)
-  );
-}
-
-/** The words before the comma are a main clause by themselves. */
-export function isWholeClause(words: readonly Word[], comma: number): boolean {
-  const before = words.slice(0, comma);
-  if (before.some(({ isInside, text }, i) => /^["“”]$/.test(text) && !isInside && !before[i - 1]?.isInside))
-    return false;
-  return findMainClause(before) !== null;
-}
-
-function hasFinite(words: readonly Word[], from: number, to: number): boolean {
-  for (let i = from; i < to; i++) {
-    const { kind, form, sure } = words[i]!;
-    if (kind === 'helper' || (kind === 'verb' && sure > 0.5 && (form === 'past' || form === 's')))
-      return true;
-  }
-  return false;
-}
-
-interface Aside {
-  /** Place of the comma before it. */
-  readonly start: number;
-  /** Place of the comma or of the end behind it. */
-  readonly end: number;
-  /** Where the cut ends: with the second comma or before it. */
-  readonly cutEnd: number;
-  readonly isLast: boolean;
-}
-
-/**
- * What may be an aside between two commas: behind a subject before its verb, behind an opening, or within a whole clause; or
- * behind the last comma of a whole clause.
- */
-function findAsides(words: readonly Word[]): Aside[] {
-  const commas = findMarks(words, /^,$/);
-  const last = endOf(words);
-  return commas.flatMap((start, i): Aside[] => {
-    const end = commas[i + 1];
-    if (words.slice(0, start).some(({ text, isInside }) => !isInside && /^[;:–—]$/.test(text))) return [];
-    if (end === undefined)
-      return isWholeClause(words, start) ? [{ start, end: last, cutEnd: last, isLast: true }] : [];
-    const aside = (cutEnd: number): Aside[] => [{ start, end, cutEnd, isLast: false }];
-    let verb = end + 1;
-    while (words[verb]?.kind === 'adverb') verb++;
-    const clause = findMainClause([...words.slice(0, start), ...words.slice(end + 1)]);
-    if (isFiniteVerb(words, verb) && clause?.subjectEnd === start) return aside(end + 1);
-    const next = words[end + 1];
-    if (i === 0 && /^(?:preposition|clause)$/.test(words[0]!.kind) && findClause(words, end + 1))
-      return aside(end);
-    if (!next || !isWholeClause(words, start)) return [];
-    if (next.kind === 'preposition') return aside(end + 1);
-    return /^(?:and|but|so)$/.test(next.lower) && findClause(words, end + 2) ? aside(end) : [];
-  });
-}
-
-/** A clause that begins with a verb in -ing, or with a participle and a small word behind it, and has no other verb. */
-function isParticiple(words: readonly Word[], from: number, to: number, within = /^$/): boolean {
-  let at = from;
-  if (words[at]?.kind === 'adverb') at++;
-  const first = words[at];
-  if (!first || to - at < 2 || hasFinite(words, at + 1, to)) return false;
-  if (
-    words
-      .slice(from, to)
-      .some(({ kind, lower, text }) => (kind === 'mark' && !within.test(text)) || lower === 'or')
-  )
-    return false;
-  // Being and including are more than a side.
-  if (
-    /^(?:including|being|during|according|regarding|concerning|depending|nothing|something|anything|everything|evening|morning|spring|string|king|ring|thing)$/.test(
-      first.lower,
-    )
-  )
-    return false;
-  if (first.kind === 'verb' && first.form === 'ing' && first.sure > 0.8) return true;
-  const next = words[at + 1];
-  return (
-    first.kind === 'verb' &&
-    first.sure > 0.8 &&
-    /^(?:participle|past)$/.test(first.form ?? '') &&
-    /(?:ed|en|wn|ung|t)$/.test(first.lower) &&
-    next !== undefined &&
-    /^(?:by|with|in|from|of|at)$/.test(next.lower)
-  );
-}
-
-/** Rowing, fishing and swimming: none of them is a side. */
-function isRowOfDoings(words: readonly Word[], start: number, end: number): boolean {
-  if (words[start - 1]?.form === 'ing') return true;
-  return words
-    .slice(start + 1, end)
-    .some(({ lower }, i, inner) => lower === 'and' && inner[i + 1]?.form === 'ing' && i < 3);
 }
 
 /** On Monday, Monday morning: the day of the week at the beginning or the end. What is on no other day keeps it. */

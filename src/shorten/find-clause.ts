@@ -1,4 +1,4 @@
-import { SHORT_SUBJECT } from './read-words.ts';
+import { SHORT_SUBJECT } from './kind-rules.ts';
 import type { Word } from './types.ts';
 
 /** A clause by the places of its words: its subject from `start` to before `verb`, adverbs aside. */
@@ -10,6 +10,7 @@ export interface Clause {
 
 /** How surely a word has to be a verb. */
 const SURE = 0.8;
+const END = /^[.!?…”"]$/;
 
 /** The clause whose subject begins at `start`; null where no plain subject with a verb behind it is there. */
 export function findClause(words: readonly Word[], start: number): Clause | null {
@@ -62,23 +63,22 @@ export function endOfSubject(words: readonly Word[], start: number): number | nu
 /** Where a thing with its words before it ends: the old boat, Bram, boats; null where there is none. */
 export function endOfThing(words: readonly Word[], start: number): number | null {
   let at = start;
-  const opens = (): boolean => /^(?:determiner|possessive|number)$/.test(words[at]?.kind ?? '');
-  while (opens()) at++;
+  while (/^(?:determiner|possessive|number)$/.test(words[at]?.kind ?? '')) at++;
   let end: number | null = null;
-  for (; at < words.length; at++) {
-    const { kind, form, isInside, lower, sure } = words[at]!;
-    if (isInside) break;
-    if (kind === 'noun' || kind === 'name') end = at + 1;
-    else if (lower === '-' && words[at]!.start === words[at - 1]?.end) continue;
-    else if (kind === 'possessive' && end !== null && /'/.test(lower)) continue;
-    else if (kind === 'number' && end === null) continue;
-    else if (
-      kind !== 'adjective' &&
-      !(kind === 'verb' && end === null && form !== 'past' && form !== 's' && sure < 1)
-    )
-      break;
+  for (; at < words.length && !words[at]!.isInside; at++) {
+    if (/^(?:noun|name)$/.test(words[at]!.kind)) end = at + 1;
+    else if (!isWithinThing(words, at, end !== null)) break;
   }
   return end;
+}
+
+/** A word within a thing that is no noun: the wet boat, a flat-bottomed boat, the ferry's horn. */
+function isWithinThing(words: readonly Word[], at: number, hasNoun: boolean): boolean {
+  const { kind, form, lower, start, sure } = words[at]!;
+  if (kind === 'adjective') return true;
+  if (lower === '-') return start === words[at - 1]?.end;
+  if (hasNoun) return kind === 'possessive' && /'/.test(lower);
+  return kind === 'number' || (kind === 'verb' && form !== 'past' && form !== 's' && sure < 1);
 }
 
 /**
@@ -94,6 +94,14 @@ export function findMainClause(words: readonly Word[]): Clause | null {
   if (/^(?:and|but|so|then|now|still|yet|soon|later|also|here|today)$/.test(words[at]?.lower ?? '')) at++;
   if (words[at]?.text === ',') at++;
   return findClause(words, at) ?? findBehindOpening(words, at);
+}
+
+/** The words before the comma are a main clause by themselves. */
+export function isWholeClause(words: readonly Word[], comma: number): boolean {
+  const before = words.slice(0, comma);
+  if (before.some(({ isInside, text }, i) => /^["“”]$/.test(text) && !isInside && !before[i - 1]?.isInside))
+    return false;
+  return findMainClause(before) !== null;
 }
 
 /** Behind speech: he said, said Bram. */
@@ -119,4 +127,16 @@ export function findMarks(words: readonly Word[], mark: RegExp): number[] {
   return words.flatMap((word, i) =>
     word.kind === 'mark' && !word.isInside && mark.test(word.text) ? [i] : [],
   );
+}
+
+/** The place of the mark that ends the sentence, or behind its last word. */
+export function endOf(words: readonly Word[]): number {
+  let end = words.length;
+  while (end > 0 && words[end - 1]!.kind === 'mark' && END.test(words[end - 1]!.text)) end--;
+  return end;
+}
+
+/** Not, never, didn't. */
+export function isNot({ kind, lower }: Word): boolean {
+  return kind === 'not' || /n't$/.test(lower);
 }

@@ -1,5 +1,10 @@
 import { correctArticleAt } from './mend-article.ts';
-import type { Cut } from './types.ts';
+import type { Cut, Word } from './types.ts';
+
+/** The characters of the words from `start` to before `end`, with a blank beside them. */
+export function cutOf(words: readonly Word[], start: number, end: number, put = ''): Cut {
+  return { start: words[start]!.start, end: words[end - 1]!.end, put };
+}
 
 /** The sentence with a cut made: blanks, commas and the capital at its beginning mended, and the a or an before the gap. */
 export function makeCut(sentence: string, cut: Cut, takesAn: (word: string) => boolean): string {

@@ -1,6 +1,17 @@
-import { cutOf, endOf } from './drop-rules.ts';
-import { endOfThing, findClause, findMainClause, findMarks, isFiniteVerb } from './find-clause.ts';
+import {
+  type Clause,
+  endOf,
+  endOfThing,
+  findClause,
+  findMainClause,
+  findMarks,
+  isFiniteVerb,
+} from './find-clause.ts';
+import { cutOf } from './make-cut.ts';
 import type { Cut, Rule, Word } from './types.ts';
+
+/** What may follow a verb. */
+const BEHIND_VERB = /^(?:determiner|possessive|object|preposition|number|to|adverb|pronoun|name)$/;
 
 /** Rules that part a sentence in two; nothing is lost. They are not used on sentences with speech, nor on questions. */
 export const SPLIT_RULES: readonly Rule[] = [
@@ -48,30 +59,7 @@ export const SPLIT_RULES: readonly Rule[] = [
       return words.flatMap((word, i): Cut[] => {
         if (word.isInside || !/^(?:and|but)$/.test(word.lower)) return [];
         const main = findMainClause(words.slice(0, i));
-        const verb = words[i + 1];
-        if (!main || !verb || hasOpenClause(words, main.verb, i)) return [];
-        const first = words[main.verb]!;
-        const isLike =
-          first.kind === 'verb' &&
-          /^(?:past|s)$/.test(first.form ?? '') &&
-          verb.kind === 'verb' &&
-          verb.form === first.form &&
-          verb.sure > 0.9;
-        const after = words[i + 2];
-        if (
-          !after ||
-          !/^(?:determiner|possessive|object|preposition|number|to|adverb|pronoun|name)$/.test(after.kind)
-        )
-          return [];
-        if (!isLike || words[main.start]!.kind !== 'subject' || i - main.verb < 2 || endOf(words) - i < 4)
-          return [];
-        const others = words
-          .slice(main.verb + 1, i)
-          .filter(
-            ({ kind, form, lower }) =>
-              (kind === 'verb' && form !== 'ing') || kind === 'helper' || lower === 'and',
-          );
-        if (others.length > 0) return [];
+        if (!main || hasOpenClause(words, main.verb, i) || !goesOnAlike(words, main, i)) return [];
         const subject = sentence.slice(words[main.start]!.start, words[main.subjectEnd - 1]!.end);
         const from = words[i - 1]!.text === ',' ? i - 1 : i;
         const link =
@@ -240,6 +228,25 @@ function thingBefore(words: readonly Word[], comma: number): number | null {
 function canPart(words: readonly Word[]): boolean {
   if (words.at(-1)?.text !== '.') return false;
   return !words.slice(0, -1).some(({ text, isInside }) => isInside || /^[.!?…"“”:()–—]$/.test(text));
+}
+
+/** A pronoun does two things alike, each with words of its own: he ran to the quay and grabbed the rope. */
+function goesOnAlike(words: readonly Word[], { start, verb }: Clause, joiner: number): boolean {
+  const [one, other, after] = [words[verb]!, words[joiner + 1], words[joiner + 2]];
+  if (!other || !after || words[start]!.kind !== 'subject') return false;
+  if (joiner - verb < 2 || endOf(words) - joiner < 4 || !BEHIND_VERB.test(after.kind)) return false;
+  if (!isAlike(one, other)) return false;
+  return !words
+    .slice(verb + 1, joiner)
+    .some(
+      ({ kind, form, lower }) => (kind === 'verb' && form !== 'ing') || kind === 'helper' || lower === 'and',
+    );
+}
+
+/** Two verbs of one form that says its time: ran, grabbed. */
+function isAlike(one: Word, other: Word): boolean {
+  const isTold = one.kind === 'verb' && /^(?:past|s)$/.test(one.form ?? '');
+  return isTold && other.kind === 'verb' && other.form === one.form && other.sure > 0.9;
 }
 
 /** Between a verb and the joiner something is open that the joiner may go on with: that he ran and she sat. */

@@ -39,6 +39,17 @@ export interface Word {
   readonly isInside: boolean;
 }
 
+/**
+ * A case of an ordered list: the first that applies counts. It is written as the engine writes its rules of language, which tests
+ * read too: the example meets the case, the counter-example does not.
+ */
+export interface Case<Place> {
+  readonly name: string;
+  readonly example: string;
+  readonly counterExample: string;
+  readonly applies: (place: Place) => boolean;
+}
+
 /** A part of the sentence to take out, and what takes its place: nothing, or a few words. */
 export interface Cut {
   readonly start: number;

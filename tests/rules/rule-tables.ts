@@ -13,6 +13,7 @@ import { BREAK_RULES } from '../../src/lesson/smooth-reading/break-rules.ts';
 import { cutPhrases } from '../../src/lesson/smooth-reading/cut-phrases.ts';
 import { loadGuesser, loadLexicon } from '../load-analyzer.ts';
 import { morphologyTables } from './morphology-tables.ts';
+import { shortenTables } from './shorten-tables.ts';
 
 /** An ordered list of rules, with what tests and the page of rules need to know of it. */
 export interface RuleTable {
@@ -87,6 +88,7 @@ export const ruleTables: readonly RuleTable[] = [
     run: sayClean,
   },
   ...morphologyTables,
+  ...shortenTables,
 ];
 
 /** A word with its types: ta.ble (open, consonant-le). */

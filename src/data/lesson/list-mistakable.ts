@@ -51,27 +51,7 @@ export function listMistakable(analyzer: Analyzer): MistakableLists {
       return first === undefined || first.split(' ').length < 3 ? [] : [first];
     }),
   );
-  const words: string[] = [];
-  const homophones: string[] = [];
-  const ranks = readFrequency();
-  const capitals = readCapitalised();
-  const names = readWordList('first-names.txt');
-  const ofLessons = readWordList('more-lesson-words.txt');
-  for (const word of new Set([...ranks.keys(), ...readWordnet().lemmas.keys(), ...ofLessons, ...names])) {
-    if (word.length < 3 || word.length > 8 || !SHORT.test(word)) continue;
-    const { readings, usage } = analyzer.analyze(word);
-    const { source, pronunciation, syllables, affixes } = readings[0]!;
-    const isUnlisted = source === 'rule' && isLegal(word);
-    const isName =
-      syllables.length === 1 &&
-      (names.has(word) || (capitals.has(word) && (ranks.get(word) ?? KNOWN_NAME) < KNOWN_NAME));
-    if (isUnlisted || isName) words.push(word);
-    const isListed =
-      syllables.length === 1 &&
-      (ofLessons.has(word) ||
-        (/common|rare/.test(usage ?? '') && (affixes.length === 0 || (ranks.get(word) ?? RARE) < RARE)));
-    if (isUnlisted || isListed || isName) homophones.push(asHeard(pronunciation));
-  }
+  const { words, homophones } = listWords(analyzer);
   return {
     letters: join(short),
     starts: join(short.filter(({ length }) => length > 3).map((word) => word.slice(0, -1))),
@@ -80,6 +60,32 @@ export function listMistakable(analyzer: Analyzer): MistakableLists {
     words: join(words),
     homophones: join(homophones),
   };
+}
+
+/** Of all words that may be one syllable: those to be in `words`, and the sounds of those to be in `homophones`. */
+function listWords(analyzer: Analyzer): { words: string[]; homophones: string[] } {
+  const words: string[] = [];
+  const homophones: string[] = [];
+  const ranks = readFrequency();
+  const capitals = readCapitalised();
+  const names = readWordList('first-names.txt');
+  const ofLessons = readWordList('more-lesson-words.txt');
+  const rankOf = (word: string, otherwise: number): number => ranks.get(word) ?? otherwise;
+  const isName = (word: string): boolean =>
+    names.has(word) || (capitals.has(word) && rankOf(word, KNOWN_NAME) < KNOWN_NAME);
+  const isListed = (word: string, usage: string, hasAffix: boolean): boolean =>
+    ofLessons.has(word) || (/common|rare/.test(usage) && (!hasAffix || rankOf(word, RARE) < RARE));
+  for (const word of new Set([...ranks.keys(), ...readWordnet().lemmas.keys(), ...ofLessons, ...names])) {
+    if (word.length < 3 || word.length > 8 || !SHORT.test(word)) continue;
+    const { readings, usage } = analyzer.analyze(word);
+    const { source, pronunciation, syllables, affixes } = readings[0]!;
+    const isShort = syllables.length === 1;
+    const isMissing = (source === 'rule' && isLegal(word)) || (isShort && isName(word));
+    if (isMissing) words.push(word);
+    if (isMissing || (isShort && isListed(word, usage ?? '', affixes.length > 0)))
+      homophones.push(asHeard(pronunciation));
+  }
+  return { words, homophones };
 }
 
 function join(texts: readonly string[]): string {

@@ -34,19 +34,16 @@ export function reconcile(
   const after = new Map<string, Copy>();
   for (const key of new Set([here, there, known].flatMap(Object.keys))) {
     const ours = here[key] ?? null;
-    const before = known[key];
     const theirs = there[key];
+    const before = known[key];
     const changedHere = ours !== (before?.text ?? null);
-    const changedThere =
-      theirs !== undefined &&
-      theirs.changed > (before?.changed ?? -1) &&
-      theirs.text !== (before?.text ?? null);
-    if (changedThere && theirs.text === ours) {
-      after.set(key, theirs);
-    } else if (changedThere && (!changedHere || theirs.text !== null)) {
+    const news = changedThere(theirs, before) ? theirs : null;
+    if (news?.text === ours) {
+      after.set(key, news);
+    } else if (news && (!changedHere || news.text !== null)) {
       if (changedHere && ours !== null) beside.set(key, ours);
-      toHere.set(key, theirs.text);
-      after.set(key, theirs);
+      toHere.set(key, news.text);
+      after.set(key, news);
     } else if (changedHere) {
       const copy = { changed: Math.max(now, (theirs?.changed ?? 0) + 1), text: ours };
       toThere.set(key, copy);
@@ -61,4 +58,9 @@ export function reconcile(
     beside: Object.fromEntries(beside),
     known: Object.fromEntries(after),
   };
+}
+
+function changedThere(theirs: Copy | undefined, before: Copy | undefined): theirs is Copy {
+  if (theirs === undefined || theirs.changed <= (before?.changed ?? -1)) return false;
+  return theirs.text !== (before?.text ?? null);
 }

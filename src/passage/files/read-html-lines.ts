@@ -23,28 +23,34 @@ export function readHtmlLines(root: Element): FoundLine[] {
     words = '';
     if (text !== '') lines.push({ ...kindOf(around), text });
   }
+  function open(node: Node): void {
+    if (node.nodeType === Node.TEXT_NODE) words += node.nodeValue;
+    if (node.nodeType !== Node.ELEMENT_NODE) return;
+    const { tagName } = node as Element;
+    if (tagName === 'BR') endLine();
+    else if (LINES.has(tagName)) {
+      endLine();
+      around = node as Element;
+    }
+  }
+  function close(node: Node): void {
+    if (node.nodeType !== Node.ELEMENT_NODE) return;
+    const { tagName, parentElement } = node as Element;
+    if (LINES.has(tagName)) {
+      endLine();
+      around = parentElement ?? root;
+    } else if (tagName === 'TD' || tagName === 'TH') words += ' ';
+  }
   // Walked without recursion: a hostile page is deeper than the browser's stack.
   let node: Node | null = root;
   while (node) {
-    const element = node.nodeType === Node.ELEMENT_NODE ? (node as Element) : null;
-    if (node.nodeType === Node.TEXT_NODE) words += node.nodeValue;
-    else if (element?.tagName === 'BR') endLine();
-    else if (element && LINES.has(element.tagName)) {
-      endLine();
-      around = element;
-    }
+    open(node);
     if (node.firstChild) {
       node = node.firstChild;
       continue;
     }
     while (node) {
-      if (node.nodeType === Node.ELEMENT_NODE) {
-        const { tagName, parentElement } = node as Element;
-        if (LINES.has(tagName)) {
-          endLine();
-          around = parentElement ?? root;
-        } else if (tagName === 'TD' || tagName === 'TH') words += ' ';
-      }
+      close(node);
       if (node === root) node = null;
       else if (node.nextSibling) {
         node = node.nextSibling;

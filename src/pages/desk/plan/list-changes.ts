@@ -54,86 +54,112 @@ export function createCounter({ shade, known }: Pick<Finders, 'shade' | 'known'>
  */
 export async function listChanges(
   text: string,
-  { shade, judge, swapper, shortener, known, longest }: Finders,
+  finders: Finders,
   rest: () => Promise<void> | undefined,
 ): Promise<PossibleChanges> {
+  const { shade, known } = finders;
   const places: PlanPlace[] = [];
   const sentences: { from: number; to: number }[] = [];
-  const articles = new Map<number, TextEdit>();
   const drops: Change[] = [];
   const shorter: SentenceProposal[] = [];
-  const swaps = new Map<string, { word: string; swap: string; places: number[] }>();
-  const teach = new Map<string, { meaning: string; places: number[] }>();
-  const reach = (word: string) => reachOf(judge(word).standing);
-  const count = createCounter({ shade, known });
+  const wordChanges = createWordChanges(finders);
+  const count = createCounter(finders);
   let lineStart = 0;
   for (const line of text.split('\n')) {
     const { words } = shade(line);
     const isHeading = /^#{1,3} /.test(line);
     const spans = findSentences(line);
     for (const [i, { start, end }] of spans.entries()) {
-      const number = sentences.push({ from: lineStart + start, to: lineStart + end }) - 1;
+      const from = lineStart + start;
+      const number = sentences.push({ from, to: lineStart + end }) - 1;
       const sentence = line.slice(start, end);
       if (!isHeading) {
-        const isNeeded =
-          i === 0 || isReferredTo(sentence, text.slice(0, lineStart + start), text.slice(lineStart + end));
+        const isNeeded = i === 0 || isReferredTo(sentence, text.slice(0, from), text.slice(lineStart + end));
         drops.push({ kind: 'drop', sentence: number, ...(isNeeded && { isNeeded }) });
         const next = line.slice(end, spans[i + 2]?.end ?? line.length).trim();
-        const sign = /^(?:- )?/.exec(sentence)![0];
-        const found = shortener.shorten(sentence.slice(sign.length), {
-          measure: count,
-          next,
-          ...(longest && { longest }),
-        });
-        if (found)
-          shorter.push({
-            sentence: number,
-            text: sign + found.text,
-            what: describeSteps(found.steps),
-            isSafe: found.isSafe,
-          });
+        const found = shorten(sentence, next, finders, count);
+        if (found) shorter.push({ sentence: number, ...found });
       }
       for (const word of words) {
         if (word.start < start || word.end > end || !COUNTED.has(word.standing)) continue;
         const shown = splitKey(word.key).word.toLowerCase();
         const readable = READ.has(word.standing) || known.has(shown);
-        const place = places.push({
-          readable,
-          sentence: number,
-          from: lineStart + word.start,
-          to: lineStart + word.end,
-        });
+        const [wordFrom, wordTo] = [lineStart + word.start, lineStart + word.end];
+        const place = places.push({ readable, sentence: number, from: wordFrom, to: wordTo }) - 1;
         if (readable) continue;
         const waits = rest();
         if (waits) await waits;
-        const found = swapper.findSwaps(sentence, word.start - start, word.end - start, { reach });
-        const taught = teach.get(shown) ?? { meaning: glossOf(found.swaps), places: [] };
-        taught.places.push(place - 1);
-        teach.set(shown, taught);
-        const swap = found.swaps.slice(0, found.best).find(({ reads }) => reads);
-        if (!swap) continue;
-        if (swap.article) articles.set(place - 1, moved(swap.article, lineStart + start));
-        const id = `${line.slice(word.start, word.end).toLowerCase()} ${swap.text.toLowerCase()}`;
-        const same = swaps.get(id) ?? { word: shown, swap: swap.text.toLowerCase(), places: [] };
-        same.places.push(place - 1);
-        swaps.set(id, same);
+        wordChanges.add({ place, shown, sentence, from, start: wordFrom - from, end: wordTo - from });
       }
       const waits = rest();
       if (waits) await waits;
     }
     lineStart += line.length + 1;
   }
-  const possible = {
-    places,
+  const changes = [...wordChanges.list(), ...drops];
+  return addProposals({ places, articles: wordChanges.articles, sentences, changes }, text, shorter, count);
+}
+
+/** A sentence made shorter, with the sign of a list before it; null where it cannot be. */
+function shorten(
+  sentence: string,
+  next: string,
+  { shortener, longest }: Finders,
+  measure: CountWords,
+): Omit<SentenceProposal, 'sentence'> | null {
+  const sign = /^(?:- )?/.exec(sentence)![0];
+  const options = { measure, next, ...(longest && { longest }) };
+  const found = shortener.shorten(sentence.slice(sign.length), options);
+  if (!found) return null;
+  return { text: sign + found.text, what: describeSteps(found.steps), isSafe: found.isSafe };
+}
+
+/** A word that the group cannot read. */
+interface UnreadWord {
+  /** Number of its place. */
+  readonly place: number;
+  /** As it is shown, in small letters. */
+  readonly shown: string;
+  readonly sentence: string;
+  /** Where the sentence begins in the text. */
+  readonly from: number;
+  /** Where the word is in the sentence. */
+  readonly start: number;
+  readonly end: number;
+}
+
+interface WordChanges {
+  readonly articles: ReadonlyMap<number, TextEdit>;
+  readonly add: (word: UnreadWord) => void;
+  /** Swaps, then story words, each with all of its places. */
+  readonly list: () => Change[];
+}
+
+function createWordChanges({ judge, swapper }: Finders): WordChanges {
+  const articles = new Map<number, TextEdit>();
+  const swaps = new Map<string, { word: string; swap: string; places: number[] }>();
+  const teach = new Map<string, { meaning: string; places: number[] }>();
+  const reach = (word: string) => reachOf(judge(word).standing);
+  return {
     articles,
-    sentences,
-    changes: [
+    add({ place, shown, sentence, from, start, end }) {
+      const found = swapper.findSwaps(sentence, start, end, { reach });
+      const taught = teach.get(shown) ?? { meaning: glossOf(found.swaps), places: [] };
+      taught.places.push(place);
+      teach.set(shown, taught);
+      const swap = found.swaps.slice(0, found.best).find(({ reads }) => reads);
+      if (!swap) return;
+      if (swap.article) articles.set(place, moved(swap.article, from));
+      const id = `${sentence.slice(start, end).toLowerCase()} ${swap.text.toLowerCase()}`;
+      const same = swaps.get(id) ?? { word: shown, swap: swap.text.toLowerCase(), places: [] };
+      same.places.push(place);
+      swaps.set(id, same);
+    },
+    list: () => [
       ...[...swaps.values()].map((swap): Change => ({ kind: 'swap', ...swap })),
       ...[...teach].map(([word, taught]): Change => ({ kind: 'story-word', word, ...taught })),
-      ...drops,
     ],
   };
-  return addProposals(possible, text, shorter, count);
 }
 
 function moved({ start, end, text }: Edit, by: number): TextEdit {

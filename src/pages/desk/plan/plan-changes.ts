@@ -86,12 +86,7 @@ export function planChanges(
   const dropped = new Set<number>();
   const left = new Set(changes);
   const planned: PlannedChange[] = [];
-  const placesIn = new Map<number, number[]>();
-  for (const [i, { sentence }] of words.entries()) {
-    const places = placesIn.get(sentence);
-    if (places) places.push(i);
-    else placesIn.set(sentence, [i]);
-  }
+  const placesIn = groupBySentence(words);
   /** Words that rewritten sentences got, which go again when their sentence is left out. */
   const came = new Map<number, RewriteChange['comes']>();
   let taught = 0;
@@ -124,7 +119,8 @@ export function planChanges(
     return change.kind === 'story-word' && change.places.filter(isOpen).length < 2 ? 2 : 0;
   }
 
-  function take(change: Change, before: number): void {
+  function take(change: Change): void {
+    const before = percent(reads, running);
     const added = effect(change);
     running += added.running;
     reads += added.reads;
@@ -143,31 +139,53 @@ export function planChanges(
     if (change.kind === 'story-word') taught++;
   }
 
-  for (let tier = 0; tier <= 3 && percent(reads, running) < target; ) {
+  function mayTake(change: Change, tier: number): boolean {
+    if (tierOf(change) > tier) return false;
+    if (change.kind === 'story-word') return taught < storyWords;
+    return change.kind !== 'drop' || dropped.size < most;
+  }
+
+  /** The change that does most; null where none helps. */
+  function findBest(tier: number): Outcome | null {
     let best: Outcome | null = null;
     for (const change of left) {
-      if (tierOf(change) > tier) continue;
-      if (change.kind === 'story-word' && taught >= storyWords) continue;
-      if (change.kind === 'drop' && dropped.size >= most) continue;
+      if (!mayTake(change, tier)) continue;
       const added = effect(change);
       const now = { change, running: running + added.running, reads: reads + added.reads };
       if (now.running === 0 || percent(now.reads, now.running) <= percent(reads, running)) continue;
       if (best === null || isBetter(now, best)) best = now;
     }
-    if (best === null) tier++;
-    else take(best.change, percent(reads, running));
+    return best;
   }
-  for (const change of left) {
-    if (longest === null || change.kind !== 'rewrite') continue;
-    if (rewritten.has(change.sentence) || dropped.has(change.sentence)) continue;
+
+  /** It parts a sentence that is too long, and leaves no less of the text within reach. */
+  function partsLong(change: Change, longest: number): boolean {
+    if (change.kind !== 'rewrite') return false;
+    if (rewritten.has(change.sentence) || dropped.has(change.sentence)) return false;
     const { before, after } = change.longest;
-    const now = percent(reads, running);
+    if (before <= longest || after >= before) return false;
     const added = effect(change);
-    if (before <= longest || after >= before || percent(reads + added.reads, running + added.running) < now)
-      continue;
-    take(change, now);
+    return percent(reads + added.reads, running + added.running) >= percent(reads, running);
   }
+
+  for (let tier = 0; tier <= 3 && percent(reads, running) < target; ) {
+    const best = findBest(tier);
+    if (best === null) tier++;
+    else take(best.change);
+  }
+  if (longest !== null) for (const change of left) if (partsLong(change, longest)) take(change);
   return planned;
+}
+
+/** The numbers of the words of each sentence. */
+function groupBySentence(words: readonly PlanWord[]): Map<number, number[]> {
+  const placesIn = new Map<number, number[]>();
+  for (const [i, { sentence }] of words.entries()) {
+    const places = placesIn.get(sentence);
+    if (places) places.push(i);
+    else placesIn.set(sentence, [i]);
+  }
+  return placesIn;
 }
 
 function negative(comes: RewriteChange['comes'] | undefined): RewriteChange['comes'] {

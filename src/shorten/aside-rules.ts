@@ -1,0 +1,186 @@
+import {
+  endOf,
+  endOfThing,
+  findClause,
+  findMainClause,
+  findMarks,
+  isFiniteVerb,
+  isWholeClause,
+} from './find-clause.ts';
+import { cutOf } from './make-cut.ts';
+import type { Cut, Rule, Word } from './types.ts';
+
+interface Aside {
+  /** Place of the comma before it. */
+  readonly start: number;
+  /** Place of the comma or of the end behind it. */
+  readonly end: number;
+  /** Where the cut ends: with the second comma or before it. */
+  readonly cutEnd: number;
+  readonly isLast: boolean;
+}
+
+/** Words in -ing that begin no participle clause, or one that is more than a side. */
+const NO_PARTICIPLE =
+  /^(?:including|being|during|according|regarding|concerning|depending|nothing|something|anything|everything|evening|morning|spring|string|king|ring|thing)$/;
+
+/** Rules that take out what is said by the way, between commas or behind the last one. */
+export const ASIDE_RULES: readonly Rule[] = [
+  {
+    name: 'apposition',
+    example: ['Bram, a boy of nine, ran to the quay.', 'Bram ran to the quay.'],
+    counterExample: 'A rod, a net and a boat came by.',
+    isSafe: true,
+    applies: (words) =>
+      cutAsides(
+        words,
+        (aside) => isBehindThing(words, aside) && isThing(words, aside) && !isNeeded(words, aside),
+      ),
+  },
+  {
+    name: 'relative clause',
+    example: ['Bram, who was nine, ran to the quay.', 'Bram ran to the quay.'],
+    counterExample: 'The boy who was nine ran to the quay.',
+    isSafe: true,
+    applies: (words) =>
+      cutAsides(words, (aside) => isBehindThing(words, aside) && isRelativeClause(words, aside)),
+  },
+  {
+    name: 'participle clause',
+    example: ['Bram ran home, wiping his hands on his coat.', 'Bram ran home.'],
+    counterExample: 'Bram liked rowing, fishing and swimming.',
+    isSafe: true,
+    applies: (words) => {
+      const found = cutAsides(
+        words,
+        ({ start, end }) =>
+          // Before but, the contrary would be left without what it is of.
+          words[end + 1]?.lower !== 'but' &&
+          isParticiple(words, start + 1, end) &&
+          !isRowOfDoings(words, start, end),
+      );
+      // With commas of its own: wiping his hands, his face and his hat.
+      const end = endOf(words);
+      const last = findMarks(words, /^,$/).filter(
+        (comma) =>
+          isWholeClause(words, comma) &&
+          !isRowOfDoings(words, comma, end) &&
+          isParticiple(words, comma + 1, end, /^,$/),
+      );
+      return [...found, ...last.map((comma) => cutOf(words, comma, end))];
+    },
+  },
+];
+
+function cutAsides(words: readonly Word[], mayGo: (aside: Aside) => boolean): Cut[] {
+  return findAsides(words)
+    .filter(mayGo)
+    .map(({ start, cutEnd }) => cutOf(words, start, cutEnd));
+}
+
+/**
+ * What may be an aside between two commas: behind a subject before its verb, behind an opening, or within a whole clause; or
+ * behind the last comma of a whole clause.
+ */
+function findAsides(words: readonly Word[]): Aside[] {
+  const commas = findMarks(words, /^,$/);
+  const last = endOf(words);
+  return commas.flatMap((start, i): Aside[] => {
+    const end = commas[i + 1];
+    if (words.slice(0, start).some(({ text, isInside }) => !isInside && /^[;:–—]$/.test(text))) return [];
+    if (end === undefined)
+      return isWholeClause(words, start) ? [{ start, end: last, cutEnd: last, isLast: true }] : [];
+    const aside = (cutEnd: number): Aside[] => [{ start, end, cutEnd, isLast: false }];
+    let verb = end + 1;
+    while (words[verb]?.kind === 'adverb') verb++;
+    const clause = findMainClause([...words.slice(0, start), ...words.slice(end + 1)]);
+    if (isFiniteVerb(words, verb) && clause?.subjectEnd === start) return aside(end + 1);
+    const next = words[end + 1];
+    if (i === 0 && /^(?:preposition|clause)$/.test(words[0]!.kind) && findClause(words, end + 1))
+      return aside(end);
+    if (!next || !isWholeClause(words, start)) return [];
+    if (next.kind === 'preposition') return aside(end + 1);
+    return /^(?:and|but|so)$/.test(next.lower) && findClause(words, end + 2) ? aside(end) : [];
+  });
+}
+
+function isBehindThing(words: readonly Word[], { start }: Aside): boolean {
+  return /^(?:noun|name)$/.test(words[start - 1]?.kind ?? '');
+}
+
+/** One thing without a verb of its own: a boy of nine; behind a name also captain of the ferry. */
+function isThing(words: readonly Word[], { start, end, cutEnd }: Aside): boolean {
+  const [before, first, second] = [words[start - 1], words[start + 1], words[start + 2]];
+  if (!first) return false;
+  const isBare =
+    before?.kind === 'name' &&
+    cutEnd > end &&
+    first.kind === 'noun' &&
+    first.sure > 0.8 &&
+    /^(?:of|at|for|in)$/.test(second?.lower ?? '');
+  if (!isBare && !/^(?:a|an|the|his|her|their|its|our|my|one)$/.test(first.lower)) return false;
+  if (endOfThing(words, start + 1) === null || hasFinite(words, start + 1, end)) return false;
+  return !words
+    .slice(start + 1, end)
+    .some(({ lower, kind }) => /^(?:and|or|but|nor|,)$/.test(lower) || kind === 'clause');
+}
+
+/** The aside may be why its thing is named, as in water, a need of life; or the last of a row of things: a rod, a net. */
+function isNeeded(words: readonly Word[], { start, end, isLast }: Aside): boolean {
+  const isName = words[start - 1]?.kind === 'name';
+  if (isLast && !(isName && /^an?$/.test(words[start + 1]?.lower ?? ''))) return true;
+  const isBehindComma = findMarks(words.slice(0, start), /^,$/).length > 0;
+  return !isName && words[end + 1]?.kind === 'preposition' && isBehindComma;
+}
+
+function isRelativeClause(words: readonly Word[], { start, end }: Aside): boolean {
+  const [first, verb] = [words[start + 1], words[start + 2]];
+  if (!/^(?:who|which|whose|whom|where)$/.test(first?.lower ?? '') || end - start < 4) return false;
+  // Who had waited: what was before is often the reason.
+  if (verb?.lower === 'had') return false;
+  // Which holds water: what a thing always does explains it.
+  if (verb?.kind === 'verb' && verb.form !== 'past') return false;
+  return hasFinite(words, start + 1, end) && !words.slice(start + 1, end).some(({ kind }) => kind === 'mark');
+}
+
+/** A clause that begins with a verb in -ing, or with a participle and a small word behind it, and has no other verb. */
+function isParticiple(words: readonly Word[], from: number, to: number, within = /^$/): boolean {
+  let at = from;
+  if (words[at]?.kind === 'adverb') at++;
+  const first = words[at];
+  if (!first || to - at < 2 || hasFinite(words, at + 1, to)) return false;
+  if (
+    words
+      .slice(from, to)
+      .some(({ kind, lower, text }) => (kind === 'mark' && !within.test(text)) || lower === 'or')
+  )
+    return false;
+  if (NO_PARTICIPLE.test(first.lower)) return false;
+  if (first.kind === 'verb' && first.form === 'ing' && first.sure > 0.8) return true;
+  const next = words[at + 1];
+  return (
+    first.kind === 'verb' &&
+    first.sure > 0.8 &&
+    /^(?:participle|past)$/.test(first.form ?? '') &&
+    /(?:ed|en|wn|ung|t)$/.test(first.lower) &&
+    next !== undefined &&
+    /^(?:by|with|in|from|of|at)$/.test(next.lower)
+  );
+}
+
+/** Rowing, fishing and swimming: none of them is a side. */
+function isRowOfDoings(words: readonly Word[], start: number, end: number): boolean {
+  if (words[start - 1]?.form === 'ing') return true;
+  return words
+    .slice(start + 1, end)
+    .some(({ lower }, i, inner) => lower === 'and' && inner[i + 1]?.form === 'ing' && i < 3);
+}
+
+function hasFinite(words: readonly Word[], from: number, to: number): boolean {
+  for (let i = from; i < to; i++) {
+    const { kind, form, sure } = words[i]!;
+    if (kind === 'helper' || (kind === 'verb' && sure > 0.5 && (form === 'past' || form === 's')))
+      return true;
+  }
+  return false;
+}
