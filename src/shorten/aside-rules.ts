@@ -42,33 +42,29 @@ export const ASIDE_RULES: readonly Rule[] = [
     example: ['Bram, who was nine, ran to the quay.', 'Bram ran to the quay.'],
     counterExample: 'The boy who was nine ran to the quay.',
     isSafe: true,
+    // At the end of a sentence readers missed it: it is what the sentence is for.
     applies: (words) =>
-      cutAsides(words, (aside) => isBehindThing(words, aside) && isRelativeClause(words, aside)),
+      cutAsides(
+        words,
+        (aside) => !aside.isLast && isBehindThing(words, aside) && isRelativeClause(words, aside),
+      ),
   },
   {
     name: 'participle clause',
-    example: ['Bram ran home, wiping his hands on his coat.', 'Bram ran home.'],
-    counterExample: 'Bram liked rowing, fishing and swimming.',
+    example: ['Bram, wiping his hands on his coat, ran home.', 'Bram ran home.'],
+    counterExample: 'Bram ran home, wiping his hands on his coat.',
     isSafe: true,
-    applies: (words) => {
-      const found = cutAsides(
+    // At the end of a sentence it says what came of it.
+    applies: (words) =>
+      cutAsides(
         words,
-        ({ start, end }) =>
+        ({ start, end, isLast }) =>
+          !isLast &&
           // Before but, the contrary would be left without what it is of.
           words[end + 1]?.lower !== 'but' &&
           isParticiple(words, start + 1, end) &&
           !isRowOfDoings(words, start, end),
-      );
-      // With commas of its own: wiping his hands, his face and his hat.
-      const end = endOf(words);
-      const last = findMarks(words, /^,$/).filter(
-        (comma) =>
-          isWholeClause(words, comma) &&
-          !isRowOfDoings(words, comma, end) &&
-          isParticiple(words, comma + 1, end, /^,$/),
-      );
-      return [...found, ...last.map((comma) => cutOf(words, comma, end))];
-    },
+      ),
   },
 ];
 

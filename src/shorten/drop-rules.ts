@@ -57,7 +57,7 @@ export const DROP_RULES: readonly Rule[] = [
         const next = commas[i + 1];
         if (next === undefined || !isSentenceAdverb(words, comma + 1, next)) continue;
         const before = words.slice(0, comma);
-        // Bram, however, ran: both commas go; a boat, however, that leaked: only behind a subject.
+        // Bram, of course, ran: both commas go; a boat, of course, that leaked: only behind a subject.
         if (isFiniteVerb(words, next + 1) && findClause([...before, ...words.slice(next + 1)], 0))
           found.push(cutOf(words, comma, next + 1));
       }
