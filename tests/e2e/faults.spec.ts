@@ -179,7 +179,14 @@ test('two windows that change one group at once lose neither change', async () =
     });
   const tick = (panel: Page, pattern: number) =>
     panel.evaluate((n) => document.querySelectorAll<HTMLElement>('.gaps input')[n]!.click(), pattern);
+  const rows = async (panel: Page) => (await panel.locator('.gaps h3').allTextContents()).slice(0, 2).join();
+  let before = '';
   for (let round = 1; round <= 8; round++) {
+    // Both show what the last round left.
+    await expect
+      .poll(async () => [await rows(one), await rows(other)])
+      .toSatisfy(([mine, theirs]) => mine === theirs && mine !== before);
+    before = await rows(one);
     await Promise.all([tick(one, 0), tick(other, 1)]);
     await expect.poll(taught).toBe(2 * round);
   }
