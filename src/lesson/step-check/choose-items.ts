@@ -1,57 +1,80 @@
-import { fitWords, oneOfFamily } from '../fit-words.ts';
+import type { PatternId } from '../../analyze/types.ts';
 import type { LessonInput } from '../lesson-input.ts';
+import { rowOf } from '../new-pattern/choose-words.ts';
 import type { Picker } from '../picker.ts';
 import type { ListedWord } from '../word-lists/listed-words.ts';
+import { isMistakable } from '../word-lists/is-mistakable.ts';
 import { makeNonsense } from '../word-lists/make-nonsense.ts';
+import { stepsBefore, takeInTurn } from '../words-of-patterns.ts';
 
 /** Where the patterns of the step give too few words or made-up words, those of so many steps before help. */
 const STEPS_BACK = 8;
 const STEPS_BACK_MADE_UP = 30;
+/** So many made-up words are tried with an ending. */
+const BASES = 60;
+/** Endings that a made-up word takes without a doubt. */
+const ENDINGS = /^suffix-(?:s|es|ing|er|est|ed(?:-.*)?|ful|less|ness)$/;
 /** Read aloud, a th at the start may be of thin or of this, a wh before o of whole or of whale. */
 const TWO_WAYS = /^(?:th|who)/;
 
 /**
- * Real words that show whether the step was learnt: each with a pattern of the step, the patterns in turn so that none is missed, the
- * commoner words likelier; where there are too few, words of the latest steps.
+ * Real words that show whether the step was learnt: the patterns of the step in turn so that none is missed, the commoner words
+ * likelier; where there are too few, words of the latest steps.
  */
 export function chooseRealWords(input: LessonInput, count: number, picker: Picker): string[] {
-  const fit = fitWords(input);
   const taken: ListedWord[] = [];
-  const add = (patterns: readonly string[]): void => {
-    const lists = patterns.map((id) => {
-      const words = oneOfFamily(fit.filter((word) => word.requires.includes(id)));
-      return picker.pickEarly(words, count);
-    });
-    for (let at = 0; taken.length < count && lists.some((list) => list.length > at); at++) {
-      for (const list of picker.shuffle(lists)) {
-        const word = list[at];
-        if (!word || taken.length >= count || taken.some(({ family }) => family === word.family)) continue;
-        taken.push(word);
-      }
-    }
-  };
-  for (const patterns of [input.focus, ...stepsBefore(input)]) if (taken.length < count) add(patterns);
+  for (const patterns of [input.focus, ...stepsBefore(input, STEPS_BACK)]) {
+    const isFit = ({ family }: ListedWord): boolean => !taken.some((word) => word.family === family);
+    taken.push(...takeInTurn(input, patterns, count - taken.length, picker, { isFit }));
+    if (taken.length >= count) break;
+  }
   return picker
     .shuffle(taken)
     .sort((a, b) => a.syllables - b.syllables)
     .map(({ word }) => word);
 }
 
-/** Made-up words with a pattern of the step, or of the steps before where these give too few. */
-export function chooseMadeUp(input: LessonInput, count: number, picker: Picker): string[] {
-  const make = (patterns: readonly string[]): string[] =>
-    makeNonsense(input, new Set(patterns), 2 * count, picker).filter((word) => !TWO_WAYS.test(word));
-  const found = make(input.focus).slice(0, count);
-  if (found.length === count) return found;
-  const before = make(stepsBefore(input, STEPS_BACK_MADE_UP).flat()).filter((word) => !found.includes(word));
-  return [...found, ...before].slice(0, count);
+/** Made-up words, and whether they have patterns of the step. */
+export interface MadeUp {
+  readonly words: readonly string[];
+  /** So many of them, the first, need a pattern of the step. */
+  readonly ofStep: number;
 }
 
-/** What the steps before the focus taught, the latest first. */
-function stepsBefore({ sequence, group, focus, known }: LessonInput, most = STEPS_BACK): string[][] {
-  const before = sequence?.steps.slice(0, group.step).toReversed() ?? [];
-  return before
-    .map(({ teaches }) => teaches.filter((id) => known.knows(id) && !focus.includes(id)))
-    .filter((ids) => ids.length > 0)
-    .slice(0, most);
+/** Made-up words with each pattern of the step in turn, then of the steps before where these give too few. */
+export function chooseMadeUp(input: LessonInput, count: number, picker: Picker): MadeUp {
+  const make = (patterns: readonly PatternId[]): string[] =>
+    makeNonsense(input, new Set(patterns), 2 * count, picker).filter((word) => !TWO_WAYS.test(word));
+  const bases = input.focus.some((id) => rowOf(id)?.family === 'suffix')
+    ? makeNonsense(input, new Set(stepsBefore(input, STEPS_BACK_MADE_UP).flat()), BASES, picker)
+    : [];
+  const lists = input.focus.map((id) => [...withEnding(input, bases, id), ...make([id])]).filter((words) => words.length > 0);
+  const found: string[] = [];
+  for (let at = 0; at < count * 2 && found.length < count; at++) {
+    for (const words of picker.shuffle(lists)) {
+      const word = words[at];
+      if (word && found.length < count && !found.includes(word)) found.push(word);
+    }
+  }
+  if (found.length === count) return { words: found, ofStep: count };
+  const before = make(stepsBefore(input, STEPS_BACK_MADE_UP).flat()).filter((word) => !found.includes(word));
+  return { words: [...found, ...before].slice(0, count), ofStep: found.length };
+}
+
+/** Made-up words with an ending, the base unchanged: plamps, spinting, trenked. */
+function withEnding(input: LessonInput, bases: readonly string[], id: PatternId): string[] {
+  const ending = ENDINGS.test(id) ? rowOf(id)?.letters.split(' ')[0] : undefined;
+  if (!ending) return [];
+  return bases
+    .filter((base) => /[^aeiou]{2}$/.test(base) && (ending !== 's' || !/(?:[szx]|[cs]h)$/.test(base)))
+    .map((base) => base + ending)
+    .filter((word) => {
+      const { requires, pronunciation } = input.analyzer.analyze(word).readings[0]!;
+      return (
+        requires.includes(id) &&
+        input.known.reads(word) &&
+        !input.bank.find(word) &&
+        !isMistakable(word, pronunciation)
+      );
+    });
 }

@@ -1,4 +1,5 @@
 import type { Unit } from '../../analyze/types.ts';
+import { hasBroadA } from '../british.ts';
 import { fitWords, oneOfFamily } from '../fit-words.ts';
 import type { LessonInput } from '../lesson-input.ts';
 import type { Picker } from '../picker.ts';
@@ -59,6 +60,7 @@ function soundsOf(input: LessonInput): ReadonlyMap<string, Spellings> {
     if (units.some(({ pattern }) => pattern === 'irregular')) continue;
     for (const unit of units) {
       if (!isPlainly(unit, word)) continue;
+      if (unit.pattern === 'short-a' && hasBroadA(word.word, input)) continue;
       const sound = heardAs(unit.sound);
       const ofSound = words.get(sound) ?? new Map<string, ListedWord[]>();
       words.set(sound, ofSound);
@@ -87,7 +89,8 @@ function soundsOf(input: LessonInput): ReadonlyMap<string, Spellings> {
 function isPlainly(unit: Unit, { word, reading: { units } }: ListedWord): boolean {
   const { letters, sound, affix, pattern } = unit;
   const row = correspondenceOf(pattern);
-  if (!row || affix !== undefined || WEAK.test(sound) || NO_SPELLING.test(letters)) return false;
+  if (!row || row.family === 'schwa' || affix !== undefined || WEAK.test(sound) || NO_SPELLING.test(letters)) return false;
+  if (pattern.endsWith('-weak')) return false;
   const heard = heardAs(sound);
   const holds = (other: Unit): boolean =>
     other.sound === sound || other.sound.split('.').some((one) => heardAs(one) === heard);
