@@ -5,8 +5,8 @@ import { rowOf, wordsWith } from './new-pattern/choose-words.ts';
 import type { Picker } from './picker.ts';
 import { type ListedWord, listWords } from './word-lists/listed-words.ts';
 
-/** With fewer plain words (rain), others that need the pattern (daybreak) are taken too. */
-const FEWEST_PLAIN = 3;
+/** With fewer plain words (rain), others that need the pattern (daybreak) come after them. */
+const ENOUGH_PLAIN = 12;
 
 /** The words that show a pattern, plain ones where there are some; of contractions the short forms, which are no list words else. */
 export function wordsOfPattern(input: LessonInput, id: PatternId): ListedWord[] {
@@ -14,13 +14,14 @@ export function wordsOfPattern(input: LessonInput, id: PatternId): ListedWord[] 
     return listWords(input).filter(({ requires }) => requires.includes(id));
   const row = rowOf(id);
   const plain = row ? wordsWith(input, row) : [];
-  if (plain.length >= FEWEST_PLAIN) return plain;
+  if (plain.length >= ENOUGH_PLAIN) return plain;
   return oneOfFamily([...plain, ...fitWords(input).filter(({ requires }) => requires.includes(id))]);
 }
 
 /**
  * Words of some patterns in turn, so that each pattern that has words takes part and none has many more than another: of -ed
- * `jumped`, `sailed`, `landed`. `isFirst` words come before others of their pattern, and only `isFit` ones are taken.
+ * `jumped`, `sailed`, `landed`. `isFirst` words come before others of their pattern,
+ * and only `isFit` ones are taken.
  */
 export function takeInTurn(
   input: LessonInput,
@@ -30,11 +31,16 @@ export function takeInTurn(
   {
     isFirst = () => false,
     isFit = () => true,
-  }: { isFirst?: (word: ListedWord) => boolean; isFit?: (word: ListedWord) => boolean } = {},
+    wordsOf = (id) => wordsOfPattern(input, id),
+  }: {
+    isFirst?: (word: ListedWord) => boolean;
+    isFit?: (word: ListedWord) => boolean;
+    wordsOf?: (id: PatternId) => readonly ListedWord[];
+  } = {},
 ): ListedWord[] {
   const lists = patterns
     .map((id) => {
-      const words = wordsOfPattern(input, id).filter(isFit);
+      const words = wordsOf(id).filter(isFit);
       const first = words.filter(isFirst);
       const others = words.filter((word) => !first.includes(word));
       return [...first, ...picker.pickEarly(others, count)];

@@ -1,6 +1,5 @@
-import { fitWords } from '../fit-words.ts';
+import { fitWords, isEndTaught } from '../fit-words.ts';
 import type { LessonInput } from '../lesson-input.ts';
-import type { ListedWord } from '../word-lists/listed-words.ts';
 import type { Picker } from '../picker.ts';
 
 /** Words in a row, and how often the one to find is among them. */
@@ -24,7 +23,7 @@ export function findRow(
     ...new Set([
       ...fitWords(input)
         .slice(0, 1500)
-        .filter((each) => isWithinSteps(each, input))
+        .filter((each) => isEndTaught(each, input))
         .map((each) => each.word),
       ...others.map((each) => each.toLowerCase()),
     ]),
@@ -62,14 +61,4 @@ function likeness(one: string, other: string): number {
   const length = Math.abs(one.length - other.length);
   const score = shared + first + last - 1.5 * length;
   return shared >= 2 || (one.length <= 2 && shared >= 1) ? Math.max(0, score - 1) : 0;
-}
-
-/** Whether a word ends in several consonants only where the group has been taught such: not lens or length before bend and sink. */
-function isWithinSteps({ reading, requires }: ListedWord, { known }: LessonInput): boolean {
-  const own = reading.units.filter(({ affix }) => affix === undefined);
-  const end = own.slice(-2).map(({ sound }) => sound);
-  const isBlend = end.length === 2 && end.every((sound) => !/^[AEIOU]|^-$|\.[AEIOU]/.test(sound));
-  if (!isBlend) return true;
-  if (end[0] === 'NG' && end[1] !== 'K') return false;
-  return requires.some((id) => id.startsWith('end-') && known.knows(id)) || end.join(' ') === 'NG K';
 }

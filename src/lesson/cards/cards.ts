@@ -1,4 +1,5 @@
 import type { Unit } from '../../analyze/types.ts';
+import { fitWords, oneOfFamily } from '../fit-words.ts';
 import type { LessonInput } from '../lesson-input.ts';
 import type { LessonBlock, LessonPart, PartMaker } from '../lesson-part.ts';
 import { rowOf } from '../new-pattern/choose-words.ts';
@@ -18,6 +19,8 @@ const STEPS_BACK = 8;
 const OWN_IN_TWELVE = 7;
 /** Fewer words make no cards with syllables. */
 const FEWEST_DIVIDED = 2;
+/** With fewer base words, words with endings and words of two words are divided too. */
+const ENOUGH_BARE = 4;
 /** Rows whose letters are no card. */
 const NO_LETTERS = /^(?:syllable|spelling change|contraction|possessive|compound|root|rime)/;
 
@@ -134,15 +137,17 @@ function syllablesOf(
 ): string[] {
   const onSheet = new Set(wordsOnSheet(sheet));
   const isFirst = ({ word }: ListedWord): boolean => onSheet.has(word);
+  const fit = fitWords(input);
   const take = (mayBeBuilt: boolean): ListedWord[] =>
     takeInTurn(input, input.focus, count, picker, {
       isFirst,
       isFit: (word) => isDivisible(word) && (mayBeBuilt || !word.built),
+      wordsOf: (id) => oneOfFamily(fit.filter(({ requires }) => requires.includes(id))),
     });
   const bare = take(false);
   const texts: string[] = [];
   const parts = ({ reading }: ListedWord): string[] => reading.syllables.map(({ text }) => text);
-  for (const word of bare.length >= FEWEST_DIVIDED ? bare : take(true)) {
+  for (const word of bare.length >= ENOUGH_BARE ? bare : take(true)) {
     const own = parts(word);
     // A syllable of the lesson (tion) may be there several times, as its words need it.
     const isThere = own.some((part) => part.length < 3 && texts.includes(part));

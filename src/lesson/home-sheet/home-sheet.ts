@@ -11,7 +11,7 @@ const WORDS = 8;
 /** Where the step has too few words, those of so many steps before help. */
 const STEPS_BACK = 8;
 /** Rows whose letters are no spelling to name. */
-const NO_LETTERS = /^(?:syllable|spelling change|contraction|possessive|compound|root)/;
+const NO_LETTERS = /^(?:syllable|rime|spelling change|contraction|possessive|compound|root)/;
 const BY_SIGHT = 4;
 /** Fewer words are no practice. */
 const FEWEST = 3;
@@ -72,13 +72,17 @@ function sheet(
   words: readonly string[],
   bySight: readonly string[],
 ): LessonBlock[] {
-  const { title, about, aboutSeveral, aboutWords, spelling, and, read, bySight: glance, how, thanks } = homeTexts[language];
+  const { title, about, aboutSeveral, aboutWords, apostrophe, spelling, and, read, bySight: glance, how, thanks } = homeTexts[language];
   const found = subjects(input).map(({ letters, words }) =>
     spelling.replace('{letters}', letters).replace('{word}', list(words, and)),
   );
   const first = (found.length === 0 ? aboutWords : found.length === 1 ? about : aboutSeveral)
     .replace('{spellings}', list(found, `,${' '}${and}`).replace(' , ', ', '))
     .replace('{word}', words[0]!);
+  const withApostrophe = input.focus.some((id) => /^(?:contraction|possessive)/.test(id))
+    ? words.find((word) => word.includes("'"))
+    : undefined;
+  const more = withApostrophe === undefined ? '' : ` ${apostrophe.replace('{word}', withApostrophe)}`;
   const text = (id: string, heading: string, rows: readonly string[]): LessonBlock => ({
     id: `${language}-${id}`,
     title: heading,
@@ -92,7 +96,7 @@ function sheet(
     columns: [{ head: '', shows: 'both' }],
   });
   return [
-    text('about', title, [first]),
+    text('about', title, [first + more]),
     wordList('words', read, words),
     ...(bySight.length > 0 ? [wordList('by-sight', glance, bySight)] : []),
     text('how', '', [...how, thanks]),
@@ -108,7 +112,8 @@ function subjects(input: LessonInput): { letters: string; words: string[] }[] {
     if (!row || first === '' || NO_LETTERS.test(row.family)) continue;
     const taken = [...found.values()].flat();
     const examples = wordsOfPattern(input, id).filter(({ word }) => !taken.includes(word));
-    const word = examples.find((each) => each.word === row.keyWord)?.word ?? examples[0]?.word;
+    const key = row.keyWord !== '' && input.known.reads(row.keyWord) ? row.keyWord : undefined;
+    const word = key ?? examples[0]?.word;
     if (word === undefined) continue;
     const spelt = row.family === 'suffix' ? `-${first}` : row.family === 'prefix' ? `${first}-` : first;
     const letters = spelt.replace('_', '–');

@@ -4,6 +4,7 @@ export interface HomeTexts {
   readonly about: string;
   readonly aboutSeveral: string;
   readonly aboutWords: string;
+  readonly apostrophe: string;
   readonly spelling: string;
   readonly and: string;
   readonly read: string;
@@ -18,6 +19,7 @@ export const homeTexts: Readonly<Record<'en' | 'es', HomeTexts>> = {
     title: 'For whoever reads with the child',
     about: 'In class we are learning the spelling {spellings}.',
     aboutSeveral: 'In class we are learning the spellings {spellings}.',
+    apostrophe: 'We also read words with an apostrophe, such as {word}.',
     spelling: '“{letters}”, as in {word}',
     and: 'and',
     aboutWords: 'In class we are learning to read words like {word}.',
@@ -35,6 +37,7 @@ export const homeTexts: Readonly<Record<'en' | 'es', HomeTexts>> = {
     title: 'Para quien lee con el niño o la niña',
     about: 'En clase aprendemos la grafía inglesa {spellings}.',
     aboutSeveral: 'En clase aprendemos las grafías inglesas {spellings}.',
+    apostrophe: 'También leemos palabras con apóstrofo, como {word}.',
     spelling: '«{letters}», como en {word}',
     and: 'y',
     aboutWords: 'En clase aprendemos a leer palabras inglesas como {word}.',

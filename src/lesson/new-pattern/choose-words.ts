@@ -176,7 +176,7 @@ function wordsWithout(
   const isEnding = family === 'suffix' || family === 'prefix';
   const built = isEnding
     ? picker.pickEarly(
-        plain.filter((word) => word.built),
+        plain.filter(({ reading }) => reading.affixes.some(({ kind }) => kind === family)),
         Math.floor((count - chosen.length) / 2),
       )
     : [];

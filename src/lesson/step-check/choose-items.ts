@@ -1,19 +1,16 @@
 import type { PatternId } from '../../analyze/types.ts';
 import type { LessonInput } from '../lesson-input.ts';
-import { rowOf } from '../new-pattern/choose-words.ts';
 import type { Picker } from '../picker.ts';
 import type { ListedWord } from '../word-lists/listed-words.ts';
-import { isMistakable } from '../word-lists/is-mistakable.ts';
 import { makeNonsense } from '../word-lists/make-nonsense.ts';
 import { stepsBefore, takeInTurn } from '../words-of-patterns.ts';
 
 /** Where the patterns of the step give too few words or made-up words, those of so many steps before help. */
 const STEPS_BACK = 8;
 const STEPS_BACK_MADE_UP = 30;
-/** So many made-up words are tried with an ending. */
-const BASES = 60;
-/** Endings that a made-up word takes without a doubt. */
-const ENDINGS = /^suffix-(?:s|es|ing|er|est|ed(?:-.*)?|ful|less|ness)$/;
+/** At most so many made-up words have so many last letters alike: rense, brense. */
+const MOST_ALIKE = 2;
+const ALIKE_END = 4;
 /** Read aloud, a th at the start may be of thin or of this, a wh before o of whole or of whale. */
 const TWO_WAYS = /^(?:th|who)/;
 
@@ -45,36 +42,16 @@ export interface MadeUp {
 export function chooseMadeUp(input: LessonInput, count: number, picker: Picker): MadeUp {
   const make = (patterns: readonly PatternId[]): string[] =>
     makeNonsense(input, new Set(patterns), 2 * count, picker).filter((word) => !TWO_WAYS.test(word));
-  const bases = input.focus.some((id) => rowOf(id)?.family === 'suffix')
-    ? makeNonsense(input, new Set(stepsBefore(input, STEPS_BACK_MADE_UP).flat()), BASES, picker)
-    : [];
-  const lists = input.focus.map((id) => [...withEnding(input, bases, id), ...make([id])]).filter((words) => words.length > 0);
+  const lists = input.focus.map((id) => make([id])).filter((words) => words.length > 0);
   const found: string[] = [];
   for (let at = 0; at < count * 2 && found.length < count; at++) {
     for (const words of picker.shuffle(lists)) {
       const word = words[at];
-      if (word && found.length < count && !found.includes(word)) found.push(word);
+      const alike = found.filter((one) => one.length > ALIKE_END && word?.endsWith(one.slice(-ALIKE_END)));
+      if (word && found.length < count && !found.includes(word) && alike.length < MOST_ALIKE) found.push(word);
     }
   }
   if (found.length === count) return { words: found, ofStep: count };
   const before = make(stepsBefore(input, STEPS_BACK_MADE_UP).flat()).filter((word) => !found.includes(word));
   return { words: [...found, ...before].slice(0, count), ofStep: found.length };
-}
-
-/** Made-up words with an ending, the base unchanged: plamps, spinting, trenked. */
-function withEnding(input: LessonInput, bases: readonly string[], id: PatternId): string[] {
-  const ending = ENDINGS.test(id) ? rowOf(id)?.letters.split(' ')[0] : undefined;
-  if (!ending) return [];
-  return bases
-    .filter((base) => /[^aeiou]{2}$/.test(base) && (ending !== 's' || !/(?:[szx]|[cs]h)$/.test(base)))
-    .map((base) => base + ending)
-    .filter((word) => {
-      const { requires, pronunciation } = input.analyzer.analyze(word).readings[0]!;
-      return (
-        requires.includes(id) &&
-        input.known.reads(word) &&
-        !input.bank.find(word) &&
-        !isMistakable(word, pronunciation)
-      );
-    });
 }

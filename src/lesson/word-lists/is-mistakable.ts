@@ -33,8 +33,8 @@ export function isMistakable(word: string, pronunciation: string): boolean {
   );
 }
 
-/** Words of speech that no list has, or that only differ from one in an h. */
-const NEARLY: ReadonlySet<string> = new Set('haint hain gonna wanna heg hend hoat hask hant'.split(' '));
+/** Words of speech that no list has, such as differ from a word in an h only, and such as look odd; read off the lists by hand. */
+const NEARLY: ReadonlySet<string> = new Set('gonna hain haint hant hask heg hend hoat knump swy twy wanna yoan'.split(' '));
 
 /**
  * As it is said, and as others say it: without the r behind a vowel harf is half, with f for th fank is thank, and with the yoo of
