@@ -48,7 +48,11 @@ export function takeInTurn(
     .filter((words) => words.length > 0);
   const order = lists.length > count ? picker.shuffle(lists) : lists;
   const taken: ListedWord[] = [];
-  for (let left = order; taken.length < count && left.length > 0; left = left.filter(({ length }) => length > 0)) {
+  for (
+    let left = order;
+    taken.length < count && left.length > 0;
+    left = left.filter(({ length }) => length > 0)
+  ) {
     for (const words of left) {
       if (taken.length >= count) break;
       let word = words.shift();

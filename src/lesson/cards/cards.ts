@@ -104,14 +104,22 @@ function lettersOf(input: LessonInput, count: number, picker: Picker): string[] 
     correspondenceOf(pattern) !== undefined &&
     known.knows(pattern) &&
     rowOf(pattern)!.letters.split(' ').includes(letters);
-  for (const { reading } of takeInTurn(input, focus, count, picker, { isFit: ({ syllables }) => syllables < 3 })) {
-    const letters = reading.units.filter((unit) => isCard(unit)).map((unit) => unit.letters);
+  for (const { reading } of takeInTurn(input, focus, count, picker, {
+    isFit: ({ syllables }) => syllables < 3,
+  })) {
+    const letters = [
+      ...reading.units.filter((unit) => isCard(unit)).map((unit) => unit.letters),
+      // Of hoping h, o_e, p and -ing.
+      ...reading.affixes.filter(({ kind }) => kind === 'suffix').map(({ text }) => `-${text}`),
+    ];
     // A word whose letters do not all find room makes none.
     if (new Set([...texts, ...letters]).size <= count) for (const one of letters) texts.add(one);
   }
   const taught = daysSinceTaught(input.group, input.sequence, input.day);
   const more = chooseReview(input, taught, count * 2, picker).map(({ letters }) => letters.split(' ')[0]!);
-  const usual = picker.shuffle([...'aeioumstnprld'].filter((one) => known.knows(/[aeiou]/.test(one) ? `short-${one}` : one)));
+  const usual = picker.shuffle(
+    [...'aeioumstnprld'].filter((one) => known.knows(/[aeiou]/.test(one) ? `short-${one}` : one)),
+  );
   return [...new Set([...texts, ...usual, ...more])].slice(0, count);
 }
 
@@ -137,12 +145,12 @@ function syllablesOf(
 ): string[] {
   const onSheet = new Set(wordsOnSheet(sheet));
   const isFirst = ({ word }: ListedWord): boolean => onSheet.has(word);
-  const fit = fitWords(input);
+  const divisible = fitWords(input).filter(isDivisible);
   const take = (mayBeBuilt: boolean): ListedWord[] =>
     takeInTurn(input, input.focus, count, picker, {
       isFirst,
-      isFit: (word) => isDivisible(word) && (mayBeBuilt || !word.built),
-      wordsOf: (id) => oneOfFamily(fit.filter(({ requires }) => requires.includes(id))),
+      wordsOf: (id) =>
+        oneOfFamily(divisible.filter((word) => word.requires.includes(id) && (mayBeBuilt || !word.built))),
     });
   const bare = take(false);
   const texts: string[] = [];

@@ -72,7 +72,19 @@ function sheet(
   words: readonly string[],
   bySight: readonly string[],
 ): LessonBlock[] {
-  const { title, about, aboutSeveral, aboutWords, apostrophe, spelling, and, read, bySight: glance, how, thanks } = homeTexts[language];
+  const {
+    title,
+    about,
+    aboutSeveral,
+    aboutWords,
+    apostrophe,
+    spelling,
+    and,
+    read,
+    bySight: glance,
+    how,
+    thanks,
+  } = homeTexts[language];
   const found = subjects(input).map(({ letters, words }) =>
     spelling.replace('{letters}', letters).replace('{word}', list(words, and)),
   );

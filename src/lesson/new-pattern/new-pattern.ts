@@ -52,7 +52,10 @@ export const newPattern: PartMaker = {
     }
     const sort = sortBlocks(input, row, Number(chosen('count')) || 10, picker);
     const shown = new Set(
-      sort.at(-1)!.rows.map(([has = '']) => has).filter((word) => word !== ''),
+      sort
+        .at(-1)!
+        .rows.map(([has = '']) => has)
+        .filter((word) => word !== ''),
     );
     const words = wordsWith(input, row).filter(({ word }) => shown.has(word));
     const blocks = [patternBlock(input, row, words, picker), ...sort];

@@ -29,7 +29,8 @@ export function placesOf(
   const total = counts.reduce((sum, count) => sum + count, 0);
   const names = ['at the start', 'in the middle', 'at the end'].filter(
     (_, i) =>
-      counts[i]! / total >= SELDOM || shown.some(({ units }) => units.some((unit, at) => unit.pattern === id && placeAt(at, units) === i)),
+      counts[i]! / total >= SELDOM ||
+      shown.some(({ units }) => units.some((unit, at) => unit.pattern === id && placeAt(at, units) === i)),
   );
   return names.length === 3
     ? 'at the start, in the middle or at the end of a word'

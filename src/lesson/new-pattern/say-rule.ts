@@ -28,7 +28,8 @@ export function isRuleTrueOf({ id, letters }: Pattern, { reading, syllables }: L
   const rule = Object.hasOwn(byId, id) ? byId[id]! : '';
   const own = reading.units.filter(({ pattern }) => pattern === id);
   if (/\bshort word\b/.test(rule) && syllables > 1) return false;
-  if (/^At the end of (?:a|some)\b.*\bwords?\b/.test(rule) && reading.units.at(-1)?.pattern !== id) return false;
+  if (/^At the end of (?:a|some)\b.*\bwords?\b/.test(rule) && reading.units.at(-1)?.pattern !== id)
+    return false;
   if (/^At the end of a longer word\b/.test(rule) && syllables < 2) return false;
   if (/^At the start of a word,/.test(rule) && reading.units[0]?.pattern !== id) return false;
   if (!/\bclosed syllable\b|\bconsonant closes the syllable\b/.test(rule)) return true;

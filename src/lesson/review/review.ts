@@ -3,7 +3,7 @@ import type { Pattern } from '../../analyze/types.ts';
 import { soundName } from '../../marks/sound-names.ts';
 import { hasBroadA, isForeign } from '../british.ts';
 import { findExamples, plainExamples } from '../find-examples.ts';
-import type { KnownWord, KnownWords } from '../known-words.ts';
+import type { KnownWord } from '../known-words.ts';
 import type { LessonInput } from '../lesson-input.ts';
 import type { LessonBlock, PartMaker } from '../lesson-part.ts';
 import { numberChoice } from '../number-choice.ts';
@@ -91,7 +91,9 @@ function showRow(
   const unitIn = ({ reading }: KnownWord) =>
     reading.units.find((unit) => unit.pattern === id && unit.letters === first);
   const all = findExamples(input.known, id).filter(unitIn);
-  const plain = all.filter(({ word }) => !isForeign(word, input) && !(id === 'short-a' && hasBroadA(word, input)));
+  const plain = all.filter(
+    ({ word }) => !isForeign(word, input) && !(id === 'short-a' && hasBroadA(word, input)),
+  );
   const examples = plain.length > 0 ? plain : all;
   const own = examples.filter((each) => unitIn(each)!.sound === sounds[0]);
   const isKey = ({ word, reading }: KnownWord): boolean => word === keyWord && reading.base === null;

@@ -10,7 +10,7 @@ const STEPS_BACK = 8;
 const STEPS_BACK_MADE_UP = 30;
 /** At most so many made-up words have so many last letters alike: rense, brense. */
 const MOST_ALIKE = 2;
-const ALIKE_END = 4;
+const ALIKE_END = 3;
 /** Read aloud, a th at the start may be of thin or of this, a wh before o of whole or of whale. */
 const TWO_WAYS = /^(?:th|who)/;
 
@@ -47,11 +47,18 @@ export function chooseMadeUp(input: LessonInput, count: number, picker: Picker):
   for (let at = 0; at < count * 2 && found.length < count; at++) {
     for (const words of picker.shuffle(lists)) {
       const word = words[at];
-      const alike = found.filter((one) => one.length > ALIKE_END && word?.endsWith(one.slice(-ALIKE_END)));
-      if (word && found.length < count && !found.includes(word) && alike.length < MOST_ALIKE) found.push(word);
+      if (word && found.length < count && isApart(word, found)) found.push(word);
     }
   }
   if (found.length === count) return { words: found, ofStep: count };
-  const before = make(stepsBefore(input, STEPS_BACK_MADE_UP).flat()).filter((word) => !found.includes(word));
+  const before: string[] = [];
+  for (const word of make(stepsBefore(input, STEPS_BACK_MADE_UP).flat()))
+    if (isApart(word, [...found, ...before])) before.push(word);
   return { words: [...found, ...before].slice(0, count), ofStep: found.length };
+}
+
+/** Whether a made-up word neither begins as another does (plor, plore) nor ends as several do (rense, brense). */
+function isApart(word: string, found: readonly string[]): boolean {
+  const alike = found.filter((one) => one.length > ALIKE_END && word.endsWith(one.slice(-ALIKE_END)));
+  return alike.length < MOST_ALIKE && !found.some((one) => one.slice(0, 3) === word.slice(0, 3));
 }

@@ -57,7 +57,9 @@ export const stepCheck: PartMaker = {
             ? ` Fewer than usual, because the group can read too few yet: ${few.map(({ title }) => title.toLowerCase()).join(', ')}.`
             : ''
         }${
-          ofStep < madeUp.length ? ' Some made-up words are of earlier steps, because this one makes too few.' : ''
+          ofStep < madeUp.length
+            ? ' Some made-up words are of earlier steps, because this one makes too few.'
+            : ''
         }`,
       },
       ...items.map(

@@ -34,7 +34,11 @@ export function isMistakable(word: string, pronunciation: string): boolean {
 }
 
 /** Words of speech that no list has, such as differ from a word in an h only, and such as look odd; read off the lists by hand. */
-const NEARLY: ReadonlySet<string> = new Set('gonna hain haint hant hask heg hend hoat knump swy twy wanna yoan'.split(' '));
+const NEARLY: ReadonlySet<string> = new Set(
+  'chorch curch firt gonna hain haint hant hask heg hend hoat jurch knump phobe plout proo queet redge shrea sploo stame swy twy wanna woan wrept yoan'.split(
+    ' ',
+  ),
+);
 
 /**
  * As it is said, and as others say it: without the r behind a vowel harf is half, with f for th fank is thank, and with the yoo of

@@ -90,8 +90,11 @@ function soundsOf(input: LessonInput): ReadonlyMap<string, Spellings> {
 function isPlainly(unit: Unit, { word, reading: { units } }: ListedWord): boolean {
   const { letters, sound, affix, pattern } = unit;
   const row = correspondenceOf(pattern);
-  if (!row || row.family === 'schwa' || affix !== undefined || WEAK.test(sound) || NO_SPELLING.test(letters)) return false;
+  if (!row || row.family === 'schwa' || affix !== undefined || WEAK.test(sound) || NO_SPELLING.test(letters))
+    return false;
   if (pattern.endsWith('-weak')) return false;
+  // The e of ve and se is silent at the end: solve, not evening.
+  if (/^[csvz]e$/.test(letters) && units.at(-1) !== unit) return false;
   const heard = heardAs(sound);
   const holds = (other: Unit): boolean =>
     other.sound === sound || other.sound.split('.').some((one) => heardAs(one) === heard);
@@ -128,12 +131,13 @@ export function chooseSort(
   const each = Math.max(FEWEST_WORDS, Math.round(count / chosen.length));
   return chosen.map(([letters, all]) => {
     // The se of case is no se where that is a column, and no word of many syllables is sorted where there are others.
-    const others = chosen.map(([other]) => other).filter((other) => other !== letters && other.includes(letters));
+    const others = chosen
+      .map(([other]) => other)
+      .filter((other) => other !== letters && other.includes(letters));
     const clear = all.filter(({ word }) => !others.some((other) => word.includes(other)));
     const fit = clear.length >= FEWEST_WORDS ? clear : all;
     const [short, middling] = [1, 2].map((most) => fit.filter(({ syllables }) => syllables <= most));
-    const words =
-      short!.length >= each + SPARE ? short! : middling!.length >= FEWEST_WORDS ? middling! : fit;
+    const words = short!.length >= each + SPARE ? short! : middling!.length >= FEWEST_WORDS ? middling! : fit;
     return { letters, words: picker.shuffle(picker.pickEarly(words, each)).map(({ word }) => word) };
   });
 }
