@@ -94,7 +94,10 @@ function sheet(
   const withApostrophe = input.focus.some((id) => /^(?:contraction|possessive)/.test(id))
     ? words.find((word) => word.includes("'"))
     : undefined;
-  const more = withApostrophe === undefined ? '' : ` ${apostrophe.replace('{word}', withApostrophe)}`;
+  const more =
+    withApostrophe === undefined || found.length === 0
+      ? ''
+      : ` ${apostrophe.replace('{word}', withApostrophe)}`;
   const text = (id: string, heading: string, rows: readonly string[]): LessonBlock => ({
     id: `${language}-${id}`,
     title: heading,
