@@ -58,8 +58,7 @@ export const homeSheet: PartMaker = {
 function chooseWords(input: LessonInput, picker: Picker): string[] {
   const taken: ListedWord[] = [];
   for (const patterns of [input.focus, ...stepsBefore(input, STEPS_BACK)]) {
-    const isFit = ({ family, word }: ListedWord): boolean =>
-      !taken.some((one) => one.family === family) && !word.includes("'s");
+    const isFit = ({ family }: ListedWord): boolean => !taken.some((one) => one.family === family);
     taken.push(...takeInTurn(input, patterns, WORDS - taken.length, picker, { isFit }));
     if (taken.length >= WORDS) break;
   }
@@ -86,10 +85,10 @@ function sheet(
     thanks,
   } = homeTexts[language];
   const found = subjects(input).map(({ letters, words }) =>
-    spelling.replace('{letters}', letters).replace('{word}', list(words, and)),
+    spelling.replace('{letters}', letters).replace('{word}', list(words, ` ${and} `)),
   );
   const first = (found.length === 0 ? aboutWords : found.length === 1 ? about : aboutSeveral)
-    .replace('{spellings}', list(found, `,${' '}${and}`).replace(' , ', ', '))
+    .replace('{spellings}', list(found, `, ${and} `))
     .replace('{word}', words[0]!);
   const withApostrophe = input.focus.some((id) => /^(?:contraction|possessive)/.test(id))
     ? words.find((word) => word.includes("'"))
@@ -137,7 +136,7 @@ function subjects(input: LessonInput): { letters: string; words: string[] }[] {
   return [...found].map(([letters, words]) => ({ letters, words }));
 }
 
-/** `a, b and c`. */
+/** `a, b and c`, with ` and ` or `, and ` before the last. */
 function list(items: readonly string[], and: string): string {
-  return items.length < 2 ? (items[0] ?? '') : `${items.slice(0, -1).join(', ')} ${and} ${items.at(-1)}`;
+  return items.length < 2 ? (items[0] ?? '') : `${items.slice(0, -1).join(', ')}${and}${items.at(-1)}`;
 }
