@@ -1,3 +1,4 @@
+import { isForeign } from './british.ts';
 import lateWords from './late-words.json' with { type: 'json' };
 import type { LessonInput } from './lesson-input.ts';
 import { type ListedWord, listWords } from './word-lists/listed-words.ts';
@@ -22,6 +23,7 @@ export function fitWords(input: LessonInput): readonly ListedWord[] {
         plain &&
         !late.has(word) &&
         !late.has(family) &&
+        !isForeign(word, input) &&
         word.length >= SHORTEST &&
         /^[a-z]+$/.test(word) &&
         (reading.source === 'dictionary' || reading.source === 'derived'),
@@ -35,4 +37,14 @@ export function fitWords(input: LessonInput): readonly ListedWord[] {
 export function oneOfFamily(words: readonly ListedWord[]): ListedWord[] {
   const families = new Set<string>();
   return words.filter(({ family }) => !families.has(family) && families.add(family));
+}
+
+/** Whether a word ends in several consonants only where the group has been taught such: not lens or length before bend and sink. */
+export function isEndTaught({ reading, requires }: ListedWord, { known }: LessonInput): boolean {
+  const own = reading.units.filter(({ affix }) => affix === undefined);
+  const end = own.slice(-2).map(({ sound }) => sound);
+  const isBlend = end.length === 2 && end.every((sound) => !/^[AEIOU]|^-$|\.[AEIOU]/.test(sound));
+  if (!isBlend) return true;
+  if (end[0] === 'NG' && end[1] !== 'K') return false;
+  return requires.some((id) => id.startsWith('end-') && known.knows(id)) || end.join(' ') === 'NG K';
 }

@@ -3,6 +3,7 @@ import { catalogue } from '../../src/analyze/index.ts';
 import { bySight } from '../../src/lesson/by-sight/by-sight.ts';
 import { mapLetters } from '../../src/lesson/by-sight/map-letters.ts';
 import { cards } from '../../src/lesson/cards/cards.ts';
+import { fitWords } from '../../src/lesson/fit-words.ts';
 import { homeSheet } from '../../src/lesson/home-sheet/home-sheet.ts';
 import { createPicker, type LessonInput, type PartMaker } from '../../src/lesson/index.ts';
 import { newPattern } from '../../src/lesson/new-pattern/new-pattern.ts';
@@ -12,7 +13,9 @@ import { heardAs } from '../../src/lesson/review/correspondences.ts';
 import { spacedReview } from '../../src/lesson/spaced-review/spaced-review.ts';
 import { stepCheck } from '../../src/lesson/step-check/step-check.ts';
 import { syllableDivision } from '../../src/lesson/syllable-division/syllable-division.ts';
+import { isMistakable } from '../../src/lesson/word-lists/is-mistakable.ts';
 import { wordSort } from '../../src/lesson/word-sort/word-sort.ts';
+import { wordsOfPattern } from '../../src/lesson/words-of-patterns.ts';
 import { soundName } from '../../src/marks/sound-names.ts';
 import { checkOddInputs, makeOf, quickInput, steps, storm } from './check-sheet.ts';
 import { lessonInput } from './load-lesson.ts';
@@ -56,6 +59,16 @@ describe('new pattern', () => {
         at,
       ).toEqual([]);
       expect(hasNot.filter(requires), at).toEqual([]);
+      const pattern = blockOf(part, 'pattern')!;
+      expect(
+        pattern.rows[0]!.filter((cell) => cell === ''),
+        at,
+      ).toEqual([]);
+      if (pattern.note!.includes('short word'))
+        expect(
+          has.filter((word) => input.known.find(word)!.reading.syllables.length > 1),
+          at,
+        ).toEqual([]);
     });
     expect(looked).toBeGreaterThan(100);
   });
@@ -208,6 +221,77 @@ describe('cards', () => {
     expect(blocks[0]!.rows.slice(0, 2)).toEqual([['teeth'], ['beach']]);
   });
 });
+
+test('the letters not by heart: a weak vowel is always by heart', () => {
+  const { analyzer, known } = lessonInput('england-2013', 46);
+  for (const [word, letters] of [
+    ['about', '[a] b ou t'],
+    ['sugar', '[s] u g [ar]'],
+  ] as const)
+    expect(mapLetters(word, analyzer.analyze(word).readings[0]!, known)?.letters).toBe(letters);
+});
+
+test(
+  'every pattern of the step takes part in the words of a check, of cards and of a home sheet',
+  ALL,
+  () => {
+    for (const [maker, block, room] of [
+      [stepCheck, 'real', 10],
+      [cards, 'cards', 12],
+      [homeSheet, 'en-words', 8],
+    ] as const) {
+      let looked = 0;
+      atEveryStep(maker, (part, input, at) => {
+        if (part.says !== null || input.focus.length === 0) return;
+        const needs = column(part, block).map((word) => {
+          const reading = input.known.find(word)?.reading ?? input.analyzer.analyze(word).readings[0]!;
+          return new Set(reading.requires);
+        });
+        const all = input.focus.filter((id) => wordsOfPattern(input, id).length > 0);
+        // A rime (-ank) is shown by words of its letters, and there may be more patterns than room.
+        const shown = all.filter((id) => !id.startsWith('rime-') && wordsOfPattern(input, id).length > 2);
+        if (all.length > room) return;
+        looked++;
+        expect(
+          shown.filter((id) => !needs.some((requires) => requires.has(id))),
+          at,
+        ).toEqual([]);
+      });
+      expect(looked).toBeGreaterThan(80);
+    }
+  },
+);
+
+test('no cut parts a soft c or g from the letter that softens it', ALL, () => {
+  atEveryStep(syllableDivision, (part, _input, at) => {
+    for (const [, marked = ''] of blockOf(part, 'divide')?.rows ?? [])
+      expect(marked.normalize('NFD').replace(/[\u0300-\u036f]/g, ''), at).not.toMatch(/[cg]·[eiy]/);
+  });
+});
+
+test('a group in England meets no American spelling, and another no British one', ALL, () => {
+  for (const { id, step } of steps) {
+    const words = fitWords(quickInput(id, step)).map(({ word }) => word);
+    const isEngland = id === 'england-2013';
+    expect(
+      words.filter((word) =>
+        (isEngland ? /^(?:gray|color|harbor|favorite)$/ : /^(?:grey|colour|harbour|practise)$/).test(word),
+      ),
+      `${id} ${step}`,
+    ).toEqual([]);
+  }
+});
+
+test.each([
+  ['vew', 'V UW'],
+  ['scue', 'S K UW'],
+  ['fank', 'F AE NG K'],
+  ['dird', 'D ER D'],
+  ['firt', 'F ER T'],
+  ['haint', 'HH EY N T'],
+])('%s is too near a word to be a made-up one', (word, sound) =>
+  expect(isMistakable(word, sound)).toBe(true),
+);
 
 test('a home sheet is in the language asked for, with the same words', () => {
   const input = lessonInput('steady-steps', 29);

@@ -1,4 +1,4 @@
-import { fitWords } from '../fit-words.ts';
+import { fitWords, isEndTaught } from '../fit-words.ts';
 import type { LessonInput } from '../lesson-input.ts';
 import type { Picker } from '../picker.ts';
 
@@ -23,6 +23,7 @@ export function findRow(
     ...new Set([
       ...fitWords(input)
         .slice(0, 1500)
+        .filter((each) => isEndTaught(each, input))
         .map((each) => each.word),
       ...others.map((each) => each.toLowerCase()),
     ]),

@@ -2,6 +2,9 @@ import type { Reading } from '../../analyze/types.ts';
 import { soundName } from '../../marks/sound-names.ts';
 import type { KnownWords } from '../known-words.ts';
 
+/** Said weakly, so that its letters do not tell its sound: the a of about, the ar of sugar. */
+const UNSURE = /^irregular$|^schwa-|^weak-|-weak$/;
+
 /** A by-sight word with its sounds under its letters. */
 export interface MappedWord {
   /** Letters of each sound with a gap between, those to learn by heart in brackets: `s [ai] d`. */
@@ -26,7 +29,8 @@ export function mapLetters(word: string, { units }: Reading, known: KnownWords):
     return null;
   const shown = split(small, units);
   if (!shown) return null;
-  const isKnown = (i: number): boolean => units[i]!.pattern !== 'irregular' && known.knows(units[i]!.pattern);
+  const isKnown = (i: number): boolean =>
+    !UNSURE.test(units[i]!.pattern) && !units[i]!.sound.startsWith('AX') && known.knows(units[i]!.pattern);
   return {
     letters: shown.map(({ letters, at }) => (isKnown(at) ? letters : `[${letters}]`)).join(' '),
     sounds: units.map(({ sound }) => (sound === '-' ? '–' : soundName(sound))).join(' · '),

@@ -1,13 +1,28 @@
+import type { Unit } from '../../analyze/types.ts';
 import { fitWords, oneOfFamily } from '../fit-words.ts';
 import type { LessonInput } from '../lesson-input.ts';
 import type { LessonBlock, LessonPart, PartMaker } from '../lesson-part.ts';
+import { rowOf } from '../new-pattern/choose-words.ts';
 import type { Picker } from '../picker.ts';
 import { chooseReview } from '../review/choose-review.ts';
+import { correspondenceOf } from '../review/correspondences.ts';
 import { daysSinceTaught } from '../review/days-since-taught.ts';
 import { wordsOnSheet } from '../spaced-review/words-on-sheet.ts';
 import { isDivisible } from '../syllable-division/choose-words.ts';
+import type { ListedWord } from '../word-lists/listed-words.ts';
+import { stepsBefore, takeInTurn } from '../words-of-patterns.ts';
 
 const SIZES = ['6', '12'] as const;
+/** Where the lesson has too few words, those of so many steps before help. */
+const STEPS_BACK = 8;
+/** Of twelve cards with letters at most so many have the new ones; the others make words with them. */
+const OWN_IN_TWELVE = 7;
+/** Fewer words make no cards with syllables. */
+const FEWEST_DIVIDED = 2;
+/** With fewer base words, words with endings and words of two words are divided too. */
+const ENOUGH_BARE = 4;
+/** Rows whose letters are no card. */
+const NO_LETTERS = /^(?:syllable|spelling change|contraction|possessive|compound|root|rime)/;
 
 /** Cards to cut out with letters, words or syllables of the lesson: six or twelve fill a page. */
 export const cards: PartMaker = {
@@ -55,7 +70,7 @@ export const cards: PartMaker = {
         blocks: [],
         says:
           of === 'syllables'
-            ? 'The group can read too few words of two syllables yet. Choose letters or words for the cards.'
+            ? 'Too few words of two syllables have the patterns of this step. Choose letters or words for the cards.'
             : 'There is nothing for cards yet. Choose the group’s step on the Groups page.',
       };
     }
@@ -74,60 +89,77 @@ function cardsBlock(texts: readonly string[], size: 6 | 12, of: string): LessonB
   };
 }
 
+/** Letters of the lesson and those that make words with them: of ai and ay also r, n, p, l. */
 function lettersOf(input: LessonInput, count: number, picker: Picker): string[] {
+  const { focus, known } = input;
+  const rows = picker.shuffle(focus.flatMap((id) => rowOf(id) ?? []));
+  const own = rows.flatMap(({ family, letters }) => {
+    const first = letters.split(' ')[0] ?? '';
+    if (first === '' || NO_LETTERS.test(family)) return [];
+    return [family === 'suffix' ? `-${first}` : family === 'prefix' ? `${first}-` : first];
+  });
+  const texts = new Set(own.slice(0, Math.ceil((count * OWN_IN_TWELVE) / 12)));
+  const isCard = ({ pattern, letters, affix }: Unit): boolean =>
+    affix === undefined &&
+    correspondenceOf(pattern) !== undefined &&
+    known.knows(pattern) &&
+    rowOf(pattern)!.letters.split(' ').includes(letters);
+  for (const { reading } of takeInTurn(input, focus, count, picker, {
+    isFit: ({ syllables }) => syllables < 3,
+  })) {
+    const letters = [
+      ...reading.units.filter((unit) => isCard(unit)).map((unit) => unit.letters),
+      // Of hoping h, o_e, p and -ing.
+      ...reading.affixes.filter(({ kind }) => kind === 'suffix').map(({ text }) => `-${text}`),
+    ];
+    // A word whose letters do not all find room makes none.
+    if (new Set([...texts, ...letters]).size <= count) for (const one of letters) texts.add(one);
+  }
   const taught = daysSinceTaught(input.group, input.sequence, input.day);
-  const rows = chooseReview(input, taught, count * 2, picker);
-  return [...new Set(rows.map(({ letters }) => letters.split(' ')[0]!))].slice(0, count);
-}
-
-/** Words on the sheet that pupils read, those of the lesson before others; words of the lesson where the sheet has too few. */
-function wordsOf(input: LessonInput, sheet: readonly LessonPart[], count: number, picker: Picker): string[] {
-  const fit = fitWords(input);
-  const byName = new Map(fit.map((each) => [each.word, each]));
-  const onSheet = oneOfFamily(
-    [...new Set(wordsOnSheet(sheet))].flatMap((word) => byName.get(word) ?? []),
-  ).map(({ word }) => word);
-  const practises = new Set(
-    oneOfFamily(fit.filter(({ requires }) => requires.some((id) => input.focus.includes(id)))).map(
-      ({ word }) => word,
-    ),
+  const more = chooseReview(input, taught, count * 2, picker).map(({ letters }) => letters.split(' ')[0]!);
+  const usual = picker.shuffle(
+    [...'aeioumstnprld'].filter((one) => known.knows(/[aeiou]/.test(one) ? `short-${one}` : one)),
   );
-  const first = [
-    ...onSheet.filter((word) => practises.has(word)),
-    ...onSheet.filter((word) => !practises.has(word)),
-  ].slice(0, count);
-  const more = [...practises].filter((word) => !first.includes(word));
-  const taken = [...first, ...picker.pickEarly(more, count - first.length)];
-  const rest = oneOfFamily(fit)
-    .map(({ word }) => word)
-    .filter((word) => !taken.includes(word));
-  return [...taken, ...picker.pickEarly(rest, count - taken.length)];
+  return [...new Set([...texts, ...usual, ...more])].slice(0, count);
 }
 
-/** The syllables of words in pairs, so that the cards make the words again. */
+/** Words with the patterns of the lesson in turn, those on the sheet first; of the latest steps where there are too few. */
+function wordsOf(input: LessonInput, sheet: readonly LessonPart[], count: number, picker: Picker): string[] {
+  const onSheet = new Set(wordsOnSheet(sheet));
+  const taken: ListedWord[] = [];
+  for (const patterns of [input.focus, ...stepsBefore(input, STEPS_BACK)]) {
+    const isFit = ({ family }: ListedWord): boolean => !taken.some((word) => word.family === family);
+    const isFirst = ({ word }: ListedWord): boolean => onSheet.has(word);
+    taken.push(...takeInTurn(input, patterns, count - taken.length, picker, { isFirst, isFit }));
+    if (taken.length >= count) break;
+  }
+  return taken.map(({ word }) => word);
+}
+
+/** The syllables of words in pairs, so that the cards make the words again; fewer cards than there is room for, rather than words of other lessons. */
 function syllablesOf(
   input: LessonInput,
   sheet: readonly LessonPart[],
   count: number,
   picker: Picker,
 ): string[] {
-  const fit = oneOfFamily(
-    fitWords(input)
-      .filter(isDivisible)
-      .filter(({ built }) => !built),
-  );
   const onSheet = new Set(wordsOnSheet(sheet));
-  const ours = fit.filter(({ requires }) => requires.some((id) => input.focus.includes(id)));
-  const order = [
-    ...fit.filter(({ word }) => onSheet.has(word)),
-    ...picker.pickEarly(ours, count),
-    ...picker.pickEarly(fit, count),
-  ];
+  const isFirst = ({ word }: ListedWord): boolean => onSheet.has(word);
+  const divisible = fitWords(input).filter(isDivisible);
+  const take = (mayBeBuilt: boolean): ListedWord[] =>
+    takeInTurn(input, input.focus, count, picker, {
+      isFirst,
+      wordsOf: (id) =>
+        oneOfFamily(divisible.filter((word) => word.requires.includes(id) && (mayBeBuilt || !word.built))),
+    });
+  const bare = take(false);
   const texts: string[] = [];
-  for (const { reading } of new Set(order)) {
-    const parts = reading.syllables.map(({ text }) => text);
-    if (texts.length + parts.length <= count && !parts.some((part) => texts.includes(part)))
-      texts.push(...parts);
+  const parts = ({ reading }: ListedWord): string[] => reading.syllables.map(({ text }) => text);
+  for (const word of bare.length >= ENOUGH_BARE ? bare : take(true)) {
+    const own = parts(word);
+    // A syllable of the lesson (tion) may be there several times, as its words need it.
+    const isThere = own.some((part) => part.length < 3 && texts.includes(part));
+    if (texts.length + own.length <= count && !isThere) texts.push(...own);
   }
-  return texts;
+  return texts.length >= 2 * FEWEST_DIVIDED ? texts : [];
 }

@@ -1,15 +1,17 @@
-import type { Pattern } from '../../analyze/types.ts';
 import { chooseBySight } from '../dictation/choose-words.ts';
-import { fitWords, oneOfFamily } from '../fit-words.ts';
 import type { LessonInput } from '../lesson-input.ts';
 import type { LessonBlock, PartMaker } from '../lesson-part.ts';
-import { rowOf, wordsWith } from '../new-pattern/choose-words.ts';
+import { rowOf } from '../new-pattern/choose-words.ts';
 import type { Picker } from '../picker.ts';
+import type { ListedWord } from '../word-lists/listed-words.ts';
+import { stepsBefore, takeInTurn, wordsOfPattern } from '../words-of-patterns.ts';
 import { homeTexts } from './home-texts.ts';
 
 const WORDS = 8;
-/** So many of them show the pattern the sheet is about. */
-const SUBJECT_WORDS = 5;
+/** Where the step has too few words, those of so many steps before help. */
+const STEPS_BACK = 8;
+/** Rows whose letters are no spelling to name. */
+const NO_LETTERS = /^(?:syllable|rime|spelling change|contraction|possessive|compound|root)/;
 const BY_SIGHT = 4;
 /** Fewer words are no practice. */
 const FEWEST = 3;
@@ -52,15 +54,13 @@ export const homeSheet: PartMaker = {
   },
 };
 
-/** Words with the pattern the sheet is about, then others of the lesson, then of earlier steps where there are too few. */
+/** Words with the patterns the sheet is about in turn, then of earlier steps where there are too few. */
 function chooseWords(input: LessonInput, picker: Picker): string[] {
-  const fit = fitWords(input);
-  const row = subject(input)?.row;
-  const taken = row ? picker.pickEarly(wordsWith(input, row), SUBJECT_WORDS) : [];
-  const ours = fit.filter(({ requires }) => requires.some((id) => input.focus.includes(id)));
-  for (const words of [ours, fit]) {
-    const left = oneOfFamily(words).filter(({ family }) => !taken.some((word) => word.family === family));
-    taken.push(...picker.pickEarly(left, WORDS - taken.length));
+  const taken: ListedWord[] = [];
+  for (const patterns of [input.focus, ...stepsBefore(input, STEPS_BACK)]) {
+    const isFit = ({ family }: ListedWord): boolean => !taken.some((one) => one.family === family);
+    taken.push(...takeInTurn(input, patterns, WORDS - taken.length, picker, { isFit }));
+    if (taken.length >= WORDS) break;
   }
   return taken.map(({ word }) => word);
 }
@@ -71,11 +71,32 @@ function sheet(
   words: readonly string[],
   bySight: readonly string[],
 ): LessonBlock[] {
-  const { title, about, aboutWords, read, bySight: glance, how, thanks } = homeTexts[language];
-  const found = subject(input);
-  const first = (found && found.letters !== '' ? about : aboutWords)
-    .replace('{letters}', found?.letters ?? '')
-    .replace('{word}', found?.word ?? words[0]!);
+  const {
+    title,
+    about,
+    aboutSeveral,
+    aboutWords,
+    apostrophe,
+    spelling,
+    and,
+    read,
+    bySight: glance,
+    how,
+    thanks,
+  } = homeTexts[language];
+  const found = subjects(input).map(({ letters, words }) =>
+    spelling.replace('{letters}', letters).replace('{word}', list(words, ` ${and} `)),
+  );
+  const first = (found.length === 0 ? aboutWords : found.length === 1 ? about : aboutSeveral)
+    .replace('{spellings}', list(found, `, ${and} `))
+    .replace('{word}', words[0]!);
+  const withApostrophe = input.focus.some((id) => /^(?:contraction|possessive)/.test(id))
+    ? words.find((word) => word.includes("'"))
+    : undefined;
+  const more =
+    withApostrophe === undefined || found.length === 0
+      ? ''
+      : ` ${apostrophe.replace('{word}', withApostrophe)}`;
   const text = (id: string, heading: string, rows: readonly string[]): LessonBlock => ({
     id: `${language}-${id}`,
     title: heading,
@@ -83,29 +104,39 @@ function sheet(
     columns: [{ head: '', shows: 'free' }],
     rows: rows.map((row) => [row]),
   });
-  const list = (id: string, heading: string, rows: readonly string[]): LessonBlock => ({
+  const wordList = (id: string, heading: string, rows: readonly string[]): LessonBlock => ({
     ...text(id, heading, rows),
     layout: 'words',
     columns: [{ head: '', shows: 'both' }],
   });
   return [
-    text('about', title, [first]),
-    list('words', read, words),
-    ...(bySight.length > 0 ? [list('by-sight', glance, bySight)] : []),
+    text('about', title, [first + more]),
+    wordList('words', read, words),
+    ...(bySight.length > 0 ? [wordList('by-sight', glance, bySight)] : []),
     text('how', '', [...how, thanks]),
   ];
 }
 
-/** The first pattern of the lesson that words show; of a change of spelling it has no letters. */
-function subject(input: LessonInput): { row: Pattern; letters: string; word: string } | null {
+/** The letters the step teaches, in its order, with a word for each of their sounds; no changes of spelling, which have none. */
+function subjects(input: LessonInput): { letters: string; words: string[] }[] {
+  const found = new Map<string, string[]>();
   for (const id of input.focus) {
     const row = rowOf(id);
-    const examples = row ? wordsWith(input, row) : [];
-    if (!row || examples.length < FEWEST) continue;
-    const word = examples.find((each) => each.word === row.keyWord)?.word ?? examples[0]!.word;
-    const first = row.letters.split(' ')[0] ?? '';
-    const letters = row.family === 'suffix' ? `-${first}` : row.family === 'prefix' ? `${first}-` : first;
-    return { row, letters: letters.replace('_', '–'), word };
+    const first = row?.letters.split(' ')[0] ?? '';
+    if (!row || first === '' || NO_LETTERS.test(row.family)) continue;
+    const taken = [...found.values()].flat();
+    const examples = wordsOfPattern(input, id).filter(({ word }) => !taken.includes(word));
+    const key = row.keyWord !== '' && input.known.reads(row.keyWord) ? row.keyWord : undefined;
+    const word = key ?? examples[0]?.word;
+    if (word === undefined) continue;
+    const spelt = row.family === 'suffix' ? `-${first}` : row.family === 'prefix' ? `${first}-` : first;
+    const letters = spelt.replace('_', '–');
+    found.set(letters, [...(found.get(letters) ?? []), word]);
   }
-  return null;
+  return [...found].map(([letters, words]) => ({ letters, words }));
+}
+
+/** `a, b and c`, with ` and ` or `, and ` before the last. */
+function list(items: readonly string[], and: string): string {
+  return items.length < 2 ? (items[0] ?? '') : `${items.slice(0, -1).join(', ')}${and}${items.at(-1)}`;
 }

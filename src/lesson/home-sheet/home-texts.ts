@@ -1,8 +1,12 @@
-/** What a home sheet says to whoever reads with the child; {letters}, {word}, {name} stand for what it is about. */
+/** What a home sheet says to whoever reads with the child; {spellings}, {letters}, {word} stand for what it is about. */
 export interface HomeTexts {
   readonly title: string;
   readonly about: string;
+  readonly aboutSeveral: string;
   readonly aboutWords: string;
+  readonly apostrophe: string;
+  readonly spelling: string;
+  readonly and: string;
   readonly read: string;
   readonly bySight: string;
   readonly how: readonly string[];
@@ -13,7 +17,11 @@ export interface HomeTexts {
 export const homeTexts: Readonly<Record<'en' | 'es', HomeTexts>> = {
   en: {
     title: 'For whoever reads with the child',
-    about: 'In class we are learning the spelling “{letters}”, as in {word}.',
+    about: 'In class we are learning the spelling {spellings}.',
+    aboutSeveral: 'In class we are learning the spellings {spellings}.',
+    apostrophe: 'We also read words with an apostrophe, such as {word}.',
+    spelling: '“{letters}”, as in {word}',
+    and: 'and',
     aboutWords: 'In class we are learning to read words like {word}.',
     read: 'Words to read together',
     bySight: 'Words to know at a glance',
@@ -27,15 +35,19 @@ export const homeTexts: Readonly<Record<'en' | 'es', HomeTexts>> = {
   },
   es: {
     title: 'Para quien lee con el niño o la niña',
-    about: 'En clase aprendemos la grafía inglesa «{letters}», como en la palabra {word}.',
+    about: 'En clase aprendemos la grafía inglesa {spellings}.',
+    aboutSeveral: 'En clase aprendemos las grafías inglesas {spellings}.',
+    apostrophe: 'También leemos palabras con apóstrofo, como {word}.',
+    spelling: '«{letters}», como en {word}',
+    and: 'y',
     aboutWords: 'En clase aprendemos a leer palabras inglesas como {word}.',
     read: 'Palabras para leer juntos',
     bySight: 'Palabras para reconocer de un vistazo',
     how: [
       'Señale una palabra. Deje que diga los sonidos y después la palabra.',
-      'Si una palabra es difícil, díganla juntos y sigan.',
-      'Para las palabras de un vistazo: dígala, deletréenla en voz alta y dígala otra vez.',
-      'Con cinco minutos basta. Paren mientras todavía es divertido.',
+      'Si una palabra es difícil, dígala con el niño o la niña y siga.',
+      'Para las palabras de un vistazo: dígala, deletréela en voz alta y dígala otra vez.',
+      'Con cinco minutos basta. Pare mientras todavía es divertido.',
     ],
     thanks: 'Gracias por leer juntos. Puede ayudar en su idioma: hablar de las palabras también sirve.',
   },

@@ -1,11 +1,13 @@
 import { catalogue } from '../../analyze/index.ts';
 import type { Pattern, PatternId, SyllableType, Unit } from '../../analyze/types.ts';
+import { hasBroadA } from '../british.ts';
 import { fitWords, oneOfFamily } from '../fit-words.ts';
 import type { LessonInput } from '../lesson-input.ts';
 import type { Picker } from '../picker.ts';
 import { correspondenceOf, heardAs } from '../review/correspondences.ts';
 import { asHeard } from '../word-lists/as-heard.ts';
 import type { ListedWord } from '../word-lists/listed-words.ts';
+import { isRuleTrueOf } from './say-rule.ts';
 
 /** Words to sort into such as have a pattern and such as have not. */
 export interface WordsToSort {
@@ -47,7 +49,12 @@ export function wordsWith(input: LessonInput, row: Pattern): ListedWord[] {
     if (type) return !word.built && syllables.length === 2 && syllables.some((one) => one.type === type);
     if (family === 'syllable count') return !word.built && word.requires.includes(id);
     if (isSpelling || family === 'final syllable' || family === 'rime')
-      return !word.built && hasPlainly(units, id, letters, word.word);
+      return (
+        !word.built &&
+        hasPlainly(units, id, letters, word.word) &&
+        isRuleTrueOf(row, word) &&
+        !(id === 'short-a' && hasBroadA(word.word, input))
+      );
     // An ending is shown by a base and that ending alone: jumping, not unpacking.
     if (family === 'suffix' || family === 'prefix')
       return word.requires.includes(id) && word.reading.affixes.length === 1;
@@ -135,7 +142,7 @@ function wordsWithout(
   });
   const single = oneOfFamily(without);
   const spelt = (word: ListedWord): boolean => spellings.some((one) => hasLetters(word.word, one));
-  const sounds = new Set(row.sounds.map(heardAs).map(asHeard));
+  const sounds = new Set(row.sounds.map(soundOf));
   const isSpelling = correspondenceOf(id) !== undefined;
   const traps = isSpelling
     ? single.filter((word) =>
@@ -143,14 +150,15 @@ function wordsWithout(
           (unit) =>
             !WEAK.test(unit.sound) &&
             (spellings.includes(unit.letters)
-              ? !sounds.has(asHeard(heardAs(unit.sound)))
-              : sounds.has(asHeard(heardAs(unit.sound)))),
+              ? !sounds.has(soundOf(unit.sound))
+              : sounds.has(soundOf(unit.sound))),
         ),
       )
     : [];
   const isFair = (word: ListedWord): boolean =>
     word.reading.units.every(
-      ({ letters, sound }) => !spellings.includes(letters) || (isSpelling && !WEAK.test(sound)),
+      ({ letters, sound }) =>
+        !spellings.includes(letters) || (isSpelling && !WEAK.test(sound) && !sounds.has(soundOf(sound))),
     );
   const fair = traps.filter((word) => isFair(word) && !isSplit(word, spellings));
   const sameLetters = fair.filter(({ reading }) =>
@@ -168,7 +176,7 @@ function wordsWithout(
   const isEnding = family === 'suffix' || family === 'prefix';
   const built = isEnding
     ? picker.pickEarly(
-        plain.filter((word) => word.built),
+        plain.filter(({ reading }) => reading.affixes.some(({ kind }) => kind === family)),
         Math.floor((count - chosen.length) / 2),
       )
     : [];
@@ -187,6 +195,11 @@ function wordsWithout(
     ...first,
     ...picker.pickEarly(others, count - chosen.length - first.length),
   ]);
+}
+
+/** The yoo of few and the oo of flew are one sound for a sort by ew. */
+function soundOf(sound: string): string {
+  return asHeard(heardAs(sound)).replace(/^Y\.UW/, 'UW');
 }
 
 /** Of ai the letters of a word's own two units: archaic. */

@@ -1,10 +1,11 @@
-import type { Pattern } from '../../analyze/types.ts';
+import type { Pattern, Reading } from '../../analyze/types.ts';
 import { patternLabel } from '../../marks/pattern-label.ts';
 import { soundName } from '../../marks/sound-names.ts';
 import type { LessonInput } from '../lesson-input.ts';
 import type { LessonBlock, PartMaker } from '../lesson-part.ts';
 import { numberChoice } from '../number-choice.ts';
 import type { Picker } from '../picker.ts';
+import type { ListedWord } from '../word-lists/listed-words.ts';
 import { chooseWordsToSort, rowOf, wordsWith } from './choose-words.ts';
 import { placesOf } from './places.ts';
 import { sayRule } from './say-rule.ts';
@@ -49,10 +50,15 @@ export const newPattern: PartMaker = {
             : 'The group can read too few words with the patterns of this step. Try again a step or two later.',
       };
     }
-    const blocks = [
-      patternBlock(input, row, picker),
-      ...sortBlocks(input, row, Number(chosen('count')) || 10, picker),
-    ];
+    const sort = sortBlocks(input, row, Number(chosen('count')) || 10, picker);
+    const shown = new Set(
+      sort
+        .at(-1)!
+        .rows.map(([has = '']) => has)
+        .filter((word) => word !== ''),
+    );
+    const words = wordsWith(input, row).filter(({ word }) => shown.has(word));
+    const blocks = [patternBlock(input, row, words, picker), ...sort];
     return { blocks, says: null };
   },
 };
@@ -71,29 +77,46 @@ function usualOf(input: LessonInput, rows: readonly Pattern[]): Pattern | undefi
   return rows.find((row) => wordsWith(input, row).length >= ENOUGH) ?? rows[0];
 }
 
-function patternBlock(input: LessonInput, row: Pattern, picker: Picker): LessonBlock {
+function patternBlock(
+  input: LessonInput,
+  row: Pattern,
+  shown: readonly ListedWord[],
+  picker: Picker,
+): LessonBlock {
   const words = wordsWith(input, row);
   const isKey = ({ word }: { word: string }): boolean => word === row.keyWord;
   const key = words.find(isKey) ?? picker.pickEarly(words.slice(0, 8), 1)[0]!;
   const letters = lettersIn(row, key.reading.units);
-  const sound = key.reading.units.find(({ pattern }) => pattern === row.id)?.sound ?? row.sounds[0];
+  const readings = [key, ...shown].map(({ reading }) => reading);
+  const cells = [
+    { head: 'Letters', shows: 'both', text: letters },
+    { head: 'Key word', shows: 'both', text: key.word },
+    { head: 'Sound', shows: 'key', text: letters === '' ? '' : soundsIn(row, readings) },
+    {
+      head: 'Where',
+      shows: 'key',
+      text: letters === '' ? row.where : placesOf(row, input.known.analyses, readings),
+    },
+  ] as const;
+  // A blend has no sound of its own, and a way to divide no letters.
+  const filled = cells.filter(({ text }) => text !== '');
   return {
     id: 'pattern',
     title: patternLabel(row.id),
     layout: 'table',
     note: `Say to the group: ${sayRule(row)}`,
-    columns: [
-      { head: 'Letters', shows: 'both' },
-      { head: 'Key word', shows: 'both' },
-      { head: 'Sound', shows: 'key' },
-      { head: 'Where', shows: 'key' },
-    ],
-    rows: [
-      letters === ''
-        ? ['', key.word, '', row.where]
-        : [letters, key.word, sound ? soundName(sound) : '', placesOf(row, input.known.analyses)],
-    ],
+    columns: filled.map(({ head, shows }) => ({ head, shows })),
+    rows: [filled.map(({ text }) => text)],
   };
+}
+
+/** What the letters say in the words shown: of -s in hands and gasps `z or s`. */
+function soundsIn({ id, sounds }: Pattern, readings: readonly Reading[]): string {
+  const heard = readings.flatMap(({ units }) =>
+    units.filter(({ pattern }) => pattern === id).map(({ sound }) => soundName(sound)),
+  );
+  const usual = sounds[0] ? [soundName(sounds[0])] : [];
+  return [...new Set(heard.length > 0 ? heard : usual)].join(' or ');
 }
 
 /** The letters as the key word has them: the ce of rice, not the c of city; -ing and un- with their hyphen. */

@@ -1,4 +1,4 @@
-import type { Pattern, PatternId, WordAnalysis } from '../../analyze/types.ts';
+import type { Pattern, PatternId, Reading, WordAnalysis } from '../../analyze/types.ts';
 
 /** A place in which fewer of the words with a pattern have it is not named, as a share. */
 const SELDOM = 0.08;
@@ -7,9 +7,14 @@ const counted = new WeakMap<readonly WordAnalysis[], ReadonlyMap<PatternId, read
 
 /**
  * Where a spelling is in a word, for an adult to say: what the catalogue tells of it, else counted in the base words of the
- * list: `in the middle or at the end of a word`. Empty where neither tells.
+ * list, those of one syllable where there are enough, and in the words shown: `in the middle or at the end of a word`. Empty where
+ * neither tells.
  */
-export function placesOf({ id, where, family }: Pattern, analyses: readonly WordAnalysis[]): string {
+export function placesOf(
+  { id, where, family }: Pattern,
+  analyses: readonly WordAnalysis[],
+  shown: readonly Reading[] = [],
+): string {
   if (where !== '') return where;
   if (family === 'suffix') return 'at the end of a base word';
   if (family === 'prefix') return 'at the start of a base word';
@@ -23,21 +28,39 @@ export function placesOf({ id, where, family }: Pattern, analyses: readonly Word
   if (!counts) return '';
   const total = counts.reduce((sum, count) => sum + count, 0);
   const names = ['at the start', 'in the middle', 'at the end'].filter(
-    (_, i) => counts[i]! / total >= SELDOM,
+    (_, i) =>
+      counts[i]! / total >= SELDOM ||
+      shown.some(({ units }) => units.some((unit, at) => unit.pattern === id && placeAt(at, units) === i)),
   );
   return names.length === 3
     ? 'at the start, in the middle or at the end of a word'
     : `${names.join(' or ')} of a word`;
 }
 
+/** 0 for the first unit, 1 for one within, 2 for the last. */
+function placeAt(at: number, units: Reading['units']): number {
+  return at === 0 ? 0 : at === units.length - 1 ? 2 : 1;
+}
+
+/** With so many short words the longer ones are not asked: the ay of crayon is at the end of its syllable. */
+const ENOUGH_SHORT = 5;
+
 function countPlaces(analyses: readonly WordAnalysis[]): Map<PatternId, number[]> {
+  const short = countIn(analyses.filter(({ readings }) => readings[0]!.syllables.length === 1));
+  const all = countIn(analyses);
+  for (const [id, counts] of short)
+    if (counts.reduce((sum, count) => sum + count, 0) >= ENOUGH_SHORT) all.set(id, counts);
+  return all;
+}
+
+function countIn(analyses: readonly WordAnalysis[]): Map<PatternId, number[]> {
   const all = new Map<PatternId, number[]>();
   for (const { readings } of analyses) {
     const { units, affixes } = readings[0]!;
     if (affixes.length > 0) continue;
     for (const [i, { pattern }] of units.entries()) {
       const counts = all.get(pattern) ?? [0, 0, 0];
-      counts[i === 0 ? 0 : i === units.length - 1 ? 2 : 1]!++;
+      counts[placeAt(i, units)]!++;
       all.set(pattern, counts);
     }
   }

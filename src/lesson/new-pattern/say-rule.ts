@@ -1,5 +1,6 @@
 import type { Pattern } from '../../analyze/types.ts';
 import { soundName } from '../../marks/sound-names.ts';
+import type { ListedWord } from '../word-lists/listed-words.ts';
 import rules from './rules.json' with { type: 'json' };
 
 const byId: Readonly<Record<string, string>> = rules;
@@ -20,4 +21,20 @@ export function sayRule({ id, family, letters, sounds }: Pattern): string {
   if (family === 'prefix' && sounds.length === 0) return `Many words from Latin begin with ${spelt}-.`;
   if (spelt.length === 1) return `The letter ${spelt} says ${sound}.`;
   return `The letters ${spelt} work together and say ${sound}.`;
+}
+
+/** Whether what the rule says of the place holds of a word: of `at the end of a short word` sky, not supply. */
+export function isRuleTrueOf({ id, letters }: Pattern, { reading, syllables }: ListedWord): boolean {
+  const rule = Object.hasOwn(byId, id) ? byId[id]! : '';
+  const own = reading.units.filter(({ pattern }) => pattern === id);
+  if (/\bshort word\b/.test(rule) && syllables > 1) return false;
+  if (/^At the end of (?:a|some)\b.*\bwords?\b/.test(rule) && reading.units.at(-1)?.pattern !== id)
+    return false;
+  if (/^At the end of a longer word\b/.test(rule) && syllables < 2) return false;
+  if (/^At the start of a word,/.test(rule) && reading.units[0]?.pattern !== id) return false;
+  if (!/\bclosed syllable\b|\bconsonant closes the syllable\b/.test(rule)) return true;
+  return reading.syllables.every(
+    ({ text, type }) =>
+      type === 'closed' || !letters.split(' ').some((one) => text.includes(one)) || own.length === 0,
+  );
 }

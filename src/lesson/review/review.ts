@@ -1,8 +1,9 @@
 import { catalogue } from '../../analyze/index.ts';
 import type { Pattern } from '../../analyze/types.ts';
 import { soundName } from '../../marks/sound-names.ts';
+import { hasBroadA, isForeign } from '../british.ts';
 import { findExamples, plainExamples } from '../find-examples.ts';
-import type { KnownWord, KnownWords } from '../known-words.ts';
+import type { KnownWord } from '../known-words.ts';
 import type { LessonInput } from '../lesson-input.ts';
 import type { LessonBlock, PartMaker } from '../lesson-part.ts';
 import { numberChoice } from '../number-choice.ts';
@@ -55,7 +56,7 @@ function makeCards(input: LessonInput, count: number, picker: Picker): LessonBlo
   const taught = daysSinceTaught(input.group, input.sequence, input.day);
   const rows = chooseReview(input, taught, count, picker);
   if (rows.length === 0) return [];
-  const cards = rows.map((row) => showRow(row, input.known, picker));
+  const cards = rows.map((row) => showRow(row, input, picker));
   // Letters that only forms of words have (accomplished) wait for a word of their own; before any word can be read, none wait.
   const withWord = cards.filter(({ word }) => word !== '');
   const shown = withWord.length > 2 ? withWord : cards;
@@ -83,13 +84,17 @@ function makeCards(input: LessonInput, count: number, picker: Picker): LessonBlo
  */
 function showRow(
   { id, keyWord, letters, sounds }: Pattern,
-  known: KnownWords,
+  input: LessonInput,
   picker: Picker,
 ): { letters: string; word: string; sound: string } {
   const first = letters.split(' ')[0]!;
   const unitIn = ({ reading }: KnownWord) =>
     reading.units.find((unit) => unit.pattern === id && unit.letters === first);
-  const examples = findExamples(known, id).filter(unitIn);
+  const all = findExamples(input.known, id).filter(unitIn);
+  const plain = all.filter(
+    ({ word }) => !isForeign(word, input) && !(id === 'short-a' && hasBroadA(word, input)),
+  );
+  const examples = plain.length > 0 ? plain : all;
   const own = examples.filter((each) => unitIn(each)!.sound === sounds[0]);
   const isKey = ({ word, reading }: KnownWord): boolean => word === keyWord && reading.base === null;
   const shown = examples.find(isKey) ?? pickOne(own, first, sounds[0]!, picker) ?? pickAny(examples);

@@ -23,9 +23,13 @@ export const stepCheck: PartMaker = {
   make(input, chosen, picker) {
     const { known, group, focus } = input;
     const real = focus.length > 0 ? chooseRealWords(input, REAL, picker) : [];
-    const madeUp = real.length > 0 ? chooseMadeUp(input, MADE_UP, picker) : [];
+    const { words: madeUp, ofStep } =
+      real.length > 0 ? chooseMadeUp(input, MADE_UP, picker) : { words: [], ofStep: 0 };
     const bySight = chooseBySight(input, BY_SIGHT, picker);
-    const sentences = composeSentences(known, { names: group.names, focus, count: SENTENCES }, picker);
+    const sentences = apart(
+      composeSentences(known, { names: group.names, focus, count: 4 * SENTENCES }, picker),
+      SENTENCES,
+    );
     const items = [
       { id: 'real', title: 'Words', short: 'Words', rows: real, wanted: REAL },
       { id: 'made-up', title: 'Made-up words', short: 'Made-up', rows: madeUp, wanted: MADE_UP },
@@ -51,6 +55,10 @@ export const stepCheck: PartMaker = {
         note: `Show one block at a time and count what is read right without help.${
           few.length > 0
             ? ` Fewer than usual, because the group can read too few yet: ${few.map(({ title }) => title.toLowerCase()).join(', ')}.`
+            : ''
+        }${
+          ofStep < madeUp.length
+            ? ' Some made-up words are of earlier steps, because this one makes too few.'
             : ''
         }`,
       },
@@ -83,3 +91,14 @@ export const stepCheck: PartMaker = {
     return { blocks, says: null };
   },
 };
+
+/** Sentences that share no longer word, as far as that can be had: two that both test church test one word. */
+function apart(sentences: readonly string[], count: number): string[] {
+  const longWords = (text: string): string[] => text.toLowerCase().match(/[a-z']{4,}/g) ?? [];
+  const taken: string[] = [];
+  for (const one of sentences) {
+    const shares = taken.some((other) => longWords(one).some((word) => longWords(other).includes(word)));
+    if (taken.length < count && !shares) taken.push(one);
+  }
+  return [...taken, ...sentences.filter((one) => !taken.includes(one))].slice(0, count);
+}

@@ -74,7 +74,7 @@ function isBorneOut(word: string, reading: ListedWord['reading']): boolean {
   );
 }
 
-/** Whether pupils can divide a word by what they are taught of syllables. */
+/** Whether pupils can divide a word by what they are taught of syllables, and no cut parts a soft c or g from what softens it: danc·es. */
 export function isDivisible({ word, built, syllables, reading }: ListedWord): boolean {
   const parts = reading.syllables;
   return (
@@ -85,6 +85,7 @@ export function isDivisible({ word, built, syllables, reading }: ListedWord): bo
     parts.map(({ text }) => text).join('') === word &&
     parts.every(({ text, type }) => /[aeiouy]/.test(text) && type !== 'other') &&
     !reading.units.some(({ pattern }) => pattern === 'irregular') &&
+    !parts.some(({ text }, i) => /[cg]$/.test(text) && /^[eiy]/.test(parts[i + 1]?.text ?? '')) &&
     isBorneOut(word, reading)
   );
 }

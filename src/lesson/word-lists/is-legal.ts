@@ -34,6 +34,8 @@ export const ILLEGAL: readonly (readonly [spelling: RegExp, out: string, leaves:
   // Hard to say, or seldom met: the same consonant before and after the vowel, r before er, w and y before u.
   [/([^aeiouy]+)[aeiouy]+\1/, 'blill', 'blim'],
   [/r[aeiou]r/, 'prer', 'per'],
+  [/[lr][aeiou]+rl/, 'lirl', 'birl'],
+  [/q(?:ew|ue|ui|oo|ou)/, 'quew', 'queck'],
   [/[wy]u/, 'wum', 'wim'],
   [/(q|ch|sh|wh|th|j)y$/, 'chy', 'gly'],
 ];

@@ -18,24 +18,58 @@ const SHORTEST = 3;
  * letters or by sound, is all of one but its end, or is one but for its vowel. The lists hold fingerprints; `src/data/lesson/list-mistakable.ts` makes them.
  */
 export function isMistakable(word: string, pronunciation: string): boolean {
-  const heard = pronunciation.split(' ');
   return (
     words.has(fingerprint(word)) ||
     waysHeard(pronunciation).some((each) => homophones.has(fingerprint(asHeard(each)))) ||
     starts.has(fingerprint(word)) ||
     frames.has(fingerprint(frameOf(pronunciation))) ||
+    NEARLY.has(word) ||
     runsOf([...word], '').some((run) => letters.has(fingerprint(run))) ||
-    sounds.has(fingerprint(pronunciation)) ||
-    runsOf(heard, ' ').some((run) => sounds.has(fingerprint(run)))
+    coarseWays(pronunciation).some(
+      (each) =>
+        sounds.has(fingerprint(each)) ||
+        runsOf(each.split(' '), ' ').some((run) => sounds.has(fingerprint(run))),
+    )
   );
 }
 
-/** As it is said, and as where no r is heard behind a vowel: harf is half there. */
+/** Words of speech that no list has, such as differ from a word in an h only, and such as look odd; read off the lists by hand. */
+const NEARLY: ReadonlySet<string> = new Set(
+  'chorch curch firt gonna hain haint hant hask heg hend hoat jurch knump phobe plout proo queet redge shrea sploo stame swy twy wanna woan wrept yoan'.split(
+    ' ',
+  ),
+);
+
+/**
+ * As it is said, and as others say it: without the r behind a vowel harf is half, with f for th fank is thank, and with the yoo of
+ * view or without it vew is view.
+ */
 function waysHeard(pronunciation: string): string[] {
   const without = pronunciation.replace(/(A[AO]) R(?! [AEIOU][A-Z])/, '$1');
-  return without === pronunciation
-    ? [pronunciation]
-    : [pronunciation, without, without.replace(/A[AO]/, 'AE')];
+  return [
+    ...new Set([
+      pronunciation,
+      without,
+      ...(without === pronunciation ? [] : [without.replace(/A[AO]/, 'AE')]),
+      pronunciation.replaceAll(/\bF\b/g, 'TH'),
+      pronunciation.replaceAll(/\bV\b/g, 'DH'),
+      pronunciation.replaceAll(/\bTH\b/g, 'F'),
+      pronunciation.replace(/(?<!Y )\bUW\b/, 'Y UW'),
+      pronunciation.replace(/\bY UW\b/, 'UW'),
+    ]),
+  ];
+}
+
+/** A coarse word is heard too where d is t or t is d, and where one vowel before r is another. */
+function coarseWays(pronunciation: string): string[] {
+  const vowels = /\bER\b|\bA[AO] R\b/.test(pronunciation)
+    ? ['ER', 'AA R', 'AO R'].map((vowel) => pronunciation.replace(/\bER\b|\bA[AO] R\b/, vowel))
+    : [pronunciation];
+  const swaps = (text: string): string[] =>
+    [...text.matchAll(/\b[DT]\b/g)].map(
+      ({ 0: sound, index }) => `${text.slice(0, index)}${sound === 'D' ? 'T' : 'D'}${text.slice(index + 1)}`,
+    );
+  return [pronunciation, ...vowels, ...vowels.flatMap(swaps)];
 }
 
 /** Its consonants: of S L AH M, `S L * M`. */

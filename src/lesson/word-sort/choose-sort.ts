@@ -1,5 +1,6 @@
 import type { Unit } from '../../analyze/types.ts';
-import { fitWords, oneOfFamily } from '../fit-words.ts';
+import { hasBroadA } from '../british.ts';
+import { fitWords, isEndTaught, oneOfFamily } from '../fit-words.ts';
 import type { LessonInput } from '../lesson-input.ts';
 import type { Picker } from '../picker.ts';
 import { correspondenceOf, correspondences, heardAs } from '../review/correspondences.ts';
@@ -55,10 +56,12 @@ function soundsOf(input: LessonInput): ReadonlyMap<string, Spellings> {
   if (before) return before;
   const words = new Map<string, Map<string, ListedWord[]>>();
   for (const word of oneOfFamily(fitWords(input).filter(({ built }) => !built))) {
+    if (!isEndTaught(word, input)) continue;
     const { units } = word.reading;
     if (units.some(({ pattern }) => pattern === 'irregular')) continue;
     for (const unit of units) {
       if (!isPlainly(unit, word)) continue;
+      if (unit.pattern === 'short-a' && hasBroadA(word.word, input)) continue;
       const sound = heardAs(unit.sound);
       const ofSound = words.get(sound) ?? new Map<string, ListedWord[]>();
       words.set(sound, ofSound);
@@ -87,7 +90,11 @@ function soundsOf(input: LessonInput): ReadonlyMap<string, Spellings> {
 function isPlainly(unit: Unit, { word, reading: { units } }: ListedWord): boolean {
   const { letters, sound, affix, pattern } = unit;
   const row = correspondenceOf(pattern);
-  if (!row || affix !== undefined || WEAK.test(sound) || NO_SPELLING.test(letters)) return false;
+  if (!row || row.family === 'schwa' || affix !== undefined || WEAK.test(sound) || NO_SPELLING.test(letters))
+    return false;
+  if (pattern.endsWith('-weak')) return false;
+  // The e of ve and se is silent at the end: solve, not evening.
+  if (/^[csvz]e$/.test(letters) && units.at(-1) !== unit) return false;
   const heard = heardAs(sound);
   const holds = (other: Unit): boolean =>
     other.sound === sound || other.sound.split('.').some((one) => heardAs(one) === heard);
@@ -123,8 +130,14 @@ export function chooseSort(
   if (chosen.length < 2) return null;
   const each = Math.max(FEWEST_WORDS, Math.round(count / chosen.length));
   return chosen.map(([letters, all]) => {
-    const short = all.filter(({ syllables }) => syllables === 1);
-    const words = short.length >= each + SPARE ? short : all;
+    // The se of case is no se where that is a column, and no word of many syllables is sorted where there are others.
+    const others = chosen
+      .map(([other]) => other)
+      .filter((other) => other !== letters && other.includes(letters));
+    const clear = all.filter(({ word }) => !others.some((other) => word.includes(other)));
+    const fit = clear.length >= FEWEST_WORDS ? clear : all;
+    const [short, middling] = [1, 2].map((most) => fit.filter(({ syllables }) => syllables <= most));
+    const words = short!.length >= each + SPARE ? short! : middling!.length >= FEWEST_WORDS ? middling! : fit;
     return { letters, words: picker.shuffle(picker.pickEarly(words, each)).map(({ word }) => word) };
   });
 }

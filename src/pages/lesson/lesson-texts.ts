@@ -165,7 +165,7 @@ export const lessonTexts: ReadonlyMap<string, LabelId> = new Map<string, LabelId
     'lessonLabels.passageTooHard',
   ],
   [
-    'The group can read too few words of two syllables yet. Choose letters or words for the cards.',
+    'Too few words of two syllables have the patterns of this step. Choose letters or words for the cards.',
     'lessonLabels.noSyllableCards',
   ],
   ['There is nothing for cards yet. Choose the group’s step on the Groups page.', 'lessonLabels.noCards'],

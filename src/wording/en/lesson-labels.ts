@@ -110,7 +110,7 @@ export const lessonLabels = {
   passageTooHard:
     'The group cannot read enough of this passage yet. Replace some of its words, or choose another passage.',
   noSyllableCards:
-    'The group can read too few words of two syllables yet. Choose letters or words for the cards.',
+    'Too few words of two syllables have the patterns of this step. Choose letters or words for the cards.',
   noCards: 'There is nothing for cards yet. Choose the group’s step on the Groups page.',
   noHomeSheet:
     'The group can read too few words for a home sheet yet. Choose a later step on the Groups page.',

@@ -119,7 +119,7 @@ export const lessonLabels: Translated<typeof english> = {
   passageTooHard:
     'El grupo aún no puede leer lo suficiente de este pasaje. Reemplace algunas de sus palabras o elija otro pasaje.',
   noSyllableCards:
-    'El grupo aún puede leer muy pocas palabras de dos sílabas. Elija letras o palabras para las tarjetas.',
+    'Muy pocas palabras de dos sílabas tienen los patrones de este paso. Elija letras o palabras para las tarjetas.',
   noCards: 'Aún no hay nada para las tarjetas. Elija el paso del grupo en la página Grupos.',
   noHomeSheet:
     'El grupo aún puede leer muy pocas palabras para una hoja para casa. Elija un paso posterior en la página Grupos.',
