@@ -1,3 +1,4 @@
+import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
 import type { Gap, PatternId } from '../analyze/types.ts';
 import './gap-list.css';
@@ -41,7 +42,7 @@ export function GapRows({ gaps, links, onTaught, stepOf = () => null }: GapRowsP
         {shown.map((gap, i) => (
           <li key={gap.pattern} class="gap">
             <div class="gap-head">
-              <h3>{patternName(gap.pattern)}</h3>
+              <h3>{keepEndings(patternName(gap.pattern))}</h3>
               <label class="tick">
                 <input
                   type="checkbox"
@@ -66,6 +67,19 @@ export function GapRows({ gaps, links, onTaught, stepOf = () => null }: GapRowsP
         </button>
       )}
     </>
+  );
+}
+
+/** A browser breaks a line behind the hyphen of -ed, which is a part of the ending. */
+function keepEndings(name: string): ComponentChildren {
+  return name.split(/((?<!\S)-\S+)/).map((part, i) =>
+    i % 2 === 1 ? (
+      <span key={part} class="ending">
+        {part}
+      </span>
+    ) : (
+      part
+    ),
   );
 }
 
