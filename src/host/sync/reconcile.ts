@@ -33,9 +33,9 @@ export function reconcile(
   const beside = new Map<string, string>();
   const after = new Map<string, Copy>();
   for (const key of new Set([here, there, known].flatMap(Object.keys))) {
-    const ours = here[key] ?? null;
-    const theirs = there[key];
-    const before = known[key];
+    const ours = ownOf(here, key) ?? null;
+    const theirs = ownOf(there, key);
+    const before = ownOf(known, key);
     const changedHere = ours !== (before?.text ?? null);
     const news = changedThere(theirs, before) ? theirs : null;
     if (news?.text === ours) {
@@ -58,6 +58,11 @@ export function reconcile(
     beside: Object.fromEntries(beside),
     known: Object.fromEntries(after),
   };
+}
+
+/** An item may have a name that every object has. */
+function ownOf<T>(items: Items<T>, key: string): T | undefined {
+  return Object.hasOwn(items, key) ? items[key] : undefined;
 }
 
 function changedThere(theirs: Copy | undefined, before: Copy | undefined): theirs is Copy {
