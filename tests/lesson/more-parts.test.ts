@@ -188,6 +188,32 @@ describe('cards', () => {
     expect(new Set(column(part, 'cards')).size).toBe(count);
   });
 
+  test('no card has rare ends, and compounds and short forms are whole words', ALL, () => {
+    atEveryStep(
+      cards,
+      (part, input, at) => {
+        const texts = column(part, 'cards');
+        expect(
+          texts.filter((text) => /^(?:[nld]th|lch|ffe)$/.test(text)),
+          at,
+        ).toEqual([]);
+        if (input.focus.some((id) => /^(?:compound|contraction|possessive)$/.test(id)) && part.says === null)
+          expect(blockOf(part, 'cards')!.columns[0]!.head, at).toBe('');
+      },
+      { of: 'letters' },
+    );
+  });
+
+  test.each([
+    ['second-tide', 26, 'syllables-3'],
+    ['steady-steps', 66, 'syllables-3'],
+    ['second-tide', 21, 'consonant-le'],
+  ])('every word card of %s %i has %s', (id, step, pattern) => {
+    const input = lessonInput(id, step);
+    for (const word of column(makeOf(cards, input, 7), 'cards'))
+      expect(input.known.find(word)!.reading.requires, word).toContain(pattern);
+  });
+
   test('syllable cards make words again, in their order', () => {
     const input = lessonInput('steady-steps', 52);
     const texts = column(makeOf(cards, input, 5, { of: 'syllables' }), 'cards');
