@@ -328,6 +328,26 @@ test('a home sheet is in the language asked for, with the same words', () => {
   expect(makeOf(homeSheet, input, 3, { language: 'both' }).blocks).toHaveLength(8);
 });
 
+test(
+  'a home sheet names at most five spellings, no rare ends, and no by-sight word of its pattern',
+  ALL,
+  () => {
+    atEveryStep(homeSheet, (part, { focus }, at) => {
+      if (part.says !== null) return;
+      const about = column(part, 'en-about')[0]!;
+      expect(about.split('“').length - 1, at).toBeLessThanOrEqual(5);
+      expect(about, at).not.toMatch(/“(?:dth|nth|lth|lch|ffe)”/);
+      const words = column(part, 'en-words');
+      if (focus.length > 0 && focus.every((id) => /^(?:contraction|possessive)$/.test(id)))
+        expect(
+          words.filter((word) => !word.includes("'")),
+          at,
+        ).toEqual([]);
+      if (focus.includes('ea-long-e')) expect(column(part, 'en-by-sight'), at).not.toContain('eat');
+    });
+  },
+);
+
 test.each([newPattern, wordSort, bySight, syllableDivision, stepCheck, cards, homeSheet])(
   'nothing taught and odd passages: %o',
   (maker) => checkOddInputs(maker),
