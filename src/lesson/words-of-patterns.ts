@@ -7,9 +7,29 @@ import { type ListedWord, listWords } from './word-lists/listed-words.ts';
 
 /** With fewer plain words (rain), others that need the pattern (daybreak) come after them. */
 const ENOUGH_PLAIN = 12;
+/**
+ * Patterns that a step is about: its others are shown in words that have it too. In a step of long words the i of radio, not of ski;
+ * in one of consonant-le the st of castle, not of listen.
+ */
+const LEADS: readonly { readonly id: PatternId; readonly leads: RegExp }[] = [
+  { id: 'syllables-3', leads: /./ },
+  { id: 'consonant-le', leads: /^st$/ },
+];
+/** A consonant with an e behind it (breathe) shows nothing beside the patterns of a step: it has no letters of its own. */
+const SHOWS_NOTHING = 'silent-e';
+
+/** What a step shows a pattern by: its words, in a step led by another pattern only such as have that too. */
+export function wordsOfPattern(input: LessonInput, id: PatternId): ListedWord[] {
+  const { focus } = input;
+  if (id === SHOWS_NOTHING && focus.length > 1 && focus.includes(id)) return [];
+  const words = allWordsOfPattern(input, id);
+  if (!focus.includes(id)) return words;
+  const lead = LEADS.find((each) => each.id !== id && focus.includes(each.id) && each.leads.test(id));
+  return lead ? words.filter(({ requires }) => requires.includes(lead.id)) : words;
+}
 
 /** The words that show a pattern, plain ones where there are some; of contractions the short forms, which are no list words else. */
-export function wordsOfPattern(input: LessonInput, id: PatternId): ListedWord[] {
+function allWordsOfPattern(input: LessonInput, id: PatternId): ListedWord[] {
   if (/^(?:contraction|possessive)/.test(id))
     return listWords(input).filter(({ requires }) => requires.includes(id));
   const row = rowOf(id);
@@ -61,6 +81,17 @@ export function takeInTurn(
     }
   }
   return taken;
+}
+
+/**
+ * Letters that no class practises together: the nth of month and dth of width are ends of few words, and the ffe of giraffe are those
+ * of many.
+ */
+const NO_UNIT = /^(?:end-(?:nth|lch|lth|dth)|silent-e)$/;
+
+/** Whether the letters of a pattern may be named or put on a card: str and oa, not dth. */
+export function isPractised(id: PatternId): boolean {
+  return !NO_UNIT.test(id);
 }
 
 /** What the steps before the focus taught, the latest first. */

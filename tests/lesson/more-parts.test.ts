@@ -188,6 +188,32 @@ describe('cards', () => {
     expect(new Set(column(part, 'cards')).size).toBe(count);
   });
 
+  test('no card has rare ends, and compounds and short forms are whole words', ALL, () => {
+    atEveryStep(
+      cards,
+      (part, input, at) => {
+        const texts = column(part, 'cards');
+        expect(
+          texts.filter((text) => /^(?:[nld]th|lch|ffe)$/.test(text)),
+          at,
+        ).toEqual([]);
+        if (input.focus.some((id) => /^(?:compound|contraction|possessive)$/.test(id)) && part.says === null)
+          expect(blockOf(part, 'cards')!.columns[0]!.head, at).toBe('');
+      },
+      { of: 'letters' },
+    );
+  });
+
+  test.each([
+    ['second-tide', 26, 'syllables-3'],
+    ['steady-steps', 66, 'syllables-3'],
+    ['second-tide', 21, 'consonant-le'],
+  ])('every word card of %s %i has %s', (id, step, pattern) => {
+    const input = lessonInput(id, step);
+    for (const word of column(makeOf(cards, input, 7), 'cards'))
+      expect(input.known.find(word)!.reading.requires, word).toContain(pattern);
+  });
+
   test('syllable cards make words again, in their order', () => {
     const input = lessonInput('steady-steps', 52);
     const texts = column(makeOf(cards, input, 5, { of: 'syllables' }), 'cards');
@@ -301,6 +327,26 @@ test('a home sheet is in the language asked for, with the same words', () => {
   expect(column(spanish!, 'es-words')).toEqual(column(english!, 'en-words'));
   expect(makeOf(homeSheet, input, 3, { language: 'both' }).blocks).toHaveLength(8);
 });
+
+test(
+  'a home sheet names at most five spellings, no rare ends, and no by-sight word of its pattern',
+  ALL,
+  () => {
+    atEveryStep(homeSheet, (part, { focus }, at) => {
+      if (part.says !== null) return;
+      const about = column(part, 'en-about')[0]!;
+      expect(about.split('“').length - 1, at).toBeLessThanOrEqual(5);
+      expect(about, at).not.toMatch(/“(?:dth|nth|lth|lch|ffe)”/);
+      const words = column(part, 'en-words');
+      if (focus.length > 0 && focus.every((id) => /^(?:contraction|possessive)$/.test(id)))
+        expect(
+          words.filter((word) => !word.includes("'")),
+          at,
+        ).toEqual([]);
+      if (focus.includes('ea-long-e')) expect(column(part, 'en-by-sight'), at).not.toContain('eat');
+    });
+  },
+);
 
 test.each([newPattern, wordSort, bySight, syllableDivision, stepCheck, cards, homeSheet])(
   'nothing taught and odd passages: %o',

@@ -10,7 +10,7 @@ import { daysSinceTaught } from '../review/days-since-taught.ts';
 import { wordsOnSheet } from '../spaced-review/words-on-sheet.ts';
 import { isDivisible } from '../syllable-division/choose-words.ts';
 import type { ListedWord } from '../word-lists/listed-words.ts';
-import { stepsBefore, takeInTurn } from '../words-of-patterns.ts';
+import { isPractised, stepsBefore, takeInTurn } from '../words-of-patterns.ts';
 
 const SIZES = ['6', '12'] as const;
 /** Where the lesson has too few words, those of so many steps before help. */
@@ -23,6 +23,10 @@ const FEWEST_DIVIDED = 2;
 const ENOUGH_BARE = 4;
 /** Rows whose letters are no card. */
 const NO_LETTERS = /^(?:syllable|spelling change|contraction|possessive|compound|root|rime)/;
+/** Whole words show these: sunset, can't, Bram's. */
+const WHOLE_WORDS = /^(?:compound|contraction|possessive)/;
+/** Letters that make fewer words of the lesson are no cards; its words are. */
+const FEWEST_MADE = 4;
 
 /** Cards to cut out with letters, words or syllables of the lesson: six or twelve fill a page. */
 export const cards: PartMaker = {
@@ -58,13 +62,14 @@ export const cards: PartMaker = {
   make(input, chosen, picker, sheet = []) {
     const size = chosen('size') === '6' ? 6 : 12;
     const count = size * (chosen('pages') === '2' ? 2 : 1);
-    const of = chosen('of');
+    const asked = chosen('of');
+    const letters = asked === 'letters' ? lettersOf(input, count, picker) : [];
+    const words =
+      asked === 'syllables' || isEnough(input, letters) ? [] : wordsOf(input, sheet, count, picker);
+    // Where letters make too few words there are cards with words, unless there are none either.
+    const of = asked === 'letters' && words.length > 0 ? 'words' : asked;
     const texts =
-      of === 'letters'
-        ? lettersOf(input, count, picker)
-        : of === 'syllables'
-          ? syllablesOf(input, sheet, count, picker)
-          : wordsOf(input, sheet, count, picker);
+      of === 'syllables' ? syllablesOf(input, sheet, count, picker) : of === 'letters' ? letters : words;
     if (texts.length === 0) {
       return {
         blocks: [],
@@ -92,7 +97,7 @@ function cardsBlock(texts: readonly string[], size: 6 | 12, of: string): LessonB
 /** Letters of the lesson and those that make words with them: of ai and ay also r, n, p, l. */
 function lettersOf(input: LessonInput, count: number, picker: Picker): string[] {
   const { focus, known } = input;
-  const rows = picker.shuffle(focus.flatMap((id) => rowOf(id) ?? []));
+  const rows = picker.shuffle(focus.filter(isPractised).flatMap((id) => rowOf(id) ?? []));
   const own = rows.flatMap(({ family, letters }) => {
     const first = letters.split(' ')[0] ?? '';
     if (first === '' || NO_LETTERS.test(family)) return [];
@@ -121,6 +126,30 @@ function lettersOf(input: LessonInput, count: number, picker: Picker): string[] 
     [...'aeioumstnprld'].filter((one) => known.knows(/[aeiou]/.test(one) ? `short-${one}` : one)),
   );
   return [...new Set([...texts, ...usual, ...more])].slice(0, count);
+}
+
+/** Whether letters make enough words of the lesson that children know: oa, b, t, g and l boat, goat … */
+function isEnough(input: LessonInput, texts: readonly string[]): boolean {
+  if (texts.length === 0 || input.focus.some((id) => WHOLE_WORDS.test(id))) return false;
+  let made = 0;
+  for (const { requires, reading } of fitWords(input)) {
+    if (!input.focus.some((id) => requires.includes(id))) continue;
+    const spelt = [
+      ...reading.affixes.filter(({ kind }) => kind === 'prefix').map(({ text }) => `${text}-`),
+      ...reading.units.filter(({ affix }) => affix === undefined).map(({ letters }) => letters),
+      ...reading.affixes.filter(({ kind }) => kind === 'suffix').map(({ text }) => `-${text}`),
+    ];
+    if (isMade(spelt.join(''), texts) && ++made >= FEWEST_MADE) return true;
+  }
+  return false;
+}
+
+/** Whether cards in a row, each once, spell a word: str, i, ng. */
+function isMade(word: string, texts: readonly string[]): boolean {
+  return (
+    word === '' ||
+    texts.some((text, i) => word.startsWith(text) && isMade(word.slice(text.length), texts.toSpliced(i, 1)))
+  );
 }
 
 /** Words with the patterns of the lesson in turn, those on the sheet first; of the latest steps where there are too few. */

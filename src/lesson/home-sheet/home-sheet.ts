@@ -4,7 +4,7 @@ import type { LessonBlock, PartMaker } from '../lesson-part.ts';
 import { rowOf } from '../new-pattern/choose-words.ts';
 import type { Picker } from '../picker.ts';
 import type { ListedWord } from '../word-lists/listed-words.ts';
-import { stepsBefore, takeInTurn, wordsOfPattern } from '../words-of-patterns.ts';
+import { isPractised, stepsBefore, takeInTurn, wordsOfPattern } from '../words-of-patterns.ts';
 import { homeTexts } from './home-texts.ts';
 
 const WORDS = 8;
@@ -12,6 +12,10 @@ const WORDS = 8;
 const STEPS_BACK = 8;
 /** Rows whose letters are no spelling to name. */
 const NO_LETTERS = /^(?:syllable|rime|spelling change|contraction|possessive|compound|root)/;
+/** At most so many spellings are named, the commonest. */
+const MOST_NAMED = 5;
+/** Short forms and owners show no other pattern, and no word of another shows them. */
+const APOSTROPHE = /^(?:contraction|possessive)/;
 const BY_SIGHT = 4;
 /** Fewer words are no practice. */
 const FEWEST = 3;
@@ -42,7 +46,9 @@ export const homeSheet: PartMaker = {
         says: 'The group can read too few words for a home sheet yet. Choose a later step on the Groups page.',
       };
     }
-    const bySight = chooseBySight(input, BY_SIGHT, picker).filter((word) => word.length > 1);
+    const bySight = chooseBySight(input, 3 * BY_SIGHT, picker)
+      .filter((word) => word.length > 1 && !isSoundedOut(input, word))
+      .slice(0, BY_SIGHT);
     const language = chosen('language');
     const languages =
       language === 'both'
@@ -54,10 +60,23 @@ export const homeSheet: PartMaker = {
   },
 };
 
+/** Whether a by-sight word can be read by now with a pattern of the step: eat where ea is learnt. */
+function isSoundedOut({ analyzer, focus, known }: LessonInput, word: string): boolean {
+  const { requires, units } = analyzer.analyze(word.toLowerCase()).readings[0]!;
+  return (
+    requires.every((id) => known.knows(id)) &&
+    units.every(({ pattern }) => pattern !== 'irregular') &&
+    focus.some((id) => requires.includes(id))
+  );
+}
+
 /** Words with the patterns the sheet is about in turn, then of earlier steps where there are too few. */
 function chooseWords(input: LessonInput, picker: Picker): string[] {
+  const { focus } = input;
   const taken: ListedWord[] = [];
-  for (const patterns of [input.focus, ...stepsBefore(input, STEPS_BACK)]) {
+  const isApostrophe = focus.length > 0 && focus.every((id) => APOSTROPHE.test(id));
+  const before = isApostrophe ? [] : stepsBefore(input, STEPS_BACK);
+  for (const patterns of [focus, ...before.map((ids) => ids.filter((id) => !APOSTROPHE.test(id)))]) {
     const isFit = ({ family }: ListedWord): boolean => !taken.some((one) => one.family === family);
     taken.push(...takeInTurn(input, patterns, WORDS - taken.length, picker, { isFit }));
     if (taken.length >= WORDS) break;
@@ -79,18 +98,24 @@ function sheet(
     apostrophe,
     spelling,
     and,
+    others,
     read,
     bySight: glance,
     how,
     thanks,
   } = homeTexts[language];
-  const found = subjects(input).map(({ letters, words }) =>
-    spelling.replace('{letters}', letters).replace('{word}', list(words, ` ${and} `)),
-  );
+  const all = subjects(input);
+  const named = [...all].sort((a, b) => b.count - a.count).slice(0, MOST_NAMED);
+  const found = all
+    .filter((one) => named.includes(one))
+    .map(({ letters, words }) =>
+      spelling.replace('{letters}', letters).replace('{word}', list(words, ` ${and} `)),
+    );
+  const spellings = all.length > found.length ? `${found.join(', ')}, ${others}` : list(found, `, ${and} `);
   const first = (found.length === 0 ? aboutWords : found.length === 1 ? about : aboutSeveral)
-    .replace('{spellings}', list(found, `, ${and} `))
+    .replace('{spellings}', spellings)
     .replace('{word}', words[0]!);
-  const withApostrophe = input.focus.some((id) => /^(?:contraction|possessive)/.test(id))
+  const withApostrophe = input.focus.some((id) => APOSTROPHE.test(id))
     ? words.find((word) => word.includes("'"))
     : undefined;
   const more =
@@ -117,10 +142,11 @@ function sheet(
   ];
 }
 
-/** The letters the step teaches, in its order, with a word for each of their sounds; no changes of spelling, which have none. */
-function subjects(input: LessonInput): { letters: string; words: string[] }[] {
+/** The letters the step teaches, in its order, with a word for each of their sounds and how many words have them; no changes of spelling, which have none. */
+function subjects(input: LessonInput): { letters: string; words: string[]; count: number }[] {
   const found = new Map<string, string[]>();
-  for (const id of input.focus) {
+  const counts = new Map<string, number>();
+  for (const id of input.focus.filter(isPractised)) {
     const row = rowOf(id);
     const first = row?.letters.split(' ')[0] ?? '';
     if (!row || first === '' || NO_LETTERS.test(row.family)) continue;
@@ -132,8 +158,9 @@ function subjects(input: LessonInput): { letters: string; words: string[] }[] {
     const spelt = row.family === 'suffix' ? `-${first}` : row.family === 'prefix' ? `${first}-` : first;
     const letters = spelt.replace('_', '–');
     found.set(letters, [...(found.get(letters) ?? []), word]);
+    counts.set(letters, (counts.get(letters) ?? 0) + examples.length);
   }
-  return [...found].map(([letters, words]) => ({ letters, words }));
+  return [...found].map(([letters, words]) => ({ letters, words, count: counts.get(letters)! }));
 }
 
 /** `a, b and c`, with ` and ` or `, and ` before the last. */

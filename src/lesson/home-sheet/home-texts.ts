@@ -7,6 +7,7 @@ export interface HomeTexts {
   readonly apostrophe: string;
   readonly spelling: string;
   readonly and: string;
+  readonly others: string;
   readonly read: string;
   readonly bySight: string;
   readonly how: readonly string[];
@@ -22,6 +23,7 @@ export const homeTexts: Readonly<Record<'en' | 'es', HomeTexts>> = {
     apostrophe: 'We also read words with an apostrophe, such as {word}.',
     spelling: '“{letters}”, as in {word}',
     and: 'and',
+    others: 'and others',
     aboutWords: 'In class we are learning to read words like {word}.',
     read: 'Words to read together',
     bySight: 'Words to know at a glance',
@@ -40,6 +42,7 @@ export const homeTexts: Readonly<Record<'en' | 'es', HomeTexts>> = {
     apostrophe: 'También leemos palabras con apóstrofo, como {word}.',
     spelling: '«{letters}», como en {word}',
     and: 'y',
+    others: 'y otras',
     aboutWords: 'En clase aprendemos a leer palabras inglesas como {word}.',
     read: 'Palabras para leer juntos',
     bySight: 'Palabras para reconocer de un vistazo',
