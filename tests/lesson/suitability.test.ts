@@ -5,6 +5,8 @@ import { readWordList } from '../../src/data/read-word-list.ts';
 import homophoneClues from '../../src/lesson/homophones/clues.json' with { type: 'json' };
 import type { Column, LessonInput, LessonPart } from '../../src/lesson/index.ts';
 import { parts } from '../../src/lesson/index.ts';
+import { phraseClasses } from '../../src/lesson/sentences/phrase-classes.ts';
+import { thingClasses } from '../../src/lesson/sentences/thing-classes.ts';
 import { verbFrames } from '../../src/lesson/sentences/verb-frames.ts';
 import { shortForms } from '../../src/lesson/word-lists/apostrophes.ts';
 import { makeOf, steps, storm, unreadable } from './check-sheet.ts';
@@ -58,10 +60,12 @@ function wordsOf(text: string): string[] {
 
 let bases: ReadonlySet<string> | undefined;
 
-/** The verbs of the sentences, in all their forms, which were written by hand. */
-const verbs = new Set(Object.values(verbFrames).flatMap(wordsOf));
+/** The verbs, phrases and things of the sentences, which were written by hand: June, shanty. */
+const ofSentences = new Set(
+  [verbFrames, phraseClasses, thingClasses].flatMap((words) => Object.values(words).flat()).flatMap(wordsOf),
+);
 
-/** A word of the bank, the passage or a verb's frame, a name, a short form, a homophone with a clue of our own, a word learnt as a whole, the base of one of the bank. */
+/** A word of the bank, the passage or the sentences' own lists, a name, a short form, a homophone with a clue of our own, a word learnt as a whole, the base of one of the bank. */
 function isOrdinary(word: string, { bank, analyzer, group, judge, passage }: LessonInput): boolean {
   bases ??= new Set(bank.words.map((each) => analyzer.analyze(each.word).readings[0]!.base ?? ''));
   const plain = word.replace(/'s?$/, '');
@@ -71,7 +75,7 @@ function isOrdinary(word: string, { bank, analyzer, group, judge, passage }: Les
     ) ||
     bases.has(word) ||
     bank.find(analyzer.analyze(word).readings[0]?.base ?? '') !== undefined ||
-    verbs.has(word) ||
+    ofSentences.has(word) ||
     PLAIN.has(word) ||
     judge(word).standing === 'by-sight' ||
     Object.hasOwn(homophoneClues.clues, word) ||
