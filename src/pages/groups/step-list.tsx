@@ -1,10 +1,11 @@
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import type { SequenceStep } from '../../analyze/types.ts';
+import { useRowDrag } from '../../ui/use-row-drag.ts';
 import { say } from '../../wording/say.ts';
 import { type EditSteps, moveStep } from './edit-steps.ts';
 import type { Oddity } from './find-oddities.ts';
 import { StepEditor } from './step-editor.tsx';
-import { StepRow } from './step-row.tsx';
+import { StepRow, titleOf } from './step-row.tsx';
 
 interface StepListProps {
   readonly steps: readonly SequenceStep[];
@@ -17,8 +18,6 @@ interface StepListProps {
 /** The steps in order; one at a time is open. What has the focus keeps it when its step moves. */
 export function StepList({ steps, lang, oddities, onEdit }: StepListProps) {
   const [open, setOpen] = useState<number | null>(null);
-  const [dragged, setDragged] = useState<number | null>(null);
-  const [over, setOver] = useState<number | null>(null);
   const list = useRef<HTMLOListElement>(null);
   const focus = useRef<{ readonly row: number; readonly on: string } | null>(null);
 
@@ -41,32 +40,11 @@ export function StepList({ steps, lang, oddities, onEdit }: StepListProps) {
       focus.current = null;
     });
   };
-  const end = (): void => {
-    setDragged(null);
-    setOver(null);
-  };
+  const drag = useRowDrag(move);
   return (
     <ol class="steps" ref={list}>
       {steps.map((step, i) => (
-        <li
-          key={i}
-          class={`step-row${over === i && dragged !== null ? (dragged < i ? ' drop-after' : ' drop-before') : ''}`}
-          onDragOver={(event) => {
-            if (dragged === null) return;
-            event.preventDefault();
-            setOver(i);
-          }}
-          onDrop={(event) => {
-            event.preventDefault();
-            if (dragged !== null) move(dragged, i);
-            end();
-          }}
-          onKeyDown={(event) => {
-            if (!event.altKey || (event.key !== 'ArrowUp' && event.key !== 'ArrowDown')) return;
-            event.preventDefault();
-            move(i, event.key === 'ArrowUp' ? i - 1 : i + 1);
-          }}
-        >
+        <li key={i} class={`step-row ${drag.dropClass(i)}`} {...drag.rowEvents(i)}>
           <StepRow
             step={step}
             lang={lang}
@@ -75,7 +53,7 @@ export function StepList({ steps, lang, oddities, onEdit }: StepListProps) {
             open={open === i}
             onToggle={() => setOpen(open === i ? null : i)}
             onMove={(by, on) => move(i, i + by, on)}
-            onDrag={(active) => (active ? setDragged(i) : end())}
+            drag={drag.handleEvents(i, titleOf(step))}
           />
           {oddities
             .filter((oddity) => oddity.step === i)

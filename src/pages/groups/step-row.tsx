@@ -1,5 +1,6 @@
 import type { SequenceStep } from '../../analyze/types.ts';
 import { patternNames } from '../../ui/pattern-names.ts';
+import type { RowDrag } from '../../ui/use-row-drag.ts';
 import { say } from '../../wording/say.ts';
 import { TaughtLine } from './taught-line.tsx';
 
@@ -13,27 +14,22 @@ interface StepRowProps {
   readonly onToggle: () => void;
   /** `on` is the button that was pressed. */
   readonly onMove: (by: -1 | 1, on: 'up' | 'down') => void;
-  readonly onDrag: (active: boolean) => void;
+  /** What its handle hears. */
+  readonly drag: ReturnType<RowDrag['handleEvents']>;
+}
+
+/** The title of a step, else what it teaches. */
+export function titleOf({ title, teaches }: SequenceStep): string {
+  return title ?? (patternNames(teaches) || say('sequences.withoutTitle'));
 }
 
 /** One step at a glance: its title and what it teaches, with buttons to open and move it. */
-export function StepRow({ step, lang, number, last, open, onToggle, onMove, onDrag }: StepRowProps) {
+export function StepRow({ step, lang, number, last, open, onToggle, onMove, drag }: StepRowProps) {
   const patterns = patternNames(step.teaches);
-  const title = step.title ?? (patterns || say('sequences.withoutTitle'));
+  const title = titleOf(step);
   return (
     <div class="step-head">
-      <span
-        class="handle"
-        draggable
-        aria-hidden="true"
-        onDragStart={(event) => {
-          const row = event.currentTarget.closest('li');
-          if (row) event.dataTransfer?.setDragImage(row, 12, 12);
-          event.dataTransfer?.setData('text/plain', title);
-          onDrag(true);
-        }}
-        onDragEnd={() => onDrag(false)}
-      />
+      <span class="handle" draggable aria-hidden="true" {...drag} />
       <button type="button" class="step-open" data-act="open" aria-expanded={open} onClick={onToggle}>
         <span class="step-number">{number}</span>
         <span>

@@ -1,5 +1,6 @@
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import type { PartMaker, PartPlan, PlannedPart } from '../../lesson/index.ts';
+import { useRowDrag } from '../../ui/use-row-drag.ts';
 import { say } from '../../wording/say.ts';
 import { sayLabel } from './say-label.ts';
 
@@ -12,8 +13,6 @@ interface PartsListProps {
 
 /** All parts a lesson may have, in its order: each on or off, moved by dragging, by buttons, or by Alt and an arrow key. */
 export function PartsList({ parts, onChange, onMove }: PartsListProps) {
-  const [dragged, setDragged] = useState<number | null>(null);
-  const [over, setOver] = useState<number | null>(null);
   const [says, setSays] = useState('');
   const list = useRef<HTMLOListElement>(null);
   const focus = useRef<{ readonly row: number; readonly on: string } | null>(null);
@@ -32,10 +31,7 @@ export function PartsList({ parts, onChange, onMove }: PartsListProps) {
     setSays(say('lesson.partMoved', { part: sayLabel(title), place: to + 1 }));
     onMove(id, to - from);
   };
-  const end = (): void => {
-    setDragged(null);
-    setOver(null);
-  };
+  const drag = useRowDrag(move);
   const minutes = parts.reduce((sum, { part }) => sum + (part.plan.out ? 0 : (part.plan.minutes ?? 0)), 0);
   return (
     <details class="lesson-parts">
@@ -46,36 +42,12 @@ export function PartsList({ parts, onChange, onMove }: PartsListProps) {
       <p class="quiet">{say('lesson.partsHint')}</p>
       <ol ref={list}>
         {parts.map(({ maker, part }, i) => (
-          <li
-            key={maker.id}
-            class={over === i && dragged !== null ? (dragged < i ? 'drop-after' : 'drop-before') : ''}
-            onDragOver={(event) => {
-              if (dragged === null) return;
-              event.preventDefault();
-              setOver(i);
-            }}
-            onDrop={(event) => {
-              event.preventDefault();
-              if (dragged !== null) move(dragged, i);
-              end();
-            }}
-            onKeyDown={(event) => {
-              if (!event.altKey || (event.key !== 'ArrowUp' && event.key !== 'ArrowDown')) return;
-              event.preventDefault();
-              move(i, event.key === 'ArrowUp' ? i - 1 : i + 1);
-            }}
-          >
+          <li key={maker.id} class={drag.dropClass(i)} {...drag.rowEvents(i)}>
             <span
               class="lesson-handle"
               draggable
               aria-hidden="true"
-              onDragStart={(event) => {
-                const row = event.currentTarget.closest('li');
-                if (row) event.dataTransfer?.setDragImage(row, 12, 12);
-                event.dataTransfer?.setData('text/plain', sayLabel(maker.title));
-                setDragged(i);
-              }}
-              onDragEnd={end}
+              {...drag.handleEvents(i, sayLabel(maker.title))}
             />
             <label class="lesson-switch">
               <input

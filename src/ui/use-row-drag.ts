@@ -1,0 +1,55 @@
+import { useState } from 'preact/hooks';
+
+type DragEventOf = DragEvent & { readonly currentTarget: Element };
+
+/** What a row of a list and its handle hear, so that the row is moved by dragging, or by Alt and an arrow key. */
+export interface RowDrag {
+  /** The class of a row: `drop-before`, `drop-after` where the dragged row would come, else empty. */
+  dropClass(row: number): string;
+  rowEvents(row: number): {
+    onDragOver(event: DragEvent): void;
+    onDrop(event: DragEvent): void;
+    onKeyDown(event: KeyboardEvent): void;
+  };
+  handleEvents(row: number, name: string): { onDragStart(event: DragEventOf): void; onDragEnd(): void };
+}
+
+/** `move` is called with the row that is moved and the row whose place it takes; neither need be within the list. */
+export function useRowDrag(move: (from: number, to: number) => void): RowDrag {
+  const [dragged, setDragged] = useState<number | null>(null);
+  const [over, setOver] = useState<number | null>(null);
+  const end = (): void => {
+    setDragged(null);
+    setOver(null);
+  };
+  return {
+    dropClass: (row) =>
+      over !== row || dragged === null ? '' : dragged < row ? 'drop-after' : 'drop-before',
+    rowEvents: (row) => ({
+      onDragOver(event) {
+        if (dragged === null) return;
+        event.preventDefault();
+        setOver(row);
+      },
+      onDrop(event) {
+        event.preventDefault();
+        if (dragged !== null) move(dragged, row);
+        end();
+      },
+      onKeyDown(event) {
+        if (!event.altKey || (event.key !== 'ArrowUp' && event.key !== 'ArrowDown')) return;
+        event.preventDefault();
+        move(row, event.key === 'ArrowUp' ? row - 1 : row + 1);
+      },
+    }),
+    handleEvents: (row, name) => ({
+      onDragStart(event) {
+        const line = event.currentTarget.closest('li');
+        if (line) event.dataTransfer?.setDragImage(line, 12, 12);
+        event.dataTransfer?.setData('text/plain', name);
+        setDragged(row);
+      },
+      onDragEnd: end,
+    }),
+  };
+}
