@@ -77,6 +77,14 @@ export function tryStep(step: number | null): Promise<void> {
   );
 }
 
+/** Replaces a group by a function of it; one that is gone stays gone. */
+export function changeGroupById(id: string, change: (group: Group) => Group): Promise<void> {
+  return changeGroups((all) => {
+    const group = findGroup(all, id);
+    return group ? { ...all, groups: { ...all.groups, [id]: change(group) } } : all;
+  });
+}
+
 /** Replaces the chosen group by a function of it. */
 export function changeChosen(change: (group: Group) => Group): Promise<void> {
   return changeGroups((groups) => ({

@@ -1,9 +1,9 @@
-import { useState } from 'preact/hooks';
 import { loadShortcuts, type ShortcutName } from '../../host/background/load-shortcuts.ts';
 import { listDetails } from '../../host/page-talk/describe-fault.ts';
 import { Masthead } from '../../ui/masthead.tsx';
 import '../../ui/page.css';
 import '../../ui/reach.css';
+import { useCopied } from '../../ui/use-copied.ts';
 import { LoadFault, useLoaded } from '../../ui/use-loaded.ts';
 import '../../ui/wide-page.css';
 import { say, type TextId } from '../../wording/say.ts';
@@ -154,14 +154,8 @@ function Keys() {
 
 /** Copies the version and the browser, for whoever reports a fault. */
 function CopyDetails() {
-  const [copied, setCopied] = useState<boolean | null>(null);
   const details = listDetails([]).trim();
-  const copy = (): void => {
-    navigator.clipboard.writeText(details).then(
-      () => setCopied(true),
-      () => setCopied(false),
-    );
-  };
+  const { copied, copy } = useCopied(details);
   return (
     <>
       <button type="button" class="plain" onClick={copy}>

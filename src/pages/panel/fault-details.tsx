@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useCopied } from '../../ui/use-copied.ts';
 import { say } from '../../wording/say.ts';
 
 interface FaultDetailsProps {
@@ -10,13 +10,7 @@ interface FaultDetailsProps {
 
 /** A fault in a sentence, with a way to try again and to copy what a person who mends it needs. */
 export function FaultDetails({ says, details, onRetry }: FaultDetailsProps) {
-  const [copied, setCopied] = useState<boolean | null>(null);
-  const copy = (): void => {
-    navigator.clipboard.writeText(details).then(
-      () => setCopied(true),
-      () => setCopied(false),
-    );
-  };
+  const { copied, copy } = useCopied(details);
   return (
     <div class="note" role="status">
       <p>{says}</p>

@@ -1,12 +1,12 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
-import type { Group, PatternId, Report, WordKey } from '../../analyze/types.ts';
+import type { PatternId, Report, WordKey } from '../../analyze/types.ts';
 import type { PageWords, WordExplanation } from '../../contract/page-contract.ts';
 import { askBackground, askPage, goToPlace } from '../../host/page-talk/client.ts';
 import { listDetails } from '../../host/page-talk/describe-fault.ts';
 import { explainEmptyText } from '../../host/page-talk/explain-closed-page.ts';
 import { type CountsAs, countAs, countedAs } from '../../host/store/change-group.ts';
-import { changeGroups, findGroup, type Groups, shownGroup } from '../../host/store/groups-store.ts';
+import { changeGroupById, type Groups, shownGroup } from '../../host/store/groups-store.ts';
 import { findSequence, type Sequences } from '../../host/store/sequences-store.ts';
 import { forgetEdits, noteEdit } from '../../ui/edit-log.ts';
 import { patternName } from '../../ui/pattern-name.ts';
@@ -162,25 +162,17 @@ async function markAsTaught(group: string, id: PatternId): Promise<void> {
 /** Has a group count a word as the teacher says; it can be taken back. */
 async function setCountsAs(group: string, word: WordKey, as: CountsAs, says: string): Promise<void> {
   let before: CountsAs = 'judged';
-  await changeGroup(group, (now) => {
+  await changeGroupById(group, (now) => {
     before = countedAs(now, word);
     return countAs(now, word, as);
   });
-  noteEdit(says, () => changeGroup(group, (now) => countAs(now, word, before)));
+  noteEdit(says, () => changeGroupById(group, (now) => countAs(now, word, before)));
 }
 
 function setTaught(group: string, id: PatternId, taught: boolean): Promise<void> {
-  return changeGroup(group, (now) => {
+  return changeGroupById(group, (now) => {
     const others = now.alsoTaught.filter((other) => other !== id);
     return { ...now, alsoTaught: taught ? [...others, id] : others };
-  });
-}
-
-/** Changes a group by its id; one that is gone stays gone. */
-function changeGroup(id: string, change: (group: Group) => Group): Promise<void> {
-  return changeGroups((all) => {
-    const group = findGroup(all, id);
-    return group ? { ...all, groups: { ...all.groups, [id]: change(group) } } : all;
   });
 }
 
