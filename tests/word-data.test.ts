@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { Ajv } from 'ajv';
 import { describe, expect, test } from 'vitest';
+import divisions from '../src/analyze/syllables/divisions.json' with { type: 'json' };
 import schema from '../src/data/engine-words.schema.json' with { type: 'json' };
 import { checkRows, readSourceRows } from '../src/data/read-source-rows.ts';
 import { readUnfitWords } from '../src/data/read-unfit-words.ts';
@@ -132,3 +133,8 @@ function unsortedIn(value: unknown, path: string, lines: boolean): string[] {
   if (typeof value !== 'object' || value === null) return [];
   return Object.entries(value).flatMap(([key, one]) => unsortedIn(one, `${path}/${key}`, lines));
 }
+
+test('the divisions by hand are in order of the alphabet, each word once', () => {
+  const words = divisions.map(({ division }) => division.replaceAll('.', ''));
+  expect(words).toEqual([...new Set(words)].sort());
+});

@@ -153,11 +153,12 @@ export const CUT_RULES: readonly CutRule[] = [
     cut: insideFirst,
   },
   {
-    name: 'qu goes right',
-    example: 'li.quid',
-    counterExample: 'con.quer',
-    applies: ({ consonants, first }) => consonants.length === 1 && first!.letters === 'qu',
-    cut: beforeFirst,
+    name: 'qu is split after a short vowel',
+    example: 'liq.uid',
+    counterExample: 'e.qual',
+    applies: ({ consonants, first, short }) =>
+      consonants.length === 1 && first!.letters === 'qu' && first!.sound === 'K.W' && short,
+    cut: insideFirst,
   },
   {
     name: 'two letters of one sound that are no digraph are split after a short vowel',

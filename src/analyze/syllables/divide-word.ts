@@ -5,8 +5,17 @@ import { type AffixSyllables, affixSyllables, joinsDivision } from './affix-syll
 import { classifySyllable } from './classify-syllable.ts';
 import type { PlacedSpelling } from './cut-place.ts';
 import { cutBetween } from './cut-rules.ts';
+import divisions from './divisions.json' with { type: 'json' };
 
 const VOWEL_LETTER = /[aeiouy]/;
+
+/** Where the syllables start of words that no rule divides as dictionaries do (divisions.json, by hand, each with its reason). */
+const BY_HAND = new Map(
+  divisions.map(({ division }) => {
+    const pieces = division.split('.');
+    return [pieces.join(''), pieces.map((_, i) => pieces.slice(0, i).join('').length)];
+  }),
+);
 
 /** Spellings that are divided together, and what comes fixed with an affix. */
 interface Zone {
@@ -68,13 +77,15 @@ export function divideWord(word: string, built: BuiltWord, starts: readonly numb
   }
   const spellings = zones.flatMap((zone) => zone.spellings);
   if (cuts.size === 0) cuts.set(0, 'other');
-  const order = [...cuts.keys()].sort((a, b) => a - b).filter((at, i) => i === 0 || at < word.length);
+  const byRule = [...cuts.keys()].sort((a, b) => a - b).filter((at, i) => i === 0 || at < word.length);
+  const order = BY_HAND.get(word) ?? byRule;
+  const typeUntil = new Map(byRule.map((start, i) => [byRule[i + 1] ?? word.length, cuts.get(start)]));
   const syllables = order.map((start, i): Syllable => {
     const end = order[i + 1] ?? word.length;
     const inside = spellings.filter((one) => one.start < end && one.end > start);
     return {
       text: word.slice(start, end),
-      type: cuts.get(start) ?? classifySyllable(inside, start, end, word),
+      type: typeUntil.get(end) ?? classifySyllable(inside, start, end, word),
     };
   });
   return { syllables, starts: order };
@@ -85,6 +96,8 @@ function moveOver(before: Zone, at: number, first: PlacedSpelling): number {
   const last = before.spellings.at(-1);
   if (!last || before.fixed || !/^[aeiouy]/.test(first.letters)) return at;
   if (last.letters !== last.spells && /(.)\1$/.test(last.letters)) return at - 1;
+  // ba.si.cal.ly divides like mu.si.cal
+  if (last.letters === 'c' && first.letters === 'ally') return at - 1;
   if (last.letters === 'st' && last.sound === 'S') return at - 1;
   const other = before.spellings.at(-2);
   if (last.letters === 'l' && other && !hasVowel(other.sound)) {
@@ -122,11 +135,18 @@ function findZones(built: BuiltWord, starts: readonly number[]): Zone[] {
     const fixed = role === 'clitic' ? cliticSyllable(affix) : affixSyllables(role, affix.spells, affix.sound);
     const before = last?.spellings.at(-1)?.letters ?? '';
     const joins =
-      role === 'clitic' ? !fixed : role === 'suffix' && (!fixed || joinsDivision(affix.spells, before));
+      role === 'clitic'
+        ? !fixed
+        : role === 'suffix' && (!fixed || (joinsDivision(affix.spells, before) && !keepsWhole(affix, built)));
     if (joins && last && !last.fixed) last.spellings.push(...placed);
     else zones.push({ spellings: placed, fixed });
   }
   return takesLe(built) ? giveConsonantToLy(zones, built) : zones;
+}
+
+/** A base that -ous does not change stays whole: per.il.ous, dan.ger.ous; not fa.mous. */
+function keepsWhole({ spells }: PlacedSpelling, { affixes }: BuiltWord): boolean {
+  return spells === 'ous' && affixes.some(({ text, change }) => text === spells && change === 'none');
 }
 
 /** -ly stands for -le and -ly: simply, terribly; not slowly. */
