@@ -113,6 +113,7 @@ describe('schemas', () => {
   const read = (value: unknown): unknown => readShareFile(JSON.stringify(value) ?? '');
   const group = {
     name: 'Herons',
+    accent: 'british',
     sequence: 'quay-steps',
     step: 1,
     alsoTaught: ['ai'],
@@ -122,7 +123,7 @@ describe('schemas', () => {
     skip: ['quay'],
     options: {
       ...{ schwa: 'flex', shortOMerged: true, wh: 'free', blends: 'free', syllableTypes: 'free' },
-      ...{ irregularForms: 'free', divisions: 'free', endings: 'parts', maxSyllables: 2 },
+      ...{ irregularForms: 'free', divisions: 'free', endings: 'parts', bath: 'cat', maxSyllables: 2 },
     },
     history: [{ date: '2026-11-25', sequence: 'quay-steps', step: 1 }],
   };
@@ -132,6 +133,7 @@ describe('schemas', () => {
     source: 'Tarn Quay School',
     licence: 'own',
     note: 'for the harbour classes',
+    accent: 'british',
     steps: [{ title: 'First', teaches: ['m'], bySight: ['the'] }, { teaches: ['s', 't'] }],
   };
 

@@ -1,3 +1,4 @@
+export { AMERICAN, accentOf, defaultAccent, type Speech, speechOf } from './accent/speech.ts';
 export { catalogue, coarseRows } from './catalogue/catalogue.ts';
 export { patternNames } from './catalogue/names.ts';
 export { CLIMB_MARKS, type Climb, climbText } from './climb/climb-text.ts';

@@ -26,12 +26,13 @@ export interface KnownWords {
 
 const KNOWN: ReadonlySet<string> = new Set(['reads', 'fresh', 'by-sight']);
 
-/** Finds what a group can read. The analyses are made once for a bank and an analyser, for any number of groups. */
+/** Finds what a group can read. The analyses are made once for a bank and an accent, for any number of groups. */
 export function createKnownWords(bank: WordBank, analyzer: Analyzer): (judge: Judge) => KnownWords {
-  let analyses: readonly WordAnalysis[] | undefined;
+  const inSpeech = new Map<Analyzer, readonly WordAnalysis[]>();
   return (judge) => {
-    analyses ??= bank.words.map(({ word }) => analyzer.analyze(word));
-    const all = analyses;
+    const spoken = analyzer.speaking(judge.group.speech);
+    const all = inSpeech.get(spoken) ?? bank.words.map(({ word }) => spoken.analyze(word));
+    inSpeech.set(spoken, all);
     const words = bank.words.flatMap((each, i): KnownWord[] => {
       const { standing } = judge(each.word);
       const { readings, homograph } = all[i]!;

@@ -1,4 +1,5 @@
 import { syllable } from 'syllable';
+import { AMERICAN, type Speech } from '../accent/speech.ts';
 import { buildRecord } from '../build/build-word.ts';
 import type { BuiltWord } from '../build/built-word.ts';
 import { describeError } from '../describe-error.ts';
@@ -21,6 +22,8 @@ export interface Analyzer {
    * reading for any word.
    */
   analyze(key: WordKey): WordAnalysis;
+  /** The same table in another accent; the analyser of a table speaks American. */
+  speaking(speech: Speech): Analyzer;
 }
 
 /**
@@ -31,6 +34,17 @@ export interface Analyzer {
  * the parts it has put together.
  */
 export function createAnalyzer(lexicon: Pick<Lexicon, 'find'>, guesser?: Guesser): Analyzer {
+  const spoken = new Map<string, Analyzer>();
+  const speaking = (speech: Speech): Analyzer => {
+    const name = speech.accent === 'american' ? 'american' : `${speech.accent} ${speech.bath}`;
+    const made = spoken.get(name) ?? { ...createForAccent(lexicon, guesser), speaking };
+    spoken.set(name, made);
+    return made;
+  };
+  return speaking(AMERICAN);
+}
+
+function createForAccent(lexicon: Pick<Lexicon, 'find'>, guesser?: Guesser): Pick<Analyzer, 'analyze'> {
   const known = new Map<string, readonly BuiltWord[]>();
 
   function findBuilt(word: string): readonly BuiltWord[] {

@@ -80,7 +80,8 @@ export function serveBackground(): void {
       const [engine, verdictOf] = await Promise.all([loadEngine(), loadJudge()]);
       const verdict = verdictOf(key);
       const steps = verdict.missing.map((id) => [id, verdictOf.group.stepOf(id)] as const);
-      return { analysis: engine.analyze(key), verdict, steps: Object.fromEntries(steps) };
+      const spoken = engine.speaking(verdictOf.group.speech);
+      return { analysis: spoken.analyze(key), verdict, steps: Object.fromEntries(steps) };
     },
     swaps: async ({ sentence, start, end }) => {
       const [swapper, verdictOf] = await Promise.all([loadSwapper(), loadJudge()]);

@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
 import { parseGroup } from '../../analyze/index.ts';
-import { changeGroups, freeGroupId } from '../../host/store/groups-store.ts';
+import { accentAtFirst, changeGroups, freeGroupId } from '../../host/store/groups-store.ts';
 import { listSequences, loadSequences, watchSequences } from '../../host/store/sequences-store.ts';
 import { StorageFault } from '../../host/store/store-item.ts';
 import { FaultNote } from '../../ui/fault-note.tsx';
@@ -33,7 +33,8 @@ export function WelcomePage() {
       return;
     }
     try {
-      const group = parseGroup({ name: name.trim(), sequence: sequence.id, step: through });
+      const accent = accentAtFirst(sequence);
+      const group = parseGroup({ name: name.trim(), accent, sequence: sequence.id, step: through });
       await changeGroups((groups) => {
         const id = freeGroupId(groups);
         return { ...groups, chosen: id, groups: { ...groups.groups, [id]: group } };
