@@ -34,6 +34,7 @@ const INPUTS = [
   'src/analyze/lexicon',
   'src/analyze/morphology',
   'src/swap',
+  'src/variety',
 ];
 
 const inputs = hashOf(INPUTS.flatMap(filesIn).sort());

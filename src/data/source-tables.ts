@@ -32,7 +32,6 @@ const said = (name: string): Column =>
 
 /** The tables of src/data/source that have a head; what each is for is in its README. */
 export const sourceTables: Readonly<Record<string, SourceTable>> = {
-  'british-spellings.tsv': { columns: [word('british'), word('american')], keys: 1 },
   'homographs.tsv': { columns: [word('word'), said('pronunciations'), text('note')], keys: 1 },
   'irregular-forms.tsv': {
     columns: [

@@ -78,7 +78,7 @@ It was {a+ prize}! / In it was {a+ prize}! / In the {box} was {a+ prize}! / “I
 ? In the {c1} was {a+ s1}, but not {A}. / In it was {a+ s1}. It was not {A}! / {a+ s1} was in there. That was not {A}!
 {B} ran to the {c2}. {A} was not in it. / {B} had a look in the {c2}. {A} was not in it. / {B} looked in the {c2}, but {A} was not there. / “Are you in the {c2}?” said {B}. But {A} was not there. [B@place]
 ? In the {c2} was {a+ s2}. / {B} saw {a+ s2} in it.
-? {B} got hot. {B} had to sit. / “I can't see {A},” said {B}. / “{A}! {A}!” yelled {B}. / {B} had a rest. / “I give up!” said {B}. / {B} was getting hot and cross. / “{A} is good at hiding,” said {B}. / {B} felt sad.
+? {B} got hot. {B} had to sit. / “I can't see {A},” said {B}. / “{A}! {A}!” yelled {B}. / {B} had a rest. / “I give up!” said {B}. / {B} was getting hot and cross|mad. / “{A} is good at hiding,” said {B}. / {B} felt sad.
 ¶ Then {a+ pet} ran to the {c3} and sat. / Then {B} saw a hat. / Then {B} had a look in the {c3}. / At last {B} ran to the {c3}. / Then {B} spotted a leg. / Then {a+ pet} went running to the {c3}. It sat and looked in. / Then the {c3} had a fit of giggles! / {B} ran to the {c3} and had a look. // But {a+ pet} ran to the {c3}. [pet>c3]
 {A} was in the {c3}! / “I see you, {A}!” said {B}. {A} was in the {c3}. / “I see you in the {c3}!” said {B}. / “You are in the {c3}!” said {B}. [A@c3]
 {A} got up. “You got me!” said {A}. / “You did it!” said {A}. / {A} ran to {B}. “You got me!” said {A}. / {A} jumped out. “You found me!” said {A}. / {A} was grinning. “You got me!” said {A}. [A>place]

@@ -1,6 +1,6 @@
 import { catalogue } from '../../analyze/index.ts';
 import type { Pattern, PatternId, SyllableType, Unit } from '../../analyze/types.ts';
-import { hasBroadA } from '../british.ts';
+import { hasBroadA } from '../broad-a.ts';
 import { fitWords, oneOfFamily } from '../fit-words.ts';
 import type { LessonInput } from '../lesson-input.ts';
 import type { Picker } from '../picker.ts';

@@ -1,5 +1,5 @@
 import type { Unit } from '../../analyze/types.ts';
-import { hasBroadA } from '../british.ts';
+import { hasBroadA } from '../broad-a.ts';
 import { fitWords, isEndTaught, oneOfFamily } from '../fit-words.ts';
 import type { LessonInput } from '../lesson-input.ts';
 import type { Picker } from '../picker.ts';
