@@ -37,6 +37,7 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
     'analyze',
     'marks',
     'swap',
+    'variety',
     'lesson',
     'rewrite',
     'shorten',
