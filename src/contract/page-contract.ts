@@ -1,4 +1,4 @@
-import type { PatternId, Standing, Verdict, WordAnalysis, WordKey } from '../analyze/types.ts';
+import type { Accent, PatternId, Standing, Verdict, WordAnalysis, WordKey } from '../analyze/types.ts';
 
 /**
  * What the shading of a page, its cards, the panel and the background tell each other. Each thing is declared here alone; all of it
@@ -94,6 +94,8 @@ export type JudgeWords = (asked: WordsAsked) => Promise<WordsJudged>;
 
 /** Everything that is shown of one word. */
 export interface WordExplanation {
+  /** The group's: how the sounds are meant, and the voice that says the word. */
+  readonly accent: Accent;
   readonly analysis: WordAnalysis;
   readonly verdict: Verdict;
   /** The step that teaches each missing pattern, from 1; null when the group's sequence never does. */

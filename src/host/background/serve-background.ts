@@ -1,7 +1,7 @@
 import { compileGroup, createJudge, type Judge, markReading, tallyText, vet } from '../../analyze/index.ts';
 import type { Group, WordKey } from '../../analyze/types.ts';
 import type { WordsAsked } from '../../contract/page-contract.ts';
-import { reachOf } from '../../swap/index.ts';
+import { reachFor } from '../../swap/index.ts';
 import { say } from '../../wording/say.ts';
 import { browser, openPanel } from '../browser.ts';
 import { loadCommonWords } from '../data/load-common-words.ts';
@@ -81,12 +81,17 @@ export function serveBackground(): void {
       const verdict = verdictOf(key);
       const steps = verdict.missing.map((id) => [id, verdictOf.group.stepOf(id)] as const);
       const spoken = engine.speaking(verdictOf.group.speech);
-      return { analysis: spoken.analyze(key), verdict, steps: Object.fromEntries(steps) };
+      return {
+        accent: verdictOf.group.accent,
+        analysis: spoken.analyze(key),
+        verdict,
+        steps: Object.fromEntries(steps),
+      };
     },
     swaps: async ({ sentence, start, end }) => {
       const [swapper, verdictOf] = await Promise.all([loadSwapper(), loadJudge()]);
       const { swaps, best } = swapper.findSwaps(sentence, start, end, {
-        reach: (word) => reachOf(verdictOf(word).standing),
+        reach: reachFor(verdictOf),
       });
       return swaps.slice(0, best).map(({ text, reads }) => ({ text, reads }));
     },

@@ -1,18 +1,27 @@
+import type { Accent } from '../../analyze/types.ts';
 import { say } from '../../wording/say.ts';
 
+/** Voices that speak with an accent, by their language. */
+const VOICES: Readonly<Record<Accent, RegExp>> = {
+  american: /^en[-_]US\b/i,
+  british: /^en[-_](?:GB|AU|NZ|IE)\b/i,
+};
+
 /**
- * Says a word with an English voice of this machine. A voice that works over the network is never asked: the word
+ * Says a word with an English voice of this machine, one with the accent where there is one. A voice that works over the network is never asked: the word
  * would leave the machine.
  * @throws An Error in one sentence where there is no such voice.
  */
-export async function speakWord(word: string): Promise<void> {
+export async function speakWord(word: string, accent: Accent): Promise<void> {
   const { speechSynthesis } = globalThis;
   if (!speechSynthesis) throw new Error(say('card.cannotSpeak'));
   if (speechSynthesis.getVoices().length === 0) await voicesListed(speechSynthesis);
+  const rank = ({ lang, default: isDefault }: SpeechSynthesisVoice): number =>
+    2 * Number(VOICES[accent].test(lang)) + Number(isDefault);
   const voice = speechSynthesis
     .getVoices()
     .filter(({ localService, lang }) => localService && /^en\b/i.test(lang))
-    .sort((a, b) => Number(b.default) - Number(a.default))[0];
+    .sort((a, b) => rank(b) - rank(a))[0];
   if (!voice) throw new Error(say('card.noVoice'));
   const utterance = new SpeechSynthesisUtterance(word);
   utterance.voice = voice;

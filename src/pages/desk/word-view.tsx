@@ -2,7 +2,7 @@ import { useEffect, useState } from 'preact/hooks';
 import type { Judge } from '../../analyze/index.ts';
 import type { WordAnalysis } from '../../analyze/types.ts';
 import { loadSwapper } from '../../host/data/load-swapper.ts';
-import { reachOf } from '../../swap/index.ts';
+import { reachFor } from '../../swap/index.ts';
 import { MarkedWord, ReadingsView } from '../../ui/reading-view.tsx';
 import '../../ui/reading-view.css';
 import { findSentences } from '../../passage/find-sentences.ts';
@@ -136,7 +136,7 @@ function useSwaps(word: PassageWord, judge: Judge): FoundSwaps {
         );
         const { start, end } = sentence ?? { start: 0, end: word.line.length };
         const found = swapper.findSwaps(word.line.slice(start, end), word.start - start, word.end - start, {
-          reach: (other) => reachOf(judge(other).standing),
+          reach: reachFor(judge),
         });
         const lineStart = word.from - word.start;
         const fitted = found.swaps
