@@ -43,6 +43,7 @@ test('our own texts say what is meant, and have marks where only that place mean
   expect(inVariety('hot and cross|mad. A torch, after tea|supper', 'british')).toBe(
     'hot and cross. A torch, after tea',
   );
+  expect(inVariety('has got| a hat', 'american')).toBe('has a hat');
   expect(inVariety('fish and chips|chips', 'american')).toBe('fish and chips');
 });
 

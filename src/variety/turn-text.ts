@@ -42,16 +42,19 @@ export function findForeign(text: string, accent: Accent): ForeignWord[] {
 /** A text of ours as a group's variety writes it: the words of the table, and `British|American` where only that place means it. */
 export function inVariety(text: string, accent: Accent): string {
   const { own } = varietyOf(accent);
-  return text.replace(MARKED_OR_WORD, (whole, british?: string, american = '') => {
-    if (british !== undefined) return (accent === 'british' ? british : american).replaceAll('_', ' ');
+  return text.replace(MARKED_OR_WORD, (whole, space = '', british?: string, american = '') => {
+    if (british !== undefined) {
+      const said = (accent === 'british' ? british : american).replaceAll('_', ' ');
+      return said && space + said;
+    }
     const [word = '', owner = ''] = whole.split(/(?=['’]s$)/);
     const to = own.get(word.toLowerCase());
     return to === undefined ? whole : likeIn(word, to) + owner;
   });
 }
 
-/** Two ways to say it in one of our own texts, a low line for a space: `cross|mad`, `after_tea|after_dinner`. */
-const MARKED_OR_WORD = new RegExp(`([\\p{L}'’_-]*)\\|([\\p{L}'’_-]*)|${WORD.source}`, 'gu');
+/** Two ways to say it in one of our own texts, a low line for a space, or in one alone: `cross|mad`, `teatime|snack_time`, `got|`. */
+const MARKED_OR_WORD = new RegExp(`( ?)([\\p{L}'’_-]*)\\|([\\p{L}'’_-]*)|${WORD.source}`, 'gu');
 
 /** With the capitals of a word: Colour, COLOUR. */
 function likeIn(word: string, to: string): string {

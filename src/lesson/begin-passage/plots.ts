@@ -196,7 +196,7 @@ Then {B} had a go. / “Can I have a go?” said {B}. / “Let me have a go,” 
 ¶ Then {A} had a big tug. / Then {A} felt a big, big tug. / “A big tug!” said {A}. / “It is big!” said {A}. / Then {A} was feeling a big tug.
 {A} and {B} had to tug and tug. / {A} had to tug and tug. / {B} had to help {A} tug. / They tugged and tugged. / {A} and {B} were tugging and tugging.
 Up came {a+ fish}! / It was {a+ fish}! / {A} got {a+ fish}! / “It is {a+ fish}!” said {A}. / “It's {a+ fish}!” yelled {A}. [fish>net]
-? It was {fish.adj}. / “Look at it!” said {B}. / “It is so big!” said {B}. / It was jumping and flapping. / The {fish} looked cross.
+? It was {fish.adj}. / “Look at it!” said {B}. / “It is so big!” said {B}. / It was jumping and flapping. / The {fish} looked cross|mad.
 “Let it go,” said {B}. / “We will let it go,” said {A}. / “It is sad,” said {B}. “Let it go.” / “Let's let it go,” said {B}. / “Is it too little?” said {B}. “Let it go.” // {A} was sad for it. / It was mad!
 So {A} let it go. / {A} let the {fish} go. / {A} let it go and it swam off. / {A} dropped it back in. / Splash! It was swimming off. // {A} set it back in the mud. / {A} let it get off. [fish>water]
 ? {A} and {B} had the {k1} and the {k2}, but no fish. / {A} put the {k1} and the {k2} in the bin. / “We can fix up the {k1}!” said {A}. / {A} and {B} had to get the junk in a bin. / Then {A} and {B} had {=meals}, but it was not fish! / “I'll mend the {k1},” said {B}.`,
