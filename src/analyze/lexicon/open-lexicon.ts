@@ -18,6 +18,8 @@ export interface Lexicon {
   readonly size: number;
   /** What the table holds of a word in lower case with straight apostrophes, or null. */
   find(word: string): TableWord | null;
+  /** What no rule knows of how the British say a word: its units, or the place of each weak and full er; or null. */
+  findBritish(word: string): string | null;
 }
 
 /**
@@ -120,7 +122,7 @@ export function openLexicon(bytes: Uint8Array): Lexicon {
     return { readings, homograph, usage };
   }
 
-  return { size, find };
+  return { size, find, findBritish: () => null };
 }
 
 function madeFrom(affix: AffixForm, base: number): MadeBy {
