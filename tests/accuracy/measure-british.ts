@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { createRequire } from 'node:module';
+import { join } from 'node:path';
 import { createAnalyzer, openGuesser, openLexicon } from '../../src/analyze/index.ts';
 import type { Reading } from '../../src/analyze/types.ts';
 import { readFrequency } from '../../src/data/read-frequency.ts';
@@ -17,9 +17,53 @@ const analyzer = createAnalyzer(lexicon, openGuesser(data('guess.bin'))).speakin
 const rank = readFrequency();
 
 const IPA: Readonly<Record<string, string>> = {
-  æ: 'AE', ɐ: 'AH', ɒ: 'AA', ɑː: 'AR', ɔː: 'OR', ɜː: 'ER', ə: 'AX', ɪ: 'IH', i: 'IY', iː: 'IY', ɛ: 'EH', eɪ: 'EY', aɪ: 'AY', ɔɪ: 'OY',
-  aʊ: 'AW', əʊ: 'OW', ʊ: 'UH', uː: 'UW', u: 'UW', ɪə: 'IA', ɛə: 'EA', ʊə: 'UA', ɹ: 'R', j: 'Y', ŋ: 'NG', ʃ: 'SH', ʒ: 'ZH', tʃ: 'CH', dʒ: 'JH',
-  θ: 'TH', ð: 'DH', h: 'HH', p: 'P', b: 'B', t: 'T', d: 'D', k: 'K', g: 'G', ɡ: 'G', f: 'F', v: 'V', s: 'S', z: 'Z', m: 'M', n: 'N', l: 'L', w: 'W',
+  æ: 'AE',
+  ɐ: 'AH',
+  ɒ: 'AA',
+  ɑː: 'AR',
+  ɔː: 'OR',
+  ɜː: 'ER',
+  ə: 'AX',
+  ɪ: 'IH',
+  i: 'IY',
+  iː: 'IY',
+  ɛ: 'EH',
+  eɪ: 'EY',
+  aɪ: 'AY',
+  ɔɪ: 'OY',
+  aʊ: 'AW',
+  əʊ: 'OW',
+  ʊ: 'UH',
+  uː: 'UW',
+  u: 'UW',
+  ɪə: 'IA',
+  ɛə: 'EA',
+  ʊə: 'UA',
+  ɹ: 'R',
+  j: 'Y',
+  ŋ: 'NG',
+  ʃ: 'SH',
+  ʒ: 'ZH',
+  tʃ: 'CH',
+  dʒ: 'JH',
+  θ: 'TH',
+  ð: 'DH',
+  h: 'HH',
+  p: 'P',
+  b: 'B',
+  t: 'T',
+  d: 'D',
+  k: 'K',
+  g: 'G',
+  ɡ: 'G',
+  f: 'F',
+  v: 'V',
+  s: 'S',
+  z: 'Z',
+  m: 'M',
+  n: 'N',
+  l: 'L',
+  w: 'W',
 };
 const theirs = new Map<string, string[][]>();
 for (const line of readFileSync(join(folder, 'britfone_dev.tsv'), 'utf8').trim().split('\n').slice(1)) {
@@ -51,7 +95,8 @@ function agree(a: readonly string[], b: readonly string[], i = 0, j = 0): boolea
     if (x === y && agree(a, b, i + 1, j + 1)) return true;
     if (weakY && isWeakOurs(x) && agree(a, b, i + 1, j + 1)) return true;
     // ɪə and ʊə: one sound or two.
-    if (y === 'IA' && /^I[YHX]$/.test(x) && /^(AX|IH)$/.test(a[i + 1] ?? '') && agree(a, b, i + 2, j + 1)) return true;
+    if (y === 'IA' && /^I[YHX]$/.test(x) && /^(AX|IH)$/.test(a[i + 1] ?? '') && agree(a, b, i + 2, j + 1))
+      return true;
     if (y === 'UA' && x === 'UW' && a[i + 1] === 'AX' && agree(a, b, i + 2, j + 1)) return true;
     if (y === '(UH)' && x === 'UW' && agree(a, b, i + 1, j + 1)) return true;
     if (x === 'Y' && y === 'IA' && a[i + 1] === 'AX' && agree(a, b, i + 2, j + 1)) return true;
@@ -74,7 +119,10 @@ for (const word of words) {
   if (isRight && common.has(word)) rightCommon++;
   if (!isRight)
     wrong.push(
-      `${common.has(word) ? '*' : ' '} ${word}: ${first.map((one) => one.units.map(({ letters, sound }) => `${letters}:${sound}`).join(' ')).join(' | ')} || ${theirs.get(word)!.map((one) => one.join(' ')).join(' | ')}`,
+      `${common.has(word) ? '*' : ' '} ${word}: ${first.map((one) => one.units.map(({ letters, sound }) => `${letters}:${sound}`).join(' ')).join(' | ')} || ${theirs
+        .get(word)!
+        .map((one) => one.join(' '))
+        .join(' | ')}`,
     );
 }
 console.log(

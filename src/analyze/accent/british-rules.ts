@@ -53,16 +53,23 @@ const apart =
   };
 
 /** The o of story, memorial and chorus, before r: at the end of its syllable, and not short. */
-function isLongO({ word, rest, ahead }: AmericanPlace): boolean {
-  if (shortOral.has(word)) return false;
+function isLongO({ word, unit, rest, ahead }: AmericanPlace): boolean {
+  if (shortOral.has(word) || unit.letters === 'orr') return false;
   if (/^(y|ie[sd]?)$/.test(rest)) return true;
-  return /^[ie][aou]/.test(rest) || /^(al|ally|us|uses|um|a|as|ing)$/.test(rest) || /^ee/.test(rest) || ahead === 'ch';
+  return (
+    /^[ie][aou]/.test(rest) ||
+    /^(al|ally|us|uses|um|a|as|ing)$/.test(rest) ||
+    /^ee/.test(rest) ||
+    ahead === 'ch'
+  );
 }
 
 /** The a of parent, various and Mary, before r: as in air. */
 function isWideA({ word, ahead, rest }: AmericanPlace): boolean {
   if (wideA.has(word)) return true;
-  return /^r(e?[aou]|i[aou]|ea)/.test(rest) ? /^r(i[aou]|ea)/.test(rest) : /^r(y|ie[sd]?)$/.test(rest) && isFirst(ahead);
+  return /^r(e?[aou]|i[aou]|ea)/.test(rest)
+    ? /^r(i[aou]|ea)/.test(rest)
+    : /^r(y|ie[sd]?)$/.test(rest) && isFirst(ahead);
 }
 
 const isFirst = (ahead: string): boolean => !HAS_VOWEL.test(ahead);
@@ -90,7 +97,8 @@ export const BRITISH_RULES: readonly BritishRule[] = [
     example: 'dog: o:AA',
     counterExample: 'fork: or:AO.R',
     applies: ({ spelling, rest }) => /^(o|o_e|ou|ho):AO$/.test(spelling) && !/^r/.test(rest),
-    gives: say('AA'),
+    // The o_e of gone keeps its row.
+    gives: (place) => (place.unit.letters === 'o_e' ? hear('AA')(place) : say('AA')(place)),
   },
   {
     name: 'our and ur before a vowel are short u and r',
@@ -98,6 +106,13 @@ export const BRITISH_RULES: readonly BritishRule[] = [
     counterExample: 'journey: our:ER',
     applies: ({ spelling, rest }) => /^(our|urr):ER$/.test(spelling) && VOWEL.test(rest),
     gives: apart('AH'),
+  },
+  {
+    name: 'err before a vowel is short e and r',
+    example: 'deterrent: e:EH rr:R',
+    counterExample: 'fern: er:ER',
+    applies: ({ spelling, rest }) => spelling === 'err:ER' && VOWEL.test(rest),
+    gives: apart('EH'),
   },
   {
     name: 'irr before a vowel is short i and r',
@@ -115,6 +130,14 @@ export const BRITISH_RULES: readonly BritishRule[] = [
     gives: say('AX'),
   },
   {
+    name: 'the e of -ery is weak behind two syllables',
+    example: 'cemetery: e:AX',
+    counterExample: 'very: e:EH',
+    applies: ({ spelling, rest, ahead }) =>
+      spelling === 'e:EH' && /^r(y|ies)$/.test(rest) && /[aeiouy][^aeiouy]+[aeiouy]/.test(ahead),
+    gives: say('AX'),
+  },
+  {
     name: 'a before r and a vowel is short a',
     example: 'carry: a:AE',
     counterExample: 'various: a:EH',
@@ -129,14 +152,14 @@ export const BRITISH_RULES: readonly BritishRule[] = [
       broadBath &&
       spelling === 'a:AE' &&
       bath.has(word) &&
-      /^(f|ph|s|th|sch|nc|nt|nd|nsw|mp|n(a|as)?$|nas?$|v|m)/.test(rest),
+      /^(f|ph|s|th|ch|nc|nt|nd|nsw|mp|n(a|as)?$|nas?$|v|m)/.test(rest),
     gives: say('AA'),
   },
   {
     name: 'al before f and v is as in father',
     example: 'half: al:AA',
     counterExample: 'palm: al:AA',
-    applies: ({ spelling, broadBath }) => spelling === 'al:AE' && broadBath,
+    applies: ({ spelling, rest, broadBath }) => spelling === 'al:AE' && broadBath && /^[fv]/.test(rest),
     gives: say('AA'),
   },
   {
@@ -166,7 +189,9 @@ export const BRITISH_RULES: readonly BritishRule[] = [
     example: 'watch: a:AA',
     counterExample: 'wall: a:AO',
     applies: (place) =>
-      /^a:A[OH]$/.test(place.spelling) && soundBefore(place) === 'W' && !/^[lr]/.test(place.rest),
+      /^a:A[OH]$/.test(place.spelling) &&
+      soundBefore(place) === 'W' &&
+      !/^(r[^r]|r$|l[^l]|l$|ll$|ll[^aeiou])/.test(place.rest),
     gives: say('AA'),
   },
   {
@@ -184,7 +209,8 @@ export const BRITISH_RULES: readonly BritishRule[] = [
     name: 'a said ah at the end of a longer word is weak',
     example: 'pizza: a:AX',
     counterExample: 'spa: a:AA',
-    applies: ({ spelling, rest, ahead }) => spelling === 'a:AA' && rest === '' && HAS_VOWEL.test(ahead),
+    applies: ({ spelling, rest, ahead }) =>
+      spelling === 'a:AA' && rest === '' && HAS_VOWEL.test(ahead) && !/[pmh]$/.test(ahead),
     gives: say('AX'),
   },
   {
@@ -192,7 +218,7 @@ export const BRITISH_RULES: readonly BritishRule[] = [
     example: 'tune: u_e:Y.UW',
     counterExample: 'rule: u_e:UW',
     applies: (place) =>
-      /^(u|u_e|ue|ew|eu):UW$/.test(place.spelling) && /^(T|D|N)$/.test(soundBefore(place)),
+      /^(u|u_e|ue|ew|eu|ui):UW$/.test(place.spelling) && /^(T|D|N)$/.test(soundBefore(place)),
     gives: say('Y.UW'),
   },
   {
@@ -200,7 +226,9 @@ export const BRITISH_RULES: readonly BritishRule[] = [
     example: 'during: u:Y.UH',
     counterExample: 'jury: u:UH',
     applies: (place) =>
-      /^(u:UH|ure:UH\.R)$/.test(place.spelling) && /^(T|D|N)$/.test(soundBefore(place)) && /r/.test(place.unit.letters + place.rest[0]),
+      /^(u:UH|ure:UH\.R)$/.test(place.spelling) &&
+      /^(T|D|N)$/.test(soundBefore(place)) &&
+      /r/.test(place.unit.letters + place.rest[0]),
     gives: ({ unit }) => [{ ...unit, sound: `Y.${unit.sound}` }],
   },
   {
@@ -216,7 +244,8 @@ export const BRITISH_RULES: readonly BritishRule[] = [
     name: 'weak -ile is long i',
     example: 'fragile: i_e:AY',
     counterExample: 'engine: i_e:IX',
-    applies: ({ spelling, rest }) => /^i(_e)?:(AX|IX|IH)$/.test(spelling) && /^les?$/.test(rest),
+    applies: ({ spelling, rest }) =>
+      /^i(_e)?:(AX|IX|IH)$/.test(spelling) && /^l(e?s?|ely|ing|ed)$/.test(rest),
     gives: say('AY'),
   },
   {
@@ -230,7 +259,8 @@ export const BRITISH_RULES: readonly BritishRule[] = [
     name: 'the o of -mony is weak',
     example: 'ceremony: o:AX',
     counterExample: 'phony: o:OW',
-    applies: ({ spelling, rest, ahead }) => spelling === 'o:OW' && /^n(y|ies)$/.test(rest) && /im$|em$|ri?m$/.test(ahead),
+    applies: ({ spelling, rest, ahead }) =>
+      spelling === 'o:OW' && /^n(y|ies)$/.test(rest) && /im$|em$|ri?m$/.test(ahead),
     gives: say('AX'),
   },
   {
@@ -257,7 +287,7 @@ export const BRITISH_RULES: readonly BritishRule[] = [
     counterExample: 'worm: or:ER',
     applies: (place) =>
       /^(or|ar|oar|our|uor):ER$/.test(place.spelling) &&
-      soundBefore(place) !== 'W' &&
+      (soundBefore(place) !== 'W' || place.unit.letters === 'ar') &&
       !(place.unit.letters === 'our' && isFirst(place.ahead)),
     gives: hear('AX'),
   },
@@ -268,18 +298,11 @@ export const BRITISH_RULES: readonly BritishRule[] = [
     applies: ({ spelling, ahead }) => /^(er|ur):ER$/.test(spelling) && HAS_VOWEL.test(ahead),
     gives: hear('AX'),
   },
-  {
-    name: 'the s of -rsion is sh',
-    example: 'version: sion:SH.AX.N',
-    counterExample: 'vision: sion:ZH.AX.N',
-    applies: ({ spelling, ahead }) => /^sion:ZH/.test(spelling) && /[ru]r$|r$/.test(ahead),
-    gives: say('SH.AX.N'),
-  },
 ];
 
 /** Sounds that a rule may be about; the others have no need to ask. */
 const RULED =
-  /^(orr?:AO\.R|(o|o_e|ou|ho):AO|(our|urr|irr):ER|a:(EH|AE|AA|AO|AH)|al:AE|a[uw]:(AE|AA)|(u|u_e|ue|ew|eu):UW|u:UH|ure:UH\.R|i(_e)?:[AI][XH]|o:OW|sion:ZH.*|.*:ER)$/;
+  /^(orr?:AO\.R|(o|o_e|ou|ho):AO|(our|urr|irr|err):ER|a:(EH|AE|AA|AO|AH)|e:EH|al:AE|a[uw]:(AE|AA)|(u|u_e|ue|ew|eu|ui):UW|u:UH|ure:UH\.R|i(_e)?:[AI][XH]|o:OW|.*:ER)$/;
 
 export interface BritishWays {
   readonly broadBath: boolean;
@@ -291,26 +314,34 @@ export function toBritish(
   spellings: readonly WordSpelling[],
   { broadBath }: BritishWays,
 ): readonly WordSpelling[] {
-  if (!spellings.some((one) => RULED.test(`${one.letters}:${one.sound}`))) return spellings;
-  const texts = spellings.map(({ letters }) => letters.replace(/_e$/, ''));
-  const said: WordSpelling[] = [];
-  for (const [i, unit] of spellings.entries()) {
-    const spelling = `${unit.letters}:${unit.sound}`;
-    if (!RULED.test(spelling) || unit.heard !== undefined) {
-      said.push(unit);
-      continue;
-    }
-    const place: AmericanPlace = {
-      word,
-      unit,
-      spelling,
-      before: spellings[i - 1],
-      after: spellings[i + 1],
-      ahead: texts.slice(0, i).join(''),
-      rest: texts.slice(i + 1).join(''),
-      broadBath,
-    };
-    said.push(...(findRule(BRITISH_RULES, place)?.gives(place) ?? [unit]));
-  }
-  return said;
+  if (!spellings.some(isRuled)) return spellings;
+  return spellings.flatMap((_, i) => sayUnit(word, spellings, i, { broadBath }));
+}
+
+/** One of a word's spellings as the British say it; two where its vowel and its r are told apart. */
+export function sayUnit(
+  word: string,
+  spellings: readonly WordSpelling[],
+  i: number,
+  { broadBath }: BritishWays,
+): readonly WordSpelling[] {
+  const unit = spellings[i]!;
+  if (!isRuled(unit) || unit.heard !== undefined) return [unit];
+  const lettersOf = (some: readonly WordSpelling[]): string =>
+    some.map(({ letters }) => letters.replace(/_e$/, '')).join('');
+  const place: AmericanPlace = {
+    word,
+    unit,
+    spelling: `${unit.letters}:${unit.sound}`,
+    before: spellings[i - 1],
+    after: spellings[i + 1],
+    ahead: lettersOf(spellings.slice(0, i)),
+    rest: lettersOf(spellings.slice(i + 1)),
+    broadBath,
+  };
+  return findRule(BRITISH_RULES, place)?.gives(place) ?? [unit];
+}
+
+function isRuled({ letters, sound }: WordSpelling): boolean {
+  return RULED.test(`${letters}:${sound}`);
 }

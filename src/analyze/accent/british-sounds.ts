@@ -22,7 +22,7 @@ export function hearBritish({ parts }: BuiltWord): string[] {
   let beforeVowel = false;
   for (let i = spellings.length - 1; i >= 0; i--) {
     const one = spellings[i]!;
-    const said = hearOne(one, spellings[i - 1], spellings[i + 1], beforeVowel);
+    const said = hearOne(one, spellings[i - 1], spellings[i + 1], beforeVowel, heard[i + 1] === '-');
     heard[i] = said;
     if (said !== '-') beforeVowel = hasVowel(said.split('.')[0]!);
   }
@@ -34,6 +34,7 @@ function hearOne(
   before: WordSpelling | undefined,
   after: WordSpelling | undefined,
   beforeVowel: boolean,
+  beforeSilent: boolean,
 ): string {
   const r = beforeVowel && /r(e|h|rh)?$/.test(letters) ? '.R' : '';
   if (heard !== undefined) return heard + r;
@@ -43,10 +44,17 @@ function hearOne(
   if (!/A[AO]|R$|R\b|EH|IH|UH/.test(sound)) return sound;
   if (sound === 'R') return beforeVowel || before === undefined ? 'R' : '-';
   if (sound === 'ER') return `ER${r}`;
-  if (/^(a:EH|e:IH|ae:EH|ey:EH)$/.test(`${letters}:${sound}`) && after?.sound === 'R')
+  if (
+    /^(a:EH|e:IH|ae:EH|ey:EH)$/.test(`${letters}:${sound}`) &&
+    after?.sound === 'R' &&
+    (before || beforeSilent || sound === 'EH')
+  )
     return sound === 'EH' ? 'EA' : 'IA';
   if (/^(u|eu|ou):(Y\.)?UH$/.test(`${letters}:${sound}`) && after?.sound === 'R')
     return sound.replace('UH', 'UA');
+  // souvenir, and where: the vowel and an r that is not heard.
+  if (beforeSilent && after?.sound === 'R' && WITHOUT_R[sound]) return WITHOUT_R[sound]!;
+  if (`${letters}:${sound}` === 'ure:UH.R') return `OR${r}`;
   const parts = sound.split('.');
   const said: string[] = [];
   for (const [i, part] of parts.entries()) {

@@ -1,6 +1,7 @@
 import { buildRecord, type FindBuilt } from '../build/build-word.ts';
 import type { BuiltWord, WordSpelling } from '../build/built-word.ts';
 import type { Lexicon } from '../lexicon/open-lexicon.ts';
+import { readSpelling } from '../lexicon/read-spelling.ts';
 import type { ReadingRecord, TableWord } from '../lexicon/word-record.ts';
 import { toBritish } from './british-rules.ts';
 import { hearBritish } from './british-sounds.ts';
@@ -35,14 +36,18 @@ export function createBritish(american: AnyLexicon, { bath }: Speech): British {
 
   function sayRecord(word: string, found: TableWord): TableWord {
     const own = american.findBritish?.(word) ?? '';
-    const readings = found.readings.map((reading): ReadingRecord => {
+    const ownUnits = own.includes(':') ? own.split(' / ').map(readUnits) : [];
+    const more = ownUnits
+      .slice(found.readings.length)
+      .map((units) => ({ kind: 'whole' as const, units, madeBy: null }));
+    const readings = found.readings.map((reading, i): ReadingRecord => {
+      const told = ownUnits[i];
+      if (told) return { kind: 'whole', units: told, madeBy: 'madeBy' in reading ? reading.madeBy : null };
       if (reading.kind !== 'whole') return reading;
-      const units = own.includes(':')
-        ? readUnits(own)
-        : toBritish(word, markStress(reading.units, own), ways);
+      const units = toBritish(word, markStress(reading.units, own), ways);
       return units === reading.units ? reading : { ...reading, units };
     });
-    return { ...found, readings };
+    return { ...found, readings: [...readings, ...more] };
   }
 
   return {
@@ -68,7 +73,7 @@ const CACHED_WORDS = 2_000;
 
 /** `2w 4f`: the er of the third unit is weak, that of the fifth full. */
 function markStress(units: readonly WordSpelling[], marks: string): readonly WordSpelling[] {
-  if (marks === '') return units;
+  if (marks === '' || marks.includes(':')) return units;
   const heard = new Map(marks.split(' ').map((mark) => [Number.parseInt(mark, 10), mark.endsWith('w')]));
   return units.map((unit, i) => {
     const weak = heard.get(i);
@@ -77,10 +82,10 @@ function markStress(units: readonly WordSpelling[], marks: string): readonly Wor
   });
 }
 
-/** `t:T o:AX m:M a:AA t:T o:OW`. */
+/** `t:T o:AX m:M a:AA t:T o:OW`; the a of `a:AH=AA` is named as that of AH and heard as AA. */
 function readUnits(text: string): WordSpelling[] {
-  return text.split(' ').map((one) => {
-    const colon = one.lastIndexOf(':');
-    return { letters: one.slice(0, colon), sound: one.slice(colon + 1) };
+  return text.split(' ').map((one): WordSpelling => {
+    const [spelling, heard] = one.split('=') as [string, string | undefined];
+    return { ...readSpelling(spelling), ...(heard !== undefined && { heard }) };
   });
 }

@@ -69,9 +69,7 @@ function createForAccent(
   /** Origins are weighed as the model was made, in American, and said in the accent. */
   const findAmerican = accent ? accent.findAmerican : findBuilt;
   const finishAll = (word: string, built: readonly BuiltWord[], source: ReadingSource): Reading[] =>
-    built
-      .map((one) => finishReading(word, one, source, accent?.hear))
-      .filter((reading) => reading !== null);
+    built.map((one) => finishReading(word, one, source, accent?.hear)).filter((reading) => reading !== null);
   const finishOwn = (word: string, built: readonly BuiltWord[], source: ReadingSource): Reading[] =>
     finishAll(word, accent ? built.map((one) => accent.say(word, one)) : built, source);
 
@@ -105,7 +103,9 @@ function createForAccent(
       return unfoldAnalysis(word, mayBePlain ? withPlainReading(plain, found) : found);
     }
     const short = word.includes("'") ? buildContraction(word, findBuilt) : null;
-    const listed = finishAll(word, short ? [short] : findBuilt(word), 'dictionary');
+    const listed = short
+      ? finishOwn(word, [short], 'dictionary')
+      : finishAll(word, findBuilt(word), 'dictionary');
     if (listed.length > 0) {
       const record = lexicon.find(word);
       const usage = short ? 'common' : (record?.usage ?? null);
