@@ -181,7 +181,7 @@ export const BRITISH_RULES: readonly BritishRule[] = [
     example: 'almost: a:AO',
     counterExample: 'quality: a:AA',
     applies: ({ spelling, rest, before }) =>
-      spelling === 'a:AA' && /^l(l|[bcdfkmst])/.test(rest) && !/W$/.test(before?.sound ?? ''),
+      spelling === 'a:AA' && /^l(l|[bcdfkmt])/.test(rest) && !/W$/.test(before?.sound ?? ''),
     gives: say('AO'),
   },
   {
@@ -237,7 +237,8 @@ export const BRITISH_RULES: readonly BritishRule[] = [
     counterExample: 'rule: u_e:UW',
     applies: ({ spelling, rest, ahead }) =>
       (/^u(_e)?:UW$/.test(spelling) && ((/ss?$/.test(ahead) && /^m/.test(rest)) || /ex$/.test(ahead))) ||
-      (spelling === 'ue:UW' && /(pur|en)s$/.test(ahead)),
+      (spelling === 'ue:UW' && /(pur|en)s$/.test(ahead)) ||
+      (spelling === 'eu:UW' && /c$/.test(ahead)),
     gives: say('Y.UW'),
   },
   {
@@ -245,8 +246,15 @@ export const BRITISH_RULES: readonly BritishRule[] = [
     example: 'fragile: i_e:AY',
     counterExample: 'engine: i_e:IX',
     applies: ({ spelling, rest }) =>
-      /^i(_e)?:(AX|IX|IH)$/.test(spelling) && /^l(e?s?|ely|ing|ed)$/.test(rest),
+      /^i_e:(AX|IX|IH)$/.test(spelling) && /^l(e?s?|ely|ed)$/.test(rest),
     gives: say('AY'),
+  },
+  {
+    name: 'the t of -ntion is sh',
+    example: 'mention: tion:SH.AX.N',
+    counterExample: 'question: tion:CH.AX.N',
+    applies: ({ spelling, ahead }) => /^(tion|sion):CH/.test(spelling) && ahead.endsWith('n'),
+    gives: ({ unit }) => [{ ...unit, sound: unit.sound.replace('CH', 'SH') }],
   },
   {
     name: 'the i of -ization is long',
@@ -302,7 +310,7 @@ export const BRITISH_RULES: readonly BritishRule[] = [
 
 /** Sounds that a rule may be about; the others have no need to ask. */
 const RULED =
-  /^(orr?:AO\.R|(o|o_e|ou|ho):AO|(our|urr|irr|err):ER|a:(EH|AE|AA|AO|AH)|e:EH|al:AE|a[uw]:(AE|AA)|(u|u_e|ue|ew|eu|ui):UW|u:UH|ure:UH\.R|i(_e)?:[AI][XH]|o:OW|.*:ER)$/;
+  /^(orr?:AO\.R|(o|o_e|ou|ho):AO|(our|urr|irr|err):ER|a:(EH|AE|AA|AO|AH)|e:EH|al:AE|a[uw]:(AE|AA)|(u|u_e|ue|ew|eu|ui):UW|u:UH|ure:UH\.R|i:[AI]X|i_e:[AI][XH]|(tion|sion):CH.*|o:OW|.*:ER)$/;
 
 export interface BritishWays {
   readonly broadBath: boolean;

@@ -36,7 +36,8 @@ export function createBritish(american: AnyLexicon, { bath }: Speech): British {
 
   function sayRecord(word: string, found: TableWord): TableWord {
     const own = american.findBritish?.(word) ?? '';
-    const ownUnits = own.includes(':') ? own.split(' / ').map(readUnits) : [];
+    const owns = own.split(' / ');
+    const ownUnits = own.includes(':') ? owns.map(readUnits) : [];
     const more = ownUnits
       .slice(found.readings.length)
       .map((units) => ({ kind: 'whole' as const, units, madeBy: null }));
@@ -44,7 +45,7 @@ export function createBritish(american: AnyLexicon, { bath }: Speech): British {
       const told = ownUnits[i];
       if (told) return { kind: 'whole', units: told, madeBy: 'madeBy' in reading ? reading.madeBy : null };
       if (reading.kind !== 'whole') return reading;
-      const units = toBritish(word, markStress(reading.units, own), ways);
+      const units = toBritish(word, markStress(reading.units, owns[i] ?? ''), ways);
       return units === reading.units ? reading : { ...reading, units };
     });
     return { ...found, readings: [...readings, ...more] };
