@@ -245,8 +245,7 @@ export const BRITISH_RULES: readonly BritishRule[] = [
     name: 'weak -ile is long i',
     example: 'fragile: i_e:AY',
     counterExample: 'engine: i_e:IX',
-    applies: ({ spelling, rest }) =>
-      /^i_e:(AX|IX|IH)$/.test(spelling) && /^l(e?s?|ely|ed)$/.test(rest),
+    applies: ({ spelling, rest }) => /^i_e:(AX|IX|IH)$/.test(spelling) && /^l(e?s?|ely|ed)$/.test(rest),
     gives: say('AY'),
   },
   {

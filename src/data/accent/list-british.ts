@@ -93,7 +93,10 @@ function* listMoved(
     if (!isStressed || heard.length !== units.length) continue;
     const moved = heard.map((unit, i) => isWeakR(unit, i, heard) && isStressed[i] && !isWeak(units[i]!));
     if (!moved.includes(true)) continue;
-    yield [word, heard.map((unit, i) => writeUnit(moved[i] ? { ...units[i]!, heard: undefined } : unit)).join(' ')];
+    yield [
+      word,
+      heard.map((unit, i) => writeUnit(moved[i] ? { ...units[i]!, heard: undefined } : unit)).join(' '),
+    ];
   }
 }
 

@@ -1,4 +1,12 @@
-import { compileGroup, createJudge, type Judge, markReading, tallyText, vet } from '../../analyze/index.ts';
+import {
+  compileGroup,
+  createJudge,
+  type Judge,
+  markReading,
+  soundStyleOf,
+  tallyText,
+  vet,
+} from '../../analyze/index.ts';
 import type { Group, WordKey } from '../../analyze/types.ts';
 import type { WordsAsked } from '../../contract/page-contract.ts';
 import { reachOf } from '../../swap/index.ts';
@@ -81,7 +89,12 @@ export function serveBackground(): void {
       const verdict = verdictOf(key);
       const steps = verdict.missing.map((id) => [id, verdictOf.group.stepOf(id)] as const);
       const spoken = engine.speaking(verdictOf.group.speech);
-      return { analysis: spoken.analyze(key), verdict, steps: Object.fromEntries(steps) };
+      return {
+        analysis: spoken.analyze(key),
+        verdict,
+        sounds: soundStyleOf(verdictOf.group),
+        steps: Object.fromEntries(steps),
+      };
     },
     swaps: async ({ sentence, start, end }) => {
       const [swapper, verdictOf] = await Promise.all([loadSwapper(), loadJudge()]);
