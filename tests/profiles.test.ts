@@ -123,7 +123,14 @@ describe('schemas', () => {
     skip: ['quay'],
     options: {
       ...{ schwa: 'flex', shortOMerged: true, wh: 'free', blends: 'free', syllableTypes: 'free' },
-      ...{ irregularForms: 'free', divisions: 'free', endings: 'parts', bath: 'cat', maxSyllables: 2 },
+      ...{
+        irregularForms: 'free',
+        divisions: 'free',
+        endings: 'parts',
+        bath: 'cat',
+        soundMarks: 'ipa',
+        maxSyllables: 2,
+      },
     },
     history: [{ date: '2026-11-25', sequence: 'quay-steps', step: 1 }],
   };

@@ -128,6 +128,8 @@ export interface Pattern {
   readonly label: string;
   readonly letters: string;
   readonly sounds: readonly string[];
+  /** The sounds in British, where they are others. */
+  readonly british?: readonly string[];
   readonly where: string;
   readonly keyWord: string;
   readonly examples: readonly string[];
@@ -192,6 +194,8 @@ export interface GroupOptions {
   readonly irregularForms?: 'counted' | 'free';
   /** The a of bath and grass in British: as in father or as in cat. Default father; American has one way. */
   readonly bath?: 'father' | 'cat';
+  /** How sounds are written down: as in dictionaries for children, or in the International Phonetic Alphabet. Default dictionary. */
+  readonly soundMarks?: 'dictionary' | 'ipa';
   /** Longest base word, in syllables, whatever the sequence says. */
   readonly maxSyllables?: number;
 }

@@ -1,4 +1,5 @@
-import type { Accent, PatternId, Standing, Verdict, WordAnalysis, WordKey } from '../analyze/types.ts';
+import type { SoundStyle } from '../analyze/index.ts';
+import type { PatternId, Standing, Verdict, WordAnalysis, WordKey } from '../analyze/types.ts';
 
 /**
  * What the shading of a page, its cards, the panel and the background tell each other. Each thing is declared here alone; all of it
@@ -94,10 +95,10 @@ export type JudgeWords = (asked: WordsAsked) => Promise<WordsJudged>;
 
 /** Everything that is shown of one word. */
 export interface WordExplanation {
-  /** The group's: how the sounds are meant, and the voice that says the word. */
-  readonly accent: Accent;
   readonly analysis: WordAnalysis;
   readonly verdict: Verdict;
+  /** How its sounds are written down and said; left out for American in the marks of dictionaries. */
+  readonly sounds?: SoundStyle;
   /** The step that teaches each missing pattern, from 1; null when the group's sequence never does. */
   readonly steps: Readonly<Record<PatternId, number | null>>;
 }

@@ -27,6 +27,7 @@ const manifest = join(output, 'manifest.json');
 const INPUTS = [
   'package-lock.json',
   'src/data',
+  'src/analyze/accent',
   'src/analyze/alignment',
   'src/analyze/build',
   'src/analyze/catalogue',

@@ -1,5 +1,5 @@
-import type { Analyzer, Judge } from '../analyze/index.ts';
-import { hasBit, neededOf, tokenize } from '../analyze/index.ts';
+import type { Analyzer, Judge, SoundStyle } from '../analyze/index.ts';
+import { hasBit, neededOf, soundStyleOf, tokenize } from '../analyze/index.ts';
 import type { Accent, PatternId, Reading, WordAnalysis } from '../analyze/types.ts';
 import { isForeign } from '../variety/index.ts';
 import type { BankWord, WordBank } from './word-bank.ts';
@@ -14,7 +14,10 @@ export interface KnownWord extends BankWord {
 
 /** What a group can read, in its own variety of English: of harbour and harbor one. */
 export interface KnownWords {
+  /** The English its sounds are those of. */
   readonly accent: Accent;
+  /** How they are written down. */
+  readonly style: SoundStyle;
   /** The words of the bank the group can read, commonest first. */
   readonly words: readonly KnownWord[];
   find(word: string): KnownWord | undefined;
@@ -49,6 +52,7 @@ export function createKnownWords(bank: WordBank, analyzer: Analyzer): (judge: Ju
     const byName = new Map(words.map((each) => [each.word, each]));
     return {
       accent,
+      style: soundStyleOf(judge.group),
       words,
       analyses: all,
       find: (word) => byName.get(word) ?? byName.get(word.toLowerCase()),

@@ -42,7 +42,6 @@ export async function openOn(at: CardPage, word: string): Promise<void> {
 
 function content(word: string, standing: Standing, steps: WordExplanation['steps']): WordExplanation {
   return {
-    accent: 'american',
     analysis: analyzer.analyze(word),
     verdict: { standing, missing: Object.keys(steps) },
     steps,

@@ -1,4 +1,4 @@
-import type { Accent, Group, Sequence } from '../types.ts';
+import type { Accent, Group, Pattern, Sequence } from '../types.ts';
 
 /** How words are said to a group. */
 export interface Speech {
@@ -19,6 +19,25 @@ export function accentOf({ accent = 'american' }: Pick<Group, 'accent'>): Accent
 export function speechOf(group: Pick<Group, 'accent' | 'options'>): Speech {
   if (accentOf(group) === 'american') return AMERICAN;
   return { accent: 'british', bath: group.options.bath ?? 'father' };
+}
+
+/** Whose sounds are written down, and how. */
+export interface SoundStyle {
+  readonly accent: Accent;
+  readonly marks: 'dictionary' | 'ipa';
+}
+
+/** How sounds are written down for a group. */
+export function soundStyleOf(group: Pick<Group, 'accent' | 'options'>): SoundStyle {
+  return { accent: accentOf(group), marks: group.options.soundMarks ?? 'dictionary' };
+}
+
+/** The sounds of a row of the catalogue, that of its key word first. */
+export function soundsIn(
+  { sounds, british }: Pick<Pattern, 'sounds' | 'british'>,
+  accent: Accent,
+): readonly string[] {
+  return accent === 'british' ? (british ?? sounds) : sounds;
 }
 
 /**

@@ -108,6 +108,7 @@ const defaults = {
   divisions: 'free',
   endings: 'parts',
   bath: 'father',
+  soundMarks: 'dictionary',
 } as const;
 
 /** Who was taught contractions out of turn was taught each kind of them. */

@@ -18,7 +18,7 @@ const keys = [
 ];
 const optionKeys = [
   ...['schwa', 'shortOMerged', 'wh', 'blends', 'syllableTypes', 'irregularForms'],
-  ...['divisions', 'endings', 'bath', 'maxSyllables'],
+  ...['divisions', 'endings', 'bath', 'soundMarks', 'maxSyllables'],
 ];
 const COUNTED = ['counted', 'free'] as const;
 
@@ -88,6 +88,7 @@ function readOptions(fields: Fields): GroupOptions {
     divisions: readChoice(given, 'divisions', COUNTED, 'options'),
     endings: readChoice(given, 'endings', ['parts', 'units'], 'options'),
     bath: readChoice(given, 'bath', ['father', 'cat'], 'options'),
+    soundMarks: readChoice(given, 'soundMarks', ['dictionary', 'ipa'], 'options'),
     maxSyllables: readWhole(given, 'maxSyllables', 1, 'options'),
   };
   return Object.fromEntries(Object.entries(options).filter(([, option]) => option !== undefined));

@@ -1,4 +1,12 @@
-import { compileGroup, createJudge, type Judge, markReading, tallyText, vet } from '../../analyze/index.ts';
+import {
+  compileGroup,
+  createJudge,
+  type Judge,
+  markReading,
+  soundStyleOf,
+  tallyText,
+  vet,
+} from '../../analyze/index.ts';
 import type { Group, WordKey } from '../../analyze/types.ts';
 import type { WordsAsked } from '../../contract/page-contract.ts';
 import { reachFor } from '../../swap/index.ts';
@@ -82,9 +90,9 @@ export function serveBackground(): void {
       const steps = verdict.missing.map((id) => [id, verdictOf.group.stepOf(id)] as const);
       const spoken = engine.speaking(verdictOf.group.speech);
       return {
-        accent: verdictOf.group.accent,
         analysis: spoken.analyze(key),
         verdict,
+        sounds: soundStyleOf(verdictOf.group),
         steps: Object.fromEntries(steps),
       };
     },

@@ -1,4 +1,4 @@
-import { catalogue } from '../../analyze/index.ts';
+import { catalogue, soundsIn } from '../../analyze/index.ts';
 import type { Pattern, PatternId, SyllableType, Unit } from '../../analyze/types.ts';
 import { hasBroadA } from '../broad-a.ts';
 import { fitWords, oneOfFamily } from '../fit-words.ts';
@@ -142,7 +142,7 @@ function wordsWithout(
   });
   const single = oneOfFamily(without);
   const spelt = (word: ListedWord): boolean => spellings.some((one) => hasLetters(word.word, one));
-  const sounds = new Set(row.sounds.map(soundOf));
+  const sounds = new Set(soundsIn(row, input.known.accent).map(soundOf));
   const isSpelling = correspondenceOf(id) !== undefined;
   const traps = isSpelling
     ? single.filter((word) =>

@@ -1,3 +1,4 @@
+import { soundsIn } from '../../analyze/index.ts';
 import type { Unit } from '../../analyze/types.ts';
 import { hasBroadA } from '../broad-a.ts';
 import { fitWords, isEndTaught, oneOfFamily } from '../fit-words.ts';
@@ -36,7 +37,7 @@ export function sortableSounds(input: LessonInput): string[] {
   const before = (sequence?.steps.slice(0, group.step) ?? []).toReversed().flatMap(({ teaches }) => teaches);
   const taught = correspondences.filter(({ id }) => known.knows(id)).map(({ id }) => id);
   const rows = [...focus, ...before, ...taught].flatMap((id) => correspondenceOf(id) ?? []);
-  const sounds = [...new Set(rows.map((row) => heardAs(row.sounds[0]!)))];
+  const sounds = [...new Set(rows.map((row) => heardAs(soundsIn(row, known.accent)[0]!)))];
   const found = soundsOf(input);
   const sortable = sounds.filter((sound) => (found.get(sound)?.size ?? 0) >= 2);
   const isDoubling = (sound: string): boolean => {

@@ -115,7 +115,7 @@ export function openCard(
         onSpeak={async (text) =>
           sources.speak
             ? sources.speak(text)
-            : speakWord(text, content instanceof Error ? 'american' : content.accent)
+            : speakWord(text, content instanceof Error ? 'american' : content.sounds?.accent)
         }
         onClose={() => close()}
         onResize={measure}

@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
-import type { Judge } from '../../analyze/index.ts';
+import { type Judge, soundStyleOf } from '../../analyze/index.ts';
 import type { WordAnalysis } from '../../analyze/types.ts';
 import { loadSwapper } from '../../host/data/load-swapper.ts';
 import { reachFor } from '../../swap/index.ts';
@@ -99,7 +99,12 @@ export function WordView({
       )}
       <details>
         <summary>{say('desk.spellingsAndSounds')}</summary>
-        <ReadingsView word={word.text} analysis={analysis} missing={verdict.missing} />
+        <ReadingsView
+          word={word.text}
+          analysis={analysis}
+          missing={verdict.missing}
+          style={soundStyleOf(judge.group)}
+        />
       </details>
     </section>
   );
