@@ -1,7 +1,6 @@
 import { catalogue, soundsIn } from '../../analyze/index.ts';
 import type { Pattern } from '../../analyze/types.ts';
 import { soundName } from '../../marks/sound-names.ts';
-import { hasBroadA } from '../broad-a.ts';
 import { findExamples, plainExamples } from '../find-examples.ts';
 import type { KnownWord } from '../known-words.ts';
 import type { LessonInput } from '../lesson-input.ts';
@@ -92,9 +91,7 @@ function showRow(
   const first = letters.split(' ')[0]!;
   const unitIn = ({ reading }: KnownWord) =>
     reading.units.find((unit) => unit.pattern === id && unit.letters === first);
-  const all = findExamples(input.known, id).filter(unitIn);
-  const plain = all.filter(({ word }) => !(id === 'short-a' && hasBroadA(word, input)));
-  const examples = plain.length > 0 ? plain : all;
+  const examples = findExamples(input.known, id).filter(unitIn);
   const own = examples.filter((each) => unitIn(each)!.sound === sounds[0]);
   const isKey = ({ word, reading }: KnownWord): boolean => word === keyWord && reading.base === null;
   const shown = examples.find(isKey) ?? pickOne(own, first, sounds[0]!, picker) ?? pickAny(examples);

@@ -1,6 +1,5 @@
 import { soundsIn } from '../../analyze/index.ts';
 import type { Unit } from '../../analyze/types.ts';
-import { hasBroadA } from '../broad-a.ts';
 import { fitWords, isEndTaught, oneOfFamily } from '../fit-words.ts';
 import type { LessonInput } from '../lesson-input.ts';
 import type { Picker } from '../picker.ts';
@@ -62,7 +61,6 @@ function soundsOf(input: LessonInput): ReadonlyMap<string, Spellings> {
     if (units.some(({ pattern }) => pattern === 'irregular')) continue;
     for (const unit of units) {
       if (!isPlainly(unit, word)) continue;
-      if (unit.pattern === 'short-a' && hasBroadA(word.word, input)) continue;
       const sound = heardAs(unit.sound);
       const ofSound = words.get(sound) ?? new Map<string, ListedWord[]>();
       words.set(sound, ofSound);
