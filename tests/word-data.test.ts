@@ -31,7 +31,7 @@ test('the README names the columns of each table', () => {
 });
 
 test('no list of words of the engine is without its form', () => {
-  const json = ['analyze', 'swap', 'lesson/smooth-reading'].flatMap((folder) =>
+  const json = ['analyze', 'swap', 'variety', 'lesson/smooth-reading'].flatMap((folder) =>
     readdirSync(new URL(`../src/${folder}`, import.meta.url), { recursive: true, encoding: 'utf8' })
       .filter((file) => file.endsWith('.json'))
       .map((file) => `src/${folder}/${file}`),
