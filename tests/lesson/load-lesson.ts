@@ -37,7 +37,7 @@ export function lessonInput(
     bySight: [],
     names: ['Ines', 'Otto', 'Bram', 'Wilma'],
     options: {},
-    ...(sequence.accent ? { accent: sequence.accent } : {}),
+    ...(sequence?.accent ? { accent: sequence.accent } : {}),
     ...more,
   };
   const judge = createJudge(analyzer, compileGroup(group, sequence));
