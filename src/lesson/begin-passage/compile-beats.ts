@@ -22,7 +22,7 @@ export interface Beat {
 }
 
 /** Reads the beats of a plot; `ours` says its words in a variety of English. */
-export function compileBeats({ beats }: Pick<Plot, 'beats'>, ours = (text: string): string => text): Beat[] {
+export function compileBeats({ beats }: Pick<Plot, 'beats'>, ours: (text: string) => string): Beat[] {
   return beats
     .split('\n')
     .map((line) => line.trim())
