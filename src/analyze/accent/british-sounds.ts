@@ -9,8 +9,8 @@ const WITHOUT_R: Readonly<Record<string, string>> = {
   IH: 'IA',
   IY: 'IA',
   UH: 'UA',
-  AY: 'AY.AX',
-  AW: 'AW.AX',
+  AY: 'AYA',
+  AW: 'AWA',
 };
 
 /** How each spelling of a whole word is heard in British: r only before a vowel, and its vowels as they are without it. */
