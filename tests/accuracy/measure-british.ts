@@ -81,7 +81,9 @@ function WEAK(sound: string): string {
 }
 
 function ours(reading: Reading): string[] {
-  return reading.pronunciation.split(' ').flatMap((one) => (one === 'AYA' ? ['AY', 'AX'] : one === 'AWA' ? ['AW', 'AX'] : [one]));
+  return reading.pronunciation
+    .split(' ')
+    .flatMap((one) => (one === 'AYA' ? ['AY', 'AX'] : one === 'AWA' ? ['AW', 'AX'] : [one]));
 }
 
 const isWeakOurs = (sound: string | undefined): boolean => /^(AX|IX|IH|IY|AH|UH|EH)$/.test(sound ?? '');

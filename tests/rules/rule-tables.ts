@@ -1,6 +1,6 @@
+import { createBritish } from '../../src/analyze/accent/british.ts';
 import { BRITISH_RULES, toBritish } from '../../src/analyze/accent/british-rules.ts';
 import { hearBritish } from '../../src/analyze/accent/british-sounds.ts';
-import { createBritish } from '../../src/analyze/accent/british.ts';
 import { spellingsOf } from '../../src/analyze/build/built-word.ts';
 import { readContext } from '../../src/analyze/homographs/read-context.ts';
 import { READING_RULES, settleByRule } from '../../src/analyze/homographs/settle-by-rule.ts';
@@ -144,7 +144,14 @@ function sayBritish(text: string): string {
   const spellings = toBritish(word, spellingsOf(findAmerican(word)[0]!), { broadBath: true });
   const heard = hearBritish({ parts: [{ role: 'base', spellings }], base: null, affixes: [] });
   const said = spellings.map(({ letters }, i) => `${letters} ${heard[i]}`).join(' ');
-  return `${word}: ${said.split(/ (?=[^A-Z])/).join(' ').includes(shown) ? shown : said}`;
+  return `${word}: ${
+    said
+      .split(/ (?=[^A-Z])/)
+      .join(' ')
+      .includes(shown)
+      ? shown
+      : said
+  }`;
 }
 
 /** fire: F AY1 ER0 = F AY R. */
