@@ -170,6 +170,13 @@ export const BRITISH_RULES: readonly BritishRule[] = [
     gives: say('AR'),
   },
   {
+    name: 'au and aw before -rel and -ren are short o',
+    example: 'laurel: au AA',
+    counterExample: 'aura: au OR',
+    applies: ({ spelling, rest }) => /^(au|aw):A[AO]$/.test(spelling) && /^re[ln]/.test(rest),
+    gives: hear('AA'),
+  },
+  {
     name: 'au and aw are aw',
     example: 'auburn: au OR',
     counterExample: 'dock: o AA',
@@ -274,6 +281,14 @@ export const BRITISH_RULES: readonly BritishRule[] = [
     gives: hear('AX'),
   },
   {
+    name: 'the ire of a county is weak',
+    example: 'shropshire: ire AX',
+    counterExample: 'fire: ire AYA',
+    applies: ({ spelling, rest, ahead }) =>
+      spelling === 'ire:AY.R' && rest === '' && /[aeiouy].*sh$/.test(ahead),
+    gives: hear('AX'),
+  },
+  {
     name: 'er before a vowel is weak',
     example: 'operate: er AX.R',
     counterExample: 'person: er ER',
@@ -301,7 +316,7 @@ export const BRITISH_RULES: readonly BritishRule[] = [
 
 /** Sounds that a rule may be about; the others have no need to ask. */
 const RULED =
-  /^(orr?:AO\.R|(o|o_e|ou|ho):AO|(our|urr|irr|err):ER|a:(EH|AE|AA|AO|AH)|e:EH|al:AE|a[uw]:(AE|AA)|(u|u_e|ue|ew|eu|ui):UW|u:UH|ure:UH\.R|i:[AI]X|i_e:[AI][XH]|(tion|sion):CH.*|o:OW|.*:ER)$/;
+  /^(orr?:AO\.R|(o|o_e|ou|ho):AO|(our|urr|irr|err):ER|a:(EH|AE|AA|AO|AH)|e:EH|al:AE|a[uw]:(AE|AA|AO)|ire:AY\.R|(u|u_e|ue|ew|eu|ui):UW|u:UH|ure:UH\.R|i:[AI]X|i_e:[AI][XH]|(tion|sion):CH.*|o:OW|.*:ER)$/;
 
 export interface BritishWays {
   readonly broadBath: boolean;
