@@ -76,9 +76,7 @@ function markOf({ sound }: Unit, spelt: string): { letter: number; mark: string 
   const sounds = sound.split('.');
   const at = sounds.findIndex((one) => one in LONG || one in SHORT);
   const vowel = sounds[at];
-  // The i of fire is none by itself, with or without the r that is heard.
-  const beforeR = sounds[at + 1] === 'R' || (sounds[at + 1] === 'AX' && spelt.includes('r'));
-  if (vowel !== undefined && !beforeR) {
+  if (vowel !== undefined && sounds[at + 1] !== 'R') {
     const mark = vowel in LONG ? MACRON : BREVE;
     const named = LONG[vowel] ?? SHORT[vowel]!;
     const letter = [...spelt].findIndex((one) => named.includes(one));

@@ -10,8 +10,10 @@ const NAMES: Names = {
   AO: ['aw', 'ɔ'],
   AR: ['ar', 'ɑː'],
   AW: ['ow', 'aʊ'],
+  AWA: ['owr', 'aʊə'],
   AX: ['ə', 'ə'],
   AY: ['ī', 'aɪ'],
+  AYA: ['īr', 'aɪə'],
   EA: ['air', 'eə'],
   EH: ['ĕ', 'ɛ'],
   ER: ['er', 'ɝ'],
@@ -76,6 +78,8 @@ const WITH_R: Readonly<Record<string, string>> = {
   'IA.R': 'eer',
   'UA.R': 'o͝or',
   'ER.R': 'er',
+  'AYA.R': 'īr',
+  'AWA.R': 'owr',
 };
 
 /** A unit's sound for a teacher: `EY` is ā or eɪ, `K.S` is ks, `AA.R` is ar or ɑr, `-` is silent. */

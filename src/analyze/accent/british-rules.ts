@@ -79,75 +79,75 @@ const soundBefore = ({ before }: AmericanPlace): string => before?.sound.split('
 export const BRITISH_RULES: readonly BritishRule[] = [
   {
     name: 'or before a vowel is short o and r',
-    example: 'orange: o:AA r:R',
-    counterExample: 'story: or:AO.R',
+    example: 'orange: o AA r R',
+    counterExample: 'story: or OR.R',
     applies: (place) => /^orr?:AO\.R$/.test(place.spelling) && VOWEL.test(place.rest) && !isLongO(place),
     gives: apart('AA'),
   },
   {
     name: 'the o of -ory is weak behind two syllables',
-    example: 'category: or:AX.R',
-    counterExample: 'story: or:AO.R',
+    example: 'category: or AX.R',
+    counterExample: 'story: or OR.R',
     applies: ({ spelling, rest, ahead }) =>
       spelling === 'or:AO.R' && /^(y|ies|ily)$/.test(rest) && HAS_VOWEL.test(ahead),
     gives: hear('AX'),
   },
   {
     name: 'o before f, s, th, ng and g is short o',
-    example: 'dog: o:AA',
-    counterExample: 'fork: or:AO.R',
+    example: 'dog: o AA',
+    counterExample: 'fork: or OR',
     applies: ({ spelling, rest }) => /^(o|o_e|ou|ho):AO$/.test(spelling) && !/^r/.test(rest),
     // The o_e of gone keeps its row.
     gives: (place) => (place.unit.letters === 'o_e' ? hear('AA')(place) : say('AA')(place)),
   },
   {
     name: 'our and ur before a vowel are short u and r',
-    example: 'courage: ou:AH r:R',
-    counterExample: 'journey: our:ER',
+    example: 'courage: ou AH r R',
+    counterExample: 'journey: our ER',
     applies: ({ spelling, rest }) => /^(our|urr):ER$/.test(spelling) && VOWEL.test(rest),
     gives: apart('AH'),
   },
   {
     name: 'err before a vowel is short e and r',
-    example: 'deterrent: e:EH rr:R',
-    counterExample: 'fern: er:ER',
+    example: 'referral: e EH rr R',
+    counterExample: 'fern: er ER',
     applies: ({ spelling, rest }) => spelling === 'err:ER' && VOWEL.test(rest),
     gives: apart('EH'),
   },
   {
     name: 'irr before a vowel is short i and r',
-    example: 'squirrel: i:IH rr:R',
-    counterExample: 'bird: ir:ER',
+    example: 'squirrel: i IH rr R',
+    counterExample: 'bird: ir ER',
     applies: ({ spelling, rest }) => /^irr:ER$/.test(spelling) && VOWEL.test(rest),
     gives: apart('IH'),
   },
   {
     name: 'the a of -ary is weak behind other syllables',
-    example: 'secretary: a:AX',
-    counterExample: 'vary: a:EH',
+    example: 'secretary: a AX',
+    counterExample: 'vary: a EA',
     applies: ({ spelling, rest, ahead }) =>
       spelling === 'a:EH' && /^r(y|ies|ily)$/.test(rest) && HAS_VOWEL.test(ahead),
     gives: say('AX'),
   },
   {
     name: 'the e of -ery is weak behind two syllables',
-    example: 'cemetery: e:AX',
-    counterExample: 'very: e:EH',
+    example: 'cemetery: e AX',
+    counterExample: 'very: e EH',
     applies: ({ spelling, rest, ahead }) =>
       spelling === 'e:EH' && /^r(y|ies)$/.test(rest) && /[aeiouy][^aeiouy]+[aeiouy]/.test(ahead),
     gives: say('AX'),
   },
   {
     name: 'a before r and a vowel is short a',
-    example: 'carry: a:AE',
-    counterExample: 'various: a:EH',
+    example: 'carry: a AE',
+    counterExample: 'various: a EA',
     applies: (place) => place.spelling === 'a:EH' && R_VOWEL.test(place.rest) && !isWideA(place),
     gives: say('AE'),
   },
   {
     name: 'the a of bath and grass is as in father, where the group says so',
-    example: 'bath: a:AA',
-    counterExample: 'math: a:AE',
+    example: 'bath: a AR',
+    counterExample: 'math: a AE',
     applies: ({ spelling, word, rest, broadBath }) =>
       broadBath &&
       spelling === 'a:AE' &&
@@ -157,37 +157,36 @@ export const BRITISH_RULES: readonly BritishRule[] = [
   },
   {
     name: 'al before f and v is as in father',
-    example: 'half: al:AA',
-    counterExample: 'palm: al:AA',
+    example: 'half: al AR',
+    counterExample: 'palm: al AR',
     applies: ({ spelling, rest, broadBath }) => spelling === 'al:AE' && broadBath && /^[fv]/.test(rest),
     gives: say('AA'),
   },
   {
     name: 'au said as short a is as in father',
-    example: 'laugh: au:AR',
-    counterExample: 'haul: au:AO',
+    example: 'laugh: au AR',
+    counterExample: 'haul: au OR',
     applies: ({ spelling, broadBath }) => spelling === 'au:AE' && broadBath,
     gives: say('AR'),
   },
   {
+    name: 'au and aw before -rel and -ren are short o',
+    example: 'laurel: au AA',
+    counterExample: 'aura: au OR',
+    applies: ({ spelling, rest }) => /^(au|aw):A[AO]$/.test(spelling) && /^re[ln]/.test(rest),
+    gives: hear('AA'),
+  },
+  {
     name: 'au and aw are aw',
-    example: 'auburn: au:AO',
-    counterExample: 'dock: o:AA',
+    example: 'auburn: au OR',
+    counterExample: 'dock: o AA',
     applies: ({ spelling }) => /^(au|aw):AA$/.test(spelling),
     gives: say('AO'),
   },
   {
-    name: 'a before l is aw',
-    example: 'almost: a:AO',
-    counterExample: 'quality: a:AA',
-    applies: ({ spelling, rest, before }) =>
-      spelling === 'a:AA' && /^l(l|[bcdfkmt])/.test(rest) && !/W$/.test(before?.sound ?? ''),
-    gives: say('AO'),
-  },
-  {
     name: 'a after w is short o',
-    example: 'watch: a:AA',
-    counterExample: 'wall: a:AO',
+    example: 'what: a AA',
+    counterExample: 'wall: a OR',
     applies: (place) =>
       /^a:A[OH]$/.test(place.spelling) &&
       soundBefore(place) === 'W' &&
@@ -196,8 +195,8 @@ export const BRITISH_RULES: readonly BritishRule[] = [
   },
   {
     name: 'a said ah before two consonants is short a',
-    example: 'pasta: a:AE',
-    counterExample: 'father: a:AA',
+    example: 'pasta: a AE',
+    counterExample: 'father: a AR',
     applies: (place) =>
       place.spelling === 'a:AA' &&
       soundBefore(place) !== 'W' &&
@@ -207,24 +206,24 @@ export const BRITISH_RULES: readonly BritishRule[] = [
   },
   {
     name: 'a said ah at the end of a longer word is weak',
-    example: 'pizza: a:AX',
-    counterExample: 'spa: a:AA',
+    example: 'curricula: a AX',
+    counterExample: 'spa: a AR',
     applies: ({ spelling, rest, ahead }) =>
       spelling === 'a:AA' && rest === '' && HAS_VOWEL.test(ahead) && !/[pmh]$/.test(ahead),
     gives: say('AX'),
   },
   {
     name: 'long oo after t, d and n is yoo',
-    example: 'tune: u_e:Y.UW',
-    counterExample: 'rule: u_e:UW',
+    example: 'tune: u_e Y.UW',
+    counterExample: 'rule: u_e UW',
     applies: (place) =>
       /^(u|u_e|ue|ew|eu|ui):UW$/.test(place.spelling) && /^(T|D|N)$/.test(soundBefore(place)),
     gives: say('Y.UW'),
   },
   {
     name: 'u before r after t, d and n is yoo',
-    example: 'during: u:Y.UH',
-    counterExample: 'jury: u:UH',
+    example: 'during: u Y.UA',
+    counterExample: 'jury: u UA',
     applies: (place) =>
       /^(u:UH|ure:UH\.R)$/.test(place.spelling) &&
       /^(T|D|N)$/.test(soundBefore(place)) &&
@@ -233,8 +232,8 @@ export const BRITISH_RULES: readonly BritishRule[] = [
   },
   {
     name: 'long oo of -sume and behind ex is yoo',
-    example: 'presume: u_e:Y.UW',
-    counterExample: 'rule: u_e:UW',
+    example: 'assume: u_e Y.UW',
+    counterExample: 'rule: u_e UW',
     applies: ({ spelling, rest, ahead }) =>
       (/^u(_e)?:UW$/.test(spelling) && ((/ss?$/.test(ahead) && /^m/.test(rest)) || /ex$/.test(ahead))) ||
       (spelling === 'ue:UW' && /(pur|en)s$/.test(ahead)) ||
@@ -243,37 +242,37 @@ export const BRITISH_RULES: readonly BritishRule[] = [
   },
   {
     name: 'weak -ile is long i',
-    example: 'fragile: i_e:AY',
-    counterExample: 'engine: i_e:IX',
+    example: 'fragile: i_e AY',
+    counterExample: 'engine: i_e AX',
     applies: ({ spelling, rest }) => /^i_e:(AX|IX|IH)$/.test(spelling) && /^l(e?s?|ely|ed)$/.test(rest),
     gives: say('AY'),
   },
   {
     name: 'the t of -ntion is sh',
-    example: 'mention: tion:SH.AX.N',
-    counterExample: 'question: tion:CH.AX.N',
+    example: 'intention: tion SH.AX.N',
+    counterExample: 'question: tion CH.AX.N',
     applies: ({ spelling, ahead }) => /^(tion|sion):CH/.test(spelling) && ahead.endsWith('n'),
     gives: ({ unit }) => [{ ...unit, sound: unit.sound.replace('CH', 'SH') }],
   },
   {
     name: 'the i of -ization is long',
-    example: 'organization: i:AY',
-    counterExample: 'hesitation: i:AX',
+    example: 'organization: i AY',
+    counterExample: 'hesitation: i AX',
     applies: ({ spelling, rest }) => /^i:(AX|IX)$/.test(spelling) && /^[zs]ation/.test(rest),
     gives: say('AY'),
   },
   {
     name: 'the o of -mony is weak',
-    example: 'ceremony: o:AX',
-    counterExample: 'phony: o:OW',
+    example: 'ceremony: o AX',
+    counterExample: 'phony: o OW',
     applies: ({ spelling, rest, ahead }) =>
       spelling === 'o:OW' && /^n(y|ies)$/.test(rest) && /im$|em$|ri?m$/.test(ahead),
     gives: say('AX'),
   },
   {
     name: 'er, or, ar and our at the end of a longer word are weak',
-    example: 'sister: er:ER heard AX',
-    counterExample: 'her: er:ER',
+    example: 'sister: er AX',
+    counterExample: 'her: er ER',
     applies: ({ spelling, rest, ahead, word }) =>
       /^([eaio]r|our|re|eur|yr|ur):ER$/.test(spelling) &&
       HAS_VOWEL.test(ahead) &&
@@ -282,16 +281,24 @@ export const BRITISH_RULES: readonly BritishRule[] = [
     gives: hear('AX'),
   },
   {
+    name: 'the ire of a county is weak',
+    example: 'shropshire: ire AX',
+    counterExample: 'fire: ire AYA',
+    applies: ({ spelling, rest, ahead }) =>
+      spelling === 'ire:AY.R' && rest === '' && /[aeiouy].*sh$/.test(ahead),
+    gives: hear('AX'),
+  },
+  {
     name: 'er before a vowel is weak',
-    example: 'operate: er:ER heard AX',
-    counterExample: 'person: er:ER',
+    example: 'operate: er AX.R',
+    counterExample: 'person: er ER',
     applies: ({ spelling, rest }) => /^(er|ar|or|ur|our|eur):ER$/.test(spelling) && VOWEL.test(rest),
     gives: hear('AX'),
   },
   {
     name: 'or and ar, said er, are weak but after w',
-    example: 'forgotten: or:ER heard AX',
-    counterExample: 'worm: or:ER',
+    example: 'forgotten: or AX',
+    counterExample: 'worm: or ER',
     applies: (place) =>
       /^(or|ar|oar|our|uor):ER$/.test(place.spelling) &&
       (soundBefore(place) !== 'W' || place.unit.letters === 'ar') &&
@@ -300,8 +307,8 @@ export const BRITISH_RULES: readonly BritishRule[] = [
   },
   {
     name: 'er and ur behind other vowels are weak before a consonant, as far as no dictionary says otherwise',
-    example: 'energy: er:ER heard AX',
-    counterExample: 'person: er:ER',
+    example: 'energy: er AX',
+    counterExample: 'person: er ER',
     applies: ({ spelling, ahead }) => /^(er|ur):ER$/.test(spelling) && HAS_VOWEL.test(ahead),
     gives: hear('AX'),
   },
@@ -309,7 +316,7 @@ export const BRITISH_RULES: readonly BritishRule[] = [
 
 /** Sounds that a rule may be about; the others have no need to ask. */
 const RULED =
-  /^(orr?:AO\.R|(o|o_e|ou|ho):AO|(our|urr|irr|err):ER|a:(EH|AE|AA|AO|AH)|e:EH|al:AE|a[uw]:(AE|AA)|(u|u_e|ue|ew|eu|ui):UW|u:UH|ure:UH\.R|i:[AI]X|i_e:[AI][XH]|(tion|sion):CH.*|o:OW|.*:ER)$/;
+  /^(orr?:AO\.R|(o|o_e|ou|ho):AO|(our|urr|irr|err):ER|a:(EH|AE|AA|AO|AH)|e:EH|al:AE|a[uw]:(AE|AA|AO)|ire:AY\.R|(u|u_e|ue|ew|eu|ui):UW|u:UH|ure:UH\.R|i:[AI]X|i_e:[AI][XH]|(tion|sion):CH.*|o:OW|.*:ER)$/;
 
 export interface BritishWays {
   readonly broadBath: boolean;

@@ -9,15 +9,21 @@ const WITHOUT_R: Readonly<Record<string, string>> = {
   IH: 'IA',
   IY: 'IA',
   UH: 'UA',
-  AY: 'AY.AX',
-  AW: 'AW.AX',
+  AY: 'AYA',
+  AW: 'AWA',
 };
 
 /** How each spelling of a whole word is heard in British: r only before a vowel, and its vowels as they are without it. */
 export function hearBritish({ parts }: BuiltWord): string[] {
-  const spellings = parts.flatMap(({ role, spellings: own }) =>
-    role === 'base' ? own : own.map((one) => (one.sound === 'ER' ? { ...one, heard: 'AX' } : one)),
-  );
+  const spellings = parts.flatMap(({ role, spellings: own }, i) => {
+    if (role === 'base') return own;
+    // are and n't are one syllable where the r is not heard; so are were and n't.
+    const afterR = /R$/.test(parts[i - 1]?.spellings.at(-1)?.sound ?? '');
+    return own.map((one) => {
+      if (role === 'clitic' && afterR && one.letters === "n't") return { ...one, heard: 'N.T' };
+      return one.sound === 'ER' ? { ...one, heard: 'AX' } : one;
+    });
+  });
   const heard: string[] = [];
   let beforeVowel = false;
   for (let i = spellings.length - 1; i >= 0; i--) {

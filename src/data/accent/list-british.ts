@@ -1,5 +1,6 @@
 import { createBritish } from '../../analyze/accent/british.ts';
 import { sayUnit } from '../../analyze/accent/british-rules.ts';
+import { hasVowel } from '../../analyze/alignment/sounds.ts';
 import { buildRecord, type FindBuilt } from '../../analyze/build/build-word.ts';
 import { type BuiltWord, spellingsOf, type WordSpelling } from '../../analyze/build/built-word.ts';
 import type { Spelling, WordRecord } from '../../analyze/lexicon/word-record.ts';
@@ -110,7 +111,10 @@ function writeUnit({ letters, sound, heard }: WordSpelling): string {
   return `${letters}:${sound}${heard === undefined ? '' : `=${heard}`}`;
 }
 
-/** Whether each unit's first vowel is stressed, by the pronunciation that the units were made from; the only vowel of a word is. */
+/**
+ * Whether each unit's first vowel is stressed, by the pronunciation that the units were made from; the only vowel of a word is. A second
+ * stress counts for the er of expert; CMUdict has one on that of liberal too.
+ */
 function stressOf(
   word: string,
   units: readonly Spelling[],
@@ -122,10 +126,14 @@ function stressOf(
     if (clean.sounds.length !== sounds.length || !sameSounds(clean.sounds, sounds)) continue;
     const isOnly = clean.stress.filter((one) => one !== '').length === 1;
     let at = 0;
-    return units.map(({ sound }) => {
+    return units.map(({ sound }, i) => {
       const own = clean.stress[at] ?? '';
       if (sound !== '-') at += sound.split('.').length;
-      return isOnly || own === '1' || (own === '2' && sound === 'ER');
+      return (
+        isOnly ||
+        own === '1' ||
+        (own === '2' && sound === 'ER' && !hasVowel(units[i + 1]?.sound.split('.')[0] ?? ''))
+      );
     });
   }
   return null;
