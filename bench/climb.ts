@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import {
+  type Analyzer,
   climbText,
   compileGroup,
   createAnalyzer,
@@ -70,15 +71,17 @@ function stretch(sequence: Sequence, length: number): Sequence {
   return { ...sequence, steps };
 }
 
-function remember(analyzer: ReturnType<typeof createAnalyzer>): ReturnType<typeof createAnalyzer> {
-  const known = new Map<WordKey, ReturnType<typeof analyzer.analyze>>();
-  return {
+function remember(analyzer: Analyzer): Analyzer {
+  const known = new Map<WordKey, ReturnType<Analyzer['analyze']>>();
+  const kept: Analyzer = {
     analyze(key) {
       const analysis = known.get(key) ?? analyzer.analyze(key);
       known.set(key, analysis);
       return analysis;
     },
+    speaking: () => kept,
   };
+  return kept;
 }
 
 function fastest(work: () => unknown): number {

@@ -11,6 +11,7 @@ import {
 import type { Report, WordKey } from '../src/analyze/types.ts';
 import { readUnfitWords } from '../src/data/read-unfit-words.ts';
 import { type FirstText, firstTexts, KINDS } from '../src/pages/shelf/first-texts.ts';
+import { inVariety } from '../src/variety/index.ts';
 import { groupOf } from './fakes/group.ts';
 import { loadAnalyzer } from './load-analyzer.ts';
 
@@ -25,16 +26,15 @@ const sequences = new Map(
   ]),
 );
 
-/** What a text is to a group at its step that knows these names. */
+/** What a text, in the English its starter is for, is to a group at its step that knows these names. */
 function report({ starter, step, text }: FirstText, names: readonly string[]): Report {
   const words = new Map<WordKey, number>();
-  for (const line of text.split('\n'))
+  const sequence = sequences.get(starter)!;
+  const { accent = 'american' } = sequence;
+  for (const line of inVariety(text, accent).split('\n'))
     for (const { kind, key } of tokenize(line))
       if (kind === 'word') words.set(key, (words.get(key) ?? 0) + 1);
-  const group = compileGroup(
-    groupOf({ sequence: starter, step, names: [...names] }),
-    sequences.get(starter)!,
-  );
+  const group = compileGroup(groupOf({ sequence: starter, step, names: [...names] }), sequence);
   return vet({ words: settleCounts(words), skipped: 0 }, createJudge(loadAnalyzer(), group));
 }
 

@@ -1,10 +1,11 @@
 import 'fake-indexeddb/auto';
 import { openDB } from 'idb';
 import { beforeAll, describe, expect, test, vi } from 'vitest';
+import { accentOf } from '../src/analyze/index.ts';
 import { EverythingFileError } from '../src/host/files/everything-file.ts';
 import { countEverything, packEverything, restoreEverything } from '../src/host/files/everything-store.ts';
 import { readPassages } from '../src/host/files/passage-file.ts';
-import { readShareFile } from '../src/host/files/share-file.ts';
+import { readShareFile, writeShareFile } from '../src/host/files/share-file.ts';
 import { readShelfFile } from '../src/host/files/shelf-file.ts';
 import { changeGroups, loadGroups } from '../src/host/store/groups-store.ts';
 import { loadImportChoices } from '../src/host/store/import-choices.ts';
@@ -136,6 +137,11 @@ describe('a file that version 1 saved is read whole:', () => {
     );
   });
 
+  test('groups, which are American where no accent was known yet', () => {
+    const { groups } = readShareFile(loadSavedFile('share-1.json'));
+    expect(groups.map(accentOf)).toEqual(['american', 'american']);
+  });
+
   test('passages', () => {
     const wanted = (shapes.desk.passages as Record<string, unknown>[]).map(
       ({ id: _, rev: __, saved: ___, ...rest }) => rest,
@@ -152,6 +158,22 @@ describe('a file that version 1 saved is read whole:', () => {
   test('everything', async () => {
     const counts = await countEverything(new Blob([loadSavedFile('everything-1.jsonl')]), signal);
     expect(counts).toEqual({ groups: 3, sequences: 1, lessons: 2, passages: 2, texts: 2 });
+  });
+});
+
+describe('a file with accents is read whole:', () => {
+  test('a British and an American group, and the sequence of the one', () => {
+    const text = loadSavedFile('share-2.json');
+    const { groups, sequences } = readShareFile(text);
+    expect(groups.map(({ name, accent, options }) => [name, accent, options])).toEqual([
+      ['Plovers', 'british', { bath: 'cat' }],
+      ['Herons', 'american', {}],
+    ]);
+    expect(sequences.map(({ accent }) => accent)).toEqual(['british']);
+    expect(readShareFile(writeShareFile({ groups, sequences }, { withNames: true }))).toEqual({
+      groups,
+      sequences,
+    });
   });
 });
 

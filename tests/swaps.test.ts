@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { createJudge } from '../src/analyze/index.ts';
 import { loadEngine } from '../src/cli/load-engine.ts';
 import { loadGroup } from '../src/cli/load-group.ts';
-import { createSwapper, openSwaps, reachOf } from '../src/swap/index.ts';
+import { createSwapper, openSwaps, reachFor } from '../src/swap/index.ts';
 import { readSwapSentences } from './accuracy/swap-sentences.ts';
 
 const bytes = readFileSync(new URL('../public/data/swaps.bin', import.meta.url));
@@ -115,7 +115,7 @@ describe('for a group', () => {
     loadEngine(),
     loadGroup(new URL('../profiles/groups/herons.json', import.meta.url).pathname).compiled,
   );
-  const reach = (word: string) => reachOf(judge(word).standing);
+  const reach = reachFor(judge);
 
   test('what it can read comes first, and only that is recommended', () => {
     let recommended = 0;

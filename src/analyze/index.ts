@@ -1,3 +1,13 @@
+export {
+  AMERICAN,
+  accentOf,
+  defaultAccent,
+  type SoundStyle,
+  type Speech,
+  soundStyleOf,
+  soundsIn,
+  speechOf,
+} from './accent/speech.ts';
 export { catalogue, coarseRows } from './catalogue/catalogue.ts';
 export { patternNames } from './catalogue/names.ts';
 export { CLIMB_MARKS, type Climb, climbText } from './climb/climb-text.ts';

@@ -128,6 +128,8 @@ export interface Pattern {
   readonly label: string;
   readonly letters: string;
   readonly sounds: readonly string[];
+  /** The sounds in British, where they are others. */
+  readonly british?: readonly string[];
   readonly where: string;
   readonly keyWord: string;
   readonly examples: readonly string[];
@@ -150,6 +152,12 @@ export interface SequenceStep {
   readonly bySight: readonly string[];
 }
 
+/**
+ * The English of a group. `american`: General American, with an r wherever one is spelt. `british`: that of southern England,
+ * which says an r only before a vowel.
+ */
+export type Accent = 'american' | 'british';
+
 /** An ordered scope and sequence. */
 export interface Sequence {
   readonly id: string;
@@ -157,6 +165,8 @@ export interface Sequence {
   readonly source: string;
   readonly licence: string;
   readonly note?: string;
+  /** The accent it is made for; left out where it serves both. */
+  readonly accent?: Accent;
   readonly steps: readonly SequenceStep[];
 }
 
@@ -182,6 +192,10 @@ export interface GroupOptions {
   readonly endings?: 'parts' | 'units';
   /** Same for the irregular forms of by-sight words: with go by sight, whether went is too. Default counted. */
   readonly irregularForms?: 'counted' | 'free';
+  /** The a of bath and grass in British: as in father or as in cat. Default father; American has one way. */
+  readonly bath?: 'father' | 'cat';
+  /** How sounds are written down: as in dictionaries for children, or in the International Phonetic Alphabet. Default dictionary. */
+  readonly soundMarks?: 'dictionary' | 'ipa';
   /** Longest base word, in syllables, whatever the sequence says. */
   readonly maxSyllables?: number;
 }
@@ -196,6 +210,8 @@ export interface StepMove {
 /** Some pupils at one step: the taught-pattern profile a text is checked against. */
 export interface Group {
   readonly name: string;
+  /** The English it is taught; left out (by earlier versions): American. */
+  readonly accent?: Accent;
   /** A starter's id, a path (command line only), or null when `alsoTaught` is all there is. */
   readonly sequence: string | null;
   /** Steps taught so far, 1-based; the step itself is the one being taught now. */

@@ -1,6 +1,6 @@
 import { parseArgs } from 'node:util';
 import { createJudge } from '../analyze/index.ts';
-import { reachOf, type Swapper } from '../swap/index.ts';
+import { reachFor, type Swapper } from '../swap/index.ts';
 import type { SwapOptions } from '../swap/types.ts';
 import { loadEngine } from './load-engine.ts';
 import { loadGroup } from './load-group.ts';
@@ -33,7 +33,7 @@ await runCommand(usage, () => {
 
 function optionsFor(path: string): SwapOptions {
   const judge = createJudge(loadEngine(), loadGroup(path).compiled);
-  return { reach: (word) => reachOf(judge(word).standing) };
+  return { reach: reachFor(judge) };
 }
 
 /** For one line of input; what is wrong with it is its answer, so that the others are not lost. */

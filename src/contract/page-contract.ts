@@ -1,3 +1,4 @@
+import type { SoundStyle } from '../analyze/index.ts';
 import type { PatternId, Standing, Verdict, WordAnalysis, WordKey } from '../analyze/types.ts';
 
 /**
@@ -96,6 +97,8 @@ export type JudgeWords = (asked: WordsAsked) => Promise<WordsJudged>;
 export interface WordExplanation {
   readonly analysis: WordAnalysis;
   readonly verdict: Verdict;
+  /** How its sounds are written down and said; left out for American in the marks of dictionaries. */
+  readonly sounds?: SoundStyle;
   /** The step that teaches each missing pattern, from 1; null when the group's sequence never does. */
   readonly steps: Readonly<Record<PatternId, number | null>>;
 }

@@ -27,6 +27,7 @@ const manifest = join(output, 'manifest.json');
 const INPUTS = [
   'package-lock.json',
   'src/data',
+  'src/analyze/accent',
   'src/analyze/alignment',
   'src/analyze/build',
   'src/analyze/catalogue',
@@ -34,6 +35,7 @@ const INPUTS = [
   'src/analyze/lexicon',
   'src/analyze/morphology',
   'src/swap',
+  'src/variety',
 ];
 
 const inputs = hashOf(INPUTS.flatMap(filesIn).sort());

@@ -32,7 +32,18 @@ const said = (name: string): Column =>
 
 /** The tables of src/data/source that have a head; what each is for is in its README. */
 export const sourceTables: Readonly<Record<string, SourceTable>> = {
-  'british-spellings.tsv': { columns: [word('british'), word('american')], keys: 1 },
+  'british-readings.tsv': {
+    columns: [
+      word('word'),
+      column(
+        'units',
+        /^[a-z_']+:[A-Z.-]+(?:=[A-Z.-]+)?(?:( \/)? [a-z_']+:[A-Z.-]+(?:=[A-Z.-]+)?)*$/,
+        'letters, a colon and sounds for each unit, an = before how they are heard where that is not told by them, and " / " between two readings',
+      ),
+      text('reason'),
+    ],
+    keys: 1,
+  },
   'homographs.tsv': { columns: [word('word'), said('pronunciations'), text('note')], keys: 1 },
   'irregular-forms.tsv': {
     columns: [

@@ -1,4 +1,3 @@
-import { isForeign } from './british.ts';
 import lateWords from './late-words.json' with { type: 'json' };
 import type { LessonInput } from './lesson-input.ts';
 import { type ListedWord, listWords } from './word-lists/listed-words.ts';
@@ -23,7 +22,6 @@ export function fitWords(input: LessonInput): readonly ListedWord[] {
         plain &&
         !late.has(word) &&
         !late.has(family) &&
-        !isForeign(word, input) &&
         word.length >= SHORTEST &&
         /^[a-z]+$/.test(word) &&
         (reading.source === 'dictionary' || reading.source === 'derived'),

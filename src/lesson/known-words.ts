@@ -1,6 +1,7 @@
-import type { Analyzer, Judge } from '../analyze/index.ts';
-import { hasBit, neededOf, tokenize } from '../analyze/index.ts';
-import type { PatternId, Reading, WordAnalysis } from '../analyze/types.ts';
+import type { Analyzer, Judge, SoundStyle } from '../analyze/index.ts';
+import { hasBit, neededOf, soundStyleOf, tokenize } from '../analyze/index.ts';
+import type { Accent, PatternId, Reading, WordAnalysis } from '../analyze/types.ts';
+import { isForeign } from '../variety/index.ts';
 import type { BankWord, WordBank } from './word-bank.ts';
 
 /** A word of the bank that the group can read. */
@@ -11,8 +12,12 @@ export interface KnownWord extends BankWord {
   readonly homograph: boolean;
 }
 
-/** What a group can read. */
+/** What a group can read, in its own variety of English: of harbour and harbor one. */
 export interface KnownWords {
+  /** The English its sounds are those of. */
+  readonly accent: Accent;
+  /** How they are written down. */
+  readonly style: SoundStyle;
   /** The words of the bank the group can read, commonest first. */
   readonly words: readonly KnownWord[];
   find(word: string): KnownWord | undefined;
@@ -20,19 +25,22 @@ export interface KnownWords {
   readonly analyses: readonly WordAnalysis[];
   /** Whether a pattern counts as known. */
   knows(id: PatternId): boolean;
-  /** Whether the group can read every word of a text, in the bank or not; its own names count as read. */
+  /** Whether the group can read every word of a text, in the bank or not and of either variety; its own names count as read. */
   reads(text: string): boolean;
 }
 
 const KNOWN: ReadonlySet<string> = new Set(['reads', 'fresh', 'by-sight']);
 
-/** Finds what a group can read. The analyses are made once for a bank and an analyser, for any number of groups. */
+/** Finds what a group can read. The analyses are made once for a bank and an accent, for any number of groups. */
 export function createKnownWords(bank: WordBank, analyzer: Analyzer): (judge: Judge) => KnownWords {
-  let analyses: readonly WordAnalysis[] | undefined;
+  const inSpeech = new Map<Analyzer, readonly WordAnalysis[]>();
   return (judge) => {
-    analyses ??= bank.words.map(({ word }) => analyzer.analyze(word));
-    const all = analyses;
+    const spoken = analyzer.speaking(judge.group.speech);
+    const all = inSpeech.get(spoken) ?? bank.words.map(({ word }) => spoken.analyze(word));
+    inSpeech.set(spoken, all);
+    const { accent } = judge.group;
     const words = bank.words.flatMap((each, i): KnownWord[] => {
+      if (isForeign(each.word, accent)) return [];
       const { standing } = judge(each.word);
       const { readings, homograph } = all[i]!;
       if (!KNOWN.has(standing)) return [];
@@ -43,6 +51,8 @@ export function createKnownWords(bank: WordBank, analyzer: Analyzer): (judge: Ju
     });
     const byName = new Map(words.map((each) => [each.word, each]));
     return {
+      accent,
+      style: soundStyleOf(judge.group),
       words,
       analyses: all,
       find: (word) => byName.get(word) ?? byName.get(word.toLowerCase()),

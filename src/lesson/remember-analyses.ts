@@ -1,6 +1,17 @@
 import { type Analyzer, remember } from '../analyze/index.ts';
 
 /** The same analyser, which takes each word apart once: a lesson asks for the whole bank again for each group and step. */
-export function rememberAnalyses({ analyze }: Analyzer): Analyzer {
-  return { analyze: remember(analyze) };
+export function rememberAnalyses(analyzer: Analyzer): Analyzer {
+  const others = new Map<Analyzer, Analyzer>();
+  const kept: Analyzer = {
+    analyze: remember(analyzer.analyze),
+    speaking(speech) {
+      const spoken = analyzer.speaking(speech);
+      if (spoken === analyzer) return kept;
+      const made = others.get(spoken) ?? rememberAnalyses(spoken);
+      others.set(spoken, made);
+      return made;
+    },
+  };
+  return kept;
 }

@@ -1,48 +1,68 @@
-/** Sounds as an English dictionary for children writes them: macron for long, breve for short vowels. */
-const NAMES: Readonly<Record<string, string>> = {
-  AA: 'ŏ',
-  AE: 'ă',
-  AH: 'ŭ',
-  AO: 'aw',
-  AW: 'ow',
-  AX: 'ə',
-  AY: 'ī',
-  EH: 'ĕ',
-  ER: 'er',
-  EY: 'ā',
-  IH: 'ĭ',
-  IX: 'ĭ',
-  IY: 'ē',
-  OW: 'ō',
-  OY: 'oy',
-  UH: 'o͝o',
-  UW: 'o͞o',
-  B: 'b',
-  CH: 'ch',
-  D: 'd',
-  DH: 'th̲',
-  F: 'f',
-  G: 'g',
-  HH: 'h',
-  JH: 'j',
-  K: 'k',
-  L: 'l',
-  M: 'm',
-  N: 'n',
-  NG: 'ng',
-  P: 'p',
-  R: 'r',
-  S: 's',
-  SH: 'sh',
-  T: 't',
-  TH: 'th',
-  V: 'v',
-  W: 'w',
-  Y: 'y',
-  Z: 'z',
-  ZH: 'zh',
+import type { SoundStyle } from '../analyze/index.ts';
+
+/** How a sound is written: as an English dictionary for children does (macron for long, breve for short vowels), and in the IPA. */
+type Names = Readonly<Record<string, readonly [dictionary: string, ipa: string]>>;
+
+const NAMES: Names = {
+  AA: ['ŏ', 'ɑ'],
+  AE: ['ă', 'æ'],
+  AH: ['ŭ', 'ʌ'],
+  AO: ['aw', 'ɔ'],
+  AR: ['ar', 'ɑː'],
+  AW: ['ow', 'aʊ'],
+  AWA: ['owr', 'aʊə'],
+  AX: ['ə', 'ə'],
+  AY: ['ī', 'aɪ'],
+  AYA: ['īr', 'aɪə'],
+  EA: ['air', 'eə'],
+  EH: ['ĕ', 'ɛ'],
+  ER: ['er', 'ɝ'],
+  EY: ['ā', 'eɪ'],
+  IA: ['eer', 'ɪə'],
+  IH: ['ĭ', 'ɪ'],
+  IX: ['ĭ', 'ɪ'],
+  IY: ['ē', 'i'],
+  OR: ['or', 'ɔː'],
+  OW: ['ō', 'oʊ'],
+  OY: ['oy', 'ɔɪ'],
+  UA: ['o͝or', 'ʊə'],
+  UH: ['o͝o', 'ʊ'],
+  UW: ['o͞o', 'u'],
+  B: ['b', 'b'],
+  CH: ['ch', 'tʃ'],
+  D: ['d', 'd'],
+  DH: ['th̲', 'ð'],
+  F: ['f', 'f'],
+  G: ['g', 'ɡ'],
+  HH: ['h', 'h'],
+  JH: ['j', 'dʒ'],
+  K: ['k', 'k'],
+  L: ['l', 'l'],
+  M: ['m', 'm'],
+  N: ['n', 'n'],
+  NG: ['ng', 'ŋ'],
+  P: ['p', 'p'],
+  R: ['r', 'r'],
+  S: ['s', 's'],
+  SH: ['sh', 'ʃ'],
+  T: ['t', 't'],
+  TH: ['th', 'θ'],
+  V: ['v', 'v'],
+  W: ['w', 'w'],
+  Y: ['y', 'j'],
+  Z: ['z', 'z'],
+  ZH: ['zh', 'ʒ'],
 };
-/** Vowels before r as they are heard together. */
+/** Vowels that the IPA writes otherwise in British dictionaries. */
+const BRITISH_IPA: Readonly<Record<string, string>> = {
+  AA: 'ɒ',
+  EH: 'e',
+  ER: 'ɜː',
+  IY: 'iː',
+  OW: 'əʊ',
+  UW: 'uː',
+};
+/** Vowels and r as they are heard together. */
 const WITH_R: Readonly<Record<string, string>> = {
   'AA.R': 'ar',
   'AO.R': 'or',
@@ -51,17 +71,24 @@ const WITH_R: Readonly<Record<string, string>> = {
   'AY.R': 'īr',
   'AW.R': 'owr',
   'UH.R': 'o͝or',
+  // British, before a vowel: the r goes over to it.
+  'AR.R': 'ar',
+  'OR.R': 'or',
+  'EA.R': 'air',
+  'IA.R': 'eer',
+  'UA.R': 'o͝or',
+  'ER.R': 'er',
+  'AYA.R': 'īr',
+  'AWA.R': 'owr',
 };
 
-/** A unit's sound for a teacher: `EY` is ā, `K.S` is ks, `AA.R` is ar, `-` is silent. */
-export function soundName(sound: string): string {
+/** A unit's sound for a teacher: `EY` is ā or eɪ, `K.S` is ks, `AA.R` is ar or ɑr, `-` is silent. */
+export function soundName(sound: string, { accent, marks }: Partial<SoundStyle> = {}): string {
   if (sound === '-') return 'silent';
-  const joined = WITH_R[sound];
-  return (
-    joined ??
-    sound
-      .split('.')
-      .map((one) => NAMES[one] ?? one.toLowerCase())
-      .join('')
-  );
+  const parts = sound.split('.');
+  if (marks === 'ipa') {
+    const own = accent === 'british' ? BRITISH_IPA : {};
+    return parts.map((one) => own[one] ?? NAMES[one]?.[1] ?? one.toLowerCase()).join('');
+  }
+  return WITH_R[sound] ?? parts.map((one) => NAMES[one]?.[0] ?? one.toLowerCase()).join('');
 }

@@ -1,5 +1,5 @@
 export { createSwapper, type Swapper } from './create-swapper.ts';
 export { cutWords, type Piece } from './cut-words.ts';
 export { openSwaps, type SwapTable } from './open-swaps.ts';
-export { reachOf } from './reach-of.ts';
+export { reachFor } from './reach-for.ts';
 export { weighReadings } from './weigh-readings.ts';

@@ -1,4 +1,4 @@
-import type { GroupOptions, SchwaPolicy } from '../analyze/types.ts';
+import type { Accent, GroupOptions, SchwaPolicy } from '../analyze/types.ts';
 import { say } from '../wording/say.ts';
 
 /** What may be chosen for weak vowels. */
@@ -7,6 +7,14 @@ export function weakVowels(): readonly (readonly [policy: SchwaPolicy, says: str
     ['flex', say('ui.weakFlex')],
     ['taught', say('ui.weakTaught')],
     ['strict', say('ui.weakStrict')],
+  ];
+}
+
+/** What may be chosen for the a of bath, in British. */
+export function bathVowels(): readonly (readonly [vowel: 'father' | 'cat', says: string])[] {
+  return [
+    ['father', say('ui.bathFather')],
+    ['cat', say('ui.bathCat')],
   ];
 }
 
@@ -21,7 +29,7 @@ export function longestWords(): readonly (readonly [count: string, says: string]
 }
 
 /** How a group's words are judged, a sentence for each option, for a sheet where nothing can be chosen. */
-export function describeOptions(options: GroupOptions): string[] {
+export function describeOptions(options: GroupOptions, accent: Accent = 'american'): string[] {
   const {
     schwa = 'flex',
     shortOMerged = true,
@@ -31,6 +39,7 @@ export function describeOptions(options: GroupOptions): string[] {
     divisions,
     endings,
     irregularForms,
+    bath = 'father',
   } = options;
   return [
     say('ui.weakAre', { how: namedBy(weakVowels(), schwa) }),
@@ -41,6 +50,7 @@ export function describeOptions(options: GroupOptions): string[] {
     wh === 'free' ? say('ui.whFree') : say('ui.whCounted'),
     irregularForms === 'free' ? say('ui.irregularFormsFree') : say('ui.irregularFormsCounted'),
     shortOMerged ? say('ui.shortOMerged') : say('ui.shortOApart'),
+    ...(accent === 'british' ? [say('ui.bathIs', { how: namedBy(bathVowels(), bath) })] : []),
     say('ui.longestIs', { how: namedBy(longestWords(), longest(options)) }),
   ];
 }

@@ -1,16 +1,17 @@
-import type { GroupOptions, SchwaPolicy } from '../analyze/types.ts';
-import { longestWords, weakVowels } from './describe-options.ts';
+import type { Accent, GroupOptions, SchwaPolicy } from '../analyze/types.ts';
+import { bathVowels, longestWords, weakVowels } from './describe-options.ts';
 import './group-options.css';
 import { say } from '../wording/say.ts';
 
 interface GroupOptionsProps {
+  readonly accent: Accent;
   readonly options: GroupOptions;
   /** Called with what is chosen anew; what else the options say stays. */
   readonly onChange: (change: GroupOptions) => void;
 }
 
 /** How the words of a group are judged where teachers differ. */
-export function GroupOptionsView({ options, onChange: set }: GroupOptionsProps) {
+export function GroupOptionsView({ accent, options, onChange: set }: GroupOptionsProps) {
   const {
     schwa = 'flex',
     shortOMerged = true,
@@ -20,6 +21,7 @@ export function GroupOptionsView({ options, onChange: set }: GroupOptionsProps) 
     divisions = 'free',
     endings = 'parts',
     irregularForms = 'counted',
+    bath = 'father',
   } = options;
   return (
     <details class="options">
@@ -73,6 +75,22 @@ export function GroupOptionsView({ options, onChange: set }: GroupOptionsProps) 
           checked={shortOMerged}
           onChange={() => set({ shortOMerged: !shortOMerged })}
         />
+        {accent === 'british' && (
+          <>
+            <label for="bath">{say('ui.bath')}</label>
+            <select
+              id="bath"
+              value={bath}
+              onChange={({ currentTarget }) => set({ bath: currentTarget.value as 'father' | 'cat' })}
+            >
+              {bathVowels().map(([vowel, says]) => (
+                <option key={vowel} value={vowel}>
+                  {says}
+                </option>
+              ))}
+            </select>
+          </>
+        )}
         <label for="syllables">{say('ui.longestBase')}</label>
         <select
           id="syllables"

@@ -1,3 +1,4 @@
+import type { SoundStyle } from '../analyze/index.ts';
 import type { Affix, PatternId, Reading, SyllableType, WordAnalysis } from '../analyze/types.ts';
 import { markWord } from '../marks/mark-word.ts';
 import { keyWord } from '../marks/pattern-label.ts';
@@ -45,10 +46,12 @@ interface ReadingsProps {
   readonly analysis: WordAnalysis;
   /** Patterns the group lacks. */
   readonly missing: readonly PatternId[];
+  /** How sounds are written down; left out: as in American dictionaries. */
+  readonly style?: SoundStyle | undefined;
 }
 
 /** Every reading of a word taken apart; where there are several, each under the word in its own marks. */
-export function ReadingsView({ word, analysis: { readings, homograph }, missing }: ReadingsProps) {
+export function ReadingsView({ word, analysis: { readings, homograph }, missing, style }: ReadingsProps) {
   return (
     <>
       {homograph && <p class="quiet">{say('ui.homograph')}</p>}
@@ -59,18 +62,22 @@ export function ReadingsView({ word, analysis: { readings, homograph }, missing 
               <MarkedWord word={word} reading={reading} />
             </p>
           )}
-          <ReadingView reading={reading} missing={missing} />
+          <ReadingView reading={reading} missing={missing} style={style} />
         </div>
       ))}
     </>
   );
 }
 
-function ReadingView({ reading, missing }: { reading: Reading; missing: readonly PatternId[] }) {
+interface ReadingProps extends Pick<ReadingsProps, 'missing' | 'style'> {
+  readonly reading: Reading;
+}
+
+function ReadingView({ reading, missing, style }: ReadingProps) {
   const { units, syllables, base, affixes, source, roots } = reading;
   const lacking = lackedUnits(reading, missing);
   const making = describeMaking(base, affixes);
-  const odd = describeIrregular(units);
+  const odd = describeIrregular(units, style);
   const guess = source === 'dictionary' ? null : GUESSES[source];
   return (
     <>
@@ -85,7 +92,7 @@ function ReadingView({ reading, missing }: { reading: Reading; missing: readonly
               <span class="unit-letters" lang="en">
                 {letters}
               </span>
-              <span class="unit-sound">{sound === '-' ? say('ui.silent') : soundName(sound)}</span>
+              <span class="unit-sound">{sound === '-' ? say('ui.silent') : soundName(sound, style)}</span>
               {pattern !== 'irregular' && (
                 <span class="unit-key" lang="en">
                   {keyWord(pattern)}

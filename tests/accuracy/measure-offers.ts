@@ -14,7 +14,7 @@ import { loadSwapper } from '../../src/cli/load-swapper.ts';
 import { readBrown } from '../../src/data/homographs/read-brown.ts';
 import { findSentences } from '../../src/passage/find-sentences.ts';
 import { createShader } from '../../src/passage/shade-line.ts';
-import { reachOf } from '../../src/swap/index.ts';
+import { reachFor } from '../../src/swap/index.ts';
 import type { SwapResult } from '../../src/swap/types.ts';
 
 /**
@@ -45,7 +45,7 @@ for (const name of process.env.SEQ?.split(',') ?? ['steady-steps', 'second-tide'
 }
 
 function measure(name: string, step: number, judge: Judge): void {
-  const reach = (word: string) => reachOf(judge(word).standing);
+  const reach = reachFor(judge);
   let beyond = 0;
   let offered = 0;
   const misses = new Map<string, number>();

@@ -31,3 +31,9 @@ export const allLaws = [
   everySyllableHasOneVowel,
   typesAgreeWithLetters,
 ];
+
+/** Those that are told of words in either accent; the others ask lessons or what was stored, which are American, or no sounds. */
+export const britishLaws = allLaws.filter(
+  (law) =>
+    ![cardsSayTheWord, storedGroupsReadAsBefore, inflectionsAreJoined, derivationsAreJoined].includes(law),
+);

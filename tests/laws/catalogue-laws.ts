@@ -1,7 +1,8 @@
 import { catalogue } from '../../src/analyze/catalogue/catalogue.ts';
+import { soundsIn } from '../../src/analyze/index.ts';
 import type { FineNeeds, Pattern, PatternId, Reading } from '../../src/analyze/types.ts';
 import type { Breach, Law } from './law.ts';
-import { analyzer, lessonWords, shortenedWords } from './lesson-words.ts';
+import { accent, analyzer, lessonWords, shortenedWords } from './lesson-words.ts';
 
 /** Every key word and example needs the row it stands for. */
 export function examplesNeedTheirRow(): Law {
@@ -62,7 +63,8 @@ function lettersOf({ letters }: Pattern): string {
 }
 
 /** The weak i is shown as i is. */
-function soundOf({ sounds }: Pattern): string[] {
+function soundOf(row: Pattern): string[] {
+  const sounds = soundsIn(row, accent);
   return [sounds[0]!, sounds[0]!.replaceAll('IX', 'IH')];
 }
 

@@ -1,4 +1,5 @@
 import { existsSync, readFileSync } from 'node:fs';
+import type { Accent } from '../../src/analyze/types.ts';
 
 /** One place where a law does not hold. */
 export interface Breach {
@@ -24,9 +25,10 @@ export interface CheckedLaw extends Law {
   readonly outdated: readonly string[];
 }
 
-/** The lines of `exceptions/ID.tsv` below its head: key, a tab, the reason. */
-export function readExceptions(id: string): Map<string, string> {
-  const file = new URL(`exceptions/${id}.tsv`, import.meta.url);
+/** The lines of `exceptions/ID.tsv` below its head: key, a tab, the reason; in British those of `exceptions/british/ID.tsv`. */
+export function readExceptions(id: string, accent: Accent = 'american'): Map<string, string> {
+  const folder = accent === 'british' ? 'exceptions/british' : 'exceptions';
+  const file = new URL(`${folder}/${id}.tsv`, import.meta.url);
   if (!existsSync(file)) return new Map();
   const rows = readFileSync(file, 'utf8').trimEnd().split('\n').slice(1);
   return new Map(
@@ -37,13 +39,14 @@ export function readExceptions(id: string): Map<string, string> {
   );
 }
 
-/** Holds a law against its reviewed exceptions. */
-export function checkLaw(law: Law): CheckedLaw {
-  const exceptions = readExceptions(law.id);
+/** Holds a law against its reviewed exceptions; in British also against those of American, which need not be there. */
+export function checkLaw(law: Law, accent: Accent = 'american'): CheckedLaw {
+  const own = readExceptions(law.id, accent);
+  const exceptions = new Map([...readExceptions(law.id), ...own]);
   const broken = new Set(law.breaches.map(({ key }) => key));
   return {
     ...law,
     unexplained: law.breaches.filter(({ key }) => !exceptions.has(key)),
-    outdated: [...exceptions.keys()].filter((key) => !broken.has(key)),
+    outdated: [...own.keys()].filter((key) => !broken.has(key)),
   };
 }

@@ -1,8 +1,12 @@
 import { readFileSync } from 'node:fs';
-import type { WordAnalysis } from '../../src/analyze/types.ts';
+import { speechOf } from '../../src/analyze/index.ts';
+import type { Accent, WordAnalysis } from '../../src/analyze/types.ts';
 import { loadAnalyzer } from '../load-analyzer.ts';
 
-export const analyzer = loadAnalyzer();
+/** The accent the laws are held to, by the environment: each accent has a process of its own. */
+export const accent: Accent = process.env.LAWS_ACCENT === 'british' ? 'british' : 'american';
+
+export const analyzer = loadAnalyzer().speaking(speechOf({ accent, options: {} }));
 
 /** Every word lessons may use, with its analysis. */
 export const lessonWords: readonly WordAnalysis[] = readFileSync(

@@ -1,3 +1,7 @@
+import { createBritish } from '../../src/analyze/accent/british.ts';
+import { BRITISH_RULES, toBritish } from '../../src/analyze/accent/british-rules.ts';
+import { hearBritish } from '../../src/analyze/accent/british-sounds.ts';
+import { spellingsOf } from '../../src/analyze/build/built-word.ts';
 import { readContext } from '../../src/analyze/homographs/read-context.ts';
 import { READING_RULES, settleByRule } from '../../src/analyze/homographs/settle-by-rule.ts';
 import { createAnalyzer } from '../../src/analyze/index.ts';
@@ -81,6 +85,14 @@ export const ruleTables: readonly RuleTable[] = [
     run: (text) => cutPhrases(text.replaceAll(' | ', ' ')).join(' | '),
   },
   {
+    title: 'British readings',
+    file: 'src/analyze/accent/british-rules.ts',
+    about:
+      'What the British say otherwise, for each spelling of an American reading. Behind the word is a spelling and how it is heard; no rule applies to those that only lose their r.',
+    rules: BRITISH_RULES,
+    run: sayBritish,
+  },
+  {
     title: 'The sounds of CMUdict’s phones',
     file: 'src/data/lexicon/clean-pronunciation.ts',
     about: 'For each phone of a word. Behind the word are its phones, then its sounds.',
@@ -123,6 +135,23 @@ function settleMarked(text: string): string {
   const place = readContext(before + word + after, before.length, before.length + word.length);
   settleByRule(word, place.before, place.after);
   return text;
+}
+
+/** carry: a AE. The spelling that the text names, of a word's own American spellings said as the British do. */
+function sayBritish(text: string): string {
+  const [word = '', shown = ''] = text.split(': ');
+  const { findAmerican } = createBritish(loadLexicon(), { accent: 'british', bath: 'father' });
+  const spellings = toBritish(word, spellingsOf(findAmerican(word)[0]!), { broadBath: true });
+  const heard = hearBritish({ parts: [{ role: 'base', spellings }], base: null, affixes: [] });
+  const said = spellings.map(({ letters }, i) => `${letters} ${heard[i]}`).join(' ');
+  return `${word}: ${
+    said
+      .split(/ (?=[^A-Z])/)
+      .join(' ')
+      .includes(shown)
+      ? shown
+      : said
+  }`;
 }
 
 /** fire: F AY1 ER0 = F AY R. */

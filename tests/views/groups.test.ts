@@ -55,6 +55,21 @@ describe('a group', () => {
     await open();
     expect(await screen.getByLabel('Last step taught').inputValue()).toBe('40');
   });
+
+  test('is taught American or British English, and a starter for one of them brings it along', async () => {
+    const english = label('English');
+    expect(await english.inputValue()).toBe('american');
+    expect(screen.getByLabel('The a of bath and grass').count()).toBe(0);
+    await english.selectOption('british');
+    await screen.getByText('harbour, mum, jumper').waitFor();
+    await screen.getByText('Decoding rules').click();
+    await screen.getByLabel('The a of bath and grass').selectOption('cat');
+    await button('Undo').click();
+    await button('Undo').click();
+    await expect.poll(() => english.inputValue()).toBe('american');
+    await label('Sequence').selectOption('england-2013');
+    await expect.poll(() => english.inputValue()).toBe('british');
+  });
 });
 
 describe('a sequence', () => {

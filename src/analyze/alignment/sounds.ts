@@ -1,8 +1,11 @@
 /**
  * Sounds inside the engine are ARPAbet without stress, with two weak vowels set apart: `AX` for schwa
- * (CMUdict's AH0) and `IX` for a weak /i/ (its IH0). `IX` is shown as IH.
+ * (CMUdict's AH0) and `IX` for a weak /i/ (its IH0). `IX` is shown as IH. A British reading has seven more vowels: `AR` (car,
+ * father), `OR` (fork, saw), `EA` (chair), `IA` (deer), `UA` (cure), `AYA` (fire), `AWA` (flour); `AA` is only that of dock there.
  */
-const VOWELS = new Set('AA AE AH AO AW AX AY EH ER EY IH IX IY OW OY UH UW'.split(' '));
+const VOWELS = new Set(
+  'AA AE AH AO AW AX AY EH ER EY IH IX IY OW OY UH UW AR OR EA IA UA AYA AWA'.split(' '),
+);
 
 const LONG = new Set(['EY', 'IY', 'AY', 'OW', 'UW', 'Y.UW']);
 

@@ -10,6 +10,8 @@ export interface WordSpelling extends Spelling {
   readonly spells?: string;
   /** The sound they had before an ending weakened it: the y of happy in happily, the cial of special in specially. */
   readonly said?: string;
+  /** How it is heard in British where its place does not tell: the weak er of sister. */
+  readonly heard?: string;
   /** They were an ending once, and are named as one: the i of funnier, from -y. */
   readonly wasSuffix?: true;
 }

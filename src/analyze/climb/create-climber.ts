@@ -1,3 +1,4 @@
+import { speechOf } from '../accent/speech.ts';
 import { catalogue } from '../catalogue/catalogue.ts';
 import { splitKey } from '../homographs/word-key.ts';
 import { type CompiledGroup, compileGroup } from '../standing/compile-group.ts';
@@ -42,8 +43,13 @@ export function createClimber(
   const steps = sequence?.steps.length ?? 0;
   const path = findPath(group, sequence, steps);
   // Who remembers words has done most of the work; remembering once more would take longer than the rest of it.
-  if ('weigh' in words) return Object.assign((key: WordKey) => climbWord(key, words, path), { steps });
-  const weigher: WordWeigher = { weigh: (key) => weighWord(words.analyze(key)) };
+  const speech = speechOf(group);
+  if ('weigh' in words) {
+    const spoken = words.speaking(speech);
+    return Object.assign((key: WordKey) => climbWord(key, spoken, path), { steps });
+  }
+  const spoken = words.speaking?.(speech) ?? words;
+  const weigher = { weigh: (key: WordKey) => weighWord(spoken.analyze(key)) };
   return Object.assign(
     remember((key: WordKey) => climbWord(key, weigher, path)),
     { steps },
@@ -77,7 +83,7 @@ function findPath(group: Group, sequence: Sequence | null, steps: number): Path 
 }
 
 /** As the judge decides, with steps in place of yes and no: "and" is the later one, "or" the earlier. */
-function climbWord(key: WordKey, words: WordWeigher, path: Path): WordClimb {
+function climbWord(key: WordKey, words: Pick<WordWeigher, 'weigh'>, path: Path): WordClimb {
   const { word: shown, capital } = splitKey(key);
   const word = shown.toLowerCase();
   if (path.skip.has(word)) return { reads: null, counts: null };

@@ -28,26 +28,31 @@ const USAGES: readonly Usage[] = ['name', 'rare', 'common'];
 /**
  * Reads a word the table lacks: weighs every way it may come from listed words against the model's own reading.
  * Null for what is not 2 to 25 letters a-z.
+ * @param say Finds the words it is made of as they are said, where that is another accent than the model's.
  */
 export function readUnlisted(
   word: string,
   find: FindBuilt,
   usageOf: (word: string) => Usage | null,
   guesser: Guesser,
+  say: FindBuilt = find,
 ): Unlisted | null {
   const guess = guesser.guess(word);
   if (!guess) return null;
   let least = guess.cost;
-  let best: BuiltWord | null = null;
-  for (const { kind, built, from } of listOrigins(word, find)) {
+  let best = -1;
+  const origins = listOrigins(word, find);
+  for (const [i, { kind, built, from }] of origins.entries()) {
     const usage = USAGES[Math.min(...from.map((part) => USAGES.indexOf(usageOf(part) ?? 'name')))]!;
     const cost = guesser.costOf(word, built) - CREDIT[kind][usage];
     if (cost >= least) continue;
     least = cost;
-    best = built;
+    best = i;
   }
-  return best
-    ? { derived: [best], guessed: [] }
+  const said = say === find ? origins : listOrigins(word, say);
+  const made = best < 0 ? undefined : (said[best] ?? origins[best])!.built;
+  return made
+    ? { derived: [made], guessed: [] }
     : { derived: [], guessed: [noteOrigin(word, guess.built, find)] };
 }
 

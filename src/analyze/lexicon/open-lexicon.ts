@@ -18,6 +18,8 @@ export interface Lexicon {
   readonly size: number;
   /** What the table holds of a word in lower case with straight apostrophes, or null. */
   find(word: string): TableWord | null;
+  /** What no rule knows of how the British say a word: its units, or the place of each weak and full er; or null. */
+  findBritish(word: string): string | null;
 }
 
 /**
@@ -83,7 +85,8 @@ export function openLexicon(bytes: Uint8Array): Lexicon {
     return null;
   }
 
-  const marks = bytes.length - Math.ceil(size / 8);
+  const britishAt = bytes.length - (header.british ?? 0);
+  const marks = britishAt - Math.ceil(size / 8);
   const isCommon = (place: number): boolean => (bytes[marks + (place >> 3)]! & (1 << (place & 7))) !== 0;
 
   function decode(from: number, end: number, common: boolean): TableWord {
@@ -120,18 +123,48 @@ export function openLexicon(bytes: Uint8Array): Lexicon {
     return { readings, homograph, usage };
   }
 
-  return { size, find };
+  /** Looks for a line by halves: from any byte the line begins behind the line end before it. */
+  function findBritish(word: string): string | null {
+    let low = britishAt;
+    let high = bytes.length;
+    while (low < high) {
+      let from = (low + high) >> 1;
+      while (from > low && bytes[from - 1] !== LINE_END) from--;
+      let at = from;
+      let k = 0;
+      while (bytes[at] !== TAB && k < word.length && bytes[at] === word.charCodeAt(k)) {
+        at++;
+        k++;
+      }
+      let end = at;
+      while (bytes[end] !== LINE_END) end++;
+      if (bytes[at] === TAB && k === word.length) return textOf(bytes.subarray(at + 1, end));
+      // A word that another begins with comes first.
+      if (bytes[at] === TAB || (k < word.length && bytes[at]! < word.charCodeAt(k))) low = end + 1;
+      else high = from;
+    }
+    return null;
+  }
+
+  return { size, find, findBritish };
 }
 
 function madeFrom(affix: AffixForm, base: number): MadeBy {
   return { affix, stem: (base >> 1) & 3, reading: base & 1, lessened: base >= 8 };
 }
 
-function readHeader(bytes: Uint8Array): TableHeader {
+const TAB = 9;
+const LINE_END = 10;
+
+function textOf(bytes: Uint8Array): string {
   let text = '';
   for (const byte of bytes) text += String.fromCharCode(byte);
+  return text;
+}
+
+function readHeader(bytes: Uint8Array): TableHeader {
   try {
-    return JSON.parse(text) as TableHeader;
+    return JSON.parse(textOf(bytes)) as TableHeader;
   } catch {
     throw new Error('The word table cannot be read: build it again with `npm run data`.');
   }

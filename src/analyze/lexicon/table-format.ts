@@ -11,6 +11,7 @@ import type { AffixForm } from './word-record.ts';
  *   of the body; the body.
  *
  * - one bit for each word, the lowest of a byte first: whether it is common
+ * - lines in order of their words, each a word, a tab and what no rule knows of how the British say it; their length is in the header
  *
  * A body is one or more readings, each a tag byte and what it calls for. Low two bits of the tag: the kind;
  * bit 2: homograph; bit 3: name; the upper four: a number of the kind ({@link LONG}: it follows).
@@ -37,5 +38,7 @@ export interface TableHeader {
   readonly units: readonly (readonly [letters: string, sound: string])[];
   /** What each code means: one or two places in `units`; the commonest codes first. */
   readonly codes: readonly (readonly number[])[];
+  /** Bytes of the British lines at the end. */
+  readonly british: number;
   readonly affixes: readonly (readonly [letters: string, sound: string, kind: AffixForm['kind']])[];
 }

@@ -1,6 +1,7 @@
+import { accentOf, type Speech, speechOf } from '../accent/speech.ts';
 import { catalogue, finerRows } from '../catalogue/catalogue.ts';
 import { IRREGULAR } from '../patterns/irregular.ts';
-import type { Group, GroupOptions, PatternId, Sequence } from '../types.ts';
+import type { Accent, Group, GroupOptions, PatternId, Sequence } from '../types.ts';
 import type { FineRows } from './fine-needs.ts';
 import { GroupError } from './group-error.ts';
 import { irregularForms } from './irregular-forms.ts';
@@ -20,6 +21,9 @@ import {
 
 /** A group made ready for judging: whatever its options say is in the bits, so that a test is a look-up. */
 export interface CompiledGroup {
+  readonly accent: Accent;
+  /** How words are said to it, which an analyser is asked for (`speaking`). */
+  readonly speech: Speech;
   /** Every pattern that counts as known. */
   readonly taught: PatternBits;
   /** The known patterns of the step being taught now. */
@@ -62,6 +66,8 @@ export function compileGroup(group: Group, sequence: Sequence | null): CompiledG
   const inCurrentStep = known.at(-1)?.teaches ?? [];
   const firstStep = firstSteps(sequence);
   const lists = {
+    accent: accentOf(group),
+    speech: speechOf(group),
     bySight: withForms(lowerCased([...known.flatMap((step) => step.bySight), ...group.bySight]), options),
     names: lowerCased(group.names),
     smallNames: new Set(group.names.filter((name) => name === name.toLowerCase())),
@@ -101,6 +107,8 @@ const defaults = {
   irregularForms: 'counted',
   divisions: 'free',
   endings: 'parts',
+  bath: 'father',
+  soundMarks: 'dictionary',
 } as const;
 
 /** Who was taught contractions out of turn was taught each kind of them. */

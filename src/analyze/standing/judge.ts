@@ -1,3 +1,4 @@
+import type { Speech } from '../accent/speech.ts';
 import { describeError } from '../describe-error.ts';
 import { splitKey } from '../homographs/word-key.ts';
 import type { MadeOf, PatternId, Verdict, WordAnalysis, WordKey } from '../types.ts';
@@ -12,6 +13,8 @@ import { type WeighedReading, type WeighedWord, weighWord } from './weigh-word.t
 /** Gives every reading of a word; the engine is one. */
 export interface WordAnalyzer {
   analyze(key: WordKey): WordAnalysis;
+  /** The same in another accent; left out where there is one only. */
+  speaking?(speech: Speech): WordAnalyzer;
 }
 
 /** Tells what a word is to one group. */
@@ -25,7 +28,7 @@ export interface Judge {
 }
 
 /**
- * A judge for one group; it remembers its verdicts, so a running text costs one look-up a word.
+ * A judge for one group, in its accent; it remembers its verdicts, so a running text costs one look-up a word.
  *
  * A word on the by-sight list is `by-sight`, and so is a word made of it when the rest is taught (want on the list, -s
  * taught: wants; some and one on the list, compounds taught: someone; not swan); before that, only the rest is
@@ -35,7 +38,8 @@ export interface Judge {
  * Bram's) or has a capital that makes it one (`isName`); `unsure` if its reading is a rule's or a guess; else `beyond`.
  */
 export function createJudge(analyzer: WordAnalyzer, group: CompiledGroup): Judge {
-  const analyze = remember((key: WordKey) => weighWord(analyzer.analyze(key)));
+  const spoken = inSpeechOf(analyzer, group);
+  const analyze = remember((key: WordKey) => weighWord(spoken.analyze(key)));
   const judgeFor = (group: CompiledGroup): Judge =>
     Object.assign(
       remember((key: WordKey) => judgeSafely(key, analyze, group)),
@@ -47,6 +51,11 @@ export function createJudge(analyzer: WordAnalyzer, group: CompiledGroup): Judge
       },
     );
   return judgeFor(group);
+}
+
+/** The analyser in the accent of a group. */
+export function inSpeechOf(analyzer: WordAnalyzer, { speech }: Pick<CompiledGroup, 'speech'>): WordAnalyzer {
+  return analyzer.speaking?.(speech) ?? analyzer;
 }
 
 /** A fault in one word must cost that word and no other. */

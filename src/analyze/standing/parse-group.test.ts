@@ -1,4 +1,4 @@
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { GroupError } from './group-error.ts';
 import { parseGroup } from './parse-group.ts';
 
@@ -102,3 +102,17 @@ function errorOf(act: () => unknown): GroupError {
   }
   throw new Error('nothing was refused');
 }
+
+describe('the accent of a group', () => {
+  test.each(['american', 'british'] as const)('is kept: %s', (accent) =>
+    expect(parseGroup({ name: 'Herons', accent }).accent).toBe(accent),
+  );
+
+  test('is left out where a file of an earlier version says none', () =>
+    expect(parseGroup({ name: 'Herons' })).not.toHaveProperty('accent'));
+
+  test('is refused where it is none we know', () =>
+    expect(() => parseGroup({ name: 'Herons', accent: 'scots' })).toThrow(
+      /accent: should be one of american, british/,
+    ));
+});

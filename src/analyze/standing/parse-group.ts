@@ -2,6 +2,7 @@ import type { Group, GroupOptions, StepMove } from '../types.ts';
 import { GroupError } from './group-error.ts';
 import {
   type Fields,
+  readAccent,
   readChoice,
   readFields,
   readFlag,
@@ -12,12 +13,12 @@ import {
 } from './read-fields.ts';
 
 const keys = [
-  ...['$schema', 'name', 'sequence', 'step', 'alsoTaught', 'notYet', 'bySight', 'names', 'options'],
+  ...['$schema', 'name', 'accent', 'sequence', 'step', 'alsoTaught', 'notYet', 'bySight', 'names', 'options'],
   ...['skip', 'history'],
 ];
 const optionKeys = [
   ...['schwa', 'shortOMerged', 'wh', 'blends', 'syllableTypes', 'irregularForms'],
-  ...['divisions', 'endings', 'maxSyllables'],
+  ...['divisions', 'endings', 'bath', 'soundMarks', 'maxSyllables'],
 ];
 const COUNTED = ['counted', 'free'] as const;
 
@@ -30,12 +31,14 @@ export function parseGroup(value: unknown): Group {
   const fields = readFields(value, '', keys);
   const name = readText(fields, 'name');
   const sequence = readSequence(fields);
+  const accent = readAccent(fields);
   const step = readWhole(fields, 'step', 0);
   if (sequence !== null && step === undefined) {
     throw new GroupError('step', `is missing: say how many steps of "${sequence}" are taught so far.`);
   }
   return {
     name,
+    ...(accent && { accent }),
     sequence,
     step: step ?? 0,
     alsoTaught: readPatterns(fields, 'alsoTaught'),
@@ -84,6 +87,8 @@ function readOptions(fields: Fields): GroupOptions {
     irregularForms: readChoice(given, 'irregularForms', COUNTED, 'options'),
     divisions: readChoice(given, 'divisions', COUNTED, 'options'),
     endings: readChoice(given, 'endings', ['parts', 'units'], 'options'),
+    bath: readChoice(given, 'bath', ['father', 'cat'], 'options'),
+    soundMarks: readChoice(given, 'soundMarks', ['dictionary', 'ipa'], 'options'),
     maxSyllables: readWhole(given, 'maxSyllables', 1, 'options'),
   };
   return Object.fromEntries(Object.entries(options).filter(([, option]) => option !== undefined));

@@ -13,8 +13,12 @@ test('keeps what a file says and fills in empty lists', () => {
   expect(parseSequence(file)).toEqual({ ...file, steps: [file.steps[0], { teaches: ['s'], bySight: [] }] });
 });
 
+test('keeps the accent it is made for', () =>
+  expect(parseSequence({ ...file, accent: 'british' }).accent).toBe('british'));
+
 test.each<[unknown, string]>([
   [{ ...file, id: undefined }, 'id: should be a text in quotes, but is missing.'],
+  [{ ...file, accent: 'scots' }, 'accent: should be one of american, british'],
   [{ ...file, steps: [] }, 'steps: should be a list [ … ] with at least one step.'],
   [{ ...file, steps: {} }, 'steps: should be a list'],
   [{ ...file, license: 'MIT' }, 'license: there is no key "license". Did you mean "licence"?'],

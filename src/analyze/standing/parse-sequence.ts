@@ -1,8 +1,8 @@
 import type { Sequence, SequenceStep } from '../types.ts';
 import { GroupError } from './group-error.ts';
-import { readFields, readPatterns, readText, readWords } from './read-fields.ts';
+import { readAccent, readFields, readPatterns, readText, readWords } from './read-fields.ts';
 
-const keys = ['$schema', 'id', 'name', 'source', 'licence', 'note', 'steps'];
+const keys = ['$schema', 'id', 'name', 'source', 'licence', 'note', 'accent', 'steps'];
 const stepKeys = ['title', 'teaches', 'bySight'];
 
 /**
@@ -15,12 +15,14 @@ export function parseSequence(value: unknown): Sequence {
   if (!Array.isArray(steps) || steps.length === 0) {
     throw new GroupError('steps', 'should be a list [ … ] with at least one step.');
   }
+  const accent = readAccent(fields);
   const sequence = {
     id: readText(fields, 'id'),
     name: readText(fields, 'name'),
     source: readText(fields, 'source'),
     licence: readText(fields, 'licence'),
     ...(fields.has('note') ? { note: readText(fields, 'note') } : {}),
+    ...(accent && { accent }),
     steps: steps.map((step: unknown, i) => readStep(step, `steps[${i}]`)),
   };
   refuseRepeats(sequence.steps);

@@ -1,6 +1,6 @@
 import { bitOf } from '../catalogue/names.ts';
 import { IRREGULAR } from '../patterns/irregular.ts';
-import type { PatternId } from '../types.ts';
+import type { Accent, PatternId } from '../types.ts';
 import { GroupError } from './group-error.ts';
 import { shorten, unknownName } from './unknown-name.ts';
 
@@ -76,6 +76,11 @@ export function readChoice<T extends string>(
   const choice = choices.find((name) => name === value);
   if (choice !== undefined) return choice;
   throw new GroupError(join(path, key), `should be one of ${choices.join(', ')}, but is ${describe(value)}.`);
+}
+
+/** The English of a group or a sequence, or undefined where it says none. */
+export function readAccent(fields: Fields): Accent | undefined {
+  return readChoice(fields, 'accent', ['american', 'british']);
 }
 
 /** A whole number within bounds, or undefined when the key is missing. */

@@ -1,3 +1,4 @@
+import type { Speech } from '../accent/speech.ts';
 import type { WordKey } from '../types.ts';
 import type { WordAnalyzer } from './judge.ts';
 import { remember } from './remember.ts';
@@ -6,6 +7,8 @@ import { type WeighedWord, weighWord } from './weigh-word.ts';
 /** Gives of any word what a standing depends on. */
 export interface WordWeigher {
   weigh(key: WordKey): WeighedWord;
+  /** The same in another accent. */
+  speaking(speech: Speech): WordWeigher;
 }
 
 /**
@@ -14,5 +17,17 @@ export interface WordWeigher {
  * what it requires.
  */
 export function rememberWords(analyzer: WordAnalyzer): WordWeigher {
-  return { weigh: remember((key: WordKey) => weighWord(analyzer.analyze(key))) };
+  const others = new Map<string, WordWeigher>();
+  const weigher: WordWeigher = {
+    weigh: remember((key: WordKey) => weighWord(analyzer.analyze(key))),
+    speaking(speech) {
+      const spoken = analyzer.speaking?.(speech) ?? analyzer;
+      if (spoken === analyzer) return weigher;
+      const name = `${speech.accent} ${speech.bath}`;
+      const made = others.get(name) ?? rememberWords(spoken);
+      others.set(name, made);
+      return made;
+    },
+  };
+  return weigher;
 }

@@ -1,4 +1,6 @@
 import { syllable } from 'syllable';
+import { createBritish } from '../accent/british.ts';
+import { AMERICAN, type Speech } from '../accent/speech.ts';
 import { buildRecord } from '../build/build-word.ts';
 import type { BuiltWord } from '../build/built-word.ts';
 import { describeError } from '../describe-error.ts';
@@ -21,6 +23,8 @@ export interface Analyzer {
    * reading for any word.
    */
   analyze(key: WordKey): WordAnalysis;
+  /** The same table in another accent; the analyser of a table speaks American. */
+  speaking(speech: Speech): Analyzer;
 }
 
 /**
@@ -30,7 +34,26 @@ export interface Analyzer {
  * taken for an inflection or compound where that is likelier than the guess. It keeps nothing between words but
  * the parts it has put together.
  */
-export function createAnalyzer(lexicon: Pick<Lexicon, 'find'>, guesser?: Guesser): Analyzer {
+export function createAnalyzer(lexicon: AnyLexicon, guesser?: Guesser): Analyzer {
+  const spoken = new Map<string, Analyzer>();
+  const speaking = (speech: Speech): Analyzer => {
+    const name = speech.accent === 'american' ? 'american' : `british ${speech.bath}`;
+    const made = spoken.get(name) ?? { ...createForAccent(lexicon, speech, guesser), speaking };
+    spoken.set(name, made);
+    return made;
+  };
+  return speaking(AMERICAN);
+}
+
+type AnyLexicon = Pick<Lexicon, 'find'> & Partial<Pick<Lexicon, 'findBritish'>>;
+
+function createForAccent(
+  american: AnyLexicon,
+  speech: Speech,
+  guesser: Guesser | undefined,
+): Pick<Analyzer, 'analyze'> {
+  const accent = speech.accent === 'british' ? createBritish(american, speech) : null;
+  const lexicon = accent?.lexicon ?? american;
   const known = new Map<string, readonly BuiltWord[]>();
 
   function findBuilt(word: string): readonly BuiltWord[] {
@@ -42,6 +65,13 @@ export function createAnalyzer(lexicon: Pick<Lexicon, 'find'>, guesser?: Guesser
     known.set(word, built);
     return built;
   }
+
+  /** Origins are weighed as the model was made, in American, and said in the accent. */
+  const findAmerican = accent ? accent.findAmerican : findBuilt;
+  const finishAll = (word: string, built: readonly BuiltWord[], source: ReadingSource): Reading[] =>
+    built.map((one) => finishReading(word, one, source, accent?.hear)).filter((reading) => reading !== null);
+  const finishOwn = (word: string, built: readonly BuiltWord[], source: ReadingSource): Reading[] =>
+    finishAll(word, accent ? built.map((one) => accent.say(word, one)) : built, source);
 
   const usageOf = (word: string): Usage | null => lexicon.find(word)?.usage ?? null;
   const isWord = (part: string): boolean => /common|rare/.test(usageOf(part) ?? '');
@@ -73,13 +103,15 @@ export function createAnalyzer(lexicon: Pick<Lexicon, 'find'>, guesser?: Guesser
       return unfoldAnalysis(word, mayBePlain ? withPlainReading(plain, found) : found);
     }
     const short = word.includes("'") ? buildContraction(word, findBuilt) : null;
-    const listed = finishAll(word, short ? [short] : findBuilt(word), 'dictionary');
+    const listed = short
+      ? finishOwn(word, [short], 'dictionary')
+      : finishAll(word, findBuilt(word), 'dictionary');
     if (listed.length > 0) {
       const record = lexicon.find(word);
       const usage = short ? 'common' : (record?.usage ?? null);
       return { word, readings: listed, homograph: record?.homograph ?? false, usage };
     }
-    const weighed = guesser ? readUnlisted(word, findBuilt, usageOf, guesser) : null;
+    const weighed = guesser ? readUnlisted(word, findAmerican, usageOf, guesser, findBuilt) : null;
     const unlisted = weighed ? weighed.derived : buildUnlisted(word, findBuilt, isWord);
     const derived = finishAll(word, unlisted, 'derived');
     if (derived.length > 0) {
@@ -87,8 +119,8 @@ export function createAnalyzer(lexicon: Pick<Lexicon, 'find'>, guesser?: Guesser
     }
     const ruled = readByRule(word);
     const read = ruled
-      ? finishAll(word, [ruled], 'rule')
-      : finishAll(word, weighed?.guessed ?? guessPossessive(word), 'guess');
+      ? finishOwn(word, [ruled], 'rule')
+      : finishOwn(word, weighed?.guessed ?? guessPossessive(word), 'guess');
     return {
       word,
       readings: read.length > 0 ? read : [unread(word)],
@@ -101,8 +133,8 @@ export function createAnalyzer(lexicon: Pick<Lexicon, 'find'>, guesser?: Guesser
   function withPlainReading(word: string, analysis: WordAnalysis): WordAnalysis {
     const { readings } = analysis;
     if (!guesser || !readings.every(({ requires }) => requires.includes(IRREGULAR))) return analysis;
-    const guessed = readUnlisted(word, findBuilt, usageOf, guesser)?.guessed ?? [];
-    const plain = finishAll(word, guessed, 'guess').filter(({ requires }) => !requires.includes(IRREGULAR));
+    const guessed = readUnlisted(word, findAmerican, usageOf, guesser, findBuilt)?.guessed ?? [];
+    const plain = finishOwn(word, guessed, 'guess').filter(({ requires }) => !requires.includes(IRREGULAR));
     return { ...analysis, readings: [...readings, ...plain.slice(0, 1)] };
   }
 
@@ -131,10 +163,6 @@ const ENDINGS: ReadonlySet<string> = new Set(['s', 'es', 'ed', 'ing', 'est', 'ly
 
 /** Parts of words kept: about one long page. */
 const CACHED_WORDS = 20_000;
-
-function finishAll(word: string, built: readonly BuiltWord[], source: ReadingSource): Reading[] {
-  return built.map((one) => finishReading(word, one, source)).filter((reading) => reading !== null);
-}
 
 const UNREAD = {
   pronunciation: '',

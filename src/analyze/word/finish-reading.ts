@@ -10,18 +10,30 @@ import type { Reading, ReadingSource, Unit } from '../types.ts';
 /** Readings of the parts of words; a part is kept as long as the word table's cache keeps it. */
 const partReadings = new WeakMap<BuiltWord, Reading>();
 
-/** Names the patterns, syllables and requirements of a built word; null when its spellings are not the word. */
-export function finishReading(word: string, built: BuiltWord, source: ReadingSource): Reading | null {
+/** How each spelling of a word is heard in an accent. */
+export type Hear = (built: BuiltWord) => readonly string[];
+
+/**
+ * Names the patterns, syllables and requirements of a built word; null when its spellings are not the word. Patterns go by the sounds of the
+ * table, `hear` says how they are heard where the accent is not that of the table.
+ */
+export function finishReading(
+  word: string,
+  built: BuiltWord,
+  source: ReadingSource,
+  hear?: Hear,
+): Reading | null {
   const spellings = spellingsOf(built);
   const starts = placeSpellings(word, spellings);
   if (!starts) return null;
   const { syllables, starts: cuts } = divideWord(word, built, starts);
-  const units = nameUnits(built, spellings, starts, cuts);
+  const named = nameUnits(built, spellings, starts, cuts);
+  const units = hear ? withSounds(named, hear(built)) : named;
   const vowels = cuts.map((from, i) => {
     const to = cuts[i + 1] ?? word.length;
     return spellings.find(({ sound }, k) => starts[k]! >= from && starts[k]! < to && hasVowel(sound));
   });
-  const parts = readParts(built);
+  const parts = readParts(built, hear);
   return {
     pronunciation: pronounce(units),
     source,
@@ -38,15 +50,19 @@ export function finishReading(word: string, built: BuiltWord, source: ReadingSou
 }
 
 /** The words it is made of, each as it is read by itself; none where one of them cannot be read. */
-function readParts({ from = [] }: BuiltWord): ReadPart[] {
+function readParts({ from = [] }: BuiltWord, hear?: Hear): ReadPart[] {
   const parts: ReadPart[] = [];
   for (const { word, built } of from) {
-    const reading = partReadings.get(built) ?? finishReading(word, built, 'dictionary');
+    const reading = partReadings.get(built) ?? finishReading(word, built, 'dictionary', hear);
     if (!reading) return [];
     partReadings.set(built, reading);
     parts.push({ word, reading });
   }
   return parts;
+}
+
+function withSounds(units: readonly Unit[], sounds: readonly string[]): Unit[] {
+  return units.map((unit, i) => ({ ...unit, sound: shownSound(sounds[i]!) }));
 }
 
 function pronounce(units: readonly Unit[]): string {

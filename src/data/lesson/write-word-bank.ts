@@ -1,5 +1,6 @@
 import type { Analyzer } from '../../analyze/index.ts';
 import { PARTS_OF_SPEECH } from '../../swap/table-format.ts';
+import { isForeign, listSpellings, listWordPairs } from '../../variety/index.ts';
 import { readCapitalised, readFrequency } from '../read-frequency.ts';
 import { readUnfitWords } from '../read-unfit-words.ts';
 import { readWordList } from '../read-word-list.ts';
@@ -12,10 +13,14 @@ const RAREST = 16_000;
 /** A meaning has no rarer words than these, by the same ranks. */
 const PLAIN = 6_000;
 
+/** No British word comes earlier for an American one that Britain has too, in another sense. */
+const EARLIEST_OF_TWO = 4_000;
+
 /**
  * The words lessons are made of, as the text of `lesson-words.tsv`, commonest first. In: SUBTLEX to rank 16,000 and
  * `more-lesson-words.txt`. Out: names, coarse words (two registry lists), and what `not-in-lessons.txt` has, by reason.
- * Parts of speech are WordNet's; a meaning is our own (`meanings.tsv`) or WordNet's, shortened.
+ * A British word (colour, jumper) is there with its American counterpart, and as early, since the subtitles are mostly American. Parts of
+ * speech are WordNet's; a meaning is our own (`meanings.tsv`) or WordNet's, shortened.
  */
 export function writeWordBank(analyzer: Analyzer): string {
   const ranks = readFrequency();
@@ -23,21 +28,39 @@ export function writeWordBank(analyzer: Analyzer): string {
   const unfit = readUnfitWords();
   const leftOut = readWordList('not-in-lessons.txt');
   const more = readWordList('more-lesson-words.txt');
-  const isFit = (word: string): boolean =>
-    /^[a-z]+$/.test(word) &&
-    !capitals.has(word) &&
-    !unfit.has(word) &&
-    /common|rare/.test(analyzer.analyze(word).usage ?? '');
+  const isSaid = (word: string): boolean =>
+    /^[a-z]+$/.test(word) && !unfit.has(word) && /common|rare/.test(analyzer.analyze(word).usage ?? '');
+  const isFit = (word: string): boolean => isSaid(word) && !capitals.has(word);
   const usual = [...ranks].filter(([word, rank]) => rank <= RAREST && isFit(word)).map(([word]) => word);
-  const words = [...new Set([...usual, 'I', ...more])].filter((word) => !leftOut.has(word));
-  const rank = (word: string): number => ranks.get(word.toLowerCase()) ?? Number.POSITIVE_INFINITY;
+  const americanOf = new Map(
+    [...listSpellings(), ...listWordPairs()]
+      .filter(({ british }) => isForeign(british, 'american'))
+      .map(({ british, american }) => [british, american]),
+  );
+  const listed = new Set([...usual, 'I', ...more]);
+  const british = [...americanOf].flatMap(([word, american]) =>
+    // Grey is a name too.
+    listed.has(american) && !leftOut.has(american) && isSaid(word) ? word : [],
+  );
+  const words = [...new Set([...listed, ...british])].filter((word) => !leftOut.has(word));
+  const rankAlone = (word: string): number => ranks.get(word.toLowerCase()) ?? Number.POSITIVE_INFINITY;
+  const rank = (word: string): number => {
+    const american = americanOf.get(word) ?? word;
+    // The story of two senses is met more than the storey.
+    const earliest = isForeign(american, 'british') ? 0 : EARLIEST_OF_TWO;
+    return Math.min(rankAlone(word), Math.max(rankAlone(american), earliest));
+  };
   words.sort((a, b) => rank(a) - rank(b) || (a < b ? -1 : 1));
-  const describe = createDescriber(analyzer, (each) => rank(each) <= PLAIN);
+  const describe = createDescriber(analyzer, (each) => rank(each) <= PLAIN, americanOf);
   return `${words.map((word) => [word, ...describe(word)].join('\t')).join('\n')}\n`;
 }
 
 /** Parts of speech, those it is met as more first, and the meaning as the first of them. */
-function createDescriber(analyzer: Analyzer, isPlain: (word: string) => boolean) {
+function createDescriber(
+  analyzer: Analyzer,
+  isPlain: (word: string) => boolean,
+  americanOf: ReadonlyMap<string, string>,
+) {
   const { byId, sensesOf } = readSynsets();
   const order = readSenseOrder();
   const own = readOwnMeanings();
@@ -54,6 +77,7 @@ function createDescriber(analyzer: Analyzer, isPlain: (word: string) => boolean)
       .sort((a, b) => b.count - a.count);
     const parts = found.map(({ part }) => part).join('');
     const reading = analyzer.analyze(word).readings[0]!;
-    return [parts, own.get(word) ?? chooseMeaning(word, found[0]?.senses ?? [], reading, isPlain)];
+    const written = own.get(word) ?? own.get(americanOf.get(word) ?? '');
+    return [parts, written ?? chooseMeaning(word, found[0]?.senses ?? [], reading, isPlain)];
   };
 }

@@ -1,4 +1,4 @@
-import { readSourceRows } from '../read-source-rows.ts';
+import { listSpellings } from '../../variety/index.ts';
 
 /** organize and what is made of it: organizer, organization, recognizable, unorganized. */
 const WITH_Z = /^((?:un)?([a-z]{3,}i))z(e|ed|er|ation|able)$/;
@@ -7,14 +7,11 @@ type Pronunciations = Map<string, readonly (readonly string[])[]>;
 
 /**
  * Gives British spellings the dictionary lacks the pronunciation of their American form: those of
- * source/british-spellings.tsv (flavour, litre), and an s for the z of every -ize (organise, organisation; not altizer, a
+ * the table of varieties (flavour, litre), and an s for the z of every -ize (organise, organisation; not altizer, a
  * name). Their inflected forms are put together when they are met.
  */
 export function addBritish(pronunciations: Pronunciations): void {
-  const pairs = readSourceRows('british-spellings.tsv').map(([british, american]): [string, string] => [
-    british!,
-    american!,
-  ]);
+  const pairs = listSpellings().map(({ british, american }): [string, string] => [british, american]);
   for (const american of [...pronunciations.keys()]) {
     const [, before, verb, ending] = WITH_Z.exec(american) ?? [];
     if (pronunciations.has(`${verb}ze`)) pairs.push([`${before}s${ending}`, american]);

@@ -1,4 +1,5 @@
 import type { WordRecord } from '../../analyze/lexicon/word-record.ts';
+import { listBritish } from '../accent/list-british.ts';
 import { gatherSources } from './gather-sources.ts';
 import { makeRecords } from './make-records.ts';
 import { writeTable } from './write-table.ts';
@@ -27,7 +28,7 @@ export function buildLexicon(onStep: (step: string) => void, keep?: (word: strin
       `src/data/source/pronunciations.tsv: these letters cannot stand for these sounds: ${lost.join(', ')}. Correct the sounds, or give the units in units.tsv too.`,
     );
   return {
-    bytes: writeTable(records, sources.usageOf),
+    bytes: writeTable(records, sources.usageOf, listBritish(records, sources.pronunciations)),
     records,
     pronunciations: sources.pronunciations,
     words: records.size,

@@ -118,7 +118,16 @@ export const PHONE_RULES: readonly PhoneRule[] = [
 
 /** CMUdict phones with stress to the engine's sounds (see analyze/alignment/sounds.ts), by `PHONE_RULES`. */
 export function cleanPronunciation(spelling: string, phones: readonly string[]): string[] {
+  return cleanWithStress(spelling, phones).sounds;
+}
+
+/** The same with the stress of each sound: 0, 1 or 2, nothing for a consonant. */
+export function cleanWithStress(
+  spelling: string,
+  phones: readonly string[],
+): { readonly sounds: string[]; readonly stress: readonly string[] } {
   const sounds: string[] = [];
+  const stress: string[] = [];
   for (const [i, phone] of phones.entries()) {
     const place = {
       spelling,
@@ -130,9 +139,11 @@ export function cleanPronunciation(spelling: string, phones: readonly string[]):
       weak: phone.endsWith('0'),
       sounds,
     };
-    sounds.push(...findRule(PHONE_RULES, place)!.gives(place));
+    const given = findRule(PHONE_RULES, place)!.gives(place);
+    sounds.push(...given);
+    stress.push(...given.map(() => phone.slice(place.bare.length)));
   }
-  return sounds;
+  return { sounds, stress };
 }
 
 function isWeakEn(spelling: string, phones: readonly string[], i: number): boolean {

@@ -23,13 +23,19 @@ import type { Usage } from '../../analyze/types.ts';
 export function writeTable(
   records: ReadonlyMap<string, WordRecord>,
   usageOf: (word: string) => Usage,
+  british: ReadonlyMap<string, string> = new Map(),
 ): Uint8Array {
   const units = rankByUse(unitsIn(records), keyOfUnit);
   const affixes = rankByUse(affixesIn(records), keyOfAffix);
   const codes = chooseCodes(records, units.place, units.list.length);
+  const lines = [...british.keys()]
+    .sort((a, b) => (a < b ? -1 : 1))
+    .map((word) => `${word}\t${british.get(word)}\n`)
+    .join('');
   const header: TableHeader = {
     units: units.list.map(({ letters, sound }) => [letters, sound]),
     codes: codes.list,
+    british: lines.length,
     affixes: affixes.list.map(({ letters, sound, kind }) => [letters, sound, kind]),
   };
   if (affixes.list.length > 256)
@@ -59,6 +65,7 @@ export function writeTable(
   const common = new Uint8Array(Math.ceil(words.length / 8));
   for (const [i, word] of words.entries()) if (usageOf(word) === 'common') common[i >> 3]! |= 1 << (i & 7);
   bytes.push(...common);
+  for (let i = 0; i < lines.length; i++) bytes.push(lines.charCodeAt(i));
   return assemble(header, words.length, offsets, bytes);
 }
 

@@ -1,7 +1,15 @@
-import { compileGroup, createJudge, type Judge, markReading, tallyText, vet } from '../../analyze/index.ts';
+import {
+  compileGroup,
+  createJudge,
+  type Judge,
+  markReading,
+  soundStyleOf,
+  tallyText,
+  vet,
+} from '../../analyze/index.ts';
 import type { Group, WordKey } from '../../analyze/types.ts';
 import type { WordsAsked } from '../../contract/page-contract.ts';
-import { reachOf } from '../../swap/index.ts';
+import { reachFor } from '../../swap/index.ts';
 import { say } from '../../wording/say.ts';
 import { browser, openPanel } from '../browser.ts';
 import { loadCommonWords } from '../data/load-common-words.ts';
@@ -80,12 +88,18 @@ export function serveBackground(): void {
       const [engine, verdictOf] = await Promise.all([loadEngine(), loadJudge()]);
       const verdict = verdictOf(key);
       const steps = verdict.missing.map((id) => [id, verdictOf.group.stepOf(id)] as const);
-      return { analysis: engine.analyze(key), verdict, steps: Object.fromEntries(steps) };
+      const spoken = engine.speaking(verdictOf.group.speech);
+      return {
+        analysis: spoken.analyze(key),
+        verdict,
+        sounds: soundStyleOf(verdictOf.group),
+        steps: Object.fromEntries(steps),
+      };
     },
     swaps: async ({ sentence, start, end }) => {
       const [swapper, verdictOf] = await Promise.all([loadSwapper(), loadJudge()]);
       const { swaps, best } = swapper.findSwaps(sentence, start, end, {
-        reach: (word) => reachOf(verdictOf(word).standing),
+        reach: reachFor(verdictOf),
       });
       return swaps.slice(0, best).map(({ text, reads }) => ({ text, reads }));
     },

@@ -53,7 +53,7 @@ function isEqual(a: Sequence, b: Sequence): boolean {
 }
 
 /** The order of keys is lost in storage. */
-function inOrder({ id, name, source, licence, note, steps }: Sequence): string {
+function inOrder({ id, name, source, licence, note, accent, steps }: Sequence): string {
   const told = steps.map(({ title, teaches, bySight }) => [title, teaches, bySight]);
-  return JSON.stringify([id, name, source, licence, note, told]);
+  return JSON.stringify([id, name, source, licence, note, accent, told]);
 }

@@ -1,7 +1,7 @@
 import herons from '../../../profiles/groups/herons.json' with { type: 'json' };
 import plovers from '../../../profiles/groups/plovers.json' with { type: 'json' };
-import { parseGroup } from '../../analyze/index.ts';
-import type { Group } from '../../analyze/types.ts';
+import { defaultAccent, parseGroup } from '../../analyze/index.ts';
+import type { Accent, Group, Sequence } from '../../analyze/types.ts';
 import { inTurn } from './in-turn.ts';
 import { readItem, storeItem } from './store-item.ts';
 import { GROUPS_KEY, watchStored } from './watch-stored.ts';
@@ -24,9 +24,16 @@ interface Trial {
 
 const VERSION = 1;
 
+/** The accent a new group has: that its sequence is made for, or else that of the browser's language. */
+export function accentAtFirst(sequence?: Sequence | null): Accent {
+  // Node 20, where the commands and tests run, has no navigator.
+  return defaultAccent(globalThis.navigator?.language ?? '', sequence);
+}
+
 /** What there is before anything was stored. */
 function starterGroups(): Groups {
-  const groups = { herons: parseGroup(herons), plovers: parseGroup(plovers) };
+  const accent = accentAtFirst();
+  const groups = { herons: parseGroup({ ...herons, accent }), plovers: parseGroup({ ...plovers, accent }) };
   return { chosen: 'herons', groups, unread: {} };
 }
 

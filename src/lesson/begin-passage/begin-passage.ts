@@ -1,4 +1,5 @@
-import type { PatternId } from '../../analyze/types.ts';
+import type { Accent, PatternId } from '../../analyze/types.ts';
+import { inVariety } from '../../variety/index.ts';
 import type { KnownWords } from '../known-words.ts';
 import type { Picker } from '../picker.ts';
 import { readableFrames } from '../sentences/frames.ts';
@@ -55,7 +56,7 @@ export function beginPassage(known: KnownWords, wish: PassageWish, picker: Picke
   const cast = castFor(wish.names, vocabulary.reads);
   if (cast.length < 2) return null;
   let best: { passage: BegunPassage; score: number } | null = null;
-  const inTurn = picker.shuffle(compiled);
+  const inTurn = picker.shuffle(plotsIn(known.accent));
   for (const plot of [...inTurn.filter(({ last }) => !last), ...inTurn.filter(({ last }) => last)]) {
     for (let tries = 0; tries < TRIES; tries++) {
       const setting = chooseSetting(plot, picker);
@@ -73,7 +74,21 @@ export function beginPassage(known: KnownWords, wish: PassageWish, picker: Picke
   return best?.passage ?? null;
 }
 
-const compiled = plots.map((plot) => ({ ...plot, beats: compileBeats(plot) }));
+const compiled = new Map<Accent, readonly CompiledPlot[]>();
+
+/** The plots in a variety of English. */
+function plotsIn(accent: Accent): readonly CompiledPlot[] {
+  const before = compiled.get(accent);
+  if (before) return before;
+  const ours = (text: string): string => inVariety(text, accent);
+  const found = plots.map((plot) => ({
+    ...plot,
+    titles: plot.titles.map((title) => piecesOf(title, ours)),
+    beats: compileBeats(plot, ours),
+  }));
+  compiled.set(accent, found);
+  return found;
+}
 
 function chooseSetting(plot: CompiledPlot, picker: Picker): Setting {
   const fitting = settings.filter(
@@ -89,7 +104,10 @@ function choosePeople(cast: readonly Person[], picker: Picker): [Person, Person]
   return [first!, other!];
 }
 
-type CompiledPlot = Omit<Plot, 'beats'> & { readonly beats: readonly Beat[] };
+type CompiledPlot = Omit<Plot, 'beats' | 'titles'> & {
+  readonly titles: readonly Way[];
+  readonly beats: readonly Beat[];
+};
 
 interface ToldBeat {
   readonly beat: Beat;
@@ -120,7 +138,7 @@ function tell(
   const length = kept.reduce((sum, { words: count }) => sum + count, 0);
   if (length < FEWEST_WORDS || length > MOST_WORDS) return null;
   const title = titles
-    .map((each) => fill(piecesOf(each), words))
+    .map((each) => fill(each, words))
     .find((each) => each !== null && wordsOf(each, names).every(vocabulary.reads));
   if (!title) return null;
   const paragraphs: string[] = [];

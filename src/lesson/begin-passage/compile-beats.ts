@@ -21,8 +21,8 @@ export interface Beat {
   readonly facts: readonly Fact[];
 }
 
-/** Reads the beats of a plot. */
-export function compileBeats({ beats }: Plot): Beat[] {
+/** Reads the beats of a plot; `ours` says its words in a variety of English. */
+export function compileBeats({ beats }: Pick<Plot, 'beats'>, ours: (text: string) => string): Beat[] {
   return beats
     .split('\n')
     .map((line) => line.trim())
@@ -33,26 +33,26 @@ export function compileBeats({ beats }: Plot): Beat[] {
       return {
         isOptional: signs.includes('?'),
         beginsParagraph: signs.includes('¶'),
-        ways: waysOf(said),
-        spare: waysOf(spare),
+        ways: waysOf(said, ours),
+        spare: waysOf(spare, ours),
         facts: facts.split(' ').filter(Boolean).flatMap(factsOf),
       };
     });
 }
 
-function waysOf(said: string): Way[] {
+function waysOf(said: string, ours: (text: string) => string): Way[] {
   return said
     .split(' / ')
-    .map((way) => piecesOf(way.trim()))
+    .map((way) => piecesOf(way.trim(), ours))
     .filter((pieces) => pieces.length > 0);
 }
 
 /** The words of a way and its slots. */
-export function piecesOf(way: string): BeatPiece[] {
+export function piecesOf(way: string, ours: (text: string) => string): BeatPiece[] {
   return way
     .split(/(\{[^}]*\})/)
     .filter((piece) => piece !== '')
-    .map((piece) => (piece.startsWith('{') ? { slot: piece.slice(1, -1) } : piece));
+    .map((piece) => (piece.startsWith('{') ? { slot: piece.slice(1, -1) } : ours(piece)));
 }
 
 function factsOf(fact: string): Fact[] {

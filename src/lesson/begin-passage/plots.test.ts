@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
+import { inVariety } from '../../variety/index.ts';
 import { wordClasses } from '../sentences/word-classes.ts';
 import { compileBeats } from './compile-beats.ts';
 import { plots } from './plots.ts';
@@ -9,7 +10,7 @@ import { jobVerbs, settings, storyClasses, storyPhrases } from './story-classes.
 const PHRASES = new Set(['numbers']);
 
 describe.each(plots)('the plot $id', (plot) => {
-  const beats = compileBeats(plot);
+  const beats = compileBeats(plot, (text) => inVariety(text, 'american'));
   const things = new Map(plot.things.split(' ').map((each) => each.split(':') as [string, string]));
 
   test('names only things it draws, of classes there are', () => {

@@ -78,7 +78,7 @@ It was {a+ prize}! / In it was {a+ prize}! / In the {box} was {a+ prize}! / “I
 ? In the {c1} was {a+ s1}, but not {A}. / In it was {a+ s1}. It was not {A}! / {a+ s1} was in there. That was not {A}!
 {B} ran to the {c2}. {A} was not in it. / {B} had a look in the {c2}. {A} was not in it. / {B} looked in the {c2}, but {A} was not there. / “Are you in the {c2}?” said {B}. But {A} was not there. [B@place]
 ? In the {c2} was {a+ s2}. / {B} saw {a+ s2} in it.
-? {B} got hot. {B} had to sit. / “I can't see {A},” said {B}. / “{A}! {A}!” yelled {B}. / {B} had a rest. / “I give up!” said {B}. / {B} was getting hot and cross. / “{A} is good at hiding,” said {B}. / {B} felt sad.
+? {B} got hot. {B} had to sit. / “I can't see {A},” said {B}. / “{A}! {A}!” yelled {B}. / {B} had a rest. / “I give up!” said {B}. / {B} was getting hot and cross|mad. / “{A} is good at hiding,” said {B}. / {B} felt sad.
 ¶ Then {a+ pet} ran to the {c3} and sat. / Then {B} saw a hat. / Then {B} had a look in the {c3}. / At last {B} ran to the {c3}. / Then {B} spotted a leg. / Then {a+ pet} went running to the {c3}. It sat and looked in. / Then the {c3} had a fit of giggles! / {B} ran to the {c3} and had a look. // But {a+ pet} ran to the {c3}. [pet>c3]
 {A} was in the {c3}! / “I see you, {A}!” said {B}. {A} was in the {c3}. / “I see you in the {c3}!” said {B}. / “You are in the {c3}!” said {B}. [A@c3]
 {A} got up. “You got me!” said {A}. / “You did it!” said {A}. / {A} ran to {B}. “You got me!” said {A}. / {A} jumped out. “You found me!” said {A}. / {A} was grinning. “You got me!” said {A}. [A>place]
@@ -196,7 +196,7 @@ Then {B} had a go. / “Can I have a go?” said {B}. / “Let me have a go,” 
 ¶ Then {A} had a big tug. / Then {A} felt a big, big tug. / “A big tug!” said {A}. / “It is big!” said {A}. / Then {A} was feeling a big tug.
 {A} and {B} had to tug and tug. / {A} had to tug and tug. / {B} had to help {A} tug. / They tugged and tugged. / {A} and {B} were tugging and tugging.
 Up came {a+ fish}! / It was {a+ fish}! / {A} got {a+ fish}! / “It is {a+ fish}!” said {A}. / “It's {a+ fish}!” yelled {A}. [fish>net]
-? It was {fish.adj}. / “Look at it!” said {B}. / “It is so big!” said {B}. / It was jumping and flapping. / The {fish} looked cross.
+? It was {fish.adj}. / “Look at it!” said {B}. / “It is so big!” said {B}. / It was jumping and flapping. / The {fish} looked cross|mad.
 “Let it go,” said {B}. / “We will let it go,” said {A}. / “It is sad,” said {B}. “Let it go.” / “Let's let it go,” said {B}. / “Is it too little?” said {B}. “Let it go.” // {A} was sad for it. / It was mad!
 So {A} let it go. / {A} let the {fish} go. / {A} let it go and it swam off. / {A} dropped it back in. / Splash! It was swimming off. // {A} set it back in the mud. / {A} let it get off. [fish>water]
 ? {A} and {B} had the {k1} and the {k2}, but no fish. / {A} put the {k1} and the {k2} in the bin. / “We can fix up the {k1}!” said {A}. / {A} and {B} had to get the junk in a bin. / Then {A} and {B} had {=meals}, but it was not fish! / “I'll mend the {k1},” said {B}.`,

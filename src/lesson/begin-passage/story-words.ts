@@ -37,7 +37,7 @@ export function drawStoryWords(
   people: readonly [Person, Person],
   { vocabulary, frames, topic, bank, picker }: StorySource,
 ): StoryWords | null {
-  const { reads, practises } = vocabulary;
+  const { ours, reads, practises } = vocabulary;
   const used = new Set<string>();
   const nouns = new Map<string, Noun>();
   const jobs = new Map<string, Job>();
@@ -49,10 +49,11 @@ export function drawStoryWords(
   const areAlike = A.pronoun === B.pronoun;
 
   const places = setting.places.split(' ; ').flatMap((line) => {
-    const [name = '', at = ''] = line.split(' ');
+    const [written = '', at = ''] = line.split(' ');
+    const name = ours(written);
     return reads(`${at} the ${name}`) ? [{ name, at }] : [];
   });
-  const byWater = new Set(setting.water.split(' '));
+  const byWater = new Set(setting.water.split(' ').map(ours));
   const chosen = likely(places.map(({ name }) => name).filter((name) => !water || byWater.has(name)));
   const place = places.find(({ name }) => name === chosen);
   if (!place) return null;
@@ -131,8 +132,8 @@ export function drawStoryWords(
         if (word === undefined) return null;
         text += article === 'as-is' ? word : `the ${word}`;
       } else {
-        const fitting = vocabulary.nouns(of).filter(({ name, one }) => one !== null && worked.has(name));
-        const word = likely(fitting.map(({ name }) => name));
+        const fitting = vocabulary.nouns(of).filter(({ name }) => worked.has(name));
+        const word = likely(fitting.flatMap(({ one }) => one ?? []));
         if (word === undefined) return null;
         const isOnly = onlyThe.has(word) || /[^s]s$/.test(word);
         text += article === 'a' && !isOnly ? `${articleOf(word)} ${word}` : `the ${word}`;
@@ -176,7 +177,7 @@ export function drawStoryWords(
   function sayAsIs(of: string): string | null {
     const words =
       storyPhrases[of] ?? (setting.classes[of] ?? storyClasses[of])?.split(' ') ?? vocabulary.phrases(of);
-    return likely(words.filter((word) => reads(word))) ?? null;
+    return likely(words.map(ours).filter((word) => reads(word))) ?? null;
   }
   /** The same each time it is asked for: a way to say a beat that is not taken uses up none. */
   function adjectiveOf({ name, adjectives: all }: Noun, isAlone: boolean): string | undefined {

@@ -1,4 +1,4 @@
-import type { Reading } from '../../analyze/types.ts';
+import type { Reading, Unit } from '../../analyze/types.ts';
 import { soundName } from '../../marks/sound-names.ts';
 import type { KnownWords } from '../known-words.ts';
 
@@ -30,16 +30,23 @@ export function mapLetters(word: string, { units }: Reading, known: KnownWords):
   const shown = split(small, units);
   if (!shown) return null;
   const isKnown = (i: number): boolean =>
-    !UNSURE.test(units[i]!.pattern) && !units[i]!.sound.startsWith('AX') && known.knows(units[i]!.pattern);
+    !UNSURE.test(units[i]!.pattern) && !isWeak(units[i]!) && known.knows(units[i]!.pattern);
   return {
     letters: shown.map(({ letters, at }) => (isKnown(at) ? letters : `[${letters}]`)).join(' '),
-    sounds: units.map(({ sound }) => (sound === '-' ? '–' : soundName(sound))).join(' · '),
+    sounds: units.map(({ sound }) => (sound === '-' ? '–' : soundName(sound, known.style))).join(' · '),
     byHeart: units
       .flatMap(({ letters, sound }, i) =>
-        isKnown(i) ? [] : [sound === '-' ? `${letters} is silent` : `${letters} says ${soundName(sound)}`],
+        isKnown(i)
+          ? []
+          : [sound === '-' ? `${letters} is silent` : `${letters} says ${soundName(sound, known.style)}`],
       )
       .join(', '),
   };
+}
+
+/** A weak vowel; the er of sister, which is weak in British, is known by its row. */
+function isWeak({ letters, sound }: Unit): boolean {
+  return sound.startsWith('AX') && !/re?$/.test(letters);
 }
 
 /** The letters of the word in order, each with the place of its unit: of came c, a, m, e, where a and e are one unit. */

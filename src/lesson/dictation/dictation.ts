@@ -68,7 +68,7 @@ function soundsBlock(input: LessonInput, count: number, picker: Picker): LessonB
       { head: 'Letters', shows: 'blank' },
     ],
     rows: chooseSounds(input, count, picker).map(({ sound, letters, keyWord }) => [
-      soundName(sound),
+      soundName(sound, input.known.style),
       keyWord,
       letters.join(', '),
     ]),

@@ -1,5 +1,7 @@
 import type { Analyzer } from '../../analyze/index.ts';
 import { splitKey, tokenize } from '../../analyze/index.ts';
+import type { Accent } from '../../analyze/types.ts';
+import { inVariety, isForeign } from '../../variety/index.ts';
 import type { LessonInput } from '../lesson-input.ts';
 import { isPlain } from '../plain-words.ts';
 import data from './clues.json' with { type: 'json' };
@@ -37,7 +39,7 @@ const RARE = 20_000;
  * computed from the usual reading of each; which words are worth teaching, and their clues, are our own list. So not those
  * whose spellings are one word's (colour, color), nor those of some accents alone (fairy and ferry, caught and cot).
  */
-export function findHomophones({ analyzer, bank, judge, passage }: LessonInput): HomophoneSet[] {
+export function findHomophones({ analyzer, bank, judge, known, passage }: LessonInput): HomophoneSet[] {
   const isKnown = (word: string): boolean => /^(?:reads|fresh|by-sight)$/.test(judge(word).standing);
   const inText = wordsOf(passage?.text ?? '');
   const rank = ({ word }: Homophone): number =>
@@ -47,12 +49,12 @@ export function findHomophones({ analyzer, bank, judge, passage }: LessonInput):
     const { readings, homograph } = analyzer.analyze(word);
     return !homograph && (MET.has(word) || isPlain(word, readings[0]!.base, bank));
   };
-  return alikeBy(analyzer)
+  return alikeBy(analyzer, known.accent)
     .map((words) => {
       const isInText = words.some((word) => inText.has(word) && isKnown(word));
       return words.map((word) => ({
         word,
-        clue: CLUES[word]!,
+        clue: inVariety(CLUES[word]!, known.accent),
         known: isKnown(word),
         met: isInText || isMet(word),
       }));
@@ -71,12 +73,13 @@ export function findHomophones({ analyzer, bank, judge, passage }: LessonInput):
 
 const sets = new WeakMap<Analyzer, readonly (readonly string[])[]>();
 
-/** The words of our list that are said alike, found once for an analyser. */
-function alikeBy(analyzer: Analyzer): readonly (readonly string[])[] {
+/** The words of our list that are said alike in an accent and spelt as its variety spells them, found once for its analyser. */
+function alikeBy(analyzer: Analyzer, accent: Accent): readonly (readonly string[])[] {
   const before = sets.get(analyzer);
   if (before) return before;
   const said = new Map<string, string[]>();
   for (const word of Object.keys(CLUES)) {
+    if (isForeign(word, accent)) continue;
     const alike = Object.hasOwn(SAID_LIKE, word) ? SAID_LIKE[word]! : word;
     const { pronunciation } = analyzer.analyze(alike).readings[0]!;
     said.set(pronunciation, [...(said.get(pronunciation) ?? []), word]);

@@ -1,6 +1,5 @@
-import { catalogue } from '../../analyze/index.ts';
+import { catalogue, soundsIn } from '../../analyze/index.ts';
 import type { Pattern, PatternId, SyllableType, Unit } from '../../analyze/types.ts';
-import { hasBroadA } from '../british.ts';
 import { fitWords, oneOfFamily } from '../fit-words.ts';
 import type { LessonInput } from '../lesson-input.ts';
 import type { Picker } from '../picker.ts';
@@ -49,12 +48,7 @@ export function wordsWith(input: LessonInput, row: Pattern): ListedWord[] {
     if (type) return !word.built && syllables.length === 2 && syllables.some((one) => one.type === type);
     if (family === 'syllable count') return !word.built && word.requires.includes(id);
     if (isSpelling || family === 'final syllable' || family === 'rime')
-      return (
-        !word.built &&
-        hasPlainly(units, id, letters, word.word) &&
-        isRuleTrueOf(row, word) &&
-        !(id === 'short-a' && hasBroadA(word.word, input))
-      );
+      return !word.built && hasPlainly(units, id, letters, word.word) && isRuleTrueOf(row, word);
     // An ending is shown by a base and that ending alone: jumping, not unpacking.
     if (family === 'suffix' || family === 'prefix')
       return word.requires.includes(id) && word.reading.affixes.length === 1;
@@ -142,7 +136,7 @@ function wordsWithout(
   });
   const single = oneOfFamily(without);
   const spelt = (word: ListedWord): boolean => spellings.some((one) => hasLetters(word.word, one));
-  const sounds = new Set(row.sounds.map(soundOf));
+  const sounds = new Set(soundsIn(row, input.known.accent).map(soundOf));
   const isSpelling = correspondenceOf(id) !== undefined;
   const traps = isSpelling
     ? single.filter((word) =>

@@ -1,3 +1,4 @@
+import { type SoundStyle, soundsIn } from '../../analyze/index.ts';
 import type { Pattern, Reading } from '../../analyze/types.ts';
 import { patternLabel } from '../../marks/pattern-label.ts';
 import { soundName } from '../../marks/sound-names.ts';
@@ -91,7 +92,11 @@ function patternBlock(
   const cells = [
     { head: 'Letters', shows: 'both', text: letters },
     { head: 'Key word', shows: 'both', text: key.word },
-    { head: 'Sound', shows: 'key', text: letters === '' ? '' : soundsIn(row, readings) },
+    {
+      head: 'Sound',
+      shows: 'key',
+      text: letters === '' ? '' : soundsHeard(row, readings, input.known.style),
+    },
     {
       head: 'Where',
       shows: 'key',
@@ -104,18 +109,20 @@ function patternBlock(
     id: 'pattern',
     title: patternLabel(row.id),
     layout: 'table',
-    note: `Say to the group: ${sayRule(row)}`,
+    note: `Say to the group: ${sayRule(row, input.known.style)}`,
     columns: filled.map(({ head, shows }) => ({ head, shows })),
     rows: [filled.map(({ text }) => text)],
   };
 }
 
 /** What the letters say in the words shown: of -s in hands and gasps `z or s`. */
-function soundsIn({ id, sounds }: Pattern, readings: readonly Reading[]): string {
+function soundsHeard(row: Pattern, readings: readonly Reading[], style: SoundStyle): string {
+  const { id } = row;
+  const sounds = soundsIn(row, style.accent);
   const heard = readings.flatMap(({ units }) =>
-    units.filter(({ pattern }) => pattern === id).map(({ sound }) => soundName(sound)),
+    units.filter(({ pattern }) => pattern === id).map(({ sound }) => soundName(sound, style)),
   );
-  const usual = sounds[0] ? [soundName(sounds[0])] : [];
+  const usual = sounds[0] ? [soundName(sounds[0], style)] : [];
   return [...new Set(heard.length > 0 ? heard : usual)].join(' or ');
 }
 

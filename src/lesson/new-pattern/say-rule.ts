@@ -1,3 +1,4 @@
+import { type SoundStyle, soundsIn } from '../../analyze/index.ts';
 import type { Pattern } from '../../analyze/types.ts';
 import { soundName } from '../../marks/sound-names.ts';
 import type { ListedWord } from '../word-lists/listed-words.ts';
@@ -9,9 +10,11 @@ const byId: Readonly<Record<string, string>> = rules;
  * The rule of a pattern in a sentence or two to say to a child: that of `rules.json` (trade facts, common practice, no source), in
  * which {l} is the letters and {s} their sound; else what is true of any spelling, ending or blend.
  */
-export function sayRule({ id, family, letters, sounds }: Pattern): string {
+export function sayRule(row: Pattern, style: SoundStyle): string {
+  const { id, family, letters } = row;
+  const sounds = soundsIn(row, style.accent);
   const spelt = letters.split(' ')[0] ?? '';
-  const sound = soundName(sounds[0] ?? '-');
+  const sound = soundName(sounds[0] ?? '-', style);
   if (Object.hasOwn(byId, id)) return byId[id]!.replaceAll('{l}', spelt).replaceAll('{s}', sound);
   if (family === 'initial blend' && spelt)
     return `At the start of a word, ${spelt} is said fast, and each sound is heard.`;

@@ -1,7 +1,6 @@
-import { catalogue } from '../../analyze/index.ts';
+import { catalogue, soundsIn } from '../../analyze/index.ts';
 import type { Pattern } from '../../analyze/types.ts';
 import { soundName } from '../../marks/sound-names.ts';
-import { hasBroadA, isForeign } from '../british.ts';
 import { findExamples, plainExamples } from '../find-examples.ts';
 import type { KnownWord } from '../known-words.ts';
 import type { LessonInput } from '../lesson-input.ts';
@@ -30,7 +29,7 @@ export const review: PartMaker = {
       options: [
         ...listSounds(input).map(({ sound, word }) => ({
           value: sound,
-          label: `${soundName(sound)} as in ${word}`,
+          label: `${soundName(sound, input.known.style)} as in ${word}`,
         })),
         { value: NOT_SHOWN, label: 'not shown' },
       ],
@@ -73,7 +72,7 @@ function makeCards(input: LessonInput, count: number, picker: Picker): LessonBlo
         { head: 'Word', shows: 'both' },
         { head: 'Sound', shows: 'key' },
       ],
-      rows: shown.map(({ letters, word, sound }) => [letters, word, soundName(sound)]),
+      rows: shown.map(({ letters, word, sound }) => [letters, word, soundName(sound, input.known.style)]),
     },
   ];
 }
@@ -83,18 +82,16 @@ function makeCards(input: LessonInput, count: number, picker: Picker): LessonBlo
  * the sound they have in that word (the al of half, not that of palm). Without a word, the row's first sound.
  */
 function showRow(
-  { id, keyWord, letters, sounds }: Pattern,
+  row: Pattern,
   input: LessonInput,
   picker: Picker,
 ): { letters: string; word: string; sound: string } {
+  const { id, keyWord, letters } = row;
+  const sounds = soundsIn(row, input.known.accent);
   const first = letters.split(' ')[0]!;
   const unitIn = ({ reading }: KnownWord) =>
     reading.units.find((unit) => unit.pattern === id && unit.letters === first);
-  const all = findExamples(input.known, id).filter(unitIn);
-  const plain = all.filter(
-    ({ word }) => !isForeign(word, input) && !(id === 'short-a' && hasBroadA(word, input)),
-  );
-  const examples = plain.length > 0 ? plain : all;
+  const examples = findExamples(input.known, id).filter(unitIn);
   const own = examples.filter((each) => unitIn(each)!.sound === sounds[0]);
   const isKey = ({ word, reading }: KnownWord): boolean => word === keyWord && reading.base === null;
   const shown = examples.find(isKey) ?? pickOne(own, first, sounds[0]!, picker) ?? pickAny(examples);
@@ -144,7 +141,7 @@ function makeWays(input: LessonInput, sound: string, picker: Picker): LessonBloc
   return [
     {
       id: 'ways',
-      title: `Ways to spell ${soundName(sound)} so far`,
+      title: `Ways to spell ${soundName(sound, input.known.style)} so far`,
       layout: 'table',
       note: 'Published: P. R. Hanna and others, Phoneme-Grapheme Correspondences as Cues to Spelling Improvement (1966), percent of 17,310 words. Our count: percent of the words in our list.',
       columns: [
@@ -169,9 +166,10 @@ function makeWays(input: LessonInput, sound: string, picker: Picker): LessonBloc
  */
 function listSounds({ focus, known }: LessonInput): { sound: string; word: string }[] {
   const found = new Map<string, { word: string; ways: number }>();
-  const note = ({ id, sounds, keyWord }: Pattern): void => {
+  const note = (row: Pattern): void => {
+    const { id, keyWord } = row;
     if (!known.knows(id)) return;
-    const sound = heardAs(sounds[0]!);
+    const sound = heardAs(soundsIn(row, known.accent)[0]!);
     if (sound === '-' || found.has(sound)) return;
     const ways = waysToSpell(sound, known, focus).length;
     if (ways > 0) found.set(sound, { word: keyWord, ways });

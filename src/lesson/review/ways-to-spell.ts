@@ -1,3 +1,4 @@
+import { soundsIn } from '../../analyze/index.ts';
 import type { PatternId, WordAnalysis } from '../../analyze/types.ts';
 import { findExamples, ownUnits, plainExamples } from '../find-examples.ts';
 import type { KnownWord, KnownWords } from '../known-words.ts';
@@ -34,8 +35,11 @@ export function waysToSpell(
   focus: readonly PatternId[] = [],
 ): WayToSpell[] {
   const shares = sharesOf(sound, known.analyses);
-  const published = publishedShares[sound] ?? {};
-  const rows = correspondences.filter(({ id, sounds }) => known.knows(id) && says(sounds, sound));
+  // Published of American words.
+  const published = (known.accent === 'american' && publishedShares[sound]) || {};
+  const rows = correspondences.filter(
+    (row) => known.knows(row.id) && says(soundsIn(row, known.accent), sound),
+  );
   const ways = new Map<string, { words: Map<string, KnownWord>; isOurs: boolean }>();
   for (const { id, letters } of rows) {
     for (const word of findExamples(known, id)) {

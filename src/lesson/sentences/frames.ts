@@ -39,7 +39,9 @@ export interface Frame {
 
 /** The frames of the grammar that a group can read. */
 export function readableFrames(vocabulary: Vocabulary): readonly Frame[] {
-  const { reads, readsForm, practises, nouns, phrases } = vocabulary;
+  const { ours, reads, readsForm, practises, nouns, phrases } = vocabulary;
+  const inOurs = (piece: Piece): Piece =>
+    piece.kind === 'words' ? { kind: 'words', text: ours(piece.text) } : piece;
   const fits = (piece: Piece): boolean => {
     if (piece.kind === 'words') return /^[ .?]*$/.test(piece.text) || reads(plain(piece.text));
     if (piece.kind === 'agrees') return true;
@@ -59,8 +61,9 @@ export function readableFrames(vocabulary: Vocabulary): readonly Frame[] {
     classPractises.set(key, found);
     return found;
   };
-  const verbal = verbLines.flatMap(({ who, forms, rest, tail }): Frame[] => {
-    const [base = '', third = '', past = '', ing = ''] = forms;
+  const verbal = verbLines.flatMap(({ who, forms, rest: written, tail }): Frame[] => {
+    const [base = '', third = '', past = '', ing = ''] = forms.map(ours);
+    const rest = written.map(inOurs);
     const verb = {
       base: reads(base) ? base : null,
       third: readsForm(third) ? third : null,
@@ -73,11 +76,12 @@ export function readableFrames(vocabulary: Vocabulary): readonly Frame[] {
     const focused = readable.some(practises) || rest.some(mayPractise);
     return [{ group: who, who, verb, pieces: rest, tail, practises: focused }];
   });
-  const others = plainPieces.flatMap((pieces): Frame[] =>
-    pieces.every(fits)
+  const others = plainPieces.flatMap((written): Frame[] => {
+    const pieces = written.map(inOurs);
+    return pieces.every(fits)
       ? [{ group: 'plain', who: null, verb: null, pieces, tail: 'none', practises: pieces.some(mayPractise) }]
-      : [],
-  );
+      : [];
+  });
   return [...verbal, ...others];
 }
 

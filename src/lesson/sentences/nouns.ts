@@ -179,6 +179,7 @@ export const irregularPlurals: Readonly<Record<string, string>> = {
   woman: 'women',
   child: 'children',
   postman: 'postmen',
+  mailman: 'mailmen',
   fisherman: 'fishermen',
   mouse: 'mice',
   goose: 'geese',

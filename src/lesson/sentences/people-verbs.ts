@@ -100,7 +100,7 @@ export const peopleVerbs = `
     draw draws drew drawing | {a drawn}^ ; {a drawn} on {the paper} ; {a drawn} for {person}
     trace traces traced tracing | {the drawn}^
     print prints printed printing | {a printed}~ ; {a printed} for {person}
-    spell spells spelled spelling | {the word}^
+    spell spells spelt|spelled spelling | {the word}^
     plant plants planted planting | {a planted}~ ; {a planted} in {the bedSoil} ; {a planted} for {person}
     water waters watered watering | {the watered}^
     pull pulls pulled pulling | {the pulled} up {the hill} ; {the pulled} to {the walkGoal} ; on {my clothing}
@@ -142,7 +142,7 @@ export const peopleVerbs = `
     pay pays paid paying | for {the sold} ; for {=foods}
     give gives gave giving | {person} {a gift} ; {the gift} to {person}
     send sends sent sending | {person} {a sent} ; {the sent} to {person}
-    post posts posted posting | {the sent} to {person}
+    post|mail posts|mails posted|mailed posting|mailing | {the sent} to {person}
     hand hands handed handing | {person} {the hold} ; {the hold} to {person}
     lend lends lent lending | {person} {a own} ; {the hold} to {person}
     show shows showed showing | {person} {the own} ; {the gift} to {person}
@@ -167,7 +167,7 @@ export const peopleVerbs = `
     peel peels peeled peeling | {the peeled}^
     crack cracks cracked cracking | {an egg} ; {the nut}^
     toast toasts toasted toasting | {the toasted}~
-    smell smells smelled smelling | {the smelt}
+    smell smells smelt|smelled smelling | {the smelt}
     sniff sniffs sniffed sniffing | {the smelt}
     taste tastes tasted tasting | {the =cooked} ; {the food}
     enjoy enjoys enjoyed enjoying | {the enjoyed}~ ; {the =meal}
@@ -219,6 +219,6 @@ export const peopleVerbs = `
     remind reminds reminded reminding | {person} to {=chore}
     promise promises promised promising | to {=chore}
     try tries tried trying | to {=skill} ; on {the clothing} ; {the food}
-    learn learns learned learning | {a sung}~ ; to {=skill}
+    learn learns learnt|learned learning | {a sung}~ ; to {=skill}
     begin begins began beginning | to {=skill}
     forget forgets forgot forgetting | to {=chore}`;

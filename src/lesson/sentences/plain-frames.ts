@@ -5,7 +5,7 @@
 export const plainFrames: readonly string[] = [
   '{S people} had {own}.',
   '{S people} [has/have] {own}.',
-  '{S people} [has/have] got {a own}.',
+  '{S people} [has/have] got| {a own}.',
   '{S people} had {food} at {the goal}.',
   '{S people} had {food} and {food}.',
   '{S people} had {=meal} at {the goal}.',

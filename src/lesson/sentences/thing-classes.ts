@@ -10,7 +10,7 @@ export const thingClasses: Readonly<Record<string, string>> = {
   foodBox: 'bag box tin basket sack bowl tub bucket crate dish jar tray',
   bigContainer: 'bag box chest basket sack drawer crate tub bucket trunk case suitcase cupboard',
   surface:
-    'desk bed shelf mat rug bench table chair step deck dock log rock tray sofa stool sand chest box wall cupboard worktop floor',
+    'desk bed shelf mat rug bench table chair step deck dock log rock tray sofa stool sand chest box wall cupboard worktop|counter floor',
   placed:
     'cup pen hat map tin jug box bag book net bell drum pan lid mug lamp brush ring spoon plate dish bowl key card basket torch badge bottle pencil ruler ticket whistle candle photo trumpet violin puzzle present parcel umbrella lantern telescope compass cap kit vest scarf top jet teapot flute jar notebook magnet coat jacket letter kettle vase jigsaw stamp',
   fillable: 'jug cup mug tub bath pot pan bottle bucket bowl tin glass kettle sink pool',
@@ -49,35 +49,36 @@ export const thingClasses: Readonly<Record<string, string>> = {
   hook: 'peg hook wall line hatstand door nail',
   won: 'cup race prize medal badge quiz match game ribbon hat kite trophy contest ticket book',
   wrapped: 'box gift present parcel book mug scarf bun cake fish cup shell puzzle pie sandwich lamp bell',
-  climbed: 'hill mast steps rock log rope ladder tree wall bank cliff mountain stairs fence slope dune stile',
+  climbed:
+    'hill mast steps rock log rope ladder tree wall bank cliff mountain stairs fence slope dune stile|',
   pushed:
-    'cart bike pram van sled box bin swing truck trolley boat raft gate door desk button bell barrow wheelbarrow chair',
+    'cart bike pram van sled box bin swing truck trolley| boat raft gate door desk button bell barrow wheelbarrow chair',
   planted: 'nut bulb plum tree seed bush rose bean pip pea hedge flower onion pumpkin sunflower acorn',
   knitted: 'hat scarf sock vest jumper blanket rug bag glove mitten cap cardigan sweater bonnet',
   sewn: 'hat vest flag bag mask cushion apron quilt curtain costume sail banner shirt pocket',
-  caught: 'bus ball tram train ferry fish crab cod bug cab frog moth kite trout boat coach eel',
+  caught: 'bus ball tram train ferry fish crab cod bug cab frog moth kite trout boat coach| eel',
   found:
     'map ring shell pen hat cap bag badge coin key rock net cup box sock bell pin fossil ticket book glove pearl crab egg nest mug tin rope scarf button letter torch compass feather boot treasure photo pencil magnet stamp whistle pebble',
   shoreFind:
     'shell crab rock ring net hat cap rope bag kelp log coin pebble feather fossil starfish stone bottle driftwood treasure boot flag map',
   sold: 'pen hat map mug fan bag book kite lamp cup rug ring net jug box pot fish bun cake plum pie drum bike boat umbrella ticket clock cap vest scarf coat bell brush tub van car peach rose apple tent violin toy chair basket candle teapot shell crab cod trout lobster',
   shopPlace: 'shop market dock quay fair harbour bakery stall museum station pier supermarket',
-  waited: 'bus tram train ferry boat ship cab van taxi coach bell sun vet chef captain band tide parade',
+  waited: 'bus tram train ferry boat ship cab van taxi coach| bell sun vet chef captain band tide parade',
   viewed:
-    'map ship sun kite crab gull boat flag sea band moth robin swan film clock moon frog hen train parade rainbow picture duck fish stars seal lighthouse photo statue clouds butterfly whale dolphin snow puffin',
+    'map ship sun kite crab gull boat flag sea band moth robin swan film|movie clock moon frog hen train parade rainbow picture duck fish stars seal lighthouse photo statue clouds butterfly whale dolphin snow puffin',
   sight:
     'ship crab gull dog cat hen fox frog boat rat van truck bus pig duck tent hut flag bell map kite robin swan seal lighthouse moth fish ferry train lamb pony rainbow whale dolphin castle bug owl tram rabbit deer nest shell cave bridge snail horse goat tug island squirrel puffin rocket cloud moon light',
   rideable:
     'bus tram bike pony horse train donkey ferry scooter sled tractor cart truck boat canoe skateboard carriage',
-  driven: 'van bus cab truck tram car lorry tractor train coach taxi minibus',
+  driven: 'van bus cab truck tram car lorry tractor train coach| taxi minibus',
   sailed: 'ship boat raft yacht dinghy tug ferry submarine',
   steered: 'ship boat raft tug ferry canoe barge punt sled kayak van',
   tied: 'boat raft rope flag sack net knot ribbon lace bag balloon parcel canoe pony scarf',
   sent: 'letter card note map box photo parcel present message book postcard text gift poem badge',
-  played_games: 'tag catch football chess cards cricket tennis games netball rounders marbles snap',
+  played_games: 'tag catch football chess cards cricket|baseball tennis games netball rounders marbles snap',
   sung: 'song hymn tune rhyme carol verse shanty anthem lullaby chorus',
   enjoyed:
-    'song film show band trip picnic party game match play swim concert story fair parade dance festival competition lesson holiday adventure celebration music',
+    'song film|movie show band trip picnic party game match play swim concert story fair parade dance festival competition lesson holiday adventure celebration music',
   trip: 'trip swim picnic walk run ride jog quiz party lesson game holiday sail',
   collected:
     'shells rocks stamps badges cards eggs nuts pins sticks cups pens hats maps bells stones pebbles coins photos feathers leaves fossils figs plums apples tickets magnets postcards ribbons acorns',
@@ -90,9 +91,9 @@ export const thingClasses: Readonly<Record<string, string>> = {
   foods:
     'buns figs plums nuts eggs chips pears apples peaches cakes pies carrots peas beans cherries grapes berries strawberries muffins pancakes bananas biscuits sausages tarts oranges noodles scones sandwiches crisps rolls radishes potatoes tomatoes',
   meal: 'ham jam fish bread toast soup rice cheese porridge stew salad pudding chips crab cod pasta jelly trout corn beans lunch dinner supper breakfast melon cake pie buns eggs plums figs nuts sausages pancakes cereal yogurt snacks peas noodles custard popcorn',
-  drink: 'milk tea water juice cocoa lemonade squash pop coffee',
+  drink: 'milk tea water juice cocoa lemonade squash| pop coffee',
   cooked:
-    'fish ham eggs cod rice soup pasta lunch dinner supper crab beans sausages corn stew peas brunch pancakes carrots breakfast noodles trout chips porridge cabbage',
+    'fish ham eggs cod rice soup pasta lunch dinner supper crab beans sausages corn stew peas brunch pancakes carrots breakfast noodles trout chips| porridge cabbage',
   baked: 'bun cake pie tart loaf roll muffin pudding fish apple biscuit scone gingerbread',
   cutFood:
     'ham bun cake melon bread rope fish grass pie tart hedge ribbon cheese plum string fig peach paper cord hay lemon card pastry',
@@ -105,7 +106,7 @@ export const thingClasses: Readonly<Record<string, string>> = {
   // Weather and time
   weatherAdjective:
     'hot wet grand good bad fresh cold sunny windy rainy dry fine warm mild stormy snowy misty foggy cloudy bright lovely chilly frosty long busy quiet perfect fantastic wonderful',
-  greatAdjective: 'fun grand good lovely fine great brilliant exciting wonderful fantastic perfect splendid',
+  greatAdjective: 'fun grand good lovely fine great brilliant| exciting wonderful fantastic perfect splendid',
   happyAdjective:
     'glad hot wet ill busy happy kind strong quick fit proud quiet merry shy tired lucky ready cold early late hungry careful polite thirsty helpful cheerful thoughtful excited delighted famous patient sensible',
   joy: 'glad happy proud lucky delighted thrilled ready excited pleased',
@@ -137,9 +138,9 @@ export const thingClasses: Readonly<Record<string, string>> = {
   rowed: 'boat raft dinghy canoe',
   loaded: 'van truck ship cart boat bus lorry tram raft ferry train tractor wagon barge sled',
   checked:
-    'map net clock list tent rope bag bus van oven tank lock gate sum lamp ticket tyres compass spelling weather bill',
+    'map net clock list tent rope bag bus van oven tank lock gate sum| lamp ticket tyres compass spelling weather bill',
   mashed: 'plum fig egg banana potato carrot peas beans',
-  fried: 'eggs fish ham cod chips onions rice sausages mushrooms noodles',
+  fried: 'eggs fish ham cod chips| onions rice sausages mushrooms noodles',
   crossed: 'bridge road path river street track deck field stream yard sand dock tracks',
   visited: 'vet farm castle lighthouse museum library island market shop chef bakery zoo aquarium dentist',
   petBox: 'box bag bed basket tub cab sink bath kennel crate',

@@ -177,7 +177,7 @@ export const subjectClasses: Readonly<Record<string, string>> = {
   farmStand: 'hen pig cow lamb goat sheep horse donkey duck goose pony calf ram ox',
   pig: 'pig',
   grazer: 'cow lamb goat sheep horse donkey pony calf rabbit hare deer',
-  bus: 'bus tram train truck van cab coach lorry taxi tractor car minibus',
+  bus: 'bus tram train truck van cab coach| lorry taxi tractor car minibus',
   ship: 'ship boat raft tug ferry yacht barge dinghy steamship',
   flag: 'flag banner',
   bell: 'bell',

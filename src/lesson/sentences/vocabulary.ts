@@ -1,4 +1,5 @@
 import type { PatternId } from '../../analyze/types.ts';
+import { inVariety, isForeign } from '../../variety/index.ts';
 import type { KnownWords } from '../known-words.ts';
 import { irregularPlurals, nounKinds, onlyThe, ownAdjectives } from './nouns.ts';
 import { phraseClasses } from './phrase-classes.ts';
@@ -16,6 +17,8 @@ export interface Noun {
 
 /** What of the grammar's words a group can read. */
 export interface Vocabulary {
+  /** A text of the grammar in the group's variety of English: harbor for harbour. */
+  ours(text: string): string;
   /** Every word of a phrase can be read. */
   reads(phrase: string): boolean;
   /** A form made by rule can be read and is met: dogs, but neither muds nor what the bank lacks. */
@@ -78,34 +81,46 @@ function findReadable(known: KnownWords): Readable {
   const banked = bank;
   const readsWord = remember((word: string) =>
     // What the bank has, the group was asked about already: a look-up in place of an analysis.
-    banked.has(word) ? known.find(word) !== undefined : word !== '-' && known.reads(word),
+    banked.has(word)
+      ? known.find(word) !== undefined
+      : !/^-?$/.test(word) && !isForeign(word, known.accent) && known.reads(word),
   );
+  const ours = remember((text: string) => inVariety(text, known.accent));
   const reads = remember((phrase: string) => phrase.split(' ').every(readsWord));
   const readsForm = (word: string): boolean => banked.has(word) && readsWord(word);
   const phrases = remember((name: string): readonly string[] =>
-    (phraseClasses[name] ?? (wordClasses[name] ?? name).split(' ')).filter(reads),
+    [...new Set((phraseClasses[name] ?? (wordClasses[name] ?? name).split(' ')).map(ours))].filter(reads),
   );
-  const noun = remember((name: string): Noun | null => {
-    const plural = onlyThe.has(name) || ONE_OF.has(name) ? '' : pluralOf(name);
+  const noun = remember((entry: string): Noun | null => {
+    const name = nameOf(entry);
+    const said = ours(entry);
+    const plural = onlyThe.has(name) || ONE_OF.has(name) || said === '' ? '' : pluralOf(said);
     const many = readsForm(plural) ? plural : null;
-    const one = reads(name) ? name : null;
+    const one = reads(said) ? said : null;
     if (one === null && many === null) return null;
     const adjectives = `${kindOf.get(name)?.adjectives ?? ''} ${ownAdjectives[name] ?? ''}`.trim();
     return {
       name,
       one,
       many,
-      adjectives: [...new Set(adjectives.split(' '))].filter(
+      adjectives: [...new Set(adjectives.split(' ').map(ours))].filter(
         (word) => word !== '' && reads(word) && !(YOUNG.has(name) && /^(?:old|young)$/.test(word)),
       ),
     };
   });
-  const nouns = remember((name: string): readonly Noun[] =>
-    [...new Set((wordClasses[name] ?? subjectClasses[name] ?? name).split(' '))].flatMap(
-      (word) => noun(word) ?? [],
-    ),
-  );
-  return { reads, readsForm, nouns, phrases };
+  const nouns = remember((name: string): readonly Noun[] => {
+    const found = (wordClasses[name] ?? subjectClasses[name] ?? name)
+      .split(' ')
+      .flatMap((word) => noun(word) ?? []);
+    // The lorry and the truck of Britain are one in America.
+    return [...new Map(found.map((each) => [each.one ?? each.many, each])).values()];
+  });
+  return { ours, reads, readsForm, nouns, phrases };
+}
+
+/** What a class calls a noun: that of Britain where there are two, such as cot|crib. */
+function nameOf(entry: string): string {
+  return entry.replace(/\|.*/, '') || entry.slice(1);
 }
 
 /** The plural of a noun of the grammar: hats, boxes, ponies, but toys. */

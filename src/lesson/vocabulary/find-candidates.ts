@@ -1,5 +1,6 @@
 import { splitKey, tokenize } from '../../analyze/index.ts';
 import type { Reading } from '../../analyze/types.ts';
+import { isForeign } from '../../variety/index.ts';
 import type { LessonInput } from '../lesson-input.ts';
 import type { BankWord } from '../word-bank.ts';
 
@@ -46,7 +47,7 @@ function ofPassage({ analyzer, bank, judge, known }: LessonInput, text: string):
     const word = [form, base]
       .map((each) => bank.find(each))
       .find((each) => each !== undefined && isWorth(each));
-    if (!word) continue;
+    if (!word || isForeign(word.word, known.accent)) continue;
     const before = candidates.get(word.word);
     const { readings, homograph } = analyzer.analyze(word.word);
     if (homograph || judge(word.word).standing === 'by-sight') continue;

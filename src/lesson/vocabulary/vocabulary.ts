@@ -1,4 +1,5 @@
 import { markWord } from '../../marks/mark-word.ts';
+import { inVariety, isForeign } from '../../variety/index.ts';
 import type { LessonInput } from '../lesson-input.ts';
 import type { LessonBlock, PartMaker } from '../lesson-part.ts';
 import { passageSentences } from '../passage-sentences.ts';
@@ -59,6 +60,7 @@ function makeBlocks(input: LessonInput, candidate: Candidate): LessonBlock[] {
   const forPupils = sentences.filter(input.known.reads);
   const forAdult = sentences.filter((sentence) => !input.known.reads(sentence));
   const family = familyOf(word.word, input);
+  const meaning = inVariety(word.meaning, input.known.accent);
   const about: LessonBlock = {
     id: 'word',
     title: 'The word',
@@ -72,7 +74,7 @@ function makeBlocks(input: LessonInput, candidate: Candidate): LessonBlock[] {
       .join(' '),
     columns: [
       { head: 'Word', shows: readable ? 'both' : 'key' },
-      { head: 'Meaning', shows: input.known.reads(word.meaning) ? 'both' : 'key' },
+      { head: 'Meaning', shows: input.known.reads(meaning) ? 'both' : 'key' },
       { head: 'Marked', shows: 'key' },
       { head: 'Built from', shows: 'key' },
       { head: 'Same family', shows: 'key' },
@@ -80,7 +82,7 @@ function makeBlocks(input: LessonInput, candidate: Candidate): LessonBlock[] {
     rows: [
       [
         word.word,
-        word.meaning,
+        meaning,
         markWord(word.word, reading)
           .map(({ text }) => text)
           .join('\u2009'),
@@ -116,7 +118,12 @@ function has(sentence: string, forms: readonly string[]): boolean {
 /** Words built from it, the commonest first: sail, sails, sailor. */
 function familyOf(word: string, { known }: LessonInput): string[] {
   return known.analyses
-    .filter((analysis) => analysis.readings[0]!.base === word && analysis.word !== word)
+    .filter(
+      (analysis) =>
+        analysis.readings[0]!.base === word &&
+        analysis.word !== word &&
+        !isForeign(analysis.word, known.accent),
+    )
     .slice(0, FAMILY)
     .map((analysis) => analysis.word);
 }

@@ -108,7 +108,7 @@ function buildBlock(what: PatternId, words: readonly TwoPartWord[], input: Lesso
       ...(affix.kind === 'prefix' ? [`${affix.text} +`, base] : [base, `+ ${affix.text}`]),
       word.word,
       ...(isChanged ? [changeNames[affix.change]] : []),
-      ...(isSaid ? [soundName(sound ?? '')] : []),
+      ...(isSaid ? [soundName(sound ?? '', input.known.style)] : []),
     ]),
   };
 }

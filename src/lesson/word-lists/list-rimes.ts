@@ -1,6 +1,6 @@
+import type { Analyzer } from '../../analyze/index.ts';
 import type { LessonInput } from '../lesson-input.ts';
 import { isPlain } from '../plain-words.ts';
-import type { WordBank } from '../word-bank.ts';
 import { asHeard } from './as-heard.ts';
 import { cutInHalves } from './one-syllable.ts';
 
@@ -16,11 +16,14 @@ const FEWEST = 2;
 /** What may be a word of one syllable: one run of vowel letters, and a last e. */
 const SHORT = /^[^aeiouy]*y?[aeiouy]+[^aeiouy]*e?$/;
 
-const kept = new WeakMap<WordBank, IsUsualRime>();
+const kept = new WeakMap<Analyzer, IsUsualRime>();
 
-/** How the words of the bank say what they end in, known to the group or not. Kept for each bank. */
+/**
+ * How the words of the bank say what they end in, known to the group or not. Kept for each
+ * analyser, which has an accent of its own.
+ */
 export function listRimes({ bank, analyzer }: LessonInput): IsUsualRime {
-  const before = kept.get(bank);
+  const before = kept.get(analyzer);
   if (before) return before;
   const rimes = new Map<string, Map<string, number>>();
   const plain = new Set<string>();
@@ -41,7 +44,7 @@ export function listRimes({ bank, analyzer }: LessonInput): IsUsualRime {
     const saidSo = counts?.get(rimeAsHeard(sound)) ?? 0;
     return saidSo >= Math.max(FEWEST, MOST * all) && plain.has(`${rime} ${rimeAsHeard(sound)}`);
   };
-  kept.set(bank, isUsual);
+  kept.set(analyzer, isUsual);
   return isUsual;
 }
 

@@ -1,3 +1,4 @@
+import { AMERICAN } from '../../analyze/index.ts';
 import type { PatternId } from '../../analyze/types.ts';
 import type { LessonInput } from '../lesson-input.ts';
 import type { Picker } from '../picker.ts';
@@ -66,7 +67,9 @@ export function makeNonsense(
 
   function isFit(word: string, ...halves: readonly string[]): boolean {
     const sound = halves.filter(Boolean).join(' ');
-    if (!isLegal(word) || isMistakable(word, sound)) return false;
+    // The lists of what a made-up word may be heard as are made of American words.
+    const american = analyzer.speaking(AMERICAN).analyze(word).readings[0]!.pronunciation;
+    if (!isLegal(word) || isMistakable(word, sound) || isMistakable(word, american)) return false;
     const reading = analyzer.analyze(word).readings[0]!;
     return (
       reading.source === 'rule' &&

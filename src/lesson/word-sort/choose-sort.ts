@@ -1,5 +1,5 @@
+import { soundsIn } from '../../analyze/index.ts';
 import type { Unit } from '../../analyze/types.ts';
-import { hasBroadA } from '../british.ts';
 import { fitWords, isEndTaught, oneOfFamily } from '../fit-words.ts';
 import type { LessonInput } from '../lesson-input.ts';
 import type { Picker } from '../picker.ts';
@@ -36,7 +36,7 @@ export function sortableSounds(input: LessonInput): string[] {
   const before = (sequence?.steps.slice(0, group.step) ?? []).toReversed().flatMap(({ teaches }) => teaches);
   const taught = correspondences.filter(({ id }) => known.knows(id)).map(({ id }) => id);
   const rows = [...focus, ...before, ...taught].flatMap((id) => correspondenceOf(id) ?? []);
-  const sounds = [...new Set(rows.map((row) => heardAs(row.sounds[0]!)))];
+  const sounds = [...new Set(rows.map((row) => heardAs(soundsIn(row, known.accent)[0]!)))];
   const found = soundsOf(input);
   const sortable = sounds.filter((sound) => (found.get(sound)?.size ?? 0) >= 2);
   const isDoubling = (sound: string): boolean => {
@@ -61,7 +61,6 @@ function soundsOf(input: LessonInput): ReadonlyMap<string, Spellings> {
     if (units.some(({ pattern }) => pattern === 'irregular')) continue;
     for (const unit of units) {
       if (!isPlainly(unit, word)) continue;
-      if (unit.pattern === 'short-a' && hasBroadA(word.word, input)) continue;
       const sound = heardAs(unit.sound);
       const ofSound = words.get(sound) ?? new Map<string, ListedWord[]>();
       words.set(sound, ofSound);

@@ -1,3 +1,4 @@
+import { soundsIn } from '../../analyze/index.ts';
 import { keyWord } from '../../marks/pattern-label.ts';
 import { soundName } from '../../marks/sound-names.ts';
 import type { LessonInput } from '../lesson-input.ts';
@@ -18,7 +19,7 @@ export const wordSort: PartMaker = {
       label: 'Sound',
       options: sortableSounds(input).map((sound) => ({
         value: sound,
-        label: `${soundName(sound)} as in ${wordOf(input, sound)}`,
+        label: `${soundName(sound, input.known.style)} as in ${wordOf(input, sound)}`,
       })),
       usual: sortableSounds(input)[0] ?? '',
     },
@@ -42,11 +43,11 @@ export const wordSort: PartMaker = {
       blocks: [
         {
           id: 'words',
-          title: `Words with ${soundName(sound)}`,
+          title: `Words with ${soundName(sound, input.known.style)}`,
           layout: 'words',
           columns: [{ head: '', shows: 'both' }],
           rows: picker.shuffle(columns.flatMap(({ words }) => words)).map((word) => [word]),
-          note: `Every word has the sound ${soundName(sound)} as in ${wordOf(input, sound)}. Pupils read a word, find the letters that spell the sound, and write it under them.`,
+          note: `Every word has the sound ${soundName(sound, input.known.style)} as in ${wordOf(input, sound)}. Pupils read a word, find the letters that spell the sound, and write it under them.`,
         },
         {
           id: 'sort',
@@ -63,7 +64,9 @@ export const wordSort: PartMaker = {
 function wordOf(input: LessonInput, sound: string): string {
   const { known, focus } = input;
   const sorted = lettersOf(input, sound);
-  const rows = correspondences.filter(({ id, sounds }) => known.knows(id) && heardAs(sounds[0]!) === sound);
+  const rows = correspondences.filter(
+    (row) => known.knows(row.id) && heardAs(soundsIn(row, known.accent)[0]!) === sound,
+  );
   const shown = rows.filter(({ letters }) => letters.split(' ').some((one) => sorted.includes(one)));
   const row = shown.find(({ id }) => focus.includes(id)) ?? shown[0] ?? rows[0];
   return row ? keyWord(row.id) : '';

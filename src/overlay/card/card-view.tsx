@@ -75,7 +75,12 @@ export function CardView({ word, content, swaps, onAct, onSpeak, onClose, onResi
           <p id="standing" class={`standing standing-${content.verdict.standing}`}>
             {standingSentence(content.verdict)}
           </p>
-          <ReadingsView word={shown} analysis={content.analysis} missing={content.verdict.missing} />
+          <ReadingsView
+            word={shown}
+            analysis={content.analysis}
+            missing={content.verdict.missing}
+            style={content.sounds}
+          />
           <MissingPatterns content={content} act={act} />
           {found.length > 0 && <Swaps found={found} />}
           <CountsAs word={word} standing={content.verdict.standing} act={act} />

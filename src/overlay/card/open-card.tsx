@@ -112,7 +112,11 @@ export function openCard(
           // The button that was pressed may be there no more.
           if (hadFocus && !host.hasFocus()) sheet.focus();
         }}
-        onSpeak={async (text) => (sources.speak ? sources.speak(text) : speakWord(text))}
+        onSpeak={async (text) =>
+          sources.speak
+            ? sources.speak(text)
+            : speakWord(text, content instanceof Error ? 'american' : content.sounds?.accent)
+        }
         onClose={() => close()}
         onResize={measure}
       />,

@@ -1,18 +1,19 @@
+import type { Accent } from '../../analyze/types.ts';
 import { say } from '../../wording/say.ts';
 
 /**
- * Says a word with an English voice of this machine. A voice that works over the network is never asked: the word
+ * Says a word with an English voice of this machine, one of the group's accent where there is one. A voice that works over the network is never asked: the word
  * would leave the machine.
  * @throws An Error in one sentence where there is no such voice.
  */
-export async function speakWord(word: string): Promise<void> {
+export async function speakWord(word: string, accent: Accent = 'american'): Promise<void> {
   const { speechSynthesis } = globalThis;
   if (!speechSynthesis) throw new Error(say('card.cannotSpeak'));
   if (speechSynthesis.getVoices().length === 0) await voicesListed(speechSynthesis);
   const voice = speechSynthesis
     .getVoices()
     .filter(({ localService, lang }) => localService && /^en\b/i.test(lang))
-    .sort((a, b) => Number(b.default) - Number(a.default))[0];
+    .sort((a, b) => near(b.lang, accent) - near(a.lang, accent) || Number(b.default) - Number(a.default))[0];
   if (!voice) throw new Error(say('card.noVoice'));
   const utterance = new SpeechSynthesisUtterance(word);
   utterance.voice = voice;
@@ -20,6 +21,17 @@ export async function speakWord(word: string): Promise<void> {
   utterance.rate = 0.85;
   speechSynthesis.cancel();
   speechSynthesis.speak(utterance);
+}
+
+/** Voices by language, the nearest to each accent first. */
+const VOICES: Readonly<Record<Accent, readonly RegExp[]>> = {
+  american: [/^en[-_]US/i, /^en[-_]CA/i],
+  british: [/^en[-_](GB|UK)/i, /^en[-_](AU|NZ|IE)/i],
+};
+
+function near(lang: string, accent: Accent): number {
+  const place = VOICES[accent].findIndex((one) => one.test(lang));
+  return place === -1 ? 0 : 2 - place;
 }
 
 /** Browsers list their voices only some time after they are first asked; some never tell, when there are none. */

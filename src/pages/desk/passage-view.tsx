@@ -39,6 +39,7 @@ import { useJudge } from './use-judge.ts';
 import { usePassage } from './use-passage.ts';
 import { useReport } from './use-report.ts';
 import { useVersions } from './use-versions.ts';
+import { VarietyNote } from './variety-note.tsx';
 import { VersionsTable } from './versions-table.tsx';
 import { WordView } from './word-view.tsx';
 
@@ -172,7 +173,7 @@ export function PassageView({ id, groups, sequences, swap, onParted }: PassageVi
           {word && judge && engine && !hasBeside && !isPlanning && (
             <WordView
               word={word}
-              analysis={engine.analyze(word.key)}
+              analysis={engine.speaking(judge.group.speech).analyze(word.key)}
               judge={judge}
               onEverywhere={(swap) => editor.current?.replaceEverywhere(word.text, swap)}
               onEdit={(edits) => editor.current?.edit(edits)}
@@ -190,6 +191,13 @@ export function PassageView({ id, groups, sequences, swap, onParted }: PassageVi
             <RewriteView
               {...{ text, shade, judge, engine, longest, word }}
               preTeach={storyWords}
+              onEdit={(edits) => editor.current?.edit(edits)}
+            />
+          )}
+          {judge && !hasBeside && !isPlanning && (
+            <VarietyNote
+              text={text}
+              accent={judge.group.accent}
               onEdit={(edits) => editor.current?.edit(edits)}
             />
           )}

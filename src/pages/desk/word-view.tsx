@@ -1,8 +1,8 @@
 import { useEffect, useState } from 'preact/hooks';
-import type { Judge } from '../../analyze/index.ts';
+import { type Judge, soundStyleOf } from '../../analyze/index.ts';
 import type { WordAnalysis } from '../../analyze/types.ts';
 import { loadSwapper } from '../../host/data/load-swapper.ts';
-import { reachOf } from '../../swap/index.ts';
+import { reachFor } from '../../swap/index.ts';
 import { MarkedWord, ReadingsView } from '../../ui/reading-view.tsx';
 import '../../ui/reading-view.css';
 import { findSentences } from '../../passage/find-sentences.ts';
@@ -99,7 +99,12 @@ export function WordView({
       )}
       <details>
         <summary>{say('desk.spellingsAndSounds')}</summary>
-        <ReadingsView word={word.text} analysis={analysis} missing={verdict.missing} />
+        <ReadingsView
+          word={word.text}
+          analysis={analysis}
+          missing={verdict.missing}
+          style={soundStyleOf(judge.group)}
+        />
       </details>
     </section>
   );
@@ -136,7 +141,7 @@ function useSwaps(word: PassageWord, judge: Judge): FoundSwaps {
         );
         const { start, end } = sentence ?? { start: 0, end: word.line.length };
         const found = swapper.findSwaps(word.line.slice(start, end), word.start - start, word.end - start, {
-          reach: (other) => reachOf(judge(other).standing),
+          reach: reachFor(judge),
         });
         const lineStart = word.from - word.start;
         const fitted = found.swaps

@@ -24,7 +24,10 @@ const rows = new Map<PatternId, Pattern>(catalogue.map((row) => [row.id, row]));
  * change before an ending it happens at; with the engine also a by-sight word that can be decoded by then. Advice only:
  * common practice, no source.
  */
-export function findOddities({ id, steps }: Sequence, engine: Analyzer | null): readonly Oddity[] {
+export function findOddities(
+  { id, accent = 'american', steps }: Sequence,
+  engine: Analyzer | null,
+): readonly Oddity[] {
   const oddities: Oddity[] = [];
   const known = new Set<PatternId>();
   const knownLetters = new Set<string>();
@@ -54,7 +57,7 @@ export function findOddities({ id, steps }: Sequence, engine: Analyzer | null): 
       words.set(word.toLowerCase(), before ?? step);
     }
     if (!engine || bySight.length === 0) return;
-    const group = parseGroup({ name: id, sequence: id, step: step + 1 });
+    const group = parseGroup({ name: id, accent, sequence: id, step: step + 1 });
     const judge = createJudge(engine, compileGroup(group, wordless));
     const decodable = bySight.filter((word) =>
       ['reads', 'fresh'].includes(judge(word.toLowerCase()).standing),

@@ -1,7 +1,9 @@
+import { accentOf } from '../../analyze/index.ts';
 import type { Group, Sequence } from '../../analyze/types.ts';
 import { changeGroups, freeGroupName, type Groups } from '../../host/store/groups-store.ts';
 import { datedMoves, moveGroup, today } from '../../host/store/move-group.ts';
 import { findSequence, type Sequences } from '../../host/store/sequences-store.ts';
+import { AccentChoice } from '../../ui/accent-choice.tsx';
 import { GroupOptionsView } from '../../ui/group-options.tsx';
 import { sayDay } from '../../ui/say-day.ts';
 import { stepTitle } from '../../ui/step-title.ts';
@@ -39,12 +41,19 @@ export function GroupView({ id, groups, sequences, engine }: GroupViewProps) {
             <SequenceChoice
               group={group}
               sequences={sequences}
-              onMove={(to) => edit('groups.changedStep', (now) => moveGroup(now, to, today()))}
+              onMove={(to) =>
+                edit('groups.changedStep', (now) => withItsAccent(moveGroup(now, to, today()), sequences, to))
+              }
+            />
+            <AccentChoice
+              accent={accentOf(group)}
+              onChange={(accent) => edit('groups.changedAccent', (now) => ({ ...now, accent }))}
             />
           </section>
           <Besides id={id} group={group} sequence={sequence} edit={edit} />
           <section class="part">
             <GroupOptionsView
+              accent={accentOf(group)}
               options={group.options}
               onChange={(change) =>
                 edit('groups.changedOptions', (now) => ({ ...now, options: { ...now.options, ...change } }))
@@ -59,6 +68,12 @@ export function GroupView({ id, groups, sequences, engine }: GroupViewProps) {
       </div>
     </div>
   );
+}
+
+/** A sequence made for one accent gives it to a group that begins to follow it. */
+function withItsAccent(group: Group, sequences: Sequences, to: { readonly sequence?: string | null }): Group {
+  const accent = to.sequence ? findSequence(sequences, to.sequence)?.accent : undefined;
+  return accent ? { ...group, accent } : group;
 }
 
 interface GroupHeadProps extends Pick<GroupViewProps, 'id' | 'groups'> {

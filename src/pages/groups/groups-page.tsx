@@ -1,7 +1,7 @@
 import { useEffect, useRef } from 'preact/hooks';
 import { parseGroup } from '../../analyze/index.ts';
 import type { Group } from '../../analyze/types.ts';
-import { freeGroupName } from '../../host/store/groups-store.ts';
+import { accentAtFirst, freeGroupName } from '../../host/store/groups-store.ts';
 import { findSequence, listSequences } from '../../host/store/sequences-store.ts';
 import { StorageFault } from '../../host/store/store-item.ts';
 import { FaultNote } from '../../ui/fault-note.tsx';
@@ -109,7 +109,10 @@ function Contents({ profiles, route }: { profiles: Profiles; route: Route }) {
         onClick={async () => {
           const name = freeGroupName(say('groups.newGroup'), groups);
           const sequence = sequences.preset ?? groups.groups[groups.chosen]!.sequence;
-          const group = parseGroup(sequence === null ? { name } : { name, sequence, step: 1 });
+          const accent = accentAtFirst(findSequence(sequences, sequence));
+          const group = parseGroup(
+            sequence === null ? { name, accent } : { name, accent, sequence, step: 1 },
+          );
           go({ view: 'group', id: await addGroup(say('groups.added', { what: name }), group) });
         }}
       >

@@ -1,6 +1,7 @@
 import { useMemo } from 'preact/hooks';
 import { type ImportedSequence, parseGroup } from '../../analyze/index.ts';
 import type { Group } from '../../analyze/types.ts';
+import { accentAtFirst } from '../../host/store/groups-store.ts';
 import { patternName } from '../../ui/pattern-name.ts';
 import { say, spokenLanguage } from '../../wording/say.ts';
 import { costOfGaps } from './cost-of-gaps.ts';
@@ -23,7 +24,7 @@ export function NeverTaughtList({ imported, engine, group }: NeverTaughtListProp
   const costs = useMemo(() => {
     if (engine.kind !== 'ready') return [];
     const sequence = { id: ID, ...fromPasted(imported, ID) };
-    const follower = group ?? parseGroup({ name: ID, sequence: ID, step: 1 });
+    const follower = group ?? parseGroup({ name: ID, accent: accentAtFirst(), sequence: ID, step: 1 });
     return costOfGaps(engine.words, engine.engine, follower, sequence);
   }, [imported, engine, group]);
   if (engine.kind !== 'ready' || costs.length === 0) return null;

@@ -29,12 +29,13 @@ export function readNow(
   sequence: Sequence | null,
 ): ReadNow {
   const judge = createJudge(engine, compileGroup(withinSequence(group, sequence), sequence));
+  const spoken = engine.speaking(judge.group.speech);
   const standings = words.map((word) => judge(word).standing);
   const examples = teachable.flatMap(({ examples }) => examples).filter((word) => !words.includes(word));
   const wordsOf = new Map<PatternId, string[]>();
   for (const word of [...words, ...new Set(examples)]) {
     if (!decodable.has(judge(word).standing)) continue;
-    const [reading] = engine.analyze(word).readings;
+    const [reading] = spoken.analyze(word).readings;
     for (const id of reading ? neededOf(reading, judge.group) : []) {
       const known = wordsOf.get(id);
       if (known) known.push(word);

@@ -83,6 +83,7 @@ export function SequenceView({ sequence, groups, sequences, engine }: SequenceVi
         <p class="row">
           <span class="quiet">
             {say('sequences.countSteps', { count: steps.length })}
+            {!own && ` · ${say(`ui.${sequence.accent ?? 'eitherAccent'}`)}`}
             {followers.length > 0 && ` · ${say('sequences.followedBy', { groups: followerNames })}`}
           </span>
           <button

@@ -1,5 +1,5 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
-import { type Analyzer, compileGroup, createJudge } from '../../analyze/index.ts';
+import { type Analyzer, compileGroup, createJudge, speechOf } from '../../analyze/index.ts';
 import { loadEngine } from '../../host/data/load-engine.ts';
 import { loadOnce } from '../../host/data/load-once.ts';
 import { loadWordBank } from '../../host/data/load-word-bank.ts';
@@ -94,7 +94,7 @@ export function useLessonInput(
       sequence,
       day: today(),
       bank,
-      analyzer: engine,
+      analyzer: engine.speaking(speechOf(group)),
       judge,
       known,
       focus: findFocus(group, sequence, known.knows),

@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import { accentOf } from '../../analyze/index.ts';
 import type { Sequence } from '../../analyze/types.ts';
 import {
   changeChosen,
@@ -58,6 +59,7 @@ export function GroupPicker({ groups, sequences }: { groups: Groups; sequences: 
             />
           )}
           <GroupOptionsView
+            accent={accentOf(group)}
             options={group.options}
             onChange={(change) =>
               void changeChosen((group) => ({ ...group, options: { ...group.options, ...change } }))

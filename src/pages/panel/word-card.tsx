@@ -48,7 +48,7 @@ export function WordCard({ explanation, swaps, tab, counts, onCounts, onNext, on
         </button>
       </div>
       <p class={`standing standing-${verdict.standing}`}>{standingSentence(verdict)}</p>
-      <ReadingsView word={word} analysis={analysis} missing={verdict.missing} />
+      <ReadingsView word={word} analysis={analysis} missing={verdict.missing} style={explanation.sounds} />
       {verdict.missing.length > 0 && (
         <p>
           <span class="quiet">{say('panel.stillNeeded')}</span> {patternNames(verdict.missing)}

@@ -1,4 +1,5 @@
 import type { ComponentChildren } from 'preact';
+import { accentOf } from '../../analyze/index.ts';
 import type { Group, Sequence } from '../../analyze/types.ts';
 import { describeOptions } from '../../ui/describe-options.ts';
 import { patternNames } from '../../ui/pattern-names.ts';
@@ -14,6 +15,7 @@ interface SettingsListProps {
 /** Everything the figures depend on, so that a colleague can follow them. Names of pupils are not told, only how many. */
 export function SettingsList({ group, sequence, storyWords }: SettingsListProps) {
   const { step, alsoTaught, notYet, bySight, names, skip = [], options } = group;
+  const accent = accentOf(group);
   return (
     <dl class="report-settings">
       <Setting says={say('report.sequence')}>
@@ -26,6 +28,7 @@ export function SettingsList({ group, sequence, storyWords }: SettingsListProps)
             })
           : say('report.noSequence')}
       </Setting>
+      <Setting says={say('ui.accent')}>{say(`ui.${accent}`)}</Setting>
       <Setting says={say('report.alsoTaught')}>{patternNames(alsoTaught)}</Setting>
       <Setting says={say('report.notYet')}>{patternNames(notYet)}</Setting>
       <Setting says={say('report.bySight')}>{bySight.join(', ')}</Setting>
@@ -36,7 +39,7 @@ export function SettingsList({ group, sequence, storyWords }: SettingsListProps)
       <Setting says={say('report.leftOut')}>{skip.join(', ')}</Setting>
       <Setting says={say('ui.howJudged')}>
         <ul>
-          {describeOptions(options).map((line) => (
+          {describeOptions(options, accent).map((line) => (
             <li key={line}>{line}</li>
           ))}
         </ul>

@@ -1,6 +1,9 @@
+import type { Sequence } from '../../analyze/types.ts';
+import { accentAtFirst } from '../../host/store/groups-store.ts';
 import { starterSequences } from '../../host/store/sequences.ts';
 import { loadTexts, putTexts } from '../../host/store/shelf-store.ts';
 import { stepTitle } from '../../ui/step-title.ts';
+import { inVariety } from '../../variety/index.ts';
 import { say, type TextId } from '../../wording/say.ts';
 import type { FirstText } from './first-texts.ts';
 import { countText } from './read-file.ts';
@@ -23,7 +26,7 @@ export function isFirstText({ id }: { readonly id: string }): boolean {
 
 /**
  * Puts the texts that come with the extension on the shelf, those that are there excepted; gives how many were missing. Each says in its
- * notes for which step it is. Rejects with `StorageFault`.
+ * notes for which step it is, and is in the English of its starter, or else of the browser. Rejects with `StorageFault`.
  */
 export async function addFirstShelf(): Promise<number> {
   const { firstTexts } = await import('./first-texts.ts');
@@ -33,11 +36,12 @@ export async function addFirstShelf(): Promise<number> {
   const { signal } = new AbortController();
   const texts = [];
   for (const first of missing) {
-    const { title, kind, text } = first;
+    const ours = (text: string): string => inVariety(text, accentAtFirst(sequenceOf(first)));
+    const text = ours(first.text);
     texts.push({
       ...(await countText(text, signal)),
-      ...{ id: idOf(first), title, text, shelved, url: null, byline: null, date: null },
-      tags: ['Tarn Quay', say(KIND_NAMES[kind])],
+      ...{ id: idOf(first), title: ours(first.title), text, shelved, url: null, byline: null, date: null },
+      tags: ['Tarn Quay', say(KIND_NAMES[first.kind])],
       notes: noteOf(first),
     });
   }
@@ -49,7 +53,12 @@ function idOf({ name }: FirstText): string {
   return FIRST + name;
 }
 
-function noteOf({ starter, step }: FirstText): string {
-  const sequence = starterSequences().find(({ id }) => id === starter)!;
+function sequenceOf({ starter }: FirstText): Sequence {
+  return starterSequences().find(({ id }) => id === starter)!;
+}
+
+function noteOf(text: FirstText): string {
+  const { step } = text;
+  const sequence = sequenceOf(text);
   return say('shelf.firstFor', { step, sequence: sequence.name, title: stepTitle(sequence, step) });
 }

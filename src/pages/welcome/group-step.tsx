@@ -1,4 +1,5 @@
-import type { Sequence } from '../../analyze/types.ts';
+import type { Accent, Sequence } from '../../analyze/types.ts';
+import { AccentChoice } from '../../ui/accent-choice.tsx';
 import { stepTitle } from '../../ui/step-title.ts';
 import { say } from '../../wording/say.ts';
 
@@ -7,12 +8,14 @@ interface GroupStepProps {
   /** From 0: before the first. */
   readonly step: number;
   readonly name: string;
+  readonly accent: Accent;
   readonly onName: (name: string) => void;
   readonly onStep: (step: number) => void;
+  readonly onAccent: (accent: Accent) => void;
 }
 
 /** The second step: what the group is called, and how far it was taught. */
-export function GroupStep({ sequence, step, name, onName, onStep }: GroupStepProps) {
+export function GroupStep({ sequence, step, name, accent, onName, onStep, onAccent }: GroupStepProps) {
   return (
     <section class="welcome-step" aria-labelledby="welcome-group">
       <h2 id="welcome-group">{say('welcome.stepGroup')}</h2>
@@ -43,6 +46,7 @@ export function GroupStep({ sequence, step, name, onName, onStep }: GroupStepPro
             ))}
           </select>
         </label>
+        <AccentChoice accent={accent} onChange={onAccent} />
       </div>
     </section>
   );

@@ -51,6 +51,7 @@ function describe(sequence: Sequence, { own, school }: Pick<Sequences, 'own' | '
   return (
     <>
       {whose && `${whose} · `}
+      {!whose && `${say(`ui.${sequence.accent ?? 'eitherAccent'}`)} · `}
       {say('welcome.steps', { count: sequence.steps.length })} · {sayWith('welcome.begins', { what: first })}
     </>
   );

@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { parseGroup } from '../../analyze/index.ts';
-import { changeGroups, freeGroupId } from '../../host/store/groups-store.ts';
+import type { Accent } from '../../analyze/types.ts';
+import { accentAtFirst, changeGroups, freeGroupId } from '../../host/store/groups-store.ts';
 import { listSequences, loadSequences, watchSequences } from '../../host/store/sequences-store.ts';
 import { StorageFault } from '../../host/store/store-item.ts';
 import { FaultNote } from '../../ui/fault-note.tsx';
@@ -20,11 +21,14 @@ export function WelcomePage() {
   const [picked, pick] = useState<string | null>(null);
   const [name, setName] = useState('');
   const [step, setStep] = useState<number | null>(null);
+  const [accentPicked, setAccent] = useState<Accent | null>(null);
   const [fault, setFault] = useState('');
   if (!sequences) return <FaultNote kind={StorageFault} />;
   const all = listSequences(sequences);
   const sequence = all.find(({ id }) => id === (picked ?? sequences.preset)) ?? all[0]!;
   const through = Math.min(step ?? Math.ceil(sequence.steps.length / 3), sequence.steps.length);
+
+  const accent = accentPicked ?? accentAtFirst(sequence);
 
   async function keep(): Promise<void> {
     if (name.trim() === '') {
@@ -33,7 +37,7 @@ export function WelcomePage() {
       return;
     }
     try {
-      const group = parseGroup({ name: name.trim(), sequence: sequence.id, step: through });
+      const group = parseGroup({ name: name.trim(), accent, sequence: sequence.id, step: through });
       await changeGroups((groups) => {
         const id = freeGroupId(groups);
         return { ...groups, chosen: id, groups: { ...groups.groups, [id]: group } };
@@ -62,8 +66,23 @@ export function WelcomePage() {
             void keep();
           }}
         >
-          <SequenceStep sequences={sequences} chosen={sequence.id} onChoose={pick} />
-          <GroupStep sequence={sequence} step={through} name={name} onName={setName} onStep={setStep} />
+          <SequenceStep
+            sequences={sequences}
+            chosen={sequence.id}
+            onChoose={(id) => {
+              pick(id);
+              setAccent(null);
+            }}
+          />
+          <GroupStep
+            sequence={sequence}
+            step={through}
+            name={name}
+            accent={accent}
+            onName={setName}
+            onStep={setStep}
+            onAccent={setAccent}
+          />
           <section class="welcome-step" aria-labelledby="welcome-try">
             <h2 id="welcome-try">{say('welcome.stepTry')}</h2>
             <p class="quiet">{say('welcome.tryHint')}</p>

@@ -90,6 +90,13 @@ export const desk = {
   noSentences: 'none',
   longSentences: { one: 'one sentence', other: '{count} sentences' },
 
+  britishSpelling: { one: 'British spelling: 1 word', other: 'British spelling: {count} words' },
+  americanSpelling: { one: 'American spelling: 1 word', other: 'American spelling: {count} words' },
+  britishWords: { one: 'British words: 1', other: 'British words: {count}' },
+  americanWords: { one: 'American words: 1', other: 'American words: {count}' },
+  makeBritish: 'Change to British',
+  makeAmerican: 'Change to American',
+
   planTheChanges: 'Plan changes',
   bringItTo: 'Readable at least',
   withAtMost: 'Pre-teach at most',

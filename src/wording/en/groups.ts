@@ -64,6 +64,7 @@ export const groups = {
   changedBySight: 'Changed the by-sight words of {group}',
   changedNames: 'Changed the names of {group}',
   changedLeftOut: 'Changed the ignored words of {group}',
+  changedAccent: 'Changed the English of {group}',
   changedOptions: 'Changed the decoding rules of {group}',
 
   sequence: 'Sequence',

@@ -95,6 +95,19 @@ export const desk: Translated<typeof english> = {
   noSentences: 'ninguna',
   longSentences: { one: 'una oración', other: '{count} oraciones' },
 
+  britishSpelling: {
+    one: 'Ortografía británica: 1 palabra',
+    other: 'Ortografía británica: {count} palabras',
+  },
+  americanSpelling: {
+    one: 'Ortografía americana: 1 palabra',
+    other: 'Ortografía americana: {count} palabras',
+  },
+  britishWords: { one: 'Palabras británicas: 1', other: 'Palabras británicas: {count}' },
+  americanWords: { one: 'Palabras americanas: 1', other: 'Palabras americanas: {count}' },
+  makeBritish: 'Cambiar a la forma británica',
+  makeAmerican: 'Cambiar a la forma americana',
+
   planTheChanges: 'Planear cambios',
   bringItTo: 'Legible al menos',
   withAtMost: 'Enseñar antes hasta',

@@ -64,6 +64,7 @@ export const groups: Translated<typeof english> = {
   changedBySight: 'Se cambiaron las palabras de reconocimiento visual de {group}',
   changedNames: 'Se cambiaron los nombres de {group}',
   changedLeftOut: 'Se cambiaron las palabras omitidas de {group}',
+  changedAccent: 'Se cambió el inglés de {group}',
   changedOptions: 'Se cambiaron las reglas de decodificación de {group}',
 
   sequence: 'Secuencia',

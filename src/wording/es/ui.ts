@@ -74,6 +74,14 @@ export const ui: Translated<typeof english> = {
   guessedByRule: 'Una suposición: no está en el diccionario, se dedujo por regla.',
   guessed: 'Una suposición: no está en el diccionario.',
   unreadable: 'No está en el diccionario, y es demasiado irregular para suponerla.',
+  accent: 'Inglés',
+  american: 'Inglés americano',
+  british: 'Inglés británico',
+  eitherAccent: 'Inglés americano o británico',
+  americanMeans:
+    'Los sonidos y las palabras de las lecciones son americanos: la r suena siempre; harbor, mom, sweater.',
+  britishMeans:
+    'Los sonidos y las palabras de las lecciones son británicos: la r solo suena ante vocal; harbour, mum, jumper.',
   howJudged: names.decodingRules.es,
   weakVowels: 'Schwa (la a de about)',
   weakVowelsHint:
@@ -102,6 +110,10 @@ export const ui: Translated<typeof english> = {
   irregularFormsCounted:
     'Las formas irregulares de palabras de reconocimiento visual deben enseñarse (go, went).',
   irregularFormsFree: 'Las formas irregulares se conocen con su palabra de reconocimiento visual (go, went).',
+  bath: 'La a de bath y grass',
+  bathFather: 'como en father',
+  bathCat: 'como en cat',
+  bathIs: 'La a de bath y grass: {how}.',
   shortOTick: 'la o de dog cuenta como o corta',
   shortOMerged: 'La o de dog cuenta como o corta.',
   shortOApart: 'La o de dog cuenta como un sonido propio, como aw.',

@@ -4,7 +4,7 @@ import type { Standing } from '../../../analyze/types.ts';
 import { findSentences } from '../../../passage/find-sentences.ts';
 import type { ShadedLine } from '../../../passage/shade-line.ts';
 import type { Shortener } from '../../../shorten/index.ts';
-import { reachOf, type Swapper } from '../../../swap/index.ts';
+import { reachFor, type Swapper } from '../../../swap/index.ts';
 import type { Edit } from '../../../swap/types.ts';
 import { glossOf } from '../gloss-of.ts';
 import type { TextEdit } from '../passage-editor.ts';
@@ -139,7 +139,7 @@ function createWordChanges({ judge, swapper }: Finders): WordChanges {
   const articles = new Map<number, TextEdit>();
   const swaps = new Map<string, { word: string; swap: string; places: number[] }>();
   const teach = new Map<string, { meaning: string; places: number[] }>();
-  const reach = (word: string) => reachOf(judge(word).standing);
+  const reach = reachFor(judge);
   return {
     articles,
     add({ place, shown, sentence, from, start, end }) {

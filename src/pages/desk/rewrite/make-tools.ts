@@ -1,7 +1,7 @@
 import type { Analyzer, Judge } from '../../../analyze/index.ts';
 import type { ShadedLine } from '../../../passage/shade-line.ts';
 import type { RewriteTools } from '../../../rewrite/index.ts';
-import { reachOf, type Swapper } from '../../../swap/index.ts';
+import { reachFor, type Swapper } from '../../../swap/index.ts';
 
 /** Prefixes and a suffix that turn what follows or precedes into its opposite. */
 const DENYING = new Set('un dis im in ir il non less'.split(' '));
@@ -15,7 +15,7 @@ export function makeTools(
   preTeach: readonly string[],
 ): RewriteTools {
   const taught = new Set(preTeach.map((word) => word.toLowerCase()));
-  const reach = (word: string) => reachOf(judge(word).standing);
+  const reach = reachFor(judge);
   return {
     read: (text) =>
       shade(text).words.map(({ start, end, standing }) => ({

@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import { accentOf } from '../../../analyze/index.ts';
 import type { Group } from '../../../analyze/types.ts';
 import type { Passage } from '../../../host/store/passages-store.ts';
 import type { PlannedPart } from '../../../lesson/index.ts';
@@ -11,7 +12,7 @@ import { LessonPaper, type LessonPaperProps } from './lesson-paper.tsx';
 import './lesson-paper.css';
 import { say } from '../../../wording/say.ts';
 import { LessonPrintView } from './lesson-print-view.tsx';
-import { type Audience, printParts } from './printed-part.ts';
+import { type Audience, printParts, sheetLanguage } from './printed-part.ts';
 import { writeLessonBody, writeLessonHtml } from './write-lesson-html.tsx';
 import { writeLessonText } from './write-lesson-text.ts';
 
@@ -30,6 +31,7 @@ export function LessonOut({ parts, title, group, passage, onOut }: LessonOutProp
   const [audience, setAudience] = useState<Audience>('pupils');
   const [choices, setChoices] = useChoices();
   const source = passage && sourceLine(passage);
+  const language = sheetLanguage(accentOf(group));
   const paper = (): LessonPaperProps => ({
     title: cleanText(title),
     nameLine: audience === 'pupils' && choices.nameLine,
@@ -47,7 +49,7 @@ export function LessonOut({ parts, title, group, passage, onOut }: LessonOutProp
       }}
       html={() => {
         onOut();
-        return writeLessonHtml(paper(), choices);
+        return writeLessonHtml(paper(), choices, language);
       }}
       text={() => {
         onOut();
@@ -56,6 +58,7 @@ export function LessonOut({ parts, title, group, passage, onOut }: LessonOutProp
       richText={() => writeLessonBody(paper())}
       print={(close) => (
         <LessonPrintView
+          language={language}
           audience={audience}
           choices={choices}
           onAudience={setAudience}

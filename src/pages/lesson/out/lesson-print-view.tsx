@@ -5,9 +5,10 @@ import { PrintOptions } from '../../../passage/print/print-options.tsx';
 import { FONTS, GAPS, type SheetChoices } from '../../../passage/print/sheet-choices.ts';
 import './lesson-print.css';
 import { say } from '../../../wording/say.ts';
-import type { Audience } from './printed-part.ts';
+import type { Audience, sheetLanguage } from './printed-part.ts';
 
 interface LessonPrintViewProps {
+  readonly language: ReturnType<typeof sheetLanguage>;
   readonly audience: Audience;
   readonly choices: SheetChoices;
   readonly onAudience: (audience: Audience) => void;
@@ -20,7 +21,7 @@ interface LessonPrintViewProps {
 
 /** The lesson as it will be printed, for pupils or as the key. */
 export function LessonPrintView(props: LessonPrintViewProps) {
-  const { audience, choices, onAudience, onChange, onClose, onShown, children } = props;
+  const { language, audience, choices, onAudience, onChange, onClose, onShown, children } = props;
   useEffect(onShown, []);
   return (
     <PrintFrame
@@ -46,7 +47,7 @@ export function LessonPrintView(props: LessonPrintViewProps) {
       <article
         class={`paper lesson-paper lesson-paper-${choices.paper}`}
         style={paperStyle(choices)}
-        lang="en"
+        lang={language}
       >
         {children}
       </article>

@@ -1,3 +1,4 @@
+import type { Accent } from '../../../analyze/types.ts';
 import type { LessonBlock, PlannedPart } from '../../../lesson/index.ts';
 import { cleanText } from '../../../passage/print/clean-text.ts';
 
@@ -24,6 +25,11 @@ export interface PrintedBlock extends Pick<LessonBlock, 'id' | 'title' | 'layout
 /** Whether a row has cells of its own, under heads; else it is a single text or a chain of words. */
 export function hasCells(layout: LessonBlock['layout']): boolean {
   return layout === 'table' || layout === 'grid' || layout === 'passage';
+}
+
+/** The language of a group's sheets, for voices and hyphens. */
+export function sheetLanguage(accent: Accent): 'en-GB' | 'en-US' {
+  return accent === 'british' ? 'en-GB' : 'en-US';
 }
 
 /** The language a piece is in: what goes home may be Spanish. */

@@ -3,6 +3,7 @@ import type { SheetChoices } from '../../../passage/print/sheet-choices.ts';
 import css from './lesson-paper.css?inline';
 import { LessonPaper, type LessonPaperProps } from './lesson-paper.tsx';
 import { paperStyle } from './lesson-print-view.tsx';
+import type { sheetLanguage } from './printed-part.ts';
 
 /** The body of a lesson as markup; the page's own renderer takes care that all text stays text. */
 export function writeLessonBody(props: LessonPaperProps): string {
@@ -14,9 +15,13 @@ export function writeLessonBody(props: LessonPaperProps): string {
 }
 
 /** A lesson as one file that needs no other, to be read on a screen or printed. */
-export function writeLessonHtml(props: LessonPaperProps, choices: SheetChoices): string {
+export function writeLessonHtml(
+  props: LessonPaperProps,
+  choices: SheetChoices,
+  language: ReturnType<typeof sheetLanguage>,
+): string {
   const page = document.implementation.createHTMLDocument(props.title || 'Lesson');
-  page.documentElement.lang = 'en';
+  page.documentElement.lang = language;
   const style = page.createElement('style');
   style.textContent = `${css}
 @page { size: ${choices.paper === 'a4' ? 'A4' : 'letter'}; margin: 16mm 18mm; }

@@ -1,0 +1,92 @@
+import { buildRecord, type FindBuilt } from '../build/build-word.ts';
+import type { BuiltWord, WordSpelling } from '../build/built-word.ts';
+import type { Lexicon } from '../lexicon/open-lexicon.ts';
+import { readSpelling } from '../lexicon/read-spelling.ts';
+import type { ReadingRecord, TableWord } from '../lexicon/word-record.ts';
+import { toBritish } from './british-rules.ts';
+import { hearBritish } from './british-sounds.ts';
+import type { Speech } from './speech.ts';
+
+/** What an analyser needs to speak British over the American table. */
+export interface British {
+  /** The table as the British say its words: those with units of their own by rule, the others are made of them. */
+  readonly lexicon: Pick<Lexicon, 'find'>;
+  readonly findAmerican: FindBuilt;
+  /** A word that no table has, read as Americans would, as the British say it. */
+  say(word: string, built: BuiltWord): BuiltWord;
+  /** How each spelling is heard. */
+  readonly hear: (built: BuiltWord) => readonly string[];
+}
+
+type AnyLexicon = Pick<Lexicon, 'find'> & Partial<Pick<Lexicon, 'findBritish'>>;
+
+/** The British way to say the words of a table; `findBritish` of the table has what no rule knows of a word. */
+export function createBritish(american: AnyLexicon, { bath }: Speech): British {
+  const ways = { broadBath: bath === 'father' };
+  const known = new Map<string, readonly BuiltWord[]>();
+  const findAmerican: FindBuilt = (word) => {
+    const before = known.get(word);
+    if (before) return before;
+    const record = american.find(word);
+    const built = record ? buildRecord(word, record, findAmerican) : [];
+    if (known.size > CACHED_WORDS) known.clear();
+    known.set(word, built);
+    return built;
+  };
+
+  function sayRecord(word: string, found: TableWord): TableWord {
+    const own = american.findBritish?.(word) ?? '';
+    const owns = own.split(' / ');
+    const ownUnits = own.includes(':') ? owns.map(readUnits) : [];
+    const more = ownUnits
+      .slice(found.readings.length)
+      .map((units) => ({ kind: 'whole' as const, units, madeBy: null }));
+    const readings = found.readings.map((reading, i): ReadingRecord => {
+      const told = ownUnits[i];
+      if (told) return { kind: 'whole', units: told, madeBy: 'madeBy' in reading ? reading.madeBy : null };
+      if (reading.kind !== 'whole') return reading;
+      const units = toBritish(word, markStress(reading.units, owns[i] ?? ''), ways);
+      return units === reading.units ? reading : { ...reading, units };
+    });
+    return { ...found, readings: [...readings, ...more] };
+  }
+
+  return {
+    lexicon: {
+      find(word) {
+        const found = american.find(word);
+        return found && sayRecord(word, found);
+      },
+    },
+    findAmerican,
+    say: (word, built) => ({
+      ...built,
+      parts: built.parts.map((part) =>
+        part.role === 'base' ? { ...part, spellings: toBritish(word, part.spellings, ways) } : part,
+      ),
+    }),
+    hear: hearBritish,
+  };
+}
+
+/** Words unlisted ones are weighed against: few. */
+const CACHED_WORDS = 2_000;
+
+/** `2w 4f`: the er of the third unit is weak, that of the fifth full. */
+function markStress(units: readonly WordSpelling[], marks: string): readonly WordSpelling[] {
+  if (marks === '' || marks.includes(':')) return units;
+  const heard = new Map(marks.split(' ').map((mark) => [Number.parseInt(mark, 10), mark.endsWith('w')]));
+  return units.map((unit, i) => {
+    const weak = heard.get(i);
+    if (weak === undefined) return unit;
+    return { ...unit, heard: weak ? 'AX' : unit.sound === 'ER' ? 'ER' : 'EA' };
+  });
+}
+
+/** `t:T o:AX m:M a:AA t:T o:OW`; the a of `a:AH=AA` is named as that of AH and heard as AA. */
+function readUnits(text: string): WordSpelling[] {
+  return text.split(' ').map((one): WordSpelling => {
+    const [spelling, heard] = one.split('=') as [string, string | undefined];
+    return { ...readSpelling(spelling), ...(heard !== undefined && { heard }) };
+  });
+}

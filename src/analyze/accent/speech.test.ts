@@ -1,0 +1,35 @@
+import { expect, test } from 'vitest';
+import { accentOf, defaultAccent, speechOf } from './speech.ts';
+
+test.each([
+  ['en-GB', 'british'],
+  ['en-AU', 'british'],
+  ['en-NZ', 'british'],
+  ['en-IE', 'british'],
+  ['en_GB', 'british'],
+  ['en-GB-oxendict', 'british'],
+  ['en-US', 'american'],
+  ['en', 'american'],
+  ['es-ES', 'american'],
+  ['fr-IE', 'american'],
+  ['', 'american'],
+])('a browser in %j begins with a group in %s', (locale, accent) =>
+  expect(defaultAccent(locale)).toBe(accent),
+);
+
+test('the accent of a sequence goes before that of the browser', () => {
+  expect(defaultAccent('en-US', { accent: 'british' })).toBe('british');
+  expect(defaultAccent('en-GB', { accent: 'american' })).toBe('american');
+  expect(defaultAccent('en-GB', {})).toBe('british');
+  expect(defaultAccent('en-GB', null)).toBe('british');
+});
+
+test('a group that says nothing is American, and a British one says bath as in father unless it says otherwise', () => {
+  expect(accentOf({})).toBe('american');
+  expect(speechOf({ options: {} })).toEqual({ accent: 'american', bath: 'cat' });
+  expect(speechOf({ accent: 'british', options: {} })).toEqual({ accent: 'british', bath: 'father' });
+  expect(speechOf({ accent: 'british', options: { bath: 'cat' } })).toEqual({
+    accent: 'british',
+    bath: 'cat',
+  });
+});

@@ -1,0 +1,140 @@
+import { createBritish } from '../../analyze/accent/british.ts';
+import { sayUnit } from '../../analyze/accent/british-rules.ts';
+import { hasVowel } from '../../analyze/alignment/sounds.ts';
+import { buildRecord, type FindBuilt } from '../../analyze/build/build-word.ts';
+import { type BuiltWord, spellingsOf, type WordSpelling } from '../../analyze/build/built-word.ts';
+import type { Spelling, WordRecord } from '../../analyze/lexicon/word-record.ts';
+import { cleanWithStress } from '../lexicon/clean-pronunciation.ts';
+import { sameSounds } from '../lexicon/same-sounds.ts';
+import { readSourceRows } from '../read-source-rows.ts';
+
+type Pronunciations = ReadonlyMap<string, readonly (readonly string[])[]>;
+
+/**
+ * What the rules of analyze/accent cannot know of a word. Words that they get right are not listed. The others have
+ *
+ * - their units, where they have a reading of their own (british-readings.tsv), or where the stress moved on to a vowel that is weak in the
+ *   base: territorial, whose -or- is not that of territory
+ * - the place of each er whose stress the rules mistake, by the dictionary's: `2w` is weak, `4f` full
+ *
+ * Readings of a homograph have ` / ` between them.
+ */
+export function listBritish(
+  records: ReadonlyMap<string, WordRecord>,
+  pronunciations: Pronunciations,
+): ReadonlyMap<string, string> {
+  const told = new Map<string, string>();
+  for (const [word, { readings }] of records) {
+    const marks = readings.map((reading) =>
+      reading.kind === 'whole' ? marksOf(word, reading.units, pronunciations.get(word) ?? []).join(' ') : '',
+    );
+    if (marks.some((each) => each !== '')) told.set(word, marks.join(' / '));
+  }
+  for (const [word, units] of readSourceRows('british-readings.tsv')) told.set(word!, units!);
+  for (const [word, units] of listMoved(records, pronunciations, told)) told.set(word, units);
+  return told;
+}
+
+function marksOf(
+  word: string,
+  units: readonly Spelling[],
+  variants: readonly (readonly string[])[],
+): string[] {
+  if (!units.some(dependsOnStress)) return [];
+  const isStressed = stressOf(word, units, variants);
+  if (!isStressed) return [];
+  return units.flatMap((unit, i) => {
+    if (!dependsOnStress(unit)) return [];
+    const [said, ...others] = sayUnit(word, units, i, { broadBath: true });
+    if (others.length > 0) return [];
+    const weak = isWeak(said!);
+    if (unit.sound === 'EH' && !weak) return [];
+    return weak === isStressed[i] ? [`${i}${weak ? 'f' : 'w'}`] : [];
+  });
+}
+
+const isWeak = ({ heard, sound }: WordSpelling): boolean => heard === 'AX' || sound === 'AX';
+
+/** The er of sister and her; the a of canary and secretary. */
+function dependsOnStress({ letters, sound }: Spelling): boolean {
+  return sound === 'ER' || `${letters}:${sound}` === 'a:EH';
+}
+
+/** Words put together from a base whose weak vowel they stress. */
+function* listMoved(
+  records: ReadonlyMap<string, WordRecord>,
+  pronunciations: Pronunciations,
+  told: ReadonlyMap<string, string>,
+): Generator<[word: string, units: string]> {
+  const find = (word: string) => {
+    const record = records.get(word);
+    return record ? { ...record, usage: 'common' as const } : null;
+  };
+  const british = createBritish(
+    { find, findBritish: (word) => told.get(word) ?? null },
+    { accent: 'british', bath: 'father' },
+  );
+  const known = new Map<string, readonly BuiltWord[]>();
+  const findBritish: FindBuilt = (word) => {
+    const before = known.get(word);
+    if (before) return before;
+    const record = british.lexicon.find(word);
+    const built = record ? buildRecord(word, record, findBritish) : [];
+    known.set(word, built);
+    return built;
+  };
+  for (const [word, { readings, homograph }] of records) {
+    if (readings[0]?.kind !== 'affixed' || homograph || told.has(word)) continue;
+    const said = findBritish(word)[0];
+    const american = british.findAmerican(word)[0];
+    if (!said || !american || !spellingsOf(said).some(isWeakR)) continue;
+    const units = spellingsOf(american);
+    const isStressed = stressOf(word, units, pronunciations.get(word) ?? []);
+    const heard = spellingsOf(said);
+    if (!isStressed || heard.length !== units.length) continue;
+    const moved = heard.map((unit, i) => isWeakR(unit, i, heard) && isStressed[i] && !isWeak(units[i]!));
+    if (!moved.includes(true)) continue;
+    yield [
+      word,
+      heard.map((unit, i) => writeUnit(moved[i] ? { ...units[i]!, heard: undefined } : unit)).join(' '),
+    ];
+  }
+}
+
+/** The weak or of territory, the weak a of library. */
+function isWeakR({ letters, sound, heard }: WordSpelling, i: number, all: readonly WordSpelling[]): boolean {
+  if (heard === 'AX') return sound !== 'ER' && /r$/.test(letters);
+  return `${letters}:${sound}` === 'a:AX' && all[i + 1]?.sound === 'R';
+}
+
+function writeUnit({ letters, sound, heard }: WordSpelling): string {
+  return `${letters}:${sound}${heard === undefined ? '' : `=${heard}`}`;
+}
+
+/**
+ * Whether each unit's first vowel is stressed, by the pronunciation that the units were made from; the only vowel of a word is. A second
+ * stress counts for the er of expert; CMUdict has one on that of liberal too.
+ */
+function stressOf(
+  word: string,
+  units: readonly Spelling[],
+  variants: readonly (readonly string[])[],
+): boolean[] | null {
+  const sounds = units.flatMap(({ sound }) => (sound === '-' ? [] : sound.split('.')));
+  for (const phones of variants) {
+    const clean = cleanWithStress(word, phones);
+    if (clean.sounds.length !== sounds.length || !sameSounds(clean.sounds, sounds)) continue;
+    const isOnly = clean.stress.filter((one) => one !== '').length === 1;
+    let at = 0;
+    return units.map(({ sound }, i) => {
+      const own = clean.stress[at] ?? '';
+      if (sound !== '-') at += sound.split('.').length;
+      return (
+        isOnly ||
+        own === '1' ||
+        (own === '2' && sound === 'ER' && !hasVowel(units[i + 1]?.sound.split('.')[0] ?? ''))
+      );
+    });
+  }
+  return null;
+}

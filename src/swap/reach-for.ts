@@ -1,0 +1,16 @@
+import type { Judge } from '../analyze/index.ts';
+import { isForeign } from '../variety/index.ts';
+import type { Reach } from './types.ts';
+
+/**
+ * How a group stands to the words of swaps: what it can read without help counts; a guess does not, nor does a word of the other English
+ * (sidewalk, for a British group).
+ */
+export function reachFor(judge: Judge): (word: string) => Reach {
+  return (word) => {
+    if (isForeign(word, judge.group.accent)) return 'not';
+    const { standing } = judge(word);
+    if (standing === 'fresh') return 'fresh';
+    return standing === 'reads' || standing === 'by-sight' ? 'reads' : 'not';
+  };
+}

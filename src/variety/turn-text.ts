@@ -1,0 +1,79 @@
+import type { Accent } from '../analyze/types.ts';
+import { type VarietyKind, varietyOf } from './variety-table.ts';
+
+/** A word of the other variety in a text. */
+export interface ForeignWord {
+  readonly start: number;
+  readonly end: number;
+  readonly text: string;
+  /** What the group's own variety says, with the capitals of the text. */
+  readonly to: string;
+  readonly kind: VarietyKind;
+}
+
+/** A word with the apostrophe of a short form or an owner. */
+const WORD = /\p{L}+(?:['’]\p{L}+)?/gu;
+
+/** Whether a word is not put before a group alone: gray for a British group, grey for an American one. */
+export function isForeign(word: string, accent: Accent): boolean {
+  const { foreign } = varietyOf(accent);
+  const small = word.toLowerCase();
+  return foreign.has(small) || foreign.has(small.replace(/['’]s$/, ''));
+}
+
+/** The words of a text that are the other variety's alone, in its order, without names (Sydney Harbour). */
+export function findForeign(text: string, accent: Accent): ForeignWord[] {
+  const { turns } = varietyOf(accent);
+  const found: ForeignWord[] = [];
+  for (const match of text.matchAll(WORD)) {
+    const whole = match[0];
+    const owner = /['’]s$/.exec(whole)?.[0] ?? '';
+    const said = whole.slice(0, whole.length - owner.length);
+    const turn = turns.get(said.toLowerCase());
+    if (!turn) continue;
+    const start = match.index;
+    const end = start + said.length;
+    if (isInName(text, start, end)) continue;
+    found.push({ start, end, text: said, to: likeIn(said, turn.to), kind: turn.kind });
+  }
+  return found;
+}
+
+/** A text of ours as a group's variety writes it: the words of the table, and `British|American` where only that place means it. */
+export function inVariety(text: string, accent: Accent): string {
+  const { own } = varietyOf(accent);
+  return text.replace(MARKED_OR_WORD, (whole, space = '', british?: string, american = '') => {
+    if (british !== undefined) {
+      const said = (accent === 'british' ? british : american).replaceAll('_', ' ');
+      return said && space + said;
+    }
+    const [word = '', owner = ''] = whole.split(/(?=['’]s$)/);
+    const to = own.get(word.toLowerCase());
+    return to === undefined ? whole : likeIn(word, to) + owner;
+  });
+}
+
+/** Two ways to say it in one of our own texts, a low line for a space, or in one alone: `cross|mad`, `teatime|snack_time`, `got|`. */
+const MARKED_OR_WORD = new RegExp(`( ?)([\\p{L}'’_-]*)\\|([\\p{L}'’_-]*)|${WORD.source}`, 'gu');
+
+/** With the capitals of a word: Colour, COLOUR. */
+function likeIn(word: string, to: string): string {
+  if (word.length > 1 && word === word.toUpperCase()) return to.toUpperCase();
+  if (/^\p{Lu}/u.test(word)) return to[0]!.toUpperCase() + to.slice(1);
+  return to;
+}
+
+/** Family, which are written like names (Mum), and words that begin sentences (The Harbour) are no part of a name. */
+const FAMILY = /^(?:mums?|mummy|moms?|mommy|grandad|grandpa)$/i;
+const NO_NAME =
+  /^(?:the|an?|this|that|then|and|but|so|or|in|on|at|to|of|for|with|from|my|his|her|our|your|their|its|is|are|was|were|as|if|when|where|i|we|they|he|she|it|you|no|yes|oh|dear)$/i;
+
+/** A word with a capital beside another (Sydney Harbour, Theatre Royal) is part of a name. */
+function isInName(text: string, start: number, end: number): boolean {
+  const word = text.slice(start, end);
+  if (!/^\p{Lu}\p{Ll}/u.test(word) || FAMILY.test(word)) return false;
+  const before = /(\p{L}+) $/u.exec(text.slice(0, start))?.[1] ?? '';
+  const after = /^ (\p{L}+)/u.exec(text.slice(end))?.[1] ?? '';
+  const isName = (other: string): boolean => /^\p{Lu}\p{Ll}/u.test(other) && !NO_NAME.test(other);
+  return isName(before) || isName(after);
+}

@@ -1,0 +1,32 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { parseArgs } from 'node:util';
+import { readFrequency } from '../../src/data/read-frequency.ts';
+import { loadAnalyzer, loadLexicon } from '../load-analyzer.ts';
+import { readBritfone, scoreBritish } from './score-british.ts';
+
+/**
+ * Says how many words are read in British as Britfone (MIT, J. Llarena) has them: `npx tsx tests/accuracy/measure-british.ts FOLDER`, for each
+ * file `britfone*.tsv` of the folder; `--misses` lists the others, * before a common one.
+ */
+const { positionals, values } = parseArgs({
+  allowPositionals: true,
+  options: { misses: { type: 'boolean', default: false } },
+});
+const folder = positionals[0] ?? '../shared/data';
+const british = loadAnalyzer().speaking({ accent: 'british', bath: 'father' });
+const lexicon = loadLexicon();
+const rank = readFrequency();
+for (const file of readdirSync(folder).filter((name) => /^britfone.*\.tsv$/.test(name))) {
+  const { words, right, common, rightCommon, wrong } = scoreBritish(
+    readBritfone(readFileSync(join(folder, file), 'utf8')),
+    british,
+    (word) => lexicon.find(word) !== null,
+    rank,
+  );
+  const percent = (part: number, of: number): string => `${((100 * part) / of).toFixed(1)}%`;
+  console.log(
+    `${file}: ${percent(rightCommon, common)} of the ${common} commonest words in both, ${percent(right, words)} of all ${words}`,
+  );
+  if (values.misses) console.log(wrong.join('\n'));
+}

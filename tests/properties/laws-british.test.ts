@@ -1,0 +1,26 @@
+import { afterAll, describe, expect, test, vi } from 'vitest';
+
+vi.hoisted(() => {
+  process.env.LAWS_ACCENT = 'british';
+});
+afterAll(() => {
+  delete process.env.LAWS_ACCENT;
+});
+
+import { britishLaws } from '../laws/all-laws.ts';
+import { checkLaw, readExceptions } from '../laws/law.ts';
+import { accent } from '../laws/lesson-words.ts';
+
+/** Each law over the whole table as the British say it; what it does not hold for there alone is in tests/laws/exceptions/british. */
+describe('laws of the engine in British', () => {
+  test('are held against British readings', () => expect(accent).toBe('british'));
+
+  test.each(britishLaws.map((law) => [law.name, law] as const))('%s', { timeout: 120_000 }, (_, law) => {
+    const { id, looked, unexplained, outdated } = checkLaw(law(), 'british');
+    expect(looked).toBeGreaterThan(20);
+    expect(unexplained, `mend the rule, or give the reason in exceptions/british/${id}.tsv`).toEqual([]);
+    expect(outdated, `no exceptions any more: take them out of exceptions/british/${id}.tsv`).toEqual([]);
+    for (const [key, reason] of readExceptions(id, 'british'))
+      expect(reason, `${id}.tsv, ${key}`).not.toBe('');
+  });
+});
