@@ -13,6 +13,7 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
   contract: ['analyze'],
   marks: ['analyze'],
   wording: [],
+  picture: [],
   ui: ['wording', 'analyze', 'marks'],
   swap: ['analyze'],
   shorten: ['swap'],
