@@ -15,8 +15,13 @@ export interface Story {
   isGone(): boolean;
 }
 
-/** A story shorter than this is no surer than the page it is on, in words. */
-const ENOUGH = 60;
+/** How a story is looked for. */
+export interface StorySearch {
+  /** Gives `findArticle`, which is large and not needed on every page. */
+  readonly loadFindArticle: () => Promise<FindArticle>;
+  /** A story shorter than this is no surer than the page it is on, in words; 60 where left out. */
+  readonly enough?: number;
+}
 
 /**
  * Finds the main story, by what `loadFindArticle` gives, or as the page's main element where that fails. Null when
@@ -24,12 +29,12 @@ const ENOUGH = 60;
  */
 export async function findStory(
   doc: Document,
-  loadFindArticle: () => Promise<FindArticle>,
+  { loadFindArticle, enough = 60 }: StorySearch,
 ): Promise<Story | null> {
-  if (!hasEnough(textsIn(doc.body))) return null;
+  if (!hasWordsEnough(textsIn(doc.body), enough)) return null;
   const findArticle = await loadFindArticle().catch(() => findMain);
   const found = findArticle(doc);
-  if (found === null || !hasEnough(found.texts)) return null;
+  if (found === null || !hasWordsEnough(found.texts, enough)) return null;
   return makeStory(found);
 }
 
@@ -95,8 +100,8 @@ function hasWords({ data }: Text): boolean {
   return /\p{L}/u.test(data);
 }
 
-function hasEnough(texts: readonly Text[]): boolean {
+function hasWordsEnough(texts: readonly Text[], enough: number): boolean {
   let words = 0;
-  for (const { data } of texts) for (const _ of data.matchAll(/\p{L}+/gu)) if (++words >= ENOUGH) return true;
+  for (const { data } of texts) for (const _ of data.matchAll(/\p{L}+/gu)) if (++words >= enough) return true;
   return false;
 }

@@ -18,10 +18,14 @@ const LONGEST = 10_000;
 export interface OpenPdf {
   readonly document: PDFDocumentProxy;
   readonly pages: readonly PdfPage[];
+  /** What is read of pages such as its own. */
+  readonly findParagraphs: (pages: readonly PdfPage[]) => readonly PdfParagraph[];
   readonly paragraphs: readonly PdfParagraph[];
   /** What the file calls itself, and who wrote it; empty where it does not say. */
   readonly title: string;
   readonly author: string;
+  /** The language it says it is in (`en-GB`); empty where it does not say. */
+  readonly language: string;
   /** Whether it has fields to fill in, of which nothing is read. */
   readonly isForm: boolean;
   /** Stops its worker and gives its memory back. */
@@ -90,12 +94,15 @@ async function readWith(
   const engine = await loadEngine();
   const isWord = (word: string): boolean =>
     /^(dictionary|derived)$/.test(engine.analyze(word).readings[0]?.source ?? '');
+  const findParagraphs = (read: readonly PdfPage[]) => findPdfText(read, isWord);
   return {
     document,
     pages,
-    paragraphs: findPdfText(pages, isWord),
+    findParagraphs,
+    paragraphs: findParagraphs(pages),
     title: asText(said.Title),
     author: asText(said.Author),
+    language: asText(said.Language),
     isForm: said.IsAcroFormPresent === true,
     close: () => {
       void task.destroy();

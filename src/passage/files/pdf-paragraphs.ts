@@ -11,6 +11,8 @@ const LONGEST_HEADING = 150;
 const COLUMN = 5;
 
 const ITEM = /^[•▪◦‣·●○■*–—-]\s+(?=\S)/;
+/** A line that ends within a word. */
+const DIVIDED = /\p{L}[-‐\u00ad]$/u;
 const NUMBERED = /^\(?\d{1,2}[.)]\s+\S/;
 
 /**
@@ -72,6 +74,7 @@ function continues(
   const gap = before.y - line.y;
   const isBelow = before.page === line.page && gap > 0;
   if (before.page === line.page && Math.abs(gap) < line.size * 0.3) return false;
+  if (DIVIDED.test(before.text) && /^\p{Ll}/u.test(line.text)) return true;
   if (isBelow && gap / line.size > usual * WIDER) return false;
   const startsItem = ITEM.test(before.text) || NUMBERED.test(before.text);
   const left = isBelow ? before.x : columns.get(line)!.left;

@@ -15,6 +15,8 @@ export interface PdfSpan {
   readonly x: number;
   width: number;
   readonly family: string;
+  /** Whether it was read in a picture without being sure. */
+  readonly isUnsure?: boolean;
 }
 
 /** One line of a page. */
