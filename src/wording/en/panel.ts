@@ -55,7 +55,7 @@ export const panel = {
     other: '{count} pages are pictures. Open it here to have them read.',
   },
   pdfOfPictures: 'Its pages are pictures, not text. Open it here to have them read.',
-  pdfForm: 'It is a form. What is written in its fields is not read.',
+  pdfForm: 'It is a form. Text in its fields is not read.',
   openPdfHere: 'Open it here',
   openPdfFile: 'Open a PDF file',
   chosenPages: 'Chosen pages',
