@@ -35,6 +35,15 @@ const READER = [
   'tesseract.js-core/tesseract-core-simd-lstm.wasm',
   '@tesseract.js-data/eng/4.0.0_best_int/eng.traineddata.gz',
 ];
+/** What unpacks the pictures of scanned PDF files, with its licences beside it: files of `pdfjs-dist` that go into `pdf-reader`. */
+const PDF_READER = [
+  'jbig2.wasm',
+  'openjpeg.wasm',
+  'LICENSE_JBIG2',
+  'LICENSE_OPENJPEG',
+  'LICENSE_PDFJS_JBIG2',
+  'LICENSE_PDFJS_OPENJPEG',
+];
 
 export default defineConfig({
   srcDir: '.',
@@ -66,6 +75,10 @@ export default defineConfig({
       for (const [language, texts] of Object.entries(languages)) {
         const contents = JSON.stringify(listMessages(language, texts));
         files.push({ relativeDest: `_locales/${language}/messages.json`, contents });
+      }
+      for (const file of PDF_READER) {
+        const absoluteSrc = join(root, 'node_modules/pdfjs-dist/wasm', file);
+        files.push({ absoluteSrc, relativeDest: `pdf-reader/${file}` });
       }
       for (const file of READER) {
         const absoluteSrc = join(root, 'node_modules', file);

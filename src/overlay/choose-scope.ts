@@ -1,6 +1,7 @@
 import type { ScopeKind } from '../contract/page-contract.ts';
+import type { FindArticle } from './find-article.ts';
 import type { WordPlace } from './find-places.ts';
-import { findStory, type Story, type StorySearch } from './find-story.ts';
+import { findStory, type Story } from './find-story.ts';
 import type { TextBlock } from './text-blocks.ts';
 
 /** The part of a page's text that is checked. */
@@ -27,10 +28,10 @@ export interface Scope {
 export async function chooseScope(
   doc: Document,
   wanted: ScopeKind | null,
-  search: StorySearch,
+  loadFindArticle: () => Promise<FindArticle>,
 ): Promise<Scope> {
   if (wanted === 'selection') return ofSelection(doc);
-  const story = wanted === 'page' ? null : await findStory(doc, search);
+  const story = wanted === 'page' ? null : await findStory(doc, loadFindArticle);
   return story ? ofStory(story) : wholePage(doc, wanted === null);
 }
 

@@ -15,13 +15,8 @@ export interface Story {
   isGone(): boolean;
 }
 
-/** How a story is looked for. */
-export interface StorySearch {
-  /** Gives `findArticle`, which is large and not needed on every page. */
-  readonly loadFindArticle: () => Promise<FindArticle>;
-  /** A story shorter than this is no surer than the page it is on, in words; 60 where left out. */
-  readonly enough?: number;
-}
+/** A story shorter than this is no surer than the page it is on, in words. */
+const ENOUGH = 60;
 
 /**
  * Finds the main story, by what `loadFindArticle` gives, or as the page's main element where that fails. Null when
@@ -29,12 +24,12 @@ export interface StorySearch {
  */
 export async function findStory(
   doc: Document,
-  { loadFindArticle, enough = 60 }: StorySearch,
+  loadFindArticle: () => Promise<FindArticle>,
 ): Promise<Story | null> {
-  if (!hasWordsEnough(textsIn(doc.body), enough)) return null;
+  if (!hasEnough(textsIn(doc.body))) return null;
   const findArticle = await loadFindArticle().catch(() => findMain);
   const found = findArticle(doc);
-  if (found === null || !hasWordsEnough(found.texts, enough)) return null;
+  if (found === null || !hasEnough(found.texts)) return null;
   return makeStory(found);
 }
 
@@ -100,8 +95,8 @@ function hasWords({ data }: Text): boolean {
   return /\p{L}/u.test(data);
 }
 
-function hasWordsEnough(texts: readonly Text[], enough: number): boolean {
+function hasEnough(texts: readonly Text[]): boolean {
   let words = 0;
-  for (const { data } of texts) for (const _ of data.matchAll(/\p{L}+/gu)) if (++words >= enough) return true;
+  for (const { data } of texts) for (const _ of data.matchAll(/\p{L}+/gu)) if (++words >= ENOUGH) return true;
   return false;
 }

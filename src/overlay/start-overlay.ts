@@ -2,11 +2,11 @@ import type { Standing } from '../analyze/types.ts';
 import type { JudgeWords, ScopeKind, ShadedPage, WordInSentence } from '../contract/page-contract.ts';
 import { chooseScope, hasSelection, type Scope, wholePage } from './choose-scope.ts';
 import { countWrittenWords } from './count-written-words.ts';
+import type { FindArticle } from './find-article.ts';
 import { findDrawnText } from './find-drawn-text.ts';
 import { findHiddenText } from './find-hidden-text.ts';
 import type { WordPlace } from './find-places.ts';
 import { findSentence } from './find-sentence.ts';
-import type { StorySearch } from './find-story.ts';
 import { createWordFinder, type WordFinder } from './find-word.ts';
 import { keepMarks } from './keep-marks.ts';
 import { listUnreadFrames } from './list-unread-frames.ts';
@@ -22,8 +22,10 @@ import { watchPage } from './watch-page.ts';
 import { whenParsed } from './when-parsed.ts';
 import { nextTurn } from './work-in-slices.ts';
 
-export interface OverlayOptions extends StorySearch {
+export interface OverlayOptions {
   readonly judge: JudgeWords;
+  /** Gives `findArticle`, which is large and not needed on every page. */
+  readonly loadFindArticle: () => Promise<FindArticle>;
   /** What is checked first; left out, it is the main story where there is one. */
   readonly scope?: ScopeKind;
   /** Aborting takes every mark away and leaves the page as it was. */
@@ -49,7 +51,7 @@ export interface Overlay extends Omit<ShadedPage, 'step'> {
  * turn every few milliseconds. The document's nodes are never touched.
  */
 export function startOverlay(doc: Document, options: OverlayOptions): Overlay {
-  const { judge, signal, onChange } = options;
+  const { judge, loadFindArticle, signal, onChange } = options;
   const state = createOverlayState(() => onChange?.(), signal);
   const { inTurn } = state;
   const text = new PageText();
@@ -99,7 +101,7 @@ export function startOverlay(doc: Document, options: OverlayOptions): Overlay {
     const { touched, gone, isGivenUp } = state.take();
     for (const root of shadowRoots) if (!root.isConnected) shadowRoots.delete(root);
     if (scope.isGone()) {
-      scope = await chooseScope(doc, null, options);
+      scope = await chooseScope(doc, null, loadFindArticle);
       await readAnew();
       onChange?.();
     } else if ((await reader.follow(touched, gone)) || isGivenUp) onChange?.();
@@ -127,7 +129,7 @@ export function startOverlay(doc: Document, options: OverlayOptions): Overlay {
   const ready = inTurn(async () => {
     await whenParsed(doc, signal);
     await nextTurn();
-    scope = await chooseScope(doc, options.scope ?? null, options);
+    scope = await chooseScope(doc, options.scope ?? null, loadFindArticle);
     await readAnew();
     onChange?.();
   });
@@ -148,7 +150,7 @@ export function startOverlay(doc: Document, options: OverlayOptions): Overlay {
       language: text.language(),
     }),
     setScope: (kind) => {
-      const chosen = chooseScope(doc, kind, options);
+      const chosen = chooseScope(doc, kind, loadFindArticle);
       return inTurn(async () => {
         scope = await chosen;
         await readAnew();

@@ -14,9 +14,11 @@ export interface ReadStory {
 /** Chooses what is read as the overlay does; `isLarge` as on a page that is too large for the finder of articles. */
 export async function readStory(isLarge: boolean): Promise<ReadStory> {
   const start = performance.now();
-  const scope = await chooseScope(document, null, {
-    loadFindArticle: async () => (doc) => findArticle(doc, isLarge || undefined),
-  });
+  const scope = await chooseScope(
+    document,
+    null,
+    async () => (doc) => findArticle(doc, isLarge || undefined),
+  );
   const took = performance.now() - start;
   const blocks = [...findTextBlocks(document.body, () => undefined)].map((block) => ({
     whole: join(block),

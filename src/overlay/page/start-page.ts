@@ -2,13 +2,13 @@ import type { PageOptions, ShadedPage } from '../../contract/page-contract.ts';
 import { type CardSources, type CardWord, startCards } from '../card/start-cards.ts';
 import type { WordPlace } from '../find-places.ts';
 import { boxesOf } from '../find-word.ts';
-import { type OverlayOptions, startOverlay } from '../start-overlay.ts';
+import { startOverlay } from '../start-overlay.ts';
 import type { PageParts } from './page-parts.ts';
 
 /** Starts shading and cards in a document. */
 export function startPage(
   doc: Document,
-  { explain, act, swaps, bring, ...options }: PageOptions<PageParts> & Pick<OverlayOptions, 'enough'>,
+  { explain, act, swaps, bring, ...options }: PageOptions<PageParts>,
 ): ShadedPage {
   const overlay = startOverlay(doc, { ...options, loadFindArticle: () => bring('article') });
   const places = new WeakMap<CardWord, WordPlace>();

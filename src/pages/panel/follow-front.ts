@@ -3,7 +3,6 @@ import type { PageWords } from '../../contract/page-contract.ts';
 import { askBackground, followWords } from '../../host/page-talk/client.ts';
 import { describeFault } from '../../host/page-talk/describe-fault.ts';
 import { checkAccess, findTab } from '../../host/page-talk/page-access.ts';
-import { findPdfTab } from '../../host/page-talk/pdf-tab.ts';
 import { say } from '../../wording/say.ts';
 
 export type PageState =
@@ -23,7 +22,6 @@ type Tab = { readonly id: number; readonly url: string | undefined } | null;
  * frames answer later than the page itself. A page that does not answer keeps nobody from another tab. Until aborted.
  */
 export function followFront(onState: (state: PageState) => void, signal: AbortSignal): () => void {
-  const readPdf = createPdfMemory();
   let round: { readonly tab: number | null; again: boolean } | null = null;
   let asked = 0;
   /** The page whose figures are shown: while it is looked at anew they stay, until all of its frames have answered. */
@@ -44,7 +42,7 @@ export function followFront(onState: (state: PageState) => void, signal: AbortSi
     round = now;
     while (now.again && round === now) {
       now.again = false;
-      for await (const state of readPage(tab, shown !== null, readPdf)) {
+      for await (const state of readPage(tab, shown !== null)) {
         if (round !== now || signal.aborted) return;
         onState(state);
         shown = state.kind === 'shaded' ? id : null;
@@ -56,11 +54,7 @@ export function followFront(onState: (state: PageState) => void, signal: AbortSi
 }
 
 /** What a page is; with `wholeOnly` not before its frames have answered too. */
-async function* readPage(
-  tab: Tab,
-  wholeOnly: boolean,
-  readPdf: ReturnType<typeof createPdfMemory>,
-): AsyncGenerator<PageState> {
+async function* readPage(tab: Tab, wholeOnly: boolean): AsyncGenerator<PageState> {
   try {
     if (!tab) return yield { kind: 'closed', why: say('panel.noTab') };
     const toShaded = async (page: PageWords): Promise<PageState> => ({
@@ -71,46 +65,23 @@ async function* readPage(
     });
     let last: PageWords | null = null;
     for await (last of followWords(tab.id)) if (!wholeOnly && !isEmpty(last)) yield await toShaded(last);
-    const pdf = last && !isEmpty(last) ? null : await findPdfTab(tab.id);
-    if (pdf) return yield await toShaded(await readPdf(tab.id, pdf.url));
+    if (!last || isEmpty(last)) {
+      // A PDF has no text for the content script. Seldom needed.
+      const { readPdfInFront } = await import('./pdf-in-front.ts');
+      const pdf = await readPdfInFront(tab.id);
+      if (pdf && 'why' in pdf) return yield { kind: 'closed', why: pdf.why, isPdf: true };
+      if (pdf) return yield await toShaded(pdf);
+    }
     if (last && (wholeOnly || isEmpty(last))) yield await toShaded(last);
     if (last) return;
     const access = await checkAccess(tab);
     if (access.allowed || access.why === null) yield { kind: 'unshaded', allowed: access.allowed };
     else yield { kind: 'closed', why: access.why, isPdf: access.why === say('host.pdf') };
   } catch (error) {
-    if (error instanceof PdfFault) return yield { kind: 'closed', why: error.message, isPdf: true };
     yield { kind: 'failed', ...describeFault(error) };
   }
 }
 
 function isEmpty({ words }: PageWords): boolean {
   return words.length === 0;
-}
-
-/** Why a PDF has no figures, in a sentence with the next step. */
-class PdfFault extends Error {}
-
-/** Reads the PDF of a tab, and remembers the last one: each change of the group asks for its words again. */
-function createPdfMemory(): (tab: number, url: string) => Promise<PageWords> {
-  let last: { readonly of: string; readonly words: Promise<PageWords> } | null = null;
-  return (tab, url) => {
-    const of = `${tab} ${url}`;
-    if (last?.of !== of) last = { of, words: readPdfWords(tab) };
-    const { words } = last;
-    words.catch(() => {
-      if (last?.words === words) last = null;
-    });
-    return words;
-  };
-}
-
-async function readPdfWords(tab: number): Promise<PageWords> {
-  const { readPdfTab } = await import('../../passage/files/read-tab.ts');
-  const { FileFault } = await import('../../passage/files/file-fault.ts');
-  const found = await readPdfTab(tab).catch((error: unknown) => {
-    throw error instanceof FileFault ? new PdfFault(error.message) : error;
-  });
-  if (!found) throw new PdfFault(say('files.pdfNotGiven'));
-  return found.page;
 }

@@ -139,7 +139,7 @@ export function ShadedPage({ tab, page, report, groups, sequences, children }: S
           {say('panel.help')}
         </a>
       </div>
-      <p class="quiet">{say('panel.printed')}</p>
+      {page.pdf?.isOpen !== false && <p class="quiet">{say('panel.printed')}</p>}
       <footer class="quiet">{say('panel.deference')}</footer>
       <div class="panel-bar">
         {groups && <TrialNote groups={groups} />}

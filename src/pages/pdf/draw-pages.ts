@@ -1,6 +1,6 @@
 import type { OpenPdf } from '../../passage/files/open-pdf.ts';
 import { say } from '../../wording/say.ts';
-import { layText } from './lay-text.ts';
+import { layText, settleText } from './lay-text.ts';
 
 /** Pages are drawn when they come so near to the view, in CSS pixels, and are forgotten when they leave. */
 const NEAR = 1200;
@@ -27,7 +27,7 @@ export function drawPages(pdf: OpenPdf, holder: HTMLElement, signal: AbortSignal
     sheet.append(layText(page, n, pdf.paragraphs));
     return sheet;
   });
-  holder.replaceChildren(...sheets);
+  holder.replaceChildren(makeUnseenWords(), ...sheets);
 
   const widest = Math.max(...pdf.pages.map(({ width }) => width));
   const setScale = (): void => {
@@ -35,6 +35,7 @@ export function drawPages(pdf: OpenPdf, holder: HTMLElement, signal: AbortSignal
     if (scale > 0) holder.style.setProperty('--pdf-scale', `${scale}`);
   };
   setScale();
+  settleText(holder);
   const sizes = new ResizeObserver(setScale);
   sizes.observe(holder);
 
@@ -70,9 +71,25 @@ export function drawPages(pdf: OpenPdf, holder: HTMLElement, signal: AbortSignal
       for (const [n, sheet] of sheets.entries()) sheet.hidden = !pages.has(n + 1);
     },
     layOver(page, text) {
-      sheets[page - 1]!.querySelector('.pdf-text')!.replaceWith(text);
+      const sheet = sheets[page - 1]!;
+      const { hidden } = sheet;
+      sheet.hidden = false;
+      sheet.querySelector('.pdf-text')!.replaceWith(text);
+      settleText(sheet);
+      sheet.hidden = hidden;
     },
   };
+}
+
+/**
+ * Words that nobody sees and nobody reads. To the overlay a page of few words has no story, and all of it is checked; here the story is the
+ * PDF, however short it is, and never what the extension says around it.
+ */
+function makeUnseenWords(): HTMLElement {
+  const unseen = document.createElement('p');
+  unseen.hidden = true;
+  unseen.textContent = 'unseen '.repeat(60);
+  return unseen;
 }
 
 /** Draws a page under its text; the drawing goes when it is aborted. */

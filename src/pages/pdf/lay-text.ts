@@ -11,8 +11,11 @@ interface Run {
   readonly isUnsure: boolean;
 }
 
-/** How wide letters are by themselves, for every kind and size of them. */
+/** What says how far below the top of a line its letters stand. */
 const ruler = new OffscreenCanvas(1, 1).getContext('2d')!;
+
+/** Where the runs of text that were laid are drawn; forgotten with them. */
+const places = new WeakMap<Element, Pick<Run, 'x' | 'width' | 'size'>>();
 
 /**
  * Lays the text of a page, letters that nobody sees, over where it is drawn, so that its words can be marked and chosen: one element for
@@ -24,6 +27,7 @@ export function layText(page: PdfPage, n: number, paragraphs: readonly PdfParagr
   const [wide, high] = isAcross ? [height, width] : [width, height];
   const layer = document.createElement('div');
   layer.className = 'pdf-text';
+  layer.dataset.turn = `${turn}`;
   layer.lang = 'en';
   layer.dir = 'ltr';
   layer.style.width = `${wide}px`;
@@ -88,8 +92,8 @@ function withoutHyphen(span: PdfSpan): PdfSpan {
 }
 
 /**
- * Puts runs into an element one behind the other, in one line without end, and moves each from where it would stand to where it is drawn:
- * the browser sees words that run on, and the reader sees nothing of it.
+ * Puts runs into an element one behind the other, in one line without end. `settleText` moves each from where it stands then to where it
+ * is drawn: the browser sees words that run on, and the reader sees nothing of it.
  */
 function layRuns(element: HTMLElement, runs: readonly Run[], high: number): void {
   const [first] = runs;
@@ -97,30 +101,62 @@ function layRuns(element: HTMLElement, runs: readonly Run[], high: number): void
   const lowest = Math.min(...runs.map(({ y }) => y));
   const left = Math.min(...runs.map(({ x }) => x));
   const right = Math.max(...runs.map(({ x, width }) => x + width));
-  const base = baselineOf(first);
-  const top = high - first.y - base;
+  const top = high - first.y - baselineOf(first);
   element.style.cssText = `left: ${left}px; top: ${top}px; width: ${right - left}px; height: ${first.y - lowest + first.size * 1.3}px; font: ${first.size}px/1 ${first.family};`;
-  let at = 0;
   for (const { text, x, width, y, size, family, isUnsure } of runs) {
-    const own = measure(text.trimEnd(), size, family);
-    const letters = Math.max([...text.trimEnd()].length, 1);
-    const spacing = Math.max((width - own) / letters, -size);
     // What was read without being sure is not judged: it is no text to the overlay.
     const run = document.createElement(isUnsure ? 'samp' : 'span');
     run.textContent = text;
-    run.style.cssText = `left: ${x - left - at}px; top: ${first.y - y}px; font-size: ${size}px; font-family: ${family}; letter-spacing: ${spacing}px;`;
+    run.style.cssText = `top: ${first.y - y}px; font-size: ${size}px; font-family: ${family};`;
+    places.set(run, { x: x - left, width, size });
     element.append(run);
-    at += measure(text, size, family) + spacing * [...text].length;
   }
 }
 
-function measure(text: string, size: number, family: string): number {
-  ruler.font = `${size}px ${family}`;
-  ruler.fontKerning = 'none';
-  ruler.textRendering = 'geometricPrecision';
-  // Letters that are set apart by anything are not joined.
-  ruler.letterSpacing = '0.001px';
-  return ruler.measureText(text).width;
+/** The width of a blank, in the size of its letters. */
+const BLANK = 0.25;
+
+/** Gives all text that was laid under an element, which is on the page, the width and the place of what is drawn. */
+export function settleText(root: HTMLElement): void {
+  const runs = [...root.querySelectorAll<HTMLElement>('.pdf-text > * > *')].flatMap((run) => {
+    const place = places.get(run);
+    return place && run.textContent ? [{ run, place, letters: [...run.textContent] }] : [];
+  });
+  const scale = Number(getComputedStyle(root).getPropertyValue('--pdf-scale')) || 1;
+  const widths = runs.map(({ run }) => widthOf(run) / scale);
+  for (const [n, { run, place, letters }] of runs.entries()) {
+    const wanted = place.width + (letters.at(-1) === ' ' ? BLANK * place.size : 0);
+    const spacing = Math.max((wanted - widths[n]!) / letters.length, -place.size);
+    run.style.letterSpacing = `${spacing}px`;
+  }
+  const lefts = runs.map(({ run }) => startOf(run) / scale);
+  for (const [n, { run, place }] of runs.entries()) run.style.left = `${place.x - lefts[n]!}px`;
+}
+
+/** How wide a run is as it is seen, along its line, on a page that may be turned. */
+function widthOf(run: HTMLElement): number {
+  const { width, height } = run.getBoundingClientRect();
+  return turnOf(run) % 2 === 1 ? height : width;
+}
+
+/** How far along its line a run begins behind its paragraph, as it is seen. */
+function startOf(run: HTMLElement): number {
+  const own = run.getBoundingClientRect();
+  const around = run.parentElement!.getBoundingClientRect();
+  switch (turnOf(run)) {
+    case 1:
+      return own.top - around.top;
+    case 2:
+      return around.right - own.right;
+    case 3:
+      return around.bottom - own.bottom;
+    default:
+      return own.left - around.left;
+  }
+}
+
+function turnOf(run: HTMLElement): number {
+  return Number(run.closest<HTMLElement>('.pdf-text')!.dataset.turn);
 }
 
 /** How far below the top of a line as high as its letters they stand. */

@@ -43,7 +43,7 @@ export function servePdf({ pdf, url, name, holder, shown, unread }: PdfGiven): S
   });
   const start = (): true => {
     hostPage<PageParts>((options) => {
-      const page = startPage(document, { ...options, enough: 1 });
+      const page = startPage(document, options);
       shaded = page;
       options.signal.addEventListener('abort', () => {
         shaded = null;

@@ -11,6 +11,8 @@ import { PDF_OPTIONS, readPdfPage } from './read-pdf-page.ts';
 
 /** Longer ones are books. */
 const MOST_PAGES = 300;
+/** Where the build puts what unpacks the pictures of scans (`wxt.config.ts`). */
+const READER_FOLDER = '/pdf-reader/';
 /** A page is read in a moment; one that is not may never be, in milliseconds. */
 const LONGEST = 10_000;
 
@@ -75,7 +77,13 @@ async function readWith(
   { draws = false, onPage }: PdfOptions,
   goOn: () => void,
 ): Promise<OpenPdf> {
-  const task = getDocument({ ...PDF_OPTIONS, data, worker, disableFontFace: !draws });
+  const task = getDocument({
+    ...PDF_OPTIONS,
+    ...(draws && { useWasm: true, wasmUrl: new URL(READER_FOLDER, location.href).href }),
+    data,
+    worker,
+    disableFontFace: !draws,
+  });
   const document = await task.promise;
   const { numPages } = document;
   if (numPages > MOST_PAGES) throw new FileFault(say('files.longPdf', { pages: numPages }));
