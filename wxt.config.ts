@@ -1,10 +1,10 @@
 import { writeFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { basename, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'wxt';
 import { openUmdHeads } from './src/tools/open-umd-heads.ts';
 import { settleZip } from './src/tools/settle-zip.ts';
-import { gatherPackages, noticeOf } from './src/tools/write-notice.ts';
+import { foldersOf, gatherPackages, noticeOf } from './src/tools/write-notice.ts';
 import { languages } from './src/wording/languages.ts';
 import { listMessages } from './src/wording/list-messages.ts';
 
@@ -14,7 +14,8 @@ import { listMessages } from './src/wording/list-messages.ts';
  */
 const POLICY = [
   "default-src 'none'",
-  "script-src 'self'",
+  // What reads pictures is WebAssembly; text is never made into code.
+  "script-src 'self' 'wasm-unsafe-eval'",
   "worker-src 'self'",
   "style-src 'self' 'nonce-wordreach'",
   "img-src 'self' data: blob:",
@@ -27,6 +28,22 @@ const POLICY = [
 const root = fileURLToPath(new URL('.', import.meta.url)).replace(/[\\/]$/, '');
 /** Folders of the packages of which code was bundled. */
 const bundled = new Set<string>();
+/** What reads pictures of text: files of packages that go into `picture-reader` as they are. */
+const READER = [
+  'tesseract.js/dist/worker.min.js',
+  'tesseract.js-core/tesseract-core-simd-lstm.js',
+  'tesseract.js-core/tesseract-core-simd-lstm.wasm',
+  '@tesseract.js-data/eng/4.0.0_best_int/eng.traineddata.gz',
+];
+/** What unpacks the pictures of scanned PDF files, with its licences beside it: files of `pdfjs-dist` that go into `pdf-reader`. */
+const PDF_READER = [
+  'jbig2.wasm',
+  'openjpeg.wasm',
+  'LICENSE_JBIG2',
+  'LICENSE_OPENJPEG',
+  'LICENSE_PDFJS_JBIG2',
+  'LICENSE_PDFJS_OPENJPEG',
+];
 
 export default defineConfig({
   srcDir: '.',
@@ -58,6 +75,15 @@ export default defineConfig({
       for (const [language, texts] of Object.entries(languages)) {
         const contents = JSON.stringify(listMessages(language, texts));
         files.push({ relativeDest: `_locales/${language}/messages.json`, contents });
+      }
+      for (const file of PDF_READER) {
+        const absoluteSrc = join(root, 'node_modules/pdfjs-dist/wasm', file);
+        files.push({ absoluteSrc, relativeDest: `pdf-reader/${file}` });
+      }
+      for (const file of READER) {
+        const absoluteSrc = join(root, 'node_modules', file);
+        files.push({ absoluteSrc, relativeDest: `picture-reader/${basename(file)}` });
+        for (const folder of foldersOf(absoluteSrc, root)) bundled.add(folder);
       }
     },
     'build:done': ({ config }) => writeFileSync(join(config.outDir, 'NOTICE.txt'), noticeOf(root, bundled)),

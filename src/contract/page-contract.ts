@@ -63,6 +63,19 @@ export interface FrameWords extends HiddenText {
   readonly takenAway: boolean;
   /** Why words of it could not be marked, as an error with its stack; null as a rule. */
   readonly fault: string | null;
+  /** Of a PDF alone. */
+  readonly pdf?: PdfFacts;
+}
+
+/** A PDF, as far as its text was read. */
+export interface PdfFacts {
+  readonly pages: number;
+  /** How many of its pages have no text, such as scans. */
+  readonly pictures: number;
+  /** Whether it has fields to fill in, of which nothing is read. */
+  readonly isForm: boolean;
+  /** Whether it is open in the extension's own page, where its words are marked. */
+  readonly isOpen: boolean;
 }
 
 /** A page with all its frames. */

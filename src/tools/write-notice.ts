@@ -45,6 +45,7 @@ const READ_BY_HAND: Readonly<Record<string, string>> = {
 const INSIDE: Readonly<Record<string, readonly string[]>> = {
   docx: ['fflate', 'nanoid'],
   jszip: ['immediate', 'lie', 'pako', 'setimmediate'],
+  'tesseract.js': ['bmp-js', 'idb-keyval', 'is-url', 'regenerator-runtime', 'wasm-feature-detect', 'zlibjs'],
 };
 
 /** Helpers that the bundler writes into its output, by the names of their modules. */

@@ -208,8 +208,9 @@ describe('the package', () => {
       permissions: string[];
     };
     const policy = manifest.content_security_policy.extension_pages;
-    expect(policy).toMatch(/^default-src 'none'; script-src 'self';/);
-    expect(policy).not.toMatch(/unsafe|https?:|\*/);
+    // WebAssembly of the package may run, which reads pictures; text is never made into code.
+    expect(policy).toMatch(/^default-src 'none'; script-src 'self' 'wasm-unsafe-eval';/);
+    expect(policy.replace("'wasm-unsafe-eval'", '')).not.toMatch(/unsafe|https?:|\*/);
     // Each has its reason in the docs.
     const docs = readFileSync(new URL('../../DEVELOPERS.md', import.meta.url), 'utf8');
     expect(manifest.permissions.filter((name) => !docs.includes(`| \`${name}\` |`))).toEqual([]);

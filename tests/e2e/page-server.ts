@@ -15,13 +15,13 @@ const TYPES: Readonly<Record<string, string>> = {
 export interface PageServer {
   /** Address of a file in tests/pages. */
   address(page: string): string;
-  /** Address of a page made by the test. */
-  serve(name: string, html: string): string;
+  /** Address of a page or file made by the test. */
+  serve(name: string, content: string | Uint8Array): string;
   stop(): void;
 }
 
 export async function servePages(): Promise<PageServer> {
-  const made = new Map<string, string>();
+  const made = new Map<string, string | Uint8Array>();
   const server = createServer((request, response) => {
     const path = decodeURIComponent(new URL(request.url ?? '/', 'http://localhost').pathname);
     const given = made.get(path);
@@ -37,8 +37,8 @@ export async function servePages(): Promise<PageServer> {
   const base = `http://127.0.0.1:${(server.address() as AddressInfo).port}`;
   return {
     address: (page) => `${base}/${page}`,
-    serve: (name, html) => {
-      made.set(`/${name}`, html);
+    serve: (name, content) => {
+      made.set(`/${name}`, content);
       return `${base}/${name}`;
     },
     stop: () => {

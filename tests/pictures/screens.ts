@@ -1,6 +1,8 @@
 import { readFileSync } from 'node:fs';
 import type { Locator, Page } from 'playwright-core';
 import type { TestBrowser } from '../e2e/browser.ts';
+import { makeScan } from '../desk/make-files.ts';
+import { makeBook } from '../e2e/pdf-files.ts';
 import { texts } from './tarn-quay-texts.ts';
 
 /** A view of the product as a teacher meets it. */
@@ -24,6 +26,19 @@ const SPREADSHEET = [
   '2\t5\tLong a teams\tai, ay\train, bay\tthey',
   '2\t6\tVariant vowels\t\tsauce\tsaid',
 ].join('\n');
+
+/** The page of a PDF of six pages. */
+async function shadedPdf(browser: TestBrowser): Promise<Page> {
+  const tab = await browser.open(browser.serve('harbour.pdf', await makeBook(6)));
+  await browser.press(tab);
+  const panel = await browser.openPanel(tab);
+  const opening = browser.context.waitForEvent('page');
+  await panel.getByRole('link', { name: 'Open it here' }).click();
+  const view = await opening;
+  await view.locator('.pdf-sheet canvas').first().waitFor();
+  await view.waitForFunction(() => CSS.highlights.size > 0);
+  return view;
+}
 
 const WIDE = [400, 1280];
 const PANEL = [320, 480];
@@ -93,6 +108,37 @@ export const screens: readonly Screen[] = [
   { name: 'practice', widths: WIDE, open: practice },
   { name: 'story', widths: [1280], open: shadedStory },
   { name: 'panel', widths: PANEL, open: panel },
+  { name: 'pdf', widths: WIDE, open: shadedPdf },
+  {
+    name: 'pdf-panel',
+    widths: PANEL,
+    open: async (browser) => {
+      const tab = await browser.open(browser.serve('harbour.pdf', await makeBook(6)));
+      await browser.press(tab);
+      const view = await browser.openPanel(tab);
+      await view.locator('.reach-figure').waitFor();
+      return view;
+    },
+  },
+  {
+    name: 'pdf-scan',
+    widths: WIDE,
+    open: async (browser) => {
+      const tab = await browser.open(browser.serve('scan.pdf', await makeScan()));
+      await browser.press(tab);
+      const panel = await browser.openPanel(tab);
+      const opening = browser.context.waitForEvent('page');
+      await panel.getByRole('link', { name: 'Open it here' }).click();
+      const view = await opening;
+      await view.locator('.pdf-sheet canvas').first().waitFor();
+      return view;
+    },
+  },
+  {
+    name: 'pdf-file',
+    widths: WIDE,
+    open: (b) => own(b, 'pdf.html', (page) => page.locator('.drop')),
+  },
   {
     name: 'panel-word',
     widths: PANEL,

@@ -6,8 +6,8 @@ import { hearMessages, type Sender } from './hear-messages.ts';
 import { isPageNews } from './messages.ts';
 
 const SCRIPT = '/page.js';
-/** The page of the extension itself that can be shaded. */
-const PRACTICE = '/practice.html';
+/** The pages of the extension itself that can be shaded. */
+const OWN = ['/practice.html', '/pdf.html'];
 
 /** How long the browser is given to let the click's permission reach the page, in milliseconds. */
 const GRANT = 150;
@@ -80,9 +80,14 @@ export async function checkAccess(tab: { id: number; url: string | undefined }):
     // Firefox does not refuse its own pages, but runs nothing in them.
     return done ? { allowed: true } : { allowed: false, why: explainClosedPage(tab.url) };
   } catch (error) {
-    if (tab.url?.startsWith(browser.runtime.getURL(PRACTICE))) return { allowed: true };
+    if (OWN.some((page) => tab.url?.startsWith(browser.runtime.getURL(page)))) return { allowed: true };
     return { allowed: false, why: explainClosedPage(tab.url) ?? explainRefusal(error) };
   }
+}
+
+/** The browser's number of the tab this page of the extension is in. */
+export async function ownTab(): Promise<number | null> {
+  return (await browser.tabs.getCurrent())?.id ?? null;
 }
 
 /** The tab in front in this window, or the one a test or the start command names in the panel's address. */

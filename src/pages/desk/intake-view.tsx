@@ -118,6 +118,11 @@ export function IntakeView({ groups, sequences, onNote }: IntakeViewProps) {
         <div aria-live="polite">
           {opening !== null && <p class="note">{say('desk.openingFile', { file: opening })}</p>}
           {fault && <p class="note note-wrong">{fault}</p>}
+          {fault === say('files.pdfOfPictures') && (
+            <a class="plain" href="/pdf.html">
+              {say('panel.openPdfFile')}
+            </a>
+          )}
         </div>
       </section>
     </div>

@@ -1,8 +1,9 @@
 import { useEffect, useState } from 'preact/hooks';
 import { StorageFault } from '../../host/store/store-item.ts';
 import { addPassageOnce } from '../../passage/add-passage.ts';
+import { readTabText } from '../../passage/files/read-tab.ts';
 import { writePageDate } from '../../passage/files/write-page-date.ts';
-import { readPageText, TakeFault } from '../../passage/read-page-text.ts';
+import { TakeFault } from '../../passage/read-page-text.ts';
 import { say } from '../../wording/say.ts';
 import { noteSaved, openPassage, type WantedSwap } from './use-desk.ts';
 
@@ -50,11 +51,11 @@ interface Taken {
  * cannot be kept.
  */
 async function takeFromPage(tab: number): Promise<Taken> {
-  const { page, text, pictures } = await readPageText(tab);
+  const { page, text, pictures } = await readTabText(tab);
   const { id, isNew } = await addPassageOnce({
     title: page.title,
     text,
-    url: page.url,
+    url: page.url || null,
     byline: page.byline,
     date: writePageDate(page.date),
   });

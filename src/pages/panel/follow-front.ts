@@ -7,7 +7,8 @@ import { say } from '../../wording/say.ts';
 
 export type PageState =
   | { readonly kind: 'loading' }
-  | { readonly kind: 'closed'; readonly why: string }
+  /** `isPdf` for a PDF that can be opened as a file all the same. */
+  | { readonly kind: 'closed'; readonly why: string; readonly isPdf?: boolean }
   /** `allowed` when the button was pressed here before, so that the panel may shade it too. */
   | { readonly kind: 'unshaded'; readonly allowed: boolean }
   /** What happened, and what a person who mends it needs to know. */
@@ -63,13 +64,24 @@ async function* readPage(tab: Tab, wholeOnly: boolean): AsyncGenerator<PageState
       report: await askBackground('report', page),
     });
     let last: PageWords | null = null;
-    for await (last of followWords(tab.id)) if (!wholeOnly) yield await toShaded(last);
-    if (last && wholeOnly) yield await toShaded(last);
+    for await (last of followWords(tab.id)) if (!wholeOnly && !isEmpty(last)) yield await toShaded(last);
+    if (!last || isEmpty(last)) {
+      // A PDF has no text for the content script. Seldom needed.
+      const { readPdfInFront } = await import('./pdf-in-front.ts');
+      const pdf = await readPdfInFront(tab.id);
+      if (pdf && 'why' in pdf) return yield { kind: 'closed', why: pdf.why, isPdf: true };
+      if (pdf) return yield await toShaded(pdf);
+    }
+    if (last && (wholeOnly || isEmpty(last))) yield await toShaded(last);
     if (last) return;
     const access = await checkAccess(tab);
     if (access.allowed || access.why === null) yield { kind: 'unshaded', allowed: access.allowed };
-    else yield { kind: 'closed', why: access.why };
+    else yield { kind: 'closed', why: access.why, isPdf: access.why === say('host.pdf') };
   } catch (error) {
     yield { kind: 'failed', ...describeFault(error) };
   }
+}
+
+function isEmpty({ words }: PageWords): boolean {
+  return words.length === 0;
 }

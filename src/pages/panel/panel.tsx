@@ -11,6 +11,7 @@ import { useWatched } from '../../ui/use-watched.ts';
 import { say } from '../../wording/say.ts';
 import { DeskLink } from './desk-link.tsx';
 import { GroupPicker } from './group-picker.tsx';
+import { PdfLink } from './pdf-link.tsx';
 import '../../ui/page.css';
 import './panel.css';
 import { FaultDetails } from './fault-details.tsx';
@@ -106,6 +107,7 @@ function PageNote({ state, shade, retry, fault }: PageNoteProps) {
       return (
         <div class="note" role="status">
           <p>{state.why}</p>
+          {state.isPdf && <PdfLink />}
           <DeskLink />
         </div>
       );

@@ -21,7 +21,7 @@ export function ScopeChoice({ tab, page }: { tab: number; page: PageWords }) {
     <div class="scope-part">
       <fieldset class="scope">
         <legend class="unseen">{say('panel.textChecked')}</legend>
-        {SCOPES.map(([scope, text]) => (
+        {SCOPES.filter(([scope]) => !page.pdf || scope !== 'page').map(([scope, text]) => (
           <label key={scope} class="scope-kind">
             <input
               type="radio"
@@ -30,7 +30,7 @@ export function ScopeChoice({ tab, page }: { tab: number; page: PageWords }) {
               disabled={scope === 'selection' && !page.selection && page.scope !== 'selection'}
               onChange={() => void choose(scope)}
             />
-            <span>{say(text)}</span>
+            <span>{say(page.pdf && scope === 'story' ? 'panel.chosenPages' : text)}</span>
           </label>
         ))}
       </fieldset>

@@ -23,6 +23,7 @@ import { type FigureLimit, findLimit } from './figure-limits.ts';
 import { FigureNote } from './figure-note.tsx';
 import { LookChoice } from './look-choice.tsx';
 import { MissingPatterns } from './missing-patterns.tsx';
+import { PdfNote } from './pdf-note.tsx';
 import { ScopeChoice } from './scope-choice.tsx';
 import { ShelfButton } from './shelf-button.tsx';
 import { TrialNote } from './trial-note.tsx';
@@ -60,8 +61,8 @@ export function ShadedPage({ tab, page, report, groups, sequences, children }: S
   if (tally.running + tally.names === 0) {
     return (
       <>
-        <ScopeChoice tab={tab} page={page} />
-        <EmptyNote page={page} limit={limit} />
+        <PageHead tab={tab} page={page} />
+        {!page.pdf && <EmptyNote page={page} limit={limit} />}
         {children}
       </>
     );
@@ -102,7 +103,7 @@ export function ShadedPage({ tab, page, report, groups, sequences, children }: S
   };
   return (
     <>
-      <ScopeChoice tab={tab} page={page} />
+      <PageHead tab={tab} page={page} />
       <PageFaults tab={tab} page={page} report={report} />
       {limit && <FigureNote limit={limit.name} page={page} />}
       <Reach tally={tally} withheld={limit?.withheld} />
@@ -138,7 +139,7 @@ export function ShadedPage({ tab, page, report, groups, sequences, children }: S
           {say('panel.help')}
         </a>
       </div>
-      <p class="quiet">{say('panel.printed')}</p>
+      {page.pdf?.isOpen !== false && <p class="quiet">{say('panel.printed')}</p>}
       <footer class="quiet">{say('panel.deference')}</footer>
       <div class="panel-bar">
         {groups && <TrialNote groups={groups} />}
@@ -149,6 +150,16 @@ export function ShadedPage({ tab, page, report, groups, sequences, children }: S
           <ShelfButton tab={tab} version={page.scope} />
         </p>
       </div>
+    </>
+  );
+}
+
+/** Which text of the page is checked; of a PDF in a tab it is all. */
+function PageHead({ tab, page }: Pick<ShadedPageProps, 'tab' | 'page'>) {
+  return (
+    <>
+      {page.pdf && <PdfNote tab={tab} pdf={page.pdf} />}
+      {page.pdf?.isOpen !== false && <ScopeChoice tab={tab} page={page} />}
     </>
   );
 }

@@ -11,6 +11,7 @@ export function PrivacyPage() {
       <Masthead title={say('privacy.title')} />
       <main class="privacy" tabIndex={-1}>
         <p>{say('privacy.onlyOnPress')}</p>
+        <p>{say('privacy.pdf')}</p>
         <p>{say('privacy.keptHere')}</p>
         <p>{say('privacy.copies')}</p>
         <p>{say('privacy.files')}</p>

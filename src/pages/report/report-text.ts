@@ -1,11 +1,12 @@
 import * as v from 'valibot';
 import type { WordCounts } from '../../analyze/index.ts';
 import type { WordKey } from '../../analyze/types.ts';
-import { askWords } from '../../host/page-talk/client.ts';
 import { loadPassage } from '../../host/store/passages-store.ts';
 import { loadTexts, type ShelfText } from '../../host/store/shelf-store.ts';
 import { countWords } from '../../passage/count-words.ts';
 import { cutLine } from '../../passage/cut-line.ts';
+import { readTabWords } from '../../passage/files/read-tab.ts';
+import { TakeFault } from '../../passage/read-page-text.ts';
 import { sourceLine } from '../../passage/source-line.ts';
 import { versionFor } from '../../passage/versions.ts';
 import { readAddress } from '../../ui/address.ts';
@@ -59,11 +60,13 @@ async function readTab(tab: number): Promise<ReportText> {
   const key = `report-tab-${tab}`;
   const kept = v.safeParse(keptText, sessionStorage.getItem(key));
   if (kept.success) return kept.output;
-  const page = await askWords(tab);
+  const page = await readTabWords(tab).catch((error: unknown) => {
+    throw error instanceof TakeFault ? new ReportFault(error.message) : error;
+  });
   if (!page) {
     throw new ReportFault(say('report.pageGone'));
   }
-  const text = asFound(page);
+  const text = asFound({ ...page, url: page.url || null });
   keep(key, JSON.stringify(text));
   return text;
 }

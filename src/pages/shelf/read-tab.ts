@@ -1,7 +1,7 @@
 import { askPage, askWords, setScope } from '../../host/page-talk/client.ts';
 import { shadeFrames, shadePage } from '../../host/page-talk/page-access.ts';
+import { readTabText } from '../../passage/files/read-tab.ts';
 import { writePageDate } from '../../passage/files/write-page-date.ts';
-import { readPageText } from '../../passage/read-page-text.ts';
 import type { VettedText } from './add-to-shelf.ts';
 
 /**
@@ -17,10 +17,10 @@ export async function readTab(tab: number, keepsText: boolean): Promise<VettedTe
   try {
     // Answered when all of it is read; before, a part of the words would be missing.
     if (!isShaded) await setScope(tab, 'story');
-    const { page, text } = await readPageText(tab);
+    const { page, text } = await readTabText(tab);
     return {
       title: page.title,
-      url: page.url,
+      url: page.url || null,
       byline: page.byline,
       date: writePageDate(page.date),
       words: mergeKeys(page.words),

@@ -6,11 +6,16 @@ const ROWS = 4;
 const GAP = 0.8;
 /** What stands on both sides of a gap is prose when it has so many letters on average; a table has less. */
 const PROSE = 18;
+/** Narrow columns are prose with so many letters, in so many rows, if half of them go on in the middle of a sentence. */
+const NARROW_PROSE = 10;
+const NARROW_ROWS = 8;
 
 interface Blank {
   readonly left: number;
   readonly right: number;
   readonly letters: number;
+  /** Of the two sides, how many begin with a small letter. */
+  readonly goOn: number;
 }
 
 /**
@@ -29,7 +34,9 @@ export function findGutters(pieces: readonly PdfPiece[]): number[] {
       .reduce((best, one) => (one[1].length > best[1].length ? one : best));
     if (across.length < ROWS) break;
     const letters = across.reduce((sum, gap) => sum + gap.letters, 0) / across.length;
-    if (letters >= PROSE) gutters.push(place);
+    const goOn = across.reduce((sum, gap) => sum + gap.goOn, 0) / across.length / 2;
+    const isNarrow = letters >= NARROW_PROSE && across.length >= NARROW_ROWS && goOn >= 0.5;
+    if (letters >= PROSE || isNarrow) gutters.push(place);
     left = left.filter((gap) => !across.includes(gap));
   }
   return gutters.sort((one, other) => one - other);
@@ -37,18 +44,23 @@ export function findGutters(pieces: readonly PdfPiece[]): number[] {
 
 /** Gaps between pieces that are drawn one after the other in a row, with the letters of the shorter side. */
 function findBlanks(pieces: readonly PdfPiece[]): Blank[] {
-  const parts: { left: number; right: number; letters: number; y: number; size: number }[] = [];
+  const parts: { left: number; right: number; letters: number; y: number; size: number; goesOn: number }[] =
+    [];
   for (const { text, x, y, width, size } of pieces) {
     const last = parts.at(-1);
     const isBeside = last && Math.abs(last.y - y) < size / 2 && x > last.left;
     if (isBeside && x - last.right < GAP * size) {
       last.right = x + width;
       last.letters += text.length;
-    } else parts.push({ left: x, right: x + width, letters: text.length, y, size });
+    } else {
+      const goesOn = /^\p{Ll}/u.test(text) ? 1 : 0;
+      parts.push({ left: x, right: x + width, letters: text.length, y, size, goesOn });
+    }
   }
   return parts.flatMap((part, n) => {
     const before = parts[n - 1];
     if (!before || Math.abs(before.y - part.y) >= part.size / 2 || part.left <= before.right) return [];
-    return [{ left: before.right, right: part.left, letters: Math.min(before.letters, part.letters) }];
+    const letters = Math.min(before.letters, part.letters);
+    return [{ left: before.right, right: part.left, letters, goOn: before.goesOn + part.goesOn }];
   });
 }

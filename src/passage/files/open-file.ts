@@ -1,11 +1,8 @@
 import { say } from '../../wording/say.ts';
 import { decodeText, isText } from './decode-text.ts';
-import { FileFault } from './file-fault.ts';
+import { FileFault, LARGEST_FILE } from './file-fault.ts';
 import type { OpenedBook, OpenedText } from './opened-file.ts';
 import { readPlainText } from './read-plain-text.ts';
-
-/** Larger files are no passages, in bytes. */
-const LARGEST = 25_000_000;
 
 /**
  * Opens a file the teacher chose; what it is says its beginning, else its ending. What each kind needs is loaded with the
@@ -13,7 +10,7 @@ const LARGEST = 25_000_000;
  */
 export async function openFile(file: File): Promise<OpenedText | OpenedBook> {
   if (file.size === 0) throw new FileFault(say('files.empty'));
-  if (file.size > LARGEST) throw new FileFault(say('files.tooLarge'));
+  if (file.size > LARGEST_FILE) throw new FileFault(say('files.tooLarge'));
   const bytes = await file.arrayBuffer().then(
     (buffer) => new Uint8Array(buffer),
     () => {

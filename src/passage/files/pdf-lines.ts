@@ -1,5 +1,5 @@
 import { findGutters } from './find-gutters.ts';
-import type { PdfLine, PdfPiece } from './pdf-text.ts';
+import type { PdfLine, PdfPiece, PdfSpan } from './pdf-text.ts';
 
 /** In lines' own size: a gap wider than this is a space, one wider than that parts columns. */
 const SPACE = 0.15;
@@ -13,22 +13,24 @@ export function findPdfLines(pieces: readonly PdfPiece[], page: number): PdfLine
   const gutters = findGutters(pieces);
   const isBeside = (line: PdfLine, piece: PdfPiece): boolean =>
     isNear(line, piece) && !gutters.some((gutter) => line.right <= gutter && gutter <= piece.x);
-  const lines: PdfLine[] = [];
-  let line: PdfLine | null = null;
+  const lines: OpenLine[] = [];
+  let line: OpenLine | null = null;
   for (const piece of pieces) {
     const text = piece.text.replace(/[\ufb00-\ufb06]/g, (joined) => joined.normalize('NFKC'));
     if (text.trim() === '') {
-      if (line && text !== '' && isBeside(line, piece) && !line.text.endsWith(' ')) line.text += ' ';
+      if (line && text !== '' && isBeside(line, piece)) addBlank(line);
       continue;
     }
     if (line && isBeside(line, piece)) {
       if (isRaisedMark(line, piece)) continue;
-      const isApart = piece.x - line.right > SPACE * line.size;
-      line.text += isApart && !/\s$/.test(line.text) && !/^\s/.test(text) ? ` ${text}` : text;
+      if (piece.x - line.right > SPACE * line.size && !/^\s/.test(text)) addBlank(line);
+      line.text += text;
+      line.spans.push(spanOf(piece, text));
       line.right = Math.max(line.right, piece.x + piece.width);
       line.size = Math.max(line.size, piece.size);
     } else {
-      line = { text, x: piece.x, right: piece.x + piece.width, y: piece.y, size: piece.size, page };
+      const { x, y, width, size } = piece;
+      line = { text, x, right: x + width, y, size, page, spans: [spanOf(piece, text)] };
       lines.push(line);
     }
   }
@@ -37,6 +39,19 @@ export function findPdfLines(pieces: readonly PdfPiece[], page: number): PdfLine
     lines.filter(({ text }) => text !== ''),
     gutters,
   );
+}
+
+/** A line that is being put together. */
+type OpenLine = PdfLine & { readonly spans: PdfSpan[] };
+
+function spanOf({ x, width, family = 'sans-serif' }: PdfPiece, text: string): PdfSpan {
+  return { text, x, width, family };
+}
+
+function addBlank(line: OpenLine): void {
+  if (/\s$/.test(line.text)) return;
+  line.text += ' ';
+  line.spans.at(-1)!.text += ' ';
 }
 
 function isNear(line: PdfLine, { x, y, size }: PdfPiece): boolean {

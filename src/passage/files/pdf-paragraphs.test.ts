@@ -4,7 +4,7 @@ import { findPdfLines } from './pdf-lines.ts';
 import { findPdfParagraphs } from './pdf-paragraphs.ts';
 import type { PdfLine } from './pdf-text.ts';
 
-const isWord = (word: string) => ['lantern', 'harbour'].includes(word);
+const isWord = (word: string) => ['lantern', 'harbour', 'well', 'known'].includes(word);
 
 type Drawn = readonly [text: string, x: number, y: number, size?: number, page?: number];
 
@@ -17,6 +17,7 @@ function lines(...texts: readonly Drawn[]): PdfLine[] {
     y,
     size,
     page,
+    spans: [],
   }));
 }
 

@@ -1,5 +1,4 @@
-import type { FoundLine } from './opened-file.ts';
-import type { PdfLine } from './pdf-text.ts';
+import type { PdfJoint, PdfLine, PdfParagraph } from './pdf-text.ts';
 
 /** Lines parted by this much more than usual begin a paragraph. */
 const WIDER = 1.3;
@@ -12,36 +11,51 @@ const LONGEST_HEADING = 150;
 const COLUMN = 5;
 
 const ITEM = /^[•▪◦‣·●○■*–—-]\s+(?=\S)/;
+/** A line that ends within a word. */
+const DIVIDED = /\p{L}[-‐\u00ad]$/u;
 const NUMBERED = /^\(?\d{1,2}[.)]\s+\S/;
 
 /**
  * Headings, entries of lists and paragraphs of a PDF, by where its lines stand. A word that a hyphen divides at the end of a
  * line is put together when that makes a word.
  */
-export function findPdfParagraphs(lines: readonly PdfLine[], isWord: (word: string) => boolean): FoundLine[] {
+export function findPdfParagraphs(
+  lines: readonly PdfLine[],
+  isWord: (word: string) => boolean,
+): PdfParagraph[] {
   const body = commonSize(lines);
   const usual = usualGap(lines);
   const levels = [
     ...new Set(lines.filter((line) => isHeading(line, body)).map(({ size }) => Math.round(size))),
   ].sort((one, other) => other - one);
   const columns = findColumns(lines);
-  const found: FoundLine[] = [];
+  const words = wordsWithin(lines);
+  const found: OpenParagraph[] = [];
   lines.forEach((line, n) => {
     const before = lines[n - 1];
     const last = found.at(-1);
     if (before && last && continues(before, line, columns, usual)) {
-      found.pop();
-      found.push({ ...last, text: joinLines(last.text, line.text, isWord) });
-    } else if (isHeading(line, body))
-      found.push({
-        kind: 'heading',
-        level: Math.min(3, levels.indexOf(Math.round(line.size)) + 1),
-        text: line.text,
-      });
-    else if (ITEM.test(line.text)) found.push({ kind: 'item', level: 0, text: line.text.replace(ITEM, '') });
-    else found.push({ kind: 'paragraph', level: 0, text: line.text });
+      const joint = findJoint(last.text, line.text, isWord, words);
+      last.parts.at(-1)!.joint = joint;
+      last.parts.push({ line, joint: 'blank' });
+      last.text = join(last.text, line.text, joint);
+    } else {
+      const parts: OpenParagraph['parts'] = [{ line, joint: 'blank' }];
+      if (isHeading(line, body)) {
+        const level = Math.min(3, levels.indexOf(Math.round(line.size)) + 1);
+        found.push({ kind: 'heading', level, text: line.text, parts });
+      } else if (ITEM.test(line.text))
+        found.push({ kind: 'item', level: 0, text: line.text.replace(ITEM, ''), parts });
+      else found.push({ kind: 'paragraph', level: 0, text: line.text, parts });
+    }
   });
   return found.map((line) => ({ ...line, text: line.text.replace(/\u00ad/g, '') }));
+}
+
+/** A paragraph that is being put together. */
+interface OpenParagraph extends PdfParagraph {
+  text: string;
+  readonly parts: { readonly line: PdfLine; joint: PdfJoint }[];
 }
 
 interface Column {
@@ -60,6 +74,7 @@ function continues(
   const gap = before.y - line.y;
   const isBelow = before.page === line.page && gap > 0;
   if (before.page === line.page && Math.abs(gap) < line.size * 0.3) return false;
+  if (DIVIDED.test(before.text) && /^\p{Ll}/u.test(line.text)) return true;
   if (isBelow && gap / line.size > usual * WIDER) return false;
   const startsItem = ITEM.test(before.text) || NUMBERED.test(before.text);
   const left = isBelow ? before.x : columns.get(line)!.left;
@@ -74,12 +89,39 @@ function hadNoRoom(before: PdfLine, line: PdfLine, { right }: Column): boolean {
   return before.right + width > right - line.size * 0.2;
 }
 
-function joinLines(text: string, next: string, isWord: (word: string) => boolean): string {
-  if (text.endsWith('\u00ad')) return text.slice(0, -1) + next;
+/**
+ * How a line goes on in the next one. A hyphen at its end divides a word where that makes a word, or one the text has elsewhere; it
+ * stays where the text has it elsewhere (well-known), and between two words. Names and rare words have halves that are none.
+ */
+function findJoint(
+  text: string,
+  next: string,
+  isWord: (word: string) => boolean,
+  words: ReadonlySet<string>,
+): PdfJoint {
+  if (text.endsWith('\u00ad')) return 'hyphen';
   const divided = /(\p{L}+)[-‐]$/u.exec(text);
   const rest = /^\p{Ll}+/u.exec(next)?.[0];
-  if (!divided || !rest) return `${text} ${next}`;
-  return isWord(divided[1]! + rest) ? text.slice(0, -1) + next : text + next;
+  if (!divided) return 'blank';
+  if (!rest) return /^\p{L}/u.test(next) ? 'none' : 'blank';
+  const [, head = ''] = divided;
+  if (isWord(head + rest) || words.has((head + rest).toLowerCase())) return 'hyphen';
+  if (words.has(`${head}-${rest}`.toLowerCase())) return 'none';
+  return isWord(head) && isWord(rest) ? 'none' : 'hyphen';
+}
+
+function join(text: string, next: string, joint: PdfJoint): string {
+  if (joint === 'blank') return `${text} ${next}`;
+  return (joint === 'hyphen' ? text.slice(0, -1) : text) + next;
+}
+
+/** Words that stand whole within lines, small letters, those with a hyphen too. */
+function wordsWithin(lines: readonly PdfLine[]): Set<string> {
+  const words = new Set<string>();
+  for (const { text } of lines)
+    for (const [word] of text.matchAll(/(?<![\p{L}-])\p{L}+(?:[-‐]\p{L}+)*(?![\p{L}‐-])/gu))
+      words.add(word.toLowerCase().replaceAll('‐', '-'));
+  return words;
 }
 
 function isHeading({ text, size }: PdfLine, body: number): boolean {

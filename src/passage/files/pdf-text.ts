@@ -1,10 +1,22 @@
-/** A piece of text as a PDF draws it; lengths in points, y upwards. */
+/** A piece of text as a PDF draws it; lengths in points, y upwards, on a page turned so that most of its text runs from left to right. */
 export interface PdfPiece {
   readonly text: string;
   readonly x: number;
   readonly y: number;
   readonly width: number;
   readonly size: number;
+  /** The kind of its letters: serif, sans-serif or monospace. */
+  readonly family?: string;
+}
+
+/** Pieces of one line that follow each other, with the blanks between them. */
+export interface PdfSpan {
+  text: string;
+  readonly x: number;
+  width: number;
+  readonly family: string;
+  /** Whether it was read in a picture without being sure. */
+  readonly isUnsure?: boolean;
 }
 
 /** One line of a page. */
@@ -16,4 +28,32 @@ export interface PdfLine {
   size: number;
   /** From 0. */
   readonly page: number;
+  readonly spans: readonly PdfSpan[];
+}
+
+/** What a page has; its size and `turn` say where its lines stand on it. */
+export interface PdfPage {
+  /** As it is shown, in points. */
+  readonly width: number;
+  readonly height: number;
+  /** By how many quarters, clockwise, its text is turned on the page as it is shown. */
+  readonly turn: 0 | 1 | 2 | 3;
+  readonly lines: readonly PdfLine[];
+}
+
+/** How a line goes on in the next: with a blank, at once (well-known), or without its last sign, a hyphen (lan-tern). */
+export type PdfJoint = 'blank' | 'none' | 'hyphen';
+
+/** Lines that make one line of a passage. */
+export interface PdfParagraph {
+  readonly kind: 'heading' | 'item' | 'paragraph';
+  readonly level: number;
+  readonly text: string;
+  /** Its lines on the pages; the joint of the last one says nothing. */
+  readonly parts: readonly { readonly line: PdfLine; readonly joint: PdfJoint }[];
+}
+
+/** Whether there is any text to read in lines. */
+export function hasLetters(lines: readonly PdfLine[]): boolean {
+  return lines.some(({ text }) => /\p{L}/u.test(text));
 }

@@ -25,9 +25,13 @@ export const files = {
   longPdf:
     'This PDF has {pages} pages, which is too many. Save the pages you want as a new PDF and open that.',
   pdfOfPictures:
-    'This PDF holds pictures of pages, not text. Use a text recognition program first, or type the part you want.',
+    'This PDF holds pictures of pages, not text. Open it on the page for PDF files, which can read them, or type the part you want.',
   noWordsInPdf: 'There are no words in this PDF. Choose another file.',
   lockedPdf: 'This PDF has a password. Open it in a PDF reader, print it as a new PDF, and open that.',
+  tooLargePdf: 'This PDF is larger than 25 MB. Save the pages you want as a new PDF and open that.',
+  pdfNotGiven: 'The site did not give this PDF a second time. Save it, then open the file here.',
+  formPdf:
+    'This PDF is a form that only its own program can show. Print it there as a new PDF, and open that.',
   damagedPdf: 'This PDF is damaged. Get a new copy, or copy its text and paste it.',
   unpacksTooLarge: 'This file is too large once it is unpacked. Copy the part you want and paste it.',
   tooDeep:

@@ -37,7 +37,8 @@ export const help = {
   settingWords: 'By-sight words, names and ignored words of a group: on the Groups page.',
   settingSequence: 'The steps and their order: “Sequences” on the Groups page. You can paste your own.',
   cannot: 'Text that Wordreach cannot read',
-  cannotPdf: 'A PDF in a tab: save it, then open the file at the desk.',
+  cannotPdf:
+    'A PDF with a password, of more than 300 pages or larger than 25 MB. In Firefox, any PDF in a tab: save it, then open the file.',
   cannotDrawn:
     'Text that is drawn, such as scans, pictures and some document editors: copy the text, or type it at the desk.',
   cannotFrame: 'A part from another site: open that part in a tab of its own.',

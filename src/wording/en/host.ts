@@ -6,7 +6,7 @@ export const host = {
   store:
     'Browsers do not let extensions read their own store. Open the story in another tab, or paste its text at the desk.',
   browserPage: 'This is a page of the browser itself. Open a story on the web, then press the button.',
-  pdf: 'This is a PDF, which extensions cannot read in the browser. Copy its text and paste it at the desk.',
+  pdf: 'Wordreach cannot read this PDF in its tab. Save it, then open the file here.',
   canvas: 'This page draws its letters as a picture. Copy the text and paste it at the desk.',
   picture: 'This page is mostly a picture, and Wordreach cannot read text in a picture. Type it at the desk.',
   localFile:

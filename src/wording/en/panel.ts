@@ -47,7 +47,18 @@ export const panel = {
   takenAway: `This page keeps removing the shading. Press “${names.editText.en}” to see its text shaded at the desk.`,
   restless: 'Part of this page keeps changing, so that part is not shaded.',
   foreign: 'Not read, because it comes from another site: {frames}. Open it in its own tab to check it.',
-  framePdf: 'Not read, because it is a PDF: {frames}. Copy its text and paste it at the desk.',
+  framePdf:
+    'Not read, because it is a PDF: {frames}. Open it in a tab of its own, then press the button there.',
+  pdf: { one: 'This is a PDF of one page.', other: 'This is a PDF of {count} pages.' },
+  pdfPictures: {
+    one: 'One page is a picture. Open it here to have it read.',
+    other: '{count} pages are pictures. Open it here to have them read.',
+  },
+  pdfOfPictures: 'Its pages are pictures, not text. Open it here to have them read.',
+  pdfForm: 'It is a form. Text in its fields is not read.',
+  openPdfHere: 'Open it here',
+  openPdfFile: 'Open a PDF file',
+  chosenPages: 'Chosen pages',
   frameSealed:
     'Not read, because this page does not let extensions in: {frames}. Copy its text and paste it at the desk.',
   frame: 'a part of the page',

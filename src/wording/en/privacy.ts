@@ -3,6 +3,7 @@ export const privacy = {
   title: 'Privacy',
   onlyOnPress:
     'Wordreach reads a page only when you press its button, and only that page. Nothing leaves your computer. There is no server, no account and no usage count.',
+  pdf: 'When you press the button on a PDF, its page fetches the same file again from its own site, as the browser did before. Nothing else is asked, and the file stays on your computer.',
   keptHere:
     'Groups, sequences, passages, lessons, the words of sheets you printed or saved, and the shelf are kept in this browser. You can save everything to a file. If you remove the extension, everything in the browser is deleted.',
   copies:

@@ -32,9 +32,13 @@ export const files: Translated<typeof english> = {
   longPdf:
     'Este PDF tiene {pages} páginas, que son demasiadas. Guarde las que desee en un PDF nuevo y ábralo.',
   pdfOfPictures:
-    'Este PDF tiene imágenes de páginas, no texto. Use antes un programa de reconocimiento de texto, o escriba la parte que desee.',
+    'Este PDF tiene imágenes de páginas, no texto. Ábralo en la página para archivos PDF, que puede leerlas, o escriba la parte que desee.',
   noWordsInPdf: 'No hay palabras en este PDF. Elija otro archivo.',
   lockedPdf: 'Este PDF tiene contraseña. Ábralo en un lector de PDF, imprímalo como un PDF nuevo y abra ese.',
+  tooLargePdf: 'Este PDF pasa de 25 MB. Guarde las páginas que desee en un PDF nuevo y ábralo.',
+  pdfNotGiven: 'El sitio no dio este PDF por segunda vez. Guárdelo y abra el archivo aquí.',
+  formPdf:
+    'Este PDF es un formulario que solo muestra su propio programa. Imprímalo allí como un PDF nuevo y abra ese.',
   damagedPdf: 'Este PDF está dañado. Consiga otra copia, o copie su texto y péguelo.',
   unpacksTooLarge:
     'Este archivo, una vez descomprimido, es demasiado grande. Copie la parte que desee y péguela.',

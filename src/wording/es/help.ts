@@ -41,7 +41,8 @@ export const help: Translated<typeof english> = {
     'Palabras de reconocimiento visual, nombres y palabras omitidas de un grupo: en la página Grupos.',
   settingSequence: 'Los pasos y su orden: «Secuencias», en la página Grupos. Puede pegar la suya.',
   cannot: 'Texto que Wordreach no puede leer',
-  cannotPdf: 'Un PDF en una pestaña: guárdelo y abra el archivo en la mesa.',
+  cannotPdf:
+    'Un PDF con contraseña, de más de 300 páginas o de más de 25 MB. En Firefox, cualquier PDF en una pestaña: guárdelo y abra el archivo.',
   cannotDrawn:
     'Texto dibujado, como escaneos, imágenes y algunos editores: copie el texto o escríbalo en la mesa.',
   cannotFrame: 'Una parte de otro sitio: ábrala en su propia pestaña.',

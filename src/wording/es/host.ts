@@ -9,7 +9,7 @@ export const host: Translated<typeof english> = {
   store:
     'Los navegadores no dejan que las extensiones lean su propia tienda. Abra el cuento en otra pestaña o pegue su texto en la mesa.',
   browserPage: 'Esta página es del propio navegador. Abra un cuento en la web y pulse el botón.',
-  pdf: 'Esto es un PDF, que las extensiones no pueden leer en el navegador. Copie su texto y péguelo en la mesa.',
+  pdf: 'Wordreach no puede leer este PDF en su pestaña. Guárdelo y abra el archivo aquí.',
   canvas: 'Esta página dibuja las letras como una imagen. Copie el texto y péguelo en la mesa.',
   picture:
     'Esta página es sobre todo una imagen, y Wordreach no puede leer el texto de una imagen. Escríbalo en la mesa.',

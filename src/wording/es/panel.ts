@@ -50,7 +50,17 @@ export const panel: Translated<typeof english> = {
   takenAway: `Esta página quita el sombreado una y otra vez. Pulse «${names.editText.es}» para ver su texto sombreado en la mesa.`,
   restless: 'Una parte de esta página cambia sin parar, así que esa parte no se sombrea.',
   foreign: 'No se leyó porque viene de otro sitio: {frames}. Ábralo en su propia pestaña para revisarlo.',
-  framePdf: 'No se leyó porque es un PDF: {frames}. Copie su texto y péguelo en la mesa.',
+  framePdf: 'No se leyó porque es un PDF: {frames}. Ábralo en una pestaña y pulse allí el botón.',
+  pdf: { one: 'Esto es un PDF de una página.', other: 'Esto es un PDF de {count} páginas.' },
+  pdfPictures: {
+    one: 'Una página es una imagen. Abra el PDF aquí para que se lea.',
+    other: '{count} páginas son imágenes. Abra el PDF aquí para que se lean.',
+  },
+  pdfOfPictures: 'Sus páginas son imágenes, no texto. Abra el PDF aquí para que se lean.',
+  pdfForm: 'Es un formulario. No se lee lo que está escrito en sus campos.',
+  openPdfHere: 'Abrirlo aquí',
+  openPdfFile: 'Abrir un archivo PDF',
+  chosenPages: 'Páginas elegidas',
   frameSealed:
     'No se leyó porque esta página no deja entrar a las extensiones: {frames}. Copie su texto y péguelo en la mesa.',
   frame: 'una parte de la página',

@@ -6,6 +6,7 @@ export const privacy: Translated<typeof english> = {
   title: 'Privacidad',
   onlyOnPress:
     'Wordreach lee una página solo cuando usted pulsa su botón, y solo esa página. Nada sale de su equipo. No hay servidor, ni cuenta, ni recuento de uso.',
+  pdf: 'Cuando pulsa el botón en un PDF, su página vuelve a pedir el mismo archivo a su propio sitio, como hizo antes el navegador. No se pide nada más, y el archivo no sale de su equipo.',
   keptHere:
     'Los grupos, las secuencias, los pasajes, las lecciones, las palabras de las hojas que imprimió o guardó y la estantería se guardan en este navegador. Puede guardarlo todo en un archivo. Si quita la extensión, se borra todo lo que hay en el navegador.',
   copies:

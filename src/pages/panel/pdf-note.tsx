@@ -1,0 +1,20 @@
+import type { PdfFacts } from '../../contract/page-contract.ts';
+import { say } from '../../wording/say.ts';
+import { PdfLink } from './pdf-link.tsx';
+
+/** What the PDF in front is, and the way to its pages, shaded. */
+export function PdfNote({ tab, pdf }: { tab: number; pdf: PdfFacts }) {
+  const { pages, pictures, isForm, isOpen } = pdf;
+  return (
+    <div class="note" role="status">
+      <p>{say('panel.pdf', { count: pages })}</p>
+      {pictures > 0 && (
+        <p class="quiet">
+          {pictures === pages ? say('panel.pdfOfPictures') : say('panel.pdfPictures', { count: pictures })}
+        </p>
+      )}
+      {isForm && <p class="quiet">{say('panel.pdfForm')}</p>}
+      {!isOpen && <PdfLink tab={tab} />}
+    </div>
+  );
+}

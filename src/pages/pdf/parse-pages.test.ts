@@ -1,0 +1,16 @@
+import { expect, test } from 'vitest';
+import { parsePages } from './parse-pages.ts';
+
+test.each([
+  ['', [1, 2, 3, 4, 5, 6]],
+  ['2', [2]],
+  ['1-3, 5', [1, 2, 3, 5]],
+  ['5;1 – 2', [5, 1, 2]],
+  ['4 - 9', [4, 5, 6]],
+])('"%s" of six pages', (written, pages) => {
+  expect([...(parsePages(written, 6) ?? [])]).toEqual(pages);
+});
+
+test.each(['0', '7', '3-1', 'two', '1-', '-', '1--2'])('"%s" of six pages is none', (written) => {
+  expect(parsePages(written, 6)).toBeNull();
+});

@@ -1,0 +1,38 @@
+import type { OpenPdf } from '../../passage/files/open-pdf.ts';
+import type { PdfPage } from '../../passage/files/pdf-text.ts';
+import { readPdfPicture } from '../../passage/files/read-pdf-picture.ts';
+import { drawOn } from './draw-pages.ts';
+
+/** Dots for a point: 250 in an inch, as a good scan has them. */
+const SCALE = 250 / 72;
+
+/** A page that is about to be read, then the same with what was read in its picture. */
+export interface PicturePage {
+  readonly page: number;
+  readonly read?: PdfPage;
+}
+
+/**
+ * Reads pages of a PDF, from 1, that are pictures, on this machine, one after the other. Rejects with `PictureFault`, or when aborted,
+ * which ends the reader.
+ */
+export async function* readPicturePages(
+  pdf: OpenPdf,
+  pages: readonly number[],
+  signal: AbortSignal,
+): AsyncGenerator<PicturePage> {
+  const { openPictureReader } = await import('../../picture/open-picture-reader.ts');
+  const reader = await openPictureReader({ signal });
+  try {
+    for (const page of pages) {
+      yield { page };
+      const canvas = await drawOn(pdf, page - 1, SCALE, signal);
+      const reading = await reader.read(canvas, { signal });
+      const of = pdf.pages[page - 1]!;
+      yield { page, read: readPdfPicture(of, page - 1, reading, canvas.width / of.width) };
+      canvas.width = 0;
+    }
+  } finally {
+    reader.close();
+  }
+}

@@ -1,0 +1,65 @@
+import type { PdfLine } from './pdf-text.ts';
+
+/** So many entries at least make a list of contents under its heading, and without one. */
+const ENTRIES = 2;
+const ENTRIES_ALONE = 3;
+/** An entry may run over so many rows before its number. */
+const LONGEST = 3;
+
+const HEADING = /^(?:table of )?contents:?$/i;
+/** Dots that lead to a number, as one run or parted by blanks. */
+const LEADERS = /(?:[.·…_]\s?){4,}\s*(?:\d{1,4}|[ivxlc]{1,7})$/i;
+const ENDS_IN_NUMBER = /\p{L}.*[\s.·…](?:\d{1,3}|[ivxlc]{1,7})$/iu;
+const NUMBER = /^[\s.·…_]*(?:\d{1,4}|[ivxlc]{1,7})$/i;
+
+/** Lines that stand beside each other, from left to right. */
+type Row = readonly PdfLine[];
+
+/**
+ * Leaves out lists of contents: under a heading that says so, the rows that end in the number of a page, on the pages after it too; and
+ * rows of dots that lead to one, anywhere.
+ */
+export function dropContents(pages: readonly (readonly PdfLine[])[]): PdfLine[][] {
+  let runsOn = false;
+  return pages.map((lines) => {
+    const rows = findRows(lines);
+    const gone = new Set<PdfLine>();
+    const led = rows.filter((row) => LEADERS.test(textOf(row)));
+    if (led.length >= ENTRIES_ALONE || runsOn) for (const row of led) for (const line of row) gone.add(line);
+    const heading = rows.findIndex((row) => HEADING.test(textOf(row)));
+    if (heading === -1 && !runsOn) return lines.filter((line) => !gone.has(line));
+    const first = heading === -1 ? 0 : heading + 1;
+    const end = endOfEntries(rows, first);
+    const entries = rows.slice(first, end).filter(isEntry).length;
+    if (entries >= ENTRIES)
+      for (const row of rows.slice(heading === -1 ? 0 : heading, end)) for (const line of row) gone.add(line);
+    runsOn = entries >= ENTRIES && end === rows.length;
+    return lines.filter((line) => !gone.has(line));
+  });
+}
+
+/** The row behind the last entry of a list. */
+function endOfEntries(rows: readonly Row[], first: number): number {
+  let end = first;
+  for (let n = first; n < rows.length && n < end + LONGEST; n++) if (isEntry(rows[n]!)) end = n + 1;
+  return end;
+}
+
+function isEntry(row: Row): boolean {
+  const text = textOf(row);
+  return LEADERS.test(text) || ENDS_IN_NUMBER.test(text) || (row.length > 1 && NUMBER.test(row.at(-1)!.text));
+}
+
+function textOf(row: Row): string {
+  return row.map(({ text }) => text).join(' ');
+}
+
+function findRows(lines: readonly PdfLine[]): Row[] {
+  const rows: PdfLine[][] = [];
+  for (const line of [...lines].sort((one, other) => other.y - one.y)) {
+    const row = rows.at(-1);
+    if (row && Math.abs(row[0]!.y - line.y) < line.size / 2) row.push(line);
+    else rows.push([line]);
+  }
+  return rows.map((row) => row.sort((one, other) => one.x - other.x));
+}

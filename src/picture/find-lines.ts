@@ -1,0 +1,78 @@
+import type { Box, PictureLine, PictureReading, PictureWord } from './picture-reading.ts';
+
+/** A place as the reader gives it. */
+interface ReadBox {
+  readonly x0: number;
+  readonly y0: number;
+  readonly x1: number;
+  readonly y1: number;
+}
+
+/** What the reader gives of a page: blocks of paragraphs of lines of words. */
+export interface ReadBlock {
+  readonly bbox: ReadBox;
+  readonly paragraphs: readonly {
+    readonly lines: readonly {
+      readonly bbox: ReadBox;
+      readonly rowAttributes?: { readonly rowHeight: number };
+      readonly words: readonly {
+        readonly text: string;
+        readonly confidence: number;
+        readonly bbox: ReadBox;
+      }[];
+    }[];
+  }[];
+}
+
+/** A picture as it was made ready for the reader. */
+export interface Scaled {
+  /** Of the picture as it was given. */
+  readonly width: number;
+  readonly height: number;
+  /** How many times larger the reader sees it, and the white around it. */
+  readonly scale: number;
+  readonly margin: number;
+}
+
+/** Words read with less are unsure: measured on rendered pages (`tests/accuracy/measure-pictures.ts`). */
+export const SURE = 0.6;
+
+/** The lines of a picture in reading order, with places in the picture as it was given. */
+export function findLines(blocks: readonly ReadBlock[], scaled: Scaled): PictureReading {
+  const { width, height, scale, margin } = scaled;
+  const within = (place: number, most: number): number =>
+    Math.min(most, Math.max(0, Math.round((place - margin) / scale)));
+  const place = ({ x0, y0, x1, y1 }: ReadBox): Box => ({
+    left: within(x0, width),
+    top: within(y0, height),
+    right: within(x1, width),
+    bottom: within(y1, height),
+  });
+  const lines = blocks.flatMap(({ paragraphs }) =>
+    paragraphs.flatMap((paragraph) => {
+      const found: PictureLine[] = [];
+      for (const line of paragraph.lines) {
+        const words = line.words
+          .filter(({ text }) => text.trim() !== '')
+          .map(({ text, confidence, bbox }): PictureWord => {
+            const sureness = Math.min(1, Math.max(0, confidence / 100));
+            return { text: mendBars(text), box: place(bbox), sureness, isSure: sureness >= SURE };
+          });
+        if (words.length === 0) continue;
+        found.push({
+          words,
+          box: place(line.bbox),
+          size: (line.rowAttributes?.rowHeight ?? line.bbox.y1 - line.bbox.y0) / scale,
+          beginsParagraph: found.length === 0,
+        });
+      }
+      return found;
+    }),
+  );
+  return { width, height, lines };
+}
+
+/** A bar is an I: the word “I” and a large I among letters look alike in many typefaces, and no running text has bars. */
+function mendBars(text: string): string {
+  return text.replace(/(?<![|\p{N}])\|(?![|\p{N}])/gu, 'I');
+}

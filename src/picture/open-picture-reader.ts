@@ -1,0 +1,136 @@
+import { createWorker, OEM, PSM, type Worker } from 'tesseract.js';
+import { findLines, type ReadBlock } from './find-lines.ts';
+import { PictureFault, type PictureProgress, type PictureReading } from './picture-reading.ts';
+import { preparePicture } from './prepare-picture.ts';
+
+/** Where the build puts the reader's files (`wxt.config.ts`): its worker, its core and what it knows of English print. */
+export const READER_FOLDER = '/picture-reader';
+
+/** A picture: a file or what was drawn. */
+export type Picture = Blob | ImageBitmap | HTMLCanvasElement | OffscreenCanvas;
+
+export interface ReadOptions {
+  readonly signal?: AbortSignal;
+  readonly onProgress?: (progress: PictureProgress) => void;
+}
+
+/** A reader that is ready. It has a worker of its own, some 100 MB, until it is closed. */
+export interface PictureReader {
+  /**
+   * The words of a picture with their places, in reading order; one picture at a time. Rejects with `PictureFault`, or the reason of the
+   * signal; a reader that was stopped is closed.
+   */
+  read(picture: Picture, options?: ReadOptions): Promise<PictureReading>;
+  /** Ends the worker; what it holds is free at once. */
+  close(): void;
+}
+
+/**
+ * Starts what reads pictures on this machine, in a worker of the page that asks; all of it is in the package. Rejects with `PictureFault`
+ * where it cannot be started, or the reason of the signal, which closes the reader whenever it is aborted.
+ */
+export async function openPictureReader({ signal, onProgress }: ReadOptions = {}): Promise<PictureReader> {
+  signal?.throwIfAborted();
+  let tell: ReadOptions['onProgress'];
+  let fail: (error: unknown) => void = () => undefined;
+  const starting = createWorker('eng', OEM.LSTM_ONLY, {
+    workerPath: `${READER_FOLDER}/worker.min.js`,
+    corePath: `${READER_FOLDER}/tesseract-core-simd-lstm.js`,
+    langPath: READER_FOLDER,
+    workerBlobURL: false,
+    // The package is at hand; a copy in a database would only take room.
+    cacheMethod: 'none',
+    logger: ({ status, progress }) => {
+      if (status === 'recognizing text') tell?.({ stage: 'reading', share: progress });
+    },
+    errorHandler: (error) => fail(error),
+  });
+  let worker: Worker | null = null;
+  let isClosed = false;
+  const close = (): void => {
+    isClosed = true;
+    void worker?.terminate();
+    worker = null;
+  };
+  // A reader that is stopped while it starts ends as soon as it is there.
+  starting.then(
+    (started) => {
+      if (isClosed) void started.terminate();
+    },
+    () => undefined,
+  );
+  onProgress?.({ stage: 'loading', share: 0 });
+  const failed = new Promise<never>((_, reject) => {
+    fail = (error) => reject(new PictureFault('noReader', error));
+  });
+  failed.catch(() => undefined);
+  try {
+    worker = await untilStopped(Promise.race([starting, failed]), signal, close);
+  } catch (error) {
+    close();
+    throw signal?.aborted || error instanceof PictureFault ? error : new PictureFault('noReader', error);
+  }
+  onProgress?.({ stage: 'loading', share: 1 });
+  signal?.addEventListener('abort', close, { once: true });
+
+  return {
+    close,
+    async read(picture, options = {}) {
+      options.signal?.throwIfAborted();
+      signal?.throwIfAborted();
+      const prepared = await preparePicture(picture);
+      if (!worker) throw new PictureFault('noReader');
+      tell = options.onProgress;
+      tell?.({ stage: 'reading', share: 0 });
+      const job = worker.recognize(
+        prepared.image as unknown as Blob,
+        { tessedit_pageseg_mode: PSM.AUTO, ...prepared.settings } as object,
+        { text: false, blocks: true },
+      );
+      const stop = AbortSignal.any([options.signal, signal].filter((one) => one !== undefined));
+      try {
+        const { data } = await untilStopped(job, stop, close);
+        return findLines((data.blocks ?? []) as unknown as ReadBlock[], prepared);
+      } catch (error) {
+        if (stop.aborted) throw stop.reason;
+        throw new PictureFault('failed', error);
+      } finally {
+        tell = undefined;
+      }
+    },
+  };
+}
+
+/** Reads one picture and closes the reader. Rejects like the reader. */
+export async function readPicture(picture: Picture, options: ReadOptions = {}): Promise<PictureReading> {
+  const reader = await openPictureReader(options);
+  try {
+    return await reader.read(picture, options);
+  } finally {
+    reader.close();
+  }
+}
+
+/** What comes of a job, given up at once when the signal says so: a worker that computes hears nothing, it can only be ended. */
+async function untilStopped<T>(
+  job: Promise<T>,
+  signal: AbortSignal | undefined,
+  end: () => void,
+): Promise<T> {
+  if (!signal) return job;
+  let stop = (): void => undefined;
+  const stopped = new Promise<never>((_, reject) => {
+    stop = () => {
+      end();
+      reject(signal.reason);
+    };
+    if (signal.aborted) stop();
+    else signal.addEventListener('abort', stop, { once: true });
+  });
+  job.catch(() => undefined);
+  try {
+    return await Promise.race([job, stopped]);
+  } finally {
+    signal.removeEventListener('abort', stop);
+  }
+}

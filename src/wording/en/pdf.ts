@@ -1,0 +1,24 @@
+/** The page that shows a PDF, shaded. */
+export const pdf = {
+  title: 'A PDF, shaded',
+  reading: 'Reading the PDF…',
+  readingPages: 'Reading the PDF: {done} of {all} pages.',
+  tabGone:
+    'The tab with this PDF is closed or shows another page. Open the PDF again and press the button there.',
+  openFile: 'Open a PDF file',
+  openFileHint:
+    'Its pages are shown here with the words shaded, as on a web page. The file stays on this computer.',
+  chooseFile: 'Choose a PDF file, or drop it here',
+  page: 'Page {page}',
+  pages: 'Pages',
+  pagesHint: 'For example 1-3, 5. All {count} are checked when this is empty.',
+  pagesWrong: 'Write pages from 1 to {count}, such as 1-3, 5.',
+  picturePages: {
+    one: 'One page is a picture of text. It is not counted until it is read.',
+    other: '{count} pages are pictures of text. They are not counted until they are read.',
+  },
+  readPictures: { one: 'Read this page', other: 'Read these {count} pages' },
+  readingPicture: 'Reading the picture on page {page}. This takes some seconds a page.',
+  picturesFailed: 'The pictures could not be read. Try again, or type the part you want at the desk.',
+  stop: 'Stop',
+} as const;
