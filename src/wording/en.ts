@@ -10,6 +10,7 @@ import { manifest } from './en/manifest.ts';
 import { panel } from './en/panel.ts';
 import { passage } from './en/passage.ts';
 import { patterns } from './en/patterns.ts';
+import { picture } from './en/picture.ts';
 import { print } from './en/print.ts';
 import { privacy } from './en/privacy.ts';
 import { report } from './en/report.ts';
@@ -35,6 +36,7 @@ export const english = {
   panel,
   passage,
   patterns,
+  picture,
   print,
   privacy,
   report,

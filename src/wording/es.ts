@@ -10,6 +10,7 @@ import { manifest } from './es/manifest.ts';
 import { panel } from './es/panel.ts';
 import { passage } from './es/passage.ts';
 import { patterns } from './es/patterns.ts';
+import { picture } from './es/picture.ts';
 import { print } from './es/print.ts';
 import { privacy } from './es/privacy.ts';
 import { report } from './es/report.ts';
@@ -33,6 +34,7 @@ export const spanish = {
   panel,
   passage,
   patterns,
+  picture,
   print,
   privacy,
   report,
