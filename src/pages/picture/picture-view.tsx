@@ -51,7 +51,7 @@ export function PictureView({ given, groups, sequences, onPassage }: PictureView
   const marks = shaded?.marks ?? [];
   const here = marks.find(({ start, end }) => caret !== null && start <= caret && caret <= end) ?? null;
   const open = marks.filter(({ isOpen }) => isOpen);
-  useWarning(pictures.isOwn && text.trim() !== '');
+  const keep = useWarning(pictures.isOwn && text.trim() !== '' ? text : null);
 
   const goTo = ({ start, end }: PictureMark): void => {
     field.current?.focus();
@@ -117,6 +117,7 @@ export function PictureView({ given, groups, sequences, onPassage }: PictureView
               <TakeButtons
                 found={{ title: all[0]?.title ?? '', text: text.trim(), url: all[0]?.url ?? null }}
                 group={groups.chosen}
+                onKept={keep}
                 onPassage={onPassage}
               />
             )}
@@ -143,12 +144,22 @@ function nameOf(file: File): string {
   return file.name.replace(/\.[^.]+$/, '') || file.name;
 }
 
-/** The browser asks before the page is left while there are corrections that are nowhere else. */
-function useWarning(isOwn: boolean): void {
+/**
+ * The browser asks before the page is left while there are corrections that are nowhere else. Gives what is to be called when the text, as it is, was
+ * made a passage or saved.
+ */
+function useWarning(text: string | null): () => void {
+  const kept = useRef<string | null>(null);
   useEffect(() => {
-    if (!isOwn) return;
+    if (text === null) return;
     const controller = new AbortController();
-    addEventListener('beforeunload', (event) => event.preventDefault(), { signal: controller.signal });
+    const warn = (event: BeforeUnloadEvent): void => {
+      if (kept.current !== text) event.preventDefault();
+    };
+    addEventListener('beforeunload', warn, { signal: controller.signal });
     return () => controller.abort();
-  }, [isOwn]);
+  }, [text]);
+  return () => {
+    kept.current = text;
+  };
 }

@@ -62,7 +62,7 @@ export function shadePictures(
     if (place === null || place === undefined) return [];
     const { start, end, text } = written[place]!;
     const inside = insides[place]!;
-    const isOpen = !isSure && read === text && !checked.has(markName({ screen, box })) && inside.length > 0;
+    const isOpen = !isSure && read === text && !checked.has(markName({ screen, box })) && /\p{L}/u.test(text);
     if (isOpen) open.add(place);
     const found = ORDER.find((standing) => inside.some((word) => word.standing === standing)) ?? 'skipped';
     const standing = isOpen && found === 'beyond' ? 'unsure' : found;

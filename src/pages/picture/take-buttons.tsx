@@ -8,11 +8,13 @@ interface TakeButtonsProps {
   readonly found: FoundText;
   /** The id of the group whose lesson may be made. */
   readonly group: string;
+  /** The text is in a passage or on the shelf. */
+  readonly onKept: () => void;
   readonly onPassage: (id: string) => void;
 }
 
 /** Where the text of pictures goes: to the desk, onto the shelf, into a lesson. */
-export function TakeButtons({ found, group, onPassage }: TakeButtonsProps) {
+export function TakeButtons({ found, group, onKept, onPassage }: TakeButtonsProps) {
   const [told, setTold] = useState<{ readonly says: string; readonly shelfId?: string } | null>(null);
   if (found.text === '') return null;
   const named = { ...found, title: found.title || firstWords(found.text) };
@@ -22,7 +24,11 @@ export function TakeButtons({ found, group, onPassage }: TakeButtonsProps) {
       setTold({ says: error.message });
     });
   };
-  const makePassage = async (go: (id: string) => void): Promise<void> => go((await addPassageOnce(named)).id);
+  const makePassage = async (go: (id: string) => void): Promise<void> => {
+    const { id } = await addPassageOnce(named);
+    onKept();
+    go(id);
+  };
   const shelve = async (): Promise<void> => {
     const [{ countText }, { addToShelf }] = await Promise.all([
       import('../shelf/read-file.ts'),
@@ -30,6 +36,7 @@ export function TakeButtons({ found, group, onPassage }: TakeButtonsProps) {
     ]);
     const counted = await countText(named.text, new AbortController().signal);
     const { id, outcome } = await addToShelf({ byline: null, date: null, url: null, ...named, ...counted });
+    onKept();
     setTold({ says: say(outcome === 'there' ? 'panel.onShelfAlready' : 'panel.onShelf'), shelfId: id });
   };
   return (

@@ -1,5 +1,6 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { explainPictureFault, writePictureText } from '../../passage/files/picture-text.ts';
+import { settleSureness } from '../../passage/files/sure-words.ts';
 import { type JoinedScreens, joinScreens, type ScreenLine } from '../../picture/join-screens.ts';
 import type { PictureProgress } from '../../picture/picture-reading.ts';
 
@@ -85,7 +86,8 @@ export function usePictures(given: readonly GivenPicture[]): Pictures {
       setProgress({ stage: 'loading', share: 0 });
       // The reader is loaded with the first picture.
       const { readPicture } = await import('../../picture/open-picture-reader.ts');
-      const { width, height, lines: read } = await readPicture(blob, { signal, onProgress: setProgress });
+      const { width, height, lines } = await readPicture(blob, { signal, onProgress: setProgress });
+      const read = await settleSureness(lines);
       const joined = joinScreens(state.current.lines, read, screen);
       if (joined.where === 'nothing' && state.current.lines.length > 0) {
         leaveOut();

@@ -5,6 +5,7 @@ import { say } from '../../wording/say.ts';
 import { writeLines } from '../passage-lines.ts';
 import { findPdfParagraphs } from './pdf-paragraphs.ts';
 import type { PdfLine } from './pdf-text.ts';
+import { isWord } from './sure-words.ts';
 
 /** The height of a line is read with so much error; what differs more is a heading's. */
 const SAME_SIZE = 0.2;
@@ -15,9 +16,7 @@ const SAME_SIZE = 0.2;
  */
 export async function writePictureText(lines: readonly ScreenLine[]): Promise<string> {
   const engine = await loadEngine();
-  const isWord = (word: string): boolean =>
-    /^(dictionary|derived)$/.test(engine.analyze(word).readings[0]?.source ?? '');
-  return writeLines(findPdfParagraphs(placeLines(lines), isWord));
+  return writeLines(findPdfParagraphs(placeLines(lines), (word) => isWord(word, engine)));
 }
 
 /** Why a picture cannot be read, with the next step. */

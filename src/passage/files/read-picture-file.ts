@@ -3,6 +3,7 @@ import { readPicture } from '../../picture/open-picture-reader.ts';
 import { say } from '../../wording/say.ts';
 import { FileFault } from './file-fault.ts';
 import { explainPictureFault, writePictureText } from './picture-text.ts';
+import { settleSureness } from './sure-words.ts';
 
 /** The text of a picture that nobody corrects. */
 export interface PictureFileText {
@@ -18,7 +19,7 @@ export async function readPictureFile(file: File, signal: AbortSignal): Promise<
   const reading = await readPicture(file, { signal }).catch((error: unknown) => {
     throw signal.aborted ? error : new FileFault(explainPictureFault(error));
   });
-  const { lines } = joinScreens([], reading.lines, 0);
+  const { lines } = joinScreens([], await settleSureness(reading.lines), 0);
   if (lines.length === 0) throw new FileFault(say('files.noWordsInPicture'));
   const sure = lines.map(
     (line): ScreenLine => ({ ...line, words: line.words.filter(({ isSure }) => isSure) }),
