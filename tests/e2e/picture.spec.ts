@@ -210,7 +210,7 @@ describe('a picture file', () => {
     });
     await page.getByRole('button', { name: 'Stop' }).click();
     await page.getByText('Reading was stopped.').waitFor();
-    expect(page.workers()).toHaveLength(0);
+    await expect.poll(() => page.workers().length).toBe(0);
     await page.getByRole('button', { name: 'Read again' }).click();
     await readText(page, 500);
     expect(page.workers()).toHaveLength(0);

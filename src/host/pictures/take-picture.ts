@@ -1,6 +1,7 @@
 import { say } from '../../wording/say.ts';
 import { browser } from '../browser.ts';
 import { readReply } from '../page-talk/hear-messages.ts';
+import { readDataAddress, writeDataAddress } from './data-address.ts';
 import type { PictureNews, TakenPicture, Taking } from './taken-picture.ts';
 
 /**
@@ -111,7 +112,7 @@ async function hand(picture: TakenPicture, joins: boolean): Promise<Taking> {
 /** The part of a captured view, as a data address. */
 async function cutOut(data: string, place: Place | null): Promise<string> {
   if (place === null || place.width < 1 || place.height < 1) return data;
-  const bitmap = await createImageBitmap(await (await fetch(data)).blob());
+  const bitmap = await createImageBitmap(readDataAddress(data));
   const scale = bitmap.width / place.view;
   const left = Math.max(0, Math.floor(place.left * scale));
   const top = Math.max(0, Math.floor(place.top * scale));
@@ -121,10 +122,7 @@ async function cutOut(data: string, place: Place | null): Promise<string> {
   canvas.getContext('2d')!.drawImage(bitmap, left, top, width, height, 0, 0, width, height);
   bitmap.close();
   const bytes = new Uint8Array(await (await canvas.convertToBlob({ type: 'image/png' })).arrayBuffer());
-  let text = '';
-  for (let n = 0; n < bytes.length; n += 32_768)
-    text += String.fromCharCode(...bytes.subarray(n, n + 32_768));
-  return `data:image/png;base64,${btoa(text)}`;
+  return writeDataAddress(bytes, 'image/png');
 }
 
 /** Runs in the page: where canvases or large pictures are in the view, and which page it is. */

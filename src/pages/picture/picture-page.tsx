@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import { askBackground } from '../../host/page-talk/client.ts';
 import { hearMessages } from '../../host/page-talk/hear-messages.ts';
+import { readDataAddress } from '../../host/pictures/data-address.ts';
 import { isPictureNews } from '../../host/pictures/taken-picture.ts';
 import { loadGroups, watchGroups } from '../../host/store/groups-store.ts';
 import { loadSequences, watchSequences } from '../../host/store/sequences-store.ts';
@@ -54,7 +55,7 @@ function useTaken(): { readonly given: readonly GivenPicture[]; readonly isGone:
   const take = async (picture: string): Promise<boolean> => {
     const taken = await askBackground('fetchPicture', picture);
     if (!taken) return false;
-    const blob = await (await fetch(taken.data)).blob();
+    const blob = readDataAddress(taken.data);
     setTab(taken.tab);
     setGiven((all) => [...all, { blob, title: taken.title, url: taken.url, isScreen: true }]);
     return true;
