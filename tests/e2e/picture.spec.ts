@@ -41,8 +41,9 @@ let strayed: string[] = [];
 beforeAll(async () => {
   browser = await startBrowser();
   browser.context.on('request', (request) => {
-    const isOurs = request.frame().url().startsWith(browser.inside(''));
-    if (isOurs && !/^(chrome-extension|data|blob):/.test(request.url())) strayed.push(request.url());
+    if (request.serviceWorker() || request.isNavigationRequest()) return;
+    if (!request.frame().url().startsWith(browser.inside(''))) return;
+    if (!/^(chrome-extension|data|blob):/.test(request.url())) strayed.push(request.url());
   });
 });
 afterEach(async () => {

@@ -70,19 +70,22 @@ export function PictureView({ given, groups, sequences, onPassage }: PictureView
       )}
       {shown.length > 0 && (
         <div class="picture-columns">
-          <section class="picture-sheets" aria-label={say('picture.pictures')}>
-            {shown.map((picture, n) => (
-              <PictureSheet
-                key={picture.address}
-                picture={picture}
-                name={say('picture.pictureOf', { number: n + 1 })}
-                marks={marks.filter(({ screen }) => screen === n)}
-                here={here}
-                onWord={goTo}
-              />
-            ))}
+          <div class="picture-shown">
             <p class="quiet">{say('picture.legend')}</p>
-          </section>
+            {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls is reached by the keyboard */}
+            <section class="picture-sheets" aria-label={say('picture.pictures')} tabIndex={0}>
+              {shown.map((picture, n) => (
+                <PictureSheet
+                  key={picture.address}
+                  picture={picture}
+                  name={say('picture.pictureOf', { number: n + 1 })}
+                  marks={marks.filter(({ screen }) => screen === n)}
+                  here={here}
+                  onWord={goTo}
+                />
+              ))}
+            </section>
+          </div>
           <section class="picture-side" aria-labelledby="picture-text-title">
             <h2 id="picture-text-title">{say('picture.text')}</h2>
             <p class="quiet" id="picture-hint">
