@@ -1,12 +1,12 @@
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
-import { diffArrays } from 'diff';
 import { compileGroup, createJudge, parseGroup, parseSequence, tallyText } from '../../src/analyze/index.ts';
 import { countWords } from '../../src/passage/count-words.ts';
 import { cutLine } from '../../src/passage/cut-line.ts';
 import { loadAnalyzer } from '../load-analyzer.ts';
-import { listPictureCases, listWords } from './picture-cases.ts';
+import { listPictureCases } from './picture-cases.ts';
 import { openPictureBench } from './read-pictures.ts';
+import { scorePicture } from './score-picture.ts';
 
 /**
  * How well pictures of text are read: `npx tsx tests/accuracy/measure-pictures.ts [KIND…] [--every N] [--misses] [--keep FOLDER]`. Kinds: screen
@@ -47,30 +47,9 @@ const bench = await openPictureBench();
 for (const one of listPictureCases(positionals, Number(values.every))) {
   const picture = await bench.render(one);
   const { reading, took } = await bench.read(picture, one.scan ? 'image/jpeg' : 'image/png');
-  const read = reading.lines.flatMap(({ words }) =>
-    words.flatMap(({ text, sureness }) => listWords(text).map((word) => ({ word, sureness }))),
-  );
-  const changes = diffArrays(
-    [...one.words],
-    read.map(({ word }) => word),
-  );
-  let right = 0;
-  let added = 0;
-  let place = 0;
-  const misses: string[] = [];
-  changes.forEach(({ value, added: isAdded, removed }, n) => {
-    if (removed) {
-      const next = changes[n + 1];
-      misses.push(`${value.join(' ')} > ${next?.added ? next.value.join(' ') : '-'}`);
-      return;
-    }
-    for (let k = 0; k < value.length; k++) {
-      const { word, sureness: sure } = read[place++]!;
-      sureness[isKnown(word) ? 'known' : 'other'][isAdded ? 'wrong' : 'right'].push(Math.round(sure * 100));
-    }
-    if (isAdded) added += value.length;
-    else right += value.length;
-  });
+  const { right, added, read, misses } = scorePicture(reading, one.words);
+  for (const { word, sureness: sure, isRight } of read)
+    sureness[isKnown(word) ? 'known' : 'other'][isRight ? 'right' : 'wrong'].push(Math.round(sure * 100));
   const sum = sums.get(one.kind) ?? { words: 0, right: 0, added: 0, took: 0, cases: 0, slowest: 0 };
   sums.set(one.kind, {
     words: sum.words + one.words.length,
