@@ -31,6 +31,8 @@ const bundled = new Set<string>();
 /** What reads pictures of text: files of packages that go into `picture-reader` as they are. */
 const READER = [
   'tesseract.js/dist/worker.min.js',
+  // Whose work the worker has in it besides.
+  'tesseract.js/dist/worker.min.js.LICENSE.txt',
   'tesseract.js-core/tesseract-core-simd-lstm.js',
   'tesseract.js-core/tesseract-core-simd-lstm.wasm',
   '@tesseract.js-data/eng/4.0.0_best_int/eng.traineddata.gz',

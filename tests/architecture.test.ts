@@ -55,6 +55,7 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
     'pages/shelf',
   ],
   'pages/groups': ['wording', 'analyze', 'marks', 'ui', 'host'],
+  'pages/picture': ['wording', 'analyze', 'picture', 'ui', 'host', 'passage', 'passage/files', 'pages/shelf'],
   'pages/desk': [
     'wording',
     'analyze',
@@ -69,6 +70,7 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
     'passage',
     'passage/files',
     'passage/print',
+    'pages/picture',
   ],
   'pages/report': ['wording', 'analyze', 'marks', 'ui', 'host', 'passage', 'passage/files', 'passage/print'],
   'pages/shelf': ['wording', 'analyze', 'variety', 'ui', 'host', 'passage', 'passage/files', 'pages/report'],

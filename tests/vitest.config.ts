@@ -102,6 +102,7 @@ export default defineConfig({
             'overlay',
             'page-kinds',
             'panel',
+            'picture',
             'real-web',
             'scope',
             'story',

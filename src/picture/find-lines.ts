@@ -72,7 +72,9 @@ export function findLines(blocks: readonly ReadBlock[], scaled: Scaled): Picture
   return { width, height, lines };
 }
 
-/** A bar is an I: the word “I” and a large I among letters look alike in many typefaces, and no running text has bars. */
+/** A bar is an I, and so is an l alone (“l am”, “l'll”): in many typefaces they look alike, and no running text has either by itself. */
 function mendBars(text: string): string {
-  return text.replace(/(?<![|\p{N}])\|(?![|\p{N}])/gu, 'I');
+  return text
+    .replace(/(?<![|\p{N}])\|(?![|\p{N}])/gu, 'I')
+    .replace(/(?<![\p{L}\p{N}’'])l(?![\p{L}\p{N}])/gu, 'I');
 }

@@ -1,13 +1,10 @@
 import { createWorker, OEM, PSM, type Worker } from 'tesseract.js';
 import { findLines, type ReadBlock } from './find-lines.ts';
-import { PictureFault, type PictureProgress, type PictureReading } from './picture-reading.ts';
+import { type Picture, PictureFault, type PictureProgress, type PictureReading } from './picture-reading.ts';
 import { preparePicture } from './prepare-picture.ts';
 
 /** Where the build puts the reader's files (`wxt.config.ts`): its worker, its core and what it knows of English print. */
 export const READER_FOLDER = '/picture-reader';
-
-/** A picture: a file or what was drawn. */
-export type Picture = Blob | ImageBitmap | HTMLCanvasElement | OffscreenCanvas;
 
 export interface ReadOptions {
   readonly signal?: AbortSignal;
@@ -93,7 +90,7 @@ export async function openPictureReader({ signal, onProgress }: ReadOptions = {}
         return findLines((data.blocks ?? []) as unknown as ReadBlock[], prepared);
       } catch (error) {
         if (stop.aborted) throw stop.reason;
-        throw new PictureFault('failed', error);
+        throw new PictureFault('notRead', error);
       } finally {
         tell = undefined;
       }

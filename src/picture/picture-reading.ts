@@ -1,3 +1,6 @@
+/** A picture: a file or what was drawn. */
+export type Picture = Blob | ImageBitmap | HTMLCanvasElement | OffscreenCanvas;
+
 /** A place in a picture as it was given, in its own dots from the upper left corner. */
 export interface Box {
   readonly left: number;
@@ -42,7 +45,7 @@ export interface PictureProgress {
 /** Why a picture cannot be read; `reason` is for the page, which says it in the teacher's language. */
 export class PictureFault extends Error {
   override name = 'PictureFault';
-  readonly reason: 'notAPicture' | 'tooLarge' | 'noReader' | 'failed';
+  readonly reason: 'notAPicture' | 'pictureTooLarge' | 'noReader' | 'notRead';
 
   constructor(reason: PictureFault['reason'], cause?: unknown) {
     super(`The picture cannot be read: ${reason}`, { cause });

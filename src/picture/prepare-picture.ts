@@ -1,6 +1,5 @@
 import type { Scaled } from './find-lines.ts';
-import type { Picture } from './open-picture-reader.ts';
-import { PictureFault } from './picture-reading.ts';
+import { type Picture, PictureFault } from './picture-reading.ts';
 
 /** A picture with more dots than this is made smaller first, and one that is larger still is not opened. */
 const MOST_DOTS = 16_000_000;
@@ -24,7 +23,7 @@ export async function preparePicture(picture: Picture): Promise<PreparedPicture>
   try {
     const { width, height } = bitmap;
     if (width === 0 || height === 0) throw new PictureFault('notAPicture');
-    if (width > LARGEST_SIDE || height > LARGEST_SIDE) throw new PictureFault('tooLarge');
+    if (width > LARGEST_SIDE || height > LARGEST_SIDE) throw new PictureFault('pictureTooLarge');
     const dots = width * height;
     const scale = dots > MOST_DOTS ? Math.sqrt(MOST_DOTS / dots) : dots < SMALL ? 2 : 1;
     const grey = drawGrey(bitmap, Math.round(width * scale), Math.round(height * scale));

@@ -11,6 +11,7 @@ import { panel } from './en/panel.ts';
 import { passage } from './en/passage.ts';
 import { patterns } from './en/patterns.ts';
 import { pdf } from './en/pdf.ts';
+import { picture } from './en/picture.ts';
 import { print } from './en/print.ts';
 import { privacy } from './en/privacy.ts';
 import { report } from './en/report.ts';
@@ -37,6 +38,7 @@ export const english = {
   passage,
   patterns,
   pdf,
+  picture,
   print,
   privacy,
   report,

@@ -11,6 +11,7 @@ import { panel } from './es/panel.ts';
 import { passage } from './es/passage.ts';
 import { patterns } from './es/patterns.ts';
 import { pdf } from './es/pdf.ts';
+import { picture } from './es/picture.ts';
 import { print } from './es/print.ts';
 import { privacy } from './es/privacy.ts';
 import { report } from './es/report.ts';
@@ -35,6 +36,7 @@ export const spanish = {
   passage,
   patterns,
   pdf,
+  picture,
   print,
   privacy,
   report,

@@ -158,6 +158,7 @@ export const names = {
     es: 'aún no decodificable',
     was: { en: ['beyond'], es: ['descodific\\w+', 'ilegibles?'] },
   },
+  readScreen: { en: 'Read this screen', es: 'Leer esta pantalla', was: {} },
   help: { en: 'Help', es: 'Ayuda', was: {} },
 } as const satisfies Readonly<Record<string, ScreenName>>;
 

@@ -1,8 +1,12 @@
-import { mkdirSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
-import { diffArrays } from 'diff';
-import { listPictureCases, listWords } from './picture-cases.ts';
+import { compileGroup, createJudge, parseGroup, parseSequence, tallyText } from '../../src/analyze/index.ts';
+import { countWords } from '../../src/passage/count-words.ts';
+import { cutLine } from '../../src/passage/cut-line.ts';
+import { loadAnalyzer } from '../load-analyzer.ts';
+import { listPictureCases } from './picture-cases.ts';
 import { openPictureBench } from './read-pictures.ts';
+import { scorePicture } from './score-picture.ts';
 
 /**
  * How well pictures of text are read: `npx tsx tests/accuracy/measure-pictures.ts [KIND…] [--every N] [--misses] [--keep FOLDER]`. Kinds: screen
@@ -28,36 +32,24 @@ interface Sum {
 }
 
 const sums = new Map<string, Sum>();
-/** Sureness of right and of wrong words, in hundredths. */
-const sureness: { readonly right: number[]; readonly wrong: number[] } = { right: [], wrong: [] };
+/** Sureness of right and of wrong words, in hundredths, of words the engine knows and of others. */
+const sureness = {
+  known: { right: [] as number[], wrong: [] as number[] },
+  other: { right: [] as number[], wrong: [] as number[] },
+};
+const engine = loadAnalyzer();
+const isKnown = (word: string): boolean =>
+  /^\p{N}+$/u.test(word) || /^(dictionary|derived)$/.test(engine.analyze(word).readings[0]?.source ?? '');
+const judge = makeJudge();
+/** By how much the readable share of what was read is off, in points, for each picture. */
+const off: number[] = [];
 const bench = await openPictureBench();
 for (const one of listPictureCases(positionals, Number(values.every))) {
   const picture = await bench.render(one);
   const { reading, took } = await bench.read(picture, one.scan ? 'image/jpeg' : 'image/png');
-  const read = reading.lines.flatMap(({ words }) =>
-    words.flatMap(({ text, sureness }) => listWords(text).map((word) => ({ word, sureness }))),
-  );
-  const changes = diffArrays(
-    [...one.words],
-    read.map(({ word }) => word),
-  );
-  let right = 0;
-  let added = 0;
-  let place = 0;
-  const misses: string[] = [];
-  changes.forEach(({ value, added: isAdded, removed }, n) => {
-    if (removed) {
-      const next = changes[n + 1];
-      misses.push(`${value.join(' ')} > ${next?.added ? next.value.join(' ') : '-'}`);
-      return;
-    }
-    for (let k = 0; k < value.length; k++) {
-      const rounded = Math.round(read[place++]!.sureness * 100);
-      (isAdded ? sureness.wrong : sureness.right).push(rounded);
-    }
-    if (isAdded) added += value.length;
-    else right += value.length;
-  });
+  const { right, added, read, misses } = scorePicture(reading, one.words);
+  for (const { word, sureness: sure, isRight } of read)
+    sureness[isKnown(word) ? 'known' : 'other'][isRight ? 'right' : 'wrong'].push(Math.round(sure * 100));
   const sum = sums.get(one.kind) ?? { words: 0, right: 0, added: 0, took: 0, cases: 0, slowest: 0 };
   sums.set(one.kind, {
     words: sum.words + one.words.length,
@@ -67,6 +59,8 @@ for (const one of listPictureCases(positionals, Number(values.every))) {
     cases: sum.cases + 1,
     slowest: Math.max(sum.slowest, took),
   });
+  const text = reading.lines.map(({ words }) => words.map((word) => word.text).join(' ')).join('\n');
+  off.push(Math.abs(shareOf(text) - shareOf(one.text)));
   if (values.misses && misses.length > 0)
     console.log(
       `${one.name}: ${right} of ${one.words.length}, ${Math.round(took)} ms\n   ${misses.join(' | ')}`,
@@ -82,10 +76,28 @@ for (const [kind, { words, right, added, took, cases, slowest }] of sums)
   console.log(
     `${kind.padEnd(8)} ${((right / words) * 100).toFixed(2)}% of ${words} words, ${added} that are not there; ${Math.round(took / cases)} ms a picture, ${Math.round(slowest)} at most`,
   );
-for (const limit of [40, 50, 60, 70, 80, 85, 90]) {
-  const below = (list: readonly number[]): string => {
-    const found = list.filter((one) => one < limit).length;
-    return `${found} of ${list.length}`;
-  };
-  console.log(`below ${limit}: right ${below(sureness.right)}, wrong ${below(sureness.wrong)}`);
+for (const [who, { right, wrong }] of Object.entries(sureness))
+  for (const limit of [30, 50, 60, 70, 80, 85, 90, 93, 96]) {
+    const below = (list: readonly number[]): string =>
+      `${list.filter((one) => one < limit).length} of ${list.length}`;
+    console.log(`${who} words below ${limit}: right ${below(right)}, wrong ${below(wrong)}`);
+  }
+const within = off.filter((points) => points <= 1).length;
+console.log(
+  `readable share within 1 point: ${within} of ${off.length}, ${Math.max(...off).toFixed(1)} points off at most`,
+);
+
+function makeJudge() {
+  const read = (file: string): unknown =>
+    JSON.parse(readFileSync(new URL(`../../profiles/sequences/${file}`, import.meta.url), 'utf8'));
+  const sequence = parseSequence(read('second-tide.json'));
+  const step = Math.round(sequence.steps.length / 2);
+  return createJudge(
+    engine,
+    compileGroup(parseGroup({ name: 'Herons', sequence: sequence.id, step }), sequence),
+  );
+}
+
+function shareOf(text: string): number {
+  return tallyText(countWords(text, cutLine), judge).reach;
 }

@@ -248,7 +248,9 @@ describe('the package', () => {
     expect([...new Set(found)].sort()).toEqual([
       'assets/pdf.worker.min.mjs',
       'chunks/lib.js',
+      'chunks/open-picture-reader.js',
       'chunks/read-pdf.js',
+      'picture-reader/worker.min.js',
     ]);
   });
 });

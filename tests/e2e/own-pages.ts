@@ -15,6 +15,7 @@ export const ownPages = {
   'shelf.html': '.shelf-filters',
   'shelf.html#add': 'input[type=file]',
   'shelf.html#file': 'input[type=file]',
+  'picture.html': 'input[type=file]',
   'report.html': '.note',
   'help.html': '.help-keys',
   'privacy.html': 'h1',

@@ -80,6 +80,26 @@ async function passage(browser: TestBrowser, n: number): Promise<Page> {
   return page;
 }
 
+/** A page of a book, scanned small, so that some of its words are to be checked. */
+async function picture(browser: TestBrowser): Promise<Page> {
+  const sheet = await browser.context.newPage();
+  const { title, text } = texts[2]!;
+  await sheet.setContent(
+    `<body style="margin:0;width:520px;padding:20px;background:#f4ecd8;color:#4a3b28;font:13px/1.6 DejaVu Serif"><h1>${title}</h1>${text
+      .split('\n')
+      .map((line) => `<p>${line}</p>`)
+      .join('')}`,
+  );
+  const buffer = await sheet.locator('body').screenshot({ type: 'jpeg', quality: 25 });
+  await sheet.close();
+  const page = await own(browser, 'picture.html', (view) => view.locator('input[type=file]'));
+  await page
+    .locator('input[type=file]')
+    .setInputFiles({ name: `${title}.jpg`, mimeType: 'image/jpeg', buffer });
+  await page.locator('.reach').waitFor({ timeout: 60_000 });
+  return page;
+}
+
 async function shelf(browser: TestBrowser): Promise<Page> {
   const page = await own(browser, 'shelf.html#add', (view) => view.locator('input[type=file]'));
   await page.locator('input[type=file]').setInputFiles(
@@ -189,6 +209,7 @@ export const screens: readonly Screen[] = [
     widths: WIDE,
     open: (b) => own(b, 'shelf.html#add', (page) => page.locator('input[type=file]')),
   },
+  { name: 'picture', widths: WIDE, open: picture },
   {
     name: 'report',
     widths: WIDE,

@@ -21,6 +21,7 @@ import { hearMessages } from '../page-talk/hear-messages.ts';
 import { type Answers, answer, isQuestion, type ToBackground } from '../page-talk/messages.ts';
 import { bringPart, shadeFrames, shadePage, toggleShading, watchPageNews } from '../page-talk/page-access.ts';
 import { whenTrialEnds } from '../page-talk/trial-line.ts';
+import { fetchPicture, takePicture, takeScreen } from '../pictures/take-picture.ts';
 import { changeGroup } from '../store/change-group.ts';
 import { expectFirstShelf } from '../store/first-shelf.ts';
 import { changeChosen, loadGroups, shownGroup, tryStep } from '../store/groups-store.ts';
@@ -31,6 +32,7 @@ import { serveSyncCopy } from '../sync/sync-copy.ts';
 import { showBadge } from './show-badge.ts';
 
 const CHECK_SELECTION = 'check-selection';
+const READ_PICTURE = 'read-picture';
 
 /** Any word that nobody has listed. */
 const UNLISTED = 'quaymark';
@@ -104,6 +106,8 @@ export function serveBackground(): void {
       return swaps.slice(0, best).map(({ text, reads }) => ({ text, reads }));
     },
     act: (action) => changeChosen((group) => changeGroup(group, action)),
+    takeScreen,
+    fetchPicture,
   };
   hearMessages((message, sender) =>
     isQuestion(message, 'background') ? answer(answers, message, sender) : undefined,
@@ -162,16 +166,23 @@ function serveActions(): void {
     const direction = command === 'next-word' ? 1 : command === 'previous-word' ? -1 : null;
     if (direction !== null && tab?.id !== undefined) void stepIn(tab.id, direction);
   });
-  // Made anew at every start, since Firefox forgets the entry when it ends.
-  void browser.contextMenus.removeAll().then(() =>
+  // Made anew at every start, since Firefox forgets the entries when it ends.
+  void browser.contextMenus.removeAll().then(() => {
     browser.contextMenus.create({
       id: CHECK_SELECTION,
       title: say('manifest.checkSelection'),
       contexts: ['selection'],
-    }),
-  );
+    });
+    browser.contextMenus.create({
+      id: READ_PICTURE,
+      title: say('manifest.readPicture'),
+      contexts: ['image'],
+    });
+  });
   browser.contextMenus.onClicked.addListener((info, tab) => {
-    if (info.menuItemId !== CHECK_SELECTION || tab?.id === undefined) return;
+    if (tab?.id === undefined) return;
+    if (info.menuItemId === READ_PICTURE) void takePicture(tab, info.srcUrl ?? '', info.frameId ?? 0);
+    if (info.menuItemId !== CHECK_SELECTION) return;
     openPanel(tab.id).catch(() => undefined);
     void checkSelection(tab.id).catch(() => undefined);
   });

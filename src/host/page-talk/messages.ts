@@ -11,6 +11,7 @@ import type {
   WordsAsked,
   WordsJudged,
 } from '../../contract/page-contract.ts';
+import type { TakenPicture, Taking } from '../pictures/taken-picture.ts';
 import type { Sender } from './hear-messages.ts';
 
 /** Asked of the background, which answers for the group that is chosen now. */
@@ -25,6 +26,10 @@ export interface ToBackground {
   act: (action: WordAction) => void;
   /** Words that say the same in a sentence and the group can read, best first; offsets are UTF-16 units. */
   swaps: (word: WordInSentence) => readonly WordSwap[];
+  /** Has what is drawn on the screen of a tab read as a picture. */
+  takeScreen: (tab: number) => Taking;
+  /** Hands a picture that was taken to the page that reads it, once; null when it is gone. */
+  fetchPicture: (id: string) => TakenPicture | null;
 }
 
 /** What the shading of a page answers itself. */

@@ -5,6 +5,7 @@ import { typedStore } from '../../host/store/typed-store.ts';
 import { addPassage } from '../../passage/add-passage.ts';
 import { ChapterChoice } from '../../passage/files/chapter-choice.tsx';
 import { FileFault } from '../../passage/files/file-fault.ts';
+import { isPictureFile } from '../../passage/files/is-picture.ts';
 import { openFile } from '../../passage/files/open-file.ts';
 import { type OpenedBook, type OpenedText, sayLeftOut } from '../../passage/files/opened-file.ts';
 import { readPasted } from '../../passage/files/read-pasted.ts';
@@ -14,6 +15,7 @@ import { FileDrop } from '../../ui/file-drop.tsx';
 import { useTyped } from '../../ui/use-typed.ts';
 import { say } from '../../wording/say.ts';
 import { BeginView } from './begin-view.tsx';
+import { PictureOnDesk } from './picture-on-desk.tsx';
 import { noteSaved, openPassage } from './use-desk.ts';
 
 interface IntakeViewProps {
@@ -30,6 +32,7 @@ export function IntakeView({ groups, sequences, onNote }: IntakeViewProps) {
   const [fault, setFault] = useState<string | null>(null);
   const [opening, setOpening] = useState<string | null>(null);
   const [book, setBook] = useState<OpenedBook | null>(null);
+  const [picture, setPicture] = useState<File | null>(null);
   const take = async (found: FoundText): Promise<string> => {
     const id = await addPassage(found);
     noteSaved();
@@ -47,6 +50,7 @@ export function IntakeView({ groups, sequences, onNote }: IntakeViewProps) {
     setBook(null);
     setOpening(file.name);
     try {
+      if (await isPictureFile(file)) return setPicture(file);
       const opened = await openFile(file);
       if (!('chapters' in opened)) await takeOpened(opened);
       else if (opened.chapters.length === 1) await takeOpened(takeChapters(opened, new Set([0])));
@@ -58,6 +62,18 @@ export function IntakeView({ groups, sequences, onNote }: IntakeViewProps) {
       setOpening(null);
     }
   };
+  if (picture)
+    return (
+      <PictureOnDesk
+        key={picture.name}
+        {...{ picture, groups, sequences }}
+        onPassage={(id) => {
+          noteSaved();
+          openPassage(id);
+        }}
+        onLeave={() => setPicture(null)}
+      />
+    );
   if (book)
     return (
       <div class="sheet">
@@ -112,7 +128,7 @@ export function IntakeView({ groups, sequences, onNote }: IntakeViewProps) {
         <FileDrop
           label={say('desk.chooseAFile')}
           labelledBy="file-title"
-          accept=".txt,.md,.html,.htm,.docx,.pdf,.epub"
+          accept=".txt,.md,.html,.htm,.docx,.pdf,.epub,.png,.jpg,.jpeg,.webp,.avif,.heic,.heif"
           onFile={open}
         />
         <div aria-live="polite">

@@ -29,6 +29,9 @@ import { ShelfButton } from './shelf-button.tsx';
 import { TrialNote } from './trial-note.tsx';
 import { UndoLine } from './undo-line.tsx';
 
+/** Few pages are drawn. */
+const loadScreenButton = () => import('./screen-button.tsx').then(({ ScreenButton }) => ScreenButton);
+
 /** A word taken apart is not needed before the figures are there. */
 const loadWordCard = () => import('./word-card.tsx').then(({ WordCard }) => WordCard);
 
@@ -62,7 +65,7 @@ export function ShadedPage({ tab, page, report, groups, sequences, children }: S
     return (
       <>
         <PageHead tab={tab} page={page} />
-        {!page.pdf && <EmptyNote page={page} limit={limit} />}
+        {!page.pdf && <EmptyNote tab={tab} page={page} limit={limit} />}
         {children}
       </>
     );
@@ -106,6 +109,7 @@ export function ShadedPage({ tab, page, report, groups, sequences, children }: S
       <PageHead tab={tab} page={page} />
       <PageFaults tab={tab} page={page} report={report} />
       {limit && <FigureNote limit={limit.name} page={page} />}
+      {limit?.name === page.drawn && page.drawn && <DrawnPart tab={tab} />}
       <Reach tally={tally} withheld={limit?.withheld} />
       {children}
       <p class="unseen" role="status">
@@ -204,12 +208,28 @@ function PageFaults({ tab, page, report }: Pick<ShadedPageProps, 'tab' | 'page' 
   );
 }
 
-function EmptyNote({ page, limit }: { page: PageWords; limit: FigureLimit | null }) {
+function EmptyNote({
+  tab,
+  page,
+  limit,
+}: Pick<ShadedPageProps, 'tab' | 'page'> & { limit: FigureLimit | null }) {
   return (
     <div class="note">
       {limit && !page.drawn ? <FigureNote limit={limit.name} page={page} /> : <p>{explainEmptyText(page)}</p>}
+      {page.drawn && page.scope !== 'selection' && <DrawnPart tab={tab} />}
       <DeskLink />
     </div>
+  );
+}
+
+/** The way to read what is drawn. */
+function DrawnPart({ tab }: { tab: number }) {
+  const ScreenButton = useLoaded(loadScreenButton);
+  if (ScreenButton === null || ScreenButton instanceof LoadFault) return null;
+  return (
+    <p class="page-tools">
+      <ScreenButton tab={tab} />
+    </p>
   );
 }
 

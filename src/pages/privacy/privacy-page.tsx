@@ -17,6 +17,7 @@ export function PrivacyPage() {
         <p>{say('privacy.files')}</p>
         <p>{say('privacy.whatPagesSee')}</p>
         <p>{say('privacy.model')}</p>
+        <p>{say('privacy.pictures')}</p>
         <p>
           <a class="plain" href="/NOTICE.txt">
             {say('privacy.licences')}

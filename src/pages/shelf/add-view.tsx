@@ -80,7 +80,7 @@ export function AddView({ shelf, intake, rank, mark, groups, stepOf }: AddViewPr
           label={say('shelf.filesDrop')}
           labelledBy="files-title"
           describedBy="files-hint"
-          accept=".txt,.md,.html,.htm,.docx,.pdf,.epub"
+          accept=".txt,.md,.html,.htm,.docx,.pdf,.epub,.png,.jpg,.jpeg,.webp,.avif,.heic,.heif"
           multiple
           onFile={(file) => intake.addFiles([file], choices)}
         />

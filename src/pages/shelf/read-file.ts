@@ -2,6 +2,7 @@ import { settleCounts } from '../../analyze/index.ts';
 import type { WordKey } from '../../analyze/types.ts';
 import type { ShelfText } from '../../host/store/shelf-store.ts';
 import { cutLine } from '../../passage/cut-line.ts';
+import { isPictureFile } from '../../passage/files/is-picture.ts';
 import { openFile } from '../../passage/files/open-file.ts';
 import type { OpenedBook, OpenedText } from '../../passage/files/opened-file.ts';
 import { takeChapters } from '../../passage/files/take-chapters.ts';
@@ -13,6 +14,7 @@ import { createPause } from './create-pause.ts';
  * contents. Rejects with `FileFault`, or when aborted.
  */
 export async function readFile(file: File, keepsText: boolean, signal: AbortSignal): Promise<VettedText[]> {
+  if (await isPictureFile(file)) return [await readPicture(file, keepsText, signal)];
   const opened = await openFile(file);
   const texts: VettedText[] = [];
   for (const found of listTexts(opened)) {
@@ -22,6 +24,22 @@ export async function readFile(file: File, keepsText: boolean, signal: AbortSign
     texts.push({ ...counted, title, url, byline, date, text: keepsText ? text : null });
   }
   return texts;
+}
+
+/** A picture of text, read on this machine. Words whose reading is not sure count as skipped. */
+async function readPicture(file: File, keepsText: boolean, signal: AbortSignal): Promise<VettedText> {
+  const { readPictureFile } = await import('../../passage/files/read-picture-file.ts');
+  const { title, text, sureText, unsure } = await readPictureFile(file, signal);
+  const { words, skipped } = await countText(sureText, signal);
+  return {
+    title,
+    url: null,
+    byline: null,
+    date: null,
+    words,
+    skipped: skipped + unsure,
+    text: keepsText ? text : null,
+  };
 }
 
 function listTexts(opened: OpenedText | OpenedBook): OpenedText[] {

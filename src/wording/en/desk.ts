@@ -21,7 +21,7 @@ export const desk = {
   beginEmpty: 'Start with blank page',
   putItOnTheDesk: 'Make a passage',
   openAFile: 'Open a file',
-  chooseAFile: 'Choose a text, web page, Word document, PDF or EPUB file, or drop it here',
+  chooseAFile: 'Choose a text, web page, Word document, PDF, EPUB or picture of text, or drop it here',
   openingFile: 'Opening “{file}”…',
   taking: 'Reading the text of the page…',
   notTaken: 'The page could not be read. Go back to it and try again.',

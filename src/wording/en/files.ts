@@ -13,7 +13,7 @@ export const files = {
   misnamed:
     'This file is named .{ending}, but it is another kind of file or damaged. Get it again, or copy its text and paste it.',
   otherKind:
-    'Wordreach opens text, web pages, Word documents, PDF and EPUB. For other files, copy the text and paste it.',
+    'Wordreach opens text, web pages, Word documents, PDF, EPUB and pictures. For other files, copy the text and paste it.',
   noWordsInPage: 'There are no words in this web page. Open it in the browser, then copy and paste its text.',
   notFromWord: 'This is not a document that Word wrote. Copy its text and paste it.',
   damagedDocument: 'This Word document is damaged. Open it in Word, save it again, and open the new file.',
@@ -37,6 +37,11 @@ export const files = {
   tooDeep:
     'This page is nested more than 1,000 levels deep, which Wordreach does not read. Copy the part you want and paste it.',
   tooManyParts: 'This book lists too many parts. Copy the part you want and paste it.',
+  notAPicture: 'The browser cannot open this picture. Save it as PNG or JPEG, then open that.',
+  pictureTooLarge: 'This picture is too large. Cut out the part with the text, then open that.',
+  noReader: 'Wordreach could not start what reads pictures. Reload this page, then try again.',
+  notRead: 'This picture could not be read. Try again, or type its text at the desk.',
+  noWordsInPicture: 'No words were found in this picture. Try a sharper or larger one.',
   damaged: 'This file is damaged. Get a new copy and open that.',
 
   picturesLeftOut: { one: 'One picture was left out.', other: '{count} pictures were left out.' },

@@ -39,8 +39,7 @@ export const help = {
   cannot: 'Text that Wordreach cannot read',
   cannotPdf:
     'A PDF with a password, of more than 300 pages or larger than 25 MB. In Firefox, any PDF in a tab: save it, then open the file.',
-  cannotDrawn:
-    'Text that is drawn, such as scans, pictures and some document editors: copy the text, or type it at the desk.',
+  cannotDrawn: `Text that is drawn: open a picture of it at the desk, choose “Read this picture” in the menu of a picture, or press “${names.readScreen.en}” in the panel. Handwriting, slanted photos and very small type are not read well, so check the words in dashed boxes.`,
   cannotFrame: 'A part from another site: open that part in a tab of its own.',
   cannotField: 'Text in a field for writing: copy it and paste it at the desk.',
   cannotBrowser: 'Pages of the browser and its store: the browser lets no extension in.',

@@ -7,8 +7,12 @@ export const host = {
     'Browsers do not let extensions read their own store. Open the story in another tab, or paste its text at the desk.',
   browserPage: 'This is a page of the browser itself. Open a story on the web, then press the button.',
   pdf: 'Wordreach cannot read this PDF in its tab. Save it, then open the file here.',
-  canvas: 'This page draws its letters as a picture. Copy the text and paste it at the desk.',
-  picture: 'This page is mostly a picture, and Wordreach cannot read text in a picture. Type it at the desk.',
+  canvas: 'This page draws its letters as a picture. Wordreach can read the part you see as a picture.',
+  picture: 'This page is mostly a picture. If it shows words, Wordreach can read them.',
+  notInFront: 'Bring the page to the front, then press again.',
+  noScreen:
+    'The browser does not let Wordreach see this screen. Press the Wordreach button on the page, then try again.',
+  noPicture: 'The browser does not let Wordreach have this picture. Save it and open the file at the desk.',
   localFile:
     'This page is a file on your computer. Open the file at the desk, or allow “access to file URLs” for Wordreach in the browser’s extension settings.',
   readerView:

@@ -7,4 +7,5 @@ export const manifest = {
   previousWord: 'Go to the previous word that is not yet decodable',
   openDesk: 'Open the desk',
   checkSelection: 'Check the selection for your group',
+  readPicture: 'Read this picture',
 } as const;

@@ -65,9 +65,12 @@ export const panel = {
   mostlySkipped:
     'Most of this text is not counted, so no percentage is shown. Select the part to check, or paste it at the desk.',
   canvas:
-    'Most of this page is a drawing. Only the words around it are counted. If the drawing has words, copy its text and paste it at the desk.',
+    'Most of this page is a drawing. Only the words around it are counted. If the drawing has words, read them as a picture.',
   picture:
-    'A picture fills most of the screen. Words in the picture are not counted. Type them at the desk to check them.',
+    'A picture fills most of the screen. Words in the picture are not counted. If it has words, read them as a picture.',
+  readScreen: names.readScreen.en,
+  scrollOn: 'The picture was taken. For more of the text, scroll this page, then press again.',
+  screenAdded: 'The screen was added to the picture page. Scroll on, then press again.',
   written:
     'Most words on this page are in a field for writing, which is not read. Copy them and paste them at the desk.',
   covered:

@@ -14,5 +14,7 @@ export const privacy = {
     'A script on a page you check could see which of its words are marked, in four kinds. It cannot see your group, the taught patterns or the panel.',
   model:
     'If your browser has a language model of its own and you ask for rewritings of a passage, its sentences go to that model on this computer and nowhere else. The browser may download the model first; your text is not part of that.',
+  pictures:
+    'Wordreach reads a picture of text, or a screen, only when you ask for it, and on this computer only. What reads it came with the extension. The picture is in memory until you close its page, and it is not stored. Its text is kept only if you make a passage or a lesson of it, or save it to the shelf.',
   licences: 'Whose work is in Wordreach, and under which licences',
 } as const;

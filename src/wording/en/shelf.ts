@@ -121,8 +121,9 @@ export const shelf = {
   tagsForAll: 'Tags for all (separated by commas)',
   tagsShown: 'harbour, week 12',
   files: 'Files',
-  filesDrop: 'Choose texts, web pages, Word documents, PDF or EPUB, or drop them here',
-  filesHint: 'Each chapter of a book becomes one text. Files are read on this computer and sent nowhere.',
+  filesDrop: 'Choose texts, web pages, Word documents, PDF, EPUB or pictures of text, or drop them here',
+  filesHint:
+    'Each chapter of a book becomes one text. In a picture, words whose reading is not sure are not counted. Files are read on this computer and sent nowhere.',
   groupsInTable: 'Groups in the table',
   printTable: 'Print the table',
   groupsCaption: 'Readable words of each text in percent, and when it is ready ({mark}% or more)',

@@ -24,7 +24,8 @@ export const desk: Translated<typeof english> = {
   beginEmpty: 'Empezar en blanco',
   putItOnTheDesk: 'Crear el pasaje',
   openAFile: 'Abrir un archivo',
-  chooseAFile: 'Elija un texto, una página web, un documento de Word, un PDF o un EPUB, o suéltelo aquí',
+  chooseAFile:
+    'Elija un texto, una página web, un documento de Word, un PDF, un EPUB o una imagen de texto, o suéltelo aquí',
   openingFile: 'Abriendo «{file}»…',
   taking: 'Leyendo el texto de la página…',
   notTaken: 'No se pudo leer la página. Vuelva a ella e inténtelo de nuevo.',

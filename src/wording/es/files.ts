@@ -18,7 +18,7 @@ export const files: Translated<typeof english> = {
   misnamed:
     'Este archivo se llama .{ending}, pero es de otro tipo o está dañado. Consígalo de nuevo, o copie su texto y péguelo.',
   otherKind:
-    'Wordreach abre textos, páginas web, documentos de Word, PDF y EPUB. Si el archivo es de otro tipo, copie el texto y péguelo.',
+    'Wordreach abre textos, páginas web, documentos de Word, PDF, EPUB e imágenes. Si el archivo es de otro tipo, copie el texto y péguelo.',
   noWordsInPage: 'No hay palabras en esta página web. Ábrala en el navegador y copie y pegue su texto.',
   notFromWord: 'Este no es un documento escrito por Word. Copie su texto y péguelo.',
   damagedDocument: 'Este documento de Word está dañado. Ábralo en Word, guárdelo de nuevo y abra esa copia.',
@@ -45,6 +45,11 @@ export const files: Translated<typeof english> = {
   tooDeep:
     'Esta página tiene más de 1000 niveles de anidamiento, y Wordreach no la lee. Copie la parte que desee y péguela.',
   tooManyParts: 'Este libro enumera demasiadas partes. Copie la parte que desee y péguela.',
+  notAPicture: 'El navegador no puede abrir esta imagen. Guárdela como PNG o JPEG y ábrala.',
+  pictureTooLarge: 'Esta imagen es demasiado grande. Recorte la parte con el texto y ábrala.',
+  noReader: 'Wordreach no pudo iniciar la lectura de imágenes. Recargue esta página e inténtelo de nuevo.',
+  notRead: 'No se pudo leer esta imagen. Inténtelo de nuevo o escriba su texto en la mesa.',
+  noWordsInPicture: 'No se encontraron palabras en esta imagen. Pruebe con una más nítida o más grande.',
   damaged: 'Este archivo está dañado. Consiga otra copia y ábrala.',
 
   picturesLeftOut: { one: 'Se omitió una imagen.', other: 'Se omitieron {count} imágenes.' },

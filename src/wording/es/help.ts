@@ -43,8 +43,7 @@ export const help: Translated<typeof english> = {
   cannot: 'Texto que Wordreach no puede leer',
   cannotPdf:
     'Un PDF con contraseña, de más de 300 páginas o de más de 25 MB. En Firefox, cualquier PDF en una pestaña: guárdelo y abra el archivo.',
-  cannotDrawn:
-    'Texto dibujado, como escaneos, imágenes y algunos editores: copie el texto o escríbalo en la mesa.',
+  cannotDrawn: `Texto dibujado: abra una imagen en la mesa, elija «Leer esta imagen» en el menú de una imagen, o pulse «${names.readScreen.es}» en el panel. La letra a mano, las fotos torcidas y la letra muy pequeña no se leen bien, así que revise las palabras en recuadros discontinuos.`,
   cannotFrame: 'Una parte de otro sitio: ábrala en su propia pestaña.',
   cannotField: 'Texto en un campo para escribir: cópielo y péguelo en la mesa.',
   cannotBrowser: 'Páginas del navegador y de su tienda: el navegador no deja entrar a las extensiones.',

@@ -10,9 +10,13 @@ export const host: Translated<typeof english> = {
     'Los navegadores no dejan que las extensiones lean su propia tienda. Abra el cuento en otra pestaña o pegue su texto en la mesa.',
   browserPage: 'Esta página es del propio navegador. Abra un cuento en la web y pulse el botón.',
   pdf: 'Wordreach no puede leer este PDF en su pestaña. Guárdelo y abra el archivo aquí.',
-  canvas: 'Esta página dibuja las letras como una imagen. Copie el texto y péguelo en la mesa.',
-  picture:
-    'Esta página es sobre todo una imagen, y Wordreach no puede leer el texto de una imagen. Escríbalo en la mesa.',
+  canvas:
+    'Esta página dibuja las letras como una imagen. Wordreach puede leer como imagen la parte que se ve.',
+  picture: 'Esta página es sobre todo una imagen. Si muestra palabras, Wordreach puede leerlas.',
+  notInFront: 'Ponga la página delante y pulse otra vez.',
+  noScreen:
+    'El navegador no deja que Wordreach vea esta pantalla. Pulse el botón de Wordreach en la página e inténtelo de nuevo.',
+  noPicture: 'El navegador no deja que Wordreach tenga esta imagen. Guárdela y abra el archivo en la mesa.',
   localFile:
     'Esta página es un archivo de su equipo. Ábralo en la mesa, o permita a Wordreach el «acceso a URL de archivo» en los ajustes de extensiones del navegador.',
   readerView: 'Firefox no deja entrar extensiones en su vista de lectura. Salga de ella y pulse el botón.',

@@ -10,4 +10,5 @@ export const manifest: Translated<typeof english> = {
   previousWord: 'Ir a la anterior palabra aún no decodificable',
   openDesk: 'Abrir la mesa de trabajo',
   checkSelection: 'Revisar la selección para su grupo',
+  readPicture: 'Leer esta imagen',
 };

@@ -67,9 +67,12 @@ export const panel: Translated<typeof english> = {
   mostlySkipped:
     'La mayor parte de este texto no se cuenta, así que no se muestra ningún porcentaje. Seleccione la parte que quiere revisar o péguela en la mesa.',
   canvas:
-    'La mayor parte de esta página es un dibujo. Solo se cuentan las palabras de alrededor. Si el dibujo tiene palabras, copie su texto y péguelo en la mesa.',
+    'La mayor parte de esta página es un dibujo. Solo se cuentan las palabras de alrededor. Si el dibujo tiene palabras, léalas como imagen.',
   picture:
-    'Una imagen ocupa casi toda la pantalla. Las palabras de la imagen no se cuentan. Escríbalas en la mesa para revisarlas.',
+    'Una imagen ocupa casi toda la pantalla. Las palabras de la imagen no se cuentan. Si tiene palabras, léalas como imagen.',
+  readScreen: names.readScreen.es,
+  scrollOn: 'Se tomó la imagen. Para leer más texto, desplace esta página y pulse otra vez.',
+  screenAdded: 'La pantalla se añadió a la página de la imagen. Siga desplazando y pulse otra vez.',
   written:
     'La mayoría de las palabras de esta página están en un campo para escribir, que no se lee. Cópielas y péguelas en la mesa.',
   covered:

@@ -17,5 +17,7 @@ export const privacy: Translated<typeof english> = {
     'Un programa de la página que revisa podría ver cuáles de sus palabras están marcadas, en cuatro clases. No puede ver su grupo, ni los patrones enseñados, ni el panel.',
   model:
     'Si su navegador tiene un modelo de lenguaje propio y usted pide reescrituras de un pasaje, sus oraciones van a ese modelo en este equipo y a ningún otro sitio. Puede que el navegador descargue antes el modelo; su texto no forma parte de eso.',
+  pictures:
+    'Wordreach lee una imagen de texto, o una pantalla, solo cuando usted lo pide, y solo en este equipo. Lo que la lee vino con la extensión. La imagen está en la memoria hasta que usted cierra su página, y no se guarda. Su texto se guarda solo si hace con él un pasaje o una lección, o si lo guarda en la estantería.',
   licences: 'De quién es el trabajo que contiene Wordreach, y con qué licencias (en inglés)',
 };

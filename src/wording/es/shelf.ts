@@ -135,9 +135,9 @@ export const shelf: Translated<typeof english> = {
   tagsForAll: 'Etiquetas para todos (separadas por comas)',
   tagsShown: 'puerto, semana 12',
   files: 'Archivos',
-  filesDrop: 'Elija textos, páginas web, documentos de Word, PDF o EPUB, o suéltelos aquí',
+  filesDrop: 'Elija textos, páginas web, documentos de Word, PDF, EPUB o imágenes de texto, o suéltelos aquí',
   filesHint:
-    'Cada capítulo de un libro pasa a ser un texto. Los archivos se leen en este equipo y no se envían.',
+    'Cada capítulo de un libro pasa a ser un texto. En una imagen no se cuentan las palabras de lectura insegura. Los archivos se leen en este equipo y no se envían.',
   groupsInTable: 'Grupos en la tabla',
   printTable: 'Imprimir la tabla',
   groupsCaption: 'Palabras legibles de cada texto en porcentaje, y cuándo está listo ({mark}% o más)',

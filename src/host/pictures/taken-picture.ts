@@ -1,0 +1,23 @@
+/** A picture on its way from a tab to the page that reads it. */
+export interface TakenPicture {
+  /** As a data address, since messages are text. */
+  readonly data: string;
+  /** Of the page it was on. */
+  readonly title: string;
+  readonly url: string;
+  readonly tab: number;
+}
+
+/** What came of taking a picture: a page that reads it was opened, the one that has the screens before was given it, or why not. */
+export type Taking = { readonly done: 'opened' | 'added' } | { readonly why: string };
+
+/** Told to the pages that read pictures: another screen of this tab may be fetched by its id. */
+export interface PictureNews {
+  readonly picture: string;
+  readonly tab: number;
+}
+
+/** Whether a message is such news. */
+export function isPictureNews(message: unknown): message is PictureNews {
+  return typeof (message as Partial<PictureNews> | null | undefined)?.picture === 'string';
+}

@@ -1,0 +1,123 @@
+import type { Judge } from '../../analyze/index.ts';
+import { settleCounts, tallyText } from '../../analyze/index.ts';
+import type { PatternId, Standing, Tally, WordKey } from '../../analyze/types.ts';
+import type { ShadeLine } from '../../passage/shade-line.ts';
+import type { ScreenLine } from '../../picture/join-screens.ts';
+import type { Box } from '../../picture/picture-reading.ts';
+import { listWritten, matchWords } from './match-words.ts';
+
+/** A word of a picture with what it is to the group. */
+export interface PictureMark {
+  readonly screen: number;
+  readonly box: Box;
+  /** As the text has it now. */
+  readonly text: string;
+  /** Where it is in the text, in UTF-16 units. */
+  readonly start: number;
+  readonly end: number;
+  readonly standing: Standing;
+  /** Whether the reading is to be checked: it is not sure, and the teacher has not corrected it. */
+  readonly isOpen: boolean;
+}
+
+/** The marks over the pictures, and the figures of the text. */
+export interface ShadedPictures {
+  readonly marks: readonly PictureMark[];
+  readonly tally: Tally;
+}
+
+/** Of several words in one place (well-known), the one to be shown. */
+const ORDER: readonly Standing[] = ['beyond', 'unsure', 'fresh', 'by-sight', 'reads', 'name', 'skipped'];
+/** Stands for all words whose reading is not sure. */
+const OPEN = '?';
+
+/**
+ * What the words of pictures are to the group, by the text as it was corrected. A word whose reading is not sure is never beyond the group, neither
+ * in the picture nor in the figures. `checked`: places in the text that the teacher says are right.
+ */
+export function shadePictures(
+  lines: readonly ScreenLine[],
+  text: string,
+  shade: ShadeLine,
+  judge: Judge,
+  checked: ReadonlySet<string>,
+): ShadedPictures {
+  const words = lines.flatMap(({ words, screen }) => words.map((word) => ({ ...word, screen })));
+  const written = listWritten(text);
+  const matched = matchWords(
+    words.map((word) => word.text),
+    written.map((word) => word.text),
+  );
+  const judged = judgeText(text, shade);
+  // Both are in the order of the text.
+  let next = 0;
+  const insides = written.map(({ end }) => {
+    const from = next;
+    while (next < judged.length && judged[next]!.start < end) next++;
+    return judged.slice(from, next);
+  });
+  const open = new Set<number>();
+  const marks = words.flatMap(({ box, screen, isSure, text: read }, n): PictureMark[] => {
+    const place = matched[n];
+    if (place === null || place === undefined) return [];
+    const { start, end, text } = written[place]!;
+    const inside = insides[place]!;
+    const isOpen = !isSure && read === text && !checked.has(markName({ screen, box })) && /\p{L}/u.test(text);
+    if (isOpen) open.add(place);
+    const found = ORDER.find((standing) => inside.some((word) => word.standing === standing)) ?? 'skipped';
+    const standing = isOpen && found === 'beyond' ? 'unsure' : found;
+    return [{ screen, box, text, start, end, standing, isOpen }];
+  });
+  return {
+    marks,
+    tally: tally(judged, new Set([...open].flatMap((n) => insides[n]!)), text, shade, judge),
+  };
+}
+
+/** What a word of a picture is called among those that were checked. */
+export function markName({ screen, box }: Pick<PictureMark, 'screen' | 'box'>): string {
+  return `${screen} ${box.left} ${box.top}`;
+}
+
+interface JudgedWord {
+  readonly start: number;
+  readonly end: number;
+  readonly key: WordKey;
+  readonly standing: Standing;
+}
+
+function judgeText(text: string, shade: ShadeLine): JudgedWord[] {
+  let at = 0;
+  return text.split('\n').flatMap((line) => {
+    const from = at;
+    at += line.length + 1;
+    return shade(line).words.map(({ start, end, key, standing }) => ({
+      start: start + from,
+      end: end + from,
+      key,
+      standing,
+    }));
+  });
+}
+
+/** The figures, in which a word that cannot be decoded and is not sure is unsure. */
+function tally(
+  judged: readonly JudgedWord[],
+  open: ReadonlySet<JudgedWord>,
+  text: string,
+  shade: ShadeLine,
+  judge: Judge,
+): Tally {
+  const counts = new Map<WordKey, number>();
+  for (const word of judged) {
+    const counted = word.standing === 'beyond' && open.has(word) ? OPEN : word.key;
+    counts.set(counted, (counts.get(counted) ?? 0) + 1);
+  }
+  const skipped = text.split('\n').reduce((sum, line) => sum + shade(line).skipped, 0);
+  const verdict = (key: WordKey) =>
+    key === OPEN ? ({ standing: 'unsure', missing: [] as PatternId[] } as const) : judge(key);
+  return tallyText(
+    { words: settleCounts(counts), skipped },
+    Object.assign(verdict, { group: judge.group, lacks: judge.lacks, ifTaught: judge.ifTaught }),
+  );
+}

@@ -1,0 +1,77 @@
+import { useState } from 'preact/hooks';
+import { StorageFault } from '../../host/store/store-item.ts';
+import { addPassageOnce } from '../../passage/add-passage.ts';
+import type { FoundText } from '../../passage/found-text.ts';
+import { say } from '../../wording/say.ts';
+
+interface TakeButtonsProps {
+  readonly found: FoundText;
+  /** The id of the group whose lesson may be made. */
+  readonly group: string;
+  /** The text is in a passage or on the shelf. */
+  readonly onKept: () => void;
+  readonly onPassage: (id: string) => void;
+}
+
+/** Where the text of pictures goes: to the desk, onto the shelf, into a lesson. */
+export function TakeButtons({ found, group, onKept, onPassage }: TakeButtonsProps) {
+  const [told, setTold] = useState<{ readonly says: string; readonly shelfId?: string } | null>(null);
+  if (found.text === '') return null;
+  const named = { ...found, title: found.title || firstWords(found.text) };
+  const orSay = (done: Promise<void>): void => {
+    done.catch((error: unknown) => {
+      if (!(error instanceof StorageFault)) throw error;
+      setTold({ says: error.message });
+    });
+  };
+  const makePassage = async (go: (id: string) => void): Promise<void> => {
+    const { id } = await addPassageOnce(named);
+    onKept();
+    go(id);
+  };
+  const shelve = async (): Promise<void> => {
+    const [{ countText }, { addToShelf }] = await Promise.all([
+      import('../shelf/read-file.ts'),
+      import('../shelf/add-to-shelf.ts'),
+    ]);
+    const counted = await countText(named.text, new AbortController().signal);
+    const { id, outcome } = await addToShelf({ byline: null, date: null, url: null, ...named, ...counted });
+    onKept();
+    setTold({ says: say(outcome === 'there' ? 'panel.onShelfAlready' : 'panel.onShelf'), shelfId: id });
+  };
+  return (
+    <div class="picture-take">
+      <p class="row">
+        <button type="button" class="action" onClick={() => orSay(makePassage(onPassage))}>
+          {say('panel.takeToDesk')}
+        </button>
+        <button type="button" class="plain" onClick={() => orSay(shelve())}>
+          {say('panel.putOnShelf')}
+        </button>
+        <button
+          type="button"
+          class="plain"
+          onClick={() =>
+            orSay(makePassage((id) => location.assign(`/lesson.html#${encodeURIComponent(group)}/${id}`)))
+          }
+        >
+          {say('desk.makeALesson')}
+        </button>
+      </p>
+      <p role="status">
+        {told?.says}{' '}
+        {told?.shelfId && (
+          <a class="plain" href={`/shelf.html#text/${told.shelfId}`} target="_blank" rel="noopener">
+            {say('panel.seeThere')}
+          </a>
+        )}
+      </p>
+    </div>
+  );
+}
+
+/** The first line makes a title until the teacher gives one. */
+function firstWords(text: string): string {
+  const line = text.split('\n', 1)[0]!.replace(/^#+ /, '');
+  return line.length > 60 ? `${line.slice(0, 60).replace(/\s+\S*$/, '')}…` : line;
+}

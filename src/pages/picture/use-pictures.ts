@@ -1,0 +1,157 @@
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { explainPictureFault, writePictureText } from '../../passage/files/picture-text.ts';
+import { settleSureness } from '../../passage/files/sure-words.ts';
+import { type JoinedScreens, joinScreens, type ScreenLine } from '../../picture/join-screens.ts';
+import type { PictureProgress } from '../../picture/picture-reading.ts';
+
+/** A picture to be read. */
+export interface GivenPicture {
+  readonly blob: Blob;
+  readonly title: string;
+  readonly url: string | null;
+  /** Whether it is one of several screens of a document, which overlap. */
+  readonly isScreen: boolean;
+}
+
+/** A picture that is shown. */
+export interface ShownPicture {
+  /** An address of the picture within the page. */
+  readonly address: string;
+  /** In dots; 0 until it was read. */
+  readonly width: number;
+  readonly height: number;
+}
+
+/** Pictures and what was read in them so far. */
+export interface Pictures {
+  readonly shown: readonly ShownPicture[];
+  readonly lines: readonly ScreenLine[];
+  /** How far the reading is; null when nothing is being read. */
+  readonly progress: PictureProgress | null;
+  /** What came of the last picture, where that is not what was expected. */
+  readonly came: Outcome | null;
+  readonly text: string;
+  /** Whether the teacher changed the text. */
+  readonly isOwn: boolean;
+  readonly setText: (text: string) => void;
+  /** Ends the reading of a picture; `again` reads the last one once more. */
+  readonly stop: () => void;
+  readonly again: () => void;
+}
+
+export type Outcome =
+  | { readonly kind: 'nothing' | 'apart' | 'noWords' | 'stopped' }
+  | { readonly kind: 'fault'; readonly why: string };
+
+/** Reads pictures one after the other, each once, as one text; the reader is there only while it reads. Ends with the view. */
+export function usePictures(given: readonly GivenPicture[]): Pictures {
+  const [shown, setShown] = useState<readonly ShownPicture[]>([]);
+  const [lines, setLines] = useState<readonly ScreenLine[]>([]);
+  const [progress, setProgress] = useState<PictureProgress | null>(null);
+  const [came, setCame] = useState<Outcome | null>(null);
+  const [text, setText] = useState('');
+  const [turn, setTurn] = useState(0);
+  const state = useRef({
+    text: '',
+    made: '',
+    lines: [] as readonly ScreenLine[],
+    taken: 0,
+    isReading: false,
+  });
+  const controller = useRef(new AbortController());
+  const addresses = useRef<string[]>([]);
+  useEffect(
+    () => () => {
+      controller.current.abort();
+      for (const address of addresses.current) URL.revokeObjectURL(address);
+    },
+    [],
+  );
+
+  const write = (changed: string): void => {
+    state.current.text = changed;
+    setText(changed);
+  };
+  const readOne = async ({ blob, isScreen }: GivenPicture, signal: AbortSignal): Promise<void> => {
+    const screen = addresses.current.length;
+    const address = URL.createObjectURL(blob);
+    addresses.current.push(address);
+    setShown((all) => [...all, { address, width: 0, height: 0 }]);
+    const leaveOut = (): void => {
+      addresses.current.splice(screen, 1);
+      URL.revokeObjectURL(address);
+      setShown((all) => all.filter((other) => other.address !== address));
+    };
+    try {
+      setProgress({ stage: 'loading', share: 0 });
+      // The reader is loaded with the first picture.
+      const { readPicture } = await import('../../picture/open-picture-reader.ts');
+      const { width, height, lines } = await readPicture(blob, { signal, onProgress: setProgress });
+      const read = await settleSureness(lines);
+      const joined = joinScreens(state.current.lines, read, screen);
+      if (joined.where === 'nothing' && state.current.lines.length > 0) {
+        leaveOut();
+        return setCame({ kind: read.length === 0 ? 'noWords' : 'nothing' });
+      }
+      setShown((all) => all.map((one) => (one.address === address ? { address, width, height } : one)));
+      if (read.length === 0) return setCame({ kind: 'noWords' });
+      if (joined.where === 'apart' && isScreen) setCame({ kind: 'apart' });
+      const written = await writeJoined(state.current, joined);
+      signal.throwIfAborted();
+      state.current.lines = joined.lines;
+      setLines(joined.lines);
+      write(written);
+    } catch (error) {
+      leaveOut();
+      throw error;
+    }
+  };
+  useEffect(() => {
+    const now = state.current;
+    if (now.isReading || now.taken >= given.length) return;
+    now.isReading = true;
+    void (async () => {
+      while (now.taken < given.length) {
+        const { signal } = controller.current;
+        setCame(null);
+        await readOne(given[now.taken++]!, signal).catch((error: unknown) =>
+          setCame(signal.aborted ? { kind: 'stopped' } : { kind: 'fault', why: explainPictureFault(error) }),
+        );
+      }
+      now.isReading = false;
+      setProgress(null);
+      // Pictures that came meanwhile have their turn.
+      setTurn((turns) => turns + 1);
+    })();
+  }, [given, turn]);
+  return {
+    shown,
+    lines,
+    progress,
+    came,
+    text,
+    isOwn: text !== state.current.made,
+    setText: write,
+    stop: () => {
+      controller.current.abort();
+      controller.current = new AbortController();
+    },
+    again: () => {
+      state.current.taken = Math.max(0, state.current.taken - 1);
+      setTurn((turns) => turns + 1);
+    },
+  };
+}
+
+/** The text with what a screen added; what the teacher wrote stays, and the new goes behind or before it. */
+async function writeJoined(
+  state: { readonly text: string; made: string },
+  { lines, added, where }: JoinedScreens,
+): Promise<string> {
+  if (state.text === state.made) {
+    state.made = await writePictureText(lines);
+    return state.made;
+  }
+  const more = await writePictureText(added);
+  return where === 'before' ? `${more}\n${state.text}` : `${state.text}\n${more}`;
+}

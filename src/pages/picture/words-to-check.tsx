@@ -1,0 +1,64 @@
+import { say } from '../../wording/say.ts';
+import { markName, type PictureMark } from './shade-picture.ts';
+import type { ShownPicture } from './use-pictures.ts';
+
+interface WordsToCheckProps {
+  readonly marks: readonly PictureMark[];
+  readonly shown: readonly ShownPicture[];
+  readonly onWord: (mark: PictureMark) => void;
+  /** The teacher says that the word was read rightly. */
+  readonly onRight: (mark: PictureMark) => void;
+}
+
+/** How high a piece of a picture is shown, in pixels, and how wide at most. */
+const HEIGHT = 28;
+const WIDEST = 220;
+
+/** The words whose reading is not sure, each as it is in the picture and as it was read. */
+export function WordsToCheck({ marks, shown, onWord, onRight }: WordsToCheckProps) {
+  if (marks.length === 0) return null;
+  return (
+    <section class="picture-checks" aria-labelledby="check-title">
+      <h3 id="check-title">{say('picture.toCheck', { count: marks.length })}</h3>
+      <p class="quiet">{say('picture.aboutChecking')}</p>
+      <ul>
+        {marks.map((mark) => (
+          <li key={markName(mark)}>
+            <Piece mark={mark} picture={shown[mark.screen]} />
+            <button type="button" class="plain" lang="en" dir="ltr" onClick={() => onWord(mark)}>
+              {mark.text}
+            </button>
+            <button
+              type="button"
+              class="plain"
+              aria-label={say('picture.isRight', { word: mark.text })}
+              onClick={() => onRight(mark)}
+            >
+              {say('picture.right')}
+            </button>
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+/** A word as the picture has it. */
+function Piece({ mark, picture }: { mark: PictureMark; picture: ShownPicture | undefined }) {
+  if (!picture || picture.width === 0) return null;
+  const { left, top, right, bottom } = mark.box;
+  const scale = Math.min(HEIGHT / Math.max(1, bottom - top), WIDEST / Math.max(1, right - left));
+  return (
+    <span
+      class="picture-piece"
+      aria-hidden="true"
+      style={{
+        width: `${(right - left) * scale}px`,
+        height: `${(bottom - top) * scale}px`,
+        backgroundImage: `url(${picture.address})`,
+        backgroundSize: `${picture.width * scale}px ${picture.height * scale}px`,
+        backgroundPosition: `${-left * scale}px ${-top * scale}px`,
+      }}
+    />
+  );
+}

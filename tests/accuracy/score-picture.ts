@@ -1,0 +1,38 @@
+import { diffArrays } from 'diff';
+import type { PictureReading } from '../../src/picture/picture-reading.ts';
+import { listWords } from './picture-cases.ts';
+
+/** How a reading compares with the words that are in the picture. */
+export interface PictureScore {
+  /** Words that are there with the same letters, in order. */
+  readonly right: number;
+  /** Words that were read and are not in the picture. */
+  readonly added: number;
+  /** Each word that was read. */
+  readonly read: readonly { readonly word: string; readonly sureness: number; readonly isRight: boolean }[];
+  /** What was read otherwise: `sells > sclls`. */
+  readonly misses: readonly string[];
+}
+
+/** Compares what was read with the words of the text, without the signs around them. */
+export function scorePicture(reading: PictureReading, words: readonly string[]): PictureScore {
+  const given = reading.lines.flatMap((line) =>
+    line.words.flatMap(({ text, sureness }) => listWords(text).map((word) => ({ word, sureness }))),
+  );
+  const changes = diffArrays(
+    [...words],
+    given.map(({ word }) => word),
+  );
+  const read: { word: string; sureness: number; isRight: boolean }[] = [];
+  const misses: string[] = [];
+  changes.forEach(({ value, added, removed }, n) => {
+    if (removed) {
+      const next = changes[n + 1];
+      misses.push(`${value.join(' ')} > ${next?.added ? next.value.join(' ') : '-'}`);
+      return;
+    }
+    for (let k = 0; k < value.length; k++) read.push({ ...given[read.length]!, isRight: !added });
+  });
+  const right = read.filter(({ isRight }) => isRight).length;
+  return { right, added: read.length - right, read, misses };
+}

@@ -1,0 +1,28 @@
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { listPictureCases } from '../accuracy/picture-cases.ts';
+import { openPictureBench, type PictureBench } from '../accuracy/read-pictures.ts';
+import { scorePicture } from '../accuracy/score-picture.ts';
+
+/** A quick part of `tests/accuracy/measure-pictures.ts`, which has all typefaces and sizes: the reader of the sources on rendered pages. */
+let bench: PictureBench;
+beforeAll(async () => {
+  bench = await openPictureBench();
+});
+afterAll(() => bench?.close());
+
+/** The share of right words each kind has to have at least. One page has some 250 words, so one wrong word is 0.4 points. */
+const LEAST = { screen: 0.98, fine: 0.99, scan: 0.975, columns: 0.97 } as const;
+
+describe.each(Object.entries(LEAST))('rendered pages, %s', (kind, least) => {
+  // One typeface of each kind, on a dark ground where there are such.
+  const [one] = listPictureCases([kind]).slice(kind === 'columns' ? 5 : 2);
+  test(`${one!.name} is read`, async () => {
+    const picture = await bench.render(one!);
+    const { reading } = await bench.read(picture, one!.scan ? 'image/jpeg' : 'image/png');
+    const { right, added, misses } = scorePicture(reading, one!.words);
+    expect(right / one!.words.length, misses.join(', ')).toBeGreaterThanOrEqual(least);
+    expect(added / one!.words.length).toBeLessThanOrEqual(1 - least);
+    for (const { box } of reading.lines.flatMap(({ words }) => words))
+      expect(box.left < box.right && box.top < box.bottom && box.right <= reading.width).toBe(true);
+  });
+});
