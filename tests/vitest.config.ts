@@ -95,6 +95,7 @@ export default defineConfig({
           ...inBrowsers,
           include: [
             'bundle',
+            'card-frame',
             'card',
             'desk',
             'dynamic-pages',

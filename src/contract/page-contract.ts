@@ -138,8 +138,8 @@ export interface NthPlace {
   readonly n: number;
 }
 
-/** What is put into a page only when it is first needed there: what finds the article, what draws cards. */
-export type PagePart = 'article' | 'card';
+/** What is put into a page only when it is first needed there: what finds the article, what shows cards, and where those may have no frame. */
+export type PagePart = 'article' | 'card' | 'plain-card';
 
 /** The shading of one page with its word cards. */
 export interface ShadedPage {

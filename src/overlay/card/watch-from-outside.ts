@@ -1,0 +1,92 @@
+import type { Hindrance } from '../../contract/card-contract.ts';
+
+/** What the content script sees of a card's place. */
+export interface OutsideWatch {
+  /** Looks where the card is now, and what lies over it. */
+  look(): void;
+  hindrance(): Hindrance | null;
+  /** Since when the card has been where it is, uncovered, by `performance.now`. */
+  restsSince(): number;
+}
+
+/** What is drawn above everything else, in the order in which it was opened (CSS Positioned Layout 4, top layer). */
+const TOP_LAYER = ':popover-open, :modal, :fullscreen';
+/** Something that lies over the card is looked after so often, in milliseconds, until it is gone. */
+const AGAIN = 100;
+
+/**
+ * Watches a card from the page it is in. Whether something lies over it the card itself knows in Chromium (`watchCover`); elsewhere it is
+ * whatever the page opened in the top layer, since nothing else comes above the card.
+ */
+export function watchFromOutside(
+  host: HTMLElement,
+  frame: HTMLElement,
+  onChange: () => void,
+  signal: AbortSignal,
+): OutsideWatch {
+  const doc = host.ownerDocument;
+  const cardSees = 'isVisible' in IntersectionObserverEntry.prototype;
+  let where: string | null = '';
+  let since = performance.now();
+  let isCovered = false;
+  let again: ReturnType<typeof setTimeout> | undefined;
+  signal.addEventListener('abort', () => clearTimeout(again), { once: true });
+
+  function look(): void {
+    if (signal.aborted) return;
+    const now = performance.now();
+    const at = placeOf(frame);
+    if (at !== where) since = now;
+    where = at;
+    const wasCovered = isCovered;
+    isCovered = !cardSees && (!host.matches(':popover-open') || hasOthersInTopLayer(doc, host));
+    if (isCovered) {
+      since = now;
+      clearTimeout(again);
+      again = setTimeout(look, AGAIN);
+    }
+    if (isCovered !== wasCovered) onChange();
+  }
+
+  // A dialog that is closed and opened again comes above the card that is in it.
+  const dialog = host.closest('dialog');
+  if (dialog) {
+    const observer = new MutationObserver(() => {
+      if (!host.isConnected) return;
+      host.hidePopover();
+      host.showPopover();
+      since = performance.now();
+    });
+    observer.observe(dialog, { attributeFilter: ['open'] });
+    signal.addEventListener('abort', () => observer.disconnect(), { once: true });
+  }
+  return {
+    look,
+    hindrance: () => (where === null ? 'frame' : isCovered ? 'covered' : null),
+    restsSince: () => since,
+  };
+}
+
+/** Where an element is in the window; null where a frame around it is another site's. */
+function placeOf(element: Element): string | null {
+  const places: string[] = [];
+  for (let at: Element | null = element; at; ) {
+    const { left, top, width, height } = at.getBoundingClientRect();
+    places.push([left, top, width, height].map(Math.round).join());
+    const view: Window = at.ownerDocument.defaultView!;
+    if (view === view.parent) return places.join(' ');
+    at = view.frameElement;
+  }
+  return null;
+}
+
+function hasOthersInTopLayer(root: Document | ShadowRoot, host: Element): boolean {
+  for (const element of root.querySelectorAll(TOP_LAYER))
+    if (element !== host && !element.contains(host)) return true;
+  for (const element of root.querySelectorAll('*')) {
+    // Firefox 63 and later.
+    const shadow = (element as { openOrClosedShadowRoot?: ShadowRoot | null }).openOrClosedShadowRoot;
+    if (shadow && element !== host && hasOthersInTopLayer(shadow, host)) return true;
+  }
+  return false;
+}
