@@ -95,6 +95,7 @@ export default defineConfig({
           ...inBrowsers,
           include: [
             'bundle',
+            'card-covers',
             'card-frame',
             'card',
             'desk',
@@ -103,6 +104,7 @@ export default defineConfig({
             'overlay',
             'page-kinds',
             'panel',
+            'private-marks',
             'real-web',
             'scope',
             'story',

@@ -1,7 +1,7 @@
 import { cardStyle } from '../../src/overlay/card/card-style.ts';
 import { createFramedCard } from '../../src/overlay/card/open-framed-card.ts';
-import { serveCard } from '../../src/pages/card/serve-card.tsx';
 import cardPage from '../../src/pages/card/card-page.css?inline';
+import { serveCard } from '../../src/pages/card/serve-card.tsx';
 import { speakEnglish } from '../../src/wording/speak-english.ts';
 
 /** What cards are made of when a test runs them in a page by themselves. */
@@ -19,7 +19,10 @@ export function serveIn(view: Window & typeof globalThis, line: Parameters<typeo
 }
 
 interface Policies {
-  createPolicy(name: string, rules: { createHTML(text: string): string }): { createHTML(text: string): string };
+  createPolicy(
+    name: string,
+    rules: { createHTML(text: string): string },
+  ): { createHTML(text: string): string };
 }
 
 /** Opens cards in an empty frame of the page itself, and does at once what is clicked in them. */

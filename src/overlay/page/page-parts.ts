@@ -1,5 +1,6 @@
 import type { OpenCardFunction } from '../card/open-card.ts';
 import type { CardSources, Cards, CardsOptions } from '../card/start-cards.ts';
+import type { OpenVeil } from '../draw-veil.ts';
 import type { FindArticle } from '../find-article.ts';
 
 /** Shows the cards of a document. */
@@ -14,4 +15,5 @@ export interface PageParts {
   readonly article: FindArticle;
   readonly card: ShowCards;
   readonly 'plain-card': OpenCardFunction;
+  readonly veil: OpenVeil;
 }

@@ -10,7 +10,11 @@ export function startPage(
   doc: Document,
   { explain, act, swaps, bring, ...options }: PageOptions<PageParts>,
 ): ShadedPage {
-  const overlay = startOverlay(doc, { ...options, loadFindArticle: () => bring('article') });
+  const overlay = startOverlay(doc, {
+    ...options,
+    loadFindArticle: () => bring('article'),
+    loadVeil: () => bring('veil'),
+  });
   const places = new WeakMap<CardWord, WordPlace>();
   function cardWord(place: WordPlace | null): CardWord | null {
     const element = place?.ranges[0]?.startContainer.parentElement;

@@ -5,6 +5,7 @@ import { hostPage, offerPart } from '../../host/page-talk/page-host.ts';
 import { createFramedCard } from '../../overlay/card/open-framed-card.ts';
 import { openPlainCard } from '../../overlay/card/open-plain-card.tsx';
 import { startCards } from '../../overlay/card/start-cards.ts';
+import { openVeil } from '../../overlay/draw-veil.ts';
 import { findArticle } from '../../overlay/find-article.ts';
 import type { PageParts } from '../../overlay/page/page-parts.ts';
 import { startPage } from '../../overlay/page/start-page.ts';
@@ -19,6 +20,7 @@ export function servePractice(onShaded: (isShaded: boolean) => void): void {
     card: (doc, sources, options) => startCards(doc, sources, { ...options, openCard }),
     'plain-card': openPlainCard,
     article: findArticle,
+    veil: openVeil,
   });
   const start = (): true => {
     hostPage<PageParts>((options) => {
