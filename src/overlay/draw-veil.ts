@@ -22,6 +22,8 @@ const RULES = `
 canvas { position: absolute; inset: 0; width: 100%; height: 100% }
 @media print { :host { display: none !important } }`;
 
+/** Changes of the page are followed no oftener than this, in milliseconds: some never rest. */
+const LATER = 250;
 /** After these a page may look different from before. */
 const MOVES = ['scroll', 'load', 'transitionend', 'animationend', 'toggle', 'input'] as const;
 
@@ -40,6 +42,7 @@ export function openVeil(doc: Document, marked: () => Marked, signal: AbortSigna
   root.adoptedStyleSheets = [sheet];
   root.append(canvas);
   let frame = 0;
+  let later: ReturnType<typeof setTimeout> | undefined;
 
   function draw(): void {
     if (signal.aborted) return;
@@ -78,12 +81,18 @@ export function openVeil(doc: Document, marked: () => Marked, signal: AbortSigna
   const options = { capture: true, passive: true, signal };
   for (const type of MOVES) view.addEventListener(type, soon, options);
   view.addEventListener('resize', soon, { signal });
-  const mutations = new MutationObserver(soon);
+  const mutations = new MutationObserver(() => {
+    later ??= setTimeout(() => {
+      later = undefined;
+      soon();
+    }, LATER);
+  });
   mutations.observe(doc, { subtree: true, childList: true, characterData: true, attributes: true });
   signal.addEventListener(
     'abort',
     () => {
       mutations.disconnect();
+      clearTimeout(later);
       view.cancelAnimationFrame(frame);
       host.remove();
     },

@@ -14,7 +14,7 @@ export interface FramedCardOptions {
 }
 
 /** A page that admits no frame of the extension is found out after so many milliseconds. */
-const FRAME_LIMIT = 2500;
+const FRAME_LIMIT = 4000;
 
 /**
  * Gives the function that shows cards in a frame of the extension: no script of the page sees their text, neither by its search nor in a
@@ -24,7 +24,7 @@ export function createFramedCard({ openLine, rest = 500 }: FramedCardOptions): O
   return (doc, word, first, { sources, mode, focus, back, onClosed, onKept, onLeft, onFailed }) => {
     const view = doc.defaultView!;
     const frame = makeElement(doc, 'iframe');
-    frame.style.cssText = 'opacity: 0; width: 24rem; height: 20rem; pointer-events: none';
+    frame.style.cssText = 'opacity: 0; width: 384px; height: 320px; pointer-events: none';
     const opening = openLine(frame);
     const host = openHost(doc, frame, { mode });
     if (focus) frame.focus({ preventScroll: true });
@@ -95,7 +95,7 @@ export function createFramedCard({ openLine, rest = 500 }: FramedCardOptions): O
     }
     /** Does what was clicked in the card, if the click can have been meant; says why where it was not done. */
     async function act(action: WordAction): Promise<string | null> {
-      outside.look();
+      outside.look({ closely: true });
       const hindrance = outside.hindrance();
       if (hindrance) return say(hindrance === 'covered' ? 'card.covered' : 'card.onlyPanel');
       if (performance.now() - outside.restsSince() < rest) return say('card.moved');

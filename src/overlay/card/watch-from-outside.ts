@@ -3,7 +3,7 @@ import type { Hindrance } from '../../contract/card-contract.ts';
 /** What the content script sees of a card's place. */
 export interface OutsideWatch {
   /** Looks where the card is now, and what lies over it. */
-  look(): void;
+  look(now?: { readonly closely: boolean }): void;
   hindrance(): Hindrance | null;
   /** Since when the card has been where it is, uncovered, by `performance.now`. */
   restsSince(): number;
@@ -11,7 +11,7 @@ export interface OutsideWatch {
 
 /** What is drawn above everything else, in the order in which it was opened (CSS Positioned Layout 4, top layer). */
 const TOP_LAYER = ':popover-open, :modal, :fullscreen';
-/** Something that lies over the card is looked after so often, in milliseconds, until it is gone. */
+/** What lies over the card is looked for no oftener than this, in milliseconds, and as often until it is gone. */
 const AGAIN = 100;
 
 /**
@@ -29,21 +29,24 @@ export function watchFromOutside(
   let where: string | null = '';
   let since = performance.now();
   let isCovered = false;
+  let looked = Number.NEGATIVE_INFINITY;
   let again: ReturnType<typeof setTimeout> | undefined;
   signal.addEventListener('abort', () => clearTimeout(again), { once: true });
 
-  function look(): void {
+  function look({ closely } = { closely: false }): void {
     if (signal.aborted) return;
     const now = performance.now();
     const at = placeOf(frame);
     if (at !== where) since = now;
     where = at;
+    if (cardSees || (!closely && now - looked < AGAIN)) return;
+    looked = now;
     const wasCovered = isCovered;
-    isCovered = !cardSees && (!host.matches(':popover-open') || hasOthersInTopLayer(doc, host));
+    isCovered = !host.matches(':popover-open') || hasOthersInTopLayer(doc, host);
     if (isCovered) {
       since = now;
       clearTimeout(again);
-      again = setTimeout(look, AGAIN);
+      again = setTimeout(look, AGAIN, { closely: true });
     }
     if (isCovered !== wasCovered) onChange();
   }
