@@ -47,8 +47,11 @@ describe('a pointer at rest', () => {
     await at.page.mouse.move(x + 40, y - 3);
     await at.page.clock.runFor(LEAVE_MS - 50);
     await at.page.mouse.move(x + 40, y + 40);
+    await heard(at);
     await at.page.clock.runFor(LEAVE_MS * 4);
     expect(await at.isOpen()).toBe(true);
+    await at.pointTo('hoping');
+    await heard(at);
     await at.pointTo('hoping');
     await at.page.clock.runFor(LEAVE_MS * 4);
     expect(await at.isOpen()).toBe(true);
@@ -394,6 +397,18 @@ describe('the page', () => {
     await expect.poll(() => later(at.isOpen)).toBe(false);
   });
 });
+
+/** Waits until the page has heard what its card told it so far. */
+function heard(at: CardPage): Promise<void> {
+  return at.page.evaluate(async () => {
+    for (let n = 0; n < 3; n++)
+      await new Promise((resolve) => {
+        const { port1, port2 } = new MessageChannel();
+        port1.onmessage = resolve;
+        port2.postMessage(null);
+      });
+  });
+}
 
 function isFocused(element: Element): boolean {
   return (element.getRootNode() as Document | ShadowRoot).activeElement === element;
