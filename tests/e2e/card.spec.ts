@@ -263,7 +263,10 @@ describe('the teacher', () => {
       const voice = { lang: 'en-GB', localService, default: true };
       Object.defineProperty(globalThis, 'SpeechSynthesisUtterance', {
         value: class {
-          constructor(readonly text: string) {}
+          text: string;
+          constructor(text: string) {
+            this.text = text;
+          }
         },
       });
       speechSynthesis.getVoices = () => [voice as SpeechSynthesisVoice];

@@ -30,7 +30,7 @@ const asked = (page: Page): Promise<string> =>
     const words = [...document.querySelectorAll('b')];
     const seen = await new Promise<string>((resolve) => {
       if (!('isVisible' in IntersectionObserverEntry.prototype)) resolve('');
-      const options = { trackVisibility: true, delay: 100 };
+      const options = { trackVisibility: true, delay: 100 } as IntersectionObserverInit;
       new IntersectionObserver(
         (entries) =>
           resolve(entries.map((entry) => (entry as unknown as { isVisible: boolean }).isVisible).join()),
@@ -39,7 +39,7 @@ const asked = (page: Page): Promise<string> =>
     });
     const other = await new Promise<string>((resolve) => {
       if (!('isVisible' in IntersectionObserverEntry.prototype)) resolve('');
-      const options = { trackVisibility: true, delay: 100 };
+      const options = { trackVisibility: true, delay: 100 } as IntersectionObserverInit;
       new IntersectionObserver(
         (entries) =>
           resolve(entries.map((entry) => (entry as unknown as { isVisible: boolean }).isVisible).join()),

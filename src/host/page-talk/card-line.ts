@@ -2,34 +2,28 @@ import type { CardLine, FromCard, ToCard } from '../../contract/card-contract.ts
 import { browser } from '../browser.ts';
 
 /**
- * Puts the card's page into a frame that is in the page already, and gives the line to it once it is there. The line is handed to the
+ * Puts the card's page into a frame, and gives the line to it once it is there. The line is handed to the
  * extension's page and to no other; it is given to the first that comes with its word, which the page of the web does not know.
  */
 export function openCardLine(frame: HTMLIFrameElement): Promise<CardLine<ToCard, FromCard>> {
-  // The address changes from start to start in Chromium; the page that opens at it has the extension's origin all the same.
-  const { protocol, host } = new URL(browser.runtime.getURL('/card.html'));
-  const origin = `${protocol}//${protocol === 'chrome-extension:' ? browser.runtime.id : host}`;
-  return openLine(frame, browser.runtime.getURL('/card.html'), origin);
-}
-
-/** The same for a page at any address. */
-export function openLine(
-  frame: HTMLIFrameElement,
-  address: string,
-  origin: string,
-): Promise<CardLine<ToCard, FromCard>> {
+  const address = browser.runtime.getURL('/card.html');
+  const { protocol, host } = new URL(address);
+  const isFirefox = protocol === 'moz-extension:';
+  // In Chromium the address changes from start to start; the page that opens at it has the extension's origin all the same.
+  const origin = `${protocol}//${isFirefox ? host : browser.runtime.id}`;
   const word = crypto.randomUUID();
-  frame.src = `${address}#${word}`;
   return new Promise((resolve) => {
-    frame.addEventListener(
-      'load',
-      () => {
-        const { port1, port2 } = new MessageChannel();
-        frame.contentWindow?.postMessage(word, origin, [port2]);
-        resolve(lineOver(port1));
-      },
-      { once: true },
-    );
+    frame.addEventListener('load', function hand() {
+      // In Firefox the empty document, with which every frame begins, is told of too.
+      if (frame.contentDocument?.URL === 'about:blank') return;
+      frame.removeEventListener('load', hand);
+      const { port1, port2 } = new MessageChannel();
+      frame.contentWindow?.postMessage(word, origin, [port2]);
+      resolve(lineOver(port1));
+    });
+    // Events of Firefox tell a page of elements in closed roots. So the frame has no address about it, which tells this install from others.
+    if (isFirefox) queueMicrotask(() => frame.contentWindow?.location.replace(`${address}#${word}`));
+    else frame.src = `${address}#${word}`;
   });
 }
 

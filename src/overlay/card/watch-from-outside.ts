@@ -25,6 +25,9 @@ export function watchFromOutside(
   signal: AbortSignal,
 ): OutsideWatch {
   const doc = host.ownerDocument;
+  const root = frame.getRootNode() as ShadowRoot;
+  const [sheet] = root.adoptedStyleSheets;
+  const rules = sheet!.cssRules.length;
   const cardSees = 'isVisible' in IntersectionObserverEntry.prototype;
   let where: string | null = '';
   let since = performance.now();
@@ -42,13 +45,24 @@ export function watchFromOutside(
     if (cardSees || (!closely && now - looked < AGAIN)) return;
     looked = now;
     const wasCovered = isCovered;
-    isCovered = !host.matches(':popover-open') || hasOthersInTopLayer(doc, host);
+    isCovered = !isIntact() || !host.matches(':popover-open') || hasOthersInTopLayer(doc, host);
     if (isCovered) {
       since = now;
       clearTimeout(again);
       again = setTimeout(look, AGAIN, { closely: true });
     }
     if (isCovered !== wasCovered) onChange();
+  }
+
+  /** A page of Firefox can get at the frame by its events, and from there at the root. */
+  function isIntact(): boolean {
+    const { opacity, visibility, filter, transform, clipPath, maskImage, mixBlendMode } =
+      doc.defaultView!.getComputedStyle(frame);
+    const looks = [opacity, visibility, filter, transform, clipPath, maskImage, mixBlendMode].join();
+    const { adoptedStyleSheets: sheets, childNodes: nodes } = root;
+    const isAlone = nodes.length === 1 && nodes[0] === frame;
+    const isStyled = sheets.length === 1 && sheets[0] === sheet && sheet!.cssRules.length === rules;
+    return isAlone && isStyled && looks === '1,visible,none,none,none,none,normal';
   }
 
   // A dialog that is closed and opened again comes above the card that is in it.
