@@ -97,6 +97,11 @@ export default defineConfig({
     default_locale: 'en',
     content_security_policy: manifestVersion === 2 ? POLICY : { extension_pages: POLICY },
     permissions: ['activeTab', 'contextMenus', 'scripting', 'storage'],
+    // The card's frame. In Chromium it has another address each time the browser starts, which pages cannot know.
+    web_accessible_resources:
+      manifestVersion === 2
+        ? ['card.html']
+        : [{ resources: ['card.html'], matches: ['<all_urls>'], use_dynamic_url: true }],
     options_ui: { page: 'groups.html', open_in_tab: true },
     description: '__MSG_manifest_description__',
     action: { default_title: '__MSG_manifest_button__' },

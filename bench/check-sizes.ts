@@ -15,6 +15,9 @@ const LIMITS: Readonly<Record<string, number>> = {
   'page.js': 25,
   'page-article.js': 25,
   'page-card.js': 25,
+  'page-plain-card.js': 25,
+  'page-veil.js': 25,
+  'card.html': 40,
   'sidepanel.html': 40,
 };
 /**
@@ -43,7 +46,9 @@ const LIBRARIES: Readonly<Record<string, string>> = {
 const ALLOWED: Readonly<Record<string, readonly string[]>> = {
   'page.js': [],
   'page-article.js': ['@mozilla/readability'],
-  'page-card.js': ['preact'],
+  'page-card.js': [],
+  'page-plain-card.js': ['preact'],
+  'page-veil.js': [],
   'background.js': ['webextension-polyfill'],
 };
 

@@ -30,6 +30,7 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
   'pages/help': ['wording', 'ui', 'host'],
   'pages/privacy': ['wording', 'ui'],
   'pages/welcome': ['wording', 'analyze', 'ui', 'host'],
+  'pages/card': ['wording', 'analyze', 'contract', 'ui', 'overlay/card'],
   'pages/practice': ['wording', 'ui', 'host', 'overlay', 'overlay/card', 'overlay/page'],
   'pages/pdf': [
     'wording',

@@ -95,6 +95,8 @@ export default defineConfig({
           ...inBrowsers,
           include: [
             'bundle',
+            'card-covers',
+            'card-frame',
             'card',
             'desk',
             'dynamic-pages',
@@ -103,6 +105,7 @@ export default defineConfig({
             'page-kinds',
             'panel',
             'picture',
+            'private-marks',
             'real-web',
             'scope',
             'story',

@@ -154,8 +154,9 @@ export interface NthPlace {
   readonly n: number;
 }
 
-/** What is put into a page only when it is first needed there: what finds the article, what draws cards. */
-export type PagePart = 'article' | 'card';
+/** What is put into a page only when it is first needed there: what finds the article, what shows cards, and where those may have no frame, what
+ * draws marks that the page cannot see. */
+export type PagePart = 'article' | 'card' | 'plain-card' | 'veil';
 
 /** The shading of one page with its word cards. */
 export interface ShadedPage {
@@ -172,6 +173,8 @@ export interface ShadedPage {
   setScope(kind: ScopeKind): Promise<ScopeKind>;
   takePassage(): Promise<PagePassage>;
   setLook(look: Look): void;
+  /** Draws the marks where no script of the page sees them, from now on. */
+  hideMarks(): void;
   /** Opens the card of the next (1) or previous (-1) word that is not yet decodable. */
   step(direction: 1 | -1): void;
 }

@@ -33,6 +33,7 @@ export default {
     },
     sendMessage: (message: unknown) => own.runtime.sendMessage(message),
     onMessage,
+    getURL: (path: string) => own.runtime.getURL(path),
   },
   storage: own.storage,
 };

@@ -9,13 +9,13 @@ export const MARKS = { beyond: 'wr-1', fresh: 'wr-2', unsure: 'wr-3', here: 'wr-
  * do they. No tint is mixed in: Chromium 156 keeps a mix with one part's colour for others in the same font, which leaves
  * dark lines on dark parts. The wash is so thin that text keeps its contrast. Style tells the marks apart.
  */
-const LINES = {
+export const LINES = {
   beyond: 'dotted 0.12em',
   fresh: 'solid 0.07em',
   unsure: 'dashed 0.06em',
   here: 'double 0.08em',
 } as const;
-const WASHES: Partial<Record<Mark, string>> = {
+export const WASHES: Partial<Record<Mark, string>> = {
   beyond: 'rgb(206 96 48 / 0.085)',
   here: 'rgb(30 150 132 / 0.24)',
 };

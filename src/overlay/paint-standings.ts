@@ -1,5 +1,6 @@
 import type { Standing } from '../analyze/types.ts';
 import type { Look } from '../contract/page-contract.ts';
+import type { Marked, Veil } from './draw-veil.ts';
 import type { Ink } from './find-ink.ts';
 import { type InkMark, MARKS, type Mark, markRules } from './mark-rules.ts';
 import { nextTurn, workInSlices } from './work-in-slices.ts';
@@ -24,6 +25,8 @@ export interface Painter {
   adopt(root: ShadowRoot): void;
   /** Changes how all marks look. */
   setLook(look: Look): void;
+  /** Takes the marks out of what the page's scripts can see, for good, and has them drawn by what `open` gives. Rejects where that is not to be had. */
+  hide(open: (marked: () => Marked) => Promise<Veil>): Promise<void>;
   /** Puts back what the page took away of marks and rules; false when nothing was missing. */
   restore(): boolean;
   /** Takes every mark and rule away, in slices. */
@@ -32,6 +35,7 @@ export interface Painter {
 
 /** All ranges of one highlight. They are kept beside it: Firefox lets no content script walk through a highlight. */
 interface Painted {
+  readonly mark: Mark;
   readonly marks: Highlight;
   readonly ranges: Set<StaticRange>;
 }
@@ -51,22 +55,30 @@ export function createPainter(doc: Document, inkOf: (text: Node) => Ink | undefi
   const roots: WeakRef<Document | ShadowRoot>[] = [];
   const known = new WeakSet<Document | ShadowRoot>();
   const highlights = new Map<string, Painted>();
+  let isHidden = false;
+  let veil: Veil | undefined;
 
   function adopt(root: Document | ShadowRoot): void {
-    if (known.has(root)) return;
+    if (isHidden || known.has(root)) return;
     known.add(root);
     root.adoptedStyleSheets = [...root.adoptedStyleSheets, sheet];
     roots.push(new WeakRef(root));
   }
-  function highlight(name: string): Painted {
+  function dropRules(): void {
+    for (const ref of roots) {
+      const root = ref.deref();
+      if (root) root.adoptedStyleSheets = root.adoptedStyleSheets.filter((one) => one !== sheet);
+    }
+  }
+  function highlight(mark: Mark, name: string = MARKS[mark]): Painted {
     let found = highlights.get(name);
     if (!found) {
-      found = { marks: new Highlight(), ranges: new Set() };
+      found = { mark, marks: new Highlight(), ranges: new Set() };
       highlights.set(name, found);
       // Not before there is a mark: the browser works all styles of the page out anew, and the first reading asks for them.
       adopt(doc);
     }
-    if (CSS.highlights.get(name) !== found.marks) CSS.highlights.set(name, found.marks);
+    if (!isHidden && CSS.highlights.get(name) !== found.marks) CSS.highlights.set(name, found.marks);
     return found;
   }
 
@@ -76,16 +88,16 @@ export function createPainter(doc: Document, inkOf: (text: Node) => Ink | undefi
     const alike = (one: InkMark): boolean =>
       one.mark === mark && one.ink.color === ink.color && one.ink.isDrawing === ink.isDrawing;
     const known = inkMarks.find(alike);
-    if (known) return highlight(known.name);
+    if (known) return highlight(mark, known.name);
     if (inkMarks.length >= MOST_INKS) return null;
     const name = `wr-${Object.keys(MARKS).length + inkMarks.length + 1}`;
     inkMarks.push({ name, mark, ink });
     sheet.replaceSync(markRules(look, inkMarks));
-    return highlight(name);
+    return highlight(mark, name);
   }
   function addMark(mark: Mark, range: StaticRange): void {
     const ink = inkOf(range.startContainer);
-    const found = ink ? highlightInk(mark, ink) : highlight(MARKS[mark]);
+    const found = ink ? highlightInk(mark, ink) : highlight(mark);
     if (!found) return;
     found.marks.add(range);
     found.ranges.add(range);
@@ -101,28 +113,37 @@ export function createPainter(doc: Document, inkOf: (text: Node) => Ink | undefi
     add(standing, ranges) {
       const mark = SHOWN[standing];
       if (mark) for (const range of ranges) addMark(mark, range);
+      veil?.draw();
     },
     remove(standing, ranges) {
       const mark = SHOWN[standing];
       if (mark) for (const range of ranges) removeMark(mark, range);
+      veil?.draw();
     },
     pointTo(ranges) {
       for (const range of here) removeMark('here', range);
       for (const range of ranges) addMark('here', range);
       here = ranges;
-      for (const name of [
-        MARKS.here,
-        ...inkMarks.filter(({ mark }) => mark === 'here').map(({ name }) => name),
-      ])
-        if (highlights.has(name)) highlight(name).marks.priority = 1;
+      for (const { mark, marks } of highlights.values()) if (mark === 'here') marks.priority = 1;
+      veil?.draw();
     },
     adopt,
     setLook(wanted) {
       look = wanted;
       sheet.replaceSync(markRules(look, inkMarks));
+      veil?.draw();
+    },
+    async hide(open) {
+      if (isHidden) return;
+      isHidden = true;
+      for (const [name, { marks }] of highlights)
+        if (CSS.highlights.get(name) === marks) CSS.highlights.delete(name);
+      dropRules();
+      veil = await open(() => ({ look, marks: [...highlights.values()] }));
     },
     restore() {
       let isMissing = false;
+      if (isHidden) return false;
       for (const [name, { marks }] of highlights) {
         if (CSS.highlights.get(name) === marks) continue;
         CSS.highlights.set(name, marks);
@@ -143,10 +164,7 @@ export function createPainter(doc: Document, inkOf: (text: Node) => Ink | undefi
         if (CSS.highlights.get(name) === found.marks) CSS.highlights.delete(name);
       }
       await nextTurn();
-      for (const ref of roots) {
-        const root = ref.deref();
-        if (root) root.adoptedStyleSheets = root.adoptedStyleSheets.filter((one) => one !== sheet);
-      }
+      dropRules();
     },
   };
 }

@@ -2,6 +2,7 @@ import type { Standing } from '../analyze/types.ts';
 import type { JudgeWords, ScopeKind, ShadedPage, WordInSentence } from '../contract/page-contract.ts';
 import { chooseScope, hasSelection, type Scope, wholePage } from './choose-scope.ts';
 import { countWrittenWords } from './count-written-words.ts';
+import type { OpenVeil } from './draw-veil.ts';
 import type { FindArticle } from './find-article.ts';
 import { findDrawnText } from './find-drawn-text.ts';
 import { findHiddenText } from './find-hidden-text.ts';
@@ -26,6 +27,8 @@ export interface OverlayOptions {
   readonly judge: JudgeWords;
   /** Gives `findArticle`, which is large and not needed on every page. */
   readonly loadFindArticle: () => Promise<FindArticle>;
+  /** Gives `openVeil`, which is needed where the page is not to see the marks. */
+  readonly loadVeil?: () => Promise<OpenVeil>;
   /** What is checked first; left out, it is the main story where there is one. */
   readonly scope?: ScopeKind;
   /** Aborting takes every mark away and leaves the page as it was. */
@@ -51,21 +54,21 @@ export interface Overlay extends Omit<ShadedPage, 'step'> {
  * turn every few milliseconds. The document's nodes are never touched.
  */
 export function startOverlay(doc: Document, options: OverlayOptions): Overlay {
-  const { judge, loadFindArticle, signal, onChange } = options;
+  const { judge, loadFindArticle, loadVeil, signal, onChange } = options;
   const state = createOverlayState(() => onChange?.(), signal);
   const { inTurn } = state;
   const text = new PageText();
   const painter = createPainter(doc, (node) => text.blockOf(node as Text)?.inks?.get(node as Text));
   const pointAt = createPointer(painter, signal);
   const marks = markBlocks(painter, signal);
-  const keeper = keepMarks(
-    painter,
-    () => {
-      state.noteTakenAway();
-      onChange?.();
-    },
-    signal,
-  );
+  const noteTakenAway = (): void => {
+    state.noteTakenAway();
+    onChange?.();
+  };
+  const hideMarks = (): void =>
+    void painter.hide(async (marked) => (await loadVeil!())(doc, marked, signal)).catch(noteTakenAway);
+  // A script that goes for the marks may read them too.
+  const keeper = keepMarks(painter, loadVeil ? hideMarks : noteTakenAway, signal);
   const shadowRoots = new Set<ShadowRoot>();
   let scope: Scope = wholePage(doc);
 
@@ -99,6 +102,8 @@ export function startOverlay(doc: Document, options: OverlayOptions): Overlay {
   async function followChanges(): Promise<void> {
     await nextTurn();
     const { touched, gone, isGivenUp } = state.take();
+    // A part that shows other words again and again may be trying out which of them are marked.
+    if (isGivenUp && loadVeil) hideMarks();
     for (const root of shadowRoots) if (!root.isConnected) shadowRoots.delete(root);
     if (scope.isGone()) {
       scope = await chooseScope(doc, null, loadFindArticle);
@@ -173,6 +178,7 @@ export function startOverlay(doc: Document, options: OverlayOptions): Overlay {
     },
     sentenceOf,
     setLook: painter.setLook,
+    hideMarks,
     takePassage: () => takePassage(doc, scope, signal),
     pointAt,
     goTo: ({ key, n }) => {

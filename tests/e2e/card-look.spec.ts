@@ -163,7 +163,9 @@ function contrasts(card: Element): { text: string; ratio: number }[] {
     return clear ? behind(element.parentElement!) : backgroundColor;
   };
   return [...card.querySelectorAll('*')]
-    .filter(({ childNodes }) => [...childNodes].some((node) => node instanceof Text && /\S/.test(node.data)))
+    .filter(({ childNodes }) =>
+      [...childNodes].some((node) => node.nodeType === Node.TEXT_NODE && /\S/.test(node.nodeValue!)),
+    )
     .map((element) => {
       const [dark, light] = [getComputedStyle(element).color, behind(element)]
         .map(luminance)

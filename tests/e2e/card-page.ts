@@ -9,7 +9,6 @@ interface Holder {
   readonly cards: Cards;
   readonly stop: () => void;
   readonly acted: WordAction[];
-  readonly spoken: string[];
   /** What the next action fails with. */
   fault: string;
 }
@@ -22,8 +21,6 @@ export interface CardPageOptions {
   /** Content by word; what an action changes is not known here, so a test changes it itself. */
   readonly words: Readonly<Record<string, WordExplanation>>;
   readonly swaps?: Readonly<Record<string, { text: string; reads: boolean }[]>>;
-  /** Whether the page's own voice stands in for the machine's; left out, it does. */
-  readonly speak?: boolean;
   /** A root the test can look into; the page could too. */
   readonly mode?: ShadowRootMode;
 }
@@ -50,8 +47,10 @@ export async function openCardPage(page: Page, html: string, options: CardPageOp
   await page.clock.pauseAt(1000);
   await page.setContent(html);
   await page.evaluate(await code);
+  // And in the card's frame, when it is there.
+  await page.addInitScript(await code);
   await page.evaluate(startInPage, { mode: 'open' as const, ...options });
-  const card = page.getByRole('dialog', { name: /./ });
+  const card = page.frameLocator('[popover] iframe').getByRole('dialog', { name: /./ });
   const word = (text: string): Locator => page.locator('w', { hasText: new RegExp(`^${text}$`) }).first();
   return {
     page,
@@ -80,8 +79,8 @@ export async function bundleCards(minify = false): Promise<string> {
   return built[0]!.output[0].code.replace('var wordreachCards', 'globalThis.wordreachCards');
 }
 
-function startInPage({ words, swaps, mode, speak = true }: CardPageOptions): void {
-  const { startCards, openCard } = (
+function startInPage({ words, swaps, mode = 'open' }: CardPageOptions): void {
+  const { startCards, openCard, openPlainCard } = (
     globalThis as unknown as { wordreachCards: typeof import('./cards-alone.ts') }
   ).wordreachCards;
   const controller = new AbortController();
@@ -125,14 +124,12 @@ function startInPage({ words, swaps, mode, speak = true }: CardPageOptions): voi
           : { standing: action.do === 'skip' ? 'skipped' : action.do, missing: [] };
     },
     ...(swaps && { swaps: async ({ key }: CardWord) => swaps[key] ?? [] }),
-    ...(speak && { speak: (text: string) => void cardTest.spoken.push(text) }),
     signal: controller.signal,
   };
   globalThis.cardTest = {
-    cards: startCards(document, sources, async () => openCard, mode),
+    cards: startCards(document, sources, { openCard, loadPlainCard: async () => openPlainCard, mode }),
     stop: () => controller.abort(),
     acted: [],
-    spoken: [],
     fault: '',
   };
 }

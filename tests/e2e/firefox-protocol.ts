@@ -84,6 +84,7 @@ export async function startByPlaywright<T>(
     const tell = transport.onmessage.bind(transport);
     const closing = new Map<number, string>();
     const unknown = new Map<string, object[]>();
+    const frames = new Set<string>();
     transport.send = (message) => {
       const { id, method, params } = message;
       if (method === 'emulation.setMediaFeaturesOverride') {
@@ -109,16 +110,26 @@ export async function startByPlaywright<T>(
         return;
       }
       const isSilent = SILENT.test(url ?? '');
-      if (method === 'browsingContext.navigationStarted' && isSilent && !inner!._bidiPages.has(context!)) {
+      const isUnknown = !inner?._bidiPages.has(context!) && !frames.has(context!);
+      if (method === 'browsingContext.navigationStarted' && isSilent && isUnknown) {
         // A tab that a page of the extension opened; what Firefox says of it next waits until it is known.
         const known = ask<{ contexts: object[] }>('browsingContext.getTree', { root: context, maxDepth: 0 });
         unknown.set(context!, [message]);
-        void known.then(({ contexts }) => {
-          tell({ type: 'event', method: 'browsingContext.contextCreated', params: contexts[0] });
-          const late = unknown.get(context!)!;
-          unknown.delete(context!);
-          for (const message of late) transport.onmessage(message);
-        });
+        void known
+          .then(
+            ({ contexts }) => {
+              // A frame is known already.
+              if ((contexts[0] as { parent?: string | null }).parent) frames.add(context!);
+              else tell({ type: 'event', method: 'browsingContext.contextCreated', params: contexts[0] });
+            },
+            // It is gone again.
+            () => frames.add(context!),
+          )
+          .then(() => {
+            const late = unknown.get(context!)!;
+            unknown.delete(context!);
+            for (const message of late) transport.onmessage(message);
+          });
         return;
       }
       tell(message);

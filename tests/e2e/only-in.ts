@@ -8,4 +8,6 @@ export const whyOnlyIn = {
   'new tabs and downloads':
     'Firefox tells the driver nothing of tabs that a link opens, nor of files that are saved',
   'frames of other sites': 'Firefox lets the press of the button into frames of other sites',
+  'events tell of closed roots':
+    'Firefox names elements in closed shadow roots to a page (`originalTarget` of events)',
 } as const;

@@ -4,7 +4,7 @@ import { parseGroup, parseSequence } from '../../src/analyze/index.ts';
 import { changeGroups, chosenGroup, loadGroups } from '../../src/host/store/groups-store.ts';
 import { keepImportChoice, loadImportChoices } from '../../src/host/store/import-choices.ts';
 import { loadLesson } from '../../src/host/store/lessons-store.ts';
-import { loadLook } from '../../src/host/store/look.ts';
+import { loadLook, loadPrivateMarks } from '../../src/host/store/look.ts';
 import { changeSequences, loadSequences } from '../../src/host/store/sequences-store.ts';
 import { HIGHEST_MARK, LOWEST_MARK, loadMark } from '../../src/host/store/shelf-mark.ts';
 import { loadSeen, newsSince, noteGroups } from '../../src/host/store/shelf-seen.ts';
@@ -112,6 +112,7 @@ test('a lesson: it is read or made anew, and what is read is read again as it is
 
 test('the look and the mark are among those there are', async () => {
   await holds('look', async () => expect(['wash', 'underline']).toContain(await loadLook()));
+  await holds('private-marks', async () => expect([true, false]).toContain(await loadPrivateMarks()));
   await holds('shelf-mark', async () => {
     const mark = await loadMark();
     expect(mark >= LOWEST_MARK && mark <= HIGHEST_MARK).toBe(true);

@@ -1,6 +1,6 @@
 import type { PageOptions, PagePart, ShadedPage } from '../../contract/page-contract.ts';
 import { browser } from '../browser.ts';
-import { loadLook, watchLook } from '../store/look.ts';
+import { loadLook, loadPrivateMarks, watchLook, watchPrivateMarks } from '../store/look.ts';
 import { watchStoredGroups } from '../store/watch-stored.ts';
 import { askBackground } from './client.ts';
 import { hearMessages } from './hear-messages.ts';
@@ -48,7 +48,8 @@ export function hostPage<Parts extends Record<PagePart, unknown>>(
     });
 
   const page = start({
-    judge: (words) => ask(askBackground('judge', words)),
+    // No mark is made before it is known who may see it.
+    judge: (words) => looked.then(() => ask(askBackground('judge', words))),
     explain: (key) => ask(askBackground('explain', key)),
     act: (action) => ask(askBackground('act', action)),
     swaps: (word) => ask(askBackground('swaps', word)),
@@ -59,9 +60,17 @@ export function hostPage<Parts extends Record<PagePart, unknown>>(
     signal,
     onChange: tellShaded,
   });
-  const { setLook, ready, ...answered } = page;
-  void loadLook().then(setLook);
+  const { setLook, hideMarks, ready, ...answered } = page;
+  const hideIf = (isPrivate: boolean): void => {
+    if (isPrivate) hideMarks();
+  };
+  const looked = Promise.all([loadLook().then(setLook), loadPrivateMarks().then(hideIf)]).catch(
+    () => undefined,
+  );
+  // What is in a frame of another site may be anybody's.
+  hideIf(self !== top && frameElement === null);
   watchLook(setLook, signal);
+  watchPrivateMarks(hideIf, signal);
   const answers: Answers<ToPage> = {
     ...answered,
     words: () => ready.then(page.words, page.words),

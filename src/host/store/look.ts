@@ -19,6 +19,23 @@ export function watchLook(onChange: (look: Look) => void, signal: AbortSignal): 
   watchStored(KEY, (stored) => onChange(readLook(stored)), signal);
 }
 
+const PRIVATE = 'private-marks';
+
+/** Whether marks are drawn where no script of a page sees them; not at first. */
+export async function loadPrivateMarks(): Promise<boolean> {
+  return (await readItem(PRIVATE)) === true;
+}
+
+/** Keeps the choice for all pages. Rejects with `StorageFault`. */
+export function keepPrivateMarks(isPrivate: boolean): Promise<void> {
+  return storeItem(PRIVATE, isPrivate);
+}
+
+/** Calls back with the choice each time it changes, until aborted. */
+export function watchPrivateMarks(onChange: (isPrivate: boolean) => void, signal: AbortSignal): void {
+  watchStored(PRIVATE, (stored) => onChange(stored === true), signal);
+}
+
 function readLook(stored: unknown): Look {
   return stored === 'underline' ? 'underline' : 'wash';
 }

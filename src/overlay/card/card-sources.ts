@@ -21,8 +21,6 @@ export interface CardSources {
   act(action: WordAction): Promise<void>;
   /** Substitutes for a word; left out where there are none to ask for. */
   swaps?(word: CardWord): Promise<readonly WordSwap[]>;
-  /** Says a word; left out, a voice of this machine does. */
-  speak?(text: string): void;
   /** Aborting closes the card and takes every listener away. */
   readonly signal: AbortSignal;
 }

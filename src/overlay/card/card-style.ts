@@ -3,10 +3,10 @@ import tokens from '../../ui/tokens.css?inline';
 import card from './card.css?inline';
 
 /**
- * The card's rules for its shadow root: what stands for a whole page in the shared sheets is the card here, and a rem,
+ * The plain card's rules for its shadow root: what stands for a whole page in the shared sheets is the card here, and a rem,
  * which would be the letter size of the web page, is the reader's own (`--rem`, set where the card is shown).
  */
 export const cardStyle = [tokens, readingView, card]
   .join('\n')
   .replace(/:root\b|\bbody\b/g, '.sheet')
-  .replace(/(-?[\d.]+)rem\b/g, 'calc($1 * var(--rem))');
+  .replace(/(-?[\d.]+)rem\b/g, 'calc($1 * var(--rem, 16px))');

@@ -1,21 +1,23 @@
-import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { splitKey } from '../../analyze/index.ts';
-import type { PatternId, Standing } from '../../analyze/types.ts';
+import type { Accent, PatternId, Standing, WordKey } from '../../analyze/types.ts';
 import type { WordAction, WordExplanation, WordSwap } from '../../contract/page-contract.ts';
 import { patternName } from '../../ui/pattern-name.ts';
 import { MarkedWord, ReadingsView } from '../../ui/reading-view.tsx';
 import { standingSentence } from '../../ui/standing-sentence.ts';
 import { say } from '../../wording/say.ts';
-import type { CardSources, CardWord } from './card-sources.ts';
 
 interface CardViewProps {
-  readonly word: CardWord;
+  readonly word: WordKey;
   /** What is known of the word, or the sentence that says why nothing is. */
   readonly content: WordExplanation | Error;
-  readonly swaps: CardSources['swaps'];
-  /** Resolves once the word has been looked at again. */
-  readonly onAct: (action: WordAction) => Promise<void>;
-  readonly onSpeak: (text: string) => Promise<void>;
+  /** Substitutes, once they are known; a card without them is no fault. */
+  readonly swaps: readonly WordSwap[];
+  /** Why the card does nothing for now; null where it does. */
+  readonly hindrance: string | null;
+  /** Resolves once the word has been looked at again; null where the page could see or steal what is done here. */
+  readonly onAct: ((action: WordAction) => Promise<void>) | null;
+  readonly onSpeak: (text: string, accent?: Accent) => Promise<void>;
   readonly onClose: () => void;
   /** The card may have another size now. */
   readonly onResize: () => void;
@@ -27,12 +29,20 @@ interface Said {
 }
 
 /** What a card shows: the word taken apart, what is missing, and what the teacher may say of it. */
-export function CardView({ word, content, swaps, onAct, onSpeak, onClose, onResize }: CardViewProps) {
+export function CardView({
+  word,
+  content,
+  swaps,
+  hindrance,
+  onAct,
+  onSpeak,
+  onClose,
+  onResize,
+}: CardViewProps) {
   const [said, setSaid] = useState<Said>({ text: '', fault: false });
   const busy = useRef(false);
-  const found = useSwaps(word, swaps);
   useLayoutEffect(onResize);
-  const shown = splitKey(word.key).word;
+  const shown = splitKey(word).word;
 
   async function attempt(what: () => Promise<void>, done: string): Promise<void> {
     if (busy.current) return;
@@ -45,10 +55,11 @@ export function CardView({ word, content, swaps, onAct, onSpeak, onClose, onResi
     }
     busy.current = false;
   }
-  const act = (action: WordAction, done: string): void => void attempt(() => onAct(action), done);
+  const act = onAct && ((action: WordAction, done: string): void => void attempt(() => onAct(action), done));
 
   const known = content instanceof Error ? null : content;
   const readings = known?.analysis.readings ?? [];
+  const told = hindrance === null ? said : { text: hindrance, fault: true };
   return (
     <div class="card-inside">
       <div class="card-head">
@@ -59,7 +70,9 @@ export function CardView({ word, content, swaps, onAct, onSpeak, onClose, onResi
           <button
             type="button"
             class="plain"
-            onClick={() => void attempt(() => onSpeak(known?.analysis.word ?? shown), '')}
+            onClick={() =>
+              void attempt(() => onSpeak(known?.analysis.word ?? shown, known?.sounds?.accent), '')
+            }
           >
             {say('card.hear')}
           </button>
@@ -81,13 +94,13 @@ export function CardView({ word, content, swaps, onAct, onSpeak, onClose, onResi
             missing={content.verdict.missing}
             style={content.sounds}
           />
-          <MissingPatterns content={content} act={act} />
-          {found.length > 0 && <Swaps found={found} />}
-          <CountsAs word={word} standing={content.verdict.standing} act={act} />
+          {act && <MissingPatterns content={content} act={act} />}
+          {swaps.length > 0 && <Swaps found={swaps} />}
+          {act && <CountsAs word={word} standing={content.verdict.standing} act={act} />}
         </>
       )}
-      <p role="status" class={said.text && (said.fault ? 'said said-fault' : 'said')}>
-        {said.text}
+      <p role="status" class={told.text && (told.fault ? 'said said-fault' : 'said')}>
+        {told.text}
       </p>
     </div>
   );
@@ -144,7 +157,7 @@ const NEEDLESS: Partial<Record<Standing, readonly string[]>> = {
 };
 
 interface CountsAsProps extends ActProps {
-  readonly word: CardWord;
+  readonly word: WordKey;
   readonly standing: Standing;
 }
 
@@ -156,12 +169,7 @@ function CountsAs({ word, standing, act }: CountsAsProps) {
         {say('card.countsAs')}
       </span>
       {ways.map(([way, label, done]) => (
-        <button
-          key={way}
-          type="button"
-          class="plain"
-          onClick={() => act({ do: way, word: word.key }, say(done))}
-        >
+        <button key={way} type="button" class="plain" onClick={() => act({ do: way, word }, say(done))}>
           {say(label)}
         </button>
       ))}
@@ -187,23 +195,6 @@ function Swaps({ found }: { found: readonly WordSwap[] }) {
       </ul>
     </div>
   );
-}
-
-/** Substitutes, once they are known; a card without them is no fault. */
-function useSwaps(word: CardWord, swaps: CardSources['swaps']): readonly WordSwap[] {
-  const [found, setFound] = useState<readonly WordSwap[]>([]);
-  useEffect(() => {
-    let wanted = true;
-    setFound([]);
-    swaps?.(word).then(
-      (list) => wanted && setFound(list),
-      () => undefined,
-    );
-    return () => {
-      wanted = false;
-    };
-  }, [word, swaps]);
-  return found;
 }
 
 function messageOf(error: unknown): string {

@@ -1,10 +1,9 @@
-import { spokenDirection, spokenLanguage } from '../../wording/say.ts';
-import { cardStyle } from './card-style.ts';
+import host from './host.css?inline';
 
 /** The one element a card adds to a page, and the root inside that the page cannot look into. */
 export interface CardHost {
-  /** What the card is drawn in. */
-  readonly sheet: HTMLElement;
+  readonly element: HTMLElement;
+  readonly root: ShadowRoot;
   /** Whether an event fell on the card. */
   holds(event: Event): boolean;
   /** Whether the keyboard is in the card. */
@@ -13,45 +12,49 @@ export interface CardHost {
   remove(): void;
 }
 
+interface HostOptions {
+  readonly mode: ShadowRootMode;
+  /** Rules of what is in it. */
+  readonly style?: string;
+}
+
 /** Kept from the page, whose own shortcuts and "click outside" are not meant. */
 const KEPT = [
   'pointerdown pointerup mousedown mouseup click dblclick auxclick contextmenu wheel touchstart touchend',
   'pointerover pointerout mouseover mouseout keydown keypress keyup focusin focusout copy selectstart',
 ].flatMap((kinds) => kinds.split(' '));
 
-/**
- * Puts an empty sheet above everything in the document: in the top layer, and inside the uppermost modal dialog if one
- * is open, because all else is out of reach then.
- */
-export function openHost(doc: Document, mode: ShadowRootMode): CardHost {
-  const make = (): HTMLElement => doc.createElementNS('http://www.w3.org/1999/xhtml', 'div') as HTMLElement;
-  const host = make();
-  const root = host.attachShadow({ mode });
-  // Neither the page's content security policy nor its sheets have a say in a constructed sheet.
-  const style = new CSSStyleSheet();
-  style.replaceSync(cardStyle);
-  root.adoptedStyleSheets = [style];
-  const sheet = make();
-  sheet.className = 'sheet';
-  sheet.lang = spokenLanguage();
-  sheet.dir = spokenDirection();
-  root.append(sheet);
-  for (const kind of KEPT) host.addEventListener(kind, (event) => event.stopPropagation());
-
-  const dialogs = doc.querySelectorAll('dialog:modal');
-  (dialogs[dialogs.length - 1] ?? doc.documentElement).append(host);
-  host.popover = 'manual';
-  host.showPopover?.();
-  sheet.style.setProperty('--rem', readersLetterSize(host));
-  return {
-    sheet,
-    holds: (event) => event.composedPath().includes(host),
-    hasFocus: () => root.activeElement !== null,
-    remove: () => host.remove(),
-  };
+/** An element as those of a web page are, in whatever kind of document. */
+export function makeElement<K extends keyof HTMLElementTagNameMap>(
+  doc: Document,
+  tag: K,
+): HTMLElementTagNameMap[K] {
+  return doc.createElementNS('http://www.w3.org/1999/xhtml', tag) as HTMLElementTagNameMap[K];
 }
 
-/** `all: initial` sets the host in the letter size the reader has chosen in the browser. */
-function readersLetterSize(host: HTMLElement): string {
-  return getComputedStyle(host).fontSize;
+/**
+ * Puts `content` above everything in the document: in the top layer, and inside the uppermost modal dialog if one
+ * is open, because all else is out of reach then.
+ */
+export function openHost(doc: Document, content: HTMLElement, { mode, style = '' }: HostOptions): CardHost {
+  const element = makeElement(doc, 'div');
+  const root = element.attachShadow({ mode });
+  // Neither the page's content security policy nor its sheets have a say in a constructed sheet.
+  const sheet = new CSSStyleSheet();
+  sheet.replaceSync(host + style);
+  root.adoptedStyleSheets = [sheet];
+  root.append(content);
+  for (const kind of KEPT) element.addEventListener(kind, (event) => event.stopPropagation());
+
+  const dialogs = doc.querySelectorAll('dialog:modal');
+  (dialogs[dialogs.length - 1] ?? doc.documentElement).append(element);
+  element.popover = 'manual';
+  element.showPopover?.();
+  return {
+    element,
+    root,
+    holds: (event) => event.composedPath().includes(element),
+    hasFocus: () => root.activeElement !== null,
+    remove: () => element.remove(),
+  };
 }

@@ -1,7 +1,7 @@
 import type { Standing } from '../../analyze/types.ts';
 import { say } from '../../wording/say.ts';
 import type { CardSources, CardWord } from './card-sources.ts';
-import type { OpenCard, OpenCardFunction } from './open-card.tsx';
+import type { OpenCard, OpenCardFunction } from './open-card.ts';
 import { watchAltClick } from './watch-alt-click.ts';
 import { isInside, watchHover } from './watch-hover.ts';
 
@@ -17,18 +17,23 @@ export interface Cards {
 /** A pointer that rests on any other word is only reading. */
 const HOVERED: ReadonlySet<Standing> = new Set(['beyond', 'unsure', 'fresh']);
 
+export interface CardsOptions {
+  readonly openCard: OpenCardFunction;
+  /** Gives what shows cards where `openCard` cannot. */
+  readonly loadPlainCard: () => Promise<OpenCardFunction>;
+  /** Where the pointer was when cards were asked for. */
+  readonly first?: PointerEvent | undefined;
+  /** The root's, for tests; as a rule it is closed to the page. */
+  readonly mode?: ShadowRootMode;
+}
+
+export type StartCards = (doc: Document, sources: CardSources, options: CardsOptions) => Cards;
+
 /**
  * Shows a card beside a word the pointer rests on, beside one that is clicked with Alt, and beside the next one a
- * shortcut asks for; one at a time. The document has one more element while a card is open and none when it is closed;
- * the element's root is closed to the page (`mode` is for tests). `loadOpenCard` gives what draws a card, which is large and not
- * needed before somebody moves.
+ * shortcut asks for; one at a time. The document has one more element while a card is open and none when it is closed.
  */
-export function startCards(
-  doc: Document,
-  sources: CardSources,
-  loadOpenCard: () => Promise<OpenCardFunction>,
-  mode: ShadowRootMode = 'closed',
-): Cards {
+export const startCards: StartCards = (doc, sources, { mode = 'closed', ...options }) => {
   const { signal } = sources;
   const view = doc.defaultView!;
   let current: OpenCard | null = null;
@@ -36,26 +41,13 @@ export function startCards(
   let kept = false;
   let last: CardWord | null = null;
   let turn = 0;
-  let bringing: Promise<OpenCardFunction | null> | undefined;
-
-  function bring(): Promise<OpenCardFunction | null> {
-    bringing ??= loadOpenCard().catch(() => {
-      bringing = undefined;
-      return null;
-    });
-    return bringing;
-  }
-  // Whoever moves may be about to leave by a link. Coming back, the page is still shaded, but nothing can be put into it any more.
-  for (const sign of ['pointermove', 'keydown'])
-    view.addEventListener(sign, () => void bring(), { once: true, passive: true, capture: true, signal });
+  let { openCard } = options;
 
   async function open(word: CardWord, how: 'hover' | 'click' | 'step'): Promise<void> {
     const mine = ++turn;
     const content = await sources.explain(word.key).catch(asError);
     if (mine !== turn || signal.aborted || word.rects().length === 0) return;
     if (how === 'hover' && (content instanceof Error || !HOVERED.has(content.verdict.standing))) return;
-    const openCard = await bring();
-    if (!openCard || mine !== turn || signal.aborted) return;
     const back = current?.hasFocus() ? current.back : focused(doc);
     current?.close({ keepFocus: true });
     last = word;
@@ -68,6 +60,16 @@ export function startCards(
       onClosed: () => {
         if (current === card) current = null;
       },
+      onKept: () => {
+        kept = true;
+      },
+      onLeft: () => hover.leave(),
+      onFailed: () => {
+        void options.loadPlainCard().then((plain) => {
+          openCard = plain;
+          if (!signal.aborted && !current) void open(word, how);
+        });
+      },
     });
     current = card;
   }
@@ -77,7 +79,8 @@ export function startCards(
   }
 
   const wordAt = (x: number, y: number): CardWord | null => sources.wordAt(x, y);
-  watchHover(view, {
+  const hover = watchHover(view, {
+    first: options.first,
     wordAt,
     signal,
     isHeld: (event) =>
@@ -88,7 +91,7 @@ export function startCards(
       if (!current || !kept) void open(word, 'hover');
     },
     onLeave: () => {
-      if (!kept && !current?.hasFocus()) close();
+      if (!kept && !current?.hasFocus() && !current?.hasPointer()) close();
     },
   });
   watchAltClick(view, {
@@ -124,7 +127,7 @@ export function startCards(
     },
     close: () => close(),
   };
-}
+};
 
 /** The element the keyboard is in, looked for inside open shadow roots too. */
 function focused(doc: Document): Element | null {

@@ -6,6 +6,8 @@ export const REST_MS = 500;
 export const LEAVE_MS = 300;
 
 interface HoverOptions {
+  /** Where the pointer was before. */
+  readonly first?: PointerEvent | undefined;
   readonly wordAt: (x: number, y: number) => CardWord | null;
   /** Whether the pointer is on an open card or its word. */
   readonly isHeld: (event: PointerEvent) => boolean;
@@ -14,8 +16,14 @@ interface HoverOptions {
   readonly signal: AbortSignal;
 }
 
-/** Tells when the pointer rests on a word, and when it has left. A word it already rested on counts once. */
-export function watchHover(view: Window, { wordAt, isHeld, onRest, onLeave, signal }: HoverOptions): void {
+/**
+ * Tells when the pointer rests on a word, and when it has left; `leave` says that it left where the page does not see it. A word it
+ * already rested on counts once.
+ */
+export function watchHover(
+  view: Window,
+  { first, wordAt, isHeld, onRest, onLeave, signal }: HoverOptions,
+): { leave(): void } {
   let boxes: readonly DOMRect[] = [];
   let resting: ReturnType<typeof setTimeout> | undefined;
   let leaving: ReturnType<typeof setTimeout> | undefined;
@@ -76,6 +84,8 @@ export function watchHover(view: Window, { wordAt, isHeld, onRest, onLeave, sign
     },
     { once: true },
   );
+  if (first) move(first);
+  return { leave };
 }
 
 /** Whether a point is in a box, its edges included. */

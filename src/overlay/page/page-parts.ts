@@ -1,8 +1,19 @@
-import type { OpenCardFunction } from '../card/open-card.tsx';
+import type { OpenCardFunction } from '../card/open-card.ts';
+import type { CardSources, Cards, CardsOptions } from '../card/start-cards.ts';
+import type { OpenVeil } from '../draw-veil.ts';
 import type { FindArticle } from '../find-article.ts';
+
+/** Shows the cards of a document. */
+export type ShowCards = (
+  doc: Document,
+  sources: CardSources,
+  options: Pick<CardsOptions, 'loadPlainCard' | 'first'>,
+) => Cards;
 
 /** What is put into a page only when it is first needed there; each is a script of its own among the entrypoints. */
 export interface PageParts {
   readonly article: FindArticle;
-  readonly card: OpenCardFunction;
+  readonly card: ShowCards;
+  readonly 'plain-card': OpenCardFunction;
+  readonly veil: OpenVeil;
 }

@@ -1,5 +1,5 @@
 import type { PageOptions, ShadedPage } from '../../contract/page-contract.ts';
-import { type CardSources, type CardWord, startCards } from '../card/start-cards.ts';
+import type { CardSources, Cards, CardWord } from '../card/start-cards.ts';
 import type { WordPlace } from '../find-places.ts';
 import { boxesOf } from '../find-word.ts';
 import { startOverlay } from '../start-overlay.ts';
@@ -10,7 +10,11 @@ export function startPage(
   doc: Document,
   { explain, act, swaps, bring, ...options }: PageOptions<PageParts>,
 ): ShadedPage {
-  const overlay = startOverlay(doc, { ...options, loadFindArticle: () => bring('article') });
+  const overlay = startOverlay(doc, {
+    ...options,
+    loadFindArticle: () => bring('article'),
+    loadVeil: () => bring('veil'),
+  });
   const places = new WeakMap<CardWord, WordPlace>();
   function cardWord(place: WordPlace | null): CardWord | null {
     const element = place?.ranges[0]?.startContainer.parentElement;
@@ -43,6 +47,40 @@ export function startPage(
     },
     signal: options.signal,
   };
-  const cards = startCards(doc, sources, () => bring('card'));
-  return { ...overlay, step: cards.step };
+  return { ...overlay, step: startCardsLater(doc, sources, bring) };
+}
+
+/** Brings what shows cards as soon as somebody moves, and gives its `step`. */
+function startCardsLater(
+  doc: Document,
+  sources: CardSources,
+  bring: PageOptions<PageParts>['bring'],
+): Cards['step'] {
+  let first: PointerEvent | undefined;
+  let cards: Promise<Cards | undefined> | undefined;
+  function start(): Promise<Cards | undefined> {
+    cards ??= bring('card').then(
+      (show) =>
+        sources.signal.aborted
+          ? undefined
+          : show(doc, sources, { first, loadPlainCard: () => bring('plain-card') }),
+      () => {
+        cards = undefined;
+        return cards;
+      },
+    );
+    return cards;
+  }
+  // Whoever moves may be about to leave by a link. Coming back, the page is still shaded, but nothing can be put into it any more.
+  const options = { passive: true, capture: true, signal: sources.signal };
+  addEventListener(
+    'pointermove',
+    (event) => {
+      first = event;
+      void start();
+    },
+    options,
+  );
+  addEventListener('keydown', start, options);
+  return (direction) => void start().then((shown) => shown?.step(direction));
 }

@@ -31,6 +31,7 @@ const LISTS = [
       'help.settingStep',
       'help.settingRules',
       'help.settingLook',
+      'help.settingPrivate',
       'help.settingWords',
       'help.settingSequence',
     ],

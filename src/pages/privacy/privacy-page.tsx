@@ -16,6 +16,8 @@ export function PrivacyPage() {
         <p>{say('privacy.copies')}</p>
         <p>{say('privacy.files')}</p>
         <p>{say('privacy.whatPagesSee')}</p>
+        <p>{say('privacy.privateMarks')}</p>
+        <p>{say('privacy.whatCardsDo')}</p>
         <p>{say('privacy.model')}</p>
         <p>{say('privacy.pictures')}</p>
         <p>

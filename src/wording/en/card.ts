@@ -21,5 +21,8 @@ export const card = {
   failed: 'That did not work. Try again.',
   cannotSpeak: 'This browser cannot read words aloud.',
   noVoice: 'No English voice is installed on this computer. Add one in its speech settings.',
+  covered: 'Something on this page lies over this card, so it changes nothing. Use the panel instead.',
+  moved: 'The card has just opened or moved. Press again.',
+  onlyPanel: 'On this page the card changes nothing. Use the panel instead.',
   nothingKnown: 'Wordreach could not look up this word. Try again.',
 } as const;

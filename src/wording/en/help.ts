@@ -34,6 +34,7 @@ export const help = {
     'The step of a group: in the panel, open the line with the group’s name, or on the Groups page.',
   settingRules: `How words are decoded, such as blends and schwa: “${names.decodingRules.en}” in the same place.`,
   settingLook: 'Underlines without colour: “Underline only”, at the end of the panel.',
+  settingPrivate: 'Marks that a page cannot see: “Private marks”, in the same place.',
   settingWords: 'By-sight words, names and ignored words of a group: on the Groups page.',
   settingSequence: 'The steps and their order: “Sequences” on the Groups page. You can paste your own.',
   cannot: 'Text that Wordreach cannot read',

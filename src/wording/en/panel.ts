@@ -17,6 +17,7 @@ export const panel = {
   takeToDesk: names.editText.en,
   climbAndReport: names.fullReport.en,
   onlyUnderline: 'Underline only',
+  privateMarks: 'Private marks: the page cannot see them',
   group: 'Group',
   unreadGroups: {
     one: 'This version of Wordreach cannot read this saved group: {groups}. Update the extension to use it.',

@@ -23,5 +23,8 @@ export const card: Translated<typeof english> = {
   failed: 'No funcionó. Inténtelo de nuevo.',
   cannotSpeak: 'Este navegador no puede leer palabras en voz alta.',
   noVoice: 'No hay ninguna voz inglesa en este equipo. Añada una en sus ajustes de voz.',
+  covered: 'Algo de esta página está encima de la tarjeta, así que no cambia nada. Use el panel.',
+  moved: 'La tarjeta acaba de abrirse o de moverse. Pulse de nuevo.',
+  onlyPanel: 'En esta página la tarjeta no cambia nada. Use el panel.',
   nothingKnown: 'Wordreach no pudo buscar esta palabra. Inténtelo de nuevo.',
 };

@@ -37,6 +37,7 @@ export const help: Translated<typeof english> = {
     'El paso de un grupo: en el panel, abra la línea con el nombre del grupo, o en la página Grupos.',
   settingRules: `Cómo se decodifican las palabras, por ejemplo los grupos de consonantes y la schwa: «${names.decodingRules.es}», en el mismo lugar.`,
   settingLook: 'Subrayado sin color: «Solo subrayado», al final del panel.',
+  settingPrivate: 'Marcas que la página no puede ver: «Marcas privadas», en el mismo lugar.',
   settingWords:
     'Palabras de reconocimiento visual, nombres y palabras omitidas de un grupo: en la página Grupos.',
   settingSequence: 'Los pasos y su orden: «Secuencias», en la página Grupos. Puede pegar la suya.',

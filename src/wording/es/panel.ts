@@ -19,6 +19,7 @@ export const panel: Translated<typeof english> = {
   takeToDesk: names.editText.es,
   climbAndReport: names.fullReport.es,
   onlyUnderline: 'Solo subrayado',
+  privateMarks: 'Marcas privadas: la página no puede verlas',
   group: 'Grupo',
   unreadGroups: {
     one: 'Esta versión de Wordreach no puede leer este grupo guardado: {groups}. Actualice la extensión para usarlo.',

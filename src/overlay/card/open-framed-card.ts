@@ -1,0 +1,155 @@
+import type { CardLine, FromCard, ToCard } from '../../contract/card-contract.ts';
+import type { WordAction, WordExplanation } from '../../contract/page-contract.ts';
+import { say } from '../../wording/say.ts';
+import { keepInPlace, seenOf } from './keep-in-place.ts';
+import type { OpenCardFunction } from './open-card.ts';
+import { makeElement, openHost } from './open-host.ts';
+import { watchFromOutside } from './watch-from-outside.ts';
+
+export interface FramedCardOptions {
+  /** Opens the card's page in a frame of the page, and gives the line to it; it may never come where the page admits no frame. */
+  readonly openLine: (frame: HTMLIFrameElement) => Promise<CardLine<ToCard, FromCard>>;
+  /** How long a card has been in its place before it does anything, in milliseconds. */
+  readonly rest?: number;
+}
+
+/** A page that admits no frame of the extension is found out after so many milliseconds. */
+const FRAME_LIMIT = 4000;
+
+/**
+ * Gives the function that shows cards in a frame of the extension: no script of the page sees their text, neither by its search nor in a
+ * selection. The page sees that there is a card, and where. What is done in it is done only when the card has been in its place for a while.
+ */
+export function createFramedCard({ openLine, rest = 500 }: FramedCardOptions): OpenCardFunction {
+  return (doc, word, first, { sources, mode, focus, back, onClosed, onKept, onLeft, onFailed }) => {
+    const view = doc.defaultView!;
+    const frame = makeElement(doc, 'iframe');
+    frame.style.cssText = 'opacity: 0; width: 384px; height: 320px; pointer-events: none';
+    const opening = openLine(frame);
+    const host = openHost(doc, frame, { mode });
+    if (focus) frame.focus({ preventScroll: true });
+    const stop = new AbortController();
+    const { signal } = stop;
+    let line: CardLine<ToCard, FromCard> | undefined;
+    const outside = watchFromOutside(host.element, frame, tellHindrance, signal);
+    let isOver = false;
+    let natural = { width: 0, height: 0 };
+    let fit = { width: 0, height: 0 };
+    /** Its height where it had to be made narrower. */
+    let grown: number | null = null;
+
+    function tellHindrance(): void {
+      line?.tell({ tell: 'hindrance', hindrance: outside.hindrance() });
+    }
+    function close({ keepFocus } = { keepFocus: false }): void {
+      if (signal.aborted) return;
+      stop.abort();
+      line?.cut();
+      const hadFocus = host.hasFocus();
+      host.remove();
+      if (hadFocus && !keepFocus && back?.isConnected) (back as HTMLElement).focus({ preventScroll: true });
+      onClosed();
+    }
+    const limit = setTimeout(() => {
+      close();
+      onFailed();
+    }, FRAME_LIMIT);
+    signal.addEventListener('abort', () => clearTimeout(limit), { once: true });
+
+    const kept = keepInPlace(doc, word, {
+      isThere: () => frame.isConnected,
+      onPlace: (at) => {
+        if (natural.width === 0) return;
+        const isNarrower = at.width < natural.width;
+        if (!isNarrower) grown = null;
+        if (at.width !== fit.width || at.most !== fit.height) {
+          fit = { width: at.width, height: at.most };
+          line?.tell({ tell: 'fit', ...fit });
+        }
+        const height = isNarrower ? (grown ?? at.most) : natural.height;
+        // Only what the page cannot hold back or undo: an inline style of an element in a closed root.
+        Object.assign(frame.style, {
+          left: `${at.left}px`,
+          top: `${at.top}px`,
+          width: `${at.width}px`,
+          height: `${Math.min(height, at.most)}px`,
+          opacity: '',
+          pointerEvents: '',
+        });
+        outside.look();
+      },
+      onRoom: (room) => line?.tell({ tell: 'room', room }),
+      onLost: () => close(),
+      signal,
+    });
+
+    function show(content: WordExplanation | Error, withFocus: boolean): void {
+      line?.tell({
+        tell: 'show',
+        word: word.key,
+        content: content instanceof Error ? null : content,
+        fault: content instanceof Error ? content.message : null,
+        room: seenOf(view).width,
+        focus: withFocus,
+      });
+    }
+    /** Does what was clicked in the card, if the click can have been meant; says why where it was not done. */
+    async function act(action: WordAction): Promise<string | null> {
+      outside.look({ closely: true });
+      const hindrance = outside.hindrance();
+      if (hindrance) return say(hindrance === 'covered' ? 'card.covered' : 'card.onlyPanel');
+      if (performance.now() - outside.restsSince() < rest) return say('card.moved');
+      try {
+        await sources.act(action);
+        const now = await sources.explain(word.key);
+        if (!signal.aborted) show(now, false);
+        return null;
+      } catch (error) {
+        return error instanceof Error ? error.message : say('card.failed');
+      }
+    }
+    function hear(told: FromCard): void {
+      if (signal.aborted) return;
+      clearTimeout(limit);
+      if (told.tell === 'size') {
+        natural = told;
+        kept.resize(told);
+      } else if (told.tell === 'height') {
+        grown = told.height;
+        kept.place();
+      } else if (told.tell === 'close') close();
+      else if (told.tell === 'keep') onKept();
+      else if (told.tell === 'over') {
+        isOver = told.over;
+        if (!isOver) onLeft();
+      } else if (told.tell === 'act')
+        void act(told.action).then((fault) => line?.tell({ tell: 'done', fault }));
+      outside.look();
+    }
+
+    void opening.then((opened) => {
+      if (signal.aborted) {
+        opened.cut();
+        return;
+      }
+      line = opened;
+      // A page that takes the card and puts it back makes it load anew.
+      frame.addEventListener('load', () => close(), { signal });
+      opened.hear(hear);
+      show(first, focus);
+      tellHindrance();
+      sources.swaps?.(word).then(
+        (swaps) => opened.tell({ tell: 'swaps', swaps }),
+        () => undefined,
+      );
+    });
+    return {
+      word,
+      back,
+      holds: host.holds,
+      hasFocus: host.hasFocus,
+      hasPointer: () => isOver,
+      close,
+    };
+  };
+}

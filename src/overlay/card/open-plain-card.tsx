@@ -1,0 +1,76 @@
+import { render } from 'preact';
+import { say, spokenDirection, spokenLanguage } from '../../wording/say.ts';
+import { cardStyle } from './card-style.ts';
+import { CardView } from './card-view.tsx';
+import { keepInPlace } from './keep-in-place.ts';
+import type { OpenCardFunction } from './open-card.ts';
+import { makeElement, openHost } from './open-host.ts';
+import { speakWord } from './speak-word.ts';
+
+/**
+ * Shows a card drawn into the page itself, where the page admits no frame of the extension. The page can read it (by its own search), so
+ * it has nothing of the group's steps; and it does nothing, since the page may lay something over it.
+ */
+export const openPlainCard: OpenCardFunction = (doc, word, content, { mode, focus, back, onClosed }) => {
+  const sheet = makeElement(doc, 'div');
+  sheet.className = 'sheet';
+  sheet.lang = spokenLanguage();
+  sheet.dir = spokenDirection();
+  const host = openHost(doc, sheet, { mode, style: cardStyle });
+  // `all: initial` sets the host in the letter size the reader has chosen in the browser.
+  sheet.style.setProperty('--rem', getComputedStyle(host.element).fontSize);
+  const stop = new AbortController();
+
+  function close({ keepFocus } = { keepFocus: false }): void {
+    if (stop.signal.aborted) return;
+    stop.abort();
+    const hadFocus = host.hasFocus();
+    render(null, sheet);
+    host.remove();
+    if (hadFocus && !keepFocus && back?.isConnected) (back as HTMLElement).focus({ preventScroll: true });
+    onClosed();
+  }
+  let width = 0;
+  const kept = keepInPlace(doc, word, {
+    isThere: () => sheet.isConnected,
+    onPlace: (at) => {
+      sheet.style.left = `${at.left}px`;
+      sheet.style.top = `${at.top}px`;
+      sheet.style.width = at.width < width ? `${at.width}px` : '';
+      sheet.style.maxHeight = `${at.most}px`;
+    },
+    onRoom: measure,
+    onLost: () => close(),
+    signal: stop.signal,
+  });
+  function measure(): void {
+    const body = sheet.firstElementChild;
+    const scrolled = body?.scrollTop ?? 0;
+    sheet.style.width = '';
+    sheet.style.maxHeight = '';
+    const size = sheet.getBoundingClientRect();
+    width = size.width;
+    kept.resize(size);
+    if (body) body.scrollTop = scrolled;
+  }
+
+  sheet.tabIndex = -1;
+  sheet.setAttribute('role', 'dialog');
+  sheet.setAttribute('aria-labelledby', 'word');
+  sheet.setAttribute('aria-describedby', 'standing');
+  render(
+    <CardView
+      word={word.key}
+      content={content}
+      swaps={[]}
+      hindrance={say('card.onlyPanel')}
+      onAct={null}
+      onSpeak={speakWord}
+      onClose={() => close()}
+      onResize={measure}
+    />,
+    sheet,
+  );
+  if (focus) sheet.focus({ preventScroll: true });
+  return { word, back, holds: host.holds, hasFocus: host.hasFocus, hasPointer: () => false, close };
+};

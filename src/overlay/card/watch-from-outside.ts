@@ -1,0 +1,109 @@
+import type { Hindrance } from '../../contract/card-contract.ts';
+
+/** What the content script sees of a card's place. */
+export interface OutsideWatch {
+  /** Looks where the card is now, and what lies over it. */
+  look(now?: { readonly closely: boolean }): void;
+  hindrance(): Hindrance | null;
+  /** Since when the card has been where it is, uncovered, by `performance.now`. */
+  restsSince(): number;
+}
+
+/** What is drawn above everything else, in the order in which it was opened (CSS Positioned Layout 4, top layer). */
+const TOP_LAYER = ':popover-open, :modal, :fullscreen';
+/** What lies over the card is looked for no oftener than this, in milliseconds, and as often until it is gone. */
+const AGAIN = 100;
+
+/**
+ * Watches a card from the page it is in. Whether something lies over it the card itself knows in Chromium (`watchCover`); elsewhere it is
+ * whatever the page opened in the top layer, since nothing else comes above the card.
+ */
+export function watchFromOutside(
+  host: HTMLElement,
+  frame: HTMLElement,
+  onChange: () => void,
+  signal: AbortSignal,
+): OutsideWatch {
+  const doc = host.ownerDocument;
+  const root = frame.getRootNode() as ShadowRoot;
+  const [sheet] = root.adoptedStyleSheets;
+  const rules = sheet!.cssRules.length;
+  const cardSees = 'isVisible' in IntersectionObserverEntry.prototype;
+  let where: string | null = '';
+  let since = performance.now();
+  let isCovered = false;
+  let looked = Number.NEGATIVE_INFINITY;
+  let again: ReturnType<typeof setTimeout> | undefined;
+  signal.addEventListener('abort', () => clearTimeout(again), { once: true });
+
+  function look({ closely } = { closely: false }): void {
+    if (signal.aborted) return;
+    const now = performance.now();
+    const at = placeOf(frame);
+    if (at !== where) since = now;
+    where = at;
+    if (cardSees || (!closely && now - looked < AGAIN)) return;
+    looked = now;
+    const wasCovered = isCovered;
+    isCovered = !isIntact() || !host.matches(':popover-open') || hasOthersInTopLayer(doc, host);
+    if (isCovered) {
+      since = now;
+      clearTimeout(again);
+      again = setTimeout(look, AGAIN, { closely: true });
+    }
+    if (isCovered !== wasCovered) onChange();
+  }
+
+  /** A page of Firefox can get at the frame by its events, and from there at the root. */
+  function isIntact(): boolean {
+    const { opacity, visibility, filter, transform, clipPath, maskImage, mixBlendMode } =
+      doc.defaultView!.getComputedStyle(frame);
+    const looks = [opacity, visibility, filter, transform, clipPath, maskImage, mixBlendMode].join();
+    const { adoptedStyleSheets: sheets, childNodes: nodes } = root;
+    const isAlone = nodes.length === 1 && nodes[0] === frame;
+    const isStyled = sheets.length === 1 && sheets[0] === sheet && sheet!.cssRules.length === rules;
+    return isAlone && isStyled && looks === '1,visible,none,none,none,none,normal';
+  }
+
+  // A dialog that is closed and opened again comes above the card that is in it.
+  const dialog = host.closest('dialog');
+  if (dialog) {
+    const observer = new MutationObserver(() => {
+      if (!host.isConnected) return;
+      host.hidePopover();
+      host.showPopover();
+      since = performance.now();
+    });
+    observer.observe(dialog, { attributeFilter: ['open'] });
+    signal.addEventListener('abort', () => observer.disconnect(), { once: true });
+  }
+  return {
+    look,
+    hindrance: () => (where === null ? 'frame' : isCovered ? 'covered' : null),
+    restsSince: () => since,
+  };
+}
+
+/** Where an element is in the window; null where a frame around it is another site's. */
+function placeOf(element: Element): string | null {
+  const places: string[] = [];
+  for (let at: Element | null = element; at; ) {
+    const { left, top, width, height } = at.getBoundingClientRect();
+    places.push([left, top, width, height].map(Math.round).join());
+    const view: Window = at.ownerDocument.defaultView!;
+    if (view === view.parent) return places.join(' ');
+    at = view.frameElement;
+  }
+  return null;
+}
+
+function hasOthersInTopLayer(root: Document | ShadowRoot, host: Element): boolean {
+  for (const element of root.querySelectorAll(TOP_LAYER))
+    if (element !== host && !element.contains(host)) return true;
+  for (const element of root.querySelectorAll('*')) {
+    // Firefox 63 and later.
+    const shadow = (element as { openOrClosedShadowRoot?: ShadowRoot | null }).openOrClosedShadowRoot;
+    if (shadow && element !== host && hasOthersInTopLayer(shadow, host)) return true;
+  }
+  return false;
+}

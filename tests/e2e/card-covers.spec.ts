@@ -1,0 +1,284 @@
+import type { Frame, Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from 'vitest';
+import { onlyIn, startBrowser, type TestBrowser } from './browser.ts';
+import { openCardOn } from './framed-card.ts';
+
+let browser: TestBrowser;
+beforeAll(async () => {
+  browser = await startBrowser();
+});
+afterAll(() => browser?.close());
+beforeEach(() => browser.inBackground(() => chrome.storage.local.clear()));
+afterEach(async () => {
+  for (const page of browser.context.pages().slice(1)) await page.close();
+});
+
+const story = `<!doctype html><meta charset="utf-8"><title>Quay</title><body style="margin: 40px; font: 20px/1.6 serif">
+  <p>The <b>lighthouse</b> keeper was hoping.</p><button>Play</button>
+  <style>.cover { position: fixed; inset: 0; width: 100%; height: 100%; margin: 0; padding: 0; border: 0; background: gold; pointer-events: none;
+    max-width: none; max-height: none; z-index: 2147483647 }</style>
+  <template><div class="cover">Win a prize</div></template>`;
+
+async function open(): Promise<{ page: Page; card: Frame }> {
+  const page = await browser.open(browser.serve('cover.html', story));
+  return { page, card: await openCardOn(browser, page) };
+}
+
+/** What is stored of groups, as text. */
+const stored = (): Promise<string> =>
+  browser.inBackground(async () => JSON.stringify(await chrome.storage.local.get()));
+
+/** Presses until it is done: at first the card may have rested too short a time. */
+async function pressUntilTaught(page: Page, card: Frame): Promise<void> {
+  await expect
+    .poll(async () => {
+      if (!(await stored()).includes('compound')) await press(page, card);
+      return stored();
+    })
+    .toContain('compound');
+}
+
+/** Presses where the card's first "Mark as taught" is, whatever is drawn there. */
+async function press(page: Page, card: Frame): Promise<void> {
+  const { x, y, width, height } = (await card
+    .getByRole('button', { name: 'Mark as taught' })
+    .first()
+    .boundingBox())!;
+  await page.mouse.move(x + width / 2 - 4, y + height / 2);
+  await page.mouse.move(x + width / 2, y + height / 2);
+  await page.mouse.down();
+  await page.mouse.up();
+}
+
+test('a card that is seen does what is pressed', async () => {
+  const { page, card } = await open();
+  await pressUntilTaught(page, card);
+  await card.getByRole('status').getByText('Marked as taught').waitFor();
+});
+
+test('a card that has just opened does nothing yet', async () => {
+  const { page, card } = await open();
+  await card.getByRole('button', { name: 'Mark as taught' }).first().click();
+  const said = await card.getByRole('status').textContent();
+  // A slow machine may have taken its half second already.
+  if (!said?.includes('Marked')) expect(await stored()).not.toContain('compound');
+  await page.close();
+});
+
+/** Covers that lie above the card; each is put up by a script of the page. */
+const covers: Readonly<Record<string, () => void | Promise<void>>> = {
+  'a popover': () => {
+    const cover = document
+      .querySelector('template')!
+      .content.firstElementChild!.cloneNode(true) as HTMLElement;
+    cover.popover = 'manual';
+    document.body.append(cover);
+    cover.showPopover();
+  },
+  'a popover in a closed root': () => {
+    const cover = document
+      .querySelector('template')!
+      .content.firstElementChild!.cloneNode(true) as HTMLElement;
+    const host = document.createElement('section');
+    const root = host.attachShadow({ mode: 'closed' });
+    cover.popover = 'manual';
+    cover.style.cssText =
+      'position: fixed; inset: 0; width: 100%; height: 100%; margin: 0; background: gold; pointer-events: none';
+    root.append(cover);
+    document.body.append(host);
+    cover.showPopover();
+  },
+  'a frame in a popover': () => {
+    const cover = document.createElement('iframe');
+    cover.className = 'cover';
+    cover.srcdoc = '<body style="background: gold">Win a prize';
+    cover.popover = 'manual';
+    document.body.append(cover);
+    cover.showPopover();
+  },
+};
+
+test.each(Object.entries(covers))('under %s it says so, and does nothing', async (_what, cover) => {
+  const { page, card } = await open();
+  const before = await stored();
+  await page.evaluate(cover);
+  await page.mouse.move(300, 300);
+  const { x, y } = (await card.locator('.sheet').boundingBox())!;
+  await page.mouse.move(x + 30, y + 30);
+  await card.getByRole('status').getByText('lies over this card').waitFor();
+  for (let n = 0; n < 5; n++) {
+    await press(page, card);
+    await page.evaluate(() => new Promise((next) => setTimeout(next, 200)));
+  }
+  expect(await stored()).toBe(before);
+});
+
+/** What a page may try to hide or move the card with, which changes nothing of how it is drawn. */
+const vain: Readonly<Record<string, () => void>> = {
+  'a place below the top layer': () => {
+    document.querySelector<HTMLElement>('[popover]')!.hidePopover();
+    const cover = document
+      .querySelector('template')!
+      .content.firstElementChild!.cloneNode(true) as HTMLElement;
+    document.body.append(cover);
+  },
+  'a fixed cover': () => {
+    const cover = document
+      .querySelector('template')!
+      .content.firstElementChild!.cloneNode(true) as HTMLElement;
+    document.body.append(cover);
+  },
+  transforms: () => {
+    const host = document.querySelector<HTMLElement>('[popover]')!;
+    host.style.setProperty('transform', 'translate(90px, 90px) scale(0.5)', 'important');
+    host.animate([{ transform: 'translateX(200px)' }, { transform: 'translateX(200px)' }], { duration: 1e6 });
+  },
+  opacity: () => {
+    const host = document.querySelector<HTMLElement>('[popover]')!;
+    host.style.setProperty('opacity', '0', 'important');
+    host.style.setProperty('visibility', 'hidden', 'important');
+    host.animate([{ opacity: 0 }, { opacity: 0 }], { duration: 1e6 });
+    document.documentElement.style.opacity = '0.01';
+  },
+  'clips and filters': () => {
+    const host = document.querySelector<HTMLElement>('[popover]')!;
+    for (const [name, value] of [
+      ['clip-path', 'inset(50%)'],
+      ['filter', 'blur(9px)'],
+      ['mask', 'linear-gradient(transparent, transparent)'],
+    ])
+      host.style.setProperty(name!, value!, 'important');
+    document.documentElement.style.clipPath = 'inset(0 0 90% 0)';
+  },
+};
+
+test.each(Object.entries(vain))('is not reached by %s', async (_what, attack) => {
+  const { page, card } = await open();
+  const clip = (await card.locator('.card-head').boundingBox())!;
+  await expect
+    .poll(async () => card.locator('.sheet').evaluate((sheet) => sheet.getAnimations().length))
+    .toBe(0);
+  const before = await page.screenshot({ clip });
+  await page.evaluate(attack);
+  await expect.poll(async () => (await page.screenshot({ clip })).equals(before)).toBe(true);
+  await pressUntilTaught(page, card);
+});
+
+onlyIn('firefox', 'events tell of closed roots')(
+  'a page that gets at the frame by its events gets neither its address nor a press',
+  async () => {
+    const page = await browser.open(browser.serve('cover.html', story));
+    await page.evaluate(() => {
+      addEventListener(
+        'pointerover',
+        (event) => {
+          const { originalTarget } = event as unknown as { originalTarget: Element };
+          if (originalTarget.tagName === 'IFRAME') Object.assign(window, { got: originalTarget });
+        },
+        true,
+      );
+    });
+    const card = await openCardOn(browser, page);
+    const { x, y } = (await card.locator('.sheet').boundingBox())!;
+    await page.mouse.move(x + 30, y + 30);
+    await page.waitForFunction(() => 'got' in window);
+    const before = await stored();
+    expect(
+      await page.evaluate(() => {
+        const { got } = window as unknown as { got: HTMLIFrameElement };
+        let address = '';
+        try {
+          address = String(got.contentWindow!.location.href);
+        } catch {}
+        const says = [got.src, got.outerHTML, address].filter((text) => /extension:/.test(text));
+        got.style.setProperty('opacity', '0.01', 'important');
+        return says;
+      }),
+    ).toEqual([]);
+    await page.mouse.move(x + 40, y + 40);
+    await card.getByRole('status').getByText('lies over this card').waitFor();
+    for (let n = 0; n < 5; n++) {
+      await press(page, card);
+      await page.evaluate(() => new Promise((next) => setTimeout(next, 200)));
+    }
+    expect(await stored()).toBe(before);
+  },
+);
+
+test('a modal dialog of the page shuts it off', async () => {
+  const { page, card } = await open();
+  const before = await stored();
+  await page.evaluate(() => {
+    const cover = document.createElement('dialog');
+    cover.className = 'cover';
+    cover.textContent = 'Win a prize';
+    document.body.append(cover);
+    cover.showModal();
+  });
+  for (let n = 0; n < 5; n++) {
+    // The press beside the dialog closes the card.
+    await press(page, card).catch(() => undefined);
+    await page.evaluate(() => new Promise((next) => setTimeout(next, 200)));
+  }
+  expect(await stored()).toBe(before);
+});
+
+test('an element in full screen lies over it', async () => {
+  const { page, card } = await open();
+  const before = await stored();
+  await page.evaluate(() => {
+    const cover = document
+      .querySelector('template')!
+      .content.firstElementChild!.cloneNode(true) as HTMLElement;
+    document.body.append(cover);
+    document.querySelector('button')!.addEventListener('keydown', () => void cover.requestFullscreen());
+    document.querySelector('button')!.focus();
+  });
+  await page.keyboard.press('a');
+  await page.waitForFunction(() => document.fullscreenElement !== null);
+  if ((await page.evaluate(() => document.querySelector('[popover]'))) !== null)
+    for (let n = 0; n < 5 && card.isDetached() === false; n++) {
+      await press(page, card).catch(() => undefined);
+      await page.evaluate(() => new Promise((next) => setTimeout(next, 200)));
+    }
+  expect(await stored()).toBe(before);
+});
+
+test('a card that the page keeps moving does nothing', async () => {
+  const { page, card } = await open();
+  const before = await stored();
+  await page.evaluate(() => {
+    const word = document.querySelector<HTMLElement>('b')!;
+    let n = 0;
+    setInterval(() => {
+      word.style.cssText = `position: relative; left: ${n++ % 2 ? 0 : 40}px`;
+      document.body.append(document.createComment(''));
+    }, 120);
+  });
+  for (let n = 0; n < 8; n++) {
+    await press(page, card).catch(() => undefined);
+    await page.evaluate(() => new Promise((next) => setTimeout(next, 90)));
+  }
+  expect(await stored()).toBe(before);
+});
+
+test('a card that comes under the pointer as it is pressed does nothing', async () => {
+  const { page, card } = await open();
+  const before = await stored();
+  const { x, y, width, height } = (await card
+    .getByRole('button', { name: 'Mark as taught' })
+    .first()
+    .boundingBox())!;
+  await page.evaluate(() => {
+    addEventListener('pointermove', () => {
+      document.querySelector<HTMLElement>('b')!.style.cssText = 'position: relative; left: 500px';
+      document.body.append(document.createComment(''));
+    });
+  });
+  await page.mouse.move(x + width / 2 + 500, y + height / 2);
+  await page.mouse.down();
+  await page.mouse.up();
+  await page.mouse.down();
+  await page.mouse.up();
+  expect(await stored()).toBe(before);
+});
