@@ -22,7 +22,9 @@ export function startPool<Task extends VetTask, Answer extends VetAnswer>(
   });
 }
 
-/** From the bundle that `bundle-vet.mjs` makes, where the worker stands beside this. */
+/** Whether there are threads: in the bundle that `bundle-vet.mjs` makes, where the worker stands beside this; not in the sources. */
+export const hasThreads = !import.meta.url.endsWith('.ts');
+
 function startWorker(settings: VetterSettings): Worker {
   return new Worker(new URL('./vet-worker.mjs', import.meta.url), {
     workerData: settings,

@@ -12,7 +12,7 @@ import type { OpenedText } from './opened-text.ts';
 import { readBytes } from './read-file.ts';
 import { readVetOptions, VET_HELP } from './read-vet-options.ts';
 import { InputError } from './run-command.ts';
-import { startPool } from './start-pool.ts';
+import { hasThreads, startPool } from './start-pool.ts';
 import { openTerminal } from './terminal.ts';
 import { vetLines } from './vet-lines.ts';
 import { vetMany } from './vet-many.ts';
@@ -42,9 +42,10 @@ async function vetOne(
     if (error !== null) throw new FileFault(error);
     const engine = loadEngine();
     const bytes = readBytes(path);
-    const { text } = isPlainText(path, bytes)
-      ? await openText(path, bytes, () => engine)
-      : await openInThread(path, bytes);
+    const { text } =
+      isPlainText(path, bytes) || !hasThreads
+        ? await openText(path, bytes, () => engine)
+        : await openInThread(path, bytes);
     const report = vet(expectWords(countWords(text)), createJudge(engine, loaded.compiled));
     if (json)
       return JSON.stringify({ ...report, tally: { ...report.tally, reach: shareOf(report.tally) } }, null, 2);

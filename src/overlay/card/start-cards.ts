@@ -1,5 +1,5 @@
 import type { Standing } from '../../analyze/types.ts';
-import { say } from '../../wording/say.ts';
+import { sayPlain } from '../../wording/say.ts';
 import type { CardSources, CardWord } from './card-sources.ts';
 import type { OpenCard, OpenCardFunction } from './open-card.tsx';
 import { watchAltClick } from './watch-alt-click.ts';
@@ -134,5 +134,5 @@ function focused(doc: Document): Element | null {
 }
 
 function asError(error: unknown): Error {
-  return error instanceof Error ? error : new Error(say('card.nothingKnown'));
+  return error instanceof Error ? error : new Error(sayPlain('card.nothingKnown'));
 }
