@@ -15,6 +15,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { getSystemErrorMap } from 'node:util';
+import { strToU8, zipSync, zlibSync } from 'fflate';
 import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
 import { explainReading, explainWriting } from '../src/cli/explain-errno.ts';
 import { VET_USAGE } from '../src/cli/read-vet-options.ts';
@@ -252,6 +253,77 @@ describe('folders', () => {
     expect(err).toBe('quay/closed: may not be read; check its permissions.\n');
     expect(out).toContain('quay/fish.txt,fish,Herons');
     expect(code).toBe(1);
+  });
+});
+
+describe('a file made to fill the machine', () => {
+  const tide = 'The fish is in. ';
+  const chapter = (says: string) => strToU8(`<html><body><p>${says}</p></body></html>`);
+  const book = (spine: string, says: string) =>
+    zipSync({
+      mimetype: strToU8('application/epub+zip'),
+      'META-INF/container.xml': strToU8(
+        '<container><rootfiles><rootfile full-path="book.opf"/></rootfiles></container>',
+      ),
+      'book.opf': strToU8(
+        `<package><manifest><item id="a" href="a.xhtml"/></manifest><spine>${spine}</spine></package>`,
+      ),
+      'a.xhtml': chapter(says),
+    });
+  const blanks = zlibSync(zlibSync(new Uint8Array(70_000_000).fill(32)));
+  const files: readonly (readonly [string, string | Buffer, string])[] = [
+    ['deep.html', `<p>${tide}</p>${'<div>'.repeat(200_000)}`, 'more than 1,000 levels deep'],
+    [
+      'blanks.pdf',
+      Buffer.concat([
+        Buffer.from(`%PDF-1.7\n1 0 obj\n<< /Filter 2 0 R /Length ${blanks.length} >>\nstream\n`),
+        blanks,
+        Buffer.from('\nendstream\nendobj\n2 0 obj\n[/FlateDecode /FlateDecode]\nendobj\n'),
+      ]),
+      'too large once it is unpacked',
+    ],
+    [
+      'long.epub',
+      Buffer.from(book('<itemref idref="a"/>'.repeat(20_000), tide)),
+      'lists more parts than any book',
+    ],
+    [
+      'deep.epub',
+      Buffer.from(book('<itemref idref="a"/>', '<div>'.repeat(200_000))),
+      'more than 1,000 levels deep',
+    ],
+    [
+      'blank.docx',
+      Buffer.from(zipSync({ 'word/document.xml': new Uint8Array(70_000_000) })),
+      'too large once it is unpacked',
+    ],
+  ];
+  for (const [name, content] of files) save(name, content);
+
+  test.each(files)('%s is refused in a sentence, exit code 1', async (name, _content, says) => {
+    const done = await vet(['--group', 'herons.json', name]);
+    expectSentence(done, `${name}: `, says);
+    expect({ out: done.out, code: done.code }).toEqual({ out: '', code: 1 });
+  });
+
+  test('costs no other file its report', async () => {
+    const names = files.map(([name]) => name);
+    const { out, err, code } = await vet(['--group', 'herons.json', '--out', 'csv', ...names, 'fish.txt']);
+    expect(err.trimEnd().split('\n')).toHaveLength(files.length);
+    expect(out).toContain('fish.txt,fish,Herons,,0,2,2,100,');
+    expect(code).toBe(1);
+  });
+
+  test('a book that names a chapter often has it once', async () => {
+    save('often.epub', Buffer.from(book('<itemref idref="a"/>'.repeat(4000), tide)));
+    const { out } = await vet(['--group', 'herons.json', '--json', 'often.epub']);
+    expect(JSON.parse(out).tally.running).toBe(4);
+  });
+
+  test('a page of more parts than a call takes arguments is read', async () => {
+    save('wide.html', `<!doctype html>${'<br>'.repeat(150_000)}${tide}`);
+    const { out } = await vet(['--group', 'herons.json', '--json', 'wide.html']);
+    expect(JSON.parse(out).tally.running).toBe(4);
   });
 });
 

@@ -77,7 +77,7 @@ export function createVetter({ groups, words }: VetterSettings, engine = loadEng
   async function vetFile({ path, error }: FoundText): Promise<TextRecord> {
     if (error !== null) return { text: path, error };
     try {
-      const { title, text } = await openText(path, readBytes(path), engine);
+      const { title, text } = await openText(path, readBytes(path), () => engine);
       return { text: path, title, reports: vetText(text) };
     } catch (error) {
       return { text: path, error: explainFault(error, path) };

@@ -11,27 +11,37 @@ speakEnglish();
 /** The endings of the files that are read where a folder is given. */
 export const TEXT_ENDINGS = ['txt', 'md', 'html', 'htm', 'xhtml', 'docx', 'pdf', 'epub'] as const;
 
+/** More than any book has, in bytes. */
+const LARGEST = 64_000_000;
+
 /**
  * Opens the bytes of a file, or of stdin for `-`: what it is says its beginning, else its ending, else it is plain text.
  * What a kind needs takes longer to load than most texts to vet, so it is loaded with the first file of that kind.
  * The engine tells the words that lines of a PDF divide. Rejects with `FileFault`.
  */
-export async function openText(path: string, bytes: Uint8Array, engine: Analyzer): Promise<OpenedText> {
+export async function openText(path: string, bytes: Uint8Array, engine: () => Analyzer): Promise<OpenedText> {
   const name = path === '-' ? 'stdin' : basename(path).replace(/(?<=.)\.[^.]+$/, '');
   const { title, text } = await readAs(kindOf(path, bytes), bytes, engine);
   return { title: title || name, text };
 }
 
+/** Whether a file is plain text, which is read in no time; a small file of another kind may be made to take for ever. */
+export function isPlainText(path: string, bytes: Uint8Array): boolean {
+  return kindOf(path, bytes) === 'text';
+}
+
 type Kind = 'text' | 'page' | 'docx' | 'pdf' | 'epub';
 
-async function readAs(kind: Kind, bytes: Uint8Array, engine: Analyzer): Promise<OpenedText> {
+async function readAs(kind: Kind, bytes: Uint8Array, engine: () => Analyzer): Promise<OpenedText> {
+  if ((kind === 'text' || kind === 'page') && bytes.length > LARGEST)
+    throw new FileFault('This file is larger than 64 MB. Give it in parts.');
   switch (kind) {
     case 'page':
       return (await import('./read-html.ts')).readHtml(decodeText(bytes, charsetOf(bytes)));
     case 'docx':
       return (await import('./read-docx.ts')).readDocx(bytes);
     case 'pdf':
-      return (await import('./read-pdf.ts')).readPdf(bytes, engine);
+      return (await import('./read-pdf.ts')).readPdf(bytes, engine());
     case 'epub':
       return (await import('./read-epub.ts')).readEpub(bytes);
     case 'text': {

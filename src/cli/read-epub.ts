@@ -1,5 +1,6 @@
 import { type Document, type Element, Window } from 'happy-dom';
 import { decodeText } from '../passage/files/decode-text.ts';
+import { expectShallow } from '../passage/files/expect-shallow.ts';
 import { FileFault } from '../passage/files/file-fault.ts';
 import { unpackZip } from '../passage/files/unpack-zip.ts';
 import type { OpenedText } from './opened-text.ts';
@@ -41,6 +42,7 @@ export async function readEpub(bytes: Uint8Array): Promise<OpenedText> {
 
 /** By local name: packages differ in their prefixes. Read without the document type, whose entities could grow without end. */
 function elementsOf(xml: string, name: string): Element[] {
+  expectShallow(xml, true);
   const window = new Window();
   try {
     const bare = xml.replace(/<!DOCTYPE[^>[]*(\[[^\]]*\])?[^>]*>/gi, '');

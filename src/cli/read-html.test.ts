@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { FileFault } from '../passage/files/file-fault.ts';
 import { readHtml } from './read-html.ts';
 
 test.each([
@@ -58,8 +59,9 @@ test.each([
   expect(readHtml(html).text).toBe(expected);
 });
 
-test('a page may nest as deep as it likes', () => {
-  expect(readHtml(`${'<div>'.repeat(20_000)}gull`).text).toBe('gull');
+test('a page may be 1,000 elements deep and no deeper', () => {
+  expect(readHtml(`${'<div>'.repeat(1000)}gull`).text).toBe('gull');
+  expect(() => readHtml(`${'<div>'.repeat(1001)}gull`)).toThrow(FileFault);
 });
 
 test('scripts of the page do not run', () => {

@@ -1,4 +1,5 @@
 import { type Document, type Element, type Node, Window } from 'happy-dom';
+import { expectShallow } from '../passage/files/expect-shallow.ts';
 import type { OpenedText } from './opened-text.ts';
 
 // Both lists are those of the overlay, so that a saved page counts as the page itself does.
@@ -22,9 +23,10 @@ const PARAGRAPH_SEPARATOR = '\u2029';
 /**
  * The text of an HTML page as a reader sees it, a blank line between blocks; without scripts, styles, code,
  * form fields and what is hidden by attribute. Style sheets are not read and nothing is loaded or run. Its title is its
- * first heading where it has no other.
+ * first heading where it has no other. Throws `FileFault` when it is nested too deep.
  */
 export function readHtml(html: string): OpenedText {
+  expectShallow(html);
   const window = new Window({
     settings: { disableCSSFileLoading: true, disableJavaScriptFileLoading: true },
   });
@@ -52,7 +54,7 @@ function findFirst(root: Element, name: string): Element | undefined {
   const waiting: Node[] = [root];
   for (let next = waiting.pop(); next !== undefined; next = waiting.pop()) {
     if (next.nodeName === name) return next as Element;
-    if (next.nodeName.toUpperCase() !== 'SVG') waiting.push(...[...next.childNodes].reverse());
+    if (next.nodeName.toUpperCase() !== 'SVG') pushReversed(waiting, next);
   }
   return undefined;
 }
@@ -66,12 +68,17 @@ function textWithin(root: Element): string {
     else if (next.nodeType === next.TEXT_NODE) pieces.push((next.textContent ?? '').replace(/\s+/g, ' '));
     else if (next.nodeType === next.ELEMENT_NODE) {
       const edge = INLINE.has((next as Element).tagName) ? '' : PARAGRAPH_SEPARATOR;
-      const inside = isRead(next as Element) ? [...next.childNodes].reverse() : [];
       pieces.push(edge);
-      waiting.push(edge, ...inside);
+      waiting.push(edge);
+      if (isRead(next as Element)) pushReversed(waiting, next);
     }
   }
   return pieces.join('');
+}
+
+/** One by one: a page may have more children than a call takes arguments. */
+function pushReversed(waiting: { push(node: Node): unknown }, { childNodes }: Node): void {
+  for (let n = childNodes.length - 1; n >= 0; n--) waiting.push(childNodes[n]!);
 }
 
 /** Formulas: what scripts of the web draw them in, and elements that hold them as TeX source. */

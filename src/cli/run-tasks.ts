@@ -1,11 +1,10 @@
 import { Readable } from 'node:stream';
 import { pipeline } from 'node:stream/promises';
-import { Worker } from 'node:worker_threads';
 import type { VetterSettings } from './create-vetter.ts';
 import { explainWriting } from './explain-errno.ts';
 import { type Output, OutputFault } from './open-output.ts';
+import { startPool } from './start-pool.ts';
 import type { VetAnswer, VetTask } from './vet-worker.ts';
-import { createWorkerPool } from './worker-pool.ts';
 
 /** How a run of many texts goes. */
 export interface Run<Task extends VetTask, Answer extends VetAnswer> {
@@ -13,7 +12,7 @@ export interface Run<Task extends VetTask, Answer extends VetAnswer> {
   readonly settings: VetterSettings;
   readonly jobs: number;
   /** What to answer to a task over which its thread has ended. */
-  fail(task: Task, reason: string): Answer;
+  fail(task: Task, error: unknown): Answer;
   /** What to print before, for each answer, and behind. */
   readonly head: string;
   print(answer: Answer): string;
@@ -25,8 +24,6 @@ export interface Run<Task extends VetTask, Answer extends VetAnswer> {
 
 /** Tasks are taken so far ahead of what is printed, for each thread: enough that none waits for a long text. */
 const AHEAD = 4;
-/** So much may a thread keep, in megabytes, before it is ended with the text it is at. */
-const MOST_MEMORY = 1024;
 
 /**
  * Gives tasks to `jobs` threads and prints the answers in the order of the tasks, each as soon as those before it are
@@ -44,14 +41,14 @@ export async function runTasks<Task extends VetTask, Answer extends VetAnswer>({
   output,
   signal,
 }: Run<Task, Answer>): Promise<void> {
-  const pool = createWorkerPool<Task, Answer>(() => startWorker(settings), jobs);
+  const pool = startPool<Task, Answer>(settings, jobs);
   const stop = (): void => void pool.close();
   signal.addEventListener('abort', stop);
   const run = async (task: Task): Promise<Answer | typeof DROPPED> => {
     try {
       return await pool.run(task);
     } catch (error) {
-      return signal.aborted ? DROPPED : fail(task, error instanceof Error ? error.message : String(error));
+      return signal.aborted ? DROPPED : fail(task, error);
     }
   };
   const answers = Readable.from(until(signal, tasks)).map(run, { concurrency: jobs * AHEAD });
@@ -84,13 +81,4 @@ async function* until<T>(signal: AbortSignal, items: Iterable<T> | AsyncIterable
     if (signal.aborted) return;
     yield item;
   }
-}
-
-/** From the bundle that `bundle-vet.mjs` makes, where the worker stands beside this. */
-function startWorker(settings: VetterSettings): Worker {
-  return new Worker(new URL('./vet-worker.mjs', import.meta.url), {
-    workerData: settings,
-    resourceLimits: { maxOldGenerationSizeMb: MOST_MEMORY },
-    execArgv: [],
-  });
 }

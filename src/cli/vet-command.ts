@@ -7,10 +7,12 @@ import { explainFault } from './explain-fault.ts';
 import { type FoundText, findTexts } from './find-texts.ts';
 import { expectTable, loadEngine } from './load-engine.ts';
 import { type LoadedGroup, loadGroup } from './load-group.ts';
-import { openText } from './open-text.ts';
+import { isPlainText, openText } from './open-text.ts';
+import type { OpenedText } from './opened-text.ts';
 import { readBytes } from './read-file.ts';
 import { readVetOptions, VET_HELP } from './read-vet-options.ts';
 import { InputError } from './run-command.ts';
+import { hasThreads, startPool } from './start-pool.ts';
 import { openTerminal } from './terminal.ts';
 import { vetLines } from './vet-lines.ts';
 import { vetMany } from './vet-many.ts';
@@ -30,7 +32,7 @@ export async function vetCommand(args: readonly string[]): Promise<string | unde
   return vetMany(texts, options, groups);
 }
 
-/** The whole report of one text, without the time a thread takes to start. */
+/** The whole report of one text; plain text without the time a thread takes to start. */
 async function vetOne(
   { path, error }: FoundText,
   loaded: LoadedGroup,
@@ -39,7 +41,11 @@ async function vetOne(
   try {
     if (error !== null) throw new FileFault(error);
     const engine = loadEngine();
-    const { text } = await openText(path, readBytes(path), engine);
+    const bytes = readBytes(path);
+    const { text } =
+      isPlainText(path, bytes) || !hasThreads
+        ? await openText(path, bytes, () => engine)
+        : await openInThread(path, bytes);
     const report = vet(expectWords(countWords(text)), createJudge(engine, loaded.compiled));
     if (json)
       return JSON.stringify({ ...report, tally: { ...report.tally, reach: shareOf(report.tally) } }, null, 2);
@@ -48,5 +54,20 @@ async function vetOne(
     process.stderr.write(`${path}: ${explainFault(error, path)}\n`);
     process.exitCode = 1;
     return undefined;
+  }
+}
+
+/** Opens a file whose kind may make it take for ever, within the limits of a thread. Rejects with `FileFault`. */
+async function openInThread(path: string, bytes: Uint8Array): Promise<OpenedText> {
+  const pool = startPool<{ path: string; bytes: Uint8Array }, OpenedText | { error: string }>(
+    { groups: [], words: false },
+    1,
+  );
+  try {
+    const opened = await pool.run({ path, bytes });
+    if ('error' in opened) throw new FileFault(opened.error);
+    return opened;
+  } finally {
+    await pool.close();
   }
 }

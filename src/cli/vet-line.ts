@@ -30,9 +30,14 @@ export function vetLine(
     const reports = vetText(typeof text === 'string' ? text : readHtml(html as string).text);
     return { json: JSON.stringify({ id, reports }), failed: false };
   } catch (error) {
-    const why = error instanceof Error ? error.message : String(error);
-    return failLine(id, number, error instanceof FileFault ? why : `this cannot be read (${why}).`);
+    return failLine(id, number, explainLine(error));
   }
+}
+
+/** Why a line has no report, in a sentence without its number. */
+export function explainLine(error: unknown): string {
+  const why = error instanceof Error ? error.message : String(error);
+  return error instanceof FileFault ? why : `this cannot be read (${why}).`;
 }
 
 /** The answer to a line in which something is wrong. */

@@ -6,7 +6,7 @@ import type { VetOptions } from './read-vet-options.ts';
 import { runTasks } from './run-tasks.ts';
 import { stopOnInterrupt } from './stop-on-interrupt.ts';
 import type { VettedGroup } from './text-record.ts';
-import { type AnsweredLine, failLine } from './vet-line.ts';
+import { type AnsweredLine, explainLine, failLine } from './vet-line.ts';
 
 /** Answers JSON lines on stdin with JSON lines on stdout, in the same order, as they come. */
 export async function vetLines(
@@ -21,7 +21,7 @@ export async function vetLines(
     tasks: readLines(process.stdin, signal),
     settings: { groups: groups.map(({ group, sequence }) => ({ group, sequence })), words },
     jobs,
-    fail: ({ number }, reason) => failLine(null, number, `this cannot be read (${reason}).`),
+    fail: ({ number }, error) => failLine(null, number, explainLine(error)),
     head: '',
     print({ json, failed }) {
       done++;

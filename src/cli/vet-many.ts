@@ -27,7 +27,7 @@ export async function vetMany(
     tasks: texts,
     settings: { groups: groups.map(({ group, sequence }) => ({ group, sequence })), words },
     jobs: Math.min(jobs, texts.length),
-    fail: ({ path }, reason) => ({ text: path, error: explainFault(new Error(reason), path) }),
+    fail: ({ path }, error) => ({ text: path, error: explainFault(error, path) }),
     head: writer.head(),
     print(record) {
       done++;

@@ -1,6 +1,7 @@
 import { Worker } from 'node:worker_threads';
 import { expect, test } from 'vitest';
-import { createWorkerPool } from './worker-pool.ts';
+import { FileFault } from '../passage/files/file-fault.ts';
+import { createWorkerPool, type TaskLimits } from './worker-pool.ts';
 
 /** Doubles a number; dies over 13, in silence over 14, and is at 15 for ever. */
 const doubling = `
@@ -11,13 +12,15 @@ parentPort.on('message', (n) => {
   if (n !== 15) parentPort.postMessage([n * 2, threadId]);
 });`;
 
-function poolOf(size: number) {
+const PLENTY: TaskLimits = { longest: 60_000, mostMemory: Number.POSITIVE_INFINITY };
+
+function poolOf(size: number, limits = PLENTY) {
   let started = 0;
   const start = () => {
     started++;
     return new Worker(doubling, { eval: true });
   };
-  return { pool: createWorkerPool<number, [number, number]>(start, size), threads: () => started };
+  return { pool: createWorkerPool<number, [number, number]>(start, size, limits), threads: () => started };
 }
 
 test('tasks are shared by no more threads than there may be', async () => {
@@ -48,6 +51,19 @@ test('a thread that dies takes only its own task with it', async () => {
     6,
   ]);
   expect(threads()).toBe(3);
+  await pool.close();
+});
+
+test.each([
+  ['takes longer than a task may', { ...PLENTY, longest: 300 }, 'takes too long'],
+  ['makes the process larger than it may be', { ...PLENTY, mostMemory: 1 }, 'needs too much memory'],
+])('a task that %s is ended with its thread, and the next has another', async (_name, limits, says) => {
+  const { pool, threads } = poolOf(1, limits);
+  const endless = pool.run(15);
+  await expect(endless).rejects.toThrow(says);
+  await expect(endless).rejects.toBeInstanceOf(FileFault);
+  await pool.run(1).catch(() => undefined);
+  expect(threads()).toBe(2);
   await pool.close();
 });
 

@@ -1,4 +1,5 @@
 import type { Worker } from 'node:worker_threads';
+import { FileFault } from '../passage/files/file-fault.ts';
 
 /** Threads that do one task each at a time. */
 export interface WorkerPool<Task, Answer> {
@@ -8,6 +9,17 @@ export interface WorkerPool<Task, Answer> {
   close(): Promise<void>;
 }
 
+/** What a task may take, before its thread is ended with it. */
+export interface TaskLimits {
+  /** In milliseconds. */
+  readonly longest: number;
+  /** Of this process with all its threads, in bytes; the task that has been under way longest is ended. */
+  readonly mostMemory: number;
+}
+
+/** How often the memory is looked at while there is work, in milliseconds. */
+const LOOK = 100;
+
 interface Job<Task, Answer> {
   readonly task: Task;
   resolve(answer: Answer): void;
@@ -16,20 +28,35 @@ interface Job<Task, Answer> {
 
 /**
  * A pool of up to `size` threads made by `start`, each when there is work for it. A thread that dies takes only its own
- * task with it: the next task starts another.
+ * task with it, which rejects, with `FileFault` where it took more than `limits` allow: the next task starts another.
  */
-export function createWorkerPool<Task, Answer>(start: () => Worker, size: number): WorkerPool<Task, Answer> {
+export function createWorkerPool<Task, Answer>(
+  start: () => Worker,
+  size: number,
+  { longest, mostMemory }: TaskLimits,
+): WorkerPool<Task, Answer> {
   const waiting: Job<Task, Answer>[] = [];
   const idle: Worker[] = [];
   const busy = new Map<Worker, Job<Task, Answer>>();
+  const timers = new Map<Worker, ReturnType<typeof setTimeout>>();
   let closed = false;
+  let isEnding = false;
+  const looking = setInterval(() => {
+    const [oldest] = busy.keys();
+    if (!oldest || isEnding || process.memoryUsage.rss() < mostMemory) return;
+    isEnding = true;
+    void end(oldest, TOO_LARGE).then(() => {
+      isEnding = false;
+    });
+  }, LOOK);
+  looking.unref();
 
   function hire(): Worker {
     const worker = start();
     worker.on('message', (answer: Answer) => {
-      const job = busy.get(worker);
-      busy.delete(worker);
-      idle.push(worker);
+      const job = take(worker);
+      // One that is being ended may still answer.
+      if (job) idle.push(worker);
       job?.resolve(answer);
       next();
     });
@@ -38,12 +65,24 @@ export function createWorkerPool<Task, Answer>(start: () => Worker, size: number
     return worker;
   }
 
-  function lose(worker: Worker, error: unknown): void {
+  function take(worker: Worker): Job<Task, Answer> | undefined {
     const job = busy.get(worker);
     busy.delete(worker);
+    clearTimeout(timers.get(worker));
+    return job;
+  }
+
+  async function end(worker: Worker, why: string): Promise<void> {
+    take(worker)?.reject(new FileFault(why));
+    await worker.terminate();
+    next();
+  }
+
+  function lose(worker: Worker, error: unknown): void {
+    const job = take(worker);
     const place = idle.indexOf(worker);
     if (place >= 0) idle.splice(place, 1);
-    job?.reject(error);
+    job?.reject(isOutOfMemory(error) ? new FileFault(TOO_LARGE) : error);
     next();
   }
 
@@ -52,6 +91,10 @@ export function createWorkerPool<Task, Answer>(start: () => Worker, size: number
       const worker = idle.pop() ?? hire();
       const job = waiting.shift()!;
       busy.set(worker, job);
+      timers.set(
+        worker,
+        setTimeout(() => void end(worker, TOO_LONG), longest),
+      );
       worker.postMessage(job.task);
     }
   }
@@ -65,8 +108,17 @@ export function createWorkerPool<Task, Answer>(start: () => Worker, size: number
       }),
     async close() {
       closed = true;
+      clearInterval(looking);
+      for (const timer of timers.values()) clearTimeout(timer);
       for (const { reject } of waiting.splice(0)) reject(new Error('the pool is closed'));
       await Promise.all([...idle, ...busy.keys()].map((worker) => worker.terminate()));
     },
   };
+}
+
+const TOO_LONG = 'takes too long to read; give it in parts, or as a txt file.';
+const TOO_LARGE = 'needs too much memory to read; give it in parts, or as a txt file.';
+
+function isOutOfMemory(error: unknown): boolean {
+  return error instanceof Error && 'code' in error && error.code === 'ERR_WORKER_OUT_OF_MEMORY';
 }

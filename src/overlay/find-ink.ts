@@ -1,3 +1,4 @@
+import { WASHES } from './mark-rules.ts';
 import { own } from './own.ts';
 
 /**
@@ -8,49 +9,99 @@ export interface Ink {
   /** The colour to paint the letters with; `transparent` where something else draws them. */
   readonly color: string;
   /** Letters of a drawing (SVG), under which Chromium 156 draws no line. */
-  readonly isDrawing: boolean;
+  readonly isDrawing?: boolean;
+  /** Letters that are just legible, and would be less so on a wash. */
+  readonly isFaint?: boolean;
 }
-
-/** A transparent colour, or one that nobody sees: `rgba(0, 0, 0, 0)` is, `rgb(0, 0, 0)` and `rgba(0, 0, 0, 0.5)` are not. */
-const TRANSPARENT = /^rgba\(.*, 0(?:\.0\d*)?\)$|\/ 0(?:\.0\d*)?\)$/;
 
 /**
  * The ink of an element's own text; null for ordinary text. The transparent letters over a scanned page have one, and so do
- * outlined ones; black text on white, or text with a shadow, has none.
+ * outlined ones and grey ones on white; black text on white, or text with a shadow, has none. `grounds` remembers what is behind elements.
  */
-export function findInk(element: Element, style: CSSStyleDeclaration): Ink | null {
+export function findInk(element: Element, style: CSSStyleDeclaration, grounds: Grounds): Ink | null {
   if (element.namespaceURI === 'http://www.w3.org/2000/svg') {
     const { fill } = style;
     return { color: /^rgb/.test(fill) ? fill : 'currentColor', isDrawing: true };
   }
   const { color, webkitTextFillColor: fill } = style;
-  const painted = paintedColor(element, style, fill);
-  if (TRANSPARENT.test(painted)) return { color: 'transparent', isDrawing: false };
-  return painted === color ? null : { color: painted, isDrawing: false };
+  const ground = findGround(element, grounds);
+  const painted = paintedColor(ground, style, fill);
+  if (isClear(painted)) return { color: 'transparent' };
+  const isFaint = isFaintOn(ground, parse(painted));
+  if (painted !== color) return { color: painted, isFaint };
+  return isFaint ? { color: 'currentColor', isFaint } : null;
 }
 
 /** The outline's colour where letters are seen by it alone, else the colour they are filled with. */
-function paintedColor(element: Element, style: CSSStyleDeclaration, fill: string): string {
-  if (Number.parseFloat(style.webkitTextStrokeWidth) === 0) return fill;
+function paintedColor(ground: Colour, style: CSSStyleDeclaration, fill: string): string {
   const outline = style.webkitTextStrokeColor;
-  if (TRANSPARENT.test(outline)) return fill;
-  return TRANSPARENT.test(fill) || isLikeGround(element, fill) ? outline : fill;
+  if (!Number.parseFloat(style.webkitTextStrokeWidth) || isClear(outline)) return fill;
+  return isClear(fill) || contrast(ground, parse(fill)) < 1.5 ? outline : fill;
 }
 
-/** Colours whose red, green and blue differ by less than this together are taken for one. */
-const ALIKE = 120;
+/** Red, green and blue up to 255, and how thick it is laid on where that is not whole; nothing where it is not known. */
+type Colour = readonly number[];
 
-/** Whether letters filled so do not stand out: white ones on white paper. Behind letters on a picture anything may be. */
-function isLikeGround(element: Element, fill: string): boolean {
+/** What is behind elements, as far as that was asked. */
+export type Grounds = Map<Element, Colour>;
+
+/** The paper a page is on by itself. Behind letters on a picture anything may be. */
+function findGround(element: Element, grounds: Grounds): Colour {
+  const layers: [Element, Colour][] = [];
+  let ground: Colour = [255, 255, 255];
   for (let at: Element | null = element; at; at = own(at).parentElement) {
-    const { backgroundColor, backgroundImage } = getComputedStyle(at);
-    if (backgroundImage !== 'none') return false;
-    if (!TRANSPARENT.test(backgroundColor)) return areAlike(backgroundColor, fill);
+    const layer = grounds.get(at) ?? layerOf(getComputedStyle(at));
+    layers.push([at, layer]);
+    if (layer.length < 4) break;
   }
-  return areAlike('rgb(255, 255, 255)', fill);
+  for (const [at, layer] of layers.reverse()) {
+    ground = mix(ground, layer);
+    grounds.set(at, ground);
+  }
+  return ground;
 }
 
-function areAlike(one: string, other: string): boolean {
-  const [a, b] = [one, other].map((color) => (color.match(/[\d.]+/g) ?? []).slice(0, 3).map(Number));
-  return a!.reduce((sum, value, i) => sum + Math.abs(value - (b![i] ?? 0)), 0) < ALIKE;
+/** What an element paints behind its letters; see-through where nothing. */
+function layerOf({ backgroundColor, backgroundImage }: CSSStyleDeclaration): Colour {
+  return backgroundImage === 'none' ? parse(backgroundColor) : [];
+}
+
+/**
+ * Whether the wash would leave letters less legible than text has to be (WCAG 2.2, 1.4.3: 4.5:1, and a little for the rounding of
+ * colours); on a ground that is not known, whether they are neither dark nor light.
+ */
+function isFaintOn(ground: Colour, letters: Colour): boolean {
+  const light = lightOf(letters);
+  return ground[0] === undefined
+    ? light > 10 && light < 65
+    : contrast(mix(ground, parse(WASHES.beyond)), letters) < 4.6;
+}
+
+/** Whether nobody sees a colour: `rgba(0, 0, 0, 0)` is clear, `rgb(0, 0, 0)` and `rgba(0, 0, 0, 0.5)` are not. */
+function isClear(color: string): boolean {
+  return numbersIn(color)[3]! < 0.1;
+}
+
+function parse(color: string): Colour {
+  return /^rgb/.test(color) ? numbersIn(color) : [];
+}
+
+function numbersIn(color: string): Colour {
+  return (color.match(/[\d.]+/g) ?? []).map(Number);
+}
+
+function mix(below: Colour, above: Colour): Colour {
+  const { 3: share = 1 } = above;
+  return above[0] === undefined ? above : below.map((value, i) => value + (above[i]! - value) * share);
+}
+
+/** Of letters on a ground (WCAG 2.2); enough where that is not known. */
+function contrast(ground: Colour, letters: Colour): number {
+  const ratio = lightOf(ground) / lightOf(mix(ground, letters));
+  return ground[0] === undefined ? 9 : Math.max(ratio, 1 / ratio);
+}
+
+/** The luminance in percent, and five for the light that falls on every screen (WCAG 2.2, its curve to a hundredth). */
+function lightOf(color: Colour): number {
+  return [21.26, 71.52, 7.22].reduce((sum, share, i) => sum + share * ((color[i] ?? 0) / 255) ** 2.2, 5);
 }

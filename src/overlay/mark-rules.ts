@@ -7,7 +7,7 @@ export const MARKS = { beyond: 'wr-1', fresh: 'wr-2', unsure: 'wr-3', here: 'wr-
 /**
  * Underlines are drawn in the text's own colour: whatever a page is coloured, its text stands out from its ground, and so
  * do they. No tint is mixed in: Chromium 156 keeps a mix with one part's colour for others in the same font, which leaves
- * dark lines on dark parts. The wash is so thin that text keeps its contrast. Style tells the marks apart.
+ * dark lines on dark parts. The wash is thin, and left out where text would lose too much of its contrast. Style tells the marks apart.
  */
 export const LINES = {
   beyond: 'dotted 0.12em',
@@ -15,10 +15,10 @@ export const LINES = {
   unsure: 'dashed 0.06em',
   here: 'double 0.08em',
 } as const;
-export const WASHES: Partial<Record<Mark, string>> = {
+export const WASHES = {
   beyond: 'rgb(206 96 48 / 0.085)',
   here: 'rgb(30 150 132 / 0.24)',
-};
+} as const;
 /** Under letters that something else draws: a scanned page may be light or dark, and each colour has at least 3:1 on both. */
 const LINES_OVER_PICTURES: Record<Mark, string> = {
   beyond: 'rgb(190 92 48)',
@@ -52,9 +52,9 @@ function ruleOf(name: string, mark: Mark, look: Look, ink?: Ink): string {
   const isClear = ink?.color === 'transparent';
   const line = isClear ? LINES_OVER_PICTURES[mark] : 'currentColor';
   const strong = ink?.isDrawing ? DRAWING_WASH : isClear ? PICTURE_WASH : undefined;
-  const wash = (mark === 'beyond' && strong) || WASHES[mark];
+  const wash = (mark === 'beyond' && strong) || (WASHES as Partial<Record<Mark, string>>)[mark];
   const isWashed = look === 'wash' || mark === 'here' || ink?.isDrawing;
-  const ground = wash && isWashed ? `background-color: ${wash};` : '';
+  const ground = wash && isWashed && !ink?.isFaint ? `background-color: ${wash};` : '';
   const letters = ink ? `color: ${ink.color};` : '';
   return `::highlight(${name}) { ${ground} ${letters} text-decoration: underline ${LINES[mark]} ${line}; text-underline-offset: 0.2em; text-decoration-skip-ink: auto; }`;
 }

@@ -86,7 +86,7 @@ export function createPainter(doc: Document, inkOf: (text: Node) => Ink | undefi
   function highlightInk(mark: Mark, ink: Ink): Painted | null {
     if (ink.isDrawing && mark !== 'beyond' && mark !== 'here') return null;
     const alike = (one: InkMark): boolean =>
-      one.mark === mark && one.ink.color === ink.color && one.ink.isDrawing === ink.isDrawing;
+      one.mark === mark && JSON.stringify(one.ink) === JSON.stringify(ink);
     const known = inkMarks.find(alike);
     if (known) return highlight(mark, known.name);
     if (inkMarks.length >= MOST_INKS) return null;

@@ -1,5 +1,5 @@
 import { type Edge, findEdge } from './find-edge.ts';
-import { findInk, type Ink } from './find-ink.ts';
+import { findInk, type Grounds, type Ink } from './find-ink.ts';
 import { isInsideUnread, isRead } from './is-read.ts';
 import { edgeBetween, isPlaced } from './join-pieces.ts';
 import { own } from './own.ts';
@@ -29,6 +29,7 @@ export function* findTextBlocks(root: Node, onShadow: (root: ShadowRoot) => void
   let isParted = false;
   let within = root;
   let inks: Map<Text, Ink> | undefined;
+  const grounds: Grounds = new Map();
   let broken: Set<Text> | undefined;
   /** A placed element that has just been left; its edge counts unless the next one goes on with its line. */
   let left: Opened | undefined;
@@ -46,7 +47,7 @@ export function* findTextBlocks(root: Node, onShadow: (root: ShadowRoot) => void
     if (nodes.length === 0 && !/\S/.test(node.data)) return;
     if (nodes.length === 0) within = opened.findLast(({ edge }) => edge === 'line')?.node ?? root;
     nodes.push(node);
-    const ink = inkOf(level);
+    const ink = inkOf(level, grounds);
     if (ink && /\S/.test(node.data)) {
       inks ??= new Map();
       inks.set(node, ink);
@@ -130,8 +131,9 @@ interface Opened {
   ink: Ink | null | undefined;
 }
 
-function inkOf(level: Opened): Ink | null {
-  if (level.ink === undefined) level.ink = level.style ? findInk(level.node as Element, level.style) : null;
+function inkOf(level: Opened, grounds: Grounds): Ink | null {
+  if (level.ink === undefined)
+    level.ink = level.style ? findInk(level.node as Element, level.style, grounds) : null;
   return level.ink;
 }
 

@@ -17,8 +17,8 @@ export interface Typed {
   /** Whether it was typed before the browser ended, and not kept. */
   readonly isFound: boolean;
   type(text: string): void;
-  /** It is kept, or is to be forgotten. */
-  done(): void;
+  /** It is forgotten, once it is kept where `kept` is a promise; a crash before that leaves the note. */
+  done(kept?: unknown): void;
 }
 
 /** What is typed in a field, which has a name of its own among all pages; what the browser's end left unkept is there again. */
@@ -64,12 +64,14 @@ export function useTyped(store: TypedStore, field: string): Typed {
       show(text, isFound);
       timer.current ??= setTimeout(() => note.current(field), OFTEN);
     },
-    done() {
+    done(kept) {
       clearTimeout(timer.current);
       timer.current = undefined;
       show(null, false);
-      if (noted.current) void store.forget(field);
+      const wasNoted = noted.current;
       noted.current = false;
+      // Not what was typed and noted meanwhile.
+      void Promise.resolve(kept).then(() => (wasNoted && !noted.current ? store.forget(field) : undefined));
     },
   };
 }

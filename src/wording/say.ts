@@ -63,13 +63,17 @@ export function sayWith<Id extends TextId, T>(id: Id, ...filling: Filling<Id, T>
 }
 
 function wordingOf(id: TextId, count: unknown): string {
-  const name = id.replace('.', '_');
   if (typeof count === 'number') {
     rules ??= new Intl.PluralRules(spokenLanguage());
-    const form = lookUp(`${name}_${rules.select(count)}`);
+    const form = lookUp(`${id.replace('.', '_')}_${rules.select(count)}`);
     if (form !== '') return form;
   }
-  return lookUp(name) || id;
+  return sayPlain(id);
+}
+
+/** A text without holes and forms: what else `say` does is more than a script in a page has room for. */
+export function sayPlain(id: TextId): string {
+  return lookUp(id.replace('.', '_')) || id;
 }
 
 function writeHole<T>(hole: T): T | string {

@@ -9,7 +9,8 @@ import type { ExtensionBrowser } from '../../src/tools/launch-extension.ts';
 import { type Ask, callIn, findWindow, startByPlaywright } from './firefox-protocol.ts';
 import { createFirefoxWindow, type FirefoxWindow } from './firefox-window.ts';
 
-const built = join(
+/** The extension as `npm run build:firefox` leaves it; `OUTPUT` names another folder, as for Chromium. */
+export const builtForFirefox = join(
   fileURLToPath(new URL('../../', import.meta.url)),
   process.env.OUTPUT ?? '.output',
   'firefox-mv2',
@@ -28,7 +29,8 @@ const SEALED = {
 /** A real Firefox without a window on the screen, the built extension in it as a temporary add-on, in a profile of its own. */
 export interface FirefoxBrowser extends ExtensionBrowser, Omit<FirefoxWindow, 'press' | 'whenRunning'> {}
 
-const launching = () => ({
+/** How a Firefox is started for tests. */
+export const launchingFirefox = () => ({
   channel: 'moz-firefox',
   executablePath: findFirefox(),
   headless: true,
@@ -38,11 +40,14 @@ const launching = () => ({
 
 /** A Firefox with the extension; its tabs are pages of Playwright. `language` is that of the browser itself (`es`). */
 export async function launchFirefox(language?: string): Promise<FirefoxBrowser> {
-  if (!existsSync(built))
+  if (!existsSync(builtForFirefox))
     throw new Error('The extension is not built for Firefox: run `npm run build:firefox` first.');
   const profile = await mkdtemp(join(tmpdir(), 'wordreach-'));
   const { started: context, ask } = await startByPlaywright((firefox) =>
-    firefox.launchPersistentContext(profile, { ...launching(), viewport: { width: 1200, height: 900 } }),
+    firefox.launchPersistentContext(profile, {
+      ...launchingFirefox(),
+      viewport: { width: 1200, height: 900 },
+    }),
   );
   const close = async (): Promise<void> => {
     await context.close();
@@ -59,7 +64,7 @@ export async function launchFirefox(language?: string): Promise<FirefoxBrowser> 
 
 /** A Firefox without the extension, for the parts of it that run in a page by themselves. */
 export async function launchPlainFirefox(): Promise<Browser> {
-  const { started } = await startByPlaywright((firefox) => firefox.launch(launching()));
+  const { started } = await startByPlaywright((firefox) => firefox.launch(launchingFirefox()));
   return started;
 }
 
@@ -75,7 +80,7 @@ async function speak(ask: Ask, language: string): Promise<void> {
 }
 
 async function prepare(context: BrowserContext, ask: Ask): Promise<Omit<FirefoxBrowser, 'close'>> {
-  const extensionData = { type: 'path', path: built };
+  const extensionData = { type: 'path', path: builtForFirefox };
   const { extension } = await ask<{ extension: string }>('webExtension.install', { extensionData });
   const { press, whenRunning, ...window } = await createFirefoxWindow(ask, extension);
   const id = await whenRunning();

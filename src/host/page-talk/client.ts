@@ -1,5 +1,5 @@
 import type { FrameWords, PageWords, ScopeKind } from '../../contract/page-contract.ts';
-import { say } from '../../wording/say.ts';
+import { sayPlain } from '../../wording/say.ts';
 import { browser } from '../browser.ts';
 import { readReply } from './hear-messages.ts';
 import type { Answer, Given, Question, ToBackground, ToPage } from './messages.ts';
@@ -18,7 +18,7 @@ export async function askBackground<N extends keyof ToBackground>(
   const send = (): Promise<unknown> => browser.runtime.sendMessage(question);
   // One that is stopped leaves the question without an answer, or says that the line is closed.
   const reply = (await send().catch(() => undefined)) ?? (await send());
-  if (!reply) throw new Error(say('host.noAnswer'));
+  if (!reply) throw new Error(sayPlain('host.noAnswer'));
   return readReply(reply) as Answer<ToBackground, N>;
 }
 

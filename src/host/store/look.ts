@@ -1,12 +1,14 @@
 import type { Look } from '../../contract/page-contract.ts';
-import { readItem, storeItem } from './store-item.ts';
+import { browser } from '../browser.ts';
+import { storeItem } from './store-item.ts';
 import { watchStored } from './watch-stored.ts';
 
 const KEY = 'look';
 
-/** The look that was chosen; a wash at first. */
+/** The look that was chosen; a wash at first. Without the sentences for a storage that refuses: pages have no room for them. */
 export async function loadLook(): Promise<Look> {
-  return readLook(await readItem(KEY));
+  const { [KEY]: stored } = await browser.storage.local.get(KEY);
+  return readLook(stored);
 }
 
 /** Keeps the look for all pages. Rejects with `StorageFault`. */

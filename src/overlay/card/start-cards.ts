@@ -1,5 +1,5 @@
 import type { Standing } from '../../analyze/types.ts';
-import { say } from '../../wording/say.ts';
+import { sayPlain } from '../../wording/say.ts';
 import type { CardSources, CardWord } from './card-sources.ts';
 import type { OpenCard, OpenCardFunction } from './open-card.ts';
 import { watchAltClick } from './watch-alt-click.ts';
@@ -137,5 +137,5 @@ function focused(doc: Document): Element | null {
 }
 
 function asError(error: unknown): Error {
-  return error instanceof Error ? error : new Error(say('card.nothingKnown'));
+  return error instanceof Error ? error : new Error(sayPlain('card.nothingKnown'));
 }

@@ -29,8 +29,8 @@ interface GroupViewProps {
 export function GroupView({ id, groups, sequences, engine }: GroupViewProps) {
   const group = groups.groups[id]!;
   const sequence = findSequence(sequences, group.sequence);
-  const edit = (says: EditText, change: (group: Group) => Group): void =>
-    void editGroup(id, say(says, { group: group.name }), change);
+  const edit = (says: EditText, change: (group: Group) => Group): Promise<void> =>
+    editGroup(id, say(says, { group: group.name }), change);
   return (
     <div class="sheet">
       <GroupHead id={id} group={group} groups={groups} />
@@ -90,7 +90,7 @@ function GroupHead({ id, group, groups }: GroupHeadProps) {
         large
         value={group.name}
         onChange={(name) =>
-          void editGroup(id, say('groups.renamed', { what: group.name }), (now) => ({ ...now, name }))
+          editGroup(id, say('groups.renamed', { what: group.name }), (now) => ({ ...now, name }))
         }
       />
       <p class="row">
@@ -141,7 +141,7 @@ interface BesidesProps {
   readonly id: string;
   readonly group: Group;
   readonly sequence: Sequence | null;
-  readonly edit: (says: EditText, change: (group: Group) => Group) => void;
+  readonly edit: (says: EditText, change: (group: Group) => Group) => Promise<void>;
 }
 
 /** What a group was taught, or not, besides its steps: patterns, words by sight, names. */

@@ -65,7 +65,7 @@ export function SequenceView({ sequence, groups, sequences, engine }: SequenceVi
           large
           value={name}
           onChange={(changed) =>
-            void change(say('groups.renamed', { what: name }), (before) => ({
+            change(say('groups.renamed', { what: name }), (before) => ({
               sequence: { ...before, name: changed },
             }))
           }

@@ -37,7 +37,7 @@ export function StepEditor({ steps, at, onEdit, onShow }: StepEditorProps) {
         label={say('sequences.titleOfStep')}
         value={edited.title ?? ''}
         onChange={(title) =>
-          void onEdit(say('sequences.renamedStep', { step }), (all) =>
+          onEdit(say('sequences.renamedStep', { step }), (all) =>
             changeStep(all, at, (now) => ({ ...now, title })),
           )
         }
@@ -67,7 +67,7 @@ export function StepEditor({ steps, at, onEdit, onShow }: StepEditorProps) {
         label={say('sequences.bySightWords')}
         words={edited.bySight}
         onChange={(bySight) =>
-          void onEdit(say('sequences.changedBySight', { step }), (all) =>
+          onEdit(say('sequences.changedBySight', { step }), (all) =>
             changeStep(all, at, (now) => ({ ...now, bySight })),
           )
         }

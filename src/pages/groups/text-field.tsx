@@ -10,7 +10,8 @@ interface TextFieldProps {
   readonly value: string;
   /** Written large, as the head of a page. */
   readonly large?: boolean;
-  readonly onChange: (value: string) => void;
+  /** Gives a promise where it takes a moment to keep. */
+  readonly onChange: (value: string) => unknown;
 }
 
 /** One line of text, kept when the field is left or Enter is pressed; emptied, it goes back to what it was. */
@@ -19,8 +20,7 @@ export function TextField({ owner, label, value, large = false, onChange }: Text
   const { typed, isFound, type, done } = useTyped(typedStore, `${owner} ${label}`);
   const keep = (): void => {
     const changed = typed?.trim().replace(/\s+/g, ' ');
-    done();
-    if (changed && changed !== value) onChange(changed);
+    done(changed && changed !== value ? onChange(changed) : undefined);
   };
   return (
     <div class="picker">
@@ -35,7 +35,7 @@ export function TextField({ owner, label, value, large = false, onChange }: Text
         onKeyDown={(event) => event.key === 'Enter' && event.currentTarget.blur()}
         onBlur={keep}
       />
-      {isFound && <FoundAgain onKeep={keep} onForget={done} />}
+      {isFound && <FoundAgain onKeep={keep} onForget={() => done()} />}
     </div>
   );
 }

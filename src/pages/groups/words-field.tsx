@@ -12,7 +12,8 @@ interface WordsFieldProps {
   /** Whether they are words to read in English, not names. */
   readonly english?: boolean;
   readonly words: readonly string[];
-  readonly onChange: (words: readonly string[]) => void;
+  /** Gives a promise where it takes a moment to keep. */
+  readonly onChange: (words: readonly string[]) => unknown;
 }
 
 /** A list of words as running text, kept when the field is left: anything between the words parts them. */
@@ -22,8 +23,7 @@ export function WordsField({ owner, label, hint, english = false, words, onChang
   const keep = (): void => {
     if (typed === null) return;
     const changed = splitWords(typed);
-    done();
-    if (changed.join(' ') !== words.join(' ')) onChange(changed);
+    done(changed.join(' ') === words.join(' ') ? undefined : onChange(changed));
   };
   return (
     <div class="picker">
@@ -44,7 +44,7 @@ export function WordsField({ owner, label, hint, english = false, words, onChang
         onInput={(event) => type(event.currentTarget.value)}
         onBlur={keep}
       />
-      {isFound && <FoundAgain onKeep={keep} onForget={done} />}
+      {isFound && <FoundAgain onKeep={keep} onForget={() => done()} />}
     </div>
   );
 }

@@ -4,18 +4,94 @@ import { FileFault } from './file-fault.ts';
 /** No page anybody wrote has elements so deep in each other; browsers cut off at some 500 themselves. */
 const DEEPEST = 1000;
 
-/** Elements that end where their author says so; those that may be left open (p, li, td) would make a long page look deep. */
-const CLOSED =
-  'a abbr address article aside b big blockquote center cite code details div dl em fieldset figure font footer form header i main nav ol q s section small span strong sub sup svg table u ul'.split(
+/** Elements without an end, and those whose end may be left out: the latter lie in each other only within others. */
+const NOT_COUNTED = new Set(
+  'area base br col embed hr img input link meta param source track wbr p li dt dd rt rp option optgroup colgroup caption thead tbody tfoot tr td th html head body'.split(
     ' ',
-  );
-const TAGS = new RegExp(`<(/?)(?:${CLOSED.join('|')})(?=[\\s/>])`, 'gi');
+  ),
+);
+/** Within these `/>` ends an element; in a page itself it does not. */
+const FOREIGN = new Set(['svg', 'math']);
+/** What cannot be within those, and ends them (WHATWG HTML, 13.2.6.5). */
+const BREAKS_OUT = new Set(
+  'b big blockquote center code div dl em font h1 h2 h3 h4 h5 h6 i menu nobr ol pre ruby s small span strong strike sub sup table tt u ul var'.split(
+    ' ',
+  ),
+);
+/** What holds no elements, whatever is in it. */
+const TEXT = new Set(['script', 'style', 'textarea', 'title', 'xmp', 'iframe', 'noembed', 'noframes']);
 
-/** Lets a page through whose elements are no deeper in each other than a page's are. Throws `FileFault`. */
-export function expectShallow(html: string): void {
+/**
+ * Lets a page through whose elements are no deeper in each other than a page's are; `isXml` where each element has its end, and `/>` is one.
+ * Throws `FileFault`.
+ */
+export function expectShallow(html: string, isXml = false): void {
   let depth = 0;
-  for (const [, closes] of html.replace(/<!--.*?-->|<script\b.*?<\/script>/gis, '').matchAll(TAGS)) {
+  let foreign = 0;
+  for (const { name, closes, isEmpty } of findTags(
+    html,
+    (text) => !isXml && foreign === 0 && TEXT.has(text),
+  )) {
+    if (!isXml && NOT_COUNTED.has(name)) continue;
+    if (isEmpty && (isXml || FOREIGN.has(name) || (foreign > 0 && !BREAKS_OUT.has(name)))) continue;
+    if (FOREIGN.has(name)) foreign = Math.max(0, foreign + (closes ? -1 : 1));
     depth = closes ? Math.max(0, depth - 1) : depth + 1;
     if (depth > DEEPEST) throw new FileFault(say('files.tooDeep'));
   }
+}
+
+interface Tag {
+  /** In small letters. */
+  readonly name: string;
+  readonly closes: boolean;
+  /** Whether it ends with `/>`. */
+  readonly isEmpty: boolean;
+}
+
+/**
+ * The tags of a page as a browser finds them (WHATWG HTML, 13.2.5): not in remarks, in values, nor in what `isText`. Each letter is looked at
+ * once, whatever the page is made to be.
+ */
+function* findTags(html: string, isText: (name: string) => boolean): Generator<Tag> {
+  for (let at = html.indexOf('<'); at !== -1; at = html.indexOf('<', at)) {
+    if (html.startsWith('<!--', at)) {
+      at = html.indexOf('-->', at + 4);
+      if (at === -1) return;
+      continue;
+    }
+    TAG.lastIndex = at;
+    const [start, slash, named] = TAG.exec(html) ?? [];
+    if (start === undefined) {
+      at++;
+      continue;
+    }
+    const end = endOfTag(html, at + start.length);
+    if (end === -1) return;
+    const name = named!.toLowerCase();
+    yield { name, closes: slash === '/', isEmpty: html[end - 1] === '/' };
+    at = end;
+    if (slash === '/' || !isText(name)) continue;
+    const closing = new RegExp(`</${name}`, 'gi');
+    closing.lastIndex = at;
+    at = closing.exec(html)?.index ?? html.length;
+  }
+}
+
+const TAG = /<(\/?)([a-z][^\s/>]*)/iy;
+/** Up to the end of a tag or the beginning of a value, with its quotation mark if it has one. */
+const ATTRIBUTE = /[^=>]*(?:=\s*["']?|>|$)/y;
+
+/** Where the `>` of a tag is; -1 where there is none. */
+function endOfTag(html: string, from: number): number {
+  for (let at = from; at < html.length; ) {
+    ATTRIBUTE.lastIndex = at;
+    const found = ATTRIBUTE.exec(html)![0];
+    at += found.length;
+    if (found.endsWith('>')) return at - 1;
+    const quote = found.at(-1);
+    if (quote !== '"' && quote !== "'") continue;
+    at = html.indexOf(quote, at) + 1;
+    if (at === 0) return -1;
+  }
+  return -1;
 }

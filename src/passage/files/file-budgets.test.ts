@@ -13,10 +13,32 @@ describe('how deep a page is', () => {
       'markup in a script and a remark',
       `<script>${'"<div>"'.repeat(5000)}</script><!--${'<b>'.repeat(5000)}-->`,
     ],
+    ['drawings of many parts', `<svg>${'<path d="M0 0"/><g><use href="#a"/></g>'.repeat(5000)}</svg>`],
+    ['markup in an attribute', '<i title="<b><b><b>">The tide.</i>'.repeat(5000)],
+    ['lines and pictures', '<br><img src="a.png"/><hr/>The tide.'.repeat(5000)],
   ])('%s: let through', (_name, html) => expect(() => expectShallow(html)).not.toThrow());
 
-  test.each(['div', 'SPAN', 'b class="x"', 'table'])('<%s> in each other without end: refused', (tag) => {
-    expect(() => expectShallow(`<${tag}>`.repeat(200_000))).toThrow(FileFault);
+  test.each(['div', 'SPAN', 'b class="x"', 'table', 'font', 'tide-table', 'div/', 'ul><li', 'svg/><div/'])(
+    '<%s> in each other without end: refused',
+    (tag) => {
+      expect(() => expectShallow(`<${tag}>`.repeat(200_000))).toThrow(FileFault);
+    },
+  );
+
+  test('in XML each element counts, and one may end itself', () => {
+    expect(() => expectShallow('<item/>'.repeat(5000), true)).not.toThrow();
+    expect(() => expectShallow('<p>'.repeat(5000), true)).toThrow(FileFault);
+  });
+
+  test('what is no tag takes no time', () => {
+    for (const html of [
+      '<a '.repeat(200_000),
+      '<a "'.repeat(200_000),
+      "<a '".repeat(200_000),
+      '<!--'.repeat(200_000),
+      '<script>'.repeat(100_000),
+    ])
+      expect(() => expectShallow(html)).not.toThrow();
   });
 });
 
@@ -41,6 +63,12 @@ describe('how much a PDF unpacks to', () => {
     expect(() => expectSmallStreams(pdf('/FlateDecode', once))).toThrow(FileFault);
     expect(() => expectSmallStreams(pdf('[/FlateDecode /FlateDecode]', twice))).toThrow(FileFault);
     expect(() => expectSmallStreams(pdf('[ /Fl /Fl ]', twice))).toThrow(FileFault);
+    expect(() => expectSmallStreams(pdf('7 0 R', twice))).toThrow(FileFault);
+    expect(() => expectSmallStreams(pdf('[/Fl#61teDecode /Fl#61teDecode]', zlibSync(twice)))).toThrow(
+      FileFault,
+    );
+    const runs = zlibSync(new Uint8Array(2_000_000).fill(129));
+    expect(() => expectSmallStreams(pdf('[/FlateDecode /RunLengthDecode]', runs))).toThrow(FileFault);
   });
 
   test('what is no packed stream is left to the reader', () => {

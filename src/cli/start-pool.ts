@@ -1,0 +1,34 @@
+import { Worker } from 'node:worker_threads';
+import type { VetterSettings } from './create-vetter.ts';
+import type { VetAnswer, VetTask } from './vet-worker.ts';
+import { createWorkerPool, type WorkerPool } from './worker-pool.ts';
+
+/** A text takes seconds at most; one that takes so long, in milliseconds, may be made to take for ever. */
+const LONGEST = 60_000;
+/** So much may a thread keep, in megabytes, before it is ended with the text it is at. */
+const MOST_MEMORY = 1024;
+/** The process itself, with the tables of each thread. */
+const OWN_MEMORY = 512;
+const MEGABYTE = 1_048_576;
+
+/** Up to `jobs` threads that read and vet texts, each within limits of time and memory: a text made to fill the machine costs itself alone. */
+export function startPool<Task extends VetTask, Answer extends VetAnswer>(
+  settings: VetterSettings,
+  jobs: number,
+): WorkerPool<Task, Answer> {
+  return createWorkerPool<Task, Answer>(() => startWorker(settings), jobs, {
+    longest: LONGEST,
+    mostMemory: (OWN_MEMORY + jobs * MOST_MEMORY) * MEGABYTE,
+  });
+}
+
+/** Whether there are threads: in the bundle that `bundle-vet.mjs` makes, where the worker stands beside this; not in the sources. */
+export const hasThreads = !import.meta.url.endsWith('.ts');
+
+function startWorker(settings: VetterSettings): Worker {
+  return new Worker(new URL('./vet-worker.mjs', import.meta.url), {
+    workerData: settings,
+    resourceLimits: { maxOldGenerationSizeMb: MOST_MEMORY },
+    execArgv: [],
+  });
+}

@@ -1,0 +1,181 @@
+import type { Page } from 'playwright-core';
+
+/** Where a teacher types, and where it is found after the browser's next start. */
+export interface Editor {
+  readonly name: string;
+  /** Opens it with the insertion point in a field whose content the next key replaces. */
+  open(page: Page, inside: (path: string) => string): Promise<void>;
+  /** What the browser's next start shows of it. */
+  kept(page: Page, inside: (path: string) => string): Promise<string>;
+}
+
+/** All places in which more than a word is typed. */
+export const editors: readonly Editor[] = [
+  {
+    name: 'the desk',
+    async open(page, inside) {
+      await newPassage(page, inside);
+      await selectText(page);
+    },
+    kept: (page, inside) => lastPassage(page, inside),
+  },
+  {
+    name: 'the desk in a second window',
+    async open(page, inside) {
+      const id = await newPassage(page, inside);
+      const second = await page.context().newPage();
+      await second.goto(inside(`desk.html#passage/${id}`));
+      await second.locator('.cm-content').waitFor();
+      await second.close();
+      // What the other window has saved since is beside this one.
+      await page.bringToFront();
+      await page.evaluate(async (id) => {
+        const db = await new Promise<IDBDatabase>((resolve) => {
+          indexedDB.open('desk').onsuccess = ({ target }) => resolve((target as IDBOpenDBRequest).result);
+        });
+        const store = db.transaction('passages', 'readwrite').objectStore('passages');
+        store.get(id).onsuccess = ({ target }) => {
+          const { result } = target as IDBRequest<{ rev: number }>;
+          store.put({ ...result, rev: result.rev + 1 });
+        };
+        await new Promise((resolve) => {
+          store.transaction.oncomplete = resolve;
+        });
+        db.close();
+      }, id);
+      await selectText(page);
+    },
+    kept: (page, inside) => lastPassage(page, inside),
+  },
+  {
+    name: 'a text for the desk',
+    async open(page, inside) {
+      await openAnew(page, inside('desk.html#new'));
+      await page.locator('#pasted').click();
+      await page.keyboard.press('Control+A');
+    },
+    async kept(page, inside) {
+      await openAnew(page, inside('desk.html#new'));
+      await page.locator('#pasted').waitFor();
+      await toRest(page);
+      return page.locator('#pasted').inputValue();
+    },
+  },
+  {
+    name: 'a pasted sequence',
+    async open(page, inside) {
+      await openAnew(page, inside('groups.html#paste'));
+      await page.locator('#pasted').click();
+      await page.keyboard.press('Control+A');
+    },
+    async kept(page, inside) {
+      await openAnew(page, inside('groups.html#paste'));
+      await page.locator('#pasted').waitFor();
+      await toRest(page);
+      return page.locator('#pasted').inputValue();
+    },
+  },
+  {
+    name: 'the names of a group',
+    async open(page, inside) {
+      await openAnew(page, inside('groups.html#group/herons'));
+      await namesOf(page).click();
+      await page.keyboard.press('Control+A');
+    },
+    async kept(page, inside) {
+      await openAnew(page, inside('groups.html#group/herons'));
+      await namesOf(page).waitFor();
+      await toRest(page);
+      return namesOf(page).inputValue();
+    },
+  },
+  {
+    name: 'a part of a lesson',
+    async open(page, inside) {
+      await openAnew(page, inside('lesson.html#herons'));
+      await page.locator('.lesson-part').nth(3).waitFor();
+      await page.getByRole('button', { name: 'Edit' }).first().click();
+      await page.locator('.lesson-editor input[type=text]').first().click();
+      await page.keyboard.press('Control+A');
+    },
+    async kept(page, inside) {
+      await openAnew(page, inside('lesson.html#herons'));
+      await page.locator('.lesson-part').nth(3).waitFor();
+      await page.getByRole('button', { name: 'Edit' }).first().click();
+      return page.locator('.lesson-editor input[type=text]').first().inputValue();
+    },
+  },
+  {
+    name: 'notes on a text of the shelf',
+    async open(page, inside) {
+      await openFirstText(page, inside);
+      await page.locator('.shelf-notes textarea').click();
+      await page.keyboard.press('Control+A');
+    },
+    async kept(page, inside) {
+      await openFirstText(page, inside);
+      return page.locator('.shelf-notes textarea').inputValue();
+    },
+  },
+];
+
+const namesOf = (page: Page) => page.getByRole('textbox', { name: 'Names', exact: true });
+
+/** Also where only the part of the address behind # is another. */
+async function openAnew(page: Page, address: string): Promise<void> {
+  await page.goto('about:blank');
+  await page.goto(address);
+}
+
+/** What was noted comes a moment after the field. */
+async function toRest(page: Page): Promise<void> {
+  await page.evaluate(() => chrome.storage.local.get(null).then(() => undefined));
+  await page.evaluate(() => new Promise((rested) => requestAnimationFrame(() => setTimeout(rested))));
+}
+
+/** Gives the id of a new passage, which is opened. */
+async function newPassage(page: Page, inside: (path: string) => string): Promise<string> {
+  await openAnew(page, inside('desk.html#new'));
+  await page.locator('#pasted').fill('Bram.');
+  await page.getByRole('button', { name: 'Make a passage' }).click();
+  await page.locator('.cm-content').waitFor();
+  return page.url().split('/').at(-1)!;
+}
+
+async function selectText(page: Page): Promise<void> {
+  await page.locator('.cm-content').click();
+  await page.keyboard.press('Control+A');
+}
+
+/** The text of the passage that was saved last. */
+async function lastPassage(page: Page, inside: (path: string) => string): Promise<string> {
+  await openAnew(page, inside('desk.html'));
+  const id = await page.evaluate(
+    () =>
+      new Promise<string>((resolve) => {
+        indexedDB.open('desk').onsuccess = ({ target }) => {
+          const { result: db } = target as IDBOpenDBRequest;
+          const all = db.transaction('passages').objectStore('passages').getAll();
+          all.onsuccess = () => {
+            const passages = all.result as { id: string; saved: number }[];
+            db.close();
+            resolve(passages.sort((a, b) => b.saved - a.saved)[0]!.id);
+          };
+        };
+      }),
+  );
+  await openAnew(page, inside(`desk.html#passage/${id}`));
+  await page.locator('.cm-content').waitFor();
+  return (await page.locator('.cm-line').allTextContents()).join('\n');
+}
+
+async function openFirstText(page: Page, inside: (path: string) => string): Promise<void> {
+  await openAnew(page, inside('shelf.html'));
+  const snake = page.getByRole('link', { name: 'The Snake at the Gate' });
+  const add = page.getByRole('button', { name: 'Add the first shelf' });
+  await snake.or(add).first().waitFor();
+  // A copy that Firefox has for a time only comes without texts.
+  if (await add.isVisible()) await add.click();
+  await snake.click();
+  await page.locator('.shelf-notes textarea').waitFor();
+}
