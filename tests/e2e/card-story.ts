@@ -41,5 +41,11 @@ export async function openOn(at: CardPage, word: string): Promise<void> {
 }
 
 function content(word: string, standing: Standing, steps: WordExplanation['steps']): WordExplanation {
-  return { analysis: analyzer.analyze(word), verdict: { standing, missing: Object.keys(steps) }, steps };
+  return {
+    analysis: analyzer.analyze(word),
+    verdict: { standing, missing: Object.keys(steps) },
+    steps,
+    counts: 'judged',
+    notYet: [],
+  };
 }

@@ -190,8 +190,8 @@ describe('letters that are not painted with the colour of their text', () => {
       at.page.evaluate(() => [...CSS.highlights].map(([name, { size }]) => `${name}:${size}`).join(' '));
     const before = await size();
     await at.page.evaluate(() => wordreachTest.overlay.goTo({ key: 'sea', n: 0 }));
-    expect(await size()).toBe(`${before} wr-6:1`);
-    await expect.poll(size).toBe(`${before} wr-6:0`);
+    expect(await size()).toBe(`${before} wr-7:1`);
+    await expect.poll(size).toBe(`${before} wr-7:0`);
   });
 });
 

@@ -1,7 +1,9 @@
 import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { splitKey } from '../../analyze/index.ts';
-import type { PatternId, Standing } from '../../analyze/types.ts';
+import type { PatternId } from '../../analyze/types.ts';
 import type { WordAction, WordExplanation, WordSwap } from '../../contract/page-contract.ts';
+import { CountsAsChoice } from '../../ui/counts-as.tsx';
+import { FoldedLegend } from '../../ui/mark-legend.tsx';
 import { patternName } from '../../ui/pattern-name.ts';
 import { MarkedWord, ReadingsView } from '../../ui/reading-view.tsx';
 import { standingSentence } from '../../ui/standing-sentence.ts';
@@ -24,31 +26,57 @@ interface CardViewProps {
 interface Said {
   readonly text: string;
   readonly fault: boolean;
+  /** What takes it back. */
+  readonly undo?: WordAction;
+}
+
+/** The patterns that were missing since the card is open, with their steps: a row stays in its place when its pattern is taught. */
+interface MissingRows {
+  readonly steps: Map<PatternId, number | null>;
+  readonly taught: Set<PatternId>;
+  readonly notYet: Set<PatternId>;
 }
 
 /** What a card shows: the word taken apart, what is missing, and what the teacher may say of it. */
 export function CardView({ word, content, swaps, onAct, onSpeak, onClose, onResize }: CardViewProps) {
   const [said, setSaid] = useState<Said>({ text: '', fault: false });
   const busy = useRef(false);
+  const status = useRef<HTMLParagraphElement>(null);
+  const [rows] = useState<MissingRows>(() => ({
+    steps: new Map(),
+    taught: new Set(),
+    notYet: new Set(),
+  }));
   const found = useSwaps(word, swaps);
   useLayoutEffect(onResize);
   const shown = splitKey(word.key).word;
 
-  async function attempt(what: () => Promise<void>, done: string): Promise<void> {
+  async function attempt(what: () => Promise<void>, done: string, undo?: WordAction): Promise<void> {
     if (busy.current) return;
     busy.current = true;
     try {
       await what();
-      setSaid({ text: done, fault: false });
+      setSaid({ text: done, fault: false, ...(undo && { undo }) });
     } catch (error) {
       setSaid({ text: messageOf(error), fault: true });
     }
     busy.current = false;
   }
-  const act = (action: WordAction, done: string): void => void attempt(() => onAct(action), done);
+  const act: Act = (action, done, undo) =>
+    void attempt(
+      async () => {
+        await onAct(action);
+        if (action.do === 'teach') rows.taught.add(action.pattern);
+        if (action.do === 'unteach') rows.taught.delete(action.pattern);
+      },
+      done,
+      undo,
+    );
 
   const known = content instanceof Error ? null : content;
   const readings = known?.analysis.readings ?? [];
+  for (const id of known?.verdict.missing ?? []) rows.steps.set(id, known?.steps[id] ?? null);
+  for (const id of known?.notYet ?? []) rows.notYet.add(id);
   return (
     <div class="card-inside">
       <div class="card-head">
@@ -76,44 +104,81 @@ export function CardView({ word, content, swaps, onAct, onSpeak, onClose, onResi
             {standingSentence(content.verdict)}
           </p>
           <ReadingsView word={shown} analysis={content.analysis} missing={content.verdict.missing} />
-          <MissingPatterns content={content} act={act} />
+          <MissingPatterns rows={rows} act={act} />
+          <CountsAsChoice
+            word={shown}
+            counts={content.counts}
+            onCounts={(as, says) =>
+              act({ do: as, word: word.key }, says, { do: content.counts, word: word.key })
+            }
+          />
           {found.length > 0 && <Swaps found={found} />}
-          <CountsAs word={word} standing={content.verdict.standing} act={act} />
+          <FoldedLegend />
         </>
       )}
-      <p role="status" class={said.text && (said.fault ? 'said said-fault' : 'said')}>
-        {said.text}
+      <p
+        ref={status}
+        role="status"
+        tabIndex={-1}
+        class={said.text && (said.fault ? 'said said-fault' : 'said')}
+      >
+        {said.text}{' '}
+        {said.undo && (
+          <button
+            type="button"
+            class="plain"
+            onClick={() => {
+              // The button goes; the keyboard stays near.
+              status.current?.focus();
+              act(said.undo!, say('card.undone'));
+            }}
+          >
+            {say('ui.undo')}
+          </button>
+        )}
       </p>
     </div>
   );
 }
 
-interface ActProps {
-  readonly act: (action: WordAction, done: string) => void;
+/** Does something, says that it is done, and offers what takes it back. */
+type Act = (action: WordAction, done: string, undo?: WordAction) => void;
+
+interface MissingPatternsProps {
+  readonly rows: MissingRows;
+  readonly act: Act;
 }
 
-function MissingPatterns({ content: { verdict, steps }, act }: ActProps & { content: WordExplanation }) {
-  if (verdict.missing.length === 0) return null;
+function MissingPatterns({ rows: { steps, taught, notYet }, act }: MissingPatternsProps) {
+  if (steps.size === 0) return null;
   return (
     <ul class="missing" aria-label={say('card.stillNeeded')}>
-      {verdict.missing.map((pattern) => (
-        <li key={pattern}>
-          <h3>{patternName(pattern)}</h3>
-          {pattern !== 'irregular' && (
-            <button
-              type="button"
-              class="plain"
-              onClick={() =>
-                act({ do: 'teach', pattern }, say('card.nowTaught', { pattern: patternName(pattern) }))
-              }
-            >
-              {say('card.teach')}
-              <span class="unseen"> {patternName(pattern)}</span>
-            </button>
-          )}
-          <p class="quiet">{describeStep(pattern, steps[pattern] ?? null)}</p>
-        </li>
-      ))}
+      {[...steps].map(([pattern, step]) => {
+        const name = patternName(pattern);
+        const teach: WordAction = { do: 'teach', pattern };
+        const unteach: WordAction = { do: 'unteach', pattern, notYet: notYet.has(pattern) };
+        return (
+          <li key={pattern}>
+            <h3>{name}</h3>
+            {pattern !== 'irregular' && (
+              <label class="tick">
+                <input
+                  type="checkbox"
+                  checked={taught.has(pattern)}
+                  onChange={({ currentTarget: { checked } }) =>
+                    checked
+                      ? act(teach, say('card.nowTaught', { pattern: name }), unteach)
+                      : act(unteach, say('card.notTaught', { pattern: name }), teach)
+                  }
+                />{' '}
+                {say('card.teach')}
+                <span class="unseen"> {name}</span>
+              </label>
+            )}
+            <p class="quiet">{describeStep(pattern, step)}</p>
+          </li>
+        );
+      })}
     </ul>
   );
 }
@@ -122,46 +187,6 @@ function MissingPatterns({ content: { verdict, steps }, act }: ActProps & { cont
 function describeStep(pattern: PatternId, step: number | null): string {
   if (step !== null) return say('card.taughtAt', { step });
   return pattern === 'irregular' ? say('card.learntBySight') : say('card.noStep');
-}
-
-const WAYS = [
-  ['by-sight', 'card.bySight', 'card.nowBySight'],
-  ['name', 'card.name', 'card.nowName'],
-  ['skip', 'card.skip', 'card.nowSkipped'],
-] as const;
-/** What a word of a standing need not be made again. */
-const NEEDLESS: Partial<Record<Standing, readonly string[]>> = {
-  reads: ['by-sight'],
-  fresh: ['by-sight'],
-  'by-sight': ['by-sight'],
-  name: ['name'],
-  skipped: ['skip'],
-};
-
-interface CountsAsProps extends ActProps {
-  readonly word: CardWord;
-  readonly standing: Standing;
-}
-
-function CountsAs({ word, standing, act }: CountsAsProps) {
-  const ways = WAYS.filter(([way]) => !NEEDLESS[standing]?.includes(way));
-  return (
-    <fieldset class="counts" aria-labelledby="counts">
-      <span class="quiet" id="counts">
-        {say('card.countsAs')}
-      </span>
-      {ways.map(([way, label, done]) => (
-        <button
-          key={way}
-          type="button"
-          class="plain"
-          onClick={() => act({ do: way, word: word.key }, say(done))}
-        >
-          {say(label)}
-        </button>
-      ))}
-    </fieldset>
-  );
 }
 
 function Swaps({ found }: { found: readonly WordSwap[] }) {

@@ -1,18 +1,20 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
-import type { PatternId, Report, WordKey } from '../../analyze/types.ts';
+import type { CountsAs, PatternId, Report, WordKey } from '../../analyze/types.ts';
 import type { PageWords, WordExplanation } from '../../contract/page-contract.ts';
 import { askBackground, askPage, goToPlace } from '../../host/page-talk/client.ts';
 import { listDetails } from '../../host/page-talk/describe-fault.ts';
 import { explainEmptyText } from '../../host/page-talk/explain-closed-page.ts';
-import { type CountsAs, countAs, countedAs } from '../../host/store/change-group.ts';
+import { countAs, countedAs } from '../../host/store/change-group.ts';
 import { changeGroupById, type Groups, shownGroup } from '../../host/store/groups-store.ts';
 import { findSequence, type Sequences } from '../../host/store/sequences-store.ts';
 import { forgetEdits, noteEdit } from '../../ui/edit-log.ts';
+import { FoldedLegend } from '../../ui/mark-legend.tsx';
 import { patternName } from '../../ui/pattern-name.ts';
 import { patternNames } from '../../ui/pattern-names.ts';
 import { Reach } from '../../ui/reach.tsx';
 import { standingSentence } from '../../ui/standing-sentence.ts';
+import { UndoLine } from '../../ui/undo-line.tsx';
 import { LoadFault, useLoaded } from '../../ui/use-loaded.ts';
 import { WordButtons, type WordLinks } from '../../ui/word-buttons.tsx';
 import { say } from '../../wording/say.ts';
@@ -26,7 +28,6 @@ import { MissingPatterns } from './missing-patterns.tsx';
 import { ScopeChoice } from './scope-choice.tsx';
 import { ShelfButton } from './shelf-button.tsx';
 import { TrialNote } from './trial-note.tsx';
-import { UndoLine } from './undo-line.tsx';
 
 /** A word taken apart is not needed before the figures are there. */
 const loadWordCard = () => import('./word-card.tsx').then(({ WordCard }) => WordCard);
@@ -129,6 +130,7 @@ export function ShadedPage({ tab, page, report, groups, sequences, children }: S
         ids={group?.alsoTaught ?? []}
         onUntick={(id) => groups && void setTaught(groups.chosen, id, false)}
       />
+      <FoldedLegend />
       <div class="page-tools">
         <LookChoice />
         <a class="plain" href="/shelf.html" target="_blank" rel="noopener">

@@ -21,7 +21,6 @@ export const groups = {
   newSequence: 'New sequence',
   saveOrOpen: 'Save or open a file',
   done: '{what}.',
-  undo: 'Undo',
 
   nameOfGroup: 'Group name',
   isChecked: 'This group is in use.',

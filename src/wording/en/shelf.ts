@@ -35,7 +35,6 @@ export const shelf = {
   },
   firstRemove: 'Remove them',
   firstRemoved: { one: 'One text removed.', other: '{count} texts removed.' },
-  undo: 'Undo',
   firstTitle: 'The first shelf',
   firstOffer: 'Wordreach comes with short texts of Tarn Quay, each written for one step of a starter.',
   firstAdd: 'Add the first shelf',

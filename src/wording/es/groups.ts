@@ -23,7 +23,6 @@ export const groups: Translated<typeof english> = {
   newSequence: 'Secuencia nueva',
   saveOrOpen: 'Guardar o abrir un archivo',
   done: '{what}.',
-  undo: 'Deshacer',
 
   nameOfGroup: 'Nombre del grupo',
   isChecked: 'Este grupo está en uso.',

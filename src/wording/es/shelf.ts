@@ -38,7 +38,6 @@ export const shelf: Translated<typeof english> = {
   },
   firstRemove: 'Quitarlos',
   firstRemoved: { one: 'Un texto quitado.', other: '{count} textos quitados.' },
-  undo: 'Deshacer',
   firstTitle: 'La primera estantería',
   firstOffer:
     'Wordreach trae textos breves de Tarn Quay, cada uno escrito para un paso de una secuencia de inicio.',

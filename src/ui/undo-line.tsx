@@ -1,7 +1,7 @@
-import { useEditLog } from '../../ui/edit-log.ts';
-import { say } from '../../wording/say.ts';
+import { say } from '../wording/say.ts';
+import { useEditLog } from './edit-log.ts';
 
-/** What was changed last in the panel, with a way to take it back; its place is kept, so that no button moves. */
+/** What was changed last on this page, with a way to take it back; its place is kept, so that no button moves. */
 export function UndoLine() {
   const { last, undo } = useEditLog();
   return (
@@ -17,7 +17,7 @@ export function UndoLine() {
               void undo();
             }}
           >
-            {say('panel.undo')}
+            {say('ui.undo')}
           </button>
         </>
       )}
