@@ -19,7 +19,7 @@ const LINES = {
 /** The wash of a mark; over a picture of letters; and over those of a drawing, where it may be all of the mark that is seen. */
 export const WASHES: Partial<Record<Mark, readonly [plain: string, picture: string, drawing: string]>> = {
   beyond: ['rgb(206 96 48 / 0.085)', 'rgb(206 96 48 / 0.16)', 'rgb(206 96 48 / 0.28)'],
-  soon: ['rgb(206 96 48 / 0.04)', 'rgb(206 96 48 / 0.08)', 'rgb(206 96 48 / 0.14)'],
+  soon: ['rgb(206 96 48 / 0.05)', 'rgb(206 96 48 / 0.08)', 'rgb(206 96 48 / 0.14)'],
   here: ['rgb(30 150 132 / 0.24)', 'rgb(30 150 132 / 0.24)', 'rgb(30 150 132 / 0.24)'],
 };
 /** Under letters that something else draws: a scanned page may be light or dark, and each colour has at least 3:1 on both. */
