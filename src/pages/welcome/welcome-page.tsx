@@ -24,12 +24,19 @@ export function WelcomePage() {
   if (!sequences) return <FaultNote kind={StorageFault} />;
   const all = listSequences(sequences);
   const sequence = all.find(({ id }) => id === (picked ?? sequences.preset)) ?? all[0]!;
-  const through = Math.min(step ?? Math.ceil(sequence.steps.length / 3), sequence.steps.length);
+  const through = step !== null && step <= sequence.steps.length ? step : null;
 
   async function keep(): Promise<void> {
     if (name.trim() === '') {
       setFault(say('welcome.nameMissing'));
       document.getElementById('welcome-name')?.focus();
+      return;
+    }
+    if (through === null) {
+      setFault(say('welcome.stepMissing'));
+      (
+        document.querySelector<HTMLElement>('.word-row input') ?? document.getElementById('welcome-step')
+      )?.focus();
       return;
     }
     try {
@@ -62,10 +69,19 @@ export function WelcomePage() {
             void keep();
           }}
         >
-          <SequenceStep sequences={sequences} chosen={sequence.id} onChoose={pick} />
+          <SequenceStep
+            sequences={sequences}
+            chosen={sequence.id}
+            onChoose={(id) => {
+              pick(id);
+              // A step of another sequence says nothing about this one.
+              if (id !== sequence.id) setStep(null);
+            }}
+          />
           <GroupStep sequence={sequence} step={through} name={name} onName={setName} onStep={setStep} />
           <section class="welcome-step" aria-labelledby="welcome-try">
             <h2 id="welcome-try">{say('welcome.stepTry')}</h2>
+            <Guide />
             <p class="quiet">{say('welcome.tryHint')}</p>
             <button type="submit" class="action">
               {say('welcome.keepAndTry')}
@@ -75,7 +91,6 @@ export function WelcomePage() {
             </p>
           </section>
         </form>
-        <Guide />
       </main>
     </div>
   );
@@ -90,8 +105,8 @@ function Guide() {
     { picture: 'desk', text: say('welcome.guideDesk') },
   ];
   return (
-    <section class="guide" aria-labelledby="guide-title">
-      <h2 id="guide-title">{say('welcome.guide')}</h2>
+    <div class="guide">
+      <h3 id="guide-title">{say('welcome.guide')}</h3>
       <ol class="guide-parts">
         {parts.map(({ picture, text }) => (
           <li key={picture}>
@@ -101,6 +116,6 @@ function Guide() {
         ))}
       </ol>
       <p class="quiet">{say('welcome.guideDeference')}</p>
-    </section>
+    </div>
   );
 }
