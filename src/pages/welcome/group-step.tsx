@@ -87,7 +87,7 @@ function WordRows({ rows, step, onStep }: WordRowsProps) {
         <label key={row.step} class="word-row">
           <input type="radio" name="word-row" checked={step === row.step} onChange={() => onStep(row.step)} />
           {row.step === 0 ? (
-            <span class="word-row-words">{say('welcome.noneYet')}</span>
+            <span>{say('welcome.noneYet')}</span>
           ) : (
             <span class="word-row-words" lang="en">
               {row.words.join('  ')}
