@@ -1,6 +1,15 @@
 import { say } from '../wording/say.ts';
 import { useEditLog } from './edit-log.ts';
 
+/** The same at the foot of the window, over the page, so that nothing of the page moves. */
+export function UndoBar() {
+  return (
+    <div class="undo-bar">
+      <UndoLine />
+    </div>
+  );
+}
+
 /** What was changed last on this page, with a way to take it back; its place is kept, so that no button moves. */
 export function UndoLine() {
   const { last, undo } = useEditLog();

@@ -15,6 +15,7 @@ import { privacy } from './es/privacy.ts';
 import { report } from './es/report.ts';
 import { sequences } from './es/sequences.ts';
 import { shelf } from './es/shelf.ts';
+import { steps } from './es/steps.ts';
 import { ui } from './es/ui.ts';
 import { welcome } from './es/welcome.ts';
 import type { Translation } from './translation.ts';
@@ -38,6 +39,7 @@ export const spanish = {
   report,
   sequences,
   shelf,
+  steps,
   ui,
   welcome,
 } as const satisfies Translation;

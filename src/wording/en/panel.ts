@@ -32,7 +32,6 @@ export const panel = {
   moveGroup: 'Move {group} to step {step}',
   backToStep: 'Back to step {step}',
   moved: '{group} moved to step {step}.',
-  markedAsTaught: 'Marked as taught: {pattern}.',
   nextSteps: 'Next steps ({count})',
   laterSteps: 'Later ({count})',
   notInSequence: 'Not in the sequence ({count})',

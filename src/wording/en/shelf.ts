@@ -51,7 +51,8 @@ export const shelf = {
   untitled: 'Untitled',
   tags: 'Tags',
   title: 'Title',
-  deleteOne: 'Delete this text from the shelf? This cannot be undone.',
+  deleted: { one: 'Deleted one text.', other: 'Deleted {count} texts.' },
+  deleteOne: 'Delete this text from the shelf?',
   putOnDesk: names.editText.en,
   openPage: 'Open web page',
   delete: 'Delete',
@@ -84,7 +85,7 @@ export const shelf = {
   openTitle: 'Open a file',
   openHint: 'Its texts are added to your shelf. Nothing is replaced, and no text is added twice.',
   openDrop: 'Choose a saved shelf file, or drop it here',
-  deleteMany: 'Delete for good? {texts}. This cannot be undone.',
+  deleteMany: 'Delete from the shelf? {texts}.',
   deleteThese: { one: 'Delete this text…', other: 'Delete these {count} texts…' },
   allOfIt: { one: 'The whole shelf: one text', other: 'The whole shelf: {count} texts' },
   whatIsFound: {

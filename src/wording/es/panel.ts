@@ -34,7 +34,6 @@ export const panel: Translated<typeof english> = {
   moveGroup: 'Mover {group} al paso {step}',
   backToStep: 'Volver al paso {step}',
   moved: '{group} pasó al paso {step}.',
-  markedAsTaught: 'Marcado como enseñado: {pattern}.',
   nextSteps: 'Próximos pasos ({count})',
   laterSteps: 'Más adelante ({count})',
   notInSequence: 'No está en la secuencia ({count})',
