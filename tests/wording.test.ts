@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { english } from '../src/wording/en.ts';
 import { languages } from '../src/wording/languages.ts';
@@ -9,6 +10,19 @@ type Parts = Readonly<Record<string, Readonly<Record<string, Text>>>>;
 const all = flatten(english);
 
 const { en, ...others } = languages;
+
+test('the titles of steps are those of the sequences that come with the extension', () => {
+  const names = { steady: 'steady-steps', tide: 'second-tide', england: 'england-2013' };
+  const titles = Object.entries(names).flatMap(([name, file]) => {
+    const path = new URL(`../profiles/sequences/${file}.json`, import.meta.url);
+    const { note, steps } = JSON.parse(readFileSync(path, 'utf8')) as {
+      note: string;
+      steps: readonly { title: string }[];
+    };
+    return [[`${name}Note`, note], ...steps.map(({ title }, i) => [`${name}${i + 1}`, title])];
+  });
+  expect(english.steps).toEqual(Object.fromEntries(titles));
+});
 
 test('the first language is English', () => expect(en).toBe(english));
 

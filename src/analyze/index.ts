@@ -30,6 +30,7 @@ export {
 export { type Fit, rankTexts, stepsOfWords, type WordSteps } from './shelf/rank-texts.ts';
 export { type CompiledGroup, compileGroup } from './standing/compile-group.ts';
 export { neededOf } from './standing/fine-needs.ts';
+export { groupAhead, NEXT_STEPS } from './standing/group-ahead.ts';
 export { GroupError } from './standing/group-error.ts';
 export { createJudge, type Judge, type WordAnalyzer } from './standing/judge.ts';
 export { parseGroup } from './standing/parse-group.ts';

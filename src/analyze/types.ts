@@ -207,6 +207,9 @@ export interface StepMove {
   readonly step: number;
 }
 
+/** What a group says of a word, beside what the engine makes of it: `judged` where it says nothing. */
+export type CountsAs = 'judged' | 'by-sight' | 'name' | 'skip';
+
 /** Some pupils at one step: the taught-pattern profile a text is checked against. */
 export interface Group {
   readonly name: string;

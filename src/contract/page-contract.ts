@@ -1,5 +1,5 @@
 import type { SoundStyle } from '../analyze/index.ts';
-import type { PatternId, Standing, Verdict, WordAnalysis, WordKey } from '../analyze/types.ts';
+import type { CountsAs, PatternId, Standing, Verdict, WordAnalysis, WordKey } from '../analyze/types.ts';
 
 /**
  * What the shading of a page, its cards, the panel and the background tell each other. Each thing is declared here alone; all of it
@@ -8,6 +8,9 @@ import type { PatternId, Standing, Verdict, WordAnalysis, WordKey } from '../ana
 
 /** Which text of a page is checked: its main story, all of it, or the selected part. */
 export type ScopeKind = 'story' | 'page' | 'selection';
+
+/** How a word is shown on pages: `soon` is one that is `beyond` and lacks only patterns of the next steps. */
+export type Shown = Standing | 'soon';
 
 /** How words are marked on pages: with a wash and an underline, or with the underline alone. */
 export type Look = 'wash' | 'underline';
@@ -98,10 +101,10 @@ export interface WordsAsked {
   readonly homographs: readonly Homograph[];
 }
 
-/** A standing for each key, and for each homograph its key with the reading it has there; both in order. */
+/** How to show each key, and for each homograph its key with the reading it has there; both in order. */
 export interface WordsJudged {
-  readonly standings: readonly Standing[];
-  readonly readings: readonly { readonly key: WordKey; readonly standing: Standing }[];
+  readonly standings: readonly Shown[];
+  readonly readings: readonly { readonly key: WordKey; readonly standing: Shown }[];
 }
 
 export type JudgeWords = (asked: WordsAsked) => Promise<WordsJudged>;
@@ -114,12 +117,20 @@ export interface WordExplanation {
   readonly sounds?: SoundStyle;
   /** The step that teaches each missing pattern, from 1; null when the group's sequence never does. */
   readonly steps: Readonly<Record<PatternId, number | null>>;
+  /** What the group says of the word. */
+  readonly counts: CountsAs;
+  /** Which of the missing patterns were taught but are not secure. */
+  readonly notYet: readonly PatternId[];
 }
 
-/** What the teacher says of a word in the page: how it counts for the chosen group from now on. */
+/**
+ * What the teacher says of a word in the page: how it counts for the chosen group from now on, or that a pattern is taught. `unteach`
+ * takes that back; `notYet` where the pattern was not secure before.
+ */
 export type WordAction =
-  | { readonly do: 'by-sight' | 'name' | 'skip'; readonly word: WordKey }
-  | { readonly do: 'teach'; readonly pattern: PatternId };
+  | { readonly do: CountsAs; readonly word: WordKey }
+  | { readonly do: 'teach'; readonly pattern: PatternId }
+  | { readonly do: 'unteach'; readonly pattern: PatternId; readonly notYet: boolean };
 
 /** A word in its sentence; offsets are UTF-16 units into the sentence. */
 export interface WordInSentence {

@@ -133,7 +133,7 @@ function drawMark(
   { left, right, top, bottom }: DOMRect,
   { color, fontSize }: CSSStyleDeclaration,
 ): void {
-  const wash = WASHES[mark];
+  const wash = WASHES[mark]?.[0];
   if (wash && (look === 'wash' || mark === 'here')) {
     context.fillStyle = wash;
     context.fillRect(left, top, right - left, bottom - top);

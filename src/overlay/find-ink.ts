@@ -74,7 +74,7 @@ function isFaintOn(ground: Colour, letters: Colour): boolean {
   const light = lightOf(letters);
   return ground[0] === undefined
     ? light > 10 && light < 65
-    : contrast(mix(ground, parse(WASHES.beyond)), letters) < 4.6;
+    : contrast(mix(ground, parse(WASHES.beyond![0])), letters) < 4.6;
 }
 
 /** Whether nobody sees a colour: `rgba(0, 0, 0, 0)` is clear, `rgb(0, 0, 0)` and `rgba(0, 0, 0, 0.5)` are not. */

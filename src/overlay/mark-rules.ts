@@ -2,7 +2,7 @@ import type { Look } from '../contract/page-contract.ts';
 import type { Ink } from './find-ink.ts';
 
 /** Names of the highlights: plain numbers, because the page can see them. */
-export const MARKS = { beyond: 'wr-1', fresh: 'wr-2', unsure: 'wr-3', here: 'wr-4' } as const;
+export const MARKS = { beyond: 'wr-1', fresh: 'wr-2', unsure: 'wr-3', here: 'wr-4', soon: 'wr-5' } as const;
 
 /**
  * Underlines are drawn in the text's own colour: whatever a page is coloured, its text stands out from its ground, and so
@@ -10,25 +10,26 @@ export const MARKS = { beyond: 'wr-1', fresh: 'wr-2', unsure: 'wr-3', here: 'wr-
  * dark lines on dark parts. The wash is thin, and left out where text would lose too much of its contrast. Style tells the marks apart.
  */
 export const LINES = {
-  beyond: 'dotted 0.12em',
+  beyond: 'dotted 0.14em',
+  soon: 'dotted 0.07em',
   fresh: 'solid 0.07em',
   unsure: 'dashed 0.06em',
   here: 'double 0.08em',
 } as const;
-export const WASHES = {
-  beyond: 'rgb(206 96 48 / 0.085)',
-  here: 'rgb(30 150 132 / 0.24)',
-} as const;
+/** The wash of a mark; over a picture of letters; and over those of a drawing, where it may be all of the mark that is seen. */
+export const WASHES: Partial<Record<Mark, readonly [plain: string, picture: string, drawing: string]>> = {
+  beyond: ['rgb(206 96 48 / 0.085)', 'rgb(206 96 48 / 0.16)', 'rgb(206 96 48 / 0.28)'],
+  soon: ['rgb(206 96 48 / 0.05)', 'rgb(206 96 48 / 0.08)', 'rgb(206 96 48 / 0.14)'],
+  here: ['rgb(30 150 132 / 0.24)', 'rgb(30 150 132 / 0.24)', 'rgb(30 150 132 / 0.24)'],
+};
 /** Under letters that something else draws: a scanned page may be light or dark, and each colour has at least 3:1 on both. */
 const LINES_OVER_PICTURES: Record<Mark, string> = {
   beyond: 'rgb(190 92 48)',
+  soon: 'rgb(190 92 48)',
   fresh: 'rgb(20 132 116)',
   unsure: 'rgb(122 122 122)',
   here: 'rgb(20 132 116)',
 };
-/** The wash over a picture of letters; and over those of a drawing, where it may be all of the mark that is seen. */
-const PICTURE_WASH = 'rgb(206 96 48 / 0.16)';
-const DRAWING_WASH = 'rgb(206 96 48 / 0.28)';
 
 export type Mark = keyof typeof LINES;
 
@@ -51,8 +52,7 @@ export function markRules(look: Look, inkMarks: readonly InkMark[] = []): string
 function ruleOf(name: string, mark: Mark, look: Look, ink?: Ink): string {
   const isClear = ink?.color === 'transparent';
   const line = isClear ? LINES_OVER_PICTURES[mark] : 'currentColor';
-  const strong = ink?.isDrawing ? DRAWING_WASH : isClear ? PICTURE_WASH : undefined;
-  const wash = (mark === 'beyond' && strong) || (WASHES as Partial<Record<Mark, string>>)[mark];
+  const wash = WASHES[mark]?.[ink?.isDrawing ? 2 : isClear ? 1 : 0];
   const isWashed = look === 'wash' || mark === 'here' || ink?.isDrawing;
   const ground = wash && isWashed && !ink?.isFaint ? `background-color: ${wash};` : '';
   const letters = ink ? `color: ${ink.color};` : '';

@@ -1,6 +1,7 @@
 import { splitKey } from '../analyze/index.ts';
-import type { Standing, WordKey } from '../analyze/types.ts';
+import type { WordKey } from '../analyze/types.ts';
 import type { BlockWords, WordPlace } from './find-places.ts';
+import type { Mark } from './mark-rules.ts';
 import { own } from './own.ts';
 import { PageWords } from './page-words.ts';
 import { shadowOf } from './shadow-of.ts';
@@ -9,7 +10,7 @@ import type { TextBlock } from './text-blocks.ts';
 
 /** How a word is marked at present, and the very ranges that mark it. */
 export interface PlaceMark {
-  readonly standing: Standing;
+  readonly standing: Mark;
   readonly ranges: readonly StaticRange[];
 }
 

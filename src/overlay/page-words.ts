@@ -1,5 +1,6 @@
 import { isHomograph, settleCapital, splitKey } from '../analyze/index.ts';
-import type { Standing, WordKey } from '../analyze/types.ts';
+import type { WordKey } from '../analyze/types.ts';
+import type { Shown } from '../contract/page-contract.ts';
 
 /** A word of a page, one for all its places, so that it is looked up once a place and no more. */
 export interface PageWord {
@@ -8,7 +9,7 @@ export interface PageWord {
   /** Whether its reading may be another in another place. */
   readonly isHomograph: boolean;
   /** Undefined until it is known what the word is to the group. */
-  standing: Standing | undefined;
+  standing: Shown | undefined;
   /** Places that are read at present. */
   count: number;
 }

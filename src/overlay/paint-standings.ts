@@ -1,24 +1,21 @@
-import type { Standing } from '../analyze/types.ts';
-import type { Look } from '../contract/page-contract.ts';
+import type { Look, Shown } from '../contract/page-contract.ts';
 import type { Marked, Veil } from './draw-veil.ts';
 import type { Ink } from './find-ink.ts';
-import { type InkMark, MARKS, type Mark, markRules } from './mark-rules.ts';
+import { type InkMark, MARKS, type Mark, markRules, WASHES } from './mark-rules.ts';
 import { nextTurn, workInSlices } from './work-in-slices.ts';
-
-const SHOWN: Partial<Record<Standing, Mark>> = { beyond: 'beyond', fresh: 'fresh', unsure: 'unsure' };
 
 /** Letters in more inks than this go without marks: each ink has rules of its own. */
 const MOST_INKS = 12;
 
 /** Whether words of a standing have a mark; the others look as the page has them. */
-export function isMarked(standing: Standing): boolean {
-  return SHOWN[standing] !== undefined;
+export function isMarked(standing: Shown): standing is Shown & Mark {
+  return standing in MARKS;
 }
 
 /** Marks ranges of one document without touching its nodes. */
 export interface Painter {
-  add(standing: Standing, ranges: readonly StaticRange[]): void;
-  remove(standing: Standing, ranges: readonly StaticRange[]): void;
+  add(mark: Mark, ranges: readonly StaticRange[]): void;
+  remove(mark: Mark, ranges: readonly StaticRange[]): void;
   /** Marks one word as the place looked for; none takes the mark away. */
   pointTo(ranges: readonly StaticRange[]): void;
   /** A shadow root does not get the rules of its document in every browser. */
@@ -84,7 +81,7 @@ export function createPainter(doc: Document, inkOf: (text: Node) => Ink | undefi
 
   /** The highlight of a mark on letters in one ink; none where it would not be told from the others, or there are too many. */
   function highlightInk(mark: Mark, ink: Ink): Painted | null {
-    if (ink.isDrawing && mark !== 'beyond' && mark !== 'here') return null;
+    if (ink.isDrawing && !WASHES[mark]) return null;
     const alike = (one: InkMark): boolean =>
       one.mark === mark && JSON.stringify(one.ink) === JSON.stringify(ink);
     const known = inkMarks.find(alike);
@@ -95,37 +92,34 @@ export function createPainter(doc: Document, inkOf: (text: Node) => Ink | undefi
     sheet.replaceSync(markRules(look, inkMarks));
     return highlight(mark, name);
   }
-  function addMark(mark: Mark, range: StaticRange): void {
-    const ink = inkOf(range.startContainer);
-    const found = ink ? highlightInk(mark, ink) : highlight(mark);
-    if (!found) return;
-    found.marks.add(range);
-    found.ranges.add(range);
-    if (ink) inked.set(range, found);
+  function add(mark: Mark, ranges: readonly StaticRange[]): void {
+    for (const range of ranges) {
+      const ink = inkOf(range.startContainer);
+      const found = ink ? highlightInk(mark, ink) : highlight(mark);
+      if (!found) continue;
+      found.marks.add(range);
+      found.ranges.add(range);
+      if (ink) inked.set(range, found);
+    }
+    veil?.draw();
   }
-  function removeMark(mark: Mark, range: StaticRange): void {
-    const found = inked.get(range) ?? highlights.get(MARKS[mark]);
-    if (found) unmark(found, range);
+  function remove(mark: Mark, ranges: readonly StaticRange[]): void {
+    for (const range of ranges) {
+      const found = inked.get(range) ?? highlights.get(MARKS[mark]);
+      if (found) unmark(found, range);
+    }
+    veil?.draw();
   }
 
   let here: readonly StaticRange[] = [];
   return {
-    add(standing, ranges) {
-      const mark = SHOWN[standing];
-      if (mark) for (const range of ranges) addMark(mark, range);
-      veil?.draw();
-    },
-    remove(standing, ranges) {
-      const mark = SHOWN[standing];
-      if (mark) for (const range of ranges) removeMark(mark, range);
-      veil?.draw();
-    },
+    add,
+    remove,
     pointTo(ranges) {
-      for (const range of here) removeMark('here', range);
-      for (const range of ranges) addMark('here', range);
+      remove('here', here);
+      add('here', ranges);
       here = ranges;
       for (const { mark, marks } of highlights.values()) if (mark === 'here') marks.priority = 1;
-      veil?.draw();
     },
     adopt,
     setLook(wanted) {

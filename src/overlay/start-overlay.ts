@@ -1,5 +1,4 @@
-import type { Standing } from '../analyze/types.ts';
-import type { JudgeWords, ScopeKind, ShadedPage, WordInSentence } from '../contract/page-contract.ts';
+import type { JudgeWords, ScopeKind, ShadedPage, Shown, WordInSentence } from '../contract/page-contract.ts';
 import { chooseScope, hasSelection, type Scope, wholePage } from './choose-scope.ts';
 import { countWrittenWords } from './count-written-words.ts';
 import type { OpenVeil } from './draw-veil.ts';
@@ -41,7 +40,7 @@ export interface OverlayOptions {
 export interface Overlay extends Omit<ShadedPage, 'step'> {
   readonly finder: WordFinder;
   /** What a word is to the group; undefined while that is not known. */
-  standingOf(place: WordPlace): Standing | undefined;
+  standingOf(place: WordPlace): Shown | undefined;
   /** The sentence a word is in; null when the page has changed since. */
   sentenceOf(place: WordPlace): WordInSentence | null;
   /** Brings one place into view and marks it for a moment. */

@@ -1,4 +1,5 @@
 import type { Tally } from '../analyze/types.ts';
+import './mark-legend.css';
 import './reach.css';
 import { say, sayWith } from '../wording/say.ts';
 

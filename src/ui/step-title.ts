@@ -1,13 +1,36 @@
 import type { Sequence } from '../analyze/types.ts';
-import { say } from '../wording/say.ts';
+import { say, spokenLanguage } from '../wording/say.ts';
 import { patternNames } from './pattern-names.ts';
 
+/** The names of the sequences that come with the extension, in the texts of their steps. */
+const STARTERS: Readonly<Record<string, string>> = {
+  'steady-steps': 'steady',
+  'second-tide': 'tide',
+  'england-2013': 'england',
+};
+
 /** What a step of a sequence is called: its title, else what it teaches. 0 is before the first. */
-export function stepTitle({ steps }: Pick<Sequence, 'steps'>, step: number): string {
-  const found = steps[step - 1];
+export function stepTitle(
+  sequence: Pick<Sequence, 'steps'> & { readonly id?: string },
+  step: number,
+): string {
+  const found = sequence.steps[step - 1];
   if (!found) return say('ui.beforeFirst');
   const { title, teaches, bySight } = found;
-  if (title) return title;
+  if (title) return translate(sequence.id, String(step)) ?? title;
   if (teaches.length > 0) return patternNames(teaches);
   return bySight.length > 0 ? say('ui.bySightWords', { words: bySight.join(', ') }) : say('ui.nothingNew');
+}
+
+/** The note on a sequence for its teacher; undefined where it has none. */
+export function sequenceNote({ id, note }: Pick<Sequence, 'id' | 'note'>): string | undefined {
+  return note && (translate(id, 'Note') ?? note);
+}
+
+/** A text of a sequence that comes with the extension, in the reader's language; undefined for English and for a teacher's own. */
+function translate(id: string | undefined, text: string): string | undefined {
+  if (id === undefined || !Object.hasOwn(STARTERS, id) || spokenLanguage() === 'en') return undefined;
+  const name = `steps.${STARTERS[id]}${text}`;
+  const said = say(name as 'steps.steadyNote');
+  return said === name ? undefined : said;
 }

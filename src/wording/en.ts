@@ -17,6 +17,7 @@ import { privacy } from './en/privacy.ts';
 import { report } from './en/report.ts';
 import { sequences } from './en/sequences.ts';
 import { shelf } from './en/shelf.ts';
+import { steps } from './en/steps.ts';
 import { ui } from './en/ui.ts';
 import { welcome } from './en/welcome.ts';
 
@@ -44,6 +45,7 @@ export const english = {
   report,
   sequences,
   shelf,
+  steps,
   ui,
   welcome,
 } as const;

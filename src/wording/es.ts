@@ -17,6 +17,7 @@ import { privacy } from './es/privacy.ts';
 import { report } from './es/report.ts';
 import { sequences } from './es/sequences.ts';
 import { shelf } from './es/shelf.ts';
+import { steps } from './es/steps.ts';
 import { ui } from './es/ui.ts';
 import { welcome } from './es/welcome.ts';
 import type { Translation } from './translation.ts';
@@ -42,6 +43,7 @@ export const spanish = {
   report,
   sequences,
   shelf,
+  steps,
   ui,
   welcome,
 } as const satisfies Translation;

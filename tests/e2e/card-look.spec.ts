@@ -36,7 +36,7 @@ describe('a card is legible', () => {
       const { violations, passes } = await new AxeBuilder({ page: at.page }).include('[popover]').analyze();
       expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join()}`)).toEqual([]);
       // It has looked into the root, and not only at its host.
-      expect(passes.find(({ id }) => id === 'button-name')?.nodes.length).toBeGreaterThan(3);
+      expect(passes.find(({ id }) => id === 'button-name')?.nodes.length).toBeGreaterThan(1);
       await at.page.keyboard.press('Escape');
     }
   });
@@ -50,7 +50,7 @@ describe('a card is legible', () => {
       await at.page.evaluate(() => {
         cardTest.fault = 'The browser’s storage is full; delete a group first.';
       });
-      await at.card.getByRole('button', { name: 'ignored' }).click();
+      await at.card.getByRole('radio', { name: 'ignored' }).click();
       await at.card.getByText('storage is full').waitFor();
       const measured = await at.card.evaluate(contrasts);
       expect(measured.length).toBeGreaterThan(12);
@@ -130,7 +130,7 @@ describe('a card does not cover its word', () => {
           on.x >= card.x + card.width ||
           on.y >= card.y + card.height;
         expect(apart, where).toBe(true);
-        const skip = at.card.getByRole('button', { name: 'ignored' });
+        const skip = at.card.getByRole('radio', { name: 'ignored' });
         await skip.scrollIntoViewIfNeeded();
         await skip.click({ trial: true, timeout: 2000 });
         await at.page.keyboard.press('Escape');

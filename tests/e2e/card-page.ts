@@ -84,6 +84,7 @@ function startInPage({ words, swaps, mode = 'open' }: CardPageOptions): void {
     globalThis as unknown as { wordreachCards: typeof import('./cards-alone.ts') }
   ).wordreachCards;
   const controller = new AbortController();
+  const judged: Record<string, WordExplanation['verdict']> = {};
   const elements = (): Element[] => [...document.querySelectorAll('w')];
   const wordOf = (element: Element): CardWord & { element: Element } => ({
     element,
@@ -115,13 +116,13 @@ function startInPage({ words, swaps, mode = 'open' }: CardPageOptions): void {
     act: async (action) => {
       if (cardTest.fault) throw new Error(cardTest.fault);
       cardTest.acted.push(action);
-      const known = words['word' in action ? action.word : elements()[0]!.textContent!] as {
-        verdict: WordExplanation['verdict'];
-      };
-      known.verdict =
-        action.do === 'teach'
-          ? { standing: 'reads', missing: [] }
-          : { standing: action.do === 'skip' ? 'skipped' : action.do, missing: [] };
+      const key = 'word' in action ? action.word : elements()[0]!.textContent!;
+      const known = words[key] as { -readonly [F in keyof WordExplanation]: WordExplanation[F] };
+      judged[key] ??= known.verdict;
+      if (action.do === 'teach') known.verdict = { standing: 'reads', missing: [] };
+      else if (action.do === 'unteach' || action.do === 'judged') known.verdict = judged[key];
+      else known.verdict = { standing: action.do === 'skip' ? 'skipped' : action.do, missing: [] };
+      if ('word' in action) known.counts = action.do;
     },
     ...(swaps && { swaps: async ({ key }: CardWord) => swaps[key] ?? [] }),
     signal: controller.signal,

@@ -45,5 +45,7 @@ function content(word: string, standing: Standing, steps: WordExplanation['steps
     analysis: analyzer.analyze(word),
     verdict: { standing, missing: Object.keys(steps) },
     steps,
+    counts: 'judged',
+    notYet: [],
   };
 }

@@ -198,8 +198,8 @@ describe('a card says', () => {
     const at = await open();
     await openOn(at, 'said');
     expect(await at.card.textContent()).toContain('the ai says ĕ');
-    expect(await at.card.getByRole('button', { name: 'teach' }).count()).toBe(0);
-    expect(await at.card.getByRole('button', { name: 'by-sight word' }).count()).toBe(1);
+    expect(await at.card.getByRole('checkbox').count()).toBe(0);
+    expect(await at.card.getByRole('radio', { name: 'by-sight word' }).count()).toBe(1);
   });
 
   test('that a guess is one', async () => {
@@ -227,21 +227,34 @@ describe('a card says', () => {
 
 describe('the teacher', () => {
   test.each([
-    ['by-sight word', { do: 'by-sight', word: 'hoping' }, 'By-sight word.'],
-    ['name', { do: 'name', word: 'hoping' }, 'Name: not counted.'],
-    ['ignored', { do: 'skip', word: 'hoping' }, 'Ignored: not counted.'],
-    ['Mark as taught o_e as in rope', { do: 'teach', pattern: 'o_e' }, 'The group can decode it.'],
-  ])('says %s', async (name, action, then) => {
+    ['by-sight word', 'radio', { do: 'by-sight', word: 'hoping' }, 'By-sight word.'],
+    ['name', 'radio', { do: 'name', word: 'hoping' }, 'Name: not counted.'],
+    ['ignored', 'radio', { do: 'skip', word: 'hoping' }, 'Ignored: not counted.'],
+    [
+      'Mark as taught o_e as in rope',
+      'checkbox',
+      { do: 'teach', pattern: 'o_e' },
+      'The group can decode it.',
+    ],
+  ] as const)('says %s, and takes it back', async (name, role, action, then) => {
     const at = await open('<!doctype html><p>Bram was <w>hoping</w>');
     await at.page.evaluate(() => cardTest.cards.step(1));
-    await at.card.getByRole('button', { name, exact: true }).press('Enter');
+    const choice = at.card.getByRole(role, { name, exact: true });
+    const place = await choice.boundingBox();
+    await choice.press(' ');
     await at.card
       .getByRole('status')
-      .getByText(/now|Marked as taught/i)
+      .getByText(/counts as|Marked as taught/)
       .waitFor();
     expect(await at.page.evaluate(() => cardTest.acted)).toEqual([action]);
     expect(await at.card.textContent()).toContain(then);
-    expect(await at.card.getByRole('button', { name, exact: true }).count()).toBe(0);
+    expect(await choice.isChecked()).toBe(true);
+    expect(await choice.boundingBox()).toEqual(place);
+    expect(await isInCard(at.page)).toBe(true);
+    await at.card.getByRole('button', { name: 'Undo' }).press('Enter');
+    await at.card.getByRole('status').getByText('Undone.').waitFor();
+    expect(await at.card.textContent()).toContain('Not yet decodable.');
+    expect(await choice.isChecked()).toBe(false);
     expect(await isInCard(at.page)).toBe(true);
   });
 
@@ -251,7 +264,7 @@ describe('the teacher', () => {
     await at.page.evaluate(() => {
       cardTest.fault = 'The browser’s storage is full; delete a group first.';
     });
-    await at.card.getByRole('button', { name: 'name', exact: true }).click();
+    await at.card.getByRole('radio', { name: 'name', exact: true }).click();
     await at.card.getByRole('status').getByText('storage is full').waitFor();
     expect(await at.card.textContent()).toContain('Not yet decodable.');
   });
@@ -360,7 +373,7 @@ describe('the page', () => {
     const at = await open(`${STORY}${hostile}<section class="over"></section>`);
     await openOn(at, 'hoping');
     expect(await look(at)).toEqual(await look(plain));
-    await at.card.getByRole('button', { name: 'name', exact: true }).click({ timeout: 2000 });
+    await at.card.getByRole('radio', { name: 'name', exact: true }).click({ timeout: 2000 });
   });
 
   test('may forbid every style and script but the card’s', async () => {
@@ -377,7 +390,7 @@ describe('the page', () => {
     await at.page.evaluate(() => document.querySelector('dialog')!.showModal());
     const before = await at.html();
     await openOn(at, 'glomtide');
-    await at.card.getByRole('button', { name: 'name', exact: true }).click({ timeout: 2000 });
+    await at.card.getByRole('radio', { name: 'name', exact: true }).click({ timeout: 2000 });
     await at.page.keyboard.press('Escape');
     expect(await at.html()).toBe(before);
     expect(await at.page.evaluate(() => document.querySelector('dialog')!.open)).toBe(true);

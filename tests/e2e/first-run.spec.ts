@@ -27,7 +27,9 @@ describe('the first page', () => {
   test('keeps a group and leads to a story that the button shades for it', async () => {
     await page.getByRole('radio', { name: /^Second tide/ }).check();
     await page.getByLabel('Group name').fill('Puffins');
-    await page.getByLabel('Last step taught').selectOption('10');
+    await page.getByRole('radio', { name: /step 8$/i }).check();
+    expect(await page.getByLabel('Or choose the last step taught').inputValue()).toBe('8');
+    await page.getByLabel('Or choose the last step taught').selectOption('10');
     await keep();
     await page.getByRole('heading', { name: 'The Night the Lamp Went Out' }).waitFor();
     expect(await marks(page)).toBe(0);
@@ -57,8 +59,18 @@ describe('the first page', () => {
     expect(await page.evaluate(() => chrome.storage.local.get('groups'))).toEqual({});
   });
 
+  test('asks for words or a step, and begins with none', async () => {
+    await page.getByLabel('Group name').fill('Puffins');
+    await page.getByRole('group', { name: /^Which of these words/ }).waitFor();
+    expect(await page.locator('.word-row :checked').count()).toBe(0);
+    await keep();
+    await page.getByRole('alert').getByText('First choose the last row').waitFor();
+    expect(await page.evaluate(() => document.activeElement?.closest('.word-row') !== null)).toBe(true);
+  });
+
   test('says so when the group cannot be stored', async () => {
     await page.getByLabel('Group name').fill('Puffins');
+    await page.getByLabel('Or choose the last step taught').selectOption('4');
     await page.evaluate(() => {
       chrome.storage.local.set = () => Promise.reject(new Error('no room'));
     });

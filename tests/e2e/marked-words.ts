@@ -3,13 +3,13 @@ interface Evaluating {
   evaluate<T>(run: () => T): Promise<T>;
 }
 
-/** Text of every word marked on a page by the kind of mark, in page order; pieces of one word in two nodes stay apart. */
+/** Text of every word marked on a page by the kind of mark (`beyond`: in either strength), in page order; pieces of one word in two nodes stay apart. */
 export async function markedWords(
   page: Evaluating,
 ): Promise<Record<'beyond' | 'fresh' | 'unsure', string[]>> {
   const [beyond = [], fresh = [], unsure = []] = await page.evaluate(() =>
-    ['wr-1', 'wr-2', 'wr-3'].map((name) =>
-      ([...(CSS.highlights.get(name) ?? [])] as StaticRange[])
+    [['wr-1', 'wr-5'], ['wr-2'], ['wr-3']].map((names) =>
+      (names.flatMap((name) => [...(CSS.highlights.get(name) ?? [])]) as StaticRange[])
         .sort((a, b) => {
           if (a.startContainer === b.startContainer) return a.startOffset - b.startOffset;
           const order = a.startContainer.compareDocumentPosition(b.startContainer);

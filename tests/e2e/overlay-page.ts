@@ -2,8 +2,7 @@ import { fileURLToPath } from 'node:url';
 import type { Page } from 'playwright-core';
 import { build, type Rollup } from 'vite';
 import { splitKey } from '../../src/analyze/index.ts';
-import type { Standing } from '../../src/analyze/types.ts';
-import type { ScopeKind } from '../../src/contract/page-contract.ts';
+import type { ScopeKind, Shown } from '../../src/contract/page-contract.ts';
 import type { Overlay } from '../../src/overlay/start-overlay.ts';
 
 /** What the page holds while the overlay runs in it by itself. */
@@ -45,7 +44,7 @@ export async function openOverlayPage(
   html: string,
   before?: () => void,
   scope: ScopeKind | null = 'page',
-  standing: Standing = 'beyond',
+  standing: Shown = 'beyond',
 ): Promise<OverlayPage> {
   code ??= bundleOverlay();
   await page.setContent(html);
@@ -87,7 +86,7 @@ async function bundleOverlay(): Promise<string> {
   return built[0]!.output[0].code.replace('var wordreachOverlay', 'globalThis.wordreachOverlay');
 }
 
-function startInPage({ scope, standing }: { scope: ScopeKind | null; standing: Standing }): Promise<void> {
+function startInPage({ scope, standing }: { scope: ScopeKind | null; standing: Shown }): Promise<void> {
   const { startOverlay, findArticle } = (
     globalThis as unknown as { wordreachOverlay: typeof import('./overlay-alone.ts') }
   ).wordreachOverlay;

@@ -248,6 +248,7 @@ describe('a file', () => {
   });
 
   test.each([false, true])('has names: %s, as the teacher asks', async (wanted) => {
+    await screen.getByLabel('Plovers').check();
     await screen.getByLabel('include names').check(wanted);
     await button('Save the file').click();
     await expect.poll(() => saved).toHaveLength(1);

@@ -1,6 +1,7 @@
 import {
   compileGroup,
   createJudge,
+  groupAhead,
   type Judge,
   markReading,
   soundStyleOf,
@@ -8,7 +9,7 @@ import {
   vet,
 } from '../../analyze/index.ts';
 import type { Group, WordKey } from '../../analyze/types.ts';
-import type { WordsAsked } from '../../contract/page-contract.ts';
+import type { Shown, WordsAsked } from '../../contract/page-contract.ts';
 import { reachFor } from '../../swap/index.ts';
 import { say } from '../../wording/say.ts';
 import { browser, openPanel } from '../browser.ts';
@@ -22,7 +23,7 @@ import { type Answers, answer, isQuestion, type ToBackground } from '../page-tal
 import { bringPart, shadeFrames, shadePage, toggleShading, watchPageNews } from '../page-talk/page-access.ts';
 import { whenTrialEnds } from '../page-talk/trial-line.ts';
 import { fetchPicture, takePicture, takeScreen } from '../pictures/take-picture.ts';
-import { changeGroup } from '../store/change-group.ts';
+import { changeGroup, countedAs } from '../store/change-group.ts';
 import { expectFirstShelf } from '../store/first-shelf.ts';
 import { changeChosen, loadGroups, shownGroup, tryStep } from '../store/groups-store.ts';
 import { withinSequence } from '../store/move-group.ts';
@@ -51,7 +52,17 @@ export function serveBackground(): void {
     const [engine, groups, sequences] = await Promise.all([loadEngine(), loadGroups(), loadSequences()]);
     return createJudge(engine, compile(shownGroup(groups), sequences));
   });
-  watchStoredGroups(loadJudge.forget, forEver);
+  /** For the same group after its next steps. */
+  const loadAhead = loadOnce(async () => {
+    const [engine, groups, sequences] = await Promise.all([loadEngine(), loadGroups(), loadSequences()]);
+    const group = shownGroup(groups);
+    const steps = findSequence(sequences, group.sequence)?.steps.length ?? 0;
+    return createJudge(engine, compile(groupAhead(group, steps), sequences));
+  });
+  watchStoredGroups(() => {
+    loadJudge.forget();
+    loadAhead.forget();
+  }, forEver);
 
   /**
    * While a page looks for its story, opens the guessing model, which takes a tenth of a second, and judges the commonest words: they are
@@ -70,11 +81,14 @@ export function serveBackground(): void {
 
   const answers: Answers<ToBackground> = {
     judge: async ({ keys, homographs }) => {
-      const verdictOf = await loadJudge();
-      const readings = homographs.map(nameReading);
+      const [verdictOf, ahead] = await Promise.all([loadJudge(), loadAhead()]);
+      const show = (key: WordKey): Shown => {
+        const { standing } = verdictOf(key);
+        return standing === 'beyond' && ahead(key).standing !== 'beyond' ? 'soon' : standing;
+      };
       return {
-        standings: keys.map((key) => verdictOf(key).standing),
-        readings: readings.map((key) => ({ key, standing: verdictOf(key).standing })),
+        standings: keys.map(show),
+        readings: homographs.map(nameReading).map((key) => ({ key, standing: show(key) })),
       };
     },
     bring: async (part, sender) => {
@@ -87,7 +101,8 @@ export function serveBackground(): void {
     },
     report: async (page) => vet(page, await loadJudge()),
     explain: async (key) => {
-      const [engine, verdictOf] = await Promise.all([loadEngine(), loadJudge()]);
+      const [engine, verdictOf, groups] = await Promise.all([loadEngine(), loadJudge(), loadGroups()]);
+      const group = shownGroup(groups);
       const verdict = verdictOf(key);
       const steps = verdict.missing.map((id) => [id, verdictOf.group.stepOf(id)] as const);
       const spoken = engine.speaking(verdictOf.group.speech);
@@ -96,6 +111,8 @@ export function serveBackground(): void {
         verdict,
         sounds: soundStyleOf(verdictOf.group),
         steps: Object.fromEntries(steps),
+        counts: countedAs(group, key),
+        notYet: verdict.missing.filter((id) => group.notYet.includes(id)),
       };
     },
     swaps: async ({ sentence, start, end }) => {

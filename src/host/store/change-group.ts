@@ -1,9 +1,6 @@
 import { shownOfKey, splitKey } from '../../analyze/index.ts';
-import type { Group, WordKey } from '../../analyze/types.ts';
+import type { CountsAs, Group, WordKey } from '../../analyze/types.ts';
 import type { WordAction } from '../../contract/page-contract.ts';
-
-/** What the teacher says a word is, beside what Wordreach makes of it. */
-export type CountsAs = 'judged' | 'by-sight' | 'name' | 'skip';
 
 /** What a group says of a word; `judged` where it says nothing. */
 export function countedAs(group: Group, key: WordKey): CountsAs {
@@ -24,30 +21,36 @@ export function countAs(group: Group, key: WordKey, as: CountsAs): Group {
     names: group.names.filter((known) => known.toLowerCase() !== name),
     ...(group.skip && { skip: group.skip.filter((known) => known !== word) }),
   };
-  return as === 'judged' ? cleared : changeGroup(cleared, { do: as, word: key });
-}
-
-/** A group after what the teacher said of a word; the same group when it says so already. */
-export function changeGroup(group: Group, action: WordAction): Group {
-  if (action.do === 'teach') {
-    return {
-      ...group,
-      alsoTaught: withItem(group.alsoTaught, action.pattern),
-      notYet: group.notYet.filter((id) => id !== action.pattern),
-    };
-  }
-  const { word } = splitKey(action.word);
-  switch (action.do) {
+  switch (as) {
+    case 'judged':
+      return cleared;
     case 'by-sight':
-      return { ...group, bySight: withItem(group.bySight, word.toLowerCase()) };
+      return { ...cleared, bySight: [...cleared.bySight, word] };
     case 'name':
       // A name keeps its capital, also where its place explains it: a biscuit is no name beside a cat called Biscuit.
+      return { ...cleared, names: [...cleared.names, nameOf(shownOfKey(key))] };
+    case 'skip':
+      return { ...cleared, skip: [...(cleared.skip ?? []), word] };
+  }
+}
+
+/** A group after what the teacher said of a word or a pattern. */
+export function changeGroup(group: Group, action: WordAction): Group {
+  switch (action.do) {
+    case 'teach':
       return {
         ...group,
-        names: withItem(group.names, nameOf(shownOfKey(action.word))),
+        alsoTaught: withItem(group.alsoTaught, action.pattern),
+        notYet: group.notYet.filter((id) => id !== action.pattern),
       };
-    case 'skip':
-      return { ...group, skip: withItem(group.skip ?? [], word.toLowerCase()) };
+    case 'unteach':
+      return {
+        ...group,
+        alsoTaught: group.alsoTaught.filter((id) => id !== action.pattern),
+        notYet: action.notYet ? withItem(group.notYet, action.pattern) : group.notYet,
+      };
+    default:
+      return countAs(group, action.word, action.do);
   }
 }
 

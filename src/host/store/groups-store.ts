@@ -37,6 +37,12 @@ function starterGroups(): Groups {
   return { chosen: 'herons', groups, unread: {} };
 }
 
+/** Whether a group is one of those that come with the extension, as it came. */
+export function isStarterGroup(id: string, group: Group): boolean {
+  const starter = findGroup(starterGroups(), id);
+  return starter !== null && JSON.stringify(starter) === JSON.stringify(group);
+}
+
 /** How they lie in storage: the groups of both kinds together, and the version that wrote them. */
 interface Stored {
   readonly version: number;

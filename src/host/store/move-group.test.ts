@@ -25,9 +25,11 @@ test('a move noted late takes its place among the days', () => {
   expect(days).toEqual(['2026-11-02', '2026-09-07']);
 });
 
-test('moves of one day count as one', () => {
+test('every move of a day is kept, and the last one is where the group is', () => {
   const moved = [5, 6, 7].reduce((group, step) => moveGroup(group, { step }, '2026-09-07'), herons);
-  expect(datedMoves(moved)).toEqual([{ date: '2026-09-07', sequence: 'steady-steps', step: 7 }]);
+  expect(datedMoves(moved).map(({ step }) => step)).toEqual([7, 6, 5]);
+  expect(groupOn(moved, '2026-09-07').step).toBe(7);
+  expect(parseGroup(moved)).toEqual(moved);
 });
 
 test('a group that never moved was always where it is', () => {

@@ -2,7 +2,7 @@ import type { Group, Sequence, StepMove } from '../../analyze/types.ts';
 
 /**
  * Puts a group at a step, of another sequence when one is given, and notes it under the day; a second move on the
- * same day takes the place of the first. The step before the first move is noted too, as of the beginning of time.
+ * same day is noted after the first. The step before the first move is noted too, as of the beginning of time.
  */
 export function moveGroup(
   group: Group,
@@ -12,7 +12,7 @@ export function moveGroup(
   const { step, sequence = group.sequence } = to;
   const before = group.history ?? [{ date: EVER, sequence: group.sequence, step: group.step }];
   const history: StepMove[] = [
-    ...before.filter(({ date }) => date < day),
+    ...before.filter(({ date }) => date <= day),
     { date: day, sequence, step },
     ...before.filter(({ date }) => date > day),
   ];

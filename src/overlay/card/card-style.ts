@@ -1,3 +1,5 @@
+import countsAs from '../../ui/counts-as.css?inline';
+import markLegend from '../../ui/mark-legend.css?inline';
 import readingView from '../../ui/reading-view.css?inline';
 import tokens from '../../ui/tokens.css?inline';
 import card from './card.css?inline';
@@ -6,7 +8,7 @@ import card from './card.css?inline';
  * The plain card's rules for its shadow root: what stands for a whole page in the shared sheets is the card here, and a rem,
  * which would be the letter size of the web page, is the reader's own (`--rem`, set where the card is shown).
  */
-export const cardStyle = [tokens, readingView, card]
+export const cardStyle = [tokens, readingView, countsAs, markLegend, card]
   .join('\n')
   .replace(/:root\b|\bbody\b/g, '.sheet')
   .replace(/(-?[\d.]+)rem\b/g, 'calc($1 * var(--rem, 16px))');

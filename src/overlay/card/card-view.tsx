@@ -1,7 +1,9 @@
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { splitKey } from '../../analyze/index.ts';
-import type { Accent, PatternId, Standing, WordKey } from '../../analyze/types.ts';
+import type { Accent, PatternId, WordKey } from '../../analyze/types.ts';
 import type { WordAction, WordExplanation, WordSwap } from '../../contract/page-contract.ts';
+import { CountsAsChoice } from '../../ui/counts-as.tsx';
+import { FoldedLegend } from '../../ui/mark-legend.tsx';
 import { patternName } from '../../ui/pattern-name.ts';
 import { MarkedWord, ReadingsView } from '../../ui/reading-view.tsx';
 import { standingSentence } from '../../ui/standing-sentence.ts';
@@ -26,6 +28,15 @@ interface CardViewProps {
 interface Said {
   readonly text: string;
   readonly fault: boolean;
+  /** What takes it back. */
+  readonly undo?: WordAction;
+}
+
+/** The patterns that were missing since the card is open, with their steps: a row stays in its place when its pattern is taught. */
+interface MissingRows {
+  readonly steps: Map<PatternId, number | null>;
+  readonly taught: Set<PatternId>;
+  readonly notYet: Set<PatternId>;
 }
 
 /** What a card shows: the word taken apart, what is missing, and what the teacher may say of it. */
@@ -41,25 +52,44 @@ export function CardView({
 }: CardViewProps) {
   const [said, setSaid] = useState<Said>({ text: '', fault: false });
   const busy = useRef(false);
+  const status = useRef<HTMLParagraphElement>(null);
+  const [rows] = useState<MissingRows>(() => ({
+    steps: new Map(),
+    taught: new Set(),
+    notYet: new Set(),
+  }));
   useLayoutEffect(onResize);
   const shown = splitKey(word).word;
 
-  async function attempt(what: () => Promise<void>, done: string): Promise<void> {
+  async function attempt(what: () => Promise<void>, done: string, undo?: WordAction): Promise<void> {
     if (busy.current) return;
     busy.current = true;
     try {
       await what();
-      setSaid({ text: done, fault: false });
+      setSaid({ text: done, fault: false, ...(undo && { undo }) });
     } catch (error) {
       setSaid({ text: messageOf(error), fault: true });
     }
     busy.current = false;
   }
-  const act = onAct && ((action: WordAction, done: string): void => void attempt(() => onAct(action), done));
+  const act: Act | null =
+    onAct &&
+    ((action, done, undo) =>
+      void attempt(
+        async () => {
+          await onAct(action);
+          if (action.do === 'teach') rows.taught.add(action.pattern);
+          if (action.do === 'unteach') rows.taught.delete(action.pattern);
+        },
+        done,
+        undo,
+      ));
 
   const known = content instanceof Error ? null : content;
   const readings = known?.analysis.readings ?? [];
-  const told = hindrance === null ? said : { text: hindrance, fault: true };
+  for (const id of known?.verdict.missing ?? []) rows.steps.set(id, known?.steps[id] ?? null);
+  for (const id of known?.notYet ?? []) rows.notYet.add(id);
+  const told: Said = hindrance === null ? said : { text: hindrance, fault: true };
   return (
     <div class="card-inside">
       <div class="card-head">
@@ -94,44 +124,81 @@ export function CardView({
             missing={content.verdict.missing}
             style={content.sounds}
           />
-          {act && <MissingPatterns content={content} act={act} />}
+          {act && <MissingPatterns rows={rows} act={act} />}
+          {act && (
+            <CountsAsChoice
+              word={shown}
+              counts={content.counts}
+              onCounts={(as, says) => act({ do: as, word }, says, { do: content.counts, word })}
+            />
+          )}
           {swaps.length > 0 && <Swaps found={swaps} />}
-          {act && <CountsAs word={word} standing={content.verdict.standing} act={act} />}
+          <FoldedLegend />
         </>
       )}
-      <p role="status" class={told.text && (told.fault ? 'said said-fault' : 'said')}>
-        {told.text}
+      <p
+        ref={status}
+        role="status"
+        tabIndex={-1}
+        class={told.text && (told.fault ? 'said said-fault' : 'said')}
+      >
+        {told.text}{' '}
+        {act && told.undo && (
+          <button
+            type="button"
+            class="plain"
+            onClick={() => {
+              // The button goes; the keyboard stays near.
+              status.current?.focus();
+              act(told.undo!, say('card.undone'));
+            }}
+          >
+            {say('ui.undo')}
+          </button>
+        )}
       </p>
     </div>
   );
 }
 
-interface ActProps {
-  readonly act: (action: WordAction, done: string) => void;
+/** Does something, says that it is done, and offers what takes it back. */
+type Act = (action: WordAction, done: string, undo?: WordAction) => void;
+
+interface MissingPatternsProps {
+  readonly rows: MissingRows;
+  readonly act: Act;
 }
 
-function MissingPatterns({ content: { verdict, steps }, act }: ActProps & { content: WordExplanation }) {
-  if (verdict.missing.length === 0) return null;
+function MissingPatterns({ rows: { steps, taught, notYet }, act }: MissingPatternsProps) {
+  if (steps.size === 0) return null;
   return (
     <ul class="missing" aria-label={say('card.stillNeeded')}>
-      {verdict.missing.map((pattern) => (
-        <li key={pattern}>
-          <h3>{patternName(pattern)}</h3>
-          {pattern !== 'irregular' && (
-            <button
-              type="button"
-              class="plain"
-              onClick={() =>
-                act({ do: 'teach', pattern }, say('card.nowTaught', { pattern: patternName(pattern) }))
-              }
-            >
-              {say('card.teach')}
-              <span class="unseen"> {patternName(pattern)}</span>
-            </button>
-          )}
-          <p class="quiet">{describeStep(pattern, steps[pattern] ?? null)}</p>
-        </li>
-      ))}
+      {[...steps].map(([pattern, step]) => {
+        const name = patternName(pattern);
+        const teach: WordAction = { do: 'teach', pattern };
+        const unteach: WordAction = { do: 'unteach', pattern, notYet: notYet.has(pattern) };
+        return (
+          <li key={pattern}>
+            <h3>{name}</h3>
+            {pattern !== 'irregular' && (
+              <label class="tick">
+                <input
+                  type="checkbox"
+                  checked={taught.has(pattern)}
+                  onChange={({ currentTarget: { checked } }) =>
+                    checked
+                      ? act(teach, say('card.nowTaught', { pattern: name }), unteach)
+                      : act(unteach, say('card.notTaught', { pattern: name }), teach)
+                  }
+                />{' '}
+                {say('card.teach')}
+                <span class="unseen"> {name}</span>
+              </label>
+            )}
+            <p class="quiet">{describeStep(pattern, step)}</p>
+          </li>
+        );
+      })}
     </ul>
   );
 }
@@ -140,41 +207,6 @@ function MissingPatterns({ content: { verdict, steps }, act }: ActProps & { cont
 function describeStep(pattern: PatternId, step: number | null): string {
   if (step !== null) return say('card.taughtAt', { step });
   return pattern === 'irregular' ? say('card.learntBySight') : say('card.noStep');
-}
-
-const WAYS = [
-  ['by-sight', 'card.bySight', 'card.nowBySight'],
-  ['name', 'card.name', 'card.nowName'],
-  ['skip', 'card.skip', 'card.nowSkipped'],
-] as const;
-/** What a word of a standing need not be made again. */
-const NEEDLESS: Partial<Record<Standing, readonly string[]>> = {
-  reads: ['by-sight'],
-  fresh: ['by-sight'],
-  'by-sight': ['by-sight'],
-  name: ['name'],
-  skipped: ['skip'],
-};
-
-interface CountsAsProps extends ActProps {
-  readonly word: WordKey;
-  readonly standing: Standing;
-}
-
-function CountsAs({ word, standing, act }: CountsAsProps) {
-  const ways = WAYS.filter(([way]) => !NEEDLESS[standing]?.includes(way));
-  return (
-    <fieldset class="counts" aria-labelledby="counts">
-      <span class="quiet" id="counts">
-        {say('card.countsAs')}
-      </span>
-      {ways.map(([way, label, done]) => (
-        <button key={way} type="button" class="plain" onClick={() => act({ do: way, word }, say(done))}>
-          {say(label)}
-        </button>
-      ))}
-    </fieldset>
-  );
 }
 
 function Swaps({ found }: { found: readonly WordSwap[] }) {

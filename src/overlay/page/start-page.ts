@@ -30,10 +30,8 @@ export function startPage(
   const sources: CardSources = {
     wordAt: (x, y) => cardWord(overlay.finder.at(x, y)),
     next: (from, direction) => {
-      const place = overlay.finder.next(
-        from ? (places.get(from) ?? null) : null,
-        direction,
-        (other) => overlay.standingOf(other) === 'beyond',
+      const place = overlay.finder.next(from ? (places.get(from) ?? null) : null, direction, (other) =>
+        /beyond|soon/.test(overlay.standingOf(other) ?? ''),
       );
       if (place) overlay.pointAt(place);
       return cardWord(place);

@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import { StorageFault } from '../../host/store/store-item.ts';
 import { FaultNote } from '../../ui/fault-note.tsx';
 import { Masthead } from '../../ui/masthead.tsx';
+import { UndoBar } from '../../ui/undo-line.tsx';
 import { say } from '../../wording/say.ts';
 import '../../ui/page.css';
 import '../../ui/wide-page.css';
@@ -56,6 +57,7 @@ export function DeskPage() {
         </>
       )}
       <footer class="quiet">{say('desk.deference')}</footer>
+      <UndoBar />
       <FaultNote kind={StorageFault} />
     </div>
   );

@@ -1,11 +1,15 @@
 import { useCallback, useEffect, useMemo, useRef, useState } from 'preact/hooks';
-import { changeChosen, findGroup, type Groups } from '../../host/store/groups-store.ts';
-import { deletePassage, type StoryWord } from '../../host/store/passages-store.ts';
+import { countedAs } from '../../host/store/change-group.ts';
+import { markAsTaught, setCountsAs } from '../../host/store/edit-group.ts';
+import { findGroup, type Groups } from '../../host/store/groups-store.ts';
+import { deletePassage, putPassages, type StoryWord } from '../../host/store/passages-store.ts';
 import { findSequence, type Sequences } from '../../host/store/sequences-store.ts';
 import { OutMenu } from '../../passage/print/out-menu.tsx';
 import { createShader } from '../../passage/shade-line.ts';
 import { versionFor } from '../../passage/versions.ts';
+import { noteEdit } from '../../ui/edit-log.ts';
 import { GapList } from '../../ui/gap-list.tsx';
+import { patternName } from '../../ui/pattern-name.ts';
 import { Reach } from '../../ui/reach.tsx';
 import type { WordLinks } from '../../ui/word-buttons.tsx';
 import { say } from '../../wording/say.ts';
@@ -125,6 +129,11 @@ export function PassageView({ id, groups, sequences, swap, onParted }: PassageVi
           onChange={(fields) => change((now) => ({ ...now, ...fields }))}
           onDelete={async () => {
             await deletePassage(id);
+            noteEdit(say('desk.deleted', { title: passage.title }), async () => {
+              await putPassages([passage]);
+              noteSaved();
+              openPassage(id);
+            });
             noteSaved();
             openPassage(null);
           }}
@@ -170,7 +179,7 @@ export function PassageView({ id, groups, sequences, swap, onParted }: PassageVi
           {!hasBeside && <p class="quiet">{say('desk.keys')}</p>}
         </div>
         <div class="desk-side">
-          {word && judge && engine && !hasBeside && !isPlanning && (
+          {word && judge && engine && group && !hasBeside && !isPlanning && (
             <WordView
               word={word}
               analysis={engine.speaking(judge.group.speech).analyze(word.key)}
@@ -179,6 +188,8 @@ export function PassageView({ id, groups, sequences, swap, onParted }: PassageVi
               onEdit={(edits) => editor.current?.edit(edits)}
               onStoryWord={(meaning) => teach([{ word: storyWordOf(word.key), meaning }])}
               isStoryWord={storyWords.includes(storyWordOf(word.key))}
+              counts={countedAs(group, word.key)}
+              onCounts={async (as, says) => noteEdit(says, await setCountsAs(groupId, word.key, as))}
             />
           )}
           {report && <Reach tally={report.tally} />}
@@ -206,9 +217,10 @@ export function PassageView({ id, groups, sequences, swap, onParted }: PassageVi
             <GapList
               gaps={report.gaps}
               links={links}
-              onTaught={(pattern) =>
-                void changeChosen((now) => ({ ...now, alsoTaught: [...now.alsoTaught, pattern] }))
-              }
+              onTaught={async (pattern) => {
+                const says = say('card.nowTaught', { pattern: patternName(pattern) });
+                noteEdit(says, await markAsTaught(groupId, pattern));
+              }}
             />
           )}
         </div>

@@ -1,8 +1,10 @@
 import { useEffect, useState } from 'preact/hooks';
 import { type Judge, soundStyleOf } from '../../analyze/index.ts';
-import type { WordAnalysis } from '../../analyze/types.ts';
+import type { CountsAs, WordAnalysis } from '../../analyze/types.ts';
 import { loadSwapper } from '../../host/data/load-swapper.ts';
 import { reachFor } from '../../swap/index.ts';
+import { CountsAsChoice } from '../../ui/counts-as.tsx';
+import '../../ui/counts-as.css';
 import { MarkedWord, ReadingsView } from '../../ui/reading-view.tsx';
 import '../../ui/reading-view.css';
 import { findSentences } from '../../passage/find-sentences.ts';
@@ -17,6 +19,9 @@ interface WordViewProps {
   readonly analysis: WordAnalysis;
   readonly judge: Judge;
   readonly isStoryWord: boolean;
+  /** What the group says of the word. */
+  readonly counts: CountsAs;
+  readonly onCounts: (as: CountsAs, says: string) => void;
   /** Puts a swap in the place of the word wherever it stands. */
   readonly onEverywhere: (text: string) => void;
   /** Makes the edits of a swap in this place: the word, and the a or an before it. */
@@ -31,6 +36,8 @@ export function WordView({
   analysis,
   judge,
   isStoryWord,
+  counts,
+  onCounts,
   onEverywhere,
   onEdit,
   onStoryWord,
@@ -97,6 +104,7 @@ export function WordView({
           </p>
         </>
       )}
+      <CountsAsChoice word={word.text} counts={counts} onCounts={onCounts} />
       <details>
         <summary>{say('desk.spellingsAndSounds')}</summary>
         <ReadingsView

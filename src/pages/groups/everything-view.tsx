@@ -5,17 +5,18 @@ import { saveFile } from '../../ui/save-file.ts';
 import { sayList } from '../../ui/say-list.ts';
 import { say } from '../../wording/say.ts';
 
+/** Saves all that is kept in this browser in one file of a name with the day in it. */
+export async function saveEverything(name: string): Promise<void> {
+  saveFile(`${name}-${today()}.jsonl`, await packEverything());
+}
+
 /** Saves all that is kept in this browser in one file. */
 export function SaveEverything() {
   return (
     <section class="part" aria-labelledby="everything-title">
       <h2 id="everything-title">{say('groups.saveEverything')}</h2>
       <p class="quiet">{say('groups.aboutEverything')}</p>
-      <button
-        type="button"
-        class="plain"
-        onClick={async () => saveFile(`wordreach-everything-${today()}.jsonl`, await packEverything())}
-      >
+      <button type="button" class="plain" onClick={() => void saveEverything('wordreach-everything')}>
         {say('groups.saveEverything')}
       </button>
     </section>

@@ -198,12 +198,12 @@ function History({ group, sequences }: { group: Group; sequences: Sequences }) {
     <section class="part" aria-labelledby="history-title">
       <h2 id="history-title">{say('groups.history')}</h2>
       <ol class="history">
-        {moves.map(({ date, step, sequence: id }) => {
+        {moves.map(({ date, step, sequence: id }, i) => {
           const sequence = findSequence(sequences, id);
           const moved = sequence?.steps[step - 1];
           const day = <time dateTime={date}>{sayDay(Date.parse(date), 'long', 'UTC')}</time>;
           return (
-            <li key={date}>
+            <li key={moves.length - i}>
               {moved
                 ? sayWith('groups.movedToTitled', {
                     day,

@@ -192,7 +192,7 @@ function UndoButton() {
         <>
           <span>{say('groups.done', { what: last.says })}</span>{' '}
           <button type="button" class="plain" onClick={() => void undo()}>
-            {say('groups.undo')}
+            {say('ui.undo')}
           </button>
         </>
       )}

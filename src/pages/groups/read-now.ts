@@ -1,6 +1,7 @@
 import { type Analyzer, compileGroup, createJudge, neededOf } from '../../analyze/index.ts';
 import type { Group, PatternId, Sequence, Standing } from '../../analyze/types.ts';
 import { withinSequence } from '../../host/store/move-group.ts';
+import { stepTitle } from '../../ui/step-title.ts';
 import { say } from '../../wording/say.ts';
 import { teachable } from './search-patterns.ts';
 
@@ -60,7 +61,7 @@ export function taughtBySteps(
   const known = (ids: readonly PatternId[]): PatternId[] => ids.filter((id) => !notYet.has(id));
   const steps = (sequence?.steps ?? []).slice(0, group.step).map((step, i) => ({
     title: step.title
-      ? say('sequences.titledStep', { step: i + 1, title: step.title })
+      ? say('sequences.titledStep', { step: i + 1, title: stepTitle(sequence!, i + 1) })
       : say('sequences.numberedStep', { step: i + 1 }),
     patterns: known(step.teaches),
   }));

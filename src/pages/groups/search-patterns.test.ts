@@ -18,6 +18,14 @@ test.each([
   ['consonant-le', 'consonant-le'],
   ['double the final', 'change-double'],
   ['silent kn', 'kn'],
+  ['ss', 'ss'],
+  ['u', 'short-u'],
+  ['ch', 'ch'],
+  ['ow', 'ow-long-o'],
+  ['oo', 'oo-moon'],
+  ['s', 's'],
+  ['y', 'y'],
+  ['short a', 'short-a'],
 ])('“%s” finds %s first', (typed, id) => {
   expect(ids(typed)[0]).toBe(id);
 });
@@ -31,6 +39,33 @@ test.each([
   ['r-controlled', ['ar', 'or', 'er']],
 ])('“%s” finds %j among others', (typed, wanted) => {
   expect(ids(typed)).toEqual(expect.arrayContaining(wanted));
+});
+
+// What the trade calls them, and a pattern that is none of them.
+test.each([
+  ['magic e', ['a_e', 'i_e', 'o_e', 'silent-e'], 'ai'],
+  ['silent e', ['a_e', 've', 'se'], 'kn'],
+  ['diphthong', ['oi', 'oy', 'ou-ow', 'ow-ow'], 'ai'],
+  ['plural', ['suffix-s', 'suffix-es'], 'suffix-ed-t'],
+  ['silent letters', ['kn', 'wr', 'mb'], 'a_e'],
+  ['r blends', ['start-br', 'start-cr', 'start-str'], 'start-bl'],
+  ['l blends', ['start-bl', 'start-spl'], 'start-br'],
+  ['s blends', ['start-st', 'start-sp', 'start-str'], 'start-br'],
+  ['r-controlled', ['ar', 'or', 'er'], 'r'],
+  ['bossy r', ['ar', 'or', 'er'], 'r'],
+  ['double consonants', ['ss', 'll', 'bb'], 'sh'],
+  ['long a', ['a_e', 'ai', 'ay', 'long-a'], 'short-a'],
+  ['short u', ['short-u'], 'schwa-u'],
+])('“%s” finds %j, and not %s', (typed, wanted, other) => {
+  const found = ids(typed);
+  expect(found).toEqual(expect.arrayContaining(wanted));
+  const first = found.indexOf(other);
+  expect(first === -1 || first >= wanted.length, `${typed}: ${found.slice(0, 12).join(' ')}`).toBe(true);
+});
+
+test('the spellings taught first come first for a long vowel', () => {
+  expect(ids('long a').slice(0, 3)).toEqual(expect.arrayContaining(['a_e']));
+  expect(ids('long a').slice(0, 5)).toEqual(expect.arrayContaining(['a_e', 'ai', 'ay']));
 });
 
 test('a sound finds no pattern without it', () => {

@@ -1,27 +1,57 @@
 import { catalogue } from '../../analyze/index.ts';
 import type { Pattern } from '../../analyze/types.ts';
 import { soundName } from '../../marks/sound-names.ts';
+import { findFamilies } from './pattern-synonyms.ts';
 
 /** Rows of the catalogue that can be taught. `irregular` cannot: it names what no pattern covers. */
 export const teachable: readonly Pattern[] = catalogue.filter(({ id }) => id !== 'irregular');
 
 /**
  * Patterns for what a teacher types, best first: letters (`ai`, `a_e`, `-ing`, `un-`), a sound between strokes or as
- * dictionaries write it (`/k/`, `ā`, `long a`), a key word or example (`rain`), words of the label or family
- * (`digraph`). All of several words must fit. An empty search gives everything, in the order of the catalogue.
+ * dictionaries write it (`/k/`, `ā`, `long a`), what the trade calls them (`magic e`, `r blends`), a key word or example (`rain`), words of
+ * the label or family (`digraph`). All of several words must fit. Of those that fit alike the commoner comes first: ss is dress before
+ * tissue, u is mud before circus. An empty search gives everything, in the order of the catalogue.
  */
 export function searchPatterns(typed: string): readonly Pattern[] {
   const wanted = typed
     .toLowerCase()
     .replace(/[“”"(),;]/g, ' ')
     .replace(/[\u2010-\u2015]/g, '-')
-    .split(/\s+/);
-  const words = wanted.filter((word) => word !== '');
+    .trim();
+  const words = wanted.split(/\s+/).filter((word) => word !== '');
+  const isNamed = findFamilies(wanted);
   return teachable
-    .map((pattern, row) => ({ pattern, row, rank: rankAll(pattern, words) }))
+    .map((pattern, row) => ({ pattern, row, rank: isNamed?.(pattern) ? NAMED : rankAll(pattern, words) }))
     .filter(({ rank }) => rank > 0)
-    .toSorted((a, b) => b.rank - a.rank || a.row - b.row)
+    .toSorted((a, b) => b.rank - a.rank || rareness(a.pattern) - rareness(b.pattern) || a.row - b.row)
     .map(({ pattern }) => pattern);
+}
+
+/** What the trade calls a pattern counts for more than letters or words of a label. */
+const NAMED = 50;
+
+/** Families whose patterns are met in most words, and those that are met in few; the others are between. */
+const COMMON: ReadonlySet<string> = new Set([
+  'consonant',
+  'short vowel',
+  'digraph',
+  'double consonant',
+  'vowel-consonant-e',
+]);
+const RARE: ReadonlySet<string> = new Set(['other vowel', 'schwa', 'rime', 'silent letter']);
+
+/** 0 for the commonest; a second sound of letters (`ss-sh` beside `ss`, `u-w` beside `short-u`) is rarer than their first. */
+function rareness({ id, family, letters }: Pattern): number {
+  const isSecond =
+    family === 'consonant' ? !letters.split(' ').includes(id) : firstOf.get(`${family} ${letters}`) !== id;
+  return (COMMON.has(family) ? 0 : RARE.has(family) ? 2 : 1) + (isSecond ? 3 : 0);
+}
+
+/** The commonest sound of letters within a family: the row named by the letters alone, else the first of the catalogue. */
+const firstOf = new Map<string, string>();
+for (const { id, family, letters } of teachable) {
+  const key = `${family} ${letters}`;
+  if (!firstOf.has(key) || id === letters) firstOf.set(key, id);
 }
 
 function rankAll(pattern: Pattern, words: readonly string[]): number {

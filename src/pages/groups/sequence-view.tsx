@@ -4,7 +4,8 @@ import type { Groups } from '../../host/store/groups-store.ts';
 import type { Sequences } from '../../host/store/sequences-store.ts';
 import { patternName } from '../../ui/pattern-name.ts';
 import { sayList } from '../../ui/say-list.ts';
-import { say } from '../../wording/say.ts';
+import { sequenceNote, stepTitle } from '../../ui/step-title.ts';
+import { say, spokenLanguage } from '../../wording/say.ts';
 import {
   addSequence,
   copyOf,
@@ -79,7 +80,7 @@ export function SequenceView({ sequence, groups, sequences, engine }: SequenceVi
               : say(ofSchool ? 'sequences.fromSchool' : 'sequences.starter')}
           </p>
         )}
-        {sequence.note && <p lang={lang}>{sequence.note}</p>}
+        {sequence.note && <p>{sequenceNote(sequence)}</p>}
         <p class="row">
           <span class="quiet">
             {say('sequences.countSteps', { count: steps.length })}
@@ -124,7 +125,18 @@ export function SequenceView({ sequence, groups, sequences, engine }: SequenceVi
         <h2 id="order-title">{say('sequences.steps')}</h2>
         <p class="quiet">{say('sequences.aboutSteps')}</p>
         <Odd count={oddities.length} sequence={sequence} />
-        <StepList steps={steps} lang={lang} oddities={oddities} onEdit={edit} />
+        <StepList
+          steps={steps}
+          titleAt={(place) => {
+            const { title, teaches } = steps[place]!;
+            return title || teaches.length > 0
+              ? stepTitle({ id: sequence.id, steps }, place + 1)
+              : say('sequences.withoutTitle');
+          }}
+          lang={spokenLanguage() === 'en' ? lang : undefined}
+          oddities={oddities}
+          onEdit={edit}
+        />
         <button
           type="button"
           class="action"

@@ -7,7 +7,7 @@ import {
 } from '../../host/files/everything-store.ts';
 import { LARGEST_FILE, readShareFile, ShareError, writeShareFile } from '../../host/files/share-file.ts';
 import { takeIn } from '../../host/files/take-in.ts';
-import { changeGroups } from '../../host/store/groups-store.ts';
+import { changeGroups, isStarterGroup } from '../../host/store/groups-store.ts';
 import { today } from '../../host/store/move-group.ts';
 import { changeSequences } from '../../host/store/sequences-store.ts';
 import { StorageFault } from '../../host/store/store-item.ts';
@@ -17,7 +17,7 @@ import { FileDrop } from '../../ui/file-drop.tsx';
 import { saveFile } from '../../ui/save-file.ts';
 import { sayList } from '../../ui/say-list.ts';
 import { say } from '../../wording/say.ts';
-import { RestoreQuestion, SaveEverything } from './everything-view.tsx';
+import { RestoreQuestion, SaveEverything, saveEverything } from './everything-view.tsx';
 import { OtherBrowsers } from './other-browsers.tsx';
 import type { Profiles } from './use-profiles.ts';
 
@@ -34,7 +34,15 @@ export function ShareView({ profiles }: { profiles: Profiles }) {
 }
 
 function SaveFile({ profiles: { groups, sequences } }: { profiles: Profiles }) {
-  const [left, setLeft] = useState<ReadonlySet<string>>(new Set());
+  // The sample groups are nobody's; they go along when they are ticked.
+  const [left, setLeft] = useState<ReadonlySet<string>>(
+    () =>
+      new Set(
+        Object.entries(groups.groups)
+          .filter(([id, group]) => isStarterGroup(id, group))
+          .map(([id]) => `group ${id}`),
+      ),
+  );
   const [withNames, setWithNames] = useState(false);
   const keep = (key: string, kept: boolean): void =>
     setLeft((now) => new Set(kept ? [...now].filter((other) => other !== key) : [...now, key]));
@@ -129,6 +137,7 @@ function OpenFile({ profiles }: { profiles: Profiles }) {
     setWhole(null);
     setTold({ good: true, says: say('groups.bringingBack') });
     try {
+      await saveEverything('wordreach-before-restoring');
       await restoreEverything(file, signal);
       forgetEdits();
       setTold({ good: true, says: say('groups.broughtBack') });

@@ -5,10 +5,12 @@ import { say } from '../../wording/say.ts';
 import { type EditSteps, moveStep } from './edit-steps.ts';
 import type { Oddity } from './find-oddities.ts';
 import { StepEditor } from './step-editor.tsx';
-import { StepRow, titleOf } from './step-row.tsx';
+import { StepRow } from './step-row.tsx';
 
 interface StepListProps {
   readonly steps: readonly SequenceStep[];
+  /** What the step at a place is called. */
+  readonly titleAt: (place: number) => string;
   /** The language of their titles, where it is known. */
   readonly lang: 'en' | undefined;
   readonly oddities: readonly Oddity[];
@@ -16,7 +18,7 @@ interface StepListProps {
 }
 
 /** The steps in order; one at a time is open. What has the focus keeps it when its step moves. */
-export function StepList({ steps, lang, oddities, onEdit }: StepListProps) {
+export function StepList({ steps, titleAt, lang, oddities, onEdit }: StepListProps) {
   const [open, setOpen] = useState<number | null>(null);
   const list = useRef<HTMLOListElement>(null);
   const focus = useRef<{ readonly row: number; readonly on: string } | null>(null);
@@ -47,13 +49,14 @@ export function StepList({ steps, lang, oddities, onEdit }: StepListProps) {
         <li key={i} class={`step-row ${drag.dropClass(i)}`} {...drag.rowEvents(i)}>
           <StepRow
             step={step}
+            title={titleAt(i)}
             lang={lang}
             number={i + 1}
             last={i === steps.length - 1}
             open={open === i}
             onToggle={() => setOpen(open === i ? null : i)}
             onMove={(by, on) => move(i, i + by, on)}
-            drag={drag.handleEvents(i, titleOf(step))}
+            drag={drag.handleEvents(i, titleAt(i))}
           />
           {oddities
             .filter((oddity) => oddity.step === i)

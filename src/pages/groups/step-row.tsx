@@ -6,6 +6,8 @@ import { TaughtLine } from './taught-line.tsx';
 
 interface StepRowProps {
   readonly step: SequenceStep;
+  /** As it is shown. */
+  readonly title: string;
   /** The language of its title, where it is known. */
   readonly lang: 'en' | undefined;
   readonly number: number;
@@ -18,15 +20,9 @@ interface StepRowProps {
   readonly drag: ReturnType<RowDrag['handleEvents']>;
 }
 
-/** The title of a step, else what it teaches. */
-export function titleOf({ title, teaches }: SequenceStep): string {
-  return title ?? (patternNames(teaches) || say('sequences.withoutTitle'));
-}
-
 /** One step at a glance: its title and what it teaches, with buttons to open and move it. */
-export function StepRow({ step, lang, number, last, open, onToggle, onMove, drag }: StepRowProps) {
+export function StepRow({ step, title, lang, number, last, open, onToggle, onMove, drag }: StepRowProps) {
   const patterns = patternNames(step.teaches);
-  const title = titleOf(step);
   return (
     <div class="step-head">
       <span class="handle" draggable aria-hidden="true" {...drag} />

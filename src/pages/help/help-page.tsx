@@ -2,19 +2,13 @@ import { loadShortcuts, type ShortcutName } from '../../host/background/load-sho
 import { listDetails } from '../../host/page-talk/describe-fault.ts';
 import { Masthead } from '../../ui/masthead.tsx';
 import '../../ui/page.css';
-import '../../ui/reach.css';
+import { MarkLegend } from '../../ui/mark-legend.tsx';
+import '../../ui/mark-legend.css';
 import { useCopied } from '../../ui/use-copied.ts';
 import { LoadFault, useLoaded } from '../../ui/use-loaded.ts';
 import '../../ui/wide-page.css';
 import { say, type TextId } from '../../wording/say.ts';
 import './help.css';
-
-const MARKS = [
-  ['beyond', 'help.beyond'],
-  ['fresh', 'help.fresh'],
-  ['unsure', 'help.unsure'],
-  ['plain', 'help.plain'],
-] as const satisfies readonly (readonly [string, TextId])[];
 
 const COMMANDS = [
   ['button', 'help.keyButton'],
@@ -77,16 +71,7 @@ export function HelpPage() {
         <section aria-labelledby="marks">
           <h2 id="marks">{say('help.marks')}</h2>
           <p>{say('help.marksLead')}</p>
-          <dl class="help-marks">
-            {MARKS.map(([mark, text]) => (
-              <div key={mark}>
-                <dt lang="en">
-                  <span class={`swatch-${mark}`}>{say('help.sample')}</span>
-                </dt>
-                <dd>{say(text)}</dd>
-              </div>
-            ))}
-          </dl>
+          <MarkLegend />
           <p>{say('help.notCounted')}</p>
         </section>
         <section aria-labelledby="word">

@@ -130,7 +130,7 @@ export function LessonView({ stored, tools, groupId, passage }: LessonViewProps)
               </button>
               {kept.undo && (
                 <button type="button" class="plain" onClick={kept.undo}>
-                  {say('lesson.undo')}
+                  {say('ui.undo')}
                 </button>
               )}
             </div>

@@ -1,3 +1,4 @@
+import { NEXT_STEPS } from '../../analyze/index.ts';
 import type { Gap, PatternId } from '../../analyze/types.ts';
 
 /** A missing pattern, with the step of the group's sequence that teaches it; null where none does. */
@@ -12,9 +13,6 @@ export interface FoldedPatterns {
   readonly never: readonly PlacedGap[];
 }
 
-/** How many steps ahead count as the next ones. */
-const NEXT = 5;
-
 /**
  * Sorts missing patterns by the step that teaches them, first the next to be taught; of one step, and outside of the sequence,
  * those that open most words first, as they come. A pattern of a step that is behind the group is among the next: it is not secure.
@@ -27,8 +25,8 @@ export function foldPatterns(
   const placed = gaps.map((gap): PlacedGap => ({ ...gap, at: stepOf(gap.pattern) }));
   const taught = placed.filter(({ at }) => at !== null).sort((a, b) => a.at! - b.at!);
   return {
-    next: taught.filter(({ at }) => at! <= step + NEXT),
-    later: taught.filter(({ at }) => at! > step + NEXT),
+    next: taught.filter(({ at }) => at! <= step + NEXT_STEPS),
+    later: taught.filter(({ at }) => at! > step + NEXT_STEPS),
     never: placed.filter(({ at }) => at === null),
   };
 }

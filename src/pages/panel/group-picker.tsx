@@ -50,13 +50,7 @@ export function GroupPicker({ groups, sequences }: { groups: Groups; sequences: 
             </select>
           </label>
           {sequence && (
-            <StepSlider
-              key={groups.chosen}
-              step={groups.trial?.step ?? at}
-              own={at}
-              steps={sequence.steps}
-              sequence={sequence.name}
-            />
+            <StepSlider key={groups.chosen} step={groups.trial?.step ?? at} own={at} sequence={sequence} />
           )}
           <GroupOptionsView
             accent={accentOf(group)}
@@ -86,20 +80,20 @@ interface StepSliderProps {
   /** The step that is shown, and the group's own. */
   readonly step: number;
   readonly own: number;
-  readonly steps: Sequence['steps'];
-  readonly sequence: string;
+  readonly sequence: Sequence;
 }
 
 /** Moves freely while dragged; the page is shown at the step where it is let go. The group stays where it is. */
-function StepSlider({ step, own, steps, sequence }: StepSliderProps) {
+function StepSlider({ step, own, sequence }: StepSliderProps) {
+  const { steps } = sequence;
   const [dragged, setDragged] = useState<number | null>(null);
   const at = Math.min(dragged ?? step, steps.length);
   const current = steps[at - 1];
-  const title = stepTitle({ steps }, at);
+  const title = stepTitle(sequence, at);
   return (
     <div class="step">
       <label for="step">
-        {say('panel.whatIf')} <span class="quiet">{say('ui.inSequence', { sequence })}</span>
+        {say('panel.whatIf')} <span class="quiet">{say('ui.inSequence', { sequence: sequence.name })}</span>
       </label>
       <input
         id="step"

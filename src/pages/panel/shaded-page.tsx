@@ -5,14 +5,17 @@ import type { PageWords, WordExplanation } from '../../contract/page-contract.ts
 import { askBackground, askPage, goToPlace } from '../../host/page-talk/client.ts';
 import { listDetails } from '../../host/page-talk/describe-fault.ts';
 import { explainEmptyText } from '../../host/page-talk/explain-closed-page.ts';
-import { type CountsAs, countAs, countedAs } from '../../host/store/change-group.ts';
+import { changeGroup, countedAs } from '../../host/store/change-group.ts';
+import { markAsTaught, setCountsAs } from '../../host/store/edit-group.ts';
 import { changeGroupById, type Groups, shownGroup } from '../../host/store/groups-store.ts';
 import { findSequence, type Sequences } from '../../host/store/sequences-store.ts';
 import { forgetEdits, noteEdit } from '../../ui/edit-log.ts';
+import { FoldedLegend } from '../../ui/mark-legend.tsx';
 import { patternName } from '../../ui/pattern-name.ts';
 import { patternNames } from '../../ui/pattern-names.ts';
 import { Reach } from '../../ui/reach.tsx';
 import { standingSentence } from '../../ui/standing-sentence.ts';
+import { UndoLine } from '../../ui/undo-line.tsx';
 import { LoadFault, useLoaded } from '../../ui/use-loaded.ts';
 import { WordButtons, type WordLinks } from '../../ui/word-buttons.tsx';
 import { say } from '../../wording/say.ts';
@@ -27,7 +30,6 @@ import { PdfNote } from './pdf-note.tsx';
 import { ScopeChoice } from './scope-choice.tsx';
 import { ShelfButton } from './shelf-button.tsx';
 import { TrialNote } from './trial-note.tsx';
-import { UndoLine } from './undo-line.tsx';
 
 /** Few pages are drawn. */
 const loadScreenButton = () => import('./screen-button.tsx').then(({ ScreenButton }) => ScreenButton);
@@ -98,7 +100,9 @@ export function ShadedPage({ tab, page, report, groups, sequences, children }: S
         swaps={swaps}
         tab={tab}
         counts={group && opened ? countedAs(group, opened.word) : 'judged'}
-        onCounts={(as, says) => opened && groups && void setCountsAs(groups.chosen, opened.word, as, says)}
+        onCounts={async (as, says) =>
+          opened && groups && noteEdit(says, await setCountsAs(groups.chosen, opened.word, as))
+        }
         onNext={() => opened && goTo(opened.word)}
         onClose={close}
       />
@@ -119,7 +123,11 @@ export function ShadedPage({ tab, page, report, groups, sequences, children }: S
       <MissingPatterns
         gaps={gaps}
         links={links}
-        onTaught={(id) => groups && void markAsTaught(groups.chosen, id)}
+        onTaught={async (id) => {
+          if (!groups) return;
+          const says = say('card.nowTaught', { pattern: patternName(id) });
+          noteEdit(says, await markAsTaught(groups.chosen, id));
+        }}
         stepOf={stepOf}
         step={group?.step ?? 0}
       />
@@ -130,10 +138,8 @@ export function ShadedPage({ tab, page, report, groups, sequences, children }: S
           <WordButtons list="others" words={[...irregular, ...unsure]} links={links} />
         </section>
       )}
-      <AlsoTaught
-        ids={group?.alsoTaught ?? []}
-        onUntick={(id) => groups && void setTaught(groups.chosen, id, false)}
-      />
+      <AlsoTaught ids={group?.alsoTaught ?? []} onUntick={(id) => groups && void untick(groups.chosen, id)} />
+      <FoldedLegend />
       <div class="page-tools">
         <LookChoice />
         <a class="plain" href="/shelf.html" target="_blank" rel="noopener">
@@ -168,27 +174,9 @@ function PageHead({ tab, page }: Pick<ShadedPageProps, 'tab' | 'page'>) {
   );
 }
 
-/** Marks a pattern as taught before its step; it can be taken back. */
-async function markAsTaught(group: string, id: PatternId): Promise<void> {
-  await setTaught(group, id, true);
-  noteEdit(say('panel.markedAsTaught', { pattern: patternName(id) }), () => setTaught(group, id, false));
-}
-
-/** Has a group count a word as the teacher says; it can be taken back. */
-async function setCountsAs(group: string, word: WordKey, as: CountsAs, says: string): Promise<void> {
-  let before: CountsAs = 'judged';
-  await changeGroupById(group, (now) => {
-    before = countedAs(now, word);
-    return countAs(now, word, as);
-  });
-  noteEdit(says, () => changeGroupById(group, (now) => countAs(now, word, before)));
-}
-
-function setTaught(group: string, id: PatternId, taught: boolean): Promise<void> {
-  return changeGroupById(group, (now) => {
-    const others = now.alsoTaught.filter((other) => other !== id);
-    return { ...now, alsoTaught: taught ? [...others, id] : others };
-  });
+/** Unticks a pattern that was taught early. */
+function untick(group: string, id: PatternId): Promise<void> {
+  return changeGroupById(group, (now) => changeGroup(now, { do: 'unteach', pattern: id, notYet: false }));
 }
 
 /** Words that a fault of ours kept from being judged or marked; nothing as a rule. */

@@ -1,11 +1,13 @@
+import type { CountsAs } from '../../analyze/types.ts';
 import type { WordExplanation } from '../../contract/page-contract.ts';
-import type { CountsAs } from '../../host/store/change-group.ts';
+import { CountsAsChoice } from '../../ui/counts-as.tsx';
+import '../../ui/counts-as.css';
 import { patternNames } from '../../ui/pattern-names.ts';
 import { MarkedWord, ReadingsView } from '../../ui/reading-view.tsx';
 import { standingSentence } from '../../ui/standing-sentence.ts';
 import '../../ui/reading-view.css';
 import './word-card.css';
-import { say, type TextId } from '../../wording/say.ts';
+import { say } from '../../wording/say.ts';
 
 interface WordCardProps {
   readonly explanation: WordExplanation;
@@ -18,13 +20,6 @@ interface WordCardProps {
   readonly onNext: () => void;
   readonly onClose: () => void;
 }
-
-const WAYS = [
-  ['judged', 'panel.asJudged'],
-  ['by-sight', 'card.bySight'],
-  ['name', 'card.name'],
-  ['skip', 'card.skip'],
-] as const satisfies readonly (readonly [as: CountsAs, text: TextId])[];
 
 /** One word taken apart: its spellings with their sounds, base and endings, syllables, and what is missing. */
 export function WordCard({ explanation, swaps, tab, counts, onCounts, onNext, onClose }: WordCardProps) {
@@ -72,20 +67,7 @@ export function WordCard({ explanation, swaps, tab, counts, onCounts, onNext, on
         </p>
       )}
       {swaps?.length === 0 && <p class="quiet">{say('panel.noSwap')}</p>}
-      <fieldset class="counts-as">
-        <legend class="quiet">{say('card.countsAs')}</legend>
-        {WAYS.map(([as, text]) => (
-          <label key={as} class="tick">
-            <input
-              type="radio"
-              name="counts-as"
-              checked={counts === as}
-              onChange={() => onCounts(as, say('panel.wordCounts', { word, as: say(text) }))}
-            />{' '}
-            {say(text)}
-          </label>
-        ))}
-      </fieldset>
+      <CountsAsChoice word={word} counts={counts} onCounts={onCounts} />
     </section>
   );
 }

@@ -22,7 +22,8 @@ interface AddViewProps {
 /** Many texts at once: files and open pages, onto the shelf or only into a table. */
 export function AddView({ shelf, intake, rank, mark, groups, stepOf }: AddViewProps) {
   const [goesTo, setGoesTo] = useState<IntakeChoices['goesTo']>('shelf');
-  const [keepsText, setKeepsText] = useState(false);
+  // They are the teacher's own files as a rule.
+  const [keepsText, setKeepsText] = useState(true);
   const [tags, setTags] = useState('');
   const choices: IntakeChoices = {
     goesTo,

@@ -1,13 +1,13 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { ShelfFileError } from '../../host/files/shelf-file.ts';
 import { today } from '../../host/store/move-group.ts';
-import { deleteTexts } from '../../host/store/shelf-store.ts';
 import { StorageFault } from '../../host/store/store-item.ts';
 import { FileDrop } from '../../ui/file-drop.tsx';
 import { saveFile } from '../../ui/save-file.ts';
 import { say } from '../../wording/say.ts';
 import { DeleteQuestion } from './delete-question.tsx';
 import { FirstShelfSection } from './first-shelf-part.tsx';
+import { removeTexts } from './remove-texts.ts';
 import { isWanted, type Wanted } from './sort-texts.ts';
 import { packShelf, takeShelfFile } from './take-shelf-file.ts';
 import type { ReadyShelf } from './use-shelf.ts';
@@ -92,7 +92,7 @@ function DeleteTexts({ ids, says }: { ids: readonly string[]; says: string }) {
         <DeleteQuestion
           says={say('shelf.deleteMany', { texts: says })}
           onDelete={() => {
-            void deleteTexts(ids);
+            void removeTexts(ids);
             document.querySelector('main')?.focus();
           }}
           onKeep={() => setAsking(false)}

@@ -25,7 +25,7 @@ export function FirstShelfPart({ texts }: { texts: readonly IndexedText[] }) {
       <p class="row" role="status">
         <span>{say('shelf.firstRemoved', { count: removed.length })}</span>
         <button ref={undo} type="button" class="plain" onClick={putBack}>
-          {say('shelf.undo')}
+          {say('ui.undo')}
         </button>
       </p>
     );

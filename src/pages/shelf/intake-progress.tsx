@@ -18,7 +18,7 @@ export function IntakeProgress({ intake }: { intake: Intake }) {
       <progress aria-labelledby="progress-title" value={done} max={items.length} />
       <p role="status">
         {isOver
-          ? `${say('shelf.allRead', { count: done })} ${describeResults(items)}`
+          ? `${say('shelf.allRead', { count: done - failed.length })} ${describeResults(items)}`
           : running
             ? say('shelf.readSoFar', { done, of: items.length })
             : say('shelf.stoppedAfter', { done, of: items.length })}

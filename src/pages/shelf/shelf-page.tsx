@@ -17,6 +17,7 @@ import { useWatched } from '../../ui/use-watched.ts';
 import '../../ui/page.css';
 import '../../ui/wide-page.css';
 import './shelf.css';
+import { UndoBar } from '../../ui/undo-line.tsx';
 import { say } from '../../wording/say.ts';
 import { AddView } from './add-view.tsx';
 import { FileView } from './file-view.tsx';
@@ -63,6 +64,7 @@ export function ShelfPage() {
         )}
       </main>
       <footer class="quiet">{say('shelf.footer')}</footer>
+      <UndoBar />
       <FaultNote kind={StorageFault} onFault={setRefused} />
     </div>
   );

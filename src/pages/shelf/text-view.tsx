@@ -3,7 +3,7 @@ import { compileGroup, createJudge, vet } from '../../analyze/index.ts';
 import type { Groups } from '../../host/store/groups-store.ts';
 import { withinSequence } from '../../host/store/move-group.ts';
 import { findSequence, type Sequences } from '../../host/store/sequences-store.ts';
-import { changeText, deleteTexts, loadWhole } from '../../host/store/shelf-store.ts';
+import { changeText, loadWhole } from '../../host/store/shelf-store.ts';
 import { addPassageOnce } from '../../passage/add-passage.ts';
 import { ClimbPart } from '../report/climb-part.tsx';
 import { GapList } from '../report/gap-list.tsx';
@@ -15,6 +15,7 @@ import { StandingList } from '../report/standing-list.tsx';
 import { joinTags } from './add-to-shelf.ts';
 import { DeleteQuestion } from './delete-question.tsx';
 import { NotesField } from './notes-field.tsx';
+import { removeTexts } from './remove-texts.ts';
 import type { IndexedText } from './shelf-index.ts';
 import { listTags } from './sort-texts.ts';
 import { TagField } from './tag-field.tsx';
@@ -150,7 +151,7 @@ function TextActions({ text: { id, url, isKept }, groupId }: TextActionsProps) {
       <DeleteQuestion
         says={say('shelf.deleteOne')}
         onDelete={() => {
-          void deleteTexts([id]);
+          void removeTexts([id]);
           location.hash = '#texts';
         }}
         onKeep={() => setAsking(false)}

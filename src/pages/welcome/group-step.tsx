@@ -1,12 +1,18 @@
+import { useMemo } from 'preact/hooks';
 import type { Accent, Sequence } from '../../analyze/types.ts';
 import { AccentChoice } from '../../ui/accent-choice.tsx';
 import { stepTitle } from '../../ui/step-title.ts';
+import { LoadFault, useLoaded } from '../../ui/use-loaded.ts';
 import { say } from '../../wording/say.ts';
+import type { WordRow } from './word-rows.ts';
+
+/** The word table is large, and the rest of the page is there before it. */
+const loadRows = () => import('./load-word-rows.ts').then(({ loadWordRows }) => loadWordRows());
 
 interface GroupStepProps {
   readonly sequence: Sequence;
-  /** From 0: before the first. */
-  readonly step: number;
+  /** From 0: before the first; null while none is chosen. */
+  readonly step: number | null;
   readonly name: string;
   readonly accent: Accent;
   readonly onName: (name: string) => void;
@@ -14,8 +20,13 @@ interface GroupStepProps {
   readonly onAccent: (accent: Accent) => void;
 }
 
-/** The second step: what the group is called, and how far it was taught. */
+/** The second step: what the group is called, and how far it was taught, by words it can read or by a step. */
 export function GroupStep({ sequence, step, name, accent, onName, onStep, onAccent }: GroupStepProps) {
+  const makeRows = useLoaded(loadRows);
+  const rows = useMemo(
+    () => (makeRows instanceof LoadFault ? [] : (makeRows?.(sequence) ?? null)),
+    [makeRows, sequence],
+  );
   return (
     <section class="welcome-step" aria-labelledby="welcome-group">
       <h2 id="welcome-group">{say('welcome.stepGroup')}</h2>
@@ -31,13 +42,24 @@ export function GroupStep({ sequence, step, name, accent, onName, onStep, onAcce
             onInput={({ currentTarget }) => onName(currentTarget.value)}
           />
         </label>
+      </div>
+      {rows === null ? (
+        <p class="quiet" role="status">
+          {say('welcome.makingRows')}
+        </p>
+      ) : (
+        rows.length > 0 && <WordRows rows={rows} step={step} onStep={onStep} />
+      )}
+      <div class="welcome-fields">
         <label class="picker">
-          {say('welcome.taughtThrough')}
+          {say(rows?.length === 0 ? 'welcome.taughtThrough' : 'welcome.orStep')}
           <select
+            id="welcome-step"
             class="field"
-            value={String(step)}
+            value={step === null ? '' : String(step)}
             onChange={({ currentTarget }) => onStep(Number(currentTarget.value))}
           >
+            {step === null && <option value="">{say('welcome.chooseStep')}</option>}
             {Array.from({ length: sequence.steps.length + 1 }, (_, i) => (
               <option key={i} value={String(i)}>
                 {i > 0 && `${i}. `}
@@ -49,5 +71,37 @@ export function GroupStep({ sequence, step, name, accent, onName, onStep, onAcce
         <AccentChoice accent={accent} onChange={onAccent} />
       </div>
     </section>
+  );
+}
+
+interface WordRowsProps extends Pick<GroupStepProps, 'step' | 'onStep'> {
+  readonly rows: readonly WordRow[];
+}
+
+/** Rows of words, each harder than the one before; the last that the group reads tells its step. */
+function WordRows({ rows, step, onStep }: WordRowsProps) {
+  const choices = [{ step: 0, words: [] }, ...rows];
+  return (
+    <fieldset class="word-rows" aria-describedby="word-rows-hint">
+      <legend>{say('welcome.whichWords')}</legend>
+      <p class="quiet" id="word-rows-hint">
+        {say('welcome.whichHint')}
+      </p>
+      {choices.map((row) => (
+        <label key={row.step} class="word-row">
+          <input type="radio" name="word-row" checked={step === row.step} onChange={() => onStep(row.step)} />
+          {row.step === 0 ? (
+            <span>{say('welcome.noneYet')}</span>
+          ) : (
+            <span class="word-row-words" lang="en">
+              {row.words.join('  ')}
+            </span>
+          )}
+          <span class="quiet">
+            {row.step === 0 ? say('ui.beforeFirst') : say('ui.step', { step: row.step })}
+          </span>
+        </label>
+      ))}
+    </fieldset>
   );
 }

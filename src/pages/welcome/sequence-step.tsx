@@ -47,7 +47,7 @@ function describe(sequence: Sequence, { own, school }: Pick<Sequences, 'own' | '
     : school.includes(sequence.id)
       ? say('welcome.school')
       : null;
-  const first = <span lang="en">{stepTitle(sequence, 1)}</span>;
+  const first = <span>{stepTitle(sequence, 1)}</span>;
   return (
     <>
       {whose && `${whose} · `}

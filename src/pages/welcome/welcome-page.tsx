@@ -26,7 +26,7 @@ export function WelcomePage() {
   if (!sequences) return <FaultNote kind={StorageFault} />;
   const all = listSequences(sequences);
   const sequence = all.find(({ id }) => id === (picked ?? sequences.preset)) ?? all[0]!;
-  const through = Math.min(step ?? Math.ceil(sequence.steps.length / 3), sequence.steps.length);
+  const through = step !== null && step <= sequence.steps.length ? step : null;
 
   const accent = accentPicked ?? accentAtFirst(sequence);
 
@@ -34,6 +34,13 @@ export function WelcomePage() {
     if (name.trim() === '') {
       setFault(say('welcome.nameMissing'));
       document.getElementById('welcome-name')?.focus();
+      return;
+    }
+    if (through === null) {
+      setFault(say('welcome.stepMissing'));
+      (
+        document.querySelector<HTMLElement>('.word-row input') ?? document.getElementById('welcome-step')
+      )?.focus();
       return;
     }
     try {
@@ -72,6 +79,8 @@ export function WelcomePage() {
             onChoose={(id) => {
               pick(id);
               setAccent(null);
+              // A step of another sequence says nothing about this one.
+              if (id !== sequence.id) setStep(null);
             }}
           />
           <GroupStep
@@ -85,6 +94,7 @@ export function WelcomePage() {
           />
           <section class="welcome-step" aria-labelledby="welcome-try">
             <h2 id="welcome-try">{say('welcome.stepTry')}</h2>
+            <Guide />
             <p class="quiet">{say('welcome.tryHint')}</p>
             <button type="submit" class="action">
               {say('welcome.keepAndTry')}
@@ -94,7 +104,6 @@ export function WelcomePage() {
             </p>
           </section>
         </form>
-        <Guide />
       </main>
     </div>
   );
@@ -109,8 +118,8 @@ function Guide() {
     { picture: 'desk', text: say('welcome.guideDesk') },
   ];
   return (
-    <section class="guide" aria-labelledby="guide-title">
-      <h2 id="guide-title">{say('welcome.guide')}</h2>
+    <div class="guide">
+      <h3 id="guide-title">{say('welcome.guide')}</h3>
       <ol class="guide-parts">
         {parts.map(({ picture, text }) => (
           <li key={picture}>
@@ -120,6 +129,6 @@ function Guide() {
         ))}
       </ol>
       <p class="quiet">{say('welcome.guideDeference')}</p>
-    </section>
+    </div>
   );
 }

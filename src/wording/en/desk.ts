@@ -35,7 +35,8 @@ export const desk = {
   address: 'Web address',
   date: 'Date',
   deletePassage: 'Delete this passage',
-  reallyDelete: 'Delete this passage and all its versions? This cannot be undone.',
+  reallyDelete: 'Delete this passage and all its versions?',
+  deleted: 'Deleted: {title}.',
   deleteIt: 'Delete',
   keepIt: 'Keep',
 

@@ -21,7 +21,6 @@ export const groups = {
   newSequence: 'New sequence',
   saveOrOpen: 'Save or open a file',
   done: '{what}.',
-  undo: 'Undo',
 
   nameOfGroup: 'Group name',
   isChecked: 'This group is in use.',
@@ -112,7 +111,8 @@ export const groups = {
   readingFile: 'Reading the file…',
   allHere: 'You already have everything in this file.',
   bringingBack: 'Restoring everything…',
-  broughtBack: 'Everything in the file is restored.',
+  broughtBack:
+    'Everything in the file is restored. Everything that was here before is in the file saved just now.',
   fileNotRead: 'The file could not be read. Choose it again.',
   nothingChanged: '{fault} Nothing was changed.',
 
@@ -120,7 +120,7 @@ export const groups = {
   aboutEverything:
     'One file with all that Wordreach keeps in this browser: groups, sequences, passages, lessons and the shelf. You can restore it here or in another browser. It includes the names of pupils, so do not share it.',
   replaceQuestion:
-    'This file holds everything from a browser: {counts}. It replaces all that is here now. This cannot be undone.',
+    'This file holds everything from a browser: {counts}. It replaces everything here. First, a file with everything here is saved.',
   replaceAll: 'Replace everything here',
   keepAll: 'Keep things as they are',
   countGroups: { one: '1 group', other: '{count} groups' },

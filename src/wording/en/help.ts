@@ -7,11 +7,6 @@ export const help = {
   marks: 'The marks',
   marksLead:
     'Press the Wordreach button on a page. These marks appear. Lines and labels say the same as colours.',
-  sample: 'lantern',
-  beyond: 'Not yet decodable: the group lacks a pattern of this word.',
-  fresh: 'Decodable, and practises the step the group is at.',
-  unsure: 'Unsure: Wordreach had to guess, or the sentence decides. Check it yourself.',
-  plain: 'No mark: the group can read the word, by its patterns or as a by-sight word.',
   notCounted: 'Names, numbers and addresses are not counted, and are not marked.',
   word: 'A word, taken apart',
   wordLead:

@@ -14,7 +14,6 @@ export const lesson = {
   about: 'Practises {patterns}.',
   sheetNumber: names.version.en,
   newSheet: names.shuffleAll.en,
-  undo: 'Undo',
   numberHint:
     'The same version always has the same words. Your pinned and edited parts stay when you shuffle.',
   choosing: 'Choosing words…',

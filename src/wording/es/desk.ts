@@ -39,7 +39,8 @@ export const desk: Translated<typeof english> = {
   address: 'Dirección web',
   date: 'Fecha',
   deletePassage: 'Eliminar este pasaje',
-  reallyDelete: '¿Eliminar este pasaje y todas sus versiones? No se puede deshacer.',
+  reallyDelete: '¿Eliminar este pasaje y todas sus versiones?',
+  deleted: 'Eliminado: {title}.',
   deleteIt: 'Eliminar',
   keepIt: 'Conservar',
 

@@ -23,7 +23,6 @@ export const groups: Translated<typeof english> = {
   newSequence: 'Secuencia nueva',
   saveOrOpen: 'Guardar o abrir un archivo',
   done: '{what}.',
-  undo: 'Deshacer',
 
   nameOfGroup: 'Nombre del grupo',
   isChecked: 'Este grupo está en uso.',
@@ -112,7 +111,8 @@ export const groups: Translated<typeof english> = {
   readingFile: 'Leyendo el archivo…',
   allHere: 'Ya tiene todo lo que hay en este archivo.',
   bringingBack: 'Restaurándolo todo…',
-  broughtBack: 'Todo lo del archivo está restaurado.',
+  broughtBack:
+    'Todo lo del archivo está restaurado. Lo que había aquí antes está en el archivo que se acaba de guardar.',
   fileNotRead: 'No se pudo leer el archivo. Elíjalo de nuevo.',
   nothingChanged: '{fault} No se cambió nada.',
 
@@ -120,7 +120,7 @@ export const groups: Translated<typeof english> = {
   aboutEverything:
     'Un archivo con todo lo que Wordreach conserva en este navegador: grupos, secuencias, pasajes, lecciones y la estantería. Puede restaurarlo aquí o en otro navegador. Incluye los nombres de los alumnos, así que no lo comparta.',
   replaceQuestion:
-    'Este archivo contiene todo lo de un navegador: {counts}. Reemplaza todo lo que hay aquí ahora. No se puede deshacer.',
+    'Este archivo contiene todo lo de un navegador: {counts}. Reemplaza todo lo que hay aquí ahora. Antes se guarda un archivo con lo que hay aquí.',
   replaceAll: 'Reemplazar todo',
   keepAll: 'Dejarlo como está',
   countGroups: { one: '1 grupo', other: '{count} grupos' },

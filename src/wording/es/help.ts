@@ -9,12 +9,6 @@ export const help: Translated<typeof english> = {
   marks: 'Las marcas',
   marksLead:
     'Pulse el botón de Wordreach en una página. Aparecen estas marcas. Las líneas y los rótulos dicen lo mismo que los colores.',
-  sample: 'lantern',
-  beyond: 'Todavía no se puede decodificar: al grupo le falta un patrón de esta palabra.',
-  fresh: 'Se puede decodificar y practica el paso en que está el grupo.',
-  unsure: 'Dudosa: Wordreach tuvo que suponer, o decide la oración. Compruébela usted.',
-  plain:
-    'Sin marca: el grupo puede leer la palabra, por sus patrones o como palabra de reconocimiento visual.',
   notCounted: 'Los nombres, los números y las direcciones no se cuentan ni se marcan.',
   word: 'Una palabra, por partes',
   wordLead:

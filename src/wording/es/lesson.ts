@@ -17,7 +17,6 @@ export const lesson: Translated<typeof english> = {
   about: 'Practica {patterns}.',
   sheetNumber: names.version.es,
   newSheet: names.shuffleAll.es,
-  undo: 'Deshacer',
   numberHint:
     'La misma versión tiene siempre las mismas palabras. Las partes fijadas o editadas se quedan al mezclar.',
   choosing: 'Eligiendo palabras…',

@@ -38,7 +38,6 @@ export const shelf: Translated<typeof english> = {
   },
   firstRemove: 'Quitarlos',
   firstRemoved: { one: 'Un texto quitado.', other: '{count} textos quitados.' },
-  undo: 'Deshacer',
   firstTitle: 'La primera estantería',
   firstOffer:
     'Wordreach trae textos breves de Tarn Quay, cada uno escrito para un paso de una secuencia de inicio.',
@@ -56,7 +55,8 @@ export const shelf: Translated<typeof english> = {
   untitled: 'Sin título',
   tags: 'Etiquetas',
   title: 'Título',
-  deleteOne: '¿Borrar este texto de la estantería? No se puede deshacer.',
+  deleted: { one: 'Se borró un texto.', other: 'Se borraron {count} textos.' },
+  deleteOne: '¿Borrar este texto de la estantería?',
   putOnDesk: names.editText.es,
   openPage: 'Abrir la página web',
   delete: 'Borrar',
@@ -93,7 +93,7 @@ export const shelf: Translated<typeof english> = {
   openTitle: 'Abrir un archivo',
   openHint: 'Sus textos se añaden a su estantería. Nada se reemplaza y ningún texto se repite.',
   openDrop: 'Elija un archivo de estantería o suéltelo aquí',
-  deleteMany: '¿Borrar para siempre? {texts}. No se puede deshacer.',
+  deleteMany: '¿Borrar de la estantería? {texts}.',
   deleteThese: { one: 'Borrar este texto…', other: 'Borrar estos {count} textos…' },
   allOfIt: { one: 'Toda la estantería: un texto', other: 'Toda la estantería: {count} textos' },
   whatIsFound: {

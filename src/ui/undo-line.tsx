@@ -1,7 +1,16 @@
-import { useEditLog } from '../../ui/edit-log.ts';
-import { say } from '../../wording/say.ts';
+import { say } from '../wording/say.ts';
+import { useEditLog } from './edit-log.ts';
 
-/** What was changed last in the panel, with a way to take it back; its place is kept, so that no button moves. */
+/** The same at the foot of the window, over the page, so that nothing of the page moves. */
+export function UndoBar() {
+  return (
+    <div class="undo-bar">
+      <UndoLine />
+    </div>
+  );
+}
+
+/** What was changed last on this page, with a way to take it back; its place is kept, so that no button moves. */
 export function UndoLine() {
   const { last, undo } = useEditLog();
   return (
@@ -17,7 +26,7 @@ export function UndoLine() {
               void undo();
             }}
           >
-            {say('panel.undo')}
+            {say('ui.undo')}
           </button>
         </>
       )}

@@ -1,0 +1,37 @@
+import type { CountsAs } from '../analyze/types.ts';
+import { say, type TextId } from '../wording/say.ts';
+
+const WAYS = [
+  ['judged', 'card.asJudged'],
+  ['by-sight', 'card.bySight'],
+  ['name', 'card.name'],
+  ['skip', 'card.skip'],
+] as const satisfies readonly (readonly [as: CountsAs, text: TextId])[];
+
+interface CountsAsProps {
+  readonly word: string;
+  /** What the group says of the word now. */
+  readonly counts: CountsAs;
+  /** `says` tells what was done, for the line with Undo. */
+  readonly onCounts: (as: CountsAs, says: string) => void;
+}
+
+/** What a word counts as for the group: as it stands, changed and changed back in one place. */
+export function CountsAsChoice({ word, counts, onCounts }: CountsAsProps) {
+  return (
+    <fieldset class="counts-as">
+      <legend class="quiet">{say('card.countsAs')}</legend>
+      {WAYS.map(([as, text]) => (
+        <label key={as} class="tick">
+          <input
+            type="radio"
+            name="counts-as"
+            checked={counts === as}
+            onChange={() => onCounts(as, say('card.wordCounts', { word, as: say(text) }))}
+          />{' '}
+          {say(text)}
+        </label>
+      ))}
+    </fieldset>
+  );
+}

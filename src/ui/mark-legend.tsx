@@ -1,0 +1,35 @@
+import { say, type TextId } from '../wording/say.ts';
+
+const MARKS = [
+  ['soon', 'ui.markSoon'],
+  ['beyond', 'ui.markLater'],
+  ['fresh', 'ui.markFresh'],
+  ['unsure', 'ui.markUnsure'],
+  ['plain', 'ui.markNone'],
+] as const satisfies readonly (readonly [string, TextId])[];
+
+/** What each mark of a page means, beside a word that has it. */
+export function MarkLegend() {
+  return (
+    <dl class="mark-legend">
+      {MARKS.map(([mark, text]) => (
+        <div key={mark}>
+          <dt lang="en">
+            <span class={`swatch-${mark}`}>{say('ui.markSample')}</span>
+          </dt>
+          <dd>{say(text)}</dd>
+        </div>
+      ))}
+    </dl>
+  );
+}
+
+/** The same, folded until it is asked for. */
+export function FoldedLegend() {
+  return (
+    <details class="legend-fold">
+      <summary>{say('ui.marksTitle')}</summary>
+      <MarkLegend />
+    </details>
+  );
+}
