@@ -25,7 +25,8 @@ const PRIVATE = 'private-marks';
 
 /** Whether marks are drawn where no script of a page sees them; not at first. */
 export async function loadPrivateMarks(): Promise<boolean> {
-  return (await readItem(PRIVATE)) === true;
+  const { [PRIVATE]: stored } = await browser.storage.local.get(PRIVATE);
+  return stored === true;
 }
 
 /** Keeps the choice for all pages. Rejects with `StorageFault`. */

@@ -1,8 +1,12 @@
 import type { PagePassage, ShadedPage } from '../../contract/page-contract.ts';
+import { openCardLine } from '../../host/page-talk/card-line.ts';
 import { hearMessages } from '../../host/page-talk/hear-messages.ts';
 import { answer, isQuestion } from '../../host/page-talk/messages.ts';
 import { hostPage, offerPart } from '../../host/page-talk/page-host.ts';
-import { openCard } from '../../overlay/card/open-card.tsx';
+import { createFramedCard } from '../../overlay/card/open-framed-card.ts';
+import { openPlainCard } from '../../overlay/card/open-plain-card.tsx';
+import { startCards } from '../../overlay/card/start-cards.ts';
+import { openVeil } from '../../overlay/draw-veil.ts';
 import type { PageParts } from '../../overlay/page/page-parts.ts';
 import { startPage } from '../../overlay/page/start-page.ts';
 import { textsIn } from '../../overlay/texts-in.ts';
@@ -37,8 +41,11 @@ export interface PdfGiven {
 export function servePdf({ pdf, url, name, holder, shown, unread }: PdfGiven): ServedPdf {
   const title = nameOfPdf(pdf, name);
   let shaded: ShadedPage | null = null;
+  const openCard = createFramedCard({ openLine: openCardLine });
   offerPart<PageParts>({
-    card: openCard,
+    card: (doc, sources, options) => startCards(doc, sources, { ...options, openCard }),
+    'plain-card': openPlainCard,
+    veil: openVeil,
     article: () => ({ title, byline: pdf.author || null, date: null, texts: textsIn(holder) }),
   });
   const start = (): true => {

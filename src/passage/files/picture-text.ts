@@ -34,6 +34,7 @@ function placeLines(lines: readonly ScreenLine[]): PdfLine[] {
     y: -(box.top + box.bottom) / 2,
     size: Math.abs(size - body) <= body * SAME_SIZE ? body : size,
     page: screen,
+    spans: [],
   }));
 }
 
