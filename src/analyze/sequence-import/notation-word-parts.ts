@@ -79,9 +79,20 @@ export function rootsByName(lexemes: readonly Lexeme[], i: number): Notation | n
   const given: Lexeme[] = [];
   let found = 0;
   let end = at;
+  let depth = 0;
   for (; at < lexemes.length; at++) {
     const lexeme = lexemes[at]!;
-    if (divides(lexeme) && end > i) continue;
+    // What a root means stands in brackets, or behind a sign: "graph (write), port = carry".
+    if (lexeme.kind === 'open' && found > 0) depth += 1;
+    else if (lexeme.kind === 'close' && depth > 0) {
+      depth -= 1;
+      end = at + 1;
+    } else if (depth > 0 || (divides(lexeme) && end > i)) continue;
+    else if (lexeme.text === '=' && found > 0) {
+      while (lexemes[at + 1]?.kind === 'word' && lexemes[at + 1]!.mark === 'none') at += 1;
+      end = at + 1;
+    }
+    if (/^(?:open|close|is)$/.test(lexeme.kind)) continue;
     const root = lexeme.kind === 'word' ? roots.get(lexeme.text) : undefined;
     if (root === undefined && lexeme.mark !== 'prefix') break;
     if (root !== undefined) found += 1;
@@ -92,6 +103,14 @@ export function rootsByName(lexemes: readonly Lexeme[], i: number): Notation | n
     end = at + 1;
   }
   if (found === 0) return null;
+  // "— portable, distract": words that show the roots.
+  const names = given.flatMap(({ text, kind }) => (kind === 'meant' ? [text] : []));
+  for (at = end; at < lexemes.length; at++) {
+    const { kind, text } = lexemes[at]!;
+    if (kind === 'break' || (kind === 'is' && at === end)) continue;
+    if (kind !== 'word' || !names.some((name) => text.length > name.length && text.includes(name))) break;
+    end = at + 1;
+  }
   return { taken: end - i, given: [{ ...given[0]!, start: lexemes[i]!.start }, ...given.slice(1)] };
 }
 
@@ -104,9 +123,11 @@ const secondWords: Readonly<Record<string, PatternId>> = {
   would: 'contraction-would',
   had: 'contraction-would',
   are: 'contraction-are',
-  // No row of their own: I'm, let's, and contractions of pronouns and verbs.
+  // I'm, in the row of we're.
+  am: 'contraction-are',
+  // No row of their own: let's, and contractions of pronouns and verbs.
   ...Object.fromEntries(
-    'am us be to verb verbs pronoun pronouns'.split(' ').map((word) => [word, 'contraction']),
+    'us be to verb verbs pronoun pronouns'.split(' ').map((word) => [word, 'contraction']),
   ),
 };
 

@@ -5,7 +5,7 @@ import { applyNotations } from './notation-rules.ts';
 import { beginsPhrase, findPhrase, LONGEST_PHRASE, type Phrase } from './phrases.ts';
 import { readSign } from './read-sign.ts';
 import { settleAnnouncement } from './settle-announcement.ts';
-import { findSpelling } from './spellings.ts';
+import { findSpelling, looseEnding, type Spelling } from './spellings.ts';
 import type { Lexeme } from './split-lexemes.ts';
 import { wordRules } from './word-rules.ts';
 
@@ -51,11 +51,12 @@ function readWord(reader: ClauseReader, i: number, used: (rule: string) => void)
   const lexeme = reader.lexemes[i]!;
   const within = reader.scope?.heading.within ?? new Set();
   const affix = [...within].some((id) => /^(suf|pre)fix-/.test(id));
-  const [phrase, length] = phraseAt(reader.lexemes, i);
+  const [phrase, length] = lexeme.cut === true ? [null, 0] : phraseAt(reader.lexemes, i);
   const listed = affix ? findSpelling(lexeme.text, lexeme.mark, true) : null;
   // Under "endings" a bare `in` is no prefix.
   const fits = listed?.candidates.some((id) => within.has(id)) === true;
-  const spelling = fits ? listed : findSpelling(lexeme.text, lexeme.mark);
+  const own = fits ? listed : findSpelling(lexeme.text, lexeme.mark);
+  const spelling = lexeme.cut === true ? null : (own ?? shownEnding(reader.lexemes, i));
   const word = { i, lexeme, phrase, length, spelling };
   for (const { name, applies } of wordRules) {
     const taken = applies(reader, word);
@@ -65,6 +66,17 @@ function readWord(reader: ClauseReader, i: number, used: (rule: string) => void)
     return taken;
   }
   return 1;
+}
+
+/** `-ain (mountain, captain)`, `-ain in mountain`: an ending nobody lists, which its examples explain. */
+function shownEnding(lexemes: readonly Lexeme[], i: number): Spelling | null {
+  const { mark, text } = lexemes[i]!;
+  if (mark !== 'suffix') return null;
+  const joint = lexemes[i + 1];
+  const leads = /^(?:open|is|hint)$/.test(joint?.kind ?? '') || /^(?:in|as|like)$/.test(joint?.text ?? '');
+  const shown = lexemes[i + 2];
+  const fits = shown?.kind === 'word' && shown.text.length > text.length && shown.text.endsWith(text);
+  return leads && fits ? looseEnding(text) : null;
 }
 
 /** Rules for words that are neither letters nor a phrase, and the one that leaves that open. */

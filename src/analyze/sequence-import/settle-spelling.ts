@@ -1,7 +1,7 @@
 import { catalogue } from '../catalogue/catalogue.ts';
 import type { PatternId } from '../types.ts';
 import type { Spelled } from './clause-chunk.ts';
-import { composites, rimes } from './spellings.ts';
+import { composites, findSpelling, rimes } from './spellings.ts';
 import { type Beside, explains, patternsShown } from './weigh-examples.ts';
 
 /** What letters teach; `sure` when the text says so or they have no other usual meaning. */
@@ -146,12 +146,17 @@ function settle(spelled: Spelled, beside: Beside, others: readonly Spelled[]): O
   if (usual.length === spelling.usual.length && spelling.sure)
     return { ids: usual, sure: true, left: spelling.letters === 'y' ? left : usual };
   if (left.length === 1) return { ids: left, sure: true, left };
+  // An ending that its examples do not explain is asked.
+  if (usual.length === 0 && spelling.usual.length === 0 && named.length === 0 && isLoose(spelling.letters))
+    return { ids: [], sure: false, left };
   if (usual.length === 0)
     return named.length > 0
       ? { ids: [...new Set(named)], sure: narrowed, left }
       : { ids: firstOf(left), sure: false, left };
   return { ids: usual, sure: narrowed && usual.length < spelling.usual.length, left };
 }
+
+const isLoose = (letters: string) => findSpelling(letters, 'none') === null;
 
 /** Of senses of which none is usual, the long vowels (u has two), or else the first. */
 function firstOf(left: readonly PatternId[]): readonly PatternId[] {
@@ -181,6 +186,9 @@ export function leanOnNeighbours(settled: readonly SettledLetters[]): readonly S
     // "-le, -el, -al": the end of metal, not of coastal.
     if (one.letters === 'al' && one.ids[0] === 'suffix-al' && isBeside(settled, i, /^(?:el|il|le)$/))
       return { ids: ['final-al'], sure: true, left: ['final-al'], confirmed: one.confirmed };
+    // "-ire, -ure": the vowel of cure, not the ending of failure.
+    if (one.letters === 'ure' && isBeside(settled, i, /^(?:ire|are|ore|ere|eer|air|oar)$/))
+      return { ids: ['ure'], sure: true, left: ['ure'], confirmed: one.confirmed };
     if (one.letters === 'ent' && isBeside(settled, i, /^(?:ant|ance|ence)$/))
       return { ids: ['suffix-ent'], sure: true, left: ['suffix-ent'], confirmed: one.confirmed };
     if (one.letters === "'s" && isBeside(settled, i, /^(?:n't|'(?:ll|re|ve|d|m))$/))

@@ -1,7 +1,8 @@
 import type { PatternId } from '../types.ts';
+import { commonWords } from './common-words.ts';
 import { isShortened, isTrade, mendWord } from './mend-word.ts';
 import { soundsByName } from './sound-names.ts';
-import type { Mark } from './spellings.ts';
+import { findSpelling, type Mark } from './spellings.ts';
 
 /**
  * A piece of an item's text. `sound`: what stands between slashes; `break`: what divides items; `is`: a colon,
@@ -25,6 +26,8 @@ export interface Lexeme {
   readonly ids?: readonly PatternId[];
   /** Of `meant`: it may as well be meant otherwise. */
   readonly open?: true;
+  /** A word that was cut into syllables: an example, whatever it says. */
+  readonly cut?: true;
   /** Lower case; a split digraph as `a_e`, without the hyphens of an affix. */
   readonly text: string;
   readonly mark: Mark;
@@ -172,32 +175,46 @@ function doubledAtStart(text: string, lexemes: readonly Lexeme[]): readonly Lexe
 const joints =
   /^(?:to|and|or|by|plus|drop|dropping|double|doubled|silent|magic|final|word|words|vowel|one|two|three)$/;
 
-/** Words cut into syllables, where examples stand: `Closed: nap-kin, tem-pest`, `-sion (tel-e-vi-sion)`. */
+/** What a clause says where its examples are cut by slashes or dots: `VC/CV (mag/net)`, not `ai (rain/train)`. */
+const dividesWords =
+  /syll|divi|\b(?:VC|CV|V\/|V\||compound|schwa|longer|multi|stable)|consonant[ -]?le\b|-le\b|\b(?:open|closed)\b/i;
+
+/** Where the pieces of a word cut into syllables end that begins at `i`: nap-kin, ho/tel, fan·tas·tic. */
+function endOfPieces(text: string, lexemes: readonly Lexeme[], i: number, slashes: boolean): number {
+  let end = i + 1;
+  for (;;) {
+    const before = lexemes[end - 1]!;
+    const sign = text[before.end] ?? '';
+    const joint = slashes && '/·|'.includes(sign) && lexemes[end]?.kind === 'break' ? end + 1 : end;
+    const next = lexemes[joint];
+    const joins = /[-‐-―]/.test(sign) || (slashes && sign !== '' && '/·|'.includes(sign));
+    if (!joins || next?.kind !== 'word' || next.start !== before.end + 1) return end;
+    end = joint + 1;
+  }
+}
+
+/** Words cut into syllables, where examples stand: `Closed: nap-kin, tem-pest`, `-sion (tel-e-vi-sion)`, `V/CV [ho/tel]`. */
 function joinSyllables(text: string, lexemes: readonly Lexeme[]): readonly Lexeme[] {
   const read: Lexeme[] = [];
+  const slashes = dividesWords.test(text);
   // Whether the last piece was a word cut into syllables, or may have one behind it.
   let shown = false;
   for (let i = 0; i < lexemes.length; i++) {
     const lexeme = lexemes[i]!;
-    let end = i + 1;
-    while (
-      end < lexemes.length &&
-      lexemes[end]!.kind === 'word' &&
-      lexemes[end]!.start === lexemes[end - 1]!.end + 1 &&
-      /[-‐-―]/.test(text[lexemes[end - 1]!.end]!)
-    )
-      end += 1;
-    const parts = lexemes.slice(i, end);
+    const end = shown && lexeme.kind === 'word' ? endOfPieces(text, lexemes, i, slashes) : i + 1;
+    const parts = lexemes.slice(i, end).filter(({ kind }) => kind === 'word');
+    const slashed = lexemes.slice(i, end).length > parts.length;
     const cut =
-      shown &&
-      lexeme.kind === 'word' &&
       parts.length > 1 &&
       parts.every(
         ({ text, mark }) => mark === 'none' && /^[a-z]*[aeiouy][a-z]*$/.test(text) && !joints.test(text),
       ) &&
+      // "open (he/me)", "(ai/ay)" are lists.
+      !(slashed && parts.every(({ text: part }) => commonWords.has(part) || findSpelling(part, 'none') !== null)) &&
       !isTrade(parts.map(({ text }) => text));
     if (cut) {
-      read.push({ ...lexeme, text: parts.map(({ text }) => text).join(''), end: parts.at(-1)!.end });
+      const whole = parts.map(({ text }) => text).join('');
+      read.push({ ...lexeme, text: whole, end: parts.at(-1)!.end, cut: true });
       i = end - 1;
       continue;
     }

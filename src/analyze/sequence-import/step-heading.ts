@@ -33,7 +33,7 @@ const called = new RegExp(
   '^(?<kind>(?:first|second|third|fourth|1st|2nd|3rd|4th)\\s+(?:half\\s+)?(?:term|half|grade|quarter|semester)' +
     '|(?:autumn|fall|winter|spring|summer)(?:\\s+(?:term|half term))?(?:\\s+\\d)?(?![\\p{L}\\p{N}])' +
     '|(?:january|february|march|april|may|june|july|august|september|october|november|december)(?![\\p{L}\\p{N}])' +
-    '|(?:jan|feb|mar|apr|jun|jul|aug|sept?|oct|nov|dec)\\.?(?=\\s*(?:[:–—|]|$))' +
+    '|(?:jan|feb|mar|apr|jun|jul|aug|sept?|oct|nov|dec)\\.?(?=\\s*(?:[:–—|]|-{2}|$)|\\s+-\\s)' +
     '|kindergarten|reception|nursery|pre-k)(?![\\p{L}\\p{N}])',
   'iu',
 );
@@ -82,7 +82,7 @@ export function readStepHeading(line: string): StepHeading | null {
     const says = found === counted ? (sentence.exec(after)?.[0] ?? '') : '';
     if (says === '' && !/^\s*(?:$|[:.,;–—(|/·-])/.test(after) && !/\d$/.test(found[0])) break;
     kind = unitOf(found.groups!.kind!);
-    rest = after.slice(says.length).replace(/^(?:[\s:.,;–—|·•»→]|>>|[=-]>|-(?=\s|$))+/, '');
+    rest = after.slice(says.length).replace(/^(?:[\s:.,;–—|·•»→]|>>|[=-]>|-{1,3}(?=\s|$))+/, '');
     if (says !== '') break;
   }
   if (kind !== null) return { title: titleOf(line, rest), kind, rest };
