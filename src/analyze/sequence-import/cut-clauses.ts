@@ -130,7 +130,7 @@ function cutAt(text: string, cuts: readonly number[]): readonly string[] {
 }
 
 /** Without what divides clauses at either end. A loop: a pattern for the end is slow in long runs of blanks. */
-function trimEdges(text: string): string {
+export function trimEdges(text: string): string {
   let start = 0;
   let end = text.length;
   while (start < end && ' \t\n;|•▪◦…'.includes(text[start]!)) start += 1;

@@ -6,6 +6,7 @@ import { findColumns } from './find-columns.ts';
 import { findRows } from './find-rows.ts';
 import type { ImportedItem, ImportedSequence, ItemChoice, PastedTable } from './imported-sequence.ts';
 import type { Layout } from './layout.ts';
+import { findWordMark } from './marked-words.ts';
 import { readList } from './read-list.ts';
 import { readStep } from './read-step.ts';
 import { readTable } from './read-table.ts';
@@ -28,12 +29,13 @@ export function importSequence(
   const text = plainText(pasted);
   if (text.trim() === '') return { title: '', steps: [] };
   const { title, steps } = readLayout(text, columns);
+  const mark = findWordMark(steps) ?? undefined;
   const needs = engine === undefined ? noNeeds : createWordNeeds(engine);
   return {
     title,
     steps: steps.map((step, i) => ({
       title: step.title,
-      items: readStep(step, needs, i === 0).map((item) => applyChoice(item, choices)),
+      items: readStep(step, needs, i === 0, mark).map((item) => applyChoice(item, choices)),
     })),
   };
 }

@@ -1,4 +1,4 @@
-import { mendWord } from './mend-word.ts';
+import { isTrade, mendWord } from './mend-word.ts';
 import { restWords } from './word-roles.ts';
 
 /** Words that may stand beside "review" or "break" without making it something to teach. */
@@ -82,4 +82,32 @@ export function goesOver(text: string): boolean {
     /^(?:off|none|no school|tba|tbd)\s*(?:[-–—,;:(]|$)/i.test(plain) ||
     /\bby ear$/i.test(plain)
   );
+}
+
+/** Signs and type that a plan may explain. */
+const sign =
+  '(?:(?:stars?|asterisks?|bold|italics?|(?:square |round |curly |angle )?brackets?|braces|parenthes[ei]s|slashes|slash marks|capitals?|underlin\\w+|highlight\\w*|(?:red|blue|green|yellow|grey|gray|orange|purple|pink)|ticks?|tick marks?|check ?marks?|quotes|quot(?:ation|e) marks|dash(?:es)?|hyphens?|arrows?|dots?)(?: (?:type|print|ink|text|pen|words?|letters?|rows?|cells?|lines?|items?))?)';
+const legends = [
+  `^(?:an? |the |each |every |all )?(?:words? |letters? |items? |anything |what is |those )?(?:(?:in|with|marked|between|inside) (?:an? |the )?)?${sign}(?: .{0,20}?)?\\s*(?:=|\\b(?:means?|marks?|shows?|stands? for|indicates?|denotes?|tells?|(?:is|are|was|were) (?:for|new|taught|extra|optional|review|sight|tricky|irregular|to be|by|the)))`,
+  `\\b(?:go|goes|are|is|shown|written|given|listed|appears?|comes?|put|marked|printed|set) (?:in|between|inside|within|with|by) (?:an? |the )?${sign}\\W*$`,
+  '^(?:key|legend|abbreviations?)\\s*[:=–—-]',
+].map((source) => new RegExp(source, 'iu'));
+
+/** The most letters of such a line. */
+const LONGEST_LEGEND = 160;
+
+/** Whether a line explains the signs of the plan: "Sounds go between slashes", "A star means a test on Friday". */
+export function isLegend(text: string): boolean {
+  return text.length <= LONGEST_LEGEND && legends.some((legend) => legend.test(text.trim()));
+}
+
+const signature =
+  /^[*_("“~–—-]*\s*(?:(?:by|with|from)\s+)?(?:(?:\p{Lu}\.\s?){1,2}(\p{Lu}\p{Ll}{2,}(?:[-'’]\p{Lu}?\p{Ll}+)?)|(?:Mrs?|Ms|Miss|Dr)\.?\s+\p{Lu}[\p{L}.'’-]*)(?:\s*,?\s*(?:Gr(?:ade)?\.?|Room|Rm\.?|K|Year|Yr)\s*[\dK–-]*)?[)*_.,"”~]*$/u;
+
+/** Whether a text is nothing but who wrote the plan: "R. Tsai", "(C. Brannigan)"; not "B. Open syllables". */
+export function isSignature(text: string): boolean {
+  const found = signature.exec(text.trim());
+  if (found === null) return false;
+  const name = (found[1] ?? '').toLowerCase();
+  return !isTrade([name, `${name}s`]) && !restWords.has(name);
 }

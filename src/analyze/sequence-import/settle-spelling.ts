@@ -110,9 +110,11 @@ function settle(spelled: Spelled, beside: Beside, others: readonly Spelled[]): O
     const possible = spelling.usual.filter((id) => left.includes(id));
     // "ch (chip, school)" teaches two sounds of ch; "th (this)" may still teach both of th.
     // "th as in thin, th as in this" tells them apart.
-    const apart = others.some(
-      (one) => one !== spelled && one.spelling.letters === spelling.letters && one.examples.length > 0,
-    );
+    const apart =
+      beside.apart?.has(spelling.letters) === true ||
+      others.some(
+        (one) => one !== spelled && one.spelling.letters === spelling.letters && one.examples.length > 0,
+      );
     const together = spelled.examples.length === 0 || (bothTaught.test(spelling.letters) && !apart);
     const both = together ? possible : usual;
     const meant = spelling.sure && usual.length > 0 ? both : [];

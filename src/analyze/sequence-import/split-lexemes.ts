@@ -59,7 +59,7 @@ const abbreviation = /(?:e\.\s?g\.?|i\.\s?e\.?|ex\.)(?![\p{L}\p{N}])/iuy;
 /** `Mrs. P.`, `Ms Okafor`, `K-2`: who, and which grades. */
 const teacher =
   /(?<![\p{L}\p{N}])(?:(?:Mrs?|Ms|Miss|Dr|Sr)\.?\s+\p{Lu}(?:\p{Ll}+|\.)?|[KR][-–]\d)(?![\p{L}\p{N}])/uy;
-const listMarker = /^\s*(?:\(?\d{1,3}[.)]|\((?:[ivx]{1,5}|[a-h])\)|(?:[ivx]{2,5}|[a-h])\))\s+/;
+const listMarker = /^\s*(?:\(?\d{1,3}[.)]|\((?:[ivx]{1,5}|[a-h])\)|(?:[ivx]{2,5}|[a-h])\)|[A-Z]\.(?=\s+\p{L}{2}))\s+/u;
 /** `B3`, `RF.1.3.a`, `2.4`: the number of a line in its own numbering; not `a-e` nor `2 sounds`. */
 const lineCode =
   /^\s*\(?(?=[\p{L}.]*\d)(?:(?:[\p{L}]{1,4}|\d{1,3})\.)*(?:[\p{Lu}]{1,3}\d{1,3}[a-z]?|(?<=\.)(?:\d{1,3}[a-z]?|[a-z]))[.):]?\s+(?=\S)/u;
