@@ -52,7 +52,8 @@ export class ClauseReader extends ClauseState {
   readHeading(phrase: Phrase, lexeme: Lexeme, words: number, sound: boolean): void {
     const { chunk } = this;
     if (phrase.within?.size === 0 && (chunk === null || this.broken)) {
-      // A sound that nobody knows names the letters after it; alone it is asked.
+      // A sound that nobody knows names the letters after it, which are guesses then; alone it is asked.
+      this.unsure();
       this.wait(lexeme);
       return;
     }
@@ -245,7 +246,11 @@ export class ClauseReader extends ClauseState {
     const within = named && scope!.chunk === this.chunk ? scope!.heading.within! : null;
     if (within === null || candidates.some((id) => within.has(id))) return null;
     const plain = findSpelling(letters, 'none');
-    return plain?.candidates.some((id) => within.has(id)) === true ? plain : null;
+    if (plain?.candidates.some((id) => within.has(id)) === true) return plain;
+    // "schwa: -en, -on" is about the vowel of the ending.
+    const [, vowel = ''] = /^([aeiou])[^aeiouy]{1,2}$/.exec(letters) ?? [];
+    const schwa = vowel === '' || !within.has('schwa-a') ? null : findSpelling(vowel, 'none');
+    return schwa?.candidates.some((id) => within.has(id)) === true ? schwa : null;
   }
 
   /** One bare letter right after other words may be anything: "words with r". */

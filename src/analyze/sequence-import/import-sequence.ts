@@ -8,6 +8,7 @@ import type { ImportedItem, ImportedSequence, ItemChoice, PastedTable } from './
 import type { Layout } from './layout.ts';
 import { findWordMark } from './marked-words.ts';
 import { readList } from './read-list.ts';
+import { shownApart } from './read-items.ts';
 import { readStep } from './read-step.ts';
 import { readTable } from './read-table.ts';
 import { readWords } from './read-words.ts';
@@ -29,13 +30,15 @@ export function importSequence(
   const text = plainText(pasted);
   if (text.trim() === '') return { title: '', steps: [] };
   const { title, steps } = readLayout(text, columns);
-  const mark = findWordMark(steps) ?? undefined;
+  const mark = findWordMark(steps);
+  const cells = steps.flatMap((step) => step.cells.filter(({ kind }) => kind === 'patterns' || kind === 'title'));
+  const apart = shownApart(cells.flatMap((cell) => cell.text.split(/[;\n]/)));
   const needs = engine === undefined ? noNeeds : createWordNeeds(engine);
   return {
     title,
     steps: steps.map((step, i) => ({
       title: step.title,
-      items: readStep(step, needs, i === 0, mark).map((item) => applyChoice(item, choices)),
+      items: readStep(step, needs, { first: i === 0, apart, ...(mark === null ? {} : { mark }) }).map((item) => applyChoice(item, choices)),
     })),
   };
 }

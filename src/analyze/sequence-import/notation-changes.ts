@@ -82,6 +82,9 @@ export function doubleThen(lexemes: readonly Lexeme[], i: number): Notation | nu
   if (!/^(?:double|doubling)$/.test(wordAt(lexemes, i))) return null;
   let at = i + 1;
   while (/^(?:the|a|final|last|consonant|letter|rule)$/.test(wordAt(lexemes, at))) at += 1;
+  // "double before a vowel suffix"
+  if (at === i + 1 && /^(?:before|when)$/.test(wordAt(lexemes, at)))
+    return { taken: 1, given: [{ ...lexemes[i]!, kind: 'meant', ids: ['change-double'] }] };
   const longer = /^(?:in|of|for|with)$/.test(wordAt(lexemes, at)) ? at + 1 : null;
   if (longer !== null) {
     let end = longer;

@@ -21,6 +21,11 @@ const silentE = stands(
   true,
 );
 
+const weakStart = phrase(
+  'schwa (?:in|at) (?:the |an? )?(?:(?:first|initial|unstressed first) syllable|(?:start|beginning))(?: of (?:a |the )?words?)?',
+  () => ['schwa-a'],
+);
+
 /** Blends of so many letters in one place of a word. */
 function clustersOf(letters: 2 | 3, place: 'start' | 'end') {
   return catalogue
@@ -61,6 +66,16 @@ export const patternNotations: readonly NotationRule[] = [
     applies: phrase(`(?:final a|a ${at}${ofWords})(?: (?:says|as|is|for)(?: a| the)? (?:schwa|uh))?`, () => [
       'schwa-a',
     ]),
+  },
+  {
+    name: 'the weak first syllable',
+    example: 'schwa in the first syllable (about)',
+    counterExample: 'schwa in the last syllable',
+    applies: (lexemes, i) => {
+      const found = weakStart(lexemes, i);
+      // "schwa at the start: a-" lists its letters.
+      return found !== null && lexemes[i + found.taken]?.kind === 'is' ? null : found;
+    },
   },
   {
     name: 'a word said once for several letters',

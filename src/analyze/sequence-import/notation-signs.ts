@@ -109,6 +109,18 @@ export const signNotations: readonly NotationRule[] = [
     applies: note('longer words (?:with|that have|that end in|containing)(?! (?:two|three|2|3|four|more))'),
   },
   {
+    name: 'what divided words have besides',
+    example: 'VCC/CV with a blend',
+    counterExample: 'short a with a blend',
+    applies: (lexemes, i) =>
+      /^v?c{1,3}v?$/.test(wordAt(lexemes, i - 1))
+        ? note('(?:with|that have|containing|and) (?:a |an |two )?(?:consonant |final |initial )?(?:blend|digraph|cluster|vowel team)s?')(
+            lexemes,
+            i,
+          )
+        : null,
+  },
+  {
     name: 'in longer words',
     example: 'closed syllables in longer words',
     counterExample: 'longer words',

@@ -1,5 +1,6 @@
 import type { PatternId } from '../types.ts';
 import { type Notation, type NotationRule, wordAt } from './match-words.ts';
+import { findPhrase } from './phrases.ts';
 import { soundPhrase } from './sound-phrase.ts';
 import { findSpelling } from './spellings.ts';
 import type { Lexeme } from './split-lexemes.ts';
@@ -23,6 +24,18 @@ export const soundNotations: readonly NotationRule[] = [
     example: 'weak ar and or',
     counterExample: 'weak vowels',
     applies: weakLetters,
+  },
+  {
+    name: 'a long or short sound of the letter before it',
+    example: 'y, long i',
+    counterExample: 'm, long i',
+    applies: lengthBehindComma,
+  },
+  {
+    name: 'long vowels before two consonants',
+    example: 'i, o long before two consonants',
+    counterExample: 'long i, o',
+    applies: longClosed,
   },
   {
     name: 'a silent letter, and the endings it is silent in',
@@ -109,6 +122,35 @@ function weakLetters(lexemes: readonly Lexeme[], i: number): Notation | null {
     end = at + 1;
   }
   return given.length === 0 ? null : { taken: end - i, given };
+}
+
+/** "y, long i", "ea, short e": one of the letters' sounds, where they can have it and nothing else is listed. */
+function lengthBehindComma(lexemes: readonly Lexeme[], i: number): Notation | null {
+  const [letters, comma, size, vowel] = lexemes.slice(i, i + 4);
+  if (letters?.kind !== 'word' || comma?.text !== ',' || !/^(?:long|short)$/.test(size?.text ?? '')) return null;
+  if (!/^(?:[aeiou]|oo)$/.test(vowel?.text ?? '') || letters.text === vowel!.text) return null;
+  if (/^(?:break|is)$/.test(lexemes[i - 1]?.kind ?? '') || !/^(?:open|close)?$/.test(lexemes[i + 4]?.kind ?? '')) return null;
+  const within = findPhrase([size!.text, vowel!.text])?.within;
+  const spelling = findSpelling(letters.text, letters.mark);
+  if (spelling?.candidates.some((id) => within?.has(id)) !== true) return null;
+  return { taken: 4, given: [letters, size!, vowel!] };
+}
+
+/** "i, o long before two consonants", "long i and o before two consonants": the vowels of find and cold. */
+function longClosed(lexemes: readonly Lexeme[], i: number): Notation | null {
+  const ids: PatternId[] = [];
+  let at = i;
+  let long = false;
+  for (; at < lexemes.length; at++) {
+    const { kind, text } = lexemes[at]!;
+    if (/^[aio]$/.test(text) && kind === 'word') ids.push(`${text}-long-closed`);
+    else if (kind === 'word' && text === 'long') long = true;
+    else if (!divides(lexemes[at]) && !/^(?:is|are|as|vowels?)$/.test(text)) break;
+  }
+  const behind = [0, 1, 2, 3].map((step) => wordAt(lexemes, at + step));
+  const more = /^(?:before|in front of)$/.test(behind[0]!) && /^(?:two|2)$/.test(behind[1]!) && /^consonants?$/.test(behind[2]!);
+  if (!long || ids.length === 0 || !more) return null;
+  return { taken: at + 3 - i, given: [{ ...lexemes[i]!, kind: 'meant', ids, end: lexemes[at + 2]!.end }] };
 }
 
 /** "silent t in -stle, -sten": where it is silent is no other teaching. */

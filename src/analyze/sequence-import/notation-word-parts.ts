@@ -69,10 +69,13 @@ const roots = new Map(
     ),
 );
 
+/** Beginnings that stand among roots without a hyphen. */
+const combining = /^(?:tele|auto|trans|inter|anti|semi|multi|uni|tri)$/;
+
 /** "Root port", "Greek: graph, photo", "Latin roots rupt + struct"; beginnings such as tele- may stand among them. */
 export function rootsByName(lexemes: readonly Lexeme[], i: number): Notation | null {
   let at = i;
-  while (/^(?:latin|greek|roots?|bases?|and|stems?)$/.test(wordAt(lexemes, at)) || lexemes[at]?.text === '&')
+  while (/^(?:latin|greek|roots?|bases?|and|stems?|(?:word )?parts?|combining|forms?|elements?)$/.test(wordAt(lexemes, at)) || lexemes[at]?.text === '&')
     at += 1;
   if (at === i || wordAt(lexemes, i) === 'and' || divides(lexemes[i])) return null;
   if (lexemes[at]?.kind === 'is') at += 1;
@@ -94,11 +97,12 @@ export function rootsByName(lexemes: readonly Lexeme[], i: number): Notation | n
     }
     if (/^(?:open|close|is)$/.test(lexeme.kind)) continue;
     const root = lexeme.kind === 'word' ? roots.get(lexeme.text) : undefined;
-    if (root === undefined && lexeme.mark !== 'prefix') break;
+    const begins = lexeme.mark === 'prefix' || (lexeme.kind === 'word' && combining.test(lexeme.text));
+    if (root === undefined && !begins) break;
     if (root !== undefined) found += 1;
     given.push(
       ...(given.length > 0 ? lexemes.slice(end, at) : []),
-      root === undefined ? lexeme : { ...lexeme, kind: 'meant', ids: [root], mark: 'none' },
+      root === undefined ? { ...lexeme, mark: 'prefix' } : { ...lexeme, kind: 'meant', ids: [root], mark: 'none' },
     );
     end = at + 1;
   }
@@ -143,6 +147,14 @@ export function contractionKinds(lexemes: readonly Lexeme[], i: number): Notatio
   const ids: PatternId[] = [];
   let end = at;
   for (; at < lexemes.length; at++) {
+    // "not (can't), is (he's)"
+    if (ids.length > 0 && lexemes[at]!.kind === 'open' && /'/.test(lexemes[at + 1]?.text ?? '')) {
+      const close = lexemes.findIndex(({ kind }, place) => place > at && kind === 'close');
+      if (close < 0) break;
+      at = close;
+      end = close + 1;
+      continue;
+    }
     if ((divides(lexemes[at]) || wordAt(lexemes, at) === 'with') && ids.length > 0) continue;
     const id = Object.hasOwn(secondWords, wordAt(lexemes, at)) ? secondWords[wordAt(lexemes, at)] : undefined;
     if (id === undefined) break;

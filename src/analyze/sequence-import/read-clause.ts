@@ -1,6 +1,7 @@
 import type { Chunk } from './clause-chunk.ts';
 import { ClauseReader } from './clause-reader.ts';
 import { commonWords } from './common-words.ts';
+import { fits } from './fits.ts';
 import { applyNotations } from './notation-rules.ts';
 import { beginsPhrase, findPhrase, LONGEST_PHRASE, type Phrase } from './phrases.ts';
 import { readSign } from './read-sign.ts';
@@ -17,7 +18,7 @@ export function readClause(
   lexemes: readonly Lexeme[],
   used: (rule: string) => void = () => {},
 ): readonly Chunk[] {
-  const reader = new ClauseReader(applyNotations(lexemes, used));
+  const reader = new ClauseReader(applyNotations(markExamples(lexemes), used));
   for (let i = 0; i < reader.lexemes.length; ) {
     const lexeme = reader.lexemes[i]!;
     reader.at = i;
@@ -30,6 +31,30 @@ export function readClause(
   const chunks = reader.finish();
   settleAnnouncement(reader.lexemes, chunks);
   return joinName(reader.lexemes, chunks);
+}
+
+/**
+ * "-st, -ft, -lk – best, soft, sulk": where nothing but words stands behind a sign, and most of them show the letters
+ * before it, all are examples, whatever else they may say.
+ */
+function markExamples(lexemes: readonly Lexeme[]): readonly Lexeme[] {
+  const sign = lexemes.findLastIndex(({ kind }) => kind === 'is');
+  const behind = lexemes.slice(sign + 1);
+  const words = behind.filter(({ kind }) => kind === 'word');
+  const plain = behind.every(
+    ({ kind, text, mark }) =>
+      kind === 'break' || (kind === 'word' && mark === 'none' && /^[a-z]{2,}$/.test(text) && /[aeiouy]/.test(text)),
+  );
+  if (sign < 1 || words.length < 2 || !plain) return lexemes;
+  const letters = lexemes
+    .slice(0, sign)
+    .flatMap(({ kind, text, mark }) =>
+      kind === 'word' && findSpelling(text, mark) !== null ? [text] : [],
+    );
+  const shown = words.filter(({ text }) => letters.some((one) => fits(text, one)));
+  const alsoLetters = words.filter(({ text, mark }) => findSpelling(text, mark) !== null);
+  if (shown.length * 2 < words.length || alsoLetters.length * 2 > words.length) return lexemes;
+  return lexemes.map((one, i) => (i > sign && one.kind === 'word' ? { ...one, cut: true } : one));
 }
 
 /** "Puffin letters ff, ll, ss": words that nobody knows only name the letters after them, if nothing parts the two. */

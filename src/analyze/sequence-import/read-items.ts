@@ -40,7 +40,7 @@ export function readItems(text: string, kind: CellKind, beside: Beside = nothing
   }
   const clauses = cutClauses(text, onlyAffixes.test(text) ? 'patterns' : kind);
   const apart = shownApart(clauses.map((clause) => clause.text));
-  const own = apart.size === 0 ? beside : { ...beside, apart };
+  const own = apart.size === 0 ? beside : { ...beside, apart: new Set([...apart, ...(beside.apart ?? [])]) };
   const items = clauses.flatMap((clause): readonly ReadItem[] => {
     if (isLegend(clause.text) || isSignature(clause.text)) return [item(clause.text, 'ignored')];
     if (clause.words !== undefined) return [{ ...item(clause.text, 'guessed'), bySight: [...clause.words] }];
@@ -73,7 +73,7 @@ export function readItems(text: string, kind: CellKind, beside: Beside = nothing
 }
 
 /** Letters that begin several clauses, each with an example: `th (thumb); th (that)`. */
-function shownApart(texts: readonly string[]): ReadonlySet<string> {
+export function shownApart(texts: readonly string[]): ReadonlySet<string> {
   const seen = new Set<string>();
   const twice = new Set<string>();
   for (const text of texts) {
@@ -186,7 +186,8 @@ function chunkItem(chunk: Chunk, text: string, settled: readonly Settled[], need
   const { known, unknown, phrases } = chunk;
   if (chunk.announces && settled.length === 0) return { ...item(text, 'ignored'), named: true };
   if (known === 0 || (chunk.asks && settled.length === 0) || (unknown > known && !saysEnough(chunk))) {
-    if ((chunk.rest && unknown === 0) || goesOver(text)) return item(text, 'ignored');
+    if ((chunk.rest && unknown === 0) || goesOver(text) || (known === 0 && saysNothingNew(text)))
+      return item(text, 'ignored');
     if (isCommonWord(text)) return bySightItem(text, 'guessed');
     return item(text, 'unknown');
   }

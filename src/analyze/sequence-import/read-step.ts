@@ -12,12 +12,14 @@ interface ReadCell {
   readonly items: readonly ReadItem[];
 }
 
+/** What the whole plan says of each of its steps. */
+export type PlanWide = Pick<Beside, 'first' | 'mark' | 'apart'>;
+
 /** The items of a step. What stands in one row of a table is read together. */
 export function readStep(
   { cells }: LaidStep,
   needs: WordNeeds = noNeeds,
-  first = false,
-  mark?: RegExp,
+  plan: PlanWide = {},
 ): readonly ReadItem[] {
   const rows: LaidCell[][] = [];
   for (const cell of cells) {
@@ -25,7 +27,7 @@ export function readStep(
     if (row !== undefined && row[0]!.row === cell.row) row.push(cell);
     else rows.push([cell]);
   }
-  return rows.flatMap((row) => readRow(row, needs, { first, ...(mark === undefined ? {} : { mark }) }));
+  return rows.flatMap((row) => readRow(row, needs, plan));
 }
 
 /** The headings of the nearest line above that has any; the nearest stands first. */
@@ -59,7 +61,7 @@ function withoutNames(items: readonly ReadItem[], below: readonly ReadItem[]): r
 function readRow(
   cells: readonly LaidCell[],
   needs: WordNeeds,
-  plan: Pick<Beside, 'first' | 'mark'>,
+  plan: PlanWide,
 ): readonly ReadItem[] {
   const words = cells.filter(({ kind }) => kind === 'examples').flatMap(({ text }) => readWords(text));
   const examples = words.map((word) => word.toLowerCase());

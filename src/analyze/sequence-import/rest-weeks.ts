@@ -71,7 +71,7 @@ export function goesOver(text: string): boolean {
     /^(?:rev(?:iew|iews|iewing|ise|ising|ision|isit|isiting)?|recap|redo|re-?check|re-?teach|catch-? ?up|assess(?:ing|ment)?|quiz|test(?:ing)?|check(?:ing)?)\b(?!.*\b(?:then|new|plus|introduce|teach|begin|start)\b)/i.test(
       plain,
     ) ||
-    /^[^.;:]*\breview$/i.test(plain) ||
+    /^[^.;:]*\breview(?:\s*:.*)?$/i.test(plain) ||
     /^(?:skip|off|none)$/i.test(plain) ||
     /^(?:warm-? ?up|go over|practi[cs]e|keep practi[cs]ing|look back)\b.*\b(?:so far|again|from before|taught|learn(?:ed|t))$/i.test(
       plain,

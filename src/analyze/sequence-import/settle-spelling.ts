@@ -47,10 +47,11 @@ export function settleSpelling(
 ): SettledLetters {
   const settled = settle(spelled, beside, others);
   const weight = explains(spelled, settled.ids, others, beside.needs);
+  const unheard = spelled.sounds.some(({ within }) => within?.size === 0);
   return {
     ...settled,
     // An example that does not need what was read says that something else is meant, or more.
-    sure: settled.sure && !spelled.odd && weight !== 'contradicts',
+    sure: settled.sure && !spelled.odd && !unheard && weight !== 'contradicts',
     confirmed: weight === 'confirms',
     contradicted: weight === 'contradicts',
     letters: spelled.spelling.letters,

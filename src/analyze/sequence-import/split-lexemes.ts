@@ -151,7 +151,20 @@ export function splitLexemes(text: string): readonly Lexeme[] {
     }
     at += wholly.length;
   }
-  return joinSyllables(text, doubledAtStart(text, lexemes));
+  return joinSyllables(text, numberedAtEnd(text, doubledAtStart(text, lexemes)));
+}
+
+/** "Vowel Teams I": the first of several parts, not the letter; "Vowels: A, I" has letters. */
+function numberedAtEnd(text: string, lexemes: readonly Lexeme[]): readonly Lexeme[] {
+  const last = lexemes.at(-1);
+  const before = lexemes.at(-2);
+  const numbers =
+    last?.kind === 'word' &&
+    /^[IVX]$/.test(text.slice(last.start, last.end)) &&
+    before?.kind === 'word' &&
+    /[a-z]{4}s$/.test(before.text) &&
+    !/^(?:vowels|letters|sounds|consonants|shorts|longs|words)$/.test(before.text);
+  return numbers ? [...lexemes.slice(0, -1), { ...last, kind: 'note', text: '' }] : lexemes;
 }
 
 /** "Ee, oa", "Oo (moon)": at the start of a line a capital belongs to the line, not to the letter, as in "Ee, Ff". */
@@ -201,6 +214,12 @@ function joinSyllables(text: string, lexemes: readonly Lexeme[]): readonly Lexem
   let shown = false;
   for (let i = 0; i < lexemes.length; i++) {
     const lexeme = lexemes[i]!;
+    const typed = text.slice(lexeme.start, lexeme.end).toLowerCase();
+    const after = lexemes[i + 1]?.kind;
+    if (shown && /^(?:digs?|fins?|prefs?|suffs?)$/.test(typed) && after !== 'word' && after !== 'is') {
+      read.push({ ...lexeme, text: typed, cut: true });
+      continue;
+    }
     const end = shown && lexeme.kind === 'word' ? endOfPieces(text, lexemes, i, slashes) : i + 1;
     const parts = lexemes.slice(i, end).filter(({ kind }) => kind === 'word');
     const slashed = lexemes.slice(i, end).length > parts.length;
@@ -265,6 +284,8 @@ function splitWord(found: string): Lexeme[] {
     return short
       .split(' ')
       .map((one) => ({ kind: 'word', text: one, mark: 'none', start: 0, end: text.length }));
+  // "Vowel teams II"
+  if (/^(?:I{2,3}|IV|VI{1,3})$/.test(text)) return [{ kind: 'note', text: '', mark: 'none', start: 0, end: text.length }];
   const whole = (kind: Lexeme['kind'], name = '', mark: Mark = 'none') => [
     { kind, text: name, mark, start: 0, end: text.length },
   ];

@@ -17,7 +17,7 @@ export interface Beside {
   readonly first?: boolean;
   /** Brackets in which the plan has its by-sight words. */
   readonly mark?: RegExp;
-  /** Letters that stand more than once in the cell, each time with examples of its own. */
+  /** Letters that stand more than once in the plan, each time with examples of their own. */
   readonly apart?: ReadonlySet<string>;
 }
 

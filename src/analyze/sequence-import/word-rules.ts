@@ -133,6 +133,10 @@ export const wordRules: readonly WordRule[] = [
     applies: (reader, { lexeme: { text } }) => {
       const { last } = reader;
       if (last === undefined || !showsLetters(reader, text, last)) return 0;
+      // "i in hi": the word behind it is the example.
+      const next = reader.lexemes[reader.at + 1];
+      const joins = /^(?:in|is|as)$/.test(text) && next?.kind === 'word' && next.mark === 'none';
+      if (joins && fits(next.text, last.spelling.letters)) return 0;
       last.examples.push(text);
       return 1;
     },
