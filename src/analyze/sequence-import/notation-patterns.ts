@@ -21,6 +21,11 @@ const silentE = stands(
   true,
 );
 
+const openEnd = stands(
+  'open syllable',
+  '(?:syllables? (?:that |which )?(?:end|ends|ending) (?:in|with) (?:a |an |the |their |one )?(?:long |single )?vowels?|vowels? at the end of (?:the |a )?syllables?)',
+);
+
 const weakStart = phrase(
   'schwa (?:in|at) (?:the |an? )?(?:(?:first|initial|unstressed first) syllable|(?:start|beginning))(?: of (?:a |the )?words?)?',
   () => ['schwa-a'],
@@ -260,6 +265,21 @@ export const patternNotations: readonly NotationRule[] = [
     example: 'f-j',
     counterExample: 'a-e',
     applies: letterRange,
+  },
+  {
+    name: 'long vowels that end words',
+    example: 'words that end in a long vowel',
+    counterExample: 'words that end in a consonant',
+    applies: stands(
+      'long vowel',
+      '(?:one syllable |1 syllable |short |little )?words? (?:that |which )?(?:end|ends|ending) (?:in|with) (?:a |an |the |their |one )?long vowels?',
+    ),
+  },
+  {
+    name: 'open syllables in other words',
+    example: 'syllables that end in a vowel',
+    counterExample: 'syllables that end in a consonant',
+    applies: (lexemes, i) => (lexemes[i - 1]?.text === 'long' ? null : openEnd(lexemes, i)),
   },
   {
     name: 'a vowel with an e at the end',

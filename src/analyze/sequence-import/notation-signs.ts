@@ -74,7 +74,10 @@ export const signNotations: readonly NotationRule[] = [
     example: 'er, ir plus ur',
     counterExample: 'plus',
     applies: (lexemes, i) =>
-      i > 0 && /^(?:plus|also|then)$/.test(wordAt(lexemes, i)) && lexemes[i + 1] !== undefined
+      i > 0 && /^(?:plus|also|then)$/.test(wordAt(lexemes, i)) &&
+      lexemes[i + 1] !== undefined &&
+      // "th (thin and then)"
+      !/^(?:close|break)$/.test(lexemes[i + 1]!.kind)
         ? { taken: 1, given: [{ ...lexemes[i]!, kind: 'break', text: 'plus' }] }
         : null,
   },
@@ -159,7 +162,7 @@ export const signNotations: readonly NotationRule[] = [
     example: '-ing with no change',
     counterExample: 'change y to i',
     applies: note(
-      '(?:with |and )?(?:no|without) (?:a )?(?:base |spelling )?change|for comparing|for more than one|to (?:make|form|show|mean|give)(?: an?| the)? [a-z]+(?: [a-z]+)?|(?:where|when|if) (?:the )?(?:base|root|word|base word|root word|spelling) (?:does not|is not|stays|is)(?: the)? (?:change|changed|same)|(?:to )?say the same|all say',
+      '(?:with |and )?(?:no|without) (?:a )?(?:base |spelling )?change(?: (?:to|of|in) (?:the )?(?:base|root|word|spelling)(?: words?)?)?|for comparing|for more than one|to (?:make|form|show|mean|give)(?: an?| the)? [a-z]+(?: [a-z]+)?|(?:where|when|if) (?:the )?(?:base|root|word|base word|root word|spelling) (?:does not|is not|stays|is)(?: the)? (?:change|changed|same)|(?:to )?say the same|all say',
     ),
   },
 ];

@@ -129,7 +129,7 @@ function lengthBehindComma(lexemes: readonly Lexeme[], i: number): Notation | nu
   const [letters, comma, size, vowel] = lexemes.slice(i, i + 4);
   if (letters?.kind !== 'word' || comma?.text !== ',' || !/^(?:long|short)$/.test(size?.text ?? '')) return null;
   if (!/^(?:[aeiou]|oo)$/.test(vowel?.text ?? '') || letters.text === vowel!.text) return null;
-  if (/^(?:break|is)$/.test(lexemes[i - 1]?.kind ?? '') || !/^(?:open|close)?$/.test(lexemes[i + 4]?.kind ?? '')) return null;
+  if (i > 0 || !/^(?:open|close)?$/.test(lexemes[i + 4]?.kind ?? '')) return null;
   const within = findPhrase([size!.text, vowel!.text])?.within;
   const spelling = findSpelling(letters.text, letters.mark);
   if (spelling?.candidates.some((id) => within?.has(id)) !== true) return null;
@@ -148,8 +148,13 @@ function longClosed(lexemes: readonly Lexeme[], i: number): Notation | null {
     else if (!divides(lexemes[at]) && !/^(?:is|are|as|vowels?)$/.test(text)) break;
   }
   const behind = [0, 1, 2, 3].map((step) => wordAt(lexemes, at + step));
-  const more = /^(?:before|in front of)$/.test(behind[0]!) && /^(?:two|2)$/.test(behind[1]!) && /^consonants?$/.test(behind[2]!);
+  const more =
+    (behind[0] === 'before' && /^(?:two|2)$/.test(behind[1]!) && /^consonants?$/.test(behind[2]!)) ||
+    (behind[0] === 'in' && behind[1] === 'closed' && /^syllables?$/.test(behind[2]!));
   if (!long || ids.length === 0 || !more) return null;
+  // The endings that show them say the same.
+  if (/^(?:is|open)$/.test(lexemes[at + 3]?.kind ?? '') && lexemes.slice(at + 4).every(({ kind, mark }) => kind !== 'word' || mark === 'suffix'))
+    return { taken: lexemes.length - i, given: [{ ...lexemes[i]!, kind: 'meant', ids, end: lexemes.at(-1)!.end }] };
   return { taken: at + 3 - i, given: [{ ...lexemes[i]!, kind: 'meant', ids, end: lexemes[at + 2]!.end }] };
 }
 

@@ -32,6 +32,8 @@ const divides = (lexeme: Lexeme | undefined) =>
 /** "-op, -ot", "-ake, -ame", "-ight": endings that rhyme words, where at least one of the list is no suffix. */
 export function rimeList(lexemes: readonly Lexeme[], i: number): Notation | null {
   if (divides(lexemes[i - 1]) && lexemes[i - 2]?.mark === 'suffix') return null;
+  // "schwa: -en, -on" is about their vowels.
+  if (lexemes.slice(Math.max(0, i - 8), i).some(({ text }) => text === 'schwa')) return null;
   const given: Lexeme[] = [];
   let end = i;
   let suffixes = 0;
@@ -189,6 +191,9 @@ export function softBehind(lexemes: readonly Lexeme[], i: number): Notation | nu
     (after.kind === 'break' && lexemes[at - 1]?.kind !== 'break');
   if (letters.length === 0 || !/^(?:soft|hard)$/.test(size) || !bound || !ends) return null;
   const end = after?.kind === 'close' ? at + 2 : at + 1;
+  // "consonants g (hard), h": no more than the letters say.
+  if (size === 'hard')
+    return { taken: end - i, given: lexemes.slice(i, at).filter(({ kind }) => kind !== 'open') };
   const ids = letters.map((letter) => (size === 'soft' ? `soft-${letter}` : letter));
   return { taken: end - i, given: [{ ...lexemes[i]!, kind: 'meant', ids, end: lexemes[end - 1]!.end }] };
 }

@@ -42,8 +42,9 @@ function markExamples(lexemes: readonly Lexeme[]): readonly Lexeme[] {
   const behind = lexemes.slice(sign + 1);
   const words = behind.filter(({ kind }) => kind === 'word');
   const plain = behind.every(
-    ({ kind, text, mark }) =>
-      kind === 'break' || (kind === 'word' && mark === 'none' && /^[a-z]{2,}$/.test(text) && /[aeiouy]/.test(text)),
+    ({ kind, text, mark }, i) =>
+      (kind === 'word') !== (behind[i - 1]?.kind === 'word') &&
+      (kind === 'break' || (kind === 'word' && mark === 'none' && /^[a-z]{2,}$/.test(text) && /[aeiouy]/.test(text))),
   );
   if (sign < 1 || words.length < 2 || !plain) return lexemes;
   const letters = lexemes

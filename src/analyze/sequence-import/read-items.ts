@@ -72,13 +72,18 @@ export function readItems(text: string, kind: CellKind, beside: Beside = nothing
     : read;
 }
 
+const withExample = /(?<![\p{L}\p{N}'’-])(\p{L}{1,4})\s*(?:[([]|as in\b|like\b)\s*\p{L}/giu;
+
+/** The most letters of a clause in which examples are looked for. */
+const LONGEST_SHOWN = 800;
+
 /** Letters that begin several clauses, each with an example: `th (thumb); th (that)`. */
 export function shownApart(texts: readonly string[]): ReadonlySet<string> {
   const seen = new Set<string>();
   const twice = new Set<string>();
   for (const text of texts) {
-    const [, letters = ''] = /^\s*(\p{L}{1,4})\s*(?:[([:=–—-]|as in\b|like\b)\s*\p{L}/iu.exec(text) ?? [];
-    if (letters !== '') (seen.has(letters.toLowerCase()) ? twice : seen).add(letters.toLowerCase());
+    for (const [, letters = ''] of text.slice(0, LONGEST_SHOWN).matchAll(withExample))
+      (seen.has(letters.toLowerCase()) ? twice : seen).add(letters.toLowerCase());
   }
   return twice;
 }

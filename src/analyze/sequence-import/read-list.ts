@@ -117,7 +117,10 @@ function below(lines: readonly Line[], i: number, heading: string): readonly Lin
 function isName(rest: string, under: readonly Line[]): boolean {
   const items = readItems(rest, 'patterns');
   const listed = under.filter(({ bullet, text }) => bullet && readItems(text, 'patterns').some(({ patterns }) => patterns.length > 0));
-  if (listed.length > 1 && isTitle(rest)) return true;
+  const said = new Set(listed.flatMap(({ text }) => readItems(text, 'patterns').flatMap(({ patterns }) => patterns)));
+  // "Longer words" above what is taught of them.
+  const only = items.every(({ named, status, patterns }) => named && (status === 'guessed' || patterns.every((id) => said.has(id))));
+  if (listed.length > 1 && (only || isTitle(rest))) return true;
   if (
     !items.every(
       ({ status, headings }) => headings.length > 0 || status === 'unknown' || status === 'ignored',

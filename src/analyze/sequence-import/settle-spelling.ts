@@ -34,7 +34,7 @@ const rare = new Set<PatternId>([
 ]);
 
 /** Letters whose sounds are taught together, whatever the examples are. */
-const bothTaught = /^(?:th|ed)$/;
+const bothTaught = /^ed$/;
 
 /** Sounds beyond these say nothing more of what letters mean. */
 const MOST_SOUNDS = 24;
@@ -77,7 +77,8 @@ function settle(spelled: Spelled, beside: Beside, others: readonly Spelled[]): O
   const headings = [...spelled.headings, ...fitting.filter((heading) => !sounding.includes(heading))];
   let left = spelling.candidates;
   const said = new Set(sounds.flatMap(({ within }) => [...within!]));
-  const limits = [...headings.map(({ within }) => within!), ...(said.size > 0 ? [said] : [])];
+  // What is said of the letters themselves comes before any heading above them.
+  const limits = [...(said.size > 0 ? [said] : []), ...headings.map(({ within }) => within!)];
   // "Long a and long e teams" beside `ee, ea`: headings of which no sense has both leave those that have one.
   const inOne = left.filter((id) => limits.some((limit) => limit.has(id)));
   const apart =
@@ -109,8 +110,8 @@ function settle(spelled: Spelled, beside: Beside, others: readonly Spelled[]): O
   if (byExample.length > 0 && !(spelling.letters in composites) && rime === undefined) {
     const usual = spelling.usual.filter((id) => byExample.includes(id));
     const possible = spelling.usual.filter((id) => left.includes(id));
-    // "ch (chip, school)" teaches two sounds of ch; "th (this)" may still teach both of th.
-    // "th as in thin, th as in this" tells them apart.
+    // "ch (chip, school)" teaches two sounds of ch; "-ed (jumped)" all of -ed.
+    // "th (thin)" is one of the two.
     const apart =
       beside.apart?.has(spelling.letters) === true ||
       others.some(

@@ -212,6 +212,7 @@ function joinSyllables(text: string, lexemes: readonly Lexeme[]): readonly Lexem
   const slashes = dividesWords.test(text);
   // Whether the last piece was a word cut into syllables, or may have one behind it.
   let shown = false;
+  let depth = 0;
   for (let i = 0; i < lexemes.length; i++) {
     const lexeme = lexemes[i]!;
     const typed = text.slice(lexeme.start, lexeme.end).toLowerCase();
@@ -222,14 +223,13 @@ function joinSyllables(text: string, lexemes: readonly Lexeme[]): readonly Lexem
     }
     const end = shown && lexeme.kind === 'word' ? endOfPieces(text, lexemes, i, slashes) : i + 1;
     const parts = lexemes.slice(i, end).filter(({ kind }) => kind === 'word');
-    const slashed = lexemes.slice(i, end).length > parts.length;
     const cut =
       parts.length > 1 &&
       parts.every(
         ({ text, mark }) => mark === 'none' && /^[a-z]*[aeiouy][a-z]*$/.test(text) && !joints.test(text),
       ) &&
       // "open (he/me)", "(ai/ay)" are lists.
-      !(slashed && parts.every(({ text: part }) => commonWords.has(part) || findSpelling(part, 'none') !== null)) &&
+      !(parts.every(({ text: part }) => commonWords.has(part) || findSpelling(part, 'none') !== null)) &&
       !isTrade(parts.map(({ text }) => text));
     if (cut) {
       const whole = parts.map(({ text }) => text).join('');
@@ -238,7 +238,9 @@ function joinSyllables(text: string, lexemes: readonly Lexeme[]): readonly Lexem
       continue;
     }
     read.push(lexeme);
-    if (/^(?:open|is|hint)$/.test(lexeme.kind) || /^(?:as|in|like)$/.test(lexeme.text)) shown = true;
+    depth += lexeme.kind === 'open' ? 1 : lexeme.kind === 'close' ? -1 : 0;
+    if (depth > 0) shown = true;
+    else if (/^(?:open|is|hint)$/.test(lexeme.kind) || /^(?:as|in|like)$/.test(lexeme.text)) shown = true;
     else if (lexeme.kind === 'close' || (lexeme.kind === 'word' && !/^(?:and|or|yes|no)$/.test(lexeme.text)))
       shown = lexeme.kind === 'close';
   }

@@ -39,6 +39,8 @@ export const wordRules: readonly WordRule[] = [
       const { end, meant } = readCondition(reader.lexemes, i, last?.spelling.letters ?? '');
       if (meant !== null)
         last!.sounds.push({ ids: [meant], sure: true, within: new Set([meant]), keeps: [] });
+      // "o before ss": a vowel where nobody knows what it says.
+      else if (end > i + 1 && /^[aeiouy]$/.test(last?.spelling.letters ?? '')) chunk!.hedged = true;
       reader.touch();
       return end - i;
     },
