@@ -278,6 +278,7 @@ export const headingPhrases: readonly (readonly [
     false,
     [...family('final syllable', 'consonant-le')],
   ],
+  ['root|latin root|greek root|word root|base and root', [], false, [...starting('root-')]],
   // Which of many is not said: without a list it is asked.
   ['prefix|prefixe', [], false, family('prefix')],
   [

@@ -8,6 +8,7 @@ import type { ImportedItem, ImportedSequence, ItemChoice, PastedTable } from './
 import type { Layout } from './layout.ts';
 import { findWordMark } from './marked-words.ts';
 import { readList } from './read-list.ts';
+import { plainText } from './plain-text.ts';
 import { shownApart } from './read-items.ts';
 import { readStep } from './read-step.ts';
 import { readTable } from './read-table.ts';
@@ -56,13 +57,6 @@ export function readColumns(pasted: string): PastedTable | null {
 }
 
 const ROWS_SHOWN = 4;
-
-function plainText(pasted: string): string {
-  return pasted
-    .normalize('NFC')
-    .replace(/\r\n?|\u2028|\u2029/g, '\n')
-    .replace(/[\u00a0\u202f\ufeff]/g, ' ');
-}
 
 function readLayout(text: string, columns: readonly CellKind[]): Layout {
   const table = findRows(text);

@@ -158,6 +158,7 @@ const bareList = /^\p{Ll}{1,6}(?:(?:[\s,/&]|\band\b)+\p{Ll}{1,6})*$/u;
 /** "Suffixes" or "Prefixes" above a list whose parts have no hyphens. */
 function affixesOf(headings: readonly Phrase[]): string {
   for (const { within } of headings) {
+    if (within?.has('root-port') === true) return 'roots';
     const [ends, begins] = [within?.has('suffix-ing') === true, within?.has('prefix-un') === true];
     if (ends !== begins) return ends ? 'suffixes' : 'prefixes';
   }

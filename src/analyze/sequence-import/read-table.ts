@@ -41,7 +41,11 @@ export function readTable(table: FoundTable, chosen: readonly CellKind[] = []): 
     const about = titles.filter((title) => !/\d/.test(title)).join(', ');
     const own = row.flatMap((text, i): LaidCell[] => {
       const kind = kinds[i] ?? 'patterns';
-      return text === '' || kind === 'step' ? [] : [{ text, kind, row: place, about }];
+      // "Suffixes" above er, est says what its cells list.
+      const named = kind === 'patterns' || kind === 'title' ? (names[i] ?? '') : '';
+      return text === '' || kind === 'step'
+        ? []
+        : [{ text, kind, row: place, about: named === '' ? about : `${named}\n${about}` }];
     });
     const cells = own.length > 0 ? [...again, ...own] : own;
     if (own.length > 0) again = [];

@@ -91,6 +91,7 @@ const legends = [
   `^(?:an? |the |each |every |all )?(?:words? |letters? |items? |anything |what is |those )?(?:(?:in|with|marked|between|inside) (?:an? |the )?)?${sign}(?: .{0,20}?)?\\s*(?:=|\\b(?:means?|marks?|shows?|stands? for|indicates?|denotes?|tells?|(?:is|are|was|were) (?:for|new|taught|extra|optional|review|sight|tricky|irregular|to be|by|the)))`,
   `\\b(?:go|goes|are|is|shown|written|given|listed|appears?|comes?|put|marked|printed|set) (?:in|between|inside|within|with|by) (?:an? |the )?${sign}\\W*$`,
   '^(?:key|legend|abbreviations?)\\s*[:=–—-]',
+  '^\\p{L}{1,5}\\s*=\\s*(?:an? |the )?(?:high[- ]frequency|sight|tricky|irregular|decodable|example|key|nonsense|new|review) (?:words?|sounds?|letters?|only)\\W*$',
 ].map((source) => new RegExp(source, 'iu'));
 
 /** The most letters of such a line. */

@@ -174,6 +174,8 @@ const counted = (id: PatternId) =>
 
 /** All sounds of letters, or the first of them; null where there are fewer than the text says. */
 function everySound({ spelling, every }: Spelled, left: readonly PatternId[]): readonly PatternId[] | null {
+  // "-s, both sounds"
+  if (spelling.usual.includes('suffix-s')) return ['suffix-s-s', 'suffix-s-z'];
   const open = [...new Set([...spelling.usual, ...left])];
   const families = new Set(spelling.usual.map((id) => patterns.get(id)!.family === 'suffix'));
   const all = open.filter((id) => counted(id) && families.has(patterns.get(id)!.family === 'suffix'));

@@ -251,7 +251,9 @@ function joinSyllables(text: string, lexemes: readonly Lexeme[]): readonly Lexem
 function soundAt(text: string, at: number): string | null {
   slashed.lastIndex = at;
   const name = slashed.exec(text)?.[1];
-  if (name === undefined || /[\p{L}\p{N}]/u.test(text[at + name.length + 2] ?? ' ')) return null;
+  const behind = text.slice(at + (name?.length ?? 0) + 2);
+  // "c/k/-ck" is a list.
+  if (name === undefined || /^(?:[\p{L}\p{N}]|[-–]\p{L})/u.test(behind)) return null;
   const plain = name.toLowerCase();
   return soundsByName.has(plain) || /^\p{L}+$/u.test(plain) ? plain : null;
 }
