@@ -185,7 +185,8 @@ export function kindOfLetters(lexemes: readonly Lexeme[], i: number): Notation |
 export function placeBehind(lexemes: readonly Lexeme[], i: number): Notation | null {
   if (!/^(?:blends?|clusters?)$/.test(wordAt(lexemes, i))) return null;
   const opens = lexemes[i + 1]?.kind === 'open';
-  if (!opens && lexemes[i + 1]?.text !== ',' && lexemes[i + 1]?.text !== '-') return null;
+  const dash = lexemes[i + 1]?.kind === 'is' && lexemes[i + 1]!.text !== ':';
+  if (!opens && !dash && lexemes[i + 1]?.text !== ',' && lexemes[i + 1]?.text !== '-') return null;
   const place = wordAt(lexemes, i + 2);
   if (!/^(?:initial|beginning|start|starting|onset|final|ending|end)$/.test(place)) return null;
   const after = lexemes[i + 3];

@@ -13,6 +13,8 @@ import {
   voicedTh,
 } from './notation-lists.ts';
 import { contractionKinds, doubleBeside, rimeList, rootsByName, softBehind } from './notation-word-parts.ts';
+import { findSpelling } from './spellings.ts';
+import type { Lexeme } from './split-lexemes.ts';
 import { at, ofWords, words } from './place-words.ts';
 
 const silentE = stands(
@@ -25,6 +27,18 @@ const openEnd = stands(
   'open syllable',
   '(?:syllables? (?:that |which )?(?:end|ends|ending) (?:in|with) (?:a |an |the |their |one )?(?:long |single )?vowels?|vowels? at the end of (?:the |a )?syllables?)',
 );
+
+const vowelAndE = matchWords('([aeiou]) (?:with|and|plus) (?:a |the )?(?:silent|final|magic) e', [], ([, vowel = ''], whole) => ({
+  ...whole,
+  text: `${vowel}_e`,
+}));
+
+function listsSuffixes(lexemes: readonly Lexeme[]): boolean {
+  const words = lexemes.filter(({ kind, text }) => kind === 'word' && text !== 'and' && text !== 'or');
+  const isSuffix = (text: string) =>
+    findSpelling(text, 'suffix', true)?.candidates.some((id) => id.startsWith('suffix-')) === true;
+  return words.length > 1 && words.every(({ text }) => isSuffix(text));
+}
 
 const weakStart = phrase(
   'schwa (?:in|at) (?:the |an? )?(?:(?:first|initial|unstressed first) syllable|(?:start|beginning))(?: of (?:a |the )?words?)?',
@@ -280,6 +294,27 @@ export const patternNotations: readonly NotationRule[] = [
     example: 'syllables that end in a vowel',
     counterExample: 'syllables that end in a consonant',
     applies: (lexemes, i) => (lexemes[i - 1]?.text === 'long' ? null : openEnd(lexemes, i)),
+  },
+  {
+    name: 'one vowel with a silent e',
+    example: 'a with silent e',
+    counterExample: 'long a with silent e',
+    applies: (lexemes, i) => (/^(?:long|short)$/.test(lexemes[i - 1]?.text ?? '') ? null : vowelAndE(lexemes, i)),
+  },
+  {
+    name: 'rules of numbers',
+    example: '1:1:1 rule',
+    counterExample: '1 rule',
+    applies: phrase('1 1 1(?: doubling| doubling rule| rule)?', () => ['change-double']),
+  },
+  {
+    name: 'endings that are listed without hyphens',
+    example: 'endings: s, ed, ing',
+    counterExample: 'endings: nd, nt',
+    applies: (lexemes, i) =>
+      lexemes[i]!.text === 'endings' && lexemes[i + 1]?.kind === 'is' && listsSuffixes(lexemes.slice(i + 2))
+        ? { taken: 1, given: [{ ...lexemes[i]!, text: 'suffixes' }] }
+        : null,
   },
   {
     name: 'a vowel with an e at the end',

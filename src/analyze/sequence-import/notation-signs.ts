@@ -165,4 +165,10 @@ export const signNotations: readonly NotationRule[] = [
       '(?:with |and )?(?:no|without) (?:a )?(?:base |spelling )?change(?: (?:to|of|in) (?:the )?(?:base|root|word|spelling)(?: words?)?)?|for comparing|for more than one|to (?:make|form|show|mean|give)(?: an?| the)? [a-z]+(?: [a-z]+)?|(?:where|when|if) (?:the )?(?:base|root|word|base word|root word|spelling) (?:does not|is not|stays|is)(?: the)? (?:change|changed|same)|(?:to )?say the same|all say',
     ),
   },
+  {
+    name: 'what a vowel says',
+    example: 'silent e makes the vowel say its name',
+    counterExample: 'the vowel e',
+    applies: note('(?:that |which )?(?:mak(?:e|es|ing) )?(?:the |a |its )?(?:vowels? )?(?:says?|saying) (?:its|their) (?:own )?names?'),
+  },
 ];

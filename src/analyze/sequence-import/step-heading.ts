@@ -1,5 +1,5 @@
 const kinds =
-  'week|wk|unit|lesson|step|stage|phase|level|set|day|module|block|part|term|year|grade|gr|group|session|quarter|section|month|cycle|trimester|semester|chapter|meeting|visit|round|card|batch|sitting';
+  'week|wk|unit|lesson|step|stage|phase|level|set|day|module|block|part|term|year|grade|gr|group|session|quarter|section|month|cycle|trimester|semester|sem|trim|chapter|meeting|visit|round|card|batch|sitting';
 /** How the names of months begin. */
 export const MONTHS = 'jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec';
 const number = '(?:\\d{1,3}[a-z]?|[a-z]\\d{1,2}|[ivx]{1,5}|one|two|three|four|five|six|seven|eight|nine|ten|[a-h])';
@@ -41,7 +41,7 @@ const called = new RegExp(
 const shortened = /^(?:[TQUGY]\d{1,2}[\s.·:-]*)?(?<kind>W|Wk|L|U|Q|T)\.?\d{1,2}(?=[\s:.)–—-]|$)/u;
 /** `Stop 3 >>`: a number behind any word, before an arrow. */
 const pointed = /^(?<kind>\p{L}{2,12})\s+\d{1,3}(?=\s*(?:>>|»|=>|->|→))/u;
-const ordinal = /^(?:\(?\d{1,3}[.)]|#\d{1,3}[.):]?|\d{1,3}(?::|\s+[-–—]))(?=\s)/u;
+const ordinal = /^(?:\(?\d{1,3}[a-z]?[.)]|#\d{1,3}[.):]?|\d{1,3}(?::|\s+[-–—]))(?=\s)/u;
 /** `2.10`, `K.3`, `RF.2.3a`: a number within a number or a standard. */
 const coded =
   /^(?:[A-Z\d][A-Za-z]{0,2}\.){2}\d{1,2}[.):]?(?=\s)|^(?:[A-Z]{1,3}[.-])*\d{1,2}(?:[.-]\d{1,2}){1,2}[a-z]?[.):]?(?=\s)|^(?:[A-Z]{1,3}\.)+\d{1,2}[a-z]?[.):]?(?=\s)/u;
@@ -91,7 +91,7 @@ export function readStepHeading(line: string): StepHeading | null {
   if (found === null) return null;
   const after = line.slice(found[0].length).trim();
   return code === null
-    ? { title: found[0].replace(/\D/g, ''), kind: 'number', rest: after }
+    ? { title: found[0].replace(/[^\da-z]/g, ''), kind: 'number', rest: after }
     : {
         title: code[0].replace(/[.):]$/, ''),
         kind: 'number',
