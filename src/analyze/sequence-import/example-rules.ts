@@ -141,8 +141,11 @@ export const exampleRules: readonly WordRule[] = [
           text,
         ) &&
         !(last !== undefined && fits(text, last.spelling.letters))
-      )
+      ) {
+        // "h (review)": not new, or it may be.
+        if (/^(?:review|revisit|recap)$/.test(text) && reader.chunk !== null) reader.chunk.hedged = true;
         return 1;
+      }
       // "the snow one, not the cow one"
       if (
         aside &&

@@ -12,7 +12,7 @@ import {
   soundByLetters,
   voicedTh,
 } from './notation-lists.ts';
-import { contractionKinds, doubleBeside, rimeList, rootsByName, softBehind } from './notation-word-parts.ts';
+import { contractionKinds, doubleBeside, rimeList, rootsByName, softBehind, unitEndings } from './notation-word-parts.ts';
 import { findSpelling } from './spellings.ts';
 import type { Lexeme } from './split-lexemes.ts';
 import { at, ofWords, words } from './place-words.ts';
@@ -249,6 +249,12 @@ export const patternNotations: readonly NotationRule[] = [
     example: '-op, -ot',
     counterExample: '-er, -est',
     applies: rimeList,
+  },
+  {
+    name: 'endings taught as units that are words alone',
+    example: 'am, an, all',
+    counterExample: 'am, an',
+    applies: unitEndings,
   },
   {
     name: 'roots by name',

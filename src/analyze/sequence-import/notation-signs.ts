@@ -3,6 +3,10 @@ import { thenAdd } from './notation-changes.ts';
 import { addedAffixes, everySound, soundOf } from './notation-lists.ts';
 import { at, ofWords } from './place-words.ts';
 
+const allMeant = note(
+      'all (?:of them|together|at once|two|three|four|five|six|seven|eight|\\d{1,2})(?! (?:sounds?|ways?|pronunciations?))',
+    );
+
 /** Words that say how others go together, or nothing. In order; the first that applies is taken. */
 export const signNotations: readonly NotationRule[] = [
   {
@@ -85,9 +89,17 @@ export const signNotations: readonly NotationRule[] = [
     name: 'that all are meant',
     example: 'l-blends (all six)',
     counterExample: 'all, ball',
-    applies: note(
-      'all (?:of them|together|at once|two|three|four|five|six|seven|eight|\\d{1,2})(?! (?:sounds?|ways?|pronunciations?))',
-    ),
+    applies: (lexemes, i) =>
+      // "silent e (all)"
+      i > 0 && lexemes[i]!.text === 'all' && lexemes[i - 1]!.kind === 'open' && lexemes[i + 1]?.kind === 'close'
+        ? { taken: 1, given: [{ ...lexemes[i]!, kind: 'note' }] }
+        : allMeant(lexemes, i),
+  },
+  {
+    name: 'that several are meant',
+    example: 'l-blends (six of them)',
+    counterExample: 'six blends',
+    applies: note('(?:two|three|four|five|six|seven|eight|\\d{1,2}) of them'),
   },
   {
     name: 'how long it takes',

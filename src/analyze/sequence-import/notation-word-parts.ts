@@ -24,6 +24,25 @@ function rimeIds(letters: string): readonly PatternId[] | null {
   return [`short-${vowel}`, ...(last.candidates.includes(`end-${end}`) ? [`end-${end}`] : last.usual)];
 }
 
+/** "am, an, all": endings taught as units, which alone are words. */
+export function unitEndings(lexemes: readonly Lexeme[], i: number): Notation | null {
+  if (divides(lexemes[i - 1]) || lexemes[i - 1]?.kind === 'word') return null;
+  const given: Lexeme[] = [];
+  let end = i;
+  for (let at = i; at < lexemes.length; at++) {
+    if (divides(lexemes[at]) && given.length > 0) continue;
+    const { kind, text } = lexemes[at]!;
+    const ids = kind !== 'word' ? undefined : text === 'all' ? ['rime-all'] : (rimes[text] ?? (/^a[mn]$/.test(text) ? [`rime-${text}`] : undefined));
+    if (ids === undefined) break;
+    given.push(...lexemes.slice(end, at), { ...lexemes[at]!, kind: 'meant', ids, mark: 'none' });
+    end = at + 1;
+  }
+  const said = given.filter(({ kind }) => kind === 'meant').map(({ text }) => text);
+  const words = said.filter((text) => /^(?:am|an|all)$/.test(text));
+  const ends = lexemes[end] === undefined || /^(?:break|close|is|open)$/.test(lexemes[end]!.kind);
+  return words.includes('am') && words.includes('an') && said.length > 2 && ends ? { taken: end - i, given } : null;
+}
+
 const isAffix = (letters: string) =>
   findSpelling(letters, 'suffix')?.usual.some((id) => familyOf.get(id) === 'suffix') === true;
 const divides = (lexeme: Lexeme | undefined) =>

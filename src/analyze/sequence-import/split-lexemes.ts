@@ -151,7 +151,21 @@ export function splitLexemes(text: string): readonly Lexeme[] {
     }
     at += wholly.length;
   }
-  return joinSyllables(text, numberedAtEnd(text, doubledAtStart(text, lexemes)));
+  return joinSyllables(text, enumerated(numberedAtEnd(text, doubledAtStart(text, lexemes))));
+}
+
+/** "(a) short a (b) short e": letters or numbers that only count what follows. */
+function enumerated(lexemes: readonly Lexeme[]): readonly Lexeme[] {
+  const isMark = (i: number) =>
+    lexemes[i]?.kind === 'open' && /^(?:[a-h]|\d)$/.test(lexemes[i + 1]?.text ?? '') && lexemes[i + 2]?.kind === 'close';
+  const marks = lexemes.flatMap((_, i) => (isMark(i) ? [i] : []));
+  const code = (i: number) => lexemes[i + 1]!.text.charCodeAt(0);
+  const runs = marks.length > 1 && marks.every((at, n) => n === 0 || code(at) === code(marks[n - 1]!) + 1);
+  if (!runs) return lexemes;
+  return lexemes.flatMap((one, i): Lexeme[] => {
+    if (marks.includes(i)) return [{ ...one, kind: 'break', text: ',', end: lexemes[i + 2]!.end }];
+    return marks.includes(i - 1) || marks.includes(i - 2) ? [] : [one];
+  });
 }
 
 /** "Vowel Teams I": the first of several parts, not the letter; "Vowels: A, I" has letters. */

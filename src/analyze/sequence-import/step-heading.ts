@@ -51,6 +51,10 @@ const sentence = /^\s+(?:is|starts with|begins with|has|brings|covers|adds|intro
 
 const sentenceEnd = /\s+(?:is|starts with|begins with|has|brings|covers|adds|introduces|focuses on)$/i;
 
+/** Pages, days or weeks in brackets behind the name of a step. */
+const measured =
+  /^\(\s*(?:pp?\.?|pages?|days?|wks?\.?|weeks?|lessons?|sessions?|about|approx\.?|~)?\s*\d[\d\s.,/–—-]*(?:days?|wks?\.?|weeks?|lessons?|sessions?|mins?|minutes?|hours?|hrs?)?\s*\)[\s:.;–—-]*/i;
+
 /** A line that begins a step: what it is called, what kind of unit it counts, and the rest of the line. */
 export interface StepHeading {
   readonly title: string;
@@ -85,6 +89,8 @@ export function readStepHeading(line: string): StepHeading | null {
     rest = after.slice(says.length).replace(/^(?:[\s:.,;–—|·•»→]|>>|[=-]>|-{1,3}(?=\s|$))+/, '');
     if (says !== '') break;
   }
+  // "Lesson 3 (p. 12): sh", "Unit 2 (days 1-5)"
+  if (kind !== null) rest = rest.slice((measured.exec(rest) ?? [''])[0].length);
   if (kind !== null) return { title: titleOf(line, rest), kind, rest };
   const code = coded.exec(line);
   const found = code ?? ordinal.exec(line);
