@@ -130,7 +130,7 @@ export class ClauseReader extends ClauseState {
   private addAside(phrase: Phrase, last: Spelled): void {
     if (last.spelling.candidates.some((id) => phrase.ids.includes(id)))
       last.sounds.push({ ...phrase, within: new Set(phrase.ids) });
-    else if (this.aside && phrase.ids.some((id) => id.startsWith('change-'))) {
+    else if ((this.aside || this.hinting) && phrase.ids.some((id) => id.startsWith('change-'))) {
       this.chunk!.phrases.push({ ...phrase, keeps: phrase.ids });
       this.chunk!.hedged = true;
     }
@@ -196,6 +196,7 @@ export class ClauseReader extends ClauseState {
       examples: [],
       odd,
       every: 0,
+      spread: false,
     };
     const placed = this.place === '' ? [] : spelling.candidates.filter((id) => id.startsWith(this.place));
     if (placed.length > 0) one.headings.push({ ids: [], sure: true, within: new Set(placed), keeps: [] });

@@ -174,6 +174,7 @@ export const exampleRules: readonly WordRule[] = [
       const shown = [last, ...reader.lastSpelled(6)].find(
         (one) => one !== undefined && fits(text, one.spelling.letters),
       );
+      if (shown !== undefined && last !== undefined && shown !== last) shown.spread = last.spread = true;
       (shown ?? last ?? reader.chunk)?.examples.push(text);
       return 1;
     },

@@ -163,7 +163,7 @@ export const patternNotations: readonly NotationRule[] = [
     example: 'doubling the last consonant',
     counterExample: 'words ending in a double consonant',
     applies: phrase(
-      '(?:doubl(?:e|es|ing) (?:the|a|of the)(?: last| final)?|doubling(?: last| final| of)?|double (?:the )?last) (?:consonant|letter)(?: rule)?(?: (?:at|to) the end)?(?: (?:when|before) adding.*)?',
+      '(?:doubl(?:e|es|ing) (?:the|a|of the)(?: last| final)?|doubling(?: last| final| of)?|double (?:the )?last) (?:consonant|letter)(?: rule)?(?: (?:at|to) the end)?(?: (?:when|before) adding.*)?|(?:double|doubling) it',
       () => ['change-double'],
     ),
   },

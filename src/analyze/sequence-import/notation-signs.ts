@@ -70,7 +70,7 @@ export const signNotations: readonly NotationRule[] = [
     counterExample: 'digraphs in books',
     applies: becomes(
       'list',
-      '(?:including|includes?|namely|(?:spelled|spelt|spellings?)(?: as| with| by| of)?|written(?: as| with)?|made (?:with|by)|represented (?:by|as))',
+      '(?:including|includes?|namely|(?:spelled|spelt|spellings?(?! changes?\\b))(?: as| with| by| of)?|written(?: as| with)?|made (?:with|by)|represented (?:by|as))',
     ),
   },
   {
@@ -94,6 +94,15 @@ export const signNotations: readonly NotationRule[] = [
       i > 0 && lexemes[i]!.text === 'all' && lexemes[i - 1]!.kind === 'open' && lexemes[i + 1]?.kind === 'close'
         ? { taken: 1, given: [{ ...lexemes[i]!, kind: 'note' }] }
         : allMeant(lexemes, i),
+  },
+  {
+    name: 'that all vowels are meant',
+    example: 'silent e, all vowels',
+    counterExample: 'all vowels',
+    applies: (lexemes, i) =>
+      lexemes.slice(0, i).some(({ text }) => /^(?:silent|vce|cvce|magic|final|cvc|cle|[aeiou]_e)$/.test(text))
+        ? note('(?:with )?all (?:the |five |5 )?(?:short |long )?vowels')(lexemes, i)
+        : null,
   },
   {
     name: 'that several are meant',

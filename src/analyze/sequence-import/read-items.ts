@@ -62,7 +62,7 @@ export function readItems(text: string, kind: CellKind, beside: Beside = nothing
       : readPatterns(clause.text, own);
   });
   const read =
-    /\b(?:will be|only|just|first|starting)\b/i.test(text) || clauses.some(({ prose }) => prose === true)
+    /\b(?:will be|only(?! ha[sdv])|just|first|starting)\b/i.test(text) || clauses.some(({ prose }) => prose === true)
       ? dropNames(items)
       : items;
   // "carols; no phonics": what nobody knows is no teaching where the cell says there is none.

@@ -34,7 +34,7 @@ const rare = new Set<PatternId>([
 ]);
 
 /** Letters whose sounds are taught together, whatever the examples are. */
-const bothTaught = /^ed$/;
+const bothTaught = /^(?:th|ed)$/;
 
 /** Sounds beyond these say nothing more of what letters mean. */
 const MOST_SOUNDS = 24;
@@ -111,13 +111,15 @@ function settle(spelled: Spelled, beside: Beside, others: readonly Spelled[]): O
     const usual = spelling.usual.filter((id) => byExample.includes(id));
     const possible = spelling.usual.filter((id) => left.includes(id));
     // "ch (chip, school)" teaches two sounds of ch; "-ed (jumped)" all of -ed.
-    // "th (thin)" is one of the two.
+    // "th (thin)" is one of the two, "th, wh (thin, when)" shows a list.
     const apart =
       beside.apart?.has(spelling.letters) === true ||
       others.some(
         (one) => one !== spelled && one.spelling.letters === spelling.letters && one.examples.length > 0,
       );
-    const together = spelled.examples.length === 0 || (bothTaught.test(spelling.letters) && !apart);
+    const spread = spelling.letters === 'ed' || spelled.spread;
+    const together =
+      spelled.examples.length === 0 || (bothTaught.test(spelling.letters) && spread && !apart);
     const both = together ? possible : usual;
     const meant = spelling.sure && usual.length > 0 ? both : [];
     const ids = [...new Set([...meant, ...byExample])];
