@@ -187,6 +187,12 @@ export const signNotations: readonly NotationRule[] = [
     ),
   },
   {
+    name: 'how many things an e does',
+    example: 'silent e (five jobs of e)',
+    counterExample: 'silent e (five weeks)',
+    applies: note('(?:the )?(?:\\d|two|three|four|five|six) (?:jobs|rules|reasons|uses) (?:of|for)(?: (?:silent|final|the))? e'),
+  },
+  {
     name: 'what a vowel says',
     example: 'silent e makes the vowel say its name',
     counterExample: 'the vowel e',

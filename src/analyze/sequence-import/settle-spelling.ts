@@ -176,6 +176,8 @@ const counted = (id: PatternId) =>
 
 /** All sounds of letters, or the first of them; null where there are fewer than the text says. */
 function everySound({ spelling, every }: Spelled, left: readonly PatternId[]): readonly PatternId[] | null {
+  // "three sounds of y": those of a vowel.
+  if (spelling.letters === 'y' && every < 4) return ['y-long-i', 'y-long-e', 'y-short-i'].slice(0, every);
   // "-s, both sounds"
   if (spelling.usual.includes('suffix-s')) return ['suffix-s-s', 'suffix-s-z'];
   const open = [...new Set([...spelling.usual, ...left])];

@@ -207,10 +207,11 @@ const inEndings = /vowel|schwa|final syllable/;
 
 /** An ending that is no spelling itself, as far as its examples say which vowel it holds: `-ain (mountain)`; null for other letters. */
 export function looseEnding(letters: string): Spelling | null {
-  if (!/^[aeiouy][a-z]{1,4}$/.test(letters)) return null;
+  const [, vowel = ''] = /^([aeiouy]{1,3})[a-z]{1,4}$/.exec(letters) ?? [];
+  if (vowel === '') return null;
   const candidates = coarseRows
     .filter((row) => inEndings.test(row.family))
-    .filter((row) => row.letters.split(' ').some((one) => one !== '' && letters.includes(one)))
+    .filter((row) => row.letters.split(' ').includes(vowel))
     .map(({ id }) => id);
   return candidates.length === 0 ? null : spelling(letters, candidates, [], false);
 }
