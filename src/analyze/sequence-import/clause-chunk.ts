@@ -15,6 +15,8 @@ export interface Spelled {
   readonly odd: boolean;
   /** All its sounds are meant, or as many as this says; 0 where nothing says so. */
   every: number;
+  /** Its examples stand behind a list of letters: "th, wh (thin, when)". */
+  spread: boolean;
 }
 
 /** A run of a clause that is one item: letters, a heading with its letters, a phrase, or what is not understood. */

@@ -52,7 +52,8 @@ export class ClauseReader extends ClauseState {
   readHeading(phrase: Phrase, lexeme: Lexeme, words: number, sound: boolean): void {
     const { chunk } = this;
     if (phrase.within?.size === 0 && (chunk === null || this.broken)) {
-      // A sound that nobody knows names the letters after it; alone it is asked.
+      // A sound that nobody knows names the letters after it, which are guesses then; alone it is asked.
+      this.unsure();
       this.wait(lexeme);
       return;
     }
@@ -129,7 +130,7 @@ export class ClauseReader extends ClauseState {
   private addAside(phrase: Phrase, last: Spelled): void {
     if (last.spelling.candidates.some((id) => phrase.ids.includes(id)))
       last.sounds.push({ ...phrase, within: new Set(phrase.ids) });
-    else if (this.aside && phrase.ids.some((id) => id.startsWith('change-'))) {
+    else if ((this.aside || this.hinting) && phrase.ids.some((id) => id.startsWith('change-'))) {
       this.chunk!.phrases.push({ ...phrase, keeps: phrase.ids });
       this.chunk!.hedged = true;
     }
@@ -195,6 +196,7 @@ export class ClauseReader extends ClauseState {
       examples: [],
       odd,
       every: 0,
+      spread: false,
     };
     const placed = this.place === '' ? [] : spelling.candidates.filter((id) => id.startsWith(this.place));
     if (placed.length > 0) one.headings.push({ ids: [], sure: true, within: new Set(placed), keeps: [] });
@@ -245,7 +247,11 @@ export class ClauseReader extends ClauseState {
     const within = named && scope!.chunk === this.chunk ? scope!.heading.within! : null;
     if (within === null || candidates.some((id) => within.has(id))) return null;
     const plain = findSpelling(letters, 'none');
-    return plain?.candidates.some((id) => within.has(id)) === true ? plain : null;
+    if (plain?.candidates.some((id) => within.has(id)) === true) return plain;
+    // "schwa: -en, -on" is about the vowel of the ending.
+    const [, vowel = ''] = /^([aeiou])[^aeiouy]{1,2}$/.exec(letters) ?? [];
+    const schwa = vowel === '' || !within.has('schwa-a') ? null : findSpelling(vowel, 'none');
+    return schwa?.candidates.some((id) => within.has(id)) === true ? schwa : null;
   }
 
   /** One bare letter right after other words may be anything: "words with r". */

@@ -85,6 +85,11 @@ export class ClauseState {
     if (this.chunk !== null) this.chunk.asks = true;
   }
 
+  /** What comes is a guess: something before it was not understood. */
+  unsure(): void {
+    this.doubtful = true;
+  }
+
   get pendingIsEmpty(): boolean {
     return this.pending === null;
   }

@@ -56,6 +56,8 @@ function dividers(text: string): readonly number[] {
     // "sh first, then ch": two items; "double, then add" is one.
     if (char === ',' && depth === 0 && /^, then (?!add|or)\p{L}{1,3}(?!\p{L})/u.test(text.slice(i, i + 14)))
       cuts.push(i + 1);
+    // "digraphs review + tch"
+    if (/[+,&]/.test(char) && depth === 0 && /\p{L}{3,}\s+review\s*$/iu.test(text.slice(Math.max(0, i - 40), i))) cuts.push(i);
     if (char === '\n' || '•|▪◦'.includes(char) || (char === ';' && depth === 0)) cuts.push(i + 1);
   }
   return cuts;
@@ -130,7 +132,7 @@ function cutAt(text: string, cuts: readonly number[]): readonly string[] {
 }
 
 /** Without what divides clauses at either end. A loop: a pattern for the end is slow in long runs of blanks. */
-function trimEdges(text: string): string {
+export function trimEdges(text: string): string {
   let start = 0;
   let end = text.length;
   while (start < end && ' \t\n;|•▪◦…'.includes(text[start]!)) start += 1;

@@ -6,7 +6,7 @@ import { soundPhrase } from './sound-phrase.ts';
 import type { Spelling } from './spellings.ts';
 import type { Lexeme } from './split-lexemes.ts';
 import { restWords } from './word-roles.ts';
-import { standsForLetters } from './words-or-letters.ts';
+import { joinsWords, standsForLetters } from './words-or-letters.ts';
 
 /** A word of a clause with what it may be: the longest phrase that begins there, letters, or only a word. */
 interface WordAt {
@@ -111,6 +111,8 @@ export const exampleRules: readonly WordRule[] = [
     applies: (reader, { lexeme, spelling }) => {
       const { last, aside, hinting } = reader;
       if (aside || !hinting || spelling === null) return 0;
+      // "letter names in our own names": a word of a sentence.
+      if (last === undefined && lexeme.mark === 'none' && joinsWords(reader.lexemes, reader.at, lexeme.text)) return 0;
       if (lexeme.text === 'or' && !standsForLetters(reader.lexemes, reader.at)) return 0;
       // "ay: may I play": a letter within examples is a word; "p like pig and t like top" has two letters.
       const next = reader.lexemes[reader.at + 1];
@@ -139,8 +141,11 @@ export const exampleRules: readonly WordRule[] = [
           text,
         ) &&
         !(last !== undefined && fits(text, last.spelling.letters))
-      )
+      ) {
+        // "h (review)": not new, or it may be.
+        if (/^(?:review|revisit|recap)$/.test(text) && reader.chunk !== null) reader.chunk.hedged = true;
         return 1;
+      }
       // "the snow one, not the cow one"
       if (
         aside &&
@@ -169,6 +174,7 @@ export const exampleRules: readonly WordRule[] = [
       const shown = [last, ...reader.lastSpelled(6)].find(
         (one) => one !== undefined && fits(text, one.spelling.letters),
       );
+      if (shown !== undefined && last !== undefined && shown !== last) shown.spread = last.spread = true;
       (shown ?? last ?? reader.chunk)?.examples.push(text);
       return 1;
     },
@@ -186,7 +192,8 @@ export const exampleRules: readonly WordRule[] = [
       const alone =
         owned || after?.kind !== 'word' || /^(?:and|or)$/.test(after.text) || lexeme.text.includes("'");
       const shown = reader.lastSpelled(4).find((one) => fits(lexeme.text, one.spelling.letters));
-      if (shown === undefined && (chunk.spelled.length > 0 || spelling !== null || !alone)) return 0;
+      const meant = shown !== undefined || lexeme.cut === true;
+      if (!meant && (chunk.spelled.length > 0 || spelling !== null || !alone)) return 0;
       // "wa as in wash, war as in warm": short and known as letters, war is no example of wa.
       if (shown !== undefined && spelling !== null && lexeme.text.length <= 3) return 0;
       if (lexeme.text === 'and' || lexeme.text === 'or') return 0;

@@ -96,6 +96,9 @@ function turnRows({ before, rows }: FoundTable): FoundTable | null {
  */
 export function namesColumns(cells: readonly string[], first = false): boolean {
   const filled = cells.filter((cell) => cell.trim() !== '');
+  // "Week 4" beside "Assessment" is a row, not the names of columns.
+  const counted = (cell: string) => /\d/.test(readStepHeading(cell)?.title ?? '');
+  if (filled.some(counted)) return false;
   const named = filled.filter((cell) => findHeadKind(cell) !== null).length;
   const enough = first ? named * 2 >= filled.length - 1 : named >= filled.length - 1;
   return filled.some((cell) => findColumnKind(cell) !== null) && named >= 2 && enough;

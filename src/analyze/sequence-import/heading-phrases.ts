@@ -115,11 +115,12 @@ export const headingPhrases: readonly (readonly [
   ['vowel', shorts, false, family('short vowel', 'long vowel', ...vowelFamilies)],
   ['consonant|single consonant|all consonant', consonants, true, family('consonant')],
   [
-    'alphabet|a-z|letter name|letter name and sound|letter name and letter sound|all letter of the alphabet|letter of the alphabet|all letter|letter sound',
+    'alphabet|a-z|letter name and sound|letter name and letter sound|all letter of the alphabet|letter of the alphabet|all letter|letter sound',
     [...consonants, ...shorts],
     true,
     [...consonants, ...shorts],
   ],
+  ['letter name', [], false, [...consonants, ...shorts]],
   [
     'magic e|bossy e|vce|cvce|vowel consonant e|silent e|final e|split digraph|split vowel|split vowel digraph|e at the end|v e|v_e|vce long vowel|long vowel vce|silent final e|final silent e',
     vce,
@@ -277,6 +278,7 @@ export const headingPhrases: readonly (readonly [
     false,
     [...family('final syllable', 'consonant-le')],
   ],
+  ['root|latin root|greek root|word root|base and root', [], false, [...starting('root-')]],
   // Which of many is not said: without a list it is asked.
   ['prefix|prefixe', [], false, family('prefix')],
   [

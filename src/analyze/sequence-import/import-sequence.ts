@@ -6,7 +6,10 @@ import { findColumns } from './find-columns.ts';
 import { findRows } from './find-rows.ts';
 import type { ImportedItem, ImportedSequence, ItemChoice, PastedTable } from './imported-sequence.ts';
 import type { Layout } from './layout.ts';
+import { findWordMark } from './marked-words.ts';
 import { readList } from './read-list.ts';
+import { plainText } from './plain-text.ts';
+import { shownApart } from './read-items.ts';
 import { readStep } from './read-step.ts';
 import { readTable } from './read-table.ts';
 import { readWords } from './read-words.ts';
@@ -28,12 +31,15 @@ export function importSequence(
   const text = plainText(pasted);
   if (text.trim() === '') return { title: '', steps: [] };
   const { title, steps } = readLayout(text, columns);
+  const mark = findWordMark(steps);
+  const cells = steps.flatMap((step) => step.cells.filter(({ kind }) => kind === 'patterns' || kind === 'title'));
+  const apart = shownApart(cells.flatMap((cell) => cell.text.split(/[;\n]/)));
   const needs = engine === undefined ? noNeeds : createWordNeeds(engine);
   return {
     title,
     steps: steps.map((step, i) => ({
       title: step.title,
-      items: readStep(step, needs, i === 0).map((item) => applyChoice(item, choices)),
+      items: readStep(step, needs, { first: i === 0, apart, ...(mark === null ? {} : { mark }) }).map((item) => applyChoice(item, choices)),
     })),
   };
 }
@@ -51,13 +57,6 @@ export function readColumns(pasted: string): PastedTable | null {
 }
 
 const ROWS_SHOWN = 4;
-
-function plainText(pasted: string): string {
-  return pasted
-    .normalize('NFC')
-    .replace(/\r\n?|\u2028|\u2029/g, '\n')
-    .replace(/[\u00a0\u202f\ufeff]/g, ' ');
-}
 
 function readLayout(text: string, columns: readonly CellKind[]): Layout {
   const table = findRows(text);

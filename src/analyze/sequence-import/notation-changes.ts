@@ -82,6 +82,9 @@ export function doubleThen(lexemes: readonly Lexeme[], i: number): Notation | nu
   if (!/^(?:double|doubling)$/.test(wordAt(lexemes, i))) return null;
   let at = i + 1;
   while (/^(?:the|a|final|last|consonant|letter|rule)$/.test(wordAt(lexemes, at))) at += 1;
+  // "double before a vowel suffix"
+  if (at === i + 1 && /^(?:before|when)$/.test(wordAt(lexemes, at)))
+    return { taken: 1, given: [{ ...lexemes[i]!, kind: 'meant', ids: ['change-double'] }] };
   const longer = /^(?:in|of|for|with)$/.test(wordAt(lexemes, at)) ? at + 1 : null;
   if (longer !== null) {
     let end = longer;
@@ -182,7 +185,8 @@ export function kindOfLetters(lexemes: readonly Lexeme[], i: number): Notation |
 export function placeBehind(lexemes: readonly Lexeme[], i: number): Notation | null {
   if (!/^(?:blends?|clusters?)$/.test(wordAt(lexemes, i))) return null;
   const opens = lexemes[i + 1]?.kind === 'open';
-  if (!opens && lexemes[i + 1]?.text !== ',' && lexemes[i + 1]?.text !== '-') return null;
+  const dash = lexemes[i + 1]?.kind === 'is' && lexemes[i + 1]!.text !== ':';
+  if (!opens && !dash && lexemes[i + 1]?.text !== ',' && lexemes[i + 1]?.text !== '-') return null;
   const place = wordAt(lexemes, i + 2);
   if (!/^(?:initial|beginning|start|starting|onset|final|ending|end)$/.test(place)) return null;
   const after = lexemes[i + 3];

@@ -12,13 +12,37 @@ import {
   soundByLetters,
   voicedTh,
 } from './notation-lists.ts';
-import { contractionKinds, doubleBeside, rimeList, rootsByName, softBehind } from './notation-word-parts.ts';
+import { contractionKinds, doubleBeside, rimeList, rootsByName, softBehind, unitEndings } from './notation-word-parts.ts';
+import { findSpelling } from './spellings.ts';
+import type { Lexeme } from './split-lexemes.ts';
 import { at, ofWords, words } from './place-words.ts';
 
 const silentE = stands(
   'silent e',
   '(?:(?:long )?vowels? (?:(?:with|and|plus|consonant)(?: an| a| the)? )?(?:silent |final )?e(?: at the end)?|(?:silent |final )?e at the end(?: of (?:a |the )?words?)?)',
   true,
+);
+
+const openEnd = stands(
+  'open syllable',
+  '(?:syllables? (?:that |which )?(?:end|ends|ending) (?:in|with) (?:a |an |the |their |one )?(?:long |single )?vowels?|vowels? at the end of (?:the |a )?syllables?)',
+);
+
+const vowelAndE = matchWords('([aeiou]) (?:with|and|plus) (?:a |the )?(?:silent|final|magic) e', [], ([, vowel = ''], whole) => ({
+  ...whole,
+  text: `${vowel}_e`,
+}));
+
+function listsSuffixes(lexemes: readonly Lexeme[]): boolean {
+  const words = lexemes.filter(({ kind, text }) => kind === 'word' && text !== 'and' && text !== 'or');
+  const isSuffix = (text: string) =>
+    findSpelling(text, 'suffix', true)?.candidates.some((id) => id.startsWith('suffix-')) === true;
+  return words.length > 1 && words.every(({ text }) => isSuffix(text));
+}
+
+const weakStart = phrase(
+  'schwa (?:in|at) (?:the |an? )?(?:(?:first|initial|unstressed first) syllable|(?:start|beginning))(?: of (?:a |the )?words?)?',
+  () => ['schwa-a'],
 );
 
 /** Blends of so many letters in one place of a word. */
@@ -61,6 +85,16 @@ export const patternNotations: readonly NotationRule[] = [
     applies: phrase(`(?:final a|a ${at}${ofWords})(?: (?:says|as|is|for)(?: a| the)? (?:schwa|uh))?`, () => [
       'schwa-a',
     ]),
+  },
+  {
+    name: 'the weak first syllable',
+    example: 'schwa in the first syllable (about)',
+    counterExample: 'schwa in the last syllable',
+    applies: (lexemes, i) => {
+      const found = weakStart(lexemes, i);
+      // "schwa at the start: a-" lists its letters.
+      return found !== null && lexemes[i + found.taken]?.kind === 'is' ? null : found;
+    },
   },
   {
     name: 'a word said once for several letters',
@@ -129,7 +163,7 @@ export const patternNotations: readonly NotationRule[] = [
     example: 'doubling the last consonant',
     counterExample: 'words ending in a double consonant',
     applies: phrase(
-      '(?:doubl(?:e|es|ing) (?:the|a|of the)(?: last| final)?|doubling(?: last| final| of)?|double (?:the )?last) (?:consonant|letter)(?: rule)?(?: (?:at|to) the end)?(?: (?:when|before) adding.*)?',
+      '(?:doubl(?:e|es|ing) (?:the|a|of the)(?: last| final)?|doubling(?: last| final| of)?|double (?:the )?last) (?:consonant|letter)(?: rule)?(?: (?:at|to) the end)?(?: (?:when|before) adding.*)?|(?:double|doubling) it',
       () => ['change-double'],
     ),
   },
@@ -217,6 +251,12 @@ export const patternNotations: readonly NotationRule[] = [
     applies: rimeList,
   },
   {
+    name: 'endings taught as units that are words alone',
+    example: 'am, an, all',
+    counterExample: 'am, an',
+    applies: unitEndings,
+  },
+  {
     name: 'roots by name',
     example: 'Root port',
     counterExample: 'root words',
@@ -245,6 +285,42 @@ export const patternNotations: readonly NotationRule[] = [
     example: 'f-j',
     counterExample: 'a-e',
     applies: letterRange,
+  },
+  {
+    name: 'long vowels that end words',
+    example: 'words that end in a long vowel',
+    counterExample: 'words that end in a consonant',
+    applies: stands(
+      'long vowel',
+      '(?:one syllable |1 syllable |short |little )?words? (?:that |which )?(?:end|ends|ending) (?:in|with) (?:a |an |the |their |one )?long vowels?',
+    ),
+  },
+  {
+    name: 'open syllables in other words',
+    example: 'syllables that end in a vowel',
+    counterExample: 'syllables that end in a consonant',
+    applies: (lexemes, i) => (lexemes[i - 1]?.text === 'long' ? null : openEnd(lexemes, i)),
+  },
+  {
+    name: 'one vowel with a silent e',
+    example: 'a with silent e',
+    counterExample: 'long a with silent e',
+    applies: (lexemes, i) => (/^(?:long|short)$/.test(lexemes[i - 1]?.text ?? '') ? null : vowelAndE(lexemes, i)),
+  },
+  {
+    name: 'rules of numbers',
+    example: '1:1:1 rule',
+    counterExample: '1 rule',
+    applies: phrase('1 1 1(?: doubling| doubling rule| rule)?', () => ['change-double']),
+  },
+  {
+    name: 'endings that are listed without hyphens',
+    example: 'endings: s, ed, ing',
+    counterExample: 'endings: nd, nt',
+    applies: (lexemes, i) =>
+      lexemes[i]!.text === 'endings' && lexemes[i + 1]?.kind === 'is' && listsSuffixes(lexemes.slice(i + 2))
+        ? { taken: 1, given: [{ ...lexemes[i]!, text: 'suffixes' }] }
+        : null,
   },
   {
     name: 'a vowel with an e at the end',

@@ -2,10 +2,12 @@ import type { Notation, NotationRule } from './match-words.ts';
 import { patternNotations } from './notation-patterns.ts';
 import { shorthandNotations } from './notation-shorthand.ts';
 import { signNotations } from './notation-signs.ts';
+import { soundNotations } from './notation-sounds.ts';
 import type { Lexeme } from './split-lexemes.ts';
 
 /** In order; the first that applies is taken. */
 export const notationRules: readonly NotationRule[] = [
+  ...soundNotations,
   ...shorthandNotations,
   ...patternNotations,
   ...signNotations,

@@ -77,6 +77,26 @@ export const shorthandNotations: readonly NotationRule[] = [
     },
   },
   {
+    name: 'double, drop or leave a base',
+    example: 'double, drop, or change nothing',
+    counterExample: 'double, ff',
+    applies: (lexemes, i) => {
+      if (!/^doubl(?:e|es|ing)$/.test(wordAt(lexemes, i))) return null;
+      let at = i + 1;
+      while (/^(?:,|\/|&|and|or|the|consonant)$/.test(lexemes[at]?.text ?? '')) at += 1;
+      // "double, drop e" has rules of its own.
+      if (!/^drop(?:s|ping)?$/.test(wordAt(lexemes, at)) || /^(?:the|e|silent|final)$/.test(wordAt(lexemes, at + 1))) return null;
+      at += 1;
+      let end = at;
+      while (/^(?:,|\/|&|and|or|do|leave|keep|change|changing|no|none|nothing|it|as|is|change|alone|same|the)$/.test(lexemes[at]?.text ?? '')) {
+        at += 1;
+        if (/^(?:nothing|none|change|alone|is|same)$/.test(wordAt(lexemes, at - 1))) end = at;
+      }
+      if (/^(?:y|f)$/.test(wordAt(lexemes, at))) return null;
+      return meant(lexemes, i, end, ['change-double', 'change-drop-e']);
+    },
+  },
+  {
     name: 'a long vowel, and behind a comma the silent e that spells it',
     example: 'long a, VCe',
     counterExample: 'long a, ai',

@@ -3,6 +3,10 @@ import { thenAdd } from './notation-changes.ts';
 import { addedAffixes, everySound, soundOf } from './notation-lists.ts';
 import { at, ofWords } from './place-words.ts';
 
+const allMeant = note(
+      'all (?:of them|together|at once|two|three|four|five|six|seven|eight|\\d{1,2})(?! (?:sounds?|ways?|pronunciations?))',
+    );
+
 /** Words that say how others go together, or nothing. In order; the first that applies is taken. */
 export const signNotations: readonly NotationRule[] = [
   {
@@ -66,7 +70,7 @@ export const signNotations: readonly NotationRule[] = [
     counterExample: 'digraphs in books',
     applies: becomes(
       'list',
-      '(?:including|includes?|namely|(?:spelled|spelt|spellings?)(?: as| with| by| of)?|written(?: as| with)?|made (?:with|by)|represented (?:by|as))',
+      '(?:including|includes?|namely|(?:spelled|spelt|spellings?(?! changes?\\b))(?: as| with| by| of)?|written(?: as| with)?|made (?:with|by)|represented (?:by|as))',
     ),
   },
   {
@@ -74,7 +78,10 @@ export const signNotations: readonly NotationRule[] = [
     example: 'er, ir plus ur',
     counterExample: 'plus',
     applies: (lexemes, i) =>
-      i > 0 && /^(?:plus|also|then)$/.test(wordAt(lexemes, i)) && lexemes[i + 1] !== undefined
+      i > 0 && /^(?:plus|also|then)$/.test(wordAt(lexemes, i)) &&
+      lexemes[i + 1] !== undefined &&
+      // "th (thin and then)"
+      !/^(?:close|break)$/.test(lexemes[i + 1]!.kind)
         ? { taken: 1, given: [{ ...lexemes[i]!, kind: 'break', text: 'plus' }] }
         : null,
   },
@@ -82,9 +89,26 @@ export const signNotations: readonly NotationRule[] = [
     name: 'that all are meant',
     example: 'l-blends (all six)',
     counterExample: 'all, ball',
-    applies: note(
-      'all (?:of them|together|at once|two|three|four|five|six|seven|eight|\\d{1,2})(?! (?:sounds?|ways?|pronunciations?))',
-    ),
+    applies: (lexemes, i) =>
+      // "silent e (all)"
+      i > 0 && lexemes[i]!.text === 'all' && lexemes[i - 1]!.kind === 'open' && lexemes[i + 1]?.kind === 'close'
+        ? { taken: 1, given: [{ ...lexemes[i]!, kind: 'note' }] }
+        : allMeant(lexemes, i),
+  },
+  {
+    name: 'that all vowels are meant',
+    example: 'silent e, all vowels',
+    counterExample: 'all vowels',
+    applies: (lexemes, i) =>
+      lexemes.slice(0, i).some(({ text }) => /^(?:silent|vce|cvce|magic|final|cvc|cle|[aeiou]_e)$/.test(text))
+        ? note('(?:with )?all (?:the |five |5 )?(?:short |long )?vowels')(lexemes, i)
+        : null,
+  },
+  {
+    name: 'that several are meant',
+    example: 'l-blends (six of them)',
+    counterExample: 'six blends',
+    applies: note('(?:two|three|four|five|six|seven|eight|\\d{1,2}) of them'),
   },
   {
     name: 'how long it takes',
@@ -107,6 +131,18 @@ export const signNotations: readonly NotationRule[] = [
     example: 'longer words with clusters at the end',
     counterExample: 'longer words',
     applies: note('longer words (?:with|that have|that end in|containing)(?! (?:two|three|2|3|four|more))'),
+  },
+  {
+    name: 'what divided words have besides',
+    example: 'VCC/CV with a blend',
+    counterExample: 'short a with a blend',
+    applies: (lexemes, i) =>
+      /^v?c{1,3}v?$/.test(wordAt(lexemes, i - 1))
+        ? note('(?:with|that have|containing|and) (?:a |an |two )?(?:consonant |final |initial )?(?:blend|digraph|cluster|vowel team)s?')(
+            lexemes,
+            i,
+          )
+        : null,
   },
   {
     name: 'in longer words',
@@ -147,7 +183,19 @@ export const signNotations: readonly NotationRule[] = [
     example: '-ing with no change',
     counterExample: 'change y to i',
     applies: note(
-      '(?:with |and )?(?:no|without) (?:a )?(?:base |spelling )?change|for comparing|for more than one|to (?:make|form|show|mean|give)(?: an?| the)? [a-z]+(?: [a-z]+)?|(?:where|when|if) (?:the )?(?:base|root|word|base word|root word|spelling) (?:does not|is not|stays|is)(?: the)? (?:change|changed|same)|(?:to )?say the same|all say',
+      '(?:with |and )?(?:no|without) (?:a )?(?:base |spelling )?change(?: (?:to|of|in) (?:the )?(?:base|root|word|spelling)(?: words?)?)?|for comparing|for more than one|to (?:make|form|show|mean|give)(?: an?| the)? [a-z]+(?: [a-z]+)?|(?:where|when|if) (?:the )?(?:base|root|word|base word|root word|spelling) (?:does not|is not|stays|is)(?: the)? (?:change|changed|same)|(?:to )?say the same|all say',
     ),
+  },
+  {
+    name: 'how many things an e does',
+    example: 'silent e (five jobs of e)',
+    counterExample: 'silent e (five weeks)',
+    applies: note('(?:the )?(?:\\d|two|three|four|five|six) (?:jobs|rules|reasons|uses) (?:of|for)(?: (?:silent|final|the))? e'),
+  },
+  {
+    name: 'what a vowel says',
+    example: 'silent e makes the vowel say its name',
+    counterExample: 'the vowel e',
+    applies: note('(?:that |which )?(?:mak(?:e|es|ing) )?(?:the |a |its )?(?:vowels? )?(?:says?|saying) (?:its|their) (?:own )?names?'),
   },
 ];

@@ -24,6 +24,25 @@ function rimeIds(letters: string): readonly PatternId[] | null {
   return [`short-${vowel}`, ...(last.candidates.includes(`end-${end}`) ? [`end-${end}`] : last.usual)];
 }
 
+/** "am, an, all": endings taught as units, which alone are words. */
+export function unitEndings(lexemes: readonly Lexeme[], i: number): Notation | null {
+  if (divides(lexemes[i - 1]) || lexemes[i - 1]?.kind === 'word') return null;
+  const given: Lexeme[] = [];
+  let end = i;
+  for (let at = i; at < lexemes.length; at++) {
+    if (divides(lexemes[at]) && given.length > 0) continue;
+    const { kind, text } = lexemes[at]!;
+    const ids = kind !== 'word' ? undefined : text === 'all' ? ['rime-all'] : (rimes[text] ?? (/^a[mn]$/.test(text) ? [`rime-${text}`] : undefined));
+    if (ids === undefined) break;
+    given.push(...lexemes.slice(end, at), { ...lexemes[at]!, kind: 'meant', ids, mark: 'none' });
+    end = at + 1;
+  }
+  const said = given.filter(({ kind }) => kind === 'meant').map(({ text }) => text);
+  const words = said.filter((text) => /^(?:am|an|all)$/.test(text));
+  const ends = lexemes[end] === undefined || /^(?:break|close|is|open)$/.test(lexemes[end]!.kind);
+  return words.includes('am') && words.includes('an') && said.length > 2 && ends ? { taken: end - i, given } : null;
+}
+
 const isAffix = (letters: string) =>
   findSpelling(letters, 'suffix')?.usual.some((id) => familyOf.get(id) === 'suffix') === true;
 const divides = (lexeme: Lexeme | undefined) =>
@@ -32,6 +51,8 @@ const divides = (lexeme: Lexeme | undefined) =>
 /** "-op, -ot", "-ake, -ame", "-ight": endings that rhyme words, where at least one of the list is no suffix. */
 export function rimeList(lexemes: readonly Lexeme[], i: number): Notation | null {
   if (divides(lexemes[i - 1]) && lexemes[i - 2]?.mark === 'suffix') return null;
+  // "schwa: -en, -on" is about their vowels.
+  if (lexemes.slice(Math.max(0, i - 8), i).some(({ text }) => text === 'schwa')) return null;
   const given: Lexeme[] = [];
   let end = i;
   let suffixes = 0;
@@ -69,29 +90,52 @@ const roots = new Map(
     ),
 );
 
+/** Beginnings that stand among roots without a hyphen. */
+const combining = /^(?:tele|auto|trans|inter|anti|semi|multi|uni|tri)$/;
+
 /** "Root port", "Greek: graph, photo", "Latin roots rupt + struct"; beginnings such as tele- may stand among them. */
 export function rootsByName(lexemes: readonly Lexeme[], i: number): Notation | null {
   let at = i;
-  while (/^(?:latin|greek|roots?|bases?|and|stems?)$/.test(wordAt(lexemes, at)) || lexemes[at]?.text === '&')
+  while (/^(?:latin|greek|roots?|bases?|and|stems?|(?:word )?parts?|combining|forms?|elements?)$/.test(wordAt(lexemes, at)) || lexemes[at]?.text === '&')
     at += 1;
   if (at === i || wordAt(lexemes, i) === 'and' || divides(lexemes[i])) return null;
   if (lexemes[at]?.kind === 'is') at += 1;
   const given: Lexeme[] = [];
   let found = 0;
   let end = at;
+  let depth = 0;
   for (; at < lexemes.length; at++) {
     const lexeme = lexemes[at]!;
-    if (divides(lexeme) && end > i) continue;
+    // What a root means stands in brackets, or behind a sign: "graph (write), port = carry".
+    if (lexeme.kind === 'open' && found > 0) depth += 1;
+    else if (lexeme.kind === 'close' && depth > 0) {
+      depth -= 1;
+      end = at + 1;
+    } else if (depth > 0 || (divides(lexeme) && end > i)) continue;
+    else if (lexeme.text === '=' && found > 0) {
+      while (lexemes[at + 1]?.kind === 'word' && lexemes[at + 1]!.mark === 'none') at += 1;
+      end = at + 1;
+    }
+    if (/^(?:open|close|is)$/.test(lexeme.kind)) continue;
     const root = lexeme.kind === 'word' ? roots.get(lexeme.text) : undefined;
-    if (root === undefined && lexeme.mark !== 'prefix') break;
+    const begins = lexeme.mark === 'prefix' || (lexeme.kind === 'word' && combining.test(lexeme.text));
+    if (root === undefined && !begins) break;
     if (root !== undefined) found += 1;
     given.push(
       ...(given.length > 0 ? lexemes.slice(end, at) : []),
-      root === undefined ? lexeme : { ...lexeme, kind: 'meant', ids: [root], mark: 'none' },
+      root === undefined ? { ...lexeme, mark: 'prefix' } : { ...lexeme, kind: 'meant', ids: [root], mark: 'none' },
     );
     end = at + 1;
   }
   if (found === 0) return null;
+  // "— portable, distract": words that show the roots.
+  const names = given.flatMap(({ text, kind }) => (kind === 'meant' ? [text] : []));
+  for (at = end; at < lexemes.length; at++) {
+    const { kind, text } = lexemes[at]!;
+    if (kind === 'break' || (kind === 'is' && at === end)) continue;
+    if (kind !== 'word' || !names.some((name) => text.length > name.length && text.includes(name))) break;
+    end = at + 1;
+  }
   return { taken: end - i, given: [{ ...given[0]!, start: lexemes[i]!.start }, ...given.slice(1)] };
 }
 
@@ -104,9 +148,11 @@ const secondWords: Readonly<Record<string, PatternId>> = {
   would: 'contraction-would',
   had: 'contraction-would',
   are: 'contraction-are',
-  // No row of their own: I'm, let's, and contractions of pronouns and verbs.
+  // I'm, in the row of we're.
+  am: 'contraction-are',
+  // No row of their own: let's, and contractions of pronouns and verbs.
   ...Object.fromEntries(
-    'am us be to verb verbs pronoun pronouns'.split(' ').map((word) => [word, 'contraction']),
+    'us be to verb verbs pronoun pronouns'.split(' ').map((word) => [word, 'contraction']),
   ),
 };
 
@@ -122,6 +168,14 @@ export function contractionKinds(lexemes: readonly Lexeme[], i: number): Notatio
   const ids: PatternId[] = [];
   let end = at;
   for (; at < lexemes.length; at++) {
+    // "not (can't), is (he's)"
+    if (ids.length > 0 && lexemes[at]!.kind === 'open' && /'/.test(lexemes[at + 1]?.text ?? '')) {
+      const close = lexemes.findIndex(({ kind }, place) => place > at && kind === 'close');
+      if (close < 0) break;
+      at = close;
+      end = close + 1;
+      continue;
+    }
     if ((divides(lexemes[at]) || wordAt(lexemes, at) === 'with') && ids.length > 0) continue;
     const id = Object.hasOwn(secondWords, wordAt(lexemes, at)) ? secondWords[wordAt(lexemes, at)] : undefined;
     if (id === undefined) break;
@@ -156,6 +210,9 @@ export function softBehind(lexemes: readonly Lexeme[], i: number): Notation | nu
     (after.kind === 'break' && lexemes[at - 1]?.kind !== 'break');
   if (letters.length === 0 || !/^(?:soft|hard)$/.test(size) || !bound || !ends) return null;
   const end = after?.kind === 'close' ? at + 2 : at + 1;
+  // "consonants g (hard), h": no more than the letters say.
+  if (size === 'hard')
+    return { taken: end - i, given: lexemes.slice(i, at).filter(({ kind }) => kind !== 'open') };
   const ids = letters.map((letter) => (size === 'soft' ? `soft-${letter}` : letter));
   return { taken: end - i, given: [{ ...lexemes[i]!, kind: 'meant', ids, end: lexemes[end - 1]!.end }] };
 }

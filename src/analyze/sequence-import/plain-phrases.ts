@@ -14,9 +14,9 @@ export const plainPhrases: Readonly<Record<string, readonly PatternId[]>> = {
   'compound word|compound|compounding|compound noun|joined word': ['compound'],
   'double the final consonant|1 1 1 rule|1 1 1 doubling rule|1 1 1 doubling|doubling the final consonant|double the consonant|double the last consonant|doubling the last letter|double the last letter|doubling the consonant|doubling final consonant|consonant doubling|consonant doubling rule':
     ['change-double'],
-  'drop e|drop the e|drop e rule|drop the e rule|silent e rule|dropping the silent e|e drop|drop final e|drop the final e|dropping e|dropping the e|drop silent e|drop the silent e|dropping the final e':
+  'drop e|drop the e|drop e rule|drop the e rule|silent e rule|dropping the silent e|e drop|drop final e|drop the final e|dropping e|dropping the e|dropping rule|drop rule|e rule|drop silent e|drop the silent e|dropping the final e':
     ['change-drop-e'],
-  'y to i|change y to i|y to i rule|change y to i rule|change the y to i rule|changing y into i|change y into i|y changes to i|change the y to i|changing y to i|changing the y to i':
+  'y to i|y rule|change rule|changing rule|change y to i|y to i rule|change y to i rule|change the y to i rule|changing y into i|change y into i|y changes to i|change the y to i|changing y to i|changing the y to i':
     ['change-y-to-i'],
   'consonant y|y as a consonant': ['y'],
   'silent k': ['kn'],
@@ -32,6 +32,9 @@ export const plainPhrases: Readonly<Record<string, readonly PatternId[]>> = {
   'silent u': ['gu'],
   'silent gh': ['gh-silent'],
   'hard c and g|hard c and hard g|hard c g': ['c', 'g'],
+  'hard and soft th|soft and hard th': ['th', 'th-voiced'],
+  'six syllable type|6 syllable type|all six syllable type|all 6 syllable type|all syllable type':
+    ['type-closed', 'type-open', 'type-vce', 'type-team', 'type-r', 'consonant-le'],
   'hard and soft c': ['c', 'soft-c'],
   'hard and soft g': ['g', 'soft-g'],
   'soft and hard c': ['c', 'soft-c'],

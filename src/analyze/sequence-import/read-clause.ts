@@ -1,11 +1,12 @@
 import type { Chunk } from './clause-chunk.ts';
 import { ClauseReader } from './clause-reader.ts';
 import { commonWords } from './common-words.ts';
+import { fits } from './fits.ts';
 import { applyNotations } from './notation-rules.ts';
 import { beginsPhrase, findPhrase, LONGEST_PHRASE, type Phrase } from './phrases.ts';
 import { readSign } from './read-sign.ts';
 import { settleAnnouncement } from './settle-announcement.ts';
-import { findSpelling } from './spellings.ts';
+import { findSpelling, looseEnding, type Spelling } from './spellings.ts';
 import type { Lexeme } from './split-lexemes.ts';
 import { wordRules } from './word-rules.ts';
 
@@ -17,7 +18,7 @@ export function readClause(
   lexemes: readonly Lexeme[],
   used: (rule: string) => void = () => {},
 ): readonly Chunk[] {
-  const reader = new ClauseReader(applyNotations(lexemes, used));
+  const reader = new ClauseReader(applyNotations(markExamples(lexemes), used));
   for (let i = 0; i < reader.lexemes.length; ) {
     const lexeme = reader.lexemes[i]!;
     reader.at = i;
@@ -30,6 +31,31 @@ export function readClause(
   const chunks = reader.finish();
   settleAnnouncement(reader.lexemes, chunks);
   return joinName(reader.lexemes, chunks);
+}
+
+/**
+ * "-st, -ft, -lk – best, soft, sulk": where nothing but words stands behind a sign, and most of them show the letters
+ * before it, all are examples, whatever else they may say.
+ */
+function markExamples(lexemes: readonly Lexeme[]): readonly Lexeme[] {
+  const sign = lexemes.findLastIndex(({ kind }) => kind === 'is');
+  const behind = lexemes.slice(sign + 1);
+  const words = behind.filter(({ kind }) => kind === 'word');
+  const plain = behind.every(
+    ({ kind, text, mark }, i) =>
+      (kind === 'word') !== (behind[i - 1]?.kind === 'word') &&
+      (kind === 'break' || (kind === 'word' && mark === 'none' && /^[a-z]{2,}$/.test(text) && /[aeiouy]/.test(text))),
+  );
+  if (sign < 1 || words.length < 2 || !plain) return lexemes;
+  const letters = lexemes
+    .slice(0, sign)
+    .flatMap(({ kind, text, mark }) =>
+      kind === 'word' && findSpelling(text, mark) !== null ? [text] : [],
+    );
+  const shown = words.filter(({ text }) => letters.some((one) => fits(text, one)));
+  const alsoLetters = words.filter(({ text, mark }) => findSpelling(text, mark) !== null);
+  if (shown.length * 2 < words.length || alsoLetters.length * 2 > words.length) return lexemes;
+  return lexemes.map((one, i) => (i > sign && one.kind === 'word' ? { ...one, cut: true } : one));
 }
 
 /** "Puffin letters ff, ll, ss": words that nobody knows only name the letters after them, if nothing parts the two. */
@@ -51,11 +77,12 @@ function readWord(reader: ClauseReader, i: number, used: (rule: string) => void)
   const lexeme = reader.lexemes[i]!;
   const within = reader.scope?.heading.within ?? new Set();
   const affix = [...within].some((id) => /^(suf|pre)fix-/.test(id));
-  const [phrase, length] = phraseAt(reader.lexemes, i);
+  const [phrase, length] = lexeme.cut === true ? [null, 0] : phraseAt(reader.lexemes, i);
   const listed = affix ? findSpelling(lexeme.text, lexeme.mark, true) : null;
   // Under "endings" a bare `in` is no prefix.
   const fits = listed?.candidates.some((id) => within.has(id)) === true;
-  const spelling = fits ? listed : findSpelling(lexeme.text, lexeme.mark);
+  const own = fits ? listed : findSpelling(lexeme.text, lexeme.mark);
+  const spelling = lexeme.cut === true ? null : (own ?? shownEnding(reader.lexemes, i));
   const word = { i, lexeme, phrase, length, spelling };
   for (const { name, applies } of wordRules) {
     const taken = applies(reader, word);
@@ -65,6 +92,17 @@ function readWord(reader: ClauseReader, i: number, used: (rule: string) => void)
     return taken;
   }
   return 1;
+}
+
+/** `-ain (mountain, captain)`, `-ain in mountain`: an ending nobody lists, which its examples explain. */
+function shownEnding(lexemes: readonly Lexeme[], i: number): Spelling | null {
+  const { mark, text } = lexemes[i]!;
+  if (mark !== 'suffix') return null;
+  const joint = lexemes[i + 1];
+  const leads = /^(?:open|is|hint)$/.test(joint?.kind ?? '') || /^(?:in|as|like)$/.test(joint?.text ?? '');
+  const shown = lexemes[i + 2];
+  const fits = shown?.kind === 'word' && shown.text.length > text.length && shown.text.endsWith(text);
+  return leads && fits ? looseEnding(text) : null;
 }
 
 /** Rules for words that are neither letters nor a phrase, and the one that leaves that open. */

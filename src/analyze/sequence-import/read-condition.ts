@@ -10,6 +10,12 @@ const meanings: Readonly<Record<string, PatternId>> = {
   'a before l': 'a-before-l',
   'al before l': 'a-before-l',
   'n before k': 'n-ng',
+  'i before nd': 'i-long-closed',
+  'i before ld': 'i-long-closed',
+  'o before ld': 'o-long-closed',
+  'o before lt': 'o-long-closed',
+  'o before st': 'o-long-closed',
+  'o before ll': 'o-long-closed',
   'a after w': 'a-after-w',
   'a after q': 'a-after-w',
   'or after w': 'or-er',
@@ -33,7 +39,8 @@ export function readCondition(
     const after = lexemes[next + 1];
     if (kind === 'word' && after?.kind === 'word' && /^(?:before|after)$/.test(after.text)) break;
     if (kind === 'word' && (/^(?:[a-z]|ll|qu)$/.test(text) || lists(text))) {
-      meant ??= meanings[`${letters} ${lexemes[i]!.text} ${text[0]}`] ?? null;
+      const place = `${letters} ${lexemes[i]!.text}`;
+      meant ??= meanings[`${place} ${text}`] ?? meanings[`${place} ${text[0]}`] ?? null;
       end = next + 1;
     } else if (kind !== 'break' && !(kind === 'word' && (text === 'and' || text === 'or'))) break;
   }

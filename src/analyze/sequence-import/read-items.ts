@@ -3,12 +3,13 @@ import type { PatternId } from '../types.ts';
 import type { Chunk } from './clause-chunk.ts';
 import { type CellKind, findColumnKind } from './column-kinds.ts';
 import { commonWords } from './common-words.ts';
-import { cutClauses } from './cut-clauses.ts';
+import { cutClauses, trimEdges } from './cut-clauses.ts';
 import type { ImportedItem } from './imported-sequence.ts';
+import { cutMarkedWords } from './marked-words.ts';
 import type { Phrase } from './phrases.ts';
 import { readClause } from './read-clause.ts';
 import { readWords } from './read-words.ts';
-import { deniesTeaching, goesOver, isRestWeek, saysNothingAtAll, saysNothingNew } from './rest-weeks.ts';
+import { deniesTeaching, goesOver, isLegend, isRestWeek, isSignature, saysNothingAtAll, saysNothingNew } from './rest-weeks.ts';
 import {
   dropNames,
   guesses,
@@ -31,8 +32,17 @@ export const nothingBeside: Beside = { examples: [], headings: [], needs: noNeed
 export function readItems(text: string, kind: CellKind, beside: Beside = nothingBeside): readonly ReadItem[] {
   if (kind === 'notes' || (kind === 'examples' && !onlyAffixes.test(text)))
     return [item(text.trim(), 'ignored')];
+  if (beside.mark !== undefined && kind !== 'by-sight' && text.search(beside.mark) >= 0) {
+    const { mark, ...others } = beside;
+    return cutMarkedWords(text, mark).flatMap((piece) =>
+      piece.words ? [bySightItem(piece.text, 'matched')] : readItems(trimEdges(piece.text), kind, others),
+    );
+  }
   const clauses = cutClauses(text, onlyAffixes.test(text) ? 'patterns' : kind);
+  const apart = shownApart(clauses.map((clause) => clause.text));
+  const own = apart.size === 0 ? beside : { ...beside, apart: new Set([...apart, ...(beside.apart ?? [])]) };
   const items = clauses.flatMap((clause): readonly ReadItem[] => {
+    if (isLegend(clause.text) || isSignature(clause.text)) return [item(clause.text, 'ignored')];
     if (clause.words !== undefined) return [{ ...item(clause.text, 'guessed'), bySight: [...clause.words] }];
     if (clause.kind === 'notes' || clause.kind === 'examples') return [item(clause.text, 'ignored')];
     if (clause.kind === 'by-sight') return sightItems(clause.text);
@@ -48,11 +58,11 @@ export function readItems(text: string, kind: CellKind, beside: Beside = nothing
     )
       return [item(clause.text, 'ignored')];
     return clause.prose === true
-      ? guesses(readPatterns(clause.text, beside))
-      : readPatterns(clause.text, beside);
+      ? guesses(readPatterns(clause.text, own))
+      : readPatterns(clause.text, own);
   });
   const read =
-    /\b(?:will be|only|just|first|starting)\b/i.test(text) || clauses.some(({ prose }) => prose === true)
+    /\b(?:will be|only(?! ha[sdv])|just|first|starting)\b/i.test(text) || clauses.some(({ prose }) => prose === true)
       ? dropNames(items)
       : items;
   // "carols; no phonics": what nobody knows is no teaching where the cell says there is none.
@@ -60,6 +70,22 @@ export function readItems(text: string, kind: CellKind, beside: Beside = nothing
   return none
     ? read.map((one): ReadItem => (one.status === 'unknown' ? { ...one, status: 'ignored' } : one))
     : read;
+}
+
+const withExample = /(?<![\p{L}\p{N}'’-])(\p{L}{1,4})\s*(?:[([]|as in\b|like\b)\s*\p{L}/giu;
+
+/** The most letters of a clause in which examples are looked for. */
+const LONGEST_SHOWN = 800;
+
+/** Letters that begin several clauses, each with an example: `th (thumb); th (that)`. */
+export function shownApart(texts: readonly string[]): ReadonlySet<string> {
+  const seen = new Set<string>();
+  const twice = new Set<string>();
+  for (const text of texts) {
+    for (const [, letters = ''] of text.slice(0, LONGEST_SHOWN).matchAll(withExample))
+      (seen.has(letters.toLowerCase()) ? twice : seen).add(letters.toLowerCase());
+  }
+  return twice;
 }
 
 /** `sub-`, `-ward, -wise`: parts of words, whatever the column is called. */
@@ -132,6 +158,7 @@ const bareList = /^\p{Ll}{1,6}(?:(?:[\s,/&]|\band\b)+\p{Ll}{1,6})*$/u;
 /** "Suffixes" or "Prefixes" above a list whose parts have no hyphens. */
 function affixesOf(headings: readonly Phrase[]): string {
   for (const { within } of headings) {
+    if (within?.has('root-port') === true) return 'roots';
     const [ends, begins] = [within?.has('suffix-ing') === true, within?.has('prefix-un') === true];
     if (ends !== begins) return ends ? 'suffixes' : 'prefixes';
   }
@@ -165,7 +192,8 @@ function chunkItem(chunk: Chunk, text: string, settled: readonly Settled[], need
   const { known, unknown, phrases } = chunk;
   if (chunk.announces && settled.length === 0) return { ...item(text, 'ignored'), named: true };
   if (known === 0 || (chunk.asks && settled.length === 0) || (unknown > known && !saysEnough(chunk))) {
-    if ((chunk.rest && unknown === 0) || goesOver(text)) return item(text, 'ignored');
+    if ((chunk.rest && unknown === 0) || goesOver(text) || (known === 0 && saysNothingNew(text)))
+      return item(text, 'ignored');
     if (isCommonWord(text)) return bySightItem(text, 'guessed');
     return item(text, 'unknown');
   }

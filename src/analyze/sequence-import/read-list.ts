@@ -116,6 +116,11 @@ function below(lines: readonly Line[], i: number, heading: string): readonly Lin
 /** Whether what follows "Unit 3:" is the unit's name rather than what it teaches: "Digraphs", with sh and ch below. */
 function isName(rest: string, under: readonly Line[]): boolean {
   const items = readItems(rest, 'patterns');
+  const listed = under.filter(({ bullet, text }) => bullet && readItems(text, 'patterns').some(({ patterns }) => patterns.length > 0));
+  const said = new Set(listed.flatMap(({ text }) => readItems(text, 'patterns').flatMap(({ patterns }) => patterns)));
+  // "Longer words" above what is taught of them.
+  const only = items.every(({ named, status, patterns }) => named && (status === 'guessed' || patterns.every((id) => said.has(id))));
+  if (listed.length > 1 && (only || isTitle(rest))) return true;
   if (
     !items.every(
       ({ status, headings }) => headings.length > 0 || status === 'unknown' || status === 'ignored',
@@ -130,6 +135,12 @@ function isName(rest: string, under: readonly Line[]): boolean {
     taught ||
     (under.some(({ heading }) => heading === null) && items.every(({ headings }) => headings.length === 0))
   );
+}
+
+/** "Open Syllables and y", "Vowel Teams I": words of a title have capitals. */
+function isTitle(text: string): boolean {
+  const words = (text.match(/\p{L}+/gu) ?? []).filter((word) => word.length > 3 && !/^(?:with|from|and|that)$/.test(word));
+  return words.length > 1 && words.every((word) => /^\p{Lu}\p{Ll}/u.test(word)) && !/[,:(/]/.test(text);
 }
 
 function stepsByBlock(lines: readonly Line[]): readonly LaidStep[] {

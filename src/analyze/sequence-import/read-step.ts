@@ -4,6 +4,7 @@ import type { Phrase } from './phrases.ts';
 import { readItems } from './read-items.ts';
 import { readWords } from './read-words.ts';
 import type { ReadItem } from './settle-items.ts';
+import type { Beside } from './weigh-examples.ts';
 import { noNeeds, type WordNeeds } from './word-needs.ts';
 
 interface ReadCell {
@@ -11,11 +12,14 @@ interface ReadCell {
   readonly items: readonly ReadItem[];
 }
 
+/** What the whole plan says of each of its steps. */
+export type PlanWide = Pick<Beside, 'first' | 'mark' | 'apart'>;
+
 /** The items of a step. What stands in one row of a table is read together. */
 export function readStep(
   { cells }: LaidStep,
   needs: WordNeeds = noNeeds,
-  first = false,
+  plan: PlanWide = {},
 ): readonly ReadItem[] {
   const rows: LaidCell[][] = [];
   for (const cell of cells) {
@@ -23,7 +27,7 @@ export function readStep(
     if (row !== undefined && row[0]!.row === cell.row) row.push(cell);
     else rows.push([cell]);
   }
-  return rows.flatMap((row) => readRow(row, needs, first));
+  return rows.flatMap((row) => readRow(row, needs, plan));
 }
 
 /** The headings of the nearest line above that has any; the nearest stands first. */
@@ -54,7 +58,11 @@ function withoutNames(items: readonly ReadItem[], below: readonly ReadItem[]): r
  * Reads the cells of a row twice: headings in one are what the letters in another are a list of, "Long e" beside
  * `ee, ea`. Where two cells say the same, the narrower goes: "Initial blends" beside `bl, cl` teaches those two.
  */
-function readRow(cells: readonly LaidCell[], needs: WordNeeds, first: boolean): readonly ReadItem[] {
+function readRow(
+  cells: readonly LaidCell[],
+  needs: WordNeeds,
+  plan: PlanWide,
+): readonly ReadItem[] {
   const words = cells.filter(({ kind }) => kind === 'examples').flatMap(({ text }) => readWords(text));
   const examples = words.map((word) => word.toLowerCase());
   const headings = cells.map(({ text, kind }) =>
@@ -65,7 +73,7 @@ function readRow(cells: readonly LaidCell[], needs: WordNeeds, first: boolean): 
     const others = cells[0]!.row === undefined ? [] : headings.filter((_, place) => place !== i).flat();
     return {
       kind,
-      items: readItems(text, kind, { examples, headings: [...named, ...others], needs, first }),
+      items: readItems(text, kind, { examples, headings: [...named, ...others], needs, ...plan }),
     };
   });
   if (cells[0]!.row === undefined)

@@ -12,7 +12,11 @@ export function readTable(table: FoundTable, chosen: readonly CellKind[] = []): 
   const { before, rows } = table;
   const { head, columns } = findColumns(table);
   const names = columns.map(({ name }) => name);
-  const body = rows.filter((_, i) => i !== head);
+  // What stands above the names of the columns says what the whole is, where it fills few cells.
+  const above = head > 0 && head <= MOST_ABOVE ? rows.slice(0, head) : [];
+  const titled = above.every((row) => row.filter((cell) => cell !== '').length * 2 <= columns.length);
+  const opening = titled ? above : [];
+  const body = rows.filter((_, i) => i !== head && i >= opening.length);
   const kinds = columns.map(({ kind }, i) => chosen[i] ?? kind);
   const steps: { title: string; cells: LaidCell[]; open: boolean }[] = [];
   const headCell: LaidCell = { text: names.filter((name) => name !== '').join(' | '), kind: 'notes' };
@@ -37,7 +41,11 @@ export function readTable(table: FoundTable, chosen: readonly CellKind[] = []): 
     const about = titles.filter((title) => !/\d/.test(title)).join(', ');
     const own = row.flatMap((text, i): LaidCell[] => {
       const kind = kinds[i] ?? 'patterns';
-      return text === '' || kind === 'step' ? [] : [{ text, kind, row: place, about }];
+      // "Suffixes" above er, est says what its cells list.
+      const named = kind === 'patterns' || kind === 'title' ? (names[i] ?? '') : '';
+      return text === '' || kind === 'step'
+        ? []
+        : [{ text, kind, row: place, about: named === '' ? about : `${named}\n${about}` }];
     });
     const cells = own.length > 0 ? [...again, ...own] : own;
     if (own.length > 0) again = [];
@@ -68,12 +76,15 @@ export function readTable(table: FoundTable, chosen: readonly CellKind[] = []): 
   if (steps.length === 0) steps.push({ title: '', cells: [], open: false });
   if (head >= 0) steps[0]!.cells.unshift(headCell);
   return {
-    title: before.map((line) => line.trim()).join(' · '),
+    title: [...before.map((line) => line.trim()), ...opening.flat().filter((cell) => cell !== '')].join(' · '),
     steps: steps.map(({ title, cells }): LaidStep => ({ title, cells })),
   };
 }
 
 const listed = /^\s*[•◦▪●○*–-]\s+(?=\S)/u;
+
+/** So many rows may stand above the names of the columns. */
+const MOST_ABOVE = 4;
 
 /** Bare numbers take the name of their column: 3 under Week is "Week 3"; without one they stay bare. */
 function stepTitle(cell: string, name: string): string {

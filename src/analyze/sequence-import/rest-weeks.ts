@@ -1,4 +1,4 @@
-import { mendWord } from './mend-word.ts';
+import { isTrade, mendWord } from './mend-word.ts';
 import { restWords } from './word-roles.ts';
 
 /** Words that may stand beside "review" or "break" without making it something to teach. */
@@ -62,7 +62,7 @@ const LONGEST_EVENT = 9;
 
 /** What fills a week, or is done by ear, without letters: "Sports week", "names and songs", "exit test". */
 const events =
-  /\b(?:(?<!of the )weeks?|(?<!^)days?(?! of)|party|parties|picnics?|bingo|goodbyes?|re-?tests?|assess(?:es|ing|ments?)?|portfolios?|interviews?|baseline|check(?:s|-?ups?|-?ins?|points?)?|warm-?ups?|wrap-? ?up|workdays?|work days?|teacher days?|report cards?|testing|screen(?:er|ers|ing)|inventory|get-to-know|holidays?|vacation|recess|closed for|celebrat(?:e|es|ion|ions)|assembly|nativity|carols?|pageant|performance|inset|exams?|graduation|orientation|welcome|farewell|swap|library|proof-?reading|alphabetical order|dictionary skills|cursive|punctuation|capital letters|full stops|question marks|review|revision|catch-? ?up|carry-? ?over|spill-? ?over|games?|concert|play|trip|fair|festival|thanksgiving|christmas|easter|hanukkah|eid|diwali|new year|intersession|fluency|practi[cs]e|routines?|settling|songs?|rhym(?:e|es|ing)|onsets?|alliteration|segment(?:ing)?|blending|(?:first|last|final|middle|beginning|ending) sounds?|change a sound|(?:beats|claps?|clapping)|survey|diagnostics?|conferences?|dictation|handwriting|re-?check|redo|test|quiz|exam|benchmark|benchmk|monitoring|cold read|probes?|mtg|meetings?|drill|carnival|mop-?up|moderation|swim(?:ming)?|visits|museum|project|photos?|parade|worksheets?|settle|prac|rehearsals?|production|open house|snow day|make-?up|catch|data|portfolio|awards|homophones?|homographs?|vacances|repaso|vacaciones|feriado|prueba|toets|hersiening|vakansie|gwyliau)\b|(?:^|\s)(?:r[ée]vision|[ée]valuations?|cong[ée]|rel[âa]che|f[êe]te|evaluaci[óo]n)(?!\p{L})/iu;
+  /\b(?:minimal pairs?|(?:word |picture )?sorts?|sorting|word (?:ladders?|chains?|chaining)|decodable (?:texts?|passages?|readers?|books?)|re-?read(?:ing)?|timed|(?<!of the )weeks?|(?<!^)days?(?! of)|party|parties|picnics?|bingo|goodbyes?|re-?tests?|assess(?:es|ing|ments?)?|portfolios?|interviews?|baseline|check(?:s|-?ups?|-?ins?|points?)?|warm-?ups?|wrap-? ?up|workdays?|work days?|teacher days?|report cards?|testing|screen(?:er|ers|ing)|inventory|get-to-know|holidays?|vacation|recess|closed for|celebrat(?:e|es|ion|ions)|assembly|nativity|carols?|pageant|performance|inset|exams?|graduation|orientation|welcome|farewell|swap|library|proof-?reading|alphabetical order|dictionary skills|cursive|punctuation|capital letters|full stops|question marks|review|revision|catch-? ?up|carry-? ?over|spill-? ?over|games?|concert|play|trip|fair|festival|thanksgiving|christmas|easter|hanukkah|eid|diwali|new year|intersession|fluency|practi[cs]e|routines?|settling|songs?|rhym(?:e|es|ing)|onsets?|alliteration|segment(?:ing)?|blending|(?:first|last|final|middle|beginning|ending) sounds?|change a sound|(?:beats|claps?|clapping)|survey|diagnostics?|conferences?|dictation|handwriting|re-?check|redo|test|quiz|exam|benchmark|benchmk|monitoring|cold read|probes?|mtg|meetings?|drill|carnival|mop-?up|moderation|swim(?:ming)?|visits|museum|project|photos?|parade|worksheets?|settle|prac|rehearsals?|production|open house|snow day|make-?ups?|catch|data|portfolio|awards|homophones?|homographs?|vacances|repaso|vacaciones|feriado|prueba|toets|hersiening|vakansie|gwyliau)\b|(?:^|\s)(?:r[ée]vision|[ée]valuations?|cong[ée]|rel[âa]che|f[êe]te|evaluaci[óo]n)(?!\p{L})/iu;
 
 /** Whether a clause only goes over what was taught: "Review of CVC", "revise wk 2-5", "digraph review"; not "review, then sh". */
 export function goesOver(text: string): boolean {
@@ -71,7 +71,7 @@ export function goesOver(text: string): boolean {
     /^(?:rev(?:iew|iews|iewing|ise|ising|ision|isit|isiting)?|recap|redo|re-?check|re-?teach|catch-? ?up|assess(?:ing|ment)?|quiz|test(?:ing)?|check(?:ing)?)\b(?!.*\b(?:then|new|plus|introduce|teach|begin|start)\b)/i.test(
       plain,
     ) ||
-    /^[^.;:]*\breview$/i.test(plain) ||
+    /^[^.;:]*\breview(?:\s*:.*)?$/i.test(plain) ||
     /^(?:skip|off|none)$/i.test(plain) ||
     /^(?:warm-? ?up|go over|practi[cs]e|keep practi[cs]ing|look back)\b.*\b(?:so far|again|from before|taught|learn(?:ed|t))$/i.test(
       plain,
@@ -79,7 +79,39 @@ export function goesOver(text: string): boolean {
     /^(?:all|everything|all of)\b.*\b(?:above|so far|again|before|to date|taught|learn(?:ed|t))$/i.test(
       plain,
     ) ||
+    /^(?:no school\b|(?:baseline|pre-?test|post-?test|screen(?:er|ing)?|diagnostics?|benchmark|survey)\b(?!.*\b(?:then|new|plus|introduce|teach|begin|start)\b))/i.test(
+      plain,
+    ) ||
     /^(?:off|none|no school|tba|tbd)\s*(?:[-–—,;:(]|$)/i.test(plain) ||
     /\bby ear$/i.test(plain)
   );
+}
+
+/** Signs and type that a plan may explain. */
+const sign =
+  '(?:(?:stars?|asterisks?|bold|italics?|(?:square |round |curly |angle )?brackets?|braces|parenthes[ei]s|slashes|slash marks|capitals?|underlin\\w+|highlight\\w*|(?:red|blue|green|yellow|grey|gray|orange|purple|pink)|ticks?|tick marks?|check ?marks?|quotes|quot(?:ation|e) marks|dash(?:es)?|hyphens?|arrows?|dots?)(?: (?:type|print|ink|text|pen|words?|letters?|rows?|cells?|lines?|items?))?)';
+const legends = [
+  `^(?:an? |the |each |every |all )?(?:words? |letters? |items? |anything |what is |those )?(?:(?:in|with|marked|between|inside) (?:an? |the )?)?${sign}(?: .{0,20}?)?\\s*(?:=|\\b(?:means?|marks?|shows?|stands? for|indicates?|denotes?|tells?|(?:is|are|was|were) (?:for|new|taught|extra|optional|review|sight|tricky|irregular|to be|by|the)))`,
+  `\\b(?:go|goes|are|is|shown|written|given|listed|appears?|comes?|put|marked|printed|set) (?:in|between|inside|within|with|by) (?:an? |the )?${sign}\\W*$`,
+  '^(?:key|legend|abbreviations?)\\s*[:=–—-]',
+  '^\\p{L}{1,5}\\s*=\\s*(?:an? |the )?(?:high[- ]frequency|sight|tricky|irregular|decodable|example|key|nonsense|new|review) (?:words?|sounds?|letters?|only)\\W*$',
+].map((source) => new RegExp(source, 'iu'));
+
+/** The most letters of such a line. */
+const LONGEST_LEGEND = 160;
+
+/** Whether a line explains the signs of the plan: "Sounds go between slashes", "A star means a test on Friday". */
+export function isLegend(text: string): boolean {
+  return text.length <= LONGEST_LEGEND && legends.some((legend) => legend.test(text.trim()));
+}
+
+const signature =
+  /^[*_("“~–—-]*\s*(?:(?:by|with|from)\s+)?(?:(?:\p{Lu}\.\s?){1,2}(\p{Lu}\p{Ll}{2,}(?:[-'’]\p{Lu}?\p{Ll}+)?)|(?:Mrs?|Ms|Miss|Dr)\.?\s+\p{Lu}[\p{L}.'’-]*)(?:\s*,?\s*(?:Gr(?:ade)?\.?|Room|Rm\.?|K|Year|Yr)\s*[\dK–-]*)?[)*_.,"”~]*$/u;
+
+/** Whether a text is nothing but who wrote the plan: "R. Tsai", "(C. Brannigan)"; not "B. Open syllables". */
+export function isSignature(text: string): boolean {
+  const found = signature.exec(text.trim());
+  if (found === null) return false;
+  const name = (found[1] ?? '').toLowerCase();
+  return !isTrade([name, `${name}s`]) && !restWords.has(name);
 }

@@ -130,7 +130,9 @@ const sections = new Set(
 );
 
 function numbersOf({ text }: Line): readonly number[] {
-  return (readStepHeading(text)?.title.match(/\d+/g) ?? []).map(Number);
+  // "1a", "1b" run on to "2a".
+  const places = readStepHeading(text)?.title.match(/\d+|(?<=\d)[a-z]$/g) ?? [];
+  return places.map((place) => (/\d/.test(place) ? Number(place) : place.charCodeAt(0)));
 }
 
 function letterPlace({ text }: Line): number {

@@ -81,7 +81,7 @@ export function withoutComments(items: readonly ReadItem[]): readonly ReadItem[]
 /** Whether a clause names several types of syllables, or says that its words are long: then no vowels are meant. */
 export function namesTypes(chunks: readonly Chunk[]): boolean {
   const named = chunks.flatMap(({ phrases }) => phrases.flatMap(({ ids }) => ids));
-  const types = new Set(named.filter((id) => /^(?:type-|consonant-le$|syllables-)/.test(id)));
+  const types = new Set(named.filter((id) => /^(?:type-|consonant-le$|syllables-|divide-)/.test(id)));
   return types.size > 1;
 }
 

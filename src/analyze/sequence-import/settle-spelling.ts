@@ -1,7 +1,7 @@
 import { catalogue } from '../catalogue/catalogue.ts';
 import type { PatternId } from '../types.ts';
 import type { Spelled } from './clause-chunk.ts';
-import { composites, rimes } from './spellings.ts';
+import { composites, findSpelling, rimes } from './spellings.ts';
 import { type Beside, explains, patternsShown } from './weigh-examples.ts';
 
 /** What letters teach; `sure` when the text says so or they have no other usual meaning. */
@@ -47,10 +47,11 @@ export function settleSpelling(
 ): SettledLetters {
   const settled = settle(spelled, beside, others);
   const weight = explains(spelled, settled.ids, others, beside.needs);
+  const unheard = spelled.sounds.some(({ within }) => within?.size === 0);
   return {
     ...settled,
     // An example that does not need what was read says that something else is meant, or more.
-    sure: settled.sure && !spelled.odd && weight !== 'contradicts',
+    sure: settled.sure && !spelled.odd && !unheard && weight !== 'contradicts',
     confirmed: weight === 'confirms',
     contradicted: weight === 'contradicts',
     letters: spelled.spelling.letters,
@@ -76,7 +77,8 @@ function settle(spelled: Spelled, beside: Beside, others: readonly Spelled[]): O
   const headings = [...spelled.headings, ...fitting.filter((heading) => !sounding.includes(heading))];
   let left = spelling.candidates;
   const said = new Set(sounds.flatMap(({ within }) => [...within!]));
-  const limits = [...headings.map(({ within }) => within!), ...(said.size > 0 ? [said] : [])];
+  // What is said of the letters themselves comes before any heading above them.
+  const limits = [...(said.size > 0 ? [said] : []), ...headings.map(({ within }) => within!)];
   // "Long a and long e teams" beside `ee, ea`: headings of which no sense has both leave those that have one.
   const inOne = left.filter((id) => limits.some((limit) => limit.has(id)));
   const apart =
@@ -108,12 +110,16 @@ function settle(spelled: Spelled, beside: Beside, others: readonly Spelled[]): O
   if (byExample.length > 0 && !(spelling.letters in composites) && rime === undefined) {
     const usual = spelling.usual.filter((id) => byExample.includes(id));
     const possible = spelling.usual.filter((id) => left.includes(id));
-    // "ch (chip, school)" teaches two sounds of ch; "th (this)" may still teach both of th.
-    // "th as in thin, th as in this" tells them apart.
-    const apart = others.some(
-      (one) => one !== spelled && one.spelling.letters === spelling.letters && one.examples.length > 0,
-    );
-    const together = spelled.examples.length === 0 || (bothTaught.test(spelling.letters) && !apart);
+    // "ch (chip, school)" teaches two sounds of ch; "-ed (jumped)" all of -ed.
+    // "th (thin)" is one of the two, "th, wh (thin, when)" shows a list.
+    const apart =
+      beside.apart?.has(spelling.letters) === true ||
+      others.some(
+        (one) => one !== spelled && one.spelling.letters === spelling.letters && one.examples.length > 0,
+      );
+    const spread = spelling.letters === 'ed' || spelled.spread;
+    const together =
+      spelled.examples.length === 0 || (bothTaught.test(spelling.letters) && spread && !apart);
     const both = together ? possible : usual;
     const meant = spelling.sure && usual.length > 0 ? both : [];
     const ids = [...new Set([...meant, ...byExample])];
@@ -146,12 +152,17 @@ function settle(spelled: Spelled, beside: Beside, others: readonly Spelled[]): O
   if (usual.length === spelling.usual.length && spelling.sure)
     return { ids: usual, sure: true, left: spelling.letters === 'y' ? left : usual };
   if (left.length === 1) return { ids: left, sure: true, left };
+  // An ending that its examples do not explain is asked.
+  if (usual.length === 0 && spelling.usual.length === 0 && named.length === 0 && isLoose(spelling.letters))
+    return { ids: [], sure: false, left };
   if (usual.length === 0)
     return named.length > 0
       ? { ids: [...new Set(named)], sure: narrowed, left }
       : { ids: firstOf(left), sure: false, left };
   return { ids: usual, sure: narrowed && usual.length < spelling.usual.length, left };
 }
+
+const isLoose = (letters: string) => findSpelling(letters, 'none') === null;
 
 /** Of senses of which none is usual, the long vowels (u has two), or else the first. */
 function firstOf(left: readonly PatternId[]): readonly PatternId[] {
@@ -165,6 +176,10 @@ const counted = (id: PatternId) =>
 
 /** All sounds of letters, or the first of them; null where there are fewer than the text says. */
 function everySound({ spelling, every }: Spelled, left: readonly PatternId[]): readonly PatternId[] | null {
+  // "three sounds of y": those of a vowel.
+  if (spelling.letters === 'y' && every < 4) return ['y-long-i', 'y-long-e', 'y-short-i'].slice(0, every);
+  // "-s, both sounds"
+  if (spelling.usual.includes('suffix-s')) return ['suffix-s-s', 'suffix-s-z'];
   const open = [...new Set([...spelling.usual, ...left])];
   const families = new Set(spelling.usual.map((id) => patterns.get(id)!.family === 'suffix'));
   const all = open.filter((id) => counted(id) && families.has(patterns.get(id)!.family === 'suffix'));
@@ -181,6 +196,9 @@ export function leanOnNeighbours(settled: readonly SettledLetters[]): readonly S
     // "-le, -el, -al": the end of metal, not of coastal.
     if (one.letters === 'al' && one.ids[0] === 'suffix-al' && isBeside(settled, i, /^(?:el|il|le)$/))
       return { ids: ['final-al'], sure: true, left: ['final-al'], confirmed: one.confirmed };
+    // "-ire, -ure": the vowel of cure, not the ending of failure.
+    if (one.letters === 'ure' && isBeside(settled, i, /^(?:ire|are|ore|ere|eer|air|oar)$/))
+      return { ids: ['ure'], sure: true, left: ['ure'], confirmed: one.confirmed };
     if (one.letters === 'ent' && isBeside(settled, i, /^(?:ant|ance|ence)$/))
       return { ids: ['suffix-ent'], sure: true, left: ['suffix-ent'], confirmed: one.confirmed };
     if (one.letters === "'s" && isBeside(settled, i, /^(?:n't|'(?:ll|re|ve|d|m))$/))

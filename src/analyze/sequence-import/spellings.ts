@@ -182,6 +182,7 @@ export function findSpelling(letters: string, mark: Mark, affix = false): Spelli
   // `-il` is no prefix, `re-` no ending.
   const other = mark === 'suffix' ? 'prefix' : mark === 'prefix' ? 'suffix' : '';
   const fitting = listed.filter((id) => familyOf.get(id) !== other);
+  if (fitting.length === 0 && !affix) return null;
   const all = fitting.length > 0 ? fitting : listed;
   if (letters === 'th' && mark === 'suffix' && !affix) return spelling(letters, all, usual.th!, false);
   const composite = composites[letters];
@@ -199,6 +200,20 @@ export function findSpelling(letters: string, mark: Mark, affix = false): Spelli
     return spelling(letters, all, usual[letters] ?? open[letters] ?? plain.slice(0, 1), !(letters in open));
   }
   return spelling(letters, all, usual[letters] ?? open[letters] ?? all.slice(0, 1), !(letters in open));
+}
+
+/** Families whose rows an ending that nobody lists may hold: the ai of mountain. */
+const inEndings = /vowel|schwa|final syllable/;
+
+/** An ending that is no spelling itself, as far as its examples say which vowel it holds: `-ain (mountain)`; null for other letters. */
+export function looseEnding(letters: string): Spelling | null {
+  const [, vowel = ''] = /^([aeiouy]{1,3})[a-z]{1,4}$/.exec(letters) ?? [];
+  if (vowel === '') return null;
+  const candidates = coarseRows
+    .filter((row) => inEndings.test(row.family))
+    .filter((row) => row.letters.split(' ').includes(vowel))
+    .map(({ id }) => id);
+  return candidates.length === 0 ? null : spelling(letters, candidates, [], false);
 }
 
 /** The spelling of a family that a single letter stands for: ff, a_e, or all blends with l; null where there is none. */
@@ -221,7 +236,8 @@ export function familyMember(letter: string, family: readonly PatternId[]): Spel
 function rimeOf(letters: string): Spelling | null {
   const [, vowel = '', rest = ''] =
     /^([aeiou])(b|c?k|d|g|m|n|p|t|x|sh|ss|ff|tch|mp|nd|nt|st|ll)$/.exec(letters) ?? [];
-  if (vowel === '' || (letters !== 'an' && patternsOf.has(letters))) return null;
+  const own = patternsOf.get(letters)?.some((id) => familyOf.get(id) !== 'prefix') === true;
+  if (vowel === '' || (letters !== 'an' && own)) return null;
   const end = findSpelling(rest, 'none')!;
   const ids = [`short-${vowel}`, ...(end.usual.length > 1 ? [`end-${rest}`] : end.usual)];
   return { letters, candidates: ids, usual: ids, sure: false };

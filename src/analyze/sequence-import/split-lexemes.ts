@@ -1,7 +1,8 @@
 import type { PatternId } from '../types.ts';
+import { commonWords } from './common-words.ts';
 import { isShortened, isTrade, mendWord } from './mend-word.ts';
 import { soundsByName } from './sound-names.ts';
-import type { Mark } from './spellings.ts';
+import { findSpelling, type Mark } from './spellings.ts';
 
 /**
  * A piece of an item's text. `sound`: what stands between slashes; `break`: what divides items; `is`: a colon,
@@ -25,6 +26,8 @@ export interface Lexeme {
   readonly ids?: readonly PatternId[];
   /** Of `meant`: it may as well be meant otherwise. */
   readonly open?: true;
+  /** A word that was cut into syllables: an example, whatever it says. */
+  readonly cut?: true;
   /** Lower case; a split digraph as `a_e`, without the hyphens of an affix. */
   readonly text: string;
   readonly mark: Mark;
@@ -56,7 +59,7 @@ const abbreviation = /(?:e\.\s?g\.?|i\.\s?e\.?|ex\.)(?![\p{L}\p{N}])/iuy;
 /** `Mrs. P.`, `Ms Okafor`, `K-2`: who, and which grades. */
 const teacher =
   /(?<![\p{L}\p{N}])(?:(?:Mrs?|Ms|Miss|Dr|Sr)\.?\s+\p{Lu}(?:\p{Ll}+|\.)?|[KR][-–]\d)(?![\p{L}\p{N}])/uy;
-const listMarker = /^\s*(?:\(?\d{1,3}[.)]|\((?:[ivx]{1,5}|[a-h])\)|(?:[ivx]{2,5}|[a-h])\))\s+/;
+const listMarker = /^\s*(?:\(?\d{1,3}[.)]|\((?:[ivx]{1,5}|[a-h])\)|(?:[ivx]{2,5}|[a-h])\)|[A-Z]\.(?=\s+\p{L}{2}))\s+/u;
 /** `B3`, `RF.1.3.a`, `2.4`: the number of a line in its own numbering; not `a-e` nor `2 sounds`. */
 const lineCode =
   /^\s*\(?(?=[\p{L}.]*\d)(?:(?:[\p{L}]{1,4}|\d{1,3})\.)*(?:[\p{Lu}]{1,3}\d{1,3}[a-z]?|(?<=\.)(?:\d{1,3}[a-z]?|[a-z]))[.):]?\s+(?=\S)/u;
@@ -148,7 +151,34 @@ export function splitLexemes(text: string): readonly Lexeme[] {
     }
     at += wholly.length;
   }
-  return joinSyllables(text, doubledAtStart(text, lexemes));
+  return joinSyllables(text, enumerated(numberedAtEnd(text, doubledAtStart(text, lexemes))));
+}
+
+/** "(a) short a (b) short e": letters or numbers that only count what follows. */
+function enumerated(lexemes: readonly Lexeme[]): readonly Lexeme[] {
+  const isMark = (i: number) =>
+    lexemes[i]?.kind === 'open' && /^(?:[a-h]|\d)$/.test(lexemes[i + 1]?.text ?? '') && lexemes[i + 2]?.kind === 'close';
+  const marks = lexemes.flatMap((_, i) => (isMark(i) ? [i] : []));
+  const code = (i: number) => lexemes[i + 1]!.text.charCodeAt(0);
+  const runs = marks.length > 1 && marks.every((at, n) => n === 0 || code(at) === code(marks[n - 1]!) + 1);
+  if (!runs) return lexemes;
+  return lexemes.flatMap((one, i): Lexeme[] => {
+    if (marks.includes(i)) return [{ ...one, kind: 'break', text: ',', end: lexemes[i + 2]!.end }];
+    return marks.includes(i - 1) || marks.includes(i - 2) ? [] : [one];
+  });
+}
+
+/** "Vowel Teams I": the first of several parts, not the letter; "Vowels: A, I" has letters. */
+function numberedAtEnd(text: string, lexemes: readonly Lexeme[]): readonly Lexeme[] {
+  const last = lexemes.at(-1);
+  const before = lexemes.at(-2);
+  const numbers =
+    last?.kind === 'word' &&
+    /^[IVX]$/.test(text.slice(last.start, last.end)) &&
+    before?.kind === 'word' &&
+    /[a-z]{4}s$/.test(before.text) &&
+    !/^(?:vowels|letters|sounds|consonants|shorts|longs|words)$/.test(before.text);
+  return numbers ? [...lexemes.slice(0, -1), { ...last, kind: 'note', text: '' }] : lexemes;
 }
 
 /** "Ee, oa", "Oo (moon)": at the start of a line a capital belongs to the line, not to the letter, as in "Ee, Ff". */
@@ -172,37 +202,59 @@ function doubledAtStart(text: string, lexemes: readonly Lexeme[]): readonly Lexe
 const joints =
   /^(?:to|and|or|by|plus|drop|dropping|double|doubled|silent|magic|final|word|words|vowel|one|two|three)$/;
 
-/** Words cut into syllables, where examples stand: `Closed: nap-kin, tem-pest`, `-sion (tel-e-vi-sion)`. */
+/** What a clause says where its examples are cut by slashes or dots: `VC/CV (mag/net)`, not `ai (rain/train)`. */
+const dividesWords =
+  /syll|divi|\b(?:VC|CV|V\/|V\||compound|schwa|longer|multi|stable)|consonant[ -]?le\b|-le\b|\b(?:open|closed)\b/i;
+
+/** Where the pieces of a word cut into syllables end that begins at `i`: nap-kin, ho/tel, fan·tas·tic. */
+function endOfPieces(text: string, lexemes: readonly Lexeme[], i: number, slashes: boolean): number {
+  let end = i + 1;
+  for (;;) {
+    const before = lexemes[end - 1]!;
+    const sign = text[before.end] ?? '';
+    const joint = slashes && '/·|'.includes(sign) && lexemes[end]?.kind === 'break' ? end + 1 : end;
+    const next = lexemes[joint];
+    const joins = /[-‐-―]/.test(sign) || (slashes && sign !== '' && '/·|'.includes(sign));
+    if (!joins || next?.kind !== 'word' || next.start !== before.end + 1) return end;
+    end = joint + 1;
+  }
+}
+
+/** Words cut into syllables, where examples stand: `Closed: nap-kin, tem-pest`, `-sion (tel-e-vi-sion)`, `V/CV [ho/tel]`. */
 function joinSyllables(text: string, lexemes: readonly Lexeme[]): readonly Lexeme[] {
   const read: Lexeme[] = [];
+  const slashes = dividesWords.test(text);
   // Whether the last piece was a word cut into syllables, or may have one behind it.
   let shown = false;
+  let depth = 0;
   for (let i = 0; i < lexemes.length; i++) {
     const lexeme = lexemes[i]!;
-    let end = i + 1;
-    while (
-      end < lexemes.length &&
-      lexemes[end]!.kind === 'word' &&
-      lexemes[end]!.start === lexemes[end - 1]!.end + 1 &&
-      /[-‐-―]/.test(text[lexemes[end - 1]!.end]!)
-    )
-      end += 1;
-    const parts = lexemes.slice(i, end);
+    const typed = text.slice(lexeme.start, lexeme.end).toLowerCase();
+    const after = lexemes[i + 1]?.kind;
+    if (shown && /^(?:digs?|fins?|prefs?|suffs?)$/.test(typed) && after !== 'word' && after !== 'is') {
+      read.push({ ...lexeme, text: typed, cut: true });
+      continue;
+    }
+    const end = shown && lexeme.kind === 'word' ? endOfPieces(text, lexemes, i, slashes) : i + 1;
+    const parts = lexemes.slice(i, end).filter(({ kind }) => kind === 'word');
     const cut =
-      shown &&
-      lexeme.kind === 'word' &&
       parts.length > 1 &&
       parts.every(
         ({ text, mark }) => mark === 'none' && /^[a-z]*[aeiouy][a-z]*$/.test(text) && !joints.test(text),
       ) &&
+      // "open (he/me)", "(ai/ay)" are lists.
+      !(parts.every(({ text: part }) => commonWords.has(part) || findSpelling(part, 'none') !== null)) &&
       !isTrade(parts.map(({ text }) => text));
     if (cut) {
-      read.push({ ...lexeme, text: parts.map(({ text }) => text).join(''), end: parts.at(-1)!.end });
+      const whole = parts.map(({ text }) => text).join('');
+      read.push({ ...lexeme, text: whole, end: parts.at(-1)!.end, cut: true });
       i = end - 1;
       continue;
     }
     read.push(lexeme);
-    if (/^(?:open|is|hint)$/.test(lexeme.kind) || /^(?:as|in|like)$/.test(lexeme.text)) shown = true;
+    depth += lexeme.kind === 'open' ? 1 : lexeme.kind === 'close' ? -1 : 0;
+    if (depth > 0) shown = true;
+    else if (/^(?:open|is|hint)$/.test(lexeme.kind) || /^(?:as|in|like)$/.test(lexeme.text)) shown = true;
     else if (lexeme.kind === 'close' || (lexeme.kind === 'word' && !/^(?:and|or|yes|no)$/.test(lexeme.text)))
       shown = lexeme.kind === 'close';
   }
@@ -213,7 +265,9 @@ function joinSyllables(text: string, lexemes: readonly Lexeme[]): readonly Lexem
 function soundAt(text: string, at: number): string | null {
   slashed.lastIndex = at;
   const name = slashed.exec(text)?.[1];
-  if (name === undefined || /[\p{L}\p{N}]/u.test(text[at + name.length + 2] ?? ' ')) return null;
+  const behind = text.slice(at + (name?.length ?? 0) + 2);
+  // "c/k/-ck" is a list.
+  if (name === undefined || /^(?:[\p{L}\p{N}]|[-–]\p{L})/u.test(behind)) return null;
   const plain = name.toLowerCase();
   return soundsByName.has(plain) || /^\p{L}+$/u.test(plain) ? plain : null;
 }
@@ -248,6 +302,8 @@ function splitWord(found: string): Lexeme[] {
     return short
       .split(' ')
       .map((one) => ({ kind: 'word', text: one, mark: 'none', start: 0, end: text.length }));
+  // "Vowel teams II"
+  if (/^(?:I{2,3}|IV|VI{1,3})$/.test(text)) return [{ kind: 'note', text: '', mark: 'none', start: 0, end: text.length }];
   const whole = (kind: Lexeme['kind'], name = '', mark: Mark = 'none') => [
     { kind, text: name, mark, start: 0, end: text.length },
   ];

@@ -1,8 +1,8 @@
 const kinds =
-  'week|wk|unit|lesson|step|stage|phase|level|set|day|module|block|part|term|year|grade|gr|group|session|quarter|section|month|cycle|trimester|semester|chapter|meeting|visit|round|card|batch|sitting';
+  'week|wk|unit|lesson|step|stage|phase|level|set|day|module|block|part|term|year|grade|gr|group|session|quarter|section|month|cycle|trimester|semester|sem|trim|chapter|meeting|visit|round|card|batch|sitting';
 /** How the names of months begin. */
 export const MONTHS = 'jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec';
-const number = '(?:\\d{1,3}[a-z]?|[ivx]{1,5}|one|two|three|four|five|six|seven|eight|nine|ten|[a-h])';
+const number = '(?:\\d{1,3}[a-z]?|[a-z]\\d{1,2}|[ivx]{1,5}|one|two|three|four|five|six|seven|eight|nine|ten|[a-h])';
 const numbered = new RegExp(
   `^(?<kind>${kinds})s?\\.?\\s*(?:no\\.?\\s*|number\\s+|#\\s*)?(?:k(?:indergarten)?|${number})(?:\\s*(?:-|–|to|&|and|/|,)\\s*(?:\\d{1,3}))*(?![\\p{L}\\p{N}])`,
   'iu',
@@ -33,7 +33,7 @@ const called = new RegExp(
   '^(?<kind>(?:first|second|third|fourth|1st|2nd|3rd|4th)\\s+(?:half\\s+)?(?:term|half|grade|quarter|semester)' +
     '|(?:autumn|fall|winter|spring|summer)(?:\\s+(?:term|half term))?(?:\\s+\\d)?(?![\\p{L}\\p{N}])' +
     '|(?:january|february|march|april|may|june|july|august|september|october|november|december)(?![\\p{L}\\p{N}])' +
-    '|(?:jan|feb|mar|apr|jun|jul|aug|sept?|oct|nov|dec)\\.?(?=\\s*(?:[:–—|]|$))' +
+    '|(?:jan|feb|mar|apr|jun|jul|aug|sept?|oct|nov|dec)\\.?(?=\\s*(?:[:–—|]|-{2}|$)|\\s+-\\s)' +
     '|kindergarten|reception|nursery|pre-k)(?![\\p{L}\\p{N}])',
   'iu',
 );
@@ -41,7 +41,7 @@ const called = new RegExp(
 const shortened = /^(?:[TQUGY]\d{1,2}[\s.·:-]*)?(?<kind>W|Wk|L|U|Q|T)\.?\d{1,2}(?=[\s:.)–—-]|$)/u;
 /** `Stop 3 >>`: a number behind any word, before an arrow. */
 const pointed = /^(?<kind>\p{L}{2,12})\s+\d{1,3}(?=\s*(?:>>|»|=>|->|→))/u;
-const ordinal = /^(?:\(?\d{1,3}[.)]|#\d{1,3}[.):]?|\d{1,3}(?::|\s+[-–—]))(?=\s)/u;
+const ordinal = /^(?:\(?\d{1,3}[a-z]?[.)]|#\d{1,3}[.):]?|\d{1,3}(?::|\s+[-–—]))(?=\s)/u;
 /** `2.10`, `K.3`, `RF.2.3a`: a number within a number or a standard. */
 const coded =
   /^(?:[A-Z\d][A-Za-z]{0,2}\.){2}\d{1,2}[.):]?(?=\s)|^(?:[A-Z]{1,3}[.-])*\d{1,2}(?:[.-]\d{1,2}){1,2}[a-z]?[.):]?(?=\s)|^(?:[A-Z]{1,3}\.)+\d{1,2}[a-z]?[.):]?(?=\s)/u;
@@ -50,6 +50,10 @@ const coded =
 const sentence = /^\s+(?:is|starts with|begins with|has|brings|covers|adds|introduces|focuses on)(?=\s)/i;
 
 const sentenceEnd = /\s+(?:is|starts with|begins with|has|brings|covers|adds|introduces|focuses on)$/i;
+
+/** Pages, days or weeks in brackets behind the name of a step. */
+const measured =
+  /^\(\s*(?:pp?\.?|pages?|days?|wks?\.?|weeks?|lessons?|sessions?|about|approx\.?|~)?\s*\d[\d\s.,/–—-]*(?:days?|wks?\.?|weeks?|lessons?|sessions?|mins?|minutes?|hours?|hrs?)?\s*\)[\s:.;–—-]*/i;
 
 /** A line that begins a step: what it is called, what kind of unit it counts, and the rest of the line. */
 export interface StepHeading {
@@ -82,16 +86,18 @@ export function readStepHeading(line: string): StepHeading | null {
     const says = found === counted ? (sentence.exec(after)?.[0] ?? '') : '';
     if (says === '' && !/^\s*(?:$|[:.,;–—(|/·-])/.test(after) && !/\d$/.test(found[0])) break;
     kind = unitOf(found.groups!.kind!);
-    rest = after.slice(says.length).replace(/^(?:[\s:.,;–—|·•»→]|>>|[=-]>|-(?=\s|$))+/, '');
+    rest = after.slice(says.length).replace(/^(?:[\s:.,;–—|·•»→]|>>|[=-]>|-{1,3}(?=\s|$))+/, '');
     if (says !== '') break;
   }
+  // "Lesson 3 (p. 12): sh", "Unit 2 (days 1-5)"
+  if (kind !== null) rest = rest.slice((measured.exec(rest) ?? [''])[0].length);
   if (kind !== null) return { title: titleOf(line, rest), kind, rest };
   const code = coded.exec(line);
   const found = code ?? ordinal.exec(line);
   if (found === null) return null;
   const after = line.slice(found[0].length).trim();
   return code === null
-    ? { title: found[0].replace(/\D/g, ''), kind: 'number', rest: after }
+    ? { title: found[0].replace(/[^\da-z]/g, ''), kind: 'number', rest: after }
     : {
         title: code[0].replace(/[.):]$/, ''),
         kind: 'number',

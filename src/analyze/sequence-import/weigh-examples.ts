@@ -15,6 +15,10 @@ export interface Beside {
   readonly needs: WordNeeds;
   /** The first step of all: what it goes over was taught before, so the group has it. */
   readonly first?: boolean;
+  /** Brackets in which the plan has its by-sight words. */
+  readonly mark?: RegExp;
+  /** Letters that stand more than once in the plan, each time with examples of their own. */
+  readonly apart?: ReadonlySet<string>;
 }
 
 /** Senses that a word beside letters suggests without anybody meaning them: the weak ones, and the o of dog. */

@@ -16,6 +16,10 @@ const alike: Readonly<Record<PatternId, PatternId>> = {
   'weak-e': 'long-e',
 };
 
+/** The or of forget and the ar of particular are those of fork and farm to whoever lists them; doctor and dollar show the weak ones. */
+const strong: Readonly<Record<PatternId, PatternId>> = { 'or-weak': 'or', 'ar-weak': 'ar' };
+const endsWeak = /(?:ar|or)(?:s|d|ds|n|ns)?$/i;
+
 /** Asks an engine once for each word; what it guesses or reads by rule says nothing. */
 export function createWordNeeds(engine: { analyze(word: string): WordAnalysis }): WordNeeds {
   const known = new Map<string, ReadonlySet<PatternId>>();
@@ -31,7 +35,8 @@ export function createWordNeeds(engine: { analyze(word: string): WordAnalysis })
         ...(fine?.finer.map(({ row }) => row) ?? []),
       ]);
     // What one reading of row needs is no evidence: the other may be meant.
-    const ids = [...new Set(sets.flat())].filter((id) => !homograph || sets.every((one) => one.includes(id)));
+    const all = [...new Set(sets.flat())].filter((id) => !homograph || sets.every((one) => one.includes(id)));
+    const ids = all.map((id) => (id in strong && !endsWeak.test(word) ? strong[id]! : id));
     const needs = new Set([...ids, ...ids.flatMap((id) => alike[id] ?? [])]);
     known.set(word, needs);
     return needs;

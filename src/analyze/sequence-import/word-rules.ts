@@ -39,6 +39,8 @@ export const wordRules: readonly WordRule[] = [
       const { end, meant } = readCondition(reader.lexemes, i, last?.spelling.letters ?? '');
       if (meant !== null)
         last!.sounds.push({ ids: [meant], sure: true, within: new Set([meant]), keeps: [] });
+      // "o before ss": a vowel where nobody knows what it says.
+      else if (end > i + 1 && /^[aeiouy]$/.test(last?.spelling.letters ?? '')) chunk!.hedged = true;
       reader.touch();
       return end - i;
     },
@@ -133,6 +135,10 @@ export const wordRules: readonly WordRule[] = [
     applies: (reader, { lexeme: { text } }) => {
       const { last } = reader;
       if (last === undefined || !showsLetters(reader, text, last)) return 0;
+      // "i in hi": the word behind it is the example.
+      const next = reader.lexemes[reader.at + 1];
+      const joins = /^(?:in|is|as)$/.test(text) && next?.kind === 'word' && next.mark === 'none';
+      if (joins && fits(next.text, last.spelling.letters)) return 0;
       last.examples.push(text);
       return 1;
     },

@@ -1,0 +1,68 @@
+/** Names of signs in HTML that plans have, besides the numbers of signs; from the HTML standard's list of named character references. */
+const entities: Readonly<Record<string, string>> = {
+  amp: '&',
+  lt: '<',
+  gt: '>',
+  quot: '"',
+  apos: "'",
+  nbsp: ' ',
+  ndash: '–',
+  mdash: '—',
+  bull: '•',
+  middot: '·',
+  hellip: '…',
+  rarr: '→',
+  lsquo: '‘',
+  rsquo: '’',
+  ldquo: '“',
+  rdquo: '”',
+  amacr: 'ā',
+  emacr: 'ē',
+  imacr: 'ī',
+  omacr: 'ō',
+  umacr: 'ū',
+  abreve: 'ă',
+  ubreve: 'ŭ',
+  schwa: 'ə',
+};
+
+/** Tags that end a line, and those that end a cell of a table. */
+const lineTags = /<\/?(?:p|div|li|ul|ol|tr|table|thead|tbody|tfoot|h[1-6]|section|article|dl|dt|dd|caption|blockquote)\b[^<>]*>|<br\s*\/?>/gi;
+const cellTags = /<\/t[dh]>\s*(?=<t[dh]\b)/gi;
+const otherTags =
+  /<\/?(?:t[dh]|span|strong|b|em|i|u|a|font|sup|sub|small|big|mark|code|col|colgroup|html|body|head|meta|style|title|img|hr|center|abbr)(?:\s[^<>]*)?\/?>/gi;
+
+/** Copied source of a page: tags that come in pairs, not `<a>` and `<i>` for letters. */
+const isMarkup = (text: string) =>
+  /<(?:table|tr|td|th|li|ul|ol|p|div|br|span|h[1-6])\b[^<>]*>/i.test(text) && /<\/(?:table|tr|td|th|li|ul|ol|p|div|span|h[1-6])>|<br\s*\/?>/i.test(text);
+
+/**
+ * A pasted text in lines of plain signs: line ends and blanks of one kind, the source of a web page without its tags,
+ * cells of its tables divided by tabs.
+ */
+export function plainText(pasted: string): string {
+  const lines = pasted
+    .normalize('NFC')
+    .replace(/\r\n?|\u2028|\u2029/g, '\n')
+    .replace(/[\u00a0\u202f\u2007\u2009\ufeff\u200b]/g, (blank) => (/[\ufeff\u200b]/.test(blank) ? '' : ' '));
+  return readEntities(isMarkup(lines) ? withoutTags(lines) : lines);
+}
+
+function withoutTags(text: string): string {
+  return text
+    .replace(/<!--[\s\S]{0,2000}?-->/g, ' ')
+    .replace(/>\s*\n\s*(?=<\/?(?:t[drh]|table|thead|tbody|ul|ol|li)\b)/gi, '>')
+    .replace(cellTags, '\t')
+    .replace(/<li\b[^<>]*>/gi, '\n• ')
+    .replace(lineTags, '\n')
+    .replace(otherTags, '')
+    .replace(/\n{3,}/g, '\n\n');
+}
+
+function readEntities(text: string): string {
+  return text.replace(/&(?:#(\d{1,6})|#x([\da-f]{1,5})|([a-z]{2,8}));/gi, (whole, decimal, hex, name) => {
+    const code = decimal !== undefined ? Number(decimal) : hex !== undefined ? Number.parseInt(hex, 16) : null;
+    if (code !== null) return code >= 32 && code <= 0x10ffff ? String.fromCodePoint(code) : whole;
+    return Object.hasOwn(entities, name.toLowerCase()) ? entities[name.toLowerCase()]! : whole;
+  });
+}
