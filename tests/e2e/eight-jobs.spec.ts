@@ -152,6 +152,7 @@ describe('a teacher', () => {
     await adapt();
     await hand.choose(desk.locator('#desk-group'), 'plovers');
     await desk.getByRole('textbox', { name: 'Text for Plovers' }).waitFor();
+    await hand.choose(desk.locator('#plan-target'), '100');
     await adapt();
     expect(hand.acts()).toBeLessThanOrEqual(12);
   });

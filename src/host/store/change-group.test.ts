@@ -1,6 +1,6 @@
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { groupOf } from '../../../tests/fakes/group.ts';
-import { changeGroup } from './change-group.ts';
+import { changeGroup, countAs, countedAs } from './change-group.ts';
 
 const herons = groupOf({ alsoTaught: ['ai'], notYet: ['wh'], bySight: ['boat'], names: ['Bram'] });
 
@@ -20,4 +20,27 @@ test('a pattern is taught, and no longer an exception', () => {
 test('what is said twice stands once', () => {
   expect(changeGroup(herons, { do: 'by-sight', word: 'boat' }).bySight).toEqual(['boat']);
   expect(changeGroup(herons, { do: 'teach', pattern: 'ai' }).alsoTaught).toEqual(['ai']);
+});
+
+describe('what was said is taken back', () => {
+  test.each(['wh', 'igh'])('for the pattern %s, with the exception it was', (pattern) => {
+    const taught = changeGroup(herons, { do: 'teach', pattern });
+    const notYet = herons.notYet.includes(pattern);
+    expect(changeGroup(taught, { do: 'unteach', pattern, notYet })).toEqual(herons);
+  });
+
+  test.each(['by-sight', 'name', 'skip'] as const)('for a word that was made %s', (as) => {
+    const said = countAs(herons, 'Quay', as);
+    expect(countedAs(said, 'Quay')).toBe(as);
+    const back = changeGroup(said, { do: 'judged', word: 'Quay' });
+    expect(countedAs(back, 'Quay')).toBe('judged');
+    expect(back).toMatchObject({ bySight: herons.bySight, names: herons.names });
+  });
+
+  test('and a word counts as one thing at a time', () => {
+    const said = countAs(countAs(herons, 'boat', 'name'), 'boat', 'skip');
+    expect(countedAs(said, 'boat')).toBe('skip');
+    expect(said.bySight).toEqual([]);
+    expect(said.names).toEqual(['Bram']);
+  });
 });

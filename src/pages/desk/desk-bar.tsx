@@ -8,11 +8,12 @@ interface DeskBarProps {
   readonly passage: Passage;
   readonly groups: Groups;
   readonly state: PassageState;
+  readonly isSaved: boolean;
   readonly onChange: (change: Partial<PassageState>) => void;
 }
 
 /** Chooses the group of the passage and its views, and leads to its report and lesson. */
-export function DeskBar({ passage, groups, state, onChange }: DeskBarProps) {
+export function DeskBar({ passage, groups, state, isSaved, onChange }: DeskBarProps) {
   const { id } = passage;
   const { groupId, beside } = state;
   return (
@@ -69,6 +70,7 @@ export function DeskBar({ passage, groups, state, onChange }: DeskBarProps) {
       >
         {say('desk.makeALesson')}
       </a>
+      <span class="quiet">{say(isSaved ? 'desk.saved' : 'desk.saving')}</span>
     </div>
   );
 }

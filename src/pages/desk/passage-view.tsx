@@ -36,7 +36,7 @@ import { PlanReview } from './plan/plan-review.tsx';
 import { PlanView } from './plan/plan-view.tsx';
 import { usePlan } from './plan/use-plan.ts';
 import { RewriteView } from './rewrite/rewrite-view.tsx';
-import { SourceFields } from './source-fields.tsx';
+import { PassageTitle, SourceFields } from './source-fields.tsx';
 import { StoryWords } from './story-words.tsx';
 import { noteSaved, openPassage, type WantedSwap } from './use-desk.ts';
 import { useJudge } from './use-judge.ts';
@@ -59,7 +59,7 @@ interface PassageViewProps {
 
 /** One passage: its text as the chosen group is to read it, with what stands in the way. */
 export function PassageView({ id, groups, sequences, swap, onParted }: PassageViewProps) {
-  const { passage, change, keep, show, isGone, fault } = usePassage(id, onParted);
+  const { passage, change, keep, show, isGone, isSaved, fault } = usePassage(id, onParted);
   const [state, setState] = useState(() => openFor(groups.chosen));
   const look = (change: Partial<PassageState>): void => setState((now) => ({ ...now, ...change }));
   const [word, setWord] = useState<PassageWord | null>(null);
@@ -123,27 +123,9 @@ export function PassageView({ id, groups, sequences, swap, onParted }: PassageVi
           {say('desk.notSaved', { fault })}
         </p>
       )}
-      <div class="part">
-        <SourceFields
-          passage={passage}
-          onChange={(fields) => change((now) => ({ ...now, ...fields }))}
-          onDelete={async () => {
-            await deletePassage(id);
-            noteEdit(say('desk.deleted', { title: passage.title }), async () => {
-              await putPassages([passage]);
-              noteSaved();
-              openPassage(id);
-            });
-            noteSaved();
-            openPassage(null);
-          }}
-        />
-        <DeskBar passage={passage} groups={groups} state={state} onChange={look} />
-        <details class="unfold" onToggle={(event) => look({ isCounting: event.currentTarget.open })}>
-          <summary>{say('desk.versionsAndPractice')}</summary>
-          <VersionsTable versions={versions} groupId={groupId} onOpen={(id) => look({ groupId: id })} />
-        </details>
-        <OutMenu {...{ passage, version, shade, engine }} groupName={group?.name ?? null} />
+      <div class="part desk-head">
+        <PassageTitle passage={passage} onChange={(fields) => change((now) => ({ ...now, ...fields }))} />
+        <DeskBar passage={passage} groups={groups} state={state} isSaved={isSaved} onChange={look} />
       </div>
       {unloaded && (
         <p class="note note-wrong" role="alert">
@@ -179,6 +161,7 @@ export function PassageView({ id, groups, sequences, swap, onParted }: PassageVi
           {!hasBeside && <p class="quiet">{say('desk.keys')}</p>}
         </div>
         <div class="desk-side">
+          <OutMenu {...{ passage, version, shade, engine }} groupName={group?.name ?? null} />
           {word && judge && engine && group && !hasBeside && !isPlanning && (
             <WordView
               word={word}
@@ -224,6 +207,26 @@ export function PassageView({ id, groups, sequences, swap, onParted }: PassageVi
             />
           )}
         </div>
+      </div>
+      <div class="part">
+        <details class="unfold" onToggle={(event) => look({ isCounting: event.currentTarget.open })}>
+          <summary>{say('desk.versionsAndPractice')}</summary>
+          <VersionsTable versions={versions} groupId={groupId} onOpen={(id) => look({ groupId: id })} />
+        </details>
+        <SourceFields
+          passage={passage}
+          onChange={(fields) => change((now) => ({ ...now, ...fields }))}
+          onDelete={async () => {
+            await deletePassage(id);
+            noteEdit(say('desk.deleted', { title: passage.title }), async () => {
+              await putPassages([passage]);
+              noteSaved();
+              openPassage(id);
+            });
+            noteSaved();
+            openPassage(null);
+          }}
+        />
       </div>
     </div>
   );

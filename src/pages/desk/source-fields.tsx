@@ -9,9 +9,28 @@ interface SourceFieldsProps {
   readonly onDelete: () => void;
 }
 
-/** What a passage is called and where it comes from. */
+/** What a passage is called. */
+export function PassageTitle({ passage, onChange }: Omit<SourceFieldsProps, 'onDelete'>) {
+  return (
+    <div class="picker">
+      <label for="title" class="unseen">
+        {say('desk.titleOfPassage')}
+      </label>
+      <input
+        id="title"
+        type="text"
+        class="field field-large"
+        lang="en"
+        value={passage.title}
+        onInput={(event) => onChange({ title: event.currentTarget.value })}
+      />
+    </div>
+  );
+}
+
+/** Where a passage comes from, and its end. */
 export function SourceFields({ passage, onChange, onDelete }: SourceFieldsProps) {
-  const { title, source } = passage;
+  const { source } = passage;
   const known = nameSource(passage);
   const [asking, setAsking] = useState(false);
   const field = (key: keyof Passage['source'], label: string) => (
@@ -28,43 +47,28 @@ export function SourceFields({ passage, onChange, onDelete }: SourceFieldsProps)
     </label>
   );
   return (
-    <>
-      <div class="picker">
-        <label for="title" class="unseen">
-          {say('desk.titleOfPassage')}
-        </label>
-        <input
-          id="title"
-          type="text"
-          class="field field-large"
-          lang="en"
-          value={title}
-          onInput={(event) => onChange({ title: event.currentTarget.value })}
-        />
+    <details class="unfold">
+      <summary>{known === null ? say('desk.noSource') : say('passage.source', { source: known })}</summary>
+      <div class="desk-sources">
+        {field('byline', say('desk.byline'))}
+        {field('url', say('desk.address'))}
+        {field('date', say('desk.date'))}
       </div>
-      <details class="unfold">
-        <summary>{known === null ? say('desk.noSource') : say('passage.source', { source: known })}</summary>
-        <div class="desk-sources">
-          {field('byline', say('desk.byline'))}
-          {field('url', say('desk.address'))}
-          {field('date', say('desk.date'))}
-        </div>
-        {asking ? (
-          <p class="row" role="alert">
-            <span>{say('desk.reallyDelete')}</span>
-            <button type="button" class="plain" onClick={onDelete}>
-              {say('desk.deleteIt')}
-            </button>
-            <button type="button" class="plain" onClick={() => setAsking(false)}>
-              {say('desk.keepIt')}
-            </button>
-          </p>
-        ) : (
-          <button type="button" class="plain" onClick={() => setAsking(true)}>
-            {say('desk.deletePassage')}
+      {asking ? (
+        <p class="row" role="alert">
+          <span>{say('desk.reallyDelete')}</span>
+          <button type="button" class="plain" onClick={onDelete}>
+            {say('desk.deleteIt')}
           </button>
-        )}
-      </details>
-    </>
+          <button type="button" class="plain" onClick={() => setAsking(false)}>
+            {say('desk.keepIt')}
+          </button>
+        </p>
+      ) : (
+        <button type="button" class="plain" onClick={() => setAsking(true)}>
+          {say('desk.deletePassage')}
+        </button>
+      )}
+    </details>
   );
 }

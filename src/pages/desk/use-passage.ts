@@ -12,6 +12,8 @@ export function usePassage(
 ): {
   passage: Passage | null;
   isGone: boolean;
+  /** Whether all of it is stored. */
+  isSaved: boolean;
   /** Why it is not saved at present. */
   fault: string | null;
   change: (change: (passage: Passage) => Passage) => void;
@@ -21,6 +23,7 @@ export function usePassage(
 } {
   const [passage, setPassage] = useState<Passage | null>(null);
   const [isGone, setGone] = useState(false);
+  const [isSaved, setSaved] = useState(true);
   const [fault, setFault] = useState<string | null>(null);
   const keeper = useRef<Keeper | null>(null);
   useEffect(() => {
@@ -35,6 +38,7 @@ export function usePassage(
         {
           onSaved(saved, isParted) {
             setFault(null);
+            setSaved(true);
             noteSaved();
             if (!isParted) return;
             onParted(saved.title);
@@ -54,11 +58,14 @@ export function usePassage(
     });
     return () => controller.abort();
   }, [id]);
-  const keep = useCallback((how: (passage: Passage) => Passage) => keeper.current?.change(how), []);
+  const keep = useCallback((how: (passage: Passage) => Passage) => {
+    setSaved(false);
+    keeper.current?.change(how);
+  }, []);
   const show = useCallback(() => setPassage(keeper.current?.passage() ?? null), []);
   const change = useCallback((how: (passage: Passage) => Passage) => {
     keep(how);
     show();
   }, []);
-  return { passage, isGone, fault, change, keep, show };
+  return { passage, isGone, isSaved, fault, change, keep, show };
 }

@@ -36,6 +36,8 @@ export const desk = {
   date: 'Date',
   deletePassage: 'Delete this passage',
   reallyDelete: 'Delete this passage and all its versions?',
+  saved: 'Saved',
+  saving: 'Saving…',
   deleted: 'Deleted: {title}.',
   deleteIt: 'Delete',
   keepIt: 'Keep',

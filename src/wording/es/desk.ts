@@ -40,6 +40,8 @@ export const desk: Translated<typeof english> = {
   date: 'Fecha',
   deletePassage: 'Eliminar este pasaje',
   reallyDelete: '¿Eliminar este pasaje y todas sus versiones?',
+  saved: 'Guardado',
+  saving: 'Guardando…',
   deleted: 'Eliminado: {title}.',
   deleteIt: 'Eliminar',
   keepIt: 'Conservar',
