@@ -1,4 +1,5 @@
 import type { PatternId, Reading } from '../../analyze/types.ts';
+import { inVariety } from '../../variety/index.ts';
 import type { KnownWord, KnownWords } from '../known-words.ts';
 import type { LessonInput } from '../lesson-input.ts';
 import { isPlain } from '../plain-words.ts';
@@ -60,7 +61,8 @@ function isExample({ word, standing, homograph, reading }: KnownWord, known: Kno
 
 /** The bank has no words with an apostrophe. */
 function withApostrophe({ analyzer, judge, known }: LessonInput): Pick<KnownWord, 'word' | 'reading'>[] {
-  return [...shortForms, ...owners].flatMap((word) => {
+  return [...shortForms, ...owners].flatMap((written) => {
+    const word = inVariety(written, known.accent);
     const reading = analyzer.analyze(word).readings[0]!;
     const isReadable = reading.requires.every((id) => known.knows(id)) && known.reads(word);
     return isReadable && judge(word).standing !== 'by-sight' ? [{ word, reading }] : [];
