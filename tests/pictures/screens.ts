@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import type { Locator, Page } from 'playwright-core';
-import type { TestBrowser } from '../e2e/browser.ts';
 import { makeScan } from '../desk/make-files.ts';
+import type { TestBrowser } from '../e2e/browser.ts';
 import { makeBook } from '../e2e/pdf-files.ts';
 import { texts } from './tarn-quay-texts.ts';
 

@@ -33,7 +33,8 @@ export function dropContents(pages: readonly (readonly PdfLine[])[]): PdfLine[][
     const entries = rows.slice(first, end).filter(isEntry).length;
     if (entries >= ENTRIES)
       for (const row of rows.slice(heading === -1 ? 0 : heading, end)) for (const line of row) gone.add(line);
-    runsOn = entries >= ENTRIES && end === rows.length;
+    // Below it there may be the page's own number.
+    runsOn = entries >= ENTRIES && end >= rows.length - 1;
     return lines.filter((line) => !gone.has(line));
   });
 }

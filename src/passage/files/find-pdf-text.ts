@@ -1,5 +1,6 @@
 import { dropContents } from './drop-contents.ts';
 import { dropRunningHeads } from './drop-running-heads.ts';
+import { mendSeams } from './mend-seams.ts';
 import { findPdfParagraphs } from './pdf-paragraphs.ts';
 import type { PdfPage, PdfParagraph } from './pdf-text.ts';
 
@@ -8,6 +9,9 @@ import type { PdfPage, PdfParagraph } from './pdf-text.ts';
  * numbers and lists of contents.
  */
 export function findPdfText(pages: readonly PdfPage[], isWord: (word: string) => boolean): PdfParagraph[] {
-  const lines = dropContents(dropRunningHeads(pages.map((page) => page.lines)));
-  return findPdfParagraphs(lines.flat(), isWord);
+  const lines = dropRunningHeads(dropContents(pages.map((page) => page.lines)));
+  return findPdfParagraphs(
+    lines.flat().map((line) => mendSeams(line, isWord)),
+    isWord,
+  );
 }

@@ -31,6 +31,7 @@ export async function readTabWords(tab: number): Promise<PageWords | null> {
 
 /** The text of the PDF a tab shows, as that of a page; null where it shows none. Rejects with `FileFault`. */
 export async function readPdfTab(tab: number): Promise<PageText | null> {
+  if (!(await findPdfTab(tab))) return null;
   // Seldom needed, and large.
   const { openPdfTab } = await import('./open-pdf-tab.ts');
   const pdf = await openPdfTab(tab);
