@@ -47,12 +47,11 @@ describe('a pointer at rest', () => {
     await at.page.mouse.move(x + 40, y - 3);
     await at.page.clock.runFor(LEAVE_MS - 50);
     await at.page.mouse.move(x + 40, y + 40);
-    await heard(at);
+    await heard(at, true);
     await at.page.clock.runFor(LEAVE_MS * 4);
     expect(await at.isOpen()).toBe(true);
     await at.pointTo('hoping');
-    await heard(at);
-    await at.pointTo('hoping');
+    await heard(at, false);
     await at.page.clock.runFor(LEAVE_MS * 4);
     expect(await at.isOpen()).toBe(true);
     await at.page.mouse.move(700, 850);
@@ -414,9 +413,10 @@ describe('the page', () => {
   });
 });
 
-/** Waits until the page has heard what its card told it so far. */
-function heard(at: CardPage): Promise<void> {
-  return at.page.evaluate(async () => {
+/** Waits until the page has heard from its card whether the pointer is on it. */
+async function heard(at: CardPage, isOver: boolean): Promise<void> {
+  await expect.poll(() => at.card.evaluate((card) => card.matches(':hover'))).toBe(isOver);
+  await at.page.evaluate(async () => {
     for (let n = 0; n < 3; n++)
       await new Promise((resolve) => {
         const { port1, port2 } = new MessageChannel();

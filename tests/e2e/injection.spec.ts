@@ -6,6 +6,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { builtExtension } from '../../src/tools/launch-extension.ts';
 import { loadSavedFile } from '../stored/stored-shapes.ts';
 import { startBrowser, type TestBrowser } from './browser.ts';
+import { cardFrame } from './framed-card.ts';
 
 /** Makes an element, runs a script and loads something wherever it is taken for markup. */
 const NASTY =
@@ -136,21 +137,15 @@ test('the card of a word says nothing of what stands around it', async () => {
   expect(requests).toEqual([]);
 });
 
-/** What stands on the card, which the page itself cannot look into: all text, and each element with its attributes. */
+/** What stands on the card, which is a page of the extension in a frame: all text, and each element with its attributes. */
 async function readCard(page: Page): Promise<{ text: string; elements: string[] }> {
-  const session = await browser.context.newCDPSession(page);
-  const { root } = await session.send('DOM.getDocument', { depth: -1, pierce: true });
-  await session.detach();
-  const elements: string[] = [];
-  let text = '';
-  const walk = (node: typeof root, isCard: boolean): void => {
-    if (isCard && node.nodeType === 1) elements.push([node.nodeName, ...(node.attributes ?? [])].join(' '));
-    if (isCard && node.nodeType === 3) text += node.nodeValue;
-    for (const child of node.children ?? []) walk(child, isCard);
-    for (const shadow of node.shadowRoots ?? []) walk(shadow, shadow.shadowRootType === 'closed');
-  };
-  walk(root, false);
-  return { text, elements };
+  const card = await cardFrame(page);
+  return card.evaluate(() => ({
+    text: document.body.textContent ?? '',
+    elements: [...document.body.querySelectorAll('*')].map(({ nodeName, attributes }) =>
+      [nodeName, ...[...attributes].map(({ name, value }) => `${name} ${value}`)].join(' '),
+    ),
+  }));
 }
 
 test.each([

@@ -24,8 +24,8 @@ export interface OpenCardOptions {
   readonly onClosed: () => void;
   /** The card was clicked in, so it stays. */
   readonly onKept: () => void;
-  /** The pointer has left the card. */
-  readonly onLeft: () => void;
+  /** The pointer has come onto the card, or left it. */
+  readonly onPointer: (isOver: boolean) => void;
   /** The card cannot be shown in this way, and has closed. */
   readonly onFailed: () => void;
 }

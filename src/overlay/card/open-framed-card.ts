@@ -21,7 +21,7 @@ const FRAME_LIMIT = 4000;
  * selection. The page sees that there is a card, and where. What is done in it is done only when the card has been in its place for a while.
  */
 export function createFramedCard({ openLine, rest = 500 }: FramedCardOptions): OpenCardFunction {
-  return (doc, word, first, { sources, mode, focus, back, onClosed, onKept, onLeft, onFailed }) => {
+  return (doc, word, first, { sources, mode, focus, back, onClosed, onKept, onPointer, onFailed }) => {
     const view = doc.defaultView!;
     const frame = makeElement(doc, 'iframe');
     frame.style.cssText = 'opacity: 0; width: 384px; height: 320px; pointer-events: none';
@@ -121,7 +121,7 @@ export function createFramedCard({ openLine, rest = 500 }: FramedCardOptions): O
       else if (told.tell === 'keep') onKept();
       else if (told.tell === 'over') {
         isOver = told.over;
-        if (!isOver) onLeft();
+        onPointer(isOver);
       } else if (told.tell === 'act')
         void act(told.action).then((fault) => line?.tell({ tell: 'done', fault }));
       outside.look();

@@ -63,7 +63,7 @@ export const startCards: StartCards = (doc, sources, { mode = 'closed', ...optio
       onKept: () => {
         kept = true;
       },
-      onLeft: () => hover.leave(),
+      onPointer: (isOver) => hover.follow(isOver),
       onFailed: () => {
         void options.loadPlainCard().then((plain) => {
           openCard = plain;

@@ -17,16 +17,18 @@ interface HoverOptions {
 }
 
 /**
- * Tells when the pointer rests on a word, and when it has left; `leave` says that it left where the page does not see it. A word it
+ * Tells when the pointer rests on a word, and when it has left; `follow` is told of its way onto a card and off it, which the page does not see. A word it
  * already rested on counts once.
  */
 export function watchHover(
   view: Window,
   { first, wordAt, isHeld, onRest, onLeave, signal }: HoverOptions,
-): { leave(): void } {
+): { follow(isOnCard: boolean): void } {
   let boxes: readonly DOMRect[] = [];
   let resting: ReturnType<typeof setTimeout> | undefined;
   let leaving: ReturnType<typeof setTimeout> | undefined;
+  /** Whether the pointer was on card or word when the page last saw it. */
+  let isOnWord = false;
 
   function cancelRest(): void {
     clearTimeout(resting);
@@ -48,7 +50,8 @@ export function watchHover(
   function move(event: PointerEvent): void {
     const { clientX: x, clientY: y } = event;
     if (!event.isTrusted || event.pointerType === 'touch') return;
-    if (isHeld(event)) {
+    isOnWord = isHeld(event);
+    if (isOnWord) {
       cancelRest();
       stay();
       return;
@@ -85,7 +88,13 @@ export function watchHover(
     { once: true },
   );
   if (first) move(first);
-  return { leave };
+  return {
+    follow(isOnCard) {
+      // Back on its word, the page has seen it first.
+      if (!isOnCard && !isOnWord) leave();
+      isOnWord = false;
+    },
+  };
 }
 
 /** Whether a point is in a box, its edges included. */
