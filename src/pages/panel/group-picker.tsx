@@ -9,13 +9,18 @@ import {
   tryStep,
 } from '../../host/store/groups-store.ts';
 import { findSequence, type Sequences } from '../../host/store/sequences-store.ts';
-import { GroupOptionsView } from '../../ui/group-options.tsx';
 import { patternNames } from '../../ui/pattern-names.ts';
 import { stepTitle } from '../../ui/step-title.ts';
+import { LoadFault, useLoaded } from '../../ui/use-loaded.ts';
 import { say } from '../../wording/say.ts';
+
+/** The settings are folded away at first. */
+const loadOptions = () =>
+  import('../../ui/group-options.tsx').then(({ GroupOptionsView }) => GroupOptionsView);
 
 /** The group and its step in one line, which opens to choose the group, try other steps, and set how words are decoded. */
 export function GroupPicker({ groups, sequences }: { groups: Groups; sequences: Sequences }) {
+  const OptionsView = useLoaded(loadOptions);
   const group = chosenGroup(groups);
   const sequence = findSequence(sequences, group.sequence);
   const unread = Object.keys(groups.unread);
@@ -52,13 +57,15 @@ export function GroupPicker({ groups, sequences }: { groups: Groups; sequences: 
           {sequence && (
             <StepSlider key={groups.chosen} step={groups.trial?.step ?? at} own={at} sequence={sequence} />
           )}
-          <GroupOptionsView
-            accent={accentOf(group)}
-            options={group.options}
-            onChange={(change) =>
-              void changeChosen((group) => ({ ...group, options: { ...group.options, ...change } }))
-            }
-          />
+          {OptionsView !== null && !(OptionsView instanceof LoadFault) && (
+            <OptionsView
+              accent={accentOf(group)}
+              options={group.options}
+              onChange={(change) =>
+                void changeChosen((group) => ({ ...group, options: { ...group.options, ...change } }))
+              }
+            />
+          )}
           <a
             class="plain"
             href={`/groups.html#group/${encodeURIComponent(groups.chosen)}`}
