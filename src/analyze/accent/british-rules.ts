@@ -356,6 +356,13 @@ export function sayUnit(
   return findRule(BRITISH_RULES, place)?.gives(place) ?? [unit];
 }
 
-function isRuled({ letters, sound }: WordSpelling): boolean {
-  return RULED.test(`${letters}:${sound}`);
+function isRuled(unit: WordSpelling): boolean {
+  let is = ruled.get(unit);
+  if (is === undefined) {
+    is = RULED.test(`${unit.letters}:${unit.sound}`);
+    ruled.set(unit, is);
+  }
+  return is;
 }
+/** The table has each spelling once, however many words share it. */
+const ruled = new WeakMap<WordSpelling, boolean>();
