@@ -25,10 +25,9 @@ export interface BritishRule extends Rule<AmericanPlace> {
   readonly gives: (place: AmericanPlace) => readonly WordSpelling[];
 }
 
-const setOf = (list: string): ReadonlySet<string> => new Set(list.split(' '));
-const bath = setOf(words.bath);
-const wideA = setOf(words.wideA);
-const shortOral = setOf(words.shortOral);
+const bath: ReadonlySet<string> = new Set(words.bath);
+const wideA: ReadonlySet<string> = new Set(words.wideA);
+const shortOral: ReadonlySet<string> = new Set(words.shortOral);
 const VOWEL = /^[aeiouy]/;
 /** An r with a vowel behind it. */
 const R_VOWEL = /^rr?h?[aeiouy]/;
