@@ -1,5 +1,5 @@
 import { readdirSync, readFileSync } from 'node:fs';
-import { compileGroup, createJudge, parseSequence } from '../../src/analyze/index.ts';
+import { compileGroup, createJudge, parseSequence, speechOf } from '../../src/analyze/index.ts';
 import type { Group, Sequence } from '../../src/analyze/types.ts';
 import {
   createKnownWords,
@@ -20,7 +20,7 @@ export const sequences: readonly Sequence[] = readdirSync(new URL('profiles/sequ
   parseSequence(JSON.parse(readFileSync(new URL(`profiles/sequences/${file}`, root), 'utf8'))),
 );
 
-/** What a lesson is made from, for a group at a step of a starter sequence; a group may be given in part. */
+/** What a lesson is made from, for a group at a step of a starter sequence, in its accent; a group may be given in part. */
 export function lessonInput(
   sequenceId: string,
   step: number,
@@ -37,10 +37,21 @@ export function lessonInput(
     bySight: [],
     names: ['Ines', 'Otto', 'Bram', 'Wilma'],
     options: {},
+    ...(sequence?.accent ? { accent: sequence.accent } : {}),
     ...more,
   };
   const judge = createJudge(analyzer, compileGroup(group, sequence));
   const known = knownTo(judge);
   const focus = findFocus(group, sequence, known.knows);
-  return { group, sequence, day: '2026-11-25', bank, analyzer, judge, known, focus, passage };
+  return {
+    group,
+    sequence,
+    day: '2026-11-25',
+    bank,
+    analyzer: analyzer.speaking(speechOf(group)),
+    judge,
+    known,
+    focus,
+    passage,
+  };
 }
