@@ -42,6 +42,7 @@ export function describeOptions(options: GroupOptions): string[] {
     irregularForms === 'free' ? say('ui.irregularFormsFree') : say('ui.irregularFormsCounted'),
     shortOMerged ? say('ui.shortOMerged') : say('ui.shortOApart'),
     say('ui.longestIs', { how: namedBy(longestWords(), longest(options)) }),
+    ...(options.soundMarks === 'ipa' ? [say('ui.soundsInIpa')] : []),
   ];
 }
 

@@ -87,6 +87,11 @@ export function GroupOptionsView({ options, onChange: set }: GroupOptionsProps) 
             </option>
           ))}
         </select>
+        <Tick
+          says={say('ui.ipaTick')}
+          checked={options.soundMarks === 'ipa'}
+          onChange={() => set({ soundMarks: options.soundMarks === 'ipa' ? 'dictionary' : 'ipa' })}
+        />
       </div>
     </details>
   );
