@@ -173,7 +173,7 @@ export function PassageView({ id, groups, sequences, swap, onParted }: PassageVi
           {word && judge && engine && !hasBeside && !isPlanning && (
             <WordView
               word={word}
-              analysis={engine.speaking(judge.group.speech).analyze(word.key)}
+              analysis={engine.analyze(word.key)}
               judge={judge}
               onEverywhere={(swap) => editor.current?.replaceEverywhere(word.text, swap)}
               onEdit={(edits) => editor.current?.edit(edits)}
