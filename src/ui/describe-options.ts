@@ -52,6 +52,7 @@ export function describeOptions(options: GroupOptions, accent: Accent = 'america
     shortOMerged ? say('ui.shortOMerged') : say('ui.shortOApart'),
     ...(accent === 'british' ? [say('ui.bathIs', { how: namedBy(bathVowels(), bath) })] : []),
     say('ui.longestIs', { how: namedBy(longestWords(), longest(options)) }),
+    ...(options.soundMarks === 'ipa' ? [say('ui.soundsInIpa')] : []),
   ];
 }
 

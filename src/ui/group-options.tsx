@@ -105,6 +105,11 @@ export function GroupOptionsView({ accent, options, onChange: set }: GroupOption
             </option>
           ))}
         </select>
+        <Tick
+          says={say('ui.ipaTick')}
+          checked={options.soundMarks === 'ipa'}
+          onChange={() => set({ soundMarks: options.soundMarks === 'ipa' ? 'dictionary' : 'ipa' })}
+        />
       </div>
     </details>
   );

@@ -1,3 +1,4 @@
+import { rIsHeardBeforeVowels } from './british-law.ts';
 import { cardsSayTheWord } from './card-law.ts';
 import {
   endingsAreInTheirKeyWords,
@@ -33,7 +34,10 @@ export const allLaws = [
 ];
 
 /** Those that are told of words in either accent; the others ask lessons or what was stored, which are American, or no sounds. */
-export const britishLaws = allLaws.filter(
-  (law) =>
-    ![cardsSayTheWord, storedGroupsReadAsBefore, inflectionsAreJoined, derivationsAreJoined].includes(law),
-);
+export const britishLaws = [
+  rIsHeardBeforeVowels,
+  ...allLaws.filter(
+    (law) =>
+      ![cardsSayTheWord, storedGroupsReadAsBefore, inflectionsAreJoined, derivationsAreJoined].includes(law),
+  ),
+];

@@ -1,9 +1,10 @@
+import { speechOf } from '../../src/analyze/index.ts';
 import { review } from '../../src/lesson/review/review.ts';
 import { soundName } from '../../src/marks/sound-names.ts';
 import { makeOf } from '../lesson/check-sheet.ts';
 import { lessonInput, sequences } from '../lesson/load-lesson.ts';
+import { loadAnalyzer } from '../load-analyzer.ts';
 import type { Breach, Law } from './law.ts';
-import { analyzer } from './lesson-words.ts';
 
 /**
  * A card of letters to say shows a word that has the letters, and the sound they have in that word, not the first sound of
@@ -12,15 +13,19 @@ import { analyzer } from './lesson-words.ts';
 export function cardsSayTheWord(): Law {
   const breaches: Breach[] = [];
   let looked = 0;
-  for (const { id, steps } of sequences) {
+  for (const { id, accent = 'american', steps } of sequences) {
+    const style = { accent, marks: 'dictionary' } as const;
+    const spoken = loadAnalyzer().speaking(speechOf({ accent, options: {} }));
     for (let step = 2; step <= steps.length; step += 4) {
       const { blocks } = makeOf(review, lessonInput(id, step), step, { count: '20' });
       const cards = blocks.find((block) => block.id === 'letters')?.rows ?? [];
       for (const [letters = '', word = '', sound = ''] of cards) {
         looked++;
-        const says = analyzer
+        const says = spoken
           .analyze(word)
-          .readings[0]!.units.some((unit) => unit.letters === letters && soundName(unit.sound) === sound);
+          .readings[0]!.units.some(
+            (unit) => unit.letters === letters && soundName(unit.sound, style) === sound,
+          );
         if (!says) breaches.push({ key: `${id}, step ${step}: ${letters}`, found: `${word} ${sound}` });
       }
     }

@@ -1,5 +1,5 @@
 import { expect } from 'vitest';
-import { catalogue, compileGroup, createJudge } from '../../src/analyze/index.ts';
+import { catalogue, compileGroup, createJudge, speechOf } from '../../src/analyze/index.ts';
 import {
   createKnownWords,
   createPicker,
@@ -98,11 +98,16 @@ const banks = Array.from({ length: 5 }, (_, fifth) => {
 export function quickInput(id: string, step: number): LessonInput {
   const first = inputAt('steady-steps', 1);
   const sequence = sequences.find((each) => each.id === id)!;
-  const group = { ...first.group, sequence: id, step };
+  const group = { ...first.group, sequence: id, step, ...(sequence.accent && { accent: sequence.accent }) };
   const judge = createJudge(first.analyzer, compileGroup(group, sequence));
   const { bank, knownTo } = banks[step % 5]!;
   const known = knownTo(judge);
-  return { ...first, group, sequence, judge, bank, known, focus: findFocus(group, sequence, known.knows) };
+  const analyzer = first.analyzer.speaking(speechOf(group));
+  return {
+    ...first,
+    ...{ group, sequence, analyzer, judge, bank, known },
+    focus: findFocus(group, sequence, known.knows),
+  };
 }
 
 /**

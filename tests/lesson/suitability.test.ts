@@ -9,6 +9,7 @@ import { phraseClasses } from '../../src/lesson/sentences/phrase-classes.ts';
 import { thingClasses } from '../../src/lesson/sentences/thing-classes.ts';
 import { verbFrames } from '../../src/lesson/sentences/verb-frames.ts';
 import { shortForms } from '../../src/lesson/word-lists/apostrophes.ts';
+import { inVariety } from '../../src/variety/index.ts';
 import { makeOf, steps, storm, unreadable } from './check-sheet.ts';
 import { lessonInput } from './load-lesson.ts';
 
@@ -62,7 +63,10 @@ let bases: ReadonlySet<string> | undefined;
 
 /** The verbs, phrases and things of the sentences, which were written by hand: June, shanty. */
 const ofSentences = new Set(
-  [verbFrames, phraseClasses, thingClasses].flatMap((words) => Object.values(words).flat()).flatMap(wordsOf),
+  [verbFrames, phraseClasses, thingClasses]
+    .flatMap((words) => Object.values(words).flat())
+    .flatMap((text) => [text, inVariety(text, 'american')])
+    .flatMap(wordsOf),
 );
 
 /** A word of the bank, the passage or the sentences' own lists, a name, a short form, a homophone with a clue of our own, a word learnt as a whole, the base of one of the bank. */

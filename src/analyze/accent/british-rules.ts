@@ -25,10 +25,9 @@ export interface BritishRule extends Rule<AmericanPlace> {
   readonly gives: (place: AmericanPlace) => readonly WordSpelling[];
 }
 
-const setOf = (list: string): ReadonlySet<string> => new Set(list.split(' '));
-const bath = setOf(words.bath);
-const wideA = setOf(words.wideA);
-const shortOral = setOf(words.shortOral);
+const bath: ReadonlySet<string> = new Set(words.bath);
+const wideA: ReadonlySet<string> = new Set(words.wideA);
+const shortOral: ReadonlySet<string> = new Set(words.shortOral);
 const VOWEL = /^[aeiouy]/;
 /** An r with a vowel behind it. */
 const R_VOWEL = /^rr?h?[aeiouy]/;
@@ -356,6 +355,13 @@ export function sayUnit(
   return findRule(BRITISH_RULES, place)?.gives(place) ?? [unit];
 }
 
-function isRuled({ letters, sound }: WordSpelling): boolean {
-  return RULED.test(`${letters}:${sound}`);
+function isRuled(unit: WordSpelling): boolean {
+  let is = ruled.get(unit);
+  if (is === undefined) {
+    is = RULED.test(`${unit.letters}:${unit.sound}`);
+    ruled.set(unit, is);
+  }
+  return is;
 }
+/** The table has each spelling once, however many words share it. */
+const ruled = new WeakMap<WordSpelling, boolean>();

@@ -42,12 +42,12 @@ function hearOne(
   beforeVowel: boolean,
   beforeSilent: boolean,
 ): string {
+  if (heard === undefined && isSaidAlike(sound)) return sound;
   const r = beforeVowel && /r(e|h|rh)?$/.test(letters) ? '.R' : '';
   if (heard !== undefined) return heard + r;
   // bury, irregular: a short vowel and the r of the next syllable.
   if (/^(ur:EH|ir:IH)\.R$/.test(`${letters}:${sound}`)) return sound;
   if (/^([aeo]ry):/.test(`${letters}:`) && sound.endsWith('R.IY')) return 'AX.R.IY';
-  if (!/A[AO]|R$|R\b|EH|IH|UH/.test(sound)) return sound;
   if (sound === 'R') return beforeVowel || before === undefined ? 'R' : '-';
   if (sound === 'ER') return `ER${r}`;
   if (
@@ -84,3 +84,15 @@ function isShortO(letters: string, before: WordSpelling | undefined): boolean {
   if (/o/.test(letters) && !letters.startsWith('oi')) return true;
   return letters === 'a' ? /(^|\.)W$/.test(before?.sound ?? '') : /^(au|en|e)/.test(letters);
 }
+
+/** Whether a sound has nothing that is heard otherwise: no r, and none of the vowels it changes. */
+function isSaidAlike(sound: string): boolean {
+  let is = alike.get(sound);
+  if (is === undefined) {
+    is = !/A[AO]|R\b|EH|IH|UH/.test(sound);
+    alike.set(sound, is);
+  }
+  return is;
+}
+/** The few hundred sounds of units. */
+const alike = new Map<string, boolean>();

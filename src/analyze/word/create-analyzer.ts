@@ -73,7 +73,7 @@ function createForAccent(
   const finishOwn = (word: string, built: readonly BuiltWord[], source: ReadingSource): Reading[] =>
     finishAll(word, accent ? built.map((one) => accent.say(word, one)) : built, source);
 
-  const usageOf = (word: string): Usage | null => lexicon.find(word)?.usage ?? null;
+  const usageOf = (word: string): Usage | null => american.find(word)?.usage ?? null;
   const isWord = (part: string): boolean => /common|rare/.test(usageOf(part) ?? '');
 
   /** A fault in one word, such as a library that fails on it, must cost that word and no other. */
@@ -107,7 +107,7 @@ function createForAccent(
       ? finishOwn(word, [short], 'dictionary')
       : finishAll(word, findBuilt(word), 'dictionary');
     if (listed.length > 0) {
-      const record = lexicon.find(word);
+      const record = american.find(word);
       const usage = short ? 'common' : (record?.usage ?? null);
       return { word, readings: listed, homograph: record?.homograph ?? false, usage };
     }

@@ -1,7 +1,6 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import { type Analyzer, createAnalyzer, openGuesser, openLexicon, type Speech } from '../../analyze/index.ts';
-import type { Reading } from '../../analyze/types.ts';
+import { type Analyzer, createAnalyzer, openGuesser, openLexicon } from '../../analyze/index.ts';
 import { asHeard } from '../../lesson/word-lists/as-heard.ts';
 import { fingerprint } from '../../lesson/word-lists/fingerprint.ts';
 import { isLegal } from '../../lesson/word-lists/is-legal.ts';
@@ -38,9 +37,6 @@ const FRAMES = ['SH * T', 'F * K', 'K * N T', 'B * CH', 'F * K S', 'SH * T S'];
 /** What may be one syllable: one run of vowel letters, and a last e, es or ed. */
 const SHORT = /^[b-df-hj-np-tv-z]*y?[aeiouy]+[b-df-hj-np-tv-z]*(e|es|ed)?$/;
 
-/** Made-up words are said with either accent: cawt is court in British. */
-const BRITISH: Speech = { accent: 'british', bath: 'father' };
-
 /** Makes the lists that keep made-up words from being words, and from looking or sounding coarse. */
 export function listMistakable(analyzer: Analyzer): MistakableLists {
   const unfit = [...readUnfitWords(), ...readWordList('slang.txt')].filter((word) =>
@@ -48,7 +44,7 @@ export function listMistakable(analyzer: Analyzer): MistakableLists {
   );
   const short = unfit.filter(({ length }) => length < 7);
   const sounds = unfit.flatMap((word) =>
-    readingsOf(word, analyzer).flatMap(({ pronunciation }) => {
+    analyzer.analyze(word).readings.flatMap(({ pronunciation }) => {
       const first = /^(?:[B-DF-HJ-NP-TV-Z][A-Z]* )*[AEIOU][A-Z](?: [B-DF-HJ-NP-TV-Z][A-Z]*)+/.exec(
         pronunciation,
       )?.[0];
@@ -64,10 +60,6 @@ export function listMistakable(analyzer: Analyzer): MistakableLists {
     words: join(words),
     homophones: join(homophones),
   };
-}
-
-function readingsOf(word: string, analyzer: Analyzer): readonly Reading[] {
-  return [analyzer, analyzer.speaking(BRITISH)].flatMap(({ analyze }) => analyze(word).readings);
 }
 
 /** Of all words that may be one syllable: those to be in `words`, and the sounds of those to be in `homophones`. */
@@ -90,10 +82,8 @@ function listWords(analyzer: Analyzer): { words: string[]; homophones: string[] 
     const isShort = syllables.length === 1;
     const isMissing = (source === 'rule' && isLegal(word)) || (isShort && isName(word));
     if (isMissing) words.push(word);
-    if (isMissing || (isShort && isListed(word, usage ?? '', affixes.length > 0))) {
-      const british = analyzer.speaking(BRITISH).analyze(word).readings[0]!;
-      homophones.push(asHeard(pronunciation), asHeard(british.pronunciation));
-    }
+    if (isMissing || (isShort && isListed(word, usage ?? '', affixes.length > 0)))
+      homophones.push(asHeard(pronunciation));
   }
   return { words, homophones };
 }

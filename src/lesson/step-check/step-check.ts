@@ -30,12 +30,13 @@ export const stepCheck: PartMaker = {
       composeSentences(known, { names: group.names, focus, count: 4 * SENTENCES }, picker),
       SENTENCES,
     );
-    const items = [
+    const wished = [
       { id: 'real', title: 'Words', short: 'Words', rows: real, wanted: REAL },
       { id: 'made-up', title: 'Made-up words', short: 'Made-up', rows: madeUp, wanted: MADE_UP },
       { id: 'by-sight', title: 'By-sight words', short: 'By sight', rows: bySight, wanted: BY_SIGHT },
       { id: 'sentences', title: 'Sentences', short: 'Sentences', rows: sentences, wanted: SENTENCES },
-    ].filter(({ rows }) => rows.length > 0);
+    ];
+    const items = wished.filter(({ rows }) => rows.length > 0);
     if (real.length === 0) {
       return {
         blocks: [],
@@ -44,7 +45,7 @@ export const stepCheck: PartMaker = {
     }
     const total = items.reduce((sum, { rows }) => sum + rows.length, 0);
     const heads = items.map(({ short, rows }) => `${short} /${rows.length}`);
-    const few = items.filter(({ rows, wanted }) => rows.length < wanted);
+    const few = wished.filter(({ rows, wanted }) => rows.length < wanted);
     const blocks: LessonBlock[] = [
       {
         id: 'about',

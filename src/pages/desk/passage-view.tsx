@@ -165,7 +165,7 @@ export function PassageView({ id, groups, sequences, swap, onParted }: PassageVi
           {word && judge && engine && group && !hasBeside && !isPlanning && (
             <WordView
               word={word}
-              analysis={engine.speaking(judge.group.speech).analyze(word.key)}
+              analysis={engine.analyze(word.key)}
               judge={judge}
               onEverywhere={(swap) => editor.current?.replaceEverywhere(word.text, swap)}
               onEdit={(edits) => editor.current?.edit(edits)}

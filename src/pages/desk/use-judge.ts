@@ -19,5 +19,10 @@ export function useJudge(
     const sequence = findSequence(sequences, group.sequence);
     return createJudge(engine, compileGroup(withinSequence(group, sequence), sequence));
   }, [engine, group, sequences]);
-  return { judge, engine, fault };
+  // Its analyses are in the group's accent.
+  const spoken = useMemo(
+    () => (engine && judge ? engine.speaking(judge.group.speech) : engine),
+    [engine, judge],
+  );
+  return { judge, engine: spoken, fault };
 }

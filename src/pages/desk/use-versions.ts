@@ -59,7 +59,7 @@ export function useVersions(of: VersionsOf): readonly VersionFigures[] {
         storyWords.map(({ word }) => word),
       );
       const { running, names, reach } = tallyText(counts, withWords);
-      const practice = countPractice(counts, withWords, engine);
+      const practice = countPractice(counts, withWords, engine.speaking(withWords.group.speech));
       return { id, name, text, words: running + names, reach, practice };
     };
     const ids = new Set([...Object.keys(passage.versions), groupId]);

@@ -89,6 +89,8 @@ export const ui = {
   weakTaught: 'always known',
   weakStrict: 'known once schwa is taught',
   weakAre: 'Schwa (the a in about): {how}.',
+  ipaTick: 'Sounds in the phonetic alphabet (IPA)',
+  soundsInIpa: 'Sounds are written in the phonetic alphabet (IPA).',
   blendsTick: 'blends must be taught (st, mp)',
   blendsCounted: 'Blends (st, mp) must be taught.',
   blendsFree: 'Blends (st, mp) are known once their letters are.',

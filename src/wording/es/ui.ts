@@ -98,6 +98,8 @@ export const ui: Translated<typeof english> = {
   weakTaught: 'siempre conocida',
   weakStrict: 'conocida si se enseñó la schwa',
   weakAre: 'Schwa (la a de about): {how}.',
+  ipaTick: 'Sonidos en el alfabeto fonético (AFI)',
+  soundsInIpa: 'Los sonidos se escriben en el alfabeto fonético (AFI).',
   blendsTick: 'los grupos consonánticos deben enseñarse (st, mp)',
   blendsCounted: 'Los grupos consonánticos (st, mp) deben enseñarse.',
   blendsFree: 'Los grupos consonánticos (st, mp) se conocen con sus letras.',
