@@ -37,15 +37,8 @@ const READER = [
   'tesseract.js-core/tesseract-core-simd-lstm.wasm',
   '@tesseract.js-data/eng/4.0.0_best_int/eng.traineddata.gz',
 ];
-/** What unpacks the pictures of scanned PDF files, with its licences beside it: files of `pdfjs-dist` that go into `pdf-reader`. */
-const PDF_READER = [
-  'jbig2.wasm',
-  'openjpeg.wasm',
-  'LICENSE_JBIG2',
-  'LICENSE_OPENJPEG',
-  'LICENSE_PDFJS_JBIG2',
-  'LICENSE_PDFJS_OPENJPEG',
-];
+/** What unpacks the pictures of scanned PDF files: files of `pdfjs-dist` that go into `pdf-reader`. */
+const PDF_READER = ['jbig2.wasm', 'openjpeg.wasm'];
 
 export default defineConfig({
   srcDir: '.',

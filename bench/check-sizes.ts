@@ -24,9 +24,9 @@ const LIMITS: Readonly<Record<string, number>> = {
  * The most of the package, in KB, zipped: the texts of the licences and a guessing model of 600 KB are part of it, and of the table of swaps
  * 260 KB of phrases and counts; of the typeface of sheets, which is packed already, 120 KB, of the texts of the first shelf 20, and of British readings 30.
  * What reads pictures of text has 4080: 2,880 are what it knows of English print, 1,060 its core.
- * The page of PDF files has 190: 160 unpack the pictures of scans.
+ * The page of PDF files has 140: 120 unpack the pictures of scans.
  */
-const PACKAGE = 4890 + 4080 + 190;
+const PACKAGE = 4890 + 4080 + 140;
 /** The most of the typeface, in KB: a regular, a bold, and vowels with macron or breve. */
 const TYPEFACE = 150;
 

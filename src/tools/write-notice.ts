@@ -48,6 +48,11 @@ const INSIDE: Readonly<Record<string, readonly string[]>> = {
   'tesseract.js': ['bmp-js', 'idb-keyval', 'is-url', 'regenerator-runtime', 'wasm-feature-detect', 'zlibjs'],
 };
 
+/** Licences of what packages have of others in files beside their code, which the build takes as they are (`wxt.config.ts`). */
+const BESIDE: Readonly<Record<string, readonly string[]>> = {
+  'pdfjs-dist': ['JBIG2', 'OPENJPEG', 'PDFJS_JBIG2', 'PDFJS_OPENJPEG'].map((name) => `wasm/LICENSE_${name}`),
+};
+
 /** Helpers that the bundler writes into its output, by the names of their modules. */
 const HELPERS: readonly (readonly [RegExp, string])[] = [
   [/^\0?vite\//, 'vite'],
@@ -101,7 +106,9 @@ export function readPackage(folder: string, own: string): BundledPackage {
     throw new Error(
       `${name} ${version} is under "${licence}", which nobody has reviewed. Read it, and list it in write-notice.ts, or do without the package.`,
     );
-  const text = readTexts(folder) || (licence === 'MIT' ? textLike(own, authorOf(author) || name) : '');
+  const beside = Object.hasOwn(BESIDE, name) ? BESIDE[name]! : [];
+  const text =
+    readTexts(folder, beside) || (licence === 'MIT' ? textLike(own, authorOf(author) || name) : '');
   if (text === '')
     throw new Error(
       `${name} ${version} comes without the text of its licence (${licence}). Get its text, or do without it.`,
@@ -138,10 +145,9 @@ export function noticeOf(root: string, folders: Iterable<string>): string {
   return writeNotice(read('NOTICE'), [...packages.values()]);
 }
 
-function readTexts(folder: string): string {
+function readTexts(folder: string, beside: readonly string[]): string {
   const files = readdirSync(folder).filter((file) => LICENCE_FILE.test(file));
-  return files
-    .sort()
+  return [...files.sort(), ...beside]
     .map((file) => readFileSync(join(folder, file), 'utf8').replaceAll('\r\n', '\n'))
     .map((text) => text.split(OF_ITS_OWN_PARTS)[0]!.trim())
     .join('\n\n');

@@ -173,6 +173,33 @@ describe('a PDF in a tab', () => {
     await view.getByRole('dialog').waitFor();
   });
 
+  onlyIn('chromium', 'debugging protocol')('closing its page gives its memory back', async () => {
+    const { panel } = await press('book.pdf', await makeBook(20));
+    await panel.locator('.reach-figure').waitFor();
+    // The panel has done with the file: no worker is left.
+    await expect.poll(() => panel.workers().length).toBe(0);
+    const session = await panel.context().newCDPSession(panel);
+    // Pages of an extension share a process, and what they hold.
+    const heap = async (): Promise<number> => {
+      await session.send('HeapProfiler.collectGarbage');
+      return (await session.send('Runtime.getHeapUsage')).usedSize / 1e6;
+    };
+    const visit = async (): Promise<number> => {
+      const view = await openHere(panel);
+      const opened = await heap();
+      await view.close();
+      return opened;
+    };
+    // The first visit leaves what is kept for the next.
+    await visit();
+    const before = await heap();
+    const opened = await visit();
+    await expect.poll(heap).toBeLessThan(before + 1);
+    console.info(
+      `heap ${before.toFixed(1)}, opened ${opened.toFixed(1)}, closed ${(await heap()).toFixed(1)} MB`,
+    );
+  });
+
   test('is sound for axe, in light and dark, narrow and wide', async () => {
     const { panel } = await press('book.pdf', await makeBook(2));
     const view = await openHere(panel);

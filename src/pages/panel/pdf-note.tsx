@@ -8,13 +8,14 @@ export function PdfNote({ tab, pdf }: { tab: number; pdf: PdfFacts }) {
   return (
     <div class="note" role="status">
       <p>{say('panel.pdf', { count: pages })}</p>
-      {pictures > 0 && (
-        <p class="quiet">
-          {pictures === pages ? say('panel.pdfOfPictures') : say('panel.pdfPictures', { count: pictures })}
-        </p>
-      )}
+      {pictures > 0 && <p class="quiet">{sayPictures(pdf)}</p>}
       {isForm && <p class="quiet">{say('panel.pdfForm')}</p>}
       {!isOpen && <PdfLink tab={tab} />}
     </div>
   );
+}
+
+function sayPictures({ pages, pictures, isOpen }: PdfFacts): string {
+  if (isOpen) return say('pdf.picturePages', { count: pictures });
+  return pictures === pages ? say('panel.pdfOfPictures') : say('panel.pdfPictures', { count: pictures });
 }

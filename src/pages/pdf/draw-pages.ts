@@ -31,7 +31,7 @@ export function drawPages(pdf: OpenPdf, holder: HTMLElement, signal: AbortSignal
 
   const widest = Math.max(...pdf.pages.map(({ width }) => width));
   const setScale = (): void => {
-    const scale = Math.min(holder.clientWidth / widest, LARGEST, Math.max(1, 900 / widest));
+    const scale = Math.min((holder.clientWidth - 2) / widest, LARGEST, Math.max(1, 900 / widest));
     if (scale > 0) holder.style.setProperty('--pdf-scale', `${scale}`);
   };
   setScale();
