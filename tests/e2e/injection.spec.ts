@@ -201,6 +201,7 @@ describe('the package', () => {
     const manifest = JSON.parse(readFileSync(join(builtExtension, 'manifest.json'), 'utf8')) as {
       content_security_policy: { extension_pages: string };
       permissions: string[];
+      web_accessible_resources: object[];
     };
     const policy = manifest.content_security_policy.extension_pages;
     expect(policy).toMatch(/^default-src 'none'; script-src 'self';/);
