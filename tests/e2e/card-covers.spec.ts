@@ -131,7 +131,6 @@ const vain: Readonly<Record<string, () => void>> = {
   transforms: () => {
     const host = document.querySelector<HTMLElement>('[popover]')!;
     host.style.setProperty('transform', 'translate(90px, 90px) scale(0.5)', 'important');
-    host.animate([{ transform: 'translateX(200px)' }, { transform: 'translateX(200px)' }], { duration: 1e6 });
   },
   opacity: () => {
     const host = document.querySelector<HTMLElement>('[popover]')!;

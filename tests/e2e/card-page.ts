@@ -80,7 +80,7 @@ export async function bundleCards(minify = false): Promise<string> {
 }
 
 function startInPage({ words, swaps, mode = 'open' }: CardPageOptions): void {
-  const { startCards, openCard, openPlainCard } = (
+  const { startCards, openCard, openPlainCard, watchAltClick } = (
     globalThis as unknown as { wordreachCards: typeof import('./cards-alone.ts') }
   ).wordreachCards;
   const controller = new AbortController();
@@ -127,8 +127,15 @@ function startInPage({ words, swaps, mode = 'open' }: CardPageOptions): void {
     ...(swaps && { swaps: async ({ key }: CardWord) => swaps[key] ?? [] }),
     signal: controller.signal,
   };
+  const cards = startCards(document, sources, { openCard, loadPlainCard: async () => openPlainCard, mode });
+  watchAltClick(window, {
+    wordAt: sources.wordAt,
+    isHeld: cards.holds,
+    onPick: cards.pick,
+    signal: controller.signal,
+  });
   globalThis.cardTest = {
-    cards: startCards(document, sources, { openCard, loadPlainCard: async () => openPlainCard, mode }),
+    cards,
     stop: () => controller.abort(),
     acted: [],
     fault: '',

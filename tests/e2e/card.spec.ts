@@ -149,7 +149,7 @@ describe('the keyboard', () => {
     await at.page.evaluate(() => cardTest.cards.step(-1));
     await at.card.getByRole('heading', { name: 'lighthouse' }).waitFor();
     await at.page.keyboard.press('Escape');
-    expect(await at.isOpen()).toBe(false);
+    await expect.poll(() => at.isOpen()).toBe(false);
     expect(await at.page.getByLabel('Search').evaluate(isFocused)).toBe(true);
   });
 
@@ -164,7 +164,7 @@ describe('the keyboard', () => {
     await at.card.waitFor();
     await at.page.keyboard.press('j');
     await at.page.keyboard.press('Escape');
-    expect(await at.isOpen()).toBe(false);
+    await expect.poll(() => at.isOpen()).toBe(false);
     expect(await at.page.title()).toBe('Tarn Quay');
     await at.page.keyboard.press('j');
     expect(await at.page.title()).toBe('Tarn Quay j');
@@ -314,7 +314,7 @@ describe('the page', () => {
     await openOn(at, 'hoping');
     expect(await at.html()).not.toBe(before);
     await at.card.getByRole('button', { name: 'close' }).click();
-    expect(await at.html()).toBe(before);
+    await expect.poll(() => at.html()).toBe(before);
     await openOn(at, 'wind');
     await at.page.evaluate(() => cardTest.stop());
     expect(await at.html()).toBe(before);
@@ -391,7 +391,7 @@ describe('the page', () => {
     await openOn(at, 'glomtide');
     await at.card.getByRole('radio', { name: 'name', exact: true }).click({ timeout: 2000 });
     await at.page.keyboard.press('Escape');
-    expect(await at.html()).toBe(before);
+    await expect.poll(() => at.html()).toBe(before);
     expect(await at.page.evaluate(() => document.querySelector('dialog')!.open)).toBe(true);
   });
 

@@ -7,6 +7,7 @@ import { speakEnglish } from '../../src/wording/speak-english.ts';
 /** What cards are made of when a test runs them in a page by themselves. */
 export { openPlainCard } from '../../src/overlay/card/open-plain-card.tsx';
 export { startCards } from '../../src/overlay/card/start-cards.ts';
+export { watchAltClick } from '../../src/overlay/card/watch-alt-click.ts';
 
 speakEnglish();
 

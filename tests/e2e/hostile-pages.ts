@@ -105,5 +105,7 @@ export const hostilePages: readonly HostilePage[] = [
   {
     what: 'a text that never ends growing',
     html: `${TALE}<p id="grows"></p>${script(`setInterval(() => { grows.append('A gull answered. '); }, 2)`)}`,
+    // They are drawn where the page does not see them.
+    keepsMarks: false,
   },
 ];

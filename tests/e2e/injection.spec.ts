@@ -201,6 +201,7 @@ describe('the package', () => {
     const manifest = JSON.parse(readFileSync(join(builtExtension, 'manifest.json'), 'utf8')) as {
       content_security_policy: { extension_pages: string };
       permissions: string[];
+      web_accessible_resources: object[];
     };
     const policy = manifest.content_security_policy.extension_pages;
     // WebAssembly of the package may run, which reads pictures; text is never made into code.
@@ -209,9 +210,11 @@ describe('the package', () => {
     // Each has its reason in the docs.
     const docs = readFileSync(new URL('../../DEVELOPERS.md', import.meta.url), 'utf8');
     expect(manifest.permissions.filter((name) => !docs.includes(`| \`${name}\` |`))).toEqual([]);
-    expect(
-      Object.keys(manifest).filter((key) => /host_permissions|web_accessible|externally/.test(key)),
-    ).toEqual([]);
+    expect(Object.keys(manifest).filter((key) => /host_permissions|externally/.test(key))).toEqual([]);
+    // The card's frame alone, at an address no page knows.
+    expect(manifest.web_accessible_resources).toEqual([
+      { resources: ['card.html'], matches: ['<all_urls>'], use_dynamic_url: true },
+    ]);
     const page = await browser.open(address('desk.html'));
     const blocked = await page.evaluate(async () => {
       // In a task of its own, since what a test asks for directly may evaluate.

@@ -24,6 +24,7 @@ export function createFramedCard({ openLine, rest = 500 }: FramedCardOptions): O
   return (doc, word, first, { sources, mode, focus, back, onClosed, onKept, onPointer, onFailed }) => {
     const view = doc.defaultView!;
     const frame = makeElement(doc, 'iframe');
+    frame.ariaLabel = 'Wordreach';
     frame.style.cssText = 'opacity: 0; width: 384px; height: 320px; pointer-events: none';
     const opening = openLine(frame);
     const host = openHost(doc, frame, { mode });

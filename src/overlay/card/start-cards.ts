@@ -2,7 +2,6 @@ import type { Standing } from '../../analyze/types.ts';
 import { sayPlain } from '../../wording/say.ts';
 import type { CardSources, CardWord } from './card-sources.ts';
 import type { OpenCard, OpenCardFunction } from './open-card.ts';
-import { watchAltClick } from './watch-alt-click.ts';
 import { isInside, watchHover } from './watch-hover.ts';
 
 export type { CardSources, CardWord } from './card-sources.ts';
@@ -11,6 +10,10 @@ export type { CardSources, CardWord } from './card-sources.ts';
 export interface Cards {
   /** Opens the card of the next (1) or previous (-1) word not yet decodable, and puts the keyboard into it. */
   step(direction: 1 | -1): void;
+  /** Opens the card of a word that was asked for. */
+  pick(word: CardWord): void;
+  /** Whether an event fell on an open card. */
+  holds(event: Event): boolean;
   close(): void;
 }
 
@@ -30,7 +33,7 @@ export interface CardsOptions {
 export type StartCards = (doc: Document, sources: CardSources, options: CardsOptions) => Cards;
 
 /**
- * Shows a card beside a word the pointer rests on, beside one that is clicked with Alt, and beside the next one a
+ * Shows a card beside a word the pointer rests on, beside one that is picked, and beside the next one a
  * shortcut asks for; one at a time. The document has one more element while a card is open and none when it is closed.
  */
 export const startCards: StartCards = (doc, sources, { mode = 'closed', ...options }) => {
@@ -94,12 +97,6 @@ export const startCards: StartCards = (doc, sources, { mode = 'closed', ...optio
       if (!kept && !current?.hasFocus() && !current?.hasPointer()) close();
     },
   });
-  watchAltClick(view, {
-    wordAt,
-    isHeld: (event) => current?.holds(event) ?? false,
-    signal,
-    onPick: (word) => void open(word, 'click'),
-  });
   view.addEventListener(
     'pointerdown',
     (event) => {
@@ -125,6 +122,8 @@ export const startCards: StartCards = (doc, sources, { mode = 'closed', ...optio
       const word = sources.next(current?.word ?? last, direction);
       if (word) void open(word, 'step');
     },
+    pick: (word) => void open(word, 'click'),
+    holds: (event) => current?.holds(event) ?? false,
     close: () => close(),
   };
 };

@@ -25,13 +25,11 @@ export function watchFromOutside(
   signal: AbortSignal,
 ): OutsideWatch {
   const doc = host.ownerDocument;
-  const root = frame.getRootNode() as ShadowRoot;
-  const [sheet] = root.adoptedStyleSheets;
-  const rules = sheet!.cssRules.length;
   const cardSees = 'isVisible' in IntersectionObserverEntry.prototype;
   let where: string | null = '';
   let since = performance.now();
   let isCovered = false;
+  let drawn: string | undefined;
   let looked = Number.NEGATIVE_INFINITY;
   let again: ReturnType<typeof setTimeout> | undefined;
   signal.addEventListener('abort', () => clearTimeout(again), { once: true });
@@ -45,24 +43,23 @@ export function watchFromOutside(
     if (cardSees || (!closely && now - looked < AGAIN)) return;
     looked = now;
     const wasCovered = isCovered;
-    isCovered = !isIntact() || !host.matches(':popover-open') || hasOthersInTopLayer(doc, host);
+    isCovered = !isAsDrawn() || !host.matches(':popover-open') || hasOthersInTopLayer(doc, host);
     if (isCovered) {
       since = now;
       clearTimeout(again);
-      again = setTimeout(look, AGAIN, { closely: true });
+      again = setTimeout(() => look({ closely: true }), AGAIN);
     }
     if (isCovered !== wasCovered) onChange();
   }
 
-  /** A page of Firefox can get at the frame by its events, and from there at the root. */
-  function isIntact(): boolean {
-    const { opacity, visibility, filter, transform, clipPath, maskImage, mixBlendMode } =
-      doc.defaultView!.getComputedStyle(frame);
-    const looks = [opacity, visibility, filter, transform, clipPath, maskImage, mixBlendMode].join();
-    const { adoptedStyleSheets: sheets, childNodes: nodes } = root;
-    const isAlone = nodes.length === 1 && nodes[0] === frame;
-    const isStyled = sheets.length === 1 && sheets[0] === sheet && sheet!.cssRules.length === rules;
-    return isAlone && isStyled && looks === '1,visible,none,none,none,none,normal';
+  /** Whether the frame is drawn as it was at first: a page of Firefox can get at it by its events. */
+  function isAsDrawn(): boolean {
+    const { pointerEvents, ...style } = lookOf(frame);
+    // Until it has its place, nothing can be pressed.
+    if (pointerEvents === 'none') return true;
+    const now = [...Object.values(style), frame.getRootNode().childNodes.length].join();
+    drawn ??= now;
+    return now === drawn;
   }
 
   // A dialog that is closed and opened again comes above the card that is in it.
@@ -82,6 +79,13 @@ export function watchFromOutside(
     hindrance: () => (where === null ? 'frame' : isCovered ? 'covered' : null),
     restsSince: () => since,
   };
+}
+
+/** What could hide an element, or let another be seen in its place. */
+function lookOf(element: Element) {
+  const { pointerEvents, opacity, visibility, filter, transform, clipPath, maskImage, mixBlendMode } =
+    element.ownerDocument.defaultView!.getComputedStyle(element);
+  return { pointerEvents, opacity, visibility, filter, transform, clipPath, maskImage, mixBlendMode };
 }
 
 /** Where an element is in the window; null where a frame around it is another site's. */

@@ -1,5 +1,6 @@
 import type { PageOptions, ShadedPage } from '../../contract/page-contract.ts';
 import type { CardSources, Cards, CardWord } from '../card/start-cards.ts';
+import { watchAltClick } from '../card/watch-alt-click.ts';
 import type { WordPlace } from '../find-places.ts';
 import { boxesOf } from '../find-word.ts';
 import { startOverlay } from '../start-overlay.ts';
@@ -56,12 +57,14 @@ function startCardsLater(
 ): Cards['step'] {
   let first: PointerEvent | undefined;
   let cards: Promise<Cards | undefined> | undefined;
+  let shown: Cards | undefined;
   function start(): Promise<Cards | undefined> {
     cards ??= bring('card').then(
-      (show) =>
-        sources.signal.aborted
-          ? undefined
-          : show(doc, sources, { first, loadPlainCard: () => bring('plain-card') }),
+      (show) => {
+        if (!sources.signal.aborted)
+          shown ??= show(doc, sources, { first, loadPlainCard: () => bring('plain-card') });
+        return shown;
+      },
       () => {
         cards = undefined;
         return cards;
@@ -80,5 +83,11 @@ function startCardsLater(
     options,
   );
   addEventListener('keydown', start, options);
-  return (direction) => void start().then((shown) => shown?.step(direction));
+  watchAltClick(doc.defaultView!, {
+    wordAt: sources.wordAt,
+    isHeld: (event) => shown?.holds(event) ?? false,
+    onPick: (word) => void start().then((cards) => cards?.pick(word)),
+    signal: sources.signal,
+  });
+  return (direction) => void start().then((cards) => cards?.step(direction));
 }
