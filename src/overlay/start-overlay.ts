@@ -68,6 +68,8 @@ export function startOverlay(doc: Document, options: OverlayOptions): Overlay {
   );
   const shadowRoots = new Set<ShadowRoot>();
   let scope: Scope = wholePage(doc);
+  const frames = doc.getElementsByTagName('iframe');
+  let known = 0;
 
   const watch = watchPage((change) => {
     const isFirst = state.add(change);
@@ -99,12 +101,15 @@ export function startOverlay(doc: Document, options: OverlayOptions): Overlay {
   async function followChanges(): Promise<void> {
     await nextTurn();
     const { touched, gone, isGivenUp } = state.take();
+    // The words of a frame that was taken out are counted no more.
+    const isFrameGone = frames.length < known;
+    known = frames.length;
     for (const root of shadowRoots) if (!root.isConnected) shadowRoots.delete(root);
     if (scope.isGone()) {
       scope = await chooseScope(doc, null, loadFindArticle);
       await readAnew();
       onChange?.();
-    } else if ((await reader.follow(touched, gone)) || isGivenUp) onChange?.();
+    } else if ((await reader.follow(touched, gone)) || isGivenUp || isFrameGone) onChange?.();
   }
 
   async function lookAgain(): Promise<boolean> {
@@ -131,6 +136,7 @@ export function startOverlay(doc: Document, options: OverlayOptions): Overlay {
     await nextTurn();
     scope = await chooseScope(doc, options.scope ?? null, loadFindArticle);
     await readAnew();
+    known = frames.length;
     onChange?.();
   });
   return {
