@@ -1,18 +1,5 @@
-import { WASHES } from './mark-rules.ts';
+import { type Ink, WASHES } from './mark-rules.ts';
 import { own } from './own.ts';
-
-/**
- * What letters are painted with where that is not their text's colour (`color`). A highlight paints letters with `color` alone: it
- * drops outlines and the colour to fill with (Chromium 156 and Firefox 153), so that letters would vanish or change.
- */
-export interface Ink {
-  /** The colour to paint the letters with; `transparent` where something else draws them. */
-  readonly color: string;
-  /** Letters of a drawing (SVG), under which Chromium 156 draws no line. */
-  readonly isDrawing?: boolean;
-  /** Letters that are just legible, and would be less so on a wash. */
-  readonly isFaint?: boolean;
-}
 
 /**
  * The ink of an element's own text; null for ordinary text. The transparent letters over a scanned page have one, and so do

@@ -1,7 +1,6 @@
 import type { Standing } from '../analyze/types.ts';
 import type { Look } from '../contract/page-contract.ts';
-import type { Ink } from './find-ink.ts';
-import { type InkMark, MARKS, type Mark, markRules } from './mark-rules.ts';
+import { type Ink, type InkMark, MARKS, type Mark, markRules } from './mark-rules.ts';
 import { nextTurn, workInSlices } from './work-in-slices.ts';
 
 const SHOWN: Partial<Record<Standing, Mark>> = { beyond: 'beyond', fresh: 'fresh', unsure: 'unsure' };
