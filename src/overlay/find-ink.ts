@@ -88,7 +88,10 @@ function contrast(ground: Colour, letters: Colour): number {
   return ground[0] === undefined ? 9 : Math.max(ratio, 1 / ratio);
 }
 
-/** The luminance in percent, and five for the light that falls on every screen (WCAG 2.2, its curve to a hundredth). */
+/** The luminance in percent, and five for the light that falls on every screen (WCAG 2.2; its curve also where that is a line, near black). */
 function lightOf(color: Colour): number {
-  return [21.26, 71.52, 7.22].reduce((sum, share, i) => sum + share * ((color[i] ?? 0) / 255) ** 2.2, 5);
+  return [21.26, 71.52, 7.22].reduce(
+    (sum, share, i) => sum + share * (((color[i] ?? 0) / 255 + 0.055) / 1.055) ** 2.4,
+    5,
+  );
 }

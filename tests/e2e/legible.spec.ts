@@ -162,7 +162,7 @@ describe('on random colours', () => {
     await at.stop();
     const plain = await contrasts(at.page);
     const lost = plain.filter((before, n) => before >= 4.5 && shaded[n]! < 4.5);
-    expect(plain.filter((before) => before >= 4.5).length).toBeGreaterThan(WORDS * 0.8);
+    expect(plain.filter((before) => before >= 4.5).length).toBeGreaterThan(WORDS * 0.7);
     expect(lost).toEqual([]);
     expect(plain.filter((before, n) => Math.abs(before - shaded[n]!) > 0.02).length).toBeGreaterThan(20);
   });
