@@ -69,7 +69,7 @@ export function startOverlay(doc: Document, options: OverlayOptions): Overlay {
   const shadowRoots = new Set<ShadowRoot>();
   let scope: Scope = wholePage(doc);
   const frames = doc.getElementsByTagName('iframe');
-  let known = 0;
+  let known = frames.length;
 
   const watch = watchPage((change) => {
     const isFirst = state.add(change);
@@ -136,7 +136,6 @@ export function startOverlay(doc: Document, options: OverlayOptions): Overlay {
     await nextTurn();
     scope = await chooseScope(doc, options.scope ?? null, loadFindArticle);
     await readAnew();
-    known = frames.length;
     onChange?.();
   });
   return {
