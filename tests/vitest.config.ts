@@ -103,6 +103,7 @@ export default defineConfig({
               'desk',
               'dynamic-pages',
               'firefox',
+              'hostile-pages',
               'overlay',
               'page-kinds',
               'panel',

@@ -1,5 +1,6 @@
 import { zipSync } from 'fflate';
 import mammoth from 'mammoth';
+import { expectFewTags } from '../passage/files/expect-few-tags.ts';
 import { FileFault } from '../passage/files/file-fault.ts';
 import { unpackZip } from '../passage/files/unpack-zip.ts';
 import type { OpenedText } from './opened-text.ts';
@@ -8,6 +9,7 @@ import { readHtml } from './read-html.ts';
 /** The text of a Word document without its footnotes, titled by its first heading. Rejects with `FileFault`. */
 export async function readDocx(bytes: Uint8Array): Promise<OpenedText> {
   const { parts } = await unpackZip(bytes, (part) => /\.(xml|rels)$/i.test(part));
+  expectFewTags(parts.values());
   // Word writes no document types; their entities could be made to grow without end.
   for (const part of parts.values())
     if (Buffer.from(part.subarray(0, 4096)).includes('<!DOCTYPE'))

@@ -1,18 +1,5 @@
-import { WASHES } from './mark-rules.ts';
+import { type Ink, WASHES } from './mark-rules.ts';
 import { own } from './own.ts';
-
-/**
- * What letters are painted with where that is not their text's colour (`color`). A highlight paints letters with `color` alone: it
- * drops outlines and the colour to fill with (Chromium 156 and Firefox 153), so that letters would vanish or change.
- */
-export interface Ink {
-  /** The colour to paint the letters with; `transparent` where something else draws them. */
-  readonly color: string;
-  /** Letters of a drawing (SVG), under which Chromium 156 draws no line. */
-  readonly isDrawing?: boolean;
-  /** Letters that are just legible, and would be less so on a wash. */
-  readonly isFaint?: boolean;
-}
 
 /**
  * The ink of an element's own text; null for ordinary text. The transparent letters over a scanned page have one, and so do
@@ -23,9 +10,9 @@ export function findInk(element: Element, style: CSSStyleDeclaration, grounds: G
     const { fill } = style;
     return { color: /^rgb/.test(fill) ? fill : 'currentColor', isDrawing: true };
   }
-  const { color, webkitTextFillColor: fill } = style;
+  const { color } = style;
   const ground = findGround(element, grounds);
-  const painted = paintedColor(ground, style, fill);
+  const painted = paintedColor(ground, style);
   if (isClear(painted)) return { color: 'transparent' };
   const isFaint = isFaintOn(ground, parse(painted));
   if (painted !== color) return { color: painted, isFaint };
@@ -33,8 +20,8 @@ export function findInk(element: Element, style: CSSStyleDeclaration, grounds: G
 }
 
 /** The outline's colour where letters are seen by it alone, else the colour they are filled with. */
-function paintedColor(ground: Colour, style: CSSStyleDeclaration, fill: string): string {
-  const outline = style.webkitTextStrokeColor;
+function paintedColor(ground: Colour, style: CSSStyleDeclaration): string {
+  const { webkitTextFillColor: fill, webkitTextStrokeColor: outline } = style;
   if (!Number.parseFloat(style.webkitTextStrokeWidth) || isClear(outline)) return fill;
   return isClear(fill) || contrast(ground, parse(fill)) < 1.5 ? outline : fill;
 }
@@ -50,7 +37,8 @@ function findGround(element: Element, grounds: Grounds): Colour {
   const layers: [Element, Colour][] = [];
   let ground: Colour = [255, 255, 255];
   for (let at: Element | null = element; at; at = own(at).parentElement) {
-    const layer = grounds.get(at) ?? layerOf(getComputedStyle(at));
+    const { backgroundColor, backgroundImage } = getComputedStyle(at);
+    const layer = grounds.get(at) ?? (backgroundImage === 'none' ? parse(backgroundColor) : []);
     layers.push([at, layer]);
     if (layer.length < 4) break;
   }
@@ -61,20 +49,14 @@ function findGround(element: Element, grounds: Grounds): Colour {
   return ground;
 }
 
-/** What an element paints behind its letters; see-through where nothing. */
-function layerOf({ backgroundColor, backgroundImage }: CSSStyleDeclaration): Colour {
-  return backgroundImage === 'none' ? parse(backgroundColor) : [];
-}
-
 /**
  * Whether the wash would leave letters less legible than text has to be (WCAG 2.2, 1.4.3: 4.5:1, and a little for the rounding of
  * colours); on a ground that is not known, whether they are neither dark nor light.
  */
 function isFaintOn(ground: Colour, letters: Colour): boolean {
-  const light = lightOf(letters);
-  return ground[0] === undefined
-    ? light > 10 && light < 65
-    : contrast(mix(ground, parse(WASHES.beyond![0])), letters) < 4.6;
+  return ground.length
+    ? contrast(mix(ground, parse(WASHES.beyond![0])), letters) < 4.6
+    : Math.abs(lightOf(letters) - 38) < 28;
 }
 
 /** Whether nobody sees a colour: `rgba(0, 0, 0, 0)` is clear, `rgb(0, 0, 0)` and `rgba(0, 0, 0, 0.5)` are not. */
@@ -91,17 +73,19 @@ function numbersIn(color: string): Colour {
 }
 
 function mix(below: Colour, above: Colour): Colour {
-  const { 3: share = 1 } = above;
-  return above[0] === undefined ? above : below.map((value, i) => value + (above[i]! - value) * share);
+  return above.length ? below.map((value, i) => value + (above[i]! - value) * (above[3] ?? 1)) : above;
 }
 
 /** Of letters on a ground (WCAG 2.2); enough where that is not known. */
 function contrast(ground: Colour, letters: Colour): number {
   const ratio = lightOf(ground) / lightOf(mix(ground, letters));
-  return ground[0] === undefined ? 9 : Math.max(ratio, 1 / ratio);
+  return ground.length ? Math.max(ratio, 1 / ratio) : 9;
 }
 
-/** The luminance in percent, and five for the light that falls on every screen (WCAG 2.2, its curve to a hundredth). */
+/** The luminance in percent, and five for the light that falls on every screen (WCAG 2.2; its curve also where that is a line, near black). */
 function lightOf(color: Colour): number {
-  return [21.26, 71.52, 7.22].reduce((sum, share, i) => sum + share * ((color[i] ?? 0) / 255) ** 2.2, 5);
+  return [21, 72, 7].reduce(
+    (sum, share, i) => sum + share * (((color[i] ?? 0) / 255 + 0.055) / 1.055) ** 2.4,
+    5,
+  );
 }

@@ -1,5 +1,4 @@
 import type { Look } from '../contract/page-contract.ts';
-import type { Ink } from './find-ink.ts';
 
 /** Names of the highlights: plain numbers, because the page can see them. */
 export const MARKS = { beyond: 'wr-1', fresh: 'wr-2', unsure: 'wr-3', here: 'wr-4', soon: 'wr-5' } as const;
@@ -32,6 +31,19 @@ const LINES_OVER_PICTURES: Record<Mark, string> = {
 };
 
 export type Mark = keyof typeof LINES;
+
+/**
+ * What letters are painted with where that is not their text's colour (`color`). A highlight paints letters with `color` alone: it
+ * drops outlines and the colour to fill with (Chromium 156 and Firefox 153), so that letters would vanish or change.
+ */
+export interface Ink {
+  /** The colour to paint the letters with; `transparent` where something else draws them. */
+  readonly color: string;
+  /** Letters of a drawing (SVG), under which Chromium 156 draws no line. */
+  readonly isDrawing?: boolean;
+  /** Letters that are just legible, and would be less so on a wash. */
+  readonly isFaint?: boolean;
+}
 
 /** The marks of letters in one ink, which have a highlight of their own. */
 export interface InkMark {

@@ -1,7 +1,6 @@
 import type { Look, Shown } from '../contract/page-contract.ts';
 import type { Marked, Veil } from './draw-veil.ts';
-import type { Ink } from './find-ink.ts';
-import { type InkMark, MARKS, type Mark, markRules, WASHES } from './mark-rules.ts';
+import { type Ink, type InkMark, MARKS, type Mark, markRules, WASHES } from './mark-rules.ts';
 import { nextTurn, workInSlices } from './work-in-slices.ts';
 
 /** Letters in more inks than this go without marks: each ink has rules of its own. */

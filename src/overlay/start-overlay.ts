@@ -70,6 +70,8 @@ export function startOverlay(doc: Document, options: OverlayOptions): Overlay {
   const keeper = keepMarks(painter, loadVeil ? hideMarks : noteTakenAway, signal);
   const shadowRoots = new Set<ShadowRoot>();
   let scope: Scope = wholePage(doc);
+  const frames = doc.getElementsByTagName('iframe');
+  let known = frames.length;
 
   const watch = watchPage((change) => {
     const isFirst = state.add(change);
@@ -103,12 +105,15 @@ export function startOverlay(doc: Document, options: OverlayOptions): Overlay {
     const { touched, gone, isGivenUp } = state.take();
     // A part that shows other words again and again may be trying out which of them are marked.
     if (isGivenUp && loadVeil) hideMarks();
+    // The words of a frame that was taken out are counted no more.
+    const isFrameGone = frames.length < known;
+    known = frames.length;
     for (const root of shadowRoots) if (!root.isConnected) shadowRoots.delete(root);
     if (scope.isGone()) {
       scope = await chooseScope(doc, null, loadFindArticle);
       await readAnew();
       onChange?.();
-    } else if ((await reader.follow(touched, gone)) || isGivenUp) onChange?.();
+    } else if ((await reader.follow(touched, gone)) || isGivenUp || isFrameGone) onChange?.();
   }
 
   async function lookAgain(): Promise<boolean> {

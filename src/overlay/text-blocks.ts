@@ -1,7 +1,8 @@
 import { type Edge, findEdge } from './find-edge.ts';
-import { findInk, type Grounds, type Ink } from './find-ink.ts';
+import { findInk, type Grounds } from './find-ink.ts';
 import { isInsideUnread, isRead } from './is-read.ts';
 import { edgeBetween, isPlaced } from './join-pieces.ts';
+import type { Ink } from './mark-rules.ts';
 import { own } from './own.ts';
 import { shadowOf } from './shadow-of.ts';
 

@@ -4,6 +4,7 @@ import { test } from 'vitest';
 import { findChromium } from '../../src/tools/find-browser.ts';
 import { builtExtension, type ExtensionBrowser, launchExtension } from '../../src/tools/launch-extension.ts';
 import { type FirefoxBrowser, launchFirefox, launchPlainFirefox } from './firefox.ts';
+import { openSideWorld, type SideWorld } from './main-thread.ts';
 import type { OneBrowser, whyOnlyIn } from './only-in.ts';
 import { type PageServer, servePages } from './page-server.ts';
 
@@ -22,6 +23,8 @@ export interface TestBrowser extends ExtensionBrowser, Pick<PageServer, 'address
   /** Runs a function in the extension's background; it sees no variables from outside. */
   inBackground<T>(run: () => T | Promise<T>): Promise<T>;
   inBackground<T, Given>(run: (given: Given) => T | Promise<T>, given: Given): Promise<T>;
+  /** Runs code beside a page's own scripts, where nothing they have changed is seen. */
+  sideWorld(page: Page): Promise<Pick<SideWorld, 'evaluate'>>;
   /** What the toolbar button's badge says for the page in front. */
   badge(page: Page): Promise<string>;
   /** Does for the tab in front what the shortcut of a command does. */
@@ -89,7 +92,8 @@ export function onlyIn(browser: OneBrowser, _reason: keyof typeof whyOnlyIn): ty
   return (browserName === browser ? test : test.skip) as typeof test;
 }
 
-type Launched = ExtensionBrowser & Pick<TestBrowser, 'inBackground' | 'badge' | 'command' | 'checkSelection'>;
+type Launched = ExtensionBrowser &
+  Pick<TestBrowser, 'inBackground' | 'sideWorld' | 'badge' | 'command' | 'checkSelection'>;
 
 async function startChromium(language?: string): Promise<Launched> {
   if (!existsSync(builtExtension)) throw new Error('The extension is not built: run `npm run build` first.');
@@ -109,6 +113,7 @@ async function startChromium(language?: string): Promise<Launched> {
   return {
     ...launched,
     inBackground,
+    sideWorld: openSideWorld,
     badge: (page) =>
       inBackground(async (url: string) => {
         const [tab] = (await chrome.tabs.query({})).filter((one) => one.url === url || one.active);

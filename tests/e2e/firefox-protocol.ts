@@ -39,8 +39,14 @@ export async function findWindow(ask: Ask): Promise<string> {
   return window.context;
 }
 
+/** Where code runs: in a browsing context, or in a world of its own there. */
+interface Target {
+  readonly context: string;
+  readonly sandbox?: string;
+}
+
 /** Runs a function given as text in a browsing context; its arguments and what it gives go as JSON. */
-export async function callIn<T>(ask: Ask, context: string, code: string, given: unknown): Promise<T> {
+export async function callIn<T>(ask: Ask, at: string | Target, code: string, given: unknown): Promise<T> {
   const said = await ask<
     | { type: 'success'; result: { value?: string } }
     | { type: 'exception'; exceptionDetails: { text: string } }
@@ -53,7 +59,7 @@ export async function callIn<T>(ask: Ask, context: string, code: string, given: 
     arguments: [{ type: 'string', value: JSON.stringify(given ?? null) }],
     awaitPromise: true,
     userActivation: true,
-    target: { context },
+    target: typeof at === 'string' ? { context: at } : at,
   });
   if (said.type === 'exception') throw new Error(said.exceptionDetails.text);
   return (said.result.value === undefined ? undefined : JSON.parse(said.result.value)) as T;

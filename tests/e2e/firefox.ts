@@ -3,11 +3,12 @@ import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import type { Browser, BrowserContext } from 'playwright-core';
+import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { findFirefox } from '../../src/tools/find-browser.ts';
 import type { ExtensionBrowser } from '../../src/tools/launch-extension.ts';
 import { type Ask, callIn, findWindow, startByPlaywright } from './firefox-protocol.ts';
 import { createFirefoxWindow, type FirefoxWindow } from './firefox-window.ts';
+import type { SideWorld } from './main-thread.ts';
 
 /** The extension as `npm run build:firefox` leaves it; `OUTPUT` names another folder, as for Chromium. */
 export const builtForFirefox = join(
@@ -27,7 +28,10 @@ const SEALED = {
 };
 
 /** A real Firefox without a window on the screen, the built extension in it as a temporary add-on, in a profile of its own. */
-export interface FirefoxBrowser extends ExtensionBrowser, Omit<FirefoxWindow, 'press' | 'whenRunning'> {}
+export interface FirefoxBrowser extends ExtensionBrowser, Omit<FirefoxWindow, 'press' | 'whenRunning'> {
+  /** Runs code beside a page's own scripts; see `SideWorld`. */
+  sideWorld(page: Page): Promise<Pick<SideWorld, 'evaluate'>>;
+}
 
 /** How a Firefox is started for tests. */
 export const launchingFirefox = () => ({
@@ -91,6 +95,17 @@ async function prepare(context: BrowserContext, ask: Ask): Promise<Omit<FirefoxB
     press: async (page) => {
       await page.bringToFront();
       await press();
+    },
+    sideWorld: async (page) => {
+      const { contexts } = await ask<{ contexts: { context: string; url: string }[] }>(
+        'browsingContext.getTree',
+        { maxDepth: 0 },
+      );
+      const shown = contexts.find(({ url }) => url === page.url());
+      if (!shown) throw new Error(`No tab shows ${page.url()}.`);
+      return {
+        evaluate: (run) => callIn(ask, { context: shown.context, sandbox: 'test' }, String(run), null),
+      };
     },
     openPanel: async (page) => {
       await page.bringToFront();

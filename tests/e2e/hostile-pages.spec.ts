@@ -2,7 +2,9 @@ import type { Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
 import { startBrowser, type TestBrowser } from './browser.ts';
 import { hostilePages } from './hostile-pages.ts';
-import { openSideWorld, type SideWorld } from './main-thread.ts';
+import type { SideWorld } from './main-thread.ts';
+
+type Side = Pick<SideWorld, 'evaluate'>;
 
 let browser: TestBrowser;
 beforeAll(async () => {
@@ -14,7 +16,7 @@ afterEach(async () => {
 });
 
 /** What the page is made of, as text; the card's element is the only thing of ours that may ever be in it. */
-const html = (side: SideWorld) =>
+const html = (side: Side) =>
   side.evaluate(() => {
     const walk = document.createTreeWalker(document, NodeFilter.SHOW_ALL);
     let hash = 0;
@@ -40,7 +42,7 @@ async function askInFront(): Promise<{ words: [string, number][]; takenAway: boo
 }
 
 /** Waits until a page has been shaded and its counts rest. */
-async function settled(side: SideWorld): Promise<string[]> {
+async function settled(side: Side): Promise<string[]> {
   let words: string[] = [];
   let before = -1;
   for (const until = Date.now() + 40_000; Date.now() < until; ) {
@@ -54,7 +56,7 @@ async function settled(side: SideWorld): Promise<string[]> {
   return words;
 }
 
-async function openPage(html: string): Promise<{ page: Page; side: SideWorld; said: string[] }> {
+async function openPage(html: string): Promise<{ page: Page; side: Side; said: string[] }> {
   const address = browser.serve(
     'hostile.html',
     `<!doctype html><meta charset="utf-8"><title>Quay</title><body>${html}`,
@@ -64,7 +66,7 @@ async function openPage(html: string): Promise<{ page: Page; side: SideWorld; sa
   page.on('pageerror', ({ message }) => said.push(message));
   page.on('console', (message) => message.type() === 'error' && said.push(message.text()));
   await page.goto(address);
-  return { page, side: await openSideWorld(page), said };
+  return { page, side: await browser.sideWorld(page), said };
 }
 
 test.each(hostilePages)(

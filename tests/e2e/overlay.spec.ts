@@ -143,6 +143,16 @@ describe('shadow roots', () => {
   });
 });
 
+test('a frame that is taken out of the page is told of, so that its words are counted no more', async () => {
+  const at = await openOverlayPage(
+    await context.newPage(),
+    '<p>Calm<section><iframe srcdoc="<p>sea"></iframe></section>',
+  );
+  // Settles only when the overlay tells of it.
+  await at.change(() => document.querySelector('section')!.remove());
+  expect(await at.keys()).toBe('calm');
+});
+
 describe('a page that changes', () => {
   const changes: [string, string, () => void, string][] = [
     [

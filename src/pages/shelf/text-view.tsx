@@ -3,8 +3,11 @@ import { compileGroup, createJudge, vet } from '../../analyze/index.ts';
 import type { Groups } from '../../host/store/groups-store.ts';
 import { withinSequence } from '../../host/store/move-group.ts';
 import { findSequence, type Sequences } from '../../host/store/sequences-store.ts';
-import { changeText, loadWhole } from '../../host/store/shelf-store.ts';
+import { changeText, loadWhole, type ShelfText } from '../../host/store/shelf-store.ts';
+import { typedStore } from '../../host/store/typed-store.ts';
 import { addPassageOnce } from '../../passage/add-passage.ts';
+import { FoundAgain } from '../../ui/found-again.tsx';
+import { useTyped } from '../../ui/use-typed.ts';
 import { ClimbPart } from '../report/climb-part.tsx';
 import { GapList } from '../report/gap-list.tsx';
 import '../report/report.css';
@@ -62,8 +65,9 @@ export function TextView({ shelf, text, groups, sequences, groupId, onGroup }: T
       <div class="part">
         <TitleField
           key={id}
+          id={id}
           title={text.title}
-          onChange={(title) => void changeText(id, () => ({ title }))}
+          onChange={(title) => changeText(id, () => ({ title }))}
         />
         <p class="quiet shelf-source">{describeSource(text)}</p>
         <TextActions text={text} groupId={groupId} />
@@ -114,7 +118,14 @@ export function TextView({ shelf, text, groups, sequences, groupId, onGroup }: T
   );
 }
 
-function TitleField({ title, onChange }: { title: string; onChange: (title: string) => void }) {
+interface TitleFieldProps extends Pick<ShelfText, 'id' | 'title'> {
+  readonly onChange: (title: string) => Promise<void>;
+}
+
+function TitleField({ id, title, onChange }: TitleFieldProps) {
+  const { typed, isFound, type, done } = useTyped(typedStore, `title of ${id}`);
+  const keep = (text: string | null): void =>
+    done(text !== null && text !== title ? onChange(text) : undefined);
   return (
     <>
       <label for="shelf-title" class="unseen">
@@ -124,9 +135,11 @@ function TitleField({ title, onChange }: { title: string; onChange: (title: stri
         id="shelf-title"
         type="text"
         class="field field-large"
-        value={title}
-        onChange={(event) => onChange(event.currentTarget.value)}
+        value={typed ?? title}
+        onInput={(event) => type(event.currentTarget.value)}
+        onChange={(event) => keep(event.currentTarget.value)}
       />
+      {isFound && <FoundAgain onKeep={() => keep(typed)} onForget={() => done()} />}
     </>
   );
 }

@@ -1,5 +1,6 @@
 import { zlibSync } from 'fflate';
 import { describe, expect, test } from 'vitest';
+import { expectFewTags } from './expect-few-tags.ts';
 import { expectShallow } from './expect-shallow.ts';
 import { expectSmallStreams } from './expect-small-streams.ts';
 import { FileFault } from './file-fault.ts';
@@ -40,6 +41,12 @@ describe('how deep a page is', () => {
     ])
       expect(() => expectShallow(html)).not.toThrow();
   });
+});
+
+test('a document of more than a million tags is refused', () => {
+  const paragraphs = (count: number) => [Buffer.from('<w:p><w:t>The tide.</w:t></w:p>'.repeat(count))];
+  expect(() => expectFewTags(paragraphs(250_000))).not.toThrow();
+  expect(() => expectFewTags(paragraphs(250_001))).toThrow(FileFault);
 });
 
 describe('how much a PDF unpacks to', () => {

@@ -1,5 +1,6 @@
 import { say } from '../../wording/say.ts';
 import { writeLines } from '../passage-lines.ts';
+import { expectFewTags } from './expect-few-tags.ts';
 import { FileFault } from './file-fault.ts';
 import type { OpenedText } from './opened-file.ts';
 import { readHtmlLines } from './read-html-lines.ts';
@@ -11,6 +12,7 @@ import { unpackZip } from './unpack-zip.ts';
  */
 export async function readDocx(bytes: Uint8Array, name: string): Promise<OpenedText> {
   const { parts } = await unpackZip(bytes, (part) => /\.(xml|rels)$/i.test(part));
+  expectFewTags(parts.values());
   // Word writes no document types; their entities could be made to grow without end.
   for (const part of parts.values())
     if (new TextDecoder().decode(part.subarray(0, 4096)).includes('<!DOCTYPE'))
