@@ -28,7 +28,9 @@ export function findWordMark(steps: readonly LaidStep[]): RegExp | null {
   );
   return (
     marks.find((mark) => {
-      const lists = texts.flatMap((text) => [...text.matchAll(mark)].map(({ groups }) => readWords(groups!.list!)));
+      const lists = texts.flatMap((text) =>
+        [...text.matchAll(mark)].map(({ groups }) => readWords(groups!.list!)),
+      );
       const words = lists.flat();
       const common = words.filter((one) => commonWords.has(one) || commonWords.has(one.toLowerCase()));
       return lists.length >= LISTS && common.length >= words.length * COMMON;
@@ -44,7 +46,10 @@ export function cutMarkedWords(
   const pieces: { text: string; words: boolean }[] = [];
   let after = 0;
   for (const found of text.matchAll(mark)) {
-    pieces.push({ text: text.slice(after, found.index), words: false }, { text: found.groups!.list!, words: true });
+    pieces.push(
+      { text: text.slice(after, found.index), words: false },
+      { text: found.groups!.list!, words: true },
+    );
     after = found.index + found[0].length;
   }
   pieces.push({ text: text.slice(after), words: false });

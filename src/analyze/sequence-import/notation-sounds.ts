@@ -48,7 +48,8 @@ export const soundNotations: readonly NotationRule[] = [
 const divides = (lexeme: Lexeme | undefined) =>
   (lexeme?.kind === 'break' && lexeme.text !== 'plus') ||
   (lexeme?.kind === 'word' && /^(?:and|or)$/.test(lexeme.text));
-const ends = (lexeme: Lexeme | undefined) => lexeme === undefined || /^(?:break|close|open|is)$/.test(lexeme.kind);
+const ends = (lexeme: Lexeme | undefined) =>
+  lexeme === undefined || /^(?:break|close|open|is)$/.test(lexeme.kind);
 
 /** Whether letters can have a sound. */
 function canHave(letters: Lexeme | undefined, sound: Lexeme): boolean {
@@ -73,7 +74,8 @@ function soundsBehindComma(lexemes: readonly Lexeme[], i: number): Notation | nu
 
 function soundBehindList(lexemes: readonly Lexeme[], i: number): Notation | null {
   if (divides(lexemes[i - 1])) return null;
-  const letters = (at: number) => lexemes[at]?.kind === 'word' && findSpelling(lexemes[at].text, lexemes[at].mark);
+  const letters = (at: number) =>
+    lexemes[at]?.kind === 'word' && findSpelling(lexemes[at].text, lexemes[at].mark);
   let at = i;
   const list: Lexeme[] = [];
   while (letters(at)) {
@@ -84,7 +86,8 @@ function soundBehindList(lexemes: readonly Lexeme[], i: number): Notation | null
     if (at === between) break;
   }
   const sound = lexemes[at];
-  if (list.length < 2 || sound?.kind !== 'sound' || divides(lexemes[at - 1]) || !ends(lexemes[at + 1])) return null;
+  if (list.length < 2 || sound?.kind !== 'sound' || divides(lexemes[at - 1]) || !ends(lexemes[at + 1]))
+    return null;
   if (!list.every((one) => canHave(one, sound))) return null;
   const given = lexemes
     .slice(i, at)
@@ -112,13 +115,19 @@ function weakLetters(lexemes: readonly Lexeme[], i: number): Notation | null {
     if (divides(lexemes[at]) && given.length > 0 && !Object.hasOwn(weakSenses, wordAt(lexemes, at))) continue;
     const { text, kind } = lexemes[at]!;
     // "ar or er": the word between two others joins them.
-    const joins = text === 'or' && at > i + 1 && !divides(lexemes[at - 1]) && Object.hasOwn(weakSenses, wordAt(lexemes, at + 1));
+    const joins =
+      text === 'or' &&
+      at > i + 1 &&
+      !divides(lexemes[at - 1]) &&
+      Object.hasOwn(weakSenses, wordAt(lexemes, at + 1));
     if (joins) continue;
     if (kind !== 'word' || !Object.hasOwn(weakSenses, text)) break;
-    given.push(
-      ...lexemes.slice(end, at),
-      { ...lexemes[at]!, kind: 'meant', ids: weakSenses[text]!, start: end === i + 1 ? lexemes[i]!.start : lexemes[at]!.start },
-    );
+    given.push(...lexemes.slice(end, at), {
+      ...lexemes[at]!,
+      kind: 'meant',
+      ids: weakSenses[text]!,
+      start: end === i + 1 ? lexemes[i]!.start : lexemes[at]!.start,
+    });
     end = at + 1;
   }
   return given.length === 0 ? null : { taken: end - i, given };
@@ -127,7 +136,8 @@ function weakLetters(lexemes: readonly Lexeme[], i: number): Notation | null {
 /** "y, long i", "ea, short e": one of the letters' sounds, where they can have it and nothing else is listed. */
 function lengthBehindComma(lexemes: readonly Lexeme[], i: number): Notation | null {
   const [letters, comma, size, vowel] = lexemes.slice(i, i + 4);
-  if (letters?.kind !== 'word' || comma?.text !== ',' || !/^(?:long|short)$/.test(size?.text ?? '')) return null;
+  if (letters?.kind !== 'word' || comma?.text !== ',' || !/^(?:long|short)$/.test(size?.text ?? ''))
+    return null;
   if (!/^(?:[aeiou]|oo)$/.test(vowel?.text ?? '') || letters.text === vowel!.text) return null;
   if (i > 0 || !/^(?:open|close)?$/.test(lexemes[i + 4]?.kind ?? '')) return null;
   const within = findPhrase([size!.text, vowel!.text])?.within;
@@ -153,15 +163,22 @@ function longClosed(lexemes: readonly Lexeme[], i: number): Notation | null {
     (behind[0] === 'in' && behind[1] === 'closed' && /^syllables?$/.test(behind[2]!));
   if (!long || ids.length === 0 || !more) return null;
   // The endings that show them say the same.
-  if (/^(?:is|open)$/.test(lexemes[at + 3]?.kind ?? '') && lexemes.slice(at + 4).every(({ kind, mark }) => kind !== 'word' || mark === 'suffix'))
-    return { taken: lexemes.length - i, given: [{ ...lexemes[i]!, kind: 'meant', ids, end: lexemes.at(-1)!.end }] };
+  if (
+    /^(?:is|open)$/.test(lexemes[at + 3]?.kind ?? '') &&
+    lexemes.slice(at + 4).every(({ kind, mark }) => kind !== 'word' || mark === 'suffix')
+  )
+    return {
+      taken: lexemes.length - i,
+      given: [{ ...lexemes[i]!, kind: 'meant', ids, end: lexemes.at(-1)!.end }],
+    };
   return { taken: at + 3 - i, given: [{ ...lexemes[i]!, kind: 'meant', ids, end: lexemes[at + 2]!.end }] };
 }
 
 /** "silent t in -stle, -sten": where it is silent is no other teaching. */
 function silentIn(lexemes: readonly Lexeme[], i: number): Notation | null {
   const letter = wordAt(lexemes, i + 1);
-  if (wordAt(lexemes, i) !== 'silent' || !/^[a-z]$/.test(letter) || wordAt(lexemes, i + 2) !== 'in') return null;
+  if (wordAt(lexemes, i) !== 'silent' || !/^[a-z]$/.test(letter) || wordAt(lexemes, i + 2) !== 'in')
+    return null;
   let end = i + 3;
   let listed = 0;
   for (let at = i + 3; at < lexemes.length; at++) {

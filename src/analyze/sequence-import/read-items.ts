@@ -9,7 +9,15 @@ import { cutMarkedWords } from './marked-words.ts';
 import type { Phrase } from './phrases.ts';
 import { readClause } from './read-clause.ts';
 import { readWords } from './read-words.ts';
-import { deniesTeaching, goesOver, isLegend, isRestWeek, isSignature, saysNothingAtAll, saysNothingNew } from './rest-weeks.ts';
+import {
+  deniesTeaching,
+  goesOver,
+  isLegend,
+  isRestWeek,
+  isSignature,
+  saysNothingAtAll,
+  saysNothingNew,
+} from './rest-weeks.ts';
 import {
   dropNames,
   guesses,
@@ -57,12 +65,11 @@ export function readItems(text: string, kind: CellKind, beside: Beside = nothing
       (goesOver(clause.text) && beside.first !== true)
     )
       return [item(clause.text, 'ignored')];
-    return clause.prose === true
-      ? guesses(readPatterns(clause.text, own))
-      : readPatterns(clause.text, own);
+    return clause.prose === true ? guesses(readPatterns(clause.text, own)) : readPatterns(clause.text, own);
   });
   const read =
-    /\b(?:will be|only(?! ha[sdv])|just|first|starting)\b/i.test(text) || clauses.some(({ prose }) => prose === true)
+    /\b(?:will be|only(?! ha[sdv])|just|first|starting)\b/i.test(text) ||
+    clauses.some(({ prose }) => prose === true)
       ? dropNames(items)
       : items;
   // "carols; no phonics": what nobody knows is no teaching where the cell says there is none.

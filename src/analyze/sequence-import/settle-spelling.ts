@@ -118,8 +118,7 @@ function settle(spelled: Spelled, beside: Beside, others: readonly Spelled[]): O
         (one) => one !== spelled && one.spelling.letters === spelling.letters && one.examples.length > 0,
       );
     const spread = spelling.letters === 'ed' || spelled.spread;
-    const together =
-      spelled.examples.length === 0 || (bothTaught.test(spelling.letters) && spread && !apart);
+    const together = spelled.examples.length === 0 || (bothTaught.test(spelling.letters) && spread && !apart);
     const both = together ? possible : usual;
     const meant = spelling.sure && usual.length > 0 ? both : [];
     const ids = [...new Set([...meant, ...byExample])];
