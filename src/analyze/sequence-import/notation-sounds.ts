@@ -38,6 +38,35 @@ export const soundNotations: readonly NotationRule[] = [
     applies: longClosed,
   },
   {
+    name: 'letters behind which their silence is said',
+    example: 'gh silent',
+    counterExample: 'gh silent letters',
+    applies: (lexemes, i) => {
+      const silent = wordAt(lexemes, i + 1) === 'silent' ? findPhrase(['silent', wordAt(lexemes, i)]) : null;
+      if (silent === null || lexemes[i]!.mark !== 'none' || !ends(lexemes[i + 2])) return null;
+      return {
+        taken: 2,
+        given: [{ ...lexemes[i]!, kind: 'meant', ids: silent.ids, end: lexemes[i + 1]!.end }],
+      };
+    },
+  },
+  {
+    name: 'letters that say sh before other vowels',
+    example: 'ti, ci = /sh/',
+    counterExample: 'ti, ci',
+    applies: (lexemes, i) => {
+      if (divides(lexemes[i - 1])) return null;
+      let at = i;
+      while (/^(?:ti|ci|si|xi|ssi)$/.test(wordAt(lexemes, at)) || (at > i && divides(lexemes[at]))) at += 1;
+      if (at === i) return null;
+      if (lexemes[at]?.kind === 'is' || /^(?:says?|as|for|spells?)$/.test(wordAt(lexemes, at))) at += 1;
+      // No row of their own: they are asked.
+      return lexemes[at]?.kind === 'sound' && lexemes[at]!.text === 'sh'
+        ? { taken: at + 1 - i, given: [{ ...lexemes[i]!, text: 'tici', end: lexemes[at]!.end }] }
+        : null;
+    },
+  },
+  {
     name: 'a silent letter, and the endings it is silent in',
     example: 'silent t in -stle, -sten',
     counterExample: 'silent t in castle',

@@ -132,7 +132,7 @@ function settle(spelled: Spelled, beside: Beside, others: readonly Spelled[]): O
     return { ids, sure: !part, left: ids };
   }
   const usual = spelling.usual.filter((id) => left.includes(id));
-  if (sounds.length > 0 && left.length < spelling.candidates.length) {
+  if (sounds.length > 0 && (left.length < spelling.candidates.length || sounds.length > 1)) {
     // The sound of y is told of pony and sky; windy is the ending.
     if (left.includes('y-long-e') && headings.length === 0) left = left.filter((id) => id !== 'suffix-y');
     const pick = (among: readonly PatternId[]): readonly PatternId[] => {
