@@ -3,7 +3,8 @@ import type { LaidStep } from './layout.ts';
 import { readWords } from './read-words.ts';
 
 const word = "\\p{L}[\\p{L}'’]*";
-const list = `${word}(?:\\s*(?:,|/|\\s|\\band\\b|&)\\s*${word})*`;
+// Each divider in one way only: else a long list without its end takes for ever.
+const list = `${word}(?:(?:\\s*[,/&]\\s*|\\s+)${word})*`;
 
 /** Brackets that hold nothing but words. */
 const marks: RegExp[] = [
@@ -48,7 +49,7 @@ export function cutMarkedWords(
   for (const found of text.matchAll(mark)) {
     pieces.push(
       { text: text.slice(after, found.index), words: false },
-      { text: found.groups!.list!, words: true },
+      { text: found.groups!.list!.replace(/,?\s+and\s+/g, ', '), words: true },
     );
     after = found.index + found[0].length;
   }

@@ -3,6 +3,8 @@ import { thenAdd } from './notation-changes.ts';
 import { addedAffixes, everySound, soundOf } from './notation-lists.ts';
 import { at, ofWords } from './place-words.ts';
 
+const allVowels = note('(?:with )?all (?:the |five |5 )?(?:short |long )?vowels');
+
 const allMeant = note(
   'all (?:of them|together|at once|two|three|four|five|six|seven|eight|\\d{1,2})(?! (?:sounds?|ways?|pronunciations?))',
 );
@@ -104,8 +106,10 @@ export const signNotations: readonly NotationRule[] = [
     example: 'silent e, all vowels',
     counterExample: 'all vowels',
     applies: (lexemes, i) =>
-      lexemes.slice(0, i).some(({ text }) => /^(?:silent|vce|cvce|magic|final|cvc|cle|[aeiou]_e)$/.test(text))
-        ? note('(?:with )?all (?:the |five |5 )?(?:short |long )?vowels')(lexemes, i)
+      lexemes
+        .slice(Math.max(0, i - 8), i)
+        .some(({ text }) => /^(?:silent|vce|cvce|magic|final|cvc|cle|[aeiou]_e)$/.test(text))
+        ? allVowels(lexemes, i)
         : null,
   },
   {

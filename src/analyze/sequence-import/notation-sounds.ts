@@ -57,7 +57,11 @@ export const soundNotations: readonly NotationRule[] = [
     applies: (lexemes, i) => {
       if (divides(lexemes[i - 1])) return null;
       let at = i;
-      while (/^(?:ti|ci|si|xi|ssi)$/.test(wordAt(lexemes, at)) || (at > i && divides(lexemes[at]))) at += 1;
+      while (
+        at < i + LONGEST_RUN &&
+        (/^(?:ti|ci|si|xi|ssi)$/.test(wordAt(lexemes, at)) || (at > i && divides(lexemes[at])))
+      )
+        at += 1;
       if (at === i) return null;
       if (lexemes[at]?.kind === 'is' || /^(?:says?|as|for|spells?)$/.test(wordAt(lexemes, at))) at += 1;
       // No row of their own: they are asked.
@@ -79,6 +83,9 @@ const divides = (lexeme: Lexeme | undefined) =>
   (lexeme?.kind === 'word' && /^(?:and|or)$/.test(lexeme.text));
 const ends = (lexeme: Lexeme | undefined) =>
   lexeme === undefined || /^(?:break|close|open|is)$/.test(lexeme.kind);
+
+/** The most lexemes of a few vowels and what joins them. */
+const LONGEST_RUN = 12;
 
 /** Whether letters can have a sound. */
 function canHave(letters: Lexeme | undefined, sound: Lexeme): boolean {
@@ -180,7 +187,7 @@ function longClosed(lexemes: readonly Lexeme[], i: number): Notation | null {
   const ids: PatternId[] = [];
   let at = i;
   let long = false;
-  for (; at < lexemes.length; at++) {
+  for (; at < Math.min(lexemes.length, i + LONGEST_RUN); at++) {
     const { kind, text } = lexemes[at]!;
     if (/^[aio]$/.test(text) && kind === 'word') ids.push(`${text}-long-closed`);
     else if (kind === 'word' && text === 'long') long = true;

@@ -53,7 +53,7 @@ export function plainText(pasted: string): string {
 function withoutTags(text: string): string {
   return text
     .replace(/<!--[\s\S]{0,2000}?-->/g, ' ')
-    .replace(/>\s*\n\s*(?=<\/?(?:t[drh]|table|thead|tbody|ul|ol|li)\b)/gi, '>')
+    .replace(/>[^\S\n]*\n\s*(?=<\/?(?:t[drh]|table|thead|tbody|ul|ol|li)\b)/gi, '>')
     .replace(cellTags, '\t')
     .replace(/<li\b[^<>]*>/gi, '\n• ')
     .replace(lineTags, '\n')

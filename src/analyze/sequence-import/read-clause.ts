@@ -33,6 +33,9 @@ export function readClause(
   return joinName(reader.lexemes, chunks);
 }
 
+/** So many lexemes before the sign are looked at. */
+const MOST_LETTERS = 40;
+
 /**
  * "-st, -ft, -lk – best, soft, sulk": where nothing but words stands behind a sign, and most of them show the letters
  * before it, all are examples, whatever else they may say.
@@ -49,7 +52,7 @@ function markExamples(lexemes: readonly Lexeme[]): readonly Lexeme[] {
   );
   if (sign < 1 || words.length < 2 || !plain) return lexemes;
   const letters = lexemes
-    .slice(0, sign)
+    .slice(Math.max(0, sign - MOST_LETTERS), sign)
     .flatMap(({ kind, text, mark }) => (kind === 'word' && findSpelling(text, mark) !== null ? [text] : []));
   const shown = words.filter(({ text }) => letters.some((one) => fits(text, one)));
   const alsoLetters = words.filter(({ text, mark }) => findSpelling(text, mark) !== null);

@@ -56,6 +56,9 @@ const sentenceEnd = /\s+(?:is|starts with|begins with|has|brings|covers|adds|int
 const measured =
   /^\(\s*(?:pp?\.?|pages?|days?|wks?\.?|weeks?|lessons?|sessions?|about|approx\.?|~)?\s*\d[\d\s.,/–—-]*(?:days?|wks?\.?|weeks?|lessons?|sessions?|mins?|minutes?|hours?|hrs?)?\s*\)[\s:.;–—-]*/i;
 
+/** The most letters of such brackets. */
+const LONGEST_MEASURE = 60;
+
 /** A line that begins a step: what it is called, what kind of unit it counts, and the rest of the line. */
 export interface StepHeading {
   readonly title: string;
@@ -91,7 +94,7 @@ export function readStepHeading(line: string): StepHeading | null {
     if (says !== '') break;
   }
   // "Lesson 3 (p. 12): sh", "Unit 2 (days 1-5)"
-  if (kind !== null) rest = rest.slice((measured.exec(rest) ?? [''])[0].length);
+  if (kind !== null) rest = rest.slice((measured.exec(rest.slice(0, LONGEST_MEASURE)) ?? [''])[0].length);
   if (kind !== null) return { title: titleOf(line, rest), kind, rest };
   const code = coded.exec(line);
   const found = code ?? ordinal.exec(line);
