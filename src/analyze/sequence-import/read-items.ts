@@ -53,6 +53,13 @@ export function readItems(text: string, kind: CellKind, beside: Beside = nothing
   const listed = (text: string) => contracted !== null && secondWord.test(text);
   const own = apart.size === 0 ? beside : { ...beside, apart: new Set([...apart, ...(beside.apart ?? [])]) };
   const items = clauses.flatMap((clause): readonly ReadItem[] => {
+    // "m, a (no sight words)"
+    const none = noWordsBehind.exec(clause.text);
+    if (none !== null)
+      return [
+        ...readItems(clause.text.slice(0, none.index), clause.kind, beside),
+        item(none[0].trim(), 'ignored'),
+      ];
     if (isLegend(clause.text) || isSignature(clause.text)) return [item(clause.text, 'ignored')];
     if (clause.words !== undefined) return [{ ...item(clause.text, 'guessed'), bySight: [...clause.words] }];
     if (clause.kind === 'notes' || clause.kind === 'examples') return [item(clause.text, 'ignored')];
@@ -91,6 +98,9 @@ const LONGEST_SHOWN = 800;
 /** "contractions: is; are; will": second words that go on behind a semicolon. */
 const secondWord =
   /^(?:with )?(?:not|is|has|are|am|will|have|had|would|us)(?:\s*(?:\/|,|&|\band\b|\bor\b)\s*(?:not|is|has|are|am|will|have|had|would|us))*$/i;
+
+const noWordsBehind =
+  /(?<=\S)[ ,;–—-]{0,4}[([]\s?no (?:new )?[\p{L} -]{0,24}words?(?: this week| yet)?\s?[)\]]$/iu;
 
 /** Letters that begin several clauses, each with an example: `th (thumb); th (that)`. */
 export function shownApart(texts: readonly string[]): ReadonlySet<string> {
