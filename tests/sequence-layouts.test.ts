@@ -83,16 +83,17 @@ test('the steps of looser texts are found, and as many clauses as before are rea
 });
 
 /**
- * Texts of two authors more, who knew nothing of the importer, annotated before they were read. Read unseen, the second's
- * were right in 86.3 % of clauses with the rules mended by the first's.
+ * Texts of other authors, who knew nothing of the importer, annotated before they were read. Read unseen, the second's
+ * (up to 71) were right in 86.3 % of clauses with the rules mended by the first's; plain documents by three authors more in 97.6 %
+ * (72 to 75), 93.6 % (76 to 79), and 91.8 % (80 to 83) with the rules mended by 76 to 79 alone.
  */
 test('as many clauses of other authors as before are read right, and what is read wrong is seldom sure', () => {
   const { clauses, steps, count } = readTexts('sequences/other-steps/');
-  expect(clauses).toHaveLength(1085);
-  expect(steps.filter(({ found }) => found !== null).length).toBeGreaterThanOrEqual(673);
-  expect(count('right')).toBeGreaterThanOrEqual(1048);
+  expect(clauses).toHaveLength(2077);
+  expect(steps.filter(({ found }) => found !== null).length).toBeGreaterThanOrEqual(1115);
+  expect(count('right')).toBeGreaterThanOrEqual(2041);
   expect(count('wrong but sure')).toBeLessThanOrEqual(3);
-});
+}, 120_000);
 
 /**
  * Texts of two more authors: running prose, ticked lists, columns of a PDF, minutes, notes on a phone. Before the rules
@@ -103,8 +104,8 @@ test('as many clauses of running prose, ticked lists and wrapped columns as befo
   const { clauses, steps, count } = readTexts('sequences/rough-steps/');
   expect(clauses).toHaveLength(694);
   expect(steps.filter(({ found }) => found !== null).length).toBeGreaterThanOrEqual(341);
-  expect(count('right')).toBeGreaterThanOrEqual(612);
-  expect(count('wrong but sure')).toBeLessThanOrEqual(8);
+  expect(count('right')).toBeGreaterThanOrEqual(616);
+  expect(count('wrong but sure')).toBeLessThanOrEqual(7);
 });
 
 test('the steps of whole documents are found and titled, and what is read wrong is seldom sure', () => {

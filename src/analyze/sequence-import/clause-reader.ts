@@ -168,7 +168,9 @@ export class ClauseReader extends ClauseState {
     for (let i = this.chunks.length - 1; i >= 0; i--) {
       const { phrases, spelled } = this.chunks[i]!;
       if (phrases.length > 0 || spelled.length === 0) break;
-      if (!spelled.every((one) => one.headings.length === 0 && narrows(one))) break;
+      // "gh (laugh), gh silent": what has an example of its own is told by it.
+      const own = (one: Spelled) => one !== this.last && one.examples.length > 0;
+      if (!spelled.every((one) => one.headings.length === 0 && narrows(one) && !own(one))) break;
       for (const one of spelled) one.headings.push(phrase);
     }
   }

@@ -44,7 +44,10 @@ const telling: readonly (readonly [CellKind, RegExp])[] = [
     'notes',
     /\b(?:notes?|teachers?|who teaches|taught by|staff|grammar|handwriting|where in word|comments?|texts?|books?|reviews?|readers?|stor(?:y|ies)|resources?|dictation|meanings?|means|definitions?)\b/,
   ],
-  ['examples', /\b(?:examples?|key ?words?|words|(?:and|to|we|they|can|you) (?:read|spell|build|blend|decode|write|try)|(?:read|blend|decode|build|spell|write) (?:and|it|them|these|this))\b/],
+  [
+    'examples',
+    /\b(?:examples?|key ?words?|words|(?:and|to|we|they|can|you) (?:read|spell|build|blend|decode|write|try)|(?:read|blend|decode|build|spell|write) (?:and|it|them|these|this))\b/,
+  ],
   [
     'patterns',
     /\b(?:phonics?|graphemes?|gpcs?|sounds?|patterns?|skills?|concepts?|focus|spellings?|spelled|correspondences?|letters?|targets?|objectives?|endings|affixes|word parts?|code|taught|teach(?:es|ing)?|content|vowels?|consonants?|digraphs?|blends?|teams?|diphthongs?|suffix(?:es)?|prefix(?:es)?|roots?|syllables?|morphemes?)\b|^(?:mon|tue|tues|wed|thu|thur|thurs|fri)(?:s?day|nesday|rsday)?\.?$/,

@@ -57,7 +57,12 @@ function dividers(text: string): readonly number[] {
     if (char === ',' && depth === 0 && /^, then (?!add|or)\p{L}{1,3}(?!\p{L})/u.test(text.slice(i, i + 14)))
       cuts.push(i + 1);
     // "digraphs review + tch"
-    if (/[+,&]/.test(char) && depth === 0 && /\p{L}{3,}\s+review\s*$/iu.test(text.slice(Math.max(0, i - 40), i))) cuts.push(i);
+    if (
+      /[+,&]/.test(char) &&
+      depth === 0 &&
+      /\p{L}{3,}\s+review\s*$/iu.test(text.slice(Math.max(0, i - 40), i))
+    )
+      cuts.push(i);
     if (char === '\n' || '•|▪◦'.includes(char) || (char === ';' && depth === 0)) cuts.push(i + 1);
   }
   return cuts;

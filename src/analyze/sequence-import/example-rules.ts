@@ -112,7 +112,8 @@ export const exampleRules: readonly WordRule[] = [
       const { last, aside, hinting } = reader;
       if (aside || !hinting || spelling === null) return 0;
       // "letter names in our own names": a word of a sentence.
-      if (last === undefined && lexeme.mark === 'none' && joinsWords(reader.lexemes, reader.at, lexeme.text)) return 0;
+      if (last === undefined && lexeme.mark === 'none' && joinsWords(reader.lexemes, reader.at, lexeme.text))
+        return 0;
       if (lexeme.text === 'or' && !standsForLetters(reader.lexemes, reader.at)) return 0;
       // "ay: may I play": a letter within examples is a word; "p like pig and t like top" has two letters.
       const next = reader.lexemes[reader.at + 1];

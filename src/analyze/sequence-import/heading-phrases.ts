@@ -280,7 +280,7 @@ export const headingPhrases: readonly (readonly [
   ],
   ['root|latin root|greek root|word root|base and root', [], false, [...starting('root-')]],
   // Which of many is not said: without a list it is asked.
-  ['prefix|prefixe', [], false, family('prefix')],
+  ['prefix|prefixe', [], false, starting('prefix-')],
   [
     'affix|affixe',
     [...starting('prefix-un'), 'suffix-ing'],

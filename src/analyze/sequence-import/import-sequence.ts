@@ -7,9 +7,9 @@ import { findRows } from './find-rows.ts';
 import type { ImportedItem, ImportedSequence, ItemChoice, PastedTable } from './imported-sequence.ts';
 import type { Layout } from './layout.ts';
 import { findWordMark } from './marked-words.ts';
-import { readList } from './read-list.ts';
 import { plainText } from './plain-text.ts';
 import { shownApart } from './read-items.ts';
+import { readList } from './read-list.ts';
 import { readStep } from './read-step.ts';
 import { readTable } from './read-table.ts';
 import { readWords } from './read-words.ts';
@@ -32,14 +32,18 @@ export function importSequence(
   if (text.trim() === '') return { title: '', steps: [] };
   const { title, steps } = readLayout(text, columns);
   const mark = findWordMark(steps);
-  const cells = steps.flatMap((step) => step.cells.filter(({ kind }) => kind === 'patterns' || kind === 'title'));
+  const cells = steps.flatMap((step) =>
+    step.cells.filter(({ kind }) => kind === 'patterns' || kind === 'title'),
+  );
   const apart = shownApart(cells.flatMap((cell) => cell.text.split(/[;\n]/)));
   const needs = engine === undefined ? noNeeds : createWordNeeds(engine);
   return {
     title,
     steps: steps.map((step, i) => ({
       title: step.title,
-      items: readStep(step, needs, { first: i === 0, apart, ...(mark === null ? {} : { mark }) }).map((item) => applyChoice(item, choices)),
+      items: readStep(step, needs, { first: i === 0, apart, ...(mark === null ? {} : { mark }) }).map(
+        (item) => applyChoice(item, choices),
+      ),
     })),
   };
 }

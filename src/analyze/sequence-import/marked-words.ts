@@ -3,7 +3,8 @@ import type { LaidStep } from './layout.ts';
 import { readWords } from './read-words.ts';
 
 const word = "\\p{L}[\\p{L}'’]*";
-const list = `${word}(?:\\s*(?:,|/|\\s|\\band\\b|&)\\s*${word})*`;
+// Each divider in one way only: else a long list without its end takes for ever.
+const list = `${word}(?:(?:\\s*[,/&]\\s*|\\s+)${word})*`;
 
 /** Brackets that hold nothing but words. */
 const marks: RegExp[] = [
@@ -28,7 +29,9 @@ export function findWordMark(steps: readonly LaidStep[]): RegExp | null {
   );
   return (
     marks.find((mark) => {
-      const lists = texts.flatMap((text) => [...text.matchAll(mark)].map(({ groups }) => readWords(groups!.list!)));
+      const lists = texts.flatMap((text) =>
+        [...text.matchAll(mark)].map(({ groups }) => readWords(groups!.list!)),
+      );
       const words = lists.flat();
       const common = words.filter((one) => commonWords.has(one) || commonWords.has(one.toLowerCase()));
       return lists.length >= LISTS && common.length >= words.length * COMMON;
@@ -44,7 +47,10 @@ export function cutMarkedWords(
   const pieces: { text: string; words: boolean }[] = [];
   let after = 0;
   for (const found of text.matchAll(mark)) {
-    pieces.push({ text: text.slice(after, found.index), words: false }, { text: found.groups!.list!, words: true });
+    pieces.push(
+      { text: text.slice(after, found.index), words: false },
+      { text: found.groups!.list!.replace(/,?\s+and\s+/g, ', '), words: true },
+    );
     after = found.index + found[0].length;
   }
   pieces.push({ text: text.slice(after), words: false });

@@ -81,7 +81,12 @@ export function thenAdd(lexemes: readonly Lexeme[], i: number): Notation | null 
 export function doubleThen(lexemes: readonly Lexeme[], i: number): Notation | null {
   if (!/^(?:double|doubling)$/.test(wordAt(lexemes, i))) return null;
   let at = i + 1;
-  while (/^(?:the|a|final|last|consonant|letter|rule)$/.test(wordAt(lexemes, at))) at += 1;
+  // "double letters in longer words" are those of hill.
+  const noun =
+    wordAt(lexemes, i) === 'doubling'
+      ? /^(?:the|a|final|last|consonants?|letters?|rule)$/
+      : /^(?:the|a|final|last|consonant|letter|rule)$/;
+  while (noun.test(wordAt(lexemes, at))) at += 1;
   // "double before a vowel suffix"
   if (at === i + 1 && /^(?:before|when)$/.test(wordAt(lexemes, at)))
     return { taken: 1, given: [{ ...lexemes[i]!, kind: 'meant', ids: ['change-double'] }] };

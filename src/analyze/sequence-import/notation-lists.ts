@@ -211,12 +211,18 @@ export function everySound(lexemes: readonly Lexeme[], i: number): Notation | nu
   const named = /^(?:sounds|pronunciations|ways)$/.test(wordAt(lexemes, end));
   const alone = count === 'both' && lexemes[end]?.kind === 'close';
   if (!named && !alone) return null;
-  return every(
-    lexemes,
-    i,
-    named ? end + 1 : end,
-    count === 'both' ? '2' : (numbers[count] ?? (/\d/.test(count) ? count : '')),
-  );
+  const text = count === 'both' ? '2' : (numbers[count] ?? (/\d/.test(count) ? count : ''));
+  // "three sounds of y" goes for the letters behind it.
+  const letters = named && /^(?:of|for)$/.test(wordAt(lexemes, end + 1)) ? lexemes[end + 2] : undefined;
+  // "two sounds of c and g" is a phrase of its own.
+  const phrase = wordAt(lexemes, end + 3) === 'and' && /^[cg]$/.test(letters?.text ?? '');
+  if (phrase) return null;
+  const leads = i === 0 || /^(?:open|is)$/.test(lexemes[i - 1]!.kind);
+  if (leads && letters?.kind === 'word' && findSpelling(letters.text, letters.mark) !== null) {
+    const behind = { ...letters, start: lexemes[i]!.start };
+    return { taken: end + 3 - i, given: [behind, { ...behind, kind: 'every', text }] };
+  }
+  return every(lexemes, i, named ? end + 1 : end, text);
 }
 
 function every(lexemes: readonly Lexeme[], i: number, end: number, text: string): Notation {

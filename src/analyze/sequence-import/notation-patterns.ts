@@ -12,10 +12,17 @@ import {
   soundByLetters,
   voicedTh,
 } from './notation-lists.ts';
-import { contractionKinds, doubleBeside, rimeList, rootsByName, softBehind, unitEndings } from './notation-word-parts.ts';
+import {
+  contractionKinds,
+  doubleBeside,
+  rimeList,
+  rootsByName,
+  softBehind,
+  unitEndings,
+} from './notation-word-parts.ts';
+import { at, ofWords, words } from './place-words.ts';
 import { findSpelling } from './spellings.ts';
 import type { Lexeme } from './split-lexemes.ts';
-import { at, ofWords, words } from './place-words.ts';
 
 const silentE = stands(
   'silent e',
@@ -28,10 +35,14 @@ const openEnd = stands(
   '(?:syllables? (?:that |which )?(?:end|ends|ending) (?:in|with) (?:a |an |the |their |one )?(?:long |single )?vowels?|vowels? at the end of (?:the |a )?syllables?)',
 );
 
-const vowelAndE = matchWords('([aeiou]) (?:with|and|plus) (?:a |the )?(?:silent|final|magic) e', [], ([, vowel = ''], whole) => ({
-  ...whole,
-  text: `${vowel}_e`,
-}));
+const vowelAndE = matchWords(
+  '([aeiou]) (?:with|and|plus) (?:a |the )?(?:silent|final|magic) e',
+  [],
+  ([, vowel = ''], whole) => ({
+    ...whole,
+    text: `${vowel}_e`,
+  }),
+);
 
 function listsSuffixes(lexemes: readonly Lexeme[]): boolean {
   const words = lexemes.filter(({ kind, text }) => kind === 'word' && text !== 'and' && text !== 'or');
@@ -305,7 +316,8 @@ export const patternNotations: readonly NotationRule[] = [
     name: 'one vowel with a silent e',
     example: 'a with silent e',
     counterExample: 'long a with silent e',
-    applies: (lexemes, i) => (/^(?:long|short)$/.test(lexemes[i - 1]?.text ?? '') ? null : vowelAndE(lexemes, i)),
+    applies: (lexemes, i) =>
+      /^(?:long|short)$/.test(lexemes[i - 1]?.text ?? '') ? null : vowelAndE(lexemes, i),
   },
   {
     name: 'rules of numbers',

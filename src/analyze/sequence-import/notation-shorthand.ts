@@ -85,10 +85,18 @@ export const shorthandNotations: readonly NotationRule[] = [
       let at = i + 1;
       while (/^(?:,|\/|&|and|or|the|consonant)$/.test(lexemes[at]?.text ?? '')) at += 1;
       // "double, drop e" has rules of its own.
-      if (!/^drop(?:s|ping)?$/.test(wordAt(lexemes, at)) || /^(?:the|e|silent|final)$/.test(wordAt(lexemes, at + 1))) return null;
+      if (
+        !/^drop(?:s|ping)?$/.test(wordAt(lexemes, at)) ||
+        /^(?:the|e|silent|final)$/.test(wordAt(lexemes, at + 1))
+      )
+        return null;
       at += 1;
       let end = at;
-      while (/^(?:,|\/|&|and|or|do|leave|keep|change|changing|no|none|nothing|it|as|is|change|alone|same|the)$/.test(lexemes[at]?.text ?? '')) {
+      while (
+        /^(?:,|\/|&|and|or|do|leave|keep|change|changing|no|none|nothing|it|as|is|change|alone|same|the)$/.test(
+          lexemes[at]?.text ?? '',
+        )
+      ) {
         at += 1;
         if (/^(?:nothing|none|change|alone|is|same)$/.test(wordAt(lexemes, at - 1))) end = at;
       }

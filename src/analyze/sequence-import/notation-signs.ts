@@ -3,9 +3,11 @@ import { thenAdd } from './notation-changes.ts';
 import { addedAffixes, everySound, soundOf } from './notation-lists.ts';
 import { at, ofWords } from './place-words.ts';
 
+const allVowels = note('(?:with )?all (?:the |five |5 )?(?:short |long )?vowels');
+
 const allMeant = note(
-      'all (?:of them|together|at once|two|three|four|five|six|seven|eight|\\d{1,2})(?! (?:sounds?|ways?|pronunciations?))',
-    );
+  'all (?:of them|together|at once|two|three|four|five|six|seven|eight|\\d{1,2})(?! (?:sounds?|ways?|pronunciations?))',
+);
 
 /** Words that say how others go together, or nothing. In order; the first that applies is taken. */
 export const signNotations: readonly NotationRule[] = [
@@ -78,7 +80,8 @@ export const signNotations: readonly NotationRule[] = [
     example: 'er, ir plus ur',
     counterExample: 'plus',
     applies: (lexemes, i) =>
-      i > 0 && /^(?:plus|also|then)$/.test(wordAt(lexemes, i)) &&
+      i > 0 &&
+      /^(?:plus|also|then)$/.test(wordAt(lexemes, i)) &&
       lexemes[i + 1] !== undefined &&
       // "th (thin and then)"
       !/^(?:close|break)$/.test(lexemes[i + 1]!.kind)
@@ -91,7 +94,10 @@ export const signNotations: readonly NotationRule[] = [
     counterExample: 'all, ball',
     applies: (lexemes, i) =>
       // "silent e (all)"
-      i > 0 && lexemes[i]!.text === 'all' && lexemes[i - 1]!.kind === 'open' && lexemes[i + 1]?.kind === 'close'
+      i > 0 &&
+      lexemes[i]!.text === 'all' &&
+      lexemes[i - 1]!.kind === 'open' &&
+      lexemes[i + 1]?.kind === 'close'
         ? { taken: 1, given: [{ ...lexemes[i]!, kind: 'note' }] }
         : allMeant(lexemes, i),
   },
@@ -100,8 +106,10 @@ export const signNotations: readonly NotationRule[] = [
     example: 'silent e, all vowels',
     counterExample: 'all vowels',
     applies: (lexemes, i) =>
-      lexemes.slice(0, i).some(({ text }) => /^(?:silent|vce|cvce|magic|final|cvc|cle|[aeiou]_e)$/.test(text))
-        ? note('(?:with )?all (?:the |five |5 )?(?:short |long )?vowels')(lexemes, i)
+      lexemes
+        .slice(Math.max(0, i - 8), i)
+        .some(({ text }) => /^(?:silent|vce|cvce|magic|final|cvc|cle|[aeiou]_e)$/.test(text))
+        ? allVowels(lexemes, i)
         : null,
   },
   {
@@ -138,10 +146,9 @@ export const signNotations: readonly NotationRule[] = [
     counterExample: 'short a with a blend',
     applies: (lexemes, i) =>
       /^v?c{1,3}v?$/.test(wordAt(lexemes, i - 1))
-        ? note('(?:with|that have|containing|and) (?:a |an |two )?(?:consonant |final |initial )?(?:blend|digraph|cluster|vowel team)s?')(
-            lexemes,
-            i,
-          )
+        ? note(
+            '(?:with|that have|containing|and) (?:a |an |two )?(?:consonant |final |initial )?(?:blend|digraph|cluster|vowel team)s?',
+          )(lexemes, i)
         : null,
   },
   {
@@ -190,12 +197,16 @@ export const signNotations: readonly NotationRule[] = [
     name: 'how many things an e does',
     example: 'silent e (five jobs of e)',
     counterExample: 'silent e (five weeks)',
-    applies: note('(?:the )?(?:\\d|two|three|four|five|six) (?:jobs|rules|reasons|uses) (?:of|for)(?: (?:silent|final|the))? e'),
+    applies: note(
+      '(?:the )?(?:\\d|two|three|four|five|six) (?:jobs|rules|reasons|uses) (?:of|for)(?: (?:silent|final|the))? e',
+    ),
   },
   {
     name: 'what a vowel says',
     example: 'silent e makes the vowel say its name',
     counterExample: 'the vowel e',
-    applies: note('(?:that |which )?(?:mak(?:e|es|ing) )?(?:the |a |its )?(?:vowels? )?(?:says?|saying) (?:its|their) (?:own )?names?'),
+    applies: note(
+      '(?:that |which )?(?:mak(?:e|es|ing) )?(?:the |a |its )?(?:vowels? )?(?:says?|saying) (?:its|their) (?:own )?names?',
+    ),
   },
 ];

@@ -38,6 +38,39 @@ export const soundNotations: readonly NotationRule[] = [
     applies: longClosed,
   },
   {
+    name: 'letters behind which their silence is said',
+    example: 'gh silent',
+    counterExample: 'gh silent letters',
+    applies: (lexemes, i) => {
+      const silent = wordAt(lexemes, i + 1) === 'silent' ? findPhrase(['silent', wordAt(lexemes, i)]) : null;
+      if (silent === null || lexemes[i]!.mark !== 'none' || !ends(lexemes[i + 2])) return null;
+      return {
+        taken: 2,
+        given: [{ ...lexemes[i]!, kind: 'meant', ids: silent.ids, end: lexemes[i + 1]!.end }],
+      };
+    },
+  },
+  {
+    name: 'letters that say sh before other vowels',
+    example: 'ti, ci = /sh/',
+    counterExample: 'ti, ci',
+    applies: (lexemes, i) => {
+      if (divides(lexemes[i - 1])) return null;
+      let at = i;
+      while (
+        at < i + LONGEST_RUN &&
+        (/^(?:ti|ci|si|xi|ssi)$/.test(wordAt(lexemes, at)) || (at > i && divides(lexemes[at])))
+      )
+        at += 1;
+      if (at === i) return null;
+      if (lexemes[at]?.kind === 'is' || /^(?:says?|as|for|spells?)$/.test(wordAt(lexemes, at))) at += 1;
+      // No row of their own: they are asked.
+      return lexemes[at]?.kind === 'sound' && lexemes[at]!.text === 'sh'
+        ? { taken: at + 1 - i, given: [{ ...lexemes[i]!, text: 'tici', end: lexemes[at]!.end }] }
+        : null;
+    },
+  },
+  {
     name: 'a silent letter, and the endings it is silent in',
     example: 'silent t in -stle, -sten',
     counterExample: 'silent t in castle',
@@ -48,7 +81,11 @@ export const soundNotations: readonly NotationRule[] = [
 const divides = (lexeme: Lexeme | undefined) =>
   (lexeme?.kind === 'break' && lexeme.text !== 'plus') ||
   (lexeme?.kind === 'word' && /^(?:and|or)$/.test(lexeme.text));
-const ends = (lexeme: Lexeme | undefined) => lexeme === undefined || /^(?:break|close|open|is)$/.test(lexeme.kind);
+const ends = (lexeme: Lexeme | undefined) =>
+  lexeme === undefined || /^(?:break|close|open|is)$/.test(lexeme.kind);
+
+/** The most lexemes of a few vowels and what joins them. */
+const LONGEST_RUN = 12;
 
 /** Whether letters can have a sound. */
 function canHave(letters: Lexeme | undefined, sound: Lexeme): boolean {
@@ -73,7 +110,8 @@ function soundsBehindComma(lexemes: readonly Lexeme[], i: number): Notation | nu
 
 function soundBehindList(lexemes: readonly Lexeme[], i: number): Notation | null {
   if (divides(lexemes[i - 1])) return null;
-  const letters = (at: number) => lexemes[at]?.kind === 'word' && findSpelling(lexemes[at].text, lexemes[at].mark);
+  const letters = (at: number) =>
+    lexemes[at]?.kind === 'word' && findSpelling(lexemes[at].text, lexemes[at].mark);
   let at = i;
   const list: Lexeme[] = [];
   while (letters(at)) {
@@ -84,7 +122,8 @@ function soundBehindList(lexemes: readonly Lexeme[], i: number): Notation | null
     if (at === between) break;
   }
   const sound = lexemes[at];
-  if (list.length < 2 || sound?.kind !== 'sound' || divides(lexemes[at - 1]) || !ends(lexemes[at + 1])) return null;
+  if (list.length < 2 || sound?.kind !== 'sound' || divides(lexemes[at - 1]) || !ends(lexemes[at + 1]))
+    return null;
   if (!list.every((one) => canHave(one, sound))) return null;
   const given = lexemes
     .slice(i, at)
@@ -112,13 +151,19 @@ function weakLetters(lexemes: readonly Lexeme[], i: number): Notation | null {
     if (divides(lexemes[at]) && given.length > 0 && !Object.hasOwn(weakSenses, wordAt(lexemes, at))) continue;
     const { text, kind } = lexemes[at]!;
     // "ar or er": the word between two others joins them.
-    const joins = text === 'or' && at > i + 1 && !divides(lexemes[at - 1]) && Object.hasOwn(weakSenses, wordAt(lexemes, at + 1));
+    const joins =
+      text === 'or' &&
+      at > i + 1 &&
+      !divides(lexemes[at - 1]) &&
+      Object.hasOwn(weakSenses, wordAt(lexemes, at + 1));
     if (joins) continue;
     if (kind !== 'word' || !Object.hasOwn(weakSenses, text)) break;
-    given.push(
-      ...lexemes.slice(end, at),
-      { ...lexemes[at]!, kind: 'meant', ids: weakSenses[text]!, start: end === i + 1 ? lexemes[i]!.start : lexemes[at]!.start },
-    );
+    given.push(...lexemes.slice(end, at), {
+      ...lexemes[at]!,
+      kind: 'meant',
+      ids: weakSenses[text]!,
+      start: end === i + 1 ? lexemes[i]!.start : lexemes[at]!.start,
+    });
     end = at + 1;
   }
   return given.length === 0 ? null : { taken: end - i, given };
@@ -127,7 +172,8 @@ function weakLetters(lexemes: readonly Lexeme[], i: number): Notation | null {
 /** "y, long i", "ea, short e": one of the letters' sounds, where they can have it and nothing else is listed. */
 function lengthBehindComma(lexemes: readonly Lexeme[], i: number): Notation | null {
   const [letters, comma, size, vowel] = lexemes.slice(i, i + 4);
-  if (letters?.kind !== 'word' || comma?.text !== ',' || !/^(?:long|short)$/.test(size?.text ?? '')) return null;
+  if (letters?.kind !== 'word' || comma?.text !== ',' || !/^(?:long|short)$/.test(size?.text ?? ''))
+    return null;
   if (!/^(?:[aeiou]|oo)$/.test(vowel?.text ?? '') || letters.text === vowel!.text) return null;
   if (i > 0 || !/^(?:open|close)?$/.test(lexemes[i + 4]?.kind ?? '')) return null;
   const within = findPhrase([size!.text, vowel!.text])?.within;
@@ -141,7 +187,7 @@ function longClosed(lexemes: readonly Lexeme[], i: number): Notation | null {
   const ids: PatternId[] = [];
   let at = i;
   let long = false;
-  for (; at < lexemes.length; at++) {
+  for (; at < Math.min(lexemes.length, i + LONGEST_RUN); at++) {
     const { kind, text } = lexemes[at]!;
     if (/^[aio]$/.test(text) && kind === 'word') ids.push(`${text}-long-closed`);
     else if (kind === 'word' && text === 'long') long = true;
@@ -153,15 +199,22 @@ function longClosed(lexemes: readonly Lexeme[], i: number): Notation | null {
     (behind[0] === 'in' && behind[1] === 'closed' && /^syllables?$/.test(behind[2]!));
   if (!long || ids.length === 0 || !more) return null;
   // The endings that show them say the same.
-  if (/^(?:is|open)$/.test(lexemes[at + 3]?.kind ?? '') && lexemes.slice(at + 4).every(({ kind, mark }) => kind !== 'word' || mark === 'suffix'))
-    return { taken: lexemes.length - i, given: [{ ...lexemes[i]!, kind: 'meant', ids, end: lexemes.at(-1)!.end }] };
+  if (
+    /^(?:is|open)$/.test(lexemes[at + 3]?.kind ?? '') &&
+    lexemes.slice(at + 4).every(({ kind, mark }) => kind !== 'word' || mark === 'suffix')
+  )
+    return {
+      taken: lexemes.length - i,
+      given: [{ ...lexemes[i]!, kind: 'meant', ids, end: lexemes.at(-1)!.end }],
+    };
   return { taken: at + 3 - i, given: [{ ...lexemes[i]!, kind: 'meant', ids, end: lexemes[at + 2]!.end }] };
 }
 
 /** "silent t in -stle, -sten": where it is silent is no other teaching. */
 function silentIn(lexemes: readonly Lexeme[], i: number): Notation | null {
   const letter = wordAt(lexemes, i + 1);
-  if (wordAt(lexemes, i) !== 'silent' || !/^[a-z]$/.test(letter) || wordAt(lexemes, i + 2) !== 'in') return null;
+  if (wordAt(lexemes, i) !== 'silent' || !/^[a-z]$/.test(letter) || wordAt(lexemes, i + 2) !== 'in')
+    return null;
   let end = i + 3;
   let listed = 0;
   for (let at = i + 3; at < lexemes.length; at++) {

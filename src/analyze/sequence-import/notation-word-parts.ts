@@ -32,7 +32,12 @@ export function unitEndings(lexemes: readonly Lexeme[], i: number): Notation | n
   for (let at = i; at < lexemes.length; at++) {
     if (divides(lexemes[at]) && given.length > 0) continue;
     const { kind, text } = lexemes[at]!;
-    const ids = kind !== 'word' ? undefined : text === 'all' ? ['rime-all'] : (rimes[text] ?? (/^a[mn]$/.test(text) ? [`rime-${text}`] : undefined));
+    const ids =
+      kind !== 'word'
+        ? undefined
+        : text === 'all'
+          ? ['rime-all']
+          : (rimes[text] ?? (/^a[mn]$/.test(text) ? [`rime-${text}`] : undefined));
     if (ids === undefined) break;
     given.push(...lexemes.slice(end, at), { ...lexemes[at]!, kind: 'meant', ids, mark: 'none' });
     end = at + 1;
@@ -40,7 +45,9 @@ export function unitEndings(lexemes: readonly Lexeme[], i: number): Notation | n
   const said = given.filter(({ kind }) => kind === 'meant').map(({ text }) => text);
   const words = said.filter((text) => /^(?:am|an|all)$/.test(text));
   const ends = lexemes[end] === undefined || /^(?:break|close|is|open)$/.test(lexemes[end]!.kind);
-  return words.includes('am') && words.includes('an') && said.length > 2 && ends ? { taken: end - i, given } : null;
+  return words.includes('am') && words.includes('an') && said.length > 2 && ends
+    ? { taken: end - i, given }
+    : null;
 }
 
 const isAffix = (letters: string) =>
@@ -96,7 +103,12 @@ const combining = /^(?:tele|auto|trans|inter|anti|semi|multi|uni|tri)$/;
 /** "Root port", "Greek: graph, photo", "Latin roots rupt + struct"; beginnings such as tele- may stand among them. */
 export function rootsByName(lexemes: readonly Lexeme[], i: number): Notation | null {
   let at = i;
-  while (/^(?:latin|greek|roots?|bases?|and|stems?|(?:word )?parts?|combining|forms?|elements?)$/.test(wordAt(lexemes, at)) || lexemes[at]?.text === '&')
+  while (
+    /^(?:latin|greek|roots?|bases?|and|stems?|(?:word )?parts?|combining|forms?|elements?)$/.test(
+      wordAt(lexemes, at),
+    ) ||
+    lexemes[at]?.text === '&'
+  )
     at += 1;
   if (at === i || wordAt(lexemes, i) === 'and' || divides(lexemes[i])) return null;
   if (lexemes[at]?.kind === 'is') at += 1;
@@ -123,7 +135,9 @@ export function rootsByName(lexemes: readonly Lexeme[], i: number): Notation | n
     if (root !== undefined) found += 1;
     given.push(
       ...(given.length > 0 ? lexemes.slice(end, at) : []),
-      root === undefined ? { ...lexeme, mark: 'prefix' } : { ...lexeme, kind: 'meant', ids: [root], mark: 'none' },
+      root === undefined
+        ? { ...lexeme, mark: 'prefix' }
+        : { ...lexeme, kind: 'meant', ids: [root], mark: 'none' },
     );
     end = at + 1;
   }

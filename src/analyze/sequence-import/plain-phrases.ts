@@ -33,13 +33,19 @@ export const plainPhrases: Readonly<Record<string, readonly PatternId[]>> = {
   'silent gh': ['gh-silent'],
   'hard c and g|hard c and hard g|hard c g': ['c', 'g'],
   'hard and soft th|soft and hard th': ['th', 'th-voiced'],
-  'six syllable type|6 syllable type|all six syllable type|all 6 syllable type|all syllable type':
-    ['type-closed', 'type-open', 'type-vce', 'type-team', 'type-r', 'consonant-le'],
+  'six syllable type|6 syllable type|all six syllable type|all 6 syllable type|all syllable type': [
+    'type-closed',
+    'type-open',
+    'type-vce',
+    'type-team',
+    'type-r',
+    'consonant-le',
+  ],
   'hard and soft c': ['c', 'soft-c'],
   'hard and soft g': ['g', 'soft-g'],
   'soft and hard c': ['c', 'soft-c'],
   'soft and hard g': ['g', 'soft-g'],
-  'hard and soft c and g|hard soft c and g|hard and soft c g|soft and hard c and g|soft and hard c g|two sounds of c and g|both sounds of c and g':
+  'hard and soft c and g|hard soft c and g|hard and soft c g|soft and hard c and g|soft and hard c g|two sound of c and g|both sound of c and g':
     ['c', 'soft-c', 'g', 'soft-g'],
   'inflected ending with spelling change|inflectional ending with spelling change|ending with spelling change|suffix with spelling change|ending with a spelling change|adding ending with spelling change|spelling change with ending|spelling change':
     ['change-double', 'change-drop-e', 'change-y-to-i'],

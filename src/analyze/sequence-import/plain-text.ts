@@ -27,14 +27,16 @@ const entities: Readonly<Record<string, string>> = {
 };
 
 /** Tags that end a line, and those that end a cell of a table. */
-const lineTags = /<\/?(?:p|div|li|ul|ol|tr|table|thead|tbody|tfoot|h[1-6]|section|article|dl|dt|dd|caption|blockquote)\b[^<>]*>|<br\s*\/?>/gi;
+const lineTags =
+  /<\/?(?:p|div|li|ul|ol|tr|table|thead|tbody|tfoot|h[1-6]|section|article|dl|dt|dd|caption|blockquote)\b[^<>]*>|<br\s*\/?>/gi;
 const cellTags = /<\/t[dh]>\s*(?=<t[dh]\b)/gi;
 const otherTags =
   /<\/?(?:t[dh]|span|strong|b|em|i|u|a|font|sup|sub|small|big|mark|code|col|colgroup|html|body|head|meta|style|title|img|hr|center|abbr)(?:\s[^<>]*)?\/?>/gi;
 
 /** Copied source of a page: tags that come in pairs, not `<a>` and `<i>` for letters. */
 const isMarkup = (text: string) =>
-  /<(?:table|tr|td|th|li|ul|ol|p|div|br|span|h[1-6])\b[^<>]*>/i.test(text) && /<\/(?:table|tr|td|th|li|ul|ol|p|div|span|h[1-6])>|<br\s*\/?>/i.test(text);
+  /<(?:table|tr|td|th|li|ul|ol|p|div|br|span|h[1-6])\b[^<>]*>/i.test(text) &&
+  /<\/(?:table|tr|td|th|li|ul|ol|p|div|span|h[1-6])>|<br\s*\/?>/i.test(text);
 
 /**
  * A pasted text in lines of plain signs: line ends and blanks of one kind, the source of a web page without its tags,
@@ -51,7 +53,7 @@ export function plainText(pasted: string): string {
 function withoutTags(text: string): string {
   return text
     .replace(/<!--[\s\S]{0,2000}?-->/g, ' ')
-    .replace(/>\s*\n\s*(?=<\/?(?:t[drh]|table|thead|tbody|ul|ol|li)\b)/gi, '>')
+    .replace(/>[^\S\n]*\n\s*(?=<\/?(?:t[drh]|table|thead|tbody|ul|ol|li)\b)/gi, '>')
     .replace(cellTags, '\t')
     .replace(/<li\b[^<>]*>/gi, '\n• ')
     .replace(lineTags, '\n')
@@ -61,7 +63,8 @@ function withoutTags(text: string): string {
 
 function readEntities(text: string): string {
   return text.replace(/&(?:#(\d{1,6})|#x([\da-f]{1,5})|([a-z]{2,8}));/gi, (whole, decimal, hex, name) => {
-    const code = decimal !== undefined ? Number(decimal) : hex !== undefined ? Number.parseInt(hex, 16) : null;
+    const code =
+      decimal !== undefined ? Number(decimal) : hex !== undefined ? Number.parseInt(hex, 16) : null;
     if (code !== null) return code >= 32 && code <= 0x10ffff ? String.fromCodePoint(code) : whole;
     return Object.hasOwn(entities, name.toLowerCase()) ? entities[name.toLowerCase()]! : whole;
   });

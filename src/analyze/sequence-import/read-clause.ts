@@ -33,6 +33,9 @@ export function readClause(
   return joinName(reader.lexemes, chunks);
 }
 
+/** So many lexemes before the sign are looked at. */
+const MOST_LETTERS = 40;
+
 /**
  * "-st, -ft, -lk – best, soft, sulk": where nothing but words stands behind a sign, and most of them show the letters
  * before it, all are examples, whatever else they may say.
@@ -44,14 +47,13 @@ function markExamples(lexemes: readonly Lexeme[]): readonly Lexeme[] {
   const plain = behind.every(
     ({ kind, text, mark }, i) =>
       (kind === 'word') !== (behind[i - 1]?.kind === 'word') &&
-      (kind === 'break' || (kind === 'word' && mark === 'none' && /^[a-z]{2,}$/.test(text) && /[aeiouy]/.test(text))),
+      (kind === 'break' ||
+        (kind === 'word' && mark === 'none' && /^[a-z]{2,}$/.test(text) && /[aeiouy]/.test(text))),
   );
   if (sign < 1 || words.length < 2 || !plain) return lexemes;
   const letters = lexemes
-    .slice(0, sign)
-    .flatMap(({ kind, text, mark }) =>
-      kind === 'word' && findSpelling(text, mark) !== null ? [text] : [],
-    );
+    .slice(Math.max(0, sign - MOST_LETTERS), sign)
+    .flatMap(({ kind, text, mark }) => (kind === 'word' && findSpelling(text, mark) !== null ? [text] : []));
   const shown = words.filter(({ text }) => letters.some((one) => fits(text, one)));
   const alsoLetters = words.filter(({ text, mark }) => findSpelling(text, mark) !== null);
   if (shown.length * 2 < words.length || alsoLetters.length * 2 > words.length) return lexemes;

@@ -6,10 +6,18 @@ import { commonWords } from './common-words.ts';
 import { cutClauses, trimEdges } from './cut-clauses.ts';
 import type { ImportedItem } from './imported-sequence.ts';
 import { cutMarkedWords } from './marked-words.ts';
-import type { Phrase } from './phrases.ts';
+import { findPhrase, type Phrase } from './phrases.ts';
 import { readClause } from './read-clause.ts';
 import { readWords } from './read-words.ts';
-import { deniesTeaching, goesOver, isLegend, isRestWeek, isSignature, saysNothingAtAll, saysNothingNew } from './rest-weeks.ts';
+import {
+  deniesTeaching,
+  goesOver,
+  isLegend,
+  isRestWeek,
+  isSignature,
+  saysNothingAtAll,
+  saysNothingNew,
+} from './rest-weeks.ts';
 import {
   dropNames,
   guesses,
@@ -40,8 +48,18 @@ export function readItems(text: string, kind: CellKind, beside: Beside = nothing
   }
   const clauses = cutClauses(text, onlyAffixes.test(text) ? 'patterns' : kind);
   const apart = shownApart(clauses.map((clause) => clause.text));
+  const contracted =
+    clauses.length > 1 && /^contractions?\b/i.test(clauses[0]!.text) ? findPhrase(['contraction']) : null;
+  const listed = (text: string) => contracted !== null && secondWord.test(text);
   const own = apart.size === 0 ? beside : { ...beside, apart: new Set([...apart, ...(beside.apart ?? [])]) };
   const items = clauses.flatMap((clause): readonly ReadItem[] => {
+    // "m, a (no sight words)"
+    const none = noWordsBehind.exec(clause.text);
+    if (none !== null)
+      return [
+        ...readItems(clause.text.slice(0, none.index), clause.kind, beside),
+        item(none[0].trim(), 'ignored'),
+      ];
     if (isLegend(clause.text) || isSignature(clause.text)) return [item(clause.text, 'ignored')];
     if (clause.words !== undefined) return [{ ...item(clause.text, 'guessed'), bySight: [...clause.words] }];
     if (clause.kind === 'notes' || clause.kind === 'examples') return [item(clause.text, 'ignored')];
@@ -57,12 +75,12 @@ export function readItems(text: string, kind: CellKind, beside: Beside = nothing
       (goesOver(clause.text) && beside.first !== true)
     )
       return [item(clause.text, 'ignored')];
-    return clause.prose === true
-      ? guesses(readPatterns(clause.text, own))
-      : readPatterns(clause.text, own);
+    const near = listed(clause.text) ? { ...own, headings: [contracted!, ...own.headings] } : own;
+    return clause.prose === true ? guesses(readPatterns(clause.text, near)) : readPatterns(clause.text, near);
   });
   const read =
-    /\b(?:will be|only(?! ha[sdv])|just|first|starting)\b/i.test(text) || clauses.some(({ prose }) => prose === true)
+    /\b(?:will be|only(?! ha[sdv])|just|first|starting)\b/i.test(text) ||
+    clauses.some(({ prose }) => prose === true)
       ? dropNames(items)
       : items;
   // "carols; no phonics": what nobody knows is no teaching where the cell says there is none.
@@ -76,6 +94,13 @@ const withExample = /(?<![\p{L}\p{N}'’-])(\p{L}{1,4})\s*(?:[([]|as in\b|like\b
 
 /** The most letters of a clause in which examples are looked for. */
 const LONGEST_SHOWN = 800;
+
+/** "contractions: is; are; will": second words that go on behind a semicolon. */
+const secondWord =
+  /^(?:with )?(?:not|is|has|are|am|will|have|had|would|us)(?:\s*(?:\/|,|&|\band\b|\bor\b)\s*(?:not|is|has|are|am|will|have|had|would|us))*$/i;
+
+const noWordsBehind =
+  /(?<=\S)[ ,;–—-]{0,4}[([]\s?no (?:new )?[\p{L} -]{0,24}words?(?: this week| yet)?\s?[)\]]$/iu;
 
 /** Letters that begin several clauses, each with an example: `th (thumb); th (that)`. */
 export function shownApart(texts: readonly string[]): ReadonlySet<string> {

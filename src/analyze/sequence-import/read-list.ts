@@ -116,10 +116,16 @@ function below(lines: readonly Line[], i: number, heading: string): readonly Lin
 /** Whether what follows "Unit 3:" is the unit's name rather than what it teaches: "Digraphs", with sh and ch below. */
 function isName(rest: string, under: readonly Line[]): boolean {
   const items = readItems(rest, 'patterns');
-  const listed = under.filter(({ bullet, text }) => bullet && readItems(text, 'patterns').some(({ patterns }) => patterns.length > 0));
-  const said = new Set(listed.flatMap(({ text }) => readItems(text, 'patterns').flatMap(({ patterns }) => patterns)));
+  const listed = under.filter(
+    ({ bullet, text }) => bullet && readItems(text, 'patterns').some(({ patterns }) => patterns.length > 0),
+  );
+  const said = new Set(
+    listed.flatMap(({ text }) => readItems(text, 'patterns').flatMap(({ patterns }) => patterns)),
+  );
   // "Longer words" above what is taught of them.
-  const only = items.every(({ named, status, patterns }) => named && (status === 'guessed' || patterns.every((id) => said.has(id))));
+  const only = items.every(
+    ({ named, status, patterns }) => named && (status === 'guessed' || patterns.every((id) => said.has(id))),
+  );
   if (listed.length > 1 && (only || isTitle(rest))) return true;
   if (
     !items.every(
@@ -139,7 +145,9 @@ function isName(rest: string, under: readonly Line[]): boolean {
 
 /** "Open Syllables and y", "Vowel Teams I": words of a title have capitals. */
 function isTitle(text: string): boolean {
-  const words = (text.match(/\p{L}+/gu) ?? []).filter((word) => word.length > 3 && !/^(?:with|from|and|that)$/.test(word));
+  const words = (text.match(/\p{L}+/gu) ?? []).filter(
+    (word) => word.length > 3 && !/^(?:with|from|and|that)$/.test(word),
+  );
   return words.length > 1 && words.every((word) => /^\p{Lu}\p{Ll}/u.test(word)) && !/[,:(/]/.test(text);
 }
 

@@ -58,11 +58,7 @@ function withoutNames(items: readonly ReadItem[], below: readonly ReadItem[]): r
  * Reads the cells of a row twice: headings in one are what the letters in another are a list of, "Long e" beside
  * `ee, ea`. Where two cells say the same, the narrower goes: "Initial blends" beside `bl, cl` teaches those two.
  */
-function readRow(
-  cells: readonly LaidCell[],
-  needs: WordNeeds,
-  plan: PlanWide,
-): readonly ReadItem[] {
+function readRow(cells: readonly LaidCell[], needs: WordNeeds, plan: PlanWide): readonly ReadItem[] {
   const words = cells.filter(({ kind }) => kind === 'examples').flatMap(({ text }) => readWords(text));
   const examples = words.map((word) => word.toLowerCase());
   const headings = cells.map(({ text, kind }) =>

@@ -76,7 +76,9 @@ export function readTable(table: FoundTable, chosen: readonly CellKind[] = []): 
   if (steps.length === 0) steps.push({ title: '', cells: [], open: false });
   if (head >= 0) steps[0]!.cells.unshift(headCell);
   return {
-    title: [...before.map((line) => line.trim()), ...opening.flat().filter((cell) => cell !== '')].join(' · '),
+    title: [...before.map((line) => line.trim()), ...opening.flat().filter((cell) => cell !== '')].join(
+      ' · ',
+    ),
     steps: steps.map(({ title, cells }): LaidStep => ({ title, cells })),
   };
 }

@@ -110,6 +110,7 @@ const signature =
 
 /** Whether a text is nothing but who wrote the plan: "R. Tsai", "(C. Brannigan)"; not "B. Open syllables". */
 export function isSignature(text: string): boolean {
+  if (text.length > LONGEST_LEGEND) return false;
   const found = signature.exec(text.trim());
   if (found === null) return false;
   const name = (found[1] ?? '').toLowerCase();

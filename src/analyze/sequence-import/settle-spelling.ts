@@ -118,8 +118,7 @@ function settle(spelled: Spelled, beside: Beside, others: readonly Spelled[]): O
         (one) => one !== spelled && one.spelling.letters === spelling.letters && one.examples.length > 0,
       );
     const spread = spelling.letters === 'ed' || spelled.spread;
-    const together =
-      spelled.examples.length === 0 || (bothTaught.test(spelling.letters) && spread && !apart);
+    const together = spelled.examples.length === 0 || (bothTaught.test(spelling.letters) && spread && !apart);
     const both = together ? possible : usual;
     const meant = spelling.sure && usual.length > 0 ? both : [];
     const ids = [...new Set([...meant, ...byExample])];
@@ -133,7 +132,7 @@ function settle(spelled: Spelled, beside: Beside, others: readonly Spelled[]): O
     return { ids, sure: !part, left: ids };
   }
   const usual = spelling.usual.filter((id) => left.includes(id));
-  if (sounds.length > 0 && left.length < spelling.candidates.length) {
+  if (sounds.length > 0 && (left.length < spelling.candidates.length || sounds.length > 1)) {
     // The sound of y is told of pony and sky; windy is the ending.
     if (left.includes('y-long-e') && headings.length === 0) left = left.filter((id) => id !== 'suffix-y');
     const pick = (among: readonly PatternId[]): readonly PatternId[] => {

@@ -59,7 +59,8 @@ const abbreviation = /(?:e\.\s?g\.?|i\.\s?e\.?|ex\.)(?![\p{L}\p{N}])/iuy;
 /** `Mrs. P.`, `Ms Okafor`, `K-2`: who, and which grades. */
 const teacher =
   /(?<![\p{L}\p{N}])(?:(?:Mrs?|Ms|Miss|Dr|Sr)\.?\s+\p{Lu}(?:\p{Ll}+|\.)?|[KR][-–]\d)(?![\p{L}\p{N}])/uy;
-const listMarker = /^\s*(?:\(?\d{1,3}[.)]|\((?:[ivx]{1,5}|[a-h])\)|(?:[ivx]{2,5}|[a-h])\)|[A-Z]\.(?=\s+\p{L}{2}))\s+/u;
+const listMarker =
+  /^\s*(?:\(?\d{1,3}[.)]|\((?:[ivx]{1,5}|[a-h])\)|(?:[ivx]{2,5}|[a-h])\)|[A-Z]\.(?=\s+\p{L}{2}))\s+/u;
 /** `B3`, `RF.1.3.a`, `2.4`: the number of a line in its own numbering; not `a-e` nor `2 sounds`. */
 const lineCode =
   /^\s*\(?(?=[\p{L}.]*\d)(?:(?:[\p{L}]{1,4}|\d{1,3})\.)*(?:[\p{Lu}]{1,3}\d{1,3}[a-z]?|(?<=\.)(?:\d{1,3}[a-z]?|[a-z]))[.):]?\s+(?=\S)/u;
@@ -157,7 +158,9 @@ export function splitLexemes(text: string): readonly Lexeme[] {
 /** "(a) short a (b) short e": letters or numbers that only count what follows. */
 function enumerated(lexemes: readonly Lexeme[]): readonly Lexeme[] {
   const isMark = (i: number) =>
-    lexemes[i]?.kind === 'open' && /^(?:[a-h]|\d)$/.test(lexemes[i + 1]?.text ?? '') && lexemes[i + 2]?.kind === 'close';
+    lexemes[i]?.kind === 'open' &&
+    /^(?:[a-h]|\d)$/.test(lexemes[i + 1]?.text ?? '') &&
+    lexemes[i + 2]?.kind === 'close';
   const marks = lexemes.flatMap((_, i) => (isMark(i) ? [i] : []));
   const code = (i: number) => lexemes[i + 1]!.text.charCodeAt(0);
   const runs = marks.length > 1 && marks.every((at, n) => n === 0 || code(at) === code(marks[n - 1]!) + 1);
@@ -243,7 +246,7 @@ function joinSyllables(text: string, lexemes: readonly Lexeme[]): readonly Lexem
         ({ text, mark }) => mark === 'none' && /^[a-z]*[aeiouy][a-z]*$/.test(text) && !joints.test(text),
       ) &&
       // "open (he/me)", "(ai/ay)" are lists.
-      !(parts.every(({ text: part }) => commonWords.has(part) || findSpelling(part, 'none') !== null)) &&
+      !parts.every(({ text: part }) => commonWords.has(part) || findSpelling(part, 'none') !== null) &&
       !isTrade(parts.map(({ text }) => text));
     if (cut) {
       const whole = parts.map(({ text }) => text).join('');
@@ -303,7 +306,8 @@ function splitWord(found: string): Lexeme[] {
       .split(' ')
       .map((one) => ({ kind: 'word', text: one, mark: 'none', start: 0, end: text.length }));
   // "Vowel teams II"
-  if (/^(?:I{2,3}|IV|VI{1,3})$/.test(text)) return [{ kind: 'note', text: '', mark: 'none', start: 0, end: text.length }];
+  if (/^(?:I{2,3}|IV|VI{1,3})$/.test(text))
+    return [{ kind: 'note', text: '', mark: 'none', start: 0, end: text.length }];
   const whole = (kind: Lexeme['kind'], name = '', mark: Mark = 'none') => [
     { kind, text: name, mark, start: 0, end: text.length },
   ];

@@ -2,7 +2,8 @@ const kinds =
   'week|wk|unit|lesson|step|stage|phase|level|set|day|module|block|part|term|year|grade|gr|group|session|quarter|section|month|cycle|trimester|semester|sem|trim|chapter|meeting|visit|round|card|batch|sitting';
 /** How the names of months begin. */
 export const MONTHS = 'jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec';
-const number = '(?:\\d{1,3}[a-z]?|[a-z]\\d{1,2}|[ivx]{1,5}|one|two|three|four|five|six|seven|eight|nine|ten|[a-h])';
+const number =
+  '(?:\\d{1,3}[a-z]?|[a-z]\\d{1,2}|[ivx]{1,5}|one|two|three|four|five|six|seven|eight|nine|ten|[a-h])';
 const numbered = new RegExp(
   `^(?<kind>${kinds})s?\\.?\\s*(?:no\\.?\\s*|number\\s+|#\\s*)?(?:k(?:indergarten)?|${number})(?:\\s*(?:-|–|to|&|and|/|,)\\s*(?:\\d{1,3}))*(?![\\p{L}\\p{N}])`,
   'iu',
@@ -55,6 +56,9 @@ const sentenceEnd = /\s+(?:is|starts with|begins with|has|brings|covers|adds|int
 const measured =
   /^\(\s*(?:pp?\.?|pages?|days?|wks?\.?|weeks?|lessons?|sessions?|about|approx\.?|~)?\s*\d[\d\s.,/–—-]*(?:days?|wks?\.?|weeks?|lessons?|sessions?|mins?|minutes?|hours?|hrs?)?\s*\)[\s:.;–—-]*/i;
 
+/** The most letters of such brackets. */
+const LONGEST_MEASURE = 60;
+
 /** A line that begins a step: what it is called, what kind of unit it counts, and the rest of the line. */
 export interface StepHeading {
   readonly title: string;
@@ -90,7 +94,7 @@ export function readStepHeading(line: string): StepHeading | null {
     if (says !== '') break;
   }
   // "Lesson 3 (p. 12): sh", "Unit 2 (days 1-5)"
-  if (kind !== null) rest = rest.slice((measured.exec(rest) ?? [''])[0].length);
+  if (kind !== null) rest = rest.slice((measured.exec(rest.slice(0, LONGEST_MEASURE)) ?? [''])[0].length);
   if (kind !== null) return { title: titleOf(line, rest), kind, rest };
   const code = coded.exec(line);
   const found = code ?? ordinal.exec(line);
