@@ -16,6 +16,7 @@ import { report } from './en/report.ts';
 import { sequences } from './en/sequences.ts';
 import { shelf } from './en/shelf.ts';
 import { steps } from './en/steps.ts';
+import { terms } from './en/terms.ts';
 import { ui } from './en/ui.ts';
 import { welcome } from './en/welcome.ts';
 
@@ -42,6 +43,7 @@ export const english = {
   sequences,
   shelf,
   steps,
+  terms,
   ui,
   welcome,
 } as const;
