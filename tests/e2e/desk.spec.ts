@@ -155,6 +155,8 @@ describe('a passage', () => {
     await desk.locator('.desk-beyond').filter({ hasText: 'lantern' }).click();
     await desk.getByRole('button', { name: 'Pre-teach this word' }).click();
     await expect.poll(reach).toBeGreaterThan(before);
+    expect(await desk.locator('.desk-pre-teach').allTextContents()).toEqual(['lantern']);
+    expect(await shaded()).not.toContain('lantern');
     expect(await desk.getByLabel('lantern', { exact: true }).inputValue(), 'to begin with').toBe('lamp');
     await desk.getByLabel('lantern', { exact: true }).fill('a lamp you can carry');
     await expectSound();

@@ -148,7 +148,7 @@ export function PassageView({ id, groups, sequences, swap, onParted }: PassageVi
               key={`${id} ${groupId}`}
               label={group ? say('desk.textForGroup', { group: group.name }) : say('desk.textForTheGroup')}
               text={text}
-              shading={shade && { shade, longest }}
+              shading={shade && { shade, longest, preTeach: storyWords }}
               onText={(changed) => keep((now) => writeText(now, groupId, changed))}
               onSettled={show}
               onWord={setWord}
