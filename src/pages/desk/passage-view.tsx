@@ -201,10 +201,6 @@ export function PassageView({ id, groups, sequences, swap, onParted }: PassageVi
         </div>
       </div>
       <div class="part">
-        <details class="unfold" onToggle={(event) => look({ isCounting: event.currentTarget.open })}>
-          <summary>{say('desk.versionsAndPractice')}</summary>
-          <VersionsTable versions={versions} groupId={groupId} onOpen={(id) => look({ groupId: id })} />
-        </details>
         <SourceFields
           passage={passage}
           onChange={(fields) => change((now) => ({ ...now, ...fields }))}
@@ -219,6 +215,10 @@ export function PassageView({ id, groups, sequences, swap, onParted }: PassageVi
             openPassage(null);
           }}
         />
+        <details class="unfold" onToggle={(event) => look({ isCounting: event.currentTarget.open })}>
+          <summary>{say('desk.versionsAndPractice')}</summary>
+          <VersionsTable versions={versions} groupId={groupId} onOpen={(id) => look({ groupId: id })} />
+        </details>
       </div>
     </div>
   );
