@@ -7,11 +7,11 @@ import { say, sayWith } from '../wording/say.ts';
 export function Reach({ tally, withheld = false }: { tally: Tally; withheld?: boolean | undefined }) {
   const { running, reach } = tally;
   const rows = [
-    { key: 'reads', label: say('ui.reads'), count: tally.reads },
-    { key: 'fresh', label: say('ui.fresh'), count: tally.fresh },
-    { key: 'by-sight', label: say('ui.bySight'), count: tally.bySight },
-    { key: 'unsure', label: say('ui.unsure'), count: tally.unsure },
-    { key: 'beyond', label: say('ui.beyond'), count: tally.beyond },
+    { key: 'reads', label: say('ui.reads'), means: say('terms.decodableMeans'), count: tally.reads },
+    { key: 'fresh', label: say('ui.fresh'), means: say('ui.markFresh'), count: tally.fresh },
+    { key: 'by-sight', label: say('ui.bySight'), means: say('terms.bySightMeans'), count: tally.bySight },
+    { key: 'unsure', label: say('ui.unsure'), means: say('terms.unsureMeans'), count: tally.unsure },
+    { key: 'beyond', label: say('ui.beyond'), means: say('terms.notYetMeans'), count: tally.beyond },
   ].filter(({ count }) => count > 0);
   return (
     <section class="reach" aria-labelledby="reach-title">
@@ -33,8 +33,8 @@ export function Reach({ tally, withheld = false }: { tally: Tally; withheld?: bo
         </div>
       )}
       <ul class="legend">
-        {rows.map(({ key, label, count }) => (
-          <li key={key}>
+        {rows.map(({ key, label, means, count }) => (
+          <li key={key} title={means}>
             <span class={`dot bar-${key}`} aria-hidden="true" />
             <span>
               <span class={`swatch-${key}`}>{label}</span>

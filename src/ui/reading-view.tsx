@@ -112,7 +112,9 @@ function ReadingView({ reading, missing, style }: ReadingProps) {
                 <span class="spelt" lang="en">
                   {text}
                 </span>{' '}
-                <span class="quiet">{syllableName(type)}</span>
+                <span class="quiet" title={syllableMeaning(type)}>
+                  {syllableName(type)}
+                </span>
               </span>
             </>
           ))}
@@ -173,6 +175,22 @@ const SYLLABLE_NAMES = {
   'consonant-le': 'ui.consonantLe',
   other: 'ui.otherType',
 } as const satisfies Record<SyllableType, TextId>;
+
+const SYLLABLE_MEANINGS = {
+  closed: 'terms.closedMeans',
+  open: 'terms.openMeans',
+  vce: 'terms.vceMeans',
+  team: 'terms.teamMeans',
+  'r-controlled': 'terms.rControlledMeans',
+  'consonant-le': 'terms.consonantLeMeans',
+  other: null,
+} as const satisfies Record<SyllableType, TextId | null>;
+
+/** What a type of syllable is, for whoever rests the pointer on its name; undefined where there is nothing to say. */
+function syllableMeaning(type: SyllableType): string | undefined {
+  const id = SYLLABLE_MEANINGS[type];
+  return id === null ? undefined : say(id);
+}
 
 /** What the trade calls a type of syllable. */
 function syllableName(type: SyllableType): string {

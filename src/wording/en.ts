@@ -18,6 +18,7 @@ import { report } from './en/report.ts';
 import { sequences } from './en/sequences.ts';
 import { shelf } from './en/shelf.ts';
 import { steps } from './en/steps.ts';
+import { terms } from './en/terms.ts';
 import { ui } from './en/ui.ts';
 import { welcome } from './en/welcome.ts';
 
@@ -46,6 +47,7 @@ export const english = {
   sequences,
   shelf,
   steps,
+  terms,
   ui,
   welcome,
 } as const;

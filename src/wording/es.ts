@@ -18,6 +18,7 @@ import { report } from './es/report.ts';
 import { sequences } from './es/sequences.ts';
 import { shelf } from './es/shelf.ts';
 import { steps } from './es/steps.ts';
+import { terms } from './es/terms.ts';
 import { ui } from './es/ui.ts';
 import { welcome } from './es/welcome.ts';
 import type { Translation } from './translation.ts';
@@ -44,6 +45,7 @@ export const spanish = {
   sequences,
   shelf,
   steps,
+  terms,
   ui,
   welcome,
 } as const satisfies Translation;

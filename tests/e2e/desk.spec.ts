@@ -153,8 +153,12 @@ describe('a passage', () => {
     await put();
     const before = await reach();
     await desk.locator('.desk-beyond').filter({ hasText: 'lantern' }).click();
+    // What it may be explained by comes with its replacement words.
+    await desk.locator('.desk-word .swap').first().waitFor();
     await desk.getByRole('button', { name: 'Pre-teach this word' }).click();
     await expect.poll(reach).toBeGreaterThan(before);
+    await expect.poll(shaded).not.toContain('lantern');
+    expect(await desk.locator('.desk-pre-teach').allTextContents()).toEqual(['lantern']);
     expect(await desk.getByLabel('lantern', { exact: true }).inputValue(), 'to begin with').toBe('lamp');
     await desk.getByLabel('lantern', { exact: true }).fill('a lamp you can carry');
     await expectSound();
@@ -501,7 +505,7 @@ describe('a text comes from', () => {
       ]);
       expect(passage!.original).not.toContain('Yachts');
       await desk.getByText('One picture was left out.').waitFor();
-      expect(await desk.locator('main summary').first().textContent()).toContain(story);
+      expect(await desk.locator('main summary').filter({ hasText: 'Source' }).textContent()).toContain(story);
       await desk.reload();
       expect((await stored()).length).toBe(1);
     },

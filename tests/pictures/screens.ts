@@ -164,7 +164,7 @@ export const screens: readonly Screen[] = [
     widths: PANEL,
     open: async (browser) => {
       const view = await panel(browser);
-      await view.locator('.gap button.word, .gap .words button, .gap-list button').last().click();
+      await view.locator('.gap .word').first().click();
       await view.locator('.units').waitFor();
       return view;
     },

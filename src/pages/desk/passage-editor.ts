@@ -69,6 +69,8 @@ export interface Shading {
   readonly shade: (line: string) => ShadedLine;
   /** Sentences with more words than this are marked; none when null. */
   readonly longest: number | null;
+  /** Words to pre-teach, in small letters; they have a mark of their own. */
+  readonly preTeach: readonly string[];
 }
 
 /** The field a passage is adapted in. The only file that knows the editing library. */
@@ -267,17 +269,21 @@ function wordAt(state: EditorState, at: number, shade: Shading['shade']): Passag
 }
 
 /** Marks what is in view, anew when the text or the view changes. */
-function shadeText({ shade, longest }: Shading): Extension {
+function shadeText({ shade, longest, preTeach }: Shading): Extension {
+  const known = new Set(preTeach);
   const marks = new Map<string, Decoration>();
   const mark = (name: string): Decoration => {
-    const known = marks.get(name) ?? Decoration.mark({ class: `desk-${name}` });
-    marks.set(name, known);
-    return known;
+    const made = marks.get(name) ?? Decoration.mark({ class: `desk-${name}` });
+    marks.set(name, made);
+    return made;
   };
   return inView(({ text, from }, add) => {
     const found = shade(text)
       .words.filter(({ standing }) => /^(beyond|fresh|unsure)$/.test(standing))
-      .map(({ start, end, standing }) => ({ start, end, name: standing as string }));
+      .map(({ start, end, key, standing }) => {
+        const isPreTaught = known.has(splitKey(key).word.toLowerCase());
+        return { start, end, name: isPreTaught ? 'pre-teach' : (standing as string) };
+      });
     const long = longest === null ? [] : findLongSentences(text, longest);
     const all = [...found, ...long.map(({ start, end }) => ({ start, end, name: 'long' }))];
     for (const { start, end, name } of all.sort((a, b) => a.start - b.start || b.end - a.end))

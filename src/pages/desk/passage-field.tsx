@@ -36,9 +36,9 @@ export function PassageField({ label, text, shading, onText, onSettled, onWord, 
       calls.current.onWord(null);
     };
   }, []);
-  const { shade, longest } = shading ?? {};
+  const { shade, longest, preTeach } = shading ?? {};
   useEffect(() => {
-    if (shade) editor.current?.setShading({ shade, longest: longest ?? null });
-  }, [shade, longest]);
+    if (shade) editor.current?.setShading({ shade, longest: longest ?? null, preTeach: preTeach ?? [] });
+  }, [shade, longest, preTeach]);
   return <div class="desk-field" ref={parent} />;
 }

@@ -149,7 +149,7 @@ export function PassageView({ id, groups, sequences, swap, onParted }: PassageVi
               key={`${id} ${groupId}`}
               label={group ? say('desk.textForGroup', { group: group.name }) : say('desk.textForTheGroup')}
               text={text}
-              shading={shade && { shade, longest }}
+              shading={shade && { shade, longest, preTeach: storyWords }}
               onText={(changed) => keep((now) => writeText(now, groupId, changed))}
               onSettled={show}
               onWord={setWord}
@@ -209,10 +209,6 @@ export function PassageView({ id, groups, sequences, swap, onParted }: PassageVi
         </div>
       </div>
       <div class="part">
-        <details class="unfold" onToggle={(event) => look({ isCounting: event.currentTarget.open })}>
-          <summary>{say('desk.versionsAndPractice')}</summary>
-          <VersionsTable versions={versions} groupId={groupId} onOpen={(id) => look({ groupId: id })} />
-        </details>
         <SourceFields
           passage={passage}
           onChange={(fields) => change((now) => ({ ...now, ...fields }))}
@@ -227,6 +223,10 @@ export function PassageView({ id, groups, sequences, swap, onParted }: PassageVi
             openPassage(null);
           }}
         />
+        <details class="unfold" onToggle={(event) => look({ isCounting: event.currentTarget.open })}>
+          <summary>{say('desk.versionsAndPractice')}</summary>
+          <VersionsTable versions={versions} groupId={groupId} onOpen={(id) => look({ groupId: id })} />
+        </details>
       </div>
     </div>
   );

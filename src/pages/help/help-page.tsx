@@ -10,6 +10,21 @@ import '../../ui/wide-page.css';
 import { say, type TextId } from '../../wording/say.ts';
 import './help.css';
 
+const TERMS = [
+  'pattern',
+  'decodable',
+  'notYet',
+  'bySight',
+  'unsure',
+  'closed',
+  'open',
+  'vce',
+  'team',
+  'rControlled',
+  'consonantLe',
+  'schwa',
+] as const;
+
 const COMMANDS = [
   ['button', 'help.keyButton'],
   ['next-word', 'help.keyNext'],
@@ -79,6 +94,17 @@ export function HelpPage() {
           <p>{say('help.wordLead')}</p>
           <img src="/guide/word.png" alt="" loading="lazy" />
           <p>{say('help.wordCounts')}</p>
+        </section>
+        <section aria-labelledby="terms">
+          <h2 id="terms">{say('help.terms')}</h2>
+          <dl class="help-terms">
+            {TERMS.map((term) => (
+              <div key={term}>
+                <dt>{say(`terms.${term}`)}</dt>
+                <dd>{say(`terms.${term}Means`)}</dd>
+              </div>
+            ))}
+          </dl>
         </section>
         <Keys />
         {LISTS.map(([id, title, lines]) => (

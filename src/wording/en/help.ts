@@ -12,6 +12,7 @@ export const help = {
   wordLead:
     'Rest the pointer on a marked word, or press Alt and click any word. The card shows its spellings with their sounds, its base and endings, its missing patterns and replacement words.',
   wordCounts: `“${names.countsAs.en}” sets how a word counts for this group, and sets it back. “${names.markAsTaught.en}” is for one pattern at a time.`,
+  terms: 'Terms',
   keys: 'Keys',
   keysLead:
     'These are the keys as your browser has them now. Change them on its page for extension shortcuts.',

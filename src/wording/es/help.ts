@@ -14,6 +14,7 @@ export const help: Translated<typeof english> = {
   wordLead:
     'Ponga el puntero sobre una palabra marcada, o pulse Alt y haga clic en cualquier palabra. La tarjeta muestra sus grafías con sus sonidos, su base y sus terminaciones, los patrones que faltan y las palabras de reemplazo.',
   wordCounts: `«${names.countsAs.es}» cambia lo que la palabra es para este grupo, y lo cambia de vuelta. «${names.markAsTaught.es}» es para un patrón cada vez.`,
+  terms: 'Términos',
   keys: 'Teclas',
   keysLead:
     'Estas son las teclas como las tiene su navegador ahora. Cámbielas en su página de atajos de extensiones.',

@@ -1,0 +1,28 @@
+/** Terms of the trade, each with what it means: on hover where it is used, and in Help. */
+export const terms = {
+  closed: 'closed syllable',
+  closedMeans: 'A closed syllable ends in a consonant. Its vowel is short, as in nap·kin.',
+  open: 'open syllable',
+  openMeans: 'An open syllable ends in a vowel. The vowel is long, as in ro·bot.',
+  vce: 'vowel-consonant-e',
+  vceMeans: 'A vowel, a consonant and a silent e. The vowel is long, as in lake.',
+  team: 'vowel team',
+  teamMeans: 'Letters that say one vowel together, as in rain.',
+  rControlled: 'r-controlled vowel',
+  rControlledMeans: 'An r changes the sound of the vowel before it, as in star.',
+  consonantLe: 'consonant-le',
+  consonantLeMeans: 'A consonant and le at the end of a word, as in ta·ble.',
+  schwa: 'schwa',
+  schwaMeans: 'The vowel sound of an unstressed syllable, as the a in about.',
+  decodable: 'decodable',
+  decodableMeans: 'The group was taught all patterns of the word, so it can sound it out.',
+  bySight: 'by-sight word',
+  bySightMeans: 'A word with irregular letters, or one that is taught before its patterns are.',
+  unsure: 'unsure',
+  unsureMeans: 'Wordreach had to guess, or the sentence decides. Check the word yourself.',
+  notYet: 'not yet decodable',
+  notYetMeans: 'The group lacks a pattern of the word.',
+  pattern: 'pattern',
+  patternMeans:
+    'One thing to teach: a spelling with its sound, an ending, a spelling change, a kind of syllable.',
+} as const;
