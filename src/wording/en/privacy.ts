@@ -11,7 +11,7 @@ export const privacy = {
   files:
     'Files for sharing hold no names unless you include them. The file from “Save everything” holds all names, so do not share it.',
   whatPagesSee:
-    'A script on a page you check could see which of its words are marked, in four kinds, and that a card is open, where and how large. By showing words of its own, it could find out which patterns are marked as missing. It cannot see the text of a card, your groups or the panel. Names, by-sight words, ignored words and readable words all look the same: unmarked.',
+    'A script on a page you check could see which of its words are marked, in five kinds, and that a card is open, where and how large. By showing words of its own, it could find out which patterns are marked as missing, and which of them come in the next steps. It cannot see the text of a card, your groups or the panel. Names, by-sight words, ignored words and readable words all look the same: unmarked.',
   privateMarks:
     'Private marks (a setting in the panel) hide the marks too. They are drawn on a layer over the page, so some look simpler, and they are not printed. Wordreach turns them on by itself in frames of other sites, and where a page removes marks or keeps rewriting its text.',
   whatCardsDo:

@@ -14,7 +14,7 @@ export const privacy: Translated<typeof english> = {
   files:
     'Los archivos para compartir no llevan nombres, salvo que usted los incluya. El archivo de «Guardarlo todo» lleva todos los nombres, así que no lo comparta.',
   whatPagesSee:
-    'Un programa de la página que revisa podría ver cuáles de sus palabras están marcadas, en cuatro clases, y que hay una tarjeta abierta, dónde y de qué tamaño. Si muestra palabras propias, podría averiguar qué patrones se marcan como faltantes. No puede ver el texto de la tarjeta, ni sus grupos, ni el panel. Los nombres, las palabras de reconocimiento visual, las omitidas y las legibles tienen el mismo aspecto: sin marca.',
+    'Un programa de la página que revisa podría ver cuáles de sus palabras están marcadas, en cinco clases, y que hay una tarjeta abierta, dónde y de qué tamaño. Si muestra palabras propias, podría averiguar qué patrones se marcan como faltantes y cuáles vienen en los próximos pasos. No puede ver el texto de la tarjeta, ni sus grupos, ni el panel. Los nombres, las palabras de reconocimiento visual, las omitidas y las legibles tienen el mismo aspecto: sin marca.',
   privateMarks:
     'Las marcas privadas (un ajuste del panel) ocultan también las marcas. Se dibujan en una capa sobre la página, así que algunas se ven más sencillas, y no se imprimen. Wordreach las activa por sí mismo en marcos de otros sitios y donde una página quita las marcas o reescribe su texto sin parar.',
   whatCardsDo:
