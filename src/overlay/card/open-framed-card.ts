@@ -28,7 +28,6 @@ export function createFramedCard({ openLine, rest = 500 }: FramedCardOptions): O
     frame.style.cssText = 'opacity: 0; width: 384px; height: 320px; pointer-events: none';
     const opening = openLine(frame);
     const host = openHost(doc, frame, { mode });
-    if (focus) frame.focus({ preventScroll: true });
     const stop = new AbortController();
     const { signal } = stop;
     let line: CardLine<ToCard, FromCard> | undefined;
@@ -137,6 +136,8 @@ export function createFramedCard({ openLine, rest = 500 }: FramedCardOptions): O
       // A page that takes the card and puts it back makes it load anew.
       frame.addEventListener('load', () => close(), { signal });
       opened.hear(hear);
+      // Not before its page is there: keys pressed until then, such as Escape, would be lost in an empty frame.
+      if (focus) frame.focus({ preventScroll: true });
       show(first, focus);
       tellHindrance();
       sources.swaps?.(word).then(
