@@ -35,32 +35,79 @@ export function hearBritish({ parts }: BuiltWord): string[] {
   return heard;
 }
 
+/** A spelling among its neighbours. */
+interface Place extends WordSpelling {
+  readonly before: WordSpelling | undefined;
+  readonly after: WordSpelling | undefined;
+  /** A vowel is heard next. */
+  readonly beforeVowel: boolean;
+  /** What follows is not heard. */
+  readonly beforeSilent: boolean;
+  /** The r that is heard between it and a vowel: `.R`, or nothing. */
+  readonly r: string;
+}
+
+/** Spellings whose sound depends on their neighbours; the first that applies counts. */
+const BY_PLACE: readonly {
+  readonly applies: (place: Place) => boolean;
+  readonly hears: (place: Place) => string;
+}[] = [
+  { applies: ({ heard }) => heard !== undefined, hears: ({ heard, r }) => heard! + r },
+  // bury, irregular: a short vowel and the r of the next syllable.
+  {
+    applies: ({ letters, sound }) => /^(ur:EH|ir:IH)\.R$/.test(`${letters}:${sound}`),
+    hears: ({ sound }) => sound,
+  },
+  {
+    applies: ({ letters, sound }) => /^[aeo]ry$/.test(letters) && sound.endsWith('R.IY'),
+    hears: () => 'AX.R.IY',
+  },
+  {
+    applies: ({ sound }) => sound === 'R',
+    hears: ({ before, beforeVowel }) => (beforeVowel || before === undefined ? 'R' : '-'),
+  },
+  { applies: ({ sound }) => sound === 'ER', hears: ({ r }) => `ER${r}` },
+  {
+    applies: ({ letters, sound, before, after, beforeSilent }) =>
+      /^(a:EH|e:IH|ae:EH|ey:EH)$/.test(`${letters}:${sound}`) &&
+      after?.sound === 'R' &&
+      (before !== undefined || beforeSilent || sound === 'EH'),
+    hears: ({ sound }) => (sound === 'EH' ? 'EA' : 'IA'),
+  },
+  {
+    applies: ({ letters, sound, after }) =>
+      /^(u|eu|ou):(Y\.)?UH$/.test(`${letters}:${sound}`) && after?.sound === 'R',
+    hears: ({ sound }) => sound.replace('UH', 'UA'),
+  },
+  // souvenir, and where: the vowel and an r that is not heard.
+  {
+    applies: ({ sound, after, beforeSilent }) =>
+      beforeSilent && after?.sound === 'R' && WITHOUT_R[sound] !== undefined,
+    hears: ({ sound }) => WITHOUT_R[sound]!,
+  },
+  {
+    applies: ({ letters, sound }) => `${letters}:${sound}` === 'ure:UH.R',
+    hears: ({ r }) => `OR${r}`,
+  },
+];
+
 function hearOne(
-  { letters, sound, heard }: WordSpelling,
+  spelling: WordSpelling,
   before: WordSpelling | undefined,
   after: WordSpelling | undefined,
   beforeVowel: boolean,
   beforeSilent: boolean,
 ): string {
+  const { letters, sound, heard } = spelling;
   if (heard === undefined && isSaidAlike(sound)) return sound;
   const r = beforeVowel && /r(e|h|rh)?$/.test(letters) ? '.R' : '';
-  if (heard !== undefined) return heard + r;
-  // bury, irregular: a short vowel and the r of the next syllable.
-  if (/^(ur:EH|ir:IH)\.R$/.test(`${letters}:${sound}`)) return sound;
-  if (/^([aeo]ry):/.test(`${letters}:`) && sound.endsWith('R.IY')) return 'AX.R.IY';
-  if (sound === 'R') return beforeVowel || before === undefined ? 'R' : '-';
-  if (sound === 'ER') return `ER${r}`;
-  if (
-    /^(a:EH|e:IH|ae:EH|ey:EH)$/.test(`${letters}:${sound}`) &&
-    after?.sound === 'R' &&
-    (before || beforeSilent || sound === 'EH')
-  )
-    return sound === 'EH' ? 'EA' : 'IA';
-  if (/^(u|eu|ou):(Y\.)?UH$/.test(`${letters}:${sound}`) && after?.sound === 'R')
-    return sound.replace('UH', 'UA');
-  // souvenir, and where: the vowel and an r that is not heard.
-  if (beforeSilent && after?.sound === 'R' && WITHOUT_R[sound]) return WITHOUT_R[sound]!;
-  if (`${letters}:${sound}` === 'ure:UH.R') return `OR${r}`;
+  const place: Place = { ...spelling, before, after, beforeVowel, beforeSilent, r };
+  const known = BY_PLACE.find(({ applies }) => applies(place));
+  return known ? known.hears(place) : hearParts(place);
+}
+
+/** Sound by sound: an r is heard before a vowel only. */
+function hearParts({ letters, sound, before, beforeVowel }: Place): string {
   const parts = sound.split('.');
   const said: string[] = [];
   for (const [i, part] of parts.entries()) {

@@ -138,14 +138,6 @@ export const CUT_RULES: readonly CutRule[] = [
     cut: beforeFirst,
   },
   {
-    name: 'gu and su go right after a first letter',
-    example: 'i.guas.su',
-    counterExample: 'jag.uar',
-    applies: ({ consonants, first, vowel }) =>
-      consonants.length === 1 && /^[gs]u$/.test(first!.letters) && vowel.start === 0,
-    cut: beforeFirst,
-  },
-  {
     name: 'gu and su are split after a short vowel',
     example: 'jag.uar',
     counterExample: 'lan.guage',

@@ -72,8 +72,10 @@ async function* readPage(tab: Tab, wholeOnly: boolean): AsyncGenerator<PageState
       if (pdf && 'why' in pdf) return yield { kind: 'closed', why: pdf.why, isPdf: true };
       if (pdf) return yield await toShaded(pdf);
     }
-    if (last && (wholeOnly || isEmpty(last))) yield await toShaded(last);
-    if (last) return;
+    if (last) {
+      if (wholeOnly || isEmpty(last)) yield await toShaded(last);
+      return;
+    }
     const access = await checkAccess(tab);
     if (access.allowed || access.why === null) yield { kind: 'unshaded', allowed: access.allowed };
     else yield { kind: 'closed', why: access.why, isPdf: access.why === say('host.pdf') };
