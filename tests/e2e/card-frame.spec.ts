@@ -176,7 +176,7 @@ describe('a card opens', () => {
       await expect.poll(() => finds('Use the panel'), { timeout: 20_000 }).toBe(true);
     else await expect.poll(() => page.frames().length, { timeout: 20_000 }).toBe(1);
     expect(await finds('of your sequence')).toBe(false);
-    expect(await finds('by-sight word')).toBe(false);
+    expect(await finds('Counts as')).toBe(false);
     await page.keyboard.press('Escape');
     await expect.poll(() => page.evaluate(() => document.documentElement.children.length)).toBe(2);
   });

@@ -47,7 +47,9 @@ async function openStory(name = 'story.html'): Promise<Page> {
   return listen(await browser.open(browser.serve(name, story)));
 }
 
-const marks = (page: Page) => page.evaluate(() => CSS.highlights.get('wr-1')?.size ?? 0);
+/** The words that are not yet decodable, those of the next steps too. */
+const marks = (page: Page) =>
+  page.evaluate(() => (CSS.highlights.get('wr-1')?.size ?? 0) + (CSS.highlights.get('wr-5')?.size ?? 0));
 const shaded = (page: Page) =>
   page.waitForFunction(() => (CSS.highlights.get('wr-1')?.size ?? 0) > 0, null, { timeout: 20_000 });
 
