@@ -35,7 +35,7 @@ export const welcome = {
   guideShade:
     'Open any story or news page and press the Wordreach button in the toolbar. Wordreach shades the words the group cannot decode yet. It does not change the page itself.',
   guidePanel:
-    'The side panel shows how much of the text is readable and which patterns are missing. The most useful pattern comes first.',
+    'The side panel shows how much of the text is readable and which patterns are missing. The patterns taught next come first.',
   guideWord:
     'Rest the pointer on a shaded word to see its spellings and sounds, its missing patterns and replacement words.',
   guideDesk: `Press “${names.editText.en}” to adapt the text while Wordreach shades it, then print it. The Lesson page makes the rest of the day’s sheet.`,

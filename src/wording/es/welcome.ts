@@ -37,7 +37,7 @@ export const welcome: Translated<typeof english> = {
   guideShade:
     'Abra cualquier cuento o noticia y pulse el botón de Wordreach en la barra de herramientas. Wordreach sombrea las palabras que el grupo aún no puede decodificar. No cambia la página.',
   guidePanel:
-    'El panel lateral muestra cuánto del texto es legible y qué patrones faltan. El patrón más útil va primero.',
+    'El panel lateral muestra cuánto del texto es legible y qué patrones faltan. Primero van los patrones que se enseñan a continuación.',
   guideWord:
     'Deje el puntero sobre una palabra sombreada para ver sus grafías y sonidos, los patrones que le faltan y palabras de reemplazo.',
   guideDesk: `Pulse «${names.editText.es}» para adaptar el texto mientras Wordreach lo sombrea; después imprímalo. La página Lección prepara el resto de la hoja del día.`,
