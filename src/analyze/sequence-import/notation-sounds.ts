@@ -32,6 +32,12 @@ export const soundNotations: readonly NotationRule[] = [
     applies: lengthBehindComma,
   },
   {
+    name: 'which sound of a letter is meant, behind a comma',
+    example: 'Aa, short sound',
+    counterExample: 'Aa, short vowels',
+    applies: soundNamedBehindComma,
+  },
+  {
     name: 'long vowels before two consonants',
     example: 'i, o long before two consonants',
     counterExample: 'long i, o',
@@ -180,6 +186,19 @@ function lengthBehindComma(lexemes: readonly Lexeme[], i: number): Notation | nu
   const spelling = findSpelling(letters.text, letters.mark);
   if (spelling?.candidates.some((id) => within?.has(id)) !== true) return null;
   return { taken: 4, given: [letters, size!, vowel!] };
+}
+
+/** "Aa, short sound", "Cc, hard sound": that of the letter, not of all letters. */
+function soundNamedBehindComma(lexemes: readonly Lexeme[], i: number): Notation | null {
+  const [letter, comma, which, sound] = lexemes.slice(i, i + 4);
+  const found = /^(?:([aeioucg])|([aeioucg])\2)$/i.exec(letter?.kind === 'word' ? letter.text : '');
+  if (!found || comma?.text !== ',' || !/^(?:long|short|hard|soft)$/.test(which?.text ?? '')) return null;
+  if (i > 0 || !/^sounds?$/.test(sound?.text ?? '') || !/^(?:open|close)?$/.test(lexemes[i + 4]?.kind ?? ''))
+    return null;
+  const named = (found[1] ?? found[2])!.toLowerCase();
+  const phrase = findPhrase([which!.text, named]);
+  if (!phrase) return null;
+  return { taken: 4, given: [{ ...letter!, kind: 'meant', ids: phrase.ids, end: sound!.end }] };
 }
 
 /** "i, o long before two consonants", "long i and o before two consonants": the vowels of find and cold. */
