@@ -41,7 +41,7 @@ async function pressUntilTaught(page: Page, card: Frame): Promise<void> {
 /** Presses where the card's first "Mark as taught" is, whatever is drawn there. */
 async function press(page: Page, card: Frame): Promise<void> {
   const { x, y, width, height } = (await card
-    .getByRole('button', { name: 'Mark as taught' })
+    .getByRole('checkbox', { name: 'Mark as taught' })
     .first()
     .boundingBox())!;
   await page.mouse.move(x + width / 2 - 4, y + height / 2);
@@ -243,7 +243,7 @@ test('a card that comes under the pointer as it is pressed does nothing', async 
   const { page, card } = await open();
   const before = await stored();
   const { x, y, width, height } = (await card
-    .getByRole('button', { name: 'Mark as taught' })
+    .getByRole('checkbox', { name: 'Mark as taught' })
     .first()
     .boundingBox())!;
   await page.evaluate(() => {
