@@ -78,14 +78,17 @@ export function divideWord(word: string, built: BuiltWord, starts: readonly numb
   const spellings = zones.flatMap((zone) => zone.spellings);
   if (cuts.size === 0) cuts.set(0, 'other');
   const byRule = [...cuts.keys()].sort((a, b) => a - b).filter((at, i) => i === 0 || at < word.length);
-  const order = BY_HAND.get(word) ?? byRule;
-  const typeUntil = new Map(byRule.map((start, i) => [byRule[i + 1] ?? word.length, cuts.get(start)]));
+  const byHand = BY_HAND.get(word);
+  const order = byHand ?? byRule;
+  // Cut elsewhere by hand, a syllable still has the type of the one that ends where it does.
+  const typeUntil =
+    byHand && new Map(byRule.map((start, i) => [byRule[i + 1] ?? word.length, cuts.get(start)]));
   const syllables = order.map((start, i): Syllable => {
     const end = order[i + 1] ?? word.length;
     const inside = spellings.filter((one) => one.start < end && one.end > start);
     return {
       text: word.slice(start, end),
-      type: typeUntil.get(end) ?? classifySyllable(inside, start, end, word),
+      type: (typeUntil ? typeUntil.get(end) : cuts.get(start)) ?? classifySyllable(inside, start, end, word),
     };
   });
   return { syllables, starts: order };
