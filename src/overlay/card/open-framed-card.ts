@@ -45,9 +45,7 @@ export function createFramedCard({ openLine, rest = 500 }: FramedCardOptions): O
       if (signal.aborted) return;
       stop.abort();
       line?.cut();
-      const hadFocus = host.hasFocus();
-      host.remove();
-      if (hadFocus && !keepFocus && back?.isConnected) (back as HTMLElement).focus({ preventScroll: true });
+      host.remove(keepFocus ? null : back);
       onClosed();
     }
     const limit = setTimeout(() => {

@@ -8,8 +8,8 @@ export interface CardHost {
   holds(event: Event): boolean;
   /** Whether the keyboard is in the card. */
   hasFocus(): boolean;
-  /** Takes the element out of the page again. */
-  remove(): void;
+  /** Takes the element out of the page again; the keyboard, if it was in the card, goes to `next`. */
+  remove(next: Element | null): void;
 }
 
 interface HostOptions {
@@ -55,6 +55,10 @@ export function openHost(doc: Document, content: HTMLElement, { mode, style = ''
     root,
     holds: (event) => event.composedPath().includes(element),
     hasFocus: () => root.activeElement !== null,
-    remove: () => element.remove(),
+    remove: (next) => {
+      const hadFocus = root.activeElement !== null;
+      element.remove();
+      if (hadFocus && next?.isConnected) (next as HTMLElement).focus({ preventScroll: true });
+    },
   };
 }

@@ -24,10 +24,8 @@ export const openPlainCard: OpenCardFunction = (doc, word, content, { mode, focu
   function close({ keepFocus } = { keepFocus: false }): void {
     if (stop.signal.aborted) return;
     stop.abort();
-    const hadFocus = host.hasFocus();
+    host.remove(keepFocus ? null : back);
     render(null, sheet);
-    host.remove();
-    if (hadFocus && !keepFocus && back?.isConnected) (back as HTMLElement).focus({ preventScroll: true });
     onClosed();
   }
   let width = 0;
