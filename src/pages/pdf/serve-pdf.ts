@@ -1,18 +1,9 @@
 import type { PagePassage, ShadedPage } from '../../contract/page-contract.ts';
-import { openCardLine } from '../../host/page-talk/card-line.ts';
-import { hearMessages } from '../../host/page-talk/hear-messages.ts';
-import { answer, isQuestion } from '../../host/page-talk/messages.ts';
-import { hostPage, offerPart } from '../../host/page-talk/page-host.ts';
-import { createFramedCard } from '../../overlay/card/open-framed-card.ts';
-import { openPlainCard } from '../../overlay/card/open-plain-card.tsx';
-import { startCards } from '../../overlay/card/start-cards.ts';
-import { openVeil } from '../../overlay/draw-veil.ts';
-import type { PageParts } from '../../overlay/page/page-parts.ts';
-import { startPage } from '../../overlay/page/start-page.ts';
 import { textsIn } from '../../overlay/texts-in.ts';
 import { nameOfPdf } from '../../passage/files/name-of-pdf.ts';
 import type { OpenPdf } from '../../passage/files/open-pdf.ts';
 import { hasLetters, type PdfPage, type PdfParagraph } from '../../passage/files/pdf-text.ts';
+import { serveOwnPage } from '../practice/serve-own-page.ts';
 
 /** The shading of the pages that are shown. */
 export interface ServedPdf {
@@ -34,25 +25,17 @@ export interface PdfGiven {
 }
 
 /**
- * Shades the pages of a PDF at once, and again when the toolbar button is pressed after it took the shading away. Browsers put no script
- * into a page of an extension, so it holds the content script itself. The text of this page is that of the PDF, and nothing of the
- * extension's own.
+ * Shades the pages of a PDF at once, and again when the toolbar button is pressed after it took the shading away. The text of this page
+ * is that of the PDF, and nothing of the extension's own.
  */
 export function servePdf({ pdf, url, name, holder, shown, unread }: PdfGiven): ServedPdf {
   const title = nameOfPdf(pdf, name);
   let shaded: ShadedPage | null = null;
-  const openCard = createFramedCard({ openLine: openCardLine });
-  offerPart<PageParts>({
-    card: (doc, sources, options) => startCards(doc, sources, { ...options, openCard }),
-    'plain-card': openPlainCard,
-    veil: openVeil,
+  const start = serveOwnPage({
     article: () => ({ title, byline: pdf.author || null, date: null, texts: textsIn(holder) }),
-  });
-  const start = (): true => {
-    hostPage<PageParts>((options) => {
-      const page = startPage(document, options);
+    onStart: (page, signal) => {
       shaded = page;
-      options.signal.addEventListener('abort', () => {
+      signal.addEventListener('abort', () => {
         shaded = null;
       });
       return {
@@ -70,12 +53,8 @@ export function servePdf({ pdf, url, name, holder, shown, unread }: PdfGiven): S
         takePassage: async () =>
           page.words().scope === 'selection' ? page.takePassage() : passageOf(shown()),
       };
-    });
-    return true;
-  };
-  hearMessages((message, sender) =>
-    isQuestion(message, 'page') ? answer({ start }, message, sender) : undefined,
-  );
+    },
+  });
   start();
   return { lookAgain: () => void shaded?.setScope('story') };
 }
