@@ -75,8 +75,20 @@ export function divideWord(word: string, built: BuiltWord, starts: readonly numb
       previous = i;
     }
   }
-  const spellings = zones.flatMap((zone) => zone.spellings);
   if (cuts.size === 0) cuts.set(0, 'other');
+  return judgeSyllables(
+    word,
+    zones.flatMap((zone) => zone.spellings),
+    cuts,
+  );
+}
+
+/** The syllables between the cuts, or between those made by hand; a cut without a type takes it from its letters. */
+function judgeSyllables(
+  word: string,
+  spellings: readonly PlacedSpelling[],
+  cuts: ReadonlyMap<number, SyllableType | null>,
+): DividedWord {
   const byRule = [...cuts.keys()].sort((a, b) => a - b).filter((at, i) => i === 0 || at < word.length);
   const byHand = BY_HAND.get(word);
   const order = byHand ?? byRule;

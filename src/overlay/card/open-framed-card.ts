@@ -33,6 +33,7 @@ export function createFramedCard({ openLine, rest = 500 }: FramedCardOptions): O
     let line: CardLine<ToCard, FromCard> | undefined;
     const outside = watchFromOutside(host.element, frame, tellHindrance, signal);
     let isOver = false;
+    let isPlaced = false;
     let natural = { width: 0, height: 0 };
     let fit = { width: 0, height: 0 };
     /** Its height where it had to be made narrower. */
@@ -71,9 +72,10 @@ export function createFramedCard({ openLine, rest = 500 }: FramedCardOptions): O
           top: `${at.top}px`,
           width: `${at.width}px`,
           height: `${Math.min(height, at.most)}px`,
-          opacity: '',
-          pointerEvents: '',
+          // Shown once: what a page changes later is not mended here but told (watchFromOutside).
+          ...(!isPlaced && { opacity: '', pointerEvents: '' }),
         });
+        isPlaced = true;
         outside.look();
       },
       onRoom: (room) => line?.tell({ tell: 'room', room }),

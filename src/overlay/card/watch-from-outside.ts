@@ -62,6 +62,12 @@ export function watchFromOutside(
     return now === drawn;
   }
 
+  if (!cardSees) {
+    const changes = new MutationObserver(() => look({ closely: true }));
+    changes.observe(frame.getRootNode(), { subtree: true, childList: true, attributes: true });
+    signal.addEventListener('abort', () => changes.disconnect(), { once: true });
+  }
+
   // A dialog that is closed and opened again comes above the card that is in it.
   const dialog = host.closest('dialog');
   if (dialog) {
