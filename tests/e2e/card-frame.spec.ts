@@ -203,7 +203,8 @@ describe('the keyboard', () => {
     await expect.poll(() => card.evaluate(() => document.activeElement?.getAttribute('role'))).toBe('dialog');
     await page.keyboard.press('Tab');
     await expect.poll(() => card.evaluate(() => document.activeElement?.textContent)).toBe('hear it');
-    await page.keyboard.press('Escape');
+    // Not awaited: Chromium may never answer for a key whose frame is gone before the key comes up.
+    void page.keyboard.press('Escape').catch(() => undefined);
     await page.waitForFunction(() => document.querySelector('[popover]') === null);
     expect(await page.evaluate(() => document.activeElement?.tagName)).toBe('INPUT');
   });
