@@ -16,7 +16,7 @@ const MOMENTS = ['scroll', 'pointermove', 'keydown', 'visibilitychange', 'focus'
 export function keepMarks(painter: Painter, onGivenUp: () => void, signal: AbortSignal): { look(): void } {
   const taken: number[] = [];
   const listeners = new AbortController();
-  signal.addEventListener('abort', () => listeners.abort(), { once: true });
+  signal.addEventListener('abort', () => listeners.abort());
   let last = Number.NEGATIVE_INFINITY;
 
   function look(): void {

@@ -3,6 +3,7 @@ import { findWordsInView, type WordSpan } from './find-words-in-view.ts';
 import type { ReadBlock } from './page-text.ts';
 import { isMarked, type Painter } from './paint-standings.ts';
 import { watchNearness } from './watch-nearness.ts';
+import { watchStillness } from './watch-stillness.ts';
 
 /** Keeps the marks of blocks in step with the standings of their words and with what is near the view. */
 export interface BlockMarks {
@@ -10,9 +11,11 @@ export interface BlockMarks {
   isNear(within: Node): boolean;
   /** Takes charge of a block, which is marked by `refresh` and from then on whenever it comes near. */
   add(block: ReadBlock): void;
-  /** Marks a block by what its words are now, if it is near. */
+  /** Marks a block by what its words are now, if it is near or the page is still. */
   refresh(block: ReadBlock): void;
   drop(block: ReadBlock): void;
+  /** Something on the page has changed. */
+  noteChange(): void;
   /** Marks all blocks, near or not, until it is called off again: a printer takes the whole page. */
   markAll(blocks: Iterable<ReadBlock>, all: boolean): void;
 }
@@ -24,6 +27,10 @@ export interface BlockMarks {
 const MOST = 1000;
 /** So many at the most, however small the letters; and so many of a printed block. */
 const MOST_AT_ALL = 4000;
+/** Of a page with more words than these only what is near the view is marked: each mark takes memory. */
+const MOST_WHOLE = 200_000;
+/** Longest stretch of marking a still page, in milliseconds. */
+const SLICE = 4;
 
 /** The words in the view and as many around them as may be marked. */
 function spanAroundView(words: BlockWords): WordSpan {
@@ -36,27 +43,58 @@ function spanAroundView(words: BlockWords): WordSpan {
   };
 }
 
-/** Marks blocks by what is known of their words at the time. */
+/**
+ * Marks blocks by what is known of their words at the time. Marks cost a page nothing while nobody touches them: a still page is marked as a
+ * whole, so that nothing is to be done when it is scrolled. On a page that keeps changing each change costs by the number of all marks, so
+ * that only what is near the view is marked, and the marks follow the view when scrolling has ended (measured in Chromium).
+ */
 export function markBlocks(painter: Painter, signal: AbortSignal): BlockMarks {
-  const nearness = watchNearness(refresh, signal);
+  const nearness = watchNearness((block) => {
+    if (isWhole) return;
+    if (stillness.isScrolling()) moved.add(block);
+    else refresh(block);
+  }, signal);
+  const stillness = watchStillness(followView, markAnew, signal);
+  /** Blocks that came near the view or left it while somebody scrolled. */
+  const moved = new Set<ReadBlock>();
+  let isWhole = false;
   /** Longer blocks, whose marks go with the view. */
   const long = new Map<ReadBlock, WordSpan>();
   let isAll = false;
 
-  for (const type of ['scrollend', 'resize'])
-    addEventListener(type, followView, { capture: true, passive: true, signal });
+  addEventListener('resize', followView, { passive: true, signal });
 
   function followView(): void {
+    for (const block of moved) refresh(block);
+    moved.clear();
     for (const [block, { from, to }] of long) {
-      if (isAll || !nearness.isNear(block)) continue;
+      if (isAll || !(isWhole || nearness.isNear(block))) continue;
       const seen = findWordsInView(block.words);
       if (seen.from < from || seen.to > to) mark(block);
     }
   }
   function refresh(block: ReadBlock): void {
     if (signal.aborted) return;
-    if (isAll || nearness.isNear(block)) mark(block);
+    if (isAll || isWhole || nearness.isNear(block)) mark(block);
     else unmark(block);
+  }
+  /** Marks the whole page, or only what is near; shown at the end, all at once, since the browser goes through all marks each time. */
+  async function markAnew(whole: boolean): Promise<void> {
+    let words = 0;
+    for (const [block] of nearness.blocks) words += block.words.words.length;
+    if (words > MOST_WHOLE) return;
+    isWhole = whole;
+    painter.hold();
+    let until = 0;
+    for (const [block] of nearness.blocks) {
+      if (performance.now() >= until) {
+        await new Promise<unknown>((idle) => requestIdleCallback(idle));
+        if (signal.aborted) return;
+        until = performance.now() + SLICE;
+      }
+      refresh(block);
+    }
+    painter.show();
   }
   function mark(block: ReadBlock): void {
     const { words: found, marked } = block;
@@ -95,14 +133,27 @@ export function markBlocks(painter: Painter, signal: AbortSignal): BlockMarks {
 
   return {
     isNear: nearness.look,
-    add: nearness.add,
-    refresh,
+    add(block) {
+      nearness.add(block);
+      stillness.wait();
+    },
+    refresh(block) {
+      // What changes while the whole page is being marked is seen at once.
+      painter.show();
+      refresh(block);
+    },
     drop(block) {
       long.delete(block);
+      moved.delete(block);
       nearness.remove(block);
       unmark(block);
     },
+    noteChange() {
+      painter.show();
+      stillness.noteChange();
+    },
     markAll(blocks, all) {
+      painter.show();
       isAll = all;
       for (const block of blocks) refresh(block);
     },

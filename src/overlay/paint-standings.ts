@@ -23,6 +23,9 @@ export interface Painter {
   setLook(look: Look): void;
   /** Takes the marks out of what the page's scripts can see, for good, and has them drawn by what `open` gives. Rejects where that is not to be had. */
   hide(open: (marked: () => Marked) => Promise<Veil>): Promise<void>;
+  /** What is added and removed from now on is not shown until `show`: it is cheaper at once. */
+  hold(): void;
+  show(): void;
   /** Puts back what the page took away of marks and rules; false when nothing was missing. */
   restore(): boolean;
   /** Takes every mark and rule away, in slices. */
@@ -32,7 +35,7 @@ export interface Painter {
 /** All ranges of one highlight. They are kept beside it: Firefox lets no content script walk through a highlight. */
 interface Painted {
   readonly mark: Mark;
-  readonly marks: Highlight;
+  marks: Highlight;
   readonly ranges: Set<StaticRange>;
 }
 
@@ -52,6 +55,7 @@ export function createPainter(doc: Document, inkOf: (text: Node) => Ink | undefi
   const known = new WeakSet<Document | ShadowRoot>();
   const highlights = new Map<string, Painted>();
   let isHidden = false;
+  let isHeld = false;
   let veil: Veil | undefined;
 
   function adopt(root: Document | ShadowRoot): void {
@@ -69,13 +73,23 @@ export function createPainter(doc: Document, inkOf: (text: Node) => Ink | undefi
   function highlight(mark: Mark, name: string = MARKS[mark]): Painted {
     let found = highlights.get(name);
     if (!found) {
-      found = { mark, marks: new Highlight(), ranges: new Set() };
+      found = { mark, marks: createHighlight(mark), ranges: new Set() };
       highlights.set(name, found);
       // Not before there is a mark: the browser works all styles of the page out anew, and the first reading asks for them.
       adopt(doc);
     }
-    if (!isHidden && CSS.highlights.get(name) !== found.marks) CSS.highlights.set(name, found.marks);
+    register(name, found.marks);
     return found;
+  }
+  function register(name: string, marks: Highlight): boolean {
+    if (isHidden || isHeld || CSS.highlights.get(name) === marks) return false;
+    CSS.highlights.set(name, marks);
+    return true;
+  }
+  function show(): void {
+    if (!isHeld) return;
+    isHeld = false;
+    for (const [name, { marks }] of highlights) register(name, marks);
   }
 
   /** The highlight of a mark on letters in one ink; none where it would not be told from the others, or there are too many. */
@@ -115,10 +129,10 @@ export function createPainter(doc: Document, inkOf: (text: Node) => Ink | undefi
     add,
     remove,
     pointTo(ranges) {
+      show();
       remove('here', here);
       add('here', ranges);
       here = ranges;
-      for (const { mark, marks } of highlights.values()) if (mark === 'here') marks.priority = 1;
     },
     adopt,
     setLook(wanted) {
@@ -126,8 +140,18 @@ export function createPainter(doc: Document, inkOf: (text: Node) => Ink | undefi
       sheet.replaceSync(markRules(look, inkMarks));
       veil?.draw();
     },
+    hold() {
+      if (isHeld) return;
+      isHeld = true;
+      for (const found of highlights.values()) {
+        found.marks = createHighlight(found.mark);
+        for (const range of found.ranges) found.marks.add(range);
+      }
+    },
+    show,
     async hide(open) {
       if (isHidden) return;
+      show();
       isHidden = true;
       for (const [name, { marks }] of highlights)
         if (CSS.highlights.get(name) === marks) CSS.highlights.delete(name);
@@ -136,12 +160,8 @@ export function createPainter(doc: Document, inkOf: (text: Node) => Ink | undefi
     },
     restore() {
       let isMissing = false;
-      if (isHidden) return false;
-      for (const [name, { marks }] of highlights) {
-        if (CSS.highlights.get(name) === marks) continue;
-        CSS.highlights.set(name, marks);
-        isMissing = true;
-      }
+      if (isHidden || isHeld) return false;
+      for (const [name, { marks }] of highlights) if (register(name, marks)) isMissing = true;
       for (const ref of roots) {
         const root = ref.deref();
         if (!root || root.adoptedStyleSheets.includes(sheet)) continue;
@@ -152,6 +172,7 @@ export function createPainter(doc: Document, inkOf: (text: Node) => Ink | undefi
     },
     async clear() {
       const unaborted = new AbortController().signal;
+      show();
       for (const [name, found] of highlights) {
         await workInSlices([...found.ranges], (range) => unmark(found, range), unaborted);
         if (CSS.highlights.get(name) === found.marks) CSS.highlights.delete(name);
@@ -160,6 +181,13 @@ export function createPainter(doc: Document, inkOf: (text: Node) => Ink | undefi
       dropRules();
     },
   };
+}
+
+/** The place looked for is seen through whatever mark its word has. */
+function createHighlight(mark: Mark): Highlight {
+  const marks = new Highlight();
+  if (mark === 'here') marks.priority = 1;
+  return marks;
 }
 
 function unmark({ marks, ranges }: Painted, range: StaticRange): void {

@@ -7,7 +7,7 @@ const SHOWN = 2400;
 /** Gives a function that brings a word into view and marks it for a moment. */
 export function createPointer(painter: Painter, signal: AbortSignal): (place: WordPlace) => void {
   let timer: ReturnType<typeof setTimeout> | undefined;
-  signal.addEventListener('abort', () => clearTimeout(timer), { once: true });
+  signal.addEventListener('abort', () => clearTimeout(timer));
   return ({ ranges }) => {
     const element = ranges[0]?.startContainer.parentElement;
     if (!element || signal.aborted) return;

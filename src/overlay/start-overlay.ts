@@ -73,11 +73,15 @@ export function startOverlay(doc: Document, options: OverlayOptions): Overlay {
   const frames = doc.getElementsByTagName('iframe');
   let known = frames.length;
 
-  const watch = watchPage((change) => {
-    const isFirst = state.add(change);
-    keeper.look();
-    if (isFirst) inTurn(followChanges);
-  }, signal);
+  const watch = watchPage(
+    (change) => {
+      const isFirst = state.add(change);
+      keeper.look();
+      if (isFirst) inTurn(followChanges);
+    },
+    marks.noteChange,
+    signal,
+  );
   const enterShadow = (root: ShadowRoot): void => {
     if (signal.aborted || shadowRoots.has(root)) return;
     shadowRoots.add(root);
@@ -92,7 +96,7 @@ export function startOverlay(doc: Document, options: OverlayOptions): Overlay {
     onShadow: enterShadow,
     signal,
   });
-  signal.addEventListener('abort', () => void painter.clear(), { once: true });
+  signal.addEventListener('abort', () => void painter.clear());
 
   /** Reads all that is checked; what failed before is forgotten. */
   function readAnew(): Promise<void> {

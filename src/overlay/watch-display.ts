@@ -56,7 +56,7 @@ export function watchDisplay(doc: Document, onChange: () => Promise<boolean>, si
     states.disconnect();
     rules.disconnect();
   };
-  signal.addEventListener('abort', stop, { once: true });
+  signal.addEventListener('abort', stop);
 }
 
 function isInStyle({ target }: MutationRecord): boolean {

@@ -14,6 +14,8 @@ export interface Nearness {
   add(block: ReadBlock): void;
   remove(block: ReadBlock): void;
   isNear(block: ReadBlock): boolean;
+  /** Every block that was added and not removed since. */
+  readonly blocks: ReadonlyMap<ReadBlock, unknown>;
 }
 
 /**
@@ -36,7 +38,7 @@ export function watchNearness(onChange: (block: ReadBlock) => void, signal: Abor
       for (const block of blocks.get(target) ?? []) onChange(block);
     }
   }, options);
-  signal.addEventListener('abort', () => observer.disconnect(), { once: true });
+  signal.addEventListener('abort', () => observer.disconnect());
 
   return {
     look(within) {
@@ -73,6 +75,7 @@ export function watchNearness(onChange: (block: ReadBlock) => void, signal: Abor
       const element = elements.get(block);
       return element !== undefined && near.has(element);
     },
+    blocks: elements,
   };
 }
 

@@ -21,10 +21,15 @@ export interface PageChange {
   readonly restless: ReadonlySet<Node>;
 }
 
-/** Watches document and shadow roots until aborted; changes of one turn come together. */
-export function watchPage(onChange: (change: PageChange) => void, signal: AbortSignal): (root: Node) => void {
+/** Watches document and shadow roots until aborted; changes of one turn come together. `onAny` hears of those that touch no text, too. */
+export function watchPage(
+  onChange: (change: PageChange) => void,
+  onAny: () => void,
+  signal: AbortSignal,
+): (root: Node) => void {
   const patience = createPatience(signal);
   const observer = new MutationObserver((records) => {
+    onAny();
     const { followed, restless } = patience.sort(records);
     const parts = new Set<Node>();
     const gone = new Set<Node>();
@@ -34,7 +39,7 @@ export function watchPage(onChange: (change: PageChange) => void, signal: AbortS
     }
     if (parts.size + gone.size + restless.size > 0) onChange({ parts, gone, restless });
   });
-  signal.addEventListener('abort', () => observer.disconnect(), { once: true });
+  signal.addEventListener('abort', () => observer.disconnect());
   return (root) => observer.observe(root, WATCHED);
 }
 

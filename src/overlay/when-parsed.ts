@@ -10,7 +10,7 @@ export async function whenParsed(doc: Document, signal: AbortSignal): Promise<vo
   let timer: ReturnType<typeof setTimeout> | undefined;
   await new Promise<void>((resolve) => {
     doc.addEventListener('readystatechange', () => resolve(), { once: true, signal });
-    signal.addEventListener('abort', () => resolve(), { once: true });
+    signal.addEventListener('abort', () => resolve());
     timer = setTimeout(() => doc.body && resolve(), LIMIT);
   });
   clearTimeout(timer);
