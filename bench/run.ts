@@ -18,6 +18,7 @@ import { median } from './median.ts';
 import { measureMemory } from './memory.ts';
 import { startBenchBrowser } from './open-bench-page.ts';
 import { measureShelf } from './shelf.ts';
+import { measureSlowLaptop } from './slow-laptop.ts';
 import { measureLibraries } from './text-libraries.ts';
 import { measureVetMany } from './vet-many.ts';
 
@@ -145,6 +146,13 @@ print(
 console.log(
   `  ${page.marked} words marked in ${(page.total / 1000).toFixed(1)} s; after stop the page is ${page.same ? 'as it was' : 'CHANGED'}`,
 );
+
+for (const { words, marked, longest, plain, shaded } of await measureSlowLaptop([4000, 20_000, 50_000]))
+  print(
+    `scroll ${words.toLocaleString('en')} shaded words at a sixth of the speed`,
+    shaded.high / plain.high,
+    `95th percentile of frames ${shaded.high.toFixed(0)} ms, plain ${plain.high.toFixed(0)}; first marks after ${marked.toFixed(0)}, longest task ${longest.toFixed(0)}`,
+  );
 
 const desk = await measureDeskTyping();
 print(

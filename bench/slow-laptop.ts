@@ -1,0 +1,107 @@
+import { createServer } from 'node:http';
+import type { AddressInfo } from 'node:net';
+import type { CDPSession, Page } from 'playwright-core';
+import { findChromium } from '../src/tools/find-browser.ts';
+import { launchExtension } from '../src/tools/launch-extension.ts';
+import { median } from './median.ts';
+import { writePage } from './write-page.ts';
+
+/** So much slower than this machine is a laptop that a school hands out. */
+const SLOWER = 6;
+
+/** Milliseconds, in a browser at a sixth of the speed. */
+export interface SlowFigures {
+  readonly words: number;
+  /** From the press of the button to the first marks. */
+  readonly marked: number;
+  /** The longest task of the page's thread from the press until the page is marked as a whole; 0 when none took 50. */
+  readonly longest: number;
+  /** Frames while the page is scrolled, before the press, and when it has been still for a while after it. */
+  readonly plain: Frames;
+  readonly shaded: Frames;
+}
+
+interface Frames {
+  readonly median: number;
+  /** The 95th percentile. */
+  readonly high: number;
+}
+
+/** Shades and scrolls pages of `sizes` words in a real Chromium that is slowed down. */
+export async function measureSlowLaptop(sizes: readonly number[]): Promise<SlowFigures[]> {
+  let html = '';
+  const server = createServer((_request, response) =>
+    response.setHeader('content-type', 'text/html; charset=utf-8').end(html),
+  );
+  await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve));
+  const browser = await launchExtension({ executable: findChromium(), headless: true, sealed: true });
+  const figures: SlowFigures[] = [];
+  for (const words of sizes) {
+    html = writePage(words);
+    const page = await browser.context.newPage();
+    await page.goto(`http://127.0.0.1:${(server.address() as AddressInfo).port}/${words}`);
+    const session = await browser.context.newCDPSession(page);
+    await session.send('Emulation.setCPUThrottlingRate', { rate: SLOWER });
+    await rest(page, 1000);
+    const plain = await scroll(page, session);
+    await page.evaluate(() => {
+      const tasks: number[] = [];
+      Object.assign(window, { tasks });
+      new PerformanceObserver((list) => tasks.push(...list.getEntries().map((one) => one.duration))).observe({
+        entryTypes: ['longtask'],
+      });
+    });
+    const started = performance.now();
+    await browser.press(page);
+    await page.waitForFunction(() => CSS.highlights.size > 0, null, { polling: 16 });
+    const marked = performance.now() - started;
+    await rest(page, 5000);
+    const longest = await page.evaluate(() =>
+      Math.max(0, ...(window as unknown as { tasks: number[] }).tasks),
+    );
+    figures.push({ words, marked, longest, plain, shaded: await scroll(page, session) });
+    await page.close();
+  }
+  await browser.close();
+  server.close();
+  return figures;
+}
+
+/** Waits until nothing has been done in the page for so many milliseconds. */
+async function rest(page: Page, milliseconds: number): Promise<void> {
+  await page.evaluate(async (milliseconds) => {
+    await new Promise((rested) => setTimeout(rested, milliseconds));
+    for (let i = 0; i < 3; i++) await new Promise((rested) => requestIdleCallback(rested));
+  }, milliseconds);
+}
+
+/** Scrolls a page from its top as a wheel does, and times its frames. */
+async function scroll(page: Page, session: CDPSession): Promise<Frames> {
+  await page.evaluate(() => {
+    const frames: number[] = [];
+    Object.assign(window, { frames });
+    scrollTo(0, 0);
+    // A method, since the bundler names what functions are in constants by a helper that the page has not.
+    const clock = {
+      last: performance.now(),
+      note() {
+        const now = performance.now();
+        frames.push(now - clock.last);
+        clock.last = now;
+        requestAnimationFrame(() => clock.note());
+      },
+    };
+    requestAnimationFrame(() => clock.note());
+  });
+  await session.send('Input.synthesizeScrollGesture', {
+    x: 600,
+    y: 450,
+    yDistance: -9000,
+    speed: 2000,
+  });
+  const frames = await page.evaluate(() =>
+    (window as unknown as { frames: number[] }).frames.splice(0).slice(2),
+  );
+  const sorted = frames.toSorted((a, b) => a - b);
+  return { median: median(frames), high: sorted[Math.floor(sorted.length * 0.95)] ?? 0 };
+}
