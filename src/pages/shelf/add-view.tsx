@@ -1,6 +1,8 @@
 import { useState } from 'preact/hooks';
 import type { Group } from '../../analyze/types.ts';
+import { typedStore } from '../../host/store/typed-store.ts';
 import { FileDrop } from '../../ui/file-drop.tsx';
+import { useTyped } from '../../ui/use-typed.ts';
 import { say } from '../../wording/say.ts';
 import { joinTags } from './add-to-shelf.ts';
 import { IntakeProgress } from './intake-progress.tsx';
@@ -24,7 +26,8 @@ export function AddView({ shelf, intake, rank, mark, groups, stepOf }: AddViewPr
   const [goesTo, setGoesTo] = useState<IntakeChoices['goesTo']>('shelf');
   // They are the teacher's own files as a rule.
   const [keepsText, setKeepsText] = useState(true);
-  const [tags, setTags] = useState('');
+  const { typed, type: setTags } = useTyped(typedStore, 'tags for all');
+  const tags = typed ?? '';
   const choices: IntakeChoices = {
     goesTo,
     keepsText,

@@ -6,7 +6,7 @@ import { FileFault } from '../../passage/files/file-fault.ts';
 import { TakeFault } from '../../passage/read-page-text.ts';
 import { say } from '../../wording/say.ts';
 import { addToShelf, type VettedText } from './add-to-shelf.ts';
-import { createPause } from './create-pause.ts';
+import { createPause } from '../../ui/create-pause.ts';
 import { createIntakeQueue, type IntakeQueue, type IntakeSource, type IntakeView } from './intake-queue.ts';
 import { readFile } from './read-file.ts';
 import { readTab } from './read-tab.ts';
