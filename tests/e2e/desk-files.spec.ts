@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { strToU8, zipSync, zlibSync } from 'fflate';
+import { strFromU8, strToU8, unzipSync, zipSync, zlibSync } from 'fflate';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import {
@@ -99,6 +99,14 @@ async function fault(name: string, bytes: Uint8Array | string): Promise<string> 
   const says = await desk.locator('.note-wrong').textContent();
   expect(strayed).toEqual([]);
   return says ?? '';
+}
+
+/** A Word document with another body. */
+function withDocument(docx: Uint8Array, body: string): Uint8Array {
+  const parts = unzipSync(docx);
+  const { 'word/document.xml': document } = parts;
+  const [head] = strFromU8(document!).split('<w:body>');
+  return zipSync({ ...parts, 'word/document.xml': strToU8(`${head}<w:body>${body}`) });
 }
 
 async function expectSound(): Promise<void> {
@@ -332,6 +340,33 @@ describe('what cannot be opened is told in a sentence:', () => {
       /lists too many parts/,
     ],
     [
+      'a page of more tags than anybody wrote',
+      'a.html',
+      () => `<!doctype html>${'<b>a</b>'.repeat(500_001)}`,
+      /more than a million tags/,
+    ],
+    [
+      'a book of more tags than anybody wrote',
+      'a.epub',
+      () => makeEpub([{ name: 'one', body: '<b>a</b>'.repeat(500_001) }]),
+      /too large once it is unpacked/,
+    ],
+    [
+      'a table of contents in elements without end',
+      'a.epub',
+      () =>
+        makeEpub([{ name: 'one', body: 'x' }], {
+          'OEBPS/nav.xhtml': strToU8(`<html><body>${'<nav>'.repeat(200_000)}`),
+        }),
+      /more than 1,000 levels deep/,
+    ],
+    [
+      'a document of elements in each other without end',
+      'a.docx',
+      async () => withDocument(await makeDocx(), `<w:sdt><w:sdtContent>`.repeat(200_000)),
+      /damaged/,
+    ],
+    [
       'a document whose entities grow without end',
       'a.docx',
       () =>
@@ -342,6 +377,23 @@ describe('what cannot be opened is told in a sentence:', () => {
     ],
   ])('%s', async (_, name, make, says) => {
     expect(await fault(name, await make())).toMatch(says);
+  });
+
+  /** Letters that a browser takes a minute and more to put in order: each is moved out of the table, into all that are open (WHATWG HTML, 13.2.6.1). */
+  const SLOW = `<table>${'<b>a'.repeat(300_000)}`;
+  test.each<[string, string, () => Uint8Array]>([
+    ['a page', 'a.html', () => strToU8(`<!doctype html>${SLOW}`)],
+    ['a book', 'a.epub', () => makeEpub([{ name: 'one', body: SLOW }])],
+  ])('%s that takes longer than ten seconds, while the page goes on', async (_, name, make) => {
+    await desk.evaluate(() => {
+      const count = { turns: 0 };
+      Object.assign(window, { count });
+      setInterval(() => count.turns++, 50);
+    });
+    expect(await fault(name, make())).toMatch(/takes too long to read/);
+    const turns = await desk.evaluate(() => (window as unknown as { count: { turns: number } }).count.turns);
+    // The browser may be slow; a page that is kept busy has one or two.
+    expect(turns).toBeGreaterThan(20);
   });
 
   test('a file of more than 25 MB, dropped', async () => {

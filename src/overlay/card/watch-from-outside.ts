@@ -59,12 +59,11 @@ export function watchFromOutside(
    * animation that it puts there changes no attribute.
    */
   function isAsDrawn(): boolean {
-    const isPlaced = doc.defaultView!.getComputedStyle(frame).pointerEvents !== 'none';
     // Until it has its place, nothing can be pressed.
-    if (!isPlaced) return true;
+    if (drawn === undefined && doc.defaultView!.getComputedStyle(frame).pointerEvents === 'none') return true;
     const now = [lookOf(frame), lookOf(host), frame.getRootNode().childNodes.length].join();
     drawn ??= now;
-    return now === drawn && frame.getAnimations().length + host.getAnimations().length === 0;
+    return now === drawn && frame.getAnimations().length === 0;
   }
 
   let picture = 0;
@@ -108,7 +107,7 @@ export function watchFromOutside(
 /** What could hide an element, or let another be seen in its place. */
 const HIDING = [
   'display opacity visibility content-visibility filter clip-path mask-image mix-blend-mode',
-  'transform translate rotate scale zoom perspective offset-path z-index',
+  'transform translate rotate scale zoom perspective offset-path z-index pointer-events',
 ].flatMap((names) => names.split(' '));
 
 function lookOf(element: Element): string {

@@ -81,10 +81,14 @@ export function PresetsBar({ onUse, presetNow }: PresetsBarProps) {
           <button type="submit" class="plain" disabled={name.trim() === ''}>
             {say('lesson.save')}
           </button>
-          <button type="button" class="plain" onClick={() => {
+          <button
+            type="button"
+            class="plain"
+            onClick={() => {
               done();
               ask(false);
-            }}>
+            }}
+          >
             {say('lesson.cancel')}
           </button>
         </form>
