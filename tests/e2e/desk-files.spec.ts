@@ -340,6 +340,12 @@ describe('what cannot be opened is told in a sentence:', () => {
       /lists too many parts/,
     ],
     [
+      'a text of more lines than anybody wrote',
+      'a.txt',
+      () => 'a\n'.repeat(300_001),
+      /more than 300,000 lines/,
+    ],
+    [
       'a page of more tags than anybody wrote',
       'a.html',
       () => `<!doctype html>${'<b>a</b>'.repeat(500_001)}`,

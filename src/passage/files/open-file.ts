@@ -27,6 +27,15 @@ export async function openFile(file: File): Promise<OpenedText | OpenedBook> {
   }
 }
 
+/** A long book has a third of them. */
+const MOST_LINES = 300_000;
+
+function hasMoreLines(text: string, most: number): boolean {
+  let lines = 1;
+  for (let at = text.indexOf('\n'); at !== -1 && lines <= most; at = text.indexOf('\n', at + 1)) lines++;
+  return lines > most;
+}
+
 type Kind = 'text' | 'page' | 'docx' | 'pdf' | 'epub';
 
 async function readAs(kind: Kind, bytes: Uint8Array, name: string): Promise<OpenedText | OpenedBook> {
@@ -43,6 +52,7 @@ async function readAs(kind: Kind, bytes: Uint8Array, name: string): Promise<Open
     case 'text': {
       const decoded = decodeText(bytes);
       if (!isText(decoded)) throw new FileFault(say('files.noText'));
+      if (hasMoreLines(decoded, MOST_LINES)) throw new FileFault(say('files.tooManyLines'));
       const text = readPlainText(decoded);
       if (text === '') throw new FileFault(say('files.noWords'));
       return { title: name, text, leftOut: { pictures: 0, footnotes: 0 } };

@@ -7,7 +7,9 @@ const LINES = new Set(
   ),
 );
 const LEFT_OUT = new Set(
-  'SCRIPT STYLE NOSCRIPT TEMPLATE SVG NAV BUTTON SELECT TEXTAREA RT RP IFRAME OBJECT VIDEO AUDIO CANVAS'.split(' '),
+  'SCRIPT STYLE NOSCRIPT TEMPLATE SVG NAV BUTTON SELECT TEXTAREA RT RP IFRAME OBJECT VIDEO AUDIO CANVAS'.split(
+    ' ',
+  ),
 );
 
 /** The lines of a parsed page or a part of it: every block with words of its own is one. A step for each node. */

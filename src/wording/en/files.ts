@@ -37,6 +37,8 @@ export const files = {
   unpacksTooLarge: 'This file is too large once it is unpacked. Copy the part you want and paste it.',
   tooDeep:
     'This page is nested more than 1,000 levels deep, which Wordreach does not read. Copy the part you want and paste it.',
+  tooManyLines:
+    'This file has more than 300,000 lines, which is too many. Copy the part you want and paste it.',
   tooManyTags:
     'This page has more than a million tags, which Wordreach does not read. Copy the part you want and paste it.',
   tooManyParts: 'This book lists too many parts. Copy the part you want and paste it.',

@@ -45,6 +45,8 @@ export const files: Translated<typeof english> = {
     'Este archivo, una vez descomprimido, es demasiado grande. Copie la parte que desee y péguela.',
   tooDeep:
     'Esta página tiene más de 1000 niveles de anidamiento, y Wordreach no la lee. Copie la parte que desee y péguela.',
+  tooManyLines:
+    'Este archivo tiene más de 300 000 líneas, que son demasiadas. Copie la parte que desee y péguela.',
   tooManyTags:
     'Esta página tiene más de un millón de etiquetas, y Wordreach no la lee. Copie la parte que desee y péguela.',
   tooManyParts: 'Este libro enumera demasiadas partes. Copie la parte que desee y péguela.',
