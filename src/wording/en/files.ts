@@ -40,7 +40,7 @@ export const files = {
   tooManyLines:
     'This file has more than 300,000 lines, which is too many. Copy the part you want and paste it.',
   tooManyTags:
-    'This page has more than a million tags, which Wordreach does not read. Copy the part you want and paste it.',
+    'This file has more than a million tags, which Wordreach does not read. Copy the part you want and paste it.',
   tooManyParts: 'This book lists too many parts. Copy the part you want and paste it.',
   notAPicture: 'The browser cannot open this picture. Save it as PNG or JPEG, then open that.',
   pictureTooLarge: 'This picture is too large. Cut out the part with the text, then open that.',

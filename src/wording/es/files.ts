@@ -48,7 +48,7 @@ export const files: Translated<typeof english> = {
   tooManyLines:
     'Este archivo tiene más de 300 000 líneas, que son demasiadas. Copie la parte que desee y péguela.',
   tooManyTags:
-    'Esta página tiene más de un millón de etiquetas, y Wordreach no la lee. Copie la parte que desee y péguela.',
+    'Este archivo tiene más de un millón de etiquetas, y Wordreach no lo lee. Copie la parte que desee y péguela.',
   tooManyParts: 'Este libro enumera demasiadas partes. Copie la parte que desee y péguela.',
   notAPicture: 'El navegador no puede abrir esta imagen. Guárdela como PNG o JPEG y ábrala.',
   pictureTooLarge: 'Esta imagen es demasiado grande. Recorte la parte con el texto y ábrala.',
