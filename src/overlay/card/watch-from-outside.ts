@@ -27,6 +27,7 @@ export function watchFromOutside(
   signal: AbortSignal,
 ): OutsideWatch {
   const doc = host.ownerDocument;
+  const view: Window = doc.defaultView!;
   const cardSees = 'isVisible' in IntersectionObserverEntry.prototype;
   let where: string | null = '';
   let since = performance.now();
@@ -39,7 +40,8 @@ export function watchFromOutside(
   function look({ closely } = { closely: false }): void {
     if (signal.aborted) return;
     const now = performance.now();
-    const at = placeOf(frame);
+    // What lies over a frame of the page, the card sees or nobody.
+    const at = cardSees || view === view.parent ? placeOf(frame) : null;
     if (at !== where) since = now;
     where = at;
     if (cardSees || (!closely && now - looked < AGAIN)) return;
@@ -60,10 +62,10 @@ export function watchFromOutside(
    */
   function isAsDrawn(): boolean {
     // Until it has its place, nothing can be pressed.
-    if (drawn === undefined && doc.defaultView!.getComputedStyle(frame).pointerEvents === 'none') return true;
+    if (drawn === undefined && view.getComputedStyle(frame).pointerEvents === 'none') return true;
     const now = [lookOf(frame), lookOf(host), frame.getRootNode().childNodes.length].join();
     drawn ??= now;
-    return now === drawn && frame.getAnimations().length === 0;
+    return now === drawn && frame.getAnimations().length === 0 && hasPlainRoot(doc);
   }
 
   let picture = 0;
@@ -113,6 +115,14 @@ const HIDING = [
 function lookOf(element: Element): string {
   const style = element.ownerDocument.defaultView!.getComputedStyle(element);
   return HIDING.map((name) => style.getPropertyValue(name)).join();
+}
+
+/** Filters that hide nothing: none, and the colours of a page turned, as dark looks do it. */
+const HARMLESS = /^(?:none|invert\((?:1|100%)\)(?: hue-rotate\(180deg\))?)$/;
+
+/** In Firefox a filter of the page's root is laid over the top layer too, and may draw anything. */
+function hasPlainRoot(doc: Document): boolean {
+  return HARMLESS.test(doc.defaultView!.getComputedStyle(doc.documentElement).filter);
 }
 
 /** Where an element is in the window; null where a frame around it is another site's. */

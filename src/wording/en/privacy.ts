@@ -15,7 +15,7 @@ export const privacy = {
   privateMarks:
     'Private marks (a setting in the panel) hide the marks too. They are drawn on a layer over the page: a script could see that the layer is there, but not what is on it. Some marks look simpler, and they are not printed. Wordreach turns them on by itself in frames of other sites, and where a page removes marks or keeps rewriting its text.',
   whatCardsDo:
-    'A card changes nothing while something on the page lies over it, or in its first half second in a place. In a frame of another site, or on a page that allows no card, use the panel. In Firefox, a page made for it could hide a card for moments that Wordreach does not see, so use the panel on a page you do not trust.',
+    'A card changes nothing while something on the page lies over it, or in its first half second in a place. In a frame of another site (in Firefox: in any frame), or on a page that allows no card, use the panel. In Firefox, a page made for it could hide a card for moments that Wordreach does not see, so use the panel on a page you do not trust.',
   model:
     'If your browser has a language model of its own and you ask for rewritings of a passage, its sentences go to that model on this computer and nowhere else. The browser may download the model first; your text is not part of that.',
   pictures:
