@@ -46,7 +46,10 @@ export default defineConfig({
   outDir: process.env.OUTPUT ?? '.output',
   publicDir: 'public',
   imports: false,
-  vite: () => ({ plugins: [openUmdHeads(), gatherPackages(root, bundled)] }),
+  vite: () => ({
+    plugins: [openUmdHeads(), gatherPackages(root, bundled)],
+    worker: { format: 'es', plugins: () => [gatherPackages(root, bundled)] },
+  }),
   zip: {
     // Made again by the build. The rest is what a reviewer of a store needs to build it: `npm ci && npm run zip`.
     excludeSources: ['public/data/**', '.output-*/**', '**/*.log'],

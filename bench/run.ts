@@ -7,6 +7,7 @@ import {
   parseGroup,
   tokenize,
 } from '../src/analyze/index.ts';
+import { CARD_LIMIT, measureCardOpening } from './card-opening.ts';
 import { measureClimb } from './climb.ts';
 import { measureBackground } from './cold-start.ts';
 import { measureDeskTyping } from './desk-typing.ts';
@@ -84,6 +85,13 @@ print(
   'answer of a stopped background',
   background.coldStart / background.bareFetch,
   `${background.coldStart.toFixed(0)} ms; reading the same files ${background.bareFetch.toFixed(0)}; a running one ${background.warm.toFixed(1)}`,
+);
+
+const card = await measureCardOpening(12);
+print(
+  'card, from the click to its first paint',
+  card.median / CARD_LIMIT,
+  `${card.median.toFixed(0)} ms of ${CARD_LIMIT} allowed; least ${card.least.toFixed(0)}`,
 );
 
 const climb = measureClimb();

@@ -8,7 +8,8 @@ import { own } from './own.ts';
 export function findInk(element: Element, style: CSSStyleDeclaration, grounds: Grounds): Ink | null {
   if (element.namespaceURI === 'http://www.w3.org/2000/svg') {
     const { fill } = style;
-    return { color: /^rgb/.test(fill) ? fill : 'currentColor', isDrawing: true };
+    const isFaint = isFaintOn(findGround(element, grounds), parse(fill), 2);
+    return { color: /^rgb/.test(fill) ? fill : 'currentColor', isDrawing: true, isFaint };
   }
   const { color } = style;
   const ground = findGround(element, grounds);
@@ -51,12 +52,13 @@ function findGround(element: Element, grounds: Grounds): Colour {
 
 /**
  * Whether the wash would leave letters less legible than text has to be (WCAG 2.2, 1.4.3: 4.5:1, and a little for the rounding of
- * colours); on a ground that is not known, whether they are neither dark nor light.
+ * colours); on a ground that is not known, whether they are not black: the wash is lighter than any ground on
+ * which black is just legible. `over` says whose wash it is.
  */
-function isFaintOn(ground: Colour, letters: Colour): boolean {
+function isFaintOn(ground: Colour, letters: Colour, over = 0): boolean {
   return ground.length
-    ? contrast(mix(ground, parse(WASHES.beyond![0])), letters) < 4.6
-    : Math.abs(lightOf(letters) - 38) < 28;
+    ? contrast(mix(ground, parse(WASHES.beyond![over]!)), letters) < 4.6
+    : lightOf(letters) > 5.7;
 }
 
 /** Whether nobody sees a colour: `rgba(0, 0, 0, 0)` is clear, `rgb(0, 0, 0)` and `rgba(0, 0, 0, 0.5)` are not. */

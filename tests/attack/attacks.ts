@@ -1,10 +1,13 @@
 /** What an attacker, a crash or a damaged file may try, and the files of tests that try it. A new attack gets a line here. */
 export const attacks: readonly { readonly what: string; readonly tries: readonly string[] }[] = [
-  { what: 'a browser killed while somebody types', tries: ['tests/attack/kill-while-typing.spec.ts'] },
+  {
+    what: 'a browser killed while somebody types',
+    tries: ['tests/attack/kill-while-typing.spec.ts', 'tests/views/typed.test.ts'],
+  },
   { what: 'pages made to lead the shading astray', tries: ['tests/e2e/hostile-pages.spec.ts'] },
   {
     what: 'pages that lie over the card, or read it',
-    tries: ['tests/e2e/card-covers.spec.ts', 'tests/e2e/card-frame.spec.ts'],
+    tries: ['tests/e2e/card-covers.spec.ts', 'tests/e2e/card-frame.spec.ts', 'tests/e2e/card.spec.ts'],
   },
   { what: 'pages that read the marks', tries: ['tests/e2e/private-marks.spec.ts'] },
   {
@@ -13,7 +16,11 @@ export const attacks: readonly { readonly what: string; readonly tries: readonly
   },
   {
     what: 'files made to fill the machine',
-    tries: ['src/passage/files/file-budgets.test.ts', 'tests/e2e/desk-files.spec.ts'],
+    tries: [
+      'src/passage/files/file-budgets.test.ts',
+      'src/passage/files/file-time.test.ts',
+      'tests/e2e/desk-files.spec.ts',
+    ],
   },
   {
     what: 'names every object has, and damaged storage',

@@ -1,4 +1,4 @@
-import type { Page } from 'playwright-core';
+import type { Locator, Page } from 'playwright-core';
 
 /** Where a teacher types, and where it is found after the browser's next start. */
 export interface Editor {
@@ -9,7 +9,7 @@ export interface Editor {
   kept(page: Page, inside: (path: string) => string): Promise<string>;
 }
 
-/** All places in which more than a word is typed. */
+/** All places in which something is typed that is kept; the tests try the first of them. */
 export const editors: readonly Editor[] = [
   {
     name: 'the desk',
@@ -117,7 +117,66 @@ export const editors: readonly Editor[] = [
       return page.locator('.shelf-notes textarea').inputValue();
     },
   },
+  field(
+    'the title of a passage',
+    async (page, inside) => {
+      // That of the kill before, where there is one.
+      await openAnew(page, inside('desk.html'));
+      if ((await idOfLast(page)) === null) await newPassage(page, inside);
+      await openLastPassage(page, inside);
+    },
+    (page) => page.locator('#title'),
+  ),
+  field('the topic of a passage', at('desk.html#new'), (page) => page.locator('#begin-topic')),
+  field('addresses for the shelf', at('shelf.html#add'), (page) => page.locator('main textarea').first()),
+  field('tags of many texts', at('shelf.html#add'), (page) => page.getByLabel(/^Tags for all/)),
+  field('tags of a text', openFirstText, (page) => page.locator('.shelf-tag-field input')),
+  field('the title of a text', openFirstText, (page) => page.locator('#shelf-title')),
+  field('the name of a group', at('groups.html#group/herons'), (page) => page.getByLabel('Group name')),
+  field('the name of a first group', at('welcome.html'), (page) => page.locator('#welcome-name')),
+  {
+    name: 'the name of a preset',
+    async open(page, inside) {
+      await openAnew(page, inside('lesson.html#herons'));
+      await page.locator('.lesson-part').nth(3).waitFor();
+      const name = page.getByLabel('Name of the preset');
+      // It is open where a name was found again.
+      await toRest(page);
+      if (!(await name.isVisible())) await page.getByRole('button', { name: 'Save as preset' }).click();
+      await name.click();
+      await page.keyboard.press('Control+A');
+    },
+    async kept(page, inside) {
+      await openAnew(page, inside('lesson.html#herons'));
+      await page.locator('.lesson-part').nth(3).waitFor();
+      await toRest(page);
+      const name = page.getByLabel('Name of the preset');
+      return (await name.isVisible()) ? name.inputValue() : '';
+    },
+  },
 ];
+
+/** A field that is there as soon as its page is. */
+function field(name: string, show: Editor['open'], find: (page: Page) => Locator): Editor {
+  return {
+    name,
+    async open(page, inside) {
+      await show(page, inside);
+      await find(page).click();
+      await page.keyboard.press('Control+A');
+    },
+    async kept(page, inside) {
+      await show(page, inside);
+      await find(page).waitFor();
+      await toRest(page);
+      return find(page).inputValue();
+    },
+  };
+}
+
+function at(path: string): Editor['open'] {
+  return (page, inside) => openAnew(page, inside(path));
+}
 
 const namesOf = (page: Page) => page.getByRole('textbox', { name: 'Names', exact: true });
 
@@ -149,24 +208,32 @@ async function selectText(page: Page): Promise<void> {
 
 /** The text of the passage that was saved last. */
 async function lastPassage(page: Page, inside: (path: string) => string): Promise<string> {
+  await openLastPassage(page, inside);
+  return (await page.locator('.cm-line').allTextContents()).join('\n');
+}
+
+async function openLastPassage(page: Page, inside: (path: string) => string): Promise<void> {
   await openAnew(page, inside('desk.html'));
-  const id = await page.evaluate(
+  const id = await idOfLast(page);
+  await openAnew(page, inside(`desk.html#passage/${id}`));
+  await page.locator('.cm-content').waitFor();
+}
+
+async function idOfLast(page: Page): Promise<string | null> {
+  return page.evaluate(
     () =>
-      new Promise<string>((resolve) => {
+      new Promise<string | null>((resolve) => {
         indexedDB.open('desk').onsuccess = ({ target }) => {
           const { result: db } = target as IDBOpenDBRequest;
           const all = db.transaction('passages').objectStore('passages').getAll();
           all.onsuccess = () => {
             const passages = all.result as { id: string; saved: number }[];
             db.close();
-            resolve(passages.sort((a, b) => b.saved - a.saved)[0]!.id);
+            resolve(passages.sort((a, b) => b.saved - a.saved)[0]?.id ?? null);
           };
         };
       }),
   );
-  await openAnew(page, inside(`desk.html#passage/${id}`));
-  await page.locator('.cm-content').waitFor();
-  return (await page.locator('.cm-line').allTextContents()).join('\n');
 }
 
 async function openFirstText(page: Page, inside: (path: string) => string): Promise<void> {

@@ -14,7 +14,7 @@ import { type KillableBrowser, startKillable } from './killable-browser.ts';
  * most, and its next start shows the rest. A few moments in the tests, 100 in `npm run attack`; `KILLS` and `SEED` choose others.
  */
 
-const KILLS = Number(process.env.KILLS ?? editors.length);
+const KILLS = Number(process.env.KILLS ?? 8);
 const SEED = Number(process.env.SEED ?? 1);
 /** The longest wait of an editor, and what a busy machine may take besides to hear a key and to write, in milliseconds. */
 const MOST_LOST = 1000;

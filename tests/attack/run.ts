@@ -21,19 +21,25 @@ if (wanted.length === 0) {
 }
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
-const counts = new Map<string, { held: number; broken: number }>();
+/** Where an attack is tried: in a browser, or without one. */
+const PLACES = { e2e: 'Chromium', firefox: 'Firefox' } as const;
+const places = [...Object.values(PLACES), 'no browser'] as const;
+type Place = (typeof places)[number];
+const counts = new Map(
+  wanted.map(({ what }) => [what, new Map<Place, { held: number; broken: number }>()] as const),
+);
 
 function report(attempt: TestCase): void {
   const { project, module, fullName } = attempt;
   const { state } = attempt.result();
   if (state === 'skipped') return;
-  const place = module.moduleId.slice(root.length);
-  const { what } = wanted.find(({ tries }) => tries.includes(place)) ?? { what: place };
-  const where = `${what} (${project.name === 'e2e' ? 'chromium' : project.name})`;
-  const count = counts.get(where) ?? { held: 0, broken: 0 };
+  const file = module.moduleId.slice(root.length);
+  const { what } = wanted.find(({ tries }) => tries.includes(file))!;
+  const place = PLACES[project.name as keyof typeof PLACES] ?? 'no browser';
+  const count = counts.get(what)!.get(place) ?? { held: 0, broken: 0 };
   count[state === 'passed' ? 'held' : 'broken']++;
-  counts.set(where, count);
-  console.log(`${state === 'passed' ? 'held    ' : 'NOT HELD'}  ${where}: ${fullName}`);
+  counts.get(what)!.set(place, count);
+  console.log(`${state === 'passed' ? 'held    ' : 'NOT HELD'}  ${what} (${place}): ${fullName}`);
 }
 
 const run = await startVitest(
@@ -47,8 +53,17 @@ const run = await startVitest(
     reporters: [{ onTestCaseResult: report }],
   },
 );
-console.log('');
-for (const [where, { held, broken }] of counts)
-  console.log(`${String(held).padStart(4)} held, ${String(broken).padStart(2)} not  ${where}`);
+
+const widest = Math.max(...wanted.map(({ what }) => what.length));
+console.log(`\n${'attack'.padEnd(widest)}  ${places.map((place) => place.padEnd(12)).join('  ')}`);
+for (const [what, tried] of counts)
+  console.log(
+    `${what.padEnd(widest)}  ${places.map((place) => sayHeld(tried.get(place)).padEnd(12)).join('  ')}`,
+  );
 for (const error of run.state.getUnhandledErrors()) console.error(error);
 await run.close();
+
+function sayHeld(count: { held: number; broken: number } | undefined): string {
+  if (!count) return '-';
+  return count.broken === 0 ? `${count.held} held` : `${count.held} held, ${count.broken} NOT`;
+}

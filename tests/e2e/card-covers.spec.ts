@@ -1,7 +1,12 @@
 import type { Frame, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from 'vitest';
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import { onlyIn, startBrowser, type TestBrowser } from './browser.ts';
 import { openCardOn } from './framed-card.ts';
+
+declare global {
+  /** The frame, where the page got at it. */
+  var got: HTMLIFrameElement;
+}
 
 let browser: TestBrowser;
 beforeAll(async () => {
@@ -123,6 +128,23 @@ const vain: Readonly<Record<string, () => void>> = {
     host.animate([{ opacity: 0 }, { opacity: 0 }], { duration: 1e6 });
     document.documentElement.style.opacity = '0.01';
   },
+  'opacity, filters and blending of the body': () => {
+    document.documentElement.style.opacity = '0.02';
+    document.body.style.cssText += 'filter: blur(20px); mix-blend-mode: difference; opacity: 0.02';
+  },
+  'an animation of its host and of the page': () => {
+    const host = document.querySelector<HTMLElement>('[popover]')!;
+    for (const element of [host, document.documentElement])
+      element.animate([{ opacity: 0.02 }, { opacity: 0.02 }], { duration: 1e6, fill: 'both' });
+    host.animate([{ filter: 'blur(9px)', scale: 0.5 }, { filter: 'blur(9px)' }], { duration: 1e6 });
+  },
+  'sheets of the page': () => {
+    const sheet = new CSSStyleSheet();
+    sheet.replaceSync(
+      '[popover], body { opacity: 0.02 !important; filter: blur(9px) !important; scale: 0.5 !important }',
+    );
+    document.adoptedStyleSheets = [...document.adoptedStyleSheets, sheet];
+  },
   'clips and filters': () => {
     const host = document.querySelector<HTMLElement>('[popover]')!;
     for (const [name, value] of [
@@ -147,16 +169,108 @@ test.each(Object.entries(vain))('is not reached by %s', async (_what, attack) =>
   await pressUntilTaught(page, card);
 });
 
-onlyIn('firefox', 'events tell of closed roots')(
-  'a page that gets at the frame by its events does not get its address, and what it changes there is seen',
-  async () => {
+/** In Firefox a filter of the root is laid over the top layer as well; Chromium draws the top layer beside the root. */
+onlyIn('firefox', 'a filter of the root covers the top layer').each([
+  ['fades', 'opacity(0.02)'],
+  ['draws anything', 'url("#decoy")'],
+  ['turns half of the colours', 'invert(0.5)'],
+])(
+  'a filter of the page that %s lies over the card, which says so and does nothing',
+  async (_what, filter) => {
+    const { page, card } = await open();
+    const before = await stored();
+    await page.evaluate((filter) => {
+      document.documentElement.style.filter = filter;
+    }, filter);
+    const { x, y } = (await card.locator('.sheet').boundingBox())!;
+    await page.mouse.move(x + 30, y + 30);
+    await card.getByRole('status').getByText('lies over this card').waitFor();
+    for (let n = 0; n < 5; n++) {
+      await press(page, card);
+      await page.evaluate(() => new Promise((next) => setTimeout(next, 150)));
+    }
+    expect(await stored()).toBe(before);
+  },
+);
+
+test('a dark look made by a filter of the page leaves the card as it is', async () => {
+  const { page, card } = await open();
+  await page.evaluate(() => {
+    document.documentElement.style.filter = 'invert(1) hue-rotate(180deg)';
+  });
+  await pressUntilTaught(page, card);
+});
+
+/** What a page of Firefox may do with the frame, which it gets at by its events (`got`), and with the root around it. */
+const reached: Readonly<Record<string, () => void>> = {
+  'an inline style': () => got.style.setProperty('opacity', '0.01', 'important'),
+  'a filter on its host': () => {
+    const root = got.getRootNode() as ShadowRoot;
+    const sheet = new CSSStyleSheet();
+    sheet.replaceSync(':host { filter: opacity(0.01) !important; }');
+    root.adoptedStyleSheets = [...root.adoptedStyleSheets, sheet];
+  },
+  'a sheet of the root': () => {
+    const root = got.getRootNode() as ShadowRoot;
+    const sheet = new CSSStyleSheet();
+    sheet.replaceSync('iframe { clip-path: inset(50%) !important; }');
+    root.adoptedStyleSheets = [...root.adoptedStyleSheets, sheet];
+  },
+  'an animation': () => {
+    got.animate([{ opacity: 0.01 }, { opacity: 0.01 }], { duration: 1e6 });
+  },
+  'an animation that has not begun': () => {
+    got.animate([{ opacity: 0.01 }, { opacity: 0.01 }], { duration: 1e6, delay: 1e5 });
+  },
+  'an element beside it in the root': () => {
+    const root = got.getRootNode() as ShadowRoot;
+    const cover = document.createElement('div');
+    cover.style.cssText = 'position: fixed; inset: 0; background: gold; pointer-events: none';
+    root.append(cover);
+  },
+};
+
+/** Those that are there only now and then, and change no attribute. */
+const flickering: Readonly<Record<string, () => void>> = {
+  'an animation that comes and goes': () => {
+    setInterval(() => {
+      const hiding = got.animate([{ opacity: 0.01 }, { opacity: 0.01 }], { duration: 1e6 });
+      setTimeout(() => hiding.cancel(), 90);
+    }, 100);
+  },
+  'a sheet that comes and goes': () => {
+    const root = got.getRootNode() as ShadowRoot;
+    const sheet = new CSSStyleSheet();
+    root.adoptedStyleSheets = [...root.adoptedStyleSheets, sheet];
+    setInterval(() => {
+      sheet.replaceSync('iframe { opacity: 0.01 !important; }');
+      setTimeout(() => sheet.replaceSync(''), 90);
+    }, 100);
+  },
+  'pointer events that come and go': () => {
+    setInterval(() => {
+      got.style.setProperty(
+        'pointer-events',
+        got.style.pointerEvents === 'none' ? 'auto' : 'none',
+        'important',
+      );
+    }, 60);
+  },
+  'a place that changes as the pointer comes': () => {
+    let n = 0;
+    setInterval(() => got.style.setProperty('margin-left', `${n++ % 2 ? 0 : 3}px`, 'important'), 120);
+  },
+};
+
+describe('a page that gets at the frame by its events', () => {
+  async function openReached(): Promise<{ page: Page; card: Frame; before: string }> {
     const page = await browser.open(browser.serve('cover.html', story));
     await page.evaluate(() => {
       addEventListener(
         'pointerover',
         (event) => {
-          const { originalTarget } = event as unknown as { originalTarget: Element };
-          if (originalTarget.tagName === 'IFRAME') Object.assign(window, { got: originalTarget });
+          const { originalTarget } = event as unknown as { originalTarget: HTMLIFrameElement };
+          if (originalTarget.tagName === 'IFRAME') globalThis.got = originalTarget;
         },
         true,
       );
@@ -165,22 +279,52 @@ onlyIn('firefox', 'events tell of closed roots')(
     const { x, y } = (await card.locator('.sheet').boundingBox())!;
     await page.mouse.move(x + 30, y + 30);
     await page.waitForFunction(() => 'got' in window);
-    expect(
-      await page.evaluate(() => {
-        const { got } = window as unknown as { got: HTMLIFrameElement };
-        let address = '';
-        try {
-          address = String(got.contentWindow!.location.href);
-        } catch {}
-        const says = [got.src, got.outerHTML, address].filter((text) => /extension:/.test(text));
-        got.style.setProperty('opacity', '0.01', 'important');
-        return says;
-      }),
-    ).toEqual([]);
-    await page.mouse.move(x + 40, y + 40);
-    await card.getByRole('status').getByText('lies over this card').waitFor();
-  },
-);
+    return { page, card, before: await stored() };
+  }
+  async function pressOften(page: Page, card: Frame): Promise<void> {
+    for (let n = 0; n < 6; n++) {
+      await press(page, card).catch(() => undefined);
+      await page.evaluate(() => new Promise((next) => setTimeout(next, 170)));
+    }
+  }
+  const inFirefox = onlyIn('firefox', 'events tell of closed roots');
+
+  inFirefox('does not get its address', async () => {
+    const { page } = await openReached();
+    const says = await page.evaluate(() => {
+      let address = '';
+      try {
+        address = String(got.contentWindow!.location.href);
+      } catch {}
+      return [got.src, got.outerHTML, address].filter((text) => /extension:/.test(text));
+    });
+    expect(says).toEqual([]);
+  });
+
+  inFirefox.each(Object.entries(reached))(
+    'and hides it by %s: it says so, and does nothing',
+    async (_what, hide) => {
+      const { page, card, before } = await openReached();
+      await page.evaluate(hide);
+      await page.mouse.move(300, 300);
+      const { x, y } = (await card.locator('.sheet').boundingBox())!;
+      await page.mouse.move(x + 40, y + 40);
+      await card.getByRole('status').getByText('lies over this card').waitFor();
+      await pressOften(page, card);
+      expect(await stored()).toBe(before);
+    },
+  );
+
+  inFirefox.each(Object.entries(flickering))(
+    'and changes it by %s: nothing is done',
+    async (_what, flicker) => {
+      const { page, card, before } = await openReached();
+      await page.evaluate(flicker);
+      await pressOften(page, card);
+      expect(await stored()).toBe(before);
+    },
+  );
+});
 
 test('a modal dialog of the page shuts it off', async () => {
   const { page, card } = await open();

@@ -21,6 +21,8 @@ export interface CardPageOptions {
   /** Content by word; what an action changes is not known here, so a test changes it itself. */
   readonly words: Readonly<Record<string, WordExplanation>>;
   readonly swaps?: Readonly<Record<string, { text: string; reads: boolean }[]>>;
+  /** How long a card is in its place before it does anything, in milliseconds: `own` as it is shipped; 0 otherwise. */
+  readonly rest?: 'own';
   /** A root the test can look into; the page could too. */
   readonly mode?: ShadowRootMode;
 }
@@ -79,8 +81,8 @@ export async function bundleCards(minify = false): Promise<string> {
   return built[0]!.output[0].code.replace('var wordreachCards', 'globalThis.wordreachCards');
 }
 
-function startInPage({ words, swaps, mode = 'open' }: CardPageOptions): void {
-  const { startCards, openCard, openPlainCard, watchAltClick } = (
+function startInPage({ words, swaps, rest, mode = 'open' }: CardPageOptions): void {
+  const { startCards, makeOpenCard, openPlainCard, watchAltClick } = (
     globalThis as unknown as { wordreachCards: typeof import('./cards-alone.ts') }
   ).wordreachCards;
   const controller = new AbortController();
@@ -127,6 +129,7 @@ function startInPage({ words, swaps, mode = 'open' }: CardPageOptions): void {
     ...(swaps && { swaps: async ({ key }: CardWord) => swaps[key] ?? [] }),
     signal: controller.signal,
   };
+  const openCard = makeOpenCard(rest === 'own' ? undefined : 0);
   const cards = startCards(document, sources, { openCard, loadPlainCard: async () => openPlainCard, mode });
   watchAltClick(window, {
     wordAt: sources.wordAt,

@@ -26,10 +26,10 @@ export interface Setting extends BrowserContextOptions, Partial<CardPageOptions>
 export async function openStory(
   browser: Browser,
   html = STORY,
-  { swaps, mode, ...setting }: Setting = {},
+  { swaps, mode, rest, ...setting }: Setting = {},
 ): Promise<CardPage> {
   const context = await browser.newContext({ viewport: { width: 800, height: 900 }, ...setting });
-  const given = { swaps, mode };
+  const given = { swaps, mode, rest };
   const options = Object.fromEntries(Object.entries(given).filter(([, value]) => value !== undefined));
   return openCardPage(await context.newPage(), html, { words, ...options });
 }

@@ -18,6 +18,32 @@ function open(html?: string, setting?: Setting): Promise<CardPage> {
   return openStory(browser, html, setting);
 }
 
+describe('a card that has just opened', () => {
+  /** Clicks "Mark as taught" when the card has been in its place for so long, and gives what was done. */
+  async function clickAfter(ms: number): Promise<string[]> {
+    const at = await open(STORY, { rest: 'own' });
+    await openOn(at, 'hoping');
+    const mark = at.card.getByRole('checkbox', { name: /^Mark as taught/ }).first();
+    const { x, y, width, height } = (await mark.boundingBox())!;
+    await at.page.mouse.move(x + width / 2, y + height / 2);
+    await heard(at, true);
+    await at.page.clock.runFor(ms);
+    await at.page.mouse.down();
+    await at.page.mouse.up();
+    await at.card.getByRole('status').filter({ hasText: /./ }).waitFor();
+    return at.page.evaluate(() => cardTest.acted.map((action) => action.do));
+  }
+
+  test('does nothing in its first half second', async () => {
+    expect(await clickAfter(0)).toEqual([]);
+    expect(await clickAfter(499)).toEqual([]);
+  });
+
+  test('does what is clicked after that', async () => {
+    expect(await clickAfter(500)).toEqual(['teach']);
+  });
+});
+
 describe('a pointer at rest', () => {
   test.each(['hoping', 'wind', 'ferry'])('opens the card of %s after a while', async (word) => {
     const at = await open();

@@ -26,25 +26,26 @@ interface Policies {
   ): { createHTML(text: string): string };
 }
 
-/** Opens cards in an empty frame of the page itself, and does at once what is clicked in them. */
-export const openCard = createFramedCard({
-  rest: 0,
-  openLine: (frame) => {
-    const { trustedTypes: policies } = globalThis as { trustedTypes?: Policies };
-    const html = '<!doctype html><html lang="en"><title>Card</title>';
-    const name = `card ${Math.random()}`;
-    frame.srcdoc = policies?.createPolicy(name, { createHTML: (text) => text }).createHTML(html) ?? html;
-    return new Promise((resolve) => {
-      const onLoad = (): void => {
-        const { port1, port2 } = new MessageChannel();
-        const view = frame.contentWindow as Window & { wordreachCards: { serveIn: typeof serveIn } };
-        view.wordreachCards.serveIn(view as unknown as Window & typeof globalThis, over(port2));
-        resolve(over(port1));
-      };
-      frame.addEventListener('load', onLoad, { once: true });
-    });
-  },
-});
+/** Opens cards in an empty frame of the page itself; what is clicked in them is done at once, or when they have been there for `rest`. */
+export const makeOpenCard = (rest: number | undefined) =>
+  createFramedCard({
+    ...(rest !== undefined && { rest }),
+    openLine: (frame) => {
+      const { trustedTypes: policies } = globalThis as { trustedTypes?: Policies };
+      const html = '<!doctype html><html lang="en"><title>Card</title>';
+      const name = `card ${Math.random()}`;
+      frame.srcdoc = policies?.createPolicy(name, { createHTML: (text) => text }).createHTML(html) ?? html;
+      return new Promise((resolve) => {
+        const onLoad = (): void => {
+          const { port1, port2 } = new MessageChannel();
+          const view = frame.contentWindow as Window & { wordreachCards: { serveIn: typeof serveIn } };
+          view.wordreachCards.serveIn(view as unknown as Window & typeof globalThis, over(port2));
+          resolve(over(port1));
+        };
+        frame.addEventListener('load', onLoad, { once: true });
+      });
+    },
+  });
 
 function over(port: MessagePort) {
   return {

@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { strToU8, zipSync, zlibSync } from 'fflate';
+import { strFromU8, strToU8, unzipSync, zipSync, zlibSync } from 'fflate';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import {
@@ -99,6 +99,14 @@ async function fault(name: string, bytes: Uint8Array | string): Promise<string> 
   const says = await desk.locator('.note-wrong').textContent();
   expect(strayed).toEqual([]);
   return says ?? '';
+}
+
+/** A Word document with another body. */
+function withDocument(docx: Uint8Array, body: string): Uint8Array {
+  const parts = unzipSync(docx);
+  const { 'word/document.xml': document } = parts;
+  const [head] = strFromU8(document!).split('<w:body>');
+  return zipSync({ ...parts, 'word/document.xml': strToU8(`${head}<w:body>${body}`) });
 }
 
 async function expectSound(): Promise<void> {
@@ -332,6 +340,33 @@ describe('what cannot be opened is told in a sentence:', () => {
       /lists too many parts/,
     ],
     [
+      'a text of more lines than anybody wrote',
+      'a.txt',
+      () => 'a\n'.repeat(300_001),
+      /more than 300,000 lines/,
+    ],
+    [
+      'a page of more tags than anybody wrote',
+      'a.html',
+      () => `<!doctype html>${'<b>a</b>'.repeat(500_001)}`,
+      /more than a million tags/,
+    ],
+    [
+      'a book of more tags than anybody wrote',
+      'a.epub',
+      () => makeEpub([{ name: 'one', body: '<b>a</b>'.repeat(500_001) }]),
+      /too large once it is unpacked/,
+    ],
+    [
+      'a table of contents in elements without end',
+      'a.epub',
+      () =>
+        makeEpub([{ name: 'one', body: 'x' }], {
+          'OEBPS/nav.xhtml': strToU8(`<html><body>${'<nav>'.repeat(200_000)}`),
+        }),
+      /more than 1,000 levels deep/,
+    ],
+    [
       'a document whose entities grow without end',
       'a.docx',
       () =>
@@ -342,6 +377,40 @@ describe('what cannot be opened is told in a sentence:', () => {
     ],
   ])('%s', async (_, name, make, says) => {
     expect(await fault(name, await make())).toMatch(says);
+  });
+
+  /** Each paragraph opens again what was left open before the first (WHATWG HTML, 13.2.4.3): 60 KB become millions of elements. */
+  const left = Array.from({ length: 500 }, (_, n) => `<b id="${n}">`).join('');
+  const GROWING = `<div>${left}</div>${'<p>a'.repeat(20_000)}`;
+  test.each<[string, string, () => Uint8Array | Promise<Uint8Array>, RegExp]>([
+    [
+      'a page that grows as it is read',
+      'a.html',
+      () => strToU8(`<!doctype html>${GROWING}`),
+      /more than a million tags/,
+    ],
+    [
+      'a book that grows as it is read',
+      'a.epub',
+      () => makeEpub([{ name: 'one', body: GROWING }]),
+      /more than a million tags/,
+    ],
+    [
+      'a document of elements in each other without end',
+      'a.docx',
+      async () => withDocument(await makeDocx(), '<w:sdt><w:sdtContent>'.repeat(200_000)),
+      /takes too long to read|damaged/,
+    ],
+  ])('%s, while the page goes on', { timeout: 120_000 }, async (_, name, make, says) => {
+    await desk.evaluate(() => {
+      const count = { turns: 0 };
+      Object.assign(window, { count });
+      setInterval(() => count.turns++, 10);
+    });
+    expect(await fault(name, await make())).toMatch(says);
+    const turns = await desk.evaluate(() => (window as unknown as { count: { turns: number } }).count.turns);
+    // A page that is kept busy has one or two.
+    expect(turns).toBeGreaterThan(20);
   });
 
   test('a file of more than 25 MB, dropped', async () => {

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
+import { makeDocx, makeEpub } from '../desk/make-files.ts';
 import { startFirefox } from './browser.ts';
 import { PDF, SLIDE, STORY, textLayer } from './figure-pages.ts';
 import { markedWords } from './marked-words.ts';
@@ -357,6 +358,58 @@ describe('the Groups page', () => {
     expect(beyond).toContain('green');
     expect(beyond).not.toContain('They');
     await eventually(sidebarText).toContain('in Our sequence');
+  });
+});
+
+describe('files dropped on the desk', () => {
+  const drop = (page: Page, name: string, bytes: Uint8Array): Promise<void> =>
+    page.evaluate(
+      ({ name, bytes }) => {
+        const dataTransfer = new DataTransfer();
+        dataTransfer.items.add(new File([new Uint8Array(bytes)], name));
+        document
+          .querySelector('.drop')!
+          .dispatchEvent(new DragEvent('drop', { dataTransfer, bubbles: true }));
+      },
+      { name, bytes: [...bytes] },
+    );
+  const says = (page: Page, selector: string): Promise<string> =>
+    page.evaluate((selector) => document.querySelector(selector)?.textContent ?? '', selector);
+
+  test.each<[string, () => Promise<Uint8Array> | Uint8Array, string]>([
+    [
+      'ferry.html',
+      () => Buffer.from('<!doctype html><title>x</title><p>The ferry is late.'),
+      'The ferry is late.',
+    ],
+    ['ferry.docx', makeDocx, 'The Marigold at Rest'],
+    [
+      'bell.epub',
+      () => makeEpub([{ name: 'one', body: '<p>Bram rang the bell.</p>' }]),
+      'Bram rang the bell.',
+    ],
+  ])('%s is read', async (name, make, text) => {
+    const desk = await open(firefox.inside('desk.html#new'));
+    await eventually(() => desk.evaluate(() => document.querySelectorAll('.drop').length)).toBe(1);
+    await drop(desk, name, await make());
+    await eventually(() => says(desk, '.cm-content')).toContain(text);
+  });
+
+  test('a page of 60 KB that grows to millions of elements as it is read is refused, while the desk goes on', async () => {
+    const desk = await open(firefox.inside('desk.html#new'));
+    await eventually(() => desk.evaluate(() => document.querySelectorAll('.drop').length)).toBe(1);
+    await desk.evaluate(() => {
+      const count = { turns: 0 };
+      Object.assign(window, { count });
+      setInterval(() => count.turns++, 10);
+    });
+    const left = Array.from({ length: 500 }, (_, n) => `<b id="${n}">`).join('');
+    await drop(desk, 'grows.html', Buffer.from(`<!doctype html><div>${left}</div>${'<p>a'.repeat(20_000)}`));
+    await expect
+      .poll(() => says(desk, '.note-wrong'), { timeout: 50_000 })
+      .toMatch(/a million tags|takes too long/);
+    const turns = await desk.evaluate(() => (window as unknown as { count: { turns: number } }).count.turns);
+    expect(turns).toBeGreaterThan(20);
   });
 });
 

@@ -129,7 +129,8 @@ describe('contrast, measured in pictures', () => {
 });
 
 /**
- * Random colours of letters and grounds, light and dark, of which many are just legible; some letters or grounds are half see-through. Each word
+ * Random colours of letters and grounds, light and dark, of which many are just legible; some letters or grounds are half see-through,
+ * some grounds are pictures, and some words are in drawings. Each word
  * is looked at as it is drawn, without its marks and with them.
  */
 describe('on random colours', () => {
@@ -148,10 +149,14 @@ describe('on random colours', () => {
   const words = Array.from({ length: WORDS }, pair);
   const html = `<!doctype html><style>body{margin:0;background:#fff;font:700 24px/1 sans-serif}
     p{margin:0;height:40px;width:100px;float:left;overflow:hidden}</style>${words
-      .map(({ letters, ground }, n) =>
-        n % 4 === 3
-          ? `<p style="background:${css(ground)}"><span style="background:${css(letters, 0.1)};color:${css(letters, 0.95)}">mnmnm</span>`
-          : `<p style="background:${css(ground)};color:${css(letters)}">mnmnm`,
+      .map(
+        ({ letters, ground }, n) =>
+          [
+            `<p style="background:${css(ground)};color:${css(letters)}">mnmnm`,
+            `<p style="background:${css(ground)}"><span style="background:${css(letters, 0.1)};color:${css(letters, 0.95)}">mnmnm</span>`,
+            `<p style="background:linear-gradient(${css(ground)}, ${css(ground)});color:${css(letters)}">mnmnm`,
+            `<p style="background:${css(ground)}"><svg width="100" height="40"><text y="20" fill="${css(letters)}">mnmnm</text></svg>`,
+          ][n % 4]!,
       )
       .join('')}`;
 

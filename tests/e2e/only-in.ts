@@ -8,6 +8,8 @@ export const whyOnlyIn = {
   'new tabs and downloads':
     'Firefox tells the driver nothing of tabs that a link opens, nor of files that are saved',
   'frames of other sites': 'Firefox lets the press of the button into frames of other sites',
+  'a filter of the root covers the top layer':
+    'Firefox lays a filter of the page’s root over what is in the top layer too',
   'events tell of closed roots':
     'Firefox names elements in closed shadow roots to a page (`originalTarget` of events)',
 } as const;

@@ -4,6 +4,7 @@ import type { FrameWords } from '../../src/contract/page-contract.ts';
 import type { Question } from '../../src/host/page-talk/messages.ts';
 import { countWords } from '../../src/passage/count-words.ts';
 import { cutLine } from '../../src/passage/cut-line.ts';
+import { startFileTime } from '../../src/passage/files/file-time.ts';
 import { readPageFile } from '../../src/passage/files/read-page-file.ts';
 import { pages, tabs } from '../fakes/extension.ts';
 
@@ -50,6 +51,6 @@ export function shadeTab(id: number, title: string, text: string): { readonly as
 /** The story in the package, as its words are read of it. */
 export async function readStory(): Promise<{ readonly title: string; readonly text: string }> {
   const file = readFileSync(join(import.meta.dirname, '../../public/story/index.html'));
-  const { title, text } = await readPageFile(new Uint8Array(file), 'story');
+  const { title, text } = await readPageFile(new Uint8Array(file), 'story', startFileTime());
   return { title, text };
 }

@@ -122,6 +122,7 @@ export function createFramedCard({ openLine, rest = 500 }: FramedCardOptions): O
       else if (told.tell === 'over') {
         isOver = told.over;
         onPointer(isOver);
+        outside.follow(isOver);
       } else if (told.tell === 'act')
         void act(told.action).then((fault) => line?.tell({ tell: 'done', fault }));
       outside.look();

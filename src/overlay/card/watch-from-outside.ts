@@ -4,6 +4,8 @@ import type { Hindrance } from '../../contract/card-contract.ts';
 export interface OutsideWatch {
   /** Looks where the card is now, and what lies over it. */
   look(now?: { readonly closely: boolean }): void;
+  /** From now on, while the pointer is over the card, looks with each picture the browser draws. */
+  follow(isOver: boolean): void;
   hindrance(): Hindrance | null;
   /** Since when the card has been where it is, uncovered, by `performance.now`. */
   restsSince(): number;
@@ -25,6 +27,7 @@ export function watchFromOutside(
   signal: AbortSignal,
 ): OutsideWatch {
   const doc = host.ownerDocument;
+  const view: Window = doc.defaultView!;
   const cardSees = 'isVisible' in IntersectionObserverEntry.prototype;
   let where: string | null = '';
   let since = performance.now();
@@ -37,7 +40,8 @@ export function watchFromOutside(
   function look({ closely } = { closely: false }): void {
     if (signal.aborted) return;
     const now = performance.now();
-    const at = placeOf(frame);
+    // What lies over a frame of the page, the card sees or nobody.
+    const at = cardSees || view === view.parent ? placeOf(frame) : null;
     if (at !== where) since = now;
     where = at;
     if (cardSees || (!closely && now - looked < AGAIN)) return;
@@ -52,15 +56,29 @@ export function watchFromOutside(
     if (isCovered !== wasCovered) onChange();
   }
 
-  /** Whether the frame is drawn as it was at first: a page of Firefox can get at it by its events. */
+  /**
+   * Whether the frame is drawn as it was at first: a page of Firefox can get at it, and at the root around it, by its events. A sheet or an
+   * animation that it puts there changes no attribute.
+   */
   function isAsDrawn(): boolean {
-    const { pointerEvents, ...style } = lookOf(frame);
     // Until it has its place, nothing can be pressed.
-    if (pointerEvents === 'none') return true;
-    const now = [...Object.values(style), frame.getRootNode().childNodes.length].join();
+    if (drawn === undefined && view.getComputedStyle(frame).pointerEvents === 'none') return true;
+    const now = [lookOf(frame), lookOf(host), frame.getRootNode().childNodes.length].join();
     drawn ??= now;
-    return now === drawn;
+    return now === drawn && frame.getAnimations().length === 0 && hasPlainRoot(doc);
   }
+
+  let picture = 0;
+  /** A page may hide the card only for the moments in which nobody looks. */
+  function follow(isOver: boolean): void {
+    cancelAnimationFrame(picture);
+    if (cardSees || !isOver || signal.aborted) return;
+    picture = requestAnimationFrame(() => {
+      if (!isAsDrawn()) look({ closely: true });
+      follow(true);
+    });
+  }
+  signal.addEventListener('abort', () => cancelAnimationFrame(picture), { once: true });
 
   if (!cardSees) {
     const changes = new MutationObserver(() => look({ closely: true }));
@@ -82,16 +100,29 @@ export function watchFromOutside(
   }
   return {
     look,
+    follow,
     hindrance: () => (where === null ? 'frame' : isCovered ? 'covered' : null),
     restsSince: () => since,
   };
 }
 
 /** What could hide an element, or let another be seen in its place. */
-function lookOf(element: Element) {
-  const { pointerEvents, opacity, visibility, filter, transform, clipPath, maskImage, mixBlendMode } =
-    element.ownerDocument.defaultView!.getComputedStyle(element);
-  return { pointerEvents, opacity, visibility, filter, transform, clipPath, maskImage, mixBlendMode };
+const HIDING = [
+  'display opacity visibility content-visibility filter clip-path mask-image mix-blend-mode',
+  'transform translate rotate scale zoom perspective offset-path z-index pointer-events',
+].flatMap((names) => names.split(' '));
+
+function lookOf(element: Element): string {
+  const style = element.ownerDocument.defaultView!.getComputedStyle(element);
+  return HIDING.map((name) => style.getPropertyValue(name)).join();
+}
+
+/** Filters that hide nothing: none, and the colours of a page turned, as dark looks do it. */
+const HARMLESS = /^(?:none|invert\((?:1|100%)\)(?: hue-rotate\(180deg\))?)$/;
+
+/** In Firefox a filter of the page's root is laid over the top layer too, and may draw anything. */
+function hasPlainRoot(doc: Document): boolean {
+  return HARMLESS.test(doc.defaultView!.getComputedStyle(doc.documentElement).filter);
 }
 
 /** Where an element is in the window; null where a frame around it is another site's. */

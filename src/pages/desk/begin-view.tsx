@@ -1,8 +1,10 @@
 import { useState } from 'preact/hooks';
 import { findGroup, type Groups } from '../../host/store/groups-store.ts';
 import { findSequence, type Sequences } from '../../host/store/sequences-store.ts';
+import { typedStore } from '../../host/store/typed-store.ts';
 import type { FoundText } from '../../passage/found-text.ts';
 import { sayList } from '../../ui/say-list.ts';
+import { useTyped } from '../../ui/use-typed.ts';
 import { say } from '../../wording/say.ts';
 
 interface BeginViewProps {
@@ -17,7 +19,8 @@ const VERSIONS = 1_000_000;
 
 /** Writes a draft for the chosen group from the frames of the lesson's sentences. */
 export function BeginView({ groups, sequences, onBegun }: BeginViewProps) {
-  const [topic, setTopic] = useState('');
+  const { typed, type: setTopic, done } = useTyped(typedStore, 'topic');
+  const topic = typed ?? '';
   const [isWriting, setIsWriting] = useState(false);
   const [fault, setFault] = useState<string | null>(null);
   const group = findGroup(groups, groups.chosen);
@@ -39,6 +42,7 @@ export function BeginView({ groups, sequences, onBegun }: BeginViewProps) {
         ...(unused.length > 0 ? [say('desk.wordsNotUsed', { words: sayList(unused) })] : []),
       ];
       await onBegun({ title: draft.title, text: draft.text }, says.join(' '));
+      done();
     } catch (error) {
       setFault(say('desk.draftFailed', { why: error instanceof Error ? error.message : String(error) }));
     } finally {

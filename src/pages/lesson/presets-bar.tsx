@@ -1,6 +1,8 @@
 import { useState } from 'preact/hooks';
 import { keepPresets, loadPresets, watchPresets } from '../../host/store/presets-store.ts';
+import { typedStore } from '../../host/store/typed-store.ts';
 import { type LessonPreset, onePage } from '../../lesson/index.ts';
+import { useTyped } from '../../ui/use-typed.ts';
 import { useWatched } from '../../ui/use-watched.ts';
 import { say } from '../../wording/say.ts';
 import { sayLabel } from './say-label.ts';
@@ -15,15 +17,17 @@ interface PresetsBarProps {
 export function PresetsBar({ onUse, presetNow }: PresetsBarProps) {
   const own = useWatched(loadPresets, watchPresets);
   const [chosen, setChosen] = useState('');
-  const [name, setName] = useState<string | null>(null);
+  const { typed, type, done } = useTyped(typedStore, 'preset name');
+  const [isAsked, ask] = useState(false);
+  const name = typed ?? (isAsked ? '' : null);
   if (!own) return null;
   const kept = own.find((preset) => preset.name === chosen);
   const save = (): void => {
     const preset = presetNow(name ?? '');
     if (preset.name === '' || preset.parts.length === 0) return;
-    void keepPresets([...own.filter((each) => each.name !== preset.name), preset]);
+    done(keepPresets([...own.filter((each) => each.name !== preset.name), preset]));
     setChosen(preset.name);
-    setName(null);
+    ask(false);
   };
   return (
     <div class="lesson-bar">
@@ -50,7 +54,7 @@ export function PresetsBar({ onUse, presetNow }: PresetsBarProps) {
         </select>
       </label>
       {name === null ? (
-        <button type="button" class="plain" onClick={() => setName('')}>
+        <button type="button" class="plain" onClick={() => ask(true)}>
           {say('lesson.savePreset')}
         </button>
       ) : (
@@ -68,13 +72,23 @@ export function PresetsBar({ onUse, presetNow }: PresetsBarProps) {
             aria-label={say('lesson.presetName')}
             placeholder={say('lesson.presetName')}
             value={name}
-            ref={(input) => input?.focus()}
-            onInput={({ currentTarget }) => setName(currentTarget.value)}
+            ref={(input) => {
+              // Not where it was found again.
+              if (isAsked) input?.focus();
+            }}
+            onInput={({ currentTarget }) => type(currentTarget.value)}
           />
           <button type="submit" class="plain" disabled={name.trim() === ''}>
             {say('lesson.save')}
           </button>
-          <button type="button" class="plain" onClick={() => setName(null)}>
+          <button
+            type="button"
+            class="plain"
+            onClick={() => {
+              done();
+              ask(false);
+            }}
+          >
             {say('lesson.cancel')}
           </button>
         </form>

@@ -1,6 +1,8 @@
 import { useState } from 'preact/hooks';
 import type { Group } from '../../analyze/types.ts';
+import { typedStore } from '../../host/store/typed-store.ts';
 import { FileDrop } from '../../ui/file-drop.tsx';
+import { useTyped } from '../../ui/use-typed.ts';
 import { say } from '../../wording/say.ts';
 import { joinTags } from './add-to-shelf.ts';
 import { IntakeProgress } from './intake-progress.tsx';
@@ -19,18 +21,24 @@ interface AddViewProps {
   readonly stepOf: (group: Group) => number;
 }
 
+/** Where the tags are noted while somebody types. */
+const TAGS = 'tags for all';
+
 /** Many texts at once: files and open pages, onto the shelf or only into a table. */
 export function AddView({ shelf, intake, rank, mark, groups, stepOf }: AddViewProps) {
   const [goesTo, setGoesTo] = useState<IntakeChoices['goesTo']>('shelf');
   // They are the teacher's own files as a rule.
   const [keepsText, setKeepsText] = useState(true);
-  const [tags, setTags] = useState('');
+  const { typed, type: setTags } = useTyped(typedStore, TAGS);
+  const tags = typed ?? '';
   const choices: IntakeChoices = {
     goesTo,
     keepsText,
     tags: joinTags([], tags.split(',')),
     lookUp: (key) => void shelf.weigher.weigh(key),
   };
+  // They stay in the field for more, but are not offered again at the next start.
+  const noteUsed = (): void => void typedStore.forget(TAGS);
   return (
     <div class="sheet">
       <section class="part" aria-labelledby="choices-title">
@@ -83,13 +91,21 @@ export function AddView({ shelf, intake, rank, mark, groups, stepOf }: AddViewPr
           describedBy="files-hint"
           accept=".txt,.md,.html,.htm,.docx,.pdf,.epub,.png,.jpg,.jpeg,.webp,.avif,.heic,.heif"
           multiple
-          onFile={(file) => intake.addFiles([file], choices)}
+          onFile={(file) => {
+            noteUsed();
+            intake.addFiles([file], choices);
+          }}
         />
         <p class="quiet" id="files-hint">
           {say('shelf.filesHint')}
         </p>
       </section>
-      <TabsPart onTake={(tabs) => intake.addTabs(tabs, choices)} />
+      <TabsPart
+        onTake={(tabs) => {
+          noteUsed();
+          intake.addTabs(tabs, choices);
+        }}
+      />
       <IntakeProgress intake={intake} />
       <LookedPart {...{ shelf, intake, rank, mark, groups, stepOf, tags: choices.tags }} />
     </div>

@@ -6,8 +6,8 @@ import { isPictureFile } from '../../passage/files/is-picture.ts';
 import { openFile } from '../../passage/files/open-file.ts';
 import type { OpenedBook, OpenedText } from '../../passage/files/opened-file.ts';
 import { takeChapters } from '../../passage/files/take-chapters.ts';
+import { createPause } from '../../ui/create-pause.ts';
 import type { VettedText } from './add-to-shelf.ts';
-import { createPause } from './create-pause.ts';
 
 /**
  * Reads a file as one text, or a book as one text for each chapter from the first of its story on, since what stands before is title and

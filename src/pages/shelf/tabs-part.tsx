@@ -1,5 +1,7 @@
 import { useState } from 'preact/hooks';
 import { listOpenTabs, type OpenTab } from '../../host/page-talk/open-tabs.ts';
+import { typedStore } from '../../host/store/typed-store.ts';
+import { useTyped } from '../../ui/use-typed.ts';
 import { say } from '../../wording/say.ts';
 import { matchAddresses } from './match-addresses.ts';
 
@@ -7,7 +9,8 @@ import { matchAddresses } from './match-addresses.ts';
 export function TabsPart({ onTake }: { onTake: (tabs: readonly OpenTab[]) => void }) {
   const [found, setFound] = useState<Awaited<ReturnType<typeof listOpenTabs>> | null>(null);
   const [left, setLeft] = useState<ReadonlySet<number>>(new Set());
-  const [pasted, setPasted] = useState('');
+  const { typed, type: setPasted, done } = useTyped(typedStore, 'addresses');
+  const pasted = typed ?? '';
   const look = async (): Promise<void> => setFound(await listOpenTabs());
   const { matched, missing } = matchAddresses(pasted, found?.readable ?? []);
   const offered = pasted.trim() === '' ? (found?.readable ?? []) : matched;
@@ -56,7 +59,11 @@ export function TabsPart({ onTake }: { onTake: (tabs: readonly OpenTab[]) => voi
               type="button"
               class="action"
               disabled={chosen.length === 0}
-              onClick={() => onTake(chosen)}
+              onClick={() => {
+                onTake(chosen);
+                // Those that are still missing stay.
+                if (missing.length === 0) done();
+              }}
             >
               {say('shelf.readPages', { count: chosen.length })}
             </button>

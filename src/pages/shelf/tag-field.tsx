@@ -1,25 +1,30 @@
-import { useId, useRef, useState } from 'preact/hooks';
+import { useId, useRef } from 'preact/hooks';
+import { typedStore } from '../../host/store/typed-store.ts';
+import { FoundAgain } from '../../ui/found-again.tsx';
+import { useTyped } from '../../ui/use-typed.ts';
 import { say } from '../../wording/say.ts';
 import { joinTags } from './add-to-shelf.ts';
 
 interface TagFieldProps {
+  /** Whose tags: what is typed is noted under that. */
+  readonly owner: string;
   readonly label: string;
   readonly tags: readonly string[];
   /** Tags used on the shelf, to choose from. */
   readonly known: readonly string[];
-  readonly onAdd: (tags: readonly string[]) => void;
+  /** Gives a promise where it takes a moment to keep. */
+  readonly onAdd: (tags: readonly string[]) => unknown;
   readonly onRemove: (tag: string) => void;
 }
 
 /** Tags of a text: each can be taken away, and others added, several at a time with commas. */
-export function TagField({ label, tags, known, onAdd, onRemove }: TagFieldProps) {
+export function TagField({ owner, label, tags, known, onAdd, onRemove }: TagFieldProps) {
   const id = useId();
-  const [typed, setTyped] = useState('');
+  const { typed, isFound, type, done } = useTyped(typedStore, `tags of ${owner}`);
   const field = useRef<HTMLInputElement>(null);
   const add = (): void => {
-    const more = joinTags([], typed.split(','));
-    setTyped('');
-    if (more.length > 0) onAdd(more);
+    const more = joinTags([], (typed ?? '').split(','));
+    done(more.length > 0 ? onAdd(more) : undefined);
   };
   return (
     <div class="shelf-tag-field">
@@ -59,9 +64,9 @@ export function TagField({ label, tags, known, onAdd, onRemove }: TagFieldProps)
           type="text"
           class="field field-short"
           list={`${id}-known`}
-          value={typed}
+          value={typed ?? ''}
           placeholder={say('shelf.tagsShown')}
-          onInput={(event) => setTyped(event.currentTarget.value)}
+          onInput={(event) => type(event.currentTarget.value)}
           onBlur={add}
         />
         <datalist id={`${id}-known`}>
@@ -73,6 +78,7 @@ export function TagField({ label, tags, known, onAdd, onRemove }: TagFieldProps)
           {say('shelf.add')}
         </button>
       </form>
+      {isFound && <FoundAgain onKeep={add} onForget={() => done()} />}
     </div>
   );
 }

@@ -72,10 +72,12 @@ export function TextView({ shelf, text, groups, sequences, groupId, onGroup }: T
         <p class="quiet shelf-source">{describeSource(text)}</p>
         <TextActions text={text} groupId={groupId} />
         <TagField
+          key={id}
+          owner={id}
           label={say('shelf.tags')}
           tags={text.tags}
           known={listTags(shelf.texts).map(({ tag }) => tag)}
-          onAdd={(tags) => void changeText(id, (now) => ({ tags: joinTags(now.tags, tags) }))}
+          onAdd={(tags) => changeText(id, (now) => ({ tags: joinTags(now.tags, tags) }))}
           onRemove={(tag) => void changeText(id, (now) => ({ tags: now.tags.filter((own) => own !== tag) }))}
         />
         <NotesField

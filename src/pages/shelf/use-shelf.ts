@@ -9,7 +9,7 @@ import {
   type ShelfNews,
   watchShelf,
 } from '../../host/store/shelf-store.ts';
-import { createPause } from './create-pause.ts';
+import { createPause } from '../../ui/create-pause.ts';
 import { addFirstShelf } from './first-shelf.ts';
 import { createShelfIndex, type IndexedText, type ShelfIndex } from './shelf-index.ts';
 

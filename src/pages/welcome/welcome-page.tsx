@@ -4,7 +4,9 @@ import type { Accent } from '../../analyze/types.ts';
 import { accentAtFirst, changeGroups, freeGroupId } from '../../host/store/groups-store.ts';
 import { listSequences, loadSequences, watchSequences } from '../../host/store/sequences-store.ts';
 import { StorageFault } from '../../host/store/store-item.ts';
+import { typedStore } from '../../host/store/typed-store.ts';
 import { FaultNote } from '../../ui/fault-note.tsx';
+import { useTyped } from '../../ui/use-typed.ts';
 import { useWatched } from '../../ui/use-watched.ts';
 import { say } from '../../wording/say.ts';
 import '../../ui/page.css';
@@ -19,7 +21,8 @@ const PRACTICE = 'practice.html';
 export function WelcomePage() {
   const sequences = useWatched(loadSequences, watchSequences);
   const [picked, pick] = useState<string | null>(null);
-  const [name, setName] = useState('');
+  const { typed, type: setName, done } = useTyped(typedStore, 'first group');
+  const name = typed ?? '';
   const [step, setStep] = useState<number | null>(null);
   const [accentPicked, setAccent] = useState<Accent | null>(null);
   const [fault, setFault] = useState('');
@@ -49,6 +52,7 @@ export function WelcomePage() {
         const id = freeGroupId(groups);
         return { ...groups, chosen: id, groups: { ...groups.groups, [id]: group } };
       });
+      done();
       location.href = PRACTICE;
     } catch (error) {
       setFault(say('welcome.failed', { why: error instanceof Error ? error.message : String(error) }));

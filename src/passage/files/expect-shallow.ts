@@ -1,5 +1,6 @@
 import { say } from '../../wording/say.ts';
 import { FileFault } from './file-fault.ts';
+import { finish } from './file-time.ts';
 
 /** No page anybody wrote has elements so deep in each other; browsers cut off at some 500 themselves. */
 const DEEPEST = 1000;
@@ -23,21 +24,27 @@ const TEXT = new Set(['script', 'style', 'textarea', 'title', 'xmp', 'iframe', '
 
 /**
  * Lets a page through whose elements are no deeper in each other than a page's are; `isXml` where each element has its end, and `/>` is one.
- * Throws `FileFault`.
+ * A step for each tag. Throws `FileFault`.
  */
-export function expectShallow(html: string, isXml = false): void {
+export function* lookForDepth(html: string, isXml = false): Generator<void, void> {
   let depth = 0;
   let foreign = 0;
   for (const { name, closes, isEmpty } of findTags(
     html,
     (text) => !isXml && foreign === 0 && TEXT.has(text),
   )) {
+    yield;
     if (!isXml && NOT_COUNTED.has(name)) continue;
     if (isEmpty && (isXml || FOREIGN.has(name) || (foreign > 0 && !BREAKS_OUT.has(name)))) continue;
     if (FOREIGN.has(name)) foreign = Math.max(0, foreign + (closes ? -1 : 1));
     depth = closes ? Math.max(0, depth - 1) : depth + 1;
     if (depth > DEEPEST) throw new FileFault(say('files.tooDeep'));
   }
+}
+
+/** The same at once. */
+export function expectShallow(html: string, isXml = false): void {
+  finish(lookForDepth(html, isXml));
 }
 
 interface Tag {

@@ -1,6 +1,8 @@
-import { expectShallow } from './expect-shallow.ts';
+import { lookForDepth } from './expect-shallow.ts';
+import type { FileTime } from './file-time.ts';
 import type { Chapter, FoundLine } from './opened-file.ts';
-import { countPictures, readHtmlLines } from './read-html-lines.ts';
+import { parseHtml } from './parse-html.ts';
+import { countPictures, findHtmlLines } from './read-html-lines.ts';
 
 /** A document of a book, and what the table of contents calls it. */
 export interface BookDocument {
@@ -18,28 +20,48 @@ const AROUND =
  * The chapters of a book with words. A document the table of contents does not name and that has no heading goes on with the chapter
  * before it; one that it names more than once is cut at those headings.
  */
-export function findChapters(documents: readonly BookDocument[]): Chapter[] {
-  const chapters: Chapter[] = [];
-  documents.forEach(({ html, labels }, n) => {
-    expectShallow(html);
-    const { body } = new DOMParser().parseFromString(html, 'text/html');
+export async function findChapters(documents: readonly BookDocument[], time: FileTime): Promise<Chapter[]> {
+  const chapters: ChapterInTheMaking[] = [];
+  for (const [n, { html, labels }] of documents.entries()) {
+    await time.run(lookForDepth(html));
+    const { body } = await time.run(parseHtml(html));
     const notes = body.querySelectorAll(NOTES);
     for (const note of [...notes, ...body.querySelectorAll('a[epub\\:type~="noteref"]')]) note.remove();
     const leftOut = { pictures: countPictures(body), footnotes: notes.length };
-    const lines = readHtmlLines(body);
+    const lines = await time.run(findHtmlLines(body));
     const heading = lines.slice(0, 3).find(({ kind }) => kind === 'heading')?.text;
     const before = chapters.at(-1);
     if (before && labels.length === 0 && heading === undefined) {
-      chapters.pop();
-      chapters.push(makeChapter(before.title, [...before.lines, ...lines], add(before.leftOut, leftOut)));
-      return;
+      goOn(before, lines, leftOut);
+      continue;
     }
     cutAtLabels(lines, labels).forEach((own, part) => {
       const title = (part === 0 ? (labels[0] ?? heading) : own[0]?.text) ?? `Part ${n + 1}`;
-      chapters.push(makeChapter(title, own, part === 0 ? leftOut : { pictures: 0, footnotes: 0 }));
+      const chapter = { title, lines: [], words: 0, leftOut: { pictures: 0, footnotes: 0 } };
+      goOn(chapter, own, part === 0 ? leftOut : chapter.leftOut);
+      chapters.push(chapter);
     });
-  });
+  }
   return chapters.filter(({ words }) => words > 0);
+}
+
+/** Added to until the next chapter begins: a book may have thousands of documents. */
+interface ChapterInTheMaking extends Chapter {
+  readonly lines: FoundLine[];
+  words: number;
+  leftOut: Chapter['leftOut'];
+}
+
+function goOn(chapter: ChapterInTheMaking, lines: readonly FoundLine[], leftOut: Chapter['leftOut']): void {
+  for (const line of lines) {
+    chapter.lines.push(line);
+    chapter.words += line.text.match(/\p{L}+/gu)?.length ?? 0;
+  }
+  const { pictures, footnotes } = chapter.leftOut;
+  chapter.leftOut = {
+    pictures: pictures + leftOut.pictures,
+    footnotes: footnotes + leftOut.footnotes,
+  };
 }
 
 const NOTES = 'aside[epub\\:type~="footnote"], aside[epub\\:type~="endnote"], [role="doc-footnote"]';
@@ -59,15 +81,6 @@ function cutAtLabels(lines: readonly FoundLine[], labels: readonly string[]): Fo
     parts.at(-1)!.push(line);
   }
   return parts;
-}
-
-function makeChapter(title: string, lines: readonly FoundLine[], leftOut: Chapter['leftOut']): Chapter {
-  const words = lines.reduce((sum, { text }) => sum + (text.match(/\p{L}+/gu)?.length ?? 0), 0);
-  return { title, lines, words, leftOut };
-}
-
-function add(one: Chapter['leftOut'], other: Chapter['leftOut']): Chapter['leftOut'] {
-  return { pictures: one.pictures + other.pictures, footnotes: one.footnotes + other.footnotes };
 }
 
 function plain(text: string): string {

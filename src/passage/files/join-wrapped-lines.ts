@@ -15,12 +15,11 @@ export function joinWrappedLines(text: string): string[] {
     .replace(/\u00ad|\ufeff/g, '')
     .split(/\n[^\S\n]*\n/)
     .map((block) => block.split('\n').filter((line) => line.trim() !== ''));
-  const width = Math.max(
-    0,
-    ...blocks
-      .filter((lines) => lines.length > 1)
-      .flatMap((lines) => lines.map(lengthOf).filter((n) => n <= WIDEST)),
-  );
+  const width = blocks
+    .filter((lines) => lines.length > 1)
+    .flatMap((lines) => lines.map(lengthOf).filter((n) => n <= WIDEST))
+    // A long book has more lines than a call takes arguments.
+    .reduce((widest, n) => Math.max(widest, n), 0);
   return blocks.flatMap((lines) => joinBlock(lines, width)).map((line) => line.replace(/\s+/g, ' ').trim());
 }
 

@@ -1,6 +1,7 @@
 import { say } from '../../wording/say.ts';
 import { decodeText, isText } from './decode-text.ts';
 import { FileFault, LARGEST_FILE } from './file-fault.ts';
+import { startFileTime } from './file-time.ts';
 import type { OpenedBook, OpenedText } from './opened-file.ts';
 import { readPlainText } from './read-plain-text.ts';
 
@@ -26,21 +27,32 @@ export async function openFile(file: File): Promise<OpenedText | OpenedBook> {
   }
 }
 
+/** A long book has a third of them. */
+const MOST_LINES = 300_000;
+
+function hasMoreLines(text: string, most: number): boolean {
+  let lines = 1;
+  for (let at = text.indexOf('\n'); at !== -1 && lines <= most; at = text.indexOf('\n', at + 1)) lines++;
+  return lines > most;
+}
+
 type Kind = 'text' | 'page' | 'docx' | 'pdf' | 'epub';
 
 async function readAs(kind: Kind, bytes: Uint8Array, name: string): Promise<OpenedText | OpenedBook> {
+  const time = startFileTime();
   switch (kind) {
     case 'page':
-      return (await import('./read-page-file.ts')).readPageFile(bytes, name);
+      return (await import('./read-page-file.ts')).readPageFile(bytes, name, time);
     case 'docx':
-      return (await import('./read-docx.ts')).readDocx(bytes, name);
+      return (await import('./read-docx.ts')).readDocx(bytes, name, time);
     case 'pdf':
       return (await import('./read-pdf.ts')).readPdf(bytes, name);
     case 'epub':
-      return (await import('./read-epub.ts')).readEpub(bytes, name);
+      return (await import('./read-epub.ts')).readEpub(bytes, name, time);
     case 'text': {
       const decoded = decodeText(bytes);
       if (!isText(decoded)) throw new FileFault(say('files.noText'));
+      if (hasMoreLines(decoded, MOST_LINES)) throw new FileFault(say('files.tooManyLines'));
       const text = readPlainText(decoded);
       if (text === '') throw new FileFault(say('files.noWords'));
       return { title: name, text, leftOut: { pictures: 0, footnotes: 0 } };

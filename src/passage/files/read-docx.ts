@@ -1,47 +1,35 @@
 import { say } from '../../wording/say.ts';
 import { writeLines } from '../passage-lines.ts';
+import type { ConvertedDocument } from './convert-docx.ts';
 import { expectFewTags } from './expect-few-tags.ts';
+import { lookForDepth } from './expect-shallow.ts';
 import { FileFault } from './file-fault.ts';
+import type { FileTime } from './file-time.ts';
 import type { OpenedText } from './opened-file.ts';
-import { readHtmlLines } from './read-html-lines.ts';
+import { parseHtml } from './parse-html.ts';
+import { findHtmlLines } from './read-html-lines.ts';
 import { unpackZip } from './unpack-zip.ts';
 
 /**
  * The text of a Word document: headings, paragraphs and lists; footnotes and pictures are counted and left out. Rejects with
  * `FileFault`.
  */
-export async function readDocx(bytes: Uint8Array, name: string): Promise<OpenedText> {
-  const { parts } = await unpackZip(bytes, (part) => /\.(xml|rels)$/i.test(part));
+export async function readDocx(bytes: Uint8Array, name: string, time: FileTime): Promise<OpenedText> {
+  const { parts } = await unpackZip(bytes, (part) => /\.(xml|rels)$/i.test(part), time);
   expectFewTags(parts.values());
   // Word writes no document types; their entities could be made to grow without end.
   for (const part of parts.values())
     if (new TextDecoder().decode(part.subarray(0, 4096)).includes('<!DOCTYPE'))
       throw new FileFault(say('files.notFromWord'));
-  const [{ zipSync }, { default: mammoth }] = await Promise.all([import('fflate'), import('mammoth')]);
+  const { zipSync } = await import('fflate');
   // Packed anew without the pictures, so that nothing else is ever unpacked.
-  const arrayBuffer = zipSync(Object.fromEntries(parts), { level: 0 }).buffer as ArrayBuffer;
-  let pictures = 0;
-  const html = await mammoth
-    .convertToHtml(
-      { arrayBuffer },
-      {
-        convertImage: mammoth.images.imgElement(async () => {
-          pictures++;
-          return { src: '' };
-        }),
-        styleMap: ["p[style-name='Title'] => h1:fresh", "p[style-name='Subtitle'] => p:fresh"],
-      },
-    )
-    .then(
-      ({ value }) => value,
-      () => {
-        throw new FileFault(say('files.damagedDocument'));
-      },
-    );
-  const { body } = new DOMParser().parseFromString(html, 'text/html');
+  const packed = zipSync(Object.fromEntries(parts), { level: 0 }).buffer as ArrayBuffer;
+  const { html, pictures } = await convert(packed, time);
+  await time.run(lookForDepth(html));
+  const { body } = await time.run(parseHtml(html));
   const notes = [...body.querySelectorAll('li[id^="footnote-"], li[id^="endnote-"]')];
   for (const note of notes) note.remove();
-  const lines = readHtmlLines(body);
+  const lines = await time.run(findHtmlLines(body));
   if (lines.length === 0) throw new FileFault(say('files.noWordsInDocument'));
   return {
     title:
@@ -51,8 +39,40 @@ export async function readDocx(bytes: Uint8Array, name: string): Promise<OpenedT
   };
 }
 
+/** In a worker, which is ended when the file has had its time; tests without a browser have none. */
+async function convert(packed: ArrayBuffer, time: FileTime): Promise<ConvertedDocument> {
+  if (typeof Worker === 'undefined') {
+    const { convertDocx } = await import('./convert-docx.ts');
+    return convertDocx(packed).catch(() => {
+      throw new FileFault(say('files.damagedDocument'));
+    });
+  }
+  const { default: Converter } = await import('./convert-docx.worker.ts?worker');
+  const worker = new Converter();
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  try {
+    return await new Promise<ConvertedDocument>((resolve, reject) => {
+      const refuse = (why: string): void => reject(new FileFault(why));
+      timer = setTimeout(() => refuse(say('files.tooSlow')), time.left());
+      worker.addEventListener('message', ({ data }: MessageEvent<ConvertedDocument | null>) => {
+        if (data) resolve(data);
+        else refuse(say('files.damagedDocument'));
+      });
+      // Also where it has no memory left.
+      worker.addEventListener('error', () => refuse(say('files.damagedDocument')));
+      worker.postMessage(packed, [packed]);
+    });
+  } finally {
+    clearTimeout(timer);
+    worker.terminate();
+  }
+}
+
+/** Longer ones are made to be. */
+const LONGEST_TITLE = 100_000;
+
 function readTitle(part: Uint8Array | undefined): string {
-  if (!part) return '';
+  if (!part || part.length > LONGEST_TITLE) return '';
   const doc = new DOMParser().parseFromString(new TextDecoder().decode(part), 'application/xml');
   return doc.getElementsByTagName('dc:title')[0]?.textContent?.trim() ?? '';
 }

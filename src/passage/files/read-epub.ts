@@ -1,8 +1,12 @@
 import { say } from '../../wording/say.ts';
 import { decodeText } from './decode-text.ts';
+import { expectFewTags } from './expect-few-tags.ts';
+import { lookForDepth } from './expect-shallow.ts';
 import { FileFault } from './file-fault.ts';
+import type { FileTime } from './file-time.ts';
 import { findChapters, findFirstChapter } from './find-chapters.ts';
 import type { OpenedBook } from './opened-file.ts';
+import { parseHtml } from './parse-html.ts';
 import { unpackZip } from './unpack-zip.ts';
 
 const NOT_TEXT = /\.(jpe?g|png|gif|svg|webp|avif|css|js|[ot]tf|woff2?|mp[34]|m4[abv]|ogg|wav|pdf)$/i;
@@ -11,8 +15,9 @@ const NOT_TEXT = /\.(jpe?g|png|gif|svg|webp|avif|css|js|[ot]tf|woff2?|mp[34]|m4[
 const MOST_ITEMS = 10_000;
 
 /** The chapters of a book in EPUB 2 or 3 (W3C EPUB 3.3: container, package, spine). Rejects with `FileFault`. */
-export async function readEpub(bytes: Uint8Array, name: string): Promise<OpenedBook> {
-  const { parts } = await unpackZip(bytes, (part) => !NOT_TEXT.test(part));
+export async function readEpub(bytes: Uint8Array, name: string, time: FileTime): Promise<OpenedBook> {
+  const { parts } = await unpackZip(bytes, (part) => !NOT_TEXT.test(part), time);
+  expectFewTags(parts.values());
   const container = parseXml(parts.get('META-INF/container.xml'));
   const packagePath = container?.getElementsByTagNameNS('*', 'rootfile')[0]?.getAttribute('full-path');
   const book = packagePath ? parseXml(parts.get(packagePath)) : null;
@@ -32,14 +37,16 @@ export async function readEpub(bytes: Uint8Array, name: string): Promise<OpenedB
     .map((entry) => items.get(entry.getAttribute('idref') ?? ''))
     .filter((item) => item !== undefined && !/\bnav\b/.test(item.properties))
     .map((item) => item!.path);
-  const locked = readText(parts.get('META-INF/encryption.xml'));
-  if (spine.some((path) => locked.includes(`URI="${path}"`))) throw new FileFault(say('files.lockedBook'));
-  const contents = readContents([...items.values()], parts);
+  const locked = new Set(
+    [...readText(parts.get('META-INF/encryption.xml')).matchAll(/URI="([^"]*)"/g)].map(([, path]) => path),
+  );
+  if (spine.some((path) => locked.has(path))) throw new FileFault(say('files.lockedBook'));
+  const contents = await readContents([...items.values()], parts, time);
   const documents = [...new Set(spine)].flatMap((path) => {
     const part = parts.get(path);
     return part ? [{ html: openTags(readText(part)), labels: contents.get(path) ?? [] }] : [];
   });
-  const chapters = findChapters(documents);
+  const chapters = await findChapters(documents, time);
   if (chapters.length === 0) throw new FileFault(say('files.noWordsInBook'));
   const about = (what: string): string =>
     book.getElementsByTagNameNS('*', what)[0]?.textContent?.trim() ?? '';
@@ -52,19 +59,25 @@ export async function readEpub(bytes: Uint8Array, name: string): Promise<OpenedB
 }
 
 /** What the table of contents calls each document; more than one name where it has several chapters. */
-function readContents(
+async function readContents(
   items: readonly { readonly path: string; readonly properties: string }[],
   parts: ReadonlyMap<string, Uint8Array>,
-): Map<string, string[]> {
+  time: FileTime,
+): Promise<Map<string, string[]>> {
   const contents = new Map<string, string[]>();
   const add = (from: string, href: string | null | undefined, label: string | null | undefined): void => {
     const path = resolvePath(from, href ?? '');
     const text = (label ?? '').replace(/\s+/g, ' ').trim();
-    if (text !== '') contents.set(path, [...(contents.get(path) ?? []), text]);
+    if (text === '') return;
+    const labels = contents.get(path);
+    if (labels) labels.push(text);
+    else contents.set(path, [text]);
   };
   const nav = items.find(({ properties }) => /\bnav\b/.test(properties));
   if (nav) {
-    const doc = new DOMParser().parseFromString(openTags(readText(parts.get(nav.path))), 'text/html');
+    const html = openTags(readText(parts.get(nav.path)));
+    await time.run(lookForDepth(html));
+    const doc = await time.run(parseHtml(html));
     const list =
       [...doc.querySelectorAll('nav')].find((own) => own.getAttribute('epub:type') === 'toc') ?? doc;
     for (const link of list.querySelectorAll('a[href]'))
@@ -81,9 +94,13 @@ function readContents(
   return contents;
 }
 
+/** The parts about a book are no longer than this, in bytes; the browser reads each at once. */
+const LONGEST_XML = 5_000_000;
+
 /** Read without its document type, whose entities could be made to grow without end; null when it is no XML. */
 function parseXml(part: Uint8Array | undefined): Document | null {
   if (!part) return null;
+  if (part.length > LONGEST_XML) throw new FileFault(say('files.tooManyParts'));
   const text = readText(part).replace(/<!DOCTYPE[^>[]*(\[[^\]]*\])?[^>]*>/gi, '');
   if (/<!(DOCTYPE|ENTITY)/i.test(text)) return null;
   const doc = new DOMParser().parseFromString(text, 'application/xml');

@@ -1,3 +1,4 @@
+import { finish } from './file-time.ts';
 import type { FoundLine } from './opened-file.ts';
 
 const LINES = new Set(
@@ -5,13 +6,14 @@ const LINES = new Set(
     ' ',
   ),
 );
-const LEFT_OUT =
-  'script, style, noscript, template, svg, nav, button, select, textarea, rt, rp, iframe, object, video, audio, canvas, [hidden]';
+const LEFT_OUT = new Set(
+  'SCRIPT STYLE NOSCRIPT TEMPLATE SVG NAV BUTTON SELECT TEXTAREA RT RP IFRAME OBJECT VIDEO AUDIO CANVAS'.split(
+    ' ',
+  ),
+);
 
-/** The lines of a parsed page or a part of it: every block with words of its own is one. It takes out what is no text. */
-export function readHtmlLines(root: Element): FoundLine[] {
-  for (const element of root.querySelectorAll(LEFT_OUT)) element.remove();
-  for (const mark of root.querySelectorAll('sup')) if (isFootnoteMark(mark)) mark.remove();
+/** The lines of a parsed page or a part of it: every block with words of its own is one. A step for each node. */
+export function* findHtmlLines(root: Element): Generator<void, FoundLine[]> {
   const lines: FoundLine[] = [];
   let words = '';
   let around: Element = root;
@@ -23,15 +25,18 @@ export function readHtmlLines(root: Element): FoundLine[] {
     words = '';
     if (text !== '') lines.push({ ...kindOf(around), text });
   }
-  function open(node: Node): void {
+  /** Whether what is in it is read too. */
+  function open(node: Node): boolean {
     if (node.nodeType === Node.TEXT_NODE) words += node.nodeValue;
-    if (node.nodeType !== Node.ELEMENT_NODE) return;
+    if (node.nodeType !== Node.ELEMENT_NODE) return false;
     const { tagName } = node as Element;
+    if (node !== root && isLeftOut(node as Element, words)) return false;
     if (tagName === 'BR') endLine();
     else if (LINES.has(tagName)) {
       endLine();
       around = node as Element;
     }
+    return true;
   }
   function close(node: Node): void {
     if (node.nodeType !== Node.ELEMENT_NODE) return;
@@ -44,8 +49,8 @@ export function readHtmlLines(root: Element): FoundLine[] {
   // Walked without recursion: a hostile page is deeper than the browser's stack.
   let node: Node | null = root;
   while (node) {
-    open(node);
-    if (node.firstChild) {
+    yield;
+    if (open(node) && node.firstChild) {
       node = node.firstChild;
       continue;
     }
@@ -62,6 +67,20 @@ export function readHtmlLines(root: Element): FoundLine[] {
   return lines;
 }
 
+/** The same at once, of a page that is short. */
+export function readHtmlLines(root: Element): FoundLine[] {
+  return finish(findHtmlLines(root));
+}
+
+function isLeftOut(element: Element, before: string): boolean {
+  const tagName = element.tagName.toUpperCase();
+  return (
+    LEFT_OUT.has(tagName) ||
+    element.hasAttribute('hidden') ||
+    (tagName === 'SUP' && isFootnoteMark(element, before))
+  );
+}
+
 function kindOf(element: Element): Pick<FoundLine, 'kind' | 'level'> {
   const kind = element.closest('h1, h2, h3, h4, h5, h6, li');
   if (!kind) return { kind: 'paragraph', level: 0 };
@@ -70,13 +89,12 @@ function kindOf(element: Element): Pick<FoundLine, 'kind' | 'level'> {
     : { kind: 'heading', level: Number(kind.tagName[1]) };
 }
 
-/** The 3 of night<sup>3</sup>, not the th of 5<sup>th</sup> nor the 2 of m<sup>2</sup>. */
-function isFootnoteMark(sup: Element): boolean {
+/** The 3 of night<sup>3</sup>, not the th of 5<sup>th</sup> nor the 2 of m<sup>2</sup>; `before` is the line up to it. */
+function isFootnoteMark(sup: Element, before: string): boolean {
   const text = (sup.textContent ?? '').trim();
   if (/^([*†‡]+|[[(](\d{1,3}|[a-z])[\])])$/.test(text)) return true;
   if (!/^(\d{1,3}|[a-z])$/.test(text)) return false;
-  const before = sup.previousSibling?.textContent ?? '';
-  return sup.querySelector('a') !== null || /(\p{L}{3}|[^\s\p{L}\d])\s*$/u.test(before);
+  return sup.querySelector('a') !== null || /(\p{L}{3}|[^\s\p{L}\d])\s*$/u.test(before.slice(-20));
 }
 
 /** How many pictures a part of a page has; signs of a few pixels are none. */

@@ -1,10 +1,13 @@
 import { say } from '../../wording/say.ts';
 import { writeLines } from '../passage-lines.ts';
 import { decodeText } from './decode-text.ts';
-import { expectShallow } from './expect-shallow.ts';
+import { expectFewTags } from './expect-few-tags.ts';
+import { lookForDepth } from './expect-shallow.ts';
 import { FileFault } from './file-fault.ts';
+import type { FileTime } from './file-time.ts';
 import type { FoundLine, OpenedText } from './opened-file.ts';
-import { countPictures, readHtmlLines } from './read-html-lines.ts';
+import { parseHtml } from './parse-html.ts';
+import { countPictures, findHtmlLines } from './read-html-lines.ts';
 import { writePageDate } from './write-page-date.ts';
 
 /** A story shorter than this is no surer than the page it is on, in words. */
@@ -12,20 +15,23 @@ const ENOUGH = 100;
 
 /** Pages with more elements would keep the browser busy while the story is looked for. */
 const LARGEST = 20_000;
+/** So would those whose letters are in so many elements, one in another, in all: the text of each element is asked for. */
+const MOST_TEXT = 50_000_000;
 
 /**
  * The text of a saved web page: its main story where there is one, else all of its lines. Nothing of it is run or loaded.
  * Rejects with `FileFault`.
  */
-export async function readPageFile(bytes: Uint8Array, name: string): Promise<OpenedText> {
+export async function readPageFile(bytes: Uint8Array, name: string, time: FileTime): Promise<OpenedText> {
+  expectFewTags([bytes], say('files.tooManyTags'));
   const start = new TextDecoder('windows-1252').decode(bytes.subarray(0, 2048));
   const html = decodeText(bytes, /charset\s*=\s*["']?\s*([\w-]+)/i.exec(start)?.[1] ?? null);
-  expectShallow(html);
-  const doc = new DOMParser().parseFromString(html, 'text/html');
+  await time.run(lookForDepth(html));
+  const doc = await time.run(parseHtml(html));
   const story = await readArticle(doc);
   const root = story?.root ?? doc.body;
   const pictures = countPictures(root);
-  const lines = withHeadline(doc, story, readHtmlLines(root));
+  const lines = withHeadline(doc, story, await time.run(findHtmlLines(root)));
   if (lines.length === 0) throw new FileFault(say('files.noWordsInPage'));
   return {
     title: story?.title || doc.title.trim() || name,
@@ -52,7 +58,7 @@ interface FoundArticle {
 }
 
 async function readArticle(doc: Document): Promise<FoundArticle | null> {
-  if (doc.getElementsByTagName('*').length > LARGEST) return null;
+  if (doc.getElementsByTagName('*').length > LARGEST || nestedText(doc) > MOST_TEXT) return null;
   const { Readability } = await import('@mozilla/readability');
   const copy = doc.cloneNode(true) as Document;
   try {
@@ -69,6 +75,19 @@ async function readArticle(doc: Document): Promise<FoundArticle | null> {
   } catch {
     return null;
   }
+}
+
+/** The letters of all elements, those of the elements within them too. */
+function nestedText(doc: Document): number {
+  const depths = new Map<Node, number>();
+  const walker = doc.createTreeWalker(doc, NodeFilter.SHOW_ELEMENT | NodeFilter.SHOW_TEXT);
+  let letters = 0;
+  for (let node = walker.nextNode(); node; node = walker.nextNode()) {
+    const depth = (depths.get(node.parentNode!) ?? 0) + 1;
+    if (node.nodeType === Node.TEXT_NODE) letters += depth * node.nodeValue!.length;
+    else depths.set(node, depth);
+  }
+  return letters;
 }
 
 /** The heading that says the title is part of the story, though it is looked for without. */

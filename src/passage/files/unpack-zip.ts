@@ -1,8 +1,9 @@
 import { say } from '../../wording/say.ts';
 import { FileFault } from './file-fault.ts';
+import type { FileTime } from './file-time.ts';
 
 /** More than a long book has without its pictures, in bytes; what unpacks to more is made to fill the memory. */
-const LARGEST = 60_000_000;
+const LARGEST = 64_000_000;
 /** No book has more parts. */
 const MOST_PARTS = 20_000;
 /** Fed in small pieces, since a piece may unpack to a thousand times its size before the size is known. */
@@ -10,11 +11,12 @@ const PIECE = 16_384;
 
 /**
  * The parts of a zip file whose names `wanted` is true for, by name, and the names of all. Rejects with `FileFault` when it
- * is broken or unpacks to more than a book.
+ * is broken, unpacks to more than a book, or has had its `time`.
  */
 export async function unpackZip(
   bytes: Uint8Array,
   wanted: (name: string) => boolean,
+  time?: FileTime,
 ): Promise<{ readonly parts: Map<string, Uint8Array>; readonly names: readonly string[] }> {
   const { Unzip, UnzipInflate } = await import('fflate');
   const pieces = new Map<string, Uint8Array[]>();
@@ -41,6 +43,7 @@ export async function unpackZip(
   try {
     for (let at = 0; at < bytes.length && !broken; at += PIECE) {
       unzip.push(bytes.subarray(at, at + PIECE), at + PIECE >= bytes.length);
+      await time?.pause();
       if (size > LARGEST || names.length > MOST_PARTS) throw new FileFault(say('files.unpacksTooLarge'));
     }
   } catch (error) {

@@ -21,6 +21,7 @@ export const files = {
   damagedBook: 'This book is damaged. Get a new copy and open that.',
   lockedBook: 'This book is locked by its seller and opens only in their app. Type the part you want.',
   noWordsInBook: 'There are no words in this book. Choose another.',
+  tooSlow: 'This file takes too long to read. Copy the part you want and paste it.',
   slowPdf: 'This PDF takes too long to read. Copy its text and paste it.',
   longPdf:
     'This PDF has {pages} pages, which is too many. Save the pages you want as a new PDF and open that.',
@@ -36,6 +37,10 @@ export const files = {
   unpacksTooLarge: 'This file is too large once it is unpacked. Copy the part you want and paste it.',
   tooDeep:
     'This page is nested more than 1,000 levels deep, which Wordreach does not read. Copy the part you want and paste it.',
+  tooManyLines:
+    'This file has more than 300,000 lines, which is too many. Copy the part you want and paste it.',
+  tooManyTags:
+    'This file has more than a million tags, which Wordreach does not read. Copy the part you want and paste it.',
   tooManyParts: 'This book lists too many parts. Copy the part you want and paste it.',
   notAPicture: 'The browser cannot open this picture. Save it as PNG or JPEG, then open that.',
   pictureTooLarge: 'This picture is too large. Cut out the part with the text, then open that.',

@@ -13,9 +13,9 @@ export const privacy = {
   whatPagesSee:
     'A script on a page you check could see which of its words are marked, in five kinds, and that a card is open, where and how large. By showing words of its own, it could find out which patterns are marked as missing, and which of them come in the next steps. It cannot see the text of a card, your groups or the panel. Names, by-sight words, ignored words and readable words all look the same: unmarked.',
   privateMarks:
-    'Private marks (a setting in the panel) hide the marks too. They are drawn on a layer over the page, so some look simpler, and they are not printed. Wordreach turns them on by itself in frames of other sites, and where a page removes marks or keeps rewriting its text.',
+    'Private marks (a setting in the panel) hide the marks too. They are drawn on a layer over the page: a script could see that the layer is there, but nothing on it. Some marks look simpler, and they are not printed. Wordreach turns them on by itself in frames of other sites, and where a page removes marks or keeps rewriting its text.',
   whatCardsDo:
-    'A card changes nothing while something on the page lies over it, or in its first half second in a place. In a frame of another site, or on a page that allows no card, use the panel.',
+    'A card changes nothing while something on the page lies over it, or in its first half second in a place. In a frame of another site (in Firefox: in any frame), or on a page that allows no card, use the panel. In Firefox, a page made for it could hide a card for moments that Wordreach does not see, so use the panel on a page you do not trust.',
   model:
     'If your browser has a language model of its own and you ask for rewritings of a passage, its sentences go to that model on this computer and nowhere else. The browser may download the model first; your text is not part of that.',
   pictures:

@@ -28,6 +28,7 @@ export const files: Translated<typeof english> = {
   lockedBook:
     'Este libro está protegido por quien lo vende y solo se abre en su aplicación. Escriba la parte que desee.',
   noWordsInBook: 'No hay palabras en este libro. Elija otro.',
+  tooSlow: 'Se tarda demasiado en leer este archivo. Copie la parte que desee y péguela.',
   slowPdf: 'Se tarda demasiado en leer este PDF. Copie su texto y péguelo.',
   longPdf:
     'Este PDF tiene {pages} páginas, que son demasiadas. Guarde las que desee en un PDF nuevo y ábralo.',
@@ -44,6 +45,10 @@ export const files: Translated<typeof english> = {
     'Este archivo, una vez descomprimido, es demasiado grande. Copie la parte que desee y péguela.',
   tooDeep:
     'Esta página tiene más de 1000 niveles de anidamiento, y Wordreach no la lee. Copie la parte que desee y péguela.',
+  tooManyLines:
+    'Este archivo tiene más de 300 000 líneas, que son demasiadas. Copie la parte que desee y péguela.',
+  tooManyTags:
+    'Este archivo tiene más de un millón de etiquetas, y Wordreach no lo lee. Copie la parte que desee y péguela.',
   tooManyParts: 'Este libro enumera demasiadas partes. Copie la parte que desee y péguela.',
   notAPicture: 'El navegador no puede abrir esta imagen. Guárdela como PNG o JPEG y ábrala.',
   pictureTooLarge: 'Esta imagen es demasiado grande. Recorte la parte con el texto y ábrala.',

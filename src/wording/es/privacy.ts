@@ -16,9 +16,9 @@ export const privacy: Translated<typeof english> = {
   whatPagesSee:
     'Un programa de la página que revisa podría ver cuáles de sus palabras están marcadas, en cinco clases, y que hay una tarjeta abierta, dónde y de qué tamaño. Si muestra palabras propias, podría averiguar qué patrones se marcan como faltantes y cuáles vienen en los próximos pasos. No puede ver el texto de la tarjeta, ni sus grupos, ni el panel. Los nombres, las palabras de reconocimiento visual, las omitidas y las legibles tienen el mismo aspecto: sin marca.',
   privateMarks:
-    'Las marcas privadas (un ajuste del panel) ocultan también las marcas. Se dibujan en una capa sobre la página, así que algunas se ven más sencillas, y no se imprimen. Wordreach las activa por sí mismo en marcos de otros sitios y donde una página quita las marcas o reescribe su texto sin parar.',
+    'Las marcas privadas (un ajuste del panel) ocultan también las marcas. Se dibujan en una capa sobre la página: un programa podría ver que la capa está ahí, pero no lo que hay en ella. Algunas marcas se ven más sencillas, y no se imprimen. Wordreach las activa por sí mismo en marcos de otros sitios y donde una página quita las marcas o reescribe su texto sin parar.',
   whatCardsDo:
-    'Una tarjeta no cambia nada mientras algo de la página está encima de ella, ni en su primer medio segundo en un lugar. En un marco de otro sitio, o en una página que no admite tarjetas, use el panel.',
+    'Una tarjeta no cambia nada mientras algo de la página está encima de ella, ni en su primer medio segundo en un lugar. En un marco de otro sitio (en Firefox: en cualquier marco), o en una página que no admite tarjetas, use el panel. En Firefox, una página hecha para ello podría esconder una tarjeta en momentos que Wordreach no ve; en una página de la que desconfíe, use el panel.',
   model:
     'Si su navegador tiene un modelo de lenguaje propio y usted pide reescrituras de un pasaje, sus oraciones van a ese modelo en este equipo y a ningún otro sitio. Puede que el navegador descargue antes el modelo; su texto no forma parte de eso.',
   pictures:

@@ -13,7 +13,7 @@ export function createPause(): () => Promise<void> | undefined {
 }
 
 /** Sooner than a timer where the browser can. */
-function nextTurn(): Promise<void> {
+export function nextTurn(): Promise<void> {
   const { scheduler } = globalThis as { scheduler?: { yield?: () => Promise<void> } };
   return scheduler?.yield?.() ?? new Promise((resolve) => setTimeout(resolve, 0));
 }
