@@ -31,6 +31,8 @@ export function findColumnKind(name: string): CellKind | null {
     .replace(/\bwds?\b/g, 'words')
     .replace(/\b(?:hi|high) freq\b/g, 'high frequency')
     .trim();
+  // "cc (raccoon)" is about letters.
+  if (plain === 'cc' && name.includes('(')) return null;
   return kinds.get(plain) ?? (name.trim() === '#' ? 'step' : null);
 }
 

@@ -302,7 +302,12 @@ export const headingPhrases: readonly (readonly [
     true,
     ['y-long-i', 'y-long-e', 'y-short-i'],
   ],
-  ['closed syllable exception', longClosed, true, longClosed],
+  [
+    'closed syllable exception|exception to closed syllable|exception to the closed syllable|exception to closed syllable rule|exception to the closed syllable rule|long vowel in closed syllable|long vowel in a closed syllable|long closed syllable',
+    longClosed,
+    true,
+    longClosed,
+  ],
   [
     'plural|plural ending|plural noun|regular plural',
     ['suffix-s', 'suffix-es'],
