@@ -331,6 +331,6 @@ export const headingPhrases: readonly (readonly [
         saying(...sounds),
       ] as const,
   ),
-  ['long oo', ['oo-moon'], true, saying('UW', 'Y.UW')],
+  ['long oo', ['oo-moon'], true, saying('UW')],
   ['short oo', ['oo-book'], true, saying('UH')],
 ];

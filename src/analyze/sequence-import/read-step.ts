@@ -73,7 +73,7 @@ function readRow(cells: readonly LaidCell[], needs: WordNeeds, plan: PlanWide): 
     };
   });
   if (cells[0]!.row === undefined)
-    return read.flatMap(({ items }, i) => {
+    return withoutGoals(cells, read).flatMap(({ items }, i) => {
       const below = read.slice(i + 1, i + 1 + (cells[i]!.heads ?? 0));
       return below.length === 0
         ? items
@@ -83,6 +83,32 @@ function readRow(cells: readonly LaidCell[], needs: WordNeeds, plan: PlanWide): 
           );
     });
   return read.flatMap((cell, i) => cell.items.map((item) => narrow(item, cell.kind, lettersBeside(read, i))));
+}
+
+/** What children are to be able to do in the end: "Goal: children hear each sound in a blend". */
+const goal =
+  /^(?:(?:our|the|learning|main|unit|weekly|lesson|year-end|end-of-year) )?(?:goals?|aims?|outcomes?|objectives?|targets?|success criteria|by the end|i can)\b[^:–—-]{0,30}(?::|\s[-–—]\s|,\s)|^(?:the |most |all )?(?:children|students|pupils|learners|kids)\s+(?!(?:with|who|in|from)\b)\p{L}+/iu;
+
+/** Where other lines of a step say what is taught, a goal in words teaches nothing besides; letters that only it has are asked. */
+function withoutGoals(cells: readonly LaidCell[], read: readonly ReadCell[]): readonly ReadCell[] {
+  const isGoal = cells.map(({ text }) => goal.test(text));
+  if (!isGoal.includes(true)) return read;
+  const taught = new Set(
+    read.flatMap(({ items }, i) => (isGoal[i] ? [] : items.flatMap(({ patterns }) => patterns))),
+  );
+  if (taught.size === 0) return read;
+  const says = ({ headings, patterns }: ReadItem) =>
+    headings.length === 0 && patterns.some((id) => !taught.has(id));
+  return read.map((cell, i) =>
+    isGoal[i]
+      ? {
+          ...cell,
+          items: cell.items.map(
+            (item): ReadItem => (says(item) ? item : { ...item, status: 'ignored', patterns: [], bySight: [] }),
+          ),
+        }
+      : cell,
+  );
 }
 
 const teaching = (kind: CellKind) => kind === 'patterns' || kind === 'title';
@@ -104,6 +130,14 @@ function narrow(item: ReadItem, kind: CellKind, letters: ReadonlySet<string>): R
   const nameless = (status === 'unknown' || guess) && !/[(/[]|-\p{L}|\p{L}-(?!\p{L})/u.test(item.text);
   const onlyTitle = kind === 'title' && letters.size > 0 && nameless;
   if (!listed && !onlyTitle) return item;
-  const patterns = listed ? [...new Set(headings.flatMap(({ keeps }) => keeps))] : [];
+  // "Soft c" beside ce, ci, cy says the same.
+  const same = item.patterns.length > 0 && item.patterns.every((id) => letters.has(id));
+  if (same && status === 'matched' && !headings.some(({ sound }) => sound)) return item;
+  const kept = listed ? headings.flatMap(({ keeps }) => keeps) : [];
+  // "/t/, /d/, /id/" beside -ed: of what the letters teach, that which has the sound.
+  const heard = headings.every(({ sound }) => sound === true)
+    ? headings.flatMap(({ within }) => [...letters].filter((id) => id.startsWith('suffix-') && within!.has(id)))
+    : [];
+  const patterns = [...new Set([...kept, ...heard])];
   return { ...item, status: patterns.length > 0 ? 'matched' : 'ignored', patterns, bySight: [] };
 }

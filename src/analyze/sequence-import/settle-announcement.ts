@@ -11,6 +11,7 @@ export function settleAnnouncement(lexemes: readonly Lexeme[], chunks: readonly 
   announceSounds(lexemes, chunks);
   announceLetters(chunks);
   const colon = lexemes.findIndex(({ kind, text }) => kind === 'is' && text === ':');
+  if (colon > 0) announceKinds(chunks, lexemes[colon]!.start);
   if (colon < 1 || !listsLetters(lexemes.slice(colon + 1))) return;
   const end = lexemes[colon]!.start;
   const lastWord = lexemes.slice(0, colon).findLast(({ kind }) => kind === 'word')?.start ?? 0;
@@ -23,6 +24,18 @@ export function settleAnnouncement(lexemes: readonly Lexeme[], chunks: readonly 
     const open = chunk.phrases.length > 0 && chunk.spelled.length === 0 && chunk.phrases.every(isOpen);
     if (strayLetters) chunk.spelled.length = 0;
     if (strayLetters || open) chunk.announces = true;
+  }
+}
+
+/** "spelling changes: double the consonant, drop the e": those that are named after the colon are meant. */
+function announceKinds(chunks: readonly Chunk[], colon: number): void {
+  const named = chunks.filter(({ start, phrases }) => start > colon && phrases.length > 0);
+  const listed = new Set(named.flatMap(({ phrases }) => phrases.flatMap(({ ids }) => ids)));
+  if (listed.size === 0) return;
+  for (const chunk of chunks) {
+    const ids = chunk.phrases.flatMap((phrase) => phrase.ids);
+    if (chunk.start < colon && chunk.spelled.length === 0 && chunk.phrases.length === 1 && ids.length > 1 && [...listed].every((id) => ids.includes(id)))
+      chunk.announces = true;
   }
 }
 
