@@ -244,7 +244,7 @@ export const headingPhrases: readonly (readonly [
     [...start, ...end],
   ],
   [
-    'schwa|schwa vowel|schwa sound|weak vowel|unstressed vowel',
+    'schwa in unaccented syllable|schwa in unstressed syllable|schwa in the unstressed syllable|schwa in an unstressed syllable|schwa in weak syllable|schwa|schwa vowel|schwa sound|weak vowel|unstressed vowel',
     schwas,
     true,
     // The weak e of before is no schwa that is spelt e.

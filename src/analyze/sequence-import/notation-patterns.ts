@@ -32,7 +32,7 @@ const silentE = stands(
 
 const openEnd = stands(
   'open syllable',
-  '(?:syllables? (?:that |which )?(?:end|ends|ending) (?:in|with) (?:a |an |the |their |one )?(?:long |single )?vowels?|vowels? at the end of (?:the |a )?syllables?)',
+  '(?:syllables? (?:that |which )?(?:end|ends|ending) (?:in|with) (?:a |an |the |their |one )?(?:long |single )?vowels?|(?:a |the |one )?(?:single )?vowels? at the end of (?:the |a |one |an )?(?:short |open |one syllable )?(?:words?|syllables?)(?: (?:is|are|being|says?) (?:long|(?:its|their) (?:name|names|long sound|long sounds)))?|vowels? at the end of (?:the |a )?syllables?)',
 );
 
 const vowelAndE = matchWords(

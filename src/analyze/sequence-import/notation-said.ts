@@ -1,6 +1,7 @@
 import { catalogue } from '../catalogue/catalogue.ts';
 import type { PatternId } from '../types.ts';
 import { inPlace, type Notation, type NotationRule, wordAt } from './match-words.ts';
+import { changeOfBase } from './notation-changes.ts';
 import { findPhrase } from './phrases.ts';
 import { soundPhrase } from './sound-phrase.ts';
 import { findSpelling } from './spellings.ts';
@@ -39,6 +40,56 @@ export const saidNotations: readonly NotationRule[] = [
     applies: affixNamedBehind,
   },
   {
+    name: 'letters that go together',
+    example: 'qu as a team',
+    counterExample: 'ai as in team',
+    applies: (lexemes, i) => {
+      if (candidatesOf(lexemes[i]).length === 0 || !/^(?:as|is|are|makes?)$/.test(wordAt(lexemes, i + 1))) return null;
+      let at = i + 2;
+      while (/^(?:a|an|one|the|letter|two|consonant|vowel|spelling)$/.test(wordAt(lexemes, at))) at += 1;
+      const joins = at > i + 2 && /^(?:team|teams|unit|pair|digraph|sound)$/.test(wordAt(lexemes, at));
+      const ends = lexemes[at + 1] === undefined || /^(?:break|close|open)$/.test(lexemes[at + 1]!.kind);
+      return joins && ends ? { taken: at + 1 - i, given: [{ ...lexemes[i]!, end: lexemes[at]!.end }] } : null;
+    },
+  },
+  {
+    name: 'a plural and how its base changes',
+    example: 'plurals where f changes to v',
+    counterExample: 'plurals and y as long i',
+    applies: (lexemes, i) => {
+      if (!/^plurals?$/.test(wordAt(lexemes, i))) return null;
+      let at = i + 1;
+      while (
+        lexemes[at]?.kind === 'is' ||
+        /^(?:where|when|that|which|in|with|whose|of|the|a|change|nouns?|words?|ending|by|made|forms?|final)$/.test(wordAt(lexemes, at))
+      )
+        at += 1;
+      const change = at > i + 1 ? changeOfBase(lexemes, at) : null;
+      if (change === null) return null;
+      return { taken: at + change.taken - i, given: [{ ...change.given[0]!, start: lexemes[i]!.start }] };
+    },
+  },
+  {
+    name: 'silent e with the vowels it makes long',
+    example: 'silent e with long a and long i',
+    counterExample: 'silent e and long a',
+    applies: silentWith,
+  },
+  {
+    name: 'w and the vowel behind it',
+    example: 'w plus or',
+    counterExample: 'w, or',
+    applies: (lexemes, i) => {
+      if (wordAt(lexemes, i) !== 'w') return null;
+      let at = i + 1;
+      while (/^(?:plus|and|with|before|followed|by|then)$/.test(lexemes[at]?.text ?? '') || lexemes[at]?.text === '+') at += 1;
+      const vowel = wordAt(lexemes, at);
+      const joined = at > i + 1 && wordAt(lexemes, i + 1) !== 'and';
+      if (!joined || !/^(?:ar|or|a)$/.test(vowel)) return null;
+      return { taken: at + 1 - i, given: [{ ...lexemes[i]!, text: `w${vowel}`, end: lexemes[at]!.end }] };
+    },
+  },
+  {
     name: 'letters with the one of them that is silent',
     example: 'mb with silent b',
     counterExample: 'mb with silent k',
@@ -70,7 +121,7 @@ export const saidNotations: readonly NotationRule[] = [
 
 /** Words between letters and their sound, of which one at least says that they have it. */
 const saying =
-  /^(?:says?|said|saying|spells?|spelling|makes?|making|represent(?:s|ing)?|sounds?|sounding|gives?|giving|has|have|having|with|as|for|stands?|is|are|says|being|pronounced|heard)$/;
+  /^(?:says?|said|saying|spells?|spelling|makes?|making|represent(?:s|ing)?|sounds?|sounding|gives?|giving|has|have|having|with|as|for|stands?|is|are|be|being|pronounced|heard)$/;
 const between =
   /^(?:that|which|when|where|it|they|to|can|also|sometimes|used|like|on|the|a|its|their)$/;
 
@@ -143,6 +194,27 @@ function soundOfLetters(lexemes: readonly Lexeme[], i: number): Notation | null 
   const list: Lexeme = { ...joint!, kind: 'list', text: 'spelled' };
   const first = { ...lexemes[start]!, start: lexemes[i]!.start };
   return { taken: at - i, given: [first, ...lexemes.slice(start + 1, sound.end), list] };
+}
+
+/** "silent e with long a and long i", "VCe with a, o": one split digraph for each vowel. */
+function silentWith(lexemes: readonly Lexeme[], i: number): Notation | null {
+  const named = [3, 2, 1].find((length) => {
+    const words = Array.from({ length }, (_, n) => wordAt(lexemes, i + n)).join(' ');
+    return /^(?:(?:silent|magic|final) e|vce|cvce|vowel consonant e|split digraphs?)$/.test(words);
+  });
+  if (named === undefined || !/^(?:with|for|after|making)$/.test(wordAt(lexemes, i + named))) return null;
+  const vowels: string[] = [];
+  let end = i + named + 1;
+  for (let at = end; at < lexemes.length; at++) {
+    if (/^(?:long|the|vowels?)$/.test(wordAt(lexemes, at)) || divides(lexemes[at])) continue;
+    if (!/^[aeiou]$/.test(wordAt(lexemes, at)) || lexemes[at]!.mark !== 'none') break;
+    vowels.push(wordAt(lexemes, at));
+    end = at + 1;
+  }
+  const ends = lexemes[end] === undefined || /^(?:break|open|is|close)$/.test(lexemes[end]!.kind);
+  if (vowels.length === 0 || !ends) return null;
+  const ids = vowels.flatMap((vowel) => findSpelling(`${vowel}_e`, 'none')?.usual ?? []);
+  return { taken: end - i, given: [{ ...lexemes[i]!, kind: 'meant', ids, end: lexemes[end - 1]!.end }] };
 }
 
 const startPlace = /^(?:initial|beginning|start|starting|onset)$/;

@@ -132,6 +132,12 @@ export const signNotations: readonly NotationRule[] = [
     ),
   },
   {
+    name: 'an e that is missing',
+    example: 'long o without a silent e',
+    counterExample: 'long o with a silent e',
+    applies: note('(?:without|with no|but no) (?:a |the |any )?(?:silent |final )?e'),
+  },
+  {
     name: 'who teaches',
     example: 'I begin with ai',
     counterExample: 'i as in pin',

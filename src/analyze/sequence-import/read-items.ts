@@ -232,6 +232,7 @@ function chunkItem(chunk: Chunk, text: string, settled: readonly Settled[], need
     patterns: [...new Set(ids)],
     headings: heads ? phrases : [],
     named: phrases.length > 0,
+    partly: unknown > 0,
   };
 }
 

@@ -12,6 +12,8 @@ interface OpenStep {
   readonly cells: LaidCell[];
   /** What its heading says besides numbers. */
   readonly about?: string;
+  /** What its heading is called, where lines below it say what is taught. */
+  readonly name?: string;
 }
 
 /** How far below a heading to look for what it is a heading of. */
@@ -87,18 +89,21 @@ function stepsByHeading(lines: readonly Line[]): readonly LaidStep[] {
       steps.push({ title, kind: line.heading, cells: [], ...(about === '' ? {} : { about }) });
     }
     if (read.rest !== '' && !isNamed) cells.read(read.rest, steps.at(-1)!.cells);
+    else if (isNamed) steps[steps.length - 1] = { ...steps.at(-1)!, name: read.rest };
   });
   cells.start(steps.at(-1)?.cells);
-  return steps.map(({ title, cells: laid, about }) => ({
-    title,
-    cells:
-      about === undefined
-        ? laid
-        : laid.map((cell) => ({
-            ...cell,
-            about: cell.about === undefined ? about : `${cell.about}\n${about}`,
-          })),
-  }));
+  return steps.map(({ title, cells: laid, about, name }) => {
+    const below = laid.map((cell) => ({
+      ...cell,
+      ...(about === undefined
+        ? {}
+        : { about: cell.about === undefined ? about : `${cell.about}\n${about}` }),
+    }));
+    // What its name says may be taught besides: "Short a and short i" above sight words.
+    const named: readonly LaidCell[] =
+      name === undefined ? [] : [{ text: name, kind: 'title', heads: below.length }];
+    return { title, cells: [...named, ...below] };
+  });
 }
 
 /** The title of a heading's step, and what of the line it teaches. */

@@ -39,19 +39,36 @@ function headingsAbove(about = ''): readonly Phrase[] {
   return [];
 }
 
+/** A heading of so many patterns or fewer says itself what is taught. */
+const FEW = 2;
+
+/** Whether a heading only names what is taught below it: "Vowel teams" above `ai, ay`, not "blends with l" above those with r. */
+function isNameOf({ sound, sure, ids, within }: Phrase, taught: ReadonlySet<string>): boolean {
+  if (sound === true || within === null) return false;
+  if (!sure || ids.length === 0) return [...taught].some((id) => within.has(id));
+  return ids.length > FEW ? ids.some((id) => taught.has(id)) : ids.every((id) => taught.has(id));
+}
+
 /** A line of an outline that only names what the lines further in teach: "Vowel teams" above `ai, ay`. */
 function withoutNames(items: readonly ReadItem[], below: readonly ReadItem[]): readonly ReadItem[] {
   const taught = new Set(below.flatMap(({ patterns }) => patterns));
   const names = ({ headings, status }: ReadItem) =>
     headings.length === 0
       ? status === 'unknown' || status === 'ignored'
-      : headings.every(({ sound, within }) => sound !== true && [...taught].some((id) => within?.has(id)));
+      : headings.every((heading) => isNameOf(heading, taught));
   const only = items.every(names);
   if (taught.size === 0 || !only) return items;
   return items.map((item): ReadItem => {
     const kept = [...new Set(item.headings.flatMap(({ keeps }) => keeps))];
     return { ...item, status: kept.length > 0 ? item.status : 'ignored', patterns: kept };
   });
+}
+
+/** What the name of a step teaches besides the lines below it; what nobody knows of it is only its name. */
+function besideItsName(items: readonly ReadItem[], below: readonly ReadItem[]): readonly ReadItem[] {
+  return withoutNames(items, below).map(
+    (item): ReadItem => (item.status === 'unknown' ? { ...item, status: 'ignored' } : item),
+  );
 }
 
 /**
@@ -77,7 +94,7 @@ function readRow(cells: readonly LaidCell[], needs: WordNeeds, plan: PlanWide): 
       const below = read.slice(i + 1, i + 1 + (cells[i]!.heads ?? 0));
       return below.length === 0
         ? items
-        : withoutNames(
+        : (cells[i]!.kind === 'title' ? besideItsName : withoutNames)(
             items,
             below.flatMap((cell) => cell.items),
           );
@@ -126,7 +143,7 @@ function narrow(item: ReadItem, kind: CellKind, letters: ReadonlySet<string>): R
   const listed = headings.some(({ within }) => [...within!].some((id) => letters.has(id)));
   // "Gliding vowels" beside oi, oy only names them; "ei/ie" may teach besides.
   // So does "Complex consonants" beside tch, of which "consonants" alone is a guess.
-  const guess = status === 'guessed' && headings.length > 0;
+  const guess = status === 'guessed' && headings.length > 0 && item.partly === true;
   const nameless = (status === 'unknown' || guess) && !/[(/[]|-\p{L}|\p{L}-(?!\p{L})/u.test(item.text);
   const onlyTitle = kind === 'title' && letters.size > 0 && nameless;
   if (!listed && !onlyTitle) return item;

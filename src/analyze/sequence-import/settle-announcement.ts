@@ -15,12 +15,22 @@ export function settleAnnouncement(lexemes: readonly Lexeme[], chunks: readonly 
   if (colon < 1 || !listsLetters(lexemes.slice(colon + 1))) return;
   const end = lexemes[colon]!.start;
   const lastWord = lexemes.slice(0, colon).findLast(({ kind }) => kind === 'word')?.start ?? 0;
+  // "a digraph plus r: shr, thr"
+  const listed = lexemes.slice(colon + 1).filter(({ kind, text }) => kind === 'word' && text !== 'and');
+  const within = (letter: string) => listed.every(({ text }) => text.length > 1 && text.includes(letter));
   for (const chunk of chunks) {
     if (chunk.start > end) break;
+    const described =
+      colon > 2 &&
+      chunk.phrases.length === 0 &&
+      chunk.spelled.length > 0 &&
+      chunk.spelled.every(({ spelling, start }) => start < end && spelling.letters.length === 1 && within(spelling.letters));
     const strayLetters =
+      described ||
+      (
       chunk.phrases.length === 0 &&
       chunk.spelled.every(({ spelling, start }) => spelling.letters.length === 1 && start < end) &&
-      lastWord > chunk.start;
+      lastWord > chunk.start);
     const open = chunk.phrases.length > 0 && chunk.spelled.length === 0 && chunk.phrases.every(isOpen);
     if (strayLetters) chunk.spelled.length = 0;
     if (strayLetters || open) chunk.announces = true;

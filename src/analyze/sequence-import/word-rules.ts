@@ -18,6 +18,10 @@ export const wordRules: readonly WordRule[] = [
     applies: (reader, { phrase, length, lexeme }) => {
       const stands = reader.aside || reader.hinting || length > 1 || lexeme.mark === 'none';
       if (phrase === null || !stands) return 0;
+      // "the hard pairs"
+      const next = reader.lexemes[reader.at + 1];
+      const loose = length === 1 && /^(?:hard|soft)$/.test(lexeme.text) && next?.kind === 'word';
+      if (loose && !/^(?:[cg]|th|sounds?|consonants?|letters?|spellings?|and|or|as|in|like)$/.test(next.text)) return 0;
       // "ea (team)" has an example.
       const { last } = reader;
       const letters = last?.spelling.letters ?? '';
