@@ -89,7 +89,7 @@ function stepsByHeading(lines: readonly Line[]): readonly LaidStep[] {
       steps.push({ title, kind: line.heading, cells: [], ...(about === '' ? {} : { about }) });
     }
     if (read.rest !== '' && !isNamed) cells.read(read.rest, steps.at(-1)!.cells);
-    else if (isNamed) steps[steps.length - 1] = { ...steps.at(-1)!, name: read.rest };
+    else if (isNamed && !parts.has(line.heading) && !isTitle(read.rest)) steps[steps.length - 1] = { ...steps.at(-1)!, name: read.rest };
   });
   cells.start(steps.at(-1)?.cells);
   return steps.map(({ title, cells: laid, about, name }) => {
@@ -105,6 +105,11 @@ function stepsByHeading(lines: readonly Line[]): readonly LaidStep[] {
     return { title, cells: [...named, ...below] };
   });
 }
+
+/** Headings of what has several lessons: their names teach nothing that no line below them does. */
+const parts = new Set(
+  'unit phase stage grade gr year quarter term trimester semester module block part section chapter roman month'.split(' '),
+);
 
 /** The title of a heading's step, and what of the line it teaches. */
 function headingOf({ text, heading }: Line): { readonly title: string; readonly rest: string } {
