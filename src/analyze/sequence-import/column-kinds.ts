@@ -11,9 +11,9 @@ const names: Readonly<Record<Exclude<CellKind, 'title'>, string>> = {
   'by-sight':
     'sight words|sight word|by sight|by sight words|words by sight|high frequency words|high frequency|hfw|hfws|hf|hf words|irregular words|tricky words|tricky|common exception words|exception words|cew|cews|irregular high frequency words|high frequency irregular words|new sight words|words to know|words taught by sight|whole words|learn by sight|irregular|word wall|word wall words|wall words|sight vocabulary|look and say|look and know|sight|memory words|memory word|must know|must know words|must know word|common words|common word|odd words|odd word|known by sight|words known by sight|words we just know|words we know by sight|just know|by heart|spell by heart|words by heart|learn by heart|non decodable words|undecodable words|everyday words|frequent words|instant words|flash words|words to memorise|words to memorize|words to learn by heart',
   notes:
-    'student group|interventionist|author|prepared by|written by|compiled by|notes|note|comments|comment|remarks|review|reviewed|revision|resources|texts|text|book|books|reading|assessment|assessments|homework|activity|activities|dictation|story|materials|revise|extra|links|link|reminder|standard|standards|from|to|subject|cc|grammar|handwriting|teacher notes|pages|test|tests|tested|quiz|quizzes|done|check|checked|complete|completed|mastered|initials',
+    'student group|interventionist|author|prepared by|written by|compiled by|notes|note|comments|comment|remarks|review|reviewed|revision|resources|texts|text|book|books|reading|assessment|assessments|homework|activity|activities|dictation|story|materials|revise|extra|links|link|reminder|standard|standards|from|to|subject|cc|grammar|handwriting|teacher notes|pages|test|tests|tested|quiz|quizzes|done|check|checked|complete|completed|mastered|initials|dictation sentence|dictation sentences|sentences for dictation|decodable text|decodable book|read aloud|fluency|vocabulary',
   examples:
-    'examples|example|example words|example word|key word|key words|keyword|keywords|sample words|words|practice words|word list|decodable words|anchor word|as in|words to read|cue word|spelling words|spelling list|word list|word lists|word bank|practice list|words to spell|spell|read and spell|try at home|sample word|reading words|word work words|words to try|home words|test words|list|picture words|picture|picture word',
+    'words for dictation|words to dictate|dictation words|words for reading|words for spelling|words for practice|words we read|words we spell|words they read|model words|target words|try these|examples|example|example words|example word|key word|key words|keyword|keywords|sample words|words|practice words|word list|decodable words|anchor word|as in|words to read|cue word|spelling words|spelling list|word list|word lists|word bank|practice list|words to spell|spell|read and spell|try at home|sample word|reading words|word work words|words to try|home words|test words|list|picture words|picture|picture word',
 };
 
 const kinds: ReadonlyMap<string, CellKind> = new Map(
@@ -31,6 +31,8 @@ export function findColumnKind(name: string): CellKind | null {
     .replace(/\bwds?\b/g, 'words')
     .replace(/\b(?:hi|high) freq\b/g, 'high frequency')
     .trim();
+  // "cc (raccoon)" is about letters.
+  if (plain === 'cc' && name.includes('(')) return null;
   return kinds.get(plain) ?? (name.trim() === '#' ? 'step' : null);
 }
 

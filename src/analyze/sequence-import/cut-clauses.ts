@@ -74,6 +74,10 @@ function cutAtNames(part: string, kind: CellKind): readonly Clause[] {
     const name = nameBefore(part, colon);
     if (name !== null) found.push(name);
   }
+  const dash = /^\s*(\p{L}[\p{L} ]{2,40}?)\s+[-–—]+\s/u.exec(part.slice(0, 60));
+  const dashed = dash === null ? null : findColumnKind(dash[1]!);
+  // "Words for dictation - map, hid"
+  if (dashed === 'notes' || dashed === 'examples' || dashed === 'by-sight') found.push({ at: 0, kind: dashed });
   for (const { index } of part.matchAll(sightListStart))
     if (!found.some(({ at }) => Math.abs(at - index) < 6)) found.push({ at: index, kind });
   found.sort((a, b) => a.at - b.at);

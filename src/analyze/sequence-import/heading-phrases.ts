@@ -244,7 +244,7 @@ export const headingPhrases: readonly (readonly [
     [...start, ...end],
   ],
   [
-    'schwa|schwa vowel|schwa sound|weak vowel|unstressed vowel',
+    'schwa in unaccented syllable|schwa in unstressed syllable|schwa in the unstressed syllable|schwa in an unstressed syllable|schwa in weak syllable|schwa|schwa vowel|schwa sound|weak vowel|unstressed vowel',
     schwas,
     true,
     // The weak e of before is no schwa that is spelt e.
@@ -302,7 +302,12 @@ export const headingPhrases: readonly (readonly [
     true,
     ['y-long-i', 'y-long-e', 'y-short-i'],
   ],
-  ['closed syllable exception', longClosed, true, longClosed],
+  [
+    'closed syllable exception|exception to closed syllable|exception to the closed syllable|exception to closed syllable rule|exception to the closed syllable rule|long vowel in closed syllable|long vowel in a closed syllable|long closed syllable',
+    longClosed,
+    true,
+    longClosed,
+  ],
   [
     'plural|plural ending|plural noun|regular plural',
     ['suffix-s', 'suffix-es'],
@@ -326,6 +331,6 @@ export const headingPhrases: readonly (readonly [
         saying(...sounds),
       ] as const,
   ),
-  ['long oo', ['oo-moon'], true, saying('UW', 'Y.UW')],
+  ['long oo', ['oo-moon'], true, saying('UW')],
   ['short oo', ['oo-book'], true, saying('UH')],
 ];

@@ -163,6 +163,7 @@ export function possessiveKinds(lexemes: readonly Lexeme[], i: number): Notation
     if (lexemes[at]?.kind === 'close' && lexemes.slice(i, at).some(({ kind }) => kind === 'open')) at += 1;
   }
   if (/^(?:nouns?|apostrophes?)$/.test(wordAt(lexemes, at))) at += 1;
+  if (/^(?:'s|s')$/.test(lexemes[at]?.text ?? '')) at += 1;
   const ofOne = kinds.some((kind) => one.test(kind));
   const ofMany = kinds.some((kind) => several.test(kind));
   const ids = ofOne && ofMany ? ['possessive'] : ofOne ? ['possessive-one'] : ['possessive-several'];

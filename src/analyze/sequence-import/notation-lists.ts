@@ -1,3 +1,4 @@
+import { fits } from './fits.ts';
 import { inPlace, longOf, type Notation, wordAt } from './match-words.ts';
 import { soundsByName } from './sound-names.ts';
 import { findSpelling } from './spellings.ts';
@@ -173,6 +174,12 @@ export function soundByLetters(lexemes: readonly Lexeme[], i: number): Notation 
   if (name.kind !== 'word' || name.mark !== 'none' || wordAt(lexemes, i + 1) !== 'sound') return null;
   if (/^[aeiou]$/.test(name.text) || !soundsByName.has(name.text)) return null;
   if (/^(?:long|short|soft|hard|voiced|unvoiced|voiceless|letter)$/.test(wordAt(lexemes, i - 1))) return null;
+  // "ch sound as in chef" is about the letters, "k sound as in cat" about the sound.
+  let at = i + 2;
+  while (/^(?:hint|open|is)$/.test(lexemes[at]?.kind ?? '') || /^(?:as|in|like)$/.test(wordAt(lexemes, at)))
+    at += 1;
+  if (at > i + 2 && name.text !== 'th' && lexemes[at]?.mark === 'none' && fits(wordAt(lexemes, at), name.text) && findSpelling(name.text, 'none') !== null)
+    return { taken: 2, given: [name] };
   return { taken: 2, given: [{ ...name, kind: 'sound', end: lexemes[i + 1]!.end }] };
 }
 

@@ -32,7 +32,7 @@ const silentE = stands(
 
 const openEnd = stands(
   'open syllable',
-  '(?:syllables? (?:that |which )?(?:end|ends|ending) (?:in|with) (?:a |an |the |their |one )?(?:long |single )?vowels?|vowels? at the end of (?:the |a )?syllables?)',
+  '(?:syllables? (?:that |which )?(?:end|ends|ending) (?:in|with) (?:a |an |the |their |one )?(?:long |single )?vowels?|(?:a |the |one )?(?:single )?vowels? at the end of (?:the |a |one |an )?(?:short |open |one syllable )?(?:words?|syllables?)(?: (?:is|are|being|says?) (?:long|(?:its|their) (?:name|names|long sound|long sounds)))?|vowels? at the end of (?:the |a )?syllables?)',
 );
 
 const vowelAndE = matchWords(
@@ -52,7 +52,7 @@ function listsSuffixes(lexemes: readonly Lexeme[]): boolean {
 }
 
 const weakStart = phrase(
-  'schwa (?:in|at) (?:the |an? )?(?:(?:first|initial|unstressed first) syllable|(?:start|beginning))(?: of (?:a |the )?words?)?',
+  'schwa (?:a )?(?:in|at) (?:the |an? )?(?:(?:first|initial|unstressed first) syllable|(?:start|beginning))(?: of (?:a |the )?words?)?',
   () => ['schwa-a'],
 );
 
@@ -339,7 +339,8 @@ export const patternNotations: readonly NotationRule[] = [
     example: 'long vowel with e at the end',
     counterExample: 'long vowels',
     // "short vowel e" has no silent e.
-    applies: (lexemes, i) => (lexemes[i - 1]?.text === 'short' ? null : silentE(lexemes, i)),
+    applies: (lexemes, i) =>
+      /^(?:long|short)$/.test(lexemes[i - 1]?.text ?? '') ? null : silentE(lexemes, i),
   },
   {
     name: 'a vowel with r',

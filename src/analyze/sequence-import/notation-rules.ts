@@ -1,5 +1,6 @@
 import type { Notation, NotationRule } from './match-words.ts';
 import { patternNotations } from './notation-patterns.ts';
+import { saidNotations } from './notation-said.ts';
 import { shorthandNotations } from './notation-shorthand.ts';
 import { signNotations } from './notation-signs.ts';
 import { soundNotations } from './notation-sounds.ts';
@@ -7,6 +8,7 @@ import type { Lexeme } from './split-lexemes.ts';
 
 /** In order; the first that applies is taken. */
 export const notationRules: readonly NotationRule[] = [
+  ...saidNotations,
   ...soundNotations,
   ...shorthandNotations,
   ...patternNotations,

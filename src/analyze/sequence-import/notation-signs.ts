@@ -3,6 +3,16 @@ import { thenAdd } from './notation-changes.ts';
 import { addedAffixes, everySound, soundOf } from './notation-lists.ts';
 import { at, ofWords } from './place-words.ts';
 
+const ofSyllables = phrase(
+  '(?:(?:longer )?words? (?:with|of|that have|having) )?(two|2|three|3|four|4)( or more| and more| or three| or 3| and three| plus)? syllables?(?: words?)?( and more| or more)?',
+  ([, count = '', more, beyond]) =>
+    /two|2/.test(count)
+      ? (more ?? beyond)
+        ? ['syllables-2', 'syllables-3']
+        : ['syllables-2']
+      : ['syllables-3'],
+);
+
 const allVowels = note('(?:with )?all (?:the |five |5 )?(?:short |long )?vowels');
 
 const allMeant = note(
@@ -23,15 +33,10 @@ export const signNotations: readonly NotationRule[] = [
     name: 'words of several syllables',
     example: 'words with two or more syllables',
     counterExample: 'words with two sounds',
-    applies: phrase(
-      '(?:(?:longer )?words? (?:with|of|that have|having) )?(two|2|three|3|four|4)( or more| and more| or three| or 3| and three| plus)? syllables?(?: words?)?( and more| or more)?',
-      ([, count = '', more, beyond]) =>
-        /two|2/.test(count)
-          ? (more ?? beyond)
-            ? ['syllables-2', 'syllables-3']
-            : ['syllables-2']
-          : ['syllables-3'],
-    ),
+    applies: (lexemes, i) =>
+      /^(?:divid(?:e|es|ing)|split(?:s|ting)?|break(?:s|ing)?)$/.test(wordAt(lexemes, i - 1))
+        ? null
+        : ofSyllables(lexemes, i),
   },
   {
     name: 'endings that are added',
@@ -125,6 +130,12 @@ export const signNotations: readonly NotationRule[] = [
     applies: note(
       '(?:about )?(?:\\d{1,2}|one|two|three|four|five|six)(?: or (?:\\d|two|three))? (?:weeks?|days?|lessons?|sessions?|hours?|min|mins|minutes?)',
     ),
+  },
+  {
+    name: 'an e that is missing',
+    example: 'long o without a silent e',
+    counterExample: 'long o with a silent e',
+    applies: note('(?:without|with no|but no) (?:a |the |any )?(?:silent |final )?e'),
   },
   {
     name: 'who teaches',

@@ -6,6 +6,19 @@ import { standsForLetters } from './words-or-letters.ts';
 /** Words that join others to sentences, and what is said beside what is taught. In order. */
 export const proseRules: readonly WordRule[] = [
   {
+    name: 'what is so before something is done',
+    example: 'if that makes no word, divide after the consonant',
+    counterExample: 'if that makes no word',
+    applies: (reader, { i, lexeme: { text, mark } }) => {
+      if (i > 0 || mark !== 'none' || !/^(?:if|when|whenever|once|because|since|although|where)$/.test(text)) return 0;
+      const end = endOfRun(reader.lexemes, 1);
+      const comma = reader.lexemes[end]?.text === ',' && end > 2 && end + 1 < reader.lexemes.length;
+      if (!comma) return 0;
+      reader.wait(reader.lexemes[0]!);
+      return end;
+    },
+  },
+  {
     name: 'when something is done',
     example: 'double the consonant when one vowel stands before it',
     counterExample: 'when',
@@ -13,6 +26,9 @@ export const proseRules: readonly WordRule[] = [
       const { chunk, lexemes } = reader;
       if (!/^(?:when|if|whenever|because|since|although|unless|while|where)$/.test(text)) return 0;
       if (mark !== 'none' || chunk === null || chunk.known === 0 || reader.aside || reader.hinting) return 0;
+      // "plurals where f changes to v" says what is taught.
+      if (lexemes.slice(i + 1, endOfRun(lexemes, i + 1)).some(({ ids }) => ids?.some((id) => id.startsWith('change-'))))
+        return 0;
       // "wh when": an example.
       const end = endOfRun(lexemes, i + 1);
       if (reader.broken || end === i + 1) return 0;

@@ -232,6 +232,7 @@ function chunkItem(chunk: Chunk, text: string, settled: readonly Settled[], need
     patterns: [...new Set(ids)],
     headings: heads ? phrases : [],
     named: phrases.length > 0,
+    partly: unknown > 0,
   };
 }
 
@@ -303,6 +304,10 @@ function ofPhrases({ phrases, examples }: Chunk, needsOf: WordNeeds): Meaning {
     needed.some((id) => !ids.includes(id))
   )
     return { ids: needed, sure: false, confirmed: false };
+  // "th sound as in moth": of the two sounds that are written so, the one that is shown.
+  const shown = ids.filter((id) => needed.includes(id));
+  if (sure && phrases.length === 1 && phrases[0]!.sound === true && shown.length > 0 && shown.length < ids.length)
+    return { ids: shown, sure: all, confirmed: all };
   // That words have some of twenty consonants bears out nothing.
   if (sure) return { ids, sure: all, confirmed: all && ids.length <= MOST_CONFIRMED };
   // Of many blends a few words are only examples; of two meanings they say which.

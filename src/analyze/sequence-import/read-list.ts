@@ -12,6 +12,8 @@ interface OpenStep {
   readonly cells: LaidCell[];
   /** What its heading says besides numbers. */
   readonly about?: string;
+  /** What its heading is called, where lines below it say what is taught. */
+  readonly name?: string;
 }
 
 /** How far below a heading to look for what it is a heading of. */
@@ -56,11 +58,13 @@ function titleLines(lines: readonly Line[], firstHeading: number): number {
 
 /** Words by which a line calls the whole a plan: "Our phonics plan", "Scope and sequence". */
 const planNames =
-  /\b(?:scope|sequence|plan|plans|overview|map|pacing|guide|calendar|progression|curriculum|planner|outline|roadmap)\b/i;
+  /^(?:Mrs?|Ms|Miss|Dr)\.?\s+\p{Lu}[\p{L}-]*['’]s?\s|\b(?:phonics|reading|spelling|word study) (?:lessons|program|programme|course|year)\b|\b(?:scope|sequence|plan|plans|overview|map|pacing|guide|calendar|progression|curriculum|planner|outline|roadmap)\b/iu;
 
 function stepsByHeading(lines: readonly Line[]): readonly LaidStep[] {
   const steps: OpenStep[] = [];
   const cells = new CellReader(repeatedLabels(lines));
+  /** The name of the letter that the numbers below it belong to. */
+  let section = '';
   lines.forEach((line, i) => {
     if (line.heading === null) {
       if (steps.length === 0) steps.push({ title: '', kind: null, cells: [] });
@@ -73,29 +77,39 @@ function stepsByHeading(lines: readonly Line[]): readonly LaidStep[] {
       !/^(?:label|bullet)$/.test(line.heading) &&
       isName(read.rest, below(lines, i, line.heading));
     const title = isNamed ? line.text.replace(/:$/, '') : read.title;
+    if (line.heading !== 'number') section = line.heading === 'letter' && isNamed ? read.rest : '';
+    const about = [...(isNamed ? [read.rest] : []), ...(section === '' || section === read.rest ? [] : [section])].join('\n');
     const before = steps.at(-1);
     cells.start(steps.at(-1)?.cells);
     if (before !== undefined && before.cells.length === 0 && before.kind !== line.heading) {
       // A unit's heading right above that of its first week.
       const both = [before.title, title].filter((each) => each !== '').join(' · ');
-      steps[steps.length - 1] = { title: both, kind: line.heading, cells: [] };
+      steps[steps.length - 1] = { title: both, kind: line.heading, cells: [], ...(about === '' ? {} : { about }) };
     } else {
-      steps.push({ title, kind: line.heading, cells: [], ...(isNamed ? { about: read.rest } : {}) });
+      steps.push({ title, kind: line.heading, cells: [], ...(about === '' ? {} : { about }) });
     }
     if (read.rest !== '' && !isNamed) cells.read(read.rest, steps.at(-1)!.cells);
+    else if (isNamed && !parts.has(line.heading) && !isTitle(read.rest)) steps[steps.length - 1] = { ...steps.at(-1)!, name: read.rest };
   });
   cells.start(steps.at(-1)?.cells);
-  return steps.map(({ title, cells: laid, about }) => ({
-    title,
-    cells:
-      about === undefined
-        ? laid
-        : laid.map((cell) => ({
-            ...cell,
-            about: cell.about === undefined ? about : `${cell.about}\n${about}`,
-          })),
-  }));
+  return steps.map(({ title, cells: laid, about, name }) => {
+    const below = laid.map((cell) => ({
+      ...cell,
+      ...(about === undefined
+        ? {}
+        : { about: cell.about === undefined ? about : `${cell.about}\n${about}` }),
+    }));
+    // What its name says may be taught besides: "Short a and short i" above sight words.
+    const named: readonly LaidCell[] =
+      name === undefined ? [] : [{ text: name, kind: 'title', heads: below.length }];
+    return { title, cells: [...named, ...below] };
+  });
 }
+
+/** Headings of what has several lessons: their names teach nothing that no line below them does. */
+const parts = new Set(
+  'unit phase stage grade gr year quarter term trimester semester module block part section chapter roman month'.split(' '),
+);
 
 /** The title of a heading's step, and what of the line it teaches. */
 function headingOf({ text, heading }: Line): { readonly title: string; readonly rest: string } {

@@ -114,6 +114,10 @@ export const sentenceRules: readonly SentenceRule[] = [
     counterExample: 'they read the words mat and tap',
     applies: (sentence, running) => {
       const found = behindName.exec(sentence);
+      // "Open syllables in short words: he, so" has examples.
+      const before = found === null ? '' : sentence.slice(0, found.index).trimEnd();
+      const shows = before !== '' && /[\p{L}\p{N}]$/u.test(before) && /^words?\b/i.test(found![0]);
+      if (shows && teaches(before)) return null;
       return (running || isSentence(sentence) || /[:–—]/.test(found?.[0] ?? '')) &&
         isSightList(found, bySight)
         ? cutAround(sentence, found, 'by-sight')

@@ -39,19 +39,45 @@ function headingsAbove(about = ''): readonly Phrase[] {
   return [];
 }
 
+/** A heading of so many patterns or fewer says itself what is taught. */
+const FEW = 2;
+
+/** "Plurals" are -s and -es: either is taught of them; soft c and soft g are two things. */
+const sameFamily = (ids: readonly string[]) => ids.every((id) => id.startsWith('suffix-'));
+
+/** Whether a heading only names what is taught below it: "Vowel teams" above `ai, ay`, not "blends with l" above those with r. */
+function isNameOf({ sound, sure, ids, within }: Phrase, taught: ReadonlySet<string>): boolean {
+  if (sound === true || within === null) return false;
+  if (!sure || ids.length === 0) return [...taught].some((id) => within.has(id));
+  return ids.length > FEW || sameFamily(ids) ? ids.some((id) => taught.has(id)) : ids.every((id) => taught.has(id));
+}
+
 /** A line of an outline that only names what the lines further in teach: "Vowel teams" above `ai, ay`. */
 function withoutNames(items: readonly ReadItem[], below: readonly ReadItem[]): readonly ReadItem[] {
   const taught = new Set(below.flatMap(({ patterns }) => patterns));
   const names = ({ headings, status }: ReadItem) =>
     headings.length === 0
       ? status === 'unknown' || status === 'ignored'
-      : headings.every(({ sound, within }) => sound !== true && [...taught].some((id) => within?.has(id)));
+      : headings.every((heading) => isNameOf(heading, taught));
   const only = items.every(names);
   if (taught.size === 0 || !only) return items;
   return items.map((item): ReadItem => {
     const kept = [...new Set(item.headings.flatMap(({ keeps }) => keeps))];
     return { ...item, status: kept.length > 0 ? item.status : 'ignored', patterns: kept };
   });
+}
+
+/** What the name of a step teaches besides the lines below it; what nobody knows of it is only its name. */
+function besideItsName(items: readonly ReadItem[], below: readonly ReadItem[]): readonly ReadItem[] {
+  const taught = below.some(({ patterns }) => patterns.length > 0);
+  const onlyNames = ({ status, headings, partly }: ReadItem) =>
+    status === 'unknown' ||
+    (taught &&
+      status === 'guessed' &&
+      (partly === true || (headings.length > 0 && headings.every(({ sure }) => !sure))));
+  return withoutNames(items, below).map(
+    (item): ReadItem => (onlyNames(item) ? { ...item, status: 'ignored', patterns: [], bySight: [] } : item),
+  );
 }
 
 /**
@@ -73,16 +99,59 @@ function readRow(cells: readonly LaidCell[], needs: WordNeeds, plan: PlanWide): 
     };
   });
   if (cells[0]!.row === undefined)
-    return read.flatMap(({ items }, i) => {
+    return withoutGoals(cells, read).flatMap(({ items }, i) => {
       const below = read.slice(i + 1, i + 1 + (cells[i]!.heads ?? 0));
       return below.length === 0
         ? items
-        : withoutNames(
+        : (cells[i]!.kind === 'title' ? besideItsName : withoutNames)(
             items,
             below.flatMap((cell) => cell.items),
           );
     });
-  return read.flatMap((cell, i) => cell.items.map((item) => narrow(item, cell.kind, lettersBeside(read, i))));
+  return read.flatMap((cell, i) => {
+    const letters = lettersBeside(read, i);
+    // "consonants and a vowel" beside m, s, a: what one part names, the other does too.
+    const names =
+      cell.kind === 'title' && cell.items.some(({ headings }) => isListed(headings, letters));
+    return cell.items.map((item) => narrow(item, cell.kind, letters, names));
+  });
+}
+
+/** What children are to be able to do in the end: "Goal: children hear each sound in a blend". */
+const goal =
+  /^(?:(?:our|the|learning|main|unit|weekly|lesson|year-end|end-of-year) )?(?:goals?|aims?|outcomes?|objectives?|targets?|success criteria|by the end|i can)\b[^:–—-]{0,30}(?::|\s[-–—]\s|,\s)|^(?:the |most |all )?(?:children|students|pupils|learners|kids)\s+(?!(?:with|who|in|from)\b)\p{L}+/iu;
+
+/** A sentence of its own: "Show cap and kite with letter cards." */
+const remark = /^\p{Lu}.*\p{L}{2,}[ ,].*[.!]["”’)]*$/su;
+
+/**
+ * Where other lines of a step say what is taught, a goal in words teaches nothing besides, unless it has letters that no
+ * other line has; nor does a sentence in which nothing is understood.
+ */
+function withoutGoals(cells: readonly LaidCell[], read: readonly ReadCell[]): readonly ReadCell[] {
+  const isGoal = cells.map(({ text }) => goal.test(text));
+  const taught = new Set(
+    read.flatMap(({ items }, i) => (isGoal[i] ? [] : items.flatMap(({ patterns }) => patterns))),
+  );
+  if (taught.size === 0) return read;
+  const says = ({ headings, patterns }: ReadItem) =>
+    headings.length === 0 && patterns.some((id) => !taught.has(id));
+  const isRemark = ({ text, kind }: LaidCell, { items }: ReadCell) =>
+    kind === 'patterns' &&
+    remark.test(text) &&
+    items.every(({ patterns, status }) => patterns.length === 0 && status !== 'matched');
+  return read.map((cell, i) => {
+    const drops = isGoal[i]
+      ? (item: ReadItem) => !says(item)
+      : isRemark(cells[i]!, cell)
+        ? () => true
+        : null;
+    if (drops === null) return cell;
+    const items = cell.items.map(
+      (item): ReadItem => (drops(item) ? { ...item, status: 'ignored', patterns: [], bySight: [] } : item),
+    );
+    return { ...cell, items };
+  });
 }
 
 const teaching = (kind: CellKind) => kind === 'patterns' || kind === 'title';
@@ -94,16 +163,28 @@ function lettersBeside(cells: readonly ReadCell[], i: number): ReadonlySet<strin
   return new Set(items.flatMap(({ patterns }) => patterns));
 }
 
+const isListed = (headings: readonly Phrase[], letters: ReadonlySet<string>) =>
+  headings.some(({ within }) => [...within!].some((id) => letters.has(id)));
+
 /** An item of a row whose letters stand in another cell: a heading of them, or a title that nobody knows. */
-function narrow(item: ReadItem, kind: CellKind, letters: ReadonlySet<string>): ReadItem {
+function narrow(item: ReadItem, kind: CellKind, letters: ReadonlySet<string>, names: boolean): ReadItem {
   const { headings, status } = item;
-  const listed = headings.some(({ within }) => [...within!].some((id) => letters.has(id)));
+  const listed = isListed(headings, letters);
   // "Gliding vowels" beside oi, oy only names them; "ei/ie" may teach besides.
   // So does "Complex consonants" beside tch, of which "consonants" alone is a guess.
-  const guess = status === 'guessed' && headings.length > 0;
+  const vague = item.partly === true || names || /\b(?:review|revision|mixed)\b/i.test(item.text);
+  const guess = status === 'guessed' && headings.length > 0 && vague;
   const nameless = (status === 'unknown' || guess) && !/[(/[]|-\p{L}|\p{L}-(?!\p{L})/u.test(item.text);
   const onlyTitle = kind === 'title' && letters.size > 0 && nameless;
   if (!listed && !onlyTitle) return item;
-  const patterns = listed ? [...new Set(headings.flatMap(({ keeps }) => keeps))] : [];
+  // "Soft c" beside ce, ci, cy says the same.
+  const same = item.patterns.length > 0 && item.patterns.every((id) => letters.has(id));
+  if (same && status === 'matched' && !headings.some(({ sound }) => sound)) return item;
+  const kept = listed ? headings.flatMap(({ keeps }) => keeps) : [];
+  // "/t/, /d/, /id/" beside -ed: of what the letters teach, that which has the sound.
+  const heard = headings.every(({ sound }) => sound === true)
+    ? headings.flatMap(({ within }) => [...letters].filter((id) => id.startsWith('suffix-') && within!.has(id)))
+    : [];
+  const patterns = [...new Set([...kept, ...heard])];
   return { ...item, status: patterns.length > 0 ? 'matched' : 'ignored', patterns, bySight: [] };
 }

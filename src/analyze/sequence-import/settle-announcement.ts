@@ -11,18 +11,41 @@ export function settleAnnouncement(lexemes: readonly Lexeme[], chunks: readonly 
   announceSounds(lexemes, chunks);
   announceLetters(chunks);
   const colon = lexemes.findIndex(({ kind, text }) => kind === 'is' && text === ':');
+  if (colon > 0) announceKinds(chunks, lexemes[colon]!.start);
   if (colon < 1 || !listsLetters(lexemes.slice(colon + 1))) return;
   const end = lexemes[colon]!.start;
   const lastWord = lexemes.slice(0, colon).findLast(({ kind }) => kind === 'word')?.start ?? 0;
+  // "a digraph plus r: shr, thr"
+  const listed = lexemes.slice(colon + 1).filter(({ kind, text }) => kind === 'word' && text !== 'and');
+  const within = (letter: string) => listed.every(({ text }) => text.length > 1 && text.includes(letter));
   for (const chunk of chunks) {
     if (chunk.start > end) break;
+    const described =
+      colon > 2 &&
+      chunk.phrases.length === 0 &&
+      chunk.spelled.length > 0 &&
+      chunk.spelled.every(({ spelling, start }) => start < end && spelling.letters.length === 1 && within(spelling.letters));
     const strayLetters =
+      described ||
+      (
       chunk.phrases.length === 0 &&
       chunk.spelled.every(({ spelling, start }) => spelling.letters.length === 1 && start < end) &&
-      lastWord > chunk.start;
+      lastWord > chunk.start);
     const open = chunk.phrases.length > 0 && chunk.spelled.length === 0 && chunk.phrases.every(isOpen);
     if (strayLetters) chunk.spelled.length = 0;
     if (strayLetters || open) chunk.announces = true;
+  }
+}
+
+/** "spelling changes: double the consonant, drop the e": those that are named after the colon are meant. */
+function announceKinds(chunks: readonly Chunk[], colon: number): void {
+  const named = chunks.filter(({ start, phrases }) => start > colon && phrases.length > 0);
+  const listed = new Set(named.flatMap(({ phrases }) => phrases.flatMap(({ ids }) => ids)));
+  if (listed.size === 0) return;
+  for (const chunk of chunks) {
+    const ids = chunk.phrases.flatMap((phrase) => phrase.ids);
+    if (chunk.start < colon && chunk.spelled.length === 0 && chunk.phrases.length === 1 && ids.length > 1 && [...listed].every((id) => ids.includes(id)))
+      chunk.announces = true;
   }
 }
 

@@ -11,7 +11,7 @@ export function settleHeadings(all: readonly Line[]): readonly Line[] {
   const counting = new Map([
     ['lead', !lines.some(isStrong) && !counts && !letters],
     ['number', counts],
-    ['letter', letters && !counts],
+    ['letter', letters && (!counts || lettersLead(lines))],
   ]);
   const points = counting.get('letter') === false ? letteredPoints(lines) : new Set<Line>();
   const bullets = bulletSteps(lines);
@@ -133,6 +133,16 @@ function numbersOf({ text }: Line): readonly number[] {
   // "1a", "1b" run on to "2a".
   const places = readStepHeading(text)?.title.match(/\d+|(?<=\d)[a-z]$/g) ?? [];
   return places.map((place) => (/\d/.test(place) ? Number(place) : place.charCodeAt(0)));
+}
+
+/** Whether each letter has its own numbers below it: `A. Short vowels`, `1. a, i`, `2. o`, `B. Digraphs`, `1. sh`. */
+function lettersLead(lines: readonly Line[]): boolean {
+  const outline = lines.filter(({ heading }) => heading === 'letter' || heading === 'number');
+  return outline.every(({ heading }, i) => {
+    const next = outline[i + 1];
+    if (heading === 'letter') return next?.heading === 'number' && numbersOf(next)[0] === 1;
+    return i > 0;
+  });
 }
 
 function letterPlace({ text }: Line): number {

@@ -8,6 +8,8 @@ export interface ReadItem extends ImportedItem {
   readonly headings: readonly Phrase[];
   /** Said in words of the trade, not only in letters. */
   readonly named: boolean;
+  /** Some of its words were not understood. */
+  readonly partly?: boolean;
 }
 
 /** A heading of more patterns than these only announces letters of its family in a later sentence. */

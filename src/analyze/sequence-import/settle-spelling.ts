@@ -106,7 +106,8 @@ function settle(spelled: Spelled, beside: Beside, others: readonly Spelled[]): O
   const own = first.filter((id) => patterns.get(id)!.letters.split(' ')[0] === spelling.letters);
   const named = own.length > 0 ? own : first;
   const shownIds = patternsShown(spelled, left, beside, others);
-  const byExample = left.filter((id) => shownIds.has(id));
+  const weakEnd = left.filter((id) => id === `final-${spelling.letters}` && shownIds.has(id));
+  const byExample = weakEnd.length > 0 ? weakEnd : left.filter((id) => shownIds.has(id));
   if (byExample.length > 0 && !(spelling.letters in composites) && rime === undefined) {
     const usual = spelling.usual.filter((id) => byExample.includes(id));
     const possible = spelling.usual.filter((id) => left.includes(id));

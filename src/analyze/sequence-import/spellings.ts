@@ -240,7 +240,9 @@ function rimeOf(letters: string): Spelling | null {
   if (vowel === '' || (letters !== 'an' && own)) return null;
   const end = findSpelling(rest, 'none')!;
   const ids = [`short-${vowel}`, ...(end.usual.length > 1 ? [`end-${rest}`] : end.usual)];
-  return { letters, candidates: ids, usual: ids, sure: false };
+  // The -et of basket is no short e and t.
+  const weak = catalogue.some(({ id }) => id === `final-${letters}`) ? [`final-${letters}`] : [];
+  return { letters, candidates: [...ids, ...weak], usual: ids, sure: false };
 }
 
 function onSide(ids: readonly PatternId[], mark: Mark): readonly PatternId[] {

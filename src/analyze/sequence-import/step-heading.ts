@@ -3,7 +3,8 @@ const kinds =
 /** How the names of months begin. */
 export const MONTHS = 'jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec';
 const number =
-  '(?:\\d{1,3}[a-z]?|[a-z]\\d{1,2}|[ivx]{1,5}|one|two|three|four|five|six|seven|eight|nine|ten|[a-h])';
+  // "semi-" is no semester I.
+  '(?:\\d{1,3}[a-z]?|[a-z]\\d{1,2}|(?<!\\p{L})(?:[ivx]{1,5}|one|two|three|four|five|six|seven|eight|nine|ten|[a-h]))';
 const numbered = new RegExp(
   `^(?<kind>${kinds})s?\\.?\\s*(?:no\\.?\\s*|number\\s+|#\\s*)?(?:k(?:indergarten)?|${number})(?:\\s*(?:-|–|to|&|and|/|,)\\s*(?:\\d{1,3}))*(?![\\p{L}\\p{N}])`,
   'iu',

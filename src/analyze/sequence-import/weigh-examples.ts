@@ -43,7 +43,9 @@ export function patternsShown(
     shown.flatMap((word) => {
       const needs = beside.needs(word);
       const listed = left.filter((id) => needs.has(id) || isUsualExample(word, id));
-      return listed.length > 0 ? listed : patternsInExample(spelling.letters, word);
+      // The al of palm is that of walk only to whoever says both alike.
+      const own = listed.includes('al-ah') ? listed.filter((id) => id !== 'al-aw') : listed;
+      return own.length > 0 ? own : patternsInExample(spelling.letters, word);
     }),
   );
   // The y of candy and of windy is one to a reader.

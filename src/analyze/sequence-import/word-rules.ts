@@ -18,6 +18,10 @@ export const wordRules: readonly WordRule[] = [
     applies: (reader, { phrase, length, lexeme }) => {
       const stands = reader.aside || reader.hinting || length > 1 || lexeme.mark === 'none';
       if (phrase === null || !stands) return 0;
+      // "the hard pairs"
+      const next = reader.lexemes[reader.at + 1];
+      const loose = length === 1 && /^(?:hard|soft)$/.test(lexeme.text) && next?.kind === 'word';
+      if (loose && !/^(?:[cg]|th|sounds?|consonants?|letters?|spellings?|and|or|as|in|like)$/.test(next.text)) return 0;
       // "ea (team)" has an example.
       const { last } = reader;
       const letters = last?.spelling.letters ?? '';
@@ -134,7 +138,7 @@ export const wordRules: readonly WordRule[] = [
     counterExample: 'ai boat',
     applies: (reader, { lexeme: { text } }) => {
       const { last } = reader;
-      if (last === undefined || !showsLetters(reader, text, last)) return 0;
+      if (last === undefined || !showsLetters(reader, text, last) || leadsOn(reader, text)) return 0;
       // "i in hi": the word behind it is the example.
       const next = reader.lexemes[reader.at + 1];
       const joins = /^(?:in|is|as)$/.test(text) && next?.kind === 'word' && next.mark === 'none';
@@ -148,7 +152,7 @@ export const wordRules: readonly WordRule[] = [
     example: 'short a: at, am',
     counterExample: 'short a: pin',
     applies: (reader, { lexeme: { text } }) => {
-      if (!reader.isNote(text)) return 0;
+      if (!reader.isNote(text) || leadsOn(reader, text)) return 0;
       reader.chunk!.examples.push(text);
       reader.touch();
       return 1;
@@ -224,6 +228,14 @@ const fillerOrHint =
 /** After a word that nothing is known of, until something divides. */
 function inProse({ chunk, broken }: ClauseReader): boolean {
   return chunk !== null && !broken && chunk.known === 0;
+}
+
+/** "s says /z/", "/n/ sound: kn": a word that goes on to something else is no example, whatever letters it has. */
+function leadsOn({ lexemes, at }: ClauseReader, text: string): boolean {
+  const next = lexemes[at + 1];
+  if (!/^(?:word|sound|is|open|hint|list|meant)$/.test(next?.kind ?? '')) return false;
+  if (/^(?:sounds?|words?|letters?|spell(?:s|ing|ings|ed)?|says?|saying|makes?|making)$/.test(text)) return true;
+  return next!.kind !== 'open' && next!.kind !== 'is' && /^(?:that|with|which|for|as|has|have|having)$/.test(text);
 }
 
 /** Beyond a comma one letter is too little to say that a word shows it: `t, the`. */
