@@ -32,9 +32,10 @@ const inBrowsers = {
   expect: { poll: { timeout: 10_000 } },
   // A browser may stumble; .ci/run names each test that needed its second try, so that its cause is looked for.
   retry: 1,
-  // Each file has a browser of its own. They come after the tests without one, which use all of the machine.
+  // Two browsers at once, each for all the files of its worker, which it forgets between them. They come after the tests without one, which use
+  // all of the machine.
+  isolate: false,
   maxWorkers: 2,
-  sequence: { groupOrder: 1 },
 };
 
 export default defineConfig({
@@ -86,6 +87,7 @@ export default defineConfig({
           ...inBrowsers,
           include: ['tests/e2e/*.spec.ts', 'tests/attack/*.spec.ts'],
           exclude: ['tests/e2e/firefox.spec.ts'],
+          sequence: { groupOrder: 1 },
         },
       },
       {
@@ -116,6 +118,7 @@ export default defineConfig({
             ].map((name) => `tests/e2e/${name}.spec.ts`),
           ],
           env: { TEST_BROWSER: 'firefox' },
+          sequence: { groupOrder: 2 },
         },
       },
     ],
