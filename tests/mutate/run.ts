@@ -66,7 +66,10 @@ for (const [n, change] of drawn.entries()) {
   const line = text.slice(0, change.start).split('\n').length;
   const was = text.slice(change.start, change.end).replaceAll(/\s+/g, ' ');
   if (values.list) {
-    console.log(`${change.kind} ${change.file}:${line} ${was} -> ${change.becomes}`, testsOf(change.file).length);
+    console.log(
+      `${change.kind} ${change.file}:${line} ${was} -> ${change.becomes}`,
+      testsOf(change.file).length,
+    );
     continue;
   }
   writeFileSync(
