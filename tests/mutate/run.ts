@@ -140,7 +140,7 @@ function run(tests: readonly string[], project: string): string | null {
       ...['vitest', 'run', '--config', 'tests/vitest.config.ts', '--bail', '1', '--retry', '0'],
       ...(project
         ? ['--project', project]
-        : ['--project', 'unit', '--project', 'language', '--project', 'views']),
+        : ['unit', 'apart', 'language', 'views'].flatMap((name) => ['--project', name])),
       ...['--reporter=json', `--outputFile.json=${report}`],
       ...tests,
     ],
