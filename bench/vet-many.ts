@@ -28,7 +28,7 @@ export async function measureVetMany(): Promise<VetSpeed> {
     for (let n = 0; n < FILES; n++) writeFileSync(join(folder, `${n}.txt`), write(FILE_SIZE));
     const small = join(folder, 'small.text');
     writeFileSync(small, 'Fog.');
-    await run(process.execPath, [join(root, 'src/tools/bundle-vet.mjs')]);
+    await run(process.execPath, [join(root, 'src/tools/bundle-commands.mjs')]);
     const times: { start: number; whole: number; words: number }[] = [];
     for (const jobs of [1, 2]) {
       // One file for each thread, so that all of them start.

@@ -28,7 +28,7 @@ const root = fileURLToPath(new URL('..', import.meta.url));
 const folder = mkdtempSync(join(tmpdir(), 'wordreach-'));
 const at = (name: string): string => join(folder, name);
 vi.setConfig({ testTimeout: 60_000 });
-beforeAll(() => execFileSync(process.execPath, [join(root, 'src/tools/bundle-vet.mjs')]));
+beforeAll(() => execFileSync(process.execPath, [join(root, 'src/tools/bundle-commands.mjs')]));
 afterAll(() => rmSync(folder, { recursive: true }));
 
 const group = { name: 'Herons', sequence: null, alsoTaught: ['f', 'sh', 'short-i'], bySight: ['the'] };
@@ -396,10 +396,7 @@ async function run(
 ): Promise<Done> {
   const { INIT_CWD: _, ...env } = process.env;
   const isOurs = command !== 'bash';
-  const start =
-    command === 'vet'
-      ? [join(root, '.output/cli/vet.mjs')]
-      : ['--import', import.meta.resolve('tsx'), join(root, `src/cli/${command}.ts`)];
+  const start = [join(root, `.output/cli/${command}.mjs`)];
   const child = spawn(isOurs ? process.execPath : command, [...(isOurs ? start : []), ...args], {
     cwd: folder,
     env,

@@ -1,15 +1,16 @@
-import { spawn } from 'node:child_process';
+import { execFileSync, spawn } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { afterAll, describe, expect, test } from 'vitest';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { Report } from '../src/analyze/types.ts';
 
 /** The commands as scripts call them; what they print is a format others rely on. */
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const folder = mkdtempSync(join(tmpdir(), 'wordreach-'));
+beforeAll(() => execFileSync(process.execPath, [join(root, 'src/tools/bundle-commands.mjs')]));
 afterAll(() => rmSync(folder, { recursive: true }));
 
 const story = 'The Marigold is late. “Is it the fog?” said Bram. He had 12 boxes of fish on it.';
@@ -256,7 +257,7 @@ function run(
   stopAfter = Number.POSITIVE_INFINITY,
 ): Promise<{ out: string; err: string; code: number | null }> {
   const { INIT_CWD: _, ...env } = process.env;
-  const child = spawn(process.execPath, ['--import', 'tsx', `src/cli/${command}.ts`, ...args], {
+  const child = spawn(process.execPath, [join(root, `.output/cli/${command}.mjs`), ...args], {
     cwd: root,
     env,
   });

@@ -1,10 +1,11 @@
-import { spawnSync } from 'node:child_process';
+import { execFileSync, spawnSync } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
-import { describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
 
 /** The command as scripts call it; what it prints is a format others rely on. */
 
 const root = fileURLToPath(new URL('..', import.meta.url));
+beforeAll(() => execFileSync(process.execPath, [`${root}src/tools/bundle-commands.mjs`]));
 const herons = 'profiles/groups/herons.json';
 const wave = '{"sentence":"It was an enormous wave.","start":10,"end":18}';
 
@@ -41,7 +42,7 @@ describe('swap', () => {
 });
 
 function run(options: readonly string[], input: readonly string[]) {
-  const { stdout, stderr, status } = spawnSync('npx', ['tsx', 'src/cli/swap.ts', ...options], {
+  const { stdout, stderr, status } = spawnSync(process.execPath, ['.output/cli/swap.mjs', ...options], {
     cwd: root,
     input: input.join('\n'),
     encoding: 'utf8',

@@ -17,7 +17,7 @@ const root = fileURLToPath(new URL('..', import.meta.url));
 const folder = mkdtempSync(join(tmpdir(), 'wordreach-'));
 // Each test starts a program that starts threads.
 vi.setConfig({ testTimeout: 60_000 });
-beforeAll(() => execFileSync(process.execPath, [join(root, 'src/tools/bundle-vet.mjs')]));
+beforeAll(() => execFileSync(process.execPath, [join(root, 'src/tools/bundle-commands.mjs')]));
 afterAll(() => rmSync(folder, { recursive: true }));
 
 save('herons.json', {

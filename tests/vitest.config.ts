@@ -10,13 +10,22 @@ const unit = [
   'tests/*.test.ts',
   'tests/{properties,lesson}/*.test.ts',
 ];
-/** Tests that ask the real tables and replace nothing: they run in processes that keep the tables from file to file. */
-const language = globSync(unit, { cwd: root }).filter((file) => {
-  const text = readFileSync(`${root}${file}`, 'utf8');
-  return (
-    /load-(?:analyzer|lesson)\.ts'/.test(text) && !/\bvi\.|fake-indexeddb|fakes\/local-storage/.test(text)
-  );
-});
+const all = globSync(unit, { cwd: root }).map((file) => ({
+  file,
+  text: readFileSync(`${root}${file}`, 'utf8'),
+}));
+/** Tests that replace a part of ours or of the machine, or start others: each file has a process of its own. */
+const apart = all
+  .filter(({ text }) =>
+    /\bvi\.|fake-indexeddb|fakes\/(?:local-storage|extension)|\bprocess\.|\bglobalThis\b|node:child_process|happy-dom/.test(
+      text,
+    ),
+  )
+  .map(({ file }) => file);
+/** Of the others, tests that ask the real tables: they run in processes that keep the tables from file to file. */
+const language = all
+  .filter(({ file, text }) => /load-(?:analyzer|lesson)\.ts'/.test(text) && !apart.includes(file))
+  .map(({ file }) => file);
 
 /**
  * The build that tests without a browser see is Chromium's. The path of a browser may be in FIREFOX too, by hand or from
@@ -32,9 +41,10 @@ const inBrowsers = {
   expect: { poll: { timeout: 10_000 } },
   // A browser may stumble; .ci/run names each test that needed its second try, so that its cause is looked for.
   retry: 1,
-  // Each file has a browser of its own. They come after the tests without one, which use all of the machine.
+  // Two browsers at once, each for all the files of its worker, which it forgets between them. They come after the tests without one, which use
+  // all of the machine.
+  isolate: false,
   maxWorkers: 2,
-  sequence: { groupOrder: 1 },
 };
 
 export default defineConfig({
@@ -47,9 +57,19 @@ export default defineConfig({
         test: {
           name: 'unit',
           env,
-          setupFiles: ['tests/speak-english.ts', 'tests/fakes/locks.ts'],
+          setupFiles: ['tests/speak-english.ts'],
           include: unit,
-          exclude: language,
+          exclude: [...apart, ...language],
+          isolate: false,
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'apart',
+          env,
+          setupFiles: ['tests/speak-english.ts', 'tests/fakes/locks.ts'],
+          include: apart,
           // A busy machine is slow to read the tables.
           testTimeout: 60_000,
         },
@@ -86,6 +106,7 @@ export default defineConfig({
           ...inBrowsers,
           include: ['tests/e2e/*.spec.ts', 'tests/attack/*.spec.ts'],
           exclude: ['tests/e2e/firefox.spec.ts'],
+          sequence: { groupOrder: 1 },
         },
       },
       {
@@ -111,11 +132,11 @@ export default defineConfig({
               'private-marks',
               'real-web',
               'scope',
-              'story',
               'sweep',
             ].map((name) => `tests/e2e/${name}.spec.ts`),
           ],
           env: { TEST_BROWSER: 'firefox' },
+          sequence: { groupOrder: 2 },
         },
       },
     ],

@@ -4,6 +4,7 @@ import { test } from 'vitest';
 import { findChromium } from '../../src/tools/find-browser.ts';
 import { builtExtension, type ExtensionBrowser, launchExtension } from '../../src/tools/launch-extension.ts';
 import { type FirefoxBrowser, launchFirefox, launchPlainFirefox } from './firefox.ts';
+import { keepLaunched, keepPlain } from './keep-browser.ts';
 import { openSideWorld, type SideWorld } from './main-thread.ts';
 import type { OneBrowser, whyOnlyIn } from './only-in.ts';
 import { type PageServer, servePages } from './page-server.ts';
@@ -36,15 +37,28 @@ export interface TestBrowser extends ExtensionBrowser, Pick<PageServer, 'address
 /** Commands of the manifest, and letters for them beside Alt and Shift; it suggests the first alone. */
 const SHORTCUTS = { 'next-word': 'N', 'previous-word': 'P', 'open-desk': 'D' } as const;
 
-/** `language` is that of the browser itself. */
-export async function startBrowser(language?: string): Promise<TestBrowser> {
-  return browserName === 'firefox' ? startFirefox(language) : serveBeside(await startChromium(language));
+/**
+ * The browser of this run as it is after installing. One serves all files of a worker: closing it closes its tabs and forgets what the extension
+ * keeps.
+ */
+export async function startBrowser(): Promise<TestBrowser> {
+  if (browserName === 'firefox') return startFirefox();
+  return serveBeside(await keepLaunched('chromium', startChromium));
+}
+
+/** A browser of one's own, as one in another language (`es`) has to be. */
+export async function startOwnBrowser(language?: string): Promise<TestBrowser> {
+  return serveBeside(await (browserName === 'firefox' ? startOwnFirefox(language) : startChromium(language)));
 }
 
 /** Firefox, and what only its tests do in its window. */
-export async function startFirefox(language?: string): Promise<TestBrowser & Omit<FirefoxBrowser, 'badge'>> {
+export async function startFirefox(): Promise<TestBrowser & Omit<FirefoxBrowser, 'badge'>> {
+  return serveBeside(await keepLaunched('firefox', startOwnFirefox));
+}
+
+async function startOwnFirefox(language?: string) {
   const launched = await launchFirefox(language);
-  const both = {
+  return {
     ...launched,
     async badge(page: Page) {
       await page.bringToFront();
@@ -56,7 +70,6 @@ export async function startFirefox(language?: string): Promise<TestBrowser & Omi
       await launched.chooseFromMenu();
     },
   };
-  return serveBeside(both);
 }
 
 async function serveBeside<T extends ExtensionBrowser>(
@@ -81,10 +94,11 @@ async function serveBeside<T extends ExtensionBrowser>(
   };
 }
 
-/** The browser without the extension, for parts of it that run in a page by themselves. */
+/** The browser without the extension, for parts of it that run in a page by themselves; one for all files of a worker, too. */
 export function startPlainBrowser(): Promise<Browser> {
-  if (browserName === 'firefox') return launchPlainFirefox();
-  return chromium.launch({ executablePath: findChromium() });
+  return keepPlain(() =>
+    browserName === 'firefox' ? launchPlainFirefox() : chromium.launch({ executablePath: findChromium() }),
+  );
 }
 
 /** `test` for what one browser alone can do, for a reason named in `only-in.ts`; the other leaves it out. */

@@ -105,39 +105,36 @@ describe('printed', () => {
     expect([Math.round(pages[0]!.width), Math.round(pages[0]!.height)]).toEqual([612, 792]);
   });
 
-  test.each([
-    ['18', 'beginner', 'usual', 'a4'],
-    ['18', 'book', 'usual', 'a4'],
-    ['26', 'wide', 'widest', 'letter'],
-    ['14', 'plain', 'wider', 'a4'],
-  ])(
-    '%s point %s, gaps %s, on %s: the words counted beside each line are those on paper',
-    async (size, font, gaps, paper) => {
-      await put();
-      await openPrint();
+  test('the words counted beside each line are those on paper, in any size, font and spacing', async () => {
+    await put();
+    await openPrint();
+    await choose('Next to each line', 'counts');
+    for (const [size, font, gaps, paper] of [
+      ['18', 'beginner', 'usual', 'a4'],
+      ['18', 'book', 'usual', 'a4'],
+      ['26', 'wide', 'widest', 'letter'],
+      ['14', 'plain', 'wider', 'a4'],
+    ] as const) {
+      const at = `${size} point ${font}, gaps ${gaps}, on ${paper}`;
       await choose('Size', size);
       await choose('Font', font);
       await choose('Letter and word spacing', gaps);
       await choose('Paper', paper);
-      await choose('Next to each line', 'counts');
       const pages = await toPdf();
       const counted = linesOf(pages).filter(({ number }) => number !== null);
-      expect(counted.length).toBeGreaterThan(8);
+      expect(counted.length, at).toBeGreaterThan(8);
       // Where letters stand apart, pdf.js takes each for a word: so blanks are left out.
       const written = counted.map(({ text }) => text.replaceAll(' ', ''));
-      expect(written.join('')).toBe(body.replaceAll(' ', ''));
-      expect(counted.map(({ number }) => number)).toEqual(
-        written.map((_, i) => fingerCount(written.slice(0, i + 1).join('').length)),
-      );
-      expect(Math.round(pages[0]!.width)).toBe(paper === 'a4' ? 595 : 612);
+      expect(written.join(''), at).toBe(body.replaceAll(' ', ''));
+      expect(
+        counted.map(({ number }) => number),
+        at,
+      ).toEqual(written.map((_, i) => fingerCount(written.slice(0, i + 1).join('').length)));
+      expect(Math.round(pages[0]!.width), at).toBe(paper === 'a4' ? 595 : 612);
       const heading = linesOf(pages).find(({ text }) => text.replaceAll(' ', '') === 'Intheshed');
-      expect(heading!.number).toBeNull();
-    },
-  );
-
-  test('lines are numbered from one, on the left', async () => {
-    await put();
-    await openPrint();
+      expect(heading!.number, at).toBeNull();
+    }
+    // Or they are numbered from one, on the left.
     await choose('Next to each line', 'numbers');
     const numbers = linesOf(await toPdf()).flatMap(({ number }) => number ?? []);
     expect(numbers).toEqual(numbers.map((_, i) => i + 1));
@@ -177,46 +174,53 @@ describe('printed', () => {
   const plain = (text: string) => text.replace(/\s/g, '');
 
   test.each([
-    ['a4', '18', 'none', 30],
-    ['letter', '18', 'none', 31],
-    ['a4', '26', 'counts', 45],
-    ['letter', '14', 'numbers', 60],
+    [31, 'a4', 'letter', '18', '18', 'none', 'none'],
+    [60, 'a4', 'letter', '26', '14', 'counts', 'numbers'],
   ])(
-    'on %s in %s point with %s beside: the pages on the screen are those on paper, each with the source at its foot',
-    async (paper, size, margin, parts) => {
+    'of a passage of %i parts the pages on the screen are those on paper, each with the source at its foot',
+    async (parts, ...[a4, letter, large, small, first, then]) => {
       await put(long(parts));
       await addSource();
       await desk.getByLabel('Web address', { exact: true }).fill(far);
       await openPrint();
-      await choose('Size', size);
-      await choose('Paper', paper);
-      await choose('Next to each line', margin);
-      const shown = await desk.locator('.sheet-page').evaluateAll((pages) =>
-        pages.map((page) => ({
-          text: page.querySelector('.set-text')!.textContent!,
-          // Nothing written stands lower than where the foot begins.
-          clear:
-            page.querySelector('.set-text')!.getBoundingClientRect().bottom <=
-            page.querySelector('.sheet-foot')!.getBoundingClientRect().top + 0.5,
-        })),
-      );
-      const pages = await toPdf();
-      expect(pages.length).toBeGreaterThan(2);
-      expect(shown.length).toBe(pages.length);
-      await desk.getByText(`${pages.length} pages.`).waitFor();
-      for (const [i, { lines }] of pages.entries()) {
-        const text = plain(lines.map(({ text }) => text).join(''));
-        const numbered = (shown[i]!.text.match(/\S/g) ?? []).join('');
-        const foot = `Source:WilmaFalk,${far}`;
-        expect(shown[i]!.clear).toBe(true);
-        const at = text.indexOf('Source:');
-        expect(at).toBeGreaterThan(0);
-        // The number of the page stands beside the last line of the source.
-        expect(text.slice(at)).toBe(i === 0 ? foot : foot + (i + 1));
-        if (margin === 'none') expect(text.slice(0, at).endsWith(numbered)).toBe(true);
+      for (const [paper, size, margin] of [
+        [a4, large, first],
+        [letter, small, then],
+      ] as const) {
+        await choose('Size', size);
+        await choose('Paper', paper);
+        await choose('Next to each line', margin);
+        await expectAsOnPaper(margin);
       }
     },
   );
+
+  async function expectAsOnPaper(margin: string): Promise<void> {
+    const shown = await desk.locator('.sheet-page').evaluateAll((pages) =>
+      pages.map((page) => ({
+        text: page.querySelector('.set-text')!.textContent!,
+        // Nothing written stands lower than where the foot begins.
+        clear:
+          page.querySelector('.set-text')!.getBoundingClientRect().bottom <=
+          page.querySelector('.sheet-foot')!.getBoundingClientRect().top + 0.5,
+      })),
+    );
+    const pages = await toPdf();
+    expect(pages.length).toBeGreaterThan(2);
+    expect(shown.length).toBe(pages.length);
+    await desk.getByText(`${pages.length} pages.`).waitFor();
+    for (const [i, { lines }] of pages.entries()) {
+      const text = plain(lines.map(({ text }) => text).join(''));
+      const numbered = (shown[i]!.text.match(/\S/g) ?? []).join('');
+      const foot = `Source:WilmaFalk,${far}`;
+      expect(shown[i]!.clear).toBe(true);
+      const at = text.indexOf('Source:');
+      expect(at).toBeGreaterThan(0);
+      // The number of the page stands beside the last line of the source.
+      expect(text.slice(at)).toBe(i === 0 ? foot : foot + (i + 1));
+      if (margin === 'none') expect(text.slice(0, at).endsWith(numbered)).toBe(true);
+    }
+  }
 
   test('more story words than a page holds go on, in a box of their own', async () => {
     await put('lantern lighthouse ferry harbour wind');
@@ -328,14 +332,12 @@ const plainText = [
   `${source}\n`,
 ].join('\n\n');
 
-describe('saved', () => {
-  beforeEach(async () => {
-    await put();
-    await addSource();
-    await addStoryWord('lantern', 'a lamp you can carry');
-  });
+test('saved as a document, plain text and a web page, and copied, a passage is the same text', async () => {
+  await put();
+  await addSource();
+  await addStoryWord('lantern', 'a lamp you can carry');
 
-  test('as a document, which opens again with the same text', async () => {
+  {
     const { name, bytes } = await download('Save for Word');
     expect(name).toBe('The ferry is late - Herons.docx');
     const { value } = await mammoth.extractRawText({ buffer: bytes });
@@ -348,14 +350,13 @@ describe('saved', () => {
         .slice(1)
         .map((line) => line.replace(/^(##|-) /, '')),
     ]);
-  });
-
-  test('as plain text', async () => {
+  }
+  {
     const { name, bytes } = await download('Save as plain text');
     expect([name, bytes.toString('utf8')]).toEqual(['The ferry is late - Herons.txt', plainText]);
-  });
-
-  test('as a web page of one file, which is sound and prints', async () => {
+  }
+  // The web page is one file, which is sound and prints.
+  {
     const { name, bytes } = await download('Save as web page');
     expect(name).toBe('The ferry is late - Herons.html');
     const page = await browser.open(browser.serve('saved.html', bytes.toString('utf8')));
@@ -378,9 +379,11 @@ describe('saved', () => {
     expect(await axeFaults(page)).toEqual([]);
     const pages = await readPdf(await page.pdf({ preferCSSPageSize: true }));
     expect(linesOf(pages).at(-1)!.text).toBe(source);
-  });
-
-  test('to the clipboard, as text and with its structure', async () => {
+    await page.close();
+  }
+  // To the clipboard as text and with its structure.
+  {
+    await desk.bringToFront();
     await desk.getByRole('button', { name: 'Copy', exact: true }).click();
     await desk.getByText('Copied.').waitFor();
     const pasting = desk.evaluate(
@@ -404,7 +407,7 @@ describe('saved', () => {
     expect(html).toMatch(/<h1[^>]*>The ferry is late<\/h1>/);
     expect(html).toMatch(/<li[^>]*>a lamp<\/li>/);
     expect(html).toContain('Source: Wilma Falk');
-  });
+  }
 });
 
 test('a web page made of any text has that text and no markup of it, as the browser parses it', async () => {

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import { axeFaults } from './axe-faults.ts';
-import { onlyIn, startBrowser, type TestBrowser } from './browser.ts';
+import { onlyIn, startBrowser, startOwnBrowser, type TestBrowser } from './browser.ts';
 import { clearKept } from './clear-kept.ts';
 
 let browser: TestBrowser;
@@ -388,7 +388,7 @@ describe('keeping', () => {
     'a full storage is told, and nothing is lost: in a file, after a reload, and once there is room',
     async () => {
       // In a browser of its own, which has not asked yet how much room there is: the answer is good for half a minute.
-      const own = await startBrowser();
+      const own = await startOwnBrowser();
       const before = desk;
       desk = await own.open(own.inside('groups.html'));
       const devtools = await own.context.newCDPSession(desk);

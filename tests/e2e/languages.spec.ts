@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { spanish } from '../../src/wording/es.ts';
-import { startBrowser, type TestBrowser } from './browser.ts';
+import { startOwnBrowser, type TestBrowser } from './browser.ts';
 import { openOwnPage, ownPages } from './own-pages.ts';
 
 let browser: TestBrowser;
@@ -20,7 +20,7 @@ async function panelOn(html: string): Promise<Page> {
 
 describe('in a Spanish browser', () => {
   beforeAll(async () => {
-    browser = await startBrowser('es');
+    browser = await startOwnBrowser('es');
   });
   afterAll(() => browser?.close());
 
@@ -66,7 +66,7 @@ describe('in a Spanish browser', () => {
 
 describe('in a browser of another language', () => {
   beforeAll(async () => {
-    browser = await startBrowser('de');
+    browser = await startOwnBrowser('de');
   });
   afterAll(() => browser?.close());
 

@@ -94,8 +94,17 @@ const banks = Array.from({ length: 5 }, (_, fifth) => {
   return { bank, knownTo: createKnownWords(bank, inputAt('steady-steps', 1).analyzer) };
 });
 
-/** As `lessonInput`, with a fifth of the bank, another at each step. */
+const quick = new Map<string, LessonInput>();
+
+/** As `lessonInput`, with a fifth of the bank, another at each step; made once for all tests of a process. */
 export function quickInput(id: string, step: number): LessonInput {
+  const key = `${id} ${step}`;
+  const input = quick.get(key) ?? makeQuickInput(id, step);
+  quick.set(key, input);
+  return input;
+}
+
+function makeQuickInput(id: string, step: number): LessonInput {
   const first = inputAt('steady-steps', 1);
   const sequence = sequences.find((each) => each.id === id)!;
   const group = { ...first.group, sequence: id, step, ...(sequence.accent && { accent: sequence.accent }) };
@@ -112,39 +121,42 @@ export function quickInput(id: string, step: number): LessonInput {
 
 /**
  * The law of every part: at every step, with and without a passage, pupils get only what they can read. Gives how many blocks
- * each part made.
+ * each part made. Each has a number of its own; `suitability.test.ts` and `more-parts.test.ts` make the same parts with others.
  */
 export function checkEveryStep(makers: readonly PartMaker[]): Record<string, number> {
   const made = Object.fromEntries(makers.map(({ id }) => [id, 0]));
   for (const { id, step } of steps) {
     const input = quickInput(id, step);
     for (const maker of makers) {
-      for (const passage of [null, storm]) {
-        for (const seed of [step, step + 1000]) {
-          const part = makeOf(maker, { ...input, passage }, seed);
-          expect(unreadable(part, input), `${maker.id} at ${id} ${step}`).toEqual([]);
-          made[maker.id]! += part.blocks.length;
-        }
+      for (const [passage, seed] of [
+        [null, step],
+        [storm, step + 1000],
+      ] as const) {
+        const part = makeOf(maker, { ...input, passage }, seed);
+        expect(unreadable(part, input), `${maker.id} at ${id} ${step}`).toEqual([]);
+        made[maker.id]! += part.blocks.length;
       }
     }
   }
   return made;
 }
 
+let odd: readonly LessonInput[] | undefined;
+
 /** A group with nothing taught, odd passages, choices from elsewhere: nothing throws, the same seed gives the same. */
 export function checkOddInputs(maker: PartMaker): void {
-  const groups = [
-    lessonInput('steady-steps', 0),
+  odd ??= [
+    inputAt('steady-steps', 0),
     lessonInput('none', 0, { sequence: null }),
     inputAt('steady-steps', 1),
     inputAt('second-tide', 30),
   ];
-  for (const input of groups) {
+  for (const input of odd) {
     for (const text of oddTexts) {
-      const odd = { ...input, passage: { title: '', text } };
-      const part = makeOf(maker, odd, 7, { word: 'zzz', count: '-3' });
-      expect(unreadable(part, odd)).toEqual([]);
-      expect(makeOf(maker, odd, 7, { word: 'zzz', count: '-3' })).toEqual(part);
+      const given = { ...input, passage: { title: '', text } };
+      const part = makeOf(maker, given, 7, { word: 'zzz', count: '-3' });
+      expect(unreadable(part, given)).toEqual([]);
+      expect(makeOf(maker, given, 7, { word: 'zzz', count: '-3' })).toEqual(part);
       if (part.says !== null) expect(part.says).toMatch(/[.:;] .*\.$/);
     }
   }

@@ -1,6 +1,6 @@
 import { mkdirSync, rmSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import { startBrowser } from '../e2e/browser.ts';
+import { startOwnBrowser } from '../e2e/browser.ts';
 import { screens } from './screens.ts';
 
 /**
@@ -11,7 +11,7 @@ const into = fileURLToPath(new URL('../../.output/pictures/', import.meta.url));
 const wanted = process.argv.slice(2);
 rmSync(into, { recursive: true, force: true });
 mkdirSync(into, { recursive: true });
-const browser = await startBrowser();
+const browser = await startOwnBrowser();
 try {
   for (const { name, widths, open } of screens) {
     if (wanted.length > 0 && !wanted.includes(name)) continue;

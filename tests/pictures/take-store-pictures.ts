@@ -1,7 +1,7 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import type { Page } from 'playwright-core';
-import { startBrowser, type TestBrowser } from '../e2e/browser.ts';
+import { startOwnBrowser, type TestBrowser } from '../e2e/browser.ts';
 import { screens } from './screens.ts';
 
 /**
@@ -12,7 +12,7 @@ const guide = fileURLToPath(new URL('../../public/guide/', import.meta.url));
 const store = fileURLToPath(new URL('../../.output/pictures/store/', import.meta.url));
 for (const folder of [guide, store]) mkdirSync(folder, { recursive: true });
 
-const browser = await startBrowser();
+const browser = await startOwnBrowser();
 try {
   const story = await open('story', 800, 800);
   const panel = await browser.openPanel(story);

@@ -1,17 +1,18 @@
-// Puts `vet` and its worker into one file of JavaScript each, .output/cli/vet.mjs and vet-worker.mjs, which start in a
-// third of the time that each thread takes to translate TypeScript for itself.
+// Puts the commands and the worker of `vet` into one file of JavaScript each, .output/cli/vet.mjs, vet-worker.mjs, word.mjs and so on, which
+// start in a third of the time that each process or thread takes to translate TypeScript for itself.
 import { randomUUID } from 'node:crypto';
 import { mkdir, rename, writeFile } from 'node:fs/promises';
-import { dirname } from 'node:path';
+import { basename, dirname } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
 
 const here = (path) => fileURLToPath(new URL(path, import.meta.url));
 
-const isEntry = ({ path }) => Number(/[\\/]vet(-worker)?\.mjs$/.test(path));
+const entries = ['vet', 'vet-worker', 'word', 'patterns', 'swap'];
+const isEntry = ({ path }) => Number(entries.includes(basename(path, '.mjs')));
 
 const { outputFiles } = await build({
-  entryPoints: [here('../cli/vet.ts'), here('../cli/vet-worker.ts')],
+  entryPoints: entries.map((name) => here(`../cli/${name}.ts`)),
   // As deep as this folder, because the word table is looked for from here.
   outdir: here('../../.output/cli'),
   outExtension: { '.js': '.mjs' },

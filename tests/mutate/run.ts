@@ -1,0 +1,161 @@
+import { execFileSync, spawnSync } from 'node:child_process';
+import { mkdirSync, mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { parseArgs } from 'node:util';
+import { globSync } from 'tinyglobby';
+import { createPicker } from '../../src/lesson/picker.ts';
+import { type Change, listChanges } from './list-changes.ts';
+import { createTestFinder } from './tests-of.ts';
+
+/**
+ * `npm run mutate [-- --count 50 --seed 1 --only WORD --browser]`: makes so many small changes, one at a time, in a copy of what is committed,
+ * runs the tests that reach the changed file, the nearest first, and says which change no test noticed. Changes are drawn evenly from the folders
+ * below. With `--browser`, what no other test noticed is built and tried in Chromium. An hour for 50 on two cores.
+ */
+const { values } = parseArgs({
+  options: {
+    count: { type: 'string', default: '50' },
+    seed: { type: 'string', default: '1' },
+    only: { type: 'string', default: '' },
+    browser: { type: 'boolean', default: false },
+    /** How many test files at most, the nearest first. */
+    tests: { type: 'string', default: '30' },
+    /** The commit that is tried. */
+    at: { type: 'string', default: 'HEAD' },
+    out: { type: 'string', default: '.output/mutate.tsv' },
+    /** Only says what would be changed. */
+    list: { type: 'boolean', default: false },
+  },
+});
+const FOLDERS = ['analyze', 'overlay', 'pages', 'host', 'lesson', 'swap'];
+/** Specs of the extension as it is built, by what they are for. A spec that bundles a part by itself is found by its imports. */
+const JOURNEYS: readonly (readonly [RegExp, readonly string[]])[] = [
+  [/^src\/overlay\/card|^src\/pages\/card/, ['card-frame', 'card-covers', 'private-marks']],
+  [/^src\/overlay/, ['page-kinds', 'scope', 'private-marks', 'panel']],
+  [/^src\/host\/(?:page-talk|background)/, ['panel', 'faults', 'more-faults', 'page-kinds']],
+  [/^src\/host\/(?:store|sync|files)/, ['restore', 'groups', 'shelf', 'desk-drafts']],
+  [/^src\/host\/data/, ['panel', 'faults']],
+  [/^src\/host\/pictures|^src\/pages\/picture/, ['picture']],
+  [/^src\/pages\/desk/, ['desk', 'desk-out', 'desk-drafts']],
+  [/^src\/pages\/(?:groups|panel|report|shelf|lesson|pdf)/, ['NAME']],
+  [/^src\/pages\/welcome/, ['first-run']],
+];
+
+const root = fileURLToPath(new URL('../..', import.meta.url));
+const copy = mkdtempSync(join(tmpdir(), 'wordreach-mutate-'));
+const clear = (): void => rmSync(copy, { recursive: true, force: true });
+process.on('exit', clear);
+for (const signal of ['SIGINT', 'SIGTERM'] as const) process.on(signal, () => process.exit(130));
+execFileSync('bash', ['-c', `git archive ${values.at} | tar -x -C "${copy}"`], { cwd: root });
+mkdirSync(join(copy, 'public'), { recursive: true });
+for (const made of ['node_modules', '.wxt', 'public/data']) symlinkSync(join(root, made), join(copy, made));
+
+const testsOf = createTestFinder(copy);
+interface Drawn extends Change {
+  readonly file: string;
+}
+const drawn = draw(Number(values.count), Number(values.seed)).filter(({ file }) =>
+  file.includes(values.only),
+);
+const rows: string[] = [];
+let survived = 0;
+for (const [n, change] of drawn.entries()) {
+  const text = readFileSync(join(copy, change.file), 'utf8');
+  const line = text.slice(0, change.start).split('\n').length;
+  const was = text.slice(change.start, change.end).replaceAll(/\s+/g, ' ');
+  if (values.list) {
+    console.log(
+      `${change.kind} ${change.file}:${line} ${was} -> ${change.becomes}`,
+      testsOf(change.file).length,
+    );
+    continue;
+  }
+  writeFileSync(
+    join(copy, change.file),
+    text.slice(0, change.start) + change.becomes + text.slice(change.end),
+  );
+  const noticed = notice(change.file);
+  writeFileSync(join(copy, change.file), text);
+  if (noticed === null) survived++;
+  const place = `${change.file}:${line}`;
+  const row = [
+    noticed ? 'noticed' : 'SURVIVED',
+    change.kind,
+    place,
+    was,
+    change.becomes.replaceAll(/\s+/g, ' '),
+    noticed ?? '',
+  ];
+  rows.push(row.join('\t'));
+  console.log(
+    `${n + 1}/${drawn.length} ${row.slice(0, 3).join(' ')}: ${was} -> ${row[4]}${noticed ? ` (${noticed})` : ''}`,
+  );
+  mkdirSync(join(root, values.out, '..'), { recursive: true });
+  writeFileSync(join(root, values.out), `${rows.join('\n')}\n`);
+}
+console.log(`${drawn.length - survived} noticed, ${survived} survived`);
+
+/** The changes, as many from each folder, the same for the same seed. */
+function draw(count: number, seed: number): Drawn[] {
+  return FOLDERS.flatMap((folder, i) => {
+    const files = globSync(`src/${folder}/**/*.{ts,tsx}`, {
+      cwd: copy,
+      ignore: ['**/*.test.*', '**/*.d.ts'],
+    }).sort();
+    const all = files.flatMap((file) =>
+      listChanges(file, readFileSync(join(copy, file), 'utf8')).map((change) => ({ file, ...change })),
+    );
+    const share = Math.floor(count / FOLDERS.length) + (i < count % FOLDERS.length ? 1 : 0);
+    return createPicker(seed, folder).pick(all, share);
+  });
+}
+
+/** The test that noticed the change, or null. */
+function notice(file: string): string | null {
+  const near = testsOf(file).map(({ file }) => file);
+  const plain = near
+    .filter((test) => test.endsWith('.test.ts') || test.endsWith('.test.tsx'))
+    .slice(0, Number(values.tests));
+  // A few by themselves come to an answer sooner.
+  const found = run(plain.slice(0, 6), '') ?? run(plain.slice(6), '');
+  if (found !== null || !values.browser) return found;
+  const bundled = near.filter((test) => test.endsWith('.spec.ts')).slice(0, 4);
+  const page = /^src\/pages\/(\w+)/.exec(file)?.[1] ?? '';
+  const named = JOURNEYS.find(([where]) => where.test(file))?.[1] ?? [];
+  const built = named.map((name) => `tests/e2e/${name === 'NAME' ? page : name}.spec.ts`);
+  const build = spawnSync('npx', ['wxt', 'build'], { cwd: copy, encoding: 'utf8' });
+  if (build.status !== 0) return 'the build';
+  return run([...new Set([...bundled, ...built])], 'e2e');
+}
+
+function run(tests: readonly string[], project: string): string | null {
+  if (tests.length === 0) return null;
+  const report = join(copy, '.report.json');
+  rmSync(report, { force: true });
+  const { status } = spawnSync(
+    'npx',
+    [
+      ...['vitest', 'run', '--config', 'tests/vitest.config.ts', '--bail', '1', '--retry', '0'],
+      ...(project
+        ? ['--project', project]
+        : ['unit', 'apart', 'language', 'views'].flatMap((name) => ['--project', name])),
+      ...['--reporter=json', `--outputFile.json=${report}`],
+      ...tests,
+    ],
+    { cwd: copy, encoding: 'utf8', timeout: 600_000 },
+  );
+  if (status === 0) return null;
+  try {
+    const { testResults } = JSON.parse(readFileSync(report, 'utf8'));
+    for (const { name, assertionResults, message } of testResults) {
+      const failed = assertionResults.find((one: { status: string }) => one.status === 'failed');
+      if (failed || message)
+        return `${name.slice(name.indexOf(copy) + copy.length + 1)}: ${failed?.fullName ?? 'does not run'}`;
+    }
+  } catch {
+    // No report: the run was ended.
+  }
+  return 'no end within ten minutes';
+}
