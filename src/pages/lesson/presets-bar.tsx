@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { keepPresets, loadPresets, watchPresets } from '../../host/store/presets-store.ts';
 import { type LessonPreset, onePage } from '../../lesson/index.ts';
+import { noteEdit } from '../../ui/edit-log.ts';
 import { useWatched } from '../../ui/use-watched.ts';
 import { say } from '../../wording/say.ts';
 import { sayLabel } from './say-label.ts';
@@ -21,7 +22,11 @@ export function PresetsBar({ onUse, presetNow }: PresetsBarProps) {
   const save = (): void => {
     const preset = presetNow(name ?? '');
     if (preset.name === '' || preset.parts.length === 0) return;
-    void keepPresets([...own.filter((each) => each.name !== preset.name), preset]);
+    void editPresets(
+      own,
+      [...own.filter((each) => each.name !== preset.name), preset],
+      say('lesson.presetSaved', { name: preset.name }),
+    );
     setChosen(preset.name);
     setName(null);
   };
@@ -84,7 +89,11 @@ export function PresetsBar({ onUse, presetNow }: PresetsBarProps) {
           type="button"
           class="plain"
           onClick={() => {
-            void keepPresets(own.filter((each) => each !== kept));
+            void editPresets(
+              own,
+              own.filter((each) => each !== kept),
+              say('lesson.presetDeleted', { name: kept.name }),
+            );
             setChosen('');
           }}
         >
@@ -93,4 +102,13 @@ export function PresetsBar({ onUse, presetNow }: PresetsBarProps) {
       )}
     </div>
   );
+}
+
+async function editPresets(
+  before: readonly LessonPreset[],
+  after: readonly LessonPreset[],
+  says: string,
+): Promise<void> {
+  await keepPresets(after);
+  noteEdit(says, () => keepPresets(before));
 }

@@ -57,6 +57,7 @@ export const groups = {
   renamed: 'Renamed {what}',
   copied: 'Copied {what}',
   inACopy: '{what}, in a copy: {name}',
+  nowInUse: '{group} is in use',
   changedStep: 'Changed the step of {group}',
   changedPatterns: 'Changed the patterns of {group}',
   changedExceptions: 'Changed the exceptions of {group}',

@@ -57,6 +57,7 @@ export const groups: Translated<typeof english> = {
   renamed: 'Se cambió el nombre de {what}',
   copied: 'Se copió {what}',
   inACopy: '{what}, en una copia: {name}',
+  nowInUse: '{group} está en uso',
   changedStep: 'Se cambió el paso de {group}',
   changedPatterns: 'Se cambiaron los patrones de {group}',
   changedExceptions: 'Se cambiaron las excepciones de {group}',
