@@ -1,8 +1,8 @@
-import type { WordKey } from '../../analyze/types.ts';
 import {
   deleteTexts,
   findAlike,
   freeTextId,
+  hasSameWords,
   putTexts,
   type WholeShelfText,
 } from '../../host/store/shelf-store.ts';
@@ -43,14 +43,4 @@ export function joinTags(tags: readonly string[], more: readonly string[]): read
     if (clean !== '' && !all.has(clean.toLowerCase())) all.set(clean.toLowerCase(), clean);
   }
   return [...all.values()];
-}
-
-/** Whether two texts have the same words as often; their order does not matter. */
-export function hasSameWords(
-  { words, skipped }: Pick<VettedText, 'words' | 'skipped'>,
-  other: Pick<VettedText, 'words' | 'skipped'>,
-): boolean {
-  if (skipped !== other.skipped || words.length !== other.words.length) return false;
-  const counts = new Map<WordKey, number>(other.words);
-  return words.every(([key, count]) => counts.get(key) === count);
 }

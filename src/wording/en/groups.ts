@@ -107,7 +107,7 @@ export const groups = {
   saveTheFile: 'Save the file',
   openAFile: 'Open a file',
   aboutOpening:
-    'The file is added to your groups and sequences. Nothing is replaced, unless the file holds everything. Then Wordreach asks you first.',
+    'Any file saved by Wordreach. Its contents are added. Before anything here changes, Wordreach asks you.',
   chooseAFile: 'Choose a file, or drop it here',
   readingFile: 'Reading the file…',
   allHere: 'You already have everything in this file.',
@@ -120,8 +120,21 @@ export const groups = {
   saveEverything: 'Save everything',
   aboutEverything:
     'One file with all that Wordreach keeps in this browser: groups, sequences, passages, lessons and the shelf. You can restore it here or in another browser. It includes the names of pupils, so do not share it.',
-  replaceQuestion:
-    'This file holds everything from a browser: {counts}. It replaces everything here. First, a file with everything here is saved.',
+  holdsEverything: 'This file holds everything from a browser: {counts}.',
+  holds: 'This file holds {counts}.',
+  clashes: {
+    one: 'One thing in it is here already, but different.',
+    other: '{count} things in it are here already, but different.',
+  },
+  merge: 'Merge',
+  aboutMerge: 'What is different here takes the form it has in the file. A safety copy is saved first.',
+  addBeside: 'Add',
+  aboutAdd: 'Everything here stays. What is different comes beside it under a new name.',
+  aboutReplace: 'Everything here is replaced. A safety copy is saved first.',
+  tookIn: 'Added: {counts}.',
+  updated: 'Updated: {counts}.',
+  presets: 'Lesson presets',
+  countPresets: { one: '1 lesson preset', other: '{count} lesson presets' },
   replaceAll: 'Replace everything here',
   keepAll: 'Keep things as they are',
   countGroups: { one: '1 group', other: '{count} groups' },
