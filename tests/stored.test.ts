@@ -3,10 +3,12 @@ import { openDB } from 'idb';
 import { beforeAll, describe, expect, test, vi } from 'vitest';
 import { accentOf } from '../src/analyze/index.ts';
 import { EverythingFileError } from '../src/host/files/everything-file.ts';
-import { countEverything, packEverything, restoreEverything } from '../src/host/files/everything-store.ts';
+import { packEverything, restoreEverything } from '../src/host/files/everything-store.ts';
 import { readPassages } from '../src/host/files/passage-file.ts';
-import { readShareFile, writeShareFile } from '../src/host/files/share-file.ts';
+import { readShareFile } from '../src/host/files/share-file.ts';
 import { readShelfFile } from '../src/host/files/shelf-file.ts';
+import { lookIntoFile, takeFile } from '../src/host/files/take-file.ts';
+import { beginFile } from '../src/host/files/wordreach-file.ts';
 import { changeGroups, loadGroups } from '../src/host/store/groups-store.ts';
 import { loadImportChoices } from '../src/host/store/import-choices.ts';
 import { loadLesson } from '../src/host/store/lessons-store.ts';
@@ -94,7 +96,10 @@ describe('what version 1 stored is read whole:', () => {
     }
     expect(await loadPassage('torn')).toBeUndefined();
     expect(await loadWhole('torn')).toBeUndefined();
-    expect(await countEverything(await packEverything(), signal)).toMatchObject({ passages: 2, texts: 2 });
+    expect((await lookIntoFile(await packEverything(), signal)).counts).toMatchObject({
+      passages: 2,
+      texts: 2,
+    });
     expect((await told()).map(({ message }) => message.slice(0, 24))).toEqual([
       'A passage is not shown, ',
       'A text of the shelf is n',
@@ -156,8 +161,61 @@ describe('a file that version 1 saved is read whole:', () => {
   });
 
   test('everything', async () => {
-    const counts = await countEverything(new Blob([loadSavedFile('everything-1.jsonl')]), signal);
-    expect(counts).toEqual({ groups: 3, sequences: 1, lessons: 2, passages: 2, texts: 2 });
+    const look = await lookIntoFile(new Blob([loadSavedFile('everything-1.jsonl')]), signal);
+    expect(look.counts).toEqual({ groups: 3, sequences: 1, presets: 0, lessons: 2, passages: 2, texts: 2 });
+    expect(look.whole).toBe(true);
+  });
+
+  test('the one kind of file there is now', async () => {
+    const look = await lookIntoFile(new Blob([loadSavedFile('file-1.jsonl')]), signal);
+    expect(look).toEqual({
+      whole: false,
+      counts: { groups: 1, sequences: 1, presets: 1, lessons: 0, passages: 1, texts: 1 },
+      clashes: 0,
+    });
+  });
+
+  test.each(['share-1.json', 'passages-1.json', 'shelf-1.jsonl', 'everything-1.jsonl'])(
+    '%s is known as a file to add, of which nothing here would change',
+    async (name) => {
+      expect((await lookIntoFile(new Blob([loadSavedFile(name)]), signal)).clashes).toBe(0);
+    },
+  );
+});
+
+describe('a file is taken', () => {
+  const fileOf = async (items: Parameters<ReturnType<typeof beginFile>['add']>[0]): Promise<Blob> => {
+    const file = beginFile({ whole: false });
+    file.add(items);
+    return file.end();
+  };
+  const stepsOf = async () =>
+    Object.values((await loadGroups()).groups).map(({ name, step, names }) => [name, step, names]);
+
+  test('merged: the group of its name is changed and keeps its names; added: it comes beside; undone: as before', async () => {
+    const before = await stepsOf();
+    const { herons } = (await loadGroups()).groups;
+    const file = await fileOf([{ group: { ...herons!, step: 60, names: [] } }]);
+    expect((await lookIntoFile(file, signal)).clashes).toBe(1);
+    const merged = await takeFile(file, 'merge', signal);
+    expect([merged.added.groups, merged.changed.groups]).toEqual([0, 1]);
+    expect(await stepsOf()).toContainEqual(['Herons', 60, herons!.names]);
+    expect(await stepsOf()).toHaveLength(before.length);
+    await merged.undo();
+    expect(await stepsOf()).toEqual(before);
+    const added = await takeFile(file, 'add', signal);
+    expect(await stepsOf()).toContainEqual(['Herons 2', 60, []]);
+    await added.undo();
+    expect(await stepsOf()).toEqual(before);
+  });
+
+  test('what is here already, equal in all, is taken once', async () => {
+    const { herons } = (await loadGroups()).groups;
+    const [passage] = await loadPassages();
+    const file = await fileOf([{ group: { ...herons!, names: [] } }, { passage: passage! }]);
+    expect(await lookIntoFile(file, signal)).toMatchObject({ clashes: 0 });
+    const { added, changed } = await takeFile(file, 'add', signal);
+    expect([added, changed].map(({ groups, passages }) => groups + passages)).toEqual([0, 0]);
   });
 });
 
@@ -170,10 +228,6 @@ describe('a file with accents is read whole:', () => {
       ['Herons', 'american', {}],
     ]);
     expect(sequences.map(({ accent }) => accent)).toEqual(['british']);
-    expect(readShareFile(writeShareFile({ groups, sequences }, { withNames: true }))).toEqual({
-      groups,
-      sequences,
-    });
   });
 });
 

@@ -4,7 +4,7 @@ import type { Gap, PatternId } from '../analyze/types.ts';
 import './gap-list.css';
 import { say } from '../wording/say.ts';
 import { patternName } from './pattern-name.ts';
-import { useKeptFocus } from './use-kept-focus.ts';
+import { useHeldRows } from './use-held-rows.ts';
 import { WordButtons, type WordLinks } from './word-buttons.tsx';
 
 const SHOWN = 6;
@@ -12,14 +12,14 @@ const SHOWN = 6;
 interface GapListProps {
   readonly gaps: readonly Gap[];
   readonly links: WordLinks;
-  readonly onTaught: (pattern: PatternId) => void;
+  /** A pattern was ticked as taught, or unticked while its row was still there. */
+  readonly onTaught: (pattern: PatternId, isTaught: boolean) => void;
 }
 
 /** The patterns this page asks for and the group lacks, those that open most words first, under their heading. */
 export function GapList(props: GapListProps) {
-  if (props.gaps.length === 0) return null;
   return (
-    <section aria-labelledby="gaps-title">
+    <section class="gap-section" aria-labelledby="gaps-title">
       <h2 id="gaps-title">{say('ui.missingPatterns')}</h2>
       <GapRows {...props} />
     </section>
@@ -31,42 +31,49 @@ interface GapRowsProps extends GapListProps {
   readonly stepOf?: (pattern: PatternId) => number | null;
 }
 
-/** Missing patterns in the order given, each with its words and a box to mark it as taught. */
+/**
+ * Missing patterns in the order given, each with its words and a box to mark it as taught. A row that is ticked stays, struck through, until
+ * pointer and keyboard have left the list.
+ */
 export function GapRows({ gaps, links, onTaught, stepOf = () => null }: GapRowsProps) {
   const [all, setAll] = useState(false);
-  const { list, leave } = useKeptFocus<HTMLUListElement>(gaps.map(({ pattern }) => pattern).join());
-  const shown = all ? gaps : gaps.slice(0, SHOWN);
+  const { rows, isGone, hold, leaving } = useHeldRows(gaps, ({ pattern }) => pattern);
+  const shown = all ? rows : rows.slice(0, SHOWN);
+  if (rows.length === 0) return null;
   return (
-    <>
-      <ul class="gaps" ref={list}>
-        {shown.map((gap, i) => (
-          <li key={gap.pattern} class="gap">
-            <div class="gap-head">
-              <h3>{keepEndings(patternName(gap.pattern))}</h3>
-              <label class="tick">
-                <input
-                  type="checkbox"
-                  checked={false}
-                  onChange={() => {
-                    leave(i);
-                    onTaught(gap.pattern);
-                  }}
-                />{' '}
-                {say('ui.taught')}
-                <span class="unseen">: {patternName(gap.pattern)}</span>
-              </label>
-            </div>
-            <p class="quiet">{describeGap(gap, stepOf(gap.pattern))}</p>
-            <WordButtons list={gap.pattern} words={gap.words} links={links} />
-          </li>
-        ))}
+    <div class="gap-rows" {...leaving}>
+      <ul class="gaps">
+        {shown.map((gap) => {
+          const isTaught = isGone(gap);
+          return (
+            <li key={gap.pattern} class={isTaught ? 'gap gap-taught' : 'gap'}>
+              <div class="gap-head">
+                <h3>{keepEndings(patternName(gap.pattern))}</h3>
+                <label class="tick">
+                  <input
+                    type="checkbox"
+                    checked={isTaught}
+                    onChange={({ currentTarget: { checked } }) => {
+                      hold();
+                      onTaught(gap.pattern, checked);
+                    }}
+                  />{' '}
+                  {say('ui.taught')}
+                  <span class="unseen">: {patternName(gap.pattern)}</span>
+                </label>
+              </div>
+              <p class="quiet">{isTaught ? say('ui.untickToUndo') : describeGap(gap, stepOf(gap.pattern))}</p>
+              <WordButtons list={gap.pattern} words={gap.words} links={links} />
+            </li>
+          );
+        })}
       </ul>
-      {gaps.length > SHOWN && (
+      {rows.length > SHOWN && (
         <button type="button" class="plain" aria-expanded={all} onClick={() => setAll(!all)}>
-          {all ? say('ui.showFewer') : say('ui.showMore', { count: gaps.length - SHOWN })}
+          {all ? say('ui.showFewer') : say('ui.showMore', { count: rows.length - SHOWN })}
         </button>
       )}
-    </>
+    </div>
   );
 }
 

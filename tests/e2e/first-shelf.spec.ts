@@ -51,6 +51,6 @@ test('removed by one click, they are back by another', async () => {
   await page.getByRole('button', { name: 'Remove them' }).click();
   await page.getByText('The shelf is empty.').waitFor();
   expect(await axeFaults(page)).toEqual([]);
-  await page.keyboard.press('Enter');
+  await page.getByRole('button', { name: 'Undo' }).click();
   await page.locator('.shelf-row').nth(47).waitFor();
 });

@@ -6,7 +6,6 @@ import { countSchema } from '../store/schema.ts';
 import { wholeTextSchema } from '../store/shelf-schema.ts';
 import type { WholeShelfText } from '../store/shelf-store.ts';
 import { readFileLines } from './read-file-lines.ts';
-import { pickText } from './shelf-file.ts';
 
 /** What makes a file one of ours, and which version of it this is. */
 const KIND = 'wordreach-everything';
@@ -40,16 +39,6 @@ const itemSchema: v.GenericSchema<string | null, KeptItem> = v.pipe(
 
 /** Why a file of everything cannot be taken, in a sentence with the next step. */
 export class EverythingFileError extends Error {}
-
-/** The first line of a file: what it is, and how many items follow, a line each, in JSON. */
-export function writeEverythingHead(items: number): string {
-  return `${JSON.stringify({ [KIND]: VERSION, items })}\n`;
-}
-
-/** The line of one item. */
-export function writeItem(item: KeptItem): string {
-  return `${JSON.stringify('text' in item ? { text: pickText(item.text) } : item)}\n`;
-}
 
 /** Whether a file says of itself that it holds everything. */
 export async function isEverythingFile(file: Blob): Promise<boolean> {

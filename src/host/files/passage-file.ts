@@ -16,17 +16,6 @@ const fileSchema = v.pipe(
 /** Why a file of passages cannot be taken, in a sentence with the next step. */
 export class PassageFileError extends Error {}
 
-/** All passages as one file, to keep or to move to another browser. */
-export function writePassages(passages: readonly Passage[]): string {
-  const kept = passages.map(({ title, source, original, versions }) => ({
-    title,
-    source,
-    original,
-    versions,
-  }));
-  return `${JSON.stringify({ [KIND]: VERSION, passages: kept }, null, 2)}\n`;
-}
-
 /** The passages of a file, without ids of their own. Throws `PassageFileError`; a file that is wrong in part is refused whole. */
 export function readPassages(text: string): Omit<Passage, 'id' | 'rev' | 'saved'>[] {
   const file = v.safeParse(fileSchema, text);

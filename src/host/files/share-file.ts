@@ -19,18 +19,8 @@ export class ShareError extends Error {
   override readonly name = 'ShareError';
 }
 
-/** The text of a file. The names of pupils and places are left out unless `withNames`. */
-export function writeShareFile({ groups, sequences }: Shared, { withNames }: { withNames: boolean }): string {
-  const file = {
-    wordreach: VERSION,
-    sequences,
-    groups: groups.map(({ names, ...group }) => (withNames ? { ...group, names } : group)),
-  };
-  return `${JSON.stringify(file, null, 2)}\n`;
-}
-
 /**
- * Reads the text of a file: one that `writeShareFile` wrote, or a single sequence or group as in profiles/. All of it
+ * Reads the text of a file as earlier versions shared groups and sequences, or a single sequence or group as in profiles/. All of it
  * is checked before anything is given. Throws `ShareError`.
  */
 export function readShareFile(text: string): Shared {

@@ -1,7 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { WholeShelfText } from '../store/shelf-store.ts';
-import { readShelfFile, ShelfFileError, writeHead, writeText } from './shelf-file.ts';
+import { pickText, readShelfFile, ShelfFileError } from './shelf-file.ts';
+
+// As earlier versions wrote them.
+const writeHead = (texts: number): string => `${JSON.stringify({ 'wordreach-shelf': 1, texts })}\n`;
+const writeText = (text: WholeShelfText): string => `${JSON.stringify(pickText(text))}\n`;
 
 const ferry: WholeShelfText = {
   id: 'a1',

@@ -19,14 +19,9 @@ const lineSchema = v.pipe(v.string(), v.parseJson(), wholeTextSchema);
 /** Why a file of a shelf cannot be taken, in a sentence with the next step. */
 export class ShelfFileError extends Error {}
 
-/** The first line of a file: what it is, and how many texts follow, a line each, in JSON. */
-export function writeHead(texts: number): string {
-  return `${JSON.stringify({ [KIND]: VERSION, texts })}\n`;
-}
-
-/** The line of one text, with everything the shelf knows of it. */
-export function writeText(text: WholeShelfText): string {
-  return `${JSON.stringify(pickText(text))}\n`;
+/** Whether a file says of itself that it holds a shelf. */
+export async function isShelfFile(file: Blob): Promise<boolean> {
+  return (await file.slice(0, 40).text()).startsWith(`{"${KIND}":`);
 }
 
 /** What a file holds of a text. */

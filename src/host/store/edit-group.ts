@@ -15,12 +15,16 @@ export async function setCountsAs(id: string, word: WordKey, as: CountsAs): Prom
   return () => changeGroupById(id, (group) => countAs(group, word, before));
 }
 
-/** Marks a pattern as taught before its step, and as secure. Rejects with `StorageFault`. */
-export async function markAsTaught(id: string, pattern: PatternId): Promise<TakeBack> {
-  let notYet = false;
+/** Patterns that were not secure when they were marked as taught on this page, each behind the id of its group. */
+const notSecure = new Set<string>();
+
+/** Marks a pattern as taught before its step, and as secure; or takes that mark away, as it was before. Rejects with `StorageFault`. */
+export async function setTaught(id: string, pattern: PatternId, isTaught: boolean): Promise<TakeBack> {
+  const key = `${id} ${pattern}`;
   await changeGroupById(id, (group) => {
-    notYet = group.notYet.includes(pattern);
+    if (!isTaught) return changeGroup(group, { do: 'unteach', pattern, notYet: notSecure.has(key) });
+    if (group.notYet.includes(pattern)) notSecure.add(key);
     return changeGroup(group, { do: 'teach', pattern });
   });
-  return () => changeGroupById(id, (group) => changeGroup(group, { do: 'unteach', pattern, notYet }));
+  return async () => void (await setTaught(id, pattern, !isTaught));
 }

@@ -111,6 +111,11 @@ export function watchGroups(onChange: (groups: Groups) => void, signal: AbortSig
   watchStored(GROUPS_KEY, (stored) => onChange(readStored(stored)), signal);
 }
 
+/** The groups in a stored value that can be read, by their ids. */
+export function readGroups(value: unknown): Readonly<Record<string, Group>> {
+  return sortReadable((value as Partial<Stored> | null)?.groups, parseGroup).read;
+}
+
 /** At least one group can be read: the starters stand beside what is stored when nothing of it can. */
 function readStored(value: unknown): Groups {
   if (typeof value !== 'object' || value === null) return starterGroups();

@@ -2,16 +2,17 @@ import { type LessonPreset, parsePresets } from '../../lesson/index.ts';
 import { readItem, storeItem } from './store-item.ts';
 import { watchStored } from './watch-stored.ts';
 
-const KEY = 'lesson-presets';
+/** Where they lie in storage. */
+export const PRESETS_KEY = 'lesson-presets';
 
 /** The teacher's own presets of lessons, in the order they were saved. Rejects with `StorageFault`. */
 export async function loadPresets(): Promise<readonly LessonPreset[]> {
-  return parsePresets(await readItem(KEY));
+  return parsePresets(await readItem(PRESETS_KEY));
 }
 
 /** Keeps all of the teacher's presets in this browser. Rejects with `StorageFault`. */
 export function keepPresets(presets: readonly LessonPreset[]): Promise<void> {
-  return storeItem(KEY, presets);
+  return storeItem(PRESETS_KEY, presets);
 }
 
 /** Calls back with the presets each time they change, until aborted. */
@@ -19,5 +20,5 @@ export function watchPresets(
   onChange: (presets: readonly LessonPreset[]) => void,
   signal: AbortSignal,
 ): void {
-  watchStored(KEY, (stored) => onChange(parsePresets(stored)), signal);
+  watchStored(PRESETS_KEY, (stored) => onChange(parsePresets(stored)), signal);
 }

@@ -39,6 +39,11 @@ export async function loadSequences(): Promise<Sequences> {
   };
 }
 
+/** The sequences in a stored value that can be read, by their ids. */
+export function readOwnSequences(value: unknown): Readonly<Record<string, Sequence>> {
+  return sortReadable(listIn(value), parseSequence).read;
+}
+
 /** A sequence by its id; null for a group that follows none, or one that is gone. */
 export function findSequence({ own, starters }: Sequences, id: string | null): Sequence | null {
   if (id === null) return null;

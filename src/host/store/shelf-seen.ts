@@ -27,9 +27,17 @@ export function newsSince(seen: SeenSteps, id: string, { sequence, step }: Group
   return before && before.sequence === sequence && before.step < step ? before.step : null;
 }
 
-/** Notes the step of a group as seen. Rejects with `StorageFault`. */
-export function noteSeen(id: string, { sequence, step }: Group): Promise<void> {
-  return changeSeen((seen) => ({ ...seen, [id]: { sequence, step } }));
+/** Notes the step of a group as seen, and gives the one that was noted before. Rejects with `StorageFault`. */
+export async function noteSeen(
+  id: string,
+  { sequence, step }: SeenSteps[string],
+): Promise<SeenSteps[string] | undefined> {
+  let before: SeenSteps[string] | undefined;
+  await changeSeen((seen) => {
+    before = Object.hasOwn(seen, id) ? seen[id] : undefined;
+    return { ...seen, [id]: { sequence, step } };
+  });
+  return before;
 }
 
 /**

@@ -1,4 +1,5 @@
 import type { DBSchema } from 'idb';
+import type { WordKey } from '../../analyze/types.ts';
 import { keepOpen } from './keep-open.ts';
 import { type ShelfText, type StoredText, storedTextSchema, type WholeShelfText } from './shelf-schema.ts';
 import { takeReadable, tellFault } from './tell-fault.ts';
@@ -127,6 +128,16 @@ export async function deleteTexts(ids: readonly string[]): Promise<void> {
     await change.done;
   });
   news.tell({ put: [], deleted: ids });
+}
+
+/** Whether two texts have the same words as often; their order does not matter. */
+export function hasSameWords(
+  { words, skipped }: Pick<ShelfText, 'words' | 'skipped'>,
+  other: Pick<ShelfText, 'words' | 'skipped'>,
+): boolean {
+  if (skipped !== other.skipped || words.length !== other.words.length) return false;
+  const counts = new Map<WordKey, number>(other.words);
+  return words.every(([key, count]) => counts.get(key) === count);
 }
 
 /** An id no text has. */

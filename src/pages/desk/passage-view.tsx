@@ -1,6 +1,6 @@
 import { useCallback, useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { countedAs } from '../../host/store/change-group.ts';
-import { markAsTaught, setCountsAs } from '../../host/store/edit-group.ts';
+import { setCountsAs, setTaught } from '../../host/store/edit-group.ts';
 import { findGroup, type Groups } from '../../host/store/groups-store.ts';
 import { deletePassage, putPassages, type StoryWord } from '../../host/store/passages-store.ts';
 import { findSequence, type Sequences } from '../../host/store/sequences-store.ts';
@@ -200,9 +200,11 @@ export function PassageView({ id, groups, sequences, swap, onParted }: PassageVi
             <GapList
               gaps={report.gaps}
               links={links}
-              onTaught={async (pattern) => {
-                const says = say('card.nowTaught', { pattern: patternName(pattern) });
-                noteEdit(says, await markAsTaught(groupId, pattern));
+              onTaught={async (pattern, isTaught) => {
+                const says = say(isTaught ? 'card.nowTaught' : 'card.notTaught', {
+                  pattern: patternName(pattern),
+                });
+                noteEdit(says, await setTaught(groupId, pattern, isTaught));
               }}
             />
           )}

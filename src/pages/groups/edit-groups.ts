@@ -14,6 +14,16 @@ export async function editGroup(id: string, says: string, change: (group: Group)
   if (was) noteEdit(says, () => changeGroups((all) => withGroup(all, id, was)));
 }
 
+/** Uses a group for pages from now on, in a way that can be undone. */
+export async function putInUse(id: string, says: string): Promise<void> {
+  let before = id;
+  await changeGroups((all) => {
+    before = all.chosen;
+    return { ...all, chosen: id };
+  });
+  noteEdit(says, () => changeGroups((all) => ({ ...all, chosen: before })));
+}
+
 /** Adds a group under an id of its own, and gives the id. */
 export async function addGroup(says: string, group: Group): Promise<string> {
   let id = '';

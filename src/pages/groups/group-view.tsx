@@ -1,6 +1,6 @@
 import { accentOf } from '../../analyze/index.ts';
 import type { Group, Sequence } from '../../analyze/types.ts';
-import { changeGroups, freeGroupName, type Groups } from '../../host/store/groups-store.ts';
+import { freeGroupName, type Groups } from '../../host/store/groups-store.ts';
 import { datedMoves, moveGroup, today } from '../../host/store/move-group.ts';
 import { findSequence, type Sequences } from '../../host/store/sequences-store.ts';
 import { AccentChoice } from '../../ui/accent-choice.tsx';
@@ -8,7 +8,7 @@ import { GroupOptionsView } from '../../ui/group-options.tsx';
 import { sayDay } from '../../ui/say-day.ts';
 import { stepTitle } from '../../ui/step-title.ts';
 import { say, sayWith } from '../../wording/say.ts';
-import { addGroup, deleteGroup, editGroup } from './edit-groups.ts';
+import { addGroup, deleteGroup, editGroup, putInUse } from './edit-groups.ts';
 import { EDIT_TEXTS, type EditText, mayDelete, placeOf, putPattern, takePattern } from './group-state.ts';
 import { PatternPicker } from './pattern-picker.tsx';
 import { ReadNowView } from './read-now-view.tsx';
@@ -100,7 +100,7 @@ function GroupHead({ id, group, groups }: GroupHeadProps) {
           <button
             type="button"
             class="action"
-            onClick={() => void changeGroups((all) => ({ ...all, chosen: id }))}
+            onClick={() => void putInUse(id, say('groups.nowInUse', { group: group.name }))}
           >
             {say('groups.checkForIt')}
           </button>

@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import { StorageFault } from '../../host/store/store-item.ts';
 import { FaultNote } from '../../ui/fault-note.tsx';
 import { Masthead } from '../../ui/masthead.tsx';
+import { UndoBar } from '../../ui/undo-line.tsx';
 import { LoadFault, useLoaded } from '../../ui/use-loaded.ts';
 import '../../ui/page.css';
 import '../../ui/wide-page.css';
@@ -40,6 +41,7 @@ export function LessonPage() {
         )}
       </main>
       <footer class="quiet">{say('lesson.footer')}</footer>
+      <UndoBar />
       <FaultNote kind={StorageFault} onFault={setRefused} />
     </div>
   );

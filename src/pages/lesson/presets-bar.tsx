@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import { keepPresets, loadPresets, watchPresets } from '../../host/store/presets-store.ts';
 import { typedStore } from '../../host/store/typed-store.ts';
 import { type LessonPreset, onePage } from '../../lesson/index.ts';
+import { noteEdit } from '../../ui/edit-log.ts';
 import { useTyped } from '../../ui/use-typed.ts';
 import { useWatched } from '../../ui/use-watched.ts';
 import { say } from '../../wording/say.ts';
@@ -25,7 +26,13 @@ export function PresetsBar({ onUse, presetNow }: PresetsBarProps) {
   const save = (): void => {
     const preset = presetNow(name ?? '');
     if (preset.name === '' || preset.parts.length === 0) return;
-    done(keepPresets([...own.filter((each) => each.name !== preset.name), preset]));
+    done(
+      editPresets(
+        own,
+        [...own.filter((each) => each.name !== preset.name), preset],
+        say('lesson.presetSaved', { name: preset.name }),
+      ),
+    );
     setChosen(preset.name);
     ask(false);
   };
@@ -98,7 +105,11 @@ export function PresetsBar({ onUse, presetNow }: PresetsBarProps) {
           type="button"
           class="plain"
           onClick={() => {
-            void keepPresets(own.filter((each) => each !== kept));
+            void editPresets(
+              own,
+              own.filter((each) => each !== kept),
+              say('lesson.presetDeleted', { name: kept.name }),
+            );
             setChosen('');
           }}
         >
@@ -107,4 +118,13 @@ export function PresetsBar({ onUse, presetNow }: PresetsBarProps) {
       )}
     </div>
   );
+}
+
+async function editPresets(
+  before: readonly LessonPreset[],
+  after: readonly LessonPreset[],
+  says: string,
+): Promise<void> {
+  await keepPresets(after);
+  noteEdit(says, () => keepPresets(before));
 }

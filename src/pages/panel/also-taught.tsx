@@ -1,25 +1,30 @@
 import { patternName } from '../../ui/pattern-name.ts';
-import { useKeptFocus } from '../../ui/use-kept-focus.ts';
+import { useHeldRows } from '../../ui/use-held-rows.ts';
 import { say } from '../../wording/say.ts';
 
+interface AlsoTaughtProps {
+  readonly ids: readonly string[];
+  readonly onTaught: (id: string, isTaught: boolean) => void;
+}
+
 /** Patterns ticked as taught out of order, which can be taken back. */
-export function AlsoTaught({ ids, onUntick }: { ids: readonly string[]; onUntick: (id: string) => void }) {
-  const { list, leave } = useKeptFocus<HTMLUListElement>(ids);
-  if (ids.length === 0) return null;
+export function AlsoTaught({ ids, onTaught }: AlsoTaughtProps) {
+  const { rows, isGone, hold, leaving } = useHeldRows(ids, (id) => id);
+  if (rows.length === 0) return null;
   return (
     <section aria-labelledby="also-title">
       <h2 id="also-title">{say('panel.alsoTaught')}</h2>
       <p class="quiet">{say('panel.alsoTaughtHint')}</p>
-      <ul class="also" ref={list}>
-        {ids.map((id, i) => (
+      <ul class="also" {...leaving}>
+        {rows.map((id) => (
           <li key={id}>
             <label class="tick">
               <input
                 type="checkbox"
-                checked
-                onChange={() => {
-                  leave(i);
-                  onUntick(id);
+                checked={!isGone(id)}
+                onChange={({ currentTarget: { checked } }) => {
+                  hold();
+                  onTaught(id, checked);
                 }}
               />{' '}
               {patternName(id)}

@@ -1,14 +1,15 @@
 import { useState } from 'preact/hooks';
 import { accentOf } from '../../analyze/index.ts';
-import type { Sequence } from '../../analyze/types.ts';
+import type { Group, Sequence } from '../../analyze/types.ts';
 import {
-  changeChosen,
+  changeGroupById,
   changeGroups,
   chosenGroup,
   type Groups,
   tryStep,
 } from '../../host/store/groups-store.ts';
 import { findSequence, type Sequences } from '../../host/store/sequences-store.ts';
+import { noteEdit } from '../../ui/edit-log.ts';
 import { patternNames } from '../../ui/pattern-names.ts';
 import { stepTitle } from '../../ui/step-title.ts';
 import { LoadFault, useLoaded } from '../../ui/use-loaded.ts';
@@ -44,7 +45,7 @@ export function GroupPicker({ groups, sequences }: { groups: Groups; sequences: 
               value={groups.chosen}
               onChange={(event) => {
                 const chosen = event.currentTarget.value;
-                void changeGroups((all) => ({ ...all, chosen }));
+                void choose(groups, chosen);
               }}
             >
               {Object.entries(groups.groups).map(([id, { name }]) => (
@@ -61,9 +62,7 @@ export function GroupPicker({ groups, sequences }: { groups: Groups; sequences: 
             <OptionsView
               accent={accentOf(group)}
               options={group.options}
-              onChange={(change) =>
-                void changeChosen((group) => ({ ...group, options: { ...group.options, ...change } }))
-              }
+              onChange={(change) => void setOptions(groups.chosen, group, { ...group.options, ...change })}
             />
           )}
           <a
@@ -81,6 +80,23 @@ export function GroupPicker({ groups, sequences }: { groups: Groups; sequences: 
       )}
     </section>
   );
+}
+
+async function choose({ chosen: before }: Groups, chosen: string): Promise<void> {
+  const use = (id: string): Promise<void> => changeGroups((all) => ({ ...all, chosen: id }));
+  await use(chosen);
+  noteEdit(say('panel.groupChanged'), () => use(before));
+}
+
+async function setOptions(
+  id: string,
+  { name, options: before }: Group,
+  options: Group['options'],
+): Promise<void> {
+  const set = (to: Group['options']): Promise<void> =>
+    changeGroupById(id, (now) => ({ ...now, options: to }));
+  await set(options);
+  noteEdit(say('groups.changedOptions', { group: name }), () => set(before));
 }
 
 interface StepSliderProps {

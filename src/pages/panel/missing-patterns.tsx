@@ -7,7 +7,7 @@ import { foldPatterns } from './fold-patterns.ts';
 interface MissingPatternsProps {
   readonly gaps: readonly Gap[];
   readonly links: WordLinks;
-  readonly onTaught: (pattern: PatternId) => void;
+  readonly onTaught: (pattern: PatternId, isTaught: boolean) => void;
   /** The step that teaches a pattern to the group; null where none does. */
   readonly stepOf: (pattern: PatternId) => number | null;
   readonly step: number;
@@ -15,31 +15,27 @@ interface MissingPatternsProps {
 
 /** What the page asks for and the group lacks: the next steps in sight, the rest folded. */
 export function MissingPatterns({ gaps, links, onTaught, stepOf, step }: MissingPatternsProps) {
-  if (gaps.length === 0) return null;
   const { next, later, never } = foldPatterns(gaps, stepOf, step);
   const inSequence = next.length + later.length > 0;
+  const rows = { links, onTaught };
+  // Rows are there even where they are none: those just ticked stay for a while.
   return (
     <section class="missing" aria-labelledby="gaps-title">
       <h2 id="gaps-title">{say('ui.missingPatterns')}</h2>
-      {inSequence && (
-        <>
-          <p class="fold-title">{say('panel.nextSteps', { count: next.length })}</p>
-          {next.length > 0 && <GapRows gaps={next} links={links} onTaught={onTaught} stepOf={stepOf} />}
-        </>
-      )}
-      {later.length > 0 && (
-        <details open={next.length === 0}>
-          <summary class="fold-title">{say('panel.laterSteps', { count: later.length })}</summary>
-          <GapRows gaps={later} links={links} onTaught={onTaught} stepOf={stepOf} />
-        </details>
-      )}
-      {never.length > 0 && inSequence && (
-        <details>
-          <summary class="fold-title">{say('panel.notInSequence', { count: never.length })}</summary>
-          <GapRows gaps={never} links={links} onTaught={onTaught} />
-        </details>
-      )}
-      {!inSequence && <GapRows gaps={never} links={links} onTaught={onTaught} />}
+      <div class="fold">
+        <p class="fold-title" hidden={!inSequence}>
+          {say('panel.nextSteps', { count: next.length })}
+        </p>
+        <GapRows {...rows} gaps={next} stepOf={stepOf} />
+      </div>
+      <details class="fold" open={next.length === 0}>
+        <summary class="fold-title">{say('panel.laterSteps', { count: later.length })}</summary>
+        <GapRows {...rows} gaps={later} stepOf={stepOf} />
+      </details>
+      <details class="fold" open={!inSequence}>
+        <summary class="fold-title">{say('panel.notInSequence', { count: never.length })}</summary>
+        <GapRows {...rows} gaps={never} />
+      </details>
     </section>
   );
 }

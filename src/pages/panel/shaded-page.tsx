@@ -1,13 +1,14 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { PatternId, Report, WordKey } from '../../analyze/types.ts';
-import type { PageWords, WordExplanation } from '../../contract/page-contract.ts';
+import type { PageWords, WordExplanation, WordInSentence, WordSwap } from '../../contract/page-contract.ts';
 import { askBackground, askPage, goToPlace } from '../../host/page-talk/client.ts';
 import { listDetails } from '../../host/page-talk/describe-fault.ts';
 import { explainEmptyText } from '../../host/page-talk/explain-closed-page.ts';
-import { changeGroup, countedAs } from '../../host/store/change-group.ts';
-import { markAsTaught, setCountsAs } from '../../host/store/edit-group.ts';
-import { changeGroupById, type Groups, shownGroup } from '../../host/store/groups-store.ts';
+import { type WordInView, watchWordInView } from '../../host/page-talk/word-in-view.ts';
+import { countedAs } from '../../host/store/change-group.ts';
+import { setCountsAs, setTaught } from '../../host/store/edit-group.ts';
+import { type Groups, shownGroup } from '../../host/store/groups-store.ts';
 import { findSequence, type Sequences } from '../../host/store/sequences-store.ts';
 import { forgetEdits, noteEdit } from '../../ui/edit-log.ts';
 import { FoldedLegend } from '../../ui/mark-legend.tsx';
@@ -30,9 +31,13 @@ import { PdfNote } from './pdf-note.tsx';
 import { ScopeChoice } from './scope-choice.tsx';
 import { ShelfButton } from './shelf-button.tsx';
 import { TrialNote } from './trial-note.tsx';
+import { WordLine } from './word-line.tsx';
 
 /** Few pages are drawn. */
 const loadScreenButton = () => import('./screen-button.tsx').then(({ ScreenButton }) => ScreenButton);
+
+/** The list of the word whose card the page shows. */
+const IN_VIEW = 'in view';
 
 /** A word taken apart is not needed before the figures are there. */
 const loadWordCard = () => import('./word-card.tsx').then(({ WordCard }) => WordCard);
@@ -55,8 +60,13 @@ export function ShadedPage({ tab, page, report, groups, sequences, children }: S
     steps.findIndex(({ teaches }) => teaches.includes(pattern)) + 1 || null;
   const [opened, setOpened] = useState<WordLinks['opened']>(null);
   const explanation = useExplanation(opened?.word ?? null, report);
-  const isHard = explanation !== null && /beyond|unsure/.test(explanation.verdict.standing);
-  const swaps = useSwaps(tab, isHard ? (opened?.word ?? null) : null, report);
+  const isHard =
+    opened !== null && explanation !== null && /beyond|unsure/.test(explanation.verdict.standing);
+  const inView = useWordInView(tab);
+  const viewed = useSwaps(tab, inView?.word ?? null, inView?.place, report);
+  const found = useSwaps(tab, isHard && opened.list !== IN_VIEW ? opened.word : null, undefined, report);
+  // What is open goes on to the word whose card the page shows.
+  useEffect(() => setOpened((now) => inView && now && { list: IN_VIEW, word: inView.word }), [inView]);
   const places = useRef(new Map<WordKey, number>());
   const opener = useRef<Element | null>(null);
   const WordCard = useLoaded(loadWordCard);
@@ -78,6 +88,11 @@ export function ShadedPage({ tab, page, report, groups, sequences, children }: S
     places.current.set(word, n + 1);
     void goToPlace(tab, word, n);
   }
+  async function teach(id: PatternId, isTaught: boolean): Promise<void> {
+    if (!groups) return;
+    const says = say(isTaught ? 'card.nowTaught' : 'card.notTaught', { pattern: patternName(id) });
+    noteEdit(says, await setTaught(groups.chosen, id, isTaught));
+  }
   function close(): void {
     setOpened(null);
     if (opener.current instanceof HTMLElement) opener.current.focus();
@@ -97,7 +112,7 @@ export function ShadedPage({ tab, page, report, groups, sequences, children }: S
     card: explanation && WordCard && !(WordCard instanceof LoadFault) && (
       <WordCard
         explanation={explanation}
-        swaps={swaps}
+        swaps={opened?.list === IN_VIEW ? viewed : found}
         tab={tab}
         counts={group && opened ? countedAs(group, opened.word) : 'judged'}
         onCounts={async (as, says) =>
@@ -120,17 +135,7 @@ export function ShadedPage({ tab, page, report, groups, sequences, children }: S
         {explanation && describeInShort(explanation)}
       </p>
       {limit === null && tally.beyond + tally.unsure === 0 && <p class="note">{say('panel.allRead')}</p>}
-      <MissingPatterns
-        gaps={gaps}
-        links={links}
-        onTaught={async (id) => {
-          if (!groups) return;
-          const says = say('card.nowTaught', { pattern: patternName(id) });
-          noteEdit(says, await markAsTaught(groups.chosen, id));
-        }}
-        stepOf={stepOf}
-        step={group?.step ?? 0}
-      />
+      <MissingPatterns gaps={gaps} links={links} onTaught={teach} stepOf={stepOf} step={group?.step ?? 0} />
       {irregular.length + unsure.size > 0 && (
         <section aria-labelledby="others-title">
           <h2 id="others-title">{say('panel.others')}</h2>
@@ -138,7 +143,7 @@ export function ShadedPage({ tab, page, report, groups, sequences, children }: S
           <WordButtons list="others" words={[...irregular, ...unsure]} links={links} />
         </section>
       )}
-      <AlsoTaught ids={group?.alsoTaught ?? []} onUntick={(id) => groups && void untick(groups.chosen, id)} />
+      <AlsoTaught ids={group?.alsoTaught ?? []} onTaught={teach} />
       <FoldedLegend />
       <div class="page-tools">
         <LookChoice />
@@ -153,6 +158,20 @@ export function ShadedPage({ tab, page, report, groups, sequences, children }: S
       <footer class="quiet">{say('panel.deference')}</footer>
       <div class="panel-bar">
         {groups && <TrialNote groups={groups} />}
+        {inView && (
+          <WordLine
+            word={inView.word}
+            swaps={viewed}
+            tab={tab}
+            isOpen={opened?.list === IN_VIEW}
+            onToggle={() => {
+              opener.current = document.activeElement;
+              setOpened(opened?.list === IN_VIEW ? null : { list: IN_VIEW, word: inView.word });
+            }}
+          >
+            {opened?.list === IN_VIEW && links.card}
+          </WordLine>
+        )}
         <UndoLine />
         <p class="page-tools">
           <DeskLink tab={tab} />
@@ -172,11 +191,6 @@ function PageHead({ tab, page }: Pick<ShadedPageProps, 'tab' | 'page'>) {
       {page.pdf?.isOpen !== false && <ScopeChoice tab={tab} page={page} />}
     </>
   );
-}
-
-/** Unticks a pattern that was taught early. */
-function untick(group: string, id: PatternId): Promise<void> {
-  return changeGroupById(group, (now) => changeGroup(now, { do: 'unteach', pattern: id, notYet: false }));
 }
 
 /** Words that a fault of ours kept from being judged or marked; nothing as a rule. */
@@ -254,14 +268,26 @@ function useExplanation(word: WordKey | null, version: unknown): WordExplanation
   return found?.analysis.word.toLowerCase() === word?.toLowerCase() ? found : null;
 }
 
-/** Words that may stand for a word at its first place in a page; null until they are found. */
-function useSwaps(tab: number, word: WordKey | null, version: unknown) {
-  const [swaps, setSwaps] = useState<readonly { text: string; reads: boolean }[] | null>(null);
+/** The word whose card the page opened last; null before the first. */
+function useWordInView(tab: number): WordInView | null {
+  const [word, setWord] = useState<WordInView | null>(null);
+  useEffect(() => {
+    const controller = new AbortController();
+    watchWordInView(tab, setWord, controller.signal);
+    return () => controller.abort();
+  }, [tab]);
+  return word;
+}
+
+/** Words that may stand for a word in the sentence given, or else at its first place in the page; null until they are found. */
+function useSwaps(tab: number, word: WordKey | null, place: WordInSentence | undefined, version: unknown) {
+  const [swaps, setSwaps] = useState<readonly WordSwap[] | null>(null);
   useEffect(() => {
     setSwaps(null);
     if (word === null) return;
     let current = true;
-    askPage(tab, 'sentence', { key: word, n: 0 })
+    const placed = place ? Promise.resolve(place) : askPage(tab, 'sentence', { key: word, n: 0 });
+    placed
       .then((sentence) => (sentence ? askBackground('swaps', sentence) : []))
       .then(
         (found) => current && setSwaps(found),
@@ -270,6 +296,6 @@ function useSwaps(tab: number, word: WordKey | null, version: unknown) {
     return () => {
       current = false;
     };
-  }, [tab, word, version]);
+  }, [tab, word, place, version]);
   return swaps;
 }

@@ -1,4 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
+import { noteEdit } from '../../ui/edit-log.ts';
 import { say } from '../../wording/say.ts';
 
 type State =
@@ -21,8 +22,13 @@ export function ShelfButton({ tab, version }: { tab: number; version: unknown })
     const put = await putTab(tab, keepsText);
     if ('why' in put) setState({ kind: 'failed', why: put.why });
     else {
-      const says = put.outcome === 'there' ? say('panel.onShelfAlready') : say('panel.onShelf');
-      setState({ kind: 'done', id: put.id, says });
+      const isThere = put.outcome === 'there';
+      setState({ kind: 'done', id: put.id, says: isThere ? say('panel.onShelfAlready') : '' });
+      if (put.undo)
+        noteEdit(isThere ? say('panel.textKept') : say('panel.onShelf'), async () => {
+          await put.undo?.();
+          setState({ kind: 'asked' });
+        });
     }
   };
   return (

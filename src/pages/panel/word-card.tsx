@@ -1,5 +1,5 @@
 import type { CountsAs } from '../../analyze/types.ts';
-import type { WordExplanation } from '../../contract/page-contract.ts';
+import type { WordExplanation, WordSwap } from '../../contract/page-contract.ts';
 import { CountsAsChoice } from '../../ui/counts-as.tsx';
 import '../../ui/counts-as.css';
 import { patternNames } from '../../ui/pattern-names.ts';
@@ -8,11 +8,12 @@ import { standingSentence } from '../../ui/standing-sentence.ts';
 import '../../ui/reading-view.css';
 import './word-card.css';
 import { say } from '../../wording/say.ts';
+import { Swaps } from './swaps.tsx';
 
 interface WordCardProps {
   readonly explanation: WordExplanation;
   /** Words that say the same and can be read; null while they are looked for, or when none are wanted. */
-  readonly swaps: readonly { readonly text: string; readonly reads: boolean }[] | null;
+  readonly swaps: readonly WordSwap[] | null;
   readonly tab: number;
   /** What the group says of the word. */
   readonly counts: CountsAs;
@@ -49,24 +50,11 @@ export function WordCard({ explanation, swaps, tab, counts, onCounts, onNext, on
           <span class="quiet">{say('panel.stillNeeded')}</span> {patternNames(verdict.missing)}
         </p>
       )}
-      {swaps && swaps.length > 0 && (
+      {swaps && (
         <p class="swaps">
-          <span class="quiet">{say('panel.sayInstead')}</span>{' '}
-          {swaps.map(({ text, reads }) => (
-            <a
-              key={text}
-              lang="en"
-              class={reads ? 'swap' : 'swap swap-beyond'}
-              href={`/desk.html#take/${tab}/${encodeURIComponent(word)}/${encodeURIComponent(text)}`}
-              target="_blank"
-              rel="noopener"
-            >
-              {text}
-            </a>
-          ))}
+          <Swaps swaps={swaps} word={word} tab={tab} />
         </p>
       )}
-      {swaps?.length === 0 && <p class="quiet">{say('panel.noSwap')}</p>}
       <CountsAsChoice word={word} counts={counts} onCounts={onCounts} />
     </section>
   );

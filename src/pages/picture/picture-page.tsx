@@ -9,6 +9,7 @@ import { StorageFault } from '../../host/store/store-item.ts';
 import { useAddress } from '../../ui/address.ts';
 import { FaultNote } from '../../ui/fault-note.tsx';
 import { Masthead } from '../../ui/masthead.tsx';
+import { UndoBar } from '../../ui/undo-line.tsx';
 import { useWatched } from '../../ui/use-watched.ts';
 import { say } from '../../wording/say.ts';
 import '../../ui/page.css';
@@ -41,6 +42,7 @@ export function PicturePage() {
         )}
       </main>
       <footer class="quiet">{say('desk.deference')}</footer>
+      <UndoBar />
       <FaultNote kind={StorageFault} />
     </div>
   );

@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import { StorageFault } from '../../host/store/store-item.ts';
 import { addPassageOnce } from '../../passage/add-passage.ts';
 import type { FoundText } from '../../passage/found-text.ts';
+import { noteEdit } from '../../ui/edit-log.ts';
 import { say } from '../../wording/say.ts';
 
 interface TakeButtonsProps {
@@ -35,9 +36,21 @@ export function TakeButtons({ found, group, onKept, onPassage }: TakeButtonsProp
       import('../shelf/add-to-shelf.ts'),
     ]);
     const counted = await countText(named.text, new AbortController().signal);
-    const { id, outcome } = await addToShelf({ byline: null, date: null, url: null, ...named, ...counted });
+    const { id, outcome, undo } = await addToShelf({
+      byline: null,
+      date: null,
+      url: null,
+      ...named,
+      ...counted,
+    });
     onKept();
-    setTold({ says: say(outcome === 'there' ? 'panel.onShelfAlready' : 'panel.onShelf'), shelfId: id });
+    const says = say(outcome === 'there' ? 'panel.onShelfAlready' : 'panel.onShelf');
+    setTold({ says, shelfId: id });
+    if (undo)
+      noteEdit(says, async () => {
+        await undo();
+        setTold(null);
+      });
   };
   return (
     <div class="picture-take">

@@ -1,4 +1,4 @@
-import type { RefObject } from 'preact';
+import type { ComponentChildren, RefObject } from 'preact';
 import { useMemo } from 'preact/hooks';
 import { type Analyzer, compileGroup, createJudge, vet } from '../../analyze/index.ts';
 import { findGroup, type Groups } from '../../host/store/groups-store.ts';
@@ -24,7 +24,11 @@ interface ReportViewProps {
   readonly article: RefObject<HTMLElement>;
 }
 
-/** One text for one group, to be read, printed or given to a colleague. */
+/** Missing patterns and words that are told without being asked for: what a page of paper holds. */
+const GAPS = 8;
+const WORDS = 80;
+
+/** One text for one group, to be read, printed or given to a colleague: one page, and all the rest folded. */
 export function ReportView({ text, engine, groups, sequences, groupId, article }: ReportViewProps) {
   const stored = groups.groups[groupId]!;
   const sequence = findSequence(sequences, stored.sequence);
@@ -33,8 +37,9 @@ export function ReportView({ text, engine, groups, sequences, groupId, article }
     const judge = judgeWithStoryWords(createJudge(engine, compileGroup(group, sequence)), text.storyWords);
     return { judge, report: vet(text, judge) };
   }, [engine, stored, sequence, text]);
+  const hard = report.words.filter(({ standing }) => standing === 'beyond');
   return (
-    <article ref={article} class="report">
+    <article ref={article} class="report report-sheet">
       <header class="report-part">
         <h1 lang="en">{text.title}</h1>
         {text.source && <p class="quiet report-source">{text.source}</p>}
@@ -55,18 +60,50 @@ export function ReportView({ text, engine, groups, sequences, groupId, article }
       <ClimbPart {...{ text, engine, sequences, groupId }} groups={groups.groups} />
       <section class="report-part" aria-labelledby="gaps-title">
         <h2 id="gaps-title">{say('ui.missingPatterns')}</h2>
-        <p class="quiet">{say('report.gapsHint')}</p>
-        <GapList gaps={report.gaps} group={judge.group} />
+        <GapList gaps={report.gaps.slice(0, GAPS)} group={judge.group} />
       </section>
-      <section class="report-part" aria-labelledby="words-title">
-        <h2 id="words-title">{say('report.words')}</h2>
-        <StandingList words={report.words} />
-      </section>
-      <section class="report-part" aria-labelledby="settings-title">
-        <h2 id="settings-title">{say('report.settings')}</h2>
-        <SettingsList group={group} sequence={sequence} storyWords={text.storyWords} />
-      </section>
+      {hard.length > 0 && (
+        <section class="report-part" aria-labelledby="hard-title">
+          <h2 id="hard-title">{say('report.beyond')}</h2>
+          <p class="report-words">
+            <span lang="en">
+              {hard
+                .slice(0, WORDS)
+                .map(({ word }) => word)
+                .join(', ')}
+            </span>
+            {hard.length > WORDS && (
+              <span class="quiet"> {say('report.andMore', { count: hard.length - WORDS })}</span>
+            )}
+          </p>
+        </section>
+      )}
+      <div class="report-folds">
+        {report.gaps.length > GAPS && (
+          <Fold says={say('report.allGaps', { count: report.gaps.length })}>
+            <p class="quiet">{say('report.gapsHint')}</p>
+            <GapList gaps={report.gaps} group={judge.group} />
+          </Fold>
+        )}
+        <Fold says={say('report.allWords', { count: report.words.length })}>
+          <StandingList words={report.words} />
+        </Fold>
+        <Fold says={say('report.settings')}>
+          <SettingsList group={group} sequence={sequence} storyWords={text.storyWords} />
+        </Fold>
+      </div>
     </article>
+  );
+}
+
+function Fold({ says, children }: { says: string; children: ComponentChildren }) {
+  return (
+    <details class="report-fold">
+      <summary>
+        <h2>{says}</h2>
+      </summary>
+      <div class="report-part">{children}</div>
+    </details>
   );
 }
 

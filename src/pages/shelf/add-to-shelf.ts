@@ -1,5 +1,11 @@
-import type { WordKey } from '../../analyze/types.ts';
-import { findAlike, freeTextId, putTexts, type WholeShelfText } from '../../host/store/shelf-store.ts';
+import {
+  deleteTexts,
+  findAlike,
+  freeTextId,
+  hasSameWords,
+  putTexts,
+  type WholeShelfText,
+} from '../../host/store/shelf-store.ts';
 
 /** A text that was counted and may go to the shelf. */
 export type VettedText = Omit<WholeShelfText, 'id' | 'shelved' | 'tags' | 'notes'>;
@@ -8,6 +14,8 @@ export type VettedText = Omit<WholeShelfText, 'id' | 'shelved' | 'tags' | 'notes
 export interface Shelving {
   readonly id: string;
   readonly outcome: 'shelved' | 'there';
+  /** Takes back what was changed on the shelf; null where nothing was. Rejects with `StorageFault`. */
+  readonly undo: (() => Promise<void>) | null;
 }
 
 /**
@@ -19,12 +27,12 @@ export async function addToShelf(text: VettedText, tags: readonly string[] = [])
   if (!alike) {
     const id = freeTextId();
     await putTexts([{ ...text, id, shelved: Date.now(), tags: joinTags([], tags), notes: '' }]);
-    return { id, outcome: 'shelved' };
+    return { id, outcome: 'shelved', undo: () => deleteTexts([id]) };
   }
   const joined = joinTags(alike.tags, tags);
-  if (joined.length > alike.tags.length || (alike.text === null && text.text !== null))
-    await putTexts([{ ...alike, tags: joined, text: text.text ?? alike.text }]);
-  return { id: alike.id, outcome: 'there' };
+  const isChanged = joined.length > alike.tags.length || (alike.text === null && text.text !== null);
+  if (isChanged) await putTexts([{ ...alike, tags: joined, text: text.text ?? alike.text }]);
+  return { id: alike.id, outcome: 'there', undo: isChanged ? () => putTexts([alike]) : null };
 }
 
 /** Both lists of tags as one, each tag once, whatever its case. */
@@ -35,14 +43,4 @@ export function joinTags(tags: readonly string[], more: readonly string[]): read
     if (clean !== '' && !all.has(clean.toLowerCase())) all.set(clean.toLowerCase(), clean);
   }
   return [...all.values()];
-}
-
-/** Whether two texts have the same words as often; their order does not matter. */
-export function hasSameWords(
-  { words, skipped }: Pick<VettedText, 'words' | 'skipped'>,
-  other: Pick<VettedText, 'words' | 'skipped'>,
-): boolean {
-  if (skipped !== other.skipped || words.length !== other.words.length) return false;
-  const counts = new Map<WordKey, number>(other.words);
-  return words.every(([key, count]) => counts.get(key) === count);
 }

@@ -1,15 +1,13 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { ShelfFileError } from '../../host/files/shelf-file.ts';
 import { today } from '../../host/store/move-group.ts';
-import { StorageFault } from '../../host/store/store-item.ts';
-import { FileDrop } from '../../ui/file-drop.tsx';
 import { saveFile } from '../../ui/save-file.ts';
 import { say } from '../../wording/say.ts';
+import { OpenFilePart } from '../files/open-file-part.tsx';
 import { DeleteQuestion } from './delete-question.tsx';
+import { removeTexts } from './edit-texts.ts';
 import { FirstShelfSection } from './first-shelf-part.tsx';
-import { removeTexts } from './remove-texts.ts';
+import { packShelf } from './pack-shelf.ts';
 import { isWanted, type Wanted } from './sort-texts.ts';
-import { packShelf, takeShelfFile } from './take-shelf-file.ts';
 import type { ReadyShelf } from './use-shelf.ts';
 
 interface FileViewProps {
@@ -42,43 +40,10 @@ export function FileView({ shelf, wanted }: FileViewProps) {
           {say('shelf.saveFile')}
         </button>
       </section>
-      <OpenFile signal={signal} />
+      <OpenFilePart />
       <FirstShelfSection />
       <DeleteTexts key={ids.size} ids={[...ids]} says={nameTexts(found.length, isAll)} />
     </div>
-  );
-}
-
-function OpenFile({ signal }: { signal: AbortSignal }) {
-  const [told, setTold] = useState<{ readonly good: boolean; readonly says: string } | null>(null);
-  const open = async (file: File): Promise<void> => {
-    setTold({ good: true, says: say('shelf.readingFile') });
-    try {
-      const { added, there } = await takeShelfFile(file, signal);
-      setTold({ good: true, says: describeTaken(added, there) });
-    } catch (error) {
-      if (signal.aborted) return;
-      const isOurs = error instanceof ShelfFileError || error instanceof StorageFault;
-      setTold({ good: false, says: isOurs ? error.message : say('shelf.fileFailed') });
-    }
-  };
-  return (
-    <section class="part" aria-labelledby="open-title">
-      <h2 id="open-title">{say('shelf.openTitle')}</h2>
-      <p class="quiet" id="open-hint">
-        {say('shelf.openHint')}
-      </p>
-      <FileDrop
-        label={say('shelf.openDrop')}
-        labelledBy="open-title"
-        describedBy="open-hint"
-        accept=".jsonl,application/jsonl"
-        onFile={open}
-      />
-      <div aria-live="polite">
-        {told && <p class={told.good ? 'note' : 'note note-wrong'}>{told.says}</p>}
-      </div>
-    </section>
   );
 }
 
@@ -108,9 +73,4 @@ function DeleteTexts({ ids, says }: { ids: readonly string[]; says: string }) {
 
 function nameTexts(n: number, isAll: boolean): string {
   return isAll ? say('shelf.allOfIt', { count: n }) : say('shelf.whatIsFound', { count: n });
-}
-
-function describeTaken(added: number, there: number): string {
-  if (added === 0) return there === 0 ? say('shelf.noTextInFile') : say('shelf.allHere');
-  return there === 0 ? say('shelf.added', { count: added }) : say('shelf.addedOthers', { count: added });
 }

@@ -1,34 +1,16 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
-import { deleteTexts, loadWhole, putTexts, type WholeShelfText } from '../../host/store/shelf-store.ts';
+import { useState } from 'preact/hooks';
 import { say } from '../../wording/say.ts';
+import { removeTexts } from './edit-texts.ts';
 import { addFirstShelf, isFirstText } from './first-shelf.ts';
 import type { IndexedText } from './shelf-index.ts';
 
 /** Says that texts came with the extension, and takes them away by one click, which can be undone; offers them on an empty shelf. */
 export function FirstShelfPart({ texts }: { texts: readonly IndexedText[] }) {
-  const [removed, setRemoved] = useState<readonly WholeShelfText[] | null>(null);
-  const undo = useRef<HTMLButtonElement>(null);
-  useEffect(() => undo.current?.focus(), [removed]);
   const ids = texts.filter(isFirstText).map(({ id }) => id);
   const remove = async (): Promise<void> => {
-    const whole = (await Promise.all(ids.map(loadWhole))).filter((text) => text !== undefined);
-    await deleteTexts(ids);
-    setRemoved(whole);
-  };
-  const putBack = async (): Promise<void> => {
-    await putTexts(removed!);
-    setRemoved(null);
+    await removeTexts(ids, (count) => say('shelf.firstRemoved', { count }));
     document.querySelector('main')?.focus();
   };
-  if (removed && ids.length === 0)
-    return (
-      <p class="row" role="status">
-        <span>{say('shelf.firstRemoved', { count: removed.length })}</span>
-        <button ref={undo} type="button" class="plain" onClick={putBack}>
-          {say('ui.undo')}
-        </button>
-      </p>
-    );
   if (ids.length > 0)
     return (
       <p class="row quiet">

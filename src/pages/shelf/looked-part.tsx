@@ -1,5 +1,6 @@
 import { useMemo, useState } from 'preact/hooks';
 import type { Group } from '../../analyze/types.ts';
+import { noteEdit } from '../../ui/edit-log.ts';
 import { say } from '../../wording/say.ts';
 import { addToShelf } from './add-to-shelf.ts';
 import { FitTable } from './fit-table.tsx';
@@ -59,8 +60,14 @@ export function LookedPart({ shelf, intake, rank, mark, groups, stepOf, tags }: 
           type="button"
           class="action"
           onClick={async () => {
-            for (const { text } of looked) await addToShelf(text, tags);
+            const undo: (() => Promise<void>)[] = [];
+            for (const { text } of looked)
+              undo.push((await addToShelf(text, tags)).undo ?? (async () => undefined));
             setSays(say('shelf.theyAreThere'));
+            noteEdit(say('shelf.added', { count: looked.length }), async () => {
+              for (const each of undo) await each();
+              setSays(null);
+            });
           }}
         >
           {say('shelf.putThese', { count: looked.length })}

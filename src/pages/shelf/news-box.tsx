@@ -1,4 +1,6 @@
+import type { Group } from '../../analyze/types.ts';
 import { noteSeen } from '../../host/store/shelf-seen.ts';
+import { noteEdit } from '../../ui/edit-log.ts';
 import { say } from '../../wording/say.ts';
 import type { GroupNews } from './find-news.ts';
 import { addressOf } from './use-route.ts';
@@ -28,7 +30,7 @@ export function NewsBox({ news }: { news: readonly GroupNews[] }) {
               type="button"
               class="plain"
               onClick={() => {
-                void noteSeen(id, group);
+                void dismiss(id, group);
                 document.querySelector('main')?.focus();
               }}
             >
@@ -39,4 +41,13 @@ export function NewsBox({ news }: { news: readonly GroupNews[] }) {
         ))}
     </>
   );
+}
+
+async function dismiss(id: string, group: Group): Promise<void> {
+  const before = await noteSeen(id, group);
+  if (before)
+    noteEdit(
+      say('shelf.newsDismissed', { group: group.name }),
+      async () => void (await noteSeen(id, before)),
+    );
 }

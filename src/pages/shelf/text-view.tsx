@@ -13,12 +13,13 @@ import { GapList } from '../report/gap-list.tsx';
 import '../report/report.css';
 import { Reach } from '../../ui/reach.tsx';
 import { sayDay } from '../../ui/say-day.ts';
+import { sayList } from '../../ui/say-list.ts';
 import { say } from '../../wording/say.ts';
 import { StandingList } from '../report/standing-list.tsx';
 import { joinTags } from './add-to-shelf.ts';
 import { DeleteQuestion } from './delete-question.tsx';
+import { editText, removeTexts } from './edit-texts.ts';
 import { NotesField } from './notes-field.tsx';
-import { removeTexts } from './remove-texts.ts';
 import type { IndexedText } from './shelf-index.ts';
 import { listTags } from './sort-texts.ts';
 import { TagField } from './tag-field.tsx';
@@ -67,7 +68,7 @@ export function TextView({ shelf, text, groups, sequences, groupId, onGroup }: T
           key={id}
           id={id}
           title={text.title}
-          onChange={(title) => changeText(id, () => ({ title }))}
+          onChange={(title) => editText(id, say('shelf.titleChanged', { title }), () => ({ title }))}
         />
         <p class="quiet shelf-source">{describeSource(text)}</p>
         <TextActions text={text} groupId={groupId} />
@@ -77,8 +78,16 @@ export function TextView({ shelf, text, groups, sequences, groupId, onGroup }: T
           label={say('shelf.tags')}
           tags={text.tags}
           known={listTags(shelf.texts).map(({ tag }) => tag)}
-          onAdd={(tags) => changeText(id, (now) => ({ tags: joinTags(now.tags, tags) }))}
-          onRemove={(tag) => void changeText(id, (now) => ({ tags: now.tags.filter((own) => own !== tag) }))}
+          onAdd={(tags) =>
+            editText(id, say('shelf.tagsAdded', { tags: sayList(tags) }), (now) => ({
+              tags: joinTags(now.tags, tags),
+            }))
+          }
+          onRemove={(tag) =>
+            void editText(id, say('shelf.tagRemoved', { tag }), (now) => ({
+              tags: now.tags.filter((own) => own !== tag),
+            }))
+          }
         />
         <NotesField
           key={id}

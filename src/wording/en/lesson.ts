@@ -49,6 +49,8 @@ export const lesson = {
   presetName: 'Name of the preset',
   save: 'Save',
   cancel: 'Cancel',
+  presetSaved: 'Saved the preset “{name}”.',
+  presetDeleted: 'Deleted the preset “{name}”.',
   deletePreset: 'Delete preset “{name}”',
   parts: 'Parts of this lesson',
   partsHint: 'Tick the parts for the sheet. Drag a part, or press Alt and an arrow key, to change the order.',

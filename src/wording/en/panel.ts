@@ -24,6 +24,7 @@ export const panel = {
     other:
       'This version of Wordreach cannot read these saved groups: {groups}. Update the extension to use them.',
   },
+  groupChanged: 'Another group is in use.',
   editGroups: 'Edit groups',
   stepOf: 'Step {step} of {steps}',
   stepValue: 'Step {step}: {title}',
@@ -76,6 +77,7 @@ export const panel = {
   paid: 'This page says that the full text costs money. If only the beginning is here, the percentage is for the beginning.',
   printed: 'The marks print with the page. Press the Wordreach button again to remove them.',
   onShelf: 'Saved to the shelf.',
+  textKept: 'The full text is kept on the shelf now.',
   onShelfAlready: 'Already on the shelf.',
   putOnShelf: names.saveToShelf.en,
   withText: names.keepFullText.en,

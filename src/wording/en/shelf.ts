@@ -151,6 +151,10 @@ export const shelf = {
     other:
       'Wordreach cannot read {count} other tabs yet. To read one, go to it, press the Wordreach button, come back here and look again.',
   },
+  newsDismissed: 'Dismissed: news for {group}.',
+  titleChanged: 'Changed the title: {title}.',
+  tagsAdded: 'Added tags: {tags}.',
+  tagRemoved: 'Removed tag: {tag}.',
   untag: 'Remove tag {tag}',
   add: 'Add',
   pageFailed: 'The page could not be read ({why}). Press the Wordreach button there, and try again.',

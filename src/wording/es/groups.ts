@@ -57,6 +57,7 @@ export const groups: Translated<typeof english> = {
   renamed: 'Se cambió el nombre de {what}',
   copied: 'Se copió {what}',
   inACopy: '{what}, en una copia: {name}',
+  nowInUse: '{group} está en uso',
   changedStep: 'Se cambió el paso de {group}',
   changedPatterns: 'Se cambiaron los patrones de {group}',
   changedExceptions: 'Se cambiaron las excepciones de {group}',
@@ -106,7 +107,7 @@ export const groups: Translated<typeof english> = {
   saveTheFile: 'Guardar el archivo',
   openAFile: 'Abrir un archivo',
   aboutOpening:
-    'El archivo se añade a sus grupos y secuencias. No se reemplaza nada, salvo que el archivo lo contenga todo. En ese caso Wordreach le pregunta antes.',
+    'Cualquier archivo guardado por Wordreach. Su contenido se añade. Antes de cambiar algo de aquí, Wordreach le pregunta.',
   chooseAFile: 'Elija un archivo, o suéltelo aquí',
   readingFile: 'Leyendo el archivo…',
   allHere: 'Ya tiene todo lo que hay en este archivo.',
@@ -119,8 +120,22 @@ export const groups: Translated<typeof english> = {
   saveEverything: 'Guardarlo todo',
   aboutEverything:
     'Un archivo con todo lo que Wordreach conserva en este navegador: grupos, secuencias, pasajes, lecciones y la estantería. Puede restaurarlo aquí o en otro navegador. Incluye los nombres de los alumnos, así que no lo comparta.',
-  replaceQuestion:
-    'Este archivo contiene todo lo de un navegador: {counts}. Reemplaza todo lo que hay aquí ahora. Antes se guarda un archivo con lo que hay aquí.',
+  holdsEverything: 'Este archivo contiene todo lo de un navegador: {counts}.',
+  holds: 'Este archivo contiene {counts}.',
+  clashes: {
+    one: 'Una cosa suya ya está aquí, pero es distinta.',
+    other: '{count} cosas suyas ya están aquí, pero son distintas.',
+  },
+  merge: 'Combinar',
+  aboutMerge:
+    'Lo que aquí es distinto pasa a ser como en el archivo. Antes se guarda una copia de seguridad.',
+  addBeside: 'Añadir',
+  aboutAdd: 'Todo lo de aquí se queda. Lo que es distinto se añade con un nombre nuevo.',
+  aboutReplace: 'Se reemplaza todo lo de aquí. Antes se guarda una copia de seguridad.',
+  tookIn: 'Añadido: {counts}.',
+  updated: 'Actualizado: {counts}.',
+  presets: 'Plantillas de lecciones',
+  countPresets: { one: '1 plantilla de lección', other: '{count} plantillas de lecciones' },
   replaceAll: 'Reemplazar todo',
   keepAll: 'Dejarlo como está',
   countGroups: { one: '1 grupo', other: '{count} grupos' },

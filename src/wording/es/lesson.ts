@@ -52,6 +52,8 @@ export const lesson: Translated<typeof english> = {
   presetName: 'Nombre de la plantilla',
   save: 'Guardar',
   cancel: 'Cancelar',
+  presetSaved: 'Se guardó la plantilla «{name}».',
+  presetDeleted: 'Se borró la plantilla «{name}».',
   deletePreset: 'Borrar la plantilla «{name}»',
   parts: 'Partes de esta lección',
   partsHint:

@@ -26,6 +26,7 @@ export const panel: Translated<typeof english> = {
     other:
       'Esta versión de Wordreach no puede leer estos grupos guardados: {groups}. Actualice la extensión para usarlos.',
   },
+  groupChanged: 'Se usa otro grupo.',
   editGroups: 'Editar grupos',
   stepOf: 'Paso {step} de {steps}',
   stepValue: 'Paso {step}: {title}',
@@ -39,7 +40,7 @@ export const panel: Translated<typeof english> = {
   laterSteps: 'Más adelante ({count})',
   notInSequence: 'No está en la secuencia ({count})',
   textChecked: 'Texto revisado',
-  mainStory: 'Cuento principal',
+  mainStory: 'Cuento',
   wholePage: 'Toda la página',
   selection: 'Selección',
   noStory:
@@ -78,6 +79,7 @@ export const panel: Translated<typeof english> = {
   paid: 'Esta página dice que el texto completo cuesta dinero. Si aquí solo está el comienzo, el porcentaje es del comienzo.',
   printed: 'Las marcas se imprimen con la página. Pulse otra vez el botón de Wordreach para quitarlas.',
   onShelf: 'Guardado en la estantería.',
+  textKept: 'El texto completo queda ahora en la estantería.',
   onShelfAlready: 'Ya estaba en la estantería.',
   putOnShelf: names.saveToShelf.es,
   withText: names.keepFullText.es,

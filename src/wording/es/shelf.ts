@@ -165,6 +165,10 @@ export const shelf: Translated<typeof english> = {
     other:
       'Wordreach aún no puede leer otras {count} pestañas. Para leer una, vaya a ella, pulse el botón de Wordreach, vuelva aquí y busque de nuevo.',
   },
+  newsDismissed: 'Descartadas las novedades para {group}.',
+  titleChanged: 'Título cambiado: {title}.',
+  tagsAdded: 'Etiquetas añadidas: {tags}.',
+  tagRemoved: 'Etiqueta quitada: {tag}.',
   untag: 'Quitar la etiqueta {tag}',
   add: 'Añadir',
   pageFailed: 'No se pudo leer la página ({why}). Pulse allí el botón de Wordreach e inténtelo de nuevo.',

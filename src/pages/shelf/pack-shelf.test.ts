@@ -1,6 +1,7 @@
 import 'fake-indexeddb/auto';
 import { beforeEach, expect, test, vi } from 'vitest';
-import { writeHead, writeText } from '../../host/files/shelf-file.ts';
+import { takeFile } from '../../host/files/take-file.ts';
+import { beginFile } from '../../host/files/wordreach-file.ts';
 import {
   changeText,
   deleteTexts,
@@ -10,9 +11,9 @@ import {
   type WholeShelfText,
 } from '../../host/store/shelf-store.ts';
 import { addToShelf } from './add-to-shelf.ts';
-import { packShelf, takeShelfFile } from './take-shelf-file.ts';
+import { packShelf } from './pack-shelf.ts';
 
-vi.mock('../../host/browser.ts', () => ({ browser: {} }));
+vi.mock('../../host/browser.ts', () => import('../../../tests/fakes/local-storage.ts'));
 
 const { signal } = new AbortController();
 
@@ -35,6 +36,17 @@ function textOf(n: number): WholeShelfText {
   };
 }
 
+function fileOf(texts: readonly WholeShelfText[]): Blob {
+  const file = beginFile({ whole: false });
+  file.add(texts.map((text) => ({ text })));
+  return file.end();
+}
+
+/** How many texts are new. */
+async function take(file: Blob): Promise<number> {
+  return (await takeFile(file, 'add', signal)).added.texts;
+}
+
 async function whole(): Promise<(WholeShelfText | undefined)[]> {
   const found = [];
   for await (const slice of readShelf()) {
@@ -53,9 +65,9 @@ test('saved, deleted and opened again, the shelf is what it was; opened twice, n
   const file = await packShelf(null, signal);
   await deleteTexts(before.map((text) => text!.id));
   expect(await whole()).toEqual([]);
-  expect(await takeShelfFile(file, signal)).toEqual({ added: 450, there: 0 });
+  expect(await take(file)).toBe(450);
   expect(await whole()).toEqual(before);
-  expect(await takeShelfFile(file, signal)).toEqual({ added: 0, there: 450 });
+  expect(await take(file)).toBe(0);
   expect(await whole()).toEqual(before);
 });
 
@@ -63,7 +75,7 @@ test('a part of the shelf is saved by ids', async () => {
   await putTexts([textOf(0), textOf(1), textOf(2)]);
   const file = await packShelf(new Set(['t1']), signal);
   await deleteTexts(['t0', 't1', 't2']);
-  await takeShelfFile(file, signal);
+  await take(file);
   expect(await whole()).toEqual([textOf(1)]);
 });
 
@@ -71,21 +83,31 @@ test('a text changed since is kept as it is, and the one of the file stands besi
   await putTexts([textOf(0)]);
   const file = await packShelf(null, signal);
   await changeText('t0', () => ({ notes: 'a new note' }));
-  expect(await takeShelfFile(file, signal)).toEqual({ added: 1, there: 0 });
-  expect(await takeShelfFile(file, signal)).toEqual({ added: 0, there: 1 });
+  expect(await take(file)).toBe(1);
+  expect(await take(file)).toBe(0);
   expect((await whole()).map((text) => text!.notes).toSorted()).toEqual(['a new note', 'note 0']);
 });
 
+test('merged, a text changed since is as in the file; undone, as it was', async () => {
+  await putTexts([textOf(0)]);
+  const file = await packShelf(null, signal);
+  await changeText('t0', () => ({ notes: 'a new note' }));
+  const { changed, undo } = await takeFile(file, 'merge', signal);
+  expect(changed.texts).toBe(1);
+  expect((await whole()).map((text) => text!.notes)).toEqual(['note 0']);
+  await undo();
+  expect((await whole()).map((text) => text!.notes)).toEqual(['a new note']);
+});
+
 test('two texts of a file under one id are both taken', async () => {
-  const file = new Blob([writeHead(2), writeText(textOf(0)), writeText({ ...textOf(1), id: 't0' })]);
-  expect(await takeShelfFile(file, signal)).toEqual({ added: 2, there: 0 });
+  expect(await take(fileOf([textOf(0), { ...textOf(1), id: 't0' }]))).toBe(2);
   expect((await whole()).map((text) => text!.title).toSorted()).toEqual([textOf(0).title, textOf(1).title]);
 });
 
 test('of a file that is damaged in part, nothing is taken, however far in', async () => {
-  const texts = Array.from({ length: 250 }, (_, n) => writeText(textOf(n)));
-  const file = new Blob([writeHead(251), ...texts, '{"id":"t1"}\n']);
-  await expect(takeShelfFile(file, signal)).rejects.toThrow(/Text 251 of this file is damaged/);
+  const texts = Array.from({ length: 250 }, (_, n) => textOf(n));
+  const file = fileOf([...texts, { id: 't1' } as WholeShelfText]);
+  await expect(take(file)).rejects.toThrow(/Line 252 of this file is damaged/);
   expect(await whole()).toEqual([]);
 });
 
@@ -94,10 +116,12 @@ test('a text is put on the shelf once, and gets tags and text that come later', 
   const { id, outcome } = await addToShelf(vetted, ['boats']);
   expect(outcome).toBe('shelved');
   const again = { ...vetted, words: vetted.words.toReversed(), text: 'Its text.' };
-  expect(await addToShelf(again, ['Boats', 'week 12'])).toEqual({ id, outcome: 'there' });
+  expect(await addToShelf(again, ['Boats', 'week 12'])).toMatchObject({ id, outcome: 'there' });
   expect(await loadWhole(id)).toMatchObject({ tags: ['boats', 'week 12'], text: 'Its text.' });
-  expect(await addToShelf(vetted)).toEqual({ id, outcome: 'there' });
+  expect(await addToShelf(vetted)).toMatchObject({ id, outcome: 'there' });
   expect((await loadWhole(id))?.text).toBe('Its text.');
   const other = await addToShelf({ ...vetted, words: [['day', 9]] });
   expect(other.outcome).toBe('shelved');
+  await other.undo?.();
+  expect(await loadWhole(other.id)).toBeUndefined();
 });

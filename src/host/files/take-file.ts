@@ -1,0 +1,346 @@
+import type { Group, Sequence } from '../../analyze/types.ts';
+import { type LessonPreset, parsePresets } from '../../lesson/index.ts';
+import { changeGroups, type Groups, loadGroups, readGroups } from '../store/groups-store.ts';
+import {
+  deletePassage,
+  freePassageId,
+  loadPassages,
+  type Passage,
+  putPassages,
+} from '../store/passages-store.ts';
+import { keepPresets, loadPresets, PRESETS_KEY } from '../store/presets-store.ts';
+import { changeSequences, loadSequences, readOwnSequences } from '../store/sequences-store.ts';
+import {
+  deleteTexts,
+  findAlike,
+  freeTextId,
+  hasSameWords,
+  loadWhole,
+  putTexts,
+  type WholeShelfText,
+} from '../store/shelf-store.ts';
+import { GROUPS_KEY, SEQUENCES_KEY } from '../store/watch-stored.ts';
+import { takeIn } from './take-in.ts';
+import { isWholeFile, readWordreachFile } from './wordreach-file.ts';
+
+/** Texts written to the database at a time. */
+const BATCH = 200;
+
+/** How much of each kind a file holds, or was taken from one. */
+export interface FileCounts {
+  readonly groups: number;
+  readonly sequences: number;
+  readonly presets: number;
+  readonly lessons: number;
+  readonly passages: number;
+  readonly texts: number;
+}
+
+/** What a file holds, as far as it is asked about before it is taken. */
+export interface FileLook {
+  /** Whether it can take the place of everything here. */
+  readonly whole: boolean;
+  readonly counts: FileCounts;
+  /** How many of its things are here already in another form. */
+  readonly clashes: number;
+}
+
+/** How a file is taken: what is here in another form takes the file's, or stays, and the file's comes beside it. */
+export type Taking = 'merge' | 'add';
+
+/** What came of taking a file. */
+export interface TakenFile {
+  readonly added: FileCounts;
+  readonly changed: FileCounts;
+  /** Puts everything back as it was. Rejects with `StorageFault`. */
+  readonly undo: () => Promise<void>;
+}
+
+/** What a file holds but for the texts of the shelf, which may be more than fit into memory. */
+interface Content {
+  readonly groups: readonly Group[];
+  readonly sequences: readonly Sequence[];
+  readonly presets: readonly LessonPreset[];
+  readonly passages: readonly Passage[];
+}
+
+type Counts = { -readonly [kind in keyof FileCounts]: number };
+
+const none = (): Counts => ({ groups: 0, sequences: 0, presets: 0, lessons: 0, passages: 0, texts: 0 });
+
+/** Reads all of a file, and checks it. Rejects with an error that `isFileError` knows, or with `StorageFault`. */
+export async function lookIntoFile(file: Blob, signal: AbortSignal): Promise<FileLook> {
+  const counts = none();
+  let clashes = 0;
+  const content = await readContent(file, signal, counts, async (texts) => {
+    counts.texts += texts.length;
+    for (const text of texts) if ((await findText(text)) === 'other') clashes++;
+  });
+  // Those that this version cannot read are counted too: they come back with everything.
+  counts.groups += content.groups.length;
+  counts.sequences += content.sequences.length;
+  counts.presets = content.presets.length;
+  counts.passages = content.passages.length;
+  const plan = await planTaking(content, 'merge');
+  for (const changed of [plan.changedGroups, plan.changedSequences, plan.changedPassages])
+    clashes += Object.keys(changed).length;
+  clashes += plan.changedPresets;
+  return { whole: await isWholeFile(file), counts, clashes };
+}
+
+/**
+ * Takes what a file holds beside what is here; what is here already, equal in all, is not doubled. All of the file is read and checked
+ * before anything changes, and where something cannot be stored, everything is as before. Rejects with an error that `isFileError` knows,
+ * or with `StorageFault`.
+ */
+export async function takeFile(file: Blob, how: Taking, signal: AbortSignal): Promise<TakenFile> {
+  const content = await readContent(file, signal, none(), async () => undefined);
+  const plan = await planTaking(content, how);
+  const { before } = plan;
+  const added = none();
+  const changed = none();
+  const undos: (() => Promise<void>)[] = [];
+  const undo = async (): Promise<void> => {
+    for (const each of undos.toReversed()) await each();
+  };
+  const sequences = { ...plan.addedSequences, ...plan.changedSequences };
+  const groups = { ...plan.addedGroups, ...plan.changedGroups };
+  const passages = [...plan.addedPassages, ...Object.values(plan.changedPassages)];
+  try {
+    if (Object.keys(sequences).length > 0) {
+      await changeSequences((own) => ({ ...own, ...sequences }));
+      undos.push(() => changeSequences((own) => ({ ...without(own, sequences), ...before.sequences })));
+    }
+    if (Object.keys(groups).length > 0) {
+      await changeGroups((now) => ({ ...now, groups: { ...now.groups, ...groups } }));
+      undos.push(() =>
+        changeGroups((now) => ({ ...now, groups: { ...without(now.groups, groups), ...before.groups } })),
+      );
+    }
+    if (plan.presets !== before.presets) {
+      await keepPresets(plan.presets);
+      undos.push(() => keepPresets(before.presets));
+    }
+    if (passages.length > 0) {
+      await putPassages(passages);
+      undos.push(async () => {
+        for (const { id } of plan.addedPassages) await deletePassage(id);
+        await putPassages(before.passages);
+      });
+    }
+    await readContent(file, signal, none(), async (texts) => {
+      const taken = await takeTexts(texts, how);
+      added.texts += taken.added.length;
+      changed.texts += taken.before.length;
+      undos.push(async () => {
+        await deleteTexts(taken.added);
+        await putTexts(taken.before);
+      });
+    });
+  } catch (error) {
+    await undo();
+    throw error;
+  }
+  added.groups = Object.keys(plan.addedGroups).length;
+  added.sequences = Object.keys(plan.addedSequences).length;
+  added.presets = plan.presets.length - before.presets.length;
+  added.passages = plan.addedPassages.length;
+  changed.groups = Object.keys(plan.changedGroups).length;
+  changed.sequences = Object.keys(plan.changedSequences).length;
+  changed.presets = plan.changedPresets;
+  changed.passages = Object.keys(plan.changedPassages).length;
+  return { added, changed, undo };
+}
+
+async function readContent(
+  file: Blob,
+  signal: AbortSignal,
+  counts: Counts,
+  onTexts: (texts: readonly WholeShelfText[]) => Promise<void>,
+): Promise<Content> {
+  const groups: Group[] = [];
+  const sequences: Sequence[] = [];
+  const presets: LessonPreset[] = [];
+  const passages: Passage[] = [];
+  let batch = new Map<string, WholeShelfText>();
+  const flush = async (): Promise<void> => {
+    const texts = [...batch.values()];
+    batch = new Map();
+    if (texts.length > 0) await onTexts(texts);
+  };
+  for await (const item of readWordreachFile(file)) {
+    signal.throwIfAborted();
+    if ('text' in item) {
+      if (batch.has(item.text.id) || batch.size >= BATCH) await flush();
+      batch.set(item.text.id, item.text);
+    } else if ('passage' in item) passages.push(item.passage);
+    else if ('group' in item) groups.push(item.group);
+    else if ('sequence' in item) sequences.push(item.sequence);
+    else if ('preset' in item) presets.push(item.preset);
+    else if (item.stored === GROUPS_KEY) {
+      const read = Object.values(readGroups(item.value));
+      groups.push(...read);
+      counts.groups += countIn(item.value, 'groups') - read.length;
+    } else if (item.stored === SEQUENCES_KEY) {
+      const read = Object.values(readOwnSequences(item.value));
+      sequences.push(...read);
+      counts.sequences += countIn(item.value, 'sequences') - read.length;
+    } else if (item.stored === PRESETS_KEY) presets.push(...parsePresets(item.value));
+    else if (item.stored.startsWith('lesson/')) counts.lessons++;
+  }
+  await flush();
+  return { groups, sequences, presets, passages };
+}
+
+/** What is added and what is changed here for the content of a file, and what was there before. */
+async function planTaking(content: Content, how: Taking) {
+  const [groups, sequences, presets, passages] = await Promise.all([
+    loadGroups(),
+    loadSequences(),
+    loadPresets(),
+    loadPassages(),
+  ]);
+  const isMerged = how === 'merge';
+  const changedSequences = Object.fromEntries(
+    content.sequences
+      .filter(({ id }) => isMerged && Object.hasOwn(sequences.own, id))
+      .filter((sequence) => !isSame(sequences.own[sequence.id], sequence))
+      .map((sequence) => [sequence.id, sequence] as const),
+  );
+  const fresh = content.groups.filter((group) => !isGroupHere(group, groups));
+  const taken = takeIn(
+    { groups: fresh, sequences: content.sequences },
+    { groups, sequences: { ...sequences, own: { ...sequences.own, ...changedSequences } } },
+  );
+  const addedGroups: Record<string, Group> = {};
+  const changedGroups: Record<string, Group> = {};
+  for (const [i, [id, group]] of Object.entries(taken.groups).entries()) {
+    const same = isMerged ? findByName(groups, fresh[i]!.name) : undefined;
+    if (!same) addedGroups[id] = group;
+    // A file without names leaves those that are here.
+    else
+      changedGroups[same.id] = {
+        ...group,
+        name: same.group.name,
+        names: [...new Set([...same.group.names, ...group.names])],
+      };
+  }
+  const planned = planPresets(content.presets, presets, isMerged);
+  const byId = new Map(passages.map((passage) => [passage.id, passage]));
+  const newPassages = content.passages.filter(
+    (passage) => !passages.some((here) => isSame(contentOf(here), contentOf(passage))),
+  );
+  const clashing = newPassages.filter(({ id }) => byId.has(id));
+  return {
+    before: {
+      groups: pick(groups.groups, Object.keys(changedGroups)),
+      sequences: pick(sequences.own, Object.keys(changedSequences)),
+      presets,
+      passages: isMerged ? clashing.map(({ id }) => byId.get(id)!) : [],
+    },
+    addedGroups,
+    changedGroups,
+    addedSequences: taken.sequences,
+    changedSequences,
+    presets: planned.presets,
+    changedPresets: planned.changed,
+    addedPassages: newPassages
+      .filter(({ id }) => !isMerged || !byId.has(id))
+      .map((passage) => (byId.has(passage.id) ? { ...passage, id: freePassageId() } : passage)),
+    changedPassages: Object.fromEntries(
+      (isMerged ? clashing : []).map((passage) => {
+        const { rev } = byId.get(passage.id)!;
+        return [passage.id, { ...passage, rev: rev + 1, saved: Date.now() }];
+      }),
+    ),
+  };
+}
+
+function planPresets(found: readonly LessonPreset[], here: readonly LessonPreset[], isMerged: boolean) {
+  let presets = here;
+  let changed = 0;
+  for (const preset of found) {
+    const same = presets.find(({ name }) => name === preset.name);
+    if (same && isSame(same, preset)) continue;
+    if (same && isMerged) {
+      presets = presets.map((each) => (each === same ? preset : each));
+      changed++;
+    } else {
+      let { name } = preset;
+      for (let n = 2; presets.some((each) => each.name === name); n++) name = `${preset.name} ${n}`;
+      presets = [...presets, { ...preset, name }];
+    }
+  }
+  return { presets, changed };
+}
+
+async function takeTexts(texts: readonly WholeShelfText[], how: Taking) {
+  const put: WholeShelfText[] = [];
+  const added: string[] = [];
+  const before: WholeShelfText[] = [];
+  for (const text of texts) {
+    const found = await findText(text);
+    if (found === 'here') continue;
+    const there = found === 'other' && how === 'merge' ? await loadWhole(text.id) : undefined;
+    if (there) before.push(there);
+    const taken = found === 'other' && !there ? { ...text, id: freeTextId() } : text;
+    if (!there) added.push(taken.id);
+    put.push(taken);
+  }
+  await putTexts(put);
+  return { added, before };
+}
+
+/** Whether a text is on the shelf, another has its id, or neither. */
+async function findText(text: WholeShelfText): Promise<'here' | 'other' | 'none'> {
+  const there = await loadWhole(text.id);
+  if (!there) return 'none';
+  if (hasSameContent(there, text)) return 'here';
+  return (await findAlike(text)).some((other) => hasSameContent(other, text)) ? 'here' : 'other';
+}
+
+/** Whether all but the id is the same. */
+function hasSameContent(a: WholeShelfText, b: WholeShelfText): boolean {
+  const { id: _a, words: _wa, ...restA } = a;
+  const { id: _b, words: _wb, ...restB } = b;
+  return hasSameWords(a, b) && isSame(restA, restB);
+}
+
+function isGroupHere(group: Group, here: Groups): boolean {
+  const same = findByName(here, group.name)?.group;
+  return (
+    same !== undefined && isSame(same, group.names.length === 0 ? { ...group, names: same.names } : group)
+  );
+}
+
+function countIn(value: unknown, list: string): number {
+  return Object.keys((value as Record<string, object | undefined> | null)?.[list] ?? {}).length;
+}
+
+function findByName({ groups }: Groups, name: string): { id: string; group: Group } | undefined {
+  const found = Object.entries(groups).find(([, group]) => group.name === name);
+  return found && { id: found[0], group: found[1] };
+}
+
+function contentOf({ title, source, original, versions }: Passage): object {
+  return { title, source, original, versions };
+}
+
+/** Browsers keep no order of the fields of what is stored. */
+function isSame(a: unknown, b: unknown): boolean {
+  return inOrder(a) === inOrder(b);
+}
+
+function inOrder(value: unknown): string {
+  return JSON.stringify(value, (_, part: unknown) =>
+    part?.constructor === Object ? Object.fromEntries(Object.entries(part).sort()) : part,
+  );
+}
+
+function pick<T>(items: Readonly<Record<string, T>>, ids: readonly string[]): Record<string, T> {
+  return Object.fromEntries(ids.map((id) => [id, items[id]!]));
+}
+
+function without<T>(items: Readonly<Record<string, T>>, taken: object): Readonly<Record<string, T>> {
+  return Object.fromEntries(Object.entries(items).filter(([id]) => !Object.hasOwn(taken, id)));
+}

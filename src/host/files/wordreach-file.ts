@@ -1,0 +1,171 @@
+import * as v from 'valibot';
+import { parseGroup, parseSequence } from '../../analyze/index.ts';
+import type { Group, Sequence } from '../../analyze/types.ts';
+import { type LessonPreset, parsePresets } from '../../lesson/index.ts';
+import { say } from '../../wording/say.ts';
+import { passageSchema } from '../store/passage-schema.ts';
+import { freePassageId } from '../store/passages-store.ts';
+import { countSchema } from '../store/schema.ts';
+import { wholeTextSchema } from '../store/shelf-schema.ts';
+import { EverythingFileError, isEverythingFile, type KeptItem, readEverything } from './everything-file.ts';
+import { PassageFileError, readPassages } from './passage-file.ts';
+import { readFileLines } from './read-file-lines.ts';
+import { LARGEST_FILE, readShareFile, ShareError } from './share-file.ts';
+import { isShelfFile, pickText, readShelfFile, ShelfFileError } from './shelf-file.ts';
+
+/** What makes a file one of ours, and which version of it this is. */
+const KIND = 'wordreach-file';
+const VERSION = 1;
+/** The first line is no longer, in bytes. */
+const LONGEST_HEAD = 200;
+
+/** One thing in a file: a group, a sequence, a preset of lessons, a passage, a text of the shelf, or an item of storage by its key. */
+export type FileItem =
+  | KeptItem
+  | { readonly group: Group }
+  | { readonly sequence: Sequence }
+  | { readonly preset: LessonPreset };
+
+const headSchema = v.pipe(
+  v.string(),
+  v.parseJson(),
+  v.object({ [KIND]: v.unknown(), whole: v.boolean(), items: countSchema }),
+);
+
+const itemSchema = v.pipe(
+  v.string(),
+  v.parseJson(),
+  v.union([
+    v.object({
+      stored: v.pipe(
+        v.string(),
+        v.check((key) => key !== '' && !(key in Object.prototype)),
+      ),
+      value: v.unknown(),
+    }),
+    v.object({ passage: passageSchema }),
+    v.object({ text: wholeTextSchema }),
+    v.object({ group: v.unknown() }),
+    v.object({ sequence: v.unknown() }),
+    v.object({ preset: v.unknown() }),
+  ]),
+);
+
+/** Why a file cannot be taken, in a sentence with the next step. */
+export class WordreachFileError extends Error {}
+
+/** Whether an error says what is wrong with a file, of whatever version. */
+export function isFileError(error: unknown): error is Error {
+  return [WordreachFileError, EverythingFileError, ShelfFileError, PassageFileError, ShareError].some(
+    (kind) => error instanceof kind,
+  );
+}
+
+/** A file that is written bit by bit, since a long shelf with its texts fits no page's memory. */
+export interface FileWriter {
+  add(items: readonly FileItem[]): void;
+  end(): Blob;
+}
+
+/** Begins a file, a line for each thing, in JSON; one that is `whole` takes the place of everything where it is opened. */
+export function beginFile({ whole }: { whole: boolean }): FileWriter {
+  const parts: Blob[] = [];
+  let items = 0;
+  return {
+    add(more) {
+      items += more.length;
+      parts.push(new Blob(more.map(writeItem)));
+    },
+    end: () =>
+      new Blob([`${JSON.stringify({ [KIND]: VERSION, whole, items })}\n`, ...parts], {
+        type: 'application/jsonl',
+      }),
+  };
+}
+
+function writeItem(item: FileItem): string {
+  return `${JSON.stringify('text' in item ? { text: pickText(item.text) } : item)}\n`;
+}
+
+/** Whether a file says of itself that it holds everything of a browser. */
+export async function isWholeFile(file: Blob): Promise<boolean> {
+  if (await isEverythingFile(file)) return true;
+  const head = v.safeParse(headSchema, await firstLine(file));
+  return head.success && head.output.whole;
+}
+
+/** Reads a file that holds everything. Throws an error that `isFileError` knows. */
+export async function* readWholeFile(file: Blob): AsyncGenerator<KeptItem> {
+  if (!(await isWholeFile(file)) || (await isEverythingFile(file))) return yield* readEverything(file);
+  for await (const item of readLines(file))
+    if ('stored' in item || 'passage' in item || 'text' in item) yield item;
+}
+
+/**
+ * Reads any file that a Wordreach saved, thing by thing: of this version, or one of groups and sequences, of a shelf, of passages or of
+ * everything as earlier ones wrote them. Throws an error that `isFileError` knows at the first line that is not as it should be, or when
+ * things are missing at the end.
+ */
+export async function* readWordreachFile(file: Blob): AsyncGenerator<FileItem> {
+  if ((await firstLine(file)).startsWith(`{"${KIND}":`)) return yield* readLines(file);
+  if (await isEverythingFile(file)) return yield* readEverything(file);
+  if (await isShelfFile(file)) {
+    for await (const text of readShelfFile(file)) yield { text };
+    return;
+  }
+  const isOfPassages = /^\s*\{\s*"wordreach-passages"/.test(await firstLine(file, 2));
+  if (!isOfPassages && file.size > LARGEST_FILE) throw new WordreachFileError(say('host.tooLarge'));
+  const text = await file.text();
+  if (isOfPassages) {
+    for (const passage of readPassages(text))
+      yield { passage: { ...passage, id: freePassageId(), rev: 0, saved: 0 } };
+    return;
+  }
+  const { groups, sequences } = readShareFile(text);
+  for (const sequence of sequences) yield { sequence };
+  for (const group of groups) yield { group };
+}
+
+async function* readLines(file: Blob): AsyncGenerator<FileItem> {
+  let expected: number | null = null;
+  let found = 0;
+  for await (const line of readFileLines(file)) {
+    if (expected === null) {
+      const head = v.safeParse(headSchema, line);
+      if (!head.success) throw new WordreachFileError(say('host.otherFile'));
+      if (head.output[KIND] !== VERSION) throw new WordreachFileError(say('host.laterVersion'));
+      expected = head.output.items;
+      continue;
+    }
+    if (line?.trim() === '') continue;
+    found++;
+    yield readItem(line, say('host.lineOfFile', { number: found + 1 }));
+  }
+  if (found !== expected)
+    throw new WordreachFileError(say('host.cutOff', { expected: expected ?? 0, found }));
+}
+
+function readItem(line: string | null, where: string): FileItem {
+  const read = v.safeParse(itemSchema, line);
+  const item = read.success ? checkItem(read.output, where) : null;
+  if (item === null) throw new WordreachFileError(say('host.damaged', { where }));
+  return item;
+}
+
+/** Groups and sequences are read by the engine's own readers, which say what is wrong. */
+function checkItem(item: v.InferOutput<typeof itemSchema>, where: string): FileItem | null {
+  try {
+    if ('group' in item) return { group: parseGroup(item.group) };
+    if ('sequence' in item) return { sequence: parseSequence(item.sequence) };
+  } catch (error) {
+    const why = `${where}, ${error instanceof Error ? error.message : error}`;
+    throw new WordreachFileError(say('host.fileUnusable', { why }));
+  }
+  if (!('preset' in item)) return item;
+  const [preset] = parsePresets([item.preset]);
+  return preset ? { preset } : null;
+}
+
+async function firstLine(file: Blob, lines = 1): Promise<string> {
+  return (await file.slice(0, LONGEST_HEAD).text()).split('\n', lines).join('\n');
+}

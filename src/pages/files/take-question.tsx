@@ -1,0 +1,69 @@
+import { useEffect, useRef } from 'preact/hooks';
+import type { FileCounts, FileLook, Taking } from '../../host/files/take-file.ts';
+import { sayList } from '../../ui/say-list.ts';
+import { say } from '../../wording/say.ts';
+
+interface TakeQuestionProps {
+  readonly look: FileLook;
+  readonly onTake: (how: Taking | 'replace') => void;
+  readonly onKeep: () => void;
+}
+
+/** Asks how a file is to be taken, where some of it is here in another form or it holds everything; the focus is on leaving it. */
+export function TakeQuestion({ look: { whole, counts, clashes }, onTake, onKeep }: TakeQuestionProps) {
+  const keep = useRef<HTMLButtonElement>(null);
+  useEffect(() => keep.current?.focus(), []);
+  const answer = (how: Taking | 'replace', text: string) => (
+    <button type="button" class="plain" onClick={() => onTake(how)}>
+      {text}
+    </button>
+  );
+  return (
+    <div class="note" role="alert">
+      <p>
+        {whole
+          ? say('groups.holdsEverything', { counts: describeCounts(counts) })
+          : say('groups.holds', { counts: describeCounts(counts) })}{' '}
+        {clashes > 0 && say('groups.clashes', { count: clashes })}
+      </p>
+      <dl class="take-ways">
+        {clashes > 0 && (
+          <div>
+            <dt>{answer('merge', say('groups.merge'))}</dt>
+            <dd>{say('groups.aboutMerge')}</dd>
+          </div>
+        )}
+        <div>
+          <dt>{answer('add', say('groups.addBeside'))}</dt>
+          <dd>{say('groups.aboutAdd')}</dd>
+        </div>
+        {whole && (
+          <div>
+            <dt>{answer('replace', say('groups.replaceAll'))}</dt>
+            <dd>{say('groups.aboutReplace')}</dd>
+          </div>
+        )}
+        <div>
+          <dt>
+            <button ref={keep} type="button" class="plain" onClick={onKeep}>
+              {say('groups.keepAll')}
+            </button>
+          </dt>
+        </div>
+      </dl>
+    </div>
+  );
+}
+
+/** `3 groups, 1 sequence of your own and 2 passages`. */
+export function describeCounts({ groups, sequences, presets, passages, lessons, texts }: FileCounts): string {
+  const parts = [
+    groups > 0 && say('groups.countGroups', { count: groups }),
+    sequences > 0 && say('groups.countSequences', { count: sequences }),
+    presets > 0 && say('groups.countPresets', { count: presets }),
+    passages > 0 && say('groups.countPassages', { count: passages }),
+    lessons > 0 && say('groups.countLessons', { count: lessons }),
+    texts > 0 && say('groups.countTexts', { count: texts }),
+  ].filter((part) => part !== false);
+  return parts.length === 0 ? say('groups.nothingButStarters') : sayList(parts);
+}

@@ -1,0 +1,31 @@
+import type { WordSwap } from '../../contract/page-contract.ts';
+import { say } from '../../wording/say.ts';
+
+interface SwapsProps {
+  readonly swaps: readonly WordSwap[];
+  /** The word they may stand for. */
+  readonly word: string;
+  readonly tab: number;
+}
+
+/** Replacement words, each of which is put into the text at the desk. */
+export function Swaps({ swaps, word, tab }: SwapsProps) {
+  if (swaps.length === 0) return <span class="quiet">{say('panel.noSwap')}</span>;
+  return (
+    <>
+      <span class="quiet">{say('panel.sayInstead')}</span>{' '}
+      {swaps.map(({ text, reads }) => (
+        <a
+          key={text}
+          lang="en"
+          class={reads ? 'swap' : 'swap swap-beyond'}
+          href={`/desk.html#take/${tab}/${encodeURIComponent(word)}/${encodeURIComponent(text)}`}
+          target="_blank"
+          rel="noopener"
+        >
+          {text}
+        </a>
+      ))}
+    </>
+  );
+}
