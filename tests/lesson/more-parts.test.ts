@@ -136,6 +136,8 @@ describe('by-sight words', () => {
     ['come', 'steady-steps', 12, 'c [o] m [e]'],
     ['could', 'steady-steps', 22, 'c [oul] d'],
     ['she', 'steady-steps', 20, 'sh e'],
+    ['does', 'steady-steps', 32, 'd [oe] s'],
+    ['does', 'steady-steps', 75, 'd [oe] s'],
   ])('%s at a step of %s', (word, id, step, letters) => {
     const { analyzer, known } = lessonInput(id, step);
     expect(mapLetters(word, analyzer.analyze(word).readings[0]!, known)?.letters).toBe(letters);

@@ -17,11 +17,16 @@ export interface WayToSpell {
   readonly published: number | null;
 }
 
-/** A rarer spelling is told only in a lesson on it, one without a word that children know only above the other share. */
+/** A rarer spelling is told only in a lesson on it, one without a word that children know only there and above the other share. */
 const RARE = 1;
 const COMMON = 10;
 /** A vowel with r doubled is a vowel and rr to a teacher (squirrel), and dg and xc begin what dge and x are (budget, except). */
 const NO_SPELLING = /^[aeiou]rr$|^dg$|^xc$/;
+/** Whether letters are a spelling to a teacher: err is e and rr. */
+export function isSpelling(letters: string): boolean {
+  return !NO_SPELLING.test(letters);
+}
+
 /** A weak vowel is not spelt by an e after it (private). */
 const WEAK = /^(AX|IX)$/;
 
@@ -47,7 +52,7 @@ export function waysToSpell(
       const unit = ownUnits(word).find(
         (unit) => unit.pattern === id && unit.sound === sound && letters.split(' ').includes(unit.letters),
       );
-      if (!unit || NO_SPELLING.test(unit.letters)) continue;
+      if (!unit || !isSpelling(unit.letters)) continue;
       if (WEAK.test(sound) && unit.letters.includes('_')) continue;
       const way = ways.get(unit.letters) ?? { words: new Map<string, KnownWord>(), isOurs: false };
       way.words.set(word.word, word);
@@ -64,7 +69,7 @@ export function waysToSpell(
     }))
     .filter(
       ({ words, plain, isOurs, share }) =>
-        words.length > 0 && (plain || share >= COMMON) && (isOurs || share >= RARE),
+        words.length > 0 && (plain || isOurs || share >= COMMON) && (isOurs || share >= RARE),
     )
     .map(({ letters, words, share, published }) => ({ letters, examples: words, share, published }))
     .sort((a, b) => (b.published ?? 0) - (a.published ?? 0) || b.share - a.share);
