@@ -57,6 +57,7 @@ export function wordsWith(input: LessonInput, row: Pattern): ListedWord[] {
       return (
         word.requires.includes(id) &&
         word.reading.affixes.length === 1 &&
+        !isOfGrammar(word, input) &&
         isMeaningTrueOf(id, { word: word.word, base: word.reading.base }, input.bank)
       );
     if (family.endsWith(' blend')) return !word.built && word.requires.includes(id);
@@ -236,6 +237,8 @@ function wordsWithout(
     longs.has(word.syllables) &&
     units.includes(word.units.length);
   const longs = new Set(has.map(({ syllables }) => syllables));
+  const fitness = ({ word, syllables }: ListedWord): number =>
+    Number(longs.has(syllables)) + Number(word.length > 2);
   const allAlike = plain.filter(isAlike);
   const near = isEnding ? [] : picker.pickEarly(allAlike.filter(isNear), Math.max(0, count - chosen.length));
   chosen.push(...near);
@@ -243,7 +246,7 @@ function wordsWithout(
   const alike = allAlike.filter(isAlike);
   const others = plain
     .filter((word) => !isAlike(word) && !used.has(word.family))
-    .sort((a, b) => Number(longs.has(b.syllables)) - Number(longs.has(a.syllables)));
+    .sort((a, b) => fitness(b) - fitness(a));
   const first = picker.pickEarly(alike, count - chosen.length);
   return picker.shuffle([
     ...chosen,

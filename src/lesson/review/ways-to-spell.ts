@@ -1,4 +1,4 @@
-import { soundsIn } from '../../analyze/index.ts';
+import { catalogue, soundsIn } from '../../analyze/index.ts';
 import type { PatternId, WordAnalysis } from '../../analyze/types.ts';
 import { findExamples, ownUnits, plainExamples } from '../find-examples.ts';
 import type { KnownWord, KnownWords } from '../known-words.ts';
@@ -47,7 +47,8 @@ export function waysToSpell(
   );
   const ways = new Map<string, { words: Map<string, KnownWord>; isOurs: boolean }>();
   for (const { id, letters } of rows) {
-    for (const word of findExamples(known, id)) {
+    const shown = findExamples(known, id);
+    for (const word of shown.length > 0 ? shown : sightExamples(known, id)) {
       // The l of wrestling is what is left of -le, and no way to spell its sound; the weak e of believe is no plain short i.
       const unit = ownUnits(word).find(
         (unit) => unit.pattern === id && unit.sound === sound && letters.split(' ').includes(unit.letters),
@@ -63,17 +64,42 @@ export function waysToSpell(
     .map(([letters, { words, isOurs }]) => ({
       letters,
       isOurs,
-      ...plainExamples([...words.values()], letters, sound),
+      ...shownBy([...words.values()], letters, sound, isOurs),
       share: shares.get(letters) ?? 0,
       published: published[letters] ?? null,
     }))
     .filter(
       ({ words, plain, isOurs, share }) =>
-        words.length > 0 && (plain || isOurs || share >= COMMON) && (isOurs || share >= RARE),
+        words.length > 0 && (plain || share >= COMMON) && (isOurs || share >= RARE),
     )
     .map(({ letters, words, share, published }) => ({ letters, examples: words, share, published }))
     .sort((a, b) => (b.published ?? 0) - (a.published ?? 0) || b.share - a.share);
 }
+
+/** By-sight words that follow their patterns by now, where no other word shows one: the we of long e. */
+function sightExamples(known: KnownWords, id: PatternId): KnownWord[] {
+  return known.words.filter(
+    ({ standing, homograph, reading }) =>
+      standing === 'by-sight' &&
+      !homograph &&
+      reading.units.some(({ pattern }) => pattern === id) &&
+      reading.units.every(({ pattern }) => pattern !== 'irregular' && known.knows(pattern)),
+  );
+}
+
+/** The words that show a spelling; of the lesson's own without a plain word those of the catalogue: the league of gue. */
+function shownBy(
+  all: readonly KnownWord[],
+  letters: string,
+  sound: string,
+  isOurs: boolean,
+): ReturnType<typeof plainExamples> {
+  const shown = plainExamples(all, letters, sound);
+  const byHand = isOurs && !shown.plain ? shown.words.filter(({ word }) => chosenByHand.has(word)) : [];
+  return byHand.length > 0 ? { words: byHand, plain: true } : shown;
+}
+
+const chosenByHand: ReadonlySet<string> = new Set(catalogue.flatMap(({ examples }) => examples));
 
 /** Whether a row is a way to spell a sound: not the o of off, said as aw in some accents only. */
 function says(sounds: readonly string[], sound: string): boolean {

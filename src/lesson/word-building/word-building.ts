@@ -2,6 +2,7 @@ import { catalogue, tokenize } from '../../analyze/index.ts';
 import type { PatternId } from '../../analyze/types.ts';
 import { patternLabel } from '../../marks/pattern-label.ts';
 import { soundName } from '../../marks/sound-names.ts';
+import { isForClass } from '../fit-words.ts';
 import type { LessonInput } from '../lesson-input.ts';
 import type { LessonBlock, PartMaker } from '../lesson-part.ts';
 import { isMeaningTrueOf } from '../new-pattern/say-rule.ts';
@@ -71,10 +72,12 @@ function listBuildable(input: LessonInput): PatternId[] {
 
 /** What is built by a pattern as its rule tells: underwater, not understand; sixth, not warmth. */
 function wordsBuiltBy(id: PatternId, { known, bank }: LessonInput): TwoPartWord[] {
-  return builtWords(known).filter(
+  const all = builtWords(known).filter(
     ({ patterns, word: { word }, base }) =>
       patterns.includes(id) && isMeaningTrueOf(id, { word, base }, bank),
   );
+  const ofClass = all.filter(({ base }) => isForClass(base, null, bank));
+  return ofClass.length >= ENOUGH ? ofClass : all;
 }
 
 /** Those of the passage first, the rest by frequency, in the order of difficulty: short ones first. */

@@ -216,8 +216,13 @@ function plainSteps(findSteps: FindSteps): FindSteps {
 
 function isOneSoundApart(from: ListedWord, { to, place, kind }: OneStep): boolean {
   const unit = (kind === 'add' ? to : from).units[place]!;
-  if (isAffix(unit)) return false;
+  // The s of hips is not that of hills.
+  if (isAffix(unit) || endingsOf(from) !== endingsOf(to)) return false;
   return kind === 'change' ? differInOneSound(unit, to.units[place]!) : isOneSound(unit);
+}
+
+function endingsOf({ reading }: ListedWord): string {
+  return reading.units.flatMap(({ affix, sound }) => (affix === undefined ? [] : [sound])).join(' ');
 }
 
 const steps = new WeakMap<readonly ListedWord[], Map<boolean, FindSteps>>();
