@@ -1,4 +1,5 @@
 import type { PatternId, Unit } from '../analyze/types.ts';
+import { isLate } from './fit-words.ts';
 import type { KnownWord, KnownWords } from './known-words.ts';
 import { isPlainBase } from './plain-words.ts';
 
@@ -48,7 +49,7 @@ export function plainExamples(
       );
     })
     .toSorted((a, b) => a.reading.syllables.length - b.reading.syllables.length || a.rank - b.rank);
-  const plain = fit.filter(({ word, rank }) => isPlainBase(word, rank));
+  const plain = fit.filter(({ word, rank }) => isPlainBase(word, rank) && !isLate(word));
   return plain.length > 0 ? { words: plain, plain: true } : { words: fit, plain: false };
 }
 

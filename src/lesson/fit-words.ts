@@ -1,5 +1,7 @@
 import lateWords from './late-words.json' with { type: 'json' };
 import type { LessonInput } from './lesson-input.ts';
+import { isPlain } from './plain-words.ts';
+import type { WordBank } from './word-bank.ts';
 import { type ListedWord, listWords } from './word-lists/listed-words.ts';
 
 /** Words too short to show anything, or read as a letter's name. */
@@ -7,6 +9,16 @@ const SHORTEST = 2;
 
 /** Common in films and met late by children (verdict, agenda), mostly of two and three syllables; read off the bank by hand. */
 const late: ReadonlySet<string> = new Set(lateWords.words.split(' '));
+
+/** Whether a word comes late to children: verdict. */
+export function isLate(word: string): boolean {
+  return late.has(word);
+}
+
+/** Whether a class of young children knows a word: plain, and none that comes late (`late-words.json`). */
+export function isForClass(word: string, base: string | null, bank: WordBank): boolean {
+  return isPlain(word, base, bank) && !late.has(word) && !late.has(base ?? word);
+}
 
 const kept = new WeakMap<LessonInput['known'], readonly ListedWord[]>();
 
@@ -18,10 +30,8 @@ export function fitWords(input: LessonInput): readonly ListedWord[] {
   let words = kept.get(input.known);
   if (!words) {
     words = listWords(input).filter(
-      ({ word, family, plain, reading }) =>
-        plain &&
-        !late.has(word) &&
-        !late.has(family) &&
+      ({ word, family, reading }) =>
+        isForClass(word, family, input.bank) &&
         word.length >= SHORTEST &&
         /^[a-z]+$/.test(word) &&
         (reading.source === 'dictionary' || reading.source === 'derived'),

@@ -11,6 +11,18 @@ test.each([
     ['“Row!” said Mr. Falk.', '“Now?” asked Ines.'],
   ],
   ['but not what follows the speech', 'Otto said, “Row!” Ines rowed.', ['Otto said, “Row!”', 'Ines rowed.']],
+  [
+    'speech of several sentences',
+    '“Row! It is late,” said Ines. “Now,” she said, “row. Quick!”',
+    ['Row!', '“It is late,” said Ines.', '“Now,” she said, “row.”', 'Quick!'],
+  ],
+  [
+    'straight marks too',
+    '"Row! It is late," said Ines. "Now," she said, "row. Quick!"',
+    ['Row!', '"It is late," said Ines.', '"Now," she said, "row."', 'Quick!'],
+  ],
+  ['who said it behind the speech', '“Who?” I said. I ran.', ['“Who?” I said.', 'I ran.']],
+  ['no greeting of a letter', 'To Gran,\nThank you.\nSticky hugs,', ['Thank you.']],
   ['no heading, no entry of a list', '# The storm\n- a rope\nIt blew.', ['It blew.']],
   ['once', 'Row! Row! Stop.', ['Row!', 'Stop.']],
   ['nothing without a word', '…\n12.\n', []],

@@ -1,15 +1,52 @@
 import { findSentences } from '../analyze/index.ts';
 import type { LessonText } from './lesson-input.ts';
 
+const MOST_IN_GREETING = 3;
+
 /**
- * The sentences of a passage in its order, each once. Speech keeps the one who said it: `“Row!” said Mr. Falk.` is one. Headings and entries of lists are none, nor is what has no word.
+ * The sentences of a passage in its order, each once. Speech keeps the one who said it: `“Row!” said Mr. Falk.` is one; a sentence cut from a longer speech has
+ * no half of its quotation marks. Headings and entries of lists are none, nor is what has no word.
  */
 export function passageSentences(passage: LessonText | null): string[] {
   const sentences: string[] = [];
   for (const line of (passage?.text ?? '').split('\n')) {
     if (/^(?:#{1,3}|[-•*]) /.test(line)) continue;
-    const ofLine = findSentences(line).map(({ start, end }) => line.slice(start, end).trim());
-    sentences.push(...ofLine.filter((text) => /\p{L}/u.test(text)));
+    const ofLine: string[] = [];
+    for (const { start, end } of findSentences(line)) {
+      const text = line.slice(start, end).trim();
+      if (isSaidBy(text, ofLine.at(-1))) ofLine.push(`${ofLine.pop()} ${text}`);
+      else if (/\p{L}/u.test(text) && !isGreeting(text)) ofLine.push(text);
+    }
+    sentences.push(...ofLine.map(withWholeQuotes));
   }
   return [...new Set(sentences)];
+}
+
+/** The first and last lines of a letter: To Gran, */
+function isGreeting(text: string): boolean {
+  return text.endsWith(',') && text.split(' ').length <= MOST_IN_GREETING;
+}
+
+/** Whether a sentence tells who said the one before: I said to a seal. */
+function isSaidBy(text: string, before: string | undefined): boolean {
+  return (
+    /^["“][^"“]*["”]$/.test(before ?? '') &&
+    /^(?:I|\p{Lu}[\p{L}.]*(?: \p{Lu}\p{L}*)?) (?:said|asked|cried|called|shouted|yelled|answered|told|whispered|thought)\b/u.test(
+      text,
+    )
+  );
+}
+
+/** Every quotation mark with its other: one that a whole sentence had to itself goes, one within gets the other back. */
+function withWholeQuotes(text: string): string {
+  const marks = text.match(/["“”]/g) ?? [];
+  const opens = marks.filter((mark, i) => mark === '“' || (mark === '"' && i % 2 === 0)).length;
+  if (marks.length === 2 * opens) return text;
+  const [first, last] = [/^["“]/.test(text), /["”]$/.test(text)];
+  if (marks.length === 1 && (first || last)) return text.replace(/["“”]/, '');
+  if (last) return text.slice(0, -1);
+  const closes = marks.length - opens;
+  if (closes > opens || (marks[0] === '"' && !first && marks.length === 1 && /^[^"]*[,.!?]"/.test(text)))
+    return `${marks[0] === '"' ? '"' : '“'}${text}`;
+  return `${text}${marks[0] === '"' ? '"' : '”'}`;
 }

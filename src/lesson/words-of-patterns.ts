@@ -2,6 +2,7 @@ import type { PatternId } from '../analyze/types.ts';
 import { fitWords, oneOfFamily } from './fit-words.ts';
 import type { LessonInput } from './lesson-input.ts';
 import { rowOf, wordsWith } from './new-pattern/choose-words.ts';
+import { isMeaningTrueOf } from './new-pattern/say-rule.ts';
 import type { Picker } from './picker.ts';
 import { type ListedWord, listWords } from './word-lists/listed-words.ts';
 
@@ -17,11 +18,14 @@ const LEADS: readonly { readonly id: PatternId; readonly leads: RegExp }[] = [
 ];
 /** A consonant with an e behind it (breathe) shows nothing beside the patterns of a step: it has no letters of its own. */
 const SHOWS_NOTHING = 'silent-e';
+/** Beside the kinds of syllables it makes a way to divide shows nothing: prom·ise in a step of open syllables. */
+const WAY_TO_DIVIDE = /^divide-/;
 
 /** What a step shows a pattern by: its words, in a step led by another pattern only such as have that too. */
 export function wordsOfPattern(input: LessonInput, id: PatternId): ListedWord[] {
   const { focus } = input;
   if (id === SHOWS_NOTHING && focus.length > 1 && focus.includes(id)) return [];
+  if (WAY_TO_DIVIDE.test(id) && focus.some((other) => !WAY_TO_DIVIDE.test(other))) return [];
   const words = allWordsOfPattern(input, id);
   if (!focus.includes(id)) return words;
   const lead = LEADS.find((each) => each.id !== id && focus.includes(each.id) && each.leads.test(id));
@@ -35,7 +39,14 @@ function allWordsOfPattern(input: LessonInput, id: PatternId): ListedWord[] {
   const row = rowOf(id);
   const plain = row ? wordsWith(input, row) : [];
   if (plain.length >= ENOUGH_PLAIN) return plain;
-  return oneOfFamily([...plain, ...fitWords(input).filter(({ requires }) => requires.includes(id))]);
+  return oneOfFamily([
+    ...plain,
+    ...fitWords(input).filter(
+      (word) =>
+        word.requires.includes(id) &&
+        isMeaningTrueOf(id, { word: word.word, base: word.reading.base }, input.bank),
+    ),
+  ]);
 }
 
 /**

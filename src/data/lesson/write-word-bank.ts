@@ -5,14 +5,10 @@ import { readCapitalised, readFrequency } from '../read-frequency.ts';
 import { readUnfitWords } from '../read-unfit-words.ts';
 import { readWordList } from '../read-word-list.ts';
 import { readSynsets } from '../swap/read-synsets.ts';
-import { chooseMeaning, readOwnMeanings } from './choose-meaning.ts';
-import { readSenseOrder } from './read-sense-order.ts';
+import { readOwnMeanings } from './own-meanings.ts';
 
 /** Rarer words are not for these lessons, save those of our own list; a rank by film subtitles (SUBTLEX). */
 const RAREST = 16_000;
-/** A meaning has no rarer words than these, by the same ranks. */
-const PLAIN = 6_000;
-
 /** No British word comes earlier for an American one that Britain has too, in another sense. */
 const EARLIEST_OF_TWO = 4_000;
 
@@ -20,7 +16,7 @@ const EARLIEST_OF_TWO = 4_000;
  * The words lessons are made of, as the text of `lesson-words.tsv`, commonest first. In: SUBTLEX to rank 16,000 and
  * `more-lesson-words.txt`. Out: names, coarse words (two registry lists), and what `not-in-lessons.txt` has, by reason.
  * A British word (colour, jumper) is there with its American counterpart, and as early, since the subtitles are mostly American. Parts of
- * speech are WordNet's; a meaning is our own (`meanings.tsv`) or WordNet's, shortened.
+ * speech are WordNet's, a meaning is our own (`meanings.tsv`).
  */
 export function writeWordBank(analyzer: Analyzer): string {
   const ranks = readFrequency();
@@ -51,33 +47,22 @@ export function writeWordBank(analyzer: Analyzer): string {
     return Math.min(rankAlone(word), Math.max(rankAlone(american), earliest));
   };
   words.sort((a, b) => rank(a) - rank(b) || (a < b ? -1 : 1));
-  const describe = createDescriber(analyzer, (each) => rank(each) <= PLAIN, americanOf);
+  const describe = createDescriber(americanOf);
   return `${words.map((word) => [word, ...describe(word)].join('\t')).join('\n')}\n`;
 }
 
-/** Parts of speech, those it is met as more first, and the meaning as the first of them. */
-function createDescriber(
-  analyzer: Analyzer,
-  isPlain: (word: string) => boolean,
-  americanOf: ReadonlyMap<string, string>,
-) {
+/** Parts of speech, those it is met as more first, and the meaning where one is written. */
+function createDescriber(americanOf: ReadonlyMap<string, string>) {
   const { byId, sensesOf } = readSynsets();
-  const order = readSenseOrder();
   const own = readOwnMeanings();
   return (word: string): [string, string] => {
     const found = PARTS_OF_SPEECH.map((part) => {
-      const name = `${word}/${part}`;
-      const senses = (sensesOf.get(name) ?? [])
-        .toSorted((a, b) => order.get(`${name} ${a.id}`)! - order.get(`${name} ${b.id}`)!)
-        .map(({ id, count }) => ({ synset: byId.get(id)!, count }))
-        .filter(({ synset }) => !synset.coarse);
+      const senses = (sensesOf.get(`${word}/${part}`) ?? []).filter(({ id }) => !byId.get(id)!.coarse);
       return { part, senses, count: senses.reduce((sum, { count }) => sum + count, 0) };
     })
       .filter(({ senses }) => senses.length > 0)
       .sort((a, b) => b.count - a.count);
     const parts = found.map(({ part }) => part).join('');
-    const reading = analyzer.analyze(word).readings[0]!;
-    const written = own.get(word) ?? own.get(americanOf.get(word) ?? '');
-    return [parts, written ?? chooseMeaning(word, found[0]?.senses ?? [], reading, isPlain)];
+    return [parts, own.get(word) ?? own.get(americanOf.get(word) ?? '') ?? ''];
   };
 }

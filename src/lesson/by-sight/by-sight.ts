@@ -3,7 +3,7 @@ import type { LessonBlock, PartMaker } from '../lesson-part.ts';
 import { numberChoice } from '../number-choice.ts';
 import type { Picker } from '../picker.ts';
 import { findRow } from './find-row.ts';
-import { type MappedWord, mapLetters } from './map-letters.ts';
+import { type MappedWord, mapLetters, soundsOf } from './map-letters.ts';
 
 /** An empty cell on the key, a line for pupils. */
 const TO_WRITE = '\u00a0';
@@ -78,7 +78,10 @@ function mapBlock(input: LessonInput, words: readonly string[]): LessonBlock {
     ],
     rows: words.map((word) => {
       const mapped = mapOf(input, word);
-      if (!mapped) return [word, `[${word}]`, '', 'the whole word'];
+      if (!mapped) {
+        const units = input.analyzer.analyze(word.toLowerCase()).readings[0]?.units ?? [];
+        return [word, `[${word}]`, soundsOf(units, input.known), 'the whole word'];
+      }
       return [word, mapped.letters, mapped.sounds, mapped.byHeart || 'nothing: it can be sounded out now'];
     }),
   };

@@ -1,3 +1,4 @@
+import { catalogue, soundsIn } from '../../analyze/index.ts';
 import type { Reading, Unit } from '../../analyze/types.ts';
 import { soundName } from '../../marks/sound-names.ts';
 import type { KnownWords } from '../known-words.ts';
@@ -19,7 +20,8 @@ export interface MappedWord {
  * Maps the letters of a word to its sounds. Letters whose pattern the group was not taught, or that follow none, are to be learnt by
  * heart. Null where letters and sounds do not fit together (one), so that the word is learnt as a whole.
  */
-export function mapLetters(word: string, { units }: Reading, known: KnownWords): MappedWord | null {
+export function mapLetters(word: string, reading: Reading, known: KnownWords): MappedWord | null {
+  const units = withVowelE(reading.units, known);
   // Nothing in one stands for its w.
   if (units.some(({ letters, sound }) => /^[aeiou]+$/.test(letters) && sound.startsWith('W.'))) return null;
   const spelt = units.map(({ letters }) => letters.replace('_', '')).join('');
@@ -33,7 +35,7 @@ export function mapLetters(word: string, { units }: Reading, known: KnownWords):
     !UNSURE.test(units[i]!.pattern) && !isWeak(units[i]!) && known.knows(units[i]!.pattern);
   return {
     letters: shown.map(({ letters, at }) => (isKnown(at) ? letters : `[${letters}]`)).join(' '),
-    sounds: units.map(({ sound }) => (sound === '-' ? '–' : soundName(sound, known.style))).join(' · '),
+    sounds: soundsOf(units, known),
     byHeart: units
       .flatMap(({ letters, sound }, i) =>
         isKnown(i)
@@ -44,9 +46,34 @@ export function mapLetters(word: string, { units }: Reading, known: KnownWords):
   };
 }
 
-/** A weak vowel; the er of sister, which is weak in British, is known by its row. */
-function isWeak({ letters, sound }: Unit): boolean {
-  return sound.startsWith('AX') && !/re?$/.test(letters);
+/** `s · ĕ · d`; of one `w · ŭ · n`. */
+export function soundsOf(units: readonly Unit[], { style }: KnownWords): string {
+  return units
+    .flatMap(({ sound }) => (sound.startsWith('W.') ? ['W', sound.slice(2)] : [sound]))
+    .map((sound) => (sound === '-' ? '–' : soundName(sound, style)))
+    .join(' · ');
+}
+
+/** The e of -es belongs to the vowel it follows, as a teacher maps it: d, oe, s for does; tr, ie, s for tries. */
+function withVowelE(units: readonly Unit[], { accent }: KnownWords): readonly Unit[] {
+  const [vowel, ending] = units.slice(-2);
+  if (!vowel || !ending || ending.pattern !== 'suffix-es' || ending.letters !== 'es') return units;
+  if (!/^[aeiou]$/.test(vowel.letters) || ending.sound.startsWith('I') || ending.sound.startsWith('A'))
+    return units;
+  const letters = `${vowel.letters}e`;
+  const row = catalogue.find(
+    (each) => each.letters.split(' ').includes(letters) && soundsIn(each, accent).includes(vowel.sound),
+  );
+  return [
+    ...units.slice(0, -2),
+    { ...vowel, letters, pattern: row?.id ?? 'irregular' },
+    { ...ending, letters: 's' },
+  ];
+}
+
+/** A weak vowel; the er of sister, which is weak in British, and the le of little are known by their rows. */
+function isWeak({ letters, sound, pattern }: Unit): boolean {
+  return sound.startsWith('AX') && pattern !== 'consonant-le' && !/re?$/.test(letters);
 }
 
 /** The letters of the word in order, each with the place of its unit: of came c, a, m, e, where a and e are one unit. */

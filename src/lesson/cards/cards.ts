@@ -68,8 +68,8 @@ export const cards: PartMaker = {
       asked === 'syllables' || isEnough(input, letters) ? [] : wordsOf(input, sheet, count, picker);
     // Where letters make too few words there are cards with words, unless there are none either.
     const of = asked === 'letters' && words.length > 0 ? 'words' : asked;
-    const texts =
-      of === 'syllables' ? syllablesOf(input, sheet, count, picker) : of === 'letters' ? letters : words;
+    const divided = of === 'syllables' ? syllablesOf(input, sheet, count, picker) : null;
+    const texts = divided?.texts ?? (of === 'letters' ? letters : words);
     if (texts.length === 0) {
       return {
         blocks: [],
@@ -79,7 +79,15 @@ export const cards: PartMaker = {
             : 'There is nothing for cards yet. Choose the group’s step on the Groups page.',
       };
     }
-    return { says: null, blocks: [cardsBlock(texts, size, of)] };
+    return {
+      says: null,
+      blocks: [
+        {
+          ...cardsBlock(texts, size, of),
+          ...(divided && { note: `The cards make these words: ${divided.words.join(', ')}.` }),
+        },
+      ],
+    };
   },
 };
 
@@ -171,7 +179,7 @@ function syllablesOf(
   sheet: readonly LessonPart[],
   count: number,
   picker: Picker,
-): string[] {
+): { texts: string[]; words: string[] } {
   const onSheet = new Set(wordsOnSheet(sheet));
   const isFirst = ({ word }: ListedWord): boolean => onSheet.has(word);
   const divisible = fitWords(input).filter(isDivisible);
@@ -183,12 +191,18 @@ function syllablesOf(
     });
   const bare = take(false);
   const texts: string[] = [];
+  const words: string[] = [];
   const parts = ({ reading }: ListedWord): string[] => reading.syllables.map(({ text }) => text);
   for (const word of bare.length >= ENOUGH_BARE ? bare : take(true)) {
     const own = parts(word);
     // A syllable of the lesson (tion) may be there several times, as its words need it.
     const isThere = own.some((part) => part.length < 3 && texts.includes(part));
-    if (texts.length + own.length <= count && !isThere) texts.push(...own);
+    // A card with a alone tells nothing of its sound.
+    const isClear = own.every((part) => part.length > 1);
+    if (texts.length + own.length <= count && !isThere && isClear) {
+      texts.push(...own);
+      words.push(word.word);
+    }
   }
-  return texts.length >= 2 * FEWEST_DIVIDED ? texts : [];
+  return texts.length >= 2 * FEWEST_DIVIDED ? { texts, words } : { texts: [], words };
 }

@@ -1,7 +1,8 @@
+import { soundsIn } from '../../analyze/index.ts';
 import type { LessonInput } from '../lesson-input.ts';
 import type { Picker } from '../picker.ts';
 import { correspondences, heardAs } from '../review/correspondences.ts';
-import { waysToSpell } from '../review/ways-to-spell.ts';
+import { isSpelling, waysToSpell } from '../review/ways-to-spell.ts';
 
 /** A sound to write down with all the letters the group was taught for it. */
 export interface SoundToWrite {
@@ -33,7 +34,7 @@ export function chooseSounds(
   const rows = taught.toSorted((a, b) => placeOf(a.id) - placeOf(b.id));
   const soundsOf = (some: typeof rows): string[] => [
     ...new Set(
-      some.flatMap(({ sounds }) => sounds.slice(0, 1).map(heardAs)).filter((one) => !/^(?:-|AX)/.test(one)),
+      some.map((row) => heardAs(soundsIn(row, known.accent)[0]!)).filter((one) => !/^(?:-|AX)/.test(one)),
     ),
   ];
   const now = soundsOf(rows.filter(({ id }) => focus.includes(id)));
@@ -46,10 +47,12 @@ export function chooseSounds(
   );
   return [...chosen, ...more].map((sound) => {
     const ways = waysToSpell(sound, known, focus);
-    const own = taught.filter(({ sounds }) => sounds.some((each) => heardAs(each) === sound));
+    const own = taught.filter((row) => soundsIn(row, known.accent).some((each) => heardAs(each) === sound));
     // Where no word can be read yet, the letters as they are taught.
     const spelt =
-      ways.length > 0 ? ways.map((way) => way.letters) : own.flatMap((row) => row.letters.split(' '));
+      ways.length > 0
+        ? ways.map((way) => way.letters)
+        : own.flatMap((row) => row.letters.split(' ')).filter(isSpelling);
     const letters = [...new Set(spelt)].slice(0, MOST_LETTERS);
     return { sound, letters, keyWord: ways[0]?.examples[0]?.word ?? own[0]?.keyWord ?? '' };
   });

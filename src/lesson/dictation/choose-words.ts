@@ -1,4 +1,5 @@
 import type { PatternId } from '../../analyze/types.ts';
+import { isForClass } from '../fit-words.ts';
 import type { KnownWord } from '../known-words.ts';
 import type { LessonInput } from '../lesson-input.ts';
 import type { Picker } from '../picker.ts';
@@ -10,18 +11,22 @@ const RECENT_STEPS = 6;
 
 /**
  * Words to write, those that practise what the lesson is about first: of a lesson on ai `rain`, then `tooth` of the steps before.
- * None that is known by sight or is said in two ways, for it shows no pattern.
+ * None that is known by sight or is said in two ways, for it shows no pattern, and none that children do not know.
  */
 export function chooseWords(
-  { known, focus, group, sequence }: LessonInput,
+  { known, bank, focus, group, sequence }: LessonInput,
   count: number,
   picker: Picker,
 ): KnownWord[] {
   const steps = sequence?.steps.slice(Math.max(0, group.step - 1 - RECENT_STEPS), group.step - 1) ?? [];
   const recent = new Set(steps.flatMap(({ teaches }) => teaches).filter((id) => !focus.includes(id)));
   const usable = known.words.filter(
-    ({ standing, homograph, reading }) =>
-      standing !== 'by-sight' && !homograph && reading.source !== 'guess' && reading.source !== 'none',
+    ({ word, standing, homograph, reading }) =>
+      standing !== 'by-sight' &&
+      !homograph &&
+      reading.source !== 'guess' &&
+      reading.source !== 'none' &&
+      isForClass(word, reading.base, bank),
   );
   const needs = (ids: Iterable<PatternId>) => {
     const wanted = new Set(ids);

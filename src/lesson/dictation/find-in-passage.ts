@@ -1,30 +1,32 @@
-import { findSentences } from '../../analyze/index.ts';
 import type { LessonInput } from '../lesson-input.ts';
+import { passageSentences } from '../passage-sentences.ts';
 
 const FEWEST_WORDS = 3;
 const MOST_WORDS = 10;
+/** With so many that practise the lesson no others are asked for. */
+const ENOUGH = 3;
 
 /**
  * The sentences of the passage a group can write: up to ten words, all of them readable, those that practise what the lesson
  * is about first. `The ferry docked at six.` is one; a heading without a full stop or a line with a number is none.
  */
 export function findInPassage({ passage, known, focus }: LessonInput): string[] {
-  const sentences = (passage?.text ?? '')
-    .split('\n')
-    .flatMap((line) => findSentences(line).map(({ start, end }) => line.slice(start, end).trim()))
-    .filter((sentence) => {
-      const words = sentence.split(/\s+/).length;
-      return words >= FEWEST_WORDS && words <= MOST_WORDS && isPlain(sentence) && known.reads(sentence);
-    });
+  const sentences = passageSentences(passage).filter((sentence) => {
+    const words = sentence.split(/\s+/).length;
+    return words >= FEWEST_WORDS && words <= MOST_WORDS && isPlain(sentence) && known.reads(sentence);
+  });
   const practises = (sentence: string): boolean =>
     sentence
       .split(/[^\p{L}'’]+/u)
       .some((word) => known.find(word)?.reading.requires.some((id) => focus.includes(id)) ?? false);
-  const once = [...new Set(sentences)];
-  return [...once.filter(practises), ...once.filter((sentence) => !practises(sentence))];
+  const own = sentences.filter(practises);
+  return own.length >= ENOUGH ? own : [...own, ...sentences.filter((sentence) => !practises(sentence))];
 }
 
 /** A capital, letters and plain marks, a full stop: nothing that would have to be explained. */
 function isPlain(sentence: string): boolean {
-  return /^["“‘]?\p{Lu}[\p{L}\s,'’"“”‘!?.–-]*[.!?]["”’]?$/u.test(sentence);
+  // A question of a thing alone (A menu?) is no sentence.
+  return (
+    !/^(?:An?|The) .*\?$/.test(sentence) && /^["“‘]?\p{Lu}[\p{L}\s,'’"“”‘!?.–-]*[.!?]["”’]?$/u.test(sentence)
+  );
 }

@@ -94,11 +94,11 @@ function sheet(
     title,
     about,
     aboutSeveral,
+    aboutMany,
     aboutWords,
     apostrophe,
     spelling,
     and,
-    others,
     read,
     bySight: glance,
     how,
@@ -111,8 +111,16 @@ function sheet(
     .map(({ letters, words }) =>
       spelling.replace('{letters}', letters).replace('{word}', list(words, ` ${and} `)),
     );
-  const spellings = all.length > found.length ? `${found.join(', ')}, ${others}` : list(found, `, ${and} `);
-  const first = (found.length === 0 ? aboutWords : found.length === 1 ? about : aboutSeveral)
+  const spellings = list(found, `, ${and} `);
+  const first = (
+    found.length === 0
+      ? aboutWords
+      : all.length > found.length
+        ? aboutMany
+        : found.length === 1
+          ? about
+          : aboutSeveral
+  )
     .replace('{spellings}', spellings)
     .replace('{word}', words[0]!);
   const withApostrophe = input.focus.some((id) => APOSTROPHE.test(id))

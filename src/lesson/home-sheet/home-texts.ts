@@ -3,11 +3,11 @@ export interface HomeTexts {
   readonly title: string;
   readonly about: string;
   readonly aboutSeveral: string;
+  readonly aboutMany: string;
   readonly aboutWords: string;
   readonly apostrophe: string;
   readonly spelling: string;
   readonly and: string;
-  readonly others: string;
   readonly read: string;
   readonly bySight: string;
   readonly how: readonly string[];
@@ -20,10 +20,10 @@ export const homeTexts: Readonly<Record<'en' | 'es', HomeTexts>> = {
     title: 'For whoever reads with the child',
     about: 'In class we are learning the spelling {spellings}.',
     aboutSeveral: 'In class we are learning the spellings {spellings}.',
+    aboutMany: 'In class we are learning new spellings, such as {spellings}.',
     apostrophe: 'We also read words with an apostrophe, such as {word}.',
     spelling: '“{letters}”, as in {word}',
     and: 'and',
-    others: 'and others',
     aboutWords: 'In class we are learning to read words like {word}.',
     read: 'Words to read together',
     bySight: 'Words to know at a glance',
@@ -39,10 +39,10 @@ export const homeTexts: Readonly<Record<'en' | 'es', HomeTexts>> = {
     title: 'Para quien lee con el niño o la niña',
     about: 'En clase aprendemos la grafía inglesa {spellings}.',
     aboutSeveral: 'En clase aprendemos las grafías inglesas {spellings}.',
+    aboutMany: 'En clase aprendemos nuevas grafías inglesas, como {spellings}.',
     apostrophe: 'También leemos palabras con apóstrofo, como {word}.',
     spelling: '«{letters}», como en {word}',
     and: 'y',
-    others: 'y otras',
     aboutWords: 'En clase aprendemos a leer palabras inglesas como {word}.',
     read: 'Palabras para leer juntos',
     bySight: 'Palabras para reconocer de un vistazo',

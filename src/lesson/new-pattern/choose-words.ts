@@ -1,12 +1,15 @@
 import { catalogue, soundsIn } from '../../analyze/index.ts';
 import type { Pattern, PatternId, SyllableType, Unit } from '../../analyze/types.ts';
-import { fitWords, oneOfFamily } from '../fit-words.ts';
+import { markWord } from '../../marks/mark-word.ts';
+import { fitWords, isEndTaught, oneOfFamily } from '../fit-words.ts';
 import type { LessonInput } from '../lesson-input.ts';
 import type { Picker } from '../picker.ts';
 import { correspondenceOf, heardAs } from '../review/correspondences.ts';
+import { isPlainlyMarked } from '../syllable-division/choose-words.ts';
 import { asHeard } from '../word-lists/as-heard.ts';
 import type { ListedWord } from '../word-lists/listed-words.ts';
-import { isRuleTrueOf } from './say-rule.ts';
+import { hasOneBetween } from '../word-sort/choose-sort.ts';
+import { isMeaningTrueOf, isRuleTrueOf } from './say-rule.ts';
 
 /** Words to sort into such as have a pattern and such as have not. */
 export interface WordsToSort {
@@ -45,17 +48,41 @@ export function wordsWith(input: LessonInput, row: Pattern): ListedWord[] {
   const isSpelling = correspondenceOf(id) !== undefined;
   const fit = fitWords(input).filter((word) => {
     const { units, syllables } = word.reading;
-    if (type) return !word.built && syllables.length === 2 && syllables.some((one) => one.type === type);
+    if (type) return showsType(word, type, input);
     if (family === 'syllable count') return !word.built && word.requires.includes(id);
     if (isSpelling || family === 'final syllable' || family === 'rime')
       return !word.built && hasPlainly(units, id, letters, word.word) && isRuleTrueOf(row, word);
     // An ending is shown by a base and that ending alone: jumping, not unpacking.
     if (family === 'suffix' || family === 'prefix')
-      return word.requires.includes(id) && word.reading.affixes.length === 1;
+      return (
+        word.requires.includes(id) &&
+        word.reading.affixes.length === 1 &&
+        !isOfGrammar(word, input) &&
+        isMeaningTrueOf(id, { word: word.word, base: word.reading.base }, input.bank)
+      );
     if (family.endsWith(' blend')) return !word.built && word.requires.includes(id);
-    return word.requires.includes(id);
+    return (
+      word.requires.includes(id) &&
+      isMeaningTrueOf(id, { word: word.word, base: word.reading.base }, input.bank)
+    );
   });
   return oneOfFamily(fit).sort((a, b) => a.syllables - b.syllables || a.order - b.order);
+}
+
+/** A base word of two syllables of which one is of a type, its vowel as the type is taught: the open ones of robot, not of happy. */
+function showsType(word: ListedWord, type: SyllableType, input: LessonInput): boolean {
+  const { syllables } = word.reading;
+  if (word.built || syllables.length !== 2 || !isPlainlyMarked(word, input)) return false;
+  const marked = markWord(word.word, word.reading)
+    .map(({ text }) => text.normalize('NFD'))
+    .join('')
+    .split('·');
+  const mark = type === 'open' ? '\u0304' : type === 'closed' ? '\u0306' : '';
+  const own = syllables.flatMap((one, i) => (one.type === type ? [marked[i]!] : []));
+  return (
+    own.length > 0 &&
+    (type === 'closed' ? own.some((one) => one.includes(mark)) : own.every((one) => one.includes(mark)))
+  );
 }
 
 /** The letters say this sound wherever the word has them: not the ea of a word with two. */
@@ -77,7 +104,9 @@ function hasPlainly(
   return (
     same.every((unit) => unit.pattern === id) &&
     // The letters are not split over two units: the ai of archaic.
-    own.every((unit) => unit.letters.includes('_') || times(unit.letters) === own.length)
+    own.every((unit) =>
+      unit.letters.includes('_') ? hasOneBetween(word, unit.letters) : times(unit.letters) === own.length,
+    )
   );
 }
 
@@ -114,11 +143,20 @@ function wordsWithout(
   const isBuilt = family === 'suffix' || family === 'prefix' || family === 'spelling change';
   const type = TYPES[id];
   const endings = new Set(has.flatMap(({ reading }) => reading.affixes.map(({ text }) => text)));
+  // Not beside knot: what sounds the same is told apart by its meaning.
+  const heard = new Set([...has, ...wordsWith(input, row)].map(({ pronunciation }) => pronunciation));
   const without = fitWords(input).filter((word) => {
-    if (word.requires.includes(id) || families.has(word.family)) return false;
+    if (word.requires.includes(id) || families.has(word.family) || heard.has(word.pronunciation))
+      return false;
+    if (isOfGrammar(word, input) || !isEndTaught(word, input)) return false;
     if (word.reading.units.some(({ pattern }) => pattern === id || pattern === 'irregular')) return false;
     if (type)
-      return !word.built && word.syllables === 2 && word.reading.syllables.every((one) => one.type !== type);
+      return (
+        !word.built &&
+        word.syllables === 2 &&
+        word.reading.syllables.every((one) => one.type !== type) &&
+        isPlainlyMarked(word, input)
+      );
     if (family === 'syllable count') return !word.built && word.syllables < longest;
     if (family === 'spelling change')
       return (
@@ -159,15 +197,32 @@ function wordsWithout(
     reading.units.some(({ letters }) => spellings.includes(letters)),
   );
   const chosen = picker.pickEarly(sameLetters, Math.floor(count * SAME_LETTERS));
-  const sameSound = fair.filter((word) => !sameLetters.includes(word));
+  const isNear = isLikeAtPlace(row, has);
+  const sameSound = fair.filter((word) => !sameLetters.includes(word) && (!isConsonant(row) || isNear(word)));
   chosen.push(...picker.pickEarly(sameSound, Math.max(0, Math.round(count * SAME_SOUND) - chosen.length)));
   const used = new Set(chosen.map((word) => word.family));
   const plain = single.filter(
     (word) =>
       !used.has(word.family) && (isSpelling || isBuilt || family === 'final syllable' ? !spelt(word) : true),
   );
-  // Words of about the same length that are no words of grammar (if, with) are told from it by the pattern alone.
+  // Words of about the same length, with a letter of the spelling at its place, are told from it by the pattern alone.
   const isEnding = family === 'suffix' || family === 'prefix';
+  // The -ing of king is no ending.
+  const looksIt = isEnding
+    ? picker.pickEarly(
+        single.filter(
+          ({ word, built, syllables }) =>
+            !built &&
+            syllables === 1 &&
+            spellings.some(
+              (one) => one.length > 1 && (family === 'suffix' ? word.endsWith(one) : word.startsWith(one)),
+            ),
+        ),
+        Math.floor(count * SAME_LETTERS),
+      )
+    : [];
+  chosen.push(...looksIt);
+  for (const word of looksIt) used.add(word.family);
   const built = isEnding
     ? picker.pickEarly(
         plain.filter(({ reading }) => reading.affixes.some(({ kind }) => kind === family)),
@@ -179,16 +234,52 @@ function wordsWithout(
   const isAlike = (word: ListedWord): boolean =>
     !used.has(word.family) &&
     word.word.length > 2 &&
-    (input.bank.find(word.word)?.parts ?? '') !== '' &&
+    longs.has(word.syllables) &&
     units.includes(word.units.length);
-  const alike = plain.filter(isAlike);
-  const others = plain.filter((word) => !isAlike(word) && !used.has(word.family));
+  const longs = new Set(has.map(({ syllables }) => syllables));
+  const fitness = ({ word, syllables }: ListedWord): number =>
+    Number(longs.has(syllables)) + Number(word.length > 2);
+  const allAlike = plain.filter(isAlike);
+  const near = isEnding ? [] : picker.pickEarly(allAlike.filter(isNear), Math.max(0, count - chosen.length));
+  chosen.push(...near);
+  for (const word of near) used.add(word.family);
+  const alike = allAlike.filter(isAlike);
+  const others = plain
+    .filter((word) => !isAlike(word) && !used.has(word.family))
+    .sort((a, b) => fitness(b) - fitness(a));
   const first = picker.pickEarly(alike, count - chosen.length);
   return picker.shuffle([
     ...chosen,
     ...first,
     ...picker.pickEarly(others, count - chosen.length - first.length),
   ]);
+}
+
+/** The, with and their like, and forms of the shortest verbs (going, being): what nobody sorts. */
+function isOfGrammar({ word, built, family }: ListedWord, { bank }: LessonInput): boolean {
+  return built ? family.length < 3 : (bank.find(word)?.parts ?? '') === '';
+}
+
+function isConsonant({ letters }: Pattern): boolean {
+  return letters !== '' && !/[aeiouy]/.test(letters);
+}
+
+/**
+ * Whether a word has a letter of a spelling where the words with it have the spelling: of kn in knot, at the start, `keep` and `nest`; of mb in
+ * lamb, at the end, `club`; of ai in rain, anywhere, `sit`.
+ */
+function isLikeAtPlace(
+  { id, letters, family }: Pattern,
+  has: readonly ListedWord[],
+): (word: ListedWord) => boolean {
+  const own = new Set(letters.replaceAll(/[^a-z]/g, ''));
+  const isAt = (at: number): boolean => has.every(({ reading }) => reading.units.at(at)?.pattern === id);
+  const isStart = family === 'initial blend' || isAt(0);
+  const isEnd = family === 'final blend' || isAt(-1);
+  if (!isConsonant({ letters } as Pattern)) return ({ word }) => [...word].some((one) => own.has(one));
+  if (isStart) return ({ word }) => own.has(word[0]!);
+  if (isEnd) return ({ word }) => own.has(word.replace(/e$/, '').at(-1)!);
+  return ({ word }) => [...word].some((one) => own.has(one));
 }
 
 /** The yoo of few and the oo of flew are one sound for a sort by ew. */

@@ -1,7 +1,9 @@
 import { type SoundStyle, soundsIn } from '../../analyze/index.ts';
-import type { Pattern } from '../../analyze/types.ts';
+import type { Pattern, PatternId } from '../../analyze/types.ts';
 import { soundName } from '../../marks/sound-names.ts';
+import type { WordBank } from '../word-bank.ts';
 import type { ListedWord } from '../word-lists/listed-words.ts';
+import opaque from './opaque-words.json' with { type: 'json' };
 import rules from './rules.json' with { type: 'json' };
 
 const byId: Readonly<Record<string, string>> = rules;
@@ -26,6 +28,34 @@ export function sayRule(row: Pattern, style: SoundStyle): string {
   return `The letters ${spelt} work together and say ${sound}.`;
 }
 
+/** Words whose beginning or ending does not mean what its rule tells (cracker, understand), read off the bank by hand. */
+const notSo: ReadonlySet<string> = new Set(opaque.words.split(' '));
+
+/** What a base must be for the rule of an ending: of -es `box`, not `size`; of -en `light`, not `eat`; of -ed `walk`, not `skill`. */
+const BASES: readonly {
+  readonly endings: RegExp;
+  readonly isFit: (base: string, parts: string) => boolean;
+}[] = [
+  { endings: /^suffix-es$/, isFit: (base) => /(?:s|x|z|ch|sh)$/.test(base) },
+  { endings: /^suffix-(?:ed-(?:t|d|id)|ing)$/, isFit: (_, parts) => parts.includes('v') },
+  { endings: /^suffix-en$/, isFit: (_, parts) => !parts.startsWith('v') },
+  {
+    endings: /^suffix-th$/,
+    isFit: (base) => /^(?:four|five|six|seven|eight|nine|ten|hundred)$|teen$/.test(base),
+  },
+];
+
+/** Whether what the rule of a beginning or an ending says of its meaning holds of a word. */
+export function isMeaningTrueOf(
+  id: PatternId,
+  { word, base }: { readonly word: string; readonly base: string | null },
+  bank: WordBank,
+): boolean {
+  if (notSo.has(word)) return false;
+  const parts = bank.find(base ?? '')?.parts ?? '';
+  return BASES.every(({ endings, isFit }) => !endings.test(id) || isFit(base ?? '', parts));
+}
+
 /** Whether what the rule says of the place holds of a word: of `at the end of a short word` sky, not supply. */
 export function isRuleTrueOf({ id, letters }: Pattern, { reading, syllables }: ListedWord): boolean {
   const rule = Object.hasOwn(byId, id) ? byId[id]! : '';
@@ -34,6 +64,13 @@ export function isRuleTrueOf({ id, letters }: Pattern, { reading, syllables }: L
   if (/^At the end of (?:a|some)\b.*\bwords?\b/.test(rule) && reading.units.at(-1)?.pattern !== id)
     return false;
   if (/^At the end of a longer word\b/.test(rule) && syllables < 2) return false;
+  if (
+    /^When a (?:word or )?syllable ends with\b/.test(rule) &&
+    !reading.syllables.some(
+      ({ text, type }) => type === 'open' && letters.split(' ').some((one) => text.endsWith(one)),
+    )
+  )
+    return false;
   if (/^At the start of a word,/.test(rule) && reading.units[0]?.pattern !== id) return false;
   if (!/\bclosed syllable\b|\bconsonant closes the syllable\b/.test(rule)) return true;
   return reading.syllables.every(

@@ -1,4 +1,4 @@
-import { soundsIn } from '../../analyze/index.ts';
+import { catalogue, soundsIn } from '../../analyze/index.ts';
 import type { PatternId, WordAnalysis } from '../../analyze/types.ts';
 import { findExamples, ownUnits, plainExamples } from '../find-examples.ts';
 import type { KnownWord, KnownWords } from '../known-words.ts';
@@ -17,11 +17,16 @@ export interface WayToSpell {
   readonly published: number | null;
 }
 
-/** A rarer spelling is told only in a lesson on it, one without a word that children know only above the other share. */
+/** A rarer spelling is told only in a lesson on it, one without a word that children know only there and above the other share. */
 const RARE = 1;
 const COMMON = 10;
 /** A vowel with r doubled is a vowel and rr to a teacher (squirrel), and dg and xc begin what dge and x are (budget, except). */
 const NO_SPELLING = /^[aeiou]rr$|^dg$|^xc$/;
+/** Whether letters are a spelling to a teacher: err is e and rr. */
+export function isSpelling(letters: string): boolean {
+  return !NO_SPELLING.test(letters);
+}
+
 /** A weak vowel is not spelt by an e after it (private). */
 const WEAK = /^(AX|IX)$/;
 
@@ -42,12 +47,13 @@ export function waysToSpell(
   );
   const ways = new Map<string, { words: Map<string, KnownWord>; isOurs: boolean }>();
   for (const { id, letters } of rows) {
-    for (const word of findExamples(known, id)) {
+    const shown = findExamples(known, id);
+    for (const word of shown.length > 0 ? shown : sightExamples(known, id)) {
       // The l of wrestling is what is left of -le, and no way to spell its sound; the weak e of believe is no plain short i.
       const unit = ownUnits(word).find(
         (unit) => unit.pattern === id && unit.sound === sound && letters.split(' ').includes(unit.letters),
       );
-      if (!unit || NO_SPELLING.test(unit.letters)) continue;
+      if (!unit || !isSpelling(unit.letters)) continue;
       if (WEAK.test(sound) && unit.letters.includes('_')) continue;
       const way = ways.get(unit.letters) ?? { words: new Map<string, KnownWord>(), isOurs: false };
       way.words.set(word.word, word);
@@ -58,7 +64,7 @@ export function waysToSpell(
     .map(([letters, { words, isOurs }]) => ({
       letters,
       isOurs,
-      ...plainExamples([...words.values()], letters, sound),
+      ...shownBy([...words.values()], letters, sound, isOurs),
       share: shares.get(letters) ?? 0,
       published: published[letters] ?? null,
     }))
@@ -69,6 +75,31 @@ export function waysToSpell(
     .map(({ letters, words, share, published }) => ({ letters, examples: words, share, published }))
     .sort((a, b) => (b.published ?? 0) - (a.published ?? 0) || b.share - a.share);
 }
+
+/** By-sight words that follow their patterns by now, where no other word shows one: the we of long e. */
+function sightExamples(known: KnownWords, id: PatternId): KnownWord[] {
+  return known.words.filter(
+    ({ standing, homograph, reading }) =>
+      standing === 'by-sight' &&
+      !homograph &&
+      reading.units.some(({ pattern }) => pattern === id) &&
+      reading.units.every(({ pattern }) => pattern !== 'irregular' && known.knows(pattern)),
+  );
+}
+
+/** The words that show a spelling; of the lesson's own without a plain word those of the catalogue: the league of gue. */
+function shownBy(
+  all: readonly KnownWord[],
+  letters: string,
+  sound: string,
+  isOurs: boolean,
+): ReturnType<typeof plainExamples> {
+  const shown = plainExamples(all, letters, sound);
+  const byHand = isOurs && !shown.plain ? shown.words.filter(({ word }) => chosenByHand.has(word)) : [];
+  return byHand.length > 0 ? { words: byHand, plain: true } : shown;
+}
+
+const chosenByHand: ReadonlySet<string> = new Set(catalogue.flatMap(({ examples }) => examples));
 
 /** Whether a row is a way to spell a sound: not the o of off, said as aw in some accents only. */
 function says(sounds: readonly string[], sound: string): boolean {

@@ -80,6 +80,9 @@ function frameChooser(frames: readonly Frame[], picker: Picker): () => Frame {
   };
 }
 
+/** What it costs that a sentence has no word of the lesson but such as were there before; our own figure. */
+const OWN_AGAIN = 1.6;
+
 /** Those that practise first; then such as are least like those taken before. */
 function takeDifferent(
   made: ReadonlyMap<string, Frame>,
@@ -93,6 +96,8 @@ function takeDifferent(
       frame,
       words,
       practises: practises(sentence),
+      // The words of the lesson in it; once they have all been said, another sentence is better.
+      own: words.filter((word) => practises(word)),
     };
   });
   const taken: typeof rest = [];
@@ -100,10 +105,11 @@ function takeDifferent(
   while (taken.length < count && rest.length > 0) {
     let best = 0;
     let bestCost = Number.POSITIVE_INFINITY;
-    for (const [i, { frame, words, practises }] of rest.entries()) {
+    for (const [i, { frame, words, practises, own }] of rest.entries()) {
       const again = words.reduce((sum, word) => sum + (seen.get(word) ?? 0), 0) / words.length;
       const sameFrame = taken.filter((other) => other.frame === frame).length;
-      const cost = (practises ? 0 : 3) + sameFrame + again;
+      const saidOften = own.length === 0 ? 0 : Math.min(...own.map((word) => seen.get(word) ?? 0));
+      const cost = (practises ? 0 : 3) + sameFrame + again + OWN_AGAIN * saidOften;
       if (cost < bestCost) {
         best = i;
         bestCost = cost;

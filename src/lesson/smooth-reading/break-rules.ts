@@ -95,6 +95,13 @@ export const BREAK_RULES: readonly BreakRule[] = [
     worth: NEVER,
   },
   {
+    name: 'never between what or who and its verb',
+    example: 'Think | about what goes in.',
+    counterExample: 'The old ferry | came slowly',
+    applies: ({ before, here }) => /^(?:what|who)$/.test(before.word) && isAction(here),
+    worth: NEVER,
+  },
+  {
     name: 'before but',
     example: 'We called him | but nobody came.',
     counterExample: 'Otto and Bram ran.',
@@ -193,6 +200,13 @@ export const BREAK_RULES: readonly BreakRule[] = [
     worth: -1,
   },
   {
+    name: 'not before to behind close, next, near and on',
+    example: 'A cap lay next to them.',
+    counterExample: 'He ran back | to the school',
+    applies: beforeTo(({ before }) => /^(?:close|next|near|on)$/.test(before.word)),
+    worth: -2,
+  },
+  {
     name: 'not before a preposition and him or it',
     example: 'The dog ran to him.',
     counterExample: 'Her brother works | on a ship',
@@ -205,13 +219,6 @@ export const BREAK_RULES: readonly BreakRule[] = [
     counterExample: 'He ran back | to the school',
     applies: beforeTo(({ before }) => takesTo(before.word)),
     worth: -3,
-  },
-  {
-    name: 'not before to behind close, next, near and on',
-    example: 'They sat next to the fire.',
-    counterExample: 'He ran back | to the school',
-    applies: beforeTo(({ before }) => /^(?:close|next|near|on)$/.test(before.word)),
-    worth: -2,
   },
   {
     name: 'seldom before to with a verb',

@@ -42,13 +42,24 @@ function readWords(sentence: string): PhraseWord[] {
     const word = bare.toLowerCase();
     words.push({ shown, word, is: inPlace(word, phraseClass(bare, words.length === 0), words) });
   }
-  return words;
+  return words.map((each, i) => (isOrder(words, i) ? { ...each, is: 'verb' } : each));
+}
+
+/** Whether somebody is told to do something: stop in Just stop the music, tape in Find a tin and tape the lid. */
+function isOrder(words: readonly PhraseWord[], i: number): boolean {
+  if (words[i]!.is !== 'other' || words[i + 1]?.is !== 'determiner' || /[,.;:!?]/.test(words[i]!.shown))
+    return false;
+  const before = words[i - 1]?.word ?? '';
+  return /^(?:just|please|never|not|don't)$/.test(before) || (before === 'and' && words[0]!.is === 'verb');
 }
 
 /** What a word is behind those before it: it in saw it is no subject, row in we row and want to row a verb. */
 function inPlace(word: string, is: PhraseClass, words: readonly PhraseWord[]): PhraseClass {
   const before = words.at(-1);
-  if ((word === 'it' || word === 'you') && (before?.is === 'verb' || before?.is === 'preposition'))
+  if (
+    (word === 'it' || word === 'you') &&
+    (before?.is === 'verb' || before?.is === 'preposition' || before?.word === 'thank')
+  )
     return 'object';
   if (is !== 'other' || !before) return is;
   const isDoing =

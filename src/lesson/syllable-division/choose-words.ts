@@ -1,4 +1,4 @@
-import type { Syllable, SyllableType } from '../../analyze/types.ts';
+import type { Syllable, SyllableType, Unit } from '../../analyze/types.ts';
 import { markWord } from '../../marks/mark-word.ts';
 import { fitWords, oneOfFamily } from '../fit-words.ts';
 import type { LessonInput } from '../lesson-input.ts';
@@ -24,7 +24,7 @@ const NAMES: Readonly<Record<SyllableType, string>> = {
  * letter and none of them left unnamed; mostly base words (rabbit, lantern), a few with an ending.
  */
 export function chooseWordsToDivide(input: LessonInput, count: number, picker: Picker): ListedWord[] {
-  const all = fitWords(input).filter(isDivisible);
+  const all = fitWords(input).filter((word) => isDivisible(word) && isPlainlyMarked(word, input));
   const fit = oneOfFamily(all);
   const ours = oneOfFamily(all.filter(({ requires }) => requires.some((id) => input.focus.includes(id))));
   const bare = (words: readonly ListedWord[]): ListedWord[] => words.filter(({ built }) => !built);
@@ -72,6 +72,41 @@ function isBorneOut(word: string, reading: ListedWord['reading']): boolean {
       return type !== 'closed' || !marked[i]!.includes('\u0304');
     })
   );
+}
+
+/** Said weakly, so that it has no mark: the a of about, the e of begin. */
+const isWeak = ({ sound, pattern }: Unit): boolean =>
+  /^(?:AX|IX)|\.(?:AX|IX)/.test(sound) || pattern === 'weak-e';
+/** First syllables whose e some say long and others short before a strong syllable: report, release. */
+const UNSURE_E = /^(?:re|be|de|pre|e)$/;
+
+/**
+ * Whether each vowel has the mark its syllable leads pupils to, in any dictionary: long in an open one, short in a closed one, none
+ * where it is weak. Not along (aw to many), confuse or doing, nor polite and report, whose first vowels are said in two ways; but
+ * polite in a lesson on weak o. Not agree before weak a is taught, nor in a lesson on open syllables.
+ */
+export function isPlainlyMarked(
+  { word, reading }: ListedWord,
+  { focus, known }: Pick<LessonInput, 'focus' | 'known'>,
+): boolean {
+  const marked = markWord(word, reading)
+    .map(({ text }) => text.normalize('NFD'))
+    .join('')
+    .split('·');
+  const vowels = reading.units.filter(({ sound }) => /(?:^|\.)[AEIOU]/.test(sound));
+  if (vowels.length !== marked.length) return false;
+  const isOpenTaught = focus.includes('type-open');
+  return reading.syllables.every(({ text, type }, i) => {
+    const unit = vowels[i]!;
+    const [long, short] = [marked[i]!.includes('\u0304'), marked[i]!.includes('\u0306')];
+    if (type === 'closed') return short || (i > 0 && isWeak(unit));
+    if (type === 'team') return !isWeak(unit) || focus.includes(unit.pattern);
+    if (type !== 'open') return true;
+    if (text.endsWith('o') && !long) return unit.pattern === 'schwa-o' && focus.includes('schwa-o');
+    const next = vowels[i + 1];
+    if (i === 0 && long && UNSURE_E.test(text) && next && !isWeak(next)) return false;
+    return long || text.endsWith('y') || (isWeak(unit) && known.knows(unit.pattern) && !isOpenTaught);
+  });
 }
 
 /** Whether pupils can divide a word by what they are taught of syllables, and no cut parts a soft c or g from what softens it: danc·es. */

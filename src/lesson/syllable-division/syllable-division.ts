@@ -27,7 +27,7 @@ export const syllableDivision: PartMaker = {
           id: 'divide',
           title: 'Divide each word and mark its vowels',
           layout: 'table',
-          note: `Find the vowel sounds, cut between the syllables, mark each vowel long or short, read the word. Weak vowels and vowels with r have no mark. Dictionaries differ about some cuts: take any that helps to read the word.${
+          note: `Find the vowel sounds, cut between the syllables, mark each vowel long or short, read the word. Weak vowels, vowels with r and y as long e have no mark. Dictionaries differ about some cuts: take any that helps to read the word.${
             words.length < count ? ` The group can read only ${words.length} such words yet.` : ''
           }`,
           columns: [

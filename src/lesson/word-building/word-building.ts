@@ -2,8 +2,10 @@ import { catalogue, tokenize } from '../../analyze/index.ts';
 import type { PatternId } from '../../analyze/types.ts';
 import { patternLabel } from '../../marks/pattern-label.ts';
 import { soundName } from '../../marks/sound-names.ts';
+import { isForClass } from '../fit-words.ts';
 import type { LessonInput } from '../lesson-input.ts';
 import type { LessonBlock, PartMaker } from '../lesson-part.ts';
+import { isMeaningTrueOf } from '../new-pattern/say-rule.ts';
 import { numberChoice } from '../number-choice.ts';
 import type { Picker } from '../picker.ts';
 import { affixMeanings, changeNames, changeRules, leRule } from './building-rules.ts';
@@ -43,7 +45,7 @@ export const wordBuilding: PartMaker = {
   make(input, chosen, picker) {
     const what = chosen('what');
     const count = Number(chosen('count'));
-    const words = builtWords(input.known).filter(({ patterns }) => patterns.includes(what));
+    const words = wordsBuiltBy(what, input);
     if (words.length === 0) {
       return {
         blocks: [],
@@ -59,15 +61,23 @@ export const wordBuilding: PartMaker = {
 };
 
 /** What the group can build words with, this step's first, then what was taught last. */
-function listBuildable({ known, focus, judge }: LessonInput): PatternId[] {
-  const counts = new Map<PatternId, number>();
-  for (const { patterns } of builtWords(known))
-    for (const id of patterns) counts.set(id, (counts.get(id) ?? 0) + 1);
+function listBuildable(input: LessonInput): PatternId[] {
+  const { known, focus, judge } = input;
+  const ids = new Set(builtWords(known).flatMap(({ patterns }) => patterns));
   const step = (id: PatternId): number => judge.group.stepOf(id) ?? 0;
-  return [...counts]
-    .filter(([, count]) => count >= ENOUGH)
-    .map(([id]) => id)
+  return [...ids]
+    .filter((id) => known.knows(id) && wordsBuiltBy(id, input).length >= ENOUGH)
     .sort((a, b) => Number(focus.includes(b)) - Number(focus.includes(a)) || step(b) - step(a));
+}
+
+/** What is built by a pattern as its rule tells: underwater, not understand; sixth, not warmth. */
+function wordsBuiltBy(id: PatternId, { known, bank }: LessonInput): TwoPartWord[] {
+  const all = builtWords(known).filter(
+    ({ patterns, word: { word }, base }) =>
+      patterns.includes(id) && isMeaningTrueOf(id, { word, base }, bank),
+  );
+  const ofClass = all.filter(({ base }) => isForClass(base, null, bank));
+  return ofClass.length >= ENOUGH ? ofClass : all;
 }
 
 /** Those of the passage first, the rest by frequency, in the order of difficulty: short ones first. */

@@ -1,6 +1,7 @@
 import { catalogue, isBlend } from '../../analyze/index.ts';
 import type { PatternId } from '../../analyze/types.ts';
 import { patternLabel } from '../../marks/pattern-label.ts';
+import { isLate } from '../fit-words.ts';
 import type { LessonInput } from '../lesson-input.ts';
 import type { Column, LessonBlock, PartChoice, PartMaker } from '../lesson-part.ts';
 import { numberChoice } from '../number-choice.ts';
@@ -131,6 +132,9 @@ function examplesOf(input: LessonInput, patterns: ReadonlySet<PatternId>): Liste
   return listWords(input).filter(({ requires }) => requires.some((id) => patterns.has(id)));
 }
 
+/** With so many words that children know, a list has no others (impound). */
+const FEWEST_KNOWN = 3;
+
 /** One word of a family in each list, in order of length. */
 function listByLength(
   examples: readonly ListedWord[],
@@ -141,10 +145,9 @@ function listByLength(
   const families = new Set<string>();
   const single = examples.filter(({ family }) => !families.has(family) && families.add(family));
   return BANDS.map(({ id, title, holds, share }) => {
-    const words = picker.pickEarly(
-      single.filter(({ syllables }) => holds(syllables)),
-      Math.ceil(count * share),
-    );
+    const all = single.filter(({ syllables }) => holds(syllables));
+    const known = all.filter(({ plain, word, family }) => plain && !isLate(word) && !isLate(family));
+    const words = picker.pickEarly(known.length >= FEWEST_KNOWN ? known : all, Math.ceil(count * share));
     words.sort((a, b) => a.units.length - b.units.length || a.word.length - b.word.length);
     return block(
       `words-${id}`,
@@ -213,8 +216,13 @@ function plainSteps(findSteps: FindSteps): FindSteps {
 
 function isOneSoundApart(from: ListedWord, { to, place, kind }: OneStep): boolean {
   const unit = (kind === 'add' ? to : from).units[place]!;
-  if (isAffix(unit)) return false;
+  // The s of hips is not that of hills.
+  if (isAffix(unit) || endingsOf(from) !== endingsOf(to)) return false;
   return kind === 'change' ? differInOneSound(unit, to.units[place]!) : isOneSound(unit);
+}
+
+function endingsOf({ reading }: ListedWord): string {
+  return reading.units.flatMap(({ affix, sound }) => (affix === undefined ? [] : [sound])).join(' ');
 }
 
 const steps = new WeakMap<readonly ListedWord[], Map<boolean, FindSteps>>();

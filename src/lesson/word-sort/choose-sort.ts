@@ -85,6 +85,17 @@ function soundsOf(input: LessonInput): ReadonlyMap<string, Spellings> {
   return found;
 }
 
+/** The e of report, which many say weakly. */
+function isUnsure(unit: Unit, units: readonly Unit[]): boolean {
+  const start = units.slice(0, units.indexOf(unit) + 1).map(({ letters }) => letters);
+  return /^(?:re|be|de|pre|e)$/.test(start.join('')) && unit.letters === 'e' && units.length > 3;
+}
+
+/** One consonant between the vowel and its silent e: cake, not taste. */
+export function hasOneBetween(word: string, letters: string): boolean {
+  return new RegExp(`${letters[0]!}[^aeiou]e$`).test(word);
+}
+
 /** Whether a word shows a unit as a spelling of its sound: the only one of that sound in it, and the only one of those letters. */
 function isPlainly(unit: Unit, { word, reading: { units } }: ListedWord): boolean {
   const { letters, sound, affix, pattern } = unit;
@@ -99,17 +110,46 @@ function isPlainly(unit: Unit, { word, reading: { units } }: ListedWord): boolea
     other.sound === sound || other.sound.split('.').some((one) => heardAs(one) === heard);
   // The o of dog is short o to many, and a vowel before r is said in several ways (worry).
   const next = units[units.indexOf(unit) + 1]?.sound ?? '';
-  if (pattern === 'o-aw' || (/^[AEIOU]/.test(sound) && next.startsWith('R'))) return false;
+  if (
+    /^(?:o-aw|a-ah)$/.test(pattern) ||
+    isUnsure(unit, units) ||
+    (/^[AEIOU]/.test(sound) && next.startsWith('R'))
+  )
+    return false;
   return (
     row.letters.split(' ').includes(letters) &&
     units.every((other) => other === unit || (!holds(other) && other.letters !== letters)) &&
-    (letters.includes('_') || word.split(letters).length === 2)
+    (letters.includes('_') ? hasOneBetween(word, letters) : word.split(letters).length === 2) &&
+    // The gue of vague is no gu.
+    (letters !== 'gu' || units.at(-1) !== unit)
   );
 }
 
 /** The letters a sound is spelt with in a sort. */
 export function lettersOf(input: LessonInput, sound: string): string[] {
   return [...(soundsOf(input).get(sound)?.keys() ?? [])];
+}
+
+/** The columns with such words alone as could go under no other: not author under au beside or. */
+function withoutOthers(
+  columns: readonly (readonly [string, readonly ListedWord[]])[],
+): (readonly [string, readonly ListedWord[]])[] {
+  return columns.map(([letters, words]) => {
+    const others = columns.map(([other]) => other).filter((other) => other !== letters);
+    return [
+      letters,
+      words.filter(({ word }) => !others.some((other) => isAlsoIn(word, letters, other))),
+    ] as const;
+  });
+}
+
+/** Whether a word shows the letters of another column besides its own: the or of author, the ck of back beside c. */
+function isAlsoIn(word: string, letters: string, other: string): boolean {
+  const spelt = (some: string): RegExp => new RegExp(some.replace('_', '([^aeiou])'));
+  const rest = other.includes(letters)
+    ? word
+    : word.replace(spelt(letters), letters.includes('_') ? ' $1 ' : ' ');
+  return spelt(other).test(rest);
 }
 
 /** Up to `most` spellings, those of the lesson first; null where there are fewer than two. */
@@ -122,19 +162,20 @@ export function chooseSort(
 ): SortColumn[] | null {
   const all = [...(soundsOf(input).get(sound) ?? [])];
   const ours = new Set(input.focus.flatMap((id) => correspondenceOf(id)?.letters.split(' ') ?? []));
-  const chosen = [
+  let columns: (readonly [string, readonly ListedWord[]])[] = [];
+  for (const column of [
     ...all.filter(([letters]) => ours.has(letters)),
     ...all.filter(([letters]) => !ours.has(letters)),
-  ].slice(0, most);
-  if (chosen.length < 2) return null;
-  const each = Math.max(FEWEST_WORDS, Math.round(count / chosen.length));
-  return chosen.map(([letters, all]) => {
-    // The se of case is no se where that is a column, and no word of many syllables is sorted where there are others.
-    const others = chosen
-      .map(([other]) => other)
-      .filter((other) => other !== letters && other.includes(letters));
-    const clear = all.filter(({ word }) => !others.some((other) => word.includes(other)));
-    const fit = clear.length >= FEWEST_WORDS ? clear : all;
+  ]) {
+    if (columns.length >= most) break;
+    // A spelling of which too few words are left beside the others has no column.
+    const next = withoutOthers([...columns, column]);
+    if (next.every(([, words]) => words.length >= FEWEST_WORDS)) columns = next;
+  }
+  if (columns.length < 2) return null;
+  const each = Math.max(FEWEST_WORDS, Math.round(count / columns.length));
+  return columns.map(([letters, fit]) => {
+    // No word of many syllables is sorted where there are others.
     const [short, middling] = [1, 2].map((most) => fit.filter(({ syllables }) => syllables <= most));
     const words = short!.length >= each + SPARE ? short! : middling!.length >= FEWEST_WORDS ? middling! : fit;
     return { letters, words: picker.shuffle(picker.pickEarly(words, each)).map(({ word }) => word) };

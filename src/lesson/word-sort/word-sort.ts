@@ -37,17 +37,22 @@ export const wordSort: PartMaker = {
         says: 'No sound has two spellings yet that the group can read. Try again a step or two later.',
       };
     }
+    const key = wordOf(
+      input,
+      sound,
+      columns.map(({ letters }) => letters),
+    );
     const longest = Math.max(...columns.map(({ words }) => words.length));
     return {
       says: null,
       blocks: [
         {
           id: 'words',
-          title: `Words with ${soundName(sound, input.known.style)}`,
+          title: `Words with the sound in ${key}`,
           layout: 'words',
           columns: [{ head: '', shows: 'both' }],
           rows: picker.shuffle(columns.flatMap(({ words }) => words)).map((word) => [word]),
-          note: `Every word has the sound ${soundName(sound, input.known.style)} as in ${wordOf(input, sound)}. Pupils read a word, find the letters that spell the sound, and write it under them.`,
+          note: `Every word has the sound ${soundName(sound, input.known.style)} as in ${key}. Pupils read a word, find the letters that spell the sound, and write it under them.`,
         },
         {
           id: 'sort',
@@ -61,13 +66,13 @@ export const wordSort: PartMaker = {
   },
 };
 
-function wordOf(input: LessonInput, sound: string): string {
-  const { known, focus } = input;
-  const sorted = lettersOf(input, sound);
+/** The key word of one of the spellings, the first where it has one. */
+function wordOf(input: LessonInput, sound: string, sorted = lettersOf(input, sound)): string {
+  const { known } = input;
   const rows = correspondences.filter(
     (row) => known.knows(row.id) && heardAs(soundsIn(row, known.accent)[0]!) === sound,
   );
-  const shown = rows.filter(({ letters }) => letters.split(' ').some((one) => sorted.includes(one)));
-  const row = shown.find(({ id }) => focus.includes(id)) ?? shown[0] ?? rows[0];
+  const shown = sorted.flatMap((one) => rows.filter(({ letters }) => letters.split(' ').includes(one)));
+  const row = shown[0] ?? rows[0];
   return row ? keyWord(row.id) : '';
 }

@@ -1,0 +1,16 @@
+import { readFileSync } from 'node:fs';
+import { expect, test } from 'vitest';
+import { readOwnMeanings } from './own-meanings.ts';
+
+test('meanings are short, without the word itself, one a word, in order, and of no word that no sheet should hold', () => {
+  const own = [...readOwnMeanings()];
+  expect(own.length).toBeGreaterThan(1900);
+  expect(own.map(([word]) => word)).toEqual([...new Set(own.map(([word]) => word))].toSorted());
+  const lists = readFileSync(new URL('../source/not-in-lessons.txt', import.meta.url), 'utf8').split('\n');
+  const out = new Set(lists.filter((line) => !line.startsWith('#')).flatMap((line) => line.split(' ')));
+  for (const [word, meaning] of own) {
+    expect(meaning.length, word).toBeLessThanOrEqual(70);
+    expect(meaning.match(/[a-z']+/gi), word).not.toContain(word);
+    expect(out.has(word), word).toBe(false);
+  }
+});
