@@ -60,7 +60,7 @@ function measure(name: string, step: number, judge: Judge): void {
           if (word.start < start || word.end > end || word.standing !== 'beyond') continue;
           beyond++;
           const sentence = line.slice(start, end);
-          const found = swapper.findSwaps(sentence, word.start - start, word.end - start, { reach });
+          const found = swapper.findSwaps(sentence, word.start - start, word.end - start, { reach, phrases: true });
           const shown = splitKey(word.key).word.toLowerCase();
           if (found.best === 0) misses.set(shown, (misses.get(shown) ?? 0) + 1);
           else {
@@ -87,12 +87,12 @@ function measure(name: string, step: number, judge: Judge): void {
 
 /** The sentence with the word marked, and with the first swap in its place. */
 function showSwap(sentence: string, start: number, end: number, { swaps }: SwapResult): string {
-  const { text, article } = swaps[0]!;
-  const after = `${text}${sentence.slice(end)}`;
+  const { text, article, span = { start, end } } = swaps[0]!;
   const before = article
-    ? `${sentence.slice(0, article.start)}${article.text}${sentence.slice(article.end, start)}`
-    : sentence.slice(0, start);
-  return `${sentence.slice(0, start)}[${sentence.slice(start, end)}]${sentence.slice(end)}\t${before}[${text}]${after.slice(text.length)}`;
+    ? `${sentence.slice(0, article.start)}${article.text}${sentence.slice(article.end, span.start)}`
+    : sentence.slice(0, span.start);
+  const marked = `${sentence.slice(0, start)}[${sentence.slice(start, end)}]${sentence.slice(end)}`;
+  return `${marked}\t${before}[${text}]${sentence.slice(span.end)}`;
 }
 
 function storyTexts(): string[] {
