@@ -19,8 +19,8 @@ import type { SwapResult } from '../../src/swap/types.ts';
 
 /**
  * For how many of the words beyond a group a swap is recommended, for groups at a third and at two thirds of each starter
- * sequence: `npx tsx tests/accuracy/measure-offers.ts [--unseen] [--brown] [--misses 300] [--draw 60 SEED]`. The texts are the stories of
- * `../shared/pages/expected`, half of them kept apart (`--unseen`), or the Brown corpus. `--misses`: the words without an offer, the commonest first;
+ * sequence: `npx tsx tests/accuracy/measure-offers.ts [--unseen] [--brown] [--file TEXT] [--misses 300] [--draw 60 SEED]`. The texts are the stories of
+ * `../shared/pages/expected`, half of them kept apart (`--unseen`), the Brown corpus, or a file. `--misses`: the words without an offer, the commonest first;
  * `--draw`: places by chance of those with an offer, for a reader.
  */
 const flags = process.argv.slice(2);
@@ -30,7 +30,8 @@ const seed = flags[flags.indexOf('--draw') + 2] ?? '';
 const mark = (text: string): number => createHash('sha256').update(text).digest().readUInt32BE(0);
 
 const folder = new URL('../../../shared/pages/expected/', import.meta.url);
-const texts = flags.includes('--brown') ? brownTexts() : storyTexts();
+const file = flags.includes('--file') ? flags[flags.indexOf('--file') + 1]! : null;
+const texts = file ? [readFileSync(file, 'utf8')] : flags.includes('--brown') ? brownTexts() : storyTexts();
 const engine = loadEngine();
 const swapper = loadSwapper();
 
