@@ -61,7 +61,10 @@ function measure(name: string, step: number, judge: Judge): void {
           if (word.start < start || word.end > end || word.standing !== 'beyond') continue;
           beyond++;
           const sentence = line.slice(start, end);
-          const found = swapper.findSwaps(sentence, word.start - start, word.end - start, { reach, phrases: true });
+          const found = swapper.findSwaps(sentence, word.start - start, word.end - start, {
+            reach,
+            phrases: true,
+          });
           const shown = splitKey(word.key).word.toLowerCase();
           if (found.best === 0) misses.set(shown, (misses.get(shown) ?? 0) + 1);
           else {
