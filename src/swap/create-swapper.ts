@@ -2,6 +2,7 @@ import { cutWords, type Piece } from './cut-words.ts';
 import { fitsAsIs, fitsPlace, placeOf, takesFollower } from './fit-place.ts';
 import { isBound } from './is-bound.ts';
 import { nearness, type SwapTable } from './open-swaps.ts';
+import { findPhraseSwaps, type PhraseSwap } from './phrase-swaps.ts';
 import { correctArticle, likeCapitals, putInForm } from './put-in-form.ts';
 import { contextVector } from './sense-context.ts';
 import { swapWeights as weights } from './swap-weights.ts';
@@ -17,23 +18,34 @@ export interface Swapper {
 const readsAll = (): Reach => 'reads';
 const MOST = 10;
 const RECOMMENDED = 3;
+/** What phrases score, and words left out: behind all that says the same. */
+const PHRASE = 0.9;
+const LEFT_OUT = 0.3;
 
 /** A swapper over an opened table (`openSwaps`); it keeps the vectors of the words it has met. */
 export function createSwapper(table: SwapTable): Swapper {
   return {
-    findSwaps(sentence, start, end, { reach = readsAll } = {}) {
+    findSwaps(sentence, start, end, { reach = readsAll, phrases = false } = {}) {
       const word = sentence.slice(start, end);
       const pieces = joinTarget(cutWords(sentence), sentence, start, end);
       const at = pieces.findIndex((piece) => piece.start === start && piece.end === end);
-      const isWhole = at >= 0 && !isBound(pieces, at, table);
-      const ranked = isWhole ? rank(rate(sentence, pieces, at, table), reach) : [];
-      const swaps = ranked.slice(0, MOST).map(({ text, reads, score, article }) => ({
+      const isThere = at >= 0;
+      const isPart = isThere && isBound(pieces, at, table);
+      const isPlain = isThere && !isName(sentence, pieces, at, table) && !isPartOfMore(sentence, start, end);
+      const rated = isThere && !isPart ? rate(sentence, pieces, at, table) : [];
+      const said = isPlain ? findPhraseSwaps(sentence, pieces, at, isPart, table) : [];
+      const more = said
+        .map((swap) => ratePhrase(swap, start, end))
+        .filter(({ span, text }) => phrases || (span === undefined && text !== ''));
+      const texts = new Set(more.map(({ text }) => text));
+      const ranked = rank([...more, ...rated.filter(({ text }) => !texts.has(text))], reach);
+      const swaps = ranked.slice(0, MOST).map(({ text, reads, score, article, span }) => ({
         text,
         reads,
         score,
         ...(article && { article }),
+        ...(span && { span }),
       }));
-      const isPlain = isWhole && !isName(sentence, pieces, at, table) && !isPartOfMore(sentence, start, end);
       const best = isPlain ? countBest(ranked) : 0;
       return { word, swaps, best, alternatives: best > 0 ? [] : ['teach', 'leave'] };
     },
@@ -42,6 +54,9 @@ export function createSwapper(table: SwapTable): Swapper {
 
 interface Rated {
   readonly text: string;
+  /** Those of its words that the group has to read, where they are not all of the text. */
+  readonly comes?: string;
+  readonly span?: Swap['span'];
   readonly score: number;
   /** It fits wherever the word has this part of speech, which it has here. */
   readonly sure: boolean;
@@ -96,6 +111,17 @@ function rate(sentence: string, pieces: readonly Piece[], at: number, table: Swa
   return [...rated.values()].sort((one, other) => other.score - one.score);
 }
 
+function ratePhrase({ start, end, text, comes, article }: PhraseSwap, from: number, to: number): Rated {
+  return {
+    text,
+    comes,
+    score: comes === '' ? LEFT_OUT : PHRASE,
+    sure: true,
+    ...(article && { article }),
+    ...((start !== from || end !== to) && { span: { start, end } }),
+  };
+}
+
 interface AsIs {
   readonly lemma: string;
   readonly part: 'as-is';
@@ -103,14 +129,17 @@ interface AsIs {
   readonly likely: number;
 }
 
+const WORDS = /[\p{L}\d][\p{L}\d'’-]*/gu;
+
 /** Readable ones first, among them those that practise the step a little before equals; nonsense is left out. */
 function rank(rated: readonly Rated[], reach: (word: string) => Reach): (Swap & Rated)[] {
   const ranked = rated
     .filter(({ score, sure }) => sure || score >= weights.shown)
     .map((swap) => {
-      const reaches = swap.text.split(' ').map((word) => reach(word));
+      const words = (swap.comes ?? swap.text).match(WORDS) ?? [];
+      const reaches = words.map((word) => (/^\d/.test(word) ? 'reads' : reach(word)));
       const reads = reaches.every((each) => each !== 'not');
-      const fresh = reads && !reaches.includes('reads');
+      const fresh = reads && reaches.length > 0 && !reaches.includes('reads');
       return {
         swap: { ...swap, reads },
         order: swap.score - (fresh ? 0.03 : 0) + (reads ? 2 : 0) + (swap.sure ? weights.sure : 0),

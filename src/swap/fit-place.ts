@@ -45,6 +45,9 @@ const AFTER_NOUN =
 const BEFORE_NOUN = new Set(listed.beforeNoun);
 /** Adverbs that follow what they are of: ran hard, not hard ran. */
 const AFTER_VERB = new Set(listed.afterVerb);
+/** Words together that do: left in a rush, not in a rush left. */
+const AFTER_VERB_WORDS =
+  /^(in an?|in (anger|secret|the past|the same)|with|by|for|over and|again and|step by|bit by|all the time|non-stop) ?/;
 /** Verbs that are not said of what they are done to: the letter was not gotten, the fair was not gone to. */
 const NOT_PASSIVE = /^(think|guess|say|look|go|come|wish|ask|stand|get|have|like|take place|find fault)\b/;
 const SPEAKS_OF = /^(that|he|she|it|they|we|there|”|")$/;
@@ -130,7 +133,7 @@ const RULES: readonly FitRule[] = [
     name: 'adverb behind its verb',
     speaksAgainst: ({ part }, { lemma }, _text, { after }) =>
       part === 'r' &&
-      AFTER_VERB.has(lemma) &&
+      (AFTER_VERB.has(lemma) || AFTER_VERB_WORDS.test(lemma)) &&
       !ENDS.test(after) &&
       !(/^(much|a lot)$/.test(lemma) && COMPARATIVE.test(after)),
   },

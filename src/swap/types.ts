@@ -21,7 +21,7 @@ export interface Edit {
 }
 
 export interface Swap {
-  /** In the form and with the capital of the word it stands for. */
+  /** In the form and with the capital of the word it stands for; empty when the word is left out. */
   readonly text: string;
   /** The group can read every word of it; true for all when no group was given. */
   readonly reads: boolean;
@@ -29,6 +29,8 @@ export interface Swap {
   readonly score: number;
   /** Present when the a or an before the word has to change too. */
   readonly article?: Edit;
+  /** Present when it takes the place of more than the word: in order to, a blank beside a word left out. */
+  readonly span?: { readonly start: number; readonly end: number };
 }
 
 /** What is left when nothing says the same: teach the word as a whole for this story, or leave it as it is. */
@@ -51,4 +53,6 @@ export type Reach = 'reads' | 'fresh' | 'not';
 export interface SwapOptions {
   /** Asked for every word of a swap; without it all words read. */
   readonly reach?: (word: string) => Reach;
+  /** Whether swaps may take the place of more than the word, or leave it out. */
+  readonly phrases?: boolean;
 }

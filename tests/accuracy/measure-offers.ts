@@ -19,8 +19,8 @@ import type { SwapResult } from '../../src/swap/types.ts';
 
 /**
  * For how many of the words beyond a group a swap is recommended, for groups at a third and at two thirds of each starter
- * sequence: `npx tsx tests/accuracy/measure-offers.ts [--unseen] [--brown] [--misses 300] [--draw 60 SEED]`. The texts are the stories of
- * `../shared/pages/expected`, half of them kept apart (`--unseen`), or the Brown corpus. `--misses`: the words without an offer, the commonest first;
+ * sequence: `npx tsx tests/accuracy/measure-offers.ts [--unseen] [--brown] [--file TEXT] [--misses 300] [--draw 60 SEED]`. The texts are the stories of
+ * `../shared/pages/expected`, half of them kept apart (`--unseen`), the Brown corpus, or a file. `--misses`: the words without an offer, the commonest first;
  * `--draw`: places by chance of those with an offer, for a reader.
  */
 const flags = process.argv.slice(2);
@@ -30,7 +30,8 @@ const seed = flags[flags.indexOf('--draw') + 2] ?? '';
 const mark = (text: string): number => createHash('sha256').update(text).digest().readUInt32BE(0);
 
 const folder = new URL('../../../shared/pages/expected/', import.meta.url);
-const texts = flags.includes('--brown') ? brownTexts() : storyTexts();
+const file = flags.includes('--file') ? flags[flags.indexOf('--file') + 1]! : null;
+const texts = file ? [readFileSync(file, 'utf8')] : flags.includes('--brown') ? brownTexts() : storyTexts();
 const engine = loadEngine();
 const swapper = loadSwapper();
 
@@ -60,7 +61,10 @@ function measure(name: string, step: number, judge: Judge): void {
           if (word.start < start || word.end > end || word.standing !== 'beyond') continue;
           beyond++;
           const sentence = line.slice(start, end);
-          const found = swapper.findSwaps(sentence, word.start - start, word.end - start, { reach });
+          const found = swapper.findSwaps(sentence, word.start - start, word.end - start, {
+            reach,
+            phrases: true,
+          });
           const shown = splitKey(word.key).word.toLowerCase();
           if (found.best === 0) misses.set(shown, (misses.get(shown) ?? 0) + 1);
           else {
@@ -87,12 +91,12 @@ function measure(name: string, step: number, judge: Judge): void {
 
 /** The sentence with the word marked, and with the first swap in its place. */
 function showSwap(sentence: string, start: number, end: number, { swaps }: SwapResult): string {
-  const { text, article } = swaps[0]!;
-  const after = `${text}${sentence.slice(end)}`;
+  const { text, article, span = { start, end } } = swaps[0]!;
   const before = article
-    ? `${sentence.slice(0, article.start)}${article.text}${sentence.slice(article.end, start)}`
-    : sentence.slice(0, start);
-  return `${sentence.slice(0, start)}[${sentence.slice(start, end)}]${sentence.slice(end)}\t${before}[${text}]${after.slice(text.length)}`;
+    ? `${sentence.slice(0, article.start)}${article.text}${sentence.slice(article.end, span.start)}`
+    : sentence.slice(0, span.start);
+  const marked = `${sentence.slice(0, start)}[${sentence.slice(start, end)}]${sentence.slice(end)}`;
+  return `${marked}\t${before}[${text}]${sentence.slice(span.end)}`;
 }
 
 function storyTexts(): string[] {

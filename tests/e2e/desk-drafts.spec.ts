@@ -69,12 +69,15 @@ describe('rewriting', () => {
     });
     await put(desk, text);
     await desk.getByRole('button', { name: 'Rewrite for this group' }).click();
-    await desk.getByText('There are rewritings for 1 sentence.').waitFor();
-    expect(await desk.locator('.rewritten-text').allTextContents()).toEqual([
-      'Bram got a lamp and went to the shed.',
-    ]);
+    await desk.getByText('The plan has rewritings for 1 sentence.').waitFor();
+    const rewriting = desk.getByLabel('Rewrite as', { exact: false }).first();
+    expect(await rewriting.getAttribute('aria-label')).toBe(
+      'Rewrite as “Bram got a lamp and went to the shed.”',
+    );
+    expect(await rewriting.isChecked()).toBe(false);
     await expectSound(desk);
-    await desk.getByRole('button', { name: 'Use this' }).click();
+    await rewriting.check();
+    await desk.getByRole('button', { name: 'Make ticked changes' }).click();
     await expect.poll(() => words(desk)).toContain('Bram got a lamp and went to the shed.\nNobody');
     await desk.keyboard.press('Control+z');
     await expect.poll(() => words(desk)).toContain('Bram purchased a lantern');
@@ -86,7 +89,7 @@ describe('rewriting', () => {
     expect(await desk.getByRole('button', { name: 'Rewrite sentence' }).isDisabled()).toBe(true);
     await desk.locator('.desk-beyond', { hasText: 'observed' }).click();
     await desk.getByRole('button', { name: 'Rewrite sentence' }).click();
-    await desk.getByRole('region', { name: 'Rewritings of “Nobody observed the ferry.”' }).waitFor();
+    await desk.getByLabel('Rewrite as “Nobody saw the ship.”').first().waitFor();
   });
 
   test('says how far a download is, and can be cancelled while the model never answers', async () => {

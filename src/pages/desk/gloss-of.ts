@@ -8,6 +8,6 @@ const SURE = 0.4;
  * empty when there is none. The teacher makes it better.
  */
 export function glossOf(swaps: readonly Swap[]): string {
-  const sure = swaps.filter(({ score }) => score >= SURE);
+  const sure = swaps.filter(({ text, span, score }) => score >= SURE && text !== '' && !span);
   return (sure.find(({ reads }) => reads) ?? sure[0])?.text ?? '';
 }

@@ -181,11 +181,18 @@ export function PassageView({ id, groups, sequences, swap, onParted }: PassageVi
             onChange={(changed) => change((now) => setStoryWords(now, groupId, changed))}
           />
           {judging && !hasBeside && <PlanView planner={planner} text={text} />}
-          {judge && engine && shade && !hasBeside && !isPlanning && (
+          {judge && engine && shade && !hasBeside && (
             <RewriteView
               {...{ text, shade, judge, engine, longest, word }}
               preTeach={storyWords}
-              onEdit={(edits) => editor.current?.edit(edits)}
+              onFound={(found) =>
+                void planner.offer(
+                  found.map(({ sentence, candidates }) => ({
+                    sentence: sentence.text,
+                    texts: candidates.map((candidate) => candidate.text),
+                  })),
+                )
+              }
             />
           )}
           {judge && !hasBeside && !isPlanning && (

@@ -73,18 +73,25 @@ export function WordView({
             <p class="quiet">{say('desk.noSwaps')}</p>
           ) : (
             <p class="words">
-              {swaps.map(({ text, reads, article }) => (
+              {swaps.map(({ text, reads, article, span, replaced }) => (
                 <button
-                  key={text}
+                  key={`${replaced} ${text}`}
                   type="button"
                   class={reads ? 'swap' : 'swap swap-beyond'}
                   title={say(reads ? 'desk.groupReadsIt' : 'desk.groupDoesNotReadIt')}
                   onClick={() => {
-                    if (everywhere) return onEverywhere(text);
-                    onEdit([...(article ? [article] : []), { from: word.from, to: word.to, text }]);
+                    if (everywhere && !span) return onEverywhere(text);
+                    const place = span ?? { from: word.from, to: word.to };
+                    onEdit([...(article ? [article] : []), { ...place, text }]);
                   }}
                 >
-                  <span lang="en">{text}</span>
+                  {replaced === null ? (
+                    <span lang="en">{text}</span>
+                  ) : text.trim() === '' ? (
+                    say('desk.takeOut', { word: replaced })
+                  ) : (
+                    say('desk.sayFor', { word: replaced, swap: text, count: 1 })
+                  )}
                 </button>
               ))}
             </p>
@@ -134,6 +141,9 @@ interface FittedSwap {
   readonly reads: boolean;
   /** The a or an before the word, by its place in the passage, when it has to change too. */
   readonly article: TextEdit | undefined;
+  /** What it takes the place of, by its place in the passage and in words, when that is more than the word. */
+  readonly span: { readonly from: number; readonly to: number } | undefined;
+  readonly replaced: string | null;
 }
 
 /** Swaps for a word in its sentence; null while they are looked for, none where there are none. */
@@ -150,14 +160,20 @@ function useSwaps(word: PassageWord, judge: Judge): FoundSwaps {
         const { start, end } = sentence ?? { start: 0, end: word.line.length };
         const found = swapper.findSwaps(word.line.slice(start, end), word.start - start, word.end - start, {
           reach: reachFor(judge),
+          phrases: true,
         });
         const lineStart = word.from - word.start;
         const fitted = found.swaps
           .filter(({ reads }, i) => i < found.best || (found.best > 0 && reads))
           .slice(0, SHOWN)
-          .map(({ text, reads, article }) => ({
+          .map(({ text, reads, article, span }) => ({
             text,
             reads,
+            span: span && {
+              from: lineStart + start + span.start,
+              to: lineStart + start + span.end,
+            },
+            replaced: span ? word.line.slice(start + span.start, start + span.end).trim() : null,
             article: article && {
               from: lineStart + start + article.start,
               to: lineStart + start + article.end,

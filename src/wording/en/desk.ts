@@ -147,6 +147,7 @@ export const desk = {
   teachAsStoryWord: 'Pre-teach “{word}”',
   sayFor: { one: 'Replace “{word}” with “{swap}”', other: 'Replace “{word}” with “{swap}” ({count} places)' },
   leaveOut: 'Delete sentence “{sentence}”',
+  takeOut: 'Delete “{word}”',
   makeTicked: 'Make ticked changes',
   tickAll: 'Tick all',
   aboutBetts:
@@ -168,12 +169,12 @@ export const desk = {
   noRewriting: 'No rewriting was found that is more readable and keeps the meaning.',
   nothingToRewrite: 'The group can read every sentence already.',
   rewritten: {
-    one: 'There are rewritings for 1 sentence.',
-    other: 'There are rewritings for {count} sentences.',
+    one: 'The plan has rewritings for 1 sentence.',
+    other: 'The plan has rewritings for {count} sentences.',
   },
   useRewriting: 'Use this',
-  dismissRewriting: 'Keep the sentence',
-  rewritingOf: 'Rewritings of “{sentence}”',
+  rewrittenAs: 'Rewrite as “{text}”',
+  otherRewritings: 'Other rewritings of this sentence',
 
   beginAPassage: 'Begin a passage',
   aboutBeginning:

@@ -160,6 +160,7 @@ export const desk: Translated<typeof english> = {
   teachAsStoryWord: 'Enseñar «{word}» antes',
   sayFor: { one: 'Cambiar «{word}» por «{swap}»', other: 'Cambiar «{word}» por «{swap}» ({count} veces)' },
   leaveOut: 'Eliminar la oración «{sentence}»',
+  takeOut: 'Eliminar «{word}»',
   makeTicked: 'Hacer los cambios marcados',
   tickAll: 'Marcar todos',
   aboutBetts:
@@ -181,12 +182,12 @@ export const desk: Translated<typeof english> = {
   noRewriting: 'No se encontró ninguna reescritura que sea más legible y conserve el sentido.',
   nothingToRewrite: 'El grupo ya puede leer todas las oraciones.',
   rewritten: {
-    one: 'Hay reescrituras para 1 oración.',
-    other: 'Hay reescrituras para {count} oraciones.',
+    one: 'El plan tiene reescrituras para 1 oración.',
+    other: 'El plan tiene reescrituras para {count} oraciones.',
   },
   useRewriting: 'Usar esta',
-  dismissRewriting: 'Dejar la oración',
-  rewritingOf: 'Reescrituras de «{sentence}»',
+  rewrittenAs: 'Reescribir como «{text}»',
+  otherRewritings: 'Otras reescrituras de esta oración',
 
   beginAPassage: 'Empezar un pasaje',
   aboutBeginning:

@@ -5,7 +5,7 @@ import { findSentences } from '../../../passage/find-sentences.ts';
 import type { ShadedLine } from '../../../passage/shade-line.ts';
 import type { Shortener } from '../../../shorten/index.ts';
 import { reachFor, type Swapper } from '../../../swap/index.ts';
-import type { Edit } from '../../../swap/types.ts';
+import type { Edit, Swap } from '../../../swap/types.ts';
 import { glossOf } from '../gloss-of.ts';
 import type { TextEdit } from '../passage-editor.ts';
 import { describeSteps } from './describe-steps.ts';
@@ -97,7 +97,8 @@ export async function listChanges(
     lineStart += line.length + 1;
   }
   const changes = [...wordChanges.list(), ...drops];
-  return addProposals({ places, articles: wordChanges.articles, sentences, changes }, text, shorter, count);
+  const { articles, spans } = wordChanges;
+  return addProposals({ places, articles, spans, sentences, changes }, text, shorter, count);
 }
 
 /** A sentence made shorter, with the sign of a list before it; null where it cannot be. */
@@ -130,6 +131,7 @@ interface UnreadWord {
 
 interface WordChanges {
   readonly articles: ReadonlyMap<number, TextEdit>;
+  readonly spans: ReadonlyMap<number, { from: number; to: number }>;
   readonly add: (word: UnreadWord) => void;
   /** Swaps, then story words, each with all of its places. */
   readonly list: () => Change[];
@@ -137,21 +139,25 @@ interface WordChanges {
 
 function createWordChanges({ judge, swapper }: Finders): WordChanges {
   const articles = new Map<number, TextEdit>();
+  const spans = new Map<number, { from: number; to: number }>();
   const swaps = new Map<string, { word: string; swap: string; places: number[] }>();
   const teach = new Map<string, { meaning: string; places: number[] }>();
   const reach = reachFor(judge);
   return {
     articles,
+    spans,
     add({ place, shown, sentence, from, start, end }) {
-      const found = swapper.findSwaps(sentence, start, end, { reach });
+      const found = swapper.findSwaps(sentence, start, end, { reach, phrases: true });
       const taught = teach.get(shown) ?? { meaning: glossOf(found.swaps), places: [] };
       taught.places.push(place);
       teach.set(shown, taught);
       const swap = found.swaps.slice(0, found.best).find(({ reads }) => reads);
       if (!swap) return;
       if (swap.article) articles.set(place, moved(swap.article, from));
-      const id = `${sentence.slice(start, end).toLowerCase()} ${swap.text.toLowerCase()}`;
-      const same = swaps.get(id) ?? { word: shown, swap: swap.text.toLowerCase(), places: [] };
+      const { word, text } = describe(swap, sentence, shown);
+      if (swap.span) spans.set(place, { from: from + swap.span.start, to: from + swap.span.end });
+      const id = `${swap.span ? word : sentence.slice(start, end).toLowerCase()} ${text}`;
+      const same = swaps.get(id) ?? { word, swap: text, places: [] };
       same.places.push(place);
       swaps.set(id, same);
     },
@@ -160,6 +166,12 @@ function createWordChanges({ judge, swapper }: Finders): WordChanges {
       ...[...teach].map(([word, taught]): Change => ({ kind: 'story-word', word, ...taught })),
     ],
   };
+}
+
+/** What is swapped for what: in small letters for a word, and as they are written for several, since names may be among them. */
+function describe({ text, span }: Swap, sentence: string, shown: string): { word: string; text: string } {
+  if (!span) return { word: shown, text: text.toLowerCase() };
+  return { word: sentence.slice(span.start, span.end).trim(), text };
 }
 
 function moved({ start, end, text }: Edit, by: number): TextEdit {

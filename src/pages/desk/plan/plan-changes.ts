@@ -36,6 +36,8 @@ export interface RewriteChange {
   /** What it is, as the teacher reads it. */
   readonly what: string;
   readonly isSafe: boolean;
+  /** The teacher asked for it: it is planned before all else, the first where several are for one sentence. */
+  readonly isAskedFor?: boolean;
   /** The words of the sentence that go. */
   readonly gone: readonly number[];
   /** How many words come, and how many of them the group cannot read. */
@@ -168,6 +170,8 @@ export function planChanges(
     return percent(reads + added.reads, running + added.running) >= percent(reads, running);
   }
 
+  for (const change of changes)
+    if (change.kind === 'rewrite' && change.isAskedFor && !rewritten.has(change.sentence)) take(change);
   for (let tier = 0; tier <= 3 && percent(reads, running) < target; ) {
     const best = findBest(tier);
     if (best === null) tier++;

@@ -7,7 +7,7 @@ import { countFigures } from './count-figures.ts';
 import { createCounter } from './list-changes.ts';
 import { markAfter, markBefore, textAfter } from './mark-plan.ts';
 import { type Change, describeDistance, type HowFar } from './plan-changes.ts';
-import { makeTicked, type Proposal, tick, tickAll } from './plan-state.ts';
+import { choose, makeTicked, othersFor, type Proposal, tick, tickAll } from './plan-state.ts';
 import type { Planner } from './use-plan.ts';
 import './plan.css';
 
@@ -54,6 +54,16 @@ export function PlanReview(props: PlanReviewProps) {
           <p class="plan-shown" role="status">
             {shown ? labelOf(shown, proposal) : ' '}
           </p>
+          {shown && othersFor(shown, proposal).length > 0 && (
+            <Others
+              shown={shown}
+              proposal={proposal}
+              onChoose={(other) => {
+                change((now) => choose(now, other));
+                setShown(other);
+              }}
+            />
+          )}
           <div class="compare">
             <section aria-label={say('desk.before')}>
               <h4>{say('desk.before')}</h4>
@@ -112,6 +122,32 @@ export function PlanReview(props: PlanReviewProps) {
         </button>
       </p>
     </section>
+  );
+}
+
+/** The other rewritings of a sentence, each to be taken in place of the one that is shown. */
+function Others({
+  shown,
+  proposal,
+  onChoose,
+}: {
+  readonly shown: Change;
+  readonly proposal: Proposal;
+  readonly onChoose: (other: Change) => void;
+}) {
+  return (
+    <ul class="plan-others" aria-label={say('desk.otherRewritings')}>
+      {othersFor(shown, proposal).map((other) =>
+        other.kind === 'rewrite' ? (
+          <li key={other.text}>
+            <span lang="en">{other.text}</span>{' '}
+            <button type="button" class="plain" onClick={() => onChoose(other)}>
+              {say('desk.useRewriting')}
+            </button>
+          </li>
+        ) : null,
+      )}
+    </ul>
   );
 }
 
@@ -227,6 +263,7 @@ function labelOf(change: Change, { possible, text }: Proposal): string {
   if (change.kind === 'rewrite') return change.what;
   if (change.kind === 'swap') {
     const { swap, word, places } = change;
+    if (swap.trim() === '') return say('desk.takeOut', { word });
     return say('desk.sayFor', { swap, word, count: places.length });
   }
   const { from, to } = possible.sentences[change.sentence]!;

@@ -62,6 +62,28 @@ export function tick(plan: PlanState, change: Change, isTicked: boolean): PlanSt
   return { ...plan, ticked: new Set(isTicked ? [...others, change] : others) };
 }
 
+/** Other ways to write the same sentence that the teacher asked for. */
+export function othersFor(change: Change, { possible }: Proposal): readonly Change[] {
+  if (change.kind !== 'rewrite' || !change.isAskedFor) return [];
+  return possible.changes.filter(
+    (other) =>
+      other.kind === 'rewrite' &&
+      other.isAskedFor &&
+      other.sentence === change.sentence &&
+      other.text !== change.text,
+  );
+}
+
+/** The plan with one of several ways to write a sentence before the others, ticked; what was ticked stays so. */
+export function choose(plan: PlanState, change: Change): PlanState {
+  const { proposal, ticked } = plan;
+  if (!proposal) return plan;
+  const changes = [change, ...proposal.possible.changes.filter((other) => other !== change)];
+  const made = propose(plan, proposal.text, { ...proposal.possible, changes });
+  const planned = made.proposal!.planned.map((each) => each.change);
+  return { ...made, ticked: new Set(planned.filter((each) => each === change || ticked.has(each))) };
+}
+
 export function tickAll(plan: PlanState): PlanState {
   return { ...plan, ticked: new Set(plan.proposal?.planned.map(({ change }) => change)) };
 }
@@ -98,10 +120,13 @@ export function spansOf(change: Change, { possible, text }: Proposal): readonly 
     const { from, to } = possible.places[i]!;
     const word = text.slice(from, to);
     if (change.kind === 'story-word') return [{ from, to, text: word }];
+    const article = possible.articles.get(i);
+    const others = article ? [article] : [];
+    const span = possible.spans?.get(i);
+    if (span) return [...others, { ...span, text: change.swap }];
     const isCapital = /^\p{Lu}/u.test(word);
     const swap = isCapital ? change.swap.charAt(0).toUpperCase() + change.swap.slice(1) : change.swap;
-    const article = possible.articles.get(i);
-    return [...(article ? [article] : []), { from, to, text: swap }];
+    return [...others, { from, to, text: swap }];
   });
 }
 

@@ -15,6 +15,8 @@ export interface PossibleChanges {
   readonly changes: readonly Change[];
   /** The a or an that has to change with the swap of a place, by the number of the place. */
   readonly articles: ReadonlyMap<number, TextEdit>;
+  /** What the swap of a place takes the place of, where it is more than the word, by the number of the place. */
+  readonly spans?: ReadonlyMap<number, { readonly from: number; readonly to: number }>;
   /** Where each sentence stands in the whole text. */
   readonly sentences: readonly { readonly from: number; readonly to: number }[];
 }
@@ -32,6 +34,8 @@ export interface SentenceProposal {
   readonly what: string;
   /** Ticked at once; else the teacher ticks it. */
   readonly isSafe?: boolean;
+  /** The teacher asked for it, so it is in the plan whatever else is. */
+  readonly isAskedFor?: boolean;
 }
 
 /** How many words of a text count, and how many of them the group cannot read. */
@@ -51,7 +55,7 @@ export function addProposals(
 function rewriteFor(
   { places, sentences }: PossibleChanges,
   text: string,
-  { sentence, text: anew, what, isSafe = false }: SentenceProposal,
+  { sentence, text: anew, what, isSafe = false, isAskedFor = false }: SentenceProposal,
   count: CountWords,
 ): RewriteChange | null {
   const span = sentences[sentence];
@@ -69,6 +73,7 @@ function rewriteFor(
     text: anew,
     what,
     isSafe,
+    ...(isAskedFor && { isAskedFor }),
     gone,
     comes: {
       words: Math.max(0, all.words - kept.length),

@@ -1,11 +1,13 @@
 import { flushSync } from 'preact/compat';
-import { useCallback, useRef, useState } from 'preact/hooks';
+import { useCallback, useEffect, useRef, useState } from 'preact/hooks';
 import { loadSwapper, loadSwapTable } from '../../../host/data/load-swapper.ts';
 import type { StoryWord } from '../../../host/store/passages-store.ts';
+import { say } from '../../../wording/say.ts';
 import type { TextEdit } from '../passage-editor.ts';
 import type { Judging } from '../use-report.ts';
-import { listChanges } from './list-changes.ts';
+import { createCounter, listChanges } from './list-changes.ts';
 import { isOutdated, makeTicked, NO_PLAN, type PlanState, propose } from './plan-state.ts';
+import { addProposals, type CountWords, type PossibleChanges } from './possible-changes.ts';
 
 /** Longest stretch of work before the page gets its turn, in milliseconds. */
 const SLICE = 10;
@@ -17,9 +19,17 @@ export interface Planner {
   readonly isAsking: boolean;
   readonly change: (change: (plan: PlanState) => PlanState) => void;
   readonly ask: () => Promise<void>;
+  /** Puts other ways to write sentences, best first, into the plan, and asks for it. */
+  readonly offer: (rewritings: readonly Rewriting[]) => Promise<void>;
   /** Makes the ticked changes and closes the plan. */
   readonly make: () => void;
   readonly close: () => void;
+}
+
+/** Other ways to write a sentence of the passage, best first. */
+export interface Rewriting {
+  readonly sentence: string;
+  readonly texts: readonly string[];
 }
 
 /** The plan of a passage: nothing of the text is changed before `make`. */
@@ -32,6 +42,12 @@ export function usePlan(
   const [plan, setPlan] = useState(NO_PLAN);
   const [isAsking, setAsking] = useState(false);
   const asked = useRef(0);
+  const rewritings = useRef<readonly Rewriting[]>([]);
+  const judge = judging?.judge;
+  // They were judged for that group.
+  useEffect(() => {
+    rewritings.current = [];
+  }, [judge]);
   const close = useCallback(() => setPlan((now) => ({ ...now, proposal: null })), []);
   const ask = async (): Promise<void> => {
     if (!judging) return;
@@ -50,13 +66,22 @@ export function usePlan(
         known: new Set(storyWords),
         longest: plan.longest,
       };
-      const possible = await listChanges(text, finders, createRest());
+      const found = await listChanges(text, finders, createRest());
+      const possible = withRewritings(found, text, rewritings.current, createCounter(finders));
       if (turn === asked.current) setPlan((now) => propose(now, text, possible));
     } catch (error) {
       const why = error instanceof Error ? error.message : String(error);
       if (turn === asked.current) setPlan((now) => ({ ...now, fault: why }));
     }
     if (turn === asked.current) setAsking(false);
+  };
+  const offer = (offered: readonly Rewriting[]): Promise<void> => {
+    const sentences = new Set(offered.map(({ sentence }) => sentence));
+    rewritings.current = [
+      ...offered,
+      ...rewritings.current.filter(({ sentence }) => !sentences.has(sentence)),
+    ];
+    return ask();
   };
   const make = (): void => {
     const made = makeTicked(plan);
@@ -65,7 +90,28 @@ export function usePlan(
     onMake(made.edits, made.storyWords);
   };
   const isOpen = plan.proposal !== null && !isOutdated(plan, text);
-  return { plan, isOpen, isAsking, change: setPlan, ask, make, close };
+  return { plan, isOpen, isAsking, change: setPlan, ask, offer, make, close };
+}
+
+/** What is possible with the rewritings of those sentences that are still in the text. */
+function withRewritings(
+  possible: PossibleChanges,
+  text: string,
+  rewritings: readonly Rewriting[],
+  count: CountWords,
+): PossibleChanges {
+  const proposals = possible.sentences.flatMap(({ from, to }, sentence) => {
+    const old = text.slice(from, to);
+    const sign = /^(?:- )?/.exec(old)![0];
+    const found = rewritings.find((each) => each.sentence === old.slice(sign.length));
+    return (found?.texts ?? []).map((anew) => ({
+      sentence,
+      text: sign + anew,
+      what: say('desk.rewrittenAs', { text: anew }),
+      isAskedFor: true,
+    }));
+  });
+  return addProposals(possible, text, proposals, count);
 }
 
 /** Gives something to wait for whenever the page has had no turn for a while. */

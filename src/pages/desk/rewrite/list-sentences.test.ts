@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { findAgain, listSentences } from './list-sentences.ts';
+import { listSentences } from './list-sentences.ts';
 
 const text = '# The ferry\nBram ran. Wilma sat.\n- one rope\n\nThe ferry left.';
 
@@ -13,12 +13,4 @@ test('sentences lie where they are in the whole text, without headings, with tho
   ]);
   expect(sentences[1]).toMatchObject({ text: 'Wilma sat.', before: 'Bram ran.', after: 'one rope' });
   expect(sentences[3]!.after).toBe('');
-});
-
-test('a sentence is found again after the text changed, the nearest of several', () => {
-  const sentence = listSentences(text)[1]!;
-  expect(findAgain(text, sentence)).toBe(sentence.from);
-  expect(findAgain(`New. ${text}`, sentence)).toBe(sentence.from + 5);
-  expect(findAgain(text.replace('# The ferry\n', ''), sentence)).toBe(sentence.from - 12);
-  expect(findAgain('Wilma stood.', sentence)).toBeNull();
 });

@@ -29,12 +29,3 @@ export function listSentences(text: string): PlacedSentence[] {
       : [{ ...sentence, before: placed[i - 1]?.text ?? '', after: placed[i + 1]?.text ?? '' }],
   );
 }
-
-/** Where a sentence is now: at its old place or nearest to it, since the text may have changed; null where it is gone. */
-export function findAgain(text: string, { from, text: sentence }: PlacedSentence): number | null {
-  if (text.startsWith(sentence, from)) return from;
-  const after = text.indexOf(sentence, from);
-  const before = text.lastIndexOf(sentence, from);
-  if (after < 0 || before < 0) return Math.max(after, before) < 0 ? null : Math.max(after, before);
-  return after - from < from - before ? after : before;
-}

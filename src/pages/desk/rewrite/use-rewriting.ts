@@ -35,6 +35,8 @@ export interface RewriteInput {
   readonly preTeach: readonly string[];
   /** Words in a sentence at most; null for no limit. */
   readonly longest: number | null;
+  /** Told once of all that was found, also where a fault or a cancel ended it. */
+  readonly onFound: (found: readonly Rewritten[]) => void;
 }
 
 /** Longer sentences are for nobody who is learning to read; our own figure. */
@@ -56,7 +58,6 @@ export function useRewriting(input: RewriteInput): {
   readonly look: () => void;
   readonly start: (sentences: readonly PlacedSentence[]) => Promise<void>;
   readonly cancel: () => void;
-  readonly remove: (rewritten: Rewritten) => void;
 } {
   const [rewriting, setRewriting] = useState(NOTHING);
   const running = useRef<AbortController | null>(null);
@@ -69,7 +70,8 @@ export function useRewriting(input: RewriteInput): {
     const controller = new AbortController();
     running.current = controller;
     const { signal } = controller;
-    const { text, shade, judge, engine, preTeach, longest } = input;
+    const { text, shade, judge, engine, preTeach, longest, onFound } = input;
+    const found: Rewritten[] = [];
     const all = sentences.length;
     set({ working: { number: 1, all }, asked: all, found: [], isDone: false, fault: null, download: null });
     try {
@@ -92,7 +94,8 @@ export function useRewriting(input: RewriteInput): {
         };
         const candidates = await rewriteSentence(task, tools, model.ask, signal);
         if (candidates.length === 0) continue;
-        setRewriting((now) => ({ ...now, found: [...now.found, { sentence, candidates }] }));
+        found.push({ sentence, candidates });
+        set({ found: [...found] });
       }
       model.close();
       set({ isDone: true });
@@ -102,6 +105,7 @@ export function useRewriting(input: RewriteInput): {
       if (running.current === controller) {
         running.current = null;
         set({ working: null, download: null });
+        if (found.length > 0) onFound(found);
       }
       controller.abort();
     }
@@ -111,6 +115,5 @@ export function useRewriting(input: RewriteInput): {
     look: () => void findModelState().then((model) => set({ model })),
     start,
     cancel: () => running.current?.abort(),
-    remove: (gone) => setRewriting((now) => ({ ...now, found: now.found.filter((each) => each !== gone) })),
   };
 }

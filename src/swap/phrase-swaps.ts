@@ -1,0 +1,161 @@
+import type { Piece } from './cut-words.ts';
+import { placeOf } from './fit-place.ts';
+import type { SwapTable } from './open-swaps.ts';
+import listed from './phrase-swaps.json' with { type: 'json' };
+import { correctArticle, likeCapitals } from './put-in-form.ts';
+import type { Edit } from './types.ts';
+
+/** Something plainer for the words from `start` to `end` of a sentence; an empty text leaves them out. */
+export interface PhraseSwap {
+  readonly start: number;
+  readonly end: number;
+  readonly text: string;
+  /** The words that come with it, none where words are left out. */
+  readonly comes: string;
+  readonly article: Edit | null;
+}
+
+interface PhraseRule {
+  readonly says: RegExp;
+  readonly before: Neighbours;
+  readonly after: Neighbours;
+  /** What takes its place, best first; `-` leaves it out. */
+  readonly swaps: readonly string[];
+}
+
+/** What has to stand beside the words, or must not. */
+interface Neighbours {
+  readonly fits: (words: string) => boolean;
+  readonly isNoun: boolean;
+}
+
+const LONGEST = 5;
+const SEEN = 3;
+const LEAVE_OUT = '-';
+const CLASSES: Readonly<Record<string, string>> = {
+  '{det}':
+    "(?:the|an?|this|that|these|those|my|your|his|her|its|our|their|some|any|no|every|each|another|[a-z]+'s)",
+  '{obj}': '(?:the|an?|this|that|these|those|my|your|his|her|its|our|their|no|some|all|both)',
+  '{color}': '(?:red|blue|black|white|green|yellow|brown|pink|gray|grey|new|old|big|long|short)',
+};
+
+const RULES: readonly PhraseRule[] = listed.rules.map(({ before, says, after, swaps }) => ({
+  says: new RegExp(`^(?:${says})$`),
+  before: readNeighbours(before, (words) => `(?:^|.* )(?:${words})$`),
+  after: readNeighbours(after, (words) => `^(?:${words})(?: |$)`),
+  swaps: swaps.split('|'),
+}));
+/** The rules by each word that is in them. */
+const BY_WORD = new Map<string, PhraseRule[]>();
+for (const [i, { says }] of listed.rules.entries()) {
+  for (const word of new Set(says.match(/[a-z']+|,/g)))
+    BY_WORD.set(word, [...(BY_WORD.get(word) ?? []), RULES[i]!]);
+}
+
+function readNeighbours(source: string, frame: (words: string) => string): Neighbours {
+  if (source === '' || source === '{noun}') return { fits: () => true, isNoun: source !== '' };
+  if (source === '^') return { fits: (words) => words === '', isNoun: false };
+  const isNot = source.startsWith('!');
+  const words = (isNot ? source.slice(1) : source).replace(/\{[a-z]+\}/g, (name) => CLASSES[name] ?? name);
+  const pattern = new RegExp(frame(words));
+  return { fits: (beside) => pattern.test(beside) !== isNot, isNoun: false };
+}
+
+/**
+ * What is said plainer where the word at `at` stands, by the rules of `phrase-swaps.json` and for numbers: in order to: to;
+ * upon the deck: on; a magnificent ship: a ship; twelve boats: 12 boats. `isBound`: rules for that word alone do not hold.
+ */
+export function findPhraseSwaps(
+  sentence: string,
+  pieces: readonly Piece[],
+  at: number,
+  isBound: boolean,
+  table: SwapTable,
+): PhraseSwap[] {
+  const rules = BY_WORD.get(pieces[at]!.lower) ?? [];
+  const found: PhraseSwap[] = isBound ? [] : numberAt(sentence, pieces, at, table);
+  for (const { says, before, after, swaps } of rules) {
+    for (let length = LONGEST; length > (isBound ? 1 : 0); length--) {
+      for (let first = Math.max(0, at - length + 1); first <= at; first++) {
+        const words = pieces.slice(first, first + length);
+        const match = words.length === length && says.exec(joined(words));
+        if (!match) continue;
+        const next = first + length;
+        if (!before.fits(joined(pieces.slice(Math.max(0, first - SEEN), first)))) continue;
+        if (!after.fits(joined(pieces.slice(next, next + SEEN)))) continue;
+        if (after.isNoun && !placeOf(pieces, next - 1, table).isBeforeNoun) continue;
+        for (const swap of swaps) {
+          const text = swap.replace(/\$(\d)/g, (_, group) => match[Number(group)] ?? '');
+          const made = text === LEAVE_OUT ? leaveOut : putIn;
+          const swapped = made(sentence, pieces, first, next, text, table);
+          if (swapped) found.push(swapped);
+        }
+      }
+    }
+  }
+  return found;
+}
+
+const joined = (pieces: readonly Piece[]): string => pieces.map(({ lower }) => lower).join(' ');
+
+function putIn(
+  sentence: string,
+  pieces: readonly Piece[],
+  first: number,
+  next: number,
+  text: string,
+  table: SwapTable,
+): PhraseSwap {
+  const { start } = pieces[first]!;
+  const { end } = pieces[next - 1]!;
+  const isCapital = /^\p{Lu}/u.test(sentence.slice(start));
+  return {
+    start,
+    end,
+    text: isCapital ? likeCapitals(text, sentence.slice(start, start + 1)) : text,
+    comes: text,
+    article: correctArticle(sentence, pieces[first - 1], text, table.takesOtherArticle),
+  };
+}
+
+/** Without the words, with one blank or mark where they were, and a capital where a sentence begins. */
+function leaveOut(
+  sentence: string,
+  pieces: readonly Piece[],
+  first: number,
+  next: number,
+  _text: string,
+  table: SwapTable,
+): PhraseSwap | null {
+  const [before, after] = [pieces[first - 1], pieces[next]];
+  const { start } = pieces[first]!;
+  const { end } = pieces[next - 1]!;
+  if (after === undefined) return null;
+  const isWord = /^[\p{L}\d]/u.test(after.lower);
+  if (/^\p{Lu}/u.test(sentence.slice(start)) || before === undefined) {
+    if (!isWord) return null;
+    const text = sentence.slice(after.start, after.end);
+    const capital = text.charAt(0).toUpperCase() + text.slice(1);
+    return { start, end: after.end, text: capital, comes: '', article: null };
+  }
+  const article = correctArticle(sentence, before, after.lower, table.takesOtherArticle);
+  const isApart = /\s$/.test(sentence.slice(0, start));
+  if (!isWord) return isApart ? { start: before.end, end, text: '', comes: '', article: null } : null;
+  if (article !== null && isApart) return { start, end: after.start, text: '', comes: '', article };
+  return { start, end: after.start, text: isApart ? '' : ' ', comes: '', article: null };
+}
+
+const NUMBERS: ReadonlyMap<string, string> = new Map(Object.entries(listed.numbers));
+
+/** A number below a hundred in digits, within a sentence and before what is counted. */
+function numberAt(sentence: string, pieces: readonly Piece[], at: number, table: SwapTable): PhraseSwap[] {
+  const { lower, start, end } = pieces[at]!;
+  const digits = NUMBERS.get(lower);
+  const [before, after] = [pieces[at - 1], pieces[at + 1]];
+  if (digits === undefined || before === undefined || after === undefined) return [];
+  const isNumber = ({ lower: word }: Piece): boolean =>
+    NUMBERS.has(word) || /^(\d.*|one|hundred|thousand|million|billion|half|point|and|or|to|[-–])$/.test(word);
+  if (isNumber(before) || isNumber(after) || !/^\p{Ll}/u.test(sentence.slice(start))) return [];
+  if (!placeOf(pieces, at, table).isBeforeNoun) return [];
+  return [{ start, end, text: digits, comes: digits, article: null }];
+}
