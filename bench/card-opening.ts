@@ -1,6 +1,6 @@
+import type { Frame } from 'playwright-core';
 import { findChromium } from '../src/tools/find-browser.ts';
 import { launchExtension } from '../src/tools/launch-extension.ts';
-import { cardFrame } from '../tests/e2e/framed-card.ts';
 import { servePages } from '../tests/e2e/page-server.ts';
 import { median } from './median.ts';
 
@@ -34,7 +34,9 @@ export async function measureCardOpening(runs: number): Promise<{ median: number
   const times: number[] = [];
   for (let run = 0; run <= runs; run++) {
     await page.locator('b').click({ modifiers: ['Alt'] });
-    const card = await cardFrame(page);
+    const isCard = (frame: Frame): boolean => frame.url().includes('/card.html#');
+    const card =
+      page.frames().find(isCard) ?? (await page.waitForEvent('framenavigated', { predicate: isCard }));
     const painted = await card.evaluate(
       () =>
         new Promise<number>((resolve) => {
