@@ -138,7 +138,7 @@ const vain: Readonly<Record<string, () => void>> = {
   'sheets of the page': () => {
     const sheet = new CSSStyleSheet();
     sheet.replaceSync(
-      '[popover], body { opacity: 0.02 !important; filter: blur(9px) !important; scale: 0.5 !important }',
+      '[popover] { opacity: 0.02 !important; filter: blur(9px) !important; scale: 0.5 !important }',
     );
     document.adoptedStyleSheets = [...document.adoptedStyleSheets, sheet];
   },
