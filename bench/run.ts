@@ -89,7 +89,7 @@ print(
 
 const card = await measureCardOpening(12);
 print(
-  'card, from the click to its first paint',
+  'card, from the click until it is drawn',
   card.median / CARD_LIMIT,
   `${card.median.toFixed(0)} ms of ${CARD_LIMIT} allowed; least ${card.least.toFixed(0)}`,
 );

@@ -245,8 +245,8 @@ describe('the package', () => {
         );
       });
     expect([...new Set(found)].sort()).toEqual([
+      'assets/convert-docx.worker.js',
       'assets/pdf.worker.min.mjs',
-      'chunks/lib.js',
       'chunks/open-pdf.js',
       'chunks/open-picture-reader.js',
       'picture-reader/worker.min.js',

@@ -22,18 +22,49 @@ const BREAKS_OUT = new Set(
 /** What holds no elements, whatever is in it. */
 const TEXT = new Set(['script', 'style', 'textarea', 'title', 'xmp', 'iframe', 'noembed', 'noframes']);
 
+/** What is open again in the next block where it was not closed in the one before; only one of `a` and `nobr` (WHATWG HTML, 13.2.4.3). */
+const FORMATTING = new Set('b big code em font i s small strike strong tt u'.split(' '));
+/** So many of the same are kept open. */
+const ALIKE = 3;
+/** An end within these ends nothing that was opened before them. */
+const MARKERS = new Set('applet caption marquee object table template'.split(' '));
+/** As many elements as a few tags may become, at most; no page anybody wrote comes near. */
+const MOST_OPENED = 2_000_000;
+
+/** Counts how many elements a browser may make of what was left open, or more: 60 KB can become millions, and take it minutes. */
+function countOpened(): (tag: Tag) => number {
+  const open: Tag[] = [];
+  let floor = 0;
+  let opened = 0;
+  return (tag) => {
+    if (tag.closes) {
+      const at = open.findLastIndex(({ name }) => name === tag.name);
+      if (at >= floor) open.splice(at, 1);
+      return opened;
+    }
+    opened += open.length;
+    if (MARKERS.has(tag.name)) floor = open.length;
+    if (!FORMATTING.has(tag.name)) return opened;
+    const alike = open.filter(({ text }) => text === tag.text);
+    if (alike.length === ALIKE) open.splice(open.indexOf(alike[0]!), 1);
+    open.push(tag);
+    floor = Math.min(floor, open.length);
+    return opened;
+  };
+}
+
 /**
- * Lets a page through whose elements are no deeper in each other than a page's are; `isXml` where each element has its end, and `/>` is one.
- * A step for each tag. Throws `FileFault`.
+ * Lets a page through whose elements are no deeper in each other than a page's are, and which becomes no more than was written; `isXml` where
+ * each element has its end, and `/>` is one. A step for each tag. Throws `FileFault`.
  */
 export function* lookForDepth(html: string, isXml = false): Generator<void, void> {
   let depth = 0;
   let foreign = 0;
-  for (const { name, closes, isEmpty } of findTags(
-    html,
-    (text) => !isXml && foreign === 0 && TEXT.has(text),
-  )) {
+  const opened = countOpened();
+  for (const tag of findTags(html, (text) => !isXml && foreign === 0 && TEXT.has(text))) {
     yield;
+    const { name, closes, isEmpty } = tag;
+    if (!isXml && opened(tag) > MOST_OPENED) throw new FileFault(say('files.tooManyTags'));
     if (!isXml && NOT_COUNTED.has(name)) continue;
     if (isEmpty && (isXml || FOREIGN.has(name) || (foreign > 0 && !BREAKS_OUT.has(name)))) continue;
     if (FOREIGN.has(name)) foreign = Math.max(0, foreign + (closes ? -1 : 1));
@@ -50,6 +81,8 @@ export function expectShallow(html: string, isXml = false): void {
 interface Tag {
   /** In small letters. */
   readonly name: string;
+  /** All of it, as it is written. */
+  readonly text: string;
   readonly closes: boolean;
   /** Whether it ends with `/>`. */
   readonly isEmpty: boolean;
@@ -75,7 +108,7 @@ function* findTags(html: string, isText: (name: string) => boolean): Generator<T
     const end = endOfTag(html, at + start.length);
     if (end === -1) return;
     const name = named!.toLowerCase();
-    yield { name, closes: slash === '/', isEmpty: html[end - 1] === '/' };
+    yield { name, text: html.slice(at, end), closes: slash === '/', isEmpty: html[end - 1] === '/' };
     at = end;
     if (slash === '/' || !isText(name)) continue;
     const closing = new RegExp(`</${name}`, 'gi');

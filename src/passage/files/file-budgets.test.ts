@@ -16,6 +16,12 @@ describe('how deep a page is', () => {
     ],
     ['drawings of many parts', `<svg>${'<path d="M0 0"/><g><use href="#a"/></g>'.repeat(5000)}</svg>`],
     ['markup in an attribute', '<i title="<b><b><b>">The tide.</i>'.repeat(5000)],
+    [
+      'bold and slanted words',
+      '<p><b class="a">The</b> <i>tide</i> is <font color="red">in</font>.'.repeat(5000),
+    ],
+    ['marks left open, all alike', '<p><b>The <font size="2">tide'.repeat(400)],
+    ['tables in bold', '<b><table><tr><td><i id="a">The</i> tide</table></b>'.repeat(5000)],
     ['lines and pictures', '<br><img src="a.png"/><hr/>The tide.'.repeat(5000)],
   ])('%s: let through', (_name, html) => expect(() => expectShallow(html)).not.toThrow());
 
@@ -25,6 +31,18 @@ describe('how deep a page is', () => {
       expect(() => expectShallow(`<${tag}>`.repeat(200_000))).toThrow(FileFault);
     },
   );
+
+  const left = Array.from({ length: 500 }, (_, n) => `<b id="${n}">`).join('');
+  test.each([
+    ['each paragraph', `<div>${left}</div>${'<p>a'.repeat(20_000)}`],
+    [
+      'each paragraph, after ends that end nothing',
+      `<div>${left}<table><td>${'</b>'.repeat(500)}</table></div>${'<p>a'.repeat(20_000)}`,
+    ],
+    ['each other', `<table>${left.repeat(4)}`],
+  ])('marks left open, which are opened again in %s: refused', (_what, html) => {
+    expect(() => expectShallow(html)).toThrow(/million tags|levels deep/);
+  });
 
   test('in XML each element counts, and one may end itself', () => {
     expect(() => expectShallow('<item/>'.repeat(5000), true)).not.toThrow();

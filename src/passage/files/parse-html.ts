@@ -2,8 +2,9 @@ import { say } from '../../wording/say.ts';
 import { FileFault } from './file-fault.ts';
 
 /** The first piece, in UTF-16 units; the next are longer or shorter, as the browser takes its time. */
-const PIECE = 8192;
-const SHORTEST = 512;
+const PIECE = 1024;
+const SHORTEST = 256;
+const LONGEST = 16_384;
 /** How long a piece may take, in milliseconds: some pages take a browser a second for a thousand letters. */
 const SOON = 4;
 const LATE = 16;
@@ -28,7 +29,7 @@ export function* parseHtml(html: string): Generator<void, Document> {
     const start = performance.now();
     doc.write(html.slice(at, end));
     const took = performance.now() - start;
-    if (took < SOON) size *= 2;
+    if (took < SOON) size = Math.min(LONGEST, size * 2);
     else if (took > LATE) size = Math.max(SHORTEST, Math.round(size / 2));
     at = end;
     if (start - counted > COUNTED) {

@@ -39,9 +39,9 @@ export async function readDocx(bytes: Uint8Array, name: string, time: FileTime):
   };
 }
 
-/** In a worker, which is ended when the file has had its time; tests without a browser have none. */
+/** In a worker, which is ended when the file has had its time. Tests without a browser have none; a build leaves that way out. */
 async function convert(packed: ArrayBuffer, time: FileTime): Promise<ConvertedDocument> {
-  if (typeof Worker === 'undefined') {
+  if (import.meta.env.MODE === 'test') {
     const { convertDocx } = await import('./convert-docx.ts');
     return convertDocx(packed).catch(() => {
       throw new FileFault(say('files.damagedDocument'));
