@@ -61,6 +61,8 @@ export default defineConfig({
           include: unit,
           exclude: [...apart, ...language],
           isolate: false,
+          // A busy machine is slow.
+          testTimeout: 60_000,
         },
       },
       {

@@ -97,18 +97,20 @@ for (const [n, change] of drawn.entries()) {
 }
 console.log(`${drawn.length - survived} noticed, ${survived} survived`);
 
-/** The changes, as many from each folder, the same for the same seed. */
+/** The changes, as many from each folder and by turns, so that a run that is ended early has some of each; the same for the same seed. */
 function draw(count: number, seed: number): Drawn[] {
-  return FOLDERS.flatMap((folder, i) => {
-    const files = globSync(`src/${folder}/**/*.{ts,tsx}`, {
-      cwd: copy,
-      ignore: ['**/*.test.*', '**/*.d.ts'],
-    }).sort();
-    const all = files.flatMap((file) =>
-      listChanges(file, readFileSync(join(copy, file), 'utf8')).map((change) => ({ file, ...change })),
-    );
-    const share = Math.floor(count / FOLDERS.length) + (i < count % FOLDERS.length ? 1 : 0);
-    return createPicker(seed, folder).pick(all, share);
+  const byFolder = FOLDERS.map((folder) => {
+    const where = { cwd: copy, ignore: ['**/*.test.*', '**/*.d.ts'] };
+    const all = globSync(`src/${folder}/**/*.{ts,tsx}`, where)
+      .sort()
+      .flatMap((file) =>
+        listChanges(file, readFileSync(join(copy, file), 'utf8')).map((change) => ({ file, ...change })),
+      );
+    return createPicker(seed, folder).pick(all, Math.ceil(count / FOLDERS.length));
+  });
+  return Array.from({ length: count }, (_, n) => {
+    const changes = byFolder[n % FOLDERS.length]!;
+    return changes[Math.floor(n / FOLDERS.length) % changes.length]!;
   });
 }
 
