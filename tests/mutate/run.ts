@@ -1,7 +1,7 @@
 import { execFileSync, spawnSync } from 'node:child_process';
 import { mkdirSync, mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { dirname, join, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
 import { globSync } from 'tinyglobby';
@@ -92,8 +92,8 @@ for (const [n, change] of drawn.entries()) {
   console.log(
     `${n + 1}/${drawn.length} ${row.slice(0, 3).join(' ')}: ${was} -> ${row[4]}${noticed ? ` (${noticed})` : ''}`,
   );
-  mkdirSync(join(root, values.out, '..'), { recursive: true });
-  writeFileSync(join(root, values.out), `${rows.join('\n')}\n`);
+  mkdirSync(dirname(resolve(root, values.out)), { recursive: true });
+  writeFileSync(resolve(root, values.out), `${rows.join('\n')}\n`);
 }
 console.log(`${drawn.length - survived} noticed, ${survived} survived`);
 
