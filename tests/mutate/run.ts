@@ -12,7 +12,8 @@ import { createTestFinder } from './tests-of.ts';
 /**
  * `npm run mutate [-- --count 50 --seed 1 --only WORD --browser]`: makes so many small changes, one at a time, in a copy of what is committed,
  * runs the tests that reach the changed file, the nearest first, and says which change no test noticed. Changes are drawn evenly from the folders
- * below. With `--browser`, what no other test noticed is built and tried in the journeys for its folder. An hour for 50 on two cores.
+ * below. With `--browser`, what no other test noticed is tried in Chromium: on specs that bundle
+ * the changed file, then built, in the journeys for its folder. An hour for 50 on two cores, without browsers half of it.
  */
 const { values } = parseArgs({
   options: {
@@ -122,11 +123,11 @@ function notice(file: string): string | null {
     .slice(0, Number(values.tests));
   // A few by themselves come to an answer sooner.
   const found = run(plain.slice(0, 6), '') ?? run(plain.slice(6), '');
-  if (found !== null) return found;
+  if (found !== null || !values.browser) return found;
   // Specs that bundle a part of the sources by themselves need no build.
   const bundled = near.filter((test) => test.endsWith('.spec.ts'));
   const noticed = run(bundled, 'e2e');
-  if (noticed !== null || !values.browser) return noticed;
+  if (noticed !== null) return noticed;
   const page = /^src\/pages\/(\w+)/.exec(file)?.[1] ?? '';
   const named = JOURNEYS.find(([where]) => where.test(file))?.[1] ?? [];
   const build = spawnSync('npx', ['wxt', 'build'], { cwd: copy, encoding: 'utf8' });
