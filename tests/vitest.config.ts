@@ -24,7 +24,9 @@ const apart = all
   .map(({ file }) => file);
 /** Of the others, tests that ask the real tables: they run in processes that keep the tables from file to file. */
 const language = all
-  .filter(({ file, text }) => /load-(?:analyzer|lesson)\.ts'/.test(text) && !apart.includes(file))
+  .filter(
+    ({ file, text }) => /(?:load-(?:analyzer|lesson)|check-sheet)\.ts'/.test(text) && !apart.includes(file),
+  )
   .map(({ file }) => file);
 
 /**
@@ -61,6 +63,8 @@ export default defineConfig({
           include: unit,
           exclude: [...apart, ...language],
           isolate: false,
+          // A busy machine is slow.
+          testTimeout: 60_000,
         },
       },
       {

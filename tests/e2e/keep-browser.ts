@@ -6,15 +6,23 @@ type Kept = ExtensionBrowser & {
   inBackground<T, Given>(run: (given: Given) => T | Promise<T>, given: Given): Promise<T>;
 };
 
+const ORIGINS = { chromium: 'chrome-extension', firefox: 'moz-extension' } as const;
+
 /** Browsers of this process, by what they are: started by the first file that asks, ended with the process. */
 const running = new Map<string, Promise<{ alive: boolean }>>();
 
 /** Starts a browser with the extension, or gives the one that runs, whose `close` brings it back to where it was after installing. */
-export async function keepLaunched<T extends Kept>(name: string, start: () => Promise<T>): Promise<T> {
+export async function keepLaunched<T extends Kept>(
+  name: keyof typeof ORIGINS,
+  start: () => Promise<T>,
+): Promise<T> {
   const { browser } = await keep(name, async () => {
     const browser = await start();
     const stored: unknown = await browser.inBackground(() => chrome.storage.local.get(null), null);
-    const kept = { alive: true, browser: { ...browser, close: () => forget(browser, stored) } };
+    const kept = {
+      alive: true,
+      browser: { ...browser, close: () => forget(browser, `${ORIGINS[name]}://${browser.id}/`, stored) },
+    };
     browser.context.once('close', () => {
       kept.alive = false;
     });
@@ -61,14 +69,17 @@ function atEnd(end: () => Promise<void>): void {
 }
 
 /** As after installing: one empty tab, and in storage what the install left. */
-async function forget({ context, id, inBackground, close }: Kept, stored: unknown): Promise<void> {
+async function forget(
+  { context, inBackground, close }: Kept,
+  inside: string,
+  stored: unknown,
+): Promise<void> {
   try {
     context.removeAllListeners('request');
     for (const open of context.pages().slice(1)) await open.close();
     // A page of the extension that reads no tables; in it, what the page's own storage holds is reached in both browsers.
     const page = await context.newPage();
-    const own = context.browser()?.browserType().name() === 'firefox' ? 'moz-extension' : 'chrome-extension';
-    await page.goto(`${own}://${id}/privacy.html`);
+    await page.goto(`${inside}privacy.html`);
     await page.evaluate(async () => {
       localStorage.clear();
       for (const { name } of await indexedDB.databases())
