@@ -22,7 +22,7 @@ test.each([
     ['Row!', '"It is late," said Ines.', '"Now," she said, "row."', 'Quick!'],
   ],
   ['who said it behind the speech', '“Who?” I said. I ran.', ['“Who?” I said.', 'I ran.']],
-  ['no greeting of a letter', 'To Gran,\nThank you.\nSticky hugs,', ['Thank you.']],
+  ['no greeting of a letter', 'To Gran,\nThank you.\nSticky hugs,\nTeddy', ['Thank you.']],
   ['no heading, no entry of a list', '# The storm\n- a rope\nIt blew.', ['It blew.']],
   ['once', 'Row! Row! Stop.', ['Row!', 'Stop.']],
   ['nothing without a word', '…\n12.\n', []],

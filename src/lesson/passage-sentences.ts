@@ -22,9 +22,9 @@ export function passageSentences(passage: LessonText | null): string[] {
   return [...new Set(sentences)];
 }
 
-/** The first and last lines of a letter: To Gran, */
+/** The first and last lines of a letter: To Gran, or From Otto. */
 function isGreeting(text: string): boolean {
-  return text.endsWith(',') && text.split(' ').length <= MOST_IN_GREETING;
+  return !/[.!?…:;"”’]$/.test(text) && text.split(' ').length <= MOST_IN_GREETING;
 }
 
 /** Whether a sentence tells who said the one before: I said to a seal. */

@@ -3,7 +3,7 @@ import type { LessonInput } from '../lesson-input.ts';
 import type { Picker } from '../picker.ts';
 
 /** Words in a row, and how often the one to find is among them. */
-const ROW = 6;
+const ROW = 7;
 const TIMES = 3;
 /** At least so many words that look like it, and differ from it, make a row worth looking through. */
 const FEWEST_OTHERS = 2;

@@ -53,7 +53,13 @@ export function chooseSounds(
       ways.length > 0
         ? ways.map((way) => way.letters)
         : own.flatMap((row) => row.letters.split(' ')).filter(isSpelling);
-    const letters = [...new Set(spelt)].slice(0, MOST_LETTERS);
+    // What the lesson is about is listed, also where no word shows it yet: the gh of laugh, which is known by sight.
+    const ours = own
+      .filter(
+        ({ id, letters }) => focus.includes(id) && !letters.split(' ').some((one) => spelt.includes(one)),
+      )
+      .map((row) => row.letters.split(' ')[0]!);
+    const letters = [...new Set([...spelt.slice(0, MOST_LETTERS - ours.length), ...ours])];
     return { sound, letters, keyWord: ways[0]?.examples[0]?.word ?? own[0]?.keyWord ?? '' };
   });
 }

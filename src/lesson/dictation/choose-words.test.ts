@@ -9,12 +9,13 @@ const word = (word: string, requires: string[], more: Partial<KnownWord> = {}): 
     word,
     standing: 'reads',
     homograph: false,
-    reading: { source: 'dictionary', requires },
+    reading: { source: 'dictionary', requires, base: null },
     ...more,
   }) as KnownWord;
 
 /** At the third of ten steps, which teaches ai; sh came before it, m long ago. */
 const input = {
+  bank: { find: () => ({ rank: 1 }) },
   known: {
     words: [
       ...Array.from({ length: 20 }, (_, i) => word(`m${i}`, ['m'])),

@@ -1,3 +1,4 @@
+import clues from '../homophones/clues.json' with { type: 'json' };
 import type { LessonInput } from '../lesson-input.ts';
 import { passageSentences } from '../passage-sentences.ts';
 
@@ -5,10 +6,11 @@ const FEWEST_WORDS = 3;
 const MOST_WORDS = 10;
 /** With so many that practise the lesson no others are asked for. */
 const ENOUGH = 3;
+const SHORTEST_ALIKE = 4;
 
 /**
  * The sentences of the passage a group can write: up to ten words, all of them readable, those that practise what the lesson
- * is about first. `The ferry docked at six.` is one; a heading without a full stop or a line with a number is none.
+ * is about first; those with a word that sounds like another last. `The ferry docked at six.` is one; a heading without a full stop or a line with a number is none.
  */
 export function findInPassage({ passage, known, focus }: LessonInput): string[] {
   const sentences = passageSentences(passage).filter((sentence) => {
@@ -19,8 +21,17 @@ export function findInPassage({ passage, known, focus }: LessonInput): string[] 
     sentence
       .split(/[^\p{L}'’]+/u)
       .some((word) => known.find(word)?.reading.requires.some((id) => focus.includes(id)) ?? false);
-  const own = sentences.filter(practises);
-  return own.length >= ENOUGH ? own : [...own, ...sentences.filter((sentence) => !practises(sentence))];
+  const clear = sentences.filter((sentence) => !soundsLikeAnother(sentence));
+  const own = clear.filter(practises);
+  return own.length >= ENOUGH ? own : [...new Set([...own, ...clear, ...sentences])];
+}
+
+/** Whether a sentence has a word that might be another to who only hears it: The deer ate a pair. Short words of grammar (for, no) are clear. */
+function soundsLikeAnother(sentence: string): boolean {
+  return sentence
+    .toLowerCase()
+    .split(/[^\p{L}'’]+/u)
+    .some((word) => word.length >= SHORTEST_ALIKE && Object.hasOwn(clues.clues, word));
 }
 
 /** A capital, letters and plain marks, a full stop: nothing that would have to be explained. */

@@ -47,7 +47,7 @@ export function wordsWith(input: LessonInput, row: Pattern): ListedWord[] {
   const letters = new Set(row.letters.split(' '));
   const isSpelling = correspondenceOf(id) !== undefined;
   const fit = fitWords(input).filter((word) => {
-    const { units, syllables } = word.reading;
+    const { units } = word.reading;
     if (type) return showsType(word, type, input);
     if (family === 'syllable count') return !word.built && word.requires.includes(id);
     if (isSpelling || family === 'final syllable' || family === 'rime')

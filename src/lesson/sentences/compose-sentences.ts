@@ -80,7 +80,9 @@ function frameChooser(frames: readonly Frame[], picker: Picker): () => Frame {
   };
 }
 
-/** What it costs that a sentence has no word of the lesson but such as were there before; our own figure. */
+/** In so many of the sentences a word of the lesson may be. */
+const MOST_OF_A_SHEET = 0.15;
+/** What it costs each time more that a sentence has no word of the lesson but such; our own figure. */
 const OWN_AGAIN = 1.6;
 
 /** Those that practise first; then such as are least like those taken before. */
@@ -96,10 +98,11 @@ function takeDifferent(
       frame,
       words,
       practises: practises(sentence),
-      // The words of the lesson in it; once they have all been said, another sentence is better.
-      own: words.filter((word) => practises(word)),
+      // The words of the lesson in it; once they have all been said, another sentence is better; short forms are few.
+      own: words.filter((word) => practises(word) && !word.includes("'")),
     };
   });
+  const often = Math.ceil(count * MOST_OF_A_SHEET);
   const taken: typeof rest = [];
   const seen = new Map<string, number>();
   while (taken.length < count && rest.length > 0) {
@@ -109,7 +112,7 @@ function takeDifferent(
       const again = words.reduce((sum, word) => sum + (seen.get(word) ?? 0), 0) / words.length;
       const sameFrame = taken.filter((other) => other.frame === frame).length;
       const saidOften = own.length === 0 ? 0 : Math.min(...own.map((word) => seen.get(word) ?? 0));
-      const cost = (practises ? 0 : 3) + sameFrame + again + OWN_AGAIN * saidOften;
+      const cost = (practises ? 0 : 3) + sameFrame + again + OWN_AGAIN * Math.max(0, saidOften - often);
       if (cost < bestCost) {
         best = i;
         bestCost = cost;

@@ -96,7 +96,7 @@ export const BREAK_RULES: readonly BreakRule[] = [
   },
   {
     name: 'never between what or who and its verb',
-    example: 'Think | about what goes in.',
+    example: 'Make a plan | about what goes in.',
     counterExample: 'The old ferry | came slowly',
     applies: ({ before, here }) => /^(?:what|who)$/.test(before.word) && isAction(here),
     worth: NEVER,

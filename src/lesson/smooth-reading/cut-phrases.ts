@@ -50,7 +50,8 @@ function isOrder(words: readonly PhraseWord[], i: number): boolean {
   if (words[i]!.is !== 'other' || words[i + 1]?.is !== 'determiner' || /[,.;:!?]/.test(words[i]!.shown))
     return false;
   const before = words[i - 1]?.word ?? '';
-  return /^(?:just|please|never|not|don't)$/.test(before) || (before === 'and' && words[0]!.is === 'verb');
+  if (before === 'and') return /^(?:verb|other)$/.test(words[0]!.is);
+  return /^(?:just|please|never|not|don't|to)$/.test(before);
 }
 
 /** What a word is behind those before it: it in saw it is no subject, row in we row and want to row a verb. */

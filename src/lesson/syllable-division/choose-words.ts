@@ -99,7 +99,8 @@ export function isPlainlyMarked(
   return reading.syllables.every(({ text, type }, i) => {
     const unit = vowels[i]!;
     const [long, short] = [marked[i]!.includes('\u0304'), marked[i]!.includes('\u0306')];
-    if (type === 'closed') return short || (i > 0 && isWeak(unit));
+    // The ter of interrupt is no closed syllable to a teacher.
+    if (type === 'closed') return short || (i > 0 && isWeak(unit) && !/[aeiou]r$/.test(text));
     if (type === 'team') return !isWeak(unit) || focus.includes(unit.pattern);
     if (type !== 'open') return true;
     if (text.endsWith('o') && !long) return unit.pattern === 'schwa-o' && focus.includes('schwa-o');
