@@ -301,7 +301,11 @@ const AS_IS: readonly { readonly swap: RegExp; readonly before: RegExp; readonly
   // it is late for it's late; not for it's been late, where it is it has.
   { swap: /^(it|that|there|what) is$/, before: /^$/, after: /^(been|got|had|become|\w+ed|taken|gone|done)$/ },
   // It is not late for it isn't late; not for isn't he late, isn't it?
-  { swap: / not$/, before: /^(why|how|where|when|what|who|which)$/, after: /^(i|you|he|she|it|we|they|this|that|there)$/ },
+  {
+    swap: / not$/,
+    before: /^(why|how|where|when|what|who|which)$/,
+    after: /^(i|you|he|she|it|we|they|this|that|there)$/,
+  },
   // in the night for during the night; not for during which.
   { swap: /^in$/, before: /^(only|even)$/, after: /^(which|whom|an?|its|his|her|their|our|my|your)$/ },
   // as it rained for because it rained; not for just because, is because, because of.
