@@ -16,6 +16,8 @@ export interface Place {
   readonly ahead: readonly string[];
   /** The next word is likely a noun, or an adjective before one. */
   readonly isBeforeNoun: boolean;
+  /** No article, possessive or number is before it, nor before the words that stand between. */
+  readonly isBare: boolean;
   readonly table: SwapTable;
 }
 
@@ -83,6 +85,9 @@ const CONSTRUCTIONS: readonly {
   { swaps: /^pick$/, after: /^to$/, never: true },
   // guess that it rained: think that; guess what: not think what.
   { words: /^guess$/, swaps: /^think$/, after: /^what$/, never: true },
+  // Hurry up: not rush up; several times: not some times.
+  { words: /^hurry$/, swaps: /^rush$/, after: /^up$/, never: true },
+  { words: /^several$/, swaps: /^some$/, after: /^times$/, never: true },
   // considered him a friend: not thought of him a friend.
   { swaps: /^think (of|about)$/, after: /^(it|him|her|them|me|us|you)$/, never: true },
   // different from, different kinds: not the same from.
@@ -181,6 +186,12 @@ const RULES: readonly FitRule[] = [
       part === 'r' && /^a (bit|little|lot)$/.test(lemma) && DETERMINER.test(before),
   },
   {
+    // the only road is no just road.
+    name: 'just behind an article',
+    speaksAgainst: ({ part }, { lemma }, _text, { before }) =>
+      part === 'r' && lemma === 'just' && DETERMINER.test(before),
+  },
+  {
     name: 'much before a comparison',
     speaksAgainst: ({ part }, { lemma }, _text, { after }) =>
       part === 'r' && lemma === 'much' && !COMPARATIVE.test(after),
@@ -231,12 +242,26 @@ const RULES: readonly FitRule[] = [
         /^(is|was|has|does)$/.test(after)),
   },
   {
+    // rich in opportunity: chance would need an article; a noun without one is what is not counted.
+    name: 'noun without an article',
+    isCounted: true,
+    speaksAgainst: ({ part, form }, { lemma }, text, { isBare }) =>
+      part === 'n' && form === 'base' && isBare && !UNCOUNTED.has(lemma) && !/[^s]s$/.test(text),
+  },
+  {
+    // some perceived danger is no seen danger: a participle before its noun has a sense of its own.
+    name: 'participle before its noun',
+    isCounted: true,
+    speaksAgainst: ({ part, form }, _candidate, _text, { before, isBeforeNoun }) =>
+      part === 'v' && (form === 'participle' || form === 'past') && DETERMINER.test(before) && isBeforeNoun,
+  },
+  {
     // afraid of: scared of, but not shy of; told them: not said them. Counted, see `count-followers.ts`.
     name: 'what follows',
     isCounted: true,
     speaksAgainst: ({ lemma: word, part, form }, { lemma, object }, text, { after, table }) => {
       if (!(FOLLOWERS as readonly string[]).includes(after) || part === 'r') return false;
-      if (part === 'v' && (object !== null || (form === 'participle' && after === 'by'))) return false;
+      if (part === 'v' && (object === true || (form === 'participle' && after === 'by'))) return false;
       if (part === 'n' && after !== 'to' && after !== 'that') return false;
       const own = table.follows(lemma, after) ?? table.follows(text.split(' ').at(-1)!, after);
       const asked = table.follows(word, after);
@@ -276,7 +301,11 @@ const AS_IS: readonly { readonly swap: RegExp; readonly before: RegExp; readonly
   // it is late for it's late; not for it's been late, where it is it has.
   { swap: /^(it|that|there|what) is$/, before: /^$/, after: /^(been|got|had|become|\w+ed|taken|gone|done)$/ },
   // It is not late for it isn't late; not for isn't he late, isn't it?
-  { swap: / not$/, before: /^$/, after: /^(i|you|he|she|it|we|they|this|that|there)$/ },
+  {
+    swap: / not$/,
+    before: /^(why|how|where|when|what|who|which)$/,
+    after: /^(i|you|he|she|it|we|they|this|that|there)$/,
+  },
   // in the night for during the night; not for during which.
   { swap: /^in$/, before: /^(only|even)$/, after: /^(which|whom|an?|its|his|her|their|our|my|your)$/ },
   // as it rained for because it rained; not for just because, is because, because of.
@@ -308,8 +337,20 @@ export function placeOf(pieces: readonly Piece[], at: number, table: SwapTable):
     before2: lower(-2),
     ahead: mark < 0 ? following : following.slice(0, mark),
     isBeforeNoun,
+    isBare: isBare(pieces, at, table),
     table,
   };
+}
+
+/** Looks back over adjectives and nouns for what a counted noun has before it. */
+function isBare(pieces: readonly Piece[], at: number, table: SwapTable): boolean {
+  for (let i = at - 1; i >= Math.max(0, at - 4); i--) {
+    const { lower } = pieces[i]!;
+    if (DETERMINER.test(lower) || /^(\d.*|one|no|what|such|which|whose)$/.test(lower)) return false;
+    const shares = sharesOfForm(lower, table);
+    if (shares === null || shares[0]! + shares[2]! < 0.5 || SMALL.has(lower)) return true;
+  }
+  return true;
 }
 
 /** Whether the verb has an object; null when it is not clear. */

@@ -32,6 +32,7 @@ interface Neighbours {
 const LONGEST = 5;
 const SEEN = 3;
 const LEAVE_OUT = '-';
+const DENIES = /^(not|never|no|nor|hardly|without|only|cannot|.*n't)$/;
 const CLASSES: Readonly<Record<string, string>> = {
   '{det}':
     "(?:the|an?|this|that|these|those|my|your|his|her|its|our|their|some|any|no|every|each|another|[a-z]+'s)",
@@ -130,7 +131,9 @@ function leaveOut(
   const [before, after] = [pieces[first - 1], pieces[next]];
   const { start } = pieces[first]!;
   const { end } = pieces[next - 1]!;
-  if (after === undefined) return null;
+  // What is denied may be just that: never seriously hurt, not very good.
+  const isDenied = pieces.slice(Math.max(0, first - SEEN), first).some(({ lower }) => DENIES.test(lower));
+  if (after === undefined || isDenied) return null;
   const isWord = /^[\p{L}\d]/u.test(after.lower);
   if (/^\p{Lu}/u.test(sentence.slice(start)) || before === undefined) {
     if (!isWord) return null;
@@ -155,6 +158,8 @@ function numberAt(sentence: string, pieces: readonly Piece[], at: number, table:
   if (digits === undefined || before === undefined || after === undefined) return [];
   const isNumber = ({ lower: word }: Piece): boolean =>
     NUMBERS.has(word) || /^(\d.*|one|hundred|thousand|million|billion|half|point|and|or|to|[-–])$/.test(word);
+  // All numbers of a sentence are written alike.
+  if (pieces.some((piece) => piece !== pieces[at] && NUMBERS.has(piece.lower))) return [];
   if (isNumber(before) || isNumber(after) || !/^\p{Ll}/u.test(sentence.slice(start))) return [];
   if (!placeOf(pieces, at, table).isBeforeNoun) return [];
   return [{ start, end, text: digits, comes: digits, article: null }];

@@ -1,0 +1,42 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import { cutWords } from './cut-words.ts';
+import { openSwaps } from './open-swaps.ts';
+import { findPhraseSwaps } from './phrase-swaps.ts';
+
+const table = openSwaps(readFileSync(new URL('../../public/data/swaps.bin', import.meta.url)));
+
+/** The sentence with the first thing said plainer for the word in square brackets, or null. */
+function plainer(marked: string): string | null {
+  const start = marked.indexOf('[');
+  const sentence = marked.replace(/[[\]]/g, '');
+  const pieces = cutWords(sentence);
+  const at = pieces.findIndex((piece) => piece.start === start);
+  const [found] = findPhraseSwaps(sentence, pieces, at, false, table);
+  if (!found) return null;
+  const after = sentence.slice(0, found.start) + found.text + sentence.slice(found.end);
+  const { article } = found;
+  return article ? after.slice(0, article.start) + article.text + after.slice(article.end) : after;
+}
+
+describe('something plainer', () => {
+  test.each([
+    ['He ran in [order] to get it.', 'He ran to get it.'],
+    ['In [order] to get it, he ran.', 'To get it, he ran.'],
+    ['[However], the ship sank.', 'But the ship sank.'],
+    ['Wilma sat [upon] the deck.', 'Wilma sat on the deck.'],
+    ['It was [magnificent].', null],
+    ['Bram got a [magnificent] ship.', 'Bram got a ship.'],
+    ['It was a [beautiful] inlet.', 'It was an inlet.'],
+    ['Otto, of [course], ran off.', 'Otto ran off.'],
+    ['He did [really] well, and he was glad.', 'He did well, and he was glad.'],
+    ['He was not [really] hurt by it.', null],
+    ['[Specifically], Bram ran.', null],
+    ['Bram had [twelve] lamps.', 'Bram had 12 lamps.'],
+    ['Bram had [twelve] lamps and six bells.', null],
+    ['[Twelve] lamps were lit.', null],
+    ['It was [because] of the fog.', null],
+  ])('%s: %s', (marked, said) => {
+    expect(plainer(marked)).toBe(said);
+  });
+});
