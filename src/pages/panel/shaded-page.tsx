@@ -66,7 +66,9 @@ export function ShadedPage({ tab, page, report, groups, sequences, children }: S
   const viewed = useSwaps(tab, inView?.word ?? null, inView?.place, report);
   const found = useSwaps(tab, isHard && opened.list !== IN_VIEW ? opened.word : null, undefined, report);
   // What is open goes on to the word whose card the page shows.
-  useEffect(() => setOpened((now) => inView && now && { list: IN_VIEW, word: inView.word }), [inView]);
+  useEffect(() => {
+    if (inView) setOpened((now) => now && { list: IN_VIEW, word: inView.word });
+  }, [inView]);
   const places = useRef(new Map<WordKey, number>());
   const opener = useRef<Element | null>(null);
   const WordCard = useLoaded(loadWordCard);

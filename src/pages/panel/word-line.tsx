@@ -2,7 +2,6 @@ import type { ComponentChildren } from 'preact';
 import { splitKey } from '../../analyze/index.ts';
 import type { WordKey } from '../../analyze/types.ts';
 import type { WordSwap } from '../../contract/page-contract.ts';
-import { say } from '../../wording/say.ts';
 import './word-card.css';
 import { Swaps } from './swaps.tsx';
 
@@ -21,14 +20,14 @@ interface WordLineProps {
 export function WordLine({ word, swaps, tab, isOpen, onToggle, children }: WordLineProps) {
   const shown = splitKey(word).word;
   return (
-    <section class="word-line" aria-label={say('panel.theWord', { word: shown })}>
+    <div class="word-line">
       {isOpen && <div class="word-line-card">{children}</div>}
       <p class="swaps">
         <button type="button" class="plain" lang="en" aria-expanded={isOpen} onClick={onToggle}>
           {shown}
         </button>
-        {swaps && <Swaps swaps={swaps} word={shown} tab={tab} />}
+        {swaps && <Swaps swaps={swaps} word={shown} tab={tab} isShort />}
       </p>
-    </section>
+    </div>
   );
 }

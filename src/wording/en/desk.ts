@@ -11,8 +11,6 @@ export const desk = {
   untitled: 'Untitled',
   allPassages: 'All passages',
   saveAll: 'Save all to file',
-  addFromFile: 'Add from a file',
-  added: { one: 'One passage was added.', other: '{count} passages were added.' },
 
   putATextOnTheDesk: names.newPassage.en,
   takeOrPaste: `On a shaded page, press “${names.editText.en}” in the side panel to bring its text here. Or paste a text, or open a file.`,

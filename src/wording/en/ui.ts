@@ -23,7 +23,7 @@ export const ui = {
   beyond: 'not yet decodable',
   notCounted: 'Not counted: {what}.',
   names: { one: '{count} name', other: '{count} names' },
-  skipped: { one: '{count} number or similar', other: '{count} numbers etc.' },
+  skipped: { one: '{count} number or similar', other: '{count} numbers or similar' },
   missingPatterns: names.missingPatterns.en,
   taught: names.markAsTaught.en,
   untickToUndo: 'Untick to undo.',

@@ -14,8 +14,6 @@ export const desk: Translated<typeof english> = {
   untitled: 'Sin título',
   allPassages: 'Todos los pasajes',
   saveAll: 'Guardar todos',
-  addFromFile: 'Añadir de un archivo',
-  added: { one: 'Se añadió un pasaje.', other: 'Se añadieron {count} pasajes.' },
 
   putATextOnTheDesk: names.newPassage.es,
   takeOrPaste: `En una página sombreada, pulse «${names.editText.es}» en el panel lateral para traer aquí su texto. También puede pegar un texto o abrir un archivo.`,
