@@ -169,7 +169,10 @@ describe('the panel for the bundled story', () => {
     await panel.setViewportSize({ width: 360, height: 653 });
     const boxes = panel.locator('.gap input');
     const at = () => boxes.evaluateAll((all) => all.slice(0, 6).map((box) => box.getBoundingClientRect().y));
-    await boxes.first().scrollIntoViewIfNeeded();
+    await panel
+      .locator('.gap')
+      .first()
+      .evaluate((row) => row.scrollIntoView({ block: 'start' }));
     const before = await at();
     const missing = await panel.locator('.gap').count();
     for (const row of [0, 1]) {

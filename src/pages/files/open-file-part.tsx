@@ -37,7 +37,7 @@ export function OpenFilePart() {
   const open = (file: File): Promise<void> =>
     attempt(say('groups.readingFile'), async () => {
       const look = await lookIntoFile(file, signal);
-      if (!look.whole && look.clashes === 0) return add(file, 'add');
+      if (!look.whole && look.clashes.length === 0) return add(file, 'add');
       setTold(null);
       setAsked({ file, look });
     });

@@ -2,6 +2,7 @@ import type { ComponentChildren } from 'preact';
 import { splitKey } from '../../analyze/index.ts';
 import type { WordKey } from '../../analyze/types.ts';
 import type { WordSwap } from '../../contract/page-contract.ts';
+import { say } from '../../wording/say.ts';
 import './word-card.css';
 import { Swaps } from './swaps.tsx';
 
@@ -23,6 +24,7 @@ export function WordLine({ word, swaps, tab, isOpen, onToggle, children }: WordL
     <div class="word-line">
       {isOpen && <div class="word-line-card">{children}</div>}
       <p class="swaps">
+        <span class="quiet">{say('panel.wordInView')}</span>
         <button type="button" class="plain" lang="en" aria-expanded={isOpen} onClick={onToggle}>
           {shown}
         </button>

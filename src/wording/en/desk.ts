@@ -173,10 +173,10 @@ export const desk = {
   dismissRewriting: 'Keep the sentence',
   rewritingOf: 'Rewritings of “{sentence}”',
 
-  beginAPassage: 'Begin a passage',
+  beginAPassage: 'Write a draft for me',
   aboutBeginning:
     'Wordreach writes a short text that {group} can read: two people, one place, a small story. It is a draft. Edit it before you use it.',
-  topicWords: 'Words to use, if they fit',
+  topicWords: 'Words to use (optional)',
   topicExample: 'crab, net, dock',
   beginning: 'Writing the draft…',
   isADraft: {

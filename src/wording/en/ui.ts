@@ -15,7 +15,9 @@ export const ui = {
   forgetFound: 'Discard it',
   reach: 'Readable',
   percentReadable: `{percent} ${names.readable.en}`,
-  canRead: 'Readable: {known} of {running} words.',
+  canRead: '{known} of {running} words. Reading with help: {mark}%.',
+  aboutMarks:
+    'E. A. Betts, Foundations of Reading Instruction (1946): 95% of words known for reading with help, 99% for reading alone.',
   reads: 'decodable',
   fresh: 'decodable, practises this step',
   bySight: 'by-sight words',

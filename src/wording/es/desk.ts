@@ -186,10 +186,10 @@ export const desk: Translated<typeof english> = {
   dismissRewriting: 'Dejar la oración',
   rewritingOf: 'Reescrituras de «{sentence}»',
 
-  beginAPassage: 'Empezar un pasaje',
+  beginAPassage: 'Escribir un borrador',
   aboutBeginning:
     'Wordreach escribe un texto breve que {group} puede leer: dos personas, un lugar y una pequeña historia. Es un borrador. Corríjalo antes de usarlo.',
-  topicWords: 'Palabras que usar, si encajan',
+  topicWords: 'Palabras que usar (opcional)',
   topicExample: 'crab, net, dock',
   beginning: 'Escribiendo el borrador…',
   isADraft: {

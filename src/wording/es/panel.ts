@@ -94,6 +94,7 @@ export const panel: Translated<typeof english> = {
   sayInstead: `${names.replacementWords.es}, en la mesa:`,
   noSwap: 'No se encontró ninguna palabra de reemplazo legible. Enseñe esta palabra antes de leer, o déjela.',
   noSwapShort: 'Sin palabra de reemplazo legible.',
+  wordInView: 'Palabra actual:',
   noTab:
     'Aquí no hay ninguna página web abierta. Abra un cuento y pulse el botón de Wordreach en la barra de herramientas.',
   silentFrames: {
