@@ -20,6 +20,7 @@ import { UndoLine } from '../../ui/undo-line.tsx';
 import { LoadFault, useLoaded } from '../../ui/use-loaded.ts';
 import { WordButtons, type WordLinks } from '../../ui/word-buttons.tsx';
 import { say } from '../../wording/say.ts';
+import './shaded-page.css';
 import { AlsoTaught } from './also-taught.tsx';
 import { DeskLink } from './desk-link.tsx';
 import { FaultDetails } from './fault-details.tsx';

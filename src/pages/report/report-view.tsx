@@ -26,8 +26,8 @@ interface ReportViewProps {
 
 /** Missing patterns and words that are told without being asked for: what a page of paper holds. */
 const GAPS = 6;
-const GAP_WORDS = 8;
-const WORDS = 80;
+const GAP_WORDS = 6;
+const WORDS = 64;
 
 /** One text for one group, to be read, printed or given to a colleague: one page, and all the rest folded. */
 export function ReportView({ text, engine, groups, sequences, groupId, article }: ReportViewProps) {

@@ -82,7 +82,7 @@ export const panel: Translated<typeof english> = {
   textKept: 'El texto completo queda ahora en la estantería.',
   onShelfAlready: 'Ya estaba en la estantería.',
   putOnShelf: names.saveToShelf.es,
-  withText: 'texto completo',
+  withText: 'con texto',
   help: names.help.es,
   openShelf: 'Abrir la estantería',
   seeThere: 'Ver en la estantería',
