@@ -182,7 +182,7 @@ describe('a report that leaves', () => {
 
     const saved = await browser.open(browser.serve('report.html', html));
     expect(await reachOf(saved)).toBe(await reachOf(report));
-    expect(await saved.locator('.climb-plot').boundingBox()).toMatchObject({ height: 256 });
+    expect(await saved.locator('.climb-plot').boundingBox()).toMatchObject({ height: 176 });
     await expectSound(saved);
   });
 });
