@@ -171,14 +171,14 @@ describe('a file that version 1 saved is read whole:', () => {
     expect(look).toEqual({
       whole: false,
       counts: { groups: 1, sequences: 1, presets: 1, lessons: 0, passages: 1, texts: 1 },
-      clashes: 0,
+      clashes: [],
     });
   });
 
   test.each(['share-1.json', 'passages-1.json', 'shelf-1.jsonl', 'everything-1.jsonl'])(
     '%s is known as a file to add, of which nothing here would change',
     async (name) => {
-      expect((await lookIntoFile(new Blob([loadSavedFile(name)]), signal)).clashes).toBe(0);
+      expect((await lookIntoFile(new Blob([loadSavedFile(name)]), signal)).clashes).toEqual([]);
     },
   );
 });
@@ -196,7 +196,7 @@ describe('a file is taken', () => {
     const before = await stepsOf();
     const { herons } = (await loadGroups()).groups;
     const file = await fileOf([{ group: { ...herons!, step: 60, names: [] } }]);
-    expect((await lookIntoFile(file, signal)).clashes).toBe(1);
+    expect((await lookIntoFile(file, signal)).clashes).toEqual(['Herons']);
     const merged = await takeFile(file, 'merge', signal);
     expect([merged.added.groups, merged.changed.groups]).toEqual([0, 1]);
     expect(await stepsOf()).toContainEqual(['Herons', 60, herons!.names]);
@@ -213,7 +213,7 @@ describe('a file is taken', () => {
     const { herons } = (await loadGroups()).groups;
     const [passage] = await loadPassages();
     const file = await fileOf([{ group: { ...herons!, names: [] } }, { passage: passage! }]);
-    expect(await lookIntoFile(file, signal)).toMatchObject({ clashes: 0 });
+    expect(await lookIntoFile(file, signal)).toMatchObject({ clashes: [] });
     const { added, changed } = await takeFile(file, 'add', signal);
     expect([added, changed].map(({ groups, passages }) => groups + passages)).toEqual([0, 0]);
   });

@@ -62,7 +62,10 @@ export function GapRows({ gaps, links, onTaught, stepOf = () => null }: GapRowsP
                   <span class="unseen">: {patternName(gap.pattern)}</span>
                 </label>
               </div>
-              <p class="quiet">{isTaught ? say('ui.untickToUndo') : describeGap(gap, stepOf(gap.pattern))}</p>
+              <p class="quiet gap-says">
+                <span>{describeGap(gap, stepOf(gap.pattern))}</span>
+                {isTaught && <span>{say('ui.untickToUndo')}</span>}
+              </p>
               <WordButtons list={gap.pattern} words={gap.words} links={links} />
             </li>
           );

@@ -1,3 +1,4 @@
+import { CLIMB_MARKS } from '../analyze/index.ts';
 import type { Tally } from '../analyze/types.ts';
 import './mark-legend.css';
 import './reach.css';
@@ -22,8 +23,12 @@ export function Reach({ tally, withheld = false }: { tally: Tally; withheld?: bo
               percent: <span class="reach-figure">{reach.toFixed(reach === 100 ? 0 : 1)}%</span>,
             })}
       </h2>
-      <p class="quiet" role="status">
-        {say('ui.canRead', { known: tally.reads + tally.fresh + tally.bySight, running })}
+      <p class="quiet" role="status" title={say('ui.aboutMarks')}>
+        {say('ui.canRead', {
+          known: tally.reads + tally.fresh + tally.bySight,
+          running,
+          mark: CLIMB_MARKS.withHelp,
+        })}
       </p>
       {!withheld && (
         <div class="bar" aria-hidden="true">

@@ -1,17 +1,15 @@
 import { useRef, useState } from 'preact/hooks';
 
 /**
- * For a list whose rows go when they are ticked: from `hold()` on, the rows stay in their places, each with what is known of it now, until
+ * For a list whose rows go when they are ticked: from `hold()` on, the rows stay in their places as they are, so that none takes more or less room, until
  * pointer and keyboard have left the list, so that no button moves under the pointer.
  */
 export function useHeldRows<T>(rows: readonly T[], keyOf: (row: T) => string) {
   const [held, setHeld] = useState<readonly T[] | null>(null);
   const isOver = useRef(false);
-  const now = new Map(rows.map((row) => [keyOf(row), row]));
+  const now = new Set(rows.map(keyOf));
   const keys = new Set(held?.map(keyOf));
-  const shown = held
-    ? [...held.map((row) => now.get(keyOf(row)) ?? row), ...rows.filter((row) => !keys.has(keyOf(row)))]
-    : rows;
+  const shown = held ? [...held, ...rows.filter((row) => !keys.has(keyOf(row)))] : rows;
   const release = (list: HTMLElement): void => {
     if (!held) return;
     if (list.contains(document.activeElement)) document.querySelector('main')?.focus();

@@ -207,7 +207,7 @@ describe('a card says', () => {
     expect(await at.card.locator('.unit-key').allTextContents()).toContain('rope');
     const text = await at.card.textContent();
     expect(text).toContain('hope + ing, drop the e');
-    expect(text).toContain('Taught at step 31 of your sequence.');
+    expect(text).toContain('Step 31 of your sequence teaches it.');
     expect(text).toContain('Not in your sequence.');
     expect(text).toContain('Not yet decodable.');
     expect(text).not.toContain('Replacement words');

@@ -120,9 +120,9 @@ describe('rewriting', () => {
 
 test('a passage is begun for the group: a draft it can read, which says that it is one', async () => {
   const desk = await openDesk();
-  await desk.getByLabel('Words to use, if they fit').fill('crab, lighthouse');
+  await desk.getByLabel('Words to use (optional)').fill('crab, lighthouse');
   await expectSound(desk);
-  await desk.getByRole('button', { name: 'Begin a passage' }).click();
+  await desk.getByRole('button', { name: 'Write a draft for me' }).click();
   await desk.getByText('This is a draft made from sentence frames').waitFor();
   await desk.getByText(/Not used: .*lighthouse/).waitFor();
   await expect.poll(async () => (await words(desk)).split(/\s+/).length).toBeGreaterThanOrEqual(60);

@@ -235,7 +235,7 @@ describe('printed', () => {
       original: 'A lamp.',
       versions: { herons: { text: 'A lamp.', storyWords } },
     };
-    await desk.getByLabel('Add from a file').setInputFiles({
+    await desk.getByLabel('Choose a file, or drop it here').setInputFiles({
       name: 'many.json',
       mimeType: 'application/json',
       buffer: Buffer.from(JSON.stringify({ 'wordreach-passages': 1, passages: [passage] })),

@@ -365,20 +365,27 @@ describe('keeping', () => {
         desk.getByRole('button', { name: 'Save all to file' }).click(),
       ]);
       const file = readFileSync(await download.path(), 'utf8');
-      await desk.getByLabel('Add from a file').setInputFiles({
-        name: 'passages.json',
-        mimeType: 'application/json',
-        buffer: Buffer.from(file),
-      });
-      await desk.getByText('One passage was added.').waitFor();
+      const give = (text: string) =>
+        desk.getByLabel('Choose a file, or drop it here').setInputFiles({
+          name: 'passages.jsonl',
+          mimeType: 'application/jsonl',
+          buffer: Buffer.from(text),
+        });
+      await give(file);
+      await desk.getByText('You already have everything in this file.').waitFor();
+      await field().press('Control+End');
+      await field().pressSequentially(' Wind.');
+      await expect.poll(async () => JSON.stringify(await stored())).toContain('Wind.');
+      await give(file);
+      await desk.getByRole('button', { name: 'Add: keep both' }).click();
+      await desk.getByText('Added: 1 passage.').waitFor();
       const both = await stored();
-      expect(both.map(({ versions }) => versions)).toEqual([both[0]!.versions, both[0]!.versions]);
-      await desk.getByLabel('Add from a file').setInputFiles({
-        name: 'passages.json',
-        mimeType: 'application/json',
-        buffer: Buffer.from('{'),
-      });
-      await desk.getByText('This file holds no passages.').waitFor();
+      expect(both.map(({ versions }) => JSON.stringify(versions).includes('Wind.')).toSorted()).toEqual([
+        false,
+        true,
+      ]);
+      await give('{');
+      await desk.getByText(/Nothing was changed/).waitFor();
       expect((await stored()).length).toBe(2);
       await expectSound();
     },

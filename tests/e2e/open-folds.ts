@@ -6,7 +6,9 @@ export async function openFolds(panel: Page): Promise<void> {
   await panel.evaluate(() => {
     for (const fold of document.querySelectorAll<HTMLDetailsElement>('.group > details, .missing > details'))
       fold.open = true;
-    for (const more of document.querySelectorAll<HTMLElement>('.missing > details > [aria-expanded="false"]'))
+    for (const more of document.querySelectorAll<HTMLElement>(
+      '.missing > details .gap-rows > [aria-expanded="false"]',
+    ))
       more.click();
   });
 }

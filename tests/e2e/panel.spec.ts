@@ -65,7 +65,9 @@ describe('the panel for the bundled story', () => {
     await panel.getByRole('heading', { name: 'Taught early' }).waitFor();
     await expect.poll(reach).toBeGreaterThan(before);
     expect(await axeFaults(panel)).toEqual([]);
-    expect(await focused()).toMatch(/^Mark as taught: /);
+    // The row stays in its place, struck through, with the keyboard in its box.
+    expect(await focused()).toBe('Mark as taught: igh as in light');
+    await panel.locator('.gap-taught').getByText('Untick to undo.').waitFor();
 
     await panel.getByRole('region', { name: 'Taught early' }).getByRole('checkbox').click();
     await expect.poll(beyond).toBe(marked.length);
@@ -73,7 +75,7 @@ describe('the panel for the bundled story', () => {
       (figure) => document.querySelector('.reach-figure')?.textContent === figure,
       `${before.toFixed(1)}%`,
     );
-    expect(await panel.evaluate(() => document.activeElement?.localName)).toBe('main');
+    expect(await panel.evaluate(() => document.activeElement?.localName)).toMatch(/^(?:input|main)$/);
   });
 
   test('a word leads to its place and is taken apart', async () => {
@@ -161,6 +163,55 @@ describe('the panel for the bundled story', () => {
       ['.gap', '.panel-bar'].map((part) => panel.locator(part).first().boundingBox()),
     );
     expect(row!.y + row!.height).toBeLessThan(bar!.y);
+  });
+
+  test('no button moves under the pointer while patterns are marked as taught; the rows go when it has left', async () => {
+    await panel.setViewportSize({ width: 360, height: 653 });
+    const boxes = panel.locator('.gap input');
+    const at = () => boxes.evaluateAll((all) => all.slice(0, 6).map((box) => box.getBoundingClientRect().y));
+    await panel
+      .locator('.gap')
+      .first()
+      .evaluate((row) => row.scrollIntoView({ block: 'start' }));
+    const before = await at();
+    const missing = await panel.locator('.gap').count();
+    for (const row of [0, 1]) {
+      await boxes.nth(row).click();
+      await expect.poll(() => panel.locator('.gap-taught').count()).toBe(row + 1);
+      await panel.locator('.undo-line button').waitFor();
+      expect(await at()).toEqual(before);
+    }
+    expect(await axeFaults(panel)).toEqual([]);
+    await boxes.first().click();
+    await expect.poll(() => panel.locator('.gap-taught').count()).toBe(1);
+    await panel.mouse.move(5, 5);
+    await expect.poll(() => panel.locator('.gap').count()).toBe(missing - 1);
+    expect(await panel.locator('.gap-taught').count()).toBe(0);
+  });
+
+  test('the replacement words of the word whose card the page opens are in the panel, and what is open follows', async () => {
+    await panel.getByRole('button', { name: 'winding', exact: true }).first().click();
+    await panel.getByRole('region', { name: 'The word winding' }).waitFor();
+    await page.bringToFront();
+    await browser.command('next-word');
+    const line = panel.locator('.word-line');
+    await line.waitFor();
+    const word = (await line.locator('[aria-expanded]').textContent())!;
+    expect(word).not.toBe('winding');
+    await panel.getByRole('region', { name: `The word ${word}` }).waitFor();
+    await line.locator('.swap, .swaps .quiet').first().waitFor();
+    await browser.command('next-word');
+    await expect.poll(() => line.locator('[aria-expanded]').textContent()).not.toBe(word);
+    const next = (await line.locator('[aria-expanded]').textContent())!;
+    await panel.getByRole('region', { name: `The word ${next}` }).waitFor();
+    expect(await axeFaults(panel)).toEqual([]);
+  });
+
+  test('at 200 % nothing is wider than a panel of 360 pixels', async () => {
+    await panel.setViewportSize({ width: 180, height: 326 });
+    await panel.locator('.gap input').first().click();
+    await panel.locator('.undo-line button').waitFor();
+    expect(await panel.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(180);
   });
 
   test('a word is counted as a name and as judged again in the same place', async () => {

@@ -28,7 +28,7 @@ async function shaded(page: Page): Promise<Page> {
 }
 
 async function running(panel: Page): Promise<number> {
-  const says = (await panel.getByText(/^Readable: \d/).textContent()) ?? '';
+  const says = (await panel.getByText(/^\d+ of \d+ words/).textContent()) ?? '';
   return Number(/of (\d+) words/.exec(says)?.[1]);
 }
 

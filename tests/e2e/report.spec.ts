@@ -74,6 +74,10 @@ describe('the report on a page', () => {
     expect(await panel.locator('.gap h3').allTextContents()).toEqual(
       expect.arrayContaining(gaps.slice(0, 2)),
     );
+    expect(await report.getByRole('region', { name: 'Not yet decodable' }).textContent()).toContain('light');
+    await expectSound(report);
+    for (const fold of ['All missing patterns', 'All words', 'Group settings'])
+      await report.getByRole('heading', { name: fold }).click();
     expect(await report.locator('.report-standing').first().textContent()).toContain('light');
     await expectSound(report);
 
@@ -130,7 +134,7 @@ describe('the report on a page', () => {
 });
 
 describe('a report that leaves', () => {
-  test('is printed on either paper: all of it, nothing that can be pressed', async () => {
+  test('is printed on one page of either paper, with nothing that can be pressed; what is unfolded is printed too', async () => {
     const { panel } = await openPanel();
     const report = await openReport(panel);
     await report.emulateMedia({ colorScheme: 'dark' });
@@ -139,6 +143,7 @@ describe('a report that leaves', () => {
       ['Letter', 612],
     ] as const) {
       const pages = await readPdf(await report.pdf({ format, preferCSSPageSize: true }));
+      expect(pages).toHaveLength(1);
       const lines = pages.flatMap(({ lines }) => lines.map(({ text }) => text));
       // Chromium gives a sheet half a point more than A4 has.
       expect(Math.floor(pages[0]!.width)).toBe(width);
@@ -148,14 +153,21 @@ describe('a report that leaves', () => {
         'Readable by step',
         'Missing patterns',
         'Not yet decodable',
-        'Group settings',
         'judgement comes first',
       ])
         expect(text).toContain(part);
-      expect(text).not.toMatch(/Print or save|Save as web page|Compare Herons with|All steps, as table/);
-      for (const { lines } of pages)
-        expect(lines.at(-1)!.text).not.toMatch(/^(Missing patterns|Words|Settings used)$/);
+      expect(text).not.toMatch(
+        /Print or save|Save as web page|Compare Herons with|All steps, as table|All words|Group settings/,
+      );
     }
+    await report.getByRole('heading', { name: 'All missing patterns' }).click();
+    await report.getByRole('heading', { name: 'Group settings' }).click();
+    const pages = await readPdf(await report.pdf({ format: 'A4', preferCSSPageSize: true }));
+    expect(pages.length).toBeGreaterThan(1);
+    const text = pages.flatMap(({ lines }) => lines.map((line) => line.text)).join(' ');
+    expect(text).toContain('Decoding rules');
+    for (const { lines } of pages)
+      expect(lines.at(-1)!.text).not.toMatch(/^(Missing patterns|Not yet decodable|Group settings)$/);
   });
 
   test('is saved as a page that needs nothing else and runs nothing', async () => {
@@ -170,7 +182,7 @@ describe('a report that leaves', () => {
 
     const saved = await browser.open(browser.serve('report.html', html));
     expect(await reachOf(saved)).toBe(await reachOf(report));
-    expect(await saved.locator('.climb-plot').boundingBox()).toMatchObject({ height: 256 });
+    expect(await saved.locator('.climb-plot').boundingBox()).toMatchObject({ height: 176 });
     await expectSound(saved);
   });
 });

@@ -5,6 +5,12 @@ import { EverythingFileError, readEverything } from '../../src/host/files/everyt
 import { PassageFileError, readPassages } from '../../src/host/files/passage-file.ts';
 import { readShareFile, ShareError } from '../../src/host/files/share-file.ts';
 import { readShelfFile, ShelfFileError } from '../../src/host/files/shelf-file.ts';
+import {
+  type FileItem,
+  isFileError,
+  readWordreachFile,
+  WordreachFileError,
+} from '../../src/host/files/wordreach-file.ts';
 import { parsePlan, planOf, renew } from '../../src/lesson/index.ts';
 import { loadSavedFile, loadStoredShapes } from '../stored/stored-shapes.ts';
 import { expectFault, type FuzzTarget, hold, target } from './fuzz-target.ts';
@@ -65,7 +71,17 @@ export const parserTargets: readonly FuzzTarget[] = [
     readEverything,
     EverythingFileError,
   ),
+  linesTarget('files of one kind', loadSavedFile('file-1.jsonl'), readAnyFile, WordreachFileError),
 ];
+
+/** Any file, whose faults are of several kinds, as one that throws one kind. */
+async function* readAnyFile(file: Blob): AsyncGenerator<FileItem> {
+  try {
+    yield* readWordreachFile(file);
+  } catch (error) {
+    throw isFileError(error) ? new WordreachFileError(error.message) : error;
+  }
+}
 
 type Fault = new (...args: never[]) => Error;
 

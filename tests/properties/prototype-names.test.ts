@@ -23,6 +23,7 @@ import { PassageFileError, readPassages } from '../../src/host/files/passage-fil
 import { readShareFile, ShareError } from '../../src/host/files/share-file.ts';
 import { readShelfFile, ShelfFileError } from '../../src/host/files/shelf-file.ts';
 import { takeIn } from '../../src/host/files/take-in.ts';
+import { readWordreachFile, WordreachFileError } from '../../src/host/files/wordreach-file.ts';
 import { answer } from '../../src/host/page-talk/messages.ts';
 import {
   changeChosen,
@@ -148,6 +149,8 @@ describe.each(NAMED)('%s', (name) => {
   test('as a key of a file of everything: the line is refused', async () => {
     const file = `{"wordreach-everything":1,"items":1}\n{"stored":"${name}","value":{}}\n`;
     await expect(readAll(readEverything(new Blob([file])))).rejects.toThrow(EverythingFileError);
+    const one = `{"wordreach-file":1,"whole":true,"items":1}\n{"stored":"${name}","value":{}}\n`;
+    await expect(readAll(readWordreachFile(new Blob([one])))).rejects.toThrow(WordreachFileError);
   });
 
   test('as the id of a group, a sequence, a lesson and a version', async () => {

@@ -82,6 +82,7 @@ describe('the report on a page', () => {
     });
     shadeTab(7, story.title, story.text);
     await openPage(ReportPage, 'tab/7');
+    await screen.getByText('Group settings').click();
     await screen.getByText('2 (kept private)').waitFor();
     await screen.getByText('Terns: this group has no sequence, so there are no steps to show.').waitFor();
     expect(document.body.textContent).not.toMatch(/Hesper|Corentin/);

@@ -170,14 +170,14 @@ test('saved in a file, deleted, and opened again, the shelf is what it was', asy
   await screen.getByRole('button', { name: 'Delete', exact: true }).click();
   await screen.getByText('The whole shelf: 0 texts').waitFor();
   expect(await readRaw()).toBe('[[],[]]');
-  const field = screen.getByLabel(/^Choose a saved shelf file/);
+  const field = screen.getByLabel('Choose a file, or drop it here');
   await field.setInputFiles([file]);
-  await screen.getByText('3 texts were added.').waitFor();
+  await screen.getByText('Added: 3 texts on the shelf.').waitFor();
   expect(await readRaw()).toBe(before);
   await field.setInputFiles([file]);
-  await screen.getByText('All texts in this file are already on your shelf.').waitFor();
+  await screen.getByText('You already have everything in this file.').waitFor();
   await field.setInputFiles([new File(['{"steps":[]}'], 'a.jsonl')]);
-  await screen.getByText(/holds no shelf/).waitFor();
+  await screen.getByText(/Nothing was changed/).waitFor();
   expect(await readRaw()).toBe(before);
 });
 

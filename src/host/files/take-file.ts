@@ -41,8 +41,8 @@ export interface FileLook {
   /** Whether it can take the place of everything here. */
   readonly whole: boolean;
   readonly counts: FileCounts;
-  /** How many of its things are here already in another form. */
-  readonly clashes: number;
+  /** The names of its things that are here already in another form. */
+  readonly clashes: readonly string[];
 }
 
 /** How a file is taken: what is here in another form takes the file's, or stays, and the file's comes beside it. */
@@ -71,10 +71,10 @@ const none = (): Counts => ({ groups: 0, sequences: 0, presets: 0, lessons: 0, p
 /** Reads all of a file, and checks it. Rejects with an error that `isFileError` knows, or with `StorageFault`. */
 export async function lookIntoFile(file: Blob, signal: AbortSignal): Promise<FileLook> {
   const counts = none();
-  let clashes = 0;
+  const clashes: string[] = [];
   const content = await readContent(file, signal, counts, async (texts) => {
     counts.texts += texts.length;
-    for (const text of texts) if ((await findText(text)) === 'other') clashes++;
+    for (const text of texts) if ((await findText(text)) === 'other') clashes.push(text.title);
   });
   // Those that this version cannot read are counted too: they come back with everything.
   counts.groups += content.groups.length;
@@ -82,9 +82,9 @@ export async function lookIntoFile(file: Blob, signal: AbortSignal): Promise<Fil
   counts.presets = content.presets.length;
   counts.passages = content.passages.length;
   const plan = await planTaking(content, 'merge');
-  for (const changed of [plan.changedGroups, plan.changedSequences, plan.changedPassages])
-    clashes += Object.keys(changed).length;
-  clashes += plan.changedPresets;
+  for (const { name } of [...Object.values(plan.changedGroups), ...Object.values(plan.changedSequences)])
+    clashes.unshift(name);
+  clashes.push(...plan.changedPresets, ...Object.values(plan.changedPassages).map(({ title }) => title));
   return { whole: await isWholeFile(file), counts, clashes };
 }
 
@@ -147,7 +147,7 @@ export async function takeFile(file: Blob, how: Taking, signal: AbortSignal): Pr
   added.passages = plan.addedPassages.length;
   changed.groups = Object.keys(plan.changedGroups).length;
   changed.sequences = Object.keys(plan.changedSequences).length;
-  changed.presets = plan.changedPresets;
+  changed.presets = plan.changedPresets.length;
   changed.passages = Object.keys(plan.changedPassages).length;
   return { added, changed, undo };
 }
@@ -212,19 +212,19 @@ async function planTaking(content: Content, how: Taking) {
     { groups: fresh, sequences: content.sequences },
     { groups, sequences: { ...sequences, own: { ...sequences.own, ...changedSequences } } },
   );
-  const addedGroups: Record<string, Group> = {};
-  const changedGroups: Record<string, Group> = {};
-  for (const [i, [id, group]] of Object.entries(taken.groups).entries()) {
+  const placed = Object.entries(taken.groups).map(([id, group], i) => {
     const same = isMerged ? findByName(groups, fresh[i]!.name) : undefined;
-    if (!same) addedGroups[id] = group;
+    if (!same) return { id, group, isNew: true };
     // A file without names leaves those that are here.
-    else
-      changedGroups[same.id] = {
-        ...group,
-        name: same.group.name,
-        names: [...new Set([...same.group.names, ...group.names])],
-      };
-  }
+    const names = [...new Set([...same.group.names, ...group.names])];
+    return { id: same.id, group: { ...group, name: same.group.name, names }, isNew: false };
+  });
+  const groupsThat = (isNew: boolean): Readonly<Record<string, Group>> =>
+    Object.fromEntries(
+      placed.filter((each) => each.isNew === isNew).map(({ id, group }) => [id, group] as const),
+    );
+  const addedGroups = groupsThat(true);
+  const changedGroups = groupsThat(false);
   const planned = planPresets(content.presets, presets, isMerged);
   const byId = new Map(passages.map((passage) => [passage.id, passage]));
   const newPassages = content.passages.filter(
@@ -258,13 +258,13 @@ async function planTaking(content: Content, how: Taking) {
 
 function planPresets(found: readonly LessonPreset[], here: readonly LessonPreset[], isMerged: boolean) {
   let presets = here;
-  let changed = 0;
+  const changed: string[] = [];
   for (const preset of found) {
     const same = presets.find(({ name }) => name === preset.name);
     if (same && isSame(same, preset)) continue;
     if (same && isMerged) {
       presets = presets.map((each) => (each === same ? preset : each));
-      changed++;
+      changed.push(preset.name);
     } else {
       let { name } = preset;
       for (let n = 2; presets.some((each) => each.name === name); n++) name = `${preset.name} ${n}`;

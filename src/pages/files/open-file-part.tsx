@@ -37,7 +37,7 @@ export function OpenFilePart() {
   const open = (file: File): Promise<void> =>
     attempt(say('groups.readingFile'), async () => {
       const look = await lookIntoFile(file, signal);
-      if (!look.whole && look.clashes === 0) return add(file, 'add');
+      if (!look.whole && look.clashes.length === 0) return add(file, 'add');
       setTold(null);
       setAsked({ file, look });
     });
@@ -49,12 +49,8 @@ export function OpenFilePart() {
       hasAny(changed) && say('groups.updated', { counts: describeCounts(changed) }),
     ].filter((part) => part !== false);
     if (parts.length === 0) return setTold({ good: true, says: say('groups.allHere') });
-    const says = parts.join(' ');
-    setTold({ good: true, says });
-    noteEdit(says, async () => {
-      await undo();
-      setTold(null);
-    });
+    setTold(null);
+    noteEdit(parts.join(' '), undo);
   }
   const take = (file: File, how: Taking | 'replace'): Promise<void> =>
     attempt(how === 'replace' ? say('groups.bringingBack') : say('groups.readingFile'), async () => {

@@ -3,6 +3,9 @@ import type { FileCounts, FileLook, Taking } from '../../host/files/take-file.ts
 import { sayList } from '../../ui/say-list.ts';
 import { say } from '../../wording/say.ts';
 
+/** Things named in the question. */
+const NAMED = 5;
+
 interface TakeQuestionProps {
   readonly look: FileLook;
   readonly onTake: (how: Taking | 'replace') => void;
@@ -24,10 +27,10 @@ export function TakeQuestion({ look: { whole, counts, clashes }, onTake, onKeep 
         {whole
           ? say('groups.holdsEverything', { counts: describeCounts(counts) })
           : say('groups.holds', { counts: describeCounts(counts) })}{' '}
-        {clashes > 0 && say('groups.clashes', { count: clashes })}
+        {clashes.length > 0 && say('groups.clashes', { names: nameSome(clashes) })}
       </p>
       <dl class="take-ways">
-        {clashes > 0 && (
+        {clashes.length > 0 && (
           <div>
             <dt>{answer('merge', say('groups.merge'))}</dt>
             <dd>{say('groups.aboutMerge')}</dd>
@@ -53,6 +56,11 @@ export function TakeQuestion({ look: { whole, counts, clashes }, onTake, onKeep 
       </dl>
     </div>
   );
+}
+
+/** The first names, and `…` where there are more. */
+function nameSome(names: readonly string[]): string {
+  return names.length > NAMED ? `${names.slice(0, NAMED).join(', ')}, …` : sayList(names);
 }
 
 /** `3 groups, 1 sequence of your own and 2 passages`. */

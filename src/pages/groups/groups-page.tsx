@@ -190,7 +190,7 @@ function UndoButton() {
     <p class={last ? 'undo' : 'unseen'} role="status">
       {last && (
         <>
-          <span>{say('groups.done', { what: last.says })}</span>{' '}
+          <span>{last.says.endsWith('.') ? last.says : say('groups.done', { what: last.says })}</span>{' '}
           <button type="button" class="plain" onClick={() => void undo()}>
             {say('ui.undo')}
           </button>

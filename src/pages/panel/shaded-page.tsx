@@ -20,6 +20,7 @@ import { UndoLine } from '../../ui/undo-line.tsx';
 import { LoadFault, useLoaded } from '../../ui/use-loaded.ts';
 import { WordButtons, type WordLinks } from '../../ui/word-buttons.tsx';
 import { say } from '../../wording/say.ts';
+import './shaded-page.css';
 import { AlsoTaught } from './also-taught.tsx';
 import { DeskLink } from './desk-link.tsx';
 import { FaultDetails } from './fault-details.tsx';
@@ -66,7 +67,9 @@ export function ShadedPage({ tab, page, report, groups, sequences, children }: S
   const viewed = useSwaps(tab, inView?.word ?? null, inView?.place, report);
   const found = useSwaps(tab, isHard && opened.list !== IN_VIEW ? opened.word : null, undefined, report);
   // What is open goes on to the word whose card the page shows.
-  useEffect(() => setOpened((now) => inView && now && { list: IN_VIEW, word: inView.word }), [inView]);
+  useEffect(() => {
+    if (inView) setOpened((now) => now && { list: IN_VIEW, word: inView.word });
+  }, [inView]);
   const places = useRef(new Map<WordKey, number>());
   const opener = useRef<Element | null>(null);
   const WordCard = useLoaded(loadWordCard);

@@ -6,14 +6,18 @@ interface SwapsProps {
   /** The word they may stand for. */
   readonly word: string;
   readonly tab: number;
+  /** Without the words before them, which a screen reader says all the same. */
+  readonly isShort?: boolean;
 }
 
 /** Replacement words, each of which is put into the text at the desk. */
-export function Swaps({ swaps, word, tab }: SwapsProps) {
-  if (swaps.length === 0) return <span class="quiet">{say('panel.noSwap')}</span>;
+export function Swaps({ swaps, word, tab, isShort = false }: SwapsProps) {
+  if (swaps.length === 0)
+    return <span class="quiet">{say(isShort ? 'panel.noSwapShort' : 'panel.noSwap')}</span>;
   return (
     <>
-      <span class="quiet">{say('panel.sayInstead')}</span>{' '}
+      {isShort && <span aria-hidden="true">→ </span>}
+      <span class={isShort ? 'unseen' : 'quiet'}>{say('panel.sayInstead')}</span>{' '}
       {swaps.map(({ text, reads }) => (
         <a
           key={text}

@@ -21,14 +21,15 @@ interface WordLineProps {
 export function WordLine({ word, swaps, tab, isOpen, onToggle, children }: WordLineProps) {
   const shown = splitKey(word).word;
   return (
-    <section class="word-line" aria-label={say('panel.theWord', { word: shown })}>
+    <div class="word-line">
       {isOpen && <div class="word-line-card">{children}</div>}
       <p class="swaps">
+        <span class="quiet">{say('panel.wordInView')}</span>
         <button type="button" class="plain" lang="en" aria-expanded={isOpen} onClick={onToggle}>
           {shown}
         </button>
-        {swaps && <Swaps swaps={swaps} word={shown} tab={tab} />}
+        {swaps && <Swaps swaps={swaps} word={shown} tab={tab} isShort />}
       </p>
-    </section>
+    </div>
   );
 }

@@ -3,8 +3,15 @@ import type { Gap } from '../../analyze/types.ts';
 import { patternName } from '../../ui/pattern-name.ts';
 import { say } from '../../wording/say.ts';
 
+interface GapListProps {
+  readonly gaps: readonly Gap[];
+  readonly group: CompiledGroup;
+  /** At most so many words are told of each. */
+  readonly most?: number;
+}
+
 /** What the group lacks for this text: when its sequence teaches it, what it opens, and in which words it stands. */
-export function GapList({ gaps, group }: { gaps: readonly Gap[]; group: CompiledGroup }) {
+export function GapList({ gaps, group, most = Number.POSITIVE_INFINITY }: GapListProps) {
   if (gaps.length === 0) return <p>{say('report.noGaps')}</p>;
   return (
     <ul class="report-gaps">
@@ -15,7 +22,8 @@ export function GapList({ gaps, group }: { gaps: readonly Gap[]; group: Compiled
             {nameStep(group.stepOf(pattern))}, {nameOpens(opens)}
           </p>
           <p class="report-words" lang="en">
-            {words.join(', ')}
+            {words.slice(0, most).join(', ')}
+            {words.length > most && ', …'}
           </p>
         </li>
       ))}

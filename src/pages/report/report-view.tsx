@@ -25,8 +25,9 @@ interface ReportViewProps {
 }
 
 /** Missing patterns and words that are told without being asked for: what a page of paper holds. */
-const GAPS = 8;
-const WORDS = 80;
+const GAPS = 6;
+const GAP_WORDS = 6;
+const WORDS = 64;
 
 /** One text for one group, to be read, printed or given to a colleague: one page, and all the rest folded. */
 export function ReportView({ text, engine, groups, sequences, groupId, article }: ReportViewProps) {
@@ -60,7 +61,7 @@ export function ReportView({ text, engine, groups, sequences, groupId, article }
       <ClimbPart {...{ text, engine, sequences, groupId }} groups={groups.groups} />
       <section class="report-part" aria-labelledby="gaps-title">
         <h2 id="gaps-title">{say('ui.missingPatterns')}</h2>
-        <GapList gaps={report.gaps.slice(0, GAPS)} group={judge.group} />
+        <GapList gaps={report.gaps.slice(0, GAPS)} group={judge.group} most={GAP_WORDS} />
       </section>
       {hard.length > 0 && (
         <section class="report-part" aria-labelledby="hard-title">

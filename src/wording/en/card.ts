@@ -9,7 +9,7 @@ export const card = {
   notTaught: 'Not marked as taught: {pattern}.',
   undone: 'Undone.',
   teach: names.markAsTaught.en,
-  taughtAt: 'Taught at step {step} of your sequence.',
+  taughtAt: 'Step {step} of your sequence teaches it.',
   learntBySight: 'Irregular spelling: teach it as a by-sight word.',
   noStep: 'Not in your sequence.',
   countsAs: names.countsAs.en,

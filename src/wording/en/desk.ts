@@ -11,8 +11,6 @@ export const desk = {
   untitled: 'Untitled',
   allPassages: 'All passages',
   saveAll: 'Save all to file',
-  addFromFile: 'Add from a file',
-  added: { one: 'One passage was added.', other: '{count} passages were added.' },
 
   putATextOnTheDesk: names.newPassage.en,
   takeOrPaste: `On a shaded page, press “${names.editText.en}” in the side panel to bring its text here. Or paste a text, or open a file.`,
@@ -176,10 +174,10 @@ export const desk = {
   rewrittenAs: 'Rewrite as “{text}”',
   otherRewritings: 'Other rewritings of this sentence',
 
-  beginAPassage: 'Begin a passage',
+  beginAPassage: 'Write a draft for me',
   aboutBeginning:
     'Wordreach writes a short text that {group} can read: two people, one place, a small story. It is a draft. Edit it before you use it.',
-  topicWords: 'Words to use, if they fit',
+  topicWords: 'Words to use (optional)',
   topicExample: 'crab, net, dock',
   beginning: 'Writing the draft…',
   isADraft: {

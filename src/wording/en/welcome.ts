@@ -9,7 +9,7 @@ export const welcome = {
   stepSequence: 'What do you teach, in which order?',
   sequenceHint: 'Choose the sequence nearest to your school’s programme. You can change every step later.',
   steps: { one: 'one step', other: '{count} steps' },
-  begins: 'begins with {what}',
+  begins: 'begins: {what}',
   yours: 'your own',
   school: 'your school’s',
   pasteOwn: 'Paste your own scope and sequence',

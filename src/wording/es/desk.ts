@@ -14,8 +14,6 @@ export const desk: Translated<typeof english> = {
   untitled: 'Sin título',
   allPassages: 'Todos los pasajes',
   saveAll: 'Guardar todos',
-  addFromFile: 'Añadir de un archivo',
-  added: { one: 'Se añadió un pasaje.', other: 'Se añadieron {count} pasajes.' },
 
   putATextOnTheDesk: names.newPassage.es,
   takeOrPaste: `En una página sombreada, pulse «${names.editText.es}» en el panel lateral para traer aquí su texto. También puede pegar un texto o abrir un archivo.`,
@@ -189,10 +187,10 @@ export const desk: Translated<typeof english> = {
   rewrittenAs: 'Reescribir como «{text}»',
   otherRewritings: 'Otras reescrituras de esta oración',
 
-  beginAPassage: 'Empezar un pasaje',
+  beginAPassage: 'Escribir un borrador',
   aboutBeginning:
     'Wordreach escribe un texto breve que {group} puede leer: dos personas, un lugar y una pequeña historia. Es un borrador. Corríjalo antes de usarlo.',
-  topicWords: 'Palabras que usar, si encajan',
+  topicWords: 'Palabras que usar (opcional)',
   topicExample: 'crab, net, dock',
   beginning: 'Escribiendo el borrador…',
   isADraft: {

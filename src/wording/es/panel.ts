@@ -82,7 +82,7 @@ export const panel: Translated<typeof english> = {
   textKept: 'El texto completo queda ahora en la estantería.',
   onShelfAlready: 'Ya estaba en la estantería.',
   putOnShelf: names.saveToShelf.es,
-  withText: names.keepFullText.es,
+  withText: 'con texto',
   help: names.help.es,
   openShelf: 'Abrir la estantería',
   seeThere: 'Ver en la estantería',
@@ -93,6 +93,8 @@ export const panel: Translated<typeof english> = {
   neededInShort: `${names.missingPatterns.es}: {patterns}.`,
   sayInstead: `${names.replacementWords.es}, en la mesa:`,
   noSwap: 'No se encontró ninguna palabra de reemplazo legible. Enseñe esta palabra antes de leer, o déjela.',
+  noSwapShort: 'Sin palabra de reemplazo legible.',
+  wordInView: 'Palabra actual:',
   noTab:
     'Aquí no hay ninguna página web abierta. Abra un cuento y pulse el botón de Wordreach en la barra de herramientas.',
   silentFrames: {

@@ -6,7 +6,7 @@ export const patterns: Translated<typeof english> = {
   asIn: '{spelling} como en {word}',
   silentAsIn: '{spelling} muda como en {word}',
   consonantLeAsIn: 'consonante-{spelling} como en {word}',
-  suffixSaid: 'sufijo {spelling} que suena /{word}/',
+  suffixSaid: 'sufijo {spelling} como /{word}/',
   suffix: 'sufijo {spelling}',
   prefix: 'prefijo {spelling}',
   root: 'raíz {spelling}',

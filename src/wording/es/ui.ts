@@ -17,7 +17,9 @@ export const ui: Translated<typeof english> = {
   forgetFound: 'Descartarlo',
   reach: 'Legible',
   percentReadable: `{percent} ${names.readable.es}`,
-  canRead: 'Legibles: {known} de {running} palabras.',
+  canRead: '{known} de {running} palabras. Con ayuda: {mark}%.',
+  aboutMarks:
+    'E. A. Betts, Foundations of Reading Instruction (1946): 95% de palabras conocidas para leer con ayuda, 99% para leer a solas.',
   reads: 'decodificables',
   fresh: 'decodificables, practican este paso',
   bySight: 'de reconocimiento visual',

@@ -11,7 +11,7 @@ export const welcome: Translated<typeof english> = {
   stepSequence: '¿Qué enseña y en qué orden?',
   sequenceHint: 'Elija la secuencia más cercana al programa de su escuela. Después podrá cambiar cada paso.',
   steps: { one: 'un paso', other: '{count} pasos' },
-  begins: 'empieza con {what}',
+  begins: 'empieza: {what}',
   yours: 'propia',
   school: 'de su escuela',
   pasteOwn: 'Pegar su propio alcance y secuencia',
