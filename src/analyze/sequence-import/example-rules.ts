@@ -1,9 +1,11 @@
+import type { Spelled } from './clause-chunk.ts';
 import type { ClauseReader } from './clause-reader.ts';
 import { fits } from './fits.ts';
+import { phraseAt } from './phrase-at.ts';
 import { findPhrase, type Phrase } from './phrases.ts';
 import { soundsByName } from './sound-names.ts';
 import { soundPhrase } from './sound-phrase.ts';
-import type { Spelling } from './spellings.ts';
+import { findSpelling, type Spelling } from './spellings.ts';
 import type { Lexeme } from './split-lexemes.ts';
 import { restWords } from './word-roles.ts';
 import { joinsWords, standsForLetters } from './words-or-letters.ts';
@@ -130,6 +132,19 @@ export const exampleRules: readonly WordRule[] = [
     },
   },
   {
+    name: 'something else after "and"',
+    example: 'st as in nest and dividing words',
+    counterExample: 'st as in nest and best',
+    applies: (reader, { i, lexeme: { text } }) => {
+      const { last, aside, hinting } = reader;
+      if (text !== 'and' || aside || !hinting || last === undefined) return 0;
+      if (!beginsAnew(reader, last, i + 1)) return 0;
+      reader.divide(true);
+      reader.trailing = false;
+      return 1;
+    },
+  },
+  {
     name: 'an example',
     example: 'ai (rain)',
     counterExample: 'ai rain',
@@ -204,3 +219,26 @@ export const exampleRules: readonly WordRule[] = [
     },
   },
 ];
+
+/** Words before letters or a phrase that are no examples themselves. */
+const leadsToLetters =
+  /^(?:the|spellings?|words?|add|adding|divide|dividing|suffix|suffixes|prefix|prefixes|letters?|initial|final|beginning|ending|endings)$/;
+
+/** Whether what stands behind "and" is not of the letters before it: neither an example nor a sound of theirs. */
+function beginsAnew({ lexemes }: ClauseReader, last: Spelled, at: number): boolean {
+  const next = lexemes[at];
+  if (next === undefined) return false;
+  const says = (within: ReadonlySet<string> | null | undefined) =>
+    last.spelling.candidates.some((id) => within?.has(id));
+  if (next.kind === 'sound') return !says(soundPhrase(next.text).within);
+  if (next.kind === 'meant') return true;
+  if (next.kind !== 'word' || next.cut === true) return false;
+  const [phrase, length] = phraseAt(lexemes, at);
+  if (phrase !== null && (length > 1 || !fits(next.text, last.spelling.letters))) return !says(phrase.within);
+  if (next.mark !== 'none') return findSpelling(next.text, next.mark) !== null;
+  if (leadsToLetters.test(next.text)) return lexemes[at + 1]?.kind !== 'close';
+  const joint = lexemes[at + 1];
+  const explained =
+    /^(?:is|hint|open|list|sound)$/.test(joint?.kind ?? '') || /^(?:as|says?|saying|for|spells?|makes?)$/.test(joint?.text ?? '');
+  return explained && !fits(next.text, last.spelling.letters) && findSpelling(next.text, 'none') !== null;
+}

@@ -40,6 +40,21 @@ export const saidNotations: readonly NotationRule[] = [
     applies: affixNamedBehind,
   },
   {
+    name: 'where in words a part stands, in a list',
+    example: 'ai, words ending in -ed',
+    counterExample: 'words ending in rain',
+    applies: (lexemes, i) => {
+      if (i === 0 || !divides(lexemes[i - 1]) || !/^words?$/.test(wordAt(lexemes, i))) return null;
+      let at = i + 1;
+      while (/^(?:that|which|can|often)$/.test(wordAt(lexemes, at))) at += 1;
+      const [, first] = /^(?:(begin|start)|end)(?:s|ing|ning)?$/.exec(wordAt(lexemes, at)) ?? [undefined, undefined];
+      if (!/^(?:begin|start|end)(?:s|ing|ning)?$/.test(wordAt(lexemes, at))) return null;
+      if (!/^(?:in|with)$/.test(wordAt(lexemes, at + 1)) || candidatesOf(lexemes[at + 2]).length === 0) return null;
+      const whole = { ...lexemes[i]!, end: lexemes[at + 1]!.end };
+      return { taken: at + 2 - i, given: [inPlace(whole, first === undefined ? 'final' : 'initial')] };
+    },
+  },
+  {
     name: 'letters that go together',
     example: 'qu as a team',
     counterExample: 'ai as in team',

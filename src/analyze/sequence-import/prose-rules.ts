@@ -86,7 +86,12 @@ export const proseRules: readonly WordRule[] = [
       if (!/^(?:to|on|onto)$/.test(text) || broken || !affix || !/^(?:word|note)$/.test(next?.kind ?? ''))
         return 0;
       if (next!.mark !== 'none' || next!.text.length < 3) return 0;
-      return endOfRun(lexemes, i + 1) - i;
+      const end = endOfRun(lexemes, i + 1);
+      // "-s to base words and -es" goes on.
+      const anew = lexemes.findIndex(
+        ({ text, kind }, at) => at > i && at < end && kind === 'word' && text === 'and' && lexemes[at + 1]?.mark !== 'none',
+      );
+      return (anew < 0 ? end : anew) - i;
     },
   },
   {
