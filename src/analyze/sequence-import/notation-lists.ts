@@ -243,6 +243,10 @@ function every(lexemes: readonly Lexeme[], i: number, end: number, text: string)
 export function voicedTh(lexemes: readonly Lexeme[], i: number): Notation | null {
   const voice = (at: number) => /^(?:voiced|unvoiced|voiceless)$/.test(wordAt(lexemes, at));
   const isTh = (at: number) => lexemes[at]?.text === 'th' && /^(?:word|sound)$/.test(lexemes[at]!.kind);
+  // "voiced and unvoiced th"
+  const joint = /^(?:and|or|[&/,])$/.test(lexemes[i + 1]?.text ?? '');
+  if (voice(i) && joint && voice(i + 2) && isTh(i + 3))
+    return { taken: 4, given: [{ ...lexemes[i + 3]!, kind: 'word', start: lexemes[i]!.start }] };
   const between = /^(?:break|open)$/.test(lexemes[i + 1]?.kind ?? '') ? 1 : 0;
   const at = voice(i) && isTh(i + 1) ? i : isTh(i) && voice(i + 1 + between) ? i + 1 + between : null;
   if (at === null) return null;
