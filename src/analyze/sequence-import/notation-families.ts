@@ -124,11 +124,14 @@ const syllableTypes = [...typeIds.map(([type]) => type), /^(?:final stable|stabl
 
 /** "syllable types: closed, open, VCe": each of the list is a kind of syllable. */
 export function listedTypes(lexemes: readonly Lexeme[], i: number): Notation | null {
-  if (!/^syllables?$/.test(wordAt(lexemes, i)) || !/^(?:types?|kinds?)$/.test(wordAt(lexemes, i + 1))) return null;
-  const open = lexemes[i + 2];
-  if (open?.kind !== 'is' && open?.kind !== 'open') return null;
+  const named = /^syllables?$/.test(wordAt(lexemes, i)) && /^(?:types?|kinds?)$/.test(wordAt(lexemes, i + 1));
+  const open = named ? lexemes[i + 2] : undefined;
+  if (named ? open?.kind !== 'is' && open?.kind !== 'open' : i > 0) return null;
+  // A list of nothing else needs no name: "closed, open, VCe".
+  if (!named && !/^(?:closed|open)$/.test(wordAt(lexemes, i))) return null;
   const given: Lexeme[] = [];
-  let at = i + 3;
+  let types = 0;
+  let at = named ? i + 3 : i;
   while (at < lexemes.length && lexemes[at]!.kind !== 'close') {
     if (lexemes[at]!.kind === 'break' || /^(?:and|or)$/.test(wordAt(lexemes, at))) {
       given.push(lexemes[at]!);
@@ -142,11 +145,12 @@ export function listedTypes(lexemes: readonly Lexeme[], i: number): Notation | n
     if (length === undefined) return null;
     const type = lexemes.slice(at, at + length);
     given.push(...type, inPlace(type.at(-1)!, 'syllable'));
+    types += 1;
     at += length;
     if (/^syllables?$/.test(wordAt(lexemes, at))) at += 1;
   }
-  if (given.length === 0) return null;
-  if (open.kind === 'open') at += 1;
+  if (types < (named ? 1 : 3)) return null;
+  if (open?.kind === 'open') at += 1;
   return { taken: at - i, given: [{ ...given[0]!, start: lexemes[i]!.start }, ...given.slice(1)] };
 }
 

@@ -247,6 +247,12 @@ export function voicedTh(lexemes: readonly Lexeme[], i: number): Notation | null
   const joint = /^(?:and|or|[&/,])$/.test(lexemes[i + 1]?.text ?? '');
   if (voice(i) && joint && voice(i + 2) && isTh(i + 3))
     return { taken: 4, given: [{ ...lexemes[i + 3]!, kind: 'word', start: lexemes[i]!.start }] };
+  // "th, voiced and unvoiced"
+  const sign = /^(?:break|open|is)$/.test(lexemes[i + 1]?.kind ?? '') ? i + 2 : i + 1;
+  if (isTh(i) && voice(sign) && /^(?:and|or|[&/])$/.test(lexemes[sign + 1]?.text ?? '') && voice(sign + 2)) {
+    const end = lexemes[sign + 3]?.kind === 'close' ? sign + 4 : sign + 3;
+    return { taken: end - i, given: [{ ...lexemes[i]!, kind: 'word', end: lexemes[end - 1]!.end }] };
+  }
   const between = /^(?:break|open)$/.test(lexemes[i + 1]?.kind ?? '') ? 1 : 0;
   const at = voice(i) && isTh(i + 1) ? i : isTh(i) && voice(i + 1 + between) ? i + 1 + between : null;
   if (at === null) return null;

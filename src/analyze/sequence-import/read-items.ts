@@ -51,7 +51,10 @@ export function readItems(text: string, kind: CellKind, beside: Beside = nothing
   const contracted =
     clauses.length > 1 && /^contractions?\b/i.test(clauses[0]!.text) ? findPhrase(['contraction']) : null;
   const listed = (text: string) => contracted !== null && secondWord.test(text);
-  const own = apart.size === 0 ? beside : { ...beside, apart: new Set([...apart, ...(beside.apart ?? [])]) };
+  const own: Beside = apart.size === 0 ? beside : { ...beside, apart: new Set([...apart, ...(beside.apart ?? [])]) };
+  const shown = clauses.flatMap(({ kind: own, text: words }) =>
+    own === 'examples' && words.startsWith('(') ? readWords(words).map((word) => word.toLowerCase()) : [],
+  );
   const items = clauses.flatMap((clause): readonly ReadItem[] => {
     // "m, a (no sight words)"
     const none = noWordsBehind.exec(clause.text);
@@ -75,7 +78,8 @@ export function readItems(text: string, kind: CellKind, beside: Beside = nothing
       (goesOver(clause.text) && beside.first !== true)
     )
       return [item(clause.text, 'ignored')];
-    const near = listed(clause.text) ? { ...own, headings: [contracted!, ...own.headings] } : own;
+    const evident = shown.length > 0 && own.examples.length === 0 ? { ...own, examples: shown } : own;
+    const near = listed(clause.text) ? { ...evident, headings: [contracted!, ...evident.headings] } : evident;
     return clause.prose === true ? guesses(readPatterns(clause.text, near)) : readPatterns(clause.text, near);
   });
   const read =

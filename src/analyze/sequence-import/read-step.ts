@@ -177,6 +177,11 @@ function narrow(item: ReadItem, kind: CellKind, letters: ReadonlySet<string>, na
   const nameless = (status === 'unknown' || guess) && !/[(/[]|-\p{L}|\p{L}-(?!\p{L})/u.test(item.text);
   const onlyTitle = kind === 'title' && letters.size > 0 && nameless;
   if (!listed && !onlyTitle) return item;
+  // "Schwa in unaccented syllables" beside -el may teach besides: the teacher is asked to look.
+  const [heading] = headings;
+  const besides =
+    headings.length === 1 && heading!.sure && heading!.ids.length > FEW && !heading!.ids.some((id) => letters.has(id));
+  if (besides && item.patterns.length > 0) return { ...item, status: 'guessed' };
   // "Soft c" beside ce, ci, cy says the same.
   const same = item.patterns.length > 0 && item.patterns.every((id) => letters.has(id));
   if (same && status === 'matched' && !headings.some(({ sound }) => sound)) return item;

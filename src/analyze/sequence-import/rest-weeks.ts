@@ -83,7 +83,10 @@ export function goesOver(text: string): boolean {
       plain,
     ) ||
     /^(?:off|none|no school|tba|tbd)\s*(?:[-–—,;:(]|$)/i.test(plain) ||
-    /\bby ear$/i.test(plain)
+    /\bby ear$/i.test(plain) ||
+    // "Only if the group can read CVC words", "Watch b and d reversals"
+    /^only (?:if|when)\b/i.test(plain) ||
+    /^(?:watch|mind|beware)\b.*\b(?:reversals?|mix(?:ed|ing)?(?:[- ]ups?)?|confus\w+)\b/i.test(plain)
   );
 }
 

@@ -21,6 +21,8 @@ export const wordRules: readonly WordRule[] = [
       // "the hard pairs"
       const next = reader.lexemes[reader.at + 1];
       const loose = length === 1 && /^(?:hard|soft)$/.test(lexeme.text) && next?.kind === 'word';
+      // "for the K-1 team"
+      if (lexeme.text === 'team' && length === 1 && reader.lexemes[reader.at - 1]?.kind === 'note') return 0;
       if (loose && !/^(?:[cg]|th|sounds?|consonants?|letters?|spellings?|and|or|as|in|like)$/.test(next.text)) return 0;
       // "ea (team)" has an example.
       const { last } = reader;
