@@ -32,7 +32,8 @@ function cutSightSentence(part: string): readonly string[] {
     const name = sentence.trimStart().split(/\s+/);
     const listed = [1, 2, 3, 4].some(
       (length) =>
-        length < name.length && findColumnKind(name.slice(0, length).join(' ').replace(/:$/, '')) === 'by-sight',
+        length < name.length &&
+        findColumnKind(name.slice(0, length).join(' ').replace(/:$/, '')) === 'by-sight',
     );
     const next = part.slice(index + end.length);
     // Before such a list a sentence ends as well.
@@ -115,7 +116,8 @@ function cutAtNames(part: string, kind: CellKind): readonly Clause[] {
   const dash = /^\s*(\p{L}[\p{L} ]{2,40}?)\s+[-–—]+\s/u.exec(part.slice(0, 60));
   const dashed = dash === null ? null : findColumnKind(dash[1]!);
   // "Words for dictation - map, hid"
-  if (dashed === 'notes' || dashed === 'examples' || dashed === 'by-sight') found.push({ at: 0, kind: dashed });
+  if (dashed === 'notes' || dashed === 'examples' || dashed === 'by-sight')
+    found.push({ at: 0, kind: dashed });
   for (const { index } of part.matchAll(sightListStart))
     if (!found.some(({ at }) => Math.abs(at - index) < 6)) found.push({ at: index, kind });
   found.sort((a, b) => a.at - b.at);

@@ -239,6 +239,7 @@ function beginsAnew({ lexemes }: ClauseReader, last: Spelled, at: number): boole
   if (leadsToLetters.test(next.text)) return lexemes[at + 1]?.kind !== 'close';
   const joint = lexemes[at + 1];
   const explained =
-    /^(?:is|hint|open|list|sound)$/.test(joint?.kind ?? '') || /^(?:as|says?|saying|for|spells?|makes?)$/.test(joint?.text ?? '');
+    /^(?:is|hint|open|list|sound)$/.test(joint?.kind ?? '') ||
+    /^(?:as|says?|saying|for|spells?|makes?)$/.test(joint?.text ?? '');
   return explained && !fits(next.text, last.spelling.letters) && findSpelling(next.text, 'none') !== null;
 }

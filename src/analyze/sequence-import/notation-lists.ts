@@ -178,7 +178,13 @@ export function soundByLetters(lexemes: readonly Lexeme[], i: number): Notation 
   let at = i + 2;
   while (/^(?:hint|open|is)$/.test(lexemes[at]?.kind ?? '') || /^(?:as|in|like)$/.test(wordAt(lexemes, at)))
     at += 1;
-  if (at > i + 2 && name.text !== 'th' && lexemes[at]?.mark === 'none' && fits(wordAt(lexemes, at), name.text) && findSpelling(name.text, 'none') !== null)
+  if (
+    at > i + 2 &&
+    name.text !== 'th' &&
+    lexemes[at]?.mark === 'none' &&
+    fits(wordAt(lexemes, at), name.text) &&
+    findSpelling(name.text, 'none') !== null
+  )
     return { taken: 2, given: [name] };
   return { taken: 2, given: [{ ...name, kind: 'sound', end: lexemes[i + 1]!.end }] };
 }

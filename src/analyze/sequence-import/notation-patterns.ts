@@ -1,7 +1,14 @@
 import { catalogue } from '../catalogue/catalogue.ts';
 import { longOf, matchWords, type NotationRule, phrase, stands } from './match-words.ts';
 import { changeOfBase, doubleThen, kindOfLetters, placeBehind, possessiveKinds } from './notation-changes.ts';
-import { blendsWith, familyWith, listedTypes, sharedNoun, shareSyllable, typesTogether } from './notation-families.ts';
+import {
+  blendsWith,
+  familyWith,
+  listedTypes,
+  sharedNoun,
+  shareSyllable,
+  typesTogether,
+} from './notation-families.ts';
 import {
   bothLengths,
   bracketedLetter,

@@ -47,9 +47,13 @@ export const saidNotations: readonly NotationRule[] = [
       if (i === 0 || !divides(lexemes[i - 1]) || !/^words?$/.test(wordAt(lexemes, i))) return null;
       let at = i + 1;
       while (/^(?:that|which|can|often)$/.test(wordAt(lexemes, at))) at += 1;
-      const [, first] = /^(?:(begin|start)|end)(?:s|ing|ning)?$/.exec(wordAt(lexemes, at)) ?? [undefined, undefined];
+      const [, first] = /^(?:(begin|start)|end)(?:s|ing|ning)?$/.exec(wordAt(lexemes, at)) ?? [
+        undefined,
+        undefined,
+      ];
       if (!/^(?:begin|start|end)(?:s|ing|ning)?$/.test(wordAt(lexemes, at))) return null;
-      if (!/^(?:in|with)$/.test(wordAt(lexemes, at + 1)) || candidatesOf(lexemes[at + 2]).length === 0) return null;
+      if (!/^(?:in|with)$/.test(wordAt(lexemes, at + 1)) || candidatesOf(lexemes[at + 2]).length === 0)
+        return null;
       const whole = { ...lexemes[i]!, end: lexemes[at + 1]!.end };
       return { taken: at + 2 - i, given: [inPlace(whole, first === undefined ? 'final' : 'initial')] };
     },
@@ -59,7 +63,8 @@ export const saidNotations: readonly NotationRule[] = [
     example: 'qu as a team',
     counterExample: 'ai as in team',
     applies: (lexemes, i) => {
-      if (candidatesOf(lexemes[i]).length === 0 || !/^(?:as|is|are|makes?)$/.test(wordAt(lexemes, i + 1))) return null;
+      if (candidatesOf(lexemes[i]).length === 0 || !/^(?:as|is|are|makes?)$/.test(wordAt(lexemes, i + 1)))
+        return null;
       let at = i + 2;
       while (/^(?:a|an|one|the|letter|two|consonant|vowel|spelling)$/.test(wordAt(lexemes, at))) at += 1;
       const joins = at > i + 2 && /^(?:team|teams|unit|pair|digraph|sound)$/.test(wordAt(lexemes, at));
@@ -76,7 +81,9 @@ export const saidNotations: readonly NotationRule[] = [
       let at = i + 1;
       while (
         lexemes[at]?.kind === 'is' ||
-        /^(?:where|when|that|which|in|with|whose|of|the|a|change|nouns?|words?|ending|by|made|forms?|final)$/.test(wordAt(lexemes, at))
+        /^(?:where|when|that|which|in|with|whose|of|the|a|change|nouns?|words?|ending|by|made|forms?|final)$/.test(
+          wordAt(lexemes, at),
+        )
       )
         at += 1;
       const change = at > i + 1 ? changeOfBase(lexemes, at) : null;
@@ -97,7 +104,11 @@ export const saidNotations: readonly NotationRule[] = [
     applies: (lexemes, i) => {
       if (wordAt(lexemes, i) !== 'w') return null;
       let at = i + 1;
-      while (/^(?:plus|and|with|before|followed|by|then)$/.test(lexemes[at]?.text ?? '') || lexemes[at]?.text === '+') at += 1;
+      while (
+        /^(?:plus|and|with|before|followed|by|then)$/.test(lexemes[at]?.text ?? '') ||
+        lexemes[at]?.text === '+'
+      )
+        at += 1;
       const vowel = wordAt(lexemes, at);
       const joined = at > i + 1 && wordAt(lexemes, i + 1) !== 'and';
       if (!joined || !/^(?:ar|or|a)$/.test(vowel)) return null;
@@ -110,7 +121,8 @@ export const saidNotations: readonly NotationRule[] = [
     counterExample: 'mb with silent k',
     applies: (lexemes, i) => {
       const [letters, joint, silent, letter] = lexemes.slice(i, i + 4);
-      if (candidatesOf(letters).length === 0 || !/^(?:with|where|has|and)$/.test(joint?.text ?? '')) return null;
+      if (candidatesOf(letters).length === 0 || !/^(?:with|where|has|and)$/.test(joint?.text ?? ''))
+        return null;
       if (silent?.text !== 'silent' || letter?.text.length !== 1 || !letters!.text.includes(letter.text))
         return null;
       return letters!.text.length === 1 ? null : { taken: 4, given: [{ ...letters!, end: letter.end }] };
@@ -137,8 +149,7 @@ export const saidNotations: readonly NotationRule[] = [
 /** Words between letters and their sound, of which one at least says that they have it. */
 const saying =
   /^(?:says?|said|saying|spells?|spelling|makes?|making|represent(?:s|ing)?|sounds?|sounding|gives?|giving|has|have|having|with|as|for|stands?|is|are|be|being|pronounced|heard)$/;
-const between =
-  /^(?:that|which|when|where|it|they|to|can|also|sometimes|used|like|on|the|a|its|their)$/;
+const between = /^(?:that|which|when|where|it|they|to|can|also|sometimes|used|like|on|the|a|its|their)$/;
 
 /** The most words between letters and their sound. */
 const MOST_BETWEEN = 5;
@@ -337,12 +348,22 @@ const secondWords: ReadonlyMap<string, PatternId> = new Map([
 function middleConsonants(lexemes: readonly Lexeme[], i: number): Notation | null {
   let at = i;
   if (/^(?:divid(?:e|es|ing)|split(?:s|ting)?|division)$/.test(wordAt(lexemes, at))) {
-    while (/^(?:divid(?:e|es|ing)|split(?:s|ting)?|division|of|the|long|longer|words?|with|that|have)$/.test(wordAt(lexemes, at)))
+    while (
+      /^(?:divid(?:e|es|ing)|split(?:s|ting)?|division|of|the|long|longer|words?|with|that|have)$/.test(
+        wordAt(lexemes, at),
+      )
+    )
       at += 1;
   }
-  if (!/^(?:two|2|three|3)$/.test(wordAt(lexemes, at)) || !/^consonants?$/.test(wordAt(lexemes, at + 1))) return null;
-  const words = lexemes.slice(at + 2, at + 8).map(({ text }) => text).join(' ');
-  const place = /^(?:in the middle|between (?:the |two |2 )*vowels)(?: of (?:a |the )?words?)?/.exec(words)?.[0];
+  if (!/^(?:two|2|three|3)$/.test(wordAt(lexemes, at)) || !/^consonants?$/.test(wordAt(lexemes, at + 1)))
+    return null;
+  const words = lexemes
+    .slice(at + 2, at + 8)
+    .map(({ text }) => text)
+    .join(' ');
+  const place = /^(?:in the middle|between (?:the |two |2 )*vowels)(?: of (?:a |the )?words?)?/.exec(
+    words,
+  )?.[0];
   if (place === undefined) return null;
   const taken = at + 2 - i + place.split(' ').length;
   return {

@@ -107,7 +107,10 @@ function settle(spelled: Spelled, beside: Beside, others: readonly Spelled[]): O
   const named = own.length > 0 ? own : first;
   const shownIds = patternsShown(spelled, left, beside, others);
   const weakEnd = left.filter((id) => id === `final-${spelling.letters}` && shownIds.has(id));
-  const byExample = weakEnd.length > 0 ? weakEnd : left.filter((id) => shownIds.has(id));
+  const all = weakEnd.length > 0 ? weakEnd : left.filter((id) => shownIds.has(id));
+  // "er, ir, ur" beside faster: its ending is not what the list is about.
+  const stems = all.filter((id) => !id.startsWith('suffix-'));
+  const byExample = spelled.examples.length === 0 && spelling.sure && stems.length > 0 ? stems : all;
   if (byExample.length > 0 && !(spelling.letters in composites) && rime === undefined) {
     const usual = spelling.usual.filter((id) => byExample.includes(id));
     const possible = spelling.usual.filter((id) => left.includes(id));
