@@ -147,7 +147,11 @@ export function listedTypes(lexemes: readonly Lexeme[], i: number): Notation | n
     given.push(...type, inPlace(type.at(-1)!, 'syllable'));
     types += 1;
     at += length;
-    if (/^syllables?$/.test(wordAt(lexemes, at))) at += 1;
+    if (/^syllables?$/.test(wordAt(lexemes, at))) {
+      // "closed, open and VCe syllables" shares the word.
+      if (!named) return null;
+      at += 1;
+    }
   }
   if (types < (named ? 1 : 3)) return null;
   if (open?.kind === 'open') at += 1;

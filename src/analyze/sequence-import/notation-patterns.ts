@@ -407,7 +407,7 @@ export const patternNotations: readonly NotationRule[] = [
   {
     name: 'th with its voice',
     example: 'th, voiced',
-    counterExample: 'th (voiced and unvoiced)',
+    counterExample: 'th (soft)',
     applies: voicedTh,
   },
   {

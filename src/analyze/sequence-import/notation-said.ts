@@ -255,11 +255,11 @@ function blendAt(lexeme: Lexeme | undefined, place: string): PatternId | null {
 }
 
 function placedBlend(lexemes: readonly Lexeme[], i: number): Notation | null {
-  const give = (id: PatternId, taken: number): Notation => ({
-    taken,
-    given: [{ ...lexemes[i]!, kind: 'meant', ids: [id], end: lexemes[i + taken - 1]!.end }],
-  });
-  // "initial st", a list: "initial st, sp" goes on.
+  return placeBefore(lexemes, i) ?? placeInBrackets(lexemes, i) ?? placeSaid(lexemes, i);
+}
+
+/** "initial st", and a list: "initial st, sp" goes on. */
+function placeBefore(lexemes: readonly Lexeme[], i: number): Notation | null {
   const list: Lexeme[] = [];
   let end = i;
   for (let at = i + 1; at < lexemes.length; at++) {
@@ -269,22 +269,33 @@ function placedBlend(lexemes: readonly Lexeme[], i: number): Notation | null {
       end = at;
     } else if (!divides(lexemes[at]) || list.length === 0) break;
   }
-  if (list.length > 0 && /^(?:|blends?|clusters?|words?)$/.test(wordAt(lexemes, end + 1)))
-    return { taken: end + 1 - i, given: [{ ...list[0]!, start: lexemes[i]!.start }, ...list.slice(1)] };
-  // "st (final)", "st, final"
+  if (list.length === 0 || !/^(?:|blends?|clusters?|words?)$/.test(wordAt(lexemes, end + 1))) return null;
+  return { taken: end + 1 - i, given: [{ ...list[0]!, start: lexemes[i]!.start }, ...list.slice(1)] };
+}
+
+/** "st (final)", "st, final" */
+function placeInBrackets(lexemes: readonly Lexeme[], i: number): Notation | null {
   const opens = lexemes[i + 1]?.kind === 'open';
-  if (opens || lexemes[i + 1]?.text === ',') {
-    const id = blendAt(lexemes[i], wordAt(lexemes, i + 2));
-    const after = lexemes[i + 3];
-    const closes = opens ? after?.kind === 'close' : after === undefined || after.kind === 'break';
-    if (id !== null && closes) return give(id, opens ? 4 : 3);
-  }
-  // "st at the end of a word"
-  let at = i + 1;
-  if (!/^(?:at|in|on)$/.test(wordAt(lexemes, at))) return null;
-  at += wordAt(lexemes, at + 1) === 'the' ? 2 : 1;
+  if (!opens && lexemes[i + 1]?.text !== ',') return null;
+  const id = blendAt(lexemes[i], wordAt(lexemes, i + 2));
+  const after = lexemes[i + 3];
+  const closes = opens ? after?.kind === 'close' : after === undefined || after.kind === 'break';
+  return id !== null && closes ? blendMeant(lexemes, i, id, opens ? 4 : 3) : null;
+}
+
+/** "st at the end of a word" */
+function placeSaid(lexemes: readonly Lexeme[], i: number): Notation | null {
+  if (!/^(?:at|in|on)$/.test(wordAt(lexemes, i + 1))) return null;
+  const at = wordAt(lexemes, i + 2) === 'the' ? i + 3 : i + 2;
   const id = blendAt(lexemes[i], wordAt(lexemes, at));
-  return id === null ? null : give(id, at + 1 - i);
+  return id === null ? null : blendMeant(lexemes, i, id, at + 1 - i);
+}
+
+function blendMeant(lexemes: readonly Lexeme[], i: number, id: PatternId, taken: number): Notation {
+  return {
+    taken,
+    given: [{ ...lexemes[i]!, kind: 'meant', ids: [id], end: lexemes[i + taken - 1]!.end }],
+  };
 }
 
 const units = new Map(
@@ -293,15 +304,31 @@ const units = new Map(
 const families = /^(?:famil(?:y|ies)|rimes?|units?)$/;
 
 function unitFamilies(lexemes: readonly Lexeme[], i: number): Notation | null {
-  let at = i;
-  if (wordAt(lexemes, at) === 'word') at += 1;
-  const named = families.test(wordAt(lexemes, at));
-  if (named) at += 1;
-  else if (at > i) return null;
-  if (named && lexemes[at]?.kind === 'is') at += 1;
+  const word = wordAt(lexemes, i) === 'word' ? i + 1 : i;
+  const named = families.test(wordAt(lexemes, word));
+  if (!named && word > i) return null;
+  const first = named ? word + 1 : i;
+  const list = listOfUnits(lexemes, named && lexemes[first]?.kind === 'is' ? first + 1 : first);
+  if (list === null) return null;
+  let { end } = list;
+  if (!named) {
+    // "-am family", "-all word families"
+    if (wordAt(lexemes, end) === 'word') end += 1;
+    if (!families.test(wordAt(lexemes, end))) return null;
+    end += 1;
+  }
+  const [unit, ...others] = list.given;
+  return { taken: end - i, given: [{ ...unit!, start: lexemes[i]!.start }, ...others] };
+}
+
+/** Endings from a place on, each with a row of its own; null where none stands there, or one has no row. */
+function listOfUnits(
+  lexemes: readonly Lexeme[],
+  from: number,
+): { readonly given: readonly Lexeme[]; readonly end: number } | null {
   const given: Lexeme[] = [];
-  let end = at;
-  for (; at < lexemes.length; at++) {
+  let end = from;
+  for (let at = from; at < lexemes.length; at++) {
     if (divides(lexemes[at]) && given.length > 0) continue;
     const { kind, text, mark } = lexemes[at]!;
     if (kind !== 'word') break;
@@ -314,14 +341,7 @@ function unitFamilies(lexemes: readonly Lexeme[], i: number): Notation | null {
     given.push(...lexemes.slice(end, at), { ...lexemes[at]!, kind: 'meant', ids: [id], mark: 'none' });
     end = at + 1;
   }
-  if (given.length === 0) return null;
-  if (!named) {
-    // "-am family", "-all word families"
-    if (wordAt(lexemes, end) === 'word') end += 1;
-    if (!families.test(wordAt(lexemes, end))) return null;
-    end += 1;
-  }
-  return { taken: end - i, given: [{ ...given[0]!, start: lexemes[i]!.start }, ...given.slice(1)] };
+  return given.length === 0 ? null : { given, end };
 }
 
 function affixNamedBehind(lexemes: readonly Lexeme[], i: number): Notation | null {
