@@ -87,14 +87,15 @@ test('the steps of looser texts are found, and as many clauses as before are rea
  * (up to 71) were right in 86.3 % of clauses with the rules mended by the first's; plain documents by three authors more in 97.6 %
  * (72 to 75), 93.6 % (76 to 79), and 91.8 % (80 to 83) with the rules mended by 76 to 79 alone. Then 92.5 % (84 to 87),
  * and, with rules found by generated wordings, 89.0 % (88, 89), 97.6 % (90, 91), 86.9 % (92, 93: one fault in fourteen
- * lists of by-sight words), each with the rules mended by those before it; sure and wrong were 2.8, 1.8 and 10.2 %.
+ * lists of by-sight words) and 96.5 % (94, 95), each with the rules mended by those before it; sure and wrong were 2.8,
+ * 1.8, 10.2 and 2.3 %.
  */
 test('as many clauses of other authors as before are read right, and what is read wrong is seldom sure', () => {
   const { clauses, steps, count } = readTexts('sequences/other-steps/');
-  expect(clauses).toHaveLength(2924);
-  expect(steps.filter(({ found }) => found !== null).length).toBeGreaterThanOrEqual(1456);
-  expect(count('right')).toBeGreaterThanOrEqual(2881);
-  expect(count('wrong but sure')).toBeLessThanOrEqual(5);
+  expect(clauses).toHaveLength(3096);
+  expect(steps.filter(({ found }) => found !== null).length).toBeGreaterThanOrEqual(1494);
+  expect(count('right')).toBeGreaterThanOrEqual(3049);
+  expect(count('wrong but sure')).toBeLessThanOrEqual(6);
 }, 120_000);
 
 /**

@@ -5,7 +5,7 @@ import { phraseAt } from './phrase-at.ts';
 import { findPhrase, type Phrase } from './phrases.ts';
 import { soundsByName } from './sound-names.ts';
 import { soundPhrase } from './sound-phrase.ts';
-import { findSpelling, type Spelling } from './spellings.ts';
+import { findSpelling, rimes, type Spelling } from './spellings.ts';
 import type { Lexeme } from './split-lexemes.ts';
 import { restWords } from './word-roles.ts';
 import { joinsWords, standsForLetters } from './words-or-letters.ts';
@@ -122,10 +122,13 @@ export const exampleRules: readonly WordRule[] = [
       const shown = next?.kind === 'hint' || /^(?:like|as)$/.test(next?.text ?? '');
       if (lexeme.text.length === 1 && lexeme.mark === 'none' && !shown) return 0;
       // After letters they need an example first, after a phrase none: "longer words: er, or".
+      // "-ng words: ang, ing"
+      const unit = rimes[lexeme.text] !== undefined && /^n[gk]$/.test(last?.spelling.letters ?? '');
       const starts =
-        last === undefined
+        unit ||
+        (last === undefined
           ? lexeme.text.length > 1 || lexeme.mark !== 'none'
-          : last.examples.length > 0 && !fits(lexeme.text, last.spelling.letters);
+          : last.examples.length > 0 && !fits(lexeme.text, last.spelling.letters));
       if (!starts) return 0;
       reader.readSpelling(spelling, lexeme);
       return 1;

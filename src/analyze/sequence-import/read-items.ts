@@ -407,7 +407,7 @@ function bySightItem(text: string, status: 'matched' | 'guessed'): ReadItem {
 
 /** "Memory words: none", "no new words": a list without any. */
 const noWords =
-  /^(?:[^:]{1,40}:\s*)?(?:pages? \d.*|no(?:ne)? (?:new|more|sight|words?|this|yet|tricky|list)\b.*|none[.!]?|nil|n\s?\/\s?a\.?|reviews?(?: .*)?|revision|catch[ -]?up|tests?|quiz|assessment)$/i;
+  /^(?:[^:]{1,40}:\s*)?(?:(?:sight|high[- ]frequency) words? (?:checks?|reviews?|tests?|quiz(?:zes)?|games?|assessment)|pages? \d.*|no(?:ne)? (?:new|more|sight|words?|this|yet|tricky|list)\b.*|none[.!]?|nil|n\s?\/\s?a\.?|reviews?(?: .*)?|revision|catch[ -]?up|tests?|quiz|assessment)$/i;
 
 function item(text: string, status: ImportedItem['status']): ReadItem {
   return { text, status, patterns: [], bySight: [], headings: [], named: false };

@@ -60,7 +60,9 @@ export function settleSpelling(
 
 function settle(spelled: Spelled, beside: Beside, others: readonly Spelled[]): Omit<Settled, 'confirmed'> {
   const { spelling } = spelled;
-  const fitting = beside.headings.filter(({ within }) => spelling.candidates.some((id) => within?.has(id)));
+  // Blends have the n of bank, but a bare n beside them is the letter.
+  const mayBe = spelling.candidates.filter((id) => id !== 'n-ng' || spelling.letters !== 'n');
+  const fitting = beside.headings.filter(({ within }) => mayBe.some((id) => within?.has(id)));
   // `ch` in one cell, `/k/ and /sh/` in another: both are meant.
   const several = fitting.filter(({ sound }) => sound).length > 1;
   const sounding = fitting.filter(({ sound }) => several && sound);
