@@ -85,14 +85,17 @@ test('the steps of looser texts are found, and as many clauses as before are rea
 /**
  * Texts of other authors, who knew nothing of the importer, annotated before they were read. Read unseen, the second's
  * (up to 71) were right in 86.3 % of clauses with the rules mended by the first's; plain documents by three authors more in 97.6 %
- * (72 to 75), 93.6 % (76 to 79), and 91.8 % (80 to 83) with the rules mended by 76 to 79 alone.
+ * (72 to 75), 93.6 % (76 to 79), and 91.8 % (80 to 83) with the rules mended by 76 to 79 alone. Then 92.5 % (84 to 87),
+ * and, with rules found by generated wordings, 89.0 % (88, 89), 97.6 % (90, 91), 86.9 % (92, 93: one fault in fourteen
+ * lists of by-sight words) and 96.5 % (94, 95), each with the rules mended by those before it; sure and wrong were 2.8,
+ * 1.8, 10.2 and 2.3 %.
  */
 test('as many clauses of other authors as before are read right, and what is read wrong is seldom sure', () => {
   const { clauses, steps, count } = readTexts('sequences/other-steps/');
-  expect(clauses).toHaveLength(2077);
-  expect(steps.filter(({ found }) => found !== null).length).toBeGreaterThanOrEqual(1115);
-  expect(count('right')).toBeGreaterThanOrEqual(2041);
-  expect(count('wrong but sure')).toBeLessThanOrEqual(3);
+  expect(clauses).toHaveLength(3096);
+  expect(steps.filter(({ found }) => found !== null).length).toBeGreaterThanOrEqual(1494);
+  expect(count('right')).toBeGreaterThanOrEqual(3049);
+  expect(count('wrong but sure')).toBeLessThanOrEqual(6);
 }, 120_000);
 
 /**
@@ -104,7 +107,7 @@ test('as many clauses of running prose, ticked lists and wrapped columns as befo
   const { clauses, steps, count } = readTexts('sequences/rough-steps/');
   expect(clauses).toHaveLength(694);
   expect(steps.filter(({ found }) => found !== null).length).toBeGreaterThanOrEqual(341);
-  expect(count('right')).toBeGreaterThanOrEqual(616);
+  expect(count('right')).toBeGreaterThanOrEqual(618);
   expect(count('wrong but sure')).toBeLessThanOrEqual(7);
 });
 

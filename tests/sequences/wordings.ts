@@ -66,8 +66,8 @@ const withPair = (id: string) => pairs.find((pair) => pair.includes(id)) ?? [id]
 
 function soundRow(row: Pattern): Wording[] {
   const letters = row.letters.split(' ')[0]!;
-  const [key = '', ...others] = [...new Set([row.keyWord, ...row.examples])].filter((word) =>
-    /^[a-z]{2,}$/.test(word) && word.split(letters).length < 3,
+  const [key = '', ...others] = [...new Set([row.keyWord, ...row.examples])].filter(
+    (word) => /^[a-z]{2,}$/.test(word) && word.split(letters).length < 3,
   );
   const must = [row.id];
   const may = withPair(row.id);
@@ -153,7 +153,9 @@ function soundRow(row: Pattern): Wording[] {
         [`letters = ${form} (word)`, `${letters} = ${name} (${key})`],
       ];
       return [
-        ...all.filter(([kind]) => alone(name) || !/^name (?:letters|- letters)$/.test(kind)).map(([kind, text]) => ({ kind, text, must: [], any })),
+        ...all
+          .filter(([kind]) => alone(name) || !/^name (?:letters|- letters)$/.test(kind))
+          .map(([kind, text]) => ({ kind, text, must: [], any })),
         ...keyed.map(([kind, text]) => ({ kind, text, must, may })),
       ];
     }),
@@ -188,7 +190,10 @@ function blendRow(row: Pattern): Wording[] {
     ['letters place blend', `${letters} ${places[0]} blend`],
     ['blend letters (words)', `blend ${letters} (${key}, ${other})`],
     ['letters: words', `${marked}: ${key}, ${other}`],
-    ['words that place with letters', `words that ${first ? 'begin' : 'end'} with ${letters} (${key}, ${other})`],
+    [
+      'words that place with letters',
+      `words that ${first ? 'begin' : 'end'} with ${letters} (${key}, ${other})`,
+    ],
   ].map(([kind = '', text = '']) => ({ kind: `blend ${kind}`, text, must: [row.id] }));
 }
 
@@ -199,7 +204,10 @@ function affixRow(row: Pattern): Wording[] {
   const letters = row.letters.split(' ')[0]!;
   const marked = suffix ? `-${letters}` : `${letters}-`;
   const [key = '', other = key] = row.examples;
-  const may = [...withPair(row.id), ...(row.id === 'suffix-age' || row.id === 'suffix-ous' ? [row.id.slice(7)] : [])];
+  const may = [
+    ...withPair(row.id),
+    ...(row.id === 'suffix-age' || row.id === 'suffix-ous' ? [row.id.slice(7)] : []),
+  ];
   const all = row.id.startsWith('suffix-ed') ? withPair(row.id) : [row.id];
   return [
     ['marked', marked],
@@ -221,16 +229,25 @@ function affixRow(row: Pattern): Wording[] {
     ['place marked', suffix ? `words ending in ${marked}` : `words beginning with ${marked}`],
     ['ending', suffix ? `the ending ${marked}` : `the beginning ${marked}`],
     ['add marked', `add ${marked} to base words`],
-  ].map(([kind = '', text = '']) => ({ kind: `affix ${kind}`, text, must: row.id.startsWith('suffix-s') ? [] : all, any: all, may }));
+  ].map(([kind = '', text = '']) => ({
+    kind: `affix ${kind}`,
+    text,
+    must: row.id.startsWith('suffix-s') ? [] : all,
+    any: all,
+    may,
+  }));
 }
 
 function endingRow(row: Pattern): Wording[] {
   const letters = row.letters.split(' ')[0]!;
   const [key = '', other = key] = row.examples;
   const rime = row.family === 'rime';
-  const same = catalogue.filter((one) => one.letters.split(' ').includes(letters) && /^(?:suffix|final syllable)$/.test(one.family));
+  const same = catalogue.filter(
+    (one) => one.letters.split(' ').includes(letters) && /^(?:suffix|final syllable)$/.test(one.family),
+  );
   const any = rime ? [row.id] : [...same.map(({ id }) => id), ...withPair(row.id)];
-  const plain = { all: ['a-before-l'], am: ['short-a', 'm'], an: ['short-a', 'n'], ing: ['suffix-ing'] }[letters] ?? [];
+  const plain =
+    { all: ['a-before-l'], am: ['short-a', 'm'], an: ['short-a', 'n'], ing: ['suffix-ing'] }[letters] ?? [];
   return [
     ['marked', `-${letters}`],
     ['marked (words)', `-${letters} (${key}, ${other})`],
@@ -261,60 +278,357 @@ function endingRow(row: Pattern): Wording[] {
 }
 
 /** Rows that have no letters, and teachers' names for each. */
-const spoken: Readonly<Record<string, { readonly names: readonly string[]; readonly may?: readonly string[] }>> = {
+const spoken: Readonly<
+  Record<string, { readonly names: readonly string[]; readonly may?: readonly string[] }>
+> = {
   'type-closed': {
-    names: ['closed syllables', 'closed syllable (VC)', 'closed syllables (napkin)', 'the closed syllable', 'closed syllable type', 'syllable type: closed', 'closed syllables in longer words', 'words with closed syllables'],
+    names: [
+      'closed syllables',
+      'closed syllable (VC)',
+      'closed syllables (napkin)',
+      'the closed syllable',
+      'closed syllable type',
+      'syllable type: closed',
+      'closed syllables in longer words',
+      'words with closed syllables',
+    ],
     may: ['syllables-2', 'syllables-3'],
   },
   'type-open': {
-    names: ['open syllables', 'open syllable (CV)', 'the open syllable', 'open syllable type', 'syllable type: open', 'open syllables in longer words', 'open syllables (robot, music)', 'words with open syllables'],
+    names: [
+      'open syllables',
+      'open syllable (CV)',
+      'the open syllable',
+      'open syllable type',
+      'syllable type: open',
+      'open syllables in longer words',
+      'open syllables (robot, music)',
+      'words with open syllables',
+    ],
     may: ['long-a', 'long-e', 'long-i', 'long-o', 'long-u-oo', 'long-u-yoo', 'syllables-2', 'syllables-3'],
   },
-  'type-vce': { names: ['VCe syllables', 'vowel-consonant-e syllable', 'silent e syllable type', 'vowel consonant e syllables (cupcake)'], may: ['a_e', 'e_e', 'i_e', 'o_e', 'u_e-oo', 'u_e-yoo'] },
-  'type-team': { names: ['vowel team syllables', 'vowel team syllable type', 'vowel team syllables (seaweed)'] },
-  'type-r': { names: ['r-controlled syllables', 'r-controlled syllable type', 'r-controlled syllables (market)'] },
-  'consonant-le': { names: ['consonant-le', 'consonant-le syllables', 'C-le', '-le', 'consonant + le', 'consonant -le (table)', 'final -le', 'words ending in -le', 'consonant-le syllable type'] },
-  compound: { names: ['compound words', 'compounds', 'compound words (sunset, backpack)', 'reading compound words', 'compound words such as sunset', 'Compound Words: sunset, backpack'] },
+  'type-vce': {
+    names: [
+      'VCe syllables',
+      'vowel-consonant-e syllable',
+      'silent e syllable type',
+      'vowel consonant e syllables (cupcake)',
+    ],
+    may: ['a_e', 'e_e', 'i_e', 'o_e', 'u_e-oo', 'u_e-yoo'],
+  },
+  'type-team': {
+    names: ['vowel team syllables', 'vowel team syllable type', 'vowel team syllables (seaweed)'],
+  },
+  'type-r': {
+    names: ['r-controlled syllables', 'r-controlled syllable type', 'r-controlled syllables (market)'],
+  },
+  'consonant-le': {
+    names: [
+      'consonant-le',
+      'consonant-le syllables',
+      'C-le',
+      '-le',
+      'consonant + le',
+      'consonant -le (table)',
+      'final -le',
+      'words ending in -le',
+      'consonant-le syllable type',
+    ],
+  },
+  compound: {
+    names: [
+      'compound words',
+      'compounds',
+      'compound words (sunset, backpack)',
+      'reading compound words',
+      'compound words such as sunset',
+      'Compound Words: sunset, backpack',
+    ],
+  },
   'change-double': {
-    names: ['doubling the final consonant', 'double the final consonant', 'double the consonant', 'doubling rule', 'the doubling rule', '1-1-1 doubling rule', 'double the last consonant (hopping)', 'double the final consonant before a vowel suffix', 'double the last letter, then add -ing', 'doubling the consonant (hop, hopping)', 'consonant doubling', 'double the final consonant when adding a suffix', 'double the consonant before adding an ending'],
+    names: [
+      'doubling the final consonant',
+      'double the final consonant',
+      'double the consonant',
+      'doubling rule',
+      'the doubling rule',
+      '1-1-1 doubling rule',
+      'double the last consonant (hopping)',
+      'double the final consonant before a vowel suffix',
+      'double the last letter, then add -ing',
+      'doubling the consonant (hop, hopping)',
+      'consonant doubling',
+      'double the final consonant when adding a suffix',
+      'double the consonant before adding an ending',
+    ],
     may: ['suffix-ing'],
   },
   'change-drop-e': {
-    names: ['drop the e', 'drop e', 'drop the final e', 'dropping the silent e', 'drop the silent e before a vowel suffix', 'drop e rule', 'the drop e rule', 'drop the e (hope, hoping)', 'e-drop', 'dropping final e', 'drop the e and add -ing', 'drop the final e when adding a suffix', 'drop-e rule (baking, hoped)'],
+    names: [
+      'drop the e',
+      'drop e',
+      'drop the final e',
+      'dropping the silent e',
+      'drop the silent e before a vowel suffix',
+      'drop e rule',
+      'the drop e rule',
+      'drop the e (hope, hoping)',
+      'e-drop',
+      'dropping final e',
+      'drop the e and add -ing',
+      'drop the final e when adding a suffix',
+      'drop-e rule (baking, hoped)',
+    ],
     may: ['suffix-ing'],
   },
   'change-y-to-i': {
-    names: ['change y to i', 'changing y to i', 'change the y to i', 'y to i', 'y changes to i', 'changing y to i (cry, cried)', 'change y to i before adding -es', 'y → i', 'change the y to an i and add -es', 'change y to i rule', 'y to i: cried, babies'],
+    names: [
+      'change y to i',
+      'changing y to i',
+      'change the y to i',
+      'y to i',
+      'y changes to i',
+      'changing y to i (cry, cried)',
+      'change y to i before adding -es',
+      'y → i',
+      'change the y to an i and add -es',
+      'change y to i rule',
+      'y to i: cried, babies',
+    ],
     may: ['suffix-es', 'suffix-es-iz', 'suffix-ed-t', 'suffix-ed-d', 'suffix-ed-id', 'suffix-es-z'],
   },
-  'change-f-to-v': { names: ['change f to v', 'f to v', 'f to ves plurals', 'changing f to v and adding -es', 'f → v (leaf, leaves)', 'plurals: change f to v'], may: ['suffix-es', 'suffix-es-z'] },
-  'contraction-not': { names: ['contractions with not', "contractions with not (can't)", "not contractions", "n't contractions", "contractions: n't", "contractions with n't", 'contractions using not'] },
-  'contraction-will': { names: ['contractions with will', "contractions with will (I'll)", 'will contractions', "contractions: 'll", "contractions with 'll (we'll)"] },
-  'contraction-is': { names: ['contractions with is', "contractions with is (it's)", 'contractions with is and has'], may: [] },
-  'contraction-have': { names: ['contractions with have', "contractions with have (we've)", "contractions with 've"] },
-  'contraction-are': { names: ['contractions with are', "contractions with are (we're)", "contractions with 're"] },
-  'contraction-would': { names: ['contractions with would', "contractions with would (she'd)", 'contractions with would and had', "contractions with 'd"] },
+  'change-f-to-v': {
+    names: [
+      'change f to v',
+      'f to v',
+      'f to ves plurals',
+      'changing f to v and adding -es',
+      'f → v (leaf, leaves)',
+      'plurals: change f to v',
+    ],
+    may: ['suffix-es', 'suffix-es-z'],
+  },
+  'contraction-not': {
+    names: [
+      'contractions with not',
+      "contractions with not (can't)",
+      'not contractions',
+      "n't contractions",
+      "contractions: n't",
+      "contractions with n't",
+      'contractions using not',
+    ],
+  },
+  'contraction-will': {
+    names: [
+      'contractions with will',
+      "contractions with will (I'll)",
+      'will contractions',
+      "contractions: 'll",
+      "contractions with 'll (we'll)",
+    ],
+  },
+  'contraction-is': {
+    names: ['contractions with is', "contractions with is (it's)", 'contractions with is and has'],
+    may: [],
+  },
+  'contraction-have': {
+    names: ['contractions with have', "contractions with have (we've)", "contractions with 've"],
+  },
+  'contraction-are': {
+    names: ['contractions with are', "contractions with are (we're)", "contractions with 're"],
+  },
+  'contraction-would': {
+    names: [
+      'contractions with would',
+      "contractions with would (she'd)",
+      'contractions with would and had',
+      "contractions with 'd",
+    ],
+  },
   contraction: { names: ['contractions', 'reading contractions', 'apostrophes in contractions'] },
-  'possessive-one': { names: ["singular possessives", "singular possessive 's", "possessive 's (singular)"], may: ['possessive'] },
-  'possessive-several': { names: ["plural possessives", "plural possessives s'"], may: [] },
-  possessive: { names: ['possessives', "possessive 's", "possessive nouns", "apostrophe s for possession"], may: ['possessive-one'] },
-  'divide-vc-cv': { names: ['VC/CV', 'VCCV', 'dividing VC/CV words', 'syllable division VC/CV', 'VC/CV syllable division (rab-bit)', 'dividing words with two consonants in the middle (VC/CV)', 'VCCV pattern: napkin, rabbit'], may: ['syllables-2', 'type-closed'] },
-  'divide-v-cv': { names: ['V/CV', 'dividing V/CV words', 'syllable division V/CV', 'V/CV (ti-ger)', 'V/CV words: robot, music'], may: ['syllables-2', 'type-open'] },
-  'divide-vc-v': { names: ['VC/V', 'dividing VC/V words', 'syllable division VC/V', 'VC/V (cab-in)', 'VC/V words: cabin, river'], may: ['syllables-2', 'type-closed'] },
-  'divide-v-v': { names: ['V/V', 'dividing V/V words', 'syllable division V/V (li-on)', 'V/V words: lion, poet'], may: ['syllables-2', 'type-open'] },
-  'syllables-2': { names: ['two-syllable words', '2-syllable words', 'reading two-syllable words', 'words with two syllables', 'words of two syllables'] },
-  'syllables-3': { names: ['three-syllable words', '3-syllable words', 'reading three-syllable words', 'words with three syllables'] },
-  'y-long-e': { names: ['y as long e', 'y as long e at the end of longer words', 'y as long e in two-syllable words', 'y = long e (candy)', 'final y as long e', 'y says long e at the end of a two-syllable word', 'y at the end of two-syllable words (happy)', 'long e spelled y', 'y that sounds like long e', 'y with the sound of long e'] },
-  'y-long-i': { names: ['y as long i', 'y as long i at the end of short words', 'y as long i in one-syllable words', 'y = long i (sky)', 'final y as long i', 'y says long i (my, fly)', 'y at the end of one-syllable words (my)', 'long i spelled y'] },
-  'i-long-closed': { names: ['long i in -ind and -ild', '-ind, -ild', 'long vowels in closed syllables: -ild, -ind', 'closed syllable exceptions: ind, ild', 'long i before two consonants (find, child)', 'i in find and child', '-ild and -ind words (child, kind)', 'exceptions to closed syllables: -ind, -ild', 'long i in closed syllables (-ild, -ind)'], may: ['end-nd', 'end-ld'] },
-  'o-long-closed': { names: ['long o in -old and -olt', '-old, -ost', 'long vowels in closed syllables: -old, -ost', 'closed syllable exceptions: old, ost', 'long o before two consonants (cold, most)', 'o in cold and most', '-old and -ost words (gold, post)'], may: [] },
-  kn: { names: ['silent k', 'silent k (knee)', 'kn with silent k', 'silent k in kn', 'kn (silent k)', 'kn, silent k', 'k is silent in kn', 'kn = /n/', 'kn says /n/'] },
-  wr: { names: ['silent w (write)', 'wr with silent w', 'silent w in wr', 'wr (silent w)', 'wr = /r/', 'wr says /r/'] },
+  'possessive-one': {
+    names: ['singular possessives', "singular possessive 's", "possessive 's (singular)"],
+    may: ['possessive'],
+  },
+  'possessive-several': { names: ['plural possessives', "plural possessives s'"], may: [] },
+  possessive: {
+    names: ['possessives', "possessive 's", 'possessive nouns', 'apostrophe s for possession'],
+    may: ['possessive-one'],
+  },
+  'divide-vc-cv': {
+    names: [
+      'VC/CV',
+      'VCCV',
+      'dividing VC/CV words',
+      'syllable division VC/CV',
+      'VC/CV syllable division (rab-bit)',
+      'dividing words with two consonants in the middle (VC/CV)',
+      'VCCV pattern: napkin, rabbit',
+    ],
+    may: ['syllables-2', 'type-closed'],
+  },
+  'divide-v-cv': {
+    names: [
+      'V/CV',
+      'dividing V/CV words',
+      'syllable division V/CV',
+      'V/CV (ti-ger)',
+      'V/CV words: robot, music',
+    ],
+    may: ['syllables-2', 'type-open'],
+  },
+  'divide-vc-v': {
+    names: [
+      'VC/V',
+      'dividing VC/V words',
+      'syllable division VC/V',
+      'VC/V (cab-in)',
+      'VC/V words: cabin, river',
+    ],
+    may: ['syllables-2', 'type-closed'],
+  },
+  'divide-v-v': {
+    names: ['V/V', 'dividing V/V words', 'syllable division V/V (li-on)', 'V/V words: lion, poet'],
+    may: ['syllables-2', 'type-open'],
+  },
+  'syllables-2': {
+    names: [
+      'two-syllable words',
+      '2-syllable words',
+      'reading two-syllable words',
+      'words with two syllables',
+      'words of two syllables',
+    ],
+  },
+  'syllables-3': {
+    names: [
+      'three-syllable words',
+      '3-syllable words',
+      'reading three-syllable words',
+      'words with three syllables',
+    ],
+  },
+  'y-long-e': {
+    names: [
+      'y as long e',
+      'y as long e at the end of longer words',
+      'y as long e in two-syllable words',
+      'y = long e (candy)',
+      'final y as long e',
+      'y says long e at the end of a two-syllable word',
+      'y at the end of two-syllable words (happy)',
+      'long e spelled y',
+      'y that sounds like long e',
+      'y with the sound of long e',
+    ],
+  },
+  'y-long-i': {
+    names: [
+      'y as long i',
+      'y as long i at the end of short words',
+      'y as long i in one-syllable words',
+      'y = long i (sky)',
+      'final y as long i',
+      'y says long i (my, fly)',
+      'y at the end of one-syllable words (my)',
+      'long i spelled y',
+    ],
+  },
+  'i-long-closed': {
+    names: [
+      'long i in -ind and -ild',
+      '-ind, -ild',
+      'long vowels in closed syllables: -ild, -ind',
+      'closed syllable exceptions: ind, ild',
+      'long i before two consonants (find, child)',
+      'i in find and child',
+      '-ild and -ind words (child, kind)',
+      'exceptions to closed syllables: -ind, -ild',
+      'long i in closed syllables (-ild, -ind)',
+    ],
+    may: ['end-nd', 'end-ld'],
+  },
+  'o-long-closed': {
+    names: [
+      'long o in -old and -olt',
+      '-old, -ost',
+      'long vowels in closed syllables: -old, -ost',
+      'closed syllable exceptions: old, ost',
+      'long o before two consonants (cold, most)',
+      'o in cold and most',
+      '-old and -ost words (gold, post)',
+    ],
+    may: [],
+  },
+  kn: {
+    names: [
+      'silent k',
+      'silent k (knee)',
+      'kn with silent k',
+      'silent k in kn',
+      'kn (silent k)',
+      'kn, silent k',
+      'k is silent in kn',
+      'kn = /n/',
+      'kn says /n/',
+    ],
+  },
+  wr: {
+    names: [
+      'silent w (write)',
+      'wr with silent w',
+      'silent w in wr',
+      'wr (silent w)',
+      'wr = /r/',
+      'wr says /r/',
+    ],
+  },
   gn: { names: ['gn with silent g', 'silent g in gn', 'gn (silent g)', 'gn = /n/', 'silent g (gnat)'] },
-  mb: { names: ['mb with silent b', 'silent b in mb', 'mb (silent b)', 'mb = /m/', 'silent b (lamb, thumb)', '-mb (lamb)'] },
-  'soft-c': { names: ['soft c', 'soft c (city)', 'c before e, i, y', 'soft c before e, i, or y', 'c saying /s/', 'the soft sound of c', 'c as /s/ before e, i, y', 'soft c: ce, ci, cy'] },
-  'soft-g': { names: ['soft g', 'soft g (gem)', 'g before e, i, y', 'soft g before e, i, or y', 'g saying /j/', 'the soft sound of g', 'g as /j/ before e, i, y', 'soft g: ge, gi, gy'] },
-  'schwa-a': { names: ['schwa a (about)', 'schwa spelled a', 'a as schwa', 'schwa: a', 'a as schwa in about', 'schwa a at the beginning of a word (about, away)'] },
+  mb: {
+    names: [
+      'mb with silent b',
+      'silent b in mb',
+      'mb (silent b)',
+      'mb = /m/',
+      'silent b (lamb, thumb)',
+      '-mb (lamb)',
+    ],
+  },
+  'soft-c': {
+    names: [
+      'soft c',
+      'soft c (city)',
+      'c before e, i, y',
+      'soft c before e, i, or y',
+      'c saying /s/',
+      'the soft sound of c',
+      'c as /s/ before e, i, y',
+      'soft c: ce, ci, cy',
+    ],
+  },
+  'soft-g': {
+    names: [
+      'soft g',
+      'soft g (gem)',
+      'g before e, i, y',
+      'soft g before e, i, or y',
+      'g saying /j/',
+      'the soft sound of g',
+      'g as /j/ before e, i, y',
+      'soft g: ge, gi, gy',
+    ],
+  },
+  'schwa-a': {
+    names: [
+      'schwa a (about)',
+      'schwa spelled a',
+      'a as schwa',
+      'schwa: a',
+      'a as schwa in about',
+      'schwa a at the beginning of a word (about, away)',
+    ],
+  },
 };
 
 function spokenRow(row: Pattern): Wording[] {
@@ -341,11 +655,66 @@ export function wordingsOf(row: Pattern): readonly Wording[] {
   return [...own, ...spokenRow(row)];
 }
 
-export function isRight({ must, any = [], may = [] }: Wording, ids: readonly string[]): boolean {
-  return (
+/** Whether patterns are what several wordings together teach. */
+export function isRight(wordings: readonly Wording[], ids: readonly string[]): boolean {
+  const fits = ({ must, any = [] }: Wording) =>
     must.every((id) => ids.includes(id)) &&
-    (must.length > 0 || any.length === 0 || any.some((id) => ids.includes(id))) &&
+    (must.length > 0 || any.length === 0 || any.some((id) => ids.includes(id)));
+  const allowed = ({ must, any = [], may = [] }: Wording) => [...must, ...any, ...may];
+  return (
     ids.length > 0 &&
-    ids.every((id) => must.includes(id) || any.includes(id) || may.includes(id))
+    wordings.every(fits) &&
+    ids.every((id) => wordings.some((one) => allowed(one).includes(id)))
   );
 }
+
+/** The first letter in capitals, but not of doubled letters (Gg is one letter) nor of the pronoun I. */
+const begun = ({ text }: Wording) =>
+  /^([a-z])\1|^[ai] /.test(text) ? text : `${text[0]!.toUpperCase()}${text.slice(1)}`;
+
+type Planned = readonly (readonly Wording[])[];
+
+/** Ways to lay out steps, each of which teaches several things. */
+export const layOuts: Readonly<Record<string, (steps: Planned) => string>> = {
+  'bullets below weeks': (steps) =>
+    steps.map((own, i) => `Week ${i + 1}\n${own.map((one) => `- ${begun(one)}`).join('\n')}`).join('\n\n'),
+  'lines that run on': (steps) =>
+    steps.map((own, i) => `Week ${i + 1}: ${own.map(({ text }) => text).join('; ')}`).join('\n'),
+  'a table': (steps) =>
+    `Week\tPhonics\tSight words\n${steps
+      .map((own, i) => `${i + 1}\t${own.map(({ text }) => text).join('; ')}\tthe, of`)
+      .join('\n')}`,
+  'two columns of a table': (steps) =>
+    `Unit\tNew for reading\tSpelling\tSight words\tNotes\n${steps
+      .map(
+        ([first, ...others], i) =>
+          `${i + 1}\t${first!.text}\t${others.map(({ text }) => text).join('; ')}\tthe, of\tpartner work`,
+      )
+      .join('\n')}`,
+  'a table in bars with line ends in its cells': (steps) =>
+    `| Week | Focus | Dictation |\n|---|---|---|\n${steps
+      .map((own, i) => `| ${i + 1} | ${own.map(({ text }) => text).join('<br>')} | map, sit |`)
+      .join('\n')}`,
+  'numbered names with more below them': (steps) =>
+    steps
+      .map(([first, ...others], i) => {
+        const lines = [...others.map(({ text }) => text), 'sight words: the, of'].map(
+          (text) => `   - ${text}`,
+        );
+        return `${i + 1}. ${begun(first!)}\n${lines.join('\n')}`;
+      })
+      .join('\n\n'),
+};
+
+/** Wordings that are read otherwise, or asked about, and why that may stay. */
+export const exceptions: readonly (readonly [RegExp, string])[] = [
+  [
+    /-(?:th|an|et)\b/,
+    'The ending is letters, a word family or a suffix: nothing says which, so it is a guess.',
+  ],
+  [/\b(?:the|with) (?:are|our)\b/, 'The word of every day is likelier than the letters.'],
+  [/^(?:i like|a words|or spelling)/, 'A sentence of every day begins so.'],
+  [/-or\b|suffix "?or\b/, 'The word between two others is likelier than the ending; it is asked.'],
+  [/^-(?:ary|ancy):/, 'The examples have another spelling of the ending; they are asked.'],
+  [/^cc:/, 'Who gets a copy of an e-mail stands behind it.'],
+];

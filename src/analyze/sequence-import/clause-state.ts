@@ -119,6 +119,12 @@ export class ClauseState {
     }
   }
 
+  /** After a full stop a list is over: "/oo/: ew, ue. Spelling u" begins anew; of "Blends. Bl, cl" the list comes yet. */
+  endSentence(): void {
+    this.trailing = false;
+    if (this.scope !== null && this.scope.chunk.spelled.length > 0) this.scope = this.announced = null;
+  }
+
   protected open(start: number): Chunk {
     const chunk: Chunk = {
       start: this.pending ?? start,

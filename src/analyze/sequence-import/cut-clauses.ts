@@ -9,14 +9,48 @@ import { readWords } from './read-words.ts';
  */
 export function cutClauses(text: string, kind: CellKind): readonly Clause[] {
   return cutAt(text, dividers(text))
+    .flatMap((part) => (kind === 'patterns' || kind === 'title' ? cutSightSentence(part) : [part]))
     .flatMap((part) =>
       kind === 'patterns' || kind === 'title'
         ? cutAtWords(part).flatMap((piece) => (typeof piece === 'string' ? cutAtNames(piece, kind) : [piece]))
         : cutAtNames(part, kind),
     )
     .flatMap((clause) =>
-      clause.kind === 'patterns' && clause.words === undefined ? cutProse(clause.text) : [clause],
+      clause.kind === 'patterns' && clause.words === undefined
+        ? isBracketed(clause.text)
+          ? [{ ...clause, kind: 'examples' as const }]
+          : cutProse(clause.text)
+        : [clause],
     );
+}
+
+/** A list of by-sight words within a line is over at the full stop: "Sight words is, a. Short i." */
+function cutSightSentence(part: string): readonly string[] {
+  const cuts: number[] = [];
+  for (const { index, 0: end } of part.matchAll(/(?<=[\p{L}'’])[.!]\s+(?=[-"“(\p{L}])/gu)) {
+    const sentence = part.slice(cuts.at(-1) ?? 0, index);
+    const name = sentence.trimStart().split(/\s+/);
+    const listed = [1, 2, 3, 4].some(
+      (length) =>
+        length < name.length &&
+        findColumnKind(name.slice(0, length).join(' ').replace(/:$/, '')) === 'by-sight',
+    );
+    const next = part.slice(index + end.length);
+    // Before such a list a sentence ends as well.
+    const lists = sightName.test(next);
+    if (listed || lists) cuts.push(index + end.length);
+  }
+  return cutAt(part, cuts);
+}
+
+const sightName = /^(?:new |more )?(?:sight|high[- ]frequency|tricky|irregular|memory) words?\b/i;
+
+/** "(mat, sat, Sam)" as a sentence of its own: words that show what stands before. */
+function isBracketed(text: string): boolean {
+  const inside = /^\(([^()]*)\)[.!]?$/.exec(text.trim())?.[1];
+  if (inside === undefined) return false;
+  const words = inside.split(/[\s,;/]+/).filter((word) => word !== '');
+  return words.length > 1 && words.every((word) => /^\p{L}*[aeiouy]\p{L}*$/iu.test(word) && word.length > 2);
 }
 
 /** A text of several sentences, cut into them and into what each says. */
@@ -43,6 +77,11 @@ function dividers(text: string): readonly number[] {
   let depth = 0;
   for (let i = 0; i < text.length; i++) {
     const char = text[i]!;
+    // "Short i. (pin, tip) Watch b and d": brackets that are a sentence of their own.
+    if (char === '(' && depth === 0 && /\p{L}[)'’]?[.!]\s+$/u.test(text.slice(Math.max(0, i - 6), i))) {
+      const close = text.indexOf(')', i);
+      if (close > 0 && isBracketed(text.slice(i, close + 1))) cuts.push(i, close + 1);
+    }
     if (char === '(') depth += 1;
     if (char === ')') depth = Math.max(0, depth - 1);
     if (char === '\n') depth = 0;
@@ -77,7 +116,8 @@ function cutAtNames(part: string, kind: CellKind): readonly Clause[] {
   const dash = /^\s*(\p{L}[\p{L} ]{2,40}?)\s+[-–—]+\s/u.exec(part.slice(0, 60));
   const dashed = dash === null ? null : findColumnKind(dash[1]!);
   // "Words for dictation - map, hid"
-  if (dashed === 'notes' || dashed === 'examples' || dashed === 'by-sight') found.push({ at: 0, kind: dashed });
+  if (dashed === 'notes' || dashed === 'examples' || dashed === 'by-sight')
+    found.push({ at: 0, kind: dashed });
   for (const { index } of part.matchAll(sightListStart))
     if (!found.some(({ at }) => Math.abs(at - index) < 6)) found.push({ at: index, kind });
   found.sort((a, b) => a.at - b.at);

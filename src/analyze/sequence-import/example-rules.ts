@@ -1,9 +1,11 @@
+import type { Spelled } from './clause-chunk.ts';
 import type { ClauseReader } from './clause-reader.ts';
 import { fits } from './fits.ts';
+import { phraseAt } from './phrase-at.ts';
 import { findPhrase, type Phrase } from './phrases.ts';
 import { soundsByName } from './sound-names.ts';
 import { soundPhrase } from './sound-phrase.ts';
-import type { Spelling } from './spellings.ts';
+import { findSpelling, rimes, type Spelling } from './spellings.ts';
 import type { Lexeme } from './split-lexemes.ts';
 import { restWords } from './word-roles.ts';
 import { joinsWords, standsForLetters } from './words-or-letters.ts';
@@ -120,12 +122,28 @@ export const exampleRules: readonly WordRule[] = [
       const shown = next?.kind === 'hint' || /^(?:like|as)$/.test(next?.text ?? '');
       if (lexeme.text.length === 1 && lexeme.mark === 'none' && !shown) return 0;
       // After letters they need an example first, after a phrase none: "longer words: er, or".
+      // "-ng words: ang, ing"
+      const unit = rimes[lexeme.text] !== undefined && /^n[gk]$/.test(last?.spelling.letters ?? '');
       const starts =
-        last === undefined
+        unit ||
+        (last === undefined
           ? lexeme.text.length > 1 || lexeme.mark !== 'none'
-          : last.examples.length > 0 && !fits(lexeme.text, last.spelling.letters);
+          : last.examples.length > 0 && !fits(lexeme.text, last.spelling.letters));
       if (!starts) return 0;
       reader.readSpelling(spelling, lexeme);
+      return 1;
+    },
+  },
+  {
+    name: 'something else after "and"',
+    example: 'st as in nest and dividing words',
+    counterExample: 'st as in nest and best',
+    applies: (reader, { i, lexeme: { text } }) => {
+      const { last, aside, hinting } = reader;
+      if (text !== 'and' || aside || !hinting || last === undefined) return 0;
+      if (!beginsAnew(reader, last, i + 1)) return 0;
+      reader.divide(true);
+      reader.trailing = false;
       return 1;
     },
   },
@@ -204,3 +222,27 @@ export const exampleRules: readonly WordRule[] = [
     },
   },
 ];
+
+/** Words before letters or a phrase that are no examples themselves. */
+const leadsToLetters =
+  /^(?:the|spellings?|words?|add|adding|divide|dividing|suffix|suffixes|prefix|prefixes|letters?|initial|final|beginning|ending|endings)$/;
+
+/** Whether what stands behind "and" is not of the letters before it: neither an example nor a sound of theirs. */
+function beginsAnew({ lexemes }: ClauseReader, last: Spelled, at: number): boolean {
+  const next = lexemes[at];
+  if (next === undefined) return false;
+  const says = (within: ReadonlySet<string> | null | undefined) =>
+    last.spelling.candidates.some((id) => within?.has(id));
+  if (next.kind === 'sound') return !says(soundPhrase(next.text).within);
+  if (next.kind === 'meant') return true;
+  if (next.kind !== 'word' || next.cut === true) return false;
+  const [phrase, length] = phraseAt(lexemes, at);
+  if (phrase !== null && (length > 1 || !fits(next.text, last.spelling.letters))) return !says(phrase.within);
+  if (next.mark !== 'none') return findSpelling(next.text, next.mark) !== null;
+  if (leadsToLetters.test(next.text)) return lexemes[at + 1]?.kind !== 'close';
+  const joint = lexemes[at + 1];
+  const explained =
+    /^(?:is|hint|open|list|sound)$/.test(joint?.kind ?? '') ||
+    /^(?:as|says?|saying|for|spells?|makes?)$/.test(joint?.text ?? '');
+  return explained && !fits(next.text, last.spelling.letters) && findSpelling(next.text, 'none') !== null;
+}

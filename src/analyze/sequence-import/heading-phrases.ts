@@ -39,6 +39,8 @@ const start = family('initial blend');
 const end = family('final blend');
 const silent = [...family('silent letter'), 'sc', 'st'];
 
+const startsHaving = (letter: string) => start.filter((id) => id.slice('start-'.length).includes(letter));
+
 const blendsAt = (...places: readonly string[]) =>
   places
     .flatMap((place) =>
@@ -227,15 +229,15 @@ export const headingPhrases: readonly (readonly [
     false,
     [...start, ...end, 'n-ng'],
   ],
-  ['l blend|blend with l', startsWith('l'), true, start],
-  ['r blend|blend with r', startsWith('r'), true, start],
+  ['l blend|blend with l', startsWith('l'), true, startsHaving('l')],
+  ['r blend|blend with r', startsWith('r'), true, startsHaving('r')],
   [
     'l and r blend|blend with l and r|beginning blend with l and r|initial blend with l and r',
     [...startsWith('l'), ...startsWith('r')],
     true,
-    start,
+    [...startsHaving('l'), ...startsHaving('r')],
   ],
-  ['s blend|blend with s', [...'cmnpkltw'].map((c) => `start-s${c}`), true, start],
+  ['s blend|blend with s', [...'cmnpkltw'].map((c) => `start-s${c}`), true, startsHaving('s')],
   ['apostrophe', ['contraction', 'possessive'], false, ['contraction', 'possessive']],
   [
     'three letter blend|3 letter blend|three consonant blend|3 consonant blend|triple blend',

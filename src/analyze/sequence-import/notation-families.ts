@@ -122,6 +122,42 @@ const LONGEST_LIST = 60;
 /** The types that a list may share the word syllable among; stable ones have no row of their own. */
 const syllableTypes = [...typeIds.map(([type]) => type), /^(?:final stable|stable final|stable)$/];
 
+/** "syllable types: closed, open, VCe": each of the list is a kind of syllable. */
+export function listedTypes(lexemes: readonly Lexeme[], i: number): Notation | null {
+  const named = /^syllables?$/.test(wordAt(lexemes, i)) && /^(?:types?|kinds?)$/.test(wordAt(lexemes, i + 1));
+  const open = named ? lexemes[i + 2] : undefined;
+  if (named ? open?.kind !== 'is' && open?.kind !== 'open' : i > 0) return null;
+  // A list of nothing else needs no name: "closed, open, VCe".
+  if (!named && !/^(?:closed|open)$/.test(wordAt(lexemes, i))) return null;
+  const given: Lexeme[] = [];
+  let types = 0;
+  let at = named ? i + 3 : i;
+  while (at < lexemes.length && lexemes[at]!.kind !== 'close') {
+    if (lexemes[at]!.kind === 'break' || /^(?:and|or)$/.test(wordAt(lexemes, at))) {
+      given.push(lexemes[at]!);
+      at += 1;
+      continue;
+    }
+    const length = [4, 3, 2, 1].find((count) => {
+      const named = Array.from({ length: count }, (_, n) => wordAt(lexemes, at + n)).join(' ');
+      return syllableTypes.some((one) => one.test(named));
+    });
+    if (length === undefined) return null;
+    const type = lexemes.slice(at, at + length);
+    given.push(...type, inPlace(type.at(-1)!, 'syllable'));
+    types += 1;
+    at += length;
+    if (/^syllables?$/.test(wordAt(lexemes, at))) {
+      // "closed, open and VCe syllables" shares the word.
+      if (!named) return null;
+      at += 1;
+    }
+  }
+  if (types < (named ? 1 : 3)) return null;
+  if (open?.kind === 'open') at += 1;
+  return { taken: at - i, given: [{ ...given[0]!, start: lexemes[i]!.start }, ...given.slice(1)] };
+}
+
 export function shareSyllable(lexemes: readonly Lexeme[], i: number): Notation | null {
   const given: Lexeme[] = [];
   let start = i;

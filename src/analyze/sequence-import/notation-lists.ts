@@ -178,7 +178,13 @@ export function soundByLetters(lexemes: readonly Lexeme[], i: number): Notation 
   let at = i + 2;
   while (/^(?:hint|open|is)$/.test(lexemes[at]?.kind ?? '') || /^(?:as|in|like)$/.test(wordAt(lexemes, at)))
     at += 1;
-  if (at > i + 2 && name.text !== 'th' && lexemes[at]?.mark === 'none' && fits(wordAt(lexemes, at), name.text) && findSpelling(name.text, 'none') !== null)
+  if (
+    at > i + 2 &&
+    name.text !== 'th' &&
+    lexemes[at]?.mark === 'none' &&
+    fits(wordAt(lexemes, at), name.text) &&
+    findSpelling(name.text, 'none') !== null
+  )
     return { taken: 2, given: [name] };
   return { taken: 2, given: [{ ...name, kind: 'sound', end: lexemes[i + 1]!.end }] };
 }
@@ -243,6 +249,16 @@ function every(lexemes: readonly Lexeme[], i: number, end: number, text: string)
 export function voicedTh(lexemes: readonly Lexeme[], i: number): Notation | null {
   const voice = (at: number) => /^(?:voiced|unvoiced|voiceless)$/.test(wordAt(lexemes, at));
   const isTh = (at: number) => lexemes[at]?.text === 'th' && /^(?:word|sound)$/.test(lexemes[at]!.kind);
+  // "voiced and unvoiced th"
+  const joint = /^(?:and|or|[&/,])$/.test(lexemes[i + 1]?.text ?? '');
+  if (voice(i) && joint && voice(i + 2) && isTh(i + 3))
+    return { taken: 4, given: [{ ...lexemes[i + 3]!, kind: 'word', start: lexemes[i]!.start }] };
+  // "th, voiced and unvoiced"
+  const sign = /^(?:break|open|is)$/.test(lexemes[i + 1]?.kind ?? '') ? i + 2 : i + 1;
+  if (isTh(i) && voice(sign) && /^(?:and|or|[&/])$/.test(lexemes[sign + 1]?.text ?? '') && voice(sign + 2)) {
+    const end = lexemes[sign + 3]?.kind === 'close' ? sign + 4 : sign + 3;
+    return { taken: end - i, given: [{ ...lexemes[i]!, kind: 'word', end: lexemes[end - 1]!.end }] };
+  }
   const between = /^(?:break|open)$/.test(lexemes[i + 1]?.kind ?? '') ? 1 : 0;
   const at = voice(i) && isTh(i + 1) ? i : isTh(i) && voice(i + 1 + between) ? i + 1 + between : null;
   if (at === null) return null;

@@ -1,7 +1,14 @@
 import { catalogue } from '../catalogue/catalogue.ts';
 import { longOf, matchWords, type NotationRule, phrase, stands } from './match-words.ts';
 import { changeOfBase, doubleThen, kindOfLetters, placeBehind, possessiveKinds } from './notation-changes.ts';
-import { blendsWith, familyWith, sharedNoun, shareSyllable, typesTogether } from './notation-families.ts';
+import {
+  blendsWith,
+  familyWith,
+  listedTypes,
+  sharedNoun,
+  shareSyllable,
+  typesTogether,
+} from './notation-families.ts';
 import {
   bothLengths,
   bracketedLetter,
@@ -400,7 +407,7 @@ export const patternNotations: readonly NotationRule[] = [
   {
     name: 'th with its voice',
     example: 'th, voiced',
-    counterExample: 'th (voiced and unvoiced)',
+    counterExample: 'th (soft)',
     applies: voicedTh,
   },
   {
@@ -408,6 +415,12 @@ export const patternNotations: readonly NotationRule[] = [
     example: 'q u',
     counterExample: 'q, u',
     applies: matchWords('q u', [], (_, whole) => ({ ...whole, text: 'qu' })),
+  },
+  {
+    name: 'syllable types in a list',
+    example: 'syllable types: closed, VCe',
+    counterExample: 'syllables: closed, VCe',
+    applies: listedTypes,
   },
   {
     name: 'syllable types that share a word',

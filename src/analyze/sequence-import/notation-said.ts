@@ -40,11 +40,31 @@ export const saidNotations: readonly NotationRule[] = [
     applies: affixNamedBehind,
   },
   {
+    name: 'where in words a part stands, in a list',
+    example: 'ai, words ending in -ed',
+    counterExample: 'words ending in rain',
+    applies: (lexemes, i) => {
+      if (i === 0 || !divides(lexemes[i - 1]) || !/^words?$/.test(wordAt(lexemes, i))) return null;
+      let at = i + 1;
+      while (/^(?:that|which|can|often)$/.test(wordAt(lexemes, at))) at += 1;
+      const [, first] = /^(?:(begin|start)|end)(?:s|ing|ning)?$/.exec(wordAt(lexemes, at)) ?? [
+        undefined,
+        undefined,
+      ];
+      if (!/^(?:begin|start|end)(?:s|ing|ning)?$/.test(wordAt(lexemes, at))) return null;
+      if (!/^(?:in|with)$/.test(wordAt(lexemes, at + 1)) || candidatesOf(lexemes[at + 2]).length === 0)
+        return null;
+      const whole = { ...lexemes[i]!, end: lexemes[at + 1]!.end };
+      return { taken: at + 2 - i, given: [inPlace(whole, first === undefined ? 'final' : 'initial')] };
+    },
+  },
+  {
     name: 'letters that go together',
     example: 'qu as a team',
     counterExample: 'ai as in team',
     applies: (lexemes, i) => {
-      if (candidatesOf(lexemes[i]).length === 0 || !/^(?:as|is|are|makes?)$/.test(wordAt(lexemes, i + 1))) return null;
+      if (candidatesOf(lexemes[i]).length === 0 || !/^(?:as|is|are|makes?)$/.test(wordAt(lexemes, i + 1)))
+        return null;
       let at = i + 2;
       while (/^(?:a|an|one|the|letter|two|consonant|vowel|spelling)$/.test(wordAt(lexemes, at))) at += 1;
       const joins = at > i + 2 && /^(?:team|teams|unit|pair|digraph|sound)$/.test(wordAt(lexemes, at));
@@ -61,7 +81,9 @@ export const saidNotations: readonly NotationRule[] = [
       let at = i + 1;
       while (
         lexemes[at]?.kind === 'is' ||
-        /^(?:where|when|that|which|in|with|whose|of|the|a|change|nouns?|words?|ending|by|made|forms?|final)$/.test(wordAt(lexemes, at))
+        /^(?:where|when|that|which|in|with|whose|of|the|a|change|nouns?|words?|ending|by|made|forms?|final)$/.test(
+          wordAt(lexemes, at),
+        )
       )
         at += 1;
       const change = at > i + 1 ? changeOfBase(lexemes, at) : null;
@@ -82,7 +104,11 @@ export const saidNotations: readonly NotationRule[] = [
     applies: (lexemes, i) => {
       if (wordAt(lexemes, i) !== 'w') return null;
       let at = i + 1;
-      while (/^(?:plus|and|with|before|followed|by|then)$/.test(lexemes[at]?.text ?? '') || lexemes[at]?.text === '+') at += 1;
+      while (
+        /^(?:plus|and|with|before|followed|by|then)$/.test(lexemes[at]?.text ?? '') ||
+        lexemes[at]?.text === '+'
+      )
+        at += 1;
       const vowel = wordAt(lexemes, at);
       const joined = at > i + 1 && wordAt(lexemes, i + 1) !== 'and';
       if (!joined || !/^(?:ar|or|a)$/.test(vowel)) return null;
@@ -95,7 +121,8 @@ export const saidNotations: readonly NotationRule[] = [
     counterExample: 'mb with silent k',
     applies: (lexemes, i) => {
       const [letters, joint, silent, letter] = lexemes.slice(i, i + 4);
-      if (candidatesOf(letters).length === 0 || !/^(?:with|where|has|and)$/.test(joint?.text ?? '')) return null;
+      if (candidatesOf(letters).length === 0 || !/^(?:with|where|has|and)$/.test(joint?.text ?? ''))
+        return null;
       if (silent?.text !== 'silent' || letter?.text.length !== 1 || !letters!.text.includes(letter.text))
         return null;
       return letters!.text.length === 1 ? null : { taken: 4, given: [{ ...letters!, end: letter.end }] };
@@ -122,8 +149,7 @@ export const saidNotations: readonly NotationRule[] = [
 /** Words between letters and their sound, of which one at least says that they have it. */
 const saying =
   /^(?:says?|said|saying|spells?|spelling|makes?|making|represent(?:s|ing)?|sounds?|sounding|gives?|giving|has|have|having|with|as|for|stands?|is|are|be|being|pronounced|heard)$/;
-const between =
-  /^(?:that|which|when|where|it|they|to|can|also|sometimes|used|like|on|the|a|its|their)$/;
+const between = /^(?:that|which|when|where|it|they|to|can|also|sometimes|used|like|on|the|a|its|their)$/;
 
 /** The most words between letters and their sound. */
 const MOST_BETWEEN = 5;
@@ -229,11 +255,11 @@ function blendAt(lexeme: Lexeme | undefined, place: string): PatternId | null {
 }
 
 function placedBlend(lexemes: readonly Lexeme[], i: number): Notation | null {
-  const give = (id: PatternId, taken: number): Notation => ({
-    taken,
-    given: [{ ...lexemes[i]!, kind: 'meant', ids: [id], end: lexemes[i + taken - 1]!.end }],
-  });
-  // "initial st", a list: "initial st, sp" goes on.
+  return placeBefore(lexemes, i) ?? placeInBrackets(lexemes, i) ?? placeSaid(lexemes, i);
+}
+
+/** "initial st", and a list: "initial st, sp" goes on. */
+function placeBefore(lexemes: readonly Lexeme[], i: number): Notation | null {
   const list: Lexeme[] = [];
   let end = i;
   for (let at = i + 1; at < lexemes.length; at++) {
@@ -243,22 +269,33 @@ function placedBlend(lexemes: readonly Lexeme[], i: number): Notation | null {
       end = at;
     } else if (!divides(lexemes[at]) || list.length === 0) break;
   }
-  if (list.length > 0 && /^(?:|blends?|clusters?|words?)$/.test(wordAt(lexemes, end + 1)))
-    return { taken: end + 1 - i, given: [{ ...list[0]!, start: lexemes[i]!.start }, ...list.slice(1)] };
-  // "st (final)", "st, final"
+  if (list.length === 0 || !/^(?:|blends?|clusters?|words?)$/.test(wordAt(lexemes, end + 1))) return null;
+  return { taken: end + 1 - i, given: [{ ...list[0]!, start: lexemes[i]!.start }, ...list.slice(1)] };
+}
+
+/** "st (final)", "st, final" */
+function placeInBrackets(lexemes: readonly Lexeme[], i: number): Notation | null {
   const opens = lexemes[i + 1]?.kind === 'open';
-  if (opens || lexemes[i + 1]?.text === ',') {
-    const id = blendAt(lexemes[i], wordAt(lexemes, i + 2));
-    const after = lexemes[i + 3];
-    const closes = opens ? after?.kind === 'close' : after === undefined || after.kind === 'break';
-    if (id !== null && closes) return give(id, opens ? 4 : 3);
-  }
-  // "st at the end of a word"
-  let at = i + 1;
-  if (!/^(?:at|in|on)$/.test(wordAt(lexemes, at))) return null;
-  at += wordAt(lexemes, at + 1) === 'the' ? 2 : 1;
+  if (!opens && lexemes[i + 1]?.text !== ',') return null;
+  const id = blendAt(lexemes[i], wordAt(lexemes, i + 2));
+  const after = lexemes[i + 3];
+  const closes = opens ? after?.kind === 'close' : after === undefined || after.kind === 'break';
+  return id !== null && closes ? blendMeant(lexemes, i, id, opens ? 4 : 3) : null;
+}
+
+/** "st at the end of a word" */
+function placeSaid(lexemes: readonly Lexeme[], i: number): Notation | null {
+  if (!/^(?:at|in|on)$/.test(wordAt(lexemes, i + 1))) return null;
+  const at = wordAt(lexemes, i + 2) === 'the' ? i + 3 : i + 2;
   const id = blendAt(lexemes[i], wordAt(lexemes, at));
-  return id === null ? null : give(id, at + 1 - i);
+  return id === null ? null : blendMeant(lexemes, i, id, at + 1 - i);
+}
+
+function blendMeant(lexemes: readonly Lexeme[], i: number, id: PatternId, taken: number): Notation {
+  return {
+    taken,
+    given: [{ ...lexemes[i]!, kind: 'meant', ids: [id], end: lexemes[i + taken - 1]!.end }],
+  };
 }
 
 const units = new Map(
@@ -267,15 +304,31 @@ const units = new Map(
 const families = /^(?:famil(?:y|ies)|rimes?|units?)$/;
 
 function unitFamilies(lexemes: readonly Lexeme[], i: number): Notation | null {
-  let at = i;
-  if (wordAt(lexemes, at) === 'word') at += 1;
-  const named = families.test(wordAt(lexemes, at));
-  if (named) at += 1;
-  else if (at > i) return null;
-  if (named && lexemes[at]?.kind === 'is') at += 1;
+  const word = wordAt(lexemes, i) === 'word' ? i + 1 : i;
+  const named = families.test(wordAt(lexemes, word));
+  if (!named && word > i) return null;
+  const first = named ? word + 1 : i;
+  const list = listOfUnits(lexemes, named && lexemes[first]?.kind === 'is' ? first + 1 : first);
+  if (list === null) return null;
+  let { end } = list;
+  if (!named) {
+    // "-am family", "-all word families"
+    if (wordAt(lexemes, end) === 'word') end += 1;
+    if (!families.test(wordAt(lexemes, end))) return null;
+    end += 1;
+  }
+  const [unit, ...others] = list.given;
+  return { taken: end - i, given: [{ ...unit!, start: lexemes[i]!.start }, ...others] };
+}
+
+/** Endings from a place on, each with a row of its own; null where none stands there, or one has no row. */
+function listOfUnits(
+  lexemes: readonly Lexeme[],
+  from: number,
+): { readonly given: readonly Lexeme[]; readonly end: number } | null {
   const given: Lexeme[] = [];
-  let end = at;
-  for (; at < lexemes.length; at++) {
+  let end = from;
+  for (let at = from; at < lexemes.length; at++) {
     if (divides(lexemes[at]) && given.length > 0) continue;
     const { kind, text, mark } = lexemes[at]!;
     if (kind !== 'word') break;
@@ -288,14 +341,7 @@ function unitFamilies(lexemes: readonly Lexeme[], i: number): Notation | null {
     given.push(...lexemes.slice(end, at), { ...lexemes[at]!, kind: 'meant', ids: [id], mark: 'none' });
     end = at + 1;
   }
-  if (given.length === 0) return null;
-  if (!named) {
-    // "-am family", "-all word families"
-    if (wordAt(lexemes, end) === 'word') end += 1;
-    if (!families.test(wordAt(lexemes, end))) return null;
-    end += 1;
-  }
-  return { taken: end - i, given: [{ ...given[0]!, start: lexemes[i]!.start }, ...given.slice(1)] };
+  return given.length === 0 ? null : { given, end };
 }
 
 function affixNamedBehind(lexemes: readonly Lexeme[], i: number): Notation | null {
@@ -322,12 +368,22 @@ const secondWords: ReadonlyMap<string, PatternId> = new Map([
 function middleConsonants(lexemes: readonly Lexeme[], i: number): Notation | null {
   let at = i;
   if (/^(?:divid(?:e|es|ing)|split(?:s|ting)?|division)$/.test(wordAt(lexemes, at))) {
-    while (/^(?:divid(?:e|es|ing)|split(?:s|ting)?|division|of|the|long|longer|words?|with|that|have)$/.test(wordAt(lexemes, at)))
+    while (
+      /^(?:divid(?:e|es|ing)|split(?:s|ting)?|division|of|the|long|longer|words?|with|that|have)$/.test(
+        wordAt(lexemes, at),
+      )
+    )
       at += 1;
   }
-  if (!/^(?:two|2|three|3)$/.test(wordAt(lexemes, at)) || !/^consonants?$/.test(wordAt(lexemes, at + 1))) return null;
-  const words = lexemes.slice(at + 2, at + 8).map(({ text }) => text).join(' ');
-  const place = /^(?:in the middle|between (?:the |two |2 )*vowels)(?: of (?:a |the )?words?)?/.exec(words)?.[0];
+  if (!/^(?:two|2|three|3)$/.test(wordAt(lexemes, at)) || !/^consonants?$/.test(wordAt(lexemes, at + 1)))
+    return null;
+  const words = lexemes
+    .slice(at + 2, at + 8)
+    .map(({ text }) => text)
+    .join(' ');
+  const place = /^(?:in the middle|between (?:the |two |2 )*vowels)(?: of (?:a |the )?words?)?/.exec(
+    words,
+  )?.[0];
   if (place === undefined) return null;
   const taken = at + 2 - i + place.split(' ').length;
   return {

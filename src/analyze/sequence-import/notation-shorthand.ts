@@ -52,17 +52,6 @@ export const shorthandNotations: readonly NotationRule[] = [
     applies: bareRoots,
   },
   {
-    name: 'w and the letters it changes',
-    example: 'w + ar (warn)',
-    counterExample: 'w, ar',
-    applies: (lexemes, i) => {
-      const vowel = wordAt(lexemes, i + 2);
-      if (wordAt(lexemes, i) !== 'w' || lexemes[i + 1]?.text !== '+' || !/^(?:ar|or|a)$/.test(vowel))
-        return null;
-      return { taken: 3, given: [{ ...lexemes[i]!, text: `w${vowel}`, end: lexemes[i + 2]!.end }] };
-    },
-  },
-  {
     name: 'the three changes of a base by their verbs',
     example: 'doubling, dropping, changing',
     counterExample: 'doubling, dropping',

@@ -132,6 +132,13 @@ export const signNotations: readonly NotationRule[] = [
     ),
   },
   {
+    name: 'a silent e behind letters',
+    example: 'soft c before silent e',
+    counterExample: 'silent e',
+    applies: (lexemes, i) =>
+      i > 0 ? note('(?:before|after) (?:a |the )?(?:silent|final) e')(lexemes, i) : null,
+  },
+  {
     name: 'an e that is missing',
     example: 'long o without a silent e',
     counterExample: 'long o with a silent e',

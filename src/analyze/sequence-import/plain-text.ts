@@ -51,16 +51,18 @@ export function plainText(pasted: string): string {
 }
 
 function withoutTags(text: string): string {
-  return text
-    .replace(/<!--[\s\S]{0,2000}?-->/g, ' ')
-    // A line end within the cell of a table in bars.
-    .replace(/^[^\S\n]*\|.*$/gm, (row) => row.replace(/<br\s*\/?>/gi, '; '))
-    .replace(/>[^\S\n]*\n\s*(?=<\/?(?:t[drh]|table|thead|tbody|ul|ol|li)\b)/gi, '>')
-    .replace(cellTags, '\t')
-    .replace(/<li\b[^<>]*>/gi, '\n• ')
-    .replace(lineTags, '\n')
-    .replace(otherTags, '')
-    .replace(/\n{3,}/g, '\n\n');
+  return (
+    text
+      .replace(/<!--[\s\S]{0,2000}?-->/g, ' ')
+      // A line end within the cell of a table in bars.
+      .replace(/^[^\S\n]*\|.*$/gm, (row) => row.replace(/<br\s*\/?>/gi, '; '))
+      .replace(/>[^\S\n]*\n\s*(?=<\/?(?:t[drh]|table|thead|tbody|ul|ol|li)\b)/gi, '>')
+      .replace(cellTags, '\t')
+      .replace(/<li\b[^<>]*>/gi, '\n• ')
+      .replace(lineTags, '\n')
+      .replace(otherTags, '')
+      .replace(/\n{3,}/g, '\n\n')
+  );
 }
 
 function readEntities(text: string): string {

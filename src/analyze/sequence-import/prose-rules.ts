@@ -10,7 +10,8 @@ export const proseRules: readonly WordRule[] = [
     example: 'if that makes no word, divide after the consonant',
     counterExample: 'if that makes no word',
     applies: (reader, { i, lexeme: { text, mark } }) => {
-      if (i > 0 || mark !== 'none' || !/^(?:if|when|whenever|once|because|since|although|where)$/.test(text)) return 0;
+      if (i > 0 || mark !== 'none' || !/^(?:if|when|whenever|once|because|since|although|where)$/.test(text))
+        return 0;
       const end = endOfRun(reader.lexemes, 1);
       const comma = reader.lexemes[end]?.text === ',' && end > 2 && end + 1 < reader.lexemes.length;
       if (!comma) return 0;
@@ -27,7 +28,11 @@ export const proseRules: readonly WordRule[] = [
       if (!/^(?:when|if|whenever|because|since|although|unless|while|where)$/.test(text)) return 0;
       if (mark !== 'none' || chunk === null || chunk.known === 0 || reader.aside || reader.hinting) return 0;
       // "plurals where f changes to v" says what is taught.
-      if (lexemes.slice(i + 1, endOfRun(lexemes, i + 1)).some(({ ids }) => ids?.some((id) => id.startsWith('change-'))))
+      if (
+        lexemes
+          .slice(i + 1, endOfRun(lexemes, i + 1))
+          .some(({ ids }) => ids?.some((id) => id.startsWith('change-')))
+      )
         return 0;
       // "wh when": an example.
       const end = endOfRun(lexemes, i + 1);
@@ -86,7 +91,13 @@ export const proseRules: readonly WordRule[] = [
       if (!/^(?:to|on|onto)$/.test(text) || broken || !affix || !/^(?:word|note)$/.test(next?.kind ?? ''))
         return 0;
       if (next!.mark !== 'none' || next!.text.length < 3) return 0;
-      return endOfRun(lexemes, i + 1) - i;
+      const end = endOfRun(lexemes, i + 1);
+      // "-s to base words and -es" goes on.
+      const anew = lexemes.findIndex(
+        ({ text, kind }, at) =>
+          at > i && at < end && kind === 'word' && text === 'and' && lexemes[at + 1]?.mark !== 'none',
+      );
+      return (anew < 0 ? end : anew) - i;
     },
   },
   {

@@ -3,7 +3,7 @@ import { ClauseReader } from './clause-reader.ts';
 import { commonWords } from './common-words.ts';
 import { fits } from './fits.ts';
 import { applyNotations } from './notation-rules.ts';
-import { beginsPhrase, findPhrase, LONGEST_PHRASE, type Phrase } from './phrases.ts';
+import { phraseAt } from './phrase-at.ts';
 import { readSign } from './read-sign.ts';
 import { settleAnnouncement } from './settle-announcement.ts';
 import { findSpelling, looseEnding, type Spelling } from './spellings.ts';
@@ -110,21 +110,3 @@ function shownEnding(lexemes: readonly Lexeme[], i: number): Spelling | null {
 /** Rules for words that are neither letters nor a phrase, and the one that leaves that open. */
 const prose = new Set(['a word that says nothing of its own', 'a word nobody knows']);
 const DIVIDES = 'a word that divides';
-
-/** The longest phrase that begins at `i`, and how many lexemes it takes. */
-function phraseAt(lexemes: readonly Lexeme[], i: number): readonly [Phrase | null, number] {
-  if (!beginsPhrase(lexemes[i]!.text)) return [null, 0];
-  const words: { text: string; end: number }[] = [];
-  for (let at = i; at < lexemes.length && words.length < LONGEST_PHRASE; at++) {
-    const { kind, text } = lexemes[at]!;
-    // "consonant + le", "VC/CV", "soft c & g"
-    if (kind === 'break' && text !== '' && '+/&'.includes(text)) continue;
-    if (kind !== 'word') break;
-    words.push({ text, end: at + 1 });
-  }
-  for (; words.length > 0; words.pop()) {
-    const phrase = findPhrase(words.map(({ text }) => text));
-    if (phrase !== null) return [phrase, words.at(-1)!.end - i];
-  }
-  return [null, 0];
-}

@@ -51,7 +51,11 @@ export function readItems(text: string, kind: CellKind, beside: Beside = nothing
   const contracted =
     clauses.length > 1 && /^contractions?\b/i.test(clauses[0]!.text) ? findPhrase(['contraction']) : null;
   const listed = (text: string) => contracted !== null && secondWord.test(text);
-  const own = apart.size === 0 ? beside : { ...beside, apart: new Set([...apart, ...(beside.apart ?? [])]) };
+  const own: Beside =
+    apart.size === 0 ? beside : { ...beside, apart: new Set([...apart, ...(beside.apart ?? [])]) };
+  const shown = clauses.flatMap(({ kind: own, text: words }) =>
+    own === 'examples' && words.startsWith('(') ? readWords(words).map((word) => word.toLowerCase()) : [],
+  );
   const items = clauses.flatMap((clause): readonly ReadItem[] => {
     // "m, a (no sight words)"
     const none = noWordsBehind.exec(clause.text);
@@ -75,7 +79,8 @@ export function readItems(text: string, kind: CellKind, beside: Beside = nothing
       (goesOver(clause.text) && beside.first !== true)
     )
       return [item(clause.text, 'ignored')];
-    const near = listed(clause.text) ? { ...own, headings: [contracted!, ...own.headings] } : own;
+    const evident = shown.length > 0 && own.examples.length === 0 ? { ...own, examples: shown } : own;
+    const near = listed(clause.text) ? { ...evident, headings: [contracted!, ...evident.headings] } : evident;
     return clause.prose === true ? guesses(readPatterns(clause.text, near)) : readPatterns(clause.text, near);
   });
   const read =
@@ -151,7 +156,7 @@ function readPatterns(text: string, beside: Beside): readonly ReadItem[] {
       next += own.length;
       const start = i === 0 ? 0 : chunk.start;
       const piece = textOf(text, lexemes, start, chunks[i + 1]?.start ?? text.length);
-      const read = chunkItem(chunk, piece, own, beside.needs);
+      const read = chunkItem(chunk, piece, own, beside);
       // "-nk??": the teacher does not know yet.
       return withoutVowels(
         open && read.status === 'matched' ? { ...read, status: 'guessed' } : read,
@@ -213,7 +218,22 @@ function findBefore(lexemes: readonly Lexeme[], place: number): number {
   return low - 1;
 }
 
-function chunkItem(chunk: Chunk, text: string, settled: readonly Settled[], needs: WordNeeds): ReadItem {
+/** "final y" under "Long e": of the sounds of y the one that the heading names. */
+function withinHeadings(ids: readonly PatternId[], headings: readonly Phrase[]): readonly PatternId[] {
+  if (ids.length < 2 || !ids.every((id) => id.startsWith('y-'))) return ids;
+  for (const { within } of headings) {
+    const inside = ids.filter((id) => within?.has(id));
+    if (inside.length > 0) return inside;
+  }
+  return ids;
+}
+
+function chunkItem(
+  chunk: Chunk,
+  text: string,
+  settled: readonly Settled[],
+  { needs, headings }: Beside,
+): ReadItem {
   const { known, unknown, phrases } = chunk;
   if (chunk.announces && settled.length === 0) return { ...item(text, 'ignored'), named: true };
   if (known === 0 || (chunk.asks && settled.length === 0) || (unknown > known && !saysEnough(chunk))) {
@@ -222,7 +242,9 @@ function chunkItem(chunk: Chunk, text: string, settled: readonly Settled[], need
     if (isCommonWord(text)) return bySightItem(text, 'guessed');
     return item(text, 'unknown');
   }
-  const { ids, sure, confirmed } = settled.length > 0 ? ofLetters(chunk, settled) : ofPhrases(chunk, needs);
+  const meant = settled.length > 0 ? ofLetters(chunk, settled) : ofPhrases(chunk, needs);
+  const { sure, confirmed } = meant;
+  const ids = settled.length > 0 ? meant.ids : withinHeadings(meant.ids, headings);
   const heads = settled.length === 0 && phrases.every(({ within }) => within !== null);
   // What is left over in a clause may say something else, unless its examples bear out what was read.
   const whole = (unknown === 0 && !chunk.rest && !chunk.hedged) || confirmed;
@@ -306,7 +328,13 @@ function ofPhrases({ phrases, examples }: Chunk, needsOf: WordNeeds): Meaning {
     return { ids: needed, sure: false, confirmed: false };
   // "th sound as in moth": of the two sounds that are written so, the one that is shown.
   const shown = ids.filter((id) => needed.includes(id));
-  if (sure && phrases.length === 1 && phrases[0]!.sound === true && shown.length > 0 && shown.length < ids.length)
+  if (
+    sure &&
+    phrases.length === 1 &&
+    phrases[0]!.sound === true &&
+    shown.length > 0 &&
+    shown.length < ids.length
+  )
     return { ids: shown, sure: all, confirmed: all };
   // That words have some of twenty consonants bears out nothing.
   if (sure) return { ids, sure: all, confirmed: all && ids.length <= MOST_CONFIRMED };
@@ -379,7 +407,7 @@ function bySightItem(text: string, status: 'matched' | 'guessed'): ReadItem {
 
 /** "Memory words: none", "no new words": a list without any. */
 const noWords =
-  /^(?:[^:]{1,40}:\s*)?(?:pages? \d.*|no(?:ne)? (?:new|more|sight|words?|this|yet|tricky|list)\b.*|none[.!]?|nil|n\s?\/\s?a\.?|reviews?(?: .*)?|revision|catch[ -]?up|tests?|quiz|assessment)$/i;
+  /^(?:[^:]{1,40}:\s*)?(?:(?:sight|high[- ]frequency) words? (?:checks?|reviews?|tests?|quiz(?:zes)?|games?|assessment)|pages? \d.*|no(?:ne)? (?:new|more|sight|words?|this|yet|tricky|list)\b.*|none[.!]?|nil|n\s?\/\s?a\.?|reviews?(?: .*)?|revision|catch[ -]?up|tests?|quiz|assessment)$/i;
 
 function item(text: string, status: ImportedItem['status']): ReadItem {
   return { text, status, patterns: [], bySight: [], headings: [], named: false };

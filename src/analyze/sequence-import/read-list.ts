@@ -78,26 +78,33 @@ function stepsByHeading(lines: readonly Line[]): readonly LaidStep[] {
       isName(read.rest, below(lines, i, line.heading));
     const title = isNamed ? line.text.replace(/:$/, '') : read.title;
     if (line.heading !== 'number') section = line.heading === 'letter' && isNamed ? read.rest : '';
-    const about = [...(isNamed ? [read.rest] : []), ...(section === '' || section === read.rest ? [] : [section])].join('\n');
+    const about = [
+      ...(isNamed ? [read.rest] : []),
+      ...(section === '' || section === read.rest ? [] : [section]),
+    ].join('\n');
     const before = steps.at(-1);
     cells.start(steps.at(-1)?.cells);
     if (before !== undefined && before.cells.length === 0 && before.kind !== line.heading) {
       // A unit's heading right above that of its first week.
       const both = [before.title, title].filter((each) => each !== '').join(' · ');
-      steps[steps.length - 1] = { title: both, kind: line.heading, cells: [], ...(about === '' ? {} : { about }) };
+      steps[steps.length - 1] = {
+        title: both,
+        kind: line.heading,
+        cells: [],
+        ...(about === '' ? {} : { about }),
+      };
     } else {
       steps.push({ title, kind: line.heading, cells: [], ...(about === '' ? {} : { about }) });
     }
     if (read.rest !== '' && !isNamed) cells.read(read.rest, steps.at(-1)!.cells);
-    else if (isNamed && !parts.has(line.heading) && !isTitle(read.rest)) steps[steps.length - 1] = { ...steps.at(-1)!, name: read.rest };
+    else if (isNamed && !parts.has(line.heading) && !isTitle(read.rest))
+      steps[steps.length - 1] = { ...steps.at(-1)!, name: read.rest };
   });
   cells.start(steps.at(-1)?.cells);
   return steps.map(({ title, cells: laid, about, name }) => {
     const below = laid.map((cell) => ({
       ...cell,
-      ...(about === undefined
-        ? {}
-        : { about: cell.about === undefined ? about : `${cell.about}\n${about}` }),
+      ...(about === undefined ? {} : { about: cell.about === undefined ? about : `${cell.about}\n${about}` }),
     }));
     // What its name says may be taught besides: "Short a and short i" above sight words.
     const named: readonly LaidCell[] =
@@ -108,7 +115,9 @@ function stepsByHeading(lines: readonly Line[]): readonly LaidStep[] {
 
 /** Headings of what has several lessons: their names teach nothing that no line below them does. */
 const parts = new Set(
-  'unit phase stage grade gr year quarter term trimester semester module block part section chapter roman month'.split(' '),
+  'unit phase stage grade gr year quarter term trimester semester module block part section chapter roman month'.split(
+    ' ',
+  ),
 );
 
 /** The title of a heading's step, and what of the line it teaches. */

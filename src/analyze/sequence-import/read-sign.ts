@@ -10,6 +10,7 @@ export function readSign(reader: ClauseReader, lexeme: Lexeme, i: number): void 
       // "(plus wor)" is about other letters than those before the brackets.
       if (lexeme.text === 'plus') reader.aside = false;
       reader.divide();
+      if (lexeme.text === '') reader.endSentence();
       break;
     case 'is':
       // "er = ir = ur" lists letters of one sound.

@@ -49,7 +49,9 @@ const sameFamily = (ids: readonly string[]) => ids.every((id) => id.startsWith('
 function isNameOf({ sound, sure, ids, within }: Phrase, taught: ReadonlySet<string>): boolean {
   if (sound === true || within === null) return false;
   if (!sure || ids.length === 0) return [...taught].some((id) => within.has(id));
-  return ids.length > FEW || sameFamily(ids) ? ids.some((id) => taught.has(id)) : ids.every((id) => taught.has(id));
+  return ids.length > FEW || sameFamily(ids)
+    ? ids.some((id) => taught.has(id))
+    : ids.every((id) => taught.has(id));
 }
 
 /** A line of an outline that only names what the lines further in teach: "Vowel teams" above `ai, ay`. */
@@ -111,8 +113,7 @@ function readRow(cells: readonly LaidCell[], needs: WordNeeds, plan: PlanWide): 
   return read.flatMap((cell, i) => {
     const letters = lettersBeside(read, i);
     // "consonants and a vowel" beside m, s, a: what one part names, the other does too.
-    const names =
-      cell.kind === 'title' && cell.items.some(({ headings }) => isListed(headings, letters));
+    const names = cell.kind === 'title' && cell.items.some(({ headings }) => isListed(headings, letters));
     return cell.items.map((item) => narrow(item, cell.kind, letters, names));
   });
 }
@@ -141,11 +142,7 @@ function withoutGoals(cells: readonly LaidCell[], read: readonly ReadCell[]): re
     remark.test(text) &&
     items.every(({ patterns, status }) => patterns.length === 0 && status !== 'matched');
   return read.map((cell, i) => {
-    const drops = isGoal[i]
-      ? (item: ReadItem) => !says(item)
-      : isRemark(cells[i]!, cell)
-        ? () => true
-        : null;
+    const drops = isGoal[i] ? (item: ReadItem) => !says(item) : isRemark(cells[i]!, cell) ? () => true : null;
     if (drops === null) return cell;
     const items = cell.items.map(
       (item): ReadItem => (drops(item) ? { ...item, status: 'ignored', patterns: [], bySight: [] } : item),
@@ -177,13 +174,23 @@ function narrow(item: ReadItem, kind: CellKind, letters: ReadonlySet<string>, na
   const nameless = (status === 'unknown' || guess) && !/[(/[]|-\p{L}|\p{L}-(?!\p{L})/u.test(item.text);
   const onlyTitle = kind === 'title' && letters.size > 0 && nameless;
   if (!listed && !onlyTitle) return item;
+  // "Schwa in unaccented syllables" beside -el may teach besides: the teacher is asked to look.
+  const [heading] = headings;
+  const besides =
+    headings.length === 1 &&
+    heading!.sure &&
+    heading!.ids.length > FEW &&
+    !heading!.ids.some((id) => letters.has(id));
+  if (besides && item.partly !== true && item.patterns.length > 0) return { ...item, status: 'guessed' };
   // "Soft c" beside ce, ci, cy says the same.
   const same = item.patterns.length > 0 && item.patterns.every((id) => letters.has(id));
   if (same && status === 'matched' && !headings.some(({ sound }) => sound)) return item;
   const kept = listed ? headings.flatMap(({ keeps }) => keeps) : [];
   // "/t/, /d/, /id/" beside -ed: of what the letters teach, that which has the sound.
   const heard = headings.every(({ sound }) => sound === true)
-    ? headings.flatMap(({ within }) => [...letters].filter((id) => id.startsWith('suffix-') && within!.has(id)))
+    ? headings.flatMap(({ within }) =>
+        [...letters].filter((id) => id.startsWith('suffix-') && within!.has(id)),
+      )
     : [];
   const patterns = [...new Set([...kept, ...heard])];
   return { ...item, status: patterns.length > 0 ? 'matched' : 'ignored', patterns, bySight: [] };

@@ -68,7 +68,7 @@ const events =
 export function goesOver(text: string): boolean {
   const plain = text.trim();
   return (
-    /^(?:rev(?:iew|iews|iewing|ise|ising|ision|isit|isiting)?|recap|redo|re-?check|re-?teach|catch-? ?up|assess(?:ing|ment)?|quiz|test(?:ing)?|check(?:ing)?)\b(?!.*\b(?:then|new|plus|introduce|teach|begin|start)\b)/i.test(
+    /^(?:rev(?:iew|iews|iewing|ise|ising|ision|isit|isiting)?|recap|redo|re-?check|re-?teach|catch-? ?up|assess(?:ing|ment)?|quiz|test(?:ing)?|check(?:ing)?)\b(?!.*\b(?:then|new|plus|introduce|teach|begin|start|add|adds|adding|extend)\b)/i.test(
       plain,
     ) ||
     /^[^.;:]*\breview(?:\s*:.*)?$/i.test(plain) ||
@@ -79,11 +79,14 @@ export function goesOver(text: string): boolean {
     /^(?:all|everything|all of)\b.*\b(?:above|so far|again|before|to date|taught|learn(?:ed|t))$/i.test(
       plain,
     ) ||
-    /^(?:no school\b|(?:baseline|pre-?test|post-?test|screen(?:er|ing)?|diagnostics?|benchmark|survey)\b(?!.*\b(?:then|new|plus|introduce|teach|begin|start)\b))/i.test(
+    /^(?:no school\b|(?:baseline|pre-?test|post-?test|screen(?:er|ing)?|diagnostics?|benchmark|survey)\b(?!.*\b(?:then|new|plus|introduce|teach|begin|start|add|adds|adding|extend)\b))/i.test(
       plain,
     ) ||
     /^(?:off|none|no school|tba|tbd)\s*(?:[-–—,;:(]|$)/i.test(plain) ||
-    /\bby ear$/i.test(plain)
+    /\bby ear$/i.test(plain) ||
+    // "Only if the group can read CVC words", "Watch b and d reversals"
+    /^only (?:if|when)\b/i.test(plain) ||
+    /^(?:watch|mind|beware)\b.*\b(?:reversals?|mix(?:ed|ing)?(?:[- ]ups?)?|confus\w+)\b/i.test(plain)
   );
 }
 

@@ -24,13 +24,14 @@ export function settleAnnouncement(lexemes: readonly Lexeme[], chunks: readonly 
       colon > 2 &&
       chunk.phrases.length === 0 &&
       chunk.spelled.length > 0 &&
-      chunk.spelled.every(({ spelling, start }) => start < end && spelling.letters.length === 1 && within(spelling.letters));
+      chunk.spelled.every(
+        ({ spelling, start }) => start < end && spelling.letters.length === 1 && within(spelling.letters),
+      );
     const strayLetters =
       described ||
-      (
-      chunk.phrases.length === 0 &&
-      chunk.spelled.every(({ spelling, start }) => spelling.letters.length === 1 && start < end) &&
-      lastWord > chunk.start);
+      (chunk.phrases.length === 0 &&
+        chunk.spelled.every(({ spelling, start }) => spelling.letters.length === 1 && start < end) &&
+        lastWord > chunk.start);
     const open = chunk.phrases.length > 0 && chunk.spelled.length === 0 && chunk.phrases.every(isOpen);
     if (strayLetters) chunk.spelled.length = 0;
     if (strayLetters || open) chunk.announces = true;
@@ -44,7 +45,13 @@ function announceKinds(chunks: readonly Chunk[], colon: number): void {
   if (listed.size === 0) return;
   for (const chunk of chunks) {
     const ids = chunk.phrases.flatMap((phrase) => phrase.ids);
-    if (chunk.start < colon && chunk.spelled.length === 0 && chunk.phrases.length === 1 && ids.length > 1 && [...listed].every((id) => ids.includes(id)))
+    if (
+      chunk.start < colon &&
+      chunk.spelled.length === 0 &&
+      chunk.phrases.length === 1 &&
+      ids.length > 1 &&
+      [...listed].every((id) => ids.includes(id))
+    )
       chunk.announces = true;
   }
 }

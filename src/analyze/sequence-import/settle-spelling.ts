@@ -60,7 +60,9 @@ export function settleSpelling(
 
 function settle(spelled: Spelled, beside: Beside, others: readonly Spelled[]): Omit<Settled, 'confirmed'> {
   const { spelling } = spelled;
-  const fitting = beside.headings.filter(({ within }) => spelling.candidates.some((id) => within?.has(id)));
+  // Blends have the n of bank, but a bare n beside them is the letter.
+  const mayBe = spelling.candidates.filter((id) => id !== 'n-ng' || spelling.letters !== 'n');
+  const fitting = beside.headings.filter(({ within }) => mayBe.some((id) => within?.has(id)));
   // `ch` in one cell, `/k/ and /sh/` in another: both are meant.
   const several = fitting.filter(({ sound }) => sound).length > 1;
   const sounding = fitting.filter(({ sound }) => several && sound);
@@ -107,7 +109,10 @@ function settle(spelled: Spelled, beside: Beside, others: readonly Spelled[]): O
   const named = own.length > 0 ? own : first;
   const shownIds = patternsShown(spelled, left, beside, others);
   const weakEnd = left.filter((id) => id === `final-${spelling.letters}` && shownIds.has(id));
-  const byExample = weakEnd.length > 0 ? weakEnd : left.filter((id) => shownIds.has(id));
+  const all = weakEnd.length > 0 ? weakEnd : left.filter((id) => shownIds.has(id));
+  // "er, ir, ur" beside faster: its ending is not what the list is about.
+  const stems = all.filter((id) => !id.startsWith('suffix-'));
+  const byExample = spelled.examples.length === 0 && spelling.sure && stems.length > 0 ? stems : all;
   if (byExample.length > 0 && !(spelling.letters in composites) && rime === undefined) {
     const usual = spelling.usual.filter((id) => byExample.includes(id));
     const possible = spelling.usual.filter((id) => left.includes(id));

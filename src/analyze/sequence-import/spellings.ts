@@ -22,6 +22,7 @@ export const rimes: Readonly<Record<string, readonly PatternId[]>> = Object.from
 export const composites: Readonly<Record<string, readonly PatternId[]>> = {
   ies: ['change-y-to-i', 'suffix-es'],
   ied: ['change-y-to-i', 'suffix-ed-d'],
+  ves: ['change-f-to-v'],
   stle: ['st', 'consonant-le'],
 };
 

@@ -21,7 +21,10 @@ export const wordRules: readonly WordRule[] = [
       // "the hard pairs"
       const next = reader.lexemes[reader.at + 1];
       const loose = length === 1 && /^(?:hard|soft)$/.test(lexeme.text) && next?.kind === 'word';
-      if (loose && !/^(?:[cg]|th|sounds?|consonants?|letters?|spellings?|and|or|as|in|like)$/.test(next.text)) return 0;
+      // "for the K-1 team"
+      if (lexeme.text === 'team' && length === 1 && reader.lexemes[reader.at - 1]?.kind === 'note') return 0;
+      if (loose && !/^(?:[cg]|th|sounds?|consonants?|letters?|spellings?|and|or|as|in|like)$/.test(next.text))
+        return 0;
       // "ea (team)" has an example.
       const { last } = reader;
       const letters = last?.spelling.letters ?? '';
@@ -234,8 +237,11 @@ function inProse({ chunk, broken }: ClauseReader): boolean {
 function leadsOn({ lexemes, at }: ClauseReader, text: string): boolean {
   const next = lexemes[at + 1];
   if (!/^(?:word|sound|is|open|hint|list|meant)$/.test(next?.kind ?? '')) return false;
-  if (/^(?:sounds?|words?|letters?|spell(?:s|ing|ings|ed)?|says?|saying|makes?|making)$/.test(text)) return true;
-  return next!.kind !== 'open' && next!.kind !== 'is' && /^(?:that|with|which|for|as|has|have|having)$/.test(text);
+  if (/^(?:sounds?|words?|letters?|spell(?:s|ing|ings|ed)?|says?|saying|makes?|making)$/.test(text))
+    return true;
+  return (
+    next!.kind !== 'open' && next!.kind !== 'is' && /^(?:that|with|which|for|as|has|have|having)$/.test(text)
+  );
 }
 
 /** Beyond a comma one letter is too little to say that a word shows it: `t, the`. */

@@ -1,0 +1,51 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { catalogue } from '../src/analyze/catalogue/catalogue.ts';
+import { type ImportedItem, importSequence } from '../src/analyze/index.ts';
+import { loadAnalyzer } from './load-analyzer.ts';
+import { exceptions, isRight, layOuts, type Wording, wordingsOf } from './sequences/wordings.ts';
+
+const engine = loadAnalyzer();
+const rows = catalogue
+  .map((row) => wordingsOf(row).filter(({ text }) => !exceptions.some(([wording]) => wording.test(text))))
+  .filter((wordings) => wordings.length > 0);
+
+function read(pasted: string): readonly (readonly ImportedItem[])[] {
+  return importSequence(pasted, {}, [], engine).steps.map(({ items }) => items);
+}
+
+/** What is wrong with a reading; null where nothing is. */
+function fault(items: readonly ImportedItem[], wordings: readonly Wording[]): string | null {
+  const ids = [...new Set(items.flatMap(({ patterns }) => patterns))];
+  const asked = items.filter(({ status }) => status === 'unknown').map(({ text }) => text);
+  const words = items.flatMap(({ bySight }) => bySight).filter((word) => !/^(?:the|of)$/.test(word));
+  if (isRight(wordings, ids) && asked.length + words.length === 0) return null;
+  return `${wordings.map(({ text }) => text).join(' | ')} = ${[...ids, ...words].join(' ')}, asked ${asked.join(', ')}`;
+}
+
+/** Wordings drawn by chance: any row, then any of its wordings. */
+const wording = fc
+  .nat(rows.length - 1)
+  .chain((row) => fc.nat(rows[row]!.length - 1).map((at) => rows[row]![at]!));
+
+test('what a teacher may write for any row of the catalogue is read as that row', () => {
+  expect(rows.length).toBeGreaterThan(330);
+  const drawn = fc.sample(wording, { seed: 20_261_130, numRuns: 1000 });
+  const faults = drawn.flatMap((one) => fault(read(`Week 1: ${one.text}\nWeek 2: review`)[0]!, [one]) ?? []);
+  expect(faults).toEqual([]);
+}, 120_000);
+
+test.each(Object.entries(layOuts))(
+  'several wordings together are read as their rows in %s',
+  (_, layOut) => {
+    const steps = fc.array(fc.array(wording, { minLength: 2, maxLength: 3 }), { minLength: 3, maxLength: 6 });
+    const drawn = fc.sample(steps, { seed: 20_261_130, numRuns: 12 });
+    const faults = drawn.flatMap((planned) => {
+      const found = read(layOut(planned));
+      if (found.length !== planned.length) return [`${found.length} steps: ${layOut(planned)}`];
+      return planned.flatMap((wordings, i) => fault(found[i]!, wordings) ?? []);
+    });
+    expect(faults).toEqual([]);
+  },
+  120_000,
+);
