@@ -27,8 +27,8 @@ export interface BlockMarks {
 const MOST = 1000;
 /** So many at the most, however small the letters; and so many of a printed block. */
 const MOST_AT_ALL = 4000;
-/** Of a page with more words than these only what is near the view is marked: each mark takes memory. */
-const MOST_WHOLE = 200_000;
+/** Of a page with more blocks than these, the paragraphs of a long book, only what is near the view is marked: each mark takes memory. */
+const MOST_WHOLE = 5000;
 /** Longest stretch of marking a still page, in milliseconds. */
 const SLICE = 4;
 
@@ -80,9 +80,7 @@ export function markBlocks(painter: Painter, signal: AbortSignal): BlockMarks {
   }
   /** Marks the whole page, or only what is near; shown at the end, all at once, since the browser goes through all marks each time. */
   async function markAnew(whole: boolean): Promise<void> {
-    let words = 0;
-    for (const [block] of nearness.blocks) words += block.words.words.length;
-    if (words > MOST_WHOLE) return;
+    if (nearness.blocks.size > MOST_WHOLE) return;
     isWhole = whole;
     painter.hold();
     let until = 0;
@@ -137,11 +135,7 @@ export function markBlocks(painter: Painter, signal: AbortSignal): BlockMarks {
       nearness.add(block);
       stillness.wait();
     },
-    refresh(block) {
-      // What changes while the whole page is being marked is seen at once.
-      painter.show();
-      refresh(block);
-    },
+    refresh,
     drop(block) {
       long.delete(block);
       moved.delete(block);
@@ -149,6 +143,7 @@ export function markBlocks(painter: Painter, signal: AbortSignal): BlockMarks {
       unmark(block);
     },
     noteChange() {
+      // What changes while the whole page is being marked is seen at once.
       painter.show();
       stillness.noteChange();
     },

@@ -81,6 +81,9 @@ export function createPainter(doc: Document, inkOf: (text: Node) => Ink | undefi
     register(name, found.marks);
     return found;
   }
+  function unregister(name: string, marks: Highlight): void {
+    if (CSS.highlights.get(name) === marks) CSS.highlights.delete(name);
+  }
   function register(name: string, marks: Highlight): boolean {
     if (isHidden || isHeld || CSS.highlights.get(name) === marks) return false;
     CSS.highlights.set(name, marks);
@@ -153,16 +156,14 @@ export function createPainter(doc: Document, inkOf: (text: Node) => Ink | undefi
       if (isHidden) return;
       show();
       isHidden = true;
-      for (const [name, { marks }] of highlights)
-        if (CSS.highlights.get(name) === marks) CSS.highlights.delete(name);
+      for (const [name, { marks }] of highlights) unregister(name, marks);
       dropRules();
       veil = await open(() => ({ look, marks: [...highlights.values()] }));
     },
     restore() {
       let isMissing = false;
-      if (isHidden || isHeld) return false;
       for (const [name, { marks }] of highlights) if (register(name, marks)) isMissing = true;
-      for (const ref of roots) {
+      for (const ref of isHidden ? [] : roots) {
         const root = ref.deref();
         if (!root || root.adoptedStyleSheets.includes(sheet)) continue;
         root.adoptedStyleSheets = [...root.adoptedStyleSheets, sheet];
@@ -171,11 +172,10 @@ export function createPainter(doc: Document, inkOf: (text: Node) => Ink | undefi
       return isMissing;
     },
     async clear() {
-      const unaborted = new AbortController().signal;
       show();
       for (const [name, found] of highlights) {
-        await workInSlices([...found.ranges], (range) => unmark(found, range), unaborted);
-        if (CSS.highlights.get(name) === found.marks) CSS.highlights.delete(name);
+        await workInSlices([...found.ranges], (range) => unmark(found, range));
+        unregister(name, found.marks);
       }
       await nextTurn();
       dropRules();

@@ -21,11 +21,11 @@ export function nextTurn(): Promise<void> {
 export async function workInSlices<T>(
   items: Iterable<T>,
   work: (item: T) => void,
-  signal: AbortSignal,
+  signal?: AbortSignal,
 ): Promise<void> {
   let until = performance.now() + SLICE;
   for (const item of items) {
-    if (signal.aborted) return;
+    if (signal?.aborted) return;
     work(item);
     if (performance.now() >= until) {
       await nextTurn();

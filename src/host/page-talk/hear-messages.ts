@@ -43,7 +43,7 @@ export function hearMessages(
     );
   };
   browser.runtime.onMessage.addListener(hear);
-  signal?.addEventListener('abort', () => browser.runtime.onMessage.removeListener(hear), { once: true });
+  signal?.addEventListener('abort', () => browser.runtime.onMessage.removeListener(hear));
 }
 
 /** What a reply holds; undefined where nobody answered. Throws a `RemoteFault` with what went wrong there. */

@@ -10,7 +10,7 @@ export function watchStored(key: string, onChange: (stored: unknown) => void, si
     if (area === 'local' && changes[key]) onChange(changes[key].newValue);
   };
   browser.storage.onChanged.addListener(listen);
-  signal.addEventListener('abort', () => browser.storage.onChanged.removeListener(listen), { once: true });
+  signal.addEventListener('abort', () => browser.storage.onChanged.removeListener(listen));
 }
 
 /** Calls back each time the groups or the sequences change, until aborted. */
