@@ -18,7 +18,7 @@ test('in Spanish no word of a label is left in English', () => {
   const english = /\b(?:as in|suffix|prefix|silent|weak|word|words|syllables?|spelling|start|end|the)\b/;
   const left = patternNames.map(({ id }) => patternName(id)).filter((name) => english.test(name));
   expect(left).toEqual([]);
-  expect(patternName('suffix-ed-id')).toBe('sufijo -ed que suena /id/');
+  expect(patternName('suffix-ed-id')).toBe('sufijo -ed como /id/');
 });
 
 test('a pattern of a later version is its id', () => {
