@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useId, useState } from 'preact/hooks';
 import './file-drop.css';
 
 interface FileDropProps {
@@ -23,6 +23,7 @@ export function FileDrop({
   multiple = false,
   onFile,
 }: FileDropProps) {
+  const id = useId();
   const [over, setOver] = useState(false);
   const take = async (files: FileList | null | undefined): Promise<void> => {
     // Copied, since the field forgets its files when it is emptied.
@@ -43,9 +44,9 @@ export function FileDrop({
         void take(event.dataTransfer?.files);
       }}
     >
-      <label for="file">{label}</label>
+      <label for={id}>{label}</label>
       <input
-        id="file"
+        id={id}
         type="file"
         accept={accept}
         multiple={multiple}

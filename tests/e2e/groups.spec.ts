@@ -291,7 +291,8 @@ describe('a file', () => {
     await view.evaluate(() => chrome.storage.local.clear());
     await view.reload();
     await view.getByLabel('Choose a file, or drop it here').setInputFiles(file(text));
-    await view.getByText('Added Herons 2 and Steady steps, ours.', { exact: true }).waitFor();
+    await view.getByRole('button', { name: 'Add: keep both' }).click();
+    await view.getByText('Added: 1 group and 1 sequence of your own.', { exact: true }).waitFor();
     await expect.poll(names).toEqual(['Herons', 'Herons 2', 'Plovers']);
     await expectSound('main');
     await view.getByRole('button', { name: 'Undo' }).click();
@@ -307,6 +308,6 @@ describe('a file', () => {
       return transfer;
     }, text);
     await view.locator('.drop').dispatchEvent('drop', { dataTransfer: dropped });
-    await view.getByText('Added Herons 2 and Plovers 2.', { exact: true }).waitFor();
+    await view.getByText('You already have everything in this file.', { exact: true }).waitFor();
   });
 });
