@@ -424,7 +424,7 @@ describe('what cannot be opened is told in a sentence:', () => {
   });
 
   test('a file of more than 25 MB, dropped', async () => {
-    await desk.locator('.drop').evaluate((place) => {
+    await desk.getByRole('group', { name: 'Open a file' }).evaluate((place) => {
       const data = new DataTransfer();
       data.items.add(new File([new Uint8Array(25_000_001)], 'a.txt'));
       place.dispatchEvent(new DragEvent('drop', { dataTransfer: data, bubbles: true, cancelable: true }));
