@@ -12,4 +12,6 @@ export const whyOnlyIn = {
     'Firefox lays a filter of the page’s root over what is in the top layer too',
   'events tell of closed roots':
     'Firefox names elements in closed shadow roots to a page (`originalTarget` of events)',
+  'two tabs drawn at once':
+    'Firefox draws the tab in front alone, so that a panel in a tab beside the page rests',
 } as const;

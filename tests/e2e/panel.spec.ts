@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import { axeFaults } from './axe-faults.ts';
-import { browserPage, startBrowser, type TestBrowser } from './browser.ts';
+import { browserPage, onlyIn, startBrowser, type TestBrowser } from './browser.ts';
 import { clearKept } from './clear-kept.ts';
 import { markedWords } from './marked-words.ts';
 import { openFolds } from './open-folds.ts';
@@ -168,7 +168,12 @@ describe('the panel for the bundled story', () => {
   test('no button moves under the pointer while patterns are marked as taught; the rows go when it has left', async () => {
     await panel.setViewportSize({ width: 360, height: 653 });
     const boxes = panel.locator('.gap input');
-    const at = () => boxes.evaluateAll((all) => all.slice(0, 6).map((box) => box.getBoundingClientRect().y));
+    // Below the head of the panel, since the driver scrolls in Firefox before it clicks.
+    const at = () =>
+      boxes.evaluateAll((all) => {
+        const head = document.querySelector('.masthead')!.getBoundingClientRect().y;
+        return all.slice(0, 6).map((box) => Math.round(box.getBoundingClientRect().y - head));
+      });
     await panel
       .locator('.gap')
       .first()
@@ -189,23 +194,26 @@ describe('the panel for the bundled story', () => {
     expect(await panel.locator('.gap-taught').count()).toBe(0);
   });
 
-  test('the replacement words of the word whose card the page opens are in the panel, and what is open follows', async () => {
-    await panel.getByRole('button', { name: 'winding', exact: true }).first().click();
-    await panel.getByRole('region', { name: 'The word winding' }).waitFor();
-    await page.bringToFront();
-    await browser.command('next-word');
-    const line = panel.locator('.word-line');
-    await line.waitFor();
-    const word = (await line.locator('[aria-expanded]').textContent())!;
-    expect(word).not.toBe('winding');
-    await panel.getByRole('region', { name: `The word ${word}` }).waitFor();
-    await line.locator('.swap, .swaps .quiet').first().waitFor();
-    await browser.command('next-word');
-    await expect.poll(() => line.locator('[aria-expanded]').textContent()).not.toBe(word);
-    const next = (await line.locator('[aria-expanded]').textContent())!;
-    await panel.getByRole('region', { name: `The word ${next}` }).waitFor();
-    expect(await axeFaults(panel)).toEqual([]);
-  });
+  onlyIn('chromium', 'two tabs drawn at once')(
+    'the replacement words of the word whose card the page opens are in the panel, and what is open follows',
+    async () => {
+      await panel.getByRole('button', { name: 'winding', exact: true }).first().click();
+      await panel.getByRole('region', { name: 'The word winding' }).waitFor();
+      await page.bringToFront();
+      await browser.command('next-word');
+      const line = panel.locator('.word-line');
+      await line.waitFor();
+      const word = (await line.locator('[aria-expanded]').textContent())!;
+      expect(word).not.toBe('winding');
+      await panel.getByRole('region', { name: `The word ${word}` }).waitFor();
+      await line.locator('.swap, .swaps .quiet').first().waitFor();
+      await browser.command('next-word');
+      await expect.poll(() => line.locator('[aria-expanded]').textContent()).not.toBe(word);
+      const next = (await line.locator('[aria-expanded]').textContent())!;
+      await panel.getByRole('region', { name: `The word ${next}` }).waitFor();
+      expect(await axeFaults(panel)).toEqual([]);
+    },
+  );
 
   test('at 200 % nothing is wider than a panel of 360 pixels', async () => {
     await panel.setViewportSize({ width: 180, height: 326 });
