@@ -5,7 +5,7 @@ import type { Passage } from '../store/passages-store.ts';
 import { countSchema } from '../store/schema.ts';
 import { wholeTextSchema } from '../store/shelf-schema.ts';
 import type { WholeShelfText } from '../store/shelf-store.ts';
-import { readFileLines } from './read-file-lines.ts';
+import { lineOfItem, readCountedLines } from './read-file-lines.ts';
 
 /** What makes a file one of ours, and which version of it this is. */
 const KIND = 'wordreach-everything';
@@ -27,14 +27,17 @@ const keySchema = v.pipe(
   v.check((key) => key !== '' && !(key in Object.prototype)),
 );
 
+/** The items of such a file; `FileItem` has more. */
+export const keptItemSchemas = [
+  v.object({ stored: keySchema, value: v.unknown() }),
+  v.object({ passage: passageSchema }),
+  v.object({ text: wholeTextSchema }),
+] as const;
+
 const itemSchema: v.GenericSchema<string | null, KeptItem> = v.pipe(
   v.string(),
   v.parseJson(),
-  v.union([
-    v.object({ stored: keySchema, value: v.unknown() }),
-    v.object({ passage: passageSchema }),
-    v.object({ text: wholeTextSchema }),
-  ]),
+  v.union(keptItemSchemas),
 );
 
 /** Why a file of everything cannot be taken, in a sentence with the next step. */
@@ -49,20 +52,12 @@ export async function isEverythingFile(file: Blob): Promise<boolean> {
  * Reads a file item by item. Throws `EverythingFileError` at the first line that is not as it should be, or when items are missing at the
  * end. What is stored under a key is given as it is: the stores pass over what they cannot read.
  */
-export async function* readEverything(file: Blob): AsyncGenerator<KeptItem> {
-  let expected: number | null = null;
-  let found = 0;
-  for await (const line of readFileLines(file)) {
-    if (expected === null) {
-      expected = readHead(line);
-      continue;
-    }
-    if (line?.trim() === '') continue;
-    found++;
-    yield readItem(line, say('host.lineOfFile', { number: found + 1 }));
-  }
-  if (found !== expected)
-    throw new EverythingFileError(say('host.cutOff', { expected: expected ?? 0, found }));
+export function readEverything(file: Blob): AsyncGenerator<KeptItem> {
+  return readCountedLines(file, {
+    readHead,
+    readItem,
+    cutOff: (counts) => new EverythingFileError(say('host.cutOff', counts)),
+  });
 }
 
 function readHead(line: string | null): number {
@@ -72,8 +67,8 @@ function readHead(line: string | null): number {
   return head.output.items;
 }
 
-function readItem(line: string | null, where: string): KeptItem {
+function readItem(line: string | null, number: number): KeptItem {
   const item = v.safeParse(itemSchema, line);
   if (item.success) return item.output;
-  throw new EverythingFileError(say('host.damaged', { where }));
+  throw new EverythingFileError(say('host.damaged', { where: lineOfItem(number) }));
 }

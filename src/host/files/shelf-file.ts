@@ -3,7 +3,7 @@ import { say } from '../../wording/say.ts';
 import { countSchema } from '../store/schema.ts';
 import { wholeTextSchema } from '../store/shelf-schema.ts';
 import type { WholeShelfText } from '../store/shelf-store.ts';
-import { readFileLines } from './read-file-lines.ts';
+import { readCountedLines } from './read-file-lines.ts';
 
 /** What makes a file one of ours, and which version of it this is. */
 const KIND = 'wordreach-shelf';
@@ -34,32 +34,25 @@ export function pickText(text: WholeShelfText): WholeShelfText {
  * Reads a file text by text, so that one of any length fits into memory; nothing is kept of it. Throws `ShelfFileError` at the first line that is
  * not as it should be, or when texts are missing at the end.
  */
-export async function* readShelfFile(file: Blob): AsyncGenerator<WholeShelfText> {
-  let expected: number | null = null;
-  let found = 0;
-  for await (const line of readFileLines(file)) {
-    if (line === null) throw new ShelfFileError(say('host.noShelf'));
-    if (expected === null) {
-      expected = readHead(line);
-      continue;
-    }
-    if (line.trim() === '') continue;
-    const text = v.safeParse(lineSchema, line);
-    found++;
-    if (!text.success)
-      throw new ShelfFileError(
-        say('host.damagedNothingTaken', { where: say('host.textOfFile', { number: found }) }),
-      );
-    yield text.output;
-  }
-  if (expected === null) throw new ShelfFileError(say('host.noShelf'));
-  if (found !== expected) throw new ShelfFileError(say('host.shelfCutOff', { expected, found }));
+export function readShelfFile(file: Blob): AsyncGenerator<WholeShelfText> {
+  return readCountedLines(file, {
+    readHead,
+    readItem,
+    cutOff: (counts) => new ShelfFileError(say('host.shelfCutOff', counts)),
+  });
 }
 
-function readHead(line: string): number {
+function readHead(line: string | null): number {
   const head = v.safeParse(headSchema, line);
   if (!head.success) throw new ShelfFileError(say('host.noShelf'));
   if (head.output[KIND] !== VERSION) throw new ShelfFileError(say('host.laterVersion'));
   if (head.output.texts === null) throw new ShelfFileError(say('host.noShelf'));
   return head.output.texts;
+}
+
+function readItem(line: string | null, number: number): WholeShelfText {
+  if (line === null) throw new ShelfFileError(say('host.noShelf'));
+  const text = v.safeParse(lineSchema, line);
+  if (text.success) return text.output;
+  throw new ShelfFileError(say('host.damagedNothingTaken', { where: say('host.textOfFile', { number }) }));
 }

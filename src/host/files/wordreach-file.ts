@@ -3,13 +3,17 @@ import { parseGroup, parseSequence } from '../../analyze/index.ts';
 import type { Group, Sequence } from '../../analyze/types.ts';
 import { type LessonPreset, parsePresets } from '../../lesson/index.ts';
 import { say } from '../../wording/say.ts';
-import { passageSchema } from '../store/passage-schema.ts';
 import { freePassageId } from '../store/passages-store.ts';
 import { countSchema } from '../store/schema.ts';
-import { wholeTextSchema } from '../store/shelf-schema.ts';
-import { EverythingFileError, isEverythingFile, type KeptItem, readEverything } from './everything-file.ts';
+import {
+  EverythingFileError,
+  isEverythingFile,
+  type KeptItem,
+  keptItemSchemas,
+  readEverything,
+} from './everything-file.ts';
 import { PassageFileError, readPassages } from './passage-file.ts';
-import { readFileLines } from './read-file-lines.ts';
+import { lineOfItem, readCountedLines } from './read-file-lines.ts';
 import { LARGEST_FILE, readShareFile, ShareError } from './share-file.ts';
 import { isShelfFile, pickText, readShelfFile, ShelfFileError } from './shelf-file.ts';
 
@@ -36,15 +40,7 @@ const itemSchema = v.pipe(
   v.string(),
   v.parseJson(),
   v.union([
-    v.object({
-      stored: v.pipe(
-        v.string(),
-        v.check((key) => key !== '' && !(key in Object.prototype)),
-      ),
-      value: v.unknown(),
-    }),
-    v.object({ passage: passageSchema }),
-    v.object({ text: wholeTextSchema }),
+    ...keptItemSchemas,
     v.object({ group: v.unknown() }),
     v.object({ sequence: v.unknown() }),
     v.object({ preset: v.unknown() }),
@@ -126,26 +122,23 @@ export async function* readWordreachFile(file: Blob): AsyncGenerator<FileItem> {
   for (const group of groups) yield { group };
 }
 
-async function* readLines(file: Blob): AsyncGenerator<FileItem> {
-  let expected: number | null = null;
-  let found = 0;
-  for await (const line of readFileLines(file)) {
-    if (expected === null) {
-      const head = v.safeParse(headSchema, line);
-      if (!head.success) throw new WordreachFileError(say('host.otherFile'));
-      if (head.output[KIND] !== VERSION) throw new WordreachFileError(say('host.laterVersion'));
-      expected = head.output.items;
-      continue;
-    }
-    if (line?.trim() === '') continue;
-    found++;
-    yield readItem(line, say('host.lineOfFile', { number: found + 1 }));
-  }
-  if (found !== expected)
-    throw new WordreachFileError(say('host.cutOff', { expected: expected ?? 0, found }));
+function readLines(file: Blob): AsyncGenerator<FileItem> {
+  return readCountedLines(file, {
+    readHead,
+    readItem,
+    cutOff: (counts) => new WordreachFileError(say('host.cutOff', counts)),
+  });
 }
 
-function readItem(line: string | null, where: string): FileItem {
+function readHead(line: string | null): number {
+  const head = v.safeParse(headSchema, line);
+  if (!head.success) throw new WordreachFileError(say('host.otherFile'));
+  if (head.output[KIND] !== VERSION) throw new WordreachFileError(say('host.laterVersion'));
+  return head.output.items;
+}
+
+function readItem(line: string | null, number: number): FileItem {
+  const where = lineOfItem(number);
   const read = v.safeParse(itemSchema, line);
   const item = read.success ? checkItem(read.output, where) : null;
   if (item === null) throw new WordreachFileError(say('host.damaged', { where }));
