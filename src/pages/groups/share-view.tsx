@@ -44,6 +44,10 @@ function SaveFile({ profiles: { groups, sequences } }: { profiles: Profiles }) {
   );
   const own = useWatched(loadPresets, watchPresets) ?? [];
   const chosenPresets = own.filter(({ name }) => !left.has(`preset ${name}`));
+  const thing = (kind: string, id: string, name: string): Thing => {
+    const key = `${kind} ${id}`;
+    return { key, name, isKept: !left.has(key) };
+  };
   const save = (): void => {
     const file = beginFile({ whole: false });
     file.add(chosenSequences.map((sequence) => ({ sequence })));
@@ -55,50 +59,24 @@ function SaveFile({ profiles: { groups, sequences } }: { profiles: Profiles }) {
     <section class="part" aria-labelledby="save-title">
       <h2 id="save-title">{say('groups.saveInAFile')}</h2>
       <p class="quiet">{say('groups.aboutSaving')}</p>
-      <fieldset class="ticks">
-        <legend>{say('groups.groups')}</legend>
-        {Object.entries(groups.groups).map(([id, { name }]) => (
-          <label key={id} class="tick">
-            <input
-              type="checkbox"
-              checked={!left.has(`group ${id}`)}
-              onChange={(event) => keep(`group ${id}`, event.currentTarget.checked)}
-            />{' '}
-            {name}
-          </label>
-        ))}
-      </fieldset>
-      {Object.keys(sequences.own).length > 0 && (
-        <fieldset class="ticks">
-          <legend>{say('groups.yourOwnSequences')}</legend>
-          {Object.values(sequences.own).map(({ id, name }) => (
-            <label key={id} class="tick">
-              <input
-                type="checkbox"
-                checked={followed.has(id) || !left.has(`sequence ${id}`)}
-                disabled={followed.has(id)}
-                onChange={(event) => keep(`sequence ${id}`, event.currentTarget.checked)}
-              />{' '}
-              {name} {followed.has(id) && <span class="quiet">{say('groups.goesWithGroup')}</span>}
-            </label>
-          ))}
-        </fieldset>
-      )}
-      {own.length > 0 && (
-        <fieldset class="ticks">
-          <legend>{say('groups.presets')}</legend>
-          {own.map(({ name }) => (
-            <label key={name} class="tick">
-              <input
-                type="checkbox"
-                checked={!left.has(`preset ${name}`)}
-                onChange={(event) => keep(`preset ${name}`, event.currentTarget.checked)}
-              />{' '}
-              {name}
-            </label>
-          ))}
-        </fieldset>
-      )}
+      <Ticks
+        legend={say('groups.groups')}
+        things={Object.entries(groups.groups).map(([id, { name }]) => thing('group', id, name))}
+        onTick={keep}
+      />
+      <Ticks
+        legend={say('groups.yourOwnSequences')}
+        things={Object.values(sequences.own).map(({ id, name }) => ({
+          ...thing('sequence', id, name),
+          isBound: followed.has(id),
+        }))}
+        onTick={keep}
+      />
+      <Ticks
+        legend={say('groups.presets')}
+        things={own.map(({ name }) => thing('preset', name, name))}
+        onTick={keep}
+      />
       <label class="tick">
         <input
           type="checkbox"
@@ -116,5 +94,40 @@ function SaveFile({ profiles: { groups, sequences } }: { profiles: Profiles }) {
         {say('groups.saveTheFile')}
       </button>
     </section>
+  );
+}
+
+interface Thing {
+  readonly key: string;
+  readonly name: string;
+  readonly isKept: boolean;
+  /** It goes with a group that is kept. */
+  readonly isBound?: boolean;
+}
+
+interface TicksProps {
+  readonly legend: string;
+  readonly things: readonly Thing[];
+  readonly onTick: (key: string, kept: boolean) => void;
+}
+
+/** The things of one kind, each with a box; nothing where there are none. */
+function Ticks({ legend, things, onTick }: TicksProps) {
+  if (things.length === 0) return null;
+  return (
+    <fieldset class="ticks">
+      <legend>{legend}</legend>
+      {things.map(({ key, name, isKept, isBound = false }) => (
+        <label key={key} class="tick">
+          <input
+            type="checkbox"
+            checked={isBound || isKept}
+            disabled={isBound}
+            onChange={(event) => onTick(key, event.currentTarget.checked)}
+          />{' '}
+          {name} {isBound && <span class="quiet">{say('groups.goesWithGroup')}</span>}
+        </label>
+      ))}
+    </fieldset>
   );
 }
