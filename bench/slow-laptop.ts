@@ -1,8 +1,7 @@
-import { createServer } from 'node:http';
-import type { AddressInfo } from 'node:net';
 import type { CDPSession, Page } from 'playwright-core';
 import { findChromium } from '../src/tools/find-browser.ts';
 import { launchExtension } from '../src/tools/launch-extension.ts';
+import { servePages } from '../tests/e2e/page-server.ts';
 import { median } from './median.ts';
 import { writePage } from './write-page.ts';
 
@@ -29,17 +28,12 @@ interface Frames {
 
 /** Shades and scrolls pages of `sizes` words in a real Chromium that is slowed down. */
 export async function measureSlowLaptop(sizes: readonly number[]): Promise<SlowFigures[]> {
-  let html = '';
-  const server = createServer((_request, response) =>
-    response.setHeader('content-type', 'text/html; charset=utf-8').end(html),
-  );
-  await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve));
+  const server = await servePages();
   const browser = await launchExtension({ executable: findChromium(), headless: true, sealed: true });
   const figures: SlowFigures[] = [];
   for (const words of sizes) {
-    html = writePage(words);
     const page = await browser.context.newPage();
-    await page.goto(`http://127.0.0.1:${(server.address() as AddressInfo).port}/${words}`);
+    await page.goto(server.serve(`${words}.html`, writePage(words)));
     const session = await browser.context.newCDPSession(page);
     await session.send('Emulation.setCPUThrottlingRate', { rate: SLOWER });
     await rest(page, 1000);
@@ -63,7 +57,7 @@ export async function measureSlowLaptop(sizes: readonly number[]): Promise<SlowF
     await page.close();
   }
   await browser.close();
-  server.close();
+  server.stop();
   return figures;
 }
 

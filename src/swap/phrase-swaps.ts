@@ -87,8 +87,10 @@ export function findPhraseSwaps(
         if (after.isNoun && !placeOf(pieces, next - 1, table).isBeforeNoun) continue;
         for (const swap of swaps) {
           const text = swap.replace(/\$(\d)/g, (_, group) => match[Number(group)] ?? '');
-          const made = text === LEAVE_OUT ? leaveOut : putIn;
-          const swapped = made(sentence, pieces, first, next, text, table);
+          const swapped =
+            text === LEAVE_OUT
+              ? leaveOut(sentence, pieces, first, next, table)
+              : putIn(sentence, pieces, first, next, text, table);
           if (swapped) found.push(swapped);
         }
       }
@@ -125,7 +127,6 @@ function leaveOut(
   pieces: readonly Piece[],
   first: number,
   next: number,
-  _text: string,
   table: SwapTable,
 ): PhraseSwap | null {
   const [before, after] = [pieces[first - 1], pieces[next]];
