@@ -55,6 +55,15 @@ async function press(page: Page, card: Frame): Promise<void> {
   await page.mouse.up();
 }
 
+/** Presses again and again, longer than a card has to rest: nothing may come of it. */
+async function pressInVain(page: Page, card: Frame, before: string): Promise<void> {
+  for (let n = 0; n < 5; n++) {
+    await press(page, card);
+    await page.evaluate(() => new Promise((next) => setTimeout(next, 200)));
+  }
+  expect(await stored()).toBe(before);
+}
+
 test('a card that is seen does what is pressed', async () => {
   const { page, card } = await open();
   await pressUntilTaught(page, card);
@@ -102,11 +111,7 @@ test.each(Object.entries(covers))('under %s it says so, and does nothing', async
   const { x, y } = (await card.locator('.sheet').boundingBox())!;
   await page.mouse.move(x + 30, y + 30);
   await card.getByRole('status').getByText('lies over this card').waitFor();
-  for (let n = 0; n < 5; n++) {
-    await press(page, card);
-    await page.evaluate(() => new Promise((next) => setTimeout(next, 200)));
-  }
-  expect(await stored()).toBe(before);
+  await pressInVain(page, card, before);
 });
 
 /** What a page may try to hide or move the card with, which changes nothing of how it is drawn. */
@@ -206,11 +211,7 @@ onlyIn('firefox', 'a filter of the root covers the top layer').each([
     const { x, y } = (await card.locator('.sheet').boundingBox())!;
     await page.mouse.move(x + 30, y + 30);
     await card.getByRole('status').getByText('lies over this card').waitFor();
-    for (let n = 0; n < 5; n++) {
-      await press(page, card);
-      await page.evaluate(() => new Promise((next) => setTimeout(next, 150)));
-    }
-    expect(await stored()).toBe(before);
+    await pressInVain(page, card, before);
   },
 );
 
