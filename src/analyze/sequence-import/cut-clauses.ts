@@ -45,7 +45,7 @@ function cutSightSentence(part: string): readonly string[] {
 
 const sightName = /^(?:new |more )?(?:sight|high[- ]frequency|tricky|irregular|memory) words?\b/i;
 
-/** "(mat, sat, Sam)" as a sentence of its own: words that show what stands before. */
+/** "(mat, sat, Sam)" as a sentence of its own: examples of the clause before it. */
 function isBracketed(text: string): boolean {
   const inside = /^\(([^()]*)\)[.!]?$/.exec(text.trim())?.[1];
   if (inside === undefined) return false;

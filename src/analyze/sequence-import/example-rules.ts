@@ -227,7 +227,7 @@ export const exampleRules: readonly WordRule[] = [
 const leadsToLetters =
   /^(?:the|spellings?|words?|add|adding|divide|dividing|suffix|suffixes|prefix|prefixes|letters?|initial|final|beginning|ending|endings)$/;
 
-/** Whether what stands behind "and" is not of the letters before it: neither an example nor a sound of theirs. */
+/** Whether the words after "and" say something else than the letters before it: they are no example and no sound of these letters. */
 function beginsAnew({ lexemes }: ClauseReader, last: Spelled, at: number): boolean {
   const next = lexemes[at];
   if (next === undefined) return false;
