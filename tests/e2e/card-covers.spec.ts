@@ -55,6 +55,13 @@ async function press(page: Page, card: Frame): Promise<void> {
   await page.mouse.up();
 }
 
+/** Waits until the card has come to rest: a picture of it is compared with later ones. */
+async function drawnWhole(card: Frame): Promise<void> {
+  await expect
+    .poll(async () => card.locator('.sheet').evaluate((sheet) => sheet.getAnimations().length))
+    .toBe(0);
+}
+
 /** Presses again and again, longer than a card has to rest: nothing may come of it. */
 async function pressInVain(page: Page, card: Frame, before: string): Promise<void> {
   for (let n = 0; n < 5; n++) {
@@ -162,9 +169,7 @@ const vain: Readonly<Record<string, () => void>> = {
 test.each(Object.entries(vain))('is not reached by %s', async (_what, attack) => {
   const { page, card } = await open();
   const clip = (await card.locator('.card-head').boundingBox())!;
-  await expect
-    .poll(async () => card.locator('.sheet').evaluate((sheet) => sheet.getAnimations().length))
-    .toBe(0);
+  await drawnWhole(card);
   const before = await page.screenshot({ clip });
   await page.evaluate(attack);
   await expect.poll(async () => (await page.screenshot({ clip })).equals(before)).toBe(true);
@@ -181,6 +186,7 @@ test.each<[string, Keyframe]>([
     const { page, card } = await open();
     const before = await stored();
     const clip = (await card.locator('.card-head').boundingBox())!;
+    await drawnWhole(card);
     const drawn = await page.screenshot({ clip });
     await page.evaluate((to) => {
       document.querySelector('[popover]')!.animate([to, to], { duration: 1e6 });
