@@ -3,7 +3,7 @@ import { parseGroup, parseSequence } from '../../analyze/index.ts';
 import type { Group, Sequence } from '../../analyze/types.ts';
 import { type LessonPreset, parsePresets } from '../../lesson/index.ts';
 import { say } from '../../wording/say.ts';
-import { freePassageId } from '../store/passages-store.ts';
+import { freePassageId } from '../store/passage-schema.ts';
 import { countSchema } from '../store/schema.ts';
 import {
   EverythingFileError,

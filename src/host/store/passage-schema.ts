@@ -34,6 +34,11 @@ export interface Passage {
   readonly saved: number;
 }
 
+/** An id nobody has. */
+export function freePassageId(): string {
+  return crypto.randomUUID();
+}
+
 const lineOfSource = v.fallback(textOrNull, null);
 
 /** A source of any other kind says nothing. */

@@ -1,11 +1,17 @@
 import type { DBSchema } from 'idb';
 import { say } from '../../wording/say.ts';
 import { keepOpen } from './keep-open.ts';
-import { type Passage, passageSchema } from './passage-schema.ts';
+import { freePassageId, type Passage, passageSchema } from './passage-schema.ts';
 import { takeReadable, tellFault } from './tell-fault.ts';
 import { createWindowNews } from './window-news.ts';
 
-export type { Passage, PassageSource, PassageVersion, StoryWord } from './passage-schema.ts';
+export {
+  freePassageId,
+  type Passage,
+  type PassageSource,
+  type PassageVersion,
+  type StoryWord,
+} from './passage-schema.ts';
 
 interface PassagesSchema extends DBSchema {
   passages: { key: string; value: Passage };
@@ -74,11 +80,6 @@ export async function putPassages(passages: readonly Passage[]): Promise<void> {
 export async function deletePassage(id: string): Promise<void> {
   await told(async () => (await open()).delete('passages', id));
   news.tell(null);
-}
-
-/** An id nobody has. */
-export function freePassageId(): string {
-  return crypto.randomUUID();
 }
 
 /** Calls back when this or another window saved or deleted a passage, until aborted. */
