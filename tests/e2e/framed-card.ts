@@ -1,12 +1,39 @@
-import type { Frame, Page } from 'playwright-core';
+import type { Frame, Locator, Page } from 'playwright-core';
 import { expect } from 'vitest';
 import type { TestBrowser } from './browser.ts';
 
+const findCard = (page: Page): Frame | undefined =>
+  page.frames().find((frame) => frame.url().includes('/card.html#'));
+
 /** The frame of an open card in a page; waits for it. */
 export async function cardFrame(page: Page): Promise<Frame> {
-  const find = (): Frame | undefined => page.frames().find((frame) => frame.url().includes('/card.html#'));
-  await expect.poll(find, { timeout: 10_000 }).toBeTruthy();
-  return find()!;
+  await expect.poll(() => findCard(page), { timeout: 10_000 }).toBeTruthy();
+  return findCard(page)!;
+}
+
+/**
+ * Rests the pointer on a word until its card is there. Every two seconds it comes anew: its first moves may come before anything listens to
+ * them.
+ */
+export async function restOn(
+  page: Page,
+  word: Locator,
+  isOpen: () => boolean | Promise<boolean>,
+): Promise<void> {
+  const { x, y, width, height } = (await word.boundingBox())!;
+  let looks = 0;
+  await expect
+    .poll(
+      async () => {
+        if (looks++ % 20 === 0) {
+          await page.mouse.move(5, 5);
+          await page.mouse.move(x + width / 2, y + height / 2, { steps: 3 });
+        }
+        return isOpen();
+      },
+      { timeout: 20_000, interval: 100 },
+    )
+    .toBe(true);
 }
 
 /** Shades a page and rests the pointer on its first `<b>` until the card of the word has come. */
@@ -17,10 +44,7 @@ export async function openCardOn(
 ): Promise<Frame> {
   await browser.press(page);
   await page.waitForFunction(() => CSS.highlights.size > 0);
-  const { x, y, width, height } = (await word.boundingBox())!;
-  // More than one move: the first may come before what shows cards.
-  await page.mouse.move(5, 5);
-  await page.mouse.move(x + width / 2, y + height / 2, { steps: 3 });
+  await restOn(page, word, () => findCard(page) !== undefined);
   const card = await cardFrame(page);
   await card.getByRole('button', { name: 'close' }).waitFor();
   return card;

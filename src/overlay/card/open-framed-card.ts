@@ -33,6 +33,7 @@ export function createFramedCard({ openLine, rest = 500 }: FramedCardOptions): O
     let line: CardLine<ToCard, FromCard> | undefined;
     const outside = watchFromOutside(host.element, frame, tellHindrance, signal);
     let isOver = false;
+    let isAnswered = false;
     let isPlaced = false;
     let natural = { width: 0, height: 0 };
     let fit = { width: 0, height: 0 };
@@ -110,7 +111,13 @@ export function createFramedCard({ openLine, rest = 500 }: FramedCardOptions): O
     }
     function hear(told: FromCard): void {
       if (signal.aborted) return;
-      clearTimeout(limit);
+      if (!isAnswered) {
+        isAnswered = true;
+        clearTimeout(limit);
+        // A page that takes the card and puts it back makes it load anew. Before the first answer Firefox tells of loads that say nothing: on a page
+        // that is sealed off, of the empty document too, which cannot be told from the card there.
+        frame.addEventListener('load', () => close(), { signal });
+      }
       if (told.tell === 'size') {
         natural = told;
         kept.resize(told);
@@ -134,8 +141,6 @@ export function createFramedCard({ openLine, rest = 500 }: FramedCardOptions): O
         return;
       }
       line = opened;
-      // A page that takes the card and puts it back makes it load anew.
-      frame.addEventListener('load', () => close(), { signal });
       opened.hear(hear);
       // Not before its page is there: keys pressed until then, such as Escape, would be lost in an empty frame.
       if (focus) frame.focus({ preventScroll: true });
