@@ -171,6 +171,7 @@ function isListOf(value: unknown, holds: (item: unknown) => boolean): value is r
   return Array.isArray(value) && value.every(holds);
 }
 
-function isRecord(value: unknown): value is Readonly<Record<string, unknown>> {
+/** Whether a kept value has named fields, whatever they hold. */
+export function isRecord(value: unknown): value is Readonly<Record<string, unknown>> {
   return typeof value === 'object' && value !== null;
 }
