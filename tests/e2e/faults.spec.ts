@@ -144,7 +144,7 @@ test('an extension that is loaded anew leaves no stale marks, no errors, and sha
   expect(said).toEqual([]);
 });
 
-test('a full storage says so, and what was there before is unchanged', async () => {
+test('a full storage is told in a sentence, and nothing stored before is changed', async () => {
   const view = await openOwn('groups.html');
   await view.evaluate(async () => {
     const room = chrome.storage.local.QUOTA_BYTES - (await chrome.storage.local.getBytesInUse());

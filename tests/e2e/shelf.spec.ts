@@ -222,7 +222,7 @@ describe('many at once', () => {
   });
 });
 
-test('what opens Word documents, PDF and books is loaded with the first such file, not with the page', async () => {
+test('readers of Word documents, PDF and books are loaded with the first such file, not with the page', async () => {
   const scripts = new Set<string>();
   shelf.on('request', (request) => {
     const { pathname } = new URL(request.url());

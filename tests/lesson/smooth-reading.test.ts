@@ -45,7 +45,7 @@ test.each([
 
 test('whatever the group and the passage', () => checkOddInputs(smoothReading));
 
-test('sentences with a word not yet taught are on the key alone; words are counted up', () => {
+test('sentences with a word not yet taught are on the key alone, and the words of the others are counted up', () => {
   const { blocks } = makeOf(smoothReading, { ...inputAt('steady-steps', 30), passage: storm }, 5, {
     count: '12',
   });
