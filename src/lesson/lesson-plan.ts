@@ -26,7 +26,7 @@ export interface LessonPlan {
 /** What names a part in a plan. */
 export type PartName = Pick<PartMaker, 'id' | 'extra'>;
 
-/** A part as it stands on the sheet. */
+/** A part as it is on the sheet. */
 export interface PlannedPart extends LessonPart {
   readonly id: string;
   readonly title: string;

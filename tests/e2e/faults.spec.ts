@@ -8,7 +8,7 @@ import { clearKept } from './clear-kept.ts';
 
 const story = readFileSync(new URL('../../public/story/index.html', import.meta.url), 'utf8');
 
-/** The groups as they lie in storage, as far as it is looked at here. */
+/** The groups as they are in storage, as far as it is looked at here. */
 interface Stored {
   chosen: string;
   groups: Record<string, { names: string[]; alsoTaught: string[] }>;

@@ -66,7 +66,7 @@ beforeEach(async () => {
 
 const page = (path: string): string => browser.inside(`${path}`);
 
-/** All that lies in the browser, the fields of each thing in the order of their names. */
+/** All that is in the browser, the fields of each thing in the order of their names. */
 async function readRaw(): Promise<string> {
   return view.evaluate(async () => {
     const all: unknown[] = [await chrome.storage.local.get(null)];

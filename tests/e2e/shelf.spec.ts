@@ -29,7 +29,7 @@ beforeEach(async () => {
 
 const address = (view: string) => browser.inside(`shelf.html#${view}`);
 
-/** Everything of every database of the shelf, as it lies there. */
+/** Everything of every database of the shelf, as it is there. */
 async function readRaw(): Promise<string> {
   return shelf.evaluate(async () => {
     const db = await new Promise<IDBDatabase>((resolve, reject) => {

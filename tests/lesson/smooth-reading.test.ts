@@ -19,7 +19,7 @@ function measure(file: string, cut: (sentence: string) => readonly string[]) {
   return { precision: both / made, recall: both / byHand };
 }
 
-/** How many words stand before each break. */
+/** How many words are before each break. */
 function places(phrases: readonly string[]): Set<number> {
   let words = 0;
   return new Set(phrases.slice(0, -1).map((phrase) => (words += phrase.split(/\s+/).length)));

@@ -12,7 +12,7 @@ const LEADERS = /(?:[.·…_]\s?){4,}\s*(?:\d{1,4}|[ivxlc]{1,7})$/i;
 const ENDS_IN_NUMBER = /\p{L}.*[\s.·…](?:\d{1,3}|[ivxlc]{1,7})$/iu;
 const NUMBER = /^[\s.·…_]*(?:\d{1,4}|[ivxlc]{1,7})$/i;
 
-/** Lines that stand beside each other, from left to right. */
+/** Lines that are beside each other, from left to right. */
 type Row = readonly PdfLine[];
 
 /**
