@@ -164,21 +164,37 @@ describe('an output that takes no more', () => {
 
 describe('no words', () => {
   const none = 'There are no words in this text. Check that it is the one you meant.';
-  test.each([
+  const empty = [
     ['an empty file', ''],
     ['blanks', ' \n\n'],
     ['numbers alone', '12 15 1,000'],
     ['a byte order mark alone', '\ufeff'],
-  ])('%s has no share, exit code 1', async (_name, content) => {
+  ] as const;
+
+  test.each(empty)('%s has no share in a report, exit code 1', async (_name, content) => {
     save('none.txt.txt', content);
     const one = await vetHere(['--group', 'herons.json', 'none.txt.txt']);
     expect(one).toEqual({ out: '', err: `none.txt.txt: ${none}\n`, code: 1 });
-    const csv = await vet(['--group', 'herons.json', '--out', 'csv', 'none.txt.txt']);
-    expect(csv.out.split('\r\n')[1]).toBe(`none.txt.txt${','.repeat(18)}${none}`);
+  });
+
+  test('files and lines without words have no share, exit code 1', async () => {
+    const names = empty.map(([, content], i) => {
+      save(`none-${i}.txt`, content);
+      return `none-${i}.txt`;
+    });
+    const csv = await vet(['--group', 'herons.json', '--out', 'csv', ...names]);
+    expect(csv.out.trimEnd().split('\r\n').slice(1)).toEqual(
+      names.map((name) => `${name}${','.repeat(18)}${none}`),
+    );
     expect(csv.code).toBe(1);
-    const line = JSON.stringify({ id: 4, text: content });
-    const lines = await run('vet', ['--group', 'herons.json', '--jsonl'], { input: line });
-    expect(JSON.parse(lines.out)).toEqual({ id: 4, error: `Line 1: ${none}` });
+    const input = empty.map(([, text], id) => `${JSON.stringify({ id, text })}\n`).join('');
+    const lines = await run('vet', ['--group', 'herons.json', '--jsonl'], { input });
+    expect(
+      lines.out
+        .trimEnd()
+        .split('\n')
+        .map((line) => JSON.parse(line)),
+    ).toEqual(empty.map((_, id) => ({ id, error: `Line ${id + 1}: ${none}` })));
     expect(lines.code).toBe(1);
   });
 
@@ -203,20 +219,29 @@ const WRITTEN: readonly (readonly [string, (text: string) => Buffer])[] = [
   ['UTF-16, the high byte first', (text) => Buffer.from(`\ufeff${text}`, 'utf16le').swap16()],
 ];
 
-describe.each(WRITTEN)('%s', (_name, write) => {
-  test('a text, a page, a group, words and lines are read alike', async () => {
-    save('marked.txt', write('the fish'));
-    save('marked.html', write('<!doctype html><p>the fish'));
-    save('marked.json', write(JSON.stringify(group)));
-    const texts = await vet(['--group', 'marked.json', '--out', 'csv', 'marked.txt', 'marked.html']);
-    expect(texts.err).toBe('');
-    for (const row of texts.out.split('\r\n').slice(1, 3)) expect(row).toContain(',Herons,,0,2,2,100,');
+test('texts, pages and groups in files are read alike however they are written', async () => {
+  const names = WRITTEN.flatMap(([, write], i) => {
+    save(`marked-${i}.txt`, write('the fish'));
+    save(`marked-${i}.html`, write('<!doctype html><p>the fish'));
+    save(`marked-${i}.json`, write(JSON.stringify(group)));
+    return [`marked-${i}.txt`, `marked-${i}.html`];
+  });
+  const groups = WRITTEN.flatMap((_, i) => ['--group', `marked-${i}.json`]);
+  const texts = await vet([...groups, '--out', 'csv', ...names]);
+  expect(texts.err).toBe('');
+  const rows = texts.out.trimEnd().split('\r\n').slice(1);
+  expect(rows).toHaveLength(names.length * WRITTEN.length);
+  for (const row of rows) expect(row).toContain(',Herons,,0,2,2,100,');
+});
+
+describe.each(WRITTEN)('%s on stdin', (_name, write) => {
+  test('a text, a page, words and lines are read alike', async () => {
     for (const page of ['the fish', '<!doctype html><p>the fish']) {
-      const { out } = await run('vet', ['--group', 'marked.json', '--json', '-'], { input: write(page) });
+      const { out } = await run('vet', ['--group', 'herons.json', '--json', '-'], { input: write(page) });
       expect(JSON.parse(out).tally).toMatchObject({ running: 2, reach: 100 });
     }
     const lines = '{"id":1,"text":"the fish"}\n{"id":2,"text":"fish"}\n';
-    const answers = await run('vet', ['--group', 'marked.json', '--jsonl'], { input: write(lines) });
+    const answers = await run('vet', ['--group', 'herons.json', '--jsonl'], { input: write(lines) });
     expect(
       answers.out
         .trimEnd()
@@ -300,10 +325,15 @@ describe('a file made to fill the machine', () => {
   ];
   for (const [name, content] of files) save(name, content);
 
-  test.each(files)('%s is refused in a sentence, exit code 1', async (name, _content, says) => {
-    const done = await vet(['--group', 'herons.json', name]);
-    expectSentence(done, `${name}: `, says);
-    expect({ out: done.out, code: done.code }).toEqual({ out: '', code: 1 });
+  test('each is refused in a sentence, exit code 1, and a text among them is read', async () => {
+    const names = files.map(([name]) => name);
+    const done = await vet(['--group', 'herons.json', '--out', 'csv', ...names, 'fish.txt']);
+    const sentences = done.err.trimEnd().split('\n');
+    expect(sentences).toHaveLength(files.length);
+    for (const [i, [name, , says]] of files.entries())
+      expectSentence({ ...done, err: sentences[i]! }, `${name}: `, says);
+    expect(done.out).toContain('\r\nfish.txt,fish,Herons,');
+    expect(done.code).toBe(1);
   });
 
   test('costs no other file its report', async () => {

@@ -26,7 +26,7 @@ export interface Token extends Span {
 /** Where a reading comes from, surest first. `rule` and `guess` are never shown as facts. */
 export type ReadingSource = 'dictionary' | 'derived' | 'rule' | 'guess' | 'none';
 
-/** Letters that stand for a sound together. `a_e` stands where the vowel stands; its e is not listed again. */
+/** Letters that stand for a sound together. `a_e` is where the vowel is; its e is not listed again. */
 export interface Unit {
   readonly letters: string;
   /** ARPAbet without stress, several joined by a dot, `AX` for schwa, `-` for silent. */
@@ -232,7 +232,7 @@ export interface Group {
 
 export type Standing = 'reads' | 'fresh' | 'by-sight' | 'name' | 'unsure' | 'beyond' | 'skipped';
 
-/** What a word is to a group, with the patterns that stand in the way. */
+/** What a word is to a group, with the patterns that are in the way. */
 export interface Verdict {
   readonly standing: Standing;
   readonly missing: readonly PatternId[];

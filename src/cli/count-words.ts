@@ -4,10 +4,10 @@ import { FileFault } from '../passage/files/file-fault.ts';
 
 /** A long text is cut in parts of about this many characters, between paragraphs: its tokens fill no memory. */
 const PART = 65_536;
-/** V8 lets a shorter slice stand by itself; a longer one would keep the whole text alive for one word of it. */
+/** V8 copies a shorter slice; a longer one would keep the whole text alive for one word of it. */
 const SLICE = 13;
 
-/** How often each word stands in a text, and how many tokens are no words to read. */
+/** How often each word is in a text, and how many tokens are no words to read. */
 export function countWords(text: string): { words: ReadonlyMap<WordKey, number>; skipped: number } {
   const words = new Map<WordKey, number>();
   let skipped = 0;

@@ -22,7 +22,7 @@ export function startPool<Task extends VetTask, Answer extends VetAnswer>(
   });
 }
 
-/** Whether there are threads: in the bundle that `bundle-commands.mjs` makes, where the worker stands beside this; not in the sources. */
+/** Whether there are threads: in the bundle that `bundle-commands.mjs` makes, where the worker is beside this; not in the sources. */
 export const hasThreads = !import.meta.url.endsWith('.ts');
 
 function startWorker(settings: VetterSettings): Worker {

@@ -3,7 +3,7 @@ import type { GroupReport, VettedGroup } from './text-record.ts';
 
 const GAPS_SHOWN = 5;
 
-/** A page that stands by itself, light or dark as its reader likes, to print or share; nothing is loaded or run in it. */
+/** A page that is by itself, light or dark as its reader likes, to print or share; nothing is loaded or run in it. */
 export function createHtmlWriter(groups: readonly VettedGroup[]): ReportWriter {
   return {
     head: () => `<!doctype html>

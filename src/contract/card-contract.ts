@@ -6,7 +6,7 @@ import type { WordAction, WordExplanation, WordSwap } from './page-contract.ts';
  * the web page sees its text; the content script knows the word, and puts the frame beside it.
  */
 
-/** What keeps a card from doing anything: something of the page lies over it, or it is in a frame whose place nobody knows. */
+/** What keeps a card from doing anything: something of the page covers it, or it is in a frame whose place nobody knows. */
 export type Hindrance = 'covered' | 'frame';
 
 /** Told by the content script to the card. */

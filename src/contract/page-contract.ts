@@ -27,7 +27,7 @@ export interface UnreadFrame {
 
 /** Which of a page's text is not seen as it is counted. */
 export interface HiddenText {
-  /** Words that are counted, but are cut off by a box that does not scroll, or lie under something. */
+  /** Words that are counted, but are cut off by a box that does not scroll, or are under something. */
   readonly covered: number;
   /** Whether some list has only the rows near the view on the page. */
   readonly rows: boolean;

@@ -24,7 +24,7 @@ describe('whether there is a model', () => {
     });
   });
 
-  test('a state nobody knows, and a question that fails, are none', async () => {
+  test('an unknown state or a failed question counts as no model', async () => {
     offerModel({ state: 'after-download' as 'available' });
     expect(await findModelState()).toBe('unavailable');
     offerModel({ availabilityFault: new TypeError('no') });

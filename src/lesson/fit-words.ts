@@ -51,8 +51,8 @@ export function oneOfFamily(words: readonly ListedWord[]): ListedWord[] {
 export function isEndTaught({ reading, requires }: ListedWord, { known }: LessonInput): boolean {
   const own = reading.units.filter(({ affix }) => affix === undefined);
   const end = own.slice(-2).map(({ sound }) => sound);
-  const isBlend = end.length === 2 && end.every((sound) => !/^[AEIOU]|^-$|\.[AEIOU]/.test(sound));
-  if (!isBlend) return true;
+  const isCluster = end.length === 2 && end.every((sound) => !/^[AEIOU]|^-$|\.[AEIOU]/.test(sound));
+  if (!isCluster) return true;
   if (end[0] === 'NG' && end[1] !== 'K') return false;
   return requires.some((id) => id.startsWith('end-') && known.knows(id)) || end.join(' ') === 'NG K';
 }

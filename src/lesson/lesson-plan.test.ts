@@ -33,30 +33,30 @@ const maker: PartMaker = {
 const input = {} as LessonInput;
 const words = (plan = startPlan(5)) => makePart(maker, plan, input).blocks[0]!.rows.map(([word]) => word);
 
-test('the same number gives the same part, another number another', () => {
+test('a part is the same for the same number, and another for another', () => {
   expect(words(startPlan(5))).toEqual(words(startPlan(5)));
   const many = [1, 2, 3, 4, 5, 6].map((seed) => words(startPlan(seed)).join());
   expect(new Set(many).size).toBeGreaterThan(2);
 });
 
-test('a choice counts; one that is no option is as usual', () => {
+test('a choice counts, and a choice that is no option gives the usual one', () => {
   expect(words(decide(startPlan(5), maker, { chosen: { count: '3' } }))).toHaveLength(3);
   expect(words(decide(startPlan(5), maker, { chosen: { count: '99' } }))).toHaveLength(2);
 });
 
-test('a pinned part stays through a new sheet, and comes back as it would be when it is let go', () => {
+test('a pinned part stays through a new sheet, and changes once it is unpinned', () => {
   const pinned = makePart(maker, startPlan(5), input).blocks;
   const plan = renew(decide(startPlan(5), maker, { pinned }), 6);
   expect(makePart(maker, plan, input).blocks).toEqual(pinned);
   expect(words(decide(plan, maker, { pinned: null }))).toEqual(words(startPlan(6)));
 });
 
-test('a new sheet keeps what is left out and what was chosen', () => {
+test('a new sheet keeps the choices and the parts left out', () => {
   const plan = renew(decide(startPlan(5), maker, { out: true, chosen: { count: '1' } }), 9);
   expect(planOf(plan, maker)).toEqual({ seed: 9, out: true, chosen: { count: '1' }, pinned: null });
 });
 
-test('a kept plan is read again, any other value is none or is put right', () => {
+test('a kept plan is read again, and any other value gives no plan or a valid one', () => {
   const { blocks } = makePart(maker, startPlan(5), input);
   const plan = decide(startPlan(5), maker, { pinned: blocks, out: true });
   expect(parsePlan(JSON.parse(JSON.stringify(plan)))).toEqual(plan);

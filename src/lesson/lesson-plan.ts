@@ -26,7 +26,7 @@ export interface LessonPlan {
 /** What names a part in a plan. */
 export type PartName = Pick<PartMaker, 'id' | 'extra'>;
 
-/** A part as it stands on the sheet. */
+/** A part as it is on the sheet. */
 export interface PlannedPart extends LessonPart {
   readonly id: string;
   readonly title: string;
@@ -171,6 +171,7 @@ function isListOf(value: unknown, holds: (item: unknown) => boolean): value is r
   return Array.isArray(value) && value.every(holds);
 }
 
-function isRecord(value: unknown): value is Readonly<Record<string, unknown>> {
+/** Whether a kept value has named fields, whatever they hold. */
+export function isRecord(value: unknown): value is Readonly<Record<string, unknown>> {
   return typeof value === 'object' && value !== null;
 }

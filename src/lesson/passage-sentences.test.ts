@@ -28,4 +28,4 @@ test.each([
   ['nothing without a word', '…\n12.\n', []],
 ])('%s', (_, text, sentences) => expect(cut(text)).toEqual(sentences));
 
-test('no passage, no sentence', () => expect(passageSentences(null)).toEqual([]));
+test('without a passage there is no sentence', () => expect(passageSentences(null)).toEqual([]));

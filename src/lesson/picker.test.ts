@@ -17,12 +17,12 @@ test('every order comes up: of three words, all six', () => {
   expect(new Set(orders).size).toBe(6);
 });
 
-test('each item at most once, and no more than there are', () => {
+test('each item is picked at most once', () => {
   expect(createPicker(1).pick(words, 99).toSorted()).toEqual(words.toSorted());
   expect(new Set(createPicker(1).pickEarly(words, 6)).size).toBe(6);
 });
 
-test('early ones are picked more often, in the order of the list', () => {
+test('items early in the list are picked more often', () => {
   const counts = new Map(words.map((word) => [word, 0]));
   for (let seed = 0; seed < 400; seed++) {
     const picked = createPicker(seed).pickEarly(words, 3);

@@ -1,4 +1,4 @@
-import { isMinutes, type LessonPlan, type PartName, planOf } from './lesson-plan.ts';
+import { isMinutes, isRecord, type LessonPlan, type PartName, planOf } from './lesson-plan.ts';
 
 /** Which parts a lesson has, in which order, how they are chosen and how long they take; no words. */
 export interface LessonPreset {
@@ -80,8 +80,4 @@ export function parsePresets(kept: unknown): LessonPreset[] {
     });
     return parts.length > 0 ? [{ name, parts }] : [];
   });
-}
-
-function isRecord(value: unknown): value is Readonly<Record<string, unknown>> {
-  return typeof value === 'object' && value !== null;
 }

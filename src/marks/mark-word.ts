@@ -41,7 +41,7 @@ export function withoutMarks(text: string): string {
     .normalize('NFC');
 }
 
-/** How many letters stand before each dot; none when the syllables do not spell the word. */
+/** How many letters are before each dot; none when the syllables do not spell the word. */
 function dotsAfter(shown: string, syllables: Reading['syllables']): Set<number> {
   if (syllables.map(({ text }) => text).join('') !== shown.toLowerCase()) return new Set();
   let at = 0;
@@ -59,7 +59,7 @@ function markLetters(shown: string, units: readonly Unit[]): MarkedPart[] | null
   };
   for (const unit of units) {
     const spelt = unit.letters.replace(/_.*/, '');
-    // The e of a_e stands later in the word, and no unit names it there.
+    // The e of a_e is later in the word, and no unit names it there.
     if (!word.startsWith(spelt, letters.length) && word[letters.length] === 'e')
       add(letters.length + 1, false);
     const start = letters.length;

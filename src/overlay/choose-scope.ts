@@ -78,7 +78,7 @@ function ofSelection(doc: Document): Scope {
   };
 }
 
-/** Whether a piece of text lies in a range, at least in part. */
+/** Whether a piece of text is in a range, at least in part. */
 function meets(range: Range, { startContainer, startOffset, endOffset }: StaticRange): boolean {
   return (
     range.comparePoint(startContainer, startOffset + 1) <= 0 &&

@@ -29,7 +29,7 @@ const MOVES = ['scroll', 'load', 'transitionend', 'animationend', 'toggle', 'inp
 
 /**
  * Lays a canvas over all of the view, in a root closed to the page. It always covers all, whatever is drawn on it, so that a page that asks
- * the browser which of its words are covered learns nothing. Words that something lies over are left out, and so are the colours
+ * the browser which of its words are covered learns nothing. Words that something covers are left out, and so are the colours
  * of letters that have their own; on paper nothing is drawn.
  */
 export function openVeil(doc: Document, marked: () => Marked, signal: AbortSignal): Veil {
@@ -117,7 +117,7 @@ function boxesOf(
   return [...live.getClientRects()];
 }
 
-/** Whether the middle of a box shows the element's own text: nothing lies over it, and no edge cuts it off. */
+/** Whether the middle of a box shows the element's own text: nothing covers it, and no edge cuts it off. */
 function isOnTop(doc: Document, element: Element, { left, top, width, height }: DOMRect): boolean {
   const over = doc.elementFromPoint(left + width / 2, top + height / 2);
   if (!over) return false;

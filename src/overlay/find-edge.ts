@@ -2,14 +2,14 @@ import { isTakenOut, isUnseen } from './is-unseen.ts';
 import { isPlaced } from './join-pieces.ts';
 import { own } from './own.ts';
 
-/** What an element's edge does to a word that stands at it: nothing, parts it, or ends the line of thought too. */
+/** What an element's edge does to a word that is at it: nothing, parts it, or ends the line of thought too. */
 export type Edge = 'none' | 'word' | 'line';
 
-/** Things of their own where they stand in a line: the 3 of a footnote mark, pictures, buttons. */
+/** Things of their own where they are in a line: the 3 of a footnote mark, pictures, buttons. */
 const OWN =
   'SUP SUB Q BUTTON LI CODE KBD SAMP TEXTAREA INPUT SELECT OBJECT EMBED IFRAME AUDIO VIDEO CANVAS IMG SVG MATH svg math METER PROGRESS';
 const STANDS_APART = new Set(OWN.split(' '));
-/** Those of them that are always part of a sentence, whatever stands beside them. */
+/** Those of them that are always part of a sentence, whatever is beside them. */
 const PHRASES = new Set('SUP SUB Q CODE KBD SAMP'.split(' '));
 /** A box with no more letters than this is part of a word: a drop cap, letters set one by one. */
 const LETTERS = 2;
@@ -18,7 +18,7 @@ const GAP = 4;
 
 /**
  * What an element's edge does to words: nothing where it only styles them (M<a>other</a>) or is not shown at
- * all; it parts words where a thing of its own stands in a sentence, and ends the line where it is a block or one
+ * all; it parts words where a thing of its own is in a sentence, and ends the line where it is a block or one
  * of several boxes side by side.
  */
 export function findEdge(given: Element, style = getComputedStyle(given)): Edge {

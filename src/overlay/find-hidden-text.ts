@@ -82,7 +82,7 @@ function createBoxes(doc: Document) {
 }
 
 /**
- * Whether something painted lies over the middle of a text in view: the offer of a subscription over the end of a story does, a
+ * Whether something painted covers the middle of a text in view: the offer of a subscription over the end of a story does, a
  * link stretched over its whole card is not painted.
  */
 function isUnderSomething(doc: Document, element: Element, { left, top, width, height }: DOMRect): boolean {

@@ -3,7 +3,7 @@ import type { WordInSentence } from '../contract/page-contract.ts';
 import type { WordPlace } from './find-places.ts';
 import type { ReadBlock } from './page-text.ts';
 
-/** The sentence a word stands in, as the engine cuts them; null when the page has changed since. */
+/** The sentence a word is in, as the engine cuts them; null when the page has changed since. */
 export function findSentence({ nodes }: ReadBlock, { ranges }: WordPlace): WordInSentence | null {
   const first = ranges[0];
   const last = ranges.at(-1);

@@ -9,7 +9,7 @@ export interface Story {
   readonly byline: string | null;
   /** When it came out, as the page says it. */
   readonly date: string | null;
-  /** Whether a text is part of it; one that came since is, when it stands inside and not in a part left out. */
+  /** Whether a text is part of it; one that came since is, when it is inside and not in a part left out. */
   has(node: Node): boolean;
   /** Whether the page has put another in its place. */
   isGone(): boolean;
@@ -69,7 +69,7 @@ function makeStory({ title, byline, date, texts }: Article): Story {
   };
 }
 
-/** The smallest element with nearly all of the story; a line of it that stands elsewhere is kept by itself. */
+/** The smallest element with nearly all of the story; a line of it that is elsewhere is kept by itself. */
 function rootOf(texts: readonly Text[]): Element {
   const NEARLY_ALL = 0.9;
   const letters = new Map<Element, number>();

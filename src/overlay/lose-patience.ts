@@ -57,7 +57,7 @@ export function createPatience(signal: AbortSignal): Patience {
         if (record.type === 'attributes') return false;
         givenUp.add(place);
         any = true;
-        // What it took away in this turn has been read before, and stands in it no more.
+        // What it took away in this turn has been read before, and is in it no more.
         for (const node of [place, ...record.removedNodes]) restless.add(node);
         return false;
       });

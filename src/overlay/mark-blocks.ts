@@ -7,7 +7,7 @@ import { watchStillness } from './watch-stillness.ts';
 
 /** Keeps the marks of blocks in step with the standings of their words and with what is near the view. */
 export interface BlockMarks {
-  /** Whether what stands there would be marked now. */
+  /** Whether what is there would be marked now. */
   isNear(within: Node): boolean;
   /** Takes charge of a block, which is marked by `refresh` and from then on whenever it comes near. */
   add(block: ReadBlock): void;

@@ -73,7 +73,7 @@ function ruleOf(name: string, mark: Mark, look: Look, ink?: Ink): string {
 
 /**
  * With forced colours browsers paint every highlight alike, and its line in the colour of its text (Chromium 156): the line
- * has to stand inside the painted box to be seen.
+ * has to be inside the painted box to be seen.
  */
 function forcedRule(names: readonly string[]): string {
   const all = names.map((name) => `::highlight(${name})`).join(', ');

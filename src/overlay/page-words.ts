@@ -33,12 +33,12 @@ export class PageWords {
     return word;
   }
 
-  /** Those that stand on the page now. */
+  /** Those that are on the page now. */
   present(): PageWord[] {
     return [...this.#words.values()].filter(({ count }) => count > 0);
   }
 
-  /** How often each key stands on the page now. */
+  /** How often each key is on the page now. */
   counts(): Map<WordKey, number> {
     const counts = new Map<WordKey, number>();
     for (const { key, count } of this.#words.values())
@@ -46,7 +46,7 @@ export class PageWords {
     return counts;
   }
 
-  /** Settles capitals by what stands on the page now; gives the words that have got another key, whose standing is to be asked for. */
+  /** Settles capitals by what is on the page now; gives the words that have got another key, whose standing is to be asked for. */
   settle(): PageWord[] {
     const countOf = (key: WordKey): number => this.#words.get(key)?.count ?? 0;
     const changed: PageWord[] = [];
@@ -60,7 +60,7 @@ export class PageWords {
     return changed;
   }
 
-  /** Forgets those that no longer stand on it. */
+  /** Forgets those that no longer are on it. */
   forgetGone(): void {
     for (const words of [this.#words, this.#open])
       for (const [key, { count }] of words) if (count === 0) words.delete(key);

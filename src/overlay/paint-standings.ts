@@ -48,7 +48,7 @@ export function createPainter(doc: Document, inkOf: (text: Node) => Ink | undefi
   let look: Look = 'wash';
   sheet.replaceSync(markRules(look));
   const inkMarks: InkMark[] = [];
-  /** Where a range is that lies in the highlight of an ink. */
+  /** Where a range is that is in the highlight of an ink. */
   const inked = new WeakMap<StaticRange, Painted>();
   // Held weakly: a shadow root holds its host, and that all of a part the page threw away.
   const roots: WeakRef<Document | ShadowRoot>[] = [];

@@ -210,7 +210,7 @@ function isDrawn({ parentElement }: Text): boolean {
   return parentElement === null || isRead(parentElement) === 'all';
 }
 
-/** Without nodes that have left the page or stand inside another of them. */
+/** Without nodes that have left the page or are inside another of them. */
 function outermost(nodes: ReadonlySet<Node>): Node[] {
   return [...nodes].filter((node) => {
     if (!own(node).isConnected) return false;

@@ -1,7 +1,7 @@
 import { own } from './own.ts';
 
 /**
- * Things sorted by where a node of each is drawn. A shadow root stands where its host does, and what is placed in a
+ * Things sorted by where a node of each is drawn. A shadow root is where its host is, and what is placed in a
  * slot where the slot is; a page without shadow roots is sorted by the browser's own comparison, which is fast.
  */
 export function sortInPageOrder<T>(things: Iterable<T>, nodeOf: (thing: T) => Node): T[] {

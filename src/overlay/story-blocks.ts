@@ -92,7 +92,7 @@ function lineOf(text: Text): Element {
   }
 }
 
-/** Whether a line break or a block stands between two texts of one element. */
+/** Whether a line break or a block is between two texts of one element. */
 function isParted(before: Text, after: Text): boolean {
   const walker = before.ownerDocument.createTreeWalker(before.ownerDocument, NodeFilter.SHOW_ALL);
   walker.currentNode = before;

@@ -9,7 +9,7 @@ import { shadowOf } from './shadow-of.ts';
 /** Text that reads as one line of thought: nodes whose words may run over from one into the next. */
 export interface TextBlock {
   readonly nodes: readonly Text[];
-  /** Nodes before which a word ends all the same: something stands in between. */
+  /** Nodes before which a word ends all the same: something is in between. */
   readonly parted: ReadonlySet<Text>;
   /** Nodes that go on with a word broken over lines (chil-<br>dren); left out where there are none. */
   readonly broken?: ReadonlySet<Text>;

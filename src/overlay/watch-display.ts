@@ -37,7 +37,7 @@ export function watchDisplay(doc: Document, onChange: () => Promise<boolean>, si
   const wake = (): void => {
     rest = REST;
   };
-  // A class or a state may show what stands elsewhere: the answer beside its question.
+  // A class or a state may show what is elsewhere: the answer beside its question.
   const states = new MutationObserver(soon);
   states.observe(doc, { subtree: true, attributeFilter: STATES });
   // Rules that were written anew.

@@ -4,12 +4,12 @@ import type { ReadBlock } from './page-text.ts';
 /** How far beyond the view blocks are marked, in CSS pixels: so far that fast scrolling does not outrun it. */
 const MARGIN = 3000;
 
-/** Text that stands in no block of its own counts as near. */
+/** Text that is in no block of its own counts as near. */
 const ALWAYS = new Set(['HTML', 'BODY']);
 
-/** Knows which blocks stand in or near the view. */
+/** Knows which blocks are in or near the view. */
 export interface Nearness {
-  /** Whether what stands there is near now; its next block to be added is taken to be so still. */
+  /** Whether what is there is near now; its next block to be added is taken to be so still. */
   look(within: Node): boolean;
   add(block: ReadBlock): void;
   remove(block: ReadBlock): void;

@@ -43,7 +43,7 @@ export function watchPage(
   return (root) => observer.observe(root, WATCHED);
 }
 
-/** New blocks are read by themselves; any other change touches the line of text it stands in. */
+/** New blocks are read by themselves; any other change touches the line of text it is in. */
 function partsOf({ type, target, addedNodes, previousSibling, nextSibling }: MutationRecord): Node[] {
   if (!own(target).isConnected) return [];
   const element = isElement(target) ? target : target.parentElement;

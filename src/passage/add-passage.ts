@@ -21,7 +21,7 @@ export async function addPassage({
   return (await savePassage(passage)).passage.id;
 }
 
-/** The same, unless it lies there already, with its address and as it was found; gives the id of that. */
+/** The same, unless it is there already, with its address and as it was found; gives the id of that. */
 export async function addPassageOnce(found: FoundText): Promise<{ id: string; isNew: boolean }> {
   const before = (await loadPassages()).find(
     ({ source, original }) => source.url === (found.url ?? null) && original === found.text,

@@ -24,7 +24,7 @@ const sequence = parseSequence({
   steps,
 });
 
-test('running words that practise the step, by pattern; words not yet decodable or known by sight are none', () => {
+test('running words that practise the step are counted by pattern, without by-sight words and words not yet decodable', () => {
   const judge = createJudge(
     engine,
     compileGroup(groupOf({ sequence: 'ours', step: 2, alsoTaught: ['l'] }), sequence),

@@ -19,7 +19,7 @@ test.each(['# 1 on the quay', '- 5 degrees', '## Nets'])('a paragraph %j stays o
   expect(line?.kind).toBe('paragraph');
 });
 
-test('what is written is read back, whatever it is', () => {
+test('any lines that are written are read back unchanged', () => {
   const word = fc.stringMatching(/^[A-Za-z][A-Za-z .,-]{0,20}$/);
   const line = fc.record({
     kind: fc.constantFrom('heading', 'item', 'paragraph'),

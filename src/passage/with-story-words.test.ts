@@ -17,7 +17,7 @@ const sequence = { id: 'two', name: 'Two', source: 'test', licence: 'MIT', steps
 const judgeAt = (step: number) =>
   createJudge(analyzer, compileGroup(groupOf({ sequence: 'two', step }), sequence));
 
-test('a story word is by sight in any case, also a name; its other forms are not', () => {
+test('a word to pre-teach counts as by-sight in any case, its other forms do not', () => {
   const judge = judgeWithStoryWords(judgeAt(0), ['lantern', 'falk']);
   expect(['lantern', 'Lantern', 'Falk', 'lanterns', 'map'].map((key) => judge(key).standing)).toEqual([
     'by-sight',
@@ -29,7 +29,7 @@ test('a story word is by sight in any case, also a name; its other forms are not
   expect(judge.ifTaught('suffix-s')('lantern').standing).toBe('by-sight');
 });
 
-test('the climb says the same at every step', () => {
+test('the climb counts a word to pre-teach as by-sight at every step', () => {
   const counts = {
     words: [
       ['map', 3],

@@ -64,7 +64,7 @@ test('the most readable comes first, then the one that keeps more, then the shor
   ]);
 });
 
-test('words to pre-teach and what a neighbour names may stay', () => {
+test('words to pre-teach and names of the sentences beside it may stay', () => {
   const taught = createCandidateJudge(task, {
     ...fakeTools,
     read: (text) =>

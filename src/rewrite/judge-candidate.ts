@@ -131,7 +131,7 @@ function spellsName(text: string, name: string): boolean {
   return (text.match(/[\p{L}’'-]+/gu) ?? []).some((word) => /^\p{Lu}/u.test(word) && plain(word) === name);
 }
 
-/** Whether something of `wanted` is missing, each as often as it stands there. */
+/** Whether something of `wanted` is missing, each as often as it is there. */
 function lacks(has: readonly string[], wanted: readonly string[]): boolean {
   const left = [...has];
   return wanted.some((each) => {

@@ -16,7 +16,7 @@ export interface Place {
   readonly ahead: readonly string[];
   /** The next word is likely a noun, or an adjective before one. */
   readonly isBeforeNoun: boolean;
-  /** No article, possessive or number is before it, nor before the words that stand between. */
+  /** No article, possessive or number is before it, nor before the words that are between. */
   readonly isBare: boolean;
   readonly table: SwapTable;
 }
@@ -25,7 +25,7 @@ interface FitRule {
   readonly name: string;
   /** It only makes a swap unsure: it is counted, not known. */
   readonly isCounted?: true;
-  /** True when the swap cannot stand there. */
+  /** True when the swap cannot be there. */
   readonly speaksAgainst: (reading: WordForm, candidate: Candidate, text: string, place: Place) => boolean;
 }
 
@@ -43,7 +43,7 @@ const SMALL = new Set(listed.small);
 /** Adjectives that follow their noun: the boats are alike, not alike boats. */
 const AFTER_NOUN =
   /^(alike|alive|asleep|afraid|awake|alone|aware|glad|sure|unable|able|ill|sorry|certain|unaware|not|worn|like|unlike|on|in|at|to|out|as)\b/;
-/** Adjectives that stand before their noun: the main road, not the road is main. */
+/** Adjectives that are before their noun: the main road, not the road is main. */
 const BEFORE_NOUN = new Set(listed.beforeNoun);
 /** Adverbs that follow what they are of: ran hard, not hard ran. */
 const AFTER_VERB = new Set(listed.afterVerb);
@@ -222,7 +222,7 @@ const RULES: readonly FitRule[] = [
       (DETERMINER.test(before) || /^(not|so|too|very|as|how|past|last|next|first|\w+n't)$/.test(before)),
   },
   {
-    // a number cannot stand before the swap of a noun that is not counted: two moneys, many help.
+    // a number cannot be before the swap of a noun that is not counted: two moneys, many help.
     name: 'counted noun',
     speaksAgainst: ({ part, form }, { lemma }, _text, { before }) =>
       part === 'n' &&
@@ -274,7 +274,7 @@ const RULES: readonly FitRule[] = [
 /** Nouns that have no plural and take no a. */
 const UNCOUNTED = new Set(listed.uncounted);
 
-/** Whether a swap can stand in the place of the word read as `reading`: form, not meaning. */
+/** Whether a swap can be in the place of the word read as `reading`: form, not meaning. */
 export function fitsPlace(reading: WordForm, candidate: Candidate, text: string, place: Place): boolean {
   return !RULES.some(
     ({ isCounted, speaksAgainst }) => !isCounted && speaksAgainst(reading, candidate, text, place),
@@ -288,7 +288,7 @@ export function takesFollower(reading: WordForm, candidate: Candidate, text: str
   );
 }
 
-/** Small words swapped as they are written, and what may not stand beside them. */
+/** Small words swapped as they are written, and what may not be beside them. */
 const AS_IS: readonly { readonly swap: RegExp; readonly before: RegExp; readonly after: RegExp }[] = [
   // if it rains for whether it rains; not for whether or not, whether to go, of whether.
   { swap: /^if$/, before: /^(of|about|on|or|to|over|as)$/, after: /^(or|to)$/ },
@@ -317,7 +317,7 @@ const AS_IS: readonly { readonly swap: RegExp; readonly before: RegExp; readonly
   },
 ];
 
-/** Whether a small word can stand beside its neighbours. */
+/** Whether a small word can be beside its neighbours. */
 export function fitsAsIs(text: string, { before, after }: Place): boolean {
   return !AS_IS.some((rule) => rule.swap.test(text) && (rule.before.test(before) || rule.after.test(after)));
 }

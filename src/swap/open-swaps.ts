@@ -23,7 +23,7 @@ export interface Candidate {
   readonly sense: number;
   /** It fits wherever the word has this part of speech. */
   readonly sure: boolean;
-  /** Whether it stands before an object (raise: true; rise: false); null when it may do either. */
+  /** Whether it is before an object (raise: true; rise: false); null when it may do either. */
   readonly object: boolean | null;
 }
 

@@ -19,7 +19,7 @@ function plainer(marked: string): string | null {
   return article ? after.slice(0, article.start) + article.text + after.slice(article.end) : after;
 }
 
-describe('something plainer', () => {
+describe('a phrase is said plainer', () => {
   test.each([
     ['He ran in [order] to get it.', 'He ran to get it.'],
     ['In [order] to get it, he ran.', 'To get it, he ran.'],

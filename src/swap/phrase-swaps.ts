@@ -23,7 +23,7 @@ interface PhraseRule {
   readonly swaps: readonly string[];
 }
 
-/** What has to stand beside the words, or must not. */
+/** What has to be beside the words, or must not. */
 interface Neighbours {
   readonly fits: (words: string) => boolean;
   readonly isNoun: boolean;
@@ -63,7 +63,7 @@ function readNeighbours(source: string, frame: (words: string) => string): Neigh
 }
 
 /**
- * What is said plainer where the word at `at` stands, by the rules of `phrase-swaps.json` and for numbers: in order to: to;
+ * What is said plainer where the word at `at` is, by the rules of `phrase-swaps.json` and for numbers: in order to: to;
  * upon the deck: on; a magnificent ship: a ship; twelve boats: 12 boats. `isBound`: rules for that word alone do not hold.
  */
 export function findPhraseSwaps(

@@ -45,12 +45,12 @@ describe('putInForm', () => {
     expect(putInForm(lemma, 'v', form, ...place(sentence, word), few)).toBe(text);
   });
 
-  test('nor a first word that stands there', () => {
+  test('a first word that is there already is not said twice', () => {
     const [pieces, at] = place('It was very perilous.', 'perilous');
     expect(putInForm('very bad', 'a', 'base', pieces, at, few)).toBe('bad');
   });
 
-  test('more is not said twice', () => {
+  test('“more” is not said twice', () => {
     const [pieces, at] = place('It grew more perilous.', 'perilous');
     expect(putInForm('careful', 'a', 'er', pieces, at, few)).toBe('careful');
   });

@@ -4,16 +4,16 @@ import type { Edit, Form, PartOfSpeech } from './types.ts';
 
 /** Words that a pronoun goes before: put it out, not put out it. */
 const PARTICLES = /^(up|out|off|down|away|back|over|apart|together|aside)$/;
-/** Their object stands inside: make the sail bigger, not make bigger the sail. */
+/** Their object is inside: make the sail bigger, not make bigger the sail. */
 const SPLIT = /^make (?!sure|up|out|off|use|do|fun|known|clear|peace|laws|light|public|again)/;
 const PREPOSITIONS = /^(at|for|after|into|with|of|to|about|on|in|from|through|upon|without)$/;
 const OBJECT_PRONOUNS = /^(it|them|him|her|me|us|you)$/;
 
 /**
- * The swap as it has to stand in place of the word at `at`: inflected, without a last word that follows anyway
- * (asked about for inquired, before about), or null when it cannot stand there. A phrasal verb cannot before a
+ * The swap as it has to be in place of the word at `at`: inflected, without a last word that follows anyway
+ * (asked about for inquired, before about), or null when it cannot be there. A phrasal verb cannot before a
  * pronoun (extinguished it: not put out it), one that ends in a preposition not without an object,
- * one whose object stands inside not before it (made the sail bigger).
+ * one whose object is inside not before it (made the sail bigger).
  */
 export function putInForm(
   lemma: string,
@@ -35,7 +35,7 @@ export function putInForm(
   return part === 'v' && words.length > 1 && !mayStand(lemma, form, last, after) ? null : text;
 }
 
-/** Whether a verb of several words, of which `last` is the last, may stand before `after`. */
+/** Whether a verb of several words, of which `last` is the last, may be before `after`. */
 function mayStand(lemma: string, form: Form, last: string, after: string): boolean {
   if (PARTICLES.test(last) && OBJECT_PRONOUNS.test(after)) return false;
   const hasObject = /^[\p{L}\d]/u.test(after) && !PREPOSITIONS.test(after);

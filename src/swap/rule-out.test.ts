@@ -5,21 +5,21 @@ const noun = { lemma: 'rival', part: 'n', form: 's' } as const;
 const verb = { lemma: 'rival', part: 'v', form: 's' } as const;
 const adjective = { lemma: 'celebrated', part: 'a', form: 'base' } as const;
 
-test('after a form of be stands no verb in -s', () => {
+test('no verb in -s is put after a form of be', () => {
   expect(ruleOut(verb, 'are', 'at')).toBeLessThan(0);
   expect(ruleOut(noun, 'are', 'at')).toBe(0);
 });
 
-test('after a name it may', () => {
+test('a verb in -s may be put after a name', () => {
   expect(ruleOut(verb, 'bram', 'the')).toBe(0);
 });
 
-test('before a possessive stands no adjective, unless a form of be goes before', () => {
+test('no adjective is put before a possessive, unless after a form of be', () => {
   expect(ruleOut(adjective, 'town', 'its')).toBeLessThan(0);
   expect(ruleOut(adjective, 'is', 'the')).toBe(0);
   expect(ruleOut(adjective, 'the', 'singer')).toBe(0);
 });
 
-test('after a modal stands no noun', () => {
+test('no noun is put after a modal verb', () => {
   expect(ruleOut({ lemma: 'damage', part: 'n', form: 'base' }, 'can', 'the')).toBeLessThan(0);
 });

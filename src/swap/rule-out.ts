@@ -13,7 +13,7 @@ const UNLIKELY = -3;
 /**
  * What the words just before and after say against a reading, 0 for nothing: no verb in -s after a form of be (the
  * towns are rivals) or a determiner, no plain verb after a determiner, no noun after a modal (may harm), no adjective
- * before an article or a possessive (celebrated its birthday) unless a form of be stands before it.
+ * before an article or a possessive (celebrated its birthday) unless a form of be is before it.
  */
 export function ruleOut(reading: WordForm, before: string, after: string): number {
   if (reading.part === 'v') return isNoVerb(reading.form, before) ? UNLIKELY : 0;

@@ -37,7 +37,7 @@ export interface Swap {
 export type Alternative = 'teach' | 'leave';
 
 export interface SwapResult {
-  /** The word as it stands in the sentence. */
+  /** The word as it is in the sentence. */
   readonly word: string;
   /** At most ten, best first; those the group can read come first. */
   readonly swaps: readonly Swap[];

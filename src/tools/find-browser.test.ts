@@ -3,13 +3,13 @@ import { findChromium, NoBrowser } from './find-browser.ts';
 
 const nothing = { platform: 'linux', env: {}, exists: () => false, download: () => null } as const;
 
-test('the variable comes first', () => {
+test('the browser of the environment variable comes first', () => {
   expect(findChromium({ ...nothing, env: { CHROMIUM: '/own/chromium' }, exists: () => true })).toBe(
     '/own/chromium',
   );
 });
 
-test('the variable other tools use is known too', () => {
+test('the variable that other tools use is read too', () => {
   const env = { CHROME_PATH: '/own/chrome' };
   expect(findChromium({ ...nothing, env, exists: () => true })).toBe('/own/chrome');
 });
@@ -26,13 +26,13 @@ test('a variable that points nowhere is said to', () => {
   );
 });
 
-test('then the usual places', () => {
+test('the usual places are searched after the variable', () => {
   expect(findChromium({ ...nothing, exists: (path) => path === '/snap/bin/chromium' })).toBe(
     '/snap/bin/chromium',
   );
 });
 
-test('then a Chromium that was downloaded, if it is still there', () => {
+test('a downloaded Chromium is the last choice, if it is still there', () => {
   const download = () => '/cache/chrome';
   expect(findChromium({ ...nothing, download, exists: (path) => path === '/cache/chrome' })).toBe(
     '/cache/chrome',
@@ -40,6 +40,6 @@ test('then a Chromium that was downloaded, if it is still there', () => {
   expect(() => findChromium({ ...nothing, download })).toThrow(NoBrowser);
 });
 
-test('else it says how to get one', () => {
+test('where there is no browser, the way to get one is said', () => {
   expect(() => findChromium(nothing)).toThrow(/apt install chromium/);
 });

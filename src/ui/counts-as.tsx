@@ -16,7 +16,7 @@ interface CountsAsProps {
   readonly onCounts: (as: CountsAs, says: string) => void;
 }
 
-/** What a word counts as for the group: as it stands, changed and changed back in one place. */
+/** What a word counts as for the group: as it is, changed and changed back in one place. */
 export function CountsAsChoice({ word, counts, onCounts }: CountsAsProps) {
   return (
     <fieldset class="counts-as">

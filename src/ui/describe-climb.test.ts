@@ -31,7 +31,7 @@ test('says where the group is, where the marks are met, and what opens most', ()
   ]);
 });
 
-test('what is behind the group was reached; a text may be known from the start, and one word is one word', () => {
+test('a mark behind the group is told in the past, and one before the first step as met from the start', () => {
   expect(describeClimb(climb, sequence, 3)[1]).toBe('95% has been readable since step 2 (ee as in feet).');
   const known = {
     ...climb,

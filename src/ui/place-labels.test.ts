@@ -2,17 +2,17 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { LABEL_HEIGHT, LABEL_WIDTH, placeLabels } from './place-labels.ts';
 
-test('a label stands in the next row under its point, on the side that has room', () => {
+test('a label is in the next row under its point, on the side that has room', () => {
   expect(placeLabels([{ x: 20, y: 37 }])).toEqual([{ top: 40, side: 'right' }]);
   expect(placeLabels([{ x: 80, y: 37 }])).toEqual([{ top: 40, side: 'left' }]);
 });
 
-test('at the bottom it stands above; at the top left it leaves the names of the marks alone', () => {
+test('a label at the bottom is above its point, and one at the top left leaves the names of the marks free', () => {
   expect(placeLabels([{ x: 20, y: 98 }])[0]!.top).toBe(80);
   expect(placeLabels([{ x: 20, y: 4 }])[0]!.top).toBe(20);
 });
 
-test('it hides no other point while there is room', () => {
+test('a label hides no other point while there is room', () => {
   const points = [
     { x: 26, y: 21 },
     { x: 40, y: 35 },
@@ -20,7 +20,7 @@ test('it hides no other point while there is room', () => {
   expect(placeLabels(points).map(({ top }) => top)).toEqual([40, 50]);
 });
 
-test('as many as there are rows under the marks never lie on one another, and all stay inside', () => {
+test('labels do not overlap while there are rows for them, and all are inside the chart', () => {
   const point = fc.record({ x: fc.integer({ min: 0, max: 100 }), y: fc.integer({ min: 0, max: 100 }) });
   fc.assert(
     fc.property(fc.array(point, { maxLength: 8 }), (points) => {

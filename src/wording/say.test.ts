@@ -19,7 +19,7 @@ describe('say', () => {
     expect(sayIt(asked, { count: 1200, place: 'sea' })).toBe('1,200 fishes in the sea');
   });
 
-  test('leaves what stands in a hole as it is, braces and dollars too', () => {
+  test('puts any text into a hole unchanged, braces and dollars too', () => {
     sayFrom(listMessages('en', texts));
     expect(sayIt(asked, { count: 2, place: '{count} $1' })).toBe('2 fishes in the {count} $1');
   });

@@ -28,7 +28,7 @@ export function spellingShares(lists: UnitLists, sounds: ReadonlySet<string>): M
   return new Map([...counts].sort((a, b) => b[1] - a[1]).map(([letters, count]) => [letters, count / total]));
 }
 
-/** Of the words in which letters stand where `applies` says, the percentage in which the generalisation holds. */
+/** Of the words in which letters are where `applies` says, the percentage in which the generalisation holds. */
 export function utility(
   lists: UnitLists,
   applies: (word: string, units: readonly Unit[]) => Unit | undefined,

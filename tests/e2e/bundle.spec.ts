@@ -28,7 +28,7 @@ afterAll(() => browser?.close());
 const AT_ONCE = 4000;
 
 describe('the built background', () => {
-  test('judges words that no list has, words of all lists, and words cut from broken texts as the sources do', async () => {
+  test('judges listed words, unlisted words and words of broken texts as the sources do', async () => {
     const keys = bundleKeys();
     expect(keys.length).toBeGreaterThan(3000);
     const expected = standingsBySource(keys);

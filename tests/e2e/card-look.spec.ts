@@ -24,7 +24,7 @@ describe('a card is legible', () => {
     ['dark', { colorScheme: 'dark' }],
     ['forced colours', { forcedColors: 'active' }],
     ['narrow', { viewport: { width: 320, height: 256 } }],
-  ])('for axe, %s', async (_how, setting) => {
+  ])('and has no fault for axe, %s', async (_how, setting) => {
     const at = await open(STORY.replace('<title>', '<html lang="en"><title>'), {
       reducedMotion: 'reduce',
       ...setting,
@@ -42,7 +42,7 @@ describe('a card is legible', () => {
   });
 
   // Axe cannot tell what is behind an element of the top layer, so contrast is measured here (WCAG 2.1, 1.4.3).
-  test.each(['light', 'dark'] as const)('in contrast, %s', async (colorScheme) => {
+  test.each(['light', 'dark'] as const)('with enough contrast, %s', async (colorScheme) => {
     const at = await open(STORY, { colorScheme, swaps: { lighthouse: [{ text: 'beacon', reads: false }] } });
     for (const word of ['lighthouse', 'ferry', 'wind']) {
       await openOn(at, word);
@@ -59,7 +59,7 @@ describe('a card is legible', () => {
     }
   });
 
-  test('dark where the reader wants dark, whatever the page is', async () => {
+  test('and is dark where the reader wants dark, whatever the page is', async () => {
     const background = async (colorScheme: 'light' | 'dark'): Promise<string> => {
       const at = await open(STORY.replace('style="', 'style="background: white; color: black; '), {
         colorScheme,
@@ -80,7 +80,7 @@ describe('a card is legible', () => {
     expect(frames).toEqual(['none', 'solid', 'none', 'none']);
   });
 
-  test('and still, for who wants less motion', async () => {
+  test('and does not move for those who want less motion', async () => {
     const animation = async (reducedMotion: 'reduce' | 'no-preference'): Promise<string> => {
       const at = await open(STORY, { reducedMotion });
       await openOn(at, 'hoping');
@@ -138,7 +138,7 @@ describe('a card does not cover its word', () => {
     }
   });
 
-  test('and stands flush with its beginning where text runs from the right', async () => {
+  test('and is flush with the beginning of the word where text runs from the right', async () => {
     const at = await open(STORY.replace('<body', '<body dir="rtl"'));
     await openOn(at, 'lighthouse');
     const card = (await at.card.boundingBox())!;

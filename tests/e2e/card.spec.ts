@@ -65,7 +65,7 @@ describe('a pointer at rest', () => {
     expect(await at.isOpen()).toBe(false);
   });
 
-  test('may move onto the card, which closes when it leaves both', async () => {
+  test('may move onto the card, which closes when the pointer leaves both', async () => {
     const at = await open();
     await at.pointTo('hoping');
     await at.page.clock.runFor(REST_MS + 10);
@@ -233,7 +233,7 @@ describe('a card says', () => {
     expect(await at.card.textContent()).toMatch(/guess: not in the dictionary/i);
   });
 
-  test('which words may stand in its place', async () => {
+  test('which words may replace it', async () => {
     const swaps = {
       lighthouse: [
         { text: 'lamp', reads: true },

@@ -475,7 +475,7 @@ describe('what cannot be opened is told in a sentence:', () => {
   });
 });
 
-test('what a kind of file needs is loaded with the first such file', async () => {
+test('the reader of a kind of file is loaded with the first such file', async () => {
   await openDesk();
   const loaded: string[] = [];
   desk.on('request', (request) => loaded.push(request.url()));

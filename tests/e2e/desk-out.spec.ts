@@ -199,7 +199,7 @@ describe('printed', () => {
     const shown = await desk.locator('.sheet-page').evaluateAll((pages) =>
       pages.map((page) => ({
         text: page.querySelector('.set-text')!.textContent!,
-        // Nothing written stands lower than where the foot begins.
+        // Nothing written is lower than where the foot begins.
         clear:
           page.querySelector('.set-text')!.getBoundingClientRect().bottom <=
           page.querySelector('.sheet-foot')!.getBoundingClientRect().top + 0.5,
@@ -216,7 +216,7 @@ describe('printed', () => {
       expect(shown[i]!.clear).toBe(true);
       const at = text.indexOf('Source:');
       expect(at).toBeGreaterThan(0);
-      // The number of the page stands beside the last line of the source.
+      // The number of the page is beside the last line of the source.
       expect(text.slice(at)).toBe(i === 0 ? foot : foot + (i + 1));
       if (margin === 'none') expect(text.slice(0, at).endsWith(numbered)).toBe(true);
     }

@@ -321,8 +321,8 @@ async function stored(): Promise<
   );
 }
 
-describe('keeping', () => {
-  test('what was written is there after the window is closed at once', async () => {
+describe('a kept passage', () => {
+  test('is there though its window was closed at once', async () => {
     await put();
     const address = desk.url();
     await field().press('Control+End');
@@ -332,7 +332,7 @@ describe('keeping', () => {
     await expect.poll(words).toContain('Calm.');
   });
 
-  test('two windows on one passage lose nothing', async () => {
+  test('loses nothing to a second window', async () => {
     await put();
     const other = await openDesk(new URL(desk.url()).hash);
     await other.waitForSelector('.desk-beyond');
@@ -451,7 +451,7 @@ describe('keeping', () => {
     },
   );
 
-  test('deleted is gone, once it is said twice', async () => {
+  test('is deleted once that is confirmed', async () => {
     await put();
     await desk.getByText('Add source').click();
     await desk.getByRole('button', { name: 'Delete this passage' }).click();

@@ -8,7 +8,7 @@ import { clearKept } from './clear-kept.ts';
 
 const story = readFileSync(new URL('../../public/story/index.html', import.meta.url), 'utf8');
 
-/** The groups as they lie in storage, as far as it is looked at here. */
+/** The groups as they are in storage, as far as it is looked at here. */
 interface Stored {
   chosen: string;
   groups: Record<string, { names: string[]; alsoTaught: string[] }>;
@@ -144,7 +144,7 @@ test('an extension that is loaded anew leaves no stale marks, no errors, and sha
   expect(said).toEqual([]);
 });
 
-test('a full storage says so, and what was there before is unchanged', async () => {
+test('a full storage is told in a sentence, and nothing stored before is changed', async () => {
   const view = await openOwn('groups.html');
   await view.evaluate(async () => {
     const room = chrome.storage.local.QUOTA_BYTES - (await chrome.storage.local.getBytesInUse());

@@ -172,7 +172,7 @@ const CASES: readonly (readonly [limit: LimitName, says: RegExp, example: string
     ],
   ];
 
-test('every limit has a page here, but parts that never rest and frames that do not answer', () => {
+test('every limit of the figure has a page here, except restless parts and silent frames', () => {
   expect([...new Set([...CASES.map(([limit]) => limit), 'restless', 'silentFrames'])].sort()).toEqual(
     FIGURE_LIMITS.map(({ name }) => name).sort(),
   );

@@ -54,7 +54,7 @@ describe('in a Spanish browser', () => {
     expect(await panel.evaluate(() => document.documentElement.lang)).toBe('es');
   });
 
-  test('what the browser shows of the extension is in Spanish', async () => {
+  test('names that the browser shows of the extension are in Spanish', async () => {
     const page = await openOwnPage(browser, 'groups.html');
     const shown = await page.evaluate(() => [
       chrome.runtime.getManifest().description,
@@ -70,7 +70,7 @@ describe('in a browser of another language', () => {
   });
   afterAll(() => browser?.close());
 
-  test('it is in English', async () => {
+  test('the interface is in English', async () => {
     const page = await openOwnPage(browser, 'groups.html');
     expect(await page.evaluate(() => [document.documentElement.lang, document.title])).toEqual([
       'en',

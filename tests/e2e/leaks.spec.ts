@@ -18,7 +18,7 @@ async function measure(session: CDPSession): Promise<{ nodes: number; bytes: num
   return { nodes, bytes: usedSize };
 }
 
-test('text that is gone is let go: 100 navigations within a page leave no more behind than ten', async () => {
+test('100 navigations within a page leave no more in memory than ten', async () => {
   const at = await openOverlayPage(
     await context.newPage(),
     '<!doctype html><body><nav>Tides</nav><main></main>',

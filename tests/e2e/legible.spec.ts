@@ -162,7 +162,7 @@ describe('on random colours', () => {
       )
       .join('')}`;
 
-  test('what is legible stays so, and most words have their wash', async () => {
+  test('legible text stays legible, and most words have their wash', async () => {
     const at = await openOverlayPage(await context.newPage(), html);
     await at.page.setViewportSize({ width: 1000, height: 480 });
     const shaded = await contrasts(at.page);
@@ -373,7 +373,7 @@ describe('printed', () => {
 });
 
 describe('a page that takes marks away', () => {
-  test('gets them again when the reader goes on, and is let be when it does so for ever', async () => {
+  test('gets marks again when the reader goes on, and is left alone when it takes them away for ever', async () => {
     const at = await openOverlayPage(
       await context.newPage(),
       '<!doctype html><body style="height:3000px"><p>Calm sea',

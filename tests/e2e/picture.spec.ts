@@ -191,7 +191,7 @@ describe('a picture file', () => {
     await shelf.locator('.shelf-row').getByText('fog').waitFor();
   });
 
-  test('that has no words says so, and one that is damaged says what to do', async () => {
+  test('without words is told in a sentence, and a damaged one with the next step', async () => {
     const page = await browser.open(browser.inside('picture.html'));
     const choose = page.getByLabel(/^Choose pictures/);
     await choose.setInputFiles({ name: 'a.png', mimeType: 'image/png', buffer: await drawPicture(['']) });

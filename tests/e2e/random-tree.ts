@@ -7,7 +7,7 @@ export interface TreeElement {
   readonly tag: string;
   readonly style: string;
   readonly kids: readonly Tree[];
-  /** What stands in the element's shadow root, around a slot for its children. */
+  /** What is in the element's shadow root, around a slot for its children. */
   readonly shadow?: readonly Tree[];
   /** Drawn by the browser, but no text that is read: code, text for screen readers. */
   readonly unread?: boolean;

@@ -66,7 +66,7 @@ beforeEach(async () => {
 
 const page = (path: string): string => browser.inside(`${path}`);
 
-/** All that lies in the browser, the fields of each thing in the order of their names. */
+/** All that is in the browser, the fields of each thing in the order of their names. */
 async function readRaw(): Promise<string> {
   return view.evaluate(async () => {
     const all: unknown[] = [await chrome.storage.local.get(null)];
@@ -152,7 +152,7 @@ test('everything saved, wiped and opened again is what it was', async () => {
   expect(await readFile(await saveEverything(), 'utf8')).toBe(await readFile(file, 'utf8'));
 });
 
-test('what is here stays when the teacher says so, or the file is damaged', async () => {
+test('a restore changes nothing when the teacher keeps what is here, or the file is damaged', async () => {
   const before = await readRaw();
   const file = await saveEverything();
   await choose(file);
@@ -166,7 +166,7 @@ test('what is here stays when the teacher says so, or the file is damaged', asyn
   expect(await readRaw()).toBe(before);
 });
 
-test('the pages show what version 1 stored', async () => {
+test('the pages show data that version 1 stored', async () => {
   await view.goto(page('desk.html'));
   await view.getByText('The lamp in the wind').first().waitFor();
   await view.goto(page('shelf.html#texts'));

@@ -45,7 +45,7 @@ describe('the main story', () => {
     );
   });
 
-  test('what stands on both sides of a part left out does not run together', async () => {
+  test('words on both sides of a part left out do not run together', async () => {
     const shared = '<p>Old salt<span class="social">Share</span>pans lie by the quay.</p>';
     const at = await openOverlayPage(
       await context.newPage(),
@@ -253,7 +253,7 @@ describe('the sentence of a word', () => {
 });
 
 describe('finding words', () => {
-  test('by the pointer, also in shadow roots; not beside them', async () => {
+  test('under the pointer, also in shadow roots, and none beside words', async () => {
     const at = await openOverlayPage(
       await context.newPage(),
       '<!doctype html><body style="font:20px monospace;margin:0"><p style="margin:0">Calm sea<div></div>',

@@ -29,7 +29,7 @@ beforeEach(async () => {
 
 const address = (view: string) => browser.inside(`shelf.html#${view}`);
 
-/** Everything of every database of the shelf, as it lies there. */
+/** Everything of every database of the shelf, as it is there. */
 async function readRaw(): Promise<string> {
   return shelf.evaluate(async () => {
     const db = await new Promise<IDBDatabase>((resolve, reject) => {
@@ -222,7 +222,7 @@ describe('many at once', () => {
   });
 });
 
-test('what opens Word documents, PDF and books is loaded with the first such file, not with the page', async () => {
+test('readers of Word documents, PDF and books are loaded with the first such file, not with the page', async () => {
   const scripts = new Set<string>();
   shelf.on('request', (request) => {
     const { pathname } = new URL(request.url());

@@ -69,7 +69,7 @@ test('verbs, articles and pronouns agree', () => {
   expect(all).not.toMatch(/[{}[\]/]|\bundefined\b/);
 });
 
-test('a pronoun is of one who is called so, and nobody changes it', () => {
+test('each person keeps one pronoun', () => {
   const she = new Set(['Ines', 'Wilma']);
   for (const { passage } of passages) {
     const people = [...new Set(passage.text.match(/\b(?:Ines|Wilma|Otto|Bram)\b/g))];

@@ -20,7 +20,7 @@ function blocksOf(input: Parameters<typeof dictation.make>[0], seed = 1): readon
 const rowsOf = (blocks: readonly LessonBlock[], id: string): readonly (readonly string[])[] =>
   blocks.find((block) => block.id === id)?.rows ?? [];
 
-test('the same seed gives the same part, another seed another', () => {
+test('a dictation is the same for the same seed, and another for another', () => {
   const input = lessonInput('steady-steps', 24);
   expect(blocksOf(input, 4)).toEqual(blocksOf(input, 4));
   expect(blocksOf(input, 5)).not.toEqual(blocksOf(input, 4));
@@ -89,7 +89,7 @@ describe('sentences', () => {
   });
 });
 
-test('as many of each as the teacher chose, and with none of any a sentence that says so', () => {
+test('there are as many items of each kind as the teacher chose, and a sentence where there are none', () => {
   const input = lessonInput('england-2013', 20);
   const chosen = { sounds: '10', words: '10', 'by-sight': '10', sentences: '1' };
   const { blocks } = makePart(dictation, decide(startPlan(2), dictation, { chosen }), input);

@@ -92,7 +92,7 @@ test.each([
   expect(alike(one, other)).toBe(true);
 });
 
-test('hundreds of sets, each word with a clue that does not give it away', () => {
+test('there are hundreds of sets, each word with a clue that does not give it away', () => {
   expect(sets.length).toBeGreaterThan(230);
   expect(british.length).toBeGreaterThan(230);
   expect([...new Set([...sets, ...british].flat())].toSorted()).toEqual(Object.keys(clues.clues).toSorted());
@@ -108,14 +108,14 @@ test('hundreds of sets, each word with a clue that does not give it away', () =>
   }
 });
 
-test('no clue word is one that no sheet should hold', () => {
+test('no word of a clue is kept off lesson sheets', () => {
   const file = new URL('../../src/data/source/not-in-lessons.txt', import.meta.url);
   const lines = readFileSync(file, 'utf8').split('\n');
   const out = new Set(lines.filter((line) => !line.startsWith('#')).flatMap((line) => line.split(' ')));
   expect(Object.keys(clues.clues).filter((word) => out.has(word))).toEqual([]);
 });
 
-test('the passage’s words come first; what is not taught stands on the key alone', () => {
+test('words of the passage come first, and words not yet taught are on the key alone', () => {
   const { blocks } = makeOf(homophones, { ...last, passage: storm }, 3);
   const asked = new Set(blocks[0]!.rows.map(([, word]) => word));
   const found = findHomophones({ ...last, passage: storm });

@@ -34,7 +34,7 @@ test('in English a label is what the lesson says', () => {
   expect([...lessonTexts].filter(([label]) => sayLabel(label) !== label)).toEqual([]);
 });
 
-test('in Spanish none is left in English but words, numbers and spellings', () => {
+test('in Spanish no label is left in English but words, numbers and spellings', () => {
   sayFrom(listMessages('es', spanish));
   const left = labels.filter((label) => sayLabel(label) === label && /[a-z]{2}[^a-z].*[a-z]{2}/.test(label));
   expect([...new Set(left)]).toEqual([]);

@@ -121,7 +121,7 @@ describe('word sort', () => {
 });
 
 describe('by-sight words', () => {
-  test('letters come to the word, and each row has the word three times among others', ALL, () => {
+  test('the letters of a row make the word, and each row has the word three times among others', ALL, () => {
     atEveryStep(bySight, (part, _input, at) => {
       for (const [word, letters] of blockOf(part, 'map')?.rows ?? [])
         expect(letters!.replace(/[[\] ]/g, '').toLowerCase(), at).toBe(word!.toLowerCase());
@@ -148,7 +148,7 @@ describe('by-sight words', () => {
     expect(mapLetters(word, analyzer.analyze(word).readings[0]!, known)?.letters).toBe(letters);
   });
 
-  test('one is learnt as a whole word', () => {
+  test('a word without regular letters is learnt as a whole word', () => {
     const { analyzer, known } = lessonInput('steady-steps', 12);
     expect(mapLetters('one', analyzer.analyze('one').readings[0]!, known)).toBeNull();
   });
@@ -169,7 +169,7 @@ test('every word to divide is the divided word without its marks, with a type fo
 });
 
 test(
-  'a check has ten words, five made-up, five by-sight, two sentences, or says which are fewer',
+  'a check has ten words, five made-up words, five by-sight words and two sentences, or says where there are fewer',
   ALL,
   () => {
     let whole = 0;
@@ -201,7 +201,7 @@ describe('cards', () => {
     expect(new Set(column(part, 'cards')).size).toBe(count);
   });
 
-  test('no card has rare ends, and compounds and short forms are whole words', ALL, () => {
+  test('no card has a rare ending, and cards of compounds and contractions are whole words', ALL, () => {
     atEveryStep(
       cards,
       (part, input, at) => {
@@ -240,7 +240,7 @@ describe('cards', () => {
     expect(isWords(0), joined).toBe(true);
   });
 
-  test('words of the sheet come first', () => {
+  test('cards have the words of the sheet first', () => {
     const input = lessonInput('steady-steps', 30);
     const sheet = [
       {
@@ -261,7 +261,7 @@ describe('cards', () => {
   });
 });
 
-test('the letters not by heart: a weak vowel is always by heart', () => {
+test('in letter mapping a schwa is always an irregular part', () => {
   const { analyzer, known } = lessonInput('england-2013', 46);
   for (const [word, letters] of [
     ['about', '[a] b ou t'],

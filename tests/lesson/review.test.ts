@@ -35,7 +35,7 @@ describe('the published leader of a sound leads in our count too', () => {
   });
 });
 
-test('only what was taught stands in the table: long e at three steps', () => {
+test('the table has only spellings that were taught: long e at three steps', () => {
   const lettersAt = (step: number) =>
     waysToSpell('IY', lessonInput('steady-steps', step).known).map(({ letters }) => letters);
   const counts = [10, 30, 60].map((step) => lettersAt(step).length);
@@ -65,7 +65,7 @@ const everySound = [...new Set(correspondences.flatMap(({ sounds }) => sounds))]
   (sound) => sound !== '-',
 );
 
-test('no way to spell is rarer than 1% in our count, but those of the lesson', () => {
+test('no spelling is rarer than 1% in our count, except spellings of the lesson', () => {
   let ours = 0;
   for (const sound of everySound) {
     for (const { letters, share } of waysToSpell(sound, all.known)) {

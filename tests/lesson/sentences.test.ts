@@ -20,7 +20,7 @@ function compose(
 const wordsOf = (sentence: string): string[] => sentence.replace(/[.?]/g, '').split(' ');
 
 describe.each(sequences)('$id', ({ id, steps }) => {
-  test('from enough words on there are twenty sentences, each readable and well made', {
+  test('a group with enough words gets twenty sentences, each readable and well made', {
     timeout: 120_000,
   }, () => {
     // The first, where little can be said, and some later ones: dictation.test.ts goes through all.
@@ -59,7 +59,7 @@ test('a lesson on contractions gives sentences with some', () => {
   expect(sentences.filter((sentence) => /'(?:t|m|re|ll|s)\b/.test(sentence)).length).toBeGreaterThan(14);
 });
 
-test('no longer than is wanted, and the same for the same seed', () => {
+test('sentences are no longer than is wanted, and the same for the same seed', () => {
   const input = lessonInput('england-2013', 30);
   const short = compose(input, 2, 10, 5);
   expect(short).toHaveLength(10);

@@ -19,7 +19,7 @@ function measure(file: string, cut: (sentence: string) => readonly string[]) {
   return { precision: both / made, recall: both / byHand };
 }
 
-/** How many words stand before each break. */
+/** How many words are before each break. */
 function places(phrases: readonly string[]): Set<number> {
   let words = 0;
   return new Set(phrases.slice(0, -1).map((phrase) => (words += phrase.split(/\s+/).length)));
@@ -45,7 +45,7 @@ test.each([
 
 test('whatever the group and the passage', () => checkOddInputs(smoothReading));
 
-test('sentences with a word not yet taught are on the key alone; words are counted up', () => {
+test('sentences with a word not yet taught are on the key alone, and the words of the others are counted up', () => {
   const { blocks } = makeOf(smoothReading, { ...inputAt('steady-steps', 30), passage: storm }, 5, {
     count: '12',
   });

@@ -9,7 +9,7 @@ const withStorm = { ...late, passage: storm };
 
 test('whatever the group and the passage', () => checkOddInputs(vocabulary));
 
-test('words worth a talk: not the, not was, no names, no word known by sight; forms under the word they come from', () => {
+test('no vocabulary word is a name, a grammar word or a by-sight word, and forms are under their base', () => {
   const words = findCandidates(withStorm).map(({ word }) => word.word);
   for (const word of ['mist', 'knight', 'glow', 'bench', 'gull', 'sail']) expect(words).toContain(word);
   for (const word of ['the', 'was', 'and', 'odd', 'bram', 'falk', 'gulls', 'rings'])
@@ -22,12 +22,12 @@ test('words worth a talk: not the, not was, no names, no word known by sight; fo
   expect(findCandidates(bySight).map(({ word }) => word.word)).not.toContain('knight');
 });
 
-test('neither too common nor too rare comes first', () => {
+test('words neither too common nor too rare come first', () => {
   const passage = { title: '', text: 'The lantern was a good thing. The gherkin was not. We saw a lantern.' };
   expect(findCandidates({ ...late, passage })[0]!.word.word).toBe('lantern');
 });
 
-test('a word that cannot be read is taken only where the teacher picks it, and then stands on the key alone', () => {
+test('a word that the group cannot read is taken only if the teacher picks it, and is on the key alone', () => {
   const early = { ...inputAt('steady-steps', 24), passage: storm };
   const offered = vocabulary.choices(early)[0]!.options;
   expect(offered.length).toBeLessThanOrEqual(7);
@@ -42,7 +42,7 @@ test('a word that cannot be read is taken only where the teacher picks it, and t
   expect(blocks[0]!.columns[0]!.shows).toBe('key');
 });
 
-test('meaning, marks, family and the sentences that have the word', () => {
+test('a vocabulary word has its meaning, marks, family and sentences', () => {
   const { blocks } = makeOf(vocabulary, withStorm, 1, { word: 'gull' });
   const [word, meaning, marked] = blocks[0]!.rows[0]!;
   expect([word, marked]).toEqual(['gull', 'gŭll']);
@@ -55,7 +55,7 @@ test('meaning, marks, family and the sentences that have the word', () => {
   expect(makeOf(vocabulary, late, 1).blocks[0]!.note).toContain('Say your own sentence');
 });
 
-test('without a passage a word that practises the lesson’s patterns', () => {
+test('without a passage the vocabulary word practises the lesson’s patterns', () => {
   for (let seed = 0; seed < 10; seed++) {
     const word = makeOf(vocabulary, late, seed).blocks[0]!.rows[0]![0]!;
     expect(late.known.find(word)!.standing).toBe('fresh');

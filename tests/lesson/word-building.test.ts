@@ -43,7 +43,7 @@ test('words of the passage come first', () => {
   expect(words).toContain('flapping');
 });
 
-test('wrong spellings stand on the pupils’ sheet only when they are asked for', () => {
+test('wrong spellings are on the pupils’ sheet only when they are asked for', () => {
   const shown = (wrong: string) =>
     made(late, { what: 'change-double', wrong }).blocks.flatMap(({ id, columns }) =>
       columns.filter(({ shows }) => shows === 'both').map(({ head }) => `${id} ${head}`),

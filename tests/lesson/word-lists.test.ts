@@ -78,7 +78,7 @@ describe('pairs', () => {
     ['suffix-s', 'days day'],
   ])('%s: %s', (pattern, pair) => expect(pairsFor(pattern)).toContain(pair));
 
-  test('the second lacks the pattern, and no word comes twice', () => {
+  test('the second word lacks the pattern, and no word comes twice', () => {
     for (const pattern of ['ee', 'sh', 'start-bl', 'suffix-ing', 'change-drop-e']) {
       const words = pairsFor(pattern).flatMap((pair) => pair.split(' '));
       expect(words.length, pattern).toBeGreaterThan(6);
@@ -131,7 +131,7 @@ describe('pairs', () => {
   });
 
   test.each(['syllables-2', 'type-closed', 'tion', 'schwa-a'])(
-    'none for %s, which is no one unit',
+    'there are none for %s, which is no single unit',
     (pattern) => {
       expect(pairsFor(pattern)).toEqual([]);
     },

@@ -154,7 +154,7 @@ function run(tests: readonly string[], project: string): string | null {
   if (tests.length === 0) return null;
   const report = join(copy, '.report.json');
   rmSync(report, { force: true });
-  const { status } = spawnSync(
+  const { status, signal, error } = spawnSync(
     'npx',
     [
       ...['vitest', 'run', '--config', 'tests/vitest.config.ts', '--bail', '1', '--retry', '0'],
@@ -167,6 +167,8 @@ function run(tests: readonly string[], project: string): string | null {
     { cwd: copy, encoding: 'utf8', timeout: 600_000 },
   );
   if (status === 0) return null;
+  // Somebody ended the run, not the change.
+  if (signal && !error) process.exit(130);
   try {
     const { testResults } = JSON.parse(readFileSync(report, 'utf8'));
     for (const { name, assertionResults, message } of testResults) {

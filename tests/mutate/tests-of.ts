@@ -2,7 +2,7 @@ import { existsSync, readFileSync } from 'node:fs';
 import { dirname, join, relative } from 'node:path';
 import { globSync } from 'tinyglobby';
 
-/** A test file and how many imports lie between it and the code. */
+/** A test file and how many imports are between it and the code. */
 export interface NearTest {
   readonly file: string;
   readonly distance: number;

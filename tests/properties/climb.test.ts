@@ -37,7 +37,7 @@ function expectLaw(
   return climb;
 }
 
-test('on words made up from few patterns, so that options and readings meet', () => {
+test('the climb is what judging at each step gives, on words made from few patterns', () => {
   fc.assert(
     fc.property(
       madeUp.analyzer,

@@ -16,7 +16,7 @@ describe('whatever it is fed', () => {
   });
 });
 
-test('what throws, and what is slow, is found and shown with its input', async () => {
+test('a reader that throws or is slow is found, and its input shown', async () => {
   const throws = target({
     name: 'throws',
     input: nastyText,

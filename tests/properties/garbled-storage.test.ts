@@ -67,7 +67,7 @@ const entriesIn = (stored: unknown, list: string): [string, unknown][] => {
   return typeof items === 'object' && items !== null ? Object.entries(items) : [];
 };
 
-test('groups: one can be chosen, all shown can be read again, and a change keeps those that cannot', async () => {
+test('garbled groups: one can be chosen, and a change keeps the unreadable ones', async () => {
   await holds('groups', async (stored) => {
     const groups = await loadGroups();
     expect(chosenGroup(groups).name).toBe(groups.groups[groups.chosen]!.name);
@@ -80,7 +80,7 @@ test('groups: one can be chosen, all shown can be read again, and a change keeps
   });
 });
 
-test('sequences: all shown can be read again, and a change keeps those that cannot', async () => {
+test('garbled sequences: a change keeps the unreadable ones', async () => {
   await holds('sequences', async (stored) => {
     const { own } = await loadSequences();
     for (const sequence of Object.values(own)) expect(parseSequence(sequence)).toEqual(sequence);
@@ -91,7 +91,7 @@ test('sequences: all shown can be read again, and a change keeps those that cann
   });
 });
 
-test('choices about pasted sequences: what is none is passed over, and a new one can be kept', async () => {
+test('garbled choices about pasted sequences are passed over, and a new choice can be kept', async () => {
   await holds('import-choices', async () => {
     await keepImportChoice('harbour words', ['ar']);
     const choices = await loadImportChoices();
@@ -103,14 +103,14 @@ test('choices about pasted sequences: what is none is passed over, and a new one
   });
 });
 
-test('a lesson: it is read or made anew, and what is read is read again as it is', async () => {
+test('a garbled lesson is read or made anew, and is read again unchanged', async () => {
   await holds(LESSON, async () => {
     const plan = await loadLesson({ group: 'group-1', passage: null });
     if (plan) expect(parsePlan(structuredClone(plan))).toEqual(plan);
   });
 });
 
-test('the look and the mark are among those there are', async () => {
+test('a garbled look or mark gives one of those that can be chosen', async () => {
   await holds('look', async () => expect(['wash', 'underline']).toContain(await loadLook()));
   await holds('private-marks', async () => expect([true, false]).toContain(await loadPrivateMarks()));
   await holds('shelf-mark', async () => {
@@ -119,7 +119,7 @@ test('the look and the mark are among those there are', async () => {
   });
 });
 
-test('steps that were seen: news can be told of every group, and noting puts all in order', async () => {
+test('garbled notes of steps seen: there is news for every group, and noting mends all', async () => {
   await holds('shelf-seen', async () => {
     const groups = await loadGroups();
     for (const [id, group] of Object.entries(groups.groups)) {
@@ -135,7 +135,7 @@ test('steps that were seen: news can be told of every group, and noting puts all
   });
 });
 
-test('how far copies went: on or off, copies by their key, names as text', async () => {
+test('garbled notes of copies are on or off, with copies by key and names as text', async () => {
   await holds('sync-state', async () => {
     const { on, known, left } = await loadSyncState();
     expect(typeof on).toBe('boolean');

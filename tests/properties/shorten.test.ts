@@ -125,7 +125,7 @@ test('a shorter sentence has every name, number and negation of the one before, 
   expect(shorter).toBeGreaterThan(300);
 });
 
-test('what was shortened cannot be shortened again', () => {
+test('a shortened sentence cannot be shortened again', () => {
   fc.assert(
     fc.property(sentence, longest, (text, most) => {
       const asked = { measure, ...(most && { longest: most }) };
@@ -137,7 +137,7 @@ test('what was shortened cannot be shortened again', () => {
   );
 });
 
-test('each of the sentences it is parted into is whole', () => {
+test('each sentence that a long one is split into is whole', () => {
   let parted = 0;
   fc.assert(
     fc.property(double, (text) => {

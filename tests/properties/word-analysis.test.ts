@@ -39,7 +39,7 @@ describe('laws of the word analysis', () => {
     );
   });
 
-  test('what a word requires is sorted, in the catalogue, and holds every pattern of its units', () => {
+  test('the required patterns of a word are sorted, in the catalogue, and include every pattern of its units', () => {
     fc.assert(
       fc.property(listed, (word) => {
         for (const { units, requires } of read(word)) {

@@ -29,7 +29,7 @@ const SETS: Readonly<Record<string, string>> = {
 };
 
 /**
- * Reads a text in which each clause stands in `⟦clause => meaning⟧`: what the importer makes of every clause, beside
+ * Reads a text in which each clause is in `⟦clause => meaning⟧`: what the importer makes of every clause, beside
  * what its author says it means. A meaning is a set of patterns and `words: …`, `-` for nothing to teach, `?` for what
  * has to be asked; `||` divides meanings that are as good.
  */

@@ -31,7 +31,7 @@ interface Piece {
 }
 
 /**
- * Scores a text whose clauses stand in `⟦clause => meaning⟧` and whose steps begin with `⟦¶title⟧` or
+ * Scores a text whose clauses are in `⟦clause => meaning⟧` and whose steps begin with `⟦¶title⟧` or
  * `⟦¶title => meaning⟧`, several on one line where cells make the title together. What is in no clause teaches nothing.
  */
 export function scoreSteps(annotated: string, engine?: WordAnalyzer): ScoredText {

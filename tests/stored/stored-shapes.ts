@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 
-/** What a version of the extension left in a browser: its storage, and its databases as they lie there. */
+/** What a version of the extension left in a browser: its storage, and its databases as they are there. */
 export interface StoredShapes {
   readonly local: Readonly<Record<string, unknown>>;
   readonly desk: { readonly version: number; readonly passages: readonly object[] };

@@ -25,7 +25,7 @@ test('after installing, the shelf has the texts that come with the extension, wi
   await button('Make a lesson').waitFor();
 });
 
-test('one click removes them, another brings them back as they were', async () => {
+test('one click removes the starter texts, another brings them back as they were', async () => {
   await openShelf();
   await screen.getByRole('link', { name: 'The Itch' }).click();
   await screen.getByLabel('Tags').fill('week 12');
@@ -41,7 +41,7 @@ test('one click removes them, another brings them back as they were', async () =
   await screen.getByText('1 of 48 texts found').waitFor();
 });
 
-test('once removed they stay away, until they are asked for', async () => {
+test('removed starter texts do not come back by themselves', async () => {
   await openShelf();
   await button('Remove them').click();
   await screen.getByText('48 texts removed.').waitFor();
@@ -51,7 +51,7 @@ test('once removed they stay away, until they are asked for', async () => {
   await counted('48 texts');
 });
 
-test('those that were deleted come back alone', async () => {
+test('only deleted starter texts come back', async () => {
   await openShelf();
   await screen.getByRole('link', { name: 'The Itch' }).click();
   await button('Delete').click();

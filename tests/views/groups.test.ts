@@ -217,7 +217,7 @@ describe('a pasted sequence', () => {
     await expect.poll(() => screen.getByLabel('Last step taught').inputValue()).toBe('3');
   });
 
-  test('says what is wrong with other texts', async () => {
+  test('that cannot be used says why', async () => {
     await field.fill('ai, '.repeat(60_000));
     await screen.getByText('This is too long for a sequence.').waitFor();
     await field.fill('<b onclick="alert(1)">ai</b> <img src=x onerror=alert(1)>');
@@ -226,7 +226,7 @@ describe('a pasted sequence', () => {
   });
 });
 
-test('storage that refuses is told in a sentence until that is closed, and what was there stays', async () => {
+test('a storage that refuses is told in a sentence, and nothing is lost', async () => {
   refused.write = 'Resource::kQuotaBytes quota exceeded';
   await button('New group').click();
   await screen.getByRole('alert').getByText('storage for Wordreach is full').waitFor();

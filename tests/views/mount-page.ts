@@ -60,7 +60,7 @@ afterEach(async () => {
     });
 });
 
-/** Everything of a database, store by store, as it lies there. */
+/** Everything of a database, store by store, as it is there. */
 export async function readDatabase(name: string): Promise<Record<string, unknown[]>> {
   const db = await new Promise<IDBDatabase>((resolve, reject) => {
     const opening = indexedDB.open(name);

@@ -55,7 +55,7 @@ async function moveTo(step: number): Promise<void> {
 }
 
 describe('the list', () => {
-  test('what reads now comes first, what reads soonest next; search and tags narrow it', async () => {
+  test('texts ready now come first, then those ready soonest; search and tags narrow it', async () => {
     await screen.getByLabel(/^Tags for all/).fill('harbour');
     await addAll(stories);
     expect(await titles()).toEqual(['A big net', 'Rain', 'The ferry']);
@@ -86,7 +86,7 @@ describe('the list', () => {
     expect(await mark.inputValue()).toBe('90');
   });
 
-  test('when a group moves on, what it came to read is shown until that is put away', async () => {
+  test('when a group moves on, the texts that became readable are shown until they are dismissed', async () => {
     const seenStep = () =>
       (kept.get('shelf-seen') as Record<string, { step: number }> | undefined)?.herons?.step;
     await addAll(stories);
@@ -130,7 +130,7 @@ describe('the list', () => {
 });
 
 describe('many at once', () => {
-  test('stopped, what is read stays; taken up again, the rest is read, each once', async () => {
+  test('a stopped reading keeps its results, and reads the rest once when it goes on', async () => {
     const names = Array.from({ length: 40 }, (_, n) => `Log ${n}`);
     await choose(names.map((name, n) => new File([`${FERRY} Page ${n}.\n\n`.repeat(300)], `${name}.txt`)));
     await screen.getByText(/^[1-9]\d* of 40 read\.$/).waitFor();
@@ -145,7 +145,7 @@ describe('many at once', () => {
     expect((await titles()).toSorted()).toEqual(names.toSorted());
   });
 
-  test('only looked at, nothing is on the shelf until it is put there', async () => {
+  test('texts that are only vetted are not on the shelf until they are saved there', async () => {
     await screen.getByLabel('only show a table').check();
     await choose(stories);
     await screen.getByText('3 read. 3 texts in the table below.').waitFor();
@@ -210,7 +210,7 @@ test('groups are columns of a table that is sorted by any of them, by keys too, 
   await expect.poll(() => printed).toBe(3);
 });
 
-test('who had the extension before it came with texts keeps the shelf as it is', async () => {
+test('an update adds no texts to a shelf that was there before', async () => {
   await openPage(ShelfPage, 'texts');
   await screen.getByText('The shelf is empty.').waitFor();
   await screen.getByRole('button', { name: 'Add the first shelf' }).waitFor();

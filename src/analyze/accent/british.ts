@@ -1,7 +1,7 @@
 import { buildRecord, type FindBuilt } from '../build/build-word.ts';
 import type { BuiltWord, WordSpelling } from '../build/built-word.ts';
 import type { Lexicon } from '../lexicon/open-lexicon.ts';
-import { readSpelling } from '../lexicon/read-spelling.ts';
+import { readCorrespondence } from '../lexicon/read-correspondence.ts';
 import type { ReadingRecord, TableWord } from '../lexicon/word-record.ts';
 import { toBritish } from './british-rules.ts';
 import { hearBritish } from './british-sounds.ts';
@@ -87,6 +87,6 @@ function markStress(units: readonly WordSpelling[], marks: string): readonly Wor
 function readUnits(text: string): WordSpelling[] {
   return text.split(' ').map((one): WordSpelling => {
     const [spelling, heard] = one.split('=') as [string, string | undefined];
-    return { ...readSpelling(spelling), ...(heard !== undefined && { heard }) };
+    return { ...readCorrespondence(spelling), ...(heard !== undefined && { heard }) };
   });
 }

@@ -8,7 +8,7 @@ export interface WeighedUnit extends UnitForm {
 }
 
 /**
- * Where the path stands between two units. A split vowel (`a_e`) is open until its silent e is met;
+ * Where the path is between two units. A split vowel (`a_e`) is open until its silent e is met;
  * after a long single vowel no unit that ends in a silent e may follow, so that `face` is f-a_e-c.
  */
 const FREE = 0;
@@ -44,7 +44,7 @@ export interface Aligner {
 
 /**
  * Builds an aligner: a dynamic programme over letter, sound and state (engine study, part 1).
- * A split vowel's e may stand at the end of the word or before a consonant (safety), never before a
+ * A split vowel's e may be at the end of the word or before a consonant (safety), never before a
  * vowel letter (ceiling is c-ei, not c-e_i).
  */
 export function createAligner(units: readonly WeighedUnit[]): Aligner {

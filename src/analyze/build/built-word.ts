@@ -1,8 +1,8 @@
-import type { Spelling } from '../lexicon/word-record.ts';
+import type { Correspondence } from '../lexicon/word-record.ts';
 import type { Affix } from '../types.ts';
 
 /** A spelling inside a word. */
-export interface WordSpelling extends Spelling {
+export interface WordSpelling extends Correspondence {
   /**
    * What the letters were before an ending changed them: the o of hoping spells `o_e`, the pp of hopping `p`,
    * the i of ponies `y`. The pattern is that of these letters.

@@ -11,7 +11,7 @@ export interface ChangedEnding {
 }
 
 /**
- * The ways the spellings of a base may stand before a suffix, the likeliest first; which one is meant, the
+ * The ways the spellings of a base may be before a suffix, the likeliest first; which one is meant, the
  * letters of the word tell.
  *
  * hop, double: h-o-pp; hope, drop-e: h-o-p, the o still spelling `o_e`; pony, y-to-i: p-o-n-i, the i spelling

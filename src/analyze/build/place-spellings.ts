@@ -1,11 +1,11 @@
-import type { Spelling } from '../lexicon/word-record.ts';
+import type { Correspondence } from '../lexicon/word-record.ts';
 
 /**
  * Where each spelling starts in the word, with the word's length at the end; null when together they are not
- * this word. A split vowel starts where its vowel letter stands, and its e counts to the consonant before:
+ * this word. A split vowel starts where its vowel letter is, and its e counts to the consonant before:
  * h, o_e, p in hope give 0, 1, 2, 4.
  */
-export function placeSpellings(word: string, spellings: readonly Spelling[]): number[] | null {
+export function placeSpellings(word: string, spellings: readonly Correspondence[]): number[] | null {
   const starts: number[] = [];
   let at = 0;
   let consonantsSinceSplit = -1;

@@ -9,7 +9,7 @@ test('every pattern has its name, in the same order', () => {
   ).toEqual(rows.map(({ id }) => id));
 });
 
-test('a label says the key word, which is one of the examples', () => {
+test('a label names the key word, and the key word is one of the examples', () => {
   for (const [i, { id, label, keyWord }] of patternNames.entries()) {
     const said = / as in ([\w-]+)$/.exec(label)?.[1];
     if (said) expect(said, id).toBe(keyWord);

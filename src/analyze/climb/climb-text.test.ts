@@ -73,7 +73,7 @@ test('reach by step, counted by hand', () => {
   });
 });
 
-test('the marks are met where reach first comes to them, also before the first step', () => {
+test('a mark is met at the first step with enough reach, which may be before the first step', () => {
   const words: [WordKey, number][] = [
     ['map', 95],
     ['rain', 4],
@@ -93,7 +93,7 @@ test('the marks are met where reach first comes to them, also before the first s
   });
 });
 
-test('an empty text is within reach everywhere; without a sequence there is one step', () => {
+test('every step reads an empty text, and a group without a sequence has one step', () => {
   expect(climbText({ words: [], skipped: 0 }, climberFor({})).reach).toEqual([100, 100, 100, 100, 100]);
   const without = createClimber(analyzer, groupOf({ step: 3 }), null);
   expect(climbText({ words: [['map', 1]], skipped: 0 }, without)).toMatchObject({ reach: [0], opens: [0] });

@@ -12,7 +12,7 @@ const TOO_DEAR = 9;
 /** Longer words are not read. */
 export const LONGEST_WORD = 25;
 
-/** Where a way stands between the silent e it has met and the vowel that e belongs to. */
+/** Where a way is between the silent e it has met and the vowel that e belongs to. */
 const FREE = 0;
 const AFTER_E = 1;
 const ONE_MORE = 2;

@@ -5,8 +5,8 @@ import { placeSpellings } from '../build/place-spellings.ts';
 export type TokenRole = 'base' | 'joined' | 'prefix' | 'suffix';
 
 /**
- * One step through the letters of a word. Unlike a spelling it says which letters it stands on, so that a word
- * is its tokens' texts in a row: the p of hope stands on `pe`.
+ * One step through the letters of a word. Unlike a spelling it says which letters it is on, so that a word
+ * is its tokens' texts in a row: the p of hope is on `pe`.
  */
 export interface GuessToken {
   readonly role: TokenRole;

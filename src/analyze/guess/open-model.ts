@@ -19,7 +19,7 @@ import { createBitReader } from './read-bits.ts';
 
 /** An n-gram model: how likely a token is after those before it, a word running from its last letter to its first. */
 export interface GuessModel {
-  /** Tokens by their number; the first two are edges and stand on no letters. */
+  /** Tokens by their number; the first two are edges and are on no letters. */
   readonly tokens: readonly GuessToken[];
   /** The state at a word's last letter. */
   readonly start: number;

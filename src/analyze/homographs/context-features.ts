@@ -15,7 +15,7 @@ const VERBS = new Set('d de ed z zN Nz v vn nv va av is has modal does vd dv ve 
 const CERTAIN_VERBS = new Set('d z is has modal does'.split(' '));
 const CLAUSE_START = new Set(['when', 'but']);
 const DETERMINERS = new Set(['article', 'owner', 'pointer']);
-/** Parts of words that stand between a determiner and its noun: the `small red fishing` boat. */
+/** Parts of words that are between a determiner and its noun: the `small red fishing` boat. */
 const INSIDE_PHRASE = new Set(
   'a n an na r x name u number e g nv vn va av N ra ar en ne ae ea ng gn'.split(' '),
 );

@@ -21,11 +21,11 @@ test.each([
   expect(around(marked)).toBe(expected);
 });
 
-test('the first word within reach is whole', () => {
+test('the first word of a cut context is whole', () => {
   expect(around(`${'harbour '.repeat(40)}*read*`)).toMatch(/^(harbour )+_$/);
 });
 
-test('a span has the same context in what is cut around it as in the whole text', () => {
+test('a word has the same context in the text cut around it as in the whole text', () => {
   const piece = fc.constantFrom(
     'the ',
     'tide ',

@@ -10,7 +10,7 @@ import {
   RARE_UNITS,
   type TableHeader,
 } from './table-format.ts';
-import type { AffixForm, MadeBy, ReadingRecord, Spelling, TableWord } from './word-record.ts';
+import type { AffixForm, Correspondence, MadeBy, ReadingRecord, TableWord } from './word-record.ts';
 
 /** The table of known words. */
 export interface Lexicon {
@@ -35,7 +35,7 @@ export function openLexicon(bytes: Uint8Array): Lexicon {
   const offsets = 8 + headerLength;
   const blocks = Math.ceil(size / BLOCK);
   const start = offsets + 4 * blocks;
-  const units = header.units.map(([letters, sound]): Spelling => ({ letters, sound }));
+  const units = header.units.map(([letters, sound]): Correspondence => ({ letters, sound }));
   const codes = header.codes.map((places) => places.map((place) => units[place]!));
   const affixes = header.affixes.map(([letters, sound, kind]): AffixForm => ({ letters, sound, kind }));
   const blockAt = (block: number): number => start + view.getUint32(offsets + 4 * block, true);
@@ -110,7 +110,7 @@ export function openLexicon(bytes: Uint8Array): Lexicon {
           const affix = affixes[bytes[at++]!]!;
           madeBy = madeFrom(affix, bytes[at++]!);
         }
-        const spelt: Spelling[] = [];
+        const spelt: Correspondence[] = [];
         const length = number === LONG ? bytes[at++]! : number;
         while (spelt.length < length) {
           let code = bytes[at++]!;
@@ -138,7 +138,7 @@ export function openLexicon(bytes: Uint8Array): Lexicon {
       }
       let end = at;
       while (bytes[end] !== LINE_END) end++;
-      if (bytes[at] === TAB && k === word.length) return textOf(bytes.subarray(at + 1, end));
+      if (bytes[at] === TAB && k === word.length) return decodeText(bytes.subarray(at + 1, end));
       // A word that another begins with comes first.
       if (bytes[at] === TAB || (k < word.length && bytes[at]! < word.charCodeAt(k))) low = end + 1;
       else high = from;
@@ -156,7 +156,7 @@ function madeFrom(affix: AffixForm, base: number): MadeBy {
 const TAB = 9;
 const LINE_END = 10;
 
-function textOf(bytes: Uint8Array): string {
+function decodeText(bytes: Uint8Array): string {
   let text = '';
   for (const byte of bytes) text += String.fromCharCode(byte);
   return text;
@@ -164,7 +164,7 @@ function textOf(bytes: Uint8Array): string {
 
 function readHeader(bytes: Uint8Array): TableHeader {
   try {
-    return JSON.parse(textOf(bytes)) as TableHeader;
+    return JSON.parse(decodeText(bytes)) as TableHeader;
   } catch {
     throw new Error('The word table cannot be read: build it again with `npm run data`.');
   }

@@ -1,14 +1,14 @@
 import type { Usage } from '../types.ts';
 
-/** Letters with their sound, before a pattern is named: `{ letters: 'ai', sound: 'EY' }`. */
-export interface Spelling {
+/** Letters with their sound (a grapheme-phoneme correspondence), before a pattern is named: `{ letters: 'ai', sound: 'EY' }`. */
+export interface Correspondence {
   readonly letters: string;
   /** ARPAbet as in alignment/sounds.ts (`AX`, `IX`), joined by dots; `-` for silent. */
   readonly sound: string;
 }
 
 /** One way an ending or beginning is said: -ed as T; or the weak second word of a compound: the man of postman. */
-export interface AffixForm extends Spelling {
+export interface AffixForm extends Correspondence {
   readonly kind: 'suffix' | 'prefix' | 'compound';
 }
 
@@ -31,7 +31,7 @@ export interface MadeBy {
  * -sion is one unit, of confuse). `affixed` and `compound` are put together from the readings of their parts.
  */
 export type ReadingRecord =
-  | { readonly kind: 'whole'; readonly units: readonly Spelling[]; readonly madeBy: MadeBy | null }
+  | { readonly kind: 'whole'; readonly units: readonly Correspondence[]; readonly madeBy: MadeBy | null }
   | { readonly kind: 'affixed'; readonly madeBy: MadeBy }
   | { readonly kind: 'compound'; readonly cut: number; readonly left: number; readonly right: number };
 

@@ -9,7 +9,7 @@ test('one consonant before -ing means a dropped e, two mean doubling', () => {
   expect(stems('hopping', 'ing')).toEqual(['hoppe drop-e', 'hopp none', 'hop double']);
 });
 
-test('spellings in use beside the rules', () => {
+test('a base is found under spellings that break the rules', () => {
   expect(stems('likeable', 'able')).toContain('like none');
   expect(stems('argument', 'ment')).toContain('argue drop-e');
   expect(stems('travelled', 'ed')).toContain('travel double');
@@ -17,7 +17,7 @@ test('spellings in use beside the rules', () => {
   expect(stems('quizzes', 'es')).toContain('quiz double');
 });
 
-test('nothing without a vowel is a base, nor is a word its own', () => {
+test('a base has a vowel, and no word is its own base', () => {
   expect(stems('sing', 'ing')).toEqual([]);
   expect(stems('string', 'ing')).toEqual([]);
   expect(stems('hoping', 'ed')).toEqual([]);

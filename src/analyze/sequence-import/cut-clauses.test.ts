@@ -10,7 +10,7 @@ test.each([
   expect(cutClauses(text, 'patterns').map((clause) => clause.text)).toEqual(clauses);
 });
 
-test('a name says of what kind the clause after it is', () => {
+test('the kind of a clause is said by the name before it', () => {
   const clauses = cutClauses('Phonics: sh, ch. Sight words: the', 'step');
   expect(clauses.map(({ kind }) => kind)).toEqual(['patterns', 'by-sight']);
   expect(new Set(cutClauses('VCe words: cake', 'patterns').map(({ kind }) => kind)).size).toBe(1);

@@ -67,7 +67,7 @@ describe('options', () => {
     expect(taughtBy(['suffix-or'], { ...free, schwa: 'flex' })).toEqual(['suffix-or']);
   });
 
-  test('strict and taught', () => {
+  test('free options teach nothing, and the option “schwa: taught” teaches every schwa', () => {
     expect(taughtBy(['short-a'], free)).toEqual(['short-a']);
     expect(taughtBy([], { ...free, schwa: 'taught' })).toEqual(
       expect.arrayContaining(['schwa-a', 'weak-e', 'or-weak']),

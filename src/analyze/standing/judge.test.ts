@@ -140,7 +140,7 @@ test('a word is analysed once, also for the judges of other groups', () => {
   expect(asked).toEqual(['map']);
 });
 
-test('any key is judged, whatever it is made of', () => {
+test('any key is judged, whatever characters it has', () => {
   for (const key of ['', '__proto__', 'constructor', '\u{1F6A2}', '\ud800', 'İ']) {
     expect(['unsure', 'name']).toContain(standing(key, {}).split(' ')[0]);
   }
@@ -163,7 +163,7 @@ test('a capital in mid sentence makes a name of a word that is not common; a com
   expect(judge('wilma').standing).toBe('beyond');
 });
 
-test('a word left out is skipped, however it is written and whatever else it is', () => {
+test('an ignored word is skipped in any case, even if it is a name or a by-sight word', () => {
   const group = groupOf({ skip: ['Map'], bySight: ['map'] });
   const judge = createJudge(fakeAnalyzer(words), compileGroup(group, null));
   expect(judge('map')).toEqual({ standing: 'skipped', missing: [] });

@@ -10,7 +10,7 @@ test.each([
   ],
   [isOpenO, 'o-aw'],
   [isShortO, 'short-o'],
-])('%o picks the rows it is meant for', (role, ids) => {
+])('the role %o picks its rows of the catalogue', (role, ids) => {
   expect(
     catalogue
       .filter(role)

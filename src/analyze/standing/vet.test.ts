@@ -17,7 +17,7 @@ const analyzer = fakeAnalyzer({
 const report = (group: Partial<Group>, words: [string, number][], skipped = 0) =>
   vet({ words, skipped }, createJudge(analyzer, compileGroup(groupOf(group), null)));
 
-test('counts by standing; names and skipped tokens are apart', () => {
+test('words are counted by standing, names and skipped tokens apart', () => {
   const { tally } = report(
     { alsoTaught: ['m', 'short-a', 'p'], bySight: ['the'] },
     [
@@ -42,11 +42,11 @@ test('counts by standing; names and skipped tokens are apart', () => {
   });
 });
 
-test('an empty text is all within reach', () => {
+test('an empty text is wholly readable', () => {
   expect(report({}, [])).toMatchObject({ words: [], gaps: [], tally: { running: 0, reach: 100 } });
 });
 
-test('words: beyond first, then the frequent, then by letter; case is merged unless standings differ', () => {
+test('words not yet decodable come first, then frequent ones; capitals make one word two only where standings differ', () => {
   const { words } = report({ alsoTaught: ['m', 'short-a', 'p'] }, [
     ['map', 2],
     ['Map', 1],
@@ -64,7 +64,7 @@ test('words: beyond first, then the frequent, then by letter; case is merged unl
   ]);
 });
 
-test('gaps: what each would open, ties by running words that lack it, irregular left out', () => {
+test('missing patterns are sorted by the words they open, then by the words that lack them', () => {
   const { gaps } = report({ alsoTaught: ['n', 'r'] }, [
     ['rain', 2],
     ['pain', 3],
@@ -79,7 +79,7 @@ test('gaps: what each would open, ties by running words that lack it, irregular 
   ]);
 });
 
-test('a pattern also opens what follows from it', () => {
+test('a pattern also opens words whose patterns follow from it', () => {
   const group = { alsoTaught: ['ou-ow'], options: { schwa: 'flex' } } as const;
   expect(report(group, [['about', 2]]).gaps).toEqual([{ pattern: 'schwa-a', opens: 2, words: ['about'] }]);
   const both = report({ options: { schwa: 'flex' } }, [['about', 1]]);

@@ -19,7 +19,7 @@ describe('sentences', () => {
     ['', []],
   ])('%j', (text, expected) => expect(cut(text)).toEqual(expected));
 
-  test('they are the whole text, end to end', () => {
+  test('sentences laid end to end are the whole text', () => {
     const text = ' Mr. Falk rows.\n\nDr.\nIt rains…  ';
     const spans = findSentences(text);
     expect(spans.map(({ start, end }) => text.slice(start, end)).join('')).toBe(text);

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { splitKey } from '../homographs/word-key.ts';
 import { tokenize } from './tokenize.ts';
 
-/** The words of the keys, left-out pieces in square brackets as they stand in the text. */
+/** The words of the keys, left-out pieces in square brackets as they are in the text. */
 function keys(text: string): string {
   return tokenize(text)
     .map(({ kind, key, start, end }) =>
@@ -238,7 +238,7 @@ describe('what is left out', () => {
 });
 
 // Outside source: Intl.Segmenter (ICU's word boundaries, Unicode Standard Annex 29).
-test('plain prose is cut where Unicode word boundaries lie', () => {
+test('plain prose is cut at the word boundaries of Unicode', () => {
   const prose =
     'The Marigold lay at the quay all night. Rain beat on the deck, and nobody came to untie her. By dawn the ' +
     'wind had dropped; a pale sun rose over the fish market, and forty gulls began to shout.';

@@ -2,7 +2,7 @@ import { hasVowel } from '../alignment/sounds.ts';
 import type { FindBuilt } from '../build/build-word.ts';
 import type { BuiltWord, WordPart } from '../build/built-word.ts';
 import { spellingsOf } from '../build/built-word.ts';
-import { readSpelling } from '../lexicon/read-spelling.ts';
+import { readCorrespondence } from '../lexicon/read-correspondence.ts';
 
 /** What stands for which word: the sound after a vowel, then after a consonant. */
 const SHORT_FORMS: readonly (readonly [
@@ -51,9 +51,9 @@ export function buildContraction(word: string, find: FindBuilt): BuiltWord | nul
   if (listed) {
     const [base, units, ending, full] = listed;
     return contraction(
-      [{ role: 'base', spellings: units.split(' ').map(readSpelling) }],
+      [{ role: 'base', spellings: units.split(' ').map(readCorrespondence) }],
       base,
-      readSpelling(ending),
+      readCorrespondence(ending),
       full,
       KEEPS_BASE.has(word) ? find(base)[0] : undefined,
     );

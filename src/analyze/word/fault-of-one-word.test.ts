@@ -30,7 +30,7 @@ test('a word that makes the table fail is unread and has the fault; words beside
   expect(analyzer.analyze('tern').fault).toBeUndefined();
 });
 
-test('a text with such a word has its figures, with that word as unsure and named among the faults', () => {
+test('a text with a word that fails has its figures, with that word unsure and among the faults', () => {
   const judge = createJudge(analyzer, compileGroup(group, null));
   const report = vet(
     {

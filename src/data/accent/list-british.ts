@@ -3,7 +3,7 @@ import { sayUnit } from '../../analyze/accent/british-rules.ts';
 import { hasVowel } from '../../analyze/alignment/sounds.ts';
 import { buildRecord, type FindBuilt } from '../../analyze/build/build-word.ts';
 import { type BuiltWord, spellingsOf, type WordSpelling } from '../../analyze/build/built-word.ts';
-import type { Spelling, WordRecord } from '../../analyze/lexicon/word-record.ts';
+import type { Correspondence, WordRecord } from '../../analyze/lexicon/word-record.ts';
 import { cleanWithStress } from '../lexicon/clean-pronunciation.ts';
 import { sameSounds } from '../lexicon/same-sounds.ts';
 import { readSourceRows } from '../read-source-rows.ts';
@@ -37,7 +37,7 @@ export function listBritish(
 
 function marksOf(
   word: string,
-  units: readonly Spelling[],
+  units: readonly Correspondence[],
   variants: readonly (readonly string[])[],
 ): string[] {
   if (!units.some(dependsOnStress)) return [];
@@ -56,7 +56,7 @@ function marksOf(
 const isWeak = ({ heard, sound }: WordSpelling): boolean => heard === 'AX' || sound === 'AX';
 
 /** The er of sister and her; the a of canary and secretary. */
-function dependsOnStress({ letters, sound }: Spelling): boolean {
+function dependsOnStress({ letters, sound }: Correspondence): boolean {
   return sound === 'ER' || `${letters}:${sound}` === 'a:EH';
 }
 
@@ -117,7 +117,7 @@ function writeUnit({ letters, sound, heard }: WordSpelling): string {
  */
 function stressOf(
   word: string,
-  units: readonly Spelling[],
+  units: readonly Correspondence[],
   variants: readonly (readonly string[])[],
 ): boolean[] | null {
   const sounds = units.flatMap(({ sound }) => (sound === '-' ? [] : sound.split('.')));

@@ -4,9 +4,9 @@ import { buildRecord } from '../../analyze/build/build-word.ts';
 import { type BuiltWord, spellingsOf, type WordSpelling } from '../../analyze/build/built-word.ts';
 import type {
   AffixForm,
+  Correspondence,
   MadeBy,
   ReadingRecord,
-  Spelling,
   WordRecord,
 } from '../../analyze/lexicon/word-record.ts';
 import { findSuffix, PREFIXES } from '../../analyze/morphology/affixes.ts';
@@ -229,7 +229,7 @@ function tellWhole(
   const { affix, kind } = derivation;
   const swallowed =
     kind === 'suffix' && plain.at(-1)!.letters.length > affix.length && plain.at(-1)!.letters.endsWith(affix);
-  let best: { units: Spelling[]; cost: number; sound: string } | null = null;
+  let best: { units: Correspondence[]; cost: number; sound: string } | null = null;
   for (const form of swallowed ? [] : formsOf(derivation)) {
     const own = form.sound.split('.');
     const [rest, restSounds] =
@@ -240,7 +240,7 @@ function tellWhole(
     if (rest === '' || !sameSounds(own, heard)) continue;
     const aligned = aligner.align(rest, restSounds);
     if (!aligned || (best && best.cost <= aligned.cost)) continue;
-    const unit: Spelling = { letters: affix, sound: form.sound };
+    const unit: Correspondence = { letters: affix, sound: form.sound };
     const rests = aligned.units.map(bare);
     best = {
       units: kind === 'prefix' ? [unit, ...rests] : [...rests, unit],
@@ -252,6 +252,6 @@ function tellWhole(
   return { kind: 'whole', units: plain, madeBy: originOf(word, derivation, plain.at(-1)!.sound) };
 }
 
-function bare({ letters, sound }: Spelling): Spelling {
+function bare({ letters, sound }: Correspondence): Correspondence {
   return { letters, sound };
 }

@@ -1,5 +1,5 @@
-import { readSpelling } from '../../analyze/lexicon/read-spelling.ts';
-import type { Spelling } from '../../analyze/lexicon/word-record.ts';
+import { readCorrespondence } from '../../analyze/lexicon/read-correspondence.ts';
+import type { Correspondence } from '../../analyze/lexicon/word-record.ts';
 import { readSourceRows } from '../read-source-rows.ts';
 
 /** Corrections by hand, each with its reason in the file. */
@@ -7,7 +7,7 @@ export interface HandMade {
   /** Word to pronunciations that replace CMUdict's. */
   readonly pronunciations: ReadonlyMap<string, readonly (readonly string[])[]>;
   /** Word to units that replace the aligned ones. */
-  readonly units: ReadonlyMap<string, readonly Spelling[]>;
+  readonly units: ReadonlyMap<string, readonly Correspondence[]>;
   /** Word to the pronunciations of the different words it is: lead, lead. */
   readonly homographs: ReadonlyMap<string, readonly (readonly string[])[]>;
 }
@@ -17,7 +17,7 @@ export function readHandMade(): HandMade {
   return {
     pronunciations: readPhones('pronunciations.tsv'),
     units: new Map(
-      readSourceRows('units.tsv').map(([word, units]) => [word!, units!.split(' ').map(readSpelling)]),
+      readSourceRows('units.tsv').map(([word, units]) => [word!, units!.split(' ').map(readCorrespondence)]),
     ),
     homographs: readPhones('homographs.tsv'),
   };

@@ -12,9 +12,9 @@ import {
 } from '../../analyze/lexicon/table-format.ts';
 import type {
   AffixForm,
+  Correspondence,
   MadeBy,
   ReadingRecord,
-  Spelling,
   WordRecord,
 } from '../../analyze/lexicon/word-record.ts';
 import type { Usage } from '../../analyze/types.ts';
@@ -88,7 +88,7 @@ function assemble(
 
 function encode(
   record: WordRecord,
-  encodeUnits: (units: readonly Spelling[]) => number[],
+  encodeUnits: (units: readonly Correspondence[]) => number[],
   affixPlace: (affix: AffixForm) => number,
   isName: boolean,
 ): number[] {
@@ -99,7 +99,7 @@ function encode(
 function encodeReading(
   reading: ReadingRecord,
   flag: number,
-  encodeUnits: (units: readonly Spelling[]) => number[],
+  encodeUnits: (units: readonly Correspondence[]) => number[],
   affixPlace: (affix: AffixForm) => number,
 ): number[] {
   const tag = (kind: number, number: number): number => {
@@ -136,7 +136,7 @@ const PAIRS = 120;
 /** One code for each unit and for the commonest pairs, ranked by use. */
 function chooseCodes(
   records: ReadonlyMap<string, WordRecord>,
-  placeOf: (unit: Spelling) => number,
+  placeOf: (unit: Correspondence) => number,
   units: number,
 ): Codes {
   const single = new Array<number>(units).fill(0);
@@ -181,7 +181,7 @@ function codeBytes(code: number): number[] {
   return [RARE_UNITS + (rest >> 8), rest & 255];
 }
 
-function* unitsIn(records: ReadonlyMap<string, WordRecord>): Generator<Spelling> {
+function* unitsIn(records: ReadonlyMap<string, WordRecord>): Generator<Correspondence> {
   for (const { readings } of records.values())
     for (const one of readings) if (one.kind === 'whole') yield* one.units;
 }
@@ -192,7 +192,7 @@ function* affixesIn(records: ReadonlyMap<string, WordRecord>): Generator<AffixFo
   }
 }
 
-const keyOfUnit = ({ letters, sound }: Spelling): string => `${letters}:${sound}`;
+const keyOfUnit = ({ letters, sound }: Correspondence): string => `${letters}:${sound}`;
 const keyOfAffix = (affix: AffixForm): string => `${keyOfUnit(affix)}:${affix.kind}`;
 
 function rankByUse<T>(uses: Iterable<T>, key: (one: T) => string): { list: T[]; place: (one: T) => number } {

@@ -29,7 +29,7 @@ test('an adverb has the swaps of its adjective, as adverbs', () => {
   ]);
 });
 
-test('one that is listed keeps its own: barely is not nakedly', () => {
+test('a listed adverb keeps its own swaps: barely is not nakedly', () => {
   const own = [row('bare', 'a', 'naked'), row('barely', 'r', 'just')];
   expect(addAdverbs(own, isAdverb)).toEqual(own);
 });

@@ -16,7 +16,7 @@ test('the list is sorted by word', () => {
   expect(words).toEqual([...words].sort());
 });
 
-test('no word is its own swap, and none stands twice in a line', () => {
+test('no word is its own swap, and no line has a swap twice', () => {
   expect(own.filter(({ word, swaps }) => swaps.includes(word))).toEqual([]);
   expect(own.filter(({ swaps }) => new Set(swaps).size < swaps.length)).toEqual([]);
 });

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { loadOnce } from './load-once.ts';
 
-test('what is loaded is kept until it is forgotten, and a failure is not kept', async () => {
+test('loaded data is kept until it is forgotten, and a failure is not kept', async () => {
   let times = 0;
   const load = loadOnce(async () => {
     times++;

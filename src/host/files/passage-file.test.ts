@@ -15,7 +15,7 @@ const passage = fc.record({
   ),
 });
 
-test('what earlier versions saved is read, whatever it is', () => {
+test('a passage file of each earlier version is read', () => {
   fc.assert(
     fc.property(fc.array(passage, { maxLength: 4 }), (passages) => {
       expect(readPassages(JSON.stringify({ 'wordreach-passages': 1, passages }))).toEqual(passages);

@@ -22,7 +22,7 @@ const herons = parseGroup({
 const shared = { groups: [herons], sequences: [sequence] };
 const whole = { wordreach: 1, groups: [herons], sequences: [sequence] };
 
-test('what earlier versions shared is read as it was', () => {
+test('groups and sequences shared by earlier versions are read unchanged', () => {
   expect(readShareFile(JSON.stringify(whole))).toEqual(shared);
 });
 

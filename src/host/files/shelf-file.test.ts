@@ -30,7 +30,7 @@ async function read(...parts: string[]): Promise<WholeShelfText[]> {
   return found;
 }
 
-test('whatever a shelf may hold comes back from its file', async () => {
+test('any shelf comes back unchanged from its file', async () => {
   const text = fc.record<WholeShelfText>({
     id: fc.uuid(),
     title: fc.string({ unit: 'binary' }),
@@ -60,7 +60,7 @@ test('whatever a shelf may hold comes back from its file', async () => {
   );
 });
 
-describe('a file that is not as it should be is refused with the next step:', () => {
+describe('a damaged shelf file is refused with the next step:', () => {
   const line = writeText(ferry);
   const changed = (change: object) => `${JSON.stringify({ ...JSON.parse(line), ...change })}\n`;
   test.each<[string, string[], RegExp]>([

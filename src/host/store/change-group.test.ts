@@ -17,13 +17,13 @@ test('a pattern is taught, and no longer an exception', () => {
   });
 });
 
-test('what is said twice stands once', () => {
+test('a word or pattern that is added twice is kept once', () => {
   expect(changeGroup(herons, { do: 'by-sight', word: 'boat' }).bySight).toEqual(['boat']);
   expect(changeGroup(herons, { do: 'teach', pattern: 'ai' }).alsoTaught).toEqual(['ai']);
 });
 
-describe('what was said is taken back', () => {
-  test.each(['wh', 'igh'])('for the pattern %s, with the exception it was', (pattern) => {
+describe('a change of the group is taken back', () => {
+  test.each(['wh', 'igh'])('for the pattern %s, which is an exception again', (pattern) => {
     const taught = changeGroup(herons, { do: 'teach', pattern });
     const notYet = herons.notYet.includes(pattern);
     expect(changeGroup(taught, { do: 'unteach', pattern, notYet })).toEqual(herons);
@@ -37,7 +37,7 @@ describe('what was said is taken back', () => {
     expect(back).toMatchObject({ bySight: herons.bySight, names: herons.names });
   });
 
-  test('and a word counts as one thing at a time', () => {
+  test('so that a word counts as one thing at a time', () => {
     const said = countAs(countAs(herons, 'boat', 'name'), 'boat', 'skip');
     expect(countedAs(said, 'boat')).toBe('skip');
     expect(said.bySight).toEqual([]);

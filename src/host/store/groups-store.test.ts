@@ -98,7 +98,7 @@ describe('stored groups that cannot be read', () => {
     expect(stored().terns).toEqual(broken);
   });
 
-  test('do not give way to a starter of the same id', async () => {
+  test('are not replaced by a starter of the same id', async () => {
     fake.kept.set('groups', { version: 1, chosen: 'herons', groups: { herons: broken } });
     expect(chosenGroup(await loadGroups()).name).toBe('Herons');
     await changeChosen((group) => ({ ...group, step: 2 }));
@@ -106,7 +106,7 @@ describe('stored groups that cannot be read', () => {
     expect(chosenGroup(await loadGroups())).toMatchObject({ name: 'Herons', step: 2 });
   });
 
-  test('keep their id to themselves', async () => {
+  test('keep their id, which no new group gets', async () => {
     fake.kept.set('groups', { version: 1, chosen: 'owls', groups: { owls, 'group-1': broken } });
     expect(freeGroupId(await loadGroups())).toBe('group-2');
   });

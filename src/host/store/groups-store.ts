@@ -43,7 +43,7 @@ export function isStarterGroup(id: string, group: Group): boolean {
   return starter !== null && JSON.stringify(starter) === JSON.stringify(group);
 }
 
-/** How they lie in storage: the groups of both kinds together, and the version that wrote them. */
+/** How they are in storage: the groups of both kinds together, and the version that wrote them. */
 interface Stored {
   readonly version: number;
   readonly chosen: string;
@@ -116,7 +116,7 @@ export function readGroups(value: unknown): Readonly<Record<string, Group>> {
   return sortReadable((value as Partial<Stored> | null)?.groups, parseGroup).read;
 }
 
-/** At least one group can be read: the starters stand beside what is stored when nothing of it can. */
+/** At least one group can be read: the starters are beside what is stored when nothing of it can. */
 function readStored(value: unknown): Groups {
   if (typeof value !== 'object' || value === null) return starterGroups();
   const stored = value as Partial<Stored>;

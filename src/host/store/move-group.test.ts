@@ -36,7 +36,7 @@ test('a group that never moved was always where it is', () => {
   expect(groupOn(herons, '1999-01-01')).toEqual(herons);
 });
 
-test('a step beyond a sequence that was shortened is its last, and none is none', () => {
+test('a group beyond the end of a shortened sequence is at its last step, and without a sequence at step 0', () => {
   const short = parseSequence({
     id: 'short',
     name: 'Short',

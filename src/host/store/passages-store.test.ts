@@ -25,7 +25,7 @@ test('saved again and again, a passage stays one', async () => {
   expect(await loadPassages()).toEqual([again.passage]);
 });
 
-test('what another window saved meanwhile is not written over: both are kept', async () => {
+test('a passage saved by another window meanwhile is kept beside this window’s', async () => {
   const { passage } = await savePassage(ferry);
   const theirs = await savePassage({ ...passage, original: 'Theirs.' });
   const ours = await savePassage({ ...passage, original: 'Ours.' });

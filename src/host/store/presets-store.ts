@@ -2,7 +2,7 @@ import { type LessonPreset, parsePresets } from '../../lesson/index.ts';
 import { readItem, storeItem } from './store-item.ts';
 import { watchStored } from './watch-stored.ts';
 
-/** Where they lie in storage. */
+/** Where they are in storage. */
 export const PRESETS_KEY = 'lesson-presets';
 
 /** The teacher's own presets of lessons, in the order they were saved. Rejects with `StorageFault`. */

@@ -21,7 +21,7 @@ const harbour = {
   steps: [{ teaches: ['m'], bySight: ['the'] }],
 };
 
-test('the teacher’s own stand before the starters, and are found by id', async () => {
+test('the teacher’s own sequences come before the starters, and are found by id', async () => {
   await changeSequences((own) => ({ ...own, 'harbour-order': harbour }));
   const sequences = await loadSequences();
   expect(listSequences(sequences).map(({ id }) => id)[0]).toBe('harbour-order');
@@ -31,7 +31,7 @@ test('the teacher’s own stand before the starters, and are found by id', async
   expect(findSequence(sequences, null)).toBeNull();
 });
 
-test('what cannot be read stays in storage, and its id stays taken', async () => {
+test('an unreadable sequence stays in storage, and no other gets its id', async () => {
   const later = { ...harbour, id: 'later', steps: [{ teaches: ['a pattern of next year'] }] };
   kept.set('sequences', { version: 1, sequences: { later } });
   await changeSequences((own) => ({ ...own, 'harbour-order': harbour }));
@@ -59,7 +59,7 @@ test.each([null, 7, { sequences: 7 }, { sequences: null }])(
   },
 );
 
-test('sequences of the school stand before the starters, and what is wrong in its policy is passed over', async () => {
+test('sequences of the school come before the starters, and faulty entries of its policy are passed over', async () => {
   kept.set('managed', {
     sequence: 'harbour-order',
     sequences: [harbour, { ...harbour, id: 'steady-steps' }, { id: 'broken' }, 7],

@@ -27,7 +27,7 @@ export interface WholeShelfText extends Omit<ShelfText, 'isKept'> {
   readonly text: string | null;
 }
 
-/** As it lies in the database: the words in one string and one list of counts, which is quick to read. */
+/** As it is in the database: the words in one string and one list of counts, which is quick to read. */
 export interface StoredText extends Omit<ShelfText, 'words'> {
   readonly keys: string;
   readonly counts: Uint32Array;

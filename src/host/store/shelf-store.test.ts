@@ -81,7 +81,7 @@ test('a text comes back whole; its words sorted, so that their order tells nothi
   expect(await loadWhole('gone')).toBeUndefined();
 });
 
-test('the list of the shelf has no running text, and a text that is not kept is nowhere', async () => {
+test('the list of the shelf has no running text, and a text that is not to be kept is stored nowhere', async () => {
   await putTexts([ferry, net]);
   const texts = await all();
   expect(texts.map(({ id, isKept }) => [id, isKept])).toEqual([
@@ -93,7 +93,7 @@ test('the list of the shelf has no running text, and a text that is not kept is 
   expect(await readRaw()).not.toContain('The ferry is late.');
 });
 
-test('what is deleted is in the database no more, nor is its text', async () => {
+test('a deleted entry leaves nothing in the database', async () => {
   await putTexts([ferry, net]);
   expect(await readRaw()).toContain('The ferry is late.');
   await deleteTexts(['ferry']);
@@ -112,7 +112,7 @@ test('many texts come in slices, each once', async () => {
   expect((await all()).map(({ id }) => id)).toEqual(many.map(({ id }) => id));
 });
 
-test('a change is made to what is stored now, so that two windows do not undo each other', async () => {
+test('a change is made to the stored entry of now, so that two windows do not undo each other', async () => {
   await putTexts([ferry]);
   await Promise.all([
     changeText('ferry', ({ tags }) => ({ tags: [...tags, 'boats'] })),
@@ -124,7 +124,7 @@ test('a change is made to what is stored now, so that two windows do not undo ea
   ]);
 });
 
-test('texts alike have title and address in common', async () => {
+test('two texts are alike if they share title and address', async () => {
   await putTexts([ferry, net, { ...ferry, id: 'other', url: 'https://post.example/other' }]);
   expect((await findAlike(ferry)).map(({ id, text }) => [id, text])).toEqual([['ferry', ferry.text]]);
 });
@@ -159,7 +159,7 @@ const refusals: Readonly<Record<string, (store: IDBObjectStore) => void>> = {
 };
 
 test.each(Object.keys(refusals))(
-  'a full browser, refusing %s, is told with the next step; what was there stays',
+  'where the browser is full and refuses %s, the next step is said and nothing is lost',
   async (when) => {
     await putTexts([net]);
     const real = IDBObjectStore.prototype.put;

@@ -53,7 +53,7 @@ test.each<[string, Record<string, string>, Record<string, Copy>, object]>([
 
 const text = fc.option(fc.constantFrom('x', 'y', 'z'), { nil: undefined });
 
-test('two browsers come to hold the same, whatever is changed in each, and no text is lost', () => {
+test('two browsers come to hold the same after any changes in each, and no text is lost', () => {
   fc.assert(
     fc.property(
       fc.array(fc.record({ browser: fc.nat(1), text, skips: fc.boolean() }), { maxLength: 12 }),

@@ -79,7 +79,7 @@ test('a group goes to the other browser without its names, and comes back with t
   expect((await loadGroups()).groups.herons!.names).toEqual(['Thyra']);
 });
 
-test('changed in both browsers, both stay, each with its names', async () => {
+test('a group changed in both browsers becomes two, each with its names', async () => {
   await rename('Terns');
   fake.use(1);
   await rename('Gulls');
@@ -88,7 +88,7 @@ test('changed in both browsers, both stay, each with its names', async () => {
   expect(Object.values(groups).find(({ name }) => name.startsWith('Gulls'))?.names).toContain('Wilma');
 });
 
-test('garbled entries, here or in the account, are not in the way of the others', async () => {
+test('garbled entries do not keep others from being copied', async () => {
   await rename('Terns');
   const { groups } = (await fake.storage.local.get('groups')) as { groups: { groups: object } };
   await fake.storage.local.set({ groups: { ...groups, groups: { ...groups.groups, odd: null } } });
@@ -103,7 +103,7 @@ test('garbled entries, here or in the account, are not in the way of the others'
   expect(await names()).toEqual(['Gulls', 'Plovers']);
 });
 
-test('a deleted group and an own sequence follow', async () => {
+test('a deletion and a sequence of one’s own are copied too', async () => {
   await rename('Terns');
   fake.use(1);
   await copyNow();
@@ -117,7 +117,7 @@ test('a deleted group and an own sequence follow', async () => {
   expect((await loadSyncState()).left).toEqual([]);
 });
 
-test('what the account has no room for stays here, and is named', async () => {
+test('a group that the account has no room for stays here, and is named', async () => {
   await rename('Terns');
   const words = Array.from({ length: 4000 }, (_, i) => `w${((i * 7919) % 46656).toString(36)}`);
   await changeGroups((all) => ({
@@ -136,7 +136,7 @@ test('what the account has no room for stays here, and is named', async () => {
   expect(fake.account.has('group:big')).toBe(true);
 });
 
-test('what the account refuses for now is named, and copied once it takes it', async () => {
+test('a group that the account refuses for now is named, and copied later', async () => {
   const set = vi.spyOn(fake.storage.sync, 'set').mockRejectedValue(new Error('too many writes'));
   await rename('Terns');
   expect((await loadSyncState()).left).toContain('Terns');
@@ -146,7 +146,7 @@ test('what the account refuses for now is named, and copied once it takes it', a
   expect(fake.account.has('group:herons')).toBe(true);
 });
 
-test('what another version wrote is left as it is on both sides', async () => {
+test('an entry written by another version is left as it is on both sides', async () => {
   await rename('Terns');
   const later = { changed: Date.now() + 1e6, packed: await packText('{"name":"Terns","pupils":9}') };
   fake.account.set('group:herons', later);
@@ -156,7 +156,7 @@ test('what another version wrote is left as it is on both sides', async () => {
   expect(fake.account.get('group:herons')).toEqual(later);
 });
 
-test('nothing is copied while it is off', async () => {
+test('nothing is copied while copying is off', async () => {
   await changeSyncState((state) => ({ ...state, on: false }));
   await rename('Terns');
   expect(fake.account.size).toBe(0);

@@ -15,7 +15,7 @@ const LARGEST_ITEM = 8_000;
 const GROUP = 'group:';
 const SEQUENCE = 'sequence:';
 
-/** How an item lies in the account. */
+/** How an item is in the account. */
 interface Packed {
   readonly changed: number;
   readonly packed: string | null;

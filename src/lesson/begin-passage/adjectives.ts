@@ -21,7 +21,7 @@ export function mayAlsoBe(adjective: string, other: string): boolean {
   return adjective !== other && !EXCLUSIVE.some((set) => set.has(adjective) && set.has(other));
 }
 
-/** Whether `it was` may stand before it. */
+/** Whether `it was` may be before it. */
 export function canStandAlone(adjective: string): boolean {
   return !BEFORE_ONLY.has(adjective);
 }

@@ -13,7 +13,7 @@ describe.each(plots)('the plot $id', (plot) => {
   const beats = compileBeats(plot, (text) => inVariety(text, 'american'));
   const things = new Map(plot.things.split(' ').map((each) => each.split(':') as [string, string]));
 
-  test('names only things it draws, of classes there are', () => {
+  test('names only things that it draws, from classes that exist', () => {
     for (const of of things.values())
       expect(
         of === 'job' || of === 'word' || of in storyClasses || settings.every(({ classes }) => of in classes),
@@ -50,7 +50,7 @@ describe.each(plots)('the plot $id', (plot) => {
       }
   });
 
-  test('has quotes that are closed, and a sentence end behind each way', () => {
+  test('closes its quotes, and ends each way to say a beat with a sentence end', () => {
     for (const { ways, spare } of beats)
       for (const way of [...ways, ...spare]) {
         const text = way.map((piece) => (typeof piece === 'string' ? piece : 'x')).join('');
@@ -61,7 +61,7 @@ describe.each(plots)('the plot $id', (plot) => {
   });
 });
 
-test('no word of the stories is one of those kept off lesson sheets', () => {
+test('no word of the stories is kept off lesson sheets', () => {
   const path = new URL('../../data/source/not-in-lessons.txt', import.meta.url);
   const kept = new Set(
     readFileSync(path, 'utf8')

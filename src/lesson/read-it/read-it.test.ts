@@ -18,7 +18,7 @@ test('lines are short, hold every word once, and count the words up to their end
   expect(lines.at(-1)!.words).toBe(17);
 });
 
-test('nothing to read gives no lines', () => {
+test('a passage without words gives no lines', () => {
   expect(setLines('\n - \n###\n"!"')).toEqual([]);
 });
 

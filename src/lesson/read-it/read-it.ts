@@ -1,10 +1,8 @@
-import { tokenize } from '../../analyze/index.ts';
+import { CLIMB_MARKS, tokenize } from '../../analyze/index.ts';
 import type { LessonInput } from '../lesson-input.ts';
 import type { LessonBlock, PartMaker } from '../lesson-part.ts';
 import { setLines } from './set-lines.ts';
 
-/** A passage of which the group can read a smaller share is not to be read alone. */
-const ENOUGH = 0.95;
 const MOST_NAMED = 12;
 /** An empty cell to write in. */
 const EMPTY = '\u00a0';
@@ -22,8 +20,8 @@ export const readIt: PartMaker = {
     const total = lines.reduce((most, { words }) => Math.max(most, words ?? 0), 0);
     if (total === 0)
       return { blocks: [], says: 'Choose a passage to print it large with a count of its words.' };
-    const { unread, share } = unreadWords(input);
-    if (share < ENOUGH) {
+    const { unread, percent } = unreadWords(input);
+    if (percent < CLIMB_MARKS.withHelp) {
       return {
         blocks: [],
         says: 'The group cannot read enough of this passage yet. Replace some of its words, or choose another passage.',
@@ -67,12 +65,12 @@ function scoreBlock(total: number): LessonBlock {
   };
 }
 
-function unreadWords({ passage, known }: LessonInput): { unread: string[]; share: number } {
+function unreadWords({ passage, known }: LessonInput): { unread: string[]; percent: number } {
   const text = passage?.text ?? '';
   const words = tokenize(text).filter(({ kind }) => kind === 'word');
   const unread = words.map(({ start, end }) => text.slice(start, end)).filter((word) => !known.reads(word));
   return {
     unread: [...new Set(unread)].slice(0, MOST_NAMED),
-    share: words.length === 0 ? 0 : 1 - unread.length / words.length,
+    percent: words.length === 0 ? 0 : 100 - (100 * unread.length) / words.length,
   };
 }

@@ -26,11 +26,11 @@ const days = (more: Partial<Group>) => {
   return { ...ages, estimated: found.estimated } as Record<string, number | boolean>;
 };
 
-test('without dates a week a step, back from the day', () => {
+test('without dates each step counts a week back from the day', () => {
   expect(days({})).toEqual({ igh: 0, oa: 7, ee: 14, ai: 21, estimated: true });
 });
 
-test('dated steps by their dates, earlier ones a week each before the first', () => {
+test('dated steps go by their dates, and earlier steps count a week each before the first date', () => {
   const history = [
     { date: '0001-01-01', sequence: 'harbour', step: 2 },
     { date: '2026-11-10', sequence: 'harbour', step: 3 },
@@ -39,7 +39,7 @@ test('dated steps by their dates, earlier ones a week each before the first', ()
   expect(days({ history })).toEqual({ igh: 2, oa: 15, ee: 22, ai: 29, estimated: true });
 });
 
-test('steps taken at once are as old as the move; moves in another sequence say nothing', () => {
+test('steps skipped in one move are as old as the move, and moves in another sequence do not count', () => {
   const history = [
     { date: '2026-10-01', sequence: 'hill', step: 4 },
     { date: '2026-11-20', sequence: 'harbour', step: 4 },
@@ -47,7 +47,7 @@ test('steps taken at once are as old as the move; moves in another sequence say 
   expect(days({ history })).toEqual({ igh: 5, oa: 5, ee: 5, ai: 5, estimated: false });
 });
 
-test('what is taught besides is as old as the first step; a day before the move is no day', () => {
+test('patterns taught besides are as old as the first step', () => {
   expect(days({ alsoTaught: ['ch'] }).ch).toBe(21);
   const history = [{ date: '2027-01-01', sequence: 'harbour', step: 4 }];
   expect(days({ history }).igh).toBe(0);

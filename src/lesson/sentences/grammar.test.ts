@@ -19,7 +19,7 @@ test.each([
   expect(pluralOf(one)).toBe(many);
 });
 
-test('each verb has four forms, and no two classes one name', () => {
+test('each verb has four forms, and no two classes have one name', () => {
   const lines = Object.values(verbFrames)
     .flatMap((lines) => lines.split('\n'))
     .map((line) => line.trim())
@@ -47,7 +47,7 @@ test('each slot names a class or a word, not both misspelt', () => {
   expect(strange).toEqual([]);
 });
 
-test('no word is one of those kept off lesson sheets', () => {
+test('no word of the sentence lists is kept off lesson sheets', () => {
   const path = new URL('../../data/source/not-in-lessons.txt', import.meta.url);
   const kept = new Set(
     readFileSync(path, 'utf8')

@@ -227,7 +227,7 @@ function agree(forms: string, subject: Subject | null, draft: Draft): string {
   return who.number === 'many' ? many : one;
 }
 
-/** Whether a word that means something stands in it twice: `the wet vest is wet`. */
+/** Whether a word that means something is in it twice: `the wet vest is wet`. */
 function hasTwice(said: string): boolean {
   const words = said
     .toLowerCase()

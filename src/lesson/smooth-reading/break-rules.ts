@@ -3,7 +3,7 @@ import { isParticle, isPhrasal, type PhraseClass, takesTo } from './phrase-words
 
 /** A word of a sentence. */
 export interface PhraseWord {
-  /** As it stands between two spaces, with its marks. */
+  /** As it is between two spaces, with its marks. */
   readonly shown: string;
   readonly word: string;
   readonly is: PhraseClass;

@@ -2,11 +2,11 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { cutPhrases } from './cut-phrases.ts';
 
-test('a sentence may begin with and', () => {
+test('a sentence that begins with “and” is not cut there', () => {
   expect(cutPhrases('And gulls flew home.')).toEqual(['And gulls flew home.']);
 });
 
-test('nothing is lost, whatever the text', () => {
+test('the phrases of any text are the whole text', () => {
   fc.assert(
     fc.property(fc.string({ unit: 'binary' }), (text) => {
       expect(cutPhrases(text).join(' ')).toBe(text.split(/\s+/).filter(Boolean).join(' '));

@@ -17,7 +17,7 @@ test.each([
   expect(findDue(on(...days), day).map(({ item }) => item)).toEqual(isDue ? ['rain'] : []);
 });
 
-test('what is latest by its interval comes first', () => {
+test('the word that is most overdue for its interval comes first', () => {
   const sheets = [
     { day: '2026-11-01', items: ['boat'] },
     { day: '2026-11-09', items: ['rain'] },
@@ -25,7 +25,7 @@ test('what is latest by its interval comes first', () => {
   expect(findDue(sheets, '2026-11-11').map(({ item }) => item)).toEqual(['boat', 'rain']);
 });
 
-test('the sheets of a day are one, and the oldest are forgotten', () => {
+test('the sheets of a day are kept as one, and the oldest are forgotten', () => {
   const sheet = (day: string, word: string) => ({ day, patterns: ['ai'], words: [word], bySight: [] });
   const two = addSheet(addSheet([], sheet('2026-11-02', 'rain')), sheet('2026-11-02', 'sail'));
   expect(two).toEqual([{ day: '2026-11-02', patterns: ['ai'], words: ['rain', 'sail'], bySight: [] }]);

@@ -7,7 +7,7 @@ import type { WordBank } from '../word-bank.ts';
 import { owners, shortForms } from './apostrophes.ts';
 import { listUnits } from './list-units.ts';
 
-/** A word that may stand in a list: read by its patterns in its usual reading, and no other word spelt alike. */
+/** A word that may be in a list: read by its patterns in its usual reading, and no other word spelt alike. */
 export interface ListedWord {
   readonly word: string;
   /** Place in the list. */

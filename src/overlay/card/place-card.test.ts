@@ -60,7 +60,7 @@ describe('a card stands', () => {
   });
 });
 
-test('it is always inside the view, and beside the word while a side has room', () => {
+test('a card is always inside the view, and beside the word while a side has room', () => {
   const request = fc.record({
     word: fc.array(anyBox(-200, 1400, 900), { minLength: 1, maxLength: 3 }),
     card: fc.record({ width: fc.integer({ min: 60, max: 400 }), height: fc.integer({ min: 30, max: 900 }) }),

@@ -41,7 +41,7 @@ test.each([
   ['a list', '[]'],
   ['a passage without versions', JSON.stringify({ ...passage, versions: 7 })],
   ['a passage that was never saved', JSON.stringify({ ...passage, rev: 'later' })],
-])('%s is no draft, and the saved passage stands', (_, stored) => {
+])('%s is no draft, and the saved passage is shown', (_, stored) => {
   kept.set('draft tide', stored);
   expect(findDraft('tide')).toBeNull();
 });

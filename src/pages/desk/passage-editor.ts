@@ -33,7 +33,7 @@ export interface PassageWord {
   readonly to: number;
   readonly text: string;
   readonly key: string;
-  /** The line it stands in, and where in it. */
+  /** The line it is in, and where in it. */
   readonly line: string;
   readonly start: number;
   readonly end: number;
@@ -46,7 +46,7 @@ export interface PassageEditorOptions {
   readonly onChange: (text: string) => void;
   /** The text is to be counted and shown anew: at once after any change but typing, which is waited for. */
   readonly onSettled: () => void;
-  /** The word the cursor stands in; null elsewhere. */
+  /** The word the cursor is in; null elsewhere. */
   readonly onWord: (word: PassageWord | null) => void;
   readonly signal: AbortSignal;
 }
@@ -78,7 +78,7 @@ export interface PassageEditor {
   setShading(shading: Shading): void;
   /** Makes several edits as one, to be undone as one, with what else belongs to them. */
   edit(edits: readonly TextEdit[], beside?: Beside): void;
-  /** Replaces a word wherever it stands, keeping capitals; gives how often. */
+  /** Replaces a word wherever it is, keeping capitals; gives how often. */
   replaceEverywhere(word: string, text: string): number;
   /** Goes to the first word that is not yet decodable, or into the text. */
   goToHard(): void;

@@ -51,7 +51,7 @@ test('only versions of other groups that are still there can be put beside', () 
   expect(listBeside(groups, passage, 'herons')).toEqual([]);
 });
 
-test('two versions are side by side once both have their figures', () => {
+test('two versions are shown side by side once both have their figures', () => {
   const [found, herons] = [{ id: 'as-found' }, { id: 'herons' }];
   const state = { ...openFor('herons'), beside: 'as-found' };
   expect(findPair([herons], state)).toBeNull();
@@ -79,7 +79,7 @@ test('a story word is kept in lower case and without its reading', () => {
   expect(['Quay', 'Quay^', 'Quay+', 'lead#1'].map(storyWordOf)).toEqual(['quay', 'quay', 'quay', 'lead']);
 });
 
-test('a word pressed again goes to its next place, each word for itself', () => {
+test('a word pressed again goes to its next place, and each word has a count of its own', () => {
   const next = createPlaceCounter();
   expect(['tide', 'quay', 'tide', 'constructor', 'tide'].map(next)).toEqual([0, 0, 1, 0, 2]);
 });

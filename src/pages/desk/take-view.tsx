@@ -46,7 +46,7 @@ interface Taken {
 }
 
 /**
- * Puts the text that is checked on a shaded page on the desk, with where it comes from; one that lies there already is
+ * Puts the text that is checked on a shaded page on the desk, with where it comes from; one that is there already is
  * found again. Rejects with `TakeFault` when the page is no longer shaded or has no words, with `StorageFault` when it
  * cannot be kept.
  */

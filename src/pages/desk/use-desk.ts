@@ -4,7 +4,7 @@ import { loadPassages, type Passage, watchPassages } from '../../host/store/pass
 import { loadSequences, type Sequences, watchSequences } from '../../host/store/sequences-store.ts';
 import { readAddress, useAddress, writeAddress } from '../../ui/address.ts';
 
-/** What lies on the desk, and the passage the address names. */
+/** What is on the desk, and the passage the address names. */
 export interface Desk {
   readonly groups: Groups | null;
   readonly sequences: Sequences | null;
@@ -16,7 +16,7 @@ export interface Desk {
   readonly swap: WantedSwap | null;
 }
 
-/** A word to be replaced wherever it stands. */
+/** A word to be replaced wherever it is. */
 export interface WantedSwap {
   readonly word: string;
   readonly text: string;

@@ -22,7 +22,7 @@ interface WordViewProps {
   /** What the group says of the word. */
   readonly counts: CountsAs;
   readonly onCounts: (as: CountsAs, says: string) => void;
-  /** Puts a swap in the place of the word wherever it stands. */
+  /** Puts a swap in the place of the word wherever it is. */
   readonly onEverywhere: (text: string) => void;
   /** Makes the edits of a swap in this place: the word, and the a or an before it. */
   readonly onEdit: (edits: readonly TextEdit[]) => void;
@@ -30,7 +30,7 @@ interface WordViewProps {
   readonly onStoryWord: (meaning: string) => void;
 }
 
-/** The word the cursor stands in: what it is to the group, and what may be said instead. */
+/** The word the cursor is in: what it is to the group, and what may be said instead. */
 export function WordView({
   word,
   analysis,

@@ -19,7 +19,7 @@ test('a pattern that is never taught costs the words that need it, the dearest f
   ]);
 });
 
-test('what the group was taught besides costs nothing', () => {
+test('a pattern that the group was taught besides costs nothing', () => {
   const sequence = parseSequence({ ...about, steps: [{ teaches: ['h', 'short-i'], bySight: [] }] });
   const taught = { ...group, alsoTaught: ['s-z'] };
   expect(costOfGaps(['his'], engine, taught, sequence)).toEqual([]);

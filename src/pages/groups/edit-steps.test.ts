@@ -26,20 +26,20 @@ test('a pattern is taught in one step only', () => {
   expect(told(teachIn(steps, 1, 'sh'))).toBe('m s t the a | p sh said of | ch');
 });
 
-test('a step is parted in half, or into its pattern and its words', () => {
+test('a step is split in half, or into its pattern and its words', () => {
   expect(told(splitStep(steps, 0))).toBe('m s the | t a | p said of | sh ch');
   expect(told(splitStep(steps, 1))).toBe('m s t the a | p | said of | sh ch');
   expect(told(splitStep([{ teaches: ['m'], bySight: [] }], 0))).toBe('m');
 });
 
-test('two steps become one', () => {
+test('two steps are merged into one', () => {
   const merged = mergeSteps(steps, 0);
   expect(told(merged)).toBe('m s t p the a said of | sh ch');
   expect(merged.steps[0]!.title).toBe('One; Two');
   expect(mergeSteps(steps, 2).steps).toEqual(steps);
 });
 
-test('a duplicate has the title, and teaches nothing twice', () => {
+test('a duplicated step has the title, and nothing is taught twice', () => {
   expect(duplicateStep(steps, 0).steps[1]).toEqual({ title: 'One (again)', teaches: [], bySight: [] });
 });
 

@@ -34,7 +34,7 @@ export function teachIn(steps: Steps, at: number, id: PatternId): EditedSteps {
   };
 }
 
-/** Puts a step before the one that stands at `at`. */
+/** Puts a step before the one that is at `at`. */
 export function insertStep(steps: Steps, at: number, step: SequenceStep): EditedSteps {
   return { steps: steps.toSpliced(at, 0, step), place: (now) => (now > at ? now + 1 : now) };
 }

@@ -15,7 +15,7 @@ const sequenceOf = (...steps: Partial<SequenceStep>[]): Sequence => ({
 const oddities = (...steps: Partial<SequenceStep>[]): string[] =>
   findOddities(sequenceOf(...steps), engine).map(({ step, says }) => `${step}: ${says}`);
 
-test('what is in order is not odd', () => {
+test('a sequence in order has nothing odd', () => {
   expect(
     oddities(
       { teaches: ['m', 's', 't', 'short-a', 'h', 'r'], bySight: ['said', 'the'] },

@@ -12,7 +12,7 @@ interface PatternPickerProps {
   /** What the list is for, in a sentence. */
   readonly hint?: string;
   readonly chosen: readonly PatternId[];
-  /** Says of a pattern where it stands already (`now in step 3`); empty for none. */
+  /** Says of a pattern where it is already (`now in step 3`); empty for none. */
   readonly placeOf?: (id: PatternId) => string;
   readonly onAdd: (id: PatternId) => void;
   readonly onRemove: (id: PatternId) => void;

@@ -68,12 +68,12 @@ test('the spellings taught first come first for a long vowel', () => {
   expect(ids('long a').slice(0, 5)).toEqual(expect.arrayContaining(['a_e', 'ai', 'ay']));
 });
 
-test('a sound finds no pattern without it', () => {
+test('a search for a sound finds no pattern without that sound', () => {
   expect(ids('/ā/')).not.toContain('short-a');
   expect(ids('/k/')).not.toContain('soft-c');
 });
 
-test('nothing finds everything that can be taught, and nonsense nothing', () => {
+test('an empty search finds every pattern, and a nonsense search finds none', () => {
   expect(ids('  ')).toHaveLength(teachable.length);
   expect(ids('irregular')).not.toContain('irregular');
   expect(ids('xyzzy')).toEqual([]);

@@ -92,7 +92,7 @@ function withoutHyphen(span: PdfSpan): PdfSpan {
 }
 
 /**
- * Puts runs into an element one behind the other, in one line without end. `settleText` moves each from where it stands then to where it
+ * Puts runs into an element one behind the other, in one line without end. `settleText` moves each from where it is then to where it
  * is drawn: the browser sees words that run on, and the reader sees nothing of it.
  */
 function layRuns(element: HTMLElement, runs: readonly Run[], high: number): void {

@@ -7,10 +7,10 @@ test.each([
   ['1-3, 5', [1, 2, 3, 5]],
   ['5;1 – 2', [5, 1, 2]],
   ['4 - 9', [4, 5, 6]],
-])('"%s" of six pages', (written, pages) => {
+])('"%s" chooses pages of a file of six', (written, pages) => {
   expect([...(parsePages(written, 6) ?? [])]).toEqual(pages);
 });
 
-test.each(['0', '7', '3-1', 'two', '1-', '-', '1--2'])('"%s" of six pages is none', (written) => {
+test.each(['0', '7', '3-1', 'two', '1-', '-', '1--2'])('"%s" chooses no page of a file of six', (written) => {
   expect(parsePages(written, 6)).toBeNull();
 });

@@ -6,7 +6,7 @@ const match = (read: string, written: string): (string | null)[] => {
   return matchWords(read.split(' '), words).map((place) => (place === null ? null : words[place]!));
 };
 
-describe('the words of a picture in the text that was made of them', () => {
+describe('the words of a picture, looked up in its corrected text,', () => {
   test('are the same words while nothing was corrected', () => {
     expect(match('The ferry left', 'The ferry left')).toEqual(['The', 'ferry', 'left']);
   });
@@ -28,7 +28,7 @@ describe('the words of a picture in the text that was made of them', () => {
       'now',
     ]);
   });
-  test('are none where the teacher took words out, and words put in are of no picture', () => {
+  test('are gone where the teacher took them out, and added words belong to no picture', () => {
     expect(match('a big red ferry', 'a ferry')).toEqual(['a', null, null, 'ferry']);
     expect(match('a ferry', 'a big red ferry')).toEqual(['a', 'ferry']);
   });

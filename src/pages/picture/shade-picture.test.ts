@@ -34,7 +34,7 @@ const shown = (line: string, text?: string, checked?: ReadonlySet<string>) =>
   shade(line, text, checked).marks.map((mark) => `${mark.text}:${mark.standing}${mark.isOpen ? '?' : ''}`);
 
 describe('the words of a picture', () => {
-  test('are shaded as those of a page', () => {
+  test('are shaded as the words of a page are', () => {
     expect(shown('the lighthouse')[1]).toBe('lighthouse:beyond');
   });
 

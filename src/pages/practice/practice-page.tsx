@@ -40,7 +40,7 @@ export function PracticePage() {
   );
 }
 
-/** The story that comes with the extension, as it stands in its file. */
+/** The story that comes with the extension, as it is in its file. */
 function StoryText() {
   const place = useRef<HTMLElement>(null);
   useEffect(() => {

@@ -10,7 +10,7 @@ interface GapListProps {
   readonly most?: number;
 }
 
-/** What the group lacks for this text: when its sequence teaches it, what it opens, and in which words it stands. */
+/** What the group lacks for this text: when its sequence teaches it, what it opens, and in which words it is. */
 export function GapList({ gaps, group, most = Number.POSITIVE_INFINITY }: GapListProps) {
   if (gaps.length === 0) return <p>{say('report.noGaps')}</p>;
   return (

@@ -97,7 +97,7 @@ function pickGroup(wished: readonly (string | null)[], { groups, chosen }: Group
 }
 
 /**
- * A report as a web page of its own, as it stands on the screen, without what can be pressed on it
+ * A report as a web page of its own, as it is on the screen, without what can be pressed on it
  * (`data-screen`) and without scripts; it needs nothing else and tells nobody that it is read.
  */
 function writeReport(report: Element, title: string): string {

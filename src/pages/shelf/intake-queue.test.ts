@@ -35,7 +35,7 @@ function held(name: string): IntakeSource<string> & { end: () => void; reads: ()
 const good = (name: string): IntakeSource<string> => ({ name, read: async () => name });
 const bad: IntakeSource<string> = { name: 'bad', read: () => Promise.reject(new Error('torn')) };
 
-test('reads one after the other; what fails says why and stops nothing', async () => {
+test('texts are read one after the other, and one that fails says why and stops nothing', async () => {
   const { queue, states, view } = start();
   queue.add([good('a'), bad, good('b')]);
   expect(view().running).toBe(true);
@@ -46,7 +46,7 @@ test('reads one after the other; what fails says why and stops nothing', async (
   expect(view().items).toEqual([]);
 });
 
-test('stopped, what is done stays and what was being read waits; taken up again, only the rest is read', async () => {
+test('a stopped queue keeps its results, and reads only the rest when it goes on', async () => {
   const { queue, states, view } = start();
   const [first, second, third] = [held('first'), held('second'), held('third')];
   queue.add([first, second, third]);
@@ -66,7 +66,7 @@ test('stopped, what is done stays and what was being read waits; taken up again,
   expect(view().running).toBe(false);
 });
 
-test('taken up again at once, it goes on when what was stopped has come to its end', async () => {
+test('a queue that goes on at once waits for the text that was stopped', async () => {
   const { queue, states, view } = start();
   const slow = held('slow');
   queue.add([slow, good('next')]);
@@ -79,7 +79,7 @@ test('taken up again at once, it goes on when what was stopped has come to its e
   await vi.waitFor(() => expect(states()).toEqual(['slow done', 'next done']));
 });
 
-test('what is added while it works is read too, and what failed may be tried again', async () => {
+test('texts added to a working queue are read too, and failed ones can be tried again', async () => {
   const { queue, states, view } = start();
   let works = false;
   queue.add([{ name: 'flaky', read: async () => (works ? 'now' : Promise.reject(new Error('not yet'))) }]);
@@ -91,7 +91,7 @@ test('what is added while it works is read too, and what failed may be tried aga
   await vi.waitFor(() => expect(states()).toEqual(['flaky done', 'late done']));
 });
 
-test('aborted for good, nothing more is read or told', async () => {
+test('after an abort nothing more is read or told', async () => {
   const { queue, controller, view } = start();
   const [first, second] = [held('first'), held('second')];
   queue.add([first, second]);

@@ -59,7 +59,7 @@ beforeEach(async () => {
   for await (const slice of readShelf()) await deleteTexts(slice.map(({ id }) => id));
 });
 
-test('saved, deleted and opened again, the shelf is what it was; opened twice, nothing is doubled', async () => {
+test('a shelf that is saved, deleted and opened again is what it was, also if it is opened twice', async () => {
   await putTexts(Array.from({ length: 450 }, (_, n) => textOf(n)));
   const before = await whole();
   const file = await packShelf(null, signal);
@@ -79,7 +79,7 @@ test('a part of the shelf is saved by ids', async () => {
   expect(await whole()).toEqual([textOf(1)]);
 });
 
-test('a text changed since is kept as it is, and the one of the file stands beside it, once', async () => {
+test('a text changed since is kept, and the file’s text is added beside it once', async () => {
   await putTexts([textOf(0)]);
   const file = await packShelf(null, signal);
   await changeText('t0', () => ({ notes: 'a new note' }));
@@ -88,7 +88,7 @@ test('a text changed since is kept as it is, and the one of the file stands besi
   expect((await whole()).map((text) => text!.notes).toSorted()).toEqual(['a new note', 'note 0']);
 });
 
-test('merged, a text changed since is as in the file; undone, as it was', async () => {
+test('merging replaces a text changed since by the file’s, and undo brings it back', async () => {
   await putTexts([textOf(0)]);
   const file = await packShelf(null, signal);
   await changeText('t0', () => ({ notes: 'a new note' }));
@@ -104,7 +104,7 @@ test('two texts of a file under one id are both taken', async () => {
   expect((await whole()).map((text) => text!.title).toSorted()).toEqual([textOf(0).title, textOf(1).title]);
 });
 
-test('of a file that is damaged in part, nothing is taken, however far in', async () => {
+test('nothing is taken from a file that is damaged anywhere', async () => {
   const texts = Array.from({ length: 250 }, (_, n) => textOf(n));
   const file = fileOf([...texts, { id: 't1' } as WholeShelfText]);
   await expect(take(file)).rejects.toThrow(/Line 252 of this file is damaged/);

@@ -37,7 +37,7 @@ const rows = [
 ];
 const titles = (sorted: readonly RankedText[]) => sorted.map(({ text }) => text.title);
 
-test('the best fit comes first: now by reach, then by the step it takes, then what never reads', () => {
+test('texts that are readable now come first by reach, then the others by the step they become readable', () => {
   expect(titles(sortTexts(rows, 'fit'))).toEqual([
     'now best, newer',
     'now best',
@@ -49,13 +49,13 @@ test('the best fit comes first: now by reach, then by the step it takes, then wh
   ]);
 });
 
-test('other orders', () => {
+test('texts are sorted by practice, by date and by title too', () => {
   expect(titles(sortTexts(rows, 'practice'))[0]).toBe('now');
   expect(titles(sortTexts(rows, 'newest')).slice(0, 2)).toEqual(['never high', 'now best, newer']);
   expect(titles(sortTexts(rows, 'title'))[0]).toBe('never high');
 });
 
-test('bands', () => {
+test('texts are grouped into ready now, soon and later', () => {
   const band = (fit: Partial<Fit>, at: number) => bandOf(row('', fit).fit, at);
   expect(band({ now: true, step: 1 }, 20)).toBe('now');
   expect(band({ step: 15 }, 10)).toBe('soon');

@@ -17,7 +17,7 @@ test('the charset a page names is used where it is not UTF-8, an unknown one is 
   expect(decodeText(Uint8Array.of(0xe9), 'no-such')).toBe('é');
 });
 
-test('what is no text is known', () => {
+test('bytes that are no text are known', () => {
   expect(isText('Nets\tand\r\nropes\f')).toBe(true);
   expect(isText('\0\x01\x02')).toBe(false);
 });

@@ -12,7 +12,7 @@ const LEADERS = /(?:[.·…_]\s?){4,}\s*(?:\d{1,4}|[ivxlc]{1,7})$/i;
 const ENDS_IN_NUMBER = /\p{L}.*[\s.·…](?:\d{1,3}|[ivxlc]{1,7})$/iu;
 const NUMBER = /^[\s.·…_]*(?:\d{1,4}|[ivxlc]{1,7})$/i;
 
-/** Lines that stand beside each other, from left to right. */
+/** Lines that are beside each other, from left to right. */
 type Row = readonly PdfLine[];
 
 /**
@@ -24,9 +24,9 @@ export function dropContents(pages: readonly (readonly PdfLine[])[]): PdfLine[][
   return pages.map((lines) => {
     const rows = findRows(lines);
     const gone = new Set<PdfLine>();
-    const led = rows.filter((row) => LEADERS.test(textOf(row)));
+    const led = rows.filter((row) => LEADERS.test(rowText(row)));
     if (led.length >= ENTRIES_ALONE || runsOn) for (const row of led) for (const line of row) gone.add(line);
-    const heading = rows.findIndex((row) => HEADING.test(textOf(row)));
+    const heading = rows.findIndex((row) => HEADING.test(rowText(row)));
     if (heading === -1 && !runsOn) return lines.filter((line) => !gone.has(line));
     const first = heading === -1 ? 0 : heading + 1;
     const end = endOfEntries(rows, first);
@@ -47,11 +47,11 @@ function endOfEntries(rows: readonly Row[], first: number): number {
 }
 
 function isEntry(row: Row): boolean {
-  const text = textOf(row);
+  const text = rowText(row);
   return LEADERS.test(text) || ENDS_IN_NUMBER.test(text) || (row.length > 1 && NUMBER.test(row.at(-1)!.text));
 }
 
-function textOf(row: Row): string {
+function rowText(row: Row): string {
   return row.map(({ text }) => text).join(' ');
 }
 

@@ -5,7 +5,7 @@ import { finish } from './file-time.ts';
 /** No page anybody wrote has elements so deep in each other; browsers cut off at some 500 themselves. */
 const DEEPEST = 1000;
 
-/** Elements without an end, and those whose end may be left out: the latter lie in each other only within others. */
+/** Elements without an end, and those whose end may be left out: the latter are in each other only within others. */
 const NOT_COUNTED = new Set(
   'area base br col embed hr img input link meta param source track wbr p li dt dd rt rp option optgroup colgroup caption thead tbody tfoot tr td th html head body'.split(
     ' ',

@@ -49,7 +49,7 @@ describe('how deep a page is', () => {
     expect(() => expectShallow('<p>'.repeat(5000), true)).toThrow(FileFault);
   });
 
-  test('what is no tag takes no time', () => {
+  test('a sign that begins no tag takes no time', () => {
     for (const html of [
       '<a '.repeat(200_000),
       '<a "'.repeat(200_000),
@@ -96,7 +96,7 @@ describe('how much a PDF unpacks to', () => {
     expect(() => expectSmallStreams(pdf('[/FlateDecode /RunLengthDecode]', runs))).toThrow(FileFault);
   });
 
-  test('what is no packed stream is left to the reader', () => {
+  test('a stream that is not packed is left to the reader', () => {
     for (const bytes of [
       Buffer.from('stream'),
       Buffer.from('/FlateDecode stream\nendstream'),

@@ -27,7 +27,7 @@ test.each([56, 60, 66, 72, 76, 80, 90, 98, 99])(
   },
 );
 
-test('verse and addresses are not, even beside wrapped prose', () => {
+test('verse and addresses are not joined, even beside wrapped prose', () => {
   const verse = [
     'The bell on the wall',
     'rang once for the dead,',

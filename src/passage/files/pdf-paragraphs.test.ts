@@ -123,7 +123,7 @@ test('rows drawn across two columns are read column by column; cells of a table,
   expect(read(table)).toEqual(table.flat());
 });
 
-test('running heads and page numbers go, a title that stands once stays', () => {
+test('running heads and page numbers are left out, a title that comes once is kept', () => {
   const page = (n: number) =>
     lines(
       [`Tarn Quay Post ${n}`, 40, 190],

@@ -2,12 +2,12 @@ import type { PdfJoint, PdfLine, PdfParagraph } from './pdf-text.ts';
 
 /** Lines parted by this much more than usual begin a paragraph. */
 const WIDER = 1.3;
-/** A first line that stands in by this much begins one, in the size of its letters. */
+/** A first line that is in by this much begins one, in the size of its letters. */
 const INDENT = 0.8;
 /** Letters this much larger than most are a heading's, if it is no longer than that. */
 const LARGER = 1.12;
 const LONGEST_HEADING = 150;
-/** Lines whose starts differ by less stand in one column, in the size of their letters. */
+/** Lines whose starts differ by less are in one column, in the size of their letters. */
 const COLUMN = 5;
 
 const ITEM = /^[•▪◦‣·●○■*–—-]\s+(?=\S)/;
@@ -151,7 +151,7 @@ function usualGap(lines: readonly PdfLine[]): number {
 }
 
 /**
- * The edges of the column each line stands in: of the lines of its page and of its size that start near where it does. A
+ * The edges of the column each line is in: of the lines of its page and of its size that start near where it does. A
  * heading may stand over several columns.
  */
 function findColumns(lines: readonly PdfLine[]): Map<PdfLine, Column> {

@@ -31,7 +31,7 @@ export interface PdfLine {
   readonly spans: readonly PdfSpan[];
 }
 
-/** What a page has; its size and `turn` say where its lines stand on it. */
+/** What a page has; its size and `turn` say where its lines are on it. */
 export interface PdfPage {
   /** As it is shown, in points. */
   readonly width: number;

@@ -23,7 +23,7 @@ test.each([
   await expect(unpackZip(bytes, isText)).rejects.toThrow(FileFault);
 });
 
-test('so is what would fill the memory', async () => {
+test('a zip file that would fill the memory is refused', async () => {
   const bomb = zipSync({ 'a.txt': new Uint8Array(65_000_000) });
   expect(bomb.length).toBeLessThan(100_000);
   const taken = unpackZip(bomb, isText).then(({ names }) => names);

@@ -24,7 +24,7 @@ describe('pages begin', () => {
     expect(cutPages(stack(10, 10, 10, -10, 10), 40)).toEqual([0, 3]);
   });
 
-  test('somewhere, even if all rows hold each other or one is higher than a page', () => {
+  test('even if all rows have to stay together or one is higher than a page', () => {
     expect(cutPages(stack(-10, -10, -10, -10), 20)).toEqual([0, 2]);
     expect(cutPages(stack(10, 50, 10), 20)).toEqual([0, 1, 2]);
   });

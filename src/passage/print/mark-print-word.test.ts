@@ -20,7 +20,7 @@ const reading = (vowel: string, split: readonly string[]): Reading => ({
 const running = reading('AH', ['run', 'ning']);
 const both = { dots: true, vowels: true };
 
-test('dots and vowel marks, each alone or together', () => {
+test('a word has dots and vowel marks, each alone or together', () => {
   expect(markPrintWord('Running', [running], both)).toBe('Rŭn·nĭng');
   expect(markPrintWord('Running', [running], { dots: true, vowels: false })).toBe('Run·ning');
   expect(markPrintWord('Running', [running], { dots: false, vowels: true })).toBe('Rŭnnĭng');

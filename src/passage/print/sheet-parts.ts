@@ -14,7 +14,7 @@ export interface SetLine {
   readonly number: number | null;
 }
 
-/** What of a part stands on one page. */
+/** What of a part is on one page. */
 export interface SheetPiece {
   readonly part: SheetPart;
   /** The lines on this page; null while the browser breaks them itself, and for what is never broken. */
@@ -23,7 +23,7 @@ export interface SheetPiece {
   readonly goesOn: boolean;
 }
 
-/** All parts of a sheet but its source, which stands on each page. */
+/** All parts of a sheet but its source, which is on each page. */
 export function listParts({ title, nameLine, storyWords, lines }: Sheet): SheetPart[] {
   return [
     ...(title ? [{ kind: 'title', text: title } as const] : []),

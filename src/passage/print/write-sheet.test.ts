@@ -256,7 +256,7 @@ test.each([
   expect(paperOf(language)).toBe(paper);
 });
 
-test('what was never chosen is as usual for the browser, what was chosen stays', () => {
+test('the usual choices go by the browser, and the teacher’s choices are kept', () => {
   const usual = { ...usualChoices, paper: 'letter' } as const;
   expect(parseChoices({ size: 26 }, usual)).toEqual({ ...usual, size: 26 });
   expect(parseChoices({ paper: 'a4', font: 'round' }, usual)).toMatchObject({ paper: 'a4', font: 'round' });

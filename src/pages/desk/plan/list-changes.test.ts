@@ -35,7 +35,7 @@ const list = (known: string[] = []) =>
     () => undefined,
   );
 
-test('places and sentences stand where they do in the whole text', async () => {
+test('changes have the places of their words and sentences in the whole text', async () => {
   const { places, sentences } = await list();
   const shown = places.map(({ from, to }) => text.slice(from, to));
   expect(shown).toEqual(text.match(/[A-Za-z]+/g));
@@ -70,7 +70,7 @@ test('a swap takes its article along, a story word all its places, and a heading
   expect([place, text.slice(from, to), article]).toEqual([9, 'an', 'a']);
 });
 
-test('a story word the group has already is read', async () => {
+test('a word to pre-teach that the group has already is read', async () => {
   const { changes } = await list(['squall', 'enormous']);
   expect(changes.map(({ kind }) => kind)).toEqual(['drop', 'drop', 'drop', 'rewrite']);
 });

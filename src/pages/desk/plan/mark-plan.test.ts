@@ -46,7 +46,7 @@ test('a proposal becomes a change with the words that go and come, and one that 
   expect(parted).toMatchObject({ isSafe: false, longest: { before: 9, after: 4 } });
 });
 
-test('the text after is what the ticked changes make of it', () => {
+test('the text after is the text before with the ticked changes made', () => {
   expect(textAfter(planOf([shorter, parted], [shorter, parted]))).toBe(
     'Bram ran home. The fog was thick. The lamp went out.',
   );
@@ -63,7 +63,7 @@ test('the pieces of the text before are the whole text, and where changes meet, 
   }
 });
 
-test('a swap is not made in what a sentence written anew takes out', () => {
+test('no swap is made in words that a rewritten sentence no longer has', () => {
   expect(textAfter(planOf([shorter, swap], [swap, shorter]))).toBe(
     'Bram ran home. The fog was thick, and the lamp went out.',
   );

@@ -25,7 +25,7 @@ describe('a plan', () => {
   const teach: Change = { kind: 'story-word', word: 'C', meaning: '', places: places('C') };
   const drop: Change = { kind: 'drop', sentence: 2 };
 
-  test('takes what does most first, and tells the reach before and after', () => {
+  test('takes the most helpful change first, and tells the reach before and after', () => {
     expect(planChanges(words, [drop, teach, swap], { ...options, target: 100 })).toEqual([
       { change: swap, before: 60, after: 80 },
       { change: teach, before: 80, after: 90 },
@@ -71,7 +71,7 @@ describe('a sentence written anew', () => {
     expect(step).toEqual({ change: rewrite, before: 75, after: 100 });
   });
 
-  test('is one for each sentence, and none where the sentence is left out', () => {
+  test('is at most one for each sentence, and none where the sentence is left out', () => {
     const other = { ...rewrite, text: 'a a', comes: { words: 0, unread: 0 } };
     const drop: Change = { kind: 'drop', sentence: 0 };
     expect(planChanges(words, [drop, rewrite, other], { ...options, target: 100 })).toHaveLength(1);
@@ -127,7 +127,7 @@ describe('how far a text is', () => {
     expect(planChanges(hard, drops, { ...options, dropped: 6 })).toHaveLength(5);
   });
 
-  test('near is reached by few changes, too far by none', () => {
+  test('a near text needs few changes, and a text too far gets no plan', () => {
     const planned = planChanges(words, [swap], options);
     expect(describeDistance(words, planned, 90)).toMatchObject({
       distance: 'near',

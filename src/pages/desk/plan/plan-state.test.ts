@@ -41,7 +41,7 @@ function edited(edits: ReturnType<typeof makeTicked>['edits']): string {
 }
 
 describe('a proposal', () => {
-  test('begins with what is safe ticked, and forgets an earlier fault and earlier ticks', () => {
+  test('begins with safe changes ticked, and forgets an earlier fault and earlier ticks', () => {
     const again = propose({ ...tickAll(proposed), fault: 'no table' }, text, possible);
     expect(again.ticked).toEqual(new Set([bent, bay]));
     expect(again.fault).toBeNull();

@@ -1,3 +1,4 @@
+import { CLIMB_MARKS } from '../../../analyze/index.ts';
 import type { StoryWord } from '../../../host/store/passages-store.ts';
 import type { TextEdit } from '../passage-editor.ts';
 import { type Change, type PlannedChange, planChanges } from './plan-changes.ts';
@@ -27,7 +28,7 @@ export interface Proposal {
 }
 
 export const NO_PLAN: PlanState = {
-  target: 95,
+  target: CLIMB_MARKS.withHelp,
   mostStoryWords: 3,
   longest: null,
   dropsMore: false,

@@ -1,17 +1,14 @@
 import { useEffect, useRef } from 'preact/hooks';
+import { CLIMB_MARKS } from '../../../analyze/index.ts';
 import { say } from '../../../wording/say.ts';
 import { isOutdated, type PlanState } from './plan-state.ts';
 import type { Planner } from './use-plan.ts';
 import './plan.css';
 
-/**
- * Betts (Foundations of Reading Instruction, 1946; from memory) took 99 of 100 words read rightly for reading alone,
- * 95 for reading with help. They were found on children reading, not on what can be decoded.
- */
 const TARGETS = [
   [90, 'desk.percent'],
-  [95, 'desk.targetWithHelp'],
-  [99, 'desk.targetAlone'],
+  [CLIMB_MARKS.withHelp, 'desk.targetWithHelp'],
+  [CLIMB_MARKS.alone, 'desk.targetAlone'],
   [100, 'desk.targetEveryWord'],
 ] as const;
 

@@ -17,7 +17,7 @@ export interface PossibleChanges {
   readonly articles: ReadonlyMap<number, TextEdit>;
   /** What the swap of a place takes the place of, where it is more than the word, by the number of the place. */
   readonly spans?: ReadonlyMap<number, { readonly from: number; readonly to: number }>;
-  /** Where each sentence stands in the whole text. */
+  /** Where each sentence is in the whole text. */
   readonly sentences: readonly { readonly from: number; readonly to: number }[];
 }
 

@@ -3,7 +3,7 @@ import { listSentences } from './list-sentences.ts';
 
 const text = '# The ferry\nBram ran. Wilma sat.\n- one rope\n\nThe ferry left.';
 
-test('sentences lie where they are in the whole text, without headings, with those beside them', () => {
+test('sentences have their places in the whole text and their neighbours, and headings are left out', () => {
   const sentences = listSentences(text);
   expect(sentences.map((each) => text.slice(each.from, each.to))).toEqual([
     'Bram ran.',

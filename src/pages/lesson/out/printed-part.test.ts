@@ -31,7 +31,7 @@ const part: PlannedPart = {
   ],
 };
 
-test('pupils get a line instead of the answer, and nothing that is for the teacher', () => {
+test('a pupils’ sheet has a line instead of the answer, and nothing for the teacher', () => {
   const [printed] = printParts([part], 'pupils');
   expect(printed?.blocks).toEqual([
     {
@@ -49,18 +49,18 @@ test('pupils get a line instead of the answer, and nothing that is for the teach
   ]);
 });
 
-test('the key has it all', () => {
+test('the key has every column', () => {
   const { blocks } = printParts([part], 'key')[0]!;
   expect(blocks.map(({ rows }) => rows)).toEqual([[['1', 'sail', 's\u0101il']], [['a clue']]]);
   expect(blocks[0]!.note).toBe('Say each word twice.');
 });
 
-test('what is left out, or has nothing for the audience, is not there', () => {
+test('a part that is left out, or has nothing for its readers, is not printed', () => {
   expect(printParts([{ ...part, plan: { ...plan, out: true } }], 'key')).toEqual([]);
   expect(printParts([{ ...part, blocks: part.blocks.slice(1) }], 'pupils')).toEqual([]);
 });
 
-test('rows that pupils only write on have numbers, and a column without a word is not there', () => {
+test('rows that pupils only write on have numbers, and a column without a word is not printed', () => {
   const dictated: PlannedPart = {
     ...part,
     blocks: [

@@ -1,7 +1,7 @@
-import type { Spelling } from './word-record.ts';
+import type { Correspondence } from './word-record.ts';
 
 /** Reads the notation `ai:EY`; the sound stands after the last colon. */
-export function readSpelling(text: string): Spelling {
+export function readCorrespondence(text: string): Correspondence {
   const colon = text.lastIndexOf(':');
   return { letters: text.slice(0, colon), sound: text.slice(colon + 1) };
 }

@@ -1,0 +1,81 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { PageWords } from './page-words.ts';
+
+describe('the words of a page', () => {
+  test('count what is on the page now, whatever was on it before', () => {
+    const keys = fc.constantFrom('fog', 'Bram', 'tide^', 'read#1');
+    fc.assert(
+      fc.property(fc.array(fc.tuple(keys, fc.integer({ min: 0, max: 3 }))), (steps) => {
+        const words = new PageWords();
+        const expected = new Map<string, number>();
+        for (const [key, count] of steps) {
+          words.of(key).count = count;
+          if (count > 0) expected.set(key, count);
+          else expected.delete(key);
+        }
+        expect([...words.counts()].sort()).toEqual([...expected].sort());
+        expect(
+          words
+            .present()
+            .map(({ key }) => key)
+            .sort(),
+        ).toEqual([...expected.keys()].sort());
+        words.forgetGone();
+        for (const [key, count] of expected) expect(words.of(key).count).toBe(count);
+        expect([...words.counts()].sort()).toEqual([...expected].sort());
+      }),
+    );
+  });
+
+  test('are one for all places of a key', () => {
+    const words = new PageWords();
+    expect(words.of('fog')).toBe(words.of('fog'));
+    expect(words.of('Fog')).not.toBe(words.of('fog'));
+    expect([words.of('read').isHomograph, words.of('fog').isHomograph]).toEqual([true, false]);
+  });
+
+  test('forget what is gone', () => {
+    const words = new PageWords();
+    const gone = words.of('fog');
+    words.forgetGone();
+    expect(words.of('fog')).not.toBe(gone);
+  });
+});
+
+describe('a capital at the start of a sentence', () => {
+  const page = (...counts: (readonly [key: string, count: number])[]) => {
+    const words = new PageWords();
+    for (const [key, count] of counts) {
+      words.of(key).count = count;
+      words.of(key).standing = 'reads';
+    }
+    return words;
+  };
+
+  test('becomes that of a name where the page has the name inside a sentence, and is asked for anew', () => {
+    const words = page(['Biscuit^', 1]);
+    words.of('Biscuit').count = 2;
+    expect(words.settle()).toEqual([{ key: 'Biscuit', isHomograph: false, standing: undefined, count: 1 }]);
+    expect(words.counts()).toEqual(new Map([['Biscuit', 3]]));
+    expect(words.settle()).toEqual([]);
+  });
+
+  test('has the standing of the name at once where that is known', () => {
+    const words = page(['Biscuit^', 1]);
+    words.of('Biscuit').count = 1;
+    words.of('Biscuit').standing = 'name';
+    expect(words.settle()).toEqual([{ key: 'Biscuit', isHomograph: false, standing: 'name', count: 1 }]);
+  });
+
+  test('is a place’s again once the name is gone', () => {
+    const words = page(['Biscuit^', 1], ['Biscuit', 1]);
+    words.settle();
+    words.of('Biscuit').count = 0;
+    expect(words.settle()).toEqual([{ key: 'Biscuit^', isHomograph: false, standing: undefined, count: 1 }]);
+  });
+
+  test('stays where nothing tells', () => {
+    expect(page(['Biscuit^', 1], ['biscuit', 3]).settle()).toEqual([]);
+  });
+});
