@@ -92,16 +92,18 @@ function readRow(cells: readonly LaidCell[], needs: WordNeeds, plan: PlanWide): 
   const headings = cells.map(({ text, kind }) =>
     teaching(kind) ? readItems(text, kind).flatMap((item) => item.headings) : [],
   );
-  const read = cells.map(({ text, kind, about }, i): ReadCell => {
+  const readCell = ({ text, kind, about }: LaidCell, i: number, shown = examples): ReadCell => {
     const named = headingsAbove(about);
     const others = cells[0]!.row === undefined ? [] : headings.filter((_, place) => place !== i).flat();
     return {
       kind,
-      items: readItems(text, kind, { examples, headings: [...named, ...others], needs, ...plan }),
+      items: readItems(text, kind, { examples: shown, headings: [...named, ...others], needs, ...plan }),
     };
-  });
-  if (cells[0]!.row === undefined)
-    return withoutGoals(cells, read).flatMap(({ items }, i) => {
+  };
+  const read = cells.map((cell, i) => readCell(cell, i));
+  if (cells[0]!.row === undefined) {
+    const lines = withoutExampleLines(cells, read, needs, readCell);
+    return withoutGoals(cells, lines).flatMap(({ items }, i) => {
       const below = read.slice(i + 1, i + 1 + (cells[i]!.heads ?? 0));
       return below.length === 0
         ? items
@@ -110,12 +112,48 @@ function readRow(cells: readonly LaidCell[], needs: WordNeeds, plan: PlanWide): 
             below.flatMap((cell) => cell.items),
           );
     });
+  }
   return read.flatMap((cell, i) => {
     const letters = lettersBeside(read, i);
     // "consonants and a vowel" beside m, s, a: what one part names, the other does too.
     const names = cell.kind === 'title' && cell.items.some(({ headings }) => isListed(headings, letters));
     return cell.items.map((item) => narrow(item, cell.kind, letters, names));
   });
+}
+
+/** Nothing but words that may be read, and what divides them: "ship, fish, shop". */
+const onlyWords =
+  /^(?:(?:e\.g\.|ex\.|examples?)[:,]?\s*)?\p{L}{2,}(?:(?:\s*[,;/·]\s*|\s+[-–—]\s+|\s+)(?:(?:and|or)\s+)?\p{L}{2,}){0,30}[.!]?$/iu;
+
+/**
+ * "ship, fish, shop" below "sh": a line of words each of which needs what the lines above it teach shows that and
+ * teaches nothing. Where those lines left something open, it settles that.
+ */
+function withoutExampleLines(
+  cells: readonly LaidCell[],
+  read: readonly ReadCell[],
+  needs: WordNeeds,
+  again: (cell: LaidCell, i: number, examples: readonly string[]) => ReadCell,
+): readonly ReadCell[] {
+  const kept = [...read];
+  read.forEach(({ items, kind }, i) => {
+    const { text } = cells[i]!;
+    const open = items.every(({ status, patterns }) => status !== 'matched' && patterns.length === 0);
+    const asks = items.some(({ status }) => status !== 'ignored');
+    if (i === 0 || kind !== 'patterns' || !open || !asks || !onlyWords.test(text)) return;
+    const taught = new Set(kept.slice(0, i).flatMap((cell) => cell.items.flatMap((item) => item.patterns)));
+    const words = readWords(text).filter((word) => !/^(?:and|or|examples?)$/i.test(word));
+    const shown = words.map((word) => needs(word.toLowerCase()));
+    if (words.length === 0 || !shown.every((ids) => [...ids].some((id) => taught.has(id)))) return;
+    kept[i] = {
+      kind,
+      items: items.map((item): ReadItem => ({ ...item, status: 'ignored', patterns: [], bySight: [] })),
+    };
+    const above = kept.slice(0, i).findLastIndex((cell) => cell.items.some(({ patterns }) => patterns.length > 0));
+    if (kept[above]!.items.some(({ status }) => status === 'guessed'))
+      kept[above] = again(cells[above]!, above, words.map((word) => word.toLowerCase()));
+  });
+  return kept;
 }
 
 /** What children are to be able to do in the end: "Goal: children hear each sound in a blend". */

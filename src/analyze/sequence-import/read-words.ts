@@ -14,7 +14,7 @@ export function readWords(text: string): string[] {
   return [...new Set(plain.map((word) => (word === 'i' ? 'I' : word)))];
 }
 
-function withoutName(text: string): string {
+export function withoutName(text: string): string {
   // "tricky words set 1 (the, to)"
   const listed = /^[^:(]*\b(?:words?|hfws?)\b[^:(]*\d\s*\(([^)]+)\)\s*$/i.exec(text);
   if (listed !== null) return listed[1]!;
