@@ -174,7 +174,9 @@ const mayBeWord = /[aeiouy].*[^aeiouy]|[^aeiouy].*[aeiouy]|^(?:I|a|eye|you)$/;
 
 /** A spelling of few meanings, no blend or part of a word. */
 const isSpelling = (ids: readonly PatternId[]) =>
-  ids.length > 0 && ids.length < 4 && ids.every((id) => /vowel|digraph|consonant/.test(rowOf.get(id)!.family));
+  ids.length > 0 &&
+  ids.length < 4 &&
+  ids.every((id) => /vowel|digraph|consonant/.test(rowOf.get(id)!.family));
 
 /** The items of a clause; what is doubted of it is a guess. `used` hears the name of each doubt. */
 export function doubtItems(

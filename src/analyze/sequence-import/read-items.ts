@@ -3,8 +3,8 @@ import type { PatternId } from '../types.ts';
 import type { Chunk } from './clause-chunk.ts';
 import { type CellKind, findColumnKind } from './column-kinds.ts';
 import { commonWords } from './common-words.ts';
-import { doubtItems } from './doubts.ts';
 import { cutClauses, trimEdges } from './cut-clauses.ts';
+import { doubtItems } from './doubts.ts';
 import type { ImportedItem } from './imported-sequence.ts';
 import { cutMarkedWords } from './marked-words.ts';
 import { findPhrase, type Phrase } from './phrases.ts';
@@ -184,13 +184,18 @@ function leadOf(text: string, { headings }: Beside): readonly Lexeme[] {
   const lead =
     under('contraction') && /^(?:(?:with|using) )?(?:not|will|is|are|have|has|had|would|am|us)\b/i.test(text)
       ? 'contractions'
-      : under('divide-vc-cv') && /^(?:between|before|after)\b(?!.*\ble\b)/i.test(text)
-        ? 'dividing'
-        : '';
+      : under('schwa-a') && weakEnding.test(text)
+        ? 'schwa'
+        : under('divide-vc-cv') && /^(?:between|before|after)\b(?!.*\ble\b)/i.test(text)
+          ? 'dividing'
+          : '';
   const affix = lead === '' && bareList.test(text) ? affixesOf(headings) : '';
   const word: Lexeme = { kind: 'word', text: lead || affix, mark: 'none', start: 0, end: 0 };
   return affix === '' ? (lead === '' ? [] : [word]) : [word, { ...word, kind: 'is', text: ':' }];
 }
+
+/** "final -en, -on" */
+const weakEnding = /^(?:(?:final|unstressed|weak|endings?|in|the) ){0,3}-[aeiou][nmt](?!\p{L})/iu;
 
 /** Letters and what divides them, no more. */
 const bareList = /^\p{Ll}{1,6}(?:(?:[\s,/&]|\band\b)+\p{Ll}{1,6})*$/u;

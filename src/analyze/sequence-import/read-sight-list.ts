@@ -43,7 +43,9 @@ export function readSightList(text: string): SightList {
       const from = Math.max(body.lastIndexOf(',', colon), body.lastIndexOf(';', colon));
       if (from > 0) {
         sure = false;
-        body = body.slice(0, from);
+        // "said, of Decodable: ship": the name has a word of the list before it.
+        const [first = '', second] = body.slice(from + 1, colon + 1).match(/[\p{L}\p{M}'’-]+/gu) ?? [];
+        body = `${body.slice(0, from)}, ${second === undefined ? '' : first}`;
       }
     }
     const pieces = body.split(/[,;/•·\n]+/u).map((piece) => piece.trim());

@@ -64,9 +64,24 @@ function withoutNames(items: readonly ReadItem[], below: readonly ReadItem[]): r
   const only = items.every(names);
   if (taught.size === 0 || !only) return items;
   return items.map((item): ReadItem => {
+    const part = listedInPart(item, taught);
+    if (part !== null) return part;
     const kept = [...new Set(item.headings.flatMap(({ keeps }) => keeps))];
     return { ...item, status: kept.length > 0 ? item.status : 'ignored', patterns: kept };
   });
+}
+
+/**
+ * "Schwa" beside `a (about)`: weak vowels are hardly ever listed one by one, so a list of some of them may be all that is
+ * taught or only a beginning. The teacher is asked to look. Null for other names.
+ */
+function listedInPart(item: ReadItem, taught: ReadonlySet<string>): ReadItem | null {
+  const [heading] = item.headings;
+  if (item.headings.length !== 1 || !heading!.ids.includes('schwa-a') || heading!.ids.length <= FEW)
+    return null;
+  const listed = heading!.ids.filter((id) => taught.has(id));
+  if (listed.length === 0 || listed.length === heading!.ids.length) return null;
+  return { ...item, status: 'guessed', patterns: listed };
 }
 
 /** What the name of a step teaches besides the lines below it; what nobody knows of it is only its name. */
@@ -123,7 +138,7 @@ function readRow(cells: readonly LaidCell[], needs: WordNeeds, plan: PlanWide): 
 
 /** Nothing but words that may be read, and what divides them: "ship, fish, shop". */
 const onlyWords =
-  /^(?:(?:e\.g\.|ex\.|examples?)[:,]?\s*)?\p{L}{2,}(?:(?:\s*[,;/·]\s*|\s+[-–—]\s+|\s+)(?:(?:and|or)\s+)?\p{L}{2,}){0,30}[.!]?$/iu;
+  /^(?:(?:e\.g\.|ex\.|examples?)[:,]?\s*)?\p{L}[\p{L}'’]+(?:(?:\s*[,;/·]\s*|\s+[-–—]\s+|\s+)(?:(?:and|or)\s+)?\p{L}[\p{L}'’]+){0,30}[.!]?$/iu;
 
 /**
  * "ship, fish, shop" below "sh": a line of words each of which needs what the lines above it teach shows that and
@@ -138,9 +153,9 @@ function withoutExampleLines(
   const kept = [...read];
   read.forEach(({ items, kind }, i) => {
     const { text } = cells[i]!;
-    const open = items.every(({ status, patterns }) => status !== 'matched' && patterns.length === 0);
-    const asks = items.some(({ status }) => status !== 'ignored');
-    if (i === 0 || kind !== 'patterns' || !open || !asks || !onlyWords.test(text)) return;
+    // A word may be letters as well: "pure, sure".
+    const open = items.some(({ status, bySight }) => status === 'unknown' || bySight.length > 0);
+    if (i === 0 || kind !== 'patterns' || !open || !onlyWords.test(text)) return;
     const taught = new Set(kept.slice(0, i).flatMap((cell) => cell.items.flatMap((item) => item.patterns)));
     const words = readWords(text).filter((word) => !/^(?:and|or|examples?)$/i.test(word));
     const shown = words.map((word) => needs(word.toLowerCase()));
@@ -149,9 +164,15 @@ function withoutExampleLines(
       kind,
       items: items.map((item): ReadItem => ({ ...item, status: 'ignored', patterns: [], bySight: [] })),
     };
-    const above = kept.slice(0, i).findLastIndex((cell) => cell.items.some(({ patterns }) => patterns.length > 0));
+    const above = kept
+      .slice(0, i)
+      .findLastIndex((cell) => cell.items.some(({ patterns }) => patterns.length > 0));
     if (kept[above]!.items.some(({ status }) => status === 'guessed'))
-      kept[above] = again(cells[above]!, above, words.map((word) => word.toLowerCase()));
+      kept[above] = again(
+        cells[above]!,
+        above,
+        words.map((word) => word.toLowerCase()),
+      );
   });
   return kept;
 }
@@ -212,6 +233,8 @@ function narrow(item: ReadItem, kind: CellKind, letters: ReadonlySet<string>, na
   const nameless = (status === 'unknown' || guess) && !/[(/[]|-\p{L}|\p{L}-(?!\p{L})/u.test(item.text);
   const onlyTitle = kind === 'title' && letters.size > 0 && nameless;
   if (!listed && !onlyTitle) return item;
+  const part = listedInPart(item, letters);
+  if (part !== null) return part;
   // "Schwa in unaccented syllables" beside -el may teach besides: the teacher is asked to look.
   const [heading] = headings;
   const besides =
