@@ -3,7 +3,15 @@ import { expect, test } from 'vitest';
 import { catalogue } from '../src/analyze/catalogue/catalogue.ts';
 import { type ImportedItem, importSequence } from '../src/analyze/index.ts';
 import { loadAnalyzer } from './load-analyzer.ts';
-import { exceptions, isRight, layOuts, type Wording, wordingsOf } from './sequences/wordings.ts';
+import {
+  exceptions,
+  isRight,
+  layOuts,
+  sightNames,
+  sightRemarks,
+  type Wording,
+  wordingsOf,
+} from './sequences/wordings.ts';
 
 const engine = loadAnalyzer();
 const rows = catalogue
@@ -49,3 +57,44 @@ test.each(Object.entries(layOuts))(
   },
   120_000,
 );
+
+test('of what is said beside a list of by-sight words nothing is taught for sure', () => {
+  const words = 'said of they were come have there what one two who again your could people'.split(' ');
+  const list = fc.shuffledSubarray(words, { minLength: 2, maxLength: 5 });
+  const drawn = fc.sample(fc.record({ list, name: fc.constantFrom(...sightNames) }), {
+    seed: 20_261_130,
+    numRuns: 4,
+  });
+  const faults = drawn.flatMap(({ list: own, name }) =>
+    ['', ...sightRemarks].flatMap((remark) => {
+      const line = `${name}${own.join(', ')}${remark}`;
+      const items = read(`Week 1\n- sh\n- ${line}`)[0]!;
+      const sure = items.filter(({ status }) => status === 'matched').flatMap(({ bySight }) => bySight);
+      const all = items.flatMap(({ bySight }) => bySight);
+      const wrong = sure.some((word) => !own.includes(word)) || !own.every((word) => all.includes(word));
+      return wrong ? [`${line} = ${all.join(' ')}`] : [];
+    }),
+  );
+  expect(faults).toEqual([]);
+});
+
+test('a line of examples below what they show is not asked about', () => {
+  const shown = catalogue.flatMap((row) => {
+    const [wording] = wordingsOf(row);
+    const words = row.examples.filter((word) => engine.analyze(word).readings[0]?.requires.includes(row.id));
+    return wording !== undefined && words.length > 1 ? [{ wording, words }] : [];
+  });
+  expect(shown.length).toBeGreaterThan(250);
+  const faults = fc
+    .sample(fc.constantFrom(...shown), { seed: 20_261_130, numRuns: 120 })
+    .flatMap(({ wording, words }) => {
+      const line = words.slice(0, 3).join(', ');
+      const items = read(`Week 1\n- ${wording.text}\n- ${line}\nWeek 2\n- review`)[0]!;
+      const teaches = items.flatMap(({ patterns }) => patterns);
+      const asked = items.some(({ status, bySight }) => status === 'unknown' || bySight.length > 0);
+      return asked || !isRight([wording], teaches)
+        ? [`${wording.text} / ${line} = ${teaches.join(' ')}`]
+        : [];
+    });
+  expect(faults).toEqual([]);
+});

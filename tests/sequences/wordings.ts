@@ -718,3 +718,37 @@ export const exceptions: readonly (readonly [RegExp, string])[] = [
   [/^-(?:ary|ancy):/, 'The examples have another spelling of the ending; they are asked.'],
   [/^cc:/, 'Who gets a copy of an e-mail stands behind it.'],
 ];
+
+/** What teachers say behind or within a list of by-sight words that is no word of it. Common practice, no source. */
+export const sightRemarks: readonly string[] = [
+  ' (ship, wish)',
+  ' - ship, wish, chin',
+  '. Ship and wish on cards',
+  '. Words: ship, wish',
+  '; words to read: ship, wish',
+  '. Review he, we',
+  '; review: he, we',
+  ', practice ship, wish',
+  ' (from last week: he, we)',
+  ' (review he, we)',
+  ' – spell said',
+  ' plus review of old words',
+  ' and review words',
+  ', quick check on Friday',
+  ' (flashcards)',
+  ' x 3',
+  ' etc.',
+  '...',
+  ' (5 words)',
+  ' 1-10',
+  '. No new phonics',
+  ' * test Friday',
+  ' (continued)',
+  ' with heart cards',
+  '; dictation: the ship, a wish',
+  ' Decodable: ship wish',
+  '. The Ship (reader 4)',
+];
+
+/** Names of a list of by-sight words, and how its words are divided. */
+export const sightNames = ['Sight words: ', 'High-frequency words: ', 'Sight words ', 'Tricky words - '];

@@ -1,7 +1,9 @@
 import { expect, test } from 'vitest';
+import { doubts } from './doubts.ts';
 import { exampleShapes, patternsInExample } from './example-shapes.ts';
 import { notationRules } from './notation-rules.ts';
 import { readClause } from './read-clause.ts';
+import { readPatterns } from './read-items.ts';
 import { sentenceRules } from './read-prose.ts';
 import { splitLexemes } from './split-lexemes.ts';
 import { wordRules } from './word-rules.ts';
@@ -19,6 +21,16 @@ test.each([...notationRules, ...wordRules])(
     expect(rulesUsed(rule.counterExample)).not.toContain(rule.name);
   },
 );
+
+test.each(doubts)('$name: “$example” is a guess, “$counterExample” is sure', ({ name, ...clauses }) => {
+  const heard = (clause: string) => {
+    const names: string[] = [];
+    readPatterns(clause, undefined, (doubt) => names.push(doubt));
+    return names;
+  };
+  expect(heard(clauses.example)).toContain(name);
+  expect(heard(clauses.counterExample)).not.toContain(name);
+});
 
 test.each(sentenceRules)(
   '“$name” cuts “$example”, not “$counterExample”',
@@ -40,6 +52,6 @@ test.each(exampleShapes)('$letters in $example: $name, unlike $counterExample', 
 });
 
 test('every rule has a name of its own', () => {
-  const names = [...notationRules, ...wordRules].map(({ name }) => name);
+  const names = [...notationRules, ...wordRules, ...doubts].map(({ name }) => name);
   expect(new Set(names).size).toBe(names.length);
 });

@@ -66,6 +66,8 @@ export const exampleRules: readonly WordRule[] = [
       const { last, hinting } = reader;
       const sound = text.length <= 2 && text !== 'or' && hinting ? soundsByName.get(text) : undefined;
       if (sound === undefined || last === undefined || last.examples.length > 0) return 0;
+      // "ai says /ā/ and ea": other letters.
+      if (last.sounds.length > 0 && !reader.saidAsLetters) return 0;
       last.sounds.push(soundPhrase(text));
       reader.saidAsLetters = true;
       return 1;

@@ -85,8 +85,17 @@ export function rimeList(lexemes: readonly Lexeme[], i: number): Notation | null
     if (kind !== 'word' || !letters.some((one) => text.endsWith(one) && text.length > one.length)) break;
     end = at + 1;
   }
+  if (showsWeakEndings(letters, lexemes.slice(end))) return null;
   const single = given.length === 1 && !/^(?:ight|[aiou].e)$/.test(lexemes[i]!.text);
   return single ? null : { taken: end - i, given };
+}
+
+/** "-en, -on (seven, lemon)": examples of two syllables show endings that rhyme no words. */
+function showsWeakEndings(letters: readonly string[], [sign, ...behind]: readonly Lexeme[]): boolean {
+  if (!/^(?:open|is|hint)$/.test(sign?.kind ?? '')) return false;
+  const words = behind.filter(({ kind, mark }) => kind === 'word' && mark === 'none').map(({ text }) => text);
+  const shown = words.filter((word) => letters.some((one) => word.endsWith(one)));
+  return shown.length > 0 && shown.every((word) => (word.match(/[aeiouy]+/g) ?? []).length > 1);
 }
 
 const roots = new Map(

@@ -10,17 +10,21 @@ import { findSpelling, looseEnding, type Spelling } from './spellings.ts';
 import type { Lexeme } from './split-lexemes.ts';
 import { wordRules } from './word-rules.ts';
 
+/** Hears the name of each rule that applied, and to which word. */
+type Used = (rule: string, lexeme?: Lexeme) => void;
+
 /**
  * Reads one clause of a sequence into chunks, left to right. What is said: `vowel teams ai, ay` is one chunk,
- * `short a, m, s` three, since m and s are no spellings of short a. `used` hears the name of each rule that applied.
+ * `short a, m, s` three, since m and s are no spellings of short a. `lexemes` are those the chunks were read from.
  */
 export function readClause(
-  lexemes: readonly Lexeme[],
-  used: (rule: string) => void = () => {},
-): readonly Chunk[] {
-  const reader = new ClauseReader(applyNotations(markExamples(lexemes), used));
-  for (let i = 0; i < reader.lexemes.length; ) {
-    const lexeme = reader.lexemes[i]!;
+  written: readonly Lexeme[],
+  used: Used = () => {},
+): { readonly chunks: readonly Chunk[]; readonly lexemes: readonly Lexeme[] } {
+  const lexemes = applyNotations(markExamples(written), used);
+  const reader = new ClauseReader(lexemes);
+  for (let i = 0; i < lexemes.length; ) {
+    const lexeme = lexemes[i]!;
     reader.at = i;
     if (lexeme.kind === 'word') i += readWord(reader, i, used);
     else {
@@ -29,8 +33,8 @@ export function readClause(
     }
   }
   const chunks = reader.finish();
-  settleAnnouncement(reader.lexemes, chunks);
-  return joinName(reader.lexemes, chunks);
+  settleAnnouncement(lexemes, chunks);
+  return { chunks: joinName(lexemes, chunks), lexemes };
 }
 
 /** So many lexemes before the sign are looked at. */
@@ -75,7 +79,7 @@ function joinName(lexemes: readonly Lexeme[], chunks: readonly Chunk[]): readonl
 }
 
 /** Reads the word at `i` by the first rule that applies; gives how many lexemes it took. */
-function readWord(reader: ClauseReader, i: number, used: (rule: string) => void): number {
+function readWord(reader: ClauseReader, i: number, used: Used): number {
   const lexeme = reader.lexemes[i]!;
   const within = reader.scope?.heading.within ?? new Set();
   const affix = [...within].some((id) => /^(suf|pre)fix-/.test(id));
@@ -89,7 +93,7 @@ function readWord(reader: ClauseReader, i: number, used: (rule: string) => void)
   for (const { name, applies } of wordRules) {
     const taken = applies(reader, word);
     if (taken === 0) continue;
-    used(name);
+    used(name, lexeme);
     if (name !== DIVIDES) reader.prose = prose.has(name);
     return taken;
   }
@@ -110,3 +114,7 @@ function shownEnding(lexemes: readonly Lexeme[], i: number): Spelling | null {
 /** Rules for words that are neither letters nor a phrase, and the one that leaves that open. */
 const prose = new Set(['a word that says nothing of its own', 'a word nobody knows']);
 const DIVIDES = 'a word that divides';
+
+/** Whether a rule leaves a word as it is: nothing was made of it. */
+export const isLeftOver = (rule: string) =>
+  prose.has(rule) || rule === 'an example' || rule === 'another example';

@@ -4,10 +4,12 @@ import type { Chunk } from './clause-chunk.ts';
 import { type CellKind, findColumnKind } from './column-kinds.ts';
 import { commonWords } from './common-words.ts';
 import { cutClauses, trimEdges } from './cut-clauses.ts';
+import { doubtItems } from './doubts.ts';
 import type { ImportedItem } from './imported-sequence.ts';
 import { cutMarkedWords } from './marked-words.ts';
 import { findPhrase, type Phrase } from './phrases.ts';
-import { readClause } from './read-clause.ts';
+import { isLeftOver, readClause } from './read-clause.ts';
+import { readSightList } from './read-sight-list.ts';
 import { readWords } from './read-words.ts';
 import {
   deniesTeaching,
@@ -121,9 +123,17 @@ export function shownApart(texts: readonly string[]): ReadonlySet<string> {
 /** `sub-`, `-ward, -wise`: parts of words, whatever the column is called. */
 const onlyAffixes = /^\s*(?:-\p{L}+|\p{L}+-)(?:[\s,/&+]+(?:-\p{L}+|\p{L}+-))*\s*$/u;
 
-function readPatterns(text: string, beside: Beside): readonly ReadItem[] {
+/** The items of a clause about patterns; `doubted` hears the name of each doubt about them. */
+export function readPatterns(
+  text: string,
+  beside: Beside = nothingBeside,
+  doubted?: (doubt: string) => void,
+): readonly ReadItem[] {
   const lexemes = [...leadOf(text, beside), ...splitLexemes(text)];
-  const chunks = readClause(lexemes);
+  const passed: Lexeme[] = [];
+  const { chunks, lexemes: joined } = readClause(lexemes, (rule, lexeme) => {
+    if (lexeme !== undefined && isLeftOver(rule)) passed.push(lexeme);
+  });
   if (chunks.length === 0) return [item(text, 'unknown')];
   const words = lexemes.filter(({ kind }) => kind === 'word');
   const marked = lexemes.some(({ mark, kind }) => mark !== 'none' || kind === 'sound' || kind === 'meant');
@@ -150,21 +160,21 @@ function readPatterns(text: string, beside: Beside): readonly ReadItem[] {
   const types = namesTypes(chunks);
   const open = /\?\?/.test(text);
   let next = 0;
-  return withoutComments(
-    chunks.map((chunk, i) => {
-      const own = settled.slice(next, next + chunk.spelled.length);
-      next += own.length;
-      const start = i === 0 ? 0 : chunk.start;
-      const piece = textOf(text, lexemes, start, chunks[i + 1]?.start ?? text.length);
-      const read = chunkItem(chunk, piece, own, beside);
-      // "-nk??": the teacher does not know yet.
-      return withoutVowels(
-        open && read.status === 'matched' ? { ...read, status: 'guessed' } : read,
-        chunk,
-        types,
-      );
-    }),
-  );
+  const items = chunks.map((chunk, i) => {
+    const own = settled.slice(next, next + chunk.spelled.length);
+    next += own.length;
+    const start = i === 0 ? 0 : chunk.start;
+    const piece = textOf(text, lexemes, start, chunks[i + 1]?.start ?? text.length);
+    const read = chunkItem(chunk, piece, own, beside);
+    // "-nk??": the teacher does not know yet.
+    return withoutVowels(
+      open && read.status === 'matched' ? { ...read, status: 'guessed' } : read,
+      chunk,
+      types,
+    );
+  });
+  const meant = all.map((spelled, i) => ({ spelled, ids: settled[i]!.ids }));
+  return withoutComments(doubtItems({ items, chunks, settled: meant, lexemes: joined, passed }, doubted));
 }
 
 /** What a heading says of the line below it: "with not" under contractions, "between two consonants" under dividing. */
@@ -174,13 +184,18 @@ function leadOf(text: string, { headings }: Beside): readonly Lexeme[] {
   const lead =
     under('contraction') && /^(?:(?:with|using) )?(?:not|will|is|are|have|has|had|would|am|us)\b/i.test(text)
       ? 'contractions'
-      : under('divide-vc-cv') && /^(?:between|before|after)\b(?!.*\ble\b)/i.test(text)
-        ? 'dividing'
-        : '';
+      : under('schwa-a') && weakEnding.test(text)
+        ? 'schwa'
+        : under('divide-vc-cv') && /^(?:between|before|after)\b(?!.*\ble\b)/i.test(text)
+          ? 'dividing'
+          : '';
   const affix = lead === '' && bareList.test(text) ? affixesOf(headings) : '';
   const word: Lexeme = { kind: 'word', text: lead || affix, mark: 'none', start: 0, end: 0 };
   return affix === '' ? (lead === '' ? [] : [word]) : [word, { ...word, kind: 'is', text: ':' }];
 }
+
+/** "final -en, -on" */
+const weakEnding = /^(?:(?:final|unstressed|weak|endings?|in|the) ){0,3}-[aeiou][nmt](?!\p{L})/iu;
 
 /** Letters and what divides them, no more. */
 const bareList = /^\p{Ll}{1,6}(?:(?:[\s,/&]|\band\b)+\p{Ll}{1,6})*$/u;
@@ -401,8 +416,9 @@ function sightItems(text: string): readonly ReadItem[] {
 }
 
 function bySightItem(text: string, status: 'matched' | 'guessed'): ReadItem {
-  const bySight = findColumnKind(text) === 'by-sight' || noWords.test(text) ? [] : readWords(text);
-  return { ...item(text, bySight.length === 0 ? 'ignored' : status), bySight };
+  const none = findColumnKind(text) === 'by-sight' || noWords.test(text);
+  const { words, sure } = none ? { words: [], sure: true } : readSightList(text);
+  return { ...item(text, words.length === 0 ? 'ignored' : sure ? status : 'guessed'), bySight: [...words] };
 }
 
 /** "Memory words: none", "no new words": a list without any. */

@@ -279,7 +279,7 @@ function teaches(text: string): boolean {
   return (
     oneLetter.test(text) ||
     listed.test(text) ||
-    readClause(splitLexemes(text.replace(ambiguous, 'thing'))).some(
+    readClause(splitLexemes(text.replace(ambiguous, 'thing'))).chunks.some(
       ({ spelled, phrases }) =>
         phrases.some(
           ({ ids, sound, within }) => sound === true || ids.length > 0 || (within?.size ?? 0) > 0,

@@ -64,9 +64,24 @@ function withoutNames(items: readonly ReadItem[], below: readonly ReadItem[]): r
   const only = items.every(names);
   if (taught.size === 0 || !only) return items;
   return items.map((item): ReadItem => {
+    const part = listedInPart(item, taught);
+    if (part !== null) return part;
     const kept = [...new Set(item.headings.flatMap(({ keeps }) => keeps))];
     return { ...item, status: kept.length > 0 ? item.status : 'ignored', patterns: kept };
   });
+}
+
+/**
+ * "Schwa" beside `a (about)`: weak vowels are hardly ever listed one by one, so a list of some of them may be all that is
+ * taught or only a beginning. The teacher is asked to look. Null for other names.
+ */
+function listedInPart(item: ReadItem, taught: ReadonlySet<string>): ReadItem | null {
+  const [heading] = item.headings;
+  if (item.headings.length !== 1 || !heading!.ids.includes('schwa-a') || heading!.ids.length <= FEW)
+    return null;
+  const listed = heading!.ids.filter((id) => taught.has(id));
+  if (listed.length === 0 || listed.length === heading!.ids.length) return null;
+  return { ...item, status: 'guessed', patterns: listed };
 }
 
 /** What the name of a step teaches besides the lines below it; what nobody knows of it is only its name. */
@@ -92,16 +107,18 @@ function readRow(cells: readonly LaidCell[], needs: WordNeeds, plan: PlanWide): 
   const headings = cells.map(({ text, kind }) =>
     teaching(kind) ? readItems(text, kind).flatMap((item) => item.headings) : [],
   );
-  const read = cells.map(({ text, kind, about }, i): ReadCell => {
+  const readCell = ({ text, kind, about }: LaidCell, i: number, shown = examples): ReadCell => {
     const named = headingsAbove(about);
     const others = cells[0]!.row === undefined ? [] : headings.filter((_, place) => place !== i).flat();
     return {
       kind,
-      items: readItems(text, kind, { examples, headings: [...named, ...others], needs, ...plan }),
+      items: readItems(text, kind, { examples: shown, headings: [...named, ...others], needs, ...plan }),
     };
-  });
-  if (cells[0]!.row === undefined)
-    return withoutGoals(cells, read).flatMap(({ items }, i) => {
+  };
+  const read = cells.map((cell, i) => readCell(cell, i));
+  if (cells[0]!.row === undefined) {
+    const lines = withoutExampleLines(cells, read, needs, readCell);
+    return withoutGoals(cells, lines).flatMap(({ items }, i) => {
       const below = read.slice(i + 1, i + 1 + (cells[i]!.heads ?? 0));
       return below.length === 0
         ? items
@@ -110,12 +127,54 @@ function readRow(cells: readonly LaidCell[], needs: WordNeeds, plan: PlanWide): 
             below.flatMap((cell) => cell.items),
           );
     });
+  }
   return read.flatMap((cell, i) => {
     const letters = lettersBeside(read, i);
     // "consonants and a vowel" beside m, s, a: what one part names, the other does too.
     const names = cell.kind === 'title' && cell.items.some(({ headings }) => isListed(headings, letters));
     return cell.items.map((item) => narrow(item, cell.kind, letters, names));
   });
+}
+
+/** Nothing but words that may be read, and what divides them: "ship, fish, shop". */
+const onlyWords =
+  /^(?:(?:e\.g\.|ex\.|examples?)[:,]?\s*)?\p{L}[\p{L}'’]+(?:(?:\s*[,;/·]\s*|\s+[-–—]\s+|\s+)(?:(?:and|or)\s+)?\p{L}[\p{L}'’]+){0,30}[.!]?$/iu;
+
+/**
+ * "ship, fish, shop" below "sh": a line of words each of which needs what the lines above it teach shows that and
+ * teaches nothing. Where those lines left something open, it settles that.
+ */
+function withoutExampleLines(
+  cells: readonly LaidCell[],
+  read: readonly ReadCell[],
+  needs: WordNeeds,
+  again: (cell: LaidCell, i: number, examples: readonly string[]) => ReadCell,
+): readonly ReadCell[] {
+  const kept = [...read];
+  read.forEach(({ items, kind }, i) => {
+    const { text } = cells[i]!;
+    // A word may be letters as well: "pure, sure".
+    const open = items.some(({ status, bySight }) => status === 'unknown' || bySight.length > 0);
+    if (i === 0 || kind !== 'patterns' || !open || !onlyWords.test(text)) return;
+    const taught = new Set(kept.slice(0, i).flatMap((cell) => cell.items.flatMap((item) => item.patterns)));
+    const words = readWords(text).filter((word) => !/^(?:and|or|examples?)$/i.test(word));
+    const shown = words.map((word) => needs(word.toLowerCase()));
+    if (words.length === 0 || !shown.every((ids) => [...ids].some((id) => taught.has(id)))) return;
+    kept[i] = {
+      kind,
+      items: items.map((item): ReadItem => ({ ...item, status: 'ignored', patterns: [], bySight: [] })),
+    };
+    const above = kept
+      .slice(0, i)
+      .findLastIndex((cell) => cell.items.some(({ patterns }) => patterns.length > 0));
+    if (kept[above]!.items.some(({ status }) => status === 'guessed'))
+      kept[above] = again(
+        cells[above]!,
+        above,
+        words.map((word) => word.toLowerCase()),
+      );
+  });
+  return kept;
 }
 
 /** What children are to be able to do in the end: "Goal: children hear each sound in a blend". */
@@ -174,6 +233,8 @@ function narrow(item: ReadItem, kind: CellKind, letters: ReadonlySet<string>, na
   const nameless = (status === 'unknown' || guess) && !/[(/[]|-\p{L}|\p{L}-(?!\p{L})/u.test(item.text);
   const onlyTitle = kind === 'title' && letters.size > 0 && nameless;
   if (!listed && !onlyTitle) return item;
+  const part = listedInPart(item, letters);
+  if (part !== null) return part;
   // "Schwa in unaccented syllables" beside -el may teach besides: the teacher is asked to look.
   const [heading] = headings;
   const besides =

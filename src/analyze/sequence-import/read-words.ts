@@ -14,14 +14,19 @@ export function readWords(text: string): string[] {
   return [...new Set(plain.map((word) => (word === 'i' ? 'I' : word)))];
 }
 
-function withoutName(text: string): string {
+export function withoutName(text: string): string {
   // "tricky words set 1 (the, to)"
   const listed = /^[^:(]*\b(?:words?|hfws?)\b[^:(]*\d\s*\(([^)]+)\)\s*$/i.exec(text);
   if (listed !== null) return listed[1]!;
   const name = /^[^:–—(]*(?:[:–—]|(?<=\s)-(?=\s))/u.exec(text)?.[0];
   // "Sight words for the year: about" has words of its own before the colon.
   const starts = (name ?? '').split(/\s+/).map((_, i, all) => all.slice(0, i + 1).join(' '));
-  if (name !== undefined && starts.slice(0, 4).some((start) => findColumnKind(start) === 'by-sight'))
+  // "Sight words they, said - ship": the words begin before the dash.
+  if (
+    name !== undefined &&
+    !name.includes(',') &&
+    starts.slice(0, 4).some((start) => findColumnKind(start) === 'by-sight')
+  )
     return text.slice(name.length);
   const words = text.split(/\s+/);
   for (let length = Math.min(4, words.length - 1); length > 0; length--) {

@@ -60,6 +60,8 @@ export function settleSpelling(
 
 function settle(spelled: Spelled, beside: Beside, others: readonly Spelled[]): Omit<Settled, 'confirmed'> {
   const { spelling } = spelled;
+  const weakVowel = vowelOfWeakEnding(spelled, beside);
+  if (weakVowel !== null) return { ids: [weakVowel], sure: true, left: [weakVowel] };
   // Blends have the n of bank, but a bare n beside them is the letter.
   const mayBe = spelling.candidates.filter((id) => id !== 'n-ng' || spelling.letters !== 'n');
   const fitting = beside.headings.filter(({ within }) => mayBe.some((id) => within?.has(id)));
@@ -165,6 +167,21 @@ function settle(spelled: Spelled, beside: Beside, others: readonly Spelled[]): O
       ? { ids: [...new Set(named)], sure: narrowed, left }
       : { ids: firstOf(left), sure: false, left };
   return { ids: usual, sure: narrowed && usual.length < spelling.usual.length, left };
+}
+
+/** "-on" under "Schwa", "-en (seven)": the weak vowel of an ending that is no suffix; null for other letters. */
+function vowelOfWeakEnding({ spelling, examples, headings }: Spelled, beside: Beside): PatternId | null {
+  const [, vowel = ''] = /^([aeiou])[nmt]$/.exec(spelling.letters) ?? [];
+  const schwa = `schwa-${vowel}`;
+  const ending = spelling.usual.includes(`short-${vowel}`) || spelling.letters === 'en';
+  if (vowel === '' || !ending || headings.length > 0) return null;
+  const shows = (word: string) => {
+    const needs = beside.needs(word);
+    return word.endsWith(spelling.letters) && needs.has(schwa) && !needs.has(`suffix-${spelling.letters}`);
+  };
+  const shown = examples.length > 0 && examples.every(shows);
+  const named = examples.length === 0 && beside.headings.some(({ within }) => within?.has('schwa-a'));
+  return shown || named ? schwa : null;
 }
 
 const isLoose = (letters: string) => findSpelling(letters, 'none') === null;

@@ -1,0 +1,196 @@
+import { catalogue } from '../catalogue/catalogue.ts';
+import type { PatternId } from '../types.ts';
+import type { Chunk, Spelled } from './clause-chunk.ts';
+import type { ReadItem } from './settle-items.ts';
+import type { Settled } from './settle-spelling.ts';
+import { soundPhrase } from './sound-phrase.ts';
+import { findSpelling } from './spellings.ts';
+import type { Lexeme } from './split-lexemes.ts';
+
+/** A clause as it was read: an item for each chunk, and what each of its letters was settled to. */
+export interface ClauseReading {
+  readonly items: readonly ReadItem[];
+  readonly chunks: readonly Chunk[];
+  readonly settled: readonly { readonly spelled: Spelled; readonly ids: Settled['ids'] }[];
+  /** What several of them meant together is one already. */
+  readonly lexemes: readonly Lexeme[];
+  /** Words that nothing was made of, or examples. */
+  readonly passed: readonly Lexeme[];
+}
+
+/**
+ * A sign, in what was read and not in how, that a clause means something else: two of its parts do not go together, or
+ * a word of it was not used that may change the rest.
+ */
+interface Doubt {
+  readonly name: string;
+  /** A clause of which something becomes a guess, and one much like it that stays sure. */
+  readonly example: string;
+  readonly counterExample: string;
+  /** The places of the items that become guesses. */
+  readonly doubted: (reading: ClauseReading) => readonly number[];
+}
+
+const rowOf = new Map(catalogue.map((row) => [row.id, row]));
+
+const all = ({ items }: ClauseReading) => items.map((_, i) => i);
+
+/** The place of the item that letters are in. */
+const placeOf = (chunks: readonly Chunk[], spelled: Spelled) =>
+  chunks.findIndex((chunk) => chunk.spelled.includes(spelled));
+
+const isSuffix = (id: PatternId) => id.startsWith('suffix-');
+
+/** Whether one row takes in the other: contractions those with not. */
+const takesIn = (one: PatternId, other: PatternId) => rowOf.get(other)?.kindOf === one;
+
+/** Whether nothing beside letters says which of their meanings is the one. */
+const isBare = ({ headings, sounds, examples }: Spelled) =>
+  headings.length + sounds.length + examples.length === 0;
+
+/** What all of some sets have; of none, nothing. */
+function shared<Thing>(sets: readonly ReadonlySet<Thing>[]): Thing | undefined {
+  const [first, ...others] = sets;
+  return [...(first ?? [])].find((one) => others.every((other) => other.has(one)));
+}
+
+/** In any order: each is asked. */
+export const doubts: readonly Doubt[] = [
+  {
+    name: 'a whole family beside one of it',
+    example: 'short vowels, short a',
+    counterExample: 'short a, short e',
+    doubted: ({ items }) =>
+      items.flatMap(({ patterns }, i) => {
+        const own = new Set(patterns);
+        const holds = ({ patterns: beside }: ReadItem) =>
+          beside.length > 0 &&
+          ((beside.length < own.size && beside.every((id) => own.has(id))) ||
+            beside.some((id) => patterns.some((one) => takesIn(one, id))));
+        return items.some((other, at) => at !== i && holds(other)) ? [i] : [];
+      }),
+  },
+  {
+    name: 'a sound that nothing taught has',
+    example: 'ai as /z/ and /ā/, sh',
+    counterExample: 'ai as /ā/, sh',
+    doubted: (reading) => {
+      const said = reading.lexemes
+        .filter(({ kind }) => kind === 'sound')
+        .map(({ text }) => soundPhrase(text).within!);
+      const taught = reading.items.flatMap(({ patterns }) => patterns);
+      // An ending has the sounds of other rows: "-s /z/".
+      if (taught.length === 0 || taught.some(isSuffix)) return [];
+      return said.some((within) => within.size > 0 && !taught.some((id) => within.has(id)))
+        ? all(reading)
+        : [];
+    },
+  },
+  {
+    name: 'a pattern with none of the sounds that were said',
+    example: 'er, ir, ur (plus wor = /wer/)',
+    counterExample: 'er, ir, ur (/er/)',
+    doubted: ({ chunks, settled }) =>
+      settled.flatMap(({ spelled, ids }) => {
+        const said = [...spelled.headings, ...spelled.sounds].filter(({ sound }) => sound === true);
+        const heard = (id: PatternId) => isSuffix(id) || said.some(({ within }) => within!.has(id));
+        return said.length === 0 || ids.every(heard) ? [] : [placeOf(chunks, spelled)];
+      }),
+  },
+  {
+    name: 'letters of another family than the list around them',
+    example: 'er, est, ful, ness (suffixes)',
+    counterExample: 'p, i, n',
+    doubted: ({ settled, chunks }) => {
+      const families = settled.map(({ ids }) => new Set(ids.map((id) => rowOf.get(id)!.family)));
+      return settled.flatMap(({ spelled }, i) => {
+        const near = families.slice(Math.max(0, i - 3), i + 4).filter((one) => one !== families[i]);
+        const family = near.length < 2 ? undefined : shared(near);
+        const { letters, candidates } = spelled.spelling;
+        const vowel = family === 'consonant' && /^[aeiou]/.test(letters);
+        if (family === undefined || vowel || !isBare(spelled) || families[i]!.has(family)) return [];
+        return candidates.some((id) => rowOf.get(id)!.family === family) ? [placeOf(chunks, spelled)] : [];
+      });
+    },
+  },
+  {
+    name: 'patterns of two sounds in a list of one',
+    example: 'ee, ea, final y',
+    counterExample: 'ee, ea, y as long e',
+    doubted: ({ items }) => {
+      const lists = items.flatMap(({ patterns }, i) => (isSpelling(patterns) ? [i] : []));
+      const soundsOf = (i: number) => new Set(items[i]!.patterns.flatMap((id) => rowOf.get(id)!.sounds));
+      if (lists.length < 3) return [];
+      return lists.filter((i) => {
+        const sound = shared(lists.filter((at) => at !== i).map(soundsOf));
+        const has = (id: PatternId) => rowOf.get(id)!.sounds.includes(sound!);
+        const { patterns } = items[i]!;
+        return sound !== undefined && patterns.some(has) && !patterns.every(has);
+      });
+    },
+  },
+  {
+    name: 'a letter that all the longer letters beside it have',
+    example: 'r, shr, thr',
+    counterExample: 'r, shr, th',
+    doubted: ({ settled, chunks }) => {
+      const longer = settled.filter(({ spelled }) => spelled.spelling.letters.length > 1);
+      if (longer.length < 2 || longer.length + 1 !== settled.length) return [];
+      return settled.flatMap(({ spelled }) => {
+        const { letters } = spelled.spelling;
+        const within = longer.every((other) => other.spelled.spelling.letters.includes(letters));
+        return letters.length === 1 && within && isBare(spelled) ? [placeOf(chunks, spelled)] : [];
+      });
+    },
+  },
+  {
+    name: 'letters taken for an example',
+    example: 'ai (rain, ea)',
+    counterExample: 'ai (rain, sail)',
+    doubted: (reading) =>
+      reading.passed.some(({ text, mark }) => !mayBeWord.test(text) && findSpelling(text, mark) !== null)
+        ? all(reading)
+        : [],
+  },
+  {
+    name: 'what only says where something stands',
+    example: 'ck after short a',
+    counterExample: 'ck and short a',
+    doubted: ({ lexemes, chunks, items }) =>
+      lexemes.flatMap(({ kind, text }, i) => {
+        if (kind !== 'word' || i === 0 || !joins.test(text)) return [];
+        const next = lexemes.slice(i + 1).find((one) => !/^(?:a|an|the|other)$/.test(one.text));
+        const at = chunks.findIndex(({ start }) => start === next?.start);
+        // "y to i before -es" teaches both.
+        return at > 0 && items[at]!.patterns.some((id) => !isSuffix(id)) ? [at] : [];
+      }),
+  },
+];
+
+const joins = /^(?:plus|before|after|without)$/;
+
+/** A vowel and a consonant; words of two vowels or two consonants are letters. */
+const mayBeWord = /[aeiouy].*[^aeiouy]|[^aeiouy].*[aeiouy]|^(?:I|a|eye|you)$/;
+
+/** A spelling of few meanings, no blend or part of a word. */
+const isSpelling = (ids: readonly PatternId[]) =>
+  ids.length > 0 &&
+  ids.length < 4 &&
+  ids.every((id) => /vowel|digraph|consonant/.test(rowOf.get(id)!.family));
+
+/** The items of a clause; what is doubted of it is a guess. `used` hears the name of each doubt. */
+export function doubtItems(
+  reading: ClauseReading,
+  used: (doubt: string) => void = () => {},
+): readonly ReadItem[] {
+  const { items } = reading;
+  const places = new Set<number>();
+  for (const { name, doubted } of doubts) {
+    const found = doubted(reading).filter((i) => items[i]?.status === 'matched');
+    if (found.length > 0) used(name);
+    for (const i of found) places.add(i);
+  }
+  return places.size === 0
+    ? items
+    : items.map((item, i) => (places.has(i) ? { ...item, status: 'guessed' } : item));
+}

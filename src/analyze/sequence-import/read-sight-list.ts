@@ -1,0 +1,77 @@
+import { commonWords } from './common-words.ts';
+import { readWords, withoutName } from './read-words.ts';
+
+/** The words of a by-sight list; not `sure` where it says more than words. */
+export interface SightList {
+  readonly words: readonly string[];
+  readonly sure: boolean;
+}
+
+/** What is said of a list beside its words, and so takes no word from it: "(new)", "etc", "x 3". */
+const remark =
+  /^(?:(?:\p{N}+|x|new|again|etc|cont|continued|continue|review|reviewed|words?|cards?|flash ?cards?|heart|sight|by|as a whole|whole|only|irregular|decodable|optional|all|more|weekly|daily|list|set|from|see|homophones?|tricky|part|both|sounds?|meanings?|first|second|if|time|ready|needed)[\s.,:-]*)*$/iu;
+
+/** Words that say what is done with a list, or where it goes on: they stand in no list without commas. */
+const doing =
+  /\b(?:words|review(?:s|ed|ing)?|practi[cs](?:e|ing)|check(?:s|ed)?|tests?|quiz(?:zes)?|assess(?:ment)?|flash ?cards?|cards|etc|plus|lists?|spelling|examples?|decodable|dictation|game|song|homework|previous|catch-?up)\b/iu;
+
+/**
+ * The words of a by-sight list with or without its name: `Sight words: the, of and to` has the, of and to. What stands
+ * in brackets, behind a dash or after a full stop says something of the list; a piece between two commas of several
+ * words is words and a remark. Then the list is not sure, unless the remark is one that everybody knows.
+ */
+export function readSightList(text: string): SightList {
+  let sure = true;
+  const doubt = (part: string) => {
+    if (!remark.test(part.trim())) sure = false;
+    return ' ';
+  };
+  let body = withoutName(text);
+  if (/^[\s([{]*\p{L}[^()[\]]*\p{L}/u.test(body.replace(/^\s*[([].*?[)\]]\s*$/u, '')))
+    body = body.replace(/[([]([^()[\]]*)[)\]]/gu, (whole, inside: string, at: number) =>
+      /\p{L}/u.test(body.slice(0, at)) ? doubt(inside) : whole,
+    );
+  body = cutTail(body, /(?<=\p{L}['’]?)[.!?]\s+(?=\p{L})/u, doubt);
+  body = cutTail(body, /\s\*\s?(?=\p{L})/u, doubt);
+  if (/,/.test(body)) {
+    // "Sight words are was, of": the verb is none of them.
+    body = body.replace(/^\s*(?:are|is|include)\s+(?=\p{L})/iu, '');
+    const dashes = body.match(/\s[-–—]+\s/g)?.length ?? 0;
+    if (dashes === 1) body = cutTail(body, /\s[-–—]+\s/u, doubt);
+    const colon = body.search(/\p{L}\s?:/u);
+    if (colon > 0) {
+      const from = Math.max(body.lastIndexOf(',', colon), body.lastIndexOf(';', colon));
+      if (from > 0) {
+        sure = false;
+        // "said, of Decodable: ship": the name has a word of the list before it.
+        const [first = '', second] = body.slice(from + 1, colon + 1).match(/[\p{L}\p{M}'’-]+/gu) ?? [];
+        body = `${body.slice(0, from)}, ${second === undefined ? '' : first}`;
+      }
+    }
+    const pieces = body.split(/[,;/•·\n]+/u).map((piece) => piece.trim());
+    const kept = pieces.flatMap((piece, i) => {
+      const own = piece.replace(/^(?:and|&)\s+(?=\p{L})/iu, '');
+      const words = own.match(/[\p{L}\p{M}'’-]+/gu) ?? [];
+      if (words.length < 2) return [own];
+      const known = (word: string) => commonWords.has(word) || commonWords.has(word.toLowerCase());
+      // "of and to"
+      if (words.length === 3 && /^(?:and|or)$/i.test(words[1]!)) return [words[0]!, words[2]!];
+      if (i < pieces.length - 1 || words.length < 4) {
+        if (words.every(known) && !doing.test(own)) return [own];
+      }
+      const [first = '', ...others] = words;
+      doubt(others.join(' '));
+      if (known(first) || remark.test(others.join(' '))) return [first];
+      return doing.test(own) || words.length > 2 ? [] : [own];
+    });
+    return { words: readWords(kept.join(', ')), sure };
+  }
+  return { words: readWords(body), sure: sure && !doing.test(body) };
+}
+
+function cutTail(body: string, at: RegExp, doubt: (tail: string) => string): string {
+  const found = at.exec(body);
+  if (found === null || !/\p{L}/u.test(body.slice(0, found.index))) return body;
+  doubt(body.slice(found.index + found[0].length));
+  return body.slice(0, found.index);
+}
