@@ -55,6 +55,7 @@ for (const [i, { says }] of listed.rules.entries()) {
 
 function readNeighbours(source: string, frame: (words: string) => string): Neighbours {
   if (source === '' || source === '{noun}') return { fits: () => true, isNoun: source !== '' };
+  if (source.startsWith('{noun} ')) return { ...readNeighbours(source.slice(7), frame), isNoun: true };
   if (source === '^') return { fits: (words) => words === '', isNoun: false };
   const isNot = source.startsWith('!');
   const words = (isNot ? source.slice(1) : source).replace(/\{[a-z]+\}/g, (name) => CLASSES[name] ?? name);

@@ -9,8 +9,8 @@ import { openSwaps } from '../../src/swap/index.ts';
 
 /**
  * How many sentences with words beyond a group get a shorter one, by rule, for groups at a third and two thirds of each starter
- * sequence: `npx tsx tests/accuracy/measure-shorten.ts [--draw 60 SEED] [--safe] [--rule NAME] [--far] [--longest 12]`. The texts are the
- * stories of `../shared/pages/expected`. `--draw`: that many sentences by chance with what they become, for a reader; each sentence
+ * sequence: `npx tsx tests/accuracy/measure-shorten.ts [--draw 60 SEED] [--safe] [--rule NAME] [--far] [--longest 12] [--file TEXT]`. The
+ * texts are the stories of `../shared/pages/expected`, or a file. `--draw`: that many sentences by chance with what they become, for a reader; each sentence
  * once over all groups. `--far`: groups at a third only; `--near`: at two thirds only. `--longest`: longer sentences are parted (12).
  */
 const flags = process.argv.slice(2);
@@ -22,10 +22,8 @@ const longest = Number(flagValue('--longest') ?? 12);
 const mark = (text: string): number => createHash('sha256').update(text).digest().readUInt32BE(0);
 
 const folder = new URL('../../../shared/pages/expected/', import.meta.url);
-if (!existsSync(folder)) throw new Error('There are no stories in ../shared/pages/expected.');
-const texts = readdirSync(folder)
-  .filter((file) => file.endsWith('.txt'))
-  .map((file) => readFileSync(new URL(file, folder), 'utf8'));
+const file = flagValue('--file');
+const texts = file === undefined ? storyTexts() : [readFileSync(file, 'utf8')];
 const engine = loadEngine();
 const shortener = createShortener(
   openSwaps(readFileSync(new URL('../../public/data/swaps.bin', import.meta.url))),
@@ -103,4 +101,11 @@ function isWanted(found: Shortening): boolean {
   const rule = flagValue('--rule');
   if (flags.includes('--safe') && !found.isSafe) return false;
   return rule === undefined || found.steps.some((step) => step.rule === rule);
+}
+
+function storyTexts(): string[] {
+  if (!existsSync(folder)) throw new Error('There are no stories in ../shared/pages/expected.');
+  return readdirSync(folder)
+    .filter((file) => file.endsWith('.txt'))
+    .map((file) => readFileSync(new URL(file, folder), 'utf8'));
 }
