@@ -1,5 +1,6 @@
 import type { LessonBlock, PartMaker } from '../lesson-part.ts';
 import { numberChoice } from '../number-choice.ts';
+import type { Picker } from '../picker.ts';
 import { findHomophones, type Homophone, type HomophoneSet } from './find-homophones.ts';
 
 const COUNTS = [2, 3, 4, 5, 6, 8];
@@ -10,7 +11,7 @@ export const homophones: PartMaker = {
   title: 'Homophones',
   use: 'Pupils choose the word that fits each clue.',
   choices: () => [
-    numberChoice('count', 'How many sets', COUNTS, 4),
+    numberChoice('count', 'How many sets', COUNTS, 6),
     {
       id: 'shown',
       label: 'Words to choose from',
@@ -43,8 +44,9 @@ export const homophones: PartMaker = {
         says: 'The group can read no pair of homophones yet. Choose a later step, or add by-sight words.',
       };
     }
-    const rows = picked.flatMap((set) =>
-      knownOf(set).map((asked) => makeRow(set, asked, chosen('shown') === 'yes', picker.shuffle)),
+    // One of each set: were both asked, the second would be the word that is left.
+    const rows = picked.map((set) =>
+      makeRow(set, chooseAsked(set, picker), chosen('shown') === 'yes', picker.shuffle),
     );
     const block: LessonBlock = {
       id: 'alike',
@@ -57,11 +59,19 @@ export const homophones: PartMaker = {
         { head: 'Say: write the one that means, or fits …', shows: 'key' },
         { head: 'Homophones', shows: 'key' },
       ],
-      rows: picker.shuffle(rows),
+      rows,
     };
-    return { blocks: [block], says: null };
+    return { blocks: [block], says: null, made: { count: picked.length } };
   },
 };
+
+/** The word of a set to write: one of the passage, where it has one. */
+function chooseAsked(set: HomophoneSet, picker: Picker): Homophone {
+  const known = knownOf(set);
+  const there = known.filter(({ word }) => set.inPassage.includes(word));
+  const from = there.length > 0 ? there : known;
+  return from[picker.below(from.length)]!;
+}
 
 function makeRow(
   set: HomophoneSet,

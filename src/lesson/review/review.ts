@@ -43,6 +43,7 @@ export const review: PartMaker = {
     ];
     return {
       blocks,
+      made: { count: blocks.find(({ id }) => id === 'letters')?.rows.length ?? 0 },
       says:
         blocks.length === 0
           ? 'No letters have been taught yet. Choose the group’s step on the Groups page.'
