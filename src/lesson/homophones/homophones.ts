@@ -3,6 +3,8 @@ import { numberChoice } from '../number-choice.ts';
 import type { Picker } from '../picker.ts';
 import { findHomophones, type Homophone, type HomophoneSet } from './find-homophones.ts';
 
+/** Seen on the page, where two common spaces would be one. */
+const WIDE_SPACE = '\u2003';
 const COUNTS = [2, 3, 4, 5, 6, 8];
 
 /** Words said alike: the adult says what one means, the pupils write that one. */
@@ -83,7 +85,7 @@ function makeRow(
   const others = set.words.filter((each) => each.known && each !== asked).map(({ word }) => word);
   const later = set.words.filter((each) => !each.known).map(({ word }) => word);
   return [
-    shown && known.length > 1 ? shuffle(known.map(({ word }) => word)).join('  ') : '',
+    shown && known.length > 1 ? shuffle(known.map(({ word }) => word)).join(WIDE_SPACE) : '',
     asked.word,
     asked.clue,
     [others.join(', '), later.length > 0 ? `not yet taught: ${later.join(', ')}` : '']

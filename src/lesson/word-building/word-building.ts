@@ -227,7 +227,7 @@ function changeBlock(
     ],
     rows: rows.map(({ word, base, affix }) => {
       const wrong = wrongSpellings(base, affix, word.word, isWord);
-      const offered = picker.shuffle([word.word, ...wrong.slice(0, 2)]).join('   ');
+      const offered = picker.shuffle([word.word, ...wrong.slice(0, 2)]).join('\u2003');
       return [
         base,
         `+ ${affix.text}`,
