@@ -47,6 +47,8 @@ export interface LessonPart {
   readonly blocks: readonly LessonBlock[];
   /** Why it is empty, in a sentence with the next step; null when it is not. */
   readonly says: string | null;
+  /** How many were made of what a choice asks a number of, by the id of the choice; left out where it is always as many. */
+  readonly made?: Readonly<Record<string, number>>;
 }
 
 /** Something the teacher may choose about a part. */

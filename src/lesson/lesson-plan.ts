@@ -1,6 +1,7 @@
 import type { LessonInput } from './lesson-input.ts';
 import { LAYOUTS, type LessonBlock, type LessonPart, type PartMaker } from './lesson-part.ts';
 import { createPicker } from './picker.ts';
+import { withTypographicMarks } from './typographic-marks.ts';
 
 /** What the teacher decided about one part. */
 export interface PartPlan {
@@ -110,7 +111,7 @@ export function makePart(
     return options.some((option) => option.value === value) ? value : usual;
   };
   const part = maker.make(input, chosen, createPicker(own.seed, id), sheet);
-  return { id, title, plan: own, ...part };
+  return { id, title, plan: own, ...part, blocks: part.blocks.map(withTypographicMarks) };
 }
 
 /** Reads a plan that was kept, as far as it is one: any value may be given; null where it is none. */

@@ -1,3 +1,5 @@
+import { HE, SHE } from '../first-names.ts';
+
 /** Who a story is about. */
 export interface Person {
   readonly name: string;
@@ -10,15 +12,6 @@ export const pronounForms = {
   she: { he: 'she', him: 'her', his: 'her' },
 } as const;
 
-/** First names that are mostly one or the other, from memory; a group's names that are none of these may be places or boats. */
-const HE =
-  'Sam Ben Ned Kit Tim Dan Tom Jim Jack Ted Max Finn Fred Bram Otto Gus Sid Len Dev Raj Ravi Omar Jay Ali Ahmed Amir Noah Leo Luis Mateo Hugo Theo Adam Luke Jake Mike James Dean Paul Carl Karl Owen Yusuf Ivan Marco Pedro Diego Juan Carlos Ibrahim Hassan'.split(
-    ' ',
-  );
-const SHE =
-  'Meg Jen Pam Tess Beth Jess Nell Liz Jill Ines Wilma Kim Jan Bess Fran Jane Kate Eve Jade Ruth Ann Anna Emma Ella Mia Ava Zoe Lucy Amy Ruby Sara Sarah Nina Maya Aisha Fatima Zara Leila Layla Priya Mei Sofia Maria Rosa Elena Lola Carla Olivia Ada Ivy Molly Polly'.split(
-    ' ',
-  );
 /** How many of each list may come into a story that no pupil is in. */
 const CAST = 13;
 

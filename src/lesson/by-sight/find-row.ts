@@ -10,7 +10,7 @@ const FEWEST_OTHERS = 2;
 
 /**
  * A row in which pupils find a by-sight word: three times among words they can read that look like it (for said: sad, sand, and).
- * Never one beside itself where there are others enough. Empty where there is nothing to look through.
+ * Empty where there is nothing to look through.
  */
 export function findRow(
   input: LessonInput,
@@ -42,15 +42,15 @@ export function findRow(
   return spread(word, distractors, picker);
 }
 
-/** The word at three places that are not side by side. */
+/** The word at three places, of which any may be side by side, so that none can be told by the one before. */
 function spread(word: string, others: readonly string[], picker: Picker): string[] {
-  const row = [...others];
-  const gaps = picker.pick(
-    Array.from({ length: row.length + 1 }, (_, i) => i),
-    Math.min(TIMES, row.length + 1),
+  const length = others.length + TIMES;
+  const places = picker.pick(
+    Array.from({ length }, (_, i) => i),
+    TIMES,
   );
-  for (const at of gaps.toSorted((a, b) => b - a)) row.splice(at, 0, word);
-  return row;
+  const left = [...others];
+  return Array.from({ length }, (_, i) => (places.includes(i) ? word : left.shift()!));
 }
 
 /** How much two words look alike: the same first and last letters, letters shared, about the same length; 0 for little. */

@@ -1,5 +1,6 @@
 import { markWord } from '../../marks/mark-word.ts';
 import { soundName } from '../../marks/sound-names.ts';
+import { namesOfPeople } from '../first-names.ts';
 import type { KnownWord } from '../known-words.ts';
 import type { LessonInput } from '../lesson-input.ts';
 import type { LessonBlock, PartMaker } from '../lesson-part.ts';
@@ -46,7 +47,8 @@ export const dictation: PartMaker = {
       sentencesBlock(input, count('sentences'), chosen('from') === 'passage', picker),
     ];
     const blocks = all.filter((block) => block.rows.length > 0);
-    if (blocks.length > 0) return { blocks, says: null };
+    const made = Object.fromEntries(all.map(({ id, rows }) => [id, rows.length]));
+    if (blocks.length > 0) return { blocks, says: null, made };
     const none = ['sounds', 'words', 'by-sight', 'sentences'].every((id) => count(id) === 0);
     return {
       blocks,
@@ -113,10 +115,12 @@ function sentencesBlock(
   picker: Picker,
 ): LessonBlock {
   const found = fromPassage ? picker.pickEarly(findInPassage(input), count) : [];
-  const { known, focus, group } = input;
+  const { known, focus, group, analyzer } = input;
   const wanted = count - found.length;
   const composed =
-    wanted > 0 ? composeSentences(known, { names: group.names, focus, count: wanted }, picker) : [];
+    wanted > 0
+      ? composeSentences(known, { names: namesOfPeople(group.names, analyzer), focus, count: wanted }, picker)
+      : [];
   return {
     id: 'sentences',
     title: count === 1 ? 'A sentence' : 'Sentences',

@@ -1,7 +1,10 @@
 import type { LessonBlock, PartMaker } from '../lesson-part.ts';
 import { numberChoice } from '../number-choice.ts';
+import type { Picker } from '../picker.ts';
 import { findHomophones, type Homophone, type HomophoneSet } from './find-homophones.ts';
 
+/** Seen on the page, where two common spaces would be one. */
+const WIDE_SPACE = '\u2003';
 const COUNTS = [2, 3, 4, 5, 6, 8];
 
 /** Words said alike: the adult says what one means, the pupils write that one. */
@@ -10,7 +13,7 @@ export const homophones: PartMaker = {
   title: 'Homophones',
   use: 'Pupils choose the word that fits each clue.',
   choices: () => [
-    numberChoice('count', 'How many sets', COUNTS, 4),
+    numberChoice('count', 'How many sets', COUNTS, 6),
     {
       id: 'shown',
       label: 'Words to choose from',
@@ -43,8 +46,9 @@ export const homophones: PartMaker = {
         says: 'The group can read no pair of homophones yet. Choose a later step, or add by-sight words.',
       };
     }
-    const rows = picked.flatMap((set) =>
-      knownOf(set).map((asked) => makeRow(set, asked, chosen('shown') === 'yes', picker.shuffle)),
+    // One of each set: were both asked, the second would be the word that is left.
+    const rows = picked.map((set) =>
+      makeRow(set, chooseAsked(set, picker), chosen('shown') === 'yes', picker.shuffle),
     );
     const block: LessonBlock = {
       id: 'alike',
@@ -57,11 +61,19 @@ export const homophones: PartMaker = {
         { head: 'Say: write the one that means, or fits …', shows: 'key' },
         { head: 'Homophones', shows: 'key' },
       ],
-      rows: picker.shuffle(rows),
+      rows,
     };
-    return { blocks: [block], says: null };
+    return { blocks: [block], says: null, made: { count: picked.length } };
   },
 };
+
+/** The word of a set to write: one of the passage, where it has one. */
+function chooseAsked(set: HomophoneSet, picker: Picker): Homophone {
+  const known = knownOf(set);
+  const there = known.filter(({ word }) => set.inPassage.includes(word));
+  const from = there.length > 0 ? there : known;
+  return from[picker.below(from.length)]!;
+}
 
 function makeRow(
   set: HomophoneSet,
@@ -73,7 +85,7 @@ function makeRow(
   const others = set.words.filter((each) => each.known && each !== asked).map(({ word }) => word);
   const later = set.words.filter((each) => !each.known).map(({ word }) => word);
   return [
-    shown && known.length > 1 ? shuffle(known.map(({ word }) => word)).join('  ') : '',
+    shown && known.length > 1 ? shuffle(known.map(({ word }) => word)).join(WIDE_SPACE) : '',
     asked.word,
     asked.clue,
     [others.join(', '), later.length > 0 ? `not yet taught: ${later.join(', ')}` : '']

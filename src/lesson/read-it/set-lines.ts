@@ -5,7 +5,7 @@ export interface SetLine {
 }
 
 /** Letters that fit a line at the large size, with room for the count. */
-const LONGEST = 46;
+const LONGEST = 42;
 
 /** Words as they are counted on the desk: o’clock is one, lighthouse-keeper is one. */
 export function countWords(text: string): number {

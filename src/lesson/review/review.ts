@@ -43,6 +43,7 @@ export const review: PartMaker = {
     ];
     return {
       blocks,
+      made: { count: blocks.find(({ id }) => id === 'letters')?.rows.length ?? 0 },
       says:
         blocks.length === 0
           ? 'No letters have been taught yet. Choose the group’s step on the Groups page.'
@@ -164,7 +165,26 @@ function makeWays(input: LessonInput, sound: string, picker: Picker): LessonBloc
  * The sounds the group can spell, each with a word for the adult: those of the lesson first, then vowels, then consonants; at
  * the end those with a single spelling, which are no choice.
  */
-function listSounds({ focus, known }: LessonInput): { sound: string; word: string }[] {
+function listSounds({ focus, known }: LessonInput): readonly ListedSound[] {
+  const before = listed.get(known);
+  if (before?.focus === focus) return before.sounds;
+  const sounds = findSounds(focus, known);
+  listed.set(known, { focus, sounds });
+  return sounds;
+}
+
+interface ListedSound {
+  readonly sound: string;
+  readonly word: string;
+}
+
+/** Kept, because all examples of all sounds are looked through. */
+const listed = new WeakMap<
+  LessonInput['known'],
+  { readonly focus: LessonInput['focus']; readonly sounds: readonly ListedSound[] }
+>();
+
+function findSounds(focus: LessonInput['focus'], known: LessonInput['known']): ListedSound[] {
   const found = new Map<string, { word: string; ways: number }>();
   const note = (row: Pattern): void => {
     const { id, keyWord } = row;

@@ -1,3 +1,4 @@
+import { namesOfPeople } from '../first-names.ts';
 import type { LessonInput } from '../lesson-input.ts';
 import type { LessonBlock, PartMaker } from '../lesson-part.ts';
 import { numberChoice } from '../number-choice.ts';
@@ -40,6 +41,7 @@ export const smoothReading: PartMaker = {
     ];
     return {
       blocks,
+      made: { count: blocks.find(({ id }) => id === 'phrases')?.rows.length ?? 0 },
       says:
         blocks.length === 0
           ? 'The group can read too few words for a sentence yet. Try again some steps later, or choose a passage.'
@@ -49,8 +51,8 @@ export const smoothReading: PartMaker = {
 };
 
 /** Without a passage: sentences of our own making. */
-function compose({ known, group, focus }: LessonInput, count: number, picker: Picker): string[] {
-  return composeSentences(known, { names: group.names, focus, count }, picker);
+function compose({ known, group, focus, analyzer }: LessonInput, count: number, picker: Picker): string[] {
+  return composeSentences(known, { names: namesOfPeople(group.names, analyzer), focus, count }, picker);
 }
 
 function phrases(sentences: readonly string[], breaks: string, about = ''): LessonBlock[] {

@@ -1,4 +1,5 @@
 import { chooseBySight } from '../dictation/choose-words.ts';
+import { namesOfPeople } from '../first-names.ts';
 import type { LessonBlock, PartMaker } from '../lesson-part.ts';
 import { numberChoice } from '../number-choice.ts';
 import { composeSentences } from '../sentences/index.ts';
@@ -21,13 +22,17 @@ export const stepCheck: PartMaker = {
   use: 'One pupil at a time reads the items aloud, and you note the scores in the class record on your key.',
   choices: () => [numberChoice('pupils', 'Pupils in the class record', [6, 12, 18, 24, 30], 12)],
   make(input, chosen, picker) {
-    const { known, group, focus } = input;
+    const { known, group, focus, analyzer } = input;
     const real = focus.length > 0 ? chooseRealWords(input, REAL, picker) : [];
     const { words: madeUp, ofStep } =
       real.length > 0 ? chooseMadeUp(input, MADE_UP, picker) : { words: [], ofStep: 0 };
     const bySight = chooseBySight(input, BY_SIGHT, picker);
     const sentences = apart(
-      composeSentences(known, { names: group.names, focus, count: 4 * SENTENCES }, picker),
+      composeSentences(
+        known,
+        { names: namesOfPeople(group.names, analyzer), focus, count: 4 * SENTENCES },
+        picker,
+      ),
       SENTENCES,
     );
     const wished = [

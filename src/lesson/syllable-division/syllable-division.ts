@@ -22,6 +22,7 @@ export const syllableDivision: PartMaker = {
     }
     return {
       says: null,
+      made: { count: words.length },
       blocks: [
         {
           id: 'divide',

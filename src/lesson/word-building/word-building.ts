@@ -8,6 +8,7 @@ import type { LessonBlock, PartMaker } from '../lesson-part.ts';
 import { isMeaningTrueOf } from '../new-pattern/say-rule.ts';
 import { numberChoice } from '../number-choice.ts';
 import type { Picker } from '../picker.ts';
+import { isPlain } from '../plain-words.ts';
 import { affixMeanings, changeNames, changeRules, leRule } from './building-rules.ts';
 import { builtWords, type TwoPartWord } from './built-words.ts';
 import { wrongSpellings } from './wrong-spellings.ts';
@@ -56,15 +57,21 @@ export const wordBuilding: PartMaker = {
     const blocks = [buildBlock(what, picked, input)];
     const change = changeBlock(what, input, count, chosen('wrong') === 'pupils', picker);
     if (change) blocks.push(change);
-    return { blocks, says: null };
+    return { blocks, says: null, made: { count: picked.length } };
   },
 };
 
-/** What the group can build words with, this step's first, then what was taught last. */
+/**
+ * What the group can build words with, this step's first, then what was taught last; what only its letters make readable (-teen), or
+ * what was taught early, last.
+ */
 function listBuildable(input: LessonInput): PatternId[] {
-  const { known, focus, judge } = input;
+  const { known, focus, judge, group } = input;
   const ids = new Set(builtWords(known).flatMap(({ patterns }) => patterns));
-  const step = (id: PatternId): number => judge.group.stepOf(id) ?? 0;
+  const step = (id: PatternId): number => {
+    const taughtAt = judge.group.stepOf(id) ?? 0;
+    return taughtAt <= group.step ? taughtAt : 0;
+  };
   return [...ids]
     .filter((id) => known.knows(id) && wordsBuiltBy(id, input).length >= ENOUGH)
     .sort((a, b) => Number(focus.includes(b)) - Number(focus.includes(a)) || step(b) - step(a));
@@ -124,7 +131,7 @@ function buildBlock(what: PatternId, words: readonly TwoPartWord[], input: Lesso
 }
 
 /** The rule in a sentence, with a word that follows it and one that does not. */
-function ruleOf(what: PatternId, words: readonly TwoPartWord[], { known }: LessonInput): string {
+function ruleOf(what: PatternId, words: readonly TwoPartWord[], { known, bank }: LessonInput): string {
   const { affix } = words[0]!;
   const all = builtWords(known);
   const show = ({ base, affix, word }: TwoPartWord): string =>
@@ -150,16 +157,20 @@ function ruleOf(what: PatternId, words: readonly TwoPartWord[], { known }: Lesso
     changed &&
     (changed.affix.text === 'ly' && changed.base.endsWith('le') ? leRule : changeRules[changed.affix.change]);
   const change = changed ? ` ${rule} ${show(changed)}.` : '';
-  // A word that only ends alike: the s of bus is no ending.
+  // A word that only ends alike: the s of bus is no ending. Of one syllable, so that it is plainly no base with something added.
   const alike = known.words.find(
-    ({ word, reading, homograph }) =>
+    ({ word, reading, homograph, standing }) =>
       !homograph &&
+      standing !== 'by-sight' &&
       reading.base === null &&
+      reading.syllables.length === 1 &&
+      isPlain(word, null, bank) &&
       word.length > letters.length + 1 &&
       (affix.kind === 'prefix' ? word.startsWith(letters) : word.endsWith(letters)) &&
       !/ss$/.test(word),
   );
-  return `${meaning} ${show(words[0]!)}.${alike ? ` Not in ${alike.word}, which is a base itself.` : ''}${change}`;
+  const not = alike ? ` But the ${letters} of ${alike.word} is no ${affix.kind}.` : '';
+  return `${meaning} ${show(words[0]!)}.${not}${change}`;
 }
 
 /** A base that looks as if it would change too, and does not: playing, hopeful, helping. */
@@ -216,7 +227,7 @@ function changeBlock(
     ],
     rows: rows.map(({ word, base, affix }) => {
       const wrong = wrongSpellings(base, affix, word.word, isWord);
-      const offered = picker.shuffle([word.word, ...wrong.slice(0, 2)]).join('   ');
+      const offered = picker.shuffle([word.word, ...wrong.slice(0, 2)]).join('\u2003');
       return [
         base,
         `+ ${affix.text}`,

@@ -79,7 +79,17 @@ export const wordLists: PartMaker = {
         NONSENSE_NOTE,
       ),
     ];
-    return { blocks: blocks.filter(({ rows }) => rows.length > 0), says: null };
+    const rowsOf = (id: string): LessonBlock['rows'] => blocks.find((block) => block.id === id)?.rows ?? [];
+    const chains = rowsOf('chains').map(({ length }) => length);
+    return {
+      blocks: blocks.filter(({ rows }) => rows.length > 0),
+      says: null,
+      made: {
+        count: rowsOf('words-one').length,
+        'chain-length': chains.length === 0 ? 0 : Math.min(...chains),
+        nonsense: rowsOf('nonsense').length,
+      },
+    };
   },
 };
 

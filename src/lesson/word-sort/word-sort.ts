@@ -45,6 +45,10 @@ export const wordSort: PartMaker = {
     const longest = Math.max(...columns.map(({ words }) => words.length));
     return {
       says: null,
+      made: {
+        count: columns.reduce((sum, { words }) => sum + words.length, 0),
+        spellings: columns.length,
+      },
       blocks: [
         {
           id: 'words',

@@ -20,6 +20,7 @@ export function PartView({ part, choices, reads, onChange, onAgain }: PartViewPr
   const [writing, setWriting] = useState(false);
   const id = useId();
   const isPinned = plan.pinned !== null;
+  const short = isPinned ? [] : fewerThanAsked(part, choices);
   const edit = (at: number, block: LessonBlock | null): void =>
     onChange({ pinned: block ? blocks.with(at, block) : blocks.toSpliced(at, 1) });
   return (
@@ -104,6 +105,9 @@ export function PartView({ part, choices, reads, onChange, onAgain }: PartViewPr
             </div>
           )}
           {says && <p class="lesson-says">{sayLabel(says)}</p>}
+          {short.length > 0 && !says && (
+            <p class="quiet lesson-fewer">{say('lesson.fewer', { what: short.join('; ') })}</p>
+          )}
           {part.id === 'read-it' && blocks.length > 0 && <WordsCorrect blocks={blocks} />}
           <div class={writing ? 'lesson-writing' : 'lesson-blocks'}>
             {blocks.map((block, i) =>
@@ -123,4 +127,15 @@ export function PartView({ part, choices, reads, onChange, onAgain }: PartViewPr
       )}
     </section>
   );
+}
+
+/** `Words in a chain: 4 of 6`, for each number that was chosen and could not be reached. */
+function fewerThanAsked({ made = {}, plan }: PlannedPart, choices: readonly PartChoice[]): string[] {
+  return choices.flatMap(({ id, label, usual }) => {
+    const asked = Number(plan.chosen[id] ?? usual);
+    const count = made[id];
+    return count === undefined || !(count < asked)
+      ? []
+      : [say('lesson.fewerOf', { what: sayLabel(label), made: count, asked })];
+  });
 }

@@ -42,6 +42,8 @@ export const lesson = {
   forPupils: 'For pupils: with writing lines',
   forYou: 'For you: with answers',
   noWordFor: 'All words with {pattern} still need other patterns: {next}.',
+  fewer: 'Fewer than asked. {what}.',
+  fewerOf: '{what}: {made} of {asked}',
   notYetReadable: '{word} (not yet readable)',
   preset: 'Preset',
   choosePreset: 'choose…',

@@ -45,6 +45,8 @@ export const lesson: Translated<typeof english> = {
   forPupils: 'Para los alumnos: con líneas',
   forYou: 'Para usted: con respuestas',
   noWordFor: 'Todas las palabras con {pattern} necesitan aún otros patrones: {next}.',
+  fewer: 'Menos de lo pedido. {what}.',
+  fewerOf: '{what}: {made} de {asked}',
   notYetReadable: '{word} (aún no legible)',
   preset: 'Plantilla',
   choosePreset: 'elegir…',

@@ -58,7 +58,11 @@ function Block(block: PrintedBlock) {
           <tbody>
             {rows.map((row, i) => (
               <tr key={i}>
-                {numbered && <td class="paper-number">{i + 1}</td>}
+                {numbered && (
+                  <td>
+                    <span class="paper-number">{i + 1}</span>
+                  </td>
+                )}
                 {row.map((cell, j) => (
                   <td key={j} class={columns[j]!.forTeacher ? 'paper-teacher' : ''}>
                     {columns[j]!.blank ? <span class="paper-blank" /> : cell}

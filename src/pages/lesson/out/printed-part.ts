@@ -85,7 +85,9 @@ function printBlock(block: LessonBlock, audience: Audience): PrintedBlock[] {
     .filter(({ at }) => !isTable || block.rows.some((row) => row[at]));
   if (shown.length === 0 || block.rows.length === 0) return [];
   const isBlank = (shows: string): boolean => !isKey && shows === 'blank';
-  const text = (cell: string, shows: string): string => (isBlank(shows) ? '' : cleanText(cell).trim());
+  // A paragraph of a passage begins with a wide space.
+  const inLine = (cell: string): string => (layout === 'passage' ? cell.trimEnd() : cell.trim());
+  const text = (cell: string, shows: string): string => (isBlank(shows) ? '' : inLine(cleanText(cell)));
   return [
     {
       id,
