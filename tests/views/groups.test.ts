@@ -104,7 +104,7 @@ describe('a sequence', () => {
     await screen.getByLabel('Title').focus();
     await screen.getByText('Step 1 already teaches “the” as a by-sight word.').waitFor();
     await screen.getByText('Already decodable at this step: “fin”').waitFor();
-    await screen.getByText('patterns are never taught').waitFor();
+    await screen.getByText('patterns that no step teaches').waitFor();
   });
 
   test('of one’s own is made, followed, copied and deleted', async () => {
@@ -146,7 +146,10 @@ describe('a pasted sequence', () => {
 
   test('keeps what was not understood as a note, and what was settled for the next time', async () => {
     await field.fill(plan);
-    await screen.getByRole('group', { name: 'ow' }).getByRole('button', { name: 'Nothing to teach' }).click();
+    await screen
+      .getByRole('group', { name: 'ow' })
+      .getByRole('button', { name: 'It teaches nothing' })
+      .click();
     await label('Group').selectOption('None yet');
     await button('Use this sequence').click();
     await screen.getByText('Not understood when pasted: “sounds of the harbour” (step 4).').waitFor();
@@ -200,15 +203,15 @@ describe('a pasted sequence', () => {
     expect(titles()).toHaveLength(60);
 
     // The week is not wanted in the titles, and the fifth column has examples.
-    await label('Week').selectOption('Ignore');
-    await screen.getByLabel('Bits').selectOption('Examples');
+    await label('Week').selectOption('Not used');
+    await screen.getByLabel('Bits').selectOption('Example words');
     await expect.poll(() => titles().slice(0, 3)).toEqual(['Short a', 'Short i', 'Initial blends']);
     const blends = screen.locator('.pasted > li').nth(2);
     expect(await blends.textContent()).toContain('bl at the start of a word');
     expect(await blends.textContent()).not.toContain('br at the start of a word');
 
     // What it never teaches is said by the words that need it, and the group is asked for its step.
-    await screen.getByRole('heading', { name: 'Never taught' }).waitFor();
+    await screen.getByRole('heading', { name: 'Patterns that no step teaches' }).waitFor();
     expect(await screen.locator('.never-taught dd').first().textContent()).toMatch(/^\d+ words:/);
     await label('Group').selectOption('Plovers');
     await screen.getByLabel('Last step taught').selectOption('Step 3: Initial blends');

@@ -37,11 +37,11 @@ const rows = [
 ];
 const titles = (sorted: readonly RankedText[]) => sorted.map(({ text }) => text.title);
 
-test('the best fit comes first: now by reach, then by the step it takes, then what never reads', () => {
+test('the best fit comes first: now with practice of the step, now by reach, then by the step it takes, then never', () => {
   expect(titles(sortTexts(rows, 'fit'))).toEqual([
+    'now',
     'now best, newer',
     'now best',
-    'now',
     'sooner',
     'soon',
     'never high',
