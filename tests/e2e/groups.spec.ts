@@ -128,7 +128,7 @@ describe('a sequence', () => {
 
   beforeEach(async () => {
     await view.getByRole('link', { name: 'Adapt its steps' }).click();
-    await view.getByText('This starter comes with Wordreach.').waitFor();
+    await view.getByText('This starter comes with Wordreach and stays as it is.').waitFor();
   });
 
   test('is split, merged and moved by keyboard, and the groups keep their place', async () => {

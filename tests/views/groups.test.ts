@@ -84,7 +84,7 @@ describe('a sequence', () => {
 
   beforeEach(async () => {
     await link('Adapt its steps').click();
-    await screen.getByText('This starter comes with Wordreach.').waitFor();
+    await screen.getByText('This starter comes with Wordreach and stays as it is.').waitFor();
   });
 
   test('that is a starter is copied at the first change, and its groups follow', async () => {
@@ -93,7 +93,7 @@ describe('a sequence', () => {
     expect(await screen.getByLabel('Sequence name').inputValue()).toBe('Steady steps, ours');
     await expect.poll(through).toBe('steady-steps-ours 24');
     await button('Undo').click();
-    await screen.getByText('This starter comes with Wordreach.').waitFor();
+    await screen.getByText('This starter comes with Wordreach and stays as it is.').waitFor();
     await expect.poll(through).toBe('steady-steps 24');
     expect(titles()[2]).toBe('Short i, n, f');
   });
@@ -121,7 +121,7 @@ describe('a sequence', () => {
     await label('Sequence').selectOption('Harbour order');
     await screen.getByText('Taught now: m as in mast').waitFor();
     await link('Harbour order').click();
-    await screen.getByText('You can delete it when no group follows it.').waitFor();
+    await screen.getByText('You can delete it when no group uses it.').waitFor();
     await button('Copy').click();
     await expect.poll(() => name.inputValue()).toBe('Harbour order, ours');
     await button('Delete').click();
@@ -252,7 +252,7 @@ describe('a file', () => {
 
   test.each([false, true])('has names: %s, as the teacher asks', async (wanted) => {
     await screen.getByLabel('Plovers').check();
-    await screen.getByLabel('include names').check(wanted);
+    await screen.getByLabel('with the names of pupils and places').check(wanted);
     await button('Save the file').click();
     await expect.poll(() => saved).toHaveLength(1);
     const text = await saved[0]!.content.text();

@@ -105,7 +105,7 @@ describe('the list', () => {
     await titles();
     expect(news.count()).toBe(0);
     await moveTo(24);
-    await screen.getByText('ready in 5 steps', { exact: true }).waitFor();
+    await screen.getByText('ready in 5 steps').waitFor();
     expect(news.count()).toBe(0);
   });
 

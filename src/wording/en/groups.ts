@@ -77,7 +77,7 @@ export const groups = {
     'This group’s sequence is not in this browser, so its steps do not count. Choose another one.',
   changeSteps: 'Change its steps',
   adaptSteps: 'Adapt its steps',
-  pasteYourOwn: 'Paste a sequence',
+  pasteYourOwn: 'Paste your own',
   taughtThrough: names.lastStepTaught.en,
   beforeFirst: 'Before the first step',
   taughtNow: 'Taught now: {patterns}',

@@ -77,7 +77,7 @@ export const groups: Translated<typeof english> = {
     'La secuencia de este grupo no está en este navegador, así que sus pasos no cuentan. Elija otra.',
   changeSteps: 'Cambiar sus pasos',
   adaptSteps: 'Adaptar sus pasos',
-  pasteYourOwn: 'Pegar una secuencia',
+  pasteYourOwn: 'Pegar la suya',
   taughtThrough: names.lastStepTaught.es,
   beforeFirst: 'Antes del primer paso',
   taughtNow: 'Se enseña ahora: {patterns}',
