@@ -204,7 +204,7 @@ describe('a pasted sequence', () => {
 
     // The week is not wanted in the titles, and the fifth column has examples.
     await label('Week').selectOption('Not used');
-    await screen.getByLabel('Bits').selectOption('Example words');
+    await screen.getByLabel('Bits').selectOption('Examples');
     await expect.poll(() => titles().slice(0, 3)).toEqual(['Short a', 'Short i', 'Initial blends']);
     const blends = screen.locator('.pasted > li').nth(2);
     expect(await blends.textContent()).toContain('bl at the start of a word');
