@@ -27,7 +27,7 @@ test('says where the group is, where the marks are met, and what opens most', ()
     'At step 1, 50.0% is readable.',
     '95% will be readable from step 2 (ee as in feet).',
     'No step of this sequence makes 99% readable.',
-    'The later step that helps most is step 2 (ee as in feet): 18 more words readable.',
+    'The later step that helps most is step 2 (ee as in feet): with all steps before it taught, it adds 18 readable words.',
   ]);
 });
 
@@ -45,7 +45,7 @@ test('a mark behind the group is told in the past, and one before the first step
     'Before the first step, 99.0% is readable.',
     '95% was readable before the first step.',
     '99% was readable before the first step.',
-    'The later step that helps most is step 3 (by-sight words: said): 1 more word readable.',
+    'The later step that helps most is step 3 (by-sight words: said): with all steps before it taught, it adds 1 readable word.',
   ]);
   expect(describeClimb({ ...known, opens: [99, 0, 0, 0] }, sequence, 0).at(-1)).toBe(
     'No later step makes more words of this text readable.',

@@ -32,7 +32,7 @@ interface GapRowsProps extends GapListProps {
 }
 
 /**
- * Missing patterns in the order given, each with its words and a box to mark it as taught. A row that is ticked stays, struck through, until
+ * Missing patterns in the order given, each with its words and a box to mark it as taught. A row that is ticked stays, in grey, until
  * pointer and keyboard have left the list.
  */
 export function GapRows({ gaps, links, onTaught, stepOf = () => null }: GapRowsProps) {

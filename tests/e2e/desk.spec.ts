@@ -377,7 +377,7 @@ describe('a kept passage', () => {
       await field().pressSequentially(' Wind.');
       await expect.poll(async () => JSON.stringify(await stored())).toContain('Wind.');
       await give(file);
-      await desk.getByRole('button', { name: 'Add: keep both' }).click();
+      await desk.getByRole('button', { name: 'Keep both' }).click();
       await desk.getByText('Added: 1 passage.').waitFor();
       const both = await stored();
       expect(both.map(({ versions }) => JSON.stringify(versions).includes('Wind.')).toSorted()).toEqual([

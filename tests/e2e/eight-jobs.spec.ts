@@ -171,7 +171,7 @@ describe('a teacher', () => {
   test('learns which of thirty texts fit which group in 4', async () => {
     const page = await open('shelf.html');
     const hand = startHand();
-    await hand.click(page.getByRole('link', { name: 'Add many' }));
+    await hand.click(page.getByRole('link', { name: 'Add texts' }));
     await hand.give(
       page.getByLabel(/^Choose texts/),
       Array.from({ length: 30 }, (_, i) => ({

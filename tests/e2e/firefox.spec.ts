@@ -344,7 +344,7 @@ describe('the Groups page', () => {
     await groups.getByRole('combobox', { name: 'Last step taught' }).selectOption('3');
     await groups.getByRole('button', { name: 'Use this group' }).click();
     const said = (): Promise<string> => groups.evaluate(() => document.body.textContent ?? '');
-    await eventually(said).toContain('This group is in use.');
+    await eventually(said).toContain('In use: pages are shaded for this group.');
 
     await groups.reload();
     await eventually(said).toContain('step 3 of Our sequence · in use');

@@ -48,7 +48,7 @@ test('a text of it becomes a lesson, printed in the typeface of the package', as
 
 test('removed by one click, they are back by another', async () => {
   await page.goto(browser.inside('shelf.html#texts'));
-  await page.getByRole('button', { name: 'Remove them' }).click();
+  await page.getByRole('button', { name: 'Remove these 48 texts' }).click();
   await page.getByText('The shelf is empty.').waitFor();
   expect(await axeFaults(page)).toEqual([]);
   await page.getByRole('button', { name: 'Undo' }).click();

@@ -103,7 +103,7 @@ describe('a group', () => {
   test('is checked against once it is chosen', async () => {
     await view.getByRole('link', { name: 'Plovers' }).click();
     await view.getByRole('button', { name: 'Use this group' }).click();
-    await view.getByText('This group is in use.').waitFor();
+    await view.getByText('In use: pages are shaded for this group.').waitFor();
     const story = await browser.open(
       browser.serve('ship.html', '<title>Ship</title><p>A ship in the bay.</p>'),
     );
@@ -128,7 +128,7 @@ describe('a sequence', () => {
 
   beforeEach(async () => {
     await view.getByRole('link', { name: 'Adapt its steps' }).click();
-    await view.getByText('This starter comes with Wordreach.').waitFor();
+    await view.getByText('This starter comes with Wordreach and stays as it is.').waitFor();
   });
 
   test('is split, merged and moved by keyboard, and the groups keep their place', async () => {
@@ -190,7 +190,7 @@ describe('a pasted sequence', () => {
     await view.getByLabel('Last step taught').selectOption('3');
     await view.getByText('Taught now: sh as in shell').waitFor();
     await view.getByRole('button', { name: 'Use this group' }).click();
-    await view.getByText('This group is in use.').waitFor();
+    await view.getByText('In use: pages are shaded for this group.').waitFor();
 
     const story = await browser.open(
       browser.serve('ship.html', '<title>Ship</title><p>A ship is in the mist. They sat on a green rug.</p>'),
@@ -236,7 +236,7 @@ describe('has no fault for axe and fits a narrow window', () => {
     await view.getByLabel('By-sight words', { exact: true }).fill('the fin');
     await view.getByLabel('Title').focus();
     await view.getByText('Already decodable at this step: “fin”').waitFor();
-    await view.getByText('patterns are never taught').click();
+    await view.getByText('patterns that no step teaches').click();
     await expectSound();
   });
 
@@ -291,7 +291,7 @@ describe('a file', () => {
     await view.evaluate(() => chrome.storage.local.clear());
     await view.reload();
     await view.getByLabel('Choose a file, or drop it here').setInputFiles(file(text));
-    await view.getByRole('button', { name: 'Add: keep both' }).click();
+    await view.getByRole('button', { name: 'Keep both' }).click();
     await view.getByText('Added: 1 group and 1 sequence of your own.', { exact: true }).waitFor();
     await expect.poll(names).toEqual(['Herons', 'Herons 2', 'Plovers']);
     await expectSound('main');

@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { spanish } from '../../src/wording/es.ts';
@@ -52,6 +53,22 @@ describe('in a Spanish browser', () => {
     await panel.getByText('Patrones que faltan').waitFor();
     await panel.getByText(/\d+ de \d+ palabras/).waitFor();
     expect(await panel.evaluate(() => document.documentElement.lang)).toBe('es');
+  });
+
+  test('the first missing pattern is in view at 360 by 653 pixels, and three presses of Tab away', async () => {
+    const panel = await panelOn(
+      readFileSync(new URL('../../public/story/index.html', import.meta.url), 'utf8'),
+    );
+    await panel.setViewportSize({ width: 360, height: 653 });
+    await panel.locator('main').focus();
+    for (let press = 1; press <= 3; press++) await panel.keyboard.press('Tab');
+    const focused = await panel.evaluate(() => document.activeElement?.parentElement?.textContent);
+    expect(focused).toMatch(/^\s*Marcar como enseñado: /);
+    const [row, bar] = await Promise.all(
+      ['.gap', '.panel-bar'].map((part) => panel.locator(part).first().boundingBox()),
+    );
+    expect(row!.y + row!.height).toBeLessThan(bar!.y);
+    expect(await panel.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(360);
   });
 
   test('names that the browser shows of the extension are in Spanish', async () => {

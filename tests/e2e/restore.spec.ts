@@ -141,7 +141,7 @@ test('everything saved, wiped and opened again is what it was', async () => {
     .waitFor();
   expect(await axeFaults(view)).toEqual([]);
   expect(await readRaw()).toBe(wiped);
-  expect(await view.evaluate(() => document.activeElement?.textContent)).toBe('Keep things as they are');
+  expect(await view.evaluate(() => document.activeElement?.textContent)).toBe('Cancel');
   await view.getByRole('button', { name: 'Replace everything here' }).click();
   await view.getByText('Everything in the file is restored.').waitFor();
   expect(await readRaw()).toBe(before);
@@ -156,8 +156,8 @@ test('a restore changes nothing when the teacher keeps what is here, or the file
   const before = await readRaw();
   const file = await saveEverything();
   await choose(file);
-  await view.getByRole('button', { name: 'Keep things as they are' }).click();
-  await view.getByRole('button', { name: 'Keep things as they are' }).waitFor({ state: 'detached' });
+  await view.getByRole('button', { name: 'Cancel' }).click();
+  await view.getByRole('button', { name: 'Cancel' }).waitFor({ state: 'detached' });
   const text = await readFile(file, 'utf8');
   await view
     .getByLabel('Choose a file, or drop it here')

@@ -24,7 +24,7 @@ beforeEach(async () => {
   faults = [];
   shelf.on('pageerror', ({ message }) => faults.push(message));
   await shelf.goto(address('add'));
-  await shelf.getByRole('heading', { name: 'Add many' }).waitFor();
+  await shelf.getByRole('heading', { name: 'Add texts' }).waitFor();
 });
 
 const address = (view: string) => browser.inside(`shelf.html#${view}`);
@@ -208,10 +208,11 @@ describe('many at once', () => {
     await page.waitForFunction(() => CSS.highlights.size === 0);
     await browser.open(browser.serve('net.html', `<title>The secret net</title><p>${NET}</p>`));
     await shelf.bringToFront();
-    await shelf.getByRole('button', { name: 'Find open pages' }).click();
+    await shelf.getByRole('button', { name: 'Find my open tabs' }).click();
     await shelf.getByRole('checkbox', { name: /The ferry/ }).waitFor();
     await shelf.getByText(/cannot read .* other tabs? yet/).waitFor();
     expect(await shelf.textContent('main')).not.toContain('secret');
+    await shelf.getByText('Only some of them').click();
     await shelf.getByLabel(/^Web addresses/).fill(`${pressed}#top https://tarnquay.example/net`);
     await shelf.getByText('Wordreach cannot read this page yet.').waitFor();
     await shelf.getByRole('button', { name: 'Read one page' }).click();
@@ -231,7 +232,7 @@ test('readers of Word documents, PDF and books are loaded with the first such fi
   const loaded = (): number =>
     [...scripts].reduce((sum, path) => sum + statSync(join(builtExtension, path)).size, 0);
   await shelf.reload();
-  await shelf.getByRole('heading', { name: 'Add many' }).waitFor();
+  await shelf.getByRole('heading', { name: 'Add texts' }).waitFor();
   const before = loaded();
   // With the engine, its named rules in both accents and the catalogue, in bytes; what reads documents has as much again.
   expect(before).toBeGreaterThan(100_000);

@@ -21,7 +21,9 @@ try {
       for (const colorScheme of ['light', 'dark'] as const) {
         await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
         const path = `${into}${name}-${width}-${colorScheme}.png`;
-        await page.screenshot({ path, fullPage: name !== 'story' });
+        // A bar would make the page narrower than the picture.
+        const style = 'html { scrollbar-width: none }';
+        await page.screenshot({ path, style, fullPage: name !== 'story' });
         process.stdout.write(`${path}\n`);
       }
     }

@@ -32,7 +32,7 @@ test('one click removes the starter texts, another brings them back as they were
   await screen.getByLabel('Tags').press('Enter');
   await button('Remove tag week 12').waitFor();
   await openShelf();
-  await button('Remove them').click();
+  await button('Remove these 48 texts').click();
   await screen.getByText('48 texts removed.').waitFor();
   await screen.getByText('The shelf is empty.').waitFor();
   await button('Undo').click();
@@ -43,7 +43,7 @@ test('one click removes the starter texts, another brings them back as they were
 
 test('removed starter texts do not come back by themselves', async () => {
   await openShelf();
-  await button('Remove them').click();
+  await button('Remove these 48 texts').click();
   await screen.getByText('48 texts removed.').waitFor();
   await openShelf();
   await screen.getByText('The shelf is empty.').waitFor();

@@ -84,7 +84,7 @@ describe('a sequence', () => {
 
   beforeEach(async () => {
     await link('Adapt its steps').click();
-    await screen.getByText('This starter comes with Wordreach.').waitFor();
+    await screen.getByText('This starter comes with Wordreach and stays as it is.').waitFor();
   });
 
   test('that is a starter is copied at the first change, and its groups follow', async () => {
@@ -93,7 +93,7 @@ describe('a sequence', () => {
     expect(await screen.getByLabel('Sequence name').inputValue()).toBe('Steady steps, ours');
     await expect.poll(through).toBe('steady-steps-ours 24');
     await button('Undo').click();
-    await screen.getByText('This starter comes with Wordreach.').waitFor();
+    await screen.getByText('This starter comes with Wordreach and stays as it is.').waitFor();
     await expect.poll(through).toBe('steady-steps 24');
     expect(titles()[2]).toBe('Short i, n, f');
   });
@@ -104,7 +104,7 @@ describe('a sequence', () => {
     await screen.getByLabel('Title').focus();
     await screen.getByText('Step 1 already teaches “the” as a by-sight word.').waitFor();
     await screen.getByText('Already decodable at this step: “fin”').waitFor();
-    await screen.getByText('patterns are never taught').waitFor();
+    await screen.getByText('patterns that no step teaches').waitFor();
   });
 
   test('of one’s own is made, followed, copied and deleted', async () => {
@@ -121,7 +121,7 @@ describe('a sequence', () => {
     await label('Sequence').selectOption('Harbour order');
     await screen.getByText('Taught now: m as in mast').waitFor();
     await link('Harbour order').click();
-    await screen.getByText('You can delete it when no group follows it.').waitFor();
+    await screen.getByText('You can delete it when no group uses it.').waitFor();
     await button('Copy').click();
     await expect.poll(() => name.inputValue()).toBe('Harbour order, ours');
     await button('Delete').click();
@@ -146,7 +146,10 @@ describe('a pasted sequence', () => {
 
   test('keeps what was not understood as a note, and what was settled for the next time', async () => {
     await field.fill(plan);
-    await screen.getByRole('group', { name: 'ow' }).getByRole('button', { name: 'Nothing to teach' }).click();
+    await screen
+      .getByRole('group', { name: 'ow' })
+      .getByRole('button', { name: 'It teaches nothing' })
+      .click();
     await label('Group').selectOption('None yet');
     await button('Use this sequence').click();
     await screen.getByText('Not understood when pasted: “sounds of the harbour” (step 4).').waitFor();
@@ -200,7 +203,7 @@ describe('a pasted sequence', () => {
     expect(titles()).toHaveLength(60);
 
     // The week is not wanted in the titles, and the fifth column has examples.
-    await label('Week').selectOption('Ignore');
+    await label('Week').selectOption('Not used');
     await screen.getByLabel('Bits').selectOption('Examples');
     await expect.poll(() => titles().slice(0, 3)).toEqual(['Short a', 'Short i', 'Initial blends']);
     const blends = screen.locator('.pasted > li').nth(2);
@@ -208,7 +211,7 @@ describe('a pasted sequence', () => {
     expect(await blends.textContent()).not.toContain('br at the start of a word');
 
     // What it never teaches is said by the words that need it, and the group is asked for its step.
-    await screen.getByRole('heading', { name: 'Never taught' }).waitFor();
+    await screen.getByRole('heading', { name: 'Patterns that no step teaches' }).waitFor();
     expect(await screen.locator('.never-taught dd').first().textContent()).toMatch(/^\d+ words:/);
     await label('Group').selectOption('Plovers');
     await screen.getByLabel('Last step taught').selectOption('Step 3: Initial blends');
@@ -249,7 +252,7 @@ describe('a file', () => {
 
   test.each([false, true])('has names: %s, as the teacher asks', async (wanted) => {
     await screen.getByLabel('Plovers').check();
-    await screen.getByLabel('include names').check(wanted);
+    await screen.getByLabel('with the names of pupils and places').check(wanted);
     await button('Save the file').click();
     await expect.poll(() => saved).toHaveLength(1);
     const text = await saved[0]!.content.text();

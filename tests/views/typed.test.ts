@@ -27,7 +27,12 @@ const label = (name: string | RegExp) =>
 const FIELDS: Readonly<Record<string, Field>> = {
   'the topic of a passage': { Page: DeskPage, hash: 'new', field: () => screen.locator('#begin-topic') },
   'a text for the desk': { Page: DeskPage, hash: 'new', field: () => screen.locator('#pasted') },
-  'addresses for the shelf': { Page: ShelfPage, hash: 'add', field: () => screen.locator('textarea') },
+  'addresses for the shelf': {
+    Page: ShelfPage,
+    hash: 'add',
+    show: () => screen.getByText('Only some of them').click(),
+    field: () => screen.locator('textarea'),
+  },
   'tags of many texts': { Page: ShelfPage, hash: 'add', field: () => label(/^Tags for all/) },
   'the name of a first group': { Page: WelcomePage, hash: '', field: () => screen.locator('#welcome-name') },
   'the name of a preset': {

@@ -65,7 +65,7 @@ export function BeginView({ groups, sequences, onBegun }: BeginViewProps) {
           onInput={(event) => setTopic(event.currentTarget.value)}
         />
       </div>
-      <button type="button" class="action" disabled={isWriting} onClick={() => void begin()}>
+      <button type="button" class="plain" disabled={isWriting} onClick={() => void begin()}>
         {say('desk.beginAPassage')}
       </button>
       <div aria-live="polite">

@@ -161,7 +161,6 @@ export function PassageView({ id, groups, sequences, swap, onParted }: PassageVi
           {!hasBeside && <p class="quiet">{say('desk.keys')}</p>}
         </div>
         <div class="desk-side">
-          <OutMenu {...{ passage, version, shade, engine }} groupName={group?.name ?? null} />
           {word && judge && engine && group && !hasBeside && !isPlanning && (
             <WordView
               word={word}
@@ -176,6 +175,7 @@ export function PassageView({ id, groups, sequences, swap, onParted }: PassageVi
             />
           )}
           {report && <Reach tally={report.tally} />}
+          <OutMenu {...{ passage, version, shade, engine }} groupName={group?.name ?? null} />
           <StoryWords
             words={version.storyWords}
             onChange={(changed) => change((now) => setStoryWords(now, groupId, changed))}

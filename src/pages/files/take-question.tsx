@@ -22,13 +22,15 @@ export function TakeQuestion({ look: { whole, counts, clashes }, onTake, onKeep 
     </button>
   );
   return (
-    <div class="note" role="alert">
+    <div class="note take" role="alert">
       <p>
         {whole
           ? say('groups.holdsEverything', { counts: describeCounts(counts) })
-          : say('groups.holds', { counts: describeCounts(counts) })}{' '}
-        {clashes.length > 0 && say('groups.clashes', { names: nameSome(clashes) })}
+          : say('groups.holds', { counts: describeCounts(counts) })}
       </p>
+      {clashes.length > 0 && (
+        <p class="take-clashes">{say('groups.clashes', { names: nameSome(clashes) })}</p>
+      )}
       <dl class="take-ways">
         {clashes.length > 0 && (
           <div>
@@ -37,8 +39,8 @@ export function TakeQuestion({ look: { whole, counts, clashes }, onTake, onKeep 
           </div>
         )}
         <div>
-          <dt>{answer('add', say('groups.addBeside'))}</dt>
-          <dd>{say('groups.aboutAdd')}</dd>
+          <dt>{answer('add', say(clashes.length > 0 ? 'groups.addBeside' : 'groups.addAll'))}</dt>
+          <dd>{say(clashes.length > 0 ? 'groups.aboutAdd' : 'groups.aboutAddAll')}</dd>
         </div>
         {whole && (
           <div>
@@ -52,6 +54,7 @@ export function TakeQuestion({ look: { whole, counts, clashes }, onTake, onKeep 
               {say('groups.keepAll')}
             </button>
           </dt>
+          <dd>{say('groups.aboutKeep')}</dd>
         </div>
       </dl>
     </div>

@@ -50,7 +50,7 @@ export function GroupsPage() {
 /** What the address names. */
 function ShownPart({ profiles, route, engine }: { profiles: Profiles; route: Route; engine: EngineState }) {
   useFocusOnMain(route.view + ('id' in route ? originOf(route.id ?? '') : ''));
-  if (route.view === 'paste') return <PasteView groups={profiles.groups} engine={engine} />;
+  if (route.view === 'paste') return <PasteView {...profiles} engine={engine} />;
   if (route.view === 'share') return <ShareView profiles={profiles} />;
   const shown = route.view === 'sequence' ? findSequence(profiles.sequences, route.id) : null;
   if (shown) return <SequenceView key={originOf(shown.id)} sequence={shown} engine={engine} {...profiles} />;

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { parseGroup, parseSequence } from '../../analyze/index.ts';
 import type { ImportChoices } from '../../host/store/import-choices.ts';
 import {
   choiceOf,
@@ -6,6 +7,7 @@ import {
   importWithChoices,
   lastTaughtOf,
   nameOf,
+  proposeStep,
   readPastedText,
   sayColumn,
   settle,
@@ -86,4 +88,34 @@ test('a group was taught no step that the text does not have', () => {
   const { unaided } = readPastedText(LIST, null, undefined);
   expect([1, 2, 9].map((step) => lastTaughtOf(unaided, step))).toEqual([1, 2, 2]);
   expect(lastTaughtOf({ title: '', steps: [] }, 4)).toBe(1);
+});
+
+describe('the step that is proposed for a group', () => {
+  const { unaided } = readPastedText(
+    'Week 1: m, s\nWeek 2: t, p\nWeek 3: sh, ch\nWeek 4: ai',
+    null,
+    undefined,
+  );
+  const sequence = parseSequence({
+    id: 'own',
+    name: 'Own',
+    source: 'Made for this test.',
+    licence: 'None',
+    steps: [
+      { title: 'One', teaches: ['t', 'm'], bySight: [] },
+      { title: 'Two', teaches: ['s', 'p', 'sh'], bySight: [] },
+      { title: 'Three', teaches: ['ch', 'ai'], bySight: [] },
+    ],
+  });
+  const at = (step: number, more: object = {}): number =>
+    proposeStep(unaided, parseGroup({ name: 'Herons', sequence: 'own', step, ...more }), sequence);
+
+  test('is the one up to which most patterns were taught and fewest were not', () => {
+    expect([at(0), at(2), at(3)]).toEqual([1, 2, 4]);
+  });
+
+  test('counts what was taught early, and not what is not secure', () => {
+    expect(at(2, { alsoTaught: ['ch'] })).toBe(3);
+    expect(at(3, { notYet: ['ai'] })).toBe(3);
+  });
 });

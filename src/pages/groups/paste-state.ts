@@ -7,6 +7,7 @@ import {
   type PastedTable,
   readColumns,
 } from '../../analyze/index.ts';
+import type { Group, Sequence } from '../../analyze/types.ts';
 import type { ImportChoices } from '../../host/store/import-choices.ts';
 import { say } from '../../wording/say.ts';
 import { type ItemToSettle, itemsToSettle } from './from-pasted.ts';
@@ -82,6 +83,24 @@ export function findTrouble(
 /** What the sequence will be called: as the teacher typed it, else as the text does. */
 export function nameOf({ title }: ImportedSequence, typed: string | null): string {
   return typed ?? (title.trim() || say('sequences.ourSequence'));
+}
+
+/**
+ * The step (from 1) of a pasted sequence that is nearest to what a group was taught in another: the one up to which most patterns were taught
+ * and fewest were not.
+ */
+export function proposeStep({ steps }: ImportedSequence, group: Group, sequence: Sequence | null): number {
+  const taught = new Set(sequence?.steps.slice(0, group.step).flatMap(({ teaches }) => teaches));
+  for (const id of group.alsoTaught) taught.add(id);
+  for (const id of group.notYet) taught.delete(id);
+  let best = 1;
+  let most = 0;
+  let balance = 0;
+  steps.forEach(({ items }, i) => {
+    for (const id of new Set(items.flatMap(({ patterns }) => patterns))) balance += taught.has(id) ? 1 : -1;
+    if (balance > most) [best, most] = [i + 1, balance];
+  });
+  return best;
 }
 
 /** The step (from 1) a group is said to have been taught last; the last one where the text has become shorter. */

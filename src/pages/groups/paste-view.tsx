@@ -3,6 +3,7 @@ import type { ImportedSequence, ItemChoice } from '../../analyze/index.ts';
 import { findGroup, type Groups } from '../../host/store/groups-store.ts';
 import { type ImportChoices, keepImportChoice, loadImportChoices } from '../../host/store/import-choices.ts';
 import { moveGroup, today } from '../../host/store/move-group.ts';
+import { findSequence, type Sequences } from '../../host/store/sequences-store.ts';
 import { typedStore } from '../../host/store/typed-store.ts';
 import { useTyped } from '../../ui/use-typed.ts';
 import { say } from '../../wording/say.ts';
@@ -18,6 +19,7 @@ import {
   importWithChoices,
   lastTaughtOf,
   nameOf,
+  proposeStep,
   readPastedText,
   type SaidColumns,
   sayColumn,
@@ -34,15 +36,21 @@ const DRAFT = 'pasted-sequence';
 /** In English, as what is pasted is. */
 const EXAMPLE = 'Week 1: m, s, t, short a. Sight words: the, a\nWeek 2: p, n, short i';
 
+interface PasteViewProps {
+  readonly groups: Groups;
+  readonly sequences: Sequences;
+  readonly engine: EngineState;
+}
+
 /** Turns a pasted scope and sequence into one of the teacher's own, and shows how each piece was understood. */
-export function PasteView({ groups, engine }: { groups: Groups; engine: EngineState }) {
+export function PasteView({ groups, sequences, engine }: PasteViewProps) {
   const { typed, type, done } = useTyped(typedStore, 'pasted sequence');
   const [draft, setDraft] = useState(() => sessionStorage.getItem(DRAFT) ?? '');
   const text = typed ?? draft;
   const [choices, setChoices] = useState<ImportChoices>({});
   const [named, setNamed] = useState<string | null>(null);
   const [follower, setFollower] = useState(groups.chosen);
-  const [step, setStep] = useState(1);
+  const [step, setStep] = useState<number | null>(null);
   const [said, setSaid] = useState<SaidColumns | null>(null);
   useEffect(() => {
     void loadImportChoices().then((kept) => setChoices((made) => ({ ...kept, ...made })));
@@ -53,7 +61,11 @@ export function PasteView({ groups, engine }: { groups: Groups; engine: EngineSt
   const { table, columns, unaided, toSettle } = pasted;
   const trouble = findTrouble(text, pasted);
   const name = nameOf(imported, named);
-  const lastTaught = lastTaughtOf(imported, step);
+  const following = findGroup(groups, follower);
+  const proposed = following
+    ? proposeStep(imported, following, findSequence(sequences, following.sequence))
+    : 1;
+  const lastTaught = lastTaughtOf(imported, step ?? proposed);
 
   const write = (changed: string): void => {
     type(changed);
@@ -141,6 +153,25 @@ export function PasteView({ groups, engine }: { groups: Groups; engine: EngineSt
               </ul>
             </section>
           )}
+          <section class="part" aria-labelledby="use-title">
+            <h2 id="use-title">{say('sequences.useIt')}</h2>
+            <TextField
+              owner="pasted"
+              label={say('sequences.nameOfSequence')}
+              value={name}
+              onChange={setNamed}
+            />
+            <FollowerChoice
+              {...{ groups, imported, follower, lastTaught }}
+              isProposed={step === null}
+              onFollower={setFollower}
+              onStep={setStep}
+            />
+            <p class="quiet">{say('sequences.aboutUsing')}</p>
+            <button type="button" class="action" onClick={() => void use()}>
+              {say('sequences.useThis')}
+            </button>
+          </section>
           <section class="part" aria-labelledby="pasted-title">
             <h2 id="pasted-title">{say('sequences.howUnderstood')}</h2>
             <p class="quiet">{say('sequences.pressAPiece')}</p>
@@ -152,24 +183,6 @@ export function PasteView({ groups, engine }: { groups: Groups; engine: EngineSt
             />
           </section>
           <NeverTaughtList imported={imported} engine={engine} group={findGroup(groups, follower)} />
-          <section class="part" aria-labelledby="use-title">
-            <h2 id="use-title">{say('sequences.useIt')}</h2>
-            <TextField
-              owner="pasted"
-              label={say('sequences.nameOfSequence')}
-              value={name}
-              onChange={setNamed}
-            />
-            <FollowerChoice
-              {...{ groups, imported, follower, lastTaught }}
-              onFollower={setFollower}
-              onStep={setStep}
-            />
-            <p class="quiet">{say('sequences.aboutUsing')}</p>
-            <button type="button" class="action" onClick={() => void use()}>
-              {say('sequences.useThis')}
-            </button>
-          </section>
         </>
       )}
     </div>
@@ -182,12 +195,16 @@ interface FollowerChoiceProps {
   /** Id of the group; none with ''. */
   readonly follower: string;
   readonly lastTaught: number;
+  /** The teacher has not chosen it. */
+  readonly isProposed: boolean;
   readonly onFollower: (id: string) => void;
   readonly onStep: (step: number) => void;
 }
 
 /** Which group is to follow the sequence, and what it was taught last. */
-function FollowerChoice({ groups, imported, follower, lastTaught, onFollower, onStep }: FollowerChoiceProps) {
+function FollowerChoice(props: FollowerChoiceProps) {
+  const { groups, imported, follower, lastTaught, isProposed, onFollower, onStep } = props;
+  const group = findGroup(groups, follower);
   return (
     <>
       <div class="picker">
@@ -206,9 +223,12 @@ function FollowerChoice({ groups, imported, follower, lastTaught, onFollower, on
           <option value="">{say('sequences.noFollower')}</option>
         </select>
       </div>
-      {findGroup(groups, follower) && (
+      {group && (
         <div class="picker">
           <label for="last-taught">{say('sequences.lastTaught')}</label>
+          {isProposed && (
+            <p class="quiet">{say('sequences.proposedStep', { step: lastTaught, group: group.name })}</p>
+          )}
           <select
             id="last-taught"
             class="field"

@@ -20,19 +20,21 @@ interface PastedStepsProps {
   readonly onChoose: (key: string, choice: ItemChoice | null) => void;
 }
 
-/** Every pasted piece with what it was taken for, step by step; each can be opened and settled otherwise. */
+/** Every pasted piece with what it was taken for, step by step; each can be opened and settled otherwise. Pieces not used are hidden at first. */
 export function PastedSteps({ imported, unaided, choiceOf, onChoose }: PastedStepsProps) {
   const [opened, setOpened] = useState<string | null>(null);
+  const [all, setAll] = useState(false);
   const { steps } = imported;
   const items = steps.flatMap((step) => step.items);
   const count = (...wanted: ItemStatus[]): number =>
     items.filter(({ status }) => wanted.includes(status)).length;
+  const notUsed = count('ignored');
   const parts = (
     [
       ['sequences.piecesUnderstood', count('matched', 'chosen')],
       ['sequences.piecesGuessed', count('guessed')],
       ['sequences.piecesNotUnderstood', count('unknown')],
-      ['sequences.piecesLeftOut', count('ignored')],
+      ['sequences.piecesLeftOut', notUsed],
     ] as const
   )
     .filter(([, n]) => n > 0)
@@ -52,6 +54,7 @@ export function PastedSteps({ imported, unaided, choiceOf, onChoose }: PastedSte
             <h3>{pastedTitle(step, i)}</h3>
             <ul>
               {step.items.map((item, n) => {
+                if (item.status === 'ignored' && !all) return null;
                 const place = `${i} ${n}`;
                 const isOpen = opened === place;
                 const key = choiceKey(item.text);
@@ -87,6 +90,11 @@ export function PastedSteps({ imported, unaided, choiceOf, onChoose }: PastedSte
           </li>
         ))}
       </ol>
+      {notUsed > 0 && (
+        <button type="button" class="plain" aria-expanded={all} onClick={() => setAll(!all)}>
+          {all ? say('sequences.hideNotUsed') : say('sequences.showNotUsed', { count: notUsed })}
+        </button>
+      )}
     </>
   );
 }

@@ -36,6 +36,7 @@ export function SequenceView({ sequence, groups, sequences, engine }: SequenceVi
   const own = Object.hasOwn(sequences.own, id);
   const followers = Object.values(groups.groups).filter((group) => group.sequence === id);
   const followerNames = sayList(followers.map((group) => group.name));
+  const reached = followers.filter(({ step }) => step > 0 && step <= steps.length);
   const ofSchool = sequences.school.includes(id);
   const lang = languageOf(id, sequences);
   const oddities = useMemo(
@@ -124,6 +125,15 @@ export function SequenceView({ sequence, groups, sequences, engine }: SequenceVi
       <section class="part" aria-labelledby="order-title">
         <h2 id="order-title">{say('sequences.steps')}</h2>
         <p class="quiet">{say('sequences.aboutSteps')}</p>
+        {reached.length > 0 && (
+          <p class="row">
+            {reached.map(({ name, step }) => (
+              <button key={name} type="button" class="plain" onClick={() => showStep(step)}>
+                {say('sequences.goToStep', { group: name, step })}
+              </button>
+            ))}
+          </p>
+        )}
         <Odd count={oddities.length} sequence={sequence} />
         <StepList
           steps={steps}
@@ -134,6 +144,7 @@ export function SequenceView({ sequence, groups, sequences, engine }: SequenceVi
               : say('sequences.withoutTitle');
           }}
           lang={spokenLanguage() === 'en' ? lang : undefined}
+          groupsAt={(place) => reached.filter(({ step }) => step === place + 1).map(({ name }) => name)}
           oddities={oddities}
           onEdit={edit}
         />
@@ -151,6 +162,13 @@ export function SequenceView({ sequence, groups, sequences, engine }: SequenceVi
       </section>
     </div>
   );
+}
+
+/** Scrolls to a step, from 1, and gives it the focus. */
+function showStep(step: number): void {
+  const row = document.querySelectorAll<HTMLElement>('.step-open')[step - 1];
+  row?.scrollIntoView({ block: 'center' });
+  row?.focus({ preventScroll: true });
 }
 
 /** How much looks odd, and what is never taught at all. */

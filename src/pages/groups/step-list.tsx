@@ -13,12 +13,14 @@ interface StepListProps {
   readonly titleAt: (place: number) => string;
   /** The language of their titles, where it is known. */
   readonly lang: 'en' | undefined;
+  /** Names of the groups whose last step taught is at a place. */
+  readonly groupsAt: (place: number) => readonly string[];
   readonly oddities: readonly Oddity[];
   readonly onEdit: EditSteps;
 }
 
 /** The steps in order; one at a time is open. What has the focus keeps it when its step moves. */
-export function StepList({ steps, titleAt, lang, oddities, onEdit }: StepListProps) {
+export function StepList({ steps, titleAt, lang, groupsAt, oddities, onEdit }: StepListProps) {
   const [open, setOpen] = useState<number | null>(null);
   const list = useRef<HTMLOListElement>(null);
   const focus = useRef<{ readonly row: number; readonly on: string } | null>(null);
@@ -52,6 +54,7 @@ export function StepList({ steps, titleAt, lang, oddities, onEdit }: StepListPro
             title={titleAt(i)}
             lang={lang}
             number={i + 1}
+            groups={groupsAt(i)}
             last={i === steps.length - 1}
             open={open === i}
             onToggle={() => setOpen(open === i ? null : i)}

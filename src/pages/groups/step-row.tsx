@@ -11,6 +11,8 @@ interface StepRowProps {
   /** The language of its title, where it is known. */
   readonly lang: 'en' | undefined;
   readonly number: number;
+  /** Names of the groups that were taught this step last. */
+  readonly groups: readonly string[];
   readonly last: boolean;
   readonly open: boolean;
   readonly onToggle: () => void;
@@ -21,7 +23,8 @@ interface StepRowProps {
 }
 
 /** One step at a glance: its title and what it teaches, with buttons to open and move it. */
-export function StepRow({ step, title, lang, number, last, open, onToggle, onMove, drag }: StepRowProps) {
+export function StepRow(props: StepRowProps) {
+  const { step, title, lang, number, groups, last, open, onToggle, onMove, drag } = props;
   const patterns = patternNames(step.teaches);
   return (
     <div class="step-head">
@@ -32,6 +35,11 @@ export function StepRow({ step, title, lang, number, last, open, onToggle, onMov
           <span class="step-name" lang={step.title ? lang : patterns ? 'en' : undefined}>
             {title}
           </span>
+          {groups.map((group) => (
+            <span key={group} class="step-group">
+              {say('sequences.groupHere', { group })}
+            </span>
+          ))}
           <span class="quiet step-teaches">
             <TaughtLine teaches={step.title ? step.teaches : []} bySight={step.bySight} between=" · " />
           </span>

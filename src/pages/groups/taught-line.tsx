@@ -1,5 +1,5 @@
 import type { SequenceStep } from '../../analyze/types.ts';
-import { patternNames } from '../../ui/pattern-names.ts';
+import { patternsInShort } from '../../ui/patterns-in-short.ts';
 import { sayWith } from '../../wording/say.ts';
 
 interface TaughtLineProps extends Pick<SequenceStep, 'teaches' | 'bySight'> {
@@ -7,11 +7,11 @@ interface TaughtLineProps extends Pick<SequenceStep, 'teaches' | 'bySight'> {
   readonly between?: string;
 }
 
-/** What a step or a pasted piece teaches, in a line: `ai as in rain; ay as in play; by sight: the, of`. */
+/** What a step or a pasted piece teaches, in a line: `ai as in rain; bl, cl at the start of a word; by sight: the, of`. */
 export function TaughtLine({ teaches, bySight, between = '; ' }: TaughtLineProps) {
   return (
     <>
-      {teaches.length > 0 && patternNames(teaches)}
+      {teaches.length > 0 && patternsInShort(teaches)}
       {teaches.length > 0 && bySight.length > 0 && between}
       {bySight.length > 0 &&
         sayWith('sequences.bySight', { words: <span lang="en">{bySight.join(', ')}</span> })}

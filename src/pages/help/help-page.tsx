@@ -12,6 +12,7 @@ import './help.css';
 
 const TERMS = [
   'pattern',
+  'readable',
   'decodable',
   'notYet',
   'bySight',
@@ -23,6 +24,12 @@ const TERMS = [
   'rControlled',
   'consonantLe',
   'schwa',
+  'sequence',
+  'step',
+  'group',
+  'passage',
+  'desk',
+  'shelf',
 ] as const;
 
 const COMMANDS = [
@@ -37,6 +44,7 @@ const LISTS = [
     'settings',
     'help.settings',
     [
+      'help.settingGroup',
       'help.settingStep',
       'help.settingRules',
       'help.settingLook',
@@ -94,6 +102,10 @@ export function HelpPage() {
           <p>{say('help.wordLead')}</p>
           <img src="/guide/word.png" alt="" loading="lazy" />
           <p>{say('help.wordCounts')}</p>
+        </section>
+        <section aria-labelledby="figure">
+          <h2 id="figure">{say('help.figure')}</h2>
+          <p>{say('help.figureLead')}</p>
         </section>
         <section aria-labelledby="terms">
           <h2 id="terms">{say('help.terms')}</h2>

@@ -16,7 +16,7 @@ export function FirstShelfPart({ texts }: { texts: readonly IndexedText[] }) {
       <p class="row quiet">
         <span>{say('shelf.firstHere', { count: ids.length })}</span>
         <button type="button" class="plain" onClick={remove}>
-          {say('shelf.firstRemove')}
+          {say('shelf.firstRemove', { count: ids.length })}
         </button>
       </p>
     );

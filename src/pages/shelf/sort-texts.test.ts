@@ -37,11 +37,11 @@ const rows = [
 ];
 const titles = (sorted: readonly RankedText[]) => sorted.map(({ text }) => text.title);
 
-test('texts that are readable now come first by reach, then the others by the step they become readable', () => {
+test('texts that practise the step come first, then other readable texts, then the others by the step they become readable', () => {
   expect(titles(sortTexts(rows, 'fit'))).toEqual([
+    'now',
     'now best, newer',
     'now best',
-    'now',
     'sooner',
     'soon',
     'never high',

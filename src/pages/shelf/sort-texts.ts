@@ -7,7 +7,10 @@ export interface RankedText {
   readonly fit: Fit;
 }
 
-/** `fit`: what reads now first, then what reads soonest; `practice`: what has most words the group's step opened. */
+/**
+ * `fit`: what is ready now first, that which practises the group's step before the rest, then what is ready soonest; `practice`: what has most
+ * words the group's step opened.
+ */
 export type Order = 'fit' | 'practice' | 'newest' | 'title';
 
 /** Where a text stands for a group: it reads now, within the next few steps, or later or never. */
@@ -63,6 +66,7 @@ const letters = new Intl.Collator('en', { numeric: true });
 
 function byFit({ fit: a }: RankedText, { fit: b }: RankedText): number {
   if (a.now !== b.now) return a.now ? -1 : 1;
+  if (a.now && a.opened > 0 !== b.opened > 0) return a.opened > 0 ? -1 : 1;
   // Of those that read now, the step since which they do says nothing of today.
   const ahead = a.now ? 0 : (a.step ?? Infinity) - (b.step ?? Infinity);
   return (Number.isNaN(ahead) ? 0 : ahead) || b.reach - a.reach;

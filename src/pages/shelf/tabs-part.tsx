@@ -11,6 +11,7 @@ export function TabsPart({ onTake }: { onTake: (tabs: readonly OpenTab[]) => voi
   const [left, setLeft] = useState<ReadonlySet<number>>(new Set());
   const { typed, type: setPasted, done } = useTyped(typedStore, 'addresses');
   const pasted = typed ?? '';
+  const [onlySome, setOnlySome] = useState(false);
   const look = async (): Promise<void> => setFound(await listOpenTabs());
   const { matched, missing } = matchAddresses(pasted, found?.readable ?? []);
   const offered = pasted.trim() === '' ? (found?.readable ?? []) : matched;
@@ -19,19 +20,22 @@ export function TabsPart({ onTake }: { onTake: (tabs: readonly OpenTab[]) => voi
     <section class="part" aria-labelledby="tabs-title">
       <h2 id="tabs-title">{say('shelf.openPages')}</h2>
       <p class="quiet">{say('shelf.openPagesHint')}</p>
-      <label class="picker">
-        <span class="quiet">{say('shelf.addresses')}</span>
-        <textarea
-          class="field"
-          rows={2}
-          value={pasted}
-          placeholder="https://"
-          onInput={(event) => setPasted(event.currentTarget.value)}
-        />
-      </label>
-      <button type="button" class="plain" onClick={() => void look()}>
+      <button type="button" class={found ? 'plain' : 'action'} onClick={() => void look()}>
         {found ? say('shelf.lookAgain') : say('shelf.lookForPages')}
       </button>
+      <details open={onlySome || pasted !== ''} onToggle={({ currentTarget: { open } }) => setOnlySome(open)}>
+        <summary>{say('shelf.onlySome')}</summary>
+        <label class="picker">
+          <span class="quiet">{say('shelf.addresses')}</span>
+          <textarea
+            class="field"
+            rows={2}
+            value={pasted}
+            placeholder="https://"
+            onInput={(event) => setPasted(event.currentTarget.value)}
+          />
+        </label>
+      </details>
       {found && (
         <div aria-live="polite" class="part">
           {offered.length > 0 && (

@@ -10,23 +10,28 @@ interface TextRowProps {
   readonly fit: Fit;
   /** The group's step. */
   readonly step: number;
+  /** It is under a heading that says that it is ready now. */
+  readonly isUnderNow: boolean;
+  /** The day it was saved is said. */
+  readonly isDated: boolean;
 }
 
-/** One text of the list: how far it reads, when it will, how long it is. */
-export function TextRow({ text, fit, step }: TextRowProps) {
+/** One text of the list: its readable share, when it is ready, how long it is. */
+export function TextRow({ text, fit, step, isUnderNow, isDated }: TextRowProps) {
   const about = [
+    !isUnderNow && describeFit(fit, step),
     sayWords(fit.running),
     fit.opened > 0 && step > 0 && say('shelf.openedByStep', { count: fit.opened }),
     siteOf(text.url),
-    say('shelf.shelved', { day: sayDay(text.shelved, 'medium') }),
+    isDated && say('shelf.shelved', { day: sayDay(text.shelved, 'medium') }),
   ].filter((part) => part !== false && part !== null);
   return (
     <li class={fit.now ? 'shelf-row shelf-row-now' : 'shelf-row'}>
-      <div>
+      <p class="shelf-reach">{sayReach(fit.reach)}</p>
+      <div class="shelf-about">
         <a class="shelf-title" lang="en" href={addressOf({ view: 'text', id: text.id })}>
           {text.title || say('shelf.untitled')}
         </a>
-        <p class="quiet">{about.join(' · ')}</p>
         {text.tags.length > 0 && (
           <ul class="shelf-tags" aria-label={say('shelf.tags')}>
             {text.tags.map((tag) => (
@@ -36,10 +41,8 @@ export function TextRow({ text, fit, step }: TextRowProps) {
             ))}
           </ul>
         )}
+        <p class="quiet">{about.join(' · ')}</p>
       </div>
-      <p class="shelf-fit">
-        <span class="shelf-reach">{sayReach(fit.reach)}</span> <span>{describeFit(fit, step)}</span>
-      </p>
     </li>
   );
 }

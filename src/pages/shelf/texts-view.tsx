@@ -2,7 +2,7 @@ import { Fragment } from 'preact';
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import type { Group } from '../../analyze/types.ts';
 import { HIGHEST_MARK, keepMark, LOWEST_MARK } from '../../host/store/shelf-mark.ts';
-import { say, sayWith, spokenLanguage, type TextId } from '../../wording/say.ts';
+import { say, sayWith, type TextId } from '../../wording/say.ts';
 import { FirstShelfPart } from './first-shelf-part.tsx';
 import { ShelfFilters } from './shelf-filters.tsx';
 import { type Band, bandOf, isWanted, type Order, SOON, sortTexts, type Wanted } from './sort-texts.ts';
@@ -132,11 +132,17 @@ export function TextsView(props: TextsViewProps) {
                   <li class="shelf-band">
                     <h2>
                       {band === 'soon' ? say(BANDS.soon, { count: SOON }) : say(BANDS[band])}{' '}
-                      <span class="quiet">{counts[band].toLocaleString(spokenLanguage())}</span>
+                      <span class="quiet">{say('shelf.countTexts', { count: counts[band] })}</span>
                     </h2>
                   </li>
                 )}
-                <TextRow text={text} fit={fit} step={step} />
+                <TextRow
+                  text={text}
+                  fit={fit}
+                  step={step}
+                  isUnderNow={hasBands && fit.now}
+                  isDated={order === 'newest'}
+                />
               </Fragment>
             );
           })}

@@ -14,7 +14,7 @@ export const card = {
   noStep: 'Not in your sequence.',
   countsAs: names.countsAs.en,
   wordCounts: '{word} counts as: {as}.',
-  asJudged: 'as judged',
+  asJudged: 'as judged by its patterns',
   bySight: names.bySightWord.en,
   name: 'name',
   skip: names.ignored.en,

@@ -12,6 +12,9 @@ export const help = {
   wordLead:
     'Rest the pointer on a marked word, or press Alt and click any word. The card shows its spellings with their sounds, its base and endings, its missing patterns and replacement words.',
   wordCounts: `“${names.countsAs.en}” sets how a word counts for this group, and sets it back. “${names.markAsTaught.en}” is for one pattern at a time.`,
+  figure: 'A good percentage',
+  figureLead:
+    'The percentage is the share of words that the group can read. 95% is usual for reading with help, 99% for reading alone (E. A. Betts, Foundations of Reading Instruction, 1946). Below 95%, read the text aloud, edit it, or keep it for a later step.',
   terms: 'Terms',
   keys: 'Keys',
   keysLead:
@@ -26,6 +29,8 @@ export const help = {
   altClick: 'Alt + click',
   escape: 'Escape',
   settings: 'Settings',
+  settingGroup:
+    'Another group: in the panel, open the line with the group’s name and choose one, or press “Use this group” on the Groups page.',
   settingStep:
     'The step of a group: in the panel, open the line with the group’s name, or on the Groups page.',
   settingRules: `How words are decoded, such as blends and schwa: “${names.decodingRules.en}” in the same place.`,
@@ -44,7 +49,7 @@ export const help = {
   trouble: 'If something is wrong',
   troubleButton: 'You do not see the button: open the extensions menu (the puzzle piece) and pin Wordreach.',
   troubleShare:
-    'The percentage looks wrong: see which text is checked (main story, whole page or selection) and read the line above the percentage.',
+    'The percentage looks wrong: see which text is checked (main story, whole page or selection) and read the note above the percentage, if there is one.',
   troubleWord: `A word is judged wrongly: set what it counts as on its card. “Unsure” words need your own eye.`,
   troubleStuck: 'Nothing happens: load the page again, then press the button again.',
   troubleDetails:

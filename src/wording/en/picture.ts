@@ -10,7 +10,8 @@ export const picture = {
   legend:
     'A dashed box means that the reading is not sure. Check that word. It never counts as not yet decodable.',
   text: 'Text',
-  correctIt: 'Correct the text where it was read wrongly. The marks and the figures follow.',
+  correctIt:
+    'Correct the text where it was read wrongly. The marks and the percentage are then worked out again.',
   forGroup: 'For {group}',
   starting: 'Getting ready to read…',
   reading: 'Reading the picture…',
@@ -21,8 +22,8 @@ export const picture = {
   apart: `This screen has no line in common with the one before, so its text is at the end. Scroll less before you press “${names.readScreen.en}”.`,
   noWords: 'No words were found in this picture. If it has some, try a sharper or larger picture.',
   toCheck: { one: 'One word to check', other: '{count} words to check' },
-  aboutChecking: 'Press a word to correct it in the text, or say that it is right.',
-  right: 'Right',
+  aboutChecking: 'Press a word to go to it in the text and correct it, or press “It is right”.',
+  right: 'It is right',
   isRight: '“{word}” is right',
   addAnother: 'Add another picture',
   openOne: 'Open a picture',

@@ -42,7 +42,7 @@ export const steps = {
   steady35: 'ar, or',
   steady36: 'er, ir, ur',
   steady37: 'Two closed syllables: napkin, rabbit',
-  steady38: 'oo as in moon, oo as in book',
+  steady38: 'oo as in moon, oo as in hook',
   steady39: 'ou as in cloud, ow as in cow',
   steady40: 'oi, oy',
   steady41: 'a before l; aw, au',

@@ -150,7 +150,8 @@ export const ui = {
   climbStep: 'step {step} ({title})',
   climbNothingAhead: 'No later step makes more words of this text readable.',
   climbMost: {
-    one: 'The later step that helps most is {step}: 1 more word readable.',
-    other: 'The later step that helps most is {step}: {count} more words readable.',
+    one: 'The later step that helps most is {step}: with all steps before it taught, it adds 1 readable word.',
+    other:
+      'The later step that helps most is {step}: with all steps before it taught, it adds {count} readable words.',
   },
 } as const;

@@ -16,7 +16,7 @@ export const card: Translated<typeof english> = {
   noStep: 'No está en su secuencia.',
   countsAs: names.countsAs.es,
   wordCounts: '{word} cuenta como: {as}.',
-  asJudged: 'según las reglas',
+  asJudged: 'según sus patrones',
   bySight: names.bySightWord.es,
   name: 'nombre',
   skip: names.ignored.es,

@@ -14,6 +14,9 @@ export const help: Translated<typeof english> = {
   wordLead:
     'Ponga el puntero sobre una palabra marcada, o pulse Alt y haga clic en cualquier palabra. La tarjeta muestra sus grafías con sus sonidos, su base y sus terminaciones, los patrones que faltan y las palabras de reemplazo.',
   wordCounts: `«${names.countsAs.es}» cambia lo que la palabra es para este grupo, y lo cambia de vuelta. «${names.markAsTaught.es}» es para un patrón cada vez.`,
+  figure: 'Un buen porcentaje',
+  figureLead:
+    'El porcentaje es la parte de las palabras que el grupo puede leer. Lo usual es 95 % para leer con ayuda y 99 % para leer sin ayuda (E. A. Betts, Foundations of Reading Instruction, 1946). Con menos de 95 %, lea el texto en voz alta, edítelo o guárdelo para un paso posterior.',
   terms: 'Términos',
   keys: 'Teclas',
   keysLead:
@@ -28,6 +31,8 @@ export const help: Translated<typeof english> = {
   altClick: 'Alt + clic',
   escape: 'Escape',
   settings: 'Ajustes',
+  settingGroup:
+    'Otro grupo: en el panel, abra la línea con el nombre del grupo y elija uno, o pulse «Usar este grupo» en la página Grupos.',
   settingStep:
     'El paso de un grupo: en el panel, abra la línea con el nombre del grupo, o en la página Grupos.',
   settingRules: `Cómo se decodifican las palabras, por ejemplo los grupos de consonantes y la schwa: «${names.decodingRules.es}», en el mismo lugar.`,
@@ -47,7 +52,7 @@ export const help: Translated<typeof english> = {
   trouble: 'Si algo va mal',
   troubleButton: 'No ve el botón: abra el menú de extensiones (la pieza de rompecabezas) y fije Wordreach.',
   troubleShare:
-    'El porcentaje parece equivocado: mire qué texto se revisa (cuento principal, toda la página o selección) y lea la línea que está encima del porcentaje.',
+    'El porcentaje parece equivocado: mire qué texto se revisa (cuento principal, toda la página o selección) y lea la nota que está encima del porcentaje, si hay alguna.',
   troubleWord:
     'Una palabra se juzga mal: elija en su tarjeta cómo cuenta. Las palabras dudosas necesitan su propia mirada.',
   troubleStuck: 'No pasa nada: cargue la página otra vez y pulse otra vez el botón.',

@@ -24,8 +24,8 @@ export const picture: Translated<typeof english> = {
   noWords:
     'No se encontraron palabras en esta imagen. Si las tiene, pruebe con una imagen más nítida o más grande.',
   toCheck: { one: 'Una palabra por revisar', other: '{count} palabras por revisar' },
-  aboutChecking: 'Pulse una palabra para corregirla en el texto, o diga que es correcta.',
-  right: 'Correcta',
+  aboutChecking: 'Pulse una palabra para ir a ella en el texto y corregirla, o pulse «Está bien».',
+  right: 'Está bien',
   isRight: '«{word}» es correcta',
   addAnother: 'Añadir otra imagen',
   openOne: 'Abrir una imagen',

@@ -42,7 +42,7 @@ export const steps: Translated<typeof english> = {
   steady35: 'ar, or',
   steady36: 'er, ir, ur',
   steady37: 'Dos sílabas cerradas: napkin, rabbit',
-  steady38: 'oo como en moon, oo como en book',
+  steady38: 'oo como en moon, oo como en hook',
   steady39: 'ou como en cloud, ow como en cow',
   steady40: 'oi, oy',
   steady41: 'a delante de l; aw, au',

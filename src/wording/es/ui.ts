@@ -162,7 +162,8 @@ export const ui: Translated<typeof english> = {
   climbStep: 'paso {step} ({title})',
   climbNothingAhead: 'Ningún paso posterior hace legibles más palabras de este texto.',
   climbMost: {
-    one: 'El paso posterior que más ayuda es el {step}: 1 palabra más legible.',
-    other: 'El paso posterior que más ayuda es el {step}: {count} palabras más legibles.',
+    one: 'El paso posterior que más ayuda es el {step}: enseñados todos los anteriores, añade 1 palabra legible.',
+    other:
+      'El paso posterior que más ayuda es el {step}: enseñados todos los anteriores, añade {count} palabras legibles.',
   },
 };
