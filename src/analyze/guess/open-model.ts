@@ -1,3 +1,4 @@
+import { decodeText } from '../lexicon/open-lexicon.ts';
 import { TRAIT_SLOTS } from './choice-traits.ts';
 import type { GuessToken } from './guess-token.ts';
 import {
@@ -156,10 +157,8 @@ function createStepper(
 }
 
 function readHeader(bytes: Uint8Array): ModelHeader {
-  let text = '';
-  for (const byte of bytes) text += String.fromCharCode(byte);
   try {
-    return JSON.parse(text) as ModelHeader;
+    return JSON.parse(decodeText(bytes)) as ModelHeader;
   } catch {
     throw new Error(MESSAGE);
   }

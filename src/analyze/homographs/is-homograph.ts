@@ -20,5 +20,5 @@ const known = new Set(HOMOGRAPHS.flatMap((word) => [word, `${word}s`]));
 
 /** Whether a word may have a reading of its own in its place: read, Read, records; not red. Cheap, for every word of a text. */
 export function isHomograph(word: string): boolean {
-  return known.has(word) || (/^[A-Z]/.test(word) && known.has(word.toLowerCase()));
+  return known.has(word) || (word < 'a' && known.has(word.toLowerCase()));
 }
