@@ -153,7 +153,7 @@ export function SequenceView({ sequence, groups, sequences, engine }: SequenceVi
   );
 }
 
-/** How much looks odd, and what is never taught at all. */
+/** How much looks odd, and which patterns are never taught. */
 function Odd({ count, sequence }: { count: number; sequence: Sequence }) {
   const [shown, setShown] = useState(false);
   const missing = neverTaught(sequence);
