@@ -7,7 +7,7 @@ const PART = 65_536;
 /** V8 copies a shorter slice; a longer one would keep the whole text alive for one word of it. */
 const SLICE = 13;
 
-/** How often each word is in a text, and how many tokens are no words to read. */
+/** How often a text has each word, and how many tokens are no words to read. */
 export function countWords(text: string): { words: ReadonlyMap<WordKey, number>; skipped: number } {
   const words = new Map<WordKey, number>();
   let skipped = 0;

@@ -27,7 +27,7 @@ export interface VetterSettings {
 
 /** Vets one text after another for the same groups. */
 export interface Vetter {
-  /** A file; what is wrong with it is its record. */
+  /** A file; a fault of it is its record. */
   vetFile(text: FoundText): Promise<TextRecord>;
   /** Throws `FileFault` when there are no words. */
   vetText(text: string): GroupReport[];

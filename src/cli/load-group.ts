@@ -45,7 +45,7 @@ function findSequence(name: string | null, groupPath: string): string | null {
   return resolve(starters, `${name}.json`);
 }
 
-/** Puts the file's name before what is wrong in it. */
+/** Puts the file's name before its fault. */
 function within<T>(file: string, act: () => T): T {
   try {
     return act();

@@ -22,7 +22,7 @@ const PARAGRAPH_SEPARATOR = '\u2029';
 
 /**
  * The text of an HTML page as a reader sees it, a blank line between blocks; without scripts, styles, code,
- * form fields and what is hidden by attribute. Style sheets are not read and nothing is loaded or run. Its title is its
+ * form fields and parts hidden by attribute. Style sheets are not read and nothing is loaded or run. Its title is its
  * first heading where it has no other. Throws `FileFault` when it is nested too deep.
  */
 export function readHtml(html: string): OpenedText {

@@ -36,7 +36,7 @@ function optionsFor(path: string): SwapOptions {
   return { reach: reachFor(judge) };
 }
 
-/** For one line of input; what is wrong with it is its answer, so that the others are not lost. */
+/** For one line of input; a fault of it is its answer, so that the others are not lost. */
 function answer(line: string, swapper: Swapper, options: SwapOptions): unknown {
   let asked: unknown;
   try {

@@ -3,7 +3,7 @@ import { type SourceTable, sourceTables } from './source-tables.ts';
 
 /**
  * The rows of a table in src/data/source, such as `pronunciations.tsv`, without its head. Throws an error that names the line and
- * what is wrong with it, by the table's form in source-tables.ts.
+ * its fault, by the table's form in source-tables.ts.
  */
 export function readSourceRows(file: string): string[][] {
   return checkRows(

@@ -11,7 +11,7 @@ export type ModelState = 'none' | 'unavailable' | 'downloadable' | 'downloading'
 export interface BrowserModel {
   /** Its answer to a text, which the schema is asked to shape. Rejects with `ModelFault`, or the reason of the signal. */
   ask(text: string, schema: Record<string, unknown>, signal: AbortSignal): Promise<string>;
-  /** Lets it go; what is asked still is aborted. */
+  /** Lets it go; open questions are aborted. */
   close(): void;
 }
 
@@ -105,7 +105,7 @@ async function faulty<T>(start: () => Promise<T>, signal: AbortSignal): Promise<
   }
 }
 
-/** The names are those of the interface's own faults. */
+/** The names of the interface's own faults. */
 function explain(error: unknown): string {
   const name = error instanceof Error || error instanceof DOMException ? error.name : '';
   if (name === 'QuotaExceededError') return say('host.modelFull');

@@ -14,7 +14,7 @@ export interface KnownWord extends BankWord {
 
 /** What a group can read, in its own variety of English: of harbour and harbor one. */
 export interface KnownWords {
-  /** The English its sounds are those of. */
+  /** The English of its sounds. */
   readonly accent: Accent;
   /** How they are written down. */
   readonly style: SoundStyle;

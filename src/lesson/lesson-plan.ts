@@ -73,7 +73,7 @@ export function movePart(plan: LessonPlan, makers: readonly PartName[], id: stri
   return { ...plan, order: ids.toSpliced(from, 1).toSpliced(to, 0, id) };
 }
 
-/** A new sheet: another number for every part that is not pinned; choices and what is left out stay. */
+/** A new sheet: another number for every part that is not pinned; choices and parts left out stay. */
 export function renew(plan: LessonPlan, seed: number): LessonPlan {
   const parts = Object.entries(plan.parts).map(([id, part]) => [id, { ...part, seed }] as const);
   return { ...plan, seed, parts: Object.fromEntries(parts) };

@@ -27,7 +27,7 @@ export const onePage: LessonPreset = {
 
 const LONGEST_NAME = 60;
 
-/** The plan with the parts of a preset and no others; the words are those of the plan's number, pinned parts of the preset stay. */
+/** The plan with the parts of a preset and no others; the words go by the plan's number, pinned parts of the preset stay. */
 export function applyPreset(plan: LessonPlan, preset: LessonPreset, makers: readonly PartName[]): LessonPlan {
   const wanted = new Map(preset.parts.map((part) => [part.id, part]));
   const parts = Object.fromEntries(

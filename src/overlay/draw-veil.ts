@@ -10,7 +10,7 @@ export interface Marked {
 
 /** Marks words on a sheet of glass over the page, which no script of the page can look at. */
 export interface Veil {
-  /** Draws again what is marked, with the next picture of the page. */
+  /** Draws the marks again, with the next picture of the page. */
   draw(): void;
 }
 

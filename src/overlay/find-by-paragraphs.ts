@@ -1,7 +1,7 @@
 import { findMainElement } from './find-main-element.ts';
 import { own } from './own.ts';
 
-/** Parts whose paragraphs are not those of a story. */
+/** Parts whose paragraphs are no story. */
 const BESIDE =
   'nav, aside, footer, form, dialog, [role="navigation"], [role="complementary"], [role="contentinfo"], [hidden], [class*="comment" i], [id*="comment" i], [class*="related" i]';
 /** A paragraph has at least as many characters, and not most of them in links. */

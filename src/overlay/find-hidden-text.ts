@@ -7,7 +7,7 @@ const MOST_BLOCKS = 1000;
 /** What may fill a stretch that has no text that is read. */
 const FILLERS =
   'img, video, iframe, canvas, svg, object, embed, pre, code, table, textarea, math, [contenteditable]';
-/** A colour that lets what is behind it show. */
+/** A colour that lets the ground behind it show. */
 const SEE_THROUGH = /^rgba\(.*, 0(?:\.[0-4]\d*)?\)$|\/ 0(?:\.[0-4]\d*)?\)$/;
 
 /** From where to where a text is drawn in its box that scrolls, from the box's beginning, in CSS pixels. */
@@ -40,7 +40,7 @@ export function findHiddenText(doc: Document, blocks: ReadonlySet<ReadBlock>): H
   return { covered, rows: isEmpty || saysMoreRows(doc), paid };
 }
 
-/** Asks each box of the page once how it shows what is in it. */
+/** Asks each box of the page once how it shows its content. */
 function createBoxes(doc: Document) {
   const page = doc.scrollingElement ?? doc.documentElement;
   const known = new Map<Element, { kind: 'shows' | 'cuts' | 'scrolls'; isFixed: boolean; box: DOMRect }>();

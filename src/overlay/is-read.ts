@@ -71,7 +71,7 @@ function isIcon({ className }: Element, style: CSSStyleDeclaration): boolean {
   );
 }
 
-/** An element without a box of its own (display: contents) is drawn when what is around it is. */
+/** An element without a box of its own (display: contents) is drawn when its parent is. */
 function isDrawn(element: Element): boolean {
   const around = elementAround(element);
   if (

@@ -9,7 +9,7 @@ const ANSWER = 1000;
 
 const INPUT = ['scroll', 'wheel', 'keydown', 'pointerdown', 'touchmove'] as const;
 
-/** Tells the changes worth following from those of parts that rewrite themselves for ever: a ticker, a clock. */
+/** Tells the changes worth following from changes of parts that rewrite themselves for ever: a ticker, a clock. */
 export interface Patience {
   /** The records to follow, and the parts whose text is given up with this batch. */
   sort(records: readonly MutationRecord[]): {

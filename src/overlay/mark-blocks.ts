@@ -5,7 +5,7 @@ import { isMarked, type Painter } from './paint-standings.ts';
 import { watchNearness } from './watch-nearness.ts';
 import { watchStillness } from './watch-stillness.ts';
 
-/** Keeps the marks of blocks in step with the standings of their words and with what is near the view. */
+/** Keeps the marks of blocks in step with the standings of their words and with the view. */
 export interface BlockMarks {
   /** Whether what is there would be marked now. */
   isNear(within: Node): boolean;

@@ -101,7 +101,7 @@ export class PageText {
   }
 }
 
-/** Text nodes under a node, those of its shadow roots too. */
+/** Text nodes under a node and in its shadow roots. */
 function textsUnder(root: Node): Text[] {
   const texts: Text[] = [];
   const waiting: Node[] = [root];

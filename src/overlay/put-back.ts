@@ -42,7 +42,7 @@ function formOf(element: Element): string {
   return `${element.tagName} ${element.getAttribute('class') ?? ''}`;
 }
 
-/** A heading that unfolds what is under it. */
+/** A heading that unfolds the part under it. */
 function isPressedHeading(element: Element): boolean {
   return /^H[2-6]$/.test(element.tagName) && element.querySelector(':scope > button') !== null;
 }

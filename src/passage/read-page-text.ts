@@ -14,7 +14,7 @@ export interface PageText {
   readonly pictures: number;
 }
 
-/** Reads what is checked on a shaded page. Rejects with `TakeFault` when it is no longer shaded or has no words. */
+/** Reads the checked text of a shaded page. Rejects with `TakeFault` when it is no longer shaded or has no words. */
 export async function readPageText(tab: number): Promise<PageText> {
   const page = await askWords(tab);
   if (!page) throw new TakeFault(say('passage.notShaded'));

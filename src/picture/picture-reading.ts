@@ -36,7 +36,7 @@ export interface PictureReading {
   readonly lines: readonly PictureLine[];
 }
 
-/** How far a reading is: what is being done, and the share of it, 0 to 1. */
+/** How far a reading is: the stage, and the share of it, 0 to 1. */
 export interface PictureProgress {
   readonly stage: 'loading' | 'reading';
   readonly share: number;

@@ -24,7 +24,7 @@ interface Aside {
 const NO_PARTICIPLE =
   /^(?:including|being|during|according|regarding|concerning|depending|nothing|something|anything|everything|evening|morning|spring|string|king|ring|thing)$/;
 
-/** Rules that take out what is said by the way, between commas or behind the last one. */
+/** Rules that take out words said by the way, between commas or behind the last one. */
 export const ASIDE_RULES: readonly Rule[] = [
   {
     name: 'apposition',

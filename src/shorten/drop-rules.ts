@@ -132,7 +132,7 @@ export const DROP_RULES: readonly Rule[] = [
           const isTied =
             words[close]!.end === words[close + 1]?.start && /\p{L}/u.test(words[close + 1]!.text);
           const isGlued = words[i - 1]!.end === word.start;
-          // Its (artificial) stars; sour (bitter): one word is part of what is said. Brackets in brackets are left.
+          // Its (artificial) stars; sour (bitter): one word is part of the statement. Brackets in brackets are left.
           const isOneWord = close === i + 2;
           if (words.slice(i + 1, close).some(({ text }) => /^[([]$/.test(text))) return [];
           // What explains a word or doubts it stays: a small gland; apparently true.

@@ -1,6 +1,6 @@
 import type { Word } from './types.ts';
 
-/** Words that turn what is said into its contrary, or bind it to something. */
+/** Words that turn a statement into its contrary, or bind it to something. */
 const TURNS =
   /^(?:not|no|never|none|nobody|nothing|nowhere|neither|nor|without|hardly|barely|scarcely|rarely|seldom|cannot|unless|except|only|but|few|fewer|less|least|if|\w+n't|false|fake|former|almost|nearly|instead|rather)$/;
 const WEEKDAY = /^(?:monday|tuesday|wednesday|thursday|friday|saturday|sunday)$/;

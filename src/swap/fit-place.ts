@@ -242,7 +242,7 @@ const RULES: readonly FitRule[] = [
         /^(is|was|has|does)$/.test(after)),
   },
   {
-    // rich in opportunity: chance would need an article; a noun without one is what is not counted.
+    // rich in opportunity: chance would need an article; a noun without one is not counted.
     name: 'noun without an article',
     isCounted: true,
     speaksAgainst: ({ part, form }, { lemma }, text, { isBare }) =>

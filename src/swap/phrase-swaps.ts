@@ -152,7 +152,7 @@ function leaveOut(
 
 const NUMBERS: ReadonlyMap<string, string> = new Map(Object.entries(listed.numbers));
 
-/** A number below a hundred in digits, within a sentence and before what is counted. */
+/** A number below a hundred in digits, within a sentence and before the counted noun. */
 function numberAt(sentence: string, pieces: readonly Piece[], at: number, table: SwapTable): PhraseSwap[] {
   const { lower, start, end } = pieces[at]!;
   const digits = NUMBERS.get(lower);

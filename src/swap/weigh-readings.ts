@@ -46,7 +46,7 @@ export function sumWeights(
   return sums;
 }
 
-/** The shares of a form's parts of speech, from its lemmas: those of walked are walk's, verb only, with the form's own. */
+/** The shares of a form's parts of speech, from its lemmas: walked has the shares of walk, as a verb only, with its own. */
 export function sharesOfForm(word: string, table: SwapTable): readonly number[] | null {
   const own = table.shares(word);
   const inflected = findForms(word, table).filter(({ form }) => form !== 'base');

@@ -143,7 +143,7 @@ function ReadingView({ reading, missing, style }: ReadingProps) {
   );
 }
 
-/** The patterns that mark a unit as lacking: of a finer row, such as -ing as in wing, those of the units it covers. */
+/** The patterns that mark a unit as lacking: for a finer row, such as -ing as in wing, the patterns of its units. */
 function lackedUnits({ fine }: Reading, missing: readonly PatternId[]): ReadonlySet<PatternId> {
   const covered = fine?.finer.filter(({ row }) => missing.includes(row)).flatMap(({ of }) => of) ?? [];
   return new Set([...missing, ...covered]);

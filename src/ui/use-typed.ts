@@ -3,7 +3,7 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 /** What is typed is noted so often while somebody types, in milliseconds: a crash costs no more than a second of it. */
 const OFTEN = 700;
 
-/** Where what is typed is noted, by the names of fields. */
+/** Where typed text is noted, by the names of fields. */
 export interface TypedStore {
   load(field: string): Promise<string | null>;
   note(field: string, typed: string): Promise<void>;

@@ -24,7 +24,7 @@ interface Variety {
   readonly turns: ReadonlyMap<string, Turn>;
   /** The same in our own texts, where the sense is known: the torch that is a flashlight. */
   readonly own: ReadonlyMap<string, string>;
-  /** Words that are not put before a group alone: those of the other variety, and those with another sense there (pants). */
+  /** Words that are not put before a group alone: words of the other variety, and words with another sense there (pants). */
   readonly foreign: ReadonlySet<string>;
 }
 

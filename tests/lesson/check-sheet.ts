@@ -120,22 +120,18 @@ function makeQuickInput(id: string, step: number): LessonInput {
 }
 
 /**
- * The law of every part: at every step, with and without a passage, pupils get only what they can read. Gives how many blocks
- * each part made. Each has a number of its own; `suitability.test.ts` and `more-parts.test.ts` make the same parts with others.
+ * The law of every part: at every step, with a passage and without one by turns, pupils get only what they can read. Gives how many
+ * blocks each part made. Each has a number of its own; `suitability.test.ts` and `more-parts.test.ts` make the same parts with others.
  */
 export function checkEveryStep(makers: readonly PartMaker[]): Record<string, number> {
   const made = Object.fromEntries(makers.map(({ id }) => [id, 0]));
-  for (const { id, step } of steps) {
+  for (const [n, { id, step }] of steps.entries()) {
     const input = quickInput(id, step);
-    for (const maker of makers) {
-      for (const [passage, seed] of [
-        [null, step],
-        [storm, step + 1000],
-      ] as const) {
-        const part = makeOf(maker, { ...input, passage }, seed);
-        expect(unreadable(part, input), `${maker.id} at ${id} ${step}`).toEqual([]);
-        made[maker.id]! += part.blocks.length;
-      }
+    for (const [m, maker] of makers.entries()) {
+      const passage = (n + m) % 2 === 0 ? storm : null;
+      const part = makeOf(maker, { ...input, passage }, step);
+      expect(unreadable(part, input), `${maker.id} at ${id} ${step}`).toEqual([]);
+      made[maker.id]! += part.blocks.length;
     }
   }
   return made;

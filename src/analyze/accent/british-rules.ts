@@ -10,7 +10,7 @@ export interface AmericanPlace {
   readonly spelling: string;
   readonly before: WordSpelling | undefined;
   readonly after: WordSpelling | undefined;
-  /** The letters of the spellings before and behind it, without those of a silent e. */
+  /** The letters of the spellings before and behind it, without a silent e. */
   readonly ahead: string;
   readonly rest: string;
   /** The a of bath as in father. */
@@ -321,7 +321,7 @@ export interface BritishWays {
   readonly broadBath: boolean;
 }
 
-/** A word's own spellings (not those of what it is made of) as the British say it. */
+/** A word's own spellings (not the spellings of the words it is made of) as the British say it. */
 export function toBritish(
   word: string,
   spellings: readonly WordSpelling[],

@@ -27,7 +27,7 @@ const USAGES: readonly Usage[] = ['name', 'rare', 'common'];
 
 /**
  * Reads a word the table lacks: weighs every way it may come from listed words against the model's own reading.
- * Null for what is not 2 to 25 letters a-z.
+ * Null for anything but 2 to 25 letters a-z.
  * @param say Finds the words it is made of as they are said, where that is another accent than the model's.
  */
 export function readUnlisted(

@@ -34,7 +34,7 @@ export interface Prefix {
   readonly means: RegExp;
 }
 
-/** A row of affixes.json: sounds parted by spaces; what is left out is false, or said after any sound. */
+/** A row of affixes.json: sounds parted by spaces; a value left out is false, or means any sound. */
 interface SuffixRow
   extends Pick<Suffix, 'text' | 'joins' | 'makes'>,
     Partial<Pick<Suffix, 'inflection' | 'reshapes' | 'doubles'>> {

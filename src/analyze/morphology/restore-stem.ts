@@ -10,7 +10,7 @@ export interface Stem {
 /** The nouns whose f becomes v before -s: leaves, bookshelves; a closed list, so that believes is not of belief. */
 const TURNS_TO_V = /(calf|dwarf|elf|half|hoof|knife|leaf|life|loaf|scarf|sheaf|thief|wharf|wife|wolf)$/;
 
-/** A word, the suffix taken off, what is left of its letters, and a base they may be of. */
+/** A word, the suffix taken off, the letters left, and a base that they may be of. */
 interface StemPlace {
   readonly word: string;
   readonly suffix: string;

@@ -42,7 +42,7 @@ export interface WordToRequire {
 /**
  * All patterns a reader needs for one reading, sorted, without repeats.
  *
- * A whole word needs those of its units, the blends of its base, its length in syllables, and their types where it is
+ * A whole word needs the patterns of its units, the blends of its base, its length in syllables, and their types where it is
  * longer. A word put together from others needs what they need, and besides: its ending or beginning, the spelling
  * change, what kind of word it is (compound, contraction, possessive), and letters that say something else than in the
  * parts. So funnier needs funny, -er and y to i, and nothing more. A word that only comes from another (confusion) needs

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { nameAffix, namePattern } from './name-pattern.ts';
 
-// A spelling, what is before and behind it, and whether its syllable is open and the first of the word.
+// A spelling, the letters before and behind it, and whether its syllable is open and the first of the word.
 test.each([
   ['ball', 'a:AO', 'b:B', 'll:L', '', 'a-before-l'],
   ['swan', 'a:AA', 'w:W', 'n:N', '', 'a-after-w'],

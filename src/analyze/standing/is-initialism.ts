@@ -8,7 +8,7 @@ const LISTED: ReadonlySet<string> = new Set(
     'amex nasdaq fema noaa nist darpa asean osha sars sids nimby lasik ascii unix swat fifa uefa cobol'
   ).split(' '),
 );
-/** Two-letter words, without those of grammar, that are shouted: NO, GO. */
+/** Two-letter words, without grammar words, that are shouted: NO, GO. */
 const SHORT_WORDS: ReadonlySet<string> = new Set('go oh hi ah eh ha ho ow ox ax pi'.split(' '));
 /** Longer ones are hardly made of first letters: UNICEF has six. */
 const LONGEST = 6;

@@ -21,7 +21,7 @@ export interface WordAnalyzer {
 export interface Judge {
   (key: WordKey): Verdict;
   readonly group: CompiledGroup;
-  /** The patterns the group lacks for any reading of the word; `missing` has those of the easiest only. */
+  /** The patterns the group lacks for any reading of the word; `missing` has the patterns of the easiest only. */
   lacks(key: WordKey): ReadonlySet<PatternId>;
   /** The judge for the same group with one more pattern taught. */
   ifTaught(pattern: PatternId): Judge;

@@ -10,7 +10,7 @@ const LISTED_BEFORE = /[”"],? (?:and )?[“"]$/;
 /** The “Three Gulls.” */
 const NAMED_BEFORE = /\b(?:the|an?|as|called|named|titled|dubbed|of|by|on) [“"]$/;
 const LISTED_AFTER = /^[,’]{0,2}[”"],? (?:and )?[“"]/;
-/** So many words with capitals, and none without but those of grammar, are a title. */
+/** So many words with capitals, and none without except grammar words, are a title. */
 const TITLE = 2;
 /** With small words between them (“Terms of Sale”), or a mark inside that may end what somebody says (“Hello Bram,”). */
 const UNSURE_TITLE = 3;

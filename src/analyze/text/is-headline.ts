@@ -9,7 +9,7 @@ const LONG = 4;
 export const LONGEST_HEADLINE = 20;
 
 /**
- * True where capitals are those of a headline and say nothing of names: every word but those of grammar has one, no
+ * True where capitals make a headline and say nothing of names: every word but grammar words has one, no
  * full stop ends it, and some are long (Storm Keeps Marigold In Harbour; not: On Monday I met Ines). The sentence is
  * the tokens from `from` to before `to`.
  */

@@ -238,7 +238,7 @@ function isTitle(text: string, tokens: readonly RawToken[], from: number, at: nu
   return isBlank(text, tokens[at - 1]!, tokens[at]!) && isBlank(text, tokens[at]!, tokens[at + 1]!);
 }
 
-/** Not I, nor what is shouted. */
+/** Not I, nor shouted words. */
 function isGrammarInCapital(text: string, { start, end, kind, key }: RawToken): boolean {
   return (
     kind === 'word' && end - start > 1 && isGrammarWord(key) && /^[A-Z][a-z]+$/.test(text.slice(start, end))

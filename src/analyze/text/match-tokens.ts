@@ -21,7 +21,7 @@ const PLAIN = /^[A-Za-z]+$/;
 const CAMEL = /^\p{Ll}+\p{Lu}/u;
 /** Full stops, apostrophes and hyphens. */
 const MAY_GO_ON: ReadonlySet<number> = new Set([0x2e, 0x27, 0x2019, 0x2d]);
-/** In UTF-16 units: the longest word of a dictionary has 45 letters; what is longer is no word, and would keep the engine busy. */
+/** In UTF-16 units: the longest word of a dictionary has 45 letters; a longer token is no word, and would keep the engine busy. */
 const LONGEST = 120;
 const BLANK = 0x20;
 const NOT_LETTERS = /[\p{N}_]/u;

@@ -26,7 +26,7 @@ const WITH_IS = new Set(
 );
 const VOICELESS = /(^|\.)(P|T|K|F|TH)$/;
 
-/** Where the sounds are not those of base and ending: word, base, units before the ending, ending, what it stands for. */
+/** Contractions with other sounds than their base and ending: word, base, units before the ending, ending, what it stands for. */
 const IRREGULAR: Readonly<
   Record<string, readonly [base: string, units: string, ending: string, word: string]>
 > = {

@@ -1,4 +1,4 @@
-/** One thing that may tell: its id, and whether it speaks for (1) or against (-1) what is asked. */
+/** One thing that may tell: its id, and whether it speaks for (1) or against (-1) the asked reading. */
 export interface Term {
   readonly id: string;
   readonly sign: number;

@@ -7,7 +7,7 @@ import { readBrown, wordsAround } from './read-brown.ts';
 /** One place of a homograph with the reading it has there. */
 export interface Example {
   readonly word: string;
-  /** As it is, with what is around it. */
+  /** As written, with the words around it. */
   readonly shown: string;
   readonly before: readonly string[];
   readonly after: readonly string[];

@@ -326,7 +326,7 @@ function contentOf({ title, source, original, versions }: Passage): object {
   return { title, source, original, versions };
 }
 
-/** Browsers keep no order of the fields of what is stored. */
+/** Browsers keep no order of stored fields. */
 function isSame(a: unknown, b: unknown): boolean {
   return inOrder(a) === inOrder(b);
 }

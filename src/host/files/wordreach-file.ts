@@ -50,7 +50,7 @@ const itemSchema = v.pipe(
 /** Why a file cannot be taken, in a sentence with the next step. */
 export class WordreachFileError extends Error {}
 
-/** Whether an error says what is wrong with a file, of whatever version. */
+/** Whether an error tells the fault of a file, of whatever version. */
 export function isFileError(error: unknown): error is Error {
   return [WordreachFileError, EverythingFileError, ShelfFileError, PassageFileError, ShareError].some(
     (kind) => error instanceof kind,
@@ -145,7 +145,7 @@ function readItem(line: string | null, number: number): FileItem {
   return item;
 }
 
-/** Groups and sequences are read by the engine's own readers, which say what is wrong. */
+/** Groups and sequences are read by the engine's own readers, which tell the fault. */
 function checkItem(item: v.InferOutput<typeof itemSchema>, where: string): FileItem | null {
   try {
     if ('group' in item) return { group: parseGroup(item.group) };

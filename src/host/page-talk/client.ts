@@ -4,7 +4,7 @@ import { browser } from '../browser.ts';
 import { readReply } from './hear-messages.ts';
 import type { Answer, Given, Question, ToBackground, ToPage } from './messages.ts';
 
-/** A frame that has not answered for so long is left out, in milliseconds: it may hang, as those of adverts do. */
+/** A frame that has not answered for so long is left out, in milliseconds: it may hang, as adverts do. */
 const FRAME_LIMIT = 1000;
 /** The page itself, among its frames. */
 export const PAGE = 0;
@@ -116,7 +116,7 @@ export async function* followWords(tab: number): AsyncGenerator<PageWords> {
   }
 }
 
-/** The words of a shaded page with those of its frames; null when it is not shaded. */
+/** The words of a shaded page and its frames; null when it is not shaded. */
 export async function askWords(tab: number): Promise<PageWords | null> {
   let words: PageWords | null = null;
   for await (words of followWords(tab));

@@ -27,7 +27,7 @@ test.each([
   expect(explainClosedPage(url)).toBeNull();
 });
 
-// The messages are those of Chromium 156, got by pressing the button on each kind of page.
+// The messages of Chromium 156, got by pressing the button on each kind of page.
 test.each([
   ['Cannot access a chrome:// URL', /browser itself/],
   ['The extensions gallery cannot be scripted.', /store/],

@@ -26,7 +26,7 @@ export interface ToBackground {
   act: (action: WordAction) => void;
   /** Words that say the same in a sentence and the group can read, best first; offsets are UTF-16 units. */
   swaps: (word: WordInSentence) => readonly WordSwap[];
-  /** Has what is drawn on the screen of a tab read as a picture. */
+  /** Has the screen of a tab read as a picture. */
   takeScreen: (tab: number) => Taking;
   /** Hands a picture that was taken to the page that reads it, once; null when it is gone. */
   fetchPicture: (id: string) => TakenPicture | null;

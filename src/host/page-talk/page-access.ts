@@ -66,7 +66,7 @@ export async function bringPart(part: PagePart, { tab, frameId = 0 }: Sender): P
   });
 }
 
-/** Whether a tab may be shaded now; `why` says what is in the way of it, null for want of a click on the button. */
+/** Whether a tab may be shaded now; `why` says what prevents it, null for want of a click on the button. */
 export type Access = { readonly allowed: true } | { readonly allowed: false; readonly why: string | null };
 
 /** Finds out by running nothing at all in the tab, since only then does the browser tell. */

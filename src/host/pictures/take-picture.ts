@@ -36,7 +36,7 @@ export function fetchPicture(id: string): TakenPicture | null {
 }
 
 /**
- * Takes what is drawn on the screen of a tab, whose button was pressed, and has it read: by the page that has its earlier screens, else by a
+ * Takes a picture of the screen of a tab, whose button was pressed, and has it read: by the page that has its earlier screens, else by a
  * new one. Never rejects.
  */
 export async function takeScreen(tabId: number): Promise<Taking> {

@@ -10,7 +10,7 @@ export async function loadSheets(group: string): Promise<readonly EarlierSheet[]
   return parseSheets(await readItem(PREFIX + group));
 }
 
-/** Notes what is on a sheet that was printed or saved. Rejects with `StorageFault`. */
+/** Notes the words and patterns of a sheet that was printed or saved. Rejects with `StorageFault`. */
 export function noteSheet(group: string, sheet: EarlierSheet): Promise<void> {
   return inTurn(PREFIX, async () => storeItem(PREFIX + group, addSheet(await loadSheets(group), sheet)));
 }

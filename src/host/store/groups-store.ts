@@ -73,7 +73,7 @@ export function shownGroup(groups: Groups): Group {
 }
 
 /**
- * Changes the stored groups by a function of what is stored; one change after another, so that none is lost.
+ * Changes the stored groups by a function of the stored ones; one change after another, so that none is lost.
  */
 export function changeGroups(change: (groups: Groups) => Groups): Promise<void> {
   return inTurn(GROUPS_KEY, async () => {
@@ -116,7 +116,7 @@ export function readGroups(value: unknown): Readonly<Record<string, Group>> {
   return sortReadable((value as Partial<Stored> | null)?.groups, parseGroup).read;
 }
 
-/** At least one group can be read: the starters are beside what is stored when nothing of it can. */
+/** At least one group can be read: the starters are there when no stored group can. */
 function readStored(value: unknown): Groups {
   if (typeof value !== 'object' || value === null) return starterGroups();
   const stored = value as Partial<Stored>;
@@ -176,7 +176,7 @@ export function freeGroupName(wanted: string, { groups }: Groups): string {
 
 const names = new Intl.Collator('en', { numeric: true });
 
-/** In the order of their names, since browsers keep no order of what is stored by id. */
+/** In the order of their names, since browsers keep no order of stored ids. */
 export function byName<T extends { readonly name: string }>(
   items: Readonly<Record<string, T>>,
 ): Readonly<Record<string, T>> {

@@ -11,7 +11,7 @@ export type ImportChoices = Readonly<Record<string, ItemChoice>>;
 
 const choice = v.union([v.array(v.string()), v.picklist(['by-sight', 'ignore'])]);
 
-/** The choices kept in this browser; what is not a choice is passed over. */
+/** The choices kept in this browser; anything else is passed over. */
 export async function loadImportChoices(): Promise<ImportChoices> {
   return sortReadable(await readItem(KEY), v.parser(choice)).read;
 }

@@ -6,7 +6,7 @@ export const countSchema = v.pipe(v.number(), v.safeInteger(), v.minValue(0));
 export const textOrNull = v.nullable(v.string());
 
 /**
- * An object of any names: what is under each fits `item`, or all of it is refused. `record` of valibot drops `constructor` and
+ * An object of any names: each value fits `item`, or all of it is refused. `record` of valibot drops `constructor` and
  * `__proto__`, which may be ids here like any other.
  */
 export function recordOf<T>(item: v.GenericSchema<unknown, T>) {

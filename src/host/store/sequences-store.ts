@@ -23,7 +23,7 @@ export interface Sequences {
 
 const VERSION = 1;
 
-/** The starters, those of the school, and what is stored. */
+/** The starters, the sequences of the school, and the stored ones. */
 export async function loadSequences(): Promise<Sequences> {
   const [kept, preset] = await Promise.all([readItem(SEQUENCES_KEY), loadSchoolPreset()]);
   const { read: own, unread } = sortReadable(listIn(kept), parseSequence);

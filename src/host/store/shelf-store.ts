@@ -60,7 +60,7 @@ export async function loadTexts(ids: readonly string[]): Promise<ShelfText[]> {
   });
 }
 
-/** Texts with this title and address, each with what is kept of it. Rejects with `StorageFault`. */
+/** Texts with this title and address, each with its kept text. Rejects with `StorageFault`. */
 export async function findAlike({ title, url }: Pick<ShelfText, 'title' | 'url'>): Promise<WholeShelfText[]> {
   return told(async () => {
     const db = await open();
@@ -73,7 +73,7 @@ export async function findAlike({ title, url }: Pick<ShelfText, 'title' | 'url'>
   });
 }
 
-/** A text with what is kept of it; undefined when it is gone. Rejects with `StorageFault`. */
+/** A text with its kept text; undefined when it is gone. Rejects with `StorageFault`. */
 export async function loadWhole(id: string): Promise<WholeShelfText | undefined> {
   return told(async () => {
     const stores = (await open()).transaction(['texts', 'kept']);

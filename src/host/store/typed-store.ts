@@ -10,7 +10,7 @@ export const typedStore = {
     const typed = await readItem(PREFIX + field);
     return typeof typed === 'string' && typed !== '' ? typed : null;
   },
-  /** Notes what is in a field so far. */
+  /** Notes the text of a field so far. */
   note: (field: string, typed: string): Promise<void> => storeItem(PREFIX + field, typed),
   /** The field was left, and what was in it kept or put away. */
   forget: (field: string): Promise<void> => browser.storage.local.remove([PREFIX + field]),

@@ -4,7 +4,7 @@ import { browser } from '../browser.ts';
 export const GROUPS_KEY = 'groups';
 export const SEQUENCES_KEY = 'sequences';
 
-/** Calls back with what is stored under a key each time it changes, until aborted. */
+/** Calls back with the value stored under a key each time it changes, until aborted. */
 export function watchStored(key: string, onChange: (stored: unknown) => void, signal: AbortSignal): void {
   const listen = (changes: Record<string, { newValue?: unknown }>, area: string): void => {
     if (area === 'local' && changes[key]) onChange(changes[key].newValue);

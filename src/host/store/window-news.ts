@@ -9,7 +9,7 @@ export interface WindowNews<T> {
 export function createWindowNews<T>(name: string): WindowNews<T> {
   return {
     tell(news) {
-      // A channel of its own, so that those of this window hear it too.
+      // A channel of its own, so that listeners of this window hear it too.
       const channel = new BroadcastChannel(name);
       channel.postMessage(news);
       channel.close();

@@ -89,7 +89,7 @@ async function readHere(): Promise<Record<string, string>> {
   ]);
 }
 
-/** The items of a stored list by their ids; what is garbled is none. */
+/** The items of a stored list by their ids; a garbled one is left out. */
 function itemsIn(stored: unknown, list: string): [string, Record<string, unknown>][] {
   const items = (stored as Record<string, unknown> | null | undefined)?.[list];
   return Object.entries(items ?? {}).filter(([, item]) => typeof item === 'object' && item !== null);

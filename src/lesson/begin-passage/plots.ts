@@ -3,7 +3,7 @@ export interface Plot {
   readonly id: string;
   /** Titles, the best first; one the group can read is taken. */
   readonly titles: readonly string[];
-  /** `thing:treasure`: what is drawn once and named alike to the end, and of which class (`story-classes.ts`). */
+  /** `thing:treasure`: a thing drawn once and named alike to the end, and its class (`story-classes.ts`). */
   readonly things: string;
   /** The settings it may be in; all where none are named. */
   readonly settings?: string;

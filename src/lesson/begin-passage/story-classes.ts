@@ -104,7 +104,7 @@ export const storyPhrases: Readonly<Record<string, readonly string[]>> = {
   ],
 };
 
-/** One place for a story, and what is found there. */
+/** One place for a story, and the things found there. */
 export interface Setting {
   readonly id: string;
   /** `dock on`: a place, and how one is at it; `sea by to` with how one goes there, where that is not `to`. */

@@ -13,7 +13,7 @@ import type { ListedWord } from '../word-lists/listed-words.ts';
 import { isPractised, stepsBefore, takeInTurn } from '../words-of-patterns.ts';
 
 const SIZES = ['6', '12'] as const;
-/** Where the lesson has too few words, those of so many steps before help. */
+/** Where the lesson has too few words, words of so many steps before are used. */
 const STEPS_BACK = 8;
 /** Of twelve cards with letters at most so many have the new ones; the others make words with them. */
 const OWN_IN_TWELVE = 7;

@@ -44,7 +44,7 @@ export function chooseWords(
   return taken;
 }
 
-/** By-sight words to write: those of the latest steps likelier, then the group's own. */
+/** By-sight words to write: words of the latest steps likelier, then the group's own. */
 export function chooseBySight(
   { known, group, sequence }: LessonInput,
   count: number,

@@ -8,7 +8,7 @@ import { isPractised, stepsBefore, takeInTurn, wordsOfPattern } from '../words-o
 import { homeTexts } from './home-texts.ts';
 
 const WORDS = 8;
-/** Where the step has too few words, those of so many steps before help. */
+/** Where the step has too few words, words of so many steps before are used. */
 const STEPS_BACK = 8;
 /** Rows whose letters are no spelling to name. */
 const NO_LETTERS = /^(?:syllable|rime|spelling change|contraction|possessive|compound|root)/;
@@ -20,7 +20,7 @@ const BY_SIGHT = 4;
 /** Fewer words are no practice. */
 const FEWEST = 3;
 
-/** Half a page for whoever reads with the child at home: what is learnt, words to read, how to help. */
+/** Half a page for whoever reads with the child at home: the new spelling, words to read, how to help. */
 export const homeSheet: PartMaker = {
   id: 'home-sheet',
   title: 'Home sheet',

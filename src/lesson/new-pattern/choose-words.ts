@@ -149,7 +149,6 @@ function wordsWithout(
     if (word.requires.includes(id) || families.has(word.family) || heard.has(word.pronunciation))
       return false;
     if (isOfGrammar(word, input) || !isEndTaught(word, input)) return false;
-    if (word.reading.units.some(({ pattern }) => pattern === id || pattern === 'irregular')) return false;
     if (type)
       return (
         !word.built &&

@@ -49,7 +49,7 @@ export function waysToSpell(
   for (const { id, letters } of rows) {
     const shown = findExamples(known, id);
     for (const word of shown.length > 0 ? shown : sightExamples(known, id)) {
-      // The l of wrestling is what is left of -le, and no way to spell its sound; the weak e of believe is no plain short i.
+      // The l of wrestling is the rest of -le, and no way to spell its sound; the weak e of believe is no plain short i.
       const unit = ownUnits(word).find(
         (unit) => unit.pattern === id && unit.sound === sound && letters.split(' ').includes(unit.letters),
       );

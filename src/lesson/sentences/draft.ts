@@ -6,7 +6,7 @@ import type { Noun, Vocabulary } from './vocabulary.ts';
 /** `free`: any; `one`: the, and no plural; `bare`: nor an adjective. */
 export type Article = 'free' | 'a' | 'the' | 'one' | 'bare' | 'my';
 
-/** A noun with what is before it: `six wet dogs`. */
+/** A noun with the words before it: `six wet dogs`. */
 export interface NounPhrase {
   readonly text: string;
   readonly many: boolean;

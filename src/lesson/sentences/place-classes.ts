@@ -1,4 +1,4 @@
-/** People, animals and places by what they do and what is done there; as `wordClasses`. */
+/** People, animals and places by what they do and their activities; as `wordClasses`. */
 export const placeClasses: Readonly<Record<string, string>> = {
   adult:
     'man lady chef vet cook captain sailor baker farmer teacher doctor nurse painter driver singer king queen clown guard diver builder prince princess skipper gardener pilot artist musician plumber potter librarian postman fisherman scientist dentist mayor dancer drummer explorer mechanic shopkeeper pirate boss woman inventor magician',

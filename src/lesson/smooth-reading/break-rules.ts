@@ -19,7 +19,7 @@ interface BreakPlace {
   readonly next: PhraseWord | undefined;
 }
 
-/** Says how good a place for a break is; examples are cut at every break, also at those of other rules. */
+/** Says how good a place for a break is; examples are cut at every break, also at breaks of other rules. */
 export interface BreakRule extends Rule<BreakPlace> {
   /** From `NEVER` to 4, weighed against what phrases of some length cost: our own figures. */
   readonly worth: number;

@@ -5,7 +5,7 @@ import type { ListedWord } from '../word-lists/listed-words.ts';
 import { makeNonsense } from '../word-lists/make-nonsense.ts';
 import { stepsBefore, takeInTurn } from '../words-of-patterns.ts';
 
-/** Where the patterns of the step give too few words or made-up words, those of so many steps before help. */
+/** Where the patterns of the step give too few words or made-up words, patterns of so many steps before are used. */
 const STEPS_BACK = 8;
 const STEPS_BACK_MADE_UP = 30;
 /** At most so many made-up words have so many last letters alike: rense, brense. */

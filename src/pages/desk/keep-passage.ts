@@ -10,7 +10,7 @@ export interface Keeper {
   readonly passage: () => Passage;
   /** Changes it; it is saved a moment later. */
   change(change: (passage: Passage) => Passage): void;
-  /** Saves now what is not saved yet. */
+  /** Saves now all changes not saved yet. */
   flush(): Promise<void>;
 }
 

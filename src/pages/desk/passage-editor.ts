@@ -268,7 +268,7 @@ function wordAt(state: EditorState, at: number, shade: Shading['shade']): Passag
   return found ? placed(found, line.text, line.from) : null;
 }
 
-/** Marks what is in view, anew when the text or the view changes. */
+/** Marks the text in view, anew when the text or the view changes. */
 function shadeText({ shade, longest, preTeach }: Shading): Extension {
   const known = new Set(preTeach);
   const marks = new Map<string, Decoration>();

@@ -171,7 +171,7 @@ function showStep(step: number): void {
   row?.focus({ preventScroll: true });
 }
 
-/** How much looks odd, and what is never taught at all. */
+/** How much looks odd, and which patterns are never taught. */
 function Odd({ count, sequence }: { count: number; sequence: Sequence }) {
   const [shown, setShown] = useState(false);
   const missing = neverTaught(sequence);

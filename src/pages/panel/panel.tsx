@@ -22,7 +22,7 @@ import { usePage } from './use-page.ts';
 /** On its way while the page is asked for its words and the background for the report. */
 const loadShadedPage = () => import('./shaded-page.tsx').then(({ ShadedPage }) => ShadedPage);
 
-/** The side panel: the group, the reach of the page in front, and what is missing. */
+/** The side panel: the group, the reach of the page in front, and the missing patterns. */
 export function Panel() {
   const groups = useGroups();
   const sequences = useSequences();

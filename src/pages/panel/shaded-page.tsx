@@ -227,7 +227,7 @@ function EmptyNote({
   );
 }
 
-/** The way to read what is drawn. */
+/** The way to read drawn text. */
 function DrawnPart({ tab }: { tab: number }) {
   const ScreenButton = useLoaded(loadScreenButton);
   if (ScreenButton === null || ScreenButton instanceof LoadFault) return null;

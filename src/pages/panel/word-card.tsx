@@ -22,7 +22,7 @@ interface WordCardProps {
   readonly onClose: () => void;
 }
 
-/** One word taken apart: its spellings with their sounds, base and endings, syllables, and what is missing. */
+/** One word taken apart: its spellings with their sounds, base and endings, syllables, and the missing patterns. */
 export function WordCard({ explanation, swaps, tab, counts, onCounts, onNext, onClose }: WordCardProps) {
   const { analysis, verdict } = explanation;
   const { word, readings } = analysis;

@@ -7,7 +7,7 @@ import { serveOwnPage } from '../practice/serve-own-page.ts';
 
 /** The shading of the pages that are shown. */
 export interface ServedPdf {
-  /** Reads anew what is shown; to be called when that is another. */
+  /** Reads anew the pages shown; to be called when they are others. */
   lookAgain(): void;
 }
 

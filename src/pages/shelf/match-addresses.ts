@@ -1,6 +1,6 @@
 import type { OpenTab } from '../../host/page-talk/open-tabs.ts';
 
-/** Which pasted addresses are those of open pages, and which are not. */
+/** Which pasted addresses are of open pages, and which are not. */
 export interface MatchedAddresses {
   readonly matched: readonly OpenTab[];
   readonly missing: readonly string[];

@@ -25,7 +25,7 @@ function decodeAs(encoding: string, bytes: Uint8Array): string | null {
   }
 }
 
-/** Whether a text is one: what is no text has signs that nobody writes. */
+/** Whether decoded bytes are a text: other bytes give signs that nobody writes. */
 export function isText(text: string): boolean {
   let most = text.length / 1000;
   // biome-ignore lint/suspicious/noControlCharactersInRegex: these are looked for

@@ -3,7 +3,7 @@ import type { PdfLine } from './pdf-text.ts';
 /** So many of the lines at the top and at the foot of a page may be running heads. */
 const EDGE = 2;
 
-/** Leaves out page numbers and what is at the top or foot of page after page: the title, the date. */
+/** Leaves out page numbers and lines at the top or foot of page after page: the title, the date. */
 export function dropRunningHeads(pages: readonly (readonly PdfLine[])[]): PdfLine[][] {
   const often = new Map<string, number>();
   for (const lines of pages)

@@ -61,7 +61,7 @@ function sizeUnpacked(bytes: Uint8Array): number {
   return largest;
 }
 
-/** The two bytes with which what is packed begins (RFC 1950, 2.2). */
+/** The two bytes with which a packed stream begins (RFC 1950, 2.2). */
 function isPacked([first = 0, second = 0]: Uint8Array): boolean {
   return (first & 15) === 8 && first >> 4 <= 7 && (first * 256 + second) % 31 === 0 && (second & 32) === 0;
 }

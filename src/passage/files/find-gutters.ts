@@ -2,7 +2,7 @@ import type { PdfPiece } from './pdf-text.ts';
 
 /** So many rows at least have a gap in the same place where columns part. */
 const ROWS = 4;
-/** Narrower gaps are those of stretched lines, in the size of their letters. */
+/** Narrower gaps are blanks of stretched lines, in the size of their letters. */
 const GAP = 0.8;
 /** What is on both sides of a gap is prose when it has so many letters on average; a table has less. */
 const PROSE = 18;

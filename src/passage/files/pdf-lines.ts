@@ -64,7 +64,7 @@ function isRaisedMark(line: PdfLine, { text, y, size }: PdfPiece): boolean {
   return size < line.size * 0.8 && y > line.y + line.size * 0.15 && /^\s*(\d{1,3}|[*†‡]+)\s*$/.test(text);
 }
 
-/** Lines of a page that is drawn row by row, in the order they are read: each column from top to bottom, between what is across them. */
+/** Lines of a page that is drawn row by row, in the order they are read: each column from top to bottom, between the lines across them. */
 function readByColumns(lines: readonly PdfLine[], gutters: readonly number[]): PdfLine[] {
   if (gutters.length === 0) return [...lines];
   const read: PdfLine[] = [];

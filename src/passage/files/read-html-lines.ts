@@ -25,7 +25,7 @@ export function* findHtmlLines(root: Element): Generator<void, FoundLine[]> {
     words = '';
     if (text !== '') lines.push({ ...kindOf(around), text });
   }
-  /** Whether what is in it is read too. */
+  /** Whether its content is read too. */
   function open(node: Node): boolean {
     if (node.nodeType === Node.TEXT_NODE) words += node.nodeValue;
     if (node.nodeType !== Node.ELEMENT_NODE) return false;

@@ -77,7 +77,7 @@ async function readArticle(doc: Document): Promise<FoundArticle | null> {
   }
 }
 
-/** The letters of all elements, those of the elements within them too. */
+/** The letters of all elements, with the elements within them. */
 function nestedText(doc: Document): number {
   const depths = new Map<Node, number>();
   const walker = doc.createTreeWalker(doc, NodeFilter.SHOW_ELEMENT | NodeFilter.SHOW_TEXT);

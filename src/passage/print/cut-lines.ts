@@ -10,7 +10,7 @@ export function cutLines(runs: readonly SheetRun[], starts: readonly number[]): 
 }
 
 /**
- * How many words have begun by the end of each line. A word is what is read in one go: with its hyphens and apostrophes,
+ * How many words have begun by the end of each line. A word is read in one go: with its hyphens and apostrophes,
  * or a number (well-kept, Otto's, 40); a dash parts two (late—and).
  */
 export function countByLine(text: string, starts: readonly number[]): number[] {

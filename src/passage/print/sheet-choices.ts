@@ -79,7 +79,7 @@ export const usualChoices: SheetChoices = {
 /** Where sheets of paper are of Letter size (CLDR, supplemental data, `paperSize`; from memory). */
 const LETTER = new Set('BZ CA CL CO CR GT MX NI PA PH PR SV US VE'.split(' '));
 
-/** The paper of a language as a browser names it; of one without a region (`es`), where most of its readers are. A4 for what is no language. */
+/** The paper of a language as a browser names it; of one without a region (`es`), where most of its readers are. A4 for anything that is no language. */
 export function paperOf(language: string): SheetChoices['paper'] {
   try {
     return LETTER.has(new Intl.Locale(language).maximize().region ?? '') ? 'letter' : 'a4';

@@ -4,7 +4,7 @@ import marked from '@fontsource/andika/files/andika-latin-ext-400-normal.woff2?u
 
 /**
  * The typeface of sheets that comes with the package: Andika, by SIL, under the Open Font Licence. `marked` has the vowels with macron or
- * breve. The ranges are those of its package.
+ * breve. The ranges are from its package.
  */
 const FACES = [
   { url: regular, weight: '400', range: 'U+0000-00FF, U+0131, U+0152-0153, U+2000-206F, U+20AC' },
@@ -17,7 +17,7 @@ const MARKED = /[\u0100-\u0130\u0132-\u0151\u0154-\u02ba\u1e00-\u1e9f]/;
 let loading: Promise<void> | undefined;
 let isLoaded = false;
 
-/** Whether the typeface is there, so that what is measured now is as it will be printed. */
+/** Whether the typeface is there, so that a measure taken now holds in print. */
 export function isSheetFontLoaded(): boolean {
   return isLoaded;
 }

@@ -17,7 +17,7 @@ export interface SetLine {
 /** What of a part is on one page. */
 export interface SheetPiece {
   readonly part: SheetPart;
-  /** The lines on this page; null while the browser breaks them itself, and for what is never broken. */
+  /** The lines on this page; null while the browser breaks them itself, and for a part that is never broken. */
   readonly lines: readonly SetLine[] | null;
   /** It began on the page before. */
   readonly goesOn: boolean;
