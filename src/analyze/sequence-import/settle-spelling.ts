@@ -63,8 +63,12 @@ function settle(spelled: Spelled, beside: Beside, others: readonly Spelled[]): O
   const weakVowel = vowelOfWeakEnding(spelled, beside);
   if (weakVowel !== null) return { ids: [weakVowel], sure: true, left: [weakVowel] };
   // Blends have the n of bank, but a bare n beside them is the letter.
-  const mayBe = spelling.candidates.filter((id) => id !== 'n-ng' || spelling.letters !== 'n');
-  const fitting = beside.headings.filter(({ within }) => mayBe.some((id) => within?.has(id)));
+  // So has "digraphs" kn; only "silent letters" makes one of a bare k.
+  const mayBe = (id: PatternId, within: ReadonlySet<PatternId>) =>
+    spelling.letters.length > 1 || (id !== 'n-ng' && (!/^(?:kn|wr|gn|mb)$/.test(id) || !within.has('sh')));
+  const fitting = beside.headings.filter(({ within }) =>
+    spelling.candidates.some((id) => within?.has(id) === true && mayBe(id, within)),
+  );
   // `ch` in one cell, `/k/ and /sh/` in another: both are meant.
   const several = fitting.filter(({ sound }) => sound).length > 1;
   const sounding = fitting.filter(({ sound }) => several && sound);
