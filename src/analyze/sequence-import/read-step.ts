@@ -143,8 +143,12 @@ function readRow(cells: readonly LaidCell[], needs: WordNeeds, plan: PlanWide): 
   const read = cells.map((cell, i) => readCell(cell, i));
   if (cells[0]!.row === undefined) {
     const lines = withoutExampleLines(cells, read, needs, readCell);
-    return withoutGoals(cells, lines).flatMap(({ items }, i) => {
-      const below = read.slice(i + 1, i + 1 + (cells[i]!.heads ?? 0));
+    const heard = lines.map((cell, i) => ({
+      ...cell,
+      items: cell.items.map((item) => ofEnding(item, lines.slice(0, i))),
+    }));
+    return withoutGoals(cells, heard).flatMap(({ items }, i) => {
+      const below = heard.slice(i + 1, i + 1 + (cells[i]!.heads ?? 0));
       return below.length === 0
         ? items
         : (cells[i]!.kind === 'title' ? besideItsName : withoutNames)(
@@ -159,6 +163,18 @@ function readRow(cells: readonly LaidCell[], needs: WordNeeds, plan: PlanWide): 
     const names = cell.kind === 'title' && cell.items.some(({ headings }) => isListed(headings, letters));
     return cell.items.map((item) => narrow(item, cell.kind, letters, names));
   });
+}
+
+/** "/t/, /d/, /id/" below "-ed": of what the ending teaches, that which has the sound. */
+function ofEnding(item: ReadItem, above: readonly ReadCell[]): ReadItem {
+  const { headings, patterns } = item;
+  if (headings.length === 0 || !headings.every(({ sound }) => sound === true)) return item;
+  const endings = above
+    .flatMap(({ items }) => items.flatMap((one) => one.patterns))
+    .filter((id) => id.startsWith('suffix-'));
+  const heard = endings.filter((id) => headings.some(({ within }) => within!.has(id)));
+  if (heard.length === 0 || patterns.some((id) => endings.includes(id))) return item;
+  return { ...item, status: 'matched', patterns: heard };
 }
 
 /** Nothing but words that may be read, and what divides them: "ship, fish, shop". */

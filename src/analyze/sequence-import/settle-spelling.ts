@@ -225,6 +225,9 @@ export function leanOnNeighbours(settled: readonly SettledLetters[]): readonly S
     // "-ire, -ure": the vowel of cure, not the ending of failure.
     if (one.letters === 'ure' && isBeside(settled, i, /^(?:ire|are|ore|ere|eer|air|oar)$/))
       return { ids: ['ure'], sure: true, left: ['ure'], confirmed: one.confirmed };
+    // "-er, -ir, -ur": the vowel of fern, not the ending of helper.
+    if (one.letters === 'er' && one.ids[0] === 'suffix-er' && isBeside(settled, i, /^(?:ir|ur|ar)$/))
+      return { ids: ['er'], sure: true, left: ['er'], confirmed: one.confirmed };
     if (one.letters === 'ent' && isBeside(settled, i, /^(?:ant|ance|ence)$/))
       return { ids: ['suffix-ent'], sure: true, left: ['suffix-ent'], confirmed: one.confirmed };
     if (one.letters === "'s" && isBeside(settled, i, /^(?:n't|'(?:ll|re|ve|d|m))$/))
