@@ -19,7 +19,9 @@ export function cutClauses(text: string, kind: CellKind): readonly Clause[] {
       clause.kind === 'patterns' && clause.words === undefined
         ? isBracketed(clause.text)
           ? [{ ...clause, kind: 'examples' as const }]
-          : cutProse(clause.text)
+          : sightList.test(clause.text)
+            ? [clause]
+            : cutProse(clause.text)
         : [clause],
     );
 }
@@ -44,6 +46,12 @@ function cutSightSentence(part: string): readonly string[] {
 }
 
 const sightName = /^(?:new |more )?(?:sight|high[- ]frequency|tricky|irregular|memory) words?\b/i;
+
+/** "Sight words have, give, live (they break the rule)" is a list, whatever its words are elsewhere. */
+const sightList = new RegExp(
+  `${sightName.source}(?:\\s*:)?\\s+[\\p{L}'’]+\\s*,\\s*[\\p{L}'’]+(?:\\s*[,(]|$)`,
+  'iu',
+);
 
 /** "(mat, sat, Sam)" as a sentence of its own: examples of the clause before it. */
 function isBracketed(text: string): boolean {

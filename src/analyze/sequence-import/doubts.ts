@@ -185,12 +185,23 @@ export function doubtItems(
 ): readonly ReadItem[] {
   const { items } = reading;
   const places = new Set<number>();
+  const kept = items.map((item, i) => withList(reading, item, i));
   for (const { name, doubted } of doubts) {
     const found = doubted(reading).filter((i) => items[i]?.status === 'matched');
     if (found.length > 0) used(name);
     for (const i of found) places.add(i);
   }
-  return places.size === 0
-    ? items
-    : items.map((item, i) => (places.has(i) ? { ...item, status: 'guessed' } : item));
+  return kept.map((item, i) => (places.has(i) ? { ...item, status: 'guessed' } : item));
+}
+
+/** Without a colon a heading was taken for the name of a list; where nothing behind it can be that list, it is what is meant, as a guess. */
+function withList({ chunks, items, settled, lexemes }: ClauseReading, item: ReadItem, i: number): ReadItem {
+  const { announces, phrases, spelled } = chunks[i]!;
+  const ids = phrases.flatMap((phrase) => phrase.ids);
+  const named = lexemes.some(({ kind }) => kind === 'is' || kind === 'list');
+  if (item.status !== 'ignored' || named || !announces || spelled.length > 0 || ids.length === 0) return item;
+  const behind = items.slice(i + 1).flatMap(({ patterns }) => patterns);
+  const listed = phrases.some(({ within }) => behind.some((id) => within?.has(id) === true));
+  if (listed || settled.length === 0) return item;
+  return { ...item, status: 'guessed', patterns: [...new Set(ids)], headings: phrases };
 }

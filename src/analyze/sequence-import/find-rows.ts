@@ -35,7 +35,8 @@ function findDivided(pasted: string): FoundTable | null {
     // A line with a colon is a list: "Tricky words: no, she".
     const head = lines.findIndex(
       (line) =>
-        !/[:()]/.test(line) &&
+        // Nor is one with a date or number at its head: "9/21 short u, short e".
+        !/[:()]|^\s*\d/.test(line) &&
         (readStepHeading(line)?.rest ?? '') === '' &&
         namesColumns(line.split(divider)),
     );

@@ -77,7 +77,7 @@ export const patternNotations: readonly NotationRule[] = [
     example: 'y at the end of two-syllable words',
     counterExample: 'y at the end',
     applies: phrase(
-      `y (?:${at}|ending|ends) (?:of|in|for) (?:a |the )?(?:two|2|longer|long|multi|multisyllabic|multisyllable|three|more)(?: or more)?(?: syllable)?(?: ${words})?`,
+      `y (?:${at}|ending|ends) (?:of|in|for) (?:a |the )?(?:two|2|longer|long|multi|multisyllabic|multisyllable|three|more)(?: or more)?(?: syllable)?(?: ${words})?(?: (?:says?|saying|as|is|sounds like|makes?) (?:the )?long e(?: sound)?)?`,
       () => ['y-long-e'],
     ),
   },
@@ -86,7 +86,7 @@ export const patternNotations: readonly NotationRule[] = [
     example: 'y at the end of one-syllable words',
     counterExample: 'y at the end of two-syllable words',
     applies: phrase(
-      `y (?:${at}|ending|ends) (?:of|in|for) (?:a |the )?(?:one|1|short|single)(?: syllable)?(?: ${words})?`,
+      `y (?:${at}|ending|ends) (?:of|in|for) (?:a |the )?(?:one|1|short|single)(?: syllable)?(?: ${words})?(?: (?:says?|saying|as|is|sounds like|makes?) (?:the )?long i(?: sound)?)?`,
       () => ['y-long-i'],
     ),
   },

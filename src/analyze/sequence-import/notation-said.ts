@@ -1,11 +1,33 @@
 import { catalogue } from '../catalogue/catalogue.ts';
 import type { PatternId } from '../types.ts';
-import { inPlace, type Notation, type NotationRule, wordAt } from './match-words.ts';
+import {
+  becomes,
+  inPlace,
+  matchWords,
+  type Notation,
+  type NotationRule,
+  note,
+  wordAt,
+} from './match-words.ts';
 import { changeOfBase } from './notation-changes.ts';
 import { findPhrase } from './phrases.ts';
 import { soundPhrase } from './sound-phrase.ts';
 import { findSpelling } from './spellings.ts';
 import type { Lexeme } from './split-lexemes.ts';
+
+const bothVoices = becomes(
+  'note',
+  '(?:both )?(?:the )?(?:voiced|unvoiced|voiceless) (?:and|or) (?:the )?(?:voiced|unvoiced|voiceless)(?: sounds?)?',
+);
+const bothSizes = matchWords('(?:both )?(?:long|short) and (?:long|short)(?: sounds?)?', [], (_, whole) => ({
+  ...whole,
+  kind: 'every',
+  text: '2',
+}));
+const followed = matchWords('(?:when |is |are |if )?followed by', [], (_, whole) => ({
+  ...whole,
+  text: 'before',
+}));
 
 /** What a teacher says of letters: which sound they have, where they stand, which family they are of. In order; the first that applies is taken. */
 export const saidNotations: readonly NotationRule[] = [
@@ -38,6 +60,64 @@ export const saidNotations: readonly NotationRule[] = [
     example: '-an as a suffix',
     counterExample: '-an words',
     applies: affixNamedBehind,
+  },
+  {
+    name: 'letters at both ends of words',
+    example: 'sh at the beginning and end: shop',
+    counterExample: 'sh at the beginning',
+    applies: note(
+      `(?:at|in|for|from)? ?(?:the )?(?:beginning|start|front|initial) (?:and|or) (?:at |in )?(?:the )?(?:end|final|back)(?: (?:position|places?))?(?: of (?:a |the )?words?)?`,
+    ),
+  },
+  {
+    name: 'both ways to say th',
+    example: 'th, both voiced and unvoiced: that',
+    counterExample: 'voiced th: that',
+    applies: (lexemes, i) => {
+      const letters = /^(?:break|open|is)$/.test(lexemes[i - 1]?.kind ?? '')
+        ? lexemes[i - 2]
+        : lexemes[i - 1];
+      if (letters?.text !== 'th') return null;
+      return bothVoices(lexemes, i);
+    },
+  },
+  {
+    name: 'long and short of the letters before it',
+    example: 'oo, long and short sounds',
+    counterExample: 'vowels, long and short sounds',
+    applies: (lexemes, i) => {
+      const letters = /^(?:break|open|is)$/.test(lexemes[i - 1]?.kind ?? '') ? lexemes[i - 2] : undefined;
+      if (!/^(?:oo|[aeiou]|ea)$/.test(letters?.text ?? '') || letters!.kind !== 'word') return null;
+      return bothSizes(lexemes, i);
+    },
+  },
+  {
+    name: 'kinds of words that an ending is added to',
+    example: '-s, plural and verbs',
+    counterExample: '-s, plural',
+    applies: note('(?:plurals?|nouns?)(?: nouns?)? (?:and|or) verbs?'),
+  },
+  {
+    name: 'what letters are followed by',
+    example: 'c followed by e, i or y',
+    counterExample: 'c before e',
+    applies: (lexemes, i) => {
+      const found = followed(lexemes, i);
+      return found === null || candidatesOf(lexemes[i - 1]).length === 0 ? null : found;
+    },
+  },
+  {
+    name: 'another letter of blends',
+    example: 'beginning blends with l (glad) and with r',
+    counterExample: 'digraphs and words with r',
+    applies: (lexemes, i) => {
+      if (wordAt(lexemes, i) !== 'with' || !/^[lrs]$/.test(wordAt(lexemes, i + 1))) return null;
+      const before = lexemes.slice(Math.max(0, i - 24), i);
+      if (wordAt(lexemes, i - 1) !== 'and' || !before.some(({ text }) => /^(?:blend|cluster)s?$/.test(text)))
+        return null;
+      const letter = { ...lexemes[i + 1]!, start: lexemes[i]!.start };
+      return { taken: 2, given: [letter, inPlace(letter, 'blend')] };
+    },
   },
   {
     name: 'where in words a part stands, in a list',

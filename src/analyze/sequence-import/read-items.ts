@@ -186,9 +186,11 @@ function leadOf(text: string, { headings }: Beside): readonly Lexeme[] {
       ? 'contractions'
       : under('schwa-a') && weakEnding.test(text)
         ? 'schwa'
-        : under('divide-vc-cv') && /^(?:between|before|after)\b(?!.*\ble\b)/i.test(text)
-          ? 'dividing'
-          : '';
+        : under('possessive') && /^(?:singular|plural)\b/i.test(text)
+          ? 'possessives'
+          : under('divide-vc-cv') && /^(?:between|before|after)\b(?!.*\ble\b)/i.test(text)
+            ? 'dividing'
+            : '';
   const affix = lead === '' && bareList.test(text) ? affixesOf(headings) : '';
   const word: Lexeme = { kind: 'word', text: lead || affix, mark: 'none', start: 0, end: 0 };
   return affix === '' ? (lead === '' ? [] : [word]) : [word, { ...word, kind: 'is', text: ':' }];

@@ -9,7 +9,7 @@ export interface SightList {
 
 /** What is said of a list beside its words, and so takes no word from it: "(new)", "etc", "x 3". */
 const remark =
-  /^(?:(?:\p{N}+|x|new|again|etc|cont|continued|continue|review|reviewed|words?|cards?|flash ?cards?|heart|sight|by|as a whole|whole|only|irregular|decodable|optional|all|more|weekly|daily|list|set|from|see|homophones?|tricky|part|both|sounds?|meanings?|first|second|if|time|ready|needed)[\s.,:-]*)*$/iu;
+  /^(?:(?:\p{N}+(?:st|nd|rd|th)?|x|grades?|years?|terms?|units?|old|previous|the|taught|so far|kindergarten|new|again|etc|cont|continued|continue|review|reviewed|words?|cards?|flash ?cards?|heart|sight|by|as a whole|whole|only|irregular|decodable|optional|all|more|weekly|daily|list|set|from|see|homophones?|tricky|part|both|sounds?|meanings?|first|second|if|time|ready|needed)[\s.,:-]*)*$/iu;
 
 /** Words that say what is done with a list, or where it goes on: they stand in no list without commas. */
 const doing =
@@ -23,10 +23,14 @@ const doing =
 export function readSightList(text: string): SightList {
   let sure = true;
   const doubt = (part: string) => {
-    if (!remark.test(part.trim())) sure = false;
+    // "(they break the rule)" is no list.
+    const list = part.includes(',') || part.trim().split(/\s+/).length < 3;
+    if (list && !remark.test(part.trim())) sure = false;
     return ' ';
   };
   let body = withoutName(text);
+  // "all first grade sight words" names none.
+  if (body !== text && text.startsWith(body) && remark.test(body.trim())) return { words: [], sure: true };
   if (/^[\s([{]*\p{L}[^()[\]]*\p{L}/u.test(body.replace(/^\s*[([].*?[)\]]\s*$/u, '')))
     body = body.replace(/[([]([^()[\]]*)[)\]]/gu, (whole, inside: string, at: number) =>
       /\p{L}/u.test(body.slice(0, at)) ? doubt(inside) : whole,
@@ -53,21 +57,27 @@ export function readSightList(text: string): SightList {
       const own = piece.replace(/^(?:and|&)\s+(?=\p{L})/iu, '');
       const words = own.match(/[\p{L}\p{M}'’-]+/gu) ?? [];
       if (words.length < 2) return [own];
-      const known = (word: string) => commonWords.has(word) || commonWords.has(word.toLowerCase());
       // "of and to"
       if (words.length === 3 && /^(?:and|or)$/i.test(words[1]!)) return [words[0]!, words[2]!];
       if (i < pieces.length - 1 || words.length < 4) {
-        if (words.every(known) && !doing.test(own)) return [own];
+        if (words.every(isCommon) && !doing.test(own)) return [own];
       }
       const [first = '', ...others] = words;
       doubt(others.join(' '));
-      if (known(first) || remark.test(others.join(' '))) return [first];
+      if (isCommon(first) || remark.test(others.join(' '))) return [first];
       return doing.test(own) || words.length > 2 ? [] : [own];
     });
     return { words: readWords(kept.join(', ')), sure };
   }
-  return { words: readWords(body), sure: sure && !doing.test(body) };
+  const words = readWords(body);
+  const known = words.filter(isCommon).length;
+  // "Sight words get added to the ring": a sentence.
+  if (words.length > 4 && known < words.length * 0.6 && /\b(?:to|the|in|on|of|as|each|every)\b/i.test(body))
+    return { words: [], sure: true };
+  return { words, sure: sure && !doing.test(body) };
 }
+
+const isCommon = (word: string) => commonWords.has(word) || commonWords.has(word.toLowerCase());
 
 function cutTail(body: string, at: RegExp, doubt: (tail: string) => string): string {
   const found = at.exec(body);

@@ -17,7 +17,7 @@ export type PlanWide = Pick<Beside, 'first' | 'mark' | 'apart'>;
 
 /** The items of a step. What stands in one row of a table is read together. */
 export function readStep(
-  { cells }: LaidStep,
+  { title, cells }: LaidStep,
   needs: WordNeeds = noNeeds,
   plan: PlanWide = {},
 ): readonly ReadItem[] {
@@ -27,8 +27,30 @@ export function readStep(
     if (row !== undefined && row[0]!.row === cell.row) row.push(cell);
     else rows.push([cell]);
   }
-  return rows.flatMap((row) => readRow(row, needs, plan));
+  const items = rows.flatMap((row) => readRow(row, needs, plan));
+  const named = items.filter((item) => title.includes(item.text));
+  const rests =
+    plan.first !== true && goesOverName.test(title) && named.every(({ patterns }) => patterns.length === 0);
+  // More lines than these are another step's.
+  if (!rests || rows.length > MOST_REVIEWED) return items;
+  const some = cells[0]?.row !== undefined && items.some(isOpenGuess);
+  return items.map(
+    (item): ReadItem =>
+      item.status === 'unknown' || isOpenGuess(item) || (some && item.bySight.length === 0)
+        ? { ...item, status: 'ignored', patterns: [], bySight: [] }
+        : item,
+  );
 }
+
+const MOST_REVIEWED = 4;
+
+/** "Unit 2 review and assessment", "Step 8 - Kindergarten check" */
+const goesOverName =
+  /\b(?:review|assessments?|check(?:point|-?in|-?up)?|testing|tests?|monitoring|screening|catch[- ]?up)\b/i;
+
+/** In a step that only goes over what was taught, such a guess teaches nothing: "Word sorts by vowel sound". */
+const isOpenGuess = ({ status, bySight, headings }: ReadItem) =>
+  status === 'guessed' && bySight.length === 0 && headings.length > 0;
 
 /** The headings of the nearest line above that has any; the nearest stands first. */
 function headingsAbove(about = ''): readonly Phrase[] {
@@ -41,6 +63,9 @@ function headingsAbove(about = ''): readonly Phrase[] {
 
 /** A heading of so many patterns or fewer says itself what is taught. */
 const FEW = 2;
+
+/** A guess of so many patterns only names what other cells list. */
+const MANY = 10;
 
 /** "Plurals" are -s and -es: either is taught of them; soft c and soft g are two things. */
 const sameFamily = (ids: readonly string[]) => ids.every((id) => id.startsWith('suffix-'));
@@ -118,8 +143,12 @@ function readRow(cells: readonly LaidCell[], needs: WordNeeds, plan: PlanWide): 
   const read = cells.map((cell, i) => readCell(cell, i));
   if (cells[0]!.row === undefined) {
     const lines = withoutExampleLines(cells, read, needs, readCell);
-    return withoutGoals(cells, lines).flatMap(({ items }, i) => {
-      const below = read.slice(i + 1, i + 1 + (cells[i]!.heads ?? 0));
+    const heard = lines.map((cell, i) => ({
+      ...cell,
+      items: cell.items.map((item) => ofEnding(item, lines.slice(0, i))),
+    }));
+    return withoutGoals(cells, heard).flatMap(({ items }, i) => {
+      const below = heard.slice(i + 1, i + 1 + (cells[i]!.heads ?? 0));
       return below.length === 0
         ? items
         : (cells[i]!.kind === 'title' ? besideItsName : withoutNames)(
@@ -134,6 +163,18 @@ function readRow(cells: readonly LaidCell[], needs: WordNeeds, plan: PlanWide): 
     const names = cell.kind === 'title' && cell.items.some(({ headings }) => isListed(headings, letters));
     return cell.items.map((item) => narrow(item, cell.kind, letters, names));
   });
+}
+
+/** "/t/, /d/, /id/" below "-ed": of what the ending teaches, that which has the sound. */
+function ofEnding(item: ReadItem, above: readonly ReadCell[]): ReadItem {
+  const { headings, patterns } = item;
+  if (headings.length === 0 || !headings.every(({ sound }) => sound === true)) return item;
+  const endings = above
+    .flatMap(({ items }) => items.flatMap((one) => one.patterns))
+    .filter((id) => id.startsWith('suffix-'));
+  const heard = endings.filter((id) => headings.some(({ within }) => within!.has(id)));
+  if (heard.length === 0 || patterns.some((id) => endings.includes(id))) return item;
+  return { ...item, status: 'matched', patterns: heard };
 }
 
 /** Nothing but words that may be read, and what divides them: "ship, fish, shop". */
@@ -228,7 +269,11 @@ function narrow(item: ReadItem, kind: CellKind, letters: ReadonlySet<string>, na
   const listed = isListed(headings, letters);
   // "Gliding vowels" beside oi, oy only names them; "ei/ie" may teach besides.
   // So does "Complex consonants" beside tch, of which "consonants" alone is a guess.
-  const vague = item.partly === true || names || /\b(?:review|revision|mixed)\b/i.test(item.text);
+  const vague =
+    item.partly === true ||
+    names ||
+    item.patterns.length > MANY ||
+    /\b(?:review|revision|mixed)\b/i.test(item.text);
   const guess = status === 'guessed' && headings.length > 0 && vague;
   const nameless = (status === 'unknown' || guess) && !/[(/[]|-\p{L}|\p{L}-(?!\p{L})/u.test(item.text);
   const onlyTitle = kind === 'title' && letters.size > 0 && nameless;
@@ -242,7 +287,7 @@ function narrow(item: ReadItem, kind: CellKind, letters: ReadonlySet<string>, na
     heading!.sure &&
     heading!.ids.length > FEW &&
     !heading!.ids.some((id) => letters.has(id));
-  if (besides && item.partly !== true && item.patterns.length > 0) return { ...item, status: 'guessed' };
+  if (besides && status === 'matched' && item.patterns.length > 0) return { ...item, status: 'guessed' };
   // "Soft c" beside ce, ci, cy says the same.
   const same = item.patterns.length > 0 && item.patterns.every((id) => letters.has(id));
   if (same && status === 'matched' && !headings.some(({ sound }) => sound)) return item;

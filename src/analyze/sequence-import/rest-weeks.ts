@@ -86,6 +86,16 @@ export function goesOver(text: string): boolean {
     /\bby ear$/i.test(plain) ||
     // "Only if the group can read CVC words", "Watch b and d reversals"
     /^only (?:if|when)\b/i.test(plain) ||
+    // "blend VC and CVC words", "sh/ch sort"
+    /^blend(?:ing)? (?:(?:and segment(?:ing)?|\d|two|three|vc|cvc|cv|short|simple|letter|sounds?|words?|and|or|to|the|in|into)\b[\s,-]*)+$/i.test(
+      plain,
+    ) ||
+    /(?:\bword pairs|[/ ]sorts?)$/i.test(plain) ||
+    // "Clap the beats and find the vowel"
+    /^(?:use|clap|feel|find|look|listen|show|point|tap|say|sing|send|bring|ask|keep|give|let|take|play|put|make sure) (?:a|an|the|your|their|our|them|him|her|for|at|to|out)\b(?!.*[-:/])/i.test(
+      plain,
+    ) ||
+    /^\S+(?: \S+){0,6} (?:mix(?:es)? up|mixes|confuses?|struggles? with|still needs?)\b/i.test(plain) ||
     /^(?:watch|mind|beware)\b.*\b(?:reversals?|mix(?:ed|ing)?(?:[- ]ups?)?|confus\w+)\b/i.test(plain)
   );
 }

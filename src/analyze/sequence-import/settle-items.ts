@@ -39,7 +39,7 @@ export function guesses(items: readonly ReadItem[]): readonly ReadItem[] {
 
 /** What may name something to teach in words nobody knows. */
 const mayTeach =
-  /["“”:([?]|\b(?:words?|famil|patterns?|sounds?|spell|rules?|blends?|letters?|syllab|endings?|suffix|prefix|vowels?|consonants?|exceptions?|also|plus|etc|cluster|digraph|trigraph|root|chunk|rime)/i;
+  /["“”:([?]|\b(?:words?|famil|patterns?|sounds?|spell|rules?|blends?|letters?|syllab|endings?|suffix|prefix|vowels?|consonants?|exceptions?|also|plus|etc|cluster|digraph|trigraph|root|chunk|rime|[ao]ught?\b)/i;
 
 /** "L, K and W, taught in that order": words beside letters that say nothing of what is taught; the rest is a guess then. */
 export function withoutComments(items: readonly ReadItem[]): readonly ReadItem[] {

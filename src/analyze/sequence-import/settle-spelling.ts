@@ -63,8 +63,12 @@ function settle(spelled: Spelled, beside: Beside, others: readonly Spelled[]): O
   const weakVowel = vowelOfWeakEnding(spelled, beside);
   if (weakVowel !== null) return { ids: [weakVowel], sure: true, left: [weakVowel] };
   // Blends have the n of bank, but a bare n beside them is the letter.
-  const mayBe = spelling.candidates.filter((id) => id !== 'n-ng' || spelling.letters !== 'n');
-  const fitting = beside.headings.filter(({ within }) => mayBe.some((id) => within?.has(id)));
+  // So has "digraphs" kn; only "silent letters" makes one of a bare k.
+  const mayBe = (id: PatternId, within: ReadonlySet<PatternId>) =>
+    spelling.letters.length > 1 || (id !== 'n-ng' && (!/^(?:kn|wr|gn|mb)$/.test(id) || !within.has('sh')));
+  const fitting = beside.headings.filter(({ within }) =>
+    spelling.candidates.some((id) => within?.has(id) === true && mayBe(id, within)),
+  );
   // `ch` in one cell, `/k/ and /sh/` in another: both are meant.
   const several = fitting.filter(({ sound }) => sound).length > 1;
   const sounding = fitting.filter(({ sound }) => several && sound);
@@ -221,6 +225,9 @@ export function leanOnNeighbours(settled: readonly SettledLetters[]): readonly S
     // "-ire, -ure": the vowel of cure, not the ending of failure.
     if (one.letters === 'ure' && isBeside(settled, i, /^(?:ire|are|ore|ere|eer|air|oar)$/))
       return { ids: ['ure'], sure: true, left: ['ure'], confirmed: one.confirmed };
+    // "-er, -ir, -ur": the vowel of fern, not the ending of helper.
+    if (one.letters === 'er' && one.ids[0] === 'suffix-er' && isBeside(settled, i, /^(?:ir|ur|ar)$/))
+      return { ids: ['er'], sure: true, left: ['er'], confirmed: one.confirmed };
     if (one.letters === 'ent' && isBeside(settled, i, /^(?:ant|ance|ence)$/))
       return { ids: ['suffix-ent'], sure: true, left: ['suffix-ent'], confirmed: one.confirmed };
     if (one.letters === "'s" && isBeside(settled, i, /^(?:n't|'(?:ll|re|ve|d|m))$/))

@@ -59,6 +59,16 @@ const abbreviation = /(?:e\.\s?g\.?|i\.\s?e\.?|ex\.)(?![\p{L}\p{N}])/iuy;
 /** `Mrs. P.`, `Ms Okafor`, `K-2`: who, and which grades. */
 const teacher =
   /(?<![\p{L}\p{N}])(?:(?:Mrs?|Ms|Miss|Dr|Sr)\.?\s+\p{Lu}(?:\p{Ll}+|\.)?|[KR][-–]\d)(?![\p{L}\p{N}])/uy;
+/** "Rm 14, J. Teixeira": an initial and a surname behind other words; not "Part B. Digraphs". */
+const initialed = /(?<=\S\s)\p{Lu}\.\s+(\p{Lu}\p{L}{3,})(?![\p{L}\p{N}])/uy;
+
+function initialAt(text: string, at: number): string | undefined {
+  initialed.lastIndex = at;
+  const found = initialed.exec(text);
+  const name = found?.[1]?.toLowerCase() ?? '';
+  return found === null || isTrade([name, `${name}s`]) ? undefined : found[0];
+}
+
 const listMarker =
   /^\s*(?:\(?\d{1,3}[.)]|\((?:[ivx]{1,5}|[a-h])\)|(?:[ivx]{2,5}|[a-h])\)|[A-Z]\.(?=\s+\p{L}{2}))\s+/u;
 /** `B3`, `RF.1.3.a`, `2.4`: the number of a line in its own numbering; not `a-e` nor `2 sounds`. */
@@ -122,7 +132,7 @@ export function splitLexemes(text: string): readonly Lexeme[] {
       continue;
     }
     teacher.lastIndex = at;
-    const person = teacher.exec(text)?.[0];
+    const person = teacher.exec(text)?.[0] ?? initialAt(text, at);
     if (person !== undefined) {
       add('note', at + person.length);
       continue;

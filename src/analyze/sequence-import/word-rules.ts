@@ -25,6 +25,14 @@ export const wordRules: readonly WordRule[] = [
       if (lexeme.text === 'team' && length === 1 && reader.lexemes[reader.at - 1]?.kind === 'note') return 0;
       if (loose && !/^(?:[cg]|th|sounds?|consonants?|letters?|spellings?|and|or|as|in|like)$/.test(next.text))
         return 0;
+      // "V/CV (silent, hotel)": a word in a list of examples.
+      if (
+        length === 1 &&
+        reader.depth > 0 &&
+        lexeme.text === 'silent' &&
+        reader.lexemes[reader.at + 1]?.text === ','
+      )
+        return 0;
       // "ea (team)" has an example.
       const { last } = reader;
       const letters = last?.spelling.letters ?? '';

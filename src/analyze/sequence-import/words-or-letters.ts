@@ -1,4 +1,5 @@
 import { fits } from './fits.ts';
+import { phraseAt } from './phrase-at.ts';
 import { findSpelling } from './spellings.ts';
 import type { Lexeme } from './split-lexemes.ts';
 
@@ -14,6 +15,13 @@ export function joinsWords(lexemes: readonly Lexeme[], i: number, letters: strin
   // "all the letters", "that is all": the word, not the letters of ball.
   if (letters === 'all') {
     if (/^(?:the|of|our|these|this|that|those|five|four|three|two)$/.test(lexemes[i + 1]?.text ?? ''))
+      return true;
+    // "all blends"
+    if (
+      lexemes[i + 1]?.kind === 'word' &&
+      lexemes[i + 1]!.mark === 'none' &&
+      phraseAt(lexemes, i + 1)[0] !== null
+    )
       return true;
     if (before?.text === 'is' && /^(?:that|this|it)$/.test(lexemes[i - 2]?.text ?? '')) return true;
   }
@@ -33,6 +41,14 @@ export function joinsWords(lexemes: readonly Lexeme[], i: number, letters: strin
 export function standsForLetters(lexemes: readonly Lexeme[], i: number): boolean {
   const before = lexemes[i - 1];
   const after = lexemes[i + 1];
+  // "er, ir or ur": between two letters of a list in commas it joins them.
+  if (
+    before?.kind === 'word' &&
+    after?.kind === 'word' &&
+    lexemes[i - 2]?.text === ',' &&
+    lexemes[i - 3]?.kind === 'word'
+  )
+    return false;
   const withR = (lexeme: Lexeme) =>
     /r(?:_e|e)?$/.test(lexeme.text) && findSpelling(lexeme.text, lexeme.mark) !== null;
   const leads =
