@@ -18,7 +18,7 @@ export interface WayToSpell {
 }
 
 /** A rarer spelling is told only in a lesson on it, one without a word that children know only there and above the other share. */
-const RARE = 1;
+const RARE = 0.6;
 const COMMON = 10;
 /** A vowel with r doubled is a vowel and rr to a teacher (squirrel), and dg and xc begin what dge and x are (budget, except). */
 const NO_SPELLING = /^[aeiou]rr$|^dg$|^xc$/;
@@ -31,7 +31,7 @@ export function isSpelling(letters: string): boolean {
 const WEAK = /^(AX|IX)$/;
 
 /**
- * The ways a sound is spelt that were taught so far, the published order first, then by share; none of under 1% but those of
+ * The ways a sound is spelt that were taught so far, the published order first, then by share; none of under 0.6% but those of
  * `focus`, what the lesson is about.
  */
 export function waysToSpell(
