@@ -169,7 +169,9 @@ function ruleOf(what: PatternId, words: readonly TwoPartWord[], { known, bank }:
       !/ss$/.test(word),
   );
   const not = alike ? ` But the ${letters} of ${alike.word} is no ${affix.kind}.` : '';
-  return `${meaning} ${show(words[0]!)}.${not}${change}`;
+  const plain = words.find((built) => built.affix.change === 'none');
+  const shown = plain ? ` ${show(plain)}.` : '';
+  return `${meaning}${shown}${not}${change}`;
 }
 
 function changeOf(base: string, affix: TwoPartWord['affix']): string {
