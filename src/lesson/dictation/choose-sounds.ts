@@ -56,7 +56,10 @@ export function chooseSounds(
     // What the lesson is about is listed, also where no word shows it yet: the gh of laugh, which is known by sight.
     const ours = own
       .filter(
-        ({ id, letters }) => focus.includes(id) && !letters.split(' ').some((one) => spelt.includes(one)),
+        (row) =>
+          focus.includes(row.id) &&
+          heardAs(soundsIn(row, known.accent)[0]!) === sound &&
+          !row.letters.split(' ').some((one) => spelt.includes(one)),
       )
       .map((row) => row.letters.split(' ')[0]!);
     const letters = [...new Set([...spelt.slice(0, MOST_LETTERS - ours.length), ...ours])];

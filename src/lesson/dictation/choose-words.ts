@@ -26,6 +26,8 @@ export function chooseWords(
       !homograph &&
       reading.source !== 'guess' &&
       reading.source !== 'none' &&
+      // Nobody hears how the weak end of doctor and dollar is spelt.
+      !reading.units.some(({ pattern }) => /-weak$/.test(pattern) && !focus.includes(pattern)) &&
       isForClass(word, reading.base, bank),
   );
   const needs = (ids: Iterable<PatternId>) => {

@@ -114,7 +114,7 @@ function sentencesBlock(
   fromPassage: boolean,
   picker: Picker,
 ): LessonBlock {
-  const found = fromPassage ? picker.pickEarly(findInPassage(input), count) : [];
+  const found = fromPassage ? chooseFound(input, count, picker) : [];
   const { known, focus, group, analyzer } = input;
   const wanted = count - found.length;
   const composed =
@@ -129,9 +129,17 @@ function sentencesBlock(
     rows: [...found, ...composed].map((sentence) => [sentence]),
     note:
       fromPassage && found.length < count && composed.length > 0
-        ? 'The passage has too few short sentences this group can read, so some were made of words it can read. Read each aloud before you use it.'
+        ? 'From the passage, and made of words the group can read. Read each aloud before you use it.'
         : composed.length > 0
           ? 'Made of words the group can read. Read each aloud before you use it.'
           : 'From the passage. Say the whole sentence, then a few words at a time.',
   };
+}
+
+/** Sentences of the passage; where none practises the lesson, of two there is room for one that does. */
+function chooseFound(input: LessonInput, count: number, picker: Picker): string[] {
+  const { own, others } = findInPassage(input);
+  const first = picker.pickEarly(own, count);
+  const room = count - first.length - (own.length === 0 && count > 1 ? 1 : 0);
+  return [...first, ...picker.pickEarly(others, room)];
 }

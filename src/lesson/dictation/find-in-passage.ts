@@ -4,15 +4,13 @@ import { passageSentences } from '../passage-sentences.ts';
 
 const FEWEST_WORDS = 3;
 const MOST_WORDS = 10;
-/** With so many that practise the lesson no others are asked for. */
-const ENOUGH = 3;
 const SHORTEST_ALIKE = 4;
 
 /**
  * The sentences of the passage a group can write: up to ten words, all of them readable, those that practise what the lesson
- * is about first; those with a word that sounds like another last. `The ferry docked at six.` is one; a heading without a full stop or a line with a number is none.
+ * is about apart (`own`); those with a word that sounds like another last. `The ferry docked at six.` is one; a heading without a full stop or a line with a number is none.
  */
-export function findInPassage({ passage, known, focus }: LessonInput): string[] {
+export function findInPassage({ passage, known, focus }: LessonInput): { own: string[]; others: string[] } {
   const sentences = passageSentences(passage).filter((sentence) => {
     const words = sentence.split(/\s+/).length;
     return words >= FEWEST_WORDS && words <= MOST_WORDS && isPlain(sentence) && known.reads(sentence);
@@ -23,7 +21,8 @@ export function findInPassage({ passage, known, focus }: LessonInput): string[] 
       .some((word) => known.find(word)?.reading.requires.some((id) => focus.includes(id)) ?? false);
   const clear = sentences.filter((sentence) => !soundsLikeAnother(sentence));
   const own = clear.filter(practises);
-  return own.length >= ENOUGH ? own : [...new Set([...own, ...clear, ...sentences])];
+  const others = [...new Set([...clear, ...sentences])].filter((sentence) => !own.includes(sentence));
+  return { own, others };
 }
 
 /** Whether a sentence has a word that might be another to who only hears it: The deer ate a pair. Short words of grammar (for, no) are clear. */

@@ -19,6 +19,9 @@ export interface WayToSpell {
 
 /** A rarer spelling is told only in a lesson on it, one without a word that children know only there and above the other share. */
 const RARE = 1;
+/** Of a consonant a rarer one that was taught is told: the kn and gn of n. */
+const RARE_CONSONANT = 0.6;
+const VOWEL = /^[AEIOU][A-Z]/;
 const COMMON = 10;
 /** A vowel with r doubled is a vowel and rr to a teacher (squirrel), and dg and xc begin what dge and x are (budget, except). */
 const NO_SPELLING = /^[aeiou]rr$|^dg$|^xc$/;
@@ -31,7 +34,7 @@ export function isSpelling(letters: string): boolean {
 const WEAK = /^(AX|IX)$/;
 
 /**
- * The ways a sound is spelt that were taught so far, the published order first, then by share; none of under 1% but those of
+ * The ways a sound is spelt that were taught so far, the published order first, then by share; none of under 1% (of a consonant 0.6%) but those of
  * `focus`, what the lesson is about.
  */
 export function waysToSpell(
@@ -54,6 +57,8 @@ export function waysToSpell(
         (unit) => unit.pattern === id && unit.sound === sound && letters.split(' ').includes(unit.letters),
       );
       if (!unit || !isSpelling(unit.letters)) continue;
+      // The e of hero is none of the ear of near.
+      if (/R$/.test(sound) && VOWEL.test(sound) && !unit.letters.includes('r')) continue;
       if (WEAK.test(sound) && unit.letters.includes('_')) continue;
       const way = ways.get(unit.letters) ?? { words: new Map<string, KnownWord>(), isOurs: false };
       way.words.set(word.word, word);
@@ -70,7 +75,9 @@ export function waysToSpell(
     }))
     .filter(
       ({ words, plain, isOurs, share }) =>
-        words.length > 0 && (plain || share >= COMMON) && (isOurs || share >= RARE),
+        words.length > 0 &&
+        (plain || share >= COMMON) &&
+        (isOurs || share >= (VOWEL.test(sound) ? RARE : RARE_CONSONANT)),
     )
     .map(({ letters, words, share, published }) => ({ letters, examples: words, share, published }))
     .sort((a, b) => (b.published ?? 0) - (a.published ?? 0) || b.share - a.share);

@@ -1,3 +1,4 @@
+import { lateFrames } from './late-frames.ts';
 import { plainFrames } from './plain-frames.ts';
 import { verbFrames } from './verb-frames.ts';
 import type { Vocabulary } from './vocabulary.ts';
@@ -106,7 +107,7 @@ const verbLines = Object.entries(verbFrames).flatMap(([who, lines]) =>
   }),
 );
 
-const plainPieces = plainFrames.map(piecesOf);
+const plainPieces = [...plainFrames, ...lateFrames].map(piecesOf);
 
 function piecesOf(text: string): Piece[] {
   return text

@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
+import { lateFrames } from './late-frames.ts';
 import { irregularPlurals, nounKinds, onlyThe, ownAdjectives } from './nouns.ts';
 import { phraseClasses } from './phrase-classes.ts';
 import { plainFrames } from './plain-frames.ts';
@@ -37,7 +38,7 @@ test('each slot names a class or a word, not both misspelt', () => {
   const named = new Set(
     [...Object.values(wordClasses), ...Object.values(subjectClasses)].flatMap((words) => words.split(' ')),
   );
-  const slots = [...Object.values(verbFrames), ...plainFrames].flatMap((text) => [
+  const slots = [...Object.values(verbFrames), ...plainFrames, ...lateFrames].flatMap((text) => [
     ...text.matchAll(/\{(?:S )?(?:(?:an?|the|one|bare|my) )?=?([^}]*)\}/g),
   ]);
   const strange = slots
@@ -60,6 +61,7 @@ test('no word of the sentence lists is kept off lesson sheets', () => {
   const grammar = JSON.stringify([
     verbFrames,
     plainFrames,
+    lateFrames,
     wordClasses,
     phraseClasses,
     nounKinds,

@@ -159,7 +159,9 @@ export function makeSentence(frame: Frame, ingredients: Ingredients, picker: Pic
     function tailOf({ time }: Manner): string | null {
       const move = who !== 'people' || /^(?:to|up|along|past|into|in|across|under|over) /.test(rest!);
       const ways = tail === 'how' ? vocabulary.phrases(move ? 'howMove' : 'how') : [];
-      const twice = (phrase: string): boolean => rest!.includes(` ${phrase.split(' ').at(-1)}`);
+      // He ran fast, but not: he ran in the forest fast.
+      const twice = (phrase: string): boolean =>
+        rest!.includes(` ${phrase.split(' ').at(-1)}`) || (phrase === 'fast' && rest!.includes(' '));
       const times =
         time === undefined || (tail === 'how' && who !== 'people')
           ? []

@@ -11,7 +11,7 @@ export interface NounKind {
 export const nounKinds: Readonly<Record<string, NounKind>> = {
   adult: {
     adjectives:
-      'tall kind old young happy busy strong glad proud clever jolly friendly cheerful helpful careful famous',
+      'tall kind old young happy busy strong glad proud clever jolly friendly cheerful helpful careful famous nervous generous',
     nouns:
       'man woman lady chef vet cook captain sailor baker farmer teacher doctor nurse painter driver singer king queen clown guard diver builder coach boss prince princess skipper gardener pilot artist musician plumber potter librarian postman fisherman knight scientist dentist mayor dancer drummer conductor explorer mechanic pirate shopkeeper cyclist inventor magician',
   },
@@ -22,7 +22,7 @@ export const nounKinds: Readonly<Record<string, NounKind>> = {
   },
   fur: {
     adjectives:
-      'big small little wet old sleepy happy hungry tame gentle playful quick quiet huge tiny muddy young plump',
+      'big small little wet old sleepy happy hungry tame gentle playful quick quiet huge tiny muddy young plump enormous nervous',
     nouns:
       'dog cat pup kitten rabbit hamster pony horse donkey lamb calf goat sheep pig cow fox badger squirrel mouse rat otter mole hare deer puppy ram yak foal hedgehog monkey elephant giraffe camel',
   },
@@ -32,7 +32,7 @@ export const nounKinds: Readonly<Record<string, NounKind>> = {
       'hen duck gull robin chick swan goose wren crow owl puffin parrot pigeon sparrow thrush jay tern finch rook raven turkey bird heron seagull duckling stork penguin ostrich blackbird magpie nightingale',
   },
   sea: {
-    adjectives: 'big small little quick shy huge tiny striped old',
+    adjectives: 'big small little quick shy huge tiny striped old enormous',
     nouns:
       'crab fish seal shrimp cod eel whale dolphin squid starfish lobster trout turtle octopus frog toad newt jellyfish prawn seahorse tadpole',
   },
@@ -153,7 +153,7 @@ export const ownAdjectives: Readonly<Record<string, string>> = {
   drum: 'tin',
   tub: 'tin',
   bell: 'brass ship',
-  ring: 'gold silver',
+  ring: 'gold silver precious',
   shell: 'smooth',
   book: 'thick thin long',
   rope: 'long thick strong',

@@ -130,7 +130,7 @@ export const peopleVerbs = `
     visit visits visited visiting | {person}~ ; {the visited}~
     call calls called calling | {person}~ ; {my pet}
     phone phones phoned phoning | {person}~
-    chat chats chatted chatting | to {person}~ ; with {person}~
+    chat chats chatted chatting | with {person}~
     talk talks talked talking | to {person}~ ; with {my relation}~
     speak speaks spoke speaking | to {person}~
     whisper whispers whispered whispering | to {person}

@@ -6,9 +6,9 @@ export const thingClasses: Readonly<Record<string, string>> = {
   gift: 'cup pen hat map book bat net drum mug flag lamp ring kite torch badge pencil balloon whistle photo trumpet violin puzzle present telescope cap scarf belt shell plum bun fig card doll top jet robot apple peach cake pie muffin ticket notebook fish magnet ribbon jigsaw medal teddy puppet rose biscuit',
   tinyThing:
     'pen pin cap cup map ring shell key coin badge ticket spoon pencil card letter lid mug plum nut fig egg sock photo whistle button brush comb peg net string bun magnet candle marble stamp ribbon sponge brooch note chalk ball bell top hat',
-  container: 'bag box tin bin chest basket sack drawer crate tub bucket trunk case suitcase cupboard',
+  container: 'bag box tin bin chest basket sack crate tub bucket trunk case suitcase cupboard',
   foodBox: 'bag box tin basket sack bowl tub bucket crate dish jar tray',
-  bigContainer: 'bag box chest basket sack drawer crate tub bucket trunk case suitcase cupboard',
+  bigContainer: 'bag box chest basket sack crate tub bucket trunk case suitcase cupboard',
   surface:
     'desk bed shelf mat rug bench table chair step deck dock log rock tray sofa stool sand chest box wall cupboard worktop|counter floor',
   placed:
@@ -39,9 +39,9 @@ export const thingClasses: Readonly<Record<string, string>> = {
   dug: 'pit hole garden tunnel ditch well trench pond path',
   lit: 'lamp candle lantern torch stove',
   opened:
-    'box tin bag lid gate door chest tent shop hatch drawer bottle basket window jar parcel book map letter trunk present suitcase umbrella cupboard envelope shed',
-  shut: 'box tin bag lid gate door chest tent shop hatch drawer window basket jar book trunk cupboard shed suitcase',
-  locked: 'box gate door chest shed shop hut trunk van drawer cabin bike house hatch cupboard barn',
+    'box tin bag lid gate door chest tent shop hatch bottle basket window jar parcel book map letter trunk present suitcase umbrella cupboard envelope shed',
+  shut: 'box tin bag lid gate door chest tent shop hatch window basket jar book trunk cupboard shed suitcase',
+  locked: 'box gate door chest shed shop hut trunk van cabin bike house hatch cupboard barn',
   pulled: 'cart sled rope net box sack tub boat raft log crate bag trunk wagon basket',
   lifted:
     'box bag lid log net sack tub rock drum pot jug chest crate basket bucket ladder parcel stone bench flag cup bin trunk anchor lamp',
@@ -90,10 +90,10 @@ export const thingClasses: Readonly<Record<string, string>> = {
   fruit: 'fig plum pear apple peach banana melon cherry berry strawberry orange mango apricot blackberry',
   foods:
     'buns figs plums nuts eggs chips pears apples peaches cakes pies carrots peas beans cherries grapes berries strawberries muffins pancakes bananas biscuits sausages tarts oranges noodles scones sandwiches crisps rolls radishes potatoes tomatoes',
-  meal: 'ham jam fish bread toast soup rice cheese porridge stew salad pudding chips crab cod pasta jelly trout corn beans lunch dinner supper breakfast melon cake pie buns eggs plums figs nuts sausages pancakes cereal yogurt snacks peas noodles custard popcorn',
+  meal: 'ham jam fish bread toast soup rice cheese porridge stew salad pudding chips crab cod pasta jelly trout |corn beans lunch dinner supper breakfast melon cake pie buns eggs plums figs nuts sausages pancakes cereal yogurt snacks peas noodles custard popcorn',
   drink: 'milk tea water juice cocoa lemonade squash| pop coffee',
   cooked:
-    'fish ham eggs cod rice soup pasta lunch dinner supper crab beans sausages corn stew peas brunch pancakes carrots breakfast noodles trout chips| porridge cabbage',
+    'fish ham eggs cod rice soup pasta lunch dinner supper crab beans sausages |corn stew peas brunch pancakes carrots breakfast noodles trout chips| porridge cabbage',
   baked: 'bun cake pie tart loaf roll muffin pudding fish apple biscuit scone gingerbread',
   cutFood:
     'ham bun cake melon bread rope fish grass pie tart hedge ribbon cheese plum string fig peach paper cord hay lemon card pastry',
@@ -105,17 +105,18 @@ export const thingClasses: Readonly<Record<string, string>> = {
 
   // Weather and time
   weatherAdjective:
-    'hot wet grand good bad fresh cold sunny windy rainy dry fine warm mild stormy snowy misty foggy cloudy bright lovely chilly frosty long busy quiet perfect fantastic wonderful',
-  greatAdjective: 'fun grand good lovely fine great brilliant| exciting wonderful fantastic perfect splendid',
+    'hot wet grand good bad fresh cold sunny windy rainy dry fine warm mild stormy snowy misty foggy cloudy bright lovely chilly frosty long busy quiet perfect fantastic wonderful glorious',
+  greatAdjective:
+    'fun grand good lovely fine great brilliant| exciting wonderful fantastic perfect splendid marvellous|marvelous glorious fabulous',
   happyAdjective:
-    'glad hot wet ill busy happy kind strong quick fit proud quiet merry shy tired lucky ready cold early late hungry careful polite thirsty helpful cheerful thoughtful excited delighted famous patient sensible',
+    'glad hot wet ill busy happy kind strong quick fit proud quiet merry shy tired lucky ready cold early late hungry careful polite thirsty helpful cheerful thoughtful excited delighted famous patient sensible nervous generous curious cautious',
   joy: 'glad happy proud lucky delighted thrilled ready excited pleased',
   festival: 'fair market party picnic match parade concert festival camp show wedding carnival',
 
   // The rest, by the verbs they stand with
   watered: 'plum tree bulb rose bush bean plant garden flower hedge pot grass',
   shoreFinds: 'shells rocks clams crabs bugs coins pebbles fossils crabs',
-  drinkPot: 'cup mug tin jug glass bottle flask',
+  drinkPot: 'cup mug jug glass bottle flask',
   dustable: 'desk lamp shelf bell clock table drum bench trumpet piano chest picture mirror trophy medal',
   storyLike: 'joke story rhyme secret fact riddle',
   paper: 'pad card slate paper sand path wall page',
@@ -163,7 +164,7 @@ export const thingClasses: Readonly<Record<string, string>> = {
     'red big wet black tan best blue green new old white yellow pink clean brown grey orange purple lovely beautiful muddy dusty',
   petFeels:
     'happy glad hot big fast soft sleepy hungry small quiet tired muddy gentle playful clever tiny noisy',
-  tasty: 'hot good fresh tasty ready cold delicious nice yummy warm great',
+  tasty: 'hot good fresh tasty ready cold delicious nutritious nice yummy warm great',
   indoorFeels: 'hot cold dark warm damp quiet noisy busy chilly wet',
   weatherFeels: 'hot wet cold dark warm damp windy quiet sunny misty chilly noisy busy bright sandy icy',
   thankFood: 'lunch dinner supper tea bed school brunch breakfast',

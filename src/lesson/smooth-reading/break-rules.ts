@@ -74,10 +74,7 @@ export const BREAK_RULES: readonly BreakRule[] = [
     example: 'It was a cold, wet night',
     counterExample: 'The ferry is late, | so we have to wait.',
     applies: (place) =>
-      isAtMark(place) &&
-      place.words[place.i - 2]?.is === 'determiner' &&
-      place.here.is === 'other' &&
-      place.next?.is === 'other',
+      isAtMark(place) && isDescribed(place) && place.here.is === 'other' && place.next?.is === 'other',
     worth: -2,
   },
   {
@@ -86,6 +83,22 @@ export const BREAK_RULES: readonly BreakRule[] = [
     counterExample: 'It was a cold, wet night',
     applies: isAtMark,
     worth: 3,
+  },
+  {
+    name: 'before how long before or after',
+    example: 'It came round the arm of the docks | just after six.',
+    counterExample: 'The old ferry | came slowly',
+    applies: ({ here, next }) =>
+      /^(?:just|soon|long|shortly)$/.test(here.word) && /^(?:after|before)$/.test(next?.word ?? ''),
+    worth: 1.6,
+  },
+  {
+    name: 'never within how long before or after',
+    example: 'It came round the arm of the docks | just after six.',
+    counterExample: 'We left | after lunch.',
+    applies: ({ before, here }) =>
+      /^(?:just|soon|long|shortly)$/.test(before.word) && /^(?:after|before)$/.test(here.word),
+    worth: NEVER,
   },
   {
     name: 'never behind a word that goes on to the next, but for a little word that ends its verb',
@@ -379,6 +392,13 @@ export function weighBreak(words: readonly PhraseWord[], i: number): number {
 
 function isAtMark({ before, here }: BreakPlace): boolean {
   return /[,;:–—]["”’)]*$/.test(before.shown) || /^[–—]/.test(here.shown);
+}
+
+/** Behind a determiner and one or more words with a comma: a large, black, … */
+function isDescribed({ words, i }: BreakPlace): boolean {
+  let at = i - 1;
+  while (at > 0 && words[at]!.is === 'other' && words[at]!.shown.endsWith(',')) at--;
+  return at < i - 1 && words[at]!.is === 'determiner';
 }
 
 /** The on of put on, before no thing of its own. */

@@ -3,6 +3,7 @@ import type { Reading } from '../../analyze/types.ts';
 import { isForeign } from '../../variety/index.ts';
 import type { LessonInput } from '../lesson-input.ts';
 import type { BankWord } from '../word-bank.ts';
+import { stepsBefore } from '../words-of-patterns.ts';
 
 /** A word worth talking about. */
 export interface Candidate {
@@ -17,6 +18,9 @@ export interface Candidate {
 const BEST_RANK = 4500;
 /** Commoner words are known to every child who speaks English. */
 const TOO_COMMON = 600;
+/** Fewer words of a lesson are no choice; words of so many steps before join them. */
+const ENOUGH = 4;
+const STEPS_BACK = 6;
 
 /**
  * The words most worth teaching, the best first: words with a meaning of their own, neither too common nor too rare, not known by
@@ -39,6 +43,7 @@ export function findCandidates(input: LessonInput): Candidate[] {
 function ofPassage({ analyzer, bank, judge, known }: LessonInput, text: string): Candidate[] {
   const { names, smallNames } = judge.group;
   const candidates = new Map<string, Candidate>();
+  const wrong = new Set<string>();
   for (const { kind, key } of tokenize(text)) {
     const { word: form, reading: place, capital } = splitKey(key);
     const isName = smallNames.has(form) || (capital !== 'small' && names.has(form));
@@ -48,6 +53,11 @@ function ofPassage({ analyzer, bank, judge, known }: LessonInput, text: string):
       .map((each) => bank.find(each))
       .find((each) => each !== undefined && isWorth(each));
     if (!word || isForeign(word.word, known.accent)) continue;
+    // The passage has the doing: it barked, not the bark of a dog.
+    if (form !== word.word && isDoing(form) && !isOfDoing(word.meaning) && !isOfKind(word.meaning)) {
+      wrong.add(word.word);
+      continue;
+    }
     const before = candidates.get(word.word);
     const { readings, homograph } = analyzer.analyze(word.word);
     if (homograph || judge(word.word).standing === 'by-sight') continue;
@@ -58,15 +68,33 @@ function ofPassage({ analyzer, bank, judge, known }: LessonInput, text: string):
       forms: [...new Set([...(before?.forms ?? []), form])],
     });
   }
-  return [...candidates.values()];
+  return [...candidates.values()].filter(({ word }) => !wrong.has(word.word));
 }
 
-function ofBank({ known }: LessonInput): Candidate[] {
+/** Whether a form is that of a doing: barked, barking. */
+export function isDoing(form: string): boolean {
+  return /(?:ed|ing)$/.test(form);
+}
+
+/** Whether a meaning is that of a doing: to make a sound as a dog does. */
+export function isOfDoing(meaning: string): boolean {
+  return meaning.startsWith('to ');
+}
+
+/** Whether a meaning is that of a kind of thing: very wet; the ed and ing of words for a kind are none of a doing. */
+function isOfKind(meaning: string): boolean {
+  return !/^(?:an?|the|some|any|one|two|someone|something|what|people|animals|things)\b/.test(meaning);
+}
+
+function ofBank(input: LessonInput): Candidate[] {
+  const { known } = input;
   const words = known.words.filter(
     (word) => isWorth(word) && !word.homograph && word.standing !== 'by-sight' && word.word.length > 2,
   );
   const fresh = words.filter(({ standing }) => standing === 'fresh');
-  return (fresh.length > 5 ? fresh : words).map((word) => ({
+  const recent = new Set(stepsBefore(input, STEPS_BACK).flat());
+  const late = words.filter(({ reading }) => reading.requires.some((id) => recent.has(id)));
+  return ([fresh, [...fresh, ...late]].find(({ length }) => length >= ENOUGH) ?? words).map((word) => ({
     word,
     reading: word.reading,
     readable: true,

@@ -1,9 +1,11 @@
 import { markWord } from '../../marks/mark-word.ts';
 import { inVariety, isForeign } from '../../variety/index.ts';
+import { isForClass } from '../fit-words.ts';
 import type { LessonInput } from '../lesson-input.ts';
 import type { LessonBlock, PartMaker } from '../lesson-part.ts';
 import { passageSentences } from '../passage-sentences.ts';
-import { type Candidate, findCandidates } from './find-candidates.ts';
+import type { BankWord } from '../word-bank.ts';
+import { type Candidate, findCandidates, isDoing, isOfDoing } from './find-candidates.ts';
 import { showParts } from './show-parts.ts';
 
 /** Offered for the teacher to choose from. */
@@ -59,7 +61,7 @@ function makeBlocks(input: LessonInput, candidate: Candidate): LessonBlock[] {
     .slice(0, SENTENCES);
   const forPupils = sentences.filter(input.known.reads);
   const forAdult = sentences.filter((sentence) => !input.known.reads(sentence));
-  const family = familyOf(word.word, input);
+  const family = familyOf(word, input);
   const meaning = inVariety(word.meaning, input.known.accent);
   const about: LessonBlock = {
     id: 'word',
@@ -115,15 +117,16 @@ function has(sentence: string, forms: readonly string[]): boolean {
   return forms.some((form) => words.has(form));
 }
 
-/** Words built from it, the commonest first: sail, sails, sailor. */
-function familyOf(word: string, { known }: LessonInput): string[] {
+/** Words built from it that children know, the commonest first: sail, sails, sailor; of a thing no doing (whip, whipped). */
+function familyOf({ word, meaning }: BankWord, { known, bank }: LessonInput): string[] {
+  const isFit = (form: string): boolean =>
+    form !== word &&
+    !isForeign(form, known.accent) &&
+    !/i[sz](?:e|ed|es|er|ing|ation)$/.test(form) &&
+    isForClass(form, word, bank) &&
+    (isOfDoing(meaning) || !isDoing(form));
   return known.analyses
-    .filter(
-      (analysis) =>
-        analysis.readings[0]!.base === word &&
-        analysis.word !== word &&
-        !isForeign(analysis.word, known.accent),
-    )
+    .filter((analysis) => analysis.readings[0]!.base === word && isFit(analysis.word))
     .slice(0, FAMILY)
     .map((analysis) => analysis.word);
 }

@@ -10,8 +10,8 @@ export const changeRules: Readonly<Record<SpellingChange, string>> = {
   'y-to-i': 'A y after a consonant becomes i before an ending, unless the ending begins with i.',
 };
 
-/** Before -ly, which begins with a consonant, -le loses its e all the same: simple, simply. */
-export const leRule = 'A base that ends in -le loses its e before -ly.';
+/** Before -ly there is one l: simple, simply. */
+export const leRule = 'A base that ends in -le drops -le before -ly.';
 
 /** The same in few words, for a row of the key. */
 export const changeNames: Readonly<Record<SpellingChange, string>> = {

@@ -124,7 +124,7 @@ function buildBlock(what: PatternId, words: readonly TwoPartWord[], input: Lesso
     rows: words.map(({ word, base, affix, sound }) => [
       ...(affix.kind === 'prefix' ? [`${affix.text} +`, base] : [base, `+ ${affix.text}`]),
       word.word,
-      ...(isChanged ? [changeNames[affix.change]] : []),
+      ...(isChanged ? [changeOf(base, affix)] : []),
       ...(isSaid ? [soundName(sound ?? '', input.known.style)] : []),
     ]),
   };
@@ -154,8 +154,7 @@ function ruleOf(what: PatternId, words: readonly TwoPartWord[], { known, bank }:
   const changed = words.find((built) => built.affix.change !== 'none');
   const meaning = affixMeanings[name] ?? `${name} is added to a base.`;
   const rule =
-    changed &&
-    (changed.affix.text === 'ly' && changed.base.endsWith('le') ? leRule : changeRules[changed.affix.change]);
+    changed && (isLeBeforeLy(changed.base, changed.affix) ? leRule : changeRules[changed.affix.change]);
   const change = changed ? ` ${rule} ${show(changed)}.` : '';
   // A word that only ends alike: the s of bus is no ending. Of one syllable, so that it is plainly no base with something added.
   const alike = known.words.find(
@@ -170,7 +169,18 @@ function ruleOf(what: PatternId, words: readonly TwoPartWord[], { known, bank }:
       !/ss$/.test(word),
   );
   const not = alike ? ` But the ${letters} of ${alike.word} is no ${affix.kind}.` : '';
-  return `${meaning} ${show(words[0]!)}.${not}${change}`;
+  const plain = words.find((built) => built.affix.change === 'none');
+  const shown = plain ? ` ${show(plain)}.` : '';
+  return `${meaning}${shown}${not}${change}`;
+}
+
+function changeOf(base: string, affix: TwoPartWord['affix']): string {
+  return isLeBeforeLy(base, affix) ? 'drop -le' : changeNames[affix.change];
+}
+
+/** Of simple and -ly: simply. Of whole and -ly the e goes alone. */
+function isLeBeforeLy(base: string, { text, change }: TwoPartWord['affix']): boolean {
+  return text === 'ly' && change !== 'none' && /[^aeiou]le$/.test(base);
 }
 
 /** A base that looks as if it would change too, and does not: playing, hopeful, helping. */
@@ -179,7 +189,7 @@ function isNearMiss(
   { change, text: asked }: TwoPartWord['affix'],
 ): boolean {
   if (change === 'y-to-i') return base.endsWith('y');
-  if (change === 'drop-e') return /[^aeiou]e$/.test(base) && !/^e?s$/.test(text);
+  if (change === 'drop-e') return /[^aeiou]e$/.test(base) && /^[^aeiouy]/.test(text) && text !== 's';
   return text === asked && /[aeiou][^aeiou]{2}$/.test(base);
 }
 
@@ -233,7 +243,7 @@ function changeBlock(
         `+ ${affix.text}`,
         ...(onSheet ? [offered] : []),
         word.word,
-        changeNames[affix.change],
+        changeOf(base, affix),
         ...(onSheet ? [] : [wrong.join(', ')]),
       ];
     }),

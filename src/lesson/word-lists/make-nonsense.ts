@@ -10,6 +10,8 @@ import { cutInHalves, type Half } from './one-syllable.ts';
 
 /** So many made-up words are looked at before it is left at those found. */
 const MOST_TRIES = 1500;
+/** A word of which one of these ends makes another is nearly one. */
+const FORMS = ['s', 'es'];
 /** A blend that begins fewer words (phr, dw) is too seldom met to be read at sight. */
 const FEWEST_ONSETS = 2;
 /** So many of a list may begin or end alike, where there are others. */
@@ -48,6 +50,7 @@ export function makeNonsense(
   ].filter((pool) => pool.every((halves) => halves.length > 0));
   if (pools.length === 0) return [];
   const limits = ours.map((halves) => Math.max(ALIKE, Math.ceil(count / Math.max(distinct(halves), 1))));
+  const heard = new Set(input.known.analyses.map(({ readings }) => readings[0]!.pronunciation));
   const found: string[] = [];
   const tried = new Set<string>();
   const alike = new Map<string, number>();
@@ -70,6 +73,9 @@ export function makeNonsense(
     // The lists of what a made-up word may be heard as are made of American words.
     const american = analyzer.speaking(AMERICAN).analyze(word).readings[0]!.pronunciation;
     if (!isLegal(word) || isMistakable(word, sound) || isMistakable(word, american)) return false;
+    // Wh before o says h (who, whole); a doctor has stitches, so that britch is met in britches; my is spelt otherwise, and is heard in mie.
+    if (/^who/.test(word) || FORMS.some((end) => analyzer.analyze(word + end).usage !== null)) return false;
+    if (heard.has(sound)) return false;
     const reading = analyzer.analyze(word).readings[0]!;
     return (
       reading.source === 'rule' &&
