@@ -16,14 +16,14 @@ try {
   for (const { name, widths, open } of screens) {
     if (wanted.length > 0 && !wanted.includes(name)) continue;
     const page = await open(browser);
+    // A bar would make the page narrower than its picture.
+    await page.evaluate(() => document.documentElement.style.setProperty('scrollbar-width', 'none'));
     for (const width of widths) {
       await page.setViewportSize({ width, height: 900 });
       for (const colorScheme of ['light', 'dark'] as const) {
         await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
         const path = `${into}${name}-${width}-${colorScheme}.png`;
-        // A bar would make the page narrower than the picture.
-        const style = 'html { scrollbar-width: none }';
-        await page.screenshot({ path, style, fullPage: name !== 'story' });
+        await page.screenshot({ path, fullPage: name !== 'story' });
         process.stdout.write(`${path}\n`);
       }
     }

@@ -51,6 +51,7 @@ const LISTS = [
       'help.settingPrivate',
       'help.settingWords',
       'help.settingSequence',
+      'help.settingKeep',
     ],
   ],
   [

@@ -124,7 +124,7 @@ export const groups = {
   holds: 'This file holds {counts}.',
   clashes: 'This browser already has {names}, and the file’s version differs.',
   merge: 'Use the file’s version',
-  aboutMerge: 'Replaces what has the same name and adds the rest. A safety copy is saved first.',
+  aboutMerge: 'Replaces what differs and adds the rest. A safety copy is saved first.',
   addBeside: 'Keep both',
   addAll: 'Add it all',
   aboutAdd: 'Adds the file’s version under a new name. Nothing else changes.',

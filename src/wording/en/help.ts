@@ -38,6 +38,7 @@ export const help = {
   settingPrivate: 'Marks that a page cannot see: “Private marks”, in the same place.',
   settingWords: 'By-sight words, names and ignored words of a group: on the Groups page.',
   settingSequence: 'The steps and their order: “Sequences” on the Groups page. You can paste your own.',
+  settingKeep: `“${names.keepFullText.en}”: the shelf keeps the text itself, so that you can edit it later. Without it, the shelf keeps its list of words only.`,
   cannot: 'Text that Wordreach cannot read',
   cannotPdf:
     'A PDF with a password, of more than 300 pages or larger than 25 MB. In Firefox, any PDF in a tab: save it, then open the file.',

@@ -124,8 +124,7 @@ export const groups: Translated<typeof english> = {
   holds: 'Este archivo contiene {counts}.',
   clashes: 'Este navegador ya tiene {names}, y la versión del archivo es distinta.',
   merge: 'Usar la versión del archivo',
-  aboutMerge:
-    'Reemplaza lo que tiene el mismo nombre y añade lo demás. Antes se guarda una copia de seguridad.',
+  aboutMerge: 'Reemplaza lo que es distinto y añade lo demás. Antes se guarda una copia de seguridad.',
   addBeside: 'Conservar ambas',
   addAll: 'Añadirlo todo',
   aboutAdd: 'Añade la versión del archivo con un nombre nuevo. Lo demás no cambia.',

@@ -41,6 +41,7 @@ export const help: Translated<typeof english> = {
   settingWords:
     'Palabras de reconocimiento visual, nombres y palabras omitidas de un grupo: en la página Grupos.',
   settingSequence: 'Los pasos y su orden: «Secuencias», en la página Grupos. Puede pegar la suya.',
+  settingKeep: `«${names.keepFullText.es}» o «con texto»: la estantería guarda el texto mismo, para poder editarlo después. Sin eso, guarda solo su lista de palabras.`,
   cannot: 'Texto que Wordreach no puede leer',
   cannotPdf:
     'Un PDF con contraseña, de más de 300 páginas o de más de 25 MB. En Firefox, cualquier PDF en una pestaña: guárdelo y abra el archivo.',
