@@ -4,7 +4,7 @@ import wordings from './wordings.json';
 
 const KEPT_ADVERBS = new Set(wordings.keptAdverbs);
 const DEGREE =
-  /^(?:very|extremely|quite|rather|incredibly|truly|really|particularly|especially|exceptionally|remarkably|highly|deeply|absolutely|completely|utterly|entirely|perfectly|terribly|awfully)$/;
+  /^(?:very|extremely|quite|rather|incredibly|truly|really|particularly|especially|exceptionally|remarkably|deeply|absolutely|completely|utterly|entirely|perfectly|terribly|awfully)$/;
 /** Words that a degree word belongs to. */
 const BOUND_BEFORE_DEGREE = /^(?:so|not|as|too|how|very|such|more|most|less|only|and|or)$/;
 /** Words that an adverb belongs to. */

@@ -60,8 +60,8 @@ export const ASIDE_RULES: readonly Rule[] = [
         words,
         ({ start, end, isLast }) =>
           !isLast &&
-          // Before but, the contrary would be left without what it is of.
-          words[end + 1]?.lower !== 'but' &&
+          // Before but or and, what follows would be left without what it is of.
+          !/^(?:but|and)$/.test(words[end + 1]?.lower ?? '') &&
           isParticiple(words, start + 1, end) &&
           !isRowOfDoings(words, start, end),
       ),

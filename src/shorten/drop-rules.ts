@@ -114,6 +114,10 @@ export const DROP_RULES: readonly Rule[] = [
         const isOne = !word.isInside && ADJECTIVES.has(word.lower);
         // It is a splendid boat: what it is said to be stays.
         if (!isOne || !opensThing(words[i - 1]) || SAYS_WHAT_IT_IS.test(words[i - 2]?.lower ?? '')) return [];
+        // I am no fan of a huge crowd: what is denied may be just that.
+        if (words.slice(Math.max(0, i - 5), i).some(isNot)) return [];
+        // A dismal dream that woke her: what it was like is why it did.
+        if (/^(?:which|that|who)$/.test(words[i + 2]?.lower ?? '')) return [];
         return isBeforeHead(words, i + 1) ? [cutOf(words, i, i + 1)] : [];
       }),
   },
@@ -137,7 +141,9 @@ export const DROP_RULES: readonly Rule[] = [
           if (words.slice(i + 1, close).some(({ text }) => /^[([]$/.test(text))) return [];
           // What explains a word or doubts it stays: a small gland; apparently true.
           const isNeeded =
-            /^(?:an?|one|such|including|like)$/.test(words[i + 1]!.lower) || words[i + 1]!.kind === 'adverb';
+            /^(?:an?|one|such|including|like)$/.test(words[i + 1]!.lower) ||
+            words[i + 1]!.kind === 'adverb' ||
+            /^(?:that|which|who)$/.test(words[i + 2]!.lower);
           if (isTied || isGlued || isOneWord || isNeeded) return [];
           return [cutOf(words, i, close + 1)];
         })

@@ -42,6 +42,8 @@ export const SPLIT_RULES: readonly Rule[] = [
         const main = findMainClause(words.slice(0, i));
         const clause = findClause(words, i + 1);
         if (!before || !main || !clause || hasOpenClause(words, main.verb, i)) return [];
+        // We can and we will row: the first verb is the second's too.
+        if (before.kind === 'helper') return [];
         // Without a comma only before a pronoun: he ran and she sat.
         if (before.text !== ',' && (word.lower === 'so' || words[i + 1]!.kind !== 'subject')) return [];
         const from = before.text === ',' ? i - 1 : i;

@@ -67,6 +67,8 @@ interface Rated {
 function rate(sentence: string, pieces: readonly Piece[], at: number, table: SwapTable): Rated[] {
   const target = pieces[at]!;
   const place = placeOf(pieces, at, table);
+  // One thing is named alike all through its sentence.
+  const isNamedAgain = pieces.some(({ lower }, i) => i !== at && lower === target.lower);
   const context = contextVector(pieces, at, table);
   const rated = new Map<string, Rated>();
   const readings: readonly (WeighedReading | AsIs)[] = [
@@ -96,7 +98,7 @@ function rate(sentence: string, pieces: readonly Piece[], at: number, table: Swa
         candidate.sure &&
         likely >= weights.settled &&
         (part === 'as-is' || takesFollower({ lemma: word, part, form }, candidate, text, place)) &&
-        !(part === 'n' && form === 'base' && place.isBeforeNoun);
+        !(part === 'n' && (isNamedAgain || (form === 'base' && place.isBeforeNoun)));
       const known = rated.get(text);
       if (known && (known.sure !== sure ? known.sure : score <= known.score)) return;
       const article = correctArticle(sentence, pieces[at - 1], text, table.takesOtherArticle);

@@ -33,7 +33,7 @@ const BE = /^(am|is|are|was|were|be|been|being|'s|'re|get|gets|got)$/;
 const DETERMINER =
   /^(the|an?|this|that|these|those|my|your|his|her|its|our|their|some|any|no|every|each|another|\w+'s)$/;
 const OBJECT =
-  /^(the|an?|this|these|those|my|your|his|her|its|our|their|some|any|no|every|each|all|both|another|it|them|him|us|me|you|more|many|much|what|such|other|new|\d[\d.,]*|\$|"|“)$/;
+  /^(the|an?|this|these|those|my|your|his|her|its|our|their|some|any|no|every|each|all|both|another|it|them|him|us|me|you|himself|herself|itself|themselves|myself|yourself|more|many|much|what|such|other|new|\d[\d.,]*|\$|"|“)$/;
 const COMPARATIVE = /^(more|less|\w+er|worse|better|fewer)$/;
 const ENDS =
   /^([.,;:!?)”"]|and|or|but|in|on|at|by|for|with|to|from|when|while|as|because|since|if|after|before|over|through)$/;
@@ -85,6 +85,18 @@ const CONSTRUCTIONS: readonly {
   { swaps: /^pick$/, after: /^to$/, never: true },
   // guess that it rained: think that; guess what: not think what.
   { words: /^guess$/, swaps: /^think$/, after: /^what$/, never: true },
+  // They need six boats, but not need that there be six.
+  { swaps: /^(need|want)$/, after: /^that$/, never: true },
+  // It rained, actually: not it rained, really.
+  { words: /^actually$/, swaps: /^really$/, after: /^[.,;!?]$/, never: true },
+  // too busy to talk is not too busy to speak.
+  { words: /^talk$/, swaps: /^speak$/, after: /^(to|with|of|about|on|for|in|at)$/ },
+  // a major storm is a big one; major surgery is not.
+  { words: /^major$/, swaps: /^big$/, after: /^(depression|surgery|in|crime|league|leagues|general)$/, never: true },
+  // A tough road is hard; who is tough on others is not hard on them.
+  { words: /^tough$/, swaps: /^hard$/, after: /^on$/, never: true },
+  // Simply put is not just put.
+  { words: /^simply$/, swaps: /^just$/, after: /^(put|stated|said|,)$/, never: true },
   // Hurry up: not rush up; several times: not some times.
   { words: /^hurry$/, swaps: /^rush$/, after: /^up$/, never: true },
   { words: /^several$/, swaps: /^some$/, after: /^times$/, never: true },
@@ -116,7 +128,7 @@ const RULES: readonly FitRule[] = [
     speaksAgainst: ({ part, form }, { lemma }, _text, { before, table }) =>
       (part === 'a' || part === 'r') &&
       form === 'base' &&
-      (/^(more|most)$/.test(before) || /^(so|too|very|as|how|fairly|quite|rather)$/.test(before)) &&
+      (/^(more|most)$/.test(before) || /^(so|too|very|as|how|fairly|quite|rather|absolutely|really|truly|pretty|totally|completely|just|simply|utterly)$/.test(before)) &&
       (/^(very|not|at|in|for|so|a|more|with) /.test(lemma) ||
         (/^(more|most)$/.test(before) && !/^more /.test(inflect(lemma, part, 'er', table) ?? 'more '))),
   },
@@ -299,7 +311,7 @@ const AS_IS: readonly { readonly swap: RegExp; readonly before: RegExp; readonly
     after: /^(\d.*|two|three|four|five|six|ten|other|few|so|bit|now|single|time|once|last|one)$/,
   },
   // it is late for it's late; not for it's been late, where it is it has.
-  { swap: /^(it|that|there|what) is$/, before: /^$/, after: /^(been|got|had|become|\w+ed|taken|gone|done)$/ },
+  { swap: /^(it|that|there|what) is$/, before: /^$/, after: /^(been|never|already|got|had|become|\w+ed|taken|gone|done)$/ },
   // It is not late for it isn't late; not for isn't he late, isn't it?
   {
     swap: / not$/,

@@ -4,6 +4,7 @@ import type { SwapTable } from './open-swaps.ts';
 import listed from './phrase-swaps.json' with { type: 'json' };
 import { correctArticle, likeCapitals } from './put-in-form.ts';
 import type { Edit } from './types.ts';
+import { sharesOfForm } from './weigh-readings.ts';
 
 /** Something plainer for the words from `start` to `end` of a sentence; an empty text leaves them out. */
 export interface PhraseSwap {
@@ -32,6 +33,8 @@ interface Neighbours {
 const LONGEST = 5;
 const SEEN = 3;
 const LEAVE_OUT = '-';
+/** What belongs to the next word: most clearly is no longer said by most. */
+const TELLS_DEGREE = /^(so|too|as|how|more|most|less|least)$/;
 const DENIES = /^(not|never|no|nor|hardly|without|only|cannot|.*n't)$/;
 const CLASSES: Readonly<Record<string, string>> = {
   '{det}':
@@ -85,7 +88,7 @@ export function findPhraseSwaps(
         const next = first + length;
         if (!before.fits(joined(pieces.slice(Math.max(0, first - SEEN), first)))) continue;
         if (!after.fits(joined(pieces.slice(next, next + SEEN)))) continue;
-        if (after.isNoun && !placeOf(pieces, next - 1, table).isBeforeNoun) continue;
+        if (after.isNoun && !isNounNext(pieces, next, table)) continue;
         for (const swap of swaps) {
           const text = swap.replace(/\$(\d)/g, (_, group) => match[Number(group)] ?? '');
           const swapped =
@@ -98,6 +101,13 @@ export function findPhraseSwaps(
     }
   }
   return found;
+}
+
+/** Whether a noun follows, or an adjective before one: his beloved ship, not his beloved met him. */
+function isNounNext(pieces: readonly Piece[], next: number, table: SwapTable): boolean {
+  if (!placeOf(pieces, next - 1, table).isBeforeNoun) return false;
+  const shares = sharesOfForm(pieces[next]!.lower, table);
+  return shares === null || shares[0]! + shares[2]! >= 0.5;
 }
 
 const joined = (pieces: readonly Piece[]): string => pieces.map(({ lower }) => lower).join(' ');
@@ -135,7 +145,7 @@ function leaveOut(
   const { end } = pieces[next - 1]!;
   // What is denied may be just that: never seriously hurt, not very good.
   const isDenied = pieces.slice(Math.max(0, first - SEEN), first).some(({ lower }) => DENIES.test(lower));
-  if (after === undefined || isDenied) return null;
+  if (after === undefined || isDenied || TELLS_DEGREE.test(before?.lower ?? '')) return null;
   const isWord = /^[\p{L}\d]/u.test(after.lower);
   if (/^\p{Lu}/u.test(sentence.slice(start)) || before === undefined) {
     if (!isWord) return null;
