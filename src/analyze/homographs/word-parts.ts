@@ -1,9 +1,14 @@
 import { classOf, PART_BY_ENDING } from './word-classes.ts';
 import parts from './word-parts.json' with { type: 'json' };
 
-const known = new Map(
-  Object.entries(parts).flatMap(([part, words]) => words.split(' ').map((word) => [word, part] as const)),
-);
+/** Made with the first homograph that is met: no page or background waits for it at its start. */
+let known: ReadonlyMap<string, string> | undefined;
+
+function readParts(): ReadonlyMap<string, string> {
+  return new Map(
+    Object.entries(parts).flatMap(([part, words]) => words.split(' ').map((word) => [word, part] as const)),
+  );
+}
 
 /**
  * What a piece of a context may be: the class of a small word (`article`, `to`), else its parts of speech, the usual one
@@ -16,5 +21,6 @@ export function partsOf(piece: string | undefined, first: boolean): string {
   if (piece === undefined || one === 'name') return one;
   const byEnding = PART_BY_ENDING[one];
   if (byEnding === undefined && one !== 'other') return one;
+  known ??= readParts();
   return known.get(piece.toLowerCase()) ?? byEnding ?? 'x';
 }
