@@ -139,7 +139,7 @@ export function markBlocks(painter: Painter, signal: AbortSignal): BlockMarks {
     add: nearness.add,
     refresh,
     async refreshAll(blocks) {
-      if (blocks.size > AT_ONCE) painter.hold();
+      if (blocks.size > AT_ONCE && !signal.aborted) painter.hold();
       await workInSlices(blocks, refresh, signal);
       painter.show();
       stillness.wait();
