@@ -17,6 +17,20 @@ function readParts(): ReadonlyMap<string, string> {
  * only words whose ending says otherwise are listed.
  */
 export function partsOf(piece: string | undefined, first: boolean): string {
+  if (piece === undefined || first) return findParts(piece, first);
+  const before = met.get(piece);
+  if (before !== undefined) return before;
+  const found = findParts(piece, first);
+  if (met.size >= MOST) met.clear();
+  met.set(piece, found);
+  return found;
+}
+
+/** What was found of pieces inside sentences: the same few hundred stand around most homographs. */
+const met = new Map<string, string>();
+const MOST = 4000;
+
+function findParts(piece: string | undefined, first: boolean): string {
   const one = classOf(piece, first);
   if (piece === undefined || one === 'name') return one;
   const byEnding = PART_BY_ENDING[one];
