@@ -37,3 +37,12 @@ export async function measureFloor(browser: BenchBrowser, words: number, runs: n
     first: ours[0]!.work,
   };
 }
+
+/** The power of the number of words by which the time of shading grows: the slope of a straight line through both logarithms (least squares). */
+export function growthOf(times: readonly FloorTimes[]): number {
+  const points = times.map(({ words, ours }) => [Math.log(words), Math.log(ours)] as const);
+  const mean = (of: 0 | 1): number => points.reduce((sum, point) => sum + point[of], 0) / points.length;
+  const [x, y] = [mean(0), mean(1)];
+  const slope = points.reduce((sum, [a, b]) => sum + (a - x) * (b - y), 0);
+  return slope / points.reduce((sum, [a]) => sum + (a - x) ** 2, 0);
+}

@@ -43,7 +43,7 @@ export function openEngine(table: Uint8Array, sequence: unknown): WholeEngine {
             .map(({ text, start, end, key }) => markReading(text, start, end, key))
             .map((key) => ({ key, standing: judge(key).standing })),
         }),
-        loadFindArticle: async () => () => null,
+        loadFindArticle: async () => async () => null,
         signal: stop.signal,
       });
       running = { overlay, stop };

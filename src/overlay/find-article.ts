@@ -4,6 +4,7 @@ import { putBack } from './put-back.ts';
 import { sortInPageOrder } from './sort-in-page-order.ts';
 import { textsIn } from './texts-in.ts';
 import { trimStory } from './trim-story.ts';
+import { nextTurn } from './work-in-slices.ts';
 
 /** The text nodes of a page that are its article. */
 export interface Article {
@@ -14,7 +15,7 @@ export interface Article {
   readonly texts: readonly Text[];
 }
 
-export type FindArticle = (doc: Document) => Article | null;
+export type FindArticle = (doc: Document) => Promise<Article | null>;
 
 /**
  * Larger pages would keep the browser busy for too long; they are looked at by their own elements. In elements, and in
@@ -25,16 +26,22 @@ const LONGEST = 200_000;
 
 /**
  * Finds the article of a page, its headline first and without what only looks like a part of it. Null when there is
- * none. The page is not touched.
+ * none. The page is not touched, and has its turn between the steps; what it takes away meanwhile is left out.
  */
-export function findArticle(doc: Document, isLarge = isTooLarge(doc)): Article | null {
+export async function findArticle(doc: Document, isLarge = isTooLarge(doc)): Promise<Article | null> {
+  await nextTurn();
   const found = isLarge ? wholeOf(doc, findByParagraphs(doc)) : findByLibrary(doc);
   if (!found) return null;
+  await nextTurn();
   const story = isLarge ? found.texts : putBack(found.texts);
   const headline = findHeadline(doc, found.title, story);
+  await nextTurn();
   const known = new Set(story);
-  const texts = sortInPageOrder([...headline.filter((text) => !known.has(text)), ...story], (text) => text);
-  return { ...found, texts: trimStory(texts, new Set(headline), found.byline) };
+  const besides = headline.filter((text) => !known.has(text));
+  // All of an element is in order as it is.
+  const isSorted = isLarge && besides.length === 0;
+  const texts = isSorted ? story : sortInPageOrder([...besides, ...story], (text) => text);
+  return { ...found, texts: await trimStory(texts, new Set(headline), found.byline) };
 }
 
 /** All of an element of a page as its article. */

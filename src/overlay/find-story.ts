@@ -2,6 +2,7 @@ import type { Article, FindArticle } from './find-article.ts';
 import { findMainElement } from './find-main-element.ts';
 import { own } from './own.ts';
 import { textsIn } from './texts-in.ts';
+import { nextTurn } from './work-in-slices.ts';
 
 /** The main story of a page, as the text nodes that are part of it. */
 export interface Story {
@@ -28,12 +29,13 @@ export async function findStory(
 ): Promise<Story | null> {
   if (!hasEnough(textsIn(doc.body))) return null;
   const findArticle = await loadFindArticle().catch(() => findMain);
-  const found = findArticle(doc);
+  const found = await findArticle(doc);
+  await nextTurn();
   if (found === null || !hasEnough(found.texts)) return null;
   return makeStory(found);
 }
 
-function findMain(doc: Document): Article | null {
+async function findMain(doc: Document): Promise<Article | null> {
   const main = findMainElement(doc);
   return main && { title: doc.title, byline: null, date: null, texts: textsIn(main) };
 }

@@ -4,6 +4,7 @@ import type { ReadBlock } from './page-text.ts';
 import { isMarked, type Painter } from './paint-standings.ts';
 import { watchNearness } from './watch-nearness.ts';
 import { watchStillness } from './watch-stillness.ts';
+import { workInSlices } from './work-in-slices.ts';
 
 /** Keeps the marks of blocks in step with the standings of their words and with the view. */
 export interface BlockMarks {
@@ -13,6 +14,8 @@ export interface BlockMarks {
   add(block: ReadBlock): void;
   /** Marks a block by what its words are now, if it is near or the page is still. */
   refresh(block: ReadBlock): void;
+  /** The same for several, while the page has its turn. */
+  refreshAll(blocks: ReadonlySet<ReadBlock>): Promise<void>;
   drop(block: ReadBlock): void;
   /** Something on the page has changed. */
   noteChange(): void;
@@ -29,6 +32,8 @@ const MOST = 1000;
 const MOST_AT_ALL = 4000;
 /** Of a page with more blocks than these, the paragraphs of a long book, only what is near the view is marked: each mark takes memory. */
 const MOST_WHOLE = 5000;
+/** So many blocks are shown at once: each picture of the page with other marks than before takes a slow laptop a fifth of a second. */
+const AT_ONCE = 30;
 /** Longest stretch of marking a still page, in milliseconds. */
 const SLICE = 4;
 
@@ -131,11 +136,14 @@ export function markBlocks(painter: Painter, signal: AbortSignal): BlockMarks {
 
   return {
     isNear: nearness.look,
-    add(block) {
-      nearness.add(block);
+    add: nearness.add,
+    refresh,
+    async refreshAll(blocks) {
+      if (blocks.size > AT_ONCE && !signal.aborted) painter.hold();
+      await workInSlices(blocks, refresh, signal);
+      painter.show();
       stillness.wait();
     },
-    refresh,
     drop(block) {
       long.delete(block);
       moved.delete(block);

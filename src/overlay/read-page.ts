@@ -12,8 +12,8 @@ import { workInSlices } from './work-in-slices.ts';
 
 /** So many blocks are asked for at once, so that no message is large; an article has fewer. */
 const AT_ONCE = 1000;
-/** A page with so many blocks takes a while to walk through. */
-const LONG = 2000;
+/** A page with so many blocks takes a while to walk through: so many of a book take a slow laptop half a second. */
+const LONG = 100;
 
 interface FoundBlock {
   readonly block: TextBlock;
@@ -107,7 +107,7 @@ export function createPageReader(
     await workInSlices(found, take, signal);
     await settleCapitals();
     // Only now, since a mark between two of them would have the browser lay out the page again for the next.
-    await workInSlices(read, marks.refresh, signal);
+    await marks.refreshAll(read);
     await asked;
     return { read, dropped };
   }
@@ -196,7 +196,7 @@ export function createPageReader(
   async function rejudge(): Promise<void> {
     text.words.forgetGone();
     await ask(text.words.present(), []);
-    await workInSlices(text.blocks(), marks.refresh, signal);
+    await marks.refreshAll(text.blocks());
   }
 
   return { readAnew, follow, lookAgain, rejudge };

@@ -1,4 +1,5 @@
 import { own } from './own.ts';
+import { workInSlices } from './work-in-slices.ts';
 
 /** Where a block is in its story: over the headline, between it and the first paragraph, among the paragraphs, after the last. */
 export type Place = 'above' | 'under' | 'within' | 'below';
@@ -40,11 +41,15 @@ const FEW = 20;
 const LONG = 25;
 const SENTENCE = 9;
 
-/** Cuts the texts of a story, which are in page order, into blocks. `headline` has those of its heading. */
-export function cutStory(texts: readonly Text[], headline: ReadonlySet<Text>): StoryBlock[] {
-  const lines = joinLines(texts).map(({ line, texts }) => {
+/**
+ * Cuts the texts of a story, which are in page order, into blocks. `headline` has those of its heading. The page has its turn meanwhile, and
+ * texts it has taken away are left out.
+ */
+export async function cutStory(texts: readonly Text[], headline: ReadonlySet<Text>): Promise<StoryBlock[]> {
+  const lines: Line[] = [];
+  await workInSlices(joinLines(texts), ({ line, texts }) => {
     const says = squeeze(texts.map(({ data }) => data).join(''));
-    return { line, texts, says, words: countWords(says), linked: shareLinked(texts) };
+    lines.push({ line, texts, says, words: countWords(says), linked: shareLinked(texts) });
   });
   const isHeadline = lines.map(({ texts }) => texts.some((text) => headline.has(text)));
   const isParagraph = lines.map((one, i) => !isHeadline[i] && reads(one));
@@ -74,6 +79,7 @@ function reads({ line, says, words, linked }: Line): boolean {
 function joinLines(texts: readonly Text[]): { line: Element; texts: Text[] }[] {
   const lines: { line: Element; texts: Text[] }[] = [];
   for (const text of texts) {
+    if (!text.isConnected) continue;
     const line = lineOf(text);
     const last = lines.at(-1);
     if (last?.line === line && !isParted(last.texts.at(-1)!, text)) last.texts.push(text);

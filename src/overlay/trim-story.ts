@@ -1,5 +1,6 @@
 import { cutStory, type StoryBlock } from './story-blocks.ts';
 import { AGENCY, CREDIT, leaveOutPieces } from './trim-pieces.ts';
+import { workInSlices } from './work-in-slices.ts';
 
 /** A block that looks like a part of a story and is none. Common practice of pages with news, no source, but where one is named. */
 interface TrimRule {
@@ -195,20 +196,20 @@ export const TRIM_RULES: readonly TrimRule[] = [
 
 /**
  * The texts of a story that are its own, in page order, without what only looks like a part of it. `headline` has the texts of its
- * heading, which stays; `byline` says who wrote it.
+ * heading, which stays; `byline` says who wrote it. The page has its turn meanwhile.
  */
-export function trimStory(
+export async function trimStory(
   texts: readonly Text[],
   headline: ReadonlySet<Text>,
   byline: string | null,
-): Text[] {
-  const blocks = cutStory(texts, headline);
-  return blocks
-    .filter(
-      (block, at) =>
-        block.isHeadline || !TRIM_RULES.some((rule) => rule.applies(block, { blocks, at, byline })),
-    )
-    .flatMap(leaveOutPieces);
+): Promise<Text[]> {
+  const blocks = await cutStory(texts, headline);
+  const kept: Text[] = [];
+  await workInSlices(blocks.entries(), ([at, block]) => {
+    if (block.isHeadline || !TRIM_RULES.some((rule) => rule.applies(block, { blocks, at, byline })))
+      kept.push(...leaveOutPieces(block));
+  });
+  return kept;
 }
 
 /** Whether a paragraph that is not about the writer comes after a block. */

@@ -43,17 +43,22 @@ const CLASSES: Readonly<Record<string, string>> = {
   '{color}': '(?:red|blue|black|white|green|yellow|brown|pink|gray|grey|new|old|big|long|short)',
 };
 
-const RULES: readonly PhraseRule[] = listed.rules.map(({ before, says, after, swaps }) => ({
-  says: new RegExp(`^(?:${says})$`),
-  before: readNeighbours(before, (words) => `(?:^|.* )(?:${words})$`),
-  after: readNeighbours(after, (words) => `^(?:${words})(?: |$)`),
-  swaps: swaps.split('|'),
-}));
-/** The rules by each word that is in them. */
-const BY_WORD = new Map<string, PhraseRule[]>();
-for (const [i, { says }] of listed.rules.entries()) {
-  for (const word of new Set(says.match(/[a-z']+|,/g)))
-    BY_WORD.set(word, [...(BY_WORD.get(word) ?? []), RULES[i]!]);
+/** The rules by each word that is in them; made when swaps are first asked for, since the background begins with this file. */
+let rulesByWord: ReadonlyMap<string, readonly PhraseRule[]> | undefined;
+
+function readRules(): ReadonlyMap<string, readonly PhraseRule[]> {
+  const byWord = new Map<string, PhraseRule[]>();
+  for (const { before, says, after, swaps } of listed.rules) {
+    const rule = {
+      says: new RegExp(`^(?:${says})$`),
+      before: readNeighbours(before, (words) => `(?:^|.* )(?:${words})$`),
+      after: readNeighbours(after, (words) => `^(?:${words})(?: |$)`),
+      swaps: swaps.split('|'),
+    };
+    for (const word of new Set(says.match(/[a-z']+|,/g)))
+      byWord.set(word, [...(byWord.get(word) ?? []), rule]);
+  }
+  return byWord;
 }
 
 function readNeighbours(source: string, frame: (words: string) => string): Neighbours {
@@ -77,7 +82,8 @@ export function findPhraseSwaps(
   isBound: boolean,
   table: SwapTable,
 ): PhraseSwap[] {
-  const rules = BY_WORD.get(pieces[at]!.lower) ?? [];
+  rulesByWord ??= readRules();
+  const rules = rulesByWord.get(pieces[at]!.lower) ?? [];
   const found: PhraseSwap[] = isBound ? [] : numberAt(sentence, pieces, at, table);
   for (const { says, before, after, swaps } of rules) {
     for (let length = LONGEST; length > (isBound ? 1 : 0); length--) {

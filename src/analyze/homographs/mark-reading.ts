@@ -15,6 +15,11 @@ export function markReading(text: string, start: number, end: number, key: WordK
   if (!isHomograph(key)) return key;
   const { before, after } = readContext(text, start, end);
   const choice = chooseReading(text.slice(start, end), before, after);
-  const alone = ![...before, ...after].some((piece) => /\p{L}/u.test(piece));
-  return choice && choice.margin >= (alone ? SURE_ALONE : SURE) ? keyOfReading(key, choice.reading) : key;
+  if (!choice || choice.margin < SURE) return key;
+  const isSure = choice.margin >= SURE_ALONE || hasWord(before) || hasWord(after);
+  return isSure ? keyOfReading(key, choice.reading) : key;
+}
+
+function hasWord(pieces: readonly string[]): boolean {
+  return pieces.some((piece) => /\p{L}/u.test(piece));
 }

@@ -1,8 +1,16 @@
 import topics from './topic-words.json' with { type: 'json' };
 
-const sets: ReadonlyMap<string, readonly ReadonlySet<string>[]> = new Map(
-  Object.entries(topics).map(([word, lists]) => [word, lists.map((list) => new Set(list.split(' ')))]),
-);
+type Topics = ReadonlyMap<string, readonly ReadonlySet<string>[]>;
+
+/** Made with the first homograph that is met. */
+let sets: Topics | undefined;
+
+function readTopics(): Topics {
+  return new Map(
+    Object.entries(topics).map(([word, lists]) => [word, lists.map((list) => new Set(list.split(' ')))]),
+  );
+}
+
 /** Forms that share the topics of another. */
 const SAME: Readonly<Record<string, string>> = {
   bows: 'bow',
@@ -20,6 +28,7 @@ const MOST = 3;
  */
 export function topicFeatures(word: string, before: readonly string[], after: readonly string[]): string[] {
   const small = word.toLowerCase();
+  sets ??= readTopics();
   const [first, second] = sets.get(SAME[small] ?? small) ?? [];
   if (!first || !second) return [];
   const near = [...new Set([...before, ...after].map((piece) => piece.toLowerCase()))];

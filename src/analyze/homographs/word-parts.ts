@@ -1,9 +1,14 @@
 import { classOf, PART_BY_ENDING } from './word-classes.ts';
 import parts from './word-parts.json' with { type: 'json' };
 
-const known = new Map(
-  Object.entries(parts).flatMap(([part, words]) => words.split(' ').map((word) => [word, part] as const)),
-);
+/** Made with the first homograph that is met: no page or background waits for it at its start. */
+let known: ReadonlyMap<string, string> | undefined;
+
+function readParts(): ReadonlyMap<string, string> {
+  return new Map(
+    Object.entries(parts).flatMap(([part, words]) => words.split(' ').map((word) => [word, part] as const)),
+  );
+}
 
 /**
  * What a piece of a context may be: the class of a small word (`article`, `to`), else its parts of speech, the usual one
@@ -12,9 +17,24 @@ const known = new Map(
  * only words whose ending says otherwise are listed.
  */
 export function partsOf(piece: string | undefined, first: boolean): string {
+  if (piece === undefined || first) return findParts(piece, first);
+  const before = met.get(piece);
+  if (before !== undefined) return before;
+  const found = findParts(piece, first);
+  if (met.size >= MOST) met.clear();
+  met.set(piece, found);
+  return found;
+}
+
+/** What was found of pieces inside sentences: the same few hundred stand around most homographs. */
+const met = new Map<string, string>();
+const MOST = 4000;
+
+function findParts(piece: string | undefined, first: boolean): string {
   const one = classOf(piece, first);
   if (piece === undefined || one === 'name') return one;
   const byEnding = PART_BY_ENDING[one];
   if (byEnding === undefined && one !== 'other') return one;
+  known ??= readParts();
   return known.get(piece.toLowerCase()) ?? byEnding ?? 'x';
 }

@@ -1,7 +1,8 @@
 import type { Span } from '../types.ts';
 import { isShortened, standsBeforeName } from './abbreviations.ts';
 
-const segmenter = new Intl.Segmenter('en', { granularity: 'sentence' });
+/** Made when it is first needed: it takes longer than all else of a page's script to begin. */
+let segmenter: Intl.Segmenter | undefined;
 /** The last letters of a piece with the full stop behind them. */
 const SHORTENED = /(?<![\p{L}\p{N}])(\p{L}+)\.\s*$/u;
 /** A name's first letters (J. Falk, Bram J. R. Falk) or U.S., before what goes on with a capital. */
@@ -14,6 +15,7 @@ const DOTTED = /\p{Lu}\.\p{Lu}\.\s*$/u;
  */
 export function findSentences(text: string): Span[] {
   const found: { start: number; end: number }[] = [];
+  segmenter ??= new Intl.Segmenter('en', { granularity: 'sentence' });
   for (const { segment, index } of segmenter.segment(text)) {
     const last = found.at(-1);
     const end = index + segment.length;

@@ -174,11 +174,17 @@ export function freeGroupName(wanted: string, { groups }: Groups): string {
   return name;
 }
 
-const names = new Intl.Collator('en', { numeric: true });
+/** Made when there are names to compare: a background that begins would wait for it. */
+let names: Intl.Collator | undefined;
+
+function compareNames(one: string, other: string): number {
+  names ??= new Intl.Collator('en', { numeric: true });
+  return names.compare(one, other);
+}
 
 /** In the order of their names, since browsers keep no order of stored ids. */
 export function byName<T extends { readonly name: string }>(
   items: Readonly<Record<string, T>>,
 ): Readonly<Record<string, T>> {
-  return Object.fromEntries(Object.entries(items).sort(([, a], [, b]) => names.compare(a.name, b.name)));
+  return Object.fromEntries(Object.entries(items).sort(([, a], [, b]) => compareNames(a.name, b.name)));
 }

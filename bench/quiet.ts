@@ -1,0 +1,25 @@
+import { cpus } from 'node:os';
+
+/** So much of the machine's time may others take, as a share, so that times mean anything. */
+export const QUIET = 0.1;
+/** How long the machine is looked at while nothing is measured, in milliseconds. */
+const LOOK = 1000;
+
+/** The share of the machine's time that others take now, from 0 to 1; ask while nothing is measured. */
+export async function lookAtOthers(): Promise<number> {
+  const before = timesOfAll();
+  await new Promise((resolve) => setTimeout(resolve, LOOK));
+  const after = timesOfAll();
+  const all = after.all - before.all;
+  return all === 0 ? 0 : 1 - (after.idle - before.idle) / all;
+}
+
+function timesOfAll(): { all: number; idle: number } {
+  let all = 0;
+  let idle = 0;
+  for (const { times } of cpus()) {
+    idle += times.idle;
+    for (const time of Object.values(times)) all += time;
+  }
+  return { all, idle };
+}
