@@ -88,6 +88,25 @@ describe('one construction only', () => {
     expect(first(marked)).toBe(text);
   });
   test.each([
+    ['said', 'He [announced] that it sank.', 'He [announced] the sale.'],
+    ['told', 'She [explained] how it sank.', 'She [explained] the rule.'],
+    ['end', 'It will [result] in a flood.', 'It will [result] from a flood.'],
+    ['said yes', 'He [agreed] to the plan.', 'He [agreed] with her.'],
+    ['thought', 'He [believed] that it rained.', 'He [believed] him.'],
+    ['picked', 'They [chose] the red boat.', 'They [chose] to go.'],
+    ['think', 'I [guess] that it rained.', 'I [guess] what it was.'],
+    ['rushed', 'They [hurried] to the quay.', 'They [hurried] up the hill.'],
+    ['some', 'He saw [several] boats.', 'He rang [several] times.'],
+    ['thought of', 'She [considered] the plan.', 'She [considered] him a friend.'],
+    ['not the same', 'It was [different].', 'It was [different] from the old one.'],
+  ])('%s: %s Not: %s', (text, fits, doesNot) => {
+    expect([texts(fits).includes(text), texts(doesNot).includes(text)]).toEqual([true, false]);
+  });
+  test('a participle before its noun is not replaced, and one that is a noun is', () => {
+    expect(offers('They helped the [injured] man.')).toEqual([]);
+    expect(offers('They helped the [injured].')).toContain('hurt');
+  });
+  test.each([
     ["[It's] been late.", 'It is'],
     ["It is late, [isn't] it?", 'is not'],
     ['There were too [many] boats.', 'lots of'],

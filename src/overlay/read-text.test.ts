@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { computeStyles } from '../../tests/fakes/computed-style.ts';
 import { findTextBlocks } from './text-blocks.ts';
 
-/** The rules of what is read of a page, one by one; whole pages in a browser are in tests/pages/kinds. */
+/** The rules for the text that is read of a page, one by one; whole pages in a browser are in tests/pages/kinds. */
 
 computeStyles();
 

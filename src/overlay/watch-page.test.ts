@@ -5,7 +5,7 @@ import { type PageChange, watchPage } from './watch-page.ts';
 
 computeStyles();
 
-/** The records that a browser makes of one change; those of happy-dom lack the siblings. */
+/** The records that a browser makes of one change; happy-dom gives no siblings. */
 type Records = readonly Partial<MutationRecord>[];
 let tell: (records: Records) => void;
 let stop: AbortController;

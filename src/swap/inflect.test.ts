@@ -25,6 +25,8 @@ test.each([
   ['happy', 'a', 'est', 'happiest'],
   ['simple', 'a', 'er', 'simpler'],
   ['careful', 'a', 'er', 'more careful'],
+  ['quickly', 'r', 'er', 'more quickly'],
+  ['loudly', 'r', 'est', 'most loudly'],
   ['put out', 'v', 'ing', 'putting out'],
   ['fish market', 'n', 's', 'fish markets'],
   ['worn out', 'a', 'er', 'more worn out'],

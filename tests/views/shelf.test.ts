@@ -110,9 +110,12 @@ describe('the list', () => {
   });
 
   test('a text is tagged, noted and deleted', async () => {
+    await screen.getByLabel('keep full text').check();
     await addAll(stories);
     await titles();
     await screen.getByRole('link', { name: 'A big net' }).click();
+    for (const name of ['Edit this text', 'Make a lesson'])
+      expect(screen.getByRole('button', { name }).count(), name).toBe(1);
     await screen.getByLabel('Tags').fill('boats, week 12');
     await screen.getByLabel('Tags').press('Enter');
     await screen.getByLabel('Notes').fill('with the song of the net');
@@ -147,6 +150,7 @@ describe('many at once', () => {
 
   test('texts that are only vetted are not on the shelf until they are saved there', async () => {
     await screen.getByLabel('only compare, do not save').check();
+    expect(screen.getByRole('heading', { name: 'Texts read' }).count()).toBe(0);
     await choose(stories);
     await screen.getByText('3 read. 3 texts in the table below.').waitFor();
     expect(screen.locator('.shelf-table tbody tr').count()).toBe(3);

@@ -1,5 +1,4 @@
 import type { PatternId } from '../../analyze/types.ts';
-import { isRecord } from '../lesson-plan.ts';
 
 /** What pupils met on the sheets of one day. */
 export interface EarlierSheet {
@@ -36,8 +35,8 @@ export function parseSheets(kept: unknown): EarlierSheet[] {
   const texts = (value: unknown): string[] =>
     Array.isArray(value) ? value.filter((each) => typeof each === 'string') : [];
   return kept.flatMap((sheet: unknown) => {
-    if (!isRecord(sheet)) return [];
-    const { day, patterns, words, bySight } = sheet;
+    if (typeof sheet !== 'object' || sheet === null) return [];
+    const { day, patterns, words, bySight } = sheet as Record<string, unknown>;
     if (typeof day !== 'string' || !/^\d{4}-\d\d-\d\d$/.test(day)) return [];
     return [{ day, patterns: texts(patterns), words: texts(words), bySight: texts(bySight) }];
   });

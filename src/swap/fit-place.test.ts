@@ -1,0 +1,59 @@
+import { describe, expect, test } from 'vitest';
+import { placeOf } from './fit-place.ts';
+import type { SwapTable } from './open-swaps.ts';
+
+/** Shares as noun, verb, adjective and adverb. */
+const shares = new Map([
+  ['men', [1, 0, 0, 0]],
+  ['old', [0, 0, 1, 0]],
+  ['took', [0, 1, 0, 0]],
+  ['sail', [0.6, 0.4, 0, 0]],
+  ['ran', [0, 1, 0, 0]],
+]);
+const table = {
+  isLemma: () => false,
+  irregularOf: () => [],
+  get: () => undefined,
+  shares: (word: string) => shares.get(word) ?? null,
+} as unknown as SwapTable;
+
+/** The place of the word in brackets. */
+function place(marked: string) {
+  const words = marked.split(' ');
+  const at = words.findIndex((word) => word.startsWith('['));
+  const pieces = words.map((word) => ({ lower: word.replace(/[[\]]/g, '') }));
+  return placeOf(pieces as never, at, table);
+}
+
+describe('a noun', () => {
+  test.each([
+    ['the [boat]', false],
+    ['the old [boat]', false],
+    ['the men took [boat]', true],
+    ['3 old [boat]', false],
+    ['in [boat]', true],
+    ['gull [boat]', true],
+    ['[boat] sank', true],
+  ])('of “%s” has nothing before it that it needs if it is counted: %s', (marked, isBare) => {
+    expect(place(marked).isBare).toBe(isBare);
+  });
+});
+
+describe('a word', () => {
+  test.each([
+    ['[big] men', true],
+    ['[big] sail', true],
+    ['[big] ran', false],
+    ['the [big] ran', true],
+    ['[big] the', false],
+    ['[big] .', false],
+  ])('of “%s” is before a noun: %s', (marked, isBeforeNoun) => {
+    expect(place(marked).isBeforeNoun).toBe(isBeforeNoun);
+  });
+
+  test('has the words up to the next mark ahead of it, six at most', () => {
+    expect(place('the [big] men ran , the').ahead).toEqual(['men', 'ran']);
+    expect(place('[big] a b c d e f g').ahead).toEqual(['a', 'b', 'c', 'd', 'e', 'f']);
+    expect(place('the old [big] men')).toMatchObject({ before: 'old', before2: 'the', after: 'men' });
+  });
+});
