@@ -128,7 +128,7 @@ const RULES: readonly FitRule[] = [
     speaksAgainst: ({ part, form }, { lemma }, _text, { before, table }) =>
       (part === 'a' || part === 'r') &&
       form === 'base' &&
-      (/^(more|most)$/.test(before) || /^(so|too|very|as|how|fairly|quite|rather|absolutely|really|truly|pretty|totally|completely|just|simply|utterly)$/.test(before)) &&
+      (/^(more|most)$/.test(before) || /^(so|too|very|as|how|fairly|quite|rather|absolutely|really|truly|pretty|totally|completely|just|simply|utterly|highly)$/.test(before)) &&
       (/^(very|not|at|in|for|so|a|more|with) /.test(lemma) ||
         (/^(more|most)$/.test(before) && !/^more /.test(inflect(lemma, part, 'er', table) ?? 'more '))),
   },
@@ -314,7 +314,7 @@ const AS_IS: readonly { readonly swap: RegExp; readonly before: RegExp; readonly
   { swap: /^(it|that|there|what) is$/, before: /^$/, after: /^(been|never|already|got|had|become|\w+ed|taken|gone|done)$/ },
   // It is not late for it isn't late; not for isn't he late, isn't it?
   {
-    swap: / not$/,
+    swap: / not$|^cannot$/,
     before: /^(why|how|where|when|what|who|which)$/,
     after: /^(i|you|he|she|it|we|they|this|that|there)$/,
   },
