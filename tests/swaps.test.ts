@@ -115,6 +115,10 @@ describe('one construction only', () => {
     ['They [continued] to sing.', 'went on'],
     ['[Guess] what they saw.', 'Think'],
     ['It was a [slightly] wet day.', 'bit'],
+    ['The plan [requires] that they sing.', 'needs'],
+    ["Why [can't] the boys sing?", 'cannot'],
+    ['He was too busy to [talk].', 'speak'],
+    ['The [sofa] is old, but it is the one sofa here.', 'couch'],
   ])('%s: not %s', (marked, text) => {
     expect(offers(marked)).not.toContain(text);
   });

@@ -34,6 +34,10 @@ const DETERMINER =
   /^(the|an?|this|that|these|those|my|your|his|her|its|our|their|some|any|no|every|each|another|\w+'s)$/;
 const OBJECT =
   /^(the|an?|this|these|those|my|your|his|her|its|our|their|some|any|no|every|each|all|both|another|it|them|him|us|me|you|himself|herself|itself|themselves|myself|yourself|more|many|much|what|such|other|new|\d[\d.,]*|\$|"|“)$/;
+const HAVE = /^(have|has|having|\w+'ve|(haven|hasn)'t)$/;
+/** Words that tell the degree of what follows, so that it cannot tell one of its own. */
+const SAYS_HOW_MUCH =
+  /^(so|too|very|as|how|fairly|quite|rather|absolutely|really|truly|pretty|totally|completely|just|simply|utterly|highly)$/;
 const COMPARATIVE = /^(more|less|\w+er|worse|better|fewer)$/;
 const ENDS =
   /^([.,;:!?)”"]|and|or|but|in|on|at|by|for|with|to|from|when|while|as|because|since|if|after|before|over|through)$/;
@@ -92,7 +96,12 @@ const CONSTRUCTIONS: readonly {
   // too busy to talk is not too busy to speak.
   { words: /^talk$/, swaps: /^speak$/, after: /^(to|with|of|about|on|for|in|at)$/ },
   // a major storm is a big one; major surgery is not.
-  { words: /^major$/, swaps: /^big$/, after: /^(depression|surgery|in|crime|league|leagues|general)$/, never: true },
+  {
+    words: /^major$/,
+    swaps: /^big$/,
+    after: /^(depression|surgery|in|crime|league|leagues|general)$/,
+    never: true,
+  },
   // A tough road is hard; who is tough on others is not hard on them.
   { words: /^tough$/, swaps: /^hard$/, after: /^on$/, never: true },
   // Simply put is not just put.
@@ -128,7 +137,7 @@ const RULES: readonly FitRule[] = [
     speaksAgainst: ({ part, form }, { lemma }, _text, { before, table }) =>
       (part === 'a' || part === 'r') &&
       form === 'base' &&
-      (/^(more|most)$/.test(before) || /^(so|too|very|as|how|fairly|quite|rather|absolutely|really|truly|pretty|totally|completely|just|simply|utterly)$/.test(before)) &&
+      (/^(more|most)$/.test(before) || SAYS_HOW_MUCH.test(before)) &&
       (/^(very|not|at|in|for|so|a|more|with) /.test(lemma) ||
         (/^(more|most)$/.test(before) && !/^more /.test(inflect(lemma, part, 'er', table) ?? 'more '))),
   },
@@ -168,6 +177,15 @@ const RULES: readonly FitRule[] = [
       ((/^(think|guess|say|know)$/.test(lemma) &&
         /^(him|me|us|them|her|in|the|an?|his|your|my|their|its)$/.test(after)) ||
         (form === 'participle' && BE.test(before) && NOT_PASSIVE.test(lemma))),
+  },
+  {
+    // He purchased it: he got it; he has got it says that he has it.
+    name: 'got behind have',
+    speaksAgainst: ({ part, form }, { lemma }, _text, { before, before2 }) =>
+      part === 'v' &&
+      form === 'participle' &&
+      lemma === 'get' &&
+      (HAVE.test(before) || (/^(already|just|never|also|not|\w+ly)$/.test(before) && HAVE.test(before2))),
   },
   {
     name: 'one construction only',
@@ -311,10 +329,14 @@ const AS_IS: readonly { readonly swap: RegExp; readonly before: RegExp; readonly
     after: /^(\d.*|two|three|four|five|six|ten|other|few|so|bit|now|single|time|once|last|one)$/,
   },
   // it is late for it's late; not for it's been late, where it is it has.
-  { swap: /^(it|that|there|what) is$/, before: /^$/, after: /^(been|never|already|got|had|become|\w+ed|taken|gone|done)$/ },
+  {
+    swap: /^(it|that|there|what) is$/,
+    before: /^$/,
+    after: /^(been|never|already|got|had|become|\w+ed|taken|gone|done)$/,
+  },
   // It is not late for it isn't late; not for isn't he late, isn't it?
   {
-    swap: / not$/,
+    swap: / not$|^cannot$/,
     before: /^(why|how|where|when|what|who|which)$/,
     after: /^(i|you|he|she|it|we|they|this|that|there)$/,
   },
