@@ -236,7 +236,7 @@ describe('has no fault for axe and fits a narrow window', () => {
     await view.getByLabel('By-sight words', { exact: true }).fill('the fin');
     await view.getByLabel('Title').focus();
     await view.getByText('Already decodable at this step: “fin”').waitFor();
-    await view.getByText('patterns that no step teaches').click();
+    await view.getByText('patterns not in this sequence').click();
     await expectSound();
   });
 

@@ -104,7 +104,7 @@ describe('a sequence', () => {
     await screen.getByLabel('Title').focus();
     await screen.getByText('Step 1 already teaches “the” as a by-sight word.').waitFor();
     await screen.getByText('Already decodable at this step: “fin”').waitFor();
-    await screen.getByText('patterns that no step teaches').waitFor();
+    await screen.getByText('patterns not in this sequence').waitFor();
   });
 
   test('of one’s own is made, followed, copied and deleted', async () => {
@@ -148,7 +148,7 @@ describe('a pasted sequence', () => {
     await field.fill(plan);
     await screen
       .getByRole('group', { name: 'ow' })
-      .getByRole('button', { name: 'It teaches nothing' })
+      .getByRole('button', { name: 'Nothing to teach here' })
       .click();
     await label('Group').selectOption('None yet');
     await button('Use this sequence').click();
@@ -211,7 +211,7 @@ describe('a pasted sequence', () => {
     expect(await blends.textContent()).not.toContain('br at the start of a word');
 
     // What it never teaches is said by the words that need it, and the group is asked for its step.
-    await screen.getByRole('heading', { name: 'Patterns that no step teaches' }).waitFor();
+    await screen.getByRole('heading', { name: 'Patterns not in this sequence' }).waitFor();
     expect(await screen.locator('.never-taught dd').first().textContent()).toMatch(/^\d+ words:/);
     await label('Group').selectOption('Plovers');
     await screen.getByLabel('Last step taught').selectOption('Step 3: Initial blends');

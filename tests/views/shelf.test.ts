@@ -75,7 +75,7 @@ describe('the list', () => {
   test('another mark is kept, and only from 90 to 100', async () => {
     await addAll(stories);
     await titles();
-    const mark = screen.getByLabel('Ready from');
+    const mark = screen.getByLabel('Count as ready from');
     await mark.fill('90');
     await mark.press('Tab');
     await expect.poll(() => kept.get('shelf-mark')).toBe(90);

@@ -175,7 +175,6 @@ export function PassageView({ id, groups, sequences, swap, onParted }: PassageVi
             />
           )}
           {report && <Reach tally={report.tally} />}
-          <OutMenu {...{ passage, version, shade, engine }} groupName={group?.name ?? null} />
           <StoryWords
             words={version.storyWords}
             onChange={(changed) => change((now) => setStoryWords(now, groupId, changed))}
@@ -202,6 +201,7 @@ export function PassageView({ id, groups, sequences, swap, onParted }: PassageVi
               onEdit={(edits) => editor.current?.edit(edits)}
             />
           )}
+          <OutMenu {...{ passage, version, shade, engine }} groupName={group?.name ?? null} />
           <LongSentences text={text} longest={longest} onChange={(most) => look({ longest: most })} />
           {report && groupId === groups.chosen && (
             <GapList

@@ -42,12 +42,6 @@ export function TakeQuestion({ look: { whole, counts, clashes }, onTake, onKeep 
           <dt>{answer('add', say(clashes.length > 0 ? 'groups.addBeside' : 'groups.addAll'))}</dt>
           <dd>{say(clashes.length > 0 ? 'groups.aboutAdd' : 'groups.aboutAddAll')}</dd>
         </div>
-        {whole && (
-          <div>
-            <dt>{answer('replace', say('groups.replaceAll'))}</dt>
-            <dd>{say('groups.aboutReplace')}</dd>
-          </div>
-        )}
         <div>
           <dt>
             <button ref={keep} type="button" class="plain" onClick={onKeep}>
@@ -56,6 +50,12 @@ export function TakeQuestion({ look: { whole, counts, clashes }, onTake, onKeep 
           </dt>
           <dd>{say('groups.aboutKeep')}</dd>
         </div>
+        {whole && (
+          <div class="take-replace">
+            <dt>{answer('replace', say('groups.replaceAll'))}</dt>
+            <dd>{say('groups.aboutReplace')}</dd>
+          </div>
+        )}
       </dl>
     </div>
   );

@@ -68,6 +68,18 @@ const LISTS = [
   ],
 ] as const satisfies readonly (readonly [string, TextId, readonly TextId[]])[];
 
+/** What the page has, in its order. */
+const SECTIONS = [
+  ['figure', 'help.figure'],
+  ['marks', 'help.marks'],
+  ['word', 'help.word'],
+  ['terms', 'help.terms'],
+  ['keys', 'help.keys'],
+  ['settings', 'help.settings'],
+  ['cannot', 'help.cannot'],
+  ['trouble', 'help.trouble'],
+] as const satisfies readonly (readonly [string, TextId])[];
+
 const TROUBLE = [
   'help.troubleButton',
   'help.troubleShare',
@@ -92,6 +104,17 @@ export function HelpPage() {
             {say('help.privacy')}
           </a>
         </p>
+        <nav class="help-links" aria-label={say('help.contents')}>
+          {SECTIONS.map(([id, title]) => (
+            <a key={id} href={`#${id}`}>
+              {say(title)}
+            </a>
+          ))}
+        </nav>
+        <section aria-labelledby="figure">
+          <h2 id="figure">{say('help.figure')}</h2>
+          <p>{say('help.figureLead')}</p>
+        </section>
         <section aria-labelledby="marks">
           <h2 id="marks">{say('help.marks')}</h2>
           <p>{say('help.marksLead')}</p>
@@ -103,10 +126,6 @@ export function HelpPage() {
           <p>{say('help.wordLead')}</p>
           <img src="/guide/word.png" alt="" loading="lazy" />
           <p>{say('help.wordCounts')}</p>
-        </section>
-        <section aria-labelledby="figure">
-          <h2 id="figure">{say('help.figure')}</h2>
-          <p>{say('help.figureLead')}</p>
         </section>
         <section aria-labelledby="terms">
           <h2 id="terms">{say('help.terms')}</h2>

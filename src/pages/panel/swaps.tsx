@@ -12,8 +12,7 @@ interface SwapsProps {
 
 /** Replacement words, each of which is put into the text at the desk. */
 export function Swaps({ swaps, word, tab, isShort = false }: SwapsProps) {
-  if (swaps.length === 0)
-    return <span class="quiet">{say(isShort ? 'panel.noSwapShort' : 'panel.noSwap')}</span>;
+  if (swaps.length === 0) return isShort ? null : <span class="quiet">{say('panel.noSwap')}</span>;
   return (
     <>
       {isShort && <span aria-hidden="true">→ </span>}

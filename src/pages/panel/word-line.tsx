@@ -28,7 +28,7 @@ export function WordLine({ word, swaps, tab, isOpen, onToggle, children }: WordL
         <button type="button" class="plain" lang="en" aria-expanded={isOpen} onClick={onToggle}>
           {shown}
         </button>
-        {swaps && <Swaps swaps={swaps} word={shown} tab={tab} isShort />}
+        {swaps && !isOpen && <Swaps swaps={swaps} word={shown} tab={tab} isShort />}
       </p>
     </div>
   );

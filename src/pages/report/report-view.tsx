@@ -61,6 +61,7 @@ export function ReportView({ text, engine, groups, sequences, groupId, article }
       <ClimbPart {...{ text, engine, sequences, groupId }} groups={groups.groups} />
       <section class="report-part" aria-labelledby="gaps-title">
         <h2 id="gaps-title">{say('ui.missingPatterns')}</h2>
+        {report.gaps.length > 0 && <p class="quiet gaps-hint">{say('report.gapsHint')}</p>}
         <GapList gaps={report.gaps.slice(0, GAPS)} group={judge.group} most={GAP_WORDS} />
       </section>
       {hard.length > 0 && (
@@ -82,7 +83,6 @@ export function ReportView({ text, engine, groups, sequences, groupId, article }
       <div class="report-folds">
         {report.gaps.length > GAPS && (
           <Fold says={say('report.allGaps', { count: report.gaps.length })}>
-            <p class="quiet">{say('report.gapsHint')}</p>
             <GapList gaps={report.gaps} group={judge.group} />
           </Fold>
         )}

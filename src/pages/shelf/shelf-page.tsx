@@ -148,7 +148,7 @@ function ShownPart({ shelf, groups, sequences, mark, route, intake }: ShownPartP
             {...{ shelf, rank, mark, groupId, wanted, order }}
             groups={groups.groups}
             step={stepOf(groups.groups[groupId]!)}
-            steps={findSequence(sequences, groups.groups[groupId]!.sequence)?.steps.length ?? null}
+            sequence={findSequence(sequences, groups.groups[groupId]!.sequence)}
             onGroup={setPicked}
             onWanted={setWanted}
             onOrder={setOrder}

@@ -1,7 +1,8 @@
 import { Fragment } from 'preact';
 import { useEffect, useMemo, useState } from 'preact/hooks';
-import type { Group } from '../../analyze/types.ts';
+import type { Group, Sequence } from '../../analyze/types.ts';
 import { HIGHEST_MARK, keepMark, LOWEST_MARK } from '../../host/store/shelf-mark.ts';
+import { stepTitle } from '../../ui/step-title.ts';
 import { say, sayWith, type TextId } from '../../wording/say.ts';
 import { FirstShelfPart } from './first-shelf-part.tsx';
 import { ShelfFilters } from './shelf-filters.tsx';
@@ -28,8 +29,8 @@ interface TextsViewProps {
   readonly onGroup: (id: string) => void;
   /** The group's step within its sequence. */
   readonly step: number;
-  /** How many steps the sequence has; null where the group follows none. */
-  readonly steps: number | null;
+  /** Null where the group follows none. */
+  readonly sequence: Sequence | null;
   readonly wanted: Wanted;
   readonly onWanted: (wanted: Wanted) => void;
   readonly order: Order;
@@ -38,7 +39,7 @@ interface TextsViewProps {
 
 /** The texts of the shelf in the order in which they fit a group. */
 export function TextsView(props: TextsViewProps) {
-  const { shelf, rank, mark, groups, groupId, step, steps, wanted, order } = props;
+  const { shelf, rank, mark, groups, groupId, step, sequence, wanted, order } = props;
   const group = groups[groupId]!;
   const [shown, setShown] = useState(PAGE);
   useEffect(() => setShown(PAGE), [groupId, wanted, order]);
@@ -104,7 +105,7 @@ export function TextsView(props: TextsViewProps) {
         </label>
       </div>
       <p class="quiet" id="mark-hint">
-        {describeStep(step, steps)} {say('shelf.markHint')}
+        {describeStep(step, sequence)} {say('shelf.markHint')}
       </p>
       <ShelfFilters texts={shelf.texts} wanted={wanted} onWanted={props.onWanted} found={sorted.length} />
       {shelf.texts.length === 0 && (
@@ -158,6 +159,7 @@ export function TextsView(props: TextsViewProps) {
   );
 }
 
-function describeStep(step: number, steps: number | null): string {
-  return steps === null ? say('shelf.noSteps') : say('shelf.atStep', { step, steps });
+function describeStep(step: number, sequence: Sequence | null): string {
+  if (sequence === null) return say('shelf.noSteps');
+  return say('shelf.atStep', { step, steps: sequence.steps.length, title: stepTitle(sequence, step) });
 }

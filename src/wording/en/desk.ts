@@ -50,7 +50,7 @@ export const desk = {
   noTable: 'Nothing is shaded, because Wordreach could not load its word list: {why} Reload this page.',
   textForGroup: 'Text for {group}',
   textForTheGroup: 'Text for the group',
-  keys: 'Tab goes to the next word that is not yet decodable. Escape, then Tab, leaves the text. Control+F searches the text.',
+  keys: 'Press a shaded word to see replacement words. Tab goes to the next shaded word; Escape, then Tab, leaves the text.',
 
   versionsAndPractice: 'Versions and practice',
   version: 'Version',

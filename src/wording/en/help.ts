@@ -28,7 +28,7 @@ export const help = {
   keyNone: 'not set',
   altClick: 'Alt + click',
   escape: 'Escape',
-  settings: 'Settings',
+  settings: 'Groups and settings',
   settingGroup:
     'Another group: in the panel, open the line with the group’s name and choose one, or press “Use this group” on the Groups page.',
   settingStep:

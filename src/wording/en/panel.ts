@@ -91,7 +91,6 @@ export const panel = {
   neededInShort: `${names.missingPatterns.en}: {patterns}.`,
   sayInstead: `${names.replacementWords.en}, at the desk:`,
   noSwap: 'No readable replacement word was found. Pre-teach this word, or leave it.',
-  noSwapShort: 'no replacement',
   wordInView: 'Word in view:',
   noTab: 'No web page is open here. Open a story, then press the Wordreach button in the toolbar.',
   silentFrames: {

@@ -16,7 +16,7 @@ export const report = {
   deference:
     'Wordreach estimates which words a group can decode from the patterns it has been taught. It does not assess a child. The teacher’s judgement comes first.',
   gapsHint:
-    'For each pattern: the step that teaches it, and how many more words are readable if it is taught. Some words also need another pattern.',
+    'For each pattern: its step, and how many more words are readable if it alone is taught. A word that occurs twice counts twice. Other words also need another pattern.',
   allGaps: 'All missing patterns ({count})',
   allWords: 'All words ({count})',
   andMore: { one: 'and 1 more', other: 'and {count} more' },

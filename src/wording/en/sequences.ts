@@ -4,11 +4,11 @@ import { names } from '../names.ts';
 export const sequences = {
   nameOfSequence: 'Sequence name',
   fromSchoolFollowed:
-    'This sequence comes from your school and stays as it is. Your first change makes a copy of your own, which {groups} then use. Undo takes it back.',
+    'This sequence comes from your school and stays as it is. Your first change makes a copy of your own, which {groups} then use. You can undo it.',
   fromSchool:
     'This sequence comes from your school and stays as it is. Your first change makes a copy of your own.',
   starterFollowed:
-    'This starter comes with Wordreach and stays as it is. Your first change makes a copy of your own, which {groups} then use. Undo takes it back.',
+    'This starter comes with Wordreach and stays as it is. Your first change makes a copy of your own, which {groups} then use. You can undo it.',
   starter:
     'This starter comes with Wordreach and stays as it is. Your first change makes a copy of your own.',
   countSteps: { one: '1 step', other: '{count} steps' },
@@ -72,8 +72,8 @@ export const sequences = {
     other: '{count} things to check, marked at their steps.',
   },
   patternsNeverTaught: {
-    one: 'One pattern that no step teaches',
-    other: '{count} patterns that no step teaches',
+    one: 'One pattern not in this sequence',
+    other: '{count} patterns not in this sequence',
   },
   teachesNothing: 'This step teaches nothing yet.',
   beforeItsLetters: '{pattern} comes before its letters are taught.',
@@ -108,7 +108,7 @@ export const sequences = {
   remembered: 'Wordreach remembers your choices for next time.',
   howUnderstood: 'How it was read',
   pressAPiece: 'Press an item to change what it teaches.',
-  neverTaughtTitle: 'Patterns that no step teaches',
+  neverTaughtTitle: 'Patterns not in this sequence',
   aboutNeverTaught:
     'Part of a sequence leaves out many, which is no fault. Next to each: how many of the {listed} most common words need it.',
   wordsNeedIt: { one: '1 word:', other: '{count} words:' },
@@ -145,7 +145,7 @@ export const sequences = {
   stepAndMeaning: 'step {step} · {meaning}',
   itTeaches: 'Teaches',
   guessIsRight: 'Guess is right',
-  taughtBySight: 'It is by-sight words',
-  teachNothing: 'It teaches nothing',
+  taughtBySight: 'These are by-sight words',
+  teachNothing: 'Nothing to teach here',
   takeChoiceBack: 'Undo my choice',
 } as const;

@@ -15,7 +15,7 @@ export const ui = {
   forgetFound: 'Discard it',
   reach: 'Readable',
   percentReadable: `{percent} ${names.readable.en}`,
-  canRead: '{known} of {running} words. Reading with help: {mark}%.',
+  canRead: '{known} of {running} words. With help, aim for {mark}%.',
   aboutMarks:
     'E. A. Betts, Foundations of Reading Instruction (1946): 95% of words known for reading with help, 99% for reading alone.',
   reads: 'decodable',

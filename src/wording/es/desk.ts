@@ -55,7 +55,7 @@ export const desk: Translated<typeof english> = {
     'No hay nada sombreado, porque Wordreach no pudo cargar su lista de palabras: {why} Recargue esta página.',
   textForGroup: 'Texto para {group}',
   textForTheGroup: 'Texto para el grupo',
-  keys: 'Tab lleva a la siguiente palabra aún no decodificable. Escape y luego Tab salen del texto. Control+F busca en el texto.',
+  keys: 'Pulse una palabra sombreada para ver palabras de reemplazo. Tab va a la siguiente palabra sombreada; Escape y después Tab salen del texto.',
 
   versionsAndPractice: 'Versiones y práctica',
   version: 'Versión',

@@ -30,7 +30,7 @@ export const help: Translated<typeof english> = {
   keyNone: 'sin asignar',
   altClick: 'Alt + clic',
   escape: 'Escape',
-  settings: 'Ajustes',
+  settings: 'Grupos y ajustes',
   settingGroup:
     'Otro grupo: en el panel, abra la línea con el nombre del grupo y elija uno, o pulse «Usar este grupo» en la página Grupos.',
   settingStep:

@@ -93,7 +93,6 @@ export const panel: Translated<typeof english> = {
   neededInShort: `${names.missingPatterns.es}: {patterns}.`,
   sayInstead: `${names.replacementWords.es}, en la mesa:`,
   noSwap: 'No se encontró ninguna palabra de reemplazo legible. Enseñe esta palabra antes de leer, o déjela.',
-  noSwapShort: 'sin reemplazo',
   wordInView: 'Palabra actual:',
   noTab:
     'Aquí no hay ninguna página web abierta. Abra un cuento y pulse el botón de Wordreach en la barra de herramientas.',

@@ -18,7 +18,7 @@ export const report: Translated<typeof english> = {
   deference:
     'Wordreach estima qué palabras puede decodificar un grupo con los patrones enseñados. No evalúa a ningún niño. El criterio docente va por delante.',
   gapsHint:
-    'De cada patrón: el paso que lo enseña y cuántas palabras más son legibles si se enseña. Algunas palabras necesitan además otro patrón.',
+    'De cada patrón: su paso y cuántas palabras más son legibles si se enseña solo ese. Una palabra que aparece dos veces cuenta dos veces. Otras palabras necesitan además otro patrón.',
   allGaps: 'Todos los patrones que faltan ({count})',
   allWords: 'Todas las palabras ({count})',
   andMore: { one: 'y 1 más', other: 'y {count} más' },

@@ -72,8 +72,8 @@ export const sequences: Translated<typeof english> = {
     other: 'Hay {count} cosas que revisar; están señaladas en sus pasos.',
   },
   patternsNeverTaught: {
-    one: 'Un patrón que ningún paso enseña',
-    other: '{count} patrones que ningún paso enseña',
+    one: 'Un patrón fuera de esta secuencia',
+    other: '{count} patrones fuera de esta secuencia',
   },
   teachesNothing: 'Este paso aún no enseña nada.',
   beforeItsLetters: '«{pattern}» va antes que sus letras.',
@@ -109,7 +109,7 @@ export const sequences: Translated<typeof english> = {
   remembered: 'Wordreach recuerda lo que elija para la próxima vez.',
   howUnderstood: 'Cómo se comprendió',
   pressAPiece: 'Pulse un fragmento para cambiar lo que enseña.',
-  neverTaughtTitle: 'Patrones que ningún paso enseña',
+  neverTaughtTitle: 'Patrones fuera de esta secuencia',
   aboutNeverTaught:
     'A una parte de una secuencia le faltan muchos, y no es un error. Al lado de cada uno: cuántas de las {listed} palabras más frecuentes lo necesitan.',
   wordsNeedIt: { one: '1 palabra:', other: '{count} palabras:' },
@@ -150,6 +150,6 @@ export const sequences: Translated<typeof english> = {
   itTeaches: 'Enseña',
   guessIsRight: 'La suposición es correcta',
   taughtBySight: 'Son palabras de reconocimiento visual',
-  teachNothing: 'No enseña nada',
+  teachNothing: 'Aquí no hay nada que enseñar',
   takeChoiceBack: 'Deshacer mi elección',
 };

@@ -17,7 +17,7 @@ export const ui: Translated<typeof english> = {
   forgetFound: 'Descartarlo',
   reach: 'Legible',
   percentReadable: `{percent} ${names.readable.es}`,
-  canRead: '{known} de {running} palabras. Con ayuda: {mark}%.',
+  canRead: '{known} de {running} palabras. Con ayuda, desde {mark}%.',
   aboutMarks:
     'E. A. Betts, Foundations of Reading Instruction (1946): 95% de palabras conocidas para leer con ayuda, 99% para leer a solas.',
   reads: 'decodificables',
