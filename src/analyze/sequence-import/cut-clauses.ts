@@ -103,6 +103,9 @@ function dividers(text: string): readonly number[] {
     // "sh first, then ch": two items; "double, then add" is one.
     if (char === ',' && depth === 0 && /^, then (?!add|or)\p{L}{1,3}(?!\p{L})/u.test(text.slice(i, i + 14)))
       cuts.push(i + 1);
+    // "ch, sh/ch sort"
+    if (char === ',' && depth === 0 && /^,\s[\p{L}/]{1,14} sorts?\s*$/iu.test(text.slice(i, i + 30)))
+      cuts.push(i + 1);
     // "digraphs review + tch"
     if (
       /[+,&]/.test(char) &&

@@ -58,9 +58,9 @@ const plain = /w\/(?=\s)/iuy;
 const abbreviation = /(?:e\.\s?g\.?|i\.\s?e\.?|ex\.)(?![\p{L}\p{N}])/iuy;
 /** `Mrs. P.`, `Ms Okafor`, `K-2`: who, and which grades. */
 const teacher =
-  /(?<![\p{L}\p{N}])(?:(?:Mrs?|Ms|Miss|Dr|Sr)\.?\s+\p{Lu}(?:\p{Ll}+|\.)?|[KR][-–]\d)(?![\p{L}\p{N}])/uy;
+  /(?<![\p{L}\p{N}])(?:(?:Mrs?|Ms|Miss|Dr|Sr)\.?\s+\p{Lu}(?:\p{Ll}+|\.)?|[KR][-–]\d|[Gg]r\.?\s\d{1,2})(?![\p{L}\p{N}])/uy;
 /** "Rm 14, J. Teixeira": an initial and a surname behind other words; not "Part B. Digraphs". */
-const initialed = /(?<=\S\s)\p{Lu}\.\s+(\p{Lu}\p{L}{3,})(?![\p{L}\p{N}])/uy;
+const initialed = /(?<=(?:[\p{L}\p{N}]{2},|[-–—(]|\bby)\s?)\p{Lu}\.\s+(\p{Lu}\p{L}{3,})(?![\p{L}\p{N}])/uy;
 
 function initialAt(text: string, at: number): string | undefined {
   initialed.lastIndex = at;
