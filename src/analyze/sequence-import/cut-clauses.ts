@@ -118,6 +118,9 @@ function dividers(text: string): readonly number[] {
   return cuts;
 }
 
+/** The most letters of a list of words to read. */
+const LONGEST_READ = 120;
+
 function cutAtNames(part: string, kind: CellKind): readonly Clause[] {
   const found: { at: number; kind: CellKind }[] = [];
   for (let colon = part.indexOf(':'); colon >= 0; colon = part.indexOf(':', colon + 1)) {
@@ -131,6 +134,10 @@ function cutAtNames(part: string, kind: CellKind): readonly Clause[] {
     found.push({ at: 0, kind: dashed });
   for (const { index } of part.matchAll(sightListStart))
     if (!found.some(({ at }) => Math.abs(at - index) < 6)) found.push({ at: index, kind });
+  // "short a, read at, am, sad"
+  const read = /(?<=[,;]\s)read\s+\p{Ll}{2,}(?:,\s*\p{Ll}{2,})+\s*$/u.exec(part.slice(-LONGEST_READ));
+  if (read !== null)
+    found.push({ at: Math.max(0, part.length - LONGEST_READ) + read.index, kind: 'examples' });
   found.sort((a, b) => a.at - b.at);
   const texts = cutAt(
     part,

@@ -49,8 +49,10 @@ const goesOverName =
   /\b(?:review|assessments?|check(?:point|-?in|-?up)?|testing|tests?|monitoring|screening|catch[- ]?up)\b/i;
 
 /** In a step that only goes over what was taught, such a guess teaches nothing: "Word sorts by vowel sound". */
-const isOpenGuess = ({ status, bySight, headings }: ReadItem) =>
-  status === 'guessed' && bySight.length === 0 && headings.length > 0;
+const isOpenGuess = ({ status, bySight, headings, patterns }: ReadItem) =>
+  status === 'guessed' &&
+  bySight.length === 0 &&
+  (headings.length > 0 || patterns.every((id) => id.startsWith('syllables-')));
 
 /** The headings of the nearest line above that has any; the nearest stands first. */
 function headingsAbove(about = ''): readonly Phrase[] {

@@ -45,7 +45,7 @@ export function settleSpelling(
   beside: Beside,
   others: readonly Spelled[] = [],
 ): SettledLetters {
-  const settled = settle(spelled, beside, others);
+  const settled = soundOfS(settle(spelled, beside, others), spelled);
   const weight = explains(spelled, settled.ids, others, beside.needs);
   const unheard = spelled.sounds.some(({ within }) => within?.size === 0);
   return {
@@ -56,6 +56,13 @@ export function settleSpelling(
     contradicted: weight === 'contradicts',
     letters: spelled.spelling.letters,
   };
+}
+
+/** "-s /z/", and "s that sounds like /z/" under "Plural -s": one of the two sounds that the ending has. */
+function soundOfS(settled: Omit<Settled, 'confirmed'>, { sounds }: Spelled): Omit<Settled, 'confirmed'> {
+  if (settled.ids.length !== 1 || settled.ids[0] !== 'suffix-s' || sounds.length === 0) return settled;
+  const heard = ['s', 'z'].filter((id) => sounds.some(({ within }) => within!.has(id)));
+  return heard.length === 1 ? { ...settled, ids: [`suffix-s-${heard[0]}`] } : settled;
 }
 
 function settle(spelled: Spelled, beside: Beside, others: readonly Spelled[]): Omit<Settled, 'confirmed'> {
