@@ -36,7 +36,9 @@ export function readStep(
   const some = cells[0]?.row !== undefined && items.some(isOpenGuess);
   return items.map(
     (item): ReadItem =>
-      item.status === 'unknown' || isOpenGuess(item) || (some && item.bySight.length === 0)
+      (item.status === 'unknown' && /\s/.test(item.text)) ||
+      isOpenGuess(item) ||
+      (some && item.bySight.length === 0)
         ? { ...item, status: 'ignored', patterns: [], bySight: [] }
         : item,
   );

@@ -345,7 +345,7 @@ const inLists: readonly {
   { letters: 'al', alone: 'suffix-al', beside: /^(?:el|il|le)$/, means: ['final-al'] },
   // The vowel of cure, not the ending of failure.
   { letters: 'ure', beside: /^(?:ire|are|ore|ere|eer|air|oar)$/, means: ['ure'] },
-  { letters: 'er', alone: 'suffix-er', beside: /^(?:ir|ur|ar)$/, means: ['er'] },
+  { letters: 'er', alone: 'suffix-er', beside: /^(?:ir|ur)$/, means: ['er'] },
   { letters: 'ent', beside: /^(?:ant|ance|ence)$/, means: ['suffix-ent'] },
   { letters: "'s", beside: /^(?:n't|'(?:ll|re|ve|d|m))$/, means: ['contraction-is'] },
 ];
