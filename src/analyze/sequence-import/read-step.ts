@@ -208,7 +208,9 @@ function withoutExampleLines(
     const taught = new Set(kept.slice(0, i).flatMap((cell) => cell.items.flatMap((item) => item.patterns)));
     const words = readWords(text).filter((word) => !/^(?:and|or|examples?)$/i.test(word));
     const shown = words.map((word) => needs(word.toLowerCase()));
-    if (words.length === 0 || !shown.every((ids) => [...ids].some((id) => taught.has(id)))) return;
+    // One word with a capital may be what is taught: "Abbreviations".
+    const single = words.length < 2 && !/^\p{Ll}/u.test(text);
+    if (words.length === 0 || single || !shown.every((ids) => [...ids].some((id) => taught.has(id)))) return;
     kept[i] = {
       kind,
       items: items.map((item): ReadItem => ({ ...item, status: 'ignored', patterns: [], bySight: [] })),
