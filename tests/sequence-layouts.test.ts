@@ -79,7 +79,7 @@ test('the steps of looser texts are found, and as many clauses as before are rea
   expect(clauses).toHaveLength(407);
   expect(steps.filter(({ found }) => found === null)).toEqual([]);
   expect(count('right')).toBeGreaterThanOrEqual(391);
-  expect(count('wrong but sure')).toBeLessThanOrEqual(3);
+  expect(count('wrong but sure')).toBeLessThanOrEqual(2);
 });
 
 /**
@@ -88,15 +88,17 @@ test('the steps of looser texts are found, and as many clauses as before are rea
  * (72 to 75), 93.6 % (76 to 79), and 91.8 % (80 to 83) with the rules mended by 76 to 79 alone. Then 92.5 % (84 to 87),
  * and, with rules found by generated wordings, 89.0 % (88, 89), 97.6 % (90, 91), 86.9 % (92, 93: one fault in fourteen
  * lists of by-sight words) and 96.5 % (94, 95), each with the rules mended by those before it; sure and wrong were 2.8,
- * 1.8, 10.2 and 2.3 %.
+ * 1.8, 10.2 and 2.3 %. Since then a name is right as well whose step teaches all of it, and doubts make guesses of what does
+ * not go together: 95.0 % (96, 97) and 89.8 % (98, 99), then 96.3 % (100, 101) and 75.6 % (102, 103: dated lines taken for
+ * cells between commas; the other document 98.2 %); sure and wrong 1.3, 2.4, 2.1 and 8.0 %.
  */
 test('as many clauses of other authors as before are read right, and what is read wrong is seldom sure', () => {
   const { clauses, steps, count } = readTexts('sequences/other-steps/');
-  expect(clauses).toHaveLength(3096);
-  expect(steps.filter(({ found }) => found !== null).length).toBeGreaterThanOrEqual(1494);
-  expect(count('right')).toBeGreaterThanOrEqual(3049);
-  expect(count('wrong but sure')).toBeLessThanOrEqual(6);
-}, 120_000);
+  expect(clauses).toHaveLength(3906);
+  expect(steps.filter(({ found }) => found !== null).length).toBeGreaterThanOrEqual(1793);
+  expect(count('right')).toBeGreaterThanOrEqual(3844);
+  expect(count('wrong but sure')).toBeLessThanOrEqual(9);
+}, 240_000);
 
 /**
  * Texts of two more authors: running prose, ticked lists, columns of a PDF, minutes, notes on a phone. Before the rules
@@ -108,7 +110,7 @@ test('as many clauses of running prose, ticked lists and wrapped columns as befo
   expect(clauses).toHaveLength(694);
   expect(steps.filter(({ found }) => found !== null).length).toBeGreaterThanOrEqual(341);
   expect(count('right')).toBeGreaterThanOrEqual(618);
-  expect(count('wrong but sure')).toBeLessThanOrEqual(7);
+  expect(count('wrong but sure')).toBeLessThanOrEqual(5);
 });
 
 test('the steps of whole documents are found and titled, and what is read wrong is seldom sure', () => {

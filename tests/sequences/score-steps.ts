@@ -69,9 +69,23 @@ export function scoreSteps(annotated: string, engine?: WordAnalyzer): ScoredText
     const again =
       names && items.length > 0 && read.split(' ').every((id) => listed.has(id) && (title || !own.has(id)));
     const found = [...foundIn].map((place) => imported[place]!.title).join(' & ');
-    return [{ step: found, text, meaning, read, verdict: again ? 'right' : verdictOf(items, meaning) }];
+    // A name that was left out, of which the rest of the step teaches all that it may mean: "Soft c" above `ce, ci`.
+    const named =
+      items.length > 0 && read === '-' && [...foundIn].some((place) => teaches(imported[place]!, meaning));
+    return [
+      { step: found, text, meaning, read, verdict: again || named ? 'right' : verdictOf(items, meaning) },
+    ];
   });
   return { steps: scoreTitles(pieces, imported), clauses, strays, askedBesides };
+}
+
+/** Whether a step teaches the whole of what a clause may mean. */
+function teaches({ items }: { readonly items: readonly ImportedItem[] }, meaning: string): boolean {
+  const taught = new Set(items.flatMap(({ patterns }) => patterns));
+  return meaning
+    .split('||')
+    .map((one) => spellOut(one.trim()).split(/\s+/))
+    .some((ids) => ids.every((id) => taught.has(id)));
 }
 
 function scoreTitles(pieces: readonly Piece[], imported: readonly { title: string }[]): ScoredStep[] {

@@ -80,6 +80,17 @@ function cutProse(text: string): readonly Clause[] {
 const sentenceEnd =
   /(?<!\b(?:Mrs?|Ms|Dr|St|Gr|Rm|vs|no|wk|incl|init|fin|syll?|ex|e\.g|i\.e|Thurs?|Tues?|Wed|Fri|Mon|\p{Lu}))[.!?]["”’)]*\s+(?=["“‘(]?\p{Lu})/gu;
 
+/** Where an item begins behind a comma or plus that divides more than the parts of a list; null for others. */
+function itemBehind(text: string, i: number): number | null {
+  const char = text[i]!;
+  if (!/[+,&]/.test(char)) return null;
+  // "sh first, then ch": two items; "double, then add" is one. "ch, sh/ch sort"
+  const behind = text.slice(i, i + 30);
+  if (/^, then (?!add|or)\p{L}{1,3}(?!\p{L})|^,\s[\p{L}/]{1,14} [Ss]orts?\s*$/u.test(behind)) return i + 1;
+  // "digraphs review + tch"
+  return /\p{L}{3,}\s+review\s*$/iu.test(text.slice(Math.max(0, i - 40), i)) ? i : null;
+}
+
 function dividers(text: string): readonly number[] {
   const cuts: number[] = [];
   let depth = 0;
@@ -100,20 +111,15 @@ function dividers(text: string): readonly number[] {
       (/^(?:\.{3}|…)\s/.test(text.slice(i, i + 4)) && depth === 0)
     )
       cuts.push(i + 1);
-    // "sh first, then ch": two items; "double, then add" is one.
-    if (char === ',' && depth === 0 && /^, then (?!add|or)\p{L}{1,3}(?!\p{L})/u.test(text.slice(i, i + 14)))
-      cuts.push(i + 1);
-    // "digraphs review + tch"
-    if (
-      /[+,&]/.test(char) &&
-      depth === 0 &&
-      /\p{L}{3,}\s+review\s*$/iu.test(text.slice(Math.max(0, i - 40), i))
-    )
-      cuts.push(i);
+    const item = depth === 0 ? itemBehind(text, i) : null;
+    if (item !== null) cuts.push(item);
     if (char === '\n' || '•|▪◦'.includes(char) || (char === ';' && depth === 0)) cuts.push(i + 1);
   }
   return cuts;
 }
+
+/** The most letters of a list of words to read. */
+const LONGEST_READ = 120;
 
 function cutAtNames(part: string, kind: CellKind): readonly Clause[] {
   const found: { at: number; kind: CellKind }[] = [];
@@ -128,6 +134,10 @@ function cutAtNames(part: string, kind: CellKind): readonly Clause[] {
     found.push({ at: 0, kind: dashed });
   for (const { index } of part.matchAll(sightListStart))
     if (!found.some(({ at }) => Math.abs(at - index) < 6)) found.push({ at: index, kind });
+  // "short a, read at, am, sad"
+  const read = /(?<=[,;]\s)read\s+\p{Ll}{2,}(?:,\s*\p{Ll}{2,})+\s*$/u.exec(part.slice(-LONGEST_READ));
+  if (read !== null)
+    found.push({ at: Math.max(0, part.length - LONGEST_READ) + read.index, kind: 'examples' });
   found.sort((a, b) => a.at - b.at);
   const texts = cutAt(
     part,

@@ -202,6 +202,8 @@ function withList({ chunks, items, settled, lexemes }: ClauseReading, item: Read
   if (item.status !== 'ignored' || named || !announces || spelled.length > 0 || ids.length === 0) return item;
   const behind = items.slice(i + 1).flatMap(({ patterns }) => patterns);
   const listed = phrases.some(({ within }) => behind.some((id) => within?.has(id) === true));
-  if (listed || settled.length === 0) return item;
+  // "final syllable -ic" is about one that nobody lists.
+  const single = settled.every(({ spelled: own }) => own.spelling.letters.length === 1);
+  if (listed || settled.length === 0 || !single) return item;
   return { ...item, status: 'guessed', patterns: [...new Set(ids)], headings: phrases };
 }

@@ -15,6 +15,9 @@ import { soundPhrase } from './sound-phrase.ts';
 import { findSpelling } from './spellings.ts';
 import type { Lexeme } from './split-lexemes.ts';
 
+const bothEnds = note(
+  '(?:at|in) (?:the )?(?:beginning|start|front) and (?:at |in )?(?:the )?(?:end|back)(?: of (?:a |the )?words?)?',
+);
 const bothVoices = becomes(
   'note',
   '(?:both )?(?:the )?(?:voiced|unvoiced|voiceless) (?:and|or) (?:the )?(?:voiced|unvoiced|voiceless)(?: sounds?)?',
@@ -65,9 +68,7 @@ export const saidNotations: readonly NotationRule[] = [
     name: 'letters at both ends of words',
     example: 'sh at the beginning and end: shop',
     counterExample: 'sh at the beginning',
-    applies: note(
-      `(?:at|in|for|from)? ?(?:the )?(?:beginning|start|front|initial) (?:and|or) (?:at |in )?(?:the )?(?:end|final|back)(?: (?:position|places?))?(?: of (?:a |the )?words?)?`,
-    ),
+    applies: (lexemes, i) => (candidatesOf(lexemes[i - 1]).length === 0 ? null : bothEnds(lexemes, i)),
   },
   {
     name: 'both ways to say th',

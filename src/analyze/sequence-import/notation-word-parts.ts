@@ -77,17 +77,22 @@ export function rimeList(lexemes: readonly Lexeme[], i: number): Notation | null
   }
   // "-ing, -ed" are suffixes, "-ang, -ing" are read as they are.
   if (plain === 0 || (given.length === 1 && suffixes > 0)) return null;
-  // "-ig, -in dig, fin": examples.
   const letters = given.flatMap(({ text }) => (text === '' || /^\W/.test(text) ? [] : [text]));
+  end = endOfRimes(letters, lexemes, end);
+  const single = given.length === 1 && !/^(?:ight|[aiou].e)$/.test(lexemes[i]!.text);
+  return single || showsWeakEndings(letters, lexemes.slice(end)) ? null : { taken: end - i, given };
+}
+
+/** "-ig, -in dig, fin": where their examples end. */
+function endOfRimes(letters: readonly string[], lexemes: readonly Lexeme[], from: number): number {
+  let end = from;
   for (let at = end; at < lexemes.length; at++) {
     const { kind, text } = lexemes[at]!;
     if (kind === 'break') continue;
     if (kind !== 'word' || !letters.some((one) => text.endsWith(one) && text.length > one.length)) break;
     end = at + 1;
   }
-  if (showsWeakEndings(letters, lexemes.slice(end))) return null;
-  const single = given.length === 1 && !/^(?:ight|[aiou].e)$/.test(lexemes[i]!.text);
-  return single ? null : { taken: end - i, given };
+  return end;
 }
 
 /** "-en, -on (seven, lemon)": examples of two syllables show endings that rhyme no words. */

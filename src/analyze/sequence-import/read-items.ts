@@ -402,7 +402,8 @@ function listsWords(text: string): boolean {
 }
 
 function isCommonWord(text: string): boolean {
-  return !/^-|-$/.test(text.trim()) && commonWords.has(text.toLowerCase().replace(/[^\p{L}']/gu, ''));
+  // "i" is a letter, "I" a word.
+  return !/^-|-$|^i$/.test(text.trim()) && commonWords.has(text.toLowerCase().replace(/[^\p{L}']/gu, ''));
 }
 
 /** A piece of a by-sight list that tells of words without naming them: "the three from her worksheet". */

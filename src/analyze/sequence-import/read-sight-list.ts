@@ -45,7 +45,9 @@ export function readSightList(text: string): SightList {
     const colon = body.search(/\p{L}\s?:/u);
     if (colon > 0) {
       const from = Math.max(body.lastIndexOf(',', colon), body.lastIndexOf(';', colon));
-      if (from > 0) {
+      // "Herons: the, to"
+      if (from < 0) body = body.slice(body.indexOf(':', colon) + 1);
+      else {
         sure = false;
         // "said, of Decodable: ship": the name has a word of the list before it.
         const [first = '', second] = body.slice(from + 1, colon + 1).match(/[\p{L}\p{M}'’-]+/gu) ?? [];

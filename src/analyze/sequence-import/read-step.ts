@@ -36,7 +36,9 @@ export function readStep(
   const some = cells[0]?.row !== undefined && items.some(isOpenGuess);
   return items.map(
     (item): ReadItem =>
-      item.status === 'unknown' || isOpenGuess(item) || (some && item.bySight.length === 0)
+      (item.status === 'unknown' && /\s/.test(item.text)) ||
+      isOpenGuess(item) ||
+      (some && item.bySight.length === 0)
         ? { ...item, status: 'ignored', patterns: [], bySight: [] }
         : item,
   );
@@ -49,8 +51,10 @@ const goesOverName =
   /\b(?:review|assessments?|check(?:point|-?in|-?up)?|testing|tests?|monitoring|screening|catch[- ]?up)\b/i;
 
 /** In a step that only goes over what was taught, such a guess teaches nothing: "Word sorts by vowel sound". */
-const isOpenGuess = ({ status, bySight, headings }: ReadItem) =>
-  status === 'guessed' && bySight.length === 0 && headings.length > 0;
+const isOpenGuess = ({ status, bySight, headings, patterns }: ReadItem) =>
+  status === 'guessed' &&
+  bySight.length === 0 &&
+  (headings.length > 0 || patterns.every((id) => id.startsWith('syllables-')));
 
 /** The headings of the nearest line above that has any; the nearest stands first. */
 function headingsAbove(about = ''): readonly Phrase[] {
@@ -132,7 +136,11 @@ function readRow(cells: readonly LaidCell[], needs: WordNeeds, plan: PlanWide): 
   const headings = cells.map(({ text, kind }) =>
     teaching(kind) ? readItems(text, kind).flatMap((item) => item.headings) : [],
   );
-  const readCell = ({ text, kind, about }: LaidCell, i: number, shown = examples): ReadCell => {
+  const readCell = (
+    { text, kind, about }: LaidCell,
+    i: number,
+    shown: readonly string[] = examples,
+  ): ReadCell => {
     const named = headingsAbove(about);
     const others = cells[0]!.row === undefined ? [] : headings.filter((_, place) => place !== i).flat();
     return {
@@ -200,7 +208,9 @@ function withoutExampleLines(
     const taught = new Set(kept.slice(0, i).flatMap((cell) => cell.items.flatMap((item) => item.patterns)));
     const words = readWords(text).filter((word) => !/^(?:and|or|examples?)$/i.test(word));
     const shown = words.map((word) => needs(word.toLowerCase()));
-    if (words.length === 0 || !shown.every((ids) => [...ids].some((id) => taught.has(id)))) return;
+    // One word with a capital may be what is taught: "Abbreviations".
+    const single = words.length < 2 && !/^\p{Ll}/u.test(text);
+    if (words.length === 0 || single || !shown.every((ids) => [...ids].some((id) => taught.has(id)))) return;
     kept[i] = {
       kind,
       items: items.map((item): ReadItem => ({ ...item, status: 'ignored', patterns: [], bySight: [] })),
@@ -263,31 +273,32 @@ function lettersBeside(cells: readonly ReadCell[], i: number): ReadonlySet<strin
 const isListed = (headings: readonly Phrase[], letters: ReadonlySet<string>) =>
   headings.some(({ within }) => [...within!].some((id) => letters.has(id)));
 
+/** "Gliding vowels" beside oi, oy only names them; "ei/ie" may teach besides. */
+function onlyNames(item: ReadItem, names: boolean): boolean {
+  const { headings, status, text, partly, patterns } = item;
+  // So does "Complex consonants" beside tch, of which "consonants" alone is a guess.
+  const vague =
+    partly === true || names || patterns.length > MANY || /\b(?:review|revision|mixed)\b/i.test(text);
+  const guess = status === 'guessed' && headings.length > 0 && vague;
+  return (status === 'unknown' || guess) && !/[(/[]|-\p{L}|\p{L}-(?!\p{L})/u.test(text);
+}
+
+/** "Schwa in unaccented syllables" beside -el may teach besides: the teacher is asked to look. */
+function mayTeachBesides({ headings, status, patterns }: ReadItem, letters: ReadonlySet<string>): boolean {
+  const [heading] = headings;
+  if (headings.length !== 1 || status !== 'matched' || patterns.length === 0) return false;
+  return heading!.sure && heading!.ids.length > FEW && !heading!.ids.some((id) => letters.has(id));
+}
+
 /** An item of a row whose letters stand in another cell: a heading of them, or a title that nobody knows. */
 function narrow(item: ReadItem, kind: CellKind, letters: ReadonlySet<string>, names: boolean): ReadItem {
   const { headings, status } = item;
   const listed = isListed(headings, letters);
-  // "Gliding vowels" beside oi, oy only names them; "ei/ie" may teach besides.
-  // So does "Complex consonants" beside tch, of which "consonants" alone is a guess.
-  const vague =
-    item.partly === true ||
-    names ||
-    item.patterns.length > MANY ||
-    /\b(?:review|revision|mixed)\b/i.test(item.text);
-  const guess = status === 'guessed' && headings.length > 0 && vague;
-  const nameless = (status === 'unknown' || guess) && !/[(/[]|-\p{L}|\p{L}-(?!\p{L})/u.test(item.text);
-  const onlyTitle = kind === 'title' && letters.size > 0 && nameless;
+  const onlyTitle = kind === 'title' && letters.size > 0 && onlyNames(item, names);
   if (!listed && !onlyTitle) return item;
   const part = listedInPart(item, letters);
   if (part !== null) return part;
-  // "Schwa in unaccented syllables" beside -el may teach besides: the teacher is asked to look.
-  const [heading] = headings;
-  const besides =
-    headings.length === 1 &&
-    heading!.sure &&
-    heading!.ids.length > FEW &&
-    !heading!.ids.some((id) => letters.has(id));
-  if (besides && status === 'matched' && item.patterns.length > 0) return { ...item, status: 'guessed' };
+  if (mayTeachBesides(item, letters)) return { ...item, status: 'guessed' };
   // "Soft c" beside ce, ci, cy says the same.
   const same = item.patterns.length > 0 && item.patterns.every((id) => letters.has(id));
   if (same && status === 'matched' && !headings.some(({ sound }) => sound)) return item;

@@ -90,7 +90,7 @@ export function goesOver(text: string): boolean {
     /^blend(?:ing)? (?:(?:and segment(?:ing)?|\d|two|three|vc|cvc|cv|short|simple|letter|sounds?|words?|and|or|to|the|in|into)\b[\s,-]*)+$/i.test(
       plain,
     ) ||
-    /(?:\bword pairs|[/ ]sorts?)$/i.test(plain) ||
+    /^[^,;]*(?:\bword pairs|[/ ]sorts?)$/i.test(plain) ||
     // "Clap the beats and find the vowel"
     /^(?:use|clap|feel|find|look|listen|show|point|tap|say|sing|send|bring|ask|keep|give|let|take|play|put|make sure) (?:a|an|the|your|their|our|them|him|her|for|at|to|out)\b(?!.*[-:/])/i.test(
       plain,
@@ -119,7 +119,7 @@ export function isLegend(text: string): boolean {
 }
 
 const signature =
-  /^[*_("“~–—-]*\s*(?:(?:by|with|from)\s+)?(?:(?:\p{Lu}\.\s?){1,2}(\p{Lu}\p{Ll}{2,}(?:[-'’]\p{Lu}?\p{Ll}+)?)|(?:Mrs?|Ms|Miss|Dr)\.?\s+\p{Lu}[\p{L}.'’-]*)(?:\s*,?\s*(?:Gr(?:ade)?\.?|Room|Rm\.?|K|Year|Yr)\s*[\dK–-]*)?[)*_.,"”~]*$/u;
+  /^[*_("“~–—-]*\s*(?:(?:by|with|from)\s+)?(?:(?:\p{Lu}\.\s?){1,2}(\p{Lu}\p{Ll}+(?:\p{Lu}\p{Ll}+|\p{Ll})(?:[-'’]\p{Lu}?\p{Ll}+)?)|(?:Mrs?|Ms|Miss|Dr)\.?\s+\p{Lu}[\p{L}.'’-]*)(?:\s*,?\s*(?:Gr(?:ade)?\.?|Room|Rm\.?|K|Year|Yr)\s*[\dK–-]*)?[)*_.,"”~]*$/u;
 
 /** Whether a text is nothing but who wrote the plan: "R. Tsai", "(C. Brannigan)"; not "B. Open syllables". */
 export function isSignature(text: string): boolean {

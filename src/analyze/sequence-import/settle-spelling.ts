@@ -1,6 +1,7 @@
 import { catalogue } from '../catalogue/catalogue.ts';
 import type { PatternId } from '../types.ts';
 import type { Spelled } from './clause-chunk.ts';
+import type { Phrase } from './phrases.ts';
 import { composites, findSpelling, rimes } from './spellings.ts';
 import { type Beside, explains, patternsShown } from './weigh-examples.ts';
 
@@ -45,7 +46,11 @@ export function settleSpelling(
   beside: Beside,
   others: readonly Spelled[] = [],
 ): SettledLetters {
-  const settled = settle(spelled, beside, others);
+  const weakVowel = vowelOfWeakEnding(spelled, beside);
+  const settled: Meant =
+    weakVowel === null
+      ? soundOfS(settle(spelled, beside, others), spelled)
+      : { ids: [weakVowel], sure: true, left: [weakVowel] };
   const weight = explains(spelled, settled.ids, others, beside.needs);
   const unheard = spelled.sounds.some(({ within }) => within?.size === 0);
   return {
@@ -58,119 +63,233 @@ export function settleSpelling(
   };
 }
 
-function settle(spelled: Spelled, beside: Beside, others: readonly Spelled[]): Omit<Settled, 'confirmed'> {
+/** "-s /z/", and "s that sounds like /z/" under "Plural -s": one of the two sounds that the ending has. */
+function soundOfS(settled: Meant, { sounds }: Spelled): Meant {
+  if (settled.ids.length !== 1 || settled.ids[0] !== 'suffix-s' || sounds.length === 0) return settled;
+  const heard = ['s', 'z'].filter((id) => sounds.some(({ within }) => within!.has(id)));
+  return heard.length === 1 ? { ...settled, ids: [`suffix-s-${heard[0]}`] } : settled;
+}
+
+type Meant = Omit<Settled, 'confirmed'>;
+
+/** Letters with what is said of them, and what that leaves of their meanings. */
+interface Known {
+  readonly spelled: Spelled;
+  readonly beside: Beside;
+  readonly others: readonly Spelled[];
+  /** Sounds of the letters themselves, or of the whole row where it lists several. */
+  readonly sounds: readonly Phrase[];
+  readonly headings: readonly Phrase[];
+  /** What any of the sounds can mean. */
+  readonly said: ReadonlySet<PatternId>;
+  readonly left: readonly PatternId[];
+  /** Of what is left, what the letters usually mean. */
+  readonly usual: readonly PatternId[];
+  /** Of what is left, what a heading or sound teaches by itself. */
+  readonly named: readonly PatternId[];
+}
+
+function settle(spelled: Spelled, beside: Beside, others: readonly Spelled[]): Meant {
+  const known = weigh(spelled, beside, others);
+  for (const { means } of meanings) {
+    const meant = means(known);
+    if (meant !== null) return meant;
+  }
+  const { left, usual } = known;
+  const narrowed = left.length < spelled.spelling.candidates.length;
+  return { ids: usual, sure: narrowed && usual.length < spelled.spelling.usual.length, left };
+}
+
+/** What headings, sounds and neighbours leave of the meanings of letters. */
+function weigh(spelled: Spelled, beside: Beside, others: readonly Spelled[]): Known {
   const { spelling } = spelled;
-  const weakVowel = vowelOfWeakEnding(spelled, beside);
-  if (weakVowel !== null) return { ids: [weakVowel], sure: true, left: [weakVowel] };
-  // Blends have the n of bank, but a bare n beside them is the letter.
-  // So has "digraphs" kn; only "silent letters" makes one of a bare k.
-  const mayBe = (id: PatternId, within: ReadonlySet<PatternId>) =>
-    spelling.letters.length > 1 || (id !== 'n-ng' && (!/^(?:kn|wr|gn|mb)$/.test(id) || !within.has('sh')));
   const fitting = beside.headings.filter(({ within }) =>
-    spelling.candidates.some((id) => within?.has(id) === true && mayBe(id, within)),
+    spelling.candidates.some((id) => within?.has(id) === true && mayBe(spelling.letters, id, within)),
   );
   // `ch` in one cell, `/k/ and /sh/` in another: both are meant.
   const several = fitting.filter(({ sound }) => sound).length > 1;
   const sounding = fitting.filter(({ sound }) => several && sound);
-  // "/ʃ/ /tʃ/" beside `sh ch`: what other letters alone can say is theirs.
-  const theirs = sounding.filter(({ within }) =>
-    others.some((other) => {
-      if (other === spelled) return false;
-      const said = sounding.filter((one) => other.spelling.candidates.some((id) => one.within!.has(id)));
-      return said.length === 1 && said[0]!.within === within;
-    }),
-  );
-  const told = theirs.length < sounding.length ? sounding.filter((one) => !theirs.includes(one)) : sounding;
-  const sounds = [...spelled.sounds, ...told].slice(0, MOST_SOUNDS);
+  const sounds = [...spelled.sounds, ...withoutTheirs(sounding, spelled, others)].slice(0, MOST_SOUNDS);
   const headings = [...spelled.headings, ...fitting.filter((heading) => !sounding.includes(heading))];
-  let left = spelling.candidates;
   const said = new Set(sounds.flatMap(({ within }) => [...within!]));
   // What is said of the letters themselves comes before any heading above them.
   const limits = [...(said.size > 0 ? [said] : []), ...headings.map(({ within }) => within!)];
-  // "Long a and long e teams" beside `ee, ea`: headings of which no sense has both leave those that have one.
-  const inOne = left.filter((id) => limits.some((limit) => limit.has(id)));
-  const apart =
-    spelled.headings.length === 0 &&
-    sounds.length === 0 &&
-    limits.length > 1 &&
-    inOne.length > 0 &&
-    !inOne.some((id) => limits.every((limit) => limit.has(id)));
-  if (apart) left = inOne;
-  for (const limit of apart ? [] : limits) {
-    const inside = left.filter((id) => limit.has(id));
-    if (inside.length > 0) left = inside;
-  }
-  if (spelled.every > 0) {
-    const all = everySound(spelled, left);
-    if (all !== null) return { ids: all, sure: true, left: all };
-  }
-  // "ai /z/" says something that cannot be: the teacher is asked.
-  const contradicted = said.size > 0 && !spelling.candidates.some((id) => said.has(id));
-  const rime = rimes[spelling.letters];
-  if (rime !== undefined && left.length < spelling.candidates.length && rime.every((id) => left.includes(id)))
-    return { ids: rime, sure: true, left: rime };
+  const left = within(spelled, limits, sounds.length > 0);
   const first = [...headings, ...sounds].flatMap(({ ids }) => ids.filter((id) => left.includes(id)));
   // "plural s" is -s, not the es that may be written so.
   const own = first.filter((id) => patterns.get(id)!.letters.split(' ')[0] === spelling.letters);
-  const named = own.length > 0 ? own : first;
-  const shownIds = patternsShown(spelled, left, beside, others);
-  const weakEnd = left.filter((id) => id === `final-${spelling.letters}` && shownIds.has(id));
-  const all = weakEnd.length > 0 ? weakEnd : left.filter((id) => shownIds.has(id));
+  return {
+    spelled,
+    beside,
+    others,
+    sounds,
+    headings,
+    said,
+    left,
+    usual: spelling.usual.filter((id) => left.includes(id)),
+    named: own.length > 0 ? own : first,
+  };
+}
+
+/**
+ * Whether a heading makes a single letter this: blends have the n of bank, and digraphs kn, but a bare n beside them is the
+ * letter; only "silent letters" makes kn of a bare k.
+ */
+function mayBe(letters: string, id: PatternId, within: ReadonlySet<PatternId>): boolean {
+  if (letters.length > 1) return true;
+  return !(letters === 'n' && id === 'n-ng') && (!/^(?:kn|wr|gn|mb)$/.test(id) || !within.has('sh'));
+}
+
+/** "/ʃ/ /tʃ/" beside `sh ch`: without the sounds that other letters alone can have; all where each is another's. */
+function withoutTheirs(
+  sounding: readonly Phrase[],
+  spelled: Spelled,
+  others: readonly Spelled[],
+): readonly Phrase[] {
+  const own = sounding.filter(
+    ({ within }) =>
+      !others.some((other) => {
+        if (other === spelled) return false;
+        const said = sounding.filter((one) => other.spelling.candidates.some((id) => one.within!.has(id)));
+        return said.length === 1 && said[0]!.within === within;
+      }),
+  );
+  return own.length > 0 ? own : sounding;
+}
+
+/** The meanings that are within each limit, as far as any is. */
+function within(
+  { spelling, headings }: Spelled,
+  limits: readonly ReadonlySet<PatternId>[],
+  sounds: boolean,
+): readonly PatternId[] {
+  // "Long a and long e teams" beside `ee, ea`: headings of which no sense has both leave those that have one.
+  const inOne = spelling.candidates.filter((id) => limits.some((limit) => limit.has(id)));
+  const apart =
+    headings.length === 0 &&
+    !sounds &&
+    limits.length > 1 &&
+    inOne.length > 0 &&
+    !inOne.some((id) => limits.every((limit) => limit.has(id)));
+  if (apart) return inOne;
+  let left = spelling.candidates;
+  for (const limit of limits) {
+    const inside = left.filter((id) => limit.has(id));
+    if (inside.length > 0) left = inside;
+  }
+  return left;
+}
+
+/** What letters mean, by what speaks for it: the first that does is taken. */
+const meanings: readonly { readonly name: string; readonly means: (known: Known) => Meant | null }[] = [
+  {
+    name: 'all their sounds, or as many as the text says',
+    means: ({ spelled, left }) => {
+      const all = spelled.every > 0 ? everySound(spelled, left) : null;
+      return all === null ? null : { ids: all, sure: true, left: all };
+    },
+  },
+  {
+    name: 'a rime that a heading names',
+    means: ({ spelled: { spelling }, left }) => {
+      const rime = rimes[spelling.letters];
+      const narrowed = left.length < spelling.candidates.length;
+      const named = rime !== undefined && narrowed && rime.every((id) => left.includes(id));
+      return named ? { ids: rime, sure: true, left: rime } : null;
+    },
+  },
+  { name: 'what their examples show', means: byExamples },
+  {
+    name: 'what has the sounds that are said',
+    means: ({ spelled, sounds, headings, left: all, usual, named }) => {
+      const narrowed = all.length < spelled.spelling.candidates.length;
+      if (sounds.length === 0 || !(narrowed || sounds.length > 1)) return null;
+      // The sound of y is told of pony and sky; windy is the ending.
+      const pony = all.includes('y-long-e') && headings.length === 0;
+      const left = pony ? all.filter((id) => id !== 'suffix-y') : all;
+      const pick = (among: readonly PatternId[]): readonly PatternId[] => {
+        const known = [usual, named].map((ids) => ids.filter((id) => among.includes(id)));
+        return known.find((ids) => ids.length > 0) ?? among.slice(0, 1);
+      };
+      // "ch as /k/ and /sh/": one of each sound.
+      const each = sounds.flatMap(({ within }) => pick(left.filter((id) => within!.has(id))));
+      return { ids: [...new Set(each)], sure: true, left: [...new Set(each)] };
+    },
+  },
+  {
+    name: 'the usual thing, against what is said of them',
+    means: ({ spelled: { spelling, examples }, said, left }) => {
+      // "ai /z/" says something that cannot be: the teacher is asked.
+      const contradicted = said.size > 0 && !spelling.candidates.some((id) => said.has(id));
+      // "a as in village": examples that show none of the known sounds of a vowel leave its meaning open.
+      const unlike = /^[aeiou]$/.test(spelling.letters) && examples.length > 0;
+      return contradicted || unlike ? { ids: spelling.usual, sure: false, left } : null;
+    },
+  },
+  {
+    name: 'the usual thing',
+    means: ({ spelled: { spelling }, left, usual }) =>
+      usual.length === spelling.usual.length && spelling.sure
+        ? { ids: usual, sure: true, left: spelling.letters === 'y' ? left : usual }
+        : null,
+  },
+  {
+    name: 'the only thing that is left',
+    means: ({ left }) => (left.length === 1 ? { ids: left, sure: true, left } : null),
+  },
+  {
+    name: 'what a heading names, where nothing is usual',
+    means: ({ spelled: { spelling }, left, usual, named }) => {
+      if (usual.length > 0) return null;
+      const narrowed = left.length < spelling.candidates.length;
+      if (named.length > 0) return { ids: [...new Set(named)], sure: narrowed, left };
+      // An ending that its examples do not explain is asked.
+      const asked = spelling.usual.length === 0 && isLoose(spelling.letters);
+      return { ids: asked ? [] : firstOf(left), sure: false, left };
+    },
+  },
+];
+
+function byExamples(known: Known): Meant | null {
+  const { spelled, left } = known;
+  const { spelling, examples } = spelled;
+  const ids = shownBy(known);
+  if (ids.length === 0 || spelling.letters in composites || rimes[spelling.letters] !== undefined)
+    return null;
+  const usual = spelling.usual.filter((id) => ids.includes(id));
+  const possible = spelling.usual.filter((id) => left.includes(id));
+  const apart = isShownApart(known);
+  // "ch (chip, school)" teaches two sounds of ch; "-ed (jumped)" all of -ed.
+  // "th (thin)" is one of the two, "th, wh (thin, when)" shows a list.
+  const spread = spelling.letters === 'ed' || spelled.spread;
+  const together = examples.length === 0 || (bothTaught.test(spelling.letters) && spread && !apart);
+  const all = together ? possible : usual;
+  const meant = [...new Set([...(spelling.sure && usual.length > 0 ? all : []), ...ids])];
+  // Part of what they usually mean: that may be all that is meant, or not.
+  const some = usual.length > 0 && usual.length < possible.length;
+  return { ids: meant, sure: !(spelling.sure && !apart && examples.length > 0 && some), left: meant };
+}
+
+/** The patterns of what is left that the examples of letters show. */
+function shownBy({ spelled, beside, others, left }: Known): readonly PatternId[] {
+  const { spelling, examples } = spelled;
+  const shown = patternsShown(spelled, left, beside, others);
+  const weakEnd = left.filter((id) => id === `final-${spelling.letters}` && shown.has(id));
+  const all = weakEnd.length > 0 ? weakEnd : left.filter((id) => shown.has(id));
   // "er, ir, ur" beside faster: its ending is not what the list is about.
-  const stems = all.filter((id) => !id.startsWith('suffix-'));
-  const byExample = spelled.examples.length === 0 && spelling.sure && stems.length > 0 ? stems : all;
-  if (byExample.length > 0 && !(spelling.letters in composites) && rime === undefined) {
-    const usual = spelling.usual.filter((id) => byExample.includes(id));
-    const possible = spelling.usual.filter((id) => left.includes(id));
-    // "ch (chip, school)" teaches two sounds of ch; "-ed (jumped)" all of -ed.
-    // "th (thin)" is one of the two, "th, wh (thin, when)" shows a list.
-    const apart =
-      beside.apart?.has(spelling.letters) === true ||
-      others.some(
-        (one) => one !== spelled && one.spelling.letters === spelling.letters && one.examples.length > 0,
-      );
-    const spread = spelling.letters === 'ed' || spelled.spread;
-    const together = spelled.examples.length === 0 || (bothTaught.test(spelling.letters) && spread && !apart);
-    const both = together ? possible : usual;
-    const meant = spelling.sure && usual.length > 0 ? both : [];
-    const ids = [...new Set([...meant, ...byExample])];
-    // Part of what they usually mean: that may be all that is meant, or not.
-    const part =
-      spelling.sure &&
-      !apart &&
-      spelled.examples.length > 0 &&
-      usual.length > 0 &&
-      usual.length < possible.length;
-    return { ids, sure: !part, left: ids };
-  }
-  const usual = spelling.usual.filter((id) => left.includes(id));
-  if (sounds.length > 0 && (left.length < spelling.candidates.length || sounds.length > 1)) {
-    // The sound of y is told of pony and sky; windy is the ending.
-    if (left.includes('y-long-e') && headings.length === 0) left = left.filter((id) => id !== 'suffix-y');
-    const pick = (among: readonly PatternId[]): readonly PatternId[] => {
-      const known = [usual, named].map((ids) => ids.filter((id) => among.includes(id)));
-      return known.find((ids) => ids.length > 0) ?? among.slice(0, 1);
-    };
-    // "ch as /k/ and /sh/": one of each sound.
-    const each = sounds.flatMap(({ within }) => pick(left.filter((id) => within!.has(id))));
-    const ids = [...new Set(each)];
-    return { ids, sure: true, left: ids };
-  }
-  // "a as in village": examples that show none of the known sounds of a vowel leave its meaning open.
-  const unlike = /^[aeiou]$/.test(spelling.letters) && spelled.examples.length > 0 && byExample.length === 0;
-  if (contradicted || unlike) return { ids: spelling.usual, sure: false, left };
-  const narrowed = left.length < spelling.candidates.length;
-  if (usual.length === spelling.usual.length && spelling.sure)
-    return { ids: usual, sure: true, left: spelling.letters === 'y' ? left : usual };
-  if (left.length === 1) return { ids: left, sure: true, left };
-  // An ending that its examples do not explain is asked.
-  if (usual.length === 0 && spelling.usual.length === 0 && named.length === 0 && isLoose(spelling.letters))
-    return { ids: [], sure: false, left };
-  if (usual.length === 0)
-    return named.length > 0
-      ? { ids: [...new Set(named)], sure: narrowed, left }
-      : { ids: firstOf(left), sure: false, left };
-  return { ids: usual, sure: narrowed && usual.length < spelling.usual.length, left };
+  const stems = all.filter((id) => !isSuffix(id));
+  return examples.length === 0 && spelling.sure && stems.length > 0 ? stems : all;
+}
+
+const isSuffix = (id: PatternId) => id.startsWith('suffix-');
+
+/** Whether the plan or the clause has the same letters again, with examples of their own. */
+function isShownApart({ spelled, beside, others }: Known): boolean {
+  const { letters } = spelled.spelling;
+  return (
+    beside.apart?.has(letters) === true ||
+    others.some((one) => one !== spelled && one.spelling.letters === letters && one.examples.length > 0)
+  );
 }
 
 /** "-on" under "Schwa", "-en (seven)": the weak vowel of an ending that is no suffix; null for other letters. */
@@ -214,32 +333,48 @@ function everySound({ spelling, every }: Spelled, left: readonly PatternId[]): r
   return every === Number.POSITIVE_INFINITY ? sounds : sounds.slice(0, every);
 }
 
+/** Letters that mean something else beside others of a list than alone: "-er, -ir, -ur" has the vowel of fern. */
+const inLists: readonly {
+  readonly letters: string;
+  /** What they are taken for alone; left out where that does not matter. */
+  readonly alone?: PatternId;
+  readonly beside: RegExp;
+  readonly means: readonly PatternId[];
+}[] = [
+  // The end of metal, not of coastal.
+  { letters: 'al', alone: 'suffix-al', beside: /^(?:el|il|le)$/, means: ['final-al'] },
+  // The vowel of cure, not the ending of failure.
+  { letters: 'ure', beside: /^(?:ire|are|ore|ere|eer|air|oar)$/, means: ['ure'] },
+  { letters: 'er', alone: 'suffix-er', beside: /^(?:ir|ur)$/, means: ['er'] },
+  { letters: 'ent', beside: /^(?:ant|ance|ence)$/, means: ['suffix-ent'] },
+  { letters: "'s", beside: /^(?:n't|'(?:ll|re|ve|d|m))$/, means: ['contraction-is'] },
+];
+
 /** Lets the nearest neighbour with the same sound decide: ow after oa is that of snow, after ou that of cow. */
 export function leanOnNeighbours(settled: readonly SettledLetters[]): readonly Settled[] {
   return settled.map((one, i) => {
-    if (isRimeAmong(settled, i))
-      return { ids: rimes.ing!, sure: true, left: rimes.ing!, confirmed: one.confirmed };
-    // "-le, -el, -al": the end of metal, not of coastal.
-    if (one.letters === 'al' && one.ids[0] === 'suffix-al' && isBeside(settled, i, /^(?:el|il|le)$/))
-      return { ids: ['final-al'], sure: true, left: ['final-al'], confirmed: one.confirmed };
-    // "-ire, -ure": the vowel of cure, not the ending of failure.
-    if (one.letters === 'ure' && isBeside(settled, i, /^(?:ire|are|ore|ere|eer|air|oar)$/))
-      return { ids: ['ure'], sure: true, left: ['ure'], confirmed: one.confirmed };
-    // "-er, -ir, -ur": the vowel of fern, not the ending of helper.
-    if (one.letters === 'er' && one.ids[0] === 'suffix-er' && isBeside(settled, i, /^(?:ir|ur|ar)$/))
-      return { ids: ['er'], sure: true, left: ['er'], confirmed: one.confirmed };
-    if (one.letters === 'ent' && isBeside(settled, i, /^(?:ant|ance|ence)$/))
-      return { ids: ['suffix-ent'], sure: true, left: ['suffix-ent'], confirmed: one.confirmed };
-    if (one.letters === "'s" && isBeside(settled, i, /^(?:n't|'(?:ll|re|ve|d|m))$/))
-      return { ids: ['contraction-is'], sure: true, left: ['contraction-is'], confirmed: one.confirmed };
+    const { confirmed } = one;
+    const listed = isRimeAmong(settled, i) ? rimes.ing! : meansInList(settled, i);
+    if (listed !== null) return { ids: listed, sure: true, left: listed, confirmed };
     if (one.letters === 'y' && one.ids[0] === 'y' && isAmongVowels(settled, i)) {
-      const said = leanOn({ ...one, sure: false }, settled, i);
-      return said ?? { ...one, sure: false };
+      const open = { ...one, sure: false };
+      return leanOn(open, settled, i) ?? open;
     }
     // "ei and ie (eight, piece)": piece says nothing of ei.
     if (one.sure || one.contradicted) return one;
     return leanOn(one, settled, i) ?? one;
   });
+}
+
+function meansInList(settled: readonly SettledLetters[], i: number): readonly PatternId[] | null {
+  const { letters, ids } = settled[i]!;
+  const rule = inLists.find(
+    (one) =>
+      one.letters === letters &&
+      (one.alone === undefined || one.alone === ids[0]) &&
+      isBeside(settled, i, one.beside),
+  );
+  return rule?.means ?? null;
 }
 
 /** What the nearest neighbour with the same sound leaves of letters; null where none decides. */

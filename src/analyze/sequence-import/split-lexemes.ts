@@ -58,12 +58,14 @@ const plain = /w\/(?=\s)/iuy;
 const abbreviation = /(?:e\.\s?g\.?|i\.\s?e\.?|ex\.)(?![\p{L}\p{N}])/iuy;
 /** `Mrs. P.`, `Ms Okafor`, `K-2`: who, and which grades. */
 const teacher =
-  /(?<![\p{L}\p{N}])(?:(?:Mrs?|Ms|Miss|Dr|Sr)\.?\s+\p{Lu}(?:\p{Ll}+|\.)?|[KR][-–]\d)(?![\p{L}\p{N}])/uy;
+  /(?<![\p{L}\p{N}])(?:(?:Mrs?|Ms|Miss|Dr|Sr)\.?\s+\p{Lu}(?:\p{Ll}+|\.)?|[KR][-–]\d|[Gg]r\.?\s\d{1,2})(?![\p{L}\p{N}])/uy;
 /** "Rm 14, J. Teixeira": an initial and a surname behind other words; not "Part B. Digraphs". */
-const initialed = /(?<=\S\s)\p{Lu}\.\s+(\p{Lu}\p{L}{3,})(?![\p{L}\p{N}])/uy;
+const initialed = /(?<=(?:[\p{L}\p{N}]{2},|[-–—(]|\bby)\s?)\p{Lu}\.\s+(\p{Lu}\p{L}{3,})(?![\p{L}\p{N}])/uy;
 
-function initialAt(text: string, at: number): string | undefined {
-  initialed.lastIndex = at;
+function personAt(text: string, at: number): string | undefined {
+  teacher.lastIndex = initialed.lastIndex = at;
+  const titled = teacher.exec(text)?.[0];
+  if (titled !== undefined) return titled;
   const found = initialed.exec(text);
   const name = found?.[1]?.toLowerCase() ?? '';
   return found === null || isTrade([name, `${name}s`]) ? undefined : found[0];
@@ -131,8 +133,7 @@ export function splitLexemes(text: string): readonly Lexeme[] {
       add('hint', at + short.length);
       continue;
     }
-    teacher.lastIndex = at;
-    const person = teacher.exec(text)?.[0] ?? initialAt(text, at);
+    const person = personAt(text, at);
     if (person !== undefined) {
       add('note', at + person.length);
       continue;

@@ -18,26 +18,7 @@ export const wordRules: readonly WordRule[] = [
     applies: (reader, { phrase, length, lexeme }) => {
       const stands = reader.aside || reader.hinting || length > 1 || lexeme.mark === 'none';
       if (phrase === null || !stands) return 0;
-      // "the hard pairs"
-      const next = reader.lexemes[reader.at + 1];
-      const loose = length === 1 && /^(?:hard|soft)$/.test(lexeme.text) && next?.kind === 'word';
-      // "for the K-1 team"
-      if (lexeme.text === 'team' && length === 1 && reader.lexemes[reader.at - 1]?.kind === 'note') return 0;
-      if (loose && !/^(?:[cg]|th|sounds?|consonants?|letters?|spellings?|and|or|as|in|like)$/.test(next.text))
-        return 0;
-      // "V/CV (silent, hotel)": a word in a list of examples.
-      if (
-        length === 1 &&
-        reader.depth > 0 &&
-        lexeme.text === 'silent' &&
-        reader.lexemes[reader.at + 1]?.text === ','
-      )
-        return 0;
-      // "ea (team)" has an example.
-      const { last } = reader;
-      const letters = last?.spelling.letters ?? '';
-      const beside = reader.aside || reader.hinting;
-      if (length === 1 && beside && letters.length > 1 && fits(lexeme.text, letters)) return 0;
+      if (length === 1 && isNoPhrase(reader, lexeme.text)) return 0;
       reader.readHeading(phrase, lexeme, length, false);
       return length;
     },
@@ -228,6 +209,22 @@ export const wordRules: readonly WordRule[] = [
     },
   },
 ];
+
+/** Whether one word of the trade is a word like any other where it stands. */
+function isNoPhrase({ lexemes, at, aside, hinting, depth, last }: ClauseReader, text: string): boolean {
+  const next = lexemes[at + 1];
+  // "the hard pairs"
+  if (/^(?:hard|soft)$/.test(text) && next?.kind === 'word')
+    if (!/^(?:[cg]|th|sounds?|consonants?|letters?|spellings?|and|or|as|in|like)$/.test(next.text))
+      return true;
+  // "for the K-1 team"
+  if (text === 'team' && lexemes[at - 1]?.kind === 'note') return true;
+  // "V/CV (silent, hotel)": a word in a list of examples.
+  if (depth > 0 && text === 'silent' && next?.text === ',') return true;
+  // "ea (team)" has an example.
+  const letters = last?.spelling.letters ?? '';
+  return (aside || hinting) && letters.length > 1 && fits(text, letters);
+}
 
 /** Words before a noun that has an article. */
 const BEFORE_ARTICLE = /^(?:in|with|to|of|before|after|from|by|for)$/;

@@ -12,19 +12,7 @@ export function joinsWords(lexemes: readonly Lexeme[], i: number, letters: strin
     !/^(?:and|as|is|says?|like|the|letters?|sounds?|spell(?:ing|ed|s|t)?|words?)$/.test(lexeme.text) &&
     !fits(lexeme.text, letters);
   const before = lexemes[i - 1];
-  // "all the letters", "that is all": the word, not the letters of ball.
-  if (letters === 'all') {
-    if (/^(?:the|of|our|these|this|that|those|five|four|three|two)$/.test(lexemes[i + 1]?.text ?? ''))
-      return true;
-    // "all blends"
-    if (
-      lexemes[i + 1]?.kind === 'word' &&
-      lexemes[i + 1]!.mark === 'none' &&
-      phraseAt(lexemes, i + 1)[0] !== null
-    )
-      return true;
-    if (before?.text === 'is' && /^(?:that|this|it)$/.test(lexemes[i - 2]?.text ?? '')) return true;
-  }
+  if (letters === 'all' && isWordAll(lexemes, i)) return true;
   // "ir and ur are added": a verb or "our" stands beside words on one side only.
   if (
     /^(?:are|our|all)$/.test(letters) &&
@@ -37,18 +25,26 @@ export function joinsWords(lexemes: readonly Lexeme[], i: number, letters: strin
   return (isProse(before) || /^words?$/.test(before?.text ?? '')) && isProse(lexemes[i + 1]);
 }
 
+/** "all the letters", "that is all", "all blends": the word, not the letters of ball. */
+function isWordAll(lexemes: readonly Lexeme[], i: number): boolean {
+  const next = lexemes[i + 1];
+  if (/^(?:the|of|our|these|this|that|those|five|four|three|two)$/.test(next?.text ?? '')) return true;
+  if (next?.kind === 'word' && next.mark === 'none' && phraseAt(lexemes, i + 1)[0] !== null) return true;
+  return lexemes[i - 1]?.text === 'is' && /^(?:that|this|it)$/.test(lexemes[i - 2]?.text ?? '');
+}
+
+/** "er, ir or ur": between two letters of a list in commas `or` joins them. */
+function joinsLetters(lexemes: readonly Lexeme[], i: number): boolean {
+  const [before, after] = [lexemes[i - 1], lexemes[i + 1]];
+  const listed = lexemes[i - 2]?.text === ',' && lexemes[i - 3]?.kind === 'word';
+  return before?.kind === 'word' && after?.kind === 'word' && listed;
+}
+
 /** Whether `or` is the letters of fork: in a list of letters, or alone between signs. */
 export function standsForLetters(lexemes: readonly Lexeme[], i: number): boolean {
   const before = lexemes[i - 1];
   const after = lexemes[i + 1];
-  // "er, ir or ur": between two letters of a list in commas it joins them.
-  if (
-    before?.kind === 'word' &&
-    after?.kind === 'word' &&
-    lexemes[i - 2]?.text === ',' &&
-    lexemes[i - 3]?.kind === 'word'
-  )
-    return false;
+  if (joinsLetters(lexemes, i)) return false;
   const withR = (lexeme: Lexeme) =>
     /r(?:_e|e)?$/.test(lexeme.text) && findSpelling(lexeme.text, lexeme.mark) !== null;
   const leads =
