@@ -94,7 +94,7 @@ test.each([
     await page.goto(browser.inside(`lesson.html#plovers${passage}`));
     await page.reload();
     await page.waitForSelector('.lesson-part');
-    expect(await page.getByLabel('Passage').inputValue()).not.toBe('');
+    expect(await page.getByLabel('Passage', { exact: true }).inputValue()).not.toBe('');
   }
   for (const version of [11, 12, 13]) {
     await setNumber(version);
