@@ -61,41 +61,7 @@ describe('on paper and in files', () => {
   });
 });
 
-/** A passage on the desk, with a source line that goes on the sheet. */
-async function addPassage(): Promise<void> {
-  await page.evaluate(
-    (text) =>
-      new Promise<void>((done, fail) => {
-        const opening = indexedDB.open('desk');
-        opening.onerror = fail;
-        opening.onsuccess = () => {
-          const db = opening.result;
-          const change = db.transaction('passages', 'readwrite');
-          change.objectStore('passages').put({
-            ...{ id: 'a', title: 'The late ferry', original: text, versions: {}, rev: 1, saved: 1 },
-            source: { url: null, byline: 'Tarn Quay school', date: null },
-          });
-          change.oncomplete = () => {
-            db.close();
-            done();
-          };
-        };
-      }),
-    'The ferry was late again, and the shops on the quay had to wait for all their bread and milk. Ines and Otto went down the long steps to the dock with a lamp and a flag. It was a cold, wet and windy morning, and the bell did not ring until ten past six. Then the men on the dock got up and went to help.',
-  );
-}
-
-test.each([
-  ['without a passage', ''],
-  ['around a passage', '/a'],
-])('a lesson in one page is one page on either paper, whatever its words: %s', async (_, passage) => {
-  if (passage) {
-    await addPassage();
-    await page.goto(browser.inside(`lesson.html#plovers${passage}`));
-    await page.reload();
-    await page.waitForSelector('.lesson-part');
-    expect(await page.getByLabel('Passage').inputValue()).not.toBe('');
-  }
+test('a lesson in one page is one page on either paper, whatever its words', async () => {
   for (const version of [11, 12, 13]) {
     await setNumber(version);
     await page.getByLabel('Preset').selectOption('A lesson in one page');

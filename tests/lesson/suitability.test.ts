@@ -5,6 +5,7 @@ import { readWordList } from '../../src/data/read-word-list.ts';
 import homophoneClues from '../../src/lesson/homophones/clues.json' with { type: 'json' };
 import type { Column, LessonInput, LessonPart } from '../../src/lesson/index.ts';
 import { parts } from '../../src/lesson/index.ts';
+import { lateFrames } from '../../src/lesson/sentences/late-frames.ts';
 import { phraseClasses } from '../../src/lesson/sentences/phrase-classes.ts';
 import { thingClasses } from '../../src/lesson/sentences/thing-classes.ts';
 import { verbFrames } from '../../src/lesson/sentences/verb-frames.ts';
@@ -63,7 +64,7 @@ let bases: ReadonlySet<string> | undefined;
 
 /** The verbs, phrases and things of the sentences, which were written by hand: June, shanty. */
 const ofSentences = new Set(
-  [verbFrames, phraseClasses, thingClasses]
+  [verbFrames, phraseClasses, thingClasses, { lateFrames }]
     .flatMap((words) => Object.values(words).flat())
     .flatMap((text) => [text, inVariety(text, 'american')])
     .flatMap(wordsOf),

@@ -54,6 +54,11 @@ describe('a sheet', () => {
     expect(await screen.getByLabel('Version').inputValue()).toBe('12');
   });
 
+  test('says of which choice fewer were made than asked', async () => {
+    expect(await part('Word lists').textContent()).toContain('Made-up words: 0 of 10');
+    expect(await part('Dictation').textContent()).not.toContain('Fewer than asked');
+  });
+
   test('a part is made again alone', async () => {
     await setNumber(11);
     const building = await words('Building words');

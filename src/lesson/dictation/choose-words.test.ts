@@ -9,7 +9,7 @@ const word = (word: string, requires: string[], more: Partial<KnownWord> = {}): 
     word,
     standing: 'reads',
     homograph: false,
-    reading: { source: 'dictionary', requires, base: null },
+    reading: { source: 'dictionary', requires, units: [], base: null },
     ...more,
   }) as KnownWord;
 
@@ -28,7 +28,7 @@ const input = {
     ],
   },
   focus: ['ai'],
-  group: { step: 3 },
+  group: { alsoTaught: [], step: 3 },
   sequence: {
     steps: ['p', 'sh', 'ai', 'ee', 'oa', 'igh', 'ar', 'or', 'ur', 'ow'].map((id) => ({ teaches: [id] })),
   },

@@ -1,4 +1,4 @@
-import type { PatternId } from '../../analyze/types.ts';
+import type { PatternId, Reading } from '../../analyze/types.ts';
 import { isForClass } from '../fit-words.ts';
 import type { KnownWord } from '../known-words.ts';
 import type { LessonInput } from '../lesson-input.ts';
@@ -18,16 +18,21 @@ export function chooseWords(
   count: number,
   picker: Picker,
 ): KnownWord[] {
+  const stepsUpTo = (last: number): PatternId[] =>
+    (sequence?.steps.slice(0, last) ?? []).flatMap(({ teaches }) => teaches);
   const steps = sequence?.steps.slice(Math.max(0, group.step - 1 - RECENT_STEPS), group.step - 1) ?? [];
   const recent = new Set(steps.flatMap(({ teaches }) => teaches).filter((id) => !focus.includes(id)));
+  const explicit = new Set([...focus, ...group.alsoTaught, ...stepsUpTo(group.step)]);
+  // Nobody hears how the weak vowel of doctor or final is spelt; it is asked once it was taught.
+  const hasWeakVowel = ({ units }: Reading): boolean =>
+    units.some(({ pattern }) => /-weak$|^schwa-/.test(pattern) && !explicit.has(pattern));
   const usable = known.words.filter(
     ({ word, standing, homograph, reading }) =>
       standing !== 'by-sight' &&
       !homograph &&
       reading.source !== 'guess' &&
       reading.source !== 'none' &&
-      // Nobody hears how the weak end of doctor and dollar is spelt.
-      !reading.units.some(({ pattern }) => /-weak$/.test(pattern) && !focus.includes(pattern)) &&
+      !hasWeakVowel(reading) &&
       isForClass(word, reading.base, bank),
   );
   const needs = (ids: Iterable<PatternId>) => {

@@ -3,8 +3,8 @@ import { numberChoice } from '../number-choice.ts';
 import type { Picker } from '../picker.ts';
 import { findHomophones, type Homophone, type HomophoneSet } from './find-homophones.ts';
 
-/** Seen on the page, where two common spaces would be one. */
-const WIDE_SPACE = '\u2003';
+/** Seen on the page, where common spaces would be one, and not broken at. */
+const WIDE_SPACE = '\u00a0\u00a0\u00a0';
 const COUNTS = [2, 3, 4, 5, 6, 8];
 
 /** Words said alike: the adult says what one means, the pupils write that one. */

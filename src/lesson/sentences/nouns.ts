@@ -45,7 +45,7 @@ export const nounKinds: Readonly<Record<string, NounKind>> = {
     adjectives:
       'big small red old new little blue green best clean dusty huge tiny yellow pink black white fine lovely useful bright purple grey orange pretty splendid',
     nouns:
-      'pen tin jug box bag book ball bat net mop bell drum pot pan mug flag lamp fan brush comb doll ring rod rope sack shell spoon plate dish bowl fork key clock card basket bucket spade kite torch badge bottle pencil ruler ticket balloon toy whistle ladder candle cushion blanket pillow towel photo phone trumpet violin puzzle present parcel umbrella lantern telescope compass necklace cup kit tub bin chest desk bed shelf mat rug bench table chair stool sofa tray crate trunk jar lid fiddle flute piano guitar disc top jet robot marble sponge wheel gate door hatch picture notebook magnet kettle teapot vase saucer thimble calendar globe banner curtain scooter quilt ribbon tablet jigsaw dictionary stamp map poster locket diary microscope medal treasure racket teddy puppet skateboard pump plug sign bath sink cot pram gong horn harp',
+      'pen tin jug box bag book ball bat net mop bell drum pot pan mug flag lamp fan brush comb doll ring rod rope sack shell spoon plate dish bowl fork key clock card basket bucket spade kite torch badge bottle pencil ruler ticket balloon toy whistle ladder candle cushion blanket pillow towel phone trumpet violin puzzle present parcel umbrella lantern telescope compass necklace cup kit tub bin chest desk bed shelf mat rug bench table chair stool sofa tray crate trunk jar lid fiddle flute piano guitar disc top jet robot marble sponge wheel gate door hatch picture notebook magnet kettle teapot vase saucer thimble calendar globe banner curtain scooter quilt ribbon tablet jigsaw dictionary stamp map poster locket diary microscope medal treasure racket teddy puppet skateboard pump plug sign bath sink cot pram gong horn harp',
   },
   cloth: {
     adjectives:
@@ -153,6 +153,7 @@ export const ownAdjectives: Readonly<Record<string, string>> = {
   drum: 'tin',
   tub: 'tin',
   bell: 'brass ship',
+  photo: 'big small old new little best lovely',
   ring: 'gold silver precious',
   shell: 'smooth',
   book: 'thick thin long',

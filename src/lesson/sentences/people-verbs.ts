@@ -208,7 +208,7 @@ export const peopleVerbs = `
     use uses used using | {the hold}^
     keep keeps kept keeping | {the tinyThing} in {the container}
     fetch fetches fetched fetching | {the hold} for {person} ; {the hold} from {the indoor}
-    welcome welcomes welcomed welcoming | {person} to {the goal}
+    welcome welcomes welcomed welcoming | {person} to {the fair}
     surprise surprises surprised surprising | {person} with {a gift}
     tickle tickles tickled tickling | {the pet}
     join joins joined joining | {the club}~ ; {person} at {the goal}

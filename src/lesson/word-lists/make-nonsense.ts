@@ -29,18 +29,7 @@ export function makeNonsense(
   picker: Picker,
 ): string[] {
   const { analyzer, known } = input;
-  const isUsual = listRimes(input);
-  const cut = listWords(input).flatMap(({ word, reading }) => cutInHalves(word, reading) ?? []);
-  // Common beginnings and ends are there many times, and so are likelier.
-  const begins = new Map<string, number>();
-  for (const { onset } of cut) begins.set(onset.letters, (begins.get(onset.letters) ?? 0) + 1);
-  const onsets = cut
-    .map(({ onset }) => onset)
-    .filter(
-      ({ letters, sound }) =>
-        letters !== '' && (!sound.includes(' ') || begins.get(letters)! >= FEWEST_ONSETS),
-    );
-  const rimes = cut.map(({ rime }) => rime).filter(({ letters, sound }) => isUsual(letters, sound));
+  const { onsets, rimes, heard } = halvesOf(input);
   const ours = [onsets, rimes].map((halves) =>
     halves.filter(({ patterns }) => patterns.some((id) => focus.has(id))),
   );
@@ -50,7 +39,6 @@ export function makeNonsense(
   ].filter((pool) => pool.every((halves) => halves.length > 0));
   if (pools.length === 0) return [];
   const limits = ours.map((halves) => Math.max(ALIKE, Math.ceil(count / Math.max(distinct(halves), 1))));
-  const heard = new Set(input.known.analyses.map(({ readings }) => readings[0]!.pronunciation));
   const found: string[] = [];
   const tried = new Set<string>();
   const alike = new Map<string, number>();
@@ -70,22 +58,54 @@ export function makeNonsense(
 
   function isFit(word: string, ...halves: readonly string[]): boolean {
     const sound = halves.filter(Boolean).join(' ');
+    // Wh before o says h (who, whole); my is spelt otherwise, and is heard in mie.
+    if (!isLegal(word) || /^who/.test(word) || heard.has(sound) || isMistakable(word, sound)) return false;
     // The lists of what a made-up word may be heard as are made of American words.
     const american = analyzer.speaking(AMERICAN).analyze(word).readings[0]!.pronunciation;
-    if (!isLegal(word) || isMistakable(word, sound) || isMistakable(word, american)) return false;
-    // Wh before o says h (who, whole); a doctor has stitches, so that britch is met in britches; my is spelt otherwise, and is heard in mie.
-    if (/^who/.test(word) || FORMS.some((end) => analyzer.analyze(word + end).usage !== null)) return false;
-    if (heard.has(sound)) return false;
+    if (isMistakable(word, american)) return false;
     const reading = analyzer.analyze(word).readings[0]!;
     return (
       reading.source === 'rule' &&
       reading.pronunciation === sound &&
       reading.requires.some((id) => focus.has(id)) &&
-      known.reads(word)
+      known.reads(word) &&
+      // A doctor has stitches, so that britch is met in britches.
+      FORMS.every((end) => analyzer.analyze(word + end).usage === null)
     );
   }
 }
 
 function distinct(halves: readonly Half[]): number {
   return new Set(halves.map(({ letters }) => letters)).size;
+}
+
+interface Halves {
+  /** Common beginnings and ends are there many times, and so are likelier. */
+  readonly onsets: readonly Half[];
+  readonly rimes: readonly Half[];
+  /** What words are said like. */
+  readonly heard: ReadonlySet<string>;
+}
+
+const kept = new WeakMap<LessonInput['known'], Halves>();
+
+/** What the words a group knows begin and end with; found once for it. */
+function halvesOf(input: LessonInput): Halves {
+  const before = kept.get(input.known);
+  if (before) return before;
+  const isUsual = listRimes(input);
+  const cut = listWords(input).flatMap(({ word, reading }) => cutInHalves(word, reading) ?? []);
+  const begins = new Map<string, number>();
+  for (const { onset } of cut) begins.set(onset.letters, (begins.get(onset.letters) ?? 0) + 1);
+  const onsets = cut
+    .map(({ onset }) => onset)
+    .filter(
+      ({ letters, sound }) =>
+        letters !== '' && (!sound.includes(' ') || begins.get(letters)! >= FEWEST_ONSETS),
+    );
+  const rimes = cut.map(({ rime }) => rime).filter(({ letters, sound }) => isUsual(letters, sound));
+  const heard = new Set(input.known.analyses.map(({ readings }) => readings[0]!.pronunciation));
+  const halves = { onsets, rimes, heard };
+  kept.set(input.known, halves);
+  return halves;
 }

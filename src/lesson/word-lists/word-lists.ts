@@ -70,7 +70,7 @@ export const wordLists: PartMaker = {
     const blocks = [
       ...listByLength(examples, label, Number(chosen('count')), picker),
       contrastBlock(findContrasts(examples, patterns, findSteps, PAIRS, picker), label),
-      chainBlock(examples, findSteps, chosen, picker),
+      chainBlock(input, examples, findSteps, chosen, picker),
       block(
         'nonsense',
         `Made-up words: ${label}`,
@@ -192,14 +192,16 @@ function contrastBlock({ kind, pairs }: Contrasts, label: string): LessonBlock {
 }
 
 function chainBlock(
+  input: LessonInput,
   examples: readonly ListedWord[],
   findSteps: FindSteps,
   chosen: (id: string) => string,
   picker: Picker,
 ): LessonBlock {
   const any = chosen('chain-step') === 'any';
-  const plain = examples.filter((word) => word.plain);
-  const follow = plainSteps(findSteps);
+  const isAlone = aloneBySound(listWords(input));
+  const plain = examples.filter((word) => word.plain && isAlone(word));
+  const follow = plainSteps(findSteps, isAlone);
   const length = Number(chosen('chain-length'));
   const chains: (readonly ListedWord[])[] = [];
   for (let i = 0; i < CHAINS; i++)
@@ -214,15 +216,32 @@ function chainBlock(
 }
 
 /** The steps to words that children know, by one sound that is plainly heard: six to sit is two. Each word's are found once. */
-function plainSteps(findSteps: FindSteps): FindSteps {
+function plainSteps(findSteps: FindSteps, isAlone: (word: ListedWord) => boolean): FindSteps {
   const found = new Map<ListedWord, readonly OneStep[]>();
   return (from, kinds = ANY) => {
     const before =
-      found.get(from) ?? findSteps(from).filter((step) => step.to.plain && isOneSoundApart(from, step));
+      found.get(from) ??
+      findSteps(from).filter(
+        ({ to, ...step }) => to.plain && isAlone(to) && isOneSoundApart(from, { to, ...step }),
+      );
     found.set(from, before);
     return before.filter(({ kind }) => kinds.has(kind));
   };
 }
+
+/** Whether no other word of the list is said like a word, so that it is written in one way when it is heard: not mail, where male is known. */
+function aloneBySound(words: readonly ListedWord[]): (word: ListedWord) => boolean {
+  let times = said.get(words);
+  if (!times) {
+    times = new Map();
+    for (const { pronunciation } of words) times.set(pronunciation, (times.get(pronunciation) ?? 0) + 1);
+    said.set(words, times);
+  }
+  const found = times;
+  return ({ pronunciation }) => found.get(pronunciation) === 1;
+}
+
+const said = new WeakMap<readonly ListedWord[], Map<string, number>>();
 
 function isOneSoundApart(from: ListedWord, { to, place, kind }: OneStep): boolean {
   const unit = (kind === 'add' ? to : from).units[place]!;
