@@ -24,7 +24,6 @@ export type NameReading = (text: string, start: number, end: number, key: WordKe
  */
 export function cutText(text: string, nameReading?: NameReading): Token[] {
   const tokens = matchTokens(text);
-  let slash = 0;
   for (let from = 0, to = 0; from < tokens.length; from = to) {
     to = endOfSentence(text, tokens, from);
     let capitals: 'none' | 'mean' | 'explained' | undefined;
@@ -58,10 +57,8 @@ export function cutText(text: string, nameReading?: NameReading): Token[] {
     }
     if (kept > 0) markLongNames(text, tokens, from, to);
     // Hardly a sentence has a slash.
-    const { end } = tokens[from]!;
-    if (slash < end) slash = text.indexOf('/', end);
-    if (slash < 0) slash = text.length;
-    if (slash < tokens[to - 1]!.start) markCredit(text, tokens, from, to);
+    if (text.slice(tokens[from]!.end, tokens[to - 1]!.start).includes('/'))
+      markCredit(text, tokens, from, to);
     if (nameReading) {
       for (let i = from; i < to; i++) {
         const token = tokens[i]!;
