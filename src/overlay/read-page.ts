@@ -176,7 +176,7 @@ export function createPageReader(
     const changedBlocks = found.filter(({ nodes }) => {
       const known = text.blockOf(nodes[0]!);
       const same = known?.nodes.length === nodes.length && nodes.every((node, i) => node === known.nodes[i]);
-      if (known && same) kept.add(known);
+      if (same) kept.add(known!);
       return !same;
     });
     const { read } = await readBlocks(changedBlocks);
