@@ -86,11 +86,15 @@ export function markBlocks(painter: Painter, signal: AbortSignal): BlockMarks {
     const { blocks } = nearness;
     if (blocks.size > MOST_WHOLE) return;
     isWhole = whole;
-    void refreshAll(new Set(blocks.keys()), () => new Promise((idle) => requestIdleCallback(idle)));
+    // As they are in their turn: a block that is dropped meanwhile is left out.
+    void refreshAll(blocks.keys(), () => new Promise((idle) => requestIdleCallback(idle)));
   }
   /** Many are shown at the end, all at once, since the browser goes through all marks each time. */
-  async function refreshAll(blocks: ReadonlySet<ReadBlock>, turn?: () => Promise<unknown>): Promise<void> {
-    if ((turn || blocks.size > AT_ONCE) && !signal.aborted) painter.hold();
+  async function refreshAll(
+    blocks: Iterable<ReadBlock> & { readonly size?: number },
+    turn?: () => Promise<unknown>,
+  ): Promise<void> {
+    if ((turn || blocks.size! > AT_ONCE) && !signal.aborted) painter.hold();
     await workInSlices(blocks, refresh, signal, turn);
     painter.show();
   }
