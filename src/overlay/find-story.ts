@@ -29,7 +29,7 @@ export async function findStory(
   if (!hasEnough(textsIn(doc.body))) return null;
   const findArticle = await loadFindArticle().catch(() => findMain);
   const found = await findArticle(doc);
-  if (found === null || !hasEnough(found.texts)) return null;
+  if (!found || !hasEnough(found.texts)) return null;
   return makeStory(found);
 }
 

@@ -74,14 +74,14 @@ export function createPageReader(
       if (marks.isNear(block.within)) near.push(block);
       else {
         later.push(block);
-        if (later.length >= LONG && near.length > 0) early ??= read(near.splice(0));
+        if (later.length >= LONG && near[0]) early ??= read(near.splice(0));
       }
     };
     await workInSlices(findTextBlocks(doc.body, onShadow), sort, signal);
     await early;
     await read(near);
     while (later.length > 0) await read(later.splice(0, AT_ONCE));
-    if (faults.length > 0) throw faults[0];
+    for (const fault of faults) throw fault;
   }
 
   /** Reads and marks blocks; what stood in their place before is unmarked and given back with them. */

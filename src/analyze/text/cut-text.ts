@@ -56,9 +56,7 @@ export function cutText(text: string, nameReading?: NameReading): Token[] {
       opened ||= !/\d/.test(piece);
     }
     if (kept > 0) markLongNames(text, tokens, from, to);
-    // Hardly a sentence has a slash.
-    if (text.slice(tokens[from]!.end, tokens[to - 1]!.start).includes('/'))
-      markCredit(text, tokens, from, to);
+    markCredit(text, tokens, from, to);
     if (nameReading) {
       for (let i = from; i < to; i++) {
         const token = tokens[i]!;
