@@ -74,7 +74,7 @@ export function createPageReader(
       if (marks.isNear(block.within)) near.push(block);
       else {
         later.push(block);
-        if (later.length >= LONG && near[0]) early ??= read(near.splice(0));
+        if (later.length >= LONG) early ??= read(near.splice(0));
       }
     };
     await workInSlices(findTextBlocks(doc.body, onShadow), sort, signal);
