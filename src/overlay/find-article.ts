@@ -41,7 +41,9 @@ export async function findArticle(doc: Document, isLarge = isTooLarge(doc)): Pro
   // All of an element is in order as it is.
   const isSorted = isLarge && besides.length === 0;
   const texts = isSorted ? story : sortInPageOrder([...besides, ...story], (text) => text);
-  return { ...found, texts: await trimStory(texts, new Set(headline), found.byline) };
+  const trimmed = await trimStory(texts, new Set(headline), found.byline);
+  await nextTurn();
+  return { ...found, texts: trimmed };
 }
 
 /** All of an element of a page as its article. */

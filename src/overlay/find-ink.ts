@@ -38,7 +38,8 @@ function findGround(element: Element, grounds: Grounds): Colour {
   const layers: [Element, Colour][] = [];
   let ground: Colour = [255, 255, 255];
   for (let at: Element | null = element; at; at = own(at).parentElement) {
-    const layer = grounds.get(at) ?? layerOf(getComputedStyle(at));
+    const { backgroundColor, backgroundImage } = getComputedStyle(at);
+    const layer = grounds.get(at) ?? (backgroundImage === 'none' ? parse(backgroundColor) : []);
     layers.push([at, layer]);
     if (layer.length < 4) break;
   }
@@ -47,10 +48,6 @@ function findGround(element: Element, grounds: Grounds): Colour {
     grounds.set(at, ground);
   }
   return ground;
-}
-
-function layerOf({ backgroundColor, backgroundImage }: CSSStyleDeclaration): Colour {
-  return backgroundImage === 'none' ? parse(backgroundColor) : [];
 }
 
 /**

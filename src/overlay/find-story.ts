@@ -2,7 +2,6 @@ import type { Article, FindArticle } from './find-article.ts';
 import { findMainElement } from './find-main-element.ts';
 import { own } from './own.ts';
 import { textsIn } from './texts-in.ts';
-import { nextTurn } from './work-in-slices.ts';
 
 /** The main story of a page, as the text nodes that are part of it. */
 export interface Story {
@@ -30,8 +29,7 @@ export async function findStory(
   if (!hasEnough(textsIn(doc.body))) return null;
   const findArticle = await loadFindArticle().catch(() => findMain);
   const found = await findArticle(doc);
-  await nextTurn();
-  if (found === null || !hasEnough(found.texts)) return null;
+  if (!found || !hasEnough(found.texts)) return null;
   return makeStory(found);
 }
 

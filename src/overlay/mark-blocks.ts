@@ -34,8 +34,6 @@ const MOST_AT_ALL = 4000;
 const MOST_WHOLE = 5000;
 /** So many blocks are shown at once: each picture of the page with other marks than before takes a slow laptop a fifth of a second. */
 const AT_ONCE = 30;
-/** Longest stretch of marking a still page, in milliseconds. */
-const SLICE = 4;
 
 /** The words in the view and as many around them as may be marked. */
 function spanAroundView(words: BlockWords): WordSpan {
@@ -83,20 +81,21 @@ export function markBlocks(painter: Painter, signal: AbortSignal): BlockMarks {
     if (isAll || isWhole || nearness.isNear(block)) mark(block);
     else unmark(block);
   }
-  /** Marks the whole page, or only what is near; shown at the end, all at once, since the browser goes through all marks each time. */
-  async function markAnew(whole: boolean): Promise<void> {
-    if (nearness.blocks.size > MOST_WHOLE) return;
+  /** Marks the whole page while it is idle, or only what is near. */
+  function markAnew(whole: boolean): void {
+    const { blocks } = nearness;
+    if (blocks.size > MOST_WHOLE) return;
     isWhole = whole;
-    painter.hold();
-    let until = 0;
-    for (const [block] of nearness.blocks) {
-      if (performance.now() >= until) {
-        await new Promise<unknown>((idle) => requestIdleCallback(idle));
-        if (signal.aborted) return;
-        until = performance.now() + SLICE;
-      }
-      refresh(block);
-    }
+    // As they are in their turn: a block that is dropped meanwhile is left out.
+    void refreshAll(blocks.keys(), () => new Promise((idle) => requestIdleCallback(idle)));
+  }
+  /** Many are shown at the end, all at once, since the browser goes through all marks each time. */
+  async function refreshAll(
+    blocks: Iterable<ReadBlock> & { readonly size?: number },
+    turn?: () => Promise<unknown>,
+  ): Promise<void> {
+    if ((turn || blocks.size! > AT_ONCE) && !signal.aborted) painter.hold();
+    await workInSlices(blocks, refresh, signal, turn);
     painter.show();
   }
   function mark(block: ReadBlock): void {
@@ -136,14 +135,12 @@ export function markBlocks(painter: Painter, signal: AbortSignal): BlockMarks {
 
   return {
     isNear: nearness.look,
-    add: nearness.add,
-    refresh,
-    async refreshAll(blocks) {
-      if (blocks.size > AT_ONCE && !signal.aborted) painter.hold();
-      await workInSlices(blocks, refresh, signal);
-      painter.show();
+    add(block) {
+      nearness.add(block);
       stillness.wait();
     },
+    refresh,
+    refreshAll,
     drop(block) {
       long.delete(block);
       moved.delete(block);

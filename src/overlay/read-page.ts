@@ -65,6 +65,8 @@ export function createPageReader(
     const near: TextBlock[] = [];
     const later: TextBlock[] = [];
     const faults: unknown[] = [];
+    const read = (blocks: readonly TextBlock[]): Promise<unknown> =>
+      readBlocks(blocks).catch((error: unknown) => faults.push(error));
     let early: Promise<unknown> | undefined;
     const sort = (found: TextBlock): void => {
       const block = scope().narrow(found);
@@ -72,16 +74,14 @@ export function createPageReader(
       if (marks.isNear(block.within)) near.push(block);
       else {
         later.push(block);
-        if (later.length >= LONG && near.length > 0)
-          early ??= readBlocks(near.splice(0)).catch((error: unknown) => faults.push(error));
+        if (later.length >= LONG) early ??= read(near.splice(0));
       }
     };
     await workInSlices(findTextBlocks(doc.body, onShadow), sort, signal);
     await early;
-    const portions = [near];
-    for (let at = 0; at < later.length; at += AT_ONCE) portions.push(later.slice(at, at + AT_ONCE));
-    for (const blocks of portions) await readBlocks(blocks).catch((error: unknown) => faults.push(error));
-    if (faults.length > 0) throw faults[0];
+    await read(near);
+    while (later.length > 0) await read(later.splice(0, AT_ONCE));
+    for (const fault of faults) throw fault;
   }
 
   /** Reads and marks blocks; what stood in their place before is unmarked and given back with them. */
@@ -176,7 +176,7 @@ export function createPageReader(
     const changedBlocks = found.filter(({ nodes }) => {
       const known = text.blockOf(nodes[0]!);
       const same = known?.nodes.length === nodes.length && nodes.every((node, i) => node === known.nodes[i]);
-      if (known && same) kept.add(known);
+      if (same) kept.add(known!);
       return !same;
     });
     const { read } = await readBlocks(changedBlocks);

@@ -16,19 +16,20 @@ export function nextTurn(): Promise<void> {
 }
 
 /**
- * Does `work` for each item, giving way to the page every few milliseconds; stops quietly when aborted.
+ * Does `work` for each item, giving way to the page every few milliseconds, by `turn` where it may take longer; stops quietly when aborted.
  */
 export async function workInSlices<T>(
   items: Iterable<T>,
   work: (item: T) => void,
   signal?: AbortSignal,
+  turn: () => Promise<unknown> = nextTurn,
 ): Promise<void> {
   let until = performance.now() + SLICE;
   for (const item of items) {
     if (signal?.aborted) return;
     work(item);
     if (performance.now() >= until) {
-      await nextTurn();
+      await turn();
       until = performance.now() + SLICE;
     }
   }

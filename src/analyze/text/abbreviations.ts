@@ -8,7 +8,7 @@ const WITHOUT_STOP = words('Mr Mrs Ms Mx Dr PhD etc Etc');
 const OTHERS = words(
   'Jr Sr vs Vs etc Etc approx dept Dept ed eds Ed Eds fig figs Fig Figs cf Jan Feb Mar Apr Jun Jul Aug Sept Sep Oct Nov Dec ' +
     'Mon Tue Tues Wed Thu Thur Thurs Fri Sat Sun vol vols Vol Vols Ave Blvd Rd Ln Hwy Ltd Inc Corp Co Bros Assn Assoc ' +
-    'pp para ch Ch sec Sec hr hrs min mins approx est Est incl excl max govt Govt ext tel Tel No Nos',
+    'pp para ch Ch sec Sec hr hrs min mins est Est incl excl max govt Govt ext tel Tel No Nos',
 );
 /** Those of them that are words too: they are short forms only before a number, a comma or small letters (No. 7, Sat. 3 May). */
 const WORDS_TOO = words(

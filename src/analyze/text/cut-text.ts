@@ -24,7 +24,6 @@ export type NameReading = (text: string, start: number, end: number, key: WordKe
  */
 export function cutText(text: string, nameReading?: NameReading): Token[] {
   const tokens = matchTokens(text);
-  let slash = text.indexOf('/');
   for (let from = 0, to = 0; from < tokens.length; from = to) {
     to = endOfSentence(text, tokens, from);
     let capitals: 'none' | 'mean' | 'explained' | undefined;
@@ -57,9 +56,7 @@ export function cutText(text: string, nameReading?: NameReading): Token[] {
       opened ||= !/\d/.test(piece);
     }
     if (kept > 0) markLongNames(text, tokens, from, to);
-    // Hardly a sentence has a slash.
-    while (slash >= 0 && slash < tokens[from]!.end) slash = text.indexOf('/', slash + 1);
-    if (slash >= 0 && slash < tokens[to - 1]!.start) markCredit(text, tokens, from, to);
+    markCredit(text, tokens, from, to);
     if (nameReading) {
       for (let i = from; i < to; i++) {
         const token = tokens[i]!;

@@ -32,7 +32,7 @@ export function servePdf({ pdf, url, name, holder, shown, unread }: PdfGiven): S
   const title = nameOfPdf(pdf, name);
   let shaded: ShadedPage | null = null;
   const start = serveOwnPage({
-    article: () => ({ title, byline: pdf.author || null, date: null, texts: textsIn(holder) }),
+    article: async () => ({ title, byline: pdf.author || null, date: null, texts: textsIn(holder) }),
     onStart: (page, signal) => {
       shaded = page;
       signal.addEventListener('abort', () => {
