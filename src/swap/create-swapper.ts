@@ -150,11 +150,18 @@ function rank(rated: readonly Rated[], reach: (word: string) => Reach): (Swap & 
   return ranked.sort((one, other) => other.order - one.order).map(({ swap }) => swap);
 }
 
-/** With a capital in mid sentence, or before another capital, it is likely part of a name (Mark), and names have no swaps. */
+/**
+ * With a capital in mid sentence, or before another capital, it is likely part of a name (Mark), and names have no swaps; nor has one in
+ * capitals alone (NET), unless the sentence is, or the first word of a title in quotes (Bram read “Creatures of the Shore”).
+ */
 function isName(sentence: string, pieces: readonly Piece[], at: number, table: SwapTable): boolean {
   const [before, { start, end }, after] = [pieces[at - 1], pieces[at]!, pieces[at + 1]];
-  if (!/^\p{Lu}\p{Ll}/u.test(sentence.slice(start, end))) return false;
+  const word = sentence.slice(start, end);
+  if (/^\p{Lu}{2,}$/u.test(word) && /\p{Ll}/u.test(sentence)) return true;
+  if (!/^\p{Lu}\p{Ll}/u.test(word)) return false;
   if (before !== undefined && /^[\p{L}\d,;]/u.test(before.lower)) return true;
+  const isQuoted = before !== undefined && /^["“‘]$/.test(before.lower);
+  if (isQuoted && /^[\p{L}\d]/u.test(pieces[at - 2]?.lower ?? '')) return true;
   const isCapital = after !== undefined && /^\p{Lu}\p{Ll}/u.test(sentence.slice(after.start, after.end));
   return isCapital && (table.shares(pieces[at]!.lower)?.[0] ?? 0) > 0.3;
 }

@@ -86,7 +86,7 @@ export const BREAK_RULES: readonly BreakRule[] = [
   },
   {
     name: 'before how long before or after',
-    example: 'It came round the arm of the docks | just after six.',
+    example: 'The ferry came in | just after six.',
     counterExample: 'The old ferry | came slowly',
     applies: ({ here, next }) =>
       /^(?:just|soon|long|shortly)$/.test(here.word) && /^(?:after|before)$/.test(next?.word ?? ''),
@@ -94,7 +94,7 @@ export const BREAK_RULES: readonly BreakRule[] = [
   },
   {
     name: 'never within how long before or after',
-    example: 'It came round the arm of the docks | just after six.',
+    example: 'The ferry came in | just after six.',
     counterExample: 'We left | after lunch.',
     applies: ({ before, here }) =>
       /^(?:just|soon|long|shortly)$/.test(before.word) && /^(?:after|before)$/.test(here.word),
@@ -218,6 +218,13 @@ export const BREAK_RULES: readonly BreakRule[] = [
     counterExample: 'He ran back | to the school',
     applies: beforeTo(({ before }) => /^(?:close|next|near|on)$/.test(before.word)),
     worth: -2,
+  },
+  {
+    name: 'not before a last word such as it or them',
+    example: 'She let the storm take it.',
+    counterExample: 'The old ferry | came slowly',
+    applies: ({ here, next }) => next === undefined && (here.is === 'object' || here.is === 'subject'),
+    worth: -3,
   },
   {
     name: 'not before a preposition and him or it',

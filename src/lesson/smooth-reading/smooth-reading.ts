@@ -8,6 +8,8 @@ import { composeSentences } from '../sentences/index.ts';
 import { cutPhrases } from './cut-phrases.ts';
 
 const COUNTS = [3, 4, 6, 8, 12];
+/** Of fewer words there is nothing to phrase. */
+const FEWEST_WORDS = 4;
 const BREAKS: Readonly<Record<string, string>> = { bar: '  |  ', gap: '\u2003\u2003' };
 
 /** The passage's sentences in phrases, to be read without stopping inside one, and plain beside; composed ones without a passage. */
@@ -30,7 +32,9 @@ export const smoothReading: PartMaker = {
   make(input, chosen, picker) {
     const count = Math.max(1, Number(chosen('count')) || 0);
     const sentences = passageSentences(input.passage);
-    const readable = sentences.filter(input.known.reads);
+    const readable = sentences.filter(
+      (sentence) => input.known.reads(sentence) && countWords(sentence) >= FEWEST_WORDS,
+    );
     const first = picker.below(Math.max(1, readable.length - count + 1));
     const later = sentences.filter((sentence) => !input.known.reads(sentence));
     const blocks = [

@@ -64,7 +64,7 @@ export const steps = {
   steady57: 'ore, oar, oor, our as in four; ire, our as in flour, ure',
   steady58: 'Vowels after w: swan, worm, warm',
   steady59: 'Other spellings of er: pearl, doctor, dollar',
-  steady60: 'ph, and gh as in laugh',
+  steady60: 'ph; gh as in laugh; ch as in anchor',
   steady61: 'Less common vowel sounds: mother, do, push',
   steady62: 'eigh, ei, ey as in they; a as in parent, u as in jury',
   steady63: 'augh, ough; ou as in soup, cousin, boulder',

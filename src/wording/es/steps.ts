@@ -64,7 +64,7 @@ export const steps: Translated<typeof english> = {
   steady57: 'ore, oar, oor, our como en four; ire, our como en flour, ure',
   steady58: 'Vocales después de w: swan, worm, warm',
   steady59: 'Otras grafías de er: pearl, doctor, dollar',
-  steady60: 'ph, y gh como en laugh',
+  steady60: 'ph; gh como en laugh; ch como en anchor',
   steady61: 'Sonidos vocálicos menos comunes: mother, do, push',
   steady62: 'eigh, ei, ey como en they; a como en parent, u como en jury',
   steady63: 'augh, ough; ou como en soup, cousin, boulder',
