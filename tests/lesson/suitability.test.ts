@@ -9,6 +9,7 @@ import { lateFrames } from '../../src/lesson/sentences/late-frames.ts';
 import { phraseClasses } from '../../src/lesson/sentences/phrase-classes.ts';
 import { thingClasses } from '../../src/lesson/sentences/thing-classes.ts';
 import { verbFrames } from '../../src/lesson/sentences/verb-frames.ts';
+import written from '../../src/lesson/sentences/written-sentences.json' with { type: 'json' };
 import { shortForms } from '../../src/lesson/word-lists/apostrophes.ts';
 import { inVariety } from '../../src/variety/index.ts';
 import { makeOf, steps, storm, unreadable } from './check-sheet.ts';
@@ -64,7 +65,7 @@ let bases: ReadonlySet<string> | undefined;
 
 /** The verbs, phrases and things of the sentences, which were written by hand: June, shanty. */
 const ofSentences = new Set(
-  [verbFrames, phraseClasses, thingClasses, { lateFrames }]
+  [verbFrames, phraseClasses, thingClasses, { lateFrames }, written.sentences]
     .flatMap((words) => Object.values(words).flat())
     .flatMap((text) => [text, inVariety(text, 'american')])
     .flatMap(wordsOf),

@@ -25,8 +25,8 @@ const MOST_TRIES = 150;
 const FEWEST_WORDS = 4;
 
 /**
- * Short sentences that make sense, made of words the group can read: `The crab hid under the big rock.` Fewer than are
- * wanted, or none, where too little is known. The same picker gives the same sentences.
+ * Short sentences that make sense, of words the group can read: `The crab hid under the big rock.` Some are written by hand, the others made
+ * by the grammar. Fewer than are wanted, or none, where too little is known. The same picker gives the same sentences.
  */
 export function composeSentences(known: KnownWords, wish: SentenceWish, picker: Picker): string[] {
   const focus = wish.focus ?? [];
@@ -42,16 +42,26 @@ export function composeSentences(known: KnownWords, wish: SentenceWish, picker: 
     contractions: known.knows('contraction'),
   };
   const chooseFrame = frameChooser(frames, picker);
-  const made = new Map<string, Frame>();
+  const made = new Map<string, Frame | null>();
   const practises = (sentence: string): boolean => vocabulary.practises(sentence.replace(/[.?]$/, ''));
+  const fits = (sentence: string): boolean => {
+    const words = sentence.split(' ').length;
+    return words >= FEWEST_WORDS && words <= longest;
+  };
   let practising = 0;
+  let besides = wish.count * SPARE;
+  for (const sentence of picker.shuffle(vocabulary.written())) {
+    if (!fits(sentence)) continue;
+    if (practises(sentence)) practising++;
+    else if (besides-- <= 0) continue;
+    made.set(sentence, null);
+  }
   for (let tries = 0; tries < wish.count * MOST_TRIES && frames.length > 0; tries++) {
     if (practising >= wish.count * SPARE || made.size >= wish.count * MOST_SPARE) break;
     const frame = chooseFrame();
     const sentence = makeSentence(frame, ingredients, picker);
     if (sentence === null || made.has(sentence)) continue;
-    const words = sentence.split(' ').length;
-    if (words < FEWEST_WORDS || words > longest || !known.reads(sentence)) continue;
+    if (!fits(sentence) || !known.reads(sentence)) continue;
     made.set(sentence, frame);
     if (practises(sentence)) practising++;
   }
@@ -85,9 +95,12 @@ const MOST_OF_A_SHEET = 0.15;
 /** What it costs each time more that a sentence has no word of the lesson but such; our own figure. */
 const OWN_AGAIN = 1.6;
 
-/** Those that practise first; then such as are least like those taken before. */
+/** What it costs a sentence that it is made by the grammar: one that is written makes more sense. Our own figure. */
+const MADE = 2;
+
+/** Sentences that practise and are written come first; then such as are least like those taken before. Written ones have no frame. */
 function takeDifferent(
-  made: ReadonlyMap<string, Frame>,
+  made: ReadonlyMap<string, Frame | null>,
   count: number,
   practises: (sentence: string) => boolean,
 ): string[] {
@@ -110,7 +123,7 @@ function takeDifferent(
     let bestCost = Number.POSITIVE_INFINITY;
     for (const [i, { frame, words, practises, own }] of rest.entries()) {
       const again = words.reduce((sum, word) => sum + (seen.get(word) ?? 0), 0) / words.length;
-      const sameFrame = taken.filter((other) => other.frame === frame).length;
+      const sameFrame = frame ? MADE + taken.filter((other) => other.frame === frame).length : 0;
       const saidOften = own.length === 0 ? 0 : Math.min(...own.map((word) => seen.get(word) ?? 0));
       const cost = (practises ? 0 : 3) + sameFrame + again + OWN_AGAIN * Math.max(0, saidOften - often);
       if (cost < bestCost) {

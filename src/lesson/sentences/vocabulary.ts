@@ -5,6 +5,7 @@ import { irregularPlurals, nounKinds, onlyThe, ownAdjectives } from './nouns.ts'
 import { phraseClasses } from './phrase-classes.ts';
 import { subjectClasses } from './verb-frames.ts';
 import { wordClasses } from './word-classes.ts';
+import listed from './written-sentences.json' with { type: 'json' };
 
 /** A noun the group can read in one form at least; the other form is null. */
 export interface Noun {
@@ -29,6 +30,8 @@ export interface Vocabulary {
   nouns(nameOfClass: string): readonly Noun[];
   /** The words or phrases of a class as they are; of a word that is no class, that word. */
   phrases(nameOfClass: string): readonly string[];
+  /** Sentences written by hand that can be read. */
+  written(): readonly string[];
 }
 
 const kindOf = new Map(
@@ -115,7 +118,15 @@ function findReadable(known: KnownWords): Readable {
     // The lorry and the truck of Britain are one in America.
     return [...new Map(found.map((each) => [each.one ?? each.many, each])).values()];
   });
-  return { ours, reads, readsForm, nouns, phrases };
+  let readableSentences: readonly string[] | undefined;
+  const written = (): readonly string[] => {
+    readableSentences ??= Object.values(listed.sentences)
+      .flat()
+      .map(ours)
+      .filter((sentence) => reads(sentence.slice(0, -1).toLowerCase()) && known.reads(sentence));
+    return readableSentences;
+  };
+  return { ours, reads, readsForm, nouns, phrases, written };
 }
 
 /** What a class calls a noun: that of Britain where there are two, such as cot|crib. */

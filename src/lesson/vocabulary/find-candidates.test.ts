@@ -6,7 +6,15 @@ import { findCandidates } from './find-candidates.ts';
 function order(words: readonly (readonly [word: string, rank: number, parts: string])[]): string[] {
   const known = {
     words: words.map(([word, rank, parts]) => ({
-      ...{ word, rank, parts, meaning: 'a thing', standing: 'reads', homograph: false, reading: { requires: [] } },
+      ...{
+        word,
+        rank,
+        parts,
+        meaning: 'a thing',
+        standing: 'reads',
+        homograph: false,
+        reading: { requires: [] },
+      },
     })),
   };
   return findCandidates({ known, passage: null } as unknown as LessonInput).map(({ word }) => word.word);

@@ -1,0 +1,47 @@
+import { expect, test } from 'vitest';
+import { readUnfitWords } from '../../src/data/read-unfit-words.ts';
+import written from '../../src/lesson/sentences/written-sentences.json' with { type: 'json' };
+import { inVariety, isForeign } from '../../src/variety/index.ts';
+import { lessonInput, sequences } from './load-lesson.ts';
+
+const sentences = Object.values(written.sentences).flat();
+const wordsOf = (sentence: string): string[] => sentence.slice(0, -1).toLowerCase().split(' ');
+
+test('a written sentence is four to eleven words, a statement or a question, and there once', () => {
+  expect(sentences.length).toBeGreaterThan(2000);
+  for (const sentence of sentences) {
+    expect(sentence).toMatch(/^[A-Z][A-Za-z' -]*[A-Za-z'][.?]$/);
+    expect(wordsOf(sentence).length, sentence).toBeGreaterThanOrEqual(4);
+    expect(wordsOf(sentence).length, sentence).toBeLessThanOrEqual(11);
+  }
+  expect(new Set(sentences.map((sentence) => sentence.toLowerCase())).size).toBe(sentences.length);
+});
+
+test('a written sentence is the same in American and in British English', () => {
+  const parted = sentences.filter(
+    (sentence) =>
+      inVariety(sentence, 'american') !== sentence ||
+      inVariety(sentence, 'british') !== sentence ||
+      wordsOf(sentence).some((word) => isForeign(word, 'american') || isForeign(word, 'british')),
+  );
+  expect(parted).toEqual([]);
+});
+
+// Outside sources: npm naughty-words and profane-words.
+test('no written sentence has a coarse word or an insult', () => {
+  const unfit = readUnfitWords();
+  // Plain words that the lists have for a second meaning.
+  const plain = new Set('chug licking tug'.split(' '));
+  expect(
+    sentences.filter((each) => wordsOf(each).some((word) => unfit.has(word) && !plain.has(word))),
+  ).toEqual([]);
+});
+
+test.each(sequences)(
+  'a group at the last step of $id reads nine in ten written sentences',
+  ({ id, steps }) => {
+    const { known } = lessonInput(id, steps.length);
+    const read = sentences.filter((sentence) => known.reads(sentence));
+    expect(read.length / sentences.length).toBeGreaterThan(0.9);
+  },
+);
