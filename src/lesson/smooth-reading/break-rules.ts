@@ -129,6 +129,13 @@ export const BREAK_RULES: readonly BreakRule[] = [
     worth: NEVER,
   },
   {
+    name: 'not between a first word and the joiner behind it',
+    example: 'Go and tell her.',
+    counterExample: 'The crab hid | and the gull flew off.',
+    applies: beforeKind('joiner', ({ i }) => i === 1),
+    worth: -3,
+  },
+  {
     name: 'before and with a new doing or a determiner',
     example: 'They took the oars | and went home.',
     counterExample: 'Otto and Bram ran.',
@@ -147,7 +154,7 @@ export const BREAK_RULES: readonly BreakRule[] = [
   },
   {
     name: 'not before the second of two words',
-    example: 'Otto and Bram ran.',
+    example: 'They saw Otto and Bram.',
     counterExample: 'They took the oars | and went home.',
     applies: beforeKind('joiner'),
     worth: -0.8,
