@@ -343,13 +343,15 @@ describe('a kept passage', () => {
     await there.press('Control+End');
     await there.pressSequentially(' From two.');
     await other.getByText('Both versions are kept').waitFor();
-    const texts = (await stored()).map(
-      ({ title, versions }) => `${title}: ${versions.herons?.text.slice(-10)}`,
-    );
-    expect(texts.sort()).toEqual([
-      expect.stringMatching(/late \(other window\): +From two\.$/),
-      expect.stringMatching(/late: +From one\.$/),
-    ]);
+    const texts = async (): Promise<string[]> =>
+      (await stored()).map(({ title, versions }) => `${title}: ${versions.herons?.text.slice(-10)}`).sort();
+    // Both are kept before the last letters are.
+    await expect
+      .poll(texts)
+      .toEqual([
+        expect.stringMatching(/late \(other window\): +From two\.$/),
+        expect.stringMatching(/late: +From one\.$/),
+      ]);
   });
 
   onlyIn('chromium', 'new tabs and downloads')(
