@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { loadAnalyzer } from '../../tests/load-analyzer.ts';
-import { markWord } from './mark-word.ts';
+import { markedText, markWord } from './mark-word.ts';
 
 const analyzer = loadAnalyzer();
 
@@ -80,3 +80,13 @@ function stripMarks(text: string): string {
     .replace(/[\u0304\u0306]/g, '')
     .normalize('NFC');
 }
+
+test.each([
+  ['blows', 'blōw\u2009s'],
+  ['maker', 'māk·er'],
+  ['arrival', 'ar·rī·val'],
+  ['running', 'rŭn·nĭng'],
+  ['submarine', 'sŭb·ma·rine'],
+])('as one text, %s has a thin space before an ending that is no syllable', (word, marked) => {
+  expect(markedText(word, analyzer.analyze(word).readings[0]!)).toBe(marked);
+});

@@ -33,6 +33,18 @@ export function markWord(shown: string, { units, syllables }: Reading): MarkedPa
   return parts.map(({ text, affix }) => ({ text: text.normalize('NFC'), affix }));
 }
 
+const THIN_SPACE = '\u2009';
+
+/** A marked word as one text; a thin space is before an ending that is no syllable: blōw s; but māk·er, not māk· er. */
+export function markedText(shown: string, reading: Reading): string {
+  let marked = '';
+  for (const { text, affix } of markWord(shown, reading)) {
+    const isApart = affix && /^(?:'?s|es|e?d)$/.test(text) && !marked.endsWith('·');
+    marked += isApart ? THIN_SPACE + text : text;
+  }
+  return marked;
+}
+
 /** A marked word as it is written: prē·pare is prepare. */
 export function withoutMarks(text: string): string {
   return text

@@ -1,4 +1,4 @@
-import { markWord } from '../../marks/mark-word.ts';
+import { markedText } from '../../marks/mark-word.ts';
 import { soundName } from '../../marks/sound-names.ts';
 import { namesOfPeople } from '../first-names.ts';
 import type { KnownWord } from '../known-words.ts';
@@ -13,7 +13,6 @@ import { findInPassage } from './find-in-passage.ts';
 
 const COUNTS = [0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10];
 /** Affixes are set apart from the base, as on the sheets of a passage. */
-const THIN_SPACE = '\u2009';
 
 /**
  * What the group writes as it hears it: sounds, words, by-sight words, sentences; lines for the pupils, answers on the key.
@@ -92,11 +91,7 @@ function wordsBlock(input: LessonInput, count: number, picker: Picker): LessonBl
   };
 }
 
-function marked({ word, reading }: KnownWord): string {
-  return markWord(word, reading)
-    .map(({ text }) => text)
-    .join(THIN_SPACE);
-}
+const marked = ({ word, reading }: KnownWord): string => markedText(word, reading);
 
 function bySightBlock(input: LessonInput, count: number, picker: Picker): LessonBlock {
   return {

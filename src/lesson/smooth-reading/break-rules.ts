@@ -227,6 +227,13 @@ export const BREAK_RULES: readonly BreakRule[] = [
     worth: -2,
   },
   {
+    name: 'never between what or who and the one who does',
+    example: 'Draw what you saw.',
+    counterExample: 'He said | that she was here.',
+    applies: ({ before, here }) => /^(?:what|who|how|where|why)$/.test(before.word) && here.is === 'subject',
+    worth: NEVER,
+  },
+  {
     name: 'not before a last word such as it or them',
     example: 'She let the storm take it.',
     counterExample: 'The old ferry | came slowly',

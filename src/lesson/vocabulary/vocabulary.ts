@@ -1,4 +1,4 @@
-import { markWord } from '../../marks/mark-word.ts';
+import { markedText } from '../../marks/mark-word.ts';
 import { inVariety, isForeign } from '../../variety/index.ts';
 import { isForClass } from '../fit-words.ts';
 import type { LessonInput } from '../lesson-input.ts';
@@ -81,17 +81,7 @@ function makeBlocks(input: LessonInput, candidate: Candidate): LessonBlock[] {
       { head: 'Built from', shows: 'key' },
       { head: 'Same family', shows: 'key' },
     ],
-    rows: [
-      [
-        word.word,
-        meaning,
-        markWord(word.word, reading)
-          .map(({ text }) => text)
-          .join('\u2009'),
-        showParts(reading),
-        family.join(', '),
-      ],
-    ],
+    rows: [[word.word, meaning, markedText(word.word, reading), showParts(reading), family.join(', ')]],
   };
   return [
     about,
