@@ -5,7 +5,7 @@ export const lesson = {
   noTable: 'No lesson can be made, because Wordreach could not load its word list: {why} Reload this page.',
   opening: 'Opening the lesson…',
   footer:
-    'Words are chosen from the patterns the group was taught. Most meanings come from a dictionary. Read the sheet before you print it. Your school’s programme and your own judgement come first.',
+    'Words are chosen from the patterns the group was taught. A meaning tells one sense of its word. Read the sheet before you print it. Your school’s programme and your own judgement come first.',
   for: 'Group',
   around: 'Passage',
   noPassage: 'none',

@@ -8,7 +8,7 @@ export const lesson: Translated<typeof english> = {
     'No se puede crear la lección, porque Wordreach no pudo cargar su lista de palabras: {why} Recargue esta página.',
   opening: 'Abriendo la lección…',
   footer:
-    'Las palabras se eligen entre los patrones enseñados al grupo. La mayoría de los significados vienen de un diccionario. Lea la hoja antes de imprimirla. El programa de su escuela y su propio criterio van por delante.',
+    'Las palabras se eligen entre los patrones enseñados al grupo. Cada significado da un solo sentido de la palabra. Lea la hoja antes de imprimirla. El programa de su escuela y su propio criterio van por delante.',
   for: 'Grupo',
   around: 'Pasaje',
   noPassage: 'ninguno',
