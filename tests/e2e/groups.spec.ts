@@ -202,8 +202,13 @@ describe('a pasted sequence', () => {
     expect(beyond).toContain('green');
     expect(beyond).not.toContain('They');
     const panel = await browser.openPanel(story);
-    await openFolds(panel);
-    await panel.getByText('in Harbour plan').waitFor();
+    // The panel may be drawn anew while its folds are opened.
+    await expect
+      .poll(async () => {
+        await openFolds(panel);
+        return panel.getByText('in Harbour plan').isVisible();
+      })
+      .toBe(true);
 
     // A change of the steps shades the open page anew.
     await view.bringToFront();
