@@ -36,12 +36,7 @@ const LEAVE_OUT = '-';
 /** What belongs to the next word: most clearly is no longer said by most. */
 const TELLS_DEGREE = /^(so|too|as|how|more|most|less|least)$/;
 const DENIES = /^(not|never|no|nor|hardly|without|only|cannot|.*n't)$/;
-const CLASSES: Readonly<Record<string, string>> = {
-  '{det}':
-    "(?:the|an?|this|that|these|those|my|your|his|her|its|our|their|some|any|no|every|each|another|[a-z]+'s)",
-  '{obj}': '(?:the|an?|this|that|these|those|my|your|his|her|its|our|their|no|some|all|both)',
-  '{color}': '(?:red|blue|black|white|green|yellow|brown|pink|gray|grey|new|old|big|long|short)',
-};
+const CLASSES: Readonly<Record<string, string>> = listed.classes;
 
 /** The rules by each word that is in them; made when swaps are first asked for, since the background begins with this file. */
 let rulesByWord: ReadonlyMap<string, readonly PhraseRule[]> | undefined;
@@ -66,7 +61,10 @@ function readNeighbours(source: string, frame: (words: string) => string): Neigh
   if (source.startsWith('{noun} ')) return { ...readNeighbours(source.slice(7), frame), isNoun: true };
   if (source === '^') return { fits: (words) => words === '', isNoun: false };
   const isNot = source.startsWith('!');
-  const words = (isNot ? source.slice(1) : source).replace(/\{[a-z]+\}/g, (name) => CLASSES[name] ?? name);
+  const words = (isNot ? source.slice(1) : source).replace(
+    /\{([a-z]+)\}/g,
+    (_, name) => `(?:${CLASSES[name]})`,
+  );
   const pattern = new RegExp(frame(words));
   return { fits: (beside) => pattern.test(beside) !== isNot, isNoun: false };
 }
