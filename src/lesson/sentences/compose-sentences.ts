@@ -123,9 +123,9 @@ function takeDifferent(
     let bestCost = Number.POSITIVE_INFINITY;
     for (const [i, { frame, words, practises, own }] of rest.entries()) {
       const again = words.reduce((sum, word) => sum + (seen.get(word) ?? 0), 0) / words.length;
-      const sameFrame = frame ? MADE + taken.filter((other) => other.frame === frame).length : 0;
+      const ofFrame = frame ? MADE + taken.filter((other) => other.frame === frame).length : 0;
       const saidOften = own.length === 0 ? 0 : Math.min(...own.map((word) => seen.get(word) ?? 0));
-      const cost = (practises ? 0 : 3) + sameFrame + again + OWN_AGAIN * Math.max(0, saidOften - often);
+      const cost = (practises ? 0 : 3) + ofFrame + again + OWN_AGAIN * Math.max(0, saidOften - often);
       if (cost < bestCost) {
         best = i;
         bestCost = cost;

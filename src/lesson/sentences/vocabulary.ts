@@ -120,10 +120,7 @@ function findReadable(known: KnownWords): Readable {
   });
   let readableSentences: readonly string[] | undefined;
   const written = (): readonly string[] => {
-    readableSentences ??= Object.values(listed.sentences)
-      .flat()
-      .map(ours)
-      .filter((sentence) => reads(sentence.slice(0, -1).toLowerCase()) && known.reads(sentence));
+    readableSentences ??= Object.values(listed.sentences).flat().filter(known.reads);
     return readableSentences;
   };
   return { ours, reads, readsForm, nouns, phrases, written };
