@@ -178,7 +178,7 @@ const isSpelling = (ids: readonly PatternId[]) =>
   ids.length < 4 &&
   ids.every((id) => /vowel|digraph|consonant/.test(rowOf.get(id)!.family));
 
-/** The items of a clause; what is doubted of it is a guess. `used` hears the name of each doubt. */
+/** The items of a clause; doubted items become guesses. `used` is told the name of each doubt. */
 export function doubtItems(
   reading: ClauseReading,
   used: (doubt: string) => void = () => {},
@@ -194,7 +194,9 @@ export function doubtItems(
   return kept.map((item, i) => (places.has(i) ? { ...item, status: 'guessed' } : item));
 }
 
-/** Without a colon a heading was taken for the name of a list; where nothing behind it can be that list, it is what is meant, as a guess. */
+/**
+ * A heading without a colon was taken for the name of a list. Where nothing behind it can be that list, the heading itself is taught, as a guess.
+ */
 function withList({ chunks, items, settled, lexemes }: ClauseReading, item: ReadItem, i: number): ReadItem {
   const { announces, phrases, spelled } = chunks[i]!;
   const ids = phrases.flatMap((phrase) => phrase.ids);
