@@ -1,4 +1,4 @@
-import type { Analyzer } from '../../analyze/index.ts';
+import type { WordAnalysis } from '../../analyze/types.ts';
 import type { LessonInput } from '../lesson-input.ts';
 import { isPlain } from '../plain-words.ts';
 import { asHeard } from './as-heard.ts';
@@ -16,20 +16,20 @@ const FEWEST = 2;
 /** What may be a word of one syllable: one run of vowel letters, and a last e. */
 const SHORT = /^[^aeiouy]*y?[aeiouy]+[^aeiouy]*e?$/;
 
-const kept = new WeakMap<Analyzer, IsUsualRime>();
+const kept = new WeakMap<readonly WordAnalysis[], IsUsualRime>();
 
 /**
  * How the words of the bank say what they end in, known to the group or not. Kept for each
- * analyser, which has an accent of its own.
+ * bank and accent.
  */
-export function listRimes({ bank, analyzer }: LessonInput): IsUsualRime {
-  const before = kept.get(analyzer);
+export function listRimes({ bank, known }: LessonInput): IsUsualRime {
+  const before = kept.get(known.analyses);
   if (before) return before;
   const rimes = new Map<string, Map<string, number>>();
   const plain = new Set<string>();
-  for (const { word } of bank.words) {
+  for (const [i, { word }] of bank.words.entries()) {
     if (!SHORT.test(word)) continue;
-    for (const reading of analyzer.analyze(word).readings) {
+    for (const reading of known.analyses[i]!.readings) {
       const rime = cutInHalves(word, reading)?.rime;
       if (!rime) continue;
       const counts = rimes.get(rime.letters) ?? new Map<string, number>();
@@ -44,7 +44,7 @@ export function listRimes({ bank, analyzer }: LessonInput): IsUsualRime {
     const saidSo = counts?.get(rimeAsHeard(sound)) ?? 0;
     return saidSo >= Math.max(FEWEST, MOST * all) && plain.has(`${rime} ${rimeAsHeard(sound)}`);
   };
-  kept.set(analyzer, isUsual);
+  kept.set(known.analyses, isUsual);
   return isUsual;
 }
 
