@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { readUnfitWords } from '../../src/data/read-unfit-words.ts';
+import { readWordList } from '../../src/data/read-word-list.ts';
 import written from '../../src/lesson/sentences/written-sentences.json' with { type: 'json' };
 import { inVariety, isForeign } from '../../src/variety/index.ts';
 import { lessonInput, sequences } from './load-lesson.ts';
@@ -28,13 +29,13 @@ test('a written sentence is the same in American and in British English', () => 
 });
 
 // Outside sources: npm naughty-words and profane-words.
-test('no written sentence has a coarse word or an insult', () => {
-  const unfit = readUnfitWords();
-  // Plain words that the lists have for a second meaning.
-  const plain = new Set('chug licking tug'.split(' '));
-  expect(
-    sentences.filter((each) => wordsOf(each).some((word) => unfit.has(word) && !plain.has(word))),
-  ).toEqual([]);
+test('no written sentence has a coarse word, an insult, or a word kept off sheets', () => {
+  const harmless = readWordList('more-lesson-words.txt');
+  const banned = new Set([
+    ...[...readUnfitWords()].filter((word) => !harmless.has(word)),
+    ...readWordList('not-in-lessons.txt'),
+  ]);
+  expect(sentences.filter((each) => wordsOf(each).some((word) => banned.has(word)))).toEqual([]);
 });
 
 test.each(sequences)(
