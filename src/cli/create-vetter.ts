@@ -13,6 +13,7 @@ import type { FoundText } from './find-texts.ts';
 import { loadEngine } from './load-engine.ts';
 import { openText } from './open-text.ts';
 import { readBytes } from './read-file.ts';
+import type { VetOptions } from './read-vet-options.ts';
 import type { GroupReport, TextRecord, VettedGroup } from './text-record.ts';
 
 /** What a vetter is made for; plain data, so that it can be sent to another thread. */
@@ -20,6 +21,8 @@ export interface VetterSettings {
   readonly groups: readonly VettedGroup[];
   /** Whether reports list every word. */
   readonly words: boolean;
+  /** What the records of files are printed as. */
+  readonly out: NonNullable<VetOptions['out']>;
 }
 
 /** Vets one text after another for the same groups. */
@@ -34,7 +37,10 @@ export interface Vetter {
 const FORGET_AFTER = 300_000;
 
 /** Makes a vetter over the word table. Throws `InputError` when there is none yet. */
-export function createVetter({ groups, words }: VetterSettings, engine = loadEngine()): Vetter {
+export function createVetter(
+  { groups, words }: Pick<VetterSettings, 'groups' | 'words'>,
+  engine = loadEngine(),
+): Vetter {
   let reporters = groups.map(makeReporter);
   let known = 0;
 
