@@ -78,5 +78,9 @@ function* packTexts(texts: readonly FoundText[]): Generator<{ readonly texts: Fo
 
 /** In bytes; of what cannot be known, too large for others beside it. */
 function sizeOf({ path }: FoundText): number {
-  return statSync(resolvePath(path), { throwIfNoEntry: false })?.size ?? Number.POSITIVE_INFINITY;
+  try {
+    return statSync(resolvePath(path)).size;
+  } catch {
+    return Number.POSITIVE_INFINITY;
+  }
 }
