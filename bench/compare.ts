@@ -14,14 +14,27 @@ const here = fileURLToPath(new URL('..', import.meta.url));
  * this tree is to the other's: 1 where nothing changed. The other commit is built in a folder of its own, with this bench.
  */
 export async function compareWith(ref: string, sections: readonly Section[], runs: number): Promise<void> {
-  const other = join(here, '.output', 'compared');
-  await removeTree(other);
-  await execute('git', ['-C', here, 'worktree', 'add', '--detach', other, ref]);
-  try {
-    await prepare(other);
+  await withTree(ref, async (other) => {
+    await execute('npx', ['wxt', 'prepare'], { cwd: other });
+    await execute('npm', ['run', '--silent', 'build'], { cwd: other, maxBuffer: 1e8 });
     for (const { name } of sections) await compareSection(name, other, runs);
+  });
+}
+
+/** Does something with another commit in a folder of its own, with this tree's packages, data and bench, so that code alone differs. */
+export async function withTree<T>(ref: string, work: (tree: string) => Promise<T>): Promise<T> {
+  const tree = join(here, '.output', 'compared');
+  await removeTree(tree);
+  await execute('git', ['-C', here, 'worktree', 'add', '--detach', tree, ref]);
+  try {
+    symlinkSync(join(here, 'node_modules'), join(tree, 'node_modules'));
+    if (existsSync(join(here, 'public/data')))
+      cpSync(join(here, 'public/data'), join(tree, 'public/data'), { recursive: true });
+    rmSync(join(tree, 'bench'), { recursive: true });
+    cpSync(join(here, 'bench'), join(tree, 'bench'), { recursive: true });
+    return await work(tree);
   } finally {
-    await removeTree(other);
+    await removeTree(tree);
   }
 }
 
@@ -60,17 +73,6 @@ async function measureIn(tree: string, name: string): Promise<Figure[]> {
     maxBuffer: 1e8,
   });
   return JSON.parse(stdout.slice(stdout.indexOf('['))) as Figure[];
-}
-
-/** Packages and data are those of this tree, so that code alone differs; data that another commit makes otherwise is made again by its build. */
-async function prepare(tree: string): Promise<void> {
-  symlinkSync(join(here, 'node_modules'), join(tree, 'node_modules'));
-  if (existsSync(join(here, 'public/data')))
-    cpSync(join(here, 'public/data'), join(tree, 'public/data'), { recursive: true });
-  await execute('npx', ['wxt', 'prepare'], { cwd: tree });
-  await execute('npm', ['run', '--silent', 'build'], { cwd: tree, maxBuffer: 1e8 });
-  rmSync(join(tree, 'bench'), { recursive: true });
-  cpSync(join(here, 'bench'), join(tree, 'bench'), { recursive: true });
 }
 
 async function removeTree(tree: string): Promise<void> {

@@ -1,51 +1,74 @@
 import { execFile } from 'node:child_process';
 import { readFile, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { promisify } from 'node:util';
+import { parseArgs, promisify } from 'node:util';
 import { build } from 'esbuild';
+import { withTree } from './compare.ts';
 
 /**
  * Counts the processor's instructions of the engine's hot loops, a word, and prints them beside those that were kept (`counts.json`), so that a
- * loop that got slower shows however busy the machine is. Valgrind counts; V8 interprets, since what it compiles and when differs from
- * run to run. With `--keep` the new counts are kept.
+ * loop that got slower shows however busy the machine is; it fails then. Valgrind counts; V8 interprets, since what it compiles and when
+ * differs from run to run. With `--keep` the new counts are kept; with `--compare REF` they are held against those of another commit,
+ * counted on this machine, where the kept ones come from another kind of processor or another Node.
  */
 const KEPT = new URL('counts.json', import.meta.url);
-// As deep as this folder, because the tables are looked for from here.
-const script = fileURLToPath(new URL('../.output/hot-loops.mjs', import.meta.url));
 /** How often a loop runs for the first count and for the second; the difference has no start in it. */
 const FEW = 1;
 const MANY = 3;
 /** A difference below this may be the version of Node or of what it is made for. */
 const NOISE = 0.03;
 
-const run = promisify(execFile);
-await build({
-  entryPoints: [fileURLToPath(new URL('hot-loops.ts', import.meta.url))],
-  outfile: script,
-  bundle: true,
-  packages: 'external',
-  platform: 'node',
-  format: 'esm',
-  target: 'node20',
-});
+type Counts = Record<string, number>;
 
-const kept = JSON.parse(await readFile(KEPT, 'utf8').catch(() => '{}')) as Record<string, number>;
-const counts: Record<string, number> = {};
-const { stdout: names } = await run(process.execPath, [script]);
-for (const name of JSON.parse(names) as string[]) {
-  const [few, many] = [await count(name, FEW), await count(name, MANY)];
-  const perWord = Math.round((many.instructions - few.instructions) / (MANY - FEW) / many.words);
-  counts[name] = perWord;
-  const ratio = perWord / (kept[name] ?? perWord);
+const run = promisify(execFile);
+const { values } = parseArgs({
+  options: { keep: { type: 'boolean', default: false }, compare: { type: 'string' } },
+});
+const before =
+  values.compare === undefined
+    ? (JSON.parse(await readFile(KEPT, 'utf8').catch(() => '{}')) as Counts)
+    : await withTree(values.compare, countAll);
+const counts = await countAll(fileURLToPath(new URL('..', import.meta.url)));
+for (const [name, perWord] of Object.entries(counts)) {
+  const ratio = perWord / (before[name] ?? perWord);
   const verdict =
     ratio > 1 + NOISE ? 'more than before' : ratio < 1 - NOISE ? 'less than before' : 'as before';
+  if (ratio > 1 + NOISE && !values.keep) process.exitCode = 1;
   console.log(
     `${name.padEnd(38)} ${ratio.toFixed(3).padStart(7)}   ${perWord.toLocaleString('en')} instructions a word, ${verdict}`,
   );
 }
-if (process.argv.includes('--keep')) await writeFile(KEPT, `${JSON.stringify(counts, null, 2)}\n`);
+if (values.keep) await writeFile(KEPT, `${JSON.stringify(counts, null, 2)}\n`);
 
-async function count(name: string, times: number): Promise<{ instructions: number; words: number }> {
+/** The instructions a word of each loop of a tree. */
+async function countAll(tree: string): Promise<Counts> {
+  // As deep as the bench, because the tables are looked for from there.
+  const script = join(tree, '.output/hot-loops.mjs');
+  await build({
+    entryPoints: [join(tree, 'bench/hot-loops.ts')],
+    outfile: script,
+    bundle: true,
+    packages: 'external',
+    platform: 'node',
+    format: 'esm',
+    target: 'node20',
+    logLevel: 'warning',
+  });
+  const counts: Counts = {};
+  const { stdout: names } = await run(process.execPath, [script]);
+  for (const name of JSON.parse(names) as string[]) {
+    const [few, many] = [await count(script, name, FEW), await count(script, name, MANY)];
+    counts[name] = Math.round((many.instructions - few.instructions) / (MANY - FEW) / many.words);
+  }
+  return counts;
+}
+
+async function count(
+  script: string,
+  name: string,
+  times: number,
+): Promise<{ instructions: number; words: number }> {
   const { stdout, stderr } = await run(
     'valgrind',
     [

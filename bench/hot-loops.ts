@@ -11,6 +11,7 @@ import {
   parseSequence,
   tallyText,
   tokenize,
+  vet,
   type WordCounts,
 } from '../src/analyze/index.ts';
 import { writePage } from './write-page.ts';
@@ -50,6 +51,7 @@ const loops: Record<string, { readonly words: number; readonly run: () => unknow
     words: distinct.length,
     run: () => tallyText(counts, createJudge(met, compileGroup({ ...group, step: 13 }, sequence))),
   },
+  'report on words met before': { words: distinct.length, run: () => vet(counts, judge) },
   'take words apart for the first time': {
     words: distinct.length,
     run: () => {

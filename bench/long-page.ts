@@ -4,6 +4,7 @@ import type { AddressInfo } from 'node:net';
 import type { Page } from 'playwright-core';
 import { findChromium } from '../src/tools/find-browser.ts';
 import { launchExtension } from '../src/tools/launch-extension.ts';
+import { untilRead } from './until-read.ts';
 
 /** Words on the page; the bar of the long page is that no task of the main thread takes 50 ms. */
 const WORDS = 100_000;
@@ -42,22 +43,7 @@ export async function measureLongPage(): Promise<{
   const started = performance.now();
   await browser.press(page);
   await page.waitForFunction(() => document.adoptedStyleSheets.length > 0);
-  // As the panel does beside the page; a panel in a tab of its own would hide the page and make it draw again.
-  const worker = browser.context.serviceWorkers()[0]!;
-  const countWords = (): Promise<number> =>
-    worker.evaluate(async () => {
-      const [tab] = await chrome.tabs.query({ active: true, lastFocusedWindow: true });
-      const page = await chrome.tabs.sendMessage(tab!.id!, { to: 'page', ask: 'words' });
-      return (page as { done: { words: [string, number][] } }).done.words.reduce(
-        (sum, [, count]) => sum + count,
-        0,
-      );
-    });
-  for (let words = 0, before = -1; words === 0 || words !== before; ) {
-    before = words;
-    await page.evaluate(() => new Promise((rested) => requestIdleCallback(rested)));
-    words = await countWords();
-  }
+  await untilRead(page, browser.context.serviceWorkers()[0]!);
   const marked = await page.evaluate(() => CSS.highlights.get('wr-1')?.size ?? 0);
   const total = performance.now() - started;
   const tasks = await page.evaluate(() => (window as unknown as { tasks: number[] }).tasks.splice(0));

@@ -7,6 +7,7 @@ import { chromium } from 'playwright-core';
 import { findChromium } from '../src/tools/find-browser.ts';
 import { launchExtension } from '../src/tools/launch-extension.ts';
 import { heapOfPage, heapOfWorker } from './heap-of.ts';
+import { untilRead } from './until-read.ts';
 import { writePage } from './write-page.ts';
 
 /** Bytes. */
@@ -15,6 +16,10 @@ export interface MemoryFigures {
   readonly background: number;
   /** A page of 10,000 words with its marks, above itself without. */
   readonly tab: number;
+  /** The same with a book of 1,000,000 words. */
+  readonly book: number;
+  /** The same of a book of 1,000,000 words. */
+  readonly book: number;
   /** What the same tab holds more after 100 pages than after 20. */
   readonly growth: number;
 }
@@ -43,6 +48,12 @@ export async function measureMemory(): Promise<MemoryFigures> {
   await page.waitForTimeout(2000);
   const tab = (await heapOfPage(session)) - plain;
   const background = await heapOfWorker(control, browser.context.serviceWorkers()[0]!.url());
+  html = writePage(1_000_000);
+  await page.goto(`${address}/book`);
+  const plainBook = await heapOfPage(session);
+  await shade();
+  await untilRead(page, browser.context.serviceWorkers()[0]!);
+  const book = (await heapOfPage(session)) - plainBook;
   html = writePage(1000);
   let after20 = 0;
   for (let n = 1; n <= 100; n++) {
@@ -53,7 +64,7 @@ export async function measureMemory(): Promise<MemoryFigures> {
   const growth = (await heapOfPage(session)) - after20;
   await browser.close();
   server.close();
-  return { background: background - (await heapOfEmpty()), tab, growth };
+  return { background: background - (await heapOfEmpty()), tab, book, growth };
 }
 
 /** What a background without any code of its own holds. */

@@ -205,8 +205,9 @@ async function measureBytes(): Promise<Figure[]> {
     most: 1,
   });
   return [
-    ofMegabytes('memory of the background', memory.background, 15),
-    ofMegabytes('memory of a tab with 10,000 words', memory.tab, 5),
+    ofMegabytes('memory of the background', memory.background, 10),
+    ofMegabytes('memory of a tab with 10,000 words', memory.tab, 4),
+    ofMegabytes('memory of a tab with a book of 1,000,000', memory.book, 40),
     ofMegabytes('what 80 pages more leave behind', memory.growth, 1),
   ];
 }

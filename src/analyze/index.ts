@@ -40,7 +40,7 @@ export { isBlend } from './standing/pattern-roles.ts';
 export { remember } from './standing/remember.ts';
 export { rememberWords, type WordWeigher } from './standing/remember-words.ts';
 export { unknownName } from './standing/unknown-name.ts';
-export { tallyText, vet, type WordCounts } from './standing/vet.ts';
+export { createReporter, tallyText, vet, type WordCounts } from './standing/vet.ts';
 export { standsBeforeName } from './text/abbreviations.ts';
 export { cutText } from './text/cut-text.ts';
 export { findSentences } from './text/find-sentences.ts';

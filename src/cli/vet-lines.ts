@@ -19,7 +19,7 @@ export async function vetLines(
   let done = 0;
   await runTasks<{ line: string; number: number }, AnsweredLine>({
     tasks: readLines(process.stdin, signal),
-    settings: { groups: groups.map(({ group, sequence }) => ({ group, sequence })), words },
+    settings: { groups: groups.map(({ group, sequence }) => ({ group, sequence })), words, out: 'json' },
     jobs,
     fail: ({ number }, error) => failLine(null, number, explainLine(error)),
     head: '',

@@ -1,17 +1,15 @@
+import { statSync } from 'node:fs';
 import { explainFault } from './explain-fault.ts';
 import type { FoundText } from './find-texts.ts';
 import { openOutput } from './open-output.ts';
+import { resolvePath } from './read-file.ts';
 import type { VetOptions } from './read-vet-options.ts';
-import type { ReportWriter } from './report-writer.ts';
+import { createReportWriter } from './report-writer.ts';
 import { runTasks } from './run-tasks.ts';
 import { showProgress } from './show-progress.ts';
 import { stopOnInterrupt } from './stop-on-interrupt.ts';
-import { openTerminal } from './terminal.ts';
-import type { TextRecord, VettedGroup } from './text-record.ts';
-import { createCsvWriter } from './write-csv.ts';
-import { createHtmlWriter } from './write-html.ts';
-import { createJsonWriter } from './write-json.ts';
-import { createTableWriter } from './write-table.ts';
+import type { VettedGroup } from './text-record.ts';
+import type { Row } from './vet-worker.ts';
 
 /** Vets many files for several groups and prints what `--out` says; files that fail are also told of on stderr. */
 export async function vetMany(
@@ -19,24 +17,34 @@ export async function vetMany(
   { out, words, jobs }: Pick<VetOptions, 'out' | 'words' | 'jobs'>,
   groups: readonly VettedGroup[],
 ): Promise<undefined> {
-  const writer = createWriter(out ?? 'text', groups);
+  const shape = out ?? 'text';
+  const writer = createReportWriter(shape, groups);
   const progress = showProgress(texts.length);
   const { signal, end } = stopOnInterrupt();
   let done = 0;
-  await runTasks<FoundText, TextRecord>({
-    tasks: texts,
-    settings: { groups: groups.map(({ group, sequence }) => ({ group, sequence })), words },
+  await runTasks<{ readonly texts: readonly FoundText[] }, readonly Row[]>({
+    tasks: packTexts(texts),
+    settings: { groups: groups.map(({ group, sequence }) => ({ group, sequence })), words, out: shape },
     jobs: Math.min(jobs, texts.length),
-    fail: ({ path }, error) => ({ text: path, error: explainFault(error, path) }),
+    async fail({ texts }, error, run) {
+      const [{ path }] = texts as [FoundText];
+      if (texts.length > 1) return (await Promise.all(texts.map((text) => run({ texts: [text] })))).flat();
+      const problem = explainFault(error, path);
+      return [{ path, problem, row: writer.row({ text: path, error: problem }) }];
+    },
     head: writer.head(),
-    print(record) {
-      done++;
-      if ('error' in record) {
-        process.exitCode = 1;
-        progress.say(`${record.text}: ${record.error}`);
+    print(rows) {
+      let printed = '';
+      for (const { path, problem, row } of rows) {
+        if (done++ > 0) printed += writer.between;
+        if (problem !== null) {
+          process.exitCode = 1;
+          progress.say(`${path}: ${problem}`);
+        }
+        progress.step();
+        printed += row;
       }
-      progress.step();
-      return writer.row(record);
+      return printed;
     },
     foot() {
       progress.end();
@@ -48,18 +56,31 @@ export async function vetMany(
   end(`${done} of ${texts.length} texts`);
 }
 
-function createWriter(out: NonNullable<VetOptions['out']>, groups: readonly VettedGroup[]): ReportWriter {
-  switch (out) {
-    case 'csv':
-      return createCsvWriter();
-    case 'json':
-      return createJsonWriter();
-    case 'html':
-      return createHtmlWriter(groups);
-    case 'text':
-      return createTableWriter(
-        groups.map(({ group }) => group.name),
-        openTerminal(),
-      );
+/** In bytes: a file up to this goes to a thread together with others, since sending it takes a good part of the time that vetting it does. */
+const SMALL = 16_384;
+/** So many small files go together. */
+const PACK = 16;
+
+/** Texts in their order, each by itself or with the small ones behind it. */
+function* packTexts(texts: readonly FoundText[]): Generator<{ readonly texts: FoundText[] }> {
+  let pack: FoundText[] = [];
+  for (const text of texts) {
+    const isSmall = sizeOf(text) <= SMALL;
+    if (pack.length > 0 && (!isSmall || pack.length === PACK)) {
+      yield { texts: pack };
+      pack = [];
+    }
+    if (isSmall) pack.push(text);
+    else yield { texts: [text] };
+  }
+  if (pack.length > 0) yield { texts: pack };
+}
+
+/** In bytes; of what cannot be known, too large for others beside it. */
+function sizeOf({ path }: FoundText): number {
+  try {
+    return statSync(resolvePath(path)).size;
+  } catch {
+    return Number.POSITIVE_INFINITY;
   }
 }

@@ -5,20 +5,28 @@ import type { FoundText } from './find-texts.ts';
 import { loadEngine } from './load-engine.ts';
 import { openText } from './open-text.ts';
 import type { OpenedText } from './opened-text.ts';
-import type { TextRecord } from './text-record.ts';
+import { createReportWriter, type ReportWriter } from './report-writer.ts';
 import { type AnsweredLine, vetLine } from './vet-line.ts';
 
-/** What a thread is asked: to open the bytes of a file, to vet a file, or to answer a line of JSON. */
+/** What a thread is asked: to open the bytes of a file, to vet files, or to answer a line of JSON. */
 export type VetTask =
   | { readonly path: string; readonly bytes: Uint8Array }
-  | FoundText
+  | { readonly texts: readonly FoundText[] }
   | { readonly line: string; readonly number: number };
 
-/** What it answers: the text or why there is none, a record, a line. */
-export type VetAnswer = OpenedText | { readonly error: string } | TextRecord | AnsweredLine;
+/** What is printed of a file, and why it could not be read; null where it was. */
+export interface Row {
+  readonly path: string;
+  readonly problem: string | null;
+  readonly row: string;
+}
+
+/** What it answers: the text or why there is none, a row for each file, a line. */
+export type VetAnswer = OpenedText | { readonly error: string } | readonly Row[] | AnsweredLine;
 
 /** Runs in a thread of its own: answers each task, one after the other. */
 let made: Vetter | undefined;
+let writer: ReportWriter | undefined;
 parentPort!.on('message', async (task: VetTask) => {
   parentPort!.postMessage('bytes' in task ? await open(task) : await vet(task));
 });
@@ -32,6 +40,18 @@ async function open({ path, bytes }: { path: string; bytes: Uint8Array }): Promi
 }
 
 async function vet(task: Exclude<VetTask, { readonly bytes: Uint8Array }>): Promise<VetAnswer> {
-  made ??= createVetter(workerData as VetterSettings);
-  return 'path' in task ? made.vetFile(task) : vetLine(task.line, task.number, made.vetText);
+  const settings = workerData as VetterSettings;
+  made ??= createVetter(settings);
+  if ('line' in task) return vetLine(task.line, task.number, made.vetText);
+  writer ??= createReportWriter(settings.out, settings.groups);
+  const rows: Row[] = [];
+  for (const text of task.texts) {
+    const record = await made.vetFile(text);
+    rows.push({
+      path: text.path,
+      problem: 'error' in record ? record.error : null,
+      row: writer.row(record),
+    });
+  }
+  return rows;
 }

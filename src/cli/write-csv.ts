@@ -35,6 +35,7 @@ export function createCsvWriter(): ReportWriter {
         : record.reports
             .map((report) => line([record.text, record.title, ...figures.map(([, of]) => of(report)), null]))
             .join(''),
+    between: '',
     foot: () => '',
   };
 }

@@ -24,6 +24,7 @@ ${groups.map((group) => `<li>${sayGroup(group)}`).join('\n')}
       'error' in record
         ? `<tbody><tr><th scope="rowgroup">${escapeText(record.text)}<td colspan="${columns.length - 1}" class="error">${escapeText(record.error)}</tbody>\n`
         : `<tbody>${record.reports.map((report, n) => `<tr>${n === 0 ? nameOf(record, record.reports.length) : ''}${cellsOf(report)}`).join('\n')}</tbody>\n`,
+    between: '',
     foot: () => `</table>
 <p>Readable is the share of words the group can read. Names and numbers are not counted. E. A. Betts, Foundations of Reading
 Instruction (1946): 95 percent of words known for reading with help, 99 percent for reading alone. Wordreach estimates which words

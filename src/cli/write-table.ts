@@ -21,6 +21,7 @@ export function createTableWriter(groups: readonly string[], terminal: Terminal)
       'error' in record
         ? `${set('–', '', '', '', '')}${record.text}\n`
         : record.reports.map((report) => `${figures(report)}${record.text}\n`).join(''),
+    between: '',
     foot: () =>
       `${terminal.dim(
         '95 at, 99 at: the step of the sequence at which that much of the text is readable.\n' +

@@ -38,8 +38,7 @@ function findGround(element: Element, grounds: Grounds): Colour {
   const layers: [Element, Colour][] = [];
   let ground: Colour = [255, 255, 255];
   for (let at: Element | null = element; at; at = own(at).parentElement) {
-    const { backgroundColor, backgroundImage } = getComputedStyle(at);
-    const layer = grounds.get(at) ?? (backgroundImage === 'none' ? parse(backgroundColor) : []);
+    const layer = grounds.get(at) ?? layerOf(getComputedStyle(at));
     layers.push([at, layer]);
     if (layer.length < 4) break;
   }
@@ -48,6 +47,10 @@ function findGround(element: Element, grounds: Grounds): Colour {
     grounds.set(at, ground);
   }
   return ground;
+}
+
+function layerOf({ backgroundColor, backgroundImage }: CSSStyleDeclaration): Colour {
+  return backgroundImage === 'none' ? parse(backgroundColor) : [];
 }
 
 /**

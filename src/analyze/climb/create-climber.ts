@@ -111,7 +111,8 @@ function climbWord(key: WordKey, words: Pick<WordWeigher, 'weigh'>, path: Path):
 
 /** With want by sight, wants comes with its ending; with some and one, someone comes with compounds. */
 function stepBesideSight(reading: Made, path: Path): number {
-  return Math.max(firstBySight(reading, path), stepOfParts(reading, path));
+  const first = firstBySight(reading, path);
+  return first === Infinity ? first : Math.max(first, stepOfParts(reading, path));
 }
 
 type Made = { readonly madeOf?: MadeOf | null };

@@ -21,15 +21,41 @@ export interface WordWeights {
   /** The reading that is the verb or past of the question. */
   readonly yes?: number;
   readonly bias: number;
-  readonly own: Readonly<Record<string, number>>;
+  readonly own: FeatureWeights;
 }
 
-/** All weights; features are those of `contextFeatures`. */
+/**
+ * Features of `contextFeatures` with their weights, as `writeFeatures` writes them: `-1=the -4|ab=article is 12`. Text, which the browser
+ * has ready with the code; as objects the 12,000 of them took a quarter of the background's start.
+ */
+export type FeatureWeights = string;
+
+/** All weights. */
 export interface Weights {
-  readonly questions: Readonly<Record<Question, Readonly<Record<string, number>>>>;
+  readonly questions: Readonly<Record<Question, FeatureWeights>>;
   /** How much words of a topic tell, for all words that have topics. */
-  readonly topics: Readonly<Record<string, number>>;
+  readonly topics: FeatureWeights;
   readonly words: Readonly<Record<string, WordWeights>>;
+}
+
+const PARTED = '|';
+
+/** Features as they are kept; none has a bar in it, since no piece of a context is one. */
+export function writeFeatures(
+  weights: readonly (readonly [feature: string, weight: number])[],
+): FeatureWeights {
+  return weights.map(([feature, weight]) => `${feature} ${weight}`).join(PARTED);
+}
+
+/** Features are strings put together for the moment, which a map finds far sooner than an object does. */
+function readFeatures(written: FeatureWeights): ReadonlyMap<string, number> {
+  if (written === '') return new Map();
+  return new Map(
+    written.split(PARTED).map((one) => {
+      const blank = one.lastIndexOf(' ');
+      return [one.slice(0, blank), Number(one.slice(blank + 1))];
+    }),
+  );
 }
 
 /** Tells the reading of a word from the pieces before and after it (see `readContext`); null for other words. */
@@ -44,37 +70,37 @@ export const SURE = 1.5;
  * A plural or -s form that was not learnt (records) is taken as its base form, and asked whether it is a verb with s.
  */
 export function createChooser({ questions, topics, words }: Weights): Chooser {
-  const learnt = new Map(
-    Object.entries(words).map(([word, known]) => [word, { ...known, own: mapOf(known.own) }]),
-  );
-  const shared = new Map(Object.entries(questions).map(([name, all]) => [name, mapOf(all)]));
-  const ofTopics = mapOf(topics);
-  const find = (word: string) => {
+  const learnt = new Map(Object.entries(words));
+  // A page has a few of the words; the weights of each are read when it is first met.
+  const read = new Map<FeatureWeights, ReadonlyMap<string, number>>();
+  const weightsOf = (written: FeatureWeights): ReadonlyMap<string, number> => {
+    const known = read.get(written) ?? readFeatures(written);
+    read.set(written, known);
+    return known;
+  };
+  const find = (word: string): WordWeights | undefined => {
     const own = learnt.get(word);
     if (own || !word.endsWith('s')) return own;
     const base = learnt.get(word.slice(0, -1));
-    return base?.question === 'verb' ? { ...base, question: 'verb with s' as const } : undefined;
+    return base?.question === 'verb' ? { ...base, question: 'verb with s' } : undefined;
   };
   return (word, before, after) => {
     const settled = settleByRule(word, before, after);
     if (settled !== null) return { reading: settled, margin: Number.POSITIVE_INFINITY };
     const known = find(word.toLowerCase());
     if (!known) return null;
-    const general = known.question && shared.get(known.question);
+    const own = weightsOf(known.own);
+    const ofTopics = weightsOf(topics);
+    const general = known.question && weightsOf(questions[known.question]);
     const turn = known.yes === 1 ? 1 : -1;
     let score = known.bias;
     for (const feature of contextFeatures(word, before, after)) {
-      score += known.own.get(feature) ?? 0;
+      score += own.get(feature) ?? 0;
       if (feature.startsWith(TOPIC)) score += ofTopics.get(feature) ?? 0;
       else if (general) score += turn * (general.get(feature) ?? 0);
     }
     return { reading: score > 0 ? 1 : 0, margin: Math.abs(score) / 10 };
   };
-}
-
-/** Features are strings put together for the moment, which a map finds far sooner than an object does. */
-function mapOf(weights: Readonly<Record<string, number>>): ReadonlyMap<string, number> {
-  return new Map(Object.entries(weights));
 }
 
 let chooser: Chooser | undefined;

@@ -4,7 +4,7 @@ import { fakeAnalyzer } from '../../../tests/fakes/word-analyzer.ts';
 import type { Group } from '../types.ts';
 import { compileGroup } from './compile-group.ts';
 import { createJudge } from './judge.ts';
-import { vet } from './vet.ts';
+import { createReporter, vet } from './vet.ts';
 
 const analyzer = fakeAnalyzer({
   map: [{ requires: ['m', 'short-a', 'p'] }],
@@ -86,5 +86,30 @@ test('a pattern also opens words whose patterns follow from it', () => {
   expect(both.gaps.map(({ pattern, opens }) => [pattern, opens])).toEqual([
     ['ou-ow', 0],
     ['schwa-a', 0],
+  ]);
+});
+
+test('a report on many texts is, of each, what a report on it alone is', () => {
+  const judge = createJudge(analyzer, compileGroup(groupOf({ alsoTaught: ['n', 'r'] }), null));
+  const reportOn = createReporter(judge);
+  const texts: [string, number][][] = [
+    [['rain', 2]],
+    [
+      ['rain', 1],
+      ['pain', 3],
+      ['about', 1],
+    ],
+    [
+      ['map', 1],
+      ['Rain', 1],
+      ['rain', 2],
+      ['Duke', 1],
+    ],
+    [['rain', 2]],
+  ];
+  for (const words of texts)
+    expect(reportOn({ words, skipped: 1 })).toEqual(vet({ words, skipped: 1 }, judge));
+  expect(reportOn({ words: texts[0]!, skipped: 0 }).gaps).toEqual([
+    { pattern: 'ai', opens: 2, words: ['rain'] },
   ]);
 });

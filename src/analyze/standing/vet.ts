@@ -2,8 +2,9 @@ import { catalogue } from '../catalogue/catalogue.ts';
 import { bitOf } from '../catalogue/names.ts';
 import { splitKey } from '../homographs/word-key.ts';
 import { IRREGULAR } from '../patterns/irregular.ts';
-import type { Gap, PatternId, Report, Standing, Tally, Verdict, WordEntry, WordKey } from '../types.ts';
+import type { Gap, PatternId, Report, Standing, Tally, WordEntry, WordFault, WordKey } from '../types.ts';
 import type { Judge } from './judge.ts';
+import { remember } from './remember.ts';
 
 /** A text as counts: how often each word key occurs, and how many tokens were left out of the count. */
 export interface WordCounts {
@@ -15,22 +16,38 @@ export interface WordCounts {
  * Judges a whole text. Words come in the order of `standings`, the frequent first; gaps with those that open
  * most running words first. The order of the input does not matter.
  */
-export function vet({ words, skipped }: WordCounts, judge: Judge): Report {
-  const counted = mergeKeys(words);
-  const judged = counted.map(([key, count]) => ({ key, count, verdict: judge(key) }));
-  const entries = mergeEntries(judged);
-  const faults = judged.flatMap(({ key, verdict: { fault } }) =>
-    fault === undefined ? [] : [{ word: key, fault }],
-  );
-  return { words: entries, tally: tallyUp(entries, skipped), gaps: findGaps(judged, entries, judge), faults };
+export function vet(text: WordCounts, judge: Judge): Report {
+  return createReporter(judge)(text);
+}
+
+/** `vet` for many texts and one group: it remembers what a report says of each word, and which patterns open it. */
+export function createReporter(judge: Judge): (text: WordCounts) => Report {
+  const openers = createOpeners(judge);
+  const judgeKey = remember((key: WordKey): JudgedKey => {
+    const { standing, missing, fault } = judge(key);
+    const word = splitKey(key).word.toLowerCase();
+    return { key, word, standing, missing: missing.length > 1 ? [...new Set(missing)] : missing, fault };
+  });
+  return ({ words, skipped }) => {
+    const counted = Array.from(
+      words,
+      ([key, count]): CountedKey => ({ of: judgeKey(key), count, more: null }),
+    );
+    const entries = mergeEntries(counted);
+    return {
+      words: standings.flatMap((standing) => entries[standing]),
+      tally: tallyUp(countStandings(counted), skipped),
+      gaps: findGaps(counted, mergeStuck(entries), openers),
+      faults: findFaults(counted),
+    };
+  };
 }
 
 /** The counts of a text alone: far cheaper than all of `vet`, with the same figures. */
 export function tallyText({ words, skipped }: WordCounts, judge: Judge): Tally {
-  return tallyUp(
-    Array.from(words, ([key, count]) => ({ count, standing: judge(key).standing })),
-    skipped,
-  );
+  const counts = noCounts();
+  for (const [key, count] of words) counts[judge(key).standing] += count;
+  return tallyUp(counts, skipped);
 }
 
 /** The share of running words that can be read, in percent with one decimal; 100 where there are none. */
@@ -38,86 +55,176 @@ export function percentRead(readableWords: number, running: number): number {
   return running === 0 ? 100 : Math.round((readableWords / running) * 1000) / 10;
 }
 
-interface JudgedKey {
-  readonly key: WordKey;
-  readonly count: number;
-  readonly verdict: Verdict;
-}
-
 const standings: readonly Standing[] = ['beyond', 'unsure', 'fresh', 'reads', 'by-sight', 'name', 'skipped'];
 const readable: ReadonlySet<Standing> = new Set<Standing>(['reads', 'fresh', 'by-sight']);
 
-function mergeKeys(words: WordCounts['words']): [WordKey, number][] {
-  const counts = new Map<WordKey, number>();
-  for (const [key, count] of words) counts.set(key, (counts.get(key) ?? 0) + count);
-  // Without a rule of its own the browser sorts strings by their units, as `byText` does, and in a third of the time.
-  return [...counts.keys()].sort().map((key) => [key, counts.get(key)!]);
+/** What a report says of a key, in whatever text it is. */
+interface JudgedKey {
+  readonly key: WordKey;
+  /** Lower case. */
+  readonly word: string;
+  readonly standing: Standing;
+  readonly missing: readonly PatternId[];
+  readonly fault: string | undefined;
+}
+
+interface CountedKey {
+  readonly of: JudgedKey;
+  readonly count: number;
+  /** Other keys of the same word that stand alike, in the first of them. */
+  more: CountedKey[] | null;
+}
+
+type ByStanding<T> = Record<Standing, T>;
+
+function noCounts(): ByStanding<number> {
+  return Object.fromEntries(standings.map((standing) => [standing, 0])) as ByStanding<number>;
 }
 
 /**
  * One entry for Rose and rose, for read#0 and read#1, when they stand alike: two when one is a name, or one is not
  * decodable. Merged readings lack what any of them lacks.
  */
-function mergeEntries(judged: readonly JudgedKey[]): WordEntry[] {
-  const groups = new Map(standings.map((standing) => [standing, new Map<string, WordEntry>()]));
-  for (const { key, count, verdict } of judged) {
-    const { standing, missing } = verdict;
-    const word = splitKey(key).word.toLowerCase();
-    const entries = groups.get(standing)!;
-    const known = entries.get(word);
-    const merged =
-      known || missing.length > 1 ? [...new Set([...(known?.missing ?? []), ...missing])] : missing;
-    entries.set(word, { word, standing, count: count + (known?.count ?? 0), missing: merged });
+function mergeEntries(counted: readonly CountedKey[]): ByStanding<WordEntry[]> {
+  const groups = Object.fromEntries(standings.map((standing) => [standing, new Map()])) as ByStanding<
+    Map<string, CountedKey>
+  >;
+  for (const one of counted) {
+    const { word, standing } = one.of;
+    const first = groups[standing].get(word);
+    if (!first) groups[standing].set(word, one);
+    else if (first.more) first.more.push(one);
+    else first.more = [one];
   }
-  return [...groups.values()].flatMap((entries) =>
-    [...entries.values()].sort((a, b) => b.count - a.count || byText(a.word, b.word)),
-  );
+  return Object.fromEntries(
+    standings.map((standing) => [standing, listEntries(groups[standing])]),
+  ) as ByStanding<WordEntry[]>;
 }
 
-function tallyUp(entries: readonly Pick<WordEntry, 'standing' | 'count'>[], skipped: number): Tally {
-  const of = (...wanted: Standing[]) =>
-    entries.reduce((sum, { standing, count }) => sum + (wanted.includes(standing) ? count : 0), 0);
-  const readableWords = of('reads', 'fresh', 'by-sight');
-  const running = readableWords + of('unsure', 'beyond');
+/** The frequent first, else by code unit, as `compareEntries` has it; texts have thousands of words and few different counts. */
+function listEntries(words: ReadonlyMap<string, CountedKey>): WordEntry[] {
+  const byCount = new Map<number, WordEntry[]>();
+  // Without a rule of its own the browser sorts strings by their units, as `byText` does, and in a third of the time.
+  for (const word of [...words.keys()].sort()) {
+    const entry = entryOf(words.get(word)!);
+    const alike = byCount.get(entry.count);
+    if (alike) alike.push(entry);
+    else byCount.set(entry.count, [entry]);
+  }
+  return [...byCount.keys()].sort((a, b) => b - a).flatMap((count) => byCount.get(count)!);
+}
+
+function entryOf({ of, count, more }: CountedKey): WordEntry {
+  const { word, standing, missing } = of;
+  if (!more) return { word, standing, count, missing };
+  const all = [{ of, count }, ...more].sort((a, b) => byText(a.of.key, b.of.key));
+  return { word, standing, count: total(all), missing: [...new Set(all.flatMap((one) => one.of.missing))] };
+}
+
+function mergeStuck({ beyond, unsure }: ByStanding<readonly WordEntry[]>): readonly WordEntry[] {
+  return unsure.length === 0 ? beyond : [...beyond, ...unsure].sort(compareEntries);
+}
+
+function compareEntries(a: WordEntry, b: WordEntry): number {
+  return b.count - a.count || byText(a.word, b.word);
+}
+
+function findFaults(counted: readonly CountedKey[]): WordFault[] {
+  const faults = new Map<WordKey, string>();
+  for (const { of } of counted) if (of.fault !== undefined) faults.set(of.key, of.fault);
+  return [...faults].map(([word, fault]) => ({ word, fault })).sort((a, b) => byText(a.word, b.word));
+}
+
+function countStandings(counted: readonly CountedKey[]): ByStanding<number> {
+  const counts = noCounts();
+  for (const { of, count } of counted) counts[of.standing] += count;
+  return counts;
+}
+
+function tallyUp(counts: ByStanding<number>, skipped: number): Tally {
+  const { reads, fresh, unsure, beyond } = counts;
+  const readableWords = reads + fresh + counts['by-sight'];
+  const running = readableWords + unsure + beyond;
   return {
     running,
-    reads: of('reads'),
-    fresh: of('fresh'),
-    bySight: of('by-sight'),
-    names: of('name'),
-    unsure: of('unsure'),
-    beyond: of('beyond'),
-    skipped: skipped + of('skipped'),
+    reads,
+    fresh,
+    bySight: counts['by-sight'],
+    names: counts.name,
+    unsure,
+    beyond,
+    skipped: skipped + counts.skipped,
     reach: percentRead(readableWords, running),
   };
 }
 
-/**
- * What each lacking pattern would open is found by judging again as if it were taught, because one pattern
- * can bring another with it (short a brings the weak a of about). Irregular spellings are no gap: no
- * teaching of a pattern opens them.
- */
-function findGaps(judged: readonly JudgedKey[], entries: readonly WordEntry[], judge: Judge): Gap[] {
-  const stuck = judged.filter(({ verdict }) => isStuck(verdict));
-  const stuckBy = groupBy(stuck, ({ key }) => judge.lacks(key));
-  const words = groupBy(
-    entries.filter(isStuck).toSorted((a, b) => b.count - a.count || byText(a.word, b.word)),
-    ({ missing }) => missing,
-  );
+/** Irregular spellings are no gap: no teaching of a pattern opens them. */
+function findGaps(
+  counted: readonly CountedKey[],
+  stuck: readonly WordEntry[],
+  { look, openersOf }: Openers,
+): Gap[] {
+  const words = groupByMissing(stuck);
   words.delete(IRREGULAR);
-
+  look(words.keys());
+  const opens = new Map<PatternId, number>();
+  for (const { of, count } of counted) {
+    if (!isStuck(of)) continue;
+    for (const id of openersOf(of.key)) opens.set(id, (opens.get(id) ?? 0) + count);
+  }
   return [...words]
-    .map(([pattern, lacking]) => {
-      const taught = judge.ifTaught(pattern);
-      const touched = new Set(gained(judge, taught).flatMap((id) => stuckBy.get(id) ?? []));
-      const opened = [...touched].filter(({ key }) => readable.has(taught(key).standing));
-      return { pattern, opens: total(opened), lacking, running: total(lacking), row: bitOf.get(pattern)! };
-    })
+    .map(([pattern, lacking]) => ({
+      pattern,
+      opens: opens.get(pattern) ?? 0,
+      lacking,
+      running: total(lacking),
+      row: bitOf.get(pattern)!,
+    }))
     .sort((a, b) => b.opens - a.opens || b.running - a.running || a.row - b.row)
     .map(({ pattern, opens, lacking }) => ({ pattern, opens, words: lacking.map(({ word }) => word) }));
 }
 
-function isStuck({ standing }: Verdict): boolean {
+/** Tells which patterns open a word that is not readable, each if it alone is taught. */
+interface Openers {
+  /** Adds patterns to those that are tried. */
+  look(patterns: Iterable<PatternId>): void;
+  openersOf(key: WordKey): readonly PatternId[];
+}
+
+/**
+ * A word is judged again as if a pattern were taught, because one pattern can bring another with it (short a brings the weak
+ * a of about); only where it lacks one of these.
+ */
+function createOpeners(judge: Judge): Openers {
+  const tried = new Map<PatternId, Judge>();
+  const bringing = new Map<PatternId, PatternId[]>();
+  const known = new Map<WordKey, readonly PatternId[]>();
+  return {
+    look(patterns) {
+      for (const pattern of patterns) {
+        if (tried.has(pattern)) continue;
+        const taught = judge.ifTaught(pattern);
+        tried.set(pattern, taught);
+        for (const id of gained(judge, taught)) {
+          const others = bringing.get(id);
+          if (others) others.push(pattern);
+          else bringing.set(id, [pattern]);
+        }
+        known.clear();
+      }
+    },
+    openersOf(key) {
+      const before = known.get(key);
+      if (before) return before;
+      const patterns = new Set([...judge.lacks(key)].flatMap((id) => bringing.get(id) ?? []));
+      const openers = [...patterns].filter((id) => readable.has(tried.get(id)!(key).standing));
+      known.set(key, openers);
+      return openers;
+    },
+  };
+}
+
+function isStuck({ standing }: JudgedKey): boolean {
   return standing === 'beyond' || standing === 'unsure';
 }
 
@@ -133,13 +240,13 @@ function gained({ group: before }: Judge, { group: after }: Judge): PatternId[] 
   return ids;
 }
 
-function groupBy<T>(items: readonly T[], idsOf: (item: T) => Iterable<PatternId>): Map<PatternId, T[]> {
-  const groups = new Map<PatternId, T[]>();
-  for (const item of items) {
-    for (const id of idsOf(item)) {
+function groupByMissing(entries: readonly WordEntry[]): Map<PatternId, WordEntry[]> {
+  const groups = new Map<PatternId, WordEntry[]>();
+  for (const entry of entries) {
+    for (const id of entry.missing) {
       const group = groups.get(id);
-      if (group) group.push(item);
-      else groups.set(id, [item]);
+      if (group) group.push(entry);
+      else groups.set(id, [entry]);
     }
   }
   return groups;

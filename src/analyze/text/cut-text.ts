@@ -24,6 +24,7 @@ export type NameReading = (text: string, start: number, end: number, key: WordKe
  */
 export function cutText(text: string, nameReading?: NameReading): Token[] {
   const tokens = matchTokens(text);
+  const hasSlash = text.includes('/');
   for (let from = 0, to = 0; from < tokens.length; from = to) {
     to = endOfSentence(text, tokens, from);
     let capitals: 'none' | 'mean' | 'explained' | undefined;
@@ -56,7 +57,7 @@ export function cutText(text: string, nameReading?: NameReading): Token[] {
       opened ||= !/\d/.test(piece);
     }
     if (kept > 0) markLongNames(text, tokens, from, to);
-    markCredit(text, tokens, from, to);
+    if (hasSlash) markCredit(text, tokens, from, to);
     if (nameReading) {
       for (let i = from; i < to; i++) {
         const token = tokens[i]!;

@@ -1,5 +1,10 @@
 import { existsSync, readFileSync } from 'node:fs';
-import type { Question, Weights, WordWeights } from '../../analyze/homographs/choose-reading.ts';
+import {
+  type Question,
+  type Weights,
+  type WordWeights,
+  writeFeatures,
+} from '../../analyze/homographs/choose-reading.ts';
 import { TOPIC } from '../../analyze/homographs/context-features.ts';
 import { learnWeights, type Row, type Term } from './learn-weights.ts';
 import type { Example } from './read-examples.ts';
@@ -39,7 +44,7 @@ export function fitWeights(examples: readonly Example[], general: General = read
   const of = (owner: string, start: Readonly<Record<string, number>> = {}) => {
     const features = new Set([...Object.keys(start), ...(byOwner.get(owner) ?? [])]);
     features.delete('');
-    return Object.fromEntries(
+    return writeFeatures(
       [...features]
         .sort()
         .map((feature) => [feature, (start[feature] ?? 0) + tenths(`${owner}\t${feature}`)] as const)
