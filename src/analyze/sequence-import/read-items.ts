@@ -26,6 +26,7 @@ import {
   namesTypes,
   type ReadItem,
   withoutComments,
+  withoutVowelNames,
   withoutVowels,
 } from './settle-items.ts';
 import { leanOnNeighbours, type Settled, settleSpelling } from './settle-spelling.ts';
@@ -174,7 +175,8 @@ export function readPatterns(
     );
   });
   const meant = all.map((spelled, i) => ({ spelled, ids: settled[i]!.ids }));
-  return withoutComments(doubtItems({ items, chunks, settled: meant, lexemes: joined, passed }, doubted));
+  const kept = withoutVowelNames(items);
+  return withoutComments(doubtItems({ items: kept, chunks, settled: meant, lexemes: joined, passed }, doubted));
 }
 
 /** What a heading says of the line below it: "with not" under contractions, "between two consonants" under dividing. */

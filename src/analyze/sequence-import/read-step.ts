@@ -34,8 +34,10 @@ export function readStep(
   // More lines than these are another step's.
   if (!rests || rows.length > MOST_REVIEWED) return items;
   const some = cells[0]?.row !== undefined && items.some(isOpenGuess);
+  const isType = ({ patterns }: ReadItem) => patterns.some((id) => id.startsWith('type-'));
   return items.map(
     (item): ReadItem =>
+      some && isType(item) && !title.includes(item.text) ? { ...item, status: 'guessed' } :
       (item.status === 'unknown' && /\s/.test(item.text)) ||
       isOpenGuess(item) ||
       (some && item.bySight.length === 0)
@@ -245,8 +247,8 @@ function withoutGoals(cells: readonly LaidCell[], read: readonly ReadCell[]): re
     read.flatMap(({ items }, i) => (isGoal[i] ? [] : items.flatMap(({ patterns }) => patterns))),
   );
   if (taught.size === 0) return read;
-  const says = ({ headings, patterns }: ReadItem) =>
-    headings.length === 0 && patterns.some((id) => !taught.has(id));
+  const says = ({ headings, patterns, status }: ReadItem) =>
+    (headings.length === 0 || status === 'matched') && patterns.some((id) => !taught.has(id));
   const isRemark = ({ text, kind }: LaidCell, { items }: ReadCell) =>
     kind === 'patterns' &&
     remark.test(text) &&
@@ -255,7 +257,12 @@ function withoutGoals(cells: readonly LaidCell[], read: readonly ReadCell[]): re
     const drops = isGoal[i] ? (item: ReadItem) => !says(item) : isRemark(cells[i]!, cell) ? () => true : null;
     if (drops === null) return cell;
     const items = cell.items.map(
-      (item): ReadItem => (drops(item) ? { ...item, status: 'ignored', patterns: [], bySight: [] } : item),
+      (item): ReadItem =>
+        drops(item)
+          ? { ...item, status: 'ignored', patterns: [], bySight: [] }
+          : item.headings.length > 0 && item.status === 'matched'
+            ? { ...item, status: 'guessed' }
+            : item,
     );
     return { ...cell, items };
   });
@@ -302,6 +309,10 @@ function narrow(item: ReadItem, kind: CellKind, letters: ReadonlySet<string>, na
   // "Soft c" beside ce, ci, cy says the same.
   const same = item.patterns.length > 0 && item.patterns.every((id) => letters.has(id));
   if (same && status === 'matched' && !headings.some(({ sound }) => sound)) return item;
+  // "VCe syllable" in a column of its own beside a_e: the type may be taught as well.
+  const types = kind === 'patterns' ? item.patterns.filter((id) => id.startsWith('type-')) : [];
+  if (types.length > 0 && /\bsyllables?\b/i.test(item.text))
+    return { ...item, status: 'guessed', patterns: types };
   const kept = listed ? headings.flatMap(({ keeps }) => keeps) : [];
   // "/t/, /d/, /id/" beside -ed: of what the letters teach, that which has the sound.
   const heard = headings.every(({ sound }) => sound === true)

@@ -72,6 +72,13 @@ export function goesOver(text: string): boolean {
       plain,
     ) ||
     /^[^.;:]*\breview(?:\s*:.*)?$/i.test(plain) ||
+    // "Mid-year assessment: letter names and sounds", "vowel team review and end-of-year test"
+    /^(?:[\p{L}-]+ ){0,3}(?:assessments?|screeners?|screening|benchmark|inventory|check-?(?:in|up|point)|test|quiz)\s*(?::|\s[-–—]\s)/iu.test(
+      plain,
+    ) ||
+    /^[^,;:]*\breview (?:and|&|\+|\/) (?:[\p{L}-]+ ){0,4}(?:assessments?|screener|screening|benchmark|check-?(?:in|up|point)?|tests?|testing|quiz)$/iu.test(
+      plain,
+    ) ||
     /^(?:skip|off|none)$/i.test(plain) ||
     /^(?:warm-? ?up|go over|practi[cs]e|keep practi[cs]ing|look back)\b.*\b(?:so far|again|from before|taught|learn(?:ed|t))$/i.test(
       plain,
