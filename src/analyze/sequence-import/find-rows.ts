@@ -176,8 +176,10 @@ function gapRows(lines: readonly string[]): FoundTable | null {
   const rows: string[][] = [];
   for (const line of lines.slice(head)) {
     // A line that begins further in goes on with the cells above it.
-    const goesOn = wraps && rows.length > 1 && line.search(/\S/) > starts[0]! + 1;
     const cells = split(line);
+    // A number in the second column is the next step of the unit above.
+    const goesOn =
+      wraps && rows.length > 1 && line.search(/\S/) > starts[0]! + 1 && !/^\d{1,3}$/.test(cells[0]!);
     if (!goesOn) rows.push(cells.length === starts.length ? cells : placeCells(line, starts));
     else addTo(rows.at(-1)!, placeCells(line, starts));
   }

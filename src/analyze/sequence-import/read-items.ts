@@ -176,7 +176,9 @@ export function readPatterns(
   });
   const meant = all.map((spelled, i) => ({ spelled, ids: settled[i]!.ids }));
   const kept = withoutVowelNames(items);
-  return withoutComments(doubtItems({ items: kept, chunks, settled: meant, lexemes: joined, passed }, doubted));
+  const read = doubtItems({ items: kept, chunks, settled: meant, lexemes: joined, passed }, doubted);
+  // A heading that was put before the letters is no piece of the text.
+  return withoutComments(read.filter(({ text: piece }) => piece !== ''));
 }
 
 /** What a heading says of the line below it: "with not" under contractions, "between two consonants" under dividing. */

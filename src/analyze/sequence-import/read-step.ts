@@ -206,8 +206,12 @@ function withoutExampleLines(
     const { text } = cells[i]!;
     // A word may be letters as well: "pure, sure".
     const open = items.some(({ status, bySight }) => status === 'unknown' || bySight.length > 0);
-    if (i === 0 || kind !== 'patterns' || !open || !onlyWords.test(text)) return;
+    if (i === 0 || kind !== 'patterns' || !open) return;
     const taught = new Set(kept.slice(0, i).flatMap((cell) => cell.items.flatMap((item) => item.patterns)));
+    if (!onlyWords.test(text)) {
+      kept[i] = { kind, items: withoutShown(items, taught, needs) };
+      return;
+    }
     const words = readWords(text).filter((word) => !/^(?:and|or|examples?)$/i.test(word));
     const shown = words.map((word) => needs(word.toLowerCase()));
     // One word with a capital may be what is taught: "Abbreviations".
@@ -230,6 +234,24 @@ function withoutExampleLines(
   return kept;
 }
 
+/** "shop, wish, chin. Watch the sh" below sh: words one after the other that show what is taught, whatever comes behind them. */
+function withoutShown(
+  items: readonly ReadItem[],
+  taught: ReadonlySet<string>,
+  needs: WordNeeds,
+): readonly ReadItem[] {
+  const shows = items.map(
+    ({ text, status, bySight }) =>
+      (status === 'unknown' || (status === 'guessed' && bySight.length === 1)) &&
+      /^\p{Ll}[\p{L}'’]{2,}$/u.test(text) &&
+      [...needs(text.toLowerCase())].some((id) => taught.has(id)),
+  );
+  return items.map(
+    (item, i): ReadItem =>
+      shows[i] && (shows[i - 1] || shows[i + 1]) ? { ...item, status: 'ignored', bySight: [] } : item,
+  );
+}
+
 /** What children are to be able to do in the end: "Goal: children hear each sound in a blend". */
 const goal =
   /^(?:(?:our|the|learning|main|unit|weekly|lesson|year-end|end-of-year) )?(?:goals?|aims?|outcomes?|objectives?|targets?|success criteria|by the end|i can)\b[^:–—-]{0,30}(?::|\s[-–—]\s|,\s)|^(?:the |most |all )?(?:children|students|pupils|learners|kids)\s+(?!(?:with|who|in|from)\b)\p{L}+/iu;
@@ -248,7 +270,8 @@ function withoutGoals(cells: readonly LaidCell[], read: readonly ReadCell[]): re
   );
   if (taught.size === 0) return read;
   const says = ({ headings, patterns, status }: ReadItem) =>
-    (headings.length === 0 || status === 'matched') && patterns.some((id) => !taught.has(id));
+    (status === 'matched' || headings.every(({ sure, ids }) => sure && ids.length <= FEW)) &&
+    patterns.some((id) => !taught.has(id));
   const isRemark = ({ text, kind }: LaidCell, { items }: ReadCell) =>
     kind === 'patterns' &&
     remark.test(text) &&

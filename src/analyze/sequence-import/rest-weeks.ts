@@ -103,7 +103,7 @@ export function goesOver(text: string): boolean {
       plain,
     ) ||
     /^\S+(?: \S+){0,6} (?:mix(?:es)? up|mixes|confuses?|struggles? with|still needs?)\b/i.test(plain) ||
-    /^(?:watch|mind|beware)\b.*\b(?:reversals?|mix(?:ed|ing)?(?:[- ]ups?)?|confus\w+)\b/i.test(plain)
+    /^(?:watch|mind|beware)\b.*\b(?:they (?:hear|say|write|spell)|reversals?|mix(?:ed|ing)?(?:[- ]ups?)?|confus\w+)\b/i.test(plain)
   );
 }
 
