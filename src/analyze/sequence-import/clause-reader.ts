@@ -134,6 +134,8 @@ export class ClauseReader extends ClauseState {
       this.chunk!.phrases.push({ ...phrase, keeps: phrase.ids });
       this.chunk!.hedged = true;
     }
+    // "h as in hut and schwa": what the letters cannot be may be taught besides.
+    else if (phrase.ids.length > 0) this.chunk!.hedged = true;
   }
 
   private narrowsLast(phrase: Phrase): boolean {
