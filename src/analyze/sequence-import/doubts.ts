@@ -159,13 +159,17 @@ export const doubts: readonly Doubt[] = [
     name: 'letters taken for an example',
     example: 'ai (rain, ea)',
     counterExample: 'ai (rain, sail)',
-    doubted: (reading) =>
-      reading.passed.some(
-        ({ text, mark }) =>
-          (mark !== 'none' || !mayBeWord.test(text) || !isWord(text)) && findSpelling(text, mark) !== null,
-      )
+    doubted: (reading) => {
+      const taught = new Set(reading.items.flatMap(({ patterns }) => patterns));
+      const isLetters = ({ text, mark }: Lexeme) =>
+        (mark !== 'none' || !mayBeWord.test(text) || !isWord(text)) && findSpelling(text, mark) !== null;
+      // So may what several words mean: "ee as in feet - contractions with is".
+      const isLost = ({ kind, ids = [] }: Lexeme) =>
+        kind === 'meant' && ids.length > 0 && !ids.some((id) => taught.has(id));
+      return reading.passed.some(isLetters) || (taught.size > 0 && reading.lexemes.some(isLost))
         ? all(reading)
-        : [],
+        : [];
+    },
   },
   {
     name: 'what only says where something stands',

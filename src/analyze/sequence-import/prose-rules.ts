@@ -149,5 +149,6 @@ function beginsAnew(lexemes: readonly Lexeme[], at: number): boolean {
   const next = lexemes[at]?.text === 'the' ? lexemes[at + 1] : lexemes[at];
   if (next === undefined || next.mark !== 'none') return true;
   const letters = /^[b-z]$/.test(next.text) || (next.text.length < 4 && !isWord(next.text));
+  if (next.text === 'words' && lexemes[at + 1]?.text === 'with') return true;
   return /^(?:endings?|suffix|prefix|spelling|letters?|sounds?)$/.test(next.text) || letters;
 }
