@@ -33,7 +33,7 @@ export function isDates(text: string): boolean {
 
 /** A date and, without a sign between them, what is taught then: "9/12 short i", "Tue Sept 4 sh", "10/3 /j/ and ck". */
 const datedLine = new RegExp(
-  `^(\\s*(?:(?:mon|tue|wed|thu|fri)\\p{L}{0,6}\\.?,?\\s+)?(?:(?:0?[1-9]|1[0-2])/(?:0?[1-9]|[12]\\d|3[01])(?:/\\d{2,4})?|(?:${MONTHS})\\p{L}{0,6}\\.? (?:[12]\\d|3[01]|[1-9])))\\s+(?=[-\\p{L}"“‘(<]|/\\S|\\d-)`,
+  `^(\\s*(?:(?:mon|tue|wed|thu|fri)\\p{L}{0,6}\\.?,?\\s+)?(?:(?:0?[1-9]|1[0-2])/(?:0?[1-9]|[12]\\d|3[01])(?:/\\d{2,4})?|(?:${MONTHS})\\p{L}{0,6}\\.? (?:[12]\\d|3[01]|[1-9])))\\s+(?=[-\\p{L}"“‘(<]|/\\S|\\d[- ]\\p{L}{3})`,
   'iu',
 );
 
