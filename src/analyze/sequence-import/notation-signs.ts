@@ -88,6 +88,8 @@ export const signNotations: readonly NotationRule[] = [
       i > 0 &&
       /^(?:plus|also|then)$/.test(wordAt(lexemes, i)) &&
       lexemes[i + 1] !== undefined &&
+      // "consonant plus le" is one thing.
+      !(wordAt(lexemes, i - 1) === 'consonant' && /^le?$/.test(wordAt(lexemes, i + 1))) &&
       // "th (thin and then)"
       !/^(?:close|break)$/.test(lexemes[i + 1]!.kind)
         ? { taken: 1, given: [{ ...lexemes[i]!, kind: 'break', text: 'plus' }] }
