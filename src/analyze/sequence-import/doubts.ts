@@ -156,6 +156,18 @@ export const doubts: readonly Doubt[] = [
     },
   },
   {
+    name: 'the consonant y beside vowels alone',
+    example: 'open syllables and y',
+    counterExample: 'w, x and y',
+    doubted: ({ settled, chunks, items }) =>
+      settled.flatMap(({ spelled, ids }) => {
+        const own = placeOf(chunks, spelled);
+        const beside = items.flatMap(({ patterns }, i) => (i === own ? [] : patterns));
+        const vowels = beside.length > 0 && beside.every((id) => /vowel|syllable/.test(rowOf.get(id)!.family));
+        return ids.includes('y') && isBare(spelled) && vowels ? [own] : [];
+      }),
+  },
+  {
     name: 'letters taken for an example',
     example: 'ai (rain, ea)',
     counterExample: 'ai (rain, sail)',

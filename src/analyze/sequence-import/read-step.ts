@@ -243,7 +243,7 @@ function withoutShown(
   const shows = items.map(
     ({ text, status, bySight }) =>
       (status === 'unknown' || (status === 'guessed' && bySight.length === 1)) &&
-      /^\p{Ll}[\p{L}'’]{2,}$/u.test(text) &&
+      /^\p{Ll}[\p{L}'’]+$/u.test(text) &&
       [...needs(text.toLowerCase())].some((id) => taught.has(id)),
   );
   return items.map(

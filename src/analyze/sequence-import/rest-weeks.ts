@@ -79,6 +79,8 @@ export function goesOver(text: string): boolean {
     /^[^,;:]*\breview (?:and|&|\+|\/) (?:[\p{L}-]+ ){0,4}(?:assessments?|screener|screening|benchmark|check-?(?:in|up|point)?|tests?|testing|quiz)$/iu.test(
       plain,
     ) ||
+    // "Watch tr and dr in spelling"
+    /^(?:watch|beware|careful)\b/i.test(plain) ||
     /^(?:(?:upper|lower) ?case |capital )?letter[- ]?nam(?:es|ing)$/i.test(plain) ||
     /^(?:skip|off|none)$/i.test(plain) ||
     /^(?:warm-? ?up|go over|practi[cs]e|keep practi[cs]ing|look back)\b.*\b(?:so far|again|from before|taught|learn(?:ed|t))$/i.test(
