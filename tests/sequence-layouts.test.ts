@@ -4,6 +4,7 @@ import { expect, test } from 'vitest';
 import { importSequence } from '../src/analyze/index.ts';
 import { loadAnalyzer } from './load-analyzer.ts';
 import { layOuts, type PlannedStep } from './sequences/lay-out.ts';
+import { relays } from './sequences/relay.ts';
 import { scoreSteps } from './sequences/score-steps.ts';
 
 /** A step a line: what it is about, its letters, words with them, by-sight words. */
@@ -58,6 +59,29 @@ test.each(Object.keys(layOuts))('the same steps are found in %s', (name) => {
     }),
     { seed: 20_261_129, numRuns: 12 },
   );
+});
+
+/** A table, a list of numbered lines, one in blocks, one of dates. */
+const relaid = ['85-grade-2-sheet', '99-tutoring-lesson-list', '82-macready-k-1-units', '103-mcanally'].map((name) =>
+  readFileSync(new URL(`sequences/other-steps/${name}.txt`, import.meta.url), 'utf8'),
+);
+const asWritten = relaid.map((text) => scoreSteps(text, engine));
+
+/** Clauses of which nothing else may be said: how the text is laid out tells them from others. */
+const toldByLayout = /^(?:-ing; -ang; -ong|oa; ow; oe|a; I; am)$/;
+
+test.each(Object.entries(relays))('with %s texts are read as before', (_, relay) => {
+  const lost = relaid.flatMap((text, i) => {
+    const changed = relay(text);
+    if (changed === null || changed === text) return [];
+    const before = asWritten[i]!.clauses;
+    const { clauses } = scoreSteps(changed, engine);
+    expect(clauses).toHaveLength(before.length);
+    return clauses
+      .filter(({ verdict, text: own }, n) => verdict !== 'right' && before[n]!.verdict === 'right' && !toldByLayout.test(own))
+      .map(({ text: own, read, verdict }) => `${own} = ${read}, ${verdict}`);
+  });
+  expect(lost).toEqual([]);
 });
 
 function readTexts(path: string) {

@@ -134,6 +134,8 @@ export class ClauseReader extends ClauseState {
       this.chunk!.phrases.push({ ...phrase, keeps: phrase.ids });
       this.chunk!.hedged = true;
     }
+    // "h as in hut and schwa": what the letters cannot be may be taught besides.
+    else if (phrase.ids.length > 0) this.chunk!.hedged = true;
   }
 
   private narrowsLast(phrase: Phrase): boolean {
@@ -236,7 +238,9 @@ export class ClauseReader extends ClauseState {
     // "VCe a, i" needs no colon.
     const splits =
       /^[aeiou]$/.test(letters) && scope.heading.ids.includes('a_e') && scope.heading.within!.has('a_e');
-    if (!scope.strong && !splits) return null;
+    // "Doubled letters f, l" neither.
+    const doubles = /^[flsz]$/.test(letters) && scope.heading.ids.includes('ff');
+    if (!scope.strong && !splits && !doubles) return null;
     const { ids, within } = scope.heading;
     if (candidates.some((id) => within!.has(id))) return null;
     return familyMember(letters, ids);

@@ -6,6 +6,7 @@ import type { Settled } from './settle-spelling.ts';
 import { soundPhrase } from './sound-phrase.ts';
 import { findSpelling } from './spellings.ts';
 import type { Lexeme } from './split-lexemes.ts';
+import { isWord } from './words-or-letters.ts';
 
 /** A clause as it was read: an item for each chunk, and what each of its letters was settled to. */
 export interface ClauseReading {
@@ -98,6 +99,17 @@ export const doubts: readonly Doubt[] = [
       }),
   },
   {
+    name: 'letters that a name beside them does not take in',
+    example: 'c as in crab - open syllables',
+    counterExample: 'c as in crab - consonants',
+    doubted: ({ chunks, settled }) =>
+      settled.flatMap(({ spelled, ids }) => {
+        const named = [...spelled.headings, ...spelled.sounds].filter(({ sound, within }) => sound !== true && (within?.size ?? 0) > 0);
+        const apart = named.some(({ within }) => !ids.some((id) => within!.has(id)));
+        return ids.length > 0 && apart ? [placeOf(chunks, spelled)] : [];
+      }),
+  },
+  {
     name: 'letters of another family than the list around them',
     example: 'er, est, ful, ness (suffixes)',
     counterExample: 'p, i, n',
@@ -144,13 +156,32 @@ export const doubts: readonly Doubt[] = [
     },
   },
   {
+    name: 'the consonant y beside vowels alone',
+    example: 'open syllables and y',
+    counterExample: 'w, x and y',
+    doubted: ({ settled, chunks, items }) =>
+      settled.flatMap(({ spelled, ids }) => {
+        const own = placeOf(chunks, spelled);
+        const beside = items.flatMap(({ patterns }, i) => (i === own ? [] : patterns));
+        const vowels = beside.length > 0 && beside.every((id) => /vowel|syllable/.test(rowOf.get(id)!.family));
+        return ids.includes('y') && isBare(spelled) && vowels ? [own] : [];
+      }),
+  },
+  {
     name: 'letters taken for an example',
     example: 'ai (rain, ea)',
     counterExample: 'ai (rain, sail)',
-    doubted: (reading) =>
-      reading.passed.some(({ text, mark }) => !mayBeWord.test(text) && findSpelling(text, mark) !== null)
+    doubted: (reading) => {
+      const taught = new Set(reading.items.flatMap(({ patterns }) => patterns));
+      const isLetters = ({ text, mark }: Lexeme) =>
+        (mark !== 'none' || !mayBeWord.test(text) || !isWord(text)) && findSpelling(text, mark) !== null;
+      // So may what several words mean: "ee as in feet - contractions with is".
+      const isLost = ({ kind, ids = [] }: Lexeme) =>
+        kind === 'meant' && ids.length > 0 && !ids.some((id) => taught.has(id));
+      return reading.passed.some(isLetters) || (taught.size > 0 && reading.lexemes.some(isLost))
         ? all(reading)
-        : [],
+        : [];
+    },
   },
   {
     name: 'what only says where something stands',

@@ -161,7 +161,7 @@ export const columnRules: readonly ColumnRule[] = [
     kind: 'by-sight',
     applies: ({ name, named, cells }, all) =>
       name === ''
-        ? share(cells, isCommon) > 0.6
+        ? share(cells, isCommon) > 0.6 || isCommoner(cells, all)
         : named === null && share(cells, isCommon) > 0.8 && !all.some((other) => other.named === 'by-sight'),
   },
   {
@@ -239,6 +239,24 @@ function isCommon(cell: string): boolean {
   const words = readWords(cell);
   const common = words.filter((word) => commonWords.has(word.toLowerCase())).length;
   return words.length > 0 && common * 3 >= words.length * 2;
+}
+
+/** Of two columns of words without names, the one that has common words on many lines: which, their beside shelf, bench. */
+function isCommoner(cells: readonly string[], all: readonly Column[]): boolean {
+  const common = (column: readonly string[]) => share(column, isWords) > 0.6 && share(column, hasCommon);
+  const own = common(cells);
+  return (
+    own !== false &&
+    own > 0.4 &&
+    all.some(({ name, cells: others }) => {
+      const other = name === '' && others !== cells && common(others);
+      return other !== false && other < 0.2;
+    })
+  );
+}
+
+function hasCommon(cell: string): boolean {
+  return readWords(cell).some((word) => commonWords.has(word.toLowerCase()));
 }
 
 function teaches(cell: string): boolean {

@@ -1,6 +1,6 @@
 import { findColumnKind, findHeadKind } from './column-kinds.ts';
 import { type Rows, splitCells } from './split-cells.ts';
-import { readStepHeading } from './step-heading.ts';
+import { markDates, readStepHeading } from './step-heading.ts';
 
 /** Rows of the table a text is, with the lines before it; null when it is a list or prose. */
 export interface FoundTable {
@@ -31,12 +31,14 @@ function findDivided(pasted: string): FoundTable | null {
       .includes('|'),
   ).length;
   if (barred >= 2 && barred * 2 >= lines.length) return barRows(lines);
+  const undated = markDates(lines);
   for (const divider of [',', ';']) {
     // A line with a colon is a list: "Tricky words: no, she".
     const head = lines.findIndex(
-      (line) =>
+      (line, i) =>
         // Nor is one with a date or number at its head: "9/21 short u, short e".
         !/[:()]|^\s*\d/.test(line) &&
+        line === undated[i] &&
         (readStepHeading(line)?.rest ?? '') === '' &&
         namesColumns(line.split(divider)),
     );
@@ -125,14 +127,19 @@ function tabRows(text: string): FoundTable {
 
 function barRows(lines: readonly string[]): FoundTable {
   const first = lines.findIndex((line) => line.includes('|'));
+  // Without bars at the ends of the first row, one at the end of another is beside an empty cell.
+  const top = lines[first]!.trim();
+  const inside = (row: string) =>
+    row.slice(
+      top.startsWith('|') && row.startsWith('|') ? 1 : 0,
+      top.endsWith('|') && row.endsWith('|') ? -1 : row.length,
+    );
   const rows = lines
     .slice(first)
     // The rule under a Markdown head: |---|:--:|
     .filter((line) => !/^[\s|:+=-]+$/.test(line))
     .map((line) =>
-      line
-        .trim()
-        .replace(/^\||\|$/g, '')
+      inside(line.trim())
         .split('|')
         .map((cell) => cell.trim()),
     );
@@ -169,8 +176,10 @@ function gapRows(lines: readonly string[]): FoundTable | null {
   const rows: string[][] = [];
   for (const line of lines.slice(head)) {
     // A line that begins further in goes on with the cells above it.
-    const goesOn = wraps && rows.length > 1 && line.search(/\S/) > starts[0]! + 1;
     const cells = split(line);
+    // A number in the second column is the next step of the unit above.
+    const goesOn =
+      wraps && rows.length > 1 && line.search(/\S/) > starts[0]! + 1 && !/^\d{1,3}$/.test(cells[0]!);
     if (!goesOn) rows.push(cells.length === starts.length ? cells : placeCells(line, starts));
     else addTo(rows.at(-1)!, placeCells(line, starts));
   }

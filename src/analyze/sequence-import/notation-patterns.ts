@@ -63,6 +63,11 @@ const weakStart = phrase(
   () => ['schwa-a'],
 );
 
+const doubling = phrase(
+  '(?:and |with |by )?(?:an? |the )?(?:doubled|doubling(?: of)?)(?: an?| the)? (?:final |last )?(?:consonants?|letters?)',
+  () => ['change-double'],
+);
+
 /** Blends of so many letters in one place of a word. */
 function clustersOf(letters: 2 | 3, place: 'start' | 'end') {
   return catalogue
@@ -211,6 +216,12 @@ export const patternNotations: readonly NotationRule[] = [
       '(?:the )?(?:last |final )?(?:consonant|letter) (?:is |gets )?(?:doubled|doubles)(?: before .*)?',
       () => ['change-double'],
     ),
+  },
+  {
+    name: 'endings with a consonant that is doubled',
+    example: '-ing and -ed with doubled consonant',
+    counterExample: 'words with doubled consonants',
+    applies: (lexemes, i) => (lexemes[i - 1]?.mark === 'suffix' ? doubling(lexemes, i) : null),
   },
   {
     name: 'an e that is dropped',

@@ -1,7 +1,7 @@
 /** How sequences say where in a word something stands; pieces of patterns for words divided by a blank. */
 export const words = '(?:words?|syllables?|bases?|roots?|names?)';
 const kindsOfWord =
-  '(?:a|an|the|one|two|three|2|3|1|single|short|long|longer|simple|base|syllable|multi|multisyllabic|multisyllable|many|some|most|other|all|closed|stressed|unstressed|or|more|and)';
+  '(?:a|an|the|one|two|three|2|3|1|single|(?:short|long)[ -]vowel|short|long|longer|simple|base|syllable|multi|multisyllabic|multisyllable|many|some|most|other|all|closed|stressed|unstressed|or|more|and)';
 export const ofWords = `(?: (?:of|in)(?: ${kindsOfWord})*(?: ${words})+)?`;
 const place =
   '(?:end|ends|ending|start|beginning|middle|front|final position|initial position|medial position)';

@@ -1,7 +1,7 @@
 import type { WordRule } from './example-rules.ts';
 import type { Lexeme } from './split-lexemes.ts';
 import { hedgeWords } from './word-roles.ts';
-import { standsForLetters } from './words-or-letters.ts';
+import { isWord, standsForLetters } from './words-or-letters.ts';
 
 /** Words that join others to sentences, and what is said beside what is taught. In order. */
 export const proseRules: readonly WordRule[] = [
@@ -92,10 +92,10 @@ export const proseRules: readonly WordRule[] = [
         return 0;
       if (next!.mark !== 'none' || next!.text.length < 3) return 0;
       const end = endOfRun(lexemes, i + 1);
-      // "-s to base words and -es" goes on.
+      // "-s to base words and -es", "and the ending -tion" go on.
       const anew = lexemes.findIndex(
         ({ text, kind }, at) =>
-          at > i && at < end && kind === 'word' && text === 'and' && lexemes[at + 1]?.mark !== 'none',
+          at > i && at < end && kind === 'word' && text === 'and' && beginsAnew(lexemes, at + 1),
       );
       return (anew < 0 ? end : anew) - i;
     },
@@ -142,4 +142,13 @@ function endOfRun(lexemes: readonly Lexeme[], i: number): number {
   let end = i;
   while (end < lexemes.length && /^(?:word|sound|note|meant)$/.test(lexemes[end]!.kind)) end += 1;
   return end;
+}
+
+/** Whether letters or an ending stand at a place, not one more kind of words: "and -es", "and the ending -tion", "and l as in". */
+function beginsAnew(lexemes: readonly Lexeme[], at: number): boolean {
+  const next = lexemes[at]?.text === 'the' ? lexemes[at + 1] : lexemes[at];
+  if (next === undefined || next.mark !== 'none') return true;
+  const letters = /^[b-z]$/.test(next.text) || (next.text.length < 4 && !isWord(next.text));
+  if (next.text === 'words' && lexemes[at + 1]?.text === 'with') return true;
+  return /^(?:endings?|suffix|prefix|spelling|letters?|sounds?)$/.test(next.text) || letters;
 }

@@ -26,6 +26,7 @@ import {
   namesTypes,
   type ReadItem,
   withoutComments,
+  withoutVowelNames,
   withoutVowels,
 } from './settle-items.ts';
 import { leanOnNeighbours, type Settled, settleSpelling } from './settle-spelling.ts';
@@ -151,6 +152,7 @@ export function readPatterns(
   ) {
     return [bySightItem(text, 'guessed')];
   }
+  headLists(chunks);
   for (const chunk of chunks) narrowSound(chunk, beside.needs);
   const all = chunks.flatMap(({ spelled }) => spelled);
   // A long list is cut short here: two letters of which one is in the other stand near each other.
@@ -174,7 +176,30 @@ export function readPatterns(
     );
   });
   const meant = all.map((spelled, i) => ({ spelled, ids: settled[i]!.ids }));
-  return withoutComments(doubtItems({ items, chunks, settled: meant, lexemes: joined, passed }, doubted));
+  const kept = withoutVowelNames(items);
+  const read = doubtItems({ items: kept, chunks, settled: meant, lexemes: joined, passed }, doubted);
+  // A heading that was put before the letters is no piece of the text.
+  return withoutComments(read.filter(({ text: piece }) => piece !== ''));
+}
+
+/** "Silent e, a_e and i_e", "Long e, ie and ey": behind a comma too letters are a list of the name that takes in all of them. */
+function headLists(chunks: readonly Chunk[]): void {
+  chunks.forEach((chunk, i) => {
+    const [heading] = chunk.phrases;
+    const within = chunk.phrases.length === 1 && heading!.keeps.length === 0 ? heading!.within : null;
+    if (within === null || heading!.sound === true || chunk.spelled.length + chunk.examples.length > 0) return;
+    // "Suffix rules, drop the e"
+    const next = chunks[i + 1]?.phrases.flatMap(({ ids }) => ids) ?? [];
+    if (!heading!.sure && next.length > 0 && next.length < heading!.ids.length && next.every((id) => within.has(id)))
+      chunk.announces = true;
+    const end = chunks.findIndex(({ phrases, spelled }, at) => at > i && (phrases.length > 0 || spelled.length === 0));
+    const list = chunks.slice(i + 1, end < 0 ? undefined : end).flatMap(({ spelled }) => spelled);
+    if (list.length === 0 || !list.every((one) => one.spelling.candidates.some((id) => within.has(id)))) return;
+    for (const one of list) if (!one.headings.includes(heading!)) one.headings.push(heading!);
+    // "l blends, bl, cl" may teach all of them.
+    if (!heading!.sure || heading!.ids.every((id) => id.startsWith('long-') || id.endsWith('_e') || /_e-/.test(id)))
+      chunk.announces = true;
+  });
 }
 
 /** What a heading says of the line below it: "with not" under contractions, "between two consonants" under dividing. */

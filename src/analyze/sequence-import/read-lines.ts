@@ -1,5 +1,5 @@
 import { findColumnKind } from './column-kinds.ts';
-import { MONTHS, readLetterHeading, readStepHeading } from './step-heading.ts';
+import { markDates, readLetterHeading, readStepHeading } from './step-heading.ts';
 
 /** One line of a list or document, without its bullet and emphasis. */
 export interface Line {
@@ -18,7 +18,7 @@ export interface Line {
 export function readLines(text: string): readonly Line[] {
   const lines: Line[] = [];
   let blank = false;
-  for (const raw of markDates(text.split('\n'))) {
+  for (const raw of markBullets(markDates(text.split('\n')))) {
     if (!/[\p{L}\p{N}]/u.test(raw)) {
       blank ||= raw.trim() === '';
       continue;
@@ -31,20 +31,15 @@ export function readLines(text: string): readonly Line[] {
   );
 }
 
-/** So many lines begin with a date where each of them is a step. */
-const DATED = 4;
+/** So many lines begin with an o where it is a bullet, as word processors copy those of the second rank. */
+const ROUND = 4;
 
-/** "9/12 short i", "Sept 4 sh": in a list of dated lines the date is the name of a step, with a colon or without. */
-function markDates(lines: readonly string[]): readonly string[] {
-  const isDated = (line: string) => dated.test(line);
-  if (lines.filter(isDated).length < DATED) return lines;
-  return lines.map((line) => line.replace(dated, '$1: '));
+function markBullets(lines: readonly string[]): readonly string[] {
+  const round = /^(\s*)o\s+(?=\S)/;
+  return lines.filter((line) => round.test(line)).length < ROUND
+    ? lines
+    : lines.map((line) => line.replace(round, '$1○ '));
 }
-
-const dated = new RegExp(
-  `^(\\s*(?:(?:0?[1-9]|1[0-2])/(?:0?[1-9]|[12]\\d|3[01])(?:/\\d{2,4})?|(?:${MONTHS})\\p{L}{0,6}\\.? (?:[12]\\d|3[01]|[1-9])))\\s+(?=[-\\p{L}])`,
-  'iu',
-);
 
 function readLine(raw: string, blankBefore: boolean): Line {
   const indent = /^\s*/.exec(raw)![0].replaceAll('\t', '  ').length;

@@ -1,4 +1,5 @@
 import { type CellKind, findColumnKind } from './column-kinds.ts';
+import { findLabels, type LabelKinds, readLabelled } from './labelled-lines.ts';
 import type { LaidCell, LaidStep, Layout } from './layout.ts';
 import { nothingBeside, readItems } from './read-items.ts';
 import { type Line, readLines } from './read-lines.ts';
@@ -62,7 +63,7 @@ const planNames =
 
 function stepsByHeading(lines: readonly Line[]): readonly LaidStep[] {
   const steps: OpenStep[] = [];
-  const cells = new CellReader(repeatedLabels(lines));
+  const cells = new CellReader(repeatedLabels(lines), findLabels(lines));
   /** The name of the letter that the numbers below it belong to. */
   let section = '';
   lines.forEach((line, i) => {
@@ -233,14 +234,24 @@ class CellReader {
   /** The lines of an outline that the next may be part of, the outermost first. */
   private above: { readonly indent: number; readonly text: string; readonly place: number }[] = [];
   private readonly labels: ReadonlySet<string>;
+  private readonly columns: LabelKinds;
+  private step = 0;
 
-  constructor(labels: ReadonlySet<string>) {
+  constructor(labels: ReadonlySet<string>, columns: LabelKinds = new Map()) {
     this.labels = labels;
+    this.columns = columns;
   }
 
   /** `line`: where the text stands in an outline. */
   read(text: string, cells: LaidCell[], line?: Line): void {
     const first = cells.length;
+    const row = readLabelled(text, this.columns, this.step);
+    if (row !== null) {
+      this.flush(cells);
+      this.kind = 'patterns';
+      cells.push(...row);
+      return;
+    }
     this.add(text, cells);
     if (line === undefined) return;
     while (this.above.length > 0 && this.above.at(-1)!.indent >= line.indent) this.above.pop();
@@ -274,6 +285,7 @@ class CellReader {
   /** Begins a new step; a name that nothing followed stays with the step before. */
   start(before: LaidCell[] | undefined): void {
     if (before !== undefined) this.flush(before);
+    this.step += 1;
     this.kind = 'patterns';
     this.above = [];
   }

@@ -71,6 +71,9 @@ export function readSightList(text: string): SightList {
     });
     return { words: readWords(kept.join(', ')), sure };
   }
+  // "people and could" are two; "the and is" may be three.
+  const [first = '', second = ''] = /^\W*([\p{L}'’]+)\s+(?:and|&)\s+([\p{L}'’]+)\W*$/iu.exec(body)?.slice(1) ?? [];
+  if (second !== '') return { words: readWords(`${first}, ${second}`), sure: !([first, second].every((one) => earliest.has(one.toLowerCase()))) };
   const words = readWords(body);
   const known = words.filter(isCommon).length;
   // "Sight words get added to the ring": a sentence.
@@ -78,6 +81,11 @@ export function readSightList(text: string): SightList {
     return { words: [], sure: true };
   return { words, sure: sure && !doing.test(body) };
 }
+
+/** The words that are mostly taught in the weeks in which `and` is (common practice, no source). */
+const earliest: ReadonlySet<string> = new Set(
+  'a i the to is see my like we go can he she me you it in on at am an no up for look little said big'.split(' '),
+);
 
 const isCommon = (word: string) => commonWords.has(word) || commonWords.has(word.toLowerCase());
 

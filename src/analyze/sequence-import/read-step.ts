@@ -34,8 +34,10 @@ export function readStep(
   // More lines than these are another step's.
   if (!rests || rows.length > MOST_REVIEWED) return items;
   const some = cells[0]?.row !== undefined && items.some(isOpenGuess);
+  const isType = ({ patterns }: ReadItem) => patterns.some((id) => id.startsWith('type-'));
   return items.map(
     (item): ReadItem =>
+      some && isType(item) && !title.includes(item.text) ? { ...item, status: 'guessed' } :
       (item.status === 'unknown' && /\s/.test(item.text)) ||
       isOpenGuess(item) ||
       (some && item.bySight.length === 0)
@@ -204,8 +206,12 @@ function withoutExampleLines(
     const { text } = cells[i]!;
     // A word may be letters as well: "pure, sure".
     const open = items.some(({ status, bySight }) => status === 'unknown' || bySight.length > 0);
-    if (i === 0 || kind !== 'patterns' || !open || !onlyWords.test(text)) return;
+    if (i === 0 || kind !== 'patterns' || !open) return;
     const taught = new Set(kept.slice(0, i).flatMap((cell) => cell.items.flatMap((item) => item.patterns)));
+    if (!onlyWords.test(text)) {
+      kept[i] = { kind, items: withoutShown(items, taught, needs) };
+      return;
+    }
     const words = readWords(text).filter((word) => !/^(?:and|or|examples?)$/i.test(word));
     const shown = words.map((word) => needs(word.toLowerCase()));
     // One word with a capital may be what is taught: "Abbreviations".
@@ -228,6 +234,24 @@ function withoutExampleLines(
   return kept;
 }
 
+/** "shop, wish, chin. Watch the sh" below sh: words one after the other that show what is taught, whatever comes behind them. */
+function withoutShown(
+  items: readonly ReadItem[],
+  taught: ReadonlySet<string>,
+  needs: WordNeeds,
+): readonly ReadItem[] {
+  const shows = items.map(
+    ({ text, status, bySight }) =>
+      (status === 'unknown' || (status === 'guessed' && bySight.length === 1)) &&
+      /^\p{Ll}[\p{L}'’]+$/u.test(text) &&
+      [...needs(text.toLowerCase())].some((id) => taught.has(id)),
+  );
+  return items.map(
+    (item, i): ReadItem =>
+      shows[i] && (shows[i - 1] || shows[i + 1]) ? { ...item, status: 'ignored', bySight: [] } : item,
+  );
+}
+
 /** What children are to be able to do in the end: "Goal: children hear each sound in a blend". */
 const goal =
   /^(?:(?:our|the|learning|main|unit|weekly|lesson|year-end|end-of-year) )?(?:goals?|aims?|outcomes?|objectives?|targets?|success criteria|by the end|i can)\b[^:–—-]{0,30}(?::|\s[-–—]\s|,\s)|^(?:the |most |all )?(?:children|students|pupils|learners|kids)\s+(?!(?:with|who|in|from)\b)\p{L}+/iu;
@@ -245,8 +269,9 @@ function withoutGoals(cells: readonly LaidCell[], read: readonly ReadCell[]): re
     read.flatMap(({ items }, i) => (isGoal[i] ? [] : items.flatMap(({ patterns }) => patterns))),
   );
   if (taught.size === 0) return read;
-  const says = ({ headings, patterns }: ReadItem) =>
-    headings.length === 0 && patterns.some((id) => !taught.has(id));
+  const says = ({ headings, patterns, status }: ReadItem) =>
+    (status === 'matched' || headings.every(({ sure, ids }) => sure && ids.length <= FEW)) &&
+    patterns.some((id) => !taught.has(id));
   const isRemark = ({ text, kind }: LaidCell, { items }: ReadCell) =>
     kind === 'patterns' &&
     remark.test(text) &&
@@ -255,7 +280,12 @@ function withoutGoals(cells: readonly LaidCell[], read: readonly ReadCell[]): re
     const drops = isGoal[i] ? (item: ReadItem) => !says(item) : isRemark(cells[i]!, cell) ? () => true : null;
     if (drops === null) return cell;
     const items = cell.items.map(
-      (item): ReadItem => (drops(item) ? { ...item, status: 'ignored', patterns: [], bySight: [] } : item),
+      (item): ReadItem =>
+        drops(item)
+          ? { ...item, status: 'ignored', patterns: [], bySight: [] }
+          : item.headings.length > 0 && item.status === 'matched'
+            ? { ...item, status: 'guessed' }
+            : item,
     );
     return { ...cell, items };
   });
@@ -302,6 +332,10 @@ function narrow(item: ReadItem, kind: CellKind, letters: ReadonlySet<string>, na
   // "Soft c" beside ce, ci, cy says the same.
   const same = item.patterns.length > 0 && item.patterns.every((id) => letters.has(id));
   if (same && status === 'matched' && !headings.some(({ sound }) => sound)) return item;
+  // "VCe syllable" in a column of its own beside a_e: the type may be taught as well.
+  const types = kind === 'patterns' ? item.patterns.filter((id) => id.startsWith('type-')) : [];
+  if (types.length > 0 && /\bsyllables?\b/i.test(item.text))
+    return { ...item, status: 'guessed', patterns: types };
   const kept = listed ? headings.flatMap(({ keeps }) => keeps) : [];
   // "/t/, /d/, /id/" beside -ed: of what the letters teach, that which has the sound.
   const heard = headings.every(({ sound }) => sound === true)

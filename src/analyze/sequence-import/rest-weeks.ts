@@ -62,7 +62,7 @@ const LONGEST_EVENT = 9;
 
 /** What fills a week, or is done by ear, without letters: "Sports week", "names and songs", "exit test". */
 const events =
-  /\b(?:minimal pairs?|(?:word |picture )?sorts?|sorting|word (?:ladders?|chains?|chaining)|decodable (?:texts?|passages?|readers?|books?)|re-?read(?:ing)?|timed|(?<!of the )weeks?|(?<!^)days?(?! of)|party|parties|picnics?|bingo|goodbyes?|re-?tests?|assess(?:es|ing|ments?)?|portfolios?|interviews?|baseline|check(?:s|-?ups?|-?ins?|points?)?|warm-?ups?|wrap-? ?up|workdays?|work days?|teacher days?|report cards?|testing|screen(?:er|ers|ing)|inventory|get-to-know|holidays?|vacation|recess|closed for|celebrat(?:e|es|ion|ions)|assembly|nativity|carols?|pageant|performance|inset|exams?|graduation|orientation|welcome|farewell|swap|library|proof-?reading|alphabetical order|dictionary skills|cursive|punctuation|capital letters|letter[- ]nam(?:es?|ing)|nam(?:e|ing) (?:of )?(?:the )?letters|full stops|question marks|review|revision|catch-? ?up|carry-? ?over|spill-? ?over|games?|concert|play|trip|fair|festival|thanksgiving|christmas|easter|hanukkah|eid|diwali|new year|intersession|fluency|practi[cs]e|routines?|settling|songs?|rhym(?:e|es|ing)|onsets?|alliteration|segment(?:ing)?|blending|(?:first|last|final|middle|beginning|ending) sounds?|change a sound|(?:beats|claps?|clapping)|survey|diagnostics?|conferences?|dictation|handwriting|re-?check|redo|test|quiz|exam|benchmark|benchmk|monitoring|cold read|probes?|mtg|meetings?|drill|carnival|mop-?up|moderation|swim(?:ming)?|visits|museum|project|photos?|parade|worksheets?|settle|prac|rehearsals?|production|open house|snow day|make-?ups?|catch|data|portfolio|awards|homophones?|homographs?|vacances|repaso|vacaciones|feriado|prueba|toets|hersiening|vakansie|gwyliau)\b|(?:^|\s)(?:r[ée]vision|[ée]valuations?|cong[ée]|rel[âa]che|f[êe]te|evaluaci[óo]n)(?!\p{L})/iu;
+  /\b(?:minimal pairs?|(?:word |picture )?sorts?|sorting|word (?:ladders?|chains?|chaining)|decodable (?:texts?|passages?|readers?|books?)|re-?read(?:ing)?|timed|(?<!of the )weeks?|print concepts|concepts (?:of|about) print|counting (?:words|syllables)|(?:upper|lower) ?case|chang(?:e|ing) (?:one|a) (?:sound|letter)|(?<!^)days?(?! of)|party|parties|picnics?|bingo|goodbyes?|re-?tests?|assess(?:es|ing|ments?)?|portfolios?|interviews?|baseline|check(?:s|-?ups?|-?ins?|points?)?|warm-?ups?|wrap-? ?up|workdays?|work days?|teacher days?|report cards?|testing|screen(?:er|ers|ing)|inventory|get-to-know|holidays?|vacation|recess|closed for|celebrat(?:e|es|ion|ions)|assembly|nativity|carols?|pageant|performance|inset|exams?|graduation|orientation|welcome|farewell|swap|library|proof-?reading|alphabetical order|dictionary skills|cursive|punctuation|capital letters|letter[- ]nam(?:es?|ing)|nam(?:e|ing) (?:of )?(?:the )?letters|full stops|question marks|review|revision|catch-? ?up|carry-? ?over|spill-? ?over|games?|concert|play|trip|fair|festival|thanksgiving|christmas|easter|hanukkah|eid|diwali|new year|intersession|fluency|practi[cs]e|routines?|settling|songs?|rhym(?:e|es|ing)|onsets?|alliteration|segment(?:ing)?|blending|(?:first|last|final|middle|beginning|ending) sounds?|change a sound|(?:beats|claps?|clapping)|survey|diagnostics?|conferences?|dictation|handwriting|re-?check|redo|test|quiz|exam|benchmark|benchmk|monitoring|cold read|probes?|mtg|meetings?|drill|carnival|mop-?up|moderation|swim(?:ming)?|visits|museum|project|photos?|parade|worksheets?|settle|prac|rehearsals?|production|open house|snow day|make-?ups?|catch|data|portfolio|awards|homophones?|homographs?|vacances|repaso|vacaciones|feriado|prueba|toets|hersiening|vakansie|gwyliau)\b|(?:^|\s)(?:r[ée]vision|[ée]valuations?|cong[ée]|rel[âa]che|f[êe]te|evaluaci[óo]n)(?!\p{L})/iu;
 
 /** Whether a clause only goes over what was taught: "Review of CVC", "revise wk 2-5", "digraph review"; not "review, then sh". */
 export function goesOver(text: string): boolean {
@@ -72,6 +72,16 @@ export function goesOver(text: string): boolean {
       plain,
     ) ||
     /^[^.;:]*\breview(?:\s*:.*)?$/i.test(plain) ||
+    // "Mid-year assessment: letter names and sounds", "vowel team review and end-of-year test"
+    /^(?:[\p{L}-]+ ){0,3}(?:assessments?|screeners?|screening|benchmark|inventory|check-?(?:in|up|point)|test|quiz)\s*(?::|\s[-–—]\s)/iu.test(
+      plain,
+    ) ||
+    /^[^,;:]*\breview (?:and|&|\+|\/) (?:[\p{L}-]+ ){0,4}(?:assessments?|screener|screening|benchmark|check-?(?:in|up|point)?|tests?|testing|quiz)$/iu.test(
+      plain,
+    ) ||
+    // "Watch tr and dr in spelling"
+    /^(?:watch|beware|careful)\b/i.test(plain) ||
+    /^(?:(?:upper|lower) ?case |capital )?letter[- ]?nam(?:es|ing)$/i.test(plain) ||
     /^(?:skip|off|none)$/i.test(plain) ||
     /^(?:warm-? ?up|go over|practi[cs]e|keep practi[cs]ing|look back)\b.*\b(?:so far|again|from before|taught|learn(?:ed|t))$/i.test(
       plain,
@@ -96,7 +106,7 @@ export function goesOver(text: string): boolean {
       plain,
     ) ||
     /^\S+(?: \S+){0,6} (?:mix(?:es)? up|mixes|confuses?|struggles? with|still needs?)\b/i.test(plain) ||
-    /^(?:watch|mind|beware)\b.*\b(?:reversals?|mix(?:ed|ing)?(?:[- ]ups?)?|confus\w+)\b/i.test(plain)
+    /^(?:watch|mind|beware)\b.*\b(?:they (?:hear|say|write|spell)|reversals?|mix(?:ed|ing)?(?:[- ]ups?)?|confus\w+)\b/i.test(plain)
   );
 }
 

@@ -32,6 +32,19 @@ export function dropNames(items: readonly ReadItem[]): readonly ReadItem[] {
   return dropped ? guesses(read) : items;
 }
 
+/** "Long a and long i with silent e (a_e, i_e)": the vowels only name what letters behind them spell. */
+export function withoutVowelNames(items: readonly ReadItem[]): readonly ReadItem[] {
+  return items.map((one, i): ReadItem => {
+    const [heading] = one.headings;
+    const vowel = one.headings.length === 1 && one.patterns.length > 0 && one.patterns.every((id) => /^long-/.test(id));
+    if (!vowel) return one;
+    const spelled = items.slice(i + 1).filter(({ headings }) => headings.length === 0);
+    return spelled.some(({ patterns }) => patterns.some((id) => heading!.within?.has(id) === true))
+      ? { ...one, status: 'ignored', patterns: [], bySight: [] }
+      : one;
+  });
+}
+
 /** What a running sentence teaches is a guess. */
 export function guesses(items: readonly ReadItem[]): readonly ReadItem[] {
   return items.map((one) => (one.status === 'matched' ? { ...one, status: 'guessed' } : one));

@@ -150,20 +150,35 @@ export function splitLexemes(text: string): readonly Lexeme[] {
       continue;
     }
     // The hyphen of an arrow: `y->i`.
-    const wholly = text[at + found.length] === '>' && found.endsWith('-') ? found.replace(/-+$/, '') : found;
+    const arrowed = text[at + found.length] === '>' && found.endsWith('-');
+    const quotes = text[at - 1] === '‘' && found.endsWith('’');
+    const wholly = arrowed ? found.replace(/-+$/, '') : quotes ? found.slice(0, -1) : found;
     if (wholly === '') {
       at += found.length;
       continue;
     }
-    for (const part of splitWord(wholly)) {
+    // "BL, CL, FL" are letters, "BL" alone is short for blends.
+    const listed = /^\p{Lu}{2}$/u.test(wholly) && /^\s*[,/]\s*\p{Lu}{2}(?!\p{L})/u.test(text.slice(at + wholly.length));
+    for (const part of splitWord(listed ? wholly.toLowerCase() : wholly)) {
       const { start: _, ...rest } = part;
       // An opening quote belongs to its word.
       const quoted = part.start === 0 && /["“‘<]/.test(text[at - 1] ?? ' ') ? 1 : 0;
       lexemes.push({ ...rest, start: at + part.start - quoted, end: at + part.end });
     }
-    at += wholly.length;
+    at += quotes ? found.length : wholly.length;
   }
-  return joinSyllables(text, enumerated(numberedAtEnd(text, doubledAtStart(text, lexemes))));
+  return joinSyllables(text, enumerated(numberedAtEnd(text, doubledAtStart(text, withAnd(lexemes)))));
+}
+
+/** "letter names & sounds", "voiced + voiceless": between two words of the language the sign is the word and. */
+function withAnd(lexemes: readonly Lexeme[]): readonly Lexeme[] {
+  const isWord = (one: Lexeme | undefined) =>
+    one?.kind === 'word' && one.mark === 'none' && /^[a-z]{5,}$/.test(one.text) && findSpelling(one.text, 'none') === null;
+  return lexemes.map((one, i) =>
+    one.kind === 'break' && /^[&+]$/.test(one.text) && isWord(lexemes[i - 1]) && isWord(lexemes[i + 1])
+      ? { ...one, kind: 'word', text: 'and' }
+      : one,
+  );
 }
 
 /** "(a) short a (b) short e": letters or numbers that only count what follows. */

@@ -16,9 +16,9 @@ const begun = new RegExp(
   `^(?<kind>w)\\s?/?\\s?[bc]\\.?:?\\s+(?:\\d{1,2}(?:st|nd|rd|th)?\\s+(?:${MONTHS})\\p{L}*|(?:${MONTHS})\\p{L}*\\.?\\s+\\d{1,2}|\\d{1,2}[/.]\\d{1,2}(?:[/.]\\d{2,4})?)(?![\\p{L}\\p{N}])`,
   'iu',
 );
-/** `17-21 Feb`, `Feb 17-21`, and `3 - 6` alone or before a wide gap. */
+/** `17-21 Feb`, `Feb 17-21`, `9/12-9/16`, and `3 - 6` alone or before a wide gap. */
 const days = new RegExp(
-  `^\\d{1,2}\\s*[-–]\\s*\\d{1,2}(?:\\s+(?:${MONTHS})\\p{L}*\\.?(?=\\s|[:–—-]|$)|(?=\\s{2,}|\\s*[:|]|$))|^(?:${MONTHS})\\p{L}*\\.?\\s+\\d{1,2}\\s*[-–]\\s*\\d{1,2}(?![\\p{L}\\p{N}])`,
+  `^\\d{1,2}\\s*[-–]\\s*\\d{1,2}(?:\\s+(?:${MONTHS})\\p{L}*\\.?(?=\\s|[:–—-]|$)|(?=\\s{2,}|\\s*[:|]|$))|^(?:${MONTHS})\\p{L}*\\.?\\s+\\d{1,2}\\s*[-–]\\s*(?:(?:${MONTHS})\\p{L}*\\.?\\s+)?\\d{1,2}(?![\\p{L}\\p{N}])|^\\d{1,2}/\\d{1,2}\\s*[-–]\\s*(?:\\d{1,2}/)?\\d{1,2}(?![\\p{L}\\p{N}/])`,
   'iu',
 );
 /** `Jan 6 -`, `6 Jan:`, `Mon 6 January`, `1/6:`, `2024-09-09`: one date before a sign or alone. */
@@ -29,6 +29,21 @@ const date = new RegExp(
 /** Whether the name of a step is nothing but its dates. */
 export function isDates(text: string): boolean {
   return begun.test(text) || days.test(text);
+}
+
+/** A date and, without a sign between them, what is taught then: "9/12 short i", "Tue Sept 4 sh", "10/3 /j/ and ck". */
+const datedLine = new RegExp(
+  `^(\\s*(?:(?:mon|tue|wed|thu|fri)\\p{L}{0,6}\\.?,?\\s+)?(?:(?:0?[1-9]|1[0-2])/(?:0?[1-9]|[12]\\d|3[01])(?:/\\d{2,4})?|(?:${MONTHS})\\p{L}{0,6}\\.? (?:[12]\\d|3[01]|[1-9])))\\s+(?=[-\\p{L}"“‘(<]|/\\S|\\d[- ]\\p{L}{3})`,
+  'iu',
+);
+
+/** So many lines begin with a date where each of them is a step. */
+const DATED = 4;
+
+/** In a list of dated lines the date is the name of a step, with a colon or without. */
+export function markDates(lines: readonly string[]): readonly string[] {
+  if (lines.filter((line) => datedLine.test(line)).length < DATED) return lines;
+  return lines.map((line) => line.replace(datedLine, '$1: '));
 }
 
 const called = new RegExp(
@@ -53,9 +68,12 @@ const sentence = /^\s+(?:is|starts with|begins with|has|brings|covers|adds|intro
 
 const sentenceEnd = /\s+(?:is|starts with|begins with|has|brings|covers|adds|introduces|focuses on)$/i;
 
-/** Pages, days or weeks in brackets behind the name of a step. */
-const measured =
-  /^\(\s*(?:pp?\.?|pages?|days?|wks?\.?|weeks?|lessons?|sessions?|about|approx\.?|~)?\s*\d[\d\s.,/–—-]*(?:days?|wks?\.?|weeks?|lessons?|sessions?|mins?|minutes?|hours?|hrs?)?\s*\)[\s:.;–—-]*/i;
+/** Pages, days, weeks or dates in brackets behind the name of a step; the hyphen of an ending behind them is its own. */
+const measured = new RegExp(
+  '^\\(\\s*(?:(?:pp?\\.?|pages?|days?|wks?\\.?|weeks?(?: of)?|lessons?|sessions?|about|approx\\.?|~)?\\s*\\d[\\d\\s.,/–—-]*(?:days?|wks?\\.?|weeks?|lessons?|sessions?|mins?|minutes?|hours?|hrs?)?' +
+    `|(?:(?:week of )?(?:${MONTHS})\\p{L}*\\.?\\s*\\d[\\d\\s,–—-]*){1,2})\\s*\\)(?:[\\s:.;–—]|-(?=\\s|$))*`,
+  'iu',
+);
 
 /** The most letters of such brackets. */
 const LONGEST_MEASURE = 60;

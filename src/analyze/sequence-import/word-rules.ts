@@ -1,12 +1,11 @@
 import type { Spelled } from './clause-chunk.ts';
 import type { ClauseReader } from './clause-reader.ts';
-import { commonWords } from './common-words.ts';
 import { exampleRules, type WordRule } from './example-rules.ts';
 import { fits } from './fits.ts';
 import { proseRules } from './prose-rules.ts';
 import { readCondition } from './read-condition.ts';
 import { fillerWords, hintWords, looseWords, restWords } from './word-roles.ts';
-import { joinsWords } from './words-or-letters.ts';
+import { isWord, joinsWords } from './words-or-letters.ts';
 
 /** In order: the first rule that applies to a word is taken. */
 export const wordRules: readonly WordRule[] = [
@@ -259,15 +258,3 @@ function showsLetters({ broken }: ClauseReader, text: string, { spelling }: Spel
     (!broken || spelling.letters.length > 1)
   );
 }
-
-/** Whether letters may be a word of prose, or one letter: `or`, `a`; `ck` and `igh` are nothing but letters. */
-function isWord(letters: string): boolean {
-  return letters.length === 1 || commonWords.has(letters) || wordsOfLetters.has(letters);
-}
-
-/** Spellings of the catalogue that are words as well. */
-const wordsOfLetters = new Set(
-  'or ear air all old our oar ore am an as at in on is it us be he me we up so no do go ill age eye war ate ink de en et la ire'.split(
-    ' ',
-  ),
-);

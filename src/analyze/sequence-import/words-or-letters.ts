@@ -1,3 +1,4 @@
+import { commonWords } from './common-words.ts';
 import { fits } from './fits.ts';
 import { phraseAt } from './phrase-at.ts';
 import { findSpelling } from './spellings.ts';
@@ -67,3 +68,15 @@ export function standsForLetters(lexemes: readonly Lexeme[], i: number): boolean
         )));
   return leads && goesOn;
 }
+
+/** Whether letters may be a word of prose, or one letter: `or`, `a`; `ck` and `igh` are nothing but letters. */
+export function isWord(letters: string): boolean {
+  return letters.length === 1 || commonWords.has(letters) || wordsOfLetters.has(letters);
+}
+
+/** Spellings of the catalogue that are words as well. */
+const wordsOfLetters = new Set(
+  'or ear air all old our oar ore am an as at in on is it us be he me we up so no do go ill age eye war ate ink de en et la ire'.split(
+    ' ',
+  ),
+);

@@ -1,0 +1,53 @@
+import type { CellKind } from './column-kinds.ts';
+import { findHeadKind } from './column-kinds.ts';
+import { findColumns } from './find-columns.ts';
+import type { LaidCell } from './layout.ts';
+import type { Line } from './read-lines.ts';
+
+/** The name of a column before a colon at the start of a line. */
+const labelled = /^(?<name>\p{L}[\p{L} /-]{1,34}?)\s*:\s+(?<rest>\S.*)$/u;
+
+/** Under so many headings a name stands before it is that of a column. */
+const LABELLED_STEPS = 3;
+
+/** What the names before a colon on the lines of each step hold: a table whose rows are written below each other. */
+export type LabelKinds = ReadonlyMap<string, CellKind>;
+
+/**
+ * The columns of a list that says in each step `Focus: long a`, `Spellings: ai, ay`, `Sight words: they`, with what each holds;
+ * empty where fewer than two such names say what is taught or shown.
+ */
+export function findLabels(lines: readonly Line[]): LabelKinds {
+  const rows: Map<string, string>[] = [];
+  for (const { heading, text } of lines) {
+    if (heading !== null) rows.push(new Map());
+    const { name, rest } = (heading === null ? labelled.exec(text)?.groups : undefined) ?? {};
+    if (name !== undefined && findHeadKind(name) !== null) rows.at(-1)?.set(name, rest!);
+  }
+  const names = [...new Set(rows.flatMap((row) => [...row.keys()]))].filter(
+    (name) => rows.filter((row) => row.has(name)).length >= LABELLED_STEPS,
+  );
+  if (names.length < 2) return new Map();
+  const filled = rows.filter((row) => names.some((name) => row.has(name)));
+  const { columns } = findColumns({
+    before: [],
+    rows: [names, ...filled.map((row) => names.map((name) => row.get(name) ?? ''))],
+    head: 0,
+  });
+  const kinds = columns.map(({ kind }): CellKind => (kind === 'step' ? 'title' : kind));
+  const teaching = kinds.filter((kind) => kind === 'patterns' || kind === 'title').length;
+  return teaching < 1 ? new Map() : new Map(names.map((name, i) => [name, kinds[i]!]));
+}
+
+/** The name and the content of a labelled line, as cells of the one row of their step; null for other lines. */
+export function readLabelled(text: string, labels: LabelKinds, row: number): readonly LaidCell[] | null {
+  if (labels.size === 0) return null;
+  const { name = '', rest = '' } = labelled.exec(text)?.groups ?? {};
+  const kind = labels.get(name);
+  return kind === undefined
+    ? null
+    : [
+        { text: name, kind: 'notes', row },
+        { text: rest, kind, row, about: name },
+      ];
+}
