@@ -69,7 +69,7 @@ export function WelcomePage() {
           {say('welcome.skip')}
         </a>
       </header>
-      <main tabIndex={-1}>
+      <main class="welcome-columns" tabIndex={-1}>
         <form
           class="welcome-steps"
           onSubmit={(event) => {
@@ -96,9 +96,8 @@ export function WelcomePage() {
             onStep={setStep}
             onAccent={setAccent}
           />
-          <section class="welcome-step" aria-labelledby="welcome-try">
+          <section class="welcome-step welcome-finish" aria-labelledby="welcome-try">
             <h2 id="welcome-try">{say('welcome.stepTry')}</h2>
-            <Guide />
             <p class="quiet">{say('welcome.tryHint')}</p>
             <button type="submit" class="action">
               {say('welcome.keepAndTry')}
@@ -108,6 +107,7 @@ export function WelcomePage() {
             </p>
           </section>
         </form>
+        <Guide />
       </main>
     </div>
   );
@@ -122,8 +122,8 @@ function Guide() {
     { picture: 'desk', text: say('welcome.guideDesk') },
   ];
   return (
-    <div class="guide">
-      <h3 id="guide-title">{say('welcome.guide')}</h3>
+    <section class="guide" aria-labelledby="guide-title">
+      <h2 id="guide-title">{say('welcome.guide')}</h2>
       <ol class="guide-parts">
         {parts.map(({ picture, text }) => (
           <li key={picture}>
@@ -133,6 +133,6 @@ function Guide() {
         ))}
       </ol>
       <p class="quiet">{say('welcome.guideDeference')}</p>
-    </div>
+    </section>
   );
 }

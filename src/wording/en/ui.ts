@@ -23,6 +23,8 @@ export const ui = {
   bySight: 'by-sight words',
   unsure: 'unsure',
   beyond: 'not yet decodable',
+  soon: 'not yet decodable: next steps',
+  later: 'later',
   notCounted: 'Not counted: {what}.',
   names: { one: '{count} name', other: '{count} names' },
   skipped: { one: '{count} number or similar', other: '{count} numbers or similar' },

@@ -25,6 +25,8 @@ export const ui: Translated<typeof english> = {
   bySight: 'de reconocimiento visual',
   unsure: 'dudosas',
   beyond: 'aún no decodificables',
+  soon: 'aún no decodificables: próximos pasos',
+  later: 'más adelante',
   notCounted: 'Sin contar: {what}.',
   names: { one: '{count} nombre', other: '{count} nombres' },
   skipped: { one: '{count} número o similar', other: '{count} números y otros' },
