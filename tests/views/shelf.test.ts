@@ -214,6 +214,24 @@ test('groups are columns of a table that is sorted by any of them, by keys too, 
   await expect.poll(() => printed).toBe(3);
 });
 
+test('a column of the table is moved by Alt and an arrow key, and stays where it was put', async () => {
+  const heads = () =>
+    screen
+      .locator('.shelf-table thead th .shelf-sort')
+      .allTextContents()
+      .map((name) => name.replace(/ [↓↑]/, ''));
+  await addAll(stories);
+  await open('groups');
+  await screen.locator('.shelf-table').waitFor();
+  expect(heads()).toEqual(['Text', 'Words', 'Herons', 'Plovers']);
+  await screen.getByRole('button', { name: /^Herons/ }).press('Alt+ArrowRight');
+  await screen.getByText('Herons is now column 2.').waitFor();
+  await expect.poll(heads).toEqual(['Text', 'Words', 'Plovers', 'Herons']);
+  expect(document.activeElement?.textContent).toMatch(/^Herons/);
+  await open('groups');
+  await expect.poll(heads).toEqual(['Text', 'Words', 'Plovers', 'Herons']);
+});
+
 test('an update adds no texts to a shelf that was there before', async () => {
   await openPage(ShelfPage, 'texts');
   await screen.getByText('The shelf is empty.').waitFor();

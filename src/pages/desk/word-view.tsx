@@ -97,14 +97,16 @@ export function WordView({
             </p>
           )}
           <p class="row">
-            <label class="tick">
-              <input
-                type="checkbox"
-                checked={everywhere}
-                onChange={(event) => setEverywhere(event.currentTarget.checked)}
-              />{' '}
-              {say('desk.everywhere')}
-            </label>
+            {swaps !== null && swaps.length > 0 && (
+              <label class="tick">
+                <input
+                  type="checkbox"
+                  checked={everywhere}
+                  onChange={(event) => setEverywhere(event.currentTarget.checked)}
+                />{' '}
+                {say('desk.everywhere')}
+              </label>
+            )}
             <button type="button" class="plain" onClick={() => onStoryWord(gloss)}>
               {say('desk.makeStoryWord')}
             </button>

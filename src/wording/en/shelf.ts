@@ -117,6 +117,8 @@ export const shelf = {
   printTable: 'Print the table',
   groupsCaption:
     'Readable words of each text in percent, and when it is ready ({mark}% or more). A group that is further on can be ready later, if it has exceptions or stricter decoding rules.',
+  columnMoved: '{group} is now column {place}.',
+  moveColumn: 'Drag, or press Alt and an arrow key, to move this column',
   lookedAt: 'Texts read',
   lookedCaption: 'Readable words in percent, and when a text is ready ({mark}% or more)',
   theyAreThere: 'Saved to the shelf.',

@@ -31,8 +31,8 @@ export const report: Translated<typeof english> = {
   atStep: 'paso {step}',
   onlyWithOthers: 'estas palabras necesitan además otro patrón',
   opensPlaces: {
-    one: '1 palabra más legible si se enseña',
-    other: '{count} palabras más legibles si se enseña',
+    one: '1 palabra más legible',
+    other: '{count} palabras más legibles',
   },
   sequence: 'Secuencia',
   sequenceStep: '{sequence}, paso {step} de {steps}: {title}',

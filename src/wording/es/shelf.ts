@@ -132,6 +132,8 @@ export const shelf: Translated<typeof english> = {
   printTable: 'Imprimir la tabla',
   groupsCaption:
     'Palabras legibles de cada texto en porcentaje, y cuándo está listo ({mark}% o más). Un grupo más avanzado puede estar listo más tarde, si tiene excepciones o reglas de decodificación más estrictas.',
+  columnMoved: '{group} es ahora la columna {place}.',
+  moveColumn: 'Arrastre, o pulse Alt y una flecha, para mover esta columna',
   lookedAt: 'Textos leídos',
   lookedCaption: 'Palabras legibles en porcentaje, y cuándo está listo un texto ({mark}% o más)',
   theyAreThere: 'Guardados en la estantería.',
