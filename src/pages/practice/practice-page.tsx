@@ -34,6 +34,9 @@ export function PracticePage() {
         <a class="plain" href="/groups.html">
           {say('welcome.practiceGroups')}
         </a>
+        <a class="plain" href="/help.html">
+          {say('ui.helpPage')}
+        </a>
       </aside>
       <StoryText />
     </>

@@ -65,9 +65,14 @@ export function WelcomePage() {
         <p class="brand">Wordreach</p>
         <h1>{say('welcome.headline')}</h1>
         <p class="welcome-lead">{say('welcome.lead')}</p>
-        <a class="plain" href={PRACTICE}>
-          {say('welcome.skip')}
-        </a>
+        <p class="row">
+          <a class="plain" href={PRACTICE}>
+            {say('welcome.skip')}
+          </a>
+          <a class="plain" href="/help.html">
+            {say('ui.helpPage')}
+          </a>
+        </p>
       </header>
       <main class="welcome-columns" tabIndex={-1}>
         <form
@@ -96,16 +101,18 @@ export function WelcomePage() {
             onStep={setStep}
             onAccent={setAccent}
           />
-          <section class="welcome-step welcome-finish" aria-labelledby="welcome-try">
+          <section class="welcome-step" aria-labelledby="welcome-try">
             <h2 id="welcome-try">{say('welcome.stepTry')}</h2>
             <p class="quiet">{say('welcome.tryHint')}</p>
+          </section>
+          <div class="welcome-finish">
             <button type="submit" class="action">
               {say('welcome.keepAndTry')}
             </button>
             <p class="welcome-fault" role="alert">
               {fault}
             </p>
-          </section>
+          </div>
         </form>
         <Guide />
       </main>

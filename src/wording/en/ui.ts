@@ -24,7 +24,7 @@ export const ui = {
   unsure: 'unsure',
   beyond: 'not yet decodable',
   soon: 'not yet decodable: next steps',
-  later: 'later',
+  later: 'not yet decodable: later',
   notCounted: 'Not counted: {what}.',
   names: { one: '{count} name', other: '{count} names' },
   skipped: { one: '{count} number or similar', other: '{count} numbers or similar' },

@@ -26,7 +26,7 @@ export const ui: Translated<typeof english> = {
   unsure: 'dudosas',
   beyond: 'aún no decodificables',
   soon: 'aún no decodificables: próximos pasos',
-  later: 'más adelante',
+  later: 'aún no decodificables: más adelante',
   notCounted: 'Sin contar: {what}.',
   names: { one: '{count} nombre', other: '{count} nombres' },
   skipped: { one: '{count} número o similar', other: '{count} números y otros' },
