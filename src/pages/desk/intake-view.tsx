@@ -112,7 +112,7 @@ export function IntakeView({ groups, sequences, onNote }: IntakeViewProps) {
         </div>
         <button
           type="button"
-          class="action"
+          class={text.trim() === '' ? 'plain' : 'action'}
           onClick={() => void take({ title: firstWords(text), text: text.trim() }).then(done)}
         >
           {say(text.trim() === '' ? 'desk.beginEmpty' : 'desk.putItOnTheDesk')}

@@ -143,8 +143,8 @@ export function HelpPage() {
 
 interface LinesProps {
   readonly id: string;
-  readonly title: TextId;
-  readonly lines: readonly TextId[];
+  readonly title: 'help.settings' | 'help.cannot';
+  readonly lines: typeof SETTINGS | typeof CANNOT;
 }
 
 /** A part of the page that is a list of sentences. */

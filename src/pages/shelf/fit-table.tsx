@@ -134,7 +134,10 @@ export function FitTable({ caption, texts, columns, links = true, whole = false,
                   <td>{first.fits[i]!.running.toLocaleString(spokenLanguage())}</td>
                   {columns.map(({ id, step, fits }) => (
                     <td key={id} class={fits[i]!.now ? 'shelf-cell-now' : undefined}>
-                      {sayReach(fits[i]!.reach)} <span class="quiet">{describeFitShort(fits[i]!, step)}</span>
+                      {sayReach(fits[i]!.reach)}{' '}
+                      <span class={fits[i]!.now ? 'unseen' : 'quiet'}>
+                        {describeFitShort(fits[i]!, step)}
+                      </span>
                     </td>
                   ))}
                 </tr>

@@ -116,7 +116,7 @@ export const shelf = {
   groupsInTable: 'Groups in the table',
   printTable: 'Print the table',
   groupsCaption:
-    'Readable words of each text in percent, and when it is ready ({mark}% or more). A group that is further on can be ready later, if it has exceptions or stricter decoding rules.',
+    'Readable words of each text in percent. A green line: ready now, with {mark}% or more. A group that is further on can be ready later, if it has exceptions or stricter decoding rules.',
   columnMoved: '{group} is now column {place}.',
   moveColumn: 'Drag, or press Alt and an arrow key, to move this column',
   lookedAt: 'Texts read',

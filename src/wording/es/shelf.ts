@@ -131,7 +131,7 @@ export const shelf: Translated<typeof english> = {
   groupsInTable: 'Grupos en la tabla',
   printTable: 'Imprimir la tabla',
   groupsCaption:
-    'Palabras legibles de cada texto en porcentaje, y cuándo está listo ({mark}% o más). Un grupo más avanzado puede estar listo más tarde, si tiene excepciones o reglas de decodificación más estrictas.',
+    'Palabras legibles de cada texto en porcentaje. Una línea verde: listo ahora, con {mark}% o más. Un grupo más avanzado puede estar listo más tarde, si tiene excepciones o reglas de decodificación más estrictas.',
   columnMoved: '{group} es ahora la columna {place}.',
   moveColumn: 'Arrastre, o pulse Alt y una flecha, para mover esta columna',
   lookedAt: 'Textos leídos',
