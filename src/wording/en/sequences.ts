@@ -20,7 +20,7 @@ export const sequences = {
   licence: 'Licence: {licence}.',
   steps: 'Steps',
   aboutSteps: 'Press a step to change it. Point at it for the handle and arrows that move it.',
-  showTaught: 'Show what each step teaches',
+  showTaught: 'Show the patterns of each step',
   addAtEnd: 'Add step at end',
   newStep: 'New step',
   firstStep: 'First step',

@@ -21,7 +21,7 @@ export const sequences: Translated<typeof english> = {
   licence: 'Licencia: {licence}.',
   steps: 'Pasos',
   aboutSteps: 'Pulse un paso para cambiarlo. Señálelo para ver el asa y las flechas que lo mueven.',
-  showTaught: 'Mostrar lo que enseña cada paso',
+  showTaught: 'Mostrar los patrones de cada paso',
   addAtEnd: 'Añadir un paso al final',
   newStep: 'Paso nuevo',
   firstStep: 'Primer paso',
