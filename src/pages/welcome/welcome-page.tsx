@@ -6,6 +6,7 @@ import { listSequences, loadSequences, watchSequences } from '../../host/store/s
 import { StorageFault } from '../../host/store/store-item.ts';
 import { typedStore } from '../../host/store/typed-store.ts';
 import { FaultNote } from '../../ui/fault-note.tsx';
+import { sayList } from '../../ui/say-list.ts';
 import { useTyped } from '../../ui/use-typed.ts';
 import { useWatched } from '../../ui/use-watched.ts';
 import { say } from '../../wording/say.ts';
@@ -32,6 +33,11 @@ export function WelcomePage() {
   const through = step !== null && step <= sequence.steps.length ? step : null;
 
   const accent = accentPicked ?? accentAtFirst(sequence);
+
+  const missing = [
+    name.trim() === '' && say('welcome.toDoName'),
+    through === null && say('welcome.toDoStep'),
+  ].filter((part) => part !== false);
 
   async function keep(): Promise<void> {
     if (name.trim() === '') {
@@ -109,6 +115,7 @@ export function WelcomePage() {
             <button type="submit" class="action">
               {say('welcome.keepAndTry')}
             </button>
+            <p class="quiet">{missing.length > 0 && say('welcome.stillToDo', { what: sayList(missing) })}</p>
             <p class="welcome-fault" role="alert">
               {fault}
             </p>

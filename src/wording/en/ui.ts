@@ -30,7 +30,7 @@ export const ui = {
   skipped: { one: '{count} number or similar', other: '{count} numbers or similar' },
   missingPatterns: names.missingPatterns.en,
   taught: names.markAsTaught.en,
-  untickToUndo: 'Untick to undo.',
+  isTaught: 'Taught for this group, in every text.',
   showFewer: 'Show fewer',
   showMore: { one: 'Show {count} more', other: 'Show {count} more' },
   fewerWords: 'fewer',

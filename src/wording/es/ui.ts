@@ -32,7 +32,7 @@ export const ui: Translated<typeof english> = {
   skipped: { one: '{count} número o similar', other: '{count} números y otros' },
   missingPatterns: names.missingPatterns.es,
   taught: names.markAsTaught.es,
-  untickToUndo: 'Desmarque para deshacer.',
+  isTaught: 'Enseñado a este grupo, en todos los textos.',
   showFewer: 'Mostrar menos',
   showMore: { one: 'Mostrar {count} más', other: 'Mostrar {count} más' },
   fewerWords: 'menos',
