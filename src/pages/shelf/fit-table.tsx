@@ -132,12 +132,10 @@ export function FitTable({ caption, texts, columns, links = true, whole = false,
                     )}
                   </th>
                   <td>{first.fits[i]!.running.toLocaleString(spokenLanguage())}</td>
-                  {columns.map(({ id, step, fits }) => (
+                  {columns.map(({ id, fits }) => (
                     <td key={id} class={fits[i]!.now ? 'shelf-cell-now' : undefined}>
                       {sayReach(fits[i]!.reach)}{' '}
-                      <span class={fits[i]!.now ? 'unseen' : 'quiet'}>
-                        {describeFitShort(fits[i]!, step)}
-                      </span>
+                      <span class={fits[i]!.now ? 'unseen' : 'quiet'}>{describeFitShort(fits[i]!)}</span>
                     </td>
                   ))}
                 </tr>

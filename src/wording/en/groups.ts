@@ -4,7 +4,7 @@ import { names } from '../names.ts';
 export const groups = {
   title: 'Groups',
   staysHere:
-    'Everything here stays in this browser unless you share it. Your school’s programme and your own judgement come first. {privacy}',
+    'Changes are saved as you make them. Everything here stays in this browser unless you share it. Your school’s programme and your own judgement come first. {privacy}',
   privacy: 'Privacy',
   contents: 'Groups and sequences',
   groups: 'Groups',

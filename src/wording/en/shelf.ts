@@ -75,7 +75,7 @@ export const shelf = {
   notWithin: 'not in this sequence',
   readsAfter: { one: 'ready in 1 step', other: 'ready in {count} steps' },
   notInSequence: 'not in sequence',
-  atStepAhead: { one: 'in 1 step (step {step})', other: 'in {count} steps (step {step})' },
+  atStepAhead: 'ready at step {step}',
   words: { one: 'one word', other: '{count} words' },
   saveTitle: 'Save to a file',
   saveHint: '{texts}, with tags, notes and saved full texts. To keep a copy, or to move to another browser.',

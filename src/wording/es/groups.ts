@@ -6,7 +6,7 @@ import type { Translated } from '../translation.ts';
 export const groups: Translated<typeof english> = {
   title: 'Grupos',
   staysHere:
-    'Todo lo que hay aquí se queda en este navegador, salvo que usted lo comparta. El programa de su escuela y su propio criterio van por delante. {privacy}',
+    'Los cambios se guardan al hacerlos. Todo lo que hay aquí se queda en este navegador, salvo que usted lo comparta. El programa de su escuela y su propio criterio van por delante. {privacy}',
   privacy: 'Privacidad',
   contents: 'Grupos y secuencias',
   groups: 'Grupos',

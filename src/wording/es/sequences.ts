@@ -16,7 +16,7 @@ export const sequences: Translated<typeof english> = {
   followedBy: 'usada por {groups}',
   notDeletedYet: 'Se podrá eliminar cuando ningún grupo la use.',
   groupHere: '{group}: último paso enseñado',
-  goToStep: '{group}: ir al paso {step}',
+  goToStep: 'Mostrar dónde está {group} (paso {step})',
   whereFrom: 'Fuente',
   licence: 'Licencia: {licence}.',
   steps: 'Pasos',
@@ -107,7 +107,8 @@ export const sequences: Translated<typeof english> = {
   columnWords: 'Palabras de reconocimiento visual',
   columnIgnore: 'Sin usar',
   lookAtThese: 'Por favor, revise esto',
-  remembered: 'Wordreach recuerda lo que elija para la próxima vez.',
+  remembered:
+    'Puede dejarlos así: se conservan como nota. Wordreach recuerda lo que elija para la próxima vez.',
   howUnderstood: 'Cómo se comprendió',
   pressAPiece: 'Pulse un fragmento para cambiar lo que enseña.',
   neverTaughtTitle: 'Patrones fuera de esta secuencia',
@@ -123,7 +124,7 @@ export const sequences: Translated<typeof english> = {
   follower: 'Grupo',
   lastTaught: names.lastStepTaught.es,
   noFollower: 'Ninguno todavía',
-  aboutUsing: 'Lo que no se comprende se conserva como nota. Después puede cambiar cada paso.',
+  aboutUsing: 'Después puede cambiar cada paso.',
   useThis: 'Usar esta secuencia',
   showNotUsed: {
     one: 'Mostrar 1 fragmento sin usar',

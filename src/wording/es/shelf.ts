@@ -83,7 +83,7 @@ export const shelf: Translated<typeof english> = {
   notWithin: 'no en esta secuencia',
   readsAfter: { one: 'listo en 1 paso', other: 'listo en {count} pasos' },
   notInSequence: 'no en la secuencia',
-  atStepAhead: { one: 'en 1 paso (paso {step})', other: 'en {count} pasos (paso {step})' },
+  atStepAhead: 'listo en el paso {step}',
   words: { one: 'una palabra', other: '{count} palabras' },
   saveTitle: 'Guardar en un archivo',
   saveHint:
