@@ -8,7 +8,7 @@ export const privacy = {
     'Names of pupils and places stay in this browser. They leave it only in a file that you save with names.',
   read: 'PDF files, pictures, rewritings',
   pdf: 'When you press the button on a PDF, its page fetches the same file again from its own site, as the browser did before. Nothing else is asked, and the file stays on your computer.',
-  kept: 'What is kept, and where',
+  kept: 'Kept in this browser',
   keptHere:
     'Groups, sequences, passages, lessons, the words of sheets you printed or saved, and the shelf are kept in this browser. You can save everything to a file. If you remove the extension, everything in the browser is deleted.',
   copies:

@@ -11,7 +11,7 @@ export const privacy: Translated<typeof english> = {
     'Los nombres de alumnos y lugares se quedan en este navegador. Solo salen de él en un archivo que usted guarde con nombres.',
   read: 'Archivos PDF, imágenes, reescrituras',
   pdf: 'Cuando pulsa el botón en un PDF, su página vuelve a pedir el mismo archivo a su propio sitio, como hizo antes el navegador. No se pide nada más, y el archivo no sale de su equipo.',
-  kept: 'Qué se guarda y dónde',
+  kept: 'Guardado en este navegador',
   keptHere:
     'Los grupos, las secuencias, los pasajes, las lecciones, las palabras de las hojas que imprimió o guardó y la estantería se guardan en este navegador. Puede guardarlo todo en un archivo. Si quita la extensión, se borra todo lo que hay en el navegador.',
   copies:
