@@ -66,7 +66,7 @@ export function WordView({
       )}
       {isHard && !isStoryWord && (
         <>
-          <h3>{say('desk.swaps')}</h3>
+          {swaps?.length !== 0 && <h3>{say('desk.swaps')}</h3>}
           {swaps === null ? (
             <p class="quiet">{say('desk.lookingForSwaps')}</p>
           ) : swaps.length === 0 ? (

@@ -17,6 +17,7 @@ interface TakeQuestionProps {
 export function TakeQuestion({ look: { whole, counts, clashes }, onTake, onKeep }: TakeQuestionProps) {
   const keep = useRef<HTMLButtonElement>(null);
   useEffect(() => keep.current?.focus(), []);
+  const only = clashes.length === 1 ? clashes[0]!.name : null;
   const answer = (how: Taking | 'replace', text: string) => (
     <button type="button" class="plain" onClick={() => onTake(how)}>
       {text}
@@ -29,11 +30,16 @@ export function TakeQuestion({ look: { whole, counts, clashes }, onTake, onKeep 
           ? say('groups.holdsEverything', { counts: describeCounts(counts) })
           : say('groups.holds', { counts: describeCounts(counts) })}
       </p>
-      {clashes.length > 0 && <Clashes clashes={clashes} />}
+      {clashes.length > 0 && (
+        <>
+          <p>{only ? say('groups.whichOne', { name: only }) : say('groups.whichOnes')}</p>
+          <Clashes clashes={clashes} />
+        </>
+      )}
       <dl class="take-ways">
         {clashes.length > 0 && (
           <div>
-            <dt>{answer('merge', say('groups.merge'))}</dt>
+            <dt>{answer('merge', only ? say('groups.takeOne', { name: only }) : say('groups.merge'))}</dt>
             <dd>{say('groups.aboutMerge')}</dd>
           </div>
         )}
@@ -74,7 +80,8 @@ function Clashes({ clashes }: { clashes: readonly Clash[] }) {
       </thead>
       <tbody>
         {clashes.slice(0, NAMED).map(({ name, here, file }, i) => {
-          const sides = [describeSide(here), describeSide(file)];
+          const isSame = here.exceptions === file.exceptions;
+          const sides = [here, file].map((side) => describeSide(isSame ? { ...side, exceptions: 0 } : side));
           const isAlike = sides[0] === sides[1];
           return (
             <tr key={i}>

@@ -79,7 +79,7 @@ export const desk: Translated<typeof english> = {
   swaps: names.replacementWords.es,
   lookingForSwaps: 'Buscando…',
   noSwaps:
-    'No se encontró ninguna palabra de reemplazo legible. Enseñe esta palabra antes de leer, o déjela.',
+    'No se encontró ninguna palabra de reemplazo legible. Enseñe antes esta palabra, o pulse «Planear cambios», que cambia también oraciones.',
   groupReadsIt: 'El grupo puede leerla',
   groupDoesNotReadIt: 'El grupo aún no puede leerla',
   everywhere: 'reemplazar en todo',
