@@ -115,7 +115,7 @@ describe('the list', () => {
     await titles();
     await screen.getByRole('link', { name: 'A big net' }).click();
     for (const name of ['Edit this text', 'Make a lesson'])
-      expect(screen.getByRole('button', { name }).count(), name).toBe(1);
+      await screen.getByRole('button', { name }).waitFor();
     await screen.getByLabel('Tags').fill('boats, week 12');
     await screen.getByLabel('Tags').press('Enter');
     await screen.getByLabel('Notes').fill('with the song of the net');
