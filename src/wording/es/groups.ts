@@ -6,7 +6,7 @@ import type { Translated } from '../translation.ts';
 export const groups: Translated<typeof english> = {
   title: 'Grupos',
   staysHere:
-    'Los cambios se guardan al hacerlos. Todo lo que hay aquí se queda en este navegador, salvo que usted lo comparta. El programa de su escuela y su propio criterio van por delante. {privacy}',
+    'Los cambios se guardan al hacerlos. Todo lo que hay aquí se queda en este navegador, salvo que usted lo comparta. El programa de su escuela y su propio criterio tienen la última palabra. {privacy}',
   privacy: 'Privacidad',
   contents: 'Grupos y secuencias',
   groups: 'Grupos',
@@ -18,7 +18,7 @@ export const groups: Translated<typeof english> = {
   unread: 'Esta versión de Wordreach no puede leerlo: {groups}. Se conserva.',
   newGroup: 'Grupo nuevo',
   fromSchool: 'de su escuela',
-  starter: 'de inicio',
+  starter: 'incluida',
   pasteASequence: 'Pegar una secuencia',
   newSequence: 'Secuencia nueva',
   saveOrOpen: 'Guardar o abrir un archivo',
@@ -27,7 +27,7 @@ export const groups: Translated<typeof english> = {
   nameOfGroup: 'Nombre del grupo',
   isChecked: 'En uso: las páginas se sombrean para este grupo.',
   checkForIt: names.useThisGroup.es,
-  copy: 'Copiar',
+  copy: 'Duplicar',
   copyName: '{group} (copia)',
   delete: 'Eliminar',
   lastStays: 'Hace falta al menos un grupo.',
@@ -42,7 +42,7 @@ export const groups: Translated<typeof english> = {
     'Palabras de reconocimiento visual solo de este grupo. Si «{base}» está aquí, «{form}» cuenta como conocida cuando se enseñe {ending}.',
   names: 'Nombres',
   aboutNames:
-    'Nombres de alumnos, personas y lugares que usted lee al grupo. No se cuentan y se quedan en este navegador.',
+    'Nombres de alumnos, personas y lugares que usted les lee. No se cuentan y se quedan en este navegador.',
   leftOut: 'Omitidas',
   aboutLeftOut: 'Lo que no es una palabra para leer, como {noise} o {address}. Ni se cuenta ni se sombrea.',
   inStep: 'paso {step}',
@@ -77,7 +77,7 @@ export const groups: Translated<typeof english> = {
     'La secuencia de este grupo no está en este navegador, así que sus pasos no cuentan. Elija otra.',
   changeSteps: 'Cambiar sus pasos',
   adaptSteps: 'Adaptar sus pasos',
-  pasteYourOwn: 'Pegar la suya',
+  pasteYourOwn: 'Pegar su secuencia',
   taughtThrough: names.lastStepTaught.es,
   beforeFirst: 'Antes del primer paso',
   taughtNow: 'Se enseña ahora: {patterns}',
@@ -154,7 +154,7 @@ export const groups: Translated<typeof english> = {
   countPassages: { one: '1 pasaje', other: '{count} pasajes' },
   countLessons: { one: '1 lección', other: '{count} lecciones' },
   countTexts: { one: '1 texto en la estantería', other: '{count} textos en la estantería' },
-  nothingButStarters: 'solo las secuencias de inicio',
+  nothingButStarters: 'solo las secuencias incluidas',
 
   otherBrowsers: 'Sus otros navegadores',
   copyToAccount: 'Copiar grupos y secuencias a mi cuenta del navegador',

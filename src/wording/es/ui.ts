@@ -17,7 +17,7 @@ export const ui: Translated<typeof english> = {
   forgetFound: 'Descartarlo',
   reach: 'Legible',
   percentReadable: `{percent} ${names.readable.es}`,
-  canRead: '{known} de {running} palabras. Con ayuda, desde {mark}%.',
+  canRead: '{known} de {running} palabras. Con ayuda: {mark}% o más.',
   aboutMarks:
     'E. A. Betts, Foundations of Reading Instruction (1946): 95% de palabras conocidas para leer con ayuda, 99% para leer a solas.',
   reads: 'decodificables',
@@ -38,8 +38,8 @@ export const ui: Translated<typeof english> = {
   fewerWords: 'menos',
   moreOfThem: { one: '{count} más', other: '{count} más' },
   opensPlaces: {
-    one: '1 palabra más legible si se enseña',
-    other: '{count} palabras más legibles si se enseña',
+    one: 'si se enseña, se lee 1 palabra más',
+    other: 'si se enseña, se leen {count} palabras más',
   },
   needMore: {
     one: 'Esta palabra necesita además otro patrón',
@@ -67,7 +67,7 @@ export const ui: Translated<typeof english> = {
   open: 'abierta',
   vowelConsonantE: 'vocal-consonante-e',
   vowelTeam: 'grupo vocálico',
-  rControlled: 'vocal con r',
+  rControlled: 'vocal controlada por r',
   consonantLe: 'consonante-le',
   otherType: 'irregular',
   doubled: 'doblar la consonante final',
@@ -92,7 +92,7 @@ export const ui: Translated<typeof english> = {
   british: 'Inglés británico',
   eitherAccent: 'Inglés americano o británico',
   americanMeans:
-    'Los sonidos y las palabras de las lecciones son americanos: la r suena siempre; harbor, mom, sweater.',
+    'Los sonidos y las palabras de las lecciones son americanos: la r siempre se pronuncia; harbor, mom, sweater.',
   britishMeans:
     'Los sonidos y las palabras de las lecciones son británicos: la r solo suena ante vocal; harbour, mum, jumper.',
   howJudged: names.decodingRules.es,
@@ -146,9 +146,9 @@ export const ui: Translated<typeof english> = {
   readAlone: '{mark}%: lectura autónoma',
   readWithHelp: '{mark}%: lectura con ayuda',
   climbCaption:
-    'Palabras legibles por paso de la secuencia del grupo. El punto muestra el paso actual del grupo. E. A. Betts, Foundations of Reading Instruction (1946): 95 % de palabras conocidas para leer con ayuda, 99 % para leer sin ayuda.',
+    'Palabras legibles por paso de la secuencia del grupo. El punto muestra el paso actual del grupo. E. A. Betts, Foundations of Reading Instruction (1946): 95% de palabras conocidas para leer con ayuda, 99% para leer sin ayuda.',
   climbTable: 'Tabla de todos los pasos',
-  pointAtStep: 'Señale un paso para ver sus cifras.',
+  pointAtStep: 'Pase el puntero por un paso para ver sus cifras.',
   opensWords: { one: '1 palabra más legible', other: '{count} palabras más legibles' },
   moreWords: { one: '+1 palabra', other: '+{count} palabras' },
   stepsOf: 'Pasos de {sequence}',
