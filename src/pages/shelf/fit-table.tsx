@@ -103,7 +103,7 @@ export function FitTable({ caption, texts, columns, links = true, whole = false,
   return (
     <>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: wider than a narrow window, it is scrolled by keyboard too */}
-      <section class="shelf-scroll" aria-label={say('shelf.textsByGroups')} tabIndex={0}>
+      <section class="shelf-scroll scrolls-aside" aria-label={say('shelf.textsByGroups')} tabIndex={0}>
         <table class="shelf-table" ref={table}>
           <caption>
             <span>{caption}</span>

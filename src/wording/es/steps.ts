@@ -169,7 +169,7 @@ export const steps: Translated<typeof english> = {
   england42: 'Segundo grado: contracciones; apóstrofo posesivo',
   england43: 'Segundo grado: -tion',
   england44:
-    '2.º curso: patrones de las palabras excepcionales comunes: old, find, great, door, move, who, push',
+    'Segundo grado: patrones de las palabras excepcionales comunes: old, find, great, door, move, who, push',
   england45: 'Cursos 3.º y 4.º: añadir terminaciones a palabras de más de una sílaba',
   england46: 'Cursos 3.º y 4.º: y como en myth; ou como en young',
   england47: 'Cursos 3.º y 4.º: dis-, mis-, in-, il-, im-, ir-',
