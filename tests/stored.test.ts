@@ -196,7 +196,10 @@ describe('a file is taken', () => {
     const before = await stepsOf();
     const { herons } = (await loadGroups()).groups;
     const file = await fileOf([{ group: { ...herons!, step: 60, names: [] } }]);
-    expect((await lookIntoFile(file, signal)).clashes).toEqual(['Herons']);
+    const { clashes } = await lookIntoFile(file, signal);
+    expect(clashes.map(({ name, here, file }) => [name, here.step, file.step])).toEqual([
+      ['Herons', herons!.step, 60],
+    ]);
     const merged = await takeFile(file, 'merge', signal);
     expect([merged.added.groups, merged.changed.groups]).toEqual([0, 1]);
     expect(await stepsOf()).toContainEqual(['Herons', 60, herons!.names]);

@@ -1,5 +1,13 @@
 import type { SoundStyle } from '../analyze/index.ts';
-import type { CountsAs, PatternId, Standing, Verdict, WordAnalysis, WordKey } from '../analyze/types.ts';
+import type {
+  CountsAs,
+  PatternId,
+  Report,
+  Standing,
+  Verdict,
+  WordAnalysis,
+  WordKey,
+} from '../analyze/types.ts';
 
 /**
  * What the shading of a page, its cards, the panel and the background tell each other. Each thing is declared here alone; all of it
@@ -108,6 +116,12 @@ export interface WordsJudged {
 }
 
 export type JudgeWords = (asked: WordsAsked) => Promise<WordsJudged>;
+
+/** What a page is to the group. */
+export interface PageReport extends Report {
+  /** How many of its running words that are `beyond` lack only patterns of the next steps. */
+  readonly soon: number;
+}
 
 /** Everything that is shown of one word. */
 export interface WordExplanation {

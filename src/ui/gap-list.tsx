@@ -64,7 +64,7 @@ export function GapRows({ gaps, links, onTaught, stepOf = () => null }: GapRowsP
               </div>
               <p class="quiet gap-says">
                 <span>{describeGap(gap, stepOf(gap.pattern))}</span>
-                {isTaught && <span>{say('ui.untickToUndo')}</span>}
+                {isTaught && <span>{say('ui.isTaught')}</span>}
               </p>
               <WordButtons list={gap.pattern} words={gap.words} links={links} />
             </li>

@@ -4,15 +4,29 @@ import './mark-legend.css';
 import './reach.css';
 import { say, sayWith } from '../wording/say.ts';
 
-/** How much of the page the group can read: the figure, the bar, and the count of each standing; `withheld` leaves figure and bar out. */
-export function Reach({ tally, withheld = false }: { tally: Tally; withheld?: boolean | undefined }) {
+interface ReachProps {
+  readonly tally: Tally;
+  /** How many of the words that are `beyond` become readable within the next steps, where that is marked on the page. */
+  readonly soon?: number;
+  /** Leaves figure and bar out. */
+  readonly withheld?: boolean | undefined;
+}
+
+/** How much of the page the group can read: the figure, the bar, and the count of each standing. */
+export function Reach({ tally, soon = 0, withheld = false }: ReachProps) {
   const { running, reach } = tally;
   const rows = [
     { key: 'reads', label: say('ui.reads'), means: say('terms.decodableMeans'), count: tally.reads },
     { key: 'fresh', label: say('ui.fresh'), means: say('ui.markFresh'), count: tally.fresh },
     { key: 'by-sight', label: say('ui.bySight'), means: say('terms.bySightMeans'), count: tally.bySight },
     { key: 'unsure', label: say('ui.unsure'), means: say('terms.unsureMeans'), count: tally.unsure },
-    { key: 'beyond', label: say('ui.beyond'), means: say('terms.notYetMeans'), count: tally.beyond },
+    { key: 'soon', label: say('ui.soon'), means: say('ui.markSoon'), count: soon },
+    {
+      key: 'beyond',
+      label: say(soon > 0 ? 'ui.later' : 'ui.beyond'),
+      means: say(soon > 0 ? 'ui.markLater' : 'terms.notYetMeans'),
+      count: tally.beyond - soon,
+    },
   ].filter(({ count }) => count > 0);
   return (
     <section class="reach" aria-labelledby="reach-title">

@@ -2,7 +2,7 @@ import { useState } from 'preact/hooks';
 
 type DragEventOf = DragEvent & { readonly currentTarget: Element };
 
-/** What a row of a list and its handle hear, so that the row is moved by dragging, or by Alt and an arrow key. */
+/** What a row of a list, or a column of a table, and its handle hear, so that it is moved by dragging, or by Alt and an arrow key. */
 export interface RowDrag {
   /** The class of a row: `drop-before`, `drop-after` where the dragged row would come, else empty. */
   dropClass(row: number): string;
@@ -14,8 +14,14 @@ export interface RowDrag {
   handleEvents(row: number, name: string): { onDragStart(event: DragEventOf): void; onDragEnd(): void };
 }
 
-/** `move` is called with the row that is moved and the row whose place it takes; neither need be within the list. */
-export function useRowDrag(move: (from: number, to: number) => void): RowDrag {
+/**
+ * `move` is called with the row that is moved and the row whose place it takes; neither need be within the list. `keys` bring a row back
+ * and on.
+ */
+export function useRowDrag(
+  move: (from: number, to: number) => void,
+  keys: readonly [back: string, on: string] = ['ArrowUp', 'ArrowDown'],
+): RowDrag {
   const [dragged, setDragged] = useState<number | null>(null);
   const [over, setOver] = useState<number | null>(null);
   const end = (): void => {
@@ -37,14 +43,15 @@ export function useRowDrag(move: (from: number, to: number) => void): RowDrag {
         end();
       },
       onKeyDown(event) {
-        if (!event.altKey || (event.key !== 'ArrowUp' && event.key !== 'ArrowDown')) return;
+        const way = keys.indexOf(event.key);
+        if (!event.altKey || way < 0) return;
         event.preventDefault();
-        move(row, event.key === 'ArrowUp' ? row - 1 : row + 1);
+        move(row, way === 0 ? row - 1 : row + 1);
       },
     }),
     handleEvents: (row, name) => ({
       onDragStart(event) {
-        const line = event.currentTarget.closest('li');
+        const line = event.currentTarget.closest('li, th');
         if (line) event.dataTransfer?.setDragImage(line, 12, 12);
         event.dataTransfer?.setData('text/plain', name);
         setDragged(row);

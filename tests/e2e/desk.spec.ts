@@ -212,7 +212,7 @@ describe('a passage', () => {
   test('is brought to a target by the changes that are ticked, and by no others', async () => {
     await put();
     const before = await words();
-    await desk.getByText('Plan changes').click();
+    await desk.getByText('Plan changes', { exact: true }).click();
     await desk.getByLabel('Readable at least').selectOption('every word');
     await desk.getByLabel('Pre-teach at most').selectOption('2 words');
     await desk.getByRole('button', { name: 'Propose changes' }).click();
@@ -255,7 +255,7 @@ describe('a passage', () => {
   test('is shortened by the plan, and undone with its words to pre-teach in one step', async () => {
     await put('The ferry was late.\nUnfortunately, the ferry was late, and Bram observed the fog.');
     const before = await words();
-    await desk.getByText('Plan changes').click();
+    await desk.getByText('Plan changes', { exact: true }).click();
     await desk.getByLabel('Readable at least').selectOption('every word');
     await desk.getByLabel('Sentences of at most').selectOption('8 words');
     await desk.getByRole('button', { name: 'Propose changes' }).click();
@@ -273,7 +273,7 @@ describe('a passage', () => {
 
   test('that is too far says so, and offers other ways', async () => {
     await put('Enormous squalls devastated the harbour.\nEveryone despaired.');
-    await desk.getByText('Plan changes').click();
+    await desk.getByText('Plan changes', { exact: true }).click();
     await desk.getByLabel('Pre-teach at most').selectOption('0 words');
     await desk.getByRole('button', { name: 'Propose changes' }).click();
     await desk.getByRole('heading', { name: /^Too far for this group: at most \d of 2/ }).waitFor();

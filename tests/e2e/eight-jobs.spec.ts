@@ -148,7 +148,7 @@ describe('a teacher', () => {
       await hand.click(desk.getByRole('button', { name: 'Make ticked changes' }));
       await expect.poll(() => reach(desk)).toBeGreaterThan(before);
     };
-    await hand.click(desk.getByText('Plan changes'));
+    await hand.click(desk.getByText('Plan changes', { exact: true }));
     await adapt();
     await hand.choose(desk.locator('#desk-group'), 'plovers');
     await desk.getByRole('textbox', { name: 'Text for Plovers' }).waitFor();

@@ -28,8 +28,8 @@ describe('the first page', () => {
     await page.getByRole('radio', { name: /^Second tide/ }).check();
     await page.getByLabel('Group name').fill('Puffins');
     await page.getByRole('radio', { name: /step 8$/i }).check();
-    expect(await page.getByLabel('Or, if you know it: last step taught').inputValue()).toBe('8');
-    await page.getByLabel('Or, if you know it: last step taught').selectOption('10');
+    expect(await page.getByLabel('Or, instead of a row: last step taught').inputValue()).toBe('8');
+    await page.getByLabel('Or, instead of a row: last step taught').selectOption('10');
     await keep();
     await page.getByRole('heading', { name: 'The Night the Lamp Went Out' }).waitFor();
     expect(await marks(page)).toBe(0);
@@ -70,7 +70,7 @@ describe('the first page', () => {
 
   test('says so when the group cannot be stored', async () => {
     await page.getByLabel('Group name').fill('Puffins');
-    await page.getByLabel('Or, if you know it: last step taught').selectOption('4');
+    await page.getByLabel('Or, instead of a row: last step taught').selectOption('4');
     await page.evaluate(() => {
       chrome.storage.local.set = () => Promise.reject(new Error('no room'));
     });

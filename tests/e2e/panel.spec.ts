@@ -67,7 +67,7 @@ describe('the panel for the bundled story', () => {
     expect(await axeFaults(panel)).toEqual([]);
     // The row stays in its place, struck through, with the keyboard in its box.
     expect(await focused()).toBe('Mark as taught: igh as in light');
-    await panel.locator('.gap-taught').getByText('Untick to undo.').waitFor();
+    await panel.locator('.gap-taught').getByText('Taught for this group, in every text.').waitFor();
 
     await panel.getByRole('region', { name: 'Taught early' }).getByRole('checkbox').click();
     await expect.poll(beyond).toBe(marked.length);

@@ -33,7 +33,7 @@ async function shadedPdf(browser: TestBrowser): Promise<Page> {
   await browser.press(tab);
   const panel = await browser.openPanel(tab);
   const opening = browser.context.waitForEvent('page');
-  await panel.getByRole('link', { name: 'Open it here' }).click();
+  await panel.locator('a[href*="pdf.html"]').click();
   const view = await opening;
   await view.locator('.pdf-sheet canvas').first().waitFor();
   await view.waitForFunction(() => CSS.highlights.size > 0);
@@ -74,8 +74,8 @@ async function own(browser: TestBrowser, address: string, ready: (page: Page) =>
 async function passage(browser: TestBrowser, n: number): Promise<Page> {
   const page = await own(browser, 'desk.html#new', (desk) => desk.locator('textarea'));
   const { title, text } = texts[n]!;
-  await page.getByLabel('Text', { exact: true }).fill(`# ${title}\n\n${text}`);
-  await page.getByRole('button', { name: 'Make a passage' }).click();
+  await page.locator('#pasted').fill(`# ${title}\n\n${text}`);
+  await page.locator('.part .action').first().click();
   await page.locator('.desk-beyond').first().waitFor();
   return page;
 }
@@ -148,7 +148,7 @@ export const screens: readonly Screen[] = [
       await browser.press(tab);
       const panel = await browser.openPanel(tab);
       const opening = browser.context.waitForEvent('page');
-      await panel.getByRole('link', { name: 'Open it here' }).click();
+      await panel.locator('a[href*="pdf.html"]').click();
       const view = await opening;
       await view.locator('.pdf-sheet canvas').first().waitFor();
       return view;

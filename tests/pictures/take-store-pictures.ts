@@ -17,6 +17,7 @@ try {
   const story = await open('story', 800, 800);
   const panel = await browser.openPanel(story);
   await panel.locator('.reach').waitFor();
+  await hideBar(panel);
   await panel.setViewportSize({ width: 480, height: 800 });
   await beside('page-and-panel', story, panel);
   keep(`${guide}shade.png`, await story.screenshot({ clip: { x: 0, y: 0, width: 800, height: 500 } }));
@@ -25,7 +26,7 @@ try {
   await panel.locator('.reach').scrollIntoViewIfNeeded();
   await panel.evaluate(() => document.querySelector('.reach')!.scrollIntoView());
   await beside('panel', story, panel);
-  await story.setViewportSize({ width: 800, height: 500 });
+  await story.setViewportSize({ width: 800, height: 640 });
   await openCard(story, 'lighthouse');
   keep(`${guide}word.png`, await story.screenshot());
   await story.setViewportSize({ width: 1280, height: 800 });
@@ -48,7 +49,13 @@ async function open(name: string, width: number, height: number): Promise<Page> 
   const page = await screens.find((screen) => screen.name === name)!.open(browser as TestBrowser);
   await page.emulateMedia({ colorScheme: 'light', reducedMotion: 'reduce' });
   await page.setViewportSize({ width, height });
+  await hideBar(page);
   return page;
+}
+
+/** A bar of a picture cannot be scrolled. */
+async function hideBar(page: Page): Promise<void> {
+  await page.evaluate(() => document.documentElement.style.setProperty('scrollbar-width', 'none'));
 }
 
 /** Two pages side by side, as a window shows them. */

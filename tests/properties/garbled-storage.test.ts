@@ -6,6 +6,7 @@ import { keepImportChoice, loadImportChoices } from '../../src/host/store/import
 import { loadLesson } from '../../src/host/store/lessons-store.ts';
 import { loadLook, loadPrivateMarks } from '../../src/host/store/look.ts';
 import { changeSequences, loadSequences } from '../../src/host/store/sequences-store.ts';
+import { loadColumns } from '../../src/host/store/shelf-columns.ts';
 import { HIGHEST_MARK, LOWEST_MARK, loadMark } from '../../src/host/store/shelf-mark.ts';
 import { loadSeen, newsSince, noteGroups } from '../../src/host/store/shelf-seen.ts';
 import { loadSyncState } from '../../src/host/sync/sync-state.ts';
@@ -116,6 +117,12 @@ test('a garbled look or mark gives one of those that can be chosen', async () =>
   await holds('shelf-mark', async () => {
     const mark = await loadMark();
     expect(mark >= LOWEST_MARK && mark <= HIGHEST_MARK).toBe(true);
+  });
+});
+
+test('a garbled order of columns is a list of ids', async () => {
+  await holds('shelf-columns', async () => {
+    for (const id of await loadColumns()) expect(typeof id).toBe('string');
   });
 });
 

@@ -115,7 +115,7 @@ describe('the list', () => {
     await titles();
     await screen.getByRole('link', { name: 'A big net' }).click();
     for (const name of ['Edit this text', 'Make a lesson'])
-      expect(screen.getByRole('button', { name }).count(), name).toBe(1);
+      await screen.getByRole('button', { name }).waitFor();
     await screen.getByLabel('Tags').fill('boats, week 12');
     await screen.getByLabel('Tags').press('Enter');
     await screen.getByLabel('Notes').fill('with the song of the net');
@@ -212,6 +212,24 @@ test('groups are columns of a table that is sorted by any of them, by keys too, 
   });
   await screen.getByRole('button', { name: /Print/ }).click();
   await expect.poll(() => printed).toBe(3);
+});
+
+test('a column of the table is moved by Alt and an arrow key, and stays where it was put', async () => {
+  const heads = () =>
+    screen
+      .locator('.shelf-table thead th .shelf-sort')
+      .allTextContents()
+      .map((name) => name.replace(/ [↓↑]/, ''));
+  await addAll(stories);
+  await open('groups');
+  await screen.locator('.shelf-table').waitFor();
+  expect(heads()).toEqual(['Text', 'Words', 'Herons', 'Plovers']);
+  await screen.getByRole('button', { name: /^Herons/ }).press('Alt+ArrowRight');
+  await screen.getByText('Herons is now column 2.').waitFor();
+  await expect.poll(heads).toEqual(['Text', 'Words', 'Plovers', 'Herons']);
+  expect(document.activeElement?.textContent).toMatch(/^Herons/);
+  await open('groups');
+  await expect.poll(heads).toEqual(['Text', 'Words', 'Plovers', 'Herons']);
 });
 
 test('an update adds no texts to a shelf that was there before', async () => {

@@ -43,7 +43,7 @@ test('the first page says which English a starter is for, and a new group is tau
   await screen.getByLabel(/England/).click();
   await expect.poll(() => english.inputValue()).toBe('british');
   await screen.getByLabel('Group name').fill('Terns');
-  await screen.getByLabel('Or, if you know it: last step taught').selectOption('4');
+  await screen.getByLabel('Or, instead of a row: last step taught').selectOption('4');
   await screen.getByRole('button', { name: 'Save group and open story' }).click();
   await expect
     .poll(async () => Object.values((await loadGroups()).groups).find(({ name }) => name === 'Terns')?.accent)

@@ -99,7 +99,13 @@ export function serveBackground(): void {
     shadeFrames: async (_nothing, { tab }) => {
       if (tab?.id !== undefined) await shadeFrames(tab.id);
     },
-    report: async (page) => vet(page, await loadJudge()),
+    report: async (page) => {
+      const [verdictOf, ahead] = await Promise.all([loadJudge(), loadAhead()]);
+      const soon = page.words.filter(
+        ([key]) => verdictOf(key).standing === 'beyond' && ahead(key).standing !== 'beyond',
+      );
+      return { ...vet(page, verdictOf), soon: soon.reduce((sum, [, count]) => sum + count, 0) };
+    },
     explain: async (key) => {
       const [engine, verdictOf, groups] = await Promise.all([loadEngine(), loadJudge(), loadGroups()]);
       const group = shownGroup(groups);

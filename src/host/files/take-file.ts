@@ -1,6 +1,7 @@
 import type { Group, Sequence } from '../../analyze/types.ts';
 import { type LessonPreset, parsePresets } from '../../lesson/index.ts';
 import { changeGroups, type Groups, loadGroups, readGroups } from '../store/groups-store.ts';
+import { datedMoves } from '../store/move-group.ts';
 import {
   deletePassage,
   freePassageId,
@@ -41,8 +42,29 @@ export interface FileLook {
   /** Whether it can take the place of everything here. */
   readonly whole: boolean;
   readonly counts: FileCounts;
-  /** The names of its things that are here already in another form. */
-  readonly clashes: readonly string[];
+  /** Its things that are here already in another form. */
+  readonly clashes: readonly Clash[];
+}
+
+/** A thing that a file has in another form, and what tells the two versions apart. */
+export interface Clash {
+  readonly name: string;
+  readonly here: ClashSide;
+  readonly file: ClashSide;
+}
+
+/** One version of a thing, as far as its kind has these. */
+export interface ClashSide {
+  /** The last step that was taught to a group. */
+  readonly step?: number;
+  /** The day on which the group came to it, as `2026-11-25`. */
+  readonly since?: string;
+  /** How many words and patterns are exceptions for a group. */
+  readonly exceptions?: number;
+  /** How many steps a sequence has. */
+  readonly steps?: number;
+  /** When a passage or a text was saved, in milliseconds. */
+  readonly saved?: number;
 }
 
 /** How a file is taken: what is here in another form takes the file's, or stays, and the file's comes beside it. */
@@ -71,10 +93,14 @@ const none = (): Counts => ({ groups: 0, sequences: 0, presets: 0, lessons: 0, p
 /** Reads all of a file, and checks it. Rejects with an error that `isFileError` knows, or with `StorageFault`. */
 export async function lookIntoFile(file: Blob, signal: AbortSignal): Promise<FileLook> {
   const counts = none();
-  const clashes: string[] = [];
-  const content = await readContent(file, signal, counts, async (texts) => {
-    counts.texts += texts.length;
-    for (const text of texts) if ((await findText(text)) === 'other') clashes.push(text.title);
+  const texts: Clash[] = [];
+  const content = await readContent(file, signal, counts, async (found) => {
+    counts.texts += found.length;
+    for (const text of found) {
+      if ((await findText(text)) !== 'other') continue;
+      const here = await loadWhole(text.id);
+      texts.push({ name: text.title, here: { saved: here!.shelved }, file: { saved: text.shelved } });
+    }
   });
   // Those that this version cannot read are counted too: they come back with everything.
   counts.groups += content.groups.length;
@@ -82,10 +108,36 @@ export async function lookIntoFile(file: Blob, signal: AbortSignal): Promise<Fil
   counts.presets = content.presets.length;
   counts.passages = content.passages.length;
   const plan = await planTaking(content, 'merge');
-  for (const { name } of [...Object.values(plan.changedGroups), ...Object.values(plan.changedSequences)])
-    clashes.unshift(name);
-  clashes.push(...plan.changedPresets, ...Object.values(plan.changedPassages).map(({ title }) => title));
-  return { whole: await isWholeFile(file), counts, clashes };
+  return { whole: await isWholeFile(file), counts, clashes: [...listClashes(plan, content), ...texts] };
+}
+
+function listClashes(plan: Awaited<ReturnType<typeof planTaking>>, content: Content): Clash[] {
+  const { before, changedGroups, changedSequences, changedPresets } = plan;
+  return [
+    ...Object.entries(changedGroups).map(([id, group]) => ({
+      name: group.name,
+      here: groupSide(before.groups[id]!),
+      file: groupSide(group),
+    })),
+    ...Object.entries(changedSequences).map(([id, sequence]) => ({
+      name: sequence.name,
+      here: { steps: before.sequences[id]!.steps.length },
+      file: { steps: sequence.steps.length },
+    })),
+    ...changedPresets.map((name) => ({ name, here: {}, file: {} })),
+    ...before.passages.map((passage) => ({
+      name: passage.title,
+      here: { saved: passage.saved },
+      file: { saved: content.passages.find(({ id }) => id === passage.id)!.saved },
+    })),
+  ];
+}
+
+function groupSide(group: Group): ClashSide {
+  const { step, alsoTaught, notYet, bySight, skip = [] } = group;
+  const since = datedMoves(group)[0]?.date;
+  const exceptions = alsoTaught.length + notYet.length + bySight.length + skip.length;
+  return { step, exceptions, ...(since && { since }) };
 }
 
 /**

@@ -1,7 +1,8 @@
-import type { Report, WordKey } from '../../analyze/types.ts';
+import type { WordKey } from '../../analyze/types.ts';
 import type {
   FrameWords,
   PagePart,
+  PageReport,
   PageWords,
   ShadedPage,
   WordAction,
@@ -21,7 +22,7 @@ export interface ToBackground {
   bring: (part: PagePart) => void;
   /** Shades the frames of the page that asks. */
   shadeFrames: () => void;
-  report: (page: Pick<PageWords, 'words' | 'skipped'>) => Report;
+  report: (page: Pick<PageWords, 'words' | 'skipped'>) => PageReport;
   explain: (key: WordKey) => WordExplanation;
   act: (action: WordAction) => void;
   /** Words that say the same in a sentence and the group can read, best first; offsets are UTF-16 units. */

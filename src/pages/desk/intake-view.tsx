@@ -84,6 +84,7 @@ export function IntakeView({ groups, sequences, onNote }: IntakeViewProps) {
         />
       </div>
     );
+  const isEmpty = text.trim() === '';
   return (
     <div class="sheet">
       <section class="part" aria-labelledby="paste-title">
@@ -110,13 +111,25 @@ export function IntakeView({ groups, sequences, onNote }: IntakeViewProps) {
             }}
           />
         </div>
-        <button
-          type="button"
-          class="action"
-          onClick={() => void take({ title: firstWords(text), text: text.trim() }).then(done)}
-        >
-          {say(text.trim() === '' ? 'desk.beginEmpty' : 'desk.putItOnTheDesk')}
-        </button>
+        <p class="row">
+          <button
+            type="button"
+            class="action"
+            disabled={isEmpty}
+            onClick={() => void take({ title: firstWords(text), text: text.trim() }).then(done)}
+          >
+            {say('desk.putItOnTheDesk')}
+          </button>
+          {isEmpty && (
+            <button
+              type="button"
+              class="plain"
+              onClick={() => void take({ title: firstWords(''), text: '' }).then(done)}
+            >
+              {say('desk.beginEmpty')}
+            </button>
+          )}
+        </p>
       </section>
       <BeginView
         groups={groups}

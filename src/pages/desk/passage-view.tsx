@@ -216,26 +216,26 @@ export function PassageView({ id, groups, sequences, swap, onParted }: PassageVi
             />
           )}
         </div>
-      </div>
-      <div class="part">
-        <SourceFields
-          passage={passage}
-          onChange={(fields) => change((now) => ({ ...now, ...fields }))}
-          onDelete={async () => {
-            await deletePassage(id);
-            noteEdit(say('desk.deleted', { title: passage.title }), async () => {
-              await putPassages([passage]);
+        <div class="part desk-more">
+          <SourceFields
+            passage={passage}
+            onChange={(fields) => change((now) => ({ ...now, ...fields }))}
+            onDelete={async () => {
+              await deletePassage(id);
+              noteEdit(say('desk.deleted', { title: passage.title }), async () => {
+                await putPassages([passage]);
+                noteSaved();
+                openPassage(id);
+              });
               noteSaved();
-              openPassage(id);
-            });
-            noteSaved();
-            openPassage(null);
-          }}
-        />
-        <details class="unfold" onToggle={(event) => look({ isCounting: event.currentTarget.open })}>
-          <summary>{say('desk.versionsAndPractice')}</summary>
-          <VersionsTable versions={versions} groupId={groupId} onOpen={(id) => look({ groupId: id })} />
-        </details>
+              openPassage(null);
+            }}
+          />
+          <details class="unfold" onToggle={(event) => look({ isCounting: event.currentTarget.open })}>
+            <summary>{say('desk.versionsAndPractice')}</summary>
+            <VersionsTable versions={versions} groupId={groupId} onOpen={(id) => look({ groupId: id })} />
+          </details>
+        </div>
       </div>
     </div>
   );

@@ -66,7 +66,7 @@ export function WordView({
       )}
       {isHard && !isStoryWord && (
         <>
-          <h3>{say('desk.swaps')}</h3>
+          {swaps?.length !== 0 && <h3>{say('desk.swaps')}</h3>}
           {swaps === null ? (
             <p class="quiet">{say('desk.lookingForSwaps')}</p>
           ) : swaps.length === 0 ? (
@@ -97,14 +97,16 @@ export function WordView({
             </p>
           )}
           <p class="row">
-            <label class="tick">
-              <input
-                type="checkbox"
-                checked={everywhere}
-                onChange={(event) => setEverywhere(event.currentTarget.checked)}
-              />{' '}
-              {say('desk.everywhere')}
-            </label>
+            {swaps !== null && swaps.length > 0 && (
+              <label class="tick">
+                <input
+                  type="checkbox"
+                  checked={everywhere}
+                  onChange={(event) => setEverywhere(event.currentTarget.checked)}
+                />{' '}
+                {say('desk.everywhere')}
+              </label>
+            )}
             <button type="button" class="plain" onClick={() => onStoryWord(gloss)}>
               {say('desk.makeStoryWord')}
             </button>

@@ -1,5 +1,6 @@
 import { useEffect, useRef } from 'preact/hooks';
-import type { FileCounts, FileLook, Taking } from '../../host/files/take-file.ts';
+import type { Clash, ClashSide, FileCounts, FileLook, Taking } from '../../host/files/take-file.ts';
+import { sayDay } from '../../ui/say-day.ts';
 import { sayList } from '../../ui/say-list.ts';
 import { say } from '../../wording/say.ts';
 
@@ -16,6 +17,7 @@ interface TakeQuestionProps {
 export function TakeQuestion({ look: { whole, counts, clashes }, onTake, onKeep }: TakeQuestionProps) {
   const keep = useRef<HTMLButtonElement>(null);
   useEffect(() => keep.current?.focus(), []);
+  const only = clashes.length === 1 ? clashes[0]!.name : null;
   const answer = (how: Taking | 'replace', text: string) => (
     <button type="button" class="plain" onClick={() => onTake(how)}>
       {text}
@@ -29,12 +31,15 @@ export function TakeQuestion({ look: { whole, counts, clashes }, onTake, onKeep 
           : say('groups.holds', { counts: describeCounts(counts) })}
       </p>
       {clashes.length > 0 && (
-        <p class="take-clashes">{say('groups.clashes', { names: nameSome(clashes) })}</p>
+        <>
+          <p>{only ? say('groups.whichOne', { name: only }) : say('groups.whichOnes')}</p>
+          <Clashes clashes={clashes} />
+        </>
       )}
       <dl class="take-ways">
         {clashes.length > 0 && (
           <div>
-            <dt>{answer('merge', say('groups.merge'))}</dt>
+            <dt>{answer('merge', only ? say('groups.takeOne', { name: only }) : say('groups.merge'))}</dt>
             <dd>{say('groups.aboutMerge')}</dd>
           </div>
         )}
@@ -61,9 +66,56 @@ export function TakeQuestion({ look: { whole, counts, clashes }, onTake, onKeep 
   );
 }
 
-/** The first names, and `…` where there are more. */
-function nameSome(names: readonly string[]): string {
-  return names.length > NAMED ? `${names.slice(0, NAMED).join(', ')}, …` : sayList(names);
+/** What differs, with its step and its day here and in the file, so that the teacher can tell which is newer. */
+function Clashes({ clashes }: { clashes: readonly Clash[] }) {
+  const more = clashes.length - NAMED;
+  return (
+    <table class="take-clashes">
+      <thead>
+        <tr>
+          <th scope="col">{say('groups.differs')}</th>
+          <th scope="col">{say('groups.inBrowser')}</th>
+          <th scope="col">{say('groups.inFile')}</th>
+        </tr>
+      </thead>
+      <tbody>
+        {clashes.slice(0, NAMED).map(({ name, here, file }, i) => {
+          const isSame = here.exceptions === file.exceptions;
+          const sides = [here, file].map((side) => describeSide(isSame ? { ...side, exceptions: 0 } : side));
+          const isAlike = sides[0] === sides[1];
+          return (
+            <tr key={i}>
+              <th scope="row">{name}</th>
+              {sides.map((side, column) => (
+                <td key={column}>
+                  {isAlike ? [side, say('groups.detailsDiffer')].filter(Boolean).join(', ') : side}
+                </td>
+              ))}
+            </tr>
+          );
+        })}
+        {more > 0 && (
+          <tr>
+            <td colSpan={3}>{say('groups.moreDiffer', { count: more })}</td>
+          </tr>
+        )}
+      </tbody>
+    </table>
+  );
+}
+
+/** `step 24 since 3 Nov 2026, 2 exceptions`. */
+function describeSide({ step, since, exceptions = 0, steps, saved }: ClashSide): string {
+  const parts = [
+    step !== undefined &&
+      (since
+        ? say('groups.stepSince', { step, day: sayDay(Date.parse(since), 'medium', 'UTC') })
+        : say('groups.stepHere', { step })),
+    exceptions > 0 && say('groups.exceptionsHere', { count: exceptions }),
+    steps !== undefined && say('groups.stepsHere', { count: steps }),
+    saved !== undefined && say('groups.savedOn', { day: sayDay(saved, 'medium') }),
+  ];
+  return parts.filter(Boolean).join(', ');
 }
 
 /** `3 groups, 1 sequence of your own and 2 passages`. */

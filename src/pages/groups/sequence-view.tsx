@@ -43,6 +43,8 @@ export function SequenceView({ sequence, groups, sequences, engine }: SequenceVi
     () => findOddities(sequence, engine.kind === 'ready' ? engine.engine : null),
     [sequence, engine],
   );
+  // The titles of starters say what their steps teach. A copy that is made here stays as it is shown.
+  const [isFull, setFull] = useState(own);
   const copying = useRef(false);
   useEffect(() => {
     copying.current = false;
@@ -135,6 +137,14 @@ export function SequenceView({ sequence, groups, sequences, engine }: SequenceVi
           </p>
         )}
         <Odd count={oddities.length} sequence={sequence} />
+        <label class="tick">
+          <input
+            type="checkbox"
+            checked={isFull}
+            onChange={({ currentTarget: { checked } }) => setFull(checked)}
+          />{' '}
+          {say('sequences.showTaught')}
+        </label>
         <StepList
           steps={steps}
           titleAt={(place) => {
@@ -146,6 +156,7 @@ export function SequenceView({ sequence, groups, sequences, engine }: SequenceVi
           lang={spokenLanguage() === 'en' ? lang : undefined}
           groupsAt={(place) => reached.filter(({ step }) => step === place + 1).map(({ name }) => name)}
           oddities={oddities}
+          isFull={isFull}
           onEdit={edit}
         />
         <button

@@ -16,11 +16,13 @@ interface StepListProps {
   /** Names of the groups whose last step taught is at a place. */
   readonly groupsAt: (place: number) => readonly string[];
   readonly oddities: readonly Oddity[];
+  /** Whether each row says what its step teaches, or its title alone. */
+  readonly isFull: boolean;
   readonly onEdit: EditSteps;
 }
 
 /** The steps in order; one at a time is open. What has the focus keeps it when its step moves. */
-export function StepList({ steps, titleAt, lang, groupsAt, oddities, onEdit }: StepListProps) {
+export function StepList({ steps, titleAt, lang, groupsAt, oddities, isFull, onEdit }: StepListProps) {
   const [open, setOpen] = useState<number | null>(null);
   const list = useRef<HTMLOListElement>(null);
   const focus = useRef<{ readonly row: number; readonly on: string } | null>(null);
@@ -46,7 +48,7 @@ export function StepList({ steps, titleAt, lang, groupsAt, oddities, onEdit }: S
   };
   const drag = useRowDrag(move);
   return (
-    <ol class="steps" ref={list}>
+    <ol class={isFull ? 'steps' : 'steps steps-short'} ref={list}>
       {steps.map((step, i) => (
         <li key={i} class={`step-row ${drag.dropClass(i)}`} {...drag.rowEvents(i)}>
           <StepRow

@@ -39,45 +39,36 @@ const COMMANDS = [
   ['open-desk', 'help.keyDesk'],
 ] as const satisfies readonly (readonly [ShortcutName, TextId])[];
 
-const LISTS = [
-  [
-    'settings',
-    'help.settings',
-    [
-      'help.settingGroup',
-      'help.settingStep',
-      'help.settingRules',
-      'help.settingLook',
-      'help.settingPrivate',
-      'help.settingWords',
-      'help.settingSequence',
-      'help.settingKeep',
-    ],
-  ],
-  [
-    'cannot',
-    'help.cannot',
-    [
-      'help.cannotPdf',
-      'help.cannotDrawn',
-      'help.cannotFrame',
-      'help.cannotField',
-      'help.cannotBrowser',
-      'help.cannotLanguage',
-    ],
-  ],
-] as const satisfies readonly (readonly [string, TextId, readonly TextId[]])[];
+const SETTINGS = [
+  'help.settingGroup',
+  'help.settingStep',
+  'help.settingRules',
+  'help.settingLook',
+  'help.settingPrivate',
+  'help.settingWords',
+  'help.settingSequence',
+  'help.settingKeep',
+] as const satisfies readonly TextId[];
+
+const CANNOT = [
+  'help.cannotPdf',
+  'help.cannotDrawn',
+  'help.cannotFrame',
+  'help.cannotField',
+  'help.cannotBrowser',
+  'help.cannotLanguage',
+] as const satisfies readonly TextId[];
 
 /** What the page has, in its order. */
 const SECTIONS = [
   ['figure', 'help.figure'],
   ['marks', 'help.marks'],
-  ['word', 'help.word'],
-  ['terms', 'help.terms'],
-  ['keys', 'help.keys'],
   ['settings', 'help.settings'],
+  ['word', 'help.word'],
+  ['keys', 'help.keys'],
   ['cannot', 'help.cannot'],
   ['trouble', 'help.trouble'],
+  ['terms', 'help.terms'],
 ] as const satisfies readonly (readonly [string, TextId])[];
 
 const TROUBLE = [
@@ -87,30 +78,22 @@ const TROUBLE = [
   'help.troubleStuck',
 ] as const satisfies readonly TextId[];
 
-/** One page of help: the marks, the card, the keys, the settings, what cannot be read, and what to do when something is wrong. */
+/** One page of help: the marks, the settings, the card, the keys, what cannot be read, what to do when something is wrong, the terms. */
 export function HelpPage() {
   return (
-    <div class="page">
+    <div class="page help-page">
       <Masthead title={say('help.title')} page="help" />
+      <nav class="help-contents" aria-label={say('help.contents')}>
+        {SECTIONS.map(([id, title]) => (
+          <a key={id} href={`#${id}`}>
+            {say(title)}
+          </a>
+        ))}
+        <a href="/welcome.html#guide-title">{say('help.firstSteps')}</a>
+        <a href="/practice.html">{say('help.practice')}</a>
+        <a href="/privacy.html">{say('help.privacy')}</a>
+      </nav>
       <main class="help" tabIndex={-1}>
-        <p class="help-links">
-          <a class="plain" href="/welcome.html#guide-title">
-            {say('help.firstSteps')}
-          </a>
-          <a class="plain" href="/practice.html">
-            {say('help.practice')}
-          </a>
-          <a class="plain" href="/privacy.html">
-            {say('help.privacy')}
-          </a>
-        </p>
-        <nav class="help-links" aria-label={say('help.contents')}>
-          {SECTIONS.map(([id, title]) => (
-            <a key={id} href={`#${id}`}>
-              {say(title)}
-            </a>
-          ))}
-        </nav>
         <section aria-labelledby="figure">
           <h2 id="figure">{say('help.figure')}</h2>
           <p>{say('help.figureLead')}</p>
@@ -121,11 +104,25 @@ export function HelpPage() {
           <MarkLegend />
           <p>{say('help.notCounted')}</p>
         </section>
+        <Lines id="settings" title="help.settings" lines={SETTINGS} />
         <section aria-labelledby="word">
           <h2 id="word">{say('help.word')}</h2>
           <p>{say('help.wordLead')}</p>
           <img src="/guide/word.png" alt="" loading="lazy" />
           <p>{say('help.wordCounts')}</p>
+        </section>
+        <Keys />
+        <Lines id="cannot" title="help.cannot" lines={CANNOT} />
+        <section aria-labelledby="trouble">
+          <h2 id="trouble">{say('help.trouble')}</h2>
+          <ul class="help-list">
+            {TROUBLE.map((line) => (
+              <li key={line}>{say(line)}</li>
+            ))}
+            <li>
+              {say('help.troubleDetails')} <CopyDetails />
+            </li>
+          </ul>
         </section>
         <section aria-labelledby="terms">
           <h2 id="terms">{say('help.terms')}</h2>
@@ -138,31 +135,29 @@ export function HelpPage() {
             ))}
           </dl>
         </section>
-        <Keys />
-        {LISTS.map(([id, title, lines]) => (
-          <section key={id} aria-labelledby={id}>
-            <h2 id={id}>{say(title)}</h2>
-            <ul class="help-list">
-              {lines.map((line) => (
-                <li key={line}>{say(line)}</li>
-              ))}
-            </ul>
-          </section>
-        ))}
-        <section aria-labelledby="trouble">
-          <h2 id="trouble">{say('help.trouble')}</h2>
-          <ul class="help-list">
-            {TROUBLE.map((line) => (
-              <li key={line}>{say(line)}</li>
-            ))}
-            <li>
-              {say('help.troubleDetails')} <CopyDetails />
-            </li>
-          </ul>
-        </section>
         <p class="quiet">{say('help.deference')}</p>
       </main>
     </div>
+  );
+}
+
+interface LinesProps {
+  readonly id: string;
+  readonly title: 'help.settings' | 'help.cannot';
+  readonly lines: typeof SETTINGS | typeof CANNOT;
+}
+
+/** A part of the page that is a list of sentences. */
+function Lines({ id, title, lines }: LinesProps) {
+  return (
+    <section aria-labelledby={id}>
+      <h2 id={id}>{say(title)}</h2>
+      <ul class="help-list">
+        {lines.map((line) => (
+          <li key={line}>{say(line)}</li>
+        ))}
+      </ul>
+    </section>
   );
 }
 

@@ -1,5 +1,4 @@
-import type { Report } from '../../analyze/types.ts';
-import type { PageWords } from '../../contract/page-contract.ts';
+import type { PageReport, PageWords } from '../../contract/page-contract.ts';
 import { askBackground, followWords } from '../../host/page-talk/client.ts';
 import { describeFault } from '../../host/page-talk/describe-fault.ts';
 import { checkAccess, findTab } from '../../host/page-talk/page-access.ts';
@@ -13,7 +12,7 @@ export type PageState =
   | { readonly kind: 'unshaded'; readonly allowed: boolean }
   /** What happened, and what a person who mends it needs to know. */
   | { readonly kind: 'failed'; readonly why: string; readonly details: string }
-  | { readonly kind: 'shaded'; readonly tab: number; readonly page: PageWords; readonly report: Report };
+  | { readonly kind: 'shaded'; readonly tab: number; readonly page: PageWords; readonly report: PageReport };
 
 type Tab = { readonly id: number; readonly url: string | undefined } | null;
 

@@ -1,7 +1,13 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
-import type { PatternId, Report, WordKey } from '../../analyze/types.ts';
-import type { PageWords, WordExplanation, WordInSentence, WordSwap } from '../../contract/page-contract.ts';
+import type { PatternId, WordKey } from '../../analyze/types.ts';
+import type {
+  PageReport,
+  PageWords,
+  WordExplanation,
+  WordInSentence,
+  WordSwap,
+} from '../../contract/page-contract.ts';
 import { askBackground, askPage, goToPlace } from '../../host/page-talk/client.ts';
 import { listDetails } from '../../host/page-talk/describe-fault.ts';
 import { explainEmptyText } from '../../host/page-talk/explain-closed-page.ts';
@@ -46,7 +52,7 @@ const loadWordCard = () => import('./word-card.tsx').then(({ WordCard }) => Word
 interface ShadedPageProps {
   readonly tab: number;
   readonly page: PageWords;
-  readonly report: Report;
+  readonly report: PageReport;
   readonly groups: Groups | null;
   readonly sequences: Sequences | null;
   /** The group's line. */
@@ -132,12 +138,17 @@ export function ShadedPage({ tab, page, report, groups, sequences, children }: S
       <PageFaults tab={tab} page={page} report={report} />
       {limit && <FigureNote limit={limit.name} page={page} />}
       {limit?.name === page.drawn && page.drawn && <DrawnPart tab={tab} />}
-      <Reach tally={tally} withheld={limit?.withheld} />
+      <Reach tally={tally} soon={report.soon} withheld={limit?.withheld} />
       {children}
       <p class="unseen" role="status">
         {explanation && describeInShort(explanation)}
       </p>
       {limit === null && tally.beyond + tally.unsure === 0 && <p class="note">{say('panel.allRead')}</p>}
+      {opened?.list === IN_VIEW && (
+        <div class="card-in-view" ref={showFromTop}>
+          {links.card}
+        </div>
+      )}
       <MissingPatterns gaps={gaps} links={links} onTaught={teach} stepOf={stepOf} step={group?.step ?? 0} />
       {irregular.length + unsure.size > 0 && (
         <section aria-labelledby="others-title">
@@ -171,9 +182,7 @@ export function ShadedPage({ tab, page, report, groups, sequences, children }: S
               opener.current = document.activeElement;
               setOpened(opened?.list === IN_VIEW ? null : { list: IN_VIEW, word: inView.word });
             }}
-          >
-            {opened?.list === IN_VIEW && links.card}
-          </WordLine>
+          />
         )}
         <UndoLine />
         <p class="page-tools">
@@ -184,6 +193,11 @@ export function ShadedPage({ tab, page, report, groups, sequences, children }: S
       </div>
     </>
   );
+}
+
+/** Brings what was opened from the bar into view. */
+function showFromTop(part: Element | null): void {
+  part?.scrollIntoView();
 }
 
 /** Which text of the page is checked; of a PDF in a tab it is all. */

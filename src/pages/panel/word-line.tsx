@@ -1,4 +1,3 @@
-import type { ComponentChildren } from 'preact';
 import { splitKey } from '../../analyze/index.ts';
 import type { WordKey } from '../../analyze/types.ts';
 import type { WordSwap } from '../../contract/page-contract.ts';
@@ -13,23 +12,18 @@ interface WordLineProps {
   readonly tab: number;
   readonly isOpen: boolean;
   readonly onToggle: () => void;
-  /** The word taken apart, where it is open. */
-  readonly children: ComponentChildren;
 }
 
-/** The word whose card the page shows, with its replacement words; pressed, it is taken apart here. */
-export function WordLine({ word, swaps, tab, isOpen, onToggle, children }: WordLineProps) {
+/** The word whose card the page shows, with its replacement words; pressed, it is taken apart in the panel. */
+export function WordLine({ word, swaps, tab, isOpen, onToggle }: WordLineProps) {
   const shown = splitKey(word).word;
   return (
-    <div class="word-line">
-      {isOpen && <div class="word-line-card">{children}</div>}
-      <p class="swaps">
-        <span class="quiet">{say('panel.wordInView')}</span>
-        <button type="button" class="plain" lang="en" aria-expanded={isOpen} onClick={onToggle}>
-          {shown}
-        </button>
-        {swaps && !isOpen && <Swaps swaps={swaps} word={shown} tab={tab} isShort />}
-      </p>
-    </div>
+    <p class="swaps word-line">
+      <span class="quiet">{say('panel.wordInView')}</span>
+      <button type="button" class="plain" lang="en" aria-expanded={isOpen} onClick={onToggle}>
+        {shown}
+      </button>
+      {swaps && !isOpen && <Swaps swaps={swaps} word={shown} tab={tab} isShort />}
+    </p>
   );
 }

@@ -31,9 +31,14 @@ export function PracticePage() {
             </>
           )}
         </div>
-        <a class="plain" href="/groups.html">
-          {say('welcome.practiceGroups')}
-        </a>
+        <div class="practice-links">
+          <a class="plain" href="/groups.html">
+            {say('welcome.practiceGroups')}
+          </a>
+          <a class="plain" href="/help.html">
+            {say('ui.helpPage')}
+          </a>
+        </div>
       </aside>
       <StoryText />
     </>

@@ -10,16 +10,29 @@ export function PrivacyPage() {
     <div class="page">
       <Masthead title={say('privacy.title')} />
       <main class="privacy" tabIndex={-1}>
-        <p>{say('privacy.onlyOnPress')}</p>
-        <p>{say('privacy.pdf')}</p>
-        <p>{say('privacy.keptHere')}</p>
-        <p>{say('privacy.copies')}</p>
-        <p>{say('privacy.files')}</p>
-        <p>{say('privacy.whatPagesSee')}</p>
-        <p>{say('privacy.privateMarks')}</p>
-        <p>{say('privacy.whatCardsDo')}</p>
-        <p>{say('privacy.model')}</p>
-        <p>{say('privacy.pictures')}</p>
+        <section>
+          <h2>{say('privacy.inShort')}</h2>
+          <p>{say('privacy.onlyOnPress')}</p>
+          <p>{say('privacy.names')}</p>
+        </section>
+        <section>
+          <h2>{say('privacy.kept')}</h2>
+          <p>{say('privacy.keptHere')}</p>
+          <p>{say('privacy.copies')}</p>
+          <p>{say('privacy.files')}</p>
+        </section>
+        <section>
+          <h2>{say('privacy.read')}</h2>
+          <p>{say('privacy.pdf')}</p>
+          <p>{say('privacy.pictures')}</p>
+          <p>{say('privacy.model')}</p>
+        </section>
+        <details>
+          <summary>{say('privacy.forExperts')}</summary>
+          <p>{say('privacy.whatPagesSee')}</p>
+          <p>{say('privacy.privateMarks')}</p>
+          <p>{say('privacy.whatCardsDo')}</p>
+        </details>
         <p>
           <a class="plain" href="/NOTICE.txt">
             {say('privacy.licences')}

@@ -7,7 +7,7 @@ import { countWords } from '../../passage/count-words.ts';
 import { cutLine } from '../../passage/cut-line.ts';
 import { readTabWords } from '../../passage/files/read-tab.ts';
 import { TakeFault } from '../../passage/read-page-text.ts';
-import { sourceLine } from '../../passage/source-line.ts';
+import { nameSource } from '../../passage/source-line.ts';
 import { versionFor } from '../../passage/versions.ts';
 import { readAddress } from '../../ui/address.ts';
 import { say } from '../../wording/say.ts';
@@ -86,7 +86,7 @@ function asFound({
   words,
   skipped,
 }: Pick<ShelfText, 'title' | 'url' | 'byline' | 'date' | 'words' | 'skipped'>): ReportText {
-  const source = sourceLine({ source: { byline, url, date } });
+  const source = nameSource({ source: { byline, url, date } });
   return {
     title: title || (url ?? say('report.untitled')),
     source,
@@ -105,7 +105,7 @@ async function readPassage(id: string, groupId: string): Promise<ReportText> {
   const { words, skipped } = countWords(text, cutLine);
   return {
     title: passage.title,
-    source: sourceLine(passage),
+    source: nameSource(passage),
     words: [...words],
     skipped,
     groupId,

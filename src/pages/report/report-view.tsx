@@ -43,7 +43,7 @@ export function ReportView({ text, engine, groups, sequences, groupId, article }
     <article ref={article} class="report report-sheet">
       <header class="report-part">
         <h1 lang="en">{text.title}</h1>
-        {text.source && <p class="quiet report-source">{text.source}</p>}
+        {text.source && <p class="quiet report-source">{say('passage.source', { source: text.source })}</p>}
         <p>
           {sequence
             ? say('report.forAtStep', {

@@ -8,10 +8,10 @@ export function describeFit({ now, step }: Fit, at: number): string {
   return say('shelf.readsAfter', { count: step - at });
 }
 
-/** The same in short, for a table: “now”, “in 2 steps (step 14)”, “not yet”. */
-export function describeFitShort({ now, step }: Fit, at: number): string {
+/** The same in short, for a table: “now”, “ready at step 14”, “not yet”. */
+export function describeFitShort({ now, step }: Fit): string {
   if (now) return say('ui.now');
-  return step === null ? say('shelf.notInSequence') : say('shelf.atStepAhead', { step, count: step - at });
+  return step === null ? say('shelf.notInSequence') : say('shelf.atStepAhead', { step });
 }
 
 /** 97.3%, and 100% without a fraction. */

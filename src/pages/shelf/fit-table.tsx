@@ -1,6 +1,7 @@
-import { useMemo, useState } from 'preact/hooks';
+import { useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Fit } from '../../analyze/index.ts';
 import type { Group } from '../../analyze/types.ts';
+import { useRowDrag } from '../../ui/use-row-drag.ts';
 import { say, spokenLanguage } from '../../wording/say.ts';
 import { describeFitShort, sayReach } from './describe-fit.ts';
 import type { IndexedText } from './shelf-index.ts';
@@ -23,6 +24,8 @@ interface FitTableProps {
   readonly links?: boolean;
   /** Whether all rows are there at once, to be printed. */
   readonly whole?: boolean;
+  /** Puts a column at the place of another; left out where they stay. */
+  readonly onMove?: (from: number, to: number) => void;
 }
 
 /** What the rows are sorted by: the title, the words, or the fit for a group by its id. */
@@ -36,8 +39,11 @@ const PAGE = 50;
 
 const letters = new Intl.Collator('en', { numeric: true });
 
-/** Texts by groups, sorted by any column; wider than the window, it scrolls in a region of its own. */
-export function FitTable({ caption, texts, columns, links = true, whole = false }: FitTableProps) {
+/**
+ * Texts by groups, sorted by any column, whose columns are moved by dragging or by Alt and an arrow key; wider than the window, it scrolls
+ * in a region of its own.
+ */
+export function FitTable({ caption, texts, columns, links = true, whole = false, onMove }: FitTableProps) {
   const [sorting, setSorting] = useState<Sorting>({ by: { id: columns[0]!.id }, down: true });
   const [shown, setShown] = useState(PAGE);
   const first = columns[0]!;
@@ -47,11 +53,45 @@ export function FitTable({ caption, texts, columns, links = true, whole = false 
   );
   const isBy = (by: Sorting['by']): boolean =>
     typeof by === 'string' ? sorting.by === by : typeof sorting.by !== 'string' && sorting.by.id === by.id;
-  const head = (by: Sorting['by'], name: string, hint?: string) => (
-    <th scope="col" aria-sort={isBy(by) ? (sorting.down ? 'descending' : 'ascending') : undefined}>
+  const [says, setSays] = useState('');
+  const table = useRef<HTMLTableElement>(null);
+  const moved = useRef<number | null>(null);
+  // A head that was moved by keys keeps them.
+  useLayoutEffect(() => {
+    if (moved.current !== null)
+      table.current?.querySelectorAll<HTMLElement>('.shelf-sort')[moved.current + 2]?.focus();
+    moved.current = null;
+  }, [columns]);
+  const drag = useRowDrag(
+    (from, to) => {
+      if (!onMove || to < 0 || to >= columns.length || to === from) return;
+      moved.current = to;
+      setSays(say('shelf.columnMoved', { group: columns[from]!.group.name, place: to + 1 }));
+      onMove(from, to);
+    },
+    ['ArrowLeft', 'ArrowRight'],
+  );
+  const head = (by: Sorting['by'], name: string, hint?: string, place?: number) => (
+    <th
+      key={typeof by === 'string' ? by : `group ${by.id}`}
+      scope="col"
+      aria-sort={isBy(by) ? (sorting.down ? 'descending' : 'ascending') : undefined}
+      {...(onMove && place !== undefined && { class: drag.dropClass(place), ...drag.rowEvents(place) })}
+    >
+      {onMove && place !== undefined && (
+        <span
+          class="shelf-handle"
+          data-screen
+          draggable
+          aria-hidden="true"
+          title={say('shelf.moveColumn')}
+          {...drag.handleEvents(place, name)}
+        />
+      )}
       <button
         type="button"
         class="shelf-sort"
+        title={onMove && place !== undefined ? say('shelf.moveColumn') : undefined}
         onClick={() => setSorting({ by, down: isBy(by) ? !sorting.down : by !== 'title' })}
       >
         {name}
@@ -63,8 +103,8 @@ export function FitTable({ caption, texts, columns, links = true, whole = false 
   return (
     <>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: wider than a narrow window, it is scrolled by keyboard too */}
-      <section class="shelf-scroll" aria-label={say('shelf.textsByGroups')} tabIndex={0}>
-        <table class="shelf-table">
+      <section class="shelf-scroll scrolls-aside" aria-label={say('shelf.textsByGroups')} tabIndex={0}>
+        <table class="shelf-table" ref={table}>
           <caption>
             <span>{caption}</span>
           </caption>
@@ -72,7 +112,9 @@ export function FitTable({ caption, texts, columns, links = true, whole = false 
             <tr>
               {head('title', say('shelf.textColumn'))}
               {head('words', say('report.words'))}
-              {columns.map(({ id, group, step }) => head({ id }, group.name, say('report.atStep', { step })))}
+              {columns.map(({ id, group, step }, i) =>
+                head({ id }, group.name, say('report.atStep', { step }), i),
+              )}
             </tr>
           </thead>
           <tbody>
@@ -90,9 +132,10 @@ export function FitTable({ caption, texts, columns, links = true, whole = false 
                     )}
                   </th>
                   <td>{first.fits[i]!.running.toLocaleString(spokenLanguage())}</td>
-                  {columns.map(({ id, step, fits }) => (
+                  {columns.map(({ id, fits }) => (
                     <td key={id} class={fits[i]!.now ? 'shelf-cell-now' : undefined}>
-                      {sayReach(fits[i]!.reach)} <span class="quiet">{describeFitShort(fits[i]!, step)}</span>
+                      {sayReach(fits[i]!.reach)}{' '}
+                      <span class={fits[i]!.now ? 'unseen' : 'quiet'}>{describeFitShort(fits[i]!)}</span>
                     </td>
                   ))}
                 </tr>
@@ -101,6 +144,9 @@ export function FitTable({ caption, texts, columns, links = true, whole = false 
           </tbody>
         </table>
       </section>
+      <p class="unseen" role="status">
+        {says}
+      </p>
       {rows.length > shown && (
         <button type="button" class="plain" data-screen onClick={() => setShown(shown + PAGE)}>
           {say('ui.showMore', { count: Math.min(PAGE, rows.length - shown) })}

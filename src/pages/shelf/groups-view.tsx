@@ -1,6 +1,8 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import type { Fit } from '../../analyze/index.ts';
 import type { Group } from '../../analyze/types.ts';
+import { keepColumns, loadColumns, watchColumns } from '../../host/store/shelf-columns.ts';
+import { useWatched } from '../../ui/use-watched.ts';
 import { say } from '../../wording/say.ts';
 import { FitTable } from './fit-table.tsx';
 import { ShelfFilters } from './shelf-filters.tsx';
@@ -25,7 +27,9 @@ const AT_FIRST = 6;
 export function GroupsView({ shelf, rank, mark, groups, stepOf, wanted, onWanted }: GroupsViewProps) {
   const [printing, setPrinting] = useState(false);
   const [ticked, setTicked] = useState<readonly string[] | null>(null);
-  const ids = Object.keys(groups).filter((id, i) => (ticked ? ticked.includes(id) : i < AT_FIRST));
+  const order = useWatched(loadColumns, watchColumns) ?? [];
+  const all = inOrder(Object.keys(groups), order);
+  const ids = all.filter((id, i) => (ticked ? ticked.includes(id) : i < AT_FIRST));
   const texts = useMemo(() => shelf.texts.filter((text) => isWanted(text, wanted)), [shelf.texts, wanted]);
   const fits = useMemo(
     () => new Map<string, readonly Fit[]>(ids.map((id) => [id, rank(texts, groups[id]!, mark)])),
@@ -40,7 +44,7 @@ export function GroupsView({ shelf, rank, mark, groups, stepOf, wanted, onWanted
     <div class="sheet">
       <fieldset class="shelf-ticks" data-screen>
         <legend class="quiet">{say('shelf.groupsInTable')}</legend>
-        {Object.entries(groups).map(([id, { name }]) => (
+        {all.map((id) => (
           <label key={id} class="tick">
             <input
               type="checkbox"
@@ -49,7 +53,7 @@ export function GroupsView({ shelf, rank, mark, groups, stepOf, wanted, onWanted
                 setTicked(checked ? [...ids, id] : ids.filter((other) => other !== id))
               }
             />{' '}
-            {name}
+            {groups[id]!.name}
           </label>
         ))}
       </fieldset>
@@ -65,6 +69,11 @@ export function GroupsView({ shelf, rank, mark, groups, stepOf, wanted, onWanted
           caption={say('shelf.groupsCaption', { mark })}
           texts={texts}
           whole={printing}
+          onMove={(from, to) => {
+            const others = ids.filter((_, i) => i !== from);
+            const shown = [...others.slice(0, to), ids[from]!, ...others.slice(to)];
+            void keepColumns([...shown, ...all.filter((id) => !ids.includes(id))]);
+          }}
           columns={ids.map((id) => ({
             id,
             group: groups[id]!,
@@ -76,4 +85,10 @@ export function GroupsView({ shelf, rank, mark, groups, stepOf, wanted, onWanted
       {shelf.texts.length === 0 && <p class="note">{say('shelf.emptyTable')}</p>}
     </div>
   );
+}
+
+/** Ids in the order given; those that are not in it come after, as they were. */
+function inOrder(ids: readonly string[], order: readonly string[]): readonly string[] {
+  const placeOf = (id: string): number => (order.includes(id) ? order.indexOf(id) : order.length);
+  return ids.toSorted((a, b) => placeOf(a) - placeOf(b));
 }

@@ -20,7 +20,7 @@ export function TabsPart({ onTake }: { onTake: (tabs: readonly OpenTab[]) => voi
     <section class="part" aria-labelledby="tabs-title">
       <h2 id="tabs-title">{say('shelf.openPages')}</h2>
       <p class="quiet">{say('shelf.openPagesHint')}</p>
-      <button type="button" class={found ? 'plain' : 'action'} onClick={() => void look()}>
+      <button type="button" class="plain" onClick={() => void look()}>
         {found ? say('shelf.lookAgain') : say('shelf.lookForPages')}
       </button>
       <details open={onlySome || pasted !== ''} onToggle={({ currentTarget: { open } }) => setOnlySome(open)}>

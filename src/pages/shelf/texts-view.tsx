@@ -122,6 +122,7 @@ export function TextsView(props: TextsViewProps) {
           </p>
         </div>
       )}
+      <FirstShelfPart texts={shelf.texts} />
       {sorted.length > 0 && (
         <ol class="shelf-list">
           {sorted.slice(0, shown).map(({ text, fit }, i) => {
@@ -154,7 +155,6 @@ export function TextsView(props: TextsViewProps) {
           {say('ui.showMore', { count: Math.min(PAGE, sorted.length - shown) })}
         </button>
       )}
-      <FirstShelfPart texts={shelf.texts} />
     </div>
   );
 }

@@ -1,6 +1,7 @@
 import { useMemo } from 'preact/hooks';
 import type { Accent, Sequence } from '../../analyze/types.ts';
 import { AccentChoice } from '../../ui/accent-choice.tsx';
+import { patternNames } from '../../ui/pattern-names.ts';
 import { stepTitle } from '../../ui/step-title.ts';
 import { LoadFault, useLoaded } from '../../ui/use-loaded.ts';
 import { say } from '../../wording/say.ts';
@@ -27,6 +28,7 @@ export function GroupStep({ sequence, step, name, accent, onName, onStep, onAcce
     () => (makeRows instanceof LoadFault ? [] : (makeRows?.(sequence) ?? null)),
     [makeRows, sequence],
   );
+  const taught = (step && sequence.steps[step - 1]?.teaches) || [];
   return (
     <section class="welcome-step" aria-labelledby="welcome-group">
       <h2 id="welcome-group">{say('welcome.stepGroup')}</h2>
@@ -51,23 +53,28 @@ export function GroupStep({ sequence, step, name, accent, onName, onStep, onAcce
         rows.length > 0 && <WordRows rows={rows} step={step} onStep={onStep} />
       )}
       <div class="welcome-fields">
-        <label class="picker">
-          {say(rows?.length === 0 ? 'welcome.taughtThrough' : 'welcome.orStep')}
-          <select
-            id="welcome-step"
-            class="field"
-            value={step === null ? '' : String(step)}
-            onChange={({ currentTarget }) => onStep(Number(currentTarget.value))}
-          >
-            {step === null && <option value="">{say('welcome.chooseStep')}</option>}
-            {Array.from({ length: sequence.steps.length + 1 }, (_, i) => (
-              <option key={i} value={String(i)}>
-                {i > 0 && `${i}. `}
-                {stepTitle(sequence, i)}
-              </option>
-            ))}
-          </select>
-        </label>
+        <div>
+          <label class="picker">
+            {say(rows?.length === 0 ? 'welcome.taughtThrough' : 'welcome.orStep')}
+            <select
+              id="welcome-step"
+              class="field"
+              value={step === null ? '' : String(step)}
+              onChange={({ currentTarget }) => onStep(Number(currentTarget.value))}
+            >
+              {step === null && <option value="">{say('welcome.chooseStep')}</option>}
+              {Array.from({ length: sequence.steps.length + 1 }, (_, i) => (
+                <option key={i} value={String(i)}>
+                  {i > 0 && `${i}. `}
+                  {stepTitle(sequence, i)}
+                </option>
+              ))}
+            </select>
+          </label>
+          {taught.length > 0 && (
+            <p class="quiet">{say('welcome.taughtNow', { what: patternNames(taught) })}</p>
+          )}
+        </div>
         <AccentChoice accent={accent} onChange={onAccent} />
       </div>
     </section>

@@ -6,6 +6,7 @@ import { listSequences, loadSequences, watchSequences } from '../../host/store/s
 import { StorageFault } from '../../host/store/store-item.ts';
 import { typedStore } from '../../host/store/typed-store.ts';
 import { FaultNote } from '../../ui/fault-note.tsx';
+import { sayList } from '../../ui/say-list.ts';
 import { useTyped } from '../../ui/use-typed.ts';
 import { useWatched } from '../../ui/use-watched.ts';
 import { say } from '../../wording/say.ts';
@@ -32,6 +33,11 @@ export function WelcomePage() {
   const through = step !== null && step <= sequence.steps.length ? step : null;
 
   const accent = accentPicked ?? accentAtFirst(sequence);
+
+  const missing = [
+    name.trim() === '' && say('welcome.toDoName'),
+    through === null && say('welcome.toDoStep'),
+  ].filter((part) => part !== false);
 
   async function keep(): Promise<void> {
     if (name.trim() === '') {
@@ -65,11 +71,16 @@ export function WelcomePage() {
         <p class="brand">Wordreach</p>
         <h1>{say('welcome.headline')}</h1>
         <p class="welcome-lead">{say('welcome.lead')}</p>
-        <a class="plain" href={PRACTICE}>
-          {say('welcome.skip')}
-        </a>
+        <p class="row">
+          <a class="plain" href={PRACTICE}>
+            {say('welcome.skip')}
+          </a>
+          <a class="plain" href="/help.html">
+            {say('ui.helpPage')}
+          </a>
+        </p>
       </header>
-      <main tabIndex={-1}>
+      <main class="welcome-columns" tabIndex={-1}>
         <form
           class="welcome-steps"
           onSubmit={(event) => {
@@ -98,16 +109,19 @@ export function WelcomePage() {
           />
           <section class="welcome-step" aria-labelledby="welcome-try">
             <h2 id="welcome-try">{say('welcome.stepTry')}</h2>
-            <Guide />
             <p class="quiet">{say('welcome.tryHint')}</p>
+          </section>
+          <div class="welcome-finish">
             <button type="submit" class="action">
               {say('welcome.keepAndTry')}
             </button>
+            <p class="quiet">{missing.length > 0 && say('welcome.stillToDo', { what: sayList(missing) })}</p>
             <p class="welcome-fault" role="alert">
               {fault}
             </p>
-          </section>
+          </div>
         </form>
+        <Guide />
       </main>
     </div>
   );
@@ -122,8 +136,8 @@ function Guide() {
     { picture: 'desk', text: say('welcome.guideDesk') },
   ];
   return (
-    <div class="guide">
-      <h3 id="guide-title">{say('welcome.guide')}</h3>
+    <section class="guide" aria-labelledby="guide-title">
+      <h2 id="guide-title">{say('welcome.guide')}</h2>
       <ol class="guide-parts">
         {parts.map(({ picture, text }) => (
           <li key={picture}>
@@ -133,6 +147,6 @@ function Guide() {
         ))}
       </ol>
       <p class="quiet">{say('welcome.guideDeference')}</p>
-    </div>
+    </section>
   );
 }

@@ -73,7 +73,8 @@ export const desk = {
   stillNeeded: `${names.missingPatterns.en}:`,
   swaps: names.replacementWords.en,
   lookingForSwaps: 'Looking…',
-  noSwaps: 'No readable replacement word was found. Pre-teach this word, or leave it.',
+  noSwaps:
+    'No readable replacement word was found. Pre-teach this word, or press “Plan changes”, which changes sentences too.',
   groupReadsIt: 'The group can read it',
   groupDoesNotReadIt: 'Not yet readable for the group',
   everywhere: 'replace everywhere',

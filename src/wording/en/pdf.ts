@@ -1,6 +1,6 @@
 /** The page that shows a PDF, shaded. */
 export const pdf = {
-  title: 'A PDF, shaded',
+  title: 'Shade a PDF',
   reading: 'Reading the PDF…',
   readingPages: 'Reading the PDF: {done} of {all} pages.',
   tabGone:

@@ -28,7 +28,7 @@ export const report = {
   inNoStep: 'not in sequence',
   atStep: 'step {step}',
   onlyWithOthers: 'these words also need another pattern',
-  opensPlaces: { one: '1 more word readable if taught', other: '{count} more words readable if taught' },
+  opensPlaces: { one: '1 more word readable', other: '{count} more words readable' },
   sequence: 'Sequence',
   sequenceStep: '{sequence}, step {step} of {steps}: {title}',
   noSequence: 'None',

@@ -4,7 +4,7 @@ import type { Translated } from '../translation.ts';
 
 /** The card beside a word of a page. */
 export const card: Translated<typeof english> = {
-  hear: 'oírla',
+  hear: 'escuchar',
   close: 'cerrar',
   stillNeeded: names.missingPatterns.es,
   nowTaught: 'Marcado como enseñado: {pattern}.',

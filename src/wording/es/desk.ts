@@ -6,7 +6,7 @@ import type { Translated } from '../translation.ts';
 export const desk: Translated<typeof english> = {
   title: 'Mesa',
   deference:
-    'Los pasajes se quedan en este navegador. Los textos de otros pueden tener derechos de autor. A usted le corresponde pedir permiso. Cada copia nombra su fuente. Su propio criterio va por delante.',
+    'Los pasajes se quedan en este navegador. Los textos de otros pueden tener derechos de autor. A usted le corresponde pedir permiso. Cada copia indica la fuente. Usted decide.',
   parted:
     'Otra ventana también cambió este pasaje. Se conservan las dos versiones. La suya se llama ahora «{title}».',
 
@@ -63,7 +63,7 @@ export const desk: Translated<typeof english> = {
   reach: 'Legible',
   practisesThisStep: 'Practica este paso',
   asFound: 'Texto original',
-  percent: '{percent} %',
+  percent: '{percent}%',
   nothingNew: 'este paso no enseña nada nuevo',
   countWords: { one: '1 palabra', other: '{count} palabras' },
   practises: { one: '{pattern}: 1 palabra', other: '{pattern}: {count} palabras' },
@@ -79,7 +79,7 @@ export const desk: Translated<typeof english> = {
   swaps: names.replacementWords.es,
   lookingForSwaps: 'Buscando…',
   noSwaps:
-    'No se encontró ninguna palabra de reemplazo legible. Enseñe esta palabra antes de leer, o déjela.',
+    'No se encontró ninguna palabra de reemplazo legible. Enseñe antes esta palabra, o pulse «Planear cambios», que cambia también oraciones.',
   groupReadsIt: 'El grupo puede leerla',
   groupDoesNotReadIt: 'El grupo aún no puede leerla',
   everywhere: 'reemplazar en todo',
@@ -113,8 +113,8 @@ export const desk: Translated<typeof english> = {
   planTheChanges: 'Planear cambios',
   bringItTo: 'Legible al menos',
   withAtMost: 'Enseñar antes hasta',
-  targetWithHelp: '{percent} %, con ayuda (Betts, 1946)',
-  targetAlone: '{percent} %, sin ayuda (Betts, 1946)',
+  targetWithHelp: '{percent}%, con ayuda (Betts, 1946)',
+  targetAlone: '{percent}%, sin ayuda (Betts, 1946)',
   targetEveryWord: 'todas las palabras',
   countStoryWords: { one: '1 palabra', other: '{count} palabras' },
   propose: 'Proponer cambios',
@@ -143,7 +143,7 @@ export const desk: Translated<typeof english> = {
   now: 'Ahora',
   withTicked: 'Con los cambios marcados',
   wanted: 'Se busca',
-  atLeast: 'al menos {percent} %',
+  atLeast: 'al menos {percent}%',
   atMost: 'hasta {count}',
   longestSentence: 'Oración más larga, en palabras',
   wordsNotRead: 'Palabras que aún no son descifrables',
@@ -164,7 +164,7 @@ export const desk: Translated<typeof english> = {
   aboutBetts:
     'E. A. Betts, Foundations of Reading Instruction (1946): los niños leen con ayuda cuando conocen 95 de cada 100 palabras, y sin ayuda cuando conocen 99. Wordreach solo estima qué palabras se pueden decodificar.',
 
-  rewriteWithModel: 'Reescribir con el modelo del navegador',
+  rewriteWithModel: 'Reescribir con la IA del navegador',
   aboutModel:
     'El modelo de lenguaje de este navegador funciona en este equipo. Nada de lo que escribe se envía a ningún sitio. Wordreach comprueba cada reescritura y muestra solo las que son más legibles y conservan todos los nombres, los números y las negaciones. Lea cada una antes de usarla.',
   noModelHere: 'Este navegador no tiene un modelo de lenguaje propio. Todo lo demás funciona sin él.',
@@ -173,8 +173,8 @@ export const desk: Translated<typeof english> = {
   rewriteSentence: 'Reescribir la oración',
   rewriteForGroup: 'Reescribir para este grupo',
   putCursor: 'Para reescribir una sola oración, ponga el cursor en una de sus palabras.',
-  downloadingModel: 'Descargando el modelo de lenguaje: {percent} %',
-  downloadingModelOf: 'Descargando el modelo de lenguaje: {percent} % de {size} MB',
+  downloadingModel: 'Descargando el modelo de lenguaje: {percent}%',
+  downloadingModelOf: 'Descargando el modelo de lenguaje: {percent}% de {size} MB',
   rewriting: 'Reescribiendo la oración {number} de {all}…',
   cancelRewriting: 'Cancelar',
   noRewriting: 'No se encontró ninguna reescritura que sea más legible y conserve el sentido.',

@@ -13,12 +13,12 @@ export const help: Translated<typeof english> = {
   word: 'Una palabra, por partes',
   wordLead:
     'Ponga el puntero sobre una palabra marcada, o pulse Alt y haga clic en cualquier palabra. La tarjeta muestra sus grafías con sus sonidos, su base y sus terminaciones, los patrones que faltan y las palabras de reemplazo.',
-  wordCounts: `«${names.countsAs.es}» cambia lo que la palabra es para este grupo, y lo cambia de vuelta. «${names.markAsTaught.es}» es para un patrón cada vez.`,
+  wordCounts: `«${names.countsAs.es}» cambia cómo cuenta la palabra para este grupo; puede deshacerlo. «${names.markAsTaught.es}» marca un solo patrón.`,
   figure: 'Un buen porcentaje',
   figureLead:
-    'El porcentaje es la parte de las palabras que el grupo puede leer. Lo usual es 95 % para leer con ayuda y 99 % para leer sin ayuda (E. A. Betts, Foundations of Reading Instruction, 1946). Con menos de 95 %, lea el texto en voz alta, edítelo o guárdelo para un paso posterior.',
+    'El porcentaje indica cuántas palabras del texto puede leer el grupo. Lo usual es 95% para leer con ayuda y 99% para leer sin ayuda (E. A. Betts, Foundations of Reading Instruction, 1946). Con menos de 95%, lea el texto en voz alta, edítelo o guárdelo para un paso posterior.',
   terms: 'Términos',
-  keys: 'Teclas',
+  keys: 'Atajos de teclado',
   keysLead:
     'Estas son las teclas como las tiene su navegador ahora. Cámbielas en su página de atajos de extensiones.',
   keyButton: 'Sombrear la página o quitar el sombreado',
@@ -45,20 +45,20 @@ export const help: Translated<typeof english> = {
   cannot: 'Texto que Wordreach no puede leer',
   cannotPdf:
     'Un PDF con contraseña, de más de 300 páginas o de más de 25 MB. En Firefox, cualquier PDF en una pestaña: guárdelo y abra el archivo.',
-  cannotDrawn: `Texto dibujado: abra una imagen en la mesa, elija «Leer esta imagen» en el menú de una imagen, o pulse «${names.readScreen.es}» en el panel. La letra a mano, las fotos torcidas y la letra muy pequeña no se leen bien, así que revise las palabras en recuadros discontinuos.`,
+  cannotDrawn: `Texto dibujado: abra una imagen en la mesa, elija «Leer esta imagen» en el menú de una imagen, o pulse «${names.readScreen.es}» en el panel. La letra manuscrita, las fotos torcidas y la letra muy pequeña no se leen bien, así que revise las palabras con recuadro de puntos.`,
   cannotFrame: 'Una parte de otro sitio: ábrala en su propia pestaña.',
   cannotField: 'Texto en un campo para escribir: cópielo y péguelo en la mesa.',
-  cannotBrowser: 'Páginas del navegador y de su tienda: el navegador no deja entrar a las extensiones.',
+  cannotBrowser: 'Páginas del navegador y de su tienda: el navegador no permite extensiones ahí.',
   cannotLanguage: 'Otros idiomas: Wordreach solo lee inglés.',
   trouble: 'Si algo va mal',
   troubleButton: 'No ve el botón: abra el menú de extensiones (la pieza de rompecabezas) y fije Wordreach.',
   troubleShare:
     'El porcentaje parece equivocado: mire qué texto se revisa (cuento principal, toda la página o selección) y lea la nota que está encima del porcentaje, si hay alguna.',
   troubleWord:
-    'Una palabra se juzga mal: elija en su tarjeta cómo cuenta. Las palabras dudosas necesitan su propia mirada.',
-  troubleStuck: 'No pasa nada: cargue la página otra vez y pulse otra vez el botón.',
+    'Una palabra está mal clasificada: elija en su tarjeta cómo cuenta. Las palabras dudosas, revíselas usted.',
+  troubleStuck: 'No ocurre nada al pulsar: recargue la página y pulse otra vez el botón.',
   troubleDetails:
-    'Avisa de un fallo: estos detalles nombran la versión y el navegador. No dicen nada de sus grupos.',
+    'Para avisar de un fallo, copie estos detalles. Indican la versión y el navegador, nada de sus grupos.',
   copy: 'Copiar detalles',
   copied: 'Copiado.',
   notCopied: 'El navegador no permitió copiar. Estos son los detalles:',
@@ -66,5 +66,5 @@ export const help: Translated<typeof english> = {
   practice: 'Practicar con un cuento',
   privacy: 'Privacidad',
   deference:
-    'Wordreach estima qué palabras se pueden decodificar. No evalúa a ningún niño. El programa de su escuela, sus especialistas en lectura y su propio criterio van por delante.',
+    'Wordreach estima qué palabras se pueden decodificar. No evalúa a ningún niño. El programa de su escuela, sus especialistas en lectura y su propio criterio tienen la última palabra.',
 };

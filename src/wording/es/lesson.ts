@@ -14,7 +14,7 @@ export const lesson: Translated<typeof english> = {
   noPassage: 'ninguno',
   untitled: 'Sin título',
   nothingTaught: 'Aún no se ha enseñado nada. Elija un paso para el grupo en la página Grupos.',
-  about: 'Practica {patterns}.',
+  about: 'Se practica: {patterns}.',
   sheetNumber: names.version.es,
   newSheet: names.shuffleAll.es,
   numberHint:
@@ -26,7 +26,7 @@ export const lesson: Translated<typeof english> = {
   pin: 'Fijar',
   unpin: 'Soltar',
   putBack: 'Volver a poner',
-  leaveOut: 'Omitir',
+  leaveOut: 'Quitar',
   leftOut: 'No está en esta hoja.',
   text: 'Texto',
   noteFor: '{title}: nota para usted',

@@ -10,7 +10,7 @@ export const panel: Translated<typeof english> = {
   openAStory:
     'Abra un cuento en la web. Después pulse el botón de Wordreach en la barra de herramientas. Wordreach lee una página solo cuando usted lo pulsa.',
   deference:
-    'Wordreach estima qué palabras puede decodificar un grupo. No evalúa a ningún niño. El programa de su escuela y su propio criterio van por delante.',
+    'Wordreach estima qué palabras puede decodificar un grupo. No evalúa a ningún niño. El programa de su escuela y su propio criterio tienen la última palabra.',
   otherLanguage:
     'Esta página dice que está en {language}. Wordreach solo lee inglés, así que sus resultados con otras palabras no son fiables.',
   alsoTaught: names.taughtEarly.es,

@@ -17,7 +17,7 @@ export const patterns: Translated<typeof english> = {
   openInLonger: 'sílabas abiertas en palabras más largas',
   vowelConsonantEInLonger: 'sílabas vocal-consonante-e en palabras más largas',
   vowelTeamInLonger: 'sílabas con grupo vocálico en palabras más largas',
-  rControlledInLonger: 'sílabas de vocal con r en palabras más largas',
+  rControlledInLonger: 'sílabas de vocal controlada por r en palabras más largas',
   twoSyllables: 'palabras de dos sílabas',
   threeSyllables: 'palabras de tres o más sílabas',
   doubleConsonant: 'doblar la consonante final',

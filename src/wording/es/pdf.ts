@@ -3,7 +3,7 @@ import type { Translated } from '../translation.ts';
 
 /** The page that shows a PDF, shaded. */
 export const pdf: Translated<typeof english> = {
-  title: 'Un PDF, sombreado',
+  title: 'Sombrear un PDF',
   reading: 'Leyendo el PDF…',
   readingPages: 'Leyendo el PDF: {done} de {all} páginas.',
   tabGone:

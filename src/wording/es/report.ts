@@ -16,7 +16,7 @@ export const report: Translated<typeof english> = {
   forAtStep: 'Grupo {group}, paso {step} de {sequence}, {day}.',
   forGroup: 'Grupo {group}, {day}.',
   deference:
-    'Wordreach estima qué palabras puede decodificar un grupo con los patrones enseñados. No evalúa a ningún niño. El criterio docente va por delante.',
+    'Wordreach estima qué palabras puede decodificar un grupo con los patrones enseñados. No evalúa a ningún niño. El criterio docente tiene la última palabra.',
   gapsHint:
     'De cada patrón: su paso y cuántas palabras más son legibles si se enseña solo ese. Una palabra que aparece dos veces cuenta dos veces. Otras palabras necesitan además otro patrón.',
   allGaps: 'Todos los patrones que faltan ({count})',
@@ -31,8 +31,8 @@ export const report: Translated<typeof english> = {
   atStep: 'paso {step}',
   onlyWithOthers: 'estas palabras necesitan además otro patrón',
   opensPlaces: {
-    one: '1 palabra más legible si se enseña',
-    other: '{count} palabras más legibles si se enseña',
+    one: '1 palabra más legible',
+    other: '{count} palabras más legibles',
   },
   sequence: 'Secuencia',
   sequenceStep: '{sequence}, paso {step} de {steps}: {title}',

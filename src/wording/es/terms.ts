@@ -11,7 +11,7 @@ export const terms: Translated<typeof english> = {
   vceMeans: 'Una vocal, una consonante y una e muda. La vocal es larga, como en lake.',
   team: 'grupo vocálico',
   teamMeans: 'Letras que juntas representan una sola vocal, como en rain.',
-  rControlled: 'vocal con r',
+  rControlled: 'vocal controlada por r',
   rControlledMeans: 'Una r cambia el sonido de la vocal que la precede, como en star.',
   consonantLe: 'consonante-le',
   consonantLeMeans: 'Una consonante y le al final de una palabra, como en ta·ble.',
