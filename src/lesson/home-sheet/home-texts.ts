@@ -7,6 +7,7 @@ export interface HomeTexts {
   readonly aboutWords: string;
   readonly apostrophe: string;
   readonly spelling: string;
+  readonly silent: string;
   readonly and: string;
   readonly read: string;
   readonly bySight: string;
@@ -23,6 +24,7 @@ export const homeTexts: Readonly<Record<'en' | 'es', HomeTexts>> = {
     aboutMany: 'In class we are learning new spellings, such as {spellings}.',
     apostrophe: 'We also read words with an apostrophe, such as {word}.',
     spelling: '“{letters}”, as in {word}',
+    silent: 'silent “{letters}”, as in {word}',
     and: 'and',
     aboutWords: 'In class we are learning to read words like {word}.',
     read: 'Words to read together',
@@ -42,6 +44,7 @@ export const homeTexts: Readonly<Record<'en' | 'es', HomeTexts>> = {
     aboutMany: 'En clase aprendemos nuevas grafías inglesas, como {spellings}.',
     apostrophe: 'También leemos palabras con apóstrofo, como {word}.',
     spelling: '«{letters}», como en {word}',
+    silent: '«{letters}» muda, como en {word}',
     and: 'y',
     aboutWords: 'En clase aprendemos a leer palabras inglesas como {word}.',
     read: 'Palabras para leer juntos',
