@@ -92,11 +92,12 @@ export const BREAK_RULES: readonly BreakRule[] = [
     worth: -3,
   },
   {
-    name: 'never within even though, and side by side',
+    name: 'never within out of, even though and side by side',
     example: 'They sat side by side.',
     counterExample: 'We could not hear him | because the wind blew.',
     applies: ({ before, here, next, words, i }) =>
       (before.word === 'even' && here.is === 'clause') ||
+      (before.word === 'out' && here.word === 'of') ||
       before.word === next?.word ||
       (before.is === 'preposition' && here.word === words[i - 2]?.word),
     worth: NEVER,
