@@ -253,7 +253,9 @@ export const BREAK_RULES: readonly BreakRule[] = [
     applies: beforeKind(
       'preposition',
       ({ here, next }) =>
-        isParticle(here.word) && (next === undefined || !opensThing(next) || /[,.!?;:]/.test(here.shown)),
+        isParticle(here.word) &&
+        !(here.word === 'out' && next?.word === 'of') &&
+        (next === undefined || !opensThing(next) || /[,.!?;:]/.test(here.shown)),
     ),
     worth: -2.5,
   },
