@@ -4,6 +4,7 @@ import type { LessonInput } from '../lesson-input.ts';
 import type { LessonBlock, PartMaker } from '../lesson-part.ts';
 import { rowOf } from '../new-pattern/choose-words.ts';
 import type { Picker } from '../picker.ts';
+import { isOnSyllables } from '../syllable-division/choose-words.ts';
 import type { ListedWord } from '../word-lists/listed-words.ts';
 import { isPractised, stepsBefore, takeInTurn, wordsOfPattern } from '../words-of-patterns.ts';
 import { homeTexts } from './home-texts.ts';
@@ -99,6 +100,7 @@ function sheet(
     aboutSeveral,
     aboutMany,
     aboutWords,
+    aboutLonger,
     apostrophe,
     spelling,
     silent,
@@ -118,7 +120,9 @@ function sheet(
   const spellings = list(found, `, ${and} `);
   const first = (
     found.length === 0
-      ? aboutWords
+      ? isOnSyllables(input)
+        ? aboutLonger
+        : aboutWords
       : all.length > found.length
         ? aboutMany
         : found.length === 1

@@ -5,6 +5,7 @@ export interface HomeTexts {
   readonly aboutSeveral: string;
   readonly aboutMany: string;
   readonly aboutWords: string;
+  readonly aboutLonger: string;
   readonly apostrophe: string;
   readonly spelling: string;
   readonly silent: string;
@@ -27,6 +28,7 @@ export const homeTexts: Readonly<Record<'en' | 'es', HomeTexts>> = {
     silent: 'silent “{letters}”, as in {word}',
     and: 'and',
     aboutWords: 'In class we are learning to read words like {word}.',
+    aboutLonger: 'In class we are learning to read longer words, such as {word}.',
     read: 'Words to read together',
     bySight: 'Words to know at a glance',
     how: [
@@ -47,6 +49,7 @@ export const homeTexts: Readonly<Record<'en' | 'es', HomeTexts>> = {
     silent: '«{letters}» muda, como en {word}',
     and: 'y',
     aboutWords: 'En clase aprendemos a leer palabras inglesas como {word}.',
+    aboutLonger: 'En clase aprendemos a leer palabras inglesas más largas, como {word}.',
     read: 'Palabras para leer juntos',
     bySight: 'Palabras para reconocer de un vistazo',
     how: [
