@@ -39,10 +39,10 @@ export function plainExamples(
   const fit = examples
     .filter((each) => {
       const { units, affixes } = each.reading;
+      if (affixes.length > 0) return false;
       const at = units.findIndex((unit) => unit.letters === letters && unit.sound === sound);
       const before = units[at + 1]?.sound ?? '';
       return (
-        affixes.length === 0 &&
         at !== -1 &&
         units.every((unit) => unit.letters !== letters || unit.sound === sound) &&
         !(VOWEL.test(sound) && before.startsWith('R'))
@@ -57,10 +57,11 @@ function makeIndex(known: KnownWords): Map<PatternId, KnownWord[]> {
   const index = new Map<PatternId, KnownWord[]>();
   for (const word of known.words) {
     if (word.homograph || word.standing === 'by-sight' || word.reading.source === 'guess') continue;
-    for (const id of new Set(ownUnits(word).map(({ pattern }) => pattern))) {
-      const words = index.get(id);
-      if (words) words.push(word);
-      else index.set(id, [word]);
+    for (const { pattern, affix } of word.reading.units) {
+      if (affix !== undefined) continue;
+      const words = index.get(pattern);
+      if (!words) index.set(pattern, [word]);
+      else if (words.at(-1) !== word) words.push(word);
     }
   }
   return index;

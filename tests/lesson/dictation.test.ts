@@ -60,7 +60,7 @@ test('by-sight words are those of the latest steps more often', () => {
 describe('sentences', () => {
   test('are those of the passage the group can read; where none practises the lesson, one is composed', () => {
     const input = lessonInput('england-2013', 12, {}, passage);
-    const sheets = Array.from({ length: 12 }, (_, seed) => rowsOf(blocksOf(input, seed), 'sentences').flat());
+    const sheets = Array.from({ length: 24 }, (_, seed) => rowsOf(blocksOf(input, seed), 'sentences').flat());
     const isFound = (sentence: string): boolean => passage.text.includes(sentence);
     expect(sheets.map((drawn) => drawn.filter(isFound).length)).toEqual(sheets.map(() => 1));
     expect(sheets.map(({ length }) => length)).toEqual(sheets.map(() => 2));

@@ -332,6 +332,29 @@ test.each([
   expect(isMistakable(word, sound)).toBe(true),
 );
 
+test('words to divide in a lesson on closed syllables have no open one before it is taught', () => {
+  const input = lessonInput('second-tide', 10);
+  expect(input.focus).toContain('type-closed');
+  expect(input.sequence!.steps.slice(10).flatMap(({ teaches }) => teaches)).toContain('type-open');
+  for (let seed = 0; seed < 12; seed++) {
+    const words = makeOf(syllableDivision, input, seed).blocks.flatMap(({ rows }) => rows);
+    expect(words.length).toBeGreaterThan(2);
+    for (const [word, , types] of words) expect(types!.split(', '), word).not.toContain('open');
+  }
+});
+
+test('a home sheet names a silent w alone, and no card is sw', () => {
+  const input = lessonInput('england-2013', 30);
+  expect(input.focus).toContain('w-silent');
+  for (let seed = 0; seed < 6; seed++) {
+    const [about] = makeOf(homeSheet, input, seed).blocks;
+    expect(about!.rows[0]![0]).toContain('silent “w”, as in sword');
+    const letters = makeOf(cards, input, seed, { of: 'letters' }).blocks.flatMap(({ rows }) => rows.flat());
+    expect(letters.length).toBeGreaterThan(0);
+    expect(letters).not.toContain('sw');
+  }
+});
+
 test('a home sheet is in the language asked for, with the same words', () => {
   const input = lessonInput('steady-steps', 29);
   const [english, spanish] = ['en', 'es'].map((language) => makeOf(homeSheet, input, 3, { language }));

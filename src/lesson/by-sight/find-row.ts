@@ -2,9 +2,10 @@ import { fitWords, isEndTaught } from '../fit-words.ts';
 import type { LessonInput } from '../lesson-input.ts';
 import type { Picker } from '../picker.ts';
 
-/** Words in a row, and how often the one to find is among them. */
-const ROW = 7;
+/** How often the word to find is in its row. */
 const TIMES = 3;
+/** So many others fit a line beside it: of was, would, through. */
+const othersBeside = (word: string): number => (word.length < 5 ? 4 : word.length < 7 ? 3 : 2);
 /** At least so many words that look like it, and differ from it, make a row worth looking through. */
 const FEWEST_OTHERS = 2;
 
@@ -35,9 +36,9 @@ export function findRow(
     .slice(0, 10)
     .map(({ each }) => each);
   const fill = pool.filter((each) => Math.abs(each.length - small.length) <= 1 && !like.includes(each));
-  const distractors = [...picker.pick(like, ROW - TIMES)];
-  if (distractors.length < ROW - TIMES)
-    distractors.push(...picker.pickEarly(fill, ROW - TIMES - distractors.length));
+  const count = othersBeside(small);
+  const distractors = [...picker.pick(like, count)];
+  if (distractors.length < count) distractors.push(...picker.pickEarly(fill, count - distractors.length));
   if (distractors.length < FEWEST_OTHERS) return [];
   return spread(word, distractors, picker);
 }

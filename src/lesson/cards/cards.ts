@@ -23,6 +23,8 @@ const FEWEST_DIVIDED = 2;
 const ENOUGH_BARE = 4;
 /** Rows whose letters are no card. */
 const NO_LETTERS = /^(?:syllable|spelling change|contraction|possessive|compound|root|rime)/;
+/** A card with the sw of sword would be read as that of swim. */
+const MISLEADS = 'w-silent';
 /** Whole words show these: sunset, can't, Bram's. */
 const WHOLE_WORDS = /^(?:compound|contraction|possessive)/;
 /** Letters that make fewer words of the lesson are no cards; its words are. */
@@ -106,14 +108,15 @@ function cardsBlock(texts: readonly string[], size: 6 | 12, of: string): LessonB
 function lettersOf(input: LessonInput, count: number, picker: Picker): string[] {
   const { focus, known } = input;
   const rows = picker.shuffle(focus.filter(isPractised).flatMap((id) => rowOf(id) ?? []));
-  const own = rows.flatMap(({ family, letters }) => {
+  const own = rows.flatMap(({ id, family, letters }) => {
     const first = letters.split(' ')[0] ?? '';
-    if (first === '' || NO_LETTERS.test(family)) return [];
+    if (first === '' || NO_LETTERS.test(family) || id === MISLEADS) return [];
     return [family === 'suffix' ? `-${first}` : family === 'prefix' ? `${first}-` : first];
   });
   const texts = new Set(own.slice(0, Math.ceil((count * OWN_IN_TWELVE) / 12)));
   const isCard = ({ pattern, letters, affix }: Unit): boolean =>
     affix === undefined &&
+    pattern !== MISLEADS &&
     correspondenceOf(pattern) !== undefined &&
     known.knows(pattern) &&
     rowOf(pattern)!.letters.split(' ').includes(letters);

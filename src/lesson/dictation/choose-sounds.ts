@@ -13,8 +13,8 @@ export interface SoundToWrite {
   readonly keyWord: string;
 }
 
-/** Of s a group at the end of its sequence knows more ways than fit a line; those beyond are rare. */
-const MOST_LETTERS = 8;
+/** Of the British or a group at the end of its sequence knows more ways than fit a line; those beyond are rare. */
+const MOST_LETTERS = 12;
 
 /**
  * Sounds the group was taught letters for: first those of the lesson, then those of the latest steps likelier. Not the weak

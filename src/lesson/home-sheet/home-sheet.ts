@@ -1,8 +1,10 @@
+import { patternLabel } from '../../marks/pattern-label.ts';
 import { chooseBySight } from '../dictation/choose-words.ts';
 import type { LessonInput } from '../lesson-input.ts';
 import type { LessonBlock, PartMaker } from '../lesson-part.ts';
 import { rowOf } from '../new-pattern/choose-words.ts';
 import type { Picker } from '../picker.ts';
+import { isOnSyllables } from '../syllable-division/choose-words.ts';
 import type { ListedWord } from '../word-lists/listed-words.ts';
 import { isPractised, stepsBefore, takeInTurn, wordsOfPattern } from '../words-of-patterns.ts';
 import { homeTexts } from './home-texts.ts';
@@ -16,6 +18,8 @@ const NO_LETTERS = /^(?:syllable|rime|spelling change|contraction|possessive|com
 const MOST_NAMED = 5;
 /** Short forms and owners show no other pattern, and no word of another shows them. */
 const APOSTROPHE = /^(?:contraction|possessive)/;
+/** Letters that say nothing, by what teachers call them: silent w as in sword. */
+const SILENT = /^silent (\w+)/;
 const BY_SIGHT = 4;
 /** Fewer words are no practice. */
 const FEWEST = 3;
@@ -96,8 +100,10 @@ function sheet(
     aboutSeveral,
     aboutMany,
     aboutWords,
+    aboutLonger,
     apostrophe,
     spelling,
+    silent,
     and,
     read,
     bySight: glance,
@@ -108,13 +114,15 @@ function sheet(
   const named = [...all].sort((a, b) => b.count - a.count).slice(0, MOST_NAMED);
   const found = all
     .filter((one) => named.includes(one))
-    .map(({ letters, words }) =>
-      spelling.replace('{letters}', letters).replace('{word}', list(words, ` ${and} `)),
+    .map(({ letters, isSilent, words }) =>
+      (isSilent ? silent : spelling).replace('{letters}', letters).replace('{word}', list(words, ` ${and} `)),
     );
   const spellings = list(found, `, ${and} `);
   const first = (
     found.length === 0
-      ? aboutWords
+      ? isOnSyllables(input)
+        ? aboutLonger
+        : aboutWords
       : all.length > found.length
         ? aboutMany
         : found.length === 1
@@ -150,8 +158,18 @@ function sheet(
   ];
 }
 
+interface Subject {
+  readonly letters: string;
+  /** The w of sword, which is named alone. */
+  readonly isSilent: boolean;
+  readonly words: readonly string[];
+  /** How many words have it. */
+  readonly count: number;
+}
+
 /** The letters the step teaches, in its order, with a word for each of their sounds and how many words have them; no changes of spelling, which have none. */
-function subjects(input: LessonInput): { letters: string; words: string[]; count: number }[] {
+function subjects(input: LessonInput): Subject[] {
+  const silent = new Set<string>();
   const found = new Map<string, string[]>();
   const counts = new Map<string, number>();
   for (const id of input.focus.filter(isPractised)) {
@@ -163,12 +181,19 @@ function subjects(input: LessonInput): { letters: string; words: string[]; count
     const key = row.keyWord !== '' && input.known.reads(row.keyWord) ? row.keyWord : undefined;
     const word = key ?? examples[0]?.word;
     if (word === undefined) continue;
+    const unsaid = SILENT.exec(patternLabel(id))?.[1];
     const spelt = row.family === 'suffix' ? `-${first}` : row.family === 'prefix' ? `${first}-` : first;
-    const letters = spelt.replace('_', '–');
+    const letters = unsaid ?? spelt.replace('_', '–');
+    if (unsaid !== undefined) silent.add(letters);
     found.set(letters, [...(found.get(letters) ?? []), word]);
     counts.set(letters, (counts.get(letters) ?? 0) + examples.length);
   }
-  return [...found].map(([letters, words]) => ({ letters, words, count: counts.get(letters)! }));
+  return [...found].map(([letters, words]) => ({
+    letters,
+    isSilent: silent.has(letters),
+    words,
+    count: counts.get(letters)!,
+  }));
 }
 
 /** `a, b and c`, with ` and ` or `, and ` before the last. */

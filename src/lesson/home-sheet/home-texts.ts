@@ -5,8 +5,10 @@ export interface HomeTexts {
   readonly aboutSeveral: string;
   readonly aboutMany: string;
   readonly aboutWords: string;
+  readonly aboutLonger: string;
   readonly apostrophe: string;
   readonly spelling: string;
+  readonly silent: string;
   readonly and: string;
   readonly read: string;
   readonly bySight: string;
@@ -23,8 +25,10 @@ export const homeTexts: Readonly<Record<'en' | 'es', HomeTexts>> = {
     aboutMany: 'In class we are learning new spellings, such as {spellings}.',
     apostrophe: 'We also read words with an apostrophe, such as {word}.',
     spelling: '“{letters}”, as in {word}',
+    silent: 'silent “{letters}”, as in {word}',
     and: 'and',
     aboutWords: 'In class we are learning to read words like {word}.',
+    aboutLonger: 'In class we are learning to read longer words, such as {word}.',
     read: 'Words to read together',
     bySight: 'Words to know at a glance',
     how: [
@@ -42,8 +46,10 @@ export const homeTexts: Readonly<Record<'en' | 'es', HomeTexts>> = {
     aboutMany: 'En clase aprendemos nuevas grafías inglesas, como {spellings}.',
     apostrophe: 'También leemos palabras con apóstrofo, como {word}.',
     spelling: '«{letters}», como en {word}',
+    silent: '«{letters}» muda, como en {word}',
     and: 'y',
     aboutWords: 'En clase aprendemos a leer palabras inglesas como {word}.',
+    aboutLonger: 'En clase aprendemos a leer palabras inglesas más largas, como {word}.',
     read: 'Palabras para leer juntos',
     bySight: 'Palabras para reconocer de un vistazo',
     how: [

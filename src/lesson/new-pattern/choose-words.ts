@@ -5,7 +5,7 @@ import { fitWords, isEndTaught, oneOfFamily } from '../fit-words.ts';
 import type { LessonInput } from '../lesson-input.ts';
 import type { Picker } from '../picker.ts';
 import { correspondenceOf, heardAs } from '../review/correspondences.ts';
-import { isPlainlyMarked } from '../syllable-division/choose-words.ts';
+import { areTypesTaught, isPlainlyMarked } from '../syllable-division/choose-words.ts';
 import { asHeard } from '../word-lists/as-heard.ts';
 import type { ListedWord } from '../word-lists/listed-words.ts';
 import { hasOneBetween } from '../word-sort/choose-sort.ts';
@@ -66,7 +66,11 @@ export function wordsWith(input: LessonInput, row: Pattern): ListedWord[] {
       isMeaningTrueOf(id, { word: word.word, base: word.reading.base }, input.bank)
     );
   });
-  return oneOfFamily(fit).sort((a, b) => a.syllables - b.syllables || a.order - b.order);
+  const taught = oneOfFamily(
+    family === 'syllable count' || type ? fit.filter((word) => areTypesTaught(word, input)) : fit,
+  );
+  const words = taught.length >= FEWEST ? taught : oneOfFamily(fit);
+  return words.sort((a, b) => a.syllables - b.syllables || a.order - b.order);
 }
 
 /** A base word of two syllables of which one is of a type, its vowel as the type is taught: the open ones of robot, not of happy. */

@@ -1,6 +1,6 @@
 import { catalogue, soundsIn } from '../../analyze/index.ts';
 import type { PatternId, WordAnalysis } from '../../analyze/types.ts';
-import { findExamples, ownUnits, plainExamples } from '../find-examples.ts';
+import { findExamples, plainExamples } from '../find-examples.ts';
 import type { KnownWord, KnownWords } from '../known-words.ts';
 import { asHeard } from '../word-lists/as-heard.ts';
 import { correspondences, heardAs } from './correspondences.ts';
@@ -17,10 +17,12 @@ export interface WayToSpell {
   readonly published: number | null;
 }
 
-/** A rarer spelling is told only in a lesson on it, one without a word that children know only there and above the other share. */
+/** A rarer spelling without a word that children know is told only in a lesson on it. */
 const RARE = 1;
 /** Of a consonant a rarer one that was taught is told: the kn and gn of n. */
 const RARE_CONSONANT = 0.6;
+/** One that only a word or two have is none (the al of salmon). */
+const RAREST = 0.1;
 const VOWEL = /^[AEIOU][A-Z]/;
 const COMMON = 10;
 /** A vowel with r doubled is a vowel and rr to a teacher (squirrel), and dg and xc begin what dge and x are (budget, except). */
@@ -30,12 +32,16 @@ export function isSpelling(letters: string): boolean {
   return !NO_SPELLING.test(letters);
 }
 
-/** A weak vowel is not spelt by an e after it (private). */
-const WEAK = /^(AX|IX)$/;
+/** A weak vowel is not spelt by an e after it (private, favorite). */
+const WEAK = /^(AX|IX|IH)$/;
+/** The ar of dollar and the or of doctor: a way to spell er only in a lesson on it. */
+const WEAK_ER = /^(?:ar|or)-weak$/;
+/** The e of begin is weak, and no teacher gives it as a spelling of short i. */
+const WEAK_E = 'IH e';
 
 /**
- * The ways a sound is spelt that were taught so far, the published order first, then by share; none of under 1% (of a consonant 0.6%) but those of
- * `focus`, what the lesson is about.
+ * The ways a sound is spelt that were taught so far, the published order first, then by share; of those under 1% (of a consonant 0.6%)
+ * such as children know a word for, and those of `focus`, what the lesson is about.
  */
 export function waysToSpell(
   sound: string,
@@ -46,20 +52,25 @@ export function waysToSpell(
   // Published of American words.
   const published = (known.accent === 'american' && publishedShares[sound]) || {};
   const rows = correspondences.filter(
-    (row) => known.knows(row.id) && says(soundsIn(row, known.accent), sound),
+    (row) =>
+      known.knows(row.id) &&
+      says(soundsIn(row, known.accent), sound) &&
+      (sound !== 'ER' || !WEAK_ER.test(row.id) || focus.includes(row.id)),
   );
   const ways = new Map<string, { words: Map<string, KnownWord>; isOurs: boolean }>();
   for (const { id, letters } of rows) {
+    const own = letters.split(' ');
     const shown = findExamples(known, id);
     for (const word of shown.length > 0 ? shown : sightExamples(known, id)) {
       // The l of wrestling is the rest of -le, and no way to spell its sound; the weak e of believe is no plain short i.
-      const unit = ownUnits(word).find(
-        (unit) => unit.pattern === id && unit.sound === sound && letters.split(' ').includes(unit.letters),
+      const unit = word.reading.units.find(
+        ({ affix, pattern, sound: said, letters: spelt }) =>
+          affix === undefined && pattern === id && said === sound && own.includes(spelt),
       );
       if (!unit || !isSpelling(unit.letters)) continue;
-      // The e of hero is none of the ear of near.
-      if (/R$/.test(sound) && VOWEL.test(sound) && !unit.letters.includes('r')) continue;
-      if (WEAK.test(sound) && unit.letters.includes('_')) continue;
+      // The e of hero is none of the ear of near. The British hear no r in fork, so that the aw of claw spells its sound.
+      if (/\.R$|^ER$/.test(sound) && VOWEL.test(sound) && !unit.letters.includes('r')) continue;
+      if ((WEAK.test(sound) && unit.letters.includes('_')) || `${sound} ${unit.letters}` === WEAK_E) continue;
       const way = ways.get(unit.letters) ?? { words: new Map<string, KnownWord>(), isOurs: false };
       way.words.set(word.word, word);
       ways.set(unit.letters, { words: way.words, isOurs: way.isOurs || focus.includes(id) });
@@ -69,7 +80,7 @@ export function waysToSpell(
     .map(([letters, { words, isOurs }]) => ({
       letters,
       isOurs,
-      ...shownBy([...words.values()], letters, sound, isOurs),
+      ...shownBy([...words.values()], letters, sound),
       share: shares.get(letters) ?? 0,
       published: published[letters] ?? null,
     }))
@@ -77,7 +88,7 @@ export function waysToSpell(
       ({ words, plain, isOurs, share }) =>
         words.length > 0 &&
         (plain || share >= COMMON) &&
-        (isOurs || share >= (VOWEL.test(sound) ? RARE : RARE_CONSONANT)),
+        (isOurs || (plain && share >= RAREST) || share >= (VOWEL.test(sound) ? RARE : RARE_CONSONANT)),
     )
     .map(({ letters, words, share, published }) => ({ letters, examples: words, share, published }))
     .sort((a, b) => (b.published ?? 0) - (a.published ?? 0) || b.share - a.share);
@@ -94,15 +105,14 @@ function sightExamples(known: KnownWords, id: PatternId): KnownWord[] {
   );
 }
 
-/** The words that show a spelling; of the lesson's own without a plain word those of the catalogue: the league of gue. */
+/** The words that show a spelling; where none is plain those of the catalogue: the league of gue. */
 function shownBy(
   all: readonly KnownWord[],
   letters: string,
   sound: string,
-  isOurs: boolean,
 ): ReturnType<typeof plainExamples> {
   const shown = plainExamples(all, letters, sound);
-  const byHand = isOurs && !shown.plain ? shown.words.filter(({ word }) => chosenByHand.has(word)) : [];
+  const byHand = shown.plain ? [] : shown.words.filter(({ word }) => chosenByHand.has(word));
   return byHand.length > 0 ? { words: byHand, plain: true } : shown;
 }
 

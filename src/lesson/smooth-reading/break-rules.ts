@@ -85,11 +85,38 @@ export const BREAK_RULES: readonly BreakRule[] = [
     worth: 3,
   },
   {
-    name: 'before how long before or after',
+    name: 'not before a last word alone',
+    example: 'Have you heard this joke before?',
+    counterExample: 'The old ferry | came slowly',
+    applies: ({ next }) => next === undefined,
+    worth: -3,
+  },
+  {
+    name: 'never within out of, even though and side by side',
+    example: 'They sat side by side.',
+    counterExample: 'We could not hear him | because the wind blew.',
+    applies: ({ before, here, next, words, i }) =>
+      (before.word === 'even' && here.is === 'clause') ||
+      (before.word === 'out' && here.word === 'of') ||
+      before.word === next?.word ||
+      (before.is === 'preposition' && here.word === words[i - 2]?.word),
+    worth: NEVER,
+  },
+  {
+    name: 'never before a lot, nor before a day behind how often',
+    example: 'We eat twice a day.',
+    counterExample: 'Ines gave him | the map.',
+    applies: ({ before, here, next }) =>
+      here.word === 'a' && (next?.word === 'lot' || /^(?:once|twice|times)$/.test(before.word)),
+    worth: NEVER,
+  },
+  {
+    name: 'before how long before or after, and just for',
     example: 'The ferry came in | just after six.',
     counterExample: 'The old ferry | came slowly',
     applies: ({ here, next }) =>
-      /^(?:just|soon|long|shortly)$/.test(here.word) && /^(?:after|before)$/.test(next?.word ?? ''),
+      (/^(?:just|soon|long|shortly)$/.test(here.word) && /^(?:after|before)$/.test(next?.word ?? '')) ||
+      (here.word === 'just' && next?.is === 'preposition'),
     worth: 1.6,
   },
   {
@@ -126,6 +153,17 @@ export const BREAK_RULES: readonly BreakRule[] = [
     example: 'They pulled and pulled.',
     counterExample: 'They took the oars | and went home.',
     applies: beforeKind('joiner', ({ before, next }) => next === undefined || next.word === before.word),
+    worth: NEVER,
+  },
+  {
+    name: 'never between the two who do something',
+    example: 'The crab and the gull | both hid.',
+    counterExample: 'The crab hid | and the gull flew off.',
+    applies: beforeKind(
+      'joiner',
+      ({ here, words, i }) =>
+        here.word === 'and' && i === 2 && words[0]!.is === 'determiner' && words[1]!.is === 'other',
+    ),
     worth: NEVER,
   },
   {
@@ -202,13 +240,22 @@ export const BREAK_RULES: readonly BreakRule[] = [
     worth: -3,
   },
   {
+    name: 'not between me or him and back',
+    example: 'She gave me back my hat.',
+    counterExample: 'He ran back | to the school',
+    applies: ({ before, here }) => before.is === 'object' && here.word === 'back',
+    worth: -3,
+  },
+  {
     name: 'not before the little word of a verb',
     example: 'The lamp went on',
     counterExample: 'The lamp stood | on the table.',
     applies: beforeKind(
       'preposition',
       ({ here, next }) =>
-        isParticle(here.word) && (next === undefined || !opensThing(next) || /[,.!?;:]/.test(here.shown)),
+        isParticle(here.word) &&
+        !(here.word === 'out' && next?.word === 'of') &&
+        (next === undefined || !opensThing(next) || /[,.!?;:]/.test(here.shown)),
     ),
     worth: -2.5,
   },
@@ -232,13 +279,6 @@ export const BREAK_RULES: readonly BreakRule[] = [
     counterExample: 'He said | that she was here.',
     applies: ({ before, here }) => /^(?:what|who|how|where|why)$/.test(before.word) && here.is === 'subject',
     worth: NEVER,
-  },
-  {
-    name: 'not before a last word such as it or them',
-    example: 'She let the storm take it.',
-    counterExample: 'The old ferry | came slowly',
-    applies: ({ here, next }) => next === undefined && (here.is === 'object' || here.is === 'subject'),
-    worth: -3,
   },
   {
     name: 'not before a preposition and him or it',
@@ -274,6 +314,17 @@ export const BREAK_RULES: readonly BreakRule[] = [
     counterExample: 'The boat | sailed out to sea.',
     applies: beforeKind('preposition', ({ before }) => isParticle(before.word)),
     worth: 0.2,
+  },
+  {
+    name: 'not between the first thing and where it is',
+    example: 'The cat on the step | was asleep.',
+    counterExample: 'Her brother works | on a ship',
+    applies: beforeKind(
+      'preposition',
+      ({ words, i, before }) =>
+        i === 2 && words[0]!.is === 'determiner' && before.is === 'other' && words.slice(i).some(isAction),
+    ),
+    worth: -1,
   },
   {
     name: 'seldom before a preposition where nothing is done yet',
@@ -373,8 +424,15 @@ export const BREAK_RULES: readonly BreakRule[] = [
     worth: 1.4,
   },
   {
+    name: 'not before the last two words',
+    example: 'Do not run | if you see a bee.',
+    counterExample: 'They met him | near the quay | each day at six.',
+    applies: beforeKind('determiner', ({ words, i }) => i === words.length - 2),
+    worth: -1.1,
+  },
+  {
     name: 'seldom before any other determiner',
-    example: 'They met him | near the quay | each day.',
+    example: 'They met him | near the quay | each day at six.',
     counterExample: 'Bram mended the net.',
     applies: beforeKind('determiner'),
     worth: 0.3,
@@ -401,7 +459,7 @@ export const BREAK_RULES: readonly BreakRule[] = [
     example: 'Boats sail slowly.',
     counterExample: 'The children met Ines.',
     applies: () => true,
-    worth: -1.6,
+    worth: -3,
   },
 ];
 
@@ -422,9 +480,10 @@ function isDescribed({ words, i }: BreakPlace): boolean {
   return at < i - 1 && words[at]!.is === 'determiner';
 }
 
-/** The on of put on, before no thing of its own. */
-function closesVerb({ words, i, before, here }: BreakPlace): boolean {
-  return isParticle(before.word) && (i < 2 || words[i - 2]!.is !== 'determiner') && !opensThing(here);
+/** The on of put on, before no thing of its own; not the in of in that pot. */
+function closesVerb({ words, i, before, here, next }: BreakPlace): boolean {
+  const isThing = opensThing(here) || (here.word === 'that' && next !== undefined && !opensClause(next));
+  return isParticle(before.word) && i > 1 && words[i - 2]!.is !== 'determiner' && !isThing;
 }
 
 /** A single word that ends its sentence or its part of one: to sea. */

@@ -42,7 +42,37 @@ function readWords(sentence: string): PhraseWord[] {
     const word = bare.toLowerCase();
     words.push({ shown, word, is: inPlace(word, phraseClass(bare, words.length === 0), words) });
   }
-  return words.map((each, i) => (isOrder(words, i) ? { ...each, is: 'verb' } : each));
+  return words.map((each, i) => {
+    if (isOrder(words, i) || isOnlyVerb(words, i)) return { ...each, is: 'verb' };
+    if (isReason(words, i)) return { ...each, is: 'clause' };
+    if (isTold(words, i)) return { ...each, is: 'object' };
+    return each.word === 'next' && words[i + 1]?.word === 'to' ? { ...each, is: 'preposition' } : each;
+  });
+}
+
+/** The serves of The shop by the dock serves crab: behind a thing and its place, where no other word is a verb. */
+function isOnlyVerb(words: readonly PhraseWord[], i: number): boolean {
+  const shape = words.slice(i - 3, i + 1).map(({ is }) => is);
+  return (
+    i >= 4 &&
+    words[0]!.is === 'determiner' &&
+    shape.join(' ') === 'preposition determiner other other' &&
+    !words.some(({ is }) => is === 'verb' || is === 'helper')
+  );
+}
+
+/** The so of We tiptoe so the baby can sleep; not of so fast. */
+function isReason(words: readonly PhraseWord[], i: number): boolean {
+  return words[i]!.word === 'so' && i > 1 && /^(?:determiner|subject|relative)$/.test(words[i + 1]?.is ?? '');
+}
+
+/** The you of We will show you how; not of the words you do not know. */
+function isTold(words: readonly PhraseWord[], i: number): boolean {
+  return (
+    words[i]!.word === 'you' &&
+    words[i - 1]?.is === 'other' &&
+    !/^(?:verb|helper)$/.test(words[i + 1]?.is ?? '')
+  );
 }
 
 /** Whether somebody is told to do something: stop in Just stop the music, tape in Find a tin and tape the lid. */

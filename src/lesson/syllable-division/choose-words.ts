@@ -1,4 +1,4 @@
-import type { Syllable, SyllableType, Unit } from '../../analyze/types.ts';
+import type { PatternId, Syllable, SyllableType, Unit } from '../../analyze/types.ts';
 import { markWord } from '../../marks/mark-word.ts';
 import { fitWords, oneOfFamily } from '../fit-words.ts';
 import type { LessonInput } from '../lesson-input.ts';
@@ -24,7 +24,9 @@ const NAMES: Readonly<Record<SyllableType, string>> = {
  * letter and none of them left unnamed; mostly base words (rabbit, lantern), a few with an ending.
  */
 export function chooseWordsToDivide(input: LessonInput, count: number, picker: Picker): ListedWord[] {
-  const all = fitWords(input).filter((word) => isDivisible(word) && isPlainlyMarked(word, input));
+  const divisible = fitWords(input).filter((word) => isDivisible(word) && isPlainlyMarked(word, input));
+  const taught = divisible.filter((word) => areTypesTaught(word, input));
+  const all = isOnSyllables(input) && oneOfFamily(taught).length >= count ? taught : divisible;
   const fit = oneOfFamily(all);
   const ours = oneOfFamily(all.filter(({ requires }) => requires.some((id) => input.focus.includes(id))));
   const bare = (words: readonly ListedWord[]): ListedWord[] => words.filter(({ built }) => !built);
@@ -41,6 +43,28 @@ export function chooseWordsToDivide(input: LessonInput, count: number, picker: P
   add(bare(fit), count);
   add(fit, Math.ceil((count * BUILT_IN_TEN) / 10));
   return taken.sort((a, b) => a.syllables - b.syllables);
+}
+
+const TYPE_IDS: Readonly<Partial<Record<SyllableType, PatternId>>> = {
+  open: 'type-open',
+  vce: 'type-vce',
+  team: 'type-team',
+  'r-controlled': 'type-r',
+  'consonant-le': 'consonant-le',
+};
+
+/** Whether a lesson is on syllables: then no word has a kind that comes later; one on aw has author. */
+export function isOnSyllables({ focus }: LessonInput): boolean {
+  return focus.some((id) => /^(?:type-|syllables-)/.test(id));
+}
+
+/** Whether no syllable of a word is of a type that the sequence teaches later: not the be of begin before open syllables. */
+export function areTypesTaught({ reading }: ListedWord, { group, sequence }: LessonInput): boolean {
+  const later = sequence?.steps.slice(group.step).flatMap(({ teaches }) => teaches) ?? [];
+  return reading.syllables.every(({ type }) => {
+    const id = TYPE_IDS[type];
+    return id === undefined || !later.includes(id) || group.alsoTaught.includes(id);
+  });
 }
 
 /** `closed, open`: the types of a word's syllables, for the key. */

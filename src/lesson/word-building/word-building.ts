@@ -66,14 +66,21 @@ export const wordBuilding: PartMaker = {
  * what was taught early, last.
  */
 function listBuildable(input: LessonInput): PatternId[] {
-  const { known, focus, judge, group } = input;
-  const ids = new Set(builtWords(known).flatMap(({ patterns }) => patterns));
+  const { known, focus, judge, group, bank } = input;
+  // Counted in one pass, since most words tell of two patterns: running of double the consonant and -ing.
+  const counts = new Map<PatternId, number>();
+  for (const { patterns, word, base } of builtWords(known)) {
+    for (const id of patterns) {
+      const count = counts.get(id) ?? 0;
+      if (count < ENOUGH && isMeaningTrueOf(id, { word: word.word, base }, bank)) counts.set(id, count + 1);
+    }
+  }
   const step = (id: PatternId): number => {
     const taughtAt = judge.group.stepOf(id) ?? 0;
     return taughtAt <= group.step ? taughtAt : 0;
   };
-  return [...ids]
-    .filter((id) => known.knows(id) && wordsBuiltBy(id, input).length >= ENOUGH)
+  return [...counts]
+    .flatMap(([id, count]) => (count >= ENOUGH && known.knows(id) ? [id] : []))
     .sort((a, b) => Number(focus.includes(b)) - Number(focus.includes(a)) || step(b) - step(a));
 }
 

@@ -6,6 +6,7 @@ import type { LessonInput } from '../lesson-input.ts';
 import type { Column, LessonBlock, PartChoice, PartMaker } from '../lesson-part.ts';
 import { numberChoice } from '../number-choice.ts';
 import type { Picker } from '../picker.ts';
+import { areTypesTaught, isOnSyllables } from '../syllable-division/choose-words.ts';
 import { findChain, type StepKinds } from './find-chain.ts';
 import { type ContrastKind, type Contrasts, findContrasts } from './find-contrasts.ts';
 import { differInOneSound, isAffix, isOneSound } from './list-units.ts';
@@ -62,13 +63,13 @@ export const wordLists: PartMaker = {
       return { blocks: [], says: `No word for ${label} can be read yet without other patterns: ${next}.` };
     }
     if (chosen('kinds') === ONE_LIST) {
-      const lists = listByLength(examples, label, Number(chosen('count')), picker);
+      const lists = listByLength(input, examples, label, Number(chosen('count')), picker);
       return { blocks: lists.filter(({ rows }) => rows.length > 0).slice(0, 1), says: null };
     }
     const findSteps = stepsAmong(input, examples);
     const nonsense = makeNonsense(input, patterns, Number(chosen('nonsense')), picker);
     const blocks = [
-      ...listByLength(examples, label, Number(chosen('count')), picker),
+      ...listByLength(input, examples, label, Number(chosen('count')), picker),
       contrastBlock(findContrasts(examples, patterns, findSteps, PAIRS, picker), label),
       chainBlock(input, examples, findSteps, chosen, picker),
       block(
@@ -147,6 +148,7 @@ const FEWEST_KNOWN = 3;
 
 /** One word of a family in each list, in order of length. */
 function listByLength(
+  input: LessonInput,
   examples: readonly ListedWord[],
   label: string,
   count: number,
@@ -154,10 +156,15 @@ function listByLength(
 ): LessonBlock[] {
   const families = new Set<string>();
   const single = examples.filter(({ family }) => !families.has(family) && families.add(family));
+  const early = single.filter(
+    (each) =>
+      !isLate(each.word) && !isLate(each.family) && (!isOnSyllables(input) || areTypesTaught(each, input)),
+  );
+  const from = early.length > 0 ? early : single;
   return BANDS.map(({ id, title, holds, share }) => {
-    const all = single.filter(({ syllables }) => holds(syllables));
-    const known = all.filter(({ plain, word, family }) => plain && !isLate(word) && !isLate(family));
-    const words = picker.pickEarly(known.length >= FEWEST_KNOWN ? known : all, Math.ceil(count * share));
+    const fit = from.filter(({ syllables }) => holds(syllables));
+    const known = fit.filter(({ plain }) => plain);
+    const words = picker.pickEarly(known.length >= FEWEST_KNOWN ? known : fit, Math.ceil(count * share));
     words.sort((a, b) => a.units.length - b.units.length || a.word.length - b.word.length);
     return block(
       `words-${id}`,
