@@ -267,6 +267,12 @@ const RULES: readonly FitRule[] = [
       (DETERMINER.test(before) || /^(not|so|too|very|as|how|past|last|next|first|\w+n't)$/.test(before)),
   },
   {
+    // many boats: lots of boats; many who came: not lots of who came.
+    name: 'quantity before its noun',
+    speaksAgainst: ({ part }, { lemma }, _text, { isBeforeNoun }) =>
+      part === 'a' && / of$/.test(lemma) && !isBeforeNoun,
+  },
+  {
     // a number cannot be before the swap of a noun that is not counted: two moneys, many help.
     name: 'counted noun',
     speaksAgainst: ({ part, form }, { lemma }, _text, { before }) =>
