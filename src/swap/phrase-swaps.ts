@@ -129,6 +129,12 @@ function isNounNext(pieces: readonly Piece[], next: number, table: SwapTable): b
 
 const joined = (pieces: readonly Piece[]): string => pieces.map(({ lower }) => lower).join(' ');
 
+/** Forms that are no participle: he paid heed is he took heed, and he had paid heed is not he had took heed. */
+const PAST_ALONE =
+  /^(?:ate|became|began|blew|broke|came|chose|did|drew|drove|fell|gave|grew|knew|ran|rose|sang|saw|shook|spoke|stole|swam|threw|took|was|went|were|wore|wrote)\b/;
+const HELPS =
+  /(?:^| )(?:have|has|had|having|is|are|was|were|be|been|being|get|gets|got|\w+'(?:ve|re|s|d)|\w+n't)(?: (?:not|never|just|already|also|\w+ly))?$/;
+
 function putIn(
   sentence: string,
   pieces: readonly Piece[],
@@ -136,7 +142,8 @@ function putIn(
   next: number,
   text: string,
   table: SwapTable,
-): PhraseSwap {
+): PhraseSwap | null {
+  if (PAST_ALONE.test(text) && HELPS.test(joined(pieces.slice(Math.max(0, first - 3), first)))) return null;
   const { start } = pieces[first]!;
   const { end } = pieces[next - 1]!;
   const isCapital = /^\p{Lu}/u.test(sentence.slice(start));
