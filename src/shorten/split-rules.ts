@@ -48,7 +48,10 @@ export const SPLIT_RULES: readonly Rule[] = [
         // We can and we will row: the first verb is the second's too.
         if (before.kind === 'helper') return [];
         // Boats are cheap, say the men, and they last: parted, it is the men who last.
-        if (PRONOUN.test(words[i + 1]!.lower) && words.slice(main.verb, i).some(({ lower }) => SAYS.test(lower)))
+        if (
+          PRONOUN.test(words[i + 1]!.lower) &&
+          words.slice(main.verb, i).some(({ lower }) => SAYS.test(lower))
+        )
           return [];
         // Without a comma only before a pronoun: he ran and she sat.
         if (before.text !== ',' && (word.lower === 'so' || words[i + 1]!.kind !== 'subject')) return [];
