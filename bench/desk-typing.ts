@@ -1,7 +1,7 @@
-import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { findChromium } from '../src/tools/find-browser.ts';
 import { launchExtension } from '../src/tools/launch-extension.ts';
+import { longText } from './long-text.ts';
 
 /** In milliseconds. */
 export interface TypingFigures {
@@ -126,26 +126,4 @@ async function rest(page: Page): Promise<void> {
   await page.evaluate(async () => {
     for (let i = 0; i < 5; i++) await new Promise((rested) => requestIdleCallback(rested));
   });
-}
-
-/** The bundled article again and again, each paragraph a line; no two lines are alike, as in a text by hand. */
-function longText(words: number): string {
-  const article = readFileSync(new URL('../tests/pages/article.html', import.meta.url), 'utf8');
-  const lines = [
-    ...article.replace(/<(script|style)[\s\S]*?<\/\1>/g, '').matchAll(/<p[^>]*>([\s\S]*?)<\/p>/g),
-  ]
-    .map(([, text]) =>
-      text!
-        .replace(/<[^>]*>/g, '')
-        .replace(/\s+/g, ' ')
-        .trim(),
-    )
-    .filter((text) => text.length > 80);
-  const parts: string[] = [];
-  for (let count = 0, i = 0; count < words; i++) {
-    const part = `${lines[i % lines.length]} ${i}.`;
-    count += part.split(' ').length;
-    parts.push(part);
-  }
-  return parts.join('\n');
 }

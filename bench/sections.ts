@@ -10,6 +10,7 @@ import {
 import { CARD_LIMIT, measureCardOpening, SLOW_CARD_LIMIT } from './card-opening.ts';
 import { measureClimb } from './climb.ts';
 import { measureBackground } from './cold-start.ts';
+import { measureDeskPlan } from './desk-plan.ts';
 import { measureDeskTyping } from './desk-typing.ts';
 import type { Figure, Section } from './figure.ts';
 import { growthOf, measureFloor } from './floor.ts';
@@ -40,6 +41,7 @@ export const SECTIONS: readonly Section[] = [
   { name: 'long', measure: measureLong },
   { name: 'laptop', measure: measureLaptop },
   { name: 'desk', measure: measureDesk },
+  { name: 'plan', measure: measurePlan },
 ];
 
 async function measureEngine(): Promise<Figure[]> {
@@ -260,6 +262,15 @@ async function measureDesk(): Promise<Figure[]> {
       ...ofLimit('longest task when 50,000 words are pasted', desk.pasting, 50),
       note: `${desk.pasting.toFixed(0)} ms; shaded after ${desk.shaded.toFixed(0)} ms, counted after ${desk.counted.toFixed(0)} ms`,
     },
+  ];
+}
+
+async function measurePlan(): Promise<Figure[]> {
+  const { shown, first, longest } = await measureDeskPlan();
+  return [
+    ofLimit('plan of 1,000 words, shown', shown, 2000),
+    ofLimit('longest task of the first plan', first, 50),
+    ofLimit('longest task of the second plan', longest, 50),
   ];
 }
 

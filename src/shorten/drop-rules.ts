@@ -17,9 +17,9 @@ const SENTENCE_ADVERBS = new Set(wordings.sentenceAdverbs);
 const ADJECTIVES = new Set(wordings.adjectives);
 const WEEKDAY = /^(?:monday|tuesday|wednesday|thursday|friday|saturday|sunday)$/;
 
-/** Nouns that say little alone: a huge number, an amazing job. */
+/** Nouns that say little alone: a huge number, an amazing job, a huge impact. */
 const LIGHT =
-  /^(?:ones?|numbers?|amounts?|jobs?|deal|way|ways|thing|things|place|story|range|variety|kind|sort|portfolio|piece|sense|part|bit|shape|look|time|effort|degree|level|rate|example|area)$/;
+  /^(?:ones?|numbers?|amounts?|jobs?|deal|way|ways|thing|things|place|story|range|variety|kind|sort|portfolio|piece|sense|part|bit|shape|look|time|effort|degree|level|rate|example|area|impact|effect|difference|influence|role)$/;
 /** Words before a thing that is what something else is said to be, or is like. */
 const SAYS_WHAT_IT_IS =
   /^(?:is|are|was|were|be|been|being|as|becomes?|became|'s|it's|that's|than|such|like)$/;

@@ -13,6 +13,9 @@ import type { Cut, Rule, Word } from './types.ts';
 /** What may follow a verb. */
 const BEHIND_VERB = /^(?:determiner|possessive|object|preposition|number|to|adverb|pronoun|name)$/;
 
+const PRONOUN = /^(?:they|he|she|it)$/;
+const SAYS = /^(?:say|says|said|adds?|added|thinks?|thought|believes?|believed)$/;
+
 /** Rules that part a sentence in two; nothing is lost. They are not used on sentences with speech, nor on questions. */
 export const SPLIT_RULES: readonly Rule[] = [
   {
@@ -44,6 +47,12 @@ export const SPLIT_RULES: readonly Rule[] = [
         if (!before || !main || !clause || hasOpenClause(words, main.verb, i)) return [];
         // We can and we will row: the first verb is the second's too.
         if (before.kind === 'helper') return [];
+        // Boats are cheap, say the men, and they last: parted, it is the men who last.
+        if (
+          PRONOUN.test(words[i + 1]!.lower) &&
+          words.slice(main.verb, i).some(({ lower }) => SAYS.test(lower))
+        )
+          return [];
         // Without a comma only before a pronoun: he ran and she sat.
         if (before.text !== ',' && (word.lower === 'so' || words[i + 1]!.kind !== 'subject')) return [];
         const from = before.text === ',' ? i - 1 : i;

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { placeOf } from './fit-place.ts';
-import type { SwapTable } from './open-swaps.ts';
+import { fitsPlace, placeOf, takesFollower } from './fit-place.ts';
+import type { Candidate, SwapTable } from './open-swaps.ts';
+import type { PartOfSpeech } from './types.ts';
 
 /** Shares as noun, verb, adjective and adverb. */
 const shares = new Map([
@@ -15,6 +16,7 @@ const table = {
   irregularOf: () => [],
   get: () => undefined,
   shares: (word: string) => shares.get(word) ?? null,
+  follows: () => null,
 } as unknown as SwapTable;
 
 /** The place of the word in brackets. */
@@ -55,5 +57,31 @@ describe('a word', () => {
     expect(place('the [big] men ran , the').ahead).toEqual(['men', 'ran']);
     expect(place('[big] a b c d e f g').ahead).toEqual(['a', 'b', 'c', 'd', 'e', 'f']);
     expect(place('the old [big] men')).toMatchObject({ before: 'old', before2: 'the', after: 'men' });
+  });
+});
+
+describe('a swap', () => {
+  const allows = (rule: typeof fitsPlace, marked: string, part: PartOfSpeech, lemma: string): boolean => {
+    const word = /\[(.*)\]/.exec(marked)![1]!;
+    const candidate = { lemma, object: null } as Candidate;
+    return rule({ lemma: word, part, form: 'base' }, candidate, lemma, place(marked));
+  };
+
+  test.each([
+    ['a highly [unusual] sail', 'a', 'odd', false],
+    ['a rather [unusual] sail', 'a', 'odd', true],
+    ['[many] men ran', 'a', 'lots of', true],
+    ['[many] ran', 'a', 'lots of', false],
+    ['they [receive] the men', 'v', 'get', true],
+    ['they [receive] them', 'v', 'get', false],
+    ['they [reduce] the sail', 'v', 'cut', true],
+    ['they [reduce] it', 'v', 'cut', false],
+  ] as const)('in “%s”, as %s, can be %s: %s', (marked, part, lemma, can) => {
+    expect(allows(fitsPlace, marked, part, lemma)).toBe(can);
+  });
+
+  test('is unsure for a verb of what one does to oneself', () => {
+    expect(allows(takesFollower, 'they [gather] old sail', 'v', 'get')).toBe(true);
+    expect(allows(takesFollower, 'they [gather] themselves', 'v', 'get')).toBe(false);
   });
 });

@@ -109,6 +109,10 @@ const CONSTRUCTIONS: readonly {
   // Hurry up: not rush up; several times: not some times.
   { words: /^hurry$/, swaps: /^rush$/, after: /^up$/, never: true },
   { words: /^several$/, swaps: /^some$/, after: /^times$/, never: true },
+  // received a letter: got it; received him kindly: not got him.
+  { words: /^receive$/, swaps: /^get$/, after: /^(him|her|them|us|me|you|guests|visitors)$/, never: true },
+  // reduced the price: cut it; reduced it to ruins: not cut it to.
+  { words: /^reduce$/, swaps: /^cut$/, after: /^(it|him|her|them|us|me|to)$/, never: true },
   // considered him a friend: not thought of him a friend.
   { swaps: /^think (of|about)$/, after: /^(it|him|her|them|me|us|you)$/, never: true },
   // different from, different kinds: not the same from.
@@ -216,6 +220,17 @@ const RULES: readonly FitRule[] = [
       part === 'r' && /^a (bit|little|lot)$/.test(lemma) && DETERMINER.test(before),
   },
   {
+    // highly unusual is not highly odd: few words take it.
+    name: 'highly',
+    speaksAgainst: (_reading, _candidate, _text, { before }) => before === 'highly',
+  },
+  {
+    // gathered the nets: got them; gathered herself together: not got herself together.
+    name: 'what one does to oneself',
+    isCounted: true,
+    speaksAgainst: ({ part }, _candidate, _text, { after }) => part === 'v' && /sel(f|ves)$/.test(after),
+  },
+  {
     // the only road is no just road.
     name: 'just behind an article',
     speaksAgainst: ({ part }, { lemma }, _text, { before }) =>
@@ -250,6 +265,12 @@ const RULES: readonly FitRule[] = [
       part === 'a' &&
       /^(enough|many|much|more|several|some|a few|lots of|plenty|plenty of)$/.test(lemma) &&
       (DETERMINER.test(before) || /^(not|so|too|very|as|how|past|last|next|first|\w+n't)$/.test(before)),
+  },
+  {
+    // many boats: lots of boats; many who came: not lots of who came.
+    name: 'quantity before its noun',
+    speaksAgainst: ({ part }, { lemma }, _text, { isBeforeNoun }) =>
+      part === 'a' && / of$/.test(lemma) && !isBeforeNoun,
   },
   {
     // a number cannot be before the swap of a noun that is not counted: two moneys, many help.
@@ -332,7 +353,7 @@ const AS_IS: readonly { readonly swap: RegExp; readonly before: RegExp; readonly
   {
     swap: /^(it|that|there|what) is$/,
     before: /^$/,
-    after: /^(been|never|already|got|had|become|\w+ed|taken|gone|done)$/,
+    after: /^(been|never|already|got|had|become|\w+ed|taken|gone|done|own)$/,
   },
   // It is not late for it isn't late; not for isn't he late, isn't it?
   {

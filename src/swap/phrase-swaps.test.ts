@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { cutWords } from './cut-words.ts';
 import { openSwaps } from './open-swaps.ts';
+import listed from './phrase-swaps.json' with { type: 'json' };
 import { findPhraseSwaps } from './phrase-swaps.ts';
 
 const table = openSwaps(readFileSync(new URL('../../public/data/swaps.bin', import.meta.url)));
@@ -27,7 +28,9 @@ describe('a phrase is said plainer', () => {
     ['Wilma sat [upon] the deck.', 'Wilma sat on the deck.'],
     ['It was [magnificent].', null],
     ['Bram got a [magnificent] ship.', 'Bram got a ship.'],
-    ['It was a [beautiful] inlet.', 'It was an inlet.'],
+    ['They rowed to a [beautiful] inlet.', 'They rowed to an inlet.'],
+    ['It was really a [beautiful] inlet.', null],
+    ['[Gently] place the lamp on it.', null],
     ['Otto, of [course], ran off.', 'Otto ran off.'],
     ['He did [really] well, and he was glad.', 'He did well, and he was glad.'],
     ['He was not [really] hurt by it.', null],
@@ -46,7 +49,18 @@ describe('a phrase is said plainer', () => {
     ['It was what he saw most [clearly] of all.', null],
     ['The lamps and the ship were sold [again].', 'The lamps and the ship were sold once more.'],
     ['He never saw it [again].', null],
+    ['They [accepted] the offer.', 'They took the offer.'],
+    ['They had [accepted] the offer.', null],
+    ['It is [accepting] the offer.', 'It is taking the offer.'],
   ])('%s: %s', (marked, said) => {
     expect(plainer(marked)).toBe(said);
   });
+});
+
+test('each rule has as many forms of a swap as of its words, or one for all', () => {
+  const wrong = listed.rules.filter(({ says, swaps }) => {
+    const forms = says.split('/').length;
+    return swaps.split('|').some((swap) => ![1, forms].includes(swap.split('/').length));
+  });
+  expect(wrong).toEqual([]);
 });

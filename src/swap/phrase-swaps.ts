@@ -43,7 +43,7 @@ let rulesByWord: ReadonlyMap<string, readonly PhraseRule[]> | undefined;
 
 function readRules(): ReadonlyMap<string, readonly PhraseRule[]> {
   const byWord = new Map<string, PhraseRule[]>();
-  for (const { before, says, after, swaps } of listed.rules) {
+  for (const { before, says, after, swaps } of listed.rules.flatMap(formsOf)) {
     const rule = {
       says: new RegExp(`^(?:${says})$`),
       before: readNeighbours(before, (words) => `(?:^|.* )(?:${words})$`),
@@ -54,6 +54,19 @@ function readRules(): ReadonlyMap<string, readonly PhraseRule[]> {
       byWord.set(word, [...(byWord.get(word) ?? []), rule]);
   }
   return byWord;
+}
+
+/** A rule for each form of its words: raise/raises and lift/lifts are two. */
+function formsOf({ says, swaps, ...beside }: (typeof listed.rules)[number]): (typeof listed.rules)[number][] {
+  const inForm = (text: string, i: number): string => text.split('/')[i] ?? text;
+  return says.split('/').map((form, i) => ({
+    ...beside,
+    says: form,
+    swaps: swaps
+      .split('|')
+      .map((swap) => inForm(swap, i))
+      .join('|'),
+  }));
 }
 
 function readNeighbours(source: string, frame: (words: string) => string): Neighbours {
@@ -116,6 +129,12 @@ function isNounNext(pieces: readonly Piece[], next: number, table: SwapTable): b
 
 const joined = (pieces: readonly Piece[]): string => pieces.map(({ lower }) => lower).join(' ');
 
+/** Forms that are no participle: he paid heed is he took heed, and he had paid heed is not he had took heed. */
+const PAST_ALONE =
+  /^(?:ate|became|began|blew|broke|came|chose|did|drew|drove|fell|gave|grew|knew|ran|rose|sang|saw|shook|spoke|stole|swam|threw|took|was|went|were|wore|wrote)\b/;
+const HELPS =
+  /(?:^| )(?:have|has|had|having|is|are|was|were|be|been|being|get|gets|got|\w+'(?:ve|re|s|d)|\w+n't)(?: (?:not|never|just|already|also|\w+ly))?$/;
+
 function putIn(
   sentence: string,
   pieces: readonly Piece[],
@@ -123,7 +142,8 @@ function putIn(
   next: number,
   text: string,
   table: SwapTable,
-): PhraseSwap {
+): PhraseSwap | null {
+  if (PAST_ALONE.test(text) && HELPS.test(joined(pieces.slice(Math.max(0, first - 3), first)))) return null;
   const { start } = pieces[first]!;
   const { end } = pieces[next - 1]!;
   const isCapital = /^\p{Lu}/u.test(sentence.slice(start));
@@ -152,7 +172,8 @@ function leaveOut(
   if (after === undefined || isDenied || TELLS_DEGREE.test(before?.lower ?? '')) return null;
   const isWord = /^[\p{L}\d]/u.test(after.lower);
   if (/^\p{Lu}/u.test(sentence.slice(start)) || before === undefined) {
-    if (!isWord) return null;
+    // Clearly, it sank: it sank; gently place the lid: how it is done is part of what is asked.
+    if (!isWord || (next === first + 1 && /ly$/.test(pieces[first]!.lower))) return null;
     const text = sentence.slice(after.start, after.end);
     const capital = text.charAt(0).toUpperCase() + text.slice(1);
     return { start, end: after.end, text: capital, comes: '', article: null };
@@ -166,7 +187,7 @@ function leaveOut(
 
 const NUMBERS: ReadonlyMap<string, string> = new Map(Object.entries(listed.numbers));
 
-/** A number below a hundred in digits, within a sentence and before the counted noun. */
+/** A number from thirteen to below a hundred in digits (smaller ones are written as words), within a sentence and before the counted noun. */
 function numberAt(sentence: string, pieces: readonly Piece[], at: number, table: SwapTable): PhraseSwap[] {
   const { lower, start, end } = pieces[at]!;
   const digits = NUMBERS.get(lower);
