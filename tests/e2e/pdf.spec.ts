@@ -7,7 +7,7 @@ import { axeFaults } from './axe-faults.ts';
 import { onlyIn, startBrowser, type TestBrowser } from './browser.ts';
 import { clearKept } from './clear-kept.ts';
 import { cardFrame } from './framed-card.ts';
-import { makeBook, makeDivided, makeFax, makeForm, makeLarge, makeScanOf } from './pdf-files.ts';
+import { makeBook, makeDivided, makeEmpty, makeFax, makeForm, makeLarge, makeScanOf } from './pdf-files.ts';
 
 let browser: TestBrowser;
 
@@ -231,7 +231,7 @@ describe('a PDF that is something else', () => {
   test.each([
     ['locked', makeLockedPdf, /has a password/],
     ['damaged', async () => (await makePdf()).slice(0, 300), /^This PDF is damaged/],
-    ['500 pages long', () => makeBook(500), /has 500 pages, which is too many/],
+    ['500 pages long', () => makeEmpty(500), /has 500 pages, which is too many/],
     ['a bomb', async () => bomb(), /too large once it is unpacked/],
   ])('%s: a sentence says so', async (name, make, says) => {
     const { panel } = await press(`${name}.pdf`, await make());
