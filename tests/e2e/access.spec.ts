@@ -4,7 +4,7 @@ import { runAxe } from './axe-faults.ts';
 import { startBrowser, type TestBrowser } from './browser.ts';
 import { openOwnPage, ownPages } from './own-pages.ts';
 
-// Web Content Accessibility Guidelines (WCAG) 2.2, level AA; the numbers are those of its criteria.
+// Web Content Accessibility Guidelines (WCAG) 2.2, level AA; the numbers name its criteria.
 let browser: TestBrowser;
 beforeAll(async () => {
   browser = await startBrowser();
@@ -44,7 +44,7 @@ describe.each(addresses)('%s', (address) => {
     const light = await runAxe(page, { tags: TAGS });
     expect(light.faults).toEqual([]);
     expect(Object.keys(light.passes).length).toBeGreaterThan(5);
-    // Nothing but the colours is another; with forced ones axe would reckon with those of the page again.
+    // Nothing but the colours is another; with forced ones axe would reckon with the page's own again.
     await page.emulateMedia({ colorScheme: 'dark' });
     await settle();
     const dark = await runAxe(page, { rules: ['color-contrast'] });

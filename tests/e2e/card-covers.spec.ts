@@ -36,7 +36,7 @@ async function open(): Promise<{ page: Page; card: Frame }> {
   return { page, card: await openCardOn(browser, page) };
 }
 
-/** What is stored of groups, as text. */
+/** The stored groups, as text. */
 const stored = (): Promise<string> =>
   browser.inBackground(async () => JSON.stringify(await chrome.storage.local.get()));
 
@@ -211,7 +211,7 @@ test.each<[string, Keyframe]>([
       await press(page, card).catch(() => undefined);
       await page.evaluate(() => new Promise((next) => setTimeout(next, 170)));
     }
-    // What was pressed is drawn too; its head is as it was.
+    // The press changes the card below; its head is as it was.
     if ((await stored()) !== before) expect((await page.screenshot({ clip })).equals(drawn)).toBe(true);
   },
 );
@@ -273,7 +273,7 @@ const reached: Readonly<Record<string, () => void>> = {
   },
 };
 
-/** What is there only now and then. */
+/** Changes that come and go. */
 const flickering: Readonly<Record<string, () => void>> = {
   'an animation that comes and goes': () => {
     keepChanging(100, () => {
@@ -386,7 +386,7 @@ describe('a page that gets at the frame by its events', () => {
         await page.evaluate(giveChanging);
         await page.evaluate(flicker);
         await pressOften(page, card);
-        // Where the browser gave the page no turn for so long, the card did rest, and may do what is pressed.
+        // Where the browser gave the page no turn for so long, the card did rest, and a press may count.
         const rest = await page.evaluate(() => longestRest());
         if (rest < REST) return expect(await stored()).toBe(before);
         await page.close();

@@ -39,7 +39,7 @@ describe('a card is legible', () => {
     }
   });
 
-  // Axe cannot tell what is behind an element of the top layer, so contrast is measured here (WCAG 2.1, 1.4.3).
+  // Axe does not know the ground of an element of the top layer, so contrast is measured here (WCAG 2.1, 1.4.3).
   test.each(['light', 'dark'] as const)('with enough contrast, %s', async (colorScheme) => {
     const at = await open(STORY, { colorScheme, swaps: { lighthouse: [{ text: 'beacon', reads: false }] } });
     for (const word of ['lighthouse', 'ferry', 'wind']) {
@@ -144,7 +144,7 @@ describe('a card does not cover its word', () => {
   });
 });
 
-/** The contrast of each piece of text in a card with what is painted behind it. */
+/** The contrast of each piece of text in a card with the ground painted behind it. */
 function contrasts(card: Element): { text: string; ratio: number }[] {
   const channels = (colour: string): number[] => colour.match(/[\d.]+/g)!.map(Number);
   const luminance = (colour: string): number => {

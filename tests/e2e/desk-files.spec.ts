@@ -94,7 +94,7 @@ async function passage(): Promise<Stored & { readonly lines: string[] }> {
 }
 
 async function fault(name: string, bytes: Uint8Array | string): Promise<string> {
-  // What is said of the file before goes as soon as another is chosen.
+  // The sentence about the file before goes as soon as another is chosen.
   await choose(name, typeof bytes === 'string' ? strToU8(bytes) : bytes);
   const says = await desk.locator('.note-wrong').textContent();
   expect(strayed).toEqual([]);

@@ -14,7 +14,7 @@ afterEach(async () => {
 });
 afterAll(() => context?.browser()?.close());
 
-/** Text, ground, and what is between. */
+/** Colours of a text and its ground. */
 const SCHEMES: readonly (readonly [name: string, style: string])[] = [
   ['black on white', 'background:#fff;color:#000'],
   ['dark grey on white', 'background:#fff;color:#333'],
@@ -36,8 +36,8 @@ const SCHEMES: readonly (readonly [name: string, style: string])[] = [
 type Standing = 'beyond' | 'soon' | 'fresh' | 'unsure';
 
 /**
- * A page with one word, marked as asked. Without descenders, so that what is below the letters is the underline. The
- * colours are those of a part that comes after black words on white, which are marked too, in the
+ * A page with one word, marked as asked. Without descenders, so that below the letters there is the underline alone. The
+ * word comes after black words on white, which are marked too, in the
  * same font: Chromium then tends to take one colour for both. In a tab of its own unless one is given.
  */
 async function marked(style: string, standing: Standing, on?: Page): Promise<OverlayPage> {

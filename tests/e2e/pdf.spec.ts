@@ -41,7 +41,7 @@ async function openHere(panel: Page): Promise<Page> {
   return view;
 }
 
-/** Every mark of the page; what is painted on see-through letters has highlights of its own. */
+/** Every mark of the page; marks on see-through letters have highlights of their own. */
 const markCount = (view: Page): Promise<number> =>
   view.evaluate(() => [...CSS.highlights.values()].reduce((sum, { size }) => sum + size, 0));
 
@@ -196,7 +196,7 @@ describe('a PDF in a tab', () => {
       await view.close();
       return opened;
     };
-    // The first visit leaves what is kept for the next.
+    // The first visit leaves in memory the parts that the next one needs too.
     await visit();
     const before = await heap();
     const opened = await visit();
