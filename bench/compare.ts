@@ -62,7 +62,7 @@ async function measureIn(tree: string, name: string): Promise<Figure[]> {
   return JSON.parse(stdout.slice(stdout.indexOf('['))) as Figure[];
 }
 
-/** Packages and data are those of this tree, so that code alone differs; data that another commit makes otherwise is made again by its build. */
+/** Packages and data come from this tree, so that code alone differs; data that another commit makes otherwise is made again by its build. */
 async function prepare(tree: string): Promise<void> {
   symlinkSync(join(here, 'node_modules'), join(tree, 'node_modules'));
   if (existsSync(join(here, 'public/data')))

@@ -70,7 +70,7 @@ const OPERATORS = new Set([
 ]);
 
 const root = fileURLToPath(new URL('..', import.meta.url));
-// Views are trees of what is shown and when.
+// Views are trees of elements with their conditions.
 const files = globSync(['src/**/*.ts', 'entrypoints/**/*.ts'], {
   cwd: root,
   ignore: ['**/*.test.ts'],

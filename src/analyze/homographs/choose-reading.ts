@@ -24,7 +24,7 @@ export interface WordWeights {
   readonly own: Readonly<Record<string, number>>;
 }
 
-/** All weights; features are those of `contextFeatures`. */
+/** All weights; features come from `contextFeatures`. */
 export interface Weights {
   readonly questions: Readonly<Record<Question, Readonly<Record<string, number>>>>;
   /** How much words of a topic tell, for all words that have topics. */
