@@ -1,8 +1,11 @@
 import { h } from 'preact';
 import { expect, test, vi } from 'vitest';
+import { serveBackground } from '../../src/host/background/serve-background.ts';
+import { DeskPage } from '../../src/pages/desk/desk-page.tsx';
 import { TakeView } from '../../src/pages/desk/take-view.tsx';
 import { pages } from '../fakes/extension.ts';
 import { openPage } from './mount-page.ts';
+import { screen } from './screen.ts';
 import { shadeTab } from './shaded-tab.ts';
 
 /** Takes the page of a tab to the desk, and gives the notes that the desk is told, once the passage is open. */
@@ -33,4 +36,12 @@ test('a page that is on the desk already is opened without a note', async () => 
   pages.clear();
   expect(await take(3)).toEqual([]);
   expect(location.hash).toBe(first);
+});
+
+test('an empty file is told in a sentence, and no page for PDFs is offered', async () => {
+  serveBackground();
+  await openPage(DeskPage);
+  await screen.getByLabel('Choose a text').setInputFiles([new File([''], 'empty.txt')]);
+  await screen.locator('.note-wrong').filter({ hasText: 'This file is empty' }).waitFor();
+  expect(screen.getByRole('link', { name: 'Open a PDF file' }).count()).toBe(0);
 });
