@@ -94,7 +94,7 @@ function sightExamples(known: KnownWords, id: PatternId): KnownWord[] {
   );
 }
 
-/** The words that show a spelling; of the lesson's own without a plain word those of the catalogue: the league of gue. */
+/** The words that show a spelling; for the lesson's own without a plain word the catalogue's words: the league of gue. */
 function shownBy(
   all: readonly KnownWord[],
   letters: string,
