@@ -88,7 +88,7 @@ for (const library of Object.keys(LIBRARIES))
 for (const fault of faults) console.error(fault);
 if (faults.length > 0) process.exitCode = 1;
 
-/** A page's scripts and sheets, with what those import at once; what is imported when wanted is left out. */
+/** A page's scripts and sheets, with the scripts they import at once; scripts imported when wanted are left out. */
 function filesOfPage(page: string): string[] {
   const found = new Set<string>();
   const enter = (file: string): void => {

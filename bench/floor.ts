@@ -8,7 +8,7 @@ export interface FloorTimes {
   readonly words: number;
   readonly floor: number;
   readonly ours: number;
-  /** What the browser takes to draw the marks, which stands beside our work. */
+  /** The browser's own time to draw the marks, shown beside ours. */
   readonly drawing: number;
   /** The first time in a page, with the code not compiled yet. */
   readonly first: number;

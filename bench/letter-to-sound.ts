@@ -16,7 +16,7 @@ export interface SoundFigures {
   readonly name: string;
   /** Words a second of the processor, the median of some runs. */
   readonly speed: number;
-  /** The share of words, from 0 to 1, whose sounds are those of no pronunciation listed; counted as `npm run accuracy` does. */
+  /** The share of words, from 0 to 1, whose sounds no listed pronunciation has; counted as `npm run accuracy` does. */
   readonly errors: number;
   /** The same with AO as AA, IH and UH as AH: vowels that accents and dictionaries write differently. */
   readonly looseErrors: number;

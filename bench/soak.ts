@@ -15,7 +15,7 @@ const PAGES = Number(process.env.PAGES ?? 50);
 const WARM = 0.2;
 
 /**
- * Uses the extension for long in a real Chromium and prints what is left of it in memory: the page's after changes of the group while it
+ * Uses the extension for long in a real Chromium and prints how much of it is left in memory: the page's after changes of the group while it
  * is shaded, the background's after visits and changes. Each once all that can be thrown away is. At the end many pages are shaded at once.
  */
 const story = readFileSync(new URL('../public/story/index.html', import.meta.url), 'utf8');

@@ -82,7 +82,7 @@ const SOUND = new RegExp(
   'gu',
 );
 
-/** ARPAbet without stress for a word in IPA (`ʃˈɪŋɡəl` is `SH IH NG G AH L`). What is no sound (stress, length, separators) is left out. */
+/** ARPAbet without stress for a word in IPA (`ʃˈɪŋɡəl` is `SH IH NG G AH L`). Signs that are no sound (stress, length, separators) are left out. */
 export function soundsOfIpa(ipa: string): string {
   const plain = ipa.replaceAll(/\([^)]*\)|[ˈˌː_\s]/gu, '');
   return Array.from(plain.matchAll(SOUND), ([sound]) => NAMES[sound]).join(' ');

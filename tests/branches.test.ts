@@ -11,7 +11,6 @@ const MOST = 15;
 const KNOWN: Readonly<Record<string, number>> = {
   'src/analyze/alignment/align.ts alignWord': 19,
   'src/analyze/alignment/align.ts follow': 22,
-  'src/analyze/patterns/list-requirements.ts listRequirements': 21,
   'src/analyze/sequence-import/clause-reader.ts readHeading': 49,
   'src/analyze/sequence-import/clause-reader.ts readSpelling': 44,
   'src/analyze/sequence-import/cut-clauses.ts dividers': 27,
@@ -44,9 +43,7 @@ const KNOWN: Readonly<Record<string, number>> = {
   'src/analyze/standing/compile-group.ts addWhatFollows': 17,
   'src/analyze/standing/judge.ts judgeWord': 18,
   'src/analyze/text/cut-text.ts cutText': 18,
-  'src/analyze/text/mark-long-names.ts markLongNames': 34,
   'src/analyze/text/mark-long-names.ts nextOfName': 19,
-  'src/analyze/text/match-tokens.ts matchTokens': 22,
   'src/data/guess/write-model.ts writeModel': 17,
   'src/overlay/find-edge.ts findEdge': 22,
   'src/overlay/is-read.ts isRead': 21,
@@ -73,7 +70,7 @@ const OPERATORS = new Set([
 ]);
 
 const root = fileURLToPath(new URL('..', import.meta.url));
-// Views are trees of what is shown and when.
+// Views are trees of elements with their conditions.
 const files = globSync(['src/**/*.ts', 'entrypoints/**/*.ts'], {
   cwd: root,
   ignore: ['**/*.test.ts'],

@@ -5,7 +5,7 @@ import { fileURLToPath } from 'node:url';
 import { afterAll, describe, expect, test } from 'vitest';
 import { foldersOf, noticeOf, readPackage, writeNotice } from '../src/tools/write-notice.ts';
 
-/** The build writes who made what is in the extension; here how it finds them. `bench/check-sizes.ts` looks at what was built. */
+/** The build writes who made the parts of the extension; here how it finds them. `bench/check-sizes.ts` looks at the built files. */
 
 const root = fileURLToPath(new URL('..', import.meta.url)).replace(/\/$/, '');
 const folder = mkdtempSync(join(tmpdir(), 'wordreach-'));

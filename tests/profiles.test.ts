@@ -88,7 +88,7 @@ const documents: Readonly<Record<string, Readonly<Record<'words' | 'later' | 'so
     },
   };
 
-/** Words any class meets: those of Dolch and the examples of the catalogue. */
+/** Words any class meets: Dolch's list and the examples of the catalogue. */
 const commonWords = [...dolch, ...catalogue.flatMap(({ examples }) => examples)].map((word) =>
   word.toLowerCase(),
 );

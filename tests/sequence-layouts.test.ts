@@ -97,7 +97,7 @@ function readTexts(path: string) {
   };
 }
 
-/** Texts in looser styles than those of `steps`: an email, prose, typing errors, lines with slashes. Annotated before they were read. */
+/** Texts in looser styles than the texts of `steps`: an email, prose, typing errors, lines with slashes. Annotated before they were read. */
 test('the steps of looser texts are found, and as many clauses as before are read right', () => {
   const { clauses, steps, count } = readTexts('sequences/more-steps/');
   expect(clauses).toHaveLength(407);

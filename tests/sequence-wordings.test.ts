@@ -22,7 +22,7 @@ function read(pasted: string): readonly (readonly ImportedItem[])[] {
   return importSequence(pasted, {}, [], engine).steps.map(({ items }) => items);
 }
 
-/** What is wrong with a reading; null where nothing is. */
+/** The fault of a reading; null where there is none. */
 function fault(items: readonly ImportedItem[], wordings: readonly Wording[]): string | null {
   const ids = [...new Set(items.flatMap(({ patterns }) => patterns))];
   const asked = items.filter(({ status }) => status === 'unknown').map(({ text }) => text);

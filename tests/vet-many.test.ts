@@ -11,7 +11,7 @@ import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
 import { english } from '../src/wording/en.ts';
 import { makeDocx, makeEpub, makePdf } from './desk/make-files.ts';
 
-/** Many texts at once, as scripts and job queues call for them; what is printed is a format others rely on. */
+/** Many texts at once, as scripts and job queues call for them; the output is a format others rely on. */
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const folder = mkdtempSync(join(tmpdir(), 'wordreach-'));

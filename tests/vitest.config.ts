@@ -35,6 +35,9 @@ const language = all
  */
 const env = { FIREFOX: '' };
 
+/** In milliseconds. Whole tables are gone through, which takes some seconds, and minutes on a machine that is busy with much else. */
+const PATIENCE = 240_000;
+
 const inBrowsers = {
   globalSetup: 'tests/get-browsers.ts',
   testTimeout: 60_000,
@@ -63,8 +66,7 @@ export default defineConfig({
           include: unit,
           exclude: [...apart, ...language],
           isolate: false,
-          // A busy machine is slow.
-          testTimeout: 60_000,
+          testTimeout: PATIENCE,
         },
       },
       {
@@ -74,8 +76,7 @@ export default defineConfig({
           env,
           setupFiles: ['tests/speak-english.ts', 'tests/fakes/locks.ts'],
           include: apart,
-          // A busy machine is slow to read the tables.
-          testTimeout: 60_000,
+          testTimeout: PATIENCE,
         },
       },
       {
@@ -86,7 +87,7 @@ export default defineConfig({
           setupFiles: ['tests/speak-english.ts'],
           include: language,
           isolate: false,
-          testTimeout: 60_000,
+          testTimeout: PATIENCE,
         },
       },
       {

@@ -33,7 +33,7 @@ export interface Vetter {
   vetText(text: string): GroupReport[];
 }
 
-/** After so many distinct words, text by text, what was learnt of words is forgotten, so that it never fills the memory. */
+/** After so many distinct words, text by text, the analyses of words are forgotten, so that they never fill the memory. */
 const FORGET_AFTER = 300_000;
 
 /** Makes a vetter over the word table. Throws `InputError` when there is none yet. */

@@ -13,8 +13,8 @@ export interface FoundText {
 
 /**
  * The files that were meant: a file is itself, a folder all texts in it and below (by their endings), and anything else a
- * pattern (`news/*.txt`). In the order given, those of one folder or pattern by code unit, none twice, also where links lead to it again.
- * What nothing is found for stays, so that reading it says what is wrong.
+ * pattern (`news/*.txt`). In the order given, files of one folder or pattern by code unit, none twice, also where links lead to it again.
+ * A path that nothing is found for stays, so that reading it says why.
  */
 export async function findTexts(given: readonly string[]): Promise<FoundText[]> {
   const found = (await Promise.all(given.map(findOne))).flat();

@@ -2,7 +2,7 @@ import { fstatSync, ftruncateSync, writeSync } from 'node:fs';
 import { Writable } from 'node:stream';
 import { explainWriting } from './explain-errno.ts';
 
-/** Why the output stops, in a sentence. What was printed before is whole. */
+/** Why the output stops, in a sentence. The output before that is whole. */
 export class OutputFault extends Error {
   override readonly name = 'OutputFault';
 }

@@ -5,7 +5,7 @@ import { FileFault } from '../passage/files/file-fault.ts';
 import { speakEnglish } from '../wording/speak-english.ts';
 import type { OpenedText } from './opened-text.ts';
 
-// What is shared with the extension says its faults from there. Called, since a bundle drops an import of a file for its effects.
+// Readers shared with the extension say their faults in its words. Called, since a bundle drops an import of a file for its effects.
 speakEnglish();
 
 /** The endings of the files that are read where a folder is given. */

@@ -14,7 +14,7 @@ export function readText(path: string): string {
   return decodeText(readBytes(path));
 }
 
-/** What is in a file, or in stdin for `-`. Throws `InputError` when it cannot be read. */
+/** The content of a file, or of stdin for `-`. Throws `InputError` when it cannot be read. */
 export function readBytes(path: string): Buffer {
   try {
     return readFileSync(path === '-' ? 0 : resolvePath(path));

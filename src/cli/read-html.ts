@@ -2,7 +2,7 @@ import { type Document, type Element, type Node, Window } from 'happy-dom';
 import { expectShallow } from '../passage/files/expect-shallow.ts';
 import type { OpenedText } from './opened-text.ts';
 
-// Both lists are those of the overlay, so that a saved page counts as the page itself does.
+// The overlay has both lists, so that a saved page counts as the page itself does.
 
 /** Never read to a child, or not text of the page. */
 const LEFT_OUT = new Set(

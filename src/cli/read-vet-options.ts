@@ -44,7 +44,7 @@ interface Asked extends VetOptions {
   readonly outAsked: string | undefined;
 }
 
-/** What is refused, and why; the first that applies is said. */
+/** Options that are refused, and why; the first that applies is said. */
 const REFUSALS: readonly {
   readonly applies: (asked: Asked) => boolean;
   readonly problem: (asked: Asked) => string;

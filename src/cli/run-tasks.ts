@@ -18,11 +18,11 @@ export interface Run<Task extends VetTask, Answer extends VetAnswer> {
   print(answer: Answer): string;
   foot(): string;
   readonly output: Output;
-  /** Stops the run: tasks under way are dropped, and what is printed has its foot all the same. */
+  /** Stops the run: tasks under way are dropped, and the output has its foot all the same. */
   readonly signal: AbortSignal;
 }
 
-/** Tasks are taken so far ahead of what is printed, for each thread: enough that none waits for a long text. */
+/** Tasks are taken so far ahead of the output, for each thread: enough that none waits for a long text. */
 const AHEAD = 4;
 
 /**

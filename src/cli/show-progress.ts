@@ -14,7 +14,7 @@ type Stream = Pick<NodeJS.WriteStream, 'isTTY' | 'write'>;
 const PAUSE = 100;
 const CLEAR = '\r\u001b[K';
 
-/** Shows a bar on a terminal, and nothing but what is said anywhere else. */
+/** Shows a bar on a terminal; anywhere else only the messages. */
 export function showProgress(total: number, stream: Stream = process.stderr): Progress {
   const WIDTH = 30;
   let done = 0;

@@ -32,7 +32,7 @@ export interface NamedGap {
   readonly words: readonly string[];
 }
 
-/** What is known of a text after vetting: a report for each group, in the order of the groups. */
+/** A text after vetting: a report for each group, in the order of the groups. */
 export interface VettedText {
   /** The path as it was given or found. */
   readonly text: string;

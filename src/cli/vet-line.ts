@@ -9,7 +9,7 @@ export interface AnsweredLine {
 }
 
 /**
- * Answers a line `{"id", "text"}` or `{"id", "html"}` with `{"id", "reports"}`; what is wrong with a line is its answer,
+ * Answers a line `{"id", "text"}` or `{"id", "html"}` with `{"id", "reports"}`; a fault of a line is its answer,
  * `{"id", "error"}`, with a null for an id that cannot be read. `number` counts lines from 1. Never throws.
  */
 export function vetLine(

@@ -47,7 +47,7 @@ export type FromCard =
   | { readonly tell: 'keep' }
   | { readonly tell: 'close' };
 
-/** One end of the line between content script and card; what is told before somebody hears it is kept. */
+/** One end of the line between content script and card; messages sent before somebody hears them are kept. */
 export interface CardLine<Told, Heard> {
   tell(message: Told): void;
   hear(on: (message: Heard) => void): void;

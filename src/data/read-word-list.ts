@@ -6,7 +6,7 @@ const PHRASE = /^[a-z]+(?: [a-z]+)+$/;
 
 /**
  * The words of a list in src/data/source, such as `more-lesson-words.txt`: parted by spaces, lines with `#` are remarks. Throws an error
- * that names the line of what is no word, is there twice or is out of the order of the alphabet, which begins anew after a remark.
+ * that names the line of an entry that is no word, is there twice or is out of the order of the alphabet, which begins anew after a remark.
  */
 export function readWordList(file: string): Set<string> {
   return checkList(file, readList(file), WORD, (line) => line.split(/\s+/));

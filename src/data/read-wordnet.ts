@@ -4,7 +4,7 @@ import { join } from 'node:path';
 
 export type PartOfSpeech = 'n' | 'v' | 'a' | 'r';
 
-/** What is taken from WordNet 3.1; all words in lower case, single words only. */
+/** The words and relations taken from WordNet 3.1; all words in lower case, single words only. */
 export interface Wordnet {
   /** Base form to the parts of speech it is listed under (`r` is adverb). */
   readonly lemmas: Map<string, Set<PartOfSpeech>>;

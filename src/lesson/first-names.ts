@@ -16,7 +16,7 @@ const WORDS_TOO =
   );
 const FIRST_NAMES: ReadonlySet<string> = new Set([...HE, ...SHE, ...WORDS_TOO]);
 
-/** Those of a group's names who may be people in a sentence: any but a word that is no first name, which is a place or a boat (Quay, Marigold). */
+/** The names of a group that may be people in a sentence: any but a word that is no first name, which is a place or a boat (Quay, Marigold). */
 export function namesOfPeople(names: readonly string[], analyzer: Analyzer): string[] {
   return names.filter(
     (name) => FIRST_NAMES.has(name) || !/common|rare/.test(analyzer.analyze(name).usage ?? ''),

@@ -23,7 +23,7 @@ export interface LessonInput {
   /** What the lesson is about (`findFocus`); empty where nothing was taught yet. */
   readonly focus: readonly PatternId[];
   readonly passage: LessonText | null;
-  /** What was on the group's sheets so far; none where it is left out. */
+  /** The words on the group's sheets so far; none where it is left out. */
   readonly earlier?: readonly EarlierSheet[];
 }
 

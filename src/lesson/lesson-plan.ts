@@ -16,7 +16,7 @@ export interface PartPlan {
   readonly minutes?: number;
 }
 
-/** A lesson sheet as it is kept: the number it is made from, and what was decided about its parts. */
+/** A lesson sheet as it is kept: the number it is made from, and the decisions about its parts. */
 export interface LessonPlan {
   readonly seed: number;
   readonly parts: Readonly<Record<string, PartPlan>>;
@@ -39,7 +39,7 @@ export function startPlan(seed: number): LessonPlan {
   return { seed, parts: {} };
 }
 
-/** What is decided about a part; as usual where nothing is: an extra part is not on the sheet then. */
+/** The decisions about a part; as usual where there are none: an extra part is not on the sheet then. */
 export function planOf({ seed, parts }: LessonPlan, { id, extra }: PartName): PartPlan {
   return Object.hasOwn(parts, id) ? parts[id]! : { seed, out: extra === true, chosen: {}, pinned: null };
 }

@@ -22,7 +22,7 @@ export interface Scope {
 
 /**
  * The text to be checked: the one wanted, or the main story when nothing is wanted and there is one. Falls back to
- * the whole page where there is no story. What is selected is what was so when this was called; where nothing was, the
+ * the whole page where there is no story. The selection is the one there was when this was called; where there was none, the
  * selection has no words.
  */
 export async function chooseScope(

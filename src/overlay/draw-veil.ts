@@ -2,7 +2,7 @@ import type { Look } from '../contract/page-contract.ts';
 import { LINES, type Mark, WASHES } from './mark-rules.ts';
 import { own } from './own.ts';
 
-/** What is marked now. */
+/** The marks there are now. */
 export interface Marked {
   readonly look: Look;
   readonly marks: readonly { readonly mark: Mark; readonly ranges: ReadonlySet<StaticRange> }[];

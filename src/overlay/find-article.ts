@@ -61,7 +61,7 @@ function isTooLarge(doc: Document): boolean {
 }
 
 /**
- * By Readability on a copy, whose texts are led back to those of the page by walking both side by side.
+ * By Readability on a copy, whose texts are led back to the page's own by walking both side by side.
  */
 function findByLibrary(doc: Document): Article | null {
   const copy = doc.cloneNode(true) as Document;

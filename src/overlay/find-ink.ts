@@ -3,7 +3,7 @@ import { own } from './own.ts';
 
 /**
  * The ink of an element's own text; null for ordinary text. The transparent letters over a scanned page have one, and so do
- * outlined ones and grey ones on white; black text on white, or text with a shadow, has none. `grounds` remembers what is behind elements.
+ * outlined ones and grey ones on white; black text on white, or text with a shadow, has none. `grounds` remembers the grounds of elements.
  */
 export function findInk(element: Element, style: CSSStyleDeclaration, grounds: Grounds): Ink | null {
   if (element.namespaceURI === 'http://www.w3.org/2000/svg') {
@@ -30,7 +30,7 @@ function paintedColor(ground: Colour, style: CSSStyleDeclaration): string {
 /** Red, green and blue up to 255, and how thick it is laid on where that is not whole; nothing where it is not known. */
 type Colour = readonly number[];
 
-/** What is behind elements, as far as that was asked. */
+/** The grounds of elements, as far as they were asked for. */
 export type Grounds = Map<Element, Colour>;
 
 /** The paper a page is on by itself. Behind letters on a picture anything may be. */

@@ -84,7 +84,7 @@ function isDrawn(element: Element): boolean {
   return getComputedStyle(around).display === 'contents' && isDrawn(around);
 }
 
-/** The element a node is drawn in: for what is placed in a slot that slot, for a shadow root its host. */
+/** The element a node is drawn in: of a node in a slot that slot, of a shadow root its host. */
 function elementAround(node: Node): Element | null {
   const { assignedSlot, parentNode } = own(node as Element);
   const around = assignedSlot ?? parentNode;

@@ -7,7 +7,7 @@ const MAY_BE_PICTURE = new Set(['A', 'BUTTON', 'H1', 'H2', 'H3']);
 
 /**
  * Whether an element is laid out but nothing inside it can be seen: fully see-through, a box folded to nothing, or
- * text for screen readers alone (cut to a pixel, cut away, set far out of the page). What is just being faded in or
+ * text for screen readers alone (cut to a pixel, cut away, set far out of the page). Text that is just being faded in or
  * unfolded counts as seen, since it will be in a moment.
  */
 export function isUnseen(element: Element, style: CSSStyleDeclaration): boolean {

@@ -8,7 +8,7 @@ import { workInSlices } from './work-in-slices.ts';
 
 /** Keeps the marks of blocks in step with the standings of their words and with the view. */
 export interface BlockMarks {
-  /** Whether what is there would be marked now. */
+  /** Whether its words would be marked now. */
   isNear(within: Node): boolean;
   /** Takes charge of a block, which is marked by `refresh` and from then on whenever it comes near. */
   add(block: ReadBlock): void;
@@ -30,7 +30,7 @@ export interface BlockMarks {
 const MOST = 1000;
 /** So many at the most, however small the letters; and so many of a printed block. */
 const MOST_AT_ALL = 4000;
-/** Of a page with more blocks than these, the paragraphs of a long book, only what is near the view is marked: each mark takes memory. */
+/** Of a page with more blocks than these, the paragraphs of a long book, only blocks near the view are marked: each mark takes memory. */
 const MOST_WHOLE = 5000;
 /** So many blocks are shown at once: each picture of the page with other marks than before takes a slow laptop a fifth of a second. */
 const AT_ONCE = 30;
@@ -47,9 +47,9 @@ function spanAroundView(words: BlockWords): WordSpan {
 }
 
 /**
- * Marks blocks by what is known of their words at the time. Marks cost a page nothing while nobody touches them: a still page is marked as a
+ * Marks blocks by the standings that their words have at the time. Marks cost a page nothing while nobody touches them: a still page is marked as a
  * whole, so that nothing is to be done when it is scrolled. On a page that keeps changing each change costs by the number of all marks, so
- * that only what is near the view is marked, and the marks follow the view when scrolling has ended (measured in Chromium).
+ * that only blocks near the view are marked, and the marks follow the view when scrolling has ended (measured in Chromium).
  */
 export function markBlocks(painter: Painter, signal: AbortSignal): BlockMarks {
   const nearness = watchNearness((block) => {
@@ -81,7 +81,7 @@ export function markBlocks(painter: Painter, signal: AbortSignal): BlockMarks {
     if (isAll || isWhole || nearness.isNear(block)) mark(block);
     else unmark(block);
   }
-  /** Marks the whole page while it is idle, or only what is near. */
+  /** Marks the whole page while it is idle, or only the blocks near the view. */
   function markAnew(whole: boolean): void {
     const { blocks } = nearness;
     if (blocks.size > MOST_WHOLE) return;
@@ -116,7 +116,7 @@ export function markBlocks(painter: Painter, signal: AbortSignal): BlockMarks {
       marked.set(at, { standing, ranges });
     }
   }
-  /** What is to be marked of a long block now; what is marked of the rest is taken away. */
+  /** The part of a long block that is to be marked now; marks on the rest are taken away. */
   function moveSpan(block: ReadBlock): WordSpan {
     const { words, marked } = block;
     const span = isAll ? { from: 0, to: Math.min(words.words.length, MOST_AT_ALL) } : spanAroundView(words);

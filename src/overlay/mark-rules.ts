@@ -4,7 +4,7 @@ import type { Look } from '../contract/page-contract.ts';
 export const MARKS = { beyond: 'wr-1', fresh: 'wr-2', unsure: 'wr-3', here: 'wr-4', soon: 'wr-5' } as const;
 
 /**
- * Underlines are drawn in the text's own colour: whatever a page is coloured, its text stands out from its ground, and so
+ * Underlines are drawn in the text's own colour: whatever a page is coloured, its text can be told from its ground, and so
  * do they. No tint is mixed in: Chromium 156 keeps a mix with one part's colour for others in the same font, which leaves
  * dark lines on dark parts. The wash is thin, and left out where text would lose too much of its contrast. Style tells the marks apart.
  */
@@ -15,7 +15,7 @@ export const LINES = {
   unsure: 'dashed 0.06em',
   here: 'double 0.08em',
 } as const;
-/** The wash of a mark; over a picture of letters; and over those of a drawing, where it may be all of the mark that is seen. */
+/** The wash of a mark; over a picture of letters; and over letters of a drawing, where it may be all of the mark that is seen. */
 export const WASHES: Partial<Record<Mark, readonly [plain: string, picture: string, drawing: string]>> = {
   beyond: ['rgb(206 96 48 / 0.085)', 'rgb(206 96 48 / 0.16)', 'rgb(206 96 48 / 0.28)'],
   soon: ['rgb(206 96 48 / 0.05)', 'rgb(206 96 48 / 0.08)', 'rgb(206 96 48 / 0.14)'],

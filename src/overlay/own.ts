@@ -1,7 +1,7 @@
 /**
  * A node by whose properties it can be asked: a form answers to the names of its fields before its own (`children` where a field is
  * called so), and a way up through such a `parentNode` would never end; so a form's are asked of its class. Any other node
- * is given back as it is. What is given may be read, but not handed to the browser as a node.
+ * is given back as it is. The wrapper may be read, but not handed to the browser as a node.
  */
 export function own<T extends Node>(node: T): T {
   return node instanceof HTMLFormElement ? (new Proxy(node, ofItsClass) as T) : node;
@@ -12,6 +12,6 @@ const ofItsClass: ProxyHandler<Node> = {
     const value: unknown = Reflect.get(HTMLFormElement.prototype, name, form);
     return typeof value === 'function' ? value.bind(form) : value;
   },
-  // So that what is given here stays as it is when it is asked for again.
+  // So that a wrapper stays as it is when it is asked for again.
   getPrototypeOf: () => HTMLElement.prototype,
 };

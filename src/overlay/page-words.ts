@@ -46,7 +46,7 @@ export class PageWords {
     return counts;
   }
 
-  /** Settles capitals by what is on the page now; gives the words that have got another key, whose standing is to be asked for. */
+  /** Settles capitals by the words on the page now; gives the words that have got another key, whose standing is to be asked for. */
   settle(): PageWord[] {
     const countOf = (key: WordKey): number => this.#words.get(key)?.count ?? 0;
     const changed: PageWord[] = [];

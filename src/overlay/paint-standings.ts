@@ -23,7 +23,7 @@ export interface Painter {
   setLook(look: Look): void;
   /** Takes the marks out of what the page's scripts can see, for good, and has them drawn by what `open` gives. Rejects where that is not to be had. */
   hide(open: (marked: () => Marked) => Promise<Veil>): Promise<void>;
-  /** What is added and removed from now on is not shown until `show`: it is cheaper at once. */
+  /** Marks added and removed from now on are not shown until `show`: it is cheaper at once. */
   hold(): void;
   show(): void;
   /** Puts back what the page took away of marks and rules; false when nothing was missing. */

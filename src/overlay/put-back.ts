@@ -9,7 +9,7 @@ const FEWEST = 5;
 const LINKED = 0.8;
 
 /**
- * The texts of a story with what was left out between its paragraphs though it is part of it: a sentence that is a link for the most part,
+ * The texts of a story with those parts put back that were left out between its paragraphs: a sentence that is a link for the most part,
  * in an element with the tag and class of one beside it that was kept; a heading that is a button.
  */
 export function putBack(texts: readonly Text[]): Text[] {

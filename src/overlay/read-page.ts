@@ -32,11 +32,11 @@ export interface PageReaderOptions {
 
 /** Reads a page in slices, asks what its words are, and has them marked. One piece of work at a time. */
 export interface PageReader {
-  /** Reads all that is in scope, what is in view first; what is known of the words stays known. */
+  /** Reads all text in scope, the text in view first; words keep their standings. */
   readAnew(): Promise<void>;
   /** Reads parts that have changed, and forgets nodes that are gone; true when there was any text in them. */
   follow(touched: ReadonlySet<Node>, gone: ReadonlySet<Node>): Promise<boolean>;
-  /** Reads what has come to be shown, and forgets what is no longer; true when there was any. */
+  /** Reads text that is shown now and forgets text that no longer is; true when there was any. */
   lookAgain(): Promise<boolean>;
   /** Asks for all standings again, without reading. */
   rejudge(): Promise<void>;
@@ -58,7 +58,7 @@ export function createPageReader(
   }
 
   /**
-   * What is near the view is read first; on a long page as soon as it is behind the walk, while that goes on. All of it is read even
+   * Text near the view is read first; on a long page as soon as it is behind the walk, while that goes on. All of it is read even
    * where the words of one portion cannot be judged; rejects then.
    */
   async function readAll(): Promise<void> {

@@ -1,7 +1,7 @@
 import { own } from './own.ts';
 
 /**
- * Things sorted by where a node of each is drawn. A shadow root is where its host is, and what is placed in a
+ * Things sorted by where a node of each is drawn. A shadow root is where its host is, and an element placed in a
  * slot where the slot is; a page without shadow roots is sorted by the browser's own comparison, which is fast.
  */
 export function sortInPageOrder<T>(things: Iterable<T>, nodeOf: (thing: T) => Node): T[] {
@@ -18,7 +18,7 @@ function compare(a: Node, b: Node): number {
   return a.compareDocumentPosition(b) & Node.DOCUMENT_POSITION_FOLLOWING ? -1 : 1;
 }
 
-/** From the document down to a node, by what is drawn in what. */
+/** From the document down to a node, each drawn in the one before. */
 function pathTo(node: Node): Node[] {
   const path: Node[] = [];
   for (let at: Node | null | undefined = node; at; at = around(at)) path.unshift(at);

@@ -28,7 +28,7 @@ export interface OverlayOptions {
   readonly loadFindArticle: () => Promise<FindArticle>;
   /** Gives `openVeil`, which is needed where the page is not to see the marks. */
   readonly loadVeil?: () => Promise<OpenVeil>;
-  /** What is checked first; left out, it is the main story where there is one. */
+  /** The text that is checked first; left out, it is the main story where there is one. */
   readonly scope?: ScopeKind;
   /** Aborting takes every mark away and leaves the page as it was. */
   readonly signal: AbortSignal;
@@ -49,7 +49,7 @@ export interface Overlay extends Omit<ShadedPage, 'step'> {
 
 /**
  * Reads the visible text of a document, asks what each word is to the group, and marks the words that are not
- * plainly readable; what is in view comes first, changes of the page are followed, and the page is given its
+ * plainly readable; the words in view come first, changes of the page are followed, and the page is given its
  * turn every few milliseconds. The document's nodes are never touched.
  */
 export function startOverlay(doc: Document, options: OverlayOptions): Overlay {

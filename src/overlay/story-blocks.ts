@@ -17,7 +17,7 @@ export interface StoryBlock {
   readonly isHeading: boolean;
   readonly isHeadline: boolean;
   readonly place: Place;
-  /** Words in the names (class, id, itemprop, rel, role) of what is around it and holds no more than a fifth of the story. */
+  /** Words in the names (class, id, itemprop, rel, role) of the elements around it that hold no more than a fifth of the story. */
   readonly names: ReadonlySet<string>;
   /** The same of what holds nothing but this line, or few words more. */
   readonly marks: ReadonlySet<string>;
@@ -42,7 +42,7 @@ const LONG = 25;
 const SENTENCE = 9;
 
 /**
- * Cuts the texts of a story, which are in page order, into blocks. `headline` has those of its heading. The page has its turn meanwhile, and
+ * Cuts the texts of a story, which are in page order, into blocks. `headline` has the texts of its heading. The page has its turn meanwhile, and
  * texts it has taken away are left out.
  */
 export async function cutStory(texts: readonly Text[], headline: ReadonlySet<Text>): Promise<StoryBlock[]> {
@@ -118,7 +118,7 @@ function shareLinked(texts: readonly Text[]): number {
   return letters === 0 ? 0 : linked / letters;
 }
 
-/** Gives the names of what is around a line and holds a small part of all words. */
+/** Gives the names of the elements around a line that hold a small part of all words. */
 function nameSmallParts(lines: readonly Line[]) {
   const held = new Map<Element, number>();
   let all = 0;

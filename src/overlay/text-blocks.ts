@@ -138,7 +138,7 @@ function inkOf(level: Opened, grounds: Grounds): Ink | null {
   return level.ink;
 }
 
-/** Children where they are drawn: a host draws its shadow root, a slot what is placed in it. */
+/** Children where they are drawn: a host draws its shadow root, a slot the elements placed in it. */
 function drawnChildren(given: Node, onShadow: (root: ShadowRoot) => void): Iterable<Node> {
   const node = own(given);
   if (!isElement(node)) return node.childNodes;

@@ -240,7 +240,7 @@ function isAbout({ says }: StoryBlock, byline: string | null): boolean {
   return name !== undefined && says.startsWith(name);
 }
 
-/** Letters of a line besides those of a time. */
+/** Letters of a line, the letters of a time left out. */
 function countLeft(says: string): number {
   return says.replace(TIME, '').length;
 }

@@ -3,7 +3,7 @@ const REST = 250;
 /** A page that changes without showing anything new is looked at ever more seldom, down to this. */
 const LONGEST_REST = 8000;
 
-/** Attributes by which pages say what is open and what is put away. */
+/** Attributes by which pages say which parts are open and which are put away. */
 const STATES = [
   'class',
   'aria-expanded',
@@ -37,7 +37,7 @@ export function watchDisplay(doc: Document, onChange: () => Promise<boolean>, si
   const wake = (): void => {
     rest = REST;
   };
-  // A class or a state may show what is elsewhere: the answer beside its question.
+  // A class or a state may show an element elsewhere: the answer beside its question.
   const states = new MutationObserver(soon);
   states.observe(doc, { subtree: true, attributeFilter: STATES });
   // Rules that were written anew.

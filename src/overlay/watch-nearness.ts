@@ -9,7 +9,7 @@ const ALWAYS = new Set(['HTML', 'BODY']);
 
 /** Knows which blocks are in or near the view. */
 export interface Nearness {
-  /** Whether what is there is near now; its next block to be added is taken to be so still. */
+  /** Whether its blocks are near now; the next block to be added is taken to be so still. */
   look(within: Node): boolean;
   add(block: ReadBlock): void;
   remove(block: ReadBlock): void;

@@ -1,4 +1,4 @@
-/** What is known of a text that comes to the desk. */
+/** A text that comes to the desk, with its source as far as it is known. */
 export interface FoundText {
   readonly title: string;
   readonly text: string;

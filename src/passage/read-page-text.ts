@@ -6,7 +6,7 @@ import { writeLines } from './passage-lines.ts';
 /** Why nothing could be taken from a page, in a sentence with the next step. */
 export class TakeFault extends Error {}
 
-/** What is checked on a page: its words, and its text as that of a passage. */
+/** The checked part of a page: its words, and its text as a passage has it. */
 export interface PageText {
   readonly page: PageWords;
   readonly text: string;

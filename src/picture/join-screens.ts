@@ -9,7 +9,7 @@ export interface ScreenLine extends PictureLine {
 /** Several screens as one text. */
 export interface JoinedScreens {
   readonly lines: readonly ScreenLine[];
-  /** What the last screen gave, and where it goes: behind or before what was there. */
+  /** The lines of the last screen, and where they go: behind or before the lines there were. */
   readonly added: readonly ScreenLine[];
   /** `apart`: no line of it was there before, so it is put at the end. */
   readonly where: 'after' | 'before' | 'nothing' | 'apart';
@@ -27,7 +27,7 @@ const ALIKE = 0.75;
 const REACH = 300;
 
 /**
- * Adds what is new in a screen of a long document to what was read before, by the lines both have: below it when the teacher scrolled down,
+ * Adds the new lines in a screen of a long document to the lines read before, by the lines both have: below them when the teacher scrolled down,
  * above it when up. Lines at the edge of a screen may be cut through, so the other screen's are taken there.
  */
 export function joinScreens(

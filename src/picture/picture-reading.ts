@@ -1,4 +1,4 @@
-/** A picture: a file or what was drawn. */
+/** A picture: a file or a drawing. */
 export type Picture = Blob | ImageBitmap | HTMLCanvasElement | OffscreenCanvas;
 
 /** A place in a picture as it was given, in its own dots from the upper left corner. */

@@ -56,7 +56,7 @@ interface Grey {
   readonly shades: Uint8Array;
 }
 
-/** What is see-through is white. */
+/** See-through parts are white. */
 function drawGrey(picture: CanvasImageSource, width: number, height: number): Grey {
   const canvas = new OffscreenCanvas(width, height);
   const context = canvas.getContext('2d', { willReadFrequently: true })!;

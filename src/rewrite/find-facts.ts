@@ -12,7 +12,7 @@ export interface Facts {
   readonly softNegations: number;
 }
 
-/** What is a name besides words that the group's judge takes for one: those with a capital inside a sentence of the passage. */
+/** Names besides those that the group's judge knows: words with a capital inside a sentence of the passage. */
 export function findNames(text: string): ReadonlySet<string> {
   const names = new Set<string>();
   for (const [, word] of text.matchAll(/(?<=[\p{Ll}\p{N},;:] ["“‘(]?)(\p{Lu}[\p{L}’'-]*)/gu))

@@ -1,10 +1,10 @@
 import { LONGEST_TEXT } from './write-prompt.ts';
 
-/** A longer answer is not read at all: what was asked for takes some hundred characters. */
+/** A longer answer is not read at all: the rewritings asked for take some hundred characters. */
 const MOST = 20_000;
 const MOST_CANDIDATES = 12;
 
-/** The rewritings in what a model answered, each once; none where it is not what was asked for. */
+/** The rewritings in a model's answer, each once; none where the answer has another form. */
 export function readAnswer(answer: unknown): string[] {
   if (typeof answer !== 'string' || answer.length > MOST) return [];
   // Models like to put their JSON into a fence of code.

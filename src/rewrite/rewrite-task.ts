@@ -5,7 +5,7 @@ export interface ReadWord extends Span {
   readonly standing: Standing;
 }
 
-/** What is known of the group and its language while sentences are rewritten. */
+/** The group and its language while sentences are rewritten. */
 export interface RewriteTools {
   /** The words of a text as the group reads them; words to pre-teach count as by sight. */
   readonly read: (text: string) => readonly ReadWord[];

@@ -35,7 +35,7 @@ export const ANSWER_SCHEMA: Record<string, unknown> = {
 const MOST_WORDS = 40;
 
 /**
- * The question for a sentence. `tried`: what was answered and has words that are still too hard, which are named so that
+ * The question for a sentence. `tried`: answers with words that are still too hard, which are named so that
  * they are not used again.
  */
 export function writePrompt(

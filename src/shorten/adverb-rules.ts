@@ -164,7 +164,7 @@ function isBeforeVerb(place: AdverbPlace): boolean {
   return isVerb && !/^(?:noun|adjective|clause|mark)$/.test(after2?.kind ?? 'mark') && !isNotNear(place, 4);
 }
 
-/** What was done, by a verb that says enough without its adverb. */
+/** Deeds, by a verb that says enough without its adverb. */
 function isPlainPast({ kind, form, lower }: Word): boolean {
   return kind === 'verb' && form === 'past' && !isSteady(lower);
 }

@@ -132,7 +132,7 @@ function isNeeded(words: readonly Word[], { start, end, isLast }: Aside): boolea
 function isRelativeClause(words: readonly Word[], { start, end }: Aside): boolean {
   const [first, verb] = [words[start + 1], words[start + 2]];
   if (!/^(?:who|which|whose|whom|where)$/.test(first?.lower ?? '') || end - start < 4) return false;
-  // Who had waited: what was before is often the reason.
+  // Who had waited: an earlier event is often the reason.
   if (verb?.lower === 'had') return false;
   // Which holds water: what a thing always does explains it.
   if (verb?.kind === 'verb' && verb.form !== 'past') return false;

@@ -94,7 +94,7 @@ export function createShortener(table: SwapTable): Shortener {
     }
   }
 
-  /** Facts are kept, and what was a whole sentence still is one. */
+  /** Facts are kept, and a whole sentence still is one. */
   function isSound(words: readonly Word[], text: string, rule: Rule): boolean {
     const after = read(text);
     if (!keepsFacts(words, after, rule.name === 'day of the week')) return false;

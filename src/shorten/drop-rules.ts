@@ -114,7 +114,7 @@ export const DROP_RULES: readonly Rule[] = [
         const isOne = !word.isInside && ADJECTIVES.has(word.lower);
         // It is a splendid boat: what it is said to be stays.
         if (!isOne || !opensThing(words[i - 1]) || SAYS_WHAT_IT_IS.test(words[i - 2]?.lower ?? '')) return [];
-        // I am no fan of a huge crowd: what is denied may be just that.
+        // I am no fan of a huge crowd: the denied word may be just that.
         if (words.slice(Math.max(0, i - 5), i).some(isNot)) return [];
         // A dismal dream that woke her: what it was like is why it did.
         if (/^(?:which|that|who)$/.test(words[i + 2]?.lower ?? '')) return [];
@@ -132,7 +132,7 @@ export const DROP_RULES: readonly Rule[] = [
           if (!/^[([]$/.test(word.text) || i === 0) return [];
           const close = words.findIndex((other, j) => j > i && /^[)\]]$/.test(other.text));
           if (close < 0 || close === i + 1) return [];
-          // A letter in brackets stands for a letter: [T]he, boat(s).
+          // A letter in brackets is in place of a letter: [T]he, boat(s).
           const isTied =
             words[close]!.end === words[close + 1]?.start && /\p{L}/u.test(words[close + 1]!.text);
           const isGlued = words[i - 1]!.end === word.start;
@@ -207,7 +207,7 @@ function isEnd(words: readonly Word[], comma: number, holds: (from: number, to: 
   return isWholeClause(words, comma) && holds(comma + 1, endOf(words));
 }
 
-/** On Monday, Monday morning: the day of the week at the beginning or the end. What is on no other day keeps it. */
+/** On Monday, Monday morning: the day of the week at the beginning or the end. An event on no other day keeps it. */
 function findDates(words: readonly Word[]): Cut[] {
   const end = endOf(words);
   const isBound = words.some(

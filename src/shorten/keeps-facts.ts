@@ -7,7 +7,7 @@ const WEEKDAY = /^(?:monday|tuesday|wednesday|thursday|friday|saturday|sunday)$/
 
 /**
  * Whether a text still has every name, number and negation of the words before, each as often, and its quotation marks and its
- * last mark. A day of the week may be taken out where that is what was wanted.
+ * last mark. A day of the week may be taken out where that was the wish.
  */
 export function keepsFacts(before: readonly Word[], after: readonly Word[], isDay: boolean): boolean {
   const left = new Map<string, number>();

@@ -292,7 +292,7 @@ function capital(text: string): string {
 function lower(text: string): string {
   return text.charAt(0).toLowerCase() + text.slice(1);
 }
-/** What was named once is known: a rock, the rock. */
+/** A thing named once is known: a rock, the rock. */
 function withThe(thing: string): string {
   return thing.replace(/^(But )?(an?|some|another) /i, '$1the ');
 }

@@ -90,7 +90,7 @@ export type RuleName =
   | 'because'
   | 'dash';
 
-/** What was done to a sentence: the rule, and the words it took out; none where it was parted. */
+/** A change of a sentence: the rule, and the words it took out; none where it was parted. */
 export interface Step {
   readonly rule: RuleName;
   readonly removed: string;

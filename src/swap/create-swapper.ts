@@ -54,7 +54,7 @@ export function createSwapper(table: SwapTable): Swapper {
 
 interface Rated {
   readonly text: string;
-  /** Those of its words that the group has to read, where they are not all of the text. */
+  /** The words of it that the group has to read, where they are not all of the text. */
   readonly comes?: string;
   readonly span?: Swap['span'];
   readonly score: number;

@@ -12,7 +12,7 @@ export interface Place {
   readonly after: string;
   /** Two before. */
   readonly before2: string;
-  /** What is left of the sentence, up to a mark and at most six words. */
+  /** The rest of the sentence, up to a mark and at most six words. */
   readonly ahead: readonly string[];
   /** The next word is likely a noun, or an adjective before one. */
   readonly isBeforeNoun: boolean;

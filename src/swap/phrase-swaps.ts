@@ -83,7 +83,7 @@ function readNeighbours(source: string, frame: (words: string) => string): Neigh
 }
 
 /**
- * What is said plainer where the word at `at` is, by the rules of `phrase-swaps.json` and for numbers: in order to: to;
+ * Plainer words for the phrase at `at`, by the rules of `phrase-swaps.json` and for numbers: in order to: to;
  * upon the deck: on; a magnificent ship: a ship; twelve boats: 12 boats. `isBound`: rules for that word alone do not hold.
  */
 export function findPhraseSwaps(
@@ -167,7 +167,7 @@ function leaveOut(
   const [before, after] = [pieces[first - 1], pieces[next]];
   const { start } = pieces[first]!;
   const { end } = pieces[next - 1]!;
-  // What is denied may be just that: never seriously hurt, not very good.
+  // The denied word may be just that: never seriously hurt, not very good.
   const isDenied = pieces.slice(Math.max(0, first - SEEN), first).some(({ lower }) => DENIES.test(lower));
   if (after === undefined || isDenied || TELLS_DEGREE.test(before?.lower ?? '')) return null;
   const isWord = /^[\p{L}\d]/u.test(after.lower);

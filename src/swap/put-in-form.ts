@@ -43,7 +43,7 @@ function mayStand(lemma: string, form: Form, last: string, after: string): boole
   return hasObject ? !SPLIT.test(lemma) : !PREPOSITIONS.test(last);
 }
 
-/** With the capitals of the word it stands for: all, the first, or none. */
+/** With the capitals of the word it replaces: all, the first, or none. */
 export function likeCapitals(text: string, model: string): string {
   if (model.length > 1 && model === model.toUpperCase() && model !== model.toLowerCase())
     return text.toUpperCase();

@@ -3,7 +3,7 @@ import { isForeign } from '../variety/index.ts';
 import type { Reach } from './types.ts';
 
 /**
- * How a group stands to the words of swaps: what it can read without help counts; a guess does not, nor does a word of the other English
+ * How well a group reads the words of swaps: words it can read without help count; a guess does not, nor does a word of the other English
  * (sidewalk, for a British group).
  */
 export function reachFor(judge: Judge): (word: string) => Reach {

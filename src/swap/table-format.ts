@@ -31,7 +31,7 @@ export const FOLLOWERS = [
   ...['against', 'through', 'than', 'between', 'upon', 'how'],
 ] as const;
 
-/** What is known of a swap besides how good it is, as bits. */
+/** Facts of a swap besides how good it is, as bits. */
 export const MARKS = {
   /** It fits wherever the word has this part of speech (enormous: huge), as a person judged. */
   sure: 1,

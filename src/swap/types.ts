@@ -21,7 +21,7 @@ export interface Edit {
 }
 
 export interface Swap {
-  /** In the form and with the capital of the word it stands for; empty when the word is left out. */
+  /** In the form and with the capital of the word it replaces; empty when the word is left out. */
   readonly text: string;
   /** The group can read every word of it; true for all when no group was given. */
   readonly reads: boolean;
@@ -33,7 +33,7 @@ export interface Swap {
   readonly span?: { readonly start: number; readonly end: number };
 }
 
-/** What is left when nothing says the same: teach the word as a whole for this story, or leave it as it is. */
+/** The choices when nothing says the same: teach the word as a whole for this story, or leave it as it is. */
 export type Alternative = 'teach' | 'leave';
 
 export interface SwapResult {
@@ -47,7 +47,7 @@ export interface SwapResult {
   readonly alternatives: readonly Alternative[];
 }
 
-/** How a group stands to a word, as the engine's judge tells it. */
+/** The standing of a word for a group, as the engine's judge tells it. */
 export type Reach = 'reads' | 'fresh' | 'not';
 
 export interface SwapOptions {

@@ -7,7 +7,7 @@ import { foldersOf, noticeOf } from './write-notice.ts';
 
 /**
  * Puts into `.output/npm` what `npm pack` gives others: the commands and the engine, each as JavaScript that needs no other package, the
- * engine's types, and the notices of what is in them.
+ * engine's types, and the notices of the packages in them.
  */
 const here = (path: string): string => fileURLToPath(new URL(path, import.meta.url));
 const root = here('../../').replace(/[\\/]$/, '');

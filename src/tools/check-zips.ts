@@ -23,7 +23,7 @@ if (one.size === 0 || one.size !== other.size || !same) {
   process.exitCode = 1;
 }
 
-/** What was built: the SHA-256 of each zip by its name. */
+/** The zips that were built: the SHA-256 of each by its name. */
 type Packages = ReadonlyMap<string, string>;
 
 function buildIn(zone: string): Packages {

@@ -82,7 +82,7 @@ export function findFirefox(machine = here): string {
 }
 
 /**
- * What a variable names (CHROMIUM or CHROME_PATH, FIREFOX), else what is in the usual places of this system, else what was downloaded.
+ * The browser that a variable names (CHROMIUM or CHROME_PATH, FIREFOX), else the one in the usual places of this system, else the downloaded one.
  * Throws an `InputError` where a variable names nothing, and `NoBrowser` where there is none.
  */
 function findBrowser(

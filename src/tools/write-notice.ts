@@ -6,7 +6,7 @@ import type { Plugin } from 'vite';
 export interface BundledPackage {
   readonly name: string;
   readonly version: string;
-  /** As its package.json says (SPDX); what was chosen where it leaves a choice. */
+  /** As its package.json says (SPDX); the one chosen where it leaves a choice. */
   readonly licence: string;
   /** Its licence, and its notice where it has one. */
   readonly text: string;
@@ -29,13 +29,13 @@ const REVIEWED: ReadonlySet<string> = new Set([
 /** Licences whose files, given away as code that was made from them, have to say where their source is (MPL 2.0, 3.2). */
 const WITH_SOURCE: ReadonlySet<string> = new Set(['MPL-2.0']);
 
-/** What packages say in their own way, and what was read in them or chosen. */
+/** Licences that packages name in a way of their own, and the ones read in them or chosen. */
 const SAID_OTHERWISE: Readonly<Record<string, string>> = {
   '(MIT OR GPL-3.0-or-later)': 'MIT',
   '(MIT AND Zlib)': 'MIT AND Zlib',
 };
 
-/** Packages whose package.json names no licence of the list of SPDX: what is in their file of it. */
+/** Packages whose package.json names no licence of the list of SPDX: the licence in their own file. */
 const READ_BY_HAND: Readonly<Record<string, string>> = {
   // "BSD", with two clauses.
   duck: 'BSD-2-Clause',
@@ -61,7 +61,7 @@ const HELPERS: readonly (readonly [RegExp, string])[] = [
 
 /** Names of files with a licence or a notice in them. */
 const LICENCE_FILE = /^(?:licen[cs]e|copying|notice)(?:[.-].*)?$/i;
-/** The bundler's own file goes on with those of what is in the bundler, of which nothing is in what it makes. */
+/** The bundler's own file goes on with the licences of its parts, of which nothing is in its output. */
 const OF_ITS_OWN_PARTS = /^#+ Licenses of bundled dependencies$/m;
 
 /** Gathers the folder of each package, below `root`, of which a module or a file, such as a typeface, gets into the bundle. */
@@ -80,7 +80,7 @@ export function gatherPackages(root: string, folders: Set<string>): Plugin {
   };
 }
 
-/** The folder of the package a module is of, and those of what is inside that; none for a module of our own. */
+/** The folder of the package a module is of, and the folders of packages inside that; none for a module of our own. */
 export function foldersOf(id: string, root: string): readonly string[] {
   const helper = HELPERS.find(([name]) => name.test(id))?.[1];
   const packages = `${root}/node_modules`;
@@ -130,7 +130,7 @@ export function writeNotice(head: string, packages: readonly BundledPackage[]): 
   return `${head.trimEnd()}\n\nCode or typefaces of these packages are in the extension, each under its own licence:\n\n${parts.join('\n')}`;
 }
 
-/** The notice of what was bundled, for a repository in `root`. Throws like `readPackage`. */
+/** The notice of the bundled packages, for a repository in `root`. Throws like `readPackage`. */
 export function noticeOf(root: string, folders: Iterable<string>): string {
   const read = (name: string): string => readFileSync(join(root, name), 'utf8');
   const own = read('LICENSE');

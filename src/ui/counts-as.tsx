@@ -12,7 +12,7 @@ interface CountsAsProps {
   readonly word: string;
   /** What the group says of the word now. */
   readonly counts: CountsAs;
-  /** `says` tells what was done, for the line with Undo. */
+  /** `says` tells the change, for the line with Undo. */
   readonly onCounts: (as: CountsAs, says: string) => void;
 }
 

@@ -3,7 +3,7 @@ import type { Unit } from '../analyze/types.ts';
 import { soundName } from '../marks/sound-names.ts';
 import { say } from '../wording/say.ts';
 
-/** What is odd in a word, so that it is learnt by sight: `the ai says ĕ` (said); empty for a regular word. */
+/** The irregular part of a word, for which it is learnt by sight: `the ai says ĕ` (said); empty for a regular word. */
 export function describeIrregular(units: readonly Unit[], style?: SoundStyle): string {
   return units
     .filter(({ pattern }) => pattern === 'irregular')

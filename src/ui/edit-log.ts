@@ -15,12 +15,12 @@ export function noteEdit(says: string, undo: Edit['undo']): void {
   keep([...log, { says, undo }].slice(-DEPTH));
 }
 
-/** Forgets what was done, when what it was done to is gone. */
+/** Forgets the changes, when the thing they changed is gone. */
 export function forgetEdits(): void {
   keep([]);
 }
 
-/** What was done last, and a way to take it back, again and again; null when there is nothing left. */
+/** The last change, and a way to take it back, again and again; null when there is nothing left. */
 export function useEditLog(): { last: Edit | null; undo: () => Promise<void> } {
   const [edits, setEdits] = useState(log);
   useEffect(() => {

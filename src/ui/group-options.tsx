@@ -6,7 +6,7 @@ import { say } from '../wording/say.ts';
 interface GroupOptionsProps {
   readonly accent: Accent;
   readonly options: GroupOptions;
-  /** Called with what is chosen anew; what else the options say stays. */
+  /** Called with the options chosen anew; the other options stay. */
   readonly onChange: (change: GroupOptions) => void;
 }
 

@@ -157,7 +157,7 @@ const AFFIX_CHANGES = {
   'f-to-v': 'ui.fBecomesV',
 } as const satisfies Record<Affix['change'], TextId | null>;
 
-/** What was done to the base: `hope + ing, the e is dropped`; empty for a word that is no more than itself. */
+/** How the base was changed: `hope + ing, the e is dropped`; empty for a word that is no more than itself. */
 function describeMaking(base: string | null, affixes: readonly Affix[]): string {
   if (base === null) return '';
   const before = affixes.filter(({ kind }) => kind === 'prefix').map(({ text }) => text);

@@ -10,7 +10,7 @@ export function UndoBar() {
   );
 }
 
-/** What was changed last on this page, with a way to take it back. */
+/** The last change on this page, with a way to take it back. */
 export function UndoLine() {
   const { last, undo } = useEditLog();
   return (

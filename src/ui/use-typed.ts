@@ -1,6 +1,6 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 
-/** What is typed is noted so often while somebody types, in milliseconds: a crash costs no more than a second of it. */
+/** Typed text is noted so often while somebody types, in milliseconds: a crash costs no more than a second of it. */
 const OFTEN = 700;
 
 /** Where typed text is noted, by the names of fields. */
@@ -21,7 +21,7 @@ export interface Typed {
   done(kept?: unknown): void;
 }
 
-/** What is typed in a field, which has a name of its own among all pages; what the browser's end left unkept is there again. */
+/** The text typed in a field, which has a name of its own among all pages; text that the browser's end left unkept is there again. */
 export function useTyped(store: TypedStore, field: string): Typed {
   const [typed, setTyped] = useState<string | null>(null);
   const [isFound, setFound] = useState(false);
@@ -70,7 +70,7 @@ export function useTyped(store: TypedStore, field: string): Typed {
       show(null, false);
       const wasNoted = noted.current;
       noted.current = false;
-      // Not what was typed and noted meanwhile.
+      // Not text that was typed and noted meanwhile.
       void Promise.resolve(kept).then(() => (wasNoted && !noted.current ? store.forget(field) : undefined));
     },
   };

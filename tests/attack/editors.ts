@@ -186,7 +186,7 @@ async function openAnew(page: Page, address: string): Promise<void> {
   await page.goto(address);
 }
 
-/** What was noted comes a moment after the field. */
+/** The noted text comes a moment after the field. */
 async function toRest(page: Page): Promise<void> {
   await page.evaluate(() => chrome.storage.local.get(null).then(() => undefined));
   await page.evaluate(() => new Promise((rested) => requestAnimationFrame(() => setTimeout(rested))));

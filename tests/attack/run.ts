@@ -4,7 +4,7 @@ import { startVitest, type TestCase } from 'vitest/node';
 import { attacks } from './attacks.ts';
 
 /**
- * `npm run attack [-- --kills N] [WORD]`: tries every attack on what was built, in each browser that its tests run in, and prints what held;
+ * `npm run attack [-- --kills N] [WORD]`: tries every attack on the built extension, in each browser that its tests run in, and prints what held;
  * only those with a word in what they try, where one is given. Ends with 1 where something did not hold.
  */
 const { values, positionals } = parseArgs({

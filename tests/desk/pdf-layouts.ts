@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { degrees, PDFDocument, type PDFFont, type PDFPage, StandardFonts } from 'pdf-lib';
 
-/** A file and what is read of it. */
+/** A file and the text that is read of it. */
 export interface PdfLayout {
   readonly name: string;
   readonly make: () => Promise<Uint8Array>;
@@ -36,7 +36,7 @@ interface Setting {
   readonly columns?: number;
   /** In which order lines of columns are drawn. */
   readonly order?: 'columns' | 'rows';
-  /** What is drawn at a time. */
+  /** The letters drawn at a time. */
   readonly pieces?: 'line' | 'word' | 'letter';
   readonly justified?: boolean;
   readonly hyphens?: boolean;
@@ -79,7 +79,7 @@ export const pdfLayouts: readonly PdfLayout[] = Object.entries(LAYOUTS).map(([na
   return { name, make: () => setPdf(paragraphs, setting), words: wordsOf(paragraphs.join('\n')) };
 });
 
-/** Width and height of what is set, as it is read. */
+/** Width and height of the set text, as it is read. */
 const WIDE = 420;
 const HIGH = 595;
 const MARGIN = 50;

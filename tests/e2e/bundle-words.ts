@@ -20,7 +20,7 @@ export const UNLISTED = (
 const SEED = 20;
 const TEXTS = 3000;
 
-/** Keys for the background: all words of tests/words, what no list has, and what is cut from texts made to break readers. */
+/** Keys for the background: all words of tests/words, words that no list has, and words cut from texts made to break readers. */
 export function bundleKeys(): WordKey[] {
   const folder = new URL('../words/', import.meta.url);
   const listed = readdirSync(folder)

@@ -42,7 +42,7 @@ export interface CardPage {
 
 let code: Promise<string> | undefined;
 
-/** Fills a page with `html` and starts cards for the elements `<w>` in it. The clock stands still for the test. */
+/** Fills a page with `html` and starts cards for the elements `<w>` in it. The clock is stopped for the test. */
 export async function openCardPage(page: Page, html: string, options: CardPageOptions): Promise<CardPage> {
   code ??= bundleCards();
   await page.clock.install({ time: 0 });

@@ -5,7 +5,7 @@ import { loadAnalyzer } from '../load-analyzer.ts';
 import { type CardPage, type CardPageOptions, openCardPage } from './card-page.ts';
 
 const analyzer = loadAnalyzer();
-/** What is known of the words of the story. */
+/** The words of the story, each with its explanation. */
 const words: Readonly<Record<string, WordExplanation>> = {
   hoping: content('hoping', 'beyond', { o_e: 31, 'change-drop-e': null }),
   lighthouse: content('lighthouse', 'beyond', { igh: 44, 'ou-ow': 47, compound: 50 }),

@@ -19,7 +19,7 @@ function open(html?: string, setting?: Setting): Promise<CardPage> {
 }
 
 describe('a card that has just opened', () => {
-  /** Clicks "Mark as taught" when the card has been in its place for so long, and gives what was done. */
+  /** Clicks "Mark as taught" when the card has been in its place for so long, and gives the actions that were done. */
   async function clickAfter(ms: number): Promise<string[]> {
     const at = await open(STORY, { rest: 'own' });
     await openOn(at, 'hoping');

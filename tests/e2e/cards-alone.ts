@@ -26,7 +26,7 @@ interface Policies {
   ): { createHTML(text: string): string };
 }
 
-/** Opens cards in an empty frame of the page itself; what is clicked in them is done at once, or when they have been there for `rest`. */
+/** Opens cards in an empty frame of the page itself; a click in them counts at once, or when they have been there for `rest`. */
 export const makeOpenCard = (rest: number | undefined) =>
   createFramedCard({
     ...(rest !== undefined && { rest }),

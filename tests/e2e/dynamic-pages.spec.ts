@@ -128,7 +128,7 @@ const ways: readonly (readonly [way: string, body: string, how: () => void, mark
     'Ask tide',
   ],
 ];
-/** A slot for `m`, so that what is placed elsewhere shows once it is moved there. */
+/** A slot for `m`, so that an element placed elsewhere shows once it is moved there. */
 function addSlots(): void {
   for (const host of document.querySelectorAll('x-a'))
     host.attachShadow({ mode: 'open' }).innerHTML = '<slot name="m"></slot>';

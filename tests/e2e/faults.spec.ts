@@ -47,7 +47,7 @@ async function openStory(name = 'story.html'): Promise<Page> {
   return listen(await browser.open(browser.serve(name, story)));
 }
 
-/** The words that are not yet decodable, those of the next steps too. */
+/** The words that are not yet decodable, with the words of the next steps. */
 const marks = (page: Page) =>
   page.evaluate(() => (CSS.highlights.get('wr-1')?.size ?? 0) + (CSS.highlights.get('wr-5')?.size ?? 0));
 const shaded = (page: Page) =>

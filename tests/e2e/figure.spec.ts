@@ -55,7 +55,7 @@ const rows = (count: number) =>
   ).join('');
 const CUT = `<div style="height:120px;overflow:hidden;position:relative">${STORY}</div>`;
 
-/** What is said, of which page; and a page much like it of which it is not said. */
+/** A sentence, a page that it is said of, and a page much like it that it is not said of. */
 const CASES: readonly (readonly [limit: LimitName, says: RegExp, example: string, counterExample: string])[] =
   [
     ['otherLanguage', /in Welsh/, `<main lang="cy">${STORY}</main>`, `<main lang="en-GB">${STORY}</main>`],

@@ -1,7 +1,7 @@
 import { setTimeout } from 'node:timers/promises';
 import { type Ask, callIn, findWindow } from './firefox-protocol.ts';
 
-/** What is done in the browser's own window, around the pages. */
+/** What tests do in the browser's own window, around the pages. */
 export interface FirefoxWindow {
   /** The host part of the extension's addresses, once its background has run. */
   whenRunning(): Promise<string>;

@@ -138,7 +138,7 @@ test('the card of a word says nothing of what stands around it', async () => {
   expect(requests).toEqual([]);
 });
 
-/** What is on the card, which is a page of the extension in a frame: all text, and each element with its attributes. */
+/** The content of the card, which is a page of the extension in a frame: all text, and each element with its attributes. */
 async function readCard(page: Page): Promise<{ text: string; elements: string[] }> {
   const card = await cardFrame(page);
   return card.evaluate(() => ({

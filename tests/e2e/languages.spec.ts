@@ -28,7 +28,7 @@ describe('in a Spanish browser', () => {
   test.each(Object.keys(ownPages) as (keyof typeof ownPages)[])('%s is in Spanish', async (address) => {
     const page = await openOwnPage(browser, address);
     expect(await page.evaluate(() => document.documentElement.lang)).toBe('es');
-    // What the interface says must be found among its Spanish texts; what is English says so.
+    // Each text of the interface is one of its Spanish texts; a part in English says that it is.
     const said = await page.evaluate(() => {
       const texts: string[] = [];
       const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);

@@ -1,23 +1,29 @@
 import { readFile } from 'node:fs/promises';
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import { axeFaults } from './axe-faults.ts';
 import { startBrowser, type TestBrowser } from './browser.ts';
 import { clearKept } from './clear-kept.ts';
 import { readPdf } from './read-pdf.ts';
 
 let browser: TestBrowser;
+/** Opened once, since the first lesson of a page takes long: each test leaves it as the next may have it, and one that fails leaves none. */
 let page: Page;
+let isOpen = false;
 
 beforeAll(async () => {
   browser = await startBrowser();
 });
 afterAll(() => browser?.close());
 beforeEach(async () => {
+  if (isOpen) return;
   await clearKept(browser);
-  page = await browser.context.newPage();
-  await page.goto(browser.inside('lesson.html#plovers'));
+  page = await browser.open(browser.inside('lesson.html#plovers'));
   await page.waitForSelector('.lesson-part');
+  isOpen = true;
+});
+afterEach(({ task }) => {
+  if (task.result?.state === 'fail') isOpen = false;
 });
 
 const part = (name: string) => page.getByRole('region', { name, exact: true });
@@ -29,11 +35,11 @@ describe('on paper and in files', () => {
     ((await part('Building words').locator('.lesson-blank').first().textContent()) ?? '').trim();
   const print = async (audience: 'pupils' | 'key') => {
     await page.getByRole('button', { name: 'Print…' }).click();
-    await page
-      .locator('.print-side')
-      .getByLabel(/^Sheet/)
-      .selectOption(audience);
+    const sheet = page.locator('.print-side').getByLabel(/^Sheet/);
+    const usual = await sheet.inputValue();
+    await sheet.selectOption(audience);
     const pages = await readPdf(await page.pdf({ preferCSSPageSize: true }));
+    await sheet.selectOption(usual);
     await page.keyboard.press('Escape');
     return pages.flatMap(({ lines }) => lines.map(({ text }) => text)).join('\n');
   };
@@ -78,6 +84,39 @@ test('a lesson in one page is one page on either paper, whatever its words', asy
   }
 });
 
+test('by keyboard alone: another sheet, pinned and printed', async () => {
+  await page.getByLabel('Version').focus();
+  const before = await page.getByLabel('Version').inputValue();
+  await page.keyboard.press('Tab');
+  await page.keyboard.press('Enter');
+  expect(await page.getByLabel('Version').inputValue()).not.toBe(before);
+  await page.getByRole('button', { name: 'Print…' }).focus();
+  await page.keyboard.press('Enter');
+  await page.getByRole('heading', { name: 'Print', exact: true }).waitFor();
+  await page.keyboard.press('Escape');
+  await expect.poll(() => page.evaluate(() => document.activeElement?.textContent)).toBe('Print…');
+});
+
+test('is clean to axe in light and dark, also while it is edited and on paper', async () => {
+  const check = async () => {
+    for (const colorScheme of ['light', 'dark'] as const) {
+      await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
+      expect(await axeFaults(page)).toEqual([]);
+    }
+  };
+  await check();
+  await page.locator('.lesson-parts summary').click();
+  // A pressed one is called Done.
+  const edit = page.getByRole('button', { name: 'Edit' }).first();
+  while (await edit.isVisible()) await edit.click();
+  await check();
+  await page.getByRole('button', { name: 'Print…' }).click();
+  await check();
+  await page.keyboard.press('Escape');
+  await page.locator('.lesson-parts summary').click();
+  await page.emulateMedia({ colorScheme: null, reducedMotion: null });
+});
+
 test('cards fill a page of their own, six or twelve', async () => {
   await page.locator('.lesson-parts summary').click();
   const on = page.locator('.lesson-parts input:checked');
@@ -93,34 +132,4 @@ test('cards fill a page of their own, six or twelve', async () => {
     expect(await readPdf(await page.pdf({ preferCSSPageSize: true }))).toHaveLength(1);
     await page.keyboard.press('Escape');
   }
-});
-
-test.each(['light', 'dark'] as const)(
-  'is clean to axe in %s, also while it is edited and on paper',
-  async (scheme) => {
-    await page.emulateMedia({ colorScheme: scheme });
-    const check = async () => expect(await axeFaults(page)).toEqual([]);
-    await check();
-    await page.locator('.lesson-parts summary').click();
-    await check();
-    // A pressed one is called Done.
-    const edit = page.getByRole('button', { name: 'Edit' }).first();
-    while (await edit.isVisible()) await edit.click();
-    await check();
-    await page.getByRole('button', { name: 'Print…' }).click();
-    await check();
-  },
-);
-
-test('by keyboard alone: another sheet, pinned and printed', async () => {
-  await page.getByLabel('Version').focus();
-  const before = await page.getByLabel('Version').inputValue();
-  await page.keyboard.press('Tab');
-  await page.keyboard.press('Enter');
-  expect(await page.getByLabel('Version').inputValue()).not.toBe(before);
-  await page.getByRole('button', { name: 'Print…' }).focus();
-  await page.keyboard.press('Enter');
-  await page.getByRole('heading', { name: 'Print', exact: true }).waitFor();
-  await page.keyboard.press('Escape');
-  await expect.poll(() => page.evaluate(() => document.activeElement?.textContent)).toBe('Print…');
 });

@@ -429,7 +429,7 @@ describe('the long article', () => {
     const marked = letters(await at.marked());
     const drawn = await at.page.evaluate(() => {
       for (const left of document.querySelectorAll('pre, textarea, input, [contenteditable]')) left.remove();
-      // biome-ignore lint/performance/useDomNodeTextContent: what is drawn is the question
+      // biome-ignore lint/performance/useDomNodeTextContent: the question is about drawn text
       return document.body.innerText;
     });
     expect(marked).toBe(letters(drawn.replace('quay@tarnquay.example', '').replaceAll('Mr.', '')));

@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import type { TestBrowser } from './browser.ts';
 
-/** Every page of the extension, by its address, and what is there once it is ready. */
+/** Every page of the extension, by its address, and an element that is there once the page is ready. */
 export const ownPages = {
   'welcome.html': '.welcome-step',
   'practice.html': 'article',

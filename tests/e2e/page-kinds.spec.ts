@@ -8,7 +8,7 @@ import { openOverlayPage } from './overlay-page.ts';
 /**
  * Kinds of pages, all of them our own writing. `name.expected.txt` holds the words of `name.html` in page order, as they are asked for
  * (small letters, but a capital inside a sentence stays); a line with `# ` is a remark. For a page with a function `change` of its own, the words after it
- * are behind a line `after the change`. What is seen was settled by looking at the pages.
+ * are behind a line `after the change`. The list of seen words was made by looking at the pages.
  */
 const FOLDER = new URL('../pages/kinds/', import.meta.url);
 const kinds = readdirSync(FOLDER).flatMap((file) => /^(.*)\.html$/.exec(file)?.[1] ?? []);

@@ -40,6 +40,13 @@ export async function makeBook(pages: number): Promise<Uint8Array> {
   return pdf.save();
 }
 
+/** So many pages with nothing on them. */
+export async function makeEmpty(pages: number): Promise<Uint8Array> {
+  const pdf = await PDFDocument.create();
+  for (let n = 0; n < pages; n++) pdf.addPage([420, 595]);
+  return pdf.save();
+}
+
 /** Two pages in which a lantern is divided at a line's end and at a page's end. */
 export async function makeDivided(): Promise<Uint8Array> {
   const pdf = await PDFDocument.create();

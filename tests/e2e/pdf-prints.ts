@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import { storyParagraphs, wordsOf } from '../desk/pdf-layouts.ts';
 
-/** What a browser prints, and how its paper lies. */
+/** A page that a browser prints, and which way its paper is turned. */
 interface Print {
   readonly css: string;
   /** Before the story, and around each paragraph; a plain paragraph where left out. */

@@ -7,7 +7,7 @@ import { axeFaults } from './axe-faults.ts';
 import { onlyIn, startBrowser, type TestBrowser } from './browser.ts';
 import { clearKept } from './clear-kept.ts';
 import { cardFrame } from './framed-card.ts';
-import { makeBook, makeDivided, makeFax, makeForm, makeLarge, makeScanOf } from './pdf-files.ts';
+import { makeBook, makeDivided, makeEmpty, makeFax, makeForm, makeLarge, makeScanOf } from './pdf-files.ts';
 
 let browser: TestBrowser;
 
@@ -41,7 +41,7 @@ async function openHere(panel: Page): Promise<Page> {
   return view;
 }
 
-/** Every mark of the page; what is painted on see-through letters has highlights of its own. */
+/** Every mark of the page; marks on see-through letters have highlights of their own. */
 const markCount = (view: Page): Promise<number> =>
   view.evaluate(() => [...CSS.highlights.values()].reduce((sum, { size }) => sum + size, 0));
 
@@ -196,7 +196,7 @@ describe('a PDF in a tab', () => {
       await view.close();
       return opened;
     };
-    // The first visit leaves what is kept for the next.
+    // The first visit leaves in memory the parts that the next one needs too.
     await visit();
     const before = await heap();
     const opened = await visit();
@@ -231,7 +231,7 @@ describe('a PDF that is something else', () => {
   test.each([
     ['locked', makeLockedPdf, /has a password/],
     ['damaged', async () => (await makePdf()).slice(0, 300), /^This PDF is damaged/],
-    ['500 pages long', () => makeBook(500), /has 500 pages, which is too many/],
+    ['500 pages long', () => makeEmpty(500), /has 500 pages, which is too many/],
     ['a bomb', async () => bomb(), /too large once it is unpacked/],
   ])('%s: a sentence says so', async (name, make, says) => {
     const { panel } = await press(`${name}.pdf`, await make());

@@ -129,7 +129,7 @@ describe('a picture on a page', () => {
   const read = async (picture: string): Promise<string> => {
     const html = `<!doctype html><title>Album</title><h1>Pictures of the year</h1><img src="${picture}">`;
     const page = await browser.open(browser.serve('album.html', html));
-    // Chromium lets nobody choose from its menu; the press stands for the right to the page that choosing gives.
+    // Chromium lets nobody choose from its menu; choosing gives the right to the page, and so does the press here.
     await browser.press(page);
     const source = await page.locator('img').evaluate((img) => (img as HTMLImageElement).currentSrc);
     await page.bringToFront();

@@ -27,7 +27,7 @@ const CHANGES = [
   'block',
   'line',
 ] as const;
-/** What is done, and to which node: a place in the list of all of them, from 0 to 1. */
+/** A change, and its node: a place in the list of all of them, from 0 to 1. */
 interface Change {
   readonly what: (typeof CHANGES)[number];
   readonly where: number;

@@ -68,6 +68,6 @@ function readInPage(trees: readonly Tree[]): { letters: string; keys: string[]; 
   const read = wordreachReader.readWords(main);
   main.replaceChildren();
   wordreachReader.growTrees(main, trees, true);
-  // biome-ignore lint/performance/useDomNodeTextContent: what is drawn is the question
+  // biome-ignore lint/performance/useDomNodeTextContent: the question is about drawn text
   return { ...read, drawn: main.innerText };
 }

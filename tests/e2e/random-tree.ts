@@ -1,13 +1,13 @@
 import fc from 'fast-check';
 
-/** A piece of a page to be: text, or an element with what is in it. */
+/** A piece of a page to be: text, or an element with its content. */
 export type Tree = string | TreeElement;
 
 export interface TreeElement {
   readonly tag: string;
   readonly style: string;
   readonly kids: readonly Tree[];
-  /** What is in the element's shadow root, around a slot for its children. */
+  /** The content of the element's shadow root, around a slot for its children. */
   readonly shadow?: readonly Tree[];
   /** Drawn by the browser, but no text that is read: code, text for screen readers. */
   readonly unread?: boolean;

@@ -15,7 +15,7 @@ export function readWords(root: Node): { letters: string; keys: string[] } {
 
 /**
  * Puts trees into the page. As innerText is to see them, they are without shadow roots, the same parts drawn in their
- * place, and without what is not read.
+ * place, and without text that is not read.
  */
 export function growTrees(into: Node, trees: readonly Tree[], forInnerText = false): void {
   for (const tree of trees) {

@@ -203,7 +203,7 @@ test('the report on a passage is of the group’s own version, with its story wo
   expect(await report.locator('.climb-name').textContent()).toContain(await reachOf(desk));
   expect(await report.getByText('Original text.').count()).toBe(1);
 
-  // What is changed at the desk comes here when it is saved.
+  // A change at the desk comes here when it is saved.
   await desk.getByRole('textbox', { name: /^Text for/ }).press('Control+End');
   await desk.keyboard.type(' Bram ran.');
   await report.getByText('Text adapted for Herons.').waitFor();

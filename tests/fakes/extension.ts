@@ -31,7 +31,7 @@ function tell(list: Heard, ...given: unknown[]): unknown[] {
 
 const ORIGIN = 'chrome-extension://wordreach';
 
-/** What is kept in the browser account. */
+/** The values kept in the browser account. */
 export const copied = new Map<string, unknown>();
 /** The open tabs, as the browser names them; a test puts its own there. */
 export const tabs: { id: number; url?: string; active: boolean; windowId: number }[] = [];

@@ -1,4 +1,4 @@
-/** What is kept in the browser, by its keys; under `managed`, what the school has set. */
+/** The values kept in the browser, by their keys; under `managed`, the values the school has set. */
 export const kept = new Map<string, unknown>();
 
 /** The part of the browser's storage that is used, in memory; values are copied, as the browser does. */

@@ -72,7 +72,7 @@ interface Needs {
 const needs: fc.Arbitrary<Needs> = fc
   .record({ rest: some(ids), finer: fc.subarray([...FINER]) })
   .map(({ rest, finer }) => needsOf(rest, finer));
-/** What is required, told in both ways. */
+/** The required patterns, told in both ways. */
 function needsOf(rest: readonly string[], finer: readonly FinerNeed[]): Needs {
   const requires = [...new Set([...rest, ...finer.flatMap(({ of }) => of)])].sort();
   return finer.length > 0 ? { requires, fine: { rest, finer } } : { requires };

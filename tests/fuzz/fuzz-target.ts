@@ -20,7 +20,7 @@ export function expectFault(error: unknown, ...kinds: readonly (new (...args: ne
   if (!kinds.some((kind) => error instanceof kind)) throw error;
 }
 
-/** Throws with what was broken. */
+/** Throws with the broken property. */
 export function hold(law: boolean, says: string): void {
   if (!law) throw new Error(`broken: ${says}`);
 }

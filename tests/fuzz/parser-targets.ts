@@ -22,7 +22,7 @@ const sequence: unknown = JSON.parse(
   readFileSync(new URL('../../profiles/sequences/second-tide.json', import.meta.url), 'utf8'),
 );
 
-/** Where files and what is stored are read: nothing but a fault with a sentence is thrown, and what was read is read again as it is. */
+/** Readers of files and of storage: nothing but a fault with a sentence is thrown, and their results are read again as they are. */
 export const parserTargets: readonly FuzzTarget[] = [
   target({
     name: 'groups',

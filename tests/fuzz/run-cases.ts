@@ -3,7 +3,7 @@ import type { FuzzTarget } from './fuzz-target.ts';
 
 /** Cases made from one seed. */
 const BATCH = 500;
-/** A case that takes longer is a failure, in milliseconds; what is alone on a machine takes a hundredth of it. */
+/** A case that takes longer is a failure, in milliseconds; a case alone on a machine takes a hundredth of it. */
 export const SLOW = 1000;
 
 /** What came of a target's cases. */

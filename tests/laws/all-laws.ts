@@ -33,7 +33,7 @@ export const allLaws = [
   typesAgreeWithLetters,
 ];
 
-/** Those that are told of words in either accent; the others ask lessons or what was stored, which are American, or no sounds. */
+/** Laws of words in either accent; the others ask lessons or stored files, which are American, or no sounds. */
 export const britishLaws = [
   rIsHeardBeforeVowels,
   ...allLaws.filter(

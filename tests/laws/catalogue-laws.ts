@@ -4,7 +4,7 @@ import type { FineNeeds, Pattern, PatternId, Reading } from '../../src/analyze/t
 import type { Breach, Law } from './law.ts';
 import { accent, analyzer, lessonWords, shortenedWords } from './lesson-words.ts';
 
-/** Every key word and example needs the row it stands for. */
+/** Every key word and example needs its own row. */
 export function examplesNeedTheirRow(): Law {
   const breaches: Breach[] = [];
   let looked = 0;

@@ -9,7 +9,7 @@ import { analyzer, lessonWords } from './lesson-words.ts';
 export const MOST_IRREGULAR = 250;
 
 /**
- * A group that was taught everything, and the reviewed irregular words by sight, reads every lesson word: what is made
+ * A group that was taught everything, and the reviewed irregular words by sight, reads every lesson word: a word made
  * of those words needs no line of its own. A word of the list that reads without it is a breach too.
  */
 export function everythingTaughtReads(): Law {

@@ -5,7 +5,7 @@ import type { Accent } from '../../src/analyze/types.ts';
 export interface Breach {
   /** What the reviewed file of exceptions names it by: a word, or row and word with a colon between. */
   readonly key: string;
-  /** What is found there. */
+  /** The finding there. */
   readonly found: string;
 }
 
@@ -25,7 +25,7 @@ export interface CheckedLaw extends Law {
   readonly outdated: readonly string[];
 }
 
-/** The lines of `exceptions/ID.tsv` below its head: key, a tab, the reason; in British those of `exceptions/british/ID.tsv`. */
+/** The lines of `exceptions/ID.tsv` below its head: key, a tab, the reason; in British the lines of `exceptions/british/ID.tsv`. */
 export function readExceptions(id: string, accent: Accent = 'american'): Map<string, string> {
   const folder = accent === 'british' ? 'exceptions/british' : 'exceptions';
   const file = new URL(`${folder}/${id}.tsv`, import.meta.url);
@@ -39,7 +39,7 @@ export function readExceptions(id: string, accent: Accent = 'american'): Map<str
   );
 }
 
-/** Holds a law against its reviewed exceptions; in British also against those of American, which need not be there. */
+/** Holds a law against its reviewed exceptions; in British also against the American ones, which need not be there. */
 export function checkLaw(law: Law, accent: Accent = 'american'): CheckedLaw {
   const own = readExceptions(law.id, accent);
   const exceptions = new Map([...readExceptions(law.id), ...own]);

@@ -18,7 +18,7 @@ export function syllablesAreVowelSounds(): Law {
   return { id: 'syllables', says: 'syllables are as many as vowel sounds', looked: read.length, breaches };
 }
 
-/** The letters of the syllables are those of the word, and each has a vowel that starts in it. */
+/** The syllables have the letters of the word, and each has a vowel that starts in it. */
 export function everySyllableHasOneVowel(): Law {
   const breaches = read.flatMap(({ word, reading: { syllables, units } }): Breach[] => {
     const starts = placeSpellings(word, units);

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { createPicker } from '../../src/lesson/index.ts';
 import { composeSentences } from '../../src/lesson/sentences/index.ts';
+import { createVocabulary } from '../../src/lesson/sentences/vocabulary.ts';
 import { lessonInput, sequences } from './load-lesson.ts';
 
 /** From so many readable words on, sentences are promised. */
@@ -56,6 +57,25 @@ test('most sentences practise what the lesson is about', () => {
   });
   for (const share of shares) expect(share).toBeGreaterThan(0.8);
 });
+
+test.each([24, 36, 48])(
+  'at step %i sentences that were written by hand come before those that are made',
+  (step) => {
+    const input = lessonInput('steady-steps', step);
+    const vocabulary = createVocabulary(input.known, input.focus);
+    const [count, longest] = [10, 6];
+    const practise = vocabulary.written().filter((sentence) => {
+      const words = wordsOf(sentence);
+      return words.length >= 4 && words.length <= longest && vocabulary.practises(words.join(' '));
+    });
+    const taken = compose(input, 1, count, longest);
+    expect(practise.length).toBeGreaterThan(2);
+    expect(taken).toHaveLength(count);
+    expect(taken.filter((sentence) => practise.includes(sentence))).toHaveLength(
+      Math.min(count, practise.length),
+    );
+  },
+);
 
 test('a lesson on contractions gives sentences with some', () => {
   const sentences = compose(lessonInput('steady-steps', 42), 1);

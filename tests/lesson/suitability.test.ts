@@ -20,7 +20,7 @@ const PLAIN = new Set(['lord']);
 
 /** Read one by one: some are on the registry lists for another meaning (chug). */
 const harmless = readWordList('more-lesson-words.txt');
-/** Those of npm naughty-words and profane-words, and our own list; not letters taught as such (ing), which are no words there. */
+/** The words of npm naughty-words and profane-words, and our own list; not letters taught as such (ing), which are no words there. */
 const spellings = new Set(catalogue.flatMap(({ letters }) => letters.split(' ')));
 const banned = new Set(
   [

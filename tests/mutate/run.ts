@@ -10,7 +10,7 @@ import { type Change, listChanges } from './list-changes.ts';
 import { createTestFinder } from './tests-of.ts';
 
 /**
- * `npm run mutate [-- --count 50 --seed 1 --only WORD --browser]`: makes so many small changes, one at a time, in a copy of what is committed,
+ * `npm run mutate [-- --count 50 --seed 1 --only WORD --browser]`: makes so many small changes, one at a time, in a copy of the last commit,
  * runs the tests that reach the changed file, the nearest first, and says which change no test noticed. Changes are drawn evenly from the folders
  * below. With `--browser`, what no other test noticed is tried in Chromium: on specs that bundle
  * the changed file, then built, in the journeys for its folder. An hour for 50 on two cores, without browsers half of it.

@@ -59,7 +59,7 @@ const starters = readdirSync(folder).map((file) =>
   parseSequence(JSON.parse(readFileSync(new URL(file, folder), 'utf8'))),
 );
 
-/** Words spelt alike, names, guesses and what no list has: each of them stands another way than most. */
+/** Words spelt alike, names, guesses and words that no list has: each has another standing than most. */
 const odd = [
   ...[
     'read',

@@ -14,7 +14,7 @@ import { parsePlan } from '../../src/lesson/index.ts';
 import { kept } from '../fakes/local-storage.ts';
 import { loadStoredShapes } from '../stored/stored-shapes.ts';
 
-/** Laws of what is stored when it is garbled: it is never in the way, and what can still be read is not lost. */
+/** Laws of garbled storage: it is never in the way, and items that can still be read are not lost. */
 vi.mock('../../src/host/browser.ts', () => import('../fakes/local-storage.ts'));
 beforeEach(() => kept.clear());
 

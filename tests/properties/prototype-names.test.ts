@@ -75,7 +75,7 @@ const shapes = loadStoredShapes(1).local;
 
 const NAMED = NAMES.map((name) => [name] as const);
 
-/** Of the twelve those that differ: a function, the prototype itself, what is called to make a text, what is called to ask. */
+/** The four of the twelve that differ: a function, the prototype itself, a method that makes a text, a method that asks. */
 const KINDS = ['constructor', '__proto__', 'toString', 'hasOwnProperty'].map((name) => [name] as const);
 
 describe.each(KINDS)('%s', (name) => {

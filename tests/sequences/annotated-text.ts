@@ -77,7 +77,7 @@ export function verdictOf(items: readonly ImportedItem[], meaning: string): Verd
 }
 
 /**
- * Where a text stands as a piece of its own, whatever blanks divide its words; the name of a column goes before the line
+ * Where a text is a piece of its own, whatever blanks divide its words; the name of a column goes before the line
  * below it, and what a table's cells break off in the middle is found by its beginning.
  */
 export function findText(

@@ -1,7 +1,7 @@
 import { type ImportedItem, importSequence, type WordAnalyzer } from '../../src/analyze/index.ts';
 import { findText, type ReadClause, readMeaning, spellOut, verdictOf } from './annotated-text.ts';
 
-/** A step as its author marked it, beside what was found of it. */
+/** A step as its author marked it, beside the step that was found. */
 export interface ScoredStep {
   readonly title: string;
   /** The title of the step its clauses were found in; null where they are in several, or in one with others. */
@@ -32,7 +32,7 @@ interface Piece {
 
 /**
  * Scores a text whose clauses are in `⟦clause => meaning⟧` and whose steps begin with `⟦¶title⟧` or
- * `⟦¶title => meaning⟧`, several on one line where cells make the title together. What is in no clause teaches nothing.
+ * `⟦¶title => meaning⟧`, several on one line where cells make the title together. Text in no clause teaches nothing.
  */
 export function scoreSteps(annotated: string, engine?: WordAnalyzer): ScoredText {
   const { pasted, pieces } = readPieces(annotated);

@@ -47,7 +47,7 @@ const names: Readonly<Record<string, readonly string[]>> = {
 const soundFamilies =
   /^(?:consonant|digraph|double consonant|short vowel|vowel-consonant-e|long vowel|other vowel|vowel team|r-controlled vowel|soft c and g|silent letter)$/;
 
-/** Sounds that no list of a teacher has: weak ones, and those of a letter that is hardly heard. */
+/** Sounds that no list of a teacher has: weak ones, and the sound of a letter that is hardly heard. */
 const unlisted =
   /weak|^(?:i-y|u-w|silent-e|u-oor|a-air|w-silent|h-silent|gh-silent|l-silent|o-aw|o_e-aw|re-er|a-ah|yr-ire|o_e-oo|a-long-closed|i_e-long-e|t-ch|d-j|s-zh|x-gz|n-ng)$/;
 

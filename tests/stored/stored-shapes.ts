@@ -12,7 +12,7 @@ export interface StoredShapes {
   };
 }
 
-/** The shapes in tests/stored of a version; such a file is never changed, a new version of what is stored gets one of its own. */
+/** The shapes in tests/stored of a version; such a file is never changed, a new version of the storage gets one of its own. */
 export function loadStoredShapes(version: number): StoredShapes {
   return JSON.parse(
     readFileSync(new URL(`version-${version}.json`, import.meta.url), 'utf8'),

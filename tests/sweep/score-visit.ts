@@ -20,7 +20,7 @@ export function isFailed({ faults }: Outcome, lenient: boolean): boolean {
   return faults.some((fault) => !lenient || !/^figures after \d+ ms$/.test(fault));
 }
 
-/** Holds what was seen of a page to what must be. `expected` is the text of its story, null where nobody wrote it down. */
+/** Holds the record of a page to its expectations. `expected` is the text of its story, null where nobody wrote it down. */
 export function scoreVisit(page: string, visit: Visit, expected: string | null): Outcome {
   const [before, during, after] = visit.states;
   const faults = [

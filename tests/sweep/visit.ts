@@ -1,4 +1,4 @@
-/** What was seen of one page while the button of the built extension was pressed on it, the panel read, and the button pressed again. */
+/** The record of one page while the button of the built extension was pressed on it, the panel read, and the button pressed again. */
 export interface Visit {
   /** Milliseconds from the press to the first marks; null where none came. */
   readonly marks: number | null;

@@ -68,6 +68,15 @@ describe('a sheet', () => {
     expect(await words('Building words')).toBe(building);
   });
 
+  test('a pinned part is not made again until it is pinned no more', async () => {
+    const shuffles = () => part('Building words').getByRole('button', { name: 'Shuffle' }).count();
+    expect(shuffles()).toBe(1);
+    await part('Building words').getByRole('button', { name: 'Pin' }).click();
+    await expect.poll(shuffles).toBe(0);
+    await part('Building words').getByRole('button', { name: 'Pin' }).click();
+    await expect.poll(shuffles).toBe(1);
+  });
+
   test('what the teacher writes stays, what cannot be read yet is said, and undo takes it back', async () => {
     const before = await words('Letter-sound review');
     await part('Letter-sound review').getByRole('button', { name: 'Edit' }).click();

@@ -115,7 +115,7 @@ test('the report on a passage is of the group’s own version, with its story wo
   expect(await screen.locator('.climb-name').textContent()).toContain(await reach());
   expect(screen.getByText('Original text.').count()).toBe(1);
 
-  // What is saved of it in another window comes here.
+  // A change saved in another window comes here.
   const here = await reach();
   await savePassage({
     ...passage,

@@ -185,7 +185,7 @@ export class Found {
 /** The page that is open. */
 export const screen = new Found(() => [document.documentElement], 'page');
 
-/** Presses a key where the focus is, with what browsers make of it: Enter presses buttons and links, and keeps what is in a field. */
+/** Presses a key where the focus is, with what browsers make of it: Enter presses buttons and links, and keeps the text of a field. */
 export async function pressKey(keys: string): Promise<void> {
   const parts = keys.split('+');
   const key = parts.at(-1)!;

@@ -8,8 +8,16 @@ import { startFileTime } from '../../src/passage/files/file-time.ts';
 import { readPageFile } from '../../src/passage/files/read-page-file.ts';
 import { pages, tabs } from '../fakes/extension.ts';
 
-/** A tab in front whose content script has read a text and shaded it; `asked` fills with what is asked of it besides its words. */
-export function shadeTab(id: number, title: string, text: string): { readonly asked: Question[] } {
+/**
+ * A tab in front whose content script has read a text and shaded it, with so many pictures in it; `asked` fills with the questions that it gets
+ * besides the one for its words.
+ */
+export function shadeTab(
+  id: number,
+  title: string,
+  text: string,
+  pictures = 0,
+): { readonly asked: Question[] } {
   const { words, skipped } = countWords(text, cutLine);
   const page: FrameWords = {
     title,
@@ -41,7 +49,7 @@ export function shadeTab(id: number, title: string, text: string): { readonly as
     if (question.ask === 'takePassage')
       return {
         lines: text.split('\n').map((line) => ({ kind: 'paragraph', level: 0, text: line })),
-        pictures: 0,
+        pictures,
       };
     return null;
   });

@@ -10,7 +10,7 @@ import { openPage } from './mount-page.ts';
 import { type Found, screen } from './screen.ts';
 
 /**
- * Fields whose text is kept only when it is used or the field is left: what is typed there is noted meanwhile, so that the next start offers it.
+ * Fields whose text is kept only when it is used or the field is left: typed text is noted meanwhile, so that the next start offers it.
  * That a browser that is killed keeps it is tried in tests/attack.
  */
 

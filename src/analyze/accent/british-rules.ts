@@ -18,7 +18,7 @@ export interface AmericanPlace {
 }
 
 /**
- * Says that the British reading has other sounds than the American one. The sounds are still those of the table (an r is written where
+ * Says that the British reading has other sounds than the American one. The sounds are still written as in the table (an r is written where
  * it is spelt), so that the spelling is named as any other; how they are heard is told by british-sounds.ts. Examples have their spelling.
  */
 export interface BritishRule extends Rule<AmericanPlace> {

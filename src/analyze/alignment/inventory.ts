@@ -4,7 +4,7 @@ import irregularUnits from './irregular-units.json' with { type: 'json' };
 
 /** One way letters may stand for sound, before any word is looked at. */
 export interface UnitForm {
-  /** `ai`, or `a_e` for a vowel whose silent e stands after the next consonant. */
+  /** `ai`, or `a_e` for a vowel whose silent e is behind the next consonant. */
   readonly letters: string;
   /** Sounds joined by dots; `-` for silent. */
   readonly sound: string;

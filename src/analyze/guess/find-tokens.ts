@@ -53,7 +53,7 @@ export interface FoundTokens {
 export type FindTokens = (word: string) => FoundTokens[];
 
 /**
- * Prepares a beam search over a model, from the last letter to the first. A split vowel (`a_e`) stands only
+ * Prepares a beam search over a model, from the last letter to the first. A split vowel (`a_e`) is only
  * where a consonant has taken its e along, as in alignment/align.ts.
  */
 export function createFindTokens(model: GuessModel): FindTokens {
@@ -75,7 +75,7 @@ export function createFindTokens(model: GuessModel): FindTokens {
   const places = new Uint8Array(rows);
   const tokens = new Int32Array(rows);
   const origins = new Int32Array(rows);
-  /** What was said up to here, as a hash, and the cost of the likeliest tokens alone. */
+  /** The sounds up to here, as a hash, and the cost of the likeliest tokens alone. */
   const heard = new Int32Array(rows);
   const leasts = new Float64Array(rows);
 

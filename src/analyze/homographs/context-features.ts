@@ -154,7 +154,7 @@ function kindOfVerb(part: string): number {
   return CERTAIN_VERBS.has(part) ? 1 : 3;
 }
 
-/** What is joined to the place by `and` or a comma, and what governs the list: to `mend` and —. */
+/** The word joined to the place by `and` or a comma, and the word that governs the list: to `mend` and —. */
 function list({ word, part, before }: Around): string[] {
   const [a1, a2, a3, b1, b2, b3] = [part(-1), part(-2), part(-3), part(1), part(2), part(3)];
   const [w1, v1] = [word(-1), word(1)];
@@ -184,7 +184,7 @@ function list({ word, part, before }: Around): string[] {
 }
 
 /**
- * The class of the word that governs a place, behind adverbs and behind a subject that stands after its verb:
+ * The class of the word that governs a place, behind adverbs and behind a subject that comes after its verb:
  * `modal` in `can often —`, `modal?` in `can the crew —`; not so in `the crew can see the —`.
  */
 export function governor(before: readonly string[]): string {

@@ -1,5 +1,5 @@
 /**
- * Words for which rules or weights choose a reading; a test holds the list to them. It stands apart from the weights, so
+ * Words for which rules or weights choose a reading; a test holds the list to them. It is kept apart from the weights, so
  * that a web page can tell which words to ask about without having them.
  */
 export const HOMOGRAPHS: readonly string[] = (

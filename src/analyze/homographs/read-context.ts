@@ -1,4 +1,4 @@
-/** What stands around a word in its sentence, in reading order: words as written, and single marks. */
+/** The pieces around a word in its sentence, in reading order: words as written, and single marks. */
 export interface Context {
   readonly before: readonly string[];
   readonly after: readonly string[];

@@ -26,7 +26,7 @@ export function partsOf(piece: string | undefined, first: boolean): string {
   return found;
 }
 
-/** What was found of pieces inside sentences: the same few hundred stand around most homographs. */
+/** The parts found in pieces inside sentences: the same few hundred are around most homographs. */
 const met = new Map<string, string>();
 const MOST = 4000;
 

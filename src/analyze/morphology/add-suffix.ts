@@ -36,7 +36,7 @@ export interface SuffixRule extends Rule<SuffixPlace> {
   readonly stem?: (base: string) => string;
   /** The suffix as it ends up, where it is another than asked for. */
   readonly affix?: (suffix: string) => string;
-  /** What is written behind the stem, where it is not the whole suffix. */
+  /** The letters behind the stem, where they are not the whole suffix. */
   readonly written?: string;
 }
 

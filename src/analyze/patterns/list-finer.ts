@@ -60,7 +60,7 @@ export function listRoots(word: string): { readonly finer: FinerNeed[]; readonly
   return rooted.parts.length > 1 ? { finer, parts: rooted.parts } : { finer };
 }
 
-/** Needs by finer rows; undefined where there are none, since then they are those of every group. */
+/** Needs by finer rows; undefined where there are none, since then every group has the same needs. */
 export function fineNeeds(rest: Iterable<PatternId>, finer: readonly FinerNeed[]): FineNeeds | undefined {
   if (finer.length === 0) return undefined;
   const once = new Map(finer.map(({ row, of }) => [`${row} ${of.join(' ')}`, { row, of }]));

@@ -50,23 +50,46 @@ export interface WordToRequire {
  */
 export function listRequirements(
   built: BuiltWord,
+  given: WordToRequire,
+  parts: readonly ReadPart[],
+): Pick<Reading, 'requires' | 'fine' | 'madeOf' | 'roots'> {
+  return parts.length === 0 ? requireWhole(built, given) : requireMade(built, given, parts);
+}
+
+/** What a word needs that is made of no others. */
+function requireWhole(
+  built: BuiltWord,
+  { word, units, syllables, vowels, divisions }: WordToRequire,
+): Pick<Reading, 'requires' | 'fine' | 'roots'> {
+  const { endings, outside, divided } = findFiner(built, units, divisions);
+  const own = ownNeeds(built, units, syllables, vowels);
+  const { finer, parts: roots } = listRoots(word);
+  const rest = new Set(endings.length > 0 ? ownNeeds(built, outside, syllables, vowels) : own);
+  for (const { of } of endings) if (of.includes('end-nt')) rest.delete('end-nt');
+  const kinds = listKinds(built, units, 0);
+  for (const { of } of kinds) for (const id of of) rest.delete(id);
+  const fine = fineNeeds(rest, [...endings, ...divided, ...finer, ...kinds]);
+  return { requires: sorted(own), ...(fine && { fine }), ...(roots && { roots }) };
+}
+
+/** What of a word finer rows of the catalogue ask for: its endings, the units outside of them, how it divides. */
+function findFiner(built: BuiltWord, units: readonly Unit[], divisions: readonly PatternId[]) {
+  const endings = findEndings(built.parts, units);
+  const covered = new Set(endings.flatMap((ending) => ending.units));
+  return {
+    endings,
+    outside: units.filter((_, i) => !covered.has(i)),
+    divided: divisions.map((row): FinerNeed => ({ row, of: [] })),
+  };
+}
+
+/** What a word needs that is put together from others. */
+function requireMade(
+  built: BuiltWord,
   { word, units, syllables, vowels, divisions }: WordToRequire,
   parts: readonly ReadPart[],
 ): Pick<Reading, 'requires' | 'fine' | 'madeOf' | 'roots'> {
-  const endings = findEndings(built.parts, units);
-  const covered = new Set(endings.flatMap((ending) => ending.units));
-  const outside = units.filter((_, i) => !covered.has(i));
-  const divided = divisions.map((row): FinerNeed => ({ row, of: [] }));
-  if (parts.length === 0) {
-    const own = ownNeeds(built, units, syllables, vowels);
-    const { finer, parts: roots } = listRoots(word);
-    const rest = new Set(endings.length > 0 ? ownNeeds(built, outside, syllables, vowels) : own);
-    for (const { of } of endings) if (of.includes('end-nt')) rest.delete('end-nt');
-    const kinds = listKinds(built, units, 0);
-    for (const { of } of kinds) for (const id of of) rest.delete(id);
-    const fine = fineNeeds(rest, [...endings, ...divided, ...finer, ...kinds]);
-    return { requires: sorted(own), ...(fine && { fine }), ...(roots && { roots }) };
-  }
+  const { endings, outside, divided } = findFiner(built, units, divisions);
   const ofParts = new Set(parts.flatMap(({ reading }) => reading.requires));
   const joining = joiningNeeds(built, units);
   const own = built.ownSpellings

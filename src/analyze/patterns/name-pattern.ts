@@ -4,7 +4,7 @@ import { findRule, type Rule } from '../rule.ts';
 import type { Pattern, PatternId } from '../types.ts';
 import { IRREGULAR } from './irregular.ts';
 
-/** What is around a spelling and decides between rows with the same letters and sound. */
+/** The surroundings of a spelling, which decide between rows with the same letters and sound. */
 export interface Surroundings {
   readonly before: { readonly letters: string; readonly sound: string } | undefined;
   readonly after: { readonly letters: string; readonly sound: string } | undefined;

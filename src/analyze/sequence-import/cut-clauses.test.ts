@@ -5,6 +5,9 @@ test.each([
   ['sh; ch • th', ['sh', 'ch', 'th']],
   ['sh (ship; shop); ch', ['sh (ship; shop)', 'ch']],
   ['sh (as in ship\nch; th', ['sh (as in ship', 'ch', 'th']],
+  ['sh ... ch', ['sh', 'ch']],
+  ['sh... ch', ['sh', 'ch']],
+  ['sh (as in ship... shop) ch', ['sh (as in ship... shop) ch']],
   [' ; ', []],
 ])('%j', (text, clauses) => {
   expect(cutClauses(text, 'patterns').map((clause) => clause.text)).toEqual(clauses);

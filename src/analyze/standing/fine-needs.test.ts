@@ -30,7 +30,7 @@ function judge(word: string, group: Partial<Group>, named: readonly PatternId[] 
 const UNITS: GroupOptions = { endings: 'units' };
 const DIVIDED: GroupOptions = { divisions: 'counted' };
 
-// A word, what is taught, the finer rows a later step names, options, and what it is. An example and a counter-example each.
+// A word, the taught patterns, the finer rows a later step names, options, and its standing. An example and a counter-example each.
 test.each<[string, PatternId[], PatternId[], GroupOptions, string]>([
   ["isn't", but(), [], {}, 'fresh'],
   ["isn't", but('contraction'), [], {}, 'beyond contraction'],

@@ -1,7 +1,7 @@
 import type { FineNeeds, PatternId } from '../types.ts';
 import { hasBit, type PatternBits } from './pattern-bits.ts';
 
-/** What is required, as every group counts it and by finer rows. */
+/** The required patterns, as every group counts them and by finer rows. */
 export interface Needs {
   readonly requires: readonly PatternId[];
   readonly fine?: FineNeeds | null;
@@ -19,7 +19,7 @@ interface Knowing {
 }
 
 /**
- * The patterns a group lacks. A finer row that it was taught stands for the rows in its place; one it is held to and was not
+ * The patterns a group lacks. A finer row that it was taught counts for the rows in its place; one it is held to and was not
  * taught is missing itself; of any other the rows in its place count.
  */
 export function missingOf({ requires, fine }: Needs, { taught, fineRows }: Knowing): PatternId[] {

@@ -1,5 +1,5 @@
 /**
- * The name a mistyped one most likely stands for: the candidate with the fewest insertions, deletions and
+ * The name a mistyped one was most likely to be: the candidate with the fewest insertions, deletions and
  * substitutions (Levenshtein 1966), or null when none is closer than half the letters. Ties go to the first.
  */
 export function nearestName(typed: string, candidates: Iterable<string>): string | null {

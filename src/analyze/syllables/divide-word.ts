@@ -32,7 +32,7 @@ export interface DividedWord {
 /**
  * Divides a word into syllables and names their types. Parts stay whole (pan.cake, un.zip, call.ing), but a
  * doubled letter is split (hop.ping), and Latin endings divide with their base (mas.sive).
- * `starts` are those of placeSpellings for the same word.
+ * `starts` come from placeSpellings for the same word.
  */
 export function divideWord(word: string, built: BuiltWord, starts: readonly number[]): DividedWord {
   const zones = findZones(built, starts);
@@ -164,7 +164,7 @@ function keepsWhole({ spells }: PlacedSpelling, { affixes }: BuiltWord): boolean
   return spells === 'ous' && affixes.some(({ text, change }) => text === spells && change === 'none');
 }
 
-/** -ly stands for -le and -ly: simply, terribly; not slowly. */
+/** -ly takes the place of -le and -ly: simply, terribly; not slowly. */
 function takesLe({ affixes }: BuiltWord): boolean {
   const outer = affixes.at(-1);
   return outer?.text === 'ly' && outer.change === 'drop-e';

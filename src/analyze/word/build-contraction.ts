@@ -4,7 +4,7 @@ import type { BuiltWord, WordPart } from '../build/built-word.ts';
 import { spellingsOf } from '../build/built-word.ts';
 import { readCorrespondence } from '../lexicon/read-correspondence.ts';
 
-/** What stands for which word: the sound after a vowel, then after a consonant. */
+/** The sounds of each ending: after a vowel, then after a consonant. */
 const SHORT_FORMS: readonly (readonly [
   ending: string,
   word: string,
@@ -26,7 +26,7 @@ const WITH_IS = new Set(
 );
 const VOICELESS = /(^|\.)(P|T|K|F|TH)$/;
 
-/** Contractions with other sounds than their base and ending: word, base, units before the ending, ending, what it stands for. */
+/** Contractions with other sounds than their base and ending: word, base, units before the ending, ending, the word it is short for. */
 const IRREGULAR: Readonly<
   Record<string, readonly [base: string, units: string, ending: string, word: string]>
 > = {

@@ -81,7 +81,7 @@ function readPart(
 
 /**
  * Makes the right ways likelier by gradient steps, each weight at a pace that falls with its steps so far (AdaGrad). Gives
- * the mean of the weights at many moments after the first round, which errs less than those of the last moment.
+ * the mean of the weights at many moments after the first round, which errs less than the weights of the last moment.
  */
 function learnWeights(lists: Way[][]): Float64Array {
   const weights = new Float64Array(TRAIT_SLOTS);

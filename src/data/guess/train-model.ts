@@ -4,7 +4,7 @@ import { createGrams, type Grams } from './grams.ts';
 export const ORDER = 6;
 /** A run stays if it makes its word's letters likelier by so much: count times the gain in natural logarithms. */
 const WORTH = 1.1;
-/** Runs are dropped a little at a time: what is left takes over their share before the next are weighed. */
+/** Runs are dropped a little at a time: the rest take over their share before the next are weighed. */
 const ROUNDS = 2;
 
 /** An n-gram model: each run that was kept, its probability and the weight of what follows by shorter runs. */
@@ -88,7 +88,7 @@ function continuationCounts(grams: Grams, kept: Uint8Array): Float64Array {
   return counts;
 }
 
-/** What is taken from a count, by how many runs are met once, twice, three and four times. */
+/** The part taken from a count, by how many runs are met once, twice, three and four times. */
 function discountsOf(counts: readonly number[]): (count: number) => number {
   const met = [0, 0, 0, 0, 0];
   for (const count of counts) if (count <= 4) met[count]!++;

@@ -14,12 +14,12 @@ export interface Example {
   readonly features: readonly string[];
   /** Index among the readings of the word in homographs.tsv; of a word that is not there, 1 for the verb. */
   readonly reading: number;
-  /** What is asked of the word and of others; with the reading that is the verb or past. */
+  /** The question about the word and others; with the reading that is the verb or past. */
   readonly question: Question | undefined;
   readonly yes: number | undefined;
   /** How much the place counts where weights are learnt. */
   readonly weight: number;
-  /** The table has both readings: what is learnt of the word is kept. */
+  /** The table has both readings: the weights learnt for the word are kept. */
   readonly listed: boolean;
 }
 
@@ -69,7 +69,7 @@ export function readExamples(): Example[] | null {
   });
 }
 
-/** What is learnt from besides: null where the Brown corpus is not installed. */
+/** More sentences to learn from: null where the Brown corpus is not installed. */
 export function readMoreExamples(): Example[] | null {
   const tagged = readTaggedExamples();
   return tagged && [...tagged, ...readOwnExamples()];
@@ -121,7 +121,7 @@ function readOwnExamples(): Example[] {
   });
 }
 
-/** What is seen of a place; its word and reading are known otherwise. */
+/** The surroundings of a place; its word and reading are known otherwise. */
 function placeOf(
   shown: string,
   { before, after }: Pick<Example, 'before' | 'after'>,

@@ -15,7 +15,7 @@ export interface MistakableLists {
   readonly letters: string;
   /** Of these of four letters and more, without the last. */
   readonly starts: string;
-  /** Of the sounds of those of one syllable, and of the first syllable of others where it ends in a consonant. */
+  /** The sounds of words of one syllable, and of the first syllable of others where it ends in a consonant. */
   readonly sounds: string;
   /** Of the consonants around the vowel of the coarsest. */
   readonly frames: string;

@@ -7,7 +7,7 @@ import { readWordList } from '../read-word-list.ts';
 import { readSynsets } from '../swap/read-synsets.ts';
 import { readOwnMeanings } from './own-meanings.ts';
 
-/** Rarer words are not for these lessons, save those of our own list; a rank by film subtitles (SUBTLEX). */
+/** Rarer words are not for these lessons, save the words of our own list; a rank by film subtitles (SUBTLEX). */
 const RAREST = 16_000;
 /** No British word comes earlier for an American one that Britain has too, in another sense. */
 const EARLIEST_OF_TWO = 4_000;

@@ -6,7 +6,7 @@ const WITH_Z = /^((?:un)?([a-z]{3,}i))z(e|ed|er|ation|able)$/;
 type Pronunciations = Map<string, readonly (readonly string[])[]>;
 
 /**
- * Gives British spellings the dictionary lacks the pronunciation of their American form: those of
+ * Gives British spellings the dictionary lacks the pronunciation of their American form: the spellings of
  * the table of varieties (flavour, litre), and an s for the z of every -ize (organise, organisation; not altizer, a
  * name). Their inflected forms are put together when they are met.
  */

@@ -17,7 +17,7 @@ const LEARN_FROM = 30_000;
 
 /**
  * All that the records are made from, read from the packages; takes some seconds. `keep` leaves words out, so that
- * what is learnt can be measured on them.
+ * the learnt model can be measured on them.
  */
 export function gatherSources(
   onStep: (step: string) => void = () => undefined,

@@ -6,7 +6,7 @@ import { readSourceRows } from '../read-source-rows.ts';
 
 /** Rank up to which a word counts as common, unless it is mostly written with a capital. */
 const COMMON = 12_000;
-/** Endings that make no new word: what is said of a biscuit holds for biscuits. Not -er: Baker and Miller are names. */
+/** Endings that make no new word: a biscuit and biscuits are of one use. Not -er: Baker and Miller are names. */
 const ENDINGS: ReadonlySet<string> = new Set(['s', 'es', 'ed', 'd', 'ing', 'est', 'ly', 'ness']);
 /** What compromise calls words that are no things, and so are nobody's name: although, hey, whereas. */
 const NO_THINGS = /Expression|QuestionWord|Conjunction|Preposition|Superlative|PresentTense|Gerund/;

@@ -2,7 +2,7 @@ import type { SpellingChange } from '../../analyze/types.ts';
 
 /** The outermost step in the making of a word: careless + ness, re + play, pan + cake. */
 export interface Derivation {
-  /** What is left; for a compound its first part. */
+  /** The rest of the word; for a compound its first part. */
   readonly base: string;
   /** Suffix or prefix as spelt in the word; for a compound its second part. */
   readonly affix: string;

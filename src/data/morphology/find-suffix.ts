@@ -18,7 +18,7 @@ for (const suffix of SUFFIXES) {
   BY_ENDING.set(ending, [...(BY_ENDING.get(ending) ?? []), suffix]);
 }
 
-/** self stands a little behind selfish in a frequency list; that is chance. */
+/** self is a little behind selfish in a frequency list; that is chance. */
 const NEARLY = 1.2;
 
 /** Every suffix that may have made `word`. `found` holds the derivations of shorter words. */

@@ -2,7 +2,7 @@ import { findSuffix } from '../../analyze/morphology/affixes.ts';
 import type { Derivation } from './derivation.ts';
 import type { WordFacts } from './evidence.ts';
 
-/** What is known about words besides spelling and sound. */
+/** Facts about words besides spelling and sound. */
 export interface Facts extends WordFacts {
   /** 1 for the commonest word. */
   readonly rank: ReadonlyMap<string, number>;

@@ -7,7 +7,7 @@ import type { Synsets } from './read-synsets.ts';
 export const SOURCES = ['own', 'synonyms', 'wider', 'similar', 'glosses', 'vectors'] as const;
 export type Source = (typeof SOURCES)[number];
 
-/** What is known of a swap without its sentence; all numbers 0 to 1. */
+/** The figures of a swap without its sentence, each from 0 to 1. */
 export interface Evidence {
   readonly lemma: string;
   /** Place in our own list: 1 first, 2 second; 0 not in it. */

@@ -50,7 +50,7 @@ export async function isEverythingFile(file: Blob): Promise<boolean> {
 
 /**
  * Reads a file item by item. Throws `EverythingFileError` at the first line that is not as it should be, or when items are missing at the
- * end. What is stored under a key is given as it is: the stores pass over what they cannot read.
+ * end. The value stored under a key is given as it is: the stores pass over values they cannot read.
  */
 export function readEverything(file: Blob): AsyncGenerator<KeptItem> {
   return readCountedLines(file, {

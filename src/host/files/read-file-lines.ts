@@ -31,7 +31,7 @@ interface CountedFile<T> {
   readonly readHead: (line: string | null) => number;
   /** The item of a line, the first of which has the number 1; throws where it is damaged, or null because the line is too long. */
   readonly readItem: (line: string | null, number: number) => T;
-  /** What is thrown when the file has other than that many. */
+  /** The error that is thrown when the file has another number of them. */
   readonly cutOff: (counts: { expected: number; found: number }) => Error;
 }
 

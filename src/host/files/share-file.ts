@@ -14,7 +14,7 @@ const VERSION = 1;
 export const LARGEST_FILE = 1_000_000;
 const KEYS = ['$schema', 'wordreach', 'groups', 'sequences'];
 
-/** What is wrong with a file, in a sentence for the teacher that says what to do. */
+/** A fault of a file, in a sentence for the teacher that says what to do. */
 export class ShareError extends Error {
   override readonly name = 'ShareError';
 }

@@ -67,7 +67,7 @@ export interface ClashSide {
   readonly saved?: number;
 }
 
-/** How a file is taken: what is here in another form takes the file's, or stays, and the file's comes beside it. */
+/** How a file is taken: an item that is here in another form takes the file's form, or stays, and the file's comes beside it. */
 export type Taking = 'merge' | 'add';
 
 /** What came of taking a file. */
@@ -141,7 +141,7 @@ function groupSide(group: Group): ClashSide {
 }
 
 /**
- * Takes what a file holds beside what is here; what is here already, equal in all, is not doubled. All of the file is read and checked
+ * Takes the content of a file beside the content here; an item that is here already, equal in all, is not doubled. All of the file is read and checked
  * before anything changes, and where something cannot be stored, everything is as before. Rejects with an error that `isFileError` knows,
  * or with `StorageFault`.
  */
@@ -244,7 +244,7 @@ async function readContent(
   return { groups, sequences, presets, passages };
 }
 
-/** What is added and what is changed here for the content of a file, and what was there before. */
+/** The items that a file adds and changes here, and the items there were before. */
 async function planTaking(content: Content, how: Taking) {
   const [groups, sequences, presets, passages] = await Promise.all([
     loadGroups(),

@@ -3,7 +3,7 @@ import { freeGroupId, freeGroupName, type Groups } from '../store/groups-store.t
 import { findSequence, freeSequenceId, type Sequences } from '../store/sequences-store.ts';
 import type { Shared } from './share-file.ts';
 
-/** What a file adds to what is here, under ids and names of its own; nothing that is here is changed. */
+/** The items that a file adds to those here, under ids and names of its own; nothing that is here is changed. */
 export interface TakenIn {
   readonly groups: Readonly<Record<string, Group>>;
   readonly sequences: Readonly<Record<string, Sequence>>;

@@ -7,7 +7,7 @@ import { hearMessages } from './hear-messages.ts';
 import { type Answers, answer, isQuestion, type PageNews, type ToPage } from './messages.ts';
 
 /**
- * What is kept in the content script's own global, which no page sees: a second injection finds the first, and parts are handed over.
+ * The content script's own global, which no page sees, keeps the running host and the parts: a second injection finds the first.
  * By symbols, since an element of the page answers to its id there.
  */
 const RUNNING = Symbol.for('wordreach');
@@ -67,7 +67,7 @@ export function hostPage<Parts extends Record<PagePart, unknown>>(
   const looked = Promise.all([loadLook().then(setLook), loadPrivateMarks().then(hideIf)]).catch(
     () => undefined,
   );
-  // What is in a frame of another site may be anybody's.
+  // The content of a frame of another site may be anybody's.
   hideIf(self !== top && frameElement === null);
   watchLook(setLook, signal);
   watchPrivateMarks(hideIf, signal);

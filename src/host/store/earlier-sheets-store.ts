@@ -5,7 +5,7 @@ import { readItem, readItems, storeItem } from './store-item.ts';
 
 const PREFIX = 'sheets/';
 
-/** What was on the sheets of a group that were printed or saved, the earliest first. Rejects with `StorageFault`. */
+/** The words on the sheets of a group that were printed or saved, the earliest first. Rejects with `StorageFault`. */
 export async function loadSheets(group: string): Promise<readonly EarlierSheet[]> {
   return parseSheets(await readItem(PREFIX + group));
 }

@@ -2,7 +2,7 @@ import type { CountsAs, PatternId, WordKey } from '../../analyze/types.ts';
 import { changeGroup, countAs, countedAs } from './change-group.ts';
 import { changeGroupById } from './groups-store.ts';
 
-/** Takes a change back; what was changed since stays. */
+/** Takes a change back; later changes stay. */
 export type TakeBack = () => Promise<void>;
 
 /** Has a group count a word as the teacher says. Rejects with `StorageFault`. */

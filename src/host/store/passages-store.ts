@@ -43,7 +43,7 @@ export async function loadPassage(id: string): Promise<Passage | undefined> {
 
 /**
  * Saves a passage as it was read with its `rev`. When another window has saved it meanwhile, this one is kept beside it
- * under a new id, so that nothing is lost. Rejects with `StorageFault`; what was saved before is still there.
+ * under a new id, so that nothing is lost. Rejects with `StorageFault`; the passage saved before is still there.
  */
 export async function savePassage(passage: Passage): Promise<Saved> {
   const saved = await told(async () => {

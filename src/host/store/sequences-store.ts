@@ -9,7 +9,7 @@ import { SEQUENCES_KEY, watchStored } from './watch-stored.ts';
 
 /** The sequences there are: those that ship with the extension, and the teacher's own. */
 export interface Sequences {
-  /** Those of the school (by policy) first; they can be followed and copied, not changed. */
+  /** The school's sequences (by policy) first; they can be followed and copied, not changed. */
   readonly starters: readonly Sequence[];
   /** Ids of the starters that the school has set. */
   readonly school: readonly string[];

@@ -55,7 +55,7 @@ export function noteGroups({ groups }: Groups): Promise<void> {
   );
 }
 
-/** Calls back when what was seen changes, here or in another window, until aborted. */
+/** Calls back when the list of seen texts changes, here or in another window, until aborted. */
 export function watchSeen(onChange: (seen: SeenSteps) => void, signal: AbortSignal): void {
   watchStored(KEY, (stored) => onChange(readSeen(stored)), signal);
 }

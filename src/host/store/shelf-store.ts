@@ -102,7 +102,7 @@ export async function putTexts(texts: readonly WholeShelfText[]): Promise<void> 
 }
 
 /**
- * Changes what the teacher may change of a text, by what is stored now, so that two windows do not undo each other; nothing where it is
+ * Changes the teacher's own fields of a text, from the values stored now, so that two windows do not undo each other; nothing where it is
  * gone. Rejects with `StorageFault`.
  */
 export async function changeText(id: string, change: (text: ShelfText) => ShelfChange): Promise<void> {

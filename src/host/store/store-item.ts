@@ -4,13 +4,13 @@ import { browser } from '../browser.ts';
 /** Why something could not be kept, in a sentence with the next step. */
 export class StorageFault extends Error {}
 
-/** What is kept in this browser under a key; undefined where nothing is. Rejects with `StorageFault` like `readItems`. */
+/** The value kept in this browser under a key; undefined where there is none. Rejects with `StorageFault` like `readItems`. */
 export async function readItem(key: string): Promise<unknown> {
   return (await read(key))[key];
 }
 
 /**
- * What is kept in this browser under some keys, or (null) all of it. Rejects with `StorageFault` when the storage cannot be read; nothing is
+ * The values kept in this browser under some keys, or (null) all of them. Rejects with `StorageFault` when the storage cannot be read; nothing is
  * overwritten then, since who changes something reads it first.
  */
 export function readItems(keys: readonly string[] | null): Promise<Readonly<Record<string, unknown>>> {
@@ -25,7 +25,7 @@ async function read(keys: string | string[] | null): Promise<Readonly<Record<str
   }
 }
 
-/** Keeps a value in this browser under a key. Rejects with `StorageFault`; what was kept before is still there. */
+/** Keeps a value in this browser under a key. Rejects with `StorageFault`; the value kept before is still there. */
 export function storeItem(key: string, value: unknown): Promise<void> {
   return storeItems({ [key]: value });
 }

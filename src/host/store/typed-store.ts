@@ -3,7 +3,7 @@ import { readItem, storeItem } from './store-item.ts';
 
 const PREFIX = 'typed/';
 
-/** What is typed in fields and not kept yet, by the names of the fields. Each rejects with `StorageFault` where the storage refuses. */
+/** Text typed in fields and not kept yet, by the names of the fields. Each rejects with `StorageFault` where the storage refuses. */
 export const typedStore = {
   /** What the browser's end left unkept; null where there is none. */
   async load(field: string): Promise<string | null> {
@@ -12,6 +12,6 @@ export const typedStore = {
   },
   /** Notes the text of a field so far. */
   note: (field: string, typed: string): Promise<void> => storeItem(PREFIX + field, typed),
-  /** The field was left, and what was in it kept or put away. */
+  /** The field was left, and its text kept or put away. */
   forget: (field: string): Promise<void> => browser.storage.local.remove([PREFIX + field]),
 };

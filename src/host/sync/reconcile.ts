@@ -19,7 +19,7 @@ export interface Reconciled {
 }
 
 /**
- * Compares what is here, what is in the account and what both held the last time. Nothing that was written is lost:
+ * Compares the content here, the content of the account and the content of both the last time. Nothing that was written is lost:
  * changed in one place, it is taken to the other; changed in both, both stay; a change outlives a deletion.
  */
 export function reconcile(

@@ -29,7 +29,7 @@ export interface BegunPassage {
   readonly practised: number;
   /** The words of the topic that are in it. */
   readonly used: readonly string[];
-  /** What was told, beat by beat, before any name became a pronoun, and who is where. */
+  /** The text, beat by beat, before any name became a pronoun, and who is where. */
   readonly told: readonly { readonly text: string; readonly facts: readonly Fact[] }[];
 }
 

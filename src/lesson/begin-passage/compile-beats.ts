@@ -7,7 +7,7 @@ export interface Fact {
   readonly where: string;
 }
 
-/** A piece of what is said: words as they are, or a place for some. */
+/** A piece of a beat's text: words as they are, or a place for some. */
 export type BeatPiece = string | { readonly slot: string };
 
 export type Way = readonly BeatPiece[];

@@ -13,7 +13,7 @@ export interface Plot {
   readonly last?: true;
   /**
    * A beat a line. ` / ` parts ways to say it, ` // ` those that do only where the group can read no better one, `?` begins one that may be left out, `¶` begins a paragraph. `{A}` and `{B}` are the
-   * people, `{A.he}`, `{A.him}`, `{A.his}` their pronouns; `{thing}` is what was drawn, `{a thing}` with its article, `{a+ thing}` with an
+   * people, `{A.he}`, `{A.him}`, `{A.his}` their pronouns; `{thing}` is the drawn thing, `{a thing}` with its article, `{a+ thing}` with an
    * adjective too, `{thing.adj}` an adjective alone; `{at place}`, `{to place}`, `{place}` the setting; `{=foods}` words of a class as
    * they are; `{base j1}`, `{past j1}` a job in that form. In brackets: `A>place` goes there, `A@place` is there.
    */

@@ -109,7 +109,7 @@ export interface Setting {
   readonly id: string;
   /** `dock on`: a place, and how one is at it; `sea by to` with how one goes there, where that is not `to`. */
   readonly places: string;
-  /** Those of the places that are by water. */
+  /** The places that are by water. */
   readonly water: string;
   /** As `storyClasses`, for this setting. */
   readonly classes: Readonly<Record<string, string>>;

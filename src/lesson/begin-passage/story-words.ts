@@ -23,7 +23,7 @@ interface Job {
   readonly rest: string;
 }
 
-/** The words of one story: what was drawn once is named alike to the end. */
+/** The words of one story: a thing drawn once is named alike to the end. */
 export interface StoryWords {
   /** What a slot says; null where the group can read nothing that fits. */
   say(slot: string): string | null;

@@ -35,7 +35,7 @@ export const bySight: PartMaker = {
 };
 
 /**
- * Those of the step first, then of the latest steps likelier, then the group's own. Of these none that can be sounded out by now, where
+ * Words of the step first, then of the latest steps likelier, then the group's own. Of these none that can be sounded out by now, where
  * others are left, and none of a single letter.
  */
 function chooseBySight(input: LessonInput, count: number, picker: Picker): string[] {

@@ -12,7 +12,7 @@ export interface MappedWord {
   readonly letters: string;
   /** `s · ĕ · d`. */
   readonly sounds: string;
-  /** `ai says ĕ`; empty where all of it follows what was taught. */
+  /** `ai says ĕ`; empty where all of it follows the taught patterns. */
   readonly byHeart: string;
 }
 
@@ -22,7 +22,7 @@ export interface MappedWord {
  */
 export function mapLetters(word: string, reading: Reading, known: KnownWords): MappedWord | null {
   const units = withVowelE(reading.units, known);
-  // Nothing in one stands for its w.
+  // No letter in one spells its w.
   if (units.some(({ letters, sound }) => /^[aeiou]+$/.test(letters) && sound.startsWith('W.'))) return null;
   const spelt = units.map(({ letters }) => letters.replace('_', '')).join('');
   const plain = units.every(({ letters }) => !letters.includes('_'));

@@ -17,7 +17,7 @@ export interface SoundToWrite {
 const MOST_LETTERS = 12;
 
 /**
- * Sounds the group was taught letters for: first those of the lesson, then those of the latest steps likelier. Not the weak
+ * Sounds the group was taught letters for: first the lesson's, then sounds of the latest steps likelier. Not the weak
  * vowel, which nobody can say alone, and nothing silent: of knot the n counts, the k does not.
  */
 export function chooseSounds(

@@ -19,7 +19,7 @@ export interface Homophone {
 /** Words said alike and spelt differently: sea, see. */
 export interface HomophoneSet {
   readonly words: readonly Homophone[];
-  /** Those of its words that the passage has. */
+  /** The words of it that the passage has. */
   readonly inPassage: readonly string[];
   /** Not in every accent: which and witch, where wh has a breath of its own. */
   readonly varies: boolean;
@@ -37,7 +37,7 @@ const RARE = 20_000;
 /**
  * The sets of words of which the group knows one or more, with the passage's first, then the commonest. Which words are alike is
  * computed from the usual reading of each; which words are worth teaching, and their clues, are our own list. So not those
- * whose spellings are one word's (colour, color), nor those of some accents alone (fairy and ferry, caught and cot).
+ * whose spellings are one word's (colour, color), nor pairs of some accents alone (fairy and ferry, caught and cot).
  */
 export function findHomophones({ analyzer, bank, judge, known, passage }: LessonInput): HomophoneSet[] {
   const isKnown = (word: string): boolean => /^(?:reads|fresh|by-sight)$/.test(judge(word).standing);

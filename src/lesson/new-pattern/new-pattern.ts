@@ -17,7 +17,7 @@ const FEWEST = 2;
 /** Ways to divide are shown by words that are divided (`syllable-division`), and a whole word has no rule. */
 const NOT_HERE = /^(?:syllable division|root)$/;
 
-/** What is new today: its letters, sound, key word, place and rule, and words to sort into such as have it and such as have not. */
+/** The new pattern of the day: its letters, sound, key word, place and rule, and words to sort by whether they have it. */
 export const newPattern: PartMaker = {
   id: 'new-pattern',
   title: 'New pattern',

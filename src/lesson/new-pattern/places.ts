@@ -7,7 +7,7 @@ const counted = new WeakMap<readonly WordAnalysis[], ReadonlyMap<PatternId, read
 
 /**
  * Where a spelling is in a word, for an adult to say: what the catalogue tells of it, else counted in the base words of the
- * list, those of one syllable where there are enough, and in the words shown: `in the middle or at the end of a word`. Empty where
+ * list, in words of one syllable where there are enough, and in the words shown: `in the middle or at the end of a word`. Empty where
  * neither tells.
  */
 export function placesOf(

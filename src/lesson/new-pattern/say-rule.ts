@@ -10,7 +10,7 @@ const byId: Readonly<Record<string, string>> = rules;
 
 /**
  * The rule of a pattern in a sentence or two to say to a child: that of `rules.json` (trade facts, common practice, no source), in
- * which {l} is the letters and {s} their sound; else what is true of any spelling, ending or blend.
+ * which {l} is the letters and {s} their sound; else a rule that holds for any spelling, ending or blend.
  */
 export function sayRule(row: Pattern, style: SoundStyle): string {
   const { id, family, letters } = row;

@@ -13,7 +13,7 @@ export interface TaughtDays {
 
 /**
  * Counts the days since each pattern was taught, from the dated steps of the group's history. Steps before the first date
- * count a week each, back from it; without any date, back from the day. What was taught besides the sequence is as old as
+ * count a week each, back from it; without any date, back from the day. A pattern taught besides the sequence is as old as
  * its first step.
  */
 export function daysSinceTaught(group: Group, sequence: Sequence | null, day: string): TaughtDays {

@@ -162,7 +162,7 @@ function makeWays(input: LessonInput, sound: string, picker: Picker): LessonBloc
 }
 
 /**
- * The sounds the group can spell, each with a word for the adult: those of the lesson first, then vowels, then consonants; at
+ * The sounds the group can spell, each with a word for the adult: the lesson's sounds first, then vowels, then consonants; at
  * the end those with a single spelling, which are no choice.
  */
 function listSounds({ focus, known }: LessonInput): readonly ListedSound[] {

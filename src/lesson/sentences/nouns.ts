@@ -206,7 +206,7 @@ export const irregularPlurals: Readonly<Record<string, string>> = {
   octopus: 'octopuses',
 };
 
-/** What is not counted, in one number only and nobody's: `the sun`, never `my six suns`. */
+/** Things that are not counted, in one number only and nobody's: `the sun`, never `my six suns`. */
 export const onlyThe: ReadonlySet<string> = new Set(
   'sun wind sea rain mist snow mud grass hay sand moss kelp straw water beach moon tide ice shore land harbour seaweed coral string crumbs corn grain bread weeds town kitchen toast station steps rocks clouds stars beans peas bank chips tracks cliffs tyres stairs swings trees spelling weather waves thunder top washing clover breakfast boots hands windows plates eggs popcorn spelling thunder leaves seaweed driftwood music carrots cod chalk crumbs'.split(
     ' ',

@@ -12,7 +12,7 @@ export interface Due {
 }
 
 /**
- * What is due again on a day: of each item how often it was met, and when last. Met once it is due after a day, met twice three days
+ * The items that are due again on a day: of each how often it was met, and when last. Met once it is due after a day, met twice three days
  * after the second time. The latest by their interval first.
  */
 export function findDue(

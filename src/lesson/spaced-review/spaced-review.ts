@@ -5,7 +5,7 @@ import type { LessonBlock, PartMaker } from '../lesson-part.ts';
 import { numberChoice } from '../number-choice.ts';
 import { findDue, lastMet } from './find-due.ts';
 
-/** What was not on a sheet for so many days has not come back for long. */
+/** An item that was on no sheet for so many days has not come back for long. */
 const LONG = 30;
 const MOST_PATTERNS = 8;
 

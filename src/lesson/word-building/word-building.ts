@@ -84,7 +84,7 @@ function listBuildable(input: LessonInput): PatternId[] {
     .sort((a, b) => Number(focus.includes(b)) - Number(focus.includes(a)) || step(b) - step(a));
 }
 
-/** What is built by a pattern as its rule tells: underwater, not understand; sixth, not warmth. */
+/** Words built by a pattern as its rule tells: underwater, not understand; sixth, not warmth. */
 function wordsBuiltBy(id: PatternId, { known, bank }: LessonInput): TwoPartWord[] {
   const all = builtWords(known).filter(
     ({ patterns, word: { word }, base }) =>
@@ -94,7 +94,7 @@ function wordsBuiltBy(id: PatternId, { known, bank }: LessonInput): TwoPartWord[
   return ofClass.length >= ENOUGH ? ofClass : all;
 }
 
-/** Those of the passage first, the rest by frequency, in the order of difficulty: short ones first. */
+/** Words of the passage first, the rest by frequency, in the order of difficulty: short ones first. */
 function pickWords(
   words: readonly TwoPartWord[],
   input: LessonInput,

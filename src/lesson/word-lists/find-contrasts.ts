@@ -99,7 +99,7 @@ function whatShows(
 }
 
 const familyOf = new Map(catalogue.map(({ id, family }) => [id, family]));
-/** What is no one unit of a word: a pair cannot show it. */
+/** Patterns that are no one unit of a word: a pair cannot show them. */
 const WHOLE = new Set(['syllable type', 'syllable count', 'final syllable', 'consonant-le', 'schwa']);
 
 /** What shows beside the word without its ending or beginning. */

@@ -81,7 +81,7 @@ function toListed(
     reading,
     requires,
     units: listUnits(reading),
-    // The vowel that the apostrophe of didn't stands for is heard still.
+    // The vowel left out at the apostrophe of didn't is heard still.
     syllables: word.endsWith("n't") ? (pronunciation.match(/[AEIOU][A-Z]/g) ?? []).length : syllables.length,
     pronunciation,
     family: base ?? word,

@@ -3,7 +3,7 @@ import { isVowel, listUnits } from './list-units.ts';
 
 /** A word of one syllable cut before its vowel. */
 export interface Halves {
-  /** What is before the vowel: `sh`; may be empty. */
+  /** The letters before the vowel: `sh`; may be empty. */
   readonly onset: Half;
   /** From the vowel on: `ip`. */
   readonly rime: Half;

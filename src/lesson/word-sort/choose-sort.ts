@@ -28,7 +28,7 @@ const NO_SPELLING = /^[aeiou]rr$|^dg$|^xc$/;
 const kept = new WeakMap<LessonInput['known'], ReadonlyMap<string, Spellings>>();
 
 /**
- * The sounds a sort can be made of: those of the lesson first, then of the steps before, the latest first; a sound whose other
+ * The sounds a sort can be made of: the lesson's first, then of the steps before, the latest first; a sound whose other
  * spelling is the letter doubled comes last.
  */
 export function sortableSounds(input: LessonInput): string[] {
@@ -152,7 +152,7 @@ function isAlsoIn(word: string, letters: string, other: string): boolean {
   return spelt(other).test(rest);
 }
 
-/** Up to `most` spellings, those of the lesson first; null where there are fewer than two. */
+/** Up to `most` spellings, the lesson's first; null where there are fewer than two. */
 export function chooseSort(
   input: LessonInput,
   sound: string,

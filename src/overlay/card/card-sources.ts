@@ -6,7 +6,7 @@ export interface CardWord {
   readonly key: WordKey;
   /** Where the word is drawn now, in CSS pixels of the view; empty once it is gone. */
   rects(): DOMRect[];
-  /** Direction of the text around it; the card stands flush with the word's beginning. */
+  /** Direction of the text around it; the card is flush with the word's beginning. */
   readonly dir?: string;
 }
 

@@ -5,7 +5,7 @@ import tokens from '../../ui/tokens.css?inline';
 import card from './card.css?inline';
 
 /**
- * The plain card's rules for its shadow root: what stands for a whole page in the shared sheets is the card here, and a rem,
+ * The plain card's rules for its shadow root: the shared sheets speak of a whole page, which is the card here, and a rem,
  * which would be the letter size of the web page, is the reader's own (`--rem`, set where the card is shown).
  */
 export const cardStyle = [tokens, readingView, countsAs, markLegend, card]

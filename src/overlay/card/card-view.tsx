@@ -11,13 +11,13 @@ import { say } from '../../wording/say.ts';
 
 interface CardViewProps {
   readonly word: WordKey;
-  /** What is known of the word, or the sentence that says why nothing is. */
+  /** The explanation of the word, or the sentence that says why there is none. */
   readonly content: WordExplanation | Error;
   /** Substitutes, once they are known; a card without them is no fault. */
   readonly swaps: readonly WordSwap[];
   /** Why the card does nothing for now; null where it does. */
   readonly hindrance: string | null;
-  /** Resolves once the word has been looked at again; null where the page could see or steal what is done here. */
+  /** Resolves once the word has been looked at again; null where the page could see or steal a click here. */
   readonly onAct: ((action: WordAction) => Promise<void>) | null;
   readonly onSpeak: (text: string, accent?: Accent) => Promise<void>;
   readonly onClose: () => void;
@@ -39,7 +39,7 @@ interface MissingRows {
   readonly notYet: Set<PatternId>;
 }
 
-/** What a card shows: the word taken apart, what is missing, and what the teacher may say of it. */
+/** The content of a card: the word taken apart, its missing patterns, and the teacher's choices for it. */
 export function CardView({
   word,
   content,

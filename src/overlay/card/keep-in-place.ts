@@ -20,7 +20,7 @@ interface PlaceOptions {
   readonly signal: AbortSignal;
 }
 
-/** Says where a card of a size stands beside its word, again each time the page moves or changes, until aborted. */
+/** Gives the place of a card of a size beside its word, again each time the page moves or changes, until aborted. */
 export function keepInPlace(
   doc: Document,
   word: CardWord,
@@ -78,7 +78,7 @@ export function keepInPlace(
   };
 }
 
-/** What is seen of the page: less than the window where it is pinched larger. */
+/** The part of the page in view: less than the window where it is pinched larger. */
 export function seenOf(view: Window): Box {
   const { visualViewport: seen } = view;
   if (!seen) return { left: 0, top: 0, width: view.innerWidth, height: view.innerHeight };

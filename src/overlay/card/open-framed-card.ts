@@ -18,7 +18,7 @@ const FRAME_LIMIT = 4000;
 
 /**
  * Gives the function that shows cards in a frame of the extension: no script of the page sees their text, neither by its search nor in a
- * selection. The page sees that there is a card, and where. What is done in it is done only when the card has been in its place for a while.
+ * selection. The page sees that there is a card, and where. A click in it counts only when the card has been in its place for a while.
  */
 export function createFramedCard({ openLine, rest = 500 }: FramedCardOptions): OpenCardFunction {
   return (doc, word, first, { sources, mode, focus, back, onClosed, onKept, onPointer, onFailed }) => {
@@ -94,7 +94,7 @@ export function createFramedCard({ openLine, rest = 500 }: FramedCardOptions): O
         focus: withFocus,
       });
     }
-    /** Does what was clicked in the card, if the click can have been meant; says why where it was not done. */
+    /** Does the action that was clicked in the card, if the click can have been meant; says why where it was not done. */
     async function act(action: WordAction): Promise<string | null> {
       outside.look({ closely: true });
       const hindrance = outside.hindrance();

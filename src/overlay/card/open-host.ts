@@ -14,7 +14,7 @@ export interface CardHost {
 
 interface HostOptions {
   readonly mode: ShadowRootMode;
-  /** Rules of what is in it. */
+  /** Style rules for its content. */
   readonly style?: string;
 }
 
@@ -24,7 +24,7 @@ const KEPT = [
   'pointerover pointerout mouseover mouseout keydown keypress keyup focusin focusout copy selectstart',
 ].flatMap((kinds) => kinds.split(' '));
 
-/** An element as those of a web page are, in whatever kind of document. */
+/** An element of HTML, in whatever kind of document. */
 export function makeElement<K extends keyof HTMLElementTagNameMap>(
   doc: Document,
   tag: K,

@@ -21,7 +21,7 @@ interface PlaceRequest {
   readonly view: Box;
   /** Whether the word's text runs from right to left: the card is then flush with its right edge. */
   readonly rtl?: boolean;
-  /** The side it stands on now, kept if it fits. */
+  /** The side it is on now, kept if it fits. */
   readonly prefer?: Side;
 }
 
@@ -34,7 +34,7 @@ export const LEAST_HEIGHT = 72;
 export const LEAST_WIDTH = 240;
 
 /**
- * Where a card stands: whole below the word, else whole above, else whole beside; where it fits nowhere it takes the
+ * The place of a card: whole below the word, else whole above, else whole beside; where it fits nowhere it takes the
  * side with most room and is lower than it would be (it scrolls inside). It is always inside the view, and covers the
  * word only when no side has `LEAST_HEIGHT` by `LEAST_WIDTH` (a word in letters as large as the view).
  */

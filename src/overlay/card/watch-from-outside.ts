@@ -2,7 +2,7 @@ import type { Hindrance } from '../../contract/card-contract.ts';
 
 /** What the content script sees of a card's place. */
 export interface OutsideWatch {
-  /** Looks where the card is now, and what lies over it. */
+  /** Looks where the card is now, and what covers it. */
   look(now?: { readonly closely: boolean }): void;
   /** From now on, while the pointer is over the card, looks with each picture the browser draws. */
   follow(isOver: boolean): void;
@@ -11,13 +11,13 @@ export interface OutsideWatch {
   restsSince(): number;
 }
 
-/** What is drawn above everything else, in the order in which it was opened (CSS Positioned Layout 4, top layer). */
+/** Elements drawn above everything else, in the order in which they were opened (CSS Positioned Layout 4, top layer). */
 const TOP_LAYER = ':popover-open, :modal, :fullscreen';
-/** What lies over the card is looked for no oftener than this, in milliseconds, and as often until it is gone. */
+/** A cover of the card is looked for no oftener than this, in milliseconds, and as often until it is gone. */
 const AGAIN = 100;
 
 /**
- * Watches a card from the page it is in. Whether something lies over it the card itself knows in Chromium (`watchCover`); elsewhere it is
+ * Watches a card from the page it is in. Whether something covers it the card itself knows in Chromium (`watchCover`); elsewhere it is
  * whatever the page opened in the top layer, since nothing else comes above the card.
  */
 export function watchFromOutside(
@@ -40,7 +40,7 @@ export function watchFromOutside(
   function look({ closely } = { closely: false }): void {
     if (signal.aborted) return;
     const now = performance.now();
-    // What lies over a frame of the page, the card sees or nobody.
+    // A cover of a frame of the page is seen by the card or by nobody.
     const at = cardSees || view === view.parent ? placeOf(frame) : null;
     if (at !== where) since = now;
     where = at;

@@ -10,7 +10,7 @@ export type ShowCards = (
   options: Pick<CardsOptions, 'loadPlainCard' | 'first'>,
 ) => Cards;
 
-/** What is put into a page only when it is first needed there; each is a script of its own among the entrypoints. */
+/** The parts that are put into a page only when it first needs them; each is a script of its own among the entrypoints. */
 export interface PageParts {
   readonly article: FindArticle;
   readonly card: ShowCards;

@@ -15,7 +15,7 @@ interface Shown {
   readonly content: WordExplanation | Error;
 }
 
-/** Draws the card of one word as the content script at the other end of the line tells it, and tells what is done in it. */
+/** Draws the card of one word as the content script at the other end of the line tells it, and tells the actions done in it. */
 export function serveCard(doc: Document, line: CardLine<FromCard, ToCard>, watch: typeof watchCover): void {
   const sheet = doc.createElement('div');
   sheet.className = 'sheet';

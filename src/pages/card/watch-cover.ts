@@ -1,4 +1,4 @@
-/** What a card sees of what lies over it. */
+/** How a card sees that something covers it. */
 export interface Cover {
   /** Whether it is seen by itself, without anything over it; null where the browser does not say. */
   isSeen(): boolean | null;

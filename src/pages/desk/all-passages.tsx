@@ -7,7 +7,7 @@ import { say } from '../../wording/say.ts';
 import { OpenFilePart } from '../files/open-file-part.tsx';
 import { findDraft } from './draft.ts';
 
-/** Saves all passages in a file, with what could not be stored of late, and adds those of such a file. */
+/** Saves all passages in a file, with edits that could not be stored of late, and adds the passages of such a file. */
 export function AllPassages({ passages }: { passages: readonly Passage[] }) {
   const [isOpen, setOpen] = useState(false);
   const save = (): void => {

@@ -21,7 +21,7 @@ import { noteSaved, openPassage } from './use-desk.ts';
 interface IntakeViewProps {
   readonly groups: Groups;
   readonly sequences: Sequences;
-  /** Something the teacher should know of what was opened. */
+  /** Called with a note for the teacher about the opened text. */
   readonly onNote: (id: string, says: string) => void;
 }
 

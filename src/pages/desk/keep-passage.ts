@@ -23,8 +23,8 @@ export interface KeeperEvents {
 
 /**
  * Saves a passage a moment after each change, also while changes go on, so that a crash costs a second at most; at once when the page is hidden, one saving after the other. What could not
- * be saved is tried again at the next change, when the window is come back to, and when another window has changed what is
- * stored, which may have made room. Aborting saves the rest.
+ * be saved is tried again at the next change, when the window is come back to, and when another window has changed the passages,
+ * which may have made room. Aborting saves the rest.
  */
 export function keepPassage(first: Passage, { onSaved, onFault }: KeeperEvents, signal: AbortSignal): Keeper {
   let passage = first;
@@ -49,7 +49,7 @@ export function keepPassage(first: Passage, { onSaved, onFault }: KeeperEvents, 
     try {
       const { outcome, passage: stored } = await savePassage(passage);
       hasFailed = false;
-      // What was typed meanwhile stays; it is saved on top of what is stored now.
+      // Text typed meanwhile stays; it is saved on top of the stored passage.
       dropDraft(passage.id);
       passage = { ...passage, id: stored.id, rev: stored.rev, saved: stored.saved };
       if (outcome === 'parted') passage = { ...passage, title: stored.title };
@@ -70,7 +70,7 @@ export function keepPassage(first: Passage, { onSaved, onFault }: KeeperEvents, 
   };
   addEventListener('focus', tryAgain, { signal });
   watchPassages(tryAgain, signal);
-  // A window that closes waits for no database: what is not stored by then is kept as a draft, and taken up again.
+  // A window that closes waits for no database: an edit that is not stored by then is kept as a draft, and taken up again.
   const leave = (): void => {
     if (unsaved || saving > 0) keepDraft(passage);
     void flush();

@@ -58,7 +58,7 @@ export interface TextEdit {
   readonly text: string;
 }
 
-/** What is done beside an edit of the text, and undone and done again with it. */
+/** A change beside an edit of the text, undone and done again with it. */
 export interface Beside {
   readonly make: () => void;
   readonly undo: () => void;

@@ -4,7 +4,7 @@ import type { Groups } from '../../host/store/groups-store.ts';
 import type { Passage, StoryWord } from '../../host/store/passages-store.ts';
 import { setVersion } from '../../passage/versions.ts';
 
-/** What is looked at of a passage. */
+/** The part of a passage that is looked at. */
 export interface PassageState {
   /** The group it is written for. */
   readonly groupId: string;

@@ -57,7 +57,7 @@ interface PassageViewProps {
   readonly onParted: (title: string) => void;
 }
 
-/** One passage: its text as the chosen group is to read it, with what is in the way. */
+/** One passage: its text as the chosen group is to read it, with the words in the way. */
 export function PassageView({ id, groups, sequences, swap, onParted }: PassageViewProps) {
   const { passage, change, keep, show, isGone, isSaved, fault } = usePassage(id, onParted);
   const [state, setState] = useState(() => openFor(groups.chosen));

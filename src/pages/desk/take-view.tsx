@@ -11,7 +11,7 @@ interface TakeViewProps {
   readonly tab: number;
   /** A swap to be made in it, if one was asked for. */
   readonly swap: WantedSwap | null;
-  /** Something the teacher should know of what was taken. */
+  /** Called with a note for the teacher about the taken text. */
   readonly onNote: (id: string, says: string) => void;
 }
 

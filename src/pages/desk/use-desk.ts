@@ -4,7 +4,7 @@ import { loadPassages, type Passage, watchPassages } from '../../host/store/pass
 import { loadSequences, type Sequences, watchSequences } from '../../host/store/sequences-store.ts';
 import { readAddress, useAddress, writeAddress } from '../../ui/address.ts';
 
-/** What is on the desk, and the passage the address names. */
+/** The content of the desk, and the passage the address names. */
 export interface Desk {
   readonly groups: Groups | null;
   readonly sequences: Sequences | null;

@@ -11,7 +11,7 @@ import { versionFor } from '../../passage/versions.ts';
 import { judgeWithStoryWords } from '../../passage/with-story-words.ts';
 import { say } from '../../wording/say.ts';
 
-/** What stands for the text as it was found, beside the ids of groups. */
+/** The name of the original text, beside the ids of groups. */
 export const AS_FOUND = 'as-found';
 
 /** A version of a passage in figures. */

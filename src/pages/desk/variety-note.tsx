@@ -11,7 +11,7 @@ interface VarietyNoteProps {
   readonly onEdit: (edits: readonly TextEdit[]) => void;
 }
 
-/** Offers the group's own spelling, and its own words, where a text has those of the other English; one press is one change. */
+/** Offers the group's own spelling, and its own words, where a text has spellings and words of the other English; one press is one change. */
 export function VarietyNote({ text, accent, onEdit }: VarietyNoteProps) {
   const found = useMemo(() => findForeign(text, accent), [text, accent]);
   const other = accent === 'american' ? 'british' : 'american';

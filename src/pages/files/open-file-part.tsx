@@ -24,7 +24,7 @@ export function OpenFilePart() {
   useEffect(() => () => controller.current.abort(), []);
   const { signal } = controller.current;
 
-  /** Says what is done meanwhile, and why it failed if it did. */
+  /** Says that the file is being read, and why it cannot be where it cannot. */
   async function attempt(says: string, work: () => Promise<void>): Promise<void> {
     setAsked(null);
     setTold({ good: true, says });

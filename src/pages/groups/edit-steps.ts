@@ -7,7 +7,7 @@ export interface EditedSteps {
   readonly place: (step: number) => number;
 }
 
-/** Changes the steps of the sequence that is shown; `says` is what was done, in the teacher's language. */
+/** Changes the steps of the sequence that is shown; `says` tells the change, in the teacher's language. */
 export type EditSteps = (says: string, change: (steps: Steps) => EditedSteps) => Promise<void>;
 
 type Steps = readonly SequenceStep[];

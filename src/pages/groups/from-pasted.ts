@@ -31,7 +31,7 @@ export function itemsToSettle({ steps }: ImportedSequence): readonly ItemToSettl
   return [...unknown, ...all.filter(({ item }) => item.status === 'guessed')];
 }
 
-/** The teacher's own sequence a text amounts to; what was not understood is its note, with the step it stood in. */
+/** The teacher's own sequence a text amounts to; lines that were not understood are its note, with the step they were in. */
 export function fromPasted(imported: ImportedSequence, name: string): Omit<Sequence, 'id'> {
   const steps = imported.steps.map((step, i) => ({
     ...step,

@@ -19,7 +19,7 @@ test('after any edits a pattern is on the list it was put on last, and never on 
       const on = new Map<string, PatternList>();
       let now: Group = group;
       for (const { list, puts, pattern } of made) {
-        // The picker offers only what is not yet on its list, and takes off only what is there.
+        // The picker offers only patterns that are not yet on its list, and takes off only patterns on it.
         if (puts === now[list].includes(pattern)) continue;
         now = (puts ? putPattern : takePattern)(now, list, pattern);
         if (puts) on.set(pattern, list);

@@ -4,7 +4,7 @@ import { say, type TextId } from '../../wording/say.ts';
 /** The two lists of patterns a group has besides its steps. */
 export type PatternList = 'alsoTaught' | 'notYet';
 
-/** Says what was changed in a group. */
+/** Says which change was made in a group. */
 export type EditText = Extract<TextId, `groups.changed${string}`>;
 
 export const EDIT_TEXTS = {

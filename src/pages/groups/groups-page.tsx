@@ -171,7 +171,7 @@ function Contents({ profiles, route }: { profiles: Profiles; route: Route }) {
   );
 }
 
-/** Takes back what was done last, by a press or by Ctrl+Z outside of a field; says what it was. */
+/** Takes the last change back, by a press or by Ctrl+Z outside of a field; says which one it was. */
 function UndoButton() {
   const { last, undo } = useEditLog();
   useEffect(() => {

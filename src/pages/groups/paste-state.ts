@@ -56,7 +56,7 @@ export function importWithChoices(
   return importSequence(text, choices, columns, words);
 }
 
-/** What is said of the columns when one of them (from 0) is said to be of another kind. */
+/** The kinds of the columns when the teacher gives one of them (from 0) another kind. */
 export function sayColumn({ table, columns }: PastedText, column: number, kind: CellKind): SaidColumns {
   return { heads: headsOf(table), kinds: columns.with(column, kind) };
 }

@@ -31,7 +31,7 @@ import { TextField } from './text-field.tsx';
 import type { EngineState } from './use-engine.ts';
 import { go } from './use-route.ts';
 
-/** What was used stays in its tab, to be settled otherwise and used again. */
+/** A text that was used stays in its tab, to be settled otherwise and used again. */
 const DRAFT = 'pasted-sequence';
 /** In English, as the pasted text is. */
 const EXAMPLE = 'Week 1: m, s, t, short a. Sight words: the, a\nWeek 2: p, n, short i';

@@ -77,7 +77,7 @@ function rank({ id, family, label, letters, sounds, keyWord, examples }: Pattern
   return word.length > 2 && text.includes(word) ? 1 : 0;
 }
 
-/** `ā` and `k` by the dictionary's sign; by letters only what is told apart by them. */
+/** `ā` and `k` by the dictionary's sign; by letters only sounds that are told apart by them. */
 function hasSound(sounds: readonly string[], wanted: string): boolean {
   return sounds.some((sound) => soundName(sound) === wanted.normalize('NFC'));
 }

@@ -12,7 +12,7 @@ import { SaveEverything } from '../files/save-everything.tsx';
 import { OtherBrowsers } from './other-browsers.tsx';
 import type { Profiles } from './use-profiles.ts';
 
-/** Saves groups and sequences, or everything, in a file, adds those of a file, and copies them to other browsers. */
+/** Saves groups and sequences, or everything, in a file, adds the content of a file, and copies it to other browsers. */
 export function ShareView({ profiles }: { profiles: Profiles }) {
   return (
     <div class="sheet">

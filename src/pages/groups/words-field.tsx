@@ -5,7 +5,7 @@ import { FoundAgain } from '../../ui/found-again.tsx';
 import { useTyped } from '../../ui/use-typed.ts';
 
 interface WordsFieldProps {
-  /** Whose field it is: what is typed in it is noted under that and its label. */
+  /** Whose field it is: typed text is noted under that name and its label. */
   readonly owner: string;
   readonly label: string;
   readonly hint?: ComponentChildren;

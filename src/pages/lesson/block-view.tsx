@@ -14,7 +14,7 @@ export function BlockView({ block }: { block: LessonBlock }) {
       {note && <p class="lesson-note">{note}</p>}
       {hasCells(layout) ? (
         // biome-ignore lint/a11y/useSemanticElements: a fieldset is for fields
-        // biome-ignore lint/a11y/noNoninteractiveTabindex: what is wider than the page is scrolled by key
+        // biome-ignore lint/a11y/noNoninteractiveTabindex: a block wider than the page is scrolled by key
         <div class="lesson-scroll scrolls-aside" role="group" aria-label={title || note} tabIndex={0}>
           <table class={`lesson-${layout}`}>
             {columns.some(({ head }) => head !== '') && (

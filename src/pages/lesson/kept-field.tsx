@@ -1,6 +1,6 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 
-/** What is typed is kept so long after the first key that is not kept, in milliseconds: a crash costs no more than a second of it. */
+/** Typed text is kept so long after its first key, in milliseconds: a crash costs no more than a second of it. */
 const OFTEN = 700;
 
 interface KeptFieldProps {
@@ -11,7 +11,7 @@ interface KeptFieldProps {
   readonly onKeep: (text: string) => void;
 }
 
-/** A field whose text is kept when it is left, and also while somebody types; meanwhile it shows what is typed, not what is kept. */
+/** A field whose text is kept when it is left, and also while somebody types; meanwhile it shows the typed text, not the kept one. */
 export function KeptField({ label, value, long = false, onKeep }: KeptFieldProps) {
   const [typed, setTyped] = useState<string | null>(null);
   const waiting = useRef<{ text: string; timer: ReturnType<typeof setTimeout> } | null>(null);

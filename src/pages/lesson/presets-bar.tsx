@@ -10,7 +10,7 @@ import { sayLabel } from './say-label.ts';
 
 interface PresetsBarProps {
   readonly onUse: (preset: LessonPreset) => void;
-  /** What is on the sheet now, under a name. */
+  /** The parts on the sheet now, under a name. */
   readonly presetNow: (name: string) => LessonPreset;
 }
 

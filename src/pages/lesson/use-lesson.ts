@@ -45,7 +45,7 @@ const loadFound = (): Promise<readonly Passage[]> => loadPassages().catch(() => 
 const watchFound = (onChange: (passages: readonly Passage[]) => void, signal: AbortSignal): void =>
   watchPassages(() => void loadFound().then(onChange), signal);
 
-/** Groups, sequences and passages. Lessons of what was deleted are forgotten once all is read. */
+/** Groups, sequences and passages. Lessons of deleted groups and passages are forgotten once all is read. */
 export function useStored(): LessonShelf | null {
   const groups = useWatched(loadGroups, watchGroups);
   const sequences = useWatched(loadSequences, watchSequences);
@@ -104,7 +104,7 @@ export function useLessonInput(
   return useMemo(() => (input && earlier ? { ...input, earlier } : null), [input, earlier]);
 }
 
-/** What was on the group's sheets when the page was opened; null until it is read, none where it cannot be. */
+/** The words of the group's sheets when the page was opened; null until they are read, none where they cannot be. */
 function useSheets(group: string): readonly EarlierSheet[] | null {
   const [sheets, setSheets] = useState<readonly EarlierSheet[] | null>(null);
   useEffect(() => {

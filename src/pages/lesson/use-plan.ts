@@ -2,7 +2,7 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import { keepLesson, type LessonName, loadLesson } from '../../host/store/lessons-store.ts';
 import { type LessonPlan, startPlan } from '../../lesson/index.ts';
 
-/** The plan of a lesson, and what was done to it on this page. */
+/** The plan of a lesson, and its changes on this page. */
 export interface KeptPlan {
   readonly plan: LessonPlan;
   change(change: (plan: LessonPlan) => LessonPlan): void;
@@ -16,7 +16,7 @@ export function usePlan({ group, passage }: LessonName): KeptPlan | null {
   const last = useRef<readonly LessonPlan[] | null>(null);
   useEffect(() => {
     let current = true;
-    // A lesson that cannot be read is not begun anew: its next change would take the place of what is kept.
+    // A lesson that cannot be read is not begun anew: its next change would take the place of the kept one.
     void loadLesson({ group, passage }).then((kept) => {
       if (!current) return;
       last.current = [kept ?? startPlan(anyNumber())];

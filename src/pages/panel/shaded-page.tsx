@@ -72,7 +72,7 @@ export function ShadedPage({ tab, page, report, groups, sequences, children }: S
   const inView = useWordInView(tab);
   const viewed = useSwaps(tab, inView?.word ?? null, inView?.place, report);
   const found = useSwaps(tab, isHard && opened.list !== IN_VIEW ? opened.word : null, undefined, report);
-  // What is open goes on to the word whose card the page shows.
+  // The open word becomes the one whose card the page shows.
   useEffect(() => {
     if (inView) setOpened((now) => now && { list: IN_VIEW, word: inView.word });
   }, [inView]);

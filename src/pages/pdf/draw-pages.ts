@@ -12,7 +12,7 @@ const MOST_DOTS = 12_000_000;
 export interface DrawnPages {
   /** Shows these pages alone, from 1. */
   show(pages: ReadonlySet<number>): void;
-  /** Puts other text over a page: what was read in its picture. */
+  /** Puts other text over a page: the text read in its picture. */
   layOver(page: number, text: HTMLElement): void;
 }
 

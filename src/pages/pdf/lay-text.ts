@@ -104,7 +104,7 @@ function layRuns(element: HTMLElement, runs: readonly Run[], high: number): void
   const top = high - first.y - baselineOf(first);
   element.style.cssText = `left: ${left}px; top: ${top}px; width: ${right - left}px; height: ${first.y - lowest + first.size * 1.3}px; font: ${first.size}px/1 ${first.family};`;
   for (const { text, x, width, y, size, family, isUnsure } of runs) {
-    // What was read without being sure is not judged: it is no text to the overlay.
+    // Words that are not sure are not judged: they are no text to the overlay.
     const run = document.createElement(isUnsure ? 'samp' : 'span');
     run.textContent = text;
     run.style.cssText = `top: ${first.y - y}px; font-size: ${size}px; font-family: ${family};`;
@@ -116,7 +116,7 @@ function layRuns(element: HTMLElement, runs: readonly Run[], high: number): void
 /** The width of a blank, in the size of its letters. */
 const BLANK = 0.25;
 
-/** Gives all text that was laid under an element, which is on the page, the width and the place of what is drawn. */
+/** Gives all text that was laid under an element, which is on the page, the width and the place of the drawn text. */
 export function settleText(root: HTMLElement): void {
   const runs = [...root.querySelectorAll<HTMLElement>('.pdf-text > * > *')].flatMap((run) => {
     const place = places.get(run);

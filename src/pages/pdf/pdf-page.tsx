@@ -12,7 +12,7 @@ import { type PdfState, usePdf } from './use-pdf.ts';
 /** What shades pages, and its libraries, are not needed before there is a PDF. */
 const loadPages = () => import('./pdf-pages.tsx').then(({ PdfPages }) => PdfPages);
 
-/** A PDF of a tab, or of a file, its words shaded as those of a web page. */
+/** A PDF of a tab, or of a file, its words shaded as on a web page. */
 export function PdfPage() {
   const { state, openFile } = usePdf();
   const PdfPages = useLoaded(loadPages);

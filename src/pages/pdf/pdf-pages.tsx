@@ -9,7 +9,7 @@ import { readPicturePages } from './read-picture-pages.ts';
 import { listPicturePages, type ServedPdf, servePdf, takeFromPages } from './serve-pdf.ts';
 import type { ShownPdf } from './use-pdf.ts';
 
-/** What is read of a PDF now: its pages and text, with those that were pictures. */
+/** The pages and text of a PDF that are read now, with pages that were pictures. */
 interface Read extends Pick<ShownPdf['pdf'], 'pages' | 'paragraphs'> {
   readonly shown: ReadonlySet<number>;
 }

@@ -6,7 +6,7 @@ import { drawOn } from './draw-pages.ts';
 /** Dots for a point: 250 in an inch, as a good scan has them. */
 const SCALE = 250 / 72;
 
-/** A page that is about to be read, then the same with what was read in its picture. */
+/** A page that is about to be read, then the same with the text of its picture. */
 export interface PicturePage {
   readonly page: number;
   readonly read?: PdfPage;

@@ -148,7 +148,7 @@ function nameOf(file: File): string {
 }
 
 /**
- * The browser asks before the page is left while there are corrections that are nowhere else. Gives what is to be called when the text, as it is, was
+ * The browser asks before the page is left while there are corrections that are nowhere else. Gives a function to call when the text, as it is, was
  * made a passage or saved.
  */
 function useWarning(text: string | null): () => void {

@@ -22,13 +22,13 @@ export interface ShownPicture {
   readonly height: number;
 }
 
-/** Pictures and what was read in them so far. */
+/** Pictures and the text read in them so far. */
 export interface Pictures {
   readonly shown: readonly ShownPicture[];
   readonly lines: readonly ScreenLine[];
   /** How far the reading is; null when nothing is being read. */
   readonly progress: PictureProgress | null;
-  /** What came of the last picture, where that is not what was expected. */
+  /** A sentence about the last picture, where it was not read as expected. */
   readonly came: Outcome | null;
   readonly text: string;
   /** Whether the teacher changed the text. */

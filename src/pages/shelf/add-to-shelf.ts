@@ -14,7 +14,7 @@ export type VettedText = Omit<WholeShelfText, 'id' | 'shelved' | 'tags' | 'notes
 export interface Shelving {
   readonly id: string;
   readonly outcome: 'shelved' | 'there';
-  /** Takes back what was changed on the shelf; null where nothing was. Rejects with `StorageFault`. */
+  /** Takes the changes of the shelf back; null where there were none. Rejects with `StorageFault`. */
   readonly undo: (() => Promise<void>) | null;
 }
 

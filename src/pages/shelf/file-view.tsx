@@ -12,7 +12,7 @@ import type { ReadyShelf } from './use-shelf.ts';
 
 interface FileViewProps {
   readonly shelf: ReadyShelf;
-  /** What is searched for: the texts it finds can be saved or deleted together. */
+  /** The search: the texts it finds can be saved or deleted together. */
   readonly wanted: Wanted;
 }
 

@@ -12,7 +12,7 @@ export type IntakeState<T> =
   /** `why` is one sentence with the next step. */
   | { readonly kind: 'failed'; readonly why: string };
 
-/** What is to be read, and how; `read` rejects when its signal is aborted. */
+/** Texts to be read, and how; `read` rejects when its signal is aborted. */
 export interface IntakeSource<T> {
   readonly name: string;
   readonly read: (signal: AbortSignal) => Promise<T>;
@@ -22,13 +22,13 @@ export interface IntakeSource<T> {
 export interface IntakeQueue<T> {
   /** Puts more at the end, and reads on unless it was stopped. */
   add(sources: readonly IntakeSource<T>[]): void;
-  /** Stops; what is being read waits again, what is done stays. */
+  /** Stops; a text that is being read waits again, texts that are done stay. */
   stop(): void;
   /** Reads on with what waits. */
   resume(): void;
   /** Reads what failed once more. */
   retry(): void;
-  /** Forgets what is done or failed. */
+  /** Forgets texts that are done or failed. */
   clear(): void;
 }
 
@@ -52,7 +52,7 @@ export function createIntakeQueue<T>(options: {
   let items: readonly IntakeItem<T>[] = [];
   let count = 0;
   let run: AbortController | null = null;
-  /** Whether to read on once what was being read when it was stopped has come to its end. */
+  /** Whether to read on once the text that was being read at the stop has come to its end. */
   let wanted = false;
   signal.addEventListener('abort', () => run?.abort(), { once: true });
 

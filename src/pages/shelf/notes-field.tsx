@@ -5,7 +5,7 @@ import { say } from '../../wording/say.ts';
 const REST = 400;
 const LONGEST = 800;
 
-/** A field for notes; what is typed is kept a moment later, at once when the field, the view or the page is left. */
+/** A field for notes; they are kept a moment after they are typed, at once when the field, the view or the page is left. */
 export function NotesField({ notes, onChange }: { notes: string; onChange: (notes: string) => void }) {
   const [typed, setTyped] = useState<string | null>(null);
   const unsaved = useRef<{
@@ -47,7 +47,7 @@ export function NotesField({ notes, onChange }: { notes: string; onChange: (note
         }}
         onBlur={() => {
           flush.current();
-          // From here on it shows what is stored, also what another window makes of it.
+          // From here on it shows the stored notes, also when another window changes them.
           setTyped(null);
         }}
       />

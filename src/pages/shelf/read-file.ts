@@ -10,7 +10,7 @@ import { createPause } from '../../ui/create-pause.ts';
 import type { VettedText } from './add-to-shelf.ts';
 
 /**
- * Reads a file as one text, or a book as one text for each chapter from the first of its story on, since what is before is title and
+ * Reads a file as one text, or a book as one text for each chapter from the first of its story on, since the chapters before are title and
  * contents. Rejects with `FileFault`, or when aborted.
  */
 export async function readFile(file: File, keepsText: boolean, signal: AbortSignal): Promise<VettedText[]> {

@@ -5,7 +5,7 @@ import { writePageDate } from '../../passage/files/write-page-date.ts';
 import type { VettedText } from './add-to-shelf.ts';
 
 /**
- * Reads what is checked on the page of a tab, with its text if that is to be kept. A page that is not shaded is shaded for a moment, and
+ * Reads the checked words on the page of a tab, with its text if that is to be kept. A page that is not shaded is shaded for a moment, and
  * shows that it was. Rejects with `TakeFault` when it cannot be read or has no words.
  */
 export async function readTab(tab: number, keepsText: boolean): Promise<VettedText> {

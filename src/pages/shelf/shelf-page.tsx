@@ -108,7 +108,7 @@ interface ShownPartProps {
   readonly intake: Intake;
 }
 
-/** What the address names; what is searched for and chosen stays while views change. */
+/** The view that the address names; search and choices stay while views change. */
 function ShownPart({ shelf, groups, sequences, mark, route, intake }: ShownPartProps) {
   const [picked, setPicked] = useState<string | null>(null);
   const [wanted, setWanted] = useState<Wanted>({ search: '', tag: null });

@@ -8,12 +8,12 @@ export interface RankedText {
 }
 
 /**
- * `fit`: what is ready now first, that which practises the group's step before the rest, then what is ready soonest; `practice`: what has most
+ * `fit`: texts that are ready now first, among them those which practise the group's step, then texts by how soon they are ready; `practice`: texts with most
  * words the group's step opened.
  */
 export type Order = 'fit' | 'practice' | 'newest' | 'title';
 
-/** Where a text stands for a group: it reads now, within the next few steps, or later or never. */
+/** When a group reads a text: now, within the next few steps, or later or never. */
 export type Band = 'now' | 'soon' | 'later';
 
 /** So many steps ahead are soon. */

@@ -6,7 +6,7 @@ import { say } from '../../wording/say.ts';
 import { joinTags } from './add-to-shelf.ts';
 
 interface TagFieldProps {
-  /** Whose tags: what is typed is noted under that. */
+  /** Whose tags: typed text is noted under that name. */
   readonly owner: string;
   readonly label: string;
   readonly tags: readonly string[];

@@ -20,7 +20,7 @@ export interface IntakeResult {
   readonly looked: readonly VettedText[];
 }
 
-/** What is to be done with what is read. */
+/** What to do with the texts that are read. */
 export interface IntakeChoices {
   readonly goesTo: 'shelf' | 'table';
   readonly keepsText: boolean;
@@ -45,7 +45,7 @@ export function useIntake(): Intake {
   useEffect(() => () => controller.current.abort(), []);
   useEffect(() => {
     if (!view.running) return;
-    // The browser asks before the page is left: what is not read yet would have to be chosen again.
+    // The browser asks before the page is left: texts that are not read yet would have to be chosen again.
     const leaving = new AbortController();
     addEventListener('beforeunload', (event) => event.preventDefault(), { signal: leaving.signal });
     return () => leaving.abort();
@@ -71,7 +71,7 @@ export function useIntake(): Intake {
   };
 }
 
-/** Does with the texts what was chosen when they were dropped. */
+/** Does with the texts as was chosen when they were dropped. */
 async function settle(
   texts: readonly VettedText[],
   { goesTo, tags, lookUp }: IntakeChoices,

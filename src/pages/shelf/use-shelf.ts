@@ -17,7 +17,7 @@ import { createShelfIndex, type IndexedText, type ShelfIndex } from './shelf-ind
 export interface ReadyShelf {
   readonly kind: 'ready';
   readonly index: ShelfIndex;
-  /** Those of the index; another list whenever one of them changed. */
+  /** The texts of the index; another list whenever one of them changed. */
   readonly texts: readonly IndexedText[];
   readonly engine: Analyzer;
   /** What the engine knows of the words of the shelf. */

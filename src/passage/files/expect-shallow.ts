@@ -22,7 +22,7 @@ const BREAKS_OUT = new Set(
 /** What holds no elements, whatever is in it. */
 const TEXT = new Set(['script', 'style', 'textarea', 'title', 'xmp', 'iframe', 'noembed', 'noframes']);
 
-/** What is open again in the next block where it was not closed in the one before; only one of `a` and `nobr` (WHATWG HTML, 13.2.4.3). */
+/** Elements that are open again in the next block where they were not closed in the one before; only one of `a` and `nobr` (WHATWG HTML, 13.2.4.3). */
 const FORMATTING = new Set('b big code em font i s small strike strong tt u'.split(' '));
 /** So many of the same are kept open. */
 const ALIKE = 3;
@@ -31,7 +31,7 @@ const MARKERS = new Set('applet caption marquee object table template'.split(' '
 /** As many elements as a few tags may become, at most; no page anybody wrote comes near. */
 const MOST_OPENED = 2_000_000;
 
-/** Counts how many elements a browser may make of what was left open, or more: 60 KB can become millions, and take it minutes. */
+/** Counts how many elements a browser may make of elements left open, or more: 60 KB can become millions, and take it minutes. */
 function countOpened(): (tag: Tag) => number {
   const open: Tag[] = [];
   let floor = 0;

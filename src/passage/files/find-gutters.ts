@@ -4,7 +4,7 @@ import type { PdfPiece } from './pdf-text.ts';
 const ROWS = 4;
 /** Narrower gaps are blanks of stretched lines, in the size of their letters. */
 const GAP = 0.8;
-/** What is on both sides of a gap is prose when it has so many letters on average; a table has less. */
+/** The text on both sides of a gap is prose when it has so many letters on average; a table has less. */
 const PROSE = 18;
 /** Narrow columns are prose with so many letters, in so many rows, if half of them go on in the middle of a sentence. */
 const NARROW_PROSE = 10;

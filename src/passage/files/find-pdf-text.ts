@@ -5,7 +5,7 @@ import { findPdfParagraphs } from './pdf-paragraphs.ts';
 import type { PdfPage, PdfParagraph } from './pdf-text.ts';
 
 /**
- * What is read of a PDF, of all of its pages at once: its headings, paragraphs and entries of lists, without running heads, page
+ * The text of a PDF, of all of its pages at once: its headings, paragraphs and entries of lists, without running heads, page
  * numbers and lists of contents.
  */
 export function findPdfText(pages: readonly PdfPage[], isWord: (word: string) => boolean): PdfParagraph[] {

@@ -19,7 +19,7 @@ export async function openPdfTab(tab: number, options: PdfOptions = {}): Promise
   options.signal?.throwIfAborted();
   if ('why' in fetched)
     throw new FileFault(say(fetched.why === 'gone' ? 'files.pdfNotGiven' : 'files.tooLargePdf'));
-  // A site may answer with another page the second time: who is logged in, or what was sent with a form.
+  // A site may answer with another page the second time: a login, or the page without the form that was sent.
   if (!isPdf(fetched.bytes)) throw new FileFault(say('files.pdfNotGiven'));
   return { ...(await openPdf(fetched.bytes, options)), url: found.url };
 }

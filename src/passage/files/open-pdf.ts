@@ -20,7 +20,7 @@ const LONGEST = 10_000;
 export interface OpenPdf {
   readonly document: PDFDocumentProxy;
   readonly pages: readonly PdfPage[];
-  /** What is read of pages such as its own. */
+  /** The text read of pages such as its own. */
   readonly findParagraphs: (pages: readonly PdfPage[]) => readonly PdfParagraph[];
   readonly paragraphs: readonly PdfParagraph[];
   /** What the file calls itself, and who wrote it; empty where it does not say. */

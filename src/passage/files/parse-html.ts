@@ -11,7 +11,7 @@ const LATE = 16;
 
 /** Elements are counted so often, in milliseconds: that takes a moment itself. */
 const COUNTED = 250;
-/** As many as tags may be read (`expectFewTags`). Few tags may become many elements: each block opens again what was left open before. */
+/** As many as tags may be read (`expectFewTags`). Few tags may become many elements: each block opens again the elements left open before. */
 const MOST = 1_000_000;
 
 /**

@@ -11,7 +11,7 @@ import { nameOfPdf } from './name-of-pdf.ts';
 import { hasLetters } from './pdf-text.ts';
 
 /**
- * What is checked in a tab: of a shaded page as it says, of a PDF all of its text. Rejects with `TakeFault` where there is nothing, or it
+ * The checked text of a tab: of a shaded page as it says, of a PDF all of its text. Rejects with `TakeFault` where there is nothing, or it
  * cannot be read.
  */
 export async function readTabText(tab: number): Promise<PageText> {

@@ -1,4 +1,4 @@
-/** What is not broken by a page's end: a line of text, a heading, a story word. Lengths in one unit, downwards. */
+/** A piece that no page's end breaks: a line of text, a heading, a story word. Lengths in one unit, downwards. */
 export interface PageRow {
   /** Where a page that begins with it begins. */
   readonly top: number;

@@ -11,7 +11,7 @@ interface OutButtonsProps {
   readonly docx: () => Promise<Blob>;
   readonly html: () => string;
   readonly text: () => string;
-  /** What is copied as rich text; as plain text it is `text`. */
+  /** The content that is copied as rich text; as plain text it is `text`. */
   readonly richText: () => string;
   /** The view in which it is printed; it closes itself by the given function. */
   readonly print: (close: () => void) => ComponentChildren;

@@ -11,7 +11,7 @@ interface PageViewProps {
   readonly number: number;
 }
 
-/** What is on one page of a sheet. Each part is marked `data-part`. */
+/** The content of one page of a sheet. Each part is marked `data-part`. */
 export function PageView({ pieces, margin, source, number }: PageViewProps) {
   const parts = pieces.map(({ part }) => part);
   const title = parts.find((part) => part.kind === 'title');

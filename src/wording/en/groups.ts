@@ -51,7 +51,7 @@ export const groups = {
   movedToTitled: '{day}: step {step}, {title}',
   inSequence: 'in {sequence}',
 
-  // What was done, beside the button that takes it back.
+  // The change, beside the button that takes it back.
   added: 'Added {what}',
   deleted: 'Deleted {what}',
   renamed: 'Renamed {what}',

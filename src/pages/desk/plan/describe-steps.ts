@@ -13,7 +13,7 @@ const PARTED: ReadonlySet<RuleName> = new Set<RuleName>([
   'dash',
 ]);
 
-/** What was done to a sentence, as the teacher reads it: the words that were taken out, and whether it was parted. */
+/** The changes of a sentence, as the teacher reads them: the words that were taken out, and whether it was parted. */
 export function describeSteps(steps: readonly Step[]): string {
   const words = steps
     .filter(({ rule }) => !PARTED.has(rule))

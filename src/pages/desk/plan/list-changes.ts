@@ -168,7 +168,7 @@ function createWordChanges({ judge, swapper }: Finders): WordChanges {
   };
 }
 
-/** What is swapped for what: in small letters for a word, and as they are written for several, since names may be among them. */
+/** A swap as text: in small letters for a word, and as they are written for several, since names may be among them. */
 function describe({ text, span }: Swap, sentence: string, shown: string): { word: string; text: string } {
   if (!span) return { word: shown, text: text.toLowerCase() };
   return { word: sentence.slice(span.start, span.end).trim(), text };

@@ -97,7 +97,7 @@ export function planChanges(
 
   const isOpen = (i: number): boolean => !readable[i] && !gone[i];
 
-  /** How many running and readable words a change adds, with what was planned before. */
+  /** How many running and readable words a change adds to the changes planned before. */
   function effect(change: Change): { running: number; reads: number } {
     if (change.kind === 'swap' || change.kind === 'story-word')
       return { running: 0, reads: change.places.filter(isOpen).length };
@@ -201,7 +201,7 @@ function mostDropped(words: readonly PlanWord[]): number {
   return Math.ceil(new Set(words.map(({ sentence }) => sentence)).size / 5);
 }
 
-/** How far a text is from what is wanted: near needs at most ten changes, and too far is not reached by any that are planned. */
+/** How far a text is from its target: near needs at most ten changes, and too far is not reached by any that are planned. */
 export type Distance = 'near' | 'some-way' | 'too-far';
 
 /** How far a text is, and what becomes of its sentences when all planned changes are made. */
@@ -209,7 +209,7 @@ export interface HowFar {
   readonly distance: Distance;
   /** Words that stay beyond the group. */
   readonly left: number;
-  /** Sentences with words, those of them that no change touches, that are written anew, and that are left out. */
+  /** Numbers of sentences with words: all, and of them those that no change touches, that are written anew, and that are left out. */
   readonly sentences: number;
   readonly same: number;
   readonly shortened: number;

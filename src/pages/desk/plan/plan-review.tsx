@@ -24,7 +24,7 @@ interface PlanReviewProps {
   readonly onRewrite: () => void;
 }
 
-/** How far the text is from what is wanted, and the text before and after, each change to be ticked in its place. */
+/** How far the text is from its target, and the text before and after, each change to be ticked in its place. */
 export function PlanReview(props: PlanReviewProps) {
   const { planner, proposal, judging, storyWords } = props;
   const { plan, change, make, close } = planner;
@@ -194,7 +194,7 @@ function WaysOut({ planner, findStep, report, onRewrite }: PlanReviewProps) {
   );
 }
 
-/** What is wanted, as it is now, and with the ticked changes. */
+/** The target, the figures now, and the figures with the ticked changes. */
 function PlanFigures({
   planner,
   proposal,

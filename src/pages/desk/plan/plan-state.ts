@@ -4,7 +4,7 @@ import type { TextEdit } from '../passage-editor.ts';
 import { type Change, type PlannedChange, planChanges } from './plan-changes.ts';
 import type { PossibleChanges } from './possible-changes.ts';
 
-/** What is asked of a plan, what was proposed for it, and what of that is ticked. */
+/** The wishes for a plan, the changes proposed for it, and which of them are ticked. */
 export interface PlanState {
   /** Reach that is wanted, in percent. */
   readonly target: number;
@@ -75,7 +75,7 @@ export function othersFor(change: Change, { possible }: Proposal): readonly Chan
   );
 }
 
-/** The plan with one of several ways to write a sentence before the others, ticked; what was ticked stays so. */
+/** The plan with one of several ways to write a sentence before the others, ticked; other ticks stay. */
 export function choose(plan: PlanState, change: Change): PlanState {
   const { proposal, ticked } = plan;
   if (!proposal) return plan;

@@ -12,7 +12,7 @@ const TARGETS = [
   [100, 'desk.targetEveryWord'],
 ] as const;
 
-/** Asks for the fewest changes to what is wanted of a text; they are shown in the place of the text (`PlanReview`). */
+/** Asks for the fewest changes that bring a text to its target; they are shown in the place of the text (`PlanReview`). */
 export function PlanView({ planner, text }: { readonly planner: Planner; readonly text: string }) {
   const { plan, isOpen, isAsking, change, ask } = planner;
   const { target, mostStoryWords, longest, dropsMore, fault } = plan;

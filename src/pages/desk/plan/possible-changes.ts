@@ -28,7 +28,7 @@ export interface PossibleChanges {
 export interface SentenceProposal {
   /** Number of the sentence, as `PossibleChanges.sentences` has it. */
   readonly sentence: number;
-  /** What is to take its place; several sentences are separated by a blank. */
+  /** The text in its place; several sentences are separated by a blank. */
   readonly text: string;
   /** What it is, as the teacher reads it. */
   readonly what: string;
@@ -41,7 +41,7 @@ export interface SentenceProposal {
 /** How many words of a text count, and how many of them the group cannot read. */
 export type CountWords = (text: string) => { readonly words: number; readonly beyond: number };
 
-/** What is possible with more ways to write sentences; one that leaves its sentence as it is is no change. */
+/** The possible changes with more ways to write sentences; one that leaves its sentence alone is no change. */
 export function addProposals(
   possible: PossibleChanges,
   text: string,

@@ -93,7 +93,7 @@ export function usePlan(
   return { plan, isOpen, isAsking, change: setPlan, ask, offer, make, close };
 }
 
-/** What is possible with the rewritings of those sentences that are still in the text. */
+/** The possible changes with the rewritings of sentences that are still in the text. */
 function withRewritings(
   possible: PossibleChanges,
   text: string,

@@ -52,7 +52,7 @@ const NOTHING: Rewriting = {
   fault: null,
 };
 
-/** Rewrites sentences with the browser's own model, one after the other; what was found before a fault or a cancel stays. */
+/** Rewrites sentences with the browser's own model, one after the other; rewritings found before a fault or a cancel stay. */
 export function useRewriting(input: RewriteInput): {
   readonly rewriting: Rewriting;
   readonly look: () => void;

@@ -62,7 +62,7 @@ export interface PrintedPart {
   readonly blocks: readonly PrintedBlock[];
 }
 
-/** The parts of a lesson for one audience, without what was left out or has nothing for it. */
+/** The parts of a lesson for one audience, without parts that were left out or have nothing for it. */
 export function printParts(parts: readonly PlannedPart[], audience: Audience): PrintedPart[] {
   return parts
     .filter(({ plan }) => !plan.out)
