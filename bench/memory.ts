@@ -18,8 +18,6 @@ export interface MemoryFigures {
   readonly tab: number;
   /** The same with a book of 1,000,000 words. */
   readonly book: number;
-  /** The same of a book of 1,000,000 words. */
-  readonly book: number;
   /** What the same tab holds more after 100 pages than after 20. */
   readonly growth: number;
 }
