@@ -16,8 +16,6 @@ export interface MemoryFigures {
   readonly background: number;
   /** A page of 10,000 words with its marks, above itself without. */
   readonly tab: number;
-  /** The same with a book of 1,000,000 words. */
-  readonly book: number;
   /** The same of a book of 1,000,000 words. */
   readonly book: number;
   /** What the same tab holds more after 100 pages than after 20. */

@@ -33,18 +33,15 @@ export async function vetMany(
       return [{ path, problem, row: writer.row({ text: path, error: problem }) }];
     },
     head: writer.head(),
-    print(rows) {
-      let printed = '';
+    *print(rows) {
       for (const { path, problem, row } of rows) {
-        if (done++ > 0) printed += writer.between;
         if (problem !== null) {
           process.exitCode = 1;
           progress.say(`${path}: ${problem}`);
         }
         progress.step();
-        printed += row;
+        yield done++ > 0 ? writer.between + row : row;
       }
-      return printed;
     },
     foot() {
       progress.end();
