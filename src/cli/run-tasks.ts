@@ -13,9 +13,9 @@ export interface Run<Task extends VetTask, Answer extends VetAnswer> {
   readonly jobs: number;
   /** What to answer to a task over which its thread has ended; `run` gives a part of it to a thread again. */
   fail(task: Task, error: unknown, run: (part: Task) => Promise<Answer>): Answer | Promise<Answer>;
-  /** What to print before, for each answer, and behind. */
+  /** What to print before, for each answer in pieces that are whole, and behind. */
   readonly head: string;
-  print(answer: Answer): string;
+  print(answer: Answer): Iterable<string>;
   foot(): string;
   readonly output: Output;
   /** Stops the run: tasks under way are dropped, and the output has its foot all the same. */
@@ -61,7 +61,7 @@ export async function runTasks<Task extends VetTask, Answer extends VetAnswer>({
   async function* printed(): AsyncGenerator<string> {
     if (head !== '') yield head;
     for await (const answer of answers as AsyncIterable<Answer | typeof DROPPED>)
-      if (answer !== DROPPED) yield print(answer);
+      if (answer !== DROPPED) yield* print(answer);
     const end = foot();
     if (end !== '') yield end;
   }

@@ -26,7 +26,7 @@ export async function vetLines(
     print({ json, failed }) {
       done++;
       if (failed) process.exitCode = 1;
-      return `${json}\n`;
+      return [`${json}\n`];
     },
     foot: () => '',
     output: openOutput(),

@@ -2,9 +2,9 @@ import { statSync } from 'node:fs';
 import { explainFault } from './explain-fault.ts';
 import type { FoundText } from './find-texts.ts';
 import { openOutput } from './open-output.ts';
+import { openWriter } from './open-writer.ts';
 import { resolvePath } from './read-file.ts';
 import type { VetOptions } from './read-vet-options.ts';
-import { createReportWriter } from './report-writer.ts';
 import { runTasks } from './run-tasks.ts';
 import { showProgress } from './show-progress.ts';
 import { stopOnInterrupt } from './stop-on-interrupt.ts';
@@ -18,7 +18,7 @@ export async function vetMany(
   groups: readonly VettedGroup[],
 ): Promise<undefined> {
   const shape = out ?? 'text';
-  const writer = createReportWriter(shape, groups);
+  const writer = openWriter(shape, groups);
   const progress = showProgress(texts.length);
   const { signal, end } = stopOnInterrupt();
   let done = 0;
@@ -33,18 +33,15 @@ export async function vetMany(
       return [{ path, problem, row: writer.row({ text: path, error: problem }) }];
     },
     head: writer.head(),
-    print(rows) {
-      let printed = '';
+    *print(rows) {
       for (const { path, problem, row } of rows) {
-        if (done++ > 0) printed += writer.between;
         if (problem !== null) {
           process.exitCode = 1;
           progress.say(`${path}: ${problem}`);
         }
         progress.step();
-        printed += row;
+        yield done++ > 0 ? writer.between + row : row;
       }
-      return printed;
     },
     foot() {
       progress.end();

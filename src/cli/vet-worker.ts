@@ -4,8 +4,9 @@ import { explainFault } from './explain-fault.ts';
 import type { FoundText } from './find-texts.ts';
 import { loadEngine } from './load-engine.ts';
 import { openText } from './open-text.ts';
+import { openWriter } from './open-writer.ts';
 import type { OpenedText } from './opened-text.ts';
-import { createReportWriter, type ReportWriter } from './report-writer.ts';
+import type { ReportWriter } from './report-writer.ts';
 import { type AnsweredLine, vetLine } from './vet-line.ts';
 
 /** What a thread is asked: to open the bytes of a file, to vet files, or to answer a line of JSON. */
@@ -43,7 +44,7 @@ async function vet(task: Exclude<VetTask, { readonly bytes: Uint8Array }>): Prom
   const settings = workerData as VetterSettings;
   made ??= createVetter(settings);
   if ('line' in task) return vetLine(task.line, task.number, made.vetText);
-  writer ??= createReportWriter(settings.out, settings.groups);
+  writer ??= openWriter(settings.out, settings.groups);
   const rows: Row[] = [];
   for (const text of task.texts) {
     const record = await made.vetFile(text);
