@@ -206,7 +206,7 @@ describe('the panel for the bundled story', () => {
       const word = (await line.locator('[aria-expanded]').textContent())!;
       expect(word).not.toBe('winding');
       await panel.getByRole('region', { name: `The word ${word}` }).waitFor();
-      await line.locator('.swap, .swaps .quiet').first().waitFor();
+      await panel.locator('.card-in-view').locator('.swap, .swaps .quiet').first().waitFor();
       await browser.command('next-word');
       await expect.poll(() => line.locator('[aria-expanded]').textContent()).not.toBe(word);
       const next = (await line.locator('[aria-expanded]').textContent())!;

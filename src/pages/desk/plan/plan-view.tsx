@@ -25,7 +25,7 @@ export function PlanView({ planner, text }: { readonly planner: Planner; readonl
   }, [isOpen]);
   const set = (wanted: Partial<PlanState>): void => change((now) => ({ ...now, ...wanted }));
   return (
-    <details class="plan">
+    <details class="plan plan-first">
       <summary>{say('desk.planTheChanges')}</summary>
       <div class="plan-body">
         <p class="row">
