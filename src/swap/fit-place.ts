@@ -114,6 +114,13 @@ const CONSTRUCTIONS: readonly {
   { words: /^receive$/, swaps: /^get$/, after: /^(him|her|them|us|me|you|guests|visitors)$/, never: true },
   // reduced the price: cut it; reduced it to ruins: not cut it to.
   { words: /^reduce$/, swaps: /^cut$/, after: /^(it|him|her|them|us|me|to)$/, never: true },
+  // a powerful engine is strong; powerful friends are not strong ones.
+  {
+    words: /^powerful$/,
+    swaps: /^strong$/,
+    after: /^(friends?|people|m[ae]n|wom[ae]n|kings?|leaders?|figures?|famil(y|ies)|groups?)$/,
+    never: true,
+  },
   // considered him a friend: not thought of him a friend.
   { swaps: /^think (of|about)$/, after: /^(it|him|her|them|me|us|you)$/, never: true },
   // different from, different kinds: not the same from.
@@ -307,12 +314,12 @@ const RULES: readonly FitRule[] = [
       part === 'n' && form === 'base' && isBare && !UNCOUNTED.has(lemma) && !/[^s]s$/.test(text),
   },
   {
-    // some perceived danger is no seen danger, the second elected mayor no second chose mayor: a participle before its noun has a sense of its own.
+    // some perceived danger is no seen danger, the second elected mayor no second chose mayor, an astounding film no shocking one: a participle before its noun has a sense of its own.
     name: 'participle before its noun',
     isCounted: true,
     speaksAgainst: ({ part, form }, _candidate, _text, { before, isBeforeNoun }) =>
       part === 'v' &&
-      (form === 'participle' || form === 'past') &&
+      (form === 'participle' || form === 'past' || form === 'ing') &&
       (DETERMINER.test(before) || ORDER.test(before)) &&
       isBeforeNoun,
   },
