@@ -314,7 +314,8 @@ const RULES: readonly FitRule[] = [
       part === 'n' && form === 'base' && isBare && !UNCOUNTED.has(lemma) && !/[^s]s$/.test(text),
   },
   {
-    // some perceived danger is no seen danger, the second elected mayor no second chose mayor, an astounding film no shocking one: a participle before its noun has a sense of its own.
+    // some perceived danger is no seen danger, the second elected mayor no second chose mayor, an astounding film no
+    // shocking one: a participle before its noun has a sense of its own.
     name: 'participle before its noun',
     isCounted: true,
     speaksAgainst: ({ part, form }, _candidate, _text, { before, isBeforeNoun }) =>
