@@ -34,6 +34,7 @@ const DETERMINER =
   /^(the|an?|this|that|these|those|my|your|his|her|its|our|their|some|any|no|every|each|another|\w+'s)$/;
 const OBJECT =
   /^(the|an?|this|these|those|my|your|his|her|its|our|their|some|any|no|every|each|all|both|another|it|them|him|us|me|you|himself|herself|itself|themselves|myself|yourself|more|many|much|what|such|other|new|\d[\d.,]*|\$|"|“)$/;
+const ORDER = /^(first|second|third|fourth|fifth|next|last|newly|once|\d+(st|nd|rd|th))$/;
 const HAVE = /^(have|has|having|\w+'ve|(haven|hasn)'t)$/;
 /** Words that tell the degree of what follows, so that it cannot tell one of its own. */
 const SAYS_HOW_MUCH =
@@ -99,7 +100,7 @@ const CONSTRUCTIONS: readonly {
   {
     words: /^major$/,
     swaps: /^big$/,
-    after: /^(depression|surgery|in|crime|league|leagues|general)$/,
+    after: /^(depression|surgery|in|crime|league|leagues|general|black|white)$/,
     never: true,
   },
   // A tough road is hard; who is tough on others is not hard on them.
@@ -108,11 +109,18 @@ const CONSTRUCTIONS: readonly {
   { words: /^simply$/, swaps: /^just$/, after: /^(put|stated|said|,)$/, never: true },
   // Hurry up: not rush up; several times: not some times.
   { words: /^hurry$/, swaps: /^rush$/, after: /^up$/, never: true },
-  { words: /^several$/, swaps: /^some$/, after: /^times$/, never: true },
+  { words: /^several$/, swaps: /^some$/, after: /^(times|dozen|hundred|thousand|million)$/, never: true },
   // received a letter: got it; received him kindly: not got him.
   { words: /^receive$/, swaps: /^get$/, after: /^(him|her|them|us|me|you|guests|visitors)$/, never: true },
   // reduced the price: cut it; reduced it to ruins: not cut it to.
   { words: /^reduce$/, swaps: /^cut$/, after: /^(it|him|her|them|us|me|to)$/, never: true },
+  // a powerful engine is strong; powerful friends are not strong ones.
+  {
+    words: /^powerful$/,
+    swaps: /^strong$/,
+    after: /^(friends?|people|m[ae]n|wom[ae]n|kings?|leaders?|figures?|famil(y|ies)|groups?)$/,
+    never: true,
+  },
   // considered him a friend: not thought of him a friend.
   { swaps: /^think (of|about)$/, after: /^(it|him|her|them|me|us|you)$/, never: true },
   // different from, different kinds: not the same from.
@@ -231,6 +239,12 @@ const RULES: readonly FitRule[] = [
     speaksAgainst: ({ part }, _candidate, _text, { after }) => part === 'v' && /sel(f|ves)$/.test(after),
   },
   {
+    // you are requiring them to go: not needing them to.
+    name: 'verbs that are never going on',
+    speaksAgainst: ({ part, form }, { lemma }) =>
+      part === 'v' && form === 'ing' && /^(need|know|seem|want|own|mean|belong)$/.test(lemma),
+  },
+  {
     // the only road is no just road.
     name: 'just behind an article',
     speaksAgainst: ({ part }, { lemma }, _text, { before }) =>
@@ -300,11 +314,15 @@ const RULES: readonly FitRule[] = [
       part === 'n' && form === 'base' && isBare && !UNCOUNTED.has(lemma) && !/[^s]s$/.test(text),
   },
   {
-    // some perceived danger is no seen danger: a participle before its noun has a sense of its own.
+    // some perceived danger is no seen danger, the second elected mayor no second chose mayor, an astounding film no
+    // shocking one: a participle before its noun has a sense of its own.
     name: 'participle before its noun',
     isCounted: true,
     speaksAgainst: ({ part, form }, _candidate, _text, { before, isBeforeNoun }) =>
-      part === 'v' && (form === 'participle' || form === 'past') && DETERMINER.test(before) && isBeforeNoun,
+      part === 'v' &&
+      (form === 'participle' || form === 'past' || form === 'ing') &&
+      (DETERMINER.test(before) || ORDER.test(before)) &&
+      isBeforeNoun,
   },
   {
     // afraid of: scared of, but not shy of; told them: not said them. Counted, see `count-followers.ts`.

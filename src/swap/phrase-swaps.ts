@@ -169,7 +169,8 @@ function leaveOut(
   const { end } = pieces[next - 1]!;
   // The denied word may be just that: never seriously hurt, not very good.
   const isDenied = pieces.slice(Math.max(0, first - SEEN), first).some(({ lower }) => DENIES.test(lower));
-  if (after === undefined || isDenied || TELLS_DEGREE.test(before?.lower ?? '')) return null;
+  if (after === undefined || after.lower === '…' || isDenied || TELLS_DEGREE.test(before?.lower ?? ''))
+    return null;
   const isWord = /^[\p{L}\d]/u.test(after.lower);
   if (/^\p{Lu}/u.test(sentence.slice(start)) || before === undefined) {
     // Clearly, it sank: it sank; gently place the lid: how it is done is part of what is asked.

@@ -49,6 +49,8 @@ function measure(name: string, step: number, judge: Judge): void {
   const reach = reachFor(judge);
   let beyond = 0;
   let offered = 0;
+  /** Those for which the table has anything that the group reads, right there or not: no more can be offered. */
+  let possible = 0;
   const misses = new Map<string, number>();
   const places: { order: number; line: string }[] = [];
   const shader = createShader(judge);
@@ -65,6 +67,7 @@ function measure(name: string, step: number, judge: Judge): void {
             reach,
             phrases: true,
           });
+          if (found.swaps.some(({ reads }) => reads)) possible++;
           const shown = splitKey(word.key).word.toLowerCase();
           if (found.best === 0) misses.set(shown, (misses.get(shown) ?? 0) + 1);
           else {
@@ -76,7 +79,10 @@ function measure(name: string, step: number, judge: Judge): void {
       }
     }
   }
-  console.log(`${name} step ${step}: ${beyond} beyond, offered ${((100 * offered) / beyond).toFixed(1)} %`);
+  const percent = (count: number): string => `${((100 * count) / beyond).toFixed(1)} %`;
+  console.log(
+    `${name} step ${step}: ${beyond} beyond, offered ${percent(offered)}, anything readable ${percent(possible)}`,
+  );
   const most = number('--misses');
   if (most !== null) {
     const rows = [...misses].sort(([a, n], [b, m]) => m - n || (a < b ? -1 : 1)).slice(0, most);
