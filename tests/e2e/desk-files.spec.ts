@@ -456,8 +456,13 @@ describe('what cannot be opened is told in a sentence:', () => {
       kind: fc.constantFrom(...kinds),
       bytes: fc.uint8Array({ maxLength: 600, size: 'max' }),
     });
+    const begin = async (): Promise<void> => {
+      await desk.goto('about:blank');
+      await desk.goto(browser.inside('desk.html#new'));
+    };
     let texts = 0;
     let faults = 0;
+    await begin();
     await fc.assert(
       fc.asyncProperty(fc.oneof(broken, random), async ({ kind, bytes }) => {
         await desk.getByRole('heading', { name: 'New passage' }).waitFor();
@@ -466,8 +471,7 @@ describe('what cannot be opened is told in a sentence:', () => {
         if ((await desk.locator('.note-wrong').count()) > 0) faults++;
         else {
           texts++;
-          await desk.goto('about:blank');
-          await desk.goto(browser.inside('desk.html#new'));
+          await begin();
         }
         expect(strayed).toEqual([]);
       }),

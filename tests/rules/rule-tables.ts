@@ -4,7 +4,6 @@ import { hearBritish } from '../../src/analyze/accent/british-sounds.ts';
 import { spellingsOf } from '../../src/analyze/build/built-word.ts';
 import { readContext } from '../../src/analyze/homographs/read-context.ts';
 import { READING_RULES, settleByRule } from '../../src/analyze/homographs/settle-by-rule.ts';
-import { splitKey } from '../../src/analyze/homographs/word-key.ts';
 import { createAnalyzer } from '../../src/analyze/index.ts';
 import { addSuffix, SUFFIX_RULES } from '../../src/analyze/morphology/add-suffix.ts';
 import { changeBetween, STEM_RULES } from '../../src/analyze/morphology/restore-stem.ts';
@@ -12,8 +11,6 @@ import { PATTERN_RULES } from '../../src/analyze/patterns/name-pattern.ts';
 import type { Rule } from '../../src/analyze/rule.ts';
 import { TYPE_RULES } from '../../src/analyze/syllables/classify-syllable.ts';
 import { CUT_RULES } from '../../src/analyze/syllables/cut-rules.ts';
-import { cutText } from '../../src/analyze/text/cut-text.ts';
-import { NAME_RULES } from '../../src/analyze/text/mark-long-names.ts';
 import type { Reading } from '../../src/analyze/types.ts';
 import { cleanPronunciation, PHONE_RULES } from '../../src/data/lexicon/clean-pronunciation.ts';
 import { BREAK_RULES } from '../../src/lesson/smooth-reading/break-rules.ts';
@@ -81,13 +78,6 @@ export const ruleTables: readonly RuleTable[] = [
     run: settleMarked,
   },
   {
-    title: 'Names of several words',
-    file: 'src/analyze/text/mark-long-names.ts',
-    about: 'For capitals side by side in a sentence. A word in brackets is a part of a name.',
-    rules: NAME_RULES,
-    run: sayNames,
-  },
-  {
     title: 'Phrase breaks',
     file: 'src/lesson/smooth-reading/break-rules.ts',
     about: 'How good a place for a break is between two words, from never (-20) to 4. A bar is a break.',
@@ -145,19 +135,6 @@ function settleMarked(text: string): string {
   const place = readContext(before + word + after, before.length, before.length + word.length);
   settleByRule(word, place.before, place.after);
   return text;
-}
-
-/** We saw [Wilma] [Falk] in the fog. */
-function sayNames(text: string): string {
-  const plain = text.replace(/[[\]]/g, '');
-  let said = '';
-  let done = 0;
-  for (const { start, end, kind, key } of cutText(plain)) {
-    if (kind !== 'word' || splitKey(key).capital !== 'part') continue;
-    said += `${plain.slice(done, start)}[${plain.slice(start, end)}]`;
-    done = end;
-  }
-  return said + plain.slice(done);
 }
 
 /** carry: a AE. The spelling that the text names, of a word's own American spellings said as the British do. */

@@ -7,7 +7,6 @@ import {
   shownOfKey,
   splitKey,
 } from '../homographs/word-key.ts';
-import { findRule, type Rule } from '../rule.ts';
 import { standsBeforeName } from './abbreviations.ts';
 import { isGrammarWord } from './is-grammar-word.ts';
 import { LONGEST_HEADLINE } from './is-headline.ts';
@@ -33,117 +32,52 @@ const NO_NAME_AFTER = /^(?:to|an?)$/;
 /** BBC News, the US Navy, the T4 Ferry. */
 const INITIALISM = /^(?:[A-Z]{2,}|(?:[A-Z]\.){2,}|[A-Z]+\d+)$/;
 
-/** Capitals side by side and small words between them, in the sentence of the tokens from `from` to before `to`. */
-interface Run {
-  readonly text: string;
-  readonly tokens: readonly RawToken[];
-  readonly from: number;
-  readonly to: number;
-  /** Its first token, and the one behind its last. */
-  readonly at: number;
-  readonly end: number;
-  /** Whether it ends in a word such as School. */
-  readonly isPlace: boolean;
-}
-
-/** A run as a name: `first` is its first token without forms of address, with the word before that belongs to it. */
-export interface LongName extends Run {
-  readonly first: number;
-  /** Whether it is behind a form of address, an initialism or a The inside the sentence. */
-  readonly isAddressed: boolean;
-  /** Whether it goes on from the capital that opens the sentence. */
-  readonly followsOpening: boolean;
-}
-
-/** When a run is a name; of the words in brackets each is a part of one. */
-export const NAME_RULES: readonly Rule<LongName>[] = [
-  {
-    name: 'capitals side by side are a name, without a form of address before it',
-    example: 'We saw [Wilma] [Falk] in the fog.',
-    counterExample: 'We saw Captain [Falk] in the fog.',
-    applies: ({ first, end }) => end - first > 1,
-  },
-  {
-    name: 'a capital behind a form of address, an initialism or a The inside the sentence is a name',
-    example: 'We saw the US [Navy] in the fog.',
-    counterExample: 'We saw the Navy in the fog.',
-    applies: ({ isAddressed }) => isAddressed,
-  },
-  {
-    name: 'a capital before a number or first letters is a name',
-    example: 'The boat is at [Pier] 9 in the fog.',
-    counterExample: 'The boat is at Step 9 in the fog.',
-    applies: ({ text, tokens, end, to }) => isNumbered(text, tokens, end, to),
-  },
-  {
-    name: 'a capital behind the one that opens the sentence is a name, but for words that often open one',
-    example: 'Rough [Water] is calm in the fog.',
-    counterExample: 'Both Boats are late in the fog.',
-    applies: ({ tokens, at, followsOpening }) => followsOpening && !NO_OPENERS.has(smallOf(tokens[at - 1]!)),
-  },
-];
-
 /**
- * Marks the words of a name of several: Tarn Quay School, University of Skarvik, Mr. Falk; `NAME_RULES` say when capitals are one. Not where no
- * other word has small letters: those capitals may be a label's (Customer Service Desk). The sentence is the tokens from `from` to before `to`,
- * with keys that say where a capital is not explained.
+ * Marks the words of a name of several: Tarn Quay School, University of Skarvik, Mr. Falk. Capitals side by side make one, without
+ * a form of address before it (Captain Falk); so does one capital behind a form of address, an initialism (US Navy) or a The
+ * inside the sentence (saw The Crown), a capital behind one that opens the sentence (Rough Water is calm; not Both Boats) and one before a
+ * number (Pier 9). Not where no other word has small letters: those capitals may be a label's (Customer
+ * Service Desk). The sentence is the tokens from `from` to before `to`, with keys that say where a capital is not explained.
  */
 export function markLongNames(text: string, tokens: readonly RawToken[], from: number, to: number): void {
   const isLabel = to - from <= LONGEST_HEADLINE && !hasSmallWord(tokens, from, to);
   for (let at = from + 1, end = at; at < to; at = end) {
     end = at + 1;
     if (!isKept(tokens[at]!)) continue;
-    end = endOfRun(text, tokens, end, to);
-    const run = { text, tokens, from, to, at, end, isPlace: PLACES.has(smallOf(tokens[end - 1]!)) };
-    if (isLabel && !isPlaceInState(run)) leadIn(run);
-    else markRun(run);
+    while (end < to) {
+      const next = nextOfName(text, tokens, end, to);
+      if (next === 0) break;
+      end = next;
+    }
+    const before = tokens[at - 1]!;
+    const isBehind = isBlank(text, before, tokens[at]!);
+    const isPlace = PLACES.has(smallOf(tokens[end - 1]!));
+    // Of a line without small letters only Low Tide City, TQ is a name for sure; Wilma Falk is one where Wilma is no common word.
+    if (isLabel && !(isPlace && end - at > 1 && /^, [A-Z]{2}\b/.test(text.slice(tokens[end - 1]!.end)))) {
+      if (isOpening(before) && isBehind) markLeading(before);
+      continue;
+    }
+    const isTitled = isTitle(text, tokens, from, at - 1);
+    const isWhole = isPlace || isTitled || isFeast(tokens, end - 2, end - 1);
+    let first = isWhole ? at : behindAddress(tokens, at, end);
+    // The White House Press Secretary has a name before the form of address.
+    const house = behindLast(tokens, at, first, PLACES);
+    if (house - at > (isAddress(text, before) ? 0 : 1)) markParts(text, tokens, at, house);
+    if (first === end || isRole(tokens, at, end)) continue;
+    const isAddressed = first > at || isTitled || (isBehind && isAddress(text, before));
+    const followsOpening =
+      !isAddressed && isOpening(before) && (isBehind || isJoined(text, before, tokens[at]!));
+    if (followsOpening && !isPlace) markLeading(before);
+    else if (followsOpening) first--;
+    if (isTitle(text, tokens, from, first - 1)) first--;
+    const isName =
+      end - first > 1 ||
+      isAddressed ||
+      isNumbered(text, tokens, end, to) ||
+      (followsOpening && !NO_OPENERS.has(smallOf(before)));
+    if (isName) markParts(text, tokens, first, end);
+    else if (isAlone(text, tokens, at)) tokens[at]!.key = keyOfAlone(tokens[at]!.key);
   }
-}
-
-/** Behind the last word of a run that has reached to `end`. */
-function endOfRun(text: string, tokens: readonly RawToken[], end: number, to: number): number {
-  for (let reached = end; ; ) {
-    const next = reached < to ? nextOfName(text, tokens, reached, to) : 0;
-    if (next === 0) return reached;
-    reached = next;
-  }
-}
-
-/** Of a line without small letters only Low Tide City, TQ is a name for sure; Wilma Falk is one where Wilma is no common word. */
-function isPlaceInState({ text, tokens, at, end, isPlace }: Run): boolean {
-  return isPlace && end - at > 1 && /^, [A-Z]{2}\b/.test(text.slice(tokens[end - 1]!.end));
-}
-
-/** Marks the opening capital before a run as one that leads into a name. */
-function leadIn({ text, tokens, at }: Run): void {
-  const before = tokens[at - 1]!;
-  if (isOpening(before) && isBlank(text, before, tokens[at]!)) markLeading(before);
-}
-
-function markRun(run: Run): void {
-  const { text, tokens, from, at, end, isPlace } = run;
-  const isTitled = isTitle(text, tokens, from, at - 1);
-  const isWhole = isPlace || isTitled || isFeast(tokens, end - 2, end - 1);
-  const first = isWhole ? at : behindAddress(tokens, at, end);
-  // The White House Press Secretary has a name before the form of address.
-  const house = behindLast(tokens, at, first, PLACES);
-  if (house - at > (isAddress(text, tokens[at - 1]!) ? 0 : 1)) markParts(text, tokens, at, house);
-  if (first !== end && !isRole(tokens, at, end)) markName(run, first, isTitled);
-}
-
-/** Marks a run as a name where a rule says so, from the token `first`, which is behind the forms of address in it. */
-function markName({ text, tokens, from, to, at, end, isPlace }: Run, first: number, isTitled: boolean): void {
-  const before = tokens[at - 1]!;
-  const isBehind = isBlank(text, before, tokens[at]!);
-  const isAddressed = first > at || isTitled || (isBehind && isAddress(text, before));
-  const followsOpening =
-    !isAddressed && isOpening(before) && (isBehind || isJoined(text, before, tokens[at]!));
-  if (followsOpening && !isPlace) markLeading(before);
-  let begins = followsOpening && isPlace ? first - 1 : first;
-  if (isTitle(text, tokens, from, begins - 1)) begins--;
-  const name = { text, tokens, from, to, at, end, isPlace, first: begins, isAddressed, followsOpening };
-  if (findRule(NAME_RULES, name)) markParts(text, tokens, begins, end);
-  else if (isAlone(text, tokens, at)) tokens[at]!.key = keyOfAlone(tokens[at]!.key);
 }
 
 /**

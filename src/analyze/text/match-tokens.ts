@@ -71,23 +71,21 @@ export function matchTokens(text: string): RawToken[] {
       next++;
       continue;
     }
-    const token = readRun(text, start, end, address ? address.start : text.length);
-    tokens.push(token);
-    done = token.end;
+    const isPlain = end - start > 1 && end - start <= LONGEST && endOfSmall(text, start) === end;
+    if (isPlain && !MAY_GO_ON.has(text.charCodeAt(end))) {
+      tokens.push(smallToken(text, start, end));
+      continue;
+    }
+    const run = text.slice(start, end);
+    const abbreviated = isWord(run) ? endOfAbbreviation(text, run, end) : end;
+    // The stops of an abbreviation do not reach into an address: r.https://tarnquay.example.
+    const whole = Math.min(abbreviated, address?.start ?? abbreviated);
+    if (whole > 0) tokens.push({ start, end: whole, kind: 'skipped', key: '' });
+    else if (ownsApostrophe(text, start, end)) tokens.push({ start, end: end + 1, kind: 'word', key: '' });
+    else tokens.push({ start, end, kind: 'word', key: isPlain ? run : '' });
+    done = Math.max(whole, end);
   }
   return tokens;
-}
-
-/** A run of letters as a token; it may have stops or an apostrophe behind it, but does not reach into an address, which begins at `limit`. */
-function readRun(text: string, start: number, end: number, limit: number): RawToken {
-  const isPlain = end - start > 1 && end - start <= LONGEST && endOfSmall(text, start) === end;
-  if (isPlain && !MAY_GO_ON.has(text.charCodeAt(end))) return smallToken(text, start, end);
-  const run = text.slice(start, end);
-  // The stops of an abbreviation do not reach into an address: r.https://tarnquay.example.
-  const whole = Math.min(isWord(run) ? endOfAbbreviation(text, run, end) : end, limit);
-  if (whole > 0) return { start, end: whole, kind: 'skipped', key: '' };
-  if (ownsApostrophe(text, start, end)) return { start, end: end + 1, kind: 'word', key: '' };
-  return { start, end, kind: 'word', key: isPlain ? run : '' };
 }
 
 /** What the signs of ASCII are to `RUN`; a table, because every letter of a text is looked up. */

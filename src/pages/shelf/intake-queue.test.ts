@@ -103,3 +103,10 @@ test('after an abort nothing more is read or told', async () => {
   expect(second.reads()).toBe(0);
   expect(view()).toBe(before);
 });
+
+test('a queue that nothing was added to is not running, also when it is cleared', () => {
+  const onChange = vi.fn();
+  const { signal } = new AbortController();
+  createIntakeQueue({ onChange, sayWhy: String, signal }).clear();
+  expect(onChange.mock.calls).toEqual([[{ items: [], running: false }]]);
+});
