@@ -131,6 +131,7 @@ export const relays: Readonly<Record<string, Relay>> = {
   'C within split letters': split('C'),
   'the word consonant within split letters': split('-consonant-'),
   'slashes between words': ofWords((all) => all.join('/')),
+  'semicolons between words': ofWords((all) => all.join('; ')),
   'blanks between words': ofWords((all) => all.join(' ')),
   'and before the last word': ofWords(lastBy(' and ')),
   'words in quotes': ofWords((all) => all.map((one) => `"${one}"`).join(', ')),

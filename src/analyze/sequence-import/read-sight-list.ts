@@ -54,7 +54,7 @@ export function readSightList(text: string): SightList {
         body = `${body.slice(0, from)}, ${second === undefined ? '' : first}`;
       }
     }
-    const pieces = body.split(/[,;/•·\n]+/u).map((piece) => piece.trim());
+    const pieces = body.split(/[,;/•·\n&]+/u).map((piece) => piece.trim());
     const kept = pieces.flatMap((piece, i) => {
       const own = piece.replace(/^(?:and|&)\s+(?=\p{L})/iu, '');
       const words = own.match(/[\p{L}\p{M}'’-]+/gu) ?? [];

@@ -170,12 +170,12 @@ export function splitLexemes(text: string): readonly Lexeme[] {
   return joinSyllables(text, enumerated(numberedAtEnd(text, doubledAtStart(text, withAnd(lexemes)))));
 }
 
-/** "letter names & sounds", "voiced + voiceless": between two words of the language the sign is the word and. */
+/** "letter names & sounds": between two words of the language the sign is the word and. */
 function withAnd(lexemes: readonly Lexeme[]): readonly Lexeme[] {
   const isWord = (one: Lexeme | undefined) =>
-    one?.kind === 'word' && one.mark === 'none' && /^[a-z]{5,}$/.test(one.text) && findSpelling(one.text, 'none') === null;
+    one?.kind === 'word' && one.mark === 'none' && /^[a-z]{4,}$/.test(one.text) && findSpelling(one.text, 'none') === null;
   return lexemes.map((one, i) =>
-    one.kind === 'break' && /^[&+]$/.test(one.text) && isWord(lexemes[i - 1]) && isWord(lexemes[i + 1])
+    one.kind === 'break' && one.text === '&' && isWord(lexemes[i - 1]) && isWord(lexemes[i + 1])
       ? { ...one, kind: 'word', text: 'and' }
       : one,
   );
