@@ -62,8 +62,8 @@ test.each(Object.keys(layOuts))('the same steps are found in %s', (name) => {
 });
 
 /** A table, a list of numbered lines, one in blocks, one of dates. */
-const relaid = ['85-grade-2-sheet', '99-tutoring-lesson-list', '82-macready-k-1-units', '103-mcanally'].map((name) =>
-  readFileSync(new URL(`sequences/other-steps/${name}.txt`, import.meta.url), 'utf8'),
+const relaid = ['85-grade-2-sheet', '99-tutoring-lesson-list', '82-macready-k-1-units', '103-mcanally'].map(
+  (name) => readFileSync(new URL(`sequences/other-steps/${name}.txt`, import.meta.url), 'utf8'),
 );
 const asWritten = relaid.map((text) => scoreSteps(text, engine));
 
@@ -78,7 +78,10 @@ test.each(Object.entries(relays))('with %s texts are read as before', (_, relay)
     const { clauses } = scoreSteps(changed, engine);
     expect(clauses).toHaveLength(before.length);
     return clauses
-      .filter(({ verdict, text: own }, n) => verdict !== 'right' && before[n]!.verdict === 'right' && !toldByLayout.test(own))
+      .filter(
+        ({ verdict, text: own }, n) =>
+          verdict !== 'right' && before[n]!.verdict === 'right' && !toldByLayout.test(own),
+      )
       .map(({ text: own, read, verdict }) => `${own} = ${read}, ${verdict}`);
   });
   expect(lost).toEqual([]);

@@ -93,17 +93,17 @@ function itemBehind(text: string, i: number): number | null {
 
 /** The longest list of words that is looked back at. */
 const LONGEST_WORDS = 200;
-const wordsBefore = new RegExp(`${sightName.source.replace('^', '(?:^|[.;\\n]\\s*)')}\\s*:\\s*[\\p{L}'’]+(?:\\s*;\\s*[\\p{L}'’]+)*$`, 'iu');
+const wordsBefore = new RegExp(
+  `${sightName.source.replace('^', '(?:^|[.;\\n]\\s*)')}\\s*:\\s*[\\p{L}'’]+(?:\\s*;\\s*[\\p{L}'’]+)*$`,
+  'iu',
+);
 
 /** "Sight words: people; water; again": semicolons that only divide the words of the list. */
 function isInWords(text: string, i: number): boolean {
   const [, next = ''] = /^;\s*([\p{L}'’]+)\s*(?:[;.\n]|$)/u.exec(text.slice(i, i + 30)) ?? [];
   // "Sight words: they; sh"
   const isWord = commonWords.has(next) || /^(?=\p{L}*[aeiouy])[\p{L}'’]{3,}$/u.test(next);
-  return (
-    isWord &&
-    wordsBefore.test(text.slice(Math.max(0, i - LONGEST_WORDS), i))
-  );
+  return isWord && wordsBefore.test(text.slice(Math.max(0, i - LONGEST_WORDS), i));
 }
 
 function dividers(text: string): readonly number[] {

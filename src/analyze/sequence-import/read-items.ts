@@ -187,17 +187,29 @@ function headLists(chunks: readonly Chunk[]): void {
   chunks.forEach((chunk, i) => {
     const [heading] = chunk.phrases;
     const within = chunk.phrases.length === 1 && heading!.keeps.length === 0 ? heading!.within : null;
-    if (within === null || heading!.sound === true || chunk.spelled.length + chunk.examples.length > 0) return;
+    if (within === null || heading!.sound === true || chunk.spelled.length + chunk.examples.length > 0)
+      return;
     // "Suffix rules, drop the e"
     const next = chunks[i + 1]?.phrases.flatMap(({ ids }) => ids) ?? [];
-    if (!heading!.sure && next.length > 0 && next.length < heading!.ids.length && next.every((id) => within.has(id)))
+    if (
+      !heading!.sure &&
+      next.length > 0 &&
+      next.length < heading!.ids.length &&
+      next.every((id) => within.has(id))
+    )
       chunk.announces = true;
-    const end = chunks.findIndex(({ phrases, spelled }, at) => at > i && (phrases.length > 0 || spelled.length === 0));
+    const end = chunks.findIndex(
+      ({ phrases, spelled }, at) => at > i && (phrases.length > 0 || spelled.length === 0),
+    );
     const list = chunks.slice(i + 1, end < 0 ? undefined : end).flatMap(({ spelled }) => spelled);
-    if (list.length === 0 || !list.every((one) => one.spelling.candidates.some((id) => within.has(id)))) return;
+    if (list.length === 0 || !list.every((one) => one.spelling.candidates.some((id) => within.has(id))))
+      return;
     for (const one of list) if (!one.headings.includes(heading!)) one.headings.push(heading!);
     // "l blends, bl, cl" may teach all of them.
-    if (!heading!.sure || heading!.ids.every((id) => id.startsWith('long-') || id.endsWith('_e') || /_e-/.test(id)))
+    if (
+      !heading!.sure ||
+      heading!.ids.every((id) => id.startsWith('long-') || id.endsWith('_e') || /_e-/.test(id))
+    )
       chunk.announces = true;
   });
 }
