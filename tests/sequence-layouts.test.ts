@@ -62,8 +62,8 @@ test.each(Object.keys(layOuts))('the same steps are found in %s', (name) => {
 });
 
 /** A table, a list of numbered lines, one in blocks, one of dates. */
-const relaid = ['85-grade-2-sheet', '99-tutoring-lesson-list', '82-macready-k-1-units', '103-mcanally'].map((name) =>
-  readFileSync(new URL(`sequences/other-steps/${name}.txt`, import.meta.url), 'utf8'),
+const relaid = ['85-grade-2-sheet', '99-tutoring-lesson-list', '82-macready-k-1-units', '103-mcanally'].map(
+  (name) => readFileSync(new URL(`sequences/other-steps/${name}.txt`, import.meta.url), 'utf8'),
 );
 const asWritten = relaid.map((text) => scoreSteps(text, engine));
 
@@ -78,7 +78,10 @@ test.each(Object.entries(relays))('with %s texts are read as before', (_, relay)
     const { clauses } = scoreSteps(changed, engine);
     expect(clauses).toHaveLength(before.length);
     return clauses
-      .filter(({ verdict, text: own }, n) => verdict !== 'right' && before[n]!.verdict === 'right' && !toldByLayout.test(own))
+      .filter(
+        ({ verdict, text: own }, n) =>
+          verdict !== 'right' && before[n]!.verdict === 'right' && !toldByLayout.test(own),
+      )
       .map(({ text: own, read, verdict }) => `${own} = ${read}, ${verdict}`);
   });
   expect(lost).toEqual([]);
@@ -114,14 +117,16 @@ test('the steps of looser texts are found, and as many clauses as before are rea
  * lists of by-sight words) and 96.5 % (94, 95), each with the rules mended by those before it; sure and wrong were 2.8,
  * 1.8, 10.2 and 2.3 %. Since then a name is right as well whose step teaches all of it, and doubts make guesses of what does
  * not go together: 95.0 % (96, 97) and 89.8 % (98, 99), then 96.3 % (100, 101) and 75.6 % (102, 103: dated lines taken for
- * cells between commas; the other document 98.2 %); sure and wrong 1.3, 2.4, 2.1 and 8.0 %.
+ * cells between commas; the other document 98.2 %); sure and wrong 1.3, 2.4, 2.1 and 8.0 %. Four authors more, read while the laws
+ * of layouts and joints were found: 96.7 % (104, 105) and 95.7 % (106, 107) before, 95.3 % (108, 109) and 96.0 % (110, 111) with
+ * most of them; sure and wrong 1.9, 1.6, 1.3 and 0 %.
  */
 test('as many clauses of other authors as before are read right, and what is read wrong is seldom sure', () => {
   const { clauses, steps, count } = readTexts('sequences/other-steps/');
-  expect(clauses).toHaveLength(3906);
-  expect(steps.filter(({ found }) => found !== null).length).toBeGreaterThanOrEqual(1793);
-  expect(count('right')).toBeGreaterThanOrEqual(3844);
-  expect(count('wrong but sure')).toBeLessThanOrEqual(9);
+  expect(clauses).toHaveLength(4740);
+  expect(steps.filter(({ found }) => found !== null).length).toBeGreaterThanOrEqual(2058);
+  expect(count('right')).toBeGreaterThanOrEqual(4667);
+  expect(count('wrong but sure')).toBeLessThanOrEqual(11);
 }, 240_000);
 
 /**
@@ -133,7 +138,7 @@ test('as many clauses of running prose, ticked lists and wrapped columns as befo
   const { clauses, steps, count } = readTexts('sequences/rough-steps/');
   expect(clauses).toHaveLength(694);
   expect(steps.filter(({ found }) => found !== null).length).toBeGreaterThanOrEqual(341);
-  expect(count('right')).toBeGreaterThanOrEqual(618);
+  expect(count('right')).toBeGreaterThanOrEqual(622);
   expect(count('wrong but sure')).toBeLessThanOrEqual(5);
 });
 

@@ -63,7 +63,7 @@ const joints: Readonly<Record<string, (one: string, other: string) => string>> =
   'a comma': (one, other) => `${one}, ${other}`,
   and: (one, other) => `${one} and ${other}`,
   'a slash': (one, other) => `${one} / ${other}`,
-  then: (one, other) => `${one}, then ${other}`,
+  'the word then': (one, other) => `${one}, then ${other}`,
   with: (one, other) => `${one} with ${other}`,
   'as well as': (one, other) => `${one} as well as ${other}`,
   'a dash': (one, other) => `${one} - ${other}`,

@@ -81,8 +81,10 @@ const ofExamples = (change: (words: string) => string): Relay => {
   return (text) => text.replace(bracketed, (_, words: string) => `⟧${change(words)}`);
 };
 
-const wrapped = (before: string, after: string) => ofLetters((all) => all.map((one) => before + one + after).join(', '));
-const lastBy = (joint: string) => (all: readonly string[]) => `${all.slice(0, -1).join(', ')}${joint}${all.at(-1)}`;
+const wrapped = (before: string, after: string) =>
+  ofLetters((all) => all.map((one) => before + one + after).join(', '));
+const lastBy = (joint: string) => (all: readonly string[]) =>
+  `${all.slice(0, -1).join(', ')}${joint}${all.at(-1)}`;
 const split = (between: string) => ofClauses((clause) => clause.replace(/\b([aeiou])_e\b/g, `$1${between}e`));
 const bullets = (sign: string) =>
   ofList((text) => text.replace(/^([ \t]*)[-•*] /gm, (_, indent: string) => `${indent}${sign}`));
@@ -91,7 +93,9 @@ const bullets = (sign: string) =>
 export const relays: Readonly<Record<string, Relay>> = {
   'bars between cells': ofRows((rows) => rows.map((row) => row.join(' | '))),
   'cells in quotes': ofRows((rows) => rows.map((row) => row.map(quoted).join(','))),
-  'an empty column': ofRows((rows) => rows.map(([first = '', ...others]) => [first, '', ...others].join('\t'))),
+  'an empty column': ofRows((rows) =>
+    rows.map(([first = '', ...others]) => [first, '', ...others].join('\t')),
+  ),
   'empty rows': ofRows((rows) => rows.flatMap((row) => [row.join('\t'), row.map(() => '').join('\t')])),
   'no names of columns': ofRows((rows) => rows.slice(1).map((row) => row.join('\t'))),
   'names of columns in capitals': ofRows(([head = [], ...body]) => [
@@ -131,6 +135,7 @@ export const relays: Readonly<Record<string, Relay>> = {
   'C within split letters': split('C'),
   'the word consonant within split letters': split('-consonant-'),
   'slashes between words': ofWords((all) => all.join('/')),
+  'semicolons between words': ofWords((all) => all.join('; ')),
   'blanks between words': ofWords((all) => all.join(' ')),
   'and before the last word': ofWords(lastBy(' and ')),
   'words in quotes': ofWords((all) => all.map((one) => `"${one}"`).join(', ')),

@@ -91,6 +91,21 @@ function itemBehind(text: string, i: number): number | null {
   return /\p{L}{3,}\s+review\s*$/iu.test(text.slice(Math.max(0, i - 40), i)) ? i : null;
 }
 
+/** The longest list of words that is looked back at. */
+const LONGEST_WORDS = 200;
+const wordsBefore = new RegExp(
+  `${sightName.source.replace('^', '(?:^|[.;\\n]\\s*)')}\\s*:\\s*[\\p{L}'’]+(?:\\s*;\\s*[\\p{L}'’]+)*$`,
+  'iu',
+);
+
+/** "Sight words: people; water; again": semicolons that only divide the words of the list. */
+function isInWords(text: string, i: number): boolean {
+  const [, next = ''] = /^;\s*([\p{L}'’]+)\s*(?:[;.\n]|$)/u.exec(text.slice(i, i + 30)) ?? [];
+  // "Sight words: they; sh"
+  const isWord = commonWords.has(next) || /^(?=\p{L}*[aeiouy])[\p{L}'’]{3,}$/u.test(next);
+  return isWord && wordsBefore.test(text.slice(Math.max(0, i - LONGEST_WORDS), i));
+}
+
 function dividers(text: string): readonly number[] {
   const cuts: number[] = [];
   let depth = 0;
@@ -113,7 +128,8 @@ function dividers(text: string): readonly number[] {
       cuts.push(i + 1);
     const item = depth === 0 ? itemBehind(text, i) : null;
     if (item !== null) cuts.push(item);
-    if (char === '\n' || '•|▪◦'.includes(char) || (char === ';' && depth === 0)) cuts.push(i + 1);
+    if (char === '\n' || '•|▪◦'.includes(char) || (char === ';' && depth === 0 && !isInWords(text, i)))
+      cuts.push(i + 1);
   }
   return cuts;
 }

@@ -104,7 +104,9 @@ export const doubts: readonly Doubt[] = [
     counterExample: 'c as in crab - consonants',
     doubted: ({ chunks, settled }) =>
       settled.flatMap(({ spelled, ids }) => {
-        const named = [...spelled.headings, ...spelled.sounds].filter(({ sound, within }) => sound !== true && (within?.size ?? 0) > 0);
+        const named = [...spelled.headings, ...spelled.sounds].filter(
+          ({ sound, within }) => sound !== true && (within?.size ?? 0) > 0,
+        );
         const apart = named.some(({ within }) => !ids.some((id) => within!.has(id)));
         return ids.length > 0 && apart ? [placeOf(chunks, spelled)] : [];
       }),
@@ -163,7 +165,8 @@ export const doubts: readonly Doubt[] = [
       settled.flatMap(({ spelled, ids }) => {
         const own = placeOf(chunks, spelled);
         const beside = items.flatMap(({ patterns }, i) => (i === own ? [] : patterns));
-        const vowels = beside.length > 0 && beside.every((id) => /vowel|syllable/.test(rowOf.get(id)!.family));
+        const vowels =
+          beside.length > 0 && beside.every((id) => /vowel|syllable/.test(rowOf.get(id)!.family));
         return ids.includes('y') && isBare(spelled) && vowels ? [own] : [];
       }),
   },

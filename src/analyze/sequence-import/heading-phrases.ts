@@ -98,7 +98,12 @@ export const headingPhrases: readonly (readonly [
     true,
     ['possessive'],
   ],
-  ['suffix rule|suffixing rule|rule for adding suffix|rule for suffix', ['change-double', 'change-drop-e', 'change-y-to-i'], false, ['change-double', 'change-drop-e', 'change-y-to-i']],
+  [
+    'suffix rule|suffixing rule|rule for adding suffix|rule for suffix',
+    ['change-double', 'change-drop-e', 'change-y-to-i'],
+    false,
+    ['change-double', 'change-drop-e', 'change-y-to-i'],
+  ],
   ['doubling|doubling rule', ['change-double'], true, ['change-double', 'ff', 'll', 'ss', 'zz', 'ck']],
   // They leave open which spellings; without a list they are asked.
   [

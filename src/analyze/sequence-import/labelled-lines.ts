@@ -15,7 +15,7 @@ export type LabelKinds = ReadonlyMap<string, CellKind>;
 
 /**
  * The columns of a list that says in each step `Focus: long a`, `Spellings: ai, ay`, `Sight words: they`, with what each holds;
- * empty where fewer than two such names say what is taught or shown.
+ * empty where fewer than two of them say what is taught: then nothing goes together.
  */
 export function findLabels(lines: readonly Line[]): LabelKinds {
   const rows: Map<string, string>[] = [];
@@ -36,7 +36,7 @@ export function findLabels(lines: readonly Line[]): LabelKinds {
   });
   const kinds = columns.map(({ kind }): CellKind => (kind === 'step' ? 'title' : kind));
   const teaching = kinds.filter((kind) => kind === 'patterns' || kind === 'title').length;
-  return teaching < 1 ? new Map() : new Map(names.map((name, i) => [name, kinds[i]!]));
+  return teaching < 2 ? new Map() : new Map(names.map((name, i) => [name, kinds[i]!]));
 }
 
 /** The name and the content of a labelled line, as cells of the one row of their step; null for other lines. */

@@ -96,7 +96,9 @@ export const saidNotations: readonly NotationRule[] = [
     name: 'kinds of words that an ending is added to',
     example: '-s, plural and verbs',
     counterExample: '-s, plural',
-    applies: note('(?:for |on |with )?(?:plurals?|nouns?|naming words)(?: nouns?)? (?:and|or) (?:verbs?|action words)'),
+    applies: note(
+      '(?:for |on |with )?(?:plurals?|nouns?|naming words)(?: nouns?)? (?:and|or) (?:verbs?|action words)',
+    ),
   },
   {
     name: 'what letters are followed by',

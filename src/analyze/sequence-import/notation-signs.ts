@@ -210,7 +210,7 @@ export const signNotations: readonly NotationRule[] = [
     example: '-ing with no change',
     counterExample: 'change y to i',
     applies: note(
-      '(?:with |and )?(?:no|without) (?:a )?(?:base |spelling )?change(?: (?:to|of|in) (?:the )?(?:base|root|word|spelling)(?: words?)?)?|for comparing|for more than one|to (?:make|form|show|mean|give)(?: an?| the)? [a-z]+(?: [a-z]+)?|(?:where|when|if) (?:the )?(?:base|root|word|base word|root word|spelling) (?:does not|is not|stays|is)(?: the)? (?:change|changed|same)|(?:the )?(?:base|root)(?: words?)? (?:does not|doesn\'t|do not|is not|stays|is)(?: the)? (?:change|changed|same)|(?:to )?say the same|all say',
+      "(?:with |and )?(?:no|without) (?:a )?(?:base |spelling )?change(?: (?:to|of|in) (?:the )?(?:base|root|word|spelling)(?: words?)?)?|for comparing|for more than one|to (?:make|form|show|mean|give)(?: an?| the)? [a-z]+(?: [a-z]+)?|(?:where|when|if) (?:the )?(?:base|root|word|base word|root word|spelling) (?:does not|is not|stays|is)(?: the)? (?:change|changed|same)|(?:the )?(?:base|root)(?: words?)? (?:does not|doesn't|do not|is not|stays|is)(?: the)? (?:change|changed|same)|(?:to )?say the same|all say",
     ),
   },
   {

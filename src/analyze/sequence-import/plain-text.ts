@@ -36,7 +36,7 @@ const otherTags =
 /** Copied source of a page: tags that come in pairs, not `<a>` and `<i>` for letters. */
 const isMarkup = (text: string) =>
   /<(?:table|tr|td|th|li|ul|ol|p|div|br|span|h[1-6])\b[^<>]*>/i.test(text) &&
-  /<\/(?:table|tr|td|th|li|ul|ol|p|div|span|h[1-6])>|<br\s*\/?>/i.test(text);
+  /<\/(?:table|tr|td|th|li|ul|ol|p|div|span|h[1-6])>|<br\s*\/?>(?!\s*[,;&)])/i.test(text);
 
 /**
  * A pasted text in lines of plain signs: line ends and blanks of one kind, the source of a web page without its tags,

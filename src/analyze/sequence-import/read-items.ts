@@ -152,7 +152,7 @@ export function readPatterns(
   ) {
     return [bySightItem(text, 'guessed')];
   }
-  headLists(chunks);
+  headLists(chunks, joined);
   for (const chunk of chunks) narrowSound(chunk, beside.needs);
   const all = chunks.flatMap(({ spelled }) => spelled);
   // A long list is cut short here: two letters of which one is in the other stand near each other.
@@ -183,23 +183,34 @@ export function readPatterns(
 }
 
 /** "Silent e, a_e and i_e", "Long e, ie and ey": behind a comma too letters are a list of the name that takes in all of them. */
-function headLists(chunks: readonly Chunk[]): void {
+function headLists(chunks: readonly Chunk[], lexemes: readonly Lexeme[]): void {
   chunks.forEach((chunk, i) => {
-    const [heading] = chunk.phrases;
-    const within = chunk.phrases.length === 1 && heading!.keeps.length === 0 ? heading!.within : null;
-    if (within === null || heading!.sound === true || chunk.spelled.length + chunk.examples.length > 0) return;
-    // "Suffix rules, drop the e"
-    const next = chunks[i + 1]?.phrases.flatMap(({ ids }) => ids) ?? [];
-    if (!heading!.sure && next.length > 0 && next.length < heading!.ids.length && next.every((id) => within.has(id)))
-      chunk.announces = true;
-    const end = chunks.findIndex(({ phrases, spelled }, at) => at > i && (phrases.length > 0 || spelled.length === 0));
-    const list = chunks.slice(i + 1, end < 0 ? undefined : end).flatMap(({ spelled }) => spelled);
-    if (list.length === 0 || !list.every((one) => one.spelling.candidates.some((id) => within.has(id)))) return;
-    for (const one of list) if (!one.headings.includes(heading!)) one.headings.push(heading!);
-    // "l blends, bl, cl" may teach all of them.
-    if (!heading!.sure || heading!.ids.every((id) => id.startsWith('long-') || id.endsWith('_e') || /_e-/.test(id)))
-      chunk.announces = true;
+    const [heading, ...others] = chunk.phrases;
+    const next = chunks[i + 1];
+    if (heading === undefined || others.length > 0 || next === undefined) return;
+    // "Digraphs and tch" are two things.
+    const comma = lexemes[findBefore(lexemes, next.start)]?.text === ',';
+    const alone = chunk.spelled.length + chunk.examples.length === 0;
+    if (!comma || !alone || heading.sound === true || heading.keeps.length > 0) return;
+    if (takesList(heading, next, chunks.slice(i + 1))) chunk.announces = true;
   });
+}
+
+/** Gives a heading to the letters listed behind it; whether it is only their name. */
+function takesList(heading: Phrase, next: Chunk, behind: readonly Chunk[]): boolean {
+  const { within, sure, ids } = heading;
+  if (within === null) return false;
+  // "Suffix rules, drop the e"
+  const plain = next.phrases.every((phrase) => phrase.within === null) ? next.phrases : [];
+  const meant = plain.flatMap((phrase) => phrase.ids);
+  if (meant.length > 0) return !sure && meant.every((id) => within.has(id));
+  const end = behind.findIndex(({ phrases, spelled }) => phrases.length > 0 || spelled.length === 0);
+  const list = behind.slice(0, end < 0 ? undefined : end).flatMap(({ spelled }) => spelled);
+  const fits = list.every((one) => one.spelling.candidates.some((id) => within.has(id)));
+  if (list.length === 0 || !fits) return false;
+  for (const one of list) if (!one.headings.includes(heading)) one.headings.push(heading);
+  // "l blends, bl, cl" may teach all of them.
+  return !sure || ids.every((id) => /^long-|_e(?:-|$)/.test(id));
 }
 
 /** What a heading says of the line below it: "with not" under contractions, "between two consonants" under dividing. */

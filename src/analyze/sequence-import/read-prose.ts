@@ -275,7 +275,8 @@ const listed =
   /(?<![\p{L}'’-])(?:air|are|ear|our|or|all|old|ore|oar|war|ire)\s*(?:[,/&]|and)\s*(?:air|are|ear|our|or|all|old|ore|oar|war|ire)(?![\p{L}'’-])/iu;
 
 /** A sound by its name: "a that says /ŏ/", "a for long a". */
-const soundNamed = /(?<![\p{L}\p{N}])(?:\/\p{L}{1,3}\/|(?:long|short) [aeiou]|(?:the )?[aeiou] (?:as (?:in|a|the|schwa)|like \p{Ll}+|in \p{Ll}{3,}))(?![\p{L}\p{N}])/u;
+const soundNamed =
+  /(?<![\p{L}\p{N}])(?:\/\p{L}{1,3}\/|(?:long|short) [aeiou]|(?:the )?[aeiou] (?:as (?:in|a|the|schwa)|like \p{Ll}+|in \p{Ll}{3,}))(?![\p{L}\p{N}])/u;
 
 /** Whether a text names letters, sounds or patterns. */
 function teaches(text: string): boolean {

@@ -54,7 +54,7 @@ export function readSightList(text: string): SightList {
         body = `${body.slice(0, from)}, ${second === undefined ? '' : first}`;
       }
     }
-    const pieces = body.split(/[,;/•·\n]+/u).map((piece) => piece.trim());
+    const pieces = body.split(/[,;/•·\n&]+/u).map((piece) => piece.trim());
     const kept = pieces.flatMap((piece, i) => {
       const own = piece.replace(/^(?:and|&)\s+(?=\p{L})/iu, '');
       const words = own.match(/[\p{L}\p{M}'’-]+/gu) ?? [];
@@ -71,20 +71,34 @@ export function readSightList(text: string): SightList {
     });
     return { words: readWords(kept.join(', ')), sure };
   }
-  // "people and could" are two; "the and is" may be three.
-  const [first = '', second = ''] = /^\W*([\p{L}'’]+)\s+(?:and|&)\s+([\p{L}'’]+)\W*$/iu.exec(body)?.slice(1) ?? [];
-  if (second !== '') return { words: readWords(`${first}, ${second}`), sure: !([first, second].every((one) => earliest.has(one.toLowerCase()))) };
+  const pair = readPair(body);
+  if (pair !== null) return pair;
   const words = readWords(body);
-  const known = words.filter(isCommon).length;
-  // "Sight words get added to the ring": a sentence.
-  if (words.length > 4 && known < words.length * 0.6 && /\b(?:to|the|in|on|of|as|each|every)\b/i.test(body))
-    return { words: [], sure: true };
+  if (tellsOfWords(words, body)) return { words: [], sure: true };
   return { words, sure: sure && !doing.test(body) };
+}
+
+/** "Sight words get added to the ring": a sentence. */
+function tellsOfWords(words: readonly string[], body: string): boolean {
+  const known = words.filter(isCommon).length;
+  return (
+    words.length > 4 && known < words.length * 0.6 && /\b(?:to|the|in|on|of|as|each|every)\b/i.test(body)
+  );
+}
+
+/** "people and could" are two words; "the and is" may be three. */
+function readPair(body: string): SightList | null {
+  const [, first = '', second = ''] = /^\W*([\p{L}'’]+)\s+(?:and|&)\s+([\p{L}'’]+)\W*$/iu.exec(body) ?? [];
+  if (second === '') return null;
+  const sure = ![first, second].every((one) => earliest.has(one.toLowerCase()));
+  return { words: readWords(`${first}, ${second}`), sure };
 }
 
 /** The words that are mostly taught in the weeks in which `and` is (common practice, no source). */
 const earliest: ReadonlySet<string> = new Set(
-  'a i the to is see my like we go can he she me you it in on at am an no up for look little said big'.split(' '),
+  'a i the to is see my like we go can he she me you it in on at am an no up for look little said big'.split(
+    ' ',
+  ),
 );
 
 const isCommon = (word: string) => commonWords.has(word) || commonWords.has(word.toLowerCase());

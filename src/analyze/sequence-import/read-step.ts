@@ -37,12 +37,13 @@ export function readStep(
   const isType = ({ patterns }: ReadItem) => patterns.some((id) => id.startsWith('type-'));
   return items.map(
     (item): ReadItem =>
-      some && isType(item) && !title.includes(item.text) ? { ...item, status: 'guessed' } :
-      (item.status === 'unknown' && /\s/.test(item.text)) ||
-      isOpenGuess(item) ||
-      (some && item.bySight.length === 0)
-        ? { ...item, status: 'ignored', patterns: [], bySight: [] }
-        : item,
+      some && isType(item) && !title.includes(item.text)
+        ? { ...item, status: 'guessed' }
+        : (item.status === 'unknown' && /\s/.test(item.text)) ||
+            isOpenGuess(item) ||
+            (some && item.bySight.length === 0)
+          ? { ...item, status: 'ignored', patterns: [], bySight: [] }
+          : item,
   );
 }
 
@@ -320,6 +321,10 @@ function mayTeachBesides({ headings, status, patterns }: ReadItem, letters: Read
   return heading!.sure && heading!.ids.length > FEW && !heading!.ids.some((id) => letters.has(id));
 }
 
+/** "VCe syllable" in a column of its own beside a_e: the type may be taught as well. */
+const typesOf = ({ text, patterns }: ReadItem) =>
+  /\bsyllables?\b/i.test(text) ? patterns.filter((id) => id.startsWith('type-')) : [];
+
 /** An item of a row whose letters stand in another cell: a heading of them, or a title that nobody knows. */
 function narrow(item: ReadItem, kind: CellKind, letters: ReadonlySet<string>, names: boolean): ReadItem {
   const { headings, status } = item;
@@ -332,10 +337,8 @@ function narrow(item: ReadItem, kind: CellKind, letters: ReadonlySet<string>, na
   // "Soft c" beside ce, ci, cy says the same.
   const same = item.patterns.length > 0 && item.patterns.every((id) => letters.has(id));
   if (same && status === 'matched' && !headings.some(({ sound }) => sound)) return item;
-  // "VCe syllable" in a column of its own beside a_e: the type may be taught as well.
-  const types = kind === 'patterns' ? item.patterns.filter((id) => id.startsWith('type-')) : [];
-  if (types.length > 0 && /\bsyllables?\b/i.test(item.text))
-    return { ...item, status: 'guessed', patterns: types };
+  const types = kind === 'patterns' ? typesOf(item) : [];
+  if (types.length > 0) return { ...item, status: 'guessed', patterns: types };
   const kept = listed ? headings.flatMap(({ keeps }) => keeps) : [];
   // "/t/, /d/, /id/" beside -ed: of what the letters teach, that which has the sound.
   const heard = headings.every(({ sound }) => sound === true)

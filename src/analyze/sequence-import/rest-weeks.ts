@@ -64,50 +64,37 @@ const LONGEST_EVENT = 9;
 const events =
   /\b(?:minimal pairs?|(?:word |picture )?sorts?|sorting|word (?:ladders?|chains?|chaining)|decodable (?:texts?|passages?|readers?|books?)|re-?read(?:ing)?|timed|(?<!of the )weeks?|print concepts|concepts (?:of|about) print|counting (?:words|syllables)|(?:upper|lower) ?case|chang(?:e|ing) (?:one|a) (?:sound|letter)|(?<!^)days?(?! of)|party|parties|picnics?|bingo|goodbyes?|re-?tests?|assess(?:es|ing|ments?)?|portfolios?|interviews?|baseline|check(?:s|-?ups?|-?ins?|points?)?|warm-?ups?|wrap-? ?up|workdays?|work days?|teacher days?|report cards?|testing|screen(?:er|ers|ing)|inventory|get-to-know|holidays?|vacation|recess|closed for|celebrat(?:e|es|ion|ions)|assembly|nativity|carols?|pageant|performance|inset|exams?|graduation|orientation|welcome|farewell|swap|library|proof-?reading|alphabetical order|dictionary skills|cursive|punctuation|capital letters|letter[- ]nam(?:es?|ing)|nam(?:e|ing) (?:of )?(?:the )?letters|full stops|question marks|review|revision|catch-? ?up|carry-? ?over|spill-? ?over|games?|concert|play|trip|fair|festival|thanksgiving|christmas|easter|hanukkah|eid|diwali|new year|intersession|fluency|practi[cs]e|routines?|settling|songs?|rhym(?:e|es|ing)|onsets?|alliteration|segment(?:ing)?|blending|(?:first|last|final|middle|beginning|ending) sounds?|change a sound|(?:beats|claps?|clapping)|survey|diagnostics?|conferences?|dictation|handwriting|re-?check|redo|test|quiz|exam|benchmark|benchmk|monitoring|cold read|probes?|mtg|meetings?|drill|carnival|mop-?up|moderation|swim(?:ming)?|visits|museum|project|photos?|parade|worksheets?|settle|prac|rehearsals?|production|open house|snow day|make-?ups?|catch|data|portfolio|awards|homophones?|homographs?|vacances|repaso|vacaciones|feriado|prueba|toets|hersiening|vakansie|gwyliau)\b|(?:^|\s)(?:r[ée]vision|[ée]valuations?|cong[ée]|rel[âa]che|f[êe]te|evaluaci[óo]n)(?!\p{L})/iu;
 
+/** How clauses begin, end or go that only go over what was taught. Common practice, no source. */
+const goneOver: readonly RegExp[] = [
+  /^(?:rev(?:iew|iews|iewing|ise|ising|ision|isit|isiting)?|recap|redo|re-?check|re-?teach|catch-? ?up|assess(?:ing|ment)?|quiz|test(?:ing)?|check(?:ing)?)\b(?!.*\b(?:then|new|plus|introduce|teach|begin|start|add|adds|adding|extend)\b)/i,
+  /^[^.;:]*\breview(?:\s*:.*)?$/i,
+  // "Mid-year assessment: letter names and sounds", "vowel team review and end-of-year test"
+  /^(?:[\p{L}-]+ ){0,3}(?:assessments?|screeners?|screening|benchmark|inventory|check-?(?:in|up|point)|test|quiz)\s*(?::|\s[-–—]\s)/iu,
+  /^[^,;:]*\breview (?:and|&|\+|\/) (?:[\p{L}-]+ ){0,4}(?:assessments?|screener|screening|benchmark|check-?(?:in|up|point)?|tests?|testing|quiz)$/iu,
+  // "Watch tr and dr in spelling"
+  /^(?:watch|beware|careful)\b/i,
+  /^(?:(?:upper|lower) ?case |capital )?letter[- ]?nam(?:es|ing)$/i,
+  /^(?:skip|off|none)$/i,
+  /^(?:warm-? ?up|go over|practi[cs]e|keep practi[cs]ing|look back)\b.*\b(?:so far|again|from before|taught|learn(?:ed|t))$/i,
+  /^(?:all|everything|all of)\b.*\b(?:above|so far|again|before|to date|taught|learn(?:ed|t))$/i,
+  /^(?:no school\b|(?:baseline|pre-?test|post-?test|screen(?:er|ing)?|diagnostics?|benchmark|survey)\b(?!.*\b(?:then|new|plus|introduce|teach|begin|start|add|adds|adding|extend)\b))/i,
+  /^(?:off|none|no school|tba|tbd)\s*(?:[-–—,;:(]|$)/i,
+  /\bby ear$/i,
+  // "Only if the group can read CVC words"
+  /^only (?:if|when)\b/i,
+  // "blend VC and CVC words", "sh/ch sort"
+  /^blend(?:ing)? (?:(?:and segment(?:ing)?|\d|two|three|vc|cvc|cv|short|simple|letter|sounds?|words?|and|or|to|the|in|into)\b[\s,-]*)+$/i,
+  /^[^,;]*(?:\bword pairs|[/ ]sorts?)$/i,
+  // "Clap the beats and find the vowel"
+  /^(?:use|clap|feel|find|look|listen|show|point|tap|say|sing|send|bring|ask|keep|give|let|take|play|put|make sure) (?:a|an|the|your|their|our|them|him|her|for|at|to|out)\b(?!.*[-:/])/i,
+  /^\S+(?: \S+){0,6} (?:mix(?:es)? up|mixes|confuses?|struggles? with|still needs?)\b/i,
+  /^mind\b.*\b(?:they (?:hear|say|write|spell)|reversals?|mix(?:ed|ing)?(?:[- ]ups?)?|confus\w+)\b/i,
+];
+
 /** Whether a clause only goes over what was taught: "Review of CVC", "revise wk 2-5", "digraph review"; not "review, then sh". */
 export function goesOver(text: string): boolean {
   const plain = text.trim();
-  return (
-    /^(?:rev(?:iew|iews|iewing|ise|ising|ision|isit|isiting)?|recap|redo|re-?check|re-?teach|catch-? ?up|assess(?:ing|ment)?|quiz|test(?:ing)?|check(?:ing)?)\b(?!.*\b(?:then|new|plus|introduce|teach|begin|start|add|adds|adding|extend)\b)/i.test(
-      plain,
-    ) ||
-    /^[^.;:]*\breview(?:\s*:.*)?$/i.test(plain) ||
-    // "Mid-year assessment: letter names and sounds", "vowel team review and end-of-year test"
-    /^(?:[\p{L}-]+ ){0,3}(?:assessments?|screeners?|screening|benchmark|inventory|check-?(?:in|up|point)|test|quiz)\s*(?::|\s[-–—]\s)/iu.test(
-      plain,
-    ) ||
-    /^[^,;:]*\breview (?:and|&|\+|\/) (?:[\p{L}-]+ ){0,4}(?:assessments?|screener|screening|benchmark|check-?(?:in|up|point)?|tests?|testing|quiz)$/iu.test(
-      plain,
-    ) ||
-    // "Watch tr and dr in spelling"
-    /^(?:watch|beware|careful)\b/i.test(plain) ||
-    /^(?:(?:upper|lower) ?case |capital )?letter[- ]?nam(?:es|ing)$/i.test(plain) ||
-    /^(?:skip|off|none)$/i.test(plain) ||
-    /^(?:warm-? ?up|go over|practi[cs]e|keep practi[cs]ing|look back)\b.*\b(?:so far|again|from before|taught|learn(?:ed|t))$/i.test(
-      plain,
-    ) ||
-    /^(?:all|everything|all of)\b.*\b(?:above|so far|again|before|to date|taught|learn(?:ed|t))$/i.test(
-      plain,
-    ) ||
-    /^(?:no school\b|(?:baseline|pre-?test|post-?test|screen(?:er|ing)?|diagnostics?|benchmark|survey)\b(?!.*\b(?:then|new|plus|introduce|teach|begin|start|add|adds|adding|extend)\b))/i.test(
-      plain,
-    ) ||
-    /^(?:off|none|no school|tba|tbd)\s*(?:[-–—,;:(]|$)/i.test(plain) ||
-    /\bby ear$/i.test(plain) ||
-    // "Only if the group can read CVC words", "Watch b and d reversals"
-    /^only (?:if|when)\b/i.test(plain) ||
-    // "blend VC and CVC words", "sh/ch sort"
-    /^blend(?:ing)? (?:(?:and segment(?:ing)?|\d|two|three|vc|cvc|cv|short|simple|letter|sounds?|words?|and|or|to|the|in|into)\b[\s,-]*)+$/i.test(
-      plain,
-    ) ||
-    /^[^,;]*(?:\bword pairs|[/ ]sorts?)$/i.test(plain) ||
-    // "Clap the beats and find the vowel"
-    /^(?:use|clap|feel|find|look|listen|show|point|tap|say|sing|send|bring|ask|keep|give|let|take|play|put|make sure) (?:a|an|the|your|their|our|them|him|her|for|at|to|out)\b(?!.*[-:/])/i.test(
-      plain,
-    ) ||
-    /^\S+(?: \S+){0,6} (?:mix(?:es)? up|mixes|confuses?|struggles? with|still needs?)\b/i.test(plain) ||
-    /^(?:watch|mind|beware)\b.*\b(?:they (?:hear|say|write|spell)|reversals?|mix(?:ed|ing)?(?:[- ]ups?)?|confus\w+)\b/i.test(plain)
-  );
+  return goneOver.some((one) => one.test(plain));
 }
 
 /** Signs and type that a plan may explain. */

@@ -36,7 +36,8 @@ export function dropNames(items: readonly ReadItem[]): readonly ReadItem[] {
 export function withoutVowelNames(items: readonly ReadItem[]): readonly ReadItem[] {
   return items.map((one, i): ReadItem => {
     const [heading] = one.headings;
-    const vowel = one.headings.length === 1 && one.patterns.length > 0 && one.patterns.every((id) => /^long-/.test(id));
+    const vowel =
+      one.headings.length === 1 && one.patterns.length > 0 && one.patterns.every((id) => /^long-/.test(id));
     if (!vowel) return one;
     const spelled = items.slice(i + 1).filter(({ headings }) => headings.length === 0);
     return spelled.some(({ patterns }) => patterns.some((id) => heading!.within?.has(id) === true))

@@ -149,33 +149,48 @@ export function splitLexemes(text: string): readonly Lexeme[] {
       else at += 1;
       continue;
     }
-    // The hyphen of an arrow: `y->i`.
-    const arrowed = text[at + found.length] === '>' && found.endsWith('-');
-    const quotes = text[at - 1] === '‘' && found.endsWith('’');
-    const wholly = arrowed ? found.replace(/-+$/, '') : quotes ? found.slice(0, -1) : found;
+    const { word: wholly, length } = writtenAt(text, at, found);
     if (wholly === '') {
       at += found.length;
       continue;
     }
-    // "BL, CL, FL" are letters, "BL" alone is short for blends.
-    const listed = /^\p{Lu}{2}$/u.test(wholly) && /^\s*[,/]\s*\p{Lu}{2}(?!\p{L})/u.test(text.slice(at + wholly.length));
-    for (const part of splitWord(listed ? wholly.toLowerCase() : wholly)) {
+    for (const part of splitWord(wholly)) {
       const { start: _, ...rest } = part;
       // An opening quote belongs to its word.
       const quoted = part.start === 0 && /["“‘<]/.test(text[at - 1] ?? ' ') ? 1 : 0;
       lexemes.push({ ...rest, start: at + part.start - quoted, end: at + part.end });
     }
-    at += quotes ? found.length : wholly.length;
+    at += length;
   }
   return joinSyllables(text, enumerated(numberedAtEnd(text, doubledAtStart(text, withAnd(lexemes)))));
 }
 
-/** "letter names & sounds", "voiced + voiceless": between two words of the language the sign is the word and. */
+/** A word as it is meant, and how much of the text it takes: without the hyphen of an arrow (`y->i`) or a closing quote. */
+function writtenAt(
+  text: string,
+  at: number,
+  found: string,
+): { readonly word: string; readonly length: number } {
+  if (text[at + found.length] === '>' && found.endsWith('-')) {
+    const word = found.replace(/-+$/, '');
+    return { word, length: word.length };
+  }
+  if (text[at - 1] === '‘' && found.endsWith('’')) return { word: found.slice(0, -1), length: found.length };
+  // "BL, CL, FL" are letters, "BL" alone is short for blends.
+  const listed =
+    /^\p{Lu}{2}$/u.test(found) && /^\s*[,/]\s*\p{Lu}{2}(?!\p{L})/u.test(text.slice(at + found.length));
+  return { word: listed ? found.toLowerCase() : found, length: found.length };
+}
+
+/** "letter names & sounds": between two words of the language the sign is the word and. */
 function withAnd(lexemes: readonly Lexeme[]): readonly Lexeme[] {
   const isWord = (one: Lexeme | undefined) =>
-    one?.kind === 'word' && one.mark === 'none' && /^[a-z]{5,}$/.test(one.text) && findSpelling(one.text, 'none') === null;
+    one?.kind === 'word' &&
+    one.mark === 'none' &&
+    /^[a-z]{4,}$/.test(one.text) &&
+    findSpelling(one.text, 'none') === null;
   return lexemes.map((one, i) =>
-    one.kind === 'break' && /^[&+]$/.test(one.text) && isWord(lexemes[i - 1]) && isWord(lexemes[i + 1])
+    one.kind === 'break' && one.text === '&' && isWord(lexemes[i - 1]) && isWord(lexemes[i + 1])
       ? { ...one, kind: 'word', text: 'and' }
       : one,
   );
