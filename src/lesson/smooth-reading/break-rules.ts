@@ -417,10 +417,13 @@ export const BREAK_RULES: readonly BreakRule[] = [
     worth: 0.5,
   },
   {
-    name: 'before a determiner where nothing is done yet',
+    name: 'before a determiner behind where or when',
     example: 'In the morning | the children set off.',
     counterExample: 'Bram mended the net.',
-    applies: beforeKind('determiner', (place) => place.i > 1 && noActionBefore(place)),
+    applies: beforeKind(
+      'determiner',
+      (place) => place.i > 1 && startsAside(place.words) && noActionBefore(place),
+    ),
     worth: 1.4,
   },
   {
