@@ -62,7 +62,9 @@ export function chooseSounds(
           !row.letters.split(' ').some((one) => spelt.includes(one)),
       )
       .map((row) => row.letters.split(' ')[0]!);
-    const letters = [...new Set([...spelt.slice(0, MOST_LETTERS - ours.length), ...ours])];
+    // The ending of legs and runs is the commonest z.
+    const ending = sound === 'Z' && known.knows('suffix-s') ? ['s'] : [];
+    const letters = [...new Set([...spelt.slice(0, MOST_LETTERS - ours.length), ...ours, ...ending])];
     return { sound, letters, keyWord: ways[0]?.examples[0]?.word ?? own[0]?.keyWord ?? '' };
   });
 }

@@ -1,5 +1,5 @@
 import { catalogue, soundsIn } from '../../analyze/index.ts';
-import type { PatternId, WordAnalysis } from '../../analyze/types.ts';
+import type { PatternId, Unit, WordAnalysis } from '../../analyze/types.ts';
 import { findExamples, plainExamples } from '../find-examples.ts';
 import type { KnownWord, KnownWords } from '../known-words.ts';
 import { asHeard } from '../word-lists/as-heard.ts';
@@ -60,13 +60,15 @@ export function waysToSpell(
   const ways = new Map<string, { words: Map<string, KnownWord>; isOurs: boolean }>();
   for (const { id, letters } of rows) {
     const own = letters.split(' ');
-    const shown = findExamples(known, id);
+    const saysIt = ({ affix, pattern, sound: said, letters: spelt }: Unit): boolean =>
+      affix === undefined && pattern === id && said === sound && own.includes(spelt);
+    // The door that is known by sight shows oor rather than doorbell.
+    const shown = findExamples(known, id).filter(
+      ({ reading }) => reading.affixes.length === 0 && reading.units.some(saysIt),
+    );
     for (const word of shown.length > 0 ? shown : sightExamples(known, id)) {
       // The l of wrestling is the rest of -le, and no way to spell its sound; the weak e of believe is no plain short i.
-      const unit = word.reading.units.find(
-        ({ affix, pattern, sound: said, letters: spelt }) =>
-          affix === undefined && pattern === id && said === sound && own.includes(spelt),
-      );
+      const unit = word.reading.units.find(saysIt);
       if (!unit || !isSpelling(unit.letters)) continue;
       // The e of hero is none of the ear of near. The British hear no r in fork, so that the aw of claw spells its sound.
       if (/\.R$|^ER$/.test(sound) && VOWEL.test(sound) && !unit.letters.includes('r')) continue;

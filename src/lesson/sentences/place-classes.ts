@@ -30,6 +30,8 @@ export const placeClasses: Readonly<Record<string, string>> = {
 
   // Places and ways
   goal: 'shop shed hut dock pond park farm barn house school beach market harbour station library castle cabin garden lighthouse quay bridge pier tent gate well zoo museum hall gym bank mill deck cliff shore hotel cottage bakery café playground village town bench church river lake sea swings workshop island aquarium club rink',
+  mealPlace:
+    'hut dock pond park farm house school beach market harbour castle cabin garden lighthouse quay pier tent zoo museum hall mill shore hotel cottage café playground village river lake sea island fair camp inn club',
   goalTo:
     'shop shed hut dock pond park farm barn house school beach market harbour station library castle cabin garden lighthouse quay bridge pier tent gate well zoo museum hall gym bank mill deck cliff shore hotel cottage bakery café playground village town bench church river lake sea swings workshop train island aquarium bus ship boat ferry tram van train tree bench theatre club rink',
   walkGoal:

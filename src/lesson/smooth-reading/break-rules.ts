@@ -86,8 +86,8 @@ export const BREAK_RULES: readonly BreakRule[] = [
   },
   {
     name: 'not before a last word alone',
-    example: 'Have you heard this joke before?',
-    counterExample: 'The old ferry | came slowly',
+    example: 'Have you heard | this joke before?',
+    counterExample: 'Sit by the fire, | Bram.',
     applies: ({ next }) => next === undefined,
     worth: -3,
   },
@@ -98,7 +98,7 @@ export const BREAK_RULES: readonly BreakRule[] = [
     applies: ({ before, here, next, words, i }) =>
       (before.word === 'even' && here.is === 'clause') ||
       (before.word === 'out' && here.word === 'of') ||
-      before.word === next?.word ||
+      (here.is === 'preposition' && before.word === next?.word) ||
       (before.is === 'preposition' && here.word === words[i - 2]?.word),
     worth: NEVER,
   },
@@ -248,7 +248,7 @@ export const BREAK_RULES: readonly BreakRule[] = [
   },
   {
     name: 'not before the little word of a verb',
-    example: 'The lamp went on',
+    example: 'The lamp went on | at six.',
     counterExample: 'The lamp stood | on the table.',
     applies: beforeKind(
       'preposition',
@@ -267,10 +267,10 @@ export const BREAK_RULES: readonly BreakRule[] = [
     worth: -1,
   },
   {
-    name: 'not before to behind close, next, near and on',
-    example: 'A cap lay next to them.',
+    name: 'not before to behind close, near and on',
+    example: 'A cap lay close to them.',
     counterExample: 'He ran back | to the school',
-    applies: beforeTo(({ before }) => /^(?:close|next|near|on)$/.test(before.word)),
+    applies: beforeTo(({ before }) => /^(?:close|near|on)$/.test(before.word)),
     worth: -2,
   },
   {
@@ -328,7 +328,7 @@ export const BREAK_RULES: readonly BreakRule[] = [
   },
   {
     name: 'seldom before a preposition where nothing is done yet',
-    example: 'The lamp | in the lighthouse shone.',
+    example: 'The old lamp | in the lighthouse shone.',
     counterExample: 'Her brother works | on a ship',
     applies: beforeKind('preposition', noActionBefore),
     worth: -0.3,
@@ -417,22 +417,25 @@ export const BREAK_RULES: readonly BreakRule[] = [
     worth: 0.5,
   },
   {
-    name: 'before a determiner where nothing is done yet',
+    name: 'before a determiner behind where or when',
     example: 'In the morning | the children set off.',
     counterExample: 'Bram mended the net.',
-    applies: beforeKind('determiner', (place) => place.i > 1 && noActionBefore(place)),
+    applies: beforeKind(
+      'determiner',
+      (place) => place.i > 1 && startsAside(place.words) && noActionBefore(place),
+    ),
     worth: 1.4,
   },
   {
     name: 'not before the last two words',
     example: 'Do not run | if you see a bee.',
-    counterExample: 'They met him | near the quay | each day at six.',
+    counterExample: 'They met him | near the quay | all day long.',
     applies: beforeKind('determiner', ({ words, i }) => i === words.length - 2),
     worth: -1.1,
   },
   {
     name: 'seldom before any other determiner',
-    example: 'They met him | near the quay | each day at six.',
+    example: 'They met him | near the quay | all day long.',
     counterExample: 'Bram mended the net.',
     applies: beforeKind('determiner'),
     worth: 0.3,
@@ -449,7 +452,7 @@ export const BREAK_RULES: readonly BreakRule[] = [
   },
   {
     name: 'not before any other name',
-    example: 'The children met Ines.',
+    example: 'The children saw Ines again.',
     counterExample: 'The children met him.',
     applies: beforeKind('name'),
     worth: -1.2,

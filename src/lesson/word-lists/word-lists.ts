@@ -9,7 +9,7 @@ import type { Picker } from '../picker.ts';
 import { areTypesTaught, isOnSyllables } from '../syllable-division/choose-words.ts';
 import { findChain, type StepKinds } from './find-chain.ts';
 import { type ContrastKind, type Contrasts, findContrasts } from './find-contrasts.ts';
-import { differInOneSound, isAffix, isOneSound } from './list-units.ts';
+import { differInOneSound, isAffix, isOneSound, isVowel, patternOf } from './list-units.ts';
 import { type ListedWord, listWords } from './listed-words.ts';
 import { makeNonsense } from './make-nonsense.ts';
 import { createFindSteps, type FindSteps, type OneStep } from './one-unit-apart.ts';
@@ -140,7 +140,17 @@ function patternChoice(input: LessonInput): PartChoice[] {
 }
 
 function examplesOf(input: LessonInput, patterns: ReadonlySet<PatternId>): ListedWord[] {
-  return listWords(input).filter(({ requires }) => requires.some((id) => patterns.has(id)));
+  return listWords(input).filter(
+    (word) => word.requires.some((id) => patterns.has(id)) && !isSoundedInNext(word, patterns),
+  );
+}
+
+/** Whether the r of a weak ar or or begins the next syllable: of dollar and doctor diary, no example. */
+function isSoundedInNext({ units }: ListedWord, patterns: ReadonlySet<PatternId>): boolean {
+  return units.some(
+    (unit, i) =>
+      /^(?:ar|or)-weak:/.test(unit) && patterns.has(patternOf(unit)) && isVowel(units[i + 1] ?? ''),
+  );
 }
 
 /** With so many words that children know, a list has no others (impound). */
