@@ -38,7 +38,7 @@ function findGround(element: Element, grounds: Grounds): Colour {
   const layers: [Element, Colour][] = [];
   let ground: Colour = [255, 255, 255];
   for (let at: Element | null = element; at; at = own(at).parentElement) {
-    const layer = grounds.get(at) ?? layerOf(getComputedStyle(at));
+    const layer = grounds.get(at) ?? layerOf(at);
     layers.push([at, layer]);
     if (layer.length < 4) break;
   }
@@ -49,7 +49,8 @@ function findGround(element: Element, grounds: Grounds): Colour {
   return ground;
 }
 
-function layerOf({ backgroundColor, backgroundImage }: CSSStyleDeclaration): Colour {
+function layerOf(element: Element): Colour {
+  const { backgroundColor, backgroundImage } = getComputedStyle(element);
   return backgroundImage === 'none' ? parse(backgroundColor) : [];
 }
 
