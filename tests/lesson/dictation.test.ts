@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { dictation } from '../../src/lesson/dictation/dictation.ts';
 import { decide, type LessonBlock, makePart, startPlan } from '../../src/lesson/index.ts';
-import { lessonInput } from './load-lesson.ts';
+import { lessonInput, sequences } from './load-lesson.ts';
 
 const passage = {
   title: 'The Marigold',
@@ -46,6 +46,19 @@ test('a sound is answered by all its letters that were taught, and by no others'
   };
   expect(new Set(answers(12))).toEqual(new Set(['ai ay']));
   expect(new Set(answers(13))).toEqual(new Set(['a_e ai ay']));
+});
+
+test('sh is not asked where an ending such as -tion was taught', () => {
+  const asked = (step: number): string[] =>
+    Array.from({ length: 12 }, (_, seed) =>
+      rowsOf(blocksOf(lessonInput('england-2013', step), seed), 'sounds'),
+    )
+      .flat()
+      .map(([sound]) => sound!);
+  const { steps } = sequences.find(({ id }) => id === 'england-2013')!;
+  const ending = steps.findIndex(({ teaches }) => teaches.includes('tion')) + 1;
+  expect(asked(4)).toContain('sh');
+  expect(asked(ending)).not.toContain('sh');
 });
 
 test('by-sight words are those of the latest steps more often', () => {

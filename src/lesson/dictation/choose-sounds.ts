@@ -1,4 +1,4 @@
-import { soundsIn } from '../../analyze/index.ts';
+import { catalogue, soundsIn } from '../../analyze/index.ts';
 import type { LessonInput } from '../lesson-input.ts';
 import type { Picker } from '../picker.ts';
 import { correspondences, heardAs } from '../review/correspondences.ts';
@@ -18,7 +18,8 @@ const MOST_LETTERS = 12;
 
 /**
  * Sounds the group was taught letters for: first the lesson's, then sounds of the latest steps likelier. Not the weak
- * vowel, which nobody can say alone, and nothing silent: of knot the n counts, the k does not.
+ * vowel, which nobody can say alone, and nothing silent: of knot the n counts, the k does not. Nor sh and zh where an ending
+ * with them was taught, except in their own lesson: some want the ti of station on the key, and others only whole endings.
  */
 export function chooseSounds(
   { known, focus, group, sequence }: LessonInput,
@@ -38,7 +39,11 @@ export function chooseSounds(
     ),
   ];
   const now = soundsOf(rows.filter(({ id }) => focus.includes(id)));
-  const before = soundsOf(rows).filter((sound) => !now.includes(sound));
+  const inEndings: string[] = catalogue
+    .filter(({ id, family }) => family === 'final syllable' && known.knows(id))
+    .flatMap((row) => soundsIn(row, known.accent).map((sound) => sound.split('.')[0]!))
+    .filter((sound) => sound === 'SH' || sound === 'ZH');
+  const before = soundsOf(rows).filter((sound) => !now.includes(sound) && !inEndings.includes(sound));
   const first = picker.pick(now, Math.ceil(count / 2));
   const chosen = [...first, ...picker.pickEarly(before, count - first.length)];
   const more = picker.pick(
