@@ -57,7 +57,7 @@ export function cutText(text: string, nameReading?: NameReading): Token[] {
       opened ||= !/\d/.test(piece);
     }
     if (kept > 0) markLongNames(text, tokens, from, to);
-    if (hasSlash) markCredit(text, tokens, from, to);
+    markCredit(text, tokens, from, to, hasSlash);
     if (nameReading) {
       for (let i = from; i < to; i++) {
         const token = tokens[i]!;

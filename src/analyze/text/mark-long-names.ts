@@ -104,10 +104,16 @@ function isAlone(text: string, tokens: readonly RawToken[], at: number): boolean
 
 /**
  * Marks the names of a picture's credit, which slashes part: Wilma Falk/Tide Pictures/Skarvik News; not Rope/Net alone, nor
- * Mon/Wed/Fri.
+ * Mon/Wed/Fri. Most texts have no slash at all, which is asked once a text.
  */
-export function markCredit(text: string, tokens: readonly RawToken[], from: number, to: number): void {
-  for (let at = from, end = at; at < to; at = end) {
+export function markCredit(
+  text: string,
+  tokens: readonly RawToken[],
+  from: number,
+  to: number,
+  hasSlash: boolean,
+): void {
+  for (let at = from, end = at; at < to && hasSlash; at = end) {
     let slashes = 0;
     end = at + 1;
     if (!isCapitalised(text, tokens[at]!)) continue;
