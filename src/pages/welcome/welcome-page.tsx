@@ -81,6 +81,7 @@ export function WelcomePage() {
         </p>
       </header>
       <main class="welcome-columns" tabIndex={-1}>
+        <Guide />
         <form
           class="welcome-steps"
           onSubmit={(event) => {
@@ -121,7 +122,6 @@ export function WelcomePage() {
             </p>
           </div>
         </form>
-        <Guide />
       </main>
     </div>
   );

@@ -139,7 +139,7 @@ export const groups = {
   aboutMerge: 'Replaces what differs here, and adds the rest. A safety copy is saved first.',
   addBeside: 'Keep both',
   addAll: 'Add it all',
-  aboutAdd: 'Adds the file’s version under a new name. Nothing else changes.',
+  aboutAdd: 'Adds the file’s version under a new name, and the rest. Nothing here changes.',
   aboutAddAll: 'Nothing that is here changes.',
   aboutReplace: 'Deletes everything in this browser first, after a safety copy.',
   tookIn: 'Added: {counts}.',

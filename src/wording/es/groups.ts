@@ -139,7 +139,7 @@ export const groups: Translated<typeof english> = {
   aboutMerge: 'Reemplaza lo que es distinto y añade lo demás. Antes se guarda una copia de seguridad.',
   addBeside: 'Conservar ambas',
   addAll: 'Añadirlo todo',
-  aboutAdd: 'Añade la versión del archivo con un nombre nuevo. Lo demás no cambia.',
+  aboutAdd: 'Añade la versión del archivo con un nombre nuevo, y lo demás. Nada de lo que hay aquí cambia.',
   aboutAddAll: 'Nada de lo que hay aquí cambia.',
   aboutReplace: 'Borra antes todo lo de este navegador, después de una copia de seguridad.',
   tookIn: 'Añadido: {counts}.',
