@@ -20,13 +20,19 @@ export interface AxeFindings {
 }
 
 /**
- * What axe finds in a page or a part of it. Its code is put into a document once, whatever is looked at later. A frame is waited for as long as a
+ * What axe finds in a page or a part of it, with its transitions at their end. Its code is put into a document once, whatever is looked at later. A frame is waited for as long as a
  * busy machine needs.
  */
 export async function runAxe(page: Page, wish: AxeWish = {}): Promise<AxeFindings> {
-  for (const frame of wish.frames ? page.frames() : [page.mainFrame()])
-    if (!(await frame.evaluate(() => 'axe' in globalThis)))
+  for (const frame of wish.frames ? page.frames() : [page.mainFrame()]) {
+    const isThere = await frame.evaluate(() => {
+      // Colours that still turn from light to dark have a contrast nobody sees for long.
+      for (const each of document.getAnimations()) if (each instanceof CSSTransition) each.finish();
+      return 'axe' in globalThis;
+    });
+    if (!isThere)
       await frame.evaluate(`${axe.source}; axe.configure({ allowedOrigins: ['<unsafe_all_origins>'] })`);
+  }
   const { rules, tags } = wish;
   const options = {
     ...(rules && { runOnly: { type: 'rule' as const, values: [...rules] } }),
