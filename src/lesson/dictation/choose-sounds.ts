@@ -1,4 +1,5 @@
 import { catalogue, soundsIn } from '../../analyze/index.ts';
+import type { PatternId } from '../../analyze/types.ts';
 import type { LessonInput } from '../lesson-input.ts';
 import type { Picker } from '../picker.ts';
 import { correspondences, heardAs } from '../review/correspondences.ts';
@@ -13,6 +14,12 @@ export interface SoundToWrite {
   readonly keyWord: string;
 }
 
+/** Endings that spell a sound alone: legs, jumped, sailed. */
+const ENDINGS: readonly { readonly sound: string; readonly id: PatternId; readonly letters: string }[] = [
+  { sound: 'Z', id: 'suffix-s', letters: 's' },
+  { sound: 'T', id: 'suffix-ed-t', letters: 'ed' },
+  { sound: 'D', id: 'suffix-ed-d', letters: 'ed' },
+];
 /** Of the British or a group at the end of its sequence knows more ways than fit a line; those beyond are rare. */
 const MOST_LETTERS = 12;
 
@@ -67,9 +74,12 @@ export function chooseSounds(
           !row.letters.split(' ').some((one) => spelt.includes(one)),
       )
       .map((row) => row.letters.split(' ')[0]!);
-    // The ending of legs and runs is the commonest z.
-    const ending = sound === 'Z' && known.knows('suffix-s') ? ['s'] : [];
-    const letters = [...new Set([...spelt.slice(0, MOST_LETTERS - ours.length), ...ours, ...ending])];
-    return { sound, letters, keyWord: ways[0]?.examples[0]?.word ?? own[0]?.keyWord ?? '' };
+    const endings = ENDINGS.filter((one) => one.sound === sound && known.knows(one.id)).map(
+      (one) => one.letters,
+    );
+    const letters = [...new Set([...spelt.slice(0, MOST_LETTERS - ours.length), ...ours, ...endings])];
+    // The catalogue's word has no other hard part: ruby rather than truth.
+    const plain = own.find((row) => row.letters.split(' ')[0] === letters[0] && known.reads(row.keyWord));
+    return { sound, letters, keyWord: plain?.keyWord ?? ways[0]?.examples[0]?.word ?? own[0]?.keyWord ?? '' };
   });
 }

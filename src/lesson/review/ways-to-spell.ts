@@ -34,10 +34,10 @@ export function isSpelling(letters: string): boolean {
 
 /** A weak vowel is not spelt by an e after it (private, favorite). */
 const WEAK = /^(AX|IX|IH)$/;
-/** The ar of dollar and the or of doctor: a way to spell er only in a lesson on it. */
-const WEAK_ER = /^(?:ar|or)-weak$/;
-/** The e of begin is weak, and no teacher gives it as a spelling of short i. */
-const WEAK_E = 'IH e';
+/** The ar of dollar, the or of doctor and the re of acre: a way to spell er only in a lesson on it. */
+const WEAK_ER = /^(?:(?:ar|or)-weak|re-er)$/;
+/** The e of begin is weak, and no teacher gives it as a spelling of short i; gone alone has o_e for aw. */
+const NO_WAYS: ReadonlySet<string> = new Set(['IH e', 'AO o_e']);
 
 /**
  * The ways a sound is spelt that were taught so far, the published order first, then by share; of those under 1% (of a consonant 0.6%)
@@ -72,7 +72,8 @@ export function waysToSpell(
       if (!unit || !isSpelling(unit.letters)) continue;
       // The e of hero is none of the ear of near. The British hear no r in fork, so that the aw of claw spells its sound.
       if (/\.R$|^ER$/.test(sound) && VOWEL.test(sound) && !unit.letters.includes('r')) continue;
-      if ((WEAK.test(sound) && unit.letters.includes('_')) || `${sound} ${unit.letters}` === WEAK_E) continue;
+      if ((WEAK.test(sound) && unit.letters.includes('_')) || NO_WAYS.has(`${sound} ${unit.letters}`))
+        continue;
       const way = ways.get(unit.letters) ?? { words: new Map<string, KnownWord>(), isOurs: false };
       way.words.set(word.word, word);
       ways.set(unit.letters, { words: way.words, isOurs: way.isOurs || focus.includes(id) });
