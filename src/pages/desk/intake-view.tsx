@@ -85,6 +85,7 @@ export function IntakeView({ groups, sequences, onNote }: IntakeViewProps) {
       </div>
     );
   const isEmpty = text.trim() === '';
+  const put = (): void => void take({ title: firstWords(text), text: text.trim() }).then(done);
   return (
     <div class="sheet">
       <section class="part" aria-labelledby="paste-title">
@@ -112,20 +113,11 @@ export function IntakeView({ groups, sequences, onNote }: IntakeViewProps) {
           />
         </div>
         <p class="row">
-          <button
-            type="button"
-            class="action"
-            disabled={isEmpty}
-            onClick={() => void take({ title: firstWords(text), text: text.trim() }).then(done)}
-          >
+          <button type="button" class="action" disabled={isEmpty} onClick={put}>
             {say('desk.putItOnTheDesk')}
           </button>
           {isEmpty && (
-            <button
-              type="button"
-              class="plain"
-              onClick={() => void take({ title: firstWords(''), text: '' }).then(done)}
-            >
+            <button type="button" class="plain" onClick={put}>
               {say('desk.beginEmpty')}
             </button>
           )}
