@@ -7,7 +7,7 @@ import type { Line } from './read-lines.ts';
 /** The name of a column before a colon at the start of a line. */
 const labelled = /^(?<name>\p{L}[\p{L} /-]{1,34}?)\s*:\s+(?<rest>\S.*)$/u;
 
-/** Under so many headings a name stands before it is that of a column. */
+/** A name under so many headings is the name of a column. */
 const LABELLED_STEPS = 3;
 
 /** What the names before a colon on the lines of each step hold: a table whose rows are written below each other. */
@@ -15,7 +15,7 @@ export type LabelKinds = ReadonlyMap<string, CellKind>;
 
 /**
  * The columns of a list that says in each step `Focus: long a`, `Spellings: ai, ay`, `Sight words: they`, with what each holds;
- * empty where fewer than two of them say what is taught: then nothing goes together.
+ * empty where fewer than two of them name taught content. Then no lines go together.
  */
 export function findLabels(lines: readonly Line[]): LabelKinds {
   const rows: Map<string, string>[] = [];

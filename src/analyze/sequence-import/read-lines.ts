@@ -31,7 +31,7 @@ export function readLines(text: string): readonly Line[] {
   );
 }
 
-/** So many lines begin with an o where it is a bullet, as word processors copy those of the second rank. */
+/** An o is a bullet where so many lines begin with it. Word processors copy bullets of the second rank so. */
 const ROUND = 4;
 
 function markBullets(lines: readonly string[]): readonly string[] {

@@ -235,7 +235,7 @@ function withoutExampleLines(
   return kept;
 }
 
-/** "shop, wish, chin. Watch the sh" below sh: words one after the other that show what is taught, whatever comes behind them. */
+/** "shop, wish, chin. Watch the sh" below sh: words one after the other that show the pattern, whatever comes after them. */
 function withoutShown(
   items: readonly ReadItem[],
   taught: ReadonlySet<string>,
