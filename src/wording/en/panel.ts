@@ -67,8 +67,8 @@ export const panel = {
   picture:
     'A picture fills most of the screen. Words in the picture are not counted. If it has words, read them as a picture.',
   readScreen: names.readScreen.en,
-  scrollOn: 'The picture was taken. For more of the text, scroll this page, then press again.',
-  screenAdded: 'The screen was added to the picture page. Scroll on, then press again.',
+  scrollOn: 'The picture was taken. For more of the text, scroll this page, then press the button again.',
+  screenAdded: 'The screen was added to the picture page. Scroll on, then press the button again.',
   written:
     'Most words on this page are in a field for writing, which is not read. Copy them and paste them at the desk.',
   covered:

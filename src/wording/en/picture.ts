@@ -18,7 +18,7 @@ export const picture = {
   stop: 'Stop',
   again: 'Read again',
   stopped: 'Reading was stopped.',
-  nothing: 'This screen has nothing new. Scroll the page, then press again.',
+  nothing: 'This screen has nothing new. Scroll the page, then press the button again.',
   apart: `This screen has no line in common with the one before, so its text is at the end. Scroll less before you press “${names.readScreen.en}”.`,
   noWords: 'No words were found in this picture. If it has some, try a sharper or larger picture.',
   toCheck: { one: 'One word to check', other: '{count} words to check' },

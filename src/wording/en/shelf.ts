@@ -151,5 +151,5 @@ export const shelf = {
   untag: 'Remove tag {tag}',
   add: 'Add',
   pageFailed: 'The page could not be read ({why}). Press the Wordreach button there, and try again.',
-  itemFailed: 'This could not be read. Check that it is still there and open, and try again.',
+  itemFailed: 'This text could not be read. Check that its tab or file is still open, then try again.',
 } as const;
