@@ -2,8 +2,8 @@ import * as v from 'valibot';
 import { parseGroup, parseSequence } from '../../analyze/index.ts';
 import type { Group, Sequence } from '../../analyze/types.ts';
 import { type LessonPreset, parsePresets } from '../../lesson/index.ts';
+import { freePassageId } from '../../passage/kept/passage.ts';
 import { say } from '../../wording/say.ts';
-import { freePassageId } from '../store/passage-schema.ts';
 import { countSchema } from '../store/schema.ts';
 import {
   EverythingFileError,
@@ -17,7 +17,7 @@ import { lineOfItem, readCountedLines } from './read-file-lines.ts';
 import { LARGEST_FILE, readShareFile, ShareError } from './share-file.ts';
 import { isShelfFile, pickText, readShelfFile, ShelfFileError } from './shelf-file.ts';
 
-/** What makes a file one of ours, and which version of it this is. */
+/** The marks of our files of this kind, and their version. */
 const KIND = 'wordreach-file';
 const VERSION = 1;
 /** The first line is no longer, in bytes. */

@@ -1,4 +1,5 @@
-import { type Passage, savePassage, watchPassages } from '../../host/store/passages-store.ts';
+import { savePassage, watchPassages } from '../../host/store/passages-store.ts';
+import type { Passage } from '../../passage/kept/passage.ts';
 import { dropDraft, keepDraft } from './draft.ts';
 
 /** Saves this long after the last change, and at the latest so long after the first that is not saved, in milliseconds. */
@@ -10,7 +11,7 @@ export interface Keeper {
   readonly passage: () => Passage;
   /** Changes it; it is saved a moment later. */
   change(change: (passage: Passage) => Passage): void;
-  /** Saves now all changes not saved yet. */
+  /** Saves all unsaved changes at once. */
   flush(): Promise<void>;
 }
 
