@@ -10,7 +10,7 @@ import { phraseClasses } from '../../src/lesson/sentences/phrase-classes.ts';
 import { thingClasses } from '../../src/lesson/sentences/thing-classes.ts';
 import { verbFrames } from '../../src/lesson/sentences/verb-frames.ts';
 import written from '../../src/lesson/sentences/written-sentences.json' with { type: 'json' };
-import { shortForms } from '../../src/lesson/word-lists/apostrophes.ts';
+import { shortForms } from '../../src/lesson/word-lists/listed-words.ts';
 import { inVariety } from '../../src/variety/index.ts';
 import { makeOf, steps, storm, unreadable } from './check-sheet.ts';
 import { lessonInput } from './load-lesson.ts';

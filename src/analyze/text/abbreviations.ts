@@ -2,7 +2,7 @@
 const BEFORE_NAMES = words(
   'Mr Mrs Ms Mx Dr Prof Rev Capt Cpt Sgt Lt Col Gen Cmdr Maj Gov Sen Rep Hon Pres Supt St Ste Mt Ft Messrs Mme Mlle',
 );
-/** Those that no one takes for a word, so that they need no stop. */
+/** Short forms that no one takes for a word, so that they need no stop. */
 const WITHOUT_STOP = words('Mr Mrs Ms Mx Dr PhD etc Etc');
 /** With a stop; the sentence may end there: etc., Jan., Tarn Quay Ltd. */
 const OTHERS = words(

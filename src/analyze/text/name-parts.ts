@@ -24,5 +24,5 @@ export const FEASTS: ReadonlySet<string> = new Set(parts.feasts);
 /** Before a capital they do not begin its name: Both Boats; so the capital is judged by itself. */
 export const NO_OPENERS: ReadonlySet<string> = new Set(parts.noOpeners);
 
-/** What texts number without naming it: Step 2, Figure 3; not Pier 9. */
+/** Things that texts number without naming them: Step 2, Figure 3; not Pier 9. */
 export const LABELS: ReadonlySet<string> = new Set(parts.labels);

@@ -1,4 +1,4 @@
-/** What stories name, by the part it plays; as `wordClasses` of the sentences. Words a setting lacks are drawn from these. */
+/** The things that stories name, by the parts they play; as `wordClasses` of the sentences. Words a setting lacks are drawn from these. */
 export const storyClasses: Readonly<Record<string, string>> = {
   treasure:
     'cap hat map ring bell pen top cup jet kit shell badge coin scarf vest book kite locket watch ticket whistle flute fiddle torch compass medal marble magnet notebook letter necklace photo diary puppet puzzle brush comb drum bat pencil cape clock glove toy key robot trumpet telescope racket horn mitten jigsaw teddy quilt cushion card jar ribbon microscope dictionary calendar lantern purse pearl crystal jewel phone picture magazine feather shield sword wrench sketch crayon tray trophy disc coin doll quill gong mirror bicycle chocolate package invitation medallion guitar wire sculpture whisk chain scroll sponge bookmark mask wand wig skateboard lunchbox jacket wallet paintbrush toy key globe rattle ruby clasp',
@@ -113,7 +113,7 @@ export interface Setting {
   readonly water: string;
   /** As `storyClasses`, for this setting. */
   readonly classes: Readonly<Record<string, string>>;
-  /** What jobs are done with or on. */
+  /** The things that jobs are done with or on. */
   readonly worked: string;
 }
 

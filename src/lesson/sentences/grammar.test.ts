@@ -5,8 +5,7 @@ import { irregularPlurals, nounKinds, onlyThe, ownAdjectives } from './nouns.ts'
 import { phraseClasses } from './phrase-classes.ts';
 import { plainFrames } from './plain-frames.ts';
 import { subjectClasses, verbFrames } from './verb-frames.ts';
-import { pluralOf } from './vocabulary.ts';
-import { wordClasses } from './word-classes.ts';
+import { pluralOf, wordClasses } from './vocabulary.ts';
 
 test.each([
   ['hat', 'hats'],
