@@ -148,7 +148,7 @@ export function markBlocks(painter: Painter, signal: AbortSignal): BlockMarks {
       unmark(block);
     },
     noteChange() {
-      // What changes while the whole page is being marked is seen at once.
+      // A change while the whole page is being marked is shown at once.
       painter.show();
       stillness.noteChange();
     },

@@ -2,7 +2,7 @@ import { type Edge, findEdge } from './find-edge.ts';
 import { findInk, type Grounds } from './find-ink.ts';
 import { isInsideUnread, isRead } from './is-read.ts';
 import { edgeBetween, isPlaced } from './join-pieces.ts';
-import type { Ink } from './mark-rules.ts';
+import type { Ink } from './mark-styles.ts';
 import { own } from './own.ts';
 import { shadowOf } from './shadow-of.ts';
 
@@ -13,7 +13,7 @@ export interface TextBlock {
   readonly parted: ReadonlySet<Text>;
   /** Nodes that go on with a word broken over lines (chil-<br>dren); left out where there are none. */
   readonly broken?: ReadonlySet<Text>;
-  /** What it is a line of, and may share with other lines. */
+  /** The element that it is a line of, and may share with other lines. */
   readonly within: Node;
   /** Nodes whose letters are not painted with their text's colour; left out where there are none. */
   readonly inks?: ReadonlyMap<Text, Ink>;
@@ -111,7 +111,7 @@ export function* findTextBlocks(root: Node, onShadow: (root: ShadowRoot) => void
   yield* endLine();
 }
 
-/** What may go on with a word that a line break cuts behind a hyphen: dren in chil-<br>dren; not Bay in Jeanne-<br>Bay. */
+/** The text that may go on with a word that a line break cuts behind a hyphen: dren in chil-<br>dren; not Bay in Jeanne-<br>Bay. */
 function restOfBrokenWord(before: Text | undefined, element: Element): Text | null {
   const node = own(element);
   if (node.tagName !== 'BR' || !before || node.previousSibling !== before) return null;

@@ -4,8 +4,8 @@ import type { Affix } from '../types.ts';
 /** A spelling inside a word. */
 export interface WordSpelling extends Correspondence {
   /**
-   * What the letters were before an ending changed them: the o of hoping spells `o_e`, the pp of hopping `p`,
-   * the i of ponies `y`. The pattern is that of these letters.
+   * The letters before an ending changed them: the o of hoping spells `o_e`, the pp of hopping `p`, the i of ponies `y`. The pattern is that
+   * of these letters.
    */
   readonly spells?: string;
   /** The sound they had before an ending weakened it: the y of happy in happily, the cial of special in specially. */

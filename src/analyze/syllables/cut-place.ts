@@ -13,7 +13,7 @@ export interface PlacedSpelling {
 export interface CutPlace {
   readonly vowel: PlacedSpelling;
   readonly next: PlacedSpelling;
-  /** A u said like w after g or s is one with it: the gu of language. */
+  /** The consonants between the vowels. A u that is said like w belongs to the g or s before it: the gu of language. */
   readonly consonants: readonly PlacedSpelling[];
   readonly first: PlacedSpelling | undefined;
   readonly last: PlacedSpelling | undefined;

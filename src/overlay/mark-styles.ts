@@ -33,8 +33,8 @@ const LINES_OVER_PICTURES: Record<Mark, string> = {
 export type Mark = keyof typeof LINES;
 
 /**
- * What letters are painted with where that is not their text's colour (`color`). A highlight paints letters with `color` alone: it
- * drops outlines and the colour to fill with (Chromium 156 and Firefox 153), so that letters would vanish or change.
+ * The paint of letters where it is not their text's colour (`color`). A highlight paints letters with `color` alone: it drops outlines and the
+ * colour to fill with (Chromium 156 and Firefox 153), so that letters would vanish or change.
  */
 export interface Ink {
   /** The colour to paint the letters with; `transparent` where something else draws them. */
@@ -53,7 +53,7 @@ export interface InkMark {
 }
 
 /** The style sheet of all marks in one look. */
-export function markRules(look: Look, inkMarks: readonly InkMark[] = []): string {
+export function markStyles(look: Look, inkMarks: readonly InkMark[] = []): string {
   const plain = Object.entries(MARKS).map(([mark, name]) => ruleOf(name, mark as Mark, look));
   const inks = inkMarks.map(({ name, mark, ink }) => ruleOf(name, mark, look, ink));
   return [...plain, ...inks, forcedRule([...Object.values(MARKS), ...inkMarks.map(({ name }) => name)])].join(
