@@ -9,15 +9,15 @@ import { readUnfitWords } from '../read-unfit-words.ts';
 import { readWordList } from '../read-word-list.ts';
 import { readWordnet } from '../read-wordnet.ts';
 
-/** What `mistakable.json` has: fingerprints, parted by spaces and sorted. */
+/** The lists of `mistakable.json`: fingerprints, parted by spaces and sorted. */
 export interface MistakableLists {
-  /** Of the letters of coarse words and insults of three to six letters. */
+  /** Fingerprints of the letters of coarse words and insults of three to six letters. */
   readonly letters: string;
   /** Of these of four letters and more, without the last. */
   readonly starts: string;
   /** The sounds of words of one syllable, and of the first syllable of others where it ends in a consonant. */
   readonly sounds: string;
-  /** Of the consonants around the vowel of the coarsest. */
+  /** Fingerprints of the consonants around the vowel of the coarsest words. */
   readonly frames: string;
   /** Of words of one syllable that the word table lacks, by the subtitles' list and WordNet, and of well-known names (pete). */
   readonly words: string;
@@ -34,7 +34,7 @@ const KNOWN_NAME = 12_000;
 /** Around whose vowel another vowel is taken for a slip. */
 const FRAMES = ['SH * T', 'F * K', 'K * N T', 'B * CH', 'F * K S', 'SH * T S'];
 
-/** What may be one syllable: one run of vowel letters, and a last e, es or ed. */
+/** Letters that may be one syllable: one run of vowel letters, and a last e, es or ed. */
 const SHORT = /^[b-df-hj-np-tv-z]*y?[aeiouy]+[b-df-hj-np-tv-z]*(e|es|ed)?$/;
 
 /** Makes the lists that keep made-up words from being words, and from looking or sounding coarse. */

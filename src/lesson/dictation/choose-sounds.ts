@@ -65,7 +65,7 @@ export function chooseSounds(
       ways.length > 0
         ? ways.map((way) => way.letters)
         : own.flatMap((row) => row.letters.split(' ')).filter(isSpelling);
-    // What the lesson is about is listed, also where no word shows it yet: the gh of laugh, which is known by sight.
+    // The lesson's own sounds are listed, also where no word shows them yet: the gh of laugh, which is known by sight.
     const ours = own
       .filter(
         (row) =>

@@ -6,7 +6,7 @@ import { withinSequence } from '../../host/store/move-group.ts';
 import { findSequence, type Sequences } from '../../host/store/sequences-store.ts';
 import { LoadFault, useLoaded } from '../../ui/use-loaded.ts';
 
-/** What words are to a group; null until the word table is there, `fault` says why where it cannot be had. */
+/** The judge of words for a group; null until the word table is there. `fault` says why where it cannot be had. */
 export function useJudge(
   group: Group | null,
   sequences: Sequences | null,

@@ -27,7 +27,7 @@ export function searchPatterns(typed: string): readonly Pattern[] {
     .map(({ pattern }) => pattern);
 }
 
-/** What the trade calls a pattern counts for more than letters or words of a label. */
+/** A trade name of a pattern counts for more than letters or words of a label. */
 const NAMED = 50;
 
 /** Families whose patterns are met in most words, and those that are met in few; the others are between. */

@@ -32,8 +32,8 @@ const ORDER: readonly Standing[] = ['beyond', 'unsure', 'fresh', 'by-sight', 're
 const OPEN = '?';
 
 /**
- * What the words of pictures are to the group, by the text as it was corrected. A word whose reading is not sure is never beyond the group, neither
- * in the picture nor in the figures. `checked`: places in the text that the teacher says are right.
+ * The standings of the words of pictures, by the corrected text. A word whose reading is not sure is never beyond the group, neither in the
+ * picture nor in the figures. `checked`: places in the text that the teacher says are right.
  */
 export function shadePictures(
   lines: readonly ScreenLine[],
@@ -74,7 +74,7 @@ export function shadePictures(
   };
 }
 
-/** What a word of a picture is called among those that were checked. */
+/** The name of a picture's word among the checked words. */
 export function markName({ screen, box }: Pick<PictureMark, 'screen' | 'box'>): string {
   return `${screen} ${box.left} ${box.top}`;
 }

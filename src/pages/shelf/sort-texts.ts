@@ -19,7 +19,7 @@ export type Band = 'now' | 'soon' | 'later';
 /** So many steps ahead are soon. */
 export const SOON = 5;
 
-/** What a teacher looks for on the shelf. */
+/** The teacher's search on the shelf. */
 export interface Wanted {
   /** Words that all are in title, tags, notes, address or author. */
   readonly search: string;

@@ -31,7 +31,7 @@ export interface PdfLine {
   readonly spans: readonly PdfSpan[];
 }
 
-/** What a page has; its size and `turn` say where its lines are on it. */
+/** The content of a page. Its size and `turn` say where its lines are on it. */
 export interface PdfPage {
   /** As it is shown, in points. */
   readonly width: number;

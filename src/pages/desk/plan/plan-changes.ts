@@ -16,7 +16,7 @@ export type Change =
   | {
       readonly kind: 'story-word';
       readonly word: string;
-      /** What it may be explained by, to begin with. */
+      /** A first explanation of it. */
       readonly meaning: string;
       readonly places: readonly number[];
     }
@@ -33,7 +33,7 @@ export interface RewriteChange {
   readonly kind: 'rewrite';
   readonly sentence: number;
   readonly text: string;
-  /** What it is, as the teacher reads it. */
+  /** Its description for the teacher. */
   readonly what: string;
   readonly isSafe: boolean;
   /** The teacher asked for it: it is planned before all else, the first where several are for one sentence. */
@@ -42,7 +42,7 @@ export interface RewriteChange {
   readonly gone: readonly number[];
   /** How many words come, and how many of them the group cannot read. */
   readonly comes: { readonly words: number; readonly unread: number };
-  /** What it takes out and puts in, by places in the whole text. */
+  /** The texts that it takes out and puts in, by places in the whole text. */
   readonly edits: readonly { readonly from: number; readonly to: number; readonly text: string }[];
   /** Words of the longest sentence before and after. */
   readonly longest: { readonly before: number; readonly after: number };

@@ -13,7 +13,7 @@ export interface Rewritten {
   readonly candidates: readonly JudgedCandidate[];
 }
 
-/** What the rewriting is at. */
+/** The state of a rewriting. */
 export interface Rewriting {
   /** Null until the browser was asked. */
   readonly model: ModelState | null;
