@@ -100,7 +100,7 @@ test('a list in disorder is found', () => {
 });
 
 // Outside sources: npm naughty-words and profane-words. Plain words that they have for a second meaning are named here.
-test('words that reach the screen or a sheet from these files are fit for a primary school', () => {
+test('words of the word data that pupils may see are fit for a primary school', () => {
   const plain = new Set(['chug', 'snatch']);
   const unfit = readUnfitWords();
   const shown = [

@@ -9,7 +9,7 @@ export interface WorkerPool<Task, Answer> {
   close(): Promise<void>;
 }
 
-/** What a task may take, before its thread is ended with it. */
+/** The time and memory that a task may take before its thread is ended. */
 export interface TaskLimits {
   /** In milliseconds. */
   readonly longest: number;

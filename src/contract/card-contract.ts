@@ -2,11 +2,11 @@ import type { WordKey } from '../analyze/types.ts';
 import type { WordAction, WordExplanation, WordSwap } from './page-contract.ts';
 
 /**
- * What the content script and the card tell each other. The card is a page of the extension in a frame, where no script of
- * the web page sees its text; the content script knows the word, and puts the frame beside it.
+ * The messages between the content script and the card. The card is a page of the extension in a frame, where no script of the web page sees
+ * its text; the content script knows the word, and puts the frame beside it.
  */
 
-/** What keeps a card from doing anything: something of the page covers it, or it is in a frame whose place nobody knows. */
+/** The reason why a card does nothing: something of the page covers it, or it is in a frame whose place nobody knows. */
 export type Hindrance = 'covered' | 'frame';
 
 /** Told by the content script to the card. */
@@ -27,7 +27,7 @@ export type ToCard =
   | { readonly tell: 'room'; readonly room: number }
   /** Its size from now on: the width in CSS pixels, and the most of its height. */
   | { readonly tell: 'fit'; readonly width: number; readonly height: number }
-  /** What keeps the card from doing anything, as far as the content script sees it. */
+  /** The reason why the card does nothing, as far as the content script sees it. */
   | { readonly tell: 'hindrance'; readonly hindrance: Hindrance | null }
   /** An action has been done, or not. */
   | { readonly tell: 'done'; readonly fault: string | null };

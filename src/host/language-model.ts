@@ -87,7 +87,7 @@ export async function openModel(
   };
 }
 
-/** What the model does, given up at once when the signal says so, whether the model listens to it or not. */
+/** The result of the model. It is given up at once when the signal says so, whether the model listens to it or not. */
 async function faulty<T>(start: () => Promise<T>, signal: AbortSignal): Promise<T> {
   signal.throwIfAborted();
   let abort = (): void => undefined;

@@ -128,7 +128,7 @@ const CONSTRUCTIONS: readonly {
 ];
 const LINKS_ALONE = /^(but|though|and|or|while)$/;
 
-/** What speaks against a swap in its place, whatever it means; the first that does rules it out. */
+/** Rules against a swap in its place, whatever it means; the first that applies rules it out. */
 const RULES: readonly FitRule[] = [
   {
     // rose takes no object (rose the sail), raised needs one (it raised); increased may do either.

@@ -41,7 +41,7 @@ const READ_BY_HAND: Readonly<Record<string, string>> = {
   duck: 'BSD-2-Clause',
 };
 
-/** What packages have of others in their own files, as comments there say. */
+/** The packages that have others in their own files, as comments there say. */
 const INSIDE: Readonly<Record<string, readonly string[]>> = {
   docx: ['fflate', 'nanoid'],
   jszip: ['immediate', 'lie', 'pako', 'setimmediate'],

@@ -9,7 +9,7 @@ import { TOPIC } from '../../analyze/homographs/context-features.ts';
 import { learnWeights, type Row, type Term } from './learn-weights.ts';
 import type { Example } from './read-examples.ts';
 
-/** What holds for a question in general, in tenths of log odds by feature: learnt from the Brown corpus. */
+/** The general weights of a question, in tenths of log odds by feature, learnt from the Brown corpus. */
 export type General = Readonly<Record<Question, Readonly<Record<string, number>>>>;
 
 export const QUESTIONS: readonly Question[] = ['verb', 'verb with s', 'past', 'tense'];

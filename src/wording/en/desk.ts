@@ -157,7 +157,7 @@ export const desk = {
     'The language model of this browser runs on this computer. Nothing you write is sent anywhere. Wordreach checks each rewriting. A rewriting is shown only if it is more readable and keeps every name, number and “not”. Read it before you use it.',
   noModelHere: 'This browser has no language model of its own. Everything else works without it.',
   modelToDownload:
-    'The browser downloads its language model first: once, and several gigabytes. It stays on this computer.',
+    'The browser first downloads its language model. This happens once and takes several gigabytes. The model stays on this computer.',
   rewriteSentence: 'Rewrite sentence',
   rewriteForGroup: 'Rewrite for this group',
   putCursor: 'To rewrite one sentence, put the cursor on a word in it.',
@@ -190,7 +190,7 @@ export const desk = {
   tooLittleKnown: '{group} can read too few words for a passage yet. Try again some steps later.',
   draftFailed: 'The draft could not be written because of a fault in Wordreach: {why} Reload this page.',
 
-  // What the field says itself, in the words of its library (`desk/editor-phrases.ts`).
+  // The field's own texts, in the words of its library (`desk/editor-phrases.ts`).
   find: 'Find',
   replaceWith: 'Replace',
   findNext: 'next',

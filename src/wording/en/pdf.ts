@@ -14,8 +14,9 @@ export const pdf = {
   pagesHint: 'For example 1-3, 5. All {count} are checked when this is empty.',
   pagesWrong: 'Write pages from 1 to {count}, such as 1-3, 5.',
   picturePages: {
-    one: 'One page is a picture of text. It is not counted until it is read.',
-    other: '{count} pages are pictures of text. They are not counted until they are read.',
+    one: 'One page is a picture of text. Its words are counted once Wordreach has read the picture.',
+    other:
+      '{count} pages are pictures of text. Their words are counted once Wordreach has read the pictures.',
   },
   readPictures: { one: 'Read this page', other: 'Read these {count} pages' },
   readingPicture: 'Reading the picture on page {page}. This takes some seconds a page.',
