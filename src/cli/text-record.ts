@@ -13,7 +13,7 @@ export interface GroupReport {
   /** The sequence's id. */
   readonly sequence: string | null;
   readonly step: number;
-  /** Its reach is null where no word but names is in the text. */
+  /** The `reach` of the tally is null where the text has no words but names. */
   readonly tally: Omit<Tally, 'reach'> & { readonly reach: number | null };
   /** First steps of the sequence at which the text's reach is 95 and 99 percent; null where none is. 0 is before the first. */
   readonly reaches95: number | null;

@@ -25,7 +25,7 @@ export type ToCard =
   | { readonly tell: 'swaps'; readonly swaps: readonly WordSwap[] }
   /** The width that is seen of the page has changed. */
   | { readonly tell: 'room'; readonly room: number }
-  /** Its size from now on: the width in CSS pixels, and the most of its height. */
+  /** The card's size from now on: its width, and the most of its height, in CSS pixels. */
   | { readonly tell: 'fit'; readonly width: number; readonly height: number }
   /** The reason why the card does nothing, as far as the content script sees it. */
   | { readonly tell: 'hindrance'; readonly hindrance: Hindrance | null }
@@ -36,14 +36,14 @@ export type ToCard =
 export type FromCard =
   /** The size it would have with nothing in its way, in CSS pixels. */
   | { readonly tell: 'size'; readonly width: number; readonly height: number }
-  /** Its height in the size it was given. */
+  /** The card's height at the size it was given. */
   | { readonly tell: 'height'; readonly height: number }
   | { readonly tell: 'act'; readonly action: WordAction }
   /** The pointer has come or gone. */
   | { readonly tell: 'over'; readonly over: boolean }
   /** The pointer moves in it. */
   | { readonly tell: 'point' }
-  /** It was clicked in, so it stays. */
+  /** The card was clicked in, so it stays. */
   | { readonly tell: 'keep' }
   | { readonly tell: 'close' };
 

@@ -74,7 +74,7 @@ export interface FrameWords extends HiddenText {
   readonly takenAway: boolean;
   /** Why words of it could not be marked, as an error with its stack; null as a rule. */
   readonly fault: string | null;
-  /** Of a PDF alone. */
+  /** Facts of a PDF; left out for other pages. */
   readonly pdf?: PdfFacts;
 }
 

@@ -21,8 +21,8 @@ export function ownUnits({ reading }: KnownWord): readonly Unit[] {
 const VOWEL = /^[AEIOU]/;
 
 /**
- * Of some examples of a spelling those to show it by, the shortest first: base words that children know, in which these letters
- * say nothing else (not the u of usual), and a vowel is not before r. Where there is none, any base word with the letters once.
+ * The examples that show a spelling best, the shortest first: base words that children know, in which these letters say nothing else (not the
+ * u of usual), and a vowel is not before r. Where there is none, any base word with the letters once.
  */
 export function plainExamples(
   examples: readonly KnownWord[],

@@ -37,7 +37,7 @@ export const fitWords = rememberFor(
   ({ known }) => known,
 );
 
-/** Of some words one of each family: not both sail and sails. */
+/** One word of each family: not both sail and sails. */
 export function oneOfFamily(words: readonly ListedWord[]): ListedWord[] {
   const families = new Set<string>();
   return words.filter(({ family }) => !families.has(family) && families.add(family));

@@ -21,7 +21,7 @@ export interface KnownWords {
   /** The words of the bank the group can read, commonest first. */
   readonly words: readonly KnownWord[];
   find(word: string): KnownWord | undefined;
-  /** Of every word of the bank, known or not, in its order: what all of English does. */
+  /** The analyses of all words of the bank, known or not, in its order. They show how English as a whole behaves. */
   readonly analyses: readonly WordAnalysis[];
   /** Whether a pattern counts as known. */
   knows(id: PatternId): boolean;

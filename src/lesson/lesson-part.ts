@@ -35,7 +35,7 @@ export interface LessonBlock {
    * each with a count at its end; `cards-6` and `cards-12`: single texts as cards to cut out, so many a page.
    */
   readonly layout: (typeof LAYOUTS)[number];
-  /** One for each cell of a row; for `words`, `lines` and `chain` a single one, which counts for every cell. */
+  /** A column for each cell of a row; for `words`, `lines` and `chain` a single column, which counts for every cell. */
   readonly columns: readonly Column[];
   readonly rows: readonly (readonly string[])[];
   /** A note for the adult before the rows: a rule, a question to ask. It is on the key alone. */

@@ -9,7 +9,7 @@ export type Edge = 'none' | 'word' | 'line';
 const OWN =
   'SUP SUB Q BUTTON LI CODE KBD SAMP TEXTAREA INPUT SELECT OBJECT EMBED IFRAME AUDIO VIDEO CANVAS IMG SVG MATH svg math METER PROGRESS';
 const STANDS_APART = new Set(OWN.split(' '));
-/** Some of them are always part of a sentence, whatever is beside them. */
+/** Elements of these that are always part of a sentence, whatever is beside them. */
 const PHRASES = new Set('SUP SUB Q CODE KBD SAMP'.split(' '));
 /** A box with no more letters than this is part of a word: a drop cap, letters set one by one. */
 const LETTERS = 2;

@@ -4,7 +4,7 @@ import type { Homograph } from '../contract/page-contract.ts';
 import { type PageWord, PageWords } from './page-words.ts';
 import type { TextBlock } from './text-blocks.ts';
 
-/** One word where it is. */
+/** A word at its place. */
 export interface WordPlace {
   readonly key: WordKey;
   readonly word: PageWord;

@@ -72,7 +72,7 @@ export interface WordPlace {
   /** The word or mark behind it, in small letters; empty at the end. */
   readonly next: string;
   readonly isNextCapital: boolean;
-  /** It begins the sentence, or a part in quotation marks or brackets. */
+  /** Whether the word begins the sentence, or a part in quotation marks or brackets. */
   readonly isFirst: boolean;
 }
 

@@ -58,7 +58,7 @@ interface Rated {
   readonly comes?: string;
   readonly span?: Swap['span'];
   readonly score: number;
-  /** It fits wherever the word has this part of speech, which it has here. */
+  /** Whether the swap fits wherever the word has this part of speech, which it has here. */
   readonly sure: boolean;
   readonly article?: Swap['article'];
 }

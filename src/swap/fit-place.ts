@@ -23,7 +23,7 @@ export interface Place {
 
 interface FitRule {
   readonly name: string;
-  /** It only makes a swap unsure: it is counted, not known. */
+  /** The rule only makes a swap unsure: it comes from counts. */
   readonly isCounted?: true;
   /** True when the swap cannot be there. */
   readonly speaksAgainst: (reading: WordForm, candidate: Candidate, text: string, place: Place) => boolean;

@@ -8,7 +8,7 @@ export interface BundledPackage {
   readonly version: string;
   /** As its package.json says (SPDX); the one chosen where it leaves a choice. */
   readonly licence: string;
-  /** Its licence, and its notice where it has one. */
+  /** The licence of the package, and its notice where it has one. */
   readonly text: string;
 }
 

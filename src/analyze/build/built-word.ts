@@ -12,7 +12,7 @@ export interface WordSpelling extends Correspondence {
   readonly said?: string;
   /** How it is heard in British where its place does not tell: the weak er of sister. */
   readonly heard?: string;
-  /** They were an ending once, and are named as one: the i of funnier, from -y. */
+  /** These letters were an ending once, and are named as one: the i of funnier, from -y. */
   readonly wasSuffix?: true;
 }
 
@@ -31,7 +31,7 @@ export interface BuiltWord {
   readonly affixes: readonly Affix[];
   /** The listed words it is put together from, one step down: unwanted from wanted, someone from some and one. */
   readonly from?: readonly SourceWord[];
-  /** It is told by its own spellings and only comes from those words: confusion from confuse. */
+  /** The word has spellings of its own and only comes from those words: confusion from confuse. */
   readonly ownSpellings?: true;
 }
 

@@ -10,7 +10,7 @@ const OTHERS = words(
     'Mon Tue Tues Wed Thu Thur Thurs Fri Sat Sun vol vols Vol Vols Ave Blvd Rd Ln Hwy Ltd Inc Corp Co Bros Assn Assoc ' +
     'pp para ch Ch sec Sec hr hrs min mins est Est incl excl max govt Govt ext tel Tel No Nos',
 );
-/** Some of them are words too: they are short forms only before a number, a comma or small letters (No. 7, Sat. 3 May). */
+/** Short forms that are words too. They are short forms only before a number, a comma or small letters (No. 7, Sat. 3 May). */
 const WORDS_TOO = words(
   'No Nos Gen Col Rep Sen Hon Pres Ed ed eds fig figs Fig Figs Mar Jun Wed Sat Sun Co Ch Rd Ln sec Sec min mins max est Est ext ' +
     'para Gov Maj',

@@ -61,7 +61,7 @@ function endOfRun(text: string, tokens: readonly RawToken[], at: number, to: num
   return end;
 }
 
-/** Of a line without small letters only Low Tide City, TQ is a name for sure. */
+/** Low Tide City, TQ is the one sure name in a line without small letters. */
 function isPlaceOfState(text: string, tokens: readonly RawToken[], at: number, end: number): boolean {
   const last = tokens[end - 1]!;
   return end - at > 1 && PLACES.has(smallOf(last)) && /^, [A-Z]{2}\b/.test(text.slice(last.end));

@@ -9,7 +9,7 @@ export const FORMS_OF_ADDRESS: ReadonlySet<string> = new Set([...parts.formsOfAd
 /** Forms of address that are surnames too, behind a first name (Wilma King), and one that is none alone (the Tarn Prime). */
 export const SURNAMES: ReadonlySet<string> = new Set(parts.surnames);
 
-/** Of what such a person has to do, which is no name: Head of Modern Boats, Secretary of State; not the King of the Tarn Isles. */
+/** Offices, which are no names with their field: Head of Modern Boats, Secretary of State; not the King of the Tarn Isles. */
 export const ROLES: ReadonlySet<string> = new Set(parts.roles);
 
 /** The last words of places and houses, whose names begin with any word: Maple Street, King Street, Justice Department. */

@@ -22,7 +22,7 @@ const SHARED = { least: 3, sparse: 6, penalty: 1 };
 const TOPICS = { least: 3, sparse: 1, penalty: 1 };
 const LEAN = { least: 1, sparse: 0, penalty: 0.1 };
 
-/** Of topics, what all words that have some share. */
+/** The weight of topics that all words with topics share. */
 const OF_TOPICS = `${TOPIC}:topic`;
 
 /**

@@ -13,15 +13,18 @@ import { readWordnet } from '../read-wordnet.ts';
 export interface MistakableLists {
   /** Fingerprints of the letters of coarse words and insults of three to six letters. */
   readonly letters: string;
-  /** Of these of four letters and more, without the last. */
+  /** Fingerprints of the words of four letters and more, without the last letter. */
   readonly starts: string;
   /** The sounds of words of one syllable, and of the first syllable of others where it ends in a consonant. */
   readonly sounds: string;
   /** Fingerprints of the consonants around the vowel of the coarsest words. */
   readonly frames: string;
-  /** Of words of one syllable that the word table lacks, by the subtitles' list and WordNet, and of well-known names (pete). */
+  /** Fingerprints of words of one syllable that the word table lacks, by the subtitles' list and WordNet, and of well-known names (pete). */
   readonly words: string;
-  /** Of the sounds of these and of the words of one syllable the table has, without rare names and rare forms with endings, save lesson words (quays). */
+  /**
+   * Fingerprints of the sounds of these and of the table's words of one syllable. Rare names and rare forms with endings are left out, but not
+   * lesson words (quays).
+   */
   readonly homophones: string;
 }
 
@@ -62,7 +65,7 @@ export function listMistakable(analyzer: Analyzer): MistakableLists {
   };
 }
 
-/** Of all words that may be one syllable: those to be in `words`, and the sounds of those to be in `homophones`. */
+/** The words of one syllable for `words`, and the sounds of the words for `homophones`. */
 function listWords(analyzer: Analyzer): { words: string[]; homophones: string[] } {
   const words: string[] = [];
   const homophones: string[] = [];

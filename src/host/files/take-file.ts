@@ -37,7 +37,7 @@ export interface FileLook {
   /** Whether it can take the place of everything here. */
   readonly whole: boolean;
   readonly counts: FileCounts;
-  /** Its things that are here already in another form. */
+  /** The things of the file that are here already in another form. */
   readonly clashes: readonly Clash[];
 }
 

@@ -20,7 +20,7 @@ const ENDINGS: readonly { readonly sound: string; readonly id: PatternId; readon
   { sound: 'T', id: 'suffix-ed-t', letters: 'ed' },
   { sound: 'D', id: 'suffix-ed-d', letters: 'ed' },
 ];
-/** Of the British or a group at the end of its sequence knows more ways than fit a line; those beyond are rare. */
+/** A British group at the end of its sequence knows more spellings of or than fit a line; the spellings beyond are rare. */
 const MOST_LETTERS = 12;
 
 /**

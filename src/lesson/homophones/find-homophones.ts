@@ -43,7 +43,7 @@ export function findHomophones({ analyzer, bank, judge, known, passage }: Lesson
   const inText = wordsOf(passage?.text ?? '');
   const rank = ({ word }: Homophone): number =>
     bank.find(word)?.rank ?? (word.includes("'") ? CONTRACTION : RARE);
-  // Of lead its letters do not say which word it is.
+  // The letters of lead do not say which word it is.
   const isMet = (word: string): boolean => {
     const { readings, homograph } = analyzer.analyze(word);
     return !homograph && (MET.has(word) || isPlain(word, readings[0]!.base, bank));

@@ -318,7 +318,7 @@ function soundOf(sound: string): string {
   return asHeard(heardAs(sound)).replace(/^Y\.UW/, 'UW');
 }
 
-/** Of ai the letters of a word's own two units: archaic. */
+/** Whether a spelling's letters belong to two units of a word: the ai of archaic. */
 function isSplit(word: ListedWord, spellings: readonly string[]): boolean {
   return spellings.some(
     (one) =>

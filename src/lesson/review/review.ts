@@ -112,7 +112,7 @@ function pickOne(
   return picker.pickEarly(showable(first.length > 0 ? first : fit, letters), 1)[0];
 }
 
-/** Of words with another sound of the row the commonest that is no form of another: the al of half, not that of palm. */
+/** The commonest word with another sound of the row that is no form of another word: half for al, not palm. */
 function pickAny(words: readonly KnownWord[]): KnownWord | undefined {
   return words.find(({ reading }) => reading.affixes.length === 0);
 }

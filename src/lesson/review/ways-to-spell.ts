@@ -19,9 +19,9 @@ export interface WayToSpell {
 
 /** A rarer spelling without a word that children know is told only in a lesson on it. */
 const RARE = 1;
-/** Of a consonant a rarer one that was taught is told: the kn and gn of n. */
+/** A taught spelling of a consonant may be rarer: the kn and gn of n. */
 const RARE_CONSONANT = 0.6;
-/** One that only a word or two have is none (the al of salmon). */
+/** A spelling of only a word or two does not count (the al of salmon). */
 const RAREST = 0.1;
 const VOWEL = /^[AEIOU][A-Z]/;
 const COMMON = 10;

@@ -22,7 +22,7 @@ export interface Draft {
   pick<T>(items: readonly T[], count: number): T[];
   used(word: string): boolean;
   use(word: string): void;
-  /** One of them, likelier one that practises what the lesson is about; undefined where all were used. */
+  /** One of the phrases, more likely one that practises the lesson's patterns; undefined where all were used. */
   choose(phrases: readonly string[]): string | undefined;
   /** Null where none of the class can be read or all were used. */
   nounPhrase(nameOfClass: string, article: Article, owner: Subject | null, first: boolean): NounPhrase | null;

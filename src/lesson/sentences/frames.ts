@@ -34,7 +34,7 @@ export interface Frame {
   readonly verb: VerbForms | null;
   readonly pieces: readonly Piece[];
   readonly tail: 'none' | 'when' | 'how';
-  /** It can have a word that practises what the lesson is about. */
+  /** Whether the sentence can have a word that practises the lesson's patterns. */
   readonly practises: boolean;
 }
 

@@ -43,7 +43,7 @@ const kindOf = new Map(
   Object.values(nounKinds).flatMap((kind) => kind.nouns.split(' ').map((noun) => [noun, kind] as const)),
 );
 
-/** One has no more than one, or would not say so. */
+/** Words for people of whom one has only one, so that their plural is odd. */
 const ONE_OF = new Set('mum dad gran grandad granny boss king queen'.split(' '));
 /** Never an old lamb. */
 const YOUNG = new Set(

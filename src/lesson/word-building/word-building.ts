@@ -185,7 +185,7 @@ function changeOf(base: string, affix: TwoPartWord['affix']): string {
   return isLeBeforeLy(base, affix) ? 'drop -le' : changeNames[affix.change];
 }
 
-/** Of simple and -ly: simply. Of whole and -ly the e goes alone. */
+/** simple + ly makes simply; whole + ly loses the e alone. */
 function isLeBeforeLy(base: string, { text, change }: TwoPartWord['affix']): boolean {
   return text === 'ly' && change !== 'none' && /[^aeiou]le$/.test(base);
 }

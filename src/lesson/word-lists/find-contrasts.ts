@@ -137,7 +137,7 @@ const NEAR = [
   'L R',
 ].map((sounds) => new Set(sounds.split(' ')));
 
-/** Of short-a, a_e, ow-long-o: the letters the pattern is named for. */
+/** The letters that a pattern is named for: short-a, a_e, ow-long-o. */
 function lettersOf(unit: string): string {
   return patternOf(unit)
     .replace(/^(short|long|soft|schwa)-/, '')

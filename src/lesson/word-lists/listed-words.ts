@@ -31,9 +31,9 @@ export interface ListedWord {
   readonly units: readonly string[];
   readonly syllables: number;
   readonly pronunciation: string;
-  /** It or the word it is made from; a list has one word of a family. */
+  /** The word itself, or the word it is made from; a list has one word of a family. */
   readonly family: string;
-  /** It has an ending or a beginning, or is two words. */
+  /** Whether the word has an ending or a beginning, or is two words. */
   readonly built: boolean;
   /** Children of the primary grades know it (`isPlain`). */
   readonly plain: boolean;

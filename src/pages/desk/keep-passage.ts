@@ -16,9 +16,9 @@ export interface Keeper {
 }
 
 export interface KeeperEvents {
-  /** It was stored as given; `isParted` when another window had changed it too, so that both are kept. */
+  /** The passage was stored as given; `isParted` when another window had changed it too, so that both are kept. */
   onSaved(passage: Passage, isParted: boolean): void;
-  /** It could not be stored. It is kept as a draft, and saved as soon as that works. */
+  /** The passage could not be stored. It is kept as a draft, and saved as soon as that works. */
   onFault(error: unknown): void;
 }
 

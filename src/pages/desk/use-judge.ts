@@ -19,7 +19,7 @@ export function useJudge(
     const sequence = findSequence(sequences, group.sequence);
     return createJudge(engine, compileGroup(withinSequence(group, sequence), sequence));
   }, [engine, group, sequences]);
-  // Its analyses are in the group's accent.
+  // The analyses are in the group's accent.
   const spoken = useMemo(
     () => (engine && judge ? engine.speaking(judge.group.speech) : engine),
     [engine, judge],

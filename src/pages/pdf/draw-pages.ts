@@ -103,7 +103,7 @@ async function drawPage(pdf: OpenPdf, n: number, sheet: HTMLElement, signal: Abo
     'abort',
     () => {
       canvas.remove();
-      // Its memory is given back at once.
+      // This gives the canvas's memory back at once.
       canvas.width = 0;
     },
     { once: true },

@@ -26,7 +26,7 @@ export interface ShadedPictures {
   readonly tally: Tally;
 }
 
-/** Of several words in one place (well-known), the one to be shown. */
+/** The standing that is shown where several words are in one place (well-known): the first of these. */
 const ORDER: readonly Standing[] = ['beyond', 'unsure', 'fresh', 'by-sight', 'reads', 'name', 'skipped'];
 /** Stands for all words whose reading is not sure. */
 const OPEN = '?';
@@ -49,7 +49,7 @@ export function shadePictures(
     written.map((word) => word.text),
   );
   const judged = judgeText(text, shade);
-  // Both are in the order of the text.
+  // Both lists are in the order of the text.
   let next = 0;
   const insides = written.map(({ end }) => {
     const from = next;

@@ -19,7 +19,7 @@ export interface SheetPiece {
   readonly part: SheetPart;
   /** The lines on this page; null while the browser breaks them itself, and for a part that is never broken. */
   readonly lines: readonly SetLine[] | null;
-  /** It began on the page before. */
+  /** Whether the part began on the page before. */
   readonly goesOn: boolean;
 }
 

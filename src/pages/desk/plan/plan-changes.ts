@@ -24,7 +24,7 @@ export type Change =
   | {
       readonly kind: 'drop';
       readonly sentence: number;
-      /** It begins a paragraph, or later sentences speak of it: it is left out only where more is asked for. */
+      /** The sentence begins a paragraph, or later sentences speak of it. It is left out only where more is asked for. */
       readonly isNeeded?: boolean;
     };
 
@@ -66,7 +66,7 @@ export interface PlanOptions {
   readonly longest?: number | null;
 }
 
-/** Of two changes that do as much, the one that leaves more of the text comes first. */
+/** If two changes do as much, the one that leaves more of the text comes first. */
 const GENTLE: readonly Change['kind'][] = ['swap', 'story-word', 'rewrite', 'drop'];
 
 type Outcome = { readonly change: Change; readonly running: number; readonly reads: number };
@@ -160,7 +160,7 @@ export function planChanges(
     return best;
   }
 
-  /** It parts a sentence that is too long, and leaves no less of the text within reach. */
+  /** Whether a change parts a sentence that is too long, and makes no less of the text readable. */
   function partsLong(change: Change, longest: number): boolean {
     if (change.kind !== 'rewrite') return false;
     if (rewritten.has(change.sentence) || dropped.has(change.sentence)) return false;

@@ -44,7 +44,7 @@ export function usePlan(
   const asked = useRef(0);
   const rewritings = useRef<readonly Rewriting[]>([]);
   const judge = judging?.judge;
-  // They were judged for that group.
+  // The changes were judged for that group.
   useEffect(() => {
     rewritings.current = [];
   }, [judge]);

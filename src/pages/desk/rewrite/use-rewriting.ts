@@ -20,7 +20,7 @@ export interface Rewriting {
   readonly working: { readonly number: number; readonly all: number } | null;
   readonly download: Download | null;
   readonly found: readonly Rewritten[];
-  /** It was asked for and has ended. */
+  /** The rewriting was asked for and has ended. */
   readonly isDone: boolean;
   /** How many sentences were to be rewritten. */
   readonly asked: number;
