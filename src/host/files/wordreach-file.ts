@@ -14,7 +14,7 @@ import {
 } from './everything-file.ts';
 import { PassageFileError, readPassages } from './passage-file.ts';
 import { lineOfItem, readCountedLines } from './read-file-lines.ts';
-import { LARGEST_FILE, readShareFile, ShareError } from './share-file.ts';
+import { LARGEST_OWN_FILE, readShareFile, ShareError } from './share-file.ts';
 import { isShelfFile, pickText, readShelfFile, ShelfFileError } from './shelf-file.ts';
 
 /** The marks of our files of this kind, and their version. */
@@ -110,7 +110,7 @@ export async function* readWordreachFile(file: Blob): AsyncGenerator<FileItem> {
     return;
   }
   const isOfPassages = /^\s*\{\s*"wordreach-passages"/.test(await firstLine(file, 2));
-  if (!isOfPassages && file.size > LARGEST_FILE) throw new WordreachFileError(say('host.tooLarge'));
+  if (!isOfPassages && file.size > LARGEST_OWN_FILE) throw new WordreachFileError(say('host.tooLarge'));
   const text = await file.text();
   if (isOfPassages) {
     for (const passage of readPassages(text))

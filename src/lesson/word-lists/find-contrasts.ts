@@ -1,7 +1,7 @@
 import { catalogue, isBlend } from '../../analyze/index.ts';
 import type { PatternId } from '../../analyze/types.ts';
 import type { Picker } from '../picker.ts';
-import { differInOneSound, isAffix, isOneSound, isVowel, patternOf, soundOf } from './list-units.ts';
+import { differInOneSound, isAffixUnit, isOneSound, isVowel, patternOf, soundOf } from './list-units.ts';
 import type { ListedWord } from './listed-words.ts';
 import type { FindSteps, OneStep } from './one-unit-apart.ts';
 
@@ -78,7 +78,7 @@ function whatShows(
   if (lost.length === 0 || lost.some((id) => to.requires.includes(id))) return null;
   const families = lost.map((id) => familyOf.get(id)!);
   if (kind === 'drop') return shownByDropped(from, from.units[place]!, families);
-  if (isAffix(from.units[place]!) || !differInOneSound(from.units[place]!, to.units[place]!)) return null;
+  if (isAffixUnit(from.units[place]!) || !differInOneSound(from.units[place]!, to.units[place]!)) return null;
   // An ending does not say which of two bases has it, but hopping and hoping show how.
   if (from.built || to.built) {
     const showsBase = from.built && to.built && families.includes('spelling change') && isOtherChange(to);
@@ -91,7 +91,7 @@ function whatShows(
 
 /** The kind of pair that a word makes with the same word without one of its units: slip lip, jumped jump. */
 function shownByDropped(from: ListedWord, unit: string, families: readonly string[]): ContrastKind | null {
-  if (isAffix(unit)) {
+  if (isAffixUnit(unit)) {
     if (families.includes('spelling change')) return 'changed';
     return families.some(isEnded) ? 'added' : null;
   }

@@ -20,7 +20,7 @@ export function patternOf(unit: string): PatternId {
 }
 
 /** Whether a unit is an ending or a beginning: -ing, un-, the n't of didn't. */
-export function isAffix(unit: string): boolean {
+export function isAffixUnit(unit: string): boolean {
   return !unit.includes(':');
 }
 

@@ -9,7 +9,7 @@ import type { Picker } from '../picker.ts';
 import { areTypesTaught, isOnSyllables } from '../syllable-division/choose-words.ts';
 import { findChain, type StepKinds } from './find-chain.ts';
 import { type ContrastKind, type Contrasts, findContrasts } from './find-contrasts.ts';
-import { differInOneSound, isAffix, isOneSound, isVowel, patternOf } from './list-units.ts';
+import { differInOneSound, isAffixUnit, isOneSound, isVowel, patternOf } from './list-units.ts';
 import { type ListedWord, listWords } from './listed-words.ts';
 import { makeNonsense } from './make-nonsense.ts';
 import { createFindSteps, type FindSteps, type OneStep } from './one-unit-apart.ts';
@@ -252,7 +252,7 @@ const aloneBySound = rememberFor((words: readonly ListedWord[]): ((word: ListedW
 function isOneSoundApart(from: ListedWord, { to, place, kind }: OneStep): boolean {
   const unit = (kind === 'add' ? to : from).units[place]!;
   // The s of hips is not that of hills.
-  if (isAffix(unit) || endingsOf(from) !== endingsOf(to)) return false;
+  if (isAffixUnit(unit) || endingsOf(from) !== endingsOf(to)) return false;
   return kind === 'change' ? differInOneSound(unit, to.units[place]!) : isOneSound(unit);
 }
 
