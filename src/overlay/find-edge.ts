@@ -34,15 +34,13 @@ export function findEdge(given: Element, style = getComputedStyle(given)): Edge 
   }
   const inLine = /^(inline|contents)/.test(display);
   if (!apart && (inLine || style.float !== 'none') && holdsLetters(element)) return 'none';
-  return inLine ? edgeInLine(element) : edgeOfBlock(element, style);
+  return edgeOfThing(element, style, inLine);
 }
 
-function edgeInLine(element: Element): Edge {
-  if (PHRASES.has(element.tagName)) return isOrdinal(element) ? 'none' : 'word';
-  return isBesideText(element) ? 'word' : 'line';
-}
-
-function edgeOfBlock(element: Element, style: CSSStyleDeclaration): Edge {
+/** The edge of a block, or of a thing of its own in a line. */
+function edgeOfThing(element: Element, style: CSSStyleDeclaration, inLine: boolean): Edge {
+  if (inLine && PHRASES.has(element.tagName)) return isOrdinal(element) ? 'none' : 'word';
+  if (inLine) return isBesideText(element) ? 'word' : 'line';
   return isTakenOut(style) && (style.visibility !== 'visible' || isUnseen(element, style)) ? 'none' : 'line';
 }
 

@@ -42,88 +42,66 @@ const INITIALISM = /^(?:[A-Z]{2,}|(?:[A-Z]\.){2,}|[A-Z]+\d+)$/;
 export function markLongNames(text: string, tokens: readonly RawToken[], from: number, to: number): void {
   const isLabel = to - from <= LONGEST_HEADLINE && !hasSmallWord(tokens, from, to);
   for (let at = from + 1, end = at; at < to; at = end) {
-    end = endOfRun(text, tokens, at, to);
-    if (end === at) end++;
-    else if (isLabel && !isPlaceOfState(text, tokens, at, end)) markLabel(text, tokens, at);
-    else markRun(text, tokens, { from, at, end, to });
+    end = at + 1;
+    if (!isKept(tokens[at]!)) continue;
+    while (end < to) {
+      const next = nextOfName(text, tokens, end, to);
+      if (next === 0) break;
+      end = next;
+    }
+    const before = tokens[at - 1]!;
+    const last = tokens[end - 1]!;
+    const isPlace = PLACES.has(smallOf(last));
+    // Of a line without small letters only Low Tide City, TQ is a name for sure; Wilma Falk is one where Wilma is no common word.
+    if (isLabel && !(isPlace && end - at > 1 && /^, [A-Z]{2}\b/.test(text.slice(last.end)))) {
+      if (isOpening(before) && isBlank(text, before, tokens[at]!)) markLeading(before);
+    } else markRun(text, tokens, from, at, end, to, isPlace);
   }
 }
 
-/** Behind the run of capitals at a token, with the small words that join them; the token itself where it has none. */
-function endOfRun(text: string, tokens: readonly RawToken[], at: number, to: number): number {
-  if (!isKept(tokens[at]!)) return at;
-  let end = at + 1;
-  while (end < to) {
-    const next = nextOfName(text, tokens, end, to);
-    if (next === 0) break;
-    end = next;
-  }
-  return end;
-}
-
-/** Low Tide City, TQ is the one sure name in a line without small letters. */
-function isPlaceOfState(text: string, tokens: readonly RawToken[], at: number, end: number): boolean {
-  const last = tokens[end - 1]!;
-  return end - at > 1 && PLACES.has(smallOf(last)) && /^, [A-Z]{2}\b/.test(text.slice(last.end));
-}
-
-/** In a line without small letters Wilma Falk is a name where Wilma is no common word. */
-function markLabel(text: string, tokens: readonly RawToken[], at: number): void {
+/** Marks the name in a run of capitals from `at` to before `end`; `isPlace` where its last word is of a place. */
+function markRun(
+  text: string,
+  tokens: readonly RawToken[],
+  from: number,
+  at: number,
+  end: number,
+  to: number,
+  isPlace: boolean,
+): void {
   const before = tokens[at - 1]!;
-  if (isOpening(before) && isBlank(text, before, tokens[at]!)) markLeading(before);
-}
-
-/** A run of capitals from `at` to before `end`, in the sentence from `from` to before `to`. */
-interface Run {
-  readonly from: number;
-  readonly at: number;
-  readonly end: number;
-  readonly to: number;
-}
-
-function markRun(text: string, tokens: readonly RawToken[], run: Run): void {
-  const { from, at, end } = run;
-  const isPlace = PLACES.has(smallOf(tokens[end - 1]!));
   const isTitled = isTitle(text, tokens, from, at - 1);
   const isWhole = isPlace || isTitled || isFeast(tokens, end - 2, end - 1);
   const first = isWhole ? at : behindAddress(tokens, at, end);
-  markHouse(text, tokens, at, first);
+  // The White House Press Secretary has a name before the form of address.
+  const house = behindPlace(tokens, at, first);
+  if (house - at > (isAddress(text, before) ? 0 : 1)) markParts(text, tokens, at, house);
   if (first === end || isRole(tokens, at, end)) return;
-  if (first > at || isTitled || isBehindAddress(text, tokens, at))
-    markParts(text, tokens, withTitle(text, tokens, from, first), end);
-  else markPlainRun(text, tokens, run, isPlace);
+  if (first > at || isTitled || (isBlank(text, before, tokens[at]!) && isAddress(text, before)))
+    markParts(text, tokens, isTitle(text, tokens, from, first - 1) ? first - 1 : first, end);
+  else markPlainRun(text, tokens, from, at, end, to, isPlace);
 }
 
 /** A run without a form of address is a name if it has several words, or if a number behind it or the word before it says so. */
 function markPlainRun(
   text: string,
   tokens: readonly RawToken[],
-  { from, at, end, to }: Run,
+  from: number,
+  at: number,
+  end: number,
+  to: number,
   isPlace: boolean,
 ): void {
   const before = tokens[at - 1]!;
-  const isOpened = isBehindOpening(text, tokens, at);
+  const token = tokens[at]!;
+  const isOpened = isOpening(before) && (isBlank(text, before, token) || isJoined(text, before, token));
   if (isOpened && !isPlace) markLeading(before);
-  const first = withTitle(text, tokens, from, isOpened && isPlace ? at - 1 : at);
+  let first = isOpened && isPlace ? at - 1 : at;
+  if (isTitle(text, tokens, from, first - 1)) first--;
   const isName =
     end - first > 1 || isNumbered(text, tokens, end, to) || (isOpened && !NO_OPENERS.has(smallOf(before)));
   if (isName) markParts(text, tokens, first, end);
-  else if (isAlone(text, tokens, at)) tokens[at]!.key = keyOfAlone(tokens[at]!.key);
-}
-
-/** The White House Press Secretary has a name before the form of address. */
-function markHouse(text: string, tokens: readonly RawToken[], at: number, first: number): void {
-  const house = behindLast(tokens, at, first, PLACES);
-  if (house - at > (isAddress(text, tokens[at - 1]!) ? 0 : 1)) markParts(text, tokens, at, house);
-}
-
-function isBehindAddress(text: string, tokens: readonly RawToken[], at: number): boolean {
-  return isBlank(text, tokens[at - 1]!, tokens[at]!) && isAddress(text, tokens[at - 1]!);
-}
-
-function isBehindOpening(text: string, tokens: readonly RawToken[], at: number): boolean {
-  const before = tokens[at - 1]!;
-  return isOpening(before) && (isBlank(text, before, tokens[at]!) || isJoined(text, before, tokens[at]!));
+  else if (isAlone(text, tokens, at)) token.key = keyOfAlone(token.key);
 }
 
 /**
@@ -205,14 +183,9 @@ function behindAddress(tokens: readonly RawToken[], from: number, end: number): 
   return from;
 }
 
-/** Behind the last of the tokens whose word is in a set; `from` where none is. Senate President Falk has two before the name. */
-function behindLast(
-  tokens: readonly RawToken[],
-  from: number,
-  end: number,
-  wanted: ReadonlySet<string>,
-): number {
-  for (let at = end; at > from; at--) if (wanted.has(smallOf(tokens[at - 1]!))) return at;
+/** Behind the last of the tokens that ends a place's name; `from` where none does. Senate President Falk has two before the name. */
+function behindPlace(tokens: readonly RawToken[], from: number, end: number): number {
+  for (let at = end; at > from; at--) if (PLACES.has(smallOf(tokens[at - 1]!))) return at;
   return from;
 }
 
@@ -292,11 +265,6 @@ function isAddress(text: string, { start, end, kind, key }: RawToken): boolean {
 function isTitle(text: string, tokens: readonly RawToken[], from: number, at: number): boolean {
   if (at <= from || !isGrammarInCapital(text, tokens[at]!)) return false;
   return isBlank(text, tokens[at - 1]!, tokens[at]!) && isBlank(text, tokens[at]!, tokens[at + 1]!);
-}
-
-/** The first token of a name, with the The before it: saw The Crown. */
-function withTitle(text: string, tokens: readonly RawToken[], from: number, first: number): number {
-  return isTitle(text, tokens, from, first - 1) ? first - 1 : first;
 }
 
 /** Not I, nor shouted words. */

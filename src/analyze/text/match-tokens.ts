@@ -5,7 +5,7 @@ import { findAddresses } from './find-addresses.ts';
 /** A piece of a text before its place in a sentence is looked at. */
 export interface RawToken extends Span {
   readonly kind: 'word' | 'skipped';
-  /** Two small letters of a to z or more are their own key; the other pieces get theirs by their place (`cutText`). */
+  /** Most words of small letters are their own key; the other pieces are without one and get it by their place (`cutText`). */
   key: string;
 }
 
@@ -37,10 +37,10 @@ const NOT_LETTERS = /[\p{N}_]/u;
  * runs of letters longer than any word.
  */
 export function matchTokens(text: string): RawToken[] {
-  const addresses = findAddresses(text);
+  const addresses = [...findAddresses(text), NOWHERE];
   const tokens: RawToken[] = [];
-  let address = addresses[0] ?? NOWHERE;
-  let next = 1;
+  let address = addresses[0]!;
+  let next = 0;
   let done = 0;
   for (let start = 0, end = 0; start < text.length; start = end) {
     if (isOutside(text.charCodeAt(start))) {
@@ -72,14 +72,14 @@ export function matchTokens(text: string): RawToken[] {
       const from = Math.min(start, address.start);
       tokens.push({ start: from, end: address.end, kind: 'skipped', key: '' });
       done = address.end;
-      address = addresses[next++] ?? NOWHERE;
+      address = addresses[++next]!;
       continue;
     }
-    const isSmall = isWordLength(end - start) && endOfSmall(text, start) === end;
+    const isSmall = end - start > 1 && endOfSmall(text, start) === end;
     const token =
       isSmall && !MAY_GO_ON.has(text.charCodeAt(end))
         ? smallToken(text, start, end)
-        : anyToken(text, start, end, isSmall, address.start);
+        : anyToken(text, start, end, address.start);
     tokens.push(token);
     done = token.end;
   }
@@ -123,10 +123,6 @@ function endOfSmall(text: string, start: number): number {
   return end;
 }
 
-function isWordLength(letters: number): boolean {
-  return letters > 1 && letters <= LONGEST;
-}
-
 function isWord(run: string): boolean {
   return (
     run.length <= LONGEST &&
@@ -150,19 +146,18 @@ function endOfAbbreviation(text: string, run: string, end: number): number {
 /** Most words are short, and few of those lack a vowel: km. */
 function smallToken(text: string, start: number, end: number): RawToken {
   const key = text.slice(start, end);
-  return end - start <= 4 && isShortForm(key)
+  return end - start > LONGEST || (end - start <= 4 && isShortForm(key))
     ? { start, end, kind: 'skipped', key: '' }
     : { start, end, kind: 'word', key };
 }
 
 /** A run that may be no word: with a capital, a digit, or a sign behind it with which it goes on. Addresses begin behind it. */
-function anyToken(text: string, start: number, end: number, isSmall: boolean, addresses: number): RawToken {
+function anyToken(text: string, start: number, end: number, addresses: number): RawToken {
   const run = text.slice(start, end);
   const abbreviated = isWord(run) ? endOfAbbreviation(text, run, end) : end;
   // The stops of an abbreviation do not reach into an address: r.https://tarnquay.example.
   if (abbreviated > 0) return { start, end: Math.min(abbreviated, addresses), kind: 'skipped', key: '' };
-  if (ownsApostrophe(text, start, end)) return { start, end: end + 1, kind: 'word', key: '' };
-  return { start, end, kind: 'word', key: isSmall ? run : '' };
+  return { start, end: ownsApostrophe(text, start, end) ? end + 1 : end, kind: 'word', key: '' };
 }
 
 /**

@@ -3,14 +3,16 @@ import type { PatternId } from '../../analyze/types.ts';
 import { inVariety, isForeign } from '../../variety/index.ts';
 import type { KnownWords } from '../known-words.ts';
 import { irregularPlurals, nounKinds, onlyThe, ownAdjectives } from './nouns.ts';
-import { phraseClasses } from './phrase-classes.ts';
-import { placeClasses } from './place-classes.ts';
-import { thingClasses } from './thing-classes.ts';
+import phrases from './phrase-classes.json' with { type: 'json' };
 import { subjectClasses } from './verb-frames.ts';
+import classes from './word-classes.json' with { type: 'json' };
 import listed from './written-sentences.json' with { type: 'json' };
 
 /** Words that may take the same place in a sentence, by the name of their class. */
-export const wordClasses: Readonly<Record<string, string>> = { ...placeClasses, ...thingClasses };
+export const wordClasses: Readonly<Record<string, string>> = Object.assign({}, ...Object.values(classes));
+
+/** Ends of sentences and words beside verbs, as they are written, by the name of their class. */
+export const phraseClasses: Readonly<Record<string, readonly string[]>> = phrases;
 
 /** A noun the group can read in one form at least; the other form is null. */
 export interface Noun {
