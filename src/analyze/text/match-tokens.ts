@@ -49,12 +49,7 @@ export function matchTokens(text: string): RawToken[] {
     }
     // Most words are small letters and a blank behind them.
     end = endOfSmall(text, start);
-    if (
-      text.charCodeAt(end) === BLANK &&
-      isWordLength(end - start) &&
-      start >= done &&
-      end <= address.start
-    ) {
+    if (text.charCodeAt(end) === BLANK && end - start > 1 && start >= done && end <= address.start) {
       tokens.push(smallToken(text, start, end));
       continue;
     }
