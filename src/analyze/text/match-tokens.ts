@@ -5,7 +5,7 @@ import { findAddresses } from './find-addresses.ts';
 /** A piece of a text before its place in a sentence is looked at. */
 export interface RawToken extends Span {
   readonly kind: 'word' | 'skipped';
-  /** Most words of small letters are their own key; the other pieces are without one and get it by their place (`cutText`). */
+  /** Two small letters of a to z or more are their own key; the other pieces get theirs by their place (`cutText`). */
   key: string;
 }
 
@@ -24,8 +24,8 @@ const MAY_GO_ON: ReadonlySet<number> = new Set([0x2e, 0x27, 0x2019, 0x2d]);
 /** In UTF-16 units: the longest word of a dictionary has 45 letters; a longer token is no word, and would keep the engine busy. */
 const LONGEST = 120;
 const BLANK = 0x20;
-/** The address that comes next where none does. */
-const NOWHERE: Span = { start: Infinity, end: Infinity };
+/** The address that comes next where none does: behind any text, and a small integer, which is compared fastest. */
+const NOWHERE: Span = { start: 2 ** 30 - 1, end: 2 ** 30 - 1 };
 const NOT_LETTERS = /[\p{N}_]/u;
 
 /**
@@ -74,7 +74,7 @@ export function matchTokens(text: string): RawToken[] {
     const token =
       isSmall && !MAY_GO_ON.has(text.charCodeAt(end))
         ? smallToken(text, start, end)
-        : anyToken(text, start, end, address.start);
+        : anyToken(text, start, end, isSmall, address.start);
     tokens.push(token);
     done = token.end;
   }
@@ -147,12 +147,13 @@ function smallToken(text: string, start: number, end: number): RawToken {
 }
 
 /** A run that may be no word: with a capital, a digit, or a sign behind it with which it goes on. Addresses begin behind it. */
-function anyToken(text: string, start: number, end: number, addresses: number): RawToken {
+function anyToken(text: string, start: number, end: number, isSmall: boolean, addresses: number): RawToken {
   const run = text.slice(start, end);
   const abbreviated = isWord(run) ? endOfAbbreviation(text, run, end) : end;
   // The stops of an abbreviation do not reach into an address: r.https://tarnquay.example.
   if (abbreviated > 0) return { start, end: Math.min(abbreviated, addresses), kind: 'skipped', key: '' };
-  return { start, end: ownsApostrophe(text, start, end) ? end + 1 : end, kind: 'word', key: '' };
+  if (ownsApostrophe(text, start, end)) return { start, end: end + 1, kind: 'word', key: '' };
+  return { start, end, kind: 'word', key: isSmall ? run : '' };
 }
 
 /**
