@@ -91,8 +91,7 @@ describe.each(engineFiles)('%s', (file) => {
     // Of these the order counts: a rule or form before another, and the likelier first.
     if (/reading-rules|irregular-|affix|rule-sounds|sentences|begin-passage|first-names|clues/.test(file))
       return;
-    const lines =
-      /topic-words|word-parts|late-words|plain-words|opaque-words|homographs\.json|name-parts/.test(file);
+    const lines = /topic-words|word-parts|late-words|plain-words|opaque-words|name-parts/.test(file);
     expect(unsortedIn(content, '', lines)).toEqual([]);
   });
 });

@@ -156,10 +156,6 @@ function isCapitalised(text: string, { start, end }: RawToken): boolean {
   return end - start > 3 && /^\p{L}*\p{Lu}\p{L}+$/u.test(shown) && !DATES.has(shown.toLowerCase());
 }
 
-function endsOwnersName(word: string): boolean {
-  return PLACES.has(word) || FEASTS.has(word);
-}
-
 function isFeast(tokens: readonly RawToken[], before: number, day: number): boolean {
   return BEFORE_FEASTS.has(smallOf(tokens[before]!)) && DATES.has(smallOf(tokens[day]!));
 }
@@ -203,7 +199,8 @@ function nextOfName(text: string, tokens: readonly RawToken[], end: number, to: 
   if (!isBlank(text, last, next) && !isDoubled) return 0;
   if (DATES.has(smallOf(next)) && !isFeast(tokens, end - 1, end)) return 0;
   // Falk's House is one name; Falk's Biscuit is two.
-  if (/'s?$/.test(last.key)) return isKept(next) && endsOwnersName(smallOf(next)) ? end + 1 : 0;
+  if (/'s?$/.test(last.key))
+    return isKept(next) && (PLACES.has(smallOf(next)) || FEASTS.has(smallOf(next))) ? end + 1 : 0;
   if (isKept(next) || isGrammarInCapital(text, next)) return end + 1;
   if (next.key === 'and') return isJoinedByAnd(text, tokens, end, to) ? end + 2 : 0;
   return next.key === 'of' ? behindOf(text, tokens, end, to) : 0;
