@@ -1,5 +1,5 @@
 import type { Look } from '../contract/page-contract.ts';
-import { LINES, type Mark, WASHES } from './mark-styles.ts';
+import { LINES, type Mark, WASHES } from './mark-rules.ts';
 import { own } from './own.ts';
 
 /** The marks there are now. */

@@ -1,4 +1,4 @@
-import { type Ink, WASHES } from './mark-styles.ts';
+import { type Ink, WASHES } from './mark-rules.ts';
 import { own } from './own.ts';
 
 /**

@@ -1,7 +1,7 @@
 import { splitKey } from '../analyze/index.ts';
 import type { WordKey } from '../analyze/types.ts';
 import type { BlockWords, WordPlace } from './find-places.ts';
-import type { Mark } from './mark-styles.ts';
+import type { Mark } from './mark-rules.ts';
 import { own } from './own.ts';
 import { PageWords } from './page-words.ts';
 import { shadowOf } from './shadow-of.ts';

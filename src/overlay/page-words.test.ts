@@ -35,7 +35,7 @@ describe('the words of a page', () => {
     expect([words.of('read').isHomograph, words.of('fog').isHomograph]).toEqual([true, false]);
   });
 
-  test('forget words that are gone', () => {
+  test('forget what is gone', () => {
     const words = new PageWords();
     const gone = words.of('fog');
     words.forgetGone();

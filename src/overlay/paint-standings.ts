@@ -1,6 +1,6 @@
 import type { Look, Shown } from '../contract/page-contract.ts';
 import type { Marked, Veil } from './draw-veil.ts';
-import { type Ink, type InkMark, MARKS, type Mark, markStyles, WASHES } from './mark-styles.ts';
+import { type Ink, type InkMark, MARKS, type Mark, markRules, WASHES } from './mark-rules.ts';
 import { nextTurn, workInSlices } from './work-in-slices.ts';
 
 /** Letters in more inks than this go without marks: each ink has rules of its own. */
@@ -46,7 +46,7 @@ interface Painted {
 export function createPainter(doc: Document, inkOf: (text: Node) => Ink | undefined): Painter {
   const sheet = new CSSStyleSheet();
   let look: Look = 'wash';
-  sheet.replaceSync(markStyles(look));
+  sheet.replaceSync(markRules(look));
   const inkMarks: InkMark[] = [];
   /** Where a range is that is in the highlight of an ink. */
   const inked = new WeakMap<StaticRange, Painted>();
@@ -105,7 +105,7 @@ export function createPainter(doc: Document, inkOf: (text: Node) => Ink | undefi
     if (inkMarks.length >= MOST_INKS) return null;
     const name = `wr-${Object.keys(MARKS).length + inkMarks.length + 1}`;
     inkMarks.push({ name, mark, ink });
-    sheet.replaceSync(markStyles(look, inkMarks));
+    sheet.replaceSync(markRules(look, inkMarks));
     return highlight(mark, name);
   }
   function add(mark: Mark, ranges: readonly StaticRange[]): void {
@@ -140,7 +140,7 @@ export function createPainter(doc: Document, inkOf: (text: Node) => Ink | undefi
     adopt,
     setLook(wanted) {
       look = wanted;
-      sheet.replaceSync(markStyles(look, inkMarks));
+      sheet.replaceSync(markRules(look, inkMarks));
       veil?.draw();
     },
     hold() {

@@ -112,7 +112,7 @@ export function createPageReader(
     return { read, dropped };
   }
 
-  /** Names in these blocks may settle capitals anywhere on the page. */
+  /** What these blocks have of names may settle capitals anywhere on the page. */
   async function settleCapitals(): Promise<void> {
     const changed = text.words.settle();
     if (changed.length === 0) return;

@@ -2,7 +2,7 @@ import { type Edge, findEdge } from './find-edge.ts';
 import { findInk, type Grounds } from './find-ink.ts';
 import { isInsideUnread, isRead } from './is-read.ts';
 import { edgeBetween, isPlaced } from './join-pieces.ts';
-import type { Ink } from './mark-styles.ts';
+import type { Ink } from './mark-rules.ts';
 import { own } from './own.ts';
 import { shadowOf } from './shadow-of.ts';
 
@@ -111,7 +111,7 @@ export function* findTextBlocks(root: Node, onShadow: (root: ShadowRoot) => void
   yield* endLine();
 }
 
-/** The text that may go on with a word that a line break cuts behind a hyphen: dren in chil-<br>dren; not Bay in Jeanne-<br>Bay. */
+/** What may go on with a word that a line break cuts behind a hyphen: dren in chil-<br>dren; not Bay in Jeanne-<br>Bay. */
 function restOfBrokenWord(before: Text | undefined, element: Element): Text | null {
   const node = own(element);
   if (node.tagName !== 'BR' || !before || node.previousSibling !== before) return null;

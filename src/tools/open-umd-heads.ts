@@ -5,8 +5,8 @@ const HEAD =
   /if \(typeof require === 'function' && typeof exports === 'object' && typeof module === 'object'\)/;
 
 /**
- * Makes `pluralize`, which `syllable` imports, work in a bundle. Without this its import is an empty object there, and the background
- * fails at each unlisted word. Throws when the first lines of the library have changed.
+ * Lets `pluralize`, which `syllable` imports, export itself in a bundle too: without this its import is an empty object there, and each
+ * word that nobody listed makes the background fail. Throws when the library no longer begins that way.
  */
 export function openUmdHeads(): Plugin {
   return {

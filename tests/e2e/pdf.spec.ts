@@ -297,7 +297,7 @@ describe('a PDF that is something else', () => {
     browser.serve('once.pdf', '<p>Log in first.</p>');
     await browser.press(tab);
     const panel = await browser.openPanel(tab);
-    await panel.getByText('The site did not give this PDF again.').waitFor();
+    await panel.getByText('The site did not let Wordreach load this PDF again.').waitFor();
   });
 
   test('a file of this computer is opened and shaded by itself', async () => {

@@ -5,7 +5,7 @@ import weights from './weights.json' with { type: 'json' };
 
 test('every word with rules or weights is listed, and no other', () => {
   const known = new Set([...Object.keys(weights.words), ...RULED]);
-  expect([...HOMOGRAPHS].sort(), 'put missing words into HOMOGRAPHS').toEqual([...known].sort());
+  expect([...HOMOGRAPHS].sort(), 'put what is missing into HOMOGRAPHS').toEqual([...known].sort());
 });
 
 test.each([

@@ -1,6 +1,6 @@
 import type { FineNeeds, MadeOf, PatternId, Reading, WordAnalysis } from '../types.ts';
 
-/** The facts of a word that judging needs. They are kept for every word of a page, so nothing else is. */
+/** What judging needs of a word; kept for every word of a page, so nothing else is. */
 export interface WeighedWord {
   readonly homograph: boolean;
   readonly usage: WordAnalysis['usage'];

@@ -190,7 +190,7 @@ export const desk = {
   tooLittleKnown: '{group} can read too few words for a passage yet. Try again some steps later.',
   draftFailed: 'The draft could not be written because of a fault in Wordreach: {why} Reload this page.',
 
-  // The field's own texts, in the words of its library (`desk/editor-phrases.ts`).
+  // What the field says itself, in the words of its library (`desk/editor-phrases.ts`).
   find: 'Find',
   replaceWith: 'Replace',
   findNext: 'next',

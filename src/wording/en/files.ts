@@ -30,7 +30,8 @@ export const files = {
   noWordsInPdf: 'There are no words in this PDF. Choose another file.',
   lockedPdf: 'This PDF has a password. Open it in a PDF reader, print it as a new PDF, and open that.',
   tooLargePdf: 'This PDF is larger than 25 MB. Save the pages you want as a new PDF and open that.',
-  pdfNotGiven: 'The site did not give this PDF again. Save the PDF, then open the saved file here.',
+  pdfNotGiven:
+    'The site did not let Wordreach load this PDF again. Save the PDF, then open the saved file here.',
   formPdf:
     'This PDF is a form that only its own program can show. Print it there as a new PDF, and open that.',
   damagedPdf: 'This PDF is damaged. Get a new copy, or copy its text and paste it.',

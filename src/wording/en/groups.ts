@@ -69,7 +69,7 @@ export const groups = {
 
   sequence: 'Sequence',
   none: 'None: only the patterns added below',
-  sequenceGone: '{sequence} (not in this browser)',
+  sequenceGone: '{sequence}: not in this browser',
   yourOwn: 'Your own',
   ofSchool: 'From your school',
   starters: 'Starters',

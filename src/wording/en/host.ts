@@ -1,4 +1,4 @@
-/** The texts of the background and the storage: menus, faults, pages that cannot be read. */
+/** What the background and the storage say: menus, faults, pages that cannot be read. */
 export const host = {
   noAnswer: 'Wordreach did not answer. Try again.',
   dataFailed:
@@ -9,7 +9,7 @@ export const host = {
   pdf: 'Wordreach cannot read this PDF in its tab. Save it, then open the file here.',
   canvas: 'This page draws its letters as a picture. Wordreach can read the part you see as a picture.',
   picture: 'This page is mostly a picture. If it shows words, Wordreach can read them.',
-  notInFront: 'Bring the page to the front, then press the button again.',
+  notInFront: 'Switch to the tab with the page, then press the button again.',
   noScreen:
     'The browser does not let Wordreach see this screen. Press the Wordreach button on the page, then try again.',
   noPicture: 'The browser does not let Wordreach have this picture. Save it and open the file at the desk.',

@@ -1,6 +1,6 @@
 import { names } from '../names.ts';
 
-/** The names of the parts and choices in `src/lesson`; a test holds the English to it. */
+/** What `src/lesson` calls its parts and choices; a test holds the English to it. */
 export const lessonLabels = {
   lettersAndSounds: names.letterSoundReview.en,
   buildingWords: 'Building words',
@@ -92,7 +92,7 @@ export const lessonLabels = {
     'Teach today’s pattern: say the rule, then pupils sort words that have it and words that do not.',
   useWordSort: 'Pupils read mixed words and write each under its spelling of one sound.',
   useBySight:
-    'Map the sounds of each word to its letters and mark the part to learn by heart. Then pupils write the word and find it in a row.',
+    'Match the sounds of each word to its letters and mark the part to learn by heart. Then pupils write the word and find it in a text.',
   useDivision: 'Pupils divide longer words and mark their vowels; your key has the dictionary marks.',
   useCheck:
     'One pupil at a time reads the items aloud, and you note the scores in the class record on your key.',

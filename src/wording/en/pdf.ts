@@ -14,9 +14,9 @@ export const pdf = {
   pagesHint: 'For example 1-3, 5. All {count} are checked when this is empty.',
   pagesWrong: 'Write pages from 1 to {count}, such as 1-3, 5.',
   picturePages: {
-    one: 'One page is a picture of text. Its words are counted once Wordreach has read the picture.',
+    one: 'One page is a picture of text. Its words are not counted until the picture has been turned into text.',
     other:
-      '{count} pages are pictures of text. Their words are counted once Wordreach has read the pictures.',
+      '{count} pages are pictures of text. Their words are not counted until the pictures have been turned into text.',
   },
   readPictures: { one: 'Read this page', other: 'Read these {count} pages' },
   readingPicture: 'Reading the picture on page {page}. This takes some seconds a page.',

@@ -144,12 +144,12 @@ export const shelf = {
     other:
       'Wordreach cannot read {count} other tabs yet. To read one, go to it, press the Wordreach button, come back here and look again.',
   },
-  newsDismissed: 'News for {group} dismissed.',
+  newsDismissed: 'Dismissed: news for {group}.',
   titleChanged: 'Changed the title: {title}.',
   tagsAdded: 'Added tags: {tags}.',
   tagRemoved: 'Removed tag: {tag}.',
   untag: 'Remove tag {tag}',
   add: 'Add',
   pageFailed: 'The page could not be read ({why}). Press the Wordreach button there, and try again.',
-  itemFailed: 'This text could not be read. Check that it is still open or on this computer, then try again.',
+  itemFailed: 'This text could not be read. Check that its tab or file is still open, then try again.',
 } as const;

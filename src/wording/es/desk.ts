@@ -169,7 +169,7 @@ export const desk: Translated<typeof english> = {
     'El modelo de lenguaje de este navegador funciona en este equipo. Nada de lo que escribe se envía a ningún sitio. Wordreach comprueba cada reescritura y muestra solo las que son más legibles y conservan todos los nombres, los números y las negaciones. Lea cada una antes de usarla.',
   noModelHere: 'Este navegador no tiene un modelo de lenguaje propio. Todo lo demás funciona sin él.',
   modelToDownload:
-    'El navegador descarga primero su modelo de lenguaje. Lo hace una sola vez y son varios gigabytes. El modelo se queda en este equipo.',
+    'El navegador descarga antes su modelo de lenguaje: una sola vez, y varios gigabytes. Se queda en este equipo.',
   rewriteSentence: 'Reescribir la oración',
   rewriteForGroup: 'Reescribir para este grupo',
   putCursor: 'Para reescribir una sola oración, ponga el cursor en una de sus palabras.',
@@ -203,7 +203,7 @@ export const desk: Translated<typeof english> = {
     '{group} puede leer aún muy pocas palabras para un pasaje. Inténtelo de nuevo unos pasos después.',
   draftFailed: 'No se pudo escribir el borrador por un fallo de Wordreach: {why} Recargue esta página.',
 
-  // The field's own texts, in the words of its library (`desk/editor-phrases.ts`).
+  // What the field says itself, in the words of its library (`desk/editor-phrases.ts`).
   find: 'Buscar',
   replaceWith: 'Reemplazar por',
   findNext: 'siguiente',

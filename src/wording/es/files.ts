@@ -37,7 +37,7 @@ export const files: Translated<typeof english> = {
   noWordsInPdf: 'No hay palabras en este PDF. Elija otro archivo.',
   lockedPdf: 'Este PDF tiene contraseña. Ábralo en un lector de PDF, imprímalo como un PDF nuevo y abra ese.',
   tooLargePdf: 'Este PDF pasa de 25 MB. Guarde las páginas que desee en un PDF nuevo y ábralo.',
-  pdfNotGiven: 'El sitio no volvió a dar este PDF. Guarde el PDF y abra aquí el archivo guardado.',
+  pdfNotGiven: 'El sitio no dio este PDF por segunda vez. Guárdelo y abra el archivo aquí.',
   formPdf:
     'Este PDF es un formulario que solo muestra su propio programa. Imprímalo allí como un PDF nuevo y abra ese.',
   damagedPdf: 'Este PDF está dañado. Consiga otra copia, o copie su texto y péguelo.',

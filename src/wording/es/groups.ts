@@ -69,7 +69,7 @@ export const groups: Translated<typeof english> = {
 
   sequence: 'Secuencia',
   none: 'Ninguna: solo los patrones añadidos abajo',
-  sequenceGone: '{sequence} (no está en este navegador)',
+  sequenceGone: '{sequence}: no está en este navegador',
   yourOwn: 'Suyas',
   ofSchool: 'De su escuela',
   starters: 'De inicio',

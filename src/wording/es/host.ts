@@ -1,7 +1,7 @@
 import type { host as english } from '../en/host.ts';
 import type { Translated } from '../translation.ts';
 
-/** The texts of the background and the storage: menus, faults, pages that cannot be read. */
+/** What the background and the storage say: menus, faults, pages that cannot be read. */
 export const host: Translated<typeof english> = {
   noAnswer: 'Wordreach no respondió. Inténtelo de nuevo.',
   dataFailed:
@@ -13,7 +13,7 @@ export const host: Translated<typeof english> = {
   canvas:
     'Esta página dibuja las letras como una imagen. Wordreach puede leer como imagen la parte que se ve.',
   picture: 'Esta página es sobre todo una imagen. Si muestra palabras, Wordreach puede leerlas.',
-  notInFront: 'Ponga la página delante y pulse el botón otra vez.',
+  notInFront: 'Ponga la página delante y pulse otra vez.',
   noScreen:
     'El navegador no deja que Wordreach vea esta pantalla. Pulse el botón de Wordreach en la página e inténtelo de nuevo.',
   noPicture: 'El navegador no deja que Wordreach tenga esta imagen. Guárdela y abra el archivo en la mesa.',

@@ -2,7 +2,7 @@ import type { lessonLabels as english } from '../en/lesson-labels.ts';
 import { names } from '../names.ts';
 import type { Translated } from '../translation.ts';
 
-/** The names of the parts and choices in `src/lesson`; a test holds the English to it. */
+/** What `src/lesson` calls its parts and choices; a test holds the English to it. */
 export const lessonLabels: Translated<typeof english> = {
   lettersAndSounds: names.letterSoundReview.es,
   buildingWords: 'Formar palabras',
@@ -95,7 +95,7 @@ export const lessonLabels: Translated<typeof english> = {
     'Enseñe el patrón de hoy: diga la regla, y los alumnos separan las palabras que lo tienen de las que no.',
   useWordSort: 'Los alumnos leen palabras mezcladas y escriben cada una bajo su grafía de un sonido.',
   useBySight:
-    'Relacione los sonidos de cada palabra con sus letras y marque la parte que hay que memorizar. Después los alumnos escriben la palabra y la buscan en una fila.',
+    'Relacione los sonidos de cada palabra con sus letras, marque la parte que hay que memorizar, y los alumnos la escriben y la buscan.',
   useDivision:
     'Los alumnos dividen palabras largas y marcan sus vocales; su clave tiene las marcas del diccionario.',
   useCheck:

@@ -17,9 +17,8 @@ export const pdf: Translated<typeof english> = {
   pagesHint: 'Por ejemplo 1-3, 5. Si está vacío, se comprueban las {count}.',
   pagesWrong: 'Escriba páginas de la 1 a la {count}, como 1-3, 5.',
   picturePages: {
-    one: 'Una página es una imagen de texto. Sus palabras se cuentan cuando Wordreach ha leído la imagen.',
-    other:
-      '{count} páginas son imágenes de texto. Sus palabras se cuentan cuando Wordreach ha leído las imágenes.',
+    one: 'Una página es una imagen de texto. No se cuenta hasta que se lee.',
+    other: '{count} páginas son imágenes de texto. No se cuentan hasta que se leen.',
   },
   readPictures: { one: 'Leer esta página', other: 'Leer estas {count} páginas' },
   readingPicture: 'Leyendo la imagen de la página {page}. Tarda unos segundos por página.',

@@ -166,6 +166,5 @@ export const shelf: Translated<typeof english> = {
   untag: 'Quitar la etiqueta {tag}',
   add: 'Añadir',
   pageFailed: 'No se pudo leer la página ({why}). Pulse allí el botón de Wordreach e inténtelo de nuevo.',
-  itemFailed:
-    'No se pudo leer este texto. Compruebe que sigue abierto o en este equipo e inténtelo de nuevo.',
+  itemFailed: 'No se pudo leer. Compruebe que sigue ahí y abierto, e inténtelo de nuevo.',
 };

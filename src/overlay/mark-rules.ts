@@ -53,7 +53,7 @@ export interface InkMark {
 }
 
 /** The style sheet of all marks in one look. */
-export function markStyles(look: Look, inkMarks: readonly InkMark[] = []): string {
+export function markRules(look: Look, inkMarks: readonly InkMark[] = []): string {
   const plain = Object.entries(MARKS).map(([mark, name]) => ruleOf(name, mark as Mark, look));
   const inks = inkMarks.map(({ name, mark, ink }) => ruleOf(name, mark, look, ink));
   return [...plain, ...inks, forcedRule([...Object.values(MARKS), ...inkMarks.map(({ name }) => name)])].join(

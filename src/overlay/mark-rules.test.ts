@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { type Ink, LINES, MARKS, type Mark, markStyles, WASHES } from './mark-styles.ts';
+import { type Ink, LINES, MARKS, type Mark, markRules, WASHES } from './mark-rules.ts';
 
 /** The rule of one highlight. */
 function ruleOf(name: string, css: string): string {
@@ -8,12 +8,12 @@ function ruleOf(name: string, css: string): string {
 
 const ink = (given: Partial<Ink>): Ink => ({ color: 'rgb(1 2 3)', ...given });
 const inked = (look: 'wash' | 'underline', mark: Mark, given: Partial<Ink>): string =>
-  ruleOf('wr-9', markStyles(look, [{ name: 'wr-9', mark, ink: ink(given) }]));
+  ruleOf('wr-9', markRules(look, [{ name: 'wr-9', mark, ink: ink(given) }]));
 
 describe('a mark', () => {
   test.each(Object.entries(MARKS))('of kind %s has its own line under the text', (mark, name) => {
     for (const look of ['wash', 'underline'] as const)
-      expect(ruleOf(name, markStyles(look))).toContain(`underline ${LINES[mark as Mark]} currentColor`);
+      expect(ruleOf(name, markRules(look))).toContain(`underline ${LINES[mark as Mark]} currentColor`);
   });
 
   test('has a line in no other kind’s style', () => {
@@ -21,10 +21,10 @@ describe('a mark', () => {
   });
 
   test.each<[string, string, string | undefined]>([
-    ['beyond, with the wash', ruleOf(MARKS.beyond, markStyles('wash')), WASHES.beyond![0]],
-    ['beyond, with lines alone', ruleOf(MARKS.beyond, markStyles('underline')), undefined],
-    ['fresh, with the wash', ruleOf(MARKS.fresh, markStyles('wash')), undefined],
-    ['where the reader is, with lines alone', ruleOf(MARKS.here, markStyles('underline')), WASHES.here![0]],
+    ['beyond, with the wash', ruleOf(MARKS.beyond, markRules('wash')), WASHES.beyond![0]],
+    ['beyond, with lines alone', ruleOf(MARKS.beyond, markRules('underline')), undefined],
+    ['fresh, with the wash', ruleOf(MARKS.fresh, markRules('wash')), undefined],
+    ['where the reader is, with lines alone', ruleOf(MARKS.here, markRules('underline')), WASHES.here![0]],
     ['beyond, in letters of another colour', inked('wash', 'beyond', {}), WASHES.beyond![0]],
     ['the same, with lines alone', inked('underline', 'beyond', {}), undefined],
     [
@@ -49,11 +49,11 @@ describe('a mark', () => {
     expect(inked('wash', 'fresh', { color: 'transparent' })).toMatch(
       /[^-]color: transparent;.*rgb\(20 132 116\)/,
     );
-    expect(ruleOf(MARKS.fresh, markStyles('wash'))).not.toMatch(/[^-]color:/);
+    expect(ruleOf(MARKS.fresh, markRules('wash'))).not.toMatch(/[^-]color:/);
   });
 
   test('has its line inside the painted box where colours are forced', () => {
-    const css = markStyles('underline', [{ name: 'wr-9', mark: 'fresh', ink: ink({}) }]);
+    const css = markRules('underline', [{ name: 'wr-9', mark: 'fresh', ink: ink({}) }]);
     const forced = css.slice(css.indexOf('@media'));
     for (const name of [...Object.values(MARKS), 'wr-9']) expect(forced).toContain(`::highlight(${name})`);
     expect(forced).toContain('text-underline-offset: auto');
